@@ -93,7 +93,7 @@ function recipes(at: HTMLElement, paints: MixingRange): void {
 
   const list = (): void => {
     if (latest === undefined || target === undefined) return;
-    const { recipes: all, tried, reached, isDone } = latest;
+    const { recipes: all, tried, reached, isDone, quickest } = latest;
     const within = all.filter(({ isWithin }) => isWithin).length;
     const listed = all.slice(0, shown);
     status.textContent = isDone
@@ -106,6 +106,7 @@ function recipes(at: HTMLElement, paints: MixingRange): void {
                 tried,
                 within === all.length && within < reached,
               ),
+          ...(reached === 0 && quickest !== undefined ? [RECIPES.quickest(quickest)] : []),
           ...(listed.length < reached && listed.length > 0 ? [RECIPES.shown(listed.length)] : []),
         ].join(" ")
       : RECIPES.looking(tried);

@@ -131,16 +131,22 @@ function likeliestFirst(
   );
 }
 
+/** Ratio of the step that holds no white. */
+const ALONE = "1:0";
+
 function metText({ white, steps, middleMissDeltaE00 }: MixtureWhite, { words }: SheetPage): string {
   const text = words.pages.mixture;
   const misses = steps.flatMap(({ missDeltaE00 }) => numberIn(missDeltaE00));
   if (!isKnown(middleMissDeltaE00) || misses.length === 0) return text.notMet(white.name);
-  return text.met(
-    white.name,
-    misses.length,
-    decimalText(middleMissDeltaE00.value, 1),
-    decimalText(Math.max(...misses), 1),
+  const middle = decimalText(middleMissDeltaE00.value, 1);
+  const largest = decimalText(Math.max(...misses), 1);
+  const isAloneRead = steps.some(
+    ({ massRatio, missDeltaE00 }) => massRatio === ALONE && numberIn(missDeltaE00).length > 0,
   );
+  if (!isAloneRead) return text.met(white.name, misses.length, middle, largest);
+  return misses.length === 1
+    ? text.metAlone(white.name, middle)
+    : text.metWithMasstone(white.name, misses.length, middle, largest);
 }
 
 function neutralSentence(

@@ -1,7 +1,7 @@
 /**
  * `npm run nodes [-- VERSION ...]`: what npm packs, run by other versions of Node (the least that
  * package.json names, 22 and 24 unless said), each taken from npm's package of its binary. Four
- * colours are checked, built, printed as cards and labels, and started and asked for a page.
+ * colours are checked, built, printed as cards and labels, and served, asked for a page and told to stop.
  * Prints a line a version; exit code 1 where a command failed or wrote other bytes.
  */
 import { execFileSync, spawn } from "node:child_process";
@@ -20,6 +20,9 @@ const asked = process.argv.slice(2);
 const versions = asked.length > 0 ? asked : [`${engines.node.replace(">=", "")}.0`, "22", "24"];
 /** The output names the version of Node that drew its papers. */
 const OF_THE_VERSION = /manifest\.json$/;
+
+/** Of a server that is told to stop, on a busy machine. */
+const ENDS_WITHIN_MS = 60_000;
 
 const home = mkdtempSync(join(tmpdir(), "mullstone-nodes-"));
 
@@ -67,9 +70,12 @@ async function served(node: string, bin: string, cwd: string): Promise<string> {
     if (address === undefined) return "start said no address";
     const answer = await fetch(new URL("colours/lamp-black/", address));
     const page = await answer.text();
-    return answer.status === 200 && page.includes("<h1") ? "" : `start answered ${answer.status}`;
-  } finally {
+    if (answer.status !== 200 || !page.includes("<h1")) return `start answered ${answer.status}`;
+    const ended = new Promise<boolean>((done) => server.once("exit", () => done(true)));
     server.kill("SIGTERM");
+    return (await Promise.race([ended, pause(ENDS_WITHIN_MS, false)])) ? "" : "start does not end";
+  } finally {
+    server.kill("SIGKILL");
   }
 }
 

@@ -1,7 +1,7 @@
 import { parse } from "csv-parse/sync";
 import { describe, expect, test } from "vitest";
 import type { Block } from "../../lib/blocks/block.ts";
-import { searchRecipes } from "../../assets/scripts/mixing/recipe-search.ts";
+import { searchRecipes, type RecipeReport } from "../../assets/scripts/mixing/recipe-search.ts";
 import { targetOfText } from "../../lib/mixing/finding/target-text.ts";
 import { replacementBlocks } from "../../lib/pages/replacement-blocks.ts";
 import { offerViews } from "../../lib/pages/sheet-page.ts";
@@ -47,6 +47,30 @@ describe("what takes the place of a colour", () => {
     expect(others.length).toBeGreaterThan(1);
     expect(others.join()).not.toContain("Alizarin");
   });
+});
+
+test("a search that asks to be dry too soon is told how soon it can be", async () => {
+  const target = targetOfText("N 6/");
+  if (isStatement(target)) throw new Error(target.rule);
+  let last: RecipeReport | undefined;
+  await searchRecipes(
+    {
+      target,
+      white: "titanium-white",
+      coloursMost: 1,
+      isWhiteFree: false,
+      leaveOut: [],
+      mustHold: [],
+      limits: { withoutMetals: ["lead"], days: 1, isUnlabelled: false },
+      order: "nearest",
+      most: 20,
+    },
+    RANGE,
+    (report) => (last = report),
+    () => false,
+  );
+  expect(last?.reached).toBe(0);
+  expect(last?.quickest?.[1]).toBeGreaterThan(1);
 });
 
 describe("a colour that is made no more", () => {

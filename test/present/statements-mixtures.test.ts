@@ -91,6 +91,7 @@ const found: unknown[] = [
   ...[step(50, 0.2, -2), step(54, 0, -2), step(45, 0, -2), step(51, 3, 1)].map((after) =>
     driftRuling("Ultramarine Blue", FRESH, after),
   ),
+  ...[40, 60].map((a) => driftRuling("Cochineal", { L: 50, a: 50, b: 0 }, step(50, a, 0))),
   particleModel({ ...record, sizeUm: undefined }),
   particleModel({ ...record, sizeUm: 80 }),
   particleModel(record),

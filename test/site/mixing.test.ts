@@ -101,8 +101,9 @@ describe("a reading of the visitor's own", () => {
       await page.setInputFiles("[data-file]", file("own.csv", csv("raw-umber")));
       await searched(page);
       expect(await page.textContent("[data-target]")).toMatch(/^masstone .*as your file reads/);
-      expect(await page.locator("[data-column] option").count()).toBeGreaterThan(3);
-      expect(await page.textContent(".recipe__parts")).toContain("Raw Umber");
+      await page.selectOption("[data-column]", { label: "titanium-white 1:5" });
+      await page.locator("[data-target]", { hasText: "titanium-white 1:5" }).waitFor();
+      await page.locator(".recipe__parts", { hasText: "Raw Umber" }).first().waitFor();
       expect(complaints).toEqual([]);
     });
   });
@@ -118,7 +119,7 @@ describe("a reading of the visitor's own", () => {
       await page.setInputFiles("[data-file]", file("own.csv", text));
       await page.locator("[data-status]", { hasText: /\S/ }).waitFor();
       const said = (await page.textContent("[data-status]")) ?? "";
-      expect(said).toMatch(/^[A-Z\u201c].{15,}/);
+      expect(said).toMatch(/^\S.{20,}/);
       expect(said).not.toMatch(/were tried|undefined|NaN/);
       await page.fill("input[name=target]", "N 5/");
       await page.keyboard.press("Enter");

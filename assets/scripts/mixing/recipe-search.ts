@@ -15,6 +15,7 @@ import {
 } from "../../../lib/mixing/finding/judged-mix.ts";
 import type { Target } from "../../../lib/mixing/finding/target.ts";
 import { mixableColours, type MixingRange } from "../../../lib/mixing/mixing-range.ts";
+import type { Interval } from "../../../lib/quantities/interval.ts";
 import { mixFacts } from "../../../lib/mixing/prediction/mix-facts.ts";
 
 export interface RecipeWish {
@@ -37,6 +38,8 @@ export interface RecipeReport {
   /** Mixtures within reach that keep to the limits, listed or not. */
   readonly reached: number;
   readonly isDone: boolean;
+  /** Days to touch dry of the quickest that comes near and dries too late. */
+  readonly quickest?: Interval;
 }
 
 /** A slice [ms]: short enough to stop at once, long enough to get on. */
@@ -57,9 +60,11 @@ export async function searchRecipes(
     await new Promise((resolve) => setTimeout(resolve));
     since = performance.now();
   };
+  let quickest: Interval | undefined;
   for (const one of finds(wish, range)) {
     tried++;
-    if (one !== undefined) found.push(one);
+    if (one !== undefined && mixPasses(one.mix, wish.limits, range)) found.push(one);
+    else if (one !== undefined) quickest = quicker(quickest, daysTooLate(one, wish, range));
     if (performance.now() - since < SLICE_MS) continue;
     if (found.length > reported && reported === 0) {
       reported = found.length;
@@ -83,7 +88,28 @@ export async function searchRecipes(
     await rest();
     if (isStale()) return;
   }
-  report({ recipes: ordered(judged, wish), tried, reached: found.length, isDone: true });
+  report({
+    recipes: ordered(judged, wish),
+    tried,
+    reached: found.length,
+    isDone: true,
+    ...(quickest === undefined ? {} : { quickest }),
+  });
+}
+
+/** Days of a mixture that keeps to all limits but the day that it has to be dry by. */
+function daysTooLate(
+  { mix }: FoundMix,
+  { limits: { days, ...others } }: RecipeWish,
+  range: MixingRange,
+): Interval | undefined {
+  return days !== undefined && mixPasses(mix, others, range)
+    ? mixFacts(mix, range).dryingDays
+    : undefined;
+}
+
+function quicker(one: Interval | undefined, other: Interval | undefined): Interval | undefined {
+  return one === undefined || (other !== undefined && other[1] < one[1]) ? other : one;
 }
 
 function* finds(wish: RecipeWish, range: MixingRange): Generator<FoundMix | undefined> {
@@ -109,8 +135,7 @@ function* finds(wish: RecipeWish, range: MixingRange): Generator<FoundMix | unde
       // Without white a mixture is the same in each; it is looked for once.
       isWhiteFree: wish.isWhiteFree && white === whites[0],
     };
-    for (const found of foundMixes(one, range))
-      yield found !== undefined && mixPasses(found.mix, wish.limits, range) ? found : undefined;
+    yield* foundMixes(one, range);
   }
 }
 

@@ -24,6 +24,8 @@ export const DRIFT_RULES = {
   seenMin: 1,
   /** Shift in a*b* under which the colour only grows lighter (or darker). */
   hueShiftMin: 1,
+  /** C*ab from which a colour has a hue of its own: what then moves mostly to or from neutral changes its chroma. */
+  ownHueFrom: 20,
 } as const;
 
 /** What a loss moves: in D65/10. */
@@ -38,7 +40,14 @@ type Change = {
 };
 
 export type DriftStatement =
-  | StatementOf<"drift-not-seen" | "drift-grows-lighter" | "drift-grows-darker", Change>
+  | StatementOf<
+      | "drift-not-seen"
+      | "drift-grows-lighter"
+      | "drift-grows-darker"
+      | "drift-grows-duller"
+      | "drift-grows-stronger",
+      Change
+    >
   | StatementOf<"drift-goes-toward", Change & { readonly toward: HueWord }>;
 
 /** The colour after a loss. */
@@ -102,7 +111,8 @@ export function drift(
 
 /**
  * Which way a colour has gone.
- * @returns `drift-not-seen`, `drift-grows-lighter`, `drift-grows-darker`, or `drift-goes-toward` with the word for the
+ * @returns `drift-not-seen`, `drift-grows-lighter`, `drift-grows-darker`, of what has a hue of its own and moves
+ *   mostly along it `drift-grows-duller` or `drift-grows-stronger`, else `drift-goes-toward` with the word for the
  *   direction in a*b* (and not for the hue it ends at).
  * @source optics-practice
  */
@@ -127,6 +137,15 @@ export function driftRuling(
   if (Math.hypot(a, b) < DRIFT_RULES.hueShiftMin)
     return {
       rule: L >= 0 ? "drift-grows-lighter" : "drift-grows-darker",
+      values,
+      standing: "estimated",
+      source,
+    };
+  const chroma = Math.hypot(fresh.a, fresh.b);
+  const outward = (a * fresh.a + b * fresh.b) / chroma;
+  if (chroma >= DRIFT_RULES.ownHueFrom && Math.abs(outward) > Math.SQRT1_2 * Math.hypot(a, b))
+    return {
+      rule: outward > 0 ? "drift-grows-stronger" : "drift-grows-duller",
       values,
       standing: "estimated",
       source,

@@ -177,6 +177,8 @@ function predicted(
 }
 
 const GREY_STEPS = 20;
+/** Share of one of a pair [1] that is none of it. */
+const LEAST_SHARE = 0.01;
 
 function mixturePair(at: MixedInWhite): MixturePair | undefined {
   const {
@@ -197,6 +199,8 @@ function mixturePair(at: MixedInWhite): MixturePair | undefined {
   const greys = pairGreys(one.ladder, other.ladder, DRIFT_LIGHTNESS, GREY_STEPS);
   const neutral = pairNeutral(one.ladder, other.ladder, DRIFT_LIGHTNESS);
   if (isStatement(greys) || isStatement(neutral)) return undefined;
+  // Where one of the two is the most neutral by itself, no mixture leads to a grey.
+  if (Math.min(neutral.share, 1 - neutral.share) < LEAST_SHARE) return undefined;
   const neutralShare = notationFigure(neutral.share, "1", {
     ...origin,
     method: "share of paint by mass at which C*ab is least, at L* 50",

@@ -1,13 +1,8 @@
-import type { ColourFit } from "../../optics/fit/colour-fit.ts";
-import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
-import { absoluteCoefficients, extendedPaint } from "../../optics/mixtures/mixed-coefficients.ts";
-import { isKnown, type RecordRoot } from "../../quantities/figure.ts";
-import { midpoint } from "../../quantities/interval.ts";
-import { isStatement } from "../../quantities/statement.ts";
-import { sameGrid, type WavelengthGrid } from "../../quantities/spectrum.ts";
+import { extendedPaint } from "../../optics/mixtures/mixed-coefficients.ts";
+import type { RecordRoot } from "../../quantities/figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
-import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
+import { opacityChart } from "./opacity-chart.ts";
 import type { ExtenderFigures } from "./optics-figures.ts";
 import {
   colourRecord,
@@ -18,7 +13,7 @@ import {
   WORKSHOP,
 } from "../record-inputs.ts";
 import type { Fits } from "../tints/strength.ts";
-import { weighedPaint, type WeighedPaint } from "../tints/paint-conversion.ts";
+import { filmsOf, letDownCoefficients } from "./let-down-coefficients.ts";
 
 /**
  * An extender medium shown for what it is, in the workshop's strength reference:
@@ -74,41 +69,4 @@ function madeOf(medium: Colour, strong: Colour, records: Records): RecordRoot[] 
     ...density(strong),
     WORKSHOP,
   ];
-}
-
-/** In the first white whose own films and density are known. */
-function letDownCoefficients(
-  paint: Colour,
-  fit: ColourFit,
-  records: Records,
-): { readonly coefficients: FilmCoefficients; readonly white: string } | undefined {
-  const own = weighedPaint(paint.slug, records);
-  for (const { slug, ratioKind } of fit.whites) {
-    const white = records.colours.get(slug);
-    const films = white && filmsOf(white, fit.grid, records);
-    const density =
-      ratioKind === "paint" ? densityRatio(own, weighedPaint(slug, records)) : undefined;
-    if (white === undefined || films === undefined || density === undefined) continue;
-    const coefficients = absoluteCoefficients(fit, slug, films, density);
-    if (!isStatement(coefficients)) return { coefficients, white: white.record.name };
-  }
-  return undefined;
-}
-
-function filmsOf(
-  colour: Colour,
-  grid: WavelengthGrid,
-  records: Records,
-): FilmCoefficients | undefined {
-  const own = spectralFilms(colour)[0]?.reading.spectrum.grid;
-  if (own === undefined || !sameGrid(own, grid)) return undefined;
-  const found = coefficientsOfFilms(colour, opacityChart(grid, records));
-  return found === undefined || isStatement(found) ? undefined : found;
-}
-
-function densityRatio(
-  { density: one }: WeighedPaint,
-  { density: other }: WeighedPaint,
-): number | undefined {
-  return isKnown(one) && isKnown(other) ? midpoint(one.value) / midpoint(other.value) : undefined;
 }

@@ -31,6 +31,7 @@ import {
   type NotStated,
 } from "../../quantities/figure.ts";
 import type { Interval, Quantity } from "../../quantities/interval.ts";
+import { sameGrid } from "../../quantities/spectrum.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -38,11 +39,12 @@ import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 import { masstoneContrast, paintFilms } from "../tints/films-over-both.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
-import { filmRecords } from "../record-inputs.ts";
+import { drawdownRecords, filmRecords } from "../record-inputs.ts";
+import { letDownCoefficients } from "./let-down-coefficients.ts";
 import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
 import { readFilms, type GlossyFilm } from "./read-films.ts";
 import { scatteringPowerFigure } from "./scattering-power.ts";
-import type { GlazeStep, OpticsSection } from "../sheet.ts";
+import type { OpticsSection } from "../sheet.ts";
 
 export type Hiding = Pick<
   OpticsSection,
@@ -118,19 +120,20 @@ export function hiding(
   const hid = filmsHidRuling(paint, [Math.min(...filmsUm), Math.max(...filmsUm)], grounds);
   const read = readFilms(colour, paint.surface);
   const byGloss = contrastByGloss(paint, read, grounds);
+  const isBound = hid !== undefined || nearlyHid(paint, read);
   const { value, uncertainty } = filmContrast(paint, OPACITY_FILM.um, grounds);
   const contrast = boundedContrast(
     { filmUm: OPACITY_FILM.um, contrastRatio: value },
     uncertainty,
     read,
-    hid !== undefined,
+    isBound,
   );
   const hidingUm = hidingFilmUm(paint, grounds);
   const hides = boundedHidingFilm(
     isStatement(hidingUm) ? Infinity : hidingUm,
     paint.scaleUncertainty,
     read,
-    hid !== undefined,
+    isBound,
     HIDING_CONTRAST_RATIO,
   );
   const contrastRatio = bounded(
@@ -184,14 +187,14 @@ export function hiding(
         inputs,
       ),
     ),
-    glaze: glaze(paint, grounds, origin),
+    ...glaze(isBound ? undefined : paint, grounds, origin, colour, fit, records),
     hidingCurve: CURVE_FILMS_UM.map((filmUm) => ({
       filmUm,
       contrastRatio: boundedContrast(
         { filmUm, contrastRatio: filmContrastRatio(paint, filmUm, grounds) },
         uncertainty,
         read,
-        hid !== undefined,
+        isBound,
       ).value,
     })),
     reasons: [
@@ -272,12 +275,48 @@ function opacityFigure(
   );
 }
 
-function glaze(paint: FilmCoefficients, { white }: Grounds, origin: Origin): GlazeStep[] {
-  return glazeStrip(paint, white).map(({ filmUm, spectrum }) => ({
-    filmUm,
-    ...screenFigures(readingNotations(spectrum).screen, {
-      ...origin,
-      method: "K and S from its films; over white, gloss excluded",
-    }),
-  }));
+/** Contrast ratio [1] from which a film lets through too little of its ground to tell K and S. Our own limit. */
+const TELLS_TO = 0.95;
+
+/** Whether films hid their grounds at most wavelengths, and nearly by Y. */
+function nearlyHid({ atLeast, grid }: FilmCoefficients, read: readonly GlossyFilm[]): boolean {
+  const least = Math.min(...read.map(({ contrastRatio }) => contrastRatio));
+  return atLeast.length > grid.count / 2 && least >= TELLS_TO;
+}
+
+/**
+ * In films over white: by the colour's own films, and where these hid their grounds, so that they tell K and S
+ * only as "at least" figures, by its let-downs; nothing where neither tells them.
+ */
+function glaze(
+  ofFilms: FilmCoefficients | undefined,
+  { white }: Grounds,
+  origin: Origin,
+  colour: Colour,
+  fit: ColourFit | FitRefusal | undefined,
+  records: Records,
+): Pick<Hiding, "glaze"> {
+  const letDown =
+    ofFilms === undefined && fit?.kind === "fit"
+      ? letDownCoefficients(colour, fit, records)
+      : undefined;
+  const paint = ofFilms ?? letDown?.coefficients;
+  if (paint === undefined || !sameGrid(paint.grid, white.spectrum.grid)) return {};
+  const told: Origin = {
+    ...origin,
+    method:
+      letDown === undefined
+        ? "K and S from its films; over white, gloss excluded"
+        : `K and S from its let-downs in ${letDown.white}, those of ${letDown.white} from its films; over white, gloss excluded`,
+    inputs:
+      letDown === undefined
+        ? origin.inputs
+        : [...origin.inputs, ...drawdownRecords(colour, records)],
+  };
+  return {
+    glaze: glazeStrip(paint, white).map(({ filmUm, spectrum }) => ({
+      filmUm,
+      ...screenFigures(readingNotations(spectrum).screen, told),
+    })),
+  };
 }

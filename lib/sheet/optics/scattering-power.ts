@@ -2,13 +2,13 @@ import type { ColourFit, FitRefusal, FittedWhite } from "../../optics/fit/colour
 import { spectrumOnGrid } from "../../optics/fit/common-grid.ts";
 import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
 import { filmSpectrum } from "../../optics/films/hiding.ts";
-import { OPACITY_FILM } from "../../optics/films/opacity.ts";
+import { OPACITY_CLASSES, OPACITY_FILM } from "../../optics/films/opacity.ts";
 import {
   scatteringPowerOfFilms,
   scatteringPowerSeen,
   seenWeights,
 } from "../../optics/films/scattering-power.ts";
-import { at } from "../../quantities/at.ts";
+import { at, certain } from "../../quantities/at.ts";
 import {
   isKnown,
   notStated,
@@ -31,6 +31,11 @@ import {
 
 /** How far [1] S of a white's films is trusted, where a colour's S is reckoned from it. */
 const WHITE_FILM_SPREAD = 0.15;
+
+/** S X [1] below which a paint is transparent, whatever less it may be. */
+const SCATTERS_LITTLE = certain(
+  OPACITY_CLASSES.find((row) => row.class === "semi-transparent"),
+).scatteringPowerMin;
 
 /** That trust as a figure, so that what is reckoned by it rests on an estimate. */
 const TRUST = sourceFigure("estimated", WHITE_FILM_SPREAD, {
@@ -118,9 +123,14 @@ function powerOfFit(
       [(power * least) / mostWhite / spread, ((power * most) / leastWhite) * spread] as const,
     ];
   });
-  return ranges.length === 0
-    ? undefined
-    : [Math.min(...ranges.map(([least]) => least)), Math.max(...ranges.map(([, most]) => most))];
+  const [least, most] = [
+    Math.min(...ranges.map(([low]) => low)),
+    Math.max(...ranges.map(([, high]) => high)),
+  ];
+  // Where the surface is only kept under the darkest reading, a dark paint's S hangs on it: it may be anything below.
+  const isBound =
+    fit.scattering.rule === "scattering-is-bound" && fit.surface.by === "darkest-reading";
+  return ranges.length === 0 || (isBound && most >= SCATTERS_LITTLE) ? undefined : [least, most];
 }
 
 /** S of the colour [1/um] per part by mass of the white's paint; undefined where no films of the white tell it. */

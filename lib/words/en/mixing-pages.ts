@@ -210,6 +210,8 @@ export const MIXING_PAGES = {
         : near > 0
           ? `None is this colour; ${near} come near. ${tried} were tried.`
           : `None comes near. ${tried} were tried.`,
+    quickest: (days: Interval) =>
+      `The quickest that comes near and keeps to your other wishes is touch dry in ${dayCount(days)}, an estimate.`,
     shown: (shown: number) => `The first ${shown} are listed.`,
     nothingMixes: "No colours are left to mix with these wishes.",
     within: "These may be it: nearer than we can tell",

@@ -14,7 +14,11 @@ export const MIXTURE_PAGES = {
   lead: "Everything here is worked out from the paints of its single pigments. Where we painted out the mixture itself, the two are shown side by side.",
   heading: (white: string) => `In ${white}`,
   met: (white: string, count: number, middle: string, largest: string) =>
-    `In ${white} its components predict ${count === 1 ? "its one drawdown" : `its ${count} drawdowns, the colour alone included,`} to \u0394E00 ${middle}${count === 1 ? "" : ` in the middle, ${largest} at most`}.`,
+    `In ${white} its components predict ${count === 1 ? "its one let-down" : `its ${count} let-downs`} to \u0394E00 ${middle}${count === 1 ? "" : ` in the middle, ${largest} at most`}.`,
+  metWithMasstone: (white: string, count: number, middle: string, largest: string) =>
+    `In ${white} its components predict its ${count} drawdowns, the colour alone included, to \u0394E00 ${middle} in the middle, ${largest} at most.`,
+  metAlone: (white: string, miss: string) =>
+    `By their let-downs in ${white} its components predict the colour alone, without white, to \u0394E00 ${miss}.`,
   notMet: (white: string) => `We have not tried it in ${white}: this is a prediction alone.`,
   steps: (count: number) => `Predicted beside what was read: ${count} steps`,
   stepsCaption: (white: string) => `Colour to ${white}, as its components predict it`,
@@ -33,7 +37,7 @@ export const MIXTURE_PAGES = {
   drift: {
     heading: "If a pigment in it fades",
     figures: "Drift in figures",
-    caption: (white: string) => `A middle grey in ${white}, and the same with one pigment weaker`,
+    caption: (white: string) => `A middle tint in ${white}, and the same with one pigment weaker`,
     asMade: "as made",
     lost: (name: string, percent: string) => `${name}, ${percent}\u00a0% lost`,
     columns: {
@@ -47,7 +51,7 @@ export const MIXTURE_PAGES = {
     note: "Worked out, not seen: so much of the pigment taken away. The last column leaves lightness out; it is the change of hue.",
     single: (sentence: string) => `For comparison, a black of one pigment: ${sentence}`,
     title: (white: string) =>
-      `How its grey in ${white} shifts if one pigment fades by 30 and 60\u00a0%`,
+      `How its middle tint in ${white} shifts if one pigment fades by 30 and 60\u00a0%`,
     description: (paths: readonly string[]) => `${paths.join("; ")}.`,
     path: (name: string, a: string, b: string) => `${name} 60 % weaker: a* ${a}, b* ${b}`,
     less: (name: string) => `less ${name}`,
@@ -55,7 +59,7 @@ export const MIXTURE_PAGES = {
   },
   pair: {
     title: (first: string, second: string) =>
-      `Greys of ${first} and ${second}, beside blacks of one pigment`,
+      `Middle tints of ${first} and ${second}, beside blacks of one pigment`,
     description: (
       first: string,
       second: string,
@@ -73,7 +77,7 @@ export const MIXTURE_PAGES = {
       volume: string | undefined,
       chroma: string,
     ) =>
-      `The most neutral middle grey of ${first} and ${second} takes ${share} of ${first} by weight of paint${volume === undefined ? "" : ` (${volume} by volume)`}; C*ab ${chroma}.`,
+      `The most neutral middle tint of ${first} and ${second} takes ${share} of ${first} by weight of paint${volume === undefined ? "" : ` (${volume} by volume)`}; C*ab ${chroma}.`,
     share: (percent: string) => `${percent}\u00a0%`,
   },
   blacks: {

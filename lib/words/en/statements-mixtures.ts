@@ -15,6 +15,8 @@ export const MIXTURE_RULINGS: WordingsOf<MixtureStatement> = {
   "drift-not-seen": (v) => `${losing(v)} no change is seen (${change(v)}).`,
   "drift-grows-lighter": (v) => `${losing(v)} it only grows lighter (${change(v)}).`,
   "drift-grows-darker": (v) => `${losing(v)} it only grows darker (${change(v)}).`,
+  "drift-grows-duller": (v) => `${losing(v)} its colour grows duller (${change(v)}).`,
+  "drift-grows-stronger": (v) => `${losing(v)} its colour grows stronger (${change(v)}).`,
   "drift-goes-toward": (v) => `${losing(v)} it goes toward ${v.toward} (${change(v)}).`,
   "parts-not-recorded": () =>
     "Nothing is predicted: the parts of its pigments are not in the record.",

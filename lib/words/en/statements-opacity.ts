@@ -10,7 +10,7 @@ import { bracketed, decimals, micrometres, sentence, significant } from "./state
 export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
   "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
     sentence(
-      `${word}: a film of ${micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${decimals(contrastRatio, 3)}${bracketed(
+      `${bound === "at least" && word !== "opaque" ? `at least ${word}` : word}: a film of ${micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${decimals(contrastRatio, 3)}${bracketed(
         contrastRatioMin > 0 ? `from ${decimals(contrastRatioMin, 2)}` : undefined,
         "by limits of our own",
       )}`,
@@ -24,13 +24,17 @@ export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
     contrastRatio,
   }) =>
     byScattering !== undefined && contrastRatio !== undefined
-      ? `${sentence(`${word}: a film of ${micrometres(filmUm)} ${word === "opaque" ? "hides its ground" : "lets its ground through"} (contrast ratio ${decimals(contrastRatio, 3)}), though it scatters as a ${byScattering} one does, with S\u00b7X ${significant(scatteringPower, 2)}`)} The limits of these words are our own, not a standard’s.`
+      ? `${sentence(`${word}: a film of ${micrometres(filmUm)} ${word === "opaque" ? "hides its ground" : "lets its ground through"} (contrast ratio ${decimals(contrastRatio, 3)}), though it scatters as ${articled(byScattering)} one does, with S\u00b7X ${significant(scatteringPower, 2)}`)} The limits of these words are our own, not a standard’s.`
       : `${sentence(`${word}: a film of ${micrometres(filmUm)} scatters with S\u00b7X ${significant(scatteringPower, 2)}${bracketed(limitOf(word), reach(spans))}`)} A film as dark as this hides a chart by its darkness, so its contrast ratio gives no class. The limits of these words are our own, not a standard’s.`,
   "too-dark-for-contrast-ratio": ({ contrastRatio }) =>
     `We cannot say how transparent it is: a film as dark as this hides the chart by its darkness (contrast ratio ${decimals(contrastRatio, 3)}), and we do not know how much it scatters.`,
   "film-not-comparable": ({ filmUm, wantedUm }) =>
     `The film read, ${micrometres(filmUm)}, is too far from the ${micrometres(wantedUm)} that words of opacity are meant for.`,
 };
+
+function articled(word: OpacityClass): string {
+  return word === "opaque" ? "an opaque" : `a ${word}`;
+}
 
 function limitOf(word: OpacityClass): string {
   const i = OPACITY_CLASSES.findIndex((row) => row.class === word);
