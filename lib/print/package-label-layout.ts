@@ -107,11 +107,14 @@ function attempts({ ml, xHeightMm }: PackageSize): Attempt[] {
     { pictogramMm: leastPictogramMm, xHeightMm, namePt: 14, runIn: false },
     { pictogramMm: leastPictogramMm, xHeightMm, namePt: 9, runIn: true },
   ];
-  return types.flatMap((type) =>
+  // Smaller letters come before a broken word, smaller pictograms do not.
+  return [types.slice(0, 2), types.slice(2)].flatMap((alike) =>
     [true, false].flatMap((areWordsWhole) =>
-      [1, 2, 3].flatMap((columns) =>
-        FRONTS.flatMap((front) =>
-          PLACES.map((place) => ({ ...type, front, columns, place, areWordsWhole })),
+      alike.flatMap((type) =>
+        [1, 2, 3].flatMap((columns) =>
+          FRONTS.flatMap((front) =>
+            PLACES.map((place) => ({ ...type, front, columns, place, areWordsWhole })),
+          ),
         ),
       ),
     ),

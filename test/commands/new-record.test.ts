@@ -193,7 +193,7 @@ test.each([
   [["trial", "lamp-blak"], "There is no colour lamp-blak; nearest: lamp-black\n"],
   [
     ["lot", "lamp-black"],
-    "Nothing of lamp-black can be weighed out: its record wants oilIndexGPer100g, the parts of its pigments, or its vehicle\n",
+    "Nothing of lamp-black can be weighed out: colours/lamp-black.md wants oilIndexGPer100g, the oil to 100 g of pigment in the paint as made, vehicle, here or in workshop.yaml\n",
   ],
 ])("%j of what can't be is told in one line", (words, line) => {
   expect(newRecord(options(contentFolder(SMALLEST_WORKSHOP).content), words)).toBe(1);

@@ -22,6 +22,7 @@ import {
   sharedStep,
   type ArrowSystem,
 } from "./normal-equations.ts";
+import { at } from "../../quantities/at.ts";
 import { closedForm } from "./initial-estimate.ts";
 import type { FitProblem } from "./fit-problem.ts";
 import { DRAWDOWN_NOISE } from "./reading-noise.ts";
@@ -86,20 +87,21 @@ export function twoConstantFit(problem: FitProblem): FitSolution {
   const logE = new Float64Array(whites.length);
   let squares = 0;
   for (let i = 0; i < grid.count; i++) {
-    const rho = start.masstone[i] ?? NaN;
+    const rho = at(start.masstone, i);
     const logShare = Math.log(shares(rho).s);
     for (let j = 0; j < logE.length; j++) {
       const own = start.scattering[j];
       logE[j] =
-        (((own?.weights[i] ?? 0) > 0 ? own : priors[j])?.logScattering[i] ?? NaN) - logShare;
+        at((own !== undefined && at(own.weights, i) > 0 ? own : at(priors, j)).logScattering, i) -
+        logShare;
     }
     squares += refineAt(i, problem, priors, system, Math.log(rho), logE, masstone);
-    fillSystem(i, problem, levels, system, masstone[i] ?? NaN, logE);
+    fillSystem(i, problem, levels, system, at(masstone, i), logE);
     for (let j = 0; j < logE.length; j++) {
       const white = whites[j];
       if (white === undefined) continue;
-      white.extinction[i] = Math.exp(logE[j] ?? NaN);
-      fillVariances(white, i, system, j, masstone[i] ?? NaN);
+      white.extinction[i] = Math.exp(at(logE, j));
+      fillVariances(white, i, system, j, at(masstone, i));
     }
   }
   const spare = (tints.length - whites.length) * grid.count;
@@ -125,7 +127,7 @@ function refineAt(
     let largest = Math.abs(shared);
     for (let j = 0; j < logE.length; j++) {
       const own = limited(ownStep(system, j, shared));
-      logE[j] = (logE[j] ?? NaN) + own;
+      logE[j] = at(logE, j) + own;
       largest = Math.max(largest, Math.abs(own));
     }
     if (largest < SETTLED) break;
@@ -145,9 +147,9 @@ function fillSystem(
 ): number {
   clearSystem(system);
   const shared = shares(rho);
-  const sigma = masstone.sigma[i] ?? NaN;
+  const sigma = at(masstone.sigma, i);
   masstoneReading(slopes, masstone.form, rho);
-  const residual = ((masstone.measured[i] ?? NaN) - slopes.reading) / sigma;
+  const residual = (at(masstone.measured, i) - slopes.reading) / sigma;
   addSharedObservation(system, residual, slopes.byLogRho / sigma);
   let squares = residual * residual;
   for (let t = 0; t < tints.length; t++) {
@@ -157,24 +159,25 @@ function fillSystem(
     tintReading(
       slopes,
       form,
-      tint.massRatio * Math.exp(logE[white] ?? NaN),
+      tint.massRatio * Math.exp(at(logE, white)),
       rho,
       shared,
-      whiteRatios[white]?.[i] ?? NaN,
+      at(at(whiteRatios, white), i),
     );
     // A weighing error moves the reading as a change of E does.
-    const read = tint.sigma[i] ?? NaN;
+    const read = at(tint.sigma, i);
     const weighed = DRAWDOWN_NOISE.massRatio * slopes.byLogE;
     const scale = 1 / Math.sqrt(read * read + weighed * weighed);
-    const r = ((tint.measured[i] ?? NaN) - slopes.reading) * scale;
+    const r = (at(tint.measured, i) - slopes.reading) * scale;
     addObservation(system, white, r, slopes.byLogRho * scale, slopes.byLogE * scale);
     squares += r * r;
   }
   const logShare = Math.log(shared.s);
   const byRho = scatteringSlope(rho);
   for (let j = 0; j < logE.length; j++) {
-    const sigma = priors[j]?.sigma[i] ?? NaN;
-    const r = ((priors[j]?.logScattering[i] ?? NaN) - (logE[j] ?? NaN) - logShare) / sigma;
+    const prior = at(priors, j);
+    const sigma = at(prior.sigma, i);
+    const r = (at(prior.logScattering, i) - at(logE, j) - logShare) / sigma;
     addObservation(system, j, r, byRho / sigma, 1 / sigma);
   }
   return squares;
@@ -188,8 +191,8 @@ function fillVariances(
   group: number,
   rho: number,
 ): void {
-  const own = 1 / (system.own[group] ?? NaN);
-  const pull = (system.coupling[group] ?? NaN) * own;
+  const own = 1 / at(system.own, group);
+  const pull = at(system.coupling, group) * own;
   const shared = 1 / sharedCurvature(system);
   const [byK, byS] = [pull - absorptionSlope(rho), pull - scatteringSlope(rho)];
   varianceK[i] = own + shared * byK * byK;

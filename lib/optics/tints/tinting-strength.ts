@@ -1,4 +1,5 @@
 /** How far a colour goes in a white, beside another colour of the workshop. */
+import { at } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import { labToLch } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
@@ -253,8 +254,7 @@ function depthAt(
 function absorption(ladder: LadderModel, massRatio: number): { ratios: number[]; isGrey: boolean } {
   const { spectrum, lab } = predictedTint(ladder, massRatio);
   const ratios = spectrum.values.map(
-    (value, i) =>
-      keptRatio(internalOf(ladder.model.form, value)) - (ladder.white.whiteRatio[i] ?? NaN),
+    (value, i) => keptRatio(internalOf(ladder.model.form, value)) - at(ladder.white.whiteRatio, i),
   );
   const { masstoneChromaMax, tintChromaMax } = TINT_RULES.grey;
   return {
