@@ -1,0 +1,127 @@
+import type { ANSWER_PAGES as ENGLISH_PAGES } from "../en/answer-pages.ts";
+import type { AnyWords } from "../any-words.ts";
+import { upperFirst } from "../letter-case.ts";
+import { FORMS, wordOf } from "./closed-words.ts";
+import { namesWithin } from "./phrases.ts";
+
+/** What a plain part of a sheet is called, by its path; the first that fits. */
+const FACTS: readonly (readonly [RegExp, string])[] = [
+  [/^cautions\.signalWord$/, "Palabra de advertencia"],
+  [/^cautions\.hazardStatements$/, "Indicaciones de peligro"],
+  [/^cautions\.supplemental$/, "Información suplementaria"],
+  [/^cautions\.notForSale$/, "Mercados donde no puede venderse por falta de base legal"],
+  [/^cautions\.unknown$/, "Componentes sin datos de peligro"],
+  [/^cautions\.restrictions$/, "Normas de sus mercados"],
+  [/^cautions\.basis$/, "Elementos de etiqueta"],
+  [/^pigments$/, "Pigmentos"],
+  [/^additions$/, "Añadido al aceite"],
+  [/^permanence\.basis$/, "Fundamento de la solidez a la luz"],
+  [/^dispersion$/, "Molido"],
+  [/^family$/, "Familia"],
+];
+
+/** Headings, captions and sentences of answers, their claims and replies. */
+export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
+  heading: "Preguntas",
+  lead: "Lo que nos preguntan los pintores: primero la respuesta, luego el porqué.",
+  themes: {
+    whites: "Blancos y mezclas",
+    choice: "Elegir un color",
+    drying: "Secado y capas",
+    lasting: "¿Durará?",
+    tube: "Qué hay en el tubo",
+    safety: "Seguridad y ley",
+    others: "Otras",
+  },
+  none: "Aún no se ha respondido ninguna pregunta.",
+  all: "Todas las respuestas",
+  homeHeading: "Preguntas, respondidas",
+  description: (summary) =>
+    summary.length <= 300 ? summary : `${summary.slice(0, 297).replace(/\s+\S*$/, "")}...`,
+  claims: {
+    checked: (count, date) =>
+      `${count} ${count === 1 ? "afirmación cotejada" : "afirmaciones cotejadas"} con nuestros registros${date === undefined ? "" : ` hasta el ${date}`}`,
+    caption: "Lo que dice la respuesta, y lo que dicen hoy nuestros registros",
+    columns: { statement: "Afirmación", today: "Hoy", records: "Registros hasta" },
+    undated: "sin fecha",
+    broken: "hoy no se cumple",
+    about: (colour, statement) => `${colour}: ${statement}`,
+    below: (name, limit) => `${name}: por debajo de ${limit}`,
+    above: (name, limit) => `${name}: por encima de ${limit}`,
+    belowBy: (name, limit, by) => `${name}: por debajo de ${limit}, en ${by} al menos`,
+    aboveBy: (name, limit, by) => `${name}: por encima de ${limit}, en ${by} al menos`,
+    other: (colour, name) => `el de ${colour}${name === "" ? "" : `, ${name}`}`,
+    between: (name, from, to) => `${name}: entre ${from} y ${to}`,
+    is: (name, value) => `${name}: ${value}`,
+    family: (name) => `${/^Tierras/.test(name) ? "las" : "los"} ${name.toLowerCase()}`,
+    lowest: (name, rivals) => `${name}: el valor más bajo entre ${rivals}`,
+    highest: (name, rivals) => `${name}: el valor más alto entre ${rivals}`,
+    by: (statement, by) => `${statement}, en ${by} al menos`,
+    includes: (name, value) => `${name}: ${value} está entre ellos`,
+    lacks: (name, value) => `${name}: ${value} no está entre ellos`,
+    count: (name, count) => `${name}: ${count === 0 ? "ninguno" : `${count} en total`}`,
+    standing: (statement, standing) => `${statement} (siempre ${standing})`,
+    none: "ninguno",
+    nothing: "ninguno",
+    yes: "sí",
+    no: "no",
+  },
+  place: {
+    inWhite: (white) => `en ${white}`,
+    atL: (level) => `a L* ${level}`,
+    at: (ratio) => `a ${ratio}`,
+    masstone: "del tono pleno",
+    under: (viewing) => `bajo ${viewing}`,
+    of: (name) => `de ${name}`,
+    form: (form) => `en ${wordOf(FORMS, form)}`,
+  },
+  facts: FACTS,
+  fact: (path) => {
+    const named = FACTS.find(([form]) => form.test(path))?.[1];
+    const last = path.split(".").at(-1) ?? path;
+    return (
+      named ?? upperFirst(last).replace(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+    );
+  },
+  table: { colour: "Color", caption: "Colores lado a lado", none: "no está en esta ficha" },
+  picture: {
+    swatchesTitle: (level, white) =>
+      `Mezclados con ${white} hasta una misma claridad, L*\u00a0${level}`,
+    swatchesAxis: (level, white) => `Con ${white}, a L*\u00a0${level}`,
+    swatchDescription: (name, a, b) => `${name}, a* ${a}, b* ${b}`,
+    trailTitle: (white) => `Adónde lleva ${white} a cada uno: a* y b* de las mezclas`,
+    ladderTitle: (name, white) => `${name} mezclado con ${white}`,
+  },
+  answered: (date, newest) =>
+    [
+      ...(date === undefined ? [] : [`Respondida el ${date}.`]),
+      ...(newest === undefined ? [] : [`Según nuestros registros hasta el ${newest}.`]),
+    ].join(" "),
+  coloursHeading: "Colores que nombra",
+  coloursNote: (whites) => `Cada uno puro, y luego en tono medio con ${namesWithin(whites)}.`,
+  sheetQuestions: "Preguntas sobre este color",
+  reply: {
+    heading: "Una respuesta para enviar",
+    sheetHeading: "Respuesta",
+    lead: "Texto sencillo, listo para pegar en una carta. Las cifras son las de las fichas.",
+    text: "Respuesta",
+    copy: "Copiar la respuesta",
+    copied: "Copiado.",
+    notCopied: "No se pudo copiar: seleccione el texto y cópielo a mano.",
+    question: "Lo que se preguntó",
+    colours: "Colores",
+    figures: "Cifras",
+    thanks: "Gracias por su pregunta.",
+    asked: "Usted preguntó:",
+    sheetQuestion: (name) => `¿Qué conviene saber de ${name}?`,
+    line: (name, value, standing) => `${name}: ${value} (${standing})`,
+    notStated: (name) => `${name}: no indicado`,
+    lightfastness: "Solidez a la luz",
+    caution: (name, signalWord, statements) =>
+      `Etiqueta de ${name}: ${[signalWord, ...statements].filter((part) => part !== "").join(" ")}`,
+    cautionLine: "La etiqueta, la ficha de datos de seguridad y sus normas locales van primero.",
+    more: (address) => `Completo, con el origen de cada cifra: ${address}`,
+    closing: "Un cordial saludo,",
+    invented: "(Demostración: el taller, los colores y las lecturas son inventados.)",
+  },
+};

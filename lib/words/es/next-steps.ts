@@ -1,0 +1,73 @@
+import { NEXT_STEPS as ENGLISH_STEPS } from "../en/next-steps.ts";
+import type { AnyWords } from "../any-words.ts";
+
+/** What the page What to do next, and its command, say. */
+export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
+  heading: "Qué hacer ahora",
+  lead: "Cada línea se ha probado: un valor plausible entró en los registros, las fichas se calcularon de nuevo, y se contó lo que ganaban. Primero viene la mayor ganancia por hora de trabajo; las horas son de manos, no de espera, y son estimación nuestra.",
+  steps: "Lo que más aclara",
+  stepsCaption: "Qué averiguar, qué ganan las fichas, y el trabajo que cuesta",
+  columns: {
+    what: "Qué",
+    gain: "Gana cada una",
+    hours: "Trabajo",
+    record: "Dónde escribirlo",
+  },
+  none: "Nada que un taller pueda averiguar aclararía o afirmaría una línea.",
+  due: "Lo que vence",
+  dueCaption: "Lo que el tiempo ha hecho necesario",
+  dueColumns: { what: "Qué", where: "Registro" },
+  nothingDue: "Nada vence.",
+  things: {
+    densityGPerCm3: "Densidad",
+    oilAbsorptionGPer100g: "Absorción de aceite por amasado",
+    bulkDensities: "Una medida del polvo pesado, vertido y asentado",
+    lightfastness: "La solidez a la luz que declara el proveedor",
+    hazards: "La ficha de datos de seguridad del proveedor",
+    parts: "Las partes de sus pigmentos, del libro de fabricación",
+    oilIndexGPer100g: "El aceite pesado en la próxima fabricación",
+    masstone: "Una aplicación del tono pleno, leída",
+    tints: "Tres rebajes en un blanco, leídos",
+    films: "Películas de grosor conocido sobre negro y blanco, leídas",
+    dryingTrials: "Un ensayo de secado",
+    exposures: "Una exposición bajo vidrio, tono pleno y rebaje",
+    gloss60: "El brillo de una aplicación a 60\u00b0",
+    finenessOfGrindUm: "La finura en la galga",
+    bodyAndSeparation: "El cuerpo y la separación de aceite, observados",
+  },
+  of: (thing, names) =>
+    `${thing}: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` y ${names.length - 4} más` : ""}`,
+  gain: (cleared, firmer, added, claims) =>
+    [
+      ...(cleared === 0
+        ? []
+        : [`${lines(cleared)} que ya no ${cleared === 1 ? "es" : "son"} «no indicado»`]),
+      ...(firmer === 0
+        ? []
+        : [`${lines(firmer)} que ya no ${firmer === 1 ? "es" : "son"} una estimación`]),
+      ...(added === 0 ? [] : [`${lines(added)} más`]),
+      ...(claims === 0
+        ? []
+        : [`${claims} ${claims === 1 ? "afirmación" : "afirmaciones"} de respuestas`]),
+    ].join(", "),
+  hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
+  file: ENGLISH_STEPS.file,
+  reprintsUnknown:
+    "Qué tarjetas de estante hay que volver a imprimir se sabe cuando al construir el sitio se le dice lo que decían al imprimirlas por última vez: --since con el manifest.json guardado de entonces.",
+  dueLines: {
+    reprint: (changes) => `Tarjeta de estante que hay que volver a imprimir: ${changes.join("; ")}`,
+    "old-paper": (date) =>
+      `Sus peligros son del ${date}, hace más de tres años: pida al proveedor la ficha de datos de seguridad actual`,
+    trial: (date) => `Hay que mirarlo el ${date}`,
+    "second-lot": (lots) =>
+      lots === 0
+        ? "Aún no hay ningún lote registrado, así que nada dice cómo difieren los lotes"
+        : "Hay un solo lote registrado: un segundo diría cómo difieren los lotes",
+    "undated-paper": () =>
+      "Sus peligros no llevan fecha: anote de qué día es el documento del proveedor",
+  },
+};
+
+function lines(count: number): string {
+  return `${count} ${count === 1 ? "línea" : "líneas"}`;
+}

@@ -1,0 +1,87 @@
+/** Phrases that sentences of several sciences share: figures with their units, lists, names as they stand within a sentence. */
+import { ends, type Quantity } from "../../quantities/interval.ts";
+import { within, withUnit } from "../en/statements-phrases.ts";
+import { decimalText, quantityText, significantText } from "../number-text.ts";
+
+export { bracketed, sentence, within, withUnit } from "../en/statements-phrases.ts";
+
+export const ABOUT = "alrededor de";
+
+export function decimals(quantity: Quantity, places: number): string {
+  return quantityText(quantity, (value) => decimalText(value, places), ABOUT);
+}
+
+/** To significant digits, without zeros after the last one that counts. */
+export function significant(quantity: Quantity, digits: number): string {
+  return quantityText(quantity, (value) => tidy(value, digits), ABOUT);
+}
+
+function tidy(value: number, digits: number): string {
+  return significantText(value, digits)
+    .replace(/(\.\d*?)0+$/, "$1")
+    .replace(/\.$/, "");
+}
+
+/** A fraction 0-1 as "2.5 %". */
+export function percent(fraction: Quantity, digits = 2): string {
+  return withUnit(
+    quantityText(fraction, (value) => tidy(value * 100, value > 0.995 ? 3 : digits), ABOUT),
+    "%",
+  );
+}
+
+export function dayCount(days: Quantity): string {
+  return withUnit(significant(days, 2), significant(days, 2) === "1" ? "día" : "días");
+}
+
+export function gramsTo100(grams: Quantity): string {
+  return withUnit(significant(grams, 2), "g/100 g");
+}
+
+export function micrometres(um: Quantity): string {
+  return withUnit(significant(um, 2), "\u00b5m");
+}
+
+export function degrees(celsius: Quantity): string {
+  return withUnit(decimals(celsius, 0), "\u00b0C");
+}
+
+/** "1.3-1.6 veces los días"; of what shortens them "30-50 % de los días". */
+export function timesTheDays(factor: Quantity): string {
+  const [least, most] = ends(factor);
+  const text = significant(factor, 2);
+  if (text === "1") return "los mismos días";
+  return most <= 1 && least < 1 ? `${percent(factor)} de los días` : `${text} veces los días`;
+}
+
+/** "a, b y c"; with semicolons where a name has a comma of its own; "e" before i-, "u" before o-. */
+export function listed(texts: readonly string[], before: "and" | "or" = "and"): string {
+  const [last = ""] = texts.slice(-1);
+  const joint = before === "and" ? andBefore(last) : orBefore(last);
+  const stop = texts.length > 2 && texts.some((text) => text.includes(",")) ? "; " : ", ";
+  return texts.length < 2 ? last : `${texts.slice(0, -1).join(stop)} ${joint} ${last}`;
+}
+
+function andBefore(text: string): string {
+  return /^h?[ií](?![aeou])/i.test(text) ? "e" : "y";
+}
+
+function orBefore(text: string): string {
+  return /^(?:h?[oó]|8)/i.test(text) ? "u" : "o";
+}
+
+export function namesWithin(names: readonly string[], before: "and" | "or" = "and"): string {
+  return listed(names.map(within), before);
+}
+
+/** "2009-06-01" as "1 de junio de 2009". */
+export function dateWords(isoDate: string): string {
+  return DAY.format(new Date(`${isoDate}T00:00:00Z`));
+}
+
+const DAY = new Intl.DateTimeFormat("es-ES", {
+  day: "numeric",
+  month: "long",
+  year: "numeric",
+  timeZone: "UTC",
+});

@@ -1,0 +1,218 @@
+import type { SHEET_PAGE as ENGLISH_PAGE } from "../en/sheet-page.ts";
+import type { AnyWords } from "../any-words.ts";
+import { MEASURES, wordOf } from "./closed-words.ts";
+import { listed } from "./phrases.ts";
+
+/** What a colour's page says to a painter, and its bench page to whoever makes the paint. */
+export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
+  asOf: (date) => `A fecha de ${date}.`,
+  alone: "puro",
+  levels: { "70": "pálido", "50": "medio", "30": "oscuro" },
+  notReached: "no alcanzado",
+  tintsDescription: (name, parts) => `${name} con blanco, por claridad: ${parts.join("; ")}.`,
+  tintCell: (level, white, munsell) => `${level} en ${white} ${munsell}`,
+  whiteSentence: (count) =>
+    count === 0
+      ? "Un blanco. Aún no se ha probado en él ninguno de nuestros colores."
+      : count === 1
+        ? "Un blanco. Se probó en él un color de la gama."
+        : `Un blanco. Se probaron en él ${count} colores de la gama.`,
+  extenderSentence: "Un médium para veladuras y para dar cuerpo, no un blanco.",
+  notTried: "Aún no probado en blanco.",
+  noPrice: (markets) => `Aquí no hay precio: no puede venderse libremente en ${listed(markets)}.`,
+  notForSale: "Aún no está a la venta.",
+  discontinued: (date) => `Ya no se hace, desde el ${date}.`,
+  unknownHazard: "Aún sin clasificar: tratar como peligroso.",
+  print: "Ficha para imprimir",
+  compare: "Comparar",
+  safety: "Seguridad",
+  facts: {
+    lasts: "Dura",
+    hides: "Cubre",
+    dries: "Seca",
+    strength: "Fuerza",
+    whitens: "Blanquea",
+    oil: "Aceite",
+    safety: "Seguridad",
+  },
+  hides: {
+    opaque: "Del todo",
+    "semi-opaque": "Bien",
+    "semi-transparent": "En parte",
+    transparent: "Transparente",
+    "coat-hides-as-drawn": "Tal como se aplicó",
+    "masstone-by-both-grounds": "No tal como se aplicó",
+    "masstone-is-a-film": "No tal como se aplicó",
+  },
+  dries: {
+    fast: "Deprisa",
+    medium: "A ritmo medio",
+    slow: "Despacio",
+    "very slow": "Muy despacio",
+  },
+  oil: {
+    low: "Poco",
+    medium: "Medio",
+    high: "Mucho",
+    "very high": "Muchísimo",
+  },
+  detail: {
+    stated: (category) => `categoría\u00a0${category}, palabra del proveedor; no ensayada aquí`,
+    exposed: (category) => `categoría\u00a0${category}, ensayada según la norma`,
+    own: (category) =>
+      `cambió lo que permite la categoría\u00a0${category}, en nuestra propia ventana; no es el ensayo de la norma`,
+    expected: "lo que hace prever su pigmento; no ensayada aquí",
+    film: (film) => `necesita ${film} de película seca`,
+    byScatter: "por su cuerpo en película fina; en capa gruesa también cubre lo oscuro",
+    contrast: (ratio) => `relación de contraste ${ratio}`,
+    asDrawn: "sobre una carta en blanco y negro; el grosor de la película no está registrado",
+    days: (touch, through) =>
+      through === undefined ? `${touch} al tacto` : `${touch} al tacto, ${through} en profundidad`,
+    trial: (days) => `${days}; ensayo nuestro`,
+    parts: (parts, white, by) =>
+      `${parts} partes de ${white} hasta un gris medio, en ${wordOf(MEASURES, by)}`,
+    reference: "la medida de los demás",
+    oil: (grams) => `${grams} de pigmento`,
+    unknown: "aún no se sabe",
+    noWarning: "mantener el pigmento seco fuera del aire; los trapos con aceite pueden prenderse",
+    noWarningDryOil: "mantener el pigmento seco fuera del aire",
+    seeLabel: "toda la etiqueta en Seguridad",
+    unknownHazard: (names) => `sin datos de peligro para ${listed(names)}`,
+  },
+  brief: {
+    stated: "palabra del proveedor",
+    exposed: "ensayado según la norma",
+    own: "nuestra propia exposición",
+  },
+  white: {
+    names: { use: "Sirve para", whitens: "Blanquea", bright: "Claridad", yellow: "Amarillo" },
+    uses: {
+      strongest:
+        "El más fuerte de nuestros blancos: para tonos pálidos y para cubrir. Un poco ahoga un color débil.",
+      weakest:
+        "El más suave de nuestros blancos: para veladuras, y para tonos que un blanco fuerte ahogaría.",
+      fastest: "El primero de nuestros blancos en secar: para las capas de debajo.",
+      slowest:
+        "El último de nuestros blancos en secar: para las capas de encima, y para trabajar en fresco.",
+    },
+    whitens: (parts, reference, by) =>
+      `${parts} partes llevan una de ${reference} a un gris medio, en ${wordOf(MEASURES, by)}; cuantas menos, más fuerte.`,
+    bright: (L) => `Claridad L*\u00a0${L} de 100.`,
+    yellow: (b) => `b*\u00a0${b}: 0 es neutro, por encima es amarillo.`,
+    others: (parts) => `De los demás: ${parts}.`,
+    other: (white, value) => `${white} ${value}`,
+  },
+  strengthOf: (percent, reference) => `${percent} de ${reference}`,
+  isReference: "La medida",
+  whitens: (parts) => `${parts} partes`,
+  whitensDetail: (reference, by) =>
+    `llevan una de ${reference} a un gris medio, en ${wordOf(MEASURES, by)}`,
+  partsOfWhite: (parts) => `${parts} partes de blanco`,
+  toMiddle: (white, by) =>
+    `${white} por una del color, en ${wordOf(MEASURES, by)}, hasta un tono medio`,
+  safe: {
+    Danger: "Peligro",
+    Warning: "Atención",
+    care: "Tener cuidado",
+    none: "Sin advertencia",
+    unknown: "Tratar como peligroso",
+  },
+  sections: {
+    whites: "Rebajado con blanco",
+    ofWhite: "Como blanco",
+    painting: "Pintar con él",
+    permanence: "¿Durará?",
+    handling: "Seguridad",
+    range: "Junto a otros",
+    questions: "Lo que se pregunta",
+    unknown: "Aún no se sabe, y qué haría falta",
+    bench: "Para la mesa de trabajo",
+  },
+  ladder: {
+    key: "Color a blanco, en peso de pintura. Un punto marca lo que pintamos y leímos; los pasos intermedios están calculados.",
+    keyPigment:
+      "Color a blanco, en peso de pigmento seco. Un punto marca lo que pintamos y leímos; los pasos intermedios están calculados.",
+    noSentence: "Probado en blanco; la lectura no basta para decir más.",
+    notDrawn: (whites) => `No probado en ${listed(whites)}.`,
+    expected: (whites) => `Lo previsible en ${listed(whites)}, no pintado`,
+    expectedIn: (white) => `${white}, no pintado`,
+  },
+  lines: {
+    dries: "Seca",
+    layers: "Capas",
+    hides: "Cubre",
+    finish: "Acabado",
+    age: "Con la edad",
+    whites: "En blanco",
+    oil: "Aceite",
+    sizes: "Tamaños",
+  },
+  hidesLine: (film) =>
+    `Hace falta una película seca de ${film} para cubrir una carta en blanco y negro.`,
+  covers: (area) => `Un mililitro salido del tubo cubre ${area.replace(/\/ml$/, "")}.`,
+  finishLine: (finish) => `${finish} al secar.`,
+  inWhite: (white, days) => `${days} al tacto en ${white}`,
+  oilLine: (grams) => `${grams} de pigmento, tal como lo hacemos.`,
+  oilNotWeighed: (grams) => `${grams} de pigmento es lo previsible; no pesado aquí.`,
+  shareNews: "calculado, en parte a partir de una cifra del proveedor",
+  unknown: {
+    colour: [
+      "Su color",
+      "Una aplicación leída con un instrumento, o igualada a una muestra Munsell.",
+    ],
+    whites: ["En blanco", "Dos mezclas con un blanco, 1:20 y 1:100, pintadas y leídas."],
+    opacity: [
+      "Cómo cubre",
+      "Una película de grosor conocido sobre una carta en blanco y negro, leída.",
+    ],
+    oil: ["Su aceite", "Una absorción de aceite, o el aceite pesado en una fabricación."],
+    drying: [
+      "Cuándo seca",
+      "Una película de grosor conocido, y los días hasta que está seca al tacto.",
+    ],
+    permanence: [
+      "Si dura",
+      "Una exposición en la ventana con una mitad a oscuras, o la palabra del proveedor.",
+    ],
+    hazard: [
+      "Sus peligros",
+      "La ficha de datos de seguridad del proveedor, secciones 2 y 3. Hasta entonces, tratar como peligroso.",
+    ],
+  },
+  keyHeading: "Cómo lo sabemos",
+  standingsFold: "Qué quieren decir las marcas",
+  benchLead:
+    "Aceite y empaquetamiento, el pigmento, notaciones, espectros, y de dónde sale cada cifra.",
+  benchLink: (name) => `${name} en la mesa de trabajo`,
+  dryPigment: "Pesar, moler y el pigmento seco están en la página de la mesa de trabajo.",
+  bench: {
+    heading: (name) => `${name} en la mesa de trabajo`,
+    description: (name) =>
+      `${name} para quien hace esta pintura: aceite, empaquetamiento, pigmento, notaciones y espectros.`,
+    back: (name) => `${name}, para el pintor`,
+    evidenceLead: "Cada cifra, de dónde sale, a partir de qué se calculó, y las fuentes:",
+    evidenceLink: (name) => `las pruebas de ${name}`,
+    sections: {
+      ladders: "En los blancos, en cifras",
+      strength: "Fuerza, opacidad, veladura",
+      drying: "El secado en cifras",
+      permanence: "La permanencia en cifras",
+      mixture: "Como mezcla",
+      oil: "Aceite y empaquetamiento",
+      dry: "Pigmento seco y añadidos",
+      pigment: "El pigmento",
+      range: "En la gama",
+      notations: "Notaciones",
+      evidence: "Pruebas",
+      downloads: "Datos",
+    },
+    reckoner: "Cualquier cantidad",
+    weighing: "Pesar y moler",
+  },
+  evidence: {
+    heading: (name) => `Pruebas de ${name}`,
+    description: (name) =>
+      `Cada cifra de la ficha de ${name}, cómo se halló y a partir de qué se calculó.`,
+    back: (name) => `${name} en la mesa de trabajo`,
+  },
+};

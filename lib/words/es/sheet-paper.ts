@@ -1,0 +1,25 @@
+import type { SHEET_PAPER as ENGLISH_PAPER } from "../en/sheet-paper.ts";
+import type { AnyWords } from "../any-words.ts";
+
+/** What stands on the printed sheet and the printed range, and on no page. */
+export const SHEET_PAPER: AnyWords<typeof ENGLISH_PAPER> = {
+  kind: "Ficha de color",
+  pageOf: (page, pages) => `${page} de ${pages}`,
+  absent: (names) => `No indicado: ${names.join("; ")}.`,
+  painted: "Las muestras se imprimen a partir de valores Lab; manda una aplicación pintada.",
+  inFull: "Cada cifra y su cálculo: ",
+  range: {
+    title: "La gama",
+    contents: "Contenido",
+    continued: (family) => `${family}, continuación`,
+    lead: (count) => `${count} ficha${count === 1 ? "" : "s"} de color, por familia y por nombre.`,
+  },
+  downloads: {
+    sheet: (size) => `esta ficha para imprimir, ${size}`,
+    range: (size) => `todas las fichas en un archivo para imprimir, ${size}`,
+    kilobytes: (bytes) =>
+      bytes < 1_000_000
+        ? `${Math.max(1, Math.round(bytes / 1000))}\u00a0kB`
+        : `${(bytes / 1_000_000).toFixed(1)}\u00a0MB`,
+  },
+};

@@ -1,0 +1,64 @@
+/** Translation, to be reviewed by a reader of trade Spanish. */
+import type { Standing } from "../../quantities/figure.ts";
+import type { Words } from "../words.ts";
+import { absence } from "./absence.ts";
+import { BOUNDS } from "./bounds.ts";
+import { cardSentence } from "./card-sentence.ts";
+import { contributionName } from "./contribution-names.ts";
+import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
+import { PICTOGRAMS, SIGNAL_WORDS } from "./label-words.ts";
+import { PAGES } from "./pages.ts";
+import { ABOUT, dateWords, listed, within } from "./phrases.ts";
+import { COMPARISON_RULINGS } from "./statements-comparison.ts";
+import { RULINGS } from "./statements.ts";
+import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
+import { combinedTintSentence } from "./tint-sentence.ts";
+import { tintsInWords } from "./tints-in-words.ts";
+
+/** What the weakest of the figures behind a figure is. */
+const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
+  stated: "en parte de una cifra del proveedor",
+  estimated: "en parte de una estimación",
+  derived: "de cifras calculadas",
+};
+
+export const SPANISH: Words = {
+  language: "es",
+  about: ABOUT,
+  bounds: BOUNDS,
+  series: PAGES.optics.fit.series,
+  figures: FIGURES,
+  glosses: FIGURE_GLOSSES,
+  units: UNITS,
+  standings: {
+    measured: { word: "medido", gloss: "nuestra propia lectura" },
+    derived: { word: "calculado", gloss: "a partir de otras cifras de la ficha" },
+    estimated: {
+      word: "estimado",
+      gloss: "de un manual o una regla práctica: un intervalo o una clase",
+    },
+    stated: { word: "declarado", gloss: "la palabra de un proveedor" },
+    "not stated": {
+      word: "no indicado",
+      gloss: "aún no lo sabemos; la ficha dice qué haría falta",
+    },
+  },
+  restsOn: (root) => ROOTS[root],
+  absence,
+  trade: TRADE,
+  terms: TERMS,
+  families: FAMILIES,
+  listed,
+  nameWithin: within,
+  pages: PAGES,
+  operations: OPERATIONS,
+  signalWords: SIGNAL_WORDS,
+  pictograms: PICTOGRAMS,
+  date: dateWords,
+  tintSentence: combinedTintSentence,
+  cardSentence,
+  tintsInWords,
+  contribution: contributionName,
+  comparisons: COMPARISON_RULINGS,
+  rulings: RULINGS,
+};

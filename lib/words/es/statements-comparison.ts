@@ -1,0 +1,59 @@
+import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import { dayCount, decimals, listed, percent, sentence, significant, within } from "./phrases.ts";
+
+/** How many times as much of what, between the names of the two. */
+const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
+  strength: (ratio, less) => `colorea ${ratio} veces lo que ${less}`,
+  parts: (ratio, less) => `toma ${ratio} veces el blanco que toma ${less}`,
+  oilByMass: (ratio, less) => `toma ${ratio} veces el aceite de ${less}`,
+  oilByVolume: (ratio, less) => `toma ${ratio} veces el aceite de ${less}`,
+};
+
+/** Colours side by side: by how much they differ, or why it cannot be told. */
+export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
+  "compared-masstones": (v) =>
+    sentence(
+      `${within(v.one)} es ${ways(v)} que ${within(v.other)} (\u0394E*ab ${decimals(v.distance, 1)})`,
+    ),
+  "compared-tints": (v) =>
+    sentence(
+      `${within(v.one)} es ${ways(v)} que ${within(v.other)} (diferencia de ${decimals(v.distance, 1)})`,
+    ),
+  "compared-ratio": (v) =>
+    sentence(
+      `${within(v.more)} ${TIMES[v.of](`${atLeast(v)}${significant(v.ratio, 2)}`, within(v.less))}`,
+    ),
+  "compared-days": (v) =>
+    sentence(
+      `${within(v.earlier)} está seco ${atLeast(v)}${dayCount(Math.round(v.days))} antes que ${within(v.later)}`,
+    ),
+  "compared-within": (v) =>
+    `Demasiado cerca para decidir (diferencia de ${decimals(v.apart, 1)}; nuestras lecturas distinguen ${decimals(v.borne, 1)}).`,
+  "compared-within-share": (v) =>
+    `Demasiado cerca para decidir (diferencia del ${percent(v.share, 1)}; tales cifras distinguen el ${percent(v.borne, 1)}).`,
+  "compared-too-close": () => "Demasiado cerca para decidir: los intervalos se solapan o se tocan.",
+  "compared-no-lightness": () => "No probado a la misma claridad.",
+  "compared-one-expected": () => "La misma palabra, pero para uno es solo una previsión.",
+  "compared-otherwise-known": (v) =>
+    `No comparado: hallado por otro método para ${listed(v.names.map(within))}.`,
+  "compared-not-stated": (v) => `No se sabe de ${listed(v.names.map(within))}.`,
+};
+
+/** Less than this share of the distance is no direction worth a word. */
+const WORTH_SAYING = 0.4;
+
+function atLeast({ atLeast: ends }: { readonly atLeast?: string }): string {
+  return ends === undefined ? "" : "al menos ";
+}
+
+/** "más oscuro y más azul": the ways that make up the distance. */
+function ways({ lighter, yellower, redder, distance }: PlacesApart): string {
+  const way = (by: number, more: string, less: string): string[] =>
+    Math.abs(by) < WORTH_SAYING * distance ? [] : [by > 0 ? more : less];
+  return listed([
+    ...way(lighter, "más claro", "más oscuro"),
+    ...way(yellower, "más amarillo", "más azul"),
+    ...way(redder, "más rojo", "más verde"),
+  ]);
+}

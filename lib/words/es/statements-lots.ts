@@ -1,0 +1,73 @@
+import type { Charted } from "../../lots/control-chart.ts";
+import type { Criterion } from "../../lots/judgement.ts";
+import type { LotStatement } from "../../lots/statements.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import { upperFirst } from "../letter-case.ts";
+import { decimalText } from "../number-text.ts";
+import { FORMS, wordOf } from "./closed-words.ts";
+import { within } from "./phrases.ts";
+
+/** What is held against the standard, with its unit and how it is rounded. */
+export const CRITERIA: Readonly<
+  Record<Criterion, { readonly name: string; readonly unit: string; readonly places: number }>
+> = {
+  masstone: { name: "Tono pleno", unit: "\u0394E00", places: 2 },
+  letDown: { name: "Rebaje", unit: "\u0394E00", places: 2 },
+  strength: { name: "Poder colorante", unit: "%", places: 1 },
+  residual: { name: "Rebaje a igual fuerza", unit: "\u0394E00", places: 2 },
+  fineness: { name: "Finura de molienda", unit: "\u00b5m", places: 0 },
+  oilIndex: { name: "Índice de aceite", unit: "g por 100 g", places: 1 },
+  density: { name: "Densidad", unit: "g/cm\u00b3", places: 3 },
+};
+
+/** @param limits from and to; from nought reads "como máximo". */
+export function limitsText(criterion: Criterion, [low, high]: Interval): string {
+  const { unit, places } = CRITERIA[criterion];
+  return low === 0
+    ? `como máximo ${decimalText(high, places)}\u00a0${unit}`
+    : `${decimalText(low, places)} a ${decimalText(high, places)}\u00a0${unit}`;
+}
+
+/** What a chart follows, as it stands inside a sentence. */
+const CHARTED: Readonly<Record<Charted, string>> = {
+  strength: "fuerza",
+  letDown: "diferencia del rebaje con el patrón",
+  masstone: "diferencia del tono pleno con el patrón",
+};
+
+const figureOf = (criterion: Criterion, value: number): string =>
+  `${decimalText(value, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
+const withUncertainty = (criterion: Criterion, value: number, uncertainty: number): string =>
+  uncertainty === 0
+    ? figureOf(criterion, value)
+    : `${decimalText(value, CRITERIA[criterion].places)} \u00b1 ${decimalText(uncertainty, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
+
+export const LOT_RULINGS: WordingsOf<LotStatement> = {
+  "within-tolerance": ({ criterion, value, limits, uncertainty }) =>
+    `${CRITERIA[criterion].name}: ${withUncertainty(criterion, value, uncertainty)}, dentro de la tolerancia (${limitsText(criterion, limits)}).`,
+  "near-its-tolerance": ({ criterion, value, limits, uncertainty }) =>
+    `${CRITERIA[criterion].name}: ${withUncertainty(criterion, value, uncertainty)}, demasiado cerca del límite (${limitsText(criterion, limits)}) para distinguirlo de él; leer otra vez.`,
+  "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
+    `${CRITERIA[criterion].name}: ${withUncertainty(criterion, value, uncertainty)}, fuera de la tolerancia (${limitsText(criterion, limits)}).`,
+  "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
+    `El rebaje está anotado en ${within(white)} y se lee como el patrón en ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)}): se pesó el blanco equivocado. Repetir el rebaje antes de juzgar el lote.`,
+  "lot-not-read-as-standard": ({ what }) =>
+    `El ${wordOf(FORMS, what)} no se leyó como el del patrón, y no se juzga.`,
+  "lot-has-no-let-down-of-standard": () =>
+    "El patrón no tiene rebaje de este blanco y esta proporción, y la fuerza no se juzga.",
+  "read-under-another-calibration": ({ lot, standard }) =>
+    `El lote se leyó con la calibración de ${lot} y el patrón con la de ${standard}: lo que yerran las calibraciones del instrumento está en la incertidumbre. Leer otra vez el patrón guardado junto al lote para más certeza.`,
+  "lot-beyond-limits": ({ of, value }) =>
+    `Un lote, con ${figureOf(of, value)} (${CHARTED[of]}), sale de los límites que fijan todos los lotes.`,
+  "lots-far-apart": ({ of, range, limit }) =>
+    `Dos lotes seguidos distan ${figureOf(of, range)} (${CHARTED[of]}), y casi nunca más de ${figureOf(of, limit)}.`,
+  "lots-drifting-up": ({ of, count }) =>
+    `${upperFirst(CHARTED[of])}: ha subido en ${count} lotes seguidos; deriva.`,
+  "lots-drifting-down": ({ of, count }) =>
+    `${upperFirst(CHARTED[of])}: ha bajado en ${count} lotes seguidos; deriva.`,
+  "lots-all-above": ({ of, count }) =>
+    `${count} lotes seguidos están por encima de la media (${CHARTED[of]}).`,
+  "lots-all-below": ({ of, count }) =>
+    `${count} lotes seguidos están por debajo de la media (${CHARTED[of]}).`,
+};

@@ -1,0 +1,59 @@
+import type { Family } from "../../records/schema/terms.ts";
+import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
+import { DRYING_CLASSES, EXPECTED, FINISHES, OIL_CLASSES, OPACITIES } from "./closed-words.ts";
+
+/** Gloss of a trade term, where a page first meets it. */
+export const TRADE = {
+  "tono pleno":
+    "el color tal como sale del tubo, en una película lo bastante gruesa para cubrir su fondo",
+  subtono: "el color de una película fina sobre blanco",
+  rebaje: "la pintura mezclada con blanco",
+  "L* a* b*":
+    "claridad de 0 a 100, luego de verde a rojo y de azul a amarillo; C* es la distancia al gris",
+  Munsell: "matiz, valor de 0 (negro) a 10 (blanco), croma; N es un neutro",
+  "índice de aceite": "gramos de aceite por 100 g de pigmento, en la pintura tal como la hacemos",
+  "poder colorante": "hasta dónde llega un poco del color en un blanco",
+  brillo:
+    "la parte especular: un negro brillante parece más profundo, y un instrumento puede contar el brillo o dejarlo fuera",
+  "categorías I\u2013V":
+    "solidez a la luz, según cuánto cambia un color en un ensayo normalizado; I es la mejor",
+  "lana azul": "ocho lanas teñidas que se desvanecen una tras otra, la número 8 la última",
+  "graso sobre magro": "más aceite en cada capa que en la de debajo",
+} as const satisfies Record<string, string>;
+
+/** Words of closed sets as a page prints them; a word that is not here is its own. An expectation never reads like a category. */
+export const TERMS: Readonly<Record<string, string>> = {
+  ...DRYING_CLASSES,
+  ...OIL_CLASSES,
+  ...OPACITIES,
+  ...FINISHES,
+  ...Object.fromEntries(
+    EXPECTATIONS.map(({ expectation }) => [expectation, `previsible: ${EXPECTED[expectation]}`]),
+  ),
+};
+
+/** Headings of the studio's operations, by the hazard room's key. */
+export const OPERATIONS: Readonly<Record<string, string>> = {
+  "weighing and mulling": "Pesar y moler con moleta",
+  painting: "Pintar",
+  sanding: "Lijar",
+  "heating or spraying": "Calentar o pulverizar",
+  cleaning: "Limpiar",
+  disposal: "Eliminar",
+};
+
+export const FAMILIES: Readonly<Record<Family | "other", string>> = {
+  white: "Blancos",
+  black: "Negros",
+  grey: "Grises",
+  earth: "Tierras",
+  brown: "Pardos",
+  red: "Rojos",
+  orange: "Naranjas",
+  yellow: "Amarillos",
+  green: "Verdes",
+  blue: "Azules",
+  violet: "Violetas",
+  extender: "Médiums de carga",
+  other: "Otros",
+};

@@ -1,0 +1,64 @@
+/** Translation, to be reviewed by a reader of trade French. */
+import type { Standing } from "../../quantities/figure.ts";
+import type { Words } from "../words.ts";
+import { absence } from "./absence.ts";
+import { BOUNDS } from "./bounds.ts";
+import { cardSentence } from "./card-sentence.ts";
+import { contributionName } from "./contribution-names.ts";
+import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
+import { PICTOGRAMS, SIGNAL_WORDS } from "./label-words.ts";
+import { PAGES } from "./pages.ts";
+import { ABOUT, dateWords, listed, within } from "./phrases.ts";
+import { COMPARISON_RULINGS } from "./statements-comparison.ts";
+import { RULINGS } from "./statements.ts";
+import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
+import { combinedTintSentence } from "./tint-sentence.ts";
+import { tintsInWords } from "./tints-in-words.ts";
+
+/** What the weakest of the figures behind a figure is. */
+const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
+  stated: "en partie d’après un chiffre du fournisseur",
+  estimated: "en partie d’après une estimation",
+  derived: "d’après des chiffres calculés",
+};
+
+export const FRENCH: Words = {
+  language: "fr",
+  about: ABOUT,
+  bounds: BOUNDS,
+  series: PAGES.optics.fit.series,
+  figures: FIGURES,
+  glosses: FIGURE_GLOSSES,
+  units: UNITS,
+  standings: {
+    measured: { word: "mesuré", gloss: "notre propre lecture" },
+    derived: { word: "calculé", gloss: "d’après d’autres chiffres de la fiche" },
+    estimated: {
+      word: "estimé",
+      gloss: "d’après un manuel ou une règle empirique\u202f: un intervalle ou une classe",
+    },
+    stated: { word: "déclaré", gloss: "la parole d’un fournisseur" },
+    "not stated": {
+      word: "non indiqué",
+      gloss: "nous ne le savons pas encore\u202f; la fiche dit ce qu’il y faudrait",
+    },
+  },
+  restsOn: (root) => ROOTS[root],
+  absence,
+  trade: TRADE,
+  terms: TERMS,
+  families: FAMILIES,
+  listed,
+  nameWithin: within,
+  pages: PAGES,
+  operations: OPERATIONS,
+  signalWords: SIGNAL_WORDS,
+  pictograms: PICTOGRAMS,
+  date: dateWords,
+  tintSentence: combinedTintSentence,
+  cardSentence,
+  tintsInWords,
+  contribution: contributionName,
+  comparisons: COMPARISON_RULINGS,
+  rulings: RULINGS,
+};

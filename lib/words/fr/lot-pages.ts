@@ -1,0 +1,265 @@
+import type { LOT_PAGES as ENGLISH_PAGES } from "../en/lot-pages.ts";
+import type { AnyWords } from "../any-words.ts";
+import { FORMS, wordOf } from "./closed-words.ts";
+import { of } from "./phrases.ts";
+
+/** What the workshop's pages of lots, batch sheets and trials say. */
+export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
+  describes: (standard, others) =>
+    [
+      ...(standard === undefined ? [] : [`Les chiffres décrivent le lot ${standard}.`]),
+      ...(others.length === 0
+        ? []
+        : [
+            `${others.length === 1 ? "Le lot" : "Les lots"} ${others.join(", ")} ${others.length === 1 ? "s’accorde" : "s’accordent"} avec ${standard === undefined ? "l’étalon" : "lui"} dans la tolérance.`,
+          ]),
+    ].join(" "),
+  reply: "Lots",
+  verdicts: { pass: "Conforme", near: "À la limite", fail: "Non conforme", none: "Non jugé" },
+  index: {
+    heading: "Lots",
+    lead: "Chaque lot à côté de son étalon, le plus récent d’abord.",
+    description: "Les lots de l’atelier à côté de leurs étalons.",
+    none: "Aucun lot n’est encore consigné. Un lot est un fichier dans lots/.",
+    caption: "Les lots, et ce qu’ils ont donné",
+    columns: {
+      lot: "Lot",
+      colour: "Couleur",
+      date: "Date",
+      verdict: "Verdict",
+      letDown: "Dégradé, \u0394E00",
+      strength: "Force, %",
+    },
+    standard: "Étalon",
+    planned: "Prévu",
+    spreadHeading: "Comment nous nous répétons",
+    spread: (colour, strength, degrees) =>
+      `Le même lot, dégradé et lu une seconde fois, diffère de ${colour} \u0394E*ab et de ${strength}\u00a0% de force (écart type, ${degrees} ${degrees === 1 ? "degré" : "degrés"} de liberté).`,
+    spreadUsed: "Les verdicts se règlent là-dessus, au double.",
+    spreadNotUsed:
+      "C’est trop peu pour s’y régler\u202f: les verdicts suivent le bruit propre de l’instrument.",
+    spreadNone:
+      "Aucun lot n’a de dégradé fait ou lu deux fois\u202f; les verdicts suivent le bruit propre de l’instrument.",
+  },
+  lot: {
+    heading: (number, colour) => `Lot ${number}, ${colour}`,
+    description: (number, colour) => `Le lot ${number} (${colour}) à côté de son étalon.`,
+    back: "Tous les lots",
+    lead: {
+      pass: "Il est conforme.",
+      near: "Il est trop près d’une limite pour être jugé.",
+      fail: "Il n’est pas conforme.",
+      none: "Rien n’a pu en être comparé à l’étalon.",
+      standard: "L’étalon gardé\u202f: les lots suivants se comparent à lui.",
+      planned: "Prévu, et pas encore fait.",
+    },
+    sections: {
+      verdict: "Contre l’étalon",
+      seen: "Côte à côte",
+      parts: "L’écart en parties",
+      correction: "Ce qui le ramènerait",
+      batch: "Tel qu’il a été fait",
+      next: "Ensuite",
+    },
+    judgedCaption: "Chaque critère avec sa tolérance",
+    judgedColumns: { what: "De", found: "Trouvé", tolerance: "Tolérance", verdict: "Verdict" },
+    customary:
+      "Les tolérances sont notre propre choix là où ni l’atelier ni la couleur n’en nomment.",
+    seenRows: ["Étalon", "Lot"],
+    seenDescription: (number) => `L’étalon au-dessus du lot ${number}, en ton plein et en dégradé.`,
+    masstone: "Ton plein",
+    letDown: (white, ratio) => `${ratio} dans ${white}`,
+    partsCaption: "Lot moins étalon, CIEDE2000 (D65, 10\u00b0)",
+    partsColumns: {
+      of: "De",
+      total: "\u0394E00",
+      L: "\u0394L\u2032",
+      C: "\u0394C\u2032",
+      H: "\u0394H\u2032",
+    },
+    equal: "Dégradé à force égale",
+    strength: (percent, nm, weighted) =>
+      `Force ${percent}\u00a0% à ${nm} nm, où l’étalon absorbe le plus\u202f; ${weighted}\u00a0% pondérée par ce que l’œil prend de la lumière du jour.`,
+    correctionLead: (best, grams) => `Incorporer ${grams} g de ${best} à 100 g du lot.`,
+    correctionForeign: (name, pigments) =>
+      `Avec ${name} il contient aussi ${pigments}, ce que ne dit ni son nom ni son étiquette.`,
+    correctionNone:
+      "Ni un blanc, ni une charge, ni une couleur lue de même, ni un autre lot ne réduirait l’écart de moitié.",
+    correctionUnread: "Rien à corriger avant une lecture juste.",
+    correctionCaption: "Pour 100 g du lot, et ce qu’on lirait alors",
+    correctionColumns: {
+      what: "De",
+      grams: "Pour 100 g, g",
+      masstone: "Ton plein, \u0394E00",
+      letDown: "Dégradé, \u0394E00",
+      strength: "Force, %",
+    },
+    correctionNote:
+      "Entre parenthèses, ce à quoi cela peut aller avec une dose fausse de 5\u00a0%, ou d’autant que l’ajout est mal connu, et l’incertitude de la lecture. Essayer d’abord sur 20 g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
+    kinds: { white: "blanc", extender: "charge", colour: "couleur", lot: "lot" },
+    batchCaption: "Pesé, et ce qui en est sorti",
+    batchColumns: { what: "Quoi", amount: "Quantité" },
+    rows: {
+      yield: "Rendement",
+      loss: "Perdu",
+      tubes: (ml) => `Tubes de ${ml} ml`,
+      tubeMass: (ml) => `Dans un tube de ${ml} ml`,
+      fineness: "Finesse de broyage",
+      density: "Masse volumique de la peinture",
+      retained: "Échantillon gardé",
+      passes: "Passes",
+      note: "Note",
+    },
+    batchSheet: (colour) => `Fiche de fabrication\u202f: ${colour}`,
+    colourPage: (colour) => `${colour} à l’atelier`,
+  },
+  chart: {
+    heading: "Les lots dans le temps",
+    of: {
+      strength: {
+        title: (colour) => `Force ${of(colour)}, lot par lot`,
+        ranges: (colour) => `Force ${of(colour)}\u202f: d’un lot au suivant`,
+        value: "Pouvoir colorant, % de l’étalon",
+        range: "Écart de deux voisins, %",
+        column: "Force, %",
+      },
+      letDown: {
+        title: (colour) => `Dégradé ${of(colour)} à côté de l’étalon, lot par lot`,
+        ranges: (colour) => `Dégradé ${of(colour)}\u202f: d’un lot au suivant`,
+        value: "\u0394E00 du dégradé à l’étalon",
+        range: "Écart de deux voisins, \u0394E00",
+        column: "Dégradé, \u0394E00",
+      },
+      masstone: {
+        title: (colour) => `Ton plein ${of(colour)} à côté de l’étalon, lot par lot`,
+        ranges: (colour) => `Ton plein ${of(colour)}\u202f: d’un lot au suivant`,
+        value: "\u0394E00 du ton plein à l’étalon",
+        range: "Écart de deux voisins, \u0394E00",
+        column: "Ton plein, \u0394E00",
+      },
+    },
+    description: (numbers) => `Par ordre de date\u202f: ${numbers}.`,
+    order: "Lots par ordre de date",
+    lines: {
+      mean: "moyenne",
+      limits: "limites de contrôle",
+      limit: "limite",
+      tolerance: "tolérance",
+    },
+    provisional: (count) =>
+      `Les limites de ${count} lots sont provisoires\u202f: les suivants les déplaceront. Il en faut vingt pour qu’elles soient fermes.`,
+    quiet:
+      "Aucun lot ne sort des limites, et aucune suite n’est assez longue pour dire quelque chose.",
+    points: "Quel lot est chaque marque",
+    columns: { place: "Marque", lot: "Lot", date: "Date" },
+    one: "Un seul lot ne fait pas une carte.",
+  },
+  batchSheet: {
+    heading: (colour) => `Fiche de fabrication\u202f: ${colour}`,
+    description: (colour) =>
+      `Ce qu’il faut peser pour un lot (${colour}), à imprimer et à porter au marbre.`,
+    back: (colour) => `${colour} à l’atelier`,
+    wanted: "Ce qu’on veut",
+    units: { tubes: (ml) => `tubes de ${ml} ml`, pigmentG: "g de pigment" },
+    amount: "Combien",
+    fault: "Donner une quantité supérieure à 0.",
+    print: "Imprimer",
+    caption: "Ce qu’il faut peser",
+    columns: { what: "Quoi", planned: "Prévu, g", weighed: "Pesé, g" },
+    rows: {
+      first: "Huile pour commencer",
+      held: "Huile gardée en réserve",
+      paint: "Peinture en tout",
+    },
+    comesOut: (from, to) => `Il doit en sortir ${from} à ${to} ml.`,
+    tubesOf: (count, ml) => `De quoi remplir ${count} tubes de ${ml} ml.`,
+    loss: {
+      learnt: (from, to, count) =>
+        `Perte ${from} à ${to}\u00a0%, d’après ${count === 1 ? "un lot" : `${count} lots`} de cette couleur.`,
+      customary: (from, to) =>
+        `Perte ${from} à ${to}\u00a0%, selon l’usage\u202f: aucun lot de cette couleur n’est consigné.`,
+    },
+    fill: (ml, really) =>
+      `Un tube de ${ml} ml prend ${really} ml, comme il a été rempli jusqu’ici.`,
+    step: (grams) => `Pesées à ${grams} g près, le pas de la balance.`,
+    order: {
+      heading: "Ordre du travail",
+      mulled: [
+        "Peser le pigment aspiration en marche, comme il est dit plus bas, et fermer le pot.",
+        "Huile pour commencer\u202f: l’incorporer au couteau jusqu’à ce qu’il ne reste plus de pigment sec.",
+        "Broyer à la molette par portions\u202f; ramasser et retourner après chaque passe.",
+        "Huile gardée en réserve\u202f: goutte à goutte, et seulement autant que la pâte le demande. Noter ce qui reste.",
+        "Siccatifs et médiums à la fin, bien mêlés à la pâte.",
+        "Étirer le ton plein et le dégradé, remplir le pot témoin, puis les tubes.",
+      ],
+      milled: [
+        "Peser le pigment aspiration en marche, comme il est dit plus bas, et fermer le pot.",
+        "Huile pour commencer\u202f: mélanger en une pâte ferme, et laisser reposer jusqu’à ce qu’elle soit mouillée à cœur.",
+        "Passer à la broyeuse cylindres écartés, puis plus serrés à chaque passe\u202f; lire la jauge après chacune.",
+        "Huile gardée en réserve\u202f: entre les passes, et seulement autant que la pâte le demande. Noter ce qui reste.",
+        "Siccatifs et médiums à la dernière passe.",
+        "Étirer le ton plein et le dégradé, remplir le pot témoin, puis les tubes.",
+      ],
+    },
+    cautions: "Avant que le pigment soit peinture",
+    defer: "Les fiches de données de sécurité des fournisseurs et les règles locales priment.",
+    fields: {
+      heading: "À remplir",
+      lot: "Lot",
+      name: "Fait par",
+      date: "Date",
+      passes: "Passes",
+      fineness: "Finesse, \u00b5m",
+      left: "Huile restante, g",
+      yield: "Rendement, g",
+      tubes: "Tubes remplis",
+      sample: "Numéro du témoin",
+    },
+    none: "Rien ne peut être pesé\u202f:",
+  },
+  labels: {
+    heading: "Étiquettes à coller",
+    description: "Les étiquettes de l’atelier pour tubes et pots.",
+    lead: "Une étiquette de chaque couleur dans chaque contenance où elle se vend, en vraie grandeur. Une étiquette est un projet pour qui la signe\u202f: la loi de chaque marché décide de ce qu’elle doit porter.",
+    sections: {
+      print: "À imprimer",
+      refused: "Sans étiquette",
+      remarks: "À savoir de celles qui sont imprimées",
+    },
+    list: "Couleur, contenance, et pourquoi",
+    caption: "Étiquettes par contenance",
+    columns: { size: "Contenance", measures: "Étiquette, mm", colours: "Couleurs" },
+    measures: (width, height) => `${width} \u00d7 ${height}`,
+    pdf: (pages) =>
+      `labels.pdf, ${pages} ${pages === 1 ? "page" : "pages"}, à imprimer en vraie grandeur`,
+    none: "workshop.yaml ne donne pas d’étiquettes\u202f: une liste de { name, kind, ml } dit lesquelles il y a.",
+    nothing: "Aucune couleur vendue dans l’une de ces contenances n’a encore d’étiquette.",
+    command:
+      "Pour un lot, et autant que de tubes remplis\u202f: npm run labels -- --lot NUMBER --copies 24.",
+  },
+  trials: {
+    heading: "Essais",
+    lead: "Expositions et essais de séchage, au point où ils en sont.",
+    description: "Les essais de l’atelier en séries datées.",
+    none: "Aucun essai n’est consigné en série. Un essai est un fichier dans trials/.",
+    due: "À voir ensuite",
+    dueCaption: "Quand regarder de nouveau",
+    dueColumns: { what: "Essai", date: "Regarder le" },
+    ended: "Terminé",
+    exposure: (colour, form) => `${colour}, ${wordOf(FORMS, form)}, exposé`,
+    drying: (colour) => `${colour}, séchage`,
+    soFar: (category, deltaEab, days) =>
+      `Catégorie\u00a0${category} jusqu’ici\u202f: \u0394E*ab ${deltaEab} après ${days} jours. Cela ne dit rien de la suite.`,
+    unread: "Pas encore lu.",
+    touch: (from, to) => `Sec au toucher entre le jour ${from} et le jour ${to}.`,
+    through: (from, to) => `Sec à cœur entre le jour ${from} et le jour ${to}.`,
+    notYet: "Pas encore sec au toucher.",
+    day: "Jours depuis le début",
+    change: "\u0394E*ab par rapport à la moitié gardée à l’ombre",
+    state: "Humide 0, collant 1, sec au toucher 2, à cœur 3",
+    limit: (category) => `fin de ${category}`,
+    next: (date) => `Regarder de nouveau le ${date}.`,
+    table: "Chaque lecture",
+    columns: { date: "Date", day: "Jour", found: "Trouvé" },
+  },
+};

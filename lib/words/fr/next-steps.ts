@@ -1,0 +1,75 @@
+import { NEXT_STEPS as ENGLISH_STEPS } from "../en/next-steps.ts";
+import type { AnyWords } from "../any-words.ts";
+
+/** What the page What to do next, and its command, say. */
+export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
+  heading: "Que faire ensuite",
+  lead: "Chaque ligne a été essayée\u202f: une valeur plausible est entrée dans les relevés, les fiches ont été recalculées, et l’on a compté ce qu’elles y gagnaient. Le meilleur gain pour une heure de travail vient d’abord\u202f; les heures sont de main-d’œuvre, non d’attente, et c’est notre propre estimation.",
+  steps: "Ce qui éclaircit le plus",
+  stepsCaption: "Ce qu’il faut trouver, ce que les fiches y gagnent, et le travail que cela prend",
+  columns: {
+    what: "Quoi",
+    gain: "Gain pour chacune",
+    hours: "Travail",
+    record: "À écrire",
+  },
+  none: "Rien de ce qu’un atelier peut trouver n’éclaircirait ni n’affermirait une ligne.",
+  due: "Ce qui vient à échéance",
+  dueCaption: "Ce que le temps a rendu nécessaire",
+  dueColumns: { what: "Quoi", where: "Relevé" },
+  nothingDue: "Rien ne vient à échéance.",
+  things: {
+    densityGPerCm3: "Masse volumique",
+    oilAbsorptionGPer100g: "Prise d’huile au couteau",
+    bulkDensities: "Une mesure de la poudre pesée, versée et tassée",
+    lightfastness: "La solidité à la lumière que déclare le fournisseur",
+    hazards: "La fiche de données de sécurité du fournisseur",
+    parts: "Les parts de ses pigments, au cahier de fabrication",
+    oilIndexGPer100g: "L’huile pesée à la prochaine fabrication",
+    masstone: "Une application du ton plein, lue",
+    tints: "Trois dégradés dans un blanc, lus",
+    films: "Des films d’épaisseur connue sur noir et blanc, lus",
+    dryingTrials: "Un essai de séchage",
+    exposures: "Une exposition sous verre, ton plein et dégradé",
+    gloss60: "La brillance d’une application à 60\u00b0",
+    finenessOfGrindUm: "La finesse à la jauge",
+    bodyAndSeparation: "Le corps et la séparation d’huile, regardés",
+  },
+  of: (thing, names) =>
+    `${thing}\u202f: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` et ${names.length - 4} de plus` : ""}`,
+  gain: (cleared, firmer, added, claims) =>
+    [
+      ...(cleared === 0
+        ? []
+        : [
+            `${lines(cleared)} qui ${cleared === 1 ? "n’est" : "ne sont"} plus «\u202fnon indiqué\u202f»`,
+          ]),
+      ...(firmer === 0
+        ? []
+        : [`${lines(firmer)} qui ${firmer === 1 ? "n’est" : "ne sont"} plus une estimation`]),
+      ...(added === 0 ? [] : [`${lines(added)} en plus`]),
+      ...(claims === 0
+        ? []
+        : [`${claims} ${claims === 1 ? "affirmation" : "affirmations"} de réponses`]),
+    ].join(", "),
+  hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
+  file: ENGLISH_STEPS.file,
+  reprintsUnknown:
+    "Quelles cartes de rayon sont à réimprimer se sait là où l’on a dit à la construction du site ce qu’elles portaient à la dernière impression\u202f: --since avec le manifest.json gardé d’alors.",
+  dueLines: {
+    reprint: (changes) => `Carte de rayon à réimprimer\u202f: ${changes.join("\u202f; ")}`,
+    "old-paper": (date) =>
+      `Ses dangers datent du ${date}, il y a plus de trois ans\u202f: demander au fournisseur la fiche de données de sécurité d’aujourd’hui`,
+    trial: (date) => `À regarder le ${date}`,
+    "second-lot": (lots) =>
+      lots === 0
+        ? "Aucun lot n’est encore consigné, et rien ne dit comment les lots diffèrent"
+        : "Un seul lot est consigné\u202f: un second dirait comment les lots diffèrent",
+    "undated-paper": () =>
+      "Ses dangers ne portent pas de date\u202f: noter de quel jour est le document du fournisseur",
+  },
+};
+
+function lines(count: number): string {
+  return `${count} ${count === 1 ? "ligne" : "lignes"}`;
+}

@@ -1,0 +1,87 @@
+/** Phrases that sentences of several sciences share: figures with their units, lists, names as they stand within a sentence. */
+import { ends, type Quantity } from "../../quantities/interval.ts";
+import { within, withUnit } from "../en/statements-phrases.ts";
+import { decimalText, quantityText, significantText } from "../number-text.ts";
+
+export { bracketed, sentence, within, withUnit } from "../en/statements-phrases.ts";
+
+export const ABOUT = "environ";
+
+export function decimals(quantity: Quantity, places: number): string {
+  return quantityText(quantity, (value) => decimalText(value, places), ABOUT);
+}
+
+/** To significant digits, without zeros after the last one that counts. */
+export function significant(quantity: Quantity, digits: number): string {
+  return quantityText(quantity, (value) => tidy(value, digits), ABOUT);
+}
+
+function tidy(value: number, digits: number): string {
+  return significantText(value, digits)
+    .replace(/(\.\d*?)0+$/, "$1")
+    .replace(/\.$/, "");
+}
+
+/** A fraction 0-1 as "2.5 %". */
+export function percent(fraction: Quantity, digits = 2): string {
+  return withUnit(
+    quantityText(fraction, (value) => tidy(value * 100, value > 0.995 ? 3 : digits), ABOUT),
+    "%",
+  );
+}
+
+/** Plural from 2 on, as French counts. */
+export function dayCount(days: Quantity): string {
+  return withUnit(significant(days, 2), ends(days)[1] < 2 ? "jour" : "jours");
+}
+
+export function gramsTo100(grams: Quantity): string {
+  return withUnit(significant(grams, 2), "g/100 g");
+}
+
+export function micrometres(um: Quantity): string {
+  return withUnit(significant(um, 2), "\u00b5m");
+}
+
+export function degrees(celsius: Quantity): string {
+  return withUnit(decimals(celsius, 0), "\u00b0C");
+}
+
+/** "1.3-1.6 fois plus de jours"; of what shortens them "30-50 % des jours". */
+export function timesTheDays(factor: Quantity): string {
+  const [least, most] = ends(factor);
+  const text = significant(factor, 2);
+  if (text === "1") return "autant de jours";
+  return most <= 1 && least < 1
+    ? `${percent(factor)} du nombre de jours`
+    : `${text} fois le nombre de jours`;
+}
+
+/** "a, b et c"; with semicolons where a name has a comma of its own. */
+export function listed(texts: readonly string[], before: "and" | "or" = "and"): string {
+  const [last = ""] = texts.slice(-1);
+  const joint = before === "and" ? " et " : " ou ";
+  const stop = texts.length > 2 && texts.some((text) => text.includes(",")) ? "\u202f; " : ", ";
+  return texts.length < 2 ? last : `${texts.slice(0, -1).join(stop)}${joint}${last}`;
+}
+
+export function namesWithin(names: readonly string[], before: "and" | "or" = "and"): string {
+  return listed(names.map(within), before);
+}
+
+/** "de" before a name, elided before a vowel: "d'Alizarin Crimson". */
+export function of(name: string): string {
+  return `${/^[aeiou\u00e0\u00e2\u00e9\u00e8\u00ea\u00ee\u00f4\u0153]/i.test(name) ? "d\u2019" : "de "}${name}`;
+}
+
+/** "2009-06-01" as "1 juin 2009"; the first of a month as "1er". */
+export function dateWords(isoDate: string): string {
+  return DAY.format(new Date(`${isoDate}T00:00:00Z`)).replace(/^1 /, "1er ");
+}
+
+const DAY = new Intl.DateTimeFormat("fr-FR", {
+  day: "numeric",
+  month: "long",
+  year: "numeric",
+  timeZone: "UTC",
+});

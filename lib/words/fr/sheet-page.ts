@@ -1,0 +1,221 @@
+import type { SHEET_PAGE as ENGLISH_PAGE } from "../en/sheet-page.ts";
+import type { AnyWords } from "../any-words.ts";
+import { MEASURES, wordOf } from "./closed-words.ts";
+import { listed, of } from "./phrases.ts";
+
+/** What a colour's page says to a painter, and its bench page to whoever makes the paint. */
+export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
+  asOf: (date) => `État au ${date}.`,
+  alone: "pur",
+  levels: { "70": "pâle", "50": "moyen", "30": "sombre" },
+  notReached: "non atteint",
+  tintsDescription: (name, parts) =>
+    `${name} avec du blanc, par clarté\u202f: ${parts.join("\u202f; ")}.`,
+  tintCell: (level, white, munsell) => `${level} dans ${white} ${munsell}`,
+  whiteSentence: (count) =>
+    count === 0
+      ? "Un blanc. Aucune de nos couleurs n’y a encore été essayée."
+      : count === 1
+        ? "Un blanc. Une couleur de la gamme y a été essayée."
+        : `Un blanc. ${count} couleurs de la gamme y ont été essayées.`,
+  extenderSentence: "Un médium pour les glacis et pour le corps, non un blanc.",
+  notTried: "Pas encore essayé dans le blanc.",
+  noPrice: (markets) =>
+    `Pas de prix ici\u202f: la vente n’en est pas libre en tout lieu (${listed(markets)}).`,
+  notForSale: "Pas encore en vente.",
+  discontinued: (date) => `Ne se fait plus, depuis le ${date}.`,
+  unknownHazard: "Pas encore classé\u202f: à traiter comme dangereux.",
+  print: "Fiche à imprimer",
+  compare: "Comparer",
+  safety: "Sécurité",
+  facts: {
+    lasts: "Tient",
+    hides: "Couvre",
+    dries: "Sèche",
+    strength: "Force",
+    whitens: "Blanchit",
+    oil: "Huile",
+    safety: "Sécurité",
+  },
+  hides: {
+    opaque: "Tout à fait",
+    "semi-opaque": "Bien",
+    "semi-transparent": "En partie",
+    transparent: "Transparent",
+    "coat-hides-as-drawn": "Tel qu’appliqué",
+    "masstone-by-both-grounds": "Pas tel qu’appliqué",
+    "masstone-is-a-film": "Pas tel qu’appliqué",
+  },
+  dries: {
+    fast: "Vite",
+    medium: "Moyennement",
+    slow: "Lentement",
+    "very slow": "Très lentement",
+  },
+  oil: {
+    low: "Peu",
+    medium: "Moyen",
+    high: "Beaucoup",
+    "very high": "Très gras",
+  },
+  detail: {
+    stated: (category) =>
+      `catégorie\u00a0${category}, déclarée par le fournisseur\u202f; non éprouvée ici`,
+    exposed: (category) => `catégorie\u00a0${category}, éprouvée selon la norme`,
+    own: (category) =>
+      `a changé comme le permet la catégorie\u00a0${category}, à notre propre fenêtre\u202f; pas l’essai de la norme`,
+    expected: "ce que fait prévoir son pigment\u202f; non éprouvée ici",
+    film: (film) => `demande ${film} de film sec`,
+    byScatter: "par son corps en film mince\u202f; en couche épaisse, le sombre couvre aussi",
+    contrast: (ratio) => `rapport de contraste ${ratio}`,
+    asDrawn: "sur une carte noire et blanche\u202f; l’épaisseur du film n’est pas consignée",
+    days: (touch, through) =>
+      through === undefined ? `${touch} au toucher` : `${touch} au toucher, ${through} à cœur`,
+    trial: (days) => `${days}\u202f; notre essai`,
+    parts: (parts, white, by) =>
+      `${parts} parts de ${white} jusqu’à un gris moyen, en ${wordOf(MEASURES, by)}`,
+    reference: "la mesure des autres",
+    oil: (grams) => `${grams} de pigment`,
+    unknown: "pas encore connu",
+    noWarning: "tenir le pigment sec hors de l’air\u202f; les chiffons gras peuvent prendre feu",
+    noWarningDryOil: "tenir le pigment sec hors de l’air",
+    seeLabel: "toute l’étiquette sous Sécurité",
+    unknownHazard: (names) => `aucune donnée de danger pour ${listed(names)}`,
+  },
+  brief: {
+    stated: "parole du fournisseur",
+    exposed: "éprouvé selon la norme",
+    own: "notre propre exposition",
+  },
+  white: {
+    names: { use: "Bon pour", whitens: "Blanchit", bright: "Clarté", yellow: "Jaune" },
+    uses: {
+      strongest:
+        "Le plus fort de nos blancs\u202f: pour les tons pâles et pour couvrir. Un peu noie une couleur faible.",
+      weakest:
+        "Le plus doux de nos blancs\u202f: pour les glacis, et pour les tons qu’un blanc fort noierait.",
+      fastest: "Le premier de nos blancs à sécher\u202f: pour les couches du dessous.",
+      slowest:
+        "Le dernier de nos blancs à sécher\u202f: pour les couches du dessus, et pour travailler dans le frais.",
+    },
+    whitens: (parts, reference, by) =>
+      `${parts} parts mènent une part de ${reference} à un gris moyen, en ${wordOf(MEASURES, by)}\u202f; moins il en faut, plus il est fort.`,
+    bright: (L) => `Clarté L*\u00a0${L} sur 100.`,
+    yellow: (b) => `b*\u00a0${b}\u202f: 0 est neutre, au-dessus c’est jaune.`,
+    others: (parts) => `Les autres\u202f: ${parts}.`,
+    other: (white, value) => `${white} ${value}`,
+  },
+  strengthOf: (percent, reference) => `${percent} ${of(reference)}`,
+  isReference: "La mesure",
+  whitens: (parts) => `${parts} parts`,
+  whitensDetail: (reference, by) =>
+    `mènent une part de ${reference} à un gris moyen, en ${wordOf(MEASURES, by)}`,
+  partsOfWhite: (parts) => `${parts} parts de blanc`,
+  toMiddle: (white, by) =>
+    `${white} pour une de la couleur, en ${wordOf(MEASURES, by)}, jusqu’au ton moyen`,
+  safe: {
+    Danger: "Danger",
+    Warning: "Attention",
+    care: "Prendre soin",
+    none: "Sans avertissement",
+    unknown: "À traiter comme dangereux",
+  },
+  sections: {
+    whites: "Dégradé de blanc",
+    ofWhite: "Comme blanc",
+    painting: "Peindre avec",
+    permanence: "Sa tenue",
+    handling: "Sécurité",
+    range: "À côté des autres",
+    questions: "Ce qu’on en demande",
+    unknown: "Pas encore connu, et ce qu’il y faudrait",
+    bench: "Pour l’établi",
+  },
+  ladder: {
+    key: "Couleur pour blanc, en poids de peinture. Un point marque ce que nous avons peint et lu\u202f; les degrés intermédiaires sont calculés.",
+    keyPigment:
+      "Couleur pour blanc, en poids de pigment sec. Un point marque ce que nous avons peint et lu\u202f; les degrés intermédiaires sont calculés.",
+    noSentence: "Essayé dans le blanc\u202f; la lecture ne suffit pas pour en dire plus.",
+    notDrawn: (whites) => `Non essayé dans ${listed(whites)}.`,
+    expected: (whites) => `Ce qu’il faut prévoir dans ${listed(whites)}, non peint`,
+    expectedIn: (white) => `${white}, non peint`,
+  },
+  lines: {
+    dries: "Sèche",
+    layers: "Couches",
+    hides: "Couvre",
+    finish: "Aspect",
+    age: "Avec l’âge",
+    whites: "Dans le blanc",
+    oil: "Huile",
+    sizes: "Contenances",
+  },
+  hidesLine: (film) => `Il faut un film sec de ${film} pour couvrir une carte noire et blanche.`,
+  covers: (area) => `Un millilitre sorti du tube couvre ${area.replace(/\/ml$/, "")}.`,
+  finishLine: (finish) => `${finish} en séchant.`,
+  inWhite: (white, days) => `${days} au toucher dans ${white}`,
+  oilLine: (grams) => `${grams} de pigment, telle que nous la faisons.`,
+  oilNotWeighed: (grams) => `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
+  shareNews: "calculé, en partie d’après un chiffre du fournisseur",
+  unknown: {
+    colour: [
+      "Sa couleur",
+      "Une application lue à l’instrument, ou appariée à un échantillon Munsell.",
+    ],
+    whites: ["Dans le blanc", "Deux mélanges avec un blanc, 1:20 et 1:100, peints et lus."],
+    opacity: [
+      "Comment elle couvre",
+      "Un film d’épaisseur connue sur une carte noire et blanche, lu.",
+    ],
+    oil: ["Son huile", "Une prise d’huile, ou l’huile pesée pour une fabrication."],
+    drying: [
+      "Quand elle sèche",
+      "Un film d’épaisseur connue, et les jours jusqu’à ce qu’il soit sec au toucher.",
+    ],
+    permanence: [
+      "Si elle tient",
+      "Une exposition à la fenêtre, une moitié gardée à l’ombre, ou la parole du fournisseur.",
+    ],
+    hazard: [
+      "Ses dangers",
+      "La fiche de données de sécurité du fournisseur, rubriques 2 et 3. D’ici là, à traiter comme dangereux.",
+    ],
+  },
+  keyHeading: "Comment nous le savons",
+  standingsFold: "Ce que veulent dire les marques",
+  benchLead:
+    "Huile et compacité, pigment, notations, spectres, et d’où nous tenons chaque chiffre.",
+  benchLink: (name) => `${name} à l’établi`,
+  dryPigment: "Pesée, broyage et pigment sec sont sur la page de l’établi.",
+  bench: {
+    heading: (name) => `${name} à l’établi`,
+    description: (name) =>
+      `${name} pour qui fait une telle peinture\u202f: huile, compacité, pigment, notations et spectres.`,
+    back: (name) => `${name}, pour le peintre`,
+    evidenceLead:
+      "Chaque chiffre, d’où nous le tenons, de quoi il est calculé, et les sources\u202f:",
+    evidenceLink: (name) => `les preuves pour ${name}`,
+    sections: {
+      ladders: "Dans les blancs, en chiffres",
+      strength: "Force, opacité, glacis",
+      drying: "Le séchage en chiffres",
+      permanence: "La permanence en chiffres",
+      mixture: "Comme mélange",
+      oil: "Huile et compacité",
+      dry: "Pigment sec et ajouts",
+      pigment: "Le pigment",
+      range: "Dans la gamme",
+      notations: "Notations",
+      evidence: "Preuves",
+      downloads: "Données",
+    },
+    reckoner: "Toute quantité",
+    weighing: "Pesée et broyage",
+  },
+  evidence: {
+    heading: (name) => `Preuves pour ${name}`,
+    description: (name) =>
+      `Chaque chiffre de la fiche ${of(name)}, comment il a été trouvé et de quoi il est calculé.`,
+    back: (name) => `${name} à l’établi`,
+  },
+};

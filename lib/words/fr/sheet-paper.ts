@@ -1,0 +1,26 @@
+import type { SHEET_PAPER as ENGLISH_PAPER } from "../en/sheet-paper.ts";
+import type { AnyWords } from "../any-words.ts";
+
+/** What stands on the printed sheet and the printed range, and on no page. */
+export const SHEET_PAPER: AnyWords<typeof ENGLISH_PAPER> = {
+  kind: "Fiche de couleur",
+  pageOf: (page, pages) => `${page} sur ${pages}`,
+  absent: (names) => `Non indiqué\u202f: ${names.join("\u202f; ")}.`,
+  painted:
+    "Les échantillons sont imprimés d’après des valeurs Lab\u202f; une application peinte fait foi.",
+  inFull: "Chaque chiffre et son calcul\u202f: ",
+  range: {
+    title: "La gamme",
+    contents: "Sommaire",
+    continued: (family) => `${family}, suite`,
+    lead: (count) => `${count} fiche${count === 1 ? "" : "s"} de couleur, par famille et par nom.`,
+  },
+  downloads: {
+    sheet: (size) => `cette fiche à imprimer, ${size}`,
+    range: (size) => `toutes les fiches en un fichier à imprimer, ${size}`,
+    kilobytes: (bytes) =>
+      bytes < 1_000_000
+        ? `${Math.max(1, Math.round(bytes / 1000))}\u00a0ko`
+        : `${(bytes / 1_000_000).toFixed(1)}\u00a0Mo`,
+  },
+};

@@ -1,0 +1,69 @@
+import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import {
+  dayCount,
+  decimals,
+  listed,
+  of,
+  percent,
+  sentence,
+  significant,
+  within,
+} from "./phrases.ts";
+
+/** How many times as much of what, between the names of the two. */
+const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
+  strength: (ratio, less) => `colore ${ratio} fois plus que ${less}`,
+  parts: (ratio, less) => `prend ${ratio} fois le blanc que prend ${less}`,
+  oilByMass: (ratio, less) => `prend ${ratio} fois l’huile ${of(less)}`,
+  oilByVolume: (ratio, less) => `prend ${ratio} fois l’huile ${of(less)}`,
+};
+
+/** Colours side by side: by how much they differ, or why it cannot be told. */
+export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
+  "compared-masstones": (v) =>
+    sentence(
+      `${within(v.one)} est ${ways(v)} que ${within(v.other)} (\u0394E*ab ${decimals(v.distance, 1)})`,
+    ),
+  "compared-tints": (v) =>
+    sentence(
+      `${within(v.one)} est ${ways(v)} que ${within(v.other)} (écart de ${decimals(v.distance, 1)})`,
+    ),
+  "compared-ratio": (v) =>
+    sentence(
+      `${within(v.more)} ${TIMES[v.of](`${atLeast(v)}${significant(v.ratio, 2)}`, within(v.less))}`,
+    ),
+  "compared-days": (v) =>
+    sentence(
+      `${within(v.earlier)} est sec ${atLeast(v)}${dayCount(Math.round(v.days))} avant ${within(v.later)}`,
+    ),
+  "compared-within": (v) =>
+    `Trop proche pour trancher (écart de ${decimals(v.apart, 1)}\u202f; nos lectures distinguent ${decimals(v.borne, 1)}).`,
+  "compared-within-share": (v) =>
+    `Trop proche pour trancher (écart de ${percent(v.share, 1)}\u202f; de tels chiffres distinguent ${percent(v.borne, 1)}).`,
+  "compared-too-close": () =>
+    "Trop proche pour trancher\u202f: les intervalles se recouvrent ou se touchent.",
+  "compared-no-lightness": () => "Non essayé à la même clarté.",
+  "compared-one-expected": () => "Le même mot, mais pour l’un ce n’est qu’une prévision.",
+  "compared-otherwise-known": (v) =>
+    `Non comparé\u202f: trouvé par une autre méthode pour ${listed(v.names.map(within))}.`,
+  "compared-not-stated": (v) => `Inconnu pour ${listed(v.names.map(within))}.`,
+};
+
+/** Less than this share of the distance is no direction worth a word. */
+const WORTH_SAYING = 0.4;
+
+function atLeast({ atLeast: ends }: { readonly atLeast?: string }): string {
+  return ends === undefined ? "" : "au moins ";
+}
+
+/** "plus sombre et plus bleu": the ways that make up the distance. */
+function ways({ lighter, yellower, redder, distance }: PlacesApart): string {
+  const way = (by: number, more: string, less: string): string[] =>
+    Math.abs(by) < WORTH_SAYING * distance ? [] : [by > 0 ? more : less];
+  return listed([
+    ...way(lighter, "plus clair", "plus sombre"),
+    ...way(yellower, "plus jaune", "plus bleu"),
+    ...way(redder, "plus rouge", "plus vert"),
+  ]);
+}

@@ -1,0 +1,364 @@
+import type { DrierMetal, DrierRow } from "../../drying/added-drier.ts";
+import type { DryingCause } from "../../drying/chemistry-drying.ts";
+import type { MediumChange } from "../../drying/medium-in-paint.ts";
+import type { DryingStatement } from "../../drying/statements.ts";
+import type { Oil } from "../../drying/vehicle-drying.ts";
+import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import {
+  CHEMISTRIES,
+  DRIER_METALS,
+  DRYING_CAUSES,
+  DRYING_CLASSES,
+  OILS,
+  wordOf,
+} from "./closed-words.ts";
+import {
+  bracketed,
+  dayCount,
+  decimals,
+  degrees,
+  listed,
+  micrometres,
+  namesWithin,
+  of,
+  percent,
+  sentence,
+  significant,
+  timesTheDays,
+  withUnit,
+  within,
+} from "./phrases.ts";
+
+const ACTS: Readonly<Record<DrierRow["acts"], string>> = {
+  surface: "sèche par la surface",
+  through: "sèche dans la masse",
+  auxiliary: "aide les autres siccatifs",
+};
+
+const CONDITIONS = {
+  filmThicknessUm: "l’épaisseur du film",
+  temperatureC: "la température",
+} as const;
+
+const CHANGES: Readonly<Record<MediumChange, string>> = {
+  drying: "au séchage",
+  finish: "à l’aspect",
+  "fat over lean": "à la règle du gras sur maigre",
+  yellowing: "au jaunissement",
+};
+
+/** Days to touch dry, layers, and the film with age. */
+export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
+  "drying-class": ({ dryingClass, ...days }) =>
+    sentence(`${DRYING_CLASSES[dryingClass]}\u202f: ${classed(days)}`),
+  "drying-class-by-the-middle": ({ dryingClass, ...days }) =>
+    sentence(`${DRYING_CLASSES[dryingClass]}, au milieu de l’intervalle\u202f: ${classed(days)}`),
+  "pigment-chemistry-unknown": ({ pigments }) =>
+    pigments.length === 0
+      ? "Aucun pigment n’est consigné, et nous ne pouvons calculer son séchage."
+      : `Nous ne savons pas ce que ${pigments.length > 1 ? "font" : "fait"} ${namesWithin(pigments)} au séchage de l’huile.`,
+  "linseed-oil-alone": ({ days }) =>
+    `L’huile de lin seule est sèche au toucher en ${dayCount(days)}.`,
+  "linseed-sets-the-days": (oil) => sentence(`les jours viennent de\u202f: ${oilShare(oil)}`),
+  "oil-slower-than-linseed": ({ days, ...oil }) =>
+    sentence(
+      `${oilShare(oil)}\u202f: sèche plus lentement que l’huile de lin (seule ${dayCount(days)})`,
+    ),
+  "vehicle-not-stated": ({ factor }) =>
+    `L’huile n’est pas consignée\u202f: le lin est la plus rapide, et la plus lente demande ${timesTheDays(factor)}.`,
+  "pigment-speeds-drying": (v) => speeds(pigmentShare(v), v),
+  "white-speeds-drying": (v) => speeds(theWhite(v), v),
+  "pigment-slows-drying": (v) => slows(pigmentShare(v), v),
+  "white-slows-drying": (v) => slows(theWhite(v), v),
+  "pigment-takes-no-part-in-drying": (v) => takesNoPart(pigmentShare(v), v),
+  "white-takes-no-part-in-drying": (v) => takesNoPart(theWhite(v), v),
+  "brown-earth-not-told": (v) =>
+    sentence(
+      `${pigmentShare(v)} peut être une terre d’ombre ou une terre de Sienne, et son manganèse, qui fait sécher l’huile, n’est pas consigné\u202f: les jours couvrent les deux cas (${alone(v)})`,
+    ),
+  "pigment-parts-not-recorded": ({ pigments, daysInLinseed }) =>
+    `La part ${of(namesWithin(pigments))} n’est pas consignée\u202f: les jours vont de ceux du plus rapide seul à ceux du plus lent (dans l’huile de lin ${dayCount(daysInLinseed)}).`,
+  "part-as-tried": (v) =>
+    sentence(
+      `${partShare(v)}\u202f: seul, sec au toucher en ${dayCount(v.daysAlone)}, comme essayé ici`,
+    ),
+  "part-by-the-rules": (v) =>
+    sentence(
+      `${partShare(v)}\u202f: seul, sec au toucher en ${dayCount(v.daysAlone)}, par règle empirique`,
+    ),
+  "added-drier": (v) => sentence(`${drier(v)} ${ACTS[v.acts]}`),
+  "carbon-takes-up-drier": (v) =>
+    sentence(`${drier(v)} ${ACTS[v.acts]}, mais le carbone en retient jusqu’à la moitié`),
+  "film-as-classed": ({ filmThicknessUm }) =>
+    `Calculé pour un film humide de ${micrometres(filmThicknessUm)}.`,
+  "thick-film-slows": (v) => film(v),
+  "thin-film-speeds": (v) => film(v),
+  "temperature-as-classed": ({ temperatureC }) => `Calculé pour ${degrees(temperatureC)}.`,
+  "cold-slows": (v) => room(v),
+  "warmth-speeds": (v) => room(v),
+  "trial-decides": (v) => sentence(trial(v)),
+  "trial-decides-for-its-own-film": (v) =>
+    sentence(`${trial(v)}\u202f; il vaut pour ce film et cette pièce`),
+  "trial-without-conditions": (v) =>
+    sentence(
+      `${trial(v)}\u202f; sans ${listed(v.wanting.map((key) => CONDITIONS[key]))}, non ${v.wanting.length > 1 ? "consignées" : "consignée"}, nous ne savons pas pour quoi il vaut`,
+    ),
+  "trial-slower-than-expected": (v) =>
+    `L’essai a été plus lent que la règle empirique\u202f: ${beside(v)}.`,
+  "trial-faster-than-expected": (v) =>
+    `L’essai a été plus rapide que la règle empirique\u202f: ${beside(v)}.`,
+  "touch-dry-is-not-through-dry": ({ monthsBeforeVarnish }) =>
+    `L’usage fait attendre le vernis ${significant(monthsBeforeVarnish, 2)} mois à un tableau. Sec à cœur veut dire qu’il peut recevoir un vernis, non qu’il a cessé de changer.`,
+  "skins-and-stays-soft": (v) =>
+    sentence(
+      `${pigmentShare(v)} fait peau et reste mou dessous\u202f: une touche épaisse peut rider`,
+    ),
+  "driers-customary": ({ pigment }) =>
+    `Les fabricants ajoutent souvent un siccatif à ${within(pigment)}\u202f; aucun n’est consigné dans cette peinture.`,
+  "holds-medium-not-known": ({ mediums, changes }) =>
+    `Nous ne savons pas ce que ${mediums.length > 1 ? "font" : "fait"} ${namesWithin(mediums)} ${CHANGES[changes]}.`,
+
+  "lean-film": (v) => `Maigre${oilOfFilm(v)}.`,
+  "medium-fat-film": (v) => `Moyennement gras${oilOfFilm(v)}.`,
+  "fat-film": (v) => `Gras${oilOfFilm(v)}.`,
+  "zinc-out-of-underlayers": () =>
+    "Pas dans les couches du dessous\u202f; dans celles du dessus, en couche mince.",
+  "fast-and-fat-thinly-below": () =>
+    "Pour les couches du dessous, en couche mince\u202f: sèche vite mais grasse, elle demande par-dessus une couche aussi grasse ou plus grasse.",
+  "fast-for-lower-layers": () => "Pour les couches du dessous\u202f: elle sèche vite.",
+  "medium-for-any-layer": () =>
+    "Pour toute couche, sur une peinture sèche. Dans les couches du dessus, ajouter un peu de médium, pour que chacune soit aussi grasse que celle du dessous.",
+  "slow-but-lean-dry-it-through": () =>
+    "Pour les couches du dessus\u202f: la laisser sécher à cœur avant de peindre par-dessus, et ajouter un peu de médium sur une peinture plus grasse.",
+  "slow-for-last-layers": () =>
+    "Pour les dernières couches\u202f: tant qu’elle n’est pas sèche à cœur, ne rien mettre par-dessus qui sèche plus vite.",
+  "fat-over-lean": (v) => `${over(v)}\u202f: gras sur maigre, comme il faut (${oils(v)}).`,
+  "lean-over-fat": (v) =>
+    `${over(v)}\u202f: maigre sur gras (${oils(v)}), avec risque de craquelures.`,
+  "equally-fat": (v) => `${over(v)}\u202f: les deux sont aussi gras (${oils(v)}).`,
+  "fast-over-slow-cracks": ({ upper, lower, upperClass, lowerClass }) =>
+    `${upper} (${DRYING_CLASSES[upperClass]}) sur ${lower} (${DRYING_CLASSES[lowerClass]}) peut craqueler\u202f: laisser d’abord la couche du dessous sécher à cœur.`,
+  "oil-over-acrylic-ground": () =>
+    "Laisser un fond acrylique sécher quelques jours avant d’y peindre à l’huile\u202f; sec au toucher ne suffit pas.",
+  "never-acrylic-over-oil": () => "Ne jamais peindre à l’acrylique sur de l’huile.",
+  "oil-ground-through-dry-first": () =>
+    "Laisser un fond à l’huile sécher à cœur avant d’y peindre.",
+  "absorbent-ground-draws-oil": () =>
+    "Un fond de colle et de craie boit l’huile de la peinture, et la couleur s’embit.",
+  "rigid-support-for-brittle-ground": () =>
+    "Un fond de colle et de craie est cassant\u202f: l’employer sur un support rigide.",
+
+  "zinc-makes-brittle": (v) => sentence(`${pigmentShare(v)} rend le film cassant avec l’âge`),
+  "zinc-soaps-may-part-layers": (v) =>
+    sentence(
+      `${pigmentShare(v)} forme des savons avec l’huile, et des peintures sur des couches de zinc ont craqué et se sont décollées`,
+    ),
+  "lead-makes-tough": (v) => sentence(`${pigmentShare(v)} fait un film solide et souple`),
+  "lead-soaps": (v) =>
+    sentence(
+      `${pigmentShare(v)} forme des savons avec l’huile, qui peuvent rendre le film plus transparent avec l’âge, y pousser des grains ou le voiler de blanc`,
+    ),
+  "oil-rich-wrinkles-when-thick": ({ oilVolumeFraction, from }) =>
+    `${ends(oilVolumeFraction)[0] < from ? "Peut être riche en huile" : "Riche en huile"} (${percent(oilVolumeFraction)} du film sec en volume)\u202f: à partir de ${percent(from)} une touche épaisse peut rider.`,
+  "sinks-in-on-absorbent-ground-alone": (v) =>
+    `Ne s’embit que sur un fond absorbant (${packing(v)}).`,
+  "sinks-in-easily": (v) =>
+    `S’embit facilement, par taches ternes\u202f: elle a peu d’huile en trop (${packing(v)}).`,
+  "may-sink-in": (v) =>
+    `Peut s’embire, par taches ternes, si elle a aussi peu d’huile que l’estimation le permet (${packing(v)}).`,
+  "dull-of-itself": (v) =>
+    `Mate de nature (${packing(v)})\u202f: la nourrir d’huile ne la rendra pas brillante.`,
+  "may-be-dull-of-itself": (v) =>
+    `Peut être mate de nature, et alors la nourrir d’huile ne la rendra pas brillante, si elle a aussi peu d’huile que l’estimation le permet (${packing(v)}).`,
+  "oiling-out": () =>
+    "Où la couleur s’est embue pendant le travail, un peu d’huile frottée sur le film sec, puis essuyée, rend la profondeur. Ne pas finir un tableau ainsi\u202f; employer un vernis.",
+  "yellows-most": ({ oil }) =>
+    sentence(
+      `${OILS[oil]}\u202f: jaunit le plus des huiles siccatives, et fait le film le plus solide`,
+    ),
+  "yellows-less": ({ oil }) =>
+    sentence(`${OILS[oil]}\u202f: jaunit moins que l’huile de lin ordinaire`),
+  "yellows-least": ({ oil }) =>
+    sentence(
+      `${OILS[oil]}\u202f: jaunit le moins, et fait un film plus faible, plus lent à sécher`,
+    ),
+  "drier-above-customary": ({ metal, percentOnOil, customaryPercent }) =>
+    `${withUnit(significant(percentOnOil, 2), "%")} de ${DRIER_METALS[metal]} sur l’huile, c’est plus que les ${withUnit(significant(customaryPercent, 2), "%")} d’usage\u202f: le film peut faire peau et rider.`,
+  "surface-drier-alone": ({ metals }) =>
+    sentence(
+      `${listed(metals.map((metal) => DRIER_METALS[metal]))} ${metals.length > 1 ? "sèchent" : "sèche"} par la surface, sans siccatif de masse à côté\u202f: une touche épaisse peut rider`,
+    ),
+};
+
+interface Days {
+  readonly touchDryDays: Quantity;
+}
+
+function classed({
+  touchDryDays,
+  filmThicknessUm,
+  temperatureC,
+}: Days & { readonly filmThicknessUm: number; readonly temperatureC: number }): string {
+  return `sec au toucher en ${dayCount(touchDryDays)} (film humide de ${micrometres(filmThicknessUm)} à ${degrees(temperatureC)})`;
+}
+
+function oilShare({
+  oil,
+  massFraction,
+}: {
+  readonly oil: Oil;
+  readonly massFraction: number;
+}): string {
+  return `${OILS[oil]}${shareOf(massFraction, "de l’huile")}`;
+}
+
+function shareOf(massFraction: number | undefined, whole: string): string {
+  return massFraction !== undefined && massFraction < 1
+    ? bracketed(`${percent(massFraction)} ${whole}`)
+    : "";
+}
+
+interface NamedShare {
+  readonly pigment: string;
+  readonly massFraction?: number;
+}
+
+function pigmentShare({ pigment, massFraction }: NamedShare): string {
+  return `${within(pigment)}${shareOf(massFraction, "du pigment")}`;
+}
+
+function partShare({
+  part,
+  massFraction,
+}: {
+  readonly part: string;
+  readonly massFraction?: number;
+}): string {
+  return pigmentShare({ pigment: part, ...(massFraction === undefined ? {} : { massFraction }) });
+}
+
+function theWhite({ pigment, massFraction }: NamedShare): string {
+  return `le blanc${bracketed(
+    within(pigment),
+    massFraction === undefined ? undefined : `${percent(massFraction)} du pigment`,
+  )}`;
+}
+
+function alone({ daysInLinseed }: { readonly daysInLinseed: Interval }): string {
+  return `seul dans l’huile de lin ${dayCount(daysInLinseed)}`;
+}
+
+interface Acting {
+  readonly cause: DryingCause;
+  readonly chemistry: string;
+  readonly daysInLinseed: Interval;
+}
+
+function speeds(subject: string, v: Acting): string {
+  return sentence(
+    `${subject} accélère le séchage\u202f: ${itsOwn(wordOf(CHEMISTRIES, v.chemistry))} ${DRYING_CAUSES[v.cause]} (${alone(v)})`,
+  );
+}
+
+/** "son manganèse", "sa terre brune" */
+function itsOwn(chemistry: string): string {
+  return `${/^(?:terre|charge|phtalocyanine)/.test(chemistry) ? "sa" : "son"} ${chemistry}`;
+}
+
+function slows(subject: string, v: Acting): string {
+  return sentence(`${subject} ralentit le séchage\u202f: ${DRYING_CAUSES[v.cause]} (${alone(v)})`);
+}
+
+function takesNoPart(subject: string, v: Acting): string {
+  return sentence(`${subject} n’intervient pas dans le séchage (${alone(v)})`);
+}
+
+function drier({
+  metal,
+  percentOnOil,
+}: {
+  readonly metal: DrierMetal;
+  readonly percentOnOil: number;
+}): string {
+  return `le siccatif au ${DRIER_METALS[metal]} (${withUnit(significant(percentOnOil, 2), "%")} de métal sur l’huile)`;
+}
+
+function film({
+  filmThicknessUm,
+  classFilmUm,
+  factor,
+}: {
+  readonly filmThicknessUm: number;
+  readonly classFilmUm: number;
+  readonly factor: Interval;
+}): string {
+  return `Un film de ${micrometres(filmThicknessUm)} au lieu de ${micrometres(classFilmUm)}\u202f: ${timesTheDays(factor)}.`;
+}
+
+function room({
+  temperatureC,
+  classTemperatureC,
+  factor,
+}: {
+  readonly temperatureC: number;
+  readonly classTemperatureC: number;
+  readonly factor: Interval;
+}): string {
+  return `À ${degrees(temperatureC)} au lieu de ${degrees(classTemperatureC)}\u202f: ${timesTheDays(factor)}.`;
+}
+
+function trial({
+  touchDryDays,
+  throughDryDays,
+  filmThicknessUm,
+  temperatureC,
+  humidityPercent,
+  toldBy,
+}: Days & {
+  readonly toldBy?: "others";
+  readonly throughDryDays?: Quantity;
+  readonly filmThicknessUm?: number;
+  readonly temperatureC?: number;
+  readonly humidityPercent?: number;
+}): string {
+  const through = throughDryDays === undefined ? "" : `, sec à cœur en ${dayCount(throughDryDays)}`;
+  const whose = toldBy === undefined ? "essai de l’atelier" : "essai rapporté par d’autres";
+  return `${whose}\u202f: sec au toucher en ${dayCount(touchDryDays)}${through}${bracketed(
+    filmThicknessUm === undefined ? undefined : micrometres(filmThicknessUm),
+    temperatureC === undefined ? undefined : degrees(temperatureC),
+    humidityPercent === undefined
+      ? undefined
+      : `${withUnit(significant(humidityPercent, 2), "%")} d’humidité`,
+  )}`;
+}
+
+function beside({
+  touchDryDays,
+  expectedDays,
+}: Days & { readonly expectedDays: Interval }): string {
+  return `sec au toucher en ${dayCount(touchDryDays)} contre ${significant(expectedDays, 2)}`;
+}
+
+function oilOfFilm({ oilVolumeFraction }: { readonly oilVolumeFraction: Quantity }): string {
+  const judged = typeof oilVolumeFraction === "number" ? "" : ", au milieu de l’estimation";
+  return `${judged}\u202f: huile ${percent(oilVolumeFraction)} du film sec en volume`;
+}
+
+function oils({
+  upperOil,
+  lowerOil,
+}: {
+  readonly upperOil: Quantity;
+  readonly lowerOil: Quantity;
+}): string {
+  return `huile ${percent(upperOil)} sur ${percent(lowerOil)} en volume`;
+}
+
+function over({ upper, lower }: { readonly upper: string; readonly lower: string }): string {
+  return `${upper} sur ${lower}`;
+}
+
+function packing({ reducedPvc }: { readonly reducedPvc: Quantity }): string {
+  return `CPV ${decimals(reducedPvc, 2)} de la CPVC effective`;
+}

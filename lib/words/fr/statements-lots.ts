@@ -1,0 +1,73 @@
+import type { Charted } from "../../lots/control-chart.ts";
+import type { Criterion } from "../../lots/judgement.ts";
+import type { LotStatement } from "../../lots/statements.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import { upperFirst } from "../letter-case.ts";
+import { decimalText } from "../number-text.ts";
+import { FORMS, wordOf } from "./closed-words.ts";
+import { within } from "./phrases.ts";
+
+/** What is held against the standard, with its unit and how it is rounded. */
+export const CRITERIA: Readonly<
+  Record<Criterion, { readonly name: string; readonly unit: string; readonly places: number }>
+> = {
+  masstone: { name: "Ton plein", unit: "\u0394E00", places: 2 },
+  letDown: { name: "Dégradé", unit: "\u0394E00", places: 2 },
+  strength: { name: "Pouvoir colorant", unit: "%", places: 1 },
+  residual: { name: "Dégradé à force égale", unit: "\u0394E00", places: 2 },
+  fineness: { name: "Finesse de broyage", unit: "\u00b5m", places: 0 },
+  oilIndex: { name: "Indice d’huile", unit: "g pour 100 g", places: 1 },
+  density: { name: "Masse volumique", unit: "g/cm\u00b3", places: 3 },
+};
+
+/** @param limits from and to; from nought reads "au plus". */
+export function limitsText(criterion: Criterion, [low, high]: Interval): string {
+  const { unit, places } = CRITERIA[criterion];
+  return low === 0
+    ? `au plus ${decimalText(high, places)}\u00a0${unit}`
+    : `${decimalText(low, places)} à ${decimalText(high, places)}\u00a0${unit}`;
+}
+
+/** What a chart follows, as it stands inside a sentence. */
+const CHARTED: Readonly<Record<Charted, string>> = {
+  strength: "force",
+  letDown: "écart du dégradé à l’étalon",
+  masstone: "écart du ton plein à l’étalon",
+};
+
+const figureOf = (criterion: Criterion, value: number): string =>
+  `${decimalText(value, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
+const withUncertainty = (criterion: Criterion, value: number, uncertainty: number): string =>
+  uncertainty === 0
+    ? figureOf(criterion, value)
+    : `${decimalText(value, CRITERIA[criterion].places)} \u00b1 ${decimalText(uncertainty, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
+
+export const LOT_RULINGS: WordingsOf<LotStatement> = {
+  "within-tolerance": ({ criterion, value, limits, uncertainty }) =>
+    `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, dans la tolérance (${limitsText(criterion, limits)}).`,
+  "near-its-tolerance": ({ criterion, value, limits, uncertainty }) =>
+    `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, trop près de la limite (${limitsText(criterion, limits)}) pour en être distingué\u202f; lire une seconde fois.`,
+  "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
+    `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, hors tolérance (${limitsText(criterion, limits)}).`,
+  "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
+    `Le dégradé est noté dans ${within(white)} et se lit comme l’étalon dans ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
+  "lot-not-read-as-standard": ({ what }) =>
+    `Le ${wordOf(FORMS, what)} n’a pas été lu comme celui de l’étalon, et n’est pas jugé.`,
+  "lot-has-no-let-down-of-standard": () =>
+    "L’étalon n’a pas de dégradé de ce blanc et de ce rapport, et la force n’est pas jugée.",
+  "read-under-another-calibration": ({ lot, standard }) =>
+    `Le lot a été lu sous l’étalonnage de ${lot} et l’étalon sous celui de ${standard}\u202f: l’erreur des étalonnages de l’instrument est comptée dans l’incertitude. Relire l’étalon gardé à côté du lot pour plus de certitude.`,
+  "lot-beyond-limits": ({ of, value }) =>
+    `Un lot, à ${figureOf(of, value)} (${CHARTED[of]}), sort des limites que fixent tous les lots.`,
+  "lots-far-apart": ({ of, range, limit }) =>
+    `Deux lots de suite sont distants de ${figureOf(of, range)} (${CHARTED[of]}), et presque jamais de plus de ${figureOf(of, limit)}.`,
+  "lots-drifting-up": ({ of, count }) =>
+    `${upperFirst(CHARTED[of])}\u202f: en hausse sur ${count} lots de suite, donc à la dérive.`,
+  "lots-drifting-down": ({ of, count }) =>
+    `${upperFirst(CHARTED[of])}\u202f: en baisse sur ${count} lots de suite, donc à la dérive.`,
+  "lots-all-above": ({ of, count }) =>
+    `${count} lots de suite sont au-dessus de la moyenne (${CHARTED[of]}).`,
+  "lots-all-below": ({ of, count }) =>
+    `${count} lots de suite sont au-dessous de la moyenne (${CHARTED[of]}).`,
+};

@@ -1,0 +1,63 @@
+import type { Family } from "../../records/schema/terms.ts";
+import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
+import { DRYING_CLASSES, EXPECTED, FINISHES, OIL_CLASSES, OPACITIES } from "./closed-words.ts";
+
+/** Gloss of a trade term, where a page first meets it. */
+export const TRADE = {
+  "ton plein":
+    "la couleur telle qu’elle sort du tube, en un film assez épais pour couvrir son fond",
+  "sous-ton": "la couleur d’un film mince sur du blanc",
+  dégradé: "la peinture mêlée de blanc",
+  "L* a* b*":
+    "clarté de 0 à 100, puis du vert au rouge et du bleu au jaune\u202f; C* est la distance au gris",
+  Munsell: "teinte, valeur de 0 (noir) à 10 (blanc), chroma\u202f; N est un neutre",
+  "indice d’huile":
+    "grammes d’huile pour 100 g de pigment, dans la peinture telle que nous la faisons",
+  "pouvoir colorant": "jusqu’où un peu de couleur porte dans un blanc",
+  reflet:
+    "la part spéculaire\u202f: un noir brillant paraît plus profond, et un instrument peut compter le reflet ou le laisser de côté",
+  "catégories I\u2013V":
+    "solidité à la lumière, selon le changement d’une couleur dans un essai normalisé\u202f; I est la meilleure",
+  "laine bleue": "huit laines teintes qui passent l’une après l’autre, la 8 en dernier",
+  "gras sur maigre": "plus d’huile dans chaque couche que dans celle du dessous",
+} as const satisfies Record<string, string>;
+
+/** Words of closed sets as a page prints them; a word that is not here is its own. An expectation never reads like a category. */
+export const TERMS: Readonly<Record<string, string>> = {
+  ...DRYING_CLASSES,
+  ...OIL_CLASSES,
+  ...OPACITIES,
+  ...FINISHES,
+  ...Object.fromEntries(
+    EXPECTATIONS.map(({ expectation }) => [
+      expectation,
+      `à prévoir\u202f: ${EXPECTED[expectation]}`,
+    ]),
+  ),
+};
+
+/** Headings of the studio's operations, by the hazard room's key. */
+export const OPERATIONS: Readonly<Record<string, string>> = {
+  "weighing and mulling": "Pesée et broyage à la molette",
+  painting: "Peinture",
+  sanding: "Ponçage",
+  "heating or spraying": "Chauffage ou pulvérisation",
+  cleaning: "Nettoyage",
+  disposal: "Élimination",
+};
+
+export const FAMILIES: Readonly<Record<Family | "other", string>> = {
+  white: "Blancs",
+  black: "Noirs",
+  grey: "Gris",
+  earth: "Terres",
+  brown: "Bruns",
+  red: "Rouges",
+  orange: "Oranges",
+  yellow: "Jaunes",
+  green: "Verts",
+  blue: "Bleus",
+  violet: "Violets",
+  extender: "Médiums de charge",
+  other: "Autres",
+};

@@ -1,0 +1,48 @@
+/** What a language's words say: every text of theirs, and what is wrong with one as print. */
+import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
+import type { StatementLanguage } from "../../lib/hazard/texts/statement-texts.ts";
+
+/** Words that English cannot do without and neither French nor Spanish has. */
+const ENGLISH_WORDS =
+  /(?<![\p{L}\p{N}-])(?:the|with|and|is|not|of|from|by|are|for|its|which|that|than|have|this|we|our|only|day|days|oil|sheet|white|paint)(?![\p{L}\p{N}-])/iu;
+/** What a wording prints when it was not given what it needs, or misreads it. */
+const UNPRINTED = /undefined|NaN|\[object|Infinity/;
+
+export function faultsOf(text: string, language: StatementLanguage): string[] {
+  return [
+    ...(UNPRINTED.test(text) ? [`not printed text: ${text}`] : []),
+    ...(ENGLISH_WORDS.test(text) ? [`English: ${text}`] : []),
+    ...(/[ \u00a0\u202f]{2}|\(\)/.test(text.trim()) ? [`an empty place: ${text}`] : []),
+    ...forbiddenWords(text, language).map(({ word }) => `the word "${word}": ${text}`),
+  ];
+}
+
+/** Arguments that one parameter of a page's function may take. */
+const SAMPLES: readonly unknown[] = ["Alba", 3, ["Alba", "Blanca"]];
+
+/** Every text under a value, by its path; a function's is what it says to the first arguments that it takes. */
+export function textsOf(value: unknown, path: string): Map<string, string> {
+  if (typeof value === "string") return new Map([[path, value]]);
+  if (typeof value === "function")
+    return new Map([[path, saidBy(value as (...args: unknown[]) => unknown)]]);
+  if (typeof value !== "object" || value === null || value instanceof RegExp) return new Map();
+  return new Map(
+    Object.entries(value).flatMap(([key, part]) => [...textsOf(part, `${path}.${key}`)]),
+  );
+}
+
+function saidBy(wording: (...args: unknown[]) => unknown): string {
+  const tuples = Array.from({ length: wording.length }).reduce<unknown[][]>(
+    (before) => before.flatMap((args) => SAMPLES.map((sample) => [...args, sample])),
+    [[]],
+  );
+  for (const args of tuples) {
+    try {
+      const text = String(wording(...args));
+      if (!UNPRINTED.test(text)) return text;
+    } catch {
+      // These arguments are not of its kind.
+    }
+  }
+  return "";
+}
