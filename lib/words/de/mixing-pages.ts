@@ -228,6 +228,8 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     nothingMixes: "Mit diesen Wünschen bleiben keine Farben zum Mischen.",
     within: "Diese können es sein: näher, als sich unterscheiden lässt",
     near: "Diese kommen nahe",
+    quickest: (days: Interval) =>
+      `Die schnellste, die nahekommt und Ihre übrigen Wünsche erfüllt, ist in ${dayCount(days, "dative")} grifftrocken, eine Schätzung.`,
     none: "Keine Mischung unserer Farben kommt mit diesen Wünschen der Farbe nahe.",
     tryIt: "Am Mischtisch",
     failed: "Die Suche brach durch einen Fehler von uns ab. Laden Sie die Seite neu.",

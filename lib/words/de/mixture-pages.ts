@@ -18,8 +18,12 @@ export const MIXTURE_PAGES: AnyWords<PageWords["mixture"]> = {
   heading: (white: string) => `In ${white}`,
   met: (white: string, count: number, middle: string, largest: string) =>
     count === 1
-      ? `In ${white} sagen die Komponenten den einen Aufstrich auf \u0394E00 ${middle} vorher.`
-      : `In ${white} sagen die Komponenten die ${count} Aufstriche, die Farbe allein eingeschlossen, im Mittel auf \u0394E00 ${middle} vorher, höchstens auf ${largest}.`,
+      ? `In ${white} sagen die Komponenten die eine Aufhellung auf \u0394E00 ${middle} vorher.`
+      : `In ${white} sagen die Komponenten die ${count} Aufhellungen vorher, in der Mitte auf \u0394E00 ${middle}, die am weitesten verfehlte auf ${largest}.`,
+  metWithMasstone: (white: string, count: number, middle: string, largest: string) =>
+    `In ${white} sagen die Komponenten die ${count} Aufstriche vorher, die Farbe allein eingeschlossen, in der Mitte auf \u0394E00 ${middle}, den am weitesten verfehlten auf ${largest}.`,
+  metAlone: (white: string, miss: string) =>
+    `Nach ihren Aufhellungen in ${white} sagen die Komponenten die Farbe allein, ohne Weiß, auf \u0394E00 ${miss} vorher.`,
   notMet: (white: string) =>
     `In ${white} haben wir sie nicht erprobt: das ist nur eine Vorhersage.`,
   steps: (count: number) => `Vorhergesagt neben gemessen: ${count} Stufen`,
@@ -40,7 +44,7 @@ export const MIXTURE_PAGES: AnyWords<PageWords["mixture"]> = {
     heading: "Wenn ein Pigment darin verblasst",
     figures: "Verschiebung in Zahlen",
     caption: (white: string) =>
-      `Ein mittleres Grau in ${white}, und dasselbe mit einem schwächeren Pigment`,
+      `Eine mittlere Aufhellung in ${white}, und dieselbe mit einem schwächeren Pigment`,
     asMade: "wie hergestellt",
     lost: (name: string, percent: string) => `${name}, ${percent}\u00a0% verloren`,
     columns: {
@@ -54,7 +58,7 @@ export const MIXTURE_PAGES: AnyWords<PageWords["mixture"]> = {
     note: "Errechnet, nicht gesehen: so viel des Pigments weggenommen. Die letzte Spalte lässt die Helligkeit aus; sie ist die Änderung des Bunttons.",
     single: (sentence: string) => `Zum Vergleich ein Schwarz aus einem Pigment: ${sentence}`,
     title: (white: string) =>
-      `Wie sich ihr Grau in ${white} verschiebt, wenn ein Pigment um 30 und 60\u00a0% verblasst`,
+      `Wie sich ihre mittlere Aufhellung in ${white} verschiebt, wenn ein Pigment um 30 und 60\u00a0% verblasst`,
     description: (paths: readonly string[]) => `${paths.join("; ")}.`,
     path: (name: string, a: string, b: string) => `${name} 60 % schwächer: a* ${a}, b* ${b}`,
     less: (name: string) => `weniger ${name}`,
@@ -62,7 +66,7 @@ export const MIXTURE_PAGES: AnyWords<PageWords["mixture"]> = {
   },
   pair: {
     title: (first: string, second: string) =>
-      `Grau aus ${first} und ${second}, neben Schwarz aus einem Pigment`,
+      `Mittlere Aufhellungen von ${first} und ${second}, neben Schwarz aus einem Pigment`,
     description: (
       first: string,
       second: string,
@@ -80,7 +84,7 @@ export const MIXTURE_PAGES: AnyWords<PageWords["mixture"]> = {
       volume: string | undefined,
       chroma: string,
     ) =>
-      `Das neutralste mittlere Grau aus ${first} und ${second} braucht ${share} ${first} nach Gewicht der Farbe${volume === undefined ? "" : ` (${volume} nach Volumen)`}; C*ab ${chroma}.`,
+      `Die neutralste mittlere Aufhellung von ${first} und ${second} braucht ${share} ${first} nach Gewicht der Farbe${volume === undefined ? "" : ` (${volume} nach Volumen)`}; C*ab ${chroma}.`,
     share: (percent: string) => `${percent}\u00a0%`,
   },
   blacks: {

@@ -9,6 +9,8 @@ export const MIXTURE_RULINGS: WordingsOf<MixtureStatement> = {
   "drift-not-seen": (v) => `${losing(v)} ist keine Änderung zu sehen (${change(v)}).`,
   "drift-grows-lighter": (v) => `${losing(v)} wird die Farbe nur heller (${change(v)}).`,
   "drift-grows-darker": (v) => `${losing(v)} wird die Farbe nur dunkler (${change(v)}).`,
+  "drift-grows-duller": (v) => `${losing(v)} wird die Farbe stumpfer (${change(v)}).`,
+  "drift-grows-stronger": (v) => `${losing(v)} wird die Farbe kräftiger (${change(v)}).`,
   "drift-goes-toward": (v) =>
     `${losing(v)} geht die Farbe nach ${HUE_NOUNS[v.toward]} (${change(v)}).`,
   "parts-not-recorded": () => "Keine Vorhersage: die Teile der Pigmente sind nicht aufgezeichnet.",

@@ -13,7 +13,7 @@ const OUR_LIMITS = "Die Grenzen dieser Wörter sind unsere eigenen, nicht die ei
 export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
   "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
     sentence(
-      `${OPACITY_WORDS[word]}: ein Film von ${micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUND_WORDS[bound]} `}${decimals(contrastRatio, 3)}${bracketed(
+      `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITY_WORDS[word]}: ein Film von ${micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUND_WORDS[bound]} `}${decimals(contrastRatio, 3)}${bracketed(
         contrastRatioMin > 0 ? `ab ${decimals(contrastRatioMin, 2)}` : undefined,
         "nach eigenen Grenzen",
       )}`,
