@@ -34,7 +34,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
   lamps: LAMP_NAMES,
   bench: {
     heading: "Mischtisch",
-    lead: "Mischen Sie bis zu drei unserer Farben mit einem Weiß und sehen Sie, was herauskäme und wie sicher das ist.",
+    lead: "Mischen Sie bis zu drei unserer Farben mit einem Weiß und sehen Sie, was herauskäme und wie verlässlich das ist.",
     description:
       "Farben des Sortiments mit einem Weiß mischen und die Farbe sehen, ihre Notationen und wie weit ihr zu trauen ist.",
     swatch: (what: string) => `Die Mischung: ${what}`,
@@ -130,7 +130,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
         `Gewichtsteile Farbe zu ${within(white)}. Vorhergesagt aus unseren Messungen; neben jeder Zeile steht, wie weit die hellste abweichen kann.`,
       caption: (white: string) => `Jede Farbe aufgehellt in ${within(white)}`,
       colour: "Farbe",
-      said: "Bei 1:20, und wie sicher",
+      said: "Bei 1:20, und wie verlässlich",
       finding: (munsell: string, p68: string) => `${munsell}, innerhalb von \u0394E ${p68}`,
     },
     fromSheet: "Am Mischtisch aufhellen",

@@ -469,7 +469,7 @@ export const PAGES: AnyWords<PageWords> = {
       [
         "tints",
         "Aufhellungen",
-        "Was eine Farbe in einem Weiß tut, kommt aus unseren eigenen Aufstrichen. Zwei Konstanten, Absorption K und Streuung S, werden an alle Aufstriche einer Farbe zusammen angepasst (Kubelka und Munk), nachdem die Oberfläche abgezogen ist. Die Stufen dazwischen sind vorhergesagt und so gekennzeichnet; je weiter von einem Aufstrich, desto weniger sicher. Aus der Farbe allein wird nichts vorhergesagt. In einem Weiß, in dem eine Farbe nicht erprobt wurde, sagen wir, was zu erwarten ist, wo andere Farben in beiden erprobt wurden: wie stark die beiden Weiß streuen, folgt aus diesen. Das ist eine Schätzung und ein Bereich. Ein Aufstrich, dem die anderen widersprechen, wird gezeigt und nicht verwendet.",
+        "Was eine Farbe in einem Weiß tut, kommt aus unseren eigenen Aufstrichen. Zwei Konstanten, Absorption K und Streuung S, werden an alle Aufstriche einer Farbe zusammen angepasst (Kubelka und Munk), nachdem die Oberfläche abgezogen ist. Die Stufen dazwischen sind vorhergesagt und so gekennzeichnet; je weiter von einem Aufstrich, desto ungewisser. Aus der Farbe allein wird nichts vorhergesagt. In einem Weiß, in dem eine Farbe nicht erprobt wurde, sagen wir, was zu erwarten ist, wo andere Farben in beiden erprobt wurden: wie stark die beiden Weiß streuen, folgt aus diesen. Das ist eine Schätzung und ein Bereich. Ein Aufstrich, dem die anderen widersprechen, wird gezeigt und nicht verwendet.",
       ],
       [
         "oil",

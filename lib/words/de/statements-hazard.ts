@@ -194,7 +194,7 @@ function shortForm({
 }
 
 function uncertain(certain: "yes" | "no"): string {
-  return certain === "no" ? ", nicht sicher" : "";
+  return certain === "no" ? ", ungewiss" : "";
 }
 
 function missing(code: string): string {

@@ -78,7 +78,7 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "lot-has-no-let-down-of-standard": () =>
     "Der Standard hat keine Aufhellung in diesem Weiß und Verhältnis, die Farbstärke wird daher nicht beurteilt.",
   "read-under-another-calibration": ({ lot, standard }) =>
-    `Die Charge wurde unter der Kalibrierung ${lot} gemessen, der Standard unter ${standard}: worin die Kalibrierungen des Geräts voneinander abweichen, steckt in der Unsicherheit. Das Rückstellmuster des Standards neben der Charge noch einmal messen, um sicherer zu sein.`,
+    `Die Charge wurde unter der Kalibrierung ${lot} gemessen, der Standard unter ${standard}: worin die Kalibrierungen des Geräts voneinander abweichen, steckt in der Unsicherheit. Das Rückstellmuster des Standards neben der Charge noch einmal messen, für mehr Gewissheit.`,
   "lot-beyond-limits": ({ of, value }) =>
     `Eine Charge, bei ${figureOf(of, value)} (${CHARTED[of]}), liegt jenseits der Grenzen, die alle Chargen setzen.`,
   "lots-far-apart": ({ of, range, limit }) =>

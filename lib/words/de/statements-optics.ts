@@ -64,7 +64,7 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "masstone-by-both-grounds": (v) =>
     `Der Vollton wurde an einem Film gemessen, der seinen Grund durchscheinen lässt (Kontrastverhältnis ${decimals(v.contrast, 2)}). Aufhellungen und Mischungen sind aus dem errechnet, was beide Gründe über einen deckenden Auftrag sagen.`,
   "masstone-is-a-film": (v) =>
-    `Was als Vollton gezeigt wird, ist ein Film über Weiß, der seinen Grund durchscheinen lässt (Kontrastverhältnis ${decimals(v.contrast, 2)}). Ein dickerer Auftrag wirkt dunkler, und was wir daraus errechnen, ist weniger sicher.`,
+    `Was als Vollton gezeigt wird, ist ein Film über Weiß, der seinen Grund durchscheinen lässt (Kontrastverhältnis ${decimals(v.contrast, 2)}). Ein dickerer Auftrag wirkt dunkler, und was wir daraus errechnen, ist weniger verlässlich.`,
   "does-not-hide": (v) =>
     `Selbst ein Film von ${decimals(v.filmUm / 1000, 0)}\u00a0mm deckt nicht: sein Kontrastverhältnis ist ${decimals(v.contrastRatio, 2)}, nötig wäre ${decimals(v.target, 2)}.`,
   "gloss-deepens": (v) =>
