@@ -139,7 +139,7 @@ export function catalogueTable(
   const headed = groups.flatMap(({ id, heading: group }) =>
     group === undefined ? [] : [{ text: group, href: `#${id}` }],
   );
-  const heading = `${text.heading}, ${text.orders[order].replace(/^./, (letter) => letter.toLowerCase()).replace("table ", "")}`;
+  const heading = `${text.heading}, ${context.words.lowerFirst(text.orders[order]).replace("table ", "")}`;
   return {
     kind: "catalogue-table",
     ...pageHead(context, place, heading, text.leads[order]),

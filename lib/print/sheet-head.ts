@@ -21,11 +21,11 @@ import { panelFigure } from "./tints-figure.ts";
 /** The first screen across the page: name, made of, panel, sentence, sizes and prices, facts, hazard, rags. */
 export function sheetHead({ slug, sheet, context }: SheetToPrint, style: PaperStyle): Flow[] {
   const {
-    words: { pages: text },
+    words: { pages: text, lowerFirst },
     records: { workshop },
   } = context;
   const maker: Run[] = [
-    ...bold(`${workshop.name} \u2013 ${text.sheetPaper.kind.toLowerCase()}`),
+    ...bold(`${workshop.name} \u2013 ${lowerFirst(text.sheetPaper.kind)}`),
     ...(workshop.demonstration === true ? quiet(`. ${text.demonstration}`) : []),
   ];
   const { masstone, tints, hazard, unknownHazard, ragLine } = sheet;
