@@ -1,86 +1,28 @@
 import { describe, expect, test } from "vitest";
-import { METALS } from "../../lib/hazard/studio/metal-content.ts";
-import { metalKey } from "../../lib/hazard/texts/contents-line.ts";
-import { signalWordKey, UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
-import { hazardKnowledge } from "../../lib/knowledge/hazard-tables.ts";
-import { loadedTables } from "../../lib/knowledge/tables.ts";
-import type { TintStatement } from "../../lib/optics/tints/tint-statement.ts";
-import type { NotStated } from "../../lib/quantities/figure.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
 import { FRENCH } from "../../lib/words/fr/french.ts";
 import { MIXING_STATEMENTS } from "../../lib/words/fr/statements-mixing.ts";
 import { metalWord } from "../../lib/words/fr/statements-studio.ts";
+import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
 import { valuesFor } from "./sample-values.ts";
-import { faultsOf, textsOf } from "./said.ts";
 
-describe("sentences of statements", () => {
-  const wordings: Readonly<Record<string, (values: never) => string>> = {
-    ...FRENCH.rulings,
-    ...MIXING_STATEMENTS,
-  };
-
-  test("there is one for every rule that has one in English", () => {
-    expect(Object.keys(FRENCH.rulings).toSorted()).toEqual(Object.keys(ENGLISH.rulings).toSorted());
-  });
-
-  test.each(Object.keys(wordings))("%s reads as printed French", (rule) => {
-    const sentence = wordings[rule]?.(valuesFor(rule) as never) ?? "";
-    expect(faultsOf(sentence, "fr")).toEqual([]);
-    expect(sentence).toMatch(/^[\p{Lu}\d\u00ab].*\.$/su);
-    expect(sentence).not.toMatch(/[^\u202f\d] ?[;?!](?= |$)| :/);
-  });
+holdLanguage({
+  words: FRENCH,
+  mixing: MIXING_STATEMENTS,
+  metal: (metal) => article(metalWord(metal)),
+  sentence: /^[\p{Lu}\d\u00ab].*\.$/su,
 });
 
-/** Where a page's words hold a key, which no reader sees. */
-const KEYS = /\.sections\.\d+\.0$|\.id$/;
-
-describe("words of pages", () => {
-  const said = textsOf(FRENCH.pages, "pages");
-  const english = textsOf(ENGLISH.pages, "pages");
-
-  test("a text or a function stands at every place of the English", () => {
-    expect([...english.keys()].filter((path) => !said.has(path))).toEqual([]);
-    expect(said.size).toBeGreaterThan(900);
-  });
-
-  test("none is left in English or unprinted", () => {
-    expect(
-      [...said]
-        .filter(([path]) => !KEYS.test(path))
-        .flatMap(([path, text]) => faultsOf(text, "fr").map((fault) => `${path}: ${fault}`)),
-    ).toEqual([]);
-  });
-
-  test("none of several words is the English one", () => {
-    const same = [...said].filter(
-      ([path, text]) =>
-        /\p{Ll}{3,} \p{Ll}{3,}/u.test(text) &&
-        english.get(path) === text &&
-        !/toReview|whitens$/.test(path),
+test.each(Object.entries({ ...FRENCH.rulings, ...MIXING_STATEMENTS }))(
+  "%s has its narrow space before a double stop",
+  (rule, wording) => {
+    expect((wording as (values: never) => string)(valuesFor(rule) as never)).not.toMatch(
+      /[^\u202f\d] ?[;?!](?= |$)| :/,
     );
-    expect(same).toEqual([]);
-  });
+  },
+);
 
-  test("figures, glosses, terms and standings are French too", () => {
-    const { figures, glosses, terms, trade, families, operations, standings, bounds } = FRENCH;
-    const texts = [figures, glosses, terms, trade, families, operations, standings, bounds].flatMap(
-      (words) => [...textsOf(words, "").values()],
-    );
-    expect(texts.flatMap((text) => faultsOf(text, "fr"))).toEqual([]);
-  });
-});
-
-describe("hazard words are those of the law", () => {
-  const { tables } = loadedTables();
-  const official = (code: string): string | undefined =>
-    tables === undefined ? undefined : hazardKnowledge(tables).texts.get(code)?.texts.fr;
-
-  // basis: published, Regulation (EC) No 1272/2008, Annex I, as the table of label wordings has them
-  test.each(["Danger", "Warning"] as const)("signal word %s", (word) => {
-    expect(FRENCH.signalWords[word]).toBe(official(signalWordKey(word)));
-    expect(FRENCH.pages.sheetPage.safe[word]).toBe(official(signalWordKey(word)));
-  });
-
+describe("hazard words beside those", () => {
   // basis: memory, the symbols of Annex V as they are named in French
   test("pictograms", () => {
     expect(FRENCH.pictograms).toEqual({
@@ -96,15 +38,11 @@ describe("hazard words are those of the law", () => {
     });
   });
 
-  test.each(METALS)("a label and a sheet call %s alike", (metal) => {
-    expect(article(metalWord(metal))).toBe(official(metalKey(metal)));
-  });
-
   test.each(["do not spray or heat", "do not sand dry", "do not heat"] as const)(
     "a label and a sheet advise alike: %s",
     (advice) => {
       const line = FRENCH.rulings["contains-metal"]?.({ metals: ["lead"], advice });
-      expect(plain(line)).toContain(plain(official(advice)));
+      expect(plain(line)).toContain(plain(official(advice, "fr")));
     },
   );
 
@@ -116,7 +54,9 @@ describe("hazard words are those of the law", () => {
         ingredients: ["Alba"],
       }),
     );
-    const words = plain(official(UNKNOWN_TOXICITY)).replace("{share}", "40 %").replace(/\.$/, "");
+    const words = plain(official(UNKNOWN_TOXICITY, "fr"))
+      .replace("{share}", "40 %")
+      .replace(/\.$/, "");
     expect(line).toContain(words);
   });
 });
@@ -135,14 +75,11 @@ function plain(text: string | undefined): string {
 }
 
 describe("what a colour does in its whites", () => {
-  const tint = (white: string, b: number): { white: string; ruling: TintStatement } => ({
-    white,
-    ruling: {
-      rule: b < -3.5 ? "turns-clearly" : "leans",
-      values: { white, L: 50, a: 0, b, chroma: -b, hue: "blue", basis: "measured" },
-    },
-  });
-  const tints = [tint("Titanium White", -4.1), tint("Zinc White", -4.6), tint("Lead White", -2)];
+  const tints = [
+    greyIn("Titanium White", -4.1),
+    greyIn("Zinc White", -4.6),
+    greyIn("Lead White", -2),
+  ];
 
   test("is one sentence, the strongest turn first", () => {
     expect(FRENCH.tintSentence(tints)).toBe(
@@ -160,14 +97,11 @@ describe("what a colour does in its whites", () => {
 });
 
 describe("why a figure is missing", () => {
-  const absent = (reason: string, ...wanting: readonly string[]): string =>
-    FRENCH.absence({ standing: "not stated", reason, wanting } as unknown as NotStated);
-
   test("is told with what it would take", () => {
-    expect(absent("not in the records", "pigments.lamp-black.densityGPerCm3")).toBe(
+    expect(absent(FRENCH, "not in the records", "pigments.lamp-black.densityGPerCm3")).toBe(
       "Pas dans les relevés\u202f; il faut\u202f: masse volumique (lamp black).",
     );
-    expect(absent("no paint is made of Ocre alone; not exposed here")).toBe(
+    expect(absent(FRENCH, "no paint is made of Ocre alone; not exposed here")).toBe(
       "Aucune peinture n’est faite d’Ocre seul\u202f; non exposé ici.",
     );
   });
