@@ -1,4 +1,11 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { outputFile } from "../../lib/site/output-file.ts";
 import { outputManifest } from "../../lib/site/output-manifest.ts";
@@ -36,6 +43,13 @@ export function leftovers(folder: string): string[] {
   return readdirSync(folder).filter((name) => /building|lock|rubbish|kept|aside/.test(name));
 }
 
+/** The next run comes when a minute has passed: by then a lock's file that says nothing is known to be nobody's. */
+function aMinuteLater(folder: string): void {
+  const then = Date.now() / 1000 - 90;
+  for (const name of leftovers(folder).filter((each) => each.includes(".lock")))
+    utimesSync(join(folder, name), then, then);
+}
+
 /** Which edition a small site is, when each file of its manifest is there and all are of one edition. */
 function edition(dir: string): string | undefined {
   const files = outputManifest(dir)?.files;
@@ -59,6 +73,7 @@ export function judgeOutputs(folder: string, where: string, losses: Losses): voi
     }
   };
   told("");
+  aMinuteLater(folder);
   try {
     const [site = "", bench = ""] = outs;
     buildFolders(site, bench, join(folder, "content")).discard();
@@ -73,6 +88,7 @@ export function judgeCards(folder: string, where: string, losses: Losses): void 
   const isWhole = (): boolean =>
     existsSync(file) && [smallPdf("old"), smallPdf("new")].includes(readFileSync(file, "utf8"));
   losses.held(isWhole(), `${where}: the PDF is neither old nor new`);
+  aMinuteLater(folder);
   try {
     outputFile(file, join(folder, "content")).write(Buffer.from(smallPdf("new")));
   } catch (error) {
