@@ -13,6 +13,10 @@ export function knownKeys(schema: z.ZodType, path: RecordPath): string[] {
     const inner = shape[String(key)];
     return inner === undefined ? [] : knownKeys(inner, rest);
   }
+  if (here instanceof z.ZodRecord) {
+    if (key !== undefined) return knownKeys(here.valueType as z.ZodType, rest);
+    return here.keyType instanceof z.ZodEnum ? here.keyType.options.map(String) : [];
+  }
   if (here instanceof z.ZodArray && key !== undefined)
     return knownKeys(here.element as z.ZodType, rest);
   return [];

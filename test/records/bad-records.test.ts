@@ -54,6 +54,17 @@ describe("keys and values", () => {
       ],
     },
     {
+      what: "a language that there are no words of, and a key that no translation has",
+      files: {
+        [PIGMENT]: "name: Lamp black\ntranslations: { de: { nam: Rußschwarz } }\n",
+        [COLOUR]: colourWith("translations:", "  xx: { name: Lamp }"),
+      },
+      told: [
+        `${COLOUR_LINE}:7:3 error There is no key xx under translations; known: en, fr, de, es records/unknown-key`,
+        `${PIGMENT_LINE}:2:23 error There is no key nam under translations.de; nearest: name records/unknown-key`,
+      ],
+    },
+    {
       what: "text in place of a number",
       files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: heavy\n" },
       told: [
