@@ -115,7 +115,9 @@ function backParagraphs(
         ),
       ),
     );
-  const told = CARD_FACTS.map((name) => `${facts[name].name}: ${words.lowerFirst(facts[name].text)}`);
+  const told = CARD_FACTS.map(
+    (name) => `${facts[name].name}: ${words.lowerFirst(facts[name].text)}`,
+  );
   return [
     ...(left.sentence ? [said(sans(content.sentence))] : []),
     ...(left.facts ? [said(sans(`${told.join("; ")}.`))] : []),

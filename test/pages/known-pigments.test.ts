@@ -55,7 +55,10 @@ describe("what is known of a name, each with its source", () => {
     ],
     ["PW 1", /^Metals: Lead \(.+\)\.$/m],
     ["PW 1", /^Density: 6\.4\u20137\.0\u00a0g\/cm\u00b3 \(Gettens & Stout 1942; .+\)\.$/m],
-    ["PW 1", /^Drying: Counts as lead and speeds drying: alone in linseed oil touch dry in 1\u20133\u00a0days/m],
+    [
+      "PW 1",
+      /^Drying: Counts as lead and speeds drying: alone in linseed oil touch dry in 1\u20133\u00a0days/m,
+    ],
     ["PBk 11", /^As a mineral: Magnetite \(/m],
     ["PW 6", /^Opacity: Opaque \(/m],
     [
