@@ -113,29 +113,46 @@ describe("a search by a grid finds nothing better", () => {
     "phthalocyanine-green",
     "bone-black",
   ];
-  const STEPS = 14;
   const ladders = COLOURS.map((slug) => RANGE.ladder(slug, WHITE)).filter(
     (ladder): ladder is LadderModel => !isStatement(ladder),
   );
   /** Parts of each colour to one of white, by equal ratios, and none. */
-  const amounts = [0, ...Array.from({ length: STEPS }, (_, i) => 0.002 * 1.8 ** i)];
+  const amounts = (steps: number, ratio: number): number[] => [
+    0,
+    ...Array.from({ length: steps }, (_, i) => 0.002 * ratio ** i),
+  ];
+  const choices = (count: number, from: number): LadderModel[][] =>
+    count === 0
+      ? [[]]
+      : ladders
+          .slice(from)
+          .flatMap((ladder, i) =>
+            choices(count - 1, from + i + 1).map((others) => [ladder, ...others]),
+          );
 
-  test.each(TARGETS)("than the finder by more than .2, for $lab", (target) => {
+  test.each(
+    TARGETS.flatMap((target) => [
+      { target, count: 2, each: amounts(14, 1.8) },
+      { target, count: 3, each: amounts(9, 2.6) },
+    ]),
+  )("than the finder by more than .2, of $count colours for $target.lab", (tried) => {
+    const { target, count, each } = tried;
     let best = Infinity;
-    for (const [i, first] of ladders.entries())
-      for (const second of ladders.slice(i + 1))
-        for (const one of amounts)
-          for (const other of amounts) {
-            if (one + other === 0) continue;
-            const mixed = mixture([
-              { ladder: first, parts: one },
-              { ladder: second, parts: other },
-            ]);
-            if (isStatement(mixed)) throw new Error(mixed.rule);
-            best = Math.min(best, deltaE00(mixedLab(mixed, one + other), target.lab));
-          }
+    for (const chosen of choices(count, 0)) {
+      const parts = chosen.reduce<number[][]>(
+        (before) => before.flatMap((own) => each.map((amount) => [...own, amount])),
+        [[]],
+      );
+      for (const own of parts) {
+        const total = own.reduce((sum, amount) => sum + amount, 0);
+        if (total === 0) continue;
+        const mixed = mixture(chosen.map((ladder, i) => ({ ladder, parts: own[i] ?? 0 })));
+        if (isStatement(mixed)) throw new Error(mixed.rule);
+        best = Math.min(best, deltaE00(mixedLab(mixed, total), target.lab));
+      }
+    }
     const ours = Math.min(
-      ...found(wish(target, { colours: COLOURS, coloursMost: 2 })).map((one) => one.deltaE00),
+      ...found(wish(target, { colours: COLOURS, coloursMost: count })).map((one) => one.deltaE00),
       // Out of reach the finder lists nothing, and the grid may find nothing near either.
       12,
     );
