@@ -5,7 +5,7 @@
  * @source practice-drying : a rule of this project.
  */
 import type { Interval, Quantity } from "../quantities/interval.ts";
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { drierDose, type AddedDrier, type DrierMetal, type DrierRow } from "./added-drier.ts";
 import { inPart, signOf, type Contribution } from "./contribution.ts";
 import type { ChemicalPart } from "./pigment-contributions.ts";
@@ -13,7 +13,7 @@ import type { ChemicalPart } from "./pigment-contributions.ts";
 /** Share in which a further one of a kind acts beside a stronger one. */
 export const FURTHER_SHARE = 0.5;
 
-export type DrierStatement = StatementsOf<
+export type DrierStatement = StatementOf<
   "added-drier" | "carbon-takes-up-drier",
   {
     readonly metal: DrierMetal;

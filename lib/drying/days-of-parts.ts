@@ -7,7 +7,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { at } from "../quantities/at.ts";
 import { ends, type Interval, type Quantity } from "../quantities/interval.ts";
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 
 /** How far [1] a trial is trusted either way once its paint is mixed with another. */
 export const TRIAL_SPREAD = 1.25;
@@ -23,7 +23,7 @@ export interface PartAlone {
   readonly fullFromMassFraction: number;
 }
 
-export type PartStatement = StatementsOf<
+export type PartStatement = StatementOf<
   "part-as-tried" | "part-by-the-rules",
   { readonly part: string; readonly daysAlone: Quantity; readonly massFraction?: number }
 >;

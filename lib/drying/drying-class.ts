@@ -5,7 +5,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { certain } from "../quantities/at.ts";
 
 export type DryingClass = "fast" | "medium" | "slow" | "very slow";
@@ -27,7 +27,7 @@ export const DRYING_LIMITS: readonly DryingLimit[] = [
   { dryingClass: "very slow", touchDryDaysMax: Infinity },
 ];
 
-export type DryingClassStatement = StatementsOf<
+export type DryingClassStatement = StatementOf<
   "drying-class" | "drying-class-by-the-middle",
   {
     readonly dryingClass: DryingClass;

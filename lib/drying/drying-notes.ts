@@ -1,6 +1,6 @@
 /** What a painter has to know beside the days: touch dry is not through dry, what skins over, where driers are customary. */
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 /** Months [month] that a painting is customarily left before it is varnished. @source practice-drying */
@@ -24,7 +24,7 @@ export interface NotedPigment {
   readonly notes: readonly DryingNoteRow[];
 }
 
-export type NoteStatement = StatementsOf<
+export type NoteStatement = StatementOf<
   DryingNote,
   { readonly pigment: string; readonly massFraction: number }
 >;

@@ -3,7 +3,7 @@
  * conditions it was made under. Nothing is reckoned from it to other conditions.
  */
 import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import {
   CLASS_FILM_UM,
   CLASS_TEMPERATURE_C,
@@ -23,7 +23,7 @@ export interface DryingTrial {
   readonly toldBy?: "others" | undefined;
 }
 
-export type TrialStatement = StatementsOf<
+export type TrialStatement = StatementOf<
   "trial-decides" | "trial-decides-for-its-own-film" | "trial-without-conditions",
   TrialValues
 >;
@@ -114,7 +114,7 @@ function recorded({
 /** How far [1] a trial may lie beyond the estimate, either way, before the two contradict each other. */
 export const TRIAL_TOLERANCE = 1.5;
 
-export type TrialContradiction = StatementsOf<
+export type TrialContradiction = StatementOf<
   "trial-slower-than-expected" | "trial-faster-than-expected",
   { readonly touchDryDays: Quantity; readonly expectedDays: Interval }
 >;

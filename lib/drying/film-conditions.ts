@@ -7,7 +7,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { signOf, type Contribution } from "./contribution.ts";
 import { CLASS_FILM_UM, CLASS_TEMPERATURE_C } from "./drying-class.ts";
 
@@ -18,12 +18,12 @@ export const TEN_DEGREES: Interval = [1.6, 2.2];
 export const FILM_REACH_UM: Interval = [5, 1000];
 export const TEMPERATURE_REACH_C: Interval = [5, 40];
 
-export type FilmStatement = StatementsOf<
+export type FilmStatement = StatementOf<
   "film-as-classed" | "thick-film-slows" | "thin-film-speeds",
   { readonly filmThicknessUm: number; readonly classFilmUm: number; readonly factor: Interval }
 >;
 
-export type RoomStatement = StatementsOf<
+export type RoomStatement = StatementOf<
   "temperature-as-classed" | "cold-slows" | "warmth-speeds",
   { readonly temperatureC: number; readonly classTemperatureC: number; readonly factor: Interval }
 >;

@@ -5,7 +5,7 @@
  * @source practice-drying
  */
 import { ends, type Quantity } from "../quantities/interval.ts";
-import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 import { drierWarnings, type AddedDrier, type DrierWarning } from "./added-drier.ts";
 import type { Chemistry } from "./chemistry-drying.ts";
@@ -52,7 +52,7 @@ export interface HealthRow {
 }
 
 export type FilmHealthStatement =
-  | StatementsOf<HealthRule, { readonly pigment: string; readonly massFraction?: number }>
+  | StatementOf<HealthRule, { readonly pigment: string; readonly massFraction?: number }>
   | StatementOf<
       "oil-rich-wrinkles-when-thick",
       { readonly oilVolumeFraction: Quantity; readonly from: number }

@@ -1,5 +1,5 @@
 /** What each ground asks of oil colour on it: rules of the trade, each by its row. */
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 
 /** Grounds of painting, and what each asks of oil colour on it. @source practice-drying */
 export const GROUND_RULES = {
@@ -9,7 +9,7 @@ export const GROUND_RULES = {
 } as const;
 export type Ground = keyof typeof GROUND_RULES;
 
-export type GroundStatement = StatementsOf<
+export type GroundStatement = StatementOf<
   (typeof GROUND_RULES)[Ground][number],
   Record<string, never>
 >;

@@ -4,11 +4,11 @@
  *
  * @source rogala-2010 for zinc; practice-drying for the rest.
  */
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { DryingClass } from "./drying-class.ts";
 import type { Fatness } from "./oil-richness.ts";
 
-export type LayeringLine = StatementsOf<
+export type LayeringLine = StatementOf<
   | "zinc-out-of-underlayers"
   | "fast-and-fat-thinly-below"
   | "fast-for-lower-layers"

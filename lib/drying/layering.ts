@@ -1,6 +1,6 @@
 /** One paint over another: fat over lean, and nothing fast over what is still slow. */
 import { midpoint, type Quantity } from "../quantities/interval.ts";
-import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { DRYING_LIMITS, type DryingClass } from "./drying-class.ts";
 import { requireFractionEnds } from "./oil-richness.ts";
 
@@ -11,7 +11,7 @@ export interface Layer {
 }
 
 export type LayersStatement =
-  | StatementsOf<
+  | StatementOf<
       "equally-fat" | "fat-over-lean" | "lean-over-fat",
       {
         readonly upper: string;

@@ -8,12 +8,12 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { certain } from "../quantities/at.ts";
 
 export type Fatness = "lean" | "medium" | "fat";
 
-export type FatnessStatement = StatementsOf<
+export type FatnessStatement = StatementOf<
   "lean-film" | "medium-fat-film" | "fat-film",
   { readonly oilVolumeFraction: Quantity }
 >;

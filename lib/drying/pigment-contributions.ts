@@ -14,7 +14,7 @@
  * @source practice-drying : a rule of this project.
  */
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { ChemistryRow, DryingCause } from "./chemistry-drying.ts";
 import { inPart, ratio, signOf, type Contribution } from "./contribution.ts";
 import { LINSEED_DAYS } from "./vehicle-drying.ts";
@@ -31,7 +31,7 @@ export interface ChemicalPart {
 }
 
 export type PigmentStatement =
-  | StatementsOf<
+  | StatementOf<
       | "pigment-speeds-drying"
       | "white-speeds-drying"
       | "pigment-slows-drying"
@@ -47,7 +47,7 @@ export type PigmentStatement =
         readonly massFraction?: number;
       }
     >
-  | StatementsOf<
+  | StatementOf<
       "brown-earth-not-told",
       {
         readonly pigment: string;
@@ -56,7 +56,7 @@ export type PigmentStatement =
         readonly massFraction?: number;
       }
     >
-  | StatementsOf<
+  | StatementOf<
       "pigment-parts-not-recorded",
       {
         readonly pigments: readonly string[];

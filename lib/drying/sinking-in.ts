@@ -5,7 +5,7 @@
  * @source practice-drying
  */
 import type { Quantity } from "../quantities/interval.ts";
-import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 
 /** Glossiest first. */
 const FINISHES = ["gloss", "semi-gloss", "satin", "matte"] as const;
@@ -21,7 +21,7 @@ export interface ExpectedFinish {
 }
 
 export type SinkingStatement =
-  | StatementsOf<
+  | StatementOf<
       | "sinks-in-on-absorbent-ground-alone"
       | "sinks-in-easily"
       | "may-sink-in"

@@ -1,8 +1,8 @@
 /** How much an oil yellows with age and in the dark: what yellows least also makes the weaker, slower film. */
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { Oil, OilPart } from "./vehicle-drying.ts";
 
-export type YellowingStatement = StatementsOf<
+export type YellowingStatement = StatementOf<
   "yellows-most" | "yellows-less" | "yellows-least",
   { readonly oil: Oil }
 >;

@@ -4,10 +4,10 @@
  * @source practice-formulation : an estimate, to be overridden by the workshop's own weighings.
  */
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { Dispersion } from "./dispersion.ts";
 
-export type LossStatement = StatementsOf<
+export type LossStatement = StatementOf<
   "loss-on-slab" | "loss-on-mill" | "loss-on-slab-or-mill",
   { readonly fraction: Interval }
 >;

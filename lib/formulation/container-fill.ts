@@ -1,7 +1,7 @@
 /** What a jar or tube holds, by mass, and what a mass takes, by volume. */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { requirePositive } from "./required-domain.ts";
 
 /**
@@ -35,7 +35,7 @@ export interface BulkDensity {
   readonly tappedGPerMl: number;
 }
 
-export type JarStatement = StatementsOf<
+export type JarStatement = StatementOf<
   "fills-the-jar" | "fills-until-it-settles" | "does-not-fill-the-jar",
   {
     /** The dry pigment. */

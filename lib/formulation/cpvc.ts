@@ -8,7 +8,7 @@
  * @source asbeck-van-loo-1949 : the concept; the equation was read in two later texts.
  */
 import { ends, type Quantity } from "../quantities/interval.ts";
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { requireOpenFraction, requirePositive } from "./required-domain.ts";
 
 /** 100 g of pigment over the density of linseed oil: 100 x 0.935 g/cm3. */
@@ -42,7 +42,7 @@ export const OIL_DEMAND_LIMITS = [
   { demand: "low", cpvcBelow: Infinity, rule: "low-oil-demand-high-cpvc" },
 ] as const;
 
-export type OilDemandStatement = StatementsOf<
+export type OilDemandStatement = StatementOf<
   (typeof OIL_DEMAND_LIMITS)[number]["rule"],
   {
     readonly cpvc: Quantity;

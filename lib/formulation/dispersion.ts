@@ -6,7 +6,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { ParticleClass } from "./particle-class.ts";
 import { requireOpenFraction, requirePositive } from "./required-domain.ts";
 
@@ -29,7 +29,7 @@ export const DISPERSION_FACTORS: readonly DispersionFactorRow[] = [
 ];
 
 export type DispersionFactorStatement =
-  | StatementsOf<
+  | StatementOf<
       "dispersion-unknown" | "agglomerates-hold-oil",
       {
         readonly particle: ParticleClass;
@@ -37,7 +37,7 @@ export type DispersionFactorStatement =
         readonly factor: Interval;
       }
     >
-  | StatementsOf<"pigment-opened" | "coarse-pigment-opens", Record<string, never>>;
+  | StatementOf<"pigment-opened" | "coarse-pigment-opens", Record<string, never>>;
 
 export interface DispersionFactorRuling {
   readonly factor: Interval;
@@ -94,7 +94,7 @@ export function effectiveCpvc(cpvc: number, factor: number): number {
 /** Largest fineness of grind [um] at which a paste counts as opened, however it was made. */
 export const OPENED_UP_TO_UM = 20;
 
-export type FinenessStatement = StatementsOf<
+export type FinenessStatement = StatementOf<
   | "fineness-shows-the-grain"
   | "opened-as-if-milled"
   | "opened-by-fineness"

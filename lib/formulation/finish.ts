@@ -9,7 +9,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
-import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { certain } from "../quantities/at.ts";
 
 /** Glossiest first. */
@@ -19,7 +19,7 @@ export type Finish = (typeof FINISHES)[number];
 type PackingRule = "oil-in-excess" | "oil-little-in-excess" | "oil-just-fills" | "film-holds-voids";
 
 export type FinishStatement =
-  | StatementsOf<
+  | StatementOf<
       PackingRule,
       {
         readonly finish: Finish;

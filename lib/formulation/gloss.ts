@@ -3,7 +3,7 @@
  * expected one. The standard sets no words: these are the trade's, from memory.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { FINISHES, type Finish, type FinishRuling } from "./finish.ts";
 import { certain } from "../quantities/at.ts";
 
@@ -76,7 +76,7 @@ export function glossRuling(gloss60: number): GlossRuling {
 /** Steps of finish between an expectation and a reading that count as a contradiction; one step is within the estimate. */
 export const CONTRADICTING_STEPS = 2;
 
-export type FinishDifference = StatementsOf<
+export type FinishDifference = StatementOf<
   "glossier-than-expected" | "duller-than-expected",
   { readonly expected: readonly Finish[]; readonly measured: Finish }
 >;

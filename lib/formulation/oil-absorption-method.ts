@@ -4,7 +4,7 @@
  * stands beside it.
  */
 import type { SourceKey } from "../sources/source.ts";
-import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 
 export interface OilAbsorptionMethod {
   /** The standard as a record names it. */
@@ -25,11 +25,11 @@ export const OIL_ABSORPTION_METHODS: readonly OilAbsorptionMethod[] = [
 const RUB_OUT = /\brub(bed)?[ -]?out\b|\bspatula\b|\bpalette[ -]knife\b/i;
 
 export type OilAbsorptionStatement =
-  | StatementsOf<
+  | StatementOf<
       "oil-absorption-by-rub-out" | "oil-absorption-reads-higher",
       { readonly standard: string; readonly way: OilAbsorptionMethod["way"] }
     >
-  | StatementsOf<
+  | StatementOf<
       "oil-absorption-rubbed-out" | "oil-absorption-method-unknown",
       { readonly method: string }
     >

@@ -2,7 +2,7 @@
  * Oil of a paint by pigment volume. By mass a light pigment seems to drink far
  * more than a heavy one; by volume most of the difference goes.
  */
-import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { requirePositive } from "./required-domain.ts";
 
 /**
@@ -32,7 +32,7 @@ interface OilRatios {
 }
 
 export type OilRatioStatement =
-  | StatementsOf<
+  | StatementOf<
       "oil-alike" | "oil-differs-by-volume-alone" | "oil-differs-both-ways",
       Pick<OilRatios, keyof OilRatios>
     >

@@ -6,7 +6,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { requirePositive } from "./required-domain.ts";
 
 /** Customary share of the oil to keep by [1]. */
@@ -14,7 +14,7 @@ export const CUSTOMARY_HOLD_BACK: Interval = [0.1, 0.2];
 
 export type HoldBackStatement =
   | StatementOf<"paste-loosens-under-the-muller", { readonly fraction: Interval }>
-  | StatementsOf<
+  | StatementOf<
       "paste-loosens-down-to-rub-out" | "rub-out-takes-all-the-oil",
       { readonly fraction: Interval; readonly oilAbsorptionGPer100g: number }
     >;

@@ -1,5 +1,5 @@
 /** Body and oil separation as a workshop records them: a word each, passed on as read. */
-import type { StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 
 export const BODY_RULES = {
   short: "body-short",
@@ -16,7 +16,7 @@ export const SEPARATION_RULES = {
 } as const;
 export type OilSeparation = keyof typeof SEPARATION_RULES;
 
-export type PasteStatement = StatementsOf<
+export type PasteStatement = StatementOf<
   (typeof BODY_RULES)[Body] | (typeof SEPARATION_RULES)[OilSeparation],
   Record<string, never>
 >;

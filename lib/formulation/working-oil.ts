@@ -12,7 +12,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
-import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 
 /** Oil index over oil absorption [1]. */
 export const WORKING_OIL_RATIO: Interval = [1.1, 2];
@@ -29,7 +29,7 @@ export type WorkingOilStatement =
       "rub-out-takes-less-than-working-paint",
       { readonly oilIndexGPer100g: Quantity; readonly ratio: Interval }
     >
-  | StatementsOf<
+  | StatementOf<
       "oil-index-below-rub-out" | "oil-index-far-above-rub-out",
       {
         readonly oilIndexGPer100g: number;

@@ -33,11 +33,6 @@ export type StatementOf<R extends string, V extends object> = R extends string
     }
   : never;
 
-/** Several kinds of statement with the same fields, each a kind of its own. */
-export type StatementsOf<R extends string, V extends object> = R extends string
-  ? StatementOf<R, V>
-  : never;
-
 /** A language's wordings of a union of statements: one function a kind, given the fields of that kind. */
 export type WordingsOf<S extends { readonly rule: string; readonly values: object }> = {
   readonly [R in S["rule"]]: (values: Extract<S, { readonly rule: R }>["values"]) => string;

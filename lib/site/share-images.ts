@@ -99,6 +99,7 @@ async function picture(
         top,
       })),
     )
-    .png({ palette: true, compressionLevel: 9 })
+    // Flat fields have nothing to dither.
+    .png({ palette: true, compressionLevel: 9, dither: 0 })
     .toBuffer();
 }

@@ -12,7 +12,7 @@ import {
 } from "../../lib/optics/theory/theory-statements.ts";
 import { commonWhites, unknownOilRuling } from "../../lib/optics/tints/common-whites.ts";
 import type { MixtureStatement } from "../../lib/optics/statements.ts";
-import { worded } from "../../lib/words/en/by-rule.ts";
+import { worded } from "../../lib/words/by-rule.ts";
 import { MIXTURE_RULINGS } from "../../lib/words/en/statements-mixtures.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import {

@@ -45,7 +45,7 @@ import {
   type TintStatement,
 } from "../../lib/optics/tints/tint-statement.ts";
 import { usableDrawdowns } from "../../lib/optics/fit/usable-drawdowns.ts";
-import { worded } from "../../lib/words/en/by-rule.ts";
+import { worded } from "../../lib/words/by-rule.ts";
 import { DRAWDOWN_RULINGS } from "../../lib/words/en/statements-drawdowns.ts";
 import { OPTICS_RULINGS } from "../../lib/words/en/statements-optics.ts";
 import { combinedTintSentence } from "../../lib/words/en/tint-sentence.ts";

@@ -1,6 +1,6 @@
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { worded } from "../en/by-rule.ts";
+import { worded } from "../by-rule.ts";
 import { CARD_SENTENCE_MAX, type InIndexedWhite } from "../en/card-sentence.ts";
 import { judgedTints } from "../en/tint-sentence.ts";
 import { HUES } from "./closed-sets.ts";

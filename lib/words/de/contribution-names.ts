@@ -1,7 +1,7 @@
 import type { DrierMetal } from "../../drying/added-drier.ts";
 import type { ContributionStatement } from "../../drying/contribution.ts";
 import type { Statement, WordingsOf } from "../../quantities/statement.ts";
-import { byRule } from "../en/by-rule.ts";
+import { byRule } from "../by-rule.ts";
 import { upperFirst } from "../letter-case.ts";
 import { METAL_NAMES, OIL_NAMES } from "./closed-sets.ts";
 import { degrees, listed, micrometres, significant, withUnit } from "./statements-phrases.ts";

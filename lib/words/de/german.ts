@@ -2,7 +2,7 @@
 import { CRITERIA, limitsText } from "./statements-lots.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import type { Words } from "../words.ts";
-import { within } from "../en/statements-phrases.ts";
+import { within } from "../phrases.ts";
 import { absence } from "./absences.ts";
 import { cardSentence } from "./card-sentence.ts";
 import { BOUND_WORDS, PICTOGRAM_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";

@@ -7,7 +7,7 @@ import type {
   MixtureStatement,
   PaintStatement,
 } from "../../optics/statements.ts";
-import { byRule } from "../en/by-rule.ts";
+import { byRule } from "../by-rule.ts";
 import type { StatementWording } from "../words.ts";
 import { COLORIMETRY_RULINGS } from "./statements-colorimetry.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";

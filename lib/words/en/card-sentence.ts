@@ -1,6 +1,6 @@
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { worded } from "./by-rule.ts";
+import { worded } from "../by-rule.ts";
 import { listed, sentence } from "./statements-phrases.ts";
 import { judgedTints, TINT_PHRASES, type InNamedWhite } from "./tint-sentence.ts";
 

@@ -1,4 +1,4 @@
-import { upperFirst } from "../letter-case.ts";
+import { lowerFirst as lowered, upperFirst } from "../letter-case.ts";
 import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
@@ -538,9 +538,7 @@ const GEOMETRY_WORDS: Record<string, string> = {
 const PROPER = /^(Prussian|Venetian|Indian|Naples|Mars|Cologne|Pozzuoli|Verona|Paris)\b/;
 
 export function lowerFirst(text: string): string {
-  return /^\p{Lu}\p{Ll}/u.test(text) && !PROPER.test(text)
-    ? text.charAt(0).toLowerCase() + text.slice(1)
-    : text;
+  return PROPER.test(text) ? text : lowered(text);
 }
 
 export type PageWords = typeof PAGES;

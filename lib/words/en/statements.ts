@@ -8,7 +8,7 @@ import type {
 } from "../../optics/statements.ts";
 import type { LotStatement } from "../../lots/statements.ts";
 import type { StatementWording } from "../words.ts";
-import { byRule } from "./by-rule.ts";
+import { byRule } from "../by-rule.ts";
 import { COLORIMETRY_RULINGS } from "./statements-colorimetry.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { DRAWN_COAT_RULINGS } from "./statements-drawn-coat.ts";

@@ -1,7 +1,7 @@
 /** What a colour does in its whites, with the figure that says how far. */
 import type { JudgedTintStatement, TintStatement } from "../../optics/tints/tint-statement.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { worded } from "./by-rule.ts";
+import { worded } from "../by-rule.ts";
 import { bracketed, decimals, listed, sentence, within } from "./statements-phrases.ts";
 
 const BASES = {

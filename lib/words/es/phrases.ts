@@ -1,49 +1,16 @@
 /** Phrases that sentences of several sciences share: figures with their units, lists, names as they stand within a sentence. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
-import { within, withUnit } from "../en/statements-phrases.ts";
-import { decimalText, quantityText, significantText } from "../number-text.ts";
+import { dayIn, printedFigures, within, withUnit } from "../phrases.ts";
 
-export { bracketed, sentence, within, withUnit } from "../en/statements-phrases.ts";
+export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
 export const ABOUT = "alrededor de";
 
-export function decimals(quantity: Quantity, places: number): string {
-  return quantityText(quantity, (value) => decimalText(value, places), ABOUT);
-}
-
-/** To significant digits, without zeros after the last one that counts. */
-export function significant(quantity: Quantity, digits: number): string {
-  return quantityText(quantity, (value) => tidy(value, digits), ABOUT);
-}
-
-function tidy(value: number, digits: number): string {
-  return significantText(value, digits)
-    .replace(/(\.\d*?)0+$/, "$1")
-    .replace(/\.$/, "");
-}
-
-/** A fraction 0-1 as "2.5 %". */
-export function percent(fraction: Quantity, digits = 2): string {
-  return withUnit(
-    quantityText(fraction, (value) => tidy(value * 100, value > 0.995 ? 3 : digits), ABOUT),
-    "%",
-  );
-}
+export const { decimals, significant, percent, gramsTo100, micrometres, degrees } =
+  printedFigures(ABOUT);
 
 export function dayCount(days: Quantity): string {
   return withUnit(significant(days, 2), significant(days, 2) === "1" ? "día" : "días");
-}
-
-export function gramsTo100(grams: Quantity): string {
-  return withUnit(significant(grams, 2), "g/100 g");
-}
-
-export function micrometres(um: Quantity): string {
-  return withUnit(significant(um, 2), "\u00b5m");
-}
-
-export function degrees(celsius: Quantity): string {
-  return withUnit(decimals(celsius, 0), "\u00b0C");
 }
 
 /** "1.3-1.6 veces los días"; of what shortens them "30-50 % de los días". */
@@ -75,13 +42,4 @@ export function namesWithin(names: readonly string[], before: "and" | "or" = "an
 }
 
 /** "2009-06-01" as "1 de junio de 2009". */
-export function dateWords(isoDate: string): string {
-  return DAY.format(new Date(`${isoDate}T00:00:00Z`));
-}
-
-const DAY = new Intl.DateTimeFormat("es-ES", {
-  day: "numeric",
-  month: "long",
-  year: "numeric",
-  timeZone: "UTC",
-});
+export const dateWords = dayIn("es-ES");

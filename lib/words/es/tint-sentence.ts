@@ -1,7 +1,7 @@
 /** What a colour does in its whites, with the figure that says how far. */
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { worded } from "../en/by-rule.ts";
+import { worded } from "../by-rule.ts";
 import { BOTH_FROM, judgedTints, type InNamedWhite } from "../en/tint-sentence.ts";
 import { TOWARD } from "./closed-words.ts";
 import { bracketed, decimals, listed, sentence, within } from "./phrases.ts";

@@ -1,7 +1,7 @@
 import type { DrierMetal } from "../../drying/added-drier.ts";
 import type { ContributionStatement } from "../../drying/contribution.ts";
 import type { Statement, WordingsOf } from "../../quantities/statement.ts";
-import { byRule } from "../en/by-rule.ts";
+import { byRule } from "../by-rule.ts";
 import { upperFirst } from "../letter-case.ts";
 import { DRIER_METALS, OILS } from "./closed-words.ts";
 import { degrees, listed, micrometres, significant, withUnit } from "./phrases.ts";

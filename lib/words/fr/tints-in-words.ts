@@ -1,7 +1,7 @@
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { HueWord } from "../../optics/tints/hue-word.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { worded } from "../en/by-rule.ts";
+import { worded } from "../by-rule.ts";
 import { judgedTints, type InNamedWhite } from "../en/tint-sentence.ts";
 import { HUES, TOWARD } from "./closed-words.ts";
 import { listed, sentence } from "./phrases.ts";

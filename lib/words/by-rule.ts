@@ -1,5 +1,5 @@
-import type { WordingsOf } from "../../quantities/statement.ts";
-import type { StatementWording } from "../words.ts";
+import type { WordingsOf } from "../quantities/statement.ts";
+import type { StatementWording } from "./words.ts";
 
 /** Wordings of a closed union among those that are looked up by rule alone: their fields were checked where a statement is made. */
 export function byRule<S extends { readonly rule: string; readonly values: object }>(

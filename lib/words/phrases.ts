@@ -1,0 +1,71 @@
+/** Phrases that no language changes, and figures as every language prints them. */
+import type { Quantity } from "../quantities/interval.ts";
+import { decimalText, quantityText, significantText } from "./number-text.ts";
+
+const SPACE = "\u00a0";
+
+/** Figures in sentences of a language. @param about its word before an estimate whose two ends read alike. */
+export function printedFigures(about: string) {
+  const text = (quantity: Quantity, print: (value: number) => string): string =>
+    quantityText(quantity, print, about);
+  const decimals = (quantity: Quantity, places: number): string =>
+    text(quantity, (value) => decimalText(value, places));
+  /** To significant digits, without zeros after the last one that counts: an estimate's 3 days are not 3.0. */
+  const significant = (quantity: Quantity, digits: number): string =>
+    text(quantity, (value) => tidy(value, digits));
+  return {
+    decimals,
+    significant,
+    /** A fraction 0-1 as "2.5 %"; two significant digits are all that a recipe or an estimate bears, three from 100 on. */
+    percent: (fraction: Quantity, digits = 2): string =>
+      withUnit(
+        text(fraction, (value) => tidy(value * 100, value > 0.995 ? 3 : digits)),
+        "%",
+      ),
+    gramsTo100: (grams: Quantity): string => withUnit(significant(grams, 2), "g/100 g"),
+    micrometres: (um: Quantity): string => withUnit(significant(um, 2), "\u00b5m"),
+    degrees: (celsius: Quantity): string => withUnit(decimals(celsius, 0), "\u00b0C"),
+  };
+}
+
+function tidy(value: number, digits: number): string {
+  return significantText(value, digits)
+    .replace(/(\.\d*?)0+$/, "$1")
+    .replace(/\.$/, "");
+}
+
+/** "2009-06-01" as a language writes a day. */
+export function dayIn(locale: string): (isoDate: string) => string {
+  const day = new Intl.DateTimeFormat(locale, {
+    day: "numeric",
+    month: "long",
+    year: "numeric",
+    timeZone: "UTC",
+  });
+  return (isoDate) => day.format(new Date(`${isoDate}T00:00:00Z`));
+}
+
+/** A figure with its unit, kept on one line. */
+export function withUnit(figure: string, unit: string): string {
+  return `${figure}${SPACE}${unit}`;
+}
+
+/**
+ * The name of a pigment, paint or white inside a sentence: as its record has it, capitals and order
+ * kept, since nobody but its author knows which of them are a place's or a maker's. An address
+ * stands for a name that is not on record: "titanium-white" is "titanium white".
+ */
+export function within(name: string): string {
+  return /^[a-z0-9]+(-[a-z0-9]+)+$/.test(name) ? name.replaceAll("-", " ") : name;
+}
+
+/** A sentence out of its words: capital letter and full stop. */
+export function sentence(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+}
+
+/** Small print of a sentence, left out when there is none. */
+export function bracketed(...parts: readonly (string | undefined)[]): string {
+  const said = parts.filter((part) => part !== undefined && part !== "");
+  return said.length === 0 ? "" : ` (${said.join(", ")})`;
+}
