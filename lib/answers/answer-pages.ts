@@ -1,5 +1,4 @@
-import type { FigureIndex } from "../claims/figure-index.ts";
-import { pathParts } from "../claims/figure-index.ts";
+import { type FigureIndex, pathParts } from "../claims/figure-index.ts";
 import { factAt } from "../claims/fact-at.ts";
 import type { HeldAnswer, HeldClaim } from "../claims/held-claims.ts";
 import { colourTile } from "../pages/colour-tile.ts";

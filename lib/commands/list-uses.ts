@@ -4,7 +4,7 @@ import { namedRecords, recordsNamed, usesOf, type ColourUse, type Uses } from ".
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { workedSite } from "../site/site-context.ts";
-import { theoryCacheOf } from "../site/theory-cache.ts";
+import { workCacheOf } from "../site/cache-folder.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 import type { CommandOptions } from "./command-line.ts";
 
@@ -34,7 +34,7 @@ export function listUses(
   const {
     published,
     answers: { held, rootsOf },
-  } = workedSite(records, undefined, theoryCacheOf(contentDir, false));
+  } = workedSite(records, undefined, workCacheOf(contentDir, false));
   const sheets = published.map(({ worded: { sheet } }) => sheet);
   const answers = held.map((one) => ({
     ...one,

@@ -8,10 +8,16 @@ import { EXPECTED_OPACITIES } from "../optics/films/expected-opacity.ts";
 import { EXPECTATION_WORDS } from "../permanence/expected-lightfastness.ts";
 import { AGENTS, EFFECTS, SHIELDINGS } from "../permanence/sensitivity.ts";
 import type { Quantity } from "../quantities/interval.ts";
-import { evidence, listCell, numberCell, quantityCell, wording } from "./cells.ts";
+import {
+  evidence,
+  listCell,
+  numberCell,
+  quantityCell,
+  wording,
+  type RowStanding,
+} from "./cells.ts";
 import { HUE_FAMILIES } from "./hue-family.ts";
 import type { EvidencedRow, TableForm } from "./loaded-table.ts";
-import type { RowStanding } from "./cells.ts";
 
 /** "PB 15:3": usage and hue, number, and the suffix of a variant. */
 export const COLOUR_INDEX_NAME = /^[PN](?:Bk|Br|B|G|M|O|R|V|W|Y) \d{1,3}(?::\d)?$/;

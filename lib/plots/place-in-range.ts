@@ -1,5 +1,4 @@
-import type { Quantity } from "../quantities/interval.ts";
-import { ends, isInterval, midpoint } from "../quantities/interval.ts";
+import { type Quantity, ends, isInterval, midpoint } from "../quantities/interval.ts";
 import { axisBelow, TICK } from "./axis.ts";
 import { hairline } from "./hairline.ts";
 import {

@@ -1,6 +1,5 @@
-import type { Figure, Standing } from "../quantities/figure.ts";
+import type { Figure, Standing, StandingKind } from "../quantities/figure.ts";
 import type { StandingView } from "./views.ts";
-import type { StandingKind } from "../quantities/figure.ts";
 import type { Words } from "../words/words.ts";
 
 export function standingWord(kind: StandingKind, words: Words): StandingView {

@@ -1,5 +1,4 @@
-import type { SvgNode } from "../plots/svg.ts";
-import { refusal } from "../plots/svg.ts";
+import { type SvgNode, refusal } from "../plots/svg.ts";
 import { PANEL_GREY } from "../plots/picture.ts";
 import { BLACK, MM_PER_PT, N6, type Ink, type PictureMark } from "./mark.ts";
 import type { PrintDocument } from "./print-document.ts";

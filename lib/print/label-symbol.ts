@@ -1,5 +1,4 @@
-import type { Tagged } from "./mark.ts";
-import { BLACK, MM_PER_PT, WHITE } from "./mark.ts";
+import { type Tagged, BLACK, MM_PER_PT, WHITE } from "./mark.ts";
 import { EAN_MODULE_MM, EAN_MODULES, EAN_QUIET, eanBars, eanPath, eanText } from "./ean-symbol.ts";
 import type { PackageLabelContent } from "./package-label-content.ts";
 import type { PackageSize } from "./package-size.ts";

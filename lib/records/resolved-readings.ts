@@ -12,8 +12,7 @@ import {
   statedNoise,
   type ReadingNoise,
 } from "../colorimetry/reading-noise.ts";
-import type { Spectrum } from "../quantities/spectrum.ts";
-import { sameGrid } from "../quantities/spectrum.ts";
+import { type Spectrum, sameGrid } from "../quantities/spectrum.ts";
 import { fileLab, knownIlluminant, meanLab, type FileLab } from "./file-lab.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";

@@ -4,11 +4,11 @@ import { dirname, join, resolve } from "node:path";
 export const CACHE_FOLDER = ".mullstone-cache";
 
 /** Where work is kept, and whether new work is: a command that writes nothing only reads. */
-export interface TheoryCache {
+export interface WorkCache {
   readonly folder: string;
   readonly keeps: boolean;
 }
 
-export function theoryCacheOf(contentDir: string, keeps = true): TheoryCache {
+export function workCacheOf(contentDir: string, keeps = true): WorkCache {
   return { folder: join(dirname(resolve(contentDir)), CACHE_FOLDER), keeps };
 }

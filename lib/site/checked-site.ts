@@ -6,7 +6,7 @@ import { hazardNotes } from "./hazard-notes.ts";
 import { latestDate } from "./printed-date.ts";
 import { diagnosticsOf, workedSites } from "./site-context.ts";
 import type { SiteTask } from "./site-task.ts";
-import { theoryCacheOf } from "./theory-cache.ts";
+import { workCacheOf } from "./cache-folder.ts";
 
 export interface CheckedSite {
   /** Absent when they have an error. */
@@ -23,7 +23,7 @@ export function checkedSite({
 }: Pick<SiteTask, "contentDir" | "date" | "claims">): CheckedSite {
   const { records, diagnostics, notes } = loadRecords(contentDir, process.cwd(), latestDate(date));
   if (records === undefined) return { records, diagnostics: [...diagnostics, ...notes] };
-  const sites = workedSites(records, undefined, theoryCacheOf(contentDir, false));
+  const sites = workedSites(records, undefined, workCacheOf(contentDir, false));
   const [worked] = sites;
   const sheets = worked.published.map(({ worded: { sheet } }) => sheet);
   return {

@@ -1,6 +1,6 @@
-import { createHash } from "node:crypto";
+import { contentHash } from "../kept/content-hash.ts";
 import { readKept, writeKept } from "./kept-file.ts";
-import type { TheoryCache } from "./theory-cache.ts";
+import type { WorkCache } from "./cache-folder.ts";
 
 const FILE = "papers.json";
 /** Of so many papers it is known what they came out as; those of the newest build are always among them. */
@@ -20,7 +20,7 @@ export interface KeptPapers {
 }
 
 /** @param cache undefined knows of no paper and keeps none. */
-export function keptPapers(cache: TheoryCache | undefined): KeptPapers {
+export function keptPapers(cache: WorkCache | undefined): KeptPapers {
   const before = cache === undefined ? new Map<string, unknown>() : readHashes(cache.folder);
   return {
     isDrawn: ({ key, bytes }) => before.get(key) === hashOf(bytes),
@@ -43,5 +43,5 @@ function readHashes(folder: string): Map<string, unknown> {
 }
 
 function hashOf(bytes: Uint8Array): string {
-  return createHash("sha256").update(bytes).digest("hex");
+  return contentHash([bytes]).toString("hex");
 }

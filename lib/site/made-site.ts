@@ -8,7 +8,7 @@ import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
-import type { TheoryCache } from "./cache-folder.ts";
+import type { WorkCache } from "./cache-folder.ts";
 import { writeSite } from "./write-site.ts";
 
 /** Of one folder's site that is made again and again only what was edited is parsed. */
@@ -19,7 +19,7 @@ const parsers = keptParsers();
  */
 export async function madeSite(
   { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir, since }: SiteTask,
-  cache: TheoryCache,
+  cache: WorkCache,
   tell: SiteTelling,
 ): Promise<SiteReport> {
   const diagnostics: Diagnostic[] = [];

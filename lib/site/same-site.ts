@@ -13,7 +13,7 @@ import { outputManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import type { SiteReport, SiteTask } from "./site-task.ts";
-import type { TheoryCache } from "./cache-folder.ts";
+import type { WorkCache } from "./cache-folder.ts";
 
 const FILE = "site.json";
 
@@ -80,7 +80,7 @@ function* bytesIn(folder: string): Generator<string | Uint8Array> {
 export function sameSite(
   { earlierDir, earlierWorkshopDir }: SiteTask,
   key: string | undefined,
-  { folder }: TheoryCache,
+  { folder }: WorkCache,
 ): SiteReport | undefined {
   if (key === undefined) return undefined;
   const kept = readKept(folder, FILE) as Partial<KeptSite> | null | undefined;
@@ -106,7 +106,7 @@ function isStill(dir: string, hashes: OutputHashes | undefined): boolean {
 export function keepSite(
   task: SiteTask,
   key: string | undefined,
-  { folder, keeps }: TheoryCache,
+  { folder, keeps }: WorkCache,
   { sheetCount, diagnostics }: SiteReport,
   program: string | undefined = PROGRAM_HASH,
 ): void {

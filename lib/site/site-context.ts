@@ -18,7 +18,8 @@ import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
 import { sheetWarnings } from "./sheet-warnings.ts";
-import { theoryOnce, type TheoryCache } from "./theory-cache.ts";
+import type { WorkCache } from "./cache-folder.ts";
+import { theoryOnce } from "./theory-cache.ts";
 import { siteAnswers, type SiteAnswers } from "./site-answers.ts";
 
 /** Everything that is worked out before a page is made. */
@@ -46,7 +47,7 @@ interface WorkedRange {
 export function workedSite(
   records: Records,
   date: string | undefined,
-  cache?: TheoryCache,
+  cache?: WorkCache,
 ): WorkedSite {
   return wordedSite(workedRange(records, cache), date, pageLanguages(records.workshop)[0]);
 }
@@ -55,7 +56,7 @@ export function workedSite(
 export function workedSites(
   records: Records,
   date: string | undefined,
-  cache?: TheoryCache,
+  cache?: WorkCache,
 ): readonly [WorkedSite, ...WorkedSite[]] {
   const [own, ...others] = pageLanguages(records.workshop);
   const range = workedRange(records, cache);
@@ -71,7 +72,7 @@ export function diagnosticsOf(sites: readonly WorkedSite[]): Diagnostic[] {
   return [...new Map(all.map((one) => [formatDiagnostic(one), one])).values()];
 }
 
-function workedRange(records: Records, cache: TheoryCache | undefined): WorkedRange {
+function workedRange(records: Records, cache: WorkCache | undefined): WorkedRange {
   const fits = allFits(records);
   const sheets = allSheets(records, fits);
   return {

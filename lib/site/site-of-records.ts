@@ -56,7 +56,7 @@ import { LABELS_PDF } from "../workshop/labels-page.ts";
 import { workshopPages } from "../workshop/workshop-pages.ts";
 import { hazardNotes } from "./hazard-notes.ts";
 import { diagnosticsOf, workedSites, type WorkedSite } from "./site-context.ts";
-import type { TheoryCache } from "./theory-cache.ts";
+import type { WorkCache } from "./cache-folder.ts";
 import { sitemap } from "./sitemap.ts";
 
 /**
@@ -66,7 +66,7 @@ import { sitemap } from "./sitemap.ts";
 export function siteOf(
   records: Records,
   date: string | undefined,
-  cache?: TheoryCache,
+  cache?: WorkCache,
 ): {
   readonly site: Site;
   readonly workshop: (asked: WorkshopAsked) => Site;

@@ -1,10 +1,10 @@
 import { keepSite, sameSite, siteKey } from "./same-site.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
-import { theoryCacheOf } from "./cache-folder.ts";
+import { workCacheOf } from "./cache-folder.ts";
 
 /** See that both outputs of a task are there: made, unless the earlier ones are what would be. */
 export async function writtenSite(task: SiteTask, tell: SiteTelling): Promise<SiteReport> {
-  const cache = theoryCacheOf(task.contentDir);
+  const cache = workCacheOf(task.contentDir);
   const key = siteKey(task);
   const same = sameSite(task, key, cache);
   if (same !== undefined) {

@@ -12,8 +12,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { trueReflectance } from "./drawdown-reflectance.ts";
-import type { PaintKey } from "./invented-paints.ts";
-import { INVENTED_PAINTS } from "./invented-paints.ts";
+import { type PaintKey, INVENTED_PAINTS } from "./invented-paints.ts";
 import { csvText } from "./reading-files.ts";
 import { deviates } from "./seeded-noise.ts";
 

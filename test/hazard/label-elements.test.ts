@@ -4,8 +4,11 @@ import { describe, expect, test } from "vitest";
 import { HAZARD_CODES } from "../../lib/hazard/texts/hazard-statement.ts";
 import { HAZARD_SOURCES } from "../../lib/sources/hazard.ts";
 import { withManganeseDioxide } from "../../lib/hazard/studio/manganese-dioxide.ts";
-import type { Ingredient, Composition } from "../../lib/hazard/classify/composition.ts";
-import { dilutedIngredients } from "../../lib/hazard/classify/composition.ts";
+import {
+  type Ingredient,
+  type Composition,
+  dilutedIngredients,
+} from "../../lib/hazard/classify/composition.ts";
 import { classStatements, label, leadCarbonate, oil, substance } from "./ingredients.ts";
 
 /** Ingredients with any statements at fractions of whole per mille, so that they land on limits now and then. */

@@ -1,8 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { METALS } from "../../lib/hazard/studio/metal-content.ts";
 import { handbookEstimate, type HandbookRow } from "../../lib/formulation/handbook-estimate.ts";
-import type { Expectation } from "../../lib/permanence/expected-lightfastness.ts";
-import { weakerExpectation } from "../../lib/permanence/expected-lightfastness.ts";
+import {
+  type Expectation,
+  weakerExpectation,
+} from "../../lib/permanence/expected-lightfastness.ts";
 import { EXPECTED_OPACITIES } from "../../lib/optics/films/expected-opacity.ts";
 import { KNOWN } from "../support/known.ts";
 

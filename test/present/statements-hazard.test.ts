@@ -6,7 +6,14 @@ import { HAZARD_MARKETS } from "../../lib/hazard/classify/legislation.ts";
 import type { Sale } from "../../lib/hazard/markets/market-statements.ts";
 import type { Ingredient } from "../../lib/hazard/classify/composition.ts";
 import type { StatedLabel } from "../../lib/hazard/label/stated-label.ts";
-import { labelDifferences, labelElements } from "../hazard/knowledge.ts";
+import {
+  labelDifferences,
+  labelElements,
+  KNOWLEDGE,
+  marketRulings,
+  studioCautions,
+  withMetals,
+} from "../hazard/knowledge.ts";
 import {
   STUDIO_OPERATIONS,
   type StudioPaint,
@@ -18,7 +25,6 @@ import { HAZARD_RULINGS } from "../../lib/words/en/statements-hazard.ts";
 import { RULINGS } from "../../lib/words/en/statements.ts";
 import { OPERATIONS } from "../../lib/words/en/terms.ts";
 import { label, leadCarbonate, oil, substance, zincOxide } from "../hazard/ingredients.ts";
-import { KNOWLEDGE, marketRulings, studioCautions, withMetals } from "../hazard/knowledge.ts";
 import { packagingStatements } from "../../lib/hazard/label/packaging.ts";
 import { benchTestCaution } from "../../lib/hazard/studio/bench-test.ts";
 import { holdSentences } from "./statements-held.ts";

@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { inputsOf } from "../../lib/quantities/figure.ts";
+import { inputsOf, isKnown } from "../../lib/quantities/figure.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
-import { isKnown } from "../../lib/quantities/figure.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";

@@ -4,7 +4,7 @@ import { describe, expect, inject, test } from "vitest";
 import { listFilesInManifest, MANIFEST_KINDS } from "../../lib/site/output-manifest.ts";
 import { keepSite, sameSite, siteKey } from "../../lib/site/same-site.ts";
 import type { SiteReport, SiteTask } from "../../lib/site/site-task.ts";
-import { theoryCacheOf } from "../../lib/site/theory-cache.ts";
+import { workCacheOf } from "../../lib/site/cache-folder.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 
 const PROGRAM = "program-0123456789abcdef";
@@ -13,7 +13,7 @@ const REPORT: SiteReport = { sheetCount: 1, diagnostics: [] };
 /** A build whose outputs are two small folders, kept as its end keeps it. */
 function built() {
   const { content, home } = contentFolder(SMALLEST_WORKSHOP);
-  const cache = theoryCacheOf(content);
+  const cache = workCacheOf(content);
   const output = (name: string, kind: "site" | "workshop"): string => {
     const dir = join(home, name);
     const files = {

@@ -11,12 +11,8 @@ import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { particleModel, type ParticleModel } from "../../lib/optics/theory/particle-model.ts";
-import {
-  CACHE_FOLDER,
-  theoryCacheOf,
-  theoryFigure,
-  type TheoryCache,
-} from "../../lib/site/theory-cache.ts";
+import { CACHE_FOLDER, workCacheOf, type WorkCache } from "../../lib/site/cache-folder.ts";
+import { theoryFigure } from "../../lib/site/theory-cache.ts";
 
 const model = (
   slug: string,
@@ -40,10 +36,10 @@ const MODELS = { whites: [RUTILE], blacks: [model("lamp-black", "PBk 6", 0.09, f
 
 let scratch = "";
 let folder = "";
-let cache: TheoryCache = { folder: "", keeps: true };
+let cache: WorkCache = { folder: "", keeps: true };
 beforeEach(() => {
   scratch = mkdtempSync(join(tmpdir(), "mullstone-test-"));
-  cache = theoryCacheOf(join(scratch, "content"));
+  cache = workCacheOf(join(scratch, "content"));
   ({ folder } = cache);
 });
 afterEach(() => rmSync(scratch, { recursive: true, force: true }));

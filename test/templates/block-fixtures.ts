@@ -8,8 +8,7 @@ import type {
 } from "../../lib/blocks/page-kinds.ts";
 import type { ReplyView } from "../../lib/present/answer-views.ts";
 import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
-import type { ColourCardView, PictureView } from "../../lib/present/views.ts";
-import { asMarkup } from "../../lib/present/views.ts";
+import { type ColourCardView, type PictureView, asMarkup } from "../../lib/present/views.ts";
 
 const PAGE = { title: "A page – Saltreach Colourworks", description: "An invented page." };
 const MEASURED = { kind: "measured", word: "measured" } as const;

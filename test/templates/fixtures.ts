@@ -7,22 +7,22 @@ import type { ComparePairView } from "../../lib/present/comparison-types.ts";
 import type { ReplyView } from "../../lib/present/answer-views.ts";
 import type { LabelPageView } from "../../lib/present/paint-views.ts";
 import { pictogramSvg } from "../../lib/plots/pictogram.ts";
-import { asMarkup } from "../../lib/present/views.ts";
-import type {
-  AboutView,
-  CatalogueGridView,
-  CatalogueTableView,
-  CellView,
-  ColourCardView,
-  HomeView,
-  MethodsView,
-  NotFoundView,
-  PigmentPageView,
-  PropertyView,
-  SiteView,
-  SourcesView,
-  StandingView,
-  TableView,
+import {
+  asMarkup,
+  type AboutView,
+  type CatalogueGridView,
+  type CatalogueTableView,
+  type CellView,
+  type ColourCardView,
+  type HomeView,
+  type MethodsView,
+  type NotFoundView,
+  type PigmentPageView,
+  type PropertyView,
+  type SiteView,
+  type SourcesView,
+  type StandingView,
+  type TableView,
 } from "../../lib/present/views.ts";
 import type {
   AnyPageView,

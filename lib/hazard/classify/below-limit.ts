@@ -2,8 +2,7 @@
  * What ingredients state and a mixture holds too little of: each with its share,
  * and with the share from which it would count, where one substance alone has one.
  */
-import type { LeftOut } from "./applicable-classifications.ts";
-import { inhalationRoute } from "./applicable-classifications.ts";
+import { type LeftOut, inhalationRoute } from "./applicable-classifications.ts";
 import type { Classification } from "./classification.ts";
 import { GENERIC_LIMITS, groupKey } from "./cut-offs.ts";
 import { countedFraction, type Finding } from "./finding.ts";

@@ -4,9 +4,8 @@
  *
  * @source newhall-1943, munsell-npm
  */
-import { xyzToLab } from "../../colorimetry/lab.ts";
+import { xyzToLab, labToXyz } from "../../colorimetry/lab.ts";
 import { luminanceOfValue, munsellValue } from "../../colorimetry/munsell-value.ts";
-import { labToXyz } from "../../colorimetry/lab.ts";
 import { WHITE_POINTS } from "../../colorimetry/viewing.ts";
 import {
   TABLE_CHROMAS,

@@ -1,5 +1,5 @@
 /** K and S of colours from their drawdowns, with every verdict on them; or why there are none. */
-import { certain } from "../../quantities/at.ts";
+import { certain, at } from "../../quantities/at.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import {
   readingGroup,
@@ -16,7 +16,6 @@ import type { Measurement } from "./measurement.ts";
 import { surfaceTrial, type SurfaceRefusal, type SurfaceTrial } from "./surface-trial.ts";
 import { leftOutMisses, workshopExperience } from "./workshop-experience.ts";
 import { usableDrawdowns } from "./usable-drawdowns.ts";
-import { at } from "../../quantities/at.ts";
 
 /**
  * K and S of one colour relative to its whites, by its own drawdowns alone:

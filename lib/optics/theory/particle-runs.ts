@@ -4,8 +4,7 @@ import type { ParticleModel } from "./particle-model.ts";
 import { quasiRandomPoint } from "./quasi-random.ts";
 import type { IndexSet } from "./refractive-index.ts";
 import { sizeAverage, sizeTable, volumeMedianUm, type SizeTable } from "./size-average.ts";
-import { certain } from "../../quantities/at.ts";
-import { at } from "../../quantities/at.ts";
+import { certain, at } from "../../quantities/at.ts";
 
 /** Index of the oil: linseed, fresh to aged. @source oil-index */
 export const OIL_INDICES: readonly number[] = [1.48, 1.5, 1.52];

@@ -7,9 +7,9 @@ import {
   mixedTint,
   type MixedTint,
   type Mixture,
+  pairGreys,
 } from "../../optics/mixtures/mixture.ts";
 import { paintMassRatio } from "../../optics/mixtures/paint-parts.ts";
-import { pairGreys } from "../../optics/mixtures/mixture.ts";
 import { pairNeutral } from "../../optics/mixtures/pair-neutral.ts";
 import { at } from "../../quantities/at.ts";
 import { isKnown, notStated, type RecordRoot } from "../../quantities/figure.ts";

@@ -1,6 +1,5 @@
-import type { DrierRow } from "../../drying/added-drier.ts";
+import type { DrierRow, DrierMetal } from "../../drying/added-drier.ts";
 import type { DryingCause } from "../../drying/chemistry-drying.ts";
-import type { DrierMetal } from "../../drying/added-drier.ts";
 import type { DryingClass } from "../../drying/drying-class.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../drying/statements.ts";
