@@ -31,6 +31,8 @@ const PACKAGES_WITHIN = [
 ];
 /** The hash of each file of a bundle, by its name. */
 const LISTING = "bundle.json";
+/** The hash of each module of lib/ with all that it imports, by its path. */
+const MODULES = "modules.json";
 /** Older bundles stay for a while: a program that still runs may load a part of its own late. */
 const BUNDLES_KEPT = 3;
 /** What the system answers where the package's folder can't be written. */
@@ -86,10 +88,35 @@ function isWhole(folder) {
   }
 }
 
+/** Of each module of lib/, the hash of all that it reaches by its imports, and of the packages beside the bundle. */
+function moduleHashes(inputs) {
+  const packages = readFileSync(join(PACKAGE_ROOT, "package.json"));
+  const own = new Map(
+    Object.keys(inputs).map((path) => [path, hashOf(readFileSync(join(PACKAGE_ROOT, path)))]),
+  );
+  const reached = (path, seen = new Set()) => {
+    if (seen.has(path)) return seen;
+    seen.add(path);
+    for (const imported of inputs[path].imports)
+      if (!imported.external) reached(imported.path, seen);
+    return seen;
+  };
+  return Object.fromEntries(
+    Object.keys(inputs)
+      .filter((path) => path.startsWith("lib/"))
+      .map((path) => [
+        path,
+        hashOf(packages, ...[...reached(path)].sort().flatMap((one) => [one, own.get(one)])),
+      ]),
+  );
+}
+
 /** Beside its place first, then moved there whole: another process sees all of a bundle or none. */
 async function bundle(folder) {
   const { build } = await import("esbuild");
-  const { outputFiles } = await build({
+  const { outputFiles, metafile } = await build({
+    absWorkingDir: PACKAGE_ROOT,
+    metafile: true,
     entryPoints: [join(PACKAGE_ROOT, "lib", "commands", `${ENTRY}.ts`)],
     bundle: true,
     splitting: true,
@@ -109,8 +136,11 @@ async function bundle(folder) {
   const made = `${folder}-${randomUUID()}`;
   mkdirSync(made, { recursive: true });
   try {
-    const listing = outputFiles.map(({ path, contents }) => {
-      const name = path.slice(folder.length + 1);
+    const files = [
+      ...outputFiles.map(({ path, contents }) => [path.slice(folder.length + 1), contents]),
+      [MODULES, JSON.stringify(moduleHashes(metafile.inputs))],
+    ];
+    const listing = files.map(([name, contents]) => {
       writeFileSync(join(made, name), contents);
       return [name, hashOf(contents)];
     });

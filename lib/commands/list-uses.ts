@@ -4,7 +4,7 @@ import { namedRecords, recordsNamed, usesOf, type ColourUse, type Uses } from ".
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { workedSite } from "../site/site-context.ts";
-import { workCacheOf } from "../site/cache-folder.ts";
+import { workCacheOf } from "../kept/work-cache.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 import type { CommandOptions } from "./command-line.ts";
 

@@ -6,7 +6,7 @@ import { hazardNotes } from "../site/hazard-notes.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { latestDate, printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
-import { workCacheOf } from "../site/cache-folder.ts";
+import { workCacheOf } from "../kept/work-cache.ts";
 import { allDueLines, nextLines } from "../workshop/next-view.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { counted, exitCode, printDiagnostics, say, seconds, tally } from "./told.ts";

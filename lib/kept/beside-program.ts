@@ -10,7 +10,7 @@ import { deserialize, serialize } from "node:v8";
 import { contentHash } from "./content-hash.ts";
 
 /** The bundle's folder, named by the hash of the program's modules; sources that run as they are keep nothing. */
-const BUNDLE = /^program-[0-9a-f]{16}$/.test(basename(import.meta.dirname))
+export const BUNDLE = /^program-[0-9a-f]{16}$/.test(basename(import.meta.dirname))
   ? import.meta.dirname
   : undefined;
 

@@ -6,7 +6,7 @@ import { hazardNotes } from "./hazard-notes.ts";
 import { latestDate } from "./printed-date.ts";
 import { diagnosticsOf, workedSites } from "./site-context.ts";
 import type { SiteTask } from "./site-task.ts";
-import { workCacheOf } from "./cache-folder.ts";
+import { workCacheOf } from "../kept/work-cache.ts";
 
 export interface CheckedSite {
   /** Absent when they have an error. */

@@ -1,6 +1,6 @@
 import { contentHash } from "../kept/content-hash.ts";
-import { readKept, writeKept } from "./kept-file.ts";
-import type { WorkCache } from "./cache-folder.ts";
+import { readKept, writeKept } from "../kept/kept-file.ts";
+import type { KeptFolder } from "../kept/work-cache.ts";
 
 const FILE = "papers.json";
 /** Of so many papers it is known what they came out as; those of the newest build are always among them. */
@@ -20,7 +20,7 @@ export interface KeptPapers {
 }
 
 /** @param cache undefined knows of no paper and keeps none. */
-export function keptPapers(cache: WorkCache | undefined): KeptPapers {
+export function keptPapers(cache: KeptFolder | undefined): KeptPapers {
   const before = cache === undefined ? new Map<string, unknown>() : readHashes(cache.folder);
   return {
     isDrawn: ({ key, bytes }) => before.get(key) === hashOf(bytes),

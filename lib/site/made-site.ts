@@ -8,7 +8,8 @@ import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
-import type { WorkCache } from "./cache-folder.ts";
+import type { WorkCache } from "../kept/work-cache.ts";
+import { clearResults } from "../kept/kept-result.ts";
 import { writeSite } from "./write-site.ts";
 
 /** Of one folder's site that is made again and again only what was edited is parsed. */
@@ -54,12 +55,14 @@ export async function madeSite(
   const printed = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
   const site = inOneFolder(printed, records.workshop.siteAddress);
   tell.progress(`writing ${site.pages.length} pages`);
-  await writeSite(site, dir, kind);
+  await writeSite(site, dir, kind, "site", cache);
   await writeSite(
     workshop({ isPrinted: kind === "paper", printedCards }),
     workshopDir,
     kind,
     "workshop",
+    cache,
   );
+  clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };
 }

@@ -15,7 +15,7 @@ import { keptPapers, type KeptPapers } from "./kept-papers.ts";
 import { cardsKey, programKey, rangeKey, sheetKey } from "./paper-keys.ts";
 import { manifestWithPapers, type PaperState } from "./published-data.ts";
 import type { BinaryFile, RangeToPrint, Site } from "./site.ts";
-import type { WorkCache } from "./cache-folder.ts";
+import type { KeptFolder } from "../kept/work-cache.ts";
 
 const RANGE_PATH = "range.pdf";
 
@@ -30,7 +30,7 @@ interface Paper extends PaperState, BinaryFile {}
 export function printedSite(
   site: Site,
   previousDir: string,
-  cache?: WorkCache,
+  cache?: KeptFolder,
 ): { readonly site: Site; readonly warnings: readonly Diagnostic[] } {
   const { prints } = site;
   if (prints === undefined) return { site, warnings: [] };

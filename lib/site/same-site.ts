@@ -8,12 +8,12 @@ import { join, relative } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { PROGRAM_HASH } from "../kept/beside-program.ts";
 import { contentHash } from "../kept/content-hash.ts";
-import { readKept, writeKept } from "./kept-file.ts";
+import { readKept, writeKept } from "../kept/kept-file.ts";
 import { outputManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import type { SiteReport, SiteTask } from "./site-task.ts";
-import type { WorkCache } from "./cache-folder.ts";
+import type { KeptFolder } from "../kept/work-cache.ts";
 
 const FILE = "site.json";
 
@@ -80,7 +80,7 @@ function* bytesIn(folder: string): Generator<string | Uint8Array> {
 export function sameSite(
   { earlierDir, earlierWorkshopDir }: SiteTask,
   key: string | undefined,
-  { folder }: WorkCache,
+  { folder }: KeptFolder,
 ): SiteReport | undefined {
   if (key === undefined) return undefined;
   const kept = readKept(folder, FILE) as Partial<KeptSite> | null | undefined;
@@ -106,7 +106,7 @@ function isStill(dir: string, hashes: OutputHashes | undefined): boolean {
 export function keepSite(
   task: SiteTask,
   key: string | undefined,
-  { folder, keeps }: WorkCache,
+  { folder, keeps }: KeptFolder,
   { sheetCount, diagnostics }: SiteReport,
   program: string | undefined = PROGRAM_HASH,
 ): void {

@@ -1,4 +1,6 @@
 import sharp from "sharp";
+import { keptBytes } from "../kept/kept-result.ts";
+import type { WorkCache } from "../kept/work-cache.ts";
 import { comparableColour, comparableTint, ownColour } from "../pages/screen-swatch.ts";
 import { PANEL_GREY } from "../plots/picture.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -10,6 +12,11 @@ const SIZES = {
   "swatch-square.png": { width: 1200, height: 1200 },
 } as const;
 const LEVELS = ["70", "50", "30"] as const;
+
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
 
 interface Patch {
   readonly hex: string;
@@ -32,23 +39,29 @@ export function hasShareImage({ notations }: Sheet): boolean {
 }
 
 /** A colour as a picture for whoever passes its page on: masstone, and beside it its tints in each white. */
-export async function shareImages(sheets: readonly Sheet[]): Promise<BinaryFile[]> {
+export async function shareImages(
+  sheets: readonly Sheet[],
+  cache?: WorkCache,
+): Promise<BinaryFile[]> {
   const files: BinaryFile[] = [];
   for (const sheet of sheets.filter(hasShareImage)) {
-    for (const [name, size] of Object.entries(SIZES))
+    for (const [name, size] of Object.entries(SIZES)) {
+      const parts = patches(sheet, size);
       files.push({
         path: `colours/${sheet.slug}/${name}`,
-        bytes: await picture(patches(sheet, size), size),
+        bytes: await keptBytes(
+          cache,
+          { module: "lib/site/share-images.ts", inputs: [JSON.stringify([size, parts])] },
+          async () => picture(parts, size),
+        ),
       });
+    }
   }
   return files;
 }
 
 /** Masstone to the edge; tints abut at its right on a landscape picture, below it on a square one. */
-export function patches(
-  { notations, tints }: Sheet,
-  { width, height }: { readonly width: number; readonly height: number },
-): Patch[] {
+export function patches({ notations, tints }: Sheet, { width, height }: Size): Patch[] {
   const masstone = comparableColour(notations.masstone);
   const whites = tints
     .map(({ atL }) => LEVELS.map((level) => comparableTint(atL[level])?.hex))
@@ -87,19 +100,20 @@ export function patches(
   ];
 }
 
-async function picture(
-  parts: readonly Patch[],
-  { width, height }: { readonly width: number; readonly height: number },
-): Promise<Uint8Array> {
-  return sharp({ create: { width, height, channels: 3, background: PANEL_GREY } })
-    .composite(
-      parts.map(({ hex, left, top, width: across, height: down }) => ({
-        input: { create: { width: across, height: down, channels: 3, background: hex } },
-        left,
-        top,
-      })),
-    )
-    // Flat fields have nothing to dither.
-    .png({ palette: true, compressionLevel: 9, dither: 0 })
+const CHANNELS = 3;
+
+/** Every pixel is the very colour of its patch: a palette would be chosen from near it. */
+async function picture(parts: readonly Patch[], { width, height }: Size): Promise<Uint8Array> {
+  const pixels = Buffer.alloc(width * height * CHANNELS, hexBytes(PANEL_GREY));
+  for (const { hex, left, top, width: across, height: down } of parts) {
+    const row = Buffer.alloc(across * CHANNELS, hexBytes(hex));
+    for (let y = top; y < top + down; y++) row.copy(pixels, (y * width + left) * CHANNELS);
+  }
+  return sharp(pixels, { raw: { width, height, channels: CHANNELS } })
+    .png({ compressionLevel: 9 })
     .toBuffer();
+}
+
+function hexBytes(hex: string): Buffer {
+  return Buffer.from(hex.slice(1), "hex");
 }

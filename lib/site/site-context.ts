@@ -18,7 +18,7 @@ import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
 import { sheetWarnings } from "./sheet-warnings.ts";
-import type { WorkCache } from "./cache-folder.ts";
+import type { WorkCache } from "../kept/work-cache.ts";
 import { theoryOnce } from "./theory-cache.ts";
 import { siteAnswers, type SiteAnswers } from "./site-answers.ts";
 

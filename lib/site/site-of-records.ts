@@ -56,7 +56,7 @@ import { LABELS_PDF } from "../workshop/labels-page.ts";
 import { workshopPages } from "../workshop/workshop-pages.ts";
 import { hazardNotes } from "./hazard-notes.ts";
 import { diagnosticsOf, workedSites, type WorkedSite } from "./site-context.ts";
-import type { WorkCache } from "./cache-folder.ts";
+import type { WorkCache } from "../kept/work-cache.ts";
 import { sitemap } from "./sitemap.ts";
 
 /**

@@ -13,11 +13,11 @@ import {
 } from "../optics/theory/theory-figure.ts";
 import type { Records } from "../records/records.ts";
 import { theoryModels } from "../sheet/pigments/theory-models.ts";
-import type { WorkCache } from "./cache-folder.ts";
-import { readKept, writeKept } from "./kept-file.ts";
+import type { KeptFolder } from "../kept/work-cache.ts";
+import { readKept, writeKept } from "../kept/kept-file.ts";
 
 /** The first-principles figure of a range's pigments, when a page first asks for it. */
-export function theoryOnce(records: Records, cache: WorkCache | undefined): () => TheoryFigure {
+export function theoryOnce(records: Records, cache: KeptFolder | undefined): () => TheoryFigure {
   let figure: TheoryFigure | undefined;
   return () => (figure ??= theoryFigure(theoryModels(records), cache));
 }
@@ -28,7 +28,7 @@ export function theoryOnce(records: Records, cache: WorkCache | undefined): () =
  * is not used; a folder that cannot be written does without.
  * @param cache undefined keeps and reads nothing.
  */
-export function theoryFigure(models: TheoryModels, cache: WorkCache | undefined): TheoryFigure {
+export function theoryFigure(models: TheoryModels, cache: KeptFolder | undefined): TheoryFigure {
   const probe = theoryProbe();
   let runs: ReturnType<typeof whiteRuns> | undefined;
   const ofWhites = (): ReturnType<typeof whiteRuns> => (runs ??= whiteRuns(models.whites));
@@ -64,7 +64,7 @@ interface KeptFigure {
 }
 
 function keptOrMade<V>(
-  cache: WorkCache | undefined,
+  cache: KeptFolder | undefined,
   name: string,
   inputs: string,
   made: () => V,

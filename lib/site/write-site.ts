@@ -10,6 +10,7 @@ import { listFilesInManifest, type OutputKind } from "./output-manifest.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { followingBuilds } from "./reload-script.ts";
+import type { WorkCache } from "../kept/work-cache.ts";
 import { shareImages } from "./share-images.ts";
 import type { SiteTask } from "./site-task.ts";
 import type { Site } from "./site.ts";
@@ -41,10 +42,11 @@ export async function writeSite(
   dir: string,
   kind: SiteTask["kind"] = "paper",
   output: OutputKind = "site",
+  cache?: WorkCache,
 ): Promise<void> {
   writeData(site, dir);
   if (kind === "paper")
-    for (const { path, bytes } of await shareImages(site.sheets ?? []))
+    for (const { path, bytes } of await shareImages(site.sheets ?? [], cache))
       writeFileSync(join(dir, path), bytes);
   copyAssets(dir, ASSETS[output], site.language);
   for (const { folder, language } of site.scripts ?? [])

@@ -1,6 +1,6 @@
 import { keepSite, sameSite, siteKey } from "./same-site.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
-import { workCacheOf } from "./cache-folder.ts";
+import { workCacheOf } from "../kept/work-cache.ts";
 
 /** See that both outputs of a task are there: made, unless the earlier ones are what would be. */
 export async function writtenSite(task: SiteTask, tell: SiteTelling): Promise<SiteReport> {

@@ -2,7 +2,7 @@ import { spawn } from "node:child_process";
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
-import { CACHE_FOLDER } from "../../lib/site/cache-folder.ts";
+import { CACHE_FOLDER } from "../../lib/kept/work-cache.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { BIN, mullstone, type CommandRun } from "../support/mullstone.ts";
 import { fourColourWorkshop } from "./demonstration-part.ts";

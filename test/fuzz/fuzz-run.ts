@@ -1,3 +1,4 @@
+import { workCacheOf } from "../../lib/kept/work-cache.ts";
 import { join } from "node:path";
 import type nunjucks from "nunjucks";
 import { formatDiagnostic, type Diagnostic } from "../../lib/diagnostics/diagnostic.ts";
@@ -61,7 +62,7 @@ export function fuzzed(
     progress = () => undefined,
   }: FuzzOptions = {},
 ): FuzzReport {
-  const cache = { folder: join(folder, "figures"), keeps: true };
+  const cache = { ...workCacheOf(folder), folder: join(folder, "figures") };
   const templates = templateEnvironment();
   const workshops = WORKSHOPS.map(readWorkshop);
   for (const { sound } of workshops) {

@@ -59,7 +59,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   send: /^lib\/site\/site-server\.ts$/,
   "markdown-it": /^lib\/(?:pages\/markdown|answers\/answer-markdown)\.ts$/,
   "node:crypto":
-    /^lib\/(?:kept\/[\w-]+|sheet\/revision|site\/build-lock|site\/kept-[\w-]+|site\/theory-cache|site\/work-folder)\.ts$/,
+    /^lib\/(?:kept\/[\w-]+|sheet\/revision|site\/build-lock|site\/theory-cache|site\/work-folder)\.ts$/,
 };
 
 /** `csv-parse` of "csv-parse/sync", `@11ty/eleventy` of a path in it; Node's own modules keep their whole name. */

@@ -4,7 +4,7 @@ import { describe, expect, inject, test } from "vitest";
 import { listFilesInManifest, MANIFEST_KINDS } from "../../lib/site/output-manifest.ts";
 import { keepSite, sameSite, siteKey } from "../../lib/site/same-site.ts";
 import type { SiteReport, SiteTask } from "../../lib/site/site-task.ts";
-import { workCacheOf } from "../../lib/site/cache-folder.ts";
+import { workCacheOf } from "../../lib/kept/work-cache.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 
 const PROGRAM = "program-0123456789abcdef";

@@ -11,7 +11,7 @@ import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { particleModel, type ParticleModel } from "../../lib/optics/theory/particle-model.ts";
-import { CACHE_FOLDER, workCacheOf, type WorkCache } from "../../lib/site/cache-folder.ts";
+import { CACHE_FOLDER, workCacheOf, type KeptFolder } from "../../lib/kept/work-cache.ts";
 import { theoryFigure } from "../../lib/site/theory-cache.ts";
 
 const model = (
@@ -36,7 +36,7 @@ const MODELS = { whites: [RUTILE], blacks: [model("lamp-black", "PBk 6", 0.09, f
 
 let scratch = "";
 let folder = "";
-let cache: WorkCache = { folder: "", keeps: true };
+let cache: KeptFolder = { folder: "", keeps: true };
 beforeEach(() => {
   scratch = mkdtempSync(join(tmpdir(), "mullstone-test-"));
   cache = workCacheOf(join(scratch, "content"));

@@ -12,9 +12,9 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { beforeEach, describe, expect, inject, test } from "vitest";
-import { readKept, writeKept } from "../../lib/site/kept-file.ts";
+import { readKept, writeKept } from "../../lib/kept/kept-file.ts";
 import { keptPapers } from "../../lib/site/kept-papers.ts";
-import { keptSeal } from "../../lib/site/kept-seal.ts";
+import { keptSeal } from "../../lib/kept/kept-seal.ts";
 
 let home = "";
 let folder = "";

@@ -8,8 +8,8 @@ const KEY_BYTES = 32;
 /** Tells what this user kept from what anybody else put in its place. */
 export interface KeptSeal {
   /** Of some content, 64 hex digits that nobody finds without the key. */
-  readonly of: (content: string) => string;
-  readonly isOf: (content: string, seal: unknown) => boolean;
+  readonly of: (content: string | Uint8Array) => string;
+  readonly isOf: (content: string | Uint8Array, seal: unknown) => boolean;
 }
 
 /**
@@ -20,8 +20,8 @@ export interface KeptSeal {
  */
 export function keptSeal(what: string, file = keyFile()): KeptSeal {
   const key = keyOf(file);
-  const of = (content: string): string =>
-    createHmac("sha256", key).update(`${what}\n${content}`).digest("hex");
+  const of = (content: string | Uint8Array): string =>
+    createHmac("sha256", key).update(`${what}\n`).update(content).digest("hex");
   return {
     of,
     isOf: (content, seal) => {

@@ -1,0 +1,160 @@
+/**
+ * Results kept by what they were made from. The name of a file is the hash of all that went into
+ * the result, so that nothing in it is ever out of date; its first bytes are the seal of its user,
+ * so that a file which was damaged, or put there by somebody else, is made anew.
+ */
+import { randomUUID } from "node:crypto";
+import {
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
+import { dirname, join } from "node:path";
+import { deserialize, serialize } from "node:v8";
+import { contentHash } from "./content-hash.ts";
+import { keptSeal } from "./kept-seal.ts";
+import type { WorkCache } from "./work-cache.ts";
+
+/** Below the cache's folder; in it a folder for each first byte of a name. */
+const RESULTS = "results";
+const SEAL_BYTES = 32;
+/** Read at most: no result comes near it. */
+const LARGEST_BYTES = 64 * 1024 * 1024;
+/** What is kept in all, at most, and what is left when some has to go: what was used last. */
+const MOST_BYTES = 512 * 1024 * 1024;
+const LEFT_BYTES = 384 * 1024 * 1024;
+/** A result is marked as used no more often than this [ms]. */
+const MARKED_EVERY_MS = 3_600_000;
+
+/** All that a result follows from. */
+export interface Origin {
+  /** The module that makes it: `lib/site/share-images.ts`. */
+  readonly module: string;
+  /** Every byte that goes into it beside the program's modules; the first may name what is made. */
+  readonly inputs: Iterable<string | Uint8Array>;
+}
+
+/**
+ * Some bytes, kept where they were made of these very inputs before, else made now and kept.
+ * @param cache undefined keeps nothing.
+ * @param made from the origin and from nothing else.
+ */
+export async function keptBytes(
+  cache: WorkCache | undefined,
+  origin: Origin,
+  made: () => Promise<Uint8Array>,
+): Promise<Uint8Array> {
+  const key = keyOf(cache, origin);
+  if (cache === undefined || key === undefined) return made();
+  const found = readResult(cache, key);
+  if (found !== undefined) return found;
+  const bytes = await made();
+  writeResult(cache, key, bytes);
+  return bytes;
+}
+
+/** The same of a value: one that can be cloned, and whose identity nobody asks for. */
+export function keptValue<V>(cache: WorkCache | undefined, origin: Origin, made: () => V): V {
+  const key = keyOf(cache, origin);
+  if (cache === undefined || key === undefined) return made();
+  const found = readResult(cache, key);
+  if (found !== undefined) return deserialize(found) as V;
+  const value = made();
+  writeResult(cache, key, serialize(value));
+  return value;
+}
+
+function keyOf(cache: WorkCache | undefined, { module, inputs }: Origin): string | undefined {
+  const part = cache?.programPart(module);
+  return part === undefined
+    ? undefined
+    : contentHash([module, part, process.version, ...inputs]).toString("hex");
+}
+
+function fileOf({ folder }: WorkCache, key: string): string {
+  return join(folder, RESULTS, key.slice(0, 2), key.slice(2));
+}
+
+function sealOf(key: string, content: Uint8Array): Buffer {
+  return Buffer.from(keptSeal(`result ${key}`).of(content), "hex");
+}
+
+function readResult(cache: WorkCache, key: string): Buffer | undefined {
+  try {
+    const file = fileOf(cache, key);
+    const found = statSync(file);
+    // A pipe would never end, and is not opened.
+    if (!found.isFile() || found.size > LARGEST_BYTES) return undefined;
+    const bytes = readFileSync(file);
+    const content = bytes.subarray(SEAL_BYTES);
+    if (!sealOf(key, content).equals(bytes.subarray(0, SEAL_BYTES))) return undefined;
+    const now = Date.now();
+    if (cache.keeps && now - found.mtimeMs > MARKED_EVERY_MS)
+      utimesSync(file, now / 1000, now / 1000);
+    return content;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Written aside and moved into place, so that nobody reads half a file; where it can't be, the next build makes it again. */
+function writeResult(cache: WorkCache, key: string, content: Uint8Array): void {
+  if (!cache.keeps || content.length + SEAL_BYTES > LARGEST_BYTES) return;
+  const file = fileOf(cache, key);
+  const aside = `${file}-${randomUUID()}`;
+  try {
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(join(cache.folder, ".gitignore"), "*\n");
+    writeFileSync(aside, Buffer.concat([sealOf(key, content), content]), { flag: "wx" });
+    renameSync(aside, file);
+  } catch {
+    remove(aside);
+  }
+}
+
+/** Let what has not been used for longest go, where more is kept than should be. */
+export function clearResults(
+  { folder, keeps }: WorkCache,
+  { most, left } = { most: MOST_BYTES, left: LEFT_BYTES },
+): void {
+  if (!keeps) return;
+  const files = filesIn(join(folder, RESULTS)).toSorted((one, other) => other.used - one.used);
+  if (files.reduce((sum, { size }) => sum + size, 0) <= most) return;
+  let sum = 0;
+  for (const { file, size } of files) if ((sum += size) > left) remove(file);
+}
+
+/** Files of ours alone: a link is not followed, and what bears another name stays. */
+function filesIn(folder: string): { file: string; size: number; used: number }[] {
+  return namesIn(folder, /^[0-9a-f]{2}$/).flatMap((own) =>
+    namesIn(join(folder, own), /^[0-9a-f]{62}(-[0-9a-f-]{36})?$/).flatMap((name) => {
+      const file = join(folder, own, name);
+      const found = lstatSync(file, { throwIfNoEntry: false });
+      return found?.isFile() === true ? [{ file, size: found.size, used: found.mtimeMs }] : [];
+    }),
+  );
+}
+
+function namesIn(folder: string, form: RegExp): string[] {
+  try {
+    return lstatSync(folder).isDirectory()
+      ? readdirSync(folder).filter((name) => form.test(name))
+      : [];
+  } catch {
+    return [];
+  }
+}
+
+function remove(file: string): void {
+  try {
+    rmSync(file, { force: true });
+  } catch {
+    // There is no folder that it could lie in.
+  }
+}
