@@ -8,9 +8,7 @@
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { Finding } from "../classify/finding.ts";
 import type { HazardClass } from "../classify/hazard-class.ts";
-import type { HazardCode } from "../texts/hazard-statement.ts";
 import type { Composition } from "../classify/composition.ts";
-import type { PrecautionaryCode } from "../texts/precautionary-statement.ts";
 import type { ChosenPrecaution } from "./precautionary-choice.ts";
 
 /** Largest contents of a small package, inclusive [ml]. */
@@ -49,11 +47,12 @@ export type SmallPackageStatement = StatementOf<
   {
     readonly packageMl: number;
     readonly upToMl: number;
-    readonly statements: readonly (HazardCode | PrecautionaryCode)[];
+    /** Hazard statements, then precautionary ones. */
+    readonly statements: readonly string[];
   }
 >;
 export type SmallPackage = SmallPackageStatement & {
-  readonly mayLeaveOut: readonly (HazardCode | PrecautionaryCode)[];
+  readonly mayLeaveOut: readonly string[];
 };
 
 /**
@@ -71,12 +70,12 @@ export function smallPackageReduction(
   if (frame !== "EU CLP" || packageMl === undefined || packageMl > SMALL_PACKAGE_ML)
     return undefined;
   const classes = publicSale ? MAY_GO : [...MAY_GO, ...MAY_GO_IN_TRADE];
-  const codesOf = (these: readonly HazardClass[]) =>
+  const codesOf = (these: readonly HazardClass[]): string[] =>
     findings
       .filter(({ hazardClass }) => these.includes(hazardClass))
       .map(({ statement }) => statement);
   const hazards = codesOf(classes);
-  const answered: readonly string[] = [...hazards, ...codesOf(PRECAUTIONS_MAY_GO)];
+  const answered = [...hazards, ...codesOf(PRECAUTIONS_MAY_GO)];
   const mayLeaveOut = [
     ...hazards,
     ...precautions
