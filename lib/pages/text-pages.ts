@@ -86,7 +86,7 @@ export function aboutPage(context: PageContext, place: PagePlace): AboutView {
   return {
     kind: "about",
     ...pageHead(context, place, text.heading, text.lead(records.workshop.name)),
-    lead: [lead],
+    lead: [lead, text.revision(context.revision)],
     sections: text.sections.map(proseSection),
   };
 }

@@ -6,6 +6,7 @@ import { browserAssets, wordedScripts } from "./browser-assets.ts";
 import { FONT_FILES, FONT_LICENCES } from "./font-files.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
 import { OutputFault } from "./output-fault.ts";
+import { keptPages, type PagesOf } from "./kept-pages.ts";
 import { listFilesInManifest, type OutputKind } from "./output-manifest.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
@@ -33,17 +34,19 @@ const ASSETS: Readonly<Record<OutputKind, OutputAssets>> = {
 
 const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 
+/** Where and how a site is written. */
+export interface Writing extends PagesOf {
+  /** Of pictures and pages; without it each is made. */
+  readonly cache?: WorkCache;
+}
+
 /**
  * Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`.
- * On screen alone there are no pictures to pass on, and pages follow the builds.
+ * On screen alone there are no pictures to pass on, and pages follow the builds. A page that would
+ * come out as in the earlier output is taken from there.
  */
-export async function writeSite(
-  site: Site,
-  dir: string,
-  kind: SiteTask["kind"] = "paper",
-  output: OutputKind = "site",
-  cache?: WorkCache,
-): Promise<void> {
+export async function writeSite(site: Site, writing: Writing): Promise<void> {
+  const { dir, kind, output, cache } = writing;
   writeData(site, dir);
   if (kind === "paper")
     for (const { path, bytes } of await shareImages(site.sheets ?? [], cache))
@@ -55,6 +58,14 @@ export async function writeSite(
       mkdirSync(dirname(file), { recursive: true });
       writeFileSync(file, text);
     }
+  const kept = keptPages(cache, writing);
+  const pages = site.pages.filter((page) => !kept.isTaken(page));
+  if (pages.length > 0) await renderPages({ ...site, pages }, dir, kind);
+  kept.keep(site.pages);
+  listFilesInManifest(dir);
+}
+
+async function renderPages(site: Site, dir: string, kind: SiteTask["kind"]): Promise<void> {
   const eleventy = await newEleventy(dir, (config) => {
     configure(config, () => site);
     if (kind === "screen") config.addTransform("follow builds", followingBuilds);
@@ -62,15 +73,13 @@ export async function writeSite(
   eleventy.disableLogger();
   await eleventy.write();
   const absent = site.pages.filter(({ path }) => !isWritten(join(dir, path)));
-  if (absent.length === 0) listFilesInManifest(dir);
-  else {
+  if (absent.length > 0)
     throw new OutputFault(
       `${site.pages.length - absent.length} pages of ${site.pages.length} were written; these are missing: ${absent
         .slice(0, 3)
         .map(({ path }) => path)
         .join(", ")}`,
     );
-  }
 }
 
 /** A template that could not be read leaves a page without a letter in it, and no other complaint. */
