@@ -97,7 +97,7 @@ export function checkedRecords(
     ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
     ...tradeFaults(files),
     ...(knowledge === undefined ? [] : pigmentFaults(files, knowledge)),
-    ...paintFaults(files),
+    ...(tables === undefined ? [] : paintFaults(files, tables)),
     ...columnFaults(files),
     ...drawdownFaults(read, masstoneOf, (slug) => isExtender(slug, files, knowledge)),
     ...(knowledge === undefined ? [] : colourFaults(read, files, knowledge)),
@@ -106,7 +106,7 @@ export function checkedRecords(
     ...amountFaults(files, today),
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
-    ...claimFaults(files),
+    ...(hazard === undefined ? [] : claimFaults(files, hazard.forbiddenWords)),
     ...pairFaults(files),
   );
 

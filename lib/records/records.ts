@@ -37,7 +37,7 @@ export interface SpectrumReading extends ReadingOrigin {
   readonly count: number;
   readonly geometry: Geometry;
   readonly surface?: Surface;
-  /** What the workshop states of its instrument, else by the replicates in its file; of the mean where several were averaged. */
+  /** What the workshop states of its instrument, else by the replicates read by it; of the mean where several were averaged. */
   readonly noise: ReadingNoise;
   /** Day of the calibration that it was read under, YYYY-MM-DD: the day of the reading unless it says otherwise. */
   readonly calibration?: string;

@@ -1,4 +1,5 @@
 /** Every mixture of a few colours and a white that comes near a colour: singles first, then pairs, then threes. */
+import { at } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
@@ -81,9 +82,9 @@ export function* foundMixes(
             colours: members.flatMap((member, i) =>
               member === 0
                 ? []
-                : [{ slug: colours[member - 1] ?? "", parts: found.amounts[i] ?? NaN }],
+                : [{ slug: colours[member - 1] ?? "", parts: at(found.amounts, i) }],
             ),
-            white: { slug: wish.white, parts: members[0] === 0 ? (found.amounts[0] ?? NaN) : 0 },
+            white: { slug: wish.white, parts: members[0] === 0 ? at(found.amounts, 0) : 0 },
           },
         };
   }
@@ -172,7 +173,7 @@ function fullLab(
 ): Lab {
   const parts = members.flatMap((member, i) => {
     const ladder = ladders[member - 1];
-    return member === 0 || ladder === undefined ? [] : [{ ladder, parts: amounts[i] ?? NaN }];
+    return member === 0 || ladder === undefined ? [] : [{ ladder, parts: at(amounts, i) }];
   });
   const total = parts.reduce((sum, part) => sum + part.parts, 0);
   const mixed = mixture(parts);
@@ -181,7 +182,7 @@ function fullLab(
   if (first === undefined) throw new Error("Unreachable: a mixture of no colour");
   const { geometry, surface } = first.fit;
   const seenAs: SeenAs = { geometry, surface: surface.surface };
-  const massRatio = members[0] === 0 ? total / (amounts[0] ?? NaN) : Infinity;
+  const massRatio = members[0] === 0 ? total / at(amounts, 0) : Infinity;
   const { grid, values } = finishedSpectrum(mixedReading(mixed, massRatio), seenAs, "glossy");
   return labOf(grid, values);
 }
