@@ -12,6 +12,7 @@ import type {
   PictureView,
   PropertyTableView,
   SourceEntryView,
+  StandingKeyView,
   StandingView,
   TableView,
   TermView,
@@ -40,6 +41,7 @@ export type Block =
   | CardsBlock
   | AnswersBlock
   | TermsBlock
+  | KeyBlock
   | ProseBlock
   | SourcesBlock
   | DownloadsBlock
@@ -198,6 +200,13 @@ export interface AnswersBlock {
 export interface TermsBlock {
   readonly kind: "terms";
   readonly terms: readonly TermView[];
+}
+
+/** The key to standings: how each figure is known. */
+export interface KeyBlock {
+  readonly kind: "key";
+  readonly heading: string;
+  readonly standings: readonly StandingKeyView[];
 }
 
 /** Rendered Markdown. */

@@ -1,3 +1,5 @@
+import type { KeyBlock } from "../blocks/block.ts";
+import type { Words } from "../words/words.ts";
 import type { LinkView, SiteView } from "../present/views.ts";
 import { LANGUAGE_NAMES } from "../words/languages.ts";
 import { languageFolder, pageLanguages } from "./page-languages.ts";
@@ -44,10 +46,19 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
     cautionLine: pages.cautionLine,
     build: pages.build(date === undefined ? undefined : words.date(date), revision),
     ...(workshop.contact === undefined ? {} : { contact: workshop.contact }),
-    standings: (["measured", "derived", "estimated", "stated", "not stated"] as const).map(
-      (kind) => ({ kind, ...words.standings[kind] }),
-    ),
+    standings: standingsKey(words).standings,
     translations: translationsOf(context, { path, root }),
+  };
+}
+
+/** How each figure is known: a mark and a word for each, with what it means. */
+export function standingsKey({ pages, standings }: Words): KeyBlock {
+  return {
+    kind: "key",
+    heading: pages.frame.standingsHeading,
+    standings: (["measured", "derived", "estimated", "stated", "not stated"] as const).map(
+      (kind) => ({ kind, ...standings[kind] }),
+    ),
   };
 }
 

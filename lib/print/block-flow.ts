@@ -104,6 +104,7 @@ const LAID: Laid = {
     ),
   wall: (block, style) => (block.form === "tints" ? wallFigure(block, style) : []),
   group: ({ blocks }, style) => blockFlow(blocks, style),
+  key: NOTHING,
   links: NOTHING,
   cards: NOTHING,
   answers: NOTHING,
