@@ -38,7 +38,7 @@ const PROGRAM_DEPTH = 4;
 
 /** @param scratch folder that the builds lie in; the two newest stay. */
 export function liveBuilds(
-  { contentDir, date, claims, since }: CommandOptions,
+  { contentDir, date, base, claims, since }: CommandOptions,
   scratch: string,
 ): LiveBuilds {
   const content = (): string => folderState(contentDir, CONTENT_DEPTH);
@@ -64,6 +64,7 @@ export function liveBuilds(
         {
           contentDir,
           date,
+          base,
           claims,
           strict: false,
           dir: pages.site,

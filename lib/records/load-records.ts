@@ -39,6 +39,7 @@ import { eachValue } from "./record-values.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
+import { siteBase } from "./site-base.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes, unitSlips } from "./unit-slips.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
@@ -125,6 +126,7 @@ export function checkedRecords(
     records: {
       hazardKnowledge: hazard,
       workshop: files.workshop.record,
+      siteBase: siteBase(files.workshop.record),
       workshopPlace: files.workshop.yaml.place,
       ...(grounds === undefined ? {} : { grounds }),
       pigments: checked(files.pigments),

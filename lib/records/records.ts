@@ -135,6 +135,8 @@ export interface Records {
   /** What the hazard room knows by its tables. */
   readonly hazardKnowledge: HazardKnowledge;
   readonly workshop: WorkshopRecord;
+  /** The folder of its host that the site stands in: `/`, or `/colours/`. */
+  readonly siteBase: string;
   /** Where in workshop.yaml a value stands. */
   readonly workshopPlace: Checked<WorkshopRecord>["place"];
   /** The bare halves of the workshop's own opacity chart. */

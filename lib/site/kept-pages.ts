@@ -33,10 +33,15 @@ const NOTHING_KEPT: KeptPages = { isTaken: () => false, keep: () => undefined };
 
 /**
  * Pages between builds: rendered are those whose view, frame or templates have changed since.
+ * @param named what pages say of the rest of their site: its folder, the names of its assets.
  * @param cache undefined, or of a program whose modules are not known, takes nothing and keeps nothing.
  */
-export function keptPages(cache: WorkCache | undefined, of: PagesOf): KeptPages {
-  const rendering = cache && renderingKey(cache, of.kind);
+export function keptPages(
+  cache: WorkCache | undefined,
+  of: PagesOf,
+  named: readonly string[],
+): KeptPages {
+  const rendering = cache && renderingKey(cache, [of.kind, ...named]);
   if (cache === undefined || rendering === undefined) return NOTHING_KEPT;
   const name = `pages-${of.output}-${of.kind}.json`;
   const before = new Map(Object.entries((readKept(cache.folder, name) ?? {}) as MadePages));
@@ -64,15 +69,19 @@ export function keptPages(cache: WorkCache | undefined, of: PagesOf): KeptPages 
 const TEMPLATES = join(PACKAGE_ROOT, "templates");
 
 /** Everything beside its view that a page is made of. */
-function renderingKey({ programPart }: WorkCache, kind: SiteTask["kind"]): string | undefined {
-  const parts = ["lib/site/template-environment.ts", "lib/site/reload-script.ts"].map(programPart);
+function renderingKey({ programPart }: WorkCache, asked: readonly string[]): string | undefined {
+  const parts = [
+    "lib/site/template-environment.ts",
+    "lib/site/reload-script.ts",
+    "lib/site/hashed-names.ts",
+  ].map(programPart);
   if (!parts.every((part) => part !== undefined)) return undefined;
   const templates = readdirSync(TEMPLATES, { recursive: true, encoding: "utf8" })
     .filter((file) => file.endsWith(".njk"))
     .sort()
     .flatMap((file) => [file, readFileSync(join(TEMPLATES, file))]);
   const wiring = readFileSync(join(PACKAGE_ROOT, "eleventy.config.ts"));
-  return contentHash([kind, process.version, ...parts, wiring, ...templates]).toString("hex");
+  return contentHash([...asked, process.version, ...parts, wiring, ...templates]).toString("hex");
 }
 
 /** Bring a file of the earlier output as a second name of it, where it is still as it came out. */

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
+import { recordsBelow } from "../records/site-base.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { earlierCards } from "./earlier-manifest.ts";
 import { allLanguages, inOneFolder } from "./one-folder.ts";
@@ -22,6 +23,7 @@ export async function madeSite(
   {
     contentDir,
     date,
+    base,
     strict,
     claims,
     dir,
@@ -43,13 +45,14 @@ export async function madeSite(
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
   const printedCards = since === undefined ? undefined : earlierCards(since);
-  const { records, diagnostics: ofRecords } = loadRecords(
+  const { records: asWritten, diagnostics: ofRecords } = loadRecords(
     contentDir,
     process.cwd(),
     latestDate(date),
     parsers,
   );
-  if (isStopped(ofRecords) || records === undefined) return stopped();
+  if (isStopped(ofRecords) || asWritten === undefined) return stopped();
+  const records = recordsBelow(asWritten, base);
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
   tell.progress(`working out ${sheets}`);
   const {
