@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
+import { withPhotographs } from "../photographs/taken-photographs.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { earlierCards } from "./earlier-manifest.ts";
 import { allLanguages, inOneFolder } from "./one-folder.ts";
@@ -32,11 +33,10 @@ export async function madeSite(
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
   const printedCards = since === undefined ? undefined : earlierCards(since);
-  const { records, diagnostics: ofRecords } = loadRecords(
-    contentDir,
-    process.cwd(),
-    latestDate(date),
-    parsers,
+  const { records, diagnostics: ofRecords } = await withPhotographs(
+    loadRecords(contentDir, process.cwd(), latestDate(date), parsers),
+    cache,
+    "pictures, too",
   );
   if (isStopped(ofRecords) || records === undefined) return stopped();
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;

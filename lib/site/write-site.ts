@@ -100,7 +100,10 @@ async function newEleventy(
 export function writeData(site: Site, dir: string): void {
   const contents = [
     ...site.files.map(({ path, text }) => ({ path, content: text })),
-    ...(site.papers ?? []).map(({ path, bytes }) => ({ path, content: bytes })),
+    ...[...(site.papers ?? []), ...(site.photographs ?? [])].map(({ path, bytes }) => ({
+      path,
+      content: bytes,
+    })),
   ];
   for (const { path, content } of contents) {
     const file = join(dir, path);
