@@ -233,9 +233,6 @@ export function pigmentPage(
     colours: colours.map((worded) => colourCard(worded, context, place)),
     ...(colours.length === 0 ? { noColours: text.noColours } : {}),
     terms: [],
-    revision: words.pages.build(
-      context.date === undefined ? undefined : words.date(context.date),
-      context.revision,
-    ),
+    revision: words.pages.build(context.date === undefined ? undefined : words.date(context.date)),
   };
 }

@@ -20,7 +20,19 @@ const parsers = keptParsers();
  * Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it.
  */
 export async function madeSite(
-  { contentDir, date, base, strict, claims, dir, workshopDir, kind, earlierDir, since }: SiteTask,
+  {
+    contentDir,
+    date,
+    base,
+    strict,
+    claims,
+    dir,
+    workshopDir,
+    kind,
+    earlierDir,
+    earlierWorkshopDir,
+    since,
+  }: SiteTask,
   cache: WorkCache,
   tell: SiteTelling,
 ): Promise<SiteReport> {
@@ -57,14 +69,14 @@ export async function madeSite(
   const printed = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
   const site = inOneFolder(printed, records.workshop.siteAddress);
   tell.progress(`writing ${site.pages.length} pages`);
-  await writeSite(site, dir, kind, "site", cache);
-  await writeSite(
-    workshop({ isPrinted: kind === "paper", printedCards }),
-    workshopDir,
+  await writeSite(site, { output: "site", kind, dir, earlierDir, cache });
+  await writeSite(workshop({ isPrinted: kind === "paper", printedCards }), {
+    output: "workshop",
     kind,
-    "workshop",
+    dir: workshopDir,
+    earlierDir: earlierWorkshopDir,
     cache,
-  );
+  });
   clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };
 }
