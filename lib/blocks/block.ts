@@ -13,6 +13,7 @@ import type {
   PictureView,
   PropertyTableView,
   SourceEntryView,
+  StandingKeyView,
   StandingView,
   TableView,
   TermView,
@@ -41,6 +42,7 @@ export type Block =
   | CardsBlock
   | AnswersBlock
   | TermsBlock
+  | KeyBlock
   | ProseBlock
   | SourcesBlock
   | DownloadsBlock
@@ -200,6 +202,13 @@ export interface AnswersBlock {
 export interface TermsBlock {
   readonly kind: "terms";
   readonly terms: readonly TermView[];
+}
+
+/** The key to standings: how each figure is known. */
+export interface KeyBlock {
+  readonly kind: "key";
+  readonly heading: string;
+  readonly standings: readonly StandingKeyView[];
 }
 
 /** Rendered Markdown. */

@@ -24,14 +24,16 @@ export type DrierStatement = StatementOf<
   }
 >;
 
+/** @param rows of `driers.csv`. */
 export function drierContributions(
   driers: readonly AddedDrier[],
   pigments: readonly ChemicalPart[],
+  rows: readonly DrierRow[],
 ): Contribution<DrierStatement>[] {
   const carbon = pigments.some(({ chemistry }) => chemistry.chemistry === "fine carbon");
   const dries = pigments.some(({ chemistry }) => chemistry.effect === "drier");
   return driers
-    .map((drier) => ({ drier, ...drierDose(drier) }))
+    .map((drier) => ({ drier, ...drierDose(drier, rows) }))
     .toSorted((one, other) => strength(other) - strength(one))
     .map(({ drier: { metal, percentOnOil }, row, share }, i) => {
       const acting = i > 0 || dries ? share * FURTHER_SHARE : share;
@@ -43,7 +45,7 @@ export function drierContributions(
           rule: carbon ? "carbon-takes-up-drier" : "added-drier",
           values: { metal, percentOnOil, acts: row.acts, factor },
           standing: "estimated",
-          source: "memory-drying",
+          source: row.source,
         },
       };
     });

@@ -17,9 +17,11 @@ import {
   CLASS_TEMPERATURE_C,
   type DryingClassRuling,
 } from "./drying-class.ts";
+import type { DryingKnowledge } from "./drying-knowledge.ts";
 import { filmContribution, temperatureContribution } from "./film-conditions.ts";
+import { linseedDays, oilRow, type OilPart } from "./oils.ts";
 import { pigmentContributions, slowingShare, type ChemicalPart } from "./pigment-contributions.ts";
-import { LINSEED_DAYS, oilContributions, type OilPart } from "./vehicle-drying.ts";
+import { oilContributions } from "./vehicle-drying.ts";
 
 export interface DryingPigment {
   readonly name: string;
@@ -70,7 +72,10 @@ const DIGITS = 12;
 /**
  * @throws RangeError when a thickness, temperature or dose lies outside its law's reach, or oils do not sum to 1.
  */
-export function dryingEstimate(question: DryingQuestion): DryingEstimate | DryingUnknown {
+export function dryingEstimate(
+  question: DryingQuestion,
+  { oils, driers }: Pick<DryingKnowledge, "oils" | "driers">,
+): DryingEstimate | DryingUnknown {
   const { parts, unknownPigments } = identified(question.pigments);
   if (unknownPigments.length > 0 || parts.length === 0) {
     return {
@@ -80,16 +85,17 @@ export function dryingEstimate(question: DryingQuestion): DryingEstimate | Dryin
     };
   }
   const contributions: Contribution[] = [
-    ...oilContributions(question.oils, slowingShare(parts)),
-    ...pigmentContributions(parts),
-    ...drierContributions(question.addedDriers ?? [], parts),
+    ...oilContributions(question.oils, oils, slowingShare(parts)),
+    ...pigmentContributions(parts, oils),
+    ...drierContributions(question.addedDriers ?? [], parts, driers),
     filmContribution(question.filmThicknessUm ?? CLASS_FILM_UM),
     temperatureContribution(question.temperatureC ?? CLASS_TEMPERATURE_C),
   ];
   const [least, most] = product(contributions.map(({ factor }) => factor));
+  const days = linseedDays(oils);
   const touchDryDays: Interval = [
-    Number((LINSEED_DAYS[0] * least).toPrecision(DIGITS)),
-    Number((LINSEED_DAYS[1] * most).toPrecision(DIGITS)),
+    Number((days[0] * least).toPrecision(DIGITS)),
+    Number((days[1] * most).toPrecision(DIGITS)),
   ];
   return {
     known: true,
@@ -98,9 +104,9 @@ export function dryingEstimate(question: DryingQuestion): DryingEstimate | Dryin
     ruling: dryingClassRuling(touchDryDays),
     base: {
       rule: "linseed-oil-alone",
-      values: { days: LINSEED_DAYS },
+      values: { days },
       standing: "estimated",
-      source: "memory-drying",
+      source: oilRow(oils, "linseed").source,
     },
   };
 }

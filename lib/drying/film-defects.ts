@@ -9,10 +9,11 @@ import type { StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 import { drierWarnings, type AddedDrier, type DrierWarning } from "./added-drier.ts";
 import type { Chemistry } from "./chemistry-drying.ts";
+import type { DryingKnowledge } from "./drying-knowledge.ts";
 import { noteStatements, type DryingNoteRow, type NoteStatement } from "./drying-notes.ts";
 import { mediumStatements, type MediumStatement } from "./medium-in-paint.ts";
 import { sinkingInStatements, type ExpectedFinish, type SinkingStatement } from "./sinking-in.ts";
-import type { OilPart } from "./vehicle-drying.ts";
+import type { OilPart } from "./oils.ts";
 import { yellowingStatement, type YellowingStatement } from "./yellowing.ts";
 
 export interface FilmPigment {
@@ -68,23 +69,22 @@ export const WRINKLES_FROM_OIL = 0.68;
 
 /**
  * Every statement that the paint gives cause for: pigments' first, then oil, driers, recipe.
- * @param rows of `film-health.csv`.
  * @throws RangeError when a drier's dose lies beyond reach.
  */
 export function filmHealthStatements(
   film: Film,
-  rows: readonly HealthRow[],
+  { filmHealth, oils, driers }: DryingKnowledge,
 ): FilmHealthStatement[] {
-  const yellowing = yellowingStatement(film.oils);
+  const yellowing = yellowingStatement(film.oils, oils);
   return [
-    ...film.pigments.flatMap((pigment) => pigmentStatements(pigment, rows)),
+    ...film.pigments.flatMap((pigment) => pigmentStatements(pigment, filmHealth)),
     ...noteStatements(
       "skins-and-stays-soft",
       film.pigments.map(({ notes = [], ...pigment }) => ({ ...pigment, notes })),
     ),
     ...(yellowing === undefined ? [] : [yellowing]),
     ...mediumStatements(film.mediums ?? [], "yellowing"),
-    ...drierWarnings(film.addedDriers ?? []),
+    ...drierWarnings(film.addedDriers ?? [], driers),
     ...(film.oilVolumeFraction === undefined ? [] : wrinkling(film.oilVolumeFraction)),
     ...(film.finish === undefined ? [] : sinkingInStatements(film.finish)),
   ];

@@ -17,7 +17,7 @@ import type { Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import type { ChemistryRow, DryingCause } from "./chemistry-drying.ts";
 import { inPart, ratio, signOf, type Contribution } from "./contribution.ts";
-import { LINSEED_DAYS } from "./vehicle-drying.ts";
+import { linseedDays, type OilRow } from "./oils.ts";
 import { at } from "../quantities/at.ts";
 
 export interface ChemicalPart {
@@ -65,13 +65,16 @@ export type PigmentStatement =
       }
     >;
 
+/** @param oils of `oils.csv`. */
 export function pigmentContributions(
   parts: readonly ChemicalPart[],
+  oils: readonly OilRow[],
 ): Contribution<PigmentStatement>[] {
   const weights = partWeights(parts);
-  if (weights === undefined) return [unweighed(parts)];
+  const alone = parts.map(({ chemistry }) => ratio(chemistry.daysInLinseed, linseedDays(oils)));
+  if (weights === undefined) return [unweighed(parts, alone)];
   return parts.map((part, i) => {
-    const factor = inPart(factorAlone(part), at(weights, i));
+    const factor = inPart(at(alone, i), at(weights, i));
     // The days of what takes no part spread a little wider than the oil's, and that is no slowing.
     const sign = part.chemistry.effect === "neutral" ? "none" : signOf(factor);
     return { sign, factor, statement: statementOf(part, factor) };
@@ -108,12 +111,10 @@ export function partWeights(
   return counted.map((share) => share / whole);
 }
 
-function factorAlone({ chemistry }: ChemicalPart): Interval {
-  return ratio(chemistry.daysInLinseed, LINSEED_DAYS);
-}
-
-function unweighed(parts: readonly ChemicalPart[]): Contribution<PigmentStatement> {
-  const factors = parts.map(factorAlone);
+function unweighed(
+  parts: readonly ChemicalPart[],
+  factors: readonly Interval[],
+): Contribution<PigmentStatement> {
   const factor: Interval = [
     Math.min(...factors.map(([least]) => least)),
     Math.max(...factors.map(([, most]) => most)),

@@ -1,33 +1,12 @@
 /** What the oil itself does to drying. */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { at } from "../quantities/at.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { inPart, ratio, signOf, type Contribution } from "./contribution.ts";
-
-export type Oil = "linseed" | "walnut" | "safflower" | "poppy" | "stand linseed";
-
-/** Days to touch dry [d] of each oil alone, thin film, 20-23 degrees C. @source memory-drying */
-export const OIL_DRYING_DAYS: Readonly<Record<Oil, Interval>> = {
-  linseed: [3, 5],
-  walnut: [4, 6],
-  "stand linseed": [4, 7],
-  safflower: [5, 8],
-  poppy: [6, 10],
-};
-export const OILS = Object.keys(OIL_DRYING_DAYS) as readonly Oil[];
-
-/** The oil that pigments' days are given in. */
-export const LINSEED_DAYS: Interval = OIL_DRYING_DAYS.linseed;
+import { linseedDays, oilRow, OILS, type Oil, type OilPart, type OilRow } from "./oils.ts";
 
 /** Share in which a slower oil still slows a paint whose pigments alone slow it wholly. @source practice-drying */
 export const BESIDE_SLOW_PIGMENT = 0.5;
-
-export interface OilPart {
-  readonly oil: Oil;
-  /** Share of the oils by mass, 0-1; all together 1. */
-  readonly massFraction: number;
-}
 
 interface OilValues {
   readonly oil: Oil;
@@ -46,15 +25,17 @@ export type OilStatement =
  *
  * @param oils empty when the vehicle is not recorded: then one contribution spans every oil of the table.
  * @param slowing share of the pigments' effect that slows drying already, 0-1: a slow oil and a slow pigment do not multiply.
+ * @param rows of `oils.csv`.
  * @throws RangeError when shares do not sum to 1.
  */
 export function oilContributions(
   oils: readonly OilPart[],
+  rows: readonly OilRow[],
   slowing = 0,
 ): Contribution<OilStatement>[] {
   const acting = 1 - (1 - BESIDE_SLOW_PIGMENT) * slowing;
   if (oils.length === 0) {
-    const factors = OILS.map((oil) => ratio(at(OIL_DRYING_DAYS, oil), LINSEED_DAYS));
+    const factors = rows.map(({ touchDryDays }) => ratio(touchDryDays, linseedDays(rows)));
     const factor = inPart(
       [
         Math.min(...factors.map(([lower]) => lower)),
@@ -77,10 +58,10 @@ export function oilContributions(
   }
   requireOilShares(oils);
   return oils.map(({ oil, massFraction }) => {
-    const days = OIL_DRYING_DAYS[oil];
-    const factor = inPart(ratio(days, LINSEED_DAYS), massFraction * acting);
+    const { touchDryDays: days, source } = oilRow(rows, oil);
+    const factor = inPart(ratio(days, linseedDays(rows)), massFraction * acting);
     const sign = signOf(factor);
-    const evidence = { standing: "estimated", source: "memory-drying" } as const;
+    const evidence = { standing: "estimated", source } as const;
     return {
       sign,
       factor,

@@ -6,9 +6,23 @@
  * @source memory-formulation
  */
 import type { Complaint } from "../diagnostics/complaint.ts";
+import { certain } from "../quantities/at.ts";
 import type { Interval } from "../quantities/interval.ts";
+import type { SourceKey } from "../sources/source.ts";
 
-export interface Reach {
+export const REACHED_FIGURES = [
+  "densityGPerCm3",
+  "oilAbsorptionGPer100g",
+  "oilIndexGPer100g",
+  "bulkDensityGPerMl",
+  "gloss60",
+  "finenessOfGrindUm",
+] as const;
+export type ReachedFigure = (typeof REACHED_FIGURES)[number];
+
+/** A row of `reaches.csv`; the table has one for each figure. */
+export interface ReachRow {
+  readonly figure: ReachedFigure;
   readonly subject: string;
   readonly unit: string;
   readonly rule: `formulation/${string}`;
@@ -17,74 +31,22 @@ export interface Reach {
   /** Outside this only a few lie. */
   readonly usual: Interval;
   /** Wrong units that the figure may have been given in: what to multiply it by to mend it. */
-  readonly slips: readonly { readonly givenIn: string; readonly times: number }[];
+  readonly slips?: readonly { readonly givenIn: string; readonly times: number }[] | undefined;
+  readonly source: SourceKey;
 }
 
-export const PIGMENT_REACH = {
-  densityGPerCm3: {
-    subject: "density of a pigment",
-    unit: "g/cm3",
-    rule: "formulation/density-reach",
-    possible: [0.9, 20],
-    usual: [1.2, 9.5],
-    slips: [{ givenIn: "kg/m3", times: 0.001 }],
-  },
-  oilAbsorptionGPer100g: {
-    subject: "oil absorption",
-    unit: "g/100 g",
-    rule: "formulation/oil-absorption-reach",
-    possible: [3, 500],
-    usual: [6, 220],
-    slips: [
-      { givenIn: "g/g", times: 100 },
-      { givenIn: "g/kg", times: 0.1 },
-    ],
-  },
-  oilIndexGPer100g: {
-    subject: "oil index",
-    unit: "g/100 g",
-    rule: "formulation/oil-index-reach",
-    possible: [5, 600],
-    usual: [10, 260],
-    slips: [
-      { givenIn: "g/g", times: 100 },
-      { givenIn: "g/kg", times: 0.1 },
-    ],
-  },
-  bulkDensityGPerMl: {
-    subject: "bulk density",
-    unit: "g/ml",
-    rule: "formulation/bulk-density-reach",
-    possible: [0.01, 12],
-    usual: [0.04, 4],
-    slips: [{ givenIn: "g/l", times: 0.001 }],
-  },
-  gloss60: {
-    subject: "gloss at 60 degrees",
-    unit: "gloss units",
-    rule: "formulation/gloss-reach",
-    possible: [0, 1000],
-    usual: [0, 100],
-    slips: [],
-  },
-  finenessOfGrindUm: {
-    subject: "fineness of grind",
-    unit: "um",
-    rule: "formulation/fineness-reach",
-    possible: [0, 1000],
-    usual: [1, 200],
-    slips: [{ givenIn: "mm", times: 1000 }],
-  },
-} as const satisfies Record<string, Reach>;
-
-export type ReachName = keyof typeof PIGMENT_REACH;
-
 /**
+ * @param rows of `reaches.csv`.
  * @returns an error outside the possible, a warning outside the usual, undefined within; ends belong to it.
- * @example reachComplaint("densityGPerCm3", 4700)?.hint // "4.7 g/cm3 if it was given in kg/m3"
+ * @example reachComplaint("densityGPerCm3", 4700, rows)?.hint // "4.7 g/cm3 if it was given in kg/m3"
  */
-export function reachComplaint(name: ReachName, value: number): Complaint | undefined {
-  const { subject, unit, rule, possible, usual, slips }: Reach = PIGMENT_REACH[name];
+export function reachComplaint(
+  figure: ReachedFigure,
+  value: number,
+  rows: readonly ReachRow[],
+): Complaint | undefined {
+  const row = certain(rows.find((one) => one.figure === figure));
+  const { subject, unit, rule, possible, usual, slips = [], source } = row;
   if (within(value, usual)) return undefined;
   const severity = within(value, possible) ? "warning" : "error";
   const [least, most] = severity === "error" ? possible : usual;
@@ -95,7 +57,7 @@ export function reachComplaint(name: ReachName, value: number): Complaint | unde
     message: `The ${subject} is ${value} ${unit}, ${severity === "error" ? "beyond all that occurs" : "outside the usual"}, ${least} to ${most} ${unit}`,
     actual: String(value),
     expected: `${least} to ${most} ${unit}`,
-    source: "memory-formulation",
+    source,
     ...(slip === undefined
       ? {}
       : {

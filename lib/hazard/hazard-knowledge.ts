@@ -1,5 +1,6 @@
 import type { Act } from "./classify/legislation.ts";
 import type { SubstanceRow } from "./classify/substance.ts";
+import type { ForbiddenWordsOf } from "./label/forbidden-words.ts";
 import type { MetalTables } from "./studio/metal-content.ts";
 import type { QuartzRow } from "./studio/quartz.ts";
 import type { PrecautionRow } from "./texts/precautionary-statement.ts";
@@ -14,5 +15,6 @@ export interface HazardKnowledge {
   readonly substanceNames: readonly SubstanceNameRow[];
   readonly metals: MetalTables;
   readonly acts: readonly Act[];
+  readonly forbiddenWords: ForbiddenWordsOf;
   readonly quartz: readonly QuartzRow[];
 }

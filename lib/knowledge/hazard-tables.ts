@@ -9,6 +9,7 @@ import {
 import { HAZARD_FRAMES, PAINT_FORMS } from "../hazard/classify/frame.ts";
 import { RECOMMENDATIONS } from "../hazard/texts/precautionary-statement.ts";
 import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
+import { CLAIM_KINDS, forbiddenWordFinder } from "../hazard/label/forbidden-words.ts";
 import { ATOMIC_WEIGHTS, METALS, type Element } from "../hazard/studio/metal-content.ts";
 import {
   STATEMENT_LANGUAGES,
@@ -28,12 +29,21 @@ const formula = z
     (text) => [...text.matchAll(/[A-Z][a-z]?/g)].every(([symbol]) => symbol in ATOMIC_WEIGHTS),
     { error: "elements that have an atomic weight in lib/hazard/studio/metal-content.ts" },
   );
+const pattern = z.string().refine(isPattern, { error: "the source of a regular expression" });
 const texts = {
   en: wording,
   fr: wording.optional(),
   de: wording.optional(),
   es: wording.optional(),
 };
+
+function isPattern(text: string): boolean {
+  try {
+    return new RegExp(text, "u").source !== "";
+  } catch {
+    return false;
+  }
+}
 
 function form<Row extends EvidencedRow>(table: TableForm<Row>): TableForm<Row> {
   return table;
@@ -149,6 +159,18 @@ export const HAZARD_TABLES = {
     row: z.strictObject({ colourIndexName: wording, holds: wording, ...evidence }),
     names: ({ colourIndexName }) => [colourIndexName],
   }),
+  forbiddenWords: form({
+    file: "hazard/label/forbidden-words.yaml",
+    row: z.strictObject({
+      language: z.enum(STATEMENT_LANGUAGES),
+      claim: z.enum(CLAIM_KINDS),
+      words: listCell(pattern),
+      allowed: listCell(pattern).optional(),
+      ...evidence,
+    }),
+    names: ({ language, claim }) => [`${language}, ${claim}`],
+    all: STATEMENT_LANGUAGES.flatMap((of) => CLAIM_KINDS.map((claim) => `${of}, ${claim}`)),
+  }),
   acts: form({
     file: "hazard/markets/acts.csv",
     row: z.strictObject({
@@ -178,6 +200,7 @@ export function hazardKnowledge(tables: HazardTables): HazardKnowledge {
       byCasNumber: tables.metalsByCasNumber,
     },
     quartz: tables.quartz,
+    forbiddenWords: forbiddenWordFinder(tables.forbiddenWords),
     acts: tables.acts.map(({ standing, ...act }): Act => ({
       ...act,
       standing: standing === "published" ? "read" : "memory",

@@ -23,6 +23,8 @@ export interface TableForm<Row extends EvidencedRow> {
   readonly row: z.ZodType<Row>;
   /** What a row is looked up by: no two rows have one name. */
   readonly names: (row: Row) => readonly string[];
+  /** The closed list that the table has a row of each for. */
+  readonly all?: readonly string[];
   /** What a row speaks of, where that is pigments: names and classes of pigments.csv. */
   readonly pigments?: (row: Row) => readonly string[];
 }
@@ -32,27 +34,29 @@ export type RowOf<Form> = Form extends TableForm<infer Row> ? Row : never;
 /** Rows in the order of the file. */
 export interface LoadedTable<Row> {
   readonly rows: readonly Row[];
+  /** Where a cell of each of the rows is written, in their order. */
+  readonly places: readonly WrittenRow["place"][];
   readonly diagnostics: readonly Diagnostic[];
 }
 
 /**
  * Read a table and hold each row against its form.
  * @param libDir the folder that `form.file` lies in.
- * @param known every name and class of pigments.csv; left out, no pigment is held against it.
  * @returns the good rows, and a complaint at its line for each cell out of reach or
- *   missing, each column that the form lacks, each second row of one name, each
- *   pigment that is not known, and each row called published whose source was never read.
+ *   missing, each column that the form lacks, each second row of one name,
+ *   each row called published whose source was never read, and each name of a closed
+ *   list that has no row.
  */
 export function loadedTable<Row extends EvidencedRow>(
   form: TableForm<Row>,
   libDir: string,
-  known?: ReadonlySet<string>,
 ): LoadedTable<Row> {
   const file = `lib/${form.file}`;
   const text = readFileSync(join(libDir, form.file), "utf8");
   const written = form.file.endsWith(".csv") ? csvTable(file, text) : yamlTable(file, text);
   const diagnostics = [...written.diagnostics];
   const rows: Row[] = [];
+  const places: WrittenRow["place"][] = [];
   const lineOf = new Map<string, number>();
   for (const row of written.rows) {
     const result = form.row.safeParse(row.cells, { reportInput: true });
@@ -63,11 +67,30 @@ export function loadedTable<Row extends EvidencedRow>(
     diagnostics.push(
       ...unread(result.data, row),
       ...repeated(form.names(result.data), row, lineOf),
-      ...(known === undefined ? [] : strangers(form.pigments?.(result.data) ?? [], row, known)),
     );
     rows.push(result.data);
+    places.push(row.place);
   }
-  return { rows, diagnostics };
+  return { rows, places, diagnostics: [...diagnostics, ...missing(form, rows, file, diagnostics)] };
+}
+
+/** Nothing is missed while a row has faults: it may be that row. */
+function missing<Row extends EvidencedRow>(
+  { all = [], names }: TableForm<Row>,
+  rows: readonly Row[],
+  file: string,
+  faulty: readonly Diagnostic[],
+): Diagnostic[] {
+  if (faulty.length > 0) return [];
+  const present = new Set(rows.flatMap(names));
+  return all
+    .filter((name) => !present.has(name))
+    .map((name) =>
+      tableFault(
+        { file, line: 1, column: 1, path: "" },
+        { subject: "table", actual: `no row for ${name}`, expected: `a row for ${all.join(", ")}` },
+      ),
+    );
 }
 
 function faults(issue: z.core.$ZodIssue, row: WrittenRow): Diagnostic[] {
@@ -125,24 +148,6 @@ function unread({ source, standing }: EvidencedRow, row: WrittenRow): Diagnostic
       expected: `memory, derived or practice: ${source} was not read`,
     }),
   ];
-}
-
-function strangers(
-  pigments: readonly string[],
-  row: WrittenRow,
-  known: ReadonlySet<string>,
-): Diagnostic[] {
-  return pigments
-    .filter((pigment) => !known.has(pigment))
-    .map((pigment) => {
-      const near = nearestWord(pigment, [...known]);
-      return tableFault(row.place("pigments"), {
-        subject: "pigment",
-        actual: pigment,
-        expected: "a Colour Index name or a class that lib/knowledge/pigments.csv has",
-        ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
-      });
-    });
 }
 
 function repeated(

@@ -7,6 +7,7 @@ import { PIGMENT_NATURES } from "../hazard/studio/pigment-nature.ts";
 import { EXPECTED_OPACITIES } from "../optics/films/expected-opacity.ts";
 import { EXPECTATION_WORDS } from "../permanence/expected-lightfastness.ts";
 import { AGENTS, EFFECTS, SHIELDINGS } from "../permanence/sensitivity.ts";
+import type { TraditionalName } from "../permanence/traditional-names.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import {
   evidence,
@@ -117,6 +118,13 @@ export const PIGMENT_TABLES = {
     tint: z.enum(EXPECTATION_WORDS),
     tintSource: evidence.source.optional(),
   }),
+  traditionalNames: {
+    ...pigmentTable("permanence/traditional-names.yaml", {
+      word: wording,
+      standIns: z.record(z.string().regex(COLOUR_INDEX_NAME), wording).optional(),
+    }),
+    names: ({ word }) => [word],
+  } satisfies TableForm<TraditionalName & PigmentsRow>,
   sensitivities: {
     ...pigmentTable("permanence/sensitivities.csv", SENSITIVITY),
     names: ({ agent, pigments: names }: PigmentsRow & { readonly agent: string }) =>

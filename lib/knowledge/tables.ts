@@ -9,17 +9,19 @@ import { fileURLToPath } from "node:url";
 import { keptBesideProgram } from "../kept/beside-program.ts";
 import { COLOUR_TABLES } from "./colour-tables.ts";
 import { DRYING_TABLES } from "./drying-tables.ts";
+import { FORMULATION_TABLES } from "./formulation-tables.ts";
 import { HAZARD_TABLES } from "./hazard-tables.ts";
-import {
-  loadedTable,
-  type EvidencedRow,
-  type LoadedTable,
-  type RowOf,
-  type TableForm,
-} from "./loaded-table.ts";
-import { PIGMENT_TABLES, type PigmentRow } from "./pigment-tables.ts";
+import { loadedTable, type EvidencedRow, type RowOf, type TableForm } from "./loaded-table.ts";
+import { pigmentStrangers } from "./pigment-strangers.ts";
+import { PIGMENT_TABLES } from "./pigment-tables.ts";
 
-const TABLES = { ...COLOUR_TABLES, ...PIGMENT_TABLES, ...DRYING_TABLES, ...HAZARD_TABLES };
+const TABLES = {
+  ...COLOUR_TABLES,
+  ...PIGMENT_TABLES,
+  ...FORMULATION_TABLES,
+  ...DRYING_TABLES,
+  ...HAZARD_TABLES,
+};
 
 export type Tables = {
   readonly [Name in keyof typeof TABLES]: readonly RowOf<(typeof TABLES)[Name]>[];
@@ -50,22 +52,19 @@ function keptTables(): LoadedTables {
 }
 
 function readTables(libDir: string): LoadedTables {
-  const known = pigmentNames(loadedTable(TABLES.pigments, libDir));
-  const loaded = Object.entries(
+  const forms = Object.entries(
     TABLES as unknown as Readonly<Record<string, TableForm<EvidencedRow>>>,
-  ).map(([name, form]) => [name, loadedTable(form, libDir, known)] as const);
-  const diagnostics = loaded.flatMap(([, table]) => table.diagnostics);
+  );
+  const loaded = forms.map(([name, form]) => ({ name, form, table: loadedTable(form, libDir) }));
+  const faults = loaded.flatMap(({ table }) => table.diagnostics);
+  const pigments = loadedTable(TABLES.pigments, libDir);
+  // A row with a fault of its own may be the one whose name is missed.
+  const diagnostics = faults.length > 0 ? faults : pigmentStrangers(pigments, loaded);
   if (diagnostics.length > 0) return { diagnostics };
   return {
     diagnostics,
-    tables: Object.fromEntries(loaded.map(([name, { rows }]) => [name, rows])) as unknown as Tables,
+    tables: Object.fromEntries(
+      loaded.map(({ name, table }) => [name, table.rows]),
+    ) as unknown as Tables,
   };
-}
-
-/** Names and classes; nothing is held against a table that has faults itself. */
-function pigmentNames({ rows, diagnostics }: LoadedTable<PigmentRow>): Set<string> | undefined {
-  if (diagnostics.length > 0) return undefined;
-  return new Set(
-    rows.flatMap(({ colourIndexName, class: of }) => [colourIndexName, ...(of ? [of] : [])]),
-  );
 }

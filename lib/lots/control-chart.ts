@@ -1,4 +1,5 @@
 /** Individuals and moving range: whether lot after lot of a colour varies as it always has. */
+import { at } from "../quantities/at.ts";
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import type { Criterion } from "./judgement.ts";
@@ -65,7 +66,7 @@ export function controlChart(values: readonly number[], of: Charted): ControlCha
   for (const value of values)
     if (!Number.isFinite(value)) throw domainError("value of a chart", value, "a finite number");
   const mean = average(values);
-  const movingRanges = values.slice(1).map((value, i) => Math.abs(value - (values[i] ?? NaN)));
+  const movingRanges = values.slice(1).map((value, i) => Math.abs(value - at(values, i)));
   const meanMovingRange = average(movingRanges);
   const reach = (3 * meanMovingRange) / D2_OF_TWO;
   const least = of === "strength" ? -Infinity : 0;
@@ -112,18 +113,17 @@ function drifts(values: readonly number[], of: Charted): ChartSignal[] {
 function sides(values: readonly number[], mean: number, of: Charted): ChartSignal[] {
   const found: ChartSignal[] = [];
   let from = 0;
-  for (let at = 1; at <= values.length; at++) {
-    const side = Math.sign((values[from] ?? NaN) - mean);
-    if (at < values.length && side !== 0 && Math.sign((values[at] ?? NaN) - mean) === side)
-      continue;
-    const count = at - from;
+  for (let next = 1; next <= values.length; next++) {
+    const side = Math.sign(at(values, from) - mean);
+    if (next < values.length && side !== 0 && Math.sign(at(values, next) - mean) === side) continue;
+    const count = next - from;
     if (count >= RUN_OF && side !== 0)
       found.push({
         rule: side > 0 ? "lots-all-above" : "lots-all-below",
-        values: { of, from, at: at - 1, count },
+        values: { of, from, at: next - 1, count },
         source: "nist-handbook",
       });
-    from = at;
+    from = next;
   }
   return found;
 }
@@ -137,18 +137,18 @@ function stretches(
 ): ChartSignal[] {
   const found: ChartSignal[] = [];
   let from = 0;
-  for (let at = 1; at <= values.length; at++) {
-    const step = at < values.length ? direction(values[at] ?? NaN, values[at - 1] ?? NaN) : 0;
-    const before = at - 1 > from ? direction(values[at - 1] ?? NaN, values[at - 2] ?? NaN) : step;
+  for (let next = 1; next <= values.length; next++) {
+    const step = next < values.length ? direction(at(values, next), at(values, next - 1)) : 0;
+    const before = next - 1 > from ? direction(at(values, next - 1), at(values, next - 2)) : step;
     if (step !== 0 && step === before) continue;
-    const count = at - from;
+    const count = next - from;
     if (count >= least && before !== 0)
       found.push({
         rule: before > 0 ? up : down,
-        values: { of, from, at: at - 1, count },
+        values: { of, from, at: next - 1, count },
         source: "nist-handbook",
       });
-    from = step === 0 ? at : at - 1;
+    from = step === 0 ? next : next - 1;
   }
   return found;
 }

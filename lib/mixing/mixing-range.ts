@@ -1,4 +1,5 @@
 /** The paints of a range made ready to be mixed: fits unpacked when they are first asked for, once. */
+import { certain } from "../quantities/at.ts";
 import type { PredictingFit } from "../optics/fit/colour-fit.ts";
 import type { Measurement, SurfaceConstants } from "../optics/fit/measurement.ts";
 import type { FilmCoefficients } from "../optics/films/film-coefficients.ts";
@@ -78,8 +79,8 @@ function ladderOf(
   return lacking === undefined
     ? ladderInPaint(
         ladder,
-        paint?.pigmentMassFraction ?? NaN,
-        whitePaint?.pigmentMassFraction ?? NaN,
+        certain(paint?.pigmentMassFraction),
+        certain(whitePaint?.pigmentMassFraction),
       )
     : { rule: "pigment-share-not-recorded", values: { paint: lacking.name } };
 }

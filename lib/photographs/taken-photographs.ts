@@ -84,7 +84,7 @@ async function kept<T>(
   made: () => Promise<T>,
 ): Promise<T> {
   return deserialize(
-    await keptBytes(cache, { module: MODULE, inputs }, async () => serialize(await made())),
+    await keptBytes(cache, { modules: [MODULE], inputs }, async () => serialize(await made())),
   ) as T;
 }
 

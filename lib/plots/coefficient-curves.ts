@@ -1,3 +1,4 @@
+import { certain } from "../quantities/at.ts";
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthsNm, type WavelengthGrid } from "../quantities/spectrum.ts";
 import { axisLeftWidth } from "./axis.ts";
@@ -153,7 +154,7 @@ function drawnPoints({ label, grid, values, bounds }: CoefficientCurve): DrawnPo
   }
   const points = wavelengthsNm(grid)
     .map((nm, i): DrawnPoint => {
-      const value = values?.[i] ?? bounds?.[i]?.[1] ?? NaN;
+      const value = certain(values?.[i] ?? bounds?.[i]?.[1]);
       return { nm, value, low: bounds?.[i]?.[0] ?? value, high: bounds?.[i]?.[1] ?? value };
     })
     .filter(({ nm }) => nm >= DRAWN_NM[0] && nm <= DRAWN_NM[1]);

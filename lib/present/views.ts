@@ -431,25 +431,6 @@ export interface PigmentPageView extends PageView {
   readonly revision: string;
 }
 
-/** A headed stretch of prose with what goes along with it. */
-export interface ProseSectionView {
-  readonly id: string;
-  readonly heading: string;
-  readonly body: Markup;
-  readonly tables: readonly TableView[];
-  readonly sources: readonly LinkView[];
-}
-
-export interface MethodsView extends PageView {
-  readonly kind: "methods";
-  readonly lead: readonly string[];
-  /** The key to standings (`site.standings`) is printed under this. */
-  readonly standingsHeading: string;
-  readonly contents: readonly LinkView[];
-  readonly sections: readonly ProseSectionView[];
-  readonly terms: readonly TermView[];
-}
-
 export interface SourceEntryView {
   /** Anchor: `source-` and the key. */
   readonly id: string;
@@ -459,28 +440,6 @@ export interface SourceEntryView {
   readonly note?: string;
   /** Where it is used. */
   readonly usedBy: readonly LinkView[];
-}
-
-export interface SourcesView extends PageView {
-  readonly kind: "sources";
-  readonly lead: readonly string[];
-  readonly groups: readonly {
-    readonly id: string;
-    readonly heading: string;
-    readonly entries: readonly SourceEntryView[];
-  }[];
-}
-
-export interface AboutView extends PageView {
-  readonly kind: "about";
-  readonly lead: readonly string[];
-  readonly sections: readonly ProseSectionView[];
-}
-
-export interface NotFoundView extends PageView {
-  readonly kind: "not-found";
-  readonly lead: readonly string[];
-  readonly links: readonly LinkView[];
 }
 
 /** A photograph in the sizes that screens choose from, and for paper. */

@@ -106,6 +106,7 @@ const LAID: Laid = {
   photographs: ({ photographs: [first] }, style) =>
     first === undefined ? [] : photographFlow(first, style),
   group: ({ blocks }, style) => blockFlow(blocks, style),
+  key: NOTHING,
   links: NOTHING,
   cards: NOTHING,
   answers: NOTHING,

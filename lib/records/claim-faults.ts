@@ -1,18 +1,22 @@
-import { forbiddenWords } from "../hazard/label/forbidden-words.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ForbiddenWordsOf } from "../hazard/label/forbidden-words.ts";
 import { labelLanguages } from "./label-languages.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { eachValue } from "./record-values.ts";
-import type { Language } from "./schema/terms.ts";
 
 /**
  * Words that a sheet never prints on its own authority: conformity with a
  * standard for art materials, harmlessness and the like. A record may quote them
  * only as the wording of a dated review.
  */
-export function claimFaults(files: ParsedFiles): Diagnostic[] {
+export function claimFaults(files: ParsedFiles, forbiddenWords: ForbiddenWordsOf): Diagnostic[] {
   const languages = labelLanguages(files.workshop?.record ?? {});
+  const found = (text: string): string[] => [
+    ...new Set(
+      languages.flatMap((language) => forbiddenWords(text, language).map(({ word }) => word)),
+    ),
+  ];
   const records: Parsed<unknown>[] = [
     ...(files.workshop === undefined ? [] : [files.workshop]),
     ...files.pigments.values(),
@@ -21,9 +25,9 @@ export function claimFaults(files: ParsedFiles): Diagnostic[] {
     ...files.answers.values(),
   ];
   return records.flatMap((parsed) => [
-    ...textFaults(parsed, languages),
+    ...textFaults(parsed, found),
     ...parsed.body.split("\n").flatMap((line, i) =>
-      found(line, languages).map((word) =>
+      found(line).map((word) =>
         fault(word, {
           file: parsed.file,
           line: parsed.bodyLine + i,
@@ -41,23 +45,15 @@ const QUOTED = "label.review.wording";
 /** In every text of a record that a page may show. */
 function textFaults(
   { record, yaml }: Parsed<unknown>,
-  languages: readonly Language[],
+  found: (text: string) => readonly string[],
 ): Diagnostic[] {
   const faults: Diagnostic[] = [];
   eachValue(record, (value, path) => {
     if (typeof value !== "string") return;
-    for (const word of found(value, languages))
+    for (const word of found(value))
       if (path.join(".") !== QUOTED) faults.push(fault(word, yaml.place(path)));
   });
   return faults;
-}
-
-function found(text: string, languages: readonly Language[]): string[] {
-  return [
-    ...new Set(
-      languages.flatMap((language) => forbiddenWords(text, language).map(({ word }) => word)),
-    ),
-  ];
 }
 
 function fault(word: string, place: Diagnostic["place"]): Diagnostic {

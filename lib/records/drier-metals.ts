@@ -1,10 +1,8 @@
-import { DRIER_METALS } from "./schema/terms.ts";
+import { DRIER_METALS, type DrierMetal } from "../drying/added-drier.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
 
-export type DrierMetalName = (typeof DRIER_METALS)[number];
-
 export interface DrierMetalShare {
-  readonly metal: DrierMetalName;
+  readonly metal: DrierMetal;
   /** Mass of metal in the drier [%]; undefined where the record names the metal alone. */
   readonly percent: number | undefined;
 }
@@ -22,6 +20,6 @@ export function drierMetals({
   return metal === undefined ? [] : [{ metal, percent: metalPercent }];
 }
 
-function isDrierMetal(metal: string): metal is DrierMetalName {
+function isDrierMetal(metal: string): metal is DrierMetal {
   return (DRIER_METALS as readonly string[]).includes(metal);
 }

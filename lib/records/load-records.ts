@@ -40,6 +40,7 @@ import { eachValue } from "./record-values.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
+import { siteBase } from "./site-base.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes, unitSlips } from "./unit-slips.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
@@ -98,7 +99,7 @@ export function checkedRecords(
     ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
     ...tradeFaults(files),
     ...(knowledge === undefined ? [] : pigmentFaults(files, knowledge)),
-    ...paintFaults(files),
+    ...(tables === undefined ? [] : paintFaults(files, tables)),
     ...columnFaults(files),
     ...drawdownFaults(read, masstoneOf, (slug) => isExtender(slug, files, knowledge)),
     ...(knowledge === undefined ? [] : colourFaults(read, files, knowledge)),
@@ -107,7 +108,7 @@ export function checkedRecords(
     ...amountFaults(files, today),
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
-    ...claimFaults(files),
+    ...(hazard === undefined ? [] : claimFaults(files, hazard.forbiddenWords)),
     ...pairFaults(files),
     ...photographed.diagnostics,
   );
@@ -128,6 +129,7 @@ export function checkedRecords(
     records: {
       hazardKnowledge: hazard,
       workshop: files.workshop.record,
+      siteBase: siteBase(files.workshop.record),
       workshopPlace: files.workshop.yaml.place,
       ...(grounds === undefined ? {} : { grounds }),
       pigments: checked(files.pigments),

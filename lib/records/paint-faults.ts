@@ -1,9 +1,10 @@
 import type { Complaint } from "../diagnostics/complaint.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { DRIER_REACH_PERCENT, DRIERS } from "../drying/added-drier.ts";
+import { DRIER_REACH_PERCENT, type DrierRow } from "../drying/added-drier.ts";
 import { trialComplaints } from "../drying/trial-complaints.ts";
 import { partsComplaint } from "../formulation/mass-fractions.ts";
-import { reachComplaint, type ReachName } from "../formulation/plausibility.ts";
+import { reachComplaint, type ReachedFigure } from "../formulation/plausibility.ts";
+import type { Tables } from "../knowledge/tables.ts";
 import { nameComplaint } from "../permanence/traditional-names.ts";
 import { midpoint } from "../quantities/interval.ts";
 import { amountEnds } from "./amount-ends.ts";
@@ -19,36 +20,41 @@ interface Placed {
 }
 
 /** Figures of a paint that none can have, parts that make no whole, trials and driers beyond reach. */
-export function paintFaults(files: ParsedFiles): Diagnostic[] {
+export function paintFaults(files: ParsedFiles, tables: Tables): Diagnostic[] {
   return [...files.colours.values()].flatMap(({ record, yaml }) =>
     [
-      ...nameFaults(record, files),
-      ...reachFaults(record),
+      ...nameFaults(record, files, tables),
+      ...reachFaults(record, tables),
       ...sumFaults(record),
       ...trialFaults(record),
-      ...additionFaults(record, files),
+      ...additionFaults(record, files, tables),
     ].map(({ path, complaint }): Diagnostic => ({ ...complaint, place: yaml.place(path) })),
   );
 }
 
-function nameFaults({ name, pigments }: ColourRecord, files: ParsedFiles): Placed[] {
+function nameFaults(
+  { name, pigments }: ColourRecord,
+  files: ParsedFiles,
+  { traditionalNames }: Tables,
+): Placed[] {
   const complaint = nameComplaint(
     name,
     pigments.map(({ pigment }) => files.pigments.get(pigment)?.record.colourIndexName),
+    traditionalNames,
   );
   return complaint === undefined ? [] : [{ path: ["name"], complaint }];
 }
 
-const REACHES: Readonly<Record<"oilIndexGPer100g" | "gloss60" | "finenessOfGrindUm", ReachName>> = {
-  oilIndexGPer100g: "oilIndexGPer100g",
-  gloss60: "gloss60",
-  finenessOfGrindUm: "finenessOfGrindUm",
-};
+const REACHED = [
+  "oilIndexGPer100g",
+  "gloss60",
+  "finenessOfGrindUm",
+] as const satisfies readonly ReachedFigure[];
 
-function reachFaults(record: ColourRecord): Placed[] {
-  return (Object.keys(REACHES) as (keyof typeof REACHES)[]).flatMap((field) => {
+function reachFaults(record: ColourRecord, { reaches }: Tables): Placed[] {
+  return REACHED.flatMap((field) => {
     const found = amountEnds(record[field], [field]).flatMap(({ value, path }): Placed[] => {
-      const complaint = reachComplaint(REACHES[field], value);
+      const complaint = reachComplaint(field, value, reaches);
       return complaint === undefined ? [] : [{ path, complaint }];
     });
     return found.slice(0, 1);
@@ -107,8 +113,8 @@ function humidityFaults(percent: number | undefined, path: RecordPath): Placed[]
 const DOSE_TIMES = 10;
 
 /** Metal on oil [%] that is out of reach: of each metal by what is customary for it. */
-function doseReach(metal: string): number {
-  const customary = DRIERS.find((row) => row.metal === metal)?.customaryPercent[1];
+function doseReach(metal: string, driers: readonly DrierRow[]): number {
+  const customary = driers.find((row) => row.metal === metal)?.customaryPercent[1];
   return Math.min(
     DRIER_REACH_PERCENT,
     customary === undefined ? Infinity : Number((DOSE_TIMES * customary).toPrecision(3)),
@@ -116,7 +122,11 @@ function doseReach(metal: string): number {
 }
 
 /** A drier so strong that the soap's mass was most likely taken for the metal's; one addition named twice. */
-function additionFaults({ additions = [] }: ColourRecord, { vehicles }: ParsedFiles): Placed[] {
+function additionFaults(
+  { additions = [] }: ColourRecord,
+  { vehicles }: ParsedFiles,
+  { driers }: Tables,
+): Placed[] {
   return additions.flatMap(({ vehicle, percentOfOil }, i): Placed[] => {
     const twice = additions.findIndex((other) => other.vehicle === vehicle) < i;
     const drier = vehicles.get(vehicle)?.record;
@@ -125,7 +135,7 @@ function additionFaults({ additions = [] }: ColourRecord, { vehicles }: ParsedFi
         metal,
         onOil: Number(((percentOfOil * percent) / 100).toPrecision(3)),
       }))
-      .find(({ metal, onOil }) => onOil > doseReach(metal));
+      .find(({ metal, onOil }) => onOil > doseReach(metal, driers));
     return [
       ...(twice
         ? [
@@ -149,9 +159,9 @@ function additionFaults({ additions = [] }: ColourRecord, { vehicles }: ParsedFi
               complaint: {
                 severity: "error" as const,
                 rule: "drying/drier-reach" as const,
-                message: `The drier's ${overdosed.metal} comes to ${overdosed.onOil} % of the oil, and more than ${doseReach(overdosed.metal)} % of it does not occur`,
+                message: `The drier's ${overdosed.metal} comes to ${overdosed.onOil} % of the oil, and more than ${doseReach(overdosed.metal, driers)} % of it does not occur`,
                 actual: `${overdosed.onOil} %`,
-                expected: `at most ${doseReach(overdosed.metal)} %`,
+                expected: `at most ${doseReach(overdosed.metal, driers)} %`,
                 hint: "the record of the drier gives the metal in it, percentOfOil the drier on the oil",
                 source: "memory-drying",
               },

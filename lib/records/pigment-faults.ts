@@ -7,7 +7,7 @@ import {
   bulkDensityComplaints,
   handbookComplaint,
   reachComplaint,
-  type ReachName,
+  type ReachedFigure,
 } from "../formulation/plausibility.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { amountEnds } from "./amount-ends.ts";
@@ -20,7 +20,7 @@ import type { RecordPath } from "./yaml-record.ts";
 type Field =
   "densityGPerCm3" | "oilAbsorptionGPer100g" | "bulkDensityLooseGPerMl" | "bulkDensityTappedGPerMl";
 
-const REACHES: Readonly<Record<Field, ReachName>> = {
+const REACHES: Readonly<Record<Field, ReachedFigure>> = {
   densityGPerCm3: "densityGPerCm3",
   oilAbsorptionGPer100g: "oilAbsorptionGPer100g",
   bulkDensityLooseGPerMl: "bulkDensityGPerMl",
@@ -55,7 +55,8 @@ function reachFaults({ record }: Parsed<PigmentRecord>, knowledge: Knowledge): P
       record[field],
       [field],
       (value) =>
-        reachComplaint(REACHES[field], value) ?? againstHandbook(field, value, record, knowledge),
+        reachComplaint(REACHES[field], value, knowledge.tables.reaches) ??
+        againstHandbook(field, value, record, knowledge),
     ),
   );
 }

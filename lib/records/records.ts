@@ -38,7 +38,7 @@ export interface SpectrumReading extends ReadingOrigin {
   readonly count: number;
   readonly geometry: Geometry;
   readonly surface?: Surface;
-  /** What the workshop states of its instrument, else by the replicates in its file; of the mean where several were averaged. */
+  /** What the workshop states of its instrument, else by the replicates read by it; of the mean where several were averaged. */
   readonly noise: ReadingNoise;
   /** Day of the calibration that it was read under, YYYY-MM-DD: the day of the reading unless it says otherwise. */
   readonly calibration?: string;
@@ -136,6 +136,8 @@ export interface Records {
   /** What the hazard room knows by its tables. */
   readonly hazardKnowledge: HazardKnowledge;
   readonly workshop: WorkshopRecord;
+  /** The folder of its host that the site stands in: `/`, or `/colours/`. */
+  readonly siteBase: string;
   /** Where in workshop.yaml a value stands. */
   readonly workshopPlace: Checked<WorkshopRecord>["place"];
   /** The bare halves of the workshop's own opacity chart. */

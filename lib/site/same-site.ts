@@ -39,11 +39,17 @@ interface KeptSite {
  * @returns undefined where something of it can't be told, as of a link that leads elsewhere
  */
 export function siteKey(
-  { contentDir, date, strict, claims, kind, since }: SiteTask,
+  { contentDir, date, base, strict, claims, kind, since }: SiteTask,
   program: string | undefined = PROGRAM_HASH,
 ): string | undefined {
   if (program === undefined || kind !== "paper") return undefined;
-  const asked = [latestDate(date), printedDate(date, undefined) ?? "", String(strict), claims];
+  const asked = [
+    latestDate(date),
+    printedDate(date, undefined) ?? "",
+    base ?? "",
+    String(strict),
+    claims,
+  ];
   try {
     return contentHash([
       program,

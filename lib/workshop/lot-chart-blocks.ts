@@ -1,3 +1,4 @@
+import { at } from "../quantities/at.ts";
 import type { Block } from "../blocks/block.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import type { Charted } from "../lots/control-chart.ts";
@@ -83,7 +84,7 @@ function movingRanges(series: LotsInTime, book: LotBook, words: Words): PictureV
     title: text.of[of].ranges(book.colour.record.name),
     valueLabel: text.of[of].range,
     lots: points.slice(1).map(({ lot }, i) => {
-      const value = chart.movingRanges[i] ?? NaN;
+      const value = at(chart.movingRanges, i);
       return { place: placeOf(lot, book), value, isMarked: value > chart.movingRangeLimit };
     }),
     mean: chart.meanMovingRange,

@@ -38,6 +38,7 @@ async function told(records: RecordTexts): Promise<Record<"build" | "check", str
   const report = await writtenSite(
     {
       ...options,
+      base: undefined,
       strict: true,
       dir,
       workshopDir,
@@ -174,6 +175,7 @@ describe("check says what build --strict stops at", () => {
         contentDir: content,
         date: "2026-12-31",
         claims: "error",
+        base: undefined,
         strict: false,
         dir,
         workshopDir,

@@ -1,12 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { chemistryOf, chemistryRow, KNOWN } from "../support/known.ts";
-import {
-  DRIERS,
-  drierDose,
-  DRIER_REACH_PERCENT,
-  drierWarnings,
-} from "../../lib/drying/added-drier.ts";
+import { drierDose, DRIER_REACH_PERCENT, drierWarnings } from "../../lib/drying/added-drier.ts";
 import { CHEMISTRIES, type Chemistry } from "../../lib/drying/chemistry-drying.ts";
 import { drierContributions, FURTHER_SHARE } from "../../lib/drying/added-drier-share.ts";
 import { partWeights, pigmentContributions } from "../../lib/drying/pigment-contributions.ts";
@@ -22,18 +17,15 @@ import {
   TEMPERATURE_REACH_C,
   temperatureContribution,
 } from "../../lib/drying/film-conditions.ts";
-import {
-  BESIDE_SLOW_PIGMENT,
-  OIL_DRYING_DAYS,
-  OILS,
-  oilContributions,
-} from "../../lib/drying/vehicle-drying.ts";
+import { OILS, oilRow } from "../../lib/drying/oils.ts";
+import { BESIDE_SLOW_PIGMENT, oilContributions } from "../../lib/drying/vehicle-drying.ts";
 
+const { oils: OIL_ROWS, driers: DRIERS } = KNOWN.tables;
 const BONE = { name: "bone black", ...chemistryOf("PBk 9") };
 const LINSEED = [{ oil: "linseed", massFraction: 1 }] as const;
 
 function estimated(question: DryingQuestion): DryingEstimate {
-  const found = dryingEstimate(question);
+  const found = dryingEstimate(question, KNOWN.tables);
   if (!found.known) throw new Error("Unexpected lack of an estimate");
   return found;
 }
@@ -47,7 +39,7 @@ describe("the vehicle (days of the oil alone, memory)", () => {
     ["safflower", [5, 8]],
     ["poppy", [6, 10]],
   ] as const)("%s: %o", (oil, days) => {
-    expect(OIL_DRYING_DAYS[oil]).toEqual(days);
+    expect(oilRow(OIL_ROWS, oil).touchDryDays).toEqual(days);
   });
   test("a neutral pigment in poppy takes twice as long as in linseed", () => {
     const pigments = [{ name: "red", ...chemistryOf("PR 101") }];
@@ -57,14 +49,17 @@ describe("the vehicle (days of the oil alone, memory)", () => {
     );
   });
   test("linseed sets the days, any other slows them", () => {
-    expect(oilContributions(LINSEED)).toMatchObject([
+    expect(oilContributions(LINSEED, OIL_ROWS)).toMatchObject([
       { statement: { rule: "linseed-sets-the-days" }, sign: "none", factor: [1, 1] },
     ]);
     expect(
-      oilContributions([
-        { oil: "walnut", massFraction: 1 },
-        { oil: "linseed", massFraction: 0 },
-      ]),
+      oilContributions(
+        [
+          { oil: "walnut", massFraction: 1 },
+          { oil: "linseed", massFraction: 0 },
+        ],
+        OIL_ROWS,
+      ),
     ).toMatchObject([
       { statement: { rule: "oil-slower-than-linseed" }, sign: "slower" },
       { statement: { rule: "linseed-sets-the-days" } },
@@ -96,7 +91,7 @@ describe("the vehicle (days of the oil alone, memory)", () => {
     });
   });
   test.each([[0.5], [1.1], [NaN]])("shares that sum to %s are refused", (massFraction) =>
-    expect(() => oilContributions([{ oil: "linseed", massFraction }])).toThrow(
+    expect(() => oilContributions([{ oil: "linseed", massFraction }], OIL_ROWS)).toThrow(
       /sum of oils' mass fractions/,
     ),
   );
@@ -155,18 +150,20 @@ describe("added drier", () => {
     expect(byRule(contributions, "added-drier")).toBeUndefined();
   });
   test("acts in part below the customary dose, in full from it on", () => {
-    expect(drierDose({ metal: "cobalt", percentOnOil: 0.01 }).share).toBe(0.5);
-    expect(drierDose({ metal: "cobalt", percentOnOil: 0.02 }).share).toBe(1);
-    expect(drierDose({ metal: "cobalt", percentOnOil: 0.05 }).share).toBe(1);
+    expect(drierDose({ metal: "cobalt", percentOnOil: 0.01 }, DRIERS).share).toBe(0.5);
+    expect(drierDose({ metal: "cobalt", percentOnOil: 0.02 }, DRIERS).share).toBe(1);
+    expect(drierDose({ metal: "cobalt", percentOnOil: 0.05 }, DRIERS).share).toBe(1);
   });
   test.each([0, -0.1, NaN, DRIER_REACH_PERCENT + 0.01])(
     "a dose of %s %% is refused",
     (percentOnOil) => {
-      expect(() => drierDose({ metal: "lead", percentOnOil })).toThrow(/The lead on oil/);
+      expect(() => drierDose({ metal: "lead", percentOnOil }, DRIERS)).toThrow(/The lead on oil/);
     },
   );
   test("the reach itself is not", () =>
-    expect(drierDose({ metal: "lead", percentOnOil: DRIER_REACH_PERCENT }).row.metal).toBe("lead"));
+    expect(drierDose({ metal: "lead", percentOnOil: DRIER_REACH_PERCENT }, DRIERS).row.metal).toBe(
+      "lead",
+    ));
   test.each([
     [
       [
@@ -187,7 +184,7 @@ describe("added drier", () => {
     [[{ metal: "zirconium", percentOnOil: 0.2 }], []],
     [[], []],
   ] as const)("%o: %o", (driers, rules) =>
-    expect(drierWarnings(driers).map(({ rule }) => rule)).toEqual(rules),
+    expect(drierWarnings(driers, DRIERS).map(({ rule }) => rule)).toEqual(rules),
   );
   test("customary doses rise, and nothing but the auxiliary zinc slows", () => {
     for (const {
@@ -239,7 +236,7 @@ describe("pigments of one paint count by their share, and do not multiply", () =
     expect(lead).toBeCloseTo(0.5, 12);
   });
   test("lists the amount where it is recorded", () =>
-    expect(pigmentContributions([part("lead", 0.4)])[0]?.statement.values).toMatchObject({
+    expect(pigmentContributions([part("lead", 0.4)], OIL_ROWS)[0]?.statement.values).toMatchObject({
       massFraction: 0.4,
     }));
   test("parts that are not recorded: from the fastest alone to the slowest", () => {
@@ -283,11 +280,12 @@ describe("pigments of one paint count by their share, and do not multiply", () =
   });
   test("an added drier acts by half beside a pigment that dries, or another drier", () => {
     const cobalt = { metal: "cobalt", percentOnOil: 0.04 } as const;
-    const [beside] = drierContributions([cobalt], [part("lead", 1)]);
+    const [beside] = drierContributions([cobalt], [part("lead", 1)], DRIERS);
     expect(beside?.factor[0]).toBeCloseTo(0.3 ** FURTHER_SHARE, 12);
     const [first, second] = drierContributions(
       [{ metal: "manganese", percentOnOil: 0.04 }, cobalt],
       [part("iron oxide", 1)],
+      DRIERS,
     );
     expect(first?.factor).toEqual([0.3, 0.5]);
     expect(second?.factor[0]).toBeCloseTo(0.4 ** FURTHER_SHARE, 12);
@@ -386,10 +384,13 @@ describe("every estimate", () => {
 describe("a pigment whose chemistry is not known", () => {
   test("is named, and nothing is estimated", () => {
     expect(
-      dryingEstimate({
-        pigments: [BONE, { name: "mystery violet", ...chemistryOf("PV 999") }],
-        oils: LINSEED,
-      }),
+      dryingEstimate(
+        {
+          pigments: [BONE, { name: "mystery violet", ...chemistryOf("PV 999") }],
+          oils: LINSEED,
+        },
+        KNOWN.tables,
+      ),
     ).toEqual({
       known: false,
       unknownPigments: ["mystery violet"],
@@ -404,7 +405,7 @@ describe("a pigment whose chemistry is not known", () => {
       }).touchDryDays,
     ).toEqual([1, 3]));
   test("no pigment at all is no estimate", () =>
-    expect(dryingEstimate({ pigments: [], oils: LINSEED }).known).toBe(false));
+    expect(dryingEstimate({ pigments: [], oils: LINSEED }, KNOWN.tables).known).toBe(false));
 });
 
 test("the white it is tinted with is said to be the white", () => {

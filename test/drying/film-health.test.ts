@@ -10,16 +10,16 @@ import { groundStatements } from "../../lib/drying/layering-advice.ts";
 import { layeringLine } from "../../lib/drying/layering-line.ts";
 import { EQUALLY_FAT, layeringRulings } from "../../lib/drying/layering.ts";
 import { sinkingInStatements } from "../../lib/drying/sinking-in.ts";
-import { OILS } from "../../lib/drying/vehicle-drying.ts";
 import { finishRuling } from "../../lib/formulation/finish.ts";
 import { glossRuling } from "../../lib/formulation/gloss.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
 import { SHEETS } from "../sheet/demonstration-sheets.ts";
-import { OIL_YELLOWING, yellowingStatement } from "../../lib/drying/yellowing.ts";
+import { YELLOWING_RULES } from "../../lib/drying/oils.ts";
+import { yellowingStatement } from "../../lib/drying/yellowing.ts";
 
 const rules = (rulings: readonly { readonly rule: string }[]): string[] =>
   rulings.map(({ rule }) => rule);
-const health = (film: Film) => filmHealthStatements(film, KNOWN.tables.filmHealth);
+const health = (film: Film) => filmHealthStatements(film, KNOWN.tables);
 /** Chemistry and notes of a pigment. */
 const kind = (colourIndexName: string) => {
   const { chemistry, dryingNotes: notes } = KNOWN.pigment(colourIndexName);
@@ -138,9 +138,13 @@ describe("yellowingStatement (common practice: linseed most, walnut less, safflo
       "yellows-least",
     ],
     [[], undefined],
-  ] as const)("%o: %s", (oils, rule) => expect(yellowingStatement(oils)?.rule).toBe(rule));
-  test("has a row for every oil that dries", () =>
-    expect(OIL_YELLOWING.map(({ oil }) => oil).sort()).toEqual([...OILS].sort()));
+  ] as const)("%o: %s", (oils, rule) =>
+    expect(yellowingStatement(oils, KNOWN.tables.oils)?.rule).toBe(rule),
+  );
+  test("the rows stand from what yellows most to what yellows least, by which the first present is told", () => {
+    const order = KNOWN.tables.oils.map(({ yellowing }) => YELLOWING_RULES.indexOf(yellowing));
+    expect(order).toEqual(order.toSorted((one, other) => one - other));
+  });
 });
 
 /** The finish by PVC over effective CPVC, as the oil section expects it: one rule for both. */

@@ -14,7 +14,7 @@ function estimate(question: Omit<DryingQuestion, "oils"> & Partial<DryingQuestio
   days: Interval;
   dryingClass: string;
 } {
-  const found = dryingEstimate({ oils: LINSEED, ...question });
+  const found = dryingEstimate({ oils: LINSEED, ...question }, KNOWN.tables);
   if (!found.known)
     throw new Error(`Unexpected lack of an estimate for ${found.unknownPigments.join(", ")}`);
   return { days: found.touchDryDays, dryingClass: found.ruling.dryingClass };

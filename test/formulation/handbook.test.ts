@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { certain } from "../../lib/quantities/at.ts";
 import { handbookEstimate, type HandbookRow } from "../../lib/formulation/handbook-estimate.ts";
-import { PIGMENT_REACH } from "../../lib/formulation/plausibility.ts";
-import { OIL_DENSITY_G_PER_CM3 } from "../../lib/formulation/vehicle-density.ts";
+import type { ReachedFigure } from "../../lib/formulation/plausibility.ts";
 import { ends } from "../../lib/quantities/interval.ts";
 import { KNOWN } from "../support/known.ts";
 
@@ -68,11 +68,13 @@ describe("constants of the crystals, checked against another kind of source (min
 });
 
 describe("every table", () => {
+  const usual = (figure: ReachedFigure) =>
+    certain(KNOWN.tables.reaches.find((row) => row.figure === figure)).usual;
   test.each([
-    ["density", densities, PIGMENT_REACH.densityGPerCm3.usual],
-    ["oil absorption", oilAbsorptions, PIGMENT_REACH.oilAbsorptionGPer100g.usual],
-    ["loose", looseDensities, PIGMENT_REACH.bulkDensityGPerMl.usual],
-    ["tapped", tappedDensities, PIGMENT_REACH.bulkDensityGPerMl.usual],
+    ["density", densities, usual("densityGPerCm3")],
+    ["oil absorption", oilAbsorptions, usual("oilAbsorptionGPer100g")],
+    ["loose", looseDensities, usual("bulkDensityGPerMl")],
+    ["tapped", tappedDensities, usual("bulkDensityGPerMl")],
   ])("%s: kinds once, ends in order, within a pigment's usual reach", (_, table, [least, most]) => {
     expect(table.length).toBeGreaterThan(0);
     for (const { figure, kind } of table) {
@@ -152,17 +154,13 @@ describe("handbookEstimate", () => {
 });
 
 test("oils are lighter than water, and the thickened one the heaviest", () => {
-  const oils = Object.entries(OIL_DENSITY_G_PER_CM3);
-  expect(oils.map(([oil]) => oil).sort()).toEqual([
-    "linseed",
-    "poppy",
-    "safflower",
-    "stand linseed",
-    "walnut",
-  ]);
-  for (const [oil, [lower, upper]] of oils) {
+  const { oilDensities } = KNOWN.tables;
+  const [thickened] = certain(oilDensities.find(({ oil }) => oil === "stand linseed")).gPerCm3;
+  for (const {
+    oil,
+    gPerCm3: [lower, upper],
+  } of oilDensities) {
     expect(lower < upper && lower > 0.9 && upper < 1, oil).toBe(true);
-    if (oil !== "stand linseed")
-      expect(upper, oil).toBeLessThan(OIL_DENSITY_G_PER_CM3["stand linseed"][0]);
+    if (oil !== "stand linseed") expect(upper, oil).toBeLessThan(thickened);
   }
 });

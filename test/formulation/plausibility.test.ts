@@ -5,19 +5,17 @@ import { massFractions, partsComplaint } from "../../lib/formulation/mass-fracti
 import {
   bulkDensityComplaints,
   handbookComplaint,
-  PIGMENT_REACH,
   reachComplaint,
-  type ReachName,
+  type ReachedFigure,
 } from "../../lib/formulation/plausibility.ts";
 
 describe("reachComplaint: an error outside the possible, a warning outside the usual", () => {
-  const names = Object.keys(PIGMENT_REACH) as ReachName[];
-  test.each(names)("%s, each limit from both sides", (name) => {
-    const {
-      possible: [least, most],
-      usual: [low, high],
-    } = PIGMENT_REACH[name];
-    const severity = (value: number): string | undefined => reachComplaint(name, value)?.severity;
+  const { reaches } = KNOWN.tables;
+  test.each(reaches)("$figure, each limit from both sides", ({ figure, possible, usual }) => {
+    const [least, most] = possible;
+    const [low, high] = usual;
+    const severity = (value: number): string | undefined =>
+      reachComplaint(figure, value, reaches)?.severity;
     expect([severity(low), severity(high)]).toEqual([undefined, undefined]);
     expect(severity(high * 1.0001)).toBe("warning");
     expect(severity(most * 1.0001)).toBe("error");
@@ -26,20 +24,20 @@ describe("reachComplaint: an error outside the possible, a warning outside the u
     expect(severity(NaN)).toBe("error");
   });
 
-  test.each<[ReachName, number, string | undefined]>([
+  test.each<[ReachedFigure, number, string | undefined]>([
     ["densityGPerCm3", 4700, "4.7 g/cm3 if it was given in kg/m3"],
     ["densityGPerCm3", 30, undefined],
     ["oilAbsorptionGPer100g", 0.75, "75 g/100 g if it was given in g/g"],
     ["oilAbsorptionGPer100g", 750, "75 g/100 g if it was given in g/kg"],
     ["bulkDensityGPerMl", 950, "0.95 g/ml if it was given in g/l"],
   ])("%s %s: %s", (name, value, hint) => {
-    const complaint = reachComplaint(name, value);
+    const complaint = reachComplaint(name, value, reaches);
     expect(complaint?.severity).toBe("error");
     expect(complaint?.hint).toBe(hint);
   });
 
   test("says what was found, what is wanted, and whose reach it is", () => {
-    expect(reachComplaint("oilAbsorptionGPer100g", 900)).toMatchObject({
+    expect(reachComplaint("oilAbsorptionGPer100g", 900, reaches)).toMatchObject({
       rule: "formulation/oil-absorption-reach",
       actual: "900",
       expected: "3 to 500 g/100 g",

@@ -1,15 +1,12 @@
 import { describe, expect, test } from "vitest";
-import {
-  CLAIM_KINDS,
-  FORBIDDEN_WORDS,
-  type ClaimKind,
-} from "../../lib/hazard/label/forbidden-word-table.ts";
-import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
+import { CLAIM_KINDS, type ClaimKind } from "../../lib/hazard/label/forbidden-words.ts";
 import {
   STATEMENT_LANGUAGES,
   type StatementLanguage,
 } from "../../lib/hazard/texts/statement-texts.ts";
 import { KNOWLEDGE } from "./knowledge.ts";
+
+const { forbiddenWords } = KNOWLEDGE;
 
 interface Claim {
   readonly language: StatementLanguage;
@@ -93,11 +90,8 @@ describe("claims are found where they stand", () => {
     expect(text.slice(first?.start, first?.end)).toBe(word);
   });
 
-  test("every kind of claim has a word in every language", () => {
+  test("every kind of claim is tried in every language", () => {
     for (const language of STATEMENT_LANGUAGES) {
-      expect(new Set(FORBIDDEN_WORDS[language].map(({ claim }) => claim))).toEqual(
-        new Set(CLAIM_KINDS),
-      );
       expect(
         new Set(CLAIMS.filter((each) => each.language === language).map(({ claim }) => claim)),
       ).toEqual(new Set(CLAIM_KINDS));

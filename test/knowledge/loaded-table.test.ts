@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, test } from "vitest";
 import { z } from "zod";
@@ -9,9 +9,15 @@ import {
   quantityCell,
   wording,
 } from "../../lib/knowledge/cells.ts";
+import { DRYING_TABLES } from "../../lib/knowledge/drying-tables.ts";
+import { FORMULATION_TABLES } from "../../lib/knowledge/formulation-tables.ts";
+import { HAZARD_TABLES } from "../../lib/knowledge/hazard-tables.ts";
 import { loadedTable } from "../../lib/knowledge/loaded-table.ts";
+import { pigmentStrangers, type ScienceTable } from "../../lib/knowledge/pigment-strangers.ts";
 import { PIGMENT_TABLES } from "../../lib/knowledge/pigment-tables.ts";
 import { loadedTables } from "../../lib/knowledge/tables.ts";
+
+const LIB = join(import.meta.dirname, "../../lib");
 
 const ROW = z.strictObject({
   kind: wording,
@@ -135,20 +141,92 @@ describe("a table of YAML", () => {
   });
 });
 
-test("tells of a pigment that pigments.csv does not have, with the nearest name or class", () => {
+describe("names of pigments, of which a table here and pigments.csv must agree", () => {
+  function told(density: string, classOf: string): readonly unknown[] {
+    const folder = mkdtempSync(join(inject("scratch"), "tables-"));
+    for (const name of ["formulation", "knowledge"]) mkdirSync(join(folder, name));
+    writeFileSync(
+      join(folder, "formulation", "density.csv"),
+      `kind,pigments,gPerCm3,source,standing\n${density},1.6,memory-formulation,memory\n`,
+    );
+    writeFileSync(
+      join(folder, "knowledge", "pigments.csv"),
+      `colourIndexName,name,class,source,standing\nPR 49,lithol red,${classOf},pigment-constitutions-memory,memory\nPR 57,rubine,azo lake,pigment-constitutions-memory,memory\n`,
+    );
+    const form = PIGMENT_TABLES.densities;
+    const pigments = loadedTable(PIGMENT_TABLES.pigments, folder);
+    const table = loadedTable(form, folder);
+    expect([...pigments.diagnostics, ...table.diagnostics]).toEqual([]);
+    return pigmentStrangers(pigments, [
+      { form, table },
+      { form: PIGMENT_TABLES.pigments, table: pigments },
+    ] as unknown as ScienceTable[]);
+  }
+
+  test("by name and by class", () => {
+    expect(told("lake,azo lake", "azo lake")).toEqual([]);
+    expect(told("lakes,azo lake; PR 49", "azo lake")).toEqual([]);
+  });
+  test("a class that pigments.csv lacks, with the nearest that it has", () =>
+    expect(told("lake,azo lake; azo laek", "azo lake")).toMatchObject([
+      {
+        place: { file: "lib/formulation/density.csv", line: 2, column: 6 },
+        actual: "azo laek",
+        hint: "nearest: azo lake",
+      },
+    ]));
+  test("a class of pigments.csv that no science has a row for, with the nearest that one has", () =>
+    expect(told("lake,azo lake", "azo laek")).toMatchObject([
+      {
+        place: { file: "lib/knowledge/pigments.csv", line: 2, column: 18 },
+        actual: "azo laek",
+        hint: "nearest: azo lake",
+      },
+    ]));
+});
+
+test("a table of a closed list tells which of it has no row, once its rows have no fault", () => {
+  const folder = mkdtempSync(join(inject("scratch"), "tables-"));
+  mkdirSync(join(folder, "drying"));
+  const rows = readFileSync(join(LIB, "drying", "driers.csv"), "utf8")
+    .trimEnd()
+    .split("\n");
+  const told = (text: readonly string[]) => {
+    writeFileSync(join(folder, "drying", "driers.csv"), text.join("\n"));
+    return loadedTable(DRYING_TABLES.driers, folder).diagnostics.map(({ message }) => message);
+  };
+  expect(told(rows)).toEqual([]);
+  expect(told(rows.filter((row) => !row.startsWith("lead")))).toEqual([
+    expect.stringContaining("no row for lead"),
+  ]);
+  expect(told(rows.map((row) => row.replace("lead", "laed")))).toEqual([
+    expect.stringContaining("The metal is laed"),
+  ]);
+});
+
+test("the slips of a reach are a unit and what mends it", () => {
   const folder = mkdtempSync(join(inject("scratch"), "tables-"));
   mkdirSync(join(folder, "formulation"));
-  writeFileSync(
-    join(folder, "formulation", "density.csv"),
-    "kind,pigments,gPerCm3,source,standing\nlake,azo lake; PR 49,1.6,memory-formulation,memory\nlake,azo laek,1.6,memory-formulation,memory\n",
-  );
-  const known = new Set(["azo lake", "PR 49"]);
-  expect(loadedTable(PIGMENT_TABLES.densities, folder).diagnostics).toEqual([]);
-  expect(loadedTable(PIGMENT_TABLES.densities, folder, known).diagnostics).toMatchObject([
+  const text = readFileSync(join(LIB, "formulation", "reaches.csv"), "utf8");
+  writeFileSync(join(folder, "formulation", "reaches.csv"), text.replace("kg/m3 x 0.001", "kg/m3"));
+  expect(loadedTable(FORMULATION_TABLES.reaches, folder).diagnostics).toMatchObject([
+    { place: { line: 2 }, expected: "a unit and what mends it, such as kg/m3 x 0.001" },
+  ]);
+  expect(loadedTable(FORMULATION_TABLES.reaches, LIB).rows[0]?.slips).toEqual([
+    { givenIn: "kg/m3", times: 0.001 },
+  ]);
+});
+
+test("a forbidden word that is no pattern is told at its row", () => {
+  const folder = mkdtempSync(join(inject("scratch"), "tables-"));
+  mkdirSync(join(folder, "hazard/label"), { recursive: true });
+  const file = "hazard/label/forbidden-words.yaml";
+  const text = readFileSync(join(LIB, file), "utf8");
+  writeFileSync(join(folder, file), text.replace("- conforms?\n", '- "conforms?("\n'));
+  expect(loadedTable(HAZARD_TABLES.forbiddenWords, folder).diagnostics).toMatchObject([
     {
-      place: { file: "lib/formulation/density.csv", line: 3, column: 6 },
-      actual: "azo laek",
-      hint: "nearest: azo lake",
+      place: { file: "lib/hazard/label/forbidden-words.yaml", line: 10 },
+      expected: "the source of a regular expression",
     },
   ]);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
+import { forbiddenWords } from "../support/known.ts";
 import { labelText } from "../../lib/pages/label-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";

@@ -20,7 +20,7 @@ import { chemistryOf, KNOWN } from "../support/known.ts";
 import { holdSentences } from "./statements-held.ts";
 
 function reasons(question: DryingQuestion): DryingStatement[] {
-  const estimate = dryingEstimate(question);
+  const estimate = dryingEstimate(question, KNOWN.tables);
   return estimate.known
     ? [estimate.base, ...estimate.contributions.map(({ statement }) => statement)]
     : [estimate.reason];
@@ -37,9 +37,11 @@ const film = (name: string, colourIndexName: string, massFraction?: number) => {
   const { chemistry, dryingNotes: notes } = KNOWN.pigment(colourIndexName);
   return { name, notes, massFraction, ...(chemistry === undefined ? {} : { chemistry }) };
 };
-const health = (of: Film): FilmHealthStatement[] =>
-  filmHealthStatements(of, KNOWN.tables.filmHealth);
-const umber = dryingEstimate({ pigments: [pigment("Raw umber", "PBr 7")], oils: linseed });
+const health = (of: Film): FilmHealthStatement[] => filmHealthStatements(of, KNOWN.tables);
+const umber = dryingEstimate(
+  { pigments: [pigment("Raw umber", "PBr 7")], oils: linseed },
+  KNOWN.tables,
+);
 
 const statements: (DryingStatement | undefined)[] = [
   dryingClassRuling(4).reason,
@@ -174,10 +176,13 @@ const statements: (DryingStatement | undefined)[] = [
   ).flatMap(([spans, reducedPvc]) =>
     health({ pigments: [], oils: [], finish: { spans, reducedPvc } }),
   ),
-  ...drierWarnings([
-    { metal: "cobalt", percentOnOil: 0.1 },
-    { metal: "manganese", percentOnOil: 0.05 },
-  ]),
+  ...drierWarnings(
+    [
+      { metal: "cobalt", percentOnOil: 0.1 },
+      { metal: "manganese", percentOnOil: 0.05 },
+    ],
+    KNOWN.tables.driers,
+  ),
 ];
 
 holdSentences(

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
+import { forbiddenWords } from "../support/known.ts";
 import type { WordingsOf } from "../../lib/quantities/statement.ts";
 
 /** What is wrong with a sentence as print; empty when it may be printed. */

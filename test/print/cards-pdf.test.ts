@@ -1,6 +1,6 @@
 import * as jsqr from "jsqr";
 import { beforeAll, describe, expect, test } from "vitest";
-import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
+import { forbiddenWords } from "../support/known.ts";
 import { imposition } from "../../lib/print/imposition.ts";
 import { marksOf } from "../../lib/print/mark.ts";
 import { completeCards } from "../../lib/print/range-cards.ts";

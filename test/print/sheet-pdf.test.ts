@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { SheetView } from "../../lib/blocks/page-kinds.ts";
 import type { SheetTexts } from "../../lib/present/sheet-texts.ts";
-import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
+import { forbiddenWords } from "../support/known.ts";
 import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { laidOutSheet, MARGIN } from "../../lib/print/sheet-paper.ts";
 import { sheetPdf } from "../../lib/print/sheet-pdf.ts";

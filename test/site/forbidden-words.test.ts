@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import PdfDocument from "pdfkit";
 import { describe, expect, inject, test } from "vitest";
-import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
+import { forbiddenWords } from "../support/known.ts";
 import { STATEMENT_LANGUAGES } from "../../lib/hazard/texts/statement-texts.ts";
 import { readPdf } from "../support/read-pdf.ts";
 import { siteFiles, sitePages } from "./site-pages.ts";

@@ -4,6 +4,7 @@ import {
   type Knowledge,
   type PigmentKnowledge,
 } from "../../lib/knowledge/pigment-knowledge.ts";
+import { hazardKnowledge } from "../../lib/knowledge/hazard-tables.ts";
 import { loadedTables } from "../../lib/knowledge/tables.ts";
 
 function loaded(): Knowledge {
@@ -14,6 +15,9 @@ function loaded(): Knowledge {
 
 /** The engine's own tables, read once a test file. */
 export const KNOWN: Knowledge = loaded();
+
+/** By the engine's own table. */
+export const { forbiddenWords } = hazardKnowledge(KNOWN.tables);
 
 /** What drying takes of a pigment. */
 export function chemistryOf(colourIndexName: string): { readonly chemistry?: ChemistryRow } {

@@ -49,6 +49,15 @@ export const PHOTOGRAPH: PhotographView = {
   isLazy: false,
   paper: { widthPx: 480, heightPx: 320, hash: "00", bytes: () => GREY_JPEG },
 };
+const TERMS: Block = {
+  kind: "terms",
+  terms: [{ term: "Masstone", gloss: "the colour of the paint alone" }],
+};
+const KEY: Block = {
+  kind: "key",
+  heading: "How each figure is known",
+  standings: [{ ...MEASURED, gloss: "read by an instrument" }],
+};
 
 export interface FixtureParts {
   readonly label: LabelView;
@@ -172,7 +181,8 @@ export function everyBlock({
         { question: "When is it dry?", href: "../../answers/dry/", summary: "In ten days." },
       ],
     },
-    { kind: "terms", terms: [{ term: "Masstone", gloss: "the colour of the paint alone" }] },
+    TERMS,
+    KEY,
     { kind: "prose", body: asMarkup("<p>Weak enough to steer a grey with.</p>") },
     {
       kind: "sources",
@@ -316,17 +326,39 @@ export function blockPages(
     },
     { name: "bench", root: "../../../", view: bench(parts) },
     {
-      name: "evidence",
+      name: "text",
       root: "../../../",
       view: {
         ...PAGE,
-        kind: "evidence",
+        kind: "text",
         heading: "Evidence for Bone black",
         back: { text: "Bone black at the bench", href: "../bench/" },
         lead: ["Every figure of this sheet."],
-        contents: [{ text: "Oil", href: "#oil" }],
-        sections: [section("oil", "Oil", everyBlock(parts))],
+        opening: [KEY],
+        contents: [
+          { text: "Oil", href: "#oil" },
+          { text: "Drying", href: "#drying" },
+        ],
+        sections: [
+          section("oil", "Oil", everyBlock(parts)),
+          section("drying", "Drying", [{ kind: "statement", role: "body", text: "Slow." }]),
+        ],
+        close: [TERMS],
         revision: "Revision 3f2a91c0, from records of 3 November 2026",
+      },
+    },
+    {
+      name: "text-bare",
+      root: "../",
+      view: {
+        ...PAGE,
+        kind: "text",
+        heading: "No such page",
+        lead: ["The colour may have been renamed."],
+        opening: [{ kind: "links", links: [{ text: "All colours", href: "/colours/" }] }],
+        contents: [],
+        sections: [],
+        close: [],
       },
     },
     { name: "workshop", root: "../../", view: workshop(parts) },

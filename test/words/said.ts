@@ -1,5 +1,5 @@
 /** What a language's words say: every text of theirs, and what is wrong with one as print. */
-import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
+import { forbiddenWords } from "../support/known.ts";
 import type { StatementLanguage } from "../../lib/hazard/texts/statement-texts.ts";
 
 /** Words that English cannot do without and neither French nor Spanish has. */

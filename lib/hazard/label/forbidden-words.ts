@@ -1,8 +1,30 @@
 /**
- * Finds in a text the words that a sheet never prints on its own authority.
+ * Finds in a text the words that a sheet never prints on its own authority: claims that
+ * only a dated review may make.
  */
-import { FORBIDDEN_WORDS, type ClaimKind, type ForbiddenWord } from "./forbidden-word-table.ts";
-import type { StatementLanguage } from "../texts/statement-texts.ts";
+import { at } from "../../quantities/at.ts";
+import { STATEMENT_LANGUAGES, type StatementLanguage } from "../texts/statement-texts.ts";
+
+export const CLAIM_KINDS = [
+  "conformity",
+  "non-toxic",
+  "safe",
+  "harmless",
+  "eco",
+  "archival",
+  "seal",
+] as const;
+export type ClaimKind = (typeof CLAIM_KINDS)[number];
+
+/** A row of `forbidden-words.yaml`; the table has one for each claim in each language. */
+export interface ForbiddenWordsRow {
+  readonly language: StatementLanguage;
+  readonly claim: ClaimKind;
+  /** Sources of regular expressions, read without regard to case, between word boundaries; a space or hyphen in a word is `~`. Of conformity: verbs. */
+  readonly words: readonly string[];
+  /** Whole phrases around a word that are no claim; same notation. */
+  readonly allowed?: readonly string[] | undefined;
+}
 
 export interface ForbiddenFind {
   readonly claim: ClaimKind;
@@ -23,21 +45,66 @@ export interface ForbiddenFind {
  *
  * @example forbiddenWords("A safe, non-toxic white.", "en").map(({ word }) => word) // ["safe", "non-toxic"]
  */
-export function forbiddenWords(text: string, language: StatementLanguage): ForbiddenFind[] {
-  const { folded, offsets } = foldedText(text);
-  // Nearly every text has none of them.
-  if (!ANY_OF[language].test(folded)) return [];
-  const found = FORBIDDEN_WORDS[language].flatMap((row) => {
-    const written = spans(folded, row.pattern);
-    if (written.length === 0) return [];
-    const spared = (row.allowed ?? []).flatMap((phrase) => spans(folded, phrase));
-    return written
-      .filter(
-        ({ start, end }) => !spared.some((phrase) => phrase.start <= start && end <= phrase.end),
-      )
-      .map((span) => find(row, text, offsets, span));
-  });
-  return found.toSorted((one, other) => one.start - other.start || other.end - one.end);
+export type ForbiddenWordsOf = (text: string, language: StatementLanguage) => ForbiddenFind[];
+
+/** @param rows of `forbidden-words.yaml`. */
+export function forbiddenWordFinder(rows: readonly ForbiddenWordsRow[]): ForbiddenWordsOf {
+  const byLanguage = new Map(
+    STATEMENT_LANGUAGES.map((language) => [
+      language,
+      soughtClaims(rows.filter((row) => row.language === language)),
+    ]),
+  );
+  return (text, language) => {
+    const sought = byLanguage.get(language);
+    const { folded, offsets } = foldedText(text);
+    // Nearly every text has none of them.
+    if (sought === undefined || !sought.any.test(folded)) return [];
+    return sought.claims
+      .flatMap(({ claim, written, allowed }) => {
+        const found = spans(folded, written);
+        if (found.length === 0) return [];
+        const spared = allowed.flatMap((phrase) => spans(folded, phrase));
+        return found
+          .filter(({ start, end }) => !spared.some((one) => one.start <= start && end <= one.end))
+          .map((span) => find(claim, text, offsets, span));
+      })
+      .toSorted((one, other) => one.start - other.start || other.end - one.end);
+  };
+}
+
+/** What is looked for in one language. */
+interface SoughtClaims {
+  /** All of it at once, to see in one pass whether a text has any. */
+  readonly any: RegExp;
+  readonly claims: readonly {
+    readonly claim: ClaimKind;
+    readonly written: RegExp;
+    readonly allowed: readonly RegExp[];
+  }[];
+}
+
+function soughtClaims(rows: readonly ForbiddenWordsRow[]): SoughtClaims {
+  const patterns = rows.map(({ claim, words }) =>
+    claim === "conformity" ? conformity(words.join("|")) : words.join("|"),
+  );
+  return {
+    any: wholeWords(patterns.join("|"), "iu"),
+    claims: rows.map(({ claim, allowed = [] }, i) => ({
+      claim,
+      written: wholeWords(at(patterns, i), "giu"),
+      allowed: allowed.map((phrase) => wholeWords(phrase, "giu")),
+    })),
+  };
+}
+
+/** The standards of art materials and their toxicological review, however written. */
+const STANDARD = "(?:astm~)?d~?4(?:236|302)";
+
+/** A verb of conformity and one of the standards within one sentence, in either order. */
+function conformity(verbs: string): string {
+  const between = String.raw`(?![\p{L}\p{N}])[^.!?;]{0,60}?(?<![\p{L}\p{N}])`;
+  return `(?:${verbs})${between}${STANDARD}|${STANDARD}${between}(?:${verbs})`;
 }
 
 interface Span {
@@ -45,15 +112,14 @@ interface Span {
   readonly end: number;
 }
 
-function find(row: ForbiddenWord, text: string, offsets: Offsets, span: Span): ForbiddenFind {
+function find(claim: ClaimKind, text: string, offsets: Offsets, span: Span): ForbiddenFind {
   const start = offsets === "as written" ? span.start : (offsets[span.start] ?? 0),
     end = offsets === "as written" ? span.end : (offsets[span.end] ?? text.length);
-  return { claim: row.claim, word: text.slice(start, end), start, end };
+  return { claim, word: text.slice(start, end), start, end };
 }
 
-/** Where a pattern stands as whole words. */
-function spans(text: string, pattern: string): Span[] {
-  return [...text.matchAll(wholeWords(pattern, "giu"))].map((match) => ({
+function spans(text: string, written: RegExp): Span[] {
+  return [...text.matchAll(written)].map((match) => ({
     start: match.index,
     end: match.index + match[0].length,
   }));
@@ -66,14 +132,6 @@ function wholeWords(pattern: string, flags: "iu" | "giu"): RegExp {
     flags,
   );
 }
-
-/** All the words of a language at once, to see in one pass whether a text has any. */
-const ANY_OF = Object.fromEntries(
-  Object.entries(FORBIDDEN_WORDS).map(([language, rows]) => [
-    language,
-    wholeWords(rows.map(({ pattern }) => pattern).join("|"), "iu"),
-  ]),
-) as Readonly<Record<StatementLanguage, RegExp>>;
 
 /** Letters, digits and signs of ASCII, single spaces between them. */
 const ONE_SPELLING = /^(?!.* {2})[ -~]*$/;

@@ -1,4 +1,5 @@
 /** Every mixture of a few colours and a white that comes near a colour: singles first, then pairs, then threes. */
+import { at } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
@@ -51,11 +52,28 @@ export function* foundMixes(
   wish: FindingWish,
   range: MixingRange,
 ): Generator<FoundMix | undefined> {
+  yield* mixesOf(searchOf(wish, range));
+}
+
+/** A search with all that it goes by: plain data, from which the same is found again. */
+export interface Search {
+  readonly wish: FindingWish;
+  readonly colours: readonly string[];
+  /** Of the colours, in the wish's white. */
+  readonly ladders: readonly LadderModel[];
+}
+
+export function searchOf(wish: FindingWish, range: MixingRange): Search {
   const colours = searchedColours(wish, range);
   const ladders = colours.flatMap((slug): LadderModel[] => {
     const ladder = range.ladder(slug, wish.white);
     return isStatement(ladder) ? [] : [ladder];
   });
+  return { wish, colours, ladders };
+}
+
+/** What a search finds, as {@link foundMixes}. */
+export function* mixesOf({ wish, colours, ladders }: Search): Generator<FoundMix | undefined> {
   if (ladders.length === 0) return;
   const problem = matchProblem(wish.target, ladders);
   const best = new Map<string, number>();
@@ -81,9 +99,9 @@ export function* foundMixes(
             colours: members.flatMap((member, i) =>
               member === 0
                 ? []
-                : [{ slug: colours[member - 1] ?? "", parts: found.amounts[i] ?? NaN }],
+                : [{ slug: colours[member - 1] ?? "", parts: at(found.amounts, i) }],
             ),
-            white: { slug: wish.white, parts: members[0] === 0 ? (found.amounts[0] ?? NaN) : 0 },
+            white: { slug: wish.white, parts: members[0] === 0 ? at(found.amounts, 0) : 0 },
           },
         };
   }
@@ -172,7 +190,7 @@ function fullLab(
 ): Lab {
   const parts = members.flatMap((member, i) => {
     const ladder = ladders[member - 1];
-    return member === 0 || ladder === undefined ? [] : [{ ladder, parts: amounts[i] ?? NaN }];
+    return member === 0 || ladder === undefined ? [] : [{ ladder, parts: at(amounts, i) }];
   });
   const total = parts.reduce((sum, part) => sum + part.parts, 0);
   const mixed = mixture(parts);
@@ -181,7 +199,7 @@ function fullLab(
   if (first === undefined) throw new Error("Unreachable: a mixture of no colour");
   const { geometry, surface } = first.fit;
   const seenAs: SeenAs = { geometry, surface: surface.surface };
-  const massRatio = members[0] === 0 ? total / (amounts[0] ?? NaN) : Infinity;
+  const massRatio = members[0] === 0 ? total / at(amounts, 0) : Infinity;
   const { grid, values } = finishedSpectrum(mixedReading(mixed, massRatio), seenAs, "glossy");
   return labOf(grid, values);
 }

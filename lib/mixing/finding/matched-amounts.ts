@@ -85,7 +85,7 @@ function spectralStart(
 ): number[] {
   const [held = 0, ...free] = members;
   const apart = (member: number, i: number): number =>
-    (K[member]?.[i] ?? NaN) - (theta[i] ?? NaN) * (S[member]?.[i] ?? NaN);
+    at(at(K, member), i) - at(theta, i) * at(at(S, member), i);
   const matrix = free.map(() => new Array<number>(free.length).fill(0));
   const right = new Array<number>(free.length).fill(0);
   const strengths = new Array<number>(free.length).fill(0);
@@ -139,9 +139,9 @@ function plainLab(
     let k = 0;
     let s = 0;
     for (let j = 0; j < m; j++) {
-      const amount = amounts[j] ?? NaN;
-      k += amount * (ofK[j]?.[i] ?? NaN);
-      s += amount * (ofS[j]?.[i] ?? NaN);
+      const amount = at(amounts, j);
+      k += amount * at(at(ofK, j), i);
+      s += amount * at(at(ofS, j), i);
     }
     const theta = k / s;
     const root = Math.max(Math.sqrt(theta * (theta + 2)), 1e-9);
@@ -156,8 +156,7 @@ function plainLab(
     Y += wY * reading;
     Z += wZ * reading;
     for (let j = 0; j < m; j++) {
-      const by =
-        slope * (amounts[j] ?? NaN) * ((ofK[j]?.[i] ?? NaN) - theta * (ofS[j]?.[i] ?? NaN));
+      const by = slope * at(amounts, j) * (at(at(ofK, j), i) - theta * at(at(ofS, j), i));
       slopes[3 * j] = (slopes[3 * j] ?? 0) + wX * by;
       slopes[3 * j + 1] = (slopes[3 * j + 1] ?? 0) + wY * by;
       slopes[3 * j + 2] = (slopes[3 * j + 2] ?? 0) + wZ * by;
@@ -172,9 +171,9 @@ function plainLab(
   ];
   for (let j = 0; j < m; j++) {
     const [ofX, ofY, ofZ] = [
-      dx * (slopes[3 * j] ?? NaN),
-      dy * (slopes[3 * j + 1] ?? NaN),
-      dz * (slopes[3 * j + 2] ?? NaN),
+      dx * at(slopes, 3 * j),
+      dy * at(slopes, 3 * j + 1),
+      dz * at(slopes, 3 * j + 2),
     ];
     jacobian[3 * j] = 116 * ofY;
     jacobian[3 * j + 1] = 500 * (ofX - ofY);

@@ -1,3 +1,5 @@
+import { at } from "../../quantities/at.ts";
+
 /**
  * Solution of a few linear equations, by elimination with the largest pivot.
  * @param matrix square, at most a handful of rows.
@@ -8,7 +10,7 @@ export function solved(
   right: readonly number[],
 ): number[] | undefined {
   const n = right.length;
-  const rows = matrix.map((row, i) => [...row, right[i] ?? NaN]);
+  const rows = matrix.map((row, i) => [...row, at(right, i)]);
   for (let column = 0; column < n; column++) {
     let pivot = column;
     for (let row = column + 1; row < n; row++)
@@ -22,16 +24,16 @@ export function solved(
     for (let row = column + 1; row < n; row++) {
       const own = rows[row];
       if (own === undefined) continue;
-      const factor = (own[column] ?? NaN) / (head[column] ?? NaN);
-      for (let k = column; k <= n; k++) own[k] = (own[k] ?? NaN) - factor * (head[k] ?? NaN);
+      const factor = at(own, column) / at(head, column);
+      for (let k = column; k <= n; k++) own[k] = at(own, k) - factor * at(head, k);
     }
   }
   const values = new Array<number>(n).fill(0);
   for (let row = n - 1; row >= 0; row--) {
     const own = rows[row] ?? [];
-    let sum = own[n] ?? NaN;
-    for (let k = row + 1; k < n; k++) sum -= (own[k] ?? NaN) * (values[k] ?? NaN);
-    values[row] = sum / (own[row] ?? NaN);
+    let sum = at(own, n);
+    for (let k = row + 1; k < n; k++) sum -= at(own, k) * at(values, k);
+    values[row] = sum / at(own, row);
   }
   return values.every(Number.isFinite) ? values : undefined;
 }

@@ -2,6 +2,7 @@
  * A colour's fit small enough to send to a reader's browser, and back: what its ladders and
  * mixtures are predicted from, without the verdicts and remarks that only its sheet tells.
  */
+import { at } from "../../quantities/at.ts";
 import type { PredictingFit, FittedWhite } from "../../optics/fit/colour-fit.ts";
 import type { RatioKind } from "../../optics/fit/drawdown.ts";
 import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
@@ -159,7 +160,7 @@ function unpackedWhite(white: PackedFitWhite, grid: WavelengthGrid): FittedWhite
     ...(white.SAlone === undefined ? {} : { SAlone: relative(white.SAlone) }),
     KUncertainty: unpackedNumbers(white.KUncertainty, UNCERTAINTY_STEPS),
     SUncertainty,
-    SUpper: S.map((value, i) => value * Math.exp(2 * (SUncertainty[i] ?? NaN))),
+    SUpper: S.map((value, i) => value * Math.exp(2 * at(SUncertainty, i))),
     steps: white.steps.map(({ massRatio, measured: read, hiding }) => {
       const values = reading(read);
       return {

@@ -4,6 +4,7 @@
  *
  * @source newhall-1943, munsell-npm
  */
+import { at } from "../../quantities/at.ts";
 import { xyzToLab, labToXyz } from "../../colorimetry/lab.ts";
 import { luminanceOfValue, munsellValue } from "../../colorimetry/munsell-value.ts";
 import { WHITE_POINTS } from "../../colorimetry/viewing.ts";
@@ -80,10 +81,10 @@ function planeAt(hue40: number, value: number, halfChroma: number): Plane {
   const next = TABLE_VALUES.findIndex((one) => one >= value - 1e-12);
   const upper = next === -1 ? TABLE_VALUES.length - 1 : next;
   const ofUpper = planeAtValue(hue40, upper, halfChroma);
-  const at = TABLE_VALUES[upper] ?? NaN;
-  if (upper === 0 || Math.abs(at - value) < 1e-12) return ofUpper;
+  const upperValue = at(TABLE_VALUES, upper);
+  if (upper === 0 || Math.abs(upperValue - value) < 1e-12) return ofUpper;
   const ofLower = planeAtValue(hue40, upper - 1, halfChroma);
-  const [low, high] = [TABLE_LIGHTNESSES[upper - 1] ?? NaN, TABLE_LIGHTNESSES[upper] ?? NaN];
+  const [low, high] = [at(TABLE_LIGHTNESSES, upper - 1), at(TABLE_LIGHTNESSES, upper)];
   const share = (lightness(value) - low) / (high - low);
   return {
     a: (1 - share) * ofLower.a + share * ofUpper.a,

@@ -1,3 +1,5 @@
+import { at } from "../../quantities/at.ts";
+
 /** The Munsell renotation as a table that a browser is sent: C*ab and hab at whole steps of hue, value and chroma. */
 
 /** Hue numbers 2.5 apart, from 0 (10RP). */
@@ -43,11 +45,11 @@ export interface Renotation {
 
 export function unpackedRenotation({ C, h }: RenotationTable): Renotation {
   const [ofC, ofH] = [unpacked(C), unpacked(h)];
-  const at = (hue: number, value: number, half: number): number =>
+  const cell = (hue: number, value: number, half: number): number =>
     (hue * TABLE_VALUES.length + value) * TABLE_CHROMAS + half - 1;
   return {
-    C: (hue, value, half) => (ofC[at(hue, value, half)] ?? NaN) * C_STEP,
-    h: (hue, value, half) => ((((ofH[at(hue, value, half)] ?? NaN) * H_STEP) % 360) + 360) % 360,
+    C: (hue, value, half) => at(ofC, cell(hue, value, half)) * C_STEP,
+    h: (hue, value, half) => (((at(ofH, cell(hue, value, half)) * H_STEP) % 360) + 360) % 360,
   };
 }
 
@@ -70,12 +72,12 @@ function secondDifferences(values: readonly number[]): number[] {
 function unpacked(packed: readonly number[]): number[] {
   const values: number[] = [];
   for (let from = 0; from < packed.length; from += TABLE_CHROMAS) {
-    let [at, step] = [0, 0];
+    let [value, step] = [0, 0];
     for (let i = 0; i < TABLE_CHROMAS; i++) {
-      const own = packed[from + i] ?? NaN;
+      const own = at(packed, from + i);
       step = i < 2 ? own : step + own;
-      at += step;
-      values.push(at);
+      value += step;
+      values.push(value);
     }
   }
   return values;

@@ -1,4 +1,5 @@
 /** What is known of a mix beside its colour, from the tubes that it is made of. */
+import { at } from "../../quantities/at.ts";
 import { daysOfParts, type PartAlone } from "../../drying/days-of-parts.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { Mix } from "../mix.ts";
@@ -79,18 +80,18 @@ function dryingOf(parts: readonly { readonly paint: MixingPaint; readonly mass: 
     parts.filter(({ paint }) => paint.facts.drying === undefined).map(({ paint }) => paint),
   );
   if (unknown.length > 0) return { unknown };
-  const pigment = parts.map(({ paint, mass }) => mass * (paint.pigmentMassFraction ?? NaN));
-  const total = pigment.reduce((sum, one) => sum + one, 0);
+  const pigment = pigmentMasses(parts);
+  const total = pigment?.reduce((sum, one) => sum + one, 0);
   const alone = parts.flatMap(({ paint }, i): PartAlone[] => {
     const { drying } = paint.facts;
     if (drying === undefined) return [];
-    const share = (pigment[i] ?? NaN) / total;
+    const share = pigment && total && at(pigment, i) / total;
     return [
       {
         name: paint.name,
         touchDryDays: drying.days,
         isTried: drying.isTried,
-        massFraction: Number.isFinite(share) ? share : undefined,
+        massFraction: share,
         fullFromMassFraction: drying.fullFrom,
       },
     ];
@@ -103,6 +104,16 @@ function dryingOf(parts: readonly { readonly paint: MixingPaint; readonly mass: 
         ? only.paint.facts.drying.days
         : daysOfParts(alone).touchDryDays,
   };
+}
+
+/** Pigment in the mass of each; undefined where one paint's share of it is not known. */
+function pigmentMasses(
+  parts: readonly { readonly paint: MixingPaint; readonly mass: number }[],
+): number[] | undefined {
+  const masses = parts.flatMap(({ paint: { pigmentMassFraction }, mass }) =>
+    pigmentMassFraction === undefined ? [] : [mass * pigmentMassFraction],
+  );
+  return masses.length < parts.length ? undefined : masses;
 }
 
 interface Share {

@@ -1,4 +1,5 @@
 /** A mix as a film of some thickness over black and white, and stretched with an extender medium. */
+import { at, certain } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
@@ -61,21 +62,17 @@ export function mixFilm(
   const plain = mixCoefficients(mix, undefined, range);
   if (isStatement(plain)) return plain;
   const form = surfaceForm(mix.geometry, mix.surface);
-  const thick = plain.K.map((K, i) =>
-    readingOf(form, masstoneReflectance(K / (plain.S[i] ?? NaN))),
-  );
-  const factor = thick.map(
-    (reading, i) => (mix.spectrum.values[i] ?? NaN) / Math.max(reading, 1e-6),
-  );
+  const thick = plain.K.map((K, i) => readingOf(form, masstoneReflectance(K / at(plain.S, i))));
+  const factor = thick.map((reading, i) => at(mix.spectrum.values, i) / Math.max(reading, 1e-6));
   const over = (ground: "black" | "white", um: number): Spectrum => {
     const beneath = internalReflectances(grounds[ground], mix.surface).values;
     const values = paint.K.map((K, i) => {
-      const S = paint.S[i] ?? NaN;
+      const S = at(paint.S, i);
       const internal =
         um === Infinity
           ? masstoneReflectance(K / S)
-          : Math.max(filmReflectance(K, S, um, beneath[i] ?? NaN), 0);
-      return Math.min(readingOf(form, internal) * (factor[i] ?? NaN), 1.2);
+          : Math.max(filmReflectance(K, S, um, at(beneath, i)), 0);
+      return Math.min(readingOf(form, internal) * at(factor, i), 1.2);
     });
     return { grid: paint.grid, values };
   };
@@ -119,7 +116,7 @@ function mixCoefficients(
   for (const { slug, parts: share } of volume.colours) {
     const fit = range.fit(slug);
     const density =
-      (range.paint(slug)?.densityGPerCm3 ?? NaN) / (whitePaint?.densityGPerCm3 ?? NaN);
+      certain(range.paint(slug)?.densityGPerCm3) / certain(whitePaint?.densityGPerCm3);
     const paint = fit && absoluteCoefficients(fit, mass.white.slug, white, density);
     if (paint === undefined || isStatement(paint))
       return { rule: "film-needs-let-downs", values: {} };

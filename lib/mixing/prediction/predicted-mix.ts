@@ -1,4 +1,5 @@
 /** What a mix reads, by the same models as the sheets: as read, a let-down between its drawdowns, or K and S added. */
+import { at } from "../../quantities/at.ts";
 import { uncertaintyDeltaE00 } from "../../colorimetry/difference.ts";
 import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
@@ -86,9 +87,7 @@ function mixed(
   mass: Mix,
   range: MixingRange,
 ): PredictedMix | MixStatement {
-  const found = mixture(
-    ladders.map((ladder, i) => ({ ladder, parts: mass.colours[i]?.parts ?? NaN })),
-  );
+  const found = mixture(ladders.map((ladder, i) => ({ ladder, parts: at(mass.colours, i).parts })));
   if (isStatement(found)) return readUnlike(ladders, mass, range);
   const { spectrum, lab, uncertainty } = mixedTint(found, massRatio);
   const [first] = ladders;

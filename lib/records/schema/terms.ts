@@ -21,15 +21,6 @@ export const FAMILIES = [
   "extender",
 ] as const;
 export const VEHICLE_KINDS = ["oil", "medium", "drier", "thinner"] as const;
-export const OILS = ["linseed", "walnut", "safflower", "poppy", "stand linseed"] as const;
-export const DRIER_METALS = [
-  "cobalt",
-  "manganese",
-  "lead",
-  "zirconium",
-  "calcium",
-  "zinc",
-] as const;
 /** Metals whose share a record may give: those of driers, and those that a label or a studio must know of. */
 export const RECORD_METALS = [...METALS, "zirconium", "calcium", "zinc"] as const;
 export const ACUTE_ROUTES = ["oral", "dermal", "dust", "vapour"] as const;

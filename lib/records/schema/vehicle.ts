@@ -3,7 +3,9 @@ import { amountOf, isoDate, longText, name, privateKey, webAddress } from "./amo
 import { casNumber, hazardRecord } from "./hazard-form.ts";
 import { within } from "./reach.ts";
 import { translations } from "./translations.ts";
-import { DRIER_METALS, OILS, VEHICLE_KINDS } from "./terms.ts";
+import { DRIER_METALS } from "../../drying/added-drier.ts";
+import { OILS } from "../../drying/oils.ts";
+import { VEHICLE_KINDS } from "./terms.ts";
 
 /** An oil, medium, drier or thinner: content/vehicles/SLUG.yaml. */
 export const vehicleSchema = z.strictObject({

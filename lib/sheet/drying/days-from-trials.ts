@@ -27,9 +27,10 @@ export interface TriedDays {
 export function daysFromTrials(
   parts: readonly MixturePart[],
   made: readonly Input[],
+  { knowledge: { tables } }: Records,
 ): TriedDays | undefined {
   const tried = parts.flatMap(({ trial }) => trial ?? []);
-  const alone = parts.flatMap((part) => partAlone(part) ?? []);
+  const alone = parts.flatMap((part) => partAlone(part, tables) ?? []);
   if (tried.length === 0 || alone.length < parts.length) return undefined;
   const { touchDryDays, statements } = daysOfParts(alone);
   return {
@@ -43,10 +44,13 @@ export function daysFromTrials(
   };
 }
 
-function partAlone({ name, pigments, question, trial }: MixturePart): PartAlone | undefined {
+function partAlone(
+  { name, pigments, question, trial }: MixturePart,
+  tables: Records["knowledge"]["tables"],
+): PartAlone | undefined {
   const chemistries = pigments.flatMap(({ chemistry }) => chemistry ?? []);
   if (chemistries.length < pigments.length) return undefined;
-  const expected = trial === undefined ? dryingEstimate(question) : undefined;
+  const expected = trial === undefined ? dryingEstimate(question, tables) : undefined;
   if (expected?.known === false) return undefined;
   const shares = pigments.flatMap(({ massFraction }) => massFraction ?? []);
   return {

@@ -1,6 +1,6 @@
 import type { AddedDrier } from "../../drying/added-drier.ts";
 import type { DryingQuestion } from "../../drying/drying-estimate.ts";
-import type { OilPart } from "../../drying/vehicle-drying.ts";
+import type { OilPart } from "../../drying/oils.ts";
 import { isKnown, type Figure } from "../../quantities/figure.ts";
 import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import type { AdditionPart, VehiclePart } from "../sheet.ts";

@@ -13,7 +13,7 @@ import { GROUND_RULES, groundStatements, type Ground } from "../../drying/layeri
 import { layeringLine } from "../../drying/layering-line.ts";
 import { mediumStatements } from "../../drying/medium-in-paint.ts";
 import type { ExpectedFinish } from "../../drying/sinking-in.ts";
-import { LINSEED_DAYS } from "../../drying/vehicle-drying.ts";
+import { linseedDays } from "../../drying/oils.ts";
 import {
   isKnown,
   notStated,
@@ -52,7 +52,8 @@ export function dryingSection(
   };
   const question = dryingQuestion(paint);
   const mediums = unknownMediums(vehicle, additions, records);
-  const expected = dryingEstimate(question);
+  const { tables } = records.knowledge;
+  const expected = dryingEstimate(question, tables);
   const made = paintRecords(colour, records);
   const tried = pigmentsAsTried(colour, paint, records);
   const contributions =
@@ -62,7 +63,7 @@ export function dryingSection(
           ...made,
         ])
       : [];
-  const linseedDays = sourceFigure("estimated", LINSEED_DAYS, {
+  const ofLinseed = sourceFigure("estimated", linseedDays(tables.oils), {
     unit: "d",
     method: "linseed oil alone, thin film, 20 to 23 degrees C",
     source: "memory-drying",
@@ -72,7 +73,7 @@ export function dryingSection(
     tried?.days ??
     expectedDays(
       expected,
-      [linseedDays, ...contributions.map(({ factor }) => factor), ...made],
+      [ofLinseed, ...contributions.map(({ factor }) => factor), ...made],
       `colours.${colour.slug}.dryingTrials`,
     );
   const trials = recordedTrials(colour, records);
@@ -105,7 +106,7 @@ export function dryingSection(
         : takenFrom(through),
     standing: touchDryDays.standing,
     expectedDays: ruleDays,
-    linseedDays,
+    linseedDays: ofLinseed,
     reasons: [
       ...(decides === undefined ? [] : [decides.figures.sentence]),
       ...ofRules,
@@ -120,7 +121,7 @@ export function dryingSection(
     ],
     contributions,
     trials: trials.map(({ figures }) => figures),
-    inWhites: tintDrying(colour, paint, trials, linseedDays, records),
+    inWhites: tintDrying(colour, paint, trials, ofLinseed, records),
     layering: isKnown(touchDryDays)
       ? [
           layeringLine(
@@ -151,9 +152,9 @@ export function dryingSection(
           : {}),
         ...(finish === undefined ? {} : { finish }),
       },
-      records.knowledge.tables.filmHealth,
+      tables,
     ),
-    contradictions: plain.flatMap(({ trial }) => contradictionOf(trial, question)),
+    contradictions: plain.flatMap(({ trial }) => contradictionOf(trial, question, records)),
   };
 }
 
@@ -172,6 +173,7 @@ function pigmentsAsTried(
       trial: trialOfPigment(part.slug, colour, records),
     })),
     paintRecords(colour, records),
+    records,
   );
 }
 
@@ -202,13 +204,20 @@ function inputsOf(
 }
 
 /** Held against the estimate for the trial's own film and room; against none where they are not recorded. */
-function contradictionOf(trial: DryingTrial, question: DryingQuestion): Statement[] {
+function contradictionOf(
+  trial: DryingTrial,
+  question: DryingQuestion,
+  { knowledge }: Records,
+): Statement[] {
   if (missingConditions(trial).length > 0) return [];
-  const expected = dryingEstimate({
-    ...question,
-    filmThicknessUm: trial.filmThicknessUm,
-    temperatureC: trial.temperatureC,
-  });
+  const expected = dryingEstimate(
+    {
+      ...question,
+      filmThicknessUm: trial.filmThicknessUm,
+      temperatureC: trial.temperatureC,
+    },
+    knowledge.tables,
+  );
   const found = expected.known ? trialContradiction(trial, expected) : undefined;
   return found === undefined ? [] : [found];
 }

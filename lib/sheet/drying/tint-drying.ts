@@ -1,5 +1,5 @@
 import { dryingEstimate, type DryingQuestion } from "../../drying/drying-estimate.ts";
-import type { OilPart } from "../../drying/vehicle-drying.ts";
+import type { OilPart } from "../../drying/oils.ts";
 import { isKnown, takenFrom, type Figure, type RecordRoot } from "../../quantities/figure.ts";
 import { midpoint } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -60,8 +60,9 @@ export function tintDrying(
         },
       ],
       made,
+      records,
     );
-    const expected = dryingEstimate(question);
+    const expected = dryingEstimate(question, records.knowledge.tables);
     const contributions = tried === undefined ? contributionFigures(expected, () => made) : [];
     const trial = decidingTrial(trials.filter(({ figures }) => figures.tintedWith?.slug === slug));
     const touchDryDays =

@@ -1,3 +1,4 @@
+import { at } from "../../quantities/at.ts";
 import type { PaintCoefficients } from "../../lots/paint-coefficients.ts";
 import { benchOf, readAlike, type LetDownReading } from "../../lots/lot-against-standard.ts";
 import { filmsOptics } from "../../optics/films/several-films.ts";
@@ -53,7 +54,7 @@ export function filmedPaint(
   const mean = known.reduce((sum, log) => sum + log, 0) / known.length;
   const S = Array.from(told.logScattering, (log) => Math.exp(Number.isNaN(log) ? mean : log));
   return {
-    paint: { S, K: theta(own).map((ratio, i) => ratio * (S[i] ?? NaN)) },
+    paint: { S, K: theta(own).map((ratio, i) => ratio * at(S, i)) },
     spread: told.scaleSigma,
   };
 }

@@ -1,5 +1,5 @@
 import type { DrierMetal } from "../../drying/added-drier.ts";
-import type { Oil } from "../../formulation/vehicle-density.ts";
+import type { Oil } from "../../drying/oils.ts";
 import type { VehicleKind } from "../../records/schema/terms.ts";
 import {
   list,

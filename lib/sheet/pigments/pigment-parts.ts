@@ -1,6 +1,5 @@
 import { massFractions } from "../../formulation/mass-fractions.ts";
-import { OIL_DENSITY_G_PER_CM3 } from "../../formulation/vehicle-density.ts";
-import { at } from "../../quantities/at.ts";
+import { at, certain } from "../../quantities/at.ts";
 import {
   inputsOf,
   isKnown,
@@ -129,6 +128,7 @@ export function vehiclePart(colour: Colour, records: Records): VehiclePart | und
         inputs,
       }),
       vehicle.oil,
+      records,
     ),
     ...priced(vehicle.pricePerKg, inputs, records),
   };
@@ -165,6 +165,7 @@ export function additionParts(colour: Colour, records: Records): AdditionPart[] 
             inputs,
           }),
           oil,
+          records,
         ),
         ...priced(added.pricePerKg, inputs, records),
       },
@@ -203,12 +204,17 @@ function priced(
   };
 }
 
-function oilDensity(recorded: Figure<Quantity>, oil: VehiclePart["oil"]): Figure<Quantity> {
+function oilDensity(
+  recorded: Figure<Quantity>,
+  oil: VehiclePart["oil"],
+  { knowledge }: Records,
+): Figure<Quantity> {
   if (isKnown(recorded) || oil === undefined) return recorded;
-  return sourceFigure<Quantity>("estimated", OIL_DENSITY_G_PER_CM3[oil], {
+  const { gPerCm3, source } = certain(knowledge.tables.oilDensities.find((row) => row.oil === oil));
+  return sourceFigure<Quantity>("estimated", gPerCm3, {
     unit: "g/cm3",
     method: `usual range of ${oil} oil`,
-    source: "memory-formulation",
+    source,
     inputs: inputsOf(recorded),
   });
 }

@@ -76,8 +76,8 @@ export const PAGES: AnyWords<PageWords> = {
     "Lappen, mit trocknendem Öl getränkt, können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren. Niemals in den Abfalleimer oder auf einen Haufen.",
   cautionLine:
     "Aus den Papieren unserer Lieferanten. Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
-  build: (date: string | undefined, revision: string) =>
-    `${date === undefined ? "Aus undatierten Aufzeichnungen" : `Aus Aufzeichnungen bis ${date}`}, Fassung ${revision}.`,
+  build: (date: string | undefined) =>
+    date === undefined ? "Aus undatierten Aufzeichnungen." : `Aus Aufzeichnungen bis ${date}.`,
   title: (page: string, workshop: string) =>
     page === workshop ? workshop : `${page} \u2013 ${workshop}`,
 
@@ -508,6 +508,7 @@ export const PAGES: AnyWords<PageWords> = {
   about: {
     heading: "Über uns",
     lead: (workshop: string) => `Was ${workshop} ist, und was diese Blätter sind.`,
+    revision: (revision: string) => `Alle Blätter zusammen: Fassung ${revision}.`,
     sections: [
       [
         "sheets",

@@ -1,6 +1,6 @@
 import type { DrierMetal } from "../../drying/added-drier.ts";
 import type { ContributionStatement } from "../../drying/contribution.ts";
-import type { Oil } from "../../drying/vehicle-drying.ts";
+import type { Oil } from "../../drying/oils.ts";
 import type { Statement, WordingsOf } from "../../quantities/statement.ts";
 import { byRule } from "../by-rule.ts";
 import {

@@ -2,7 +2,7 @@ import type { DrierRow } from "../../drying/added-drier.ts";
 import type { DryingCause } from "../../drying/chemistry-drying.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../drying/statements.ts";
-import type { Oil } from "../../drying/vehicle-drying.ts";
+import type { Oil } from "../../drying/oils.ts";
 import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import {

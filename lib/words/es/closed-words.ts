@@ -2,7 +2,7 @@
 import type { DryingClass } from "../../drying/drying-class.ts";
 import type { Chemistry, DryingCause } from "../../drying/chemistry-drying.ts";
 import type { DrierMetal } from "../../drying/added-drier.ts";
-import type { Oil } from "../../drying/vehicle-drying.ts";
+import type { Oil } from "../../drying/oils.ts";
 import type { Finish } from "../../formulation/finish.ts";
 import type { OilAbsorptionMethod } from "../../formulation/oil-absorption-method.ts";
 import type { OilIndexClass } from "../../formulation/oil-index-class.ts";

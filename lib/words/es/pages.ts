@@ -76,8 +76,10 @@ export const PAGES: AnyWords<PageWords> = {
     "Los trapos empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata metálica cerrada. Nunca en la basura ni en un montón.",
   cautionLine:
     "De los documentos de nuestros proveedores. La etiqueta, la ficha de datos de seguridad, sus normas locales y la práctica autorizada van primero.",
-  build: (date, revision) =>
-    `${date === undefined ? "Hecho a partir de registros sin fecha" : `Hecho a partir de los registros hasta el ${date}`}, revisión ${revision}.`,
+  build: (date) =>
+    date === undefined
+      ? "Hecho a partir de registros sin fecha."
+      : `Hecho a partir de los registros hasta el ${date}.`,
   title: (page, workshop) => (page === workshop ? workshop : `${page} \u2013 ${workshop}`),
 
   sheet: {
@@ -494,6 +496,7 @@ export const PAGES: AnyWords<PageWords> = {
   about: {
     heading: "Acerca de",
     lead: (workshop) => `Qué es ${workshop}, y qué son estas fichas.`,
+    revision: (revision) => `Todas las fichas juntas: revisión ${revision}.`,
     sections: [
       [
         "sheets",
