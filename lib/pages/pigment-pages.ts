@@ -21,6 +21,7 @@ import { poisonCentreLine, workedOut } from "./handling-section.ts";
 import { knownPigments } from "./known-pigments.ts";
 import { labelView } from "./label-view.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
+import { pigmentPhotographs } from "./photograph-blocks.ts";
 import { pigmentFacts } from "./pigment-view.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { textPage } from "./text-page.ts";
@@ -214,6 +215,10 @@ export function pigmentPage(
           ),
         ),
       ],
+    },
+    photographs: {
+      heading: words.pages.photographs.heading,
+      list: pigmentPhotographs(slug, record.name, context, place).flatMap((one) => one.photographs),
     },
     lists: [],
     handlingHeading: text.handling,

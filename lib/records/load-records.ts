@@ -31,6 +31,7 @@ import type {
 } from "./records.ts";
 import { referenceFaults } from "./references.ts";
 import { pairFaults } from "./pair-faults.ts";
+import { namedPhotographs } from "./photographs.ts";
 import { paintFaults } from "./paint-faults.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
@@ -87,6 +88,7 @@ export function checkedRecords(
     readAsStandard(resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []), lotsRead),
   );
   const chart = resolvedGrounds(files.workshop, resolver, diagnostics);
+  const photographed = namedPhotographs(files, tree);
   const masstoneOf = masstones(read);
   const colours = read.map((colour) => withNoise(colour, resolver));
   const grounds = chart && {
@@ -108,6 +110,7 @@ export function checkedRecords(
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
     ...(hazard === undefined ? [] : claimFaults(files, hazard.forbiddenWords)),
     ...pairFaults(files),
+    ...photographed.diagnostics,
   );
 
   const sorted = inOrder(diagnostics);
@@ -143,6 +146,7 @@ export function checkedRecords(
         lotsRead.map((lot) => [lot.slug, lotWithNoise(lot, resolver.withReplicateNoise)]),
       ),
       trials: checked(files.trials),
+      photographs: photographed.photographs,
       knowledge,
       ...(newestDate === undefined ? {} : { newestDate }),
     },

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
+import { withPhotographs } from "../photographs/taken-photographs.ts";
 import { recordsBelow } from "../records/site-base.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { earlierCards } from "./earlier-manifest.ts";
@@ -45,11 +46,10 @@ export async function madeSite(
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
   const printedCards = since === undefined ? undefined : earlierCards(since);
-  const { records: asWritten, diagnostics: ofRecords } = loadRecords(
-    contentDir,
-    process.cwd(),
-    latestDate(date),
-    parsers,
+  const { records: asWritten, diagnostics: ofRecords } = await withPhotographs(
+    loadRecords(contentDir, process.cwd(), latestDate(date), parsers),
+    cache,
+    "pictures, too",
   );
   if (isStopped(ofRecords) || asWritten === undefined) return stopped();
   const records = recordsBelow(asWritten, base);

@@ -78,6 +78,7 @@ export function siteOf(
   return {
     site: {
       ...siteOfWorked(worked, worked.context.records, date),
+      photographs: records.photographs.flatMap(({ pictures }) => pictures?.screen ?? []),
       translated: others.map((other) => ({
         folder: other.context.folder,
         site: siteOfWorked(other, other.context.records, date),

@@ -96,7 +96,8 @@ async function newEleventy(
 /** Data and papers; what is an asset goes out under a name of its own. */
 export function writeData(site: Site, dir: string): void {
   for (const { path, text } of site.files) if (!isAsset(path)) writeBelow(dir, path, text);
-  for (const { path, bytes } of site.papers ?? []) writeBelow(dir, path, bytes);
+  for (const { path, bytes } of [...(site.papers ?? []), ...(site.photographs ?? [])])
+    writeBelow(dir, path, bytes);
 }
 
 function writeBelow(dir: string, path: string, content: string | Uint8Array): void {

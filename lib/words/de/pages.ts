@@ -18,6 +18,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { PHOTOGRAPHS } from "./photographs.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
@@ -525,6 +526,7 @@ export const PAGES: AnyWords<PageWords> = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,
   optics: OPTICS_PAGES,

@@ -14,6 +14,7 @@ import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { MIXING_PAGES } from "./mixing-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { PHOTOGRAPHS } from "./photographs.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
@@ -511,6 +512,7 @@ export const PAGES = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,
   optics: OPTICS_PAGES,
