@@ -1,8 +1,12 @@
+import { at } from "../../quantities/at.ts";
 import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
+import { masstoneReflectance } from "../kubelka-munk.ts";
 import { internalReflectances } from "../surface/measurement-in-geometry.ts";
 import { surfaceForm } from "../surface/surface.ts";
 import { filmSurface } from "../surface/workshop-surface.ts";
-import { filmOptics, type TwoGroundFilm } from "./two-ground-film.ts";
+import { keptReflectance } from "../tints/tint-reading.ts";
+import { scatteringPower, twoGroundRatio } from "./film.ts";
+import type { TwoGroundFilm } from "./two-ground-film.ts";
 
 /**
  * By how much one standard uncertainty of its thickness moves a film's reading over white: what a
@@ -12,20 +16,29 @@ import { filmOptics, type TwoGroundFilm } from "./two-ground-film.ts";
  *
  * @param relative standard uncertainty of the thickness, relative [1].
  * @returns changes of reflectance factor [1], shape of the reading's values, all of one thickness;
- *   0 where the film hides its ground to within noise.
+ *   near 0 where the film hides its ground, 0 where no film gives such readings.
  * @source kubelka-munk-1931, kubelka-1948
  */
 export function thicknessShift(
-  film: TwoGroundFilm,
+  { overBlack, overWhite, black, white }: TwoGroundFilm,
   relative: number = DRAWDOWN_NOISE.thickness,
 ): number[] {
-  const surface = filmSurface([film.overBlack, film.overWhite]);
-  const { masstone, logPower } = filmOptics(film, surface);
-  const { gain, k2 } = surfaceForm(film.overWhite.geometry, surface);
-  return internalReflectances(film.overWhite, surface).values.map((R, i) => {
-    const [rho, power] = [masstone[i], logPower[i]];
-    if (rho === undefined || power === undefined || Number.isNaN(rho + power)) return 0;
-    const byThickness = Math.exp(power) * (1 - (1 / rho + rho) * R + R * R);
-    return (relative * byThickness * gain) / (1 - k2 * R) ** 2;
-  });
+  const surface = filmSurface([overBlack, overWhite]);
+  const [ofBlack, gb, gw] = [overBlack, black, white].map(
+    (reading) => internalReflectances(reading, surface).values,
+  ) as [readonly number[], readonly number[], readonly number[]];
+  const { gain, k2 } = surfaceForm(overWhite.geometry, surface);
+  return internalReflectances(overWhite, surface).values.map(
+    (R, i) =>
+      (relative * byThickness(at(ofBlack, i), R, at(gb, i), at(gw, i)) * gain) / (1 - k2 * R) ** 2,
+  );
+}
+
+/** dR/d ln X over the white ground gw, internal [1]. */
+function byThickness(Rb: number, Rw: number, gb: number, gw: number): number {
+  if (!(Rw > Rb && gw > gb)) return 0;
+  // Noise that asks for less than no absorption gives the perfect white.
+  const rho = keptReflectance(masstoneReflectance(twoGroundRatio(Rb, Rw, gb, gw) ?? 0));
+  const isBetween = (gb < Rb && Rb < rho) || (rho < Rb && Rb < gb);
+  return isBetween ? scatteringPower(Rb, rho, gb) * (1 - (1 / rho + rho) * Rw + Rw * Rw) : 0;
 }
