@@ -59,9 +59,11 @@ export function noiseOfMean(noise: ReadingNoise, count: number): ReadingNoise {
  *
  * Each wavelength's own noise is told by second differences over wavelength, which a shift
  * of the whole reading leaves alone; what remains of the deviations is the reading's.
- * Replicates say nothing of the calibration that they share.
+ * Replicates say nothing of the calibration that they share. `k` is told to a tenth: some twenty
+ * sets know it no better, and one set more is not to move whatever else the instrument read.
  *
- * @param sets readings of one film or of one paint drawn down again, two or more a set, one grid a set.
+ * @param sets all of one instrument: readings of one film or of one paint drawn down again, two or
+ *   more a set, one grid a set.
  * @returns noise of a single reading.
  */
 export function replicateNoise(
@@ -100,7 +102,8 @@ export function replicateNoise(
     ofReading += degrees * whole;
   }
   const factor = (squares: number): number =>
-    Math.sqrt((PRIOR_DEGREES + squares) / (PRIOR_DEGREES + freedom));
+    Math.max(1, Math.round(10 * Math.sqrt((PRIOR_DEGREES + squares) / (PRIOR_DEGREES + freedom)))) /
+    10;
   return scaledNoise(usual, factor(ofReading), factor(ofWavelength));
 }
 

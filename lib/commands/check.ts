@@ -7,12 +7,12 @@ import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
  * Check the records, the sheets against them and the answers against the sheets; write nothing.
  * @param asJson print the diagnostics as one JSON array, for editors, and nothing else.
  */
-export function check(
+export async function check(
   { contentDir, date, strict, claims }: CommandOptions,
   asJson = false,
-): number {
+): Promise<number> {
   const started = performance.now();
-  const { records, diagnostics } = checkedSite({ contentDir, date, claims });
+  const { records, diagnostics } = await checkedSite({ contentDir, date, claims });
   if (asJson) {
     process.stdout.write(`${JSON.stringify(printedOrder(diagnostics), null, 2)}\n`);
     return exitCode(diagnostics, strict);

@@ -2,6 +2,7 @@
 const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   output: ["start", "build", "cards", "labels"],
   workshop: ["build"],
+  base: ["start", "build", "cards", "labels"],
   port: ["start"],
   strict: ["build", "check", "cards", "labels", "next"],
   claims: ["start", "build", "check"],

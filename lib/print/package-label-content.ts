@@ -30,7 +30,7 @@ export interface PackageLabelContent {
   readonly pictograms: readonly { readonly code: PictogramCode; readonly name: string }[];
   /** Signal word and statements of one language together, as CLP, Article 32(3) has it. */
   readonly cautions: readonly LabelCautions[];
-  /** Hazard statements that a package of this size may leave out. */
+  /** Statements that a package of this size may leave out where the whole can be had in no other way. */
   readonly mayLeaveOut: readonly string[];
   /** Name, address, telephone, contact. */
   readonly supplier: string;

@@ -19,7 +19,7 @@ export interface LaidLabel {
   readonly name: string;
   /** Of a tube one; of a jar its front and its back. */
   readonly faces: readonly LabelFace[];
-  /** Hazard statements that are not on it, as its size allows. */
+  /** Statements that are not on it, as its size allows. */
   readonly leftOut: readonly string[];
   /** Side of the red frames [mm]; absent without pictograms. */
   readonly pictogramMm?: number;
@@ -59,18 +59,24 @@ const PLACES = ["under the statements", "under the facts", "between"] as const;
 const FRONTS = [0.44, 0.5, 0.38, 0.32, 0.26] as const;
 
 /**
- * A label laid out: whole statements first, where they find room, then without those that
- * a small package may leave out; roomy letters and pictograms first, then the least that
- * the law allows. Nothing else is ever cut.
+ * A label laid out: whole statements first, where they find room, then, of a size that is to be
+ * reduced, without those that a small package may leave out; roomy letters and pictograms first,
+ * then the least that the law allows. Nothing else is ever cut.
+ * @param mostXHeightMm letters no larger, so that the labels of a sheet are alike.
  * @returns undefined where it does not fit.
  */
 export function packageLabel(
   content: PackageLabelContent,
   size: PackageSize,
+  mostXHeightMm = Infinity,
 ): LaidLabel | undefined {
-  for (const leftOut of content.mayLeaveOut.length === 0 ? [[]] : [[], content.mayLeaveOut]) {
+  const whole: readonly string[] = [];
+  for (const leftOut of size.isReduced && content.mayLeaveOut.length > 0
+    ? [whole, content.mayLeaveOut]
+    : [whole]) {
     const cautions = content.cautions.map((one) => without(one, leftOut));
     for (const attempt of attempts(size)) {
+      if (attempt.xHeightMm > mostXHeightMm) continue;
       const faces = (size.kind === "tube" ? tubeFaces : jarFaces)(
         { ...content, cautions },
         size,
@@ -312,7 +318,7 @@ function frontItems(
       kind: "text",
       tag: "H2",
       text: name,
-      face: "serif",
+      face: "sans bold",
       sizePt: nameSizePt(name, namePt, widthMm),
       gapMm: 0,
     },
@@ -330,15 +336,15 @@ function frontItems(
   ];
 }
 
-/** As large as no word of it is broken and it takes two lines; a long name three. */
+/** As large as no word of it is broken and it takes two lines; a long name three. A name is a label element too: one face, without serifs. */
 function nameSizePt(name: string, mostPt: number, widthMm: number): number {
   const sizes = sizesDown(mostPt, 8);
   const words = name.split(/[ -]/);
   const holds = (most: number) =>
     sizes.find(
       (sizePt) =>
-        words.every((word) => measureText(word, "serif", sizePt) <= widthMm) &&
-        setRuns([{ text: name, face: "serif" }], { widthMm, sizePt }).lines.length <= most,
+        words.every((word) => measureText(word, "sans bold", sizePt) <= widthMm) &&
+        setRuns([{ text: name, face: "sans bold" }], { widthMm, sizePt }).lines.length <= most,
     );
   return holds(2) ?? holds(3) ?? 8;
 }

@@ -39,6 +39,8 @@ export interface PackageSize {
   readonly diameterMm?: number;
   readonly languages: readonly Language[];
   readonly xHeightMm: number;
+  /** Whether what a small package may leave out goes where it finds no room. */
+  readonly isReduced: boolean;
   readonly price: "price" | "code" | "none";
   readonly symbol: "ean" | "qr" | "none";
   readonly paper: Paper;
@@ -77,6 +79,7 @@ function packageSize(
     ...(diameterMm === undefined || kind === "jar" ? {} : { diameterMm }),
     languages: label.languages ?? languages,
     xHeightMm: label.xHeightMm ?? labelSizes(ml).xHeightMm,
+    isReduced: label.reduced ?? false,
     price: label.price ?? "none",
     symbol: label.symbol ?? "none",
     paper: label.paper ?? paper,

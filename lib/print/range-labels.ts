@@ -28,7 +28,7 @@ export function rangeLabels(
   const remarks: string[] = sizes.flatMap(sizeRemarks);
   const refusals: string[] = [];
   const runs = sizes.map((size): LabelRun => {
-    const labels = sheets.flatMap((worded): LaidLabel[] => {
+    const found = sheets.flatMap((worded): FoundLabel[] => {
       const { slug } = worded.sheet;
       const offered = context.records.colours.get(slug)?.sizes ?? [];
       if (!offered.some(({ ml }) => ml === size.ml)) return [];
@@ -44,24 +44,47 @@ export function rangeLabels(
         return [];
       }
       remarks.push(...labelRemarks(laid, content, size).map((line) => `${who}: ${line}`));
-      return [laid];
+      return [{ content, laid }];
     });
-    return { size, labels };
+    return { size, labels: lettersAlike(found, size) };
   });
   return { runs: runs.filter(({ labels }) => labels.length > 0), remarks, refusals };
 }
 
-/** What does not fit, and the smallest tube on which it would. */
+interface FoundLabel {
+  readonly content: PackageLabelContent;
+  readonly laid: LaidLabel;
+}
+
+/** Labels of one size in letters of one height: the roomiest that all of them hold. */
+function lettersAlike(found: readonly FoundLabel[], size: PackageSize): LaidLabel[] {
+  const mostXHeightMm = Math.min(...found.map(({ laid }) => laid.xHeightMm));
+  return found.map(({ content, laid }) =>
+    laid.xHeightMm > mostXHeightMm ? (packageLabel(content, size, mostXHeightMm) ?? laid) : laid,
+  );
+}
+
+/** What does not fit, the smallest tube on which it would, and what the law has for the rest. */
 function tooSmall(content: PackageLabelContent, size: PackageSize): string {
   const { widthMm, heightMm, languages, xHeightMm } = size;
-  const larger = largerTubes(size).find(
-    (tube) => packageLabel({ ...content, mayLeaveOut: [] }, tube) !== undefined,
+  const larger = largerTubes({ ...size, isReduced: false }).find(
+    (tube) => packageLabel(content, tube) !== undefined,
   );
-  return `${widthMm} x ${heightMm} mm do not hold it in ${languages.join(", ")} with letters of ${xHeightMm} mm: ${
-    larger === undefined
-      ? "nor does any tube to 200 ml, so that a fold-out label, a tie-on tag or fewer languages are left (CLP, Annex I, 1.5.1)"
-      : `the smallest tube that would hold it is one of ${larger.ml} ml, ${larger.widthMm} x ${larger.heightMm} mm`
-  }`;
+  const isHeldReduced =
+    !size.isReduced && packageLabel(content, { ...size, isReduced: true }) !== undefined;
+  return [
+    `${widthMm} x ${heightMm} mm do not hold it in ${languages.join(", ")} with letters of ${xHeightMm} mm: ${
+      larger === undefined
+        ? "nor does any tube to 200 ml"
+        : `the smallest tube that would hold it is one of ${larger.ml} ml, ${larger.widthMm} x ${larger.heightMm} mm`
+    }`,
+    "A fold-out label, a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)",
+    ...(isHeldReduced
+      ? [
+          `Where none of these can be had, reduced: true of this label leaves out ${content.mayLeaveOut.join(", ")} (1.5.2)`,
+        ]
+      : []),
+  ].join(". ");
 }
 
 function labelRemarks(
@@ -74,7 +97,7 @@ function labelRemarks(
     ...(leftOut.length === 0
       ? []
       : [
-          `without ${leftOut.join(", ")}, which a package of ${ml} ml may leave out (CLP, Annex I, 1.5.2)`,
+          `without ${leftOut.join(", ")}, which a package of ${ml} ml may leave out where no fold-out label, tie-on tag or box can bear the whole (CLP, Article 29 and Annex I, 1.5.2)`,
         ]),
     ...(pictogramMm === undefined || pictogramMm >= wanted
       ? []

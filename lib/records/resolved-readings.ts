@@ -33,7 +33,7 @@ type LabForm = Extract<ReadingForm, { lab: unknown }>;
 /** Turns what a record says of a reading into the reading itself, or into complaints at the record's line. */
 export interface ReadingResolver {
   readonly resolve: (form: ReadingForm, yaml: YamlRecord, path: RecordPath) => Reading | undefined;
-  /** The same reading with the noise that the replicates of its own file show, once all records are resolved; as stated where it is stated. */
+  /** The same reading with the noise that all replicates read by its instrument show, once all records are resolved; as stated where it is stated. */
   readonly withReplicateNoise: <R extends Reading>(reading: R) => R;
   /** Names of the reading files that some record has asked for. */
   readonly used: ReadonlySet<string>;
@@ -58,7 +58,7 @@ export function readingResolver(
   const spectra = new Map<string, Spectrum | undefined>();
   const replicates = new Map<string, Map<string, readonly Spectrum[]>>();
   const unstated = new Map<Reading, string>();
-  const noiseByFile = new Map<string, ReadingNoise>();
+  const noises = new Map<string, ReadingNoise>();
 
   function complain(
     yaml: YamlRecord,
@@ -215,9 +215,11 @@ export function readingResolver(
       read,
     );
     if (apart !== undefined) diagnostics.push({ ...apart, place: yaml.place([...path, "column"]) });
+    const instrument = instrumentOf(named.reading, geometry);
     if (read.length > 1) {
-      const sets = replicates.get(named.stem) ?? new Map<string, readonly Spectrum[]>();
-      replicates.set(named.stem, sets.set(JSON.stringify(columns.map(({ name }) => name)), read));
+      const sets = replicates.get(instrument) ?? new Map<string, readonly Spectrum[]>();
+      const set = JSON.stringify([named.stem, ...columns.map(({ name }) => name)]);
+      replicates.set(instrument, sets.set(set, read));
     }
     const surface: Surface | undefined = form.surface ?? defaults?.surface;
     const uncertainty = form.uncertainty ?? defaults?.uncertainty;
@@ -233,7 +235,7 @@ export function readingResolver(
       ...(form.date === undefined ? {} : { date: form.date }),
       ...(calibration === undefined ? {} : { calibration }),
     };
-    if (uncertainty === undefined) unstated.set(resolved, named.stem);
+    if (uncertainty === undefined) unstated.set(resolved, instrument);
     return resolved;
   }
 
@@ -278,11 +280,11 @@ export function readingResolver(
   return {
     used,
     withReplicateNoise: (reading) => {
-      const stem = unstated.get(reading);
-      if (reading.form !== "spectrum" || stem === undefined) return reading;
+      const instrument = unstated.get(reading);
+      if (reading.form !== "spectrum" || instrument === undefined) return reading;
       const noise =
-        noiseByFile.get(stem) ?? replicateNoise([...(replicates.get(stem)?.values() ?? [])]);
-      noiseByFile.set(stem, noise);
+        noises.get(instrument) ?? replicateNoise([...(replicates.get(instrument)?.values() ?? [])]);
+      noises.set(instrument, noise);
       return { ...reading, noise: noiseOfMean(noise, reading.count) };
     },
     resolve: (form, yaml, path) => {
@@ -380,6 +382,11 @@ function spikeFaults(
       hint: "a decimal point may have slipped",
     },
   ];
+}
+
+/** A workshop has one instrument of a geometry, but where its files name several. */
+function instrumentOf({ notes }: ReadingFile, geometry: Geometry): string {
+  return JSON.stringify([geometry, notes.instrument ?? ""]);
 }
 
 /** The geometry that a file states, where all the columns state the same and it is one that is known here. */

@@ -9,6 +9,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { PROGRAM_HASH } from "../kept/beside-program.ts";
 import { contentHash } from "../kept/content-hash.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
+import { LARGEST_PHOTOGRAPH_BYTES } from "../records/content-tree.ts";
 import { outputManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
@@ -38,11 +39,17 @@ interface KeptSite {
  * @returns undefined where something of it can't be told, as of a link that leads elsewhere
  */
 export function siteKey(
-  { contentDir, date, strict, claims, kind, since }: SiteTask,
+  { contentDir, date, base, strict, claims, kind, since }: SiteTask,
   program: string | undefined = PROGRAM_HASH,
 ): string | undefined {
   if (program === undefined || kind !== "paper") return undefined;
-  const asked = [latestDate(date), printedDate(date, undefined) ?? "", String(strict), claims];
+  const asked = [
+    latestDate(date),
+    printedDate(date, undefined) ?? "",
+    base ?? "",
+    String(strict),
+    claims,
+  ];
   try {
     return contentHash([
       program,
@@ -60,8 +67,8 @@ export function siteKey(
   }
 }
 
-/** No record, reading, template or style comes near it. */
-const LARGEST_BYTES = 8 * 1024 * 1024;
+/** No file of a workshop is larger. */
+const LARGEST_BYTES = LARGEST_PHOTOGRAPH_BYTES;
 
 /** Every path below a folder with its bytes, in order. @throws Error for what is neither file nor folder, or too large to be of a workshop. */
 function* bytesIn(folder: string): Generator<string | Uint8Array> {

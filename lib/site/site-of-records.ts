@@ -37,6 +37,7 @@ import { whitesPage } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
+import { hostFiles } from "./host-files.ts";
 import { mixingFiles } from "./mixing-files.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
@@ -77,6 +78,7 @@ export function siteOf(
   return {
     site: {
       ...siteOfWorked(worked, worked.context.records, date),
+      photographs: records.photographs.flatMap(({ pictures }) => pictures?.screen ?? []),
       translated: others.map((other) => ({
         folder: other.context.folder,
         site: siteOfWorked(other, other.context.records, date),
@@ -92,6 +94,7 @@ export function siteOfWorked(worked: WorkedSite, records: Records, date: string 
   const shown = shownColours(worked.context);
   const pages = sitePages(worked, shown);
   return {
+    base: records.siteBase,
     language: worked.context.words.language,
     pages,
     files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)],
@@ -155,8 +158,8 @@ function sitePages(
     const place = pagePlace(path);
     return { path, site: siteFrame(context, place), view: view(place) };
   };
-  // The server may show it at any depth, so that its links start at the root.
-  const lost: PagePlace = { path: NOT_FOUND_PATH, root: "/" };
+  // The server may show it at any depth, so that its links start at the site's own folder.
+  const lost: PagePlace = { path: NOT_FOUND_PATH, root: context.records.siteBase };
   return [
     page("index.html", (place) => homePage(context, place)),
     page(orderPath("grid"), (place) => catalogueGrid(context, place)),
@@ -276,6 +279,7 @@ function dataFiles(
       path: `schema/${name}.schema.json`,
       text: `${JSON.stringify(schema, null, 2)}\n`,
     })),
+    ...hostFiles(records),
     ...(siteAddress === undefined
       ? []
       : [

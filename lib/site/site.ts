@@ -40,6 +40,8 @@ export interface Site {
   readonly pages: readonly PageEntry[];
   readonly files: readonly DataFile[];
   readonly sheetCount: number;
+  /** The folder of its host that it stands in, `/` unless said. */
+  readonly base?: string;
   /** Whose words its scripts say; without it English. */
   readonly language?: Language;
   /** The same in other languages, each in a folder of its own; one whole site once {@link inOneFolder}. */
@@ -51,4 +53,6 @@ export interface Site {
   /** What a build may put on paper. */
   readonly prints?: RangeToPrint;
   readonly papers?: readonly BinaryFile[];
+  /** Photographs in their sizes, once for all languages. */
+  readonly photographs?: readonly BinaryFile[];
 }

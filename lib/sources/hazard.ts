@@ -13,7 +13,14 @@ export const HAZARD_SOURCES = {
     citation:
       "Regulation (EC) No 1272/2008 (CLP), Annex I: limits and rules recalled without the text at hand.",
     standing: "memory",
-    note: "Precedence of pictograms and statements, reductions for small packages, flammable liquids, the ozone layer.",
+    note: "Precedence of pictograms and statements, flammable liquids, the ozone layer.",
+  },
+  "clp-small-packages": {
+    short: "CLP, Article 29 and Annex I, 1.5",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Article 29(1) and (2), consolidated on 1 September 2025; Annex I, 1.5.1 (fold-out label, tie-on tag, outer packaging) and 1.5.2.1 (contents of at most 125 ml).",
+    standing: "read",
+    note: "Read in public copies, 1.5.1 and the whole list of 1.5.2.1.1 in Czech, the most of both in German. Of 1.5.2.1.2 the two first classes, and those of 1.5.2.1.3, were not seen: nothing of theirs is left out. The official text is the Official Journal's.",
   },
   "clp-annex-2-memory": {
     citation:

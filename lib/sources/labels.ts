@@ -18,9 +18,9 @@ export const LABEL_SOURCES = {
   "clp-letter-sizes": {
     short: "Regulation (EU) 2024/2865",
     citation:
-      "Regulation (EU) 2024/2865 amending CLP, Annex I, 1.2.1: smallest letters by the capacity of the package, black on white, lines 120 % of the size of the letters apart, one sans-serif face.",
+      "Regulation (EU) 2024/2865 amending CLP, Annex I, 1.2.1.4 and 1.2.1.5: smallest letters by the capacity of the package, black on white, lines 120 % of the size of the letters apart, one face without serifs.",
     standing: "derived",
-    note: "Worked from what several commentaries print of it alike; the text itself was not at hand. Its application was put off to 1 January 2028, and its simplification is under discussion.",
+    note: "Worked from what several commentaries print of the letters alike, and from what BG BAU, the German statutory accident insurance of the building trade, prints of 1.2.1.5; the text itself was not at hand. Smaller letters on an inner package of at most 10 ml are allowed there and not used here. Its application was put off to 1 January 2028 (announced by the Council on 17 November 2025), and its simplification is under discussion.",
   },
   "iso-15420-memory": {
     citation:

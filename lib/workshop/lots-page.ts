@@ -107,5 +107,6 @@ function spreadBlocks({ words, records }: PageContext): Block[] {
       strengthPercent.degrees >= TELLING_DEGREES ? text.spreadUsed : text.spreadNotUsed,
       "note",
     ),
+    statement(text.spreadOfReadings, "note"),
   ];
 }

@@ -77,13 +77,69 @@ describe("EUH210, an unclassified mixture not sold to the public (clp-annex-2-me
   });
 });
 
-describe("small packages (clp-1272-2008-memory, Annex I, 1.5.2)", () => {
+/** published: clp-small-packages, the classes of Annex I, 1.5.2.1.1 and 1.5.2.1.2 as its copies list them. */
+describe("small packages (clp-small-packages, Annex I, 1.5.2.1)", () => {
   const mayGo = (packageMl: number, publicSale: boolean) =>
     label([leadCarbonate(0.85)], { packageMl, publicSale }).smallPackage?.mayLeaveOut;
+  /** What the label of a tube with one hazard may leave out, hazard statements and precautionary ones apart. */
+  const goOf = (statement: string, publicSale = true) => {
+    const found = label([substance("a", 1, statement)], { packageMl: 37, publicSale });
+    const codes: readonly string[] = found.smallPackage?.mayLeaveOut ?? [];
+    return {
+      hazards: codes.filter((code) => code.startsWith("H")),
+      precautions: codes.filter((code) => code.startsWith("P")),
+      chosen: found.precautionaryStatements.map((one) => one.statement),
+    };
+  };
+
+  test.each(["H315", "H319", "H400", "H410", "H411"])(
+    "1.5.2.1.1: %s may go to anybody, with what was chosen for it alone",
+    (statement) => {
+      const { hazards, precautions, chosen } = goOf(statement);
+      expect(hazards).toContain(statement);
+      expect(precautions).not.toEqual([]);
+      expect(chosen).toEqual(expect.arrayContaining(precautions));
+      expect(precautions.filter((code) => code.startsWith("P1"))).toEqual([]);
+      expect(precautions).not.toContain("P501");
+    },
+  );
+
+  test.each(["H302", "H312", "H335", "H336", "H371", "H373"])(
+    "1.5.2.1.1, 11), 14) and 15): %s stays where the public buys it, and may go where it does not",
+    (statement) => {
+      expect(goOf(statement)).toMatchObject({ hazards: [], precautions: [] });
+      expect(goOf(statement, false).hazards).toEqual([statement]);
+    },
+  );
+
+  test.each(["H412", "H413"])("1.5.2.1.2, 3): %s stays, its precautions may go", (statement) => {
+    const { hazards, precautions } = goOf(statement);
+    expect(hazards).toEqual([]);
+    expect(precautions).toContain("P273");
+  });
+
+  test.each(["H224", "H301", "H314", "H317", "H318", "H334", "H350", "H360", "H370", "H372"])(
+    "%s is on neither list and stays with its precautions",
+    (statement) => {
+      expect(goOf(statement)).toMatchObject({ hazards: [], precautions: [] });
+      expect(goOf(statement, false)).toMatchObject({ hazards: [], precautions: [] });
+    },
+  );
+
+  test("a precaution chosen for a hazard that stays as well stays with it", () => {
+    const found = label([substance("a", 0.5, "H315"), substance("b", 0.45, "H317")], {
+      packageMl: 37,
+      publicSale: true,
+    });
+    const chosen: readonly string[] = found.precautionaryStatements.map((one) => one.statement);
+    expect(chosen).toEqual(expect.arrayContaining(["P280", "P302+P352"]));
+    expect(found.smallPackage?.mayLeaveOut).toEqual(["H315"]);
+  });
 
   test("up to 125 ml the tube's label may leave some out, more in trade; the page never does", () => {
-    expect(mayGo(125, true)).toEqual(["H400", "H410"]);
-    expect(mayGo(125, false)).toEqual(["H302", "H373", "H400", "H410"]);
+    const hazards = (codes: readonly string[] = []) => codes.filter((code) => code < "P");
+    expect(hazards(mayGo(125, true))).toEqual(["H400", "H410"]);
+    expect(hazards(mayGo(125, false))).toEqual(["H302", "H373", "H400", "H410"]);
     expect(mayGo(125.1, true)).toBeUndefined();
     expect(label([leadCarbonate(0.85)], { packageMl: 37 }).hazardStatements).toEqual([
       "H302",

@@ -179,12 +179,54 @@ describe("a label that is too small", () => {
     expect(tubes.map((tube) => packageLabel(content, tube) !== undefined).indexOf(true)).toBe(at);
   });
 
-  test("of a colour whose label takes no tube says what is left", () => {
-    const { refusals } = rangeLabels([sheetOf("lead-white")], [{ ...size, ml: 60 }], CONTEXT);
-    expect(refusals.join()).toMatch(
-      /fold-out label, a tie-on tag or fewer languages|is one of \d+ ml/,
+  test("says what the law has for it, the whole elsewhere before a part left out", () => {
+    const small = sized({ kind: "tube", ml: 60, symbol: "ean", price: "code" });
+    const [line = ""] = rangeLabels([sheetOf("lead-white")], [small], CONTEXT).refusals;
+    expect(line).toMatch(
+      /A fold-out label, a tie-on tag or a box may bear the whole instead \(CLP, Annex I, 1\.5\.1\)\. Where none of these can be had, reduced: true of this label leaves out H400, H410, P273 \(1\.5\.2\)$/,
     );
   });
+
+  test("is reduced where its record says so, by what may go alone, and it is told", () => {
+    const small = sized({ kind: "tube", ml: 60, symbol: "ean", price: "code", reduced: true });
+    const { runs, remarks, refusals } = rangeLabels([sheetOf("lead-white")], [small], CONTEXT);
+    expect(refusals).toEqual([]);
+    const [label] = runs[0]?.labels ?? [];
+    expect(label?.leftOut).toEqual(["H400", "H410", "P273"]);
+    expect(remarks.join("\n")).toContain("without H400, H410, P273, which a package of 60 ml may");
+    const model = labelModel(sheetOf("lead-white").sheet.cautions, "en", CONTEXT.words);
+    const text = squeezed(label === undefined ? "" : textOf(label));
+    for (const { code, text: said } of [...model.hazards, ...model.precautions])
+      if (label?.leftOut.includes(code ?? "")) expect(text, code).not.toContain(squeezed(said));
+      else expect(text, code).toContain(squeezed(said));
+  });
+
+  test("of more than 125 ml is never reduced", () => {
+    const { leftOut } = laidOf("lead-white", sized({ kind: "tube", ml: 150, reduced: true })) ?? {
+      leftOut: [],
+    };
+    expect(leftOut).toEqual([]);
+    const content = contentOf("lead-white", sized({ kind: "tube", ml: 150, reduced: true }));
+    expect(content.mayLeaveOut).toEqual([]);
+  });
+});
+
+test("labels of one size have letters of one height, the roomiest that all of them hold", () => {
+  const size = sized({ kind: "tube", ml: 40, symbol: "ean", price: "code" });
+  const alone = ["bone-black", "titanium-zinc-white"].map((slug) => laidOf(slug, size)?.xHeightMm);
+  expect(alone).toEqual([1.44, 1.2]);
+  const { runs } = rangeLabels(CONTEXT.sheets, [size], CONTEXT);
+  const labels = runs[0]?.labels ?? [];
+  expect(labels.length).toBeGreaterThan(15);
+  expect(new Set(labels.map(({ xHeightMm }) => xHeightMm))).toEqual(new Set([1.2]));
+  const roomy = rangeLabels([sheetOf("bone-black")], [size], CONTEXT).runs[0]?.labels ?? [];
+  expect(roomy.map(({ xHeightMm }) => xHeightMm)).toEqual([1.44]);
+});
+
+test("a label has one face, without serifs (clp-letter-sizes, 1.2.1.5)", () => {
+  const label = laidOf("lead-white", sized({ kind: "tube", ml: 150 }));
+  const faces = label && marksOf(label).flatMap((mark) => (mark.kind === "text" ? mark.face : []));
+  expect(new Set(faces)).toEqual(new Set(["sans", "sans bold"]));
 });
 
 test("an ingredient without hazard data has no label", () => {

@@ -95,7 +95,12 @@ export function labelElements(
   const least = isExact ? most : mixtureHazards(parts.atLeast, mixture, parts.unaccounted);
   const stated = labelStatements(most.findings);
   const supplements = supplementalTraces(most.parts, most.findings, mixture);
-  const smallPackage = smallPackageReduction(most.findings, mixture);
+  const chosen = chosenPrecautions(
+    most.findings.filter(({ statement }) => stated.statements.includes(statement)),
+    mixture,
+    precautions,
+  );
+  const smallPackage = smallPackageReduction(most.findings, chosen, mixture);
   return {
     basis: "worked out",
     frame: mixture.frame,
@@ -105,11 +110,7 @@ export function labelElements(
     signalWord: signalWord(most.findings) ?? null,
     pictograms: pictograms(most.findings),
     hazardStatements: stated.statements,
-    precautionaryStatements: chosenPrecautions(
-      most.findings.filter(({ statement }) => stated.statements.includes(statement)),
-      mixture,
-      precautions,
-    ),
+    precautionaryStatements: chosen,
     supplemental: [...new Set(supplements.map(({ statement }) => statement as SupplementalCode))],
     sensitisers: supplements.flatMap((trace) =>
       trace.rule === "elicitation" ? [trace.values.substance] : [],

@@ -1,19 +1,20 @@
 /**
- * What the label of a small package may leave out. A page or a card never does:
+ * What the label of a small package may leave out, where the whole can be had neither on it nor
+ * on a fold-out label, a tie-on tag or an outer package (Article 29). A page or a card never does:
  * this is for the label on the tube alone.
  *
- * @source clp-1272-2008-memory : Annex I, 1.5.2
+ * @source clp-small-packages : Annex I, 1.5.2.1
  */
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { Finding } from "../classify/finding.ts";
 import type { HazardClass } from "../classify/hazard-class.ts";
-import type { HazardCode } from "../texts/hazard-statement.ts";
 import type { Composition } from "../classify/composition.ts";
+import type { ChosenPrecaution } from "./precautionary-choice.ts";
 
 /** Largest contents of a small package, inclusive [ml]. */
 export const SMALL_PACKAGE_ML = 125;
 
-/** Hazard and linked precautionary statements may go. */
+/** Hazard and linked precautionary statements may go: 1.5.2.1.1. */
 const MAY_GO: readonly HazardClass[] = [
   "Flam. Liq. 2",
   "Flam. Liq. 3",
@@ -38,33 +39,59 @@ const MAY_GO_IN_TRADE: readonly HazardClass[] = [
   "STOT SE 3",
   "STOT RE 2",
 ];
+/** Linked precautionary statements alone may go: 1.5.2.1.2, 3). */
+const PRECAUTIONS_MAY_GO: readonly HazardClass[] = ["Aquatic Chronic 3", "Aquatic Chronic 4"];
 
 export type SmallPackageStatement = StatementOf<
   "small-package",
   {
     readonly packageMl: number;
     readonly upToMl: number;
-    readonly statements: readonly HazardCode[];
+    /** Hazard statements, then precautionary ones. */
+    readonly statements: readonly string[];
   }
 >;
-export type SmallPackage = SmallPackageStatement & { readonly mayLeaveOut: readonly HazardCode[] };
+export type SmallPackage = SmallPackageStatement & {
+  readonly mayLeaveOut: readonly string[];
+};
 
-/** Statements that the label of this package may leave out in the EU frame; undefined when none may. */
+/**
+ * Statements that the label of this package may leave out in the EU frame. A precautionary statement
+ * goes only when every hazard that it was chosen for may; a general one (P1xx) and one on disposal
+ * stay.
+ * @param precautions chosen for the findings.
+ * @returns undefined when none may.
+ */
 export function smallPackageReduction(
   findings: readonly Finding[],
+  precautions: readonly ChosenPrecaution[],
   { frame, packageMl, publicSale }: Composition,
 ): SmallPackage | undefined {
   if (frame !== "EU CLP" || packageMl === undefined || packageMl > SMALL_PACKAGE_ML)
     return undefined;
   const classes = publicSale ? MAY_GO : [...MAY_GO, ...MAY_GO_IN_TRADE];
-  const mayLeaveOut = findings
-    .filter(({ hazardClass }) => classes.includes(hazardClass))
-    .map(({ statement }) => statement);
+  const codesOf = (these: readonly HazardClass[]): string[] =>
+    findings
+      .filter(({ hazardClass }) => these.includes(hazardClass))
+      .map(({ statement }) => statement);
+  const hazards = codesOf(classes);
+  const answered = [...hazards, ...codesOf(PRECAUTIONS_MAY_GO)];
+  const mayLeaveOut = [
+    ...hazards,
+    ...precautions
+      .filter(
+        ({ statement, rule, values }) =>
+          rule === "by-severity" &&
+          !statement.startsWith("P1") &&
+          values.answers.every((code) => answered.includes(code)),
+      )
+      .map(({ statement }) => statement),
+  ];
   if (mayLeaveOut.length === 0) return undefined;
   return {
     mayLeaveOut,
     rule: "small-package",
     values: { packageMl, upToMl: SMALL_PACKAGE_ML, statements: mayLeaveOut },
-    source: "clp-1272-2008-memory",
+    source: "clp-small-packages",
   };
 }

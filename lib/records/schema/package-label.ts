@@ -37,6 +37,12 @@ export const packageLabel = z.strictObject({
     .max(3)
     .optional()
     .describe("least height of a lower-case x; 1.2 without it"),
+  reduced: z
+    .boolean()
+    .optional()
+    .describe(
+      "true: what finds no room is left out as far as CLP, Annex I, 1.5.2 goes, since no fold-out label, tag or box bears the whole",
+    ),
   price: z.enum(LABEL_PRICES).optional().describe("none without it"),
   symbol: z.enum(LABEL_SYMBOLS).optional().describe("none without it"),
   paper: z.enum(PAPERS).optional().describe("of its sheets; else the workshop's"),

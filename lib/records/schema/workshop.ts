@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { longText, name, slug, text, webAddress } from "./amount.ts";
+import { isoDate, longText, name, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
 import { packageLabel } from "./package-label.ts";
 import {
@@ -41,6 +41,16 @@ export const workshopSchema = z.strictObject({
     .optional()
     .describe("true marks every page: workshop and readings are invented"),
   siteAddress: webAddress.optional(),
+  security: z
+    .strictObject({
+      contact: z
+        .url({ protocol: /^(?:https|mailto|tel)$/ })
+        .describe("an address that begins with mailto:, https: or tel:"),
+      expires: isoDate.describe("the day from which on nobody should rely on it"),
+      policy: z.url({ protocol: /^https$/ }).optional(),
+    })
+    .optional()
+    .describe("whom to tell of a weakness of the site: makes security.txt"),
   contact: text.optional(),
   address: text.optional().describe("of the supplier, as a label gives it"),
   telephone: text.optional().describe("of the supplier, as a label gives it"),

@@ -42,6 +42,8 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     spreadUsed: "Danach richten sich die Urteile, mit dem Doppelten.",
     spreadNotUsed:
       "Das ist zu wenig, um sich danach zu richten: die Urteile richten sich nach dem Rauschen des Geräts.",
+    spreadOfReadings:
+      "Das \u00b1 jeder Messung desselben Geräts, zu der keines angegeben ist, richtet sich nach diesen und allen anderen Wiederholungen.",
     spreadNone:
       "Keine Charge hat eine zweimal gemachte oder gemessene Aufhellung; die Urteile richten sich daher nach dem Rauschen des Geräts.",
   },

@@ -91,7 +91,7 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "disposal-for-the-public": ({ answers }) =>
     `Die Entsorgung hat ihren Platz auf allem, was die Öffentlichkeit kaufen kann${bracketed(listed(answers))}.`,
   "small-package": ({ packageMl, upToMl, statements }) =>
-    `Das Etikett einer Packung von ${millilitres(packageMl)} (bis ${millilitres(upToMl)}) darf ${listed(statements)} weglassen; eine Seite oder Karte tut es nie.`,
+    `Das Etikett einer Packung von ${millilitres(packageMl)} (bis ${millilitres(upToMl)}) darf ${listed(statements)} weglassen, wenn weder es selbst noch ein Faltetikett, ein Anhänger oder eine Schachtel das Ganze tragen kann; eine Seite oder Karte tut es nie.`,
 
   "unknown-acute-toxicity": ({ massFraction, routes, ingredients }) =>
     `${percent(massFraction)} des Gemisches bestehen aus Bestandteilen unbekannter akuter Toxizität (${listed(

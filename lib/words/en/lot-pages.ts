@@ -33,6 +33,8 @@ export const LOT_PAGES = {
       `The same lot let down and read again differs by ${colour} \u0394E*ab and ${strength} % of strength (standard deviation, ${degrees} ${degrees === 1 ? "degree" : "degrees"} of freedom).`,
     spreadUsed: "Verdicts go by that, twice over.",
     spreadNotUsed: "That is too few to go by: verdicts go by the instrument's own noise.",
+    spreadOfReadings:
+      "The \u00b1 of every reading of the same instrument that states none is drawn toward what these and all other replicates show.",
     spreadNone:
       "No lot has a let-down that was made or read twice, so that verdicts go by the instrument's own noise.",
   },

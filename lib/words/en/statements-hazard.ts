@@ -89,7 +89,7 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "disposal-for-the-public": ({ answers }) =>
     `Disposal has its place on whatever the public can buy${bracketed(listed(answers))}.`,
   "small-package": ({ packageMl, upToMl, statements }) =>
-    `The label of a package of ${millilitres(packageMl)} (up to ${millilitres(upToMl)}) may leave out ${listed(statements)}; a page or card never does.`,
+    `The label of a package of ${millilitres(packageMl)} (up to ${millilitres(upToMl)}) may leave out ${listed(statements)} where neither it nor a fold-out label, a tie-on tag or a box can bear the whole; a page or card never does.`,
 
   "unknown-acute-toxicity": ({ massFraction, routes, ingredients }) =>
     `${percent(massFraction)} of the mixture consists of ingredients of unknown acute toxicity (${listed(

@@ -37,6 +37,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     spreadUsed: "Los veredictos van por eso, al doble.",
     spreadNotUsed:
       "Es demasiado poco para guiarse: los veredictos van por el ruido propio del instrumento.",
+    spreadOfReadings:
+      "El \u00b1 de cada lectura del mismo instrumento que no indica ninguno tiene en cuenta estas repeticiones y todas las demás.",
     spreadNone:
       "Ningún lote tiene un rebaje hecho o leído dos veces, así que los veredictos van por el ruido propio del instrumento.",
   },

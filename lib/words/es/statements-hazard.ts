@@ -91,7 +91,7 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "disposal-for-the-public": ({ answers }) =>
     `La eliminación tiene su sitio en todo lo que el público puede comprar${bracketed(listed(answers))}.`,
   "small-package": ({ packageMl, upToMl, statements }) =>
-    `La etiqueta de un envase de ${millilitres(packageMl)} (hasta ${millilitres(upToMl)}) puede omitir ${listed(statements)}; una página o una tarjeta nunca.`,
+    `La etiqueta de un envase de ${millilitres(packageMl)} (hasta ${millilitres(upToMl)}) puede omitir ${listed(statements)} si ni ella, ni una etiqueta desplegable, ni una colgante, ni un envase exterior pueden llevarlo todo; una página o una tarjeta nunca.`,
 
   "unknown-acute-toxicity": ({ massFraction, routes, ingredients }) =>
     `El ${percent(massFraction)} de la mezcla está constituido por componentes de toxicidad aguda desconocida (${listed(

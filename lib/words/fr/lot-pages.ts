@@ -38,6 +38,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     spreadUsed: "Les verdicts se règlent là-dessus, au double.",
     spreadNotUsed:
       "C’est trop peu pour s’y régler\u202f: les verdicts suivent le bruit propre de l’instrument.",
+    spreadOfReadings:
+      "Le \u00b1 de chaque mesure du même instrument qui n’en indique pas tient compte de ces répétitions et de toutes les autres.",
     spreadNone:
       "Aucun lot n’a de dégradé fait ou lu deux fois\u202f; les verdicts suivent le bruit propre de l’instrument.",
   },

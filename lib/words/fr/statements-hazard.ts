@@ -92,7 +92,7 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "disposal-for-the-public": ({ answers }) =>
     `L’élimination a sa place sur tout ce que le grand public peut acheter${bracketed(listed(answers))}.`,
   "small-package": ({ packageMl, upToMl, statements }) =>
-    `L’étiquette d’un emballage de ${millilitres(packageMl)} (jusqu’à ${millilitres(upToMl)}) peut omettre ${listed(statements)}\u202f; une page ou une carte ne l’omet jamais.`,
+    `L’étiquette d’un emballage de ${millilitres(packageMl)} (jusqu’à ${millilitres(upToMl)}) peut omettre ${listed(statements)} si ni elle, ni une étiquette dépliante, ni une étiquette volante, ni un emballage extérieur ne peut porter le tout\u202f; une page ou une carte ne l’omet jamais.`,
 
   "unknown-acute-toxicity": ({ massFraction, routes, ingredients }) =>
     `${percent(massFraction)} du mélange sont constitués de composants de toxicité aiguë inconnue (${listed(
