@@ -17,6 +17,9 @@ export const CONTENT_FOLDERS = {
 } as const;
 export type ContentFolder = keyof typeof CONTENT_FOLDERS;
 
+/** Manifests of what was published, kept beside the records. */
+export const MANIFESTS_FOLDER = "manifests";
+
 /** Kept out of memory: no record or reading of a workshop comes near it. */
 const LARGEST_FILE_BYTES = 8 * 1024 * 1024;
 
@@ -70,6 +73,8 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       take(path, "workshop", files);
     } else if (name === "prices.csv") {
       take(path, "prices", files);
+    } else if (name === MANIFESTS_FOLDER) {
+      // What was published, which site addresses are held against: no record.
     } else if (Object.hasOwn(CONTENT_FOLDERS, name)) {
       takeFolder(path, name as ContentFolder);
     } else if (!/\.(md|txt)$/i.test(name)) {

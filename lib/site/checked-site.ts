@@ -4,7 +4,9 @@ import type { Records } from "../records/records.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { hazardNotes } from "./hazard-notes.ts";
 import { latestDate } from "./printed-date.ts";
+import { addressFaults, keptManifests } from "./site-addresses.ts";
 import { diagnosticsOf, workedSites } from "./site-context.ts";
+import { allPagePaths } from "./site-of-records.ts";
 import type { SiteTask } from "./site-task.ts";
 import { workCacheOf } from "../kept/work-cache.ts";
 
@@ -20,7 +22,10 @@ export function checkedSite({
   contentDir,
   date,
   claims,
-}: Pick<SiteTask, "contentDir" | "date" | "claims">): CheckedSite {
+  since,
+}: Pick<SiteTask, "contentDir" | "date" | "claims"> & {
+  readonly since?: string | undefined;
+}): CheckedSite {
   const { records, diagnostics, notes } = loadRecords(contentDir, process.cwd(), latestDate(date));
   if (records === undefined) return { records, diagnostics: [...diagnostics, ...notes] };
   const sites = workedSites(records, undefined, workCacheOf(contentDir, false));
@@ -32,6 +37,10 @@ export function checkedSite({
       ...diagnostics,
       ...claimsAs(claims, diagnosticsOf(sites)),
       ...worked.laidOut().warnings,
+      ...addressFaults(records, allPagePaths(sites), [
+        ...keptManifests(contentDir),
+        ...(since === undefined ? [] : [since]),
+      ]),
       ...notes,
       ...hazardNotes(sheets, records),
     ],

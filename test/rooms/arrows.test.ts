@@ -17,6 +17,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["collection"],
   ["claims"],
   ["planning"],
+  ["changes"],
   ["words"],
   ["present"],
   ["plots"],
