@@ -8,14 +8,14 @@ import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
  * Check the records, the sheets against them and the answers against the sheets; write nothing.
  * @param asJson print the diagnostics as one JSON array, for editors, and nothing else.
  */
-export function check(
+export async function check(
   { contentDir, date, strict, claims, since }: CommandOptions,
   asJson = false,
-): number {
+): Promise<number> {
   const started = performance.now();
   let checked: CheckedSite;
   try {
-    checked = checkedSite({ contentDir, date, claims, since });
+    checked = await checkedSite({ contentDir, date, claims, since });
   } catch (error) {
     if (!(error instanceof OutputFault)) throw error;
     process.stderr.write(`${error.message}\n`);

@@ -55,7 +55,8 @@ export function liveBuilds(
     if (now.program !== known.program || count % BUILDS_A_THREAD === 0) await endThread();
     known = now;
     const dir = join(scratch, String((count += 1)));
-    const pages: BuiltPages = { site: join(dir, "site"), workshop: join(dir, "workshop") };
+    const pages = pagesIn(dir);
+    const earlier = pagesIn(shown.at(-1) ?? dir);
     for (const made of [dir, pages.site, pages.workshop]) mkdirSync(made);
     thread ??= siteThread();
     const { sheetCount } = await thread
@@ -69,8 +70,8 @@ export function liveBuilds(
           dir: pages.site,
           workshopDir: pages.workshop,
           kind: "screen",
-          earlierDir: pages.site,
-          earlierWorkshopDir: pages.workshop,
+          earlierDir: earlier.site,
+          earlierWorkshopDir: earlier.workshop,
           since,
         },
         { complaints: printDiagnostics, progress: () => undefined },
@@ -112,6 +113,10 @@ export function liveBuilds(
       await endThread();
     },
   };
+}
+
+function pagesIn(dir: string): BuiltPages {
+  return { site: join(dir, "site"), workshop: join(dir, "workshop") };
 }
 
 function programState(): string {

@@ -1,9 +1,8 @@
 /** What takes the place of a colour that some may not use: nearest tubes and recipes, and what changes with each. */
-import type { Words } from "../words/words.ts";
 import type { Block } from "../blocks/block.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
-import { foundMixes, type FoundMix } from "../mixing/finding/found-mixes.ts";
+import { mixesOf, searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
 import { byOrder, judgedMix, paintPasses, type MixLimits } from "../mixing/finding/judged-mix.ts";
 import { readTarget, type Target } from "../mixing/finding/target.ts";
 import { addressOf } from "../mixing/mix-address.ts";
@@ -145,7 +144,7 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
     rows: [
       itself,
       ...singles(paint, target, limits, range),
-      ...recipes(paint, target, limits, range, context.words.pages.mixing),
+      ...recipes(paint, target, limits, range, context),
     ],
   };
 }
@@ -182,8 +181,9 @@ function recipes(
   target: Target,
   limits: MixLimits,
   range: MixingRange,
-  text: Words["pages"]["mixing"],
+  { words, kept }: PageContext,
 ): Row[] {
+  const text = words.pages.mixing;
   for (const coloursMost of [2, 3]) {
     const found = range.whites
       .filter((white) => paintPasses(white, limits))
@@ -200,7 +200,10 @@ function recipes(
           without: [paint.slug],
           isWhiteFree: i === 0,
         };
-        return [...foundMixes(wish, range)].flatMap((one) => one ?? []);
+        const search = searchOf(wish, range);
+        return kept({ modules: ["lib/mixing/finding/found-mixes.ts"], inputs: search }, () =>
+          [...mixesOf(search)].flatMap((one) => one ?? []),
+        );
       });
     const judged = found
       .toSorted((one, other) => one.deltaE00 - other.deltaE00)

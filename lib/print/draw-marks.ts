@@ -51,6 +51,12 @@ function drawMark(document: PrintDocument, mark: Mark): void {
       pdf.rect(pt(mark.xMm), pt(mark.yMm), pt(mark.widthMm), pt(mark.heightMm));
       pdf.addContent("f");
       return;
+    case "photograph":
+      pdf.image(Buffer.from(mark.bytes()), pt(mark.xMm), pt(mark.yMm), {
+        width: pt(mark.widthMm),
+        height: pt(mark.heightMm),
+      });
+      return;
     case "line":
       setInk(document, mark.ink, "stroke");
       pdf.lineWidth(mark.widthPt);

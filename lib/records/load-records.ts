@@ -31,6 +31,7 @@ import type {
 } from "./records.ts";
 import { referenceFaults } from "./references.ts";
 import { pairFaults } from "./pair-faults.ts";
+import { namedPhotographs } from "./photographs.ts";
 import { paintFaults } from "./paint-faults.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
@@ -88,6 +89,7 @@ export function checkedRecords(
     readAsStandard(resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []), lotsRead),
   );
   const chart = resolvedGrounds(files.workshop, resolver, diagnostics);
+  const photographed = namedPhotographs(files, tree);
   const masstoneOf = masstones(read);
   const colours = read.map((colour) => withNoise(colour, resolver));
   const grounds = chart && {
@@ -110,6 +112,7 @@ export function checkedRecords(
     ...(hazard === undefined ? [] : claimFaults(files, hazard.forbiddenWords)),
     ...pairFaults(files),
     ...siteFaults(files, today),
+    ...photographed.diagnostics,
   );
 
   const sorted = inOrder(diagnostics);
@@ -145,6 +148,7 @@ export function checkedRecords(
         lotsRead.map((lot) => [lot.slug, lotWithNoise(lot, resolver.withReplicateNoise)]),
       ),
       trials: checked(files.trials),
+      photographs: photographed.photographs,
       knowledge,
       ...(newestDate === undefined ? {} : { newestDate }),
     },

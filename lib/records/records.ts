@@ -6,6 +6,7 @@ import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import type { OfferedSize } from "./offered-sizes.ts";
+import type { Photograph } from "./photographs.ts";
 import type { AnswerRecord } from "./schema/answer.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { LotRecord } from "./schema/lot.ts";
@@ -149,6 +150,8 @@ export interface Records {
   /** In order of date, of one date by slug. */
   readonly lots: ReadonlyMap<string, Lot>;
   readonly trials: ReadonlyMap<string, Checked<TrialRecord>>;
+  /** In order of folder and slug, of one record as written. */
+  readonly photographs: readonly Photograph[];
   /** What the engine knows beside the records: its tables, and the look-up by Colour Index name. */
   readonly knowledge: Knowledge;
   /** The newest date in any record; absent when none is dated. */

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
+import { withPhotographs } from "../photographs/taken-photographs.ts";
 import { recordsBelow } from "../records/site-base.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { earlierCards, earlierState } from "./earlier-manifest.ts";
@@ -21,7 +22,19 @@ const parsers = keptParsers();
  * Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it.
  */
 export async function madeSite(
-  { contentDir, date, base, strict, claims, dir, workshopDir, kind, earlierDir, since }: SiteTask,
+  {
+    contentDir,
+    date,
+    base,
+    strict,
+    claims,
+    dir,
+    workshopDir,
+    kind,
+    earlierDir,
+    earlierWorkshopDir,
+    since,
+  }: SiteTask,
   cache: WorkCache,
   tell: SiteTelling,
 ): Promise<SiteReport> {
@@ -34,11 +47,10 @@ export async function madeSite(
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
   const printedCards = since === undefined ? undefined : earlierCards(since);
-  const { records: asWritten, diagnostics: ofRecords } = loadRecords(
-    contentDir,
-    process.cwd(),
-    latestDate(date),
-    parsers,
+  const { records: asWritten, diagnostics: ofRecords } = await withPhotographs(
+    loadRecords(contentDir, process.cwd(), latestDate(date), parsers),
+    cache,
+    "pictures, too",
   );
   if (isStopped(ofRecords) || asWritten === undefined) return stopped();
   const records = recordsBelow(asWritten, base);
@@ -74,14 +86,14 @@ export async function madeSite(
   const printed = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
   const site = inOneFolder(printed, records.workshop.siteAddress);
   tell.progress(`writing ${site.pages.length} pages`);
-  await writeSite(site, dir, kind, "site", cache);
-  await writeSite(
-    workshop({ isPrinted: kind === "paper", printedCards }),
-    workshopDir,
+  await writeSite(site, { output: "site", kind, dir, earlierDir, cache });
+  await writeSite(workshop({ isPrinted: kind === "paper", printedCards }), {
+    output: "workshop",
     kind,
-    "workshop",
+    dir: workshopDir,
+    earlierDir: earlierWorkshopDir,
     cache,
-  );
+  });
   clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };
 }

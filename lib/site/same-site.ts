@@ -10,6 +10,7 @@ import { PROGRAM_HASH } from "../kept/beside-program.ts";
 import { contentHash } from "../kept/content-hash.ts";
 import { LANGUAGES } from "../records/schema/terms.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
+import { LARGEST_PHOTOGRAPH_BYTES } from "../records/content-tree.ts";
 import { outputManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
@@ -73,8 +74,8 @@ function manifestsAt(file: string): Uint8Array[] {
   return [file, ...others.filter((one) => existsSync(one))].map((one) => readFileSync(one));
 }
 
-/** No record, reading, template or style comes near it. */
-const LARGEST_BYTES = 8 * 1024 * 1024;
+/** No file of a workshop is larger. */
+const LARGEST_BYTES = LARGEST_PHOTOGRAPH_BYTES;
 
 /** Every path below a folder with its bytes, in order. @throws Error for what is neither file nor folder, or too large to be of a workshop. */
 function* bytesIn(folder: string): Generator<string | Uint8Array> {

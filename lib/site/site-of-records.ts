@@ -92,6 +92,7 @@ export function siteOf(
   return {
     site: {
       ...siteOfWorked(worked, earlier("")),
+      photographs: records.photographs.flatMap(({ pictures }) => pictures?.screen ?? []),
       translated: others.map((other) => ({
         folder: other.context.folder,
         site: siteOfWorked(other, earlier(other.context.folder)),

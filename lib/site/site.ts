@@ -55,4 +55,6 @@ export interface Site {
   /** What a build may put on paper. */
   readonly prints?: RangeToPrint;
   readonly papers?: readonly BinaryFile[];
+  /** Photographs in their sizes, once for all languages. */
+  readonly photographs?: readonly BinaryFile[];
 }

@@ -19,6 +19,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { PHOTOGRAPHS } from "./photographs.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
@@ -76,8 +77,8 @@ export const PAGES: AnyWords<PageWords> = {
     "Lappen, mit trocknendem Öl getränkt, können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren. Niemals in den Abfalleimer oder auf einen Haufen.",
   cautionLine:
     "Aus den Papieren unserer Lieferanten. Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
-  build: (date: string | undefined, revision: string) =>
-    `${date === undefined ? "Aus undatierten Aufzeichnungen" : `Aus Aufzeichnungen bis ${date}`}, Fassung ${revision}.`,
+  build: (date: string | undefined) =>
+    date === undefined ? "Aus undatierten Aufzeichnungen." : `Aus Aufzeichnungen bis ${date}.`,
   title: (page: string, workshop: string) =>
     page === workshop ? workshop : `${page} \u2013 ${workshop}`,
 
@@ -508,6 +509,7 @@ export const PAGES: AnyWords<PageWords> = {
   about: {
     heading: "Über uns",
     lead: (workshop: string) => `Was ${workshop} ist, und was diese Blätter sind.`,
+    revision: (revision: string) => `Alle Blätter zusammen: Fassung ${revision}.`,
     sections: [
       [
         "sheets",
@@ -525,6 +527,7 @@ export const PAGES: AnyWords<PageWords> = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,
   optics: OPTICS_PAGES,

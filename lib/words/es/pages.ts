@@ -18,6 +18,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { PHOTOGRAPHS } from "./photographs.ts";
 import { listed } from "./phrases.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
@@ -76,8 +77,10 @@ export const PAGES: AnyWords<PageWords> = {
     "Los trapos empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata metálica cerrada. Nunca en la basura ni en un montón.",
   cautionLine:
     "De los documentos de nuestros proveedores. La etiqueta, la ficha de datos de seguridad, sus normas locales y la práctica autorizada van primero.",
-  build: (date, revision) =>
-    `${date === undefined ? "Hecho a partir de registros sin fecha" : `Hecho a partir de los registros hasta el ${date}`}, revisión ${revision}.`,
+  build: (date) =>
+    date === undefined
+      ? "Hecho a partir de registros sin fecha."
+      : `Hecho a partir de los registros hasta el ${date}.`,
   title: (page, workshop) => (page === workshop ? workshop : `${page} \u2013 ${workshop}`),
 
   sheet: {
@@ -494,6 +497,7 @@ export const PAGES: AnyWords<PageWords> = {
   about: {
     heading: "Acerca de",
     lead: (workshop) => `Qué es ${workshop}, y qué son estas fichas.`,
+    revision: (revision) => `Todas las fichas juntas: revisión ${revision}.`,
     sections: [
       [
         "sheets",
@@ -511,6 +515,7 @@ export const PAGES: AnyWords<PageWords> = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,
   optics: OPTICS_PAGES,

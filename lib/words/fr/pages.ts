@@ -18,6 +18,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { PHOTOGRAPHS } from "./photographs.ts";
 import { listed, of } from "./phrases.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
@@ -76,8 +77,10 @@ export const PAGES: AnyWords<PageWords> = {
     "Les chiffons imbibés d’huile siccative peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors jusqu’à ce qu’ils durcissent, ou les tremper dans l’eau dans un bidon métallique fermé. Jamais à la poubelle ni en tas.",
   cautionLine:
     "D’après les documents de nos fournisseurs. L’étiquette, la fiche de données de sécurité, vos règles locales et la pratique habilitée priment.",
-  build: (date, revision) =>
-    `${date === undefined ? "Établi d’après des relevés sans date" : `Établi d’après les relevés jusqu’au ${date}`}, révision ${revision}.`,
+  build: (date) =>
+    date === undefined
+      ? "Établi d’après des relevés sans date."
+      : `Établi d’après les relevés jusqu’au ${date}.`,
   title: (page, workshop) => (page === workshop ? workshop : `${page} \u2013 ${workshop}`),
 
   sheet: {
@@ -497,6 +500,7 @@ export const PAGES: AnyWords<PageWords> = {
   about: {
     heading: "À propos",
     lead: (workshop) => `Ce qu’est ${workshop}, et ce que sont ces fiches.`,
+    revision: (revision) => `Toutes les fiches ensemble\u202f: révision ${revision}.`,
     sections: [
       [
         "sheets",
@@ -514,6 +518,7 @@ export const PAGES: AnyWords<PageWords> = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,
   optics: OPTICS_PAGES,
