@@ -132,7 +132,6 @@ function photographView(
         widthPx: pictures.paper.widthPx,
         heightPx: pictures.paper.heightPx,
         hash: pictures.hash,
-        bytes: () => pictures.paper.bytes,
       },
     },
   ];

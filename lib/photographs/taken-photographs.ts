@@ -54,33 +54,25 @@ async function readPhotograph(
   } catch {
     return { fault: `${name} can't be read: it was there a moment ago` };
   }
-  const inputs = [name, bytes];
+  const hash = contentHash([name, bytes]).toString("hex");
   let pixels: Promise<Read<UprightPixels>> | undefined;
   const upright = (): Promise<Read<UprightPixels>> => (pixels ??= uprightPixels(bytes, name));
 
-  const taken = await kept(
-    cache,
-    ["taken", ...inputs],
-    async (): Promise<Read<TakenPhotograph>> => {
-      const found = await upright();
-      return "fault" in found
-        ? found
-        : { widthPx: found.cameWidthPx, heightPx: found.cameHeightPx };
-    },
-  );
+  const taken = await kept(cache, ["taken", hash], async (): Promise<Read<TakenPhotograph>> => {
+    const found = await upright();
+    return "fault" in found ? found : { widthPx: found.cameWidthPx, heightPx: found.cameHeightPx };
+  });
   if ("fault" in taken || !wantsPictures) return "fault" in taken ? taken : { taken };
-  const sizes = await kept(cache, ["sizes", ...inputs], async (): Promise<Read<UnnamedSizes>> => {
+  const sizes = await kept(cache, ["sizes", hash], async (): Promise<Read<UnnamedSizes>> => {
     const found = await upright();
     return "fault" in found ? found : pictureSizes(found);
   });
-  return "fault" in sizes
-    ? sizes
-    : { taken, pictures: named(sizes, stem, contentHash(inputs).toString("hex")) };
+  return "fault" in sizes ? sizes : { taken, pictures: named(sizes, stem, hash) };
 }
 
 async function kept<T>(
   cache: WorkCache | undefined,
-  inputs: readonly (string | Uint8Array)[],
+  inputs: readonly string[],
   made: () => Promise<T>,
 ): Promise<T> {
   return deserialize(

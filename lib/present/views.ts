@@ -471,10 +471,9 @@ export interface PhotographView {
   readonly paper: PaperPhotographView;
 }
 
-/** A JPEG for paper: `hash` stands for its bytes, which are not printed with a view. */
+/** A JPEG for paper: `hash` stands for its bytes, which a view does not carry. */
 export interface PaperPhotographView {
   readonly widthPx: number;
   readonly heightPx: number;
   readonly hash: string;
-  readonly bytes: () => Uint8Array;
 }

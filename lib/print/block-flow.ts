@@ -222,7 +222,7 @@ function photographFlow(
   return [
     {
       ...figurePiece(alt, heightMm, [
-        { kind: "photograph", bytes: paper.bytes, xMm: 0, yMm: 0, widthMm, heightMm },
+        { kind: "photograph", hash: paper.hash, xMm: 0, yMm: 0, widthMm, heightMm },
       ]),
       keepWithNext: true,
     },

@@ -85,10 +85,10 @@ export interface PictureMark {
   readonly paints: ReadonlyMap<string, Ink>;
 }
 
-/** A JPEG in sRGB. */
+/** A JPEG in sRGB, that the document has by its hash. */
 export interface PhotographMark {
   readonly kind: "photograph";
-  readonly bytes: () => Uint8Array;
+  readonly hash: string;
   readonly xMm: number;
   readonly yMm: number;
   readonly widthMm: number;

@@ -22,12 +22,6 @@ const NOT_STATED = { kind: "not stated", word: "not stated" } as const;
 const INK = { hex: "#211f1e", displayP3: "color(display-p3 0.13 0.12 0.12)" };
 const GREY = { hex: "#73777e" };
 
-/** Six pixels by four of one grey. */
-const GREY_JPEG = Buffer.from(
-  "/9j/2wBDABALDA4MChAODQ4SERATGCgaGBYWGDEjJR0oOjM9PDkzODdASFxOQERXRTc4UG1RV19iZ2hnPk1xeXBkeFxlZ2P/2wBDARESEhgVGC8aGi9jQjhCY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2P/wAARCAAEAAYDASIAAhEBAxEB/8QAFQABAQAAAAAAAAAAAAAAAAAAAAb/xAAUEAEAAAAAAAAAAAAAAAAAAAAA/8QAFAEBAAAAAAAAAAAAAAAAAAAAAP/EABQRAQAAAAAAAAAAAAAAAAAAAAD/2gAMAwEAAhEDEQA/AJgAH//Z",
-  "base64",
-);
-
 export const PHOTOGRAPH: PhotographView = {
   alt: "A drawdown of bone black over the black and the white half of a chart.",
   language: "de",
@@ -47,7 +41,7 @@ export const PHOTOGRAPH: PhotographView = {
   caption: [{ text: "Drawdown." }, { text: "Fensterlicht.", language: "de" }],
   remarks: ["Not colour-corrected."],
   isLazy: false,
-  paper: { widthPx: 480, heightPx: 320, hash: "00", bytes: () => GREY_JPEG },
+  paper: { widthPx: 480, heightPx: 320, hash: "00" },
 };
 const TERMS: Block = {
   kind: "terms",

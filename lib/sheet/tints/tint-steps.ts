@@ -1,3 +1,4 @@
+import { remembered } from "../../quantities/remembered.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import { munsellOfLab } from "../../colorimetry/munsell.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
@@ -91,10 +92,14 @@ export function predictedSteps(ladder: LadderModel, origin: Origin): TintStep[] 
   );
 }
 
+const notationsOf = remembered(({ spectrum, uncertainty, lab }: PredictedTint) => {
+  const { lab: labs, screen } = readingNotations(spectrum);
+  const u = axisUncertainty(uncertainty.p68, lab);
+  return { u, screen, munsell: munsellOfLab(labs["C/2"], u) };
+});
+
 function predictedStep(tint: PredictedTint, fit: PredictingFit, origin: Origin): TintStep {
-  const notations = readingNotations(tint.spectrum);
-  const u = axisUncertainty(tint.uncertainty.p68, tint.lab);
-  const munsell = munsellOfLab(notations.lab["C/2"], u);
+  const { u, screen, munsell } = notationsOf(tint);
   return {
     massRatio: ratioText(tint.massRatio),
     colourShare: tint.massRatio,
@@ -102,7 +107,7 @@ function predictedStep(tint: PredictedTint, fit: PredictingFit, origin: Origin):
     geometry: fit.geometry,
     lab: { "D65/10": labFigures(tint.lab, origin, u) },
     ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
-    ...screenFigures(notations.screen, origin),
+    ...screenFigures(screen, origin),
     uncertainty: tint.uncertainty.p68,
   };
 }
