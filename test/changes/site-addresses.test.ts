@@ -35,7 +35,7 @@ describe("a page that was published", () => {
     expect(addressFaults(records, paths, keptManifests(keptIn(content, paths)))).toEqual([]);
   });
 
-  test("is gone: one error for a colour and all its pages in all languages, which check finds by itself", () => {
+  test("is gone: one error for a colour and all its pages in all languages, which check finds by itself", async () => {
     keptIn(content, [
       ...paths,
       "colours/soot/index.html",
@@ -45,15 +45,15 @@ describe("a page that was published", () => {
       "colours/soot/sheet.json",
       "de/index.html",
     ]);
-    const found = checkedSite({ contentDir: content, date: undefined, claims: "error" })
-      .diagnostics.filter(({ rule }) => rule === "site/lost-address")
-      .map(({ message }) => message.slice(0, 60));
-    expect(found).toEqual(
-      [
-        "The page colours/soot/ was published and would be gone, and a",
-        "The page de/ was published and would be gone, and a printed Q".slice(0, 60),
-      ].map((one) => one.slice(0, 60)),
-    );
+    const { diagnostics } = await checkedSite({
+      contentDir: content,
+      date: undefined,
+      claims: "error",
+    });
+    const found = diagnostics
+      .filter(({ rule }) => rule === "site/lost-address")
+      .map(({ message }) => message.replace(/ was published.*/, ""));
+    expect(found).toEqual(["The page colours/soot/", "The page de/"]);
   });
 });
 
