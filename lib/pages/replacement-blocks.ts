@@ -29,7 +29,8 @@ export function replacementBlocks(
 ): Block[] {
   const text = context.words.pages.mixing.recipes.replaces;
   const found = replacements(slug, context);
-  if (found === undefined) return [];
+  const chosen = chosenReplacement(slug, context, root);
+  if (found === undefined) return chosen;
   const { paint, metals, discontinued, isUnclassifiedLeftOut, rows } = found;
   const { columns } = text;
   const more = {
@@ -37,6 +38,7 @@ export function replacementBlocks(
     href: `${root}bench/recipes/?${[`colour=${slug}`, ...metals.map((metal) => `metal=${metal}`)].join("&")}`,
   };
   return [
+    ...chosen,
     statement(
       discontinued === undefined
         ? text.because(paint.name, metals)
@@ -71,6 +73,25 @@ export function replacementBlocks(
         ]),
     { kind: "links", links: [more] },
   ];
+}
+
+/** The colour that the workshop itself puts in the place of one that is made no more. */
+function chosenReplacement(slug: string, { records, words }: PageContext, root: string): Block[] {
+  const replacedBy = records.colours.get(slug)?.record.replacedBy;
+  const other = replacedBy === undefined ? undefined : records.colours.get(replacedBy);
+  return other === undefined
+    ? []
+    : [
+        {
+          kind: "links",
+          links: [
+            {
+              text: words.pages.former.replacedBy(other.record.name),
+              href: `${root}colours/${other.slug}/`,
+            },
+          ],
+        },
+      ];
 }
 
 interface Row {
