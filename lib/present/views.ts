@@ -171,6 +171,8 @@ export interface SiteView {
   readonly workshop: string;
   /** BCP 47, such as "en". */
   readonly language: string;
+  /** Of what changed, in the page's language; absent where no earlier state is known. */
+  readonly feed?: string;
   /** Path from the page to the folder of its language: "", "../" or "../../"; "/" on the 404 page. */
   readonly root: string;
   /** Path to the folder of the whole site, where styles, scripts and pictures lie for every language. */

@@ -18,6 +18,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["collection"],
   ["claims"],
   ["planning"],
+  ["changes"],
   ["words"],
   ["present"],
   ["plots"],

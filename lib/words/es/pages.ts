@@ -6,6 +6,7 @@ import { upperFirst } from "../letter-case.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { CARDS } from "./cards.ts";
+import { CHANGES } from "./changes.ts";
 import { EXPECTED, GEOMETRIES, wordOf } from "./closed-words.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { HANDLING } from "./handling.ts";
@@ -522,10 +523,18 @@ export const PAGES: AnyWords<PageWords> = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
   nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
+  former: {
+    gone: (name, date) =>
+      date === undefined
+        ? `${name} ya no está en este sitio.`
+        : `${name} ya no está en este sitio desde el ${date}.`,
+    replacedBy: (name) => `En su lugar: ${name}`,
+  },
   notFound: {
     heading: "No hay tal página",
     lead: "No hay nada en esta dirección. Puede que un color haya cambiado de nombre o salido de la gama.",

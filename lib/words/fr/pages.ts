@@ -6,6 +6,7 @@ import { upperFirst } from "../letter-case.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { CARDS } from "./cards.ts";
+import { CHANGES } from "./changes.ts";
 import { EXPECTED, GEOMETRIES, wordOf } from "./closed-words.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { HANDLING } from "./handling.ts";
@@ -525,10 +526,18 @@ export const PAGES: AnyWords<PageWords> = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
   nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
+  former: {
+    gone: (name, date) =>
+      date === undefined
+        ? `${name} n\u2019est plus sur ce site.`
+        : `${name} n\u2019est plus sur ce site depuis le ${date}.`,
+    replacedBy: (name) => `\u00c0 sa place\u00a0: ${name}`,
+  },
   notFound: {
     heading: "Pas de telle page",
     lead: "Il n’y a rien à cette adresse. Une couleur a peut-être changé de nom ou quitté la gamme.",
