@@ -9,6 +9,7 @@ import type {
   LinkView,
   ListView,
   Markup,
+  PhotographView,
   PictureView,
   PropertyTableView,
   SourceEntryView,
@@ -49,6 +50,7 @@ export type Block =
   | WallBlock
   | EntriesBlock
   | BoardBlock
+  | PhotographsBlock
   | GroupBlock;
 
 /** A stretch of a page with a heading of its own: the unit that contents, links and print go by. */
@@ -271,6 +273,12 @@ export interface EntryView {
   /** Of heading and text, where that is not the page's. */
   readonly language?: string;
   readonly colours: readonly ScreenColour[];
+}
+
+/** Photographs of paint, the first across the text, the others side by side below it. */
+export interface PhotographsBlock {
+  readonly kind: "photographs";
+  readonly photographs: readonly PhotographView[];
 }
 
 /** Blocks that belong together; lists in one stand side by side where there is room. */

@@ -21,6 +21,7 @@ import { poisonCentreLine, workedOut } from "./handling-section.ts";
 import { knownPigments } from "./known-pigments.ts";
 import { labelView } from "./label-view.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
+import { pigmentPhotographs } from "./photograph-blocks.ts";
 import { pigmentFacts } from "./pigment-view.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { textPage } from "./text-page.ts";
@@ -215,6 +216,10 @@ export function pigmentPage(
         ),
       ],
     },
+    photographs: {
+      heading: words.pages.photographs.heading,
+      list: pigmentPhotographs(slug, record.name, context, place).flatMap((one) => one.photographs),
+    },
     lists: [],
     handlingHeading: text.handling,
     label: labelView(
@@ -233,9 +238,6 @@ export function pigmentPage(
     colours: colours.map((worded) => colourCard(worded, context, place)),
     ...(colours.length === 0 ? { noColours: text.noColours } : {}),
     terms: [],
-    revision: words.pages.build(
-      context.date === undefined ? undefined : words.date(context.date),
-      context.revision,
-    ),
+    revision: words.pages.build(context.date === undefined ? undefined : words.date(context.date)),
   };
 }

@@ -8,7 +8,7 @@ import { wholeAddress, type PageContext, type PagePlace } from "./page-context.t
 
 /** The frame of one page: navigation, standing lines, the key to standings. */
 export function siteFrame(context: PageContext, { path, root }: PagePlace): SiteView {
-  const { words, records, date, revision } = context;
+  const { words, records, date } = context;
   const { pages } = words;
   const { workshop } = records;
   const link = (text: string, href: string): LinkView => ({
@@ -45,7 +45,7 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
     ...(workshop.demonstration === true ? { demonstration: pages.demonstration } : {}),
     ragLine: pages.ragLine,
     cautionLine: pages.cautionLine,
-    build: pages.build(date === undefined ? undefined : words.date(date), revision),
+    build: pages.build(date === undefined ? undefined : words.date(date)),
     ...(workshop.contact === undefined ? {} : { contact: workshop.contact }),
     standings: standingsKey(words).standings,
     translations: translationsOf(context, { path, root }),

@@ -93,7 +93,7 @@ export function aboutPage(context: PageContext, place: PagePlace): TextPageView 
     {
       heading: text.heading,
       description,
-      lead: [records.workshop.about ?? description],
+      lead: [records.workshop.about ?? description, text.revision(context.revision)],
       sections: text.sections.map(proseSection),
     },
     context,

@@ -174,6 +174,8 @@ export interface SiteView {
   readonly language: string;
   /** Texts in another language than the page's, each with its own. */
   readonly ownTexts: OwnTexts;
+  /** Of what changed, in the page's language; absent where no earlier state is known. */
+  readonly feed?: string;
   /** Path from the page to the folder of its language: "", "../" or "../../"; "/" on the 404 page. */
   readonly root: string;
   /** Path to the folder of the whole site, where styles, scripts and pictures lie for every language. */
@@ -429,6 +431,7 @@ export interface PigmentPageView extends PageView {
   readonly colours: readonly ColourCardView[];
   /** Said in place of `colours` when no colour is made from it. */
   readonly noColours?: string;
+  readonly photographs: { readonly heading: string; readonly list: readonly PhotographView[] };
   readonly terms: readonly TermView[];
   readonly revision: string;
 }
@@ -442,4 +445,38 @@ export interface SourceEntryView {
   readonly note?: string;
   /** Where it is used. */
   readonly usedBy: readonly LinkView[];
+}
+
+/** A photograph in the sizes that screens choose from, and for paper. */
+export interface PhotographView {
+  readonly alt: string;
+  /** Of the text alternative and of what is shown, where that is not the page's. */
+  readonly language?: string;
+  /** Widest gamut and newest format first; a screen takes the first that it can show. */
+  readonly sources: readonly {
+    readonly type: string;
+    readonly srcset: string;
+    /** Only for screens of this gamut. */
+    readonly media?: string;
+  }[];
+  readonly src: string;
+  readonly srcset: string;
+  /** How wide it is shown, in the terms of the HTML attribute. */
+  readonly sizes: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Sentences under it. */
+  readonly caption: readonly { readonly text: string; readonly language?: string }[];
+  /** What is to be known of its colours. */
+  readonly remarks: readonly string[];
+  /** Asked for once the page has been scrolled near it. */
+  readonly isLazy: boolean;
+  readonly paper: PaperPhotographView;
+}
+
+/** A JPEG for paper: `hash` stands for its bytes, which a view does not carry. */
+export interface PaperPhotographView {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly hash: string;
 }

@@ -23,18 +23,26 @@ export function markedTexts(page: string, texts: OwnTexts): string {
   const parts = partsOf(texts);
   return page.replace(
     TEXT,
-    (found, name: string | undefined, attributes = "", alone = "", end?: string, beside = "") => {
-      if (name !== undefined && UNMARKED.test(name)) return found;
-      const text = name === undefined ? beside : alone;
-      const whole = texts.get(plain(text));
-      if (name === undefined)
+    (
+      found: string,
+      name: string | undefined,
+      attributes: string | undefined,
+      after: string | undefined,
+      end: string | undefined,
+      beside: string | undefined,
+    ) => {
+      if (name === undefined) {
+        const text = beside ?? "";
+        const whole = texts.get(plain(text));
         return `>${whole === undefined ? marked(text, parts) : span(text, whole.language)}`;
-      const start = `<${name}${attributes}>`;
-      if (/\slang=/.test(attributes)) return found;
-      if (whole === undefined) return `${start}${marked(text, parts)}`;
+      }
+      const [said, text] = [attributes ?? "", after ?? ""];
+      if (UNMARKED.test(name) || /\slang=/.test(said)) return found;
+      const whole = texts.get(plain(text));
+      if (whole === undefined) return `<${name}${said}>${marked(text, parts)}`;
       return end === undefined
-        ? `${start}${span(text, whole.language)}`
-        : `<${name}${attributes} lang="${whole.language}">${text}`;
+        ? `<${name}${said}>${span(text, whole.language)}`
+        : `<${name}${said} lang="${whole.language}">${text}`;
     },
   );
 }

@@ -16,6 +16,8 @@ export interface SiteServer {
   readonly address: string;
   /** Serve this folder from now on, and tell open pages to load again. */
   readonly show: (dir: string) => void;
+  /** Say over open pages, and those opened until the next folder is shown, what keeps newer ones from being made. */
+  readonly tell: (fault: string) => void;
   readonly close: () => Promise<void>;
 }
 
@@ -33,10 +35,11 @@ const NO_SUCH_ADDRESS = new Set(["EADDRNOTAVAIL", "EAFNOSUPPORT"]);
  * Serve `dir` on 127.0.0.1 and ::1: GET and HEAD, asked by this machine's own pages.
  * A page of another site is refused by its Host (DNS rebinding) or its Origin.
  * @param port 0 takes a free one.
+ * @param base the folder of this host that the site stands in; what is asked for outside of it is not there.
  * @throws OutputFault when the port is taken.
  */
-export async function siteServer(dir: string, port: number): Promise<SiteServer> {
-  return serverOn(LOOPBACK, dir, port);
+export async function siteServer(dir: string, port: number, base = "/"): Promise<SiteServer> {
+  return serverOn(LOOPBACK, dir, port, base);
 }
 
 /**
@@ -57,12 +60,14 @@ async function serverOn(
   hosts: readonly [string, string?],
   dir: string,
   port: number,
+  base = "/",
 ): Promise<SiteServer> {
   let shown = dir;
+  let fault: string | undefined;
   const open = new Set<ServerResponse>();
   const answer: RequestListener = (request, response) => {
     try {
-      answerRequest(request, response, shown, open);
+      answerRequest(request, response, { dir: shown, base, fault }, open);
     } catch {
       refuse(response, 500, "This could not be answered");
     }
@@ -70,10 +75,15 @@ async function serverOn(
   const servers = await listening(answer, hosts, port);
   const taken = (servers[0]?.address() as AddressInfo).port;
   return {
-    address: `http://localhost:${taken}/`,
+    address: `http://localhost:${taken}${base}`,
     show: (next) => {
       shown = next;
+      fault = undefined;
       for (const response of open) response.write("event: built\ndata:\n\n");
+    },
+    tell: (what) => {
+      fault = what;
+      for (const response of open) response.write(faultEvent(what));
     },
     close: async () => {
       for (const response of open) response.end();
@@ -162,10 +172,18 @@ async function closed(server: Server): Promise<void> {
   });
 }
 
+/** What is served just now. */
+interface Served {
+  readonly dir: string;
+  readonly base: string;
+  /** What keeps newer pages from being made. */
+  readonly fault: string | undefined;
+}
+
 function answerRequest(
   request: IncomingMessage,
   response: ServerResponse,
-  dir: string,
+  { dir, base, fault }: Served,
   open: Set<ServerResponse>,
 ): void {
   response.on("error", () => undefined);
@@ -181,13 +199,15 @@ function answerRequest(
   const [path = ""] = url.split(/[?#]/, 1);
   if (!path.startsWith("/") || path.startsWith("//"))
     return refuse(response, 400, "An address here begins with one slash");
-  if (path === RELOAD_EVENTS) return announceBuilds(method, response, open);
+  if (path === RELOAD_EVENTS) return announceBuilds(method, response, open, fault);
   if (path === RELOAD_SCRIPT) {
     response.setHeader("Content-Type", "text/javascript; charset=utf-8");
     response.end(RELOAD_SOURCE);
     return;
   }
-  sendFile(request, path, dir, response, (status) => {
+  // What lies outside the site's folder is no file of it.
+  const below = path.startsWith(base) ? path.slice(base.length - 1) : "/-/";
+  sendFile(request, below, dir, response, (status) => {
     if (status !== 404) return refuse(response, status, "This could not be answered");
     response.statusCode = 404;
     sendFile(request, "/404.html", dir, response, () =>
@@ -234,7 +254,12 @@ function refuse(response: ServerResponse, status: number, sentence: string): voi
 }
 
 /** A line that stays open, on which each build is told (server-sent events of the HTML standard). */
-function announceBuilds(method: string, response: ServerResponse, open: Set<ServerResponse>): void {
+function announceBuilds(
+  method: string,
+  response: ServerResponse,
+  open: Set<ServerResponse>,
+  fault: string | undefined,
+): void {
   response.setHeader("Content-Type", "text/event-stream");
   if (method === "HEAD") {
     response.end();
@@ -242,5 +267,9 @@ function announceBuilds(method: string, response: ServerResponse, open: Set<Serv
   }
   open.add(response);
   response.on("close", () => open.delete(response));
-  response.write(":\n\n");
+  response.write(fault === undefined ? ":\n\n" : faultEvent(fault));
+}
+
+function faultEvent(fault: string): string {
+  return `event: fault\ndata: ${JSON.stringify(fault)}\n\n`;
 }

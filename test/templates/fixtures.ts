@@ -33,7 +33,7 @@ import type {
 } from "../../lib/blocks/page-kinds.ts";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
 import { MIXING_PAGES } from "../../lib/words/en/mixing-pages.ts";
-import { blockPages, type FixtureParts } from "./block-fixtures.ts";
+import { blockPages, PHOTOGRAPH, type FixtureParts } from "./block-fixtures.ts";
 import { cellSwatch, swatch, trail } from "./drawings.ts";
 
 const known = (kind: StandingKind, restsOn?: string): StandingView => ({
@@ -415,6 +415,7 @@ export const PIGMENT: PigmentPageView = {
       { name: "Particle size", standing: NOT_STATED, reason: "Needs a sizing." },
     ],
   },
+  photographs: { heading: "Photographed", list: [PHOTOGRAPH] },
   lists: [
     { heading: "Origin and chemistry", items: [{ text: "Cattle bone, charred without air." }] },
   ],
