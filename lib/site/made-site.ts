@@ -3,6 +3,7 @@ import { loadRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { earlierCards } from "./earlier-manifest.ts";
+import { printedCards } from "./printed-cards.ts";
 import { allLanguages, inOneFolder } from "./one-folder.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
@@ -31,7 +32,7 @@ export async function madeSite(
   };
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
-  const printedCards = since === undefined ? undefined : earlierCards(since);
+  const cardsBefore = since === undefined ? printedCards(contentDir) : earlierCards(since);
   const { records, diagnostics: ofRecords } = loadRecords(
     contentDir,
     process.cwd(),
@@ -57,7 +58,7 @@ export async function madeSite(
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, dir, kind, "site", cache);
   await writeSite(
-    workshop({ isPrinted: kind === "paper", printedCards }),
+    workshop({ isPrinted: kind === "paper", printedCards: cardsBefore }),
     workshopDir,
     kind,
     "workshop",

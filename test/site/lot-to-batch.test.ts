@@ -119,7 +119,7 @@ test("what falls due says what the command says: papers, trials, texts to review
     /To be looked at on \d+ \w+ \d{4}/,
     /review them before they go on a label/,
     /No lot is recorded yet/,
-    /--since with the manifest.json kept of then/,
+    /kept beside the records, in printed-cards.json/,
   ])
     expect(due).toMatch(line);
   await page.context().close();

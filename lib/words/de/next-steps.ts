@@ -20,7 +20,7 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
   dueColumns: { what: "Was", where: "Aufzeichnung" },
   /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */
   reprintsUnknown:
-    "Welche Regalkarten neu zu drucken sind, ist bekannt, wenn der Bau erfährt, was beim letzten Druck darauf stand: --since mit der damals aufgehobenen manifest.json.",
+    "Welche Regalkarten neu zu drucken sind, ist bekannt, sobald cards sie gedruckt hat: was dann darauf stand, bleibt bei den Aufzeichnungen, in printed-cards.json.",
   nothingDue: "Nichts ist fällig.",
   things: {
     densityGPerCm3: "Dichte",

@@ -48,7 +48,7 @@ export const NEXT_STEPS = {
   file: (kind: keyof typeof RECORD, slug: string) => `${RECORD[kind]}/${slug}.${ENDING[kind]}`,
   /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */
   reprintsUnknown:
-    "Which shelf cards are to be printed again is known where the build is told what they said when they were printed last: --since with the manifest.json kept of then.",
+    "Which shelf cards are to be printed again is known once cards has printed them: what they said then is kept beside the records, in printed-cards.json.",
   dueLines: {
     reprint: (changes: readonly string[]) => `Shelf card to print again: ${changes.join("; ")}`,
     "old-paper": (date: string) =>

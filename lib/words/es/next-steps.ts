@@ -53,7 +53,7 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
   file: ENGLISH_STEPS.file,
   reprintsUnknown:
-    "Qué tarjetas de estante hay que volver a imprimir se sabe cuando al construir el sitio se le dice lo que decían al imprimirlas por última vez: --since con el manifest.json guardado de entonces.",
+    "Qué tarjetas de estante hay que volver a imprimir se sabe en cuanto cards las ha impreso: lo que decían entonces queda junto a los registros, en printed-cards.json.",
   dueLines: {
     reprint: (changes) => `Tarjeta de estante que hay que volver a imprimir: ${changes.join("; ")}`,
     "old-paper": (date) =>

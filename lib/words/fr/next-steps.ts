@@ -55,7 +55,7 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
   file: ENGLISH_STEPS.file,
   reprintsUnknown:
-    "Quelles cartes de rayon sont à réimprimer se sait là où l’on a dit à la construction du site ce qu’elles portaient à la dernière impression\u202f: --since avec le manifest.json gardé d’alors.",
+    "Quelles cartes de rayon sont à réimprimer se sait dès que cards les a imprimées\u202f: ce qu’elles portaient alors reste auprès des relevés, dans printed-cards.json.",
   dueLines: {
     reprint: (changes) => `Carte de rayon à réimprimer\u202f: ${changes.join("\u202f; ")}`,
     "old-paper": (date) =>
