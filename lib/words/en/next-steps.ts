@@ -54,10 +54,16 @@ export const NEXT_STEPS = {
     "old-paper": (date: string) =>
       `Its hazards are of ${date}, more than three years ago: ask the supplier for the safety data sheet of today`,
     trial: (date: string) => `To be looked at on ${date}`,
-    "second-lot": (lots: 0 | 1) =>
+    "second-lot": (lots: 0 | 1, colours: string) =>
       lots === 0
-        ? "No lot is recorded yet, so that nothing tells how lots part"
-        : "One lot is recorded: a second would tell how lots part",
+        ? `No lot is recorded yet, so that nothing tells how lots part, of ${colours}`
+        : `One lot is recorded, and a second would tell how lots part, of ${colours}`,
+    "lot-planned": (number: string) =>
+      `Lot ${number} is planned and not made: its batch sheet is ready`,
+    "lot-unread": (number: string) =>
+      `Lot ${number} is held against nothing yet: draw it down and read it`,
+    "lot-failed": (number: string) =>
+      `Lot ${number} fails against its standard: its page says what would bring it back`,
     "undated-paper": () =>
       "Its hazards bear no date: write down of what day the supplier's paper is",
   },

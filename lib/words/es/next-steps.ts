@@ -59,10 +59,15 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     "old-paper": (date) =>
       `Sus peligros son del ${date}, hace más de tres años: pida al proveedor la ficha de datos de seguridad actual`,
     trial: (date) => `Hay que mirarlo el ${date}`,
-    "second-lot": (lots) =>
+    "second-lot": (lots, colours) =>
       lots === 0
-        ? "Aún no hay ningún lote registrado, así que nada dice cómo difieren los lotes"
-        : "Hay un solo lote registrado: un segundo diría cómo difieren los lotes",
+        ? `Aún no hay ningún lote registrado, así que nada dice cómo difieren los lotes, de ${colours}`
+        : `Hay un solo lote registrado, y un segundo diría cómo difieren los lotes, de ${colours}`,
+    "lot-planned": (number) =>
+      `El lote ${number} está previsto y sin hacer: su hoja de fabricación está lista`,
+    "lot-unread": (number) => `El lote ${number} no se ha comparado aún con nada: extiéndalo y mídalo`,
+    "lot-failed": (number) =>
+      `El lote ${number} no pasa frente a su patrón: su página dice qué lo traería de vuelta`,
     "undated-paper": () =>
       "Sus peligros no llevan fecha: anote de qué día es el documento del proveedor",
   },
