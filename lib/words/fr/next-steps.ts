@@ -68,7 +68,7 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     "lot-planned": (number) =>
       `Le lot ${number} est prévu et pas encore fait\u202f: sa fiche de fabrication est prête`,
     "lot-unread": (number) =>
-      `Le lot ${number} n’est encore comparé à rien\u202f: l’appliquer et le mesurer`,
+      `Le lot ${number} n’est encore comparé à rien\u202f: l’étirer et le mesurer`,
     "lot-failed": (number) =>
       `Le lot ${number} est refusé face à son étalon\u202f: sa page dit ce qui le ramènerait`,
     "undated-paper": () =>
