@@ -11,6 +11,7 @@ import type { Interval } from "../quantities/interval.ts";
 import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot, Reading, TintReading } from "../records/records.ts";
 import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
+import type { LotState } from "../sheet/lots/lot-on-sale.ts";
 import { whiteColour } from "../sheet/tints/drawdown-set.ts";
 import { decimalText } from "../words/number-text.ts";
 import { foreignPigments } from "./foreign-pigments.ts";
@@ -57,9 +58,7 @@ export function lotPage(
       { kind: "table", table: batchTable(lot, context) },
     ]),
     ...section("next", text.sections.next, [
-      ...text.steps[state === "near" ? "fail" : state](number, copiesOf(lot)).map((step) =>
-        statement(step),
-      ),
+      ...text.steps[nextStep(state, judged)](number, copiesOf(lot)).map((step) => statement(step)),
       {
         kind: "links",
         links: [
@@ -92,6 +91,12 @@ export function lotPage(
     contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
     sections,
   };
+}
+
+/** What a lot wants next: one that fails is kept where nothing would bring it back. */
+function nextStep(state: LotState, judged: JudgedLot | undefined): LotState | "kept" {
+  if (state !== "fail") return state;
+  return judged !== undefined && bestCorrection(judged) !== undefined ? "fail" : "kept";
 }
 
 /** As many labels as tubes were filled; a letter to be replaced where nobody wrote that down. */
@@ -337,7 +342,7 @@ function batchTable({ record }: Lot, { words, records }: PageContext): TableView
     ...optionalRow(text.rows.note, record.note),
   ];
   return {
-    caption: text.batchCaption,
+    caption: record.planned === true ? text.plannedCaption : text.batchCaption,
     columns: [{ head: text.batchColumns.what }, { head: text.batchColumns.amount, numeric: true }],
     rows: rows.map(([name, value]) => [{ text: name }, { text: value }]),
   };

@@ -107,6 +107,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     correctionNote:
       "In Klammern, was herauskommen kann, wenn die Dosis um 5 % danebenliegt, oder so weit, wie der Zusatz ungewiss ist, und mit der Unsicherheit der Messung. Erst an 20 g erproben: was die Theorie auslässt, steckt nicht im Bereich.",
     kinds: { white: "Weiß", extender: "Füllstoff", colour: "Farbe", lot: "Charge" },
+    plannedCaption: "Einzuwiegen",
     batchCaption: "Eingewogen, und was herauskam",
     batchColumns: { what: "Was", amount: "Menge" },
     rows: {
@@ -134,8 +135,14 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       standard: (number, copies) => [
         `Ihre Etiketten: npm run labels -- --lot ${number} --copies ${copies}.`,
       ],
+      near: () => [
+        "Noch einmal aufziehen und messen: das engt das \u00b1 ein und kann es entscheiden.",
+      ],
       fail: () => [
         "Nach ihrem Blatt korrigieren oder zurückhalten. Was korrigiert wurde, wird neu gemessen, als eigene Charge.",
+      ],
+      kept: () => [
+        "Zurückhalten: nichts, was hier gemessen wurde, brächte sie zu ihrem Standard zurück.",
       ],
     },
     ownSheet: (number) => `Ansatzblatt der Charge ${number}`,

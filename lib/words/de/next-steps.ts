@@ -63,7 +63,7 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
     "lot-unread": (number: string) =>
       `Charge ${number} ist noch mit nichts verglichen: aufziehen und messen`,
     "lot-failed": (number: string) =>
-      `Charge ${number} besteht neben ihrem Standard nicht: ihre Seite sagt, was sie zurückbrächte`,
+      `Charge ${number} besteht neben ihrem Standard nicht: ihre Seite sagt, warum und was zu tun ist`,
     reprint: (changes: readonly string[]) => `Regalkarte neu zu drucken: ${changes.join("; ")}`,
     "undated-paper": () =>
       "Die Gefahrenangaben tragen kein Datum: notieren, von wann das Papier des Lieferanten ist",

@@ -98,6 +98,7 @@ export const LOT_PAGES = {
     correctionNote:
       "In brackets what it may come to with a dose 5 % off, or as far off as what is added is known, and the reading's uncertainty. Try it on 20 g first: what theory leaves out is not in the range.",
     kinds: { white: "white", extender: "extender", colour: "colour", lot: "lot" },
+    plannedCaption: "To be weighed in",
     batchCaption: "Weighed in, and what came out",
     batchColumns: { what: "What", amount: "Amount" },
     rows: {
@@ -126,9 +127,11 @@ export const LOT_PAGES = {
       standard: (number: string, copies: string) => [
         `Its labels: npm run labels -- --lot ${number} --copies ${copies}.`,
       ],
+      near: () => ["Draw it down and read it once more: that narrows the \u00b1, and may call it."],
       fail: () => [
         "Correct it by its sheet, or keep it back. What was corrected is read again, as a lot of its own.",
       ],
+      kept: () => ["Keep it back: nothing that was read here would bring it to its standard."],
     },
     ownSheet: (number: string) => `Batch sheet of lot ${number}`,
     correctionSheet: (number: string) => `Sheet for the correction of lot ${number}`,

@@ -63,7 +63,7 @@ export const NEXT_STEPS = {
     "lot-unread": (number: string) =>
       `Lot ${number} is held against nothing yet: draw it down and read it`,
     "lot-failed": (number: string) =>
-      `Lot ${number} fails against its standard: its page says what would bring it back`,
+      `Lot ${number} fails against its standard: its page says why, and what to do`,
     "undated-paper": () =>
       "Its hazards bear no date: write down of what day the supplier's paper is",
   },

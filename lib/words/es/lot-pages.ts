@@ -98,6 +98,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     correctionNote:
       "Entre paréntesis, a lo que puede llegar con una dosis errada en un 5\u00a0%, o en lo que es incierto lo añadido, y con la incertidumbre de la lectura. Probar antes en 20 g: lo que la teoría deja fuera no está en el intervalo.",
     kinds: { white: "blanco", extender: "carga", colour: "color", lot: "lote" },
+    plannedCaption: "Por pesar",
     batchCaption: "Pesado, y lo que salió",
     batchColumns: { what: "Qué", amount: "Cantidad" },
     rows: {
@@ -125,9 +126,11 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       standard: (number, copies) => [
         `Sus etiquetas: npm run labels -- --lot ${number} --copies ${copies}.`,
       ],
+      near: () => ["Extiéndalo y léalo otra vez: eso estrecha el \u00b1 y puede decidirlo."],
       fail: () => [
         "Corríjalo según su hoja, o guárdelo. Lo corregido se lee otra vez, como un lote aparte.",
       ],
+      kept: () => ["Guárdelo: nada de lo leído aquí lo devolvería a su patrón."],
     },
     ownSheet: (number) => `Hoja de fabricación del lote ${number}`,
     correctionSheet: (number) => `Hoja de corrección del lote ${number}`,

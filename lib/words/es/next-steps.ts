@@ -67,7 +67,7 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
       `El lote ${number} está previsto y sin hacer: su hoja de fabricación está lista`,
     "lot-unread": (number) => `El lote ${number} no se ha comparado aún con nada: extiéndalo y mídalo`,
     "lot-failed": (number) =>
-      `El lote ${number} no pasa frente a su patrón: su página dice qué lo traería de vuelta`,
+      `El lote ${number} no pasa frente a su patrón: su página dice por qué y qué hacer`,
     "undated-paper": () =>
       "Sus peligros no llevan fecha: anote de qué día es el documento del proveedor",
   },

@@ -100,6 +100,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     correctionNote:
       "Entre parenthèses, ce à quoi cela peut aller avec une dose fausse de 5\u00a0%, ou d’autant que l’ajout est mal connu, et l’incertitude de la lecture. Essayer d’abord sur 20 g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
     kinds: { white: "blanc", extender: "charge", colour: "couleur", lot: "lot" },
+    plannedCaption: "À peser",
     batchCaption: "Pesé, et ce qui en est sorti",
     batchColumns: { what: "Quoi", amount: "Quantité" },
     rows: {
@@ -127,8 +128,14 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       standard: (number, copies) => [
         `Ses étiquettes\u202f: npm run labels -- --lot ${number} --copies ${copies}.`,
       ],
+      near: () => [
+        "L’étirer et le mesurer encore une fois\u202f: cela resserre le \u00b1, et peut trancher.",
+      ],
       fail: () => [
         "Le corriger d’après sa fiche, ou le garder. Ce qui a été corrigé se mesure de nouveau, comme un lot à part.",
+      ],
+      kept: () => [
+        "Le garder\u202f: rien de ce qui a été mesuré ici ne le ramènerait à son étalon.",
       ],
     },
     ownSheet: (number) => `Fiche de fabrication du lot ${number}`,

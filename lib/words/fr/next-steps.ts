@@ -70,7 +70,7 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     "lot-unread": (number) =>
       `Le lot ${number} n’est encore comparé à rien\u202f: l’étirer et le mesurer`,
     "lot-failed": (number) =>
-      `Le lot ${number} est refusé face à son étalon\u202f: sa page dit ce qui le ramènerait`,
+      `Le lot ${number} est refusé face à son étalon\u202f: sa page dit pourquoi, et que faire`,
     "undated-paper": () =>
       "Ses dangers ne portent pas de date\u202f: noter de quel jour est le document du fournisseur",
   },
