@@ -4,8 +4,8 @@ import { searchRecipes, type RecipeWish } from "./mixing/recipe-search.ts";
 
 declare function importScripts(...addresses: readonly string[]): void;
 
-/** The paints lie beside this script. */
-importScripts("mixing-paints.js");
+/** The paints lie beside this script; named from the folder above, which is how a name with its hash is put in. */
+importScripts("../scripts/mixing-paints.js");
 
 const range = sentRange();
 let latest = 0;

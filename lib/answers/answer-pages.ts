@@ -9,8 +9,9 @@ import {
   type PagePlace,
 } from "../pages/page-context.ts";
 import { pageHead } from "../pages/site-frame.ts";
+import { textPage } from "../pages/text-page.ts";
 import type { Block, EntriesBlock } from "../blocks/block.ts";
-import type { AnswerIndexView, AnswerPageView } from "../blocks/page-kinds.ts";
+import type { TextPageView, AnswerPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import { comparableColour, comparableTint, ownColour } from "../pages/screen-swatch.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -27,17 +28,19 @@ export function answerPath(slug: string): string {
   return `answers/${slug}/index.html`;
 }
 
-export function answerIndex(context: PageContext, place: PagePlace): AnswerIndexView {
+export function answerIndex(context: PageContext, place: PagePlace): TextPageView {
   const { words, answers } = context;
   const text = words.pages.answers;
-  const sections = themed(answers, context, place);
-  return {
-    kind: "answer-index",
-    ...pageHead(context, place, text.heading, text.lead),
-    lead: answers.length === 0 ? [text.lead, text.none] : [text.lead],
-    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
-    sections,
-  };
+  return textPage(
+    {
+      heading: text.heading,
+      description: text.lead,
+      lead: answers.length === 0 ? [text.lead, text.none] : [text.lead],
+      sections: themed(answers, context, place),
+    },
+    context,
+    place,
+  );
 }
 
 function themed(answers: readonly AnswerLink[], context: PageContext, place: PagePlace) {

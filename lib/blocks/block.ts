@@ -9,9 +9,11 @@ import type {
   LinkView,
   ListView,
   Markup,
+  PhotographView,
   PictureView,
   PropertyTableView,
   SourceEntryView,
+  StandingKeyView,
   StandingView,
   TableView,
   TermView,
@@ -40,6 +42,7 @@ export type Block =
   | CardsBlock
   | AnswersBlock
   | TermsBlock
+  | KeyBlock
   | ProseBlock
   | SourcesBlock
   | DownloadsBlock
@@ -47,6 +50,7 @@ export type Block =
   | WallBlock
   | EntriesBlock
   | BoardBlock
+  | PhotographsBlock
   | GroupBlock;
 
 /** A stretch of a page with a heading of its own: the unit that contents, links and print go by. */
@@ -200,6 +204,13 @@ export interface TermsBlock {
   readonly terms: readonly TermView[];
 }
 
+/** The key to standings: how each figure is known. */
+export interface KeyBlock {
+  readonly kind: "key";
+  readonly heading: string;
+  readonly standings: readonly StandingKeyView[];
+}
+
 /** Rendered Markdown. */
 export interface ProseBlock {
   readonly kind: "prose";
@@ -260,6 +271,12 @@ export interface EntryView {
   /** Of heading and text, where that is not the page's. */
   readonly language?: string;
   readonly colours: readonly ScreenColour[];
+}
+
+/** Photographs of paint, the first across the text, the others side by side below it. */
+export interface PhotographsBlock {
+  readonly kind: "photographs";
+  readonly photographs: readonly PhotographView[];
 }
 
 /** Blocks that belong together; lists in one stand side by side where there is room. */

@@ -2,9 +2,8 @@ import type { ReplyView } from "../present/answer-views.ts";
 import type { CardsPageView } from "../present/card-views.ts";
 import type { ComparePairView } from "../present/comparison-types.ts";
 import type { HazardView } from "../present/handling-views.ts";
-import type { LabelPageView, LabelTextView } from "../present/paint-views.ts";
+import type { LabelTextView } from "../present/paint-views.ts";
 import type {
-  AboutView,
   CatalogueGridView,
   CatalogueTableView,
   DownloadView,
@@ -14,12 +13,9 @@ import type {
   LinkView,
   ListView,
   Markup,
-  MethodsView,
-  NotFoundView,
   PageView,
   PictureView,
   PigmentPageView,
-  SourcesView,
   TableView,
   TileView,
 } from "../present/views.ts";
@@ -75,12 +71,16 @@ export interface BenchView extends SectionedPageView {
   readonly revision: string;
 }
 
-/** Every figure of a colour with its working, what is not known, and the sources. */
-export interface EvidencePageView extends SectionedPageView {
-  readonly kind: "evidence";
-  readonly back: LinkView;
+/** A page to read through: it is told by its blocks, and needs no frame of its own. */
+export interface TextPageView extends SectionedPageView {
+  readonly kind: "text";
   readonly lead: readonly string[];
-  readonly revision: string;
+  readonly back?: LinkView;
+  readonly revision?: string;
+  /** Before the contents. */
+  readonly opening: readonly Block[];
+  /** After the sections. */
+  readonly close: readonly Block[];
 }
 
 /** A page of the workshop's own, which is never published. */
@@ -132,12 +132,6 @@ export interface BatchSheetView extends PageView {
   };
 }
 
-/** Questions that customers asked, by theme. */
-export interface AnswerIndexView extends SectionedPageView {
-  readonly kind: "answer-index";
-  readonly lead: readonly string[];
-}
-
 /** One answer: in short, what to do, why; and at its side the colours that it speaks of. */
 export interface AnswerPageView extends PageView {
   readonly kind: "answer";
@@ -163,12 +157,6 @@ export interface WhitesPageView extends PageView {
   /** The catalogue's orders and this page, which is marked. */
   readonly orders: readonly LinkView[];
   readonly sections: readonly SectionBlock[];
-}
-
-/** Dry pigments by family: the workshop's own, and what is known of each Colour Index name. */
-export interface PigmentIndexView extends SectionedPageView {
-  readonly kind: "pigment-index";
-  readonly lead: readonly string[];
 }
 
 /** Any two to four colours, chosen by pressing swatches; without script the pairs that the workshop chose. */
@@ -251,28 +239,21 @@ export interface PaletteView extends MixingPageView {
 
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
+  | TextPageView
   | SheetView
   | BenchView
-  | EvidencePageView
   | WorkshopPageView
   | BatchSheetView
   | CatalogueGridView
   | CatalogueTableView
   | HomeView
-  | PigmentIndexView
   | PigmentPageView
-  | AnswerIndexView
   | AnswerPageView
   | WhitesPageView
-  | MethodsView
-  | SourcesView
-  | AboutView
-  | LabelPageView
   | CompareView
   | TintBenchView
   | RecipesView
   | RangeMapView
   | PaletteView
   | ComparePairView
-  | CardsPageView
-  | NotFoundView;
+  | CardsPageView;

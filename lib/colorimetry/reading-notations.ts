@@ -1,4 +1,5 @@
 import type { Spectrum } from "../quantities/spectrum.ts";
+import { whenRead } from "../quantities/when-read.ts";
 import { xyzToLab } from "./lab.ts";
 import { labUncertainty } from "./lab-uncertainty.ts";
 import { munsellOfLab, type Munsell, type MunsellStatement } from "./munsell.ts";
@@ -33,19 +34,22 @@ export function readingNotations(
   const xyz = forEachViewing((viewing) => tristimulus(spectrum, viewing));
   const lab = forEachViewing((viewing) => xyzToLab(xyz[viewing], viewing));
   const uncertainty = forEachViewing((viewing) => labUncertainty(spectrum, viewing, noise, moved));
-  const munsell = munsellOfLab(lab["C/2"], uncertainty["C/2"]);
-  return {
-    xyz,
-    lab,
-    labUncertainty: uncertainty,
-    munsell,
-    screen: screenColours(xyz["D65/2"]),
-  };
+  // What is no reading is refused at once.
+  tristimulus(spectrum, "D65/10");
+  return whenRead<ReadingNotations>({
+    xyz: () => xyz,
+    lab: () => lab,
+    labUncertainty: () => uncertainty,
+    munsell: () => munsellOfLab(lab["C/2"], uncertainty["C/2"]),
+    screen: () => screenColours(xyz["D65/2"]),
+  });
 }
 
 function forEachViewing<T>(compute: (viewing: Viewing) => T): Record<Viewing, T> {
-  return Object.fromEntries(VIEWINGS.map((viewing) => [viewing, compute(viewing)])) as Record<
-    Viewing,
-    T
-  >;
+  return whenRead(
+    Object.fromEntries(VIEWINGS.map((viewing) => [viewing, () => compute(viewing)])) as Record<
+      Viewing,
+      () => T
+    >,
+  );
 }

@@ -9,7 +9,7 @@ import { counted, printDiagnostics, seconds, tally } from "./told.ts";
 /** Build the site, and the workshop's own pages, once into folders beside the old ones, and swap them when all of it is there. */
 export async function build(options: CommandOptions): Promise<number> {
   const started = performance.now();
-  const { contentDir, outputDir, workshopDir, date, strict, claims, since } = options;
+  const { contentDir, outputDir, workshopDir, date, base, strict, claims, since } = options;
   try {
     let folder: BuildFolders | undefined;
     let thread: SiteThread | undefined;
@@ -27,6 +27,7 @@ export async function build(options: CommandOptions): Promise<number> {
         {
           contentDir,
           date,
+          base,
           strict,
           claims,
           dir: folder.dir,

@@ -15,7 +15,9 @@ import type { CommandOptions } from "./command-line.ts";
 
 /** Print shelf cards: all, some, or only those that say something else than they did. */
 export function cards(
-  options: Pick<CommandOptions, "contentDir" | "date" | "strict"> & { readonly outputFile: string },
+  options: Pick<CommandOptions, "contentDir" | "date" | "base" | "strict"> & {
+    readonly outputFile: string;
+  },
   wanted: CardOptions,
 ): number {
   const started = performance.now();

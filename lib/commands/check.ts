@@ -1,5 +1,6 @@
 import { printedOrder } from "../diagnostics/printed-order.ts";
-import { checkedSite } from "../site/checked-site.ts";
+import { checkedSite, type CheckedSite } from "../site/checked-site.ts";
+import { OutputFault } from "../site/output-fault.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 
@@ -7,12 +8,20 @@ import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
  * Check the records, the sheets against them and the answers against the sheets; write nothing.
  * @param asJson print the diagnostics as one JSON array, for editors, and nothing else.
  */
-export function check(
-  { contentDir, date, strict, claims }: CommandOptions,
+export async function check(
+  { contentDir, date, strict, claims, since }: CommandOptions,
   asJson = false,
-): number {
+): Promise<number> {
   const started = performance.now();
-  const { records, diagnostics } = checkedSite({ contentDir, date, claims });
+  let checked: CheckedSite;
+  try {
+    checked = await checkedSite({ contentDir, date, claims, since });
+  } catch (error) {
+    if (!(error instanceof OutputFault)) throw error;
+    process.stderr.write(`${error.message}\n`);
+    return 1;
+  }
+  const { records, diagnostics } = checked;
   if (asJson) {
     process.stdout.write(`${JSON.stringify(printedOrder(diagnostics), null, 2)}\n`);
     return exitCode(diagnostics, strict);

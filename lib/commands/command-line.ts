@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { writtenBase } from "../records/site-base.ts";
 import { misplacedOption } from "./misplaced-option.ts";
 
 const HELP = `mullstone: colour sheets from a workshop's records
@@ -16,6 +17,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --content DIR    the workshop's records (default: content)
   --output DIR     where the site goes (default: _site); of cards and labels the file (default: cards.pdf, labels.pdf)
   --workshop DIR   of build: where the workshop's own pages go, which are not for publishing (default: _workshop)
+  --base FOLDER    of build, start, cards and labels: the folder of its host that the site stands in, such as /colours/ (default: that of siteAddress)
   --date DATE      date to print, YYYY-MM-DD (default: SOURCE_DATE_EPOCH, else the newest date in the records)
   --port N         of start (default: any free one)
   --strict         warnings stop the build
@@ -27,7 +29,8 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --copies N       of labels: so many of each (default: 1)
   --scale SCALE    of read: factor or percent, where the file leaves it open
   --paper NAME     of cards: A4 or Letter
-  --since FILE     of cards, next, build and start: cards that say something else than this manifest.json
+  --since FILE     what was published, or printed, last, as its manifest.json: of build and start for the feed of what changed, of check and build
+                   for addresses that would be lost, of cards and next for cards that say something else
   --incomplete     of cards: those without a colour or a price as well
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --claims warn    claims of answers that no longer hold are warnings (default: error)
@@ -53,6 +56,8 @@ export interface CommandOptions {
   /** Where the pages of the workshop's own go. */
   readonly workshopDir: string;
   readonly date: string | undefined;
+  /** The folder of its host that the site stands in; undefined for that of the workshop's address. */
+  readonly base: string | undefined;
   readonly port: number;
   readonly strict: boolean;
   /** What a claim that no longer holds is. */
@@ -80,6 +85,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         paper: { type: "string" },
         since: { type: "string" },
         incomplete: { type: "boolean", default: false },
+        base: { type: "string" },
         date: { type: "string" },
         port: { type: "string", default: "0" },
         strict: { type: "boolean", default: false },
@@ -111,6 +117,9 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   if (COMMANDS.includes(command) && misplaced !== undefined) return complaint(misplaced);
   if (values.date !== undefined && !isDate(values.date))
     return complaint(`--date can't be ${values.date}: it takes a day, YYYY-MM-DD`);
+  const base = values.base === undefined ? undefined : writtenBase(values.base);
+  if (values.base !== undefined && base === undefined)
+    return complaint(`--base can't be ${values.base}: it takes a folder such as /colours/`);
   const port = Number(values.port);
   if (!(Number.isInteger(port) && port >= 0 && port < 65536))
     return complaint(`--port can't be ${values.port}: it takes 0 to 65535`);
@@ -124,6 +133,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     outputDir: values.output ?? "_site",
     workshopDir: values.workshop,
     date: values.date,
+    base,
     port,
     strict: values.strict,
     claims: values.claims === "warn" ? "warning" : "error",

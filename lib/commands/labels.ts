@@ -26,7 +26,9 @@ export interface LabelOptions extends Pick<CardOptions, "only" | "family" | "siz
 
 /** Print labels to stick on tubes and jars, at real size, into one PDF. */
 export function labels(
-  options: Pick<CommandOptions, "contentDir" | "date" | "strict"> & { readonly outputFile: string },
+  options: Pick<CommandOptions, "contentDir" | "date" | "base" | "strict"> & {
+    readonly outputFile: string;
+  },
   wanted: LabelOptions,
 ): number {
   const started = performance.now();

@@ -38,7 +38,7 @@ const PROGRAM_DEPTH = 4;
 
 /** @param scratch folder that the builds lie in; the two newest stay. */
 export function liveBuilds(
-  { contentDir, date, claims, since }: CommandOptions,
+  { contentDir, date, base, claims, since }: CommandOptions,
   scratch: string,
 ): LiveBuilds {
   const content = (): string => folderState(contentDir, CONTENT_DEPTH);
@@ -55,7 +55,8 @@ export function liveBuilds(
     if (now.program !== known.program || count % BUILDS_A_THREAD === 0) await endThread();
     known = now;
     const dir = join(scratch, String((count += 1)));
-    const pages: BuiltPages = { site: join(dir, "site"), workshop: join(dir, "workshop") };
+    const pages = pagesIn(dir);
+    const earlier = pagesIn(shown.at(-1) ?? dir);
     for (const made of [dir, pages.site, pages.workshop]) mkdirSync(made);
     thread ??= siteThread();
     const { sheetCount } = await thread
@@ -63,13 +64,14 @@ export function liveBuilds(
         {
           contentDir,
           date,
+          base,
           claims,
           strict: false,
           dir: pages.site,
           workshopDir: pages.workshop,
           kind: "screen",
-          earlierDir: pages.site,
-          earlierWorkshopDir: pages.workshop,
+          earlierDir: earlier.site,
+          earlierWorkshopDir: earlier.workshop,
           since,
         },
         { complaints: printDiagnostics, progress: () => undefined },
@@ -111,6 +113,10 @@ export function liveBuilds(
       await endThread();
     },
   };
+}
+
+function pagesIn(dir: string): BuiltPages {
+  return { site: join(dir, "site"), workshop: join(dir, "workshop") };
 }
 
 function programState(): string {

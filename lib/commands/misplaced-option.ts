@@ -2,6 +2,7 @@
 const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   output: ["start", "build", "cards", "labels"],
   workshop: ["build"],
+  base: ["start", "build", "cards", "labels"],
   port: ["start"],
   strict: ["build", "check", "cards", "labels", "next"],
   claims: ["start", "build", "check"],
@@ -10,7 +11,7 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   family: ["cards", "labels"],
   size: ["cards", "labels"],
   paper: ["cards"],
-  since: ["start", "build", "cards", "next"],
+  since: ["start", "build", "check", "cards", "next"],
   incomplete: ["cards"],
   lot: ["labels"],
   copies: ["labels"],

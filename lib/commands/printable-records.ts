@@ -1,5 +1,6 @@
 import { loadRecords } from "../records/load-records.ts";
 import type { Records } from "../records/records.ts";
+import { recordsBelow } from "../records/site-base.ts";
 import { latestDate } from "../site/printed-date.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { exitCode, printDiagnostics, say, seconds, tally } from "./told.ts";
@@ -10,13 +11,19 @@ import { exitCode, printDiagnostics, say, seconds, tally } from "./told.ts";
  * @param started of performance.now().
  */
 export function printableRecords(
-  { contentDir, date, strict }: Pick<CommandOptions, "contentDir" | "date" | "strict">,
+  {
+    contentDir,
+    date,
+    base,
+    strict,
+  }: Pick<CommandOptions, "contentDir" | "date" | "base" | "strict">,
   what: string,
   started: number,
 ): Records | undefined {
   const { records, diagnostics } = loadRecords(contentDir, process.cwd(), latestDate(date));
   printDiagnostics(diagnostics);
-  if (records !== undefined && exitCode(diagnostics, strict) === 0) return records;
+  if (records !== undefined && exitCode(diagnostics, strict) === 0)
+    return recordsBelow(records, base);
   say(`no ${what}, ${tally(diagnostics)}, ${seconds(started)}: nothing was written`);
   return undefined;
 }

@@ -22,7 +22,7 @@ export async function start(options: CommandOptions): Promise<number> {
       process.stdout.write("no sheets: the records have errors\n");
       return 1;
     }
-    const server = await siteServer(first.site, options.port);
+    const server = await siteServer(first.site, options.port, options.base);
     servers.push(server);
     const workshop = await workshopServer(first.workshop, options.port);
     servers.push(workshop);

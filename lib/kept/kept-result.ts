@@ -34,10 +34,21 @@ const MARKED_EVERY_MS = 3_600_000;
 
 /** All that a result follows from. */
 export interface Origin {
-  /** The module that makes it: `lib/site/share-images.ts`. */
-  readonly module: string;
-  /** Every byte that goes into it beside the program's modules; the first may name what is made. */
-  readonly inputs: Iterable<string | Uint8Array>;
+  /** The modules that make it: `lib/site/share-images.ts`; words that it is given belong to it as well. */
+  readonly modules: readonly string[];
+  /** Everything that goes into it beside the program's modules: plain data, of which each value counts. */
+  readonly inputs: unknown;
+}
+
+/** Gives what is kept of an origin, else makes it. */
+export type Keep = <V>(origin: Origin, made: () => V) => V;
+
+/** Keeps nothing. */
+export const MADE_EACH_TIME: Keep = (_, made) => made();
+
+/** Keeps in a cache; without one, nothing. */
+export function keepIn(cache: WorkCache | undefined): Keep {
+  return cache === undefined ? MADE_EACH_TIME : (origin, made) => keptValue(cache, origin, made);
 }
 
 /**
@@ -70,11 +81,26 @@ export function keptValue<V>(cache: WorkCache | undefined, origin: Origin, made:
   return value;
 }
 
-function keyOf(cache: WorkCache | undefined, { module, inputs }: Origin): string | undefined {
-  const part = cache?.programPart(module);
-  return part === undefined
-    ? undefined
-    : contentHash([module, part, process.version, ...inputs]).toString("hex");
+function keyOf(cache: WorkCache | undefined, { modules, inputs }: Origin): string | undefined {
+  const parts = modules.map((module) => cache?.programPart(module));
+  return parts.every((part) => part !== undefined)
+    ? contentHash([...modules, ...parts, process.version, inputText(inputs)]).toString("hex")
+    : undefined;
+}
+
+/**
+ * Plain data as text, each value told from every other: JSON, with maps and what is no number of JSON's.
+ * @throws RangeError for a function, of which nobody can tell what it goes by.
+ */
+function inputText(inputs: unknown): string {
+  return JSON.stringify(inputs, (_, value: unknown) => {
+    if (typeof value === "function")
+      throw new RangeError("A function is no input that can be kept");
+    if (value instanceof Map) return { "a map": [...(value as ReadonlyMap<unknown, unknown>)] };
+    if (value instanceof Set) return { "a set": [...(value as ReadonlySet<unknown>)] };
+    if (typeof value === "number" && !Number.isFinite(value)) return { "no number": String(value) };
+    return value;
+  });
 }
 
 function fileOf({ folder }: WorkCache, key: string): string {

@@ -1,12 +1,12 @@
 import type { Block, SectionBlock } from "../blocks/block.ts";
-import type { EvidencePageView } from "../blocks/page-kinds.ts";
+import type { TextPageView } from "../blocks/page-kinds.ts";
 import { section } from "../blocks/section-blocks.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { missingFigures, sheetSources, workings } from "./evidence-section.ts";
 import type { TableView } from "../present/views.ts";
 import type { SheetPage } from "./section-views.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { pageHead } from "./site-frame.ts";
+import { textPage } from "./text-page.ts";
 
 export function evidencePath(slug: string): string {
   return `colours/${slug}/evidence/index.html`;
@@ -18,7 +18,7 @@ export function evidencePage(
   revision: string,
   context: PageContext,
   place: PagePlace,
-): EvidencePageView {
+): TextPageView {
   const { words } = context;
   const { sheet } = worded;
   const text = words.pages.sheetPage.evidence;
@@ -37,16 +37,19 @@ export function evidencePage(
       sources.length === 0 ? [] : [{ kind: "sources", entries: sources }],
     ),
   ];
-  return {
-    kind: "evidence",
-    ...pageHead(context, place, text.heading(sheet.name), text.description(sheet.name)),
-    back: { text: text.back(sheet.name), href: "../bench/" },
-    lead: [words.pages.evidence.summary],
-    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
-    sections,
-    revision: words.pages.sheet.revision(
-      revision,
-      sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
-    ),
-  };
+  return textPage(
+    {
+      heading: text.heading(sheet.name),
+      description: text.description(sheet.name),
+      lead: [words.pages.evidence.summary],
+      back: { text: text.back(sheet.name), href: "../bench/" },
+      revision: words.pages.sheet.revision(
+        revision,
+        sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
+      ),
+      sections,
+    },
+    context,
+    place,
+  );
 }

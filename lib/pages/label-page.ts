@@ -1,26 +1,23 @@
+import type { Block, SectionBlock } from "../blocks/block.ts";
+import type { TextPageView } from "../blocks/page-kinds.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
-import type { LabelPageView } from "../present/paint-views.ts";
 import { labelModel } from "../present/label-model.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
-import {
-  asMarkup,
-  type CellView,
-  type ProseSectionView,
-  type TableView,
-} from "../present/views.ts";
+import { asMarkup, type CellView, type TableView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { sixFacts } from "./six-facts.ts";
-import { pageHead, siteFrame } from "./site-frame.ts";
+import { standingsKey } from "./site-frame.ts";
+import { textPage } from "./text-page.ts";
 
 /** What each line of a label and of a sheet means, with the range's own examples: no figure here is typed by hand. */
-export function labelPage(context: PageContext, place: PagePlace): LabelPageView {
+export function labelPage(context: PageContext, place: PagePlace): TextPageView {
   const { words, sheets } = context;
   const text = words.pages.labelPage;
   const example = exampleSheet(context);
@@ -56,15 +53,11 @@ export function labelPage(context: PageContext, place: PagePlace): LabelPageView
       example === undefined ? [] : [factTable(example, context)],
     ),
   ];
-  return {
-    kind: "label",
-    ...pageHead(context, place, text.heading, text.lead),
-    lead: [text.lead],
-    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
-    sections,
-    standingsHeading: words.pages.frame.standingsHeading,
-    standings: siteFrame(context, place).standings,
-  };
+  return textPage(
+    { heading: text.heading, description: text.lead, sections, close: [standingsKey(words)] },
+    context,
+    place,
+  );
 }
 
 function section(
@@ -73,13 +66,18 @@ function section(
   prose: string,
   tables: readonly TableView[],
   remark?: string,
-): ProseSectionView {
+): SectionBlock {
   return {
+    kind: "section",
     id,
     heading,
-    body: asMarkup(markdownHtml(remark === undefined ? prose : `${prose}\n\n${remark}`)),
-    tables,
-    sources: [],
+    blocks: [
+      {
+        kind: "prose",
+        body: asMarkup(markdownHtml(remark === undefined ? prose : `${prose}\n\n${remark}`)),
+      },
+      ...tables.map((table): Block => ({ kind: "table", table })),
+    ],
   };
 }
 

@@ -5,6 +5,7 @@ import type { Words } from "../words/words.ts";
 import type { TheoryFigure } from "../optics/theory/theory-figure.ts";
 import type { Collection } from "../collection/collection.ts";
 import type { Language, Theme } from "../records/schema/terms.ts";
+import type { Keep } from "../kept/kept-result.ts";
 import type { Records } from "../records/records.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 
@@ -27,6 +28,8 @@ export interface PageContext {
   readonly date: string | undefined;
   /** Of all sheets together. */
   readonly revision: string;
+  /** What costs much and follows from little is kept between builds. */
+  readonly kept: Keep;
 }
 
 /** An answer as other pages point to it, with its short answer as plain text. */

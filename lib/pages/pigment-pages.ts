@@ -15,14 +15,16 @@ import { recordedFigure } from "../sheet/recorded-figure.ts";
 import type { Checked } from "../records/records.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
 import type { Block, FoldBlock } from "../blocks/block.ts";
-import type { PigmentIndexView } from "../blocks/page-kinds.ts";
+import type { TextPageView } from "../blocks/page-kinds.ts";
 import { colourCard } from "./colour-card.ts";
 import { poisonCentreLine, workedOut } from "./handling-section.ts";
 import { knownPigments } from "./known-pigments.ts";
 import { labelView } from "./label-view.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
+import { pigmentPhotographs } from "./photograph-blocks.ts";
 import { pigmentFacts } from "./pigment-view.ts";
-import { pageHead } from "./site-frame.ts";
+import { pageHead, standingsKey } from "./site-frame.ts";
+import { textPage } from "./text-page.ts";
 import { byReason } from "./studio-view.ts";
 
 const FIGURES = [
@@ -48,7 +50,7 @@ function pigmentFigure(
 }
 
 /** Every dry pigment, by family. */
-export function pigmentIndex(context: PageContext, place: PagePlace): PigmentIndexView {
+export function pigmentIndex(context: PageContext, place: PagePlace): TextPageView {
   const { words, records } = context;
   const text = words.pages.pigments;
   const index = words.pages.pigmentIndex;
@@ -69,21 +71,25 @@ export function pigmentIndex(context: PageContext, place: PagePlace): PigmentInd
   const shown = families.filter(
     ([family, members]) => members.length > 0 || (known.get(family) ?? []).length > 0,
   );
-  return {
-    kind: "pigment-index",
-    ...pageHead(context, place, text.heading, index.lead),
-    lead: [index.lead, index.known],
-    contents: shown.map(([family]) => ({ text: words.families[family], href: `#${family}` })),
-    sections: shown.map(([family, members]) => ({
-      kind: "section",
-      id: family,
-      heading: words.families[family],
-      blocks: [
-        ...ownTable(family, members, context, place),
-        ...knownFolds(known.get(family), index),
-      ],
-    })),
-  };
+  return textPage(
+    {
+      heading: text.heading,
+      description: index.lead,
+      lead: [index.lead, index.known],
+      sections: shown.map(([family, members]) => ({
+        kind: "section",
+        id: family,
+        heading: words.families[family],
+        blocks: [
+          ...ownTable(family, members, context, place),
+          ...knownFolds(known.get(family), index),
+        ],
+      })),
+      close: [standingsKey(words)],
+    },
+    context,
+    place,
+  );
 }
 
 type Members = readonly Checked<PigmentRecord>[];
@@ -210,6 +216,10 @@ export function pigmentPage(
         ),
       ],
     },
+    photographs: {
+      heading: words.pages.photographs.heading,
+      list: pigmentPhotographs(slug, record.name, context, place).flatMap((one) => one.photographs),
+    },
     lists: [],
     handlingHeading: text.handling,
     label: labelView(
@@ -228,9 +238,6 @@ export function pigmentPage(
     colours: colours.map((worded) => colourCard(worded, context, place)),
     ...(colours.length === 0 ? { noColours: text.noColours } : {}),
     terms: [],
-    revision: words.pages.build(
-      context.date === undefined ? undefined : words.date(context.date),
-      context.revision,
-    ),
+    revision: words.pages.build(context.date === undefined ? undefined : words.date(context.date)),
   };
 }

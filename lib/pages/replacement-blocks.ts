@@ -1,9 +1,8 @@
 /** What takes the place of a colour that some may not use: nearest tubes and recipes, and what changes with each. */
-import type { Words } from "../words/words.ts";
 import type { Block } from "../blocks/block.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
-import { foundMixes, type FoundMix } from "../mixing/finding/found-mixes.ts";
+import { mixesOf, searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
 import { byOrder, judgedMix, paintPasses, type MixLimits } from "../mixing/finding/judged-mix.ts";
 import { readTarget, type Target } from "../mixing/finding/target.ts";
 import { addressOf } from "../mixing/mix-address.ts";
@@ -30,14 +29,16 @@ export function replacementBlocks(
 ): Block[] {
   const text = context.words.pages.mixing.recipes.replaces;
   const found = replacements(slug, context);
-  if (found === undefined) return [];
-  const { paint, metals, discontinued, rows } = found;
+  const chosen = chosenReplacement(slug, context, root);
+  if (found === undefined) return chosen;
+  const { paint, metals, discontinued, isUnclassifiedLeftOut, rows } = found;
   const { columns } = text;
   const more = {
     text: text.more,
     href: `${root}bench/recipes/?${[`colour=${slug}`, ...metals.map((metal) => `metal=${metal}`)].join("&")}`,
   };
   return [
+    ...chosen,
     statement(
       discontinued === undefined
         ? text.because(paint.name, metals)
@@ -45,7 +46,7 @@ export function replacementBlocks(
       "lead",
     ),
     ...(rows.length === 1
-      ? [statement(text.none)]
+      ? [statement(isUnclassifiedLeftOut ? text.noneKnown : text.none)]
       : [
           {
             kind: "table",
@@ -74,6 +75,25 @@ export function replacementBlocks(
   ];
 }
 
+/** The colour that the workshop itself puts in the place of one that is made no more. */
+function chosenReplacement(slug: string, { records, words }: PageContext, root: string): Block[] {
+  const replacedBy = records.colours.get(slug)?.record.replacedBy;
+  const other = replacedBy === undefined ? undefined : records.colours.get(replacedBy);
+  return other === undefined
+    ? []
+    : [
+        {
+          kind: "links",
+          links: [
+            {
+              text: words.pages.former.replacedBy(other.record.name),
+              href: `${root}colours/${other.slug}/`,
+            },
+          ],
+        },
+      ];
+}
+
 interface Row {
   readonly what: string;
   readonly href?: string;
@@ -85,6 +105,8 @@ interface Replacements {
   readonly paint: MixingPaint;
   readonly metals: readonly string[];
   readonly discontinued?: string;
+  /** Whether paints were left out of which nobody knows what is in them. */
+  readonly isUnclassifiedLeftOut: boolean;
   /** The colour itself first. */
   readonly rows: readonly Row[];
 }
@@ -121,10 +143,13 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
     paint,
     metals,
     ...(discontinued === undefined ? {} : { discontinued }),
+    isUnclassifiedLeftOut:
+      metals.length > 0 &&
+      range.data.paints.some((other) => other.slug !== paint.slug && other.facts.warning.isUnknown),
     rows: [
       itself,
       ...singles(paint, target, limits, range),
-      ...recipes(paint, target, limits, range, context.words.pages.mixing),
+      ...recipes(paint, target, limits, range, context),
     ],
   };
 }
@@ -161,8 +186,9 @@ function recipes(
   target: Target,
   limits: MixLimits,
   range: MixingRange,
-  text: Words["pages"]["mixing"],
+  { words, kept }: PageContext,
 ): Row[] {
+  const text = words.pages.mixing;
   for (const coloursMost of [2, 3]) {
     const found = range.whites
       .filter((white) => paintPasses(white, limits))
@@ -179,7 +205,10 @@ function recipes(
           without: [paint.slug],
           isWhiteFree: i === 0,
         };
-        return [...foundMixes(wish, range)].flatMap((one) => one ?? []);
+        const search = searchOf(wish, range);
+        return kept({ modules: ["lib/mixing/finding/found-mixes.ts"], inputs: search }, () =>
+          [...mixesOf(search)].flatMap((one) => one ?? []),
+        );
       });
     const judged = found
       .toSorted((one, other) => one.deltaE00 - other.deltaE00)

@@ -13,6 +13,7 @@ import { expectedLadderBlocks, ladderBlocks } from "./ladder-blocks.ts";
 import { markdownHtml } from "./markdown.ts";
 import { paintingBlocks } from "./painting-section.ts";
 import { permanenceSummary } from "./permanence-view.ts";
+import { colourPhotographs } from "./photograph-blocks.ts";
 import { rangeSection } from "./range-section.ts";
 import { replacementBlocks } from "./replacement-blocks.ts";
 import { safetyBlocks } from "./safety-blocks.ts";
@@ -23,6 +24,11 @@ import { reasons, type SheetPage } from "./section-views.ts";
 export function sheetSections(page: SheetPage): SectionBlock[] {
   const { sections } = page.words.pages.sheetPage;
   return [
+    ...section(
+      "photographs",
+      page.words.pages.photographs.heading,
+      colourPhotographs(page.worded.sheet.slug, page.worded.sheet.name, page.context, page.place),
+    ),
     ...section("whites", isWhite(page) ? sections.ofWhite : sections.whites, letDown(page)),
     ...section("painting", sections.painting, [...paintingBlocks(page), ...notes(page)]),
     ...section("permanence", sections.permanence, lasting(page)),

@@ -1,3 +1,5 @@
+import type { KeyBlock } from "../blocks/block.ts";
+import type { Words } from "../words/words.ts";
 import type { LinkView, SiteView } from "../present/views.ts";
 import { LANGUAGE_NAMES } from "../words/languages.ts";
 import { languageFolder, pageLanguages } from "./page-languages.ts";
@@ -6,7 +8,7 @@ import { wholeAddress, type PageContext, type PagePlace } from "./page-context.t
 
 /** The frame of one page: navigation, standing lines, the key to standings. */
 export function siteFrame(context: PageContext, { path, root }: PagePlace): SiteView {
-  const { words, records, date, revision } = context;
+  const { words, records, date } = context;
   const { pages } = words;
   const { workshop } = records;
   const link = (text: string, href: string): LinkView => ({
@@ -42,12 +44,21 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
     ...(workshop.demonstration === true ? { demonstration: pages.demonstration } : {}),
     ragLine: pages.ragLine,
     cautionLine: pages.cautionLine,
-    build: pages.build(date === undefined ? undefined : words.date(date), revision),
+    build: pages.build(date === undefined ? undefined : words.date(date)),
     ...(workshop.contact === undefined ? {} : { contact: workshop.contact }),
-    standings: (["measured", "derived", "estimated", "stated", "not stated"] as const).map(
-      (kind) => ({ kind, ...words.standings[kind] }),
-    ),
+    standings: standingsKey(words).standings,
     translations: translationsOf(context, { path, root }),
+  };
+}
+
+/** How each figure is known: a mark and a word for each, with what it means. */
+export function standingsKey({ pages, standings }: Words): KeyBlock {
+  return {
+    kind: "key",
+    heading: pages.frame.standingsHeading,
+    standings: (["measured", "derived", "estimated", "stated", "not stated"] as const).map(
+      (kind) => ({ kind, ...standings[kind] }),
+    ),
   };
 }
 

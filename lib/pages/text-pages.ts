@@ -1,44 +1,48 @@
-import {
-  asMarkup,
-  type AboutView,
-  type MethodsView,
-  type NotFoundView,
-  type ProseSectionView,
-  type SourcesView,
-} from "../present/views.ts";
+import type { SectionBlock } from "../blocks/block.ts";
+import { section } from "../blocks/section-blocks.ts";
+import type { TextPageView } from "../blocks/page-kinds.ts";
 import { MEASURED_ERRORS } from "../optics/fit/measured-errors.ts";
+import { asMarkup } from "../present/views.ts";
 import { markdownHtml } from "./markdown.ts";
-import { pageHead } from "./site-frame.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { sourceEntry } from "./source-entry.ts";
 import { terms } from "./section-views.ts";
+import { standingsKey } from "./site-frame.ts";
+import { sourceEntry } from "./source-entry.ts";
+import { textPage } from "./text-page.ts";
 
-export function methodsPage(context: PageContext, place: PagePlace): MethodsView {
+export function methodsPage(context: PageContext, place: PagePlace): TextPageView {
   const { words } = context;
   const text = words.pages.methods;
+  return textPage(
+    {
+      heading: text.heading,
+      description: text.lead,
+      opening: [standingsKey(words)],
+      sections: text.sections.map(([id, heading, prose]) =>
+        proseSection([
+          id,
+          heading,
+          id === "tints" ? `${prose}\n\n${text.measured(MEASURED_ERRORS)}` : prose,
+        ]),
+      ),
+      close: [{ kind: "terms", terms: terms(words, Object.keys(words.trade)) }],
+    },
+    context,
+    place,
+  );
+}
+
+function proseSection([id, heading, prose]: readonly [string, string, string]): SectionBlock {
   return {
-    kind: "methods",
-    ...pageHead(context, place, text.heading, text.lead),
-    lead: [text.lead],
-    standingsHeading: words.pages.frame.standingsHeading,
-    contents: text.sections.map(([id, heading]) => ({ text: heading, href: `#${id}` })),
-    sections: text.sections.map(([id, heading, prose]) =>
-      proseSection([
-        id,
-        heading,
-        id === "tints" ? `${prose}\n\n${text.measured(MEASURED_ERRORS)}` : prose,
-      ]),
-    ),
-    terms: terms(words, Object.keys(words.trade)),
+    kind: "section",
+    id,
+    heading,
+    blocks: [{ kind: "prose", body: asMarkup(markdownHtml(prose)) }],
   };
 }
 
-function proseSection([id, heading, prose]: readonly [string, string, string]): ProseSectionView {
-  return { id, heading, body: asMarkup(markdownHtml(prose)), tables: [], sources: [] };
-}
-
 /** The bibliography: what these sheets use, then what the engine knows beside. */
-export function sourcesPage(context: PageContext, place: PagePlace): SourcesView {
+export function sourcesPage(context: PageContext, place: PagePlace): TextPageView {
   const { words, records, sheets } = context;
   const text = words.pages.sources;
   const usedBy = new Map<string, { text: string; href: string }[]>();
@@ -53,22 +57,24 @@ export function sourcesPage(context: PageContext, place: PagePlace): SourcesView
     }
   }
   const entries = [...records.sources].sort(([one], [other]) => (one < other ? -1 : 1));
-  const group = (id: string, heading: string, wanted: (key: string) => boolean) => ({
-    id,
-    heading,
-    entries: entries
+  const group = (id: string, heading: string, wanted: (key: string) => boolean): SectionBlock[] => {
+    const own = entries
       .filter(([key]) => wanted(key))
-      .map(([key, source]) => sourceEntry(key, source, words, fewLinks(usedBy.get(key) ?? []))),
-  });
-  return {
-    kind: "sources",
-    ...pageHead(context, place, text.heading, text.lead),
-    lead: [text.lead],
-    groups: [
-      group("used", text.groups.used, (key) => usedBy.has(key)),
-      group("other", text.groups.other, (key) => !usedBy.has(key)),
-    ].filter((one) => one.entries.length > 0),
+      .map(([key, source]) => sourceEntry(key, source, words, fewLinks(usedBy.get(key) ?? [])));
+    return section(id, heading, own.length === 0 ? [] : [{ kind: "sources", entries: own }]);
   };
+  return textPage(
+    {
+      heading: text.heading,
+      description: text.lead,
+      sections: [
+        ...group("used", text.groups.used, (key) => usedBy.has(key)),
+        ...group("other", text.groups.other, (key) => !usedBy.has(key)),
+      ],
+    },
+    context,
+    place,
+  );
 }
 
 /** A source that every sheet uses is better said so than listed forty times. */
@@ -79,24 +85,32 @@ function fewLinks(
   return links.length > MOST_LINKS ? [] : links;
 }
 
-export function aboutPage(context: PageContext, place: PagePlace): AboutView {
+export function aboutPage(context: PageContext, place: PagePlace): TextPageView {
   const { words, records } = context;
   const text = words.pages.about;
-  const lead = records.workshop.about ?? text.lead(records.workshop.name);
-  return {
-    kind: "about",
-    ...pageHead(context, place, text.heading, text.lead(records.workshop.name)),
-    lead: [lead],
-    sections: text.sections.map(proseSection),
-  };
+  const description = text.lead(records.workshop.name);
+  return textPage(
+    {
+      heading: text.heading,
+      description,
+      lead: [records.workshop.about ?? description, text.revision(context.revision)],
+      sections: text.sections.map(proseSection),
+    },
+    context,
+    place,
+  );
 }
 
-export function notFoundPage(context: PageContext, place: PagePlace): NotFoundView {
+export function notFoundPage(context: PageContext, place: PagePlace): TextPageView {
   const text = context.words.pages.notFound;
-  return {
-    kind: "not-found",
-    ...pageHead(context, place, text.heading, text.lead),
-    lead: [text.lead],
-    links: [{ text: text.link, href: `${place.root}colours/` }],
-  };
+  return textPage(
+    {
+      heading: text.heading,
+      description: text.lead,
+      opening: [{ kind: "links", links: [{ text: text.link, href: `${place.root}colours/` }] }],
+      sections: [],
+    },
+    context,
+    place,
+  );
 }

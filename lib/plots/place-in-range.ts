@@ -37,7 +37,7 @@ const SIDE = 14;
 const OTHER_HALF_HEIGHT = 5;
 
 /**
- * Where a colour stands among all of the range: every colour a small tick, this one marked,
+ * Where a colour stands among all of the range: the others small ticks, this one marked,
  * an estimate as a bar from end to end.
  * @throws RangeError when a figure lies outside the axis, or there is none at all.
  */
@@ -64,7 +64,13 @@ export function placeInRange(params: PlaceInRange): string {
     { width, height: endsTop + Math.max(low.length, high.length) * LINE_HEIGHT },
     [
       ...textLines(heading, { x: 0, y: TEXT_SIZE }, { role: "heading", bold: true }),
-      ...others.map((value) => otherTick(scale(midpoint(value)), line, isInterval(value))),
+      ...otherTicks(
+        others.filter((value) => !isInterval(value)),
+        scale,
+        line,
+        false,
+      ),
+      ...otherTicks(others.filter(isInterval), scale, line, true),
       ...axisBelow(area, scale, ticks, params.decimalMark),
       ...(own === undefined
         ? [textLine(params.missing, { x: 0, y: line - 14 }, { role: "word" })]
@@ -79,19 +85,34 @@ export function placeInRange(params: PlaceInRange): string {
   );
 }
 
-function otherTick(x: number, y: number, estimated: boolean): SvgNode {
-  return element("path", {
-    class: `plot__other${estimated ? " plot__other--estimated" : ""}`,
-    d: polyline([
-      { x, y: y - OTHER_HALF_HEIGHT },
-      { x, y: y + OTHER_HALF_HEIGHT },
-    ]),
-    fill: "none",
-    stroke: "currentColor",
-    "stroke-width": 1.25,
-    "stroke-opacity": 0.6,
-    "stroke-dasharray": estimated ? "2 2" : undefined,
-  });
+/** Ticks in one path, no two on the same unit of the drawing: a range of thousands weighs no more than its axis is long. */
+function otherTicks(
+  values: readonly Quantity[],
+  scale: Scale,
+  y: number,
+  estimated: boolean,
+): SvgNode[] {
+  const places = [...new Set(values.map((value) => Math.round(scale(midpoint(value)))))];
+  if (places.length === 0) return [];
+  return [
+    element("path", {
+      class: `plot__other${estimated ? " plot__other--estimated" : ""}`,
+      d: places
+        .toSorted((one, other) => one - other)
+        .map((x) =>
+          polyline([
+            { x, y: y - OTHER_HALF_HEIGHT },
+            { x, y: y + OTHER_HALF_HEIGHT },
+          ]),
+        )
+        .join(""),
+      fill: "none",
+      stroke: "currentColor",
+      "stroke-width": 1.25,
+      "stroke-opacity": 0.6,
+      "stroke-dasharray": estimated ? "2 2" : undefined,
+    }),
+  ];
 }
 
 function ownMark(

@@ -1,11 +1,4 @@
-import type {
-  LinkView,
-  PageView,
-  ProseSectionView,
-  SectionView,
-  StandingKeyView,
-  TableView,
-} from "./views.ts";
+import type { SectionView, TableView } from "./views.ts";
 
 /** What to weigh for a batch, with a reckoner for any size of it. */
 export interface BatchView {
@@ -45,14 +38,4 @@ export interface LabelTextView {
   readonly text: string;
   /** What the label of a small package may leave out. */
   readonly remark?: string;
-}
-
-/** How to read a label and a sheet. */
-export interface LabelPageView extends PageView {
-  readonly kind: "label";
-  readonly lead: readonly string[];
-  readonly contents: readonly LinkView[];
-  readonly sections: readonly ProseSectionView[];
-  readonly standingsHeading: string;
-  readonly standings: readonly StandingKeyView[];
 }

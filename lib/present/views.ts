@@ -171,6 +171,8 @@ export interface SiteView {
   readonly workshop: string;
   /** BCP 47, such as "en". */
   readonly language: string;
+  /** Of what changed, in the page's language; absent where no earlier state is known. */
+  readonly feed?: string;
   /** Path from the page to the folder of its language: "", "../" or "../../"; "/" on the 404 page. */
   readonly root: string;
   /** Path to the folder of the whole site, where styles, scripts and pictures lie for every language. */
@@ -426,27 +428,9 @@ export interface PigmentPageView extends PageView {
   readonly colours: readonly ColourCardView[];
   /** Said in place of `colours` when no colour is made from it. */
   readonly noColours?: string;
+  readonly photographs: { readonly heading: string; readonly list: readonly PhotographView[] };
   readonly terms: readonly TermView[];
   readonly revision: string;
-}
-
-/** A headed stretch of prose with what goes along with it. */
-export interface ProseSectionView {
-  readonly id: string;
-  readonly heading: string;
-  readonly body: Markup;
-  readonly tables: readonly TableView[];
-  readonly sources: readonly LinkView[];
-}
-
-export interface MethodsView extends PageView {
-  readonly kind: "methods";
-  readonly lead: readonly string[];
-  /** The key to standings (`site.standings`) is printed under this. */
-  readonly standingsHeading: string;
-  readonly contents: readonly LinkView[];
-  readonly sections: readonly ProseSectionView[];
-  readonly terms: readonly TermView[];
 }
 
 export interface SourceEntryView {
@@ -460,24 +444,36 @@ export interface SourceEntryView {
   readonly usedBy: readonly LinkView[];
 }
 
-export interface SourcesView extends PageView {
-  readonly kind: "sources";
-  readonly lead: readonly string[];
-  readonly groups: readonly {
-    readonly id: string;
-    readonly heading: string;
-    readonly entries: readonly SourceEntryView[];
+/** A photograph in the sizes that screens choose from, and for paper. */
+export interface PhotographView {
+  readonly alt: string;
+  /** Of the text alternative and of what is shown, where that is not the page's. */
+  readonly language?: string;
+  /** Widest gamut and newest format first; a screen takes the first that it can show. */
+  readonly sources: readonly {
+    readonly type: string;
+    readonly srcset: string;
+    /** Only for screens of this gamut. */
+    readonly media?: string;
   }[];
+  readonly src: string;
+  readonly srcset: string;
+  /** How wide it is shown, in the terms of the HTML attribute. */
+  readonly sizes: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Sentences under it. */
+  readonly caption: readonly { readonly text: string; readonly language?: string }[];
+  /** What is to be known of its colours. */
+  readonly remarks: readonly string[];
+  /** Asked for once the page has been scrolled near it. */
+  readonly isLazy: boolean;
+  readonly paper: PaperPhotographView;
 }
 
-export interface AboutView extends PageView {
-  readonly kind: "about";
-  readonly lead: readonly string[];
-  readonly sections: readonly ProseSectionView[];
-}
-
-export interface NotFoundView extends PageView {
-  readonly kind: "not-found";
-  readonly lead: readonly string[];
-  readonly links: readonly LinkView[];
+/** A JPEG for paper: `hash` stands for its bytes, which a view does not carry. */
+export interface PaperPhotographView {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly hash: string;
 }

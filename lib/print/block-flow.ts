@@ -1,7 +1,7 @@
 import type { Block, LineView, SectionBlock } from "../blocks/block.ts";
 import type { CautionView } from "../present/handling-views.ts";
 import type { SvgNode } from "../plots/svg.ts";
-import type { StandingView } from "../present/views.ts";
+import type { PhotographView, StandingView } from "../present/views.ts";
 import { pictureHeightMm, pictureWords } from "./draw-picture.ts";
 import { labelFlow } from "./label-elements.ts";
 import { ladderFigure } from "./ladder-figure.ts";
@@ -103,7 +103,10 @@ const LAID: Laid = {
       (element) => paragraph(prose(textOf(element).replace(/\s+/g, " ").trim()), style),
     ),
   wall: (block, style) => (block.form === "tints" ? wallFigure(block, style) : []),
+  photographs: ({ photographs: [first] }, style) =>
+    first === undefined ? [] : photographFlow(first, style),
   group: ({ blocks }, style) => blockFlow(blocks, style),
+  key: NOTHING,
   links: NOTHING,
   cards: NOTHING,
   answers: NOTHING,
@@ -201,5 +204,32 @@ function plotFlow(plot: Plot, style: PaperStyle): Flow[] {
       [{ kind: "picture", tree, xMm: 0, yMm: 0, widthMm, paints: style.paints }],
       { beforeMm: 1 },
     ),
+  ];
+}
+
+/** Pixels to an inch that print asks for: with fewer a photograph is set smaller. */
+const DPI = 300;
+const MM_PER_INCH = 25.4;
+
+/** The first photograph alone, with what is said of it: the others are on the page. */
+function photographFlow(
+  { alt, caption, remarks, paper }: PhotographView,
+  style: PaperStyle,
+): Flow[] {
+  const widthMm = Math.min(style.widthMm, (paper.widthPx / DPI) * MM_PER_INCH);
+  const heightMm = (widthMm * paper.heightPx) / paper.widthPx;
+  const said = [...caption.map(({ text }) => text), ...remarks].join(" ");
+  return [
+    {
+      ...figurePiece(alt, heightMm, [
+        { kind: "photograph", hash: paper.hash, xMm: 0, yMm: 0, widthMm, heightMm },
+      ]),
+      keepWithNext: true,
+    },
+    wholeParagraph(quiet(said), style, {
+      tag: "Caption",
+      sizePt: smallPt(style),
+      beforeMm: 1,
+    }),
   ];
 }

@@ -91,6 +91,7 @@ function drawn(mark: Mark): SvgNode | [] {
         }),
       );
     case "picture":
+    case "photograph":
       return [];
     case "path": {
       const shape: Attributes = {

@@ -1,3 +1,4 @@
+import { certain } from "../quantities/at.ts";
 import { drawPicture } from "./draw-picture.ts";
 import { MM_PER_PT, type Mark, type TextMark } from "./mark.ts";
 import type { PrintDocument } from "./print-document.ts";
@@ -51,6 +52,12 @@ function drawMark(document: PrintDocument, mark: Mark): void {
       pdf.rect(pt(mark.xMm), pt(mark.yMm), pt(mark.widthMm), pt(mark.heightMm));
       pdf.addContent("f");
       return;
+    case "photograph":
+      pdf.image(photographOf(document, mark.hash), pt(mark.xMm), pt(mark.yMm), {
+        width: pt(mark.widthMm),
+        height: pt(mark.heightMm),
+      });
+      return;
     case "line":
       setInk(document, mark.ink, "stroke");
       pdf.lineWidth(mark.widthPt);
@@ -98,4 +105,9 @@ function drawText(
 
 function pt(mm: number): number {
   return mm / MM_PER_PT;
+}
+
+/** @throws RangeError for a photograph that the document was not given: a fault of ours. */
+function photographOf({ photographs }: PrintDocument, hash: string): Buffer {
+  return Buffer.from(certain(photographs.get(hash)));
 }

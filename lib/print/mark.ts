@@ -85,7 +85,17 @@ export interface PictureMark {
   readonly paints: ReadonlyMap<string, Ink>;
 }
 
-export type Mark = TextMark | BoxMark | LineMark | PathMark | PictureMark;
+/** A JPEG in sRGB, that the document has by its hash. */
+export interface PhotographMark {
+  readonly kind: "photograph";
+  readonly hash: string;
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+export type Mark = TextMark | BoxMark | LineMark | PathMark | PictureMark | PhotographMark;
 
 /** Standard structure types of PDF 1.7 (ISO 32000-1, 14.8.4) that paper uses; an artifact is passed over by a reading machine. */
 export type PaperTag =

@@ -1,10 +1,13 @@
 import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
 import { LINE_SPACING } from "../hazard/label/label-sizes.ts";
 import { PICTOGRAM_SPAN } from "../hazard/label/pictogram-drawings.ts";
-import { MM_PER_PT, shifted, type PaperTag, type Tagged } from "./mark.ts";
+import { at, certain } from "../quantities/at.ts";
+import type { Piece } from "./layout-tree.ts";
+import { marksOf, MM_PER_PT, movedTo, shifted, type PaperTag, type Tagged } from "./mark.ts";
+import { placedPieces } from "./paper-columns.ts";
 import { pictogramFigure } from "./pictogram-figure.ts";
 import { FACE_HEIGHTS, type Face } from "./print-font.ts";
-import { setRuns, type SetRuns } from "./set-runs.ts";
+import { setRuns } from "./set-runs.ts";
 
 /** Where text runs down [mm]. */
 export interface Column {
@@ -37,6 +40,8 @@ export interface FlowPictograms {
 
 export type FlowItem = FlowText | FlowPictograms;
 
+const EPSILON_MM = 1e-6;
+
 /**
  * Items down a row of columns of one width, nothing left out.
  * @returns undefined where the columns do not hold them.
@@ -45,92 +50,83 @@ export function flowed(
   items: readonly FlowItem[],
   columns: readonly Column[],
 ): Tagged[] | undefined {
-  const elements: Tagged[] = [];
-  let at = 0;
-  let y: number | undefined;
-  for (const item of items) {
-    const set = item.kind === "text" ? setText(item, columns[0]?.widthMm ?? 1) : undefined;
-    let taken = 0;
-    for (;;) {
-      const column = columns[at];
-      if (column === undefined) return undefined;
-      const top = y === undefined ? column.topMm : y + item.gapMm;
-      if (item.kind === "pictograms") {
-        const placed = pictogramRows(item, column, top);
-        if (placed !== undefined) {
-          elements.push(...placed.elements);
-          y = placed.bottomMm;
-          break;
-        }
-        if (y === undefined) return undefined;
-      } else if (set !== undefined) {
-        const left = set.lines.length - taken;
-        const room = Math.floor(
-          (column.bottomMm - top - item.sizePt * MM_PER_PT) / set.lineMm + 1 + 1e-6,
-        );
-        const count = item.whole === true && room < left ? 0 : Math.max(0, Math.min(room, left));
-        if (count > 0) {
-          const placed = placedLines(item, set, taken, count, column.xMm, top);
-          elements.push(placed.element);
-          y = placed.bottomMm;
-          taken += count;
-        } else if (y === undefined) return undefined;
-        if (taken === set.lines.length) break;
-      }
-      at++;
-      y = undefined;
-    }
-  }
-  return elements;
+  const last = columns.at(-1);
+  if (last === undefined) return undefined;
+  const pieces = items.map((item) =>
+    item.kind === "text" ? linePieces(item, last.widthMm) : pictogramPieces(item, last.widthMm),
+  );
+  // A page is a column here: past the last one, what does not fit is told by its number.
+  const placed = placedPieces(pieces.flat(), (page) => ({ ...(columns[page] ?? last), page }));
+  const overflows = placed.some(({ piece, page, yMm }) => {
+    const column = columns[page];
+    return column === undefined || yMm + piece.heightMm > column.bottomMm + EPSILON_MM;
+  });
+  if (overflows) return undefined;
+  const stands = new Map(placed.map(({ piece, xMm, yMm }) => [piece, { xMm, yMm }]));
+  const contents = (own: readonly Piece[]): Tagged[] =>
+    own.map((piece) => {
+      const { xMm, yMm } = certain(stands.get(piece));
+      return movedTo(piece.content, xMm, yMm);
+    });
+  return items.flatMap((item, i): readonly Tagged[] => {
+    const set = contents(at(pieces, i));
+    return item.kind === "text"
+      ? [paragraphOf(item, set)]
+      : set.flatMap(({ children = [] }) => children);
+  });
 }
 
-function setText({ text, face, sizePt }: FlowText, widthMm: number): SetRuns {
-  return setRuns([{ text, face }], { widthMm, sizePt, leading: LINE_SPACING });
-}
-
-/** Some lines of a text with the capitals of the first one at a height. */
-function placedLines(
-  { face, sizePt, tag = "P", language }: FlowText,
-  { lines, lineMm }: SetRuns,
-  from: number,
-  count: number,
-  xMm: number,
-  topMm: number,
-): { readonly element: Tagged; readonly bottomMm: number } {
-  const own = lines.slice(from, from + count).flatMap(({ marks }) => marks);
+/** Lines of a text, the capitals of the first one in a column at its top. */
+function linePieces(
+  { text, face, sizePt, gapMm, whole = false }: FlowText,
+  widthMm: number,
+): Piece[] {
+  const { lines, lineMm } = setRuns([{ text, face }], { widthMm, sizePt, leading: LINE_SPACING });
   const { capital, descender } = FACE_HEIGHTS[face];
-  const baseline = topMm + capital * sizePt * MM_PER_PT;
-  const up = baseline - (own[0]?.yMm ?? baseline);
-  return {
-    element: {
-      tag,
-      ...(language === undefined ? {} : { language }),
-      marks: own.map((mark) => shifted(mark, xMm, up)),
+  const capitalMm = capital * sizePt * MM_PER_PT;
+  const heightMm = capitalMm + descender * sizePt * MM_PER_PT;
+  return lines.map(({ marks }, i): Piece => ({
+    kind: "piece",
+    heightMm,
+    beforeMm: i === 0 ? gapMm : lineMm - heightMm,
+    keepWithNext: whole && i < lines.length - 1,
+    content: {
+      tag: "P",
+      marks: marks.map((mark) => shifted(mark, 0, capitalMm - mark.yMm)),
     },
-    bottomMm: baseline + (count - 1) * lineMm + descender * sizePt * MM_PER_PT,
+  }));
+}
+
+/** Lines as the one paragraph that they are read as. */
+function paragraphOf({ tag = "P", language }: FlowText, lines: readonly Tagged[]): Tagged {
+  return {
+    tag,
+    ...(language === undefined ? {} : { language }),
+    marks: lines.flatMap(marksOf),
   };
 }
 
-function pictogramRows(
-  { pictograms, sideMm }: FlowPictograms,
-  { xMm, widthMm, bottomMm }: Column,
-  topMm: number,
-): { readonly elements: readonly Tagged[]; readonly bottomMm: number } | undefined {
+/** All rows together; of a column too narrow for one, higher than any column. */
+function pictogramPieces({ pictograms, sideMm, gapMm }: FlowPictograms, widthMm: number): Piece[] {
   const boxMm = pictogramBoxMm(sideMm);
-  const perRow = Math.floor((widthMm + 1e-6) / boxMm);
-  if (perRow < 1) return undefined;
-  const rows = Math.ceil(pictograms.length / perRow);
-  if (topMm + rows * boxMm > bottomMm + 1e-6) return undefined;
-  return {
-    elements: pictograms.map(({ code, name }, i) =>
-      pictogramFigure(code, name, {
-        xMm: xMm + (i % perRow) * boxMm,
-        yMm: topMm + Math.floor(i / perRow) * boxMm,
-        sideMm: boxMm,
-      }),
-    ),
-    bottomMm: topMm + rows * boxMm,
-  };
+  const perRow = Math.floor((widthMm + EPSILON_MM) / boxMm);
+  return [
+    {
+      kind: "piece",
+      heightMm: perRow < 1 ? Infinity : Math.ceil(pictograms.length / perRow) * boxMm,
+      beforeMm: gapMm,
+      content: {
+        tag: "Div",
+        children: pictograms.map(({ code, name }, i) =>
+          pictogramFigure(code, name, {
+            xMm: (i % perRow) * boxMm,
+            yMm: Math.floor(i / perRow) * boxMm,
+            sideMm: boxMm,
+          }),
+        ),
+      },
+    },
+  ];
 }
 
 /** The upright square [mm] that a diamond of a side stands in, drawn on its point. */

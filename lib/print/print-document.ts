@@ -20,6 +20,8 @@ export interface PrintTitle {
 export interface PrintDocument {
   readonly pdf: PDFKit.PDFDocument;
   readonly labSpace: PDFKit.PDFKitReference;
+  /** JPEGs by their hash. */
+  readonly photographs: ReadonlyMap<string, Uint8Array>;
   /** A text in runs that one embedded file each can set; a letter that none has is replaced. */
   readonly runs: (text: string, face: Face) => readonly TextRun[];
 }
@@ -39,13 +41,10 @@ const LAB_SPACE = { WhitePoint: [0.9642, 1, 0.8249], Range: [-128, 127, -128, 12
  * Opens a document: tagged, titled, its language set, sRGB as output intent for
  * whatever is not given in Lab, fonts from the packages that the site takes them from.
  */
-export function printDocument({
-  title,
-  author,
-  subject,
-  language,
-  date,
-}: PrintTitle): PrintDocument {
+export function printDocument(
+  { title, author, subject, language, date }: PrintTitle,
+  photographs: PrintDocument["photographs"] = new Map(),
+): PrintDocument {
   const day = new Date(`${date ?? UNDATED}T00:00:00Z`);
   const pdf = new PDFDocument({
     autoFirstPage: false,
@@ -67,7 +66,7 @@ export function printDocument({
   const labSpace = pdf.ref(["Lab", LAB_SPACE]);
   labSpace.end(undefined);
   outputIntent(pdf);
-  return { pdf, labSpace, runs: textRuns(pdf) };
+  return { pdf, labSpace, photographs, runs: textRuns(pdf) };
 }
 
 /** A new page of a size [mm], coordinates in points from its top left corner. */

@@ -93,6 +93,12 @@ function statedCard(
   };
 }
 
+const CARD_MODULES = [
+  "lib/print/card-layout.ts",
+  "lib/print/qr-figure.ts",
+  "lib/words/languages.ts",
+] as const;
+
 /** Cards laid out in a size, and why others could not be. */
 export interface LaidCards {
   readonly laid: readonly (LaidCard & { readonly revision: string })[];
@@ -113,16 +119,17 @@ export function laidCards(
   for (const { worded, slug, name, revision } of cards) {
     try {
       const content = cardOfSheet(worded, context, cardLanguages(size, context));
-      laid.push({
-        ...cardLayout({
-          content,
-          revision,
-          size,
-          words: context.words,
-          ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
-        }),
-        revision,
-      });
+      const inputs = { content, revision, size };
+      const layout = context.kept(
+        { modules: CARD_MODULES, inputs: { ...inputs, language: context.words.language } },
+        () =>
+          cardLayout({
+            ...inputs,
+            words: context.words,
+            ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
+          }),
+      );
+      laid.push({ ...layout, revision });
     } catch (error) {
       if (!(error instanceof CardTooLarge)) throw error;
       faults.push({ slug, name, message: error.message });

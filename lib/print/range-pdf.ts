@@ -1,4 +1,5 @@
 import type { PageContext } from "../pages/page-context.ts";
+import { paperPhotographs } from "./paper-photographs.ts";
 import { drawFlow } from "./draw-flow.ts";
 import type { PaperSize } from "./layout-tree.ts";
 import { printDocument, printedBytes } from "./print-document.ts";
@@ -37,13 +38,16 @@ export function rangePdf(
   }
   const startOf = (slug: string): number => starts.get(slug) ?? 0;
   const title = words.pages.title(text.range.title, workshop.name);
-  const document = printDocument({
-    title,
-    author: workshop.name,
-    subject: text.range.lead(sheets.length),
-    language: words.language,
-    date,
-  });
+  const document = printDocument(
+    {
+      title,
+      author: workshop.name,
+      subject: text.range.lead(sheets.length),
+      language: words.language,
+      date,
+    },
+    paperPhotographs(context.records),
+  );
   const { pdf } = document;
   const root = pdf.struct("Document");
   pdf.addStructure(root);

@@ -1,3 +1,4 @@
+import { paperPhotographs } from "./paper-photographs.ts";
 import { drawFlow } from "./draw-flow.ts";
 import { drawMarks } from "./draw-marks.ts";
 import { drawArtifact } from "./draw-tagged.ts";
@@ -17,13 +18,16 @@ export function sheetPdf(
     sheet: { title, description },
     context: { records, date, words },
   } = sheet;
-  const document = printDocument({
-    title,
-    author: records.workshop.name,
-    subject: description,
-    language: words.language,
-    date,
-  });
+  const document = printDocument(
+    {
+      title,
+      author: records.workshop.name,
+      subject: description,
+      language: words.language,
+      date,
+    },
+    paperPhotographs(records),
+  );
   const root = document.pdf.struct("Document");
   document.pdf.addStructure(root);
   drawSheet(document, root, sheet, laidOut, paper, (page) =>

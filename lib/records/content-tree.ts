@@ -3,6 +3,7 @@ import { basename, extname, join, relative, sep } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { decodedText, type DecodedText } from "./decoded-text.ts";
 import { fileFault } from "./file-fault.ts";
+import { PICTURE_ENDINGS, UNREAD_PICTURES, type PhotographFile } from "./photograph-file.ts";
 
 /** The folders of a content folder, and the endings that a record in each may have. */
 export const CONTENT_FOLDERS = {
@@ -19,8 +20,16 @@ export const CONTENT_FOLDERS = {
 export const PRINTED_CARDS = "printed-cards.json";
 export type ContentFolder = keyof typeof CONTENT_FOLDERS;
 
+/** Manifests of what was published, kept beside the records. */
+export const MANIFESTS_FOLDER = "manifests";
+/** Where pictures lie: their bytes are read only when they are made into pictures of a page. */
+const PHOTOGRAPHS = "photographs";
+
 /** Kept out of memory: no record or reading of a workshop comes near it. */
 const LARGEST_FILE_BYTES = 8 * 1024 * 1024;
+
+/** A photograph of a hundred million pixels comes near it. */
+export const LARGEST_PHOTOGRAPH_BYTES = 64 * 1024 * 1024;
 
 export interface ContentFile {
   /** As printed in a complaint: from where the command was given. */
@@ -34,6 +43,8 @@ export interface ContentFile {
 
 export interface ContentTree {
   readonly files: readonly ContentFile[];
+  /** What lies in photographs/, not opened yet. */
+  readonly photographs: readonly PhotographFile[];
   /** What is there and could not be read: `pigments/lamp-black`, or `pigments/` for a whole folder. */
   readonly unread: ReadonlySet<string>;
   readonly diagnostics: readonly Diagnostic[];
@@ -46,6 +57,7 @@ export interface ContentTree {
  */
 export function contentTree(contentDir: string, cwd: string): ContentTree {
   const files: ContentFile[] = [];
+  const photographs: PhotographFile[] = [];
   const unread = new Set<string>();
   const diagnostics: Diagnostic[] = [];
   const printed = (path: string): string => relative(cwd, path).split(sep).join("/") || ".";
@@ -63,7 +75,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       contentDir,
       `The content folder can't be read, ${reasonOf(error)}: it is a folder with a workshop.yaml in it`,
     );
-    return { files, unread, diagnostics };
+    return { files, photographs, unread, diagnostics };
   }
 
   for (const name of names) {
@@ -72,12 +84,16 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       take(path, "workshop", files);
     } else if (name === "prices.csv") {
       take(path, "prices", files);
+    } else if (name === MANIFESTS_FOLDER) {
+      // What was published, which site addresses are held against: no record.
     } else if (Object.hasOwn(CONTENT_FOLDERS, name)) {
       takeFolder(path, name as ContentFolder);
+    } else if (name === PHOTOGRAPHS) {
+      takePhotographs(path);
     } else if (name !== PRINTED_CARDS && !/\.(md|txt)$/i.test(name)) {
       fault(
         path,
-        `${name} is left out: a content folder holds workshop.yaml, prices.csv, ${Object.keys(CONTENT_FOLDERS).join("/, ")}/`,
+        `${name} is left out: a content folder holds workshop.yaml, prices.csv, ${[...Object.keys(CONTENT_FOLDERS), PHOTOGRAPHS].join("/, ")}/`,
         "warning",
       );
     }
@@ -87,22 +103,54 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       join(root, "workshop.yaml"),
       "workshop.yaml is missing: it gives the workshop's name at least",
     );
-  return { files, unread, diagnostics };
+  return { files, photographs, unread, diagnostics };
+
+  function entriesOf(folder: string, kind: string): string[] {
+    try {
+      if (!refusedLink(folder)) return sortedNames(folder);
+    } catch (error) {
+      fault(folder, `The folder can't be read, ${reasonOf(error)}`);
+    }
+    unread.add(`${kind}/`);
+    return [];
+  }
+
+  function takePhotographs(folder: string): void {
+    for (const name of entriesOf(folder, PHOTOGRAPHS)) {
+      const path = join(folder, name);
+      const ending = extname(name).toLowerCase();
+      const isPicture = PICTURE_ENDINGS.includes(ending);
+      if (!isPicture)
+        fault(
+          path,
+          `${name} is left out: ${PHOTOGRAPHS}/ holds files ending in ${PICTURE_ENDINGS.join(", ")}${UNREAD_PICTURES.has(ending) ? `, and this is ${UNREAD_PICTURES.get(ending) ?? ""}` : ""}`,
+          "warning",
+        );
+      else if (isPhotograph(path))
+        photographs.push({ file: printed(path), path, name, stem: basename(name, extname(name)) });
+    }
+  }
+
+  function isPhotograph(path: string): boolean {
+    try {
+      if (refusedLink(path)) return false;
+      const stats = statSync(path);
+      if (stats.isFile() && stats.size <= LARGEST_PHOTOGRAPH_BYTES) return true;
+      fault(
+        path,
+        stats.isFile()
+          ? `The photograph has ${stats.size} bytes, and at most ${LARGEST_PHOTOGRAPH_BYTES} are read`
+          : "This is no plain file",
+      );
+    } catch (error) {
+      fault(path, `The file can't be read, ${reasonOf(error)}`);
+    }
+    unread.add(`${PHOTOGRAPHS}/${basename(path)}`);
+    return false;
+  }
 
   function takeFolder(folder: string, kind: ContentFolder): void {
-    let entries: string[];
-    try {
-      if (refusedLink(folder)) {
-        unread.add(`${kind}/`);
-        return;
-      }
-      entries = sortedNames(folder);
-    } catch (error) {
-      unread.add(`${kind}/`);
-      fault(folder, `The folder can't be read, ${reasonOf(error)}`);
-      return;
-    }
-    for (const entry of entries) {
+    for (const entry of entriesOf(folder, kind)) {
       const endings: readonly string[] = CONTENT_FOLDERS[kind];
       if (endings.includes(extname(entry).toLowerCase())) take(join(folder, entry), kind, files);
       else

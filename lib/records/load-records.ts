@@ -31,6 +31,7 @@ import type {
 } from "./records.ts";
 import { referenceFaults } from "./references.ts";
 import { pairFaults } from "./pair-faults.ts";
+import { namedPhotographs } from "./photographs.ts";
 import { paintFaults } from "./paint-faults.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
@@ -39,6 +40,8 @@ import { eachValue } from "./record-values.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
+import { siteBase } from "./site-base.ts";
+import { siteFaults } from "./site-faults.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes, unitSlips } from "./unit-slips.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
@@ -86,6 +89,7 @@ export function checkedRecords(
     readAsStandard(resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []), lotsRead),
   );
   const chart = resolvedGrounds(files.workshop, resolver, diagnostics);
+  const photographed = namedPhotographs(files, tree);
   const masstoneOf = masstones(read);
   const colours = read.map((colour) => withNoise(colour, resolver));
   const grounds = chart && {
@@ -107,6 +111,8 @@ export function checkedRecords(
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
     ...(hazard === undefined ? [] : claimFaults(files, hazard.forbiddenWords)),
     ...pairFaults(files),
+    ...siteFaults(files, today),
+    ...photographed.diagnostics,
   );
 
   const sorted = inOrder(diagnostics);
@@ -125,6 +131,7 @@ export function checkedRecords(
     records: {
       hazardKnowledge: hazard,
       workshop: files.workshop.record,
+      siteBase: siteBase(files.workshop.record),
       workshopPlace: files.workshop.yaml.place,
       ...(grounds === undefined ? {} : { grounds }),
       pigments: checked(files.pigments),
@@ -141,6 +148,7 @@ export function checkedRecords(
         lotsRead.map((lot) => [lot.slug, lotWithNoise(lot, resolver.withReplicateNoise)]),
       ),
       trials: checked(files.trials),
+      photographs: photographed.photographs,
       knowledge,
       ...(newestDate === undefined ? {} : { newestDate }),
     },

@@ -6,6 +6,7 @@ import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import type { OfferedSize } from "./offered-sizes.ts";
+import type { Photograph } from "./photographs.ts";
 import type { AnswerRecord } from "./schema/answer.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { LotRecord } from "./schema/lot.ts";
@@ -135,6 +136,8 @@ export interface Records {
   /** What the hazard room knows by its tables. */
   readonly hazardKnowledge: HazardKnowledge;
   readonly workshop: WorkshopRecord;
+  /** The folder of its host that the site stands in: `/`, or `/colours/`. */
+  readonly siteBase: string;
   /** Where in workshop.yaml a value stands. */
   readonly workshopPlace: Checked<WorkshopRecord>["place"];
   /** The bare halves of the workshop's own opacity chart. */
@@ -147,6 +150,8 @@ export interface Records {
   /** In order of date, of one date by slug. */
   readonly lots: ReadonlyMap<string, Lot>;
   readonly trials: ReadonlyMap<string, Checked<TrialRecord>>;
+  /** In order of folder and slug, of one record as written. */
+  readonly photographs: readonly Photograph[];
   /** What the engine knows beside the records: its tables, and the look-up by Colour Index name. */
   readonly knowledge: Knowledge;
   /** The newest date in any record; absent when none is dated. */

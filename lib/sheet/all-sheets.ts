@@ -1,3 +1,5 @@
+import { MADE_EACH_TIME, type Keep } from "../kept/kept-result.ts";
+import { surfaceTrial } from "../optics/fit/surface-trial.ts";
 import { fittedColours } from "../optics/fit/fitted-colour.ts";
 import type { Records } from "../records/records.ts";
 import { colourSheet } from "./colour-sheet.ts";
@@ -11,10 +13,13 @@ export function allSheets(records: Records, fits: Fits = allFits(records)): Shee
 }
 
 /** K and S of every colour by slug, or why there are none: all at once, since colours read alike share a surface. */
-export function allFits(records: Records): Fits {
+export function allFits(records: Records, kept: Keep = MADE_EACH_TIME): Fits {
   return fittedColours(
     new Map(
       [...records.colours.values()].map((colour) => [colour.slug, drawdownSet(colour, records)]),
     ),
+    {},
+    (...inputs) =>
+      kept({ modules: ["lib/optics/fit/surface-trial.ts"], inputs }, () => surfaceTrial(...inputs)),
   );
 }

@@ -1,10 +1,13 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
+import { withPhotographs } from "../photographs/taken-photographs.ts";
 import type { Records } from "../records/records.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { hazardNotes } from "./hazard-notes.ts";
 import { latestDate } from "./printed-date.ts";
+import { addressFaults, keptManifests } from "./site-addresses.ts";
 import { diagnosticsOf, workedSites } from "./site-context.ts";
+import { allPagePaths } from "./site-of-records.ts";
 import type { SiteTask } from "./site-task.ts";
 import { workCacheOf } from "../kept/work-cache.ts";
 
@@ -16,14 +19,22 @@ export interface CheckedSite {
 }
 
 /** The records of a content folder, the sheets against them, the answers against the sheets, and whether cards hold what they state. */
-export function checkedSite({
+export async function checkedSite({
   contentDir,
   date,
   claims,
-}: Pick<SiteTask, "contentDir" | "date" | "claims">): CheckedSite {
-  const { records, diagnostics, notes } = loadRecords(contentDir, process.cwd(), latestDate(date));
+  since,
+}: Pick<SiteTask, "contentDir" | "date" | "claims"> & {
+  readonly since?: string | undefined;
+}): Promise<CheckedSite> {
+  const cache = workCacheOf(contentDir, false);
+  const { records, diagnostics, notes } = await withPhotographs(
+    loadRecords(contentDir, process.cwd(), latestDate(date)),
+    cache,
+    "what they tell",
+  );
   if (records === undefined) return { records, diagnostics: [...diagnostics, ...notes] };
-  const sites = workedSites(records, undefined, workCacheOf(contentDir, false));
+  const sites = workedSites(records, undefined, cache);
   const [worked] = sites;
   const sheets = worked.published.map(({ worded: { sheet } }) => sheet);
   return {
@@ -32,6 +43,10 @@ export function checkedSite({
       ...diagnostics,
       ...claimsAs(claims, diagnosticsOf(sites)),
       ...worked.laidOut().warnings,
+      ...addressFaults(records, allPagePaths(sites), [
+        ...keptManifests(contentDir),
+        ...(since === undefined ? [] : [since]),
+      ]),
       ...notes,
       ...hazardNotes(sheets, records),
     ],

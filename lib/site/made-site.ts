@@ -1,13 +1,16 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
+import { withPhotographs } from "../photographs/taken-photographs.ts";
+import { recordsBelow } from "../records/site-base.ts";
 import { claimsAs } from "./claim-severity.ts";
-import { earlierCards } from "./earlier-manifest.ts";
+import { earlierCards, earlierState } from "./earlier-manifest.ts";
 import { printedCards } from "./printed-cards.ts";
 import { allLanguages, inOneFolder } from "./one-folder.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
+import { addressFaults, keptManifests } from "./site-addresses.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { clearResults } from "../kept/kept-result.ts";
@@ -20,7 +23,19 @@ const parsers = keptParsers();
  * Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it.
  */
 export async function madeSite(
-  { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir, since }: SiteTask,
+  {
+    contentDir,
+    date,
+    base,
+    strict,
+    claims,
+    dir,
+    workshopDir,
+    kind,
+    earlierDir,
+    earlierWorkshopDir,
+    since,
+  }: SiteTask,
   cache: WorkCache,
   tell: SiteTelling,
 ): Promise<SiteReport> {
@@ -33,37 +48,53 @@ export async function madeSite(
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
   const cardsBefore = since === undefined ? printedCards(contentDir) : earlierCards(since);
-  const { records, diagnostics: ofRecords } = loadRecords(
-    contentDir,
-    process.cwd(),
-    latestDate(date),
-    parsers,
+  const { records: asWritten, diagnostics: ofRecords } = await withPhotographs(
+    loadRecords(contentDir, process.cwd(), latestDate(date), parsers),
+    cache,
+    "pictures, too",
   );
-  if (isStopped(ofRecords) || records === undefined) return stopped();
+  if (isStopped(ofRecords) || asWritten === undefined) return stopped();
+  const records = recordsBelow(asWritten, base);
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
   tell.progress(`working out ${sheets}`);
   const {
     site: onScreen,
     workshop,
     warnings: ofSheets,
-  } = siteOf(records, printedDate(date, records.newestDate), cache);
+    paths,
+  } = siteOf(
+    records,
+    printedDate(date, records.newestDate),
+    cache,
+    since === undefined ? undefined : (folder) => earlierState(since, folder),
+  );
   const ofCards =
     kind === "paper"
       ? allLanguages(onScreen).flatMap(({ prints }) => prints?.laidOut().warnings ?? [])
       : [];
-  if (isStopped([...claimsAs(claims, ofSheets), ...ofCards])) return stopped();
+  if (
+    isStopped([
+      ...claimsAs(claims, ofSheets),
+      ...ofCards,
+      ...addressFaults(records, paths, [
+        ...keptManifests(contentDir),
+        ...(since === undefined ? [] : [since]),
+      ]),
+    ])
+  )
+    return stopped();
   if (kind === "paper") tell.progress(`printing ${sheets}`);
   const printed = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
   const site = inOneFolder(printed, records.workshop.siteAddress);
   tell.progress(`writing ${site.pages.length} pages`);
-  await writeSite(site, dir, kind, "site", cache);
-  await writeSite(
-    workshop({ isPrinted: kind === "paper", printedCards: cardsBefore }),
-    workshopDir,
+  await writeSite(site, { output: "site", kind, dir, earlierDir, cache });
+  await writeSite(workshop({ isPrinted: kind === "paper", printedCards: cardsBefore }), {
+    output: "workshop",
     kind,
-    "workshop",
+    dir: workshopDir,
+    earlierDir: earlierWorkshopDir,
     cache,
-  );
+  });
   clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };
 }

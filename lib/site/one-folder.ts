@@ -2,7 +2,7 @@ import { sitemap } from "./sitemap.ts";
 import type { Site } from "./site.ts";
 
 /** What a site has once for all its languages. */
-const ONCE = /^(schema\/|sitemap\.xml$|404\.html$)/;
+const ONCE = /^(schema\/|sitemap\.xml$|404\.html$|_headers$|robots\.txt$|\.well-known\/)/;
 
 /** A site with the pages, data and papers of its other languages in their folders, and all their pages in its list for search engines. */
 export function inOneFolder({ translated = [], ...site }: Site, siteAddress?: string): Site {
@@ -27,10 +27,7 @@ export function inOneFolder({ translated = [], ...site }: Site, siteAddress?: st
         file.path === "sitemap.xml" && siteAddress !== undefined
           ? {
               ...file,
-              text: sitemap(
-                siteAddress,
-                pages.map(({ path }) => path),
-              ),
+              text: sitemap(siteAddress, pages),
             }
           : file,
       ),

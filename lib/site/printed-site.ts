@@ -19,6 +19,8 @@ import type { KeptFolder } from "../kept/work-cache.ts";
 
 const RANGE_PATH = "range.pdf";
 
+const SHEET_MODULES = ["lib/print/sheet-paper.ts", "lib/words/languages.ts"] as const;
+
 interface Paper extends PaperState, BinaryFile {}
 
 /**
@@ -39,7 +41,13 @@ export function printedSite(
   const program = programKey();
   const layouts = new Map<SheetToPrint, LaidOutSheet>();
   const laidOut = (sheet: SheetToPrint): LaidOutSheet => {
-    const own = layouts.get(sheet) ?? laidOutSheet(sheet, paperOf(prints.context));
+    const paper = paperOf(prints.context);
+    const own =
+      layouts.get(sheet) ??
+      prints.context.kept(
+        { modules: SHEET_MODULES, inputs: { key: sheetKey(sheet, program), paper } },
+        () => laidOutSheet(sheet, paper),
+      );
     layouts.set(sheet, own);
     return own;
   };

@@ -3,12 +3,14 @@
  * content folder it is kept, under the seal of its user, what all of it was made from and what
  * every file came out as; where both are still so, nothing is made again.
  */
-import { lstatSync, readdirSync, readFileSync, realpathSync } from "node:fs";
-import { join, relative } from "node:path";
+import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync } from "node:fs";
+import { basename, dirname, join, relative } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { PROGRAM_HASH } from "../kept/beside-program.ts";
 import { contentHash } from "../kept/content-hash.ts";
+import { LANGUAGES } from "../records/schema/terms.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
+import { LARGEST_PHOTOGRAPH_BYTES } from "../records/content-tree.ts";
 import { outputManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
@@ -38,17 +40,23 @@ interface KeptSite {
  * @returns undefined where something of it can't be told, as of a link that leads elsewhere
  */
 export function siteKey(
-  { contentDir, date, strict, claims, kind, since }: SiteTask,
+  { contentDir, date, base, strict, claims, kind, since }: SiteTask,
   program: string | undefined = PROGRAM_HASH,
 ): string | undefined {
   if (program === undefined || kind !== "paper") return undefined;
-  const asked = [latestDate(date), printedDate(date, undefined) ?? "", String(strict), claims];
+  const asked = [
+    latestDate(date),
+    printedDate(date, undefined) ?? "",
+    base ?? "",
+    String(strict),
+    claims,
+  ];
   try {
     return contentHash([
       program,
       process.version,
       ...asked,
-      ...(since === undefined ? [] : [since, readFileSync(since)]),
+      ...(since === undefined ? [] : [since, ...manifestsAt(since)]),
       // Complaints print where a record lies from here.
       relative(process.cwd(), contentDir),
       relative(process.cwd(), realpathSync(contentDir)),
@@ -60,8 +68,14 @@ export function siteKey(
   }
 }
 
-/** No record, reading, template or style comes near it. */
-const LARGEST_BYTES = 8 * 1024 * 1024;
+/** What was published before, in each language. */
+function manifestsAt(file: string): Uint8Array[] {
+  const others = LANGUAGES.map((language) => join(dirname(file), language, basename(file)));
+  return [file, ...others.filter((one) => existsSync(one))].map((one) => readFileSync(one));
+}
+
+/** No file of a workshop is larger. */
+const LARGEST_BYTES = LARGEST_PHOTOGRAPH_BYTES;
 
 /** Every path below a folder with its bytes, in order. @throws Error for what is neither file nor folder, or too large to be of a workshop. */
 function* bytesIn(folder: string): Generator<string | Uint8Array> {

@@ -51,7 +51,7 @@ export async function shareImages(
         path: `colours/${sheet.slug}/${name}`,
         bytes: await keptBytes(
           cache,
-          { module: "lib/site/share-images.ts", inputs: [JSON.stringify([size, parts])] },
+          { modules: ["lib/site/share-images.ts"], inputs: { size, parts } },
           async () => picture(parts, size),
         ),
       });

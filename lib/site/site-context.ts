@@ -18,6 +18,7 @@ import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
 import { sheetWarnings } from "./sheet-warnings.ts";
+import { keepIn, type Keep } from "../kept/kept-result.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { theoryOnce } from "./theory-cache.ts";
 import { siteAnswers, type SiteAnswers } from "./site-answers.ts";
@@ -41,6 +42,7 @@ interface WorkedRange {
   readonly sheets: readonly Sheet[];
   readonly range: Collection;
   readonly theory: PageContext["theory"];
+  readonly kept: Keep;
 }
 
 /** The site in the workshop's own language. */
@@ -73,9 +75,11 @@ export function diagnosticsOf(sites: readonly WorkedSite[]): Diagnostic[] {
 }
 
 function workedRange(records: Records, cache: WorkCache | undefined): WorkedRange {
-  const fits = allFits(records);
+  const kept = keepIn(cache);
+  const fits = allFits(records, kept);
   const sheets = allSheets(records, fits);
   return {
+    kept,
     records,
     fits,
     sheets,
@@ -92,7 +96,7 @@ function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedR
 }
 
 function wordedSite(
-  { records, fits, sheets, range, theory }: WorkedRange,
+  { records, fits, sheets, range, theory, kept }: WorkedRange,
   date: string | undefined,
   language: Language,
 ): WorkedSite {
@@ -115,6 +119,7 @@ function wordedSite(
     answers: [],
     date,
     theory,
+    kept,
     revision: revision(published.map((one) => one.revision)),
   };
   const answers = siteAnswers(unanswered);

@@ -33,10 +33,11 @@ const NO_SUCH_ADDRESS = new Set(["EADDRNOTAVAIL", "EAFNOSUPPORT"]);
  * Serve `dir` on 127.0.0.1 and ::1: GET and HEAD, asked by this machine's own pages.
  * A page of another site is refused by its Host (DNS rebinding) or its Origin.
  * @param port 0 takes a free one.
+ * @param base the folder of this host that the site stands in; what is asked for outside of it is not there.
  * @throws OutputFault when the port is taken.
  */
-export async function siteServer(dir: string, port: number): Promise<SiteServer> {
-  return serverOn(LOOPBACK, dir, port);
+export async function siteServer(dir: string, port: number, base = "/"): Promise<SiteServer> {
+  return serverOn(LOOPBACK, dir, port, base);
 }
 
 /**
@@ -57,12 +58,13 @@ async function serverOn(
   hosts: readonly [string, string?],
   dir: string,
   port: number,
+  base = "/",
 ): Promise<SiteServer> {
   let shown = dir;
   const open = new Set<ServerResponse>();
   const answer: RequestListener = (request, response) => {
     try {
-      answerRequest(request, response, shown, open);
+      answerRequest(request, response, { dir: shown, base }, open);
     } catch {
       refuse(response, 500, "This could not be answered");
     }
@@ -70,7 +72,7 @@ async function serverOn(
   const servers = await listening(answer, hosts, port);
   const taken = (servers[0]?.address() as AddressInfo).port;
   return {
-    address: `http://localhost:${taken}/`,
+    address: `http://localhost:${taken}${base}`,
     show: (next) => {
       shown = next;
       for (const response of open) response.write("event: built\ndata:\n\n");
@@ -165,7 +167,7 @@ async function closed(server: Server): Promise<void> {
 function answerRequest(
   request: IncomingMessage,
   response: ServerResponse,
-  dir: string,
+  { dir, base }: { readonly dir: string; readonly base: string },
   open: Set<ServerResponse>,
 ): void {
   response.on("error", () => undefined);
@@ -187,7 +189,9 @@ function answerRequest(
     response.end(RELOAD_SOURCE);
     return;
   }
-  sendFile(request, path, dir, response, (status) => {
+  // What lies outside the site's folder is no file of it.
+  const below = path.startsWith(base) ? path.slice(base.length - 1) : "/-/";
+  sendFile(request, below, dir, response, (status) => {
     if (status !== 404) return refuse(response, status, "This could not be answered");
     response.statusCode = 404;
     sendFile(request, "/404.html", dir, response, () =>

@@ -4,6 +4,8 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 export interface SiteTask {
   readonly contentDir: string;
   readonly date: string | undefined;
+  /** The folder of its host that the site will stand in, where it is not that of the workshop's own address. */
+  readonly base: string | undefined;
   /** Whether a warning stops the build. */
   readonly strict: boolean;
   /** What a claim that no longer holds is. */

@@ -19,6 +19,8 @@ export interface RangeToPrint {
 export interface PageEntry {
   /** Below the site's root: `colours/bone-black/index.html`. */
   readonly path: string;
+  /** Of no use to whoever searches: not in the list for search engines. */
+  readonly isUnlisted?: boolean;
   readonly site: SiteView;
   readonly view: AnyPageView;
 }
@@ -40,6 +42,8 @@ export interface Site {
   readonly pages: readonly PageEntry[];
   readonly files: readonly DataFile[];
   readonly sheetCount: number;
+  /** The folder of its host that it stands in, `/` unless said. */
+  readonly base?: string;
   /** Whose words its scripts say; without it English. */
   readonly language?: Language;
   /** The same in other languages, each in a folder of its own; one whole site once {@link inOneFolder}. */
@@ -51,4 +55,6 @@ export interface Site {
   /** What a build may put on paper. */
   readonly prints?: RangeToPrint;
   readonly papers?: readonly BinaryFile[];
+  /** Photographs in their sizes, once for all languages. */
+  readonly photographs?: readonly BinaryFile[];
 }

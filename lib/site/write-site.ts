@@ -1,76 +1,72 @@
-import { cpSync, mkdirSync, statSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { basename, dirname, join } from "node:path";
+import { mkdirSync, statSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import configure from "../../eleventy.config.ts";
-import { browserAssets, wordedScripts } from "./browser-assets.ts";
-import { FONT_FILES, FONT_LICENCES } from "./font-files.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
+import { hashedAssets, withHashedNames } from "./hashed-names.ts";
 import { OutputFault } from "./output-fault.ts";
-import { listFilesInManifest, type OutputKind } from "./output-manifest.ts";
-import type { Language } from "../records/schema/terms.ts";
+import { keptPages, type PagesOf } from "./kept-pages.ts";
+import { listFilesInManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { followingBuilds } from "./reload-script.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { shareImages } from "./share-images.ts";
-import type { SiteTask } from "./site-task.ts";
+import { assetsOf, isAsset } from "./site-assets.ts";
 import type { Site } from "./site.ts";
-
-/** Browser scripts and style sheets of one output, by file name. */
-interface OutputAssets {
-  readonly scripts: (name: string) => boolean;
-  readonly styles: readonly string[];
-}
-
-/** Scripts of the workshop's own pages; the frame of every page needs one that both outputs have. */
-const OF_WORKSHOP: readonly string[] = ["batch.js", "batch-sheet.js", "reply.js"];
-const ASSETS: Readonly<Record<OutputKind, OutputAssets>> = {
-  site: { scripts: (name) => !OF_WORKSHOP.includes(name), styles: ["site.css"] },
-  workshop: {
-    scripts: (name) => name === "site.js" || OF_WORKSHOP.includes(name),
-    styles: ["site.css", "workshop.css"],
-  },
-};
 
 const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 
+/** Where and how a site is written. */
+export interface Writing extends PagesOf {
+  /** Of pictures and pages; without it each is made. */
+  readonly cache?: WorkCache;
+}
+
 /**
  * Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`.
- * On screen alone there are no pictures to pass on, and pages follow the builds.
+ * On screen alone there are no pictures to pass on, and pages follow the builds. A page that would
+ * come out as in the earlier output is taken from there.
  */
-export async function writeSite(
-  site: Site,
-  dir: string,
-  kind: SiteTask["kind"] = "paper",
-  output: OutputKind = "site",
-  cache?: WorkCache,
-): Promise<void> {
+export async function writeSite(site: Site, writing: Writing): Promise<void> {
+  const { dir, kind, output, cache } = writing;
+  const assets = hashedAssets(assetsOf(site, output));
   writeData(site, dir);
+  for (const { path, bytes } of assets.files) writeBelow(dir, path, bytes);
   if (kind === "paper")
     for (const { path, bytes } of await shareImages(site.sheets ?? [], cache))
       writeFileSync(join(dir, path), bytes);
-  copyAssets(dir, ASSETS[output], site.language);
-  for (const { folder, language } of site.scripts ?? [])
-    for (const { path, text } of wordedScripts(language, site.language ?? "en")) {
-      const file = join(dir, folder, "assets", path);
-      mkdirSync(dirname(file), { recursive: true });
-      writeFileSync(file, text);
-    }
+  const base = site.base ?? "/";
+  const kept = keptPages(cache, writing, [base, ...[...assets.paths].flat()]);
+  const pages = site.pages.filter((page) => !kept.isTaken(page));
+  if (pages.length > 0)
+    await renderPages({ ...site, pages }, { dir, kind }, (html, page) =>
+      withHashedNames(html, page, base, assets),
+    );
+  kept.keep(site.pages);
+  listFilesInManifest(dir);
+}
+
+async function renderPages(
+  site: Site,
+  { dir, kind }: Pick<Writing, "dir" | "kind">,
+  finished: (html: string, page: string) => string,
+): Promise<void> {
   const eleventy = await newEleventy(dir, (config) => {
     configure(config, () => site);
+    config.addTransform("hashed names", function (html) {
+      return finished(html, this.page.url.slice(1));
+    });
     if (kind === "screen") config.addTransform("follow builds", followingBuilds);
   });
   eleventy.disableLogger();
   await eleventy.write();
   const absent = site.pages.filter(({ path }) => !isWritten(join(dir, path)));
-  if (absent.length === 0) listFilesInManifest(dir);
-  else {
+  if (absent.length > 0)
     throw new OutputFault(
       `${site.pages.length - absent.length} pages of ${site.pages.length} were written; these are missing: ${absent
         .slice(0, 3)
         .map(({ path }) => path)
         .join(", ")}`,
     );
-  }
 }
 
 /** A template that could not be read leaves a page without a letter in it, and no other complaint. */
@@ -97,35 +93,15 @@ async function newEleventy(
   });
 }
 
+/** Data and papers; what is an asset goes out under a name of its own. */
 export function writeData(site: Site, dir: string): void {
-  const contents = [
-    ...site.files.map(({ path, text }) => ({ path, content: text })),
-    ...(site.papers ?? []).map(({ path, bytes }) => ({ path, content: bytes })),
-  ];
-  for (const { path, content } of contents) {
-    const file = join(dir, path);
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, content);
-  }
+  for (const { path, text } of site.files) if (!isAsset(path)) writeBelow(dir, path, text);
+  for (const { path, bytes } of [...(site.papers ?? []), ...(site.photographs ?? [])])
+    writeBelow(dir, path, bytes);
 }
 
-/** The output's styles and scripts, and fonts from their packages: the site asks no other host for anything. */
-function copyAssets(
-  dir: string,
-  { scripts, styles }: OutputAssets,
-  language: Language | undefined,
-): void {
-  const to = join(dir, "assets");
-  for (const folder of ["styles", "scripts", "fonts"])
-    mkdirSync(join(to, folder), { recursive: true });
-  for (const { path, text } of browserAssets(language)) {
-    const name = basename(path);
-    if (path.startsWith("scripts/") ? scripts(name) : styles.includes(name))
-      writeFileSync(join(to, path), text);
-  }
-  cpSync(join(PACKAGE_ROOT, "assets", "icon.svg"), join(to, "icon.svg"));
-  const require = createRequire(import.meta.url);
-  for (const file of FONT_FILES) cpSync(require.resolve(file), join(to, "fonts", basename(file)));
-  for (const [family, licence] of FONT_LICENCES)
-    cpSync(require.resolve(licence), join(to, "fonts", `${family}-licence.txt`));
+function writeBelow(dir: string, path: string, content: string | Uint8Array): void {
+  const file = join(dir, path);
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, content);
 }

@@ -93,7 +93,7 @@ export const COLORIMETRY_SOURCES = {
   "metamerism-practice": {
     citation: "Common practice in the colour industries; no text.",
     standing: "practice",
-    note: "From about Delta-E00 1 two colours side by side are seen to differ, from about 3 at a glance; the bands of lamplight and metamerism (2, 4) are our own, drawn wider because nobody sees both lights at once.",
+    note: "From about ΔE00 1 two colours side by side are seen to differ, from about 3 at a glance; the bands of lamplight and metamerism (2, 4) are our own, drawn wider because nobody sees both lights at once.",
   },
   "reading-noise-practice": {
     citation: "Common practice with hand-held spectrophotometers; no text.",

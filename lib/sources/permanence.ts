@@ -6,7 +6,7 @@ export const PERMANENCE_SOURCES = {
     citation:
       "ASTM D4303-10(2022). Standard Test Methods for Lightfastness of Colorants Used in Artists' Materials. ASTM International.",
     standing: "memory",
-    note: "That a daylight and a xenon-arc exposure are combined, and Delta-E*ab of CIE 1976, was read; the category limits are quoted from memory. A category needs the standard's own exposures.",
+    note: "That a daylight and a xenon-arc exposure are combined, and ΔE*ab of CIE 1976, was read; the category limits are quoted from memory. A category needs the standard's own exposures.",
   },
   "astm-d4302": {
     citation:

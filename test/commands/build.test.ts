@@ -7,6 +7,7 @@ import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { BIN, mullstone, type CommandRun } from "../support/mullstone.ts";
 import { fourColourWorkshop } from "./demonstration-part.ts";
 import { fileHashes } from "./file-hashes.ts";
+import { assetFile } from "../support/asset-file.ts";
 
 const lines = (text: string): string[] => text.split("\n").filter((line) => line !== "");
 
@@ -44,7 +45,7 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
       "colours/lamp-black/sheet.json",
       "cards/index.html",
       "schema/sheet.schema.json",
-      "assets/styles/site.css",
+      assetFile(site, "assets/styles/site.css") ?? "no style sheet",
     ]) {
       expect(existsSync(join(site, file)), file).toBe(true);
     }

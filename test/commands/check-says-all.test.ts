@@ -38,6 +38,7 @@ async function told(records: RecordTexts): Promise<Record<"build" | "check", str
   const report = await writtenSite(
     {
       ...options,
+      base: undefined,
       strict: true,
       dir,
       workshopDir,
@@ -51,7 +52,7 @@ async function told(records: RecordTexts): Promise<Record<"build" | "check", str
   expect(report.sheetCount).toBeUndefined();
   return {
     build: report.diagnostics.map(formatDiagnostic),
-    check: checkedSite(options).diagnostics.map(formatDiagnostic),
+    check: (await checkedSite(options)).diagnostics.map(formatDiagnostic),
   };
 }
 
@@ -162,7 +163,7 @@ describe("check says what build --strict stops at", () => {
       ...sound,
       "workshop.yaml": `${sound["workshop.yaml"] ?? ""}leadingPair: [slate-grey, lead-white]\npairs: [[slate-grey, viridian-quinacridone-black]]\n`,
     });
-    const { records } = checkedSite({
+    const { records } = await checkedSite({
       contentDir: content,
       date: "2026-12-31",
       claims: "error",
@@ -174,6 +175,7 @@ describe("check says what build --strict stops at", () => {
         contentDir: content,
         date: "2026-12-31",
         claims: "error",
+        base: undefined,
         strict: false,
         dir,
         workshopDir,

@@ -14,6 +14,7 @@ const options = (contentDir: string): CommandOptions => ({
   date: undefined,
   port: 0,
   strict: false,
+  base: undefined,
   claims: "error",
   since: undefined,
 });

@@ -60,7 +60,9 @@ describe("start", () => {
     expect(said).toMatch(/^1 sheet, \d+\.\d s$/m);
     expect(await fetched("index.html")).toContain("Test Workshop");
     expect(await fetched("colours/lamp-black/")).toContain("Lamp Black");
-    expect(await fetched("assets/styles/site.css")).toContain("--ground");
+    const [style = ""] =
+      /assets\/styles\/site\.[0-9a-f]+\.css/.exec(await fetched("index.html")) ?? [];
+    expect(await fetched(style)).toContain("--ground");
     expect(JSON.parse(await fetched("colours/lamp-black/sheet.json"))).toMatchObject({
       name: "Lamp Black",
     });

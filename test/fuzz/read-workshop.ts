@@ -46,6 +46,7 @@ export function readWorkshop(texts: RecordTexts): ReadWorkshop {
   });
   const tree = (among: readonly ContentFile[]): ContentTree => ({
     files: among,
+    photographs: [],
     unread: new Set(),
     diagnostics: [],
   });

@@ -31,8 +31,8 @@ const MODULE = "lib/site/share-images.ts";
 /** Made as often as asked; says how often. */
 function counted() {
   let made = 0;
-  const of = (own: WorkCache | undefined, inputs: string[], module = MODULE): number[] =>
-    keptValue(own, { module, inputs }, () => [(made += 1), -0, Infinity]);
+  const of = (own: WorkCache | undefined, inputs: unknown, module = MODULE): number[] =>
+    keptValue(own, { modules: [module], inputs }, () => [(made += 1), -0, Infinity]);
   return { of, times: () => made };
 }
 
@@ -52,11 +52,30 @@ describe("a value", () => {
 
   test("is made of each input, of each module and of each state of that module", () => {
     const { of, times } = counted();
-    for (const inputs of [["ab", "c"], ["a", "bc"], ["abc"], ["abc", ""]]) of(cache, inputs);
-    expect(times()).toBe(4);
+    const inputs = [
+      ["ab", "c"],
+      ["a", "bc"],
+      ["abc"],
+      ["abc", ""],
+      NaN,
+      Infinity,
+      null,
+      "NaN",
+      new Map([["a", 1]]),
+      new Map([["a", 2]]),
+      new Set(["a"]),
+      {},
+    ];
+    for (const one of inputs) of(cache, one);
+    expect(times()).toBe(inputs.length);
     of(cache, ["abc"], "lib/sheet/colour-sheet.ts");
     of({ ...cache, programPart: () => "another version" }, ["abc"]);
-    expect(times()).toBe(6);
+    expect(times()).toBe(inputs.length + 2);
+  });
+
+  test("is not kept by a function", () => {
+    const { of } = counted();
+    expect(() => of(cache, { of: () => 1 })).toThrow("A function is no input that can be kept");
   });
 
   test("is made each time without a cache, of a program whose modules are not known, and where nothing is to be kept", () => {
@@ -119,7 +138,7 @@ describe("a file", () => {
 test("bytes come back as they were made", async () => {
   const bytes = async (text: string): Promise<string> =>
     Buffer.from(
-      await keptBytes(cache, { module: MODULE, inputs: ["p"] }, async () =>
+      await keptBytes(cache, { modules: [MODULE], inputs: ["p"] }, async () =>
         Promise.resolve(Buffer.from(text)),
       ),
     ).toString();
@@ -147,7 +166,7 @@ describe("past the most that is kept", () => {
     expect(times()).toBe(1);
     let made = "";
     for (const name of ["b", "d", "a", "c"])
-      keptValue(cache, { module: MODULE, inputs: [name] }, () => (made += name));
+      keptValue(cache, { modules: [MODULE], inputs: [name] }, () => (made += name));
     expect(made).toBe("ac");
   });
 
@@ -163,5 +182,5 @@ describe("past the most that is kept", () => {
 });
 
 function keptBytesNow(name: string): void {
-  keptValue(cache, { module: MODULE, inputs: [name] }, () => "x".repeat(1000));
+  keptValue(cache, { modules: [MODULE], inputs: [name] }, () => "x".repeat(1000));
 }

@@ -19,9 +19,18 @@ import { BLOCK_PARTS } from "../templates/fixtures.ts";
 import { solid } from "./demonstration-prints.ts";
 
 const WORKSHOP = { name: "Saltreach Colourworks", paper: "A4", demonstration: true } as const;
+/** Six pixels by four of one grey. */
+const GREY_JPEG = Buffer.from(
+  "/9j/2wBDABALDA4MChAODQ4SERATGCgaGBYWGDEjJR0oOjM9PDkzODdASFxOQERXRTc4UG1RV19iZ2hnPk1xeXBkeFxlZ2P/2wBDARESEhgVGC8aGi9jQjhCY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2P/wAARCAAEAAYDASIAAhEBAxEB/8QAFQABAQAAAAAAAAAAAAAAAAAAAAb/xAAUEAEAAAAAAAAAAAAAAAAAAAAA/8QAFAEBAAAAAAAAAAAAAAAAAAAAAP/EABQRAQAAAAAAAAAAAAAAAAAAAAD/2gAMAwEAAhEDEQA/AJgAH//Z",
+  "base64",
+);
+
 const CONTEXT = {
   words: ENGLISH,
-  records: { workshop: WORKSHOP },
+  records: {
+    workshop: WORKSHOP,
+    photographs: [{ pictures: { hash: "00", paper: { bytes: GREY_JPEG } } }],
+  },
   date: "2026-05-18",
 } as unknown as PageContext;
 
@@ -180,6 +189,7 @@ const NOT_TEXT = new Set([
   "href",
   "language",
   "canonical",
+  "hash",
 ]);
 const NOT_TEXT_VALUES = new Set(["lead", "body", "note", "way", "stack", "columns", "tints"]);
 

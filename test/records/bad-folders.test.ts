@@ -59,7 +59,7 @@ describe("files that do not belong", () => {
       files: { "pigment/lamp-black.yaml": "name: x\n", "colours/draft.docx": "x" },
       told: [
         "content/colours/draft.docx:1:1 warning draft.docx is left out: colours/ holds files ending in .md records/folder",
-        "content/pigment:1:1 warning pigment is left out: a content folder holds workshop.yaml, prices.csv, pigments/, vehicles/, colours/, answers/, lots/, trials/, readings/, sources/ records/folder",
+        "content/pigment:1:1 warning pigment is left out: a content folder holds workshop.yaml, prices.csv, pigments/, vehicles/, colours/, answers/, lots/, trials/, readings/, sources/, photographs/ records/folder",
       ],
     },
     {

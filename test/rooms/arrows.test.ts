@@ -13,10 +13,12 @@ const FLOORS: readonly (readonly string[])[] = [
   ["lots", "mixing"],
   ["knowledge"],
   ["records"],
+  ["photographs"],
   ["sheet"],
   ["collection"],
   ["claims"],
   ["planning"],
+  ["changes"],
   ["words"],
   ["present"],
   ["plots"],
@@ -53,7 +55,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   "@11ty/eleventy": /^lib\/site\//,
   nunjucks: /^lib\/site\//,
   pdfkit: /^lib\/print\//,
-  sharp: /^lib\/site\/share-images\.ts$/,
+  sharp: /^lib\/(?:photographs\/|site\/share-images\.ts$)/,
   qr: /^lib\/print\/qr-figure\.ts$/,
   jsbarcode: /^lib\/print\/ean-symbol\.ts$/,
   send: /^lib\/site\/site-server\.ts$/,
@@ -73,7 +75,15 @@ function packageOf(specifier: string): string {
 }
 
 /** Rooms that may touch files and whatever else Node has. */
-const NODE_ROOMS = new Set(["kept", "knowledge", "records", "print", "site", "commands"]);
+const NODE_ROOMS = new Set([
+  "kept",
+  "knowledge",
+  "records",
+  "photographs",
+  "print",
+  "site",
+  "commands",
+]);
 
 const MODULES = libModules();
 

@@ -8,6 +8,7 @@ import type { ShownColour } from "../../lib/present/comparison-types.ts";
 import { connectedBrowser } from "../support/connected-browser.ts";
 import { visitedPage } from "../support/visited-page.ts";
 import { siteFiles } from "./site-pages.ts";
+import { assetFile } from "../support/asset-file.ts";
 
 const browser = connectedBrowser();
 const SITE = inject("siteAddress");
@@ -230,7 +231,8 @@ describe("what the page carries of a colour", () => {
 
 test("the script weighs less than 12 kB gzipped, with neither a colour library nor a renotation in it", async () => {
   const { gzipSync } = await import("node:zlib");
-  const script = readFileSync(join(inject("siteDir"), "assets/scripts/compare.js"), "utf8");
+  const file = assetFile(inject("siteDir"), "assets/scripts/compare.js") ?? "";
+  const script = readFileSync(join(inject("siteDir"), file), "utf8");
   expect(gzipSync(script).length).toBeLessThan(12_000);
   expect(script).not.toMatch(/lab65|renotation|ciede/i);
 });

@@ -30,7 +30,12 @@ beforeAll(async () => {
   const { records, diagnostics } = loadRecords(content, cwd);
   if (records === undefined) throw new Error(`Unexpected faults: ${JSON.stringify(diagnostics)}`);
   const { site } = siteOf(records, undefined);
-  await writeSite(inOneFolder(site, records.workshop.siteAddress), home, "paper");
+  await writeSite(inOneFolder(site, records.workshop.siteAddress), {
+    output: "site",
+    kind: "paper",
+    dir: home,
+    earlierDir: home,
+  });
 });
 
 const page = (path: string): string => readFileSync(join(home, path), "utf8");

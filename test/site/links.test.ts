@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, test } from "vitest";
 import { siteFiles, sitePages } from "./site-pages.ts";
+import { assetFile } from "../support/asset-file.ts";
 
 const FILES = new Set(siteFiles());
 const PAGES = sitePages();
@@ -67,7 +68,7 @@ test("links to elsewhere are http, https or mailto, and nothing is fetched from 
 });
 
 test("every address of the style sheet leads to a file of the site", () => {
-  const file = "assets/styles/site.css";
+  const file = assetFile(inject("siteDir"), "assets/styles/site.css") ?? "";
   const urls = [
     ...readFileSync(join(inject("siteDir"), file), "utf8").matchAll(/url\(["']?([^"')]+)["']?\)/g),
   ].map((match) => match[1] ?? "");

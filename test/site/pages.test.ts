@@ -4,6 +4,7 @@ import { gzipSync } from "node:zlib";
 import { describe, expect, inject, test } from "vitest";
 import { htmlFaults } from "../support/html-faults.ts";
 import { pagesOfEachKind, siteFiles, sitePages } from "./site-pages.ts";
+import { assetFile } from "../support/asset-file.ts";
 
 const PAGES = sitePages();
 const POLICY = `<meta http-equiv="Content-Security-Policy" content="default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'none'">`;
@@ -85,7 +86,7 @@ describe("what a page weighs", () => {
     const files = siteFiles().filter((file) =>
       /^assets\/(?:styles|fonts)\/.*\.(?:css|woff2)$/.test(file),
     );
-    expect(files).toContain("assets/styles/site.css");
+    expect(files).toContain(assetFile(inject("siteDir"), "assets/styles/site.css"));
     const sent = files
       .map((file) => readFileSync(join(inject("siteDir"), file)))
       .map((bytes, i) => (files[i]?.endsWith(".css") === true ? gzipSync(bytes) : bytes).length);

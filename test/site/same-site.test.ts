@@ -32,6 +32,7 @@ function built() {
     contentDir: content,
     date: "2026-06-30",
     strict: false,
+    base: undefined,
     claims: "error",
     dir,
     workshopDir,

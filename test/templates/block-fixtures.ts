@@ -8,7 +8,12 @@ import type {
 } from "../../lib/blocks/page-kinds.ts";
 import type { ReplyView } from "../../lib/present/answer-views.ts";
 import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
-import { type ColourCardView, type PictureView, asMarkup } from "../../lib/present/views.ts";
+import {
+  type ColourCardView,
+  type PhotographView,
+  type PictureView,
+  asMarkup,
+} from "../../lib/present/views.ts";
 
 const PAGE = { title: "A page – Saltreach Colourworks", description: "An invented page." };
 const MEASURED = { kind: "measured", word: "measured" } as const;
@@ -16,6 +21,37 @@ const STATED = { kind: "stated", word: "stated" } as const;
 const NOT_STATED = { kind: "not stated", word: "not stated" } as const;
 const INK = { hex: "#211f1e", displayP3: "color(display-p3 0.13 0.12 0.12)" };
 const GREY = { hex: "#73777e" };
+
+export const PHOTOGRAPH: PhotographView = {
+  alt: "A drawdown of bone black over the black and the white half of a chart.",
+  language: "de",
+  sources: [
+    {
+      type: "image/avif",
+      srcset: "../../photographs/bone-black-480-p3.avif 480w",
+      media: "(color-gamut: p3)",
+    },
+    { type: "image/webp", srcset: "../../photographs/bone-black-480.webp 480w" },
+  ],
+  src: "../../photographs/bone-black-480.jpg",
+  srcset: "../../photographs/bone-black-480.jpg 480w",
+  sizes: "100vw",
+  widthPx: 480,
+  heightPx: 320,
+  caption: [{ text: "Drawdown." }, { text: "Fensterlicht.", language: "de" }],
+  remarks: ["Not colour-corrected."],
+  isLazy: false,
+  paper: { widthPx: 480, heightPx: 320, hash: "00" },
+};
+const TERMS: Block = {
+  kind: "terms",
+  terms: [{ term: "Masstone", gloss: "the colour of the paint alone" }],
+};
+const KEY: Block = {
+  kind: "key",
+  heading: "How each figure is known",
+  standings: [{ ...MEASURED, gloss: "read by an instrument" }],
+};
 
 export interface FixtureParts {
   readonly label: LabelView;
@@ -119,6 +155,7 @@ export function everyBlock({
       kind: "entries",
       entries: [{ heading: "Two blacks", href: "../../compare/two/", text: "Why?", colours: [] }],
     },
+    { kind: "photographs", photographs: [PHOTOGRAPH, { ...PHOTOGRAPH, isLazy: true }] },
     {
       kind: "board",
       caption: "Blacks in each white",
@@ -138,7 +175,8 @@ export function everyBlock({
         { question: "When is it dry?", href: "../../answers/dry/", summary: "In ten days." },
       ],
     },
-    { kind: "terms", terms: [{ term: "Masstone", gloss: "the colour of the paint alone" }] },
+    TERMS,
+    KEY,
     { kind: "prose", body: asMarkup("<p>Weak enough to steer a grey with.</p>") },
     {
       kind: "sources",
@@ -282,17 +320,39 @@ export function blockPages(
     },
     { name: "bench", root: "../../../", view: bench(parts) },
     {
-      name: "evidence",
+      name: "text",
       root: "../../../",
       view: {
         ...PAGE,
-        kind: "evidence",
+        kind: "text",
         heading: "Evidence for Bone black",
         back: { text: "Bone black at the bench", href: "../bench/" },
         lead: ["Every figure of this sheet."],
-        contents: [{ text: "Oil", href: "#oil" }],
-        sections: [section("oil", "Oil", everyBlock(parts))],
+        opening: [KEY],
+        contents: [
+          { text: "Oil", href: "#oil" },
+          { text: "Drying", href: "#drying" },
+        ],
+        sections: [
+          section("oil", "Oil", everyBlock(parts)),
+          section("drying", "Drying", [{ kind: "statement", role: "body", text: "Slow." }]),
+        ],
+        close: [TERMS],
         revision: "Revision 3f2a91c0, from records of 3 November 2026",
+      },
+    },
+    {
+      name: "text-bare",
+      root: "../",
+      view: {
+        ...PAGE,
+        kind: "text",
+        heading: "No such page",
+        lead: ["The colour may have been renamed."],
+        opening: [{ kind: "links", links: [{ text: "All colours", href: "/colours/" }] }],
+        contents: [],
+        sections: [],
+        close: [],
       },
     },
     { name: "workshop", root: "../../", view: workshop(parts) },

@@ -3,41 +3,37 @@
  * the templates without records. No figure here is anybody's reading.
  */
 import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
+import type { CardsPageView } from "../../lib/present/card-views.ts";
 import type { ComparePairView } from "../../lib/present/comparison-types.ts";
 import type { ReplyView } from "../../lib/present/answer-views.ts";
-import type { LabelPageView } from "../../lib/present/paint-views.ts";
 import { pictogramSvg } from "../../lib/plots/pictogram.ts";
 import {
   asMarkup,
-  type AboutView,
   type CatalogueGridView,
   type CatalogueTableView,
   type CellView,
   type ColourCardView,
   type HomeView,
-  type MethodsView,
-  type NotFoundView,
   type PigmentPageView,
   type PropertyView,
   type SiteView,
-  type SourcesView,
   type StandingView,
   type TableView,
 } from "../../lib/present/views.ts";
 import type {
   AnyPageView,
+  BatchSheetView,
   CompareView,
-  PigmentIndexView,
+  WhitesPageView,
   PaletteView,
   RangeMapView,
   RecipesView,
   TintBenchView,
-  AnswerIndexView,
   AnswerPageView,
 } from "../../lib/blocks/page-kinds.ts";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
 import { MIXING_PAGES } from "../../lib/words/en/mixing-pages.ts";
-import { blockPages, type FixtureParts } from "./block-fixtures.ts";
+import { blockPages, PHOTOGRAPH, type FixtureParts } from "./block-fixtures.ts";
 import { cellSwatch, swatch, trail } from "./drawings.ts";
 
 const known = (kind: StandingKind, restsOn?: string): StandingView => ({
@@ -399,59 +395,6 @@ export const HOME: HomeView = {
   know: { heading: "How we know", links: [{ text: "Each figure says which.", href: "methods/" }] },
 };
 
-export const PIGMENT_INDEX: PigmentIndexView = {
-  ...PAGE,
-  kind: "pigment-index",
-  heading: "Pigments",
-  lead: ["The dry pigments behind the colours."],
-  contents: [{ text: "Blacks", href: "#black" }],
-  sections: [
-    {
-      kind: "section",
-      id: "black",
-      heading: "Blacks",
-      blocks: [
-        {
-          kind: "table",
-          table: {
-            caption: "Black pigments",
-            columns: [
-              { head: "Pigment" },
-              { head: "Colour Index" },
-              { head: "What it is" },
-              { head: "Colours made", numeric: true },
-            ],
-            rows: [
-              [
-                { text: "Bone black", href: "bone-black/" },
-                { text: "PBk 9" },
-                { text: "charred bone" },
-                { text: "2" },
-              ],
-              [
-                { text: "Unnamed black", href: "unnamed/" },
-                { text: "–", reason: "not stated" },
-                { text: "–", reason: "not stated" },
-                { text: "0" },
-              ],
-            ],
-          },
-        },
-        {
-          kind: "fold",
-          summary: "PBk 9 \u00b7 bone black",
-          blocks: [
-            {
-              kind: "lines",
-              lines: [{ name: "Density", sentences: [{ text: "2.2 g/cm\u00b3." }] }],
-            },
-          ],
-        },
-      ],
-    },
-  ],
-};
-
 export const PIGMENT: PigmentPageView = {
   ...PAGE,
   kind: "pigment",
@@ -471,6 +414,7 @@ export const PIGMENT: PigmentPageView = {
       { name: "Particle size", standing: NOT_STATED, reason: "Needs a sizing." },
     ],
   },
+  photographs: { heading: "Photographed", list: [PHOTOGRAPH] },
   lists: [
     { heading: "Origin and chemistry", items: [{ text: "Cattle bone, charred without air." }] },
   ],
@@ -486,36 +430,6 @@ export const PIGMENT: PigmentPageView = {
   revision: "From records of 3 November 2026",
 };
 
-export const ANSWER_INDEX: AnswerIndexView = {
-  ...PAGE,
-  kind: "answer-index",
-  heading: "Answers",
-  lead: ["Questions that customers have asked."],
-  contents: [
-    { text: "Whites", href: "#whites" },
-    { text: "Whites", href: "#whites" },
-  ],
-  sections: [
-    {
-      kind: "section",
-      id: "whites",
-      heading: "Whites",
-      blocks: [
-        {
-          kind: "entries",
-          entries: [
-            {
-              heading: "Why is my black blue in one white?",
-              href: "black-in-whites/",
-              text: "It is the white.",
-              colours: [{ hex: "#211f1e" }],
-            },
-          ],
-        },
-      ],
-    },
-  ],
-};
 const REPLY: ReplyView = {
   heading: "A reply to send",
   lead: "Plain text, ready to paste.",
@@ -574,120 +488,73 @@ export const ANSWER: AnswerPageView = {
   revision: "Checked against the records of 3 November 2026.",
   all: { text: "All answers", href: "../" },
 };
-export const METHODS: MethodsView = {
+const IN_THE_WHITES: WhitesPageView = {
   ...PAGE,
-  kind: "methods",
-  heading: "Methods",
-  lead: ["How each figure is come by, and how far to trust it."],
-  standingsHeading: "How each figure is known",
-  contents: [
-    { text: "Colour", href: "#colour" },
-    { text: "Tints", href: "#tints" },
+  kind: "in-the-whites",
+  heading: "Blacks and greys in the whites",
+  lead: ["White by white."],
+  orders: [
+    { text: "By hue", href: "../hue/" },
+    { text: "In the whites", href: "./", current: true },
   ],
   sections: [
     {
-      id: "colour",
-      heading: "Colour from a reading",
-      body: asMarkup(
-        "<p>The reflectance factors are summed against the observer and the light on the reading’s own grid.</p><p><code>K/S = (1 − R)² / 2R</code></p>",
-      ),
-      tables: [STEPS],
-      sources: [{ text: "CIE 15", href: "../sources/#source-cie-15" }],
+      kind: "section",
+      id: "titanium-white",
+      heading: "In titanium white",
+      blocks: [{ kind: "statement", role: "body", text: "Bone black goes blue." }],
     },
-    {
-      id: "tints",
-      heading: "Tints",
-      body: asMarkup("<p>Two constants, fitted to masstone and tints together.</p>"),
-      tables: [],
-      sources: [],
-    },
-  ],
-  terms: [],
-};
-export const SOURCES: SourcesView = {
-  ...PAGE,
-  kind: "sources",
-  heading: "Sources",
-  lead: [
-    "Every text that a figure of this site leans on, and whether it was read or is quoted from memory.",
-  ],
-  groups: [
-    {
-      id: "optics",
-      heading: "Optics",
-      entries: [
-        {
-          id: "source-kubelka-1948",
-          citation:
-            "Kubelka, P. (1948). New contributions to the optics of intensely light-scattering materials. Part I. Journal of the Optical Society of America, 38, 448.",
-          standing: "quoted from memory",
-          usedBy: [
-            { text: "Bone black", href: "../colours/bone-black/" },
-            { text: "Lamp black", href: "../colours/lamp-black/" },
-          ],
-        },
-        {
-          id: "source-wehlte-1975",
-          citation: "Wehlte, K. (1975). The Materials and Techniques of Painting.",
-          standing: "read",
-          note: "p. 65 on driers",
-          usedBy: [],
-        },
-      ],
-    },
-  ],
-};
-export const ABOUT: AboutView = {
-  ...PAGE,
-  kind: "about",
-  heading: "About",
-  lead: ["Who makes these colours, and how these pages are made."],
-  sections: [
-    {
-      id: "workshop",
-      heading: "The workshop",
-      body: asMarkup("<p>Invented, for demonstration.</p>"),
-      tables: [],
-      sources: [],
-    },
-  ],
-};
-export const LABEL: LabelPageView = {
-  ...PAGE,
-  kind: "label",
-  heading: "Reading a label",
-  lead: ["What each line says."],
-  contents: [{ text: "The lines of a label", href: "#lines" }],
-  standingsHeading: "How each figure is known",
-  standings: site("").standings,
-  sections: [
-    {
-      id: "lines",
-      heading: "The lines of a label",
-      body: asMarkup("<p>What no label has room for.</p>"),
-      sources: [],
-      tables: [
-        {
-          caption: "Line by line",
-          columns: [{ head: "Line" }, { head: "What it says" }, { head: "On Bone black" }],
-          rows: [[{ text: "Name" }, { text: "The maker's own." }, { text: "Bone black" }]],
-        },
-      ],
-    },
-  ],
-};
-export const NOT_FOUND: NotFoundView = {
-  ...PAGE,
-  kind: "not-found",
-  heading: "No such page",
-  lead: ["The colour may have been renamed or withdrawn."],
-  links: [
-    { text: "All colours", href: "/colours/" },
-    { text: "First page", href: "/" },
   ],
 };
 
-/** Every page kind, and how deep below the root it stands. */
+const SHELF_CARDS: CardsPageView = {
+  ...PAGE,
+  kind: "cards",
+  heading: "Shelf cards",
+  lead: ["As they will print."],
+  sizesLabel: "Sizes",
+  sizes: [{ text: "A7", href: "../a7/" }],
+  cards: [
+    {
+      id: "bone-black",
+      name: "Bone black",
+      href: "../colours/bone-black/",
+      revision: "3f2a91c0",
+      faces: [asMarkup(`<svg role="img" aria-label="Bone black"></svg>`)],
+    },
+  ],
+  withoutHeading: "Without a card",
+  without: [{ name: "Spinel black", href: "../colours/spinel-black/", reason: "no price" }],
+  downloads: [{ text: "Cards as PDF", href: "../cards.pdf", note: "2 pages" }],
+};
+
+const BATCH_SHEET: BatchSheetView = {
+  ...PAGE,
+  kind: "batch-sheet",
+  heading: "A batch of bone black",
+  back: { text: "Bone black", href: "../" },
+  sheet: {
+    plan: "{}",
+    wanted: "as",
+    amount: "What is wanted",
+    amountValue: "500",
+    units: [{ value: "pigmentG", text: "g of pigment" }],
+    fault: "An amount above 0",
+    print: "Print",
+    caption: "What to weigh",
+    columns: ["What", "Planned, g", "Weighed, g"],
+    rows: [{ name: "Bone black", figure: "pigment-0", planned: "500.0" }],
+    comesOut: "320 to 350 ml come out",
+    remarks: ["A tenth is lost."],
+    orderHeading: "Order of work",
+    order: ["Oil first, a tenth held back."],
+    cautionsHeading: "Cautions",
+    cautions: ["Do not breathe the dust."],
+    fieldsHeading: "To fill in",
+    fields: ["Lot", "Name"],
+  },
+};
+
 const COMPARE: CompareView = {
   ...PAGE,
   kind: "compare",
@@ -818,6 +685,7 @@ export const BLOCK_PARTS: FixtureParts = {
   reply: REPLY,
 };
 
+/** Every page kind, and how deep below the root it stands. */
 export const PAGES: readonly {
   readonly name: string;
   readonly root: string;
@@ -828,19 +696,15 @@ export const PAGES: readonly {
   { name: "catalogue-grid", root: "../", current: "Colours", view: GRID },
   { name: "catalogue-table", root: "../../", current: "Colours", view: CATALOGUE_TABLE },
   ...blockPages(BLOCK_PARTS),
-  { name: "pigment-index", root: "../", current: "Pigments", view: PIGMENT_INDEX },
   { name: "pigment", root: "../../", view: PIGMENT },
-  { name: "answer-index", root: "../", current: "Answers", view: ANSWER_INDEX },
   { name: "answer", root: "../../", view: ANSWER },
-  { name: "methods", root: "../", current: "Methods", view: METHODS },
-  { name: "sources", root: "../", current: "Sources", view: SOURCES },
-  { name: "about", root: "../", current: "About", view: ABOUT },
-  { name: "label", root: "../", current: "Labels", view: LABEL },
   { name: "compare", root: "../", current: "Compare", view: COMPARE },
   { name: "compare-pair", root: "../../", view: COMPARE_PAIR },
   { name: "tint-bench", root: "../", view: TINT_BENCH },
   { name: "recipes", root: "../../", view: RECIPES },
   { name: "range-map", root: "../../", view: RANGE_MAP },
   { name: "palette", root: "../../", view: PALETTE },
-  { name: "not-found", root: "/", view: NOT_FOUND },
+  { name: "in-the-whites", root: "../../", current: "Colours", view: IN_THE_WHITES },
+  { name: "cards", root: "../", view: SHELF_CARDS },
+  { name: "batch-sheet", root: "../../../", view: BATCH_SHEET },
 ];

@@ -198,7 +198,6 @@ test("only drawings, tables of a comparison, rendered Markdown and JSON-LD are p
       "cell.swatch",
       "colour.swatch",
       "item.body",
-      "section.body",
       "view.summary.body",
       "face",
       "view.comparison",

@@ -52,11 +52,28 @@ export function* foundMixes(
   wish: FindingWish,
   range: MixingRange,
 ): Generator<FoundMix | undefined> {
+  yield* mixesOf(searchOf(wish, range));
+}
+
+/** A search with all that it goes by: plain data, from which the same is found again. */
+export interface Search {
+  readonly wish: FindingWish;
+  readonly colours: readonly string[];
+  /** Of the colours, in the wish's white. */
+  readonly ladders: readonly LadderModel[];
+}
+
+export function searchOf(wish: FindingWish, range: MixingRange): Search {
   const colours = searchedColours(wish, range);
   const ladders = colours.flatMap((slug): LadderModel[] => {
     const ladder = range.ladder(slug, wish.white);
     return isStatement(ladder) ? [] : [ladder];
   });
+  return { wish, colours, ladders };
+}
+
+/** What a search finds, as {@link foundMixes}. */
+export function* mixesOf({ wish, colours, ladders }: Search): Generator<FoundMix | undefined> {
   if (ladders.length === 0) return;
   const problem = matchProblem(wish.target, ladders);
   const best = new Map<string, number>();

@@ -37,6 +37,7 @@ export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
  * left-out let-downs of all of them best. A let-down that the others contradict is flagged
  * and not fitted.
  *
+ * @param trial another that gives the same, as one that remembers what it gave.
  * @returns by key of the set the fit, or the refusal with its reasons: what usableDrawdowns refuses,
  *   `geometry-mixed`, `surfaces-differ`, `reflectance-not-above-surface`.
  * @validity opaque, matte or glossy drawdowns of one lot; not fluorescent, metallic or pearlescent.
@@ -45,13 +46,14 @@ export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
 export function fittedColours<K>(
   sets: ReadonlyMap<K, DrawdownSet>,
   choices: FitChoices = {},
+  trial: typeof surfaceTrial = surfaceTrial,
 ): Map<K, ColourFit | FitRefusal> {
   const selected = [...sets].map(([key, set]) => ({ key, ...usableDrawdowns(onCommonGrid(set)) }));
   const colours = selected.map(({ usable }, i) => ({
     usable,
     readings: usable === undefined ? readingsOfSet([...sets.values()][i]) : readingsOf(usable),
   }));
-  const tried = triedColours(colours, choices);
+  const tried = triedColours(colours, (usable, surface) => trial(usable, surface, choices));
   return withExperience(
     selected.map(({ key, usable, leftOut }, i): [K, ColourFit | FitRefusal] => {
       const found = tried[i];
@@ -92,10 +94,16 @@ interface ColourReadings {
   readonly readings: readonly Measurement[];
 }
 
+/** A colour fitted under a surface. */
+type Trial = (
+  usable: UsableDrawdowns,
+  surface: SurfaceChoice["surface"],
+) => SurfaceTrial | SurfaceRefusal;
+
 /** Each colour under the surface of its group; undefined where it has nothing to fit. */
 function triedColours(
   colours: readonly ColourReadings[],
-  choices: FitChoices,
+  trial: Trial,
 ): (Tried | FitRefusalStatement | undefined)[] {
   const found = new Map<number, Tried | FitRefusalStatement>();
   const homes = new Set(colours.flatMap(({ readings: [first] }) => first?.geometry ?? []));
@@ -111,10 +119,10 @@ function triedColours(
       readings.some(({ surface }) => surface !== undefined);
     const alone = shared[0]?.by === "stated" ? [] : members.filter((one) => states(one.readings));
     for (const { i, usable, readings } of alone)
-      for (const [at, one] of chosen([{ i, usable }], ownCandidates(readings), choices))
+      for (const [at, one] of chosen([{ i, usable }], ownCandidates(readings), trial))
         found.set(at, one);
     const together = members.filter((one) => !alone.includes(one));
-    for (const [at, one] of chosen(together, shared, choices)) found.set(at, one);
+    for (const [at, one] of chosen(together, shared, trial)) found.set(at, one);
   }
   return colours.map((_, i) => found.get(i));
 }
@@ -134,12 +142,12 @@ function ownCandidates(readings: readonly Measurement[]): SurfaceChoice[] {
 function chosen(
   members: readonly { readonly i: number; readonly usable: UsableDrawdowns }[],
   candidates: readonly SurfaceChoice[],
-  choices: FitChoices,
+  trial: Trial,
 ): Map<number, Tried | FitRefusalStatement> {
   const trials = candidates.map((choice) => {
     const tried = members.map(({ i, usable }) => ({
       i,
-      trial: surfaceTrial(usable, choice.surface, choices),
+      trial: trial(usable, choice.surface),
     }));
     const errors = tried.flatMap(({ trial }) =>
       trial.kind === "tried" ? trial.leftOut.map((one) => one.deltaE00) : [],

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { amountOf, ean, isoDate, longText, name, slug, temperatureAmount, text } from "./amount.ts";
 import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
+import { photographs } from "./photograph.ts";
 import { translations } from "./translations.ts";
 import { tolerances } from "./tolerances.ts";
 import { drawdownForms, plainReading, readingForms } from "./reading-form.ts";
@@ -137,6 +138,10 @@ export const colourSchema = z.strictObject({
   discontinued: isoDate
     .optional()
     .describe("made no more from this day on: the sheet stays, and says what replaces it"),
+  replacedBy: slug
+    .optional()
+    .describe("the colour that takes its place, of one that is discontinued"),
+  photographs,
   date: isoDate.optional(),
   translations: translations({ name, notes: longText }),
 });

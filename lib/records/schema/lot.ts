@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { isoDate, longText, privateKey, slug, text } from "./amount.ts";
 import { tint } from "./colour.ts";
+import { photographs } from "./photograph.ts";
 import { plainReading } from "./reading-form.ts";
 import { within } from "./reach.ts";
 import { DISPERSIONS } from "./terms.ts";
@@ -57,6 +58,7 @@ export const lotSchema = z.strictObject({
     )
     .max(20)
     .optional(),
+  photographs: photographs.describe("published with its number and date"),
   note: privateKey(longText).optional(),
 });
 export type LotRecord = z.infer<typeof lotSchema>;

@@ -13,6 +13,7 @@ import {
 import { BENCH_TEST_USES } from "../../hazard/studio/bench-test.ts";
 import { BROWN_EARTHS } from "../../hazard/studio/manganese-dioxide.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
+import { photographs } from "./photograph.ts";
 import { translations } from "./translations.ts";
 import { within } from "./reach.ts";
 import { CATEGORIES, FAMILIES, FORMS } from "./terms.ts";
@@ -86,6 +87,7 @@ export const pigmentSchema = z.strictObject({
   ...hazardRecord,
   safetyDataSheet: webAddress.optional(),
   supplier: privateKey(text).optional().describe("kept in the records, not published"),
+  photographs,
   date: isoDate.optional(),
   note: longText.optional(),
   translations: translations({ name, whatItIs: longText }),

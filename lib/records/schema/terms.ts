@@ -29,6 +29,8 @@ export const LANGUAGES = ["en", "fr", "de", "es"] as const;
 export const FORMS = ["masstone", "tint"] as const;
 export const CATEGORIES = ["I", "II", "III", "IV", "V"] as const;
 export const GROUNDS = ["black", "white"] as const;
+/** What a photograph is of. A drawdown lies over black and white. */
+export const PHOTOGRAPHED = ["drawdown", "brush stroke", "tube", "dry pigment", "impasto"] as const;
 /** What a finger finds of a drying film, in the order in which it comes. */
 export const TOUCHES = ["wet", "tacky", "touch dry", "through dry"] as const;
 export const BODIES = ["short", "long", "stiff", "ropy"] as const;
@@ -54,6 +56,7 @@ export type Family = (typeof FAMILIES)[number];
 export type VehicleKind = (typeof VEHICLE_KINDS)[number];
 export type Market = (typeof MARKETS)[number];
 export type Theme = (typeof THEMES)[number];
+export type Photographed = (typeof PHOTOGRAPHED)[number];
 export type Language = (typeof LANGUAGES)[number];
 
 /** Whose eyes judge what lamplight does. */

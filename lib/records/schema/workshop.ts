@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { longText, name, slug, text, webAddress } from "./amount.ts";
+import { isoDate, longText, name, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
 import { packageLabel } from "./package-label.ts";
 import {
@@ -32,6 +32,12 @@ function namedOnce(
   });
 }
 
+/** Where a page lies below the site's folder. */
+const pageAddress = z
+  .string()
+  .max(200)
+  .regex(/^(?:[a-z0-9]+(?:-[a-z0-9]+)*\/)+$/, "an address such as colours/bone-black/");
+
 /** Who, where sold, in which languages: content/workshop.yaml. */
 export const workshopSchema = z.strictObject({
   name,
@@ -41,6 +47,28 @@ export const workshopSchema = z.strictObject({
     .optional()
     .describe("true marks every page: workshop and readings are invented"),
   siteAddress: webAddress.optional(),
+  security: z
+    .strictObject({
+      contact: z
+        .url({ protocol: /^(?:https|mailto|tel)$/ })
+        .describe("an address that begins with mailto:, https: or tel:"),
+      expires: isoDate.describe("the day from which on nobody should rely on it"),
+      policy: z.url({ protocol: /^https$/ }).optional(),
+    })
+    .optional()
+    .describe("whom to tell of a weakness of the site: makes security.txt"),
+  former: z
+    .array(
+      z.strictObject({
+        address: pageAddress.describe("below the site's folder, such as colours/ivory-black/"),
+        name: text,
+        replacedBy: pageAddress.optional().describe("the address of a page of today"),
+        date: isoDate.optional().describe("the day from which on it was gone"),
+      }),
+    )
+    .max(2000)
+    .optional()
+    .describe("pages that the site had, each of which goes on saying what took its place"),
   contact: text.optional(),
   address: text.optional().describe("of the supplier, as a label gives it"),
   telephone: text.optional().describe("of the supplier, as a label gives it"),

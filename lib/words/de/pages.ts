@@ -6,6 +6,7 @@ import { upperFirst } from "../letter-case.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { CARDS } from "./cards.ts";
+import { CHANGES } from "./changes.ts";
 import { EXPECTATION_WORDS, inGerman } from "./closed-sets.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { GEOMETRY_NAMES } from "./geometry-names.ts";
@@ -18,6 +19,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { PHOTOGRAPHS } from "./photographs.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
@@ -75,8 +77,8 @@ export const PAGES: AnyWords<PageWords> = {
     "Lappen, mit trocknendem Öl getränkt, können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren. Niemals in den Abfalleimer oder auf einen Haufen.",
   cautionLine:
     "Aus den Papieren unserer Lieferanten. Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
-  build: (date: string | undefined, revision: string) =>
-    `${date === undefined ? "Aus undatierten Aufzeichnungen" : `Aus Aufzeichnungen bis ${date}`}, Fassung ${revision}.`,
+  build: (date: string | undefined) =>
+    date === undefined ? "Aus undatierten Aufzeichnungen." : `Aus Aufzeichnungen bis ${date}.`,
   title: (page: string, workshop: string) =>
     page === workshop ? workshop : `${page} \u2013 ${workshop}`,
 
@@ -507,6 +509,7 @@ export const PAGES: AnyWords<PageWords> = {
   about: {
     heading: "Über uns",
     lead: (workshop: string) => `Was ${workshop} ist, und was diese Blätter sind.`,
+    revision: (revision: string) => `Alle Blätter zusammen: Fassung ${revision}.`,
     sections: [
       [
         "sheets",
@@ -524,6 +527,7 @@ export const PAGES: AnyWords<PageWords> = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,
   optics: OPTICS_PAGES,
@@ -531,10 +535,18 @@ export const PAGES: AnyWords<PageWords> = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
   nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
+  former: {
+    gone: (name, date) =>
+      date === undefined
+        ? `${name} gibt es auf dieser Website nicht mehr.`
+        : `${name} gibt es auf dieser Website seit dem ${date} nicht mehr.`,
+    replacedBy: (name) => `An ihrer Stelle: ${name}`,
+  },
   notFound: {
     heading: "Keine solche Seite",
     lead: "Unter dieser Adresse ist nichts. Eine Farbe kann umbenannt oder aus dem Sortiment genommen worden sein.",

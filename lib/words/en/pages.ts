@@ -3,6 +3,7 @@ import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
 import { CARDS } from "./cards.ts";
+import { CHANGES } from "./changes.ts";
 import { NEXT_STEPS } from "./next-steps.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { HANDLING } from "./handling.ts";
@@ -14,6 +15,7 @@ import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { MIXING_PAGES } from "./mixing-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { PHOTOGRAPHS } from "./photographs.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
@@ -64,8 +66,8 @@ export const PAGES = {
     "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
   cautionLine:
     "From our suppliers\u2019 papers. The label, the safety data sheet, your local rules and licensed practice come first.",
-  build: (date: string | undefined, revision: string) =>
-    `${date === undefined ? "Built from undated records" : `Built from records to ${date}`}, revision ${revision}.`,
+  build: (date: string | undefined) =>
+    date === undefined ? "Built from undated records." : `Built from records to ${date}.`,
   title: (page: string, workshop: string) =>
     page === workshop ? workshop : `${page} \u2013 ${workshop}`,
 
@@ -493,6 +495,7 @@ export const PAGES = {
   about: {
     heading: "About",
     lead: (workshop: string) => `What ${workshop} is, and what these sheets are.`,
+    revision: (revision: string) => `All sheets together: revision ${revision}.`,
     sections: [
       [
         "sheets",
@@ -510,6 +513,7 @@ export const PAGES = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,
   optics: OPTICS_PAGES,
@@ -517,10 +521,18 @@ export const PAGES = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
   nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
+  former: {
+    gone: (name: string, date: string | undefined) =>
+      date === undefined
+        ? `${name} is no longer on this site.`
+        : `${name} is no longer on this site, since ${date}.`,
+    replacedBy: (name: string) => `In its place: ${name}`,
+  },
   notFound: {
     heading: "No such page",
     lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.",

@@ -6,6 +6,7 @@ import { upperFirst } from "../letter-case.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { CARDS } from "./cards.ts";
+import { CHANGES } from "./changes.ts";
 import { EXPECTED, GEOMETRIES, wordOf } from "./closed-words.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { HANDLING } from "./handling.ts";
@@ -17,6 +18,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { PHOTOGRAPHS } from "./photographs.ts";
 import { listed } from "./phrases.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
@@ -75,8 +77,10 @@ export const PAGES: AnyWords<PageWords> = {
     "Los trapos empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata metálica cerrada. Nunca en la basura ni en un montón.",
   cautionLine:
     "De los documentos de nuestros proveedores. La etiqueta, la ficha de datos de seguridad, sus normas locales y la práctica autorizada van primero.",
-  build: (date, revision) =>
-    `${date === undefined ? "Hecho a partir de registros sin fecha" : `Hecho a partir de los registros hasta el ${date}`}, revisión ${revision}.`,
+  build: (date) =>
+    date === undefined
+      ? "Hecho a partir de registros sin fecha."
+      : `Hecho a partir de los registros hasta el ${date}.`,
   title: (page, workshop) => (page === workshop ? workshop : `${page} \u2013 ${workshop}`),
 
   sheet: {
@@ -493,6 +497,7 @@ export const PAGES: AnyWords<PageWords> = {
   about: {
     heading: "Acerca de",
     lead: (workshop) => `Qué es ${workshop}, y qué son estas fichas.`,
+    revision: (revision) => `Todas las fichas juntas: revisión ${revision}.`,
     sections: [
       [
         "sheets",
@@ -510,6 +515,7 @@ export const PAGES: AnyWords<PageWords> = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,
   optics: OPTICS_PAGES,
@@ -517,10 +523,18 @@ export const PAGES: AnyWords<PageWords> = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
   nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
+  former: {
+    gone: (name, date) =>
+      date === undefined
+        ? `${name} ya no está en este sitio.`
+        : `${name} ya no está en este sitio desde el ${date}.`,
+    replacedBy: (name) => `En su lugar: ${name}`,
+  },
   notFound: {
     heading: "No hay tal página",
     lead: "No hay nada en esta dirección. Puede que un color haya cambiado de nombre o salido de la gama.",

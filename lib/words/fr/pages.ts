@@ -6,6 +6,7 @@ import { upperFirst } from "../letter-case.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { CARDS } from "./cards.ts";
+import { CHANGES } from "./changes.ts";
 import { EXPECTED, GEOMETRIES, wordOf } from "./closed-words.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { HANDLING } from "./handling.ts";
@@ -17,6 +18,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { PHOTOGRAPHS } from "./photographs.ts";
 import { listed, of } from "./phrases.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
@@ -75,8 +77,10 @@ export const PAGES: AnyWords<PageWords> = {
     "Les chiffons imbibés d’huile siccative peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors jusqu’à ce qu’ils durcissent, ou les tremper dans l’eau dans un bidon métallique fermé. Jamais à la poubelle ni en tas.",
   cautionLine:
     "D’après les documents de nos fournisseurs. L’étiquette, la fiche de données de sécurité, vos règles locales et la pratique habilitée priment.",
-  build: (date, revision) =>
-    `${date === undefined ? "Établi d’après des relevés sans date" : `Établi d’après les relevés jusqu’au ${date}`}, révision ${revision}.`,
+  build: (date) =>
+    date === undefined
+      ? "Établi d’après des relevés sans date."
+      : `Établi d’après les relevés jusqu’au ${date}.`,
   title: (page, workshop) => (page === workshop ? workshop : `${page} \u2013 ${workshop}`),
 
   sheet: {
@@ -496,6 +500,7 @@ export const PAGES: AnyWords<PageWords> = {
   about: {
     heading: "À propos",
     lead: (workshop) => `Ce qu’est ${workshop}, et ce que sont ces fiches.`,
+    revision: (revision) => `Toutes les fiches ensemble\u202f: révision ${revision}.`,
     sections: [
       [
         "sheets",
@@ -513,6 +518,7 @@ export const PAGES: AnyWords<PageWords> = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,
   optics: OPTICS_PAGES,
@@ -520,10 +526,18 @@ export const PAGES: AnyWords<PageWords> = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
   nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
+  former: {
+    gone: (name, date) =>
+      date === undefined
+        ? `${name} n\u2019est plus sur ce site.`
+        : `${name} n\u2019est plus sur ce site depuis le ${date}.`,
+    replacedBy: (name) => `\u00c0 sa place\u00a0: ${name}`,
+  },
   notFound: {
     heading: "Pas de telle page",
     lead: "Il n’y a rien à cette adresse. Une couleur a peut-être changé de nom ou quitté la gamme.",

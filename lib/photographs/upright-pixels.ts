@@ -1,0 +1,102 @@
+import sharp, { type Metadata, type Sharp } from "sharp";
+import { pictureFormat } from "./picture-format.ts";
+
+/** Pixels of a picture the right way up, in Display P3, 16 bits a channel, row by row. */
+export interface UprightPixels {
+  readonly pixels: Uint16Array;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Of the picture as it came, upright. */
+  readonly cameWidthPx: number;
+  readonly cameHeightPx: number;
+}
+
+/** Why a file gives no picture: a sentence without its full stop, and what would be right. */
+export interface PictureFault {
+  readonly fault: string;
+  readonly hint?: string;
+}
+
+/** A picture of more is refused before it is opened: a few kilobytes may spell out gigabytes. */
+export const MOST_PIXELS = 100e6;
+/** Kept of a larger picture [px]: more than any size that is made of it. */
+const LONGEST_SIDE_PX = 2400;
+const LONGEST_READING_S = 60;
+export const CHANNELS = 3;
+
+/**
+ * A photograph's pixels: turned as its camera was held, its own colour profile taken into account
+ * (sRGB where it has none), nothing else of what was written beside them kept.
+ * @param name as it stands in a complaint.
+ */
+export async function uprightPixels(
+  bytes: Uint8Array,
+  name: string,
+): Promise<UprightPixels | PictureFault> {
+  const format = pictureFormat(bytes);
+  if (format === undefined)
+    return { fault: `${name} is no JPEG, PNG, WebP, AVIF or TIFF, whatever its name says` };
+  if (format === "HEIC")
+    return {
+      fault: `${name} is a phone's compressed picture of another kind than its name says`,
+      hint: "export it as JPEG",
+    };
+  try {
+    const found = await sharp(bytes, { limitInputPixels: false }).metadata();
+    const { width, height } = found;
+    if (width * height > MOST_PIXELS)
+      return {
+        fault: `${name} unfolds to ${Math.round((width * height) / 1e6)} million pixels, and at most ${MOST_PIXELS / 1e6} million are read`,
+      };
+    if (found.space === "cmyk")
+      return {
+        fault: `${name} is separated for printing inks (CMYK), and no photograph comes so from a camera`,
+        hint: "export it as RGB, with its profile",
+      };
+    return await inDisplayP3(bytes, found);
+  } catch {
+    return {
+      fault: `${name} can't be read to its end as ${format}: it is damaged, or was not copied whole`,
+    };
+  }
+}
+
+async function inDisplayP3(bytes: Uint8Array, found: Metadata): Promise<UprightPixels> {
+  // Of 16 bits without a profile sharp would take Display P3 for granted.
+  const source =
+    found.icc === undefined && found.depth !== "uchar"
+      ? await opened(bytes).toColourspace("srgb").png().toBuffer()
+      : bytes;
+  const whole = opened(source).autoOrient().flatten({ background: "#ffffff" }).resize({
+    width: LONGEST_SIDE_PX,
+    height: LONGEST_SIDE_PX,
+    fit: "inside",
+    withoutEnlargement: true,
+  });
+  // The profile goes along to 16 bits, and is honoured there: at 8 bits what lies outside sRGB would be cut off.
+  const profiled = await (
+    found.icc === undefined ? whole.withIccProfile("srgb") : whole.keepIccProfile()
+  )
+    .toColourspace("rgb16")
+    .png({ compressionLevel: 0 })
+    .toBuffer();
+  const { data, info } = await opened(profiled)
+    .toColourspace("rgb16")
+    .raw({ depth: "ushort" })
+    .toBuffer({ resolveWithObject: true });
+  if (info.channels !== CHANNELS) throw new Error(`${info.channels} channels`);
+  const { width, height } = found.autoOrient;
+  return {
+    pixels: new Uint16Array(data.buffer.slice(data.byteOffset, data.byteOffset + data.byteLength)),
+    widthPx: info.width,
+    heightPx: info.height,
+    cameWidthPx: width,
+    cameHeightPx: height,
+  };
+}
+
+function opened(bytes: Uint8Array): Sharp {
+  return sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: "error" }).timeout({
+    seconds: LONGEST_READING_S,
+  });
+}

@@ -1,0 +1,124 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import type { ContentTree } from "./content-tree.ts";
+import { fileFault } from "./file-fault.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
+import { PICTURE_ENDINGS, UNREAD_PICTURES, type PhotographFile } from "./photograph-file.ts";
+import type { PhotographRecord } from "./schema/photograph.ts";
+import type { PictureSizes, TakenPhotograph } from "./taken-photograph.ts";
+import type { RecordPath } from "./yaml-record.ts";
+
+/** Folders whose records have photographs. */
+const OWNERS = ["pigments", "colours", "lots"] as const;
+export type PhotographOwner = (typeof OWNERS)[number];
+
+/** A photograph as a record names it, with its file. */
+export interface Photograph {
+  readonly owner: { readonly folder: PhotographOwner; readonly slug: string };
+  readonly record: PhotographRecord;
+  readonly source: PhotographFile;
+  /** Where in the record a value of it stands. */
+  readonly place: (path: RecordPath) => Diagnostic["place"];
+  /** Once its file is read; before that nobody knows whether it is a picture at all. */
+  readonly taken?: TakenPhotograph;
+  /** Once they are made, which only a site needs. */
+  readonly pictures?: PictureSizes;
+}
+
+/** Every photograph that a record names, in order of folder and slug, and what of them leads nowhere. */
+export function namedPhotographs(
+  files: ParsedFiles,
+  { photographs: found, unread }: Pick<ContentTree, "photographs" | "unread">,
+): { readonly photographs: readonly Photograph[]; readonly diagnostics: readonly Diagnostic[] } {
+  const diagnostics: Diagnostic[] = [...twins(found)];
+  const used = new Set<string>();
+  const photographs = OWNERS.flatMap((folder) =>
+    [...files[folder].values()].flatMap((owner: Owner) =>
+      (owner.record.photographs ?? []).flatMap((record, i): Photograph[] => {
+        const source = found.find(({ name }) => name === record.file);
+        used.add(record.file);
+        if (source === undefined) {
+          if (!unread.has(`photographs/${record.file}`) && !unread.has("photographs/"))
+            diagnostics.push(missing(record.file, found, owner, ["photographs", i, "file"]));
+          return [];
+        }
+        return [
+          {
+            owner: { folder, slug: owner.slug },
+            record,
+            source,
+            place: (path) => owner.yaml.place(["photographs", i, ...path]),
+          },
+        ];
+      }),
+    ),
+  );
+  if (files.faulty.size === 0)
+    for (const { file, name } of found)
+      if (!used.has(name))
+        diagnostics.push(
+          fileFault(file, {
+            severity: "warning",
+            rule: "records/unused",
+            message: `No record refers to the photograph ${name}, so nothing comes of it`,
+            actual: name,
+            expected: "a record that refers to it",
+          }),
+        );
+  return { photographs, diagnostics };
+}
+
+type Owner = Parsed<{ readonly photographs?: readonly PhotographRecord[] | undefined }>;
+
+function missing(
+  name: string,
+  found: readonly PhotographFile[],
+  { yaml }: Owner,
+  path: RecordPath,
+): Diagnostic {
+  const ending = /\.[^.]*$/.exec(name)?.[0].toLowerCase() ?? "";
+  const unreadable = UNREAD_PICTURES.get(ending);
+  const near = nearestWord(
+    name,
+    found.map((one) => one.name),
+  );
+  const place = yaml.place(path);
+  if (!PICTURE_ENDINGS.includes(ending))
+    return {
+      severity: "error",
+      rule: "records/photograph-kind",
+      place,
+      message: `${name} is ${unreadable === undefined ? "no picture that is read" : "no picture yet"}: a photograph ends in ${PICTURE_ENDINGS.join(", ")}`,
+      actual: ending === "" ? name : ending,
+      expected: PICTURE_ENDINGS.join(", "),
+      ...(unreadable === undefined ? {} : { hint: `it is ${unreadable}` }),
+    };
+  return {
+    severity: "error",
+    rule: "records/missing-reference",
+    place,
+    message: `There is no ${name} in photographs/`,
+    actual: name,
+    expected: "the name of a file in photographs/",
+    ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+  };
+}
+
+/** Two files of one name but for its ending or its capitals would be published under one name. */
+function twins(found: readonly PhotographFile[]): Diagnostic[] {
+  return found.flatMap(({ file, stem }, i) => {
+    const twin = found.slice(0, i).find((other) => other.stem.toLowerCase() === stem.toLowerCase());
+    return twin === undefined
+      ? []
+      : [
+          fileFault(file, {
+            severity: "error",
+            rule: "records/duplicate",
+            message: `There is a second photograph ${stem} beside ${twin.file}: give it another name`,
+            actual: stem,
+            expected: `only ${twin.file}`,
+          }),
+        ];
+  });
+}

@@ -1,0 +1,16 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PHOTOGRAPHS as ENGLISH } from "../en/photographs.ts";
+
+export const PHOTOGRAPHS: AnyWords<typeof ENGLISH> = {
+  heading: "Fotografiert",
+  of: {
+    drawdown: "Aufstrich über Schwarz und Weiß",
+    "brush stroke": "Pinselstrich",
+    tube: "Tube",
+    "dry pigment": "Trockenes Pigment",
+    impasto: "Pastoser Auftrag",
+  },
+  alt: (of, name) => `${of}: ${name}, Fotografie`,
+  lot: (number) => `Charge ${number}`,
+  notCorrected: "Farben nicht korrigiert.",
+};

@@ -1,0 +1,15 @@
+/** What stands beside photographs of paint. */
+export const PHOTOGRAPHS = {
+  heading: "Photographed",
+  of: {
+    drawdown: "Drawdown over black and white",
+    "brush stroke": "Brush stroke",
+    tube: "Tube",
+    "dry pigment": "Dry pigment",
+    impasto: "Impasto",
+  },
+  /** Said in place of a picture whose record says nothing. */
+  alt: (of: string, name: string) => `${of}: ${name}, a photograph`,
+  lot: (number: string) => `Lot ${number}`,
+  notCorrected: "Not colour-corrected.",
+};

@@ -1,0 +1,16 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PHOTOGRAPHS as ENGLISH } from "../en/photographs.ts";
+
+export const PHOTOGRAPHS: AnyWords<typeof ENGLISH> = {
+  heading: "Fotografiado",
+  of: {
+    drawdown: "Aplicación sobre negro y blanco",
+    "brush stroke": "Pincelada",
+    tube: "Tubo",
+    "dry pigment": "Pigmento seco",
+    impasto: "Empaste",
+  },
+  alt: (of, name) => `${of}: ${name}, fotografía`,
+  lot: (number) => `Lote ${number}`,
+  notCorrected: "Colores sin corregir.",
+};

@@ -1,0 +1,16 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PHOTOGRAPHS as ENGLISH } from "../en/photographs.ts";
+
+export const PHOTOGRAPHS: AnyWords<typeof ENGLISH> = {
+  heading: "En photographie",
+  of: {
+    drawdown: "Application sur noir et blanc",
+    "brush stroke": "Coup de pinceau",
+    tube: "Tube",
+    "dry pigment": "Pigment sec",
+    impasto: "Empâtement",
+  },
+  alt: (of, name) => `${of}\u00a0: ${name}, photographie`,
+  lot: (number) => `Lot ${number}`,
+  notCorrected: "Couleurs non corrigées.",
+};

@@ -1,0 +1,137 @@
+/** A site of two languages in a folder of its host, as a browser finds it. */
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { fourColourWorkshop } from "../commands/demonstration-part.ts";
+import { connectedBrowser } from "../support/connected-browser.ts";
+import { contentFolder } from "../support/content-folder.ts";
+import { mullstone } from "../support/mullstone.ts";
+import { servedFolder, type ServedFolder } from "../support/served-folder.ts";
+
+const RECORDS = fourColourWorkshop();
+const { home } = contentFolder({
+  ...RECORDS,
+  "workshop.yaml": `${RECORDS["workshop.yaml"] ?? ""}pageLanguages: [en, de]\nsecurity: { contact: "mailto:web@saltreach.example", expires: 2027-05-01 }\n`,
+});
+const HOST = join(home, "host");
+const SITE = join(HOST, "colours");
+const browser = connectedBrowser();
+let served: ServedFolder;
+
+beforeAll(async () => {
+  const { code, complaints } = await mullstone(
+    ["build", "--output", SITE, "--workshop", join(home, "workshop"), "--base", "/colours/"],
+    { cwd: home },
+  );
+  if (code !== 0) throw new Error(complaints);
+  served = await servedFolder(HOST);
+});
+afterAll(() => served.close());
+
+const files = (): string[] =>
+  readdirSync(SITE, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(SITE.length + 1));
+
+describe("a site in a folder of its host, in two languages", () => {
+  test("nothing that a browser asks for on any page is missing, and every link leads to a file", async () => {
+    const page = await browser().newPage();
+    const missing: string[] = [];
+    const links = new Set<string>();
+    page.on("response", (response) => {
+      if (response.status() >= 400) missing.push(`${page.url()} -> ${response.url()}`);
+    });
+    page.on("request", (request) => {
+      if (!request.url().startsWith(`${served.address}/colours/`)) missing.push(request.url());
+    });
+    page.on("pageerror", (error) => missing.push(error.message));
+    const pages = files().filter((file) => file.endsWith(".html"));
+    expect(pages.length).toBeGreaterThan(60);
+    for (const file of pages) {
+      await page.goto(`${served.address}/colours/${file.replace(/index\.html$/, "")}`);
+      const html = await page.content();
+      for (const [, link = ""] of html.matchAll(
+        /<(?:a|link rel="alternate")\s[^>]*?href="([^"]+)"/g,
+      ))
+        links.add(new URL(link, page.url()).href.replace(/[?#].*$/, ""));
+    }
+    await page.close();
+    expect(missing).toEqual([]);
+    const own = [...links].filter((link) => link.startsWith(served.address));
+    expect(own.length).toBeGreaterThan(100);
+    const there = new Set(files());
+    expect(
+      own.filter((link) => {
+        const path = decodeURIComponent(link.slice(`${served.address}/colours/`.length));
+        return !there.has(path === "" || path.endsWith("/") ? `${path}index.html` : path);
+      }),
+    ).toEqual([]);
+  });
+
+  test.each(["", "de/"])("the search of %j finds its own pages", async (folder) => {
+    const page = await browser().newPage();
+    await page.goto(`${served.address}/colours/${folder}colours/lamp-black/`);
+    await page.locator("input[type=search]").first().fill("zinc");
+    const link = page.locator("#found a").first();
+    await link.waitFor();
+    await link.click();
+    expect(page.url()).toMatch(new RegExp(`^${served.address}/colours/${folder}`));
+    await page.close();
+  });
+
+  test.each(["", "de/"])(
+    "recipes of %j are looked for in a worker of that language",
+    async (folder) => {
+      const page = await browser().newPage();
+      const worker = page.waitForEvent("worker");
+      await page.goto(`${served.address}/colours/${folder}bench/recipes/?colour=lamp-black`);
+      const response = await page.request.get((await worker).url());
+      expect(response.status()).toBe(200);
+      await page.close();
+    },
+  );
+
+  test("the page for lost visitors has its style and its links wherever it is shown", () => {
+    const html = readFileSync(join(SITE, "404.html"), "utf8");
+    const astray = [...html.matchAll(/\s(?:href|src)="([^"#]+)"/g)]
+      .map(([, address = ""]) => address)
+      .filter(
+        (address) =>
+          !/^(?:\/colours\/|https:\/\/saltreach\.example\/colours\/|mailto:)/.test(address),
+      );
+    expect(astray).toEqual([]);
+  });
+
+  test("whole addresses are of that folder: data, sitemap, canonical links", () => {
+    const at = (file: string): string => readFileSync(join(SITE, file), "utf8");
+    expect(JSON.parse(at("catalogue.json"))).toMatchObject({
+      workshop: { siteAddress: "https://saltreach.example/colours/" },
+    });
+    expect(at("de/colours/lamp-black/index.html")).toContain(
+      `<link rel="canonical" href="https://saltreach.example/colours/de/colours/lamp-black/">`,
+    );
+    for (const file of ["sitemap.xml", "catalogue.csv"]) {
+      const whole = at(file).match(/https:\/\/saltreach\.example\/[^\s<,"]*/g) ?? [];
+      expect(whole.length, file).toBeGreaterThan(0);
+      expect(whole.filter((one) => !one.startsWith("https://saltreach.example/colours/"))).toEqual(
+        [],
+      );
+    }
+  });
+
+  // basis: published. RFC 9309, 2.3 and RFC 9116, 3: both stand at the root of a host or nowhere.
+  test("robots.txt and security.txt are no files of a folder", () => {
+    expect(files().filter((file) => /robots\.txt|security\.txt/.test(file))).toEqual([]);
+  });
+
+  test("what a browser may keep for good is listed: each such file bears a hash", () => {
+    expect(readFileSync(join(SITE, "_headers"), "utf8")).toBe(
+      "/colours/assets/*\n  Cache-Control: public, max-age=31536000, immutable\n",
+    );
+    const assets = files().filter(
+      (file) => file.startsWith("assets/") && !file.endsWith("-licence.txt"),
+    );
+    expect(assets.length).toBeGreaterThan(20);
+    expect(assets.filter((file) => !/\.[0-9a-f]{10}\.\w+$/.test(file))).toEqual([]);
+  });
+});
