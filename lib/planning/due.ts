@@ -104,9 +104,7 @@ export function dueLots(records: Records): Due[] {
 }
 
 /** Of a workshop that keeps lots: its colours of which none was made, and those of which one was. */
-export function coloursOfFewLots(
-  records: Pick<Records, "colours" | "lots">,
-): Due[] {
+export function coloursOfFewLots(records: Pick<Records, "colours" | "lots">): Due[] {
   const made = madeLots(records);
   if (made.length === 0) return [];
   return ([0, 1] as const).flatMap((lots): Due[] => {

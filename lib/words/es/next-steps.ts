@@ -65,7 +65,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
         : `Hay un solo lote registrado, y un segundo diría cómo difieren los lotes, de ${colours}`,
     "lot-planned": (number) =>
       `El lote ${number} está previsto y sin hacer: su hoja de fabricación está lista`,
-    "lot-unread": (number) => `El lote ${number} no se ha comparado aún con nada: extiéndalo y mídalo`,
+    "lot-unread": (number) =>
+      `El lote ${number} no se ha comparado aún con nada: extiéndalo y mídalo`,
     "lot-failed": (number) =>
       `El lote ${number} no pasa frente a su patrón: su página dice por qué y qué hacer`,
     "undated-paper": () =>
