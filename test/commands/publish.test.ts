@@ -12,6 +12,7 @@ const COLOUR = `---
 name: Soot
 pigments: [{ pigment: soot }]
 sizes: [{ ml: 40, price: 8 }]
+date: 2026-05-01
 ---
 `;
 const RECORDS = {
@@ -23,6 +24,10 @@ const RECORDS = {
   "pigments/lamp-black.yaml": "name: Lamp black\nhazards: []\n",
   "pigments/soot.yaml":
     "name: Soot\nhazards: [{ statement: H410, hazardClass: Aquatic Chronic 1 }]\n",
+  "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+    "name: Lamp Black",
+    "name: Lamp Black\ndate: 2026-05-01",
+  ),
   "colours/soot.md": COLOUR,
 };
 
