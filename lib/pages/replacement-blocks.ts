@@ -31,7 +31,7 @@ export function replacementBlocks(
   const found = replacements(slug, context);
   const chosen = chosenReplacement(slug, context, root);
   if (found === undefined) return chosen;
-  const { paint, metals, discontinued, rows } = found;
+  const { paint, metals, discontinued, isUnclassifiedLeftOut, rows } = found;
   const { columns } = text;
   const more = {
     text: text.more,
@@ -46,7 +46,7 @@ export function replacementBlocks(
       "lead",
     ),
     ...(rows.length === 1
-      ? [statement(text.none)]
+      ? [statement(isUnclassifiedLeftOut ? text.noneKnown : text.none)]
       : [
           {
             kind: "table",
@@ -105,6 +105,8 @@ interface Replacements {
   readonly paint: MixingPaint;
   readonly metals: readonly string[];
   readonly discontinued?: string;
+  /** Whether paints were left out of which nobody knows what is in them. */
+  readonly isUnclassifiedLeftOut: boolean;
   /** The colour itself first. */
   readonly rows: readonly Row[];
 }
@@ -141,6 +143,9 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
     paint,
     metals,
     ...(discontinued === undefined ? {} : { discontinued }),
+    isUnclassifiedLeftOut:
+      metals.length > 0 &&
+      range.data.paints.some((other) => other.slug !== paint.slug && other.facts.warning.isUnknown),
     rows: [
       itself,
       ...singles(paint, target, limits, range),
