@@ -78,7 +78,10 @@ export function siteOf(
   return {
     site: {
       ...siteOfWorked(worked, worked.context.records, date),
-      photographs: records.photographs.flatMap(({ pictures }) => pictures?.screen ?? []),
+      photographs: records.photographs.flatMap(({ pictures, inReadColour }) => [
+        ...(pictures?.screen ?? []),
+        ...(inReadColour?.screen ?? []),
+      ]),
       translated: others.map((other) => ({
         folder: other.context.folder,
         site: siteOfWorked(other, other.context.records, date),
