@@ -1,4 +1,6 @@
 import { ladderPicture, trailPoint, whiteTrail } from "../pages/whites-section.ts";
+import type { NearNeutral } from "../collection/near-neutrals.ts";
+import { glossCaption } from "../pages/gloss-caption.ts";
 import { comparableTint } from "../pages/screen-swatch.ts";
 import { colourStrip, type ColourStep } from "../plots/colour-strip.ts";
 import { tintTrail } from "../plots/tint-trail.ts";
@@ -83,7 +85,7 @@ export const TRAIL: Shortcode = {
             ends: words.pages.whites.trailEnds,
           }),
         ),
-        caption: title,
+        caption: glossCaption(title, shownTints(tints), words),
       },
     };
   },
@@ -123,7 +125,11 @@ export const SWATCHES: Shortcode = {
       picture: {
         svg: asMarkup(strip(room.id, WIDE)),
         narrow: asMarkup(strip(`${room.id}-narrow`)),
-        caption: text.swatchesTitle(level, white),
+        caption: glossCaption(
+          text.swatchesTitle(level, white),
+          shownTints(tints),
+          room.context.words,
+        ),
       },
     };
 
@@ -147,6 +153,14 @@ export const SWATCHES: Shortcode = {
     }
   },
 };
+
+function shownTints(
+  tints: readonly { readonly worded: SheetTexts; readonly tint: TintSection | undefined }[],
+): NearNeutral[] {
+  return tints.flatMap(({ worded: { sheet }, tint }) =>
+    tint === undefined ? [] : [{ sheet, tint }],
+  );
+}
 
 function axisText(figure: Figure<number> | undefined): string {
   return figure !== undefined && isKnown(figure)

@@ -2,7 +2,7 @@ import { MATCHES_TO, metamerism, type Metamerism } from "../colorimetry/metameri
 import type { JudgingObserver } from "../colorimetry/viewing.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { comparedMasstone, type GlossInReading } from "./compared-masstone.ts";
+import { comparedMasstone, showsItsGround, type GlossInReading } from "./compared-masstone.ts";
 import { nearestColours, type LabEntry, type Neighbour } from "./lab-index.ts";
 
 /** Finished sheets held against each other. */
@@ -60,11 +60,13 @@ function twoLights(
   });
 }
 
-/** Masstones that compare, in one geometry each; those of another geometry are no neighbours. */
+/** Masstones that compare, in one geometry each; those of another geometry, and films that show their ground, are no neighbours. */
 function nearestAmong(sheets: readonly Sheet[], gloss: GlossInReading): [string, Neighbour[]][] {
-  const entries = sheets.flatMap(({ slug, notations }): LabEntry[] => {
-    const masstone = comparedMasstone(notations.masstone);
-    return masstone?.gloss === gloss ? [{ slug, lab: masstone.lab }] : [];
+  const entries = sheets.flatMap((sheet): LabEntry[] => {
+    const masstone = comparedMasstone(sheet.notations.masstone);
+    return masstone?.gloss === gloss && !showsItsGround(sheet)
+      ? [{ slug: sheet.slug, lab: masstone.lab }]
+      : [];
   });
   return [...nearestColours(entries, NEIGHBOURS)].map(([slug, neighbours]) => [
     slug,

@@ -9,7 +9,12 @@ import type {
   TintSection,
 } from "../sheet/sheet.ts";
 import { glossOfTint } from "./near-neutrals.ts";
-import { comparedMasstone, largest, type GlossInReading } from "./compared-masstone.ts";
+import {
+  comparedMasstone,
+  largest,
+  showsItsGround,
+  type GlossInReading,
+} from "./compared-masstone.ts";
 
 /** A place in a*, b* with the larger of its standard uncertainties. */
 export interface ComparedTint {
@@ -22,7 +27,7 @@ export interface ComparedTint {
  * One thing that colours are compared in, as plain data, so that a page can carry it:
  * a `number` with its standard uncertainty or an estimate's two ends; a masstone's place in L*a*b*
  * (`colour`, D65/10); a `tint`'s at equal lightness, both with whether gloss is in the reading; one `word` of a closed set or a name; a `set` of slugs or codes;
- * and `apart`, what is known in a way that cannot be held against the others, such as a chip matched by eye.
+ * and `apart`, what is known in a way that cannot be held against the others, such as a chip matched by eye, or a film that shows its ground.
  */
 export type ComparedAmount =
   | { readonly kind: "number"; readonly value: Quantity; readonly uncertainty?: number }
@@ -41,7 +46,7 @@ export type ComparedAmount =
     }
   | { readonly kind: "word"; readonly value: string; readonly standing?: Standing }
   | { readonly kind: "set"; readonly members: readonly string[] }
-  | { readonly kind: "apart" };
+  | { readonly kind: "apart"; readonly isFilm?: true };
 
 /** What a colour brings to a comparison; what its sheet does not state is not in it. Whites stand as `white.SLUG` and `parts.SLUG`. */
 export interface ComparedColour {
@@ -58,7 +63,9 @@ export function comparedColour(sheet: Sheet): ComparedColour {
     .filter(({ effect }) => effect !== "line")
     .map(({ market, rule }) => `${market} ${rule}`);
   const amounts: Record<string, ComparedAmount | undefined> = {
-    masstone: masstone(sheet.notations.masstone),
+    masstone: showsItsGround(sheet)
+      ? { kind: "apart", isFilm: true }
+      : masstone(sheet.notations.masstone),
     ...Object.fromEntries(sheet.tints.flatMap(inWhite)),
     strength: number(optics.tintingStrength),
     opacity: word(optics.opacityClass),

@@ -2,7 +2,7 @@ import { xyzToLab } from "../colorimetry/lab.ts";
 import { tristimulus } from "../colorimetry/tristimulus.ts";
 import type { Lab } from "../colorimetry/viewing.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import type { MasstoneNotations } from "../sheet/sheet.ts";
+import type { MasstoneNotations, Sheet } from "../sheet/sheet.ts";
 
 /** Light from the surface is in a reading or shut out of it; the two never compare as read. */
 export type GlossInReading = "included" | "shut out";
@@ -40,6 +40,13 @@ export function comparedMasstone(
     gloss: notations?.geometry === "d/8 included" ? "included" : "shut out",
     ...uncertainty,
   };
+}
+
+/** Whether a masstone was read on a film that lets its ground through: another thickness is another colour, so that it compares with none. */
+export function showsItsGround({ optics }: Pick<Sheet, "optics">): boolean {
+  return optics.reasons.some(
+    ({ rule }) => rule === "masstone-is-a-film" || rule === "masstone-by-both-grounds",
+  );
 }
 
 /** The largest of figures' standard uncertainties, where one has any. */

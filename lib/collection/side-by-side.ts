@@ -89,11 +89,15 @@ function compared(key: string, colours: readonly ComparedColour[]): Finding {
   const comparable = inOneGeometry(stated.filter(({ amount }) => amount.kind !== "apart"));
   const apart = stated.filter((one) => !comparable.includes(one)).map(({ name }) => name);
   const found = comparable.length < 2 ? undefined : comparedStated(key, comparable);
+  const films = stated.filter(({ amount }) => amount.kind === "apart" && amount.isFilm === true);
   if (apart.length > 0 && found?.verdict !== "differs")
     return {
       ...found,
       verdict: "not told",
-      ruling: { rule: "compared-otherwise-known", values: { names: apart } },
+      ruling:
+        films.length > 0
+          ? { rule: "compared-shows-ground", values: { names: films.map(({ name }) => name) } }
+          : { rule: "compared-otherwise-known", values: { names: apart } },
     };
   if (found === undefined || (absent.length > 0 && found.verdict === "same"))
     return {

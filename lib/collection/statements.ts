@@ -41,4 +41,5 @@ export type ComparisonStatement =
   | StatementOf<"compared-no-lightness", Record<string, never>>
   | StatementOf<"compared-one-expected", Record<string, never>>
   | StatementOf<"compared-otherwise-known", { readonly names: readonly string[] }>
+  | StatementOf<"compared-shows-ground", { readonly names: readonly string[] }>
   | StatementOf<"compared-not-stated", { readonly names: readonly string[] }>;

@@ -1,5 +1,6 @@
 import { printedOrder } from "../diagnostics/printed-order.ts";
-import { checkedSite } from "../site/checked-site.ts";
+import { checkedSite, type CheckedSite } from "../site/checked-site.ts";
+import { OutputFault } from "../site/output-fault.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 
@@ -8,11 +9,19 @@ import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
  * @param asJson print the diagnostics as one JSON array, for editors, and nothing else.
  */
 export async function check(
-  { contentDir, date, strict, claims }: CommandOptions,
+  { contentDir, date, strict, claims, since }: CommandOptions,
   asJson = false,
 ): Promise<number> {
   const started = performance.now();
-  const { records, diagnostics } = await checkedSite({ contentDir, date, claims });
+  let checked: CheckedSite;
+  try {
+    checked = await checkedSite({ contentDir, date, claims, since });
+  } catch (error) {
+    if (!(error instanceof OutputFault)) throw error;
+    process.stderr.write(`${error.message}\n`);
+    return 1;
+  }
+  const { records, diagnostics } = checked;
   if (asJson) {
     process.stdout.write(`${JSON.stringify(printedOrder(diagnostics), null, 2)}\n`);
     return exitCode(diagnostics, strict);

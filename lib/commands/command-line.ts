@@ -29,7 +29,8 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --copies N       of labels: so many of each (default: 1)
   --scale SCALE    of read: factor or percent, where the file leaves it open
   --paper NAME     of cards: A4 or Letter
-  --since FILE     of cards, next, build and start: cards that say something else than this manifest.json
+  --since FILE     what was published, or printed, last, as its manifest.json: of build and start for the feed of what changed, of check and build
+                   for addresses that would be lost, of cards and next for cards that say something else
   --incomplete     of cards: those without a colour or a price as well
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --claims warn    claims of answers that no longer hold are warnings (default: error)

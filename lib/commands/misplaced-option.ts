@@ -11,7 +11,7 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   family: ["cards", "labels"],
   size: ["cards", "labels"],
   paper: ["cards"],
-  since: ["start", "build", "cards", "next"],
+  since: ["start", "build", "check", "cards", "next"],
   incomplete: ["cards"],
   lot: ["labels"],
   copies: ["labels"],

@@ -1,9 +1,11 @@
 import { decimalText, placesWithin } from "../words/number-text.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
+import type { NearNeutral } from "../collection/near-neutrals.ts";
 import { greyAt } from "../collection/single-blacks.ts";
 import type { EqualLightness, Sheet } from "../sheet/sheet.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableTint } from "./screen-swatch.ts";
+import { glossCaption } from "./gloss-caption.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** Ends of the b* axis: one of two, so that what was read and what theory says are drawn alike. */
@@ -46,6 +48,14 @@ function whitesOf(
   return [...new Map(tints.map(({ white }) => [white.slug, white])).values()];
 }
 
+function greysOf(blacks: readonly Sheet[], level: EqualLightness): NearNeutral[] {
+  return blacks.flatMap((sheet) =>
+    sheet.tints
+      .filter((tint) => greyAt(tint, level) !== undefined)
+      .map((tint) => ({ sheet, tint })),
+  );
+}
+
 /** a* and b* of every black in every white at one lightness; undefined where none was let down. */
 export function blacksInWhitesTable(
   level: EqualLightness,
@@ -58,7 +68,7 @@ export function blacksInWhitesTable(
   const whites = whitesOf(blacks, level);
   return {
     caption: text.caption(level),
-    note: text.note,
+    note: glossCaption(text.note, greysOf(blacks, level), context.words),
     compact: true,
     columns: [{ head: text.colour }, ...whites.map(({ name }) => ({ head: name, numeric: true }))],
     rows: blacks.map(({ slug, name, tints }): CellView[] => [
@@ -97,7 +107,7 @@ export function blacksInWhitesPicture(
               label: text.short(white.name),
               b: at.b,
               uncertainty: at.uncertainty,
-              colour: ownColour(tint?.atL[level]),
+              colour: comparableTint(tint?.atL[level]),
             },
           ];
     }),
@@ -128,7 +138,7 @@ export function blacksInWhitesPicture(
         rows,
       }),
     ),
-    caption: title,
+    caption: glossCaption(title, greysOf(blacks, level), context.words),
   };
 }
 

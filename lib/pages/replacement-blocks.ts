@@ -29,14 +29,16 @@ export function replacementBlocks(
 ): Block[] {
   const text = context.words.pages.mixing.recipes.replaces;
   const found = replacements(slug, context);
-  if (found === undefined) return [];
-  const { paint, metals, discontinued, rows } = found;
+  const chosen = chosenReplacement(slug, context, root);
+  if (found === undefined) return chosen;
+  const { paint, metals, discontinued, isUnclassifiedLeftOut, rows } = found;
   const { columns } = text;
   const more = {
     text: text.more,
     href: `${root}bench/recipes/?${[`colour=${slug}`, ...metals.map((metal) => `metal=${metal}`)].join("&")}`,
   };
   return [
+    ...chosen,
     statement(
       discontinued === undefined
         ? text.because(paint.name, metals)
@@ -44,7 +46,7 @@ export function replacementBlocks(
       "lead",
     ),
     ...(rows.length === 1
-      ? [statement(text.none)]
+      ? [statement(isUnclassifiedLeftOut ? text.noneKnown : text.none)]
       : [
           {
             kind: "table",
@@ -73,6 +75,25 @@ export function replacementBlocks(
   ];
 }
 
+/** The colour that the workshop itself puts in the place of one that is made no more. */
+function chosenReplacement(slug: string, { records, words }: PageContext, root: string): Block[] {
+  const replacedBy = records.colours.get(slug)?.record.replacedBy;
+  const other = replacedBy === undefined ? undefined : records.colours.get(replacedBy);
+  return other === undefined
+    ? []
+    : [
+        {
+          kind: "links",
+          links: [
+            {
+              text: words.pages.former.replacedBy(other.record.name),
+              href: `${root}colours/${other.slug}/`,
+            },
+          ],
+        },
+      ];
+}
+
 interface Row {
   readonly what: string;
   readonly href?: string;
@@ -84,6 +105,8 @@ interface Replacements {
   readonly paint: MixingPaint;
   readonly metals: readonly string[];
   readonly discontinued?: string;
+  /** Whether paints were left out of which nobody knows what is in them. */
+  readonly isUnclassifiedLeftOut: boolean;
   /** The colour itself first. */
   readonly rows: readonly Row[];
 }
@@ -120,6 +143,9 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
     paint,
     metals,
     ...(discontinued === undefined ? {} : { discontinued }),
+    isUnclassifiedLeftOut:
+      metals.length > 0 &&
+      range.data.paints.some((other) => other.slug !== paint.slug && other.facts.warning.isUnknown),
     rows: [
       itself,
       ...singles(paint, target, limits, range),

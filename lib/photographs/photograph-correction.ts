@@ -1,5 +1,4 @@
-import type { Light } from "../colorimetry/display-p3.ts";
-import { channelOf } from "../colorimetry/display-p3.ts";
+import { channelOf, type Light } from "../colorimetry/display-p3.ts";
 import { labUnder } from "../colorimetry/lab-under.ts";
 import { labToXyz } from "../colorimetry/lab.ts";
 import { tristimulus } from "../colorimetry/tristimulus.ts";

@@ -138,13 +138,18 @@ export function exactly<V extends Amount>(figure: Figure<V>): Figure<V> {
   return knownFigure(standing, value, { unit, method, source, inputs: inputsOf(figure) }, restsOn);
 }
 
-/** Known only as a bound: of an estimate the end that is sure, without an uncertainty of its own. */
+/** Known only as a bound: of an estimate the end that is sure, of a figure with an uncertainty that figure, which may be off by as much. */
 export function bounded(figure: Figure<Quantity>, bound: Bound | undefined): Figure<Quantity> {
   if (!isKnown(figure) || bound === undefined) return figure;
-  const { uncertainty: _, value, ...rest } = figure;
+  const { uncertainty, value, ...rest } = figure;
   const [lower, upper] = ends(value);
   return made<Known<Quantity>>(
-    { ...rest, value: bound === "at least" ? lower : upper, bound },
+    {
+      ...rest,
+      value: bound === "at least" ? lower : upper,
+      bound,
+      ...(uncertainty === undefined || lower < upper ? {} : { uncertainty }),
+    },
     inputsOf(figure),
   );
 }

@@ -18,6 +18,8 @@ export const CONTENT_FOLDERS = {
 } as const;
 export type ContentFolder = keyof typeof CONTENT_FOLDERS;
 
+/** Manifests of what was published, kept beside the records. */
+export const MANIFESTS_FOLDER = "manifests";
 /** Where pictures lie: their bytes are read only when they are made into pictures of a page. */
 const PHOTOGRAPHS = "photographs";
 
@@ -80,6 +82,8 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       take(path, "workshop", files);
     } else if (name === "prices.csv") {
       take(path, "prices", files);
+    } else if (name === MANIFESTS_FOLDER) {
+      // What was published, which site addresses are held against: no record.
     } else if (Object.hasOwn(CONTENT_FOLDERS, name)) {
       takeFolder(path, name as ContentFolder);
     } else if (name === PHOTOGRAPHS) {

@@ -41,6 +41,7 @@ import type { ColourRecord } from "./schema/colour.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
 import { siteBase } from "./site-base.ts";
+import { siteFaults } from "./site-faults.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes, unitSlips } from "./unit-slips.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
@@ -113,6 +114,7 @@ export function checkedRecords(
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
     ...(hazard === undefined ? [] : claimFaults(files, hazard.forbiddenWords)),
     ...pairFaults(files),
+    ...siteFaults(files, today),
     ...photographed.diagnostics,
   );
 

@@ -67,6 +67,8 @@ export function referenceFaults(
         trial.tintedWith !== undefined &&
         refer(colour, ["dryingTrials", i, "tintedWith"], trial.tintedWith, ["colours", "pigments"]),
     );
+    if (record.replacedBy !== undefined)
+      refer(colour, ["replacedBy"], record.replacedBy, ["colours"]);
     if (record.standard !== undefined) refer(colour, ["standard"], record.standard, ["lots"]);
     if (record.vehicle !== undefined) refer(colour, ["vehicle"], record.vehicle, ["vehicles"]);
   }

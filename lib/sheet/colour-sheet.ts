@@ -16,6 +16,7 @@ import { permanenceSection } from "./permanence/permanence-section.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Fits } from "./tints/strength.ts";
 import { expectedSections } from "./tints/expected-section.ts";
+import { paintFilms } from "./tints/films-over-both.ts";
 import { tintsAsDrawn } from "./tints/tints-as-drawn.ts";
 
 /** A colour's sheet from its checked record and its fit; each section is worked out in its own file. */
@@ -48,6 +49,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
               masstoneRecords(colour),
               records.knowledge.tables.isccNbsBlocks,
               records.workshop.observer,
+              paintFilms(colour, records).film,
             ),
           },
     tints,

@@ -5,7 +5,9 @@ import type { Records } from "../records/records.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { hazardNotes } from "./hazard-notes.ts";
 import { latestDate } from "./printed-date.ts";
+import { addressFaults, keptManifests } from "./site-addresses.ts";
 import { diagnosticsOf, workedSites } from "./site-context.ts";
+import { allPagePaths } from "./site-of-records.ts";
 import type { SiteTask } from "./site-task.ts";
 import { workCacheOf } from "../kept/work-cache.ts";
 
@@ -21,7 +23,10 @@ export async function checkedSite({
   contentDir,
   date,
   claims,
-}: Pick<SiteTask, "contentDir" | "date" | "claims">): Promise<CheckedSite> {
+  since,
+}: Pick<SiteTask, "contentDir" | "date" | "claims"> & {
+  readonly since?: string | undefined;
+}): Promise<CheckedSite> {
   const cache = workCacheOf(contentDir, false);
   const { records, diagnostics, notes } = await withPhotographs(
     loadRecords(contentDir, process.cwd(), latestDate(date)),
@@ -38,6 +43,10 @@ export async function checkedSite({
       ...diagnostics,
       ...claimsAs(claims, diagnosticsOf(sites)),
       ...worked.laidOut().warnings,
+      ...addressFaults(records, allPagePaths(sites), [
+        ...keptManifests(contentDir),
+        ...(since === undefined ? [] : [since]),
+      ]),
       ...notes,
       ...hazardNotes(sheets, records),
     ],

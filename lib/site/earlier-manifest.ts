@@ -1,4 +1,6 @@
-import { readFileSync, statSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { publishedState, type PublishedState } from "../changes/published-state.ts";
 import type { EarlierCard } from "../print/reprint-list.ts";
 import { OutputFault } from "./output-fault.ts";
 import { MANIFEST_KIND } from "./output-manifest.ts";
@@ -20,6 +22,20 @@ export function earlierCards(file: string): EarlierCard[] {
       `--since names ${file}, a manifest that does not say what its cards state: build anew with the records of then`,
     );
   return cards;
+}
+
+/**
+ * What an earlier manifest says that its site told customers: of another language the manifest in that language's folder
+ * beside it, where there is one.
+ * @throws OutputFault for a file that is no manifest of ours
+ */
+export function earlierState(file: string, folder = ""): PublishedState | undefined {
+  const own = join(dirname(file), folder, basename(file));
+  if (folder !== "" && !existsSync(own)) return undefined;
+  const read = readManifest(own);
+  if ((read as { kind?: unknown } | null)?.kind !== MANIFEST_KIND)
+    throw new OutputFault(`${own} is no manifest.json of an earlier build`);
+  return publishedState(read);
 }
 
 /** A manifest of a thousand colours has less than a tenth of it. */

@@ -4,11 +4,12 @@ import { keptParsers } from "../records/kept-parsers.ts";
 import { withPhotographs } from "../photographs/taken-photographs.ts";
 import { recordsBelow } from "../records/site-base.ts";
 import { claimsAs } from "./claim-severity.ts";
-import { earlierCards } from "./earlier-manifest.ts";
+import { earlierCards, earlierState } from "./earlier-manifest.ts";
 import { allLanguages, inOneFolder } from "./one-folder.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
+import { addressFaults, keptManifests } from "./site-addresses.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { clearResults } from "../kept/kept-result.ts";
@@ -59,12 +60,28 @@ export async function madeSite(
     site: onScreen,
     workshop,
     warnings: ofSheets,
-  } = siteOf(records, printedDate(date, records.newestDate), cache);
+    paths,
+  } = siteOf(
+    records,
+    printedDate(date, records.newestDate),
+    cache,
+    since === undefined ? undefined : (folder) => earlierState(since, folder),
+  );
   const ofCards =
     kind === "paper"
       ? allLanguages(onScreen).flatMap(({ prints }) => prints?.laidOut().warnings ?? [])
       : [];
-  if (isStopped([...claimsAs(claims, ofSheets), ...ofCards])) return stopped();
+  if (
+    isStopped([
+      ...claimsAs(claims, ofSheets),
+      ...ofCards,
+      ...addressFaults(records, paths, [
+        ...keptManifests(contentDir),
+        ...(since === undefined ? [] : [since]),
+      ]),
+    ])
+  )
+    return stopped();
   if (kind === "paper") tell.progress(`printing ${sheets}`);
   const printed = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
   const site = inOneFolder(printed, records.workshop.siteAddress);

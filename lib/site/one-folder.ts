@@ -27,10 +27,7 @@ export function inOneFolder({ translated = [], ...site }: Site, siteAddress?: st
         file.path === "sitemap.xml" && siteAddress !== undefined
           ? {
               ...file,
-              text: sitemap(
-                siteAddress,
-                pages.map(({ path }) => path),
-              ),
+              text: sitemap(siteAddress, pages),
             }
           : file,
       ),

@@ -1,6 +1,10 @@
+import type { PastChange } from "../changes/published-state.ts";
+import { offerViews } from "../pages/sheet-page.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { RangeCards } from "../print/range-cards.ts";
+import { statementText } from "../present/statement-text.ts";
 import type { Records } from "../records/records.ts";
+import { revision as contentRevision } from "../sheet/revision.ts";
+import type { WorkedSite } from "./site-context.ts";
 import { MANIFEST_KINDS } from "./output-manifest.ts";
 
 export const SCHEMA_VERSION = 1;
@@ -41,7 +45,10 @@ export function sheetJson({ worded, revision, neighbours }: PublishedSheet): str
   });
 }
 
-export function catalogueJson(published: readonly PublishedSheet[], { workshop }: Records): string {
+export function catalogueJson(
+  published: readonly PublishedSheet[],
+  { workshop, colours }: Records,
+): string {
   return json({
     schemaVersion: SCHEMA_VERSION,
     workshop: {
@@ -55,20 +62,18 @@ export function catalogueJson(published: readonly PublishedSheet[], { workshop }
       url: `colours/${sheet.slug}/`,
       sheet: `colours/${sheet.slug}/sheet.json`,
       ...(sheet.discontinued === undefined ? {} : { discontinued: sheet.discontinued }),
+      ...replacement(colours.get(sheet.slug)?.record.replacedBy),
     })),
   });
 }
 
-/** What each sheet and each card states, in short: enough to tell later what has changed, and that a folder is ours. */
-export function manifestJson(
-  published: readonly PublishedSheet[],
-  { cards, without }: RangeCards,
-  date: string | undefined,
-): string {
-  return json({
-    kind: MANIFEST_KINDS.site,
-    schemaVersion: SCHEMA_VERSION,
-    ...(date === undefined ? {} : { date }),
+function replacement(replacedBy: string | undefined): { readonly replacedBy?: string } {
+  return replacedBy === undefined ? {} : { replacedBy };
+}
+
+/** What each sheet and each answer states, in short: enough to tell later what a customer would see differ. */
+export function stated({ published, context: { words, records } }: WorkedSite) {
+  return {
     sheets: published.map(({ worded: { sheet, plain }, revision }) => ({
       slug: sheet.slug,
       name: sheet.name,
@@ -82,11 +87,43 @@ export function manifestJson(
         signalWord: sheet.cautions.signalWord,
         pictograms: sheet.cautions.pictograms,
         hazardStatements: sheet.cautions.hazardStatements,
+        precautionaryStatements: sheet.cautions.precautionaryStatements,
         supplemental: sheet.cautions.supplemental,
+        studio: [...new Set(sheet.cautions.studio.map((one) => statementText(one, words)))],
       },
+      sizes: offerViews(sheet, words).map(({ text }) => text),
+      ...(sheet.discontinued === undefined ? {} : { discontinued: sheet.discontinued }),
     })),
-    cards: cards.map(({ slug, name, revision, states }) => ({ slug, name, revision, states })),
+    answers: [...records.answers.values()].map(({ slug, record: { question, summary }, body }) => ({
+      slug,
+      question,
+      revision: contentRevision({ question, summary, body }),
+    })),
+  };
+}
+
+/**
+ * What a site states, and each of its cards: marks a folder as ours, and is what a later build is held against.
+ * @param changes since an earlier manifest and before it, where one was named
+ */
+export function manifestJson(
+  { cards: { cards, without }, context: { date } }: WorkedSite,
+  states: ReturnType<typeof stated>,
+  changes: readonly PastChange[] | undefined,
+): string {
+  return json({
+    kind: MANIFEST_KINDS.site,
+    schemaVersion: SCHEMA_VERSION,
+    ...(date === undefined ? {} : { date }),
+    ...states,
+    cards: cards.map(({ slug, name, revision, states: own }) => ({
+      slug,
+      name,
+      revision,
+      states: own,
+    })),
     withoutCard: without,
+    ...(changes === undefined ? {} : { changes }),
   });
 }
 

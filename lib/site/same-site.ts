@@ -3,11 +3,12 @@
  * content folder it is kept, under the seal of its user, what all of it was made from and what
  * every file came out as; where both are still so, nothing is made again.
  */
-import { lstatSync, readdirSync, readFileSync, realpathSync } from "node:fs";
-import { join, relative } from "node:path";
+import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync } from "node:fs";
+import { basename, dirname, join, relative } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { PROGRAM_HASH } from "../kept/beside-program.ts";
 import { contentHash } from "../kept/content-hash.ts";
+import { LANGUAGES } from "../records/schema/terms.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
 import { LARGEST_PHOTOGRAPH_BYTES } from "../records/content-tree.ts";
 import { outputManifest } from "./output-manifest.ts";
@@ -55,7 +56,7 @@ export function siteKey(
       program,
       process.version,
       ...asked,
-      ...(since === undefined ? [] : [since, readFileSync(since)]),
+      ...(since === undefined ? [] : [since, ...manifestsAt(since)]),
       // Complaints print where a record lies from here.
       relative(process.cwd(), contentDir),
       relative(process.cwd(), realpathSync(contentDir)),
@@ -65,6 +66,12 @@ export function siteKey(
   } catch {
     return undefined;
   }
+}
+
+/** What was published before, in each language. */
+function manifestsAt(file: string): Uint8Array[] {
+  const others = LANGUAGES.map((language) => join(dirname(file), language, basename(file)));
+  return [file, ...others.filter((one) => existsSync(one))].map((one) => readFileSync(one));
 }
 
 /** No file of a workshop is larger. */

@@ -9,6 +9,7 @@ import {
   WHITES_PATH,
 } from "../pages/catalogue-pages.ts";
 import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
+import { formerPage, formerPages } from "../pages/former-page.ts";
 import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
@@ -45,7 +46,13 @@ import type { Records } from "../records/records.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
 import { figuresCsv } from "./figures-csv.ts";
-import { catalogueJson, manifestJson, sheetJson, workshopManifestJson } from "./published-data.ts";
+import {
+  catalogueJson,
+  manifestJson,
+  sheetJson,
+  stated,
+  workshopManifestJson,
+} from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
 import { MANIFEST } from "./output-manifest.ts";
@@ -58,49 +65,69 @@ import { workshopPages } from "../workshop/workshop-pages.ts";
 import { hazardNotes } from "./hazard-notes.ts";
 import { diagnosticsOf, workedSites, type WorkedSite } from "./site-context.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
+import { changesBetween } from "../changes/changes-between.ts";
+import { publishedState, type PublishedState } from "../changes/published-state.ts";
+import { allChanges, feed, FEED_PATH } from "./feed.ts";
+import type { PagePaths } from "./site-addresses.ts";
 import { sitemap } from "./sitemap.ts";
 
 /**
  * A whole site worked out of checked records, and what contradicts itself; the workshop's own pages when they are asked for.
  * @param cache of first-principles figures; nothing is kept without it.
+ * @param earlier what was published before in the folder of a language, "" or "de/", where that is known
  */
 export function siteOf(
   records: Records,
   date: string | undefined,
   cache?: WorkCache,
+  earlier: (folder: string) => PublishedState | undefined = () => undefined,
 ): {
   readonly site: Site;
   readonly workshop: (asked: WorkshopAsked) => Site;
   readonly warnings: readonly Diagnostic[];
+  readonly paths: PagePaths;
 } {
   const sites = workedSites(records, date, cache);
   const [worked, ...others] = sites;
   return {
     site: {
-      ...siteOfWorked(worked, worked.context.records, date),
+      ...siteOfWorked(worked, earlier("")),
       photographs: records.photographs.flatMap(({ pictures, inReadColour }) => [
         ...(pictures?.screen ?? []),
         ...(inReadColour?.screen ?? []),
       ]),
       translated: others.map((other) => ({
         folder: other.context.folder,
-        site: siteOfWorked(other, other.context.records, date),
+        site: siteOfWorked(other, earlier(other.context.folder)),
       })),
     },
     workshop: (asked) => workshopOfWorked(worked, date, asked),
     warnings: diagnosticsOf(sites),
+    paths: allPagePaths(sites),
   };
 }
 
 /** Pages for Eleventy, data as text, and what may be printed. */
-export function siteOfWorked(worked: WorkedSite, records: Records, date: string | undefined): Site {
-  const shown = shownColours(worked.context);
-  const pages = sitePages(worked, shown);
+export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site {
+  const { context } = worked;
+  const shown = shownColours(context);
+  const states = stated(worked);
+  const changes =
+    earlier && allChanges(changesBetween(earlier, publishedState(states)), earlier.past, context);
+  const atom = changes && feed(changes, context);
+  const pages = sitePages(worked, shown).map((page) =>
+    atom === undefined ? page : withFeed(page),
+  );
   return {
-    base: records.siteBase,
-    language: worked.context.words.language,
+    base: context.records.siteBase,
+    language: context.words.language,
     pages,
-    files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)],
+    files: [
+      ...dataFiles(worked, pages),
+      { path: MANIFEST, text: manifestJson(worked, states, changes) },
+      ...(atom === undefined ? [] : [{ path: FEED_PATH, text: atom }]),
+      ...shown.map(comparisonData),
+    ],
     sheetCount: worked.published.length,
     sheets: worked.published.map(({ worded }) => worded.sheet),
     prints: {
@@ -153,14 +180,42 @@ function workshopOfWorked(
   };
 }
 
-function sitePages(
+/** A page that is to be: where it lies, and how it is filled. */
+interface PlannedPage {
+  readonly isUnlisted?: boolean;
+  readonly place: PagePlace;
+  readonly view: (place: PagePlace) => AnyPageView;
+}
+type Plan = (path: string, view: PlannedPage["view"]) => PlannedPage;
+
+/** Where all pages of a site lie, in the folders of its languages. */
+export function allPagePaths(sites: readonly WorkedSite[]): PagePaths {
+  return sites.flatMap((worked) =>
+    pagePaths(worked)
+      .filter((path) => path !== NOT_FOUND_PATH || worked.context.folder === "")
+      .map((path) => `${worked.context.folder}${path}`),
+  );
+}
+
+/** Where the pages of a site lie in the folder of their language, those that only say what took their place among them. */
+function pagePaths(worked: WorkedSite): string[] {
+  return plannedPages(worked, () => []).map(({ place: { path } }) => path);
+}
+
+function sitePages(worked: WorkedSite, shown: readonly ShownColour[]): PageEntry[] {
+  return plannedPages(worked, () => shown).map(({ place, view, isUnlisted }) => ({
+    path: place.path,
+    ...(isUnlisted === true ? { isUnlisted } : {}),
+    site: siteFrame(worked.context, place),
+    view: view(place),
+  }));
+}
+
+function plannedPages(
   { published, context, answers, cards }: WorkedSite,
-  shown: readonly ShownColour[],
-): PageEntry[] {
-  const page = (path: string, view: (place: PagePlace) => AnyPageView): PageEntry => {
-    const place = pagePlace(path);
-    return { path, site: siteFrame(context, place), view: view(place) };
-  };
+  shown: () => readonly ShownColour[],
+): PlannedPage[] {
+  const page: Plan = (path, view) => ({ place: pagePlace(path), view });
   // The server may show it at any depth, so that its links start at the site's own folder.
   const lost: PagePlace = { path: NOT_FOUND_PATH, root: context.records.siteBase };
   return [
@@ -191,7 +246,7 @@ function sitePages(
     page("compare/index.html", (place) => comparePage(context, place)),
     ...chosenPairs(context.records.workshop).map((pair) =>
       page(`${pairAddress(pair)}index.html`, (place) =>
-        comparePairPage(pair, shown, context, place),
+        comparePairPage(pair, shown(), context, place),
       ),
     ),
     ...(answers.held.length === 0
@@ -215,15 +270,16 @@ function sitePages(
     page("label/index.html", (place) => labelPage(context, place)),
     page("sources/index.html", (place) => sourcesPage(context, place)),
     page("about/index.html", (place) => aboutPage(context, place)),
-    { path: lost.path, site: siteFrame(context, lost), view: notFoundPage(context, lost) },
+    ...formerPages(context.records.workshop).map(({ path, former }) => ({
+      ...page(path, (place) => formerPage(former, context, place)),
+      isUnlisted: true,
+    })),
+    { place: lost, view: (place) => notFoundPage(context, place) },
   ];
 }
 
 /** Where the range reaches, for a range of colours that mix. */
-function mapPages(
-  context: WorkedSite["context"],
-  page: (path: string, view: (place: PagePlace) => AnyPageView) => PageEntry,
-): PageEntry[] {
+function mapPages(context: WorkedSite["context"], page: Plan): PlannedPage[] {
   const reaches = reachesOf(context);
   return reaches.length === 0
     ? []
@@ -256,12 +312,13 @@ function sheetsToPrint(
   );
 }
 
-function dataFiles(
-  { published, cards, context }: WorkedSite,
-  records: Records,
-  date: string | undefined,
-  pages: readonly PageEntry[],
-): DataFile[] {
+/** A page whose head names the feed of its language. */
+function withFeed(page: PageEntry): PageEntry {
+  return { ...page, site: { ...page.site, feed: `${page.site.root}${FEED_PATH}` } };
+}
+
+function dataFiles({ published, context }: WorkedSite, pages: readonly PageEntry[]): DataFile[] {
+  const { records } = context;
   const { siteAddress } = records.workshop;
   return [
     { path: "catalogue.json", text: catalogueJson(published, records) },
@@ -271,7 +328,6 @@ function dataFiles(
       path: "search-index.js",
       text: `globalThis.searchDocuments=${JSON.stringify(searchDocuments(context))};\n`,
     },
-    { path: "manifest.json", text: manifestJson(published, cards, date) },
     ...published.map((one) => ({
       path: `colours/${one.worded.sheet.slug}/sheet.json`,
       text: sheetJson(one),
@@ -288,10 +344,7 @@ function dataFiles(
       : [
           {
             path: "sitemap.xml",
-            text: sitemap(
-              siteAddress,
-              pages.map(({ path }) => path),
-            ),
+            text: sitemap(siteAddress, pages),
           },
         ]),
   ];

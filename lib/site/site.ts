@@ -19,6 +19,8 @@ export interface RangeToPrint {
 export interface PageEntry {
   /** Below the site's root: `colours/bone-black/index.html`. */
   readonly path: string;
+  /** Of no use to whoever searches: not in the list for search engines. */
+  readonly isUnlisted?: boolean;
   readonly site: SiteView;
   readonly view: AnyPageView;
 }

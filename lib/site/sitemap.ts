@@ -1,10 +1,15 @@
-/** Every page's whole address, for search engines; the page for lost visitors left out. */
-export function sitemap(siteAddress: string, paths: readonly string[]): string {
+import type { PageEntry } from "./site.ts";
+
+/** Every page's whole address, for search engines; the page for lost visitors and pages of before left out. */
+export function sitemap(
+  siteAddress: string,
+  pages: readonly Pick<PageEntry, "path" | "isUnlisted">[],
+): string {
   const base = siteAddress.endsWith("/") ? siteAddress : `${siteAddress}/`;
-  const entries = paths
-    .filter((path) => path !== "404.html")
+  const entries = pages
+    .filter(({ path, isUnlisted }) => path !== "404.html" && isUnlisted !== true)
     .map(
-      (path) =>
+      ({ path }) =>
         `  <url><loc>${escaped(new URL(path.replace(/index\.html$/, ""), base).href)}</loc></url>`,
     );
   return `<?xml version="1.0" encoding="UTF-8"?>\n<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">\n${entries.join("\n")}\n</urlset>\n`;

@@ -44,6 +44,42 @@ describe("shortcodes of blacks, whites and theory", () => {
     ).toBe(lamp?.["text"]);
   });
 
+  // basis: practice, no source: light from a surface lifts a dark reading, so that two geometries do not compare as read.
+  test("tints of two geometries are shown with a word on which they are", () => {
+    const included: PageContext = {
+      ...context,
+      sheets: context.sheets.map((one) =>
+        one.sheet.slug === "lamp-black"
+          ? {
+              ...one,
+              sheet: {
+                ...one.sheet,
+                tints: one.sheet.tints.map((tint) => ({
+                  ...tint,
+                  steps: tint.steps.map((step) => ({ ...step, geometry: "d/8 included" as const })),
+                })),
+              },
+            }
+          : one,
+      ),
+    };
+    const body =
+      "{% swatches colours=lamp-black,bone-black white=titanium-white %}\n\n{% trail colours=lamp-black,bone-black white=titanium-white %}\n\n{% blacks %}\n\n{% blacks show=table %}";
+    const said = (by: PageContext): (string | undefined)[] =>
+      rendered(body, by).parts.map((part) =>
+        part.kind === "table"
+          ? part.table.note
+          : part.kind === "picture"
+            ? part.picture.caption
+            : undefined,
+      );
+    const told = said(included);
+    expect(told).toHaveLength(4);
+    for (const text of told)
+      expect(text).toMatch(/Lamp Black was read with gloss included, .*do not compare\.$/);
+    for (const text of said(context)) expect(text).not.toContain("do not compare");
+  });
+
   test("scattering: one picture a white, all on one scale", () => {
     const {
       parts: [part],

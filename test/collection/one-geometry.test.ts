@@ -55,6 +55,28 @@ describe("comparedMasstone", () => {
     expect(Math.abs((included?.lab.L ?? NaN) - (excluded?.lab.L ?? NaN))).toBeLessThan(1.5);
   });
 
+  test("is a film's where what lies beneath shows, and then no neighbour of another", () => {
+    const [coat, film] = [
+      sheet("coat", spectrum(0.3, "45/0")),
+      sheet("film", spectrum(0.3, "45/0")),
+    ];
+    const shows: Sheet = {
+      ...film,
+      optics: {
+        ...film.optics,
+        reasons: [
+          { rule: "masstone-is-a-film", values: { contrast: 0.5 }, source: "kubelka-1948" },
+        ],
+      },
+    };
+    expect(
+      collectionOf([coat, film])
+        .nearest.get("coat")
+        ?.map(({ slug }) => slug),
+    ).toEqual(["film"]);
+    expect(collectionOf([coat, shows]).nearest.get("coat")).toEqual([]);
+  });
+
   test("of a Lab with gloss included stays apart, since nothing can be taken off it", () => {
     expect(comparedMasstone(masstoneNotations(lab(26, "d/8 included"), [], []))).toMatchObject({
       lab: { L: 26 },
@@ -186,6 +208,14 @@ describe("side by side", () => {
     expect(row(colour(10, "shut out"), colour(26, "included"))).toMatchObject({
       verdict: "not told",
       ruling: { rule: "compared-otherwise-known", values: { names: ["Colour 1"] } },
+    });
+  });
+
+  // basis: practice, no source: a film that shows its ground is another colour at another thickness.
+  test("a film that shows its ground is not held against another colour", () => {
+    expect(row(colour(10, "shut out"), { kind: "apart", isFilm: true })).toMatchObject({
+      verdict: "not told",
+      ruling: { rule: "compared-shows-ground", values: { names: ["Colour 1"] } },
     });
   });
 

@@ -1,3 +1,4 @@
+import { FEED_PATH } from "../../lib/site/feed.ts";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
@@ -128,7 +129,7 @@ describe("what comes out", () => {
   );
   const written = [...site.pages, ...site.files, ...(site.papers ?? [])]
     .map(({ path }) => path)
-    .concat("assets/styles/site.css", (site.sheets ?? []).flatMap(shareImagePaths));
+    .concat("assets/styles/site.css", FEED_PATH, (site.sheets ?? []).flatMap(shareImagePaths));
   const patterns = firstColumn("## What comes out").map((code): [string, RegExp] => {
     const own = code.replaceAll(".", "\\.").replaceAll("NAME", "[a-z0-9-]+");
     return [

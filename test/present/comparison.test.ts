@@ -221,6 +221,7 @@ function rulings(): ComparisonStatement[] {
     ["lightfastness", word("excellent"), word("excellent", "estimated")],
     ["finish", word("matte"), undefined],
     ["masstone", place(4, 0, 0), { kind: "apart" }],
+    ["masstone", place(4, 0, 0), { kind: "apart", isFilm: true }],
   ];
   return pairs.flatMap(([key, one, other]) =>
     sideBySide([

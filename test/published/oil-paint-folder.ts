@@ -1,6 +1,6 @@
 /** All measured oil paints written down as a workshop would by the README alone, over both halves of its chart. */
 import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { contentFolder, type RecordTexts } from "../support/content-folder.ts";
 import { MEASURED_PAINTS, measuredPaint, type MeasuredPaint } from "./measured-paints.ts";
 
 /** Colour Index name and family of each paint's pigment. Common practice, no source. */
@@ -32,6 +32,11 @@ const both = (id: string): string =>
 
 /** @param blackMasstone the drawdown that stands for bone black's own masstone, where one does. */
 export function oilPaintFolder(blackMasstone?: string): ReturnType<typeof contentFolder> {
+  return contentFolder(oilPaintRecords(blackMasstone));
+}
+
+/** The same as texts, by their path in the content folder. */
+export function oilPaintRecords(blackMasstone?: string): RecordTexts {
   const paints = [...MEASURED_PAINTS.values()];
   const { chartBlack, chartWhite } = measuredPaint("07A");
   const columns = [
@@ -45,7 +50,7 @@ export function oilPaintFolder(blackMasstone?: string): ReturnType<typeof conten
   const rows = wavelengthsNm(chartBlack.spectrum.grid).map((nm, i) =>
     [nm, ...columns.map(([, reading]) => reading.spectrum.values[i])].join(","),
   );
-  return contentFolder({
+  return {
     "workshop.yaml": `name: A workshop
 readings: { scale: factor, geometry: d/8 included }
 vehicle: linseed-oil
@@ -68,7 +73,7 @@ grounds: { black: { reading: drawdowns, column: chart black }, white: { reading:
         .filter(isWithoutWhite)
         .map((paint) => [`colours/mixture-${paint.id.toLowerCase()}.md`, mixtureOf(paint)]),
     ),
-  });
+  };
 }
 
 function isWithoutWhite({ parts }: MeasuredPaint): boolean {

@@ -26,6 +26,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["collection"],
   ["claims"],
   ["planning"],
+  ["changes"],
   ["words"],
   ["present"],
   ["plots"],

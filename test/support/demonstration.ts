@@ -32,5 +32,5 @@ export function sheets(): readonly Sheet[] {
 
 /** The demonstration's pages and data: once a worker, when a test first asks. */
 export function site(): Site {
-  return (ownSite ??= siteOfWorked(worked(), RECORDS, PRINTED_DATE));
+  return (ownSite ??= siteOfWorked(worked()));
 }

@@ -52,6 +52,7 @@ export function site(root: string, current?: string): SiteView {
   return {
     workshop: "Saltreach Colourworks",
     language: "en",
+    ownTexts: new Map(),
     root,
     top: root,
     home: {

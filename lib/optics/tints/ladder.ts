@@ -1,3 +1,4 @@
+import { remembered } from "../../quantities/remembered.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
@@ -80,7 +81,7 @@ export interface LadderModel {
  * @param white slug of a white that the fit holds.
  * @throws RangeError when the fit holds no such white.
  */
-export function ladderModel(fit: PredictingFit, white: string): LadderModel {
+export const ladderModel = remembered((fit: PredictingFit, white: string): LadderModel => {
   const fitted = fit.whites.find(({ slug }) => slug === white);
   if (fitted === undefined)
     throw new RangeError(
@@ -102,7 +103,7 @@ export function ladderModel(fit: PredictingFit, white: string): LadderModel {
     { massRatio: Infinity, measured: fit.masstone.measured },
   ]);
   return { fit, white: fitted, model, used, doubts: doubtsOf(fit, fitted) };
-}
+});
 
 function doubtsOf(fit: PredictingFit, white: FittedWhite): Doubts {
   const errors = fit.drawdowns
@@ -153,7 +154,7 @@ export function predictedTint(ladder: LadderModel, massRatio: number): Predicted
  * The ladder of a colour in a white, strongest first: measured steps as they are,
  * predicted ones between them, up to the masstone, and a little beyond the palest.
  */
-export function ladderSteps(ladder: LadderModel): LadderStep[] {
+export const ladderSteps = remembered((ladder: LadderModel): readonly LadderStep[] => {
   const { fit, white, used } = ladder;
   const measured = white.steps.map((step): MeasuredTint => ({
     standing: "measured",
@@ -170,4 +171,4 @@ export function ladderSteps(ladder: LadderModel): LadderStep[] {
   const wanted = LADDER_RATIOS.filter((ratio) => ratio >= least * (1 - 1e-9) && !isMeasured(ratio));
   const predicted = wanted.map((ratio) => predictedTint(ladder, ratio));
   return [...measured, ...predicted].toSorted((one, other) => other.massRatio - one.massRatio);
-}
+});

@@ -7,10 +7,9 @@ import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { UnlikeReadings } from "../unlike-readings.ts";
 import { sameGrid, wavelengthNm } from "../../quantities/spectrum.ts";
-import { axisUncertainty } from "../fit/prediction-uncertainty.ts";
-import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
 import { predictedAtLightness } from "./equal-lightness.ts";
 import { predictedTint, type LadderModel } from "./ladder.ts";
+import { massRatioUncertainty } from "./mass-ratio-uncertainty.ts";
 import { internalOf, keptRatio } from "./tint-reading.ts";
 import { TINT_RULES } from "./tint-statement.ts";
 
@@ -213,8 +212,8 @@ export function comparedStrength(
     strength,
     by: isByDepth ? "depth" : "absorption",
     uncertainty: Math.hypot(
-      ratioUncertainty(sample, ratio),
-      ratioUncertainty(reference, referenceRatio),
+      massRatioUncertainty(sample, ratio),
+      massRatioUncertainty(reference, referenceRatio),
     ),
     residualDeltaE00: deltaE00(predictedTint(sample, ratio).lab, depth.lab),
   };
@@ -225,17 +224,6 @@ function isBeyond({ used }: LadderModel, massRatio: number): boolean {
   return (
     massRatio > BEYOND_LET_DOWNS * Math.max(...ratios) ||
     massRatio < Math.min(...ratios) / BEYOND_LET_DOWNS
-  );
-}
-
-/** How far a mass ratio may be off for a depth to be met, relative [1]: by the prediction's L* and by weighing. */
-function ratioUncertainty(ladder: LadderModel, massRatio: number): number {
-  const { lab, uncertainty } = predictedTint(ladder, massRatio);
-  const step = 0.05;
-  const slope = (predictedTint(ladder, massRatio * Math.exp(step)).lab.L - lab.L) / step;
-  return Math.hypot(
-    axisUncertainty(uncertainty.p68, lab).L / Math.max(Math.abs(slope), 1),
-    DRAWDOWN_NOISE.massRatio,
   );
 }
 

@@ -138,6 +138,9 @@ export const colourSchema = z.strictObject({
   discontinued: isoDate
     .optional()
     .describe("made no more from this day on: the sheet stays, and says what replaces it"),
+  replacedBy: slug
+    .optional()
+    .describe("the colour that takes its place, of one that is discontinued"),
   photographs,
   date: isoDate.optional(),
   translations: translations({ name, notes: longText }),

@@ -32,6 +32,12 @@ function namedOnce(
   });
 }
 
+/** Where a page lies below the site's folder. */
+const pageAddress = z
+  .string()
+  .max(200)
+  .regex(/^(?:[a-z0-9]+(?:-[a-z0-9]+)*\/)+$/, "an address such as colours/bone-black/");
+
 /** Who, where sold, in which languages: content/workshop.yaml. */
 export const workshopSchema = z.strictObject({
   name,
@@ -51,6 +57,18 @@ export const workshopSchema = z.strictObject({
     })
     .optional()
     .describe("whom to tell of a weakness of the site: makes security.txt"),
+  former: z
+    .array(
+      z.strictObject({
+        address: pageAddress.describe("below the site's folder, such as colours/ivory-black/"),
+        name: text,
+        replacedBy: pageAddress.optional().describe("the address of a page of today"),
+        date: isoDate.optional().describe("the day from which on it was gone"),
+      }),
+    )
+    .max(2000)
+    .optional()
+    .describe("pages that the site had, each of which goes on saying what took its place"),
   contact: text.optional(),
   address: text.optional().describe("of the supplier, as a label gives it"),
   telephone: text.optional().describe("of the supplier, as a label gives it"),

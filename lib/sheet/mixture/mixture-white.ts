@@ -10,6 +10,8 @@ import {
   pairGreys,
 } from "../../optics/mixtures/mixture.ts";
 import { paintMassRatio } from "../../optics/mixtures/paint-parts.ts";
+import type { LadderModel } from "../../optics/tints/ladder.ts";
+import { rememberedOfTwo } from "../../quantities/remembered.ts";
 import { pairNeutral } from "../../optics/mixtures/pair-neutral.ts";
 import { at } from "../../quantities/at.ts";
 import { isKnown, notStated, type RecordRoot } from "../../quantities/figure.ts";
@@ -180,6 +182,12 @@ const GREY_STEPS = 20;
 /** Share of one of a pair [1] that is none of it. */
 const LEAST_SHARE = 0.01;
 
+/** Of a pair whose ladders stay as they are while anything else is tried. */
+const greysOfPair = rememberedOfTwo((one: LadderModel, other: LadderModel) => ({
+  greys: pairGreys(one, other, DRIFT_LIGHTNESS, GREY_STEPS),
+  neutral: pairNeutral(one, other, DRIFT_LIGHTNESS),
+}));
+
 function mixturePair(at: MixedInWhite): MixturePair | undefined {
   const {
     mixed: { parts },
@@ -196,8 +204,7 @@ function mixturePair(at: MixedInWhite): MixturePair | undefined {
     parts.length !== 2
   )
     return undefined;
-  const greys = pairGreys(one.ladder, other.ladder, DRIFT_LIGHTNESS, GREY_STEPS);
-  const neutral = pairNeutral(one.ladder, other.ladder, DRIFT_LIGHTNESS);
+  const { greys, neutral } = greysOfPair(one.ladder, other.ladder);
   if (isStatement(greys) || isStatement(neutral)) return undefined;
   // Where one of the two is the most neutral by itself, no mixture leads to a grey.
   if (Math.min(neutral.share, 1 - neutral.share) < LEAST_SHARE) return undefined;

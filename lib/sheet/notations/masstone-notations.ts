@@ -4,7 +4,9 @@ import { lamplight } from "../../colorimetry/lamplight.ts";
 import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
-import type { JudgingObserver } from "../../colorimetry/viewing.ts";
+import { VIEWINGS, type JudgingObserver } from "../../colorimetry/viewing.ts";
+import { thicknessShift } from "../../optics/films/thickness-shift.ts";
+import type { TwoGroundFilm } from "../../optics/films/two-ground-film.ts";
 import {
   readingInGeometry,
   unstatedSurface,
@@ -17,20 +19,25 @@ import { labFigures, notationFigure, xyzFigures, type Origin } from "./lab-figur
 import { readingFigures, type ReadingFigures } from "./reading-figures.ts";
 import type { MasstoneNotations } from "../sheet.ts";
 
-/** Every notation of a masstone that follows from its reading. */
+/**
+ * Every notation of a masstone that follows from its reading.
+ * @param film the drawdown that the masstone was read on, over both grounds: its thickness counts into the uncertainty.
+ */
 export function masstoneNotations(
   reading: Reading,
   inputs: readonly RecordRoot[],
   blocks: readonly IsccNbsBlock[],
   observer: JudgingObserver = "CIE 1964",
+  film?: TwoGroundFilm,
 ): MasstoneNotations {
-  const notations = readingFigures(reading, inputs, blocks);
+  const moved = film === undefined ? [] : [thicknessShift(film)];
+  const notations = readingFigures(reading, inputs, blocks, VIEWINGS, moved);
   return {
     ...(reading.form === "chip" ? {} : { geometry: reading.geometry }),
     standing:
       reading.form === "lab" && reading.photographed !== undefined ? "estimated" : "measured",
     ...notations,
-    ...(reading.form === "spectrum" ? spectral(reading, notations, inputs, observer) : {}),
+    ...(reading.form === "spectrum" ? spectral(reading, notations, inputs, observer, moved) : {}),
     ...(reading.form === "spectrum" && reading.geometry === "d/8 included"
       ? glossExcluded(reading, inputs)
       : {}),
@@ -66,11 +73,12 @@ function spectral(
   { lab: own, xyz }: ReadingFigures,
   read: readonly RecordRoot[],
   observer: JudgingObserver,
+  moved: readonly (readonly number[])[],
 ): Pick<MasstoneNotations, "lamplight" | "curve" | "lab" | "xyz"> {
   const { spectrum } = reading;
   const { deltaE00, statement } = lamplight(spectrum, observer);
   const { daylight, lamps } = LIGHTS[observer];
-  const cones = observer === "CIE 2006" ? coneFigures(reading, read) : { lab: {}, xyz: {} };
+  const cones = observer === "CIE 2006" ? coneFigures(reading, read, moved) : { lab: {}, xyz: {} };
   const lab: MasstoneNotations["lab"] = { ...own, ...cones.lab };
   const day = lab[daylight]?.L;
   const under = (lamp: Lamp, other?: Figure): Figure<number> =>
@@ -97,6 +105,7 @@ function spectral(
 function coneFigures(
   { spectrum, noise, origin, geometry }: SpectrumReading,
   inputs: readonly RecordRoot[],
+  moved: readonly (readonly number[])[],
 ): Pick<MasstoneNotations, "lab" | "xyz"> {
   const viewing = "D65/2006";
   const summed: Origin = {
@@ -112,7 +121,7 @@ function coneFigures(
       [viewing]: labFigures(
         xyzToLab(xyz, viewing),
         summed,
-        labUncertainty(spectrum, viewing, noise),
+        labUncertainty(spectrum, viewing, noise, moved),
       ),
     },
   };

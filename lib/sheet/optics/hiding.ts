@@ -21,6 +21,7 @@ import {
   type Grounds,
 } from "../../optics/films/hiding.ts";
 import { OPACITY_FILM, opacityRuling, type OpacityRuling } from "../../optics/films/opacity.ts";
+import { DRAWDOWN_NOISE } from "../../optics/fit/reading-noise.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
 import {
@@ -137,7 +138,12 @@ export function hiding(
     HIDING_CONTRAST_RATIO,
   );
   const contrastRatio = bounded(
-    notationFigure<Quantity>(contrast.value, "1", origin, uncertainty),
+    notationFigure<Quantity>(
+      contrast.value,
+      "1",
+      origin,
+      Math.max(uncertainty, nearestFilm(read)?.noise ?? 0),
+    ),
     contrast.bound,
   );
   const hidingFilm: Figure<Quantity> =
@@ -151,7 +157,11 @@ export function hiding(
               ...origin,
               method: `${origin.method}: thinnest film of contrast ratio ${HIDING_CONTRAST_RATIO}`,
             },
-            hides.value * paint.scaleUncertainty,
+            // A bound is the thickness of one film.
+            hides.value *
+              (hides.bound === undefined
+                ? paint.scaleUncertainty
+                : Math.max(paint.scaleUncertainty, DRAWDOWN_NOISE.thickness)),
           ),
           hides.bound,
         );
@@ -213,14 +223,19 @@ function contrastByGloss(
   read: readonly GlossyFilm[],
   grounds: Grounds,
 ): Statement | undefined {
-  const away = ({ filmUm }: GlossyFilm): number => Math.abs(Math.log(filmUm / OPACITY_FILM.um));
-  const [nearest] = read.toSorted((one, other) => away(one) - away(other));
+  const nearest = nearestFilm(read);
   if (nearest === undefined)
     return contrastByGlossRuling(glossContrasts(paint, OPACITY_FILM.um, grounds));
   const { filmUm, contrastRatio: included, excluded, luminanceApart } = nearest;
   return excluded === undefined || luminanceApart === undefined
     ? undefined
     : contrastByGlossRuling({ filmUm, included, excluded, luminanceApart });
+}
+
+/** Of the films as read the one nearest to that which opacity is judged by. */
+function nearestFilm(read: readonly GlossyFilm[]): GlossyFilm | undefined {
+  const away = ({ filmUm }: GlossyFilm): number => Math.abs(Math.log(filmUm / OPACITY_FILM.um));
+  return read.toSorted((one, other) => away(one) - away(other))[0];
 }
 
 /** That what is called the masstone is a film which lets its ground through, where it was read over both. */

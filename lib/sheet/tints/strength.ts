@@ -190,6 +190,9 @@ function strengthByVolume(
   name: string,
 ): Figure<Quantity> {
   const [own, other] = [sample.white.ratioKind, reference.white.ratioKind];
+  // The reference beside itself: one density, however little is known of it, and not two.
+  if (sample.fit === reference.fit)
+    return derivedFigure({ name, unit: "1", beside }, { atL50, trust }, (v) => v.trust);
   const densities = {
     sampleDensity: weighed.sample.density,
     referenceDensity: weighed.reference.density,

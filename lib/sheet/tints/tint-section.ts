@@ -10,6 +10,7 @@ import {
   type TintAtLightness,
 } from "../../optics/tints/equal-lightness.ts";
 import { ladderModel, predictedTint, type LadderModel } from "../../optics/tints/ladder.ts";
+import { massRatioUncertainty } from "../../optics/tints/mass-ratio-uncertainty.ts";
 import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 import { contrastRatio } from "../../optics/films/hiding.ts";
 import {
@@ -27,6 +28,7 @@ import {
 } from "../../optics/surface/measurement-in-geometry.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
+import { drawdownFilm } from "./films-over-both.ts";
 import { isSpectrum } from "./optics-reading.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
@@ -89,7 +91,7 @@ function tintSection(
     measuredStep(
       tint,
       fit.kind === "fit" ? fit : undefined,
-      ends,
+      { ...ends, film: drawdownFilm(tint.reading, tint.overBlack, records) },
       tintRecords(colour, slug, tint.massRatio),
       predicted,
     ),
@@ -172,7 +174,12 @@ function atLightness(
   return {
     a: notationFigure(tint.a, "1", origin, a),
     b: notationFigure(tint.b, "1", origin, b),
-    massRatio: notationFigure(tint.massRatio, "1", origin),
+    massRatio: notationFigure(
+      tint.massRatio,
+      "1",
+      origin,
+      ladder && tint.massRatio * massRatioUncertainty(ladder, tint.massRatio),
+    ),
     ...otherNotations(tint, ladder, origin),
   };
 }

@@ -1,7 +1,10 @@
+import { remembered } from "../../quantities/remembered.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import { munsellOfLab } from "../../colorimetry/munsell.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import type { ColourFit, PredictingFit } from "../../optics/fit/colour-fit.ts";
+import { thicknessShift } from "../../optics/films/thickness-shift.ts";
+import type { TwoGroundFilm } from "../../optics/films/two-ground-film.ts";
 import { ladderSteps, type LadderModel, type PredictedTint } from "../../optics/tints/ladder.ts";
 import { weighingShift } from "../../optics/tints/weighing-shift.ts";
 import type { RecordRoot } from "../../quantities/figure.ts";
@@ -25,17 +28,18 @@ export function predictedFrom(drawdowns: readonly RecordRoot[]): Origin {
   };
 }
 
-/** Spectra that a let-down lies between, where they were read. */
-export interface LadderEnds {
+/** What tells how a let-down answers to the bench: spectra that it lies between, and its film over both grounds. */
+export interface DrawnLetDown {
   readonly white: SpectrumReading | undefined;
   readonly masstone: SpectrumReading | undefined;
+  readonly film: TwoGroundFilm | undefined;
 }
 
-/** A let-down as it was drawn down, with how far the fit misses it; its weighing counts into its uncertainty. */
+/** A let-down as it was drawn down, with how far the fit misses it; its weighing and its thickness count into its uncertainty. */
 export function measuredStep(
   tint: TintReading,
   fit: ColourFit | undefined,
-  { white, masstone }: LadderEnds,
+  { white, masstone, film }: DrawnLetDown,
   read: readonly RecordRoot[],
   origin: Origin,
 ): TintStep {
@@ -48,6 +52,7 @@ export function measuredStep(
             white && opticsReading(white),
             masstone && opticsReading(masstone),
           ),
+          ...(film === undefined ? [] : [thicknessShift(film)]),
         ]
       : [];
   const { lab, munsell, srgb, displayP3, oklch } = readingFigures(
@@ -91,10 +96,14 @@ export function predictedSteps(ladder: LadderModel, origin: Origin): TintStep[] 
   );
 }
 
+const notationsOf = remembered(({ spectrum, uncertainty, lab }: PredictedTint) => {
+  const { lab: labs, screen } = readingNotations(spectrum);
+  const u = axisUncertainty(uncertainty.p68, lab);
+  return { u, screen, munsell: munsellOfLab(labs["C/2"], u) };
+});
+
 function predictedStep(tint: PredictedTint, fit: PredictingFit, origin: Origin): TintStep {
-  const notations = readingNotations(tint.spectrum);
-  const u = axisUncertainty(tint.uncertainty.p68, tint.lab);
-  const munsell = munsellOfLab(notations.lab["C/2"], u);
+  const { u, screen, munsell } = notationsOf(tint);
   return {
     massRatio: ratioText(tint.massRatio),
     colourShare: tint.massRatio,
@@ -102,7 +111,7 @@ function predictedStep(tint: PredictedTint, fit: PredictingFit, origin: Origin):
     geometry: fit.geometry,
     lab: { "D65/10": labFigures(tint.lab, origin, u) },
     ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
-    ...screenFigures(notations.screen, origin),
+    ...screenFigures(screen, origin),
     uncertainty: tint.uncertainty.p68,
   };
 }

@@ -256,6 +256,8 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       itself: "sie selbst",
       single: "allein",
       none: "Nichts von uns kommt ihr nahe.",
+      noneKnown:
+        "Nichts von uns, das bekanntermaßen ohne sie ist, kommt ihr nahe; was noch nicht eingestuft ist, blieb außer Betracht.",
       note: "\u0394E bis etwa 2 geht nebeneinander als gleich durch. Einzelne Tuben sind gemessen, Mischungen vorhergesagt.",
       more: "Andere Rezepte, nach Ihren eigenen Wünschen",
     },

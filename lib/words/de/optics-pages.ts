@@ -78,7 +78,7 @@ export const OPTICS_PAGES: AnyWords<PageWords["optics"]> = {
       figures: (a: string, b: string) => `a*\u00a0${a}, b*\u00a0${b}`,
     },
     readWithGloss: (names: readonly string[]) =>
-      `${listed(names)} ${names.length === 1 ? "wurde" : "wurden"} mit Glanz gemessen, die anderen ohne: so gemessen, lassen sich die Grau der beiden Arten nicht vergleichen.`,
+      `${listed(names)} ${names.length === 1 ? "wurde" : "wurden"} mit Glanz gemessen, die anderen ohne: so gemessen, lassen sich die beiden Arten nicht vergleichen.`,
     group: (white: string, index: string | undefined) =>
       `${white}${index === undefined ? "" : ` (${index})`}`,
     picture: (white: string) => `In ${white}`,

@@ -6,6 +6,7 @@ import { upperFirst } from "../letter-case.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { CARDS } from "./cards.ts";
+import { CHANGES } from "./changes.ts";
 import { EXPECTATION_WORDS, inGerman } from "./closed-sets.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { GEOMETRY_NAMES } from "./geometry-names.ts";
@@ -432,8 +433,10 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Trockene Pigmente",
   },
   home: {
-    promise: (count: number) =>
-      `${count} Ölfarben, jede gezeigt, wie wir sie gemessen haben: allein und mit Weiß gemischt.`,
+    promise: (count: number, unread: number) =>
+      unread === 0
+        ? `${count} Ölfarben, jede gezeigt, wie wir sie gemessen haben: allein und mit Weiß gemischt.`
+        : `${count - unread} Ölfarben, wie wir sie gemessen haben, allein und mit Weiß gemischt, und ${unread} noch zu messen.`,
     press:
       "Tippen Sie auf eine Farbe für ihr Blatt: was sie im Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     ask: "Fragen",
@@ -534,10 +537,18 @@ export const PAGES: AnyWords<PageWords> = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
   nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
+  former: {
+    gone: (name, date) =>
+      date === undefined
+        ? `${name} gibt es auf dieser Website nicht mehr.`
+        : `${name} gibt es auf dieser Website seit dem ${date} nicht mehr.`,
+    replacedBy: (name) => `An ihrer Stelle: ${name}`,
+  },
   notFound: {
     heading: "Keine solche Seite",
     lead: "Unter dieser Adresse ist nichts. Eine Farbe kann umbenannt oder aus dem Sortiment genommen worden sein.",

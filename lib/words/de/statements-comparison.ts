@@ -45,6 +45,8 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-one-expected": () => "Dasselbe Wort, doch bei einer ist es nur eine Erwartung.",
   "compared-otherwise-known": (v) =>
     `Nicht verglichen: auf anderem Weg ermittelt für ${listed(v.names.map(within))}.`,
+  "compared-shows-ground": (v) =>
+    `Nicht verglichen: ${listed(v.names.map(within))} ${v.names.length === 1 ? "wurde auf einem Film gelesen, der seinen Untergrund" : "wurden auf Filmen gelesen, die ihren Untergrund"} durchscheinen ${v.names.length === 1 ? "lässt" : "lassen"}.`,
   "compared-not-stated": (v) => `Nicht bekannt für ${listed(v.names.map(within))}.`,
 };
 

@@ -242,6 +242,8 @@ export const MIXING_PAGES = {
       itself: "itself",
       single: "alone",
       none: "Nothing of ours comes near it.",
+      noneKnown:
+        "Nothing of ours that is known to be without them comes near it; what is not classified yet was left out.",
       note: "\u0394E up to about 2 passes for the same side by side. Single tubes are as read, mixtures predicted.",
       more: "Other recipes, by your own wishes",
     },

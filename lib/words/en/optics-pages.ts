@@ -74,7 +74,7 @@ export const OPTICS_PAGES = {
       figures: (a: string, b: string) => `a*\u00a0${a}, b*\u00a0${b}`,
     },
     readWithGloss: (names: readonly string[]) =>
-      `${listed(names)} ${names.length === 1 ? "was" : "were"} read with gloss included, the others without: as read, the greys of the two kinds do not compare.`,
+      `${listed(names)} ${names.length === 1 ? "was" : "were"} read with gloss included, the others without: as read, the two kinds do not compare.`,
     group: (white: string, index: string | undefined) =>
       `${white}${index === undefined ? "" : ` (${index})`}`,
     picture: (white: string) => `In ${white}`,

@@ -3,6 +3,7 @@ import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
 import { CARDS } from "./cards.ts";
+import { CHANGES } from "./changes.ts";
 import { NEXT_STEPS } from "./next-steps.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { HANDLING } from "./handling.ts";
@@ -418,8 +419,11 @@ export const PAGES = {
     caption: "Dry pigments",
   },
   home: {
-    promise: (count: number) =>
-      `${count} oil colours, each shown as we measured it: alone, and mixed with white.`,
+    /** @param unread how many of them have no reading yet. */
+    promise: (count: number, unread: number) =>
+      unread === 0
+        ? `${count} oil colours, each shown as we measured it: alone, and mixed with white.`
+        : `${count - unread} oil colours as we measured them, alone and mixed with white, and ${unread} still to measure.`,
     press:
       "Press a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
     ask: "Ask",
@@ -520,10 +524,18 @@ export const PAGES = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
   nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
+  former: {
+    gone: (name: string, date: string | undefined) =>
+      date === undefined
+        ? `${name} is no longer on this site.`
+        : `${name} is no longer on this site, since ${date}.`,
+    replacedBy: (name: string) => `In its place: ${name}`,
+  },
   notFound: {
     heading: "No such page",
     lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.",

@@ -45,6 +45,8 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-one-expected": () => "The same word, but for one it is only an expectation.",
   "compared-otherwise-known": (v) =>
     `Not compared: found by another method for ${listed(v.names.map(within))}.`,
+  "compared-shows-ground": (v) =>
+    `Not compared: ${listed(v.names.map(within))} ${v.names.length === 1 ? "was read on a film that shows its" : "were read on films that show their"} ground.`,
   "compared-not-stated": (v) => `Not known of ${listed(v.names.map(within))}.`,
 };
 

@@ -246,6 +246,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       itself: "él mismo",
       single: "solo",
       none: "Nada nuestro se le acerca.",
+      noneKnown:
+        "Nada de lo que sabemos que no los lleva se le acerca; lo que aún no está clasificado queda fuera.",
       note: "Hasta \u0394E 2 más o menos, lado a lado pasan por el mismo. Los tubos solos son tal como se leyeron, las mezclas previstas.",
       more: "Otras recetas, según sus propios deseos",
     },

@@ -76,7 +76,7 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       figures: (a, b) => `a*\u00a0${a}, b*\u00a0${b}`,
     },
     readWithGloss: (names) =>
-      `Leídos con el brillo incluido: ${listed(names)}; los demás sin él. Tal como se leyeron, los grises de las dos clases no se comparan.`,
+      `Leídos con el brillo incluido: ${listed(names)}; los demás sin él. Tal como se leyeron, las dos clases no se comparan.`,
     group: (white, index) => `${white}${index === undefined ? "" : ` (${index})`}`,
     picture: (white) => `En ${white}`,
     description: (parts) => `A L* 50: ${parts.join("; ")}.`,

@@ -6,6 +6,7 @@ import { upperFirst } from "../letter-case.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { CARDS } from "./cards.ts";
+import { CHANGES } from "./changes.ts";
 import { EXPECTED, GEOMETRIES, wordOf } from "./closed-words.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { HANDLING } from "./handling.ts";
@@ -421,8 +422,10 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Pigmentos secos",
   },
   home: {
-    promise: (count) =>
-      `${count} óleos, cada uno mostrado tal como lo medimos: puro, y mezclado con blanco.`,
+    promise: (count, unread) =>
+      unread === 0
+        ? `${count} óleos, cada uno mostrado tal como lo medimos: puro, y mezclado con blanco.`
+        : `${count - unread} óleos tal como los medimos, puros y mezclados con blanco, y ${unread} aún por medir.`,
     press:
       "Pulse un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
     ask: "Preguntar",
@@ -522,10 +525,18 @@ export const PAGES: AnyWords<PageWords> = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
   nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
+  former: {
+    gone: (name, date) =>
+      date === undefined
+        ? `${name} ya no está en este sitio.`
+        : `${name} ya no está en este sitio desde el ${date}.`,
+    replacedBy: (name) => `En su lugar: ${name}`,
+  },
   notFound: {
     heading: "No hay tal página",
     lead: "No hay nada en esta dirección. Puede que un color haya cambiado de nombre o salido de la gama.",

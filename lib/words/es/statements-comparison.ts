@@ -37,6 +37,8 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-one-expected": () => "La misma palabra, pero para uno es solo una previsión.",
   "compared-otherwise-known": (v) =>
     `No comparado: hallado por otro método para ${listed(v.names.map(within))}.`,
+  "compared-shows-ground": (v) =>
+    `No comparado: ${listed(v.names.map(within))}, ${v.names.length === 1 ? "leído en una película que deja ver su" : "leídos en películas que dejan ver su"} fondo.`,
   "compared-not-stated": (v) => `No se sabe de ${listed(v.names.map(within))}.`,
 };
 

@@ -247,6 +247,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       itself: "elle-même",
       single: "seule",
       none: "Rien chez nous n’en approche.",
+      noneKnown:
+        "Rien de ce que nous savons en être exempt n’en approche\u202f; ce qui n’est pas encore classé est laissé de côté.",
       note: "Jusqu’à \u0394E 2 environ, deux couleurs côte à côte passent pour la même. Les tubes simples sont tels que lus, les mélanges prévus.",
       more: "D’autres recettes, selon vos propres souhaits",
     },

@@ -76,7 +76,7 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       figures: (a, b) => `a*\u00a0${a}, b*\u00a0${b}`,
     },
     readWithGloss: (names) =>
-      `Reflet inclus à la lecture\u202f: ${listed(names)}\u202f; reflet exclu pour les autres. Tels qu’ils sont lus, les gris des deux sortes ne se comparent pas.`,
+      `Reflet inclus à la lecture\u202f: ${listed(names)}\u202f; reflet exclu pour les autres. Ainsi lues, les deux sortes ne se comparent pas.`,
     group: (white, index) => `${white}${index === undefined ? "" : ` (${index})`}`,
     picture: (white) => `Dans ${white}`,
     description: (parts) => `À L* 50\u202f: ${parts.join("\u202f; ")}.`,

@@ -6,6 +6,7 @@ import { upperFirst } from "../letter-case.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { CARDS } from "./cards.ts";
+import { CHANGES } from "./changes.ts";
 import { EXPECTED, GEOMETRIES, wordOf } from "./closed-words.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { HANDLING } from "./handling.ts";
@@ -424,8 +425,10 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Pigments secs",
   },
   home: {
-    promise: (count) =>
-      `${count} couleurs à l’huile, chacune montrée telle que nous l’avons mesurée\u202f: pure, et mêlée de blanc.`,
+    promise: (count, unread) =>
+      unread === 0
+        ? `${count} couleurs à l’huile, chacune montrée telle que nous l’avons mesurée\u202f: pure, et mêlée de blanc.`
+        : `${count - unread} couleurs à l’huile telles que nous les avons mesurées, pures et mêlées de blanc, et ${unread} encore à mesurer.`,
     press:
       "Toucher une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
     ask: "Demander",
@@ -525,10 +528,18 @@ export const PAGES: AnyWords<PageWords> = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
   nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
+  former: {
+    gone: (name, date) =>
+      date === undefined
+        ? `${name} n\u2019est plus sur ce site.`
+        : `${name} n\u2019est plus sur ce site depuis le ${date}.`,
+    replacedBy: (name) => `\u00c0 sa place\u00a0: ${name}`,
+  },
   notFound: {
     heading: "Pas de telle page",
     lead: "Il n’y a rien à cette adresse. Une couleur a peut-être changé de nom ou quitté la gamme.",

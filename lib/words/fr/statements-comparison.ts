@@ -47,6 +47,8 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-one-expected": () => "Le même mot, mais pour l’un ce n’est qu’une prévision.",
   "compared-otherwise-known": (v) =>
     `Non comparé\u202f: trouvé par une autre méthode pour ${listed(v.names.map(within))}.`,
+  "compared-shows-ground": (v) =>
+    `Non comparé\u202f: ${listed(v.names.map(within))}, ${v.names.length === 1 ? "lu sur un film qui laisse voir son" : "lus sur des films qui laissent voir leur"} fond.`,
   "compared-not-stated": (v) => `Inconnu pour ${listed(v.names.map(within))}.`,
 };
 

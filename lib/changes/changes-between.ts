@@ -1,0 +1,167 @@
+import type {
+  PublishedAnswer,
+  PublishedCautions,
+  PublishedColour,
+  PublishedState,
+} from "./published-state.ts";
+
+/** Lists of a sheet's cautions. */
+export type CautionList = Exclude<keyof PublishedCautions, "signalWord">;
+const CAUTION_LISTS: readonly CautionList[] = [
+  "pictograms",
+  "hazardStatements",
+  "precautionaryStatements",
+  "supplemental",
+  "studio",
+];
+
+/** One difference that a customer would see. */
+export type Change =
+  | { readonly kind: "new" | "gone" | "otherwise" }
+  | { readonly kind: "discontinued"; readonly date: string }
+  | { readonly kind: "renamed"; readonly before: string; readonly now: string }
+  | {
+      readonly kind: "figure";
+      /** Path in the sheet. */
+      readonly figure: string;
+      readonly before: string | undefined;
+      readonly now: string | undefined;
+    }
+  | { readonly kind: "sizes"; readonly came: readonly string[]; readonly went: readonly string[] }
+  | { readonly kind: "signal word"; readonly before: string | null; readonly now: string | null }
+  | {
+      readonly kind: "cautions";
+      readonly of: CautionList;
+      readonly came: readonly string[];
+      readonly went: readonly string[];
+    };
+
+/** A colour or an answer that reads otherwise than it did, came or went. */
+export interface ChangedThing {
+  readonly what: "colour" | "answer";
+  readonly slug: string;
+  /** A colour's name, an answer's question. */
+  readonly name: string;
+  readonly changes: readonly Change[];
+}
+
+/** Everything that a customer would see differ between two states of a site: colours first, each in order of slug. */
+export function changesBetween(before: PublishedState, now: PublishedState): ChangedThing[] {
+  return [
+    ...changedThings("colour", before.colours, now.colours, ({ name }) => name, colourChanges),
+    ...(before.answers === undefined || now.answers === undefined
+      ? []
+      : changedThings(
+          "answer",
+          before.answers,
+          now.answers,
+          ({ question }) => question,
+          answerChanges,
+        )),
+  ];
+}
+
+function changedThings<T extends { readonly slug: string }>(
+  what: ChangedThing["what"],
+  before: readonly T[],
+  now: readonly T[],
+  nameOf: (one: T) => string,
+  changesOf: (before: T, now: T) => Change[],
+): ChangedThing[] {
+  const earlier = new Map(before.map((one) => [one.slug, one]));
+  const later = new Map(now.map((one) => [one.slug, one]));
+  return [...new Set([...earlier.keys(), ...later.keys()])].sort().flatMap((slug) => {
+    const [old, own] = [earlier.get(slug), later.get(slug)];
+    const shown = own ?? old;
+    if (shown === undefined) return [];
+    const changes: Change[] =
+      old === undefined
+        ? [{ kind: "new" }]
+        : own === undefined
+          ? [{ kind: "gone" }]
+          : changesOf(old, own);
+    return changes.length === 0 ? [] : [{ what, slug, name: nameOf(shown), changes }];
+  });
+}
+
+function answerChanges(before: PublishedAnswer, now: PublishedAnswer): Change[] {
+  if (before.revision === now.revision) return [];
+  return before.question === now.question
+    ? [{ kind: "otherwise" }]
+    : [{ kind: "renamed", before: before.question, now: now.question }];
+}
+
+function colourChanges(before: PublishedColour, now: PublishedColour): Change[] {
+  const told: Change[] = [
+    ...(before.name === now.name
+      ? []
+      : [{ kind: "renamed", before: before.name, now: now.name } as const]),
+    ...(now.discontinued === undefined || before.discontinued === now.discontinued
+      ? []
+      : [{ kind: "discontinued", date: now.discontinued } as const]),
+    ...figureChanges(before.states, now.states),
+    ...sizeChanges(before.sizes, now.sizes),
+    ...cautionChanges(before.cautions, now.cautions),
+  ];
+  return told.length > 0 || before.revision === now.revision ? told : [{ kind: "otherwise" }];
+}
+
+function figureChanges(
+  before: PublishedColour["states"],
+  now: PublishedColour["states"],
+): Change[] {
+  return [...new Set([...Object.keys(before), ...Object.keys(now)])]
+    .filter((figure) => before[figure] !== now[figure])
+    .map((figure) => ({ kind: "figure", figure, before: before[figure], now: now[figure] }));
+}
+
+function sizeChanges(before: PublishedColour["sizes"], now: PublishedColour["sizes"]): Change[] {
+  if (before === undefined || now === undefined) return [];
+  const { came, went } = membersChanged(before, now);
+  return came.length + went.length === 0 ? [] : [{ kind: "sizes", came, went }];
+}
+
+function cautionChanges(before: PublishedCautions, now: PublishedCautions): Change[] {
+  return [
+    ...(before.signalWord === now.signalWord
+      ? []
+      : [{ kind: "signal word", before: before.signalWord, now: now.signalWord } as const]),
+    ...CAUTION_LISTS.flatMap((of): Change[] => {
+      const { came, went } = membersChanged(before[of], now[of]);
+      return came.length + went.length === 0 ? [] : [{ kind: "cautions", of, came, went }];
+    }),
+  ];
+}
+
+function membersChanged(
+  before: readonly string[],
+  now: readonly string[],
+): { readonly came: readonly string[]; readonly went: readonly string[] } {
+  return {
+    came: now.filter((one) => !before.includes(one)),
+    went: before.filter((one) => !now.includes(one)),
+  };
+}
+
+/** Signal words by their weight: CLP, Article 20(3) has Danger stand alone where both would. @source clp */
+const WEIGHT: Readonly<Record<string, number>> = { Danger: 2, Warning: 1 };
+
+/**
+ * The part of a thing's changes by which a caution got weaker: a signal word of less weight or none, or a pictogram, statement or
+ * caution that is no longer given, whatever else came in its place.
+ */
+export function weakenings({ what, changes }: ChangedThing): Change[] {
+  if (what !== "colour") return [];
+  return changes.filter((change) => {
+    if (change.kind === "signal word")
+      return (WEIGHT[change.before ?? ""] ?? 0) > (WEIGHT[change.now ?? ""] ?? 0);
+    return change.kind === "cautions" && change.went.length > 0;
+  });
+}
+
+/** Colours that a site no longer has. */
+export function removedColours(changed: readonly ChangedThing[]): ChangedThing[] {
+  return changed.filter(
+    ({ what, changes }) => what === "colour" && changes.some(({ kind }) => kind === "gone"),
+  );
+}

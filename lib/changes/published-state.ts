@@ -1,0 +1,122 @@
+/** What a manifest says that a site tells its customers, as far as two of them can be compared. */
+
+/** Label elements and cautions of a sheet, each as one text or code. */
+export interface PublishedCautions {
+  readonly signalWord: string | null;
+  readonly pictograms: readonly string[];
+  readonly hazardStatements: readonly string[];
+  readonly precautionaryStatements: readonly string[];
+  readonly supplemental: readonly string[];
+  readonly studio: readonly string[];
+}
+
+export interface PublishedColour {
+  readonly slug: string;
+  readonly name: string;
+  /** Changes with anything that the sheet says. */
+  readonly revision: string;
+  /** Finished text of figures, by path. */
+  readonly states: Readonly<Record<string, string>>;
+  /** Sizes with their prices, as the sheet prints them; undefined in a manifest that did not say them. */
+  readonly sizes: readonly string[] | undefined;
+  readonly cautions: PublishedCautions;
+  readonly discontinued: string | undefined;
+}
+
+export interface PublishedAnswer {
+  readonly slug: string;
+  readonly question: string;
+  /** Changes with question, summary and text. */
+  readonly revision: string;
+}
+
+/** One thing that changed on a day, in finished sentences. */
+export interface PastChange {
+  /** YYYY-MM-DD */
+  readonly date: string;
+  /** Of the page that it is about, below the site's folder. */
+  readonly address: string;
+  readonly title: string;
+  readonly sentences: readonly string[];
+}
+
+export interface PublishedState {
+  readonly colours: readonly PublishedColour[];
+  /** undefined in a manifest that did not list them. */
+  readonly answers: readonly PublishedAnswer[] | undefined;
+  /** What changed before, newest first. */
+  readonly past: readonly PastChange[];
+  /** Every file of the site, below its folder. */
+  readonly files: readonly string[];
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+
+/** What a manifest says, parsed from its JSON; what an older one left out is empty, or undefined where that would read as none. */
+export function publishedState(manifest: unknown): PublishedState {
+  const { sheets, answers, changes, files } = fields(manifest);
+  return {
+    colours: list(sheets).map((sheet) => colour(fields(sheet))),
+    answers: Array.isArray(answers) ? answers.map((one) => answer(fields(one))) : undefined,
+    past: list(changes).flatMap((one) => pastChange(fields(one))),
+    files: texts(files),
+  };
+}
+
+function colour({
+  slug,
+  name,
+  revision,
+  states,
+  sizes,
+  cautions,
+  discontinued,
+}: Fields): PublishedColour {
+  const { signalWord, ...lists } = fields(cautions);
+  return {
+    slug: text(slug),
+    name: text(name),
+    revision: text(revision),
+    states: Object.fromEntries(
+      Object.entries(fields(states)).filter(
+        (state): state is [string, string] => typeof state[1] === "string",
+      ),
+    ),
+    sizes: Array.isArray(sizes) ? texts(sizes) : undefined,
+    cautions: {
+      signalWord: typeof signalWord === "string" ? signalWord : null,
+      pictograms: texts(lists["pictograms"]),
+      hazardStatements: texts(lists["hazardStatements"]),
+      precautionaryStatements: texts(lists["precautionaryStatements"]),
+      supplemental: texts(lists["supplemental"]),
+      studio: texts(lists["studio"]),
+    },
+    discontinued: typeof discontinued === "string" ? discontinued : undefined,
+  };
+}
+
+function answer({ slug, question, revision }: Fields): PublishedAnswer {
+  return { slug: text(slug), question: text(question), revision: text(revision) };
+}
+
+function pastChange({ date, address, title, sentences }: Fields): PastChange[] {
+  return typeof date === "string" && /^\d{4}-\d{2}-\d{2}$/.test(date)
+    ? [{ date, address: text(address), title: text(title), sentences: texts(sentences) }]
+    : [];
+}
+
+function fields(value: unknown): Fields {
+  return typeof value === "object" && value !== null ? (value as Fields) : {};
+}
+
+function list(value: unknown): readonly unknown[] {
+  return Array.isArray(value) ? value : [];
+}
+
+function texts(value: unknown): string[] {
+  return list(value).filter((one) => typeof one === "string");
+}
+
+function text(value: unknown): string {
+  return typeof value === "string" ? value : "";
+}

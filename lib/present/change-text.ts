@@ -1,0 +1,70 @@
+import type { Change, ChangedThing } from "../changes/changes-between.ts";
+import { FIGURE_TABLE } from "../sheet/figure-table.ts";
+import type { Words } from "../words/words.ts";
+
+/** What changed of a colour or an answer, a sentence each. */
+export function changeSentences(thing: ChangedThing, words: Words): string[] {
+  return thing.changes.flatMap((change) => changeTexts(change, thing.what, words));
+}
+
+/** One difference in words: a sentence for each thing that came or went. */
+export function changeTexts(change: Change, what: ChangedThing["what"], words: Words): string[] {
+  const text = words.pages.changes;
+  switch (change.kind) {
+    case "new":
+    case "gone":
+    case "otherwise":
+      return [text[change.kind][what]];
+    case "discontinued":
+      return [text.discontinued(words.date(change.date))];
+    case "renamed":
+      return [text.renamed(change.before, change.now)];
+    case "figure":
+      return [figureText(change, words)];
+    case "sizes":
+      return listTexts(text.sizes, change, words);
+    case "signal word":
+      return [
+        text.figure(
+          text.signalWord,
+          signalWord(change.before, words),
+          signalWord(change.now, words),
+        ),
+      ];
+    case "cautions": {
+      const named = (one: string): string =>
+        change.of === "pictograms" ? (words.pictograms[one] ?? one) : one.replace(/\.$/, "");
+      return listTexts(
+        text.cautions[change.of],
+        { came: change.came.map(named), went: change.went.map(named) },
+        words,
+      );
+    }
+  }
+}
+
+function figureText(
+  { figure, before, now }: Extract<Change, { readonly kind: "figure" }>,
+  words: Words,
+): string {
+  const text = words.pages.changes;
+  const word = FIGURE_TABLE.find(({ pattern }) => pattern === figure)?.word;
+  const what = word === undefined ? figure : words.figures[word];
+  if (now === undefined) return text.figureWent(what, before ?? "");
+  return before === undefined ? text.figureCame(what, now) : text.figure(what, before, now);
+}
+
+function listTexts(
+  what: string,
+  { came, went }: { readonly came: readonly string[]; readonly went: readonly string[] },
+  words: Words,
+): string[] {
+  const text = words.pages.changes;
+  return [...went.map((one) => text.went(what, one)), ...came.map((one) => text.came(what, one))];
+}
+
+function signalWord(word: string | null, words: Words): string {
+  return word === "Danger" || word === "Warning"
+    ? words.signalWords[word]
+    : words.pages.changes.noSignalWord;
+}

@@ -1,0 +1,155 @@
+import { describe, expect, test } from "vitest";
+import {
+  changesBetween,
+  removedColours,
+  weakenings,
+  type Change,
+} from "../../lib/changes/changes-between.ts";
+import { publishedState } from "../../lib/changes/published-state.ts";
+import { changeSentences } from "../../lib/present/change-text.ts";
+import { WORDS } from "../../lib/words/languages.ts";
+
+const CAUTIONS = {
+  signalWord: "Warning",
+  pictograms: ["GHS09"],
+  hazardStatements: ["H410"],
+  precautionaryStatements: ["P273"],
+  supplemental: ["EUH210"],
+  studio: ["Keep it out of the air."],
+};
+const SHEET = {
+  slug: "zinc-white",
+  name: "Zinc White",
+  revision: "aaaa",
+  states: { "drying.class": "slow", "oil.finish": "satin" },
+  sizes: ["40 ml £8.00"],
+  cautions: CAUTIONS,
+};
+const ANSWER = { slug: "is-it-dry", question: "Is it dry?", revision: "1" };
+const state = (sheet: object = {}, more: object = {}) =>
+  publishedState({ sheets: [{ ...SHEET, ...sheet }], answers: [ANSWER], ...more });
+const changesOf = (now: object): readonly Change[] =>
+  changesBetween(state(), state(now))[0]?.changes ?? [];
+
+describe("what a customer would see differ", () => {
+  test("nothing between two of the same", () => {
+    expect(changesBetween(state(), state())).toEqual([]);
+  });
+
+  test.each<[string, object, readonly Change[]]>([
+    [
+      "a figure",
+      { revision: "b", states: { ...SHEET.states, "drying.class": "fast" } },
+      [{ kind: "figure", figure: "drying.class", before: "slow", now: "fast" }],
+    ],
+    [
+      "a figure that is stated no longer",
+      { revision: "b", states: { "oil.finish": "satin" } },
+      [{ kind: "figure", figure: "drying.class", before: "slow", now: undefined }],
+    ],
+    [
+      "a price",
+      { sizes: ["40 ml £9.00"] },
+      [{ kind: "sizes", came: ["40 ml £9.00"], went: ["40 ml £8.00"] }],
+    ],
+    ["a name", { name: "Zinc" }, [{ kind: "renamed", before: "Zinc White", now: "Zinc" }]],
+    [
+      "a paint that is made no more",
+      { discontinued: "2026-05-01" },
+      [{ kind: "discontinued", date: "2026-05-01" }],
+    ],
+    ["what no list names", { revision: "b" }, [{ kind: "otherwise" }]],
+    [
+      "a statement more",
+      { cautions: { ...CAUTIONS, hazardStatements: ["H410", "H302"] } },
+      [{ kind: "cautions", of: "hazardStatements", came: ["H302"], went: [] }],
+    ],
+  ])("%s", (_, now, expected) => {
+    expect(changesOf(now)).toEqual(expected);
+  });
+
+  test("colours and questions that came and went, and a text that changed", () => {
+    const changed = changesBetween(
+      publishedState({
+        sheets: [{ ...SHEET, slug: "a" }],
+        answers: [ANSWER, { ...ANSWER, slug: "b" }],
+      }),
+      publishedState({
+        sheets: [{ ...SHEET, slug: "c" }],
+        answers: [{ ...ANSWER, revision: "2" }],
+      }),
+    );
+    expect(changed.map(({ what, slug, changes }) => [what, slug, changes[0]?.kind])).toEqual([
+      ["colour", "a", "gone"],
+      ["colour", "c", "new"],
+      ["answer", "b", "gone"],
+      ["answer", "is-it-dry", "otherwise"],
+    ]);
+    expect(removedColours(changed).map(({ slug }) => slug)).toEqual(["a"]);
+  });
+
+  test("of a manifest that did not list sizes or answers, none of them is said to be new", () => {
+    const { sizes: _, ...without } = SHEET;
+    expect(changesBetween(publishedState({ sheets: [without] }), state())).toEqual([]);
+  });
+});
+
+describe("a caution that got weaker", () => {
+  const weaker = (cautions: object): string[] =>
+    changesBetween(state(), state({ cautions: { ...CAUTIONS, ...cautions } }))
+      .flatMap(weakenings)
+      .map(({ kind }) => kind);
+  // basis: published. CLP, Article 20(3): Danger outweighs Warning. Everything else that is no longer said counts.
+  test.each<[string, object, readonly string[]]>([
+    ["a lower signal word: none for Warning", { signalWord: null }, ["signal word"]],
+    ["no higher one", { signalWord: "Danger" }, []],
+    ["a pictogram less", { pictograms: [] }, ["cautions"]],
+    ["a hazard statement less", { hazardStatements: [] }, ["cautions"]],
+    ["one exchanged for another", { hazardStatements: ["H411"] }, ["cautions"]],
+    ["a precautionary statement less", { precautionaryStatements: [] }, ["cautions"]],
+    ["a supplemental one less", { supplemental: [] }, ["cautions"]],
+    ["a studio caution less", { studio: [] }, ["cautions"]],
+    [
+      "one more of each is stronger",
+      { pictograms: ["GHS09", "GHS07"], studio: ["Keep it out of the air.", "x"] },
+      [],
+    ],
+  ])("%s", (_, cautions, expected) => {
+    expect(weaker(cautions)).toEqual(expected);
+  });
+
+  test("Danger to Warning is weaker", () => {
+    const changed = changesBetween(
+      state({ cautions: { ...CAUTIONS, signalWord: "Danger" } }),
+      state(),
+    );
+    expect(changed.flatMap(weakenings)).toHaveLength(1);
+  });
+});
+
+describe("in words", () => {
+  const thing = changesBetween(
+    state(),
+    state({
+      revision: "b",
+      states: { "drying.class": "fast" },
+      sizes: ["40 ml £9.00"],
+      cautions: { ...CAUTIONS, signalWord: null, pictograms: [] },
+    }),
+  )[0];
+  test("in English", () => {
+    expect(thing === undefined ? [] : changeSentences(thing, WORDS.en)).toEqual([
+      "Drying: fast; it was slow.",
+      "Finish: no longer stated; it was satin.",
+      "Sizes and prices: no longer 40 ml £8.00.",
+      "Sizes and prices: now 40 ml £9.00.",
+      "Signal word: none; it was Warning.",
+      "Pictogram: no longer Environment.",
+    ]);
+  });
+  test.each(["de", "fr", "es"] as const)("in %s no English is left", (language) => {
+    const said = thing === undefined ? [] : changeSentences(thing, WORDS[language]);
+    expect(said).toHaveLength(6);
+    expect(said.join(" ")).not.toMatch(/no longer|now|it was|Warning/);
+  });
+});

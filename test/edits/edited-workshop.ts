@@ -1,0 +1,224 @@
+import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
+import { workCacheOf, type WorkCache } from "../../lib/kept/work-cache.ts";
+import { keptParsers } from "../../lib/records/kept-parsers.ts";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import type { FileParsers } from "../../lib/records/parsed-files.ts";
+import { printedSite } from "../../lib/site/printed-site.ts";
+import { siteOf } from "../../lib/site/site-of-records.ts";
+import type { OutputKind } from "../../lib/site/output-manifest.ts";
+import type { Site } from "../../lib/site/site.ts";
+import { writeData, writeSite } from "../../lib/site/write-site.ts";
+import { chanceOf, chosen, index, type Chance } from "../fuzz/chance.ts";
+import { WHOLE_WORKSHOP } from "./whole-workshop.ts";
+
+/** After every date of the records. */
+const TODAY = "2026-12-31";
+
+export interface EditsReport {
+  /** Edits that the records took, by the folder of the record; files that came and went are "files". */
+  readonly taken: Readonly<Record<string, number>>;
+  /** Edits that were refused, cold and warm in the same words. */
+  readonly refused: number;
+  /** Builds that were compared file by file, pages rendered. */
+  readonly rendered: number;
+  /** What a warm build had otherwise than a cold one, with the edit that shows it. */
+  readonly stale: readonly string[];
+}
+
+/**
+ * Edit a small workshop again and again, and after each edit hold what is made out of the cache
+ * against what is made without it, to the last byte.
+ * @param home an empty folder for it.
+ * @param renderEvery of so many edits one is rendered to pages, the workshop's too, which takes longest.
+ */
+export async function editedWorkshop(
+  edits: number,
+  seed: number,
+  home: string,
+  renderEvery: number,
+  told: (what: string) => void = () => undefined,
+): Promise<EditsReport> {
+  const chance = chanceOf(seed);
+  const content = join(home, "content");
+  const texts = new Map(Object.entries(WHOLE_WORKSHOP));
+  for (const [path, text] of texts) write(join(content, path), text);
+  const warm: Making = {
+    // The sources run as they are: to this cache they are one version of the program.
+    cache: { ...workCacheOf(content), programPart: () => "of this test" },
+    parsers: keptParsers(),
+    dir: (times) => join(home, `warm-${times}`),
+    earlier: join(home, "none"),
+  };
+  const taken: Record<string, number> = {};
+  const stale: string[] = [];
+  let [refused, rendered, done, earlier] = [0, 0, 0, warm.earlier];
+  for (let tries = 0; done < edits && tries < 20 * edits; tries++) {
+    const { path, text, kind } = edit(texts, chance);
+    const before = texts.get(path);
+    put(content, path, text);
+    const isRendered = (done + 1) % renderEvery === 0;
+    const own = { ...warm, earlier };
+    const made = await madeWith(own, content, done, isRendered);
+    const cold = await madeWith(
+      { dir: (times) => join(home, `cold-${times}`), earlier: join(home, "none") },
+      content,
+      done,
+      isRendered,
+    );
+    const differing = differences(made.files, cold.files);
+    if (differing.length > 0)
+      stale.push(`edit ${done} (${path}): ${differing.slice(0, 5).join(", ")}`);
+    rmSync(join(home, `cold-${done}`), { recursive: true, force: true });
+    if (made.isRefused) {
+      refused++;
+      put(content, path, before);
+      continue;
+    }
+    if (text === undefined) texts.delete(path);
+    else texts.set(path, text);
+    taken[kind] = (taken[kind] ?? 0) + 1;
+    if (isRendered) rendered++;
+    if (earlier !== warm.earlier) rmSync(earlier, { recursive: true, force: true });
+    earlier = warm.dir(done);
+    done++;
+    told(`${done} of ${edits}`);
+  }
+  return { taken, refused, rendered, stale };
+}
+
+interface Making {
+  readonly cache?: WorkCache;
+  readonly parsers?: FileParsers;
+  readonly dir: (times: number) => string;
+  readonly earlier: string;
+}
+
+interface MadeFiles {
+  readonly isRefused: boolean;
+  /** By path; of a build that is not rendered a page's view. */
+  readonly files: ReadonlyMap<string, string>;
+}
+
+async function madeWith(
+  { cache, parsers, dir, earlier }: Making,
+  content: string,
+  times: number,
+  isRendered: boolean,
+): Promise<MadeFiles> {
+  const { records, diagnostics } = loadRecords(content, dirname(content), TODAY, parsers);
+  const told = new Map([["diagnostics", diagnostics.map(formatDiagnostic).join("\n")]]);
+  if (records === undefined) return { isRefused: true, files: told };
+  const { site: onScreen, workshop, warnings } = siteOf(records, records.newestDate, cache);
+  told.set("warnings", warnings.map(formatDiagnostic).join("\n"));
+  const [out, bench] = [join(dir(times), "site"), join(dir(times), "workshop")];
+  const { site } = printedSite(onScreen, join(earlier, "site"), cache);
+  const outputs: readonly (readonly [Site, string, OutputKind])[] = [
+    [site, out, "site"],
+    ...(isRendered
+      ? [[workshop({ isPrinted: true, printedCards: undefined }), bench, "workshop"] as const]
+      : []),
+  ];
+  for (const [one, to, output] of outputs) {
+    mkdirSync(to, { recursive: true });
+    if (isRendered)
+      await writeSite(one, {
+        output,
+        kind: "paper",
+        dir: to,
+        earlierDir: join(earlier, output),
+        ...(cache === undefined ? {} : { cache }),
+      });
+    else writeData(one, to);
+    for (const [path, text] of isRendered ? filesIn(to) : [...viewsOf(one), ...filesIn(to)])
+      told.set(`${output}/${path}`, text);
+  }
+  return { isRefused: false, files: told };
+}
+
+function viewsOf({ pages }: Site): [string, string][] {
+  return pages.map(({ path, site, view }) => [path, JSON.stringify([site, view])]);
+}
+
+function filesIn(dir: string): [string, string][] {
+  return readdirSync(dir, { recursive: true, encoding: "utf8" })
+    .filter((path) => statSync(join(dir, path)).isFile())
+    .map((path) => [path, readFileSync(join(dir, path), "latin1")]);
+}
+
+function differences(
+  one: ReadonlyMap<string, string>,
+  other: ReadonlyMap<string, string>,
+): string[] {
+  return [...new Set([...one.keys(), ...other.keys()])].filter(
+    (path) => one.get(path) !== other.get(path),
+  );
+}
+
+interface Edit {
+  readonly path: string;
+  /** Undefined where the file goes. */
+  readonly text: string | undefined;
+  readonly kind: string;
+}
+
+const CAME = /-copy-\d+\./;
+
+/** A number moved a little, a note lengthened, a record copied under another name, or such a copy removed. */
+function edit(texts: ReadonlyMap<string, string>, chance: Chance): Edit {
+  const kinds = [...new Set([...texts.keys()].map(kindOf)), "files"];
+  const kind = chosen(chance, kinds);
+  if (kind === "files") return { ...cameOrWent(texts, chance), kind };
+  const path = chosen(
+    chance,
+    [...texts.keys()].filter((one) => kindOf(one) === kind),
+  );
+  const text = texts.get(path) ?? "";
+  return { path, kind, text: chance() < 0.2 ? reworded(text, path) : renumbered(text, chance) };
+}
+
+function kindOf(path: string): string {
+  return path.split("/")[0] ?? path;
+}
+
+function cameOrWent(texts: ReadonlyMap<string, string>, chance: Chance): Omit<Edit, "kind"> {
+  const copies = [...texts.keys()].filter((path) => CAME.test(path));
+  if (copies.length > 0 && chance() < 0.5) return { path: chosen(chance, copies), text: undefined };
+  const path = chosen(
+    chance,
+    [...texts.keys()].filter((one) => /^(?:colours|pigments|answers|sources)\//.test(one)),
+  );
+  const name = `-copy-${index(chance, 3)}.`;
+  return {
+    path: path.replace(/(?:-copy-\d)?\./, name),
+    text: (texts.get(path) ?? "").replace(/^(name|question|citation): (.*)$/m, "$1: $2 again"),
+  };
+}
+
+function reworded(text: string, path: string): string {
+  return path.endsWith(".md")
+    ? `${text}More of it.\n`
+    : text.replace(/^(name|citation): "?([^"\n]*)"?$/m, '$1: "$2 x"');
+}
+
+const NUMBER = /(?<![\w.-])\d+(?:\.\d+)?(?![\w.-])/g;
+
+function renumbered(text: string, chance: Chance): string {
+  const found = [...text.matchAll(NUMBER)];
+  if (found.length === 0) return text;
+  const { index: from, 0: number } = chosen(chance, found);
+  const decimals = number.split(".")[1]?.length ?? 0;
+  const moved = (Number(number) * (0.9 + 0.2 * chance())).toFixed(Math.min(decimals + 1, 4));
+  return text.slice(0, from) + moved + text.slice(from + number.length);
+}
+
+function put(content: string, path: string, text: string | undefined): void {
+  if (text === undefined) rmSync(join(content, path), { force: true });
+  else write(join(content, path), text);
+}
+
+function write(file: string, text: string): void {
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, text);
+}
