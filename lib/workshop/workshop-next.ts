@@ -27,6 +27,7 @@ export function workshopNextPage(
     sheets.map(({ sheet }) => sheet),
     answers,
     TRIED,
+    context,
   );
   const lines = nextLines(steps, records, words).slice(0, SHOWN);
   const due = allDueLines(context, matter);

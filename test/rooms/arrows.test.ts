@@ -35,6 +35,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["answers", "print"],
   ["workshop"],
   ["site"],
+  ["publish"],
   ["commands"],
 ];
 /** The spectral sciences look up colours; what only wires Eleventy belongs to the site that it wires. */
@@ -58,6 +59,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   "ml-matrix": /^lib\/patches\//,
   zod: /^lib\/(?:knowledge|records)\//,
   yaml: /^lib\/(?:knowledge|records)\//,
+  aws4fetch: /^lib\/publish\/bucket-target\.ts$/,
   saxes: /^lib\/records\/readings\//,
   "csv-parse": /^lib\/(?:knowledge|records\/readings)\//,
   "csv-stringify": /^lib\/(?:site|records\/readings)\//,
@@ -91,6 +93,7 @@ const NODE_ROOMS = new Set([
   "records",
   "photographs",
   "print",
+  "publish",
   "site",
   "commands",
 ]);
