@@ -230,7 +230,7 @@ export function claimTable(
     ],
     rows: claims.map((held): CellView[] => [
       {
-        text: claimText(held, nameOf, words),
+        text: claimText(held, nameOf, words, (slug) => index.sheet(slug)),
         ...(held.faults.length === 0 ? {} : { note: text.broken }),
       },
       todayCell(held, nameOf, index, words),
@@ -250,7 +250,11 @@ function todayCell(
     const { colour, figure } = pathParts(claim.fact);
     const sheet = index.sheet(colour);
     const at = sheet === undefined ? undefined : factAt(sheet, figure);
-    return { text: at !== undefined && "fact" in at ? factText(at.fact, words) : "\u2013" };
+    if (at === undefined || !("fact" in at)) return { text: "\u2013" };
+    const members = Array.isArray(at.fact) ? at.fact : [];
+    if ("includes" in claim) return { text: factText(members.includes(claim.includes), words) };
+    if ("lacks" in claim) return { text: factText(members.includes(claim.lacks), words) };
+    return { text: factText(at.fact, words) };
   }
   const [own, ...others] = figures;
   if (own === undefined) return { text: "\u2013", standing: standingWord("not stated", words) };

@@ -152,6 +152,8 @@ export interface ListBlock {
 export interface LinesBlock {
   readonly kind: "lines";
   readonly lines: readonly LineView[];
+  /** One paragraph with a line for each, where a page has hundreds of them: a line without a name is a remark. */
+  readonly isDense?: true;
 }
 
 export interface LineView {

@@ -12,15 +12,9 @@ export type Fact = string | number | boolean | null | readonly string[];
  * its rule. What the sheet leaves out, a list that is not there among it, is null.
  */
 export function factAt(sheet: Sheet, path: string): { readonly fact: Fact } | LostPath {
-  let node: unknown = sheet;
-  for (const key of path.split(".")) {
-    const members = membersOf(node);
-    if (!members.has(key)) {
-      const nearest = nearestWord(key, members.keys());
-      return { lost: "figure", ...(nearest === undefined ? {} : { nearest }) };
-    }
-    node = members.get(key);
-  }
+  const found = nodeAt(sheet, path);
+  if ("lost" in found) return found;
+  const { node } = found;
   if (isFigure(node)) return { lost: "figure", nearest: "a claim with the key `figure`" };
   if (node === undefined || node === null) return { fact: null };
   if (Array.isArray(node))
@@ -31,6 +25,25 @@ export function factAt(sheet: Sheet, path: string): { readonly fact: Fact } | Lo
     return { fact: node };
   const nearest = nearestWord("", membersOf(node).keys());
   return { lost: "figure", ...(nearest === undefined ? {} : { nearest }) };
+}
+
+/** A member of a list on a sheet, by the name that a claim gives it: a sentence, a pigment, an act of a market. */
+export function factMember(sheet: Sheet, path: string, name: string): unknown {
+  const found = nodeAt(sheet, path);
+  return "lost" in found ? undefined : membersOf(found.node).get(name);
+}
+
+function nodeAt(sheet: Sheet, path: string): { readonly node: unknown } | LostPath {
+  let node: unknown = sheet;
+  for (const key of path.split(".")) {
+    const members = membersOf(node);
+    if (!members.has(key)) {
+      const nearest = nearestWord(key, members.keys());
+      return { lost: "figure", ...(nearest === undefined ? {} : { nearest }) };
+    }
+    node = members.get(key);
+  }
+  return { node };
 }
 
 function membersOf(node: unknown): ReadonlyMap<string, unknown> {

@@ -11,6 +11,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   mullstone cards               print shelf cards into one PDF
   mullstone labels              print labels for tubes and jars into one PDF
   mullstone next                what to measure, ask or print next
+  mullstone publish --to TARGET say what would differ from what is published, and bring the site there
   mullstone read FILE           say what an instrument's file holds, and write it as a reading
   mullstone new KIND "Name"     write a commented starter record of a workshop, pigment, vehicle, colour, answer, lot or trial
 
@@ -33,6 +34,10 @@ const HELP = `mullstone: colour sheets from a workshop's records
                    for addresses that would be lost, of cards and next for cards that say something else
   --incomplete     of cards: those without a colour or a price as well
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
+  --to TARGET      of publish: a folder, rsync:USER@HOST:/FOLDER/ or s3:BUCKET/FOLDER
+  --endpoint URL   of publish: where a store that speaks as S3 does is reached (default: AWS_ENDPOINT_URL, else that of AWS_REGION)
+  --dry-run        of publish: say what would differ and which files would move, and move none
+  --confirm WHAT   of publish: removals, cautions or both, commas between: a colour may go, a caution may get weaker
   --claims warn    claims of answers that no longer hold are warnings (default: error)
 `;
 
@@ -43,6 +48,7 @@ const COMMANDS: readonly string[] = [
   "cards",
   "labels",
   "next",
+  "publish",
   "read",
   "new",
 ];
@@ -95,6 +101,10 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         copies: { type: "string", default: "1" },
         uses: { type: "string" },
         json: { type: "boolean", default: false },
+        to: { type: "string" },
+        endpoint: { type: "string" },
+        "dry-run": { type: "boolean", default: false },
+        confirm: { type: "string" },
         help: { type: "boolean", short: "h", default: false },
       },
     });
@@ -168,6 +178,18 @@ export async function runCommand(args: readonly string[]): Promise<number> {
       );
     case "next":
       return (await import("./next.ts")).next(options, values.since);
+    case "publish": {
+      const confirmed = values.confirm === undefined ? [] : values.confirm.split(",");
+      const unknown = confirmed.find((one) => !isConfirmation(one));
+      return unknown === undefined
+        ? (await import("./publish.ts")).publish(options, {
+            to: values.to,
+            endpoint: values.endpoint,
+            dryRun: values["dry-run"],
+            confirmed: confirmed.filter(isConfirmation),
+          })
+        : complaint(`--confirm can't be ${unknown}: it takes removals, cautions or both`);
+    }
     case "read":
       return words.length > 1
         ? complaint("A file is read by: mullstone read FILE")
@@ -177,7 +199,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     default: {
       const near = nearestWord(command, COMMANDS);
       return complaint(
-        `There is no command ${command}: it is start, build, check, cards, labels, next, read or new${near === undefined ? "" : `; nearest: ${near}`}`,
+        `There is no command ${command}: it is start, build, check, cards, labels, next, publish, read or new${near === undefined ? "" : `; nearest: ${near}`}`,
       );
     }
   }
@@ -186,6 +208,10 @@ export async function runCommand(args: readonly string[]): Promise<number> {
 /** What a thread of the program does: it writes sites, one after another. */
 export async function workInThread(): Promise<void> {
   await import("../site/site-thread-work.ts");
+}
+
+function isConfirmation(text: string): text is "removals" | "cautions" {
+  return text === "removals" || text === "cautions";
 }
 
 function complaint(sentence: string): number {

@@ -1,6 +1,8 @@
 import { mkdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
+import { formatDiagnostic } from "../diagnostics/diagnostic.ts";
+import { printedOrder } from "../diagnostics/printed-order.ts";
 import { folderState } from "../site/folder-state.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { PACKAGE_ROOT } from "../site/package-root.ts";
@@ -14,10 +16,15 @@ export interface BuiltPages {
   readonly workshop: string;
 }
 
+/** Why there are no new pages: a line a complaint, with its file and line. */
+export interface BuildFault {
+  readonly fault: string;
+}
+
 /** Builds of a content folder as it is edited, each in a folder of its own. */
 export interface LiveBuilds {
-  /** Build once: the folders of its pages; undefined where a fault, told, left no new ones. */
-  readonly next: () => Promise<BuiltPages | undefined>;
+  /** Build once: the folders of its pages; where a fault left no new ones, what was told of it. */
+  readonly next: () => Promise<BuiltPages | BuildFault>;
   /** Settles when something has been edited since the last build began. */
   readonly changed: () => Promise<void>;
   readonly end: () => Promise<void>;
@@ -48,7 +55,7 @@ export function liveBuilds(
   let known = { content: "", program: "" };
   let isEnded = false;
 
-  const next = async (): Promise<BuiltPages | undefined> => {
+  const next = async (): Promise<BuiltPages | BuildFault> => {
     const started = performance.now();
     const now = { content: content(), program: programState() };
     // A module that a thread has imported never changes there again.
@@ -58,8 +65,9 @@ export function liveBuilds(
     const pages = pagesIn(dir);
     const earlier = pagesIn(shown.at(-1) ?? dir);
     for (const made of [dir, pages.site, pages.workshop]) mkdirSync(made);
+    let stopped: string | undefined;
     thread ??= siteThread();
-    const { sheetCount } = await thread
+    const { sheetCount, diagnostics } = await thread
       .written(
         {
           contentDir,
@@ -77,14 +85,22 @@ export function liveBuilds(
         { complaints: printDiagnostics, progress: () => undefined },
       )
       .catch(async (error: unknown) => {
-        process.stderr.write(`${error instanceof OutputFault ? error.message : String(error)}\n`);
+        stopped = error instanceof OutputFault ? error.message : String(error);
+        process.stderr.write(`${stopped}\n`);
         await endThread();
-        return { sheetCount: undefined };
+        return { sheetCount: undefined, diagnostics: [] };
       });
     if (sheetCount !== undefined) shown.push(dir);
     const old = sheetCount === undefined ? dir : shown.length > 2 ? shown.shift() : undefined;
     if (old !== undefined) rmSync(old, { recursive: true, force: true });
-    if (sheetCount === undefined) return undefined;
+    if (sheetCount === undefined)
+      return {
+        fault:
+          stopped ??
+          printedOrder(diagnostics.filter(({ severity }) => severity === "error"))
+            .map(formatDiagnostic)
+            .join("\n"),
+      };
     process.stdout.write(`${counted(sheetCount, "sheet")}, ${seconds(started)}\n`);
     return pages;
   };

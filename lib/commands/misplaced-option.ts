@@ -1,12 +1,12 @@
 /** Options that not every command has, each with those that do. */
 const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
-  output: ["start", "build", "cards", "labels"],
-  workshop: ["build"],
-  base: ["start", "build", "cards", "labels"],
+  output: ["start", "build", "publish", "cards", "labels"],
+  workshop: ["build", "publish"],
+  base: ["start", "build", "publish", "cards", "labels"],
   port: ["start"],
-  strict: ["build", "check", "cards", "labels", "next"],
-  claims: ["start", "build", "check"],
-  date: ["start", "build", "check", "cards", "labels", "next", "new"],
+  strict: ["build", "publish", "check", "cards", "labels", "next"],
+  claims: ["start", "build", "publish", "check"],
+  date: ["start", "build", "publish", "check", "cards", "labels", "next", "new"],
   only: ["cards", "labels"],
   family: ["cards", "labels"],
   size: ["cards", "labels"],
@@ -18,6 +18,10 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   scale: ["read"],
   uses: ["check"],
   json: ["check"],
+  to: ["publish"],
+  endpoint: ["publish"],
+  "dry-run": ["publish"],
+  confirm: ["publish"],
 };
 
 /** What is wrong with the first option given that belongs to another command; undefined when all fit. */

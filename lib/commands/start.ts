@@ -18,7 +18,7 @@ export async function start(options: CommandOptions): Promise<number> {
   try {
     const first = await unlessStopped(builds.next(), stop);
     if (first === "stopped") return 0;
-    if (first === undefined) {
+    if ("fault" in first) {
       process.stdout.write("no sheets: the records have errors\n");
       return 1;
     }
@@ -30,8 +30,10 @@ export async function start(options: CommandOptions): Promise<number> {
     for (;;) {
       const next = await unlessStopped(builds.changed().then(builds.next), stop);
       if (next === "stopped") break;
-      if (next === undefined) process.stdout.write("the last good pages stay\n");
-      else {
+      if ("fault" in next) {
+        process.stdout.write("the last good pages stay\n");
+        for (const one of servers) one.tell(next.fault);
+      } else {
         server.show(next.site);
         workshop.show(next.workshop);
       }

@@ -30,7 +30,7 @@ export function workings(page: SheetPage): {
 /** What is not known of a colour, why, and which records would tell; nothing where all is known. */
 export function missingFigures(page: SheetPage): TableView[] {
   const missing = shownFigures(page).filter(({ figure }) => !isKnown(figure));
-  return missing.length === 0 ? [] : [missingTable(missing, page.words.pages.evidence)];
+  return missing.length === 0 ? [] : [missingTable(missing, page.words)];
 }
 
 function shownFigures({ worded: { sheet } }: SheetPage): Entries {
@@ -71,7 +71,7 @@ function workingTable(
               { text: path },
               { text: figureText(row, figure, words) },
               { text: standingText(standingView(figure, words)) },
-              { text: figure.method },
+              { text: words.method(figure.method) },
               { text: inputsText(inputPaths(figure, sheet.slug)) },
             ],
           ]
@@ -82,15 +82,22 @@ function workingTable(
 
 function missingTable(
   missing: ReturnType<typeof figureEntries>,
-  text: SheetPage["words"]["pages"]["evidence"],
+  words: SheetPage["words"],
 ): TableView {
+  const text = words.pages.evidence;
   return {
     caption: text.notStatedCaption,
     columns: [{ head: text.columns.figure }, { head: text.reason }, { head: text.wanting }],
     rows: missing.flatMap(({ path, figure }) =>
       isKnown(figure)
         ? []
-        : [[{ text: path }, { text: figure.reason }, { text: figure.wanting.join(", ") }]],
+        : [
+            [
+              { text: path },
+              { text: words.absence({ reason: figure.reason, wanting: [] }) },
+              { text: figure.wanting.join(", ") },
+            ],
+          ],
     ),
   };
 }

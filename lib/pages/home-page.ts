@@ -14,13 +14,16 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
   const text = words.pages.home;
   const { name, about } = records.workshop;
   const pairs = chosenPairs(records.workshop);
+  const tiles = wallOrder(sheets).map((worded) => colourTile(worded, context, place));
+  const unread = tiles.filter(({ missing }) => missing !== undefined).length;
+  const promise = text.promise(sheets.length, unread);
   return {
     kind: "home",
-    ...pageHead(context, place, name, about ?? text.promise(sheets.length)),
-    promise: text.promise(sheets.length),
+    ...pageHead(context, place, name, about ?? promise),
+    promise,
     press: text.press,
     wall: text.wall,
-    tiles: wallOrder(sheets).map((worded) => colourTile(worded, context, place)),
+    tiles,
     about: about === undefined ? [] : [about],
     ...(answers.length === 0
       ? {}

@@ -50,16 +50,23 @@ function fold(
     lines.length === 0
       ? [{ kind: "statement", role: "body", text: text.nothing }]
       : [
-          { kind: "lines", lines: lines.map(([, line]) => line) },
-          ...(missing.length === 0
-            ? []
-            : [
-                {
-                  kind: "statement",
-                  role: "note",
-                  text: text.notStated(missing.map((fact) => text.missing[fact])),
-                } as const,
-              ]),
+          {
+            kind: "lines",
+            isDense: true,
+            lines: [
+              ...lines.map(([, line]) => line),
+              ...(missing.length === 0
+                ? []
+                : [
+                    {
+                      name: "",
+                      sentences: [
+                        { text: text.notStated(missing.map((fact) => text.missing[fact])) },
+                      ],
+                    },
+                  ]),
+            ],
+          },
         ];
   return {
     kind: "fold",
@@ -129,17 +136,23 @@ function factLines(
       "chemistry",
       identity?.class === undefined
         ? undefined
-        : [identity.class, identity.formula].filter((part) => part !== undefined).join(", "),
+        : [identity.class, identity.formula]
+            .flatMap((part) => (part === undefined ? [] : words.substance(part)))
+            .join(", "),
       identity === undefined ? [] : [identity],
     ),
     ...line(
       "metals",
       rows.metalsByColourIndex.length === 0
         ? undefined
-        : rows.metalsByColourIndex.map(({ metal }) => metal).join(", "),
+        : rows.metalsByColourIndex.map(({ metal }) => words.factWords[metal] ?? metal).join(", "),
       rows.metalsByColourIndex,
     ),
-    ...line("mineral", identity?.mineral, identity === undefined ? [] : [identity]),
+    ...line(
+      "mineral",
+      identity?.mineral && words.substance(identity.mineral),
+      identity === undefined ? [] : [identity],
+    ),
     ...line(
       "year",
       identity?.year === undefined ? undefined : String(identity.year),
@@ -154,7 +167,7 @@ function factLines(
         : texts.drying(
             drying.chemistry,
             inOil.effect,
-            `${quantityText(inOil.daysInLinseed, daysText, words.about)}\u00a0days`,
+            `${quantityText(inOil.daysInLinseed, daysText, words.about)}\u00a0${unitText("d", words)}`,
           ),
       drying === undefined ? [] : [drying],
     ),
@@ -170,7 +183,11 @@ function factLines(
               : [{ source: lightfastness.tintSource, standing: "published" as const }]),
           ],
     ),
-    ...line("opacity", opacity?.opacity, opacity === undefined ? [] : [opacity]),
+    ...line(
+      "opacity",
+      opacity && (words.terms[opacity.opacity] ?? opacity.opacity),
+      opacity === undefined ? [] : [opacity],
+    ),
     ...(harms.length === 0
       ? []
       : [

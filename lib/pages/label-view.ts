@@ -49,7 +49,7 @@ export function hazardView(
 function basisText({ basis, frame, edition, maker }: Basis, words: Words): string {
   const text = words.pages.handling;
   return basis === "worked out"
-    ? text.basisWorkedOut(frame, edition)
+    ? text.basisWorkedOut(frame, words.factWords[edition] ?? edition)
     : text.basisStated(frame, maker === undefined ? "" : words.date(maker.date));
 }
 

@@ -1,7 +1,7 @@
 import type { LinkView } from "../present/views.ts";
 import type { PaintChoice } from "../blocks/page-kinds.ts";
 import { mixableColours, mixingRange, type MixingRange } from "../mixing/mixing-range.ts";
-import { rangeReach, type Reach } from "../mixing/reach/range-reach.ts";
+import { rangeReach, reachLevels, type Reach } from "../mixing/reach/range-reach.ts";
 import { mixingData } from "./mixing-data.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
@@ -27,7 +27,13 @@ export function reachesOf(context: PageContext): readonly Reach[] {
   const range = mixingOf(context);
   const reaches = range.whites
     .filter(({ slug }) => mixableColours(range, slug).length > 0)
-    .map((white) => rangeReach(range, white));
+    .map((white) =>
+      rangeReach(range, white, (...inputs) =>
+        context.kept({ modules: ["lib/mixing/reach/range-reach.ts"], inputs }, () =>
+          reachLevels(...inputs),
+        ),
+      ),
+    );
   REACHES.set(context.sheets, reaches);
   return reaches;
 }

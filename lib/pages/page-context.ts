@@ -5,6 +5,7 @@ import type { Words } from "../words/words.ts";
 import type { TheoryFigure } from "../optics/theory/theory-figure.ts";
 import type { Collection } from "../collection/collection.ts";
 import type { Language, Theme } from "../records/schema/terms.ts";
+import type { OwnTexts } from "../records/own-texts.ts";
 import type { Keep } from "../kept/kept-result.ts";
 import type { Records } from "../records/records.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
@@ -15,6 +16,8 @@ export interface PageContext {
   /** Of its language, below the site's root: "", or "de/". */
   readonly folder: string;
   readonly records: Records;
+  /** Texts of the records that nobody translated into its language. */
+  readonly ownTexts: OwnTexts;
   /** K and S of every colour, or why there are none. */
   readonly fits: Fits;
   /** In order of slug. */

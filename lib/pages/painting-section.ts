@@ -1,5 +1,5 @@
 import type { Block, LineView } from "../blocks/block.ts";
-import { isKnown } from "../quantities/figure.ts";
+import { inputsOf, isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { figureText } from "../present/figure-text.ts";
 import { statementText } from "../present/statement-text.ts";
@@ -84,9 +84,23 @@ function hides(page: SheetPage): LineView[] {
       reasons.filter(({ rule }) => OF_A_FILM.test(rule)),
       page,
     ),
-    film === undefined ? "" : text.hidesLine(film),
+    film === undefined
+      ? ""
+      : glazesThoughItHides(page)
+        ? text.hidesByDarkness(film)
+        : text.hidesLine(film),
     area === undefined ? "" : text.covers(area),
   ]);
+}
+
+/** A dark colour can hide a chart and yet have little body, which is what its class goes by. */
+function glazesThoughItHides({ worded: { sheet } }: SheetPage): boolean {
+  const { opacityClass, scatteringPower } = sheet.optics;
+  return (
+    isKnown(opacityClass) &&
+    ["transparent", "semi-transparent"].includes(opacityClass.value) &&
+    inputsOf(opacityClass).includes(scatteringPower)
+  );
 }
 
 function finish(page: SheetPage): LineView[] {

@@ -19,6 +19,7 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
   return {
     workshop: workshop.name,
     language: words.language,
+    ownTexts: context.ownTexts,
     root,
     top: topOf(context, root),
     home: {

@@ -2,6 +2,7 @@ import type { HeldAnswer } from "../claims/held-claims.ts";
 import { inputsOf, isFigure, isKnown, type Figure } from "../quantities/figure.ts";
 import { isInterval } from "../quantities/interval.ts";
 import type { Records } from "../records/records.ts";
+import { MADE_EACH_TIME, type Keep } from "../kept/kept-result.ts";
 import { allFits } from "../sheet/all-sheets.ts";
 import { colourSheet } from "../sheet/colour-sheet.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
@@ -42,20 +43,26 @@ const ADDED_TO_ONE = 10;
  *
  * @param sheets of the records as they are.
  * @param most steps that are tried, those first that concern most open lines.
+ * @param known fits of the records as they are, and where further ones are kept.
  */
 export function nextSteps(
   records: Records,
   sheets: readonly Sheet[],
   answers: readonly HeldAnswer[],
   most: number,
+  known: KnownFits = { fits: allFits(records), kept: MADE_EACH_TIME },
 ): NextStep[] {
-  const fits = allFits(records);
   const bySlug = new Map(sheets.map((sheet) => [sheet.slug, sheet]));
   const claimed = claimedPaths(answers);
   return promising(possibleMeasurements(records), records, bySlug, most)
-    .map((measurement) => triedStep(measurement, records, fits, bySlug, claimed))
+    .map((measurement) => triedStep(measurement, records, known, bySlug, claimed))
     .filter(({ cleared, firmer, added }) => cleared + firmer + added > 0)
     .sort((one, other) => worth(other) - worth(one) || order(one, other));
+}
+
+export interface KnownFits {
+  readonly fits: Fits;
+  readonly kept: Keep;
 }
 
 /** Lines gained for an hour of work. */
@@ -90,14 +97,14 @@ function claimedPaths(answers: readonly HeldAnswer[]): ReadonlyMap<string, numbe
 function triedStep(
   measurement: Measurement,
   records: Records,
-  fits: Fits,
+  known: KnownFits,
   sheets: ReadonlyMap<string, Sheet>,
   claimed: ReadonlyMap<string, number>,
 ): NextStep {
   let [cleared, firmer, added, claims] = [0, 0, 0, 0];
   const colours: string[] = [];
   for (const slug of concerned(measurement, records)) {
-    const { before, after } = beforeAndAfter(measurement, slug, records, fits, sheets);
+    const { before, after } = beforeAndAfter(measurement, slug, records, known, sheets);
     if (before === undefined || after === undefined) continue;
     let changed = 0;
     const [was, is] = [linesOf(before), linesOf(after)];
@@ -127,7 +134,7 @@ function beforeAndAfter(
   { tried, refits, slug: measured }: Measurement,
   slug: string,
   records: Records,
-  fits: Fits,
+  { fits, kept }: KnownFits,
   sheets: ReadonlyMap<string, Sheet>,
 ): { readonly before: Sheet | undefined; readonly after: Sheet | undefined } {
   const colour = tried.colours.get(slug);
@@ -139,8 +146,8 @@ function beforeAndAfter(
   ];
   const own = few.colours.get(slug);
   return {
-    before: own && colourSheet(own, allFits(few), few),
-    after: colourSheet(colour, allFits(fewTried), fewTried),
+    before: own && colourSheet(own, allFits(few, kept), few),
+    after: colourSheet(colour, allFits(fewTried, kept), fewTried),
   };
 }
 

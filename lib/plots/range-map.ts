@@ -1,11 +1,12 @@
 /** The colours of a range in a*, b* with their trails in a white, and the outline of what can be mixed of them. */
-import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { drawnRangePoints, HALF_SIDE, rangePointList, type RangePoint } from "./range-point.ts";
-import { boxAround } from "./box.ts";
+import { boxAround, lengthInside, sharedArea, type Box, type Segment } from "./box.ts";
 import { inOwnColour, swatch, type ScreenColour } from "./screen-colour.ts";
 import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
+import { textWidth } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
 
 interface Place {
@@ -99,7 +100,7 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
           bottom: frame.area.bottom - 3,
         },
       ),
-      ...outlines.flatMap(({ label, places: line }, i) => outlineName(label, line.map(at), i)),
+      ...outlineNames(outlines.map(({ label, places: line }) => ({ label, line: line.map(at) }))),
     ]),
     ...list.nodes,
   ]);
@@ -128,18 +129,47 @@ function outlineNodes(line: readonly Point[], i: number): SvgNode[] {
   ];
 }
 
-/** About the outline's lowest place, clear of the others' names. */
-function outlineName(label: string, line: readonly Point[], i: number): SvgNode[] {
-  const lowest = line.toSorted((one, other) => other.y - one.y)[i * 5];
-  return lowest === undefined
-    ? []
-    : [
-        textLine(
-          label,
-          { x: lowest.x, y: lowest.y + 14 },
-          { role: "label", anchor: "middle", rim: true },
-        ),
-      ];
+/** Each name below a low place of its outline, where neither a line nor another name runs through it. */
+function outlineNames(
+  outlines: readonly { readonly label: string; readonly line: readonly Point[] }[],
+): SvgNode[] {
+  const segments = outlines.flatMap(({ line }) =>
+    line.map((from, i): Segment => [from, line[(i + 1) % line.length] ?? from]),
+  );
+  const set: Box[] = [];
+  return outlines.flatMap(({ label, line }) => {
+    const half = textWidth(label, TEXT_SIZE) / 2;
+    const boxes = line
+      .toSorted((one, other) => other.y - one.y)
+      .flatMap(({ x, y }) =>
+        NAME_DROPS.map((drop): Box => ({
+          left: x - half,
+          right: x + half,
+          top: y + drop - TEXT_SIZE,
+          bottom: y + drop + 3,
+        })),
+      );
+    const cost = (box: Box): number =>
+      sum(segments.map((segment) => lengthInside(segment, box))) +
+      sum(set.map((other) => sharedArea(box, other)));
+    const box = boxes.find((each) => cost(each) === 0) ?? boxes[0];
+    if (box === undefined) return [];
+    set.push(box);
+    return [
+      textLine(
+        label,
+        { x: (box.left + box.right) / 2, y: box.bottom - 3 },
+        { role: "label", anchor: "middle", rim: true },
+      ),
+    ];
+  });
+}
+
+/** From an outline's place down to the base of its name. */
+const NAME_DROPS = [16, 22, 30];
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
 }
 
 function trailNodes({ trail, a, b }: MapColour, at: (place: Place) => Point): SvgNode[] {

@@ -1,25 +1,31 @@
-import type { Fact } from "../claims/fact-at.ts";
+import { factMember, type Fact } from "../claims/fact-at.ts";
 import type { HeldClaim } from "../claims/held-claims.ts";
 import { pathParts, type RangeFigure } from "../claims/figure-index.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { ClaimRecord } from "../records/schema/answer.ts";
 import type { FigureRow } from "../sheet/figure-table.ts";
+import type { Statement } from "../quantities/statement.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { statementText } from "./statement-text.ts";
 import { figureName } from "./figure-name.ts";
 import { figureText, unitText } from "./figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 
 type NameOf = (slug: string) => string;
+type SheetOf = (slug: string) => Sheet | undefined;
 
 /** A claim as a sentence: "Iron Oxide Black: b* in titanium white at L* 50 is below −3". */
 export function claimText(
   { claim, figures }: Pick<HeldClaim, "claim" | "figures">,
   nameOf: NameOf,
   words: Words,
+  sheetOf: SheetOf,
 ): string {
   const text = words.pages.answers.claims;
   const { colour } = pathParts("fact" in claim ? claim.fact : claim.figure);
-  if ("fact" in claim) return text.about(nameOf(colour), factStatement(claim, words));
+  if ("fact" in claim)
+    return text.about(nameOf(colour), factStatement(claim, words, sheetOf(colour)));
   const [own, other] = figures;
   const statement =
     own === undefined ? claim.figure : figureStatement(claim, own, other, nameOf, words);
@@ -31,13 +37,36 @@ export function claimText(
   );
 }
 
-function factStatement(claim: Extract<ClaimRecord, { fact: string }>, words: Words): string {
+function factStatement(
+  claim: Extract<ClaimRecord, { fact: string }>,
+  words: Words,
+  sheet: Sheet | undefined,
+): string {
   const text = words.pages.answers.claims;
-  const name = words.pages.answers.fact(pathParts(claim.fact).figure);
-  if ("includes" in claim) return text.includes(name, claim.includes);
-  if ("lacks" in claim) return text.lacks(name, claim.lacks);
+  const path = pathParts(claim.fact).figure;
+  const name = words.pages.answers.fact(path);
+  const member = (named: string): string =>
+    memberText(named, sheet && factMember(sheet, path, named), words);
+  if ("includes" in claim) return text.includes(name, member(claim.includes));
+  if ("lacks" in claim) return text.lacks(name, member(claim.lacks));
   if ("count" in claim) return text.count(name, claim.count);
   return text.is(name, factText(claim.is, words));
+}
+
+/** A member of a list as a reader has it: a sentence in full, a thing by its name, else by the word that the claim holds. */
+function memberText(named: string, member: unknown, words: Words): string {
+  const { rule, values, name } = (
+    typeof member === "object" && member !== null ? member : {}
+  ) as Partial<Statement> & { readonly name?: unknown };
+  if (rule !== undefined && values !== undefined && words.rulings[rule] !== undefined)
+    return `\u201c${statementText({ rule, values }, words).replace(/\.$/, "")}\u201d`;
+  if (typeof name === "string") return name;
+  return wordText(named, words);
+}
+
+/** A word of a closed set, or the name of a rule. */
+function wordText(word: string, words: Words): string {
+  return words.factWords[word] ?? word.replace(/(?<=[a-z])-(?=[a-z])/g, " ");
 }
 
 /** A plain part of a sheet as a reader has it. */
@@ -45,8 +74,9 @@ export function factText(fact: Fact, words: Words): string {
   const text = words.pages.answers.claims;
   if (fact === null) return text.nothing;
   if (typeof fact === "boolean") return fact ? text.yes : text.no;
-  if (typeof fact === "object") return fact.length === 0 ? text.none : fact.join(", ");
-  return String(fact);
+  if (typeof fact === "object")
+    return fact.length === 0 ? text.none : fact.map((each) => wordText(each, words)).join(", ");
+  return typeof fact === "string" ? wordText(fact, words) : String(fact);
 }
 
 function figureStatement(

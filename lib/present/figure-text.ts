@@ -27,7 +27,8 @@ export function valueText(row: FigureRow, figure: Printed, words: Words): string
 
 function roundedText(row: FigureRow, figure: Printed, words: Words): string {
   const { value, uncertainty } = figure;
-  if (typeof value === "string") return row.kind === "word" ? (words.terms[value] ?? value) : value;
+  if (typeof value === "string")
+    return (row.kind === "word" ? words.terms[value] : undefined) ?? words.substance(value);
   if (!isQuantity(value))
     return words.series(
       value.length,

@@ -31,7 +31,7 @@ export function propertyView(
     ...(worthSaying(figure)
       ? { note: `\u00b1\u00a0${significantText(figure.uncertainty, 1)}` }
       : {}),
-    method: figure.method,
+    method: words.method(figure.method),
     ...(figure.source === undefined ? {} : { source: sourceLink(figure.source) }),
   };
 }

@@ -1,4 +1,5 @@
 import type { StandingKind } from "../quantities/figure.ts";
+import type { OwnTexts } from "../records/own-texts.ts";
 import type { CautionView, LabelView } from "./handling-views.ts";
 
 /**
@@ -171,6 +172,8 @@ export interface SiteView {
   readonly workshop: string;
   /** BCP 47, such as "en". */
   readonly language: string;
+  /** Texts in another language than the page's, each with its own. */
+  readonly ownTexts: OwnTexts;
   /** Of what changed, in the page's language; absent where no earlier state is known. */
   readonly feed?: string;
   /** Path from the page to the folder of its language: "", "../" or "../../"; "/" on the 404 page. */

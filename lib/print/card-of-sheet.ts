@@ -148,7 +148,10 @@ function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Langua
       : {
           basis:
             cautions.basis === "worked out"
-              ? words.pages.cards.basisWorkedOut(cautions.frame, cautions.edition)
+              ? words.pages.cards.basisWorkedOut(
+                  cautions.frame,
+                  words.factWords[cautions.edition] ?? cautions.edition,
+                )
               : text.basisStated(
                   cautions.frame,
                   cautions.maker === undefined ? "" : words.date(cautions.maker.date),

@@ -2,11 +2,7 @@
 export interface EleventyConfig {
   readonly setLibrary: (engine: "njk", environment: unknown) => void;
   readonly addGlobalData: (name: string, value: () => unknown) => void;
-  /** Called for each page as it is written; `this.page.url` begins with a slash. */
-  readonly addTransform: (
-    name: string,
-    transform: (this: { readonly page: { readonly url: string } }, html: string) => string,
-  ) => void;
+  readonly addTransform: (name: string, transform: (page: string) => string) => void;
   readonly setUseGitIgnore: (use: boolean) => void;
   readonly ignores: { readonly delete: (glob: string) => boolean };
 }

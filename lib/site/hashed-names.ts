@@ -79,7 +79,7 @@ function hashedPath(path: string, bytes: Uint8Array): string {
 }
 
 /** What leads from a page to a file: an attribute of its markup. */
-const ADDRESS = /(\b(?:href|src)=")([^"?#]*assets\/[^"?#]+)(?=["?#])/g;
+const ADDRESS = /(\b(?:href|src)=")([^"?#]+)/g;
 
 /**
  * A page whose addresses of styles, scripts, fonts and pictures are the new ones.
@@ -93,6 +93,7 @@ export function withHashedNames(
   { paths }: HashedAssets,
 ): string {
   return html.replace(ADDRESS, (found, attribute: string, address: string) => {
+    if (!address.includes("assets/")) return found;
     const { host, pathname } = new URL(address, `http://site${base}${page}`);
     const named = host === "site" ? paths.get(pathname.slice(base.length)) : undefined;
     if (named === undefined) return found;

@@ -4,7 +4,12 @@ import type { DataFile } from "./site.ts";
 
 const SITEMAP = "sitemap.xml";
 /** A year, the longest that is taken at its word (RFC 9111, 5.2.2.1 sets no limit; practice does). */
-const LONG_LIVED = "Cache-Control: public, max-age=31536000, immutable";
+export const LONG_LIVED = "public, max-age=31536000, immutable";
+
+/** Whether a file's name changes with what it holds. */
+export function isLongLived(path: string): boolean {
+  return /^assets\/.*\.[0-9a-f]{10}\.\w+$/.test(path);
+}
 
 /**
  * The list of what a browser may keep for good, in the form that many static hosts read; and, for a site at the root of its
@@ -13,7 +18,7 @@ const LONG_LIVED = "Cache-Control: public, max-age=31536000, immutable";
 export function hostFiles({ workshop, siteBase }: Records): DataFile[] {
   const { siteAddress, security } = workshop;
   return [
-    { path: "_headers", text: `${siteBase}assets/*\n  ${LONG_LIVED}\n` },
+    { path: "_headers", text: `${siteBase}assets/*\n  Cache-Control: ${LONG_LIVED}\n` },
     ...(siteBase !== "/" || siteAddress === undefined
       ? []
       : [

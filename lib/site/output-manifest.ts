@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { contentHash } from "../kept/content-hash.ts";
 
 /** What a build writes: the public site, and the workshop's own pages. */
 export type OutputKind = "site" | "workshop";
@@ -42,7 +43,7 @@ export function outputManifest(dir: string): OutputManifest | undefined {
   };
 }
 
-/** Write into a folder's manifest what files the folder holds: a later build deletes these and no others. */
+/** Write into a folder's manifest what files the folder holds, with a hash of each: a later build deletes these and no others. */
 export function listFilesInManifest(dir: string): void {
   const manifest = join(dir, MANIFEST);
   const files = readdirSync(dir, { recursive: true, withFileTypes: true })
@@ -51,5 +52,11 @@ export function listFilesInManifest(dir: string): void {
     .map((path) => path.replaceAll("\\", "/"))
     .sort((a, b) => (a < b ? -1 : 1));
   const stated = JSON.parse(readFileSync(manifest, "utf8")) as object;
-  writeFileSync(manifest, `${JSON.stringify({ ...stated, files }, null, 1)}\n`);
+  // What a publish goes by: a manifest can't hold its own.
+  const hashes = Object.fromEntries(
+    files
+      .filter((path) => path !== MANIFEST)
+      .map((path) => [path, contentHash([readFileSync(join(dir, path))]).toString("base64url")]),
+  );
+  writeFileSync(manifest, `${JSON.stringify({ ...stated, files, hashes }, null, 1)}\n`);
 }

@@ -62,7 +62,14 @@ export function cardsKey(
 }
 
 /** The rooms that paper is drawn by, with all that they import. */
-export const DRAWING_ROOMS = ["print", "plots", "words", "hazard", "diagnostics"] as const;
+export const DRAWING_ROOMS = [
+  "print",
+  "plots",
+  "words",
+  "hazard",
+  "quantities",
+  "diagnostics",
+] as const;
 
 /** Changes whenever something that draws may have changed: the rooms that draw, the words, the libraries. */
 export function programKey(): string {

@@ -1,14 +1,17 @@
 import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PageContext } from "../pages/page-context.ts";
+import { sourceName } from "../present/source-name.ts";
 import { sheetTexts } from "../present/sheet-texts.ts";
 import { WORDS } from "../words/languages.ts";
 import { languageFolder, pageLanguages } from "../pages/page-languages.ts";
 import { rangeCards, type RangeCards } from "../print/range-cards.ts";
 import { collectionOf, type Collection } from "../collection/collection.ts";
+import { ownTexts } from "../records/own-texts.ts";
 import type { Records } from "../records/records.ts";
 import { changesSheets, recordsIn } from "../records/records-in-language.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { allFits, allSheets } from "../sheet/all-sheets.ts";
+import { isKnown } from "../quantities/figure.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 import { revision } from "../sheet/revision.ts";
@@ -68,10 +71,20 @@ export function workedSites(
   ];
 }
 
-/** What is complained of in any language, each once: a claim holds or fails in all of them. */
-export function diagnosticsOf(sites: readonly WorkedSite[]): Diagnostic[] {
-  const all = sites.flatMap(({ diagnostics }) => diagnostics);
-  return [...new Map(all.map((one) => [formatDiagnostic(one), one])).values()];
+/** What is complained of in any language, each once and in the workshop's own words: a claim holds or fails in all of them. */
+export function diagnosticsOf([own, ...others]: readonly [
+  WorkedSite,
+  ...WorkedSite[],
+]): Diagnostic[] {
+  const told = new Map(own.diagnostics.map((one) => [formatDiagnostic(one), one]));
+  const places = new Set(own.diagnostics.map(placeOf));
+  for (const one of others.flatMap(({ diagnostics }) => diagnostics))
+    if (!places.has(placeOf(one))) told.set(formatDiagnostic(one), one);
+  return [...told.values()];
+}
+
+function placeOf({ place: { file, line, column, path }, rule }: Diagnostic): string {
+  return [file, line, column, path, rule].join(":");
 }
 
 function workedRange(records: Records, cache: WorkCache | undefined): WorkedRange {
@@ -113,6 +126,16 @@ function wordedSite(
     words,
     folder: languageFolder(language, records.workshop),
     records,
+    ownTexts: ownTexts(
+      records,
+      language,
+      pageLanguages(records.workshop)[0],
+      (key) => sourceName(key, records.sources.get(key), words.pages.sources.standings),
+      sheets.flatMap(({ notations: { masstone } }) => {
+        const name = masstone?.nbsName;
+        return name !== undefined && isKnown(name) ? [name.value] : [];
+      }),
+    ),
     fits,
     sheets: published.map(({ worded }) => worded),
     range,

@@ -16,6 +16,8 @@ export interface SiteServer {
   readonly address: string;
   /** Serve this folder from now on, and tell open pages to load again. */
   readonly show: (dir: string) => void;
+  /** Say over open pages, and those opened until the next folder is shown, what keeps newer ones from being made. */
+  readonly tell: (fault: string) => void;
   readonly close: () => Promise<void>;
 }
 
@@ -61,10 +63,11 @@ async function serverOn(
   base = "/",
 ): Promise<SiteServer> {
   let shown = dir;
+  let fault: string | undefined;
   const open = new Set<ServerResponse>();
   const answer: RequestListener = (request, response) => {
     try {
-      answerRequest(request, response, { dir: shown, base }, open);
+      answerRequest(request, response, { dir: shown, base, fault }, open);
     } catch {
       refuse(response, 500, "This could not be answered");
     }
@@ -75,7 +78,12 @@ async function serverOn(
     address: `http://localhost:${taken}${base}`,
     show: (next) => {
       shown = next;
+      fault = undefined;
       for (const response of open) response.write("event: built\ndata:\n\n");
+    },
+    tell: (what) => {
+      fault = what;
+      for (const response of open) response.write(faultEvent(what));
     },
     close: async () => {
       for (const response of open) response.end();
@@ -164,10 +172,18 @@ async function closed(server: Server): Promise<void> {
   });
 }
 
+/** What is served just now. */
+interface Served {
+  readonly dir: string;
+  readonly base: string;
+  /** What keeps newer pages from being made. */
+  readonly fault: string | undefined;
+}
+
 function answerRequest(
   request: IncomingMessage,
   response: ServerResponse,
-  { dir, base }: { readonly dir: string; readonly base: string },
+  { dir, base, fault }: Served,
   open: Set<ServerResponse>,
 ): void {
   response.on("error", () => undefined);
@@ -183,7 +199,7 @@ function answerRequest(
   const [path = ""] = url.split(/[?#]/, 1);
   if (!path.startsWith("/") || path.startsWith("//"))
     return refuse(response, 400, "An address here begins with one slash");
-  if (path === RELOAD_EVENTS) return announceBuilds(method, response, open);
+  if (path === RELOAD_EVENTS) return announceBuilds(method, response, open, fault);
   if (path === RELOAD_SCRIPT) {
     response.setHeader("Content-Type", "text/javascript; charset=utf-8");
     response.end(RELOAD_SOURCE);
@@ -238,7 +254,12 @@ function refuse(response: ServerResponse, status: number, sentence: string): voi
 }
 
 /** A line that stays open, on which each build is told (server-sent events of the HTML standard). */
-function announceBuilds(method: string, response: ServerResponse, open: Set<ServerResponse>): void {
+function announceBuilds(
+  method: string,
+  response: ServerResponse,
+  open: Set<ServerResponse>,
+  fault: string | undefined,
+): void {
   response.setHeader("Content-Type", "text/event-stream");
   if (method === "HEAD") {
     response.end();
@@ -246,5 +267,9 @@ function announceBuilds(method: string, response: ServerResponse, open: Set<Serv
   }
   open.add(response);
   response.on("close", () => open.delete(response));
-  response.write(":\n\n");
+  response.write(fault === undefined ? ":\n\n" : faultEvent(fault));
+}
+
+function faultEvent(fault: string): string {
+  return `event: fault\ndata: ${JSON.stringify(fault)}\n\n`;
 }

@@ -3,6 +3,8 @@ import { join, sep } from "node:path";
 import { compileFunction } from "node:vm";
 import nunjucks from "nunjucks";
 import { keptBesideProgram } from "../kept/beside-program.ts";
+import type { OwnTexts } from "../records/own-texts.ts";
+import { markedTexts } from "./marked-texts.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { typeset } from "./typeset.ts";
 
@@ -22,7 +24,8 @@ export function templateEnvironment(): nunjucks.Environment {
   const environment = new nunjucks.Environment(compiledTemplates(), OPTIONS);
   return environment.addFilter(
     "typeset",
-    (page: unknown) => new nunjucks.runtime.SafeString(typeset(String(page))),
+    (page: unknown, ownTexts: OwnTexts) =>
+      new nunjucks.runtime.SafeString(typeset(markedTexts(String(page), ownTexts))),
   );
 }
 

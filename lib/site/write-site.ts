@@ -1,4 +1,4 @@
-import { mkdirSync, statSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import configure from "../../eleventy.config.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
@@ -52,9 +52,6 @@ async function renderPages(
 ): Promise<void> {
   const eleventy = await newEleventy(dir, (config) => {
     configure(config, () => site);
-    config.addTransform("hashed names", function (html) {
-      return finished(html, this.page.url.slice(1));
-    });
     if (kind === "screen") config.addTransform("follow builds", followingBuilds);
   });
   eleventy.disableLogger();
@@ -67,6 +64,11 @@ async function renderPages(
         .map(({ path }) => path)
         .join(", ")}`,
     );
+  // Not a transform of Eleventy, which tells on standard error how long a slow one took.
+  for (const { path } of site.pages) {
+    const file = join(dir, path);
+    writeFileSync(file, finished(readFileSync(file, "utf8"), path.replace(/index\.html$/, "")));
+  }
 }
 
 /** A template that could not be read leaves a page without a letter in it, and no other complaint. */

@@ -34,8 +34,8 @@ export const PERMANENCE_SOURCES = {
   },
   "stenger-2010": {
     citation:
-      "Stenger, J. and others (2010). Lithol Red salts: characterization and deterioration. e-Preservation Science, 7, 147-157.",
-    short: "Stenger and others 2010",
+      "Stenger, J. et al. (2010). Lithol Red salts: characterization and deterioration. e-Preservation Science, 7, 147-157.",
+    short: "Stenger et al. 2010",
     standing: "read",
     note: "Its abstract: of sodium, barium and calcium salts, the neat powder is very lightfast and the pigment in paint is poorly so.",
   },

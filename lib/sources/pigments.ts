@@ -38,7 +38,7 @@ export const PIGMENT_SOURCES = {
   "van-driel-2018": {
     citation:
       "Investigating the effect of artists' paint formulation on degradation rates of TiO2-based oil paints. Heritage Science, 6 (2018), Table 1.",
-    short: "van Driel and others 2018",
+    short: "van Driel et al. 2018",
     standing: "read",
     note: "Densities that the authors convert volumes with.",
   },

@@ -11,8 +11,11 @@ export function typesetText(text: string): string {
         .replace(/(?<= )x(?= )/g, "\u00d7")
         .replace(/\brho\b/g, "\u03c1")
         .replace(/(?<=\b[LabC]\*(?:ab)?) (?=[\u2212\d]|$)/g, "\u00a0")
-        .replace(/(?<=\u0394E(?:00|\*ab)|\bPVC|\bcategory|\bCategory) (?=\d|[IV]+\b)/g, "\u00a0")
+        .replace(
+          /(?<=\u0394E(?:00|\*ab)|\bPVC|\bPVK|\bCPV|\b[Cc]ategory|\bKategorie|\bcatégorie|\bcategoría) (?=\d|[IV]+\b)/g,
+          "\u00a0",
+        )
     : text;
 }
 
-const TYPED = /['*\u0394]|&#39;|PVC|ategory| x |\brho\b/;
+const TYPED = /['*\u0394]|&#39;|PVC|PVK|CPV|ategor|atégorie| x |\brho\b/;

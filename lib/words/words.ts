@@ -29,7 +29,13 @@ export interface Words {
   /** "partly from an estimate", of a figure worked out. */
   readonly restsOn: (root: Exclude<Standing, "measured">) => string;
   /** Why a figure is missing and what would be needed, in a sentence. */
-  readonly absence: (missing: NotStated) => string;
+  readonly absence: (missing: Pick<NotStated, "reason" | "wanting">) => string;
+  /** How a figure was found; what a record says of it stays as it was written. */
+  readonly method: (method: string) => string;
+  /** What a pigment is made of, by the words of the table of pigments; a formula stays. */
+  readonly substance: (named: string) => string;
+  /** Words that a sheet holds as they stand: of closed sets, names of rules, editions of a frame. */
+  readonly factWords: Readonly<Record<string, string>>;
   /** Gloss of a figure whose name needs one, by the same key. */
   readonly glosses: Readonly<Record<string, string>>;
   /** Gloss of a trade term, by term as printed. */

@@ -35,6 +35,16 @@ async function fetched(path: string): Promise<string> {
   return response.status === 200 ? response.text() : `status ${response.status}`;
 }
 
+/** What a page that is opened now is told at once. */
+async function firstEvent(): Promise<string> {
+  const address = /^http:\/\/localhost:\d+\/$/m.exec(said)?.[0] ?? "";
+  const { body } = await fetch(new URL("-/builds", address));
+  const reader = body?.getReader();
+  const { value } = (await reader?.read()) ?? {};
+  await reader?.cancel();
+  return new TextDecoder().decode(value);
+}
+
 beforeAll(async () => {
   mkdirSync(scratch);
   // Straight to node: a server started by npm would outlive npm's end.
@@ -91,10 +101,14 @@ describe("start", () => {
     );
     await until("its word", () => (said.includes("the last good pages stay") ? true : undefined));
     expect(await fetched("colours/lamp-black/")).toContain("Soot Black");
+    expect(await firstEvent()).toMatch(
+      /^event: fault\ndata: "content\/colours\/lamp-black\.md:3:7 error body can't be /,
+    );
     writeFileSync(record, sound.replace("name: Soot Black", "name: Ink Black"));
     await until("the name put right", async () =>
       (await fetched("colours/lamp-black/")).includes("Ink Black") ? true : undefined,
     );
+    expect(await firstEvent()).not.toContain("fault");
   });
 
   test("has no page of a colour that was deleted, nor its data", async () => {

@@ -20,8 +20,8 @@ test("is made once of the same thing and equal numbers, again of any other", () 
 
 test("what came to nothing is not made again", () => {
   let made = 0;
-  const of = remembered((_: object) => void (made += 1));
-  const thing = {};
+  const of = remembered((thing: { readonly a: number }) => void (made += thing.a));
+  const thing = { a: 1 };
   of(thing);
   of(thing);
   expect(made).toBe(1);

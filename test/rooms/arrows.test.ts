@@ -27,6 +27,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["answers", "print"],
   ["workshop"],
   ["site"],
+  ["publish"],
   ["commands"],
 ];
 /** The spectral sciences look up colours; what only wires Eleventy belongs to the site that it wires. */
@@ -48,6 +49,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   culori: /^lib\/colorimetry\//,
   zod: /^lib\/(?:knowledge|records)\//,
   yaml: /^lib\/(?:knowledge|records)\//,
+  aws4fetch: /^lib\/publish\/bucket-target\.ts$/,
   saxes: /^lib\/records\/readings\//,
   "csv-parse": /^lib\/(?:knowledge|records\/readings)\//,
   "csv-stringify": /^lib\/(?:site|records\/readings)\//,
@@ -81,6 +83,7 @@ const NODE_ROOMS = new Set([
   "records",
   "photographs",
   "print",
+  "publish",
   "site",
   "commands",
 ]);

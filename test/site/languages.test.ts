@@ -9,6 +9,7 @@ import { siteOf } from "../../lib/site/site-of-records.ts";
 import { writeSite } from "../../lib/site/write-site.ts";
 import { soundWorkshops } from "../fuzz/sound-workshops.ts";
 import { contentFolder } from "../support/content-folder.ts";
+import { textsByLanguage } from "../support/texts-by-language.ts";
 
 const home = mkdtempSync(join(tmpdir(), "mullstone-languages-"));
 afterAll(() => rmSync(home, { recursive: true, force: true }));
@@ -17,11 +18,16 @@ afterAll(() => rmSync(home, { recursive: true, force: true }));
 const [TRANSLATED, OWN] = ["green-earth", "titanium-white"] as const;
 const OTHERS: readonly Language[] = ["fr", "de", "es"];
 
+/** Words that an English sentence cannot do without, and that none of the other languages has. */
+const ENGLISH_WORDS =
+  /(?<![\p{L}\p{N}-])(?:the|and|of|with|is|not|from|by|are|for|which|that|than|have)(?![\p{L}\p{N}-])/iu;
+
 beforeAll(async () => {
   const texts = soundWorkshops().find((workshop) => `colours/${TRANSLATED}.md` in workshop) ?? {};
   const { content, home: cwd } = contentFolder({
     ...texts,
-    "workshop.yaml": `${texts["workshop.yaml"] ?? ""}\npageLanguages: [${["en", ...OTHERS].join(", ")}]\n`,
+    // A line of a card is broken where it has to be, and cannot say that a part of it is of another language.
+    "workshop.yaml": `${(texts["workshop.yaml"] ?? "").replace(/^(?:poisonCentre|address|contact): .*\n/gm, "")}\npageLanguages: [${["en", ...OTHERS].join(", ")}]\n`,
     [`colours/${TRANSLATED}.md`]: (texts[`colours/${TRANSLATED}.md`] ?? "").replace(
       /^---\n/,
       "---\ntranslations:\n  de: { name: Grüne Erde, notes: Eine Erde. }\n",
@@ -91,6 +97,24 @@ describe("a site in several languages", () => {
     expect(new Set(headings("answers/index.html"))).toEqual(
       new Set(['<span class="entry__heading">']),
     );
+  });
+
+  test.each(OTHERS)("%s: what is not in its language says in which it is", (language) => {
+    const lost = new Set<string>();
+    for (const file of readdirSync(join(home, language), { recursive: true, encoding: "utf8" })) {
+      if (!file.endsWith(".html")) continue;
+      for (const said of textsByLanguage(page(join(language, file))))
+        if (said.language === language && ENGLISH_WORDS.test(said.text))
+          lost.add(`${file}: ${said.text}`);
+    }
+    expect([...lost]).toEqual([]);
+  });
+
+  test("a text in the records' own language is told from the page's", () => {
+    const english = textsByLanguage(page(`de/colours/${OWN}/evidence/index.html`)).filter(
+      (said) => said.language === "en" && ENGLISH_WORDS.test(said.text),
+    );
+    expect(english.length).toBeGreaterThan(5);
   });
 
   test("figures are the same in every language", () => {

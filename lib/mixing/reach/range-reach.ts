@@ -24,28 +24,41 @@ export interface ReachLevel {
   readonly without: ReadonlyMap<string, Hull>;
 }
 
-export function rangeReach(range: MixingRange, white: MixingPaint): Reach {
+/** @param levels another that gives the same, as one that remembers what it gave. */
+export function rangeReach(
+  range: MixingRange,
+  white: MixingPaint,
+  levels: typeof reachLevels = reachLevels,
+): Reach {
   const colours = mixableColours(range, white.slug).filter(
     ({ isDiscontinued = false }) => !isDiscontinued,
   );
-  const ladders = laddersOf(range, white.slug, colours);
   return {
     white,
     colours,
-    levels: REACH_LEVELS.map((L) => {
-      const places = reachedPlaces(ladders, L);
-      const needed = new Set(convexHull(places).flatMap(({ members }) => members));
-      return {
-        L,
-        all: hullOf(places, L),
-        without: new Map(
-          colours.flatMap(({ slug }, i) =>
-            needed.has(i) ? [[slug, hullOf(places, L, i)] as const] : [],
-          ),
-        ),
-      };
-    }),
+    levels: levels(
+      colours.map(({ slug }) => slug),
+      laddersOf(range, white.slug, colours),
+    ),
   };
+}
+
+/** Of colours by slug and their ladders in one white: plain data, from which the same is worked out again. */
+export function reachLevels(
+  slugs: readonly string[],
+  ladders: readonly LadderModel[],
+): readonly ReachLevel[] {
+  return REACH_LEVELS.map((L) => {
+    const places = reachedPlaces(ladders, L);
+    const needed = new Set(convexHull(places).flatMap(({ members }) => members));
+    return {
+      L,
+      all: hullOf(places, L),
+      without: new Map(
+        slugs.flatMap((slug, i) => (needed.has(i) ? [[slug, hullOf(places, L, i)] as const] : [])),
+      ),
+    };
+  });
 }
 
 /** Hulls of a few chosen tubes, all of which mix in a white, at each level. */

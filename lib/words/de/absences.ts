@@ -94,7 +94,7 @@ const FIELDS: Readonly<Record<string, string>> = {
 };
 
 /** A reason of several is joined by semicolons. */
-export function absence({ reason, wanting }: NotStated): string {
+export function absence({ reason, wanting }: Pick<NotStated, "reason" | "wanting">): string {
   const why = upperFirst(reason.split("; ").map(reasonInGerman).join("; "));
   return wanting.length === 0
     ? `${why}.`

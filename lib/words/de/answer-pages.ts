@@ -7,7 +7,7 @@ import { namesWithin } from "./statements-phrases.ts";
 /** What a plain part of a sheet is called, by its path; the first that fits. */
 const FACTS: readonly (readonly [RegExp, string])[] = [
   [/^cautions\.signalWord$/, "Signalwort"],
-  [/^cautions\.hazardStatements$/, "Gefahrenhinweise"],
+  [/^cautions\.(?:dryPigment\..*\.)?hazardStatements$/, "Gefahrenhinweise"],
   [/^cautions\.supplemental$/, "Ergänzende Hinweise"],
   [/^cautions\.notForSale$/, "Märkte, in denen mangels Rechtsgrundlage kein Verkauf erlaubt ist"],
   [/^cautions\.unknown$/, "Bestandteile ohne Gefahrendaten"],
@@ -18,6 +18,15 @@ const FACTS: readonly (readonly [RegExp, string])[] = [
   [/^permanence\.basis$/, "Grundlage der Lichtechtheit"],
   [/^dispersion$/, "Anreiben"],
   [/^family$/, "Familie"],
+  [/^vehicle\.oil$/, "Öl"],
+  [/\.colourIndexName$/, "Colour-Index-Name"],
+  [/^drying\.layering$/, "Schichten"],
+  [/^drying\.filmHealth$/, "Film"],
+  [/^drying\.grounds$/, "Malgründe"],
+  [/^permanence\.sensitivities$/, "Andere Risiken"],
+  [/^permanence\.reasons$/, "Gründe der Lichtechtheit"],
+  [/^permanence\.weakest$/, "Am schwächsten im Licht"],
+  [/^cautions\.notClassified$/, "Enthalten, ohne dass es eingestuft wäre"],
 ];
 
 /** Headings, captions and sentences of answers, their claims and replies. */

@@ -1,4 +1,8 @@
 /** Translation, to be reviewed by a reader of trade German. */
+import { FACT_WORDS } from "./fact-words.ts";
+import { METHODS } from "./methods.ts";
+import { SUBSTANCES } from "./substances.ts";
+import { methodText } from "../method-text.ts";
 import { CRITERIA, limitsText } from "./statements-lots.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import type { Words } from "../words.ts";
@@ -46,6 +50,9 @@ export const GERMAN: Words = {
   },
   restsOn: (root) => ROOTS[root],
   absence,
+  method: (method) => methodText(method, METHODS),
+  substance: (named) => SUBSTANCES[named] ?? named,
+  factWords: FACT_WORDS,
   trade: TRADE,
   terms: TERMS,
   families: FAMILIES,

@@ -433,8 +433,10 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Trockene Pigmente",
   },
   home: {
-    promise: (count: number) =>
-      `${count} Ölfarben, jede gezeigt, wie wir sie gemessen haben: allein und mit Weiß gemischt.`,
+    promise: (count: number, unread: number) =>
+      unread === 0
+        ? `${count} Ölfarben, jede gezeigt, wie wir sie gemessen haben: allein und mit Weiß gemischt.`
+        : `${count - unread} Ölfarben, wie wir sie gemessen haben, allein und mit Weiß gemischt, und ${unread} noch zu messen.`,
     press:
       "Tippen Sie auf eine Farbe für ihr Blatt: was sie im Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     ask: "Fragen",

@@ -156,6 +156,8 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   },
   hidesLine: (film: string) =>
     `Es braucht einen trockenen Film von ${film}, um eine schwarzweiße Prüfkarte zu decken.`,
+  hidesByDarkness: (film: string) =>
+    `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber durch seine Dunkelheit, nicht durch seinen Körper: dünner ausgestrichen lasiert er.`,
   /** @param area with its unit, "360 cm²/ml". */
   covers: (area: string) => `Ein Milliliter aus der Tube deckt ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${upperFirst(finish)} nach dem Trocknen.`,

@@ -13,7 +13,12 @@ const PHRASES: WordingsOf<JudgedTintStatement> = {
   "turns-clearly": (v) => `deutlich ${HUES[v.hue]}`,
   "turns-strongly": (v) => `stark ${HUES[v.hue]}`,
   "gains-chroma": (v) => `leuchtender${turned(v)}`,
-  "keeps-chroma": (v) => (v.turn === "keeps-hue" ? "rein" : `ebenso leuchtend${turned(v)}`),
+  "keeps-chroma": (v) =>
+    v.turn === "keeps-hue"
+      ? "rein"
+      : v.toward === undefined
+        ? "ebenso leuchtend"
+        : `nach ${HUE_NOUNS[v.toward]} gewendet`,
   "loses-chroma": (v) => `stumpfer${turned(v)}`,
 };
 

@@ -60,7 +60,7 @@ export const ANSWER_PAGES = {
   /** What a plain part of a sheet is called, by its path; the first that fits. */
   facts: [
     [/^cautions\.signalWord$/, "Signal word"],
-    [/^cautions\.hazardStatements$/, "Hazard statements"],
+    [/^cautions\.(?:dryPigment\..*\.)?hazardStatements$/, "Hazard statements"],
     [/^cautions\.supplemental$/, "Supplemental statements"],
     [/^cautions\.notForSale$/, "Markets where it may not be sold for want of a legal basis"],
     [/^cautions\.unknown$/, "Ingredients without hazard data"],
@@ -71,6 +71,15 @@ export const ANSWER_PAGES = {
     [/^permanence\.basis$/, "Ground of the lightfastness"],
     [/^dispersion$/, "Ground by"],
     [/^family$/, "Family"],
+    [/^vehicle\.oil$/, "Made with"],
+    [/\.colourIndexName$/, "Colour Index name"],
+    [/^drying\.layering$/, "Layers"],
+    [/^drying\.filmHealth$/, "Film"],
+    [/^drying\.grounds$/, "Grounds"],
+    [/^permanence\.sensitivities$/, "Other risks"],
+    [/^permanence\.reasons$/, "Grounds of the lightfastness"],
+    [/^permanence\.weakest$/, "Weakest in light"],
+    [/^cautions\.notClassified$/, "Contains, though not classified for it"],
   ] as readonly (readonly [RegExp, string])[],
   fact: (path: string) => {
     const named = ANSWER_PAGES.facts.find(([form]) => form.test(path))?.[1];

@@ -45,6 +45,9 @@ export const ENGLISH: Words = {
     wanting.length === 0
       ? `${sentenceCase(reason)}.`
       : `${sentenceCase(reason)}; needs ${wanting.map(fieldWords).join(", ")}.`,
+  method: (method) => method,
+  substance: (named) => named,
+  factWords: {},
   trade: TRADE,
   terms: TERMS,
   families: FAMILIES,

@@ -419,8 +419,11 @@ export const PAGES = {
     caption: "Dry pigments",
   },
   home: {
-    promise: (count: number) =>
-      `${count} oil colours, each shown as we measured it: alone, and mixed with white.`,
+    /** @param unread how many of them have no reading yet. */
+    promise: (count: number, unread: number) =>
+      unread === 0
+        ? `${count} oil colours, each shown as we measured it: alone, and mixed with white.`
+        : `${count - unread} oil colours as we measured them, alone and mixed with white, and ${unread} still to measure.`,
     press:
       "Press a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
     ask: "Ask",

@@ -146,6 +146,9 @@ export const SHEET_PAGE = {
     sizes: "Sizes",
   },
   hidesLine: (film: string) => `It takes a dry film of ${film} to hide a black-and-white chart.`,
+  /** Of a dark colour of little body. */
+  hidesByDarkness: (film: string) =>
+    `A dry film of ${film} hides a black-and-white chart, but by its darkness, not its body: spread thinner, it glazes.`,
   /** @param area with its unit, "360 cm²/ml". */
   covers: (area: string) => `One millilitre from the tube hides ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${finish} as it dries.`,

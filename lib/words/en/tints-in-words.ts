@@ -1,3 +1,4 @@
+import type { HueWord } from "../../optics/tints/hue-word.ts";
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { worded } from "../by-rule.ts";
@@ -12,12 +13,26 @@ const PHRASES: WordingsOf<JudgedTintStatement> = {
   "turns-clearly": (v) => `${CLEARLY["turns-clearly"]} ${v.hue}`,
   "turns-strongly": (v) => `${CLEARLY["turns-strongly"]} ${v.hue}`,
   "gains-chroma": (v) => `brighter${turned(v)}`,
-  "keeps-chroma": (v) => (v.turn === "keeps-hue" ? "clean" : `as bright${turned(v)}`),
+  "keeps-chroma": (v) =>
+    v.toward !== undefined ? TURNED[v.toward] : v.turn === "keeps-hue" ? "clean" : "as bright",
   "loses-chroma": (v) => `duller${turned(v)}`,
 };
 
-function turned({ toward }: { readonly toward?: string }): string {
-  return toward === undefined ? "" : ` and toward ${toward}`;
+/** Of a hue that turned: "bluer". */
+const TURNED: Readonly<Record<HueWord, string>> = {
+  red: "redder",
+  brown: "browner",
+  yellow: "yellower",
+  olive: "more olive",
+  green: "greener",
+  "blue-green": "more blue-green",
+  blue: "bluer",
+  violet: "more violet",
+  purple: "more purple",
+};
+
+function turned({ toward }: { readonly toward?: HueWord }): string {
+  return toward === undefined ? "" : ` and ${TURNED[toward]}`;
 }
 
 /** What a colour does in its whites, in words alone: whites that do the same together, the strongest turn first. */

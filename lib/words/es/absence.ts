@@ -3,6 +3,12 @@ import { upperFirst } from "../letter-case.ts";
 
 /** Why a figure is missing, as the sheets have it; a reason that is not here stands as it is. */
 const REASONS: Readonly<Record<string, string>> = {
+  "it was drawn down over black and white, but the thickness of that film is not recorded":
+    "se extendió sobre negro y blanco, pero el espesor de esa película no consta",
+  "its films tell nothing of hiding": "sus películas no dicen nada de cómo cubre",
+  "no let-down in a white of the reference": "ningún rebaje en un blanco de la referencia",
+  "the workshop names no colour to reckon strength against":
+    "el taller no nombra ningún color de referencia para la fuerza",
   "not in the records": "no está en los registros",
   "no oil in the records": "no hay aceite en los registros",
   "no drawdown of known thickness over black and white":
@@ -81,7 +87,7 @@ const FIELDS: Readonly<Record<string, string>> = {
 };
 
 /** A reason and what would be needed, in a sentence. */
-export function absence({ reason, wanting }: NotStated): string {
+export function absence({ reason, wanting }: Pick<NotStated, "reason" | "wanting">): string {
   const why = upperFirst(reasonText(reason));
   return wanting.length === 0
     ? `${why}.`

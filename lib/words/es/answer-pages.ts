@@ -7,7 +7,7 @@ import { namesWithin } from "./phrases.ts";
 /** What a plain part of a sheet is called, by its path; the first that fits. */
 const FACTS: readonly (readonly [RegExp, string])[] = [
   [/^cautions\.signalWord$/, "Palabra de advertencia"],
-  [/^cautions\.hazardStatements$/, "Indicaciones de peligro"],
+  [/^cautions\.(?:dryPigment\..*\.)?hazardStatements$/, "Indicaciones de peligro"],
   [/^cautions\.supplemental$/, "Información suplementaria"],
   [/^cautions\.notForSale$/, "Mercados donde no puede venderse por falta de base legal"],
   [/^cautions\.unknown$/, "Componentes sin datos de peligro"],
@@ -18,6 +18,15 @@ const FACTS: readonly (readonly [RegExp, string])[] = [
   [/^permanence\.basis$/, "Fundamento de la solidez a la luz"],
   [/^dispersion$/, "Molido"],
   [/^family$/, "Familia"],
+  [/^vehicle\.oil$/, "Aceite"],
+  [/\.colourIndexName$/, "Nombre del Colour Index"],
+  [/^drying\.layering$/, "Capas"],
+  [/^drying\.filmHealth$/, "Película"],
+  [/^drying\.grounds$/, "Fondos"],
+  [/^permanence\.sensitivities$/, "Otros riesgos"],
+  [/^permanence\.reasons$/, "Razones de la solidez"],
+  [/^permanence\.weakest$/, "El más débil a la luz"],
+  [/^cautions\.notClassified$/, "Contenido, sin clasificación por ello"],
 ];
 
 /** Headings, captions and sentences of answers, their claims and replies. */

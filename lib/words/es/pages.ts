@@ -422,8 +422,10 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Pigmentos secos",
   },
   home: {
-    promise: (count) =>
-      `${count} óleos, cada uno mostrado tal como lo medimos: puro, y mezclado con blanco.`,
+    promise: (count, unread) =>
+      unread === 0
+        ? `${count} óleos, cada uno mostrado tal como lo medimos: puro, y mezclado con blanco.`
+        : `${count - unread} óleos tal como los medimos, puros y mezclados con blanco, y ${unread} aún por medir.`,
     press:
       "Pulse un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
     ask: "Preguntar",

@@ -149,6 +149,8 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   },
   hidesLine: (film) =>
     `Hace falta una película seca de ${film} para cubrir una carta en blanco y negro.`,
+  hidesByDarkness: (film) =>
+    `Una película seca de ${film} cubre una carta en blanco y negro, pero por oscura, no por cuerpo: extendida más fina, vela.`,
   covers: (area) => `Un mililitro salido del tubo cubre ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish) => `${finish} al secar.`,
   inWhite: (white, days) => `${days} al tacto en ${white}`,

@@ -1,4 +1,8 @@
 /** Translation, to be reviewed by a reader of trade Spanish. */
+import { FACT_WORDS } from "./fact-words.ts";
+import { METHODS } from "./methods.ts";
+import { SUBSTANCES } from "./substances.ts";
+import { methodText } from "../method-text.ts";
 import { CRITERIA, limitsText } from "./statements-lots.ts";
 import { lowerFirst } from "../letter-case.ts";
 import type { Standing } from "../../quantities/figure.ts";
@@ -47,6 +51,9 @@ export const SPANISH: Words = {
   },
   restsOn: (root) => ROOTS[root],
   absence,
+  method: (method) => methodText(method, METHODS),
+  substance: (named) => SUBSTANCES[named] ?? named,
+  factWords: FACT_WORDS,
   trade: TRADE,
   terms: TERMS,
   families: FAMILIES,

@@ -12,7 +12,12 @@ const PHRASES: WordingsOf<JudgedTintStatement> = {
   "turns-clearly": (v) => `claramente ${HUES[v.hue]}`,
   "turns-strongly": (v) => `fuertemente ${HUES[v.hue]}`,
   "gains-chroma": (v) => `más vivo${turned(v)}`,
-  "keeps-chroma": (v) => (v.turn === "keeps-hue" ? "limpio" : `igual de vivo${turned(v)}`),
+  "keeps-chroma": (v) =>
+    v.turn === "keeps-hue"
+      ? "limpio"
+      : v.toward === undefined
+        ? "igual de vivo"
+        : `tirando ${TOWARD[v.toward]}`,
   "loses-chroma": (v) => `más apagado${turned(v)}`,
 };
 

@@ -4,6 +4,12 @@ import { of } from "./phrases.ts";
 
 /** Why a figure is missing, as the sheets have it; a reason that is not here stands as it is. */
 const REASONS: Readonly<Record<string, string>> = {
+  "it was drawn down over black and white, but the thickness of that film is not recorded":
+    "appliqué sur noir et blanc, mais l’épaisseur de ce film n’est pas relevée",
+  "its films tell nothing of hiding": "ses films ne disent rien du pouvoir couvrant",
+  "no let-down in a white of the reference": "aucun dégradé dans un blanc de la référence",
+  "the workshop names no colour to reckon strength against":
+    "l’atelier ne nomme aucune couleur de référence pour la force",
   "not in the records": "pas dans les relevés",
   "no oil in the records": "aucune huile dans les relevés",
   "no drawdown of known thickness over black and white":
@@ -83,7 +89,7 @@ const FIELDS: Readonly<Record<string, string>> = {
 };
 
 /** A reason and what would be needed, in a sentence. */
-export function absence({ reason, wanting }: NotStated): string {
+export function absence({ reason, wanting }: Pick<NotStated, "reason" | "wanting">): string {
   const why = upperFirst(reasonText(reason));
   return wanting.length === 0
     ? `${why}.`

@@ -7,7 +7,7 @@ import { namesWithin, of } from "./phrases.ts";
 /** What a plain part of a sheet is called, by its path; the first that fits. */
 const FACTS: readonly (readonly [RegExp, string])[] = [
   [/^cautions\.signalWord$/, "Mention d’avertissement"],
-  [/^cautions\.hazardStatements$/, "Mentions de danger"],
+  [/^cautions\.(?:dryPigment\..*\.)?hazardStatements$/, "Mentions de danger"],
   [/^cautions\.supplemental$/, "Informations supplémentaires"],
   [/^cautions\.notForSale$/, "Marchés où la vente est exclue faute de base légale"],
   [/^cautions\.unknown$/, "Composants sans données de danger"],
@@ -18,6 +18,15 @@ const FACTS: readonly (readonly [RegExp, string])[] = [
   [/^permanence\.basis$/, "Fondement de la solidité à la lumière"],
   [/^dispersion$/, "Broyé"],
   [/^family$/, "Famille"],
+  [/^vehicle\.oil$/, "Huile"],
+  [/\.colourIndexName$/, "Nom du Colour Index"],
+  [/^drying\.layering$/, "Couches"],
+  [/^drying\.filmHealth$/, "Film"],
+  [/^drying\.grounds$/, "Fonds"],
+  [/^permanence\.sensitivities$/, "Autres risques"],
+  [/^permanence\.reasons$/, "Raisons de la solidité"],
+  [/^permanence\.weakest$/, "Le plus faible à la lumière"],
+  [/^cautions\.notClassified$/, "Contenu, sans classement pour cela"],
 ];
 
 /** Headings, captions and sentences of answers, their claims and replies. */

@@ -425,8 +425,10 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Pigments secs",
   },
   home: {
-    promise: (count) =>
-      `${count} couleurs à l’huile, chacune montrée telle que nous l’avons mesurée\u202f: pure, et mêlée de blanc.`,
+    promise: (count, unread) =>
+      unread === 0
+        ? `${count} couleurs à l’huile, chacune montrée telle que nous l’avons mesurée\u202f: pure, et mêlée de blanc.`
+        : `${count - unread} couleurs à l’huile telles que nous les avons mesurées, pures et mêlées de blanc, et ${unread} encore à mesurer.`,
     press:
       "Toucher une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
     ask: "Demander",

@@ -151,6 +151,8 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     sizes: "Contenances",
   },
   hidesLine: (film) => `Il faut un film sec de ${film} pour couvrir une carte noire et blanche.`,
+  hidesByDarkness: (film) =>
+    `Un film sec de ${film} couvre une carte noire et blanche, mais parce qu’il est sombre, non par son corps\u202f: étalé plus mince, il glace.`,
   covers: (area) => `Un millilitre sorti du tube couvre ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish) => `${finish} en séchant.`,
   inWhite: (white, days) => `${days} au toucher dans ${white}`,

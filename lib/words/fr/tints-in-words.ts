@@ -12,7 +12,12 @@ const PHRASES: WordingsOf<JudgedTintStatement> = {
   "turns-clearly": (v) => `nettement ${HUES[v.hue]}`,
   "turns-strongly": (v) => `fortement ${HUES[v.hue]}`,
   "gains-chroma": (v) => `plus vif${turned(v)}`,
-  "keeps-chroma": (v) => (v.turn === "keeps-hue" ? "franc" : `aussi vif${turned(v)}`),
+  "keeps-chroma": (v) =>
+    v.turn === "keeps-hue"
+      ? "franc"
+      : v.toward === undefined
+        ? "aussi vif"
+        : `tirant ${TOWARD[v.toward]}`,
   "loses-chroma": (v) => `plus terne${turned(v)}`,
 };
 

@@ -1,0 +1,36 @@
+import { cpSync, mkdirSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { OutputFault } from "../site/output-fault.ts";
+import { buildFolder } from "../site/output-folder.ts";
+import { outputManifest } from "../site/output-manifest.ts";
+import type { PublishTarget } from "./publish-target.ts";
+
+/** A folder of this machine: written beside and exchanged in one step; what no publish wrote in it stays. */
+export function folderTarget(dir: string, contentDir: string): PublishTarget {
+  return {
+    read: async (path) => {
+      try {
+        return await Promise.resolve(readFileSync(join(dir, path)));
+      } catch (error) {
+        if (["ENOENT", "ENOTDIR"].includes((error as NodeJS.ErrnoException).code ?? ""))
+          return undefined;
+        throw new OutputFault(`${join(dir, path)} can't be read: ${(error as Error).message}`);
+      }
+    },
+    ship: async ({ outputDir }) => {
+      const files = outputManifest(outputDir)?.files ?? new Set<string>();
+      const folder = buildFolder(dir, contentDir);
+      try {
+        for (const path of [...files, "manifest.json"]) {
+          const place = join(folder.dir, path);
+          mkdirSync(dirname(place), { recursive: true });
+          cpSync(join(outputDir, path), place);
+        }
+        const left = await Promise.resolve(folder.publish());
+        if (left !== undefined) process.stderr.write(`${left}\n`);
+      } finally {
+        folder.discard();
+      }
+    },
+  };
+}

@@ -1,0 +1,275 @@
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { fileDifferences } from "../../lib/publish/file-differences.ts";
+import { deletionRules } from "../../lib/publish/rsync-target.ts";
+import { bucketServer, KEYS, type BucketServer } from "../support/bucket-server.ts";
+import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { mullstone, type CommandRun } from "../support/mullstone.ts";
+
+const COLOUR = `---
+name: Soot
+pigments: [{ pigment: soot }]
+sizes: [{ ml: 40, price: 8 }]
+date: 2026-05-01
+---
+`;
+const RECORDS = {
+  ...SMALLEST_WORKSHOP,
+  "workshop.yaml":
+    "name: Test Workshop\nsiteAddress: https://saltreach.example/\ncurrency: GBP\nvehicle: linseed-oil\n",
+  "vehicles/linseed-oil.yaml":
+    "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: 0.93\nhazards: []\n",
+  "pigments/lamp-black.yaml": "name: Lamp black\nhazards: []\n",
+  "pigments/soot.yaml":
+    "name: Soot\nhazards: [{ statement: H410, hazardClass: Aquatic Chronic 1 }]\n",
+  "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+    "name: Lamp Black",
+    "name: Lamp Black\ndate: 2026-05-01",
+  ),
+  "colours/soot.md": COLOUR,
+};
+
+/** A workshop that publishes; its site is built into `_site` beside its records. */
+function workshop(): {
+  readonly home: string;
+  readonly write: (path: string, text: string) => void;
+  readonly remove: (path: string) => void;
+  readonly publish: (to: string, ...options: string[]) => Promise<CommandRun>;
+} {
+  const { home, content } = contentFolder(RECORDS);
+  return {
+    home,
+    write: (path, text) => writeFileSync(join(content, path), text),
+    remove: (path) => rmSync(join(content, path)),
+    publish: (to, ...options) =>
+      mullstone(["publish", "--to", to, ...options], { cwd: home, env: KEYS }),
+  };
+}
+
+const filesIn = (dir: string): string[] =>
+  readdirSync(dir, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(dir.length + 1))
+    .sort();
+
+describe("to a folder", () => {
+  const { home, write, remove, publish } = workshop();
+  const www = join(home, "www");
+
+  test("a dry run says what is new, and moves nothing", async () => {
+    const { code, output } = await publish("www", "--dry-run");
+    expect(code).toBe(0);
+    expect(output).toContain("Soot: A new colour.");
+    expect(output).toMatch(/^new {6}colours\/soot\/index\.html$/m);
+    expect(output).toMatch(/\d+ new files, 0 changed, 0 removed, .*: nothing was moved/);
+    expect(existsSync(www)).toBe(false);
+  });
+
+  test("a publish brings what was built, and a second one has nothing to do", async () => {
+    expect((await publish("www")).code).toBe(0);
+    expect(filesIn(www)).toEqual(filesIn(join(home, "_site")));
+    expect(readFileSync(join(www, "index.html"))).toEqual(
+      readFileSync(join(home, "_site", "index.html")),
+    );
+    const again = await publish("www");
+    expect(again.output).toContain("www holds this site already");
+  });
+
+  test("what no publish wrote stays; a price that changed is told and goes out", async () => {
+    writeFileSync(join(www, "CNAME"), "saltreach.example\n");
+    write("colours/soot.md", COLOUR.replace("price: 8", "price: 9"));
+    const { code, output } = await publish("www");
+    expect(code).toBe(0);
+    expect(output).toMatch(/^Soot: Sizes and prices: no longer 40.ml £8\.00\.$/m);
+    expect(output).toMatch(/^Soot: Sizes and prices: now 40.ml £9\.00\.$/m);
+    expect(readFileSync(join(www, "CNAME"), "utf8")).toBe("saltreach.example\n");
+    expect(readFileSync(join(www, "feed.xml"), "utf8")).toContain("now 40\u00a0ml £9.00");
+  });
+
+  test("a weaker caution waits until it is confirmed", async () => {
+    write("pigments/soot.yaml", "name: Soot\nhazards: []\n");
+    const refused = await publish("www");
+    expect([refused.code, refused.complaints]).toEqual([
+      1,
+      "--confirm cautions is missing: nothing was moved\n",
+    ]);
+    expect(refused.output).toContain("a weaker caution: Soot: Hazard statement: no longer H410.");
+    expect(readFileSync(join(www, "colours/soot/sheet.json"), "utf8")).toContain("H410");
+    expect((await publish("www", "--confirm", "cautions")).code).toBe(0);
+    expect(readFileSync(join(www, "colours/soot/sheet.json"), "utf8")).not.toContain("H410");
+  });
+
+  test("a colour that goes leaves a page of its own, and waits until it is confirmed", async () => {
+    remove("colours/soot.md");
+    remove("pigments/soot.yaml");
+    const lost = await publish("www");
+    expect(lost.code).toBe(1);
+    expect(lost.complaints).toContain("The page colours/soot/ was published and would be gone");
+    write(
+      "workshop.yaml",
+      `${RECORDS["workshop.yaml"]}former: [{ address: colours/soot/, name: Soot, replacedBy: colours/lamp-black/ }]\n`,
+    );
+    write("pigments/soot.yaml", "name: Soot\nhazards: []\n");
+    write(
+      "workshop.yaml",
+      `${RECORDS["workshop.yaml"]}former:\n  - { address: colours/soot/, name: Soot, replacedBy: colours/lamp-black/ }\n  - { address: pigments/soot/, name: Soot }\n`,
+    );
+    remove("pigments/soot.yaml");
+    const refused = await publish("www");
+    expect(refused.complaints).toBe("--confirm removals is missing: nothing was moved\n");
+    expect((await publish("www", "--confirm", "removals")).code).toBe(0);
+    expect(existsSync(join(www, "colours/soot/sheet.json"))).toBe(false);
+    expect(readFileSync(join(www, "colours/soot/index.html"), "utf8")).toContain(
+      "In its place: Lamp Black",
+    );
+  });
+
+  test("over somebody else's manifest nothing is published", async () => {
+    const other = join(home, "other");
+    mkdirSync(other);
+    writeFileSync(join(other, "manifest.json"), `{ "kind": "another" }`);
+    const { code, complaints } = await publish("other");
+    expect(code).toBe(1);
+    expect(complaints).toContain("manifest.json of the target is no manifest of ours");
+    expect(filesIn(other)).toEqual(["manifest.json"]);
+  });
+});
+
+describe("to a store that speaks as S3 does", () => {
+  const { home, write, publish } = workshop();
+  let store: BucketServer;
+  beforeAll(async () => {
+    store = await bucketServer();
+  });
+  afterAll(() => store.close());
+  const ship = (...options: string[]): Promise<CommandRun> =>
+    publish("s3:colours/shop", "--endpoint", store.address, ...options);
+
+  test("a dry run asks and puts nothing", async () => {
+    expect((await ship("--dry-run")).code).toBe(0);
+    expect(store.log).toEqual(["GET /colours/shop/manifest.json"]);
+  });
+
+  test("every file goes out signed, what pages load first and manifest.json last", async () => {
+    store.log.length = 0;
+    store.fail("/colours/shop/index.html", 2);
+    const { code, complaints } = await ship();
+    expect([code, complaints]).toEqual([0, ""]);
+    const at = (path: string): Buffer | undefined =>
+      store.objects.get(`/colours/shop/${path}`)?.bytes;
+    for (const path of filesIn(join(home, "_site")))
+      expect(at(path), path).toEqual(readFileSync(join(home, "_site", path)));
+    expect(store.objects.size).toBe(filesIn(join(home, "_site")).length);
+    const puts = store.log.filter((line) => line.startsWith("PUT")).map((line) => line.slice(18));
+    expect(puts.at(-1)).toBe("manifest.json");
+    expect(puts.findLastIndex((path) => path.startsWith("assets/"))).toBeLessThan(
+      puts.findIndex((path) => path.endsWith(".html")),
+    );
+    expect(puts.filter((path) => path === "index.html")).toHaveLength(3);
+  });
+
+  test("a page is asked for anew each time, a style with a hash in its name never", () => {
+    const headers = [...store.objects].map(([path, one]) => [path, one.headers] as const);
+    expect(headers.find(([path]) => path.endsWith("/shop/index.html"))?.[1]).toEqual({
+      type: "text/html; charset=utf-8",
+      cache: "no-cache",
+    });
+    expect(headers.find(([path]) => path.endsWith(".css"))?.[1]).toEqual({
+      type: "text/css; charset=utf-8",
+      cache: "public, max-age=31536000, immutable",
+    });
+  });
+
+  test("what changed goes out and nothing else; what is another's stays", async () => {
+    store.objects.set("/colours/shop/CNAME", { bytes: Buffer.from("x"), headers: {} });
+    write("colours/soot.md", COLOUR.replace("price: 8", "price: 9"));
+    store.log.length = 0;
+    expect((await ship()).code).toBe(0);
+    expect(store.log).toContain("PUT /colours/shop/colours/soot/index.html");
+    expect(store.log.filter((line) => line.includes("/assets/"))).toEqual([]);
+    expect(store.log.filter((line) => line.startsWith("DELETE"))).toEqual([]);
+    expect(store.objects.has("/colours/shop/CNAME")).toBe(true);
+  });
+
+  test.each([
+    [
+      { AWS_SECRET_ACCESS_KEY: "wrong" },
+      /answered 403 to GET of manifest\.json: SignatureDoesNotMatch/,
+    ],
+    [{ AWS_SECRET_ACCESS_KEY: "" }, /There are no keys for s3:colours\/shop/],
+  ])("with the keys %j it is refused in a sentence", async (keys, sentence) => {
+    const { code, complaints } = await mullstone(
+      ["publish", "--to", "s3:colours/shop", "--endpoint", store.address],
+      { cwd: home, env: { ...KEYS, ...keys } },
+    );
+    expect(code).toBe(1);
+    expect(complaints).toMatch(sentence);
+  });
+});
+
+const hasRsync = spawnSync("rsync", ["--version"]).status === 0;
+
+describe("by rsync", () => {
+  test.skipIf(!hasRsync)(
+    "sends what changed, deletes what was its own, and leaves the rest",
+    async () => {
+      const { home, write, remove, publish } = workshop();
+      const www = join(home, "www");
+      mkdirSync(www);
+      expect((await publish(`rsync:${www}`)).code).toBe(0);
+      expect(filesIn(www)).toEqual(filesIn(join(home, "_site")));
+      writeFileSync(join(www, "CNAME"), "x");
+      writeFileSync(join(www, "colours/soot/mine.txt"), "x");
+      remove("colours/soot.md");
+      write(
+        "workshop.yaml",
+        `${RECORDS["workshop.yaml"]}former: [{ address: colours/soot/, name: Soot }]\n`,
+      );
+      const { code, complaints } = await publish(`rsync:${www}`, "--confirm", "removals,cautions");
+      expect([code, complaints.replaceAll(/^.*warning.*\n/gm, "")]).toEqual([0, ""]);
+      expect(filesIn(www)).toEqual(
+        [...filesIn(join(home, "_site")), "CNAME", "colours/soot/mine.txt"].sort(),
+      );
+      for (const file of ["manifest.json", "index.html", "colours/soot/index.html"])
+        expect(readFileSync(join(www, file)), file).toEqual(
+          readFileSync(join(home, "_site", file)),
+        );
+    },
+  );
+
+  test.skipIf(hasRsync)("that is not there is told in a sentence", async () => {
+    const { complaints } = await workshop().publish("rsync:host:/www");
+    expect(complaints).toBe("There is no rsync on this machine: it is what --to rsync: sends by\n");
+  });
+
+  // basis: published, rsync(1), FILTER RULES: the first rule that matches decides; "risk" may be deleted, "protect" may not.
+  test("rules for deletion name each file and its folders, then protect the rest", () => {
+    expect(deletionRules(["a/b/x.html", "a/y[1].html"])).toBe(
+      "risk /a/\nrisk /a/b/\nrisk /a/b/x.html\nrisk /a/y\\[1].html\nprotect *\n",
+    );
+  });
+});
+
+describe("files that differ", () => {
+  test("by their hashes; of a manifest without them all are sent", () => {
+    const now = { files: ["a", "b", "c"], hashes: { a: "1", b: "2", c: "3" } };
+    expect(
+      fileDifferences({ files: ["a", "b", "d"], hashes: { a: "1", b: "9", d: "4" } }, now),
+    ).toEqual({
+      added: ["c"],
+      changed: ["b"],
+      sent: ["b", "c"],
+      removed: ["d"],
+    });
+    expect(fileDifferences({ files: ["a"] }, now).sent).toEqual(["a", "b", "c"]);
+  });
+
+  test.each(["../x", "/etc/passwd", "a/../../x", "a//b", "a\\b", "", "a\nb", "./a"])(
+    "a path %j in the target's manifest is passed over",
+    (path) => {
+      expect(fileDifferences({ files: [path] }, { hashes: {} }).removed).toEqual([]);
+    },
+  );
+});
