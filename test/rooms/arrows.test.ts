@@ -13,6 +13,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["lots", "mixing"],
   ["knowledge"],
   ["records"],
+  ["exchange"],
   ["photographs"],
   ["sheet"],
   ["collection"],
