@@ -13,16 +13,17 @@ interface Carried {
 }
 
 for (const root of document.querySelectorAll<HTMLElement>("[data-plan]")) plan(root);
+for (const button of document.querySelectorAll("[data-print]"))
+  button.addEventListener("click", () => window.print());
+for (const bar of document.querySelectorAll<HTMLElement>("[data-wanted]")) bar.hidden = false;
 
 function plan(root: HTMLElement): void {
   const { matter, places, texts } = JSON.parse(root.dataset["plan"] ?? "") as Carried;
-  const wanted = root.querySelector<HTMLElement>("[data-wanted]");
   const amount = root.querySelector<HTMLInputElement>("[data-amount]");
   const unit = root.querySelector<HTMLSelectElement>("[data-unit]");
   const fault = root.querySelector<HTMLElement>("[data-fault]");
   const comesOut = root.querySelector<HTMLElement>("[data-comes-out]");
-  if (wanted === null || amount === null || unit === null || fault === null || comesOut === null)
-    return;
+  if (amount === null || unit === null || fault === null || comesOut === null) return;
 
   const show = (): void => {
     const made = planOf(matter, unit.value, amount.valueAsNumber);
@@ -39,8 +40,6 @@ function plan(root: HTMLElement): void {
             .replace("{to}", made.yieldMl[1].toFixed(0));
   };
   for (const field of [amount, unit]) field.addEventListener("input", show);
-  root.querySelector("[data-print]")?.addEventListener("click", () => window.print());
-  wanted.hidden = false;
 }
 
 /** Nothing for an amount that is none, or for tubes of what has no density. */

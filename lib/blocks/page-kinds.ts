@@ -101,19 +101,23 @@ export interface BatchSheetView extends PageView {
   /** Why nothing can be weighed out, in place of the rest. */
   readonly withheld?: string;
   readonly sheet?: {
-    /** JSON for assets/scripts/batch-sheet.ts. */
-    readonly plan: string;
-    readonly wanted: string;
-    readonly amount: string;
-    readonly amountValue: string;
-    readonly units: readonly { readonly value: string; readonly text: string }[];
-    readonly fault: string;
+    /** What another amount is reckoned by; absent where the amounts are a lot's own. */
+    readonly reckoner?: {
+      /** JSON for assets/scripts/batch-sheet.ts. */
+      readonly plan: string;
+      readonly wanted: string;
+      readonly amount: string;
+      readonly amountValue: string;
+      readonly units: readonly { readonly value: string; readonly text: string }[];
+      readonly fault: string;
+    };
     readonly print: string;
     readonly caption: string;
     readonly columns: readonly string[];
     readonly rows: readonly {
       readonly name: string;
-      readonly figure: string;
+      /** What the script fills anew for another amount. */
+      readonly figure?: string;
       readonly planned: string;
     }[];
     readonly comesOut: string;
@@ -123,7 +127,8 @@ export interface BatchSheetView extends PageView {
     readonly cautionsHeading: string;
     readonly cautions: readonly string[];
     readonly fieldsHeading: string;
-    readonly fields: readonly string[];
+    /** Blanks to write in, filled in where it is known already. */
+    readonly fields: readonly { readonly name: string; readonly value?: string }[];
   };
 }
 

@@ -2,6 +2,7 @@ import { cardsPdf } from "../print/cards-pdf.ts";
 import { completeCards, laidCards, type WithoutCard } from "../print/range-cards.ts";
 import { reprintList, type Reprint } from "../print/reprint-list.ts";
 import { earlierCards } from "../site/earlier-manifest.ts";
+import { keepPrintedCards } from "../site/printed-cards.ts";
 import { colourFamily } from "../sheet/colour-sheet.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { outputFile } from "../site/output-file.ts";
@@ -75,6 +76,13 @@ export function cards(
     if (records.workshop.siteAddress === undefined)
       say("no QR codes: workshop.yaml gives no siteAddress");
     output.write(pdf.bytes);
+    const isLaid = new Set(laid.map(({ slug }) => slug));
+    const kept = keepPrintedCards(
+      options.contentDir,
+      print.filter(({ slug }) => isLaid.has(slug)),
+      all,
+    );
+    if (kept !== undefined) say(`what they say is not kept for the next time: ${kept}`);
     say(
       `${counted(laid.length, "card")} in ${size.name} on ${counted(pdf.pages, "page")} of ${size.paper}${size.twoSided ? ", to print on both sides, turned on the long edge" : ", to fold"}, ${seconds(started)}: ${options.outputFile}`,
     );

@@ -1,7 +1,9 @@
+import { shelfCards } from "../print/range-cards.ts";
 import { reprintList } from "../print/reprint-list.ts";
 import { nextSteps } from "../planning/next-steps.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { earlierCards } from "../site/earlier-manifest.ts";
+import { printedCards } from "../site/printed-cards.ts";
 import { hazardNotes } from "../site/hazard-notes.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { latestDate, printedDate } from "../site/printed-date.ts";
@@ -16,7 +18,7 @@ const SHOWN = 25;
 
 /**
  * What to find out next, by trying it, and what falls due; write nothing.
- * @param since a manifest.json kept when cards were printed last: names the cards to print again.
+ * @param since a manifest.json kept when cards were printed last, in place of the workshop's own record of that.
  */
 export function next(
   { contentDir, date, strict }: Pick<CommandOptions, "contentDir" | "date" | "strict">,
@@ -30,7 +32,7 @@ export function next(
     return 1;
   }
   try {
-    const before = since === undefined ? undefined : earlierCards(since);
+    const before = since === undefined ? printedCards(contentDir) : earlierCards(since);
     const { context, published, answers, cards } = workedSite(
       records,
       printedDate(date, records.newestDate),
@@ -48,7 +50,7 @@ export function next(
       say(`and ${counted(lines.length - SHOWN, "line")} more that gain less`);
     const due = allDueLines(context, {
       labelNotes: hazardNotes(sheets, records),
-      reprints: before && reprintList(cards.cards, before, context.words),
+      reprints: before && reprintList(shelfCards(cards.cards, before), before, context.words),
     });
     for (const { what, record } of due) say(`due: ${record}: ${what}`);
     say(`${counted(lines.length, "step")}, ${seconds(started)}`);

@@ -20,6 +20,8 @@ export interface Candidate {
   readonly paint: PaintCoefficients;
   /** Relative standard uncertainty of what it does by mass [1], where it is more than the scales' own. */
   readonly spread?: number;
+  /** Of the mixed paint [1], as there is no more of it: 0 to 1. */
+  readonly mostShare?: number;
 }
 
 /** The lot and its standard, as K/S with the surface taken off [1], shape (count) each. */
@@ -75,7 +77,10 @@ export function correctionWith(lot: OffLot, candidate: Candidate): Correction | 
     const { masstoneDeltaE00, letDownDeltaE00 } = predictedAt(lot, candidate.paint, share, target);
     return Math.hypot(masstoneDeltaE00, letDownDeltaE00);
   };
-  const most = candidate.kind === "lot" ? MOST_SHARE_OF_LOT : MOST_SHARE;
+  const most = Math.min(
+    candidate.mostShare ?? 1,
+    candidate.kind === "lot" ? MOST_SHARE_OF_LOT : MOST_SHARE,
+  );
   const shares = Array.from({ length: COARSE_STEPS + 1 }, (_, i) => (i / COARSE_STEPS) * most);
   const misses = shares.map(miss);
   const best = misses.indexOf(Math.min(...misses));

@@ -1,5 +1,7 @@
 import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
-import type { Records } from "../records/records.ts";
+import type { Lot, Records } from "../records/records.ts";
+import { lotState } from "../sheet/lots/lot-on-sale.ts";
+import { booksOf } from "../sheet/lots/lots-section.ts";
 
 /** Something that time has made due. */
 export type Due =
@@ -9,8 +11,19 @@ export type Due =
   | { readonly due: "undated-paper"; readonly record: string }
   /** A trial that is to be looked at on a day, which may be past. */
   | { readonly due: "trial"; readonly record: string; readonly date: string }
-  /** Colours of a workshop that keeps lots, of which a second one would show the spread. */
-  | { readonly due: "second-lot"; readonly record: string; readonly lots: 0 | 1 };
+  /** A lot that is planned and not made, or made and held against nothing yet, or the newest of its colour and fails. */
+  | {
+      readonly due: "lot-planned" | "lot-unread" | "lot-failed";
+      readonly record: string;
+      readonly number: string;
+    }
+  /** Colours of a workshop that keeps lots, by slug, of which a second one would show the spread. */
+  | {
+      readonly due: "second-lot";
+      readonly record: "lots";
+      readonly lots: 0 | 1;
+      readonly colours: readonly string[];
+    };
 
 /** A safety data sheet is asked for anew after so many years. Common practice. */
 export const PAPER_YEARS = 3;
@@ -65,14 +78,43 @@ export function dueTrials({ trials }: Pick<Records, "trials">): Due[] {
     .toSorted((one, other) => (one.date < other.date ? -1 : 1));
 }
 
-/** Of a workshop that keeps lots: its colours of which fewer than two were made. */
-export function dueLots({ colours, lots }: Pick<Records, "colours" | "lots">): Due[] {
-  const made = [...lots.values()].filter(({ record }) => record.planned !== true);
+/** Lots with work left, the oldest first. */
+export function dueLots(records: Records): Due[] {
+  const { books } = booksOf(records);
+  const isNewest = (lot: Lot): boolean =>
+    madeLots(records).every(
+      ({ record }) => record.colour !== lot.record.colour || record.date <= lot.record.date,
+    );
+  return [...records.lots.values()]
+    .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1))
+    .flatMap((lot): Due[] => {
+      const state = lotState(lot, books.get(lot.record.colour));
+      const due =
+        state === "planned"
+          ? "lot-planned"
+          : state === "none"
+            ? "lot-unread"
+            : state === "fail" && isNewest(lot)
+              ? "lot-failed"
+              : undefined;
+      return due === undefined
+        ? []
+        : [{ due, record: `lots/${lot.slug}`, number: lot.record.number }];
+    });
+}
+
+/** Of a workshop that keeps lots: its colours of which none was made, and those of which one was. */
+export function coloursOfFewLots(records: Pick<Records, "colours" | "lots">): Due[] {
+  const made = madeLots(records);
   if (made.length === 0) return [];
-  return [...colours.keys()].flatMap((slug): Due[] => {
-    const count = made.filter(({ record }) => record.colour === slug).length;
-    return count === 0 || count === 1
-      ? [{ due: "second-lot", record: `colours/${slug}`, lots: count }]
-      : [];
+  return ([0, 1] as const).flatMap((lots): Due[] => {
+    const colours = [...records.colours.keys()].filter(
+      (slug) => made.filter(({ record }) => record.colour === slug).length === lots,
+    );
+    return colours.length === 0 ? [] : [{ due: "second-lot", record: "lots", lots, colours }];
   });
+}
+
+function madeLots({ lots }: Pick<Records, "lots">): Lot[] {
+  return [...lots.values()].filter(({ record }) => record.planned !== true);
 }

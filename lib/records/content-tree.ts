@@ -16,6 +16,8 @@ export const CONTENT_FOLDERS = {
   readings: [".csv", ".txt", ".cgats", ".it8", ".cxf", ".xml"],
   sources: [".yaml", ".yml"],
 } as const;
+/** What the shelf cards said when they were last printed: written by the program, no record of a thing. */
+export const PRINTED_CARDS = "printed-cards.json";
 export type ContentFolder = keyof typeof CONTENT_FOLDERS;
 
 /** Manifests of what was published, kept beside the records. */
@@ -88,7 +90,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       takeFolder(path, name as ContentFolder);
     } else if (name === PHOTOGRAPHS) {
       takePhotographs(path);
-    } else if (!/\.(md|txt)$/i.test(name)) {
+    } else if (name !== PRINTED_CARDS && !/\.(md|txt)$/i.test(name)) {
       fault(
         path,
         `${name} is left out: a content folder holds workshop.yaml, prices.csv, ${[...Object.keys(CONTENT_FOLDERS), PHOTOGRAPHS].join("/, ")}/`,

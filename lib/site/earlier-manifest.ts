@@ -5,8 +5,11 @@ import type { EarlierCard } from "../print/reprint-list.ts";
 import { OutputFault } from "./output-fault.ts";
 import { MANIFEST_KIND } from "./output-manifest.ts";
 
+/** What the workshop's own record of printed cards says of itself. */
+export const PRINTED_CARDS_KIND = "mullstone-printed-cards";
+
 /**
- * What an earlier manifest says of its cards.
+ * What an earlier manifest, or the workshop's record of printed cards, says of cards.
  * @throws OutputFault for a file that is not there, is no manifest of ours, or is of before there were cards.
  */
 export function earlierCards(file: string): EarlierCard[] {
@@ -15,9 +18,9 @@ export function earlierCards(file: string): EarlierCard[] {
     kind?: unknown;
     cards?: unknown;
   };
-  if (kind !== MANIFEST_KIND)
+  if (kind !== MANIFEST_KIND && kind !== PRINTED_CARDS_KIND)
     throw new OutputFault(`--since names ${file}, which is no manifest.json of an earlier build`);
-  if (!Array.isArray(cards) || !cards.every(isCard))
+  if (!areCards(cards))
     throw new OutputFault(
       `--since names ${file}, a manifest that does not say what its cards state: build anew with the records of then`,
     );
@@ -60,6 +63,10 @@ function readManifest(file: string): unknown {
   } catch {
     throw refused("it can't be read as JSON");
   }
+}
+
+export function areCards(value: unknown): value is EarlierCard[] {
+  return Array.isArray(value) && value.every(isCard);
 }
 
 function isCard(value: unknown): value is EarlierCard {

@@ -5,6 +5,7 @@ import { withPhotographs } from "../photographs/taken-photographs.ts";
 import { recordsBelow } from "../records/site-base.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { earlierCards, earlierState } from "./earlier-manifest.ts";
+import { printedCards } from "./printed-cards.ts";
 import { allLanguages, inOneFolder } from "./one-folder.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
@@ -46,7 +47,7 @@ export async function madeSite(
   };
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
-  const printedCards = since === undefined ? undefined : earlierCards(since);
+  const cardsBefore = since === undefined ? printedCards(contentDir) : earlierCards(since);
   const { records: asWritten, diagnostics: ofRecords } = await withPhotographs(
     loadRecords(contentDir, process.cwd(), latestDate(date), parsers),
     cache,
@@ -87,7 +88,7 @@ export async function madeSite(
   const site = inOneFolder(printed, records.workshop.siteAddress);
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, { output: "site", kind, dir, earlierDir, cache });
-  await writeSite(workshop({ isPrinted: kind === "paper", printedCards }), {
+  await writeSite(workshop({ isPrinted: kind === "paper", printedCards: cardsBefore }), {
     output: "workshop",
     kind,
     dir: workshopDir,

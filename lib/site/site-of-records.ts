@@ -60,6 +60,7 @@ import { MANIFEST } from "./output-manifest.ts";
 import { labelsPdf } from "../print/labels-pdf.ts";
 import { packageSizes } from "../print/package-size.ts";
 import { rangeLabels } from "../print/range-labels.ts";
+import { shelfCards } from "../print/range-cards.ts";
 import { reprintList, type EarlierCard } from "../print/reprint-list.ts";
 import { LABELS_PDF } from "../workshop/labels-page.ts";
 import { workshopPages } from "../workshop/workshop-pages.ts";
@@ -167,7 +168,8 @@ function workshopOfWorked(
           sheets.map(({ sheet }) => sheet),
           records,
         ),
-        reprints: printedCards && reprintList(cards.cards, printedCards, words),
+        reprints:
+          printedCards && reprintList(shelfCards(cards.cards, printedCards), printedCards, words),
       },
       labels: { ...labels, ...(pdf === undefined ? {} : { pdf }) },
     }),

@@ -1,5 +1,5 @@
 import type { BatchSheetView } from "../blocks/page-kinds.ts";
-import { batchPlan, type BatchPlan, type Wanted } from "../lots/batch-plan.ts";
+import { batchPlan, inSteps, type BatchPlan, type Wanted } from "../lots/batch-plan.ts";
 import { learntFillMl, learntLoss } from "../lots/learnt-yield.ts";
 import type { BatchRecipe } from "../formulation/batch.ts";
 import { noBatch, spannedRecipe } from "../pages/batch-view.ts";
@@ -9,14 +9,19 @@ import type { SheetPage } from "../pages/section-views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { type Interval, type Quantity, ends, midpoint } from "../quantities/interval.ts";
 import { weighedInG } from "../records/lot-faults.ts";
+import type { Lot } from "../records/records.ts";
+import type { Words } from "../words/words.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
 import { decimalText } from "../words/number-text.ts";
+import { lotAddress } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** Without one in workshop.yaml [g]. Our own choice: kitchen scales and laboratory balances have it or finer. */
 export const CUSTOMARY_STEP_G = 0.1;
 /** Of what a sheet is first filled for, where no lot is on record [g]. */
 const FIRST_PIGMENT_G = 500;
+/** So far [1] a lot's weights may lie from the plan's, and what should come out is still the plan's. */
+const AS_PLANNED = 0.02;
 
 /** What the browser's script reckons a plan from, beside what is wanted. */
 export interface PlanMatter {
@@ -73,18 +78,24 @@ export function planMatter(worded: SheetTexts, context: PageContext): PlanMatter
 export function firstWanted(colour: string, { records }: PageContext): Wanted {
   const last = lotsOf(colour, records).at(-1);
   return {
-    pigmentG:
-      last === undefined
-        ? FIRST_PIGMENT_G
-        : Math.round(last.record.pigments.reduce((sum, { massG }) => sum + massG, 0) / 10) * 10,
+    pigmentG: last === undefined ? FIRST_PIGMENT_G : Math.round(pigmentInG(last) / 10) * 10,
   };
 }
 
-/** A page to print and take to the slab. */
+function pigmentInG({ record }: Lot): number {
+  return record.pigments.reduce((sum, { massG }) => sum + massG, 0);
+}
+
+/**
+ * A page to print and take to the slab.
+ * @param lot a planned one, whose number, day and weights stand on it; without it a batch of the
+ *   colour, for whatever amount is asked of the page.
+ */
 export function batchSheetPage(
   worded: SheetTexts,
   context: PageContext,
   place: PagePlace,
+  lot?: Lot,
 ): BatchSheetView {
   const { words, records } = context;
   const { batchSheet: text } = words.pages.lots;
@@ -94,11 +105,16 @@ export function batchSheetPage(
   const head = {
     kind: "batch-sheet" as const,
     ...workshopHead(context, text.heading(sheet.name), text.description(sheet.name)),
-    back: { text: text.back(sheet.name), href: `${place.root}colours/${sheet.slug}/` },
+    back:
+      lot === undefined
+        ? { text: text.back(sheet.name), href: `${place.root}colours/${sheet.slug}/` }
+        : { text: text.backToLot(lot.record.number), href: `${place.root}${lotAddress(lot.slug)}` },
   };
   if (matter === undefined) return { ...head, withheld: `${text.none} ${noBatch(page)}` };
-  const wanted = firstWanted(sheet.slug, context);
-  const plan = batchPlan(matter.recipe, wanted, 1, matter.stepG);
+  const wanted =
+    lot === undefined ? firstWanted(sheet.slug, context) : { pigmentG: pigmentInG(lot) };
+  const asked = batchPlan(matter.recipe, wanted, 1, matter.stepG);
+  const plan = lot === undefined ? asked : planOfLot(asked, lot, matter);
   const places = Math.max(0, Math.ceil(-Math.log10(matter.stepG)));
   const lots = lotsOf(sheet.slug, records).filter(({ record }) => record.yieldG !== undefined);
   const percent = (share: number): string => decimalText(100 * share, 1);
@@ -111,22 +127,7 @@ export function batchSheetPage(
   return {
     ...head,
     sheet: {
-      plan: JSON.stringify({
-        matter,
-        places,
-        texts: { comesOut: text.comesOut("{from}", "{to}") },
-      }),
-      wanted: text.wanted,
-      amount: text.amount,
-      amountValue: String("pigmentG" in wanted ? wanted.pigmentG : wanted.tubes),
-      units: [
-        { value: "pigmentG", text: text.units.pigmentG },
-        ...matter.fills.map(({ ml }) => ({
-          value: `tubes ${ml}`,
-          text: text.units.tubes(String(ml)),
-        })),
-      ],
-      fault: text.fault,
+      ...(lot === undefined ? { reckoner: reckonerOf(matter, wanted, places, text) } : {}),
       print: text.print,
       caption: text.caption,
       columns: [text.columns.what, text.columns.planned, text.columns.weighed],
@@ -148,17 +149,66 @@ export function batchSheetPage(
       cautions: [...mullingCautions(page), words.pages.ragLine, text.defer],
       fieldsHeading: text.fields.heading,
       fields: [
-        text.fields.lot,
-        text.fields.name,
-        text.fields.date,
-        text.fields.passes,
-        text.fields.fineness,
-        text.fields.left,
-        text.fields.yield,
-        text.fields.tubes,
-        text.fields.sample,
+        { name: text.fields.lot, ...(lot === undefined ? {} : { value: lot.record.number }) },
+        { name: text.fields.name },
+        {
+          name: text.fields.date,
+          ...(lot === undefined ? {} : { value: words.date(lot.record.date) }),
+        },
+        ...[
+          text.fields.passes,
+          text.fields.fineness,
+          text.fields.left,
+          text.fields.yield,
+          text.fields.tubes,
+          text.fields.sample,
+        ].map((name) => ({ name })),
       ],
     },
+  };
+}
+
+/** What the page's script reckons another amount by. */
+function reckonerOf(
+  matter: PlanMatter,
+  wanted: Wanted,
+  places: number,
+  text: Words["pages"]["lots"]["batchSheet"],
+): NonNullable<NonNullable<BatchSheetView["sheet"]>["reckoner"]> {
+  return {
+    plan: JSON.stringify({ matter, places, texts: { comesOut: text.comesOut("{from}", "{to}") } }),
+    wanted: text.wanted,
+    amount: text.amount,
+    amountValue: String("pigmentG" in wanted ? wanted.pigmentG : wanted.tubes),
+    units: [
+      { value: "pigmentG", text: text.units.pigmentG },
+      ...matter.fills.map(({ ml }) => ({
+        value: `tubes ${ml}`,
+        text: text.units.tubes(String(ml)),
+      })),
+    ],
+    fault: text.fault,
+  };
+}
+
+/** The plan with the weights that a lot's record has; what should come out only where these are the plan's. */
+function planOfLot(plan: BatchPlan, { record }: Lot, { recipe, stepG }: PlanMatter): BatchPlan {
+  const oilG = record.oil?.massG ?? 0;
+  const heldBackG = inSteps(oilG * midpoint(recipe.holdBack), stepG);
+  const masses = (planned: BatchPlan["pigments"], own: readonly { readonly massG: number }[]) =>
+    planned.map(({ name }, i) => ({ name, massG: own[i]?.massG ?? 0 }));
+  const paintG = weighedInG(record);
+  const isAsPlanned = Math.abs(paintG - plan.paintG) < AS_PLANNED * plan.paintG;
+  const { yieldMl, ...rest } = plan;
+  return {
+    ...rest,
+    pigments: masses(plan.pigments, record.pigments),
+    oilG,
+    oilAtFirstG: inSteps(oilG - heldBackG, stepG),
+    oilHeldBackG: heldBackG,
+    additions: masses(plan.additions, record.additions ?? []),
+    paintG: inSteps(paintG, stepG),
+    ...(yieldMl === undefined || !isAsPlanned ? {} : { yieldMl }),
   };
 }
 

@@ -2,7 +2,7 @@ import { readingNotations } from "../colorimetry/reading-notations.ts";
 import type { Block, SwatchCell } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
-import type { Candidate } from "../lots/correction.ts";
+import type { Correction } from "../lots/correction.ts";
 import type { DifferenceParts } from "../lots/difference-parts.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { statementText } from "../present/statement-text.ts";
@@ -11,9 +11,11 @@ import type { Interval } from "../quantities/interval.ts";
 import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot, Reading, TintReading } from "../records/records.ts";
 import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
+import type { LotState } from "../sheet/lots/lot-on-sale.ts";
 import { whiteColour } from "../sheet/tints/drawdown-set.ts";
 import { decimalText } from "../words/number-text.ts";
-import { batchSheetPath, verdictWord } from "./lot-words.ts";
+import { foreignPigments } from "./foreign-pigments.ts";
+import { batchSheetPath, correctionAddress, lotBatchAddress, verdictWord } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** One lot: its verdict, how it differs, what would bring it back, and how it was made. */
@@ -52,15 +54,30 @@ export function lotPage(
               )
             : []),
         ]),
-    ...section("batch", text.sections.batch, [{ kind: "table", table: batchTable(lot, context) }]),
+    ...section("batch", state === "planned" ? text.sections.planned : text.sections.batch, [
+      { kind: "table", table: batchTable(lot, context) },
+    ]),
     ...section("next", text.sections.next, [
+      ...text.steps[nextStep(state, judged)](number, copiesOf(lot)).map((step) => statement(step)),
       {
         kind: "links",
         links: [
+          ...(state === "planned"
+            ? [{ text: text.ownSheet(number), href: `${root}${lotBatchAddress(lot.slug)}` }]
+            : []),
+          ...(judged !== undefined && bestCorrection(judged) !== undefined
+            ? [
+                {
+                  text: text.correctionSheet(number),
+                  href: `${root}${correctionAddress(lot.slug)}`,
+                },
+              ]
+            : []),
           {
             text: text.batchSheet(colour),
             href: `${root}${batchSheetPath(book.colour.slug).replace("index.html", "")}`,
           },
+          { text: text.reply(colour), href: `${root}colours/${book.colour.slug}/#reply` },
           { text: text.colourPage(colour), href: `${root}colours/${book.colour.slug}/` },
         ],
       },
@@ -74,6 +91,23 @@ export function lotPage(
     contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
     sections,
   };
+}
+
+/** What a lot wants next: one that fails is kept where nothing would bring it back. */
+function nextStep(state: LotState, judged: JudgedLot | undefined): LotState | "kept" {
+  if (state !== "fail") return state;
+  return judged !== undefined && bestCorrection(judged) !== undefined ? "fail" : "kept";
+}
+
+/** As many labels as tubes were filled; a letter to be replaced where nobody wrote that down. */
+function copiesOf({ record: { tubes = [] } }: Lot): string {
+  const count = tubes.reduce((sum, one) => sum + one.count, 0);
+  return count === 0 ? "N" : String(count);
+}
+
+/** What a lot that is near or fails is best brought back with, where anything does. */
+export function bestCorrection({ comparison, corrections }: JudgedLot): Correction | undefined {
+  return comparison.remarks.length > 0 ? undefined : corrections()[0];
 }
 
 function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block[] {
@@ -212,8 +246,9 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
 function correctionBlocks(
   { comparison, corrections: worked }: JudgedLot,
   { colour }: LotBook,
-  { words, records }: PageContext,
+  context: PageContext,
 ): Block[] {
+  const { words } = context;
   const { lot: text } = words.pages.lots;
   if (comparison.remarks.length > 0) return [statement(text.correctionUnread)];
   const corrections = worked();
@@ -226,7 +261,7 @@ function correctionBlocks(
   return [
     statement(text.correctionLead(best.candidate.name, decimalText(best.gramsPer100g, 1)), "lead"),
     ...corrections.flatMap(({ candidate }) => {
-      const foreign = foreignPigments(candidate, colour, records);
+      const foreign = foreignPigments(candidate, colour, context);
       return foreign.length === 0
         ? []
         : [statement(text.correctionForeign(candidate.name, words.listed(foreign)))];
@@ -255,23 +290,6 @@ function correctionBlocks(
       },
     },
   ];
-}
-
-/** Pigments that a correction brings in and the colour is not made of, by Colour Index name. */
-function foreignPigments(
-  { kind, slug }: Candidate,
-  { record }: LotBook["colour"],
-  { colours, pigments }: PageContext["records"],
-): string[] {
-  if (kind === "lot") return [];
-  const own = new Set(record.pigments.map(({ pigment }) => pigment));
-  const added = colours.get(slug)?.record.pigments.map(({ pigment }) => pigment) ?? [slug];
-  return added
-    .filter((pigment) => !own.has(pigment))
-    .map((pigment) => {
-      const found = pigments.get(pigment)?.record;
-      return found?.colourIndexName ?? found?.name ?? pigment;
-    });
 }
 
 function batchTable({ record }: Lot, { words, records }: PageContext): TableView {
@@ -324,7 +342,7 @@ function batchTable({ record }: Lot, { words, records }: PageContext): TableView
     ...optionalRow(text.rows.note, record.note),
   ];
   return {
-    caption: text.batchCaption,
+    caption: record.planned === true ? text.plannedCaption : text.batchCaption,
     columns: [{ head: text.batchColumns.what }, { head: text.batchColumns.amount, numeric: true }],
     rows: rows.map(([name, value]) => [{ text: name }, { text: value }]),
   };

@@ -1,6 +1,7 @@
 import { batchPlan, type Wanted } from "../lots/batch-plan.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { lotsOf } from "../sheet/lots/lot-book.ts";
 import { firstWanted, planMatter } from "./batch-sheet-page.ts";
 
 /**
@@ -25,7 +26,11 @@ export function plannedLotRecord(
       ? (fills.find(({ ml }) => ml === wanted.ml)?.reallyMl ?? wanted.ml)
       : (fills[0]?.reallyMl ?? 1);
   const plan = batchPlan(recipe, wanted, fill, stepG);
-  const tint = context.records.colours.get(sheet.slug)?.tints[0];
+  // What earlier lots were read as, the new one is: only the same white and ratio can be held against the standard.
+  const letDown =
+    lotsOf(sheet.slug, context.records).findLast(({ letDowns }) => letDowns.length > 0)
+      ?.letDowns[0] ?? context.records.colours.get(sheet.slug)?.tints[0];
+  const lost = recipe.loss[0] / 2 + recipe.loss[1] / 2;
   return `# yaml-language-server: $schema=../../assets/schema/lot.schema.json
 number: ${JSON.stringify(number)}
 colour: ${sheet.slug}
@@ -44,10 +49,10 @@ ${
 # finenessOfGrindUm: 20
 # densityGPerCm3: 1.5
 # retainedSample: R-1
-# yieldG: ${Math.round(plan.paintG * 0.95)}
+# yieldG: ${Math.round(plan.paintG * (1 - lost))}
 # tubes: [{ ml: ${fills[0]?.ml ?? 40}, count: 0, massG: 0 }]
 # masstone: { reading: my-file.csv, column: [masstone 1, masstone 2] }
 # letDowns:
-#   - { white: ${tint?.white ?? "titanium-white"}, massRatio: "${tint?.massRatio ?? "1:20"}", ratioKind: ${tint?.ratioKind ?? "paint"}, reading: my-file.csv, column: [let-down 1, let-down 2] }
+#   - { white: ${letDown?.white ?? "titanium-white"}, massRatio: "${letDown?.massRatio ?? "1:20"}", ratioKind: ${letDown?.ratioKind ?? "paint"}, reading: my-file.csv, column: [let-down 1, let-down 2] }
 `;
 }

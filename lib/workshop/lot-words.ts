@@ -14,6 +14,16 @@ export function lotAddress(slug: string): string {
   return `lots/${slug}/`;
 }
 
+/** Batch sheet of a planned lot, with its own weights. */
+export function lotBatchAddress(slug: string): string {
+  return `${lotAddress(slug)}batch/`;
+}
+
+/** What to weigh to bring a lot back. */
+export function correctionAddress(slug: string): string {
+  return `${lotAddress(slug)}correction/`;
+}
+
 export function batchSheetPath(colour: string): string {
   return `batches/${colour}/index.html`;
 }

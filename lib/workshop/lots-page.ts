@@ -65,7 +65,9 @@ function lotsTable(context: PageContext, { root }: PagePlace): TableView {
       { head: text.columns.strength, numeric: true },
     ],
     rows: rows.map(({ lot, judged, isStandard, book }): CellView[] => {
-      const letDown = judged?.comparison.letDown;
+      // Of what was not read or made as it is written down no figure tells anything.
+      const letDown =
+        judged?.comparison.remarks.length === 0 ? judged.comparison.letDown : undefined;
       return [
         { text: lot.record.number, href: `${root}${lotAddress(lot.slug)}` },
         {

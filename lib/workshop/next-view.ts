@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { dueLots, duePapers, dueTrials, type Due } from "../planning/due.ts";
+import { coloursOfFewLots, dueLots, duePapers, dueTrials, type Due } from "../planning/due.ts";
 import { recordLine } from "../planning/measurement.ts";
 import { stepGroups, type StepGroup } from "../planning/step-groups.ts";
 import type { NextStep } from "../planning/next-steps.ts";
@@ -59,12 +59,13 @@ export interface DueLine {
 
 /** All that falls due, in one list for the command and for the page. */
 export function allDueLines(
-  { records, words, date }: PageContext,
+  context: PageContext,
   { labelNotes, reprints = [] }: DueMatter,
 ): DueLine[] {
+  const { records, words, date } = context;
   const { dueLines: text } = words.pages.nextSteps;
   return [
-    ...dueLines([...dueTrials(records), ...duePapers(records, date)], words),
+    ...dueLines([...dueLots(records), ...dueTrials(records), ...duePapers(records, date)], context),
     ...reprints.map(({ slug, changes }) => ({
       what: text.reprint(changes),
       record: `colours/${slug}`,
@@ -73,7 +74,7 @@ export function allDueLines(
       what: hint === undefined ? message : `${message} (${hint})`,
       record: `${recordName(file)}:${line}:${column}`,
     })),
-    ...dueLines(dueLots(records), words),
+    ...dueLines(coloursOfFewLots(records), context),
   ];
 }
 
@@ -85,7 +86,7 @@ export function recordName(file: string): string {
     .join("/");
 }
 
-function dueLines(due: readonly Due[], words: Words): DueLine[] {
+function dueLines(due: readonly Due[], { words, records }: PageContext): DueLine[] {
   const { dueLines: text } = words.pages.nextSteps;
   const dueText = (one: Due): string => {
     switch (one.due) {
@@ -96,7 +97,14 @@ function dueLines(due: readonly Due[], words: Words): DueLine[] {
       case "trial":
         return text.trial(words.date(one.date));
       case "second-lot":
-        return text["second-lot"](one.lots);
+        return text["second-lot"](
+          one.lots,
+          words.listed(one.colours.map((slug) => nameOf("colour", slug, records))),
+        );
+      case "lot-planned":
+      case "lot-unread":
+      case "lot-failed":
+        return text[one.due](one.number);
     }
   };
   return due.map((one) => ({

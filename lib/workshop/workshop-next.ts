@@ -13,6 +13,14 @@ export const NEXT_PATH = "next/index.html";
 const TRIED = 40;
 const SHOWN = 20;
 
+/** Where the workshop's pages speak of a record, as far as they do. */
+function recordLink(record: string, { root }: PagePlace): { readonly href?: string } {
+  if (/^(?:lots|colours)\/[^/.:]+$/.test(record)) return { href: `${root}${record}/` };
+  return record === "lots" || record.startsWith("trials/")
+    ? { href: `${root}${record.split("/")[0] ?? ""}/` }
+    : {};
+}
+
 /** What to do next: what to find out that the sheets gain most by, and what falls due. */
 export function workshopNextPage(
   context: PageContext,
@@ -42,7 +50,7 @@ export function workshopNextPage(
               columns: [{ head: text.dueColumns.what }, { head: text.dueColumns.where }],
               rows: due.map(({ what, record }): CellView[] => [
                 { text: `${what}.` },
-                { text: record },
+                { text: record, ...recordLink(record, place) },
               ]),
             },
           },

@@ -4,12 +4,13 @@ import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import type { SiteView } from "../present/views.ts";
-import { lotsOf } from "../sheet/lots/lot-book.ts";
+import { lotsOf, type LotBook } from "../sheet/lots/lot-book.ts";
 import { booksOf } from "../sheet/lots/lots-section.ts";
 import { batchSheetPage } from "./batch-sheet-page.ts";
 import { labelsPage, type LabelMatter } from "./labels-page.ts";
-import { lotPage } from "./lot-page.ts";
-import { batchSheetPath, lotPath } from "./lot-words.ts";
+import { correctionSheetPage } from "./correction-sheet-page.ts";
+import { bestCorrection, lotPage } from "./lot-page.ts";
+import { batchSheetPath, correctionAddress, lotBatchAddress, lotPath } from "./lot-words.ts";
 import { lotsPage } from "./lots-page.ts";
 import { trialsPage } from "./trials-page.ts";
 import { workshopAnswerPage, workshopAnswerPath } from "./workshop-answer.ts";
@@ -34,6 +35,35 @@ export interface WorkshopMatter {
   readonly found: readonly Diagnostic[];
   readonly due: DueMatter;
   readonly labels: LabelMatter;
+}
+
+interface PlannedPage {
+  readonly path: string;
+  readonly view: (place: PagePlace) => BatchSheetView;
+}
+
+/** To take to the slab: of each planned lot its batch, of one that is off what would bring it back. */
+function sheetsOfLots({ colour, planned, lots }: LotBook, context: PageContext): PlannedPage[] {
+  const worded = context.sheets.find(({ sheet }) => sheet.slug === colour.slug);
+  return [
+    ...(worded === undefined
+      ? []
+      : planned.map((lot): PlannedPage => ({
+          path: `${lotBatchAddress(lot.slug)}index.html`,
+          view: (place) => batchSheetPage(worded, context, place, lot),
+        }))),
+    ...lots.flatMap((judged): PlannedPage[] => {
+      const correction = bestCorrection(judged);
+      return correction === undefined
+        ? []
+        : [
+            {
+              path: `${correctionAddress(judged.lot.slug)}index.html`,
+              view: (place) => correctionSheetPage(judged.lot, correction, context, place),
+            },
+          ];
+    }),
+  ];
 }
 
 /** Every page of the workshop's own. */
@@ -68,6 +98,9 @@ export function workshopPages(
         page(lotPath(lot.slug), (place) => lotPage(lot, book, context, place)),
       ),
     ),
+    ...[...booksOf(context.records).books.values()]
+      .flatMap((book) => sheetsOfLots(book, context))
+      .map(({ path, view }) => page(path, view)),
     ...context.sheets.map((worded) =>
       page(batchSheetPath(worded.sheet.slug), (place) => batchSheetPage(worded, context, place)),
     ),

@@ -95,6 +95,45 @@ describe("cards of a workshop", () => {
     expect(readdirSync(home).sort()).toEqual(before);
   });
 
+  test("keep what they say beside the records, and are named to be printed again when it changes", async () => {
+    const { content, home: own } = contentFolder(pricedWorkshop());
+    const inOwn = (...options: string[]) => mullstone(options, { cwd: own });
+    const due = async () =>
+      (await inOwn("next")).output.split("\n").filter((line) => line.includes("Shelf card"));
+    const kept = (): { slug: string }[] =>
+      (
+        JSON.parse(readFileSync(join(content, "printed-cards.json"), "utf8")) as {
+          cards: { slug: string }[];
+        }
+      ).cards;
+    expect(await due()).toEqual([]);
+    expect(faults(await inOwn("cards", "--only", "lamp-black"))).toEqual([]);
+    expect(kept().map(({ slug }) => slug)).toEqual(["lamp-black"]);
+    expect((await due()).map((line) => line.split(":")[1])).toEqual([
+      " colours/titanium-white",
+      " colours/zinc-white",
+    ]);
+    await inOwn("cards");
+    expect(kept().map(({ slug }) => slug)).toEqual(["lamp-black", "titanium-white", "zinc-white"]);
+    expect(await due()).toEqual([]);
+    const record = join(content, "colours/zinc-white.md");
+    writeFileSync(record, readFileSync(record, "utf8").replace("price: 8.50", "price: 9.25"));
+    expect(await due()).toEqual([
+      "due: colours/zinc-white: Shelf card to print again: Sizes and prices: no longer \u201c40 ml \u00a38.50\u201d; Sizes and prices: now \u201c40 ml \u00a39.25\u201d",
+    ]);
+    const again = await inOwn("cards", "--since", "content/printed-cards.json");
+    expect(again.output).toContain("1 card in 90x55");
+    expect(await due()).toEqual([]);
+    writeFileSync(join(content, "printed-cards.json"), "{");
+    const broken = await inOwn("next");
+    expect([broken.code, faults(broken)]).toEqual([
+      1,
+      [
+        "content/printed-cards.json can't be read as what cards said when they were printed: put it right, or delete it and print them anew",
+      ],
+    ]);
+  });
+
   test("are printed again only where they say something else than the manifest that was kept", async () => {
     mkdirSync(file("site"));
     writeFileSync(file("site/manifest.json"), manifestOf(file("content")));

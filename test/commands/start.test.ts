@@ -39,10 +39,10 @@ async function fetched(path: string): Promise<string> {
 async function firstEvent(): Promise<string> {
   const address = /^http:\/\/localhost:\d+\/$/m.exec(said)?.[0] ?? "";
   const { body } = await fetch(new URL("-/builds", address));
-  const reader = body?.getReader();
-  const { value } = (await reader?.read()) ?? {};
+  const reader = (body as ReadableStream<Uint8Array> | null)?.getReader();
+  const first = await reader?.read();
   await reader?.cancel();
-  return new TextDecoder().decode(value);
+  return new TextDecoder().decode(first?.value);
 }
 
 beforeAll(async () => {

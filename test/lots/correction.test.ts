@@ -118,6 +118,19 @@ describe("a correction", () => {
     },
   );
 
+  test("takes no more of another lot than there is", () => {
+    const weak = lotOf(mixedPaint(RED, EXTENDER, 0.3));
+    const found = correctionWith(weak, {
+      slug: "re-2",
+      name: "RE-2",
+      kind: "lot",
+      paint: RED,
+      mostShare: 0.2,
+    });
+    // 20 g in 100 g of the mixture are 25 g to 100 g of the lot.
+    expect(found?.gramsPer100g).toBeCloseTo(25, 1);
+  });
+
   test("with another lot of the colour goes further than with another paint: a weak lot into three of a good one", () => {
     const weak = lotOf(mixedPaint(RED, EXTENDER, 0.3));
     const good = { slug: "re-2", name: "RE-2", paint: RED };

@@ -16,6 +16,7 @@ import {
 } from "../../lib/optics/films/hiding.ts";
 import { NO_SURFACE, OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
 import { GRID } from "./synthetic-drawdowns.ts";
+import { integratedReflectance } from "./two-flux.ts";
 
 const GROUNDS = {
   black: flatGround(GRID, 0.02, "d/8 excluded"),
@@ -49,6 +50,25 @@ describe("films of one paint", () => {
     expect(at(one.S, 10) / S).toBeCloseTo(1.1, 2);
     expect(at(both.S, 10) / S).toBeGreaterThan(0.97);
     expect(at(both.S, 10) / S).toBeLessThan(1.03);
+  });
+
+  // basis: derived; kubelka-munk-1931, the layer integrated step by step: K/S follows from two grounds of one thickness alone.
+  test("tell K/S without a coat whichever film stands first", () => {
+    const film = (ground: "black" | "white", filmUm: number): FilmDrawdown => ({
+      film: flatGround(
+        GRID,
+        integratedReflectance(K, S, filmUm, at(GROUNDS[ground].spectrum.values, 0)),
+      ),
+      filmUm,
+      ground: GROUNDS[ground],
+    });
+    const order = [film("black", 20), film("black", 40), film("white", 40), film("white", 20)];
+    for (const films of [order, order.toReversed()]) {
+      const found = filmCoefficients(films, undefined, NO_SURFACE);
+      if (isStatement(found)) throw new Error(`No coefficients: ${found.rule}`);
+      expect(at(found.K, 10)).toBeCloseTo(K, 5);
+      expect(at(found.S, 10)).toBeCloseTo(S, 4);
+    }
   });
 
   test("are the surer the more thicknesses there are, and both halves of one film are no two films", () => {

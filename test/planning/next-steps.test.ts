@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { dueLots, duePapers, dueTrials } from "../../lib/planning/due.ts";
+import { coloursOfFewLots, dueLots, duePapers, dueTrials } from "../../lib/planning/due.ts";
 import { possibleMeasurements, recordLine, workHours } from "../../lib/planning/measurement.ts";
 import { nextSteps, worth, type NextStep } from "../../lib/planning/next-steps.ts";
 import { stepGroups } from "../../lib/planning/step-groups.ts";
@@ -7,6 +7,7 @@ import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { lotOnSale } from "../../lib/sheet/lots/lot-on-sale.ts";
 import { workedSite, type WorkedSite } from "../../lib/site/site-context.ts";
+import { RECORDS } from "../support/demonstration.ts";
 import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
 
 const GREY = `---
@@ -191,11 +192,27 @@ describe("what time makes due", () => {
   });
 
   test("a second lot, of colours with fewer; a planned one is not made", () => {
+    expect(coloursOfFewLots(kept)).toEqual([
+      { due: "second-lot", record: "lots", lots: 0, colours: ["grey"] },
+      { due: "second-lot", record: "lots", lots: 1, colours: ["lamp-black"] },
+    ]);
+    expect(coloursOfFewLots(records)).toEqual([]);
+  });
+
+  test("a lot with work left: one planned, one that nothing was read of, the oldest first", () => {
     expect(dueLots(kept)).toEqual([
-      { due: "second-lot", record: "colours/grey", lots: 0 },
-      { due: "second-lot", record: "colours/lamp-black", lots: 1 },
+      { due: "lot-unread", record: "lots/lb-2601", number: "LB-2601" },
+      { due: "lot-planned", record: "lots/lb-2602", number: "LB-2602" },
     ]);
     expect(dueLots(records)).toEqual([]);
+  });
+
+  test("the newest lot of a colour that fails, and none that a later one has followed", () => {
+    // As the demonstration was invented: one off strength, one in the wrong white, each the last of its colour.
+    expect(dueLots(RECORDS)).toEqual([
+      { due: "lot-failed", record: "lots/ib-2605", number: "IB-2605" },
+      { due: "lot-failed", record: "lots/bb-2606", number: "BB-2606" },
+    ]);
   });
 
   test("tubes are filled from the newest lot that was made", () => {

@@ -12,6 +12,7 @@ import { glossStrip } from "../../lib/plots/gloss-strip.ts";
 import { hidingCurve } from "../../lib/plots/hiding-curve.ts";
 import { hueCircle } from "../../lib/plots/hue-circle.ts";
 import { ladderStrip, type LadderStep } from "../../lib/plots/ladder-strip.ts";
+import { lotChart } from "../../lib/plots/lot-chart.ts";
 import { rangeRows } from "../../lib/plots/range-rows.ts";
 import { placeInRange } from "../../lib/plots/place-in-range.ts";
 import type { ScreenColour } from "../../lib/plots/screen-colour.ts";
@@ -532,5 +533,39 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
         },
       ],
     },
+  }),
+  "lot-chart": lotChart({
+    ...words("lots", "Strength, lot by lot"),
+    lots: [106.8, 105, 104.8, 103.2, 100, 91].map((value, i) => ({
+      place: i < 5 ? i + 1 : i + 2,
+      value,
+      isMarked: i === 5,
+    })),
+    places: 7,
+    mean: 101.8,
+    limits: [94, 109.6],
+    tolerance: [95, 105],
+    leastReach: 10,
+    valueLabel: "Tinting strength, % of the standard",
+    orderLabel: "Lots in order of date",
+    lineLabels: { mean: "mean", limits: "control limits", tolerance: "tolerance" },
+    width: 480,
+  }),
+  "lot-chart-ranges": lotChart({
+    ...words("ranges", "From each lot to the next"),
+    lots: [1.8, 0.2, 1.6, 3.2, 9].map((value, i) => ({
+      place: i + 2,
+      value,
+      isMarked: value > 8,
+    })),
+    places: 7,
+    mean: 3.2,
+    limits: [0, 10.3],
+    leastReach: 5,
+    floor: 0,
+    valueLabel: "Difference of two neighbours, %",
+    orderLabel: "Lots in order of date",
+    lineLabels: { mean: "mean", limits: "limit", tolerance: "tolerance" },
+    width: 320,
   }),
 };

@@ -7,6 +7,7 @@ import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { contentFolder } from "../support/content-folder.ts";
 import { measuredPaint } from "./measured-paints.ts";
+import { oilPaintRecords } from "./oil-paint-folder.ts";
 
 /** Let-downs of a measured Prussian blue in zinc white, under one masstone or another: test/published/oil-paints. */
 function fitComplaints(masstone: string): string[] {
@@ -40,4 +41,21 @@ test("a fit that misses far beyond reading and weighing is told at the let-downs
       /^6 The fit misses the drawdowns by \d+ times what reading and weighing explain; let-downs in each other's columns, a ratio written white to colour, or a masstone of another paint$/,
     ),
   ]);
+});
+
+// basis: derived; reconstructed-oil-paints: the eosin lake's let-down of 50 to 50 as published reads Y .69 times as high over black as over white: a film.
+test("where let-downs show their ground and the chart was not read, that is told and no slip", () => {
+  const texts = oilPaintRecords("07F");
+  const workshop = (texts["workshop.yaml"] ?? "").replace(/^grounds.*\n/m, "");
+  const { content, home } = contentFolder({ ...texts, "workshop.yaml": workshop });
+  const { records, diagnostics } = loadRecords(content, home);
+  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  const found = sheetWarnings(allSheets(records), records, ENGLISH).filter(({ rule }) =>
+    ["sheet/fit-misses", "sheet/suspect-drawdown"].includes(rule),
+  );
+  expect(found.map(({ rule }) => rule)).toContain("sheet/fit-misses");
+  for (const { hint } of found)
+    expect(hint).toMatch(
+      /^[\d.]+:[\d.]+ in (?:zinc-white|barium-sulphate) lets its ground show \(contrast ratio 0\.\d\d\), and no coat that hides reads so; grounds in workshop\.yaml/,
+    );
 });

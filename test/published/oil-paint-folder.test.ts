@@ -1,5 +1,7 @@
 /** A folder of all measured oil paints says nothing that its readings do not bear. Source: reconstructed-oil-paints. */
+import { differenceCiede2000 } from "culori";
 import { describe, expect, test } from "vitest";
+import { certain } from "../../lib/quantities/at.ts";
 import { isKnown } from "../../lib/quantities/figure.ts";
 import { mixedLab, mixture } from "../../lib/optics/mixtures/mixture.ts";
 import { ladderModel, type LadderModel } from "../../lib/optics/tints/ladder.ts";
@@ -7,7 +9,7 @@ import { tintReadings } from "../../lib/optics/tints/tint-model.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { allFits, allSheets } from "../../lib/sheet/all-sheets.ts";
-import type { Sheet } from "../../lib/sheet/sheet.ts";
+import type { LabFigures, Sheet } from "../../lib/sheet/sheet.ts";
 import { oilPaintFolder } from "./oil-paint-folder.ts";
 
 function workedFolder(blackMasstone?: string) {
@@ -147,4 +149,51 @@ test("mixtures recorded by parts of paint are predicted, and lie within the prin
   expect(told.length).toBeGreaterThanOrEqual(9);
   const inside = told.filter(({ miss, uncertainty }) => miss <= uncertainty).length;
   expect(inside / told.length).toBeGreaterThan(0.55);
+});
+
+describe("mixtures with bone black, each of one drawdown without white", () => {
+  const { sheets } = workedFolder("07F");
+  const mixtures = [...sheets.values()].filter(({ mixture }) => mixture !== undefined);
+  const apart = differenceCiede2000();
+  const lab = ({ L, a, b }: LabFigures) => {
+    const [l, x, y] = [L, a, b].map((axis) => (isKnown(axis) ? axis.value : NaN));
+    return { mode: "lab65", l: certain(l), a: certain(x), b: certain(y) } as const;
+  };
+
+  // basis: derived; sharma-2005 by another library: what is predicted of the colour alone, beside the drawdown as published.
+  test("miss the colour alone by what lies between it and its prediction", () => {
+    const found = mixtures.flatMap(({ mixture, notations }) =>
+      (mixture?.whites ?? []).flatMap(({ steps }) =>
+        steps
+          .filter(({ massRatio }) => massRatio === "1:0")
+          .map((step) => ({
+            printed:
+              step.missDeltaE00 !== undefined && isKnown(step.missDeltaE00)
+                ? step.missDeltaE00.value
+                : NaN,
+            between: apart(
+              lab(certain(step.lab["D65/10"])),
+              lab(certain(notations.masstone?.lab["D65/10"])),
+            ),
+          })),
+      ),
+    );
+    expect(found.length).toBeGreaterThanOrEqual(9);
+    for (const { printed, between } of found) expect(printed).toBeCloseTo(between, 3);
+  });
+
+  // basis: practice, no source: where a black by itself is the nearest to neutral, no mixture of it is named as the grey.
+  test("name no grey of which one of the two is next to nothing", () => {
+    const pairs = mixtures.flatMap(({ mixture }) =>
+      (mixture?.whites ?? []).map(({ pair }) =>
+        pair !== undefined && isKnown(pair.neutralShare) ? pair.neutralShare.value : undefined,
+      ),
+    );
+    expect(pairs).toContain(undefined);
+    for (const share of pairs)
+      if (share !== undefined) {
+        expect(share).toBeGreaterThanOrEqual(0.01);
+        expect(share).toBeLessThanOrEqual(0.99);
+      }
+  });
 });

@@ -34,6 +34,20 @@ test("from the list of lots to one that failed, to its correction, to the batch 
   expect(await textOf(page, "#correction .summary")).toMatch(
     /^Work \d+\.\d g of .+ into each 100 g of the lot\.$/,
   );
+  const lotPage = page.url();
+  await page.getByRole("link", { name: "Sheet for the correction of lot IB-2605" }).click();
+  const [trial = NaN, added = NaN, rest = NaN, more = NaN, all = NaN] = (
+    await page.locator("tbody td.number").allTextContents()
+  ).map(Number);
+  // 20 g on trial, the rest of the 2530 g that came out, the same dose of both.
+  expect([trial, rest]).toEqual([20, 2510]);
+  expect(more / rest).toBeCloseTo(added / trial, 2);
+  expect(trial + added + rest + more).toBeCloseTo(all, 0);
+  expect(await textOf(page, ".batch-sheet__cautions")).toMatch(/Lamp Black it holds PBk.6/);
+  expect(await page.locator("[data-plan], [data-amount]").count()).toBe(0);
+  const paper = await page.pdf({ format: "A4", printBackground: true });
+  expect(paper.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
+  await page.goto(lotPage);
   await page.getByRole("link", { name: "Batch sheet of Iron Oxide Black" }).click();
   // 33 g of oil to 100 g of pigment, of the record: 1000 g take 330 g.
   await page.locator("[data-amount]").fill("1000");
@@ -119,7 +133,7 @@ test("what falls due says what the command says: papers, trials, texts to review
     /To be looked at on \d+ \w+ \d{4}/,
     /review them before they go on a label/,
     /No lot is recorded yet/,
-    /--since with the manifest.json kept of then/,
+    /kept beside the records, in printed-cards.json/,
   ])
     expect(due).toMatch(line);
   await page.context().close();

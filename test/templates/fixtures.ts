@@ -535,12 +535,14 @@ const BATCH_SHEET: BatchSheetView = {
   heading: "A batch of bone black",
   back: { text: "Bone black", href: "../" },
   sheet: {
-    plan: "{}",
-    wanted: "as",
-    amount: "What is wanted",
-    amountValue: "500",
-    units: [{ value: "pigmentG", text: "g of pigment" }],
-    fault: "An amount above 0",
+    reckoner: {
+      plan: "{}",
+      wanted: "as",
+      amount: "What is wanted",
+      amountValue: "500",
+      units: [{ value: "pigmentG", text: "g of pigment" }],
+      fault: "An amount above 0",
+    },
     print: "Print",
     caption: "What to weigh",
     columns: ["What", "Planned, g", "Weighed, g"],
@@ -552,7 +554,7 @@ const BATCH_SHEET: BatchSheetView = {
     cautionsHeading: "Cautions",
     cautions: ["Do not breathe the dust."],
     fieldsHeading: "To fill in",
-    fields: ["Lot", "Name"],
+    fields: [{ name: "Lot", value: "BB-2611" }, { name: "Name" }],
   },
 };
 

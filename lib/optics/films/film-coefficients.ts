@@ -139,7 +139,10 @@ function withNoise(
 }
 
 function median(values: readonly number[]): number {
-  return values.toSorted((one, other) => one - other)[values.length >> 1] ?? NaN;
+  return at(
+    values.toSorted((one, other) => one - other),
+    values.length >> 1,
+  );
 }
 
 /** How many standard uncertainties part a film from what hides: of some thirty wavelengths one or two pass two of them by chance. */
@@ -215,14 +218,21 @@ function keptPower(
   return { power, relative: Math.abs(Math.log(moved / power)) };
 }
 
-/** R-infinity of the film over two grounds; noise that asks for less than no absorption gives the perfect white. */
+/**
+ * R-infinity by the two films of one thickness that their grounds part most; noise that asks for less than
+ * no absorption gives the perfect white.
+ */
 function twoGroundMasstone(films: readonly PointFilm[]): number {
-  const [one, other] = films;
-  if (one === undefined || other === undefined) return NaN;
-  const [{ R: Rb, Rg: gb }, { R: Rw, Rg: gw }] = one.Rg < other.Rg ? [one, other] : [other, one];
+  const pairs = films.flatMap((black) =>
+    films
+      .filter((white) => white.filmUm === black.filmUm && white.Rg > black.Rg)
+      .map((white) => ({ black, white, parted: white.R - black.R })),
+  );
+  const [most] = pairs.toSorted((one, other) => other.parted - one.parted);
   // A film that hides reads its own masstone over both.
-  if (Rw - Rb < 1e-6 || !(gb < gw)) return Rb;
-  return masstoneReflectance(twoGroundRatio(Rb, Rw, gb, gw) ?? 0);
+  if (most === undefined || most.parted < 1e-6) return (most?.black ?? at(films, 0)).R;
+  const { black, white } = most;
+  return masstoneReflectance(twoGroundRatio(black.R, white.R, black.Rg, white.Rg) ?? 0);
 }
 
 function nearestTold(

@@ -27,14 +27,17 @@ export function filmsOptics(
   const told = films.map((film) => ({ ...filmOptics(film, surface, coat), filmUm: film.filmUm }));
   const [first] = told;
   if (first === undefined) throw new RangeError("There is no film; right would be one at least.");
-  const known = told.filter(({ filmUm }) => filmUm !== undefined);
+  const known = told.flatMap((one) =>
+    one.filmUm === undefined ? [] : [{ ...one, filmUm: one.filmUm }],
+  );
   const filmUm = known[0]?.filmUm;
-  const powers = (filmUm === undefined ? [first] : known).map((one) => ({
-    values: one.logPower.map(
-      (power) => power - (filmUm === undefined ? 0 : Math.log((one.filmUm ?? NaN) / filmUm)),
-    ),
-    sigmas: one.powerSigma,
-  }));
+  const powers =
+    filmUm === undefined
+      ? [{ values: first.logPower, sigmas: first.powerSigma }]
+      : known.map((one) => ({
+          values: one.logPower.map((power) => power - Math.log(one.filmUm / filmUm)),
+          sigmas: one.powerSigma,
+        }));
   const masstone = weightedMeans(
     told.map((one) => ({ values: one.masstone, sigmas: one.masstoneSigma })),
   );

@@ -28,7 +28,7 @@ export function commonGrid(grids: readonly WavelengthGrid[]): WavelengthGrid | u
   const lastNm = Math.min(...grids.map((grid) => wavelengthNm(grid, grid.count - 1)));
   // On the points of the coarsest, which are then taken as they are.
   const inside = wavelengthsNm(coarsest).filter((nm) => nm >= firstNm && nm <= lastNm);
-  const [startNm, endNm] = [at(inside, 0), inside.at(-1) ?? NaN];
+  const [startNm, endNm] = [at(inside, 0), at(inside, inside.length - 1)];
   return startNm <= FIRST_MAX_NM && endNm >= LAST_MIN_NM
     ? { startNm, stepNm, count: inside.length }
     : undefined;

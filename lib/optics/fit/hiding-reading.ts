@@ -39,8 +39,10 @@ export function hidingReading(
   const overWhiteNoise = readingNoise(film.overWhite);
   const shown = Array.from({ length: own.measured.length }, (_, i) => {
     const rho = at(optics.masstone, i);
-    const [black, white] = [film.overBlack.spectrum.values[i], film.overWhite.spectrum.values[i]];
-    const parted = (white ?? NaN) - (black ?? NaN) > at(overWhiteNoise, i);
+    const [black, white] = [film.overBlack, film.overWhite].map(({ spectrum }) =>
+      at(spectrum.values, i),
+    ) as [number, number];
+    const parted = white - black > at(overWhiteNoise, i);
     return parted && rho === rho ? readingOf(form, rho) : undefined;
   });
   return {

@@ -1,4 +1,5 @@
 /** One surface tried on a set: how well it predicts left-out let-downs, or why it can't be taken off. */
+import { at } from "../../quantities/at.ts";
 import { wavelengthNm } from "../../quantities/spectrum.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { NotToldFromSurface } from "../surface/measurement-in-geometry.ts";
@@ -62,34 +63,36 @@ function belowSurface(
   const refusal = (
     drawdown: string,
     reading: Measurement,
-    at: readonly number[],
+    [first, ...others]: readonly [number, ...number[]],
   ): NotAboveSurface => ({
     rule: "reflectance-not-above-surface",
     source: "saunderson-1942",
     values: {
       drawdown,
       k1: surface.k1,
-      wavelengthNm: wavelengthNm(reading.spectrum.grid, at[0] ?? NaN),
-      reflectance: reading.spectrum.values[at[0] ?? NaN] ?? NaN,
-      wavelengths: at.length,
+      wavelengthNm: wavelengthNm(reading.spectrum.grid, first),
+      reflectance: at(reading.spectrum.values, first),
+      wavelengths: 1 + others.length,
     },
   });
   for (const [name, reading] of [
     ...whites.map((white) => [white.slug, white.masstone] as const),
     ...tints.map((tint) => [tint.id, tint.reading] as const),
   ]) {
-    const at = below(reading);
-    if (at.length > 0) return { refusal: refusal(name, reading, at), remarks: [] };
+    const [first, ...others] = below(reading);
+    if (first !== undefined)
+      return { refusal: refusal(name, reading, [first, ...others]), remarks: [] };
   }
-  const at = below(masstone);
-  if (at.length > HIDDEN_SHARE_MAX * masstone.spectrum.grid.count)
-    return { refusal: refusal("masstone", masstone, at), remarks: [] };
-  if (at.length === 0) return { remarks: [] };
+  const [first, ...others] = below(masstone);
+  if (first === undefined) return { remarks: [] };
+  const wavelengths = 1 + others.length;
+  if (wavelengths > HIDDEN_SHARE_MAX * masstone.spectrum.grid.count)
+    return { refusal: refusal("masstone", masstone, [first, ...others]), remarks: [] };
   return {
     remarks: [
       {
         rule: "masstone-not-told-from-surface",
-        values: { k1: surface.k1, wavelengths: at.length },
+        values: { k1: surface.k1, wavelengths },
         source: "saunderson-1942",
       },
     ],

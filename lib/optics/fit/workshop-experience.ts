@@ -1,4 +1,5 @@
 /** How well the fits of one workshop predict, told by its own left-out let-downs. */
+import { at } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import { HAND_HELD_NOISE } from "../../colorimetry/reading-noise.ts";
@@ -88,7 +89,7 @@ export function drawnDoubts(
 
 /** Value that a share of a sorted list does not pass, each value in the middle of its own share. */
 function quantile(sorted: readonly number[], share: number): number {
-  const at = Math.min(Math.max(sorted.length * share - 0.5, 0), sorted.length - 1);
-  const low = sorted[Math.floor(at)] ?? NaN;
-  return low + (at - Math.floor(at)) * ((sorted[Math.ceil(at)] ?? NaN) - low);
+  const place = Math.min(Math.max(sorted.length * share - 0.5, 0), sorted.length - 1);
+  const low = at(sorted, Math.floor(place));
+  return low + (place - Math.floor(place)) * (at(sorted, Math.ceil(place)) - low);
 }

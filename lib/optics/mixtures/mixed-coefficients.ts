@@ -140,8 +140,8 @@ export function extendedPaint(
       ).L,
     };
   });
-  const [from, to] = [steps[0]?.L ?? NaN, steps.at(-1)?.L ?? NaN];
-  const volumes = steps.at(-1)?.volumes ?? NaN;
+  const { L: from } = at(steps, 0);
+  const { L: to, volumes } = at(steps, steps.length - 1);
   return {
     steps,
     ruling: {

@@ -320,7 +320,10 @@ function doubtsOf({ parts }: Mixture): Doubts {
 }
 
 function middle(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[values.length >> 1] ?? NaN;
+  return at(
+    values.toSorted((a, b) => a - b),
+    values.length >> 1,
+  );
 }
 
 /** L* [1] within which a lightness is met. */

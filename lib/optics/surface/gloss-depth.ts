@@ -1,4 +1,5 @@
 /** What gloss does to a colour's depth: the same film glossy, satin and matte, as eye and instrument meet it. */
+import { certain } from "../../quantities/at.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import { munsellValue } from "../../colorimetry/munsell-value.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
@@ -117,9 +118,9 @@ function value(grid: WavelengthGrid, values: readonly number[]): number {
 function glossRuling(depths: readonly Depth[]): GlossDepthStatement {
   const excluded = (finish: Finish): Depth | undefined =>
     depths.find((one) => one.finish === finish && one.specular === "excluded");
-  const [glossy, matte] = [excluded("glossy"), excluded("matte")];
-  const [glossyL, matteL] = [glossy?.L[0] ?? NaN, matte?.L[0] ?? NaN];
-  const valueChange = (matte?.value[0] ?? NaN) - (glossy?.value[0] ?? NaN);
+  const [glossy, matte] = [certain(excluded("glossy")), certain(excluded("matte"))];
+  const [glossyL, matteL] = [glossy.L[0], matte.L[0]];
+  const valueChange = matte.value[0] - glossy.value[0];
   return {
     rule: valueChange >= VALUE_CHANGE_MIN ? "gloss-deepens" : "gloss-hardly-deepens",
     source: "saunderson-1942",

@@ -1,4 +1,5 @@
 /** What theory alone says of a black in whites, at equal L*: an explanation, and never a colour's own figure. */
+import { certain } from "../../quantities/at.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
@@ -94,7 +95,7 @@ export function theoryTintAt(black: ParticleRun, white: ParticleRun, L: number):
         readingOf(
           SURFACE,
           masstoneReflectance(
-            ((white.K[i] ?? NaN) + c * (black.K[i] ?? NaN)) / (S + c * (black.S[i] ?? NaN)),
+            (certain(white.K[i]) + c * certain(black.K[i])) / (S + c * certain(black.S[i])),
           ),
         ),
       ),
@@ -129,13 +130,12 @@ export function theoryTintAt(black: ParticleRun, white: ParticleRun, L: number):
 /** The band of a quantity over runs. @throws RangeError when there are none, or one is NaN. */
 export function band(values: readonly number[]): Band {
   const sorted = values.toSorted((one, other) => one - other);
+  if (!(sorted.length > 0 && sorted.every(Number.isFinite)))
+    throw domainError("count of runs", sorted.length, "at least one, each a finite number");
   const at = (share: number): number => {
     const place = share * (sorted.length - 1);
-    const [lower, upper] = [sorted[Math.floor(place)] ?? NaN, sorted[Math.ceil(place)] ?? NaN];
+    const [lower, upper] = [certain(sorted[Math.floor(place)]), certain(sorted[Math.ceil(place)])];
     return lower + (place - Math.floor(place)) * (upper - lower);
   };
-  const found = { low: at(BAND[0]), middle: at(0.5), high: at(BAND[1]) };
-  if (!(sorted.every(Number.isFinite) && found.low <= found.high))
-    throw domainError("count of runs", sorted.length, "at least one, each a finite number");
-  return found;
+  return { low: at(BAND[0]), middle: at(0.5), high: at(BAND[1]) };
 }

@@ -4,7 +4,7 @@ import type { ParticleModel } from "./particle-model.ts";
 import { quasiRandomPoint } from "./quasi-random.ts";
 import type { IndexSet } from "./refractive-index.ts";
 import { sizeAverage, sizeTable, volumeMedianUm, type SizeTable } from "./size-average.ts";
-import { certain, at } from "../../quantities/at.ts";
+import { at, certain } from "../../quantities/at.ts";
 
 /** Index of the oil: linseed, fresh to aged. @source oil-index */
 export const OIL_INDICES: readonly number[] = [1.48, 1.5, 1.52];
@@ -38,7 +38,7 @@ export function particleRuns(
   return Array.from({ length: count }, (_, i) => {
     const point = quasiRandomPoint((order[i] ?? i) + 1, 7);
     const [oil, index] = [
-      pick(OIL_INDICES.length, quasiRandomPoint(i + 1, 1)[0] ?? NaN),
+      pick(OIL_INDICES.length, at(quasiRandomPoint(i + 1, 1), 0)),
       pick(model.indices.length, at(point, first)),
     ];
     const spread = within(model.spread, at(point, first + 2), false);

@@ -76,7 +76,7 @@ export function sizeAverage(
   requireSpread(spread);
   const { sizesUm, wavelengthsNm } = table;
   const sigma = Math.log(spread);
-  const [smallest, largest] = [at(sizesUm, 0), sizesUm.at(-1) ?? NaN];
+  const [smallest, largest] = [at(sizesUm, 0), at(sizesUm, sizesUm.length - 1)];
   const reach = Math.exp(REACH * sigma * (1 - 1e-9));
   if (!(medianUm / reach >= smallest && medianUm * reach <= largest)) {
     throw domainError(

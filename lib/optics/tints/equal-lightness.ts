@@ -1,4 +1,5 @@
 /** Where a ladder stands at a chosen lightness, so that whites are compared like with like. */
+import { at } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
@@ -60,7 +61,7 @@ export const INTERPOLATED_GAP_MAX = 25;
  */
 export function predictedAtLightness(ladder: LadderModel, L: number): TintAtLightness | NotReached {
   if (!(L > 0 && L < 100)) throw domainError("lightness L*", L, "0 < L* < 100");
-  const least = (ladder.used[0]?.massRatio ?? NaN) / LADDER_BEYOND;
+  const least = at(ladder.used, 0).massRatio / LADDER_BEYOND;
   const points: LabPoint[] = [
     predictedTint(ladder, least),
     ...ladder.used,
@@ -83,14 +84,14 @@ function solved(ladder: LadderModel, L: number, lower: LabPoint, upper: LabPoint
   for (let step = 0; step < STEPS_MAX; step++) {
     const between = (low * atHigh - high * atLow) / (atHigh - atLow);
     tint = predictedTint(ladder, Math.exp(between));
-    const at = tint.lab.L - L;
-    if (Math.abs(at) < MET) return tint;
-    if (at * atHigh < 0) {
+    const apart = tint.lab.L - L;
+    if (Math.abs(apart) < MET) return tint;
+    if (apart * atHigh < 0) {
       [low, atLow] = [high, atHigh];
     } else {
       atLow /= 2;
     }
-    [high, atHigh] = [between, at];
+    [high, atHigh] = [between, apart];
   }
   return tint;
 }

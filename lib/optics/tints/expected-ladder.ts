@@ -97,7 +97,7 @@ export function expectedLadder(
     whiteRatio: first.asked.whiteRatio,
     extinction: Array.from(from.model.extinction, (E, i) => E * Math.exp(at(logChange, i))),
   };
-  const middle = logChange.toSorted()[logChange.length >> 1] ?? NaN;
+  const middle = at(logChange.toSorted(), logChange.length >> 1);
   const ends = tintModel(plain, [
     { massRatio: 0, measured: first.asked.measured },
     { massRatio: Infinity, measured: fit.masstone.measured },

@@ -138,7 +138,7 @@ export function predictedTint(ladder: LadderModel, massRatio: number): Predicted
   const nearest = ladder.used
     .map((step) => ({ massRatio: step.massRatio, deltaE00: deltaE00(step.lab, lab) }))
     .reduce((one, other) => (other.deltaE00 < one.deltaE00 ? other : one));
-  const palest = ladder.used[0]?.massRatio ?? NaN;
+  const palest = at(ladder.used, 0).massRatio;
   return {
     standing: "predicted",
     massRatio,

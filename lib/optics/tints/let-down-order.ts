@@ -66,8 +66,8 @@ export function apparentRatio(
   if (!(most > 0.1)) return undefined;
   const ratios = tint.flatMap((R, i) => {
     if ((apart[i] ?? 0) < 0.9 * most) return [];
-    const [k, kc, kw] = [R, at(masstone, i), at(white, i)].map(ratioKS);
-    const ratio = ((k ?? NaN) - (kw ?? NaN)) / ((kc ?? NaN) - (k ?? NaN));
+    const [k, kc, kw] = [ratioKS(R), ratioKS(at(masstone, i)), ratioKS(at(white, i))];
+    const ratio = (k - kw) / (kc - k);
     return ratio > 0 && ratio < Infinity ? [ratio] : [];
   });
   const middle = ratios.toSorted((one, other) => one - other)[Math.floor(ratios.length / 2)];

@@ -185,7 +185,7 @@ function turnOfHue(masstone: { C: number; h: number }, tint: { C: number; h: num
 }
 
 /** Contrast ratio [1] under which a let-down shows its ground, and says little of a coat that hides. Our own limit. */
-const SHOWS_GROUND = 0.85;
+export const SHOWS_GROUND = 0.85;
 
 /**
  * Why nothing is said of a white whose let-downs were read on films that let their ground through.

@@ -1,5 +1,5 @@
 /** How far a colour goes in a white, beside another colour of the workshop. */
-import { at } from "../../quantities/at.ts";
+import { at, certain } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import { labToLch } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
@@ -235,7 +235,7 @@ function depthAt(
   const { grid } = reference.fit;
   return at === "y-bar"
     ? weighted(reference, ratios)
-    : (ratios[Math.round((at - grid.startNm) / grid.stepNm)] ?? NaN);
+    : certain(ratios[Math.round((at - grid.startNm) / grid.stepNm)]);
 }
 
 /** K/S that the colour adds to its white in a let-down, shape (count), and whether the colour counts as a grey. */

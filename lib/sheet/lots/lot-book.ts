@@ -105,13 +105,15 @@ function lotBook(
       const figures = lotFigures(lot);
       const beside = standardBeside(against, lot);
       const comparison = lotAgainstStandard(beside, figures, whites, tolerances, spread);
+      let corrections: readonly Correction[] | undefined;
       return {
         lot,
         comparison,
         corrections: () =>
-          comparison.verdict === "pass" || comparison.remarks.length > 0
-            ? []
-            : lotCorrections(colour, lot, figures, beside, whites, records),
+          (corrections ??=
+            comparison.verdict === "pass" || comparison.remarks.length > 0
+              ? []
+              : lotCorrections(colour, lot, figures, beside, whites, records)),
       };
     });
   const points = CHARTED.map((of) => ({

@@ -16,12 +16,15 @@ import {
   type PaintCoefficients,
 } from "../../lots/paint-coefficients.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
+import { weighedInG } from "../../records/lot-faults.ts";
 import type { Colour, Lot, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { filmedPaint } from "./filmed-paint.ts";
 import { readSpectra } from "./read-spectra.ts";
 
 const MOST_CORRECTIONS = 3;
+/** Of a lot [1]: less is what was lost, and not left. Our own limit. */
+const LEFT_FROM = 0.05;
 
 /**
  * The best corrections of a lot, the nearest to the standard first.
@@ -98,11 +101,32 @@ export function candidates(colour: Colour, lot: Lot, matter: Matter): Candidate[
       .filter((other) => other !== lot && other.record.colour === colour.slug)
       .flatMap((other): Candidate[] => {
         const paint = paintInWhite(other.masstone, other.letDowns, matter);
-        return paint === undefined
+        const mostShare = mostShareOf(other, lot);
+        return paint === undefined || mostShare === 0
           ? []
-          : [{ slug: other.slug, name: other.record.number, kind: "lot", paint }];
+          : [
+              {
+                slug: other.slug,
+                name: other.record.number,
+                kind: "lot",
+                paint,
+                ...(mostShare === undefined ? {} : { mostShare }),
+              },
+            ];
       }),
   ];
+}
+
+/** How much of another lot can be in this one [1], by what its tubes have left of it; undefined where its record does not say. */
+function mostShareOf({ record }: Lot, lot: Lot): number | undefined {
+  const { yieldG, tubes } = record;
+  if (yieldG === undefined || tubes === undefined) return undefined;
+  if (tubes.some(({ massG }) => massG === undefined)) return undefined;
+  const filledG = tubes.reduce((sum, { count, massG = 0 }) => sum + count * massG, 0);
+  const leftG = yieldG - filledG;
+  // What the slab and the cans keep of a lot that is filled is none that can be weighed out.
+  if (!(leftG > LEFT_FROM * yieldG)) return 0;
+  return leftG / (leftG + (lot.record.yieldG ?? weighedInG(lot.record)));
 }
 
 /** A colour by its let-down in the standard's white, else in another of known scattering, else by its films beside a white's. */

@@ -1,3 +1,4 @@
+import { at, certain } from "../../quantities/at.ts";
 import { commonWhites, unknownOilRuling } from "../../optics/tints/common-whites.ts";
 import { ladderInPaint } from "../../optics/tints/ladder-in-paint.ts";
 import { ladderModel, type LadderModel } from "../../optics/tints/ladder.ts";
@@ -79,16 +80,16 @@ function inWhite(
       ]);
   if (noOil !== undefined) return noOil;
   const { parts, massScale } = areTubes
-    ? { parts: paints.map(({ paintParts = NaN }) => paintParts), massScale: 1 }
+    ? { parts: paints.map(({ paintParts: own }) => certain(own)), massScale: 1 }
     : paintParts(
-        paints.map(({ part }) => partOf(part) ?? NaN),
-        fractions.map((fraction) => fraction ?? NaN),
-        own ?? NaN,
+        paints.map(({ part }) => certain(partOf(part))),
+        fractions.map((fraction) => certain(fraction)),
+        certain(own),
       );
   const mixed: Mixture | Statement = mixture(
     ladders.map((ladder, i) => ({
-      ladder: arePaints ? ladder : ladderInPaint(ladder, fractions[i] ?? NaN, whitePart ?? NaN),
-      parts: parts[i] ?? NaN,
+      ladder: arePaints ? ladder : ladderInPaint(ladder, certain(fractions[i]), certain(whitePart)),
+      parts: at(parts, i),
     })),
   );
   if (isStatement(mixed)) return mixed;

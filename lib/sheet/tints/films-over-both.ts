@@ -5,7 +5,13 @@ import { spectrumOnGrid } from "../../optics/fit/common-grid.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
 import type { TwoGroundFilm } from "../../optics/films/two-ground-film.ts";
 import { sameGrid } from "../../quantities/spectrum.ts";
-import type { Colour, Reading, Records, SpectrumReading } from "../../records/records.ts";
+import type {
+  Colour,
+  Reading,
+  Records,
+  SpectrumReading,
+  TintReading,
+} from "../../records/records.ts";
 import { isKnown } from "../../quantities/figure.ts";
 import { midpoint } from "../../quantities/interval.ts";
 import { paintAsMade } from "../paint-as-made.ts";
@@ -73,6 +79,16 @@ export function masstoneContrast({
   return overBlack === undefined || !isSpectrum(overBlack)
     ? undefined
     : contrastRatio(overBlack.spectrum, masstone.spectrum);
+}
+
+/** Y over black to Y over white of a let-down; undefined where it was read over one ground. */
+export function tintContrast({
+  reading,
+  overBlack,
+}: Pick<TintReading, "reading" | "overBlack">): number | undefined {
+  return overBlack !== undefined && isSpectrum(reading)
+    ? contrastRatio(overBlack.spectrum, reading.spectrum)
+    : undefined;
 }
 
 function isSameReading(

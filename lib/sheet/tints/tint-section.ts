@@ -12,7 +12,6 @@ import {
 import { ladderModel, predictedTint, type LadderModel } from "../../optics/tints/ladder.ts";
 import { massRatioUncertainty } from "../../optics/tints/mass-ratio-uncertainty.ts";
 import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
-import { contrastRatio } from "../../optics/films/hiding.ts";
 import {
   groundShownRuling,
   tintRuling,
@@ -28,8 +27,7 @@ import {
 } from "../../optics/surface/measurement-in-geometry.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
-import { drawdownFilm } from "./films-over-both.ts";
-import { isSpectrum } from "./optics-reading.ts";
+import { drawdownFilm, tintContrast } from "./films-over-both.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 import { dayLab } from "../notations/reading-figures.ts";
@@ -101,7 +99,10 @@ function tintSection(
     reached.map((tint) => [String(tint.L), atLightness(tint, ladder, drawdowns)]),
   ) as Partial<Record<EqualLightness, AtLightness>>;
   const kind = tints[0]?.ratioKind ?? "paint";
-  const shown = groundShownRuling(white.name, contrastsOf(tints));
+  const shown = groundShownRuling(
+    white.name,
+    tints.flatMap((tint) => tintContrast(tint) ?? []),
+  );
   const parts =
     shown === undefined
       ? strengthParts(kind, atL["50"], paint, weighedPaint(slug, records))
@@ -129,15 +130,6 @@ function tintSection(
     ...(parts === undefined ? {} : { strengthParts: parts }),
     ...(refusal === undefined ? {} : { refusal }),
   };
-}
-
-/** Of let-downs that were read over both halves of the chart. */
-function contrastsOf(tints: readonly TintReading[]): number[] {
-  return tints.flatMap(({ reading, overBlack }) =>
-    overBlack !== undefined && isSpectrum(reading)
-      ? [contrastRatio(overBlack.spectrum, reading.spectrum)]
-      : [],
-  );
 }
 
 /** From the fit where there is one, else straight between measured neighbours that nothing contradicts; what is practically the masstone is left out. */

@@ -65,6 +65,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       seen: "Nebeneinander",
       parts: "Der Unterschied in Teilen",
       correction: "Was sie zurückbrächte",
+      planned: "Wie sie geplant ist",
       batch: "Wie sie hergestellt wurde",
       next: "Weiter",
     },
@@ -106,6 +107,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     correctionNote:
       "In Klammern, was herauskommen kann, wenn die Dosis um 5 % danebenliegt, oder so weit, wie der Zusatz ungewiss ist, und mit der Unsicherheit der Messung. Erst an 20 g erproben: was die Theorie auslässt, steckt nicht im Bereich.",
     kinds: { white: "Weiß", extender: "Füllstoff", colour: "Farbe", lot: "Charge" },
+    plannedCaption: "Einzuwiegen",
     batchCaption: "Eingewogen, und was herauskam",
     batchColumns: { what: "Was", amount: "Menge" },
     rows: {
@@ -119,6 +121,33 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       passes: "Durchgänge",
       note: "Notiz",
     },
+    steps: {
+      planned: () => [
+        "Ist sie gemacht: die Gewichte, wie sie waren, in ihre Datei schreiben und planned: true herausnehmen.",
+        "Vollton und Aufhellung aufziehen, messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
+      ],
+      none: () => [
+        "Vollton und Aufhellung aufziehen, messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
+      ],
+      pass: (number, copies) => [
+        `Ihre Etiketten: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      standard: (number, copies) => [
+        `Ihre Etiketten: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      near: () => [
+        "Noch einmal aufziehen und messen: das engt das \u00b1 ein und kann es entscheiden.",
+      ],
+      fail: () => [
+        "Nach ihrem Blatt korrigieren oder zurückhalten. Was korrigiert wurde, wird neu gemessen, als eigene Charge.",
+      ],
+      kept: () => [
+        "Zurückhalten: nichts, was hier gemessen wurde, brächte sie zu ihrem Standard zurück.",
+      ],
+    },
+    ownSheet: (number) => `Ansatzblatt der Charge ${number}`,
+    correctionSheet: (number) => `Blatt zur Korrektur der Charge ${number}`,
+    reply: (colour) => `Eine Antwort zu ${colour}`,
     batchSheet: (colour: string) => `Ansatzblatt: ${colour}`,
     colourPage: (colour: string) => `${colour} in der Werkstatt`,
   },
@@ -163,11 +192,46 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     columns: { place: "Marke", lot: "Charge", date: "Datum" },
     one: "Eine Charge ergibt keine Karte.",
   },
+  correctionSheet: {
+    heading: (number) => `Korrektur der Charge ${number}`,
+    description: (number) =>
+      `Was abzuwiegen ist, um Charge ${number} zu ihrem Standard zurückzubringen.`,
+    rows: {
+      trialLot: "Probe: von der Charge",
+      trialAdded: (name) => `Probe: ${name}`,
+      restLot: "Dann: der Rest der Charge",
+      restAdded: (name) => `Dann: ${name}`,
+    },
+    predicted: (masstone, letDown, strength) =>
+      `Sollte dann messen: Vollton \u0394E00 ${masstone}, Aufhellung \u0394E00 ${letDown}, Farbstärke ${strength} %.`,
+    dose: (grams, name) => `${grams} g ${name} auf 100 g der Charge.`,
+    ofYield: (grams) =>
+      `Für die ${grams} g, die herauskamen: um das, was schon in Tuben ist, weniger.`,
+    ofWeighed: (grams) =>
+      `Für die ${grams} g, die eingewogen wurden: die Datei nennt keine Ausbeute.`,
+    order: [
+      "Die Probe auf der Platte mit dem Spachtel mischen, bis kein Streifen mehr da ist.",
+      "Neben dem Standard aufziehen, Vollton und Aufhellung, und beide messen.",
+      "Außerhalb der Toleranz: aufschreiben, was gemessen wurde, und die Charge lassen, wie sie ist.",
+      "Innerhalb der Toleranz: den Rest in Dritteln einarbeiten und dem Ganzen einen Gang mehr geben.",
+      "Das Ganze aufziehen, messen, und ein neues Rückstellmuster füllen.",
+      "Als eigene Charge aufschreiben, mit allem, was hineinging.",
+    ],
+    cautions: "Vor dem Mischen",
+    classified: (name, statements) =>
+      `${name} ist eingestuft (${statements}): die Hinweise seines Etiketts gelten an der Platte, und die Charge braucht ein eigenes Etikett.`,
+    fields: {
+      masstone: "Probe, Vollton \u0394E00",
+      letDown: "Probe, Aufhellung \u0394E00",
+      strength: "Probe, Farbstärke %",
+    },
+  },
   batchSheet: {
     heading: (colour: string) => `Ansatzblatt: ${colour}`,
     description: (colour: string) =>
       `Was für eine Charge ${colour} abzuwiegen ist, zum Drucken und Mitnehmen an die Reibplatte.`,
     back: (colour: string) => `${colour} in der Werkstatt`,
+    backToLot: (number) => `Charge ${number}`,
     wanted: "Was gebraucht wird",
     units: { tubes: (ml: string) => `Tuben zu ${ml} ml`, pigmentG: "g Pigment" },
     amount: "Wie viele, oder wie viel",

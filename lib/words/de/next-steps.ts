@@ -20,7 +20,7 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
   dueColumns: { what: "Was", where: "Aufzeichnung" },
   /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */
   reprintsUnknown:
-    "Welche Regalkarten neu zu drucken sind, ist bekannt, wenn der Bau erfährt, was beim letzten Druck darauf stand: --since mit der damals aufgehobenen manifest.json.",
+    "Welche Regalkarten neu zu drucken sind, ist bekannt, sobald cards sie gedruckt hat: was dann darauf stand, bleibt bei den Aufzeichnungen, in printed-cards.json.",
   nothingDue: "Nichts ist fällig.",
   things: {
     densityGPerCm3: "Dichte",
@@ -54,10 +54,16 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
     "old-paper": (date: string) =>
       `Die Gefahrenangaben sind vom ${date}, älter als drei Jahre: beim Lieferanten das heutige Sicherheitsdatenblatt anfordern`,
     trial: (date: string) => `Am ${date} nachzusehen`,
-    "second-lot": (lots: 0 | 1) =>
+    "second-lot": (lots: 0 | 1, colours: string) =>
       lots === 0
-        ? "Noch keine Charge aufgezeichnet, nichts sagt daher, wie sich Chargen unterscheiden"
-        : "Eine Charge ist aufgezeichnet: eine zweite sagte, wie sich Chargen unterscheiden",
+        ? `Noch keine Charge aufgezeichnet, nichts sagt daher, wie sich Chargen unterscheiden, von ${colours}`
+        : `Eine Charge ist aufgezeichnet, und eine zweite sagte, wie sich Chargen unterscheiden, von ${colours}`,
+    "lot-planned": (number: string) =>
+      `Charge ${number} ist geplant und nicht gemacht: ihr Ansatzblatt liegt bereit`,
+    "lot-unread": (number: string) =>
+      `Charge ${number} ist noch mit nichts verglichen: aufziehen und messen`,
+    "lot-failed": (number: string) =>
+      `Charge ${number} besteht neben ihrem Standard nicht: ihre Seite sagt, warum und was zu tun ist`,
     reprint: (changes: readonly string[]) => `Regalkarte neu zu drucken: ${changes.join("; ")}`,
     "undated-paper": () =>
       "Die Gefahrenangaben tragen kein Datum: notieren, von wann das Papier des Lieferanten ist",

@@ -56,6 +56,7 @@ export const LOT_PAGES = {
       seen: "Side by side",
       parts: "The difference in parts",
       correction: "What would bring it back",
+      planned: "As it is planned",
       batch: "As it was made",
       next: "Next",
     },
@@ -97,6 +98,7 @@ export const LOT_PAGES = {
     correctionNote:
       "In brackets what it may come to with a dose 5 % off, or as far off as what is added is known, and the reading's uncertainty. Try it on 20 g first: what theory leaves out is not in the range.",
     kinds: { white: "white", extender: "extender", colour: "colour", lot: "lot" },
+    plannedCaption: "To be weighed in",
     batchCaption: "Weighed in, and what came out",
     batchColumns: { what: "What", amount: "Amount" },
     rows: {
@@ -110,6 +112,30 @@ export const LOT_PAGES = {
       passes: "Passes",
       note: "Note",
     },
+    /** What comes next, by how the lot stands. */
+    steps: {
+      planned: () => [
+        "Once it is made: put the weights into its record as they were, and take out planned: true.",
+        "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",
+      ],
+      none: () => [
+        "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",
+      ],
+      pass: (number: string, copies: string) => [
+        `Its labels: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      standard: (number: string, copies: string) => [
+        `Its labels: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      near: () => ["Draw it down and read it once more: that narrows the \u00b1, and may call it."],
+      fail: () => [
+        "Correct it by its sheet, or keep it back. What was corrected is read again, as a lot of its own.",
+      ],
+      kept: () => ["Keep it back: nothing that was read here would bring it to its standard."],
+    },
+    ownSheet: (number: string) => `Batch sheet of lot ${number}`,
+    correctionSheet: (number: string) => `Sheet for the correction of lot ${number}`,
+    reply: (colour: string) => `A reply about ${colour}`,
     batchSheet: (colour: string) => `Batch sheet of ${colour}`,
     colourPage: (colour: string) => `${colour} in the workshop`,
   },
@@ -148,11 +174,45 @@ export const LOT_PAGES = {
     columns: { place: "Mark", lot: "Lot", date: "Date" },
     one: "One lot makes no chart.",
   },
+  correctionSheet: {
+    heading: (number: string) => `Correction of lot ${number}`,
+    description: (number: string) => `What to weigh to bring lot ${number} back to its standard.`,
+    rows: {
+      trialLot: "Trial: of the lot",
+      trialAdded: (name: string) => `Trial: ${name}`,
+      restLot: "Then: the rest of the lot",
+      restAdded: (name: string) => `Then: ${name}`,
+    },
+    predicted: (masstone: string, letDown: string, strength: string) =>
+      `Should then read: masstone \u0394E00 ${masstone}, let-down \u0394E00 ${letDown}, strength ${strength} %.`,
+    dose: (grams: string, name: string) => `${grams} g of ${name} to 100 g of the lot.`,
+    ofYield: (grams: string) =>
+      `For the ${grams} g that came out: of what is in tubes already, that much less.`,
+    ofWeighed: (grams: string) =>
+      `For the ${grams} g that were weighed in: the record gives no yield.`,
+    order: [
+      "Work the trial together on the slab with the knife until no streak is left.",
+      "Draw it down beside the standard, masstone and let-down, and read both.",
+      "Not within tolerance: write down what was read, and leave the lot as it is.",
+      "Within tolerance: work the rest in by thirds, and give the whole one pass more.",
+      "Draw down the whole, read it, and fill a new sample jar.",
+      "Write it down as a lot of its own, with all that went in.",
+    ],
+    cautions: "Before it is mixed",
+    classified: (name: string, statements: string) =>
+      `${name} is classified (${statements}): its label's cautions hold at the slab, and the lot wants a label of its own.`,
+    fields: {
+      masstone: "Trial, masstone \u0394E00",
+      letDown: "Trial, let-down \u0394E00",
+      strength: "Trial, strength %",
+    },
+  },
   batchSheet: {
     heading: (colour: string) => `Batch sheet: ${colour}`,
     description: (colour: string) =>
       `What to weigh for a lot of ${colour}, to print and take to the slab.`,
     back: (colour: string) => `${colour} in the workshop`,
+    backToLot: (number: string) => `Lot ${number}`,
     wanted: "What is wanted",
     units: { tubes: (ml: string) => `tubes of ${ml} ml`, pigmentG: "g of pigment" },
     amount: "How many, or how much",

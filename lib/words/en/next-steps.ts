@@ -48,16 +48,22 @@ export const NEXT_STEPS = {
   file: (kind: keyof typeof RECORD, slug: string) => `${RECORD[kind]}/${slug}.${ENDING[kind]}`,
   /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */
   reprintsUnknown:
-    "Which shelf cards are to be printed again is known where the build is told what they said when they were printed last: --since with the manifest.json kept of then.",
+    "Which shelf cards are to be printed again is known once cards has printed them: what they said then is kept beside the records, in printed-cards.json.",
   dueLines: {
     reprint: (changes: readonly string[]) => `Shelf card to print again: ${changes.join("; ")}`,
     "old-paper": (date: string) =>
       `Its hazards are of ${date}, more than three years ago: ask the supplier for the safety data sheet of today`,
     trial: (date: string) => `To be looked at on ${date}`,
-    "second-lot": (lots: 0 | 1) =>
+    "second-lot": (lots: 0 | 1, colours: string) =>
       lots === 0
-        ? "No lot is recorded yet, so that nothing tells how lots part"
-        : "One lot is recorded: a second would tell how lots part",
+        ? `No lot is recorded yet, so that nothing tells how lots part, of ${colours}`
+        : `One lot is recorded, and a second would tell how lots part, of ${colours}`,
+    "lot-planned": (number: string) =>
+      `Lot ${number} is planned and not made: its batch sheet is ready`,
+    "lot-unread": (number: string) =>
+      `Lot ${number} is held against nothing yet: draw it down and read it`,
+    "lot-failed": (number: string) =>
+      `Lot ${number} fails against its standard: its page says why, and what to do`,
     "undated-paper": () =>
       "Its hazards bear no date: write down of what day the supplier's paper is",
   },

@@ -59,6 +59,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       seen: "Lado a lado",
       parts: "La diferencia por partes",
       correction: "Qué lo devolvería",
+      planned: "Como está previsto",
       batch: "Tal como se hizo",
       next: "Después",
     },
@@ -97,6 +98,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     correctionNote:
       "Entre paréntesis, a lo que puede llegar con una dosis errada en un 5\u00a0%, o en lo que es incierto lo añadido, y con la incertidumbre de la lectura. Probar antes en 20 g: lo que la teoría deja fuera no está en el intervalo.",
     kinds: { white: "blanco", extender: "carga", colour: "color", lot: "lote" },
+    plannedCaption: "Por pesar",
     batchCaption: "Pesado, y lo que salió",
     batchColumns: { what: "Qué", amount: "Cantidad" },
     rows: {
@@ -110,6 +112,29 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       passes: "Pasadas",
       note: "Nota",
     },
+    steps: {
+      planned: () => [
+        "Una vez hecho: ponga en su registro los pesos como fueron y quite planned: true.",
+        "Extienda el tono pleno y el rebaje y léalos; npm run read -- ARCHIVO guarda las lecturas y da las líneas para su registro.",
+      ],
+      none: () => [
+        "Extienda el tono pleno y el rebaje y léalos; npm run read -- ARCHIVO guarda las lecturas y da las líneas para su registro.",
+      ],
+      pass: (number, copies) => [
+        `Sus etiquetas: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      standard: (number, copies) => [
+        `Sus etiquetas: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      near: () => ["Extiéndalo y léalo otra vez: eso estrecha el \u00b1 y puede decidirlo."],
+      fail: () => [
+        "Corríjalo según su hoja, o guárdelo. Lo corregido se lee otra vez, como un lote aparte.",
+      ],
+      kept: () => ["Guárdelo: nada de lo leído aquí lo devolvería a su patrón."],
+    },
+    ownSheet: (number) => `Hoja de fabricación del lote ${number}`,
+    correctionSheet: (number) => `Hoja de corrección del lote ${number}`,
+    reply: (colour) => `Una respuesta sobre ${colour}`,
     batchSheet: (colour) => `Hoja de fabricación de ${colour}`,
     colourPage: (colour) => `${colour} en el taller`,
   },
@@ -153,11 +178,44 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     columns: { place: "Marca", lot: "Lote", date: "Fecha" },
     one: "Un lote no hace una gráfica.",
   },
+  correctionSheet: {
+    heading: (number) => `Corrección del lote ${number}`,
+    description: (number) => `Lo que hay que pesar para devolver el lote ${number} a su patrón.`,
+    rows: {
+      trialLot: "Ensayo: del lote",
+      trialAdded: (name) => `Ensayo: ${name}`,
+      restLot: "Después: el resto del lote",
+      restAdded: (name) => `Después: ${name}`,
+    },
+    predicted: (masstone, letDown, strength) =>
+      `Debería leer entonces: tono pleno \u0394E00 ${masstone}, rebaje \u0394E00 ${letDown}, fuerza ${strength}\u00a0%.`,
+    dose: (grams, name) => `${grams}\u00a0g de ${name} por 100\u00a0g del lote.`,
+    ofYield: (grams) =>
+      `Para los ${grams}\u00a0g que salieron: tanto menos cuanto haya ya en tubos.`,
+    ofWeighed: (grams) => `Para los ${grams}\u00a0g que se pesaron: el registro no da rendimiento.`,
+    order: [
+      "Mezcle el ensayo en la losa con la espátula hasta que no quede veta alguna.",
+      "Extiéndalo junto al patrón, tono pleno y rebaje, y lea ambos.",
+      "Fuera de tolerancia: anote lo leído y deje el lote como está.",
+      "Dentro de tolerancia: incorpore el resto por tercios y dé al conjunto una pasada más.",
+      "Extienda el conjunto, léalo y llene un nuevo frasco de muestra.",
+      "Anótelo como un lote aparte, con todo lo que entró.",
+    ],
+    cautions: "Antes de mezclar",
+    classified: (name, statements) =>
+      `${name} está clasificado (${statements}): las advertencias de su etiqueta valen en la losa, y el lote pide una etiqueta propia.`,
+    fields: {
+      masstone: "Ensayo, tono pleno \u0394E00",
+      letDown: "Ensayo, rebaje \u0394E00",
+      strength: "Ensayo, fuerza %",
+    },
+  },
   batchSheet: {
     heading: (colour) => `Hoja de fabricación: ${colour}`,
     description: (colour) =>
       `Qué pesar para un lote de ${colour}, para imprimir y llevar a la losa.`,
     back: (colour) => `${colour} en el taller`,
+    backToLot: (number) => `Lote ${number}`,
     wanted: "Qué se quiere",
     units: { tubes: (ml) => `tubos de ${ml} ml`, pigmentG: "g de pigmento" },
     amount: "Cuántos, o cuánto",

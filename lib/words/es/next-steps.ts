@@ -53,16 +53,22 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
   file: ENGLISH_STEPS.file,
   reprintsUnknown:
-    "Qué tarjetas de estante hay que volver a imprimir se sabe cuando al construir el sitio se le dice lo que decían al imprimirlas por última vez: --since con el manifest.json guardado de entonces.",
+    "Qué tarjetas de estante hay que volver a imprimir se sabe en cuanto cards las ha impreso: lo que decían entonces queda junto a los registros, en printed-cards.json.",
   dueLines: {
     reprint: (changes) => `Tarjeta de estante que hay que volver a imprimir: ${changes.join("; ")}`,
     "old-paper": (date) =>
       `Sus peligros son del ${date}, hace más de tres años: pida al proveedor la ficha de datos de seguridad actual`,
     trial: (date) => `Hay que mirarlo el ${date}`,
-    "second-lot": (lots) =>
+    "second-lot": (lots, colours) =>
       lots === 0
-        ? "Aún no hay ningún lote registrado, así que nada dice cómo difieren los lotes"
-        : "Hay un solo lote registrado: un segundo diría cómo difieren los lotes",
+        ? `Aún no hay ningún lote registrado, así que nada dice cómo difieren los lotes, de ${colours}`
+        : `Hay un solo lote registrado, y un segundo diría cómo difieren los lotes, de ${colours}`,
+    "lot-planned": (number) =>
+      `El lote ${number} está previsto y sin hacer: su hoja de fabricación está lista`,
+    "lot-unread": (number) =>
+      `El lote ${number} no se ha comparado aún con nada: extiéndalo y mídalo`,
+    "lot-failed": (number) =>
+      `El lote ${number} no pasa frente a su patrón: su página dice por qué y qué hacer`,
     "undated-paper": () =>
       "Sus peligros no llevan fecha: anote de qué día es el documento del proveedor",
   },

@@ -60,6 +60,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       seen: "Côte à côte",
       parts: "L’écart en parties",
       correction: "Ce qui le ramènerait",
+      planned: "Tel qu’il est prévu",
       batch: "Tel qu’il a été fait",
       next: "Ensuite",
     },
@@ -99,6 +100,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     correctionNote:
       "Entre parenthèses, ce à quoi cela peut aller avec une dose fausse de 5\u00a0%, ou d’autant que l’ajout est mal connu, et l’incertitude de la lecture. Essayer d’abord sur 20 g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
     kinds: { white: "blanc", extender: "charge", colour: "couleur", lot: "lot" },
+    plannedCaption: "À peser",
     batchCaption: "Pesé, et ce qui en est sorti",
     batchColumns: { what: "Quoi", amount: "Quantité" },
     rows: {
@@ -112,6 +114,33 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       passes: "Passes",
       note: "Note",
     },
+    steps: {
+      planned: () => [
+        "Une fois fait\u202f: mettre dans son relevé les masses telles qu’elles furent, et en ôter planned: true.",
+        "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes pour son relevé.",
+      ],
+      none: () => [
+        "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes pour son relevé.",
+      ],
+      pass: (number, copies) => [
+        `Ses étiquettes\u202f: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      standard: (number, copies) => [
+        `Ses étiquettes\u202f: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      near: () => [
+        "L’étirer et le mesurer encore une fois\u202f: cela resserre le \u00b1, et peut trancher.",
+      ],
+      fail: () => [
+        "Le corriger d’après sa fiche, ou le garder. Ce qui a été corrigé se mesure de nouveau, comme un lot à part.",
+      ],
+      kept: () => [
+        "Le garder\u202f: rien de ce qui a été mesuré ici ne le ramènerait à son étalon.",
+      ],
+    },
+    ownSheet: (number) => `Fiche de fabrication du lot ${number}`,
+    correctionSheet: (number) => `Fiche de correction du lot ${number}`,
+    reply: (colour) => `Une réponse sur ${colour}`,
     batchSheet: (colour) => `Fiche de fabrication\u202f: ${colour}`,
     colourPage: (colour) => `${colour} à l’atelier`,
   },
@@ -156,11 +185,45 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     columns: { place: "Marque", lot: "Lot", date: "Date" },
     one: "Un seul lot ne fait pas une carte.",
   },
+  correctionSheet: {
+    heading: (number) => `Correction du lot ${number}`,
+    description: (number) => `Ce qu’il faut peser pour ramener le lot ${number} à son étalon.`,
+    rows: {
+      trialLot: "Essai\u202f: du lot",
+      trialAdded: (name) => `Essai\u202f: ${name}`,
+      restLot: "Puis\u202f: le reste du lot",
+      restAdded: (name) => `Puis\u202f: ${name}`,
+    },
+    predicted: (masstone, letDown, strength) =>
+      `Devrait alors donner\u202f: ton plein \u0394E00 ${masstone}, dégradé \u0394E00 ${letDown}, force ${strength}\u00a0%.`,
+    dose: (grams, name) => `${grams}\u00a0g de ${name} pour 100\u00a0g du lot.`,
+    ofYield: (grams) =>
+      `Pour les ${grams}\u00a0g obtenus\u202f: d’autant moins qu’il y en a déjà en tubes.`,
+    ofWeighed: (grams) =>
+      `Pour les ${grams}\u00a0g pesés\u202f: le relevé ne donne pas de rendement.`,
+    order: [
+      "Mélanger l’essai sur la plaque au couteau jusqu’à ce qu’aucune traînée ne reste.",
+      "L’étirer à côté de l’étalon, ton plein et dégradé, et mesurer les deux.",
+      "Hors tolérance\u202f: noter ce qui a été mesuré, et laisser le lot tel qu’il est.",
+      "Dans la tolérance\u202f: incorporer le reste par tiers, et donner au tout une passe de plus.",
+      "Étirer le tout, le mesurer, et remplir un nouvel échantillon témoin.",
+      "Le noter comme un lot à part, avec tout ce qui y est entré.",
+    ],
+    cautions: "Avant de mélanger",
+    classified: (name, statements) =>
+      `${name} est classé (${statements})\u202f: les mises en garde de son étiquette valent à la plaque, et le lot demande une étiquette à lui.`,
+    fields: {
+      masstone: "Essai, ton plein \u0394E00",
+      letDown: "Essai, dégradé \u0394E00",
+      strength: "Essai, force %",
+    },
+  },
   batchSheet: {
     heading: (colour) => `Fiche de fabrication\u202f: ${colour}`,
     description: (colour) =>
       `Ce qu’il faut peser pour un lot (${colour}), à imprimer et à porter au marbre.`,
     back: (colour) => `${colour} à l’atelier`,
+    backToLot: (number) => `Lot ${number}`,
     wanted: "Ce qu’on veut",
     units: { tubes: (ml) => `tubes de ${ml} ml`, pigmentG: "g de pigment" },
     amount: "Combien",

@@ -55,16 +55,22 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
   file: ENGLISH_STEPS.file,
   reprintsUnknown:
-    "Quelles cartes de rayon sont à réimprimer se sait là où l’on a dit à la construction du site ce qu’elles portaient à la dernière impression\u202f: --since avec le manifest.json gardé d’alors.",
+    "Quelles cartes de rayon sont à réimprimer se sait dès que cards les a imprimées\u202f: ce qu’elles portaient alors reste auprès des relevés, dans printed-cards.json.",
   dueLines: {
     reprint: (changes) => `Carte de rayon à réimprimer\u202f: ${changes.join("\u202f; ")}`,
     "old-paper": (date) =>
       `Ses dangers datent du ${date}, il y a plus de trois ans\u202f: demander au fournisseur la fiche de données de sécurité d’aujourd’hui`,
     trial: (date) => `À regarder le ${date}`,
-    "second-lot": (lots) =>
+    "second-lot": (lots, colours) =>
       lots === 0
-        ? "Aucun lot n’est encore consigné, et rien ne dit comment les lots diffèrent"
-        : "Un seul lot est consigné\u202f: un second dirait comment les lots diffèrent",
+        ? `Aucun lot n’est encore consigné, et rien ne dit comment les lots diffèrent, pour ${colours}`
+        : `Un seul lot est consigné, et un second dirait comment les lots diffèrent, pour ${colours}`,
+    "lot-planned": (number) =>
+      `Le lot ${number} est prévu et pas encore fait\u202f: sa fiche de fabrication est prête`,
+    "lot-unread": (number) =>
+      `Le lot ${number} n’est encore comparé à rien\u202f: l’étirer et le mesurer`,
+    "lot-failed": (number) =>
+      `Le lot ${number} est refusé face à son étalon\u202f: sa page dit pourquoi, et que faire`,
     "undated-paper": () =>
       "Ses dangers ne portent pas de date\u202f: noter de quel jour est le document du fournisseur",
   },
