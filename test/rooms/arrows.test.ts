@@ -51,6 +51,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   zod: /^lib\/(?:knowledge|records)\//,
   yaml: /^lib\/(?:knowledge|records)\//,
   aws4fetch: /^lib\/publish\/bucket-target\.ts$/,
+  tar: /^lib\/publish\/packed-folder\.ts$/,
   saxes: /^lib\/records\/readings\//,
   "csv-parse": /^lib\/(?:knowledge|records\/readings)\//,
   "csv-stringify": /^lib\/(?:site|records\/readings)\//,
