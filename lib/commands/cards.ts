@@ -14,14 +14,14 @@ import { counted, say, seconds } from "./told.ts";
 import type { CommandOptions } from "./command-line.ts";
 
 /** Print shelf cards: all, some, or only those that say something else than they did. */
-export function cards(
+export async function cards(
   options: Pick<CommandOptions, "contentDir" | "date" | "base" | "strict"> & {
     readonly outputFile: string;
   },
   wanted: CardOptions,
-): number {
+): Promise<number> {
   const started = performance.now();
-  const records = printableRecords(options, "cards", started);
+  const records = await printableRecords(options, "cards", started);
   if (records === undefined) return 1;
   try {
     const output = outputFile(options.outputFile, options.contentDir, "cards");

@@ -25,14 +25,14 @@ export interface LabelOptions extends Pick<CardOptions, "only" | "family" | "siz
 }
 
 /** Print labels to stick on tubes and jars, at real size, into one PDF. */
-export function labels(
+export async function labels(
   options: Pick<CommandOptions, "contentDir" | "date" | "base" | "strict"> & {
     readonly outputFile: string;
   },
   wanted: LabelOptions,
-): number {
+): Promise<number> {
   const started = performance.now();
-  const records = printableRecords(options, "labels", started);
+  const records = await printableRecords(options, "labels", started);
   if (records === undefined) return 1;
   try {
     const output = outputFile(options.outputFile, options.contentDir, "labels");

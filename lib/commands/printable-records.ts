@@ -1,3 +1,5 @@
+import { workCacheOf } from "../kept/work-cache.ts";
+import { withPhotographs } from "../photographs/taken-photographs.ts";
 import { loadRecords } from "../records/load-records.ts";
 import type { Records } from "../records/records.ts";
 import { recordsBelow } from "../records/site-base.ts";
@@ -10,7 +12,7 @@ import { exitCode, printDiagnostics, say, seconds, tally } from "./told.ts";
  * @param what is not printed then: "cards".
  * @param started of performance.now().
  */
-export function printableRecords(
+export async function printableRecords(
   {
     contentDir,
     date,
@@ -19,8 +21,12 @@ export function printableRecords(
   }: Pick<CommandOptions, "contentDir" | "date" | "base" | "strict">,
   what: string,
   started: number,
-): Records | undefined {
-  const { records, diagnostics } = loadRecords(contentDir, process.cwd(), latestDate(date));
+): Promise<Records | undefined> {
+  const { records, diagnostics } = await withPhotographs(
+    loadRecords(contentDir, process.cwd(), latestDate(date)),
+    workCacheOf(contentDir, false),
+    "what they tell",
+  );
   printDiagnostics(diagnostics);
   if (records !== undefined && exitCode(diagnostics, strict) === 0)
     return recordsBelow(records, base);

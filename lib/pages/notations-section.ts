@@ -33,7 +33,7 @@ export function notationsSection(page: SheetPage): SectionView {
   return {
     ...emptySection("notations", words.pages.sections.notations),
     summary: [
-      masstone.geometry === undefined ? text.byEye : text.readBy(masstone.geometry),
+      howKnown(masstone, words),
       ...(glossExcluded === undefined ? [] : [text.included(glossExcluded)]),
       ...(masstone.lamplight === undefined
         ? []
@@ -139,4 +139,13 @@ function masstoneCurveOf({ worded: { sheet }, words }: SheetPage): SpectralCurve
     wavelengthLabel: text.wavelength,
     reflectanceLabel: (end) => (end < 1 ? text.reflectanceTo(String(end)) : text.reflectance),
   };
+}
+
+function howKnown(
+  { standing, geometry }: NonNullable<SheetPage["worded"]["sheet"]["notations"]["masstone"]>,
+  words: SheetPage["words"],
+): string {
+  const text = words.pages.notations;
+  if (standing === "estimated") return words.pages.photographs.notation;
+  return geometry === undefined ? text.byEye : text.readBy(geometry);
 }

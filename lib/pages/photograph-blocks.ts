@@ -1,43 +1,30 @@
 import type { PhotographsBlock } from "../blocks/block.ts";
-import type { PhotographView } from "../present/views.ts";
+import { statementText } from "../present/statement-text.ts";
 import type { Photograph, PhotographOwner } from "../records/photographs.ts";
-import type { Language } from "../records/schema/terms.ts";
-import type { TextInLanguages } from "../records/schema/photograph.ts";
-import type { PictureSizes, ScreenPicture } from "../records/taken-photograph.ts";
-import { pageLanguages } from "./page-languages.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { topOf } from "./site-frame.ts";
-
-/** Widths that assets/styles/photographs.css gives them. */
-const SIZES = {
-  first:
-    "(min-width: 75rem) min(66vw - 14rem, 45rem), (min-width: 50rem) min(100vw - 4rem, 68rem), 100vw",
-  further:
-    "(min-width: 75rem) min(33vw - 8rem, 22rem), (min-width: 50rem) min(50vw - 3rem, 33rem), 100vw",
-};
+import { photographRemarks } from "./photograph-remarks.ts";
+import { photographView, type ShownPicture } from "./photograph-view.ts";
 
 /** Photographs of a colour, and then of its lots. */
 export function colourPhotographs(
-  slug: string,
-  name: string,
+  sheet: Sheet,
   context: PageContext,
   place: PagePlace,
 ): PhotographsBlock[] {
-  const { lots } = context.records;
-  const ofLots = [...lots.values()].filter(
+  const { slug, name } = sheet;
+  const ofLots = [...context.records.lots.values()].filter(
     ({ record }) => record.colour === slug && record.planned !== true,
   );
   return photographsBlock(
     [
-      ...owned("colours", slug, context).map((photograph) => ({ photograph })),
+      ...owned("colours", slug, context).flatMap((one) => pictures(one, name, context, { sheet })),
       ...ofLots.flatMap((lot) =>
-        owned("lots", lot.slug, context).map((photograph) => ({
-          photograph,
-          lot: lot.record.number,
-        })),
+        owned("lots", lot.slug, context).flatMap((one) =>
+          pictures(one, name, context, { lot: lot.record.number }),
+        ),
       ),
     ],
-    name,
     context,
     place,
   );
@@ -50,8 +37,7 @@ export function pigmentPhotographs(
   place: PagePlace,
 ): PhotographsBlock[] {
   return photographsBlock(
-    owned("pigments", slug, context).map((photograph) => ({ photograph })),
-    name,
+    owned("pigments", slug, context).flatMap((one) => pictures(one, name, context)),
     context,
     place,
   );
@@ -61,125 +47,45 @@ function owned(folder: PhotographOwner, slug: string, { records }: PageContext):
   return records.photographs.filter(({ owner }) => owner.folder === folder && owner.slug === slug);
 }
 
-interface Shown {
-  readonly photograph: Photograph;
-  /** Number of the lot that it is of. */
-  readonly lot?: string;
-}
-
-function photographsBlock(
-  shown: readonly Shown[],
+/** The picture, and the paint alone in the colour that was read. */
+function pictures(
+  photograph: Photograph,
   name: string,
-  context: PageContext,
-  place: PagePlace,
-): PhotographsBlock[] {
-  const photographs = shown.flatMap((one, i) => photographView(one, i, { name, context, place }));
-  return photographs.length === 0 ? [] : [{ kind: "photographs", photographs }];
-}
-
-function photographView(
-  { photograph: { record, pictures }, lot }: Shown,
-  at: number,
-  {
-    name,
-    context,
-    place,
-  }: { readonly name: string; readonly context: PageContext; readonly place: PagePlace },
-): PhotographView[] {
-  const { words, records } = context;
-  const text = words.pages.photographs;
-  const [own] = pageLanguages(records.workshop);
-  const toPage = (texts: TextInLanguages): TextOfPage => textIn(texts, words.language, own);
-  const jpeg = pictures && inFormat(pictures, "jpeg", "sRGB");
-  const [fallback] = jpeg ?? [];
-  if (pictures === undefined || jpeg === undefined || fallback === undefined) return [];
-  const light = record.light === undefined ? undefined : toPage(record.light);
-  const alt = record.alt === undefined ? undefined : toPage(record.alt);
-  const day = record.date === undefined ? [] : [words.date(record.date)];
-  // The pictures lie once for all languages.
-  const top = topOf(context, place.root);
-  const taken = [...(light === undefined ? [] : [light.text]), ...day].join(", ");
+  { words }: PageContext,
+  { sheet, lot }: { readonly sheet?: Sheet; readonly lot?: string } = {},
+): ShownPicture[] {
+  const { pictures: whole, inReadColour } = photograph;
   return [
-    {
-      ...(alt?.language === undefined ? {} : { language: alt.language }),
-      alt: alt?.text ?? text.alt(text.of[record.of], name),
-      sources: [
-        source(inFormat(pictures, "avif", "Display P3"), top),
-        source(inFormat(pictures, "avif", "sRGB"), top),
-        source(inFormat(pictures, "webp", "sRGB"), top),
-      ].flat(),
-      src: top + fallback.path,
-      srcset: srcset(jpeg, top),
-      sizes: at === 0 ? SIZES.first : SIZES.further,
-      widthPx: fallback.widthPx,
-      heightPx: fallback.heightPx,
-      caption: [
-        { text: sentence(text.of[record.of]) },
-        ...(lot === undefined ? [] : [{ text: sentence(text.lot(lot)) }]),
-        ...(record.shows === undefined ? [] : [toPage(record.shows)]),
-        ...(taken === ""
-          ? []
-          : [
-              {
-                text: sentence(taken),
-                ...(light?.language === undefined ? {} : { language: light.language }),
-              },
-            ]),
-      ],
-      remarks: [text.notCorrected],
-      isLazy: at > 0,
-      paper: {
-        widthPx: pictures.paper.widthPx,
-        heightPx: pictures.paper.heightPx,
-        hash: pictures.hash,
-      },
-    },
+    ...(whole === undefined
+      ? []
+      : [
+          {
+            photograph,
+            pictures: whole,
+            name,
+            ...(lot === undefined ? {} : { lot }),
+            remarks: photographRemarks(photograph, sheet).map((one) => statementText(one, words)),
+          },
+        ]),
+    ...(inReadColour === undefined
+      ? []
+      : [
+          {
+            photograph,
+            pictures: inReadColour,
+            name,
+            remarks: [],
+            instead: statementText({ rule: "texture-in-read-colour", values: {} }, words),
+          },
+        ]),
   ];
 }
 
-interface TextOfPage {
-  readonly text: string;
-  readonly language?: Language;
-}
-
-/** A text in the page's language, else in the workshop's own, else in whatever there is. */
-function textIn(texts: TextInLanguages, language: Language, own: Language): TextOfPage {
-  if (typeof texts === "string")
-    return language === own ? { text: texts } : { text: texts, language: own };
-  const found = texts[language];
-  if (found !== undefined) return { text: found };
-  const [other] = Object.entries(texts) as [Language, string][];
-  const ofOwn = texts[own];
-  if (ofOwn !== undefined) return { text: ofOwn, language: own };
-  return { text: other?.[1] ?? "", ...(other === undefined ? {} : { language: other[0] }) };
-}
-
-function sentence(text: string): string {
-  const upper = text.charAt(0).toUpperCase() + text.slice(1);
-  return /[.!?]$/.test(upper) ? upper : `${upper}.`;
-}
-
-function inFormat(
-  { screen }: PictureSizes,
-  type: ScreenPicture["type"],
-  gamut: ScreenPicture["gamut"],
-): ScreenPicture[] {
-  return screen.filter((one) => one.type === type && one.gamut === gamut);
-}
-
-function source(pictures: readonly ScreenPicture[], top: string): PhotographView["sources"] {
-  const [first] = pictures;
-  return first === undefined
-    ? []
-    : [
-        {
-          type: `image/${first.type}`,
-          srcset: srcset(pictures, top),
-          ...(first.gamut === "sRGB" ? {} : { media: "(color-gamut: p3)" }),
-        },
-      ];
-}
-
-function srcset(pictures: readonly ScreenPicture[], top: string): string {
-  return pictures.map(({ path, widthPx }) => `${top}${path} ${widthPx}w`).join(", ");
+function photographsBlock(
+  shown: readonly ShownPicture[],
+  context: PageContext,
+  place: PagePlace,
+): PhotographsBlock[] {
+  const photographs = shown.flatMap((one, i) => photographView(one, i, context, place));
+  return photographs.length === 0 ? [] : [{ kind: "photographs", photographs }];
 }

@@ -46,7 +46,10 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     name: sheet.name,
     madeOf: madeOf(sheet, words, place.root),
     masstone: {
-      caption: text.alone,
+      caption:
+        sheet.notations.masstone?.standing === "estimated"
+          ? words.pages.photographs.estimated
+          : text.alone,
       ...(colour === undefined ? { missing: words.pages.sheet.noPanel } : { colour }),
     },
     ...(tints === undefined ? {} : { tints }),

@@ -27,7 +27,7 @@ export function sheetSections(page: SheetPage): SectionBlock[] {
     ...section(
       "photographs",
       page.words.pages.photographs.heading,
-      colourPhotographs(page.worded.sheet.slug, page.worded.sheet.name, page.context, page.place),
+      colourPhotographs(page.worded.sheet, page.context, page.place),
     ),
     ...section("whites", isWhite(page) ? sections.ofWhite : sections.whites, letDown(page)),
     ...section("painting", sections.painting, [...paintingBlocks(page), ...notes(page)]),

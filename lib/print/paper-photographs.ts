@@ -5,8 +5,10 @@ export function paperPhotographs({
   photographs,
 }: Pick<Records, "photographs">): ReadonlyMap<string, Uint8Array> {
   return new Map(
-    photographs.flatMap(({ pictures }) =>
-      pictures === undefined ? [] : [[pictures.hash, pictures.paper.bytes]],
+    photographs.flatMap(({ pictures, inReadColour }) =>
+      [pictures, inReadColour].flatMap((one) =>
+        one === undefined ? [] : [[one.hash, one.paper.bytes] as const],
+      ),
     ),
   );
 }

@@ -89,7 +89,10 @@ export function checkedRecords(
     readAsStandard(resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []), lotsRead),
   );
   const chart = resolvedGrounds(files.workshop, resolver, diagnostics);
-  const photographed = namedPhotographs(files, tree);
+  const photographed = namedPhotographs(files, tree, {
+    resolve: resolver.resolve,
+    colours: read,
+  });
   const masstoneOf = masstones(read);
   const colours = read.map((colour) => withNoise(colour, resolver));
   const grounds = chart && {

@@ -5,7 +5,11 @@ import { fileFault } from "./file-fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { PICTURE_ENDINGS, UNREAD_PICTURES, type PhotographFile } from "./photograph-file.ts";
-import type { PhotographRecord } from "./schema/photograph.ts";
+import type { Quadrilateral } from "../patches/quadrilateral.ts";
+import type { Box, PhotographRecord } from "./schema/photograph.ts";
+import { knownColours } from "./known-colours.ts";
+import type { Colour, LabReading, SpectrumReading } from "./records.ts";
+import type { ReadingResolver } from "./resolved-readings.ts";
 import type { PictureSizes, TakenPhotograph } from "./taken-photograph.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
@@ -18,18 +22,38 @@ export interface Photograph {
   readonly owner: { readonly folder: PhotographOwner; readonly slug: string };
   readonly record: PhotographRecord;
   readonly source: PhotographFile;
+  /** What its colours may be corrected by. */
+  readonly known?: KnownColours;
   /** Where in the record a value of it stands. */
   readonly place: (path: RecordPath) => Diagnostic["place"];
   /** Once its file is read; before that nobody knows whether it is a picture at all. */
   readonly taken?: TakenPhotograph;
   /** Once they are made, which only a site needs. */
   readonly pictures?: PictureSizes;
+  /** The paint alone with its texture as photographed and its colour as read, where both are there. */
+  readonly inReadColour?: PictureSizes;
+}
+
+/** Patches of known colour in a photograph, and parts of a bare ground [px of the upright picture]. */
+export interface KnownColours {
+  readonly patches: readonly {
+    readonly name: string;
+    readonly corners: Quadrilateral;
+    readonly reading: SpectrumReading | LabReading;
+  }[];
+  readonly bare: readonly Box[];
+}
+
+/** What resolves the readings of patches. */
+export interface PatchReadings extends Pick<ReadingResolver, "resolve"> {
+  readonly colours: readonly Colour[];
 }
 
 /** Every photograph that a record names, in order of folder and slug, and what of them leads nowhere. */
 export function namedPhotographs(
   files: ParsedFiles,
   { photographs: found, unread }: Pick<ContentTree, "photographs" | "unread">,
+  readings: PatchReadings,
 ): { readonly photographs: readonly Photograph[]; readonly diagnostics: readonly Diagnostic[] } {
   const diagnostics: Diagnostic[] = [...twins(found)];
   const used = new Set<string>();
@@ -43,11 +67,16 @@ export function namedPhotographs(
             diagnostics.push(missing(record.file, found, owner, ["photographs", i, "file"]));
           return [];
         }
+        const known = knownColours(record, readings, diagnostics, {
+          yaml: owner.yaml,
+          path: ["photographs", i, "correctedBy"],
+        });
         return [
           {
             owner: { folder, slug: owner.slug },
             record,
             source,
+            ...(known === undefined ? {} : { known }),
             place: (path) => owner.yaml.place(["photographs", i, ...path]),
           },
         ];

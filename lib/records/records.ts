@@ -50,6 +50,8 @@ export interface LabReading extends ReadingOrigin {
   readonly viewing: LabViewing;
   readonly geometry: Geometry;
   readonly uncertainty?: number;
+  /** Not read at all but taken from a corrected photograph: what lies within, on either side of each axis. */
+  readonly photographed?: Lab;
 }
 
 /** The nearest Munsell chip, judged by eye. */

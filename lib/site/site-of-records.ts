@@ -94,7 +94,10 @@ export function siteOf(
   return {
     site: {
       ...siteOfWorked(worked, earlier("")),
-      photographs: records.photographs.flatMap(({ pictures }) => pictures?.screen ?? []),
+      photographs: records.photographs.flatMap(({ pictures, inReadColour }) => [
+        ...(pictures?.screen ?? []),
+        ...(inReadColour?.screen ?? []),
+      ]),
       translated: others.map((other) => ({
         folder: other.context.folder,
         site: siteOfWorked(other, earlier(other.context.folder)),

@@ -26,6 +26,18 @@ export const COLORIMETRY_SOURCES = {
     standing: "memory",
     note: "The solid of colours that a reflecting surface can have; worked out here as a sum of segments.",
   },
+  "finlayson-2015": {
+    citation:
+      "Finlayson, G. D., Mackiewicz, M., Hurlbert, A. (2015). Color correction using root-polynomial regression. IEEE Transactions on Image Processing, 24, 1460-1470.",
+    standing: "memory",
+    note: "The terms of the second and third degree from memory.",
+  },
+  "heckbert-1989": {
+    citation:
+      "Heckbert, P. S. (1989). Fundamentals of texture mapping and image warping. Master's thesis, University of California, Berkeley.",
+    standing: "memory",
+    note: "The projective map of a square on a quadrilateral.",
+  },
   "iso-11664-6": {
     citation: "ISO/CIE 11664-6:2022. Colorimetry - Part 6: CIEDE2000 colour-difference formula.",
     standing: "memory",

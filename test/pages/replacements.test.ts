@@ -40,7 +40,7 @@ describe("what takes the place of a colour", () => {
 
   test("that is made no more says from when, and is no part of its own recipe", () => {
     expect(JSON.stringify(blocksOf(OUT)[0])).toContain(
-      "Alizarin Crimson is made no more, from 1 June 2026 on.",
+      "Alizarin Crimson is discontinued from 1 June 2026.",
     );
     const [itself, ...others] = named(OUT);
     expect(itself).toBe("Alizarin Crimson");
@@ -78,9 +78,7 @@ describe("a colour that is made no more", () => {
 
   test("has no price, and its sheet says since when", () => {
     if (sheet === undefined) throw new Error("Unexpected demonstration without it");
-    expect(offerViews(sheet, context.words)).toEqual([
-      { text: "Made no more, from 1 June 2026 on." },
-    ]);
+    expect(offerViews(sheet, context.words)).toEqual([{ text: "Discontinued from 1 June 2026." }]);
     expect(sheet.offer?.sizes.every(({ price }) => price === undefined)).toBe(true);
   });
 

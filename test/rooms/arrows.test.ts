@@ -1,7 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { importsOf, libModules } from "./lib-modules.ts";
 
-const SCIENCES = ["colorimetry", "optics", "formulation", "permanence", "drying", "hazard"];
+const SCIENCES = [
+  "colorimetry",
+  "optics",
+  "formulation",
+  "permanence",
+  "drying",
+  "hazard",
+  "patches",
+];
 
 /** Rooms from the bottom up: one may import from any below it, and from none of its own height but those named next. */
 const FLOORS: readonly (readonly string[])[] = [
@@ -35,6 +43,7 @@ const FLOORS: readonly (readonly string[])[] = [
 const FURTHER: Readonly<Record<string, readonly string[]>> = {
   optics: ["colorimetry"],
   permanence: ["colorimetry"],
+  patches: ["colorimetry"],
   site: ["eleventy.config.ts"],
   commands: ["eleventy.config.ts"],
 };
@@ -48,6 +57,7 @@ function allowed(room: string): Set<string> {
 const PACKAGES: Readonly<Record<string, RegExp>> = {
   munsell: /^lib\/colorimetry\/munsell-inversion\.ts$/,
   culori: /^lib\/colorimetry\//,
+  "ml-matrix": /^lib\/patches\//,
   zod: /^lib\/(?:knowledge|records)\//,
   yaml: /^lib\/(?:knowledge|records)\//,
   aws4fetch: /^lib\/publish\/bucket-target\.ts$/,

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { isoDate, text } from "./amount.ts";
+import { isoDate, slug, text } from "./amount.ts";
+import { spectralReading } from "./reading-form.ts";
 import { LANGUAGES, PHOTOGRAPHED } from "./terms.ts";
 
 /** A text in the records' own language, or in several. */
@@ -10,6 +11,59 @@ const inLanguages = z.union([
   }),
 ]);
 export type TextInLanguages = z.infer<typeof inLanguages>;
+
+const pixel = z.number().min(0).max(100_000);
+/** Left, top, right and bottom edge, in pixels of the upright picture. */
+const box = z
+  .tuple([pixel, pixel, pixel, pixel])
+  .refine(
+    ([left, top, right, bottom]) => right > left && bottom > top,
+    "left, top, right and bottom edge in pixels",
+  );
+export type Box = z.infer<typeof box>;
+const corner = z.tuple([pixel, pixel]);
+
+/** What a photograph's colours are corrected by. */
+const knownColours = z.strictObject({
+  chart: z
+    .strictObject({
+      corners: z
+        .tuple([corner, corner, corner, corner])
+        .describe("of all its patches together: top left, top right, bottom right, bottom left"),
+      across: z.number().int().min(1).max(40),
+      down: z.number().int().min(1).max(40),
+      ...spectralReading.pick({
+        reading: true,
+        scale: true,
+        geometry: true,
+        illuminant: true,
+        observer: true,
+      }).shape,
+      columns: z
+        .array(text)
+        .min(2)
+        .max(400)
+        .describe("columns or sample names of its patches, row by row from the top left"),
+    })
+    .optional(),
+  swatches: z
+    .array(
+      z.strictObject({
+        at: box,
+        colour: slug.describe("whose masstone, or let-down, was read"),
+        white: slug.optional(),
+        massRatio: text.optional(),
+      }),
+    )
+    .max(60)
+    .optional()
+    .describe("drawdowns of the workshop's own that were read, lying beside the paint"),
+  bare: z
+    .array(box)
+    .max(40)
+    .optional()
+    .describe("parts of one bare ground, which show how the light falls"),
+});
 
 /** A photograph of paint or pigment, in photographs/. */
 export const photograph = z.strictObject({
@@ -22,6 +76,8 @@ export const photograph = z.strictObject({
   date: isoDate.optional(),
   light: inLanguages.optional().describe('what it was lit by, such as "overcast window, morning"'),
   shows: inLanguages.optional().describe("what to look at"),
+  correctedBy: knownColours.optional(),
+  paint: box.optional().describe("where the paint lies, well inside its edges"),
   alt: inLanguages
     .optional()
     .describe(

@@ -34,7 +34,8 @@ export function masstoneNotations(
   const notations = readingFigures(reading, inputs, blocks, VIEWINGS, moved);
   return {
     ...(reading.form === "chip" ? {} : { geometry: reading.geometry }),
-    standing: "measured",
+    standing:
+      reading.form === "lab" && reading.photographed !== undefined ? "estimated" : "measured",
     ...notations,
     ...(reading.form === "spectrum" ? spectral(reading, notations, inputs, observer, moved) : {}),
     ...(reading.form === "spectrum" && reading.geometry === "d/8 included"

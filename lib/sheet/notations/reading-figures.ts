@@ -110,7 +110,16 @@ function blockName(
   return names.length === 0 ? {} : { nbsName: notationFigure(isccNbsText(names), "", origin) };
 }
 
-function uncertaintyOf({ uncertainty = 0 }: LabReading): Lab {
+/** A range holds what is true in nineteen cases of twenty: two standard uncertainties. */
+const UNCERTAINTIES_IN_RANGE = 2;
+
+function uncertaintyOf({ uncertainty = 0, photographed }: LabReading): Lab {
+  if (photographed !== undefined)
+    return {
+      L: photographed.L / UNCERTAINTIES_IN_RANGE,
+      a: photographed.a / UNCERTAINTIES_IN_RANGE,
+      b: photographed.b / UNCERTAINTIES_IN_RANGE,
+    };
   return { L: uncertainty, a: uncertainty, b: uncertainty };
 }
 
@@ -151,8 +160,11 @@ function figuresOfLab(
   const given: Origin =
     reading.form === "lab"
       ? {
-          standing: "measured",
-          method: `${reading.origin}, ${reading.geometry}`,
+          standing: reading.photographed === undefined ? "measured" : "estimated",
+          method:
+            reading.photographed === undefined
+              ? `${reading.origin}, ${reading.geometry}`
+              : reading.origin,
           inputs: read,
         }
       : {

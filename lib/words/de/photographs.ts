@@ -12,5 +12,7 @@ export const PHOTOGRAPHS: AnyWords<typeof ENGLISH> = {
   },
   alt: (of, name) => `${of}: ${name}, Fotografie`,
   lot: (number) => `Charge ${number}`,
-  notCorrected: "Farben nicht korrigiert.",
+  estimated: "nach einem Foto geschätzt",
+  notation:
+    "Nach einem Foto der Farbe geschätzt, das nach gemessenen Feldern korrigiert ist: kein Gerät hat sie gemessen.",
 };

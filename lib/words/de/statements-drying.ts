@@ -10,7 +10,6 @@ import { CHEMISTRY_NAMES, DRYING_WORDS, inGerman, METAL_NAMES, OIL_NAMES } from 
 import {
   bracketed,
   dayCount,
-  decimals,
   degrees,
   listed,
   micrometres,
@@ -107,7 +106,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "trial-faster-than-expected": (v) =>
     `Der Versuch war schneller als die Faustregel: ${beside(v)}.`,
   "touch-dry-is-not-through-dry": ({ monthsBeforeVarnish }) =>
-    `Nach altem Brauch wartet ein Bild ${significant(monthsBeforeVarnish, 2)} Monate auf seinen Firnis. Durchgetrocknet heißt, dass es einen Firnis verträgt, nicht, dass es sich nicht mehr ändert.`,
+    `Nach altem Brauch wartet ein Bild ${significant(monthsBeforeVarnish, 2)} Monate auf seinen Firnis. Auch dann ändert es sich noch.`,
   "skins-and-stays-soft": (v) =>
     sentence(
       `${pigmentShare(v)} bildet eine Haut und bleibt darunter weich, ein dicker Strich kann daher runzeln`,
@@ -158,16 +157,13 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
   "oil-rich-wrinkles-when-thick": ({ oilVolumeFraction, from }) =>
     `${ends(oilVolumeFraction)[0] < from ? "Sie kann reich an Öl sein" : "Reich an Öl"} (${percent(oilVolumeFraction)} des trockenen Films nach Volumen): ab ${percent(from)} kann ein dicker Strich runzeln.`,
-  "sinks-in-on-absorbent-ground-alone": (v) =>
-    `Sie schlägt nur auf saugendem Grund ein (${packing(v)}).`,
-  "sinks-in-easily": (v) =>
-    `Sie schlägt leicht ein, in matten Flecken: sie hat wenig Öl übrig (${packing(v)}).`,
-  "may-sink-in": (v) =>
-    `Sie kann einschlagen, in matten Flecken, wenn sie so wenig Öl hat, wie die Schätzung zulässt (${packing(v)}).`,
-  "dull-of-itself": (v) =>
-    `Sie ist von Natur aus matt (${packing(v)}): Einölen macht sie nicht glänzend.`,
-  "may-be-dull-of-itself": (v) =>
-    `Sie kann von Natur aus matt sein, wenn sie so wenig Öl hat, wie die Schätzung zulässt (${packing(v)}); dann macht Einölen sie nicht glänzend.`,
+  "sinks-in-on-absorbent-ground-alone": () => `Sie schlägt nur auf saugendem Grund ein.`,
+  "sinks-in-easily": () => `Sie schlägt leicht ein, in matten Flecken: sie hat wenig Öl übrig.`,
+  "may-sink-in": () =>
+    `Sie kann einschlagen, in matten Flecken, wenn sie so wenig Öl hat, wie die Schätzung zulässt.`,
+  "dull-of-itself": () => `Sie ist von Natur aus matt: Einölen macht sie nicht glänzend.`,
+  "may-be-dull-of-itself": () =>
+    `Sie kann von Natur aus matt sein, wenn sie so wenig Öl hat, wie die Schätzung zulässt; dann macht Einölen sie nicht glänzend.`,
   "oiling-out": () =>
     "Wo sie beim Malen eingeschlagen ist, bringt Einölen die Tiefe zurück: ein wenig Öl auf den trockenen Film reiben und abwischen. Ein Bild nicht so abschließen, sondern mit Firnis.",
   "yellows-most": ({ oil }) =>
@@ -350,8 +346,4 @@ function oils({
 
 function over({ upper, lower }: { readonly upper: string; readonly lower: string }): string {
   return `${upper} über ${lower}`;
-}
-
-function packing({ reducedPvc }: { readonly reducedPvc: Quantity }): string {
-  return `PVK\u00a0${decimals(reducedPvc, 2)} der wirksamen KPVK`;
 }

@@ -68,9 +68,9 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "does-not-hide": (v) =>
     `Selbst ein Film von ${decimals(v.filmUm / 1000, 0)}\u00a0mm deckt nicht: sein Kontrastverhältnis ist ${decimals(v.contrastRatio, 2)}, nötig wäre ${decimals(v.target, 2)}.`,
   "gloss-deepens": (v) =>
-    `Ein glänzender Film wirkt dunkler als ein matter, um ${decimals(v.valueChange, 1)} Munsell-Helligkeit (L* ${decimals(v.glossyL, 0)} gegen ${decimals(v.matteL, 0)}).`,
+    `Ein glänzender Film wirkt dunkler als ein matter (Helligkeit L* ${decimals(v.glossyL, 0)} gegen ${decimals(v.matteL, 0)}).`,
   "gloss-hardly-deepens": (v) =>
-    `Glanz macht sie kaum dunkler: um ${decimals(v.valueChange, 1)} Munsell-Helligkeit (L* ${decimals(v.glossyL, 0)} gegen ${decimals(v.matteL, 0)} matt).`,
+    `Glanz macht sie kaum dunkler (Helligkeit L* ${decimals(v.glossyL, 0)} gegen ${decimals(v.matteL, 0)} matt).`,
   "extender-hardly-lightens": (v) =>
     `Ein Streckmedium, kein Weiß: ${significant(v.volumes, 2)} Volumenteile Medium auf einen Teil ${extended(v)} heben L* nur um ${decimals(v.change, 1)}, von ${decimals(v.fromL, 0)} aus (mit Glanz).`,
   "extender-lightens": (v) =>

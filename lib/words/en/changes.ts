@@ -7,7 +7,7 @@ export const CHANGES = {
     colour: "Something else on its sheet changed.",
     answer: "The answer changed.",
   },
-  discontinued: (date: string) => `Made no more, from ${date} on.`,
+  discontinued: (date: string) => `Discontinued from ${date}.`,
   renamed: (before: string, now: string) => `\u201c${before}\u201d is now \u201c${now}\u201d.`,
   figure: (what: string, before: string, now: string) => `${what}: ${now}; it was ${before}.`,
   figureCame: (what: string, now: string) => `${what}: now ${now}.`,

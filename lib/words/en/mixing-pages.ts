@@ -230,7 +230,7 @@ export const MIXING_PAGES = {
       because: (name: string, metals: readonly string[]) =>
         `${name} contains ${listed(metals)}. Nearest to it among our paints without lead and cadmium:`,
       discontinued: (name: string, date: string) =>
-        `${name} is made no more, from ${date} on. Nearest to it among our paints:`,
+        `${name} is discontinued from ${date}. Nearest to it among our paints:`,
       caption: (name: string) => `In place of ${within(name)}, and what changes`,
       columns: {
         what: "Instead",

@@ -397,7 +397,7 @@ export const PAGES = {
     count: (count: number) => `${count} colour${count === 1 ? "" : "s"}`,
     groups: { neutral: "Neutrals", notStated: "Not known yet" },
     noSwatch: "not read yet",
-    madeNoMore: "made no more",
+    madeNoMore: "discontinued",
     caption: (heading: string) => `Colours: ${heading}`,
     value: (from: number) => `Value ${from} to ${from + 1}`,
   },

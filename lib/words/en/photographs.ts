@@ -11,5 +11,7 @@ export const PHOTOGRAPHS = {
   /** Said in place of a picture whose record says nothing. */
   alt: (of: string, name: string) => `${of}: ${name}, a photograph`,
   lot: (number: string) => `Lot ${number}`,
-  notCorrected: "Not colour-corrected.",
+  estimated: "estimated from a photograph",
+  notation:
+    "Estimated from a photograph of the paint, corrected by patches that were read: no instrument has read it.",
 };

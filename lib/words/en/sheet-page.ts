@@ -20,7 +20,7 @@ export const SHEET_PAGE = {
   noPrice: (markets: readonly string[]) =>
     `No price here: it may not be sold freely in ${listed(markets)}.`,
   notForSale: "Not yet for sale.",
-  discontinued: (date: string) => `Made no more, from ${date} on.`,
+  discontinued: (date: string) => `Discontinued from ${date}.`,
   unknownHazard: "Not classified yet: treat as hazardous.",
   print: "Sheet to print",
   compare: "Compare",
@@ -75,7 +75,7 @@ export const SHEET_PAGE = {
     unknown: "not known yet",
     noWarning: "keep the dry pigment out of the air; oily rags can catch fire",
     noWarningDryOil: "keep the dry pigment out of the air",
-    seeLabel: "all of the label under Safety",
+    seeLabel: "the whole label is under Safety",
     unknownHazard: (names: readonly string[]) => `no hazard data for ${listed(names)}`,
   },
   brief: {

@@ -8,7 +8,6 @@ import type { WordingsOf } from "../../quantities/statement.ts";
 import {
   bracketed,
   dayCount,
-  decimals,
   degrees,
   listed,
   micrometres,
@@ -102,7 +101,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "trial-slower-than-expected": (v) => `The trial was slower than the rule of thumb: ${beside(v)}.`,
   "trial-faster-than-expected": (v) => `The trial was faster than the rule of thumb: ${beside(v)}.`,
   "touch-dry-is-not-through-dry": ({ monthsBeforeVarnish }) =>
-    `By custom a painting waits ${significant(monthsBeforeVarnish, 2)} months for its varnish. Dry through means that it can take a varnish, not that it has stopped changing.`,
+    `By custom a painting waits ${significant(monthsBeforeVarnish, 2)} months for its varnish, and even then it has not stopped changing.`,
   "skins-and-stays-soft": (v) =>
     sentence(`${pigmentShare(v)} skins over and stays soft below, so a thick stroke may wrinkle`),
   "driers-customary": ({ pigment }) =>
@@ -149,16 +148,13 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
   "oil-rich-wrinkles-when-thick": ({ oilVolumeFraction, from }) =>
     `${ends(oilVolumeFraction)[0] < from ? "It may be rich in oil" : "Rich in oil"} (${percent(oilVolumeFraction)} of the dry film by volume): from ${percent(from)} on a thick stroke may wrinkle.`,
-  "sinks-in-on-absorbent-ground-alone": (v) =>
-    `It sinks in only on an absorbent ground (${packing(v)}).`,
-  "sinks-in-easily": (v) =>
-    `It sinks in easily, in dull patches: it has little oil to spare (${packing(v)}).`,
-  "may-sink-in": (v) =>
-    `It may sink in, in dull patches, if it holds as little oil as the estimate allows (${packing(v)}).`,
-  "dull-of-itself": (v) =>
-    `It is matte by nature (${packing(v)}): oiling out will not make it glossy.`,
-  "may-be-dull-of-itself": (v) =>
-    `It may be matte by nature, and then oiling out will not make it glossy, if it holds as little oil as the estimate allows (${packing(v)}).`,
+  "sinks-in-on-absorbent-ground-alone": () => `It sinks in only on an absorbent ground.`,
+  "sinks-in-easily": () => `It sinks in easily, in dull patches: it has little oil to spare.`,
+  "may-sink-in": () =>
+    `It may sink in, in dull patches, if it holds as little oil as the estimate allows.`,
+  "dull-of-itself": () => `It is matte by nature: oiling out will not make it glossy.`,
+  "may-be-dull-of-itself": () =>
+    `It may be matte by nature, and then oiling out will not make it glossy, if it holds as little oil as the estimate allows.`,
   "oiling-out": () =>
     "Where it has sunk in while you paint, oiling out brings back the depth: rub a little oil over the dry film and wipe it off. Do not finish a picture that way; use varnish.",
   "yellows-most": ({ oil }) =>
@@ -336,8 +332,4 @@ function oils({
 
 function over({ upper, lower }: { readonly upper: string; readonly lower: string }): string {
   return `${upper} over ${lower}`;
-}
-
-function packing({ reducedPvc }: { readonly reducedPvc: Quantity }): string {
-  return `PVC ${decimals(reducedPvc, 2)} of the effective CPVC`;
 }

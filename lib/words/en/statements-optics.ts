@@ -65,9 +65,9 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "does-not-hide": (v) =>
     `Even a film of ${decimals(v.filmUm / 1000, 0)}\u00a0mm does not hide: its contrast ratio is ${decimals(v.contrastRatio, 2)}, and ${decimals(v.target, 2)} would.`,
   "gloss-deepens": (v) =>
-    `A glossy film looks darker than a matte one by ${decimals(v.valueChange, 1)} of Munsell value (L* ${decimals(v.glossyL, 0)} against ${decimals(v.matteL, 0)}).`,
+    `A glossy film looks darker than a matte one (lightness L* ${decimals(v.glossyL, 0)} against ${decimals(v.matteL, 0)}).`,
   "gloss-hardly-deepens": (v) =>
-    `Gloss hardly darkens it: by ${decimals(v.valueChange, 1)} of Munsell value (L* ${decimals(v.glossyL, 0)} against ${decimals(v.matteL, 0)} matte).`,
+    `Gloss hardly darkens it (lightness L* ${decimals(v.glossyL, 0)} against ${decimals(v.matteL, 0)} matte).`,
   "extender-hardly-lightens": (v) =>
     `An extender, not a white: ${significant(v.volumes, 2)} volumes of the medium to one of ${extended(v)} lift its L* by only ${decimals(v.change, 1)}, from ${decimals(v.fromL, 0)} (gloss included).`,
   "extender-lightens": (v) =>

@@ -7,6 +7,7 @@ import type {
   PaintStatement,
 } from "../../optics/statements.ts";
 import type { LotStatement } from "../../lots/statements.ts";
+import type { PhotographStatement } from "../../patches/statements.ts";
 import type { StatementWording } from "../words.ts";
 import { byRule } from "../by-rule.ts";
 import { COLORIMETRY_RULINGS } from "./statements-colorimetry.ts";
@@ -17,6 +18,7 @@ import { EXPECTED_RULINGS } from "./statements-expected.ts";
 import { FORMULATION_RULINGS } from "./statements-formulation.ts";
 import { HAZARD_RULINGS } from "./statements-hazard.ts";
 import { LOT_RULINGS } from "./statements-lots.ts";
+import { PATCH_RULINGS } from "./statements-patches.ts";
 import { MIXTURE_RULINGS } from "./statements-mixtures.ts";
 import { DRAWDOWN_RULINGS } from "./statements-drawdowns.ts";
 import { OPACITY_RULINGS } from "./statements-opacity.ts";
@@ -38,4 +40,5 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
   ...byRule<HazardStatement>(HAZARD_RULINGS),
   ...byRule(COMPARISON_RULINGS),
   ...byRule<LotStatement>(LOT_RULINGS),
+  ...byRule<PhotographStatement>(PATCH_RULINGS),
 };

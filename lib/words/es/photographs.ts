@@ -12,5 +12,7 @@ export const PHOTOGRAPHS: AnyWords<typeof ENGLISH> = {
   },
   alt: (of, name) => `${of}: ${name}, fotografía`,
   lot: (number) => `Lote ${number}`,
-  notCorrected: "Colores sin corregir.",
+  estimated: "estimado según una fotografía",
+  notation:
+    "Estimado según una fotografía de la pintura, corregida por muestras medidas: ningún instrumento la ha medido.",
 };

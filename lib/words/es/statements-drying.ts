@@ -16,7 +16,6 @@ import {
 import {
   bracketed,
   dayCount,
-  decimals,
   degrees,
   listed,
   micrometres,
@@ -106,7 +105,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "trial-faster-than-expected": (v) =>
     `El ensayo fue más rápido que la regla práctica: ${beside(v)}.`,
   "touch-dry-is-not-through-dry": ({ monthsBeforeVarnish }) =>
-    `Por costumbre un cuadro espera ${significant(monthsBeforeVarnish, 2)} meses su barniz. Seco en profundidad quiere decir que puede recibir un barniz, no que haya dejado de cambiar.`,
+    `Por costumbre un cuadro espera ${significant(monthsBeforeVarnish, 2)} meses su barniz. Ni siquiera entonces ha dejado de cambiar.`,
   "skins-and-stays-soft": (v) =>
     sentence(
       `${pigmentShare(v)} hace piel y queda blando debajo, así que una pincelada gruesa puede arrugarse`,
@@ -157,16 +156,13 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
   "oil-rich-wrinkles-when-thick": ({ oilVolumeFraction, from }) =>
     `${ends(oilVolumeFraction)[0] < from ? "Puede ser rica en aceite" : "Rica en aceite"} (${percent(oilVolumeFraction)} de la película seca en volumen): desde el ${percent(from)} una pincelada gruesa puede arrugarse.`,
-  "sinks-in-on-absorbent-ground-alone": (v) =>
-    `Solo se rechupa sobre un fondo absorbente (${packing(v)}).`,
-  "sinks-in-easily": (v) =>
-    `Se rechupa con facilidad, en manchas apagadas: le sobra poco aceite (${packing(v)}).`,
-  "may-sink-in": (v) =>
-    `Puede rechuparse, en manchas apagadas, si tiene tan poco aceite como permite la estimación (${packing(v)}).`,
-  "dull-of-itself": (v) =>
-    `Es mate por naturaleza (${packing(v)}): nutrirla con aceite no la hará brillante.`,
-  "may-be-dull-of-itself": (v) =>
-    `Puede ser mate por naturaleza, y entonces nutrirla con aceite no la hará brillante, si tiene tan poco aceite como permite la estimación (${packing(v)}).`,
+  "sinks-in-on-absorbent-ground-alone": () => `Solo se rechupa sobre un fondo absorbente.`,
+  "sinks-in-easily": () => `Se rechupa con facilidad, en manchas apagadas: le sobra poco aceite.`,
+  "may-sink-in": () =>
+    `Puede rechuparse, en manchas apagadas, si tiene tan poco aceite como permite la estimación.`,
+  "dull-of-itself": () => `Es mate por naturaleza: nutrirla con aceite no la hará brillante.`,
+  "may-be-dull-of-itself": () =>
+    `Puede ser mate por naturaleza, y entonces nutrirla con aceite no la hará brillante, si tiene tan poco aceite como permite la estimación.`,
   "oiling-out": () =>
     "Donde se haya rechupado mientras se pinta, un poco de aceite frotado sobre la película seca y limpiado después devuelve la profundidad. No acabar así un cuadro; usar barniz.",
   "yellows-most": ({ oil }) =>
@@ -347,8 +343,4 @@ function oils({
 
 function over({ upper, lower }: { readonly upper: string; readonly lower: string }): string {
   return `${upper} sobre ${lower}`;
-}
-
-function packing({ reducedPvc }: { readonly reducedPvc: Quantity }): string {
-  return `PVC ${decimals(reducedPvc, 2)} de la CPVC efectiva`;
 }

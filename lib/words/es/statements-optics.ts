@@ -67,9 +67,9 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "does-not-hide": (v) =>
     `Ni una película de ${decimals(v.filmUm / 1000, 0)}\u00a0mm cubre: su relación de contraste es ${decimals(v.contrastRatio, 2)}, y haría falta ${decimals(v.target, 2)}.`,
   "gloss-deepens": (v) =>
-    `Una película brillante parece más oscura que una mate en ${decimals(v.valueChange, 1)} de valor Munsell (L* ${decimals(v.glossyL, 0)} frente a ${decimals(v.matteL, 0)}).`,
+    `Una película brillante parece más oscura que una mate (claridad L* ${decimals(v.glossyL, 0)} frente a ${decimals(v.matteL, 0)}).`,
   "gloss-hardly-deepens": (v) =>
-    `El brillo apenas lo oscurece: en ${decimals(v.valueChange, 1)} de valor Munsell (L* ${decimals(v.glossyL, 0)} frente a ${decimals(v.matteL, 0)} mate).`,
+    `El brillo apenas lo oscurece (claridad L* ${decimals(v.glossyL, 0)} frente a ${decimals(v.matteL, 0)} mate).`,
   "extender-hardly-lightens": (v) =>
     `Una carga, no un blanco: ${significant(v.volumes, 2)} volúmenes del médium por uno de ${extended(v)} solo suben su L* en ${decimals(v.change, 1)}, desde ${decimals(v.fromL, 0)} (brillo incluido).`,
   "extender-lightens": (v) =>

@@ -12,5 +12,7 @@ export const PHOTOGRAPHS: AnyWords<typeof ENGLISH> = {
   },
   alt: (of, name) => `${of}\u00a0: ${name}, photographie`,
   lot: (number) => `Lot ${number}`,
-  notCorrected: "Couleurs non corrigées.",
+  estimated: "estimé d’après une photographie",
+  notation:
+    "Estimé d’après une photographie de la peinture, corrigée par des plages mesurées : aucun instrument ne l’a mesurée.",
 };

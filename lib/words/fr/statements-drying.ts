@@ -16,7 +16,6 @@ import {
 import {
   bracketed,
   dayCount,
-  decimals,
   degrees,
   listed,
   micrometres,
@@ -109,7 +108,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "trial-faster-than-expected": (v) =>
     `L’essai a été plus rapide que la règle empirique\u202f: ${beside(v)}.`,
   "touch-dry-is-not-through-dry": ({ monthsBeforeVarnish }) =>
-    `L’usage fait attendre le vernis ${significant(monthsBeforeVarnish, 2)} mois à un tableau. Sec à cœur veut dire qu’il peut recevoir un vernis, non qu’il a cessé de changer.`,
+    `L’usage fait attendre le vernis ${significant(monthsBeforeVarnish, 2)} mois à un tableau. Même alors, il n’a pas fini de changer.`,
   "skins-and-stays-soft": (v) =>
     sentence(
       `${pigmentShare(v)} fait peau et reste mou dessous\u202f: une touche épaisse peut rider`,
@@ -161,16 +160,14 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
   "oil-rich-wrinkles-when-thick": ({ oilVolumeFraction, from }) =>
     `${ends(oilVolumeFraction)[0] < from ? "Peut être riche en huile" : "Riche en huile"} (${percent(oilVolumeFraction)} du film sec en volume)\u202f: à partir de ${percent(from)} une touche épaisse peut rider.`,
-  "sinks-in-on-absorbent-ground-alone": (v) =>
-    `Ne s’embit que sur un fond absorbant (${packing(v)}).`,
-  "sinks-in-easily": (v) =>
-    `S’embit facilement, par taches ternes\u202f: elle a peu d’huile en trop (${packing(v)}).`,
-  "may-sink-in": (v) =>
-    `Peut s’embire, par taches ternes, si elle a aussi peu d’huile que l’estimation le permet (${packing(v)}).`,
-  "dull-of-itself": (v) =>
-    `Mate de nature (${packing(v)})\u202f: la nourrir d’huile ne la rendra pas brillante.`,
-  "may-be-dull-of-itself": (v) =>
-    `Peut être mate de nature, et alors la nourrir d’huile ne la rendra pas brillante, si elle a aussi peu d’huile que l’estimation le permet (${packing(v)}).`,
+  "sinks-in-on-absorbent-ground-alone": () => `Ne s’embit que sur un fond absorbant.`,
+  "sinks-in-easily": () =>
+    `S’embit facilement, par taches ternes\u202f: elle a peu d’huile en trop.`,
+  "may-sink-in": () =>
+    `Peut s’embire, par taches ternes, si elle a aussi peu d’huile que l’estimation le permet.`,
+  "dull-of-itself": () => `Mate de nature\u202f: la nourrir d’huile ne la rendra pas brillante.`,
+  "may-be-dull-of-itself": () =>
+    `Peut être mate de nature, et alors la nourrir d’huile ne la rendra pas brillante, si elle a aussi peu d’huile que l’estimation le permet.`,
   "oiling-out": () =>
     "Où la couleur s’est embue pendant le travail, un peu d’huile frottée sur le film sec, puis essuyée, rend la profondeur. Ne pas finir un tableau ainsi\u202f; employer un vernis.",
   "yellows-most": ({ oil }) =>
@@ -357,8 +354,4 @@ function oils({
 
 function over({ upper, lower }: { readonly upper: string; readonly lower: string }): string {
   return `${upper} sur ${lower}`;
-}
-
-function packing({ reducedPvc }: { readonly reducedPvc: Quantity }): string {
-  return `CPV ${decimals(reducedPvc, 2)} de la CPVC effective`;
 }

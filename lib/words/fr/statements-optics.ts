@@ -70,9 +70,9 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "does-not-hide": (v) =>
     `Même un film de ${decimals(v.filmUm / 1000, 0)}\u00a0mm ne couvre pas\u202f: son rapport de contraste est de ${decimals(v.contrastRatio, 2)}, et il faudrait ${decimals(v.target, 2)}.`,
   "gloss-deepens": (v) =>
-    `Un film brillant paraît plus sombre qu’un film mat de ${decimals(v.valueChange, 1)} de valeur Munsell (L* ${decimals(v.glossyL, 0)} contre ${decimals(v.matteL, 0)}).`,
+    `Un film brillant paraît plus sombre qu’un film mat (clarté L* ${decimals(v.glossyL, 0)} contre ${decimals(v.matteL, 0)}).`,
   "gloss-hardly-deepens": (v) =>
-    `Le brillant l’assombrit à peine\u202f: de ${decimals(v.valueChange, 1)} de valeur Munsell (L* ${decimals(v.glossyL, 0)} contre ${decimals(v.matteL, 0)} mat).`,
+    `Le brillant l’assombrit à peine (clarté L* ${decimals(v.glossyL, 0)} contre ${decimals(v.matteL, 0)} mat).`,
   "extender-hardly-lightens": (v) =>
     `Une charge, non un blanc\u202f: ${significant(v.volumes, 2)} volumes du médium pour un ${extended(v)} ne relèvent son L* que de ${decimals(v.change, 1)}, depuis ${decimals(v.fromL, 0)} (reflet inclus).`,
   "extender-lightens": (v) =>

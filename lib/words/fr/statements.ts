@@ -2,6 +2,7 @@ import type { DryingStatement } from "../../drying/statements.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
 import type { HazardStatement } from "../../hazard/statements.ts";
 import type { LotStatement } from "../../lots/statements.ts";
+import type { PhotographStatement } from "../../patches/statements.ts";
 import type {
   DrawdownStatement,
   MixtureStatement,
@@ -18,6 +19,7 @@ import { EXPECTED_RULINGS } from "./statements-expected.ts";
 import { FORMULATION_RULINGS } from "./statements-formulation.ts";
 import { HAZARD_RULINGS } from "./statements-hazard.ts";
 import { LOT_RULINGS } from "./statements-lots.ts";
+import { PATCH_RULINGS } from "./statements-patches.ts";
 import { MIXTURE_RULINGS } from "./statements-mixtures.ts";
 import { OPACITY_RULINGS } from "./statements-opacity.ts";
 import { OPTICS_RULINGS } from "./statements-optics.ts";
@@ -38,4 +40,5 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
   ...byRule<HazardStatement>(HAZARD_RULINGS),
   ...byRule(COMPARISON_RULINGS),
   ...byRule<LotStatement>(LOT_RULINGS),
+  ...byRule<PhotographStatement>(PATCH_RULINGS),
 };
