@@ -4,6 +4,7 @@ import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { mixesOf, searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
 import { byOrder, judgedMix, paintPasses, type MixLimits } from "../mixing/finding/judged-mix.ts";
+import { isStatement } from "../quantities/statement.ts";
 import { readTarget, type Target } from "../mixing/finding/target.ts";
 import { addressOf } from "../mixing/mix-address.ts";
 import type { MixingPaint } from "../mixing/mixing-paint.ts";
@@ -180,6 +181,30 @@ function singles(paint: MixingPaint, target: Target, limits: MixLimits, range: M
     }));
 }
 
+/** Recipes are looked for among so many colours: mixtures of three grow with the cube of the range. Our own choice. */
+const SEARCHED_MOST = 32;
+
+/** All of a few colours; of many, those whose let-downs come nearest to the target. */
+function nearestColours(
+  slugs: readonly string[],
+  white: string,
+  { lab }: Target,
+  range: MixingRange,
+): string[] {
+  if (slugs.length <= SEARCHED_MOST) return [...slugs];
+  const nearness = (slug: string): number => {
+    const ladder = range.ladder(slug, white);
+    if (isStatement(ladder)) return Infinity;
+    const labs = [ladder.fit.masstone.lab, ...ladder.white.steps.map((step) => step.lab)];
+    return Math.min(...labs.map((one) => deltaE00(one, lab)));
+  };
+  return slugs
+    .map((slug) => ({ slug, nearness: nearness(slug) }))
+    .toSorted((one, other) => one.nearness - other.nearness)
+    .slice(0, SEARCHED_MOST)
+    .map(({ slug }) => slug);
+}
+
 /** Pairs and, where none may be it, threes: in each white that may be used. */
 function recipes(
   paint: MixingPaint,
@@ -193,9 +218,14 @@ function recipes(
     const found = range.whites
       .filter((white) => paintPasses(white, limits))
       .flatMap(({ slug: white }, i): FoundMix[] => {
-        const colours = mixableColours(range, white)
-          .filter((one) => paintPasses(one, limits))
-          .map(({ slug }) => slug);
+        const colours = nearestColours(
+          mixableColours(range, white)
+            .filter((one) => paintPasses(one, limits))
+            .map(({ slug }) => slug),
+          white,
+          target,
+          range,
+        );
         const wish = {
           target,
           white,

@@ -7,7 +7,7 @@ import {
   reachedShare,
   type Hull,
 } from "../../lib/mixing/reach/hull.ts";
-import { rangeReach } from "../../lib/mixing/reach/range-reach.ts";
+import { outermost, rangeReach } from "../../lib/mixing/reach/range-reach.ts";
 import { receivedHull, sentReach } from "../../lib/mixing/reach/sent-reach.ts";
 import { axisUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
 import { mixedLab, mixedRatioAt, mixture } from "../../lib/optics/mixtures/mixture.ts";
@@ -121,5 +121,41 @@ describe("the demonstration's reach", () => {
       expect(received.corners).toHaveLength(all.corners.length);
       expect(reachedShare(received, all).value).toBeCloseTo(1, 2);
     }
+  });
+});
+
+describe("of many colours", () => {
+  const white = RANGE.whites[0]?.slug ?? "";
+  const ladders = mixableColours(RANGE, white).flatMap(({ slug }) => {
+    const ladder = RANGE.ladder(slug, white);
+    return isStatement(ladder) ? [] : [{ slug, ladder }];
+  });
+  const chosenOf = (times: number) => {
+    const many = Array.from({ length: times }, (_, i) =>
+      ladders.map(({ slug, ladder }) => ({ slug: `${slug}-${i}`, ladder })),
+    ).flat();
+    return {
+      many,
+      chosen: outermost(
+        many.map(({ slug }) => slug),
+        many.map(({ ladder }) => ladder),
+      ),
+    };
+  };
+
+  test("few are all paired", () => {
+    const { many, chosen } = chosenOf(1);
+    expect(chosen).toEqual(many);
+  });
+
+  test("many are no more than four of a hue, in their order, the most colourful of all among them", () => {
+    const { many, chosen } = chosenOf(6);
+    expect(many.length).toBeGreaterThan(100);
+    expect(chosen.length).toBeLessThanOrEqual(48);
+    const places = chosen.map(({ slug }) => many.findIndex((one) => one.slug === slug));
+    expect(places).toEqual(places.toSorted((one, other) => one - other));
+    const chroma = ({ ladder }: (typeof many)[number]): number =>
+      Math.max(...ladder.white.steps.map(({ lab: { a, b } }) => Math.hypot(a, b)));
+    expect(Math.max(...chosen.map(chroma))).toBe(Math.max(...many.map(chroma)));
   });
 });

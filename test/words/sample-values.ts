@@ -250,6 +250,10 @@ const COMMON: Values = {
 
 /** Where a field of one name is of another kind in a rule. */
 const OWN: Readonly<Record<string, Values>> = {
+  "photograph-corrected": { patches: 24, median: 1.7, largest: 4.9 },
+  "photograph-not-corrected": { median: 5.6, limit: 4 },
+  "light-evened": { percent: 76 },
+  "colour-of-photograph": { L: [40, 44], a: [8, 12], b: [30, 36] },
   "surface-drier-alone": { metals: ["cobalt", "manganese"] },
   "compared-days": { days: 4, atLeast: "the nearer ends" },
   "compared-ratio": { of: "oilByMass" },

@@ -33,14 +33,62 @@ export function rangeReach(
   const colours = mixableColours(range, white.slug).filter(
     ({ isDiscontinued = false }) => !isDiscontinued,
   );
+  const outer = outermost(
+    colours.map(({ slug }) => slug),
+    laddersOf(range, white.slug, colours),
+  );
   return {
     white,
     colours,
     levels: levels(
-      colours.map(({ slug }) => slug),
-      laddersOf(range, white.slug, colours),
+      outer.map(({ slug }) => slug),
+      outer.map(({ ladder }) => ladder),
     ),
   };
+}
+
+/** Of more colours than this only the outermost are mixed with one another: their pairs would grow with the square of the range. */
+const PAIRED_MOST = 48;
+/** These are so many in each of so many equal parts of the hue circle. Our own choice. */
+const HUES = 12;
+const MOST_OF_A_HUE = PAIRED_MOST / HUES;
+
+interface Outer {
+  readonly slug: string;
+  readonly ladder: LadderModel;
+}
+
+/**
+ * All of a few colours; of many, the most colourful let-downs of each hue, in the order of the range.
+ * @validity What a duller colour of the same hue would add beyond these is not looked for.
+ */
+export function outermost(slugs: readonly string[], ladders: readonly LadderModel[]): Outer[] {
+  const all = ladders.map((ladder, i) => ({ slug: slugs[i] ?? "", ladder }));
+  if (all.length <= PAIRED_MOST) return all;
+  const counts = new Map<number, number>();
+  const chosen = new Set(
+    all
+      .map((one) => ({ one, ...mostColourful(one.ladder) }))
+      .toSorted((one, other) => other.chroma - one.chroma)
+      .filter(({ hue }) => {
+        const count = (counts.get(hue) ?? 0) + 1;
+        counts.set(hue, count);
+        return count <= MOST_OF_A_HUE;
+      })
+      .map(({ one }) => one),
+  );
+  return all.filter((one) => chosen.has(one));
+}
+
+/** C*ab of the most colourful step of a ladder, masstone among them, and the part of the hue circle that it lies in. */
+function mostColourful({ fit, white }: LadderModel): { chroma: number; hue: number } {
+  const [most] = [fit.masstone.lab, ...white.steps.map(({ lab }) => lab)]
+    .map(({ a, b }) => ({
+      chroma: Math.hypot(a, b),
+      hue: Math.floor(((Math.atan2(b, a) / (2 * Math.PI) + 1) % 1) * HUES),
+    }))
+    .toSorted((one, other) => other.chroma - one.chroma);
+  return most ?? { chroma: 0, hue: 0 };
 }
 
 /** Of colours by slug and their ladders in one white: plain data, from which the same is worked out again. */
