@@ -91,7 +91,10 @@ function figureStatement(
   const name = figureName(own.leaf, own.sheet, words);
   const number = (value: number): string =>
     limitText(value, row, isKnown(figure) ? figure.unit : row.unit, words);
-  if ("is" in claim) return text.is(name, words.terms[claim.is] ?? claim.is);
+  if ("is" in claim) {
+    const word = claim.is === "not stated" ? words.standings["not stated"].word : claim.is;
+    return text.is(name, words.terms[word] ?? word);
+  }
   if ("between" in claim)
     return text.between(name, number(claim.between[0]), number(claim.between[1]));
   if ("lowestOf" in claim || "highestOf" in claim) {
