@@ -12,6 +12,8 @@ const HELP = `mullstone: colour sheets from a workshop's records
   mullstone labels              print labels for tubes and jars into one PDF
   mullstone next                what to measure, ask or print next
   mullstone publish --to TARGET say what would differ from what is published, and bring the site there
+  mullstone pack                put the whole content folder into one file
+  mullstone unpack FILE         bring it back into a new folder, every file as it was
   mullstone read FILE           say what an instrument's file holds, and write it as a reading
   mullstone new KIND "Name"     write a commented starter record of a workshop, pigment, vehicle, colour, answer, lot or trial
 
@@ -49,6 +51,8 @@ const COMMANDS: readonly string[] = [
   "labels",
   "next",
   "publish",
+  "pack",
+  "unpack",
   "read",
   "new",
 ];
@@ -190,6 +194,10 @@ export async function runCommand(args: readonly string[]): Promise<number> {
           })
         : complaint(`--confirm can't be ${unknown}: it takes removals, cautions or both`);
     }
+    case "pack":
+      return (await import("./pack.ts")).pack(options, values.output ?? "content.tgz");
+    case "unpack":
+      return (await import("./pack.ts")).unpack(options, words[0]);
     case "read":
       return words.length > 1
         ? complaint("A file is read by: mullstone read FILE")
@@ -199,7 +207,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     default: {
       const near = nearestWord(command, COMMANDS);
       return complaint(
-        `There is no command ${command}: it is start, build, check, cards, labels, next, publish, read or new${near === undefined ? "" : `; nearest: ${near}`}`,
+        `There is no command ${command}: it is start, build, check, cards, labels, next, publish, pack, unpack, read or new${near === undefined ? "" : `; nearest: ${near}`}`,
       );
     }
   }

@@ -1,6 +1,6 @@
 /** Options that not every command has, each with those that do. */
 const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
-  output: ["start", "build", "publish", "cards", "labels"],
+  output: ["start", "build", "publish", "pack", "cards", "labels"],
   workshop: ["build", "publish"],
   base: ["start", "build", "publish", "cards", "labels"],
   port: ["start"],

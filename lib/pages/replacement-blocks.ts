@@ -182,7 +182,7 @@ function singles(paint: MixingPaint, target: Target, limits: MixLimits, range: M
 }
 
 /** Recipes are looked for among so many colours: mixtures of three grow with the cube of the range. Our own choice. */
-const SEARCHED_MOST = 32;
+const SEARCHED_MOST = 26;
 
 /** All of a few colours; of many, those whose let-downs come nearest to the target. */
 function nearestColours(

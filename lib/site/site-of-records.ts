@@ -39,6 +39,7 @@ import { isNearNeutral } from "../collection/near-neutrals.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { hostFiles } from "./host-files.ts";
+import { exchangeFiles } from "./exchange-files.ts";
 import { mixingFiles } from "./mixing-files.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
@@ -336,6 +337,7 @@ function dataFiles({ published, context }: WorkedSite, pages: readonly PageEntry
     })),
     ...published.flatMap(({ worded: { sheet } }) => masstoneCsv(sheet)),
     ...mixingFiles(context),
+    ...exchangeFiles(context),
     ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({
       path: `schema/${name}.schema.json`,
       text: `${JSON.stringify(schema, null, 2)}\n`,

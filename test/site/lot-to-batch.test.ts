@@ -154,6 +154,7 @@ describe("for every reader", () => {
     "",
     "lots/",
     "lots/ib-2605/",
+    "lots/ib-2605/correction/",
     "colours/ultramarine-blue/",
     "batches/lamp-black/",
     "trials/",

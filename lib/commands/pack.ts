@@ -1,0 +1,65 @@
+import { existsSync, lstatSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
+import { packedFolder, unpackedFiles, writeUnpacked } from "../publish/packed-folder.ts";
+import { asFault, OutputFault } from "../site/output-fault.ts";
+import { isWithin } from "../site/output-place.ts";
+import type { CommandOptions } from "./command-line.ts";
+import { counted, say, seconds } from "./told.ts";
+
+/** Put a content folder into one file that can be brought back whole. */
+export async function pack(
+  { contentDir }: Pick<CommandOptions, "contentDir">,
+  file: string,
+): Promise<number> {
+  const started = performance.now();
+  try {
+    const place = resolve(file);
+    if (isWithin(place, resolve(contentDir)))
+      throw new OutputFault(`--output can't be ${file}: it lies in the content folder itself`);
+    if (lstatSync(place, { throwIfNoEntry: false }) !== undefined)
+      throw new OutputFault(`${file} is there already: an older backup is never written over`);
+    const { bytes, count } = packedFolder(contentDir);
+    writeFileSync(`${place}.part`, bytes);
+    // Read back as a restore would, before it goes by its name.
+    await unpackedFiles(file, readFileSync(`${place}.part`));
+    renameSync(`${place}.part`, place);
+    if (!isUnderGit(resolve(contentDir)))
+      say(
+        `${contentDir} is not under git, which would keep every earlier state of the records: git init is recommended`,
+      );
+    say(`${counted(count, "file")}, ${bytes.length} bytes, ${seconds(started)}: ${file}`);
+    return 0;
+  } catch (error) {
+    process.stderr.write(`${asFault(error, file).message}\n`);
+    return 1;
+  }
+}
+
+/** Bring a packed content folder back, into a new folder, when every file is what was packed. */
+export async function unpack(
+  { contentDir }: Pick<CommandOptions, "contentDir">,
+  file: string | undefined,
+): Promise<number> {
+  const started = performance.now();
+  if (file === undefined) {
+    process.stderr.write("A pack is brought back by: mullstone unpack FILE --content NEW-FOLDER\n");
+    return 1;
+  }
+  try {
+    const files = await unpackedFiles(file, readFileSync(file));
+    writeUnpacked(files, contentDir);
+    say(
+      `${counted(files.size, "file")}, each as it was packed, ${seconds(started)}: ${contentDir}`,
+    );
+    return 0;
+  } catch (error) {
+    process.stderr.write(`${asFault(error, file).message}\n`);
+    return 1;
+  }
+}
+
+function isUnderGit(folder: string): boolean {
+  if (existsSync(join(folder, ".git"))) return true;
+  const above = dirname(folder);
+  return above !== folder && isUnderGit(above);
+}

@@ -1,0 +1,151 @@
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { join } from "node:path";
+import { gunzipSync, gzipSync } from "node:zlib";
+import { Header, type HeaderData } from "tar";
+import { describe, expect, test } from "vitest";
+import { packedFolder, unpackedFiles } from "../../lib/publish/packed-folder.ts";
+import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { mullstone } from "../support/mullstone.ts";
+
+const RECORDS = {
+  ...SMALLEST_WORKSHOP,
+  "photographs/soot.jpg": "not read here",
+  "lots/lb-1.yaml": "number: LB-1\n",
+  "manifests/published.json": "{}\n",
+  "node_modules/config": "x",
+};
+const filesIn = (dir: string): string[] =>
+  readdirSync(dir, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(dir.length + 1))
+    .sort();
+
+describe("a content folder packed and brought back", () => {
+  const { home, content } = contentFolder(RECORDS);
+  const run = (...args: string[]) => mullstone(args, { cwd: home });
+
+  test("comes back byte for byte, photographs, lots and manifests too, others' folders aside", async () => {
+    const packed = await run("pack", "--output", "backup.tgz");
+    expect([packed.code, packed.complaints]).toEqual([0, ""]);
+    expect(packed.output).toContain("content is not under git");
+    const back = await run("unpack", "backup.tgz", "--content", "again");
+    expect([back.code, back.complaints]).toEqual([0, ""]);
+    const again = join(home, "again");
+    expect(filesIn(again)).toEqual(
+      filesIn(content).filter((path) => !path.startsWith("node_modules/")),
+    );
+    for (const path of filesIn(again))
+      expect(readFileSync(join(again, path)), path).toEqual(readFileSync(join(content, path)));
+  });
+
+  test("is never written over another, nor unpacked over records", async () => {
+    expect((await run("pack", "--output", "backup.tgz")).complaints).toBe(
+      "backup.tgz is there already: an older backup is never written over\n",
+    );
+    expect((await run("unpack", "backup.tgz")).complaints).toContain("content is there already");
+  });
+
+  test("the same folder gives the same bytes", () => {
+    expect(packedFolder(content).bytes).toEqual(packedFolder(content).bytes);
+  });
+
+  test("a link in the folder is told, and not followed", () => {
+    const other = contentFolder(SMALLEST_WORKSHOP).content;
+    symlinkSync("/etc/hostname", join(other, "readings", "link.csv"));
+    expect(() => packedFolder(other)).toThrow("readings/link.csv can't be packed: it is a link");
+  });
+});
+
+describe("a pack that is not to be trusted", () => {
+  const { content } = contentFolder(SMALLEST_WORKSHOP);
+  const tar = gunzipSync(packedFolder(content).bytes).subarray(0, -1024);
+  /** A further entry, made by the library's own header with whatever is asked of it. */
+  const withEntry = (fields: HeaderData, text = ""): Uint8Array => {
+    const header = new Header({
+      mode: 0o644,
+      mtime: new Date(0),
+      type: "File",
+      ...fields,
+      size: text.length,
+    });
+    header.encode();
+    const padded = Buffer.alloc(Math.ceil(text.length / 512) * 512);
+    padded.write(text);
+    return gzipSync(
+      Buffer.concat([tar, header.block ?? Buffer.alloc(512), padded, Buffer.alloc(1024)]),
+    );
+  };
+  test.each<[string, Uint8Array, string]>([
+    [
+      "a path above",
+      withEntry({ path: "content/../../evil.yaml" }, "x"),
+      "leads out of the content folder",
+    ],
+    [
+      "a path from the root",
+      withEntry({ path: "/etc/evil" }, "x"),
+      "leads out of the content folder",
+    ],
+    [
+      "a path of another system",
+      withEntry({ path: "content/a\\..\\evil" }, "x"),
+      "leads out of the content folder",
+    ],
+    ["a drive", withEntry({ path: "content/C:evil" }, "x"), "leads out of the content folder"],
+    [
+      "a link",
+      withEntry({ path: "content/link", type: "SymbolicLink", linkpath: "/etc/passwd" }),
+      "is a SymbolicLink",
+    ],
+    [
+      "a hard link",
+      withEntry({ path: "content/link", type: "Link", linkpath: "content/workshop.yaml" }),
+      "is a Link",
+    ],
+    [
+      "a device",
+      withEntry({ path: "content/dev", type: "CharacterDevice" }),
+      "is a CharacterDevice",
+    ],
+    ["a file twice", withEntry({ path: "content/WORKSHOP.yaml" }, "x"), "comes twice"],
+    [
+      "a file that nobody listed",
+      withEntry({ path: "content/more.yaml" }, "x"),
+      "more.yaml is not in its list",
+    ],
+    ["no pack", Buffer.from("nothing of the kind"), "it is no pack, or was damaged"],
+    [
+      "an archive with nothing in it",
+      gzipSync(Buffer.alloc(1024)),
+      "it is no pack, or was damaged",
+    ],
+  ])("%s is refused", async (_, bytes, why) => {
+    await expect(unpackedFiles("backup.tgz", bytes)).rejects.toThrow(why);
+  });
+
+  test("one byte changed is found", async () => {
+    const spoilt = Buffer.from(tar);
+    const at = spoilt.indexOf("name: Test Workshop");
+    spoilt.write("N", at);
+    await expect(
+      unpackedFiles("backup.tgz", gzipSync(Buffer.concat([spoilt, Buffer.alloc(1024)]))),
+    ).rejects.toThrow("workshop.yaml is not what was packed");
+  });
+
+  test("nothing of it is written", async () => {
+    const { home } = contentFolder(SMALLEST_WORKSHOP);
+    mkdirSync(join(home, "in"));
+    writeFileSync(join(home, "evil.tgz"), withEntry({ path: "content/../../evil.yaml" }, "x"));
+    const { code } = await mullstone(["unpack", "evil.tgz", "--content", "in/new"], { cwd: home });
+    expect(code).toBe(1);
+    expect(existsSync(join(home, "in/new"))).toBe(false);
+    expect(filesIn(join(home, "in"))).toEqual([]);
+  });
+});
