@@ -38,6 +38,22 @@ describe("what takes the place of a colour", () => {
     expect(others.join()).not.toMatch(/Cadmium|Lead White/);
   });
 
+  // basis: practice, no source: of a paint without a data sheet nobody knows that it holds no lead.
+  test("is not said to be far off where paints were left out that nobody classified", () => {
+    const sheets = context.sheets.map((one) =>
+      one.sheet.slug === "cadmium-red"
+        ? one
+        : {
+            ...one,
+            sheet: { ...one.sheet, cautions: { ...one.sheet.cautions, unknown: ["something"] } },
+          },
+    );
+    const place = { path: "colours/cadmium-red/index.html", root: "../../" };
+    const said = JSON.stringify(replacementBlocks("cadmium-red", { ...context, sheets }, place));
+    expect(said).toContain("what is not classified yet was left out");
+    expect(said).not.toContain("Nothing of ours comes near it.");
+  });
+
   test("that is made no more says from when, and is no part of its own recipe", () => {
     expect(JSON.stringify(blocksOf(OUT)[0])).toContain(
       "Alizarin Crimson is discontinued from 1 June 2026.",

@@ -1,4 +1,5 @@
 /** The demonstration's predictions held against what the script of its readings knows to be true. */
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { RECORDS, sheets } from "../support/demonstration.ts";
 import {
@@ -45,6 +46,7 @@ test.each(["L", "a", "b"] as const)("%s of let-downs as read lies within its ±"
 test("the mass ratio that meets a lightness lies within its ±", () => {
   const errors = massRatioErrors(sheets());
   expect(errors.length).toBeGreaterThan(100);
+  // Three at most of one ladder err alike: of some fifty ladders .68 is seen to give or take .2 at three standard deviations.
   expect(inside(errors, 1)).toBeGreaterThan(0.6);
   expect(inside(errors, 1)).toBeLessThan(0.88);
   expect(inside(errors, P90)).toBeGreaterThan(0.85);
@@ -72,3 +74,21 @@ test("what is printed as a bound is one, to within its ±", () => {
   for (const { printed, uncertainty } of bounds)
     expect(uncertainty / printed).toBeGreaterThan(0.03);
 });
+
+test("the README states how often", () => {
+  const inHundred = (share: number): number => Math.round(100 * share);
+  const errors = ladderTruthErrors(RECORDS);
+  const [predicted68, predicted90] = (["p68", "p90"] as const).map((printed) =>
+    inHundred(
+      errors.filter(({ deltaE00, uncertainty }) => deltaE00 <= uncertainty[printed]).length /
+        errors.length,
+    ),
+  );
+  const read = Object.values(readTintErrors(sheets())).flat();
+  const [read68, read90] = [1, P90].map((times) => inHundred(inside(read, times)));
+  const ratios = massRatioErrors(sheets());
+  const [ratio68, ratio90] = [1, P90].map((times) => inHundred(inside(ratios, times)));
+  expect(readFileSync("README.md", "utf8")).toContain(
+    `true let-downs lie inside its printed 68 and 90 % in ${predicted68} and ${predicted90} of 100 cases, those that were read (L\\*, a\\* and b\\* each) in ${read68} and ${read90}, the mass ratios that meet a lightness in ${ratio68} and ${ratio90}.`,
+  );
+}, 60_000);

@@ -151,6 +151,13 @@ test("mixtures recorded by parts of paint are predicted, and lie within the prin
   expect(inside / told.length).toBeGreaterThan(0.55);
 });
 
+// basis: derived; a colour beside itself, by mass or tube to tube, however little is known of its density.
+test("the colour that strength is reckoned against is as strong as itself", () => {
+  const optics = workedFolder("07F").sheets.get("bone-black")?.optics;
+  for (const figure of [optics?.tintingStrength, optics?.tintingStrengthByVolume])
+    expect(figure && isKnown(figure) ? figure.value : undefined).toBe(1);
+});
+
 describe("mixtures with bone black, each of one drawdown without white", () => {
   const { sheets } = workedFolder("07F");
   const mixtures = [...sheets.values()].filter(({ mixture }) => mixture !== undefined);
