@@ -30,15 +30,10 @@ function target(
 
 /** Every address that a page names: links, styles, scripts, pictures, drawings within the page. */
 function addresses(html: string): string[] {
-  const single = [...html.matchAll(/\s(?:href|src|poster|data|action)="([^"]*)"/g)];
-  // A list of pictures, each with its width behind a blank.
-  const lists = [...html.matchAll(/\ssrcset="([^"]*)"/g)];
-  return [
-    ...single.map((match) => match[1] ?? ""),
-    ...lists.flatMap(([, list = ""]) =>
-      list.split(",").map((one) => one.trim().split(" ")[0] ?? ""),
-    ),
-  ];
+  return [...html.matchAll(/\s(href|src|srcset|poster|data|action)="([^"]*)"/g)].flatMap(
+    ([, name, value = ""]) =>
+      name === "srcset" ? value.split(",").map((one) => one.trim().replace(/ \d+w$/, "")) : [value],
+  );
 }
 
 test("every address of a page leads to a file of the site, and its anchor to an id there", () => {
