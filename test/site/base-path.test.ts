@@ -11,7 +11,7 @@ import { servedFolder, type ServedFolder } from "../support/served-folder.ts";
 const RECORDS = fourColourWorkshop();
 const { home } = contentFolder({
   ...RECORDS,
-  "workshop.yaml": `${RECORDS["workshop.yaml"] ?? ""}pageLanguages: [en, de]\nsecurity: { contact: "mailto:web@saltreach.example", expires: 2027-05-01 }\n`,
+  "workshop.yaml": `${RECORDS["workshop.yaml"] ?? ""}pageLanguages: [en, de]\n`,
 });
 const HOST = join(home, "host");
 const SITE = join(HOST, "colours");

@@ -30,8 +30,9 @@ function target(
 
 /** Every address that a page names: links, styles, scripts, pictures, drawings within the page. */
 function addresses(html: string): string[] {
-  return [...html.matchAll(/\s(?:href|src|srcset|poster|data|action)="([^"]*)"/g)].map(
-    (match) => match[1] ?? "",
+  return [...html.matchAll(/\s(href|src|srcset|poster|data|action)="([^"]*)"/g)].flatMap(
+    ([, name, value = ""]) =>
+      name === "srcset" ? value.split(",").map((one) => one.trim().replace(/ \d+w$/, "")) : [value],
   );
 }
 
