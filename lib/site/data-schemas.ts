@@ -60,6 +60,12 @@ const MANIFEST = {
       type: "array",
       items: TEXT,
     },
+    hashes: {
+      description:
+        "The SHA-256 of each of these files but the manifest, base64url: what a publish goes by.",
+      type: "object",
+      additionalProperties: TEXT,
+    },
     papers: {
       type: "array",
       items: {
@@ -106,13 +112,43 @@ const MANIFEST = {
       items: {
         type: "object",
         additionalProperties: false,
-        required: ["slug", "name", "revision", "states", "cautions"],
+        required: ["slug", "name", "revision", "states", "sizes", "cautions"],
         properties: {
           slug: TEXT,
           name: TEXT,
           revision: { type: "string", pattern: "^[0-9a-f]{8}$" },
           states: { type: "object", additionalProperties: TEXT },
+          sizes: { type: "array", items: TEXT },
           cautions: { type: "object" },
+          discontinued: TEXT,
+        },
+      },
+    },
+    answers: {
+      type: "array",
+      items: {
+        type: "object",
+        additionalProperties: false,
+        required: ["slug", "question", "revision"],
+        properties: {
+          slug: TEXT,
+          question: TEXT,
+          revision: { type: "string", pattern: "^[0-9a-f]{8}$" },
+        },
+      },
+    },
+    changes: {
+      description: "What changed for customers, the newest first: what the feed tells.",
+      type: "array",
+      items: {
+        type: "object",
+        additionalProperties: false,
+        required: ["date", "address", "title", "sentences"],
+        properties: {
+          date: { type: "string", format: "date" },
+          address: TEXT,
+          title: TEXT,
+          sentences: { type: "array", items: TEXT },
         },
       },
     },

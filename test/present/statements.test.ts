@@ -10,6 +10,7 @@ import { HAZARD_RULINGS } from "../../lib/words/en/statements-hazard.ts";
 import { MIXTURE_RULINGS } from "../../lib/words/en/statements-mixtures.ts";
 import { OPACITY_RULINGS } from "../../lib/words/en/statements-opacity.ts";
 import { OPTICS_RULINGS } from "../../lib/words/en/statements-optics.ts";
+import { PATCH_RULINGS } from "../../lib/words/en/statements-patches.ts";
 import { PERMANENCE_RULINGS } from "../../lib/words/en/statements-permanence.ts";
 import {
   dateWords,
@@ -41,6 +42,7 @@ describe("a sentence for each rule", () => {
       HAZARD_RULINGS,
       COMPARISON_RULINGS,
       LOT_RULINGS,
+      PATCH_RULINGS,
     ].flatMap((wordings) => Object.keys(wordings));
     expect(new Set(all).size).toBe(all.length);
     expect(Object.keys(RULINGS).sort()).toEqual(all.sort());

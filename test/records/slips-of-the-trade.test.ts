@@ -43,6 +43,8 @@ function soundFolder(): string {
   rmSync(join(folder, "answers"), { recursive: true });
   for (const file of readdirSync(join(folder, "colours")))
     if (!KEPT.includes(file.replace(".md", ""))) rmSync(join(folder, "colours", file));
+    else withoutPhotographs(join(folder, "colours", file));
+  rmSync(join(folder, "photographs"), { recursive: true });
   for (const kind of ["lots", "trials"])
     for (const file of readdirSync(join(folder, kind))) {
       const path = join(folder, kind, file);
@@ -65,6 +67,11 @@ function soundFolder(): string {
       .replace(/pairs:\n(?: .*\n)+/, ""),
   );
   return home;
+}
+
+/** Patches of a photograph name colours that are not kept. */
+function withoutPhotographs(file: string): void {
+  writeFileSync(file, readFileSync(file, "utf8").replace(/^photographs:\n(?: .*\n)+/m, ""));
 }
 
 const HOME = soundFolder();

@@ -118,7 +118,7 @@ describe("an extender", () => {
         fromL: 0,
         change: 0,
         ...values,
-      }).flatMap(([key, value]) => (key === "fromL" || key === "change" ? [Number(value)] : []));
+      }).flatMap(([key, value]) => (key === "fromL" || key === "change" ? [value] : []));
       expect(rule).toBe("extender-hardly-lightens");
       // The surface taken off is an oil film's, of k1 .04, and the script's is of .037: L* 1.2 of a black.
       expect(Math.abs(fromL - lightness(0))).toBeLessThan(1.5);

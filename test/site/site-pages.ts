@@ -53,13 +53,14 @@ const SHEETS = ["lamp-black", "green-earth", "slate-grey"].flatMap((slug) => [
   `colours/${slug}/evidence/index.html`,
 ]);
 
-/** A page of each kind, and three sheets with their bench and evidence pages. */
+/** A page of each kind, every page of text but for the colours' evidence, and three sheets with their bench and evidence pages. */
 export function pagesOfEachKind(): SitePage[] {
   const pages = sitePages();
-  const firsts = pages.filter(
-    ({ kind }, i) =>
-      !["sheet", "bench", "evidence"].includes(kind) &&
-      pages.findIndex((other) => other.kind === kind) === i,
+  const others = pages.filter(
+    ({ kind, file }) => !(file.startsWith("colours/") && ["sheet", "bench", "text"].includes(kind)),
+  );
+  const firsts = others.filter(
+    ({ kind }, i) => kind === "text" || others.findIndex((other) => other.kind === kind) === i,
   );
   return [...firsts, ...pages.filter(({ file }) => SHEETS.includes(file))];
 }

@@ -12,7 +12,7 @@ export const PATCH_RULINGS: WordingsOf<PhotographStatement> = {
     `Not colour-corrected: patches left out are missed by \u0394E00 ${decimalText(median, 1)} (median), and at most ${decimalText(limit, 0)} would do.`,
   "photograph-as-it-came": () => "Not colour-corrected.",
   "light-evened": ({ percent }) =>
-    `Its light is evened by the bare ground: at its darkest corner fell ${decimalText(percent, 0)} % of what fell at its brightest.`,
+    `Its light is evened by the bare ground: its darkest corner had ${decimalText(percent, 0)} % of the light of its brightest.`,
   "colour-of-photograph": ({ L, a, b }) =>
     `Estimated from this photograph: L* ${ends(L)}, a* ${ends(a)}, b* ${ends(b)} (D65, 2\u00b0).`,
   "photograph-beside-reading": ({ deltaE00 }) =>
