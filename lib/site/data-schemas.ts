@@ -61,8 +61,7 @@ const MANIFEST = {
       items: TEXT,
     },
     hashes: {
-      description:
-        "The SHA-256 of each of these files but the manifest, base64url: what a publish goes by.",
+      description: "A hash of each of these files but the manifest: what a publish goes by.",
       type: "object",
       additionalProperties: TEXT,
     },
