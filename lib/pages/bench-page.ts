@@ -59,7 +59,7 @@ export function benchPage(
       ...(sheet.lots === undefined
         ? []
         : [words.pages.lots.describes(sheet.lots.standard, sheet.lots.describes)]),
-    ].join(" "),
+    ].join(". "),
   };
 }
 
