@@ -1,3 +1,4 @@
+import { escapedMarkup } from "../exchange/escaped-markup.ts";
 import type { FigureIndex } from "../claims/figure-index.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
@@ -64,7 +65,9 @@ export function renderedAnswer(
     (found: FoundShortcode): string =>
       inlineHtml(piece(found, at(found)));
   const asText = (source: string, path: readonly string[]): string =>
-    unmarked(markdownLine(source, (found) => escaped(inlineText(piece(found, placeOf(path))))));
+    unmarked(
+      markdownLine(source, (found) => escapedMarkup(inlineText(piece(found, placeOf(path))))),
+    );
 
   const summary = markdownLine(
     record.summary,
@@ -174,18 +177,10 @@ function inlineText(piece: InlinePiece | BlockPiece | undefined): string {
 function inlineHtml(piece: InlinePiece | BlockPiece | undefined): string {
   if (piece === undefined || !("text" in piece)) return NOTHING;
   const { text, standing, href } = piece;
-  if (href !== undefined) return `<a href="${escaped(href)}">${escaped(text)}</a>`;
-  if (standing === undefined) return escaped(text);
+  if (href !== undefined) return `<a href="${escapedMarkup(href)}">${escapedMarkup(text)}</a>`;
+  if (standing === undefined) return escapedMarkup(text);
   const mark = `<svg class="standing__mark" viewBox="0 0 16 12" width="16" height="12" aria-hidden="true"><use href="#mark-${standing.kind.replace(" ", "-")}"></use></svg>`;
-  return `<span class="live">${escaped(text)}<span class="standing standing--brief">${mark}<span class="hidden">${escaped(standing.word)}</span></span></span>`;
-}
-
-function escaped(text: string): string {
-  return text
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
+  return `<span class="live">${escapedMarkup(text)}<span class="standing standing--brief">${mark}<span class="hidden">${escapedMarkup(standing.word)}</span></span></span>`;
 }
 
 /** A line of HTML that this module made, as plain text. */
@@ -195,5 +190,6 @@ function unmarked(html: string): string {
     .replaceAll("&lt;", "<")
     .replaceAll("&gt;", ">")
     .replaceAll("&quot;", '"')
+    .replaceAll("&#39;", "'")
     .replaceAll("&amp;", "&");
 }

@@ -1,3 +1,4 @@
+import { escapedMarkup } from "./escaped-markup.ts";
 import type { LabReading, SpectrumReading } from "../records/records.ts";
 import type { Geometry } from "../records/schema/terms.ts";
 import { factorText, type ColourSample } from "./colour-sample.ts";
@@ -29,7 +30,7 @@ export function cxfText(samples: readonly ColourSample[], head: ExchangeHead): s
     (
       { name, reading },
       i,
-    ) => `   <cc:Object ObjectType="Standard" Name="${escaped(name)}" Id="c${i + 1}">
+    ) => `   <cc:Object ObjectType="Standard" Name="${escapedMarkup(name)}" Id="c${i + 1}">
     <cc:CreationDate>${reading.date === undefined ? time : `${reading.date}T00:00:00Z`}</cc:CreationDate>
     <cc:ColorValues>
      ${colourValues(reading, idOf(reading))}
@@ -40,9 +41,9 @@ export function cxfText(samples: readonly ColourSample[], head: ExchangeHead): s
   return `<?xml version="1.0" encoding="UTF-8"?>
 <cc:CxF xmlns:cc="http://colorexchangeformat.com/CxF3-core">
  <cc:FileInformation>
-  <cc:Creator>${escaped(head.creator)}</cc:Creator>
+  <cc:Creator>${escapedMarkup(head.creator)}</cc:Creator>
   <cc:CreationDate>${time}</cc:CreationDate>
-  <cc:Description>${escaped(head.description)}</cc:Description>
+  <cc:Description>${escapedMarkup(head.description)}</cc:Description>
  </cc:FileInformation>
  <cc:Resources>
   <cc:ObjectCollection>
@@ -90,11 +91,3 @@ const GEOMETRIES: Readonly<Record<Geometry, string>> = {
   "d/8 included": "<cc:Sphere><cc:Specular>Included</cc:Specular></cc:Sphere>",
   "d/8 excluded": "<cc:Sphere><cc:Specular>Excluded</cc:Specular></cc:Sphere>",
 };
-
-function escaped(text: string): string {
-  return text
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
-}

@@ -1,3 +1,5 @@
+import { escapedMarkup } from "../exchange/escaped-markup.ts";
+
 /** An SVG element before it is written; a string child is text, so nothing reaches the page unescaped. */
 export interface SvgNode {
   readonly name: string;
@@ -46,29 +48,20 @@ export function writtenSvg(node: SvgNode, indent = ""): string {
     .filter((entry): entry is [string, string | number] => entry[1] !== undefined)
     .map(
       ([name, value]) =>
-        ` ${name}="${typeof value === "number" ? coordinate(value) : escaped(value)}"`,
+        ` ${name}="${typeof value === "number" ? coordinate(value) : escapedMarkup(value)}"`,
     )
     .join("");
   const open = `${indent}<${node.name}${attributes}`;
   if (node.children.length === 0) return `${open}/>`;
   // Text keeps to one line: a line break inside <text> would be drawn as a space.
   if (node.children.every((child) => typeof child === "string"))
-    return `${open}>${node.children.map(escaped).join("")}</${node.name}>`;
+    return `${open}>${node.children.map(escapedMarkup).join("")}</${node.name}>`;
   const inner = node.children.map((child) =>
-    typeof child === "string" ? `${indent} ${escaped(child)}` : writtenSvg(child, `${indent} `),
+    typeof child === "string"
+      ? `${indent} ${escapedMarkup(child)}`
+      : writtenSvg(child, `${indent} `),
   );
   return `${open}>\n${inner.join("\n")}\n${indent}</${node.name}>`;
-}
-
-/** XML 1.0 allows neither control characters nor half a surrogate pair, not even as references. */
-function escaped(text: string): string {
-  return text
-    .replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\uFFFE\uFFFF]/gu, " ")
-    .replace(/&/g, "&amp;")
-    .replace(/</g, "&lt;")
-    .replace(/>/g, "&gt;")
-    .replace(/"/g, "&quot;")
-    .replace(/'/g, "&#39;");
 }
 
 /** `domainError` for a value that is not a number. */

@@ -1,3 +1,4 @@
+import { escapedMarkup } from "../exchange/escaped-markup.ts";
 import type {
   ComparisonCellView,
   ComparisonPartView,
@@ -147,13 +148,7 @@ function standingMarkup({ kind, word }: StandingView, isAlone: boolean): string 
   );
 }
 
-/** Text and attributes of HTML; control characters are none of a reader's. */
+/** Text and attributes of HTML. */
 function escaped(text: string): string {
-  return typesetText(text)
-    .replace(/\p{Cc}/gu, " ")
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;")
-    .replaceAll("'", "&#39;");
+  return escapedMarkup(typesetText(text));
 }

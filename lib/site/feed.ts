@@ -1,4 +1,5 @@
 /** What changed from one publishing to the next: kept in the manifest, and told to readers of feeds. */
+import { escapedMarkup } from "../exchange/escaped-markup.ts";
 import type { ChangedThing } from "../changes/changes-between.ts";
 import type { PastChange } from "../changes/published-state.ts";
 import { wholeAddress, type PageContext } from "../pages/page-context.ts";
@@ -40,31 +41,23 @@ export function feed(changes: readonly PastChange[], context: PageContext): stri
       ? []
       : [
           ` <entry>
-  <title>${escaped(title)}</title>
-  <id>${escaped(`${page}#${day}`)}</id>
-  <link href="${escaped(page)}"/>
+  <title>${escapedMarkup(title)}</title>
+  <id>${escapedMarkup(`${page}#${day}`)}</id>
+  <link href="${escapedMarkup(page)}"/>
   <updated>${day}T00:00:00Z</updated>
-  <content type="text">${escaped(sentences.join("\n"))}</content>
+  <content type="text">${escapedMarkup(sentences.join("\n"))}</content>
  </entry>
 `,
         ];
   });
   return `<?xml version="1.0" encoding="UTF-8"?>
 <feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${words.language}">
- <title>${escaped(words.pages.changes.feedTitle(records.workshop.name))}</title>
- <id>${escaped(own)}</id>
- <link rel="self" type="application/atom+xml" href="${escaped(own)}"/>
- <link rel="alternate" type="text/html" href="${escaped(home)}"/>
+ <title>${escapedMarkup(words.pages.changes.feedTitle(records.workshop.name))}</title>
+ <id>${escapedMarkup(own)}</id>
+ <link rel="self" type="application/atom+xml" href="${escapedMarkup(own)}"/>
+ <link rel="alternate" type="text/html" href="${escapedMarkup(home)}"/>
  <updated>${changes[0]?.date ?? date}T00:00:00Z</updated>
- <author><name>${escaped(records.workshop.name)}</name></author>
+ <author><name>${escapedMarkup(records.workshop.name)}</name></author>
 ${entries.join("")}</feed>
 `;
-}
-
-function escaped(text: string): string {
-  return text
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
 }

@@ -69,6 +69,7 @@ export const DRAWING_ROOMS = [
   "hazard",
   "quantities",
   "diagnostics",
+  "exchange",
 ] as const;
 
 /** Changes whenever something that draws may have changed: the rooms that draw, the words, the libraries. */

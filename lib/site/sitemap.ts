@@ -1,3 +1,4 @@
+import { escapedMarkup } from "../exchange/escaped-markup.ts";
 import type { PageEntry } from "./site.ts";
 
 /** Every page's whole address, for search engines; the page for lost visitors and pages of before left out. */
@@ -10,11 +11,7 @@ export function sitemap(
     .filter(({ path, isUnlisted }) => path !== "404.html" && isUnlisted !== true)
     .map(
       ({ path }) =>
-        `  <url><loc>${escaped(new URL(path.replace(/index\.html$/, ""), base).href)}</loc></url>`,
+        `  <url><loc>${escapedMarkup(new URL(path.replace(/index\.html$/, ""), base).href)}</loc></url>`,
     );
   return `<?xml version="1.0" encoding="UTF-8"?>\n<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">\n${entries.join("\n")}\n</urlset>\n`;
-}
-
-function escaped(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
 }
