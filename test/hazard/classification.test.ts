@@ -91,6 +91,10 @@ describe("what is refused, with the house sentence", () => {
       sentence: "The acute toxicity estimate is NaN, and lies above 0",
     },
     {
+      form: { statement: "H302", ate: Infinity },
+      sentence: "The acute toxicity estimate is Infinity, and lies above 0",
+    },
+    {
       form: { statement: "H302", hazardClass: "Acute Tox. 3" },
       sentence:
         "H302 is not a statement of the class Acute Tox. 3, but of Acute Tox. 4; nearest: Acute Tox. 4",
