@@ -356,7 +356,10 @@ function recipeItem(recipe: JudgedMix, wanted: Shown, paints: MixingRange): HTML
           [notations.dries, driesText(facts, TEXT)],
           [notations.hides, hidesText(recipe.contrast, TEXT)],
           [notations.warning, warningText(facts, TEXT)],
-          [notations.price, priceText(facts, paints.data.currency, { text: TEXT, language: LANGUAGE })],
+          [
+            notations.price,
+            priceText(facts, paints.data.currency, { text: TEXT, language: LANGUAGE }),
+          ],
         ]),
       ),
       made("p", "", link),
