@@ -147,15 +147,15 @@ function membersChanged(
 const WEIGHT: Readonly<Record<string, number>> = { Danger: 2, Warning: 1 };
 
 /**
- * The part of a thing's changes by which a caution got weaker: a signal word of less weight or none, or a pictogram, statement or
- * caution that is no longer given, whatever else came in its place.
+ * The part of a thing's changes by which a caution got weaker: a signal word of less weight or none, or the pictograms, statements
+ * and cautions that are no longer given, without what came in their place.
  */
 export function weakenings({ what, changes }: ChangedThing): Change[] {
   if (what !== "colour") return [];
-  return changes.filter((change) => {
+  return changes.flatMap((change): Change[] => {
     if (change.kind === "signal word")
-      return (WEIGHT[change.before ?? ""] ?? 0) > (WEIGHT[change.now ?? ""] ?? 0);
-    return change.kind === "cautions" && change.went.length > 0;
+      return (WEIGHT[change.before ?? ""] ?? 0) > (WEIGHT[change.now ?? ""] ?? 0) ? [change] : [];
+    return change.kind === "cautions" && change.went.length > 0 ? [{ ...change, came: [] }] : [];
   });
 }
 

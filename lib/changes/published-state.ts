@@ -105,7 +105,8 @@ function pastChange({ date, address, title, sentences }: Fields): PastChange[] {
     : [];
 }
 
-function fields(value: unknown): Fields {
+/** The fields of what was parsed from JSON; none of what is no object. */
+export function fields(value: unknown): Fields {
   return typeof value === "object" && value !== null ? (value as Fields) : {};
 }
 

@@ -7,7 +7,7 @@ import {
   weakenings,
   type ChangedThing,
 } from "../changes/changes-between.ts";
-import { publishedState } from "../changes/published-state.ts";
+import { fields, publishedState } from "../changes/published-state.ts";
 import { changeSentences, changeTexts } from "../present/change-text.ts";
 import { fileDifferences } from "../publish/file-differences.ts";
 import { publishTarget, type PublishTarget } from "../publish/publish-target.ts";
@@ -78,7 +78,7 @@ async function broughtManifests(target: PublishTarget, scratch: string): Promise
     const bytes = await target.read(path);
     if (bytes === undefined) return undefined;
     const manifest = parsed(bytes);
-    if ((manifest as { kind?: unknown } | null | undefined)?.kind !== MANIFEST_KIND)
+    if (fields(manifest)["kind"] !== MANIFEST_KIND)
       throw new OutputFault(
         `${path} of the target is no manifest of ours: nothing is published over what somebody else made`,
       );
@@ -126,7 +126,7 @@ function tell(
   for (const thing of changed)
     for (const change of weakenings(thing))
       for (const sentence of changeTexts(change, thing.what, WORDS.en))
-        if (!/: now /.test(sentence)) say(`a weaker caution: ${thing.name}: ${sentence}`);
+        say(`a weaker caution: ${thing.name}: ${sentence}`);
   if (!dryRun) return;
   for (const path of added) say(`new      ${path}`);
   for (const path of other) say(`changed  ${path}`);

@@ -1,3 +1,5 @@
+import { fields } from "../changes/published-state.ts";
+import { MANIFEST } from "../site/output-manifest.ts";
 import type { Shipment } from "./publish-target.ts";
 
 /** Content hash of each file of an output, by path, as its manifest lists them. */
@@ -18,9 +20,7 @@ export function fileDifferences(before: unknown, now: unknown): FileDifferences 
     added,
     changed,
     sent: [...added, ...changed].sort(),
-    removed: [...earlier]
-      .filter((path) => own[path] === undefined && path !== "manifest.json")
-      .sort(),
+    removed: [...earlier].filter((path) => own[path] === undefined && path !== MANIFEST).sort(),
   };
 }
 
@@ -43,8 +43,4 @@ function filesOf(manifest: unknown): string[] {
 /** A target's manifest is not ours to trust: no path of it may lead out of the site's folder. */
 function isBelow(path: string): boolean {
   return !/^\/|\\|[\n\r]|(?:^|\/)\.{1,2}(?:\/|$)|\/\/|^$/.test(path);
-}
-
-function fields(value: unknown): Readonly<Record<string, unknown>> {
-  return typeof value === "object" && value !== null ? (value as Record<string, unknown>) : {};
 }

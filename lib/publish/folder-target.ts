@@ -2,7 +2,7 @@ import { cpSync, mkdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { OutputFault } from "../site/output-fault.ts";
 import { buildFolder } from "../site/output-folder.ts";
-import { outputManifest } from "../site/output-manifest.ts";
+import { MANIFEST, outputManifest } from "../site/output-manifest.ts";
 import type { PublishTarget } from "./publish-target.ts";
 
 /** A folder of this machine: written beside and exchanged in one step; what no publish wrote in it stays. */
@@ -21,7 +21,7 @@ export function folderTarget(dir: string, contentDir: string): PublishTarget {
       const files = outputManifest(outputDir)?.files ?? new Set<string>();
       const folder = buildFolder(dir, contentDir);
       try {
-        for (const path of [...files, "manifest.json"]) {
+        for (const path of new Set([...files, MANIFEST])) {
           const place = join(folder.dir, path);
           mkdirSync(dirname(place), { recursive: true });
           cpSync(join(outputDir, path), place);

@@ -16,6 +16,7 @@ import { gunzipSync, gzipSync } from "node:zlib";
 import { Header, Parser } from "tar";
 import { contentHash } from "../kept/content-hash.ts";
 import { CACHE_FOLDER } from "../kept/work-cache.ts";
+import { certain } from "../quantities/at.ts";
 import { OutputFault } from "../site/output-fault.ts";
 
 /** What a pack may hold: more than a workshop has, and less than would fill a disk by surprise. */
@@ -104,11 +105,7 @@ function tarEntry({ path, bytes }: { readonly path: string; readonly bytes: Buff
     type: "File",
   });
   if (header.encode()) throw new OutputFault(`${path} can't be packed: its path is too long`);
-  return [
-    header.block ?? Buffer.alloc(BLOCK),
-    bytes,
-    Buffer.alloc((BLOCK - (bytes.length % BLOCK)) % BLOCK),
-  ];
+  return [certain(header.block), bytes, Buffer.alloc((BLOCK - (bytes.length % BLOCK)) % BLOCK)];
 }
 
 /**

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { publishedState, type PublishedState } from "../changes/published-state.ts";
+import { fields, publishedState, type PublishedState } from "../changes/published-state.ts";
 import type { EarlierCard } from "../print/reprint-list.ts";
 import { OutputFault } from "./output-fault.ts";
 import { MANIFEST_KIND } from "./output-manifest.ts";
@@ -14,10 +14,7 @@ export const PRINTED_CARDS_KIND = "mullstone-printed-cards";
  */
 export function earlierCards(file: string): EarlierCard[] {
   const read = readManifest(file);
-  const { kind, cards } = (typeof read === "object" && read !== null ? read : {}) as {
-    kind?: unknown;
-    cards?: unknown;
-  };
+  const { kind, cards } = fields(read);
   if (kind !== MANIFEST_KIND && kind !== PRINTED_CARDS_KIND)
     throw new OutputFault(`--since names ${file}, which is no manifest.json of an earlier build`);
   if (!areCards(cards))
@@ -36,7 +33,7 @@ export function earlierState(file: string, folder = ""): PublishedState | undefi
   const own = join(dirname(file), folder, basename(file));
   if (folder !== "" && !existsSync(own)) return undefined;
   const read = readManifest(own);
-  if ((read as { kind?: unknown } | null)?.kind !== MANIFEST_KIND)
+  if (fields(read)["kind"] !== MANIFEST_KIND)
     throw new OutputFault(`${own} is no manifest.json of an earlier build`);
   return publishedState(read);
 }
@@ -70,9 +67,7 @@ export function areCards(value: unknown): value is EarlierCard[] {
 }
 
 function isCard(value: unknown): value is EarlierCard {
-  const { slug, name, states } = (
-    typeof value === "object" && value !== null ? value : {}
-  ) as Record<string, unknown>;
+  const { slug, name, states } = fields(value);
   return (
     typeof slug === "string" &&
     typeof name === "string" &&

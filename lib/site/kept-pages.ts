@@ -1,6 +1,6 @@
 import { copyFileSync, linkSync, mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { contentHash } from "../kept/content-hash.ts";
+import { contentHash, fileHash } from "../kept/content-hash.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import type { OutputKind } from "./output-manifest.ts";
@@ -58,7 +58,7 @@ export function keptPages(
     keep: (pages) => {
       if (!cache.keeps) return;
       const made = pages.map((page) => {
-        const [key = keyOf(page), hash = hashOf(join(of.dir, page.path))] = known.get(page) ?? [];
+        const [key = keyOf(page), hash = fileHash(join(of.dir, page.path))] = known.get(page) ?? [];
         return [page.path, [key, hash]] as const;
       });
       writeKept(cache.folder, name, Object.fromEntries(made) satisfies MadePages);
@@ -94,14 +94,10 @@ function isBrought(path: string, hash: string, { dir, earlierDir }: PagesOf): bo
     } catch {
       copyFileSync(from, to);
     }
-    if (hashOf(to) === hash) return true;
+    if (fileHash(to) === hash) return true;
   } catch {
     // There is no such file, or none that can be read.
   }
   rmSync(to, { force: true, recursive: true });
   return false;
-}
-
-function hashOf(file: string): string {
-  return contentHash([readFileSync(file)]).toString("hex");
 }

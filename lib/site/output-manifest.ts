@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { contentHash } from "../kept/content-hash.ts";
+import { fields } from "../changes/published-state.ts";
+import { fileHash } from "../kept/content-hash.ts";
 
 /** What a build writes: the public site, and the workshop's own pages. */
 export type OutputKind = "site" | "workshop";
@@ -18,6 +19,8 @@ export interface OutputManifest {
   readonly kind: OutputKind;
   /** Every file that the build wrote, below the folder, `/` between; undefined when the manifest does not say. */
   readonly files: ReadonlySet<string> | undefined;
+  /** The hash of each of them but the manifest; undefined when the manifest does not say. */
+  readonly hashes: Readonly<Record<string, string>> | undefined;
 }
 
 /** The manifest of a folder that a build wrote; undefined for any other folder. */
@@ -28,10 +31,7 @@ export function outputManifest(dir: string): OutputManifest | undefined {
   } catch {
     return undefined;
   }
-  const { kind, files } = (typeof read === "object" && read !== null ? read : {}) as {
-    kind?: unknown;
-    files?: unknown;
-  };
+  const { kind, files, hashes } = fields(read);
   const known = (["site", "workshop"] as const).find((one) => MANIFEST_KINDS[one] === kind);
   if (known === undefined) return undefined;
   return {
@@ -40,7 +40,13 @@ export function outputManifest(dir: string): OutputManifest | undefined {
       Array.isArray(files) && files.every((path): path is string => typeof path === "string")
         ? new Set(files)
         : undefined,
+    hashes: areHashes(hashes) ? hashes : undefined,
   };
+}
+
+function areHashes(value: unknown): value is Readonly<Record<string, string>> {
+  const hashes = Object.values(fields(value));
+  return hashes.length > 0 && hashes.every((hash) => typeof hash === "string");
 }
 
 /** Write into a folder's manifest what files the folder holds, with a hash of each: a later build deletes these and no others. */
@@ -54,9 +60,7 @@ export function listFilesInManifest(dir: string): void {
   const stated = JSON.parse(readFileSync(manifest, "utf8")) as object;
   // What a publish goes by: a manifest can't hold its own.
   const hashes = Object.fromEntries(
-    files
-      .filter((path) => path !== MANIFEST)
-      .map((path) => [path, contentHash([readFileSync(join(dir, path))]).toString("base64url")]),
+    files.filter((path) => path !== MANIFEST).map((path) => [path, fileHash(join(dir, path))]),
   );
   writeFileSync(manifest, `${JSON.stringify({ ...stated, files, hashes }, null, 1)}\n`);
 }

@@ -7,11 +7,11 @@ import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync } from "
 import { basename, dirname, join, relative } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { PROGRAM_HASH } from "../kept/beside-program.ts";
-import { contentHash } from "../kept/content-hash.ts";
+import { contentHash, fileHash } from "../kept/content-hash.ts";
 import { LANGUAGES } from "../records/schema/terms.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
 import { LARGEST_PHOTOGRAPH_BYTES } from "../records/content-tree.ts";
-import { outputManifest } from "./output-manifest.ts";
+import { MANIFEST, outputManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import type { SiteReport, SiteTask } from "./site-task.ts";
@@ -109,7 +109,7 @@ function isStill(dir: string, hashes: OutputHashes | undefined): boolean {
   if (hashes === undefined || Object.keys(hashes).length === 0) return false;
   try {
     return Object.entries(hashes).every(
-      ([path, hash]) => lstatSync(join(dir, path)).isFile() && hashOf(join(dir, path)) === hash,
+      ([path, hash]) => lstatSync(join(dir, path)).isFile() && fileHash(join(dir, path)) === hash,
     );
   } catch {
     return false;
@@ -130,11 +130,8 @@ export function keepSite(
   writeKept(folder, FILE, { key, site, workshop, sheetCount, diagnostics } satisfies KeptSite);
 }
 
+/** As its manifest has them; the manifest's own besides. */
 function hashesOf(dir: string): OutputHashes | undefined {
-  const files = outputManifest(dir)?.files;
-  return files && Object.fromEntries([...files].map((path) => [path, hashOf(join(dir, path))]));
-}
-
-function hashOf(file: string): string {
-  return contentHash([readFileSync(file)]).toString("hex");
+  const hashes = outputManifest(dir)?.hashes;
+  return hashes && { ...hashes, [MANIFEST]: fileHash(join(dir, MANIFEST)) };
 }
