@@ -21,7 +21,6 @@ export interface PictureFault {
 export const MOST_PIXELS = 100e6;
 /** Kept of a larger picture [px]: more than any size that is made of it. */
 const LONGEST_SIDE_PX = 2400;
-const LONGEST_READING_S = 60;
 export const CHANNELS = 3;
 
 /**
@@ -67,7 +66,7 @@ async function inDisplayP3(bytes: Uint8Array, found: Metadata): Promise<UprightP
     found.icc === undefined && found.depth !== "uchar"
       ? await opened(bytes).toColourspace("srgb").png().toBuffer()
       : bytes;
-  const whole = opened(source).autoOrient().flatten({ background: "#ffffff" }).resize({
+  const whole = opened(source).flatten({ background: "#ffffff" }).resize({
     width: LONGEST_SIDE_PX,
     height: LONGEST_SIDE_PX,
     fit: "inside",
@@ -80,23 +79,45 @@ async function inDisplayP3(bytes: Uint8Array, found: Metadata): Promise<UprightP
     .toColourspace("rgb16")
     .png({ compressionLevel: 0 })
     .toBuffer();
-  const { data, info } = await opened(profiled)
+  // Turned last: sharp loses the profile of a picture that it turns while it opens the file.
+  const asHeld = await deep(opened(profiled));
+  const { pixels, widthPx, heightPx } = await deep(
+    turned(
+      sharp(asHeld.pixels, {
+        raw: { width: asHeld.widthPx, height: asHeld.heightPx, channels: CHANNELS },
+      }),
+      found.orientation,
+    ),
+  );
+  const { width, height } = found.autoOrient;
+  return { pixels, widthPx, heightPx, cameWidthPx: width, cameHeightPx: height };
+}
+
+type Pixels = Pick<UprightPixels, "pixels" | "widthPx" | "heightPx">;
+
+async function deep(picture: Sharp): Promise<Pixels> {
+  const { data, info } = await picture
     .toColourspace("rgb16")
     .raw({ depth: "ushort" })
     .toBuffer({ resolveWithObject: true });
   if (info.channels !== CHANNELS) throw new Error(`${info.channels} channels`);
-  const { width, height } = found.autoOrient;
   return {
     pixels: new Uint16Array(data.buffer.slice(data.byteOffset, data.byteOffset + data.byteLength)),
     widthPx: info.width,
     heightPx: info.height,
-    cameWidthPx: width,
-    cameHeightPx: height,
   };
 }
 
+/**
+ * Upright, as its camera says that it was held (sharp mirrors before it turns, whatever the order of calls).
+ * @source Exif 2.32 (CIPA DC-008-2019), tag 0112, Orientation.
+ */
+function turned(picture: Sharp, orientation = 1): Sharp {
+  const isMirrored = [2, 4, 5, 7].includes(orientation);
+  const degrees = [0, 0, 180, 180, 270, 90, 90, 270][orientation - 1] ?? 0;
+  return (isMirrored ? picture.flop() : picture).rotate(degrees);
+}
+
 function opened(bytes: Uint8Array): Sharp {
-  return sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: "error" }).timeout({
-    seconds: LONGEST_READING_S,
-  });
+  return sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: "error" });
 }
