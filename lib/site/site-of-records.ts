@@ -26,7 +26,6 @@ import { sheetPage } from "../pages/sheet-page.ts";
 import { cardSizes } from "../print/card-size.ts";
 import { cardsPage, cardsPaths } from "../print/cards-page.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
-import { searchDocuments } from "../pages/search-documents.ts";
 import { NOT_FOUND_PATH, siteFrame } from "../pages/site-frame.ts";
 import { whitesPage, whitesPaths } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
@@ -35,6 +34,7 @@ import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { hostFiles } from "./host-files.ts";
 import { exchangeFiles } from "./exchange-files.ts";
 import { mixingFiles } from "./mixing-files.ts";
+import { searchFiles } from "./search-files.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
@@ -327,10 +327,7 @@ function dataFiles({ published, context }: WorkedSite, pages: readonly PageEntry
     { path: "catalogue.json", text: catalogueJson(published, records) },
     { path: "catalogue.csv", text: catalogueCsv(published, records, context) },
     { path: "figures.csv", text: figuresCsv(published) },
-    {
-      path: "search-index.js",
-      text: `globalThis.searchDocuments=${JSON.stringify(searchDocuments(context))};\n`,
-    },
+    ...searchFiles(context),
     ...published.map((one) => ({
       path: `colours/${one.worded.sheet.slug}/sheet.json`,
       text: sheetJson(one),
