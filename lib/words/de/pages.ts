@@ -267,7 +267,7 @@ export const PAGES: AnyWords<PageWords> = {
   },
   range: {
     ends: { low: "am wenigsten", high: "am meisten" },
-    sameColour: "Sieht ähnlich aus",
+    sameColour: "Aus der Tube ähnlich",
     samePigment: "Aus demselben Pigment",
     metameric: "Bei Tageslicht und bei Lampenlicht",
     metamericPair: (name: string, sentence: string) => `${name}: ${sentence}`,
@@ -277,7 +277,10 @@ export const PAGES: AnyWords<PageWords> = {
     chroma: "Munsell-Chroma",
     value: "Munsell-Helligkeit",
     valueTitle: "Das Sortiment nach Helligkeit und Chroma",
-    difference: (deltaE: string) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE: string, inWhite?: { white: string; deltaE: string }) =>
+      inWhite === undefined
+        ? `allein \u0394E00 ${deltaE}`
+        : `allein \u0394E00 ${deltaE}; in ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Ihr Öl neben dem übrigen Sortiment",
     dryingTitle: "Ihre Trocknung neben dem übrigen Sortiment",
     placeDescription: (

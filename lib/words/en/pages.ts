@@ -252,7 +252,7 @@ export const PAGES = {
   },
   range: {
     ends: { low: "least", high: "most" },
-    sameColour: "Looks alike",
+    sameColour: "Alike from the tube",
     samePigment: "Made from the same pigment",
     metameric: "By daylight and by lamplight",
     metamericPair: (name: string, sentence: string) => `${name}: ${sentence}`,
@@ -262,7 +262,10 @@ export const PAGES = {
     chroma: "Munsell chroma",
     value: "Munsell value",
     valueTitle: "The range by value and chroma",
-    difference: (deltaE: string) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE: string, inWhite?: { white: string; deltaE: string }) =>
+      inWhite === undefined
+        ? `alone \u0394E00 ${deltaE}`
+        : `alone \u0394E00 ${deltaE}; in ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Its oil beside the rest of the range",
     dryingTitle: "Its drying beside the rest of the range",
     placeDescription: (

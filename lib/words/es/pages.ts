@@ -262,7 +262,7 @@ export const PAGES: AnyWords<PageWords> = {
   },
   range: {
     ends: { low: "el que menos", high: "el que más" },
-    sameColour: "Se parecen",
+    sameColour: "Parecidos al salir del tubo",
     samePigment: "Hechos del mismo pigmento",
     metameric: "A la luz del día y a la de lámpara",
     metamericPair: (name, sentence) => `${name}: ${sentence}`,
@@ -272,7 +272,10 @@ export const PAGES: AnyWords<PageWords> = {
     chroma: "Croma Munsell",
     value: "Valor Munsell",
     valueTitle: "La gama por valor y croma",
-    difference: (deltaE) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE, inWhite) =>
+      inWhite === undefined
+        ? `solo \u0394E00 ${deltaE}`
+        : `solo \u0394E00 ${deltaE}; en ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Su aceite junto al resto de la gama",
     dryingTitle: "Su secado junto al resto de la gama",
     placeDescription: (name, value, count, lowest, highest) =>

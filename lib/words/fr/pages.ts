@@ -264,7 +264,7 @@ export const PAGES: AnyWords<PageWords> = {
   },
   range: {
     ends: { low: "le moins", high: "le plus" },
-    sameColour: "D’aspect semblable",
+    sameColour: "Semblables au sortir du tube",
     samePigment: "Faites du même pigment",
     metameric: "À la lumière du jour et à la lampe",
     metamericPair: (name, sentence) => `${name}\u202f: ${sentence}`,
@@ -274,7 +274,10 @@ export const PAGES: AnyWords<PageWords> = {
     chroma: "Chroma Munsell",
     value: "Valeur Munsell",
     valueTitle: "La gamme par valeur et chroma",
-    difference: (deltaE) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE, inWhite) =>
+      inWhite === undefined
+        ? `seule \u0394E00 ${deltaE}`
+        : `seule \u0394E00 ${deltaE}; dans ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Son huile à côté du reste de la gamme",
     dryingTitle: "Son séchage à côté du reste de la gamme",
     placeDescription: (name, value, count, lowest, highest) =>
