@@ -75,8 +75,9 @@ export const PAGES: AnyWords<PageWords> = {
   demonstration: "Demonstration: alles hier ist erfunden.",
   ragLine:
     "Lappen, mit trocknendem Öl getränkt, können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren. Niemals in den Abfalleimer oder auf einen Haufen.",
+  fromPapers: "Aus den Papieren unserer Lieferanten.",
   cautionLine:
-    "Aus den Papieren unserer Lieferanten. Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
+    "Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
   build: (date: string | undefined) =>
     date === undefined ? "Aus undatierten Aufzeichnungen." : `Aus Aufzeichnungen bis ${date}.`,
   title: (page: string, workshop: string) =>

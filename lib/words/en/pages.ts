@@ -64,8 +64,9 @@ export const PAGES = {
   demonstration: "Demonstration: everything here is invented.",
   ragLine:
     "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
+  fromPapers: "From our suppliers\u2019 papers.",
   cautionLine:
-    "From our suppliers\u2019 papers. The label, the safety data sheet, your local rules and licensed practice come first.",
+    "The label, the safety data sheet, your local rules and licensed practice come first.",
   build: (date: string | undefined) =>
     date === undefined ? "Built from undated records." : `Built from records to ${date}.`,
   title: (page: string, workshop: string) =>
