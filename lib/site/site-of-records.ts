@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { answerIndex, answerPage, answerPath } from "../answers/answer-pages.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
+import { cautionLine } from "../pages/caution-line.ts";
 import { catalogueGrid, catalogueTable, ORDERS, orderPaths } from "../pages/catalogue-pages.ts";
 import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
 import { formerPage, formerPages } from "../pages/former-page.ts";
@@ -309,7 +310,7 @@ function sheetsToPrint(
       const sheet = views.get(`colours/${slug}/index.html`);
       const bench = views.get(benchPath(slug));
       return sheet?.kind === "sheet" && bench?.kind === "bench"
-        ? [{ slug, sheet, bench, context }]
+        ? [{ slug, sheet, bench, caution: cautionLine(context), context }]
         : [];
     },
   );
