@@ -8,6 +8,7 @@ import {
   orderPath,
   WHITES_PATH,
 } from "../pages/catalogue-pages.ts";
+import { cautionLine } from "../pages/caution-line.ts";
 import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
 import { formerPage, formerPages } from "../pages/former-page.ts";
 import { homePage } from "../pages/home-page.ts";
@@ -309,7 +310,7 @@ function sheetsToPrint(
       const sheet = views.get(`colours/${slug}/index.html`);
       const bench = views.get(benchPath(slug));
       return sheet?.kind === "sheet" && bench?.kind === "bench"
-        ? [{ slug, sheet, bench, context }]
+        ? [{ slug, sheet, bench, caution: cautionLine(context), context }]
         : [];
     },
   );
