@@ -12,11 +12,19 @@ import { PACKAGE_ROOT } from "./package-root.ts";
 
 /** Everything that a sheet on paper is made from, and the program that makes it. */
 export function sheetKey(
-  { slug, sheet, bench, context: { records, date } }: SheetToPrint,
+  { slug, sheet, bench, caution, context: { records, date } }: SheetToPrint,
   program: string,
 ): string {
   return contentKey(
-    JSON.stringify([program, records.workshop, date, slug, printedOf(sheet), printedOf(bench)]),
+    JSON.stringify([
+      program,
+      records.workshop,
+      date,
+      slug,
+      caution,
+      printedOf(sheet),
+      printedOf(bench),
+    ]),
   );
 }
 

@@ -44,6 +44,7 @@ const SHEET: SheetToPrint = {
   slug: "bone-black",
   sheet: viewOf("sheet-hazardous", "sheet"),
   bench: viewOf("bench", "bench"),
+  caution: ENGLISH.pages.cautionLine,
   context: CONTEXT,
 };
 
