@@ -2,17 +2,19 @@
 import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
 import { finishedFit } from "../../lib/optics/fit/finished-fit.ts";
 import { surfaceTrial, type SurfaceTrial } from "../../lib/optics/fit/surface-trial.ts";
-import { remembered } from "../../lib/quantities/remembered.ts";
 
 const trials = new Map<string, ReturnType<typeof surfaceTrial>>();
 // A trial holds the drawdowns that it was made of, so that these need no comparing again.
-const fitsOfTrial = remembered((_: SurfaceTrial) => new Map<string, ColourFit>());
+const fitsByTrial = new WeakMap<SurfaceTrial, Map<string, ColourFit>>();
 
 export const rememberedTrial: typeof surfaceTrial = (...inputs) =>
   knownOrMade(trials, inputs, () => surfaceTrial(...inputs));
 
-export const rememberedFit: typeof finishedFit = (usable, trial, ...beside) =>
-  knownOrMade(fitsOfTrial(trial), beside, () => finishedFit(usable, trial, ...beside));
+export const rememberedFit: typeof finishedFit = (usable, trial, ...beside) => {
+  const fits = fitsByTrial.get(trial) ?? new Map<string, ColourFit>();
+  fitsByTrial.set(trial, fits);
+  return knownOrMade(fits, beside, () => finishedFit(usable, trial, ...beside));
+};
 
 function knownOrMade<V>(known: Map<string, V>, inputs: readonly unknown[], made: () => V): V {
   const key = JSON.stringify(inputs);
