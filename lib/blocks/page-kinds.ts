@@ -135,8 +135,6 @@ export interface BatchSheetView extends PageView {
 /** One answer: in short, what to do, why; and at its side the colours that it speaks of. */
 export interface AnswerPageView extends PageView {
   readonly kind: "answer";
-  /** Of question and answer, where that is not the page's. */
-  readonly language?: string;
   /** The short answer, in reading size; its figures with their marks. */
   readonly summary: { readonly body: Markup };
   readonly blocks: readonly Block[];

@@ -1,3 +1,4 @@
+import { cautionLine } from "./caution-line.ts";
 import type { HandlingSectionView } from "../present/handling-views.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { HandledPart } from "../sheet/handling/handling-sections.ts";
@@ -84,7 +85,7 @@ export function handlingSection({
         })),
     })),
     poisonCentre: poisonCentreLine(context.records.workshop.poisonCentre, text),
-    deference: words.pages.cautionLine,
+    deference: cautionLine(context),
   };
 }
 

@@ -1,3 +1,4 @@
+import { cautionLineOf } from "./caution-line.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
@@ -234,7 +235,11 @@ export function pigmentPage(
       cautions.filter(({ general }) => !general),
       words,
     ),
-    handling: [handling.general, poisonCentreLine(poisonCentre, handling), words.pages.cautionLine],
+    handling: [
+      handling.general,
+      poisonCentreLine(poisonCentre, handling),
+      cautionLineOf([record], words),
+    ],
     colours: colours.map((worded) => colourCard(worded, context, place)),
     ...(colours.length === 0 ? { noColours: text.noColours } : {}),
     terms: [],

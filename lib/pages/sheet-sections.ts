@@ -1,4 +1,4 @@
-import type { Block, SectionBlock } from "../blocks/block.ts";
+import type { Block, GroupBlock, SectionBlock } from "../blocks/block.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { columns, section, statement } from "../blocks/section-blocks.ts";
@@ -162,18 +162,18 @@ function beside(page: SheetPage): Block[] {
   if (range === undefined) return [];
   const { groups, lists, compare } = range;
   return [
-    ...groups.flatMap(({ heading, cards }): Block[] => [
-      { kind: "heading", level: 3, text: heading },
-      { kind: "cards", cards },
+    ...columns(groups.map(({ heading, cards }) => headed(heading, { kind: "cards", cards }))),
+    ...columns([
+      ...lists.map((list) => ({ kind: "list", list }) as const),
+      ...(compare === undefined
+        ? []
+        : [headed(compare.heading, { kind: "links", links: compare.links })]),
     ]),
-    ...lists.map((list) => ({ kind: "list", list }) as const),
-    ...(compare === undefined
-      ? []
-      : [
-          { kind: "heading", level: 3, text: compare.heading } as const,
-          { kind: "links", links: compare.links } as const,
-        ]),
   ];
+}
+
+function headed(text: string, block: Block): GroupBlock {
+  return { kind: "group", flow: "stack", blocks: [{ kind: "heading", level: 3, text }, block] };
 }
 
 function asked({ context, worded: { sheet }, words, place }: SheetPage): Block[] {

@@ -1,3 +1,4 @@
+import { cautionLine } from "./caution-line.ts";
 import type { KeyBlock } from "../blocks/block.ts";
 import type { Words } from "../words/words.ts";
 import type { LinkView, SiteView } from "../present/views.ts";
@@ -44,7 +45,7 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
     words: pages.frame,
     ...(workshop.demonstration === true ? { demonstration: pages.demonstration } : {}),
     ragLine: pages.ragLine,
-    cautionLine: pages.cautionLine,
+    cautionLine: cautionLine(context),
     build: pages.build(date === undefined ? undefined : words.date(date)),
     ...(workshop.contact === undefined ? {} : { contact: workshop.contact }),
     standings: standingsKey(words).standings,

@@ -119,8 +119,7 @@ function matrixOf(
 }
 
 function toned([r, g, b]: Light, tone: number): Light {
-  const raised = (channel: number): number => Math.max(channel, 0) ** tone;
-  return [raised(r), raised(g), raised(b)];
+  return [Math.max(r, 0) ** tone, Math.max(g, 0) ** tone, Math.max(b, 0) ** tone];
 }
 
 /** Terms of a form, each of the first degree in light: twice the light gives twice the colour. */
@@ -136,12 +135,17 @@ function termsOf(form: CorrectionForm, [r, g, b]: Light): number[] {
 
 /** Light of Display P3 for the light that a camera saw. */
 export function correctedLight({ form, tone, matrix }: ColourCorrection, seen: Light): Light {
-  const out: [number, number, number] = [0, 0, 0];
-  termsOf(form, toned(seen, tone)).forEach((term, i) => {
-    const row = at(matrix, i);
-    for (let j = 0; j < 3; j++) out[j] = at(out, j) + term * at(row, j);
-  });
-  return out;
+  const terms = termsOf(form, toned(seen, tone));
+  let [red, green, blue] = [0, 0, 0];
+  // Every pixel of a photograph goes through here.
+  for (let i = 0; i < terms.length; i++) {
+    const term = at(terms, i);
+    const [r, g, b] = at(matrix, i);
+    red += term * r;
+    green += term * g;
+    blue += term * b;
+  }
+  return [red, green, blue];
 }
 
 /** L*a*b* under D65, 2 degree, of light of Display P3; light that no surface sends is black. */

@@ -1,4 +1,4 @@
-import { channelOf, type Light } from "../colorimetry/display-p3.ts";
+import type { Light } from "../colorimetry/display-p3.ts";
 import { labUnder } from "../colorimetry/lab-under.ts";
 import { labToXyz } from "../colorimetry/lab.ts";
 import { tristimulus } from "../colorimetry/tristimulus.ts";
@@ -16,14 +16,13 @@ import {
   type TriedCorrection,
 } from "../patches/left-out.ts";
 import type { Point, Quadrilateral } from "../patches/quadrilateral.ts";
-import { at } from "../quantities/at.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { cornersOf } from "../records/known-colours.ts";
 import type { KnownColours, Photograph } from "../records/photographs.ts";
 import type { LabReading, SpectrumReading } from "../records/records.ts";
 import type { Box } from "../records/schema/photograph.ts";
 import type { PhotographCorrection } from "../records/taken-photograph.ts";
-import { seenLight, storedLight } from "./seen-light.ts";
+import { seenLight, storedChannel, storedLight } from "./seen-light.ts";
 import { CHANNELS, type UprightPixels } from "./upright-pixels.ts";
 
 /** Of a picture: what it came to, and how its pixels follow; `fix` is absent where it is not corrected. */
@@ -119,8 +118,6 @@ export function knownXyz(reading: SpectrumReading | LabReading): Xyz | undefined
   return isStatement(under) ? undefined : labToXyz(under.lab, "D65/2");
 }
 
-const FULL = 65_535;
-
 /** A picture with each pixel corrected. */
 export function correctedPixels(
   picture: UprightPixels,
@@ -137,19 +134,17 @@ export function eachPixel(
   const { pixels, widthPx, heightPx, cameWidthPx } = picture;
   const scale = cameWidthPx / widthPx;
   const out = new Uint16Array(pixels.length);
+  const light = (i: number): number => storedLight(pixels[i] ?? 0);
   for (let row = 0, i = 0; row < heightPx; row++)
     for (let column = 0; column < widthPx; column++, i += CHANNELS) {
-      const own = changed(
-        [
-          storedLight(at(pixels, i)),
-          storedLight(at(pixels, i + 1)),
-          storedLight(at(pixels, i + 2)),
-        ],
+      const [r, g, b] = changed(
+        [light(i), light(i + 1), light(i + 2)],
         column * scale,
         row * scale,
       );
-      for (let channel = 0; channel < CHANNELS; channel++)
-        out[i + channel] = Math.round(FULL * channelOf(Math.min(Math.max(at(own, channel), 0), 1)));
+      out[i] = storedChannel(r);
+      out[i + 1] = storedChannel(g);
+      out[i + 2] = storedChannel(b);
     }
   return { ...picture, pixels: out };
 }

@@ -1,4 +1,5 @@
 import sharp, { type Sharp } from "sharp";
+import { at } from "../quantities/at.ts";
 import type { PaperPicture, ScreenPicture } from "../records/taken-photograph.ts";
 import { CHANNELS, type UprightPixels } from "./upright-pixels.ts";
 import { isWiderThanSrgb } from "./wide-gamut.ts";
@@ -8,7 +9,7 @@ export const LARGEST_SCREEN_BYTES = 60_000;
 
 /** Widths [px] that a format comes in, and the qualities that it is tried in: the first that is light enough is taken. */
 const SCREEN_FORMATS = {
-  avif: { widths: [480, 800, 1200, 1600], qualities: [68, 56, 44, 32] },
+  avif: { widths: [480, 800, 1200, 1600], qualities: [70, 58, 46, 34] },
   webp: { widths: [480, 800, 1200], qualities: [84, 72, 58, 44] },
   jpeg: { widths: [480, 800, 1200], qualities: [82, 72, 60, 45] },
 } as const;
@@ -27,6 +28,7 @@ export interface UnnamedSizes {
 
 type Format = keyof typeof SCREEN_FORMATS;
 type Gamut = ScreenPicture["gamut"];
+type Made = Omit<ScreenPicture, "path">;
 
 const PROFILES: Readonly<Record<Gamut, string>> = { sRGB: "srgb", "Display P3": "p3" };
 
@@ -36,13 +38,11 @@ const PROFILES: Readonly<Record<Gamut, string>> = { sRGB: "srgb", "Display P3": 
  * is the least.
  */
 export async function pictureSizes(picture: UprightPixels): Promise<UnnamedSizes> {
-  const screen: Omit<ScreenPicture, "path">[] = [];
+  const screen: Made[] = [];
+  const atWidth = widthsOnce(picture);
   for (const gamut of gamutsOf(picture))
     for (const type of gamut === "sRGB" ? (["avif", "webp", "jpeg"] as const) : (["avif"] as const))
-      for (const [i, width] of widthsOf(type, picture).entries()) {
-        const made = await lightEnough(picture, { gamut, type, width });
-        if (made.bytes.length <= LARGEST_SCREEN_BYTES || i === 0) screen.push(made);
-      }
+      screen.push(...(await inFormat(type, gamut, widthsOf(type, picture), atWidth)));
   return { screen, paper: await paperPicture(picture) };
 }
 
@@ -50,29 +50,69 @@ function gamutsOf(picture: UprightPixels): readonly Gamut[] {
   return isWiderThanSrgb(picture.pixels) ? ["Display P3", "sRGB"] : ["sRGB"];
 }
 
+/** Of two widths that differ by less than this share the wider one alone is worth its bytes. */
+const LEAST_STEP = 1.1;
+
 /** None wider than the picture itself, which is taken as it is where it is narrower than the widest. */
 function widthsOf(type: Format, { widthPx }: UprightPixels): number[] {
   const { widths } = SCREEN_FORMATS[type];
-  const narrower = widths.filter((width) => width < widthPx);
-  return narrower.length === widths.length ? narrower : [...narrower, widthPx];
+  const widest = Math.min(widthPx, at(widths, widths.length - 1));
+  return [...widths.filter((width) => width * LEAST_STEP <= widest), widest];
 }
 
-async function lightEnough(
-  picture: UprightPixels,
-  { gamut, type, width }: { readonly gamut: Gamut; readonly type: Format; readonly width: number },
-): Promise<Omit<ScreenPicture, "path">> {
-  let made: Uint8Array = new Uint8Array();
-  for (const quality of SCREEN_FORMATS[type].qualities) {
-    made = await encoded(resized(picture, width).withIccProfile(PROFILES[gamut]), type, quality);
-    if (made.length <= LARGEST_SCREEN_BYTES) break;
+async function inFormat(
+  type: Format,
+  gamut: Gamut,
+  widths: readonly number[],
+  atWidth: (width: number) => Promise<UprightPixels>,
+): Promise<Made[]> {
+  const offered: Made[] = [];
+  let tried: TriedQuality | undefined;
+  for (const width of widths) {
+    const picture = await atWidth(width);
+    const { widthPx, heightPx } = picture;
+    const expected = tried && expectedAt(tried, widthPx * heightPx);
+    const { qualities } = SCREEN_FORMATS[type];
+    let own = expected;
+    let bytes: Uint8Array | undefined;
+    for (const [quality, value] of qualities.entries()) {
+      if (own !== undefined && leastBytes(own, quality) > LARGEST_SCREEN_BYTES) continue;
+      bytes = await encoded(unchanged(picture).withIccProfile(PROFILES[gamut]), type, value);
+      own = tried = { quality, bytes: bytes.length, pixels: widthPx * heightPx };
+      if (bytes.length <= LARGEST_SCREEN_BYTES) break;
+    }
+    if (bytes !== undefined && (bytes.length <= LARGEST_SCREEN_BYTES || offered.length === 0))
+      offered.push({ type, gamut, widthPx, heightPx, bytes });
   }
-  return { type, gamut, widthPx: width, heightPx: heightAt(picture, width), bytes: made };
+  return offered;
+}
+
+/** What a picture weighed in a quality, by its place among those that are tried. */
+export interface TriedQuality {
+  readonly quality: number;
+  readonly bytes: number;
+  readonly pixels: number;
+}
+
+/** From one quality to the next a picture keeps this share of its bytes at least. */
+const STEEPEST_FALL = 0.4;
+/** With its pixels its bytes grow at least by this power. */
+const SLOWEST_GROWTH = 0.7;
+
+/** The same with more pixels: what it would weigh at least. */
+export function expectedAt({ quality, bytes, pixels }: TriedQuality, more: number): TriedQuality {
+  return { quality, bytes: bytes * (more / pixels) ** SLOWEST_GROWTH, pixels: more };
+}
+
+/** What it weighs at least in another quality: what would be too heavy is not made. */
+export function leastBytes({ quality, bytes }: TriedQuality, other: number): number {
+  return bytes * STEEPEST_FALL ** Math.max(0, other - quality);
 }
 
 async function encoded(picture: Sharp, type: Format, quality: number): Promise<Uint8Array> {
   switch (type) {
     case "avif":
-      return picture.avif({ quality, effort: 3 }).toBuffer();
+      return picture.avif({ quality, effort: 2 }).toBuffer();
     case "webp":
       return picture.webp({ quality }).toBuffer();
     case "jpeg":
@@ -81,29 +121,45 @@ async function encoded(picture: Sharp, type: Format, quality: number): Promise<U
 }
 
 async function paperPicture(picture: UprightPixels): Promise<PaperPicture> {
-  const widthPx = Math.min(PAPER_WIDTH_PX, picture.widthPx);
+  const { widthPx, heightPx, ...own } = await narrowed(
+    picture,
+    Math.min(PAPER_WIDTH_PX, picture.widthPx),
+  );
   return {
     widthPx,
-    heightPx: heightAt(picture, widthPx),
-    bytes: await resized(picture, widthPx)
+    heightPx,
+    bytes: await unchanged({ widthPx, heightPx, ...own })
       .withIccProfile("srgb")
       .jpeg({ quality: PAPER_QUALITY, chromaSubsampling: "4:4:4" })
       .toBuffer(),
   };
 }
 
-/** The pixels carry no metadata, so that no place and no camera can go along. */
-function resized({ pixels, widthPx, heightPx }: UprightPixels, width: number): Sharp {
-  return sharp(pixels, { raw: { width: widthPx, height: heightPx, channels: CHANNELS } }).resize({
-    width,
-    height: heightAt({ widthPx, heightPx }, width),
-    fit: "fill",
-  });
+/** Each width of a picture, made once for all formats that want it. */
+function widthsOnce(picture: UprightPixels): (width: number) => Promise<UprightPixels> {
+  const made = new Map<number, Promise<UprightPixels>>();
+  return (width) => {
+    const own = made.get(width) ?? narrowed(picture, width);
+    made.set(width, own);
+    return own;
+  };
 }
 
-function heightAt(
-  { widthPx, heightPx }: Pick<UprightPixels, "widthPx" | "heightPx">,
-  width: number,
-): number {
-  return Math.max(1, Math.round((width * heightPx) / widthPx));
+async function narrowed(picture: UprightPixels, widthPx: number): Promise<UprightPixels> {
+  if (widthPx === picture.widthPx) return picture;
+  const heightPx = Math.max(1, Math.round((widthPx * picture.heightPx) / picture.widthPx));
+  const bytes = await unchanged(picture)
+    .resize({ width: widthPx, height: heightPx, fit: "fill" })
+    .toColourspace("rgb16")
+    .raw({ depth: "ushort" })
+    .toBuffer();
+  const pixels = new Uint16Array(
+    bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength),
+  );
+  return { ...picture, pixels, widthPx, heightPx };
+}
+
+/** The pixels carry no metadata, so that no place and no camera can go along. */
+function unchanged({ pixels, widthPx, heightPx }: UprightPixels): Sharp {
+  return sharp(pixels, { raw: { width: widthPx, height: heightPx, channels: CHANNELS } });
 }

@@ -1,4 +1,4 @@
-import { lightOf, type Light } from "../colorimetry/display-p3.ts";
+import { channelOf, lightOf, type Light } from "../colorimetry/display-p3.ts";
 import { projected, type Quadrilateral } from "../patches/quadrilateral.ts";
 import { at } from "../quantities/at.ts";
 import { CHANNELS, type UprightPixels } from "./upright-pixels.ts";
@@ -10,7 +10,19 @@ const LIGHT = Float32Array.from({ length: FULL + 1 }, (_, stored) => lightOf(sto
 
 /** Light of a stored channel. */
 export function storedLight(stored: number): number {
-  return at(LIGHT, stored);
+  return LIGHT[stored] ?? 0;
+}
+
+const STEPS = 65_536;
+
+/** Stored channels by the root of their light: a step is nowhere more than two of the 65,536. */
+const STORED = Uint16Array.from({ length: STEPS + 1 }, (_, i) =>
+  Math.round(FULL * channelOf((i / STEPS) ** 2)),
+);
+
+/** A channel as 16 bits store it, of light from 0 to 1; what lies outside is cut off. */
+export function storedChannel(light: number): number {
+  return STORED[Math.round(STEPS * Math.sqrt(Math.min(Math.max(light, 0), 1)))] ?? 0;
 }
 
 /** What a part of a picture sends on. */

@@ -1,5 +1,6 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { boxAround, segmentsThrough, type Segment } from "./box.ts";
+import { certain } from "../quantities/at.ts";
+import { boxAround, segmentsThrough, sharedArea, type Box, type Segment } from "./box.ts";
 import { hairline } from "./hairline.ts";
 import { drawnLabels, placedLabels, spotsAround, type LabelWish } from "./label-placement.ts";
 import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
@@ -111,12 +112,14 @@ export function tintTrail(params: TintTrail): string {
         spots: spotsAround(label, at, [MARK_RADIUS + 4, 18, 30]),
       })),
     );
+  const marked = [...placed.flatMap(({ marks }) => marks), ...atEdge].map(({ at }) =>
+    boxAround(at, MARK_RADIUS + 1),
+  );
+  const ended = endWords(frame, ends, marked);
   const spots = placedLabels(
     wishes,
     {
-      boxes: [...placed.flatMap(({ marks }) => marks), ...atEdge].map(({ at }) =>
-        boxAround(at, MARK_RADIUS + 1),
-      ),
+      boxes: [...marked, ...ended.map(({ box }) => box)],
       segments: [
         ...crossLines(frame),
         ...placed.flatMap(({ lines }) => lines.flatMap((line) => line.segments)),
@@ -136,7 +139,7 @@ export function tintTrail(params: TintTrail): string {
     [
       ...frame.nodes,
       onPanel([
-        ...neutralCross(frame, ends),
+        ...neutralCross(frame, ended),
         ...placed.flatMap(({ lines }) =>
           lines.map(({ segments, dashes }) => drawnLine(segments, dashes)),
         ),
@@ -345,28 +348,68 @@ function crossLines({ area, x, y }: PlotFrame): Segment[] {
   ];
 }
 
+/** Between the words at the ends of the axes and the frame. */
+const EDGE = 5;
+
+/** A word at the end of an axis, on the side of its line where fewer marks lie, else on the first. */
+interface EndWord {
+  readonly text: string;
+  readonly box: Box;
+}
+
+function endWords(
+  { area, x, y }: PlotFrame,
+  ends: TintTrail["ends"],
+  marks: readonly Box[],
+): EndWord[] {
+  const beside = 4;
+  const word = (text: string, corners: readonly Point[]): EndWord => {
+    const covered = (box: Box): number =>
+      marks.reduce((sum, mark) => sum + sharedArea(box, mark), 0);
+    const boxes = corners.map(({ x: left, y: bottom }) => ({
+      left,
+      right: left + textWidth(text, TEXT_SIZE),
+      top: bottom - TEXT_SIZE,
+      bottom,
+    }));
+    const [box] = boxes.toSorted((one, other) => covered(one) - covered(other));
+    return { text, box: certain(box) };
+  };
+  const across = (text: string, left: number): EndWord =>
+    word(text, [
+      { x: left, y: y(0) - beside },
+      { x: left, y: y(0) + beside + TEXT_SIZE },
+    ]);
+  const right = x(0) + EDGE;
+  const left = (text: string): number => x(0) - EDGE - textWidth(text, TEXT_SIZE);
+  const [top, bottom] = [area.top + EDGE + TEXT_SIZE * 0.8, area.bottom - EDGE];
+  return [
+    across(ends.minusA, area.left + EDGE),
+    across(ends.plusA, area.right - EDGE - textWidth(ends.plusA, TEXT_SIZE)),
+    word(ends.plusB, [
+      { x: right, y: top },
+      { x: left(ends.plusB), y: top },
+    ]),
+    word(ends.minusB, [
+      { x: left(ends.minusB), y: bottom },
+      { x: right, y: bottom },
+    ]),
+  ];
+}
+
 /** The two axes of no hue, and what lies at their ends; under everything else. */
-function neutralCross(frame: PlotFrame, ends: TintTrail["ends"]): SvgNode[] {
-  const { area, x, y } = frame;
-  const edge = 5;
-  const besideAxis = y(0) - 4;
+function neutralCross(frame: PlotFrame, words: readonly EndWord[]): SvgNode[] {
   return [
     ...crossLines(frame).map(([from, to]) => hairline(from, to, "reference")),
-    textLine(ends.minusA, { x: area.left + edge, y: besideAxis }, { role: "word", rim: true }),
-    textLine(
-      ends.plusA,
-      { x: area.right - edge, y: besideAxis },
-      { role: "word", anchor: "end", rim: true },
-    ),
-    textLine(
-      ends.plusB,
-      { x: x(0) + edge, y: area.top + edge + TEXT_SIZE * 0.8 },
-      { role: "word", rim: true },
-    ),
-    textLine(
-      ends.minusB,
-      { x: x(0) - edge - textWidth(ends.minusB, TEXT_SIZE), y: area.bottom - edge },
-      { role: "word", rim: true },
+    ...words.map(({ text, box }) =>
+      // From the edge that it keeps to, should a fallback font be wider.
+      box.right > frame.area.right - EDGE - 1
+        ? textLine(
+            text,
+            { x: box.right, y: box.bottom },
+            { role: "word", anchor: "end", rim: true },
+          )
+        : textLine(text, { x: box.left, y: box.bottom }, { role: "word", rim: true }),
     ),
   ];
 }

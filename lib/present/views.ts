@@ -220,6 +220,8 @@ export interface PageView {
   /** Meta description, one sentence. */
   readonly description: string;
   readonly heading: string;
+  /** Of title, description and what the page is about, where that is not the site's. */
+  readonly language?: string;
   /** Whole address, when the site's address is known. */
   readonly canonical?: string;
   /** JSON-LD with `<` escaped. */

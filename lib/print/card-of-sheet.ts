@@ -1,3 +1,4 @@
+import { cautionLine } from "../pages/caution-line.ts";
 import { coloursLetDownIn } from "../pages/colours-tinted-with.ts";
 import { poisonCentreLine } from "../pages/handling-section.ts";
 import { madeOf } from "../pages/made-of.ts";
@@ -63,7 +64,7 @@ export function cardOfSheet(
     sizes: offerViews(sheet, words).filter(({ size }) => size !== undefined),
     ...(address === undefined ? {} : { address }),
     poisonCentre: poisonCentreLine(workshop.poisonCentre, words.pages.handling),
-    deference: words.pages.cautionLine,
+    deference: cautionLine(context),
     drawdownNote: words.pages.cards.drawdown,
     ...(lot === undefined ? {} : { lot: words.pages.cards.lot(lot) }),
     imprint: [

@@ -53,8 +53,11 @@ export function rangePdf(
   pdf.addStructure(root);
 
   const contents = rangeContents(families, (slug) => startOf(slug) + 1, context, paper);
-  const turn = pagesWithFoot(document, paper, [words.pages.cautionLine, title], (page) =>
-    text.pageOf(page + 1, total),
+  const turn = pagesWithFoot(
+    document,
+    paper,
+    [sheets[0]?.caution ?? words.pages.cautionLine, title],
+    (page) => text.pageOf(page + 1, total),
   );
   turn(0);
   bookmark(pdf.outline, text.range.contents);

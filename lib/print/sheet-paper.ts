@@ -20,6 +20,8 @@ export interface SheetToPrint {
   readonly key: () => string;
   readonly sheet: SheetView;
   readonly bench: BenchView;
+  /** What goes before all that is said of hazards, at the foot of every page. */
+  readonly caution: string;
   readonly context: PageContext;
 }
 

@@ -41,7 +41,7 @@ export function sheetPdf(
 export function drawSheet(
   document: PrintDocument,
   parent: PDFKit.PDFStructureElement,
-  { sheet, bench, context: { words } }: SheetToPrint,
+  { sheet, bench, caution }: SheetToPrint,
   laidOut: LaidOutSheet,
   paper: PaperSize,
   pageText: (page: number) => string,
@@ -50,12 +50,7 @@ export function drawSheet(
   drawFlow(document, parent, laidOut.flow, {
     placed: laidOut.placed,
     ...(anchored === undefined ? {} : { anchored }),
-    turnTo: pagesWithFoot(
-      document,
-      paper,
-      [words.pages.cautionLine, `${sheet.name}. ${bench.revision}`],
-      pageText,
-    ),
+    turnTo: pagesWithFoot(document, paper, [caution, `${sheet.name}. ${bench.revision}`], pageText),
   });
 }
 

@@ -12,20 +12,28 @@ import { PACKAGE_ROOT } from "./package-root.ts";
 
 /** Everything that a sheet on paper is made from, and the program that makes it. */
 export function sheetKey(
-  { slug, sheet, bench, context: { records, date } }: SheetToPrint,
+  { slug, sheet, bench, caution, context: { records, date } }: SheetToPrint,
   program: string,
 ): string {
   return contentKey(
-    JSON.stringify([program, records.workshop, date, slug, printedOf(sheet), printedOf(bench)]),
+    JSON.stringify([
+      program,
+      records.workshop,
+      date,
+      slug,
+      caution,
+      printedOf(sheet),
+      printedOf(bench),
+    ]),
   );
 }
 
 /** The same by all that both pages show, which may be known before they are filled. */
 export function soonerSheetKey(
-  { slug, key, context: { records, date } }: SheetToPrint,
+  { slug, key, caution, context: { records, date } }: SheetToPrint,
   program: string,
 ): string {
-  return contentKey(JSON.stringify([program, records.workshop, date, slug, key()]));
+  return contentKey(JSON.stringify([program, records.workshop, date, slug, caution, key()]));
 }
 
 /** Parts of a page that paper leaves to the site: none of them moves a mark on it. */

@@ -8,6 +8,7 @@ import {
   orderPath,
   WHITES_PATH,
 } from "../pages/catalogue-pages.ts";
+import { cautionLine } from "../pages/caution-line.ts";
 import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
 import { formerPage, formerPages } from "../pages/former-page.ts";
 import { homePage } from "../pages/home-page.ts";
@@ -351,6 +352,7 @@ function sheetsToPrint(
     return {
       slug,
       context,
+      caution: cautionLine(context),
       key: () => contentKey(JSON.stringify([own.key(), bench.key()])),
       get sheet() {
         return ofKind(own.view, "sheet");

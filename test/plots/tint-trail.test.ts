@@ -1,6 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { tintTrail, type TintTrail, type TrailPoint } from "../../lib/plots/tint-trail.ts";
+import { TEXT_SIZE } from "../../lib/plots/picture.ts";
+import { textWidth } from "../../lib/plots/text-width.ts";
+import { certain } from "../../lib/quantities/at.ts";
 import { hasClass, numberOf, parsedSvg, seenTexts } from "./parsed-svg.ts";
 
 const FRAME: Omit<TintTrail, "trails"> = {
@@ -164,6 +167,26 @@ describe("lines", () => {
       "plot__mark plot__mark--measured",
     ]);
   });
+});
+
+test.each([
+  ["blue", point(-1, -9.5), point(1, -9.5)],
+  ["yellow", point(-1, 9.2), point(1, 9.2)],
+  ["green", point(-9, 0.5), point(-9, -0.5)],
+  ["red", point(9, 0.5), point(9, -0.5)],
+])("%s stands on the side of its axis where no reading lies", (end, ...readings) => {
+  for (const reading of readings) {
+    const svg = trail(point(0, 0), reading);
+    const mark = certain(markPlaces(svg)[1]);
+    const word = certain(
+      parsedSvg(svg).all.find(({ name, text }) => name === "text" && text === end),
+    );
+    const width = textWidth(end, TEXT_SIZE);
+    const left = numberOf(word, "x") - (word.attributes["text-anchor"] === "end" ? width : 0);
+    const baseline = numberOf(word, "y");
+    const isBeside = mark.x < left || mark.x > left + width;
+    expect(isBeside || mark.y > baseline || mark.y < baseline - TEXT_SIZE).toBe(true);
+  }
 });
 
 test("every trail is named, however close", () => {

@@ -45,6 +45,7 @@ const SHEET: SheetToPrint = {
   key: () => "of this test",
   sheet: viewOf("sheet-hazardous", "sheet"),
   bench: viewOf("bench", "bench"),
+  caution: ENGLISH.pages.cautionLine,
   context: CONTEXT,
 };
 

@@ -80,18 +80,47 @@ export function readTintErrors(
 /** Colour to white at each L*, against that at which the true let-down is as light. */
 export function massRatioErrors(sheets: readonly Sheet[]): FigureError[] {
   return sheets.flatMap(({ slug, tints }) =>
-    tints.flatMap(({ white: { slug: white }, massRatioKind: kind, steps, atL }) => {
-      const geometry = steps.find(({ standing }) => standing === "measured")?.geometry;
-      if (geometry === undefined || !isPaint(slug) || !isPaint(white)) return [];
-      return Object.entries(atL).flatMap(([L, { massRatio }]) => {
-        const truth = crossing(1e-5, 1e3, (ratio) => {
-          const into = { white, parts: 1 / ratio, kind };
-          return Number(L) - trueLab({ paint: slug, geometry, into }, { grid: GRID }).L;
-        });
-        return figureError(`${slug} in ${white} at ${L}`, massRatio, truth);
-      });
-    }),
+    tints.flatMap((tint) =>
+      Object.entries(tint.atL).flatMap(([L, { massRatio }]) => {
+        const truth = isPaint(slug) ? trueMassRatio(slug, tint, Number(L)) : undefined;
+        return truth === undefined
+          ? []
+          : figureError(`${slug} in ${tint.white.slug} at ${L}`, massRatio, truth);
+      }),
+    ),
   );
+}
+
+/** Colour to white, in the kind that was weighed, at which the true let-down is as light; undefined of a white without truth. */
+function trueMassRatio(
+  paint: PaintKey,
+  { white: { slug: white }, massRatioKind: kind, steps }: Sheet["tints"][number],
+  L: number,
+): number | undefined {
+  const geometry = steps.find(({ standing }) => standing === "measured")?.geometry;
+  if (geometry === undefined || !isPaint(white)) return undefined;
+  return crossing(1e-5, 1e3, (ratio) => {
+    const into = { white, parts: 1 / ratio, kind };
+    return L - trueLab({ paint, geometry, into }, { grid: GRID }).L;
+  });
+}
+
+/**
+ * Strength by mass of paint beside the reference's in one white, against what it takes of the true
+ * paints: strength is one colour's mass over the other's where both bring the white to L* 50.
+ */
+export function strengthErrors(sheets: readonly Sheet[], reference: PaintKey): FigureError[] {
+  return sheets.flatMap(({ slug, tints, optics }) => {
+    const against = sheets.find((sheet) => sheet.slug === reference)?.tints ?? [];
+    const tint = tints.find(({ white }) => against.some((one) => one.white.slug === white.slug));
+    const beside = against.find(({ white }) => white.slug === tint?.white.slug);
+    if (tint === undefined || beside === undefined || !isPaint(slug) || slug === reference)
+      return [];
+    const [own, other] = [trueMassRatio(slug, tint, 50), trueMassRatio(reference, beside, 50)];
+    return own === undefined || other === undefined
+      ? []
+      : figureError(slug, optics.tintingStrength, other / own);
+  });
 }
 
 /** Contrast ratio of a film of 75 um and the film that hides, gloss included, against those of films made without bench or instrument. */

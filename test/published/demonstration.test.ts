@@ -7,6 +7,7 @@ import {
   ladderTruthErrors,
   massRatioErrors,
   readTintErrors,
+  strengthErrors,
   type FigureError,
 } from "./demonstration-errors.ts";
 
@@ -50,6 +51,15 @@ test("the mass ratio that meets a lightness lies within its ±", () => {
   expect(inside(errors, 1)).toBeGreaterThan(0.6);
   expect(inside(errors, 1)).toBeLessThan(0.88);
   expect(inside(errors, P90)).toBeGreaterThan(0.85);
+});
+
+// Of nine strengths six would lie inside one ±; of fewer than four, or with one beyond two and a half, the ± is too narrow.
+test("strength beside the reference lies within its ±", () => {
+  const errors = strengthErrors(sheets(), "lamp-black");
+  expect(errors.length).toBeGreaterThanOrEqual(9);
+  expect(inside(errors, 1)).toBeGreaterThan(0.4);
+  expect(inside(errors, 1)).toBeLessThan(0.95);
+  expect(inside(errors, 2.5)).toBe(1);
 });
 
 // Of nine films that hide and are no bound, six would lie inside one ±, and all but one inside 1.645.

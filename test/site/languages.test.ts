@@ -97,6 +97,12 @@ describe("a site in several languages", () => {
     expect(new Set(headings("answers/index.html"))).toEqual(
       new Set(['<span class="entry__heading">']),
     );
+    const [answer = ""] = all(page("de/answers/index.html"), /class="entry" href="([^"]+)"/g);
+    const head = (path: string): string => page(join(path, answer, "index.html"));
+    for (const element of ["<title", '<meta name="description"', '<meta property="og:title"']) {
+      expect(head("de/answers")).toContain(`${element} lang="en"`);
+      expect(head("answers")).not.toContain(`${element} lang=`);
+    }
   });
 
   test.each(OTHERS)("%s: what is not in its language says in which it is", (language) => {

@@ -75,8 +75,9 @@ export const PAGES: AnyWords<PageWords> = {
   demonstration: "Demonstration: alles hier ist erfunden.",
   ragLine:
     "Lappen, mit trocknendem Öl getränkt, können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren. Niemals in den Abfalleimer oder auf einen Haufen.",
+  fromPapers: "Aus den Papieren unserer Lieferanten.",
   cautionLine:
-    "Aus den Papieren unserer Lieferanten. Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
+    "Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
   build: (date: string | undefined) =>
     date === undefined ? "Aus undatierten Aufzeichnungen." : `Aus Aufzeichnungen bis ${date}.`,
   title: (page: string, workshop: string) =>
@@ -267,7 +268,7 @@ export const PAGES: AnyWords<PageWords> = {
   },
   range: {
     ends: { low: "am wenigsten", high: "am meisten" },
-    sameColour: "Sieht ähnlich aus",
+    sameColour: "Aus der Tube ähnlich",
     samePigment: "Aus demselben Pigment",
     metameric: "Bei Tageslicht und bei Lampenlicht",
     metamericPair: (name: string, sentence: string) => `${name}: ${sentence}`,
@@ -277,7 +278,10 @@ export const PAGES: AnyWords<PageWords> = {
     chroma: "Munsell-Chroma",
     value: "Munsell-Helligkeit",
     valueTitle: "Das Sortiment nach Helligkeit und Chroma",
-    difference: (deltaE: string) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE: string, inWhite?: { white: string; deltaE: string }) =>
+      inWhite === undefined
+        ? `allein \u0394E00 ${deltaE}`
+        : `allein \u0394E00 ${deltaE}; in ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Ihr Öl neben dem übrigen Sortiment",
     dryingTitle: "Ihre Trocknung neben dem übrigen Sortiment",
     placeDescription: (

@@ -56,8 +56,8 @@ export const NEXT_STEPS = {
     trial: (date: string) => `To be looked at on ${date}`,
     "second-lot": (lots: 0 | 1, colours: string) =>
       lots === 0
-        ? `No lot is recorded yet, so that nothing tells how lots part, of ${colours}`
-        : `One lot is recorded, and a second would tell how lots part, of ${colours}`,
+        ? `These have no lot recorded yet, so that nothing tells how their lots differ: ${colours}`
+        : `Of these one lot is recorded; a second would tell how their lots differ: ${colours}`,
     "lot-planned": (number: string) =>
       `Lot ${number} is planned and not made: its batch sheet is ready`,
     "lot-unread": (number: string) =>

@@ -64,8 +64,9 @@ export const PAGES = {
   demonstration: "Demonstration: everything here is invented.",
   ragLine:
     "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
+  fromPapers: "From our suppliers\u2019 papers.",
   cautionLine:
-    "From our suppliers\u2019 papers. The label, the safety data sheet, your local rules and licensed practice come first.",
+    "The label, the safety data sheet, your local rules and licensed practice come first.",
   build: (date: string | undefined) =>
     date === undefined ? "Built from undated records." : `Built from records to ${date}.`,
   title: (page: string, workshop: string) =>
@@ -252,7 +253,7 @@ export const PAGES = {
   },
   range: {
     ends: { low: "least", high: "most" },
-    sameColour: "Looks alike",
+    sameColour: "Alike from the tube",
     samePigment: "Made from the same pigment",
     metameric: "By daylight and by lamplight",
     metamericPair: (name: string, sentence: string) => `${name}: ${sentence}`,
@@ -262,7 +263,10 @@ export const PAGES = {
     chroma: "Munsell chroma",
     value: "Munsell value",
     valueTitle: "The range by value and chroma",
-    difference: (deltaE: string) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE: string, inWhite?: { white: string; deltaE: string }) =>
+      inWhite === undefined
+        ? `alone \u0394E00 ${deltaE}`
+        : `alone \u0394E00 ${deltaE}; in ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Its oil beside the rest of the range",
     dryingTitle: "Its drying beside the rest of the range",
     placeDescription: (

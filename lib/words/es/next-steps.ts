@@ -61,8 +61,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     trial: (date) => `Hay que mirarlo el ${date}`,
     "second-lot": (lots, colours) =>
       lots === 0
-        ? `Aún no hay ningún lote registrado, así que nada dice cómo difieren los lotes, de ${colours}`
-        : `Hay un solo lote registrado, y un segundo diría cómo difieren los lotes, de ${colours}`,
+        ? `De estos aún no hay ningún lote registrado, así que nada dice cómo difieren sus lotes: ${colours}`
+        : `De estos hay un solo lote registrado; un segundo diría cómo difieren sus lotes: ${colours}`,
     "lot-planned": (number) =>
       `El lote ${number} está previsto y sin hacer: su hoja de fabricación está lista`,
     "lot-unread": (number) =>

@@ -75,8 +75,9 @@ export const PAGES: AnyWords<PageWords> = {
   demonstration: "Demostración: aquí todo es inventado.",
   ragLine:
     "Los trapos empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata metálica cerrada. Nunca en la basura ni en un montón.",
+  fromPapers: "De los documentos de nuestros proveedores.",
   cautionLine:
-    "De los documentos de nuestros proveedores. La etiqueta, la ficha de datos de seguridad, sus normas locales y la práctica autorizada van primero.",
+    "La etiqueta, la ficha de datos de seguridad, sus normas locales y la práctica autorizada van primero.",
   build: (date) =>
     date === undefined
       ? "Hecho a partir de registros sin fecha."
@@ -262,7 +263,7 @@ export const PAGES: AnyWords<PageWords> = {
   },
   range: {
     ends: { low: "el que menos", high: "el que más" },
-    sameColour: "Se parecen",
+    sameColour: "Parecidos al salir del tubo",
     samePigment: "Hechos del mismo pigmento",
     metameric: "A la luz del día y a la de lámpara",
     metamericPair: (name, sentence) => `${name}: ${sentence}`,
@@ -272,7 +273,10 @@ export const PAGES: AnyWords<PageWords> = {
     chroma: "Croma Munsell",
     value: "Valor Munsell",
     valueTitle: "La gama por valor y croma",
-    difference: (deltaE) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE, inWhite) =>
+      inWhite === undefined
+        ? `solo \u0394E00 ${deltaE}`
+        : `solo \u0394E00 ${deltaE}; en ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Su aceite junto al resto de la gama",
     dryingTitle: "Su secado junto al resto de la gama",
     placeDescription: (name, value, count, lowest, highest) =>

@@ -63,8 +63,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     trial: (date) => `À regarder le ${date}`,
     "second-lot": (lots, colours) =>
       lots === 0
-        ? `Aucun lot n’est encore consigné, et rien ne dit comment les lots diffèrent, pour ${colours}`
-        : `Un seul lot est consigné, et un second dirait comment les lots diffèrent, pour ${colours}`,
+        ? `Aucun lot n’est encore consigné de celles-ci, et rien ne dit comment leurs lots diffèrent\u202f: ${colours}`
+        : `Un seul lot est consigné de celles-ci\u202f; un second dirait comment leurs lots diffèrent\u202f: ${colours}`,
     "lot-planned": (number) =>
       `Le lot ${number} est prévu et pas encore fait\u202f: sa fiche de fabrication est prête`,
     "lot-unread": (number) =>

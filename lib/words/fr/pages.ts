@@ -75,8 +75,9 @@ export const PAGES: AnyWords<PageWords> = {
   demonstration: "Démonstration\u202f: tout ici est inventé.",
   ragLine:
     "Les chiffons imbibés d’huile siccative peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors jusqu’à ce qu’ils durcissent, ou les tremper dans l’eau dans un bidon métallique fermé. Jamais à la poubelle ni en tas.",
+  fromPapers: "D’après les documents de nos fournisseurs.",
   cautionLine:
-    "D’après les documents de nos fournisseurs. L’étiquette, la fiche de données de sécurité, vos règles locales et la pratique habilitée priment.",
+    "L’étiquette, la fiche de données de sécurité, vos règles locales et la pratique habilitée priment.",
   build: (date) =>
     date === undefined
       ? "Établi d’après des relevés sans date."
@@ -264,7 +265,7 @@ export const PAGES: AnyWords<PageWords> = {
   },
   range: {
     ends: { low: "le moins", high: "le plus" },
-    sameColour: "D’aspect semblable",
+    sameColour: "Semblables au sortir du tube",
     samePigment: "Faites du même pigment",
     metameric: "À la lumière du jour et à la lampe",
     metamericPair: (name, sentence) => `${name}\u202f: ${sentence}`,
@@ -274,7 +275,10 @@ export const PAGES: AnyWords<PageWords> = {
     chroma: "Chroma Munsell",
     value: "Valeur Munsell",
     valueTitle: "La gamme par valeur et chroma",
-    difference: (deltaE) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE, inWhite) =>
+      inWhite === undefined
+        ? `seule \u0394E00 ${deltaE}`
+        : `seule \u0394E00 ${deltaE}; dans ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Son huile à côté du reste de la gamme",
     dryingTitle: "Son séchage à côté du reste de la gamme",
     placeDescription: (name, value, count, lowest, highest) =>
