@@ -4,6 +4,7 @@ import { answerEntry } from "./answer-entry.ts";
 import { colourTile, wallOrder } from "./colour-tile.ts";
 import { pairAddress, pairHeading } from "./compare-pages.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { sharedPicture } from "./shared-picture.ts";
 import { pageHead } from "./site-frame.ts";
 
 const MOST_LINKS = 4;
@@ -20,6 +21,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
   return {
     kind: "home",
     ...pageHead(context, place, name, about ?? promise),
+    ...sharedPicture(context, "", promise),
     promise,
     press: text.press,
     wall: text.wall,

@@ -4,7 +4,7 @@ import type { AnyPageView } from "../blocks/page-kinds.ts";
 import type { SiteView } from "../present/views.ts";
 import type { LaidOutCards } from "./laid-out-cards.ts";
 import type { RangeCards } from "../print/range-cards.ts";
-import type { Sheet } from "../sheet/sheet.ts";
+import type { SitePicture } from "../pictures/site-pictures.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 
 /** The sheets as paper takes them, in order of slug. */
@@ -50,8 +50,8 @@ export interface Site {
   readonly translated?: readonly { readonly folder: string; readonly site: Site }[];
   /** Where scripts that say words of another language go, by the folder of that language. */
   readonly scripts?: readonly { readonly folder: string; readonly language: Language }[];
-  /** Colours that a picture to pass on is made of. */
-  readonly sheets?: readonly Sheet[];
+  /** Pictures to pass on. */
+  readonly pictures?: readonly SitePicture[];
   /** What a build may put on paper. */
   readonly prints?: RangeToPrint;
   readonly papers?: readonly BinaryFile[];
