@@ -14,6 +14,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   mullstone publish --to TARGET say what would differ from what is published, and bring the site there
   mullstone pack                put the whole content folder into one file
   mullstone unpack FILE         bring it back into a new folder, every file as it was
+  mullstone migrate             say how records of another version are written today; with --write rewrite them
   mullstone read FILE           say what an instrument's file holds, and write it as a reading
   mullstone new KIND "Name"     write a commented starter record of a workshop, pigment, vehicle, colour, answer, lot or trial
 
@@ -37,8 +38,10 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --incomplete     of cards: those without a colour or a price as well
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --to TARGET      of publish: a folder, rsync:USER@HOST:/FOLDER/ or s3:BUCKET/FOLDER
+                   of migrate the version that records are to be of (default: this program's)
   --endpoint URL   of publish: where a store that speaks as S3 does is reached (default: AWS_ENDPOINT_URL, else that of AWS_REGION)
-  --dry-run        of publish: say what would differ and which files would move, and move none
+  --dry-run        of publish: say what would differ and which files would move, and move none; of migrate what it does without --write
+  --write          of migrate: rewrite the records
   --confirm WHAT   of publish: removals, cautions or both, commas between: a colour may go, a caution may get weaker
   --claims warn    claims of answers that no longer hold are warnings (default: error)
 `;
@@ -53,6 +56,7 @@ const COMMANDS: readonly string[] = [
   "publish",
   "pack",
   "unpack",
+  "migrate",
   "read",
   "new",
 ];
@@ -108,6 +112,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         to: { type: "string" },
         endpoint: { type: "string" },
         "dry-run": { type: "boolean", default: false },
+        write: { type: "boolean", default: false },
         confirm: { type: "string" },
         help: { type: "boolean", short: "h", default: false },
       },
@@ -198,6 +203,12 @@ export async function runCommand(args: readonly string[]): Promise<number> {
       return (await import("./pack.ts")).pack(options, values.output ?? "content.tgz");
     case "unpack":
       return (await import("./pack.ts")).unpack(options, words[0]);
+    case "migrate":
+      if (words.length > 0)
+        return complaint(`migrate takes no ${words[0] ?? ""}: its folder is named by --content`);
+      return values.write && values["dry-run"]
+        ? complaint("--write and --dry-run can't both be meant: without --write nothing is written")
+        : (await import("./migrate.ts")).migrate(options, values.to, values.write);
     case "read":
       return words.length > 1
         ? complaint("A file is read by: mullstone read FILE")
@@ -207,7 +218,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     default: {
       const near = nearestWord(command, COMMANDS);
       return complaint(
-        `There is no command ${command}: it is start, build, check, cards, labels, next, publish, pack, unpack, read or new${near === undefined ? "" : `; nearest: ${near}`}`,
+        `There is no command ${command}: it is start, build, check, cards, labels, next, publish, pack, unpack, migrate, read or new${near === undefined ? "" : `; nearest: ${near}`}`,
       );
     }
   }

@@ -18,9 +18,10 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   scale: ["read"],
   uses: ["check"],
   json: ["check"],
-  to: ["publish"],
+  to: ["publish", "migrate"],
   endpoint: ["publish"],
-  "dry-run": ["publish"],
+  "dry-run": ["publish", "migrate"],
+  write: ["migrate"],
   confirm: ["publish"],
 };
 

@@ -1,10 +1,11 @@
-import { existsSync, lstatSync, readFileSync, renameSync, writeFileSync } from "node:fs";
-import { dirname, join, resolve } from "node:path";
+import { lstatSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { resolve } from "node:path";
 import { packedFolder, unpackedFiles, writeUnpacked } from "../publish/packed-folder.ts";
 import { asFault, OutputFault } from "../site/output-fault.ts";
 import { isWithin } from "../site/output-place.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { counted, say, seconds } from "./told.ts";
+import { isUnderGit } from "./under-git.ts";
 
 /** Put a content folder into one file that can be brought back whole. */
 export async function pack(
@@ -56,10 +57,4 @@ export async function unpack(
     process.stderr.write(`${asFault(error, file).message}\n`);
     return 1;
   }
-}
-
-function isUnderGit(folder: string): boolean {
-  if (existsSync(join(folder, ".git"))) return true;
-  const above = dirname(folder);
-  return above !== folder && isUnderGit(above);
 }

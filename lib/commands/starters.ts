@@ -1,4 +1,5 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { RECORDS_VERSION } from "../records/schema/records-version.ts";
 
 /** A record as it is begun: where it goes, its text, and what has to be filled in before `check` accepts it. */
 export interface Starter {
@@ -75,7 +76,8 @@ function pigmentWanted(slug: string, pigments: readonly string[]): string {
 }
 
 function workshopText(name: string): string {
-  return `name: ${JSON.stringify(name)}
+  return `recordsVersion: ${RECORDS_VERSION}
+name: ${JSON.stringify(name)}
 # What every label has to give of its supplier:
 # address: "1 Mill Lane, Town"
 # telephone: "000 000 000"

@@ -4,6 +4,8 @@ import { decimalText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type NeighboursSectionView, type PictureView } from "../present/views.ts";
 import { placeInRange } from "../plots/place-in-range.ts";
+import type { Neighbour } from "../collection/lab-index.ts";
+import { apartInWhite } from "../collection/let-down-alike.ts";
 import { sameColourOtherPigment, samePigmentOtherColour } from "../collection/collection.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { colourCard } from "./colour-card.ts";
@@ -21,18 +23,32 @@ export function rangeSection(page: SheetPage): NeighboursSectionView | undefined
   } = page;
   const text = words.pages.range;
   const bySlug = new Map(context.sheets.map((worded) => [worded.sheet.slug, worded.sheet]));
-  const card = (slug: string, line?: string) => {
+  const card = (slug: string, line?: string, inWhite?: string) => {
     const worded = context.sheets.find((other) => other.sheet.slug === slug);
     return worded === undefined
       ? []
-      : [{ ...colourCard(worded, context, page.place), ...(line === undefined ? {} : { line }) }];
+      : [
+          {
+            ...colourCard(worded, context, page.place, inWhite),
+            ...(line === undefined ? {} : { line }),
+          },
+        ];
+  };
+  const alike = ({ slug, deltaE00 }: Neighbour) => {
+    const other = bySlug.get(slug);
+    const inWhite = other && apartInWhite(sheet, other);
+    const line = text.difference(
+      decimalText(deltaE00, 1),
+      inWhite && { white: inWhite.white.name, deltaE: decimalText(inWhite.deltaE00, 1) },
+    );
+    return card(slug, line, inWhite?.white.slug);
   };
   const groups = [
     {
       heading: text.sameColour,
       cards: sameColourOtherPigment(sheet, bySlug, context.range)
         .slice(0, MOST_CARDS)
-        .flatMap(({ slug, deltaE00 }) => card(slug, text.difference(decimalText(deltaE00, 1)))),
+        .flatMap(alike),
     },
     {
       heading: text.samePigment,

@@ -133,7 +133,9 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
         : undefined,
       detail: !isByContrast
         ? isKnown(opacityClass) && inputsOf(opacityClass).includes(scatteringPower)
-          ? detail.byScatter
+          ? opacityClass.value === "opaque"
+            ? detail.byBody
+            : detail.byScatter
           : undefined
         : film !== undefined
           ? detail.film(film)

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
-import { extname, join } from "node:path";
+import { join } from "node:path";
 import { AwsClient } from "aws4fetch";
+import { lookup } from "mrmime";
 import { isLongLived, LONG_LIVED } from "../site/host-files.ts";
 import { MANIFEST } from "../site/output-manifest.ts";
 import { OutputFault } from "../site/output-fault.ts";
@@ -9,25 +10,6 @@ import type { PublishTarget } from "./publish-target.ts";
 /** Requests at once. */
 const AT_ONCE = 6;
 const RETRIES = 4;
-
-const TYPES: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".css": "text/css; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".json": "application/json",
-  ".xml": "application/xml",
-  ".cxf": "application/xml",
-  ".csv": "text/csv; charset=utf-8",
-  ".txt": "text/plain; charset=utf-8",
-  ".svg": "image/svg+xml",
-  ".png": "image/png",
-  ".jpg": "image/jpeg",
-  ".webp": "image/webp",
-  ".avif": "image/avif",
-  ".pdf": "application/pdf",
-  ".zip": "application/zip",
-  ".woff2": "font/woff2",
-};
 
 /**
  * A bucket of a store that speaks as S3 does. Each file appears whole; first what pages load, then pages and data, then
@@ -96,7 +78,7 @@ export function bucketTarget(
             method: "PUT",
             body: readFileSync(join(outputDir, path)),
             headers: {
-              "content-type": TYPES[extname(path)] ?? "application/octet-stream",
+              "content-type": contentType(path),
               "cache-control": isLongLived(path) ? LONG_LIVED : "no-cache",
             },
           },
@@ -116,6 +98,12 @@ export function bucketTarget(
       });
     },
   };
+}
+
+/** Texts are all in UTF-8; of CxF, which no table has, it is known that it is XML. */
+function contentType(path: string): string {
+  const type = lookup(path.replace(/\.cxf$/, ".xml")) ?? "application/octet-stream";
+  return /^text\/|javascript/.test(type) ? `${type}; charset=utf-8` : type;
 }
 
 function bucketRoot(endpoint: string, folders: readonly string[]): string {

@@ -7,17 +7,9 @@ export interface DrierMetalShare {
   readonly percent: number | undefined;
 }
 
-/** The metals of a drier that bear on drying, as its record lists them: under `metals`, or one under `metal`. */
-export function drierMetals({
-  metal,
-  metalPercent,
-  metals,
-}: Pick<VehicleRecord, "metal" | "metalPercent" | "metals">): DrierMetalShare[] {
-  if (metals !== undefined)
-    return metals.flatMap((one) =>
-      isDrierMetal(one.metal) ? [{ metal: one.metal, percent: one.percent }] : [],
-    );
-  return metal === undefined ? [] : [{ metal, percent: metalPercent }];
+/** The metals of a drier that bear on drying, as its record lists them. */
+export function drierMetals({ metals = [] }: Pick<VehicleRecord, "metals">): DrierMetalShare[] {
+  return metals.flatMap(({ metal, percent }) => (isDrierMetal(metal) ? [{ metal, percent }] : []));
 }
 
 function isDrierMetal(metal: string): metal is DrierMetal {

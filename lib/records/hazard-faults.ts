@@ -25,7 +25,6 @@ export function hazardFaults(
   ]);
   const vehicles = [...files.vehicles.values()].flatMap((parsed) => [
     ...substanceFaults(parsed, parsed.record, metals),
-    ...twoLists(parsed),
   ]);
   const labels = [...files.colours.values()].flatMap((parsed) => {
     const { label, ufi } = parsed.record;
@@ -69,7 +68,7 @@ function substanceFaults(
       : wholeFaults(
           parsed,
           "metals",
-          record.metals.reduce((sum, { percent }) => sum + percent, 0),
+          record.metals.reduce((sum, { percent = 0 }) => sum + percent, 0),
           100,
         )),
   ];
@@ -180,25 +179,6 @@ function wholeFaults(
         message: `The ${list} add up to ${Number(total.toPrecision(6))}, more than ${whole}`,
         actual: String(Number(total.toPrecision(6))),
         expected: `at most ${whole}`,
-      },
-      parsed,
-      [],
-    ),
-  ];
-}
-
-function twoLists(
-  parsed: Parsed<{ readonly metal?: string | undefined; readonly metals?: unknown }>,
-): Diagnostic[] {
-  const { metal, metals } = parsed.record;
-  if (metal === undefined || metals === undefined) return [];
-  return [
-    diagnostic(
-      {
-        path: ["metal"],
-        message: "metal stands beside a list of metals: give metal and metalPercent, or metals",
-        actual: metal,
-        expected: "metal and metalPercent, or metals",
       },
       parsed,
       [],

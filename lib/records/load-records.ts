@@ -42,6 +42,7 @@ import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
 import { siteBase } from "./site-base.ts";
 import { siteFaults } from "./site-faults.ts";
+import { versionFaults } from "./version-faults.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes, unitSlips } from "./unit-slips.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
@@ -78,6 +79,9 @@ export function checkedRecords(
 ): LoadedRecords {
   const { tables, diagnostics: ofTables } = loadedTables();
   const diagnostics = [...ofTables, ...tree.diagnostics];
+  const otherVersion = versionFaults(tree.files);
+  if (otherVersion.length > 0)
+    return { diagnostics: inOrder([...diagnostics, ...otherVersion]), notes: [] };
   const { knowledge, hazard } = tables === undefined ? NOTHING_KNOWN : knownOf(tables);
   const files = parsedFiles(tree, diagnostics, parsers);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);

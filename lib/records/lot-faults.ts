@@ -138,12 +138,12 @@ function geometryFaults(lot: Lot, colour: Colour | undefined): Diagnostic[] {
   const readings: readonly (readonly [RecordPath, Reading | undefined])[] = [
     [["masstone"], lot.masstone],
     ...lot.letDowns.map(({ reading }, i): readonly [RecordPath, Reading] => [
-      ["letDowns", i],
+      ["tints", i],
       reading,
     ]),
     [["standard", "masstone"], lot.standard?.masstone],
     ...(lot.standard?.letDowns ?? []).map(({ reading }, i): readonly [RecordPath, Reading] => [
-      ["standard", "letDowns", i],
+      ["standard", "tints", i],
       reading,
     ]),
   ];

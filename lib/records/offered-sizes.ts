@@ -69,7 +69,7 @@ export function offeredSizes(
     add(colour, {
       ...size,
       ...(price === undefined ? {} : { price: roundedPrice(price, rule) }),
-      place: (key) => place(key === "ml" ? "size" : key),
+      place,
     });
   }
   const sizes = [...bySlug].flatMap(([slug, own]) => own.map((size) => ({ slug, ...size })));

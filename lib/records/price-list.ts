@@ -9,9 +9,17 @@ import { writtenNumber } from "./readings/written-number.ts";
 import { within } from "./schema/reach.ts";
 
 /** Columns of prices.csv; the first three are in every list. */
-const COLUMNS = ["colour", "size", "price", "code", "ean"] as const;
-const REQUIRED: readonly Column[] = ["colour", "size", "price"];
+const COLUMNS = ["colour", "ml", "price", "code", "ean"] as const;
+const REQUIRED: readonly Column[] = ["colour", "ml", "price"];
 type Column = (typeof COLUMNS)[number];
+/** What a cell of it is called in a sentence. */
+const NAMES: Readonly<Record<Column, string>> = {
+  colour: "colour",
+  ml: "size",
+  price: "price",
+  code: "code",
+  ean: "ean",
+};
 
 /** One line of prices.csv. */
 export interface PriceRow {
@@ -69,7 +77,7 @@ function columnPlaces(
       faults.add({
         rule: "price-column",
         at: header[0] ?? { line: 1, column: 1 },
-        message: `The price list has no column ${column}: its first line is colour,size,price, with code and ean where they are used`,
+        message: `The price list has no column ${column}: its first line is colour,ml,price, with code and ean where they are used`,
         actual: header.map(({ text }) => text).join(", "),
         expected: COLUMNS.join(", "),
       });
@@ -92,16 +100,16 @@ function priceRow(
       at: cell(column),
       message:
         text === ""
-          ? `The ${column} is missing: it is ${expected}`
-          : `The ${column} can't be "${text}": it is ${expected}`,
+          ? `The ${NAMES[column]} is missing: it is ${expected}`
+          : `The ${NAMES[column]} can't be "${text}": it is ${expected}`,
       actual: text === "" ? "nothing" : text,
       expected,
     });
   };
   const colour = cell("colour").text;
   if (colour === "") refuse("colour", "a file of colours/, without its ending");
-  const ml = within("ml").safeParse(writtenNumber(cell("size").text.replace(/\s*ml$/i, ""))).data;
-  if (ml === undefined) refuse("size", "contents in millilitres, such as 40 ml");
+  const ml = within("ml").safeParse(writtenNumber(cell("ml").text.replace(/\s*ml$/i, ""))).data;
+  if (ml === undefined) refuse("ml", "contents in millilitres, such as 40");
   const written = cell("price").text;
   const price = written === "" ? undefined : within("price").safeParse(writtenNumber(written)).data;
   if (written !== "" && price === undefined)

@@ -73,7 +73,7 @@ export function referenceFaults(
     if (record.vehicle !== undefined) refer(colour, ["vehicle"], record.vehicle, ["vehicles"]);
   }
   for (const lot of files.lots.values()) {
-    const { colour, pigments, oil, additions = [], letDowns = [], standard } = lot.record;
+    const { colour, pigments, oil, additions = [], tints = [], standard } = lot.record;
     refer(lot, ["colour"], colour, ["colours"]);
     pigments.forEach(({ pigment }, i) =>
       refer(lot, ["pigments", i, "pigment"], pigment, ["pigments"]),
@@ -82,11 +82,11 @@ export function referenceFaults(
     additions.forEach(({ vehicle }, i) =>
       refer(lot, ["additions", i, "vehicle"], vehicle, ["vehicles"]),
     );
-    (standard?.letDowns ?? []).forEach(({ white }, i) =>
-      refer(lot, ["standard", "letDowns", i, "white"], white, ["colours", "pigments"]),
+    (standard?.tints ?? []).forEach(({ white }, i) =>
+      refer(lot, ["standard", "tints", i, "white"], white, ["colours", "pigments"]),
     );
-    letDowns.forEach(({ white }, i) =>
-      refer(lot, ["letDowns", i, "white"], white, ["colours", "pigments"]),
+    tints.forEach(({ white }, i) =>
+      refer(lot, ["tints", i, "white"], white, ["colours", "pigments"]),
     );
   }
   for (const trial of files.trials.values()) {

@@ -6,7 +6,7 @@ import type { LotRecord } from "./schema/lot.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
-type LetDownForm = NonNullable<LotRecord["letDowns"]>[number];
+type LetDownForm = NonNullable<LotRecord["tints"]>[number];
 
 /** A lot with its readings, and each drawdown of one paint by itself where several are averaged. */
 export function resolvedLot(
@@ -48,13 +48,13 @@ export function resolvedLot(
     file,
     record,
     place: yaml.place,
-    letDowns: letDowns(record.letDowns, ["letDowns"]),
+    letDowns: letDowns(record.tints, ["tints"]),
     ...(masstone === undefined ? {} : { masstone }),
     ...(standard === undefined
       ? {}
       : {
           standard: {
-            letDowns: letDowns(standard.letDowns, ["standard", "letDowns"]),
+            letDowns: letDowns(standard.tints, ["standard", "tints"]),
             ...(standardMasstone === undefined ? {} : { masstone: standardMasstone }),
           },
         }),

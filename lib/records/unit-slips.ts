@@ -75,17 +75,14 @@ function flashFaults({ record, yaml }: Parsed<VehicleRecord>): Diagnostic[] {
 
 function metalFaults({ record, yaml }: Parsed<VehicleRecord>): Diagnostic[] {
   if (record.kind !== "drier") return [];
-  return [
-    { percent: record.metalPercent, path: ["metalPercent"] },
-    ...(record.metals ?? []).map(({ percent }, i) => ({ percent, path: ["metals", i, "percent"] })),
-  ].flatMap(({ percent, path }): Diagnostic[] =>
+  return (record.metals ?? []).flatMap(({ percent }, i): Diagnostic[] =>
     percent === undefined || percent < MOST_DRIER_METAL_PERCENT
       ? []
       : [
           {
             severity: "warning",
             rule: "records/drier-metal",
-            place: yaml.place(path),
+            place: yaml.place(["metals", i, "percent"]),
             message: `No drier is sold with ${percent} % of one metal: all have less than ${MOST_DRIER_METAL_PERCENT} %`,
             actual: `${percent} %`,
             expected: `less than ${MOST_DRIER_METAL_PERCENT} %`,

@@ -195,13 +195,9 @@ function metalFaults(
   complain: (path: RecordPath, fault: Fault) => void,
 ): void {
   if (record.kind !== "drier") return;
-  const shares = [
-    { percent: record.metalPercent, path: ["metalPercent"] },
-    ...(record.metals ?? []).map(({ percent }, i) => ({ percent, path: ["metals", i, "percent"] })),
-  ];
-  for (const { percent, path } of shares)
+  record.metals?.forEach(({ percent }, i) => {
     if (percent !== undefined && percent < LEAST_DRIER_METAL_PERCENT)
-      complain(path, {
+      complain(["metals", i, "percent"], {
         severity: "warning",
         rule: "records/drier-metal",
         message: `A drier of ${percent} % metal hardly dries: driers are sold with ${LEAST_DRIER_METAL_PERCENT} % or more`,
@@ -209,6 +205,7 @@ function metalFaults(
         expected: `${LEAST_DRIER_METAL_PERCENT} % or more`,
         hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`,
       });
+  });
 }
 
 /** An estimate's two ends in the wrong order, at whatever depth. */

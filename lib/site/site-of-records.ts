@@ -1,14 +1,8 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { answerIndex, answerPage, answerPath } from "../answers/answer-pages.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
-import {
-  catalogueGrid,
-  catalogueTable,
-  ORDERS,
-  orderPath,
-  WHITES_PATH,
-} from "../pages/catalogue-pages.ts";
 import { cautionLine } from "../pages/caution-line.ts";
+import { catalogueGrid, catalogueTable, ORDERS, orderPaths } from "../pages/catalogue-pages.ts";
 import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
 import { formerPage, formerPages } from "../pages/former-page.ts";
 import { homePage } from "../pages/home-page.ts";
@@ -31,11 +25,10 @@ import { benchPage, benchPath } from "../pages/bench-page.ts";
 import { evidencePage, evidencePath } from "../pages/evidence-page.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { cardSizes } from "../print/card-size.ts";
-import { cardsFolder, cardsPage } from "../print/cards-page.ts";
+import { cardsPage, cardsPaths } from "../print/cards-page.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
-import { searchDocuments } from "../pages/search-documents.ts";
 import { NOT_FOUND_PATH, siteFrame } from "../pages/site-frame.ts";
-import { whitesPage } from "../pages/whites-page.ts";
+import { whitesPage, whitesPaths } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
@@ -43,6 +36,7 @@ import { sitePictures } from "../pictures/site-pictures.ts";
 import { hostFiles } from "./host-files.ts";
 import { exchangeFiles } from "./exchange-files.ts";
 import { mixingFiles } from "./mixing-files.ts";
+import { searchFiles } from "./search-files.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
@@ -225,12 +219,18 @@ function plannedPages(
   const lost: PagePlace = { path: NOT_FOUND_PATH, root: context.records.siteBase };
   return [
     page("index.html", (place) => homePage(context, place)),
-    page(orderPath("grid"), (place) => catalogueGrid(context, place)),
-    ...ORDERS.map((order) =>
-      page(orderPath(order), (place) => catalogueTable(order, context, place)),
+    ...orderPaths("grid", context).map((path, nth) =>
+      page(path, (place) => catalogueGrid(nth, context, place)),
+    ),
+    ...ORDERS.flatMap((order) =>
+      orderPaths(order, context).map((path, nth) =>
+        page(path, (place) => catalogueTable(order, nth, context, place)),
+      ),
     ),
     ...(context.sheets.some(({ sheet }) => isNearNeutral(sheet))
-      ? [page(WHITES_PATH, (place) => whitesPage(context, place))]
+      ? whitesPaths(context).map((path, nth) =>
+          page(path, (place) => whitesPage(nth, context, place)),
+        )
       : []),
     ...published.map(({ worded }) =>
       page(`colours/${worded.sheet.slug}/index.html`, (place) => sheetPage(worded, context, place)),
@@ -262,9 +262,9 @@ function plannedPages(
         answerPage(held, context, place, answers.index),
       ),
     ),
-    ...cardSizes(context.records.workshop).map((size) =>
-      page(`${cardsFolder(size, context)}index.html`, (place) =>
-        cardsPage(cards, size, context, place),
+    ...cardSizes(context.records.workshop).flatMap((size) =>
+      cardsPaths(cards, size, context).map((path, nth) =>
+        page(path, (place) => cardsPage(cards, size, nth, context, place)),
       ),
     ),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
@@ -329,10 +329,7 @@ function dataFiles({ published, context }: WorkedSite, pages: readonly PageEntry
     { path: "catalogue.json", text: catalogueJson(published, records) },
     { path: "catalogue.csv", text: catalogueCsv(published, records, context) },
     { path: "figures.csv", text: figuresCsv(published) },
-    {
-      path: "search-index.js",
-      text: `globalThis.searchDocuments=${JSON.stringify(searchDocuments(context))};\n`,
-    },
+    ...searchFiles(context),
     ...published.map((one) => ({
       path: `colours/${one.worded.sheet.slug}/sheet.json`,
       text: sheetJson(one),

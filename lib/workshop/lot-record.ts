@@ -52,7 +52,7 @@ ${
 # yieldG: ${Math.round(plan.paintG * (1 - lost))}
 # tubes: [{ ml: ${fills[0]?.ml ?? 40}, count: 0, massG: 0 }]
 # masstone: { reading: my-file.csv, column: [masstone 1, masstone 2] }
-# letDowns:
+# tints:
 #   - { white: ${letDown?.white ?? "titanium-white"}, massRatio: "${letDown?.massRatio ?? "1:20"}", ratioKind: ${letDown?.ratioKind ?? "paint"}, reading: my-file.csv, column: [let-down 1, let-down 2] }
 `;
 }

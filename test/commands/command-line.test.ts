@@ -16,11 +16,11 @@ describe("a command line that is not understood is told in one line", () => {
   test.each<[readonly string[], string]>([
     [
       ["biuld"],
-      "There is no command biuld: it is start, build, check, cards, labels, next, publish, pack, unpack, read or new; nearest: build\n",
+      "There is no command biuld: it is start, build, check, cards, labels, next, publish, pack, unpack, migrate, read or new; nearest: build\n",
     ],
     [
       ["upload"],
-      "There is no command upload: it is start, build, check, cards, labels, next, publish, pack, unpack, read or new\n",
+      "There is no command upload: it is start, build, check, cards, labels, next, publish, pack, unpack, migrate, read or new\n",
     ],
     [["build", "--date", "2026-02-30"], "--date can't be 2026-02-30: it takes a day, YYYY-MM-DD\n"],
     [["build", "--date", "30.6.2026"], "--date can't be 30.6.2026: it takes a day, YYYY-MM-DD\n"],

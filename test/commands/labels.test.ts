@@ -19,7 +19,7 @@ const { home } = contentFolder({
   "workshop.yaml": WORKSHOP,
   "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 6\nhazards: []\n",
   "vehicles/linseed-oil.yaml": "name: Linseed oil\nkind: oil\noil: linseed\nhazards: []\n",
-  "prices.csv": "colour,size,price,code,ean\nlamp-black,40 ml,8,A,6291041500213\n",
+  "prices.csv": "colour,ml,price,code,ean\nlamp-black,40 ml,8,A,6291041500213\n",
 });
 const run = (...options: string[]): Promise<CommandRun> =>
   mullstone(["labels", ...options], { cwd: home });
@@ -70,7 +70,7 @@ describe("labels of a workshop", () => {
       "workshop.yaml": WORKSHOP,
       "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 6\nhazards: []\n",
       "vehicles/linseed-oil.yaml": "name: Linseed oil\nkind: oil\noil: linseed\nhazards: []\n",
-      "prices.csv": "colour,size,price\nlamp-black,40 ml,8\n",
+      "prices.csv": "colour,ml,price\nlamp-black,40 ml,8\n",
       "readings/lots.csv": flatReadings({ alike: 0.02, grey: 0.2 }),
       "lots/lb-1.yaml": lot("LB-1", "2026-04-01", read("alike")),
       "lots/lb-2.yaml": lot("LB-2", "2026-05-01", read("grey")),

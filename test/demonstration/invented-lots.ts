@@ -255,7 +255,7 @@ colour: ${paint}
 date: ${date}
 ${weighedText(paint, set, number)}
 masstone: { ${reading}, column: [${number} masstone 1, ${number} masstone 2] }
-letDowns:
+tints:
   - { white: titanium-white, massRatio: "1:${set.parts}", ratioKind: paint, ${reading}, column: [${number} let-down 1, ${number} let-down 2] }
 ${note === undefined ? "" : `note: ${note}\n`}`;
 }
@@ -268,7 +268,7 @@ colour: ${paint}
 date: ${date}
 ${weighedText(paint, set, number)}
 masstone: { ${reading}, column: ${masstone} }
-letDowns:
+tints:
   - { white: titanium-white, massRatio: "1:${set.parts}", ratioKind: paint, ${reading}, column: "titanium-white 1:${set.parts}" }
 `;
 }

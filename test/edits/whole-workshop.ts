@@ -128,7 +128,7 @@ oil: { vehicle: oil, massG: 450 }
 densityGPerCm3: 1.2
 yieldG: 930
 masstone: { reading: all.csv, column: black }
-letDowns:
+tints:
   - { white: white, massRatio: "1:5", ratioKind: paint, reading: all.csv, column: "black 1:5" }
 `,
   "trials/red-window.yaml": `kind: exposure
@@ -141,7 +141,7 @@ readings: [{ date: 2025-07-02, deltaEab: 0.4 }, { date: 2026-02-02, deltaEab: 1.
 `,
   "sources/paper.yaml": `citation: "A supplier's paper (invented)"\ndate: 2025-08-11\n`,
   "readings/all.csv": readings(),
-  "prices.csv": "colour,size,price\nwhite,40 ml,8\n",
+  "prices.csv": "colour,ml,price\nwhite,40,8\n",
   "answers/why.md": `---
 question: Why so much oil?
 summary: It takes {% figure black.oil.oilIndexGPer100g %}.

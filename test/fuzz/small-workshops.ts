@@ -93,7 +93,7 @@ masstone: { reading: small.csv, column: white }
 ---
 `,
     "readings/small.csv": csv({ black: BLACK, grey: GREY, white: WHITE }),
-    "prices.csv": "colour,size,price\nwhite,40 ml,8\n",
+    "prices.csv": "colour,ml,price\nwhite,40,8\n",
     "answers/why.md": `---
 question: Why so much oil?
 summary: It takes {% figure black.oil.oilIndexGPer100g %}.

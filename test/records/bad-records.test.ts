@@ -43,7 +43,7 @@ describe("keys and values", () => {
         [COLOUR]: colourWith("vehicle: oil"),
       },
       told: [
-        "content/vehicles/oil.yaml:3:1 error There is no key smell in this record; known: name, kind, oil, densityGPerCm3, metal, metalPercent, casNumber, whatItIs, pricePerKg, hazards, acuteToxicity, metals, workplaceLimit, components, flashPointC, initialBoilingPointC, kinematicViscosityMm2PerS, safetyDataSheet, date, translations records/unknown-key",
+        "content/vehicles/oil.yaml:3:1 error There is no key smell in this record; known: name, kind, oil, densityGPerCm3, casNumber, whatItIs, pricePerKg, hazards, acuteToxicity, metals, workplaceLimit, components, flashPointC, initialBoilingPointC, kinematicViscosityMm2PerS, safetyDataSheet, date, translations records/unknown-key",
       ],
     },
     {

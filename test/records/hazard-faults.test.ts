@@ -155,17 +155,6 @@ describe("what something is made of", () => {
       "manganeseDioxideFraction: 12",
       "2:27 error manganeseDioxideFraction is 12, and takes 1 or less records/schema",
     ),
-    {
-      what: "a drier of a metal and of a list of metals",
-      files: {
-        "vehicles/drier.yaml":
-          "name: Drier\nkind: drier\nmetal: cobalt\nmetals: [{ metal: cobalt, percent: 4 }]\n",
-        ...colourWith("additions: [{ vehicle: drier, percentOfOil: 1 }]"),
-      },
-      told: [
-        "content/vehicles/drier.yaml:3:8 error metal stands beside a list of metals: give metal and metalPercent, or metals records/hazard",
-      ],
-    },
   ]);
 });
 

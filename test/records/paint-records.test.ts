@@ -250,7 +250,8 @@ describe("a paint and its trials", () => {
     {
       what: "a drier of which the soap was taken for the metal",
       files: {
-        "vehicles/drier.yaml": "name: Cobalt drier\nkind: drier\nmetal: cobalt\nmetalPercent: 12\n",
+        "vehicles/drier.yaml":
+          "name: Cobalt drier\nkind: drier\nmetals: [{ metal: cobalt, percent: 12 }]\n",
         [COLOUR]: colourWith("additions:", "  - { vehicle: drier, percentOfOil: 20 }"),
       },
       told: [

@@ -17,7 +17,7 @@ describe("a price list", () => {
       ...SMALLEST_WORKSHOP,
       "workshop.yaml": `${CURRENCY["workshop.yaml"]}prices: { addPercent: 10, roundTo: 0.5, rounding: up }\n`,
       "prices.csv":
-        "size;colour;price;code;ean\n120 ml;lamp-black;19,20;B;6291041500213\n15;lamp-black;;A;\n",
+        "ml;colour;price;code;ean\n120 ml;lamp-black;19,20;B;6291041500213\n15;lamp-black;;A;\n",
       "colours/lamp-black.md": withSizes('[{ ml: 40, price: 8.1, ean: "7300011000017" }]'),
     });
     const { records, diagnostics } = loadRecords(content, home);
@@ -33,7 +33,7 @@ describe("a price list", () => {
   checkTold([
     {
       what: "a colour that there is not, with the nearest",
-      files: { ...CURRENCY, "prices.csv": "colour,size,price\nlamp-blak,40 ml,8\n" },
+      files: { ...CURRENCY, "prices.csv": "colour,ml,price\nlamp-blak,40 ml,8\n" },
       told: [
         `${LINE}:2:1 error There is no colour lamp-blak in colours/; nearest: lamp-black records/missing-colour`,
       ],
@@ -42,29 +42,29 @@ describe("a price list", () => {
       what: "cells that say no size, no price and no EAN",
       files: {
         ...CURRENCY,
-        "prices.csv": "colour,size,price,ean\nlamp-black,large,£8,6291041500214\n",
+        "prices.csv": "colour,ml,price,ean\nlamp-black,large,£8,6291041500214\n",
       },
       told: [
-        `${LINE}:2:12 error The size can't be "large": it is contents in millilitres, such as 40 ml records/price`,
+        `${LINE}:2:12 error The size can't be "large": it is contents in millilitres, such as 40 records/price`,
         `${LINE}:2:18 error The price can't be "£8": it is a number in the workshop's currency, without its sign records/price`,
         `${LINE}:2:21 error The ean can't be "6291041500214": it is 6291041500213, by the check digit of an EAN-13 records/price`,
       ],
     },
     {
       what: "a head that is not there, and one that nobody knows",
-      files: { ...CURRENCY, "prices.csv": "colour,ml,prize\nlamp-black,40,8\n" },
+      files: { ...CURRENCY, "prices.csv": "colour,mls,prize\nlamp-black,40,8\n" },
       told: [
-        `${LINE}:1:1 error The price list has no column size: its first line is colour,size,price, with code and ean where they are used records/price-column`,
-        `${LINE}:1:1 error The price list has no column price: its first line is colour,size,price, with code and ean where they are used records/price-column`,
-        `${LINE}:1:8 error A price list has no column "ml": its columns are colour, size, price, code, ean records/price-column`,
-        `${LINE}:1:11 error A price list has no column "prize": its columns are colour, size, price, code, ean; nearest: price records/price-column`,
+        `${LINE}:1:1 error The price list has no column ml: its first line is colour,ml,price, with code and ean where they are used records/price-column`,
+        `${LINE}:1:1 error The price list has no column price: its first line is colour,ml,price, with code and ean where they are used records/price-column`,
+        `${LINE}:1:8 error A price list has no column "mls": its columns are colour, ml, price, code, ean; nearest: ml records/price-column`,
+        `${LINE}:1:12 error A price list has no column "prize": its columns are colour, ml, price, code, ean; nearest: price records/price-column`,
       ],
     },
     {
       what: "a size that the colour's own record has already",
       files: {
         ...CURRENCY,
-        "prices.csv": "colour,size,price\nlamp-black,40 ml,9\n",
+        "prices.csv": "colour,ml,price\nlamp-black,40 ml,9\n",
         "colours/lamp-black.md": withSizes("[{ ml: 40, price: 8 }]"),
       },
       told: [
@@ -76,7 +76,7 @@ describe("a price list", () => {
       files: {
         ...CURRENCY,
         "prices.csv":
-          "colour,size,price,ean\nlamp-black,40 ml,9,6291041500213\nlamp-black,120,20,6291041500213\n",
+          "colour,ml,price,ean\nlamp-black,40 ml,9,6291041500213\nlamp-black,120,20,6291041500213\n",
       },
       told: [
         `${LINE}:3:19 error The EAN 6291041500213 is that of lamp-black in 40 ml already records/ean-twice`,
@@ -84,7 +84,7 @@ describe("a price list", () => {
     },
     {
       what: "prices of no currency, once",
-      files: { "prices.csv": "colour,size,price\nlamp-black,40 ml,9\nlamp-black,120 ml,9\n" },
+      files: { "prices.csv": "colour,ml,price\nlamp-black,40 ml,9\nlamp-black,120 ml,9\n" },
       told: [
         `${LINE}:2:18 warning There are prices, and workshop.yaml gives no currency: none of them is printed records/currency`,
       ],

@@ -61,6 +61,8 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   zod: /^lib\/(?:knowledge|records)\//,
   yaml: /^lib\/(?:knowledge|records)\//,
   aws4fetch: /^lib\/publish\/bucket-target\.ts$/,
+  mrmime: /^lib\/publish\/bucket-target\.ts$/,
+  diff: /^lib\/commands\/migrate\.ts$/,
   tar: /^lib\/publish\/packed-folder\.ts$/,
   saxes: /^lib\/records\/readings\//,
   "csv-parse": /^lib\/(?:knowledge|records\/readings)\//,

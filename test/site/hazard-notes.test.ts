@@ -72,7 +72,7 @@ describe("label texts", () => {
     );
     expect(found).toEqual([
       expect.stringMatching(
-        /^content\/workshop\.yaml:3:17 note The fr text of contains is from memory or ours/,
+        /^content\/workshop\.yaml:3:17 note The French text of contains is from memory or ours/,
       ),
     ]);
   });
@@ -82,7 +82,7 @@ describe("label texts", () => {
       line.endsWith("hazard/text-completed"),
     );
     expect(found).toHaveLength(2);
-    expect(found[1]).toMatch(/^content\/workshop\.yaml:3:17 note The fr texts? of .*P501/);
+    expect(found[1]).toMatch(/^content\/workshop\.yaml:3:17 note The French texts? of .*P501/);
     expect(found[1]).not.toContain("H302");
   });
 
@@ -91,7 +91,7 @@ describe("label texts", () => {
       { "pigments/earth.yaml": "name: Vermilion\ncolourIndexName: PR 106\nhazards: []\n" },
       "[de]",
     ).filter((line) => line.endsWith("hazard/text-to-review"));
-    expect(found).toContain("The de texts of contains, do not spray or heat, metal mercury");
+    expect(found).toContain("The German texts of contains, do not spray or heat, metal mercury");
   });
 
   test("that a language lacks are listed, and stay English on the sheet", () => {
@@ -127,7 +127,7 @@ describe("names of substances", () => {
     );
     expect(found).toHaveLength(1);
     expect(found[0]).toMatch(
-      /^content\/workshop\.yaml:3:17 warning No de name is known here for some soap: /,
+      /^content\/workshop\.yaml:3:17 warning No German name is known here for some soap: /,
     );
   });
 
@@ -135,7 +135,7 @@ describe("names of substances", () => {
     const found = notes(drier("cobalt naphthenate"), "[en, de]");
     expect(found.filter((line) => line.endsWith("hazard/name-missing"))).toEqual([]);
     expect(found.find((line) => line.endsWith("hazard/name-to-review"))).toContain(
-      "The de name of cobalt naphthenate is from memory",
+      "The German name of cobalt naphthenate is from memory",
     );
   });
 });

@@ -63,7 +63,7 @@ const RECORDS: RecordTexts = {
     "name: Lamp black\nsupplier: Quillfeather Merchants\npricePerKg: 7391.37\ndensityGPerCm3: 1.8\n",
   "vehicles/linseed-oil.yaml":
     "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: 0.931\npricePerKg: 6143.29\n",
-  "vehicles/drier.yaml": "name: Drier\nkind: drier\nmetal: zinc\nmetalPercent: 8\n",
+  "vehicles/drier.yaml": "name: Drier\nkind: drier\nmetals: [{ metal: zinc, percent: 8 }]\n",
   "lots/lb-2601.yaml": `number: LB-2601
 colour: lamp-black
 date: 2026-01-05

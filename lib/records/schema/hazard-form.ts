@@ -56,7 +56,9 @@ export const acuteDatum = z.strictObject({
 /** A metal in a drier, a pigment or a component, by mass. */
 export const metalShare = z.strictObject({
   metal: z.enum(RECORD_METALS),
-  percent: within("metalPercent").describe("mass of metal [%]"),
+  percent: within("metalPercent")
+    .optional()
+    .describe("mass of metal [%]; without it the metal is there, and nobody knows how much"),
 });
 
 export const casNumber = z

@@ -42,9 +42,9 @@ export const lotSchema = z.strictObject({
   densityGPerCm3: privateKey(within("densityGPerCm3")).optional().describe("of the paint"),
   retainedSample: privateKey(text).optional().describe("number of the sample that is kept"),
   masstone: plainReading.optional(),
-  letDowns: z.array(tint).max(20).optional(),
+  tints: z.array(tint).max(20).optional(),
   standard: z
-    .strictObject({ masstone: plainReading.optional(), letDowns: z.array(tint).max(20).optional() })
+    .strictObject({ masstone: plainReading.optional(), tints: z.array(tint).max(20).optional() })
     .optional()
     .describe("the retained standard, read again beside this lot: it is held against that"),
   yieldG: privateKey(within("massG")).optional().describe("what came off slab or mill"),

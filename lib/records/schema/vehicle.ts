@@ -3,7 +3,6 @@ import { amountOf, isoDate, longText, name, privateKey, webAddress } from "./amo
 import { casNumber, hazardRecord } from "./hazard-form.ts";
 import { within } from "./reach.ts";
 import { translations } from "./translations.ts";
-import { DRIER_METALS } from "../../drying/added-drier.ts";
 import { OILS } from "../../drying/oils.ts";
 import { VEHICLE_KINDS } from "./terms.ts";
 
@@ -13,11 +12,6 @@ export const vehicleSchema = z.strictObject({
   kind: z.enum(VEHICLE_KINDS),
   oil: z.enum(OILS).optional(),
   densityGPerCm3: amountOf("densityGPerCm3").optional(),
-  metal: z.enum(DRIER_METALS).optional().describe("of a drier of one metal"),
-  metalPercent: within("metalPercent")
-    .max(40)
-    .optional()
-    .describe("mass of metal in the drier [%]"),
   casNumber: casNumber.optional(),
   whatItIs: longText.optional(),
   pricePerKg: privateKey(within("price")).optional(),

@@ -15,6 +15,7 @@ import {
 import { spectralReading, surface } from "./reading-form.ts";
 import { tolerances } from "./tolerances.ts";
 import { translations } from "./translations.ts";
+import { RECORDS_VERSION } from "./records-version.ts";
 import { LEAST_UNCERTAINTY, within } from "./reach.ts";
 
 /** A size that bears the name of an earlier one is told at its own line. */
@@ -40,6 +41,13 @@ const pageAddress = z
 
 /** Who, where sold, in which languages: content/workshop.yaml. */
 export const workshopSchema = z.strictObject({
+  recordsVersion: z
+    .number()
+    .int()
+    .min(1)
+    .max(RECORDS_VERSION)
+    .optional()
+    .describe("of the form of all records; without it the first"),
   name,
   about: longText.optional(),
   demonstration: z

@@ -48,6 +48,7 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
       ...(added === 0 ? [] : [`${lines(added)} neu`]),
       ...(claims === 0 ? [] : [`${claims} ${claims === 1 ? "Aussage" : "Aussagen"} in Antworten`]),
     ].join(", "),
+  triedOn: (tried: number, all: number) => `gezählt an ${tried} der ${all} Farben, die es betrifft`,
   hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
   file: ENGLISH.file,
   dueLines: {
@@ -56,8 +57,8 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
     trial: (date: string) => `Am ${date} nachzusehen`,
     "second-lot": (lots: 0 | 1, colours: string) =>
       lots === 0
-        ? `Noch keine Charge aufgezeichnet, nichts sagt daher, wie sich Chargen unterscheiden, von ${colours}`
-        : `Eine Charge ist aufgezeichnet, und eine zweite sagte, wie sich Chargen unterscheiden, von ${colours}`,
+        ? `Von diesen ist noch keine Charge aufgezeichnet, daher sagt nichts, wie ihre Chargen sich unterscheiden: ${colours}`
+        : `Von diesen ist eine Charge aufgezeichnet; eine zweite würde sagen, wie ihre Chargen sich unterscheiden: ${colours}`,
     "lot-planned": (number: string) =>
       `Charge ${number} ist geplant und nicht gemacht: ihr Ansatzblatt liegt bereit`,
     "lot-unread": (number: string) =>

@@ -69,6 +69,8 @@ export const PAGES: AnyWords<PageWords> = {
     downloadsHeading: "Daten",
     handlingLink: "Alles zur Sicherheit",
     orders: "Reihenfolge",
+    parts: "Seite",
+    families: "Familie",
     coloursMade: "Farben daraus",
     languages: "Sprachen",
   },
@@ -268,7 +270,7 @@ export const PAGES: AnyWords<PageWords> = {
   },
   range: {
     ends: { low: "am wenigsten", high: "am meisten" },
-    sameColour: "Sieht ähnlich aus",
+    sameColour: "Aus der Tube ähnlich",
     samePigment: "Aus demselben Pigment",
     metameric: "Bei Tageslicht und bei Lampenlicht",
     metamericPair: (name: string, sentence: string) => `${name}: ${sentence}`,
@@ -278,7 +280,10 @@ export const PAGES: AnyWords<PageWords> = {
     chroma: "Munsell-Chroma",
     value: "Munsell-Helligkeit",
     valueTitle: "Das Sortiment nach Helligkeit und Chroma",
-    difference: (deltaE: string) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE: string, inWhite?: { white: string; deltaE: string }) =>
+      inWhite === undefined
+        ? `allein \u0394E00 ${deltaE}`
+        : `allein \u0394E00 ${deltaE}; in ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Ihr Öl neben dem übrigen Sortiment",
     dryingTitle: "Ihre Trocknung neben dem übrigen Sortiment",
     placeDescription: (
@@ -357,6 +362,11 @@ export const PAGES: AnyWords<PageWords> = {
     csv: "eine Zeile je Größe, für einen Laden zum Einlesen",
     figures: "eine Zeile je Farbe, jeder Wert mit seiner Herkunft",
     json: "die Liste der Blätter, für Programme",
+  },
+  parts: {
+    heading: (heading: string, page: number, pages: number) =>
+      `${heading}, Seite ${page} von ${pages}`,
+    onThisPage: (what: string) => `${what}, auf dieser Seite`,
   },
   catalogue: {
     heading: "Farben",
@@ -438,6 +448,8 @@ export const PAGES: AnyWords<PageWords> = {
       unread === 0
         ? `${count} Ölfarben, jede gezeigt, wie wir sie gemessen haben: allein und mit Weiß gemischt.`
         : `${count - unread} Ölfarben, wie wir sie gemessen haben, allein und mit Weiß gemischt, und ${unread} noch zu messen.`,
+    pressFamily:
+      "Tippen Sie auf eine Familie für ihre Farben und auf eine Farbe für ihr Blatt: was sie im Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     press:
       "Tippen Sie auf eine Farbe für ihr Blatt: was sie im Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     ask: "Fragen",

@@ -67,6 +67,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
       `änderte sich, wie Kategorie\u00a0${category} zulässt, in unserem eigenen Fenster; nicht die Prüfung der Norm`,
     expected: "was das Pigment erwarten lässt; hier nicht geprüft",
     film: (film: string) => `braucht ${film} trockenen Film`,
+    byBody: "nach dem Körper, schon in einem dünnen Film",
     byScatter: "nach dem Körper in einem dünnen Film; dick aufgetragen deckt auch die Dunkelheit",
     contrast: (ratio: string) => `Kontrastverhältnis ${ratio}`,
     asDrawn: "über einer schwarzweißen Prüfkarte; wie dick der Film war, ist nicht aufgezeichnet",

@@ -44,6 +44,8 @@ export const NEXT_STEPS = {
       ...(added === 0 ? [] : [`${lines(added)} that ${added === 1 ? "is" : "are"} new`]),
       ...(claims === 0 ? [] : [`${claims} ${claims === 1 ? "claim" : "claims"} of answers`]),
     ].join(", "),
+  triedOn: (tried: number, all: number) =>
+    `counted on ${tried} of the ${all} colours that it concerns`,
   hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
   file: (kind: keyof typeof RECORD, slug: string) => `${RECORD[kind]}/${slug}.${ENDING[kind]}`,
   /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */
@@ -56,8 +58,8 @@ export const NEXT_STEPS = {
     trial: (date: string) => `To be looked at on ${date}`,
     "second-lot": (lots: 0 | 1, colours: string) =>
       lots === 0
-        ? `No lot is recorded yet, so that nothing tells how lots part, of ${colours}`
-        : `One lot is recorded, and a second would tell how lots part, of ${colours}`,
+        ? `These have no lot recorded yet, so that nothing tells how their lots differ: ${colours}`
+        : `Of these one lot is recorded; a second would tell how their lots differ: ${colours}`,
     "lot-planned": (number: string) =>
       `Lot ${number} is planned and not made: its batch sheet is ready`,
     "lot-unread": (number: string) =>

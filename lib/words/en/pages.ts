@@ -58,6 +58,8 @@ export const PAGES = {
     downloadsHeading: "Data",
     handlingLink: "All about safety",
     orders: "Order",
+    parts: "Page",
+    families: "Family",
     coloursMade: "Colours made from it",
     languages: "Languages",
   },
@@ -253,7 +255,7 @@ export const PAGES = {
   },
   range: {
     ends: { low: "least", high: "most" },
-    sameColour: "Looks alike",
+    sameColour: "Alike from the tube",
     samePigment: "Made from the same pigment",
     metameric: "By daylight and by lamplight",
     metamericPair: (name: string, sentence: string) => `${name}: ${sentence}`,
@@ -263,7 +265,10 @@ export const PAGES = {
     chroma: "Munsell chroma",
     value: "Munsell value",
     valueTitle: "The range by value and chroma",
-    difference: (deltaE: string) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE: string, inWhite?: { white: string; deltaE: string }) =>
+      inWhite === undefined
+        ? `alone \u0394E00 ${deltaE}`
+        : `alone \u0394E00 ${deltaE}; in ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Its oil beside the rest of the range",
     dryingTitle: "Its drying beside the rest of the range",
     placeDescription: (
@@ -343,6 +348,11 @@ export const PAGES = {
     csv: "one line a size, for a shop to load",
     figures: "one line a colour, each figure with its standing",
     json: "the list of sheets, for programs",
+  },
+  parts: {
+    heading: (heading: string, page: number, pages: number) =>
+      `${heading}, page ${page} of ${pages}`,
+    onThisPage: (what: string) => `${what}, on this page`,
   },
   catalogue: {
     heading: "Colours",
@@ -425,6 +435,8 @@ export const PAGES = {
       unread === 0
         ? `${count} oil colours, each shown as we measured it: alone, and mixed with white.`
         : `${count - unread} oil colours as we measured them, alone and mixed with white, and ${unread} still to measure.`,
+    pressFamily:
+      "Press a family for its colours, and a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
     press:
       "Press a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
     ask: "Ask",

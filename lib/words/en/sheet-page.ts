@@ -62,6 +62,7 @@ export const SHEET_PAGE = {
       `changed as category ${category} allows, in our own window; not the standard test`,
     expected: "what its pigment leads us to expect; not tested here",
     film: (film: string) => `needs ${film} of dry film`,
+    byBody: "by its body, in a thin film",
     byScatter: "by its body in a thin film; laid thick, darkness covers too",
     contrast: (ratio: string) => `contrast ratio ${ratio}`,
     asDrawn: "over a black-and-white chart; how thick the film was is not recorded",

@@ -37,6 +37,7 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   },
   of: (thing, names) =>
     `${thing}: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` y ${names.length - 4} más` : ""}`,
+  triedOn: (tried, all) => `contado en ${tried} de los ${all} colores a los que atañe`,
   gain: (cleared, firmer, added, claims) =>
     [
       ...(cleared === 0
@@ -61,8 +62,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     trial: (date) => `Hay que mirarlo el ${date}`,
     "second-lot": (lots, colours) =>
       lots === 0
-        ? `Aún no hay ningún lote registrado, así que nada dice cómo difieren los lotes, de ${colours}`
-        : `Hay un solo lote registrado, y un segundo diría cómo difieren los lotes, de ${colours}`,
+        ? `De estos aún no hay ningún lote registrado, así que nada dice cómo difieren sus lotes: ${colours}`
+        : `De estos hay un solo lote registrado; un segundo diría cómo difieren sus lotes: ${colours}`,
     "lot-planned": (number) =>
       `El lote ${number} está previsto y sin hacer: su hoja de fabricación está lista`,
     "lot-unread": (number) =>

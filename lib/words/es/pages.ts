@@ -69,6 +69,8 @@ export const PAGES: AnyWords<PageWords> = {
     downloadsHeading: "Datos",
     handlingLink: "Todo sobre la seguridad",
     orders: "Orden",
+    parts: "Página",
+    families: "Familia",
     coloursMade: "Colores hechos de él",
     languages: "Idiomas",
   },
@@ -263,7 +265,7 @@ export const PAGES: AnyWords<PageWords> = {
   },
   range: {
     ends: { low: "el que menos", high: "el que más" },
-    sameColour: "Se parecen",
+    sameColour: "Parecidos al salir del tubo",
     samePigment: "Hechos del mismo pigmento",
     metameric: "A la luz del día y a la de lámpara",
     metamericPair: (name, sentence) => `${name}: ${sentence}`,
@@ -273,7 +275,10 @@ export const PAGES: AnyWords<PageWords> = {
     chroma: "Croma Munsell",
     value: "Valor Munsell",
     valueTitle: "La gama por valor y croma",
-    difference: (deltaE) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE, inWhite) =>
+      inWhite === undefined
+        ? `solo \u0394E00 ${deltaE}`
+        : `solo \u0394E00 ${deltaE}; en ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Su aceite junto al resto de la gama",
     dryingTitle: "Su secado junto al resto de la gama",
     placeDescription: (name, value, count, lowest, highest) =>
@@ -346,6 +351,10 @@ export const PAGES: AnyWords<PageWords> = {
     csv: "una línea por tamaño, para cargar en una tienda",
     figures: "una línea por color, cada cifra con su origen",
     json: "la lista de fichas, para programas",
+  },
+  parts: {
+    heading: (heading, page, pages) => `${heading}, página ${page} de ${pages}`,
+    onThisPage: (what) => `${what}, en esta página`,
   },
   catalogue: {
     heading: "Colores",
@@ -427,6 +436,8 @@ export const PAGES: AnyWords<PageWords> = {
       unread === 0
         ? `${count} óleos, cada uno mostrado tal como lo medimos: puro, y mezclado con blanco.`
         : `${count - unread} óleos tal como los medimos, puros y mezclados con blanco, y ${unread} aún por medir.`,
+    pressFamily:
+      "Pulse una familia para ver sus colores, y un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
     press:
       "Pulse un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
     ask: "Preguntar",

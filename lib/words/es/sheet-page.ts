@@ -63,7 +63,8 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       `cambió lo que permite la categoría\u00a0${category}, en nuestra propia ventana; no es el ensayo de la norma`,
     expected: "lo que hace prever su pigmento; no ensayada aquí",
     film: (film) => `necesita ${film} de película seca`,
-    byScatter: "por su cuerpo en película fina; en capa gruesa también cubre lo oscuro",
+    byBody: "por su cuerpo, en película fina",
+    byScatter: "por su cuerpo en película fina; en capa gruesa también cubre por oscuro",
     contrast: (ratio) => `relación de contraste ${ratio}`,
     asDrawn: "sobre una carta en blanco y negro; el grosor de la película no está registrado",
     days: (touch, through) =>

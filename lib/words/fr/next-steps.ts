@@ -37,6 +37,7 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   },
   of: (thing, names) =>
     `${thing}\u202f: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` et ${names.length - 4} de plus` : ""}`,
+  triedOn: (tried, all) => `compté sur ${tried} des ${all} couleurs concernées`,
   gain: (cleared, firmer, added, claims) =>
     [
       ...(cleared === 0
@@ -63,8 +64,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     trial: (date) => `À regarder le ${date}`,
     "second-lot": (lots, colours) =>
       lots === 0
-        ? `Aucun lot n’est encore consigné, et rien ne dit comment les lots diffèrent, pour ${colours}`
-        : `Un seul lot est consigné, et un second dirait comment les lots diffèrent, pour ${colours}`,
+        ? `Aucun lot n’est encore consigné de celles-ci, et rien ne dit comment leurs lots diffèrent\u202f: ${colours}`
+        : `Un seul lot est consigné de celles-ci\u202f; un second dirait comment leurs lots diffèrent\u202f: ${colours}`,
     "lot-planned": (number) =>
       `Le lot ${number} est prévu et pas encore fait\u202f: sa fiche de fabrication est prête`,
     "lot-unread": (number) =>

@@ -69,6 +69,8 @@ export const PAGES: AnyWords<PageWords> = {
     downloadsHeading: "Données",
     handlingLink: "Tout sur la sécurité",
     orders: "Ordre",
+    parts: "Page",
+    families: "Famille",
     coloursMade: "Couleurs qui en sont faites",
     languages: "Langues",
   },
@@ -265,7 +267,7 @@ export const PAGES: AnyWords<PageWords> = {
   },
   range: {
     ends: { low: "le moins", high: "le plus" },
-    sameColour: "D’aspect semblable",
+    sameColour: "Semblables au sortir du tube",
     samePigment: "Faites du même pigment",
     metameric: "À la lumière du jour et à la lampe",
     metamericPair: (name, sentence) => `${name}\u202f: ${sentence}`,
@@ -275,7 +277,10 @@ export const PAGES: AnyWords<PageWords> = {
     chroma: "Chroma Munsell",
     value: "Valeur Munsell",
     valueTitle: "La gamme par valeur et chroma",
-    difference: (deltaE) => `\u0394E00 ${deltaE}`,
+    difference: (deltaE, inWhite) =>
+      inWhite === undefined
+        ? `seule \u0394E00 ${deltaE}`
+        : `seule \u0394E00 ${deltaE}; dans ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Son huile à côté du reste de la gamme",
     dryingTitle: "Son séchage à côté du reste de la gamme",
     placeDescription: (name, value, count, lowest, highest) =>
@@ -349,6 +354,10 @@ export const PAGES: AnyWords<PageWords> = {
     csv: "une ligne par contenance, à charger dans une boutique",
     figures: "une ligne par couleur, chaque chiffre avec son origine",
     json: "la liste des fiches, pour des programmes",
+  },
+  parts: {
+    heading: (heading, page, pages) => `${heading}, page ${page} sur ${pages}`,
+    onThisPage: (what) => `${what}, sur cette page`,
   },
   catalogue: {
     heading: "Couleurs",
@@ -430,6 +439,8 @@ export const PAGES: AnyWords<PageWords> = {
       unread === 0
         ? `${count} couleurs à l’huile, chacune montrée telle que nous l’avons mesurée\u202f: pure, et mêlée de blanc.`
         : `${count - unread} couleurs à l’huile telles que nous les avons mesurées, pures et mêlées de blanc, et ${unread} encore à mesurer.`,
+    pressFamily:
+      "Toucher une famille pour voir ses couleurs, et une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
     press:
       "Toucher une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
     ask: "Demander",

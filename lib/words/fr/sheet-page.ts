@@ -66,7 +66,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       `a changé comme le permet la catégorie\u00a0${category}, à notre propre fenêtre\u202f; pas l’essai de la norme`,
     expected: "ce que fait prévoir son pigment\u202f; non éprouvée ici",
     film: (film) => `demande ${film} de film sec`,
-    byScatter: "par son corps en film mince\u202f; en couche épaisse, le sombre couvre aussi",
+    byBody: "par son corps, en film mince",
+    byScatter:
+      "par son corps en film mince\u202f; en couche épaisse, sa teinte sombre couvre aussi",
     contrast: (ratio) => `rapport de contraste ${ratio}`,
     asDrawn: "sur une carte noire et blanche\u202f; l’épaisseur du film n’est pas consignée",
     days: (touch, through) =>
