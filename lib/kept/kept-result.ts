@@ -34,7 +34,7 @@ const MARKED_EVERY_MS = 3_600_000;
 
 /** All that a result follows from. */
 export interface Origin {
-  /** The modules that make it: `lib/site/share-images.ts`; words that it is given belong to it as well. */
+  /** The modules that make it: `lib/pictures/drawn-picture.ts`; words that it is given belong to it as well. */
   readonly modules: readonly string[];
   /** Everything that goes into it beside the program's modules: plain data, of which each value counts. */
   readonly inputs: unknown;

@@ -32,6 +32,7 @@ import { whitesPage, whitesPaths } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
+import { sitePictures } from "../pictures/site-pictures.ts";
 import { hostFiles } from "./host-files.ts";
 import { exchangeFiles } from "./exchange-files.ts";
 import { mixingFiles } from "./mixing-files.ts";
@@ -134,7 +135,7 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
     ],
     keepViews: () => views?.keep(),
     sheetCount: worked.published.length,
-    sheets: worked.published.map(({ worded }) => worded.sheet),
+    pictures: sitePictures(pages, worked.answers.held, context),
     prints: {
       sheets: sheetsToPrint(worked, pages),
       laidOut: worked.laidOut,

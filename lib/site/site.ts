@@ -2,7 +2,7 @@ import type { Language } from "../records/schema/terms.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { LaidOutCards } from "./laid-out-cards.ts";
 import type { PageEntry } from "./page-entry.ts";
-import type { Sheet } from "../sheet/sheet.ts";
+import type { SitePicture } from "../pictures/site-pictures.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 
 /** The sheets as paper takes them, in order of slug. */
@@ -39,8 +39,8 @@ export interface Site {
   readonly translated?: readonly { readonly folder: string; readonly site: Site }[];
   /** Where scripts that say words of another language go, by the folder of that language. */
   readonly scripts?: readonly { readonly folder: string; readonly language: Language }[];
-  /** Colours that a picture to pass on is made of. */
-  readonly sheets?: readonly Sheet[];
+  /** Pictures to pass on. */
+  readonly pictures?: readonly SitePicture[];
   /** What a build may put on paper. */
   readonly prints?: RangeToPrint;
   readonly papers?: readonly BinaryFile[];
