@@ -4,6 +4,7 @@ import { answerEntry } from "./answer-entry.ts";
 import { colourTile, familyTiles, tilePaints, wallOrder } from "./colour-tile.ts";
 import { pairAddress, pairHeading } from "./compare-pages.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { sharedPicture } from "./shared-picture.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import { pageHead } from "./site-frame.ts";
 
@@ -21,6 +22,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
   return {
     kind: "home",
     ...pageHead(context, place, name, about ?? promise),
+    ...sharedPicture(context, "", promise),
     promise,
     press: isOneWall ? text.press : text.pressFamily,
     wall: text.wall,

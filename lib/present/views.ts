@@ -229,7 +229,13 @@ export interface PageView {
   /** JSON-LD with `<` escaped. */
   readonly jsonLd?: Markup;
   /** Whole address of a picture of it, for whoever passes the page on. */
-  readonly image?: { readonly href: string; readonly width: number; readonly height: number };
+  readonly image?: {
+    readonly href: string;
+    readonly width: number;
+    readonly height: number;
+    /** Said in place of it. */
+    readonly alt: string;
+  };
 }
 
 // ---------------------------------------------------------- a colour's sheet
