@@ -5,9 +5,13 @@
  */
 import MiniSearch from "minisearch";
 import type { SearchDocument } from "../../lib/blocks/search-document.ts";
+import { searchedLetters, searchPartPath } from "../../lib/pages/search-parts.ts";
 
 declare global {
   var searchDocuments: readonly SearchDocument[] | undefined;
+  /** Of a large range, in place of the documents: the letters under which parts of them are filed. */
+  var searchLetters: readonly string[] | undefined;
+  var searchParts: Readonly<Record<string, readonly SearchDocument[]>> | undefined;
 }
 
 const MOST = 9;
@@ -36,7 +40,7 @@ function search(link: HTMLAnchorElement): void {
   link.parentElement?.append(panel, status);
   link.replaceWith(field);
 
-  let index: MiniSearch<SearchDocument> | undefined;
+  let index: SearchIndex | undefined;
   const close = (): void => {
     panel.hidden = true;
   };
@@ -47,6 +51,7 @@ function search(link: HTMLAnchorElement): void {
       status.textContent = "";
       return;
     }
+    if (fetchMissing(index, words, root, show)) return;
     const found = results(index, words);
     panel.replaceChildren(...found.map((one) => entry(one, root, link.dataset)));
     if (found.length === 0) panel.append(said(link.dataset["none"] ?? ""));
@@ -58,8 +63,8 @@ function search(link: HTMLAnchorElement): void {
   };
 
   field.addEventListener("focus", () => {
-    void loaded(`${root}search-index.js`).then((documents) => {
-      index ??= indexed(documents);
+    void loaded(`${root}search-index.js`).then((isThere) => {
+      if (isThere) index ??= newIndex();
       show();
     });
   });
@@ -96,24 +101,34 @@ function search(link: HTMLAnchorElement): void {
   });
 }
 
-let loading: Promise<readonly SearchDocument[]> | undefined;
+const loading = new Map<string, Promise<boolean>>();
 
-function loaded(address: string): Promise<readonly SearchDocument[]> {
-  loading ??= new Promise((resolve) => {
-    const script = document.createElement("script");
+/** A script beside the page, once; one that failed may be there the next time. */
+function loaded(address: string): Promise<boolean> {
+  const known = loading.get(address);
+  if (known !== undefined) return known;
+  const script = document.createElement("script");
+  const one = new Promise<boolean>((resolve) => {
     script.src = address;
-    script.addEventListener("load", () => resolve(globalThis.searchDocuments ?? []));
+    script.addEventListener("load", () => resolve(true));
     script.addEventListener("error", () => {
-      loading = undefined;
-      resolve([]);
+      loading.delete(address);
+      resolve(false);
     });
-    document.head.append(script);
   });
-  return loading;
+  loading.set(address, one);
+  document.head.append(script);
+  return one;
 }
 
-function indexed(documents: readonly SearchDocument[]): MiniSearch<SearchDocument> {
-  const index = new MiniSearch<SearchDocument>({
+interface SearchIndex {
+  readonly engine: MiniSearch<SearchDocument>;
+  /** Letters whose parts are in it, or were looked for. */
+  readonly letters: Set<string>;
+}
+
+function newIndex(): SearchIndex {
+  const engine = new MiniSearch<SearchDocument>({
     fields: ["title", "words"],
     storeFields: ["kind", "title", "text", "href", "colours"],
     searchOptions: {
@@ -124,14 +139,40 @@ function indexed(documents: readonly SearchDocument[]): MiniSearch<SearchDocumen
       combineWith: "AND",
     },
   });
-  index.addAll(documents);
-  return index;
+  engine.addAll(globalThis.searchDocuments ?? []);
+  return { engine, letters: new Set() };
 }
 
-function results(index: MiniSearch<SearchDocument>, words: string): SearchDocument[] {
+/** Whether parts that the words ask for are not there yet: then they are fetched, and shown when they have come. */
+function fetchMissing(
+  { engine, letters }: SearchIndex,
+  words: string,
+  root: string,
+  show: () => void,
+): boolean {
+  const filed = globalThis.searchLetters ?? [];
+  const missing = searchedLetters(words).filter(
+    (letter) => filed.includes(letter) && !letters.has(letter),
+  );
+  if (missing.length === 0) return false;
+  for (const letter of missing) letters.add(letter);
+  void Promise.all(
+    missing.map(async (letter) => {
+      if (!(await loaded(root + searchPartPath(letter)))) letters.delete(letter);
+      const part = globalThis.searchParts?.[letter] ?? [];
+      engine.addAll(part.filter(({ id }) => !engine.has(id)));
+      return letters.has(letter);
+    }),
+  ).then((came) => {
+    if (came.some((one) => one)) show();
+  });
+  return true;
+}
+
+function results({ engine }: SearchIndex, words: string): SearchDocument[] {
   // A code is typed with and without its space.
   const joined = words.replace(/\b([a-z]{1,4}) (\d+)/gi, "$1$2");
-  return index.search(joined).slice(0, MOST) as unknown as SearchDocument[];
+  return engine.search(joined).slice(0, MOST) as unknown as SearchDocument[];
 }
 
 function entry(

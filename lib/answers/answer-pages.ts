@@ -8,6 +8,7 @@ import {
   type PageContext,
   type PagePlace,
 } from "../pages/page-context.ts";
+import { pictureFolder, picturedColours, sharedPicture } from "../pages/shared-picture.ts";
 import { pageHead } from "../pages/site-frame.ts";
 import { textPage } from "../pages/text-page.ts";
 import type { Block, EntriesBlock } from "../blocks/block.ts";
@@ -107,6 +108,11 @@ export function answerPage(
     kind: "answer",
     ...(answer.language === undefined ? {} : { language: answer.language }),
     ...pageHead(context, place, question, text.description(rendered.summaryText)),
+    ...sharedPicture(
+      context,
+      pictureFolder(picturedColours(named, context), `answers/${answer.slug}/`),
+      question,
+    ),
     summary: { body: rendered.summary },
     blocks: rendered.parts.flatMap(partBlocks),
     ...(claims.length === 0

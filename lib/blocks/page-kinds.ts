@@ -154,6 +154,8 @@ export interface WhitesPageView extends PageView {
   readonly lead: readonly string[];
   /** The catalogue's orders and this page, which is marked. */
   readonly orders: readonly LinkView[];
+  /** Of a range on several pages. */
+  readonly parts: readonly LinkView[];
   readonly sections: readonly SectionBlock[];
 }
 

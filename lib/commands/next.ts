@@ -40,7 +40,7 @@ export function next(
     );
     const sheets = published.map(({ worded: { sheet } }) => sheet);
     const lines = nextLines(
-      nextSteps(records, sheets, answers.held, Infinity),
+      nextSteps(records, sheets, answers.held, { steps: Infinity, sheets: Infinity }),
       records,
       context.words,
     );

@@ -25,6 +25,8 @@ import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { strengthGroups } from "./strength-order-page.ts";
 import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** The printed orders of the catalogue, each a page of its own. */
@@ -43,8 +45,19 @@ export function orderPath(order: Order | "grid"): string {
   return order === "grid" ? "colours/index.html" : `colours/by-${order}/index.html`;
 }
 
+/** Where each page of an order lies: several of a large range. */
+export function orderPaths(order: Order | "grid", context: PageContext): string[] {
+  return order === "grid"
+    ? partPaths(orderPath(order), gridPages(context.sheets), "colours/by-page/")
+    : partPaths(orderPath(order), orderPages(context, order));
+}
+
 /** The catalogue's orders, and the page of near-neutrals where the range has any. */
-export function orderLinks({ words, sheets }: PageContext, { root, path }: PagePlace): LinkView[] {
+export function orderLinks(
+  { words, sheets }: PageContext,
+  { root }: PagePlace,
+  shown: string,
+): LinkView[] {
   const orders = (["grid", ...ORDERS] as const).map((order) => ({
     text: words.pages.catalogue.orders[order],
     to: orderPath(order),
@@ -55,30 +68,57 @@ export function orderLinks({ words, sheets }: PageContext, { root, path }: PageP
   return [...orders, ...whites].map(({ text, to }) => ({
     text,
     href: `${root}${to.replace("index.html", "")}`,
-    ...(to === path ? { current: true } : {}),
+    ...(to === shown ? { current: true } : {}),
   }));
 }
 
 /** All near-neutrals, white by white. */
 export const WHITES_PATH = "colours/in-the-whites/index.html";
 
-export function catalogueGrid(context: PageContext, place: PagePlace): CatalogueGridView {
-  const text = context.words.pages.catalogue;
+/** @param nth page of it, from 0. */
+export function catalogueGrid(
+  nth: number,
+  context: PageContext,
+  place: PagePlace,
+): CatalogueGridView {
+  const { words, sheets: all } = context;
+  const text = words.pages.catalogue;
+  const pages = gridPages(all);
+  const paths = orderPaths("grid", context);
+  const isWhole = pages.length < 2;
+  const { families } = text.filters;
   return {
     kind: "catalogue-grid",
-    ...pageHead(context, place, text.heading, text.gridLead),
+    ...pageHead(
+      context,
+      place,
+      partHeading(text.heading, nth + 1, pages.length, words),
+      text.gridLead,
+    ),
     lead: [text.gridLead],
-    compare: { text: context.words.pages.compare.fromCatalogue, href: `${place.root}compare/` },
+    compare: { text: words.pages.compare.fromCatalogue, href: `${place.root}compare/` },
     filters: {
       ...text.filters,
-      choices: filterChoices(context),
+      ...(isWhole ? {} : { label: words.pages.parts.onThisPage(text.filters.label) }),
+      families,
+      choices: filterChoices(
+        context,
+        (pages[nth] ?? []).flatMap(({ items }) => items),
+      ),
     },
-    orders: orderLinks(context, place),
-    families: byFamily(context.sheets).map(([family, sheets]) => ({
+    orders: orderLinks(context, place, orderPath("grid")),
+    parts: partLinks(paths, place),
+    contents: isWhole
+      ? []
+      : familyLinks(context, place).map(({ family, href }) => ({
+          text: words.families[family],
+          href,
+        })),
+    families: (pages[nth] ?? []).map(({ family, items, all: count }) => ({
       id: family,
-      heading: context.words.families[family],
-      count: text.count(sheets.length),
-      colours: sheets.map((worded) => ({
+      heading: words.families[family],
+      count: text.count(count),
+      colours: items.map((worded) => ({
         ...colourCard(worded, context, place),
         tags: filterTags(worded.sheet).join(" "),
       })),
@@ -120,36 +160,111 @@ export function byFamily(
   ).filter(([, members]) => members.length > 0);
 }
 
+const gridPages = remembered((sheets: readonly SheetTexts[]) =>
+  pagesOf(
+    byFamily(sheets).map(([family, items]) => ({ family, items, all: items.length })),
+    ON_ONE_PAGE.colours,
+  ),
+);
+
+/** Colours of one heading in an order, with the table that shows some of them. */
+export interface OrderGroup {
+  readonly id: string;
+  readonly heading: string;
+  readonly items: readonly SheetTexts[];
+  /** @param from place of the first in the group, from 0. */
+  readonly table: (
+    shown: readonly SheetTexts[],
+    from: number,
+    context: PageContext,
+    place: PagePlace,
+  ) => TableView;
+}
+
+const orderPages = remembered((context: PageContext, order: Order) =>
+  pagesOf(orderGroups(order, context), ON_ONE_PAGE.colours),
+);
+
+/** @param nth page of it, from 0. */
 export function catalogueTable(
   order: Order,
+  nth: number,
   context: PageContext,
   place: PagePlace,
 ): CatalogueTableView {
-  const text = context.words.pages.catalogue;
-  const groups =
-    order === "oil"
-      ? oilGroups(context, place)
-      : order === "strength"
-        ? strengthGroups(context, place)
-        : grouped(order, context).map(({ id, heading: group, sheets }) => ({
-            id,
-            heading: group,
-            table: table(group, sheets, context, place),
-          }));
-  const headed = groups.flatMap(({ id, heading: group }) =>
-    group === undefined ? [] : [{ text: group, href: `#${id}` }],
-  );
-  const heading = `${text.heading}, ${context.words.lowerFirst(text.orders[order]).replace("table ", "")}`;
+  const { words } = context;
+  const text = words.pages.catalogue;
+  const pages = orderPages(context, order);
+  const paths = orderPaths(order, context);
+  const groups = pages[nth] ?? [];
+  const headed = [...new Set(pages.flat().map(({ id }) => id))].map((id) => {
+    const first = pages.findIndex((page) => page.some((group) => group.id === id));
+    const heading = pages[first]?.find((group) => group.id === id)?.heading ?? "";
+    const href = first === nth ? "" : place.root + (paths[first] ?? "").replace("index.html", "");
+    return { text: heading, href: `${href}#${id}` };
+  });
+  const heading = `${text.heading}, ${words.lowerFirst(text.orders[order]).replace("table ", "")}`;
   return {
     kind: "catalogue-table",
-    ...pageHead(context, place, heading, text.leads[order]),
+    ...pageHead(
+      context,
+      place,
+      partHeading(heading, nth + 1, pages.length, words),
+      text.leads[order],
+    ),
     lead: [text.leads[order]],
-    orders: orderLinks(context, place),
-    pictures: orderPictures(order, context, place),
+    orders: orderLinks(context, place, orderPath(order)),
+    parts: partLinks(paths, place),
+    pictures: orderPictures(
+      order,
+      groups.flatMap(({ items }) => items),
+      context,
+      place,
+    ),
     contents: headed.length > 2 ? headed : [],
-    groups,
+    groups: groups.map(({ id, heading: group, items, from, table: shown }) => ({
+      id,
+      heading: group,
+      table: shown(items, from, context, place),
+    })),
     downloads: [],
   };
+}
+
+function orderGroups(order: Order, { sheets, words, records }: PageContext): OrderGroup[] {
+  switch (order) {
+    case "oil":
+      return oilGroups(sheets, words);
+    case "strength":
+      return strengthGroups(
+        sheets,
+        words,
+        records.colours.get(records.workshop.strengthReference ?? "")?.record.name ?? "",
+      );
+    default:
+      return grouped(order, sheets, words).map(({ id, heading, sheets: items }) => ({
+        id,
+        heading,
+        items,
+        table: (shown, _, context, place) => table(heading, shown, context, place),
+      }));
+  }
+}
+
+/** Where each family begins in the grid, on whatever page of it. */
+export function familyLinks(
+  context: PageContext,
+  { root }: PagePlace,
+): { readonly family: FamilyKey; readonly href: string }[] {
+  const pages = gridPages(context.sheets);
+  const paths = orderPaths("grid", context);
+  return byFamily(context.sheets).map(([family]) => {
+    const first = pages.findIndex((page) => page.some((group) => group.family === family));
+    return {
+      family,
+      href: `${root}${(paths[first] ?? "").replace("index.html", "")}#${family}`,
+    };
+  });
 }
 
 interface Group {
@@ -160,7 +275,8 @@ interface Group {
 
 function grouped(
   order: Exclude<Order, "oil" | "strength">,
-  { sheets, words }: PageContext,
+  sheets: readonly SheetTexts[],
+  words: Words,
 ): Group[] {
   const text = words.pages.catalogue;
   switch (order) {
@@ -221,7 +337,9 @@ function groupBy(
   const groups = new Map<string, SheetTexts[]>();
   for (const { worded, value } of known) {
     const heading = headingOf(value, worded.sheet);
-    groups.set(heading, [...(groups.get(heading) ?? []), worded]);
+    const members = groups.get(heading) ?? [];
+    members.push(worded);
+    groups.set(heading, members);
   }
   const unknown = keyed.filter(({ value }) => value === undefined).map(({ worded }) => worded);
   const all = [...groups].map(([heading, members], i) => ({

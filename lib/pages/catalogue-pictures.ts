@@ -4,6 +4,7 @@ import { smallestHolding } from "../plots/scale.ts";
 import { CHROMA_SCALES, chromaTickStep, valueChromaSlice } from "../plots/value-chroma-slice.ts";
 import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Order } from "./catalogue-pages.ts";
 import { hueGiven, munsellPlace, NEAR_NEUTRAL_BELOW } from "./munsell-place.ts";
 import { comparableColour } from "./screen-swatch.ts";
@@ -16,7 +17,8 @@ const NARROW = 340;
 /** The range drawn as its order has it: round the hue circle, or by value and chroma. */
 export function orderPictures(
   order: Order,
-  { sheets, words }: PageContext,
+  sheets: readonly SheetTexts[],
+  { words }: PageContext,
   { root }: PagePlace,
 ): PictureView[] {
   const text = words.pages.range;

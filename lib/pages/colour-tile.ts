@@ -3,6 +3,9 @@ import type { TileView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Words } from "../words/words.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { familyLinks } from "./catalogue-pages.ts";
+import { evenly } from "./range-parts.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import { comparableColour, tellingTint } from "./screen-swatch.ts";
 
 /** A colour on the wall: masstone over the tint that tells most. */
@@ -11,9 +14,7 @@ export function colourTile(
   { words }: PageContext,
   { root }: PagePlace,
 ): TileView {
-  const masstone = comparableColour(sheet.notations.masstone);
-  const tint = tellingTint(sheet);
-  const colours = [masstone, tint].filter((colour) => colour !== undefined);
+  const colours = tilePaints(sheet);
   return {
     name: sheet.name,
     href: `${root}colours/${sheet.slug}/`,
@@ -21,6 +22,42 @@ export function colourTile(
     ...(colours.length === 0 ? { missing: words.pages.catalogue.noSwatch } : {}),
     ...(sheet.discontinued === undefined ? {} : { note: words.pages.catalogue.madeNoMore }),
   };
+}
+
+/** Masstone and the tint that tells most, as far as they were read. */
+export function tilePaints(sheet: Sheet): TileView["colours"] {
+  return [comparableColour(sheet.notations.masstone), tellingTint(sheet)].filter(
+    (colour) => colour !== undefined,
+  );
+}
+
+/** Masstones that stand for a family. */
+const FAMILY_PAINTS = 8;
+
+/** A tile a family in place of one a colour: some of its masstones from light to dark, and the way to all of them. */
+export function familyTiles(context: PageContext, place: PagePlace): TileView[] {
+  const { words, sheets } = context;
+  const text = words.pages.catalogue;
+  const ways = new Map(familyLinks(context, place).map(({ family, href }) => [family, href]));
+  const wall = wallOrder(sheets);
+  return WALL.map((family) => ({
+    family,
+    members: wall.filter(({ sheet }) => (sheet.family ?? "other") === family),
+  }))
+    .filter(({ members }) => members.length > 0)
+    .map(({ family, members }): TileView => {
+      const colours = members.flatMap(({ sheet }) => {
+        const masstone = comparableColour(sheet.notations.masstone);
+        return masstone === undefined ? [] : [masstone];
+      });
+      return {
+        name: words.families[family],
+        href: ways.get(family) ?? `${place.root}colours/`,
+        colours: evenly(colours, FAMILY_PAINTS),
+        ...(colours.length === 0 ? { missing: text.noSwatch } : {}),
+        note: text.count(members.length),
+      };
+    });
 }
 
 /** By family, and in each from light to dark; what was not read comes last, and after all what is made no more. */

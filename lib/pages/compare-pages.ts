@@ -10,6 +10,7 @@ import { colourTile, wallOrder } from "./colour-tile.ts";
 import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { shownColour } from "./comparison-cells.ts";
+import { pictureFolder, picturedColours, sharedPicture } from "./shared-picture.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** "compare/bone-black-and-spinel-black/", from the site's root. */
@@ -90,6 +91,11 @@ export function comparePairPage(
       place,
       pairHeading(pair, context),
       text.description(colours.map(({ name }) => name)),
+    ),
+    ...sharedPicture(
+      context,
+      pictureFolder(picturedColours(pair.colours, context), pairAddress(pair)),
+      pairHeading(pair, context),
     ),
     lead: pair.why === undefined ? [] : [pair.why],
     comparison: comparisonMarkup(comparison, text),

@@ -1,9 +1,11 @@
 import type { HomeView } from "../present/views.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import { answerEntry } from "./answer-entry.ts";
-import { colourTile, wallOrder } from "./colour-tile.ts";
+import { colourTile, familyTiles, tilePaints, wallOrder } from "./colour-tile.ts";
 import { pairAddress, pairHeading } from "./compare-pages.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { sharedPicture } from "./shared-picture.ts";
+import { ON_ONE_PAGE } from "./range-parts.ts";
 import { pageHead } from "./site-frame.ts";
 
 const MOST_LINKS = 4;
@@ -14,16 +16,19 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
   const text = words.pages.home;
   const { name, about } = records.workshop;
   const pairs = chosenPairs(records.workshop);
-  const tiles = wallOrder(sheets).map((worded) => colourTile(worded, context, place));
-  const unread = tiles.filter(({ missing }) => missing !== undefined).length;
+  const isOneWall = sheets.length <= ON_ONE_PAGE.tiles;
+  const unread = sheets.filter(({ sheet }) => tilePaints(sheet).length === 0).length;
   const promise = text.promise(sheets.length, unread);
   return {
     kind: "home",
     ...pageHead(context, place, name, about ?? promise),
+    ...sharedPicture(context, "", promise),
     promise,
-    press: text.press,
+    press: isOneWall ? text.press : text.pressFamily,
     wall: text.wall,
-    tiles,
+    tiles: isOneWall
+      ? wallOrder(sheets).map((worded) => colourTile(worded, context, place))
+      : familyTiles(context, place),
     about: about === undefined ? [] : [about],
     ...(answers.length === 0
       ? {}

@@ -2,6 +2,7 @@ import { asMarkup, type Markup } from "../present/views.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { madeOfText } from "./made-of.ts";
 import { pictureAddress, type PageContext } from "./page-context.ts";
+import { SHARED_PICTURES } from "./shared-picture.ts";
 import { ownColour } from "./screen-swatch.ts";
 
 /** What a sheet says of its paint in the terms of schema.org; `<` escaped, so that no record can end the element. */
@@ -11,7 +12,7 @@ export function jsonLd(
   head: { readonly canonical?: string; readonly description: string },
 ): Markup {
   const { records, words } = context;
-  const pictures = ["swatch.png", "swatch-square.png"].flatMap(
+  const pictures = [SHARED_PICTURES.wide, SHARED_PICTURES.square].flatMap(
     (name) => pictureAddress(context, `colours/${sheet.slug}/${name}`) ?? [],
   );
   const data = {

@@ -1,12 +1,10 @@
-import { isKnown, type Figure } from "../quantities/figure.ts";
+import { isKnown } from "../quantities/figure.ts";
 import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import {
-  asMarkup,
-  type CatalogueTableView,
-  type CellView,
-  type TableView,
-} from "../present/views.ts";
+import { asMarkup, type CellView, type TableView } from "../present/views.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Words } from "../words/words.ts";
+import type { OrderGroup } from "./catalogue-pages.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { oilOrder } from "../collection/oil-order.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -14,41 +12,45 @@ import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range ranked by oil twice over: to a mass of pigment, and to a volume of it. */
-export function oilGroups(context: PageContext, place: PagePlace): CatalogueTableView["groups"] {
-  const { words, sheets } = context;
+export function oilGroups(sheets: readonly SheetTexts[], words: Words): OrderGroup[] {
   const text = words.pages.paint.byOil;
   const order = oilOrder(sheets.map(({ sheet }) => sheet));
-  const unknown = sheets.map(({ sheet }) => sheet).filter((sheet) => !order.byMass.includes(sheet));
+  const ranked = new Set(order.byMass);
+  const unknown = sheets.filter(({ sheet }) => !ranked.has(sheet));
+  const worded = new Map(sheets.map((one) => [one.sheet, one]));
+  const group = (
+    id: string,
+    heading: string,
+    items: readonly SheetTexts[],
+    isRanked: boolean,
+  ): OrderGroup => ({
+    id,
+    heading,
+    items,
+    table: (shown, from, context, place) =>
+      table(heading, shown, isRanked ? from : undefined, context, place),
+  });
+  const wordedOf = (listed: readonly Sheet[]): SheetTexts[] =>
+    listed.flatMap((sheet) => worded.get(sheet) ?? []);
   return [
-    { id: "by-mass", heading: text.mass, table: table(text.mass, order.byMass, context, place) },
-    {
-      id: "by-volume",
-      heading: text.volume,
-      table: table(text.volume, order.byVolume, context, place),
-    },
-    ...(unknown.length === 0
-      ? []
-      : [
-          {
-            id: "not-stated",
-            heading: text.notStated,
-            table: table(text.notStated, unknown, context, place, false),
-          },
-        ]),
+    group("by-mass", text.mass, wordedOf(order.byMass), true),
+    group("by-volume", text.volume, wordedOf(order.byVolume), true),
+    ...(unknown.length === 0 ? [] : [group("not-stated", text.notStated, unknown, false)]),
   ];
 }
 
+/** @param from place of the first in its order, from 0; undefined for what has no place. */
 function table(
   heading: string,
-  sheets: readonly Sheet[],
-  { words, sheets: all }: PageContext,
+  shown: readonly SheetTexts[],
+  from: number | undefined,
+  { words }: PageContext,
   { root }: PagePlace,
-  ranked = true,
 ): TableView {
   const { columns } = words.pages.paint.byOil;
-  const cell = (sheet: Sheet, path: string, figure: Figure): CellView => {
-    const row = all.find((worded) => worded.sheet === sheet)?.leaf(path).row;
-    return row === undefined || !isKnown(figure)
+  const cell = (worded: SheetTexts, path: string): CellView => {
+    const { row, figure } = worded.leaf(path);
+    return !isKnown(figure)
       ? { text: "\u2013", reason: words.standings["not stated"].word }
       : { text: valueText(row, figure, words), standing: standingView(figure, words) };
   };
@@ -57,11 +59,12 @@ function table(
     compact: true,
     columns: [
       { head: columns.colour },
-      ...(ranked ? [{ head: columns.place, numeric: true }] : []),
+      ...(from !== undefined ? [{ head: columns.place, numeric: true }] : []),
       { head: columns.oilIndex, unit: "g/100 g", numeric: true },
       { head: columns.byVolume, unit: "g/100 cm\u00b3", numeric: true },
     ],
-    rows: sheets.map((sheet, i): CellView[] => {
+    rows: shown.map((worded, i): CellView[] => {
+      const { sheet } = worded;
       const colour = comparableColour(sheet.notations.masstone);
       return [
         {
@@ -69,9 +72,9 @@ function table(
           href: `${root}colours/${sheet.slug}/`,
           ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
         },
-        ...(ranked ? [{ text: String(i + 1) }] : []),
-        cell(sheet, "oil.oilIndexGPer100g", sheet.oil.oilIndexGPer100g),
-        cell(sheet, "oil.oilGPer100cm3", sheet.oil.oilGPer100cm3),
+        ...(from === undefined ? [] : [{ text: String(from + i + 1) }]),
+        cell(worded, "oil.oilIndexGPer100g"),
+        cell(worded, "oil.oilGPer100cm3"),
       ];
     }),
   };

@@ -1,5 +1,6 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { PageContext } from "./page-context.ts";
 
 /** What a visitor may narrow the range by, each with its test; a figure that is not known meets none. */
@@ -31,10 +32,10 @@ export function filterTags(sheet: Sheet): string[] {
 }
 
 /** Those that some colours meet and others do not. */
-export function filterChoices({
-  sheets,
-  words,
-}: PageContext): { readonly tag: string; readonly text: string }[] {
+export function filterChoices(
+  { words }: PageContext,
+  sheets: readonly SheetTexts[],
+): { readonly tag: string; readonly text: string }[] {
   const { filterNames, inThisWhite } = words.pages.catalogue;
   const whites = new Map(
     sheets.flatMap(({ sheet }) => sheet.tints.map(({ white }) => [white.slug, white.name])),
@@ -43,8 +44,11 @@ export function filterChoices({
     ...KEYS.map((key) => ({ tag: key, text: filterNames[key] })),
     ...[...whites].map(([slug, name]) => ({ tag: `in-${slug}`, text: inThisWhite(name) })),
   ];
+  const counts = new Map<string, number>();
+  for (const tag of sheets.flatMap(({ sheet }) => [...new Set(filterTags(sheet))]))
+    counts.set(tag, (counts.get(tag) ?? 0) + 1);
   return choices.filter(({ tag }) => {
-    const count = sheets.filter(({ sheet }) => filterTags(sheet).includes(tag)).length;
+    const count = counts.get(tag) ?? 0;
     return count > 0 && count < sheets.length;
   });
 }

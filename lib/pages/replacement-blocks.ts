@@ -1,5 +1,6 @@
 /** What takes the place of a colour that some may not use: nearest tubes and recipes, and what changes with each. */
 import type { Block } from "../blocks/block.ts";
+import { readOnce, type RememberedReads } from "../kept/reads.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { mixesOf, searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
@@ -112,13 +113,10 @@ interface Replacements {
   readonly rows: readonly Row[];
 }
 
-const KNOWN = new WeakMap<PageContext["sheets"], Map<string, Replacements | undefined>>();
+const KNOWN: RememberedReads<PageContext["sheets"], Replacements | undefined> = new WeakMap();
 
 function replacements(slug: string, context: PageContext): Replacements | undefined {
-  const known = KNOWN.get(context.sheets) ?? new Map<string, Replacements | undefined>();
-  KNOWN.set(context.sheets, known);
-  if (!known.has(slug)) known.set(slug, worked(slug, context));
-  return known.get(slug);
+  return readOnce(KNOWN, context.sheets, slug, () => worked(slug, context));
 }
 
 function worked(slug: string, context: PageContext): Replacements | undefined {
@@ -181,8 +179,8 @@ function singles(paint: MixingPaint, target: Target, limits: MixLimits, range: M
     }));
 }
 
-/** Recipes are looked for among so many colours: mixtures of three grow with the cube of the range. Our own choice. */
-const SEARCHED_MOST = 26;
+/** Recipes of two and of three are looked for among so many colours: their number grows with the square and the cube of these. Our own choice. */
+const SEARCHED_MOST = { 2: 26, 3: 16 } as const;
 
 /** All of a few colours; of many, those whose let-downs come nearest to the target. */
 function nearestColours(
@@ -190,8 +188,9 @@ function nearestColours(
   white: string,
   { lab }: Target,
   range: MixingRange,
+  most: number,
 ): string[] {
-  if (slugs.length <= SEARCHED_MOST) return [...slugs];
+  if (slugs.length <= most) return [...slugs];
   const nearness = (slug: string): number => {
     const ladder = range.ladder(slug, white);
     if (isStatement(ladder)) return Infinity;
@@ -201,7 +200,7 @@ function nearestColours(
   return slugs
     .map((slug) => ({ slug, nearness: nearness(slug) }))
     .toSorted((one, other) => one.nearness - other.nearness)
-    .slice(0, SEARCHED_MOST)
+    .slice(0, most)
     .map(({ slug }) => slug);
 }
 
@@ -214,7 +213,7 @@ function recipes(
   { words, kept }: PageContext,
 ): Row[] {
   const text = words.pages.mixing;
-  for (const coloursMost of [2, 3]) {
+  for (const coloursMost of [2, 3] as const) {
     const found = range.whites
       .filter((white) => paintPasses(white, limits))
       .flatMap(({ slug: white }, i): FoundMix[] => {
@@ -225,6 +224,7 @@ function recipes(
           white,
           target,
           range,
+          SEARCHED_MOST[coloursMost],
         );
         const wish = {
           target,

@@ -8,12 +8,13 @@ import { hazardView } from "./label-view.ts";
 import { jsonLd } from "./json-ld.ts";
 import { benchLinks } from "./mixing-ways.ts";
 import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
-import { pictureAddress, type PageContext, type PagePlace } from "./page-context.ts";
+import type { PageContext, PagePlace } from "./page-context.ts";
 import { paintColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
 import { tintsBlock } from "./sheet-hero.ts";
 import { sheetSections } from "./sheet-sections.ts";
 import { pageHead } from "./site-frame.ts";
+import { sharedPicture } from "./shared-picture.ts";
 import { sixFacts } from "./six-facts.ts";
 
 /** A colour's page for a painter: first screen, then what is read at the easel. */
@@ -35,14 +36,17 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
   const tints = tintsBlock(sheet, words);
   const colour = paintColour(sheet.notations.masstone);
   const sections = sheetSections(page);
-  const picture = pictureAddress(context, `colours/${sheet.slug}/swatch.png`);
   return {
     kind: "sheet",
     ...head,
     jsonLd: jsonLd(sheet, context, head),
-    ...(picture === undefined || colour === undefined
+    ...(colour === undefined
       ? {}
-      : { image: { href: picture, width: 1200, height: 630 } }),
+      : sharedPicture(
+          context,
+          `colours/${sheet.slug}/`,
+          tints?.description ?? `${sheet.name}: ${madeOfText(sheet, words)}`,
+        )),
     name: sheet.name,
     madeOf: madeOf(sheet, words, place.root),
     masstone: {

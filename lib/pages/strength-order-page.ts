@@ -1,12 +1,9 @@
 import { isKnown } from "../quantities/figure.ts";
 import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import {
-  asMarkup,
-  type CatalogueTableView,
-  type CellView,
-  type TableView,
-} from "../present/views.ts";
+import { asMarkup, type CellView, type TableView } from "../present/views.ts";
+import type { Words } from "../words/words.ts";
+import type { OrderGroup } from "./catalogue-pages.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { strengthOrder } from "../collection/strength-order.ts";
@@ -16,34 +13,34 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range ranked by tinting strength beside the workshop's reference; below it what does not compare. */
 export function strengthGroups(
-  context: PageContext,
-  place: PagePlace,
-): CatalogueTableView["groups"] {
-  const { words, sheets, records } = context;
+  sheets: readonly SheetTexts[],
+  words: Words,
+  reference: string,
+): OrderGroup[] {
   const text = words.pages.optics.byStrength;
   const { ranked, others } = strengthOrder(sheets.map(({ sheet }) => sheet));
-  const reference = records.colours.get(records.workshop.strengthReference ?? "")?.record.name;
-  const heading = text.ranked(reference ?? "");
+  const worded = new Map(sheets.map((one) => [one.sheet, one]));
+  const group = (
+    id: string,
+    heading: string,
+    listed: readonly Sheet[],
+    isRanked: boolean,
+  ): OrderGroup => ({
+    id,
+    heading,
+    items: listed.flatMap((sheet) => worded.get(sheet) ?? []),
+    table: (shown, _, context, place) => table(heading, shown, context, place, isRanked),
+  });
   return [
-    ...(ranked.length === 0
-      ? []
-      : [{ id: "ranked", heading, table: table(heading, ranked, context, place, true) }]),
-    ...(others.length === 0
-      ? []
-      : [
-          {
-            id: "not-compared",
-            heading: text.notCompared,
-            table: table(text.notCompared, others, context, place, false),
-          },
-        ]),
+    ...(ranked.length === 0 ? [] : [group("ranked", text.ranked(reference), ranked, true)]),
+    ...(others.length === 0 ? [] : [group("not-compared", text.notCompared, others, false)]),
   ];
 }
 
 function table(
   heading: string,
-  listed: readonly Sheet[],
-  { words, sheets }: PageContext,
+  shown: readonly SheetTexts[],
+  { words }: PageContext,
   { root }: PagePlace,
   isRanked: boolean,
 ): TableView {
@@ -61,25 +58,22 @@ function table(
         : []),
       { head: columns.white, numeric: true },
     ],
-    rows: listed.flatMap((sheet): CellView[][] => {
-      const worded = sheets.find((one) => one.sheet === sheet);
-      if (worded === undefined) return [];
+    rows: shown.map((worded): CellView[] => {
+      const { sheet } = worded;
       const colour = comparableColour(sheet.notations.masstone);
       return [
-        [
-          {
-            text: sheet.name,
-            href: `${root}colours/${sheet.slug}/`,
-            ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
-          },
-          ...(isRanked
-            ? [
-                cell(worded, "optics.tintingStrength", words),
-                cell(worded, "optics.tintingStrengthByVolume", words),
-              ]
-            : []),
-          whiteCell(worded, words),
-        ],
+        {
+          text: sheet.name,
+          href: `${root}colours/${sheet.slug}/`,
+          ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
+        },
+        ...(isRanked
+          ? [
+              cell(worded, "optics.tintingStrength", words),
+              cell(worded, "optics.tintingStrengthByVolume", words),
+            ]
+          : []),
+        whiteCell(worded, words),
       ];
     }),
   };

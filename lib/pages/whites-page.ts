@@ -20,8 +20,11 @@ import {
   type NearNeutral,
   type NeutralsInWhite,
 } from "../collection/near-neutrals.ts";
+import { remembered } from "../quantities/remembered.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { EqualLightness, Sheet, TintStep } from "../sheet/sheet.ts";
-import { orderLinks } from "./catalogue-pages.ts";
+import { orderLinks, WHITES_PATH } from "./catalogue-pages.ts";
+import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { comparableColour, ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
@@ -31,16 +34,49 @@ const DARKEST_SHOWN_L = 30;
 /** Wide enough for all names beside their trails, and narrow enough for a phone [user units]. */
 const WIDTH = 360;
 
-/** Every black and grey of the range in each white: swatches to judge by eye, then their places and figures. */
-export function whitesPage(context: PageContext, place: PagePlace): WhitesPageView {
+/** Where its pages lie: several of a range with many blacks and greys. */
+export function whitesPaths(context: PageContext): string[] {
+  return partPaths(WHITES_PATH, neutralPages(context.sheets));
+}
+
+/** Blacks and greys in the order that they are shown in, by page. */
+const neutralPages = remembered((sheets: readonly SheetTexts[]) =>
+  pagesOf([{ items: inBoardOrder(sheets.map(({ sheet }) => sheet)) }], ON_ONE_PAGE.neutrals).map(
+    (page) => page.flatMap(({ items }) => items),
+  ),
+);
+
+/** The bluest in the white of most of them first, then those that only another white has. */
+function inBoardOrder(sheets: readonly Sheet[]): Sheet[] {
+  return [
+    ...new Set(
+      nearNeutrals(sheets).flatMap(({ neutrals }) =>
+        byBlueness(neutrals).map(({ sheet }) => sheet),
+      ),
+    ),
+  ];
+}
+
+/**
+ * Every black and grey of the range in each white: swatches to judge by eye, then their places and figures.
+ * @param nth page of it, from 0.
+ */
+export function whitesPage(nth: number, context: PageContext, place: PagePlace): WhitesPageView {
   const text = context.words.pages.optics.inTheWhites;
-  const groups = nearNeutrals(context.sheets.map(({ sheet }) => sheet));
+  const pages = neutralPages(context.sheets);
+  const groups = nearNeutrals(pages[nth] ?? []);
   const withGloss = readWithGloss(groups.flatMap(({ neutrals }) => neutrals));
   return {
     kind: "in-the-whites",
-    ...pageHead(context, place, text.heading, text.lead),
+    ...pageHead(
+      context,
+      place,
+      partHeading(text.heading, nth + 1, pages.length, context.words),
+      text.lead,
+    ),
     lead: groups.length === 0 ? [text.lead, text.none] : [text.lead],
-    orders: orderLinks(context, place),
+    orders: orderLinks(context, place, WHITES_PATH),
+    parts: partLinks(whitesPaths(context), place),
     sections: [
       ...section("swatches", text.sections.swatches, [
         ...(withGloss.length === 0 ? [] : [statement(text.readWithGloss(withGloss))]),
@@ -62,9 +98,9 @@ function swatchBoard(
   { root }: PagePlace,
 ): BoardBlock[] {
   const text = words.pages.optics.inTheWhites;
-  const sheets = [
-    ...new Set(groups.flatMap(({ neutrals }) => byBlueness(neutrals).map(({ sheet }) => sheet))),
-  ];
+  const sheets = inBoardOrder([
+    ...new Set(groups.flatMap(({ neutrals }) => neutrals.map(({ sheet }) => sheet))),
+  ]);
   if (sheets.length === 0) return [];
   return [
     {

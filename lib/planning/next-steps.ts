@@ -31,7 +31,13 @@ export interface NextStep {
   readonly claims: number;
   /** Colours whose sheets change, by slug. */
   readonly colours: readonly string[];
+  /** Colours that it was tried on, and all that it concerns. */
+  readonly triedOn: number;
+  readonly concerns: number;
 }
+
+/** What concerns more colours is tried on so many, taken evenly out of them: the sheets of one pigment gain much alike. Our own choice. */
+export const TRIED_ON_MOST = 40;
 
 /** So many lines that are new count as one that is cleared: a ladder has dozens. Our own choice. */
 const ADDED_TO_ONE = 10;
@@ -42,20 +48,27 @@ const ADDED_TO_ONE = 10;
  * the sheets that rest on it are worked out again, and what has changed is counted.
  *
  * @param sheets of the records as they are.
- * @param most steps that are tried, those first that concern most open lines.
+ * @param most steps that are tried, those first that concern most open lines; and sheets that are worked out for it in all.
  * @param known fits of the records as they are, and where further ones are kept.
  */
 export function nextSteps(
   records: Records,
   sheets: readonly Sheet[],
   answers: readonly HeldAnswer[],
-  most: number,
+  most: { readonly steps: number; readonly sheets: number },
   known: KnownFits = { fits: allFits(records), kept: MADE_EACH_TIME },
 ): NextStep[] {
   const bySlug = new Map(sheets.map((sheet) => [sheet.slug, sheet]));
   const claimed = claimedPaths(answers);
-  return promising(possibleMeasurements(records), records, bySlug, most)
-    .map((measurement) => triedStep(measurement, records, known, bySlug, claimed))
+  const tried: NextStep[] = [];
+  let worked = 0;
+  for (const measurement of promising(possibleMeasurements(records), records, bySlug, most.steps)) {
+    if (worked >= most.sheets) break;
+    const step = triedStep(measurement, records, known, bySlug, claimed);
+    worked += step.triedOn;
+    tried.push(step);
+  }
+  return tried
     .filter(({ cleared, firmer, added }) => cleared + firmer + added > 0)
     .sort((one, other) => worth(other) - worth(one) || order(one, other));
 }
@@ -65,9 +78,18 @@ export interface KnownFits {
   readonly kept: Keep;
 }
 
-/** Lines gained for an hour of work. */
-export function worth({ cleared, firmer, added, claims, hours }: NextStep): number {
-  return (cleared + firmer + claims + added / ADDED_TO_ONE) / hours;
+/** Lines gained for an hour of work, in all colours as in those that it was tried on. */
+export function worth({
+  cleared,
+  firmer,
+  added,
+  claims,
+  hours,
+  triedOn,
+  concerns,
+}: NextStep): number {
+  const gained = cleared + firmer + claims + added / ADDED_TO_ONE;
+  return triedOn === 0 ? 0 : (gained * (concerns / triedOn)) / hours;
 }
 
 function order({ measurement: one }: NextStep, { measurement: other }: NextStep): number {
@@ -103,7 +125,9 @@ function triedStep(
 ): NextStep {
   let [cleared, firmer, added, claims] = [0, 0, 0, 0];
   const colours: string[] = [];
-  for (const slug of concerned(measurement, records)) {
+  const all = concerned(measurement, records);
+  const some = evenly(all, TRIED_ON_MOST);
+  for (const slug of some) {
     const { before, after } = beforeAndAfter(measurement, slug, records, known, sheets);
     if (before === undefined || after === undefined) continue;
     let changed = 0;
@@ -119,7 +143,26 @@ function triedStep(
     }
     if (changed > 0) colours.push(slug);
   }
-  return { measurement, hours: workHours(measurement), cleared, firmer, added, claims, colours };
+  return {
+    measurement,
+    hours: workHours(measurement),
+    cleared,
+    firmer,
+    added,
+    claims,
+    colours,
+    triedOn: some.length,
+    concerns: all.length,
+  };
+}
+
+/** So many at most, from the first to the last. */
+function evenly<T>(all: readonly T[], most: number): readonly T[] {
+  return all.length <= most
+    ? all
+    : all.filter(
+        (_, i) => Math.floor((i * most) / all.length) < Math.floor(((i + 1) * most) / all.length),
+      );
 }
 
 function gain(was: Line | undefined, is: Line): "cleared" | "firmer" | "added" | undefined {
@@ -173,9 +216,9 @@ function referenceWhites(reference: string | undefined, records: Records): strin
 
 /** Colours whose sheets a measurement can change. */
 function concerned({ kind, slug }: Measurement, records: Records): string[] {
+  if (kind === "colour") return records.colours.has(slug) ? [slug] : [];
   return [...records.colours.values()]
-    .filter(({ slug: own, record }) => {
-      if (kind === "colour") return own === slug;
+    .filter(({ record }) => {
       if (kind === "pigment") return record.pigments.some(({ pigment }) => pigment === slug);
       return (
         (record.vehicle ?? records.workshop.vehicle) === slug ||

@@ -7,6 +7,8 @@ export interface CardsPageView extends PageView {
   readonly sizesLabel: string;
   /** The same in the other sizes, this one marked. */
   readonly sizes: readonly LinkView[];
+  /** Of cards on several pages. */
+  readonly parts: readonly LinkView[];
   readonly cards: readonly {
     readonly id: string;
     readonly name: string;

@@ -162,6 +162,8 @@ export interface WordsView {
   readonly downloadsHeading: string; // "Data of this sheet"
   readonly handlingLink: string; // "Handling in full"
   readonly orders: string; // "Order"
+  readonly parts: string; // "Page"
+  readonly families: string; // "Family"
   readonly coloursMade: string; // "Colours made from it"
   readonly languages: string; // "Languages"
   readonly usedIn?: string; // "Used in", before the pages that lean on a source
@@ -227,7 +229,13 @@ export interface PageView {
   /** JSON-LD with `<` escaped. */
   readonly jsonLd?: Markup;
   /** Whole address of a picture of it, for whoever passes the page on. */
-  readonly image?: { readonly href: string; readonly width: number; readonly height: number };
+  readonly image?: {
+    readonly href: string;
+    readonly width: number;
+    readonly height: number;
+    /** Said in place of it. */
+    readonly alt: string;
+  };
 }
 
 // ---------------------------------------------------------- a colour's sheet
@@ -352,6 +360,9 @@ export interface CatalogueGridView extends PageView {
   };
   /** This grid and the tables, the current one marked. */
   readonly orders: readonly LinkView[];
+  /** Of a range on several pages: these, and where each family begins. */
+  readonly parts: readonly LinkView[];
+  readonly contents: readonly LinkView[];
   readonly families: readonly {
     readonly id: string;
     readonly heading: string;
@@ -365,6 +376,8 @@ export interface CatalogueTableView extends PageView {
   readonly kind: "catalogue-table";
   readonly lead: readonly string[];
   readonly orders: readonly LinkView[];
+  /** Of a range on several pages. */
+  readonly parts: readonly LinkView[];
   /** The range in this order, drawn. */
   readonly pictures?: readonly PictureView[];
   /** Ways to the groups, where there are several. */
@@ -386,7 +399,7 @@ export interface HomeView extends PageView {
   readonly promise: string;
   readonly press: string;
   readonly wall: string;
-  /** Every colour, by family and from light to dark. */
+  /** Every colour, by family and from light to dark; of a large range every family. */
   readonly tiles: readonly TileView[];
   /** What the workshop makes, in its own words. */
   readonly about: readonly string[];

@@ -36,7 +36,7 @@ export function faceSvg(
           element("title", { id: `${idPrefix}-title` }, [title]),
           element("desc", { id: `${idPrefix}-desc` }, [said.join(" ")]),
           element("rect", { width: widthMm, height: heightMm, fill: "#ffffff" }),
-          ...elements.flatMap((element_) => marksOf(element_).flatMap(drawn)),
+          ...elements.flatMap((element_) => marksOf(element_).flatMap(drawnMark)),
         ],
       ),
     ),
@@ -52,7 +52,8 @@ function textsOf({ tag, alt, marks = [], children = [] }: Tagged): string[] {
   ];
 }
 
-function drawn(mark: Mark): SvgNode | [] {
+/** A mark in SVG, in millimetres; pictures and photographs are not drawn. */
+export function drawnMark(mark: Mark): SvgNode | [] {
   switch (mark.kind) {
     case "text":
       return inked(mark.ink ?? { grey: 0 }, "fill", (ink) =>

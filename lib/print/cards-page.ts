@@ -1,4 +1,6 @@
+import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "../pages/range-parts.ts";
 import { pageHead } from "../pages/site-frame.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { CardsPageView } from "../present/card-views.ts";
 import { decimalText } from "../words/number-text.ts";
@@ -13,10 +15,26 @@ export function cardsFolder(size: CardSize, context: PageContext): string {
   return leading?.name === size.name ? "cards/" : `cards/${size.name}/`;
 }
 
-/** Every card of a size, front and back, drawn from the marks that are printed. */
+/** Where the pages of a size lie: several of many cards. */
+export function cardsPaths({ cards }: RangeCards, size: CardSize, context: PageContext): string[] {
+  return partPaths(`${cardsFolder(size, context)}index.html`, cardPages(cards));
+}
+
+/** Cards by page; one page where there are none. */
+const cardPages = remembered((cards: RangeCards["cards"]) =>
+  pagesOf([{ items: completeCards(cards) }], ON_ONE_PAGE.cards).map((page) =>
+    page.flatMap(({ items }) => items),
+  ),
+);
+
+/**
+ * Every card of a size, front and back, drawn from the marks that are printed.
+ * @param nth page of it, from 0; colours without a card stand on the last.
+ */
 export function cardsPage(
   { cards, without }: RangeCards,
   size: CardSize,
+  nth: number,
   context: PageContext,
   place: PagePlace,
 ): CardsPageView {
@@ -30,11 +48,18 @@ export function cardsPage(
     records,
   } = context;
   const mm = (length: number): string => decimalText(length, Number.isInteger(length) ? 0 : 1);
-  const { laid, faults } = laidCards(completeCards(cards), size, context);
+  const pages = cardPages(cards);
+  const isLast = nth === pages.length - 1;
+  const { laid, faults } = laidCards(pages[nth] ?? [], size, context);
   const lead = text.lead(size.name, mm(size.widthMm), mm(size.heightMm));
   return {
     kind: "cards",
-    ...pageHead(context, place, text.heading, lead),
+    ...pageHead(
+      context,
+      place,
+      partHeading(text.heading, nth + 1, pages.length, context.words),
+      lead,
+    ),
     lead: [lead],
     sizesLabel: text.sizes,
     sizes: cardSizes(records.workshop).map((one) => ({
@@ -42,6 +67,7 @@ export function cardsPage(
       href: place.root + cardsFolder(one, context),
       ...(one.name === size.name ? { current: true } : {}),
     })),
+    parts: partLinks(cardsPaths({ cards, without }, size, context), place),
     cards: laid.map((card) => ({
       id: `card-${card.slug}`,
       name: card.name,
@@ -51,7 +77,7 @@ export function cardsPage(
     })),
     withoutHeading: text.withoutHeading,
     without: [
-      ...without.map(({ slug, name, markets, notClassified }) => ({
+      ...(isLast ? without : []).map(({ slug, name, markets, notClassified }) => ({
         name,
         href: `${place.root}colours/${slug}/`,
         reason:
@@ -59,7 +85,7 @@ export function cardsPage(
             ? text.notClassified
             : text.without(markets.map((market) => handling.offer.markets[market] ?? market)),
       })),
-      ...cards
+      ...(isLast ? cards : [])
         .filter(({ lacks }) => lacks.length > 0)
         .map(({ slug, name, lacks }) => ({
           name,

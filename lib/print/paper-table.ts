@@ -8,7 +8,7 @@ import type { Flow, Group, Piece } from "./layout-tree.ts";
 import { GREY, shifted, type LineMark, type Mark, type Tagged } from "./mark.ts";
 import { paragraph, quiet, smallPt, wholeParagraph, type PaperStyle } from "./paper-style.ts";
 import { measureText } from "./print-document.ts";
-import { setRuns, type Run } from "./set-runs.ts";
+import { naturalWidths, setRuns, type Run } from "./set-runs.ts";
 
 /** Between two columns of a table. */
 const GUTTER_MM = 2.5;
@@ -119,31 +119,33 @@ function tableCell({ text, standing, note, reason }: CellView): Cell {
   return { runs: [{ text, face: "sans" }, ...word], note: note ?? reason };
 }
 
-/** As wide as the widest text where there is room; else the first column gives way, and the others wrap in proportion. */
+/**
+ * As wide as the widest text where there is room, the first column taking what is left; else no
+ * narrower than the longest word, and what then is left shared by how much each would still take.
+ * @source CSS 2.1, 17.5.2.2 : automatic table layout by least and greatest widths of content
+ */
 function columnWidths(
   rows: readonly (readonly Cell[])[],
   { widthMm, sizePt }: PaperStyle,
 ): number[] {
   const count = Math.max(...rows.map(({ length }) => length));
-  const natural = Array.from(
-    { length: count },
-    (_, i) =>
-      Math.max(
-        0,
-        ...rows.map((row) =>
-          (row[i]?.runs ?? []).reduce(
-            (sum, { text, face }) => sum + measureText(text, face, sizePt),
-            0,
-          ),
-        ),
-      ) + 0.1,
-  );
+  const columns = Array.from({ length: count }, (_, i) => {
+    const widths = rows.map((row) => naturalWidths(row[i]?.runs ?? [], sizePt));
+    return {
+      least: Math.max(...widths.map(({ leastMm }) => leastMm)) + 0.1,
+      greatest: Math.max(...widths.map(({ greatestMm }) => greatestMm)) + 0.1,
+    };
+  });
+  const [least, greatest] = [
+    columns.reduce((sum, column) => sum + column.least, 0),
+    columns.reduce((sum, column) => sum + column.greatest, 0),
+  ];
   const room = widthMm - GUTTER_MM * (count - 1);
-  const total = natural.reduce((sum, width) => sum + width, 0);
-  if (total <= room) return natural.map((width, i) => (i === 0 ? width + room - total : width));
-  const others = total - (natural[0] ?? 0);
-  const first = Math.max(room * 0.34, room - others);
-  return natural.map((width, i) => (i === 0 ? first : (width * (room - first)) / others));
+  if (greatest <= room)
+    return columns.map((column, i) => column.greatest + (i === 0 ? room - greatest : 0));
+  if (least >= room) return columns.map((column) => (column.least * room) / least);
+  const share = (room - least) / (greatest - least);
+  return columns.map((column) => column.least + share * (column.greatest - column.least));
 }
 
 interface Row {

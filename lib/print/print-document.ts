@@ -159,13 +159,17 @@ function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
 let measuring: PrintDocument | undefined;
 const widthsAtOnePt = new Map<string, number>();
 
+/** One that is never written: its fonts are asked, and end up nowhere. */
+export function measuringDocument(): PrintDocument {
+  return (measuring ??= printDocument({ title: "", author: "", language: "en", date: undefined }));
+}
+
 /** Width of a text at a size [mm], as the embedded fonts set it, kerning included. */
 export function measureText(text: string, face: Face, sizePt: number): number {
   const key = `${face} ${text}`;
   const known = widthsAtOnePt.get(key);
   if (known !== undefined) return known * sizePt;
-  measuring ??= printDocument({ title: "", author: "", language: "en", date: undefined });
-  const { pdf, runs } = measuring;
+  const { pdf, runs } = measuringDocument();
   const width = runs(text, face).reduce(
     (sum, run) => sum + pdf.font(run.font).fontSize(1).widthOfString(run.text) * MM_PER_PT,
     0,

@@ -100,6 +100,15 @@ export function fittedRuns(
   return set;
 }
 
+/** Width [mm] of the longest stretch that may not be parted, and of the whole in one line. */
+export function naturalWidths(
+  runs: readonly Run[],
+  sizePt: number,
+): { readonly leastMm: number; readonly greatestMm: number } {
+  const units = unbreakables(runs, sizePt, Infinity);
+  return { leastMm: Math.max(0, ...units.map(lineWidth)), greatestMm: lineWidth(units.flat()) };
+}
+
 /** Sizes from one down to another, by half points [pt]. */
 export function sizesDown(fromPt: number, toPt: number): [number, ...number[]] {
   const further = Math.max(0, Math.floor((fromPt - toPt) * 2));

@@ -1,4 +1,5 @@
 import type { RecordRoot } from "../quantities/figure.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { readingStem } from "../records/readings/reading-stem.ts";
 import type { Colour, Records } from "../records/records.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
@@ -111,13 +112,19 @@ export function filmRecords(colour: Colour, records: Records): RecordRoot[] {
 
 /** The paint of a white that tints name by its own slug or by its pigment's. */
 export function paintOfWhite(slug: string, { colours }: Records): Colour | undefined {
-  return (
-    colours.get(slug) ??
-    [...colours.values()].find(
-      ({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === slug,
-    )
-  );
+  return colours.get(slug) ?? paintsOfOnePigment(colours).get(slug);
 }
+
+/** By pigment, the first paint of it alone. */
+const paintsOfOnePigment = remembered((colours: Records["colours"]): Map<string, Colour> => {
+  const paints = new Map<string, Colour>();
+  for (const colour of colours.values()) {
+    const [only, ...others] = colour.record.pigments;
+    if (only !== undefined && others.length === 0 && !paints.has(only.pigment))
+      paints.set(only.pigment, colour);
+  }
+  return paints;
+});
 
 /** What a paint is made from: its pigments, its oil, and what was added to it. */
 export function ingredientRecords(

@@ -10,7 +10,8 @@ import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Words } from "../words/words.ts";
 import type { PublishedSheet } from "./published-data.ts";
-import { shareImagePaths } from "./share-images.ts";
+import { ownColour } from "../pages/screen-swatch.ts";
+import { SHARED_PICTURES } from "../pages/shared-picture.ts";
 
 /** Columns of catalogue.csv, each with what stands in it of a colour in one of its sizes. */
 const COLUMNS = {
@@ -36,7 +37,13 @@ const COLUMNS = {
       : "no",
   price: ({ size }) => size?.price,
   currency: ({ sheet, size }) => (size?.price === undefined ? undefined : sheet.offer?.currency),
-  picture: ({ sheet, site }) => address(shareImagePaths(sheet).at(-1), site),
+  picture: ({ sheet, site }) =>
+    address(
+      ownColour(sheet.notations.masstone) === undefined
+        ? undefined
+        : `colours/${sheet.slug}/${SHARED_PICTURES.square}`,
+      site,
+    ),
   address: ({ sheet, site, folder }) => address(`${folder}colours/${sheet.slug}/`, site),
   lot: ({ records, sheet }) => {
     const colour = records.colours.get(sheet.slug);

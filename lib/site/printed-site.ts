@@ -15,7 +15,8 @@ import { sheetPdf } from "../print/sheet-pdf.ts";
 import { contentKey } from "../sheet/revision.ts";
 import { formerColours } from "./former-sheets.ts";
 import { keptPapers, type KeptPapers } from "./kept-papers.ts";
-import { cardsKey, programKey, rangeKey, sheetKey } from "./paper-keys.ts";
+import { cardsKey, programKey, rangeKey, sheetKey, soonerSheetKey } from "./paper-keys.ts";
+import { pageWith } from "./page-entry.ts";
 import { manifestWithPapers, type PaperState } from "./published-data.ts";
 import type { BinaryFile, RangeToPrint, Site } from "./site.ts";
 import type { KeptFolder } from "../kept/work-cache.ts";
@@ -42,21 +43,22 @@ export function printedSite(
   const drawnBefore = keptPapers(cache);
   const before: PreviousPapers = { dir: previousDir, isDrawn: drawnBefore.isDrawn };
   const program = programKey();
+  const keyOf = (sheet: SheetToPrint): string =>
+    drawnBefore.keyOf(soonerSheetKey(sheet, program), () => sheetKey(sheet, program));
   const layouts = new Map<SheetToPrint, LaidOutSheet>();
   const laidOut = (sheet: SheetToPrint): LaidOutSheet => {
     const paper = paperOf(prints.context);
     const own =
       layouts.get(sheet) ??
-      prints.context.kept(
-        { modules: SHEET_MODULES, inputs: { key: sheetKey(sheet, program), paper } },
-        () => laidOutSheet(sheet, paper),
+      prints.context.kept({ modules: SHEET_MODULES, inputs: { key: keyOf(sheet), paper } }, () =>
+        laidOutSheet(sheet, paper),
       );
     layouts.set(sheet, own);
     return own;
   };
   const drawn = prints.sheets.map((sheet) => {
     const path = `colours/${sheet.slug}/sheet.pdf`;
-    const key = sheetKey(sheet, program);
+    const key = keyOf(sheet);
     const paper =
       kept(path, key, before) ??
       made(path, key, sheetPdf(sheet, paperOf(prints.context), laidOut(sheet)));
@@ -187,6 +189,12 @@ function made(path: string, key: string, bytes: Uint8Array): Paper {
   return { path, key, hash: contentKey(bytes), bytes };
 }
 
+/** Papers that a page may lead to. */
+function papersBeside(page: string): string[] {
+  const folder = page.replace(/(?:bench\/)?index\.html$/, "");
+  return [`${folder}sheet.pdf`, `${folder}cards.pdf`, RANGE_PATH];
+}
+
 /** Pages that lead to the papers, with their sizes; the manifest that knows of them. */
 function withPapers(
   site: Site,
@@ -238,7 +246,13 @@ function withPapers(
   return {
     ...site,
     papers,
-    pages: site.pages.map((page) => ({ ...page, view: withLinks(page.path, page.view) })),
+    pages: site.pages.map((page) =>
+      pageWith(
+        page,
+        ({ site: frame, view }) => ({ site: frame, view: withLinks(page.path, view) }),
+        papersBeside(page.path).map((path) => `${path} ${sizes.get(path) ?? ""}`),
+      ),
+    ),
     files: site.files.map((file) =>
       file.path === "manifest.json"
         ? {

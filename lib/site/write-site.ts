@@ -9,7 +9,7 @@ import { listFilesInManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { followingBuilds } from "./reload-script.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
-import { shareImages } from "./share-images.ts";
+import { drawnPicture } from "../pictures/drawn-picture.ts";
 import { assetsOf, isAsset } from "./site-assets.ts";
 import type { Site } from "./site.ts";
 
@@ -32,8 +32,8 @@ export async function writeSite(site: Site, writing: Writing): Promise<void> {
   writeData(site, dir);
   for (const { path, bytes } of assets.files) writeBelow(dir, path, bytes);
   if (kind === "paper")
-    for (const { path, bytes } of await shareImages(site.sheets ?? [], cache))
-      writeFileSync(join(dir, path), bytes);
+    for (const { path, face } of site.pictures ?? [])
+      writeBelow(dir, path, await drawnPicture(face(), "png", cache));
   const base = site.base ?? "/";
   const kept = keptPages(cache, writing, [base, ...[...assets.paths].flat()]);
   const pages = site.pages.filter((page) => !kept.isTaken(page));

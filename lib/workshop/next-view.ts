@@ -28,7 +28,9 @@ export function nextLines(steps: readonly NextStep[], records: Records, words: W
         text.things[key],
         slugs.map((slug) => nameOf(kind, slug, records)),
       ),
-      gain: text.gain(step.cleared, step.firmer, step.added, step.claims),
+      gain:
+        text.gain(step.cleared, step.firmer, step.added, step.claims) +
+        (step.triedOn < step.concerns ? `, ${text.triedOn(step.triedOn, step.concerns)}` : ""),
       hours: text.hours(step.hours),
       file: text.file(kind, first),
       record: recordLine({ kind, key }),

@@ -26,7 +26,7 @@ beforeEach(() => {
   };
 });
 
-const MODULE = "lib/site/share-images.ts";
+const MODULE = "lib/pictures/drawn-picture.ts";
 
 /** Made as often as asked; says how often. */
 function counted() {

@@ -5,7 +5,6 @@ import { describe, expect, test } from "vitest";
 import { SHORTCODES } from "../../lib/answers/shortcode-table.ts";
 import { recordSchemas } from "../../lib/records/json-schemas.ts";
 import { printedSite } from "../../lib/site/printed-site.ts";
-import { shareImagePaths } from "../../lib/site/share-images.ts";
 import { site as demonstrationSite } from "../support/demonstration.ts";
 import { mullstone } from "../support/mullstone.ts";
 import { firstColumn, README, section } from "./readme.ts";
@@ -129,7 +128,11 @@ describe("what comes out", () => {
   );
   const written = [...site.pages, ...site.files, ...(site.papers ?? [])]
     .map(({ path }) => path)
-    .concat("assets/styles/site.css", FEED_PATH, (site.sheets ?? []).flatMap(shareImagePaths));
+    .concat(
+      "assets/styles/site.css",
+      FEED_PATH,
+      (site.pictures ?? []).map(({ path }) => path),
+    );
   const patterns = firstColumn("## What comes out").map((code): [string, RegExp] => {
     const own = code.replaceAll(".", "\\.").replaceAll("NAME", "[a-z0-9-]+");
     return [

@@ -57,7 +57,7 @@ beforeAll(() => {
     records,
     worked.context.sheets.map(({ sheet }) => sheet),
     [],
-    Infinity,
+    { steps: Infinity, sheets: Infinity },
   );
 });
 const stepOf = (kind: string, slug: string, key: string): NextStep | undefined =>

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { measureText } from "../../lib/print/print-document.ts";
-import { fittedRuns, setRuns, type SetRuns } from "../../lib/print/set-runs.ts";
+import { fittedRuns, naturalWidths, setRuns, type SetRuns } from "../../lib/print/set-runs.ts";
 
 const PT = 10;
 const run = (text: string) => [{ text, face: "sans" }] as const;
@@ -21,6 +21,16 @@ describe("a text in lines", () => {
     ["", "wide", []],
   ])("%j as wide as %j", (text, width, expected) => {
     expect(inWidthOf(text, width)).toEqual(expected);
+  });
+
+  test("is no narrower than its longest word, nor wider than all of it in a line", () => {
+    const { leastMm, greatestMm } = naturalWidths(run("a cold-pressed oil\u00a0of linseed"), PT);
+    expect(leastMm).toBeCloseTo(measureText("pressed", "sans", PT), 6);
+    expect(greatestMm).toBeCloseTo(
+      measureText("a cold-pressed oil\u00a0of linseed", "sans", PT),
+      1,
+    );
+    expect(naturalWidths([], PT)).toEqual({ leastMm: 0, greatestMm: 0 });
   });
 
   test("loses no letter and passes no line's width, whatever the text", () => {

@@ -77,6 +77,8 @@ export function site(root: string, current?: string): SiteView {
     words: {
       skip: "Skip to the text",
       mainNavigation: "Site",
+      parts: "Page",
+      families: "Family",
       more: "More",
       onThisPage: "On this page",
       toContents: "Back to the contents",
@@ -281,6 +283,11 @@ export const GRID: CatalogueGridView = {
     nothing: "No colour is all of that.",
   },
   orders: ORDERS("Swatches by family"),
+  parts: [
+    { text: "1", href: "./", current: true },
+    { text: "2", href: "2/" },
+  ],
+  contents: [{ text: "Blacks", href: "./#black" }],
   families: [
     { id: "black", heading: "Blacks", count: "6 colours", colours: CARDS },
     { id: "earth", heading: "Earths", count: "5 colours", colours: EARTHS },
@@ -326,6 +333,10 @@ export const CATALOGUE_TABLE: CatalogueTableView = {
   heading: "Colours by value",
   lead: ["From the darkest masstone to the lightest."],
   orders: ORDERS("By value"),
+  parts: [
+    { text: "1", href: "./", current: true },
+    { text: "2", href: "2/" },
+  ],
   groups: [
     {
       id: "all",
@@ -498,6 +509,10 @@ const IN_THE_WHITES: WhitesPageView = {
     { text: "By hue", href: "../hue/" },
     { text: "In the whites", href: "./", current: true },
   ],
+  parts: [
+    { text: "1", href: "./", current: true },
+    { text: "2", href: "2/" },
+  ],
   sections: [
     {
       kind: "section",
@@ -515,6 +530,10 @@ const SHELF_CARDS: CardsPageView = {
   lead: ["As they will print."],
   sizesLabel: "Sizes",
   sizes: [{ text: "A7", href: "../a7/" }],
+  parts: [
+    { text: "1", href: "./", current: true },
+    { text: "2", href: "2/" },
+  ],
   cards: [
     {
       id: "bone-black",

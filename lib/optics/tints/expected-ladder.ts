@@ -24,6 +24,9 @@ import {
 import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
 import { smoothed } from "../fit/scattering-prior.ts";
 import { drawnDoubts } from "../fit/workshop-experience.ts";
+import type { RatioKind } from "../fit/drawdown.ts";
+import type { Geometry } from "../fit/measurement.ts";
+import { remembered } from "../../quantities/remembered.ts";
 import { LADDER_BEYOND, ladderModel, type LadderModel } from "./ladder.ts";
 import { tintModel, tintReadings, type TintModel } from "./tint-model.ts";
 import { at } from "../../quantities/at.ts";
@@ -70,10 +73,21 @@ interface Bridge {
   readonly asked: FittedWhite;
 }
 
+/** What the colours of a workshop tell of one white beside another. */
+interface WhiteChange {
+  readonly bridges: readonly Bridge[];
+  /** ln q, shape (count). */
+  readonly logChange: Float64Array;
+  readonly uncertainty: number;
+}
+
+/** So many colours tell a white as well as all: those whose K + S is known best. Our own choice. */
+const BRIDGES_MOST = 24;
+
 /**
  * The ladder that a colour is expected to have in a white, from the white of its own that most others share with it.
  *
- * @param others fits of the workshop's other colours, the judged one's own left out.
+ * @param others fits of the workshop's colours: one list for all of them, of which each change of white is worked out once.
  * @returns undefined where no other was let down in both whites, weighed and read alike.
  */
 export function expectedLadder(
@@ -82,15 +96,16 @@ export function expectedLadder(
   others: readonly PredictingFit[],
 ): ExpectedLadder | undefined {
   if (fit.whites.some(({ slug }) => slug === white)) return undefined;
-  const ways = fit.whites.map((own) => ({ own, bridges: bridgesTo(white, own, fit, others) }));
-  const best = ways.reduce((one, other) =>
-    other.bridges.length > one.bridges.length ? other : one,
-  );
-  const [first] = best.bridges;
-  if (first === undefined) return undefined;
+  const ways = fit.whites.flatMap((own) => {
+    const change = changeTo(white, own, fit, others);
+    return change === undefined ? [] : [{ own, ...change }];
+  });
+  const [best] = ways.toSorted((one, other) => other.bridges.length - one.bridges.length);
+  const first = best?.bridges[0];
+  if (best === undefined || first === undefined) return undefined;
+  const { bridges, logChange, uncertainty } = best;
   const { grid } = fit;
   const from = ladderModel(fit, best.own.slug);
-  const { logChange, uncertainty } = whiteChange(grid, best.bridges);
   const plain = {
     form: from.model.form,
     masstone: from.model.masstone,
@@ -111,80 +126,110 @@ export function expectedLadder(
     grid,
     white,
     from,
-    through: best.bridges.map(({ index }) => index),
+    through: bridges.map(({ index }) => index),
     model: { ...ends, strengths },
     whiteLab: first.asked.lab,
     logChange: middle,
     changeUncertainty: uncertainty,
     doubts: {
       ...drawnDoubts(fit, best.own),
-      hasFilms: [best.own, ...best.bridges.map(({ asked }) => asked)].every(
-        ({ hasFilms }) => hasFilms,
-      ),
+      hasFilms: [best.own, ...bridges.map(({ asked }) => asked)].every(({ hasFilms }) => hasFilms),
       experience: fit.experience,
       isOtherWhite: true,
     },
   };
 }
 
-function bridgesTo(
+function changeTo(
   white: string,
-  own: FittedWhite,
-  fit: PredictingFit,
+  { slug, ratioKind }: FittedWhite,
+  { geometry, grid, surface }: PredictingFit,
   others: readonly PredictingFit[],
-): Bridge[] {
-  return others.flatMap((other, index): Bridge[] => {
-    const old = other.whites.find(({ slug }) => slug === own.slug);
-    const asked = other.whites.find(({ slug }) => slug === white);
-    const [one, its] = [fit.surface.surface, other.surface.surface];
-    return old === undefined ||
-      asked === undefined ||
-      old.ratioKind !== own.ratioKind ||
-      asked.ratioKind !== own.ratioKind ||
-      other.geometry !== fit.geometry ||
-      !sameGrid(other.grid, fit.grid) ||
-      one.k1 !== its.k1 ||
-      one.k2 !== its.k2
-      ? []
-      : [{ index, old, asked }];
-  });
+): WhiteChange | undefined {
+  const { startNm, stepNm, count } = grid;
+  const { k1, k2 } = surface.surface;
+  return changeOf(others, white, slug, ratioKind, geometry, k1, k2, startNm, stepNm, count);
 }
 
-/** ln q, shape (count), weighed over colours and wavelengths, and the standard uncertainty of its level. */
-function whiteChange(
-  grid: WavelengthGrid,
-  bridges: readonly Bridge[],
-): { readonly logChange: Float64Array; readonly uncertainty: number } {
+/** By the whites, what was weighed, and how a colour has to be read to be among them. */
+const changeOf = remembered(
+  (
+    others: readonly PredictingFit[],
+    white: string,
+    own: string,
+    ratioKind: RatioKind,
+    geometry: Geometry,
+    k1: number,
+    k2: number,
+    startNm: number,
+    stepNm: number,
+    count: number,
+  ): WhiteChange | undefined => {
+    const grid = { startNm, stepNm, count };
+    const bridges = others.flatMap((other, index): Bridge[] => {
+      const old = other.whites.find(({ slug }) => slug === own);
+      const asked = other.whites.find(({ slug }) => slug === white);
+      const its = other.surface.surface;
+      return old === undefined ||
+        asked === undefined ||
+        old.ratioKind !== ratioKind ||
+        asked.ratioKind !== ratioKind ||
+        other.geometry !== geometry ||
+        !sameGrid(other.grid, grid) ||
+        k1 !== its.k1 ||
+        k2 !== its.k2
+        ? []
+        : [{ index, old, asked }];
+    });
+    return bridges.length === 0 ? undefined : whiteChange(grid, bridges);
+  },
+);
+
+/** ln q, weighed over the best known colours and over wavelengths, and the standard uncertainty of its level. */
+function whiteChange(grid: WavelengthGrid, all: readonly Bridge[]): WhiteChange {
+  const told = all
+    .map((bridge) => ({ bridge, ...toldBy(bridge, grid) }))
+    .toSorted((one, other) => one.variance - other.variance)
+    .slice(0, BRIDGES_MOST)
+    .toSorted((one, other) => one.bridge.index - other.bridge.index);
   const [values, weights] = [new Float64Array(grid.count), new Float64Array(grid.count)];
-  const levels = bridges.map(({ old, asked }) => {
-    let [sum, total] = [0, 0];
+  for (const one of told) {
     for (let i = 0; i < grid.count; i++) {
-      const [before, after] = [logExtinction(old, i), logExtinction(asked, i)];
-      const weight = 1 / (before.variance + after.variance);
-      const change = after.value - before.value;
-      values[i] = (values[i] ?? 0) + weight * change;
-      weights[i] = (weights[i] ?? 0) + weight;
-      sum += weight * change;
-      total += weight;
+      values[i] = at(values, i) + at(one.weights, i) * at(one.changes, i);
+      weights[i] = at(weights, i) + at(one.weights, i);
     }
-    return { level: sum / total, variance: grid.count / total };
-  });
+  }
   const logChange = smoothed(
     grid,
     values.map((value, i) => value / at(weights, i)),
     weights,
   );
-  const weight = levels.reduce((sum, { variance }) => sum + 1 / variance, 0);
-  const mean = levels.reduce((sum, { level, variance }) => sum + level / variance, 0) / weight;
+  const weight = told.reduce((sum, { variance }) => sum + 1 / variance, 0);
+  const mean = told.reduce((sum, { level, variance }) => sum + level / variance, 0) / weight;
   const spread =
-    levels.reduce((sum, { level, variance }) => sum + (level - mean) ** 2 / variance, 0) / weight;
-  const weighing = (2 * DRAWDOWN_NOISE.massRatio ** 2) / bridges.length;
+    told.reduce((sum, { level, variance }) => sum + (level - mean) ** 2 / variance, 0) / weight;
+  const weighing = (2 * DRAWDOWN_NOISE.massRatio ** 2) / told.length;
   return {
+    bridges: told.map(({ bridge }) => bridge),
     logChange,
-    uncertainty: Math.sqrt(
-      Math.max(1 / weight, spread / Math.max(levels.length - 1, 1)) + weighing,
-    ),
+    uncertainty: Math.sqrt(Math.max(1 / weight, spread / Math.max(told.length - 1, 1)) + weighing),
   };
+}
+
+/** ln q by one colour at each wavelength with its weight, and its level with its variance. */
+function toldBy({ old, asked }: Bridge, { count }: WavelengthGrid) {
+  const [changes, weights] = [new Float64Array(count), new Float64Array(count)];
+  let [sum, total] = [0, 0];
+  for (let i = 0; i < count; i++) {
+    const [before, after] = [logExtinction(old, i), logExtinction(asked, i)];
+    const weight = 1 / (before.variance + after.variance);
+    const change = after.value - before.value;
+    changes[i] = change;
+    weights[i] = weight;
+    sum += weight * change;
+    total += weight;
+  }
+  return { changes, weights, level: sum / total, variance: count / total };
 }
 
 /** ln of K + S in units of a white's S, with its variance. */

@@ -13,6 +13,7 @@ import {
 } from "../../optics/tints/expected-ladder.ts";
 import { computedFigure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
+import { remembered } from "../../quantities/remembered.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { Origin } from "../notations/lab-figures.ts";
@@ -38,31 +39,35 @@ export function expectedSections(
 ): ExpectedTintSection[] {
   const fit = fits.get(colour.slug);
   if (fit?.kind !== "fit") return [];
-  const others = [...fits].flatMap(([slug, other]) =>
-    slug !== colour.slug && other.kind === "fit" ? [{ slug, fit: other }] : [],
-  );
   return whitesOfTheRange(records).flatMap((white) =>
     colour.tints.some((tint) => tint.white === white) || white === colour.slug
       ? []
-      : expectedIn(white, colour, fit, others, records),
+      : expectedIn(white, colour, fit, fittedOf(fits), records),
   );
 }
+
+interface Fitted {
+  readonly slugs: readonly string[];
+  readonly fits: readonly ColourFit[];
+}
+
+/** One list for all colours: no colour tells of a white that it was not let down in itself. */
+const fittedOf = remembered((fits: Fits): Fitted => {
+  const found = [...fits].flatMap(([slug, fit]) => (fit.kind === "fit" ? [{ slug, fit }] : []));
+  return { slugs: found.map(({ slug }) => slug), fits: found.map(({ fit }) => fit) };
+});
 
 function expectedIn(
   white: string,
   colour: Colour,
   fit: ColourFit,
-  others: readonly { readonly slug: string; readonly fit: ColourFit }[],
+  fitted: Fitted,
   records: Records,
 ): ExpectedTintSection[] {
-  const ladder = expectedLadder(
-    fit,
-    white,
-    others.map((other) => other.fit),
-  );
+  const ladder = expectedLadder(fit, white, fitted.fits);
   if (ladder === undefined) return [];
   const through = ladder.through.flatMap(
-    (index) => records.colours.get(others[index]?.slug ?? "") ?? [],
+    (index) => records.colours.get(fitted.slugs[index] ?? "") ?? [],
   );
   const origin: Origin = {
     standing: "estimated",

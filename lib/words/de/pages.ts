@@ -69,6 +69,8 @@ export const PAGES: AnyWords<PageWords> = {
     downloadsHeading: "Daten",
     handlingLink: "Alles zur Sicherheit",
     orders: "Reihenfolge",
+    parts: "Seite",
+    families: "Familie",
     coloursMade: "Farben daraus",
     languages: "Sprachen",
   },
@@ -361,6 +363,11 @@ export const PAGES: AnyWords<PageWords> = {
     figures: "eine Zeile je Farbe, jeder Wert mit seiner Herkunft",
     json: "die Liste der Blätter, für Programme",
   },
+  parts: {
+    heading: (heading: string, page: number, pages: number) =>
+      `${heading}, Seite ${page} von ${pages}`,
+    onThisPage: (what: string) => `${what}, auf dieser Seite`,
+  },
   catalogue: {
     heading: "Farben",
     filters: {
@@ -441,6 +448,8 @@ export const PAGES: AnyWords<PageWords> = {
       unread === 0
         ? `${count} Ölfarben, jede gezeigt, wie wir sie gemessen haben: allein und mit Weiß gemischt.`
         : `${count - unread} Ölfarben, wie wir sie gemessen haben, allein und mit Weiß gemischt, und ${unread} noch zu messen.`,
+    pressFamily:
+      "Tippen Sie auf eine Familie für ihre Farben und auf eine Farbe für ihr Blatt: was sie im Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     press:
       "Tippen Sie auf eine Farbe für ihr Blatt: was sie im Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     ask: "Fragen",

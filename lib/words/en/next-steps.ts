@@ -44,6 +44,8 @@ export const NEXT_STEPS = {
       ...(added === 0 ? [] : [`${lines(added)} that ${added === 1 ? "is" : "are"} new`]),
       ...(claims === 0 ? [] : [`${claims} ${claims === 1 ? "claim" : "claims"} of answers`]),
     ].join(", "),
+  triedOn: (tried: number, all: number) =>
+    `counted on ${tried} of the ${all} colours that it concerns`,
   hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
   file: (kind: keyof typeof RECORD, slug: string) => `${RECORD[kind]}/${slug}.${ENDING[kind]}`,
   /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */

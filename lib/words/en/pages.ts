@@ -58,6 +58,8 @@ export const PAGES = {
     downloadsHeading: "Data",
     handlingLink: "All about safety",
     orders: "Order",
+    parts: "Page",
+    families: "Family",
     coloursMade: "Colours made from it",
     languages: "Languages",
   },
@@ -347,6 +349,11 @@ export const PAGES = {
     figures: "one line a colour, each figure with its standing",
     json: "the list of sheets, for programs",
   },
+  parts: {
+    heading: (heading: string, page: number, pages: number) =>
+      `${heading}, page ${page} of ${pages}`,
+    onThisPage: (what: string) => `${what}, on this page`,
+  },
   catalogue: {
     heading: "Colours",
     filters: {
@@ -428,6 +435,8 @@ export const PAGES = {
       unread === 0
         ? `${count} oil colours, each shown as we measured it: alone, and mixed with white.`
         : `${count - unread} oil colours as we measured them, alone and mixed with white, and ${unread} still to measure.`,
+    pressFamily:
+      "Press a family for its colours, and a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
     press:
       "Press a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
     ask: "Ask",

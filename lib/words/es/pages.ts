@@ -69,6 +69,8 @@ export const PAGES: AnyWords<PageWords> = {
     downloadsHeading: "Datos",
     handlingLink: "Todo sobre la seguridad",
     orders: "Orden",
+    parts: "Página",
+    families: "Familia",
     coloursMade: "Colores hechos de él",
     languages: "Idiomas",
   },
@@ -350,6 +352,10 @@ export const PAGES: AnyWords<PageWords> = {
     figures: "una línea por color, cada cifra con su origen",
     json: "la lista de fichas, para programas",
   },
+  parts: {
+    heading: (heading, page, pages) => `${heading}, página ${page} de ${pages}`,
+    onThisPage: (what) => `${what}, en esta página`,
+  },
   catalogue: {
     heading: "Colores",
     filters: {
@@ -430,6 +436,8 @@ export const PAGES: AnyWords<PageWords> = {
       unread === 0
         ? `${count} óleos, cada uno mostrado tal como lo medimos: puro, y mezclado con blanco.`
         : `${count - unread} óleos tal como los medimos, puros y mezclados con blanco, y ${unread} aún por medir.`,
+    pressFamily:
+      "Pulse una familia para ver sus colores, y un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
     press:
       "Pulse un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
     ask: "Preguntar",

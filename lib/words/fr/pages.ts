@@ -69,6 +69,8 @@ export const PAGES: AnyWords<PageWords> = {
     downloadsHeading: "Données",
     handlingLink: "Tout sur la sécurité",
     orders: "Ordre",
+    parts: "Page",
+    families: "Famille",
     coloursMade: "Couleurs qui en sont faites",
     languages: "Langues",
   },
@@ -353,6 +355,10 @@ export const PAGES: AnyWords<PageWords> = {
     figures: "une ligne par couleur, chaque chiffre avec son origine",
     json: "la liste des fiches, pour des programmes",
   },
+  parts: {
+    heading: (heading, page, pages) => `${heading}, page ${page} sur ${pages}`,
+    onThisPage: (what) => `${what}, sur cette page`,
+  },
   catalogue: {
     heading: "Couleurs",
     filters: {
@@ -433,6 +439,8 @@ export const PAGES: AnyWords<PageWords> = {
       unread === 0
         ? `${count} couleurs à l’huile, chacune montrée telle que nous l’avons mesurée\u202f: pure, et mêlée de blanc.`
         : `${count - unread} couleurs à l’huile telles que nous les avons mesurées, pures et mêlées de blanc, et ${unread} encore à mesurer.`,
+    pressFamily:
+      "Toucher une famille pour voir ses couleurs, et une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
     press:
       "Toucher une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
     ask: "Demander",

@@ -1,0 +1,54 @@
+import { pictureAddress, type PageContext } from "./page-context.ts";
+import { ownColour } from "./screen-swatch.ts";
+
+/** Names of the pictures of a page to pass on, beside the page itself. */
+export const SHARED_PICTURES = {
+  wide: "swatch.png",
+  square: "swatch-square.png",
+  strip: "swatch-strip.png",
+} as const;
+
+/** At most so many colours stand beside each other in one picture. */
+const MOST_BESIDE = 4;
+
+/** Of some colours those that a picture can show, at most four. */
+export function picturedColours(
+  slugs: readonly string[],
+  { sheets }: Pick<PageContext, "sheets">,
+): readonly string[] {
+  return slugs
+    .filter((slug) =>
+      sheets.some(
+        ({ sheet }) => sheet.slug === slug && ownColour(sheet.notations.masstone) !== undefined,
+      ),
+    )
+    .slice(0, MOST_BESIDE);
+}
+
+/** The folder whose picture stands for a page: its own where it is about several colours, that of its one colour, else that of the range. */
+export function pictureFolder(colours: readonly string[], own: string): string {
+  const [only] = colours;
+  return only === undefined ? "" : colours.length === 1 ? `colours/${only}/` : own;
+}
+
+/** What a page's head says of its picture; nothing where the site has no address, or no colour of it is known. */
+export function sharedPicture(
+  context: PageContext,
+  folder: string,
+  alt: string,
+): {
+  readonly image?: {
+    readonly href: string;
+    readonly width: number;
+    readonly height: number;
+    readonly alt: string;
+  };
+} {
+  const href = pictureAddress(context, `${folder}${SHARED_PICTURES.wide}`);
+  const isDrawn =
+    picturedColours(
+      context.sheets.map(({ sheet }) => sheet.slug),
+      context,
+    ).length > 0;
+  return href === undefined || !isDrawn ? {} : { image: { href, width: 1200, height: 630, alt } };
+}

@@ -1,0 +1,166 @@
+import { answerColours } from "../answers/answer-pages.ts";
+import type { HeldAnswer } from "../claims/held-claims.ts";
+import type { Block, LadderBlock } from "../blocks/block.ts";
+import type { AnyPageView, SheetView } from "../blocks/page-kinds.ts";
+import { wallOrder } from "../pages/colour-tile.ts";
+import { pairAddress } from "../pages/compare-pages.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import { comparablePaint } from "../pages/screen-swatch.ts";
+import { picturedColours, SHARED_PICTURES } from "../pages/shared-picture.ts";
+import { chosenPairs } from "../records/chosen-pairs.ts";
+import {
+  squareFace,
+  SQUARE,
+  STRIP,
+  stripFace,
+  wideFace,
+  WIDE,
+  type ShownPaint,
+} from "./colour-faces.ts";
+import type { Imprint, PictureFace } from "./picture-face.ts";
+import { besideFace, rangeFace } from "./range-faces.ts";
+
+/** A picture of a site, laid out when it is asked for. */
+export interface SitePicture {
+  /** Below the site's root. */
+  readonly path: string;
+  readonly face: () => PictureFace;
+}
+
+/** Pages by their addresses. */
+export type Pages = readonly { readonly path: string; readonly view: AnyPageView }[];
+
+/** What pages to be passed on are shown by: the range, each colour, colours beside each other, answers about several. */
+export function sitePictures(
+  pages: Pages,
+  held: readonly HeldAnswer[],
+  context: PageContext,
+): SitePicture[] {
+  const imprint = imprintOf(context);
+  const paints = shownPaints(pages, context);
+  return [
+    ...rangePicture(context, imprint),
+    ...[...paints].flatMap(([slug, paint]) => colourPictures(slug, paint, imprint)),
+    // Passed on as a link, and nowhere else.
+    ...[
+      ...chosenPairs(context.records.workshop).map(
+        (pair) => [pairAddress(pair), pair.colours] as const,
+      ),
+      ...held.map(
+        ({ answer, claims }) => [`answers/${answer.slug}/`, answerColours(answer, claims)] as const,
+      ),
+    ].flatMap(([folder, slugs]) =>
+      besidePictures(folder, paintsOf(slugs, paints, context), imprint).slice(0, 1),
+    ),
+  ];
+}
+
+/** Every colour that a picture can show, as its page shows it. */
+export function shownPaints(
+  pages: Pages,
+  { sheets }: Pick<PageContext, "sheets">,
+): ReadonlyMap<string, ShownPaint> {
+  const views = new Map(pages.map(({ path, view }) => [path, view]));
+  return new Map(
+    sheets.flatMap(({ sheet: { slug } }) => {
+      const view = views.get(`colours/${slug}/index.html`);
+      const paint = view?.kind === "sheet" ? shownPaint(view) : undefined;
+      return paint === undefined ? [] : [[slug, paint] as const];
+    }),
+  );
+}
+
+export function paintsOf(
+  slugs: readonly string[],
+  paints: ReadonlyMap<string, ShownPaint>,
+  context: PageContext,
+): ShownPaint[] {
+  return picturedColours(slugs, context).flatMap((slug) => paints.get(slug) ?? []);
+}
+
+/** Several colours beside each other in every size, the one for links first; none of a single one. */
+export function besidePictures(
+  folder: string,
+  paints: readonly ShownPaint[],
+  imprint: Imprint,
+): SitePicture[] {
+  return paints.length < 2
+    ? []
+    : (
+        [
+          ["wide", WIDE],
+          ["square", SQUARE],
+          ["strip", STRIP],
+        ] as const
+      ).map(([name, size]) => ({
+        path: `${folder}${SHARED_PICTURES[name]}`,
+        face: () => besideFace(paints, imprint, size),
+      }));
+}
+
+/** Of one colour, in every size. */
+export function colourPictures(slug: string, paint: ShownPaint, imprint: Imprint): SitePicture[] {
+  return (
+    [
+      ["wide", wideFace],
+      ["square", squareFace],
+      ["strip", stripFace],
+    ] as const
+  ).map(([name, face]) => ({
+    path: `colours/${slug}/${SHARED_PICTURES[name]}`,
+    face: () => face(paint, imprint),
+  }));
+}
+
+export function imprintOf({ records: { workshop }, words }: PageContext): Imprint {
+  return {
+    workshop: workshop.name,
+    ...(workshop.demonstration === true ? { demonstration: words.pages.demonstration } : {}),
+  };
+}
+
+function rangePicture(context: PageContext, imprint: Imprint): SitePicture[] {
+  const { words, sheets, records } = context;
+  const colours = wallOrder(sheets).flatMap(
+    ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
+  );
+  const promise = words.pages.home.promise(sheets.length, sheets.length - colours.length);
+  return colours.length === 0
+    ? []
+    : [
+        {
+          path: SHARED_PICTURES.wide,
+          face: () => rangeFace(colours, { name: records.workshop.name, lead: promise }, imprint),
+        },
+      ];
+}
+
+/** A colour as its page shows it; nothing where no colour is known. */
+export function shownPaint({
+  name,
+  madeOf,
+  masstone: { colour },
+  tints,
+  sections,
+}: SheetView): ShownPaint | undefined {
+  if (colour === undefined) return undefined;
+  const ladder = firstLadder(sections.flatMap(({ blocks }) => blocks));
+  return {
+    name,
+    index: [...new Set(madeOf.flatMap(({ text, index }) => (index === true ? [text] : [])))]
+      .map((text) => text.replaceAll(" ", "\u00a0"))
+      .join(", "),
+    masstone: colour,
+    ...(tints === undefined ? {} : { tints }),
+    ...(ladder === undefined ? {} : { ladder }),
+  };
+}
+
+function firstLadder(blocks: readonly Block[]): LadderBlock | undefined {
+  for (const block of blocks) {
+    if (block.kind === "ladder" && block.steps.length > 0) return block;
+    const inside = block.kind === "group" ? firstLadder(block.blocks) : undefined;
+    if (inside !== undefined) return inside;
+  }
+  return undefined;
+}

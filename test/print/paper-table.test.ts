@@ -1,0 +1,56 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { headedPieces } from "../../lib/print/layout-tree.ts";
+import { marksOf } from "../../lib/print/mark.ts";
+import { plainTable } from "../../lib/print/paper-table.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
+
+const STYLE = {
+  widthMm: 82,
+  sizePt: 8,
+  paints: new Map(),
+  words: ENGLISH.pages.sheetPaper,
+} as const;
+
+/** Lines of all cells, as they were set. */
+function linesOf(rows: readonly (readonly string[])[]): string[] {
+  const columns = (rows[0] ?? []).map((_, i) => ({ head: `Head ${i}` }));
+  const table = plainTable(
+    { caption: "", columns, rows: rows.map((row) => row.map((text) => ({ text }))) },
+    STYLE,
+  );
+  return headedPieces([table]).flatMap(({ piece }) =>
+    marksOf(piece.content).flatMap((mark) => (mark.kind === "text" ? [mark.text.trim()] : [])),
+  );
+}
+
+/** Words of a to z, so that no hyphen parts them. */
+const word = fc.string({ unit: fc.constantFrom(..."aeilmnrst"), minLength: 1, maxLength: 9 });
+const cell = fc.array(word, { minLength: 1, maxLength: 12 }).map((words) => words.join(" "));
+
+// basis: published; CSS 2.1, 17.5.2.2: no column is narrower than the least width of its content, where all have room.
+test("no word of a table is broken where all columns hold their longest one", () => {
+  fc.assert(
+    fc.property(fc.array(fc.tuple(cell, cell, cell), { minLength: 1, maxLength: 4 }), (rows) => {
+      const words = linesOf(rows).flatMap((line) => line.split(" "));
+      for (const own of rows.flat().flatMap((text) => text.split(" ")))
+        expect(words).toContain(own);
+    }),
+    { seed: 1, numRuns: 100 },
+  );
+});
+
+test("a short column beside long ones stays whole", () => {
+  const lines = linesOf([
+    ["Cadmium Red", "itself", "excellent", "10 days", "opaque"],
+    [
+      "Parts by volume: Yellow Iron Oxide 22, Quinacridone Rose 3.1, Titanium White 1",
+      "\u0394E\u00a010.2 ±1.1",
+      "changed (by Quinacridone Rose)",
+      "4.3–7.7 days, an estimate from its tubes",
+      "contrast ratio 1.00 ±0.01 at 75 µm",
+    ],
+  ]);
+  for (const whole of ["itself", "excellent", "opaque"]) expect(lines).toContain(whole);
+  expect(lines.some((line) => line.startsWith("\u0394E\u00a010.2"))).toBe(true);
+});
