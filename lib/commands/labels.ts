@@ -6,7 +6,7 @@ import type { Lot, Records } from "../records/records.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 import { colourFamily } from "../sheet/colour-sheet.ts";
 import { lotState } from "../sheet/lots/lot-on-sale.ts";
-import { booksOf } from "../sheet/lots/lots-section.ts";
+import { bookOf } from "../sheet/lots/lot-book.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { outputFile } from "../site/output-file.ts";
 import { printedDate } from "../site/printed-date.ts";
@@ -105,7 +105,7 @@ function onlyOf({ record: { number, colour } }: Lot, only: string | undefined): 
 
 /** How the lot stands that the labels are for: they are printed whatever it is. */
 function lotRemark(lot: Lot, records: Records): string {
-  const state = lotState(lot, booksOf(records).books.get(lot.record.colour));
+  const state = lotState(lot, bookOf(lot.record.colour, records));
   const told = {
     pass: "agrees with its standard",
     standard: "is the standard",

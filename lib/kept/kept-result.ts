@@ -81,7 +81,11 @@ export function keptValue<V>(cache: WorkCache | undefined, origin: Origin, made:
   return value;
 }
 
-function keyOf(cache: WorkCache | undefined, { modules, inputs }: Origin): string | undefined {
+/** The name of what is kept of an origin; undefined of sources that run as they are. */
+export function keyOf(
+  cache: WorkCache | undefined,
+  { modules, inputs }: Origin,
+): string | undefined {
   const parts = modules.map((module) => cache?.programPart(module));
   return parts.every((part) => part !== undefined)
     ? contentHash([...modules, ...parts, process.version, inputText(inputs)]).toString("hex")
@@ -111,7 +115,8 @@ function sealOf(key: string, content: Uint8Array): Buffer {
   return Buffer.from(keptSeal(`result ${key}`).of(content), "hex");
 }
 
-function readResult(cache: WorkCache, key: string): Buffer | undefined {
+/** What is kept under a name, where it is as it was kept. */
+export function readResult(cache: WorkCache, key: string): Buffer | undefined {
   try {
     const file = fileOf(cache, key);
     const found = statSync(file);
@@ -130,7 +135,7 @@ function readResult(cache: WorkCache, key: string): Buffer | undefined {
 }
 
 /** Written aside and moved into place, so that nobody reads half a file; where it can't be, the next build makes it again. */
-function writeResult(cache: WorkCache, key: string, content: Uint8Array): void {
+export function writeResult(cache: WorkCache, key: string, content: Uint8Array): void {
   if (!cache.keeps || content.length + SEAL_BYTES > LARGEST_BYTES) return;
   const file = fileOf(cache, key);
   const aside = `${file}-${randomUUID()}`;

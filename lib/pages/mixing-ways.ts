@@ -1,4 +1,5 @@
 import type { LinkView } from "../present/views.ts";
+import { readOnce, type RememberedReads } from "../kept/reads.ts";
 import type { PaintChoice } from "../blocks/page-kinds.ts";
 import { mixableColours, mixingRange, type MixingRange } from "../mixing/mixing-range.ts";
 import { rangeReach, reachLevels, type Reach } from "../mixing/reach/range-reach.ts";
@@ -12,32 +13,27 @@ export const PALETTE_PATH = "bench/palette/index.html";
 
 /** The range made ready for the pages that mix, once a build. */
 export function mixingOf(context: PageContext): MixingRange {
-  const known = RANGES.get(context.sheets);
-  if (known !== undefined) return known;
-  const range = mixingRange(mixingData(context));
-  RANGES.set(context.sheets, range);
-  return range;
+  return readOnce(RANGES, context.sheets, "", () => mixingRange(mixingData(context)));
 }
-const RANGES = new WeakMap<PageContext["sheets"], MixingRange>();
+const RANGES: RememberedReads<PageContext["sheets"], MixingRange> = new WeakMap();
 
 /** What the range reaches in each white that colours were let down in, once a build. */
 export function reachesOf(context: PageContext): readonly Reach[] {
-  const known = REACHES.get(context.sheets);
-  if (known !== undefined) return known;
-  const range = mixingOf(context);
-  const reaches = range.whites
+  return readOnce(REACHES, context.sheets, "", () => reachesIn(mixingOf(context), context));
+}
+const REACHES: RememberedReads<PageContext["sheets"], readonly Reach[]> = new WeakMap();
+
+function reachesIn(range: MixingRange, { kept }: PageContext): Reach[] {
+  return range.whites
     .filter(({ slug }) => mixableColours(range, slug).length > 0)
     .map((white) =>
       rangeReach(range, white, (...inputs) =>
-        context.kept({ modules: ["lib/mixing/reach/range-reach.ts"], inputs }, () =>
+        kept({ modules: ["lib/mixing/reach/range-reach.ts"], inputs }, () =>
           reachLevels(...inputs),
         ),
       ),
     );
-  REACHES.set(context.sheets, reaches);
-  return reaches;
 }
-const REACHES = new WeakMap<PageContext["sheets"], readonly Reach[]>();
 
 /** The map in the first white has the address of the map. */
 export function mapPath(reach: Reach, context: PageContext): string {

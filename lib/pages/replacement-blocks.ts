@@ -1,5 +1,6 @@
 /** What takes the place of a colour that some may not use: nearest tubes and recipes, and what changes with each. */
 import type { Block } from "../blocks/block.ts";
+import { readOnce, type RememberedReads } from "../kept/reads.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { mixesOf, searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
@@ -112,13 +113,10 @@ interface Replacements {
   readonly rows: readonly Row[];
 }
 
-const KNOWN = new WeakMap<PageContext["sheets"], Map<string, Replacements | undefined>>();
+const KNOWN: RememberedReads<PageContext["sheets"], Replacements | undefined> = new WeakMap();
 
 function replacements(slug: string, context: PageContext): Replacements | undefined {
-  const known = KNOWN.get(context.sheets) ?? new Map<string, Replacements | undefined>();
-  KNOWN.set(context.sheets, known);
-  if (!known.has(slug)) known.set(slug, worked(slug, context));
-  return known.get(slug);
+  return readOnce(KNOWN, context.sheets, slug, () => worked(slug, context));
 }
 
 function worked(slug: string, context: PageContext): Replacements | undefined {

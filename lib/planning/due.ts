@@ -1,7 +1,7 @@
 import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
 import type { Lot, Records } from "../records/records.ts";
 import { lotState } from "../sheet/lots/lot-on-sale.ts";
-import { booksOf } from "../sheet/lots/lots-section.ts";
+import { bookOf } from "../sheet/lots/lot-book.ts";
 
 /** Something that time has made due. */
 export type Due =
@@ -80,7 +80,6 @@ export function dueTrials({ trials }: Pick<Records, "trials">): Due[] {
 
 /** Lots with work left, the oldest first. */
 export function dueLots(records: Records): Due[] {
-  const { books } = booksOf(records);
   const isNewest = (lot: Lot): boolean =>
     madeLots(records).every(
       ({ record }) => record.colour !== lot.record.colour || record.date <= lot.record.date,
@@ -88,7 +87,7 @@ export function dueLots(records: Records): Due[] {
   return [...records.lots.values()]
     .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1))
     .flatMap((lot): Due[] => {
-      const state = lotState(lot, books.get(lot.record.colour));
+      const state = lotState(lot, bookOf(lot.record.colour, records));
       const due =
         state === "planned"
           ? "lot-planned"

@@ -16,6 +16,8 @@ const BELOW_HEAD_MM = 5;
 /** A colour's pages, for the painter and for the bench: all that its sheet on paper is made from. */
 export interface SheetToPrint {
   readonly slug: string;
+  /** The hash of both pages, which may be known without filling them. */
+  readonly key: () => string;
   readonly sheet: SheetView;
   readonly bench: BenchView;
   /** What goes before all that is said of hazards, at the foot of every page. */

@@ -78,6 +78,11 @@ export function inputsOf(figure: Figure): readonly Input[] {
   return inputs;
 }
 
+/** A figure that was made before and kept, made from what it was made from then. */
+export function keptFigure(figure: object, inputs: readonly Input[]): void {
+  INPUTS.set(figure, inputs);
+}
+
 export function isKnown<V extends Amount>(figure: Figure<V>): figure is Known<V> {
   return figure.standing !== "not stated";
 }

@@ -1,21 +1,15 @@
+import { readOnce, type RememberedReads } from "../kept/reads.ts";
+
 /**
  * A pure function that remembers what it gave: of the same thing, and equal words and numbers
- * beside it, it gives the same again. What nobody holds any more is forgotten with it.
+ * beside it, it gives the same again. What nobody holds any more is forgotten with it. Whoever is
+ * given what was remembered has read what it was made from.
  */
 export function remembered<Of extends object, Beside extends readonly (string | number)[], V>(
   made: (of: Of, ...beside: Beside) => V,
 ): (of: Of, ...beside: Beside) => V {
-  const known = new WeakMap<Of, Map<string, V>>();
-  return (of, ...beside) => {
-    const own = known.get(of) ?? new Map<string, V>();
-    known.set(of, own);
-    const key = beside.join("\n");
-    const before = own.get(key);
-    if (before !== undefined || own.has(key)) return before as V;
-    const value = made(of, ...beside);
-    own.set(key, value);
-    return value;
-  };
+  const known: RememberedReads<Of, V> = new WeakMap();
+  return (of, ...beside) => readOnce(known, of, beside.join("\n"), () => made(of, ...beside));
 }
 
 /** The same of two things. */

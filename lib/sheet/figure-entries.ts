@@ -10,8 +10,15 @@ export interface FigureEntry {
   readonly figure: Figure;
 }
 
+/** A sheet as far as it is worked out. */
+export type PartsOfSheet = {
+  readonly [Part in keyof Sheet]?: Sheet[Part] extends readonly unknown[] | undefined
+    ? Sheet[Part]
+    : Partial<Sheet[Part]>;
+};
+
 /** Every figure of a sheet, known or not, with its path and row. */
-export function figureEntries(sheet: Partial<Sheet>): FigureEntry[] {
+export function figureEntries(sheet: PartsOfSheet): FigureEntry[] {
   const found: FigureEntry[] = [];
   visit(SHEET, sheet, [], []);
   return found;

@@ -1,8 +1,8 @@
 import { inputsOf, isFigure, type Figure, type FigurePath } from "../quantities/figure.ts";
-import { figureEntries } from "./figure-entries.ts";
-import type { Sheet } from "./sheet.ts";
+import { figureEntries, type PartsOfSheet } from "./figure-entries.ts";
 
-interface Place {
+/** Where a figure stands: on which colour's sheet, and where there. */
+export interface Place {
   readonly colour: string;
   readonly path: FigurePath;
 }
@@ -10,10 +10,20 @@ interface Place {
 const PLACES = new WeakMap<Figure, Place>();
 
 /** Notes where the figures of a colour's sheet, or of a part of it, stand; of two places the first. */
-export function placeFigures(colour: string, sheet: Partial<Sheet>): void {
+export function placeFigures(colour: string, sheet: PartsOfSheet): void {
   for (const { path, figure } of figureEntries(sheet)) {
     if (!PLACES.has(figure)) PLACES.set(figure, { colour, path });
   }
+}
+
+/** Where a figure stands, once its sheet or its part of it is worked out. */
+export function placeOf(figure: Figure): Place | undefined {
+  return PLACES.get(figure);
+}
+
+/** Notes where a figure that was kept stands. */
+export function keptPlace(figure: Figure, place: Place): void {
+  PLACES.set(figure, place);
 }
 
 /**

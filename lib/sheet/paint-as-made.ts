@@ -1,3 +1,4 @@
+import { readOnce, type RememberedReads } from "../kept/reads.ts";
 import type { Colour, Records } from "../records/records.ts";
 import { placeFigures } from "./figure-places.ts";
 import { oilSection } from "./oil/oil-section.ts";
@@ -10,14 +11,14 @@ import type { Sheet } from "./sheet.ts";
 /** What a paint is made from and what it is like as made. */
 export type PaintAsMade = Pick<Sheet, "pigments" | "vehicle" | "additions" | "oil">;
 
-const PAINTS = new WeakMap<Records, Map<string, PaintAsMade>>();
+const PAINTS: RememberedReads<Records, PaintAsMade> = new WeakMap();
 
 /** A colour's paint, the same for its own sheet and for every other that is reckoned with it: so a figure is one thing wherever it is used. */
 export function paintAsMade(colour: Colour, records: Records): PaintAsMade {
-  const known = PAINTS.get(records) ?? new Map<string, PaintAsMade>();
-  PAINTS.set(records, known);
-  const before = known.get(colour.slug);
-  if (before !== undefined) return before;
+  return readOnce(PAINTS, records, colour.slug, () => paintOf(colour, records));
+}
+
+function paintOf(colour: Colour, records: Records): PaintAsMade {
   const tubes = knownTubes(colour, records);
   const pigments = pigmentParts(colour, tubes, records);
   const vehicle = vehiclePart(colour, records);
@@ -32,7 +33,6 @@ export function paintAsMade(colour: Colour, records: Records): PaintAsMade {
   );
   const paint = { pigments, vehicle, additions, oil };
   placeFigures(colour.slug, paint);
-  known.set(colour.slug, paint);
   return paint;
 }
 

@@ -6,7 +6,7 @@ import type { WorkCache } from "../kept/work-cache.ts";
 import type { OutputKind } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import type { SiteTask } from "./site-task.ts";
-import type { PageEntry } from "./site.ts";
+import type { PageEntry } from "./page-entry.ts";
 
 /** Whose pages: of which output, how they are wanted, where the earlier ones lie. */
 export interface PagesOf {
@@ -45,8 +45,7 @@ export function keptPages(
   if (cache === undefined || rendering === undefined) return NOTHING_KEPT;
   const name = `pages-${of.output}-${of.kind}.json`;
   const before = new Map(Object.entries((readKept(cache.folder, name) ?? {}) as MadePages));
-  const keyOf = ({ site, view }: PageEntry): string =>
-    contentHash([rendering, JSON.stringify([site, view])]).toString("hex");
+  const keyOf = (page: PageEntry): string => contentHash([rendering, page.key()]).toString("hex");
   const known = new Map<PageEntry, readonly [key: string, hash: string | undefined]>();
   return {
     isTaken: (page) => {

@@ -3,6 +3,7 @@ import { readKept, writeKept } from "../kept/kept-file.ts";
 import type { KeptFolder } from "../kept/work-cache.ts";
 
 const FILE = "papers.json";
+const KEYS = "paper-keys.json";
 /** Of so many papers it is known what they came out as; those of the newest build are always among them. */
 const MOST = 20_000;
 
@@ -16,29 +17,50 @@ interface DrawnPaper {
 export interface KeptPapers {
   /** Whether these bytes are what was drawn from what the key stands for. */
   readonly isDrawn: (paper: DrawnPaper) => boolean;
+  /** The key of what has one of its own that is found sooner, as it was when that was kept. */
+  readonly keyOf: (sooner: string, made: () => string) => string;
   readonly keep: (papers: readonly DrawnPaper[]) => void;
 }
 
 /** @param cache undefined knows of no paper and keeps none. */
 export function keptPapers(cache: KeptFolder | undefined): KeptPapers {
-  const before = cache === undefined ? new Map<string, unknown>() : readHashes(cache.folder);
+  const before = cache === undefined ? new Map<string, unknown>() : readHashes(cache.folder, FILE);
+  const sooner = cache === undefined ? new Map<string, unknown>() : readHashes(cache.folder, KEYS);
+  const keys = new Map<string, string>();
   return {
+    keyOf: (own, made) => {
+      const known = sooner.get(own);
+      const key = typeof known === "string" ? known : made();
+      keys.set(own, key);
+      return key;
+    },
     isDrawn: ({ key, bytes }) => before.get(key) === hashOf(bytes),
     keep: (papers) => {
       if (cache?.keeps !== true) return;
       const own = new Map(papers.map(({ key, bytes }) => [key, hashOf(bytes)]));
       const others = [...before].filter(([key]) => !own.has(key));
+      writeKept(cache.folder, FILE, newest(own, others));
       writeKept(
         cache.folder,
-        FILE,
-        Object.fromEntries([...own, ...others].slice(0, Math.max(MOST, own.size))),
+        KEYS,
+        newest(
+          keys,
+          [...sooner].filter(([key]) => !keys.has(key)),
+        ),
       );
     },
   };
 }
 
-function readHashes(folder: string): Map<string, unknown> {
-  const kept = readKept(folder, FILE);
+function newest(
+  own: ReadonlyMap<string, string>,
+  others: readonly (readonly [string, unknown])[],
+): Record<string, unknown> {
+  return Object.fromEntries([...own, ...others].slice(0, Math.max(MOST, own.size)));
+}
+
+function readHashes(folder: string, file: string): Map<string, unknown> {
+  const kept = readKept(folder, file);
   return new Map(Object.entries(typeof kept === "object" && kept !== null ? kept : {}));
 }
 

@@ -88,13 +88,15 @@ export async function madeSite(
   const site = inOneFolder(printed, records.workshop.siteAddress);
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, { output: "site", kind, dir, earlierDir, cache });
-  await writeSite(workshop({ isPrinted: kind === "paper", printedCards: cardsBefore }), {
+  const ofWorkshop = workshop({ isPrinted: kind === "paper", printedCards: cardsBefore });
+  await writeSite(ofWorkshop, {
     output: "workshop",
     kind,
     dir: workshopDir,
     earlierDir: earlierWorkshopDir,
     cache,
   });
+  for (const { keepViews } of [...allLanguages(onScreen), ofWorkshop]) keepViews?.();
   clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };
 }

@@ -1,4 +1,5 @@
 import { sitemap } from "./sitemap.ts";
+import { pageAt } from "./page-entry.ts";
 import type { Site } from "./site.ts";
 
 /** What a site has once for all its languages. */
@@ -15,7 +16,14 @@ export function inOneFolder({ translated = [], ...site }: Site, siteAddress?: st
         .filter(({ path }) => !ONCE.test(path))
         .map((entry) => ({ ...entry, path: `${folder}${entry.path}` })),
     );
-  const pages = [...site.pages, ...below(({ pages: own }) => own)];
+  const pages = [
+    ...site.pages,
+    ...translated.flatMap(({ folder, site: one }) =>
+      one.pages
+        .filter(({ path }) => !ONCE.test(path))
+        .map((page) => pageAt(`${folder}${page.path}`, page)),
+    ),
+  ];
   return {
     ...site,
     scripts: translated.flatMap(({ folder, site: { language } }) =>

@@ -28,6 +28,14 @@ export function sheetKey(
   );
 }
 
+/** The same by all that both pages show, which may be known before they are filled. */
+export function soonerSheetKey(
+  { slug, key, caution, context: { records, date } }: SheetToPrint,
+  program: string,
+): string {
+  return contentKey(JSON.stringify([program, records.workshop, date, slug, caution, key()]));
+}
+
 /** Parts of a page that paper leaves to the site: none of them moves a mark on it. */
 export const LEFT_TO_THE_SITE: readonly string[] = [
   "jsonLd",

@@ -3,16 +3,20 @@ import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { byFamily } from "../pages/catalogue-pages.ts";
+import { formerTexts } from "../pages/former-page.ts";
 import type { DownloadView } from "../present/views.ts";
 import { PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { cardsPdf } from "../print/cards-pdf.ts";
+import { formerPdf } from "../print/former-pdf.ts";
 import { rangePdf } from "../print/range-pdf.ts";
 import { laidOutSheet, type LaidOutSheet, type SheetToPrint } from "../print/sheet-paper.ts";
 import { sheetPdf } from "../print/sheet-pdf.ts";
 import { contentKey } from "../sheet/revision.ts";
+import { formerColours } from "./former-sheets.ts";
 import { keptPapers, type KeptPapers } from "./kept-papers.ts";
-import { cardsKey, programKey, rangeKey, sheetKey } from "./paper-keys.ts";
+import { cardsKey, programKey, rangeKey, sheetKey, soonerSheetKey } from "./paper-keys.ts";
+import { pageWith } from "./page-entry.ts";
 import { manifestWithPapers, type PaperState } from "./published-data.ts";
 import type { BinaryFile, RangeToPrint, Site } from "./site.ts";
 import type { KeptFolder } from "../kept/work-cache.ts";
@@ -39,21 +43,22 @@ export function printedSite(
   const drawnBefore = keptPapers(cache);
   const before: PreviousPapers = { dir: previousDir, isDrawn: drawnBefore.isDrawn };
   const program = programKey();
+  const keyOf = (sheet: SheetToPrint): string =>
+    drawnBefore.keyOf(soonerSheetKey(sheet, program), () => sheetKey(sheet, program));
   const layouts = new Map<SheetToPrint, LaidOutSheet>();
   const laidOut = (sheet: SheetToPrint): LaidOutSheet => {
     const paper = paperOf(prints.context);
     const own =
       layouts.get(sheet) ??
-      prints.context.kept(
-        { modules: SHEET_MODULES, inputs: { key: sheetKey(sheet, program), paper } },
-        () => laidOutSheet(sheet, paper),
+      prints.context.kept({ modules: SHEET_MODULES, inputs: { key: keyOf(sheet), paper } }, () =>
+        laidOutSheet(sheet, paper),
       );
     layouts.set(sheet, own);
     return own;
   };
   const drawn = prints.sheets.map((sheet) => {
     const path = `colours/${sheet.slug}/sheet.pdf`;
-    const key = sheetKey(sheet, program);
+    const key = keyOf(sheet);
     const paper =
       kept(path, key, before) ??
       made(path, key, sheetPdf(sheet, paperOf(prints.context), laidOut(sheet)));
@@ -63,6 +68,7 @@ export function printedSite(
     ...drawn.map(({ paper }) => paper),
     ...(drawn.length === 0 ? [] : [printedRange(drawn, laidOut, prints, program, before)]),
     ...printedCards(prints, program, before),
+    ...printedFormers(prints, program, before),
   ];
   drawnBefore.keep(papers);
   const translated = (site.translated ?? []).map(({ folder, site: one }) => ({
@@ -146,6 +152,23 @@ function printedCards(
   });
 }
 
+/** A page at the address of each sheet that is gone. */
+function printedFormers(
+  { context }: RangeToPrint,
+  program: string,
+  before: PreviousPapers,
+): Paper[] {
+  return formerColours(context).map(({ slug, former }) => {
+    const path = `colours/${slug}/sheet.pdf`;
+    const texts = formerTexts(former, context);
+    const { records, date, words } = context;
+    const key = contentKey(
+      JSON.stringify([program, texts, records.workshop, date, words.language]),
+    );
+    return kept(path, key, before) ?? made(path, key, formerPdf(texts, context, paperOf(context)));
+  });
+}
+
 interface PreviousPapers extends Pick<KeptPapers, "isDrawn"> {
   readonly dir: string;
 }
@@ -164,6 +187,12 @@ function kept(path: string, key: string, { dir, isDrawn }: PreviousPapers): Pape
 
 function made(path: string, key: string, bytes: Uint8Array): Paper {
   return { path, key, hash: contentKey(bytes), bytes };
+}
+
+/** Papers that a page may lead to. */
+function papersBeside(page: string): string[] {
+  const folder = page.replace(/(?:bench\/)?index\.html$/, "");
+  return [`${folder}sheet.pdf`, `${folder}cards.pdf`, RANGE_PATH];
 }
 
 /** Pages that lead to the papers, with their sizes; the manifest that knows of them. */
@@ -217,7 +246,13 @@ function withPapers(
   return {
     ...site,
     papers,
-    pages: site.pages.map((page) => ({ ...page, view: withLinks(page.path, page.view) })),
+    pages: site.pages.map((page) =>
+      pageWith(
+        page,
+        ({ site: frame, view }) => ({ site: frame, view: withLinks(page.path, view) }),
+        papersBeside(page.path).map((path) => `${path} ${sizes.get(path) ?? ""}`),
+      ),
+    ),
     files: site.files.map((file) =>
       file.path === "manifest.json"
         ? {

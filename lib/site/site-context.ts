@@ -8,6 +8,7 @@ import { rangeCards, type RangeCards } from "../print/range-cards.ts";
 import { collectionOf, type Collection } from "../collection/collection.ts";
 import { ownTexts } from "../records/own-texts.ts";
 import type { Records } from "../records/records.ts";
+import { followedRecords, LISTS_OF_RECORDS } from "../records/followed-records.ts";
 import { changesSheets, recordsIn } from "../records/records-in-language.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { allFits, allSheets } from "../sheet/all-sheets.ts";
@@ -21,7 +22,11 @@ import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
 import { sheetWarnings } from "./sheet-warnings.ts";
+import { followed, type Followed, type Grain } from "../kept/followed.ts";
 import { keepIn, type Keep } from "../kept/kept-result.ts";
+import { keptSteps, type KeptSteps } from "../kept/kept-steps.ts";
+import { readWhenAsked } from "../kept/reads.ts";
+import { followedTexts } from "./followed-texts.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { theoryOnce } from "./theory-cache.ts";
 import { siteAnswers, type SiteAnswers } from "./site-answers.ts";
@@ -30,16 +35,29 @@ import { siteAnswers, type SiteAnswers } from "./site-answers.ts";
 export interface WorkedSite {
   readonly published: readonly PublishedSheet[];
   readonly context: PageContext;
+  /** Whoever asks has read what they were made from, as of all that follows. */
   readonly answers: SiteAnswers;
   readonly cards: RangeCards;
   /** Laid out when it is first asked for. */
   readonly laidOut: () => LaidOutCards;
+  /** What was kept of steps that read the same; and a further part that a step may read. */
+  readonly cache: WorkCache | undefined;
+  readonly steps: KeptSteps | undefined;
+  readonly partsTold: PartsTold;
   /** Letters that paper lacks, what the sheets found against their records, and the answers against the sheets. */
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** Tells what each part is that a step reads, by the first word of its name. */
+type PartsTold = Map<string, (name: string) => unknown>;
+
 /** What is worked out of records before any word is chosen. */
 interface WorkedRange {
+  readonly cache: WorkCache | undefined;
+  readonly steps: KeptSteps | undefined;
+  readonly partsTold: PartsTold;
+  /** Themselves; and as what is read of them is noted. */
+  readonly written: Records;
   readonly records: Records;
   readonly fits: Fits;
   readonly sheets: readonly Sheet[];
@@ -54,7 +72,8 @@ export function workedSite(
   date: string | undefined,
   cache?: WorkCache,
 ): WorkedSite {
-  return wordedSite(workedRange(records, cache), date, pageLanguages(records.workshop)[0]);
+  const [own] = pageLanguages(records.workshop);
+  return wordedSite(workedRange(records, own, cache), date, own);
 }
 
 /** The site in each language of its pages, the workshop's own first: sheets are worked out once, and again only where names differ. */
@@ -64,7 +83,7 @@ export function workedSites(
   cache?: WorkCache,
 ): readonly [WorkedSite, ...WorkedSite[]] {
   const [own, ...others] = pageLanguages(records.workshop);
-  const range = workedRange(records, cache);
+  const range = workedRange(records, own, cache);
   return [
     wordedSite(range, date, own),
     ...others.map((language) => wordedSite(rangeIn(range, language, own), date, language)),
@@ -87,14 +106,20 @@ function placeOf({ place: { file, line, column, path }, rule }: Diagnostic): str
   return [file, line, column, path, rule].join(":");
 }
 
-function workedRange(records: Records, cache: WorkCache | undefined): WorkedRange {
+function workedRange(
+  written: Records,
+  language: Language,
+  cache: WorkCache | undefined,
+): WorkedRange {
   const kept = keepIn(cache);
-  const fits = allFits(records, kept);
-  const sheets = allSheets(records, fits);
+  const own = following(written, allFits(written, kept), language, cache);
+  const { records, fits, steps } = own;
+  const sheets = allSheets(records, fits, steps);
   return {
+    ...own,
     kept,
-    records,
-    fits,
+    cache,
+    written,
     sheets,
     range: collectionOf(sheets, records.workshop.observer),
     theory: theoryOnce(records, cache),
@@ -102,26 +127,96 @@ function workedRange(records: Records, cache: WorkCache | undefined): WorkedRang
 }
 
 function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedRange {
-  const records = recordsIn(range.records, language, own);
-  if (!changesSheets(range.records, language)) return { ...range, records };
-  const sheets = allSheets(records, range.fits);
-  return { ...range, records, sheets, range: collectionOf(sheets, records.workshop.observer) };
+  const written = recordsIn(range.written, language, own);
+  const noting = following(written, range.fits, language, range.cache);
+  const { records, fits, steps } = noting;
+  const inLanguage = { ...range, ...noting, written, theory: theoryOnce(records, range.cache) };
+  if (!changesSheets(range.written, language)) return inLanguage;
+  const sheets = allSheets(records, fits, steps);
+  return { ...inLanguage, sheets, range: collectionOf(sheets, records.workshop.observer) };
 }
 
-function wordedSite(
-  { records, fits, sheets, range, theory, kept }: WorkedRange,
-  date: string | undefined,
+/** Records and fits that note what is read of them, and what was kept of steps that read the same. */
+function following(
+  written: Records,
+  fitted: Fits,
   language: Language,
-): WorkedSite {
+  cache: WorkCache | undefined,
+): Pick<WorkedRange, "records" | "fits" | "steps" | "partsTold"> {
+  if (cache === undefined)
+    return { records: written, fits: fitted, steps: undefined, partsTold: new Map() };
+  const records = followedRecords(written);
+  const fits = followed(fitted, { each: "whole" }, "fits");
+  const partsTold: PartsTold = new Map([
+    ["records", records.part],
+    ["fits", fits.part],
+  ]);
+  return {
+    records: records.value,
+    fits: fits.value,
+    partsTold,
+    steps: keptSteps(
+      cache,
+      [language, written.knowledge.tables],
+      (name) => partsTold.get(name.split("/")[0] ?? "")?.(name),
+      LISTS,
+    ),
+  };
+}
+
+/** Whose members are read alike. */
+const LISTS = [...LISTS_OF_RECORDS, "fits", "sheets", "range/nearest", "range/inTwoLights"];
+
+const CONTEXT: Grain = {
+  keys: {
+    words: "always",
+    folder: "always",
+    kept: "always",
+    // These note by themselves what is read of them.
+    records: "always",
+    fits: "always",
+    sheets: "always",
+    range: "always",
+    theory: "always",
+  },
+};
+const RANGE: Grain = { keys: { nearest: { each: "whole" }, inTwoLights: { each: "whole" } } };
+
+/** A thing that notes what is read of it, whose parts can be told from now on. */
+function noted<V extends object>(
+  { steps, partsTold }: Pick<WorkedRange, "steps" | "partsTold">,
+  root: string,
+  made: () => Followed<V>,
+  plain: V,
+): V {
+  if (steps === undefined) return plain;
+  const { value, part } = made();
+  partsTold.set(root, part);
+  return value;
+}
+
+function wordedSite(worked: WorkedRange, date: string | undefined, language: Language): WorkedSite {
+  const { records, fits, theory, kept, steps, partsTold } = worked;
   const words = WORDS[language];
-  const published = sheets.map((sheet): PublishedSheet => {
-    const worded = sheetTexts(sheet, words);
+  const texts = worked.sheets.map((sheet) => sheetTexts(sheet, words));
+  const worded = noted(worked, "sheets", () => followedTexts(texts), texts);
+  const range = noted(worked, "range", () => followed(worked.range, RANGE, "range"), worked.range);
+  const sheets = worded.map(({ sheet }) => sheet);
+  const published = worded.map((one): PublishedSheet => {
+    const ownRevision = readWhenAsked(() => revision(one.plain));
+    const neighbours = readWhenAsked(() => neighboursOf(one.sheet, sheets, range));
     return {
-      worded,
-      revision: revision(worded.plain),
-      neighbours: neighboursOf(sheet, sheets, range),
+      worded: one,
+      get revision() {
+        return ownRevision();
+      },
+      get neighbours() {
+        return neighbours();
+      },
     };
   });
+  const inContext = (context: PageContext): PageContext =>
+    noted(worked, "context", () => followed(context, CONTEXT, "context"), context);
   const unanswered: PageContext = {
     words,
     folder: languageFolder(language, records.workshop),
@@ -137,7 +232,7 @@ function wordedSite(
       }),
     ),
     fits,
-    sheets: published.map(({ worded }) => worded),
+    sheets: worded,
     range,
     answers: [],
     date,
@@ -145,21 +240,28 @@ function wordedSite(
     kept,
     revision: revision(published.map((one) => one.revision)),
   };
-  const answers = siteAnswers(unanswered);
-  const context: PageContext = { ...unanswered, answers: answers.links };
-  const cards = rangeCards(context);
-  let laid: LaidOutCards | undefined;
+  const held = readWhenAsked(() => siteAnswers(inContext(unanswered)));
+  const { links, diagnostics } = held();
+  const context = inContext({ ...unanswered, answers: links });
+  const cards = readWhenAsked(() => rangeCards(context));
   return {
     published,
     context,
-    answers,
-    cards,
-    laidOut: () => (laid ??= laidOutCards(cards, context)),
+    get answers() {
+      return held();
+    },
+    get cards() {
+      return cards();
+    },
+    laidOut: readWhenAsked(() => laidOutCards(cards(), context)),
+    cache: worked.cache,
+    steps,
+    partsTold,
     diagnostics: [
       ...letterWarnings(records),
       ...labelFaults(records),
-      ...sheetWarnings(sheets, records, words),
-      ...answers.diagnostics,
+      ...sheetWarnings(worked.sheets, records, words),
+      ...diagnostics,
     ],
   };
 }

@@ -43,6 +43,7 @@ import type { Records } from "../records/records.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
 import { figuresCsv } from "./figures-csv.ts";
+import { formerSheets } from "./former-sheets.ts";
 import {
   catalogueJson,
   manifestJson,
@@ -51,7 +52,13 @@ import {
   workshopManifestJson,
 } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
-import type { DataFile, PageEntry, Site } from "./site.ts";
+import { certain } from "../quantities/at.ts";
+import { followed } from "../kept/followed.ts";
+import { readWhenAsked } from "../kept/reads.ts";
+import { contentKey } from "../sheet/revision.ts";
+import { keptViews, type KeptViews } from "./kept-views.ts";
+import { pageEntry, pageWith, type PageEntry } from "./page-entry.ts";
+import type { DataFile, Site } from "./site.ts";
 import { MANIFEST } from "./output-manifest.ts";
 import { labelsPdf } from "../print/labels-pdf.ts";
 import { packageSizes } from "../print/package-size.ts";
@@ -108,12 +115,13 @@ export function siteOf(
 /** Pages for Eleventy, data as text, and what may be printed. */
 export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site {
   const { context } = worked;
-  const shown = shownColours(context);
+  const shown = readWhenAsked(() => shownColours(context));
   const states = stated(worked);
   const changes =
     earlier && allChanges(changesBetween(earlier, publishedState(states)), earlier.past, context);
   const atom = changes && feed(changes, context);
-  const pages = sitePages(worked, shown).map((page) =>
+  const views = viewsOf(worked, `site-${context.words.language}`);
+  const pages = sitePages(worked, shown, views).map((page) =>
     atom === undefined ? page : withFeed(page),
   );
   return {
@@ -124,13 +132,13 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
       ...dataFiles(worked, pages),
       { path: MANIFEST, text: manifestJson(worked, states, changes) },
       ...(atom === undefined ? [] : [{ path: FEED_PATH, text: atom }]),
-      ...shown.map(comparisonData),
+      ...shown().map(comparisonData),
     ],
+    keepViews: () => views?.keep(),
     sheetCount: worked.published.length,
     pictures: sitePictures(pages, worked.answers.held, context),
     prints: {
       sheets: sheetsToPrint(worked, pages),
-      cards: worked.cards,
       laidOut: worked.laidOut,
       context: worked.context,
     },
@@ -150,28 +158,48 @@ function workshopOfWorked(
   date: string | undefined,
   { isPrinted, printedCards }: WorkshopAsked,
 ): Site {
-  const { context, answers, cards, diagnostics } = worked;
+  const { context, cards, diagnostics, steps, partsTold } = worked;
   const { records, sheets, words } = context;
   const labels = rangeLabels(sheets, packageSizes(records.workshop), context);
   const pdf =
     isPrinted && labels.runs.length > 0
       ? labelsPdf(labels.runs, { workshop: records.workshop.name, date, words })
       : undefined;
+  const matter = {
+    found: diagnostics,
+    due: {
+      labelNotes: hazardNotes(
+        sheets.map(({ sheet }) => sheet),
+        records,
+      ),
+      reprints:
+        printedCards && reprintList(shelfCards(cards.cards, printedCards), printedCards, words),
+    },
+    labels: { ...labels, ...(pdf === undefined ? {} : { pdf }) },
+  };
+  const noted = followed(matter, { keys: {} }, "matter");
+  partsTold.set("matter", noted.part);
+  const own = {
+    get found() {
+      return noted.value.found;
+    },
+    get due() {
+      return noted.value.due;
+    },
+    get labels() {
+      return noted.value.labels;
+    },
+    get answers() {
+      return worked.answers.held;
+    },
+    get index() {
+      return worked.answers.index;
+    },
+  };
+  const views = steps && viewsOf(worked, "workshop");
   return {
-    pages: workshopPages(context, {
-      answers: answers.held,
-      index: answers.index,
-      found: diagnostics,
-      due: {
-        labelNotes: hazardNotes(
-          sheets.map(({ sheet }) => sheet),
-          records,
-        ),
-        reprints:
-          printedCards && reprintList(shelfCards(cards.cards, printedCards), printedCards, words),
-      },
-      labels: { ...labels, ...(pdf === undefined ? {} : { pdf }) },
-    }),
+    pages: workshopPages(context, own).map(({ path, filled }) => pageEntry(path, filled, views)),
+    keepViews: () => views?.keep(),
     language: worked.context.words.language,
     files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
     ...(pdf === undefined ? {} : { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
@@ -201,19 +229,30 @@ function pagePaths(worked: WorkedSite): string[] {
   return plannedPages(worked, () => []).map(({ place: { path } }) => path);
 }
 
-function sitePages(worked: WorkedSite, shown: readonly ShownColour[]): PageEntry[] {
-  return plannedPages(worked, () => shown).map(({ place, view, isUnlisted }) => ({
-    path: place.path,
-    ...(isUnlisted === true ? { isUnlisted } : {}),
-    site: siteFrame(worked.context, place),
-    view: view(place),
-  }));
+/** What pages were filled with before, by all modules that fill some. */
+function viewsOf({ cache, steps }: WorkedSite, of: string): KeptViews | undefined {
+  return cache && steps && keptViews(cache, of, ["lib/site/site-of-records.ts"], steps);
 }
 
-function plannedPages(
-  { published, context, answers, cards }: WorkedSite,
+function sitePages(
+  worked: WorkedSite,
   shown: () => readonly ShownColour[],
-): PlannedPage[] {
+  views: KeptViews | undefined,
+): PageEntry[] {
+  const { context } = worked;
+  return plannedPages(worked, shown).map(({ place, view, isUnlisted }) =>
+    pageEntry(
+      place.path,
+      () => ({ site: siteFrame(context, place), view: view(place) }),
+      views,
+      isUnlisted,
+    ),
+  );
+}
+
+/** What a page is filled with is asked for when it is filled, so that it is known what it reads. */
+function plannedPages(worked: WorkedSite, shown: () => readonly ShownColour[]): PlannedPage[] {
+  const { published, context } = worked;
   const page: Plan = (path, view) => ({ place: pagePlace(path), view });
   // The server may show it at any depth, so that its links start at the site's own folder.
   const lost: PagePlace = { path: NOT_FOUND_PATH, root: context.records.siteBase };
@@ -235,11 +274,15 @@ function plannedPages(
     ...published.map(({ worded }) =>
       page(`colours/${worded.sheet.slug}/index.html`, (place) => sheetPage(worded, context, place)),
     ),
-    ...published.map(({ worded, revision: own }) =>
-      page(benchPath(worded.sheet.slug), (place) => benchPage(worded, own, context, place)),
+    ...published.map((one) =>
+      page(benchPath(one.worded.sheet.slug), (place) =>
+        benchPage(one.worded, one.revision, context, place),
+      ),
     ),
-    ...published.map(({ worded, revision: own }) =>
-      page(evidencePath(worded.sheet.slug), (place) => evidencePage(worded, own, context, place)),
+    ...published.map((one) =>
+      page(evidencePath(one.worded.sheet.slug), (place) =>
+        evidencePage(one.worded, one.revision, context, place),
+      ),
     ),
     ...(hasMixing(context)
       ? [
@@ -254,17 +297,19 @@ function plannedPages(
         comparePairPage(pair, shown(), context, place),
       ),
     ),
-    ...(answers.held.length === 0
+    ...(context.records.answers.size === 0
       ? []
       : [page("answers/index.html", (place) => answerIndex(context, place))]),
-    ...answers.held.map((held) =>
-      page(answerPath(held.answer.slug), (place) =>
-        answerPage(held, context, place, answers.index),
-      ),
+    ...[...context.records.answers.keys()].map((slug) =>
+      page(answerPath(slug), (place) => {
+        const { held, index } = worked.answers;
+        const own = certain(held.find(({ answer }) => answer.slug === slug));
+        return answerPage(own, context, place, index);
+      }),
     ),
     ...cardSizes(context.records.workshop).flatMap((size) =>
-      cardsPaths(cards, size, context).map((path, nth) =>
-        page(path, (place) => cardsPage(cards, size, nth, context, place)),
+      cardsPaths(worked.cards, size, context).map((path, nth) =>
+        page(path, (place) => cardsPage(worked.cards, size, nth, context, place)),
       ),
     ),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
@@ -301,25 +346,41 @@ function sheetsToPrint(
   { published, context }: WorkedSite,
   pages: readonly PageEntry[],
 ): SheetToPrint[] {
-  const views = new Map(pages.map(({ path, view }) => [path, view]));
-  return published.flatMap(
-    ({
-      worded: {
-        sheet: { slug },
+  const byPath = new Map(pages.map((page) => [page.path, page]));
+  return published.map(({ worded: { sheet } }) => {
+    const { slug } = sheet;
+    const own = certain(byPath.get(`colours/${slug}/index.html`));
+    const bench = certain(byPath.get(benchPath(slug)));
+    return {
+      slug,
+      context,
+      caution: cautionLine(context),
+      key: () => contentKey(JSON.stringify([own.key(), bench.key()])),
+      get sheet() {
+        return ofKind(own.view, "sheet");
       },
-    }) => {
-      const sheet = views.get(`colours/${slug}/index.html`);
-      const bench = views.get(benchPath(slug));
-      return sheet?.kind === "sheet" && bench?.kind === "bench"
-        ? [{ slug, sheet, bench, caution: cautionLine(context), context }]
-        : [];
-    },
-  );
+      get bench() {
+        return ofKind(bench.view, "bench");
+      },
+    };
+  });
+}
+
+function ofKind<K extends AnyPageView["kind"]>(
+  view: AnyPageView,
+  kind: K,
+): Extract<AnyPageView, { readonly kind: K }> {
+  if (view.kind !== kind) throw new RangeError(`A page of ${kind} is filled as ${view.kind}`);
+  return view as Extract<AnyPageView, { readonly kind: K }>;
 }
 
 /** A page whose head names the feed of its language. */
 function withFeed(page: PageEntry): PageEntry {
-  return { ...page, site: { ...page.site, feed: `${page.site.root}${FEED_PATH}` } };
+  return pageWith(
+    page,
+    ({ site, view }) => ({ site: { ...site, feed: `${site.root}${FEED_PATH}` }, view }),
+    ["feed"],
+  );
 }
 
 function dataFiles({ published, context }: WorkedSite, pages: readonly PageEntry[]): DataFile[] {
@@ -334,6 +395,7 @@ function dataFiles({ published, context }: WorkedSite, pages: readonly PageEntry
       path: `colours/${one.worded.sheet.slug}/sheet.json`,
       text: sheetJson(one),
     })),
+    ...formerSheets(context),
     ...published.flatMap(({ worded: { sheet } }) => masstoneCsv(sheet)),
     ...mixingFiles(context),
     ...exchangeFiles(context),

@@ -1,28 +1,15 @@
 import type { Language } from "../records/schema/terms.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import type { AnyPageView } from "../blocks/page-kinds.ts";
-import type { SiteView } from "../present/views.ts";
 import type { LaidOutCards } from "./laid-out-cards.ts";
-import type { RangeCards } from "../print/range-cards.ts";
+import type { PageEntry } from "./page-entry.ts";
 import type { SitePicture } from "../pictures/site-pictures.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 
 /** The sheets as paper takes them, in order of slug. */
 export interface RangeToPrint {
   readonly sheets: readonly SheetToPrint[];
-  readonly cards: RangeCards;
   readonly laidOut: () => LaidOutCards;
   readonly context: PageContext;
-}
-
-/** One page for Eleventy to render: templates/pages/every-page.njk picks the template of its kind. */
-export interface PageEntry {
-  /** Below the site's root: `colours/bone-black/index.html`. */
-  readonly path: string;
-  /** Of no use to whoever searches: not in the list for search engines. */
-  readonly isUnlisted?: boolean;
-  readonly site: SiteView;
-  readonly view: AnyPageView;
 }
 
 /** One file of data that is written as it is. */
@@ -40,6 +27,8 @@ export interface BinaryFile {
 /** Everything that a build writes, but for styles and fonts. */
 export interface Site {
   readonly pages: readonly PageEntry[];
+  /** Keep what pages are filled with, once it is known of all. */
+  readonly keepViews?: () => void;
   readonly files: readonly DataFile[];
   readonly sheetCount: number;
   /** The folder of its host that it stands in, `/` unless said. */

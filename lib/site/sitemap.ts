@@ -1,5 +1,5 @@
 import { escapedMarkup } from "../exchange/escaped-markup.ts";
-import type { PageEntry } from "./site.ts";
+import type { PageEntry } from "./page-entry.ts";
 
 /** Every page's whole address, for search engines; the page for lost visitors and pages of before left out. */
 export function sitemap(

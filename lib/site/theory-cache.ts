@@ -13,13 +13,13 @@ import {
 } from "../optics/theory/theory-figure.ts";
 import type { Records } from "../records/records.ts";
 import { theoryModels } from "../sheet/pigments/theory-models.ts";
+import { readWhenAsked } from "../kept/reads.ts";
 import type { KeptFolder } from "../kept/work-cache.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
 
 /** The first-principles figure of a range's pigments, when a page first asks for it. */
 export function theoryOnce(records: Records, cache: KeptFolder | undefined): () => TheoryFigure {
-  let figure: TheoryFigure | undefined;
-  return () => (figure ??= theoryFigure(theoryModels(records), cache));
+  return readWhenAsked(() => theoryFigure(theoryModels(records), cache));
 }
 
 /**

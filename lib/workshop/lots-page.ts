@@ -4,8 +4,7 @@ import { section, statement } from "../blocks/section-blocks.ts";
 import { TELLING_DEGREES } from "../lots/replicate-spread.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { CellView, TableView } from "../present/views.ts";
-import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
-import { booksOf } from "../sheet/lots/lots-section.ts";
+import { lotBooks, spreadOf, type JudgedLot, type LotBook } from "../sheet/lots/lot-book.ts";
 import type { Lot } from "../records/records.ts";
 import { decimalText } from "../words/number-text.ts";
 import { DASH, lotAddress, verdictWord } from "./lot-words.ts";
@@ -51,7 +50,7 @@ function listed({ standard, lots, planned }: LotBook): Listed[] {
 function lotsTable(context: PageContext, { root }: PagePlace): TableView {
   const { words, records } = context;
   const { index: text } = words.pages.lots;
-  const rows = [...booksOf(records).books.values()]
+  const rows = lotBooks(records)
     .flatMap((book) => listed(book).map((one) => ({ ...one, book })))
     .toSorted((one, other) => (one.lot.record.date > other.lot.record.date ? -1 : 1));
   return {
@@ -95,7 +94,7 @@ function lotsTable(context: PageContext, { root }: PagePlace): TableView {
 
 function spreadBlocks({ words, records }: PageContext): Block[] {
   const { index: text } = words.pages.lots;
-  const { colour, strengthPercent } = booksOf(records).spread;
+  const { colour, strengthPercent } = spreadOf(records);
   if (colour === undefined || strengthPercent === undefined) return [statement(text.spreadNone)];
   return [
     statement(

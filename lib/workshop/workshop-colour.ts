@@ -13,7 +13,7 @@ import type { CellView, TableView } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
 import { decimalText } from "../words/number-text.ts";
-import { booksOf } from "../sheet/lots/lots-section.ts";
+import { bookOf } from "../sheet/lots/lot-book.ts";
 import { lotChartBlocks } from "./lot-chart-blocks.ts";
 import { batchSheetPath } from "./lot-words.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
@@ -31,7 +31,7 @@ export function workshopColourPage(
 ): WorkshopPageView {
   const { words } = context;
   const { colour: text } = words.pages.workshop;
-  const book = booksOf(context.records).books.get(worded.sheet.slug);
+  const book = bookOf(worded.sheet.slug, context.records);
   const page: SheetPage = { context, worded, place, words };
   const sections = [
     ...section("batch", text.sections.batch, batchBlocks(page)),

@@ -3,9 +3,9 @@ import type { FigureIndex } from "../claims/figure-index.ts";
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
+import { certain } from "../quantities/at.ts";
 import type { SiteView } from "../present/views.ts";
-import { lotsOf, type LotBook } from "../sheet/lots/lot-book.ts";
-import { booksOf } from "../sheet/lots/lots-section.ts";
+import { bookOf, lotBooks, lotsOf, type JudgedLot, type LotBook } from "../sheet/lots/lot-book.ts";
 import { batchSheetPage } from "./batch-sheet-page.ts";
 import { labelsPage, type LabelMatter } from "./labels-page.ts";
 import { correctionSheetPage } from "./correction-sheet-page.ts";
@@ -23,8 +23,11 @@ import { workshopHome } from "./workshop-home.ts";
 /** One page of the workshop's own, below the root of its own output. */
 export interface WorkshopPage {
   readonly path: string;
-  readonly site: SiteView;
-  readonly view: WorkshopPageView | BatchSheetView;
+  /** Asked for when the page is wanted: all that it reads is read then. */
+  readonly filled: () => {
+    readonly site: SiteView;
+    readonly view: WorkshopPageView | BatchSheetView;
+  };
 }
 
 /** What the workshop's pages are made from beside the sheets. */
@@ -52,25 +55,36 @@ function sheetsOfLots({ colour, planned, lots }: LotBook, context: PageContext):
           path: `${lotBatchAddress(lot.slug)}index.html`,
           view: (place) => batchSheetPage(worded, context, place, lot),
         }))),
-    ...lots.flatMap((judged): PlannedPage[] => {
-      const correction = bestCorrection(judged);
-      return correction === undefined
+    ...lots.flatMap((judged): PlannedPage[] =>
+      bestCorrection(judged) === undefined
         ? []
         : [
             {
               path: `${correctionAddress(judged.lot.slug)}index.html`,
-              view: (place) => correctionSheetPage(judged.lot, correction, context, place),
+              view: (place) =>
+                correctionSheetPage(
+                  judged.lot,
+                  certain(bestCorrection(certain(judgedAgain(judged, colour, context)))),
+                  context,
+                  place,
+                ),
             },
-          ];
-    }),
+          ],
+    ),
   ];
 }
 
+/** The lot as its colour's book judges it, asked for again by what a page is filled with. */
+function judgedAgain(
+  { lot: { slug } }: JudgedLot,
+  colour: LotBook["colour"],
+  { records }: PageContext,
+): JudgedLot | undefined {
+  return bookOf(colour.slug, records)?.lots.find(({ lot }) => lot.slug === slug);
+}
+
 /** Every page of the workshop's own. */
-export function workshopPages(
-  context: PageContext,
-  { answers, index, found, due, labels }: WorkshopMatter,
-): WorkshopPage[] {
+export function workshopPages(context: PageContext, matter: WorkshopMatter): WorkshopPage[] {
   const { nav } = context.words.pages.workshop;
   const ways = [
     { text: context.words.pages.nextSteps.heading, href: NEXT_PATH.replace("index.html", "") },
@@ -80,36 +94,46 @@ export function workshopPages(
     { text: nav.trials, href: "trials/" },
     { text: nav.answers, href: "#answers" },
   ];
-  const page = (path: string, view: (place: PagePlace) => WorkshopPage["view"]): WorkshopPage => {
+  const page = (
+    path: string,
+    view: (place: PagePlace) => WorkshopPageView | BatchSheetView,
+  ): WorkshopPage => {
     const place = pagePlace(path);
-    return { path, site: workshopFrame(context, place, ways), view: view(place) };
+    return {
+      path,
+      filled: () => ({ site: workshopFrame(context, place, ways), view: view(place) }),
+    };
   };
   return [
-    page("index.html", (place) => workshopHome(context, place, found)),
-    page(NEXT_PATH, (place) => workshopNextPage(context, place, answers, due)),
+    page("index.html", (place) => workshopHome(context, place, matter.found)),
+    page(NEXT_PATH, (place) => workshopNextPage(context, place, matter.answers, matter.due)),
     ...context.sheets.map((worded) =>
       page(workshopColourPath(worded.sheet.slug), (place) =>
         workshopColourPage(worded, context, place),
       ),
     ),
     page("lots/index.html", (place) => lotsPage(context, place)),
-    ...[...booksOf(context.records).books.values()].flatMap((book) =>
+    ...lotBooks(context.records).flatMap((book) =>
       lotsOf(book.colour.slug, context.records).map((lot) =>
-        page(lotPath(lot.slug), (place) => lotPage(lot, book, context, place)),
+        page(lotPath(lot.slug), (place) =>
+          lotPage(lot, bookOf(book.colour.slug, context.records) ?? book, context, place),
+        ),
       ),
     ),
-    ...[...booksOf(context.records).books.values()]
+    ...lotBooks(context.records)
       .flatMap((book) => sheetsOfLots(book, context))
       .map(({ path, view }) => page(path, view)),
     ...context.sheets.map((worded) =>
       page(batchSheetPath(worded.sheet.slug), (place) => batchSheetPage(worded, context, place)),
     ),
-    page("labels/index.html", () => labelsPage(context, labels)),
+    page("labels/index.html", () => labelsPage(context, matter.labels)),
     page("trials/index.html", () => trialsPage(context)),
-    ...answers.map((held) =>
-      page(workshopAnswerPath(held.answer.slug), (place) =>
-        workshopAnswerPage(held, context, place, index),
-      ),
+    ...[...context.records.answers.keys()].map((slug) =>
+      page(workshopAnswerPath(slug), (place) => {
+        const { answers, index } = matter;
+        const held = certain(answers.find(({ answer }) => answer.slug === slug));
+        return workshopAnswerPage(held, context, place, index);
+      }),
     ),
   ];
 }

@@ -9,6 +9,7 @@ import { printedSite } from "../../lib/site/printed-site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import type { OutputKind } from "../../lib/site/output-manifest.ts";
 import type { Site } from "../../lib/site/site.ts";
+import { viewKey } from "../../lib/site/kept-views.ts";
 import { writeData, writeSite } from "../../lib/site/write-site.ts";
 import { chanceOf, chosen, index, type Chance } from "../fuzz/chance.ts";
 import { WHOLE_WORKSHOP } from "./whole-workshop.ts";
@@ -114,11 +115,10 @@ async function madeWith(
   told.set("warnings", warnings.map(formatDiagnostic).join("\n"));
   const [out, bench] = [join(dir(times), "site"), join(dir(times), "workshop")];
   const { site } = printedSite(onScreen, join(earlier, "site"), cache);
+  const ofWorkshop = workshop({ isPrinted: isRendered, printedCards: undefined });
   const outputs: readonly (readonly [Site, string, OutputKind])[] = [
     [site, out, "site"],
-    ...(isRendered
-      ? [[workshop({ isPrinted: true, printedCards: undefined }), bench, "workshop"] as const]
-      : []),
+    [ofWorkshop, bench, "workshop"],
   ];
   for (const [one, to, output] of outputs) {
     mkdirSync(to, { recursive: true });
@@ -134,11 +134,20 @@ async function madeWith(
     for (const [path, text] of isRendered ? filesIn(to) : [...viewsOf(one), ...filesIn(to)])
       told.set(`${output}/${path}`, text);
   }
+  for (const { keepViews } of [
+    onScreen,
+    ...(onScreen.translated ?? []).map((one) => one.site),
+    ofWorkshop,
+  ])
+    keepViews?.();
   return { isRefused: false, files: told };
 }
 
 function viewsOf({ pages }: Site): [string, string][] {
-  return pages.map(({ path, site, view }) => [path, JSON.stringify([site, view])]);
+  return pages.map((page) => [
+    page.path,
+    `${page.key()} ${viewKey({ site: page.site, view: page.view })}`,
+  ]);
 }
 
 function filesIn(dir: string): [string, string][] {

@@ -42,6 +42,7 @@ function viewOf<K extends "sheet" | "bench">(name: string, kind: K) {
 
 const SHEET: SheetToPrint = {
   slug: "bone-black",
+  key: () => "of this test",
   sheet: viewOf("sheet-hazardous", "sheet"),
   bench: viewOf("bench", "bench"),
   caution: ENGLISH.pages.cautionLine,

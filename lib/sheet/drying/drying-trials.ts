@@ -1,10 +1,12 @@
 import { CLASS_FILM_UM, CLASS_TEMPERATURE_C } from "../../drying/drying-class.ts";
 import { dryingTrialRuling, type DryingTrial } from "../../drying/drying-trial.ts";
 import { asInterval, type Figure } from "../../quantities/figure.ts";
+import { readOnce, type RememberedReads } from "../../kept/reads.ts";
 import { midpoint, type Quantity, type Interval } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { AmountRecord } from "../../records/schema/amount.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
+import { placeFigures } from "../figure-places.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { amountParts, amountValue, recordedFigure, type RecordedAs } from "../recorded-figure.ts";
 import type { TrialFigures } from "../paint-section-types.ts";
@@ -15,13 +17,15 @@ export interface RecordedTrial {
   readonly figures: TrialFigures;
 }
 
-const TRIALS = new WeakMap<Colour, readonly RecordedTrial[]>();
+const TRIALS: RememberedReads<Colour, readonly RecordedTrial[]> = new WeakMap();
 
 /** Every trial of a colour, in the order of its record; the same for its own sheet and for a tint that is reckoned with it. */
 export function recordedTrials(colour: Colour, records: Records): readonly RecordedTrial[] {
-  const known = TRIALS.get(colour) ?? trialsOf(colour, records);
-  TRIALS.set(colour, known);
-  return known;
+  return readOnce(TRIALS, colour, colour.slug, () => {
+    const trials = trialsOf(colour, records);
+    placeFigures(colour.slug, { drying: { trials: trials.map(({ figures }) => figures) } });
+    return trials;
+  });
 }
 
 function trialsOf(colour: Colour, records: Records): RecordedTrial[] {

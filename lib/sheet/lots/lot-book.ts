@@ -1,4 +1,5 @@
 /** All lots of a colour, held against its standard and each other. */
+import { readOnce, readWhenAsked, type RememberedReads } from "../../kept/reads.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { controlChart, type Charted, type ControlChart } from "../../lots/control-chart.ts";
@@ -61,17 +62,27 @@ export interface ChartPoint {
 
 const CHARTED: readonly Charted[] = ["strength", "letDown", "masstone"];
 
-/** Books of all colours that have lots, by slug, and the replicate spread of the whole workshop. */
-export function lotBooks(records: Records): {
-  readonly books: ReadonlyMap<string, LotBook>;
-  readonly spread: WorkshopSpread;
-} {
-  const spread = workshopSpread(records);
-  const books = [...records.colours.values()].flatMap((colour): [string, LotBook][] => {
-    const own = lotsOf(colour.slug, records);
-    return own.length === 0 ? [] : [[colour.slug, lotBook(colour, own, spread, records)]];
+const SPREADS: RememberedReads<Records, WorkshopSpread> = new WeakMap();
+const BOOKS: RememberedReads<Records, LotBook | undefined> = new WeakMap();
+
+/** The replicate spread of the whole workshop. */
+export function spreadOf(records: Records): WorkshopSpread {
+  return readOnce(SPREADS, records, "", () => workshopSpread(records));
+}
+
+/** The book of a colour; undefined where it has no lots. */
+export function bookOf(slug: string, records: Records): LotBook | undefined {
+  return readOnce(BOOKS, records, slug, () => {
+    const [colour, own] = [records.colours.get(slug), lotsOf(slug, records)];
+    return colour === undefined || own.length === 0
+      ? undefined
+      : lotBook(colour, own, spreadOf(records), records);
   });
-  return { books: new Map(books), spread };
+}
+
+/** Books of all colours that have lots, in order of slug. */
+export function lotBooks(records: Records): LotBook[] {
+  return [...records.colours.keys()].flatMap((slug) => bookOf(slug, records) ?? []);
 }
 
 export function lotsOf(colour: string, { lots }: Records): Lot[] {
@@ -105,15 +116,14 @@ function lotBook(
       const figures = lotFigures(lot);
       const beside = standardBeside(against, lot);
       const comparison = lotAgainstStandard(beside, figures, whites, tolerances, spread);
-      let corrections: readonly Correction[] | undefined;
       return {
         lot,
         comparison,
-        corrections: () =>
-          (corrections ??=
-            comparison.verdict === "pass" || comparison.remarks.length > 0
-              ? []
-              : lotCorrections(colour, lot, figures, beside, whites, records)),
+        corrections: readWhenAsked(() =>
+          comparison.verdict === "pass" || comparison.remarks.length > 0
+            ? []
+            : lotCorrections(colour, lot, figures, beside, whites, records),
+        ),
       };
     });
   const points = CHARTED.map((of) => ({

@@ -1,7 +1,6 @@
 import type { Verdict } from "../../lots/judgement.ts";
 import type { Colour, Lot, Records } from "../../records/records.ts";
-import type { LotBook } from "./lot-book.ts";
-import { booksOf } from "./lots-section.ts";
+import { bookOf, type LotBook } from "./lot-book.ts";
 
 /** How a lot stands: its verdict, or why it has none. */
 export type LotState = Verdict | "standard" | "planned" | "none";
@@ -17,7 +16,7 @@ export function lotState(lot: Lot, book: LotBook | undefined): LotState {
  * standard; where none was judged, the newest made; else what the colour's own record says.
  */
 export function lotOnSale({ slug, record }: Colour, records: Records): string | undefined {
-  const book = booksOf(records).books.get(slug);
+  const book = bookOf(slug, records);
   if (book === undefined) return record.lot;
   const own = [...records.lots.values()].filter(({ record: { colour } }) => colour === slug);
   const newestOf = (...states: readonly LotState[]): Lot | undefined =>

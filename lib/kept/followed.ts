@@ -1,0 +1,150 @@
+import { noteRead } from "./reads.ts";
+
+/** How finely it is noted what was read of a value. */
+export type Grain =
+  /** As one part. */
+  | "whole"
+  /** The same for every piece of work: it belongs to the key of each, and is not noted. */
+  | "always"
+  | { readonly each: Grain }
+  | { readonly keys: Readonly<Record<string, Grain>> };
+
+/** A value whose reading is noted, and what each part of it is now. */
+export interface Followed<V> {
+  readonly value: V;
+  /** The part of a name that was noted; undefined where there is none. */
+  readonly part: (name: string) => unknown;
+}
+
+/** The names of what is there, and whether a member is there, themselves parts: whoever lists or looks up members reads them. */
+const NAMES = "#";
+const IS_THERE = "?";
+
+/**
+ * A value that notes what is read of it.
+ * @param root what names of its parts begin with.
+ */
+export function followed<V extends object>(value: V, grain: Grain, root: string): Followed<V> {
+  return {
+    value: following(value, grain, root) as V,
+    part: (name) => partOf(value, name.slice(root.length).split("/").slice(1)),
+  };
+}
+
+function partOf(value: unknown, [first, ...rest]: readonly string[]): unknown {
+  if (first === undefined) return value;
+  if (first === IS_THERE) return value !== undefined;
+  if (typeof value !== "object" || value === null) return undefined;
+  if (first === NAMES)
+    return value instanceof Map ? [...(value as Map<unknown, unknown>).keys()] : Object.keys(value);
+  return partOf(
+    value instanceof Map
+      ? (value as ReadonlyMap<string, unknown>).get(first)
+      : (value as Readonly<Record<string, unknown>>)[first],
+    rest,
+  );
+}
+
+function following(value: unknown, grain: Grain, name: string): unknown {
+  if (grain === "always") return value;
+  if (typeof value !== "object" || value === null || grain === "whole") {
+    noteRead(name);
+    return value;
+  }
+  if (value instanceof Map)
+    return new FollowedMap(
+      value as ReadonlyMap<string, unknown>,
+      "each" in grain ? grain.each : "whole",
+      name,
+    );
+  return "keys" in grain ? followedKeys(value, grain.keys, name) : value;
+}
+
+function followedKeys(value: object, keys: Readonly<Record<string, Grain>>, name: string): object {
+  const known = new Map<string, unknown>();
+  return new Proxy(value, {
+    get: (target, key) => {
+      const own: unknown = Reflect.get(target, key);
+      if (typeof key !== "string") return own;
+      const grain = keys[key] ?? "whole";
+      if (typeof grain === "string" || typeof own !== "object" || own === null)
+        return following(own, typeof grain === "string" ? grain : "whole", `${name}/${key}`);
+      noteRead(`${name}/${key}/${IS_THERE}`);
+      if (!known.has(key)) known.set(key, following(own, grain, `${name}/${key}`));
+      return known.get(key);
+    },
+    has: (target, key) => {
+      noteRead(`${name}/${NAMES}`);
+      return Reflect.has(target, key);
+    },
+    ownKeys: (target) => {
+      noteRead(`${name}/${NAMES}`);
+      return Reflect.ownKeys(target);
+    },
+  });
+}
+
+/** Its members, made to note what is read of them when they are first asked for. */
+class FollowedMap<V> extends Map<string, V> {
+  readonly #all: ReadonlyMap<string, V>;
+  readonly #grain: Grain;
+  readonly #name: string;
+  readonly #known = new Map<string, V>();
+
+  constructor(all: ReadonlyMap<string, V>, grain: Grain, name: string) {
+    super();
+    this.#all = all;
+    this.#grain = grain;
+    this.#name = name;
+  }
+
+  #member(key: string): V {
+    const own = this.#all.get(key);
+    const name = `${this.#name}/${key}`;
+    if (typeof this.#grain === "string" || typeof own !== "object" || own === null)
+      return following(own, typeof this.#grain === "string" ? this.#grain : "whole", name) as V;
+    noteRead(`${name}/${IS_THERE}`);
+    const known = this.#known.get(key) ?? (following(own, this.#grain, name) as V);
+    this.#known.set(key, known);
+    return known;
+  }
+
+  #names(): IterableIterator<string> {
+    noteRead(`${this.#name}/${NAMES}`);
+    return this.#all.keys();
+  }
+
+  override get size(): number {
+    noteRead(`${this.#name}/${NAMES}`);
+    return this.#all.size;
+  }
+
+  override get(key: string): V | undefined {
+    return this.#member(key);
+  }
+
+  override has(key: string): boolean {
+    noteRead(`${this.#name}/${key}/${IS_THERE}`);
+    return this.#all.has(key);
+  }
+
+  override keys(): MapIterator<string> {
+    return this.#names() as MapIterator<string>;
+  }
+
+  override *values(): MapIterator<V> {
+    for (const key of this.#names()) yield this.#member(key);
+  }
+
+  override *entries(): MapIterator<[string, V]> {
+    for (const key of this.#names()) yield [key, this.#member(key)];
+  }
+
+  override [Symbol.iterator](): MapIterator<[string, V]> {
+    return this.entries();
+  }
+
+  override forEach(told: (value: V, key: string, map: Map<string, V>) => void): void {
+    for (const [key, value] of this.entries()) told(value, key, this);
+  }
+}

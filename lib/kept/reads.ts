@@ -1,0 +1,68 @@
+/**
+ * What a piece of work reads, noted while it reads. Whoever hands out a part of what is given
+ * notes its name here; a piece of work that is kept between builds is made again when one of the
+ * parts that it read has changed. Only what happens in one go is followed: nothing that waits.
+ */
+
+let reader: Set<string> | undefined;
+
+/** A value with the names of all that was read to make it. */
+export interface Read<V> {
+  readonly value: V;
+  readonly names: ReadonlySet<string>;
+}
+
+export function noteRead(name: string): void {
+  reader?.add(name);
+}
+
+/** Makes a value and tells what was read meanwhile, which whoever asked for it has read by that, too. */
+export function readBy<V>(made: () => V): Read<V> {
+  const outer = reader;
+  const names = new Set<string>();
+  reader = names;
+  try {
+    return { value: made(), names };
+  } finally {
+    reader = outer;
+    for (const name of names) noteRead(name);
+  }
+}
+
+/** A value made before: whoever takes it has read what it was made from. */
+export function readAgain<V>({ value, names }: Read<V>): V {
+  if (reader !== undefined) for (const name of names) reader.add(name);
+  return value;
+}
+
+/** What is remembered of some things, each value by a name of its own. */
+export type RememberedReads<Of extends object, V> = WeakMap<Of, Map<string, Read<V>>>;
+
+/**
+ * A value that several pieces of work share: made by the first of them, and read by each.
+ * @param known where it is remembered, by what it is of and a name.
+ */
+export function readOnce<Of extends object, V>(
+  known: RememberedReads<Of, V>,
+  of: Of,
+  name: string,
+  made: () => V,
+): V {
+  const own = known.get(of) ?? new Map<string, Read<V>>();
+  known.set(of, own);
+  const before = own.get(name);
+  if (before !== undefined) return readAgain(before);
+  const read = readBy(made);
+  own.set(name, read);
+  return read.value;
+}
+
+/** A value made when it is first asked for; whoever asks has read what it was made from. */
+export function readWhenAsked<V>(made: () => V): () => V {
+  let read: Read<V> | undefined;
+  return () => {
+    if (read !== undefined) return readAgain(read);
+    read = readBy(made);
+    return read.value;
+  };
+}

@@ -1,0 +1,87 @@
+/**
+ * A sheet as it is kept: with everything that its figures were made from, so that it is the same
+ * sheet when it is read again, evidence and all.
+ */
+import {
+  inputsOf,
+  isFigure,
+  keptFigure,
+  type Figure,
+  type Input,
+  type RecordRoot,
+} from "../quantities/figure.ts";
+import { keptPlace, placeOf, type Place } from "./figure-places.ts";
+import { restingOn, sectionInputs } from "./record-inputs.ts";
+import type { Sheet } from "./sheet.ts";
+
+/** Figures and sections by themselves: what is one thing here is one thing when it is read again. */
+export interface PackedSheet {
+  readonly sheet: Sheet;
+  readonly figures: readonly {
+    readonly figure: Figure;
+    readonly inputs: readonly Input[];
+    readonly place: Place | undefined;
+  }[];
+  readonly sections: readonly (readonly [section: object, inputs: readonly RecordRoot[]])[];
+}
+
+/** Once all sheets of the range are worked out: only then stands every figure where it belongs. */
+export function packedSheet(sheet: Sheet): PackedSheet {
+  const figures = new Map<Figure, readonly Input[]>();
+  const sections: (readonly [object, readonly RecordRoot[]])[] = [];
+  const addFigure = (figure: Figure): void => {
+    if (figures.has(figure)) return;
+    const inputs = inputsOf(figure);
+    figures.set(figure, inputs);
+    for (const input of inputs) if (isFigure(input)) addFigure(input);
+  };
+  const seen = new Set<object>();
+  const visit = (node: unknown): void => {
+    if (typeof node !== "object" || node === null || seen.has(node)) return;
+    seen.add(node);
+    if (isFigure(node)) return addFigure(node);
+    const inputs = sectionInputs(node);
+    if (inputs.length > 0) sections.push([node, inputs]);
+    for (const part of Object.values(node)) visit(part);
+  };
+  visit(sheet);
+  return {
+    sheet,
+    figures: [...figures].map(([figure, inputs]) => ({ figure, inputs, place: placeOf(figure) })),
+    sections,
+  };
+}
+
+export function unpackedSheet({ sheet, figures, sections }: PackedSheet): Sheet {
+  for (const { figure, inputs, place } of figures) {
+    keptFigure(figure, inputs);
+    if (place !== undefined) keptPlace(figure, place);
+  }
+  for (const [section, inputs] of sections) restingOn(inputs, section);
+  return sheet;
+}
+
+/** A part of a sheet as plain data, with all that its figures were made from: two that differ in any of it differ. */
+export function evidenced(part: unknown): unknown {
+  const figures = new Map<Figure, number>();
+  const told: unknown[] = [];
+  const figureOf = (figure: Figure): object => {
+    const known = figures.get(figure);
+    if (known !== undefined) return { known };
+    figures.set(figure, figures.size);
+    const inputs = inputsOf(figure).map((input) => (isFigure(input) ? figureOf(input) : input));
+    return { ...figure, inputs, place: placeOf(figure) };
+  };
+  const plain = (node: unknown): unknown => {
+    if (typeof node !== "object" || node === null) return node;
+    if (isFigure(node)) return figureOf(node);
+    const inputs = sectionInputs(node);
+    if (inputs.length > 0) told.push(inputs);
+    return Array.isArray(node)
+      ? node.map(plain)
+      : ArrayBuffer.isView(node) || node instanceof Map
+        ? node
+        : Object.fromEntries(Object.entries(node).map(([key, value]) => [key, plain(value)]));
+  };
+  return [plain(part), told];
+}

@@ -1,0 +1,53 @@
+import { noteRead } from "../kept/reads.ts";
+import { followed, type Followed } from "../kept/followed.ts";
+import { evidenced } from "../sheet/kept-sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+
+/**
+ * Finished sheets that note what is read of them: which there are, and of each its sections, its
+ * published texts, and single figures. A part is told with all that its figures were made from.
+ */
+export function followedTexts(all: readonly SheetTexts[]): Followed<readonly SheetTexts[]> {
+  const sheets = all.map(followedSheet);
+  const list = sheets.map(({ value }) => value);
+  return {
+    value: new Proxy(list, {
+      get: (target, key) => {
+        noteRead("sheets/#");
+        return Reflect.get(target, key) as unknown;
+      },
+    }),
+    part: (name) => {
+      const [, slug = "", ...rest] = name.split("/");
+      if (slug === "#") return all.map(({ sheet }) => sheet.slug);
+      return sheets[all.findIndex(({ sheet }) => sheet.slug === slug)]?.part(rest.join("/"));
+    },
+  };
+}
+
+function followedSheet(texts: SheetTexts): Followed<SheetTexts> {
+  const root = `sheets/${texts.sheet.slug}`;
+  const sheet = followed(texts.sheet, { keys: { slug: "always" } }, `${root}/sheet`);
+  const plain = followed(texts.plain, { keys: {} }, `${root}/plain`);
+  return {
+    value: {
+      sheet: sheet.value,
+      plain: plain.value,
+      has: (path) => {
+        noteRead(`${root}/leaf/${path}`);
+        return texts.has(path);
+      },
+      leaf: (path) => {
+        noteRead(`${root}/leaf/${path}`);
+        return texts.leaf(path);
+      },
+    },
+    part: (rest) => {
+      const [of = "", ...more] = rest.split("/");
+      if (of === "plain") return plain.part(`${root}/${rest}`);
+      if (of === "sheet") return evidenced(sheet.part(`${root}/${rest}`));
+      const path = more.join("/");
+      return texts.has(path) ? evidenced(texts.leaf(path).figure) : undefined;
+    },
+  };
+}

@@ -1,0 +1,63 @@
+import { contentHash } from "../kept/content-hash.ts";
+import { readKept, writeKept } from "../kept/kept-file.ts";
+import type { KeptSteps } from "../kept/kept-steps.ts";
+import type { Read } from "../kept/reads.ts";
+import type { WorkCache } from "../kept/work-cache.ts";
+
+/** What pages were filled with before, known by the hash of it and by what was read to fill them. */
+export interface KeptViews {
+  /** The hash of what a page is filled with: as kept, where all that was read is as before, else of what it is filled with now. */
+  readonly keyOf: (path: string, filled: () => Read<unknown>) => string;
+  /** Keep what is known now. */
+  readonly keep: () => void;
+}
+
+/** By path, the hash of what was filled in, that of the parts that were read, and their names. */
+type Views = Readonly<
+  Record<string, readonly [view: string, parts: string, names: readonly string[]]>
+>;
+
+/**
+ * @param of which pages: of what output, in what language.
+ * @param modules that fill pages.
+ */
+export function keptViews(
+  cache: WorkCache,
+  of: string,
+  modules: readonly string[],
+  steps: KeptSteps,
+): KeptViews | undefined {
+  const programs = modules.map((module) => cache.programPart(module));
+  if (!programs.every((program) => program !== undefined)) return undefined;
+  const program = contentHash([...programs, process.version]).toString("hex");
+  const name = `views-${of}.json`;
+  const kept = readKept(cache.folder, name) as
+    { readonly program?: unknown; readonly views?: Views } | undefined | null;
+  const before = new Map(Object.entries(kept?.program === program ? (kept.views ?? {}) : {}));
+  const now = new Map<string, Views[string]>();
+  return {
+    keyOf: (path, filled) => {
+      const known = now.get(path);
+      if (known !== undefined) return known[0];
+      const earlier = before.get(path);
+      if (earlier !== undefined && steps.partsOf(earlier[2]) === earlier[1]) {
+        now.set(path, earlier);
+        return earlier[0];
+      }
+      const { value, names } = filled();
+      const own = steps.widened(names);
+      const view = viewKey(value);
+      now.set(path, [view, steps.partsOf(own), own]);
+      return view;
+    },
+    keep: () => {
+      if (cache.keeps)
+        writeKept(cache.folder, name, { program, views: Object.fromEntries(now) satisfies Views });
+    },
+  };
+}
+
+/** The hash of what a page is filled with. */
+export function viewKey(filled: unknown): string {
+  return contentHash([JSON.stringify(filled)]).toString("hex");
+}
