@@ -36,13 +36,14 @@ function compare(root: HTMLElement): void {
   const known = new Map(
     buttons.map((button) => [button.value, button.textContent.trim()] as const),
   );
+  const areSome = root.hasAttribute("data-some");
   const plainTitle = document.title;
   const fetched = new Map<string, Promise<ShownColour>>();
   let latest = 0;
 
   const show = async (): Promise<void> => {
     const turn = ++latest;
-    const { slugs, remarks } = asked(known);
+    const { slugs, remarks } = asked(known, areSome);
     for (const button of buttons)
       button.setAttribute("aria-pressed", String(slugs.includes(button.value)));
     if (slugs.length < 2) {
@@ -80,7 +81,7 @@ function compare(root: HTMLElement): void {
 
   for (const button of buttons)
     button.addEventListener("click", () => {
-      const { slugs } = asked(known);
+      const { slugs } = asked(known, areSome);
       const isChosen = slugs.includes(button.value);
       if (!isChosen && slugs.length === MOST) {
         status.textContent = TEXT.form.tooMany;
@@ -98,12 +99,18 @@ function compare(root: HTMLElement): void {
   addEventListener("popstate", () => void show());
   without.hidden = true;
   picker.hidden = false;
-  picker.open = asked(known).slugs.length < 2;
+  picker.open = asked(known, areSome).slugs.length < 2;
   void show();
 }
 
-/** The colours that the address asks for and the site has, each once, four at most; and what it asks for besides. */
-function asked(known: ReadonlyMap<string, string>): {
+/**
+ * The colours that the address asks for and the site has, each once, four at most; and what it asks for besides.
+ * @param areSome whether the site may have more colours than can be pressed.
+ */
+function asked(
+  known: ReadonlyMap<string, string>,
+  areSome: boolean,
+): {
   readonly slugs: readonly string[];
   readonly remarks: readonly string[];
 } {
@@ -114,9 +121,11 @@ function asked(known: ReadonlyMap<string, string>): {
         .filter((slug) => slug !== ""),
     ),
   ];
-  const slugs = wanted.filter((slug) => known.has(slug));
+  const isAny = (slug: string): boolean =>
+    known.has(slug) || (areSome && /^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(slug));
+  const slugs = wanted.filter(isAny);
   const remarks = wanted
-    .filter((slug) => !known.has(slug))
+    .filter((slug) => !isAny(slug))
     .map((slug) => TEXT.form.unknown(slug, known.get(nearestWord(slug, known.keys()) ?? "")));
   return {
     slugs: slugs.slice(0, MOST),

@@ -168,6 +168,8 @@ export interface CompareView extends PageView {
     readonly fold: string;
     readonly result: string;
     readonly without: string;
+    /** Of a large range not every colour can be pressed. */
+    readonly some?: string;
     readonly colours: readonly {
       readonly slug: string;
       readonly name: string;

@@ -7,6 +7,7 @@ import type { ComparePairView, ShownColour } from "../present/comparison-types.t
 import type { LinkView } from "../present/views.ts";
 import { chosenPairs, type ChosenPair } from "../records/chosen-pairs.ts";
 import { colourTile, wallOrder } from "./colour-tile.ts";
+import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -37,7 +38,10 @@ export function comparePage(context: PageContext, place: PagePlace): CompareView
       fold: text.form.fold,
       result: text.form.result,
       without: text.form.without,
-      colours: wallOrder(context.sheets).map((worded) => {
+      ...(context.sheets.length > ON_ONE_PAGE.tiles
+        ? { some: text.form.some(ON_ONE_PAGE.tiles, context.sheets.length) }
+        : {}),
+      colours: evenly(wallOrder(context.sheets), ON_ONE_PAGE.tiles).map((worded) => {
         const { name, colours, missing } = colourTile(worded, context, place);
         return {
           slug: worded.sheet.slug,

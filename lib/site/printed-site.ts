@@ -2,7 +2,7 @@ import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
-import { byFamily } from "../pages/catalogue-pages.ts";
+import { byFamily, orderPath } from "../pages/catalogue-pages.ts";
 import { formerTexts } from "../pages/former-page.ts";
 import type { DownloadView } from "../present/views.ts";
 import { PAPER_SIZES } from "../print/card-size.ts";
@@ -16,12 +16,14 @@ import { contentKey } from "../sheet/revision.ts";
 import { formerColours } from "./former-sheets.ts";
 import { keptPapers, type KeptPapers } from "./kept-papers.ts";
 import { cardsKey, programKey, rangeKey, sheetKey, soonerSheetKey } from "./paper-keys.ts";
+import { rangeParts } from "./range-papers.ts";
 import { pageWith } from "./page-entry.ts";
 import { manifestWithPapers, type PaperState } from "./published-data.ts";
 import type { BinaryFile, RangeToPrint, Site } from "./site.ts";
 import type { KeptFolder } from "../kept/work-cache.ts";
 
-const RANGE_PATH = "range.pdf";
+/** The page that leads to the range on paper. */
+const GRID_PATH = orderPath("grid");
 
 const SHEET_MODULES = ["lib/print/sheet-paper.ts", "lib/words/languages.ts"] as const;
 
@@ -64,9 +66,10 @@ export function printedSite(
       made(path, key, sheetPdf(sheet, paperOf(prints.context), laidOut(sheet)));
     return { paper, sheet };
   });
+  const range = printedRange(drawn, laidOut, prints, program, before);
   const papers = [
     ...drawn.map(({ paper }) => paper),
-    ...(drawn.length === 0 ? [] : [printedRange(drawn, laidOut, prints, program, before)]),
+    ...range,
     ...printedCards(prints, program, before),
     ...printedFormers(prints, program, before),
   ];
@@ -78,7 +81,7 @@ export function printedSite(
   return {
     warnings: [...prints.laidOut().warnings, ...translated.flatMap(({ warnings }) => warnings)],
     site: {
-      ...withPapers(site, papers, prints),
+      ...withPapers(site, papers, range, prints),
       translated: translated.map(({ folder, site: one }) => ({ folder, site: one })),
     },
   };
@@ -97,33 +100,34 @@ function printedRange(
   { context }: RangeToPrint,
   program: string,
   before: PreviousPapers,
-): Paper {
-  const families = byFamily(context.sheets).flatMap(([family, members]) => {
-    const own = members.flatMap((member) =>
-      drawn.filter(({ sheet }) => sheet.slug === member.sheet.slug),
+): Paper[] {
+  const bySlug = new Map(drawn.map((one) => [one.sheet.slug, one]));
+  const families = byFamily(context.sheets).map(([family, members]) => ({
+    name: context.words.families[family],
+    items: members.flatMap((member) => bySlug.get(member.sheet.slug) ?? []),
+  }));
+  return rangeParts(families).map(({ path, families: part }) => {
+    const key = rangeKey(
+      part.map(({ name, items }) => [name, items.map(({ paper }) => paper.key)]),
+      context,
+      program,
     );
-    return own.length === 0 ? [] : [{ name: context.words.families[family], drawn: own }];
+    return (
+      kept(path, key, before) ??
+      made(
+        path,
+        key,
+        rangePdf(
+          part.map(({ name, items }) => ({
+            name,
+            sheets: items.map(({ sheet }) => ({ ...sheet, laidOut: laidOut(sheet) })),
+          })),
+          context,
+          paperOf(context),
+        ),
+      )
+    );
   });
-  const key = rangeKey(
-    families.map(({ name, drawn: own }) => [name, own.map(({ paper }) => paper.key)]),
-    context,
-    program,
-  );
-  return (
-    kept(RANGE_PATH, key, before) ??
-    made(
-      RANGE_PATH,
-      key,
-      rangePdf(
-        families.map(({ name, drawn: own }) => ({
-          name,
-          sheets: own.map(({ sheet }) => ({ ...sheet, laidOut: laidOut(sheet) })),
-        })),
-        context,
-        paperOf(context),
-      ),
-    )
-  );
 }
 
 /** A PDF of cards for each size. */
@@ -190,15 +194,20 @@ function made(path: string, key: string, bytes: Uint8Array): Paper {
 }
 
 /** Papers that a page may lead to. */
-function papersBeside(page: string): string[] {
+function papersBeside(page: string, range: readonly Paper[]): string[] {
   const folder = page.replace(/(?:bench\/)?index\.html$/, "");
-  return [`${folder}sheet.pdf`, `${folder}cards.pdf`, RANGE_PATH];
+  return [
+    `${folder}sheet.pdf`,
+    `${folder}cards.pdf`,
+    ...(page === GRID_PATH ? range.map(({ path }) => path) : []),
+  ];
 }
 
 /** Pages that lead to the papers, with their sizes; the manifest that knows of them. */
 function withPapers(
   site: Site,
   papers: readonly Paper[],
+  range: readonly Paper[],
   { context: { words } }: RangeToPrint,
 ): Site {
   const text = words.pages.sheetPaper.downloads;
@@ -236,10 +245,15 @@ function withPapers(
           ...view.downloads,
         ],
       };
-    if (view.kind === "catalogue-grid")
+    if (path === GRID_PATH && view.kind === "catalogue-grid")
       return {
         ...view,
-        downloads: [...link(RANGE_PATH, `../${RANGE_PATH}`, text.range), ...view.downloads],
+        downloads: [
+          ...range.flatMap((part) =>
+            link(part.path, `../${part.path}`, range.length === 1 ? text.range : text.rangePart),
+          ),
+          ...view.downloads,
+        ],
       };
     return view;
   };
@@ -250,7 +264,7 @@ function withPapers(
       pageWith(
         page,
         ({ site: frame, view }) => ({ site: frame, view: withLinks(page.path, view) }),
-        papersBeside(page.path).map((path) => `${path} ${sizes.get(path) ?? ""}`),
+        papersBeside(page.path, range).map((path) => `${path} ${sizes.get(path) ?? ""}`),
       ),
     ),
     files: site.files.map((file) =>

@@ -93,6 +93,8 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
       first === undefined ? "Zwei Farben oder mehr antippen." : `${first}, und welche noch?`,
     unknown: (slug: string, near: string | undefined) =>
       `Eine Farbe „${slug}“ gibt es hier nicht${near === undefined ? "" : `; vielleicht war ${near} gemeint`}.`,
+    some: (shown: number, all: number) =>
+      `Hier sind ${shown} von ${all} Farben. Jede andere kommt von ihrem eigenen Blatt mit, über den Weg zum Vergleich.`,
     tooMany: "Vier passen nebeneinander; nehmen Sie erst eine weg.",
     leftOut: "Vier passen nebeneinander; die übrigen bleiben weg.",
     failed:

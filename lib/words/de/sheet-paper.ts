@@ -19,6 +19,8 @@ export const SHEET_PAPER: AnyWords<PageWords["sheetPaper"]> = {
   downloads: {
     sheet: (size: string) => `dieses Blatt zum Drucken, ${size}`,
     range: (size: string) => `alle Blätter in einer Datei zum Drucken, ${size}`,
+    rangePart: (size: string) =>
+      `ein Teil der Blätter in einer Datei zum Drucken, nach Familien, ${size}`,
     kilobytes: ENGLISH.downloads.kilobytes,
   },
 };

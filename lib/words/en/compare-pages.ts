@@ -97,6 +97,8 @@ export const COMPARE_PAGES = {
       first === undefined ? "Press two colours or more." : `${first}, and which other?`,
     unknown: (slug: string, near: string | undefined) =>
       `There is no colour \u201c${slug}\u201d here${near === undefined ? "" : `; perhaps ${near} was meant`}.`,
+    some: (shown: number, all: number) =>
+      `Here are ${shown} of ${all} colours. Any other comes along from its own sheet, by its way to comparing.`,
     tooMany: "Four fit side by side; take one away first.",
     leftOut: "Four fit side by side; the others are left out.",
     failed:

@@ -15,6 +15,7 @@ export const SHEET_PAPER = {
   downloads: {
     sheet: (size: string) => `this sheet to print, ${size}`,
     range: (size: string) => `every sheet in one file to print, ${size}`,
+    rangePart: (size: string) => `some of the sheets in one file to print, by family, ${size}`,
     kilobytes: (bytes: number) =>
       bytes < 1_000_000
         ? `${Math.max(1, Math.round(bytes / 1000))} kB`

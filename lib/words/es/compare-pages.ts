@@ -92,6 +92,8 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       first === undefined ? "Elija dos colores o más." : `${first}, ¿y cuál más?`,
     unknown: (slug, near) =>
       `Aquí no hay ningún color «${slug}»${near === undefined ? "" : `; quizá ${near}`}.`,
+    some: (shown, all) =>
+      `Aquí hay ${shown} de los ${all} colores. Cualquier otro viene desde su propia ficha, por el enlace para comparar.`,
     tooMany: "Caben cuatro lado a lado; quite uno antes.",
     leftOut: "Caben cuatro lado a lado; los demás se dejan fuera.",
     failed:

@@ -17,6 +17,8 @@ export const SHEET_PAPER: AnyWords<typeof ENGLISH_PAPER> = {
   downloads: {
     sheet: (size) => `esta ficha para imprimir, ${size}`,
     range: (size) => `todas las fichas en un archivo para imprimir, ${size}`,
+    rangePart: (size) =>
+      `una parte de las fichas en un archivo para imprimir, por familia, ${size}`,
     kilobytes: (bytes) =>
       bytes < 1_000_000
         ? `${Math.max(1, Math.round(bytes / 1000))}\u00a0kB`

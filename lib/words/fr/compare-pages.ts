@@ -92,6 +92,8 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       first === undefined ? "Choisir deux couleurs ou plus." : `${first}, et quelle autre\u202f?`,
     unknown: (slug, near) =>
       `Il n’y a pas ici de couleur «\u202f${slug}\u202f»${near === undefined ? "" : `\u202f; peut-être ${near}`}.`,
+    some: (shown, all) =>
+      `Voici ${shown} des ${all} couleurs. Toute autre vient de sa propre fiche, par le lien pour comparer.`,
     tooMany: "Quatre tiennent côte à côte\u202f; en retirer une d’abord.",
     leftOut: "Quatre tiennent côte à côte\u202f; les autres sont laissées de côté.",
     failed:

@@ -18,6 +18,7 @@ export const SHEET_PAPER: AnyWords<typeof ENGLISH_PAPER> = {
   downloads: {
     sheet: (size) => `cette fiche à imprimer, ${size}`,
     range: (size) => `toutes les fiches en un fichier à imprimer, ${size}`,
+    rangePart: (size) => `une partie des fiches en un fichier à imprimer, par famille, ${size}`,
     kilobytes: (bytes) =>
       bytes < 1_000_000
         ? `${Math.max(1, Math.round(bytes / 1000))}\u00a0ko`
