@@ -4,9 +4,9 @@ import { shownPaths } from "../../lib/answers/shown-paths.ts";
 import { recordRoots } from "../../lib/claims/record-roots.ts";
 import { recordsNamed, usesOf, type Uses } from "../../lib/claims/uses.ts";
 import { soundWorkshops } from "../fuzz/sound-workshops.ts";
+import { commandHere } from "../support/command-here.ts";
 import { contentFolder } from "../support/content-folder.ts";
 import { RECORDS as records, sheets as sheetsOf, worked } from "../support/demonstration.ts";
-import { mullstone } from "../support/mullstone.ts";
 
 const { answers } = worked();
 const sheets = sheetsOf();
@@ -115,10 +115,8 @@ test("check --uses prints it, and tells an unknown name in one line with the nea
   const { home: cwd } = contentFolder(
     soundWorkshops().find((texts) => "pigments/green-earth.yaml" in texts) ?? {},
   );
-  const [known, unknown] = await Promise.all([
-    mullstone(["check", "--uses", "green-earth"], { cwd }),
-    mullstone(["check", "--uses", "green-erth"], { cwd }),
-  ]);
+  const known = await commandHere(["check", "--uses", "green-earth"], { cwd });
+  const unknown = await commandHere(["check", "--uses", "green-erth"], { cwd });
   expect([known.code, known.complaints]).toEqual([0, ""]);
   expect(known.output).toMatch(/^pigment green-earth: 1 colour, /m);
   expect(known.output).toMatch(/^ {4}green-earth: .*\boil\b/m);

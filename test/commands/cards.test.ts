@@ -4,6 +4,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
+import { commandHere } from "../support/command-here.ts";
 import { contentFolder } from "../support/content-folder.ts";
 import { mullstone, type CommandRun } from "../support/mullstone.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
@@ -26,7 +27,7 @@ const faults = ({ complaints }: CommandRun): string[] =>
   complaints.split("\n").filter((line) => line !== "" && !line.includes(" warning "));
 const { home } = contentFolder(pricedWorkshop());
 const run = (...options: string[]): Promise<CommandRun> =>
-  mullstone(["cards", ...options], { cwd: home });
+  commandHere(["cards", ...options], { cwd: home });
 const file = (name: string): string => join(home, name);
 
 /** What a build would keep of these records. */
@@ -40,7 +41,7 @@ function manifestOf(content: string): string {
 describe("cards of a workshop", () => {
   let first: CommandRun;
   beforeAll(async () => {
-    first = await run();
+    first = await mullstone(["cards"], { cwd: home });
   });
 
   test("are printed into cards.pdf, and a colour without one is named", async () => {
@@ -97,7 +98,7 @@ describe("cards of a workshop", () => {
 
   test("keep what they say beside the records, and are named to be printed again when it changes", async () => {
     const { content, home: own } = contentFolder(pricedWorkshop());
-    const inOwn = (...options: string[]) => mullstone(options, { cwd: own });
+    const inOwn = (...options: string[]) => commandHere(options, { cwd: own });
     const due = async () =>
       (await inOwn("next")).output.split("\n").filter((line) => line.includes("Shelf card"));
     const kept = (): { slug: string }[] =>
@@ -180,7 +181,7 @@ describe("sizes on record", () => {
     const { home: own } = withCards("cards: [{ name: mine, widthMm: 80, heightMm: 50 }]");
     const workshop = join(own, "content/workshop.yaml");
     writeFileSync(workshop, readFileSync(workshop, "utf8").replace(/^siteAddress:.*\n/m, ""));
-    const { code, output } = await mullstone(
+    const { code, output } = await commandHere(
       ["cards", "--only", "lamp-black", "--output", "mine.pdf"],
       { cwd: own },
     );
@@ -200,7 +201,7 @@ test("a colour without hazard data is named with what lacks them, markets or non
     "colours/earth.md":
       "---\nname: Earth\npigments: [{ pigment: earth }]\noilIndexGPer100g: 50\n---\n",
   });
-  const { output } = await mullstone(["cards"], { cwd: folder });
+  const { output } = await commandHere(["cards"], { cwd: folder });
   expect(output.split("\n")[0]).toBe(
     "earth: no card, since it is not classified yet, for want of hazard data of Earth of the Ford",
   );

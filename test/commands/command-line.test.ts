@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { runCommand } from "../../lib/commands/command-line.ts";
+import { commandHere } from "../support/command-here.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { mullstone } from "../support/mullstone.ts";
 
@@ -78,10 +79,8 @@ test("check counts, writes nothing and exits 0 when only warned, 1 when strict",
     "pigments/bone-black.yaml": "name: Bone black\nhazards: []\n",
     "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n",
   });
-  const [plain, strict] = await Promise.all([
-    mullstone(["check"], { cwd: home }),
-    mullstone(["check", "--strict"], { cwd: home }),
-  ]);
+  const plain = await mullstone(["check"], { cwd: home });
+  const strict = await commandHere(["check", "--strict"], { cwd: home });
   expect([plain.code, strict.code]).toEqual([0, 1]);
   expect(plain.output).toMatch(/^1 colour, 1 warning, \d+\.\d s\n$/);
   expect(plain.complaints).toBe(
@@ -96,7 +95,7 @@ test("check --json prints every diagnostic as data, warnings before errors, and 
     "readings/spare.txt.md": "",
     "pigments/notes.doc": "",
   });
-  const { code, output, complaints } = await mullstone(["check", "--json"], { cwd: home });
+  const { code, output, complaints } = await commandHere(["check", "--json"], { cwd: home });
   expect([code, complaints]).toEqual([1, ""]);
   const told = JSON.parse(output) as readonly { severity: string; place: { line: number } }[];
   expect(told.map(({ severity }) => severity)).toEqual(["warning", "warning", "error"]);

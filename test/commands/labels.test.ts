@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
+import { commandHere } from "../support/command-here.ts";
 import { contentFolder, flatReadings, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { mullstone, type CommandRun } from "../support/mullstone.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
@@ -22,12 +23,12 @@ const { home } = contentFolder({
   "prices.csv": "colour,ml,price,code,ean\nlamp-black,40 ml,8,A,6291041500213\n",
 });
 const run = (...options: string[]): Promise<CommandRun> =>
-  mullstone(["labels", ...options], { cwd: home });
+  commandHere(["labels", ...options], { cwd: home });
 
 describe("labels of a workshop", () => {
   let first: CommandRun;
   beforeAll(async () => {
-    first = await run("--copies", "3");
+    first = await mullstone(["labels", "--copies", "3"], { cwd: home });
   });
 
   test("are printed into labels.pdf, so many of each, for the sizes that a colour is put up in", async () => {
@@ -77,7 +78,7 @@ describe("labels of a workshop", () => {
       "lots/lb-3.yaml": lot("LB-3", "2026-06-01", "planned: true"),
     });
     const printed = async (...options: string[]): Promise<readonly string[]> => {
-      const { code, output, complaints } = await mullstone(
+      const { code, output, complaints } = await commandHere(
         ["labels", "--output", "one.pdf", ...options],
         { cwd: lots },
       );
@@ -100,7 +101,7 @@ describe("labels of a workshop", () => {
 
   test("a workshop that gives no labels is told which there are", async () => {
     const plain = contentFolder(SMALLEST_WORKSHOP);
-    const { code, complaints } = await mullstone(["labels"], { cwd: plain.home });
+    const { code, complaints } = await commandHere(["labels"], { cwd: plain.home });
     expect(code).toBe(1);
     expect(complaints).toContain(
       "workshop.yaml gives no labels: a list of { name, kind: tube | jar, ml }",

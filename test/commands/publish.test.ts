@@ -54,8 +54,85 @@ const filesIn = (dir: string): string[] =>
     .map((entry) => join(entry.parentPath, entry.name).slice(dir.length + 1))
     .sort();
 
+/** Published to a store first, then to a folder: each state of it is built once. */
+const shop = workshop();
+
+describe("to a store that speaks as S3 does", () => {
+  const { home, write, publish } = shop;
+  let store: BucketServer;
+  beforeAll(async () => {
+    store = await bucketServer();
+  });
+  afterAll(() => store.close());
+  const ship = (...options: string[]): Promise<CommandRun> =>
+    publish("s3:colours/shop", "--endpoint", store.address, ...options);
+
+  test("a dry run asks and puts nothing", async () => {
+    expect((await ship("--dry-run")).code).toBe(0);
+    expect(store.log).toEqual(["GET /colours/shop/manifest.json"]);
+  });
+
+  test("every file goes out signed, what pages load first and manifest.json last", async () => {
+    store.log.length = 0;
+    store.fail("/colours/shop/index.html", 2);
+    const { code, complaints } = await ship();
+    expect([code, complaints]).toEqual([0, ""]);
+    const at = (path: string): Buffer | undefined =>
+      store.objects.get(`/colours/shop/${path}`)?.bytes;
+    const built = filesIn(join(home, "_site"));
+    expect(
+      built.filter((path) => at(path)?.equals(readFileSync(join(home, "_site", path))) !== true),
+    ).toEqual([]);
+    expect(store.objects.size).toBe(built.length);
+    const puts = store.log.filter((line) => line.startsWith("PUT")).map((line) => line.slice(18));
+    expect(puts.at(-1)).toBe("manifest.json");
+    expect(puts.findLastIndex((path) => path.startsWith("assets/"))).toBeLessThan(
+      puts.findIndex((path) => path.endsWith(".html")),
+    );
+    expect(puts.filter((path) => path === "index.html")).toHaveLength(3);
+  });
+
+  test("a page is asked for anew each time, a style with a hash in its name never", () => {
+    const headers = [...store.objects].map(([path, one]) => [path, one.headers] as const);
+    expect(headers.find(([path]) => path.endsWith("/shop/index.html"))?.[1]).toEqual({
+      type: "text/html; charset=utf-8",
+      cache: "no-cache",
+    });
+    expect(headers.find(([path]) => path.endsWith(".css"))?.[1]).toEqual({
+      type: "text/css; charset=utf-8",
+      cache: "public, max-age=31536000, immutable",
+    });
+  });
+
+  test("what changed goes out and nothing else; what is another's stays", async () => {
+    store.objects.set("/colours/shop/CNAME", { bytes: Buffer.from("x"), headers: {} });
+    write("colours/soot.md", COLOUR.replace("price: 8", "price: 9"));
+    store.log.length = 0;
+    expect((await ship()).code).toBe(0);
+    expect(store.log).toContain("PUT /colours/shop/colours/soot/index.html");
+    expect(store.log.filter((line) => line.includes("/assets/"))).toEqual([]);
+    expect(store.log.filter((line) => line.startsWith("DELETE"))).toEqual([]);
+    expect(store.objects.has("/colours/shop/CNAME")).toBe(true);
+  });
+
+  test.each([
+    [
+      { AWS_SECRET_ACCESS_KEY: "wrong" },
+      /answered 403 to GET of manifest\.json: SignatureDoesNotMatch/,
+    ],
+    [{ AWS_SECRET_ACCESS_KEY: "" }, /There are no keys for s3:colours\/shop/],
+  ])("with the keys %j it is refused in a sentence", async (keys, sentence) => {
+    const { code, complaints } = await mullstone(
+      ["publish", "--to", "s3:colours/shop", "--endpoint", store.address],
+      { cwd: home, env: { ...KEYS, ...keys } },
+    );
+    expect(code).toBe(1);
+    expect(complaints).toMatch(sentence);
+  });
+});
+
 describe("to a folder", () => {
-  const { home, write, remove, publish } = workshop();
+  const { home, write, remove, publish } = shop;
   const www = join(home, "www");
 
   test("a dry run says what is new, and moves nothing", async () => {
@@ -70,8 +147,8 @@ describe("to a folder", () => {
   test("a publish brings what was built, and a second one has nothing to do", async () => {
     expect((await publish("www")).code).toBe(0);
     expect(filesIn(www)).toEqual(filesIn(join(home, "_site")));
-    expect(readFileSync(join(www, "index.html"))).toEqual(
-      readFileSync(join(home, "_site", "index.html")),
+    expect(readFileSync(join(www, "index.html"), "utf8")).toBe(
+      readFileSync(join(home, "_site", "index.html"), "utf8"),
     );
     const again = await publish("www");
     expect(again.output).toContain("www holds this site already");
@@ -79,13 +156,13 @@ describe("to a folder", () => {
 
   test("what no publish wrote stays; a price that changed is told and goes out", async () => {
     writeFileSync(join(www, "CNAME"), "saltreach.example\n");
-    write("colours/soot.md", COLOUR.replace("price: 8", "price: 9"));
+    write("colours/soot.md", COLOUR.replace("price: 8", "price: 10"));
     const { code, output } = await publish("www");
     expect(code).toBe(0);
-    expect(output).toMatch(/^Soot: Sizes and prices: no longer 40.ml £8\.00\.$/m);
-    expect(output).toMatch(/^Soot: Sizes and prices: now 40.ml £9\.00\.$/m);
+    expect(output).toMatch(/^Soot: Sizes and prices: no longer 40.ml £9\.00\.$/m);
+    expect(output).toMatch(/^Soot: Sizes and prices: now 40.ml £10\.00\.$/m);
     expect(readFileSync(join(www, "CNAME"), "utf8")).toBe("saltreach.example\n");
-    expect(readFileSync(join(www, "feed.xml"), "utf8")).toContain("now 40\u00a0ml £9.00");
+    expect(readFileSync(join(www, "feed.xml"), "utf8")).toContain("now 40\u00a0ml £10.00");
   });
 
   test("a weaker caution waits until it is confirmed", async () => {
@@ -137,78 +214,6 @@ describe("to a folder", () => {
   });
 });
 
-describe("to a store that speaks as S3 does", () => {
-  const { home, write, publish } = workshop();
-  let store: BucketServer;
-  beforeAll(async () => {
-    store = await bucketServer();
-  });
-  afterAll(() => store.close());
-  const ship = (...options: string[]): Promise<CommandRun> =>
-    publish("s3:colours/shop", "--endpoint", store.address, ...options);
-
-  test("a dry run asks and puts nothing", async () => {
-    expect((await ship("--dry-run")).code).toBe(0);
-    expect(store.log).toEqual(["GET /colours/shop/manifest.json"]);
-  });
-
-  test("every file goes out signed, what pages load first and manifest.json last", async () => {
-    store.log.length = 0;
-    store.fail("/colours/shop/index.html", 2);
-    const { code, complaints } = await ship();
-    expect([code, complaints]).toEqual([0, ""]);
-    const at = (path: string): Buffer | undefined =>
-      store.objects.get(`/colours/shop/${path}`)?.bytes;
-    for (const path of filesIn(join(home, "_site")))
-      expect(at(path), path).toEqual(readFileSync(join(home, "_site", path)));
-    expect(store.objects.size).toBe(filesIn(join(home, "_site")).length);
-    const puts = store.log.filter((line) => line.startsWith("PUT")).map((line) => line.slice(18));
-    expect(puts.at(-1)).toBe("manifest.json");
-    expect(puts.findLastIndex((path) => path.startsWith("assets/"))).toBeLessThan(
-      puts.findIndex((path) => path.endsWith(".html")),
-    );
-    expect(puts.filter((path) => path === "index.html")).toHaveLength(3);
-  });
-
-  test("a page is asked for anew each time, a style with a hash in its name never", () => {
-    const headers = [...store.objects].map(([path, one]) => [path, one.headers] as const);
-    expect(headers.find(([path]) => path.endsWith("/shop/index.html"))?.[1]).toEqual({
-      type: "text/html; charset=utf-8",
-      cache: "no-cache",
-    });
-    expect(headers.find(([path]) => path.endsWith(".css"))?.[1]).toEqual({
-      type: "text/css; charset=utf-8",
-      cache: "public, max-age=31536000, immutable",
-    });
-  });
-
-  test("what changed goes out and nothing else; what is another's stays", async () => {
-    store.objects.set("/colours/shop/CNAME", { bytes: Buffer.from("x"), headers: {} });
-    write("colours/soot.md", COLOUR.replace("price: 8", "price: 9"));
-    store.log.length = 0;
-    expect((await ship()).code).toBe(0);
-    expect(store.log).toContain("PUT /colours/shop/colours/soot/index.html");
-    expect(store.log.filter((line) => line.includes("/assets/"))).toEqual([]);
-    expect(store.log.filter((line) => line.startsWith("DELETE"))).toEqual([]);
-    expect(store.objects.has("/colours/shop/CNAME")).toBe(true);
-  });
-
-  test.each([
-    [
-      { AWS_SECRET_ACCESS_KEY: "wrong" },
-      /answered 403 to GET of manifest\.json: SignatureDoesNotMatch/,
-    ],
-    [{ AWS_SECRET_ACCESS_KEY: "" }, /There are no keys for s3:colours\/shop/],
-  ])("with the keys %j it is refused in a sentence", async (keys, sentence) => {
-    const { code, complaints } = await mullstone(
-      ["publish", "--to", "s3:colours/shop", "--endpoint", store.address],
-      { cwd: home, env: { ...KEYS, ...keys } },
-    );
-    expect(code).toBe(1);
-    expect(complaints).toMatch(sentence);
-  });
-});
-
 const hasRsync = spawnSync("rsync", ["--version"]).status === 0;
 
 describe("by rsync", () => {
@@ -233,8 +238,8 @@ describe("by rsync", () => {
         [...filesIn(join(home, "_site")), "CNAME", "colours/soot/mine.txt"].sort(),
       );
       for (const file of ["manifest.json", "index.html", "colours/soot/index.html"])
-        expect(readFileSync(join(www, file)), file).toEqual(
-          readFileSync(join(home, "_site", file)),
+        expect(readFileSync(join(www, file), "utf8"), file).toBe(
+          readFileSync(join(home, "_site", file), "utf8"),
         );
     },
   );

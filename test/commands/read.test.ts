@@ -1,11 +1,13 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { commandHere } from "../support/command-here.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { mullstone, type CommandRun } from "../support/mullstone.ts";
 
 const { home, content } = contentFolder(SMALLEST_WORKSHOP);
-const run = (...args: string[]): Promise<CommandRun> => mullstone(["read", ...args], { cwd: home });
+const run = (...args: string[]): Promise<CommandRun> =>
+  commandHere(["read", ...args], { cwd: home });
 const NM = Array.from({ length: 31 }, (_, i) => 400 + 10 * i);
 const save = (name: string, values: readonly number[], columns = ["soot"]): string => {
   writeFileSync(
@@ -21,8 +23,9 @@ const save = (name: string, values: readonly number[], columns = ["soot"]): stri
 
 describe("an instrument's file", () => {
   test("in percent is understood, written as factors and shown how to be named", async () => {
-    const { code, output, complaints } = await run(
-      save("Soot 1.csv", [2.5, 3.7], ["soot", "grey soot"]),
+    const { code, output, complaints } = await mullstone(
+      ["read", save("Soot 1.csv", [2.5, 3.7], ["soot", "grey soot"])],
+      { cwd: home },
     );
     expect([code, complaints]).toEqual([0, ""]);
     expect(output).toBe(

@@ -1,7 +1,7 @@
 /**
  * `npm run mutate`: whether the tests of the sciences see a slip. Each mutant is one operator,
- * condition or number changed in a copy of the project; it is seen when a test of its science
- * fails, the quickest first. Mutants are drawn at random from a fixed seed, so that a run can be repeated.
+ * condition or number changed in a copy of the project; it is seen when a unit test that loads
+ * the changed file fails, the nearest first. Mutants are drawn at random from a fixed seed, so that a run can be repeated.
  *
  * npm run mutate -- --science optics --mutants 20 --seed 1
  */
@@ -20,7 +20,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { mutantsOfModule, mutantsOfTable, type Mutant } from "./mutants.ts";
-import { testFiles } from "./related-tests.ts";
+import { relatedTests, testFiles } from "./related-tests.ts";
 
 interface PlacedMutant extends Mutant {
   readonly file: string;
@@ -31,12 +31,15 @@ export interface SlipTrial extends PlacedMutant {
   readonly tests: readonly string[];
 }
 
+export interface SlipAnswer {
+  readonly test: string | null;
+}
+
 const ROOT = join(import.meta.dirname, "../..");
 const SCIENCES = ["colorimetry", "optics", "formulation", "drying", "permanence", "hazard"];
-/** Tests that hold a science's tables and figures from outside its own room. */
-const SHARED_TESTS = ["test/knowledge/", "test/published/"];
 /** A slip that never ends is seen too; on a busy machine all tests of a science took minutes. */
 const LONGEST_MS = 1_200_000;
+const UNTOUCHED: PlacedMutant = { file: "package.json", start: 0, end: 0, slip: "" };
 
 const { values } = parseArgs({
   options: {
@@ -52,11 +55,14 @@ let watched = watchedCopy();
 try {
   for (const science of values.science) {
     const drawn = sample(mutantsOf(science), Number(values.mutants));
-    const untouched = { file: "package.json", start: 0, end: 0, slip: "" };
-    const failing = await seenBy(science, untouched);
+    const failing = await seenBy(UNTOUCHED, [...new Set(drawn.flatMap(testsOf))]);
     if (failing !== null) throw new Error(`${failing} fails without a slip`);
     const unseen: PlacedMutant[] = [];
-    for (const mutant of drawn) if ((await seenBy(science, mutant)) === null) unseen.push(mutant);
+    for (const mutant of drawn) {
+      const test = await seenBy(mutant, testsOf(mutant));
+      process.stderr.write(`${placed(mutant)}: ${test ?? "not seen"}\n`);
+      if (test === null) unseen.push(mutant);
+    }
     const share = (100 * (drawn.length - unseen.length)) / drawn.length;
     process.stdout.write(
       `${science}: ${drawn.length - unseen.length} of ${drawn.length} seen, ${share.toFixed(0)} %\n`,
@@ -67,6 +73,7 @@ try {
   watched.kill();
   rmSync(copy, { recursive: true, force: true });
 }
+
 function mutantsOf(science: string): PlacedMutant[] {
   return readdirSync(join(ROOT, "lib", science), { recursive: true, encoding: "utf8" })
     .sort()
@@ -83,14 +90,14 @@ function mutantsOf(science: string): PlacedMutant[] {
 }
 
 /** The test that fails with the slip, or null; a slip that ends the process or never ends is seen as well. */
-async function seenBy(science: string, mutant: PlacedMutant): Promise<string | null> {
-  const trial: SlipTrial = { ...mutant, tests: testsOf(science, mutant.file) };
+async function seenBy(mutant: PlacedMutant, files: readonly string[]): Promise<string | null> {
+  const trial: SlipTrial = { ...mutant, tests: files };
   const ended = new AbortController();
   const { signal } = ended;
   const tooLong = setTimeout(() => watched.kill("SIGKILL"), LONGEST_MS);
   watched.send(trial);
   try {
-    const answer = once(watched, "message", { signal }) as Promise<[{ test: string | null }]>;
+    const answer = once(watched, "message", { signal }) as Promise<[SlipAnswer]>;
     const first = await Promise.race([answer, once(watched, "exit", { signal }).then(() => null)]);
     if (first !== null) return first[0].test;
     cpSync(join(ROOT, mutant.file), join(copy, mutant.file));
@@ -102,14 +109,8 @@ async function seenBy(science: string, mutant: PlacedMutant): Promise<string | n
   }
 }
 
-/** A table is read when it is asked for, so that no import tells which tests read it. */
-function testsOf(science: string, file: string): string[] {
-  const near = tests.filter((test) =>
-    [`test/${science}/`, ...SHARED_TESTS].some((folder) => test.file.startsWith(folder)),
-  );
-  return near
-    .filter(({ loads }) => !file.endsWith(".ts") || loads.has(file))
-    .map((test) => test.file);
+function testsOf({ file }: PlacedMutant): string[] {
+  return relatedTests(tests, file).map((test) => test.file);
 }
 
 function watchedCopy(): ChildProcess {

@@ -2,16 +2,19 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { importsOf } from "../rooms/lib-modules.ts";
 
-/** A test file and what it loads: every module that it imports itself or through others. */
-interface TestFile {
+/** A test file and what it loads: every module that it imports, by itself or through others. */
+export interface TestFile {
   readonly file: string;
-  readonly loads: ReadonlySet<string>;
+  /** By the module's file: over how many imports it is reached, 1 where the test itself imports it. */
+  readonly steps: ReadonlyMap<string, number>;
 }
 
 /** Whole sites are too slow for a slip in one number, and hold no science by themselves. */
 const NOT_UNITS = /^test\/(?:contract|site|demonstration|mutate)\//;
+/** What makes a site, or runs the command in a process of its own. */
+const WHOLE_PRODUCT = ["lib/site/site-of-records.ts", "test/support/mullstone.ts"];
 
-/** The unit tests of a project's folder, those that load least first: the first one to fail is then found soonest. */
+/** The unit tests of a project's folder that do not make the whole product. */
 export function testFiles(root: string): TestFile[] {
   const importsByFile = new Map<string, readonly string[]>();
   const importsOfFile = (file: string): readonly string[] => {
@@ -28,12 +31,36 @@ export function testFiles(root: string): TestFile[] {
   return readdirSync(join(root, "test"), { recursive: true, encoding: "utf8" })
     .map((name) => join("test", name).replaceAll("\\", "/"))
     .filter((file) => file.endsWith(".test.ts") && !NOT_UNITS.test(file))
-    .map((file) => ({ file, loads: reached(file, importsOfFile) }))
-    .sort((one, other) => one.loads.size - other.loads.size || (one.file < other.file ? -1 : 1));
+    .map((file) => ({ file, steps: stepsFrom(file, importsOfFile) }))
+    .filter(({ steps }) => !WHOLE_PRODUCT.some((file) => steps.has(file)));
 }
 
-function reached(from: string, importsOfFile: (file: string) => readonly string[]): Set<string> {
-  const found = new Set([from]);
-  for (const file of found) for (const next of importsOfFile(file)) found.add(next);
-  return found;
+/**
+ * Tests that may see a slip in a file, those first that reach it over the fewest imports, and of
+ * these those that load least. A table is read and not imported: it stands as far away as the
+ * module that reads the tables.
+ */
+export function relatedTests(tests: readonly TestFile[], file: string): TestFile[] {
+  const reached = file.endsWith(".ts") ? file : "lib/knowledge/tables.ts";
+  const [, room = ""] = file.split("/");
+  const distance = ({ file: test, steps }: TestFile): number =>
+    test.startsWith(`test/${room}/`) ? 0 : (steps.get(reached) ?? Infinity);
+  return tests
+    .filter(({ steps }) => steps.has(reached))
+    .sort(
+      (one, other) =>
+        distance(one) - distance(other) ||
+        one.steps.size - other.steps.size ||
+        (one.file < other.file ? -1 : 1),
+    );
+}
+
+function stepsFrom(
+  from: string,
+  importsOfFile: (file: string) => readonly string[],
+): Map<string, number> {
+  const steps = new Map([[from, 0]]);
+  for (const [file, far] of steps)
+    for (const next of importsOfFile(file)) if (!steps.has(next)) steps.set(next, far + 1);
+  return steps;
 }

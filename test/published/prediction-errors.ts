@@ -13,6 +13,7 @@ import { ladderModel, predictedTint } from "../../lib/optics/tints/ladder.ts";
 import { hueTurn } from "../../lib/optics/tints/hue-word.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import { MEASURED_PAINTS, measuredPaint, type MeasuredPaint } from "./measured-paints.ts";
+import { rememberedFit, rememberedTrial } from "./remembered-fits.ts";
 
 const WHITE = "zinc white";
 const BLACK = "bone black";
@@ -183,6 +184,8 @@ export function allFits(
   return fittedColours(
     new Map<string, DrawdownSet>([["judged", judged], ...others, ...readings]),
     choices,
+    rememberedTrial,
+    rememberedFit,
   );
 }
 

@@ -37,7 +37,7 @@ export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
  * left-out let-downs of all of them best. A let-down that the others contradict is flagged
  * and not fitted.
  *
- * @param trial another that gives the same, as one that remembers what it gave.
+ * @param trial another that gives the same, as one that remembers what it gave; `finished` likewise.
  * @returns by key of the set the fit, or the refusal with its reasons: what usableDrawdowns refuses,
  *   `geometry-mixed`, `surfaces-differ`, `reflectance-not-above-surface`.
  * @validity opaque, matte or glossy drawdowns of one lot; not fluorescent, metallic or pearlescent.
@@ -47,6 +47,7 @@ export function fittedColours<K>(
   sets: ReadonlyMap<K, DrawdownSet>,
   choices: FitChoices = {},
   trial: typeof surfaceTrial = surfaceTrial,
+  finished: typeof finishedFit = finishedFit,
 ): Map<K, ColourFit | FitRefusal> {
   const selected = [...sets].map(([key, set]) => ({ key, ...usableDrawdowns(onCommonGrid(set)) }));
   const colours = selected.map(({ usable }, i) => ({
@@ -60,7 +61,7 @@ export function fittedColours<K>(
       if (usable === undefined || found === undefined)
         return [key, { kind: "refused", reasons: leftOut }];
       if (isStatement(found)) return [key, { kind: "refused", reasons: [found] }];
-      return [key, finishedFit(usable, found.trial, found.choice, leftOut)];
+      return [key, finished(usable, found.trial, found.choice, leftOut)];
     }),
   );
 }
