@@ -3,7 +3,10 @@ import type {
   PublishedCautions,
   PublishedColour,
   PublishedState,
+  Said,
+  SaidTexts,
 } from "./published-state.ts";
+import { SAID } from "./published-state.ts";
 
 /** Lists of a sheet's cautions. */
 export type CautionList = Exclude<keyof PublishedCautions, "signalWord">;
@@ -27,7 +30,17 @@ export type Change =
       readonly before: string | undefined;
       readonly now: string | undefined;
     }
-  | { readonly kind: "sizes"; readonly came: readonly string[]; readonly went: readonly string[] }
+  | {
+      readonly kind: "said";
+      readonly what: Said;
+      readonly before: string | undefined;
+      readonly now: string | undefined;
+    }
+  | {
+      readonly kind: "sizes" | "photographs";
+      readonly came: readonly string[];
+      readonly went: readonly string[];
+    }
   | { readonly kind: "signal word"; readonly before: string | null; readonly now: string | null }
   | {
       readonly kind: "cautions";
@@ -47,8 +60,15 @@ export interface ChangedThing {
 
 /** Everything that a customer would see differ between two states of a site: colours first, each in order of slug. */
 export function changesBetween(before: PublishedState, now: PublishedState): ChangedThing[] {
+  const figures = before.figures.filter((figure) => now.figures.includes(figure));
   return [
-    ...changedThings("colour", before.colours, now.colours, ({ name }) => name, colourChanges),
+    ...changedThings(
+      "colour",
+      before.colours,
+      now.colours,
+      ({ name }) => name,
+      (old, own) => colourChanges(old, own, figures),
+    ),
     ...(before.answers === undefined || now.answers === undefined
       ? []
       : changedThings(
@@ -85,13 +105,24 @@ function changedThings<T extends { readonly slug: string }>(
 }
 
 function answerChanges(before: PublishedAnswer, now: PublishedAnswer): Change[] {
-  if (before.revision === now.revision) return [];
-  return before.question === now.question
-    ? [{ kind: "otherwise" }]
-    : [{ kind: "renamed", before: before.question, now: now.question }];
+  const told: Change[] = [
+    ...(before.question === now.question
+      ? []
+      : [{ kind: "renamed", before: before.question, now: now.question } as const]),
+    ...saidChanges(before.said, now.said),
+  ];
+  return told.length > 0 || before.revision === now.revision ? told : [{ kind: "otherwise" }];
 }
 
-function colourChanges(before: PublishedColour, now: PublishedColour): Change[] {
+/** @param figures paths that both states list */
+function colourChanges(
+  before: PublishedColour,
+  now: PublishedColour,
+  figures: readonly string[],
+): Change[] {
+  const ofFigures = figureChanges(before.states, now.states, figures);
+  // Its word says again what a category says.
+  const isTold = ofFigures.some(({ figure }) => figure.startsWith("permanence."));
   const told: Change[] = [
     ...(before.name === now.name
       ? []
@@ -99,8 +130,12 @@ function colourChanges(before: PublishedColour, now: PublishedColour): Change[] 
     ...(now.discontinued === undefined || before.discontinued === now.discontinued
       ? []
       : [{ kind: "discontinued", date: now.discontinued } as const]),
-    ...figureChanges(before.states, now.states),
-    ...sizeChanges(before.sizes, now.sizes),
+    ...saidChanges(before.said, now.said).filter(
+      ({ what }) => !(isTold && what === "lightfastness"),
+    ),
+    ...ofFigures,
+    ...listChanges("sizes", before.sizes, now.sizes),
+    ...listChanges("photographs", before.photographs, now.photographs),
     ...cautionChanges(before.cautions, now.cautions),
   ];
   return told.length > 0 || before.revision === now.revision ? told : [{ kind: "otherwise" }];
@@ -109,16 +144,34 @@ function colourChanges(before: PublishedColour, now: PublishedColour): Change[] 
 function figureChanges(
   before: PublishedColour["states"],
   now: PublishedColour["states"],
-): Change[] {
-  return [...new Set([...Object.keys(before), ...Object.keys(now)])]
+  figures: readonly string[],
+): Extract<Change, { readonly kind: "figure" }>[] {
+  return figures
     .filter((figure) => before[figure] !== now[figure])
     .map((figure) => ({ kind: "figure", figure, before: before[figure], now: now[figure] }));
 }
 
-function sizeChanges(before: PublishedColour["sizes"], now: PublishedColour["sizes"]): Change[] {
+function saidChanges(
+  before: SaidTexts,
+  now: SaidTexts,
+): Extract<Change, { readonly kind: "said" }>[] {
+  if (before === undefined || now === undefined) return [];
+  return SAID.filter((what) => before[what] !== now[what]).map((what) => ({
+    kind: "said",
+    what,
+    before: before[what],
+    now: now[what],
+  }));
+}
+
+function listChanges(
+  kind: "sizes" | "photographs",
+  before: readonly string[] | undefined,
+  now: readonly string[] | undefined,
+): Change[] {
   if (before === undefined || now === undefined) return [];
   const { came, went } = membersChanged(before, now);
-  return came.length + went.length === 0 ? [] : [{ kind: "sizes", came, went }];
+  return came.length + went.length === 0 ? [] : [{ kind, came, went }];
 }
 
 function cautionChanges(before: PublishedCautions, now: PublishedCautions): Change[] {

@@ -10,6 +10,12 @@ export interface PublishedCautions {
   readonly studio: readonly string[];
 }
 
+/** What a sheet says in a sentence, or an answer in short. */
+export const SAID = ["madeOf", "sentence", "lightfastness", "summary"] as const;
+export type Said = (typeof SAID)[number];
+/** By what it says; undefined in a manifest that did not say any. */
+export type SaidTexts = Readonly<Partial<Record<Said, string>>> | undefined;
+
 export interface PublishedColour {
   readonly slug: string;
   readonly name: string;
@@ -17,6 +23,9 @@ export interface PublishedColour {
   readonly revision: string;
   /** Finished text of figures, by path. */
   readonly states: Readonly<Record<string, string>>;
+  readonly said: SaidTexts;
+  /** What each photograph is of, and when it was taken; undefined in a manifest that did not say them. */
+  readonly photographs: readonly string[] | undefined;
   /** Sizes with their prices, as the sheet prints them; undefined in a manifest that did not say them. */
   readonly sizes: readonly string[] | undefined;
   readonly cautions: PublishedCautions;
@@ -28,6 +37,7 @@ export interface PublishedAnswer {
   readonly question: string;
   /** Changes with question, summary and text. */
   readonly revision: string;
+  readonly said: SaidTexts;
 }
 
 /** One thing that changed on a day, in finished sentences. */
@@ -41,6 +51,8 @@ export interface PastChange {
 }
 
 export interface PublishedState {
+  /** Paths of the figures that `states` of a colour has where they are known. */
+  readonly figures: readonly string[];
   readonly colours: readonly PublishedColour[];
   /** undefined in a manifest that did not list them. */
   readonly answers: readonly PublishedAnswer[] | undefined;
@@ -54,8 +66,9 @@ type Fields = Readonly<Record<string, unknown>>;
 
 /** What a manifest says, parsed from its JSON; what an older one left out is empty, or undefined where that would read as none. */
 export function publishedState(manifest: unknown): PublishedState {
-  const { sheets, answers, changes, files } = fields(manifest);
+  const { figures, sheets, answers, changes, files } = fields(manifest);
   return {
+    figures: Array.isArray(figures) ? texts(figures) : FIRST_FIGURES,
     colours: list(sheets).map((sheet) => colour(fields(sheet))),
     answers: Array.isArray(answers) ? answers.map((one) => answer(fields(one))) : undefined,
     past: list(changes).flatMap((one) => pastChange(fields(one))),
@@ -63,11 +76,27 @@ export function publishedState(manifest: unknown): PublishedState {
   };
 }
 
+/** Those of manifests that did not list them. */
+const FIRST_FIGURES: readonly string[] = [
+  "notations.masstone.munsell.text",
+  "permanence.category",
+  "permanence.expectation",
+  "optics.opacityClass",
+  "optics.tintingStrength",
+  "drying.class",
+  "drying.touchDryDays",
+  "oil.oilIndexClass",
+  "oil.oilIndexGPer100g",
+  "oil.finish",
+];
+
 function colour({
   slug,
   name,
   revision,
   states,
+  said,
+  photographs,
   sizes,
   cautions,
   discontinued,
@@ -82,6 +111,8 @@ function colour({
         (state): state is [string, string] => typeof state[1] === "string",
       ),
     ),
+    said: saidTexts(said),
+    photographs: Array.isArray(photographs) ? texts(photographs) : undefined,
     sizes: Array.isArray(sizes) ? texts(sizes) : undefined,
     cautions: {
       signalWord: typeof signalWord === "string" ? signalWord : null,
@@ -95,8 +126,24 @@ function colour({
   };
 }
 
-function answer({ slug, question, revision }: Fields): PublishedAnswer {
-  return { slug: text(slug), question: text(question), revision: text(revision) };
+function answer({ slug, question, revision, said }: Fields): PublishedAnswer {
+  return {
+    slug: text(slug),
+    question: text(question),
+    revision: text(revision),
+    said: saidTexts(said),
+  };
+}
+
+function saidTexts(value: unknown): SaidTexts {
+  if (value === undefined) return undefined;
+  const found = fields(value);
+  return Object.fromEntries(
+    SAID.flatMap((key) => {
+      const own = found[key];
+      return typeof own === "string" ? [[key, own] as const] : [];
+    }),
+  );
 }
 
 function pastChange({ date, address, title, sentences }: Fields): PastChange[] {

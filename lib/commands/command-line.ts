@@ -10,6 +10,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   mullstone check               check the records; write nothing
   mullstone cards               print shelf cards into one PDF
   mullstone labels              print labels for tubes and jars into one PDF
+  mullstone pictures            write a zip a colour of what a shop's listing takes: pictures, photographs, a text
   mullstone next                what to measure, ask or print next
   mullstone publish --to TARGET say what would differ from what is published, and bring the site there
   mullstone pack                put the whole content folder into one file
@@ -26,8 +27,8 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --port N         of start (default: any free one)
   --strict         warnings stop the build
   --json           of check: what is wrong as JSON, for editors
-  --only SLUGS     of cards and labels: these colours, commas between
-  --family NAME    of cards and labels: of one family, such as blacks
+  --only SLUGS     of cards, labels and pictures: these colours, commas between
+  --family NAME    of cards, labels and pictures: of one family, such as blacks
   --size NAME      of cards and labels: a size of the workshop (default: its first card, all labels)
   --lot NUMBER     of labels: the lot that is filled (default: of each colour the newest that agrees with its standard)
   --copies N       of labels: so many of each (default: 1)
@@ -37,7 +38,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
                    for addresses that would be lost, of cards and next for cards that say something else
   --incomplete     of cards: those without a colour or a price as well
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
-  --to TARGET      of publish: a folder, rsync:USER@HOST:/FOLDER/ or s3:BUCKET/FOLDER
+  --to TARGET      of pictures: the folder (default: pictures); of publish: a folder, rsync:USER@HOST:/FOLDER/ or s3:BUCKET/FOLDER
                    of migrate the version that records are to be of (default: this program's)
   --endpoint URL   of publish: where a store that speaks as S3 does is reached (default: AWS_ENDPOINT_URL, else that of AWS_REGION)
   --dry-run        of publish: say what would differ and which files would move, and move none; of migrate what it does without --write
@@ -52,6 +53,7 @@ const COMMANDS: readonly string[] = [
   "check",
   "cards",
   "labels",
+  "pictures",
   "next",
   "publish",
   "pack",
@@ -185,6 +187,11 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         { ...options, outputFile: values.output ?? "labels.pdf" },
         { only: values.only, family: values.family, size: values.size, lot: values.lot, copies },
       );
+    case "pictures":
+      return (await import("./pictures.ts")).pictures(
+        { ...options, to: values.to ?? "pictures" },
+        { only: values.only, family: values.family },
+      );
     case "next":
       return (await import("./next.ts")).next(options, values.since);
     case "publish": {
@@ -218,7 +225,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     default: {
       const near = nearestWord(command, COMMANDS);
       return complaint(
-        `There is no command ${command}: it is start, build, check, cards, labels, next, publish, pack, unpack, migrate, read or new${near === undefined ? "" : `; nearest: ${near}`}`,
+        `There is no command ${command}: it is start, build, check, cards, labels, pictures, next, publish, pack, unpack, migrate, read or new${near === undefined ? "" : `; nearest: ${near}`}`,
       );
     }
   }

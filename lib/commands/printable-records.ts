@@ -1,5 +1,5 @@
 import { workCacheOf } from "../kept/work-cache.ts";
-import { withPhotographs } from "../photographs/taken-photographs.ts";
+import { withPhotographs, type PhotographsWanted } from "../photographs/taken-photographs.ts";
 import { loadRecords } from "../records/load-records.ts";
 import type { Records } from "../records/records.ts";
 import { recordsBelow } from "../records/site-base.ts";
@@ -21,11 +21,12 @@ export async function printableRecords(
   }: Pick<CommandOptions, "contentDir" | "date" | "base" | "strict">,
   what: string,
   started: number,
+  wants: PhotographsWanted = "what they tell",
 ): Promise<Records | undefined> {
   const { records, diagnostics } = await withPhotographs(
     loadRecords(contentDir, process.cwd(), latestDate(date)),
     workCacheOf(contentDir, false),
-    "what they tell",
+    wants,
   );
   printDiagnostics(diagnostics);
   if (records !== undefined && exitCode(diagnostics, strict) === 0)

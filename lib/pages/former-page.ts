@@ -1,6 +1,6 @@
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
-import type { PageContext, PagePlace } from "./page-context.ts";
+import { wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
 import { textPage } from "./text-page.ts";
 
 export type Former = NonNullable<WorkshopRecord["former"]>[number];
@@ -20,28 +20,51 @@ export function formerPages({
   );
 }
 
-/** A page of before: what it was of, since when it is gone, and what took its place. */
-export function formerPage(former: Former, context: PageContext, place: PagePlace): TextPageView {
+/** What is said in the place of a page that is gone, on a page and on paper. */
+export interface FormerTexts {
+  readonly heading: string;
+  readonly gone: string;
+  /** What took its place is called so today. */
+  readonly replacement?: string;
+  /** The same as a line, with the whole address of its page where the site has one. */
+  readonly inItsPlace?: { readonly text: string; readonly href?: string };
+}
+
+export function formerTexts(
+  { name, date, replacedBy }: Former,
+  context: Pick<PageContext, "words" | "records" | "folder">,
+): FormerTexts {
   const { words, records } = context;
   const text = words.pages.former;
-  const { name, date, replacedBy } = former;
-  const lead = text.gone(name, date === undefined ? undefined : words.date(date));
+  const said = {
+    heading: name,
+    gone: text.gone(name, date === undefined ? undefined : words.date(date)),
+  };
+  if (replacedBy === undefined) return said;
+  const replacement = pageName(replacedBy, records);
+  const href = wholeAddress(context, replacedBy);
+  return {
+    ...said,
+    replacement,
+    inItsPlace: { text: text.replacedBy(replacement), ...(href === undefined ? {} : { href }) },
+  };
+}
+
+/** A page of before: what it was of, since when it is gone, and what took its place. */
+export function formerPage(former: Former, context: PageContext, place: PagePlace): TextPageView {
+  const { heading, gone, inItsPlace } = formerTexts(former, context);
+  const { words } = context;
   return textPage(
     {
-      heading: name,
-      description: lead,
+      heading,
+      description: gone,
       opening: [
         {
           kind: "links",
           links: [
-            ...(replacedBy === undefined
+            ...(inItsPlace === undefined
               ? []
-              : [
-                  {
-                    text: text.replacedBy(pageName(replacedBy, records)),
-                    href: `${place.root}${replacedBy}`,
-                  },
-                ]),
+              : [{ text: inItsPlace.text, href: `${place.root}${former.replacedBy ?? ""}` }]),
             { text: words.pages.notFound.link, href: `${place.root}colours/` },
           ],
         },

@@ -48,12 +48,7 @@ function whiteWords(
         white.name,
         at === undefined || !isKnown(at.a) || !isKnown(at.b)
           ? text.notReached
-          : words.pages.sheet.tintDescription(
-              white.name,
-              level,
-              at.a.value.toFixed(1),
-              at.b.value.toFixed(1),
-            ),
+          : words.pages.sheet.tintDescription(level, at.a.value.toFixed(1), at.b.value.toFixed(1)),
       );
     })
     .join(", ");

@@ -8,7 +8,8 @@ import type { Mark, TextMark } from "../print/mark.ts";
 import { PX_PER_MM, type PictureFace } from "./picture-face.ts";
 
 /** Formats that pictures to pass on come in: one that every site takes, and the lightest. */
-export type PictureType = "png" | "avif";
+export const PICTURE_TYPES = ["png", "avif"] as const;
+export type PictureType = (typeof PICTURE_TYPES)[number];
 
 /** A face as a picture in sRGB, kept by what is on it: a flat swatch has the very sRGB of its paint. */
 export async function drawnPicture(

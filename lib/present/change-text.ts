@@ -21,8 +21,11 @@ export function changeTexts(change: Change, what: ChangedThing["what"], words: W
       return [text.renamed(change.before, change.now)];
     case "figure":
       return [figureText(change, words)];
+    case "said":
+      return [saidText(change, words)];
     case "sizes":
-      return listTexts(text.sizes, change, words);
+    case "photographs":
+      return listTexts(text[change.kind], change, words);
     case "signal word":
       return [
         text.figure(
@@ -52,6 +55,18 @@ function figureText(
   const what = word === undefined ? figure : words.figures[word];
   if (now === undefined) return text.figureWent(what, before ?? "");
   return before === undefined ? text.figureCame(what, now) : text.figure(what, before, now);
+}
+
+function saidText(
+  { what, before, now }: Extract<Change, { readonly kind: "said" }>,
+  words: Words,
+): string {
+  const text = words.pages.changes;
+  const [old, own] = [before, now].map((one) => one?.replace(/\.$/, ""));
+  if (own === undefined) return text.figureWent(text.said[what], old ?? "");
+  return old === undefined
+    ? text.figureCame(text.said[what], own)
+    : `${text.said[what]}: ${text.renamed(old, own)}`;
 }
 
 function listTexts(

@@ -1,4 +1,7 @@
+import { SAID } from "../changes/published-state.ts";
 import type { NamedSchema } from "../records/json-schemas.ts";
+import { FORMER_KIND } from "./former-sheets.ts";
+import { SCHEMA_VERSION } from "./schema-version.ts";
 import { sheetSchema } from "./sheet-schema.ts";
 
 const TEXT = { type: "string" } as const;
@@ -10,8 +13,38 @@ export function dataSchemas(): NamedSchema[] {
     { name: "sheet", schema: sheetSchema() },
     { name: "catalogue", schema: CATALOGUE },
     { name: "manifest", schema: MANIFEST },
+    { name: "former-sheet", schema: FORMER_SHEET },
   ];
 }
+
+/** At the address of a colour's sheet.json once the colour is gone: addresses are those below the site's folder. */
+const FORMER_SHEET = {
+  ...DRAFT,
+  title: "former-sheet",
+  type: "object",
+  additionalProperties: false,
+  required: ["schemaVersion", "kind", "slug", "name"],
+  properties: {
+    schemaVersion: { const: SCHEMA_VERSION },
+    kind: { const: FORMER_KIND },
+    slug: TEXT,
+    name: TEXT,
+    gone: { type: "string", format: "date" },
+    replacedBy: {
+      type: "object",
+      additionalProperties: false,
+      required: ["name", "url"],
+      properties: { name: TEXT, url: TEXT, sheet: TEXT },
+    },
+  },
+};
+
+/** What a sheet says in a sentence, or an answer in short. */
+const SAID_TEXTS = {
+  type: "object",
+  additionalProperties: false,
+  properties: Object.fromEntries(SAID.map((key) => [key, TEXT])),
+} as const;
 
 const CATALOGUE = {
   ...DRAFT,
@@ -20,7 +53,7 @@ const CATALOGUE = {
   additionalProperties: false,
   required: ["schemaVersion", "workshop", "colours"],
   properties: {
-    schemaVersion: { const: 1 },
+    schemaVersion: { const: SCHEMA_VERSION },
     workshop: {
       type: "object",
       required: ["name"],
@@ -53,7 +86,7 @@ const MANIFEST = {
   required: ["kind", "schemaVersion", "sheets", "cards", "withoutCard"],
   properties: {
     kind: { const: "mullstone-manifest" },
-    schemaVersion: { const: 1 },
+    schemaVersion: { const: SCHEMA_VERSION },
     date: TEXT,
     files: {
       description: "Every file that the build wrote; a later build deletes these and no others.",
@@ -106,6 +139,11 @@ const MANIFEST = {
         },
       },
     },
+    figures: {
+      description: "Paths of the figures that `states` has of a sheet where they are known.",
+      type: "array",
+      items: TEXT,
+    },
     sheets: {
       type: "array",
       items: {
@@ -117,6 +155,8 @@ const MANIFEST = {
           name: TEXT,
           revision: { type: "string", pattern: "^[0-9a-f]{8}$" },
           states: { type: "object", additionalProperties: TEXT },
+          said: SAID_TEXTS,
+          photographs: { type: "array", items: TEXT },
           sizes: { type: "array", items: TEXT },
           cautions: { type: "object" },
           discontinued: TEXT,
@@ -133,6 +173,7 @@ const MANIFEST = {
           slug: TEXT,
           question: TEXT,
           revision: { type: "string", pattern: "^[0-9a-f]{8}$" },
+          said: SAID_TEXTS,
         },
       },
     },

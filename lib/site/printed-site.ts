@@ -3,14 +3,17 @@ import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { byFamily } from "../pages/catalogue-pages.ts";
+import { formerTexts } from "../pages/former-page.ts";
 import type { DownloadView } from "../present/views.ts";
 import { PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { cardsPdf } from "../print/cards-pdf.ts";
+import { formerPdf } from "../print/former-pdf.ts";
 import { rangePdf } from "../print/range-pdf.ts";
 import { laidOutSheet, type LaidOutSheet, type SheetToPrint } from "../print/sheet-paper.ts";
 import { sheetPdf } from "../print/sheet-pdf.ts";
 import { contentKey } from "../sheet/revision.ts";
+import { formerColours } from "./former-sheets.ts";
 import { keptPapers, type KeptPapers } from "./kept-papers.ts";
 import { cardsKey, programKey, rangeKey, sheetKey, soonerSheetKey } from "./paper-keys.ts";
 import { pageWith } from "./page-entry.ts";
@@ -65,6 +68,7 @@ export function printedSite(
     ...drawn.map(({ paper }) => paper),
     ...(drawn.length === 0 ? [] : [printedRange(drawn, laidOut, prints, program, before)]),
     ...printedCards(prints, program, before),
+    ...printedFormers(prints, program, before),
   ];
   drawnBefore.keep(papers);
   const translated = (site.translated ?? []).map(({ folder, site: one }) => ({
@@ -145,6 +149,23 @@ function printedCards(
           }).bytes,
         ),
     ];
+  });
+}
+
+/** A page at the address of each sheet that is gone. */
+function printedFormers(
+  { context }: RangeToPrint,
+  program: string,
+  before: PreviousPapers,
+): Paper[] {
+  return formerColours(context).map(({ slug, former }) => {
+    const path = `colours/${slug}/sheet.pdf`;
+    const texts = formerTexts(former, context);
+    const { records, date, words } = context;
+    const key = contentKey(
+      JSON.stringify([program, texts, records.workshop, date, words.language]),
+    );
+    return kept(path, key, before) ?? made(path, key, formerPdf(texts, context, paperOf(context)));
   });
 }
 

@@ -1,13 +1,17 @@
-import type { PastChange } from "../changes/published-state.ts";
-import { offerViews } from "../pages/sheet-page.ts";
+import type { PastChange, SaidTexts } from "../changes/published-state.ts";
+import { madeOfText } from "../pages/made-of.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import { offerViews, plainSentence } from "../pages/sheet-page.ts";
+import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
+import type { Photograph } from "../records/photographs.ts";
 import type { Records } from "../records/records.ts";
 import { revision as contentRevision } from "../sheet/revision.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import type { WorkedSite } from "./site-context.ts";
 import { MANIFEST_KINDS } from "./output-manifest.ts";
-
-export const SCHEMA_VERSION = 1;
+import { SCHEMA_VERSION } from "./schema-version.ts";
 
 /** A sheet as it goes out, with the revision that its content gives it. */
 export interface PublishedSheet {
@@ -72,8 +76,11 @@ function replacement(replacedBy: string | undefined): { readonly replacedBy?: st
 }
 
 /** What each sheet and each answer states, in short: enough to tell later what a customer would see differ. */
-export function stated({ published, context: { words, records } }: WorkedSite) {
+export function stated({ published, context, answers }: WorkedSite) {
+  const { words, records } = context;
+  const summaries = new Map(answers.links.map(({ slug, summary }) => [slug, summary]));
   return {
+    figures: [...STATED],
     sheets: published.map(({ worded: { sheet, plain }, revision }) => ({
       slug: sheet.slug,
       name: sheet.name,
@@ -82,6 +89,12 @@ export function stated({ published, context: { words, records } }: WorkedSite) {
         plain.evidence
           .filter(({ figure }) => STATED.has(String(figure)))
           .map(({ figure, text }) => [String(figure), text]),
+      ),
+      said: colourSaid(sheet, context),
+      photographs: photographsOf(sheet.slug, records).map(({ record: { of, date } }) =>
+        [words.pages.photographs.of[of], ...(date === undefined ? [] : [words.date(date)])].join(
+          ", ",
+        ),
       ),
       cautions: {
         signalWord: sheet.cautions.signalWord,
@@ -98,8 +111,29 @@ export function stated({ published, context: { words, records } }: WorkedSite) {
       slug,
       question,
       revision: contentRevision({ question, summary, body }),
+      said: { summary: summaries.get(slug) ?? "" },
     })),
   };
+}
+
+/** What the first screen of a sheet says in words. */
+function colourSaid(sheet: Sheet, context: PageContext): NonNullable<SaidTexts> {
+  const { words } = context;
+  const light = lightfastnessWord(sheet.permanence, words);
+  return {
+    madeOf: madeOfText(sheet, words),
+    sentence: plainSentence(sheet, context),
+    ...(light === undefined ? {} : { lightfastness: `${light.word} (${light.detail})` }),
+  };
+}
+
+/** Those of a colour, and of its lots. */
+function photographsOf(colour: string, { photographs, lots }: Records): readonly Photograph[] {
+  return photographs.filter(
+    ({ owner: { folder, slug } }) =>
+      (folder === "colours" && slug === colour) ||
+      (folder === "lots" && lots.get(slug)?.record.colour === colour),
+  );
 }
 
 /**
@@ -148,12 +182,17 @@ export function manifestWithPapers(manifest: string, papers: readonly PaperState
   return json({ ...(JSON.parse(manifest) as object), papers });
 }
 
-/** The figures of the first screen. */
+/** The figures that a customer chooses by: those of the first screen, and what a sheet says of hiding and of an exposure. */
 const STATED: ReadonlySet<string> = new Set([
   "notations.masstone.munsell.text",
+  "notations.masstone.nbsName",
   "permanence.category",
   "permanence.expectation",
+  "permanence.deltaEab",
   "optics.opacityClass",
+  "optics.contrastRatio",
+  "optics.hidingFilmUm",
+  "optics.coverageCm2PerMl",
   "optics.tintingStrength",
   "drying.class",
   "drying.touchDryDays",

@@ -1,6 +1,7 @@
 import type { Declared, FigureKind, Schema } from "../sheet/declaration.ts";
 import { STANDING } from "../sheet/notations/notation-figures.ts";
 import { SHEET } from "../sheet/sheet.ts";
+import { SCHEMA_VERSION } from "./schema-version.ts";
 
 const TEXT = { type: "string" } as const;
 const NUMBER = { type: "number" } as const;
@@ -23,7 +24,7 @@ const FIGURE_SCHEMAS: Readonly<Record<FigureKind, Schema>> = {
 
 /** What is published beside the sections of a sheet. */
 const BESIDE: Readonly<Record<string, Schema>> = {
-  schemaVersion: { const: 1 },
+  schemaVersion: { const: SCHEMA_VERSION },
   revision: { type: "string", pattern: "^[0-9a-f]{8}$" },
   neighbours: {
     type: "array",

@@ -43,6 +43,7 @@ import type { Records } from "../records/records.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
 import { figuresCsv } from "./figures-csv.ts";
+import { formerSheets } from "./former-sheets.ts";
 import {
   catalogueJson,
   manifestJson,
@@ -394,6 +395,7 @@ function dataFiles({ published, context }: WorkedSite, pages: readonly PageEntry
       path: `colours/${one.worded.sheet.slug}/sheet.json`,
       text: sheetJson(one),
     })),
+    ...formerSheets(context),
     ...published.flatMap(({ worded: { sheet } }) => masstoneCsv(sheet)),
     ...mixingFiles(context),
     ...exchangeFiles(context),

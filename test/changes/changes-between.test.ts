@@ -22,10 +22,17 @@ const SHEET = {
   name: "Zinc White",
   revision: "aaaa",
   states: { "drying.class": "slow", "oil.finish": "satin" },
+  said: { madeOf: "PW 4, in linseed oil", lightfastness: "Excellent (stated)" },
+  photographs: ["Tube, 2 May 2026"],
   sizes: ["40 ml £8.00"],
   cautions: CAUTIONS,
 };
-const ANSWER = { slug: "is-it-dry", question: "Is it dry?", revision: "1" };
+const ANSWER = {
+  slug: "is-it-dry",
+  question: "Is it dry?",
+  revision: "1",
+  said: { summary: "In 4 days." },
+};
 const state = (sheet: object = {}, more: object = {}) =>
   publishedState({ sheets: [{ ...SHEET, ...sheet }], answers: [ANSWER], ...more });
 const changesOf = (now: object): readonly Change[] =>
@@ -57,6 +64,41 @@ describe("what a customer would see differ", () => {
       "a paint that is made no more",
       { discontinued: "2026-05-01" },
       [{ kind: "discontinued", date: "2026-05-01" }],
+    ],
+    [
+      "what it is made of",
+      { said: { ...SHEET.said, madeOf: "PW 4, in poppy oil" } },
+      [
+        {
+          kind: "said",
+          what: "madeOf",
+          before: "PW 4, in linseed oil",
+          now: "PW 4, in poppy oil",
+        },
+      ],
+    ],
+    [
+      "a word of lightfastness that may be said no more",
+      { said: { madeOf: SHEET.said.madeOf } },
+      [{ kind: "said", what: "lightfastness", before: "Excellent (stated)", now: undefined }],
+    ],
+    [
+      "a category, which says what its word says",
+      {
+        states: { ...SHEET.states, "permanence.category": "II" },
+        said: { ...SHEET.said, lightfastness: "Good (own exposure)" },
+      },
+      [{ kind: "figure", figure: "permanence.category", before: undefined, now: "II" }],
+    ],
+    [
+      "a photograph more",
+      { photographs: ["Tube, 2 May 2026", "Brush stroke"] },
+      [{ kind: "photographs", came: ["Brush stroke"], went: [] }],
+    ],
+    [
+      "a figure that only one of the two lists",
+      { states: { ...SHEET.states, "optics.contrastRatio": "0.98" } },
+      [],
     ],
     ["what no list names", { revision: "b" }, [{ kind: "otherwise" }]],
     [
@@ -152,4 +194,55 @@ describe("in words", () => {
     expect(said).toHaveLength(6);
     expect(said.join(" ")).not.toMatch(/no longer|now|it was|Warning/);
   });
+});
+
+describe("answers", () => {
+  const answers = (now: object) =>
+    changesBetween(state(), publishedState({ sheets: [SHEET], answers: [{ ...ANSWER, ...now }] }));
+
+  test.each<[string, object, readonly Change[]]>([
+    [
+      "a figure of the short answer moved, though nobody edited it",
+      { said: { summary: "In 5 days." } },
+      [{ kind: "said", what: "summary", before: "In 4 days.", now: "In 5 days." }],
+    ],
+    [
+      "question and short answer",
+      { revision: "2", question: "Dry?", said: { summary: "Yes." } },
+      [
+        { kind: "renamed", before: "Is it dry?", now: "Dry?" },
+        { kind: "said", what: "summary", before: "In 4 days.", now: "Yes." },
+      ],
+    ],
+    ["a manifest that said no short answers", { said: undefined }, []],
+    ["the text below", { revision: "2" }, [{ kind: "otherwise" }]],
+  ])("%s", (_, now, expected) => {
+    expect(answers(now).flatMap(({ changes }) => changes)).toEqual(expected);
+  });
+
+  test("are worded, without a full stop inside a sentence", () => {
+    const [thing] = answers({ said: { summary: "In 5 days." } });
+    if (thing === undefined) throw new Error("Nothing changed");
+    expect(changeSentences(thing, WORDS.en)).toEqual([
+      "The short answer: \u201cIn 4 days\u201d is now \u201cIn 5 days\u201d.",
+    ]);
+    expect(changeSentences(thing, WORDS.de)).toEqual([
+      "Die kurze Antwort: \u201eIn 4 days\u201c heißt jetzt \u201eIn 5 days\u201c.",
+    ]);
+  });
+});
+
+test("of a manifest that listed no figures, those of the first are compared", () => {
+  const now = { ...SHEET, states: { "oil.finish": "matte", "optics.contrastRatio": "0.98" } };
+  const changes = changesBetween(
+    publishedState({ sheets: [SHEET] }),
+    publishedState({
+      figures: ["oil.finish", "drying.class", "optics.contrastRatio"],
+      sheets: [now],
+    }),
+  ).flatMap((one) => one.changes);
+  expect(changes).toEqual([
+    { kind: "figure", figure: "drying.class", before: "slow", now: undefined },
+    { kind: "figure", figure: "oil.finish", before: "satin", now: "matte" },
+  ]);
 });

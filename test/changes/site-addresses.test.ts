@@ -1,11 +1,16 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import formats from "ajv-formats";
 import { describe, expect, test } from "vitest";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { addressFaults, keptManifests } from "../../lib/site/site-addresses.ts";
 import { checkedSite } from "../../lib/site/checked-site.ts";
+import { dataSchemas } from "../../lib/site/data-schemas.ts";
+import { printedSite } from "../../lib/site/printed-site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { publishedState } from "../../lib/changes/published-state.ts";
+import { readPdf } from "../support/read-pdf.ts";
 import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
 
 const WORKSHOP = "name: Test Workshop\nsiteAddress: https://saltreach.example/shop\n";
@@ -77,6 +82,54 @@ describe("a former page", () => {
         address,
       ).toBe("/colours/lamp-black/");
     }
+  });
+
+  test("of a colour has a sheet.json that says where its data is, in the form of its schema", () => {
+    const text = site.files.find(({ path }) => path === "colours/soot/sheet.json")?.text ?? "";
+    const former: unknown = JSON.parse(text);
+    expect(former).toEqual({
+      schemaVersion: 1,
+      kind: "mullstone-former-sheet",
+      slug: "soot",
+      name: "Soot",
+      gone: "2026-03-01",
+      replacedBy: {
+        name: "Lamp Black",
+        url: "colours/lamp-black/",
+        sheet: "colours/lamp-black/sheet.json",
+      },
+    });
+    const schema = dataSchemas().find(({ name }) => name === "former-sheet")?.schema ?? false;
+    const validate = formats.default(new Ajv2020({ strictTypes: false })).compile(schema);
+    expect([validate(former), validate.errors]).toEqual([true, null]);
+    expect(validate({ ...(former as object), evidence: [] })).toBe(false);
+  });
+
+  test("of a colour has a PDF of one page that says what took its place, and leads there", async () => {
+    const { site: printed } = printedSite(site, join(content, "none"));
+    const paper = printed.papers?.find(({ path }) => path === "colours/soot/sheet.pdf");
+    const pdf = await readPdf(paper?.bytes ?? new Uint8Array());
+    expect([pdf.title, pdf.language, pdf.isTagged]).toEqual([
+      "Soot \u2013 Test Workshop",
+      "en",
+      true,
+    ]);
+    expect(pdf.pages).toHaveLength(1);
+    const words = pdf.pages[0]?.texts.map(({ text }) => text.trim()).join(" ") ?? "";
+    expect(words.replaceAll(/\s+/g, " ")).toContain(
+      "Soot Soot is no longer on this site, since 1 March 2026. In its place: Lamp Black https://saltreach.example/shop/colours/lamp-black/",
+    );
+    expect(Buffer.from(paper?.bytes ?? []).toString("latin1")).toContain(
+      "https://saltreach.example/shop/colours/lamp-black/",
+    );
+  });
+
+  test("that is no colour's has neither", () => {
+    const { records: own } = loaded({
+      "workshop.yaml": `${WORKSHOP}former:\n  - { address: answers/soot/, name: Soot? }\n`,
+    });
+    const files = siteOf(own, undefined).site.files.map(({ path }) => path);
+    expect(files.filter((path) => path.includes("soot"))).toEqual([]);
   });
 
   test("holds an address of an earlier manifest, and is not in the list for search engines", () => {

@@ -20,6 +20,7 @@ describe("what npm packs", () => {
 
   test("is what runs, the demonstration and the words about it", () => {
     expect([...new Set(listed().map((path) => path.split("/")[0] ?? ""))].toSorted()).toEqual([
+      "CONTRACT.md",
       "DEVELOPERS.md",
       "LICENCES.md",
       "LICENSE",

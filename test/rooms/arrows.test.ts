@@ -63,6 +63,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   aws4fetch: /^lib\/publish\/bucket-target\.ts$/,
   mrmime: /^lib\/publish\/bucket-target\.ts$/,
   diff: /^lib\/commands\/migrate\.ts$/,
+  fflate: /^lib\/pictures\/listing-assets\.ts$/,
   tar: /^lib\/publish\/packed-folder\.ts$/,
   saxes: /^lib\/records\/readings\//,
   "csv-parse": /^lib\/(?:knowledge|records\/readings)\//,

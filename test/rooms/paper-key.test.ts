@@ -3,7 +3,7 @@ import { DRAWING_ROOMS } from "../../lib/site/paper-keys.ts";
 import { libModules } from "./lib-modules.ts";
 
 /** What draws a PDF from what is finished: everything else reaches paper through the views, which are in the key. */
-const DRAWING = ["lib/print/sheet-pdf.ts", "lib/print/range-pdf.ts", "lib/print/cards-pdf.ts"];
+const DRAWING = ["sheet", "range", "cards", "former"].map((kind) => `lib/print/${kind}-pdf.ts`);
 
 test("the key of a kept PDF covers every module that draws it", () => {
   const modules = new Map(libModules().map((module) => [module.file, module]));

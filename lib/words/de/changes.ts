@@ -16,6 +16,13 @@ export const CHANGES: AnyWords<PageWords["changes"]> = {
   figureCame: (what, now) => `${what}: jetzt ${now}.`,
   figureWent: (what, before) => `${what}: nicht mehr angegeben; vorher ${before}.`,
   sizes: "Größen und Preise",
+  photographs: "Fotografien",
+  said: {
+    madeOf: "Besteht aus",
+    sentence: "In Weiß",
+    lightfastness: "Lichtechtheit",
+    summary: "Die kurze Antwort",
+  },
   signalWord: "Signalwort",
   noSignalWord: "keines",
   cautions: {

@@ -19,6 +19,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { LISTING } from "./listing.ts";
 import { PHOTOGRAPHS } from "./photographs.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
@@ -103,8 +104,7 @@ export const PAGES: AnyWords<PageWords> = {
     panelTitleAlone: (name: string) => `${name}: Vollton`,
     panelDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
     masstone: "Vollton",
-    tintDescription: (white: string, level: string, a: string, b: string) =>
-      `in ${white} bei L* ${level}, a* ${a}, b* ${b}`,
+    tintDescription: (level: string, a: string, b: string) => `L* ${level}, a* ${a}, b* ${b}`,
     level: (level: string) => `L* ${level}`,
     missing: "keine Angabe",
     approximateColour:
@@ -542,6 +542,7 @@ export const PAGES: AnyWords<PageWords> = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  listing: LISTING,
   photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,

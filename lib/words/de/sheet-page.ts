@@ -12,7 +12,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   notReached: "nicht erreicht",
   tintsDescription: (name: string, parts: readonly string[]) =>
     `${name} mit Weiß, nach Helligkeit: ${parts.join("; ")}.`,
-  tintCell: (level: string, white: string, munsell: string) => `${level} in ${white} ${munsell}`,
+  tintCell: (level: string, white: string, munsell: string) => `${level} in ${white}, ${munsell}`,
   whiteSentence: (count: number) =>
     count === 0
       ? "Ein Weiß. Noch keine unserer Farben wurde darin erprobt."

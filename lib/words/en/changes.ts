@@ -13,6 +13,13 @@ export const CHANGES = {
   figureCame: (what: string, now: string) => `${what}: now ${now}.`,
   figureWent: (what: string, before: string) => `${what}: no longer stated; it was ${before}.`,
   sizes: "Sizes and prices",
+  photographs: "Photographs",
+  said: {
+    madeOf: "Made of",
+    sentence: "In white",
+    lightfastness: "Lightfastness",
+    summary: "The short answer",
+  },
   signalWord: "Signal word",
   noSignalWord: "none",
   cautions: {

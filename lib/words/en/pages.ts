@@ -15,6 +15,7 @@ import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { MIXING_PAGES } from "./mixing-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { LISTING } from "./listing.ts";
 import { PHOTOGRAPHS } from "./photographs.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
@@ -91,8 +92,7 @@ export const PAGES = {
     panelTitleAlone: (name: string) => `${name}: masstone`,
     panelDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
     masstone: "Masstone",
-    tintDescription: (white: string, level: string, a: string, b: string) =>
-      `in ${white} at L* ${level}, a* ${a}, b* ${b}`,
+    tintDescription: (level: string, a: string, b: string) => `L* ${level}, a* ${a}, b* ${b}`,
     level: (level: string) => `L* ${level}`,
     missing: "not stated",
     approximateColour: "Only near on screen: worked out from a reading under another light.",
@@ -529,6 +529,7 @@ export const PAGES = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  listing: LISTING,
   photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,

@@ -8,7 +8,7 @@ export const SHEET_PAGE = {
   notReached: "not reached",
   tintsDescription: (name: string, parts: readonly string[]) =>
     `${name} with white, by lightness: ${parts.join("; ")}.`,
-  tintCell: (level: string, white: string, munsell: string) => `${level} in ${white} ${munsell}`,
+  tintCell: (level: string, white: string, munsell: string) => `${level} in ${white}, ${munsell}`,
   whiteSentence: (count: number) =>
     count === 0
       ? "A white. None of our colours has been tried in it yet."

@@ -19,6 +19,13 @@ export const CHANGES: AnyWords<PageWords["changes"]> = {
   figureCame: (what, now) => `${what}: ahora ${now}.`,
   figureWent: (what, before) => `${what}: ya no se indica; antes ${before}.`,
   sizes: "Tamaños y precios",
+  photographs: "Fotografías",
+  said: {
+    madeOf: "Composición",
+    sentence: "Con blanco",
+    lightfastness: "Solidez a la luz",
+    summary: "La respuesta corta",
+  },
   signalWord: "Palabra de advertencia",
   noSignalWord: "ninguna",
   cautions: {

@@ -18,6 +18,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { LISTING } from "./listing.ts";
 import { PHOTOGRAPHS } from "./photographs.ts";
 import { listed } from "./phrases.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
@@ -103,7 +104,7 @@ export const PAGES: AnyWords<PageWords> = {
     panelTitleAlone: (name) => `${name}: tono pleno`,
     panelDescription: (parts) => `${parts.join("; ")}.`,
     masstone: "Tono pleno",
-    tintDescription: (white, level, a, b) => `en ${white} a L* ${level}, a* ${a}, b* ${b}`,
+    tintDescription: (level, a, b) => `L* ${level}, a* ${a}, b* ${b}`,
     level: (level) => `L* ${level}`,
     missing: "no indicado",
     approximateColour:
@@ -529,6 +530,7 @@ export const PAGES: AnyWords<PageWords> = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  listing: LISTING,
   photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,

@@ -10,7 +10,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   levels: { "70": "pálido", "50": "medio", "30": "oscuro" },
   notReached: "no alcanzado",
   tintsDescription: (name, parts) => `${name} con blanco, por claridad: ${parts.join("; ")}.`,
-  tintCell: (level, white, munsell) => `${level} en ${white} ${munsell}`,
+  tintCell: (level, white, munsell) => `${level} en ${white}, ${munsell}`,
   whiteSentence: (count) =>
     count === 0
       ? "Un blanco. Aún no se ha probado en él ninguno de nuestros colores."

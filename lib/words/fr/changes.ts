@@ -21,6 +21,13 @@ export const CHANGES: AnyWords<PageWords["changes"]> = {
   figureWent: (what, before) =>
     `${what}\u00a0: n\u2019est plus indiqué\u00a0; auparavant ${before}.`,
   sizes: "Contenances et prix",
+  photographs: "Photographies",
+  said: {
+    madeOf: "Composition",
+    sentence: "Avec du blanc",
+    lightfastness: "Solidité à la lumière",
+    summary: "La réponse courte",
+  },
   signalWord: "Mention d\u2019avertissement",
   noSignalWord: "aucune",
   cautions: {

@@ -18,6 +18,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { LISTING } from "./listing.ts";
 import { PHOTOGRAPHS } from "./photographs.ts";
 import { listed, of } from "./phrases.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
@@ -104,7 +105,7 @@ export const PAGES: AnyWords<PageWords> = {
     panelTitleAlone: (name) => `${name}\u202f: ton plein`,
     panelDescription: (parts) => `${parts.join("\u202f; ")}.`,
     masstone: "Ton plein",
-    tintDescription: (white, level, a, b) => `dans ${white} à L* ${level}, a* ${a}, b* ${b}`,
+    tintDescription: (level, a, b) => `L* ${level}, a* ${a}, b* ${b}`,
     level: (level) => `L* ${level}`,
     missing: "non indiqué",
     approximateColour:
@@ -532,6 +533,7 @@ export const PAGES: AnyWords<PageWords> = {
   mixture: MIXTURE_PAGES,
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
+  listing: LISTING,
   photographs: PHOTOGRAPHS,
   workshop: WORKSHOP_PAGES,
   lots: LOT_PAGES,

@@ -11,7 +11,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   notReached: "non atteint",
   tintsDescription: (name, parts) =>
     `${name} avec du blanc, par clarté\u202f: ${parts.join("\u202f; ")}.`,
-  tintCell: (level, white, munsell) => `${level} dans ${white} ${munsell}`,
+  tintCell: (level, white, munsell) => `${level} dans ${white}, ${munsell}`,
   whiteSentence: (count) =>
     count === 0
       ? "Un blanc. Aucune de nos couleurs n’y a encore été essayée."
