@@ -120,7 +120,12 @@ function printedRange(
         rangePdf(
           part.map(({ name, items }) => ({
             name,
-            sheets: items.map(({ sheet }) => ({ ...sheet, laidOut: laidOut(sheet) })),
+            sheets: items.map(({ sheet }) => ({
+              slug: sheet.slug,
+              caution: sheet.caution,
+              context: sheet.context,
+              laidOut: laidOut(sheet),
+            })),
           })),
           context,
           paperOf(context),
