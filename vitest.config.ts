@@ -1,7 +1,13 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { defineConfig } from "vitest/config";
 
 const WHOLE_SITE = ["test/contract/**/*.test.ts", "test/site/**/*.test.ts"];
 const SCRATCH = "test/support/scratch-folder.ts";
+
+/** Of the units those that work the demonstration out by themselves, or the others; all where nothing is said. */
+const part = process.env["MULLSTONE_TESTS"];
+const demonstration = part === undefined ? [] : testsOfDemonstration();
 
 const SHARED = {
   // Modules are pure, so that files of one worker may share them: imports were half of the time.
@@ -22,8 +28,8 @@ export default defineConfig({
         test: {
           ...SHARED,
           name: "units",
-          include: ["test/**/*.test.ts"],
-          exclude: WHOLE_SITE,
+          include: part === "of the demonstration" ? demonstration : ["test/**/*.test.ts"],
+          exclude: [...WHOLE_SITE, ...(part === "of all else" ? demonstration : [])],
           globalSetup: [SCRATCH],
         },
       },
@@ -42,3 +48,13 @@ export default defineConfig({
     ],
   },
 });
+
+/** Test files that import the demonstration as worked out, by the names of what they import. */
+function testsOfDemonstration(): string[] {
+  const imported =
+    /from "[^"]*\/(?:support\/demonstration|demonstration-(?:sheets|cards|prints|range|errors))\.ts"/;
+  return readdirSync("test", { recursive: true, encoding: "utf8" })
+    .map((name) => join("test", name).replaceAll("\\", "/"))
+    .filter((file) => file.endsWith(".test.ts") && imported.test(readFileSync(file, "utf8")))
+    .sort();
+}

@@ -1,5 +1,6 @@
 import { MATCHES_TO, metamerism, type Metamerism } from "../colorimetry/metamerism.ts";
 import type { JudgingObserver } from "../colorimetry/viewing.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { comparedMasstone, showsItsGround, type GlossInReading } from "./compared-masstone.ts";
@@ -90,10 +91,19 @@ export function sameColourOtherPigment(
 
 /** Colours that share a pigment: the same pigment in another colour. */
 export function samePigmentOtherColour(sheet: Sheet, sheets: ReadonlyMap<string, Sheet>): string[] {
-  const own = new Set(sheet.pigments.map(({ slug }) => slug));
-  return [...sheets.values()]
-    .filter(
-      (other) => other.slug !== sheet.slug && other.pigments.some(({ slug }) => own.has(slug)),
-    )
-    .map(({ slug }) => slug);
+  const of = coloursByPigment(sheets);
+  const slugs = new Set(sheet.pigments.flatMap(({ slug }) => of.get(slug) ?? []));
+  slugs.delete(sheet.slug);
+  return sheet.pigments.length > 1 ? [...slugs].sort() : [...slugs];
 }
+
+const coloursByPigment = remembered((sheets: ReadonlyMap<string, Sheet>) => {
+  const found = new Map<string, string[]>();
+  for (const { slug, pigments } of sheets.values())
+    for (const pigment of new Set(pigments.map((one) => one.slug))) {
+      const colours = found.get(pigment) ?? [];
+      colours.push(slug);
+      found.set(pigment, colours);
+    }
+  return found;
+});

@@ -81,6 +81,19 @@ export function keptValue<V>(cache: WorkCache | undefined, origin: Origin, made:
   return value;
 }
 
+/** What is kept of an origin, where anything is. */
+export function keptIfAny(cache: WorkCache, origin: Origin): unknown {
+  const key = keyOf(cache, origin);
+  const found = key === undefined ? undefined : readResult(cache, key);
+  return found === undefined ? undefined : deserialize(found);
+}
+
+/** Keep a value of an origin in the place of the one before. */
+export function keepValue(cache: WorkCache, origin: Origin, value: unknown): void {
+  const key = keyOf(cache, origin);
+  if (key !== undefined) writeResult(cache, key, serialize(value));
+}
+
 /** The name of what is kept of an origin; undefined of sources that run as they are. */
 export function keyOf(
   cache: WorkCache | undefined,

@@ -6,6 +6,7 @@
 import { deserialize, serialize } from "node:v8";
 import { contentHash } from "./content-hash.ts";
 import { keyOf, readResult, writeResult, type Origin } from "./kept-result.ts";
+import { noteRead, readBy } from "./reads.ts";
 import type { WorkCache } from "./work-cache.ts";
 
 /** A step by its name, and the modules that take it. */
@@ -18,10 +19,17 @@ export interface KeptSteps {
   readonly found: (step: Step) => unknown;
   /** @param names of all parts that it read. @param value that can be cloned. */
   readonly keep: (step: Step, names: ReadonlySet<string>, value: unknown) => void;
+  /** What was kept of a step, else made now and kept; whoever asks has read what it was made from. */
+  readonly made: <V>(step: Step, made: () => V) => V;
   /** Names with those put together that many members have: `sheets/EVERY/sheet/name`. */
   readonly widened: (names: ReadonlySet<string>) => string[];
   /** The hash of what parts of such names are now, and of what every step may read. */
   readonly partsOf: (names: readonly string[]) => string;
+}
+
+/** A step out of what is kept, where anything is. */
+export function madeStep<V>(steps: KeptSteps | undefined, step: Step, made: () => V): V {
+  return steps === undefined ? made() : steps.made(step, made);
 }
 
 interface KeptStep {
@@ -45,7 +53,7 @@ export function keptSteps(
   part: (name: string) => unknown,
   lists: readonly string[],
 ): KeptSteps {
-  const alike = contentHash([partText(always)]).toString("hex");
+  const alike = contentHash([partBytes(always)]).toString("hex");
   const hashes = new Map<string, Buffer>();
   const hashOf = (name: string): Buffer => {
     const hash = hashes.get(name) ?? contentHash([...textsOf(name)]);
@@ -54,7 +62,7 @@ export function keptSteps(
   };
   function* textsOf(name: string): Generator<string | Uint8Array> {
     const [list, rest] = name.split(`/${EVERY}/`);
-    if (list === undefined || rest === undefined) yield partText(part(name));
+    if (list === undefined || rest === undefined) yield partBytes(part(name));
     else for (const member of membersOf(list)) yield* [member, hashOf(joined(list, member, rest))];
   }
   const membersOf = (list: string): readonly string[] =>
@@ -81,25 +89,33 @@ export function keptSteps(
   };
   const keyOfStep = ({ modules, name }: Step): string | undefined =>
     keyOf(cache, { modules, inputs: ["a step", name, alike] });
+  const found = (step: Step): KeptStep | undefined => {
+    const key = keyOfStep(step);
+    const bytes = key === undefined ? undefined : readResult(cache, key);
+    if (bytes === undefined) return undefined;
+    const kept = deserialize(bytes) as KeptStep;
+    return partsOf(kept.names) === kept.parts ? kept : undefined;
+  };
+  const keep = (step: Step, read: ReadonlySet<string>, value: unknown): void => {
+    const key = keyOfStep(step);
+    if (key === undefined) return;
+    const names = widened(read);
+    writeResult(cache, key, serialize({ names, parts: partsOf(names), value } satisfies KeptStep));
+  };
   return {
     widened,
     partsOf,
-    found: (step) => {
-      const key = keyOfStep(step);
-      const bytes = key === undefined ? undefined : readResult(cache, key);
-      if (bytes === undefined) return undefined;
-      const { names, parts, value } = deserialize(bytes) as KeptStep;
-      return partsOf(names) === parts ? value : undefined;
-    },
-    keep: (step, read, value) => {
-      const key = keyOfStep(step);
-      if (key === undefined) return;
-      const names = widened(read);
-      writeResult(
-        cache,
-        key,
-        serialize({ names, parts: partsOf(names), value } satisfies KeptStep),
-      );
+    keep,
+    found: (step) => found(step)?.value,
+    made: <V>(step: Step, made: () => V): V => {
+      const kept = found(step);
+      if (kept !== undefined) {
+        kept.names.forEach(noteRead);
+        return kept.value as V;
+      }
+      const { value, names } = readBy(made);
+      keep(step, names, value);
+      return value;
     },
   };
 }
@@ -116,20 +132,18 @@ function everyMember(name: string, lists: readonly string[]): string | undefined
   return member === "#" ? undefined : `${list}/${EVERY}/${rest.join("/")}`;
 }
 
-/** Any part as text. Of a function nothing is told: what it goes by is a part of its own. */
-function partText(part: unknown): string {
+/** Any part as bytes. Of a function nothing is told: what it goes by is a part of its own. */
+function partBytes(part: unknown): string | Uint8Array {
   if (part === undefined) return "not there";
-  return JSON.stringify(
-    part,
-    function (this: Readonly<Record<string, unknown>>, key: string, value: unknown) {
-      const own = this[key];
-      if (own instanceof Uint8Array) return { bytes: contentHash([own]).toString("hex") };
-      if (typeof own === "function") return { "a function": own.length };
-      if (own instanceof Map) return { "a map": [...(own as ReadonlyMap<unknown, unknown>)] };
-      if (own instanceof Set) return { "a set": [...(own as ReadonlySet<unknown>)] };
-      if (ArrayBuffer.isView(own)) return { numbers: [...(own as Float64Array)] };
-      if (typeof own === "number" && !Number.isFinite(own)) return { "no number": String(own) };
-      return value;
-    },
-  );
+  try {
+    return serialize(part);
+  } catch {
+    // It holds a function: the rest of it counts all the same.
+    return JSON.stringify(part, (_, value: unknown) => {
+      if (typeof value === "function") return "a function";
+      return value instanceof Map || value instanceof Set
+        ? [...(value as Iterable<unknown>)]
+        : value;
+    });
+  }
 }

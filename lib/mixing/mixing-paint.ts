@@ -17,6 +17,8 @@ export interface MixingData {
   /** The colour that is shown before any is asked for. */
   readonly usual?: string;
   readonly paints: readonly MixingPaint[];
+  /** Of a large range not all paints are here: each other has a file of its own, "colours/SLUG/mixing.js". */
+  readonly hasOthers?: boolean;
   /** Black and white ground of films, as read or assumed, in one geometry. */
   readonly grounds?: { readonly black: PackedReading; readonly white: PackedReading };
 }

@@ -6,6 +6,8 @@ import { greyAt } from "../collection/single-blacks.ts";
 import type { EqualLightness, Sheet } from "../sheet/sheet.ts";
 import { comparableTint } from "./screen-swatch.ts";
 import { glossCaption } from "./gloss-caption.ts";
+import { evenly } from "./range-parts.ts";
+import type { Words } from "../words/words.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** Ends of the b* axis: one of two, so that what was read and what theory says are drawn alike. */
@@ -37,6 +39,34 @@ function blacksAt(level: EqualLightness, { sheets }: PageContext): Sheet[] {
     );
 }
 
+/** All of a few blacks; of many, so many taken evenly from the bluest to the yellowest in the white of most, in the order of the range. */
+function someBlacks(blacks: readonly Sheet[], level: EqualLightness): readonly Sheet[] {
+  if (blacks.length <= SHOWN_MOST) return blacks;
+  const [white] = whitesOf(blacks, level);
+  const b = ({ tints }: Sheet): number => {
+    const tint = tints.find((one) => one.white.slug === white?.slug) ?? tints[0];
+    return (tint && greyAt(tint, level)?.b) ?? 0;
+  };
+  const shown = new Set(
+    evenly(
+      blacks.toSorted((one, other) => b(one) - b(other)),
+      SHOWN_MOST,
+    ),
+  );
+  return blacks.filter((black) => shown.has(black));
+}
+
+/** As many as can be told apart in a picture. */
+const SHOWN_MOST = 24;
+
+function withSome(caption: string, some: string): string {
+  return some === "" || /[.!?]$/.test(caption) ? caption + some : `${caption}.${some}`;
+}
+
+function someOf(shown: readonly Sheet[], all: readonly Sheet[], { pages }: Words): string {
+  return shown.length === all.length ? "" : ` ${pages.parts.someOf(shown.length, all.length)}`;
+}
+
 /** Whites that a black reaches the lightness in, in the order that the records let blacks down in them. */
 function whitesOf(
   blacks: readonly Sheet[],
@@ -63,12 +93,15 @@ export function blacksInWhitesTable(
   { root }: PagePlace,
 ): TableView | undefined {
   const text = context.words.pages.blacks.table;
-  const blacks = blacksAt(level, context);
+  const all = blacksAt(level, context);
+  const blacks = someBlacks(all, level);
   if (blacks.length === 0) return undefined;
   const whites = whitesOf(blacks, level);
   return {
     caption: text.caption(level),
-    note: glossCaption(text.note, greysOf(blacks, level), context.words),
+    note:
+      glossCaption(text.note, greysOf(blacks, level), context.words) +
+      someOf(blacks, all, context.words),
     compact: true,
     columns: [{ head: text.colour }, ...whites.map(({ name }) => ({ head: name, numeric: true }))],
     rows: blacks.map(({ slug, name, tints }): CellView[] => [
@@ -91,7 +124,8 @@ export function blacksInWhitesPicture(
   idPrefix: string,
 ): PictureView | undefined {
   const text = context.words.pages.blacks.picture;
-  const blacks = blacksAt(level, context);
+  const all = blacksAt(level, context);
+  const blacks = someBlacks(all, level);
   if (blacks.length === 0) return undefined;
   const whites = whitesOf(blacks, level);
   const rows = blacks.map(({ name, tints }): BluenessRow => ({
@@ -138,7 +172,10 @@ export function blacksInWhitesPicture(
         rows,
       }),
     ),
-    caption: glossCaption(title, greysOf(blacks, level), context.words),
+    caption: withSome(
+      glossCaption(title, greysOf(blacks, level), context.words),
+      someOf(blacks, all, context.words),
+    ),
   };
 }
 

@@ -7,6 +7,7 @@ import type { ComparePairView, ShownColour } from "../present/comparison-types.t
 import type { LinkView } from "../present/views.ts";
 import { chosenPairs, type ChosenPair } from "../records/chosen-pairs.ts";
 import { colourTile, wallOrder } from "./colour-tile.ts";
+import { wordedSheet } from "./worded-sheet.ts";
 import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { shownColour } from "./comparison-cells.ts";
@@ -135,6 +136,6 @@ export function pairHeading(pair: ChosenPair, context: PageContext): string {
   );
 }
 
-function sheetOf(slug: string, { sheets }: PageContext) {
-  return sheets.find(({ sheet }) => sheet.slug === slug)?.sheet;
+function sheetOf(slug: string, context: PageContext) {
+  return wordedSheet(slug, context)?.sheet;
 }

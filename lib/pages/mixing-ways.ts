@@ -3,6 +3,8 @@ import { readOnce, type RememberedReads } from "../kept/reads.ts";
 import type { PaintChoice } from "../blocks/page-kinds.ts";
 import { mixableColours, mixingRange, type MixingRange } from "../mixing/mixing-range.ts";
 import { rangeReach, reachLevels, type Reach } from "../mixing/reach/range-reach.ts";
+import { offeredPaints } from "../mixing/offered-paints.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { mixingData } from "./mixing-data.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
@@ -17,9 +19,31 @@ export function mixingOf(context: PageContext): MixingRange {
 }
 const RANGES: RememberedReads<PageContext["sheets"], MixingRange> = new WeakMap();
 
+/** What is offered to be mixed, and sent to the pages that mix: of a large range not all of it. */
+export const offeredOf = remembered((context: PageContext): MixingRange => {
+  const all = mixingOf(context);
+  const { paints, usual } = all.data;
+  const offered = offeredPaints(
+    paints,
+    all.whites.map(({ slug }) => slug),
+    usual,
+  );
+  return offered.length === paints.length
+    ? all
+    : mixingRange({ ...all.data, paints: offered, hasOthers: true });
+});
+
+/** Of a large range, that not all of it is offered. */
+export function offeredLead(context: PageContext): string[] {
+  const [offered, all] = [offeredOf(context), mixingOf(context)];
+  return offered === all
+    ? []
+    : [context.words.pages.mixing.offered(offered.data.paints.length, all.data.paints.length)];
+}
+
 /** What the range reaches in each white that colours were let down in, once a build. */
 export function reachesOf(context: PageContext): readonly Reach[] {
-  return readOnce(REACHES, context.sheets, "", () => reachesIn(mixingOf(context), context));
+  return readOnce(REACHES, context.sheets, "", () => reachesIn(offeredOf(context), context));
 }
 const REACHES: RememberedReads<PageContext["sheets"], readonly Reach[]> = new WeakMap();
 

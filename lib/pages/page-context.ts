@@ -7,6 +7,7 @@ import type { Collection } from "../collection/collection.ts";
 import type { Language, Theme } from "../records/schema/terms.ts";
 import type { OwnTexts } from "../records/own-texts.ts";
 import type { Keep } from "../kept/kept-result.ts";
+import type { KeptSteps } from "../kept/kept-steps.ts";
 import type { Records } from "../records/records.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 
@@ -33,6 +34,8 @@ export interface PageContext {
   readonly revision: string;
   /** What costs much and follows from little is kept between builds. */
   readonly kept: Keep;
+  /** Steps kept by what they read of records, sheets and the rest. */
+  readonly steps?: KeptSteps | undefined;
 }
 
 /** An answer as other pages point to it, with its short answer as plain text. */

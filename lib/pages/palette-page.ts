@@ -3,7 +3,7 @@ import { section, statement } from "../blocks/section-blocks.ts";
 import { layeringOrder } from "../mixing/layering-order.ts";
 import type { CellView } from "../present/views.ts";
 import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
-import { mixingOf, mixingWays, reachesOf } from "./mixing-ways.ts";
+import { offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
@@ -11,13 +11,13 @@ import { pageHead } from "./site-frame.ts";
 export function palettePage(context: PageContext, place: PagePlace): PaletteView {
   const text = context.words.pages.mixing;
   const { palette } = text;
-  const range = mixingOf(context);
+  const range = offeredOf(context);
   const paints = range.data.paints.filter(({ kind }) => kind !== "medium");
   const { columns } = palette;
   return {
     kind: "palette",
     ...pageHead(context, place, palette.heading, palette.description),
-    lead: [palette.lead],
+    lead: [palette.lead, ...offeredLead(context)],
     ways: mixingWays(context, place),
     words: text,
     whites: reachesOf(context).map(({ white: { slug, name } }) => ({ slug, name })),

@@ -24,6 +24,9 @@ import { labelView } from "./label-view.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
 import { pigmentPhotographs } from "./photograph-blocks.ts";
 import { pigmentFacts } from "./pigment-view.ts";
+import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
+import { remembered } from "../quantities/remembered.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { textPage } from "./text-page.ts";
 import { byReason } from "./studio-view.ts";
@@ -165,8 +168,19 @@ function numberCell(
 }
 
 function coloursOf(slug: string, { sheets }: PageContext): PageContext["sheets"] {
-  return sheets.filter(({ sheet }) => sheet.pigments.some((pigment) => pigment.slug === slug));
+  return byPigment(sheets).get(slug) ?? [];
 }
+
+const byPigment = remembered((sheets: PageContext["sheets"]) => {
+  const found = new Map<string, SheetTexts[]>();
+  for (const worded of sheets)
+    for (const slug of new Set(worded.sheet.pigments.map((pigment) => pigment.slug))) {
+      const colours = found.get(slug) ?? [];
+      colours.push(worded);
+      found.set(slug, colours);
+    }
+  return found;
+});
 
 /** One pigment: what it is, its figures, how to handle it dry, and the colours made from it. */
 export function pigmentPage(
@@ -178,6 +192,7 @@ export function pigmentPage(
   const { slug, record } = pigment;
   const text = words.pages.pigments;
   const colours = coloursOf(slug, context);
+  const shown = evenly(colours, ON_ONE_PAGE.named);
   const { part, cautions } = dryPigmentHandling(pigment, context.records);
   const { handling } = words.pages;
   const { poisonCentre } = context.records.workshop;
@@ -240,7 +255,10 @@ export function pigmentPage(
       poisonCentreLine(poisonCentre, handling),
       cautionLineOf([record], words),
     ],
-    colours: colours.map((worded) => colourCard(worded, context, place)),
+    colours: shown.map((worded) => colourCard(worded, context, place)),
+    ...(shown.length < colours.length
+      ? { someColours: words.pages.parts.someOf(shown.length, colours.length) }
+      : {}),
     ...(colours.length === 0 ? { noColours: text.noColours } : {}),
     terms: [],
     revision: words.pages.build(context.date === undefined ? undefined : words.date(context.date)),

@@ -11,7 +11,7 @@ import { percentText } from "../present/mix-facts-text.ts";
 import { asMarkup, type CellView, type LinkView } from "../present/views.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { decimalText } from "../words/number-text.ts";
-import { mapPath, mixingOf, mixingWays, reachesOf } from "./mixing-ways.ts";
+import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
@@ -24,7 +24,7 @@ const CROWDED = 16;
 /** Every colour at its place with its trail, and around them what can be mixed. */
 export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlace): RangeMapView {
   const text = context.words.pages.mixing.map;
-  const range = mixingOf(context);
+  const range = offeredOf(context);
   const { white, levels } = reach;
   const colours = mapColours(reach, range, place);
   const middle = levels.find(({ L }) => L === TOLD_LEVEL);
@@ -59,7 +59,7 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
       reach === reachesOf(context)[0] ? text.heading : text.headingIn(white.name),
       text.description,
     ),
-    lead: [text.lead],
+    lead: [text.lead, ...offeredLead(context)],
     ways: mixingWays(context, place),
     words: context.words.pages.mixing,
     white: white.slug,

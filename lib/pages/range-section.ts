@@ -1,5 +1,5 @@
 import { isKnown } from "../quantities/figure.ts";
-import { ends, type Quantity } from "../quantities/interval.ts";
+import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import { decimalText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type NeighboursSectionView, type PictureView } from "../present/views.ts";
@@ -8,11 +8,18 @@ import type { Neighbour } from "../collection/lab-index.ts";
 import { apartInWhite } from "../collection/let-down-alike.ts";
 import { sameColourOtherPigment, samePigmentOtherColour } from "../collection/collection.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { colourCard } from "./colour-card.ts";
+import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
+import { wordedSheet } from "./worded-sheet.ts";
 import { compareLinks } from "./compare-pages.ts";
 import { emptySection, textOf, type SheetPage } from "./section-views.ts";
 
 const MOST_CARDS = 4;
+
+const sheetsBySlug = remembered(
+  (sheets: readonly SheetTexts[]) => new Map(sheets.map(({ sheet }) => [sheet.slug, sheet])),
+);
 
 /** Where a colour stands among the others, and which are nearest to it. */
 export function rangeSection(page: SheetPage): NeighboursSectionView | undefined {
@@ -22,9 +29,9 @@ export function rangeSection(page: SheetPage): NeighboursSectionView | undefined
     words,
   } = page;
   const text = words.pages.range;
-  const bySlug = new Map(context.sheets.map((worded) => [worded.sheet.slug, worded.sheet]));
+  const bySlug = sheetsBySlug(context.sheets);
   const card = (slug: string, line?: string, inWhite?: string) => {
-    const worded = context.sheets.find((other) => other.sheet.slug === slug);
+    const worded = wordedSheet(slug, context);
     return worded === undefined
       ? []
       : [
@@ -98,12 +105,9 @@ function placePicture(
     words,
   } = page;
   const own = quantityAt(page.worded, path);
-  const others = context.sheets
-    .filter((other) => other.sheet.slug !== sheet.slug)
-    .flatMap((other) => {
-      const value = quantityAt(other, path);
-      return value === undefined ? [] : [value];
-    });
+  const others = quantitiesAt(context.sheets, path)
+    .filter(({ slug }) => slug !== sheet.slug)
+    .map(({ value }) => value);
   const text = textOf(page, path);
   if (own === undefined || text === undefined || others.length === 0) return undefined;
   const highest = Math.max(...[own, ...others].map((value) => ends(value)[1]));
@@ -125,12 +129,22 @@ function placePicture(
         domain: [0, highest],
         own: { value: own, standing: figure.standing, text: `${sheet.name}: ${text}` },
         missing: words.pages.sheet.missing,
-        others,
+        others: evenly(others, ON_ONE_PAGE.named * 2),
         ends: words.pages.range.ends,
       }),
     ),
   };
 }
+
+/** Of every colour that states it, the least first. */
+const quantitiesAt = remembered((sheets: readonly SheetTexts[], path: string) =>
+  sheets
+    .flatMap((worded) => {
+      const value = quantityAt(worded, path);
+      return value === undefined ? [] : [{ slug: worded.sheet.slug, value }];
+    })
+    .toSorted((one, other) => midpoint(one.value) - midpoint(other.value)),
+);
 
 function quantityAt(worded: SheetTexts, path: string): Quantity | undefined {
   const { figure } = worded.leaf(path);

@@ -1,19 +1,19 @@
 import type { RecipesView } from "../blocks/page-kinds.ts";
 import { section } from "../blocks/section-blocks.ts";
 import { replacementBlocks } from "./replacement-blocks.ts";
-import { colourChoices, mixingOf, mixingWays } from "./mixing-ways.ts";
+import { colourChoices, offeredLead, offeredOf, mixingWays } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** What a colour can be mixed from, looked for in the reader's browser. */
 export function recipesPage(context: PageContext, place: PagePlace): RecipesView {
   const text = context.words.pages.mixing;
-  const range = mixingOf(context);
+  const range = offeredOf(context);
   const held = new Set(range.data.paints.flatMap(({ facts }) => facts.metals));
   return {
     kind: "recipes",
     ...pageHead(context, place, text.recipes.heading, text.recipes.description),
-    lead: [text.recipes.lead],
+    lead: [text.recipes.lead, ...offeredLead(context)],
     ways: mixingWays(context, place),
     words: text,
     colours: colourChoices(range),

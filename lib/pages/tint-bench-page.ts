@@ -11,7 +11,7 @@ import { predictedMix, type PredictedMix } from "../mixing/prediction/predicted-
 import { axisUncertainty } from "../optics/fit/prediction-uncertainty.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { decimalText } from "../words/number-text.ts";
-import { colourChoices, mixingOf, mixingWays } from "./mixing-ways.ts";
+import { colourChoices, offeredLead, offeredOf, mixingWays } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
@@ -22,12 +22,12 @@ const TOLD_RATIO = 20;
 /** Colours and a white under the reader's hand; below, each colour at a few steps in each white. */
 export function tintBenchPage(context: PageContext, place: PagePlace): TintBenchView {
   const text = context.words.pages.mixing;
-  const range = mixingOf(context);
+  const range = offeredOf(context);
   const named = ({ slug, name }: MixingPaint): { slug: string; name: string } => ({ slug, name });
   return {
     kind: "tint-bench",
     ...pageHead(context, place, text.bench.heading, text.bench.description),
-    lead: [text.bench.lead],
+    lead: [text.bench.lead, ...offeredLead(context)],
     ways: mixingWays(context, place),
     words: text,
     colours: colourChoices(range),

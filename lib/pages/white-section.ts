@@ -4,7 +4,9 @@ import { ends } from "../quantities/interval.ts";
 import { decimalText } from "../words/number-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { statement } from "../blocks/section-blocks.ts";
 import { colourTile } from "./colour-tile.ts";
+import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import type { PageContext } from "./page-context.ts";
 import { comparablePaint, comparableTintPaint } from "./screen-swatch.ts";
@@ -14,10 +16,12 @@ import { whiteningParts } from "./six-facts.ts";
 /** What a white is for and how it stands beside the other whites; then every colour that was tried in it. */
 export function whiteBlocks(page: SheetPage): Block[] {
   const lines = whiteLines(page);
-  const tiles = tintTiles(page);
+  const { tiles, all } = tintTiles(page);
+  const { parts } = page.words.pages;
   return [
     ...(lines.length === 0 ? [] : [{ kind: "lines", lines } as const]),
     ...(tiles.length === 0 ? [] : [{ kind: "wall", form: "tints", tiles } as const]),
+    ...(tiles.length === all ? [] : [statement(parts.someOf(tiles.length, all), "note")]),
   ];
 }
 
@@ -106,9 +110,10 @@ function whitePurposes(sheet: Sheet, others: readonly Sheet[], context: PageCont
 /** Each colour as it comes from the tube, over its dark, middle and pale tint in this white. */
 function tintTiles({ worded: { sheet: white }, context, place }: SheetPage) {
   const letDown = new Set(coloursLetDownIn(white.slug, context.sheets).map(({ slug }) => slug));
-  return context.sheets
-    .filter(({ sheet }) => letDown.has(sheet.slug))
-    .map((worded: SheetTexts) => {
+  const tried = context.sheets.filter(({ sheet }) => letDown.has(sheet.slug));
+  return {
+    all: tried.length,
+    tiles: evenly(tried, ON_ONE_PAGE.named).map((worded: SheetTexts) => {
       const tint = worded.sheet.tints.find((one) => one.white.slug === white.slug);
       return {
         ...colourTile(worded, context, place),
@@ -119,5 +124,6 @@ function tintTiles({ worded: { sheet: white }, context, place }: SheetPage) {
           ),
         ].filter((colour) => colour !== undefined),
       };
-    });
+    }),
+  };
 }

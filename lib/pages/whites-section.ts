@@ -15,6 +15,7 @@ import { tintTrail, type TintTrail, type Trail } from "../plots/tint-trail.ts";
 import { MARK_SHAPES } from "../plots/standing-mark.ts";
 import type { LabFigures, ScreenFigures, TintSection, TintStep } from "../sheet/sheet.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
+import { ON_ONE_PAGE } from "./range-parts.ts";
 import { coloursLetDownIn, whitesLetDownWith } from "./colours-tinted-with.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
@@ -35,16 +36,7 @@ export function whitesSection(page: SheetPage): WhitesSectionView {
   const trail = trailPicture(page);
   return {
     ...emptySection("whites", words.pages.sections.whites),
-    summary:
-      sheet.tints.length === 0
-        ? [
-            isWhite(page)
-              ? text.ofAWhite(
-                  coloursLetDownIn(sheet.slug, page.context.sheets).map(({ name }) => name),
-                )
-              : text.none,
-          ]
-        : [],
+    summary: sheet.tints.length === 0 ? [isWhite(page) ? ofAWhite(page) : text.none] : [],
     terms: sheet.tints.length === 0 ? [] : terms(words, ["L* a* b*"]),
     whites: sheet.tints.map((tint) => whiteView(tint, page)),
     ...(trail === undefined ? {} : { trail }),
@@ -58,6 +50,14 @@ export function whitesSection(page: SheetPage): WhitesSectionView {
       : {}),
     lists: reasons(page, words.pages.optics.whites.across, sheet.optics.acrossWhites),
   };
+}
+
+/** By name, as long as a reader takes them in. */
+function ofAWhite({ worded: { sheet }, context, words }: SheetPage): string {
+  const colours = coloursLetDownIn(sheet.slug, context.sheets);
+  return colours.length > ON_ONE_PAGE.named
+    ? words.pages.sheetPage.whiteSentence(colours.length)
+    : words.pages.whites.ofAWhite(colours.map(({ name }) => name));
 }
 
 function isWhite({ worded: { sheet }, context }: SheetPage): boolean {

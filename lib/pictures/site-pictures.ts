@@ -7,6 +7,7 @@ import { pairAddress } from "../pages/compare-pages.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { comparablePaint } from "../pages/screen-swatch.ts";
 import { picturedColours, SHARED_PICTURES } from "../pages/shared-picture.ts";
+import { madeStep } from "../kept/kept-steps.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import {
   squareFace,
@@ -58,13 +59,19 @@ export function sitePictures(
 /** Every colour that a picture can show, as its page shows it. */
 export function shownPaints(
   pages: Pages,
-  { sheets }: Pick<PageContext, "sheets">,
+  { sheets, steps }: Pick<PageContext, "sheets" | "steps">,
 ): ReadonlyMap<string, ShownPaint> {
-  const views = new Map(pages.map(({ path, view }) => [path, view]));
+  const byPath = new Map(pages.map((page) => [page.path, page]));
   return new Map(
     sheets.flatMap(({ sheet: { slug } }) => {
-      const view = views.get(`colours/${slug}/index.html`);
-      const paint = view?.kind === "sheet" ? shownPaint(view) : undefined;
+      const step = {
+        modules: ["lib/pictures/site-pictures.ts", "lib/pages/sheet-page.ts"],
+        name: `paint ${slug}`,
+      };
+      const paint = madeStep(steps, step, () => {
+        const view = byPath.get(`colours/${slug}/index.html`)?.view;
+        return view?.kind === "sheet" ? shownPaint(view) : undefined;
+      });
       return paint === undefined ? [] : [[slug, paint] as const];
     }),
   );

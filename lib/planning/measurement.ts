@@ -310,8 +310,7 @@ function withReadings(colour: Colour, patch: Partial<ColourRecord>, records: Rec
   const read = colour.masstone?.form === "spectrum" ? colour.masstone : undefined;
   const masstone = read ?? reading(flat(0.15), records);
   const white = patch.tints?.[0]?.white;
-  return {
-    ...colour,
+  const changed = {
     record: { ...colour.record, ...patch },
     ...(patch.masstone === undefined ? {} : { masstone }),
     ...(white === undefined
@@ -344,6 +343,8 @@ function withReadings(colour: Colour, patch: Partial<ColourRecord>, records: Rec
           })),
         }),
   };
+  // By its prototype, since a copy would read all of the colour, its notes among it.
+  return Object.create(colour, Object.getOwnPropertyDescriptors(changed)) as Colour;
 }
 
 /** K/S of colour and of a white that reflects .9, by their shares: plausible, and no more is asked of it. */

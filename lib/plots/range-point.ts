@@ -22,6 +22,9 @@ const HALF_HIT = 12;
 
 /** How far from its swatch a name may stand where all are to be named, the near places first. */
 const FAR_PLACES = [HALF_SIDE + 4, 16, 24, 34, 46, 60, 76, 94, 114, 136];
+/** Of more points than these a name stands beside its swatch or not at all: it is told when the point is met. */
+const ALL_NAMED_MOST = 60;
+const NEAR_PLACES = FAR_PLACES.slice(0, 1);
 
 /**
  * Swatches with their names; the sheet's own colour last, on top.
@@ -36,14 +39,15 @@ export function drawnRangePoints(
     (one, other) => Number(one.isOwn === true) - Number(other.isOwn === true),
   );
   const byImportance = ordered.toReversed();
+  const areAllNamed = points.length <= ALL_NAMED_MOST;
   const wishes = byImportance.map(({ label, at, isOwn = false }): LabelWish => ({
     text: label,
-    mayDrop: false,
+    mayDrop: !areAllNamed && !isOwn,
     bold: isOwn,
     spots: spotsAround(
       label,
       at,
-      isOwn ? [HALF_SIDE + 6, ...FAR_PLACES.slice(1)] : FAR_PLACES,
+      isOwn ? [HALF_SIDE + 6, ...FAR_PLACES.slice(1)] : areAllNamed ? FAR_PLACES : NEAR_PLACES,
       isOwn,
     ),
   }));

@@ -445,6 +445,8 @@ export interface PigmentPageView extends PageView {
   readonly handling: readonly string[];
   readonly colours: readonly ColourCardView[];
   /** Said in place of `colours` when no colour is made from it. */
+  /** How many of them are shown, where not all are. */
+  readonly someColours?: string;
   readonly noColours?: string;
   readonly photographs: { readonly heading: string; readonly list: readonly PhotographView[] };
   readonly terms: readonly TermView[];

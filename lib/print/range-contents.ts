@@ -14,11 +14,16 @@ import {
 } from "./paper-style.ts";
 import { swatchMarks } from "./paper-swatch.ts";
 import { setRuns, type Run } from "./set-runs.ts";
-import { MARGIN, type SheetToPrint } from "./sheet-paper.ts";
+import { MARGIN, type LaidOutSheet, type SheetToPrint } from "./sheet-paper.ts";
 
-export interface FamilySheets<S extends SheetToPrint = SheetToPrint> {
+/** A sheet of the range, already laid out. */
+export interface RangeSheet extends Pick<SheetToPrint, "slug" | "caution" | "context"> {
+  readonly laidOut: LaidOutSheet;
+}
+
+export interface FamilySheets {
   readonly name: string;
-  readonly sheets: readonly S[];
+  readonly sheets: readonly RangeSheet[];
 }
 
 export function placedContents(
@@ -114,7 +119,11 @@ const SWATCH_MM = 12;
 /** Columns of a line [mm], as shares of what is right of the swatch: name, made of, prices; the page number takes the rest. */
 const SHARES = { name: 0.3, madeOf: 0.37, offer: 0.26 } as const;
 
-function contentsLine({ slug, sheet }: SheetToPrint, page: number, style: PaperStyle): Piece {
+function contentsLine(
+  { slug, laidOut: { listed: sheet } }: RangeSheet,
+  page: number,
+  style: PaperStyle,
+): Piece {
   const { widthMm, sizePt } = style;
   const left = SWATCH_MM + 4;
   const room = widthMm - left;

@@ -5,16 +5,10 @@ import type { PaperSize } from "./layout-tree.ts";
 import { printDocument, printedBytes } from "./print-document.ts";
 import { placedContents, rangeContents, type FamilySheets } from "./range-contents.ts";
 import { drawSheet, pagesWithFoot } from "./sheet-pdf.ts";
-import type { LaidOutSheet, SheetToPrint } from "./sheet-paper.ts";
-
-/** A sheet of the range, already laid out. */
-export interface RangeSheet extends SheetToPrint {
-  readonly laidOut: LaidOutSheet;
-}
 
 /** All sheets in one file: contents that lead to them, bookmarks by family, pages numbered through. */
 export function rangePdf(
-  families: readonly FamilySheets<RangeSheet>[],
+  families: readonly FamilySheets[],
   context: PageContext,
   paper: PaperSize,
 ): Uint8Array {
@@ -80,7 +74,7 @@ export function rangePdf(
         (anchor, yPt) => {
           pdf.addNamedDestination(anchor, "XYZ", 0, yPt, null);
           family ??= bookmark(pdf.outline, name);
-          bookmark(family, sheet.sheet.name);
+          bookmark(family, sheet.laidOut.listed.name);
         },
       );
       part.end();

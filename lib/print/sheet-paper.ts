@@ -31,6 +31,13 @@ export interface LaidOutSheet {
   readonly placed: ReadonlyMap<Piece, PlacedPiece>;
   readonly pages: number;
   readonly fit: PaperFit;
+  /** What lists and foots say of it. */
+  readonly listed: ListedSheet;
+}
+
+export interface ListedSheet extends Pick<SheetView, "name" | "madeOf" | "offer"> {
+  readonly masstone: Pick<SheetView["masstone"], "colour">;
+  readonly revision: string;
 }
 
 /** Size of the text in the columns [pt], and which blocks of the bench page are left to the site. */
@@ -82,6 +89,18 @@ export function laidOutSheet(printed: SheetToPrint, paper: PaperSize): LaidOutSh
     placed: new Map([...head.placed, ...placed].map((place) => [place.piece, place])),
     pages,
     fit,
+    listed: listedSheet(printed),
+  };
+}
+
+function listedSheet({ sheet, bench: { revision } }: SheetToPrint): ListedSheet {
+  const { name, madeOf, offer, masstone } = sheet;
+  return {
+    name,
+    madeOf,
+    offer,
+    revision,
+    masstone: masstone.colour === undefined ? {} : { colour: masstone.colour },
   };
 }
 

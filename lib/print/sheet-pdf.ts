@@ -41,16 +41,17 @@ export function sheetPdf(
 export function drawSheet(
   document: PrintDocument,
   parent: PDFKit.PDFStructureElement,
-  { sheet, bench, caution }: SheetToPrint,
+  { caution }: Pick<SheetToPrint, "caution">,
   laidOut: LaidOutSheet,
   paper: PaperSize,
   pageText: (page: number) => string,
   anchored?: (anchor: string, yPt: number) => void,
 ): void {
+  const { name, revision } = laidOut.listed;
   drawFlow(document, parent, laidOut.flow, {
     placed: laidOut.placed,
     ...(anchored === undefined ? {} : { anchored }),
-    turnTo: pagesWithFoot(document, paper, [caution, `${sheet.name}. ${bench.revision}`], pageText),
+    turnTo: pagesWithFoot(document, paper, [caution, `${name}. ${revision}`], pageText),
   });
 }
 

@@ -36,12 +36,12 @@ export function allSheets(
 
 /** K and S of every colour by slug, or why there are none: all at once, since colours read alike share a surface. */
 export function allFits(records: Records, kept: Keep = MADE_EACH_TIME): Fits {
-  return fittedColours(
-    new Map(
-      [...records.colours.values()].map((colour) => [colour.slug, drawdownSet(colour, records)]),
-    ),
-    {},
-    (...inputs) =>
+  const sets = new Map(
+    [...records.colours.values()].map((colour) => [colour.slug, drawdownSet(colour, records)]),
+  );
+  return kept({ modules: ["lib/optics/fit/fitted-colour.ts"], inputs: sets }, () =>
+    fittedColours(sets, {}, (...inputs) =>
       kept({ modules: ["lib/optics/fit/surface-trial.ts"], inputs }, () => surfaceTrial(...inputs)),
+    ),
   );
 }

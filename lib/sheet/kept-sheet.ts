@@ -15,8 +15,8 @@ import { restingOn, sectionInputs } from "./record-inputs.ts";
 import type { Sheet } from "./sheet.ts";
 
 /** Figures and sections by themselves: what is one thing here is one thing when it is read again. */
-export interface PackedSheet {
-  readonly sheet: Sheet;
+interface Packed<Part> {
+  readonly part: Part;
   readonly figures: readonly {
     readonly figure: Figure;
     readonly inputs: readonly Input[];
@@ -25,8 +25,14 @@ export interface PackedSheet {
   readonly sections: readonly (readonly [section: object, inputs: readonly RecordRoot[]])[];
 }
 
+export type PackedSheet = Packed<Sheet>;
+
 /** Once all sheets of the range are worked out: only then stands every figure where it belongs. */
 export function packedSheet(sheet: Sheet): PackedSheet {
+  return packed(sheet);
+}
+
+function packed<Part>(part: Part): Packed<Part> {
   const figures = new Map<Figure, readonly Input[]>();
   const sections: (readonly [object, readonly RecordRoot[]])[] = [];
   const addFigure = (figure: Figure): void => {
@@ -42,17 +48,17 @@ export function packedSheet(sheet: Sheet): PackedSheet {
     if (isFigure(node)) return addFigure(node);
     const inputs = sectionInputs(node);
     if (inputs.length > 0) sections.push([node, inputs]);
-    for (const part of Object.values(node)) visit(part);
+    for (const own of Object.values(node)) visit(own);
   };
-  visit(sheet);
+  visit(part);
   return {
-    sheet,
+    part,
     figures: [...figures].map(([figure, inputs]) => ({ figure, inputs, place: placeOf(figure) })),
     sections,
   };
 }
 
-export function unpackedSheet({ sheet, figures, sections }: PackedSheet): Sheet {
+export function unpackedSheet({ part: sheet, figures, sections }: PackedSheet): Sheet {
   for (const { figure, inputs, place } of figures) {
     keptFigure(figure, inputs);
     if (place !== undefined) keptPlace(figure, place);
@@ -61,27 +67,11 @@ export function unpackedSheet({ sheet, figures, sections }: PackedSheet): Sheet 
   return sheet;
 }
 
-/** A part of a sheet as plain data, with all that its figures were made from: two that differ in any of it differ. */
+/** A part of a sheet with all that its figures were made from: two that differ in any of it differ. */
 export function evidenced(part: unknown): unknown {
-  const figures = new Map<Figure, number>();
-  const told: unknown[] = [];
-  const figureOf = (figure: Figure): object => {
-    const known = figures.get(figure);
-    if (known !== undefined) return { known };
-    figures.set(figure, figures.size);
-    const inputs = inputsOf(figure).map((input) => (isFigure(input) ? figureOf(input) : input));
-    return { ...figure, inputs, place: placeOf(figure) };
-  };
-  const plain = (node: unknown): unknown => {
-    if (typeof node !== "object" || node === null) return node;
-    if (isFigure(node)) return figureOf(node);
-    const inputs = sectionInputs(node);
-    if (inputs.length > 0) told.push(inputs);
-    return Array.isArray(node)
-      ? node.map(plain)
-      : ArrayBuffer.isView(node) || node instanceof Map
-        ? node
-        : Object.fromEntries(Object.entries(node).map(([key, value]) => [key, plain(value)]));
-  };
-  return [plain(part), told];
+  return isPlain(part) ? part : packed(part);
+}
+
+function isPlain(part: unknown): boolean {
+  return typeof part !== "object" || part === null;
 }

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
+import { keptParsers } from "../records/kept-parsers.ts";
 import { withPhotographs } from "../photographs/taken-photographs.ts";
 import type { Records } from "../records/records.ts";
 import { claimsAs } from "./claim-severity.ts";
@@ -28,8 +29,10 @@ export async function checkedSite({
   readonly since?: string | undefined;
 }): Promise<CheckedSite> {
   const cache = workCacheOf(contentDir, false);
+  const parsers = keptParsers();
+  parsers.begin(cache);
   const { records, diagnostics, notes } = await withPhotographs(
-    loadRecords(contentDir, process.cwd(), latestDate(date)),
+    loadRecords(contentDir, process.cwd(), latestDate(date), parsers),
     cache,
     "what they tell",
   );

@@ -47,6 +47,7 @@ export async function madeSite(
   };
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
+  parsers.begin(cache);
   const cardsBefore = since === undefined ? printedCards(contentDir) : earlierCards(since);
   const { records: asWritten, diagnostics: ofRecords } = await withPhotographs(
     loadRecords(contentDir, process.cwd(), latestDate(date), parsers),
@@ -97,6 +98,7 @@ export async function madeSite(
     cache,
   });
   for (const { keepViews } of [...allLanguages(onScreen), ofWorkshop]) keepViews?.();
+  parsers.keep(cache);
   clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };
 }

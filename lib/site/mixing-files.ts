@@ -3,14 +3,16 @@ import { labOfMunsell } from "../colorimetry/munsell-inversion.ts";
 import { renotationTable } from "../mixing/notation/renotation-table.ts";
 import { sentReach } from "../mixing/reach/sent-reach.ts";
 import { hasMixing } from "../pages/mixing-data.ts";
-import { mixingOf, reachesOf } from "../pages/mixing-ways.ts";
+import { mixingOf, offeredOf, reachesOf } from "../pages/mixing-ways.ts";
 import type { PageContext } from "../pages/page-context.ts";
+import type { MixingPaint } from "../mixing/mixing-paint.ts";
 import type { DataFile } from "./site.ts";
 
 /** As scripts and not as JSON: a page opened from a folder may load the one and not the other. */
 export function mixingFiles(context: PageContext): DataFile[] {
   if (!hasMixing(context)) return [];
   const reaches = reachesOf(context);
+  const offered = offeredOf(context);
   return [
     ...(reaches.length === 0
       ? []
@@ -22,8 +24,13 @@ export function mixingFiles(context: PageContext): DataFile[] {
         ]),
     {
       path: "assets/scripts/mixing-paints.js",
-      text: assigned("mixingPaints", mixingOf(context).data),
+      text: assigned("mixingPaints", offered.data),
     },
+    ...mixingOf(context).data.paints.flatMap((paint) =>
+      offered.paint(paint.slug) === undefined
+        ? [{ path: `colours/${paint.slug}/mixing.js`, text: added(paint) }]
+        : [],
+    ),
     {
       path: "assets/scripts/mixing-notations.js",
       text: assigned("colourNotations", {
@@ -60,5 +67,14 @@ function renotation() {
 
 /** `<` is escaped, so that no name can end a script that somebody sets into a page. */
 function assigned(name: string, value: unknown): string {
-  return `globalThis.${name}=${JSON.stringify(value).replaceAll("<", "\\u003c")};\n`;
+  return `globalThis.${name}=${escaped(value)};\n`;
+}
+
+/** A paint that is not among those offered, for a page that is asked for it. */
+function added(paint: MixingPaint): string {
+  return `(globalThis.mixingOthers??=[]).push(${escaped(paint)});\n`;
+}
+
+function escaped(value: unknown): string {
+  return JSON.stringify(value).replaceAll("<", "\\u003c");
 }

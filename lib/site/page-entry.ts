@@ -1,6 +1,6 @@
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { contentHash } from "../kept/content-hash.ts";
-import { readBy, type Read } from "../kept/reads.ts";
+import { readAgain, readBy, type Read } from "../kept/reads.ts";
 import type { SiteView } from "../present/views.ts";
 import { viewKey, type KeptViews } from "./kept-views.ts";
 
@@ -29,14 +29,15 @@ export function pageEntry(
 ): PageEntry {
   let read: Read<FilledPage> | undefined;
   const once = (): Read<FilledPage> => (read ??= readBy(filled));
+  const again = (): FilledPage => readAgain(once());
   return {
     path,
     ...(isUnlisted ? { isUnlisted } : {}),
     get site() {
-      return once().value.site;
+      return again().site;
     },
     get view() {
-      return once().value.view;
+      return again().view;
     },
     key: () => views?.keyOf(path, once) ?? viewKey(once().value),
   };

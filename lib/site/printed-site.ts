@@ -117,7 +117,12 @@ function printedRange(
       rangePdf(
         families.map(({ name, drawn: own }) => ({
           name,
-          sheets: own.map(({ sheet }) => ({ ...sheet, laidOut: laidOut(sheet) })),
+          sheets: own.map(({ sheet }) => ({
+            slug: sheet.slug,
+            caution: sheet.caution,
+            context: sheet.context,
+            laidOut: laidOut(sheet),
+          })),
         })),
         context,
         paperOf(context),

@@ -172,6 +172,7 @@ const CONTEXT: Grain = {
     words: "always",
     folder: "always",
     kept: "always",
+    steps: "always",
     // These note by themselves what is read of them.
     records: "always",
     fits: "always",
@@ -238,6 +239,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     date,
     theory,
     kept,
+    steps,
     revision: revision(published.map((one) => one.revision)),
   };
   const held = readWhenAsked(() => siteAnswers(inContext(unanswered)));

@@ -54,6 +54,7 @@ import {
 import { dataSchemas } from "./data-schemas.ts";
 import { certain } from "../quantities/at.ts";
 import { followed } from "../kept/followed.ts";
+import { madeStep } from "../kept/kept-steps.ts";
 import { readWhenAsked } from "../kept/reads.ts";
 import { contentKey } from "../sheet/revision.ts";
 import { keptViews, type KeptViews } from "./kept-views.ts";
@@ -62,7 +63,7 @@ import type { DataFile, Site } from "./site.ts";
 import { MANIFEST } from "./output-manifest.ts";
 import { labelsPdf } from "../print/labels-pdf.ts";
 import { packageSizes } from "../print/package-size.ts";
-import { rangeLabels } from "../print/range-labels.ts";
+import { rangeLabels, type RangeLabels } from "../print/range-labels.ts";
 import { shelfCards } from "../print/range-cards.ts";
 import { reprintList, type EarlierCard } from "../print/reprint-list.ts";
 import { LABELS_PDF } from "../workshop/labels-page.ts";
@@ -145,6 +146,27 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
   };
 }
 
+const LABEL_MODULES = [
+  "lib/print/range-labels.ts",
+  "lib/print/labels-pdf.ts",
+  "lib/words/languages.ts",
+] as const;
+
+/** Every label of the range, and where it is printed all of them as a PDF. */
+function printedLabels(
+  { context }: WorkedSite,
+  isPrinted: boolean,
+): { readonly labels: RangeLabels; readonly pdf?: ReturnType<typeof labelsPdf> } {
+  const { records, sheets, words, date } = context;
+  const labels = rangeLabels(sheets, packageSizes(records.workshop), context);
+  return {
+    labels,
+    ...(isPrinted && labels.runs.length > 0
+      ? { pdf: labelsPdf(labels.runs, { workshop: records.workshop.name, date, words }) }
+      : {}),
+  };
+}
+
 /** How the workshop's pages are wanted. */
 export interface WorkshopAsked {
   /** Whether labels are drawn as a PDF, too. */
@@ -160,11 +182,11 @@ function workshopOfWorked(
 ): Site {
   const { context, cards, diagnostics, steps, partsTold } = worked;
   const { records, sheets, words } = context;
-  const labels = rangeLabels(sheets, packageSizes(records.workshop), context);
-  const pdf =
-    isPrinted && labels.runs.length > 0
-      ? labelsPdf(labels.runs, { workshop: records.workshop.name, date, words })
-      : undefined;
+  const { labels, pdf } = madeStep(
+    steps,
+    { modules: LABEL_MODULES, name: `labels ${isPrinted}` },
+    () => printedLabels(worked, isPrinted),
+  );
   const matter = {
     found: diagnostics,
     due: {

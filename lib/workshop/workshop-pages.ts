@@ -3,6 +3,7 @@ import type { FigureIndex } from "../claims/figure-index.ts";
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
+import { madeStep } from "../kept/kept-steps.ts";
 import { certain } from "../quantities/at.ts";
 import type { SiteView } from "../present/views.ts";
 import { bookOf, lotBooks, lotsOf, type JudgedLot, type LotBook } from "../sheet/lots/lot-book.ts";
@@ -56,7 +57,11 @@ function sheetsOfLots({ colour, planned, lots }: LotBook, context: PageContext):
           view: (place) => batchSheetPage(worded, context, place, lot),
         }))),
     ...lots.flatMap((judged): PlannedPage[] =>
-      bestCorrection(judged) === undefined
+      !madeStep(
+        context.steps,
+        { modules: ["lib/workshop/lot-page.ts"], name: `correction ${judged.lot.slug}` },
+        () => isCorrected(judged, colour, context),
+      )
         ? []
         : [
             {
@@ -72,6 +77,11 @@ function sheetsOfLots({ colour, planned, lots }: LotBook, context: PageContext):
           ],
     ),
   ];
+}
+
+function isCorrected(judged: JudgedLot, colour: LotBook["colour"], context: PageContext): boolean {
+  const again = judgedAgain(judged, colour, context);
+  return again !== undefined && bestCorrection(again) !== undefined;
 }
 
 /** The lot as its colour's book judges it, asked for again by what a page is filled with. */

@@ -1,5 +1,6 @@
 import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { eanCheckDigit } from "../../lib/records/ean.ts";
 
 const DEMONSTRATION = join(import.meta.dirname, "../../content");
 
@@ -12,13 +13,17 @@ interface Model {
 
 /**
  * A content folder of so many colours: the demonstration's, then further ones modelled on these,
- * each with masstone, let-downs and films of its own, no two read alike.
+ * each with masstone, let-downs and films of its own, no two read alike, and with sizes, prices and
+ * numbers of its own, so that it has a shelf card.
  */
 export function writeManyColours(content: string, count: number): void {
   cpSync(DEMONSTRATION, content, { recursive: true });
   const colours = join(content, "colours");
   const own = readdirSync(colours).length;
   const models = modelsIn(content);
+  const prices = join(content, "prices.csv");
+  const listed = readFileSync(prices, "utf8").trimEnd().split("\n");
+  const further: string[] = [];
   for (let i = 0; own + i < count; i++) {
     const { slug, text, csv } = models[i % models.length] ?? { slug: "", text: "", csv: "" };
     const turn = Math.floor(i / models.length) + 2;
@@ -30,9 +35,19 @@ export function writeManyColours(content: string, count: number): void {
       text
         .replace(/^(name: .*)$/m, `$1 ${turn}`)
         .replaceAll(`reading: ${slug}.csv`, `reading: ${name}.csv`)
-        .replace(/^(?:lot|standard|ean|articleNumber|sizes): .*\n/gm, ""),
+        .replace(/^(?:lot|standard): .*\n/gm, ""),
     );
+    for (const row of listed.filter((one) => one.startsWith(`${slug},`)))
+      further.push(pricedAs(name, row, own + further.length));
   }
+  writeFileSync(prices, `${[...listed, ...further].join("\n")}\n`);
+}
+
+/** The row of a price list for another colour, with a number of its own out of those that shops give out themselves. */
+function pricedAs(slug: string, row: string, nth: number): string {
+  const [, ml = "", price = "", code = ""] = row.split(",");
+  const digits = `21${String(nth).padStart(10, "0")}`;
+  return [slug, ml, price, code, `${digits}${eanCheckDigit(digits)}`].join(",");
 }
 
 function modelsIn(content: string): Model[] {

@@ -28,6 +28,22 @@ describe("the blocks", () => {
     expect(new Set(BLOCKS.map(({ number, name }) => `${number} ${name}`)).size).toBe(267);
   });
 
+  // basis: derived, nbs-sp-440: blocks that fill the solid and meet nowhere else than at their borders have its volume.
+  test("have the volume of the Munsell solid together, so that no border of one is off", () => {
+    const [mostValue, mostChroma] = [10, 30];
+    const volumes = BLOCKS.map(
+      ({ hueFrom, hueTo, valueFrom, valueTo, chromaFrom, chromaTo }) =>
+        ((hueTo - hueFrom + 100) % 100 || 100) *
+        (Math.min(valueTo, mostValue) - valueFrom) *
+        (Math.min(chromaTo, mostChroma) - chromaFrom),
+    );
+    expect(Math.min(...volumes)).toBeGreaterThan(0);
+    expect(volumes.reduce((sum, volume) => sum + volume, 0)).toBeCloseTo(
+      100 * mostValue * mostChroma,
+      6,
+    );
+  });
+
   test("fill the Munsell solid: a notation off every border lies in one block", () => {
     const next = deviates(11);
     const part = (of: number): number => Math.abs(next() * 7919) % of;

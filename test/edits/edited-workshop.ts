@@ -4,7 +4,6 @@ import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { workCacheOf, type WorkCache } from "../../lib/kept/work-cache.ts";
 import { keptParsers } from "../../lib/records/kept-parsers.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
-import type { FileParsers } from "../../lib/records/parsed-files.ts";
 import { printedSite } from "../../lib/site/printed-site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import type { OutputKind } from "../../lib/site/output-manifest.ts";
@@ -48,7 +47,6 @@ export async function editedWorkshop(
   const warm: Making = {
     // The sources run as they are: to this cache they are one version of the program.
     cache: { ...workCacheOf(content), programPart: () => "of this test" },
-    parsers: keptParsers(),
     dir: (times) => join(home, `warm-${times}`),
     earlier: join(home, "none"),
   };
@@ -91,7 +89,6 @@ export async function editedWorkshop(
 
 interface Making {
   readonly cache?: WorkCache;
-  readonly parsers?: FileParsers;
   readonly dir: (times: number) => string;
   readonly earlier: string;
 }
@@ -103,12 +100,15 @@ interface MadeFiles {
 }
 
 async function madeWith(
-  { cache, parsers, dir, earlier }: Making,
+  { cache, dir, earlier }: Making,
   content: string,
   times: number,
   isRendered: boolean,
 ): Promise<MadeFiles> {
+  const parsers = keptParsers();
+  if (cache !== undefined) parsers.begin(cache);
   const { records, diagnostics } = loadRecords(content, dirname(content), TODAY, parsers);
+  if (cache !== undefined) parsers.keep(cache);
   const told = new Map([["diagnostics", diagnostics.map(formatDiagnostic).join("\n")]]);
   if (records === undefined) return { isRefused: true, files: told };
   const { site: onScreen, workshop, warnings } = siteOf(records, records.newestDate, cache);

@@ -47,7 +47,7 @@ export function mutantsOfModule(file: string, text: string): Mutant[] {
     },
     Literal: ({ start, end, value }) => {
       if (types === 0 && typeof value === "number")
-        found.push({ start, end, slip: value === 0 ? "1" : `(${text.slice(start, end)} * 1.1)` });
+        found.push({ start, end, slip: slipOfNumber(value, text.slice(start, end)) });
     },
     TSLiteralType: () => {
       types += 1;
@@ -59,14 +59,19 @@ export function mutantsOfModule(file: string, text: string): Mutant[] {
   return found;
 }
 
-/** Each number of a table's rows, a tenth larger; its head and the cells of words stay. */
+/** A digit counts or ranks, and a tenth of it is nothing: one more; any other number a tenth larger. */
+function slipOfNumber(value: number, written: string): string {
+  return Number.isInteger(value) && value < 10 ? `${value + 1}` : `(${written} * 1.1)`;
+}
+
+/** Each number of a table's rows, a tenth larger, or 1 for 0; its head and the cells of words stay. */
 export function mutantsOfTable(text: string): Mutant[] {
   const head = text.indexOf("\n") + 1;
   return [...text.slice(head).matchAll(/(?<=^|,)\d+(?:\.\d+)?(?=,|$)/gm)].map(
     ({ 0: cell, index }) => ({
       start: head + index,
       end: head + index + cell.length,
-      slip: String(Number((Number(cell) * 1.1).toPrecision(6))),
+      slip: String(Number(cell) === 0 ? 1 : Number((Number(cell) * 1.1).toPrecision(6))),
     }),
   );
 }

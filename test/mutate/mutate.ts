@@ -39,6 +39,8 @@ const ROOT = join(import.meta.dirname, "../..");
 const SCIENCES = ["colorimetry", "optics", "formulation", "drying", "permanence", "hazard"];
 /** A slip that never ends is seen too; on a busy machine all tests of a science took minutes. */
 const LONGEST_MS = 1_200_000;
+/** Letters of a slip that are printed. */
+const MOST_SHOWN = 60;
 const UNTOUCHED: PlacedMutant = { file: "package.json", start: 0, end: 0, slip: "" };
 
 const { values } = parseArgs({
@@ -139,7 +141,10 @@ function copyOfProject(): string {
 function placed({ file, start, end, slip }: PlacedMutant): string {
   const text = readFileSync(join(ROOT, file), "utf8");
   const before = text.slice(0, start).split("\n");
-  return `${file}:${before.length}:${(before.at(-1)?.length ?? 0) + 1} ${text.slice(start, end)} as ${slip}`;
+  const [was, is] = [text.slice(start, end), slip].map((one) =>
+    one.replace(/\s+/g, " ").slice(0, MOST_SHOWN),
+  );
+  return `${file}:${before.length}:${(before.at(-1)?.length ?? 0) + 1} ${was} as ${is}`;
 }
 
 function sample<T>(all: readonly T[], count: number): T[] {

@@ -11,10 +11,10 @@ export interface TestFile {
 
 /** Whole sites are too slow for a slip in one number, and hold no science by themselves. */
 const NOT_UNITS = /^test\/(?:contract|site|demonstration|mutate)\//;
-/** What makes a site, or runs the command in a process of its own. */
-const WHOLE_PRODUCT = ["lib/site/site-of-records.ts", "test/support/mullstone.ts"];
+/** A test that loads more works sheets or sites out, which takes longer than a slip in one number is worth. */
+const MOST_MODULES = 300;
 
-/** The unit tests of a project's folder that do not make the whole product. */
+/** The unit tests of a project's folder, but for those that make the whole product. */
 export function testFiles(root: string): TestFile[] {
   const importsByFile = new Map<string, readonly string[]>();
   const importsOfFile = (file: string): readonly string[] => {
@@ -32,7 +32,7 @@ export function testFiles(root: string): TestFile[] {
     .map((name) => join("test", name).replaceAll("\\", "/"))
     .filter((file) => file.endsWith(".test.ts") && !NOT_UNITS.test(file))
     .map((file) => ({ file, steps: stepsFrom(file, importsOfFile) }))
-    .filter(({ steps }) => !WHOLE_PRODUCT.some((file) => steps.has(file)));
+    .filter(({ steps }) => steps.size <= MOST_MODULES);
 }
 
 /**

@@ -1,25 +1,30 @@
 /**
  * `npm test`: types, lint and every test, told at the end in one line,
  * `N passed, N failed`. Types of the program, types of its browser scripts and lint count as one check each; the exit code is 1
- * when anything failed, a test run that broke off included.
+ * when anything failed, a test run that broke off included. Tests are two runs side by side: what
+ * needs the demonstration shares it as worked out, which takes long, and each run its own workers.
  */
 import { spawn } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
 import { tallied, type Tally, type VitestReport } from "./tallied.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 
+type Words = "as they come" | "at the end";
+
 /** Run a program of node_modules to its end. Its words are held back where another runs beside it. */
 async function finished(
   program: string,
   args: readonly string[],
-  words: "as they come" | "at the end",
+  words: Words,
+  env: Readonly<Record<string, string>> = {},
 ): Promise<number> {
   return new Promise((done) => {
     const child = spawn(process.execPath, [join(ROOT, "node_modules", program), ...args], {
       cwd: ROOT,
+      env: { ...process.env, ...env },
       stdio: [
         "ignore",
         ...(words === "as they come"
@@ -44,14 +49,20 @@ async function check(name: string, program: string, args: readonly string[]): Pr
   return code === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 }
 
-async function tests(): Promise<Tally> {
+/** A run of one part of the tests, as vitest.config.ts knows it. */
+async function tests(
+  part: "of the demonstration" | "of all else",
+  args: readonly string[],
+  words: Words,
+): Promise<Tally> {
   const folder = mkdtempSync(join(tmpdir(), "mullstone-report-"));
   const report = join(folder, "report.json");
   try {
     const code = await finished(
       "vitest/vitest.mjs",
-      ["run", "--reporter=default", "--reporter=json", `--outputFile.json=${report}`],
-      "as they come",
+      ["run", "--reporter=default", "--reporter=json", `--outputFile.json=${report}`, ...args],
+      words,
+      { MULLSTONE_TESTS: part },
     );
     return tallied(readReport(report), code);
   } finally {
@@ -67,12 +78,16 @@ function readReport(file: string): VitestReport | undefined {
   }
 }
 
-// Beside the tests: these wait for the demonstration to be built first, which leaves a core idle.
+const cores = availableParallelism();
+const forDemonstration = Math.max(1, Math.floor(cores / 2));
+const forAllElse = Math.max(1, cores - forDemonstration);
+// Types and lint beside the tests: these wait for the demonstration to be built first, which leaves a core idle.
 const parts = await Promise.all([
   check("types", "typescript/bin/tsc", ["-p", "."]),
   check("types of browser scripts", "typescript/bin/tsc", ["-p", "assets/scripts"]),
   check("lint", "oxlint/bin/oxlint", ["."]),
-  tests(),
+  tests("of the demonstration", [`--maxWorkers=${forDemonstration}`], "as they come"),
+  tests("of all else", ["--project=units", `--maxWorkers=${forAllElse}`], "at the end"),
 ]);
 const passed = parts.reduce((sum, part) => sum + part.passed, 0);
 const failed = parts.reduce((sum, part) => sum + part.failed, 0);

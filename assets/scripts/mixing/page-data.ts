@@ -5,7 +5,7 @@ import { munsellOfLab, type Munsell } from "../../../lib/colorimetry/munsell.ts"
 import { tristimulus } from "../../../lib/colorimetry/tristimulus.ts";
 import type { Lab } from "../../../lib/colorimetry/viewing.ts";
 import { mixingRange, type MixingRange } from "../../../lib/mixing/mixing-range.ts";
-import type { MixingData } from "../../../lib/mixing/mixing-paint.ts";
+import type { MixingData, MixingPaint } from "../../../lib/mixing/mixing-paint.ts";
 import { useRenotation } from "../../../lib/mixing/notation/compact-munsell.ts";
 import type { RenotationTable } from "../../../lib/mixing/notation/renotation-table.ts";
 import { axisUncertainty } from "../../../lib/optics/fit/prediction-uncertainty.ts";
@@ -15,6 +15,7 @@ import { MIXING_PAGES as TEXT } from "#browser-words";
 
 interface Sent {
   readonly mixingPaints?: MixingData;
+  readonly mixingOthers?: readonly MixingPaint[];
   readonly colourNotations?: {
     readonly renotation: RenotationTable;
     readonly blocks: readonly (readonly [
@@ -41,10 +42,54 @@ export function withRange(
   if (typeof range === "string") {
     if (without !== null) without.textContent = range;
   } else if (root !== null) {
-    without?.remove();
-    root.hidden = false;
-    start(root, range);
+    const begin = (all: MixingRange): void => {
+      without?.remove();
+      root.hidden = false;
+      start(root, all);
+    };
+    const asked = range.data.hasOthers === true ? askedOthers(range) : [];
+    if (asked.length === 0) begin(range);
+    else void withOthers(asked, range, root).then(begin);
   }
+}
+
+/** Paints that the address names and that were not sent with the page, by slug. */
+function askedOthers(range: MixingRange): string[] {
+  const slugs = [...new URLSearchParams(location.search).values()]
+    .flatMap((value) => value.match(/[a-z0-9]+(?:-[a-z0-9]+)*/g) ?? [])
+    .filter((slug) => /[a-z]/.test(slug) && range.paint(slug) === undefined);
+  return [...new Set(slugs)].slice(0, OTHERS_MOST);
+}
+const OTHERS_MOST = 8;
+
+/** The range with paints that have files of their own, each of them a choice where its kind is chosen. */
+async function withOthers(
+  slugs: readonly string[],
+  range: MixingRange,
+  root: HTMLElement,
+): Promise<MixingRange> {
+  const sent = document.querySelector<HTMLScriptElement>('script[src*="mixing-paints"]')?.src;
+  await Promise.all(
+    slugs.map((slug) => fetched(new URL(`../../colours/${slug}/mixing.js`, sent).href)),
+  );
+  const others = (globalThis as Sent).mixingOthers ?? [];
+  for (const select of root.querySelectorAll("select")) {
+    const kinds = new Set([...select.options].map(({ value }) => range.paint(value)?.kind));
+    for (const { slug, name, kind } of others)
+      if (kinds.has(kind)) select.add(new Option(name, slug));
+  }
+  return mixingRange({ ...range.data, paints: [...range.data.paints, ...others] });
+}
+
+/** What is not there is no paint of the range: the page says so itself. */
+async function fetched(address: string): Promise<void> {
+  await new Promise<void>((resolve) => {
+    const script = document.createElement("script");
+    script.src = address;
+    script.addEventListener("load", () => resolve());
+    script.addEventListener("error", () => resolve());
+    document.head.append(script);
+  });
 }
 
 /** The range, or a sentence why there is none. */

@@ -24,6 +24,8 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     palette: "Palette",
     label: "Mischen",
   },
+  offered: (offered: number, all: number) =>
+    `Von ${all} Farben lassen sich hier ${offered} wählen, die am weitesten auseinanderliegen; jede andere kommt von ihrem eigenen Blatt mit.`,
   without:
     "Mischen braucht hier das Skript der Seite. Was wir im Voraus errechnet haben, steht in der Tabelle unten.",
   olderData:

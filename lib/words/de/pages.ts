@@ -367,6 +367,8 @@ export const PAGES: AnyWords<PageWords> = {
     heading: (heading: string, page: number, pages: number) =>
       `${heading}, Seite ${page} von ${pages}`,
     onThisPage: (what: string) => `${what}, auf dieser Seite`,
+    someOf: (shown: number, all: number) =>
+      `${shown} von ${all} sind gezeigt, gleichmäßig aus allen genommen.`,
   },
   catalogue: {
     heading: "Farben",

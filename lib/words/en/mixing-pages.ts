@@ -17,6 +17,8 @@ export const MIXING_PAGES = {
     palette: "Palette",
     label: "Mixing",
   },
+  offered: (offered: number, all: number) =>
+    `Of ${all} paints, ${offered} can be chosen here, those that lie farthest apart; any other comes along from its own sheet.`,
   without:
     "Mixing here needs the page\u2019s script. What we worked out beforehand is in the table below.",
   olderData:

@@ -353,6 +353,8 @@ export const PAGES = {
     heading: (heading: string, page: number, pages: number) =>
       `${heading}, page ${page} of ${pages}`,
     onThisPage: (what: string) => `${what}, on this page`,
+    someOf: (shown: number, all: number) =>
+      `${shown} of ${all} are shown, taken evenly out of all of them.`,
   },
   catalogue: {
     heading: "Colours",

@@ -20,6 +20,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     palette: "Paleta",
     label: "Mezclar",
   },
+  offered: (offered, all) =>
+    `De ${all} colores se pueden elegir aquí ${offered}, los más alejados entre sí; cualquier otro viene desde su propia ficha.`,
   without:
     "Para mezclar aquí hace falta el script de la página. Lo que calculamos de antemano está en la tabla de abajo.",
   olderData:

@@ -356,6 +356,7 @@ export const PAGES: AnyWords<PageWords> = {
   parts: {
     heading: (heading, page, pages) => `${heading}, página ${page} de ${pages}`,
     onThisPage: (what) => `${what}, en esta página`,
+    someOf: (shown, all) => `Se muestran ${shown} de ${all}, tomados de modo uniforme entre todos.`,
   },
   catalogue: {
     heading: "Colores",

@@ -20,6 +20,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     palette: "Palette",
     label: "Mélanger",
   },
+  offered: (offered, all) =>
+    `Sur ${all} couleurs, ${offered} se choisissent ici, les plus éloignées entre elles\u202f; toute autre vient de sa propre fiche.`,
   without:
     "Pour mélanger ici, il faut le script de la page. Ce que nous avons calculé d’avance est dans le tableau ci-dessous.",
   olderData:

@@ -359,6 +359,7 @@ export const PAGES: AnyWords<PageWords> = {
   parts: {
     heading: (heading, page, pages) => `${heading}, page ${page} sur ${pages}`,
     onThisPage: (what) => `${what}, sur cette page`,
+    someOf: (shown, all) => `${shown} sur ${all} sont montrées, prises régulièrement parmi toutes.`,
   },
   catalogue: {
     heading: "Couleurs",
