@@ -1,12 +1,12 @@
-import type {
-  PublishedAnswer,
-  PublishedCautions,
-  PublishedColour,
-  PublishedState,
-  Said,
-  SaidTexts,
+import {
+  SAID,
+  type PublishedAnswer,
+  type PublishedCautions,
+  type PublishedColour,
+  type PublishedState,
+  type Said,
+  type SaidTexts,
 } from "./published-state.ts";
-import { SAID } from "./published-state.ts";
 
 /** Lists of a sheet's cautions. */
 export type CautionList = Exclude<keyof PublishedCautions, "signalWord">;

@@ -88,8 +88,30 @@ export function printedBytes({ pdf }: PrintDocument): Uint8Array {
 /** Parts of pdfkit that its types leave out. */
 interface PdfInside {
   readonly _root: { readonly data: Record<string, unknown> };
-  readonly _font: { readonly font: unknown; layoutCache: Record<string, unknown> };
+  readonly _font: { readonly font: ReadFont; layoutCache: Record<string, unknown> };
   readonly page: { readonly colorSpaces: Record<string, unknown> };
+}
+
+/** Parts of fontkit that are used of a font that it has read. */
+interface ReadFont {
+  readonly characterSet: readonly number[];
+  readonly glyphForCodePoint: (codePoint: number) => unknown;
+}
+
+/** Spacing modifier letters, some of which are drawn as a quotation mark is. */
+const MODIFIERS = { first: 0x2b0, last: 0x2ff } as const;
+
+/**
+ * A glyph is of the letter that fontkit first looks it up for, in all documents of a run, and of none
+ * where it was first embedded as a part of another: the apostrophe of a closing quotation mark. Looked
+ * up all at once, glyphs are of the same letters whatever is printed first, and can be read back.
+ */
+function nameGlyphs(font: ReadFont): void {
+  const isModifier = (code: number): boolean => code >= MODIFIERS.first && code <= MODIFIERS.last;
+  const inOrder = font.characterSet.toSorted(
+    (one, other) => Number(isModifier(one)) - Number(isModifier(other)) || one - other,
+  );
+  for (const code of inOrder) font.glyphForCodePoint(code);
 }
 
 function inside(pdf: PDFKit.PDFDocument): PdfInside {
@@ -120,7 +142,7 @@ function pdfString(text: string): object {
   return Object(text) as object;
 }
 
-const READ = new Map<string, unknown>();
+const READ = new Map<string, ReadFont>();
 
 const SHAPED = new Map<string, Record<string, unknown>>();
 
@@ -139,6 +161,7 @@ function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
     // pdfkit takes what fontkit has read of a font as well as its bytes; each document embeds its own part of it.
     pdf.registerFont(name, (READ.get(name) ?? fontBytes(face, subset)) as Uint8Array);
     const font = inside(pdf.font(name))._font;
+    if (!READ.has(name)) nameGlyphs(font.font);
     READ.set(name, font.font);
     // Ligatures and kerning of a word are the same in every document: shaped once a run, not once a document.
     font.layoutCache = shapedWords(name);

@@ -19,10 +19,19 @@ import { CACHE_FOLDER } from "../kept/work-cache.ts";
 import { certain } from "../quantities/at.ts";
 import { OutputFault } from "../site/output-fault.ts";
 
-/** What a pack may hold: more than a workshop has, and less than would fill a disk by surprise. */
-const MOST_FILES = 20_000;
-const LARGEST_FILE_BYTES = 256 * 1024 * 1024;
-const LARGEST_PACK_BYTES = 1536 * 1024 * 1024;
+/** What a pack may hold. */
+export interface PackLimits {
+  readonly files: number;
+  readonly fileBytes: number;
+  readonly packBytes: number;
+}
+
+/** More than a workshop has, and less than would fill a disk by surprise. */
+const LIMITS: PackLimits = {
+  files: 20_000,
+  fileBytes: 256 * 1024 * 1024,
+  packBytes: 1536 * 1024 * 1024,
+};
 
 const LIST = "pack.json";
 const KIND = "mullstone-pack";
@@ -47,15 +56,15 @@ export interface Packed {
  * All files of a content folder in one: records, readings, photographs, lots and kept manifests. The same folder gives the same bytes.
  * @throws OutputFault for a link or a device in the folder, or more than a pack may hold
  */
-export function packedFolder(contentDir: string): Packed {
-  const files = filesIn(contentDir, "");
+export function packedFolder(contentDir: string, limits: PackLimits = LIMITS): Packed {
+  const files = filesIn(contentDir, "", limits);
   if (!files.includes("workshop.yaml"))
     throw new OutputFault(
       `${contentDir} can't be packed: it is no content folder, for want of a workshop.yaml`,
     );
-  if (files.length > MOST_FILES)
+  if (files.length > limits.files)
     throw new OutputFault(
-      `${contentDir} holds ${files.length} files, and a pack at most ${MOST_FILES}`,
+      `${contentDir} holds ${files.length} files, and a pack at most ${limits.files}`,
     );
   const contents = files.map((path) => ({ path, bytes: readFileSync(join(contentDir, path)) }));
   const list: PackList = {
@@ -68,29 +77,29 @@ export function packedFolder(contentDir: string): Packed {
     ...contents.map(({ path, bytes }) => ({ path: `content/${path}`, bytes })),
   ];
   const size = entries.reduce((sum, { bytes }) => sum + bytes.length, 0);
-  if (size > LARGEST_PACK_BYTES)
+  if (size > limits.packBytes)
     throw new OutputFault(
-      `${contentDir} holds ${size} bytes, and a pack at most ${LARGEST_PACK_BYTES}`,
+      `${contentDir} holds ${size} bytes, and a pack at most ${limits.packBytes}`,
     );
   const tar = Buffer.concat([...entries.flatMap(tarEntry), Buffer.alloc(2 * BLOCK)]);
   return { bytes: gzipSync(tar), count: files.length };
 }
 
-function filesIn(root: string, folder: string): string[] {
+function filesIn(root: string, folder: string, limits: PackLimits): string[] {
   return readdirSync(join(root, folder))
     .sort()
     .flatMap((name): string[] => {
       if (LEFT_OUT.has(name)) return [];
       const path = folder === "" ? name : `${folder}/${name}`;
       const found = lstatSync(join(root, path));
-      if (found.isDirectory()) return filesIn(root, path);
+      if (found.isDirectory()) return filesIn(root, path, limits);
       if (!found.isFile())
         throw new OutputFault(
           `${path} can't be packed: it is ${found.isSymbolicLink() ? "a link" : "no plain file"}, and a pack holds files alone`,
         );
-      if (found.size > LARGEST_FILE_BYTES)
+      if (found.size > limits.fileBytes)
         throw new OutputFault(
-          `${path} has ${found.size} bytes, and a pack takes files of at most ${LARGEST_FILE_BYTES}`,
+          `${path} has ${found.size} bytes, and a pack takes files of at most ${limits.fileBytes}`,
         );
       return [path];
     });
@@ -116,20 +125,21 @@ function tarEntry({ path, bytes }: { readonly path: string; readonly bytes: Buff
 export async function unpackedFiles(
   file: string,
   packed: Uint8Array,
+  limits: PackLimits = LIMITS,
 ): Promise<Map<string, Buffer>> {
   const refused = (why: string): OutputFault =>
     new OutputFault(`${file} is refused: ${why}; nothing was written`);
   let tar: Buffer;
   try {
-    tar = gunzipSync(packed, { maxOutputLength: LARGEST_PACK_BYTES + MOST_FILES * 2 * BLOCK });
+    tar = gunzipSync(packed, { maxOutputLength: limits.packBytes + limits.files * 2 * BLOCK });
   } catch (error) {
     throw refused(
       (error as NodeJS.ErrnoException).code === "ERR_BUFFER_TOO_LARGE"
-        ? `it unpacks to more than ${LARGEST_PACK_BYTES} bytes`
+        ? `it unpacks to more than ${limits.packBytes} bytes`
         : "it is no pack, or was damaged",
     );
   }
-  const entries = await entriesOf(tar, refused);
+  const entries = await entriesOf(tar, refused, limits);
   const listed = packList(entries.get(LIST));
   if (listed === undefined) throw refused(`it has no ${LIST} of ours at its head`);
   entries.delete(LIST);
@@ -147,6 +157,7 @@ export async function unpackedFiles(
 async function entriesOf(
   tar: Buffer,
   refused: (why: string) => OutputFault,
+  limits: PackLimits,
 ): Promise<Map<string, Buffer>> {
   const entries = new Map<string, Buffer>();
   const seen = new Set<string>();
@@ -164,7 +175,7 @@ async function entriesOf(
               ? refused(`the path ${JSON.stringify(path)} leads out of the content folder`)
               : seen.has(path.normalize("NFC").toLowerCase())
                 ? refused(`${path} comes twice`)
-                : seen.size >= MOST_FILES + 1 || size > LARGEST_FILE_BYTES
+                : seen.size >= limits.files + 1 || size > limits.fileBytes
                   ? refused(`it holds more than a pack may`)
                   : undefined;
         seen.add(path.normalize("NFC").toLowerCase());

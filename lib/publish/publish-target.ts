@@ -33,6 +33,8 @@ export function publishTarget(
 ): PublishTarget {
   const [, kind, place = ""] = /^(rsync|s3):(.*)$/s.exec(to) ?? [];
   if (kind === undefined) return folderTarget(to, contentDir);
+  // An address of rsync's own daemon begins so by itself.
+  if (kind === "rsync" && place.startsWith("//")) return rsyncTarget(to);
   if (place === "" || place.startsWith("-"))
     throw new OutputFault(
       `--to can't be ${to}: it takes a folder, rsync:USER@HOST:/FOLDER/ or s3:BUCKET/FOLDER`,

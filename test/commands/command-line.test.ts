@@ -17,11 +17,11 @@ describe("a command line that is not understood is told in one line", () => {
   test.each<[readonly string[], string]>([
     [
       ["biuld"],
-      "There is no command biuld: it is start, build, check, cards, labels, next, publish, pack, unpack, migrate, read or new; nearest: build\n",
+      "There is no command biuld: it is start, build, check, cards, labels, pictures, next, publish, pack, unpack, migrate, read or new; nearest: build\n",
     ],
     [
       ["upload"],
-      "There is no command upload: it is start, build, check, cards, labels, next, publish, pack, unpack, migrate, read or new\n",
+      "There is no command upload: it is start, build, check, cards, labels, pictures, next, publish, pack, unpack, migrate, read or new\n",
     ],
     [["build", "--date", "2026-02-30"], "--date can't be 2026-02-30: it takes a day, YYYY-MM-DD\n"],
     [["build", "--date", "30.6.2026"], "--date can't be 30.6.2026: it takes a day, YYYY-MM-DD\n"],
@@ -29,7 +29,7 @@ describe("a command line that is not understood is told in one line", () => {
     [["check", "--claims", "worn"], "--claims can't be worn: it takes error or warn\n"],
     [["start", "--port", "65536"], "--port can't be 65536: it takes 0 to 65535\n"],
     [["start", "--port", "http"], "--port can't be http: it takes 0 to 65535\n"],
-    [["build", "--only", "x"], "build has no --only: it belongs to cards, labels\n"],
+    [["build", "--only", "x"], "build has no --only: it belongs to cards, labels, pictures\n"],
     [["cards", "--port", "80"], "cards has no --port: it belongs to start\n"],
     [["new", "colour", "Soot", "--json"], "new has no --json: it belongs to check\n"],
     [["build", "--contents", "x"], "Unknown option '--contents'\n"],

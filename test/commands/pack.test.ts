@@ -3,6 +3,7 @@ import {
   mkdirSync,
   readdirSync,
   readFileSync,
+  statSync,
   symlinkSync,
   writeFileSync,
 } from "node:fs";
@@ -61,6 +62,59 @@ describe("a content folder packed and brought back", () => {
     symlinkSync("/etc/hostname", join(other, "readings", "link.csv"));
     expect(() => packedFolder(other)).toThrow("readings/link.csv can't be packed: it is a link");
   });
+});
+
+describe("what is more than a pack may hold is refused on either way", () => {
+  const { content } = contentFolder(SMALLEST_WORKSHOP);
+  const roomy = { files: 100, fileBytes: 1e5, packBytes: 1e6 };
+  const size = (limits: object) => ({ ...roomy, ...limits });
+  const largest = Math.max(...filesIn(content).map((path) => statSync(join(content, path)).size));
+  const { bytes, count } = packedFolder(content, roomy);
+  // Of the archive as it is unpacked: every entry has a head and is filled up to whole blocks.
+  const unpacked = gunzipSync(bytes).length;
+
+  test("which just holds what it may", async () => {
+    expect(packedFolder(content, size({ files: count })).count).toBe(count);
+    expect(packedFolder(content, size({ fileBytes: largest })).count).toBe(count);
+    const files = await unpackedFiles("b.tgz", bytes, size({ files: count }));
+    expect(files.size).toBe(count);
+  });
+
+  test("too many files", async () => {
+    expect(() => packedFolder(content, size({ files: count - 1 }))).toThrow(
+      `holds ${count} files, and a pack at most ${count - 1}`,
+    );
+    await expect(unpackedFiles("b.tgz", bytes, size({ files: count - 1 }))).rejects.toThrow(
+      "b.tgz is refused: it holds more than a pack may; nothing was written",
+    );
+  });
+
+  test("a file that is too large", async () => {
+    expect(() => packedFolder(content, size({ fileBytes: largest - 1 }))).toThrow(
+      `has ${largest} bytes, and a pack takes files of at most ${largest - 1}`,
+    );
+    await expect(unpackedFiles("b.tgz", bytes, size({ fileBytes: largest - 1 }))).rejects.toThrow(
+      "it holds more than a pack may",
+    );
+  });
+
+  test("more bytes than it may, told before they are unpacked", async () => {
+    expect(() => packedFolder(content, size({ packBytes: 100 }))).toThrow(
+      /holds \d+ bytes, and a pack at most 100$/,
+    );
+    const limits = { ...roomy, files: 1, packBytes: unpacked - 1 - 2 * 512 };
+    await expect(unpackedFiles("b.tgz", bytes, limits)).rejects.toThrow(
+      `it unpacks to more than ${limits.packBytes} bytes`,
+    );
+  });
+});
+
+test("of a folder under git nothing is recommended", async () => {
+  const { home, content } = contentFolder(SMALLEST_WORKSHOP);
+  mkdirSync(join(home, ".git"));
+  const packed = await mullstone(["pack", "--content", content], { cwd: home });
+  expect([packed.code, packed.complaints]).toEqual([0, ""]);
+  expect(packed.output).toMatch(/^4 files, \d+ bytes, \d+\.\d s: content\.tgz\n$/);
 });
 
 describe("a pack that is not to be trusted", () => {

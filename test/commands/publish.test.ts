@@ -197,7 +197,10 @@ describe("to a folder", () => {
     const refused = await publish("www");
     expect(refused.complaints).toBe("--confirm removals is missing: nothing was moved\n");
     expect((await publish("www", "--confirm", "removals")).code).toBe(0);
-    expect(existsSync(join(www, "colours/soot/sheet.json"))).toBe(false);
+    expect(readFileSync(join(www, "colours/soot/sheet.json"), "utf8")).toContain(
+      '"sheet": "colours/lamp-black/sheet.json"',
+    );
+    expect(existsSync(join(www, "colours/soot/readings.cxf"))).toBe(false);
     expect(readFileSync(join(www, "colours/soot/index.html"), "utf8")).toContain(
       "In its place: Lamp Black",
     );
