@@ -4,6 +4,7 @@ import PDFDocument from "pdfkit";
 import { fontBytes, type Face, type Subset } from "./print-font.ts";
 import { printable, subsetOf } from "./printable-letters.ts";
 import { MM_PER_PT } from "./mark.ts";
+import type { Proof } from "./proof-inks.ts";
 
 /** What a document says of itself. */
 export interface PrintTitle {
@@ -20,6 +21,9 @@ export interface PrintTitle {
 export interface PrintDocument {
   readonly pdf: PDFKit.PDFDocument;
   readonly labSpace: PDFKit.PDFKitReference;
+  /** Where paints are drawn in process inks. */
+  readonly proof?: Proof;
+  readonly inkSpace?: PDFKit.PDFKitReference;
   /** JPEGs by their hash. */
   readonly photographs: ReadonlyMap<string, Uint8Array>;
   /** A text in runs that one embedded file each can set; a letter that none has is replaced. */
@@ -44,6 +48,7 @@ const LAB_SPACE = { WhitePoint: [0.9642, 1, 0.8249], Range: [-128, 127, -128, 12
 export function printDocument(
   { title, author, subject, language, date }: PrintTitle,
   photographs: PrintDocument["photographs"] = new Map(),
+  proof?: Proof,
 ): PrintDocument {
   const day = new Date(`${date ?? UNDATED}T00:00:00Z`);
   const pdf = new PDFDocument({
@@ -66,13 +71,22 @@ export function printDocument(
   const labSpace = pdf.ref(["Lab", LAB_SPACE]);
   labSpace.end(undefined);
   outputIntent(pdf);
-  return { pdf, labSpace, photographs, runs: textRuns(pdf) };
+  return {
+    pdf,
+    labSpace,
+    ...(proof === undefined ? {} : { proof, inkSpace: inkSpaceOf(pdf, proof.profile) }),
+    photographs,
+    runs: textRuns(pdf),
+  };
 }
 
 /** A new page of a size [mm], coordinates in points from its top left corner. */
-export function addPage({ pdf, labSpace }: PrintDocument, widthMm: number, heightMm: number): void {
+export function addPage(document: PrintDocument, widthMm: number, heightMm: number): void {
+  const { pdf, labSpace, inkSpace } = document;
   pdf.addPage({ size: [widthMm / MM_PER_PT, heightMm / MM_PER_PT], margin: 0 });
   inside(pdf).page.colorSpaces["CSLab"] = labSpace;
+  if (inkSpace !== undefined) inside(pdf).page.colorSpaces["CSInks"] = inkSpace;
+  drawProofNotice(document, widthMm);
 }
 
 /** Ends a document. @returns its bytes, which depend on what was drawn and on nothing else. */
@@ -83,6 +97,34 @@ export function printedBytes({ pdf }: PrintDocument): Uint8Array {
   if (bytes === null || !bytes.subarray(-8).toString("latin1").includes("%%EOF"))
     throw new Error("A PDF ended with a part of it still open");
   return bytes;
+}
+
+const NOTICE_PT = 8;
+const NOTICE_TOP_MM = 2.5;
+
+/** What a proof is not, at the head of a page; a page of any other document has none. */
+function drawProofNotice({ pdf, proof, runs }: PrintDocument, widthMm: number): void {
+  if (proof === undefined) return;
+  const width = measureText(proof.notice, "sans bold", NOTICE_PT) / MM_PER_PT;
+  pdf.markContent("Artifact", { type: "Pagination" });
+  pdf.addContent("0 g");
+  let x = (widthMm / MM_PER_PT - width) / 2;
+  for (const { text, font } of runs(proof.notice, "sans bold")) {
+    pdf.font(font).fontSize(NOTICE_PT);
+    pdf.text(text, x, NOTICE_TOP_MM / MM_PER_PT, { lineBreak: false });
+    x += pdf.widthOfString(text);
+  }
+  pdf.endMarkedContent();
+}
+
+/** Colour by the profile of some inks, so that the shares of each keep their meaning wherever the document is shown. */
+function inkSpaceOf(pdf: PDFKit.PDFDocument, profile: Uint8Array): PDFKit.PDFKitReference {
+  const icc = pdf.ref({ N: 4, Alternate: "DeviceCMYK" });
+  icc.write(Buffer.from(profile));
+  icc.end(undefined);
+  const space = pdf.ref(["ICCBased", icc]);
+  space.end(undefined);
+  return space;
 }
 
 /** Parts of pdfkit that its types leave out. */
