@@ -14,6 +14,8 @@ export interface CardOptions {
   readonly since: string | undefined;
   /** Cards without a colour or a price as well. */
   readonly incomplete: boolean;
+  /** A preview in process inks in place of cards. */
+  readonly proof: boolean;
 }
 
 /** The size asked for, on the paper asked for; else the workshop's. @throws OutputFault for one that is not known, with the nearest. */

@@ -34,10 +34,11 @@ export async function cards(
       })),
     );
     const before = wanted.since === undefined ? undefined : earlierCards(wanted.since);
+    const worked = workedSite(records, printedDate(options.date, records.newestDate));
     const {
       context,
       cards: { cards: all, without },
-    } = workedSite(records, printedDate(options.date, records.newestDate));
+    } = worked;
     const chosen = all.filter(isChosen);
     const asked = wanted.incomplete ? chosen : completeCards(chosen);
     const left = new Set(chosen.filter((card) => !asked.includes(card)).map(({ slug }) => slug));
@@ -65,6 +66,17 @@ export async function cards(
     if (laid.length === 0) {
       say(
         `${reprints === undefined ? "no cards to print" : `no card says anything else than in ${wanted.since ?? ""}`}, ${seconds(started)}: nothing was written`,
+      );
+      return faults.length === 0 ? 0 : 1;
+    }
+    if (wanted.proof) {
+      const { drawnProof } = await import("./proof.ts");
+      const proof = await drawnProof(laid, size, worked);
+      output.write(proof.bytes);
+      for (const line of proof.missed)
+        say(`beyond these inks, by \u0394E00 from the colour to what they show: ${line}`);
+      say(
+        `a preview in process inks of ${counted(laid.length, "colour")} on ${counted(proof.pages, "page")}, by the profile of one proof read in 2003, which stands for no printing condition of a standard, ${seconds(started)}: ${options.outputFile}`,
       );
       return faults.length === 0 ? 0 : 1;
     }

@@ -37,6 +37,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --since FILE     what was published, or printed, last, as its manifest.json: of build and start for the feed of what changed, of check and build
                    for addresses that would be lost, of cards and next for cards that say something else
   --incomplete     of cards: those without a colour or a price as well
+  --proof cmyk     of cards: a preview of cards and sheets in process inks, for proofing, in place of cards (default file: proof.pdf)
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --to TARGET      of pictures: the folder (default: pictures); of publish: a folder, rsync:USER@HOST:/FOLDER/ or s3:BUCKET/FOLDER
                    of migrate the version that records are to be of (default: this program's)
@@ -101,6 +102,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         paper: { type: "string" },
         since: { type: "string" },
         incomplete: { type: "boolean", default: false },
+        proof: { type: "string" },
         base: { type: "string" },
         date: { type: "string" },
         port: { type: "string", default: "0" },
@@ -147,6 +149,8 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   const copies = Number(values.copies);
   if (!(Number.isInteger(copies) && copies >= 1 && copies <= MOST_COPIES))
     return complaint(`--copies can't be ${values.copies}: it takes 1 to ${MOST_COPIES}`);
+  if (values.proof !== undefined && values.proof !== "cmyk")
+    return complaint(`--proof can't be ${values.proof}: it takes cmyk`);
   if (values.claims !== "error" && values.claims !== "warn")
     return complaint(`--claims can't be ${values.claims}: it takes error or warn`);
   const options: CommandOptions = {
@@ -172,7 +176,10 @@ export async function runCommand(args: readonly string[]): Promise<number> {
       return (await import("./start.ts")).start(options);
     case "cards":
       return (await import("./cards.ts")).cards(
-        { ...options, outputFile: values.output ?? "cards.pdf" },
+        {
+          ...options,
+          outputFile: values.output ?? (values.proof === undefined ? "cards.pdf" : "proof.pdf"),
+        },
         {
           only: values.only,
           family: values.family,
@@ -180,6 +187,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
           paper: values.paper,
           since: values.since,
           incomplete: values.incomplete,
+          proof: values.proof !== undefined,
         },
       );
     case "labels":

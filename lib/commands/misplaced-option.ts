@@ -13,6 +13,7 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   paper: ["cards"],
   since: ["start", "build", "check", "cards", "next"],
   incomplete: ["cards"],
+  proof: ["cards"],
   lot: ["labels"],
   copies: ["labels"],
   scale: ["read"],

@@ -15,7 +15,7 @@ const UNDATED = "1970-01-01";
 
 /**
  * Samples as a CxF3 document: spectra as factors under their measuring geometry, L*a*b* under its illuminant and observer too.
- * Document element, namespace and names of elements are those of ISO 17972-1.
+ * Document element, namespace, names of elements and their order are those of the schema of the core, version 3.0.018 (ISO 17972-1).
  */
 export function cxfText(samples: readonly ColourSample[], head: ExchangeHead): string {
   const specifications = new Map<string, string>();
@@ -71,7 +71,7 @@ function specification(reading: SpectrumReading | LabReading): string {
     ...(isSpectrum
       ? []
       : [
-          `    <cc:TristimulusSpec><cc:Illuminant>${illuminant}</cc:Illuminant><cc:Observer>${observer}_Degree</cc:Observer></cc:TristimulusSpec>\n`,
+          `    <cc:TristimulusSpec><cc:Illuminant>${illuminant}</cc:Illuminant><cc:Observer>${observer}_Degree</cc:Observer><cc:Method>unknown</cc:Method></cc:TristimulusSpec>\n`,
         ]),
     "    <cc:MeasurementSpec>\n",
     `     <cc:MeasurementType>${isSpectrum ? "Spectrum_Reflectance" : "Colorimetric_Reflectance"}</cc:MeasurementType>\n`,
@@ -85,9 +85,13 @@ function specification(reading: SpectrumReading | LabReading): string {
   ].join("");
 }
 
+/**
+ * The schema asks whether light comes from all round or from one side, which no record says: of the instruments of a
+ * workshop the first. Common practice, no source.
+ */
 const GEOMETRIES: Readonly<Record<Geometry, string>> = {
   "45/0":
-    "<cc:SingleAngle><cc:IlluminationAngle>45</cc:IlluminationAngle><cc:MeasurementAngle>0</cc:MeasurementAngle></cc:SingleAngle>",
-  "d/8 included": "<cc:Sphere><cc:Specular>Included</cc:Specular></cc:Sphere>",
-  "d/8 excluded": "<cc:Sphere><cc:Specular>Excluded</cc:Specular></cc:Sphere>",
+    "<cc:SingleAngle><cc:SingleAngleConfiguration>Annular</cc:SingleAngleConfiguration><cc:IlluminationAngle>45</cc:IlluminationAngle><cc:MeasurementAngle>0</cc:MeasurementAngle></cc:SingleAngle>",
+  "d/8 included": "<cc:SphereGeometry>Specular_Included</cc:SphereGeometry>",
+  "d/8 excluded": "<cc:SphereGeometry>Specular_Excluded</cc:SphereGeometry>",
 };

@@ -53,7 +53,7 @@ export function keptSteps(
   part: (name: string) => unknown,
   lists: readonly string[],
 ): KeptSteps {
-  const alike = contentHash([partBytes(always)]).toString("hex");
+  const alike = contentHash([partText(always)]).toString("hex");
   const hashes = new Map<string, Buffer>();
   const hashOf = (name: string): Buffer => {
     const hash = hashes.get(name) ?? contentHash([...textsOf(name)]);
@@ -62,7 +62,7 @@ export function keptSteps(
   };
   function* textsOf(name: string): Generator<string | Uint8Array> {
     const [list, rest] = name.split(`/${EVERY}/`);
-    if (list === undefined || rest === undefined) yield partBytes(part(name));
+    if (list === undefined || rest === undefined) yield partText(part(name));
     else for (const member of membersOf(list)) yield* [member, hashOf(joined(list, member, rest))];
   }
   const membersOf = (list: string): readonly string[] =>
@@ -132,18 +132,29 @@ function everyMember(name: string, lists: readonly string[]): string | undefined
   return member === "#" ? undefined : `${list}/${EVERY}/${rest.join("/")}`;
 }
 
-/** Any part as bytes. Of a function nothing is told: what it goes by is a part of its own. */
-function partBytes(part: unknown): string | Uint8Array {
+/** Any part as text, the same of what was made now and of what was kept. Of a function nothing is told: what it goes by is a part of its own. */
+function partText(part: unknown): string {
   if (part === undefined) return "not there";
-  try {
-    return serialize(part);
-  } catch {
-    // It holds a function: the rest of it counts all the same.
-    return JSON.stringify(part, (_, value: unknown) => {
-      if (typeof value === "function") return "a function";
-      return value instanceof Map || value instanceof Set
-        ? [...(value as Iterable<unknown>)]
-        : value;
-    });
-  }
+  return isJson(part)
+    ? JSON.stringify(part)
+    : JSON.stringify(part, function (this: Readonly<Record<string, unknown>>, key, value: unknown) {
+        const own = this[key];
+        if (own instanceof Uint8Array) return { bytes: contentHash([own]).toString("hex") };
+        if (ArrayBuffer.isView(own)) return { numbers: [...(own as Float64Array)] };
+        if (typeof own === "function") return { "a function": own.length };
+        if (own instanceof Map) return { "a map": [...(own as ReadonlyMap<unknown, unknown>)] };
+        if (own instanceof Set) return { "a set": [...(own as ReadonlySet<unknown>)] };
+        if (typeof own === "number" && !Number.isFinite(own)) return { "no number": String(own) };
+        return value;
+      });
+}
+
+/** Whether JSON tells all of it, and quickly. */
+function isJson(part: unknown): boolean {
+  if (typeof part === "number") return Number.isFinite(part);
+  if (typeof part === "function") return false;
+  if (typeof part !== "object" || part === null) return true;
+  if (Array.isArray(part)) return part.every(isJson);
+  if (part instanceof Map || part instanceof Set || ArrayBuffer.isView(part)) return false;
+  return Object.values(part).every(isJson);
 }

@@ -6,7 +6,7 @@ import { cropMarks } from "./crop-marks.ts";
 import type { Placement } from "./draw-marks.ts";
 import { drawTagged } from "./draw-tagged.ts";
 import { imposition, type Imposition } from "./imposition.ts";
-import { addPage, printDocument, printedBytes } from "./print-document.ts";
+import { addPage, printDocument, printedBytes, type PrintDocument } from "./print-document.ts";
 
 export interface CardsPdf {
   readonly bytes: Uint8Array;
@@ -25,7 +25,6 @@ export function cardsPdf(
   }: { readonly workshop: string; readonly date: string | undefined; readonly words: Words },
 ): CardsPdf {
   const text = words.pages.cards.document;
-  const layout = imposition(size);
   const document = printDocument({
     title: text.title(workshop, size.name),
     author: workshop,
@@ -35,6 +34,21 @@ export function cardsPdf(
   });
   const root = document.pdf.struct("Document");
   document.pdf.addStructure(root);
+  const drawn = drawCards(document, root, cards, size, words);
+  root.end();
+  return { bytes: printedBytes(document), ...drawn };
+}
+
+/** Draws cards on new pages below a structure element. */
+export function drawCards(
+  document: PrintDocument,
+  root: PDFKit.PDFStructureElement,
+  cards: readonly LaidCard[],
+  size: CardSize,
+  words: Words,
+): Omit<CardsPdf, "bytes"> {
+  const text = words.pages.cards.document;
+  const layout = imposition(size);
   const leaves = cards.flatMap(({ name, leaves: own }) => own.map((leaf) => ({ name, leaf })));
   let pages = 0;
   for (let first = 0; first < leaves.length; first += layout.perSheet) {
@@ -53,8 +67,7 @@ export function cardsPdf(
       });
     }
   }
-  root.end();
-  return { bytes: printedBytes(document), pages, leaves: leaves.length };
+  return { pages, leaves: leaves.length };
 }
 
 /** A face goes as far as its bleed, but not over a fold. */

@@ -4,6 +4,7 @@ import PDFDocument from "pdfkit";
 import { fontBytes, type Face, type Subset } from "./print-font.ts";
 import { printable, subsetOf } from "./printable-letters.ts";
 import { MM_PER_PT } from "./mark.ts";
+import type { Proof } from "./proof-inks.ts";
 
 /** What a document says of itself. */
 export interface PrintTitle {
@@ -20,6 +21,9 @@ export interface PrintTitle {
 export interface PrintDocument {
   readonly pdf: PDFKit.PDFDocument;
   readonly labSpace: PDFKit.PDFKitReference;
+  /** Where paints are drawn in process inks. */
+  readonly proof?: Proof;
+  readonly inkSpace?: PDFKit.PDFKitReference;
   /** JPEGs by their hash. */
   readonly photographs: ReadonlyMap<string, Uint8Array>;
   /** A text in runs that one embedded file each can set; a letter that none has is replaced. */
@@ -44,6 +48,7 @@ const LAB_SPACE = { WhitePoint: [0.9642, 1, 0.8249], Range: [-128, 127, -128, 12
 export function printDocument(
   { title, author, subject, language, date }: PrintTitle,
   photographs: PrintDocument["photographs"] = new Map(),
+  proof?: Proof,
 ): PrintDocument {
   const day = new Date(`${date ?? UNDATED}T00:00:00Z`);
   const pdf = new PDFDocument({
@@ -66,13 +71,22 @@ export function printDocument(
   const labSpace = pdf.ref(["Lab", LAB_SPACE]);
   labSpace.end(undefined);
   outputIntent(pdf);
-  return { pdf, labSpace, photographs, runs: textRuns(pdf) };
+  return {
+    pdf,
+    labSpace,
+    ...(proof === undefined ? {} : { proof, inkSpace: inkSpaceOf(pdf, proof.profile) }),
+    photographs,
+    runs: textRuns(pdf),
+  };
 }
 
 /** A new page of a size [mm], coordinates in points from its top left corner. */
-export function addPage({ pdf, labSpace }: PrintDocument, widthMm: number, heightMm: number): void {
+export function addPage(document: PrintDocument, widthMm: number, heightMm: number): void {
+  const { pdf, labSpace, inkSpace } = document;
   pdf.addPage({ size: [widthMm / MM_PER_PT, heightMm / MM_PER_PT], margin: 0 });
   inside(pdf).page.colorSpaces["CSLab"] = labSpace;
+  if (inkSpace !== undefined) inside(pdf).page.colorSpaces["CSInks"] = inkSpace;
+  drawProofNotice(document, widthMm);
 }
 
 /** Ends a document. @returns its bytes, which depend on what was drawn and on nothing else. */
@@ -85,11 +99,61 @@ export function printedBytes({ pdf }: PrintDocument): Uint8Array {
   return bytes;
 }
 
+const NOTICE_PT = 8;
+const NOTICE_TOP_MM = 2.5;
+
+/** What a proof is not, at the head of a page; a page of any other document has none. */
+function drawProofNotice({ pdf, proof, runs }: PrintDocument, widthMm: number): void {
+  if (proof === undefined) return;
+  const width = measureText(proof.notice, "sans bold", NOTICE_PT) / MM_PER_PT;
+  pdf.markContent("Artifact", { type: "Pagination" });
+  pdf.addContent("0 g");
+  let x = (widthMm / MM_PER_PT - width) / 2;
+  for (const { text, font } of runs(proof.notice, "sans bold")) {
+    pdf.font(font).fontSize(NOTICE_PT);
+    pdf.text(text, x, NOTICE_TOP_MM / MM_PER_PT, { lineBreak: false });
+    x += pdf.widthOfString(text);
+  }
+  pdf.endMarkedContent();
+}
+
+/** Colour by the profile of some inks, so that the shares of each keep their meaning wherever the document is shown. */
+function inkSpaceOf(pdf: PDFKit.PDFDocument, profile: Uint8Array): PDFKit.PDFKitReference {
+  const icc = pdf.ref({ N: 4, Alternate: "DeviceCMYK" });
+  icc.write(Buffer.from(profile));
+  icc.end(undefined);
+  const space = pdf.ref(["ICCBased", icc]);
+  space.end(undefined);
+  return space;
+}
+
 /** Parts of pdfkit that its types leave out. */
 interface PdfInside {
   readonly _root: { readonly data: Record<string, unknown> };
-  readonly _font: { readonly font: unknown; layoutCache: Record<string, unknown> };
+  readonly _font: { readonly font: ReadFont; layoutCache: Record<string, unknown> };
   readonly page: { readonly colorSpaces: Record<string, unknown> };
+}
+
+/** Parts of fontkit that are used of a font that it has read. */
+interface ReadFont {
+  readonly characterSet: readonly number[];
+  readonly glyphForCodePoint: (codePoint: number) => unknown;
+}
+
+/** Spacing modifier letters, some of which are drawn as a quotation mark is. */
+const MODIFIERS = { first: 0x2b0, last: 0x2ff } as const;
+
+/**
+ * A glyph is of the letter that fontkit first looks it up for, in all documents of a run, and of none
+ * where it was first embedded as a part of another: the apostrophe of a closing quotation mark. Looked
+ * up all at once, glyphs are of the same letters whatever is printed first, and can be read back.
+ */
+function nameGlyphs(font: ReadFont): void {
+  const isModifier = (code: number): boolean => code >= MODIFIERS.first && code <= MODIFIERS.last;
+  const inOrder = font.characterSet.toSorted(
+    (one, other) => Number(isModifier(one)) - Number(isModifier(other)) || one - other,
+  );
+  for (const code of inOrder) font.glyphForCodePoint(code);
 }
 
 function inside(pdf: PDFKit.PDFDocument): PdfInside {
@@ -120,7 +184,7 @@ function pdfString(text: string): object {
   return Object(text) as object;
 }
 
-const READ = new Map<string, unknown>();
+const READ = new Map<string, ReadFont>();
 
 const SHAPED = new Map<string, Record<string, unknown>>();
 
@@ -139,6 +203,7 @@ function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
     // pdfkit takes what fontkit has read of a font as well as its bytes; each document embeds its own part of it.
     pdf.registerFont(name, (READ.get(name) ?? fontBytes(face, subset)) as Uint8Array);
     const font = inside(pdf.font(name))._font;
+    if (!READ.has(name)) nameGlyphs(font.font);
     READ.set(name, font.font);
     // Ligatures and kerning of a word are the same in every document: shaped once a run, not once a document.
     font.layoutCache = shapedWords(name);

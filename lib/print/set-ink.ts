@@ -1,11 +1,17 @@
 import { refusal } from "../plots/svg.ts";
 import type { Ink } from "./mark.ts";
+import { inkOfProof } from "./proof-inks.ts";
 import type { PrintDocument } from "./print-document.ts";
 
 /** Paint in Lab, the rest as grey or sRGB; written as operators, since pdfkit has none for Lab. */
-export function setInk({ pdf }: PrintDocument, ink: Ink, use: "fill" | "stroke"): void {
+export function setInk({ pdf, proof }: PrintDocument, ink: Ink, use: "fill" | "stroke"): void {
   const fill = use === "fill";
-  if ("lab" in ink) {
+  const inks = proof !== undefined && "lab" in ink ? inkOfProof(proof, ink.lab) : undefined;
+  if (inks !== undefined) {
+    pdf.addContent(
+      `/CSInks ${fill ? "cs" : "CS"} ${inks.cmyk.map(operand).join(" ")} ${fill ? "sc" : "SC"}`,
+    );
+  } else if ("lab" in ink) {
     const { L, a, b } = ink.lab;
     pdf.addContent(
       `/CSLab ${fill ? "cs" : "CS"} ${[L, a, b].map(operand).join(" ")} ${fill ? "sc" : "SC"}`,

@@ -206,3 +206,28 @@ test("a colour without hazard data is named with what lacks them, markets or non
     "earth: no card, since it is not classified yet, for want of hazard data of Earth of the Ford",
   );
 });
+
+describe("a proof", () => {
+  test("has every paint in process inks and says on each page what it is not", async () => {
+    const { code, output } = await run("--proof", "cmyk", "--only", "lamp-black,zinc-white");
+    expect(code).toBe(0);
+    expect(output).toMatch(/a preview in process inks of 2 colours on \d+ pages/);
+    expect(output).toMatch(/beyond these inks.*: lamp-black: /);
+    const bytes = readFileSync(file("proof.pdf"));
+    const { pages } = await readPdf(bytes);
+    expect(pages.length).toBeGreaterThan(3);
+    for (const page of pages) {
+      expect(pageText(page)).toContain("Preview of process inks, not a colour to match");
+      expect(page.content).not.toContain("/CSLab");
+    }
+    expect(pages[0]?.content).toMatch(/\/CSInks cs( [01](\.\d+)?){4} sc/);
+    const text = bytes.toString("latin1");
+    expect(text).toContain("/ICCBased");
+    expect(text).not.toMatch(/\/Separation|\/DeviceN\b/);
+  });
+
+  test("is of process inks alone", async () => {
+    const { code, complaints } = await run("--proof", "spot");
+    expect([code, complaints]).toEqual([1, "--proof can't be spot: it takes cmyk\n"]);
+  });
+});

@@ -114,7 +114,5 @@ function geometryXml(geometry: Geometry): string {
               <cc:MeasurementAngle>0</cc:MeasurementAngle>
             </cc:SingleAngle>`;
   }
-  return `            <cc:Sphere>
-              <cc:Specular>${geometry === "d/8 included" ? "Included" : "Excluded"}</cc:Specular>
-            </cc:Sphere>`;
+  return `            <cc:SphereGeometry>Specular_${geometry === "d/8 included" ? "Included" : "Excluded"}</cc:SphereGeometry>`;
 }

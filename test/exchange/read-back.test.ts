@@ -118,6 +118,20 @@ describe("CxF3, by another parser", () => {
     ]),
   );
 
+  // basis: published. The schema of the core, version 3.0.018: GeometryChoiceType, ESphereType, SingleAngleType, TristimulusSpec.
+  test("has geometries and viewings in the form of the schema", () => {
+    const choices = [...CXF.matchAll(/<cc:GeometryChoice>(.*?)<\/cc:GeometryChoice>/g)];
+    expect(choices.length).toBeGreaterThan(2);
+    for (const [, choice = ""] of choices)
+      expect(choice).toMatch(
+        /^<cc:SphereGeometry>Specular_(?:Included|Excluded)<\/cc:SphereGeometry>$|^<cc:SingleAngle><cc:SingleAngleConfiguration>Annular<\/cc:SingleAngleConfiguration><cc:IlluminationAngle>45<\/cc:IlluminationAngle><cc:MeasurementAngle>0<\/cc:MeasurementAngle><\/cc:SingleAngle>$/,
+      );
+    for (const [, viewing = ""] of CXF.matchAll(/<cc:TristimulusSpec>(.*?)<\/cc:TristimulusSpec>/g))
+      expect(viewing).toMatch(
+        /^<cc:Illuminant>(?:A|C|D50|D65)<\/cc:Illuminant><cc:Observer>(?:2|10)_Degree<\/cc:Observer><cc:Method>unknown<\/cc:Method>$/,
+      );
+  });
+
   test("is in the namespace of the core", () => {
     expect(CXF).toContain(`<cc:CxF xmlns:cc="http://colorexchangeformat.com/CxF3-core">`);
     expect(FileInformation).toMatchObject({ Creator: "A & B", Description: "range <all>" });

@@ -112,6 +112,10 @@ describe("what is refused, with the house sentence", () => {
       sentence: "The M-factor is 0.5, and is 1 or more",
     },
     {
+      form: { statement: "H410", mFactor: Infinity },
+      sentence: "The M-factor is Infinity, and is 1 or more",
+    },
+    {
       form: { statement: "H410", mFactor: NaN },
       sentence: "The M-factor is NaN, and is 1 or more",
     },

@@ -59,3 +59,33 @@ test.each(
     expect(found).toEqual(upright);
   },
 );
+
+/** Other forms of the same picture. */
+const FORMS: readonly (readonly [name: string, formed: (picture: Sharp) => Sharp])[] = [
+  ["16 bits a channel", (picture) => picture.toColourspace("rgb16")],
+  ["an alpha that hides nothing", (picture) => picture.ensureAlpha()],
+];
+
+// What is stored with a profile means the same however it is stored; 8 bits may round 1 of 255 away when written and when read.
+test.each(
+  PROFILES.flatMap(([profile, profiled]) =>
+    FORMS.flatMap(([form, formed]) =>
+      [1, 6].map((held) => [profile, form, held, profiled, formed] as const),
+    ),
+  ),
+)("%s and %s, held as %i: the colours of 8 bits alone", async (_, __, held, profiled, formed) => {
+  const file = async (picture: Sharp): Promise<Buffer> =>
+    profiled(picture.withMetadata({ orientation: held }))
+      .png()
+      .toBuffer();
+  const [found, plain] = await Promise.all(
+    [await file(formed(stored(held))), await file(stored(held))].map((bytes) =>
+      uprightPixels(bytes, "paint.png"),
+    ),
+  );
+  if (found === undefined || plain === undefined || "fault" in found || "fault" in plain)
+    throw new Error("Unexpected picture that is none");
+  expect([found.widthPx, found.heightPx]).toEqual([WIDTH, HEIGHT]);
+  const apart = found.pixels.map((value, i) => Math.abs(value - (plain.pixels[i] ?? NaN)));
+  expect(Math.max(...apart)).toBeLessThanOrEqual(2 * 257);
+});

@@ -94,7 +94,8 @@ function viewingOf(tristimulus: CxfElement | undefined): FoundViewing {
 }
 
 function geometryOf(choice: CxfElement | undefined): FoundGeometry | undefined {
-  const sphere = elementAt(choice, "Sphere");
+  // The schema of the core names it by the first; files with the other are about.
+  const sphere = elementAt(choice, "SphereGeometry") ?? elementAt(choice, "Sphere");
   if (sphere) return sphereGeometry(specularWords(sphere));
   const single = elementAt(choice, "SingleAngle");
   const lighting = angleOf(single, "IlluminationAngle");

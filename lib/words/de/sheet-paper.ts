@@ -5,6 +5,7 @@ import { SHEET_PAPER as ENGLISH } from "../en/sheet-paper.ts";
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER: AnyWords<PageWords["sheetPaper"]> = {
   kind: "Farbblatt",
+  proof: "Vorschau in Prozessfarben, keine Farbe zum Abmustern",
   pageOf: (page: number, pages: number) => `${page} von ${pages}`,
   absent: (names: readonly string[]) => `Keine Angabe: ${names.join("; ")}.`,
   painted: "Farbfelder sind nach Lab-Werten gedruckt; der gemalte Aufstrich gilt.",

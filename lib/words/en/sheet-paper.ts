@@ -1,6 +1,7 @@
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER = {
   kind: "Colour sheet",
+  proof: "Preview of process inks, not a colour to match",
   pageOf: (page: number, pages: number) => `${page} of ${pages}`,
   absent: (names: readonly string[]) => `Not stated: ${names.join("; ")}.`,
   painted: "Swatches are printed from Lab values; a painted drawdown rules.",

@@ -4,6 +4,7 @@ import type { AnyWords } from "../any-words.ts";
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER: AnyWords<typeof ENGLISH_PAPER> = {
   kind: "Ficha de color",
+  proof: "Vista previa en tintas de cuatricromía, no un color que igualar",
   pageOf: (page, pages) => `${page} de ${pages}`,
   absent: (names) => `No indicado: ${names.join("; ")}.`,
   painted: "Las muestras se imprimen a partir de valores Lab; manda una aplicación pintada.",

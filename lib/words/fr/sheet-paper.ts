@@ -4,6 +4,7 @@ import type { AnyWords } from "../any-words.ts";
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER: AnyWords<typeof ENGLISH_PAPER> = {
   kind: "Fiche de couleur",
+  proof: "Aperçu en encres de quadrichromie, pas une couleur à contretyper",
   pageOf: (page, pages) => `${page} sur ${pages}`,
   absent: (names) => `Non indiqué\u202f: ${names.join("\u202f; ")}.`,
   painted:

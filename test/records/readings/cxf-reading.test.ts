@@ -129,6 +129,9 @@ describe("a CxF reading", () => {
   });
 
   test.each([
+    // basis: published, the schema of the CxF3 core, version 3.0.018: ESphereType.
+    ["<cc:SphereGeometry>Specular_Included</cc:SphereGeometry>", "d/8 included"],
+    ["<cc:SphereGeometry>Specular_Excluded</cc:SphereGeometry>", "d/8 excluded"],
     ["<cc:Sphere><cc:SpecularIncluded>false</cc:SpecularIncluded></cc:Sphere>", "d/8 excluded"],
     ["<cc:Sphere><cc:SpecularIncluded>true</cc:SpecularIncluded></cc:Sphere>", "d/8 included"],
     ["<cc:Sphere><cc:SpecularExcluded>0</cc:SpecularExcluded></cc:Sphere>", "d/8 included"],
