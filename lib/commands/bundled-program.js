@@ -56,12 +56,27 @@ export async function bundledProgram() {
   }
 }
 
-/** What a bundle is made from: every module of lib/, and the versions of the packages beside it. */
+/**
+ * What a bundle is made from and goes by: every module and table of lib/, and the versions of the
+ * packages beside it.
+ */
 function* sources() {
-  const modules = readdirSync(join(PACKAGE_ROOT, "lib"), { recursive: true, encoding: "utf8" });
-  const read = modules.filter((name) => name.endsWith(".ts")).map((name) => join("lib", name));
-  for (const name of [...read, "eleventy.config.ts", "package.json"].sort())
-    yield* [name, readFileSync(join(PACKAGE_ROOT, name))];
+  yield* bytesOf([...inLibrary(".ts"), ...tables(), "eleventy.config.ts", "package.json"]);
+}
+
+/** What the modules read while they run: an edit of a row changes what any of them may say. */
+function tables() {
+  return inLibrary(".csv", ".yaml");
+}
+
+function inLibrary(...endings) {
+  return readdirSync(join(PACKAGE_ROOT, "lib"), { recursive: true, encoding: "utf8" })
+    .filter((name) => endings.some((ending) => name.endsWith(ending)))
+    .map((name) => join("lib", name));
+}
+
+function* bytesOf(names) {
+  for (const name of names.toSorted()) yield* [name, readFileSync(join(PACKAGE_ROOT, name))];
 }
 
 function packagesBeside() {
@@ -88,9 +103,9 @@ function isWhole(folder) {
   }
 }
 
-/** Of each module of lib/, the hash of all that it reaches by its imports, and of the packages beside the bundle. */
+/** Of each module of lib/, the hash of all that it reaches by its imports, of the tables, and of the packages beside the bundle. */
 function moduleHashes(inputs) {
-  const packages = readFileSync(join(PACKAGE_ROOT, "package.json"));
+  const common = hashOf(...bytesOf([...tables(), "package.json"]));
   const own = new Map(
     Object.keys(inputs).map((path) => [path, hashOf(readFileSync(join(PACKAGE_ROOT, path)))]),
   );
@@ -106,7 +121,7 @@ function moduleHashes(inputs) {
       .filter((path) => path.startsWith("lib/"))
       .map((path) => [
         path,
-        hashOf(packages, ...[...reached(path)].sort().flatMap((one) => [one, own.get(one)])),
+        hashOf(common, ...[...reached(path)].sort().flatMap((one) => [one, own.get(one)])),
       ]),
   );
 }

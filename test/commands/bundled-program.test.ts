@@ -72,6 +72,19 @@ test("a bundle that was damaged is never run: it is made anew", async () => {
   }
 });
 
+test("an edited table makes another program, whose modules are others for what is kept of them", async () => {
+  const listOf = (bundle: string): Record<string, string> =>
+    JSON.parse(readFileSync(join(kept, bundle, "modules.json"), "utf8")) as Record<string, string>;
+  const [before = ""] = bundles();
+  const module = "lib/commands/code.ts";
+  expect(listOf(before)[module]).toMatch(/^[0-9a-f]{16}$/);
+  writeFileSync(join(copy, "lib", "commands", "densities.csv"), "name,gPerCm3\nchalk,2.7\n");
+  await help();
+  const after = bundles().find((name) => name !== before) ?? "";
+  expect(listOf(after)[module]).toMatch(/^[0-9a-f]{16}$/);
+  expect(listOf(after)[module]).not.toBe(listOf(before)[module]);
+});
+
 test("an edited module is run as it is now, and old bundles are let go", async () => {
   const text = readFileSync(source, "utf8");
   for (const edition of [1, 2, 3]) {

@@ -25,7 +25,11 @@ function linesOf(rows: readonly (readonly string[])[]): string[] {
 }
 
 /** Words of a to z, so that no hyphen parts them. */
-const word = fc.string({ unit: fc.constantFrom(..."aeilmnrst"), minLength: 1, maxLength: 9 });
+const word = fc.string({
+  unit: fc.constantFrom("a", "e", "i", "l", "m", "n", "r", "s", "t"),
+  minLength: 1,
+  maxLength: 9,
+});
 const cell = fc.array(word, { minLength: 1, maxLength: 12 }).map((words) => words.join(" "));
 
 // basis: published; CSS 2.1, 17.5.2.2: no column is narrower than the least width of its content, where all have room.
