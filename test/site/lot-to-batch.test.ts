@@ -132,7 +132,7 @@ test("what falls due says what the command says: papers, trials, texts to review
   for (const line of [
     /To be looked at on \d+ \w+ \d{4}/,
     /review them before they go on a label/,
-    /No lot is recorded yet/,
+    /These have no lot recorded yet/,
     /kept beside the records, in printed-cards.json/,
   ])
     expect(due).toMatch(line);
