@@ -1,7 +1,13 @@
 import { inkOf, N6, shifted, type Ink, type Mark } from "../print/mark.ts";
 import { swatchMarks, type SwatchBox } from "../print/paper-swatch.ts";
-import { measureText } from "../print/print-document.ts";
-import { setRuns, sizesDown, type Run, type RunSetting, type SetRuns } from "../print/set-runs.ts";
+import {
+  naturalWidths,
+  setRuns,
+  sizesDown,
+  type Run,
+  type RunSetting,
+  type SetRuns,
+} from "../print/set-runs.ts";
 import type { SwatchCell } from "../blocks/block.ts";
 
 /** A picture to pass on, laid out as a face of paper is: ten pixels to its millimetre. */
@@ -76,21 +82,29 @@ export function nameMarks(
   { xMm, yMm, widthMm, heightMm }: SwatchBox,
   mostPt: number,
 ): Mark[] {
-  const longestMm = Math.max(
-    ...named.name.split(/[ -]/).map((word) => measureText(`${word}-`, "serif", 1)),
-  );
-  const [first, second] =
-    sizesDown(mostPt, LEAST_PT)
-      .filter((sizePt) => longestMm * sizePt <= widthMm)
-      .map((sizePt) => nameSet(named, widthMm, sizePt))
-      .find(([one, other]) => one.heightMm + other.heightMm <= heightMm) ??
-    nameSet(named, widthMm, LEAST_PT);
+  const [first, second] = nameSet(named, widthMm, nameSize(named, { widthMm, heightMm }, mostPt));
   const free = heightMm - first.heightMm - second.heightMm;
   const below = yMm + first.heightMm + Math.min(BELOW_NAME_MM, Math.max(0, free));
   return [
     ...first.marks.map((mark) => shifted(mark, xMm, yMm)),
     ...second.marks.map((mark) => shifted(mark, xMm, below)),
   ];
+}
+
+/** The largest size [pt] in which a name and what it is made of go in a box without a word broken; else the least. */
+export function nameSize(
+  named: Named,
+  { widthMm, heightMm }: Pick<SwatchBox, "widthMm" | "heightMm">,
+  mostPt: number,
+): number {
+  const { leastMm } = naturalWidths([{ text: named.name, face: "serif" }], 1);
+  const size = sizesDown(mostPt, LEAST_PT)
+    .filter((sizePt) => leastMm * sizePt <= widthMm)
+    .find((sizePt) => {
+      const [one, other] = nameSet(named, widthMm, sizePt);
+      return one.heightMm + other.heightMm <= heightMm;
+    });
+  return size ?? LEAST_PT;
 }
 
 /** Height that the same takes in the least size. */

@@ -6,6 +6,7 @@ import {
   leastNameMm,
   lineMarks,
   nameMarks,
+  nameSize,
   swatchGrid,
   tenth,
   type Imprint,
@@ -40,6 +41,13 @@ export function besideFace(
   // Names that find no room below the paint make a strip higher; in a fixed size the paint gives way.
   const heightMm = isStrip ? Math.max(size.heightMm, LEAST_PAINT + names + foot) : size.heightMm;
   const bottom = heightMm - names - foot;
+  const nameBox = { yMm: bottom + NAME_FROM, heightMm: names - NAME_FROM };
+  // One size for all names: a larger one would seem to be of more weight.
+  const namePt = Math.min(
+    ...columns.map(({ paint, widthMm: own }) =>
+      nameSize(paint, { ...nameBox, widthMm: own }, isStrip ? 10 : 15),
+    ),
+  );
   const paintMm = white === undefined ? bottom : Math.round(bottom * 6) / 10;
   return {
     widthMm,
@@ -57,11 +65,7 @@ export function besideFace(
             { xMm: 0, yMm: paintMm, widthMm, heightMm: bottom - paintMm },
           )),
       ...columns.flatMap(({ paint, xMm, widthMm: own }) =>
-        nameMarks(
-          paint,
-          { xMm, yMm: bottom + NAME_FROM, widthMm: own, heightMm: names - NAME_FROM },
-          isStrip ? 10 : 15,
-        ),
+        nameMarks(paint, { ...nameBox, xMm, widthMm: own }, namePt),
       ),
       ...(white === undefined
         ? []

@@ -119,10 +119,14 @@ function brokenAt(runs: readonly Run[], { sizePt }: RunSetting, widthMm: number)
   return brokenLines(unbreakables(runs, sizePt, widthMm), widthMm);
 }
 
-/** The same number of lines at the least width that holds them. */
+/** The same number of lines at the least width that holds them and parts no word that is whole. */
 function balanced(runs: readonly Run[], setting: RunSetting, lines: Word[][]): Word[][] {
   if (lines.length < 2) return lines;
-  let [low, high] = [setting.widthMm / lines.length, setting.widthMm];
+  const { leastMm } = naturalWidths(runs, setting.sizePt);
+  let [low, high] = [
+    Math.min(setting.widthMm, Math.max(leastMm, setting.widthMm / lines.length)),
+    setting.widthMm,
+  ];
   for (let step = 0; step < 7; step++) {
     const middle = (low + high) / 2;
     if (brokenAt(runs, setting, middle).length > lines.length) low = middle;

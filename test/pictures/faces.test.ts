@@ -183,3 +183,19 @@ test("letters are drawn: the ground below the paint is not even", async () => {
   expect(channels[0]?.min).toBeLessThan(40);
   expect(channels[0]?.max).toBe(0x93);
 });
+
+test("four names beside each other are of one size, and no word of them is broken", () => {
+  const names = ["Viridian", "Alizarin Crimson", "Ultramarine Blue", "Phthalocyanine Blue"];
+  const { marks } = besideFace(
+    names.map((name) => shown(name)),
+    IMPRINT,
+    WIDE,
+  );
+  const texts = marks.filter(
+    (mark): mark is TextMark => mark.kind === "text" && mark.face === "serif",
+  );
+  expect(texts.map(({ text }) => text.trim())).toEqual(
+    expect.arrayContaining(["Viridian", "Alizarin", "Ultramarine", "Phthalocyanine"]),
+  );
+  expect(new Set(texts.map(({ sizePt }) => sizePt)).size).toBe(1);
+});

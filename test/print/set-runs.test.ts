@@ -23,6 +23,12 @@ describe("a text in lines", () => {
     expect(inWidthOf(text, width)).toEqual(expected);
   });
 
+  test("is balanced without a word broken that a line holds", () => {
+    const widthMm = measureText("Phthalocyanine", "sans", PT) + 0.5;
+    const set = setRuns(run("Phthalocyanine Blue"), { widthMm, sizePt: PT, isBalanced: true });
+    expect(lines(set)).toEqual(["Phthalocyanine", "Blue"]);
+  });
+
   test("is no narrower than its longest word, nor wider than all of it in a line", () => {
     const { leastMm, greatestMm } = naturalWidths(run("a cold-pressed oil\u00a0of linseed"), PT);
     expect(leastMm).toBeCloseTo(measureText("pressed", "sans", PT), 6);
