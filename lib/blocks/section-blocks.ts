@@ -35,6 +35,16 @@ export function blocksOf({
   ];
 }
 
+/** Blocks below a heading inside a section. */
+export function headed(heading: string, blocks: readonly Block[], id?: string): GroupBlock {
+  return {
+    kind: "group",
+    ...(id === undefined ? {} : { id }),
+    flow: "stack",
+    blocks: [{ kind: "heading", level: 3, text: heading }, ...blocks],
+  };
+}
+
 /** Blocks side by side; none for none. */
 export function columns(blocks: readonly Block[]): GroupBlock[] {
   return blocks.length === 0 ? [] : [{ kind: "group", flow: "columns", blocks }];

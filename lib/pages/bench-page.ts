@@ -1,6 +1,6 @@
 import type { Block, SectionBlock } from "../blocks/block.ts";
 import type { BenchView } from "../blocks/page-kinds.ts";
-import { blocksOf, columns, section, statement } from "../blocks/section-blocks.ts";
+import { blocksOf, columns, headed, section, statement } from "../blocks/section-blocks.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { dryingPart } from "./drying-view.ts";
 import { coefficientPictures, fitLists } from "./fit-view.ts";
@@ -117,13 +117,10 @@ function ladderTables(page: SheetPage): Block[] {
   return [
     ...acrossWhites(page).map((text) => statement(text)),
     ...(trail === undefined ? [] : [{ kind: "plots", plots: [trail] } as const]),
-    ...whites.flatMap(({ heading, id, sentence, steps }): Block[] => [
-      {
-        kind: "group",
-        id,
-        flow: "stack",
-        blocks: [
-          { kind: "heading", level: 3, text: heading },
+    ...whites.map(({ heading, id, sentence, steps }) =>
+      headed(
+        heading,
+        [
           statement(sentence),
           ...(steps === undefined
             ? []
@@ -135,8 +132,9 @@ function ladderTables(page: SheetPage): Block[] {
                 } as const,
               ]),
         ],
-      },
-    ]),
+        id,
+      ),
+    ),
     ...expectedTables(page),
   ];
 }
@@ -144,22 +142,24 @@ function ladderTables(page: SheetPage): Block[] {
 function mixtureBlocks(mixture: NonNullable<ReturnType<typeof mixturePart>>): Block[] {
   return [
     ...blocksOf(mixture),
-    ...mixture.whites.map((white): Block => ({
-      kind: "group",
-      id: white.id,
-      flow: "stack",
-      blocks: [
-        { kind: "heading", level: 3, text: white.heading },
-        ...white.sentences.map(({ text, standing }) => statement(text, "body", { standing })),
-        ...(white.pictures.length === 0 ? [] : [{ kind: "plots", plots: white.pictures } as const]),
-        ...(white.drift.items.length === 0 ? [] : [{ kind: "list", list: white.drift } as const]),
-        ...white.tables.map(({ summary, table }) => ({
-          kind: "fold" as const,
-          summary,
-          blocks: [{ kind: "table" as const, table }],
-        })),
-      ],
-    })),
+    ...mixture.whites.map((white) =>
+      headed(
+        white.heading,
+        [
+          ...white.sentences.map(({ text, standing }) => statement(text, "body", { standing })),
+          ...(white.pictures.length === 0
+            ? []
+            : [{ kind: "plots", plots: white.pictures } as const]),
+          ...(white.drift.items.length === 0 ? [] : [{ kind: "list", list: white.drift } as const]),
+          ...white.tables.map(({ summary, table }) => ({
+            kind: "fold" as const,
+            summary,
+            blocks: [{ kind: "table" as const, table }],
+          })),
+        ],
+        white.id,
+      ),
+    ),
   ];
 }
 

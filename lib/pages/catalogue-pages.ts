@@ -5,7 +5,6 @@ import { midpoint, type Quantity } from "../quantities/interval.ts";
 import { figureText } from "../present/figure-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import {
-  asMarkup,
   type CatalogueGridView,
   type CatalogueTableView,
   type CellView,
@@ -13,7 +12,6 @@ import {
   type TableView,
 } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { cellSwatch } from "../plots/small-swatch.ts";
 import { FAMILIES } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
@@ -21,9 +19,9 @@ import { filterChoices, filterTags } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { hueGiven, munsellPlace } from "./munsell-place.ts";
 import { oilGroups } from "./oil-order-page.ts";
+import { colourCell } from "./order-cells.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { strengthGroups } from "./strength-order-page.ts";
-import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
@@ -416,7 +414,7 @@ function table(
   heading: string,
   sheets: readonly SheetTexts[],
   { words }: PageContext,
-  { root }: PagePlace,
+  place: PagePlace,
 ): TableView {
   const { columns, caption } = words.pages.catalogue;
   return {
@@ -432,13 +430,8 @@ function table(
     ],
     rows: sheets.map((worded): CellView[] => {
       const { sheet } = worded;
-      const colour = comparableColour(sheet.notations.masstone);
       return [
-        {
-          text: sheet.name,
-          href: `${root}colours/${sheet.slug}/`,
-          ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
-        },
+        colourCell(sheet, place),
         {
           text: sheet.pigments
             .map(({ colourIndexName, name }) => colourIndexName ?? name)

@@ -1,5 +1,5 @@
 import type { Block } from "../blocks/block.ts";
-import { statement } from "../blocks/section-blocks.ts";
+import { headed, statement } from "../blocks/section-blocks.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
 import { standingWord } from "../present/standing-view.ts";
@@ -12,24 +12,20 @@ import { stepColumns } from "./step-columns.ts";
 
 /** Whites that the colour was not let down in, each with what is expected there, as ranges. */
 export function expectedTables({ worded: { sheet }, words }: SheetPage): Block[] {
-  return sheet.expectedTints.map((tint) => ({
-    kind: "group",
-    id: `expected-in-${tint.white.slug}`,
-    flow: "stack",
-    blocks: [
-      {
-        kind: "heading",
-        level: 3,
-        text: words.pages.sheetPage.ladder.expectedIn(tint.white.name),
-      },
-      statement(statementText(tint.sentence, words)),
-      {
-        kind: "fold",
-        summary: words.pages.whites.steps(tint.steps.length),
-        blocks: [{ kind: "table", table: stepsTable(tint, words) }],
-      },
-    ],
-  }));
+  return sheet.expectedTints.map((tint) =>
+    headed(
+      words.pages.sheetPage.ladder.expectedIn(tint.white.name),
+      [
+        statement(statementText(tint.sentence, words)),
+        {
+          kind: "fold",
+          summary: words.pages.whites.steps(tint.steps.length),
+          blocks: [{ kind: "table", table: stepsTable(tint, words) }],
+        },
+      ],
+      `expected-in-${tint.white.slug}`,
+    ),
+  );
 }
 
 function stepsTable(

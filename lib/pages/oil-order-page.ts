@@ -1,14 +1,10 @@
-import { isKnown } from "../quantities/figure.ts";
-import { valueText } from "../present/figure-text.ts";
-import { standingView } from "../present/standing-view.ts";
-import { asMarkup, type CellView, type TableView } from "../present/views.ts";
+import type { CellView, TableView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Words } from "../words/words.ts";
 import type { OrderGroup } from "./catalogue-pages.ts";
-import { cellSwatch } from "../plots/small-swatch.ts";
 import { oilOrder } from "../collection/oil-order.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { comparableColour } from "./screen-swatch.ts";
+import { colourCell, figureCell } from "./order-cells.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range ranked by oil twice over: to a mass of pigment, and to a volume of it. */
@@ -45,15 +41,9 @@ function table(
   shown: readonly SheetTexts[],
   from: number | undefined,
   { words }: PageContext,
-  { root }: PagePlace,
+  place: PagePlace,
 ): TableView {
   const { columns } = words.pages.paint.byOil;
-  const cell = (worded: SheetTexts, path: string): CellView => {
-    const { row, figure } = worded.leaf(path);
-    return !isKnown(figure)
-      ? { text: "\u2013", reason: words.standings["not stated"].word }
-      : { text: valueText(row, figure, words), standing: standingView(figure, words) };
-  };
   return {
     caption: words.pages.catalogue.caption(heading),
     compact: true,
@@ -63,19 +53,11 @@ function table(
       { head: columns.oilIndex, unit: "g/100 g", numeric: true },
       { head: columns.byVolume, unit: "g/100 cm\u00b3", numeric: true },
     ],
-    rows: shown.map((worded, i): CellView[] => {
-      const { sheet } = worded;
-      const colour = comparableColour(sheet.notations.masstone);
-      return [
-        {
-          text: sheet.name,
-          href: `${root}colours/${sheet.slug}/`,
-          ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
-        },
-        ...(from === undefined ? [] : [{ text: String(from + i + 1) }]),
-        cell(worded, "oil.oilIndexGPer100g"),
-        cell(worded, "oil.oilGPer100cm3"),
-      ];
-    }),
+    rows: shown.map((worded, i): CellView[] => [
+      colourCell(worded.sheet, place),
+      ...(from === undefined ? [] : [{ text: String(from + i + 1) }]),
+      figureCell(worded, "oil.oilIndexGPer100g", words),
+      figureCell(worded, "oil.oilGPer100cm3", words),
+    ]),
   };
 }

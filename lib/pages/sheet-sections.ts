@@ -1,7 +1,7 @@
-import type { Block, GroupBlock, SectionBlock } from "../blocks/block.ts";
+import type { Block, SectionBlock } from "../blocks/block.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { ownColour } from "./screen-swatch.ts";
-import { columns, section, statement } from "../blocks/section-blocks.ts";
+import { columns, headed, section, statement } from "../blocks/section-blocks.ts";
 import { statementText } from "../present/statement-text.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { asMarkup } from "../present/views.ts";
@@ -162,18 +162,14 @@ function beside(page: SheetPage): Block[] {
   if (range === undefined) return [];
   const { groups, lists, compare } = range;
   return [
-    ...columns(groups.map(({ heading, cards }) => headed(heading, { kind: "cards", cards }))),
+    ...columns(groups.map(({ heading, cards }) => headed(heading, [{ kind: "cards", cards }]))),
     ...columns([
       ...lists.map((list) => ({ kind: "list", list }) as const),
       ...(compare === undefined
         ? []
-        : [headed(compare.heading, { kind: "links", links: compare.links })]),
+        : [headed(compare.heading, [{ kind: "links", links: compare.links }])]),
     ]),
   ];
-}
-
-function headed(text: string, block: Block): GroupBlock {
-  return { kind: "group", flow: "stack", blocks: [{ kind: "heading", level: 3, text }, block] };
 }
 
 function asked({ context, worded: { sheet }, words, place }: SheetPage): Block[] {

@@ -1,14 +1,11 @@
 import { isKnown } from "../quantities/figure.ts";
-import { valueText } from "../present/figure-text.ts";
-import { standingView } from "../present/standing-view.ts";
-import { asMarkup, type CellView, type TableView } from "../present/views.ts";
+import type { CellView, TableView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import type { OrderGroup } from "./catalogue-pages.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { cellSwatch } from "../plots/small-swatch.ts";
 import { strengthOrder } from "../collection/strength-order.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { comparableColour } from "./screen-swatch.ts";
+import { colourCell, figureCell, notStatedCell } from "./order-cells.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range ranked by tinting strength beside the workshop's reference; below it what does not compare. */
@@ -41,7 +38,7 @@ function table(
   heading: string,
   shown: readonly SheetTexts[],
   { words }: PageContext,
-  { root }: PagePlace,
+  place: PagePlace,
   isRanked: boolean,
 ): TableView {
   const { columns } = words.pages.optics.byStrength;
@@ -58,24 +55,16 @@ function table(
         : []),
       { head: columns.white, numeric: true },
     ],
-    rows: shown.map((worded): CellView[] => {
-      const { sheet } = worded;
-      const colour = comparableColour(sheet.notations.masstone);
-      return [
-        {
-          text: sheet.name,
-          href: `${root}colours/${sheet.slug}/`,
-          ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
-        },
-        ...(isRanked
-          ? [
-              cell(worded, "optics.tintingStrength", words),
-              cell(worded, "optics.tintingStrengthByVolume", words),
-            ]
-          : []),
-        whiteCell(worded, words),
-      ];
-    }),
+    rows: shown.map((worded): CellView[] => [
+      colourCell(worded.sheet, place),
+      ...(isRanked
+        ? [
+            figureCell(worded, "optics.tintingStrength", words),
+            figureCell(worded, "optics.tintingStrengthByVolume", words),
+          ]
+        : []),
+      whiteCell(worded, words),
+    ]),
   };
 }
 
@@ -84,16 +73,9 @@ function whiteCell(worded: SheetTexts, words: PageContext["words"]): CellView {
   const tint = worded.sheet.tints.find(
     ({ strengthParts }) => strengthParts !== undefined && isKnown(strengthParts.byVolume),
   );
-  if (tint === undefined) return { text: "\u2013", reason: words.standings["not stated"].word };
+  if (tint === undefined) return notStatedCell(words);
   return {
-    ...cell(worded, `tints.${tint.white.slug}.strengthParts.byVolume`, words),
+    ...figureCell(worded, `tints.${tint.white.slug}.strengthParts.byVolume`, words),
     note: words.pages.optics.byStrength.inWhite(tint.white.name),
   };
-}
-
-function cell(worded: SheetTexts, path: string, words: PageContext["words"]): CellView {
-  const { row, figure } = worded.leaf(path);
-  return isKnown(figure)
-    ? { text: valueText(row, figure, words), standing: standingView(figure, words) }
-    : { text: "\u2013", reason: words.standings["not stated"].word };
 }

@@ -1,7 +1,7 @@
-import sharp, { type Sharp } from "sharp";
+import type { Sharp } from "sharp";
 import { at } from "../quantities/at.ts";
 import type { PaperPicture, ScreenPicture } from "../records/taken-photograph.ts";
-import { CHANNELS, type UprightPixels } from "./upright-pixels.ts";
+import { deep, pictureOf, type UprightPixels } from "./upright-pixels.ts";
 import { isWiderThanSrgb } from "./wide-gamut.ts";
 
 /** No picture of a page is heavier, so that the first one is there at once on a phone. */
@@ -77,7 +77,7 @@ async function inFormat(
     let bytes: Uint8Array | undefined;
     for (const [quality, value] of qualities.entries()) {
       if (own !== undefined && leastBytes(own, quality) > LARGEST_SCREEN_BYTES) continue;
-      bytes = await encoded(unchanged(picture).withIccProfile(PROFILES[gamut]), type, value);
+      bytes = await encoded(pictureOf(picture).withIccProfile(PROFILES[gamut]), type, value);
       own = tried = { quality, bytes: bytes.length, pixels: widthPx * heightPx };
       if (bytes.length <= LARGEST_SCREEN_BYTES) break;
     }
@@ -128,7 +128,7 @@ async function paperPicture(picture: UprightPixels): Promise<PaperPicture> {
   return {
     widthPx,
     heightPx,
-    bytes: await unchanged({ widthPx, heightPx, ...own })
+    bytes: await pictureOf({ widthPx, heightPx, ...own })
       .withIccProfile("srgb")
       .jpeg({ quality: PAPER_QUALITY, chromaSubsampling: "4:4:4" })
       .toBuffer(),
@@ -148,18 +148,8 @@ function widthsOnce(picture: UprightPixels): (width: number) => Promise<UprightP
 async function narrowed(picture: UprightPixels, widthPx: number): Promise<UprightPixels> {
   if (widthPx === picture.widthPx) return picture;
   const heightPx = Math.max(1, Math.round((widthPx * picture.heightPx) / picture.widthPx));
-  const bytes = await unchanged(picture)
-    .resize({ width: widthPx, height: heightPx, fit: "fill" })
-    .toColourspace("rgb16")
-    .raw({ depth: "ushort" })
-    .toBuffer();
-  const pixels = new Uint16Array(
-    bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength),
+  const own = await deep(
+    pictureOf(picture).resize({ width: widthPx, height: heightPx, fit: "fill" }),
   );
-  return { ...picture, pixels, widthPx, heightPx };
-}
-
-/** The pixels carry no metadata, so that no place and no camera can go along. */
-function unchanged({ pixels, widthPx, heightPx }: UprightPixels): Sharp {
-  return sharp(pixels, { raw: { width: widthPx, height: heightPx, channels: CHANNELS } });
+  return { ...picture, ...own };
 }

@@ -81,21 +81,21 @@ async function inDisplayP3(bytes: Uint8Array, found: Metadata): Promise<UprightP
     .toBuffer();
   // Turned last: sharp loses the profile of a picture that it turns while it opens the file.
   const asHeld = await deep(opened(profiled));
-  const { pixels, widthPx, heightPx } = await deep(
-    turned(
-      sharp(asHeld.pixels, {
-        raw: { width: asHeld.widthPx, height: asHeld.heightPx, channels: CHANNELS },
-      }),
-      found.orientation,
-    ),
-  );
+  const { pixels, widthPx, heightPx } = await deep(turned(pictureOf(asHeld), found.orientation));
   const { width, height } = found.autoOrient;
   return { pixels, widthPx, heightPx, cameWidthPx: width, cameHeightPx: height };
 }
 
-type Pixels = Pick<UprightPixels, "pixels" | "widthPx" | "heightPx">;
+/** Pixels, and how they lie. */
+export type Pixels = Pick<UprightPixels, "pixels" | "widthPx" | "heightPx">;
 
-async function deep(picture: Sharp): Promise<Pixels> {
+/** The pixels as a picture: without metadata, so that no place and no camera can go along. */
+export function pictureOf({ pixels, widthPx, heightPx }: Pixels): Sharp {
+  return sharp(pixels, { raw: { width: widthPx, height: heightPx, channels: CHANNELS } });
+}
+
+/** A picture as pixels of 16 bits a channel. */
+export async function deep(picture: Sharp): Promise<Pixels> {
   const { data, info } = await picture
     .toColourspace("rgb16")
     .raw({ depth: "ushort" })

@@ -10,6 +10,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 export function followedTexts(all: readonly SheetTexts[]): Followed<readonly SheetTexts[]> {
   const sheets = all.map(followedSheet);
   const list = sheets.map(({ value }) => value);
+  const bySlug = new Map(all.map(({ sheet: { slug } }, i) => [slug, sheets[i]]));
   return {
     value: new Proxy(list, {
       get: (target, key) => {
@@ -19,8 +20,7 @@ export function followedTexts(all: readonly SheetTexts[]): Followed<readonly She
     }),
     part: (name) => {
       const [, slug = "", ...rest] = name.split("/");
-      if (slug === "#") return all.map(({ sheet }) => sheet.slug);
-      return sheets[all.findIndex(({ sheet }) => sheet.slug === slug)]?.part(rest.join("/"));
+      return slug === "#" ? [...bySlug.keys()] : bySlug.get(slug)?.part(rest.join("/"));
     },
   };
 }

@@ -180,7 +180,7 @@ function substanceNotes(
             ...note(
               "hazard/name-missing",
               place,
-              `No ${IN_ENGLISH[language]} name is known here for ${missing.join("; ")}: a label has to name its substances in the language of its market`,
+              `No ${IN_ENGLISH.of(language)} name is known here for ${missing.join("; ")}: a label has to name its substances in the language of its market`,
               "printed in English until lib/hazard/texts/substance-names.csv has them",
             ),
             severity: "warning" as const,
@@ -192,7 +192,7 @@ function substanceNotes(
           note(
             "hazard/name-to-review",
             place,
-            `The ${IN_ENGLISH[language]} ${plural(known, "name")} of ${known.join("; ")} ${plural(known, "is")} from memory: the names of the EC inventory come first`,
+            `The ${IN_ENGLISH.of(language)} ${plural(known, "name")} of ${known.join("; ")} ${plural(known, "is")} from memory: the names of the EC inventory come first`,
             "review them before they go on a label",
           ),
         ]),
@@ -239,7 +239,7 @@ function reviewed(
           note(
             "hazard/text-missing",
             place,
-            `No ${IN_ENGLISH[language]} text is known for ${missing.join(", ")}: the wording is that of the Official Journal`,
+            `No ${IN_ENGLISH.of(language)} text is known for ${missing.join(", ")}: the wording is that of the Official Journal`,
             "printed in English until then",
           ),
         ]),
@@ -249,7 +249,7 @@ function reviewed(
           note(
             "hazard/text-to-review",
             place,
-            `The ${IN_ENGLISH[language]} ${plural(fromMemory, "text")} of ${fromMemory.join(", ")} ${plural(fromMemory, "is")} from memory or ours: where the Official Journal has a wording, that comes first`,
+            `The ${IN_ENGLISH.of(language)} ${plural(fromMemory, "text")} of ${fromMemory.join(", ")} ${plural(fromMemory, "is")} from memory or ours: where the Official Journal has a wording, that comes first`,
             "review them before they go on a label",
           ),
         ]),
@@ -259,7 +259,7 @@ function reviewed(
           note(
             "hazard/text-completed",
             place,
-            `The ${IN_ENGLISH[language]} ${plural(completed, "text")} of ${completed.join(", ")} ${plural(completed, "is")} official, with a gap that it leaves to the supplier filled here`,
+            `The ${IN_ENGLISH.of(language)} ${plural(completed, "text")} of ${completed.join(", ")} ${plural(completed, "is")} official, with a gap that it leaves to the supplier filled here`,
             "see that it says what holds for you",
           ),
         ]),
@@ -267,12 +267,7 @@ function reviewed(
 }
 
 /** Diagnostics are English, and so are the names of languages in them. */
-const IN_ENGLISH: Readonly<Record<Language, string>> = {
-  en: "English",
-  fr: "French",
-  de: "German",
-  es: "Spanish",
-};
+const IN_ENGLISH = new Intl.DisplayNames(["en"], { type: "language" });
 
 /** "text" or "texts", "is" or "are". */
 function plural(of: readonly string[], word: "text" | "name" | "is"): string {
