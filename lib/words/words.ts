@@ -5,6 +5,7 @@ import type { PageWords } from "./en/pages.ts";
 import type { Bound, NotStated, Standing, StandingKind } from "../quantities/figure.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";
 import type { Statement, WordingsOf } from "../quantities/statement.ts";
+import type { ContributionWords } from "./contribution-name.ts";
 import type { TintWords } from "./tint-words.ts";
 import type { FigureWord } from "../sheet/sheet.ts";
 
@@ -60,8 +61,8 @@ export interface Words {
   readonly date: (isoDate: string) => string;
   /** What a colour does in its whites, of which sentences are made. */
   readonly tints: TintWords;
-  /** What a contribution to drying is of, in a word or two. */
-  readonly contribution: (sentence: Statement) => string;
+  /** What moves the days to dry. */
+  readonly contributions: ContributionWords;
   /** What a lot is judged by: its name, and figures as they are given. */
   readonly criteria: typeof CRITERIA;
   /** The limits of one of them. */

@@ -10,7 +10,7 @@ import type { Words } from "../words.ts";
 import { within } from "../phrases.ts";
 import { absence } from "./absences.ts";
 import { BOUND_WORDS, PICTOGRAM_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
-import { contributionName } from "./contribution-names.ts";
+import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { PAGES } from "./pages.ts";
 import { RULINGS } from "./statements.ts";
@@ -64,7 +64,7 @@ export const GERMAN: Words = {
   pictograms: PICTOGRAM_NAMES,
   date: dateWords,
   tints: TINT_WORDS,
-  contribution: contributionName,
+  contributions: CONTRIBUTION_WORDS,
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: COMPARISON_RULINGS,

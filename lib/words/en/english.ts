@@ -2,7 +2,7 @@ import { CRITERIA, limitsText } from "./statements-lots.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
-import { contributionName } from "./contribution-names.ts";
+import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { lowerFirst, PAGES } from "./pages.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
@@ -68,7 +68,7 @@ export const ENGLISH: Words = {
   },
   date: dateWords,
   tints: TINT_WORDS,
-  contribution: contributionName,
+  contributions: CONTRIBUTION_WORDS,
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: COMPARISON_RULINGS,

@@ -10,7 +10,7 @@ import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { absence } from "./absence.ts";
 import { BOUNDS } from "./bounds.ts";
-import { contributionName } from "./contribution-names.ts";
+import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { PICTOGRAMS, SIGNAL_WORDS } from "./label-words.ts";
 import { PAGES } from "./pages.ts";
@@ -64,7 +64,7 @@ export const FRENCH: Words = {
   pictograms: PICTOGRAMS,
   date: dateWords,
   tints: TINT_WORDS,
-  contribution: contributionName,
+  contributions: CONTRIBUTION_WORDS,
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: COMPARISON_RULINGS,
