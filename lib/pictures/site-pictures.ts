@@ -25,6 +25,8 @@ import { besideFace, rangeFace } from "./range-faces.ts";
 export interface SitePicture {
   /** Below the site's root. */
   readonly path: string;
+  /** Plain data: all that the face is laid out from. */
+  readonly of: unknown;
   readonly face: () => PictureFace;
 }
 
@@ -40,7 +42,7 @@ export function sitePictures(
   const imprint = imprintOf(context);
   const paints = shownPaints(pages, context);
   return [
-    ...rangePicture(context, imprint),
+    ...rangePicture(context),
     ...[...paints].flatMap(([slug, paint]) => colourPictures(slug, paint, imprint)),
     // Passed on as a link, and nowhere else.
     ...[
@@ -101,6 +103,7 @@ export function besidePictures(
         ] as const
       ).map(([name, size]) => ({
         path: `${folder}${SHARED_PICTURES[name]}`,
+        of: [paints, imprint, name],
         face: () => besideFace(paints, imprint, size),
       }));
 }
@@ -115,6 +118,7 @@ export function colourPictures(slug: string, paint: ShownPaint, imprint: Imprint
     ] as const
   ).map(([name, face]) => ({
     path: `colours/${slug}/${SHARED_PICTURES[name]}`,
+    of: [paint, imprint, name],
     face: () => face(paint, imprint),
   }));
 }
@@ -126,18 +130,21 @@ export function imprintOf({ records: { workshop }, words }: PageContext): Imprin
   };
 }
 
-function rangePicture(context: PageContext, imprint: Imprint): SitePicture[] {
+function rangePicture(context: PageContext): SitePicture[] {
   const { words, sheets, records } = context;
   const colours = wallOrder(sheets).flatMap(
     ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
   );
-  const promise = words.pages.home.promise(sheets.length, sheets.length - colours.length);
+  const lead = words.pages.home.promise(sheets.length, sheets.length - colours.length);
+  const said = { name: records.workshop.name, lead };
+  const imprint = imprintOf(context);
   return colours.length === 0
     ? []
     : [
         {
           path: SHARED_PICTURES.wide,
-          face: () => rangeFace(colours, { name: records.workshop.name, lead: promise }, imprint),
+          of: [colours, said, imprint],
+          face: () => rangeFace(colours, said, imprint),
         },
       ];
 }

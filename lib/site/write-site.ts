@@ -9,7 +9,7 @@ import { listFilesInManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { followingBuilds } from "./reload-script.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
-import { drawnPicture } from "../pictures/drawn-picture.ts";
+import { eachPicture } from "../pictures/kept-pictures.ts";
 import { assetsOf, isAsset } from "./site-assets.ts";
 import type { Site } from "./site.ts";
 
@@ -32,8 +32,9 @@ export async function writeSite(site: Site, writing: Writing): Promise<void> {
   writeData(site, dir);
   for (const { path, bytes } of assets.files) writeBelow(dir, path, bytes);
   if (kind === "paper")
-    for (const { path, face } of site.pictures ?? [])
-      writeBelow(dir, path, await drawnPicture(face(), "png", cache));
+    await eachPicture(site.pictures ?? [], "png", cache, (path, bytes) =>
+      writeBelow(dir, path, bytes),
+    );
   const base = site.base ?? "/";
   const kept = keptPages(cache, writing, [base, ...[...assets.paths].flat()]);
   const pages = site.pages.filter((page) => !kept.isTaken(page));
