@@ -55,7 +55,7 @@ export function pageEntry(
 /** Pages of every colour, which are asked for by pictures, by paper and by their templates, long after one another. */
 const OF_EVERY_COLOUR: ReadonlySet<string> = new Set<AnyPageView["kind"]>(["sheet", "bench"]);
 
-/** What such a page is filled with as text, a fifth of what it takes as objects, and read anew each time. */
+/** What such a page is filled with as text, which takes a fifth of what its objects take. */
 function heldAsText(read: Read<FilledPage>): Read<FilledPage> {
   const {
     value: { site, view },
@@ -68,10 +68,25 @@ function heldAsText(read: Read<FilledPage>): Read<FilledPage> {
     value: {
       site,
       get view() {
-        return JSON.parse(text.toString()) as AnyPageView;
+        return viewOf(text);
       },
     },
   };
+}
+
+/** Whoever looks into a page does so several times in a row: so many views are held beside their texts. */
+const RECENT_MOST = 4;
+const recent = new Map<Buffer, AnyPageView>();
+
+function viewOf(text: Buffer): AnyPageView {
+  const view = recent.get(text) ?? (JSON.parse(text.toString()) as AnyPageView);
+  recent.delete(text);
+  recent.set(text, view);
+  for (const oldest of recent.keys()) {
+    if (recent.size <= RECENT_MOST) break;
+    recent.delete(oldest);
+  }
+  return view;
 }
 
 /** The page at another place. */

@@ -49,7 +49,11 @@ describe.each(["sheet", "bench", "text"] as const)("a page of the kind %s", (kin
   });
 });
 
-test("a colour's pages are made anew of text for each that looks, so that none of them is held", () => {
-  const { page } = counted("sheet");
-  expect(page.view).not.toBe(page.view);
+test("of a colour's pages those that were looked into last are held, and no others", () => {
+  const [first, ...others] = Array.from({ length: 9 }, () => counted("sheet").page);
+  const view = first?.view;
+  expect(first?.view).toBe(view);
+  for (const other of others) expect(other.view).toBe(other.view);
+  expect(first?.view).not.toBe(view);
+  expect(first?.view).toEqual(view);
 });
