@@ -76,9 +76,9 @@ function replacement(replacedBy: string | undefined): { readonly replacedBy?: st
 }
 
 /** What each sheet and each answer states, in short: enough to tell later what a customer would see differ. */
-export function stated({ published, context, answers }: WorkedSite) {
+export function stated({ published, context }: WorkedSite) {
   const { words, records } = context;
-  const summaries = new Map(answers.links.map(({ slug, summary }) => [slug, summary]));
+  const summaries = new Map(context.answers.map(({ slug, summary }) => [slug, summary]));
   return {
     figures: [...STATED],
     sheets: published.map(({ worded: { sheet, plain }, revision }) => ({

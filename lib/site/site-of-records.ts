@@ -135,9 +135,12 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
       ...(atom === undefined ? [] : [{ path: FEED_PATH, text: atom }]),
       ...shown().map(comparisonData),
     ],
-    keepViews: () => views?.keep(),
+    keepViews: () => {
+      views?.keep();
+      worked.keepParts();
+    },
     sheetCount: worked.published.length,
-    pictures: sitePictures(pages, worked.answers.held, context),
+    pictures: sitePictures(pages, context.answers, context),
     prints: {
       sheets: sheetsToPrint(worked, pages),
       laidOut: worked.laidOut,
@@ -200,7 +203,7 @@ function workshopOfWorked(
     labels: { ...labels, ...(pdf === undefined ? {} : { pdf }) },
   };
   const noted = followed(matter, { keys: {} }, "matter");
-  partsTold.set("matter", noted.part);
+  partsTold.set("matter", noted);
   const own = {
     get found() {
       return noted.value.found;
@@ -324,9 +327,8 @@ function plannedPages(worked: WorkedSite, shown: () => readonly ShownColour[]): 
       : [page("answers/index.html", (place) => answerIndex(context, place))]),
     ...[...context.records.answers.keys()].map((slug) =>
       page(answerPath(slug), (place) => {
-        const { held, index } = worked.answers;
-        const own = certain(held.find(({ answer }) => answer.slug === slug));
-        return answerPage(own, context, place, index);
+        const { heldOf, index } = worked.answers;
+        return answerPage(heldOf(slug), context, place, index);
       }),
     ),
     ...cardSizes(context.records.workshop).flatMap((size) =>
