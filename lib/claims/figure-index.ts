@@ -44,7 +44,12 @@ export function figureIndex(
   const bySlug = new Map(
     texts.map((own) => [
       own.sheet.slug,
-      { ...own, paths: readWhenAsked(() => figureEntries(own.sheet).map(({ path }) => path)) },
+      {
+        sheet: own.sheet,
+        has: own.has,
+        leaf: own.leaf,
+        paths: readWhenAsked(() => figureEntries(own.sheet).map(({ path }) => path)),
+      },
     ]),
   );
   const figureIfAny = (path: string): RangeFigure | undefined => {

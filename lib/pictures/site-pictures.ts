@@ -6,6 +6,7 @@ import type { AnswerLink, PageContext } from "../pages/page-context.ts";
 import { comparablePaint } from "../pages/screen-swatch.ts";
 import { picturedColours, SHARED_PICTURES } from "../pages/shared-picture.ts";
 import { madeStep } from "../kept/kept-steps.ts";
+import { textHash } from "../kept/part-hashes.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import {
   squareFace,
@@ -23,6 +24,8 @@ import { besideFace, rangeFace } from "./range-faces.ts";
 export interface SitePicture {
   /** Below the site's root. */
   readonly path: string;
+  /** The hash of all that it shows. */
+  readonly key: () => string;
   readonly face: () => PictureFace;
 }
 
@@ -97,6 +100,7 @@ export function besidePictures(
         ] as const
       ).map(([name, size]) => ({
         path: `${folder}${SHARED_PICTURES[name]}`,
+        key: keyOf(paints, imprint, size),
         face: () => besideFace(paints, imprint, size),
       }));
 }
@@ -111,6 +115,7 @@ export function colourPictures(slug: string, paint: ShownPaint, imprint: Imprint
     ] as const
   ).map(([name, face]) => ({
     path: `colours/${slug}/${SHARED_PICTURES[name]}`,
+    key: keyOf(paint, imprint, name),
     face: () => face(paint, imprint),
   }));
 }
@@ -122,18 +127,27 @@ export function imprintOf({ records: { workshop }, words }: PageContext): Imprin
   };
 }
 
+function keyOf(...shown: readonly unknown[]): () => string {
+  return () => textHash([JSON.stringify(shown)]);
+}
+
 function rangePicture(context: PageContext, imprint: Imprint): SitePicture[] {
-  const { words, sheets, records } = context;
-  const colours = wallOrder(sheets).flatMap(
-    ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
+  const { words, sheets, records, steps } = context;
+  const step = { modules: ["lib/pictures/site-pictures.ts"], name: "picture of the range" };
+  const colours = madeStep(steps, step, () =>
+    wallOrder(sheets).flatMap(({ sheet }) => comparablePaint(sheet.notations.masstone) ?? []),
   );
-  const promise = words.pages.home.promise(sheets.length, sheets.length - colours.length);
+  const text = {
+    name: records.workshop.name,
+    lead: words.pages.home.promise(sheets.length, sheets.length - colours.length),
+  };
   return colours.length === 0
     ? []
     : [
         {
           path: SHARED_PICTURES.wide,
-          face: () => rangeFace(colours, { name: records.workshop.name, lead: promise }, imprint),
+          key: keyOf(colours, text, imprint),
+          face: () => rangeFace(colours, text, imprint),
         },
       ];
 }

@@ -51,7 +51,7 @@ export async function checkedSite({
         ...(since === undefined ? [] : [since]),
       ]),
       ...notes,
-      ...hazardNotes(sheets, records),
+      ...hazardNotes(sheets, worked.context.records, worked.steps),
     ],
   };
 }
