@@ -23,7 +23,7 @@ import { spectralCurve } from "../../lib/plots/spectral-curve.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import { decimalText, placesWithin } from "../../lib/words/number-text.ts";
 import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
-import { factRows } from "../../lib/present/mix-facts-text.ts";
+import { contrastRange, contrastText, factRows } from "../../lib/present/mix-facts-text.ts";
 import { notationsOf, withRange } from "./mixing/page-data.ts";
 import { filledCard } from "./mixing/recipe-card.ts";
 import { partsOfSlider, sliderOfParts } from "./mixing/part-slider.ts";
@@ -162,7 +162,12 @@ function bench(at: HTMLElement, paints: MixingRange): void {
           : [
               BENCH.filmSentence(
                 TEXT.micrometres(state.filmUm),
-                `${decimalText(Math.min(wished.contrastRatio, 1), 2)} \u00b1${decimalText(Math.max(wished.contrastUncertainty, 0.005), 2)}`,
+                contrastText(
+                  contrastRange({
+                    ratio: wished.contrastRatio,
+                    uncertainty: wished.contrastUncertainty,
+                  }),
+                ),
                 decimalText(wished.p68, 1),
               ),
             ]),

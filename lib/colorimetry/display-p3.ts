@@ -1,5 +1,3 @@
-import { at } from "../quantities/at.ts";
-
 /**
  * Display P3 and sRGB in light, that is before the transfer curve that both share: a triple of
  * red, green and blue, 0 to 1 each where a screen can show it.
@@ -51,8 +49,10 @@ export function p3LightToSrgbLight(light: Light): Light {
   return times(XYZ_TO_SRGB, times(P3_TO_XYZ, light));
 }
 
-function times(rows: Matrix, light: Light): Light {
-  const row = (i: number): number =>
-    at(rows, i).reduce((sum, factor, j) => sum + factor * at(light, j), 0);
-  return [row(0), row(1), row(2)];
+function times([first, second, third]: Matrix, [x, y, z]: Light): Light {
+  return [
+    first[0] * x + first[1] * y + first[2] * z,
+    second[0] * x + second[1] * y + second[2] * z,
+    third[0] * x + third[1] * y + third[2] * z,
+  ];
 }

@@ -1,3 +1,4 @@
+import { contributionName } from "../words/contribution-name.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { quantityText, significantText } from "../words/number-text.ts";
@@ -76,7 +77,7 @@ function contributionTable(page: SheetPage): TableView[] {
         ],
         ...drying.contributions.map((contribution): CellView[] => [
           {
-            text: words.contribution(contribution.sentence),
+            text: contributionName(contribution.sentence, words.contributions),
             note: statementText(contribution.sentence, words),
           },
           { text: text.signs[contribution.sign] },

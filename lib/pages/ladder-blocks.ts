@@ -1,3 +1,4 @@
+import { tintsInWords } from "../words/tints-in-words.ts";
 import type { LadderBlock } from "../blocks/block.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { TintSection } from "../sheet/sheet.ts";
@@ -19,7 +20,7 @@ function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock 
     id: `in-${white.slug}`,
     name: white.name,
     sentence:
-      words.tintsInWords([{ white: white.name, ruling: sentence }]) ??
+      tintsInWords([{ white: white.name, ruling: sentence }], words.tints) ??
       words.pages.sheetPage.ladder.noSentence,
     description: drawn === undefined ? white.name : `${drawn.title}. ${drawn.description}`,
     steps: steps.map(({ label, standing, suspect }) => {

@@ -1,4 +1,5 @@
 import type { Sheet } from "../sheet/sheet.ts";
+import { combinedTintSentence } from "../words/tint-sentence.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import { withMediumNote } from "./made-of.ts";
 import type { PageContext } from "./page-context.ts";
@@ -9,8 +10,9 @@ export function oneSentence(sheet: Sheet, { words, sheets }: PageContext): strin
   const letDown = coloursLetDownIn(sheet.slug, sheets);
   const sentence =
     sheet.tints.length > 0
-      ? words.tintSentence(
+      ? combinedTintSentence(
           sheet.tints.map((tint) => ({ white: tint.white.name, ruling: tint.sentence })),
+          words.tints,
         )
       : letDown.length > 0 && sheet.family !== "extender"
         ? text.whiteSentence(letDown.length)

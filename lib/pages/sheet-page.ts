@@ -1,3 +1,4 @@
+import { tintsInWords } from "../words/tints-in-words.ts";
 import type { SectionBlock } from "../blocks/block.ts";
 import type { FactView } from "../present/views.ts";
 import type { OfferView, SheetView } from "../blocks/page-kinds.ts";
@@ -87,8 +88,9 @@ export function plainSentence(sheet: Sheet, { words, sheets }: PageContext): str
   if (sheet.family === "extender" && sheet.tints.length === 0) return text.extenderSentence;
   if (letDown.length > 0 || sheet.family === "white") return text.whiteSentence(letDown.length);
   return (
-    words.tintsInWords(
+    tintsInWords(
       sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })),
+      words.tints,
     ) ?? (sheet.tints.length > 0 ? text.ladder.noSentence : text.notTried)
   );
 }

@@ -1,3 +1,4 @@
+import { tintsInWords } from "../words/tints-in-words.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Block, BoardBlock } from "../blocks/block.ts";
 import type { WhitesPageView } from "../blocks/page-kinds.ts";
@@ -120,8 +121,9 @@ function swatchBoard(
           ...groups.map(({ white }) => tintCell(sheet, white.slug, words)),
         ],
         said:
-          words.tintsInWords(
+          tintsInWords(
             sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })),
+            words.tints,
           ) ?? "",
       })),
     },

@@ -71,36 +71,24 @@ export function fittedCorrection(
     );
   const wanted = patches.map(({ known }) => screenLight(known));
   const weights = patches.map(({ known }) => Math.max(known.Y / 100, DARKEST) ** (-2 / 3));
+  const targets = wanted.map((light, i) => light.map((channel) => channel * at(weights, i)));
   let best: { readonly correction: ColourCorrection; readonly misses: number } | undefined;
   for (const tone of tones) {
-    const correction = { form, tone, matrix: matrixOf(patches, wanted, weights, form, tone) };
-    const misses = patches.reduce((sum, { seen }, i) => {
-      const got = correctedLight(correction, seen);
-      return (
-        sum +
-        got.reduce(
-          (own, channel, j) => own + (at(weights, i) * (channel - at(at(wanted, i), j))) ** 2,
-          0,
-        )
-      );
-    }, 0);
-    if (best === undefined || misses < best.misses) best = { correction, misses };
+    const rows = patches.map((patch, i) =>
+      termsOf(patch, form, tone).map((term) => term * at(weights, i)),
+    );
+    const matrix = matrixOf(rows, targets, form);
+    const misses = missedBy(rows, targets, matrix);
+    if (best === undefined || misses < best.misses)
+      best = { correction: { form, tone, matrix }, misses };
   }
   if (best === undefined) throw domainError("tone curves to try", 0, "one or more");
   return best.correction;
 }
 
-function matrixOf(
-  patches: readonly KnownPatch[],
-  wanted: readonly Light[],
-  weights: readonly number[],
-  form: CorrectionForm,
-  tone: number,
-): readonly Light[] {
-  const rows = patches.map(({ seen }, i) =>
-    termsOf(form, toned(seen, tone)).map((term) => term * at(weights, i)),
-  );
-  const targets = wanted.map((light, i) => light.map((channel) => channel * at(weights, i)));
+type Rows = readonly (readonly number[])[];
+
+function matrixOf(rows: Rows, targets: Rows, form: CorrectionForm): readonly Light[] {
   if (form === "gains") {
     const gain = (j: number): number =>
       rows.reduce((sum, row, i) => sum + at(row, j) * at(at(targets, i), j), 0) /
@@ -114,38 +102,122 @@ function matrixOf(
       [0, 0, gain(2)],
     ];
   }
-  const found = solve(new Matrix(rows), new Matrix(targets), true);
+  const own = (values: Rows): Matrix => new Matrix(values.map((row) => [...row]));
+  const found = solve(own(rows), own(targets), true);
   return found.to2DArray().map(([r = NaN, g = NaN, b = NaN]): Light => [r, g, b]);
 }
 
-function toned([r, g, b]: Light, tone: number): Light {
-  return [Math.max(r, 0) ** tone, Math.max(g, 0) ** tone, Math.max(b, 0) ** tone];
+/** Sum of the squares that rows miss their targets by. */
+function missedBy(rows: Rows, targets: Rows, matrix: readonly Light[]): number {
+  let sum = 0;
+  for (const [i, row] of rows.entries())
+    for (const [j, target] of at(targets, i).entries()) {
+      let got = 0;
+      for (const [k, term] of row.entries()) got += term * at(at(matrix, k), j);
+      sum += (got - target) ** 2;
+    }
+  return sum;
 }
 
-/** Terms of a form, each of the first degree in light: twice the light gives twice the colour. */
-function termsOf(form: CorrectionForm, [r, g, b]: Light): number[] {
-  if (form === "gains" || form === "linear") return [r, g, b];
-  const second = [r, g, b, Math.sqrt(r * g), Math.sqrt(g * b), Math.sqrt(r * b)];
-  if (form === "root-polynomial 2") return second;
-  return [
-    ...second,
-    ...[r * g * g, g * b * b, r * b * b, g * r * r, b * g * g, b * r * r, r * g * b].map(Math.cbrt),
-  ];
+/** Light of levels that channels come in, as a tone curve makes it, and its roots, whose products a correction's terms are. */
+interface TonedLevels {
+  readonly light: Float64Array;
+  readonly square: Float64Array;
+  readonly cube: Float64Array;
+}
+
+function tonedLevels(lights: ArrayLike<number>, tone: number): TonedLevels {
+  const light = Float64Array.from(lights, (own) => Math.max(own, 0) ** tone);
+  return { light, square: light.map(Math.sqrt), cube: light.map(Math.cbrt) };
+}
+
+const MOST_TERMS = 13;
+
+/**
+ * Terms of a form for three levels, each of the first degree in light: twice the light gives twice the colour.
+ * @returns how many there are.
+ */
+function termsInto(
+  into: Float64Array,
+  form: CorrectionForm,
+  { light, square, cube }: TonedLevels,
+  [red, green, blue]: readonly [number, number, number],
+): number {
+  into[0] = light[red] ?? 0;
+  into[1] = light[green] ?? 0;
+  into[2] = light[blue] ?? 0;
+  if (form === "gains" || form === "linear") return 3;
+  const [r, g, b] = [square[red] ?? 0, square[green] ?? 0, square[blue] ?? 0];
+  into[3] = r * g;
+  into[4] = g * b;
+  into[5] = r * b;
+  if (form === "root-polynomial 2") return 6;
+  const [cr, cg, cb] = [cube[red] ?? 0, cube[green] ?? 0, cube[blue] ?? 0];
+  into[6] = cr * cg * cg;
+  into[7] = cg * cb * cb;
+  into[8] = cr * cb * cb;
+  into[9] = cg * cr * cr;
+  into[10] = cb * cg * cg;
+  into[11] = cb * cr * cr;
+  into[12] = cr * cg * cb;
+  return MOST_TERMS;
+}
+
+const TERMS = new WeakMap<KnownPatch, Map<string, readonly number[]>>();
+
+/** Terms of a patch, worked out once for all fits that it goes into. */
+function termsOf(patch: KnownPatch, form: CorrectionForm, tone: number): readonly number[] {
+  const known = TERMS.get(patch) ?? new Map<string, readonly number[]>();
+  TERMS.set(patch, known);
+  const key = `${form} ${tone}`;
+  const own = known.get(key);
+  if (own !== undefined) return own;
+  const into = new Float64Array(MOST_TERMS);
+  const count = termsInto(into, form, tonedLevels(patch.seen, tone), [0, 1, 2]);
+  const terms = [...into.subarray(0, count)];
+  known.set(key, terms);
+  return terms;
 }
 
 /** Light of Display P3 for the light that a camera saw. */
-export function correctedLight({ form, tone, matrix }: ColourCorrection, seen: Light): Light {
-  const terms = termsOf(form, toned(seen, tone));
-  let [red, green, blue] = [0, 0, 0];
-  // Every pixel of a photograph goes through here.
-  for (let i = 0; i < terms.length; i++) {
-    const term = at(terms, i);
-    const [r, g, b] = at(matrix, i);
-    red += term * r;
-    green += term * g;
-    blue += term * b;
-  }
+export function correctedLight(correction: ColourCorrection, seen: Light): Light {
+  const { correct } = levelCorrection(correction, seen);
+  const [red = 0, green = 0, blue = 0] = correct(0, 1, 2, 1);
   return [red, green, blue];
+}
+
+/** A correction of a picture's pixels, whose channels are stored as levels. */
+export interface LevelCorrection {
+  /**
+   * Light of Display P3 for three levels, written over by the next.
+   * @param share what is to be corrected, in terms of {@link tonedShare}.
+   */
+  readonly correct: (red: number, green: number, blue: number, share: number) => Float64Array;
+  /** A share of light as it comes through the tone curve: a factor of the whole, each term being of the first degree. */
+  readonly tonedShare: (share: number) => number;
+}
+
+/** {@link correctedLight} of many pixels: powers and roots are taken once a level. @param lights of each level that a channel is stored as. */
+export function levelCorrection(
+  { form, tone, matrix }: ColourCorrection,
+  lights: ArrayLike<number>,
+): LevelCorrection {
+  const levels = tonedLevels(lights, tone);
+  const factors = Float64Array.from(matrix.flat());
+  const terms = new Float64Array(MOST_TERMS);
+  const light = new Float64Array(3);
+  return {
+    tonedShare: (share) => share ** tone,
+    correct: (r, g, b, share) => {
+      const count = termsInto(terms, form, levels, [r, g, b]);
+      light.fill(0);
+      for (let i = 0; i < count; i++) {
+        const term = (terms[i] ?? 0) * share;
+        for (let j = 0; j < 3; j++) light[j] = (light[j] ?? 0) + term * (factors[3 * i + j] ?? 0);
+      }
+      return light;
+    },
+  };
 }
 
 /** L*a*b* under D65, 2 degree, of light of Display P3; light that no surface sends is black. */

@@ -9,7 +9,6 @@ import {
   labOfLight,
   LEAST_PATCHES,
   type ColourCorrection,
-  type CorrectionForm,
   type KnownPatch,
 } from "./colour-correction.ts";
 
@@ -48,13 +47,13 @@ const SUSPECTED_DELTA_E00 = 8;
 export function triedCorrection(patches: readonly KnownPatch[]): TriedCorrection {
   const leftOut = patches.map((patch): LeftOut => {
     const others = patches.filter((other) => other !== patch);
-    return missed(patch, fittedCorrection(others, chosenForm(others)));
+    return missed(patch, chosenCorrection(others));
   });
   const misses = leftOut.map((one) => one.deltaE00).toSorted((one, other) => one - other);
   const half = misses.length / 2;
   const medianDeltaE00 = (at(misses, Math.ceil(half) - 1) + at(misses, Math.floor(half))) / 2;
   return {
-    correction: fittedCorrection(patches, chosenForm(patches)),
+    correction: chosenCorrection(patches),
     leftOut,
     medianDeltaE00,
     worst: certain(leftOut.find((one) => one.deltaE00 === misses.at(-1))),
@@ -65,21 +64,22 @@ export function triedCorrection(patches: readonly KnownPatch[]): TriedCorrection
   };
 }
 
-/** The form that misses patches left out by least on the average; the simplest that few patches bear. */
-function chosenForm(patches: readonly KnownPatch[]): CorrectionForm {
+/** The correction whose form misses patches left out by least on the average; the simplest that few patches bear. */
+function chosenCorrection(patches: readonly KnownPatch[]): ColourCorrection {
   const able = CORRECTION_FORMS.filter((form) => patches.length >= LEAST_PATCHES[form]);
   const [only = "gains"] = able;
-  if (able.length < 2) return only;
+  if (able.length < 2) return fittedCorrection(patches, only);
   const tried = able.map((form) => {
+    const correction = fittedCorrection(patches, form);
     // The tone curve is told by all of these at once, so that a choice takes no minute.
-    const { tone } = fittedCorrection(patches, form);
+    const { tone } = correction;
     const sum = patches.reduce((own, patch) => {
       const others = patches.filter((other) => other !== patch);
       return own + missed(patch, fittedCorrection(others, form, [tone])).deltaE00;
     }, 0);
-    return { form, sum };
+    return { correction, sum };
   });
-  return certain(tried.toSorted((one, other) => one.sum - other.sum)[0]).form;
+  return certain(tried.toSorted((one, other) => one.sum - other.sum)[0]).correction;
 }
 
 function missed({ name, seen, known }: KnownPatch, correction: ColourCorrection): LeftOut {

@@ -6,6 +6,7 @@ import type { Lab, Xyz } from "../colorimetry/viewing.ts";
 import {
   correctedLight,
   labOfLight,
+  levelCorrection,
   type ColourCorrection,
   type KnownPatch,
 } from "../patches/colour-correction.ts";
@@ -22,8 +23,9 @@ import type { KnownColours, Photograph } from "../records/photographs.ts";
 import type { LabReading, SpectrumReading } from "../records/records.ts";
 import type { Box } from "../records/schema/photograph.ts";
 import type { PhotographCorrection } from "../records/taken-photograph.ts";
-import { seenLight, storedChannel, storedLight } from "./seen-light.ts";
-import { CHANNELS, type UprightPixels } from "./upright-pixels.ts";
+import { eachPixel, fallShares } from "./each-pixel.ts";
+import { LIGHT_OF_STORED, seenLight } from "./seen-light.ts";
+import type { UprightPixels } from "./upright-pixels.ts";
 
 /** Of a picture: what it came to, and how its pixels follow; `fix` is absent where it is not corrected. */
 export interface CorrectedPhotograph {
@@ -123,30 +125,9 @@ export function correctedPixels(
   picture: UprightPixels,
   { fall, correction }: NonNullable<CorrectedPhotograph["fix"]>,
 ): UprightPixels {
-  return eachPixel(picture, (light, x, y) => correctedLight(correction, evened(light, fall(x, y))));
-}
-
-/** A picture with another light in each pixel; places are in pixels of the picture as it came. */
-export function eachPixel(
-  picture: UprightPixels,
-  changed: (light: Light, x: number, y: number) => Light,
-): UprightPixels {
-  const { pixels, widthPx, heightPx, cameWidthPx } = picture;
-  const scale = cameWidthPx / widthPx;
-  const out = new Uint16Array(pixels.length);
-  const light = (i: number): number => storedLight(pixels[i] ?? 0);
-  for (let row = 0, i = 0; row < heightPx; row++)
-    for (let column = 0; column < widthPx; column++, i += CHANNELS) {
-      const [r, g, b] = changed(
-        [light(i), light(i + 1), light(i + 2)],
-        column * scale,
-        row * scale,
-      );
-      out[i] = storedChannel(r);
-      out[i + 1] = storedChannel(g);
-      out[i + 2] = storedChannel(b);
-    }
-  return { ...picture, pixels: out };
+  const { correct, tonedShare } = levelCorrection(correction, LIGHT_OF_STORED);
+  const shares = fallShares(picture, fall, [0, 0], (even) => tonedShare(1 / even));
+  return eachPixel(picture, shares, correct);
 }
 
 /** A point of a record that lies outside its picture. */

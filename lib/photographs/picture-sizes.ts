@@ -1,7 +1,9 @@
 import type { Sharp } from "sharp";
 import { at } from "../quantities/at.ts";
 import type { PaperPicture, ScreenPicture } from "../records/taken-photograph.ts";
-import { deep, pictureOf, type UprightPixels } from "./upright-pixels.ts";
+import { loadedSharp } from "./loaded-sharp.ts";
+import { once } from "./once.ts";
+import { pictureOf, type UprightPixels } from "./upright-pixels.ts";
 import { isWiderThanSrgb } from "./wide-gamut.ts";
 
 /** No picture of a page is heavier, so that the first one is there at once on a phone. */
@@ -38,16 +40,17 @@ const PROFILES: Readonly<Record<Gamut, string>> = { sRGB: "srgb", "Display P3": 
  * is the least.
  */
 export async function pictureSizes(picture: UprightPixels): Promise<UnnamedSizes> {
-  const screen: Made[] = [];
-  const atWidth = widthsOnce(picture);
-  for (const gamut of gamutsOf(picture))
-    for (const type of gamut === "sRGB" ? (["avif", "webp", "jpeg"] as const) : (["avif"] as const))
-      screen.push(...(await inFormat(type, gamut, widthsOf(type, picture), atWidth)));
-  return { screen, paper: await paperPicture(picture) };
-}
-
-function gamutsOf(picture: UprightPixels): readonly Gamut[] {
-  return isWiderThanSrgb(picture.pixels) ? ["Display P3", "sRGB"] : ["sRGB"];
+  const inSrgb = widthsOnce(picture, "sRGB");
+  const [wide, avif, webp, jpeg, paper] = await Promise.all([
+    isWiderThanSrgb(picture.pixels)
+      ? inFormat("avif", "Display P3", picture, widthsOnce(picture, "Display P3"))
+      : [],
+    inFormat("avif", "sRGB", picture, inSrgb),
+    inFormat("webp", "sRGB", picture, inSrgb),
+    inFormat("jpeg", "sRGB", picture, inSrgb),
+    paperPicture(picture, inSrgb),
+  ]);
+  return { screen: [...wide, ...avif, ...webp, ...jpeg], paper };
 }
 
 /** Of two widths that differ by less than this share the wider one alone is worth its bytes. */
@@ -63,21 +66,20 @@ function widthsOf(type: Format, { widthPx }: UprightPixels): number[] {
 async function inFormat(
   type: Format,
   gamut: Gamut,
-  widths: readonly number[],
-  atWidth: (width: number) => Promise<UprightPixels>,
+  picture: UprightPixels,
+  atWidth: AtWidth,
 ): Promise<Made[]> {
   const offered: Made[] = [];
   let tried: TriedQuality | undefined;
-  for (const width of widths) {
-    const picture = await atWidth(width);
-    const { widthPx, heightPx } = picture;
+  for (const width of widthsOf(type, picture)) {
+    const { widthPx, heightPx, opened } = await atWidth(width);
     const expected = tried && expectedAt(tried, widthPx * heightPx);
     const { qualities } = SCREEN_FORMATS[type];
     let own = expected;
     let bytes: Uint8Array | undefined;
     for (const [quality, value] of qualities.entries()) {
       if (own !== undefined && leastBytes(own, quality) > LARGEST_SCREEN_BYTES) continue;
-      bytes = await encoded(pictureOf(picture).withIccProfile(PROFILES[gamut]), type, value);
+      bytes = await encoded(opened(), type, value);
       own = tried = { quality, bytes: bytes.length, pixels: widthPx * heightPx };
       if (bytes.length <= LARGEST_SCREEN_BYTES) break;
     }
@@ -112,44 +114,58 @@ export function leastBytes({ quality, bytes }: TriedQuality, other: number): num
 async function encoded(picture: Sharp, type: Format, quality: number): Promise<Uint8Array> {
   switch (type) {
     case "avif":
-      return picture.avif({ quality, effort: 2 }).toBuffer();
+      return picture.avif({ quality, effort: 0 }).toBuffer();
     case "webp":
-      return picture.webp({ quality }).toBuffer();
+      return picture.webp({ quality, effort: 2 }).toBuffer();
     case "jpeg":
-      return picture.jpeg({ quality, mozjpeg: true }).toBuffer();
+      return picture.jpeg({ quality, mozjpeg: true, trellisQuantisation: false }).toBuffer();
   }
 }
 
-async function paperPicture(picture: UprightPixels): Promise<PaperPicture> {
-  const { widthPx, heightPx, ...own } = await narrowed(
-    picture,
-    Math.min(PAPER_WIDTH_PX, picture.widthPx),
+async function paperPicture(picture: UprightPixels, atWidth: AtWidth): Promise<PaperPicture> {
+  const { widthPx, heightPx, opened } = await atWidth(
+    picture.widthPx <= PAPER_WIDTH_PX * LEAST_STEP ? picture.widthPx : PAPER_WIDTH_PX,
   );
   return {
     widthPx,
     heightPx,
-    bytes: await pictureOf({ widthPx, heightPx, ...own })
-      .withIccProfile("srgb")
-      .jpeg({ quality: PAPER_QUALITY, chromaSubsampling: "4:4:4" })
-      .toBuffer(),
+    bytes: await opened().jpeg({ quality: PAPER_QUALITY, chromaSubsampling: "4:4:4" }).toBuffer(),
   };
 }
 
-/** Each width of a picture, made once for all formats that want it. */
-function widthsOnce(picture: UprightPixels): (width: number) => Promise<UprightPixels> {
-  const made = new Map<number, Promise<UprightPixels>>();
-  return (width) => {
-    const own = made.get(width) ?? narrowed(picture, width);
+/** A picture as screens of a gamut take it: 8 bits a channel, its profile beside them. */
+interface ScreenPixels {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly opened: () => Sharp;
+}
+type AtWidth = (width: number) => Promise<ScreenPixels>;
+
+/** Each width of a picture in a gamut, made once for all formats that want it. */
+function widthsOnce(picture: UprightPixels, gamut: Gamut): AtWidth {
+  const made = new Map<number, Promise<ScreenPixels>>();
+  const whole = once(async () => inGamut(picture, gamut));
+  return async (width) => {
+    const own = made.get(width) ?? whole().then(async (one) => narrowed(one, width));
     made.set(width, own);
     return own;
   };
 }
 
-async function narrowed(picture: UprightPixels, widthPx: number): Promise<UprightPixels> {
+async function inGamut(picture: UprightPixels, gamut: Gamut): Promise<ScreenPixels> {
+  const { widthPx, heightPx } = picture;
+  return unpacked((await pictureOf(picture)).withIccProfile(PROFILES[gamut]), widthPx, heightPx);
+}
+
+async function narrowed(picture: ScreenPixels, widthPx: number): Promise<ScreenPixels> {
   if (widthPx === picture.widthPx) return picture;
   const heightPx = Math.max(1, Math.round((widthPx * picture.heightPx) / picture.widthPx));
-  const own = await deep(
-    pictureOf(picture).resize({ width: widthPx, height: heightPx, fit: "fill" }),
-  );
-  return { ...picture, ...own };
+  const size = { width: widthPx, height: heightPx, fit: "fill" } as const;
+  return unpacked(picture.opened().resize(size), widthPx, heightPx);
+}
+
+async function unpacked(picture: Sharp, widthPx: number, heightPx: number): Promise<ScreenPixels> {
+  const bytes = await picture.tiff({ compression: "none" }).toBuffer();
+  const sharp = await loadedSharp();
+  return { widthPx, heightPx, opened: () => sharp(bytes).keepIccProfile() };
 }

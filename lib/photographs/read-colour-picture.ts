@@ -4,8 +4,8 @@ import { screenLight } from "../patches/colour-correction.ts";
 import type { LightFall } from "../patches/even-light.ts";
 import { cornersOf } from "../records/known-colours.ts";
 import type { Box } from "../records/schema/photograph.ts";
-import { eachPixel } from "./photograph-correction.ts";
-import { seenLight } from "./seen-light.ts";
+import { eachPixel, fallShares } from "./each-pixel.ts";
+import { LIGHT_OF_STORED, seenLight } from "./seen-light.ts";
 import { CHANNELS, type UprightPixels } from "./upright-pixels.ts";
 
 /**
@@ -26,10 +26,21 @@ export function readColourPicture(
   const [left, top, right, bottom] = paint;
   const middle = fall((left + right) / 2, (top + bottom) / 2);
   const mean = lightness(seenLight(picture, cornersOf(paint), 1).light) / middle;
-  return eachPixel(own, (light, x, y): Light => {
-    const share = lightness(light) / fall(left + x, top + y) / Math.max(mean, 1e-6);
-    return [wanted[0] * share, wanted[1] * share, wanted[2] * share];
+  const shares = fallShares(own, fall, [left, top], (even) => 1 / even);
+  const [red, green, blue] = [0, 1, 2].map((channel) =>
+    LIGHT_OF_STORED.map((light) => lightness(lightIn(channel, light)) / Math.max(mean, 1e-6)),
+  ) as [Float32Array, Float32Array, Float32Array];
+  const changed = new Float64Array(3);
+  return eachPixel(own, shares, (r, g, b, even) => {
+    const share = ((red[r] ?? 0) + (green[g] ?? 0) + (blue[b] ?? 0)) * even;
+    for (let i = 0; i < 3; i++) changed[i] = (wanted[i] ?? 0) * share;
+    return changed;
   });
+}
+
+/** Light in one channel alone. */
+function lightIn(channel: number, light: number): Light {
+  return [channel === 0 ? light : 0, channel === 1 ? light : 0, channel === 2 ? light : 0];
 }
 
 function lightness(light: Light): number {

@@ -6,12 +6,9 @@ import { CHANNELS, type UprightPixels } from "./upright-pixels.ts";
 const FULL = 65_535;
 
 /** Light of each stored channel, 16 bits. */
-const LIGHT = Float32Array.from({ length: FULL + 1 }, (_, stored) => lightOf(stored / FULL));
-
-/** Light of a stored channel. */
-export function storedLight(stored: number): number {
-  return LIGHT[stored] ?? 0;
-}
+export const LIGHT_OF_STORED = Float32Array.from({ length: FULL + 1 }, (_, stored) =>
+  lightOf(stored / FULL),
+);
 
 const STEPS = 65_536;
 
@@ -63,7 +60,7 @@ export function seenLight(
     let isEnd = false;
     for (let channel = 0; channel < CHANNELS; channel++) {
       const stored = at(pixels, from + channel);
-      sum[channel] = at(sum, channel) + storedLight(stored);
+      sum[channel] = at(sum, channel) + (LIGHT_OF_STORED[stored] ?? 0);
       if (stored >= CLIPPED_FROM) isEnd = true;
     }
     if (isEnd) clipped++;

@@ -17,6 +17,7 @@ import {
   photographCorrection,
   type CorrectedPhotograph,
 } from "./photograph-correction.ts";
+import { once } from "./once.ts";
 import { readColourPicture } from "./read-colour-picture.ts";
 import { pictureSizes, type UnnamedSizes } from "./picture-sizes.ts";
 import { uprightPixels, type PictureFault, type UprightPixels } from "./upright-pixels.ts";
@@ -135,11 +136,6 @@ function takenOf({ upright, corrected }: Sighted): TakenPhotograph {
     heightPx: upright.cameHeightPx,
     ...(corrected === undefined ? {} : { correction: corrected.correction }),
   };
-}
-
-function once<T>(made: () => Promise<T>): () => Promise<T> {
-  let first: Promise<T> | undefined;
-  return () => (first ??= made());
 }
 
 async function kept<T>(

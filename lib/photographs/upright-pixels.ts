@@ -1,4 +1,5 @@
-import sharp, { type Metadata, type Sharp } from "sharp";
+import type { Metadata, Sharp } from "sharp";
+import { loadedSharp } from "./loaded-sharp.ts";
 import { pictureFormat } from "./picture-format.ts";
 
 /** Pixels of a picture the right way up, in Display P3, 16 bits a channel, row by row. */
@@ -41,6 +42,7 @@ export async function uprightPixels(
       hint: "export it as JPEG",
     };
   try {
+    const sharp = await loadedSharp();
     const found = await sharp(bytes, { limitInputPixels: false }).metadata();
     const { width, height } = found;
     if (width * height > MOST_PIXELS)
@@ -64,9 +66,9 @@ async function inDisplayP3(bytes: Uint8Array, found: Metadata): Promise<UprightP
   // Of 16 bits without a profile sharp would take Display P3 for granted.
   const source =
     found.icc === undefined && found.depth !== "uchar"
-      ? await opened(bytes).toColourspace("srgb").png().toBuffer()
+      ? await (await opened(bytes)).toColourspace("srgb").png().toBuffer()
       : bytes;
-  const whole = opened(source).flatten({ background: "#ffffff" }).resize({
+  const whole = (await opened(source)).flatten({ background: "#ffffff" }).resize({
     width: LONGEST_SIDE_PX,
     height: LONGEST_SIDE_PX,
     fit: "inside",
@@ -80,8 +82,10 @@ async function inDisplayP3(bytes: Uint8Array, found: Metadata): Promise<UprightP
     .png({ compressionLevel: 0 })
     .toBuffer();
   // Turned last: sharp loses the profile of a picture that it turns while it opens the file.
-  const asHeld = await deep(opened(profiled));
-  const { pixels, widthPx, heightPx } = await deep(turned(pictureOf(asHeld), found.orientation));
+  const asHeld = await deep(await opened(profiled));
+  const { pixels, widthPx, heightPx } = await deep(
+    turned(await pictureOf(asHeld), found.orientation),
+  );
   const { width, height } = found.autoOrient;
   return { pixels, widthPx, heightPx, cameWidthPx: width, cameHeightPx: height };
 }
@@ -90,7 +94,8 @@ async function inDisplayP3(bytes: Uint8Array, found: Metadata): Promise<UprightP
 export type Pixels = Pick<UprightPixels, "pixels" | "widthPx" | "heightPx">;
 
 /** The pixels as a picture: without metadata, so that no place and no camera can go along. */
-export function pictureOf({ pixels, widthPx, heightPx }: Pixels): Sharp {
+export async function pictureOf({ pixels, widthPx, heightPx }: Pixels): Promise<Sharp> {
+  const sharp = await loadedSharp();
   return sharp(pixels, { raw: { width: widthPx, height: heightPx, channels: CHANNELS } });
 }
 
@@ -118,6 +123,7 @@ function turned(picture: Sharp, orientation = 1): Sharp {
   return (isMirrored ? picture.flop() : picture).rotate(degrees);
 }
 
-function opened(bytes: Uint8Array): Sharp {
+async function opened(bytes: Uint8Array): Promise<Sharp> {
+  const sharp = await loadedSharp();
   return sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: "error" });
 }

@@ -1,8 +1,8 @@
-import { lightOf, p3LightToSrgbLight } from "../colorimetry/display-p3.ts";
+import { p3LightToSrgbLight } from "../colorimetry/display-p3.ts";
 import { at } from "../quantities/at.ts";
+import { LIGHT_OF_STORED } from "./seen-light.ts";
 import { CHANNELS } from "./upright-pixels.ts";
 
-const FULL = 65_535;
 /** Looked at: every so many pixels. */
 const EVERY = 37;
 /** Light beyond sRGB that nobody would miss, and the share of such pixels that is noise. */
@@ -14,8 +14,8 @@ export function isWiderThanSrgb(pixels: Uint16Array): boolean {
   let seen = 0;
   let beyond = 0;
   for (let i = 0; i + 2 < pixels.length; i += CHANNELS * EVERY) {
-    const light = [i, i + 1, i + 2].map((j) => lightOf(at(pixels, j) / FULL));
-    const srgb = p3LightToSrgbLight([at(light, 0), at(light, 1), at(light, 2)]);
+    const light = (channel: number): number => at(LIGHT_OF_STORED, at(pixels, i + channel));
+    const srgb = p3LightToSrgbLight([light(0), light(1), light(2)]);
     seen++;
     if (srgb.some((channel) => channel < -LEAST_BEYOND || channel > 1 + LEAST_BEYOND)) beyond++;
   }

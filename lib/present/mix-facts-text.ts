@@ -1,8 +1,10 @@
 /** What is known of a mixture beside its colour, in words. */
 import type { JudgedMix } from "../mixing/finding/judged-mix.ts";
 import type { Told } from "../mixing/reach/hull.ts";
+import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
 import { OPACITY_FILM } from "../optics/films/opacity.ts";
-import { decimalText } from "../words/number-text.ts";
+import type { Interval } from "../quantities/interval.ts";
+import { decimalText, quantityText } from "../words/number-text.ts";
 import type { MixFacts } from "../mixing/prediction/mix-facts.ts";
 import type { Words } from "../words/words.ts";
 
@@ -46,14 +48,38 @@ export function driesText({ dryingDays, dryingUnknown }: MixFacts, { facts }: Mi
 
 /** Of a film as thick as sheets judge opacity by. */
 export function hidesText(contrast: JudgedMix["contrast"], text: MixText): string {
-  return contrast === undefined
-    ? text.facts.notKnown
-    : text.facts.contrast(
-        decimalText(Math.min(contrast.ratio, 1), 2),
-        decimalText(Math.max(contrast.uncertainty, 0.01), 2),
-        text.micrometres(OPACITY_FILM.um),
-      );
+  if (contrast === undefined) return text.facts.notKnown;
+  const ratio = contrastRange(contrast);
+  const [least, most] = ratio;
+  const verdict =
+    least >= HIDING_CONTRAST_RATIO
+      ? "hides"
+      : most < HIDING_CONTRAST_RATIO
+        ? "does not hide"
+        : "may hide";
+  return text.facts.hiding[verdict](contrastText(ratio), text.micrometres(OPACITY_FILM.um));
 }
+
+/** What the contrast ratio [1] of a film may be, 68 %: no more than 1, at which no eye tells the two grounds apart. */
+export function contrastRange({
+  ratio,
+  uncertainty,
+}: NonNullable<JudgedMix["contrast"]>): Interval {
+  const either = Math.max(uncertainty, 0.005);
+  return [Math.min(ratio - either, 1), Math.min(ratio + either, 1)];
+}
+
+/** "0.94\u20130.96", "0.99\u20131": two places, the rest cut off, so that what falls short of the limit reads so. */
+export function contrastText(ratio: Interval): string {
+  return quantityText(
+    ratio,
+    (end) => (end === 1 ? "1" : decimalText(Math.floor(100 * end + ROUNDING) / 100, 2)),
+    "",
+  ).trim();
+}
+
+/** What sums of decimals are off by, in hundredths. */
+const ROUNDING = 1e-9;
 
 export function warningText(
   { signal, metals, warningUnknown }: MixFacts,
@@ -85,5 +111,5 @@ export function percentText({ value, p68 }: Told): string {
 
 /** A difference with its 68 % [Delta-E00]. */
 export function differenceText(difference: number, p68: number): string {
-  return `\u0394E\u00a0${decimalText(difference, 1)} \u00b1${decimalText(Math.max(p68, 0.1), 1)}`;
+  return `\u0394E\u00a0${decimalText(difference, 1)}\u00a0\u00b1${decimalText(Math.max(p68, 0.1), 1)}`;
 }

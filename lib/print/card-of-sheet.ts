@@ -1,3 +1,4 @@
+import { cardSentence } from "../words/card-sentence.ts";
 import { cautionLine } from "../pages/caution-line.ts";
 import { coloursLetDownIn } from "../pages/colours-tinted-with.ts";
 import { poisonCentreLine } from "../pages/handling-section.ts";
@@ -52,7 +53,7 @@ export function cardOfSheet(
     ].join(", "),
     ...(masstone === undefined ? {} : { masstone }),
     tints: cardTints(sheet, words),
-    sentence: cardSentence(sheet, context),
+    sentence: sentenceOf(sheet, context),
     facts: Object.fromEntries(
       CARD_FACTS.map((name, i) => [name, cardFact(facts[i], i)]),
     ) as CardContent["facts"],
@@ -107,14 +108,15 @@ function cardTints({ tints }: Sheet, words: Words): CardTint[] {
 }
 
 /** Of the whites that it was let down in; of a white, that others are let down in it. */
-function cardSentence(sheet: Sheet, { words, sheets }: PageContext): string {
+function sentenceOf(sheet: Sheet, { words, sheets }: PageContext): string {
   const text = words.pages.cards;
-  const told = words.cardSentence(
+  const told = cardSentence(
     sheet.tints.map(({ white, sentence }) => ({
       white: white.name,
       ruling: sentence,
       ...(white.colourIndexName === undefined ? {} : { colourIndexName: white.colourIndexName }),
     })),
+    words.tints,
   );
   if (told !== undefined) return told;
   if (sheet.family === "extender") return text.extender;

@@ -37,3 +37,9 @@ export type StatementOf<R extends string, V extends object> = R extends string
 export type WordingsOf<S extends { readonly rule: string; readonly values: object }> = {
   readonly [R in S["rule"]]: (values: Extract<S, { readonly rule: R }>["values"]) => string;
 };
+
+/** The fields of some kinds of a union, by their rules. */
+export type ValuesOf<
+  S extends { readonly rule: string; readonly values: object },
+  R extends S["rule"],
+> = Extract<S, { readonly rule: R }>["values"];

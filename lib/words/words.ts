@@ -5,7 +5,8 @@ import type { PageWords } from "./en/pages.ts";
 import type { Bound, NotStated, Standing, StandingKind } from "../quantities/figure.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";
 import type { Statement, WordingsOf } from "../quantities/statement.ts";
-import type { TintStatement } from "../optics/tints/tint-statement.ts";
+import type { ContributionWords } from "./contribution-name.ts";
+import type { TintWords } from "./tint-words.ts";
 import type { FigureWord } from "../sheet/sheet.ts";
 
 /** What a ruling's values can be asked for while it is worded: numbers are raw, and worded by the language. */
@@ -58,29 +59,15 @@ export interface Words {
   readonly pictograms: Readonly<Record<string, string>>;
   /** "3 November 2026" */
   readonly date: (isoDate: string) => string;
-  /** The one sentence of a first screen: what the colour does in each of its whites. */
-  readonly tintSentence: (
-    tints: readonly { readonly white: string; readonly ruling: TintStatement }[],
-  ) => string;
-  /** The same in words alone, for a first screen. Absent when no white can be judged. */
-  readonly tintsInWords: (
-    tints: readonly { readonly white: string; readonly ruling: TintStatement }[],
-  ) => string | undefined;
-  /** The same in a few words, for a card. Absent when no white can be judged. */
-  readonly cardSentence: (
-    tints: readonly {
-      readonly white: string;
-      readonly colourIndexName?: string;
-      readonly ruling: TintStatement;
-    }[],
-  ) => string | undefined;
-  /** What a contribution to drying is of, in a word or two. */
-  readonly contribution: (sentence: Statement) => string;
-  /** Those of them that a comparison states, which a browser words as well. */
+  /** What a colour does in its whites, of which sentences are made. */
+  readonly tints: TintWords;
+  /** What moves the days to dry. */
+  readonly contributions: ContributionWords;
   /** What a lot is judged by: its name, and figures as they are given. */
   readonly criteria: typeof CRITERIA;
   /** The limits of one of them. */
   readonly limits: typeof limitsText;
+  /** What a comparison states, which a browser words as well. */
   readonly comparisons: WordingsOf<ComparisonStatement>;
   /** A sentence for each rule of each science. */
   readonly rulings: Readonly<Record<string, StatementWording>>;

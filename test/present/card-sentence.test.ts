@@ -3,8 +3,9 @@ import {
   CARD_SENTENCE_MAX,
   cardSentence,
   type InIndexedWhite,
-} from "../../lib/words/en/card-sentence.ts";
+} from "../../lib/words/card-sentence.ts";
 import type { HueWord } from "../../lib/optics/tints/hue-word.ts";
+import { TINT_WORDS } from "../../lib/words/en/tint-words.ts";
 import { CARDS } from "../print/demonstration-cards.ts";
 
 const grey = (
@@ -19,10 +20,13 @@ const grey = (
   ...(colourIndexName === undefined ? {} : { colourIndexName }),
 });
 
+const told = (tints: readonly InIndexedWhite[]): string | undefined =>
+  cardSentence(tints, TINT_WORDS);
+
 describe("the sentence of a card", () => {
   test("sets the stronger turn first and says white once", () => {
     expect(
-      cardSentence([
+      told([
         grey("Lead White", "stays-near-neutral", "blue", 0.6),
         grey("Titanium White", "turns-clearly", "blue", 4.1),
       ]),
@@ -31,16 +35,13 @@ describe("the sentence of a card", () => {
 
   test("joins whites that do the same", () => {
     expect(
-      cardSentence([
-        grey("Lead White", "leans", "brown", 2),
-        grey("Zinc White", "leans", "brown", 3),
-      ]),
+      told([grey("Lead White", "leans", "brown", 2), grey("Zinc White", "leans", "brown", 3)]),
     ).toBe("Leans brown in Zinc and Lead White.");
   });
 
   test("goes over to Colour Index names, kept on one line, where a white's own name is too long", () => {
     expect(
-      cardSentence([
+      told([
         grey(
           "Titanium White of the Old Works by the Estuary and Harbour",
           "turns-strongly",
@@ -54,14 +55,14 @@ describe("the sentence of a card", () => {
 
   test("is nothing where no white can be judged", () => {
     expect(
-      cardSentence([
+      told([
         {
           white: "Lead White",
           ruling: { rule: "no-tint-to-judge", values: { white: "Lead White" } },
         },
       ]),
     ).toBeUndefined();
-    expect(cardSentence([])).toBeUndefined();
+    expect(told([])).toBeUndefined();
   });
 
   test("keeps to 60 characters on every card of the demonstration, and tells of a white that its card shows", () => {

@@ -48,7 +48,8 @@ import { usableDrawdowns } from "../../lib/optics/fit/usable-drawdowns.ts";
 import { worded } from "../../lib/words/by-rule.ts";
 import { DRAWDOWN_RULINGS } from "../../lib/words/en/statements-drawdowns.ts";
 import { OPTICS_RULINGS } from "../../lib/words/en/statements-optics.ts";
-import { combinedTintSentence } from "../../lib/words/en/tint-sentence.ts";
+import { TINT_WORDS } from "../../lib/words/en/tint-words.ts";
+import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import type { DrawdownStatement, PaintStatement } from "../../lib/optics/statements.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import {
@@ -350,7 +351,10 @@ describe("the sentence of a colour in a white", () => {
 
 describe("combinedTintSentence", () => {
   const told = (...rulings: readonly TintStatement[]): string =>
-    combinedTintSentence(rulings.map((ruling) => ({ white: ruling.values.white, ruling })));
+    combinedTintSentence(
+      rulings.map((ruling) => ({ white: ruling.values.white, ruling })),
+      TINT_WORDS,
+    );
 
   test("puts the strongest first and names a coordinate and L* once", () => {
     const [lead, titanium] = [

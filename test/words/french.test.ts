@@ -1,3 +1,6 @@
+import { cardSentence } from "../../lib/words/card-sentence.ts";
+import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
+import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
 import { FRENCH } from "../../lib/words/fr/french.ts";
@@ -82,17 +85,17 @@ describe("what a colour does in its whites", () => {
   ];
 
   test("is one sentence, the strongest turn first", () => {
-    expect(FRENCH.tintSentence(tints)).toBe(
+    expect(combinedTintSentence(tints, FRENCH.tints)).toBe(
       "Tourne nettement vers le bleu dans Zinc White (b* \u22124.6 à L* 50) et Titanium White (\u22124.1)\u202f; tire vers le bleu dans Lead White (\u22122.0).",
     );
-    expect(FRENCH.tintSentence([])).toBe("Pas encore essayé dans le blanc.");
+    expect(combinedTintSentence([], FRENCH.tints)).toBe("Pas encore essayé dans le blanc.");
   });
 
   test("is told in words, and on a card", () => {
-    expect(FRENCH.tintsInWords(tints)).toBe(
+    expect(tintsInWords(tints, FRENCH.tints)).toBe(
       "Nettement bleu dans Zinc White et Titanium White, légèrement bleu dans Lead White.",
     );
-    expect(FRENCH.cardSentence(tints.slice(1))).toBe("Nettement bleu dans Zinc White.");
+    expect(cardSentence(tints.slice(1), FRENCH.tints)).toBe("Nettement bleu dans Zinc White.");
   });
 });
 

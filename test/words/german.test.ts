@@ -1,3 +1,6 @@
+import { cardSentence } from "../../lib/words/card-sentence.ts";
+import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
+import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { GERMAN } from "../../lib/words/de/german.ts";
 import { MIXING_STATEMENTS } from "../../lib/words/de/statements-mixing.ts";
@@ -40,17 +43,19 @@ describe("what a colour does in its whites", () => {
   const tints = [greyIn("Titanweiß", -4.1), greyIn("Zinkweiß", -4.6), greyIn("Bleiweiß", -2)];
 
   test("is one sentence, the strongest turn first", () => {
-    expect(GERMAN.tintSentence(tints)).toBe(
+    expect(combinedTintSentence(tints, GERMAN.tints)).toBe(
       "Wird deutlich blau in Zinkweiß (b* \u22124.6 bei L* 50) und Titanweiß (\u22124.1); neigt zu Blau in Bleiweiß (\u22122.0).",
     );
-    expect(GERMAN.tintSentence([])).toBe("Noch in keinem Weiß erprobt.");
+    expect(combinedTintSentence([], GERMAN.tints)).toBe("Noch in keinem Weiß erprobt.");
   });
 
   test("is told in words, and on a card, with the whites joined", () => {
-    expect(GERMAN.tintsInWords(tints)).toBe(
+    expect(tintsInWords(tints, GERMAN.tints)).toBe(
       "Deutlich blau in Zink- und Titanweiß, etwas blau in Bleiweiß.",
     );
-    expect(GERMAN.cardSentence(tints.slice(0, 2))).toBe("Deutlich blau in Zink- und Titanweiß.");
+    expect(cardSentence(tints.slice(0, 2), GERMAN.tints)).toBe(
+      "Deutlich blau in Zink- und Titanweiß.",
+    );
   });
 });
 

@@ -1,3 +1,6 @@
+import { cardSentence } from "../../lib/words/card-sentence.ts";
+import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
+import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
 import { SPANISH } from "../../lib/words/es/spanish.ts";
@@ -67,17 +70,17 @@ describe("what a colour does in its whites", () => {
   ];
 
   test("is one sentence, the strongest turn first", () => {
-    expect(SPANISH.tintSentence(tints)).toBe(
+    expect(combinedTintSentence(tints, SPANISH.tints)).toBe(
       "Vira claramente hacia el azul en Zinc White (b* \u22124.6 a L* 50) y Titanium White (\u22124.1); tira hacia el azul en Lead White (\u22122.0).",
     );
-    expect(SPANISH.tintSentence([])).toBe("Aún no probado en blanco.");
+    expect(combinedTintSentence([], SPANISH.tints)).toBe("Aún no probado en blanco.");
   });
 
   test("is told in words, and on a card", () => {
-    expect(SPANISH.tintsInWords(tints)).toBe(
+    expect(tintsInWords(tints, SPANISH.tints)).toBe(
       "Claramente azul en Zinc White y Titanium White, ligeramente azul en Lead White.",
     );
-    expect(SPANISH.cardSentence(tints.slice(1))).toBe("Claramente azul en Zinc White.");
+    expect(cardSentence(tints.slice(1), SPANISH.tints)).toBe("Claramente azul en Zinc White.");
   });
 });
 

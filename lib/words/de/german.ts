@@ -5,20 +5,18 @@ import { SUBSTANCES } from "./substances.ts";
 import { methodText } from "../method-text.ts";
 import { CRITERIA, limitsText } from "./statements-lots.ts";
 import type { Standing } from "../../quantities/figure.ts";
+import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { within } from "../phrases.ts";
 import { absence } from "./absences.ts";
-import { cardSentence } from "./card-sentence.ts";
 import { BOUND_WORDS, PICTOGRAM_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
-import { contributionName } from "./contribution-names.ts";
+import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { PAGES } from "./pages.ts";
 import { RULINGS } from "./statements.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { ABOUT, dateWords, listed } from "./statements-phrases.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
-import { combinedTintSentence } from "./tint-sentence.ts";
-import { tintsInWords } from "./tints-in-words.ts";
 
 /** What the weakest of the figures behind a figure is. */
 const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
@@ -65,10 +63,8 @@ export const GERMAN: Words = {
   signalWords: SIGNAL_WORDS,
   pictograms: PICTOGRAM_NAMES,
   date: dateWords,
-  tintSentence: combinedTintSentence,
-  cardSentence,
-  tintsInWords,
-  contribution: contributionName,
+  tints: TINT_WORDS,
+  contributions: CONTRIBUTION_WORDS,
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: COMPARISON_RULINGS,

@@ -143,8 +143,15 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     notKnown: "nicht bekannt",
     days: (days: Interval) => dayCount(days),
     daysEstimate: "eine Schätzung aus den Tuben",
-    contrast: (ratio: string, width: string, um: string) =>
-      `Kontrastverhältnis ${ratio} \u00b1${width} bei ${um}`,
+    /** @param ratio of the film, from the least to the most that it may be. */
+    hiding: {
+      hides: (ratio: string, um: string) =>
+        `deckt eine Karte bei ${um} (Kontrastverhältnis ${ratio})`,
+      "may hide": (ratio: string, um: string) =>
+        `deckt bei ${um} vielleicht eine Karte (Kontrastverhältnis ${ratio})`,
+      "does not hide": (ratio: string, um: string) =>
+        `deckt bei ${um} keine Karte (Kontrastverhältnis ${ratio})`,
+    },
     warning: (signal: string | null, metals: readonly string[]) =>
       signal === null && metals.length === 0
         ? "keine nötig"

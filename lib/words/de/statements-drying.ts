@@ -1,11 +1,10 @@
-import type { DrierRow, DrierMetal } from "../../drying/added-drier.ts";
+import type { DrierRow } from "../../drying/added-drier.ts";
 import type { DryingCause } from "../../drying/chemistry-drying.ts";
 import type { DryingClass } from "../../drying/drying-class.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../drying/statements.ts";
-import type { Oil } from "../../drying/oils.ts";
-import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import { ends } from "../../quantities/interval.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import { CHEMISTRY_NAMES, DRYING_WORDS, inGerman, METAL_NAMES, OIL_NAMES } from "./closed-sets.ts";
 import {
   bracketed,
@@ -47,6 +46,8 @@ const CHANGES: Readonly<Record<MediumChange, string>> = {
   yellowing: "die Vergilbung",
 };
 
+type Of<R extends DryingStatement["rule"]> = ValuesOf<DryingStatement, R>;
+
 /** Days to touch dry, layers, and the film with age. */
 export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "drying-class": ({ dryingClass, ...days }) =>
@@ -78,11 +79,11 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     `Wie viel von ${namesWithin(pigments)} darin ist, ist nicht aufgezeichnet: die Tage reichen von denen des schnelleren allein bis zu denen des langsameren (in Leinöl ${dayCount(daysInLinseed)}).`,
   "part-as-tried": (v) =>
     sentence(
-      `${pigmentShare(asPigment(v))}: allein in ${dayCount(v.daysAlone, "dative")} grifftrocken, wie hier erprobt`,
+      `${partShare(v)}: allein in ${dayCount(v.daysAlone, "dative")} grifftrocken, wie hier erprobt`,
     ),
   "part-by-the-rules": (v) =>
     sentence(
-      `${pigmentShare(asPigment(v))}: allein in ${dayCount(v.daysAlone, "dative")} grifftrocken, nach Faustregel`,
+      `${partShare(v)}: allein in ${dayCount(v.daysAlone, "dative")} grifftrocken, nach Faustregel`,
     ),
   "added-drier": (v) => sentence(`${drier(v)} ${ACTS[v.acts]}`),
   "carbon-takes-up-drier": (v) =>
@@ -177,15 +178,11 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     `${listed(metals.map((metal) => METAL_NAMES[metal]))} ${metals.length > 1 ? "trocknen" : "trocknet"} von der Oberfläche her, ohne einen Trockenstoff, der durchtrocknet: ein dicker Strich kann runzeln.`,
 };
 
-interface Days {
-  readonly touchDryDays: Quantity;
-}
-
 function classed({
   touchDryDays,
   filmThicknessUm,
   temperatureC,
-}: Days & { readonly filmThicknessUm: number; readonly temperatureC: number }): string {
+}: Omit<Of<"drying-class">, "dryingClass">): string {
   return `grifftrocken in ${dayCount(touchDryDays, "dative")} (Nassfilm von ${micrometres(filmThicknessUm)} bei ${degrees(temperatureC)})`;
 }
 
@@ -193,13 +190,7 @@ function dries(drying: DryingClass): string {
   return `Trocknung ${DRYING_WORDS[drying]}`;
 }
 
-function oilShare({
-  oil,
-  massFraction,
-}: {
-  readonly oil: Oil;
-  readonly massFraction: number;
-}): string {
+function oilShare({ oil, massFraction }: Of<"linseed-sets-the-days">): string {
   return `${OIL_NAMES[oil]}${shareOf(massFraction, "des Öls")}`;
 }
 
@@ -209,23 +200,14 @@ function shareOf(massFraction: number | undefined, whole: string): string {
     : "";
 }
 
-interface NamedShare {
-  readonly pigment: string;
-  readonly massFraction?: number;
-}
+type NamedShare = Pick<Acting, "pigment" | "massFraction">;
 
 function pigmentShare({ pigment, massFraction }: NamedShare): string {
   return `${within(pigment)}${shareOf(massFraction, "des Pigments")}`;
 }
 
-function asPigment({
-  part,
-  massFraction,
-}: {
-  readonly part: string;
-  readonly massFraction?: number;
-}): NamedShare {
-  return { pigment: part, ...(massFraction === undefined ? {} : { massFraction }) };
+function partShare({ part, ...share }: Of<"part-as-tried">): string {
+  return pigmentShare({ ...share, pigment: part });
 }
 
 function theWhite({ pigment, massFraction }: NamedShare): string {
@@ -235,15 +217,11 @@ function theWhite({ pigment, massFraction }: NamedShare): string {
   )}`;
 }
 
-function alone({ daysInLinseed }: { readonly daysInLinseed: Interval }): string {
+function alone({ daysInLinseed }: Pick<Acting, "daysInLinseed">): string {
   return `allein in Leinöl ${dayCount(daysInLinseed)}`;
 }
 
-interface Acting {
-  readonly cause: DryingCause;
-  readonly chemistry: string;
-  readonly daysInLinseed: Interval;
-}
+type Acting = Of<"pigment-speeds-drying" | "white-speeds-drying" | "pigment-slows-drying">;
 
 function speeds(subject: string, v: Acting): string {
   return sentence(
@@ -259,37 +237,15 @@ function takesNoPart(subject: string, v: Acting): string {
   return sentence(`${subject} ist an der Trocknung unbeteiligt (${alone(v)})`);
 }
 
-function drier({
-  metal,
-  percentOnOil,
-}: {
-  readonly metal: DrierMetal;
-  readonly percentOnOil: number;
-}): string {
+function drier({ metal, percentOnOil }: Of<"added-drier">): string {
   return `${METAL_NAMES[metal]}-Trockenstoff (${withUnit(significant(percentOnOil, 2), "%")} Metall auf Öl)`;
 }
 
-function film({
-  filmThicknessUm,
-  classFilmUm,
-  factor,
-}: {
-  readonly filmThicknessUm: number;
-  readonly classFilmUm: number;
-  readonly factor: Interval;
-}): string {
+function film({ filmThicknessUm, classFilmUm, factor }: Of<"thick-film-slows">): string {
   return `Ein Film von ${micrometres(filmThicknessUm)} statt ${micrometres(classFilmUm)}: ${timesTheDays(factor)}.`;
 }
 
-function room({
-  temperatureC,
-  classTemperatureC,
-  factor,
-}: {
-  readonly temperatureC: number;
-  readonly classTemperatureC: number;
-  readonly factor: Interval;
-}): string {
+function room({ temperatureC, classTemperatureC, factor }: Of<"cold-slows">): string {
   return `Bei ${degrees(temperatureC)} statt ${degrees(classTemperatureC)}: ${timesTheDays(factor)}.`;
 }
 
@@ -300,13 +256,7 @@ function trial({
   temperatureC,
   humidityPercent,
   toldBy,
-}: Days & {
-  readonly toldBy?: "others";
-  readonly throughDryDays?: Quantity;
-  readonly filmThicknessUm?: number;
-  readonly temperatureC?: number;
-  readonly humidityPercent?: number;
-}): string {
+}: Of<"trial-decides">): string {
   const through =
     throughDryDays === undefined
       ? ""
@@ -322,28 +272,19 @@ function trial({
   )}`;
 }
 
-function beside({
-  touchDryDays,
-  expectedDays,
-}: Days & { readonly expectedDays: Interval }): string {
+function beside({ touchDryDays, expectedDays }: Of<"trial-slower-than-expected">): string {
   return `grifftrocken in ${dayCount(touchDryDays, "dative")} gegen ${significant(expectedDays, 2)}`;
 }
 
-function oilOfFilm({ oilVolumeFraction }: { readonly oilVolumeFraction: Quantity }): string {
+function oilOfFilm({ oilVolumeFraction }: Of<"lean-film">): string {
   const judged = typeof oilVolumeFraction === "number" ? "" : ", nach der Mitte der Schätzung";
   return `${judged}: Öl ${percent(oilVolumeFraction)} des trockenen Films nach Volumen`;
 }
 
-function oils({
-  upperOil,
-  lowerOil,
-}: {
-  readonly upperOil: Quantity;
-  readonly lowerOil: Quantity;
-}): string {
+function oils({ upperOil, lowerOil }: Of<"fat-over-lean">): string {
   return `Öl ${percent(upperOil)} über ${percent(lowerOil)} nach Volumen`;
 }
 
-function over({ upper, lower }: { readonly upper: string; readonly lower: string }): string {
+function over({ upper, lower }: Of<"fat-over-lean">): string {
   return `${upper} über ${lower}`;
 }

@@ -1,7 +1,9 @@
 import type { PaintStatement } from "../../optics/statements.ts";
 import { TINT_RULES } from "../../optics/tints/tint-statement.ts";
+import { tintSentences } from "../tint-sentence.ts";
+import { waysApart, type Way } from "../tint-words.ts";
+import { TINT_WORDS } from "./tint-words.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { BOTH_FROM } from "../en/tint-sentence.ts";
 import { inGerman } from "./closed-sets.ts";
 import { GEOMETRY_NAMES } from "./geometry-names.ts";
 import {
@@ -14,13 +16,12 @@ import {
   significant,
   within,
 } from "./statements-phrases.ts";
-import { TINT_SENTENCES } from "./tint-sentence.ts";
 
 const KINDS = { pigment: "trockenes Pigment", paint: "Farbe" } as const;
 
 /** Colours in whites, strength, hiding, gloss, mulled against milled. */
 export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
-  ...TINT_SENTENCES,
+  ...tintSentences(TINT_WORDS),
   "no-tint-to-judge": (v) =>
     sentence(`was sie in ${within(v.white)} tut, lässt sich nicht sagen: ${whyNotJudged(v)}`),
   "differs-by-white": (v) =>
@@ -91,26 +92,20 @@ function comparedIn({ white }: { readonly white?: string }): string {
 }
 
 /** From the warmer white to the cooler: bluer, and redder or greener where that counts. */
-function apart({
-  aChange: a,
-  bChange: b,
-}: {
-  readonly aChange: number;
-  readonly bChange: number;
-}): string {
-  const ways = [
-    {
-      by: Math.abs(b),
-      text: `um ${decimals(Math.abs(b), 1)} in b* ${b <= 0 ? "blauer" : "gelber"}`,
-    },
-    {
-      by: Math.abs(a),
-      text: `um ${decimals(Math.abs(a), 1)} in a* ${a < 0 ? "grüner" : "röter"}`,
-    },
-  ].toSorted((one, other) => other.by - one.by);
-  const most = ways[0]?.by ?? 0;
-  return listed(ways.filter(({ by }) => by >= BOTH_FROM * most).map(({ text }) => text));
+function apart(changes: { readonly aChange: number; readonly bChange: number }): string {
+  return listed(
+    waysApart(changes).map(
+      ({ by, toward, axis }) => `um ${decimals(by, 1)} in ${axis} ${NEARER[toward]}`,
+    ),
+  );
 }
+
+const NEARER: Readonly<Record<Way["toward"], string>> = {
+  blue: "blauer",
+  yellow: "gelber",
+  green: "grüner",
+  red: "röter",
+};
 
 type NotJudged = {
   readonly wantedL?: number;

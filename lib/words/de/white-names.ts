@@ -2,8 +2,3 @@
 export function withoutWhite(name: string): string {
   return name.replace(/^(\S+) white$/i, "$1").replace(/^(\p{L}+)wei(?:ß|ss)$/iu, "$1-");
 }
-
-/** Whether a name is one word and "white", in either language. */
-export function isPlainWhite(name: string): boolean {
-  return withoutWhite(name) !== name;
-}

@@ -1,16 +1,14 @@
 import { CRITERIA, limitsText } from "./statements-lots.ts";
 import type { Standing } from "../../quantities/figure.ts";
+import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
-import { cardSentence } from "./card-sentence.ts";
-import { contributionName } from "./contribution-names.ts";
+import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { lowerFirst, PAGES } from "./pages.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
-import { combinedTintSentence } from "./tint-sentence.ts";
 import { dateWords, listed, within } from "./statements-phrases.ts";
 import { RULINGS } from "./statements.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
-import { tintsInWords } from "./tints-in-words.ts";
 
 /** What the weakest of the figures behind a figure is. */
 const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
@@ -69,10 +67,8 @@ export const ENGLISH: Words = {
     GHS09: "Environment",
   },
   date: dateWords,
-  tintSentence: combinedTintSentence,
-  cardSentence,
-  tintsInWords,
-  contribution: contributionName,
+  tints: TINT_WORDS,
+  contributions: CONTRIBUTION_WORDS,
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: COMPARISON_RULINGS,

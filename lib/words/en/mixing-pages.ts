@@ -134,8 +134,14 @@ export const MIXING_PAGES = {
     notKnown: "not known",
     days: (days: Interval) => dayCount(days),
     daysEstimate: "an estimate from its tubes",
-    contrast: (ratio: string, width: string, um: string) =>
-      `contrast ratio ${ratio} \u00b1${width} at ${um}`,
+    /** @param ratio of the film, from the least to the most that it may be. */
+    hiding: {
+      hides: (ratio: string, um: string) => `hides a chart at ${um} (contrast ratio ${ratio})`,
+      "may hide": (ratio: string, um: string) =>
+        `may hide a chart at ${um} (contrast ratio ${ratio})`,
+      "does not hide": (ratio: string, um: string) =>
+        `does not hide a chart at ${um} (contrast ratio ${ratio})`,
+    },
     warning: (signal: string | null, metals: readonly string[]) =>
       signal === null && metals.length === 0
         ? "none needed"

@@ -3,8 +3,8 @@ import type { DryingCause } from "../../drying/chemistry-drying.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../drying/statements.ts";
 import type { Oil } from "../../drying/oils.ts";
-import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import { ends } from "../../quantities/interval.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import {
   bracketed,
   dayCount,
@@ -20,7 +20,7 @@ import {
   within,
 } from "./statements-phrases.ts";
 
-const OILS: Readonly<Record<Oil, string>> = {
+export const OILS: Readonly<Record<Oil, string>> = {
   linseed: "linseed oil",
   walnut: "walnut oil",
   safflower: "safflower oil",
@@ -50,6 +50,8 @@ const CHANGES: Readonly<Record<MediumChange, string>> = {
   "fat over lean": "fat over lean",
   yellowing: "yellowing",
 };
+
+type Of<R extends DryingStatement["rule"]> = ValuesOf<DryingStatement, R>;
 
 /** Days to touch dry, layers, and the film with age. */
 export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
@@ -170,25 +172,15 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
 };
 
-interface Days {
-  readonly touchDryDays: Quantity;
-}
-
 function classed({
   touchDryDays,
   filmThicknessUm,
   temperatureC,
-}: Days & { readonly filmThicknessUm: number; readonly temperatureC: number }): string {
+}: Omit<Of<"drying-class">, "dryingClass">): string {
   return `touch dry in ${dayCount(touchDryDays)} (wet film of ${micrometres(filmThicknessUm)} at ${degrees(temperatureC)})`;
 }
 
-function oilShare({
-  oil,
-  massFraction,
-}: {
-  readonly oil: Oil;
-  readonly massFraction: number;
-}): string {
+function oilShare({ oil, massFraction }: Of<"linseed-sets-the-days">): string {
   return `${OILS[oil]}${shareOf(massFraction, "oil")}`;
 }
 
@@ -198,23 +190,14 @@ function shareOf(massFraction: number | undefined, whole: string): string {
     : "";
 }
 
-interface NamedShare {
-  readonly pigment: string;
-  readonly massFraction?: number;
-}
+type NamedShare = Pick<Acting, "pigment" | "massFraction">;
 
 function pigmentShare({ pigment, massFraction }: NamedShare): string {
   return `${within(pigment)}${shareOf(massFraction, "pigment")}`;
 }
 
-function partShare({
-  part,
-  massFraction,
-}: {
-  readonly part: string;
-  readonly massFraction?: number;
-}): string {
-  return pigmentShare({ pigment: part, ...(massFraction === undefined ? {} : { massFraction }) });
+function partShare({ part, ...share }: Of<"part-as-tried">): string {
+  return pigmentShare({ ...share, pigment: part });
 }
 
 function theWhite({ pigment, massFraction }: NamedShare): string {
@@ -224,15 +207,11 @@ function theWhite({ pigment, massFraction }: NamedShare): string {
   )}`;
 }
 
-function alone({ daysInLinseed }: { readonly daysInLinseed: Interval }): string {
+function alone({ daysInLinseed }: Pick<Acting, "daysInLinseed">): string {
   return `alone in linseed oil ${dayCount(daysInLinseed)}`;
 }
 
-interface Acting {
-  readonly cause: DryingCause;
-  readonly chemistry: string;
-  readonly daysInLinseed: Interval;
-}
+type Acting = Of<"pigment-speeds-drying" | "white-speeds-drying" | "pigment-slows-drying">;
 
 function speeds(subject: string, v: Acting): string {
   return sentence(
@@ -248,37 +227,15 @@ function takesNoPart(subject: string, v: Acting): string {
   return sentence(`${subject} takes no part in the drying (${alone(v)})`);
 }
 
-function drier({
-  metal,
-  percentOnOil,
-}: {
-  readonly metal: string;
-  readonly percentOnOil: number;
-}): string {
+function drier({ metal, percentOnOil }: Of<"added-drier">): string {
   return `${metal} drier (${withUnit(significant(percentOnOil, 2), "%")} metal on oil)`;
 }
 
-function film({
-  filmThicknessUm,
-  classFilmUm,
-  factor,
-}: {
-  readonly filmThicknessUm: number;
-  readonly classFilmUm: number;
-  readonly factor: Interval;
-}): string {
+function film({ filmThicknessUm, classFilmUm, factor }: Of<"thick-film-slows">): string {
   return `A film of ${micrometres(filmThicknessUm)} in place of ${micrometres(classFilmUm)}: ${timesTheDays(factor)}.`;
 }
 
-function room({
-  temperatureC,
-  classTemperatureC,
-  factor,
-}: {
-  readonly temperatureC: number;
-  readonly classTemperatureC: number;
-  readonly factor: Interval;
-}): string {
+function room({ temperatureC, classTemperatureC, factor }: Of<"cold-slows">): string {
   return `At ${degrees(temperatureC)} in place of ${degrees(classTemperatureC)}: ${timesTheDays(factor)}.`;
 }
 
@@ -289,13 +246,7 @@ function trial({
   temperatureC,
   humidityPercent,
   toldBy,
-}: Days & {
-  readonly toldBy?: "others";
-  readonly throughDryDays?: Quantity;
-  readonly filmThicknessUm?: number;
-  readonly temperatureC?: number;
-  readonly humidityPercent?: number;
-}): string {
+}: Of<"trial-decides">): string {
   const through =
     throughDryDays === undefined ? "" : `, through dry in ${dayCount(throughDryDays)}`;
   const whose = toldBy === undefined ? "the workshop's own trial" : "a trial as stated by others";
@@ -308,28 +259,19 @@ function trial({
   )}`;
 }
 
-function beside({
-  touchDryDays,
-  expectedDays,
-}: Days & { readonly expectedDays: Interval }): string {
+function beside({ touchDryDays, expectedDays }: Of<"trial-slower-than-expected">): string {
   return `touch dry in ${dayCount(touchDryDays)} against ${significant(expectedDays, 2)}`;
 }
 
-function oilOfFilm({ oilVolumeFraction }: { readonly oilVolumeFraction: Quantity }): string {
+function oilOfFilm({ oilVolumeFraction }: Of<"lean-film">): string {
   const judged = typeof oilVolumeFraction === "number" ? "" : ", by the middle of the estimate";
   return `${judged}: oil ${percent(oilVolumeFraction)} of the dry film by volume`;
 }
 
-function oils({
-  upperOil,
-  lowerOil,
-}: {
-  readonly upperOil: Quantity;
-  readonly lowerOil: Quantity;
-}): string {
+function oils({ upperOil, lowerOil }: Of<"fat-over-lean">): string {
   return `oil ${percent(upperOil)} over ${percent(lowerOil)} by volume`;
 }
 
-function over({ upper, lower }: { readonly upper: string; readonly lower: string }): string {
+function over({ upper, lower }: Of<"fat-over-lean">): string {
   return `${upper} over ${lower}`;
 }

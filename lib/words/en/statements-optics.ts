@@ -1,7 +1,9 @@
 import type { PaintStatement } from "../../optics/statements.ts";
 import { TINT_RULES } from "../../optics/tints/tint-statement.ts";
+import { tintSentences } from "../tint-sentence.ts";
+import { waysApart, type Way } from "../tint-words.ts";
+import { TINT_WORDS } from "./tint-words.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { BOTH_FROM, TINT_SENTENCES } from "./tint-sentence.ts";
 import {
   decimals,
   listed,
@@ -17,7 +19,7 @@ const KINDS = { pigment: "dry pigment", paint: "paint" } as const;
 
 /** Colours in whites, strength, hiding, gloss, mulled against milled. */
 export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
-  ...TINT_SENTENCES,
+  ...tintSentences(TINT_WORDS),
   "no-tint-to-judge": (v) =>
     sentence(`we cannot say what it does in ${within(v.white)}: ${whyNotJudged(v)}`),
   "differs-by-white": (v) =>
@@ -84,26 +86,20 @@ function comparedIn({ white }: { readonly white?: string }): string {
 }
 
 /** From the warmer white to the cooler: bluer, and redder or greener where that counts. */
-function apart({
-  aChange: a,
-  bChange: b,
-}: {
-  readonly aChange: number;
-  readonly bChange: number;
-}): string {
-  const ways = [
-    {
-      by: Math.abs(b),
-      text: `${b <= 0 ? "bluer" : "yellower"} by ${decimals(Math.abs(b), 1)} of b*`,
-    },
-    {
-      by: Math.abs(a),
-      text: `${a < 0 ? "greener" : "redder"} by ${decimals(Math.abs(a), 1)} of a*`,
-    },
-  ].toSorted((one, other) => other.by - one.by);
-  const most = ways[0]?.by ?? 0;
-  return listed(ways.filter(({ by }) => by >= BOTH_FROM * most).map(({ text }) => text));
+function apart(changes: { readonly aChange: number; readonly bChange: number }): string {
+  return listed(
+    waysApart(changes).map(
+      ({ by, toward, axis }) => `${NEARER[toward]} by ${decimals(by, 1)} of ${axis}`,
+    ),
+  );
 }
+
+const NEARER: Readonly<Record<Way["toward"], string>> = {
+  blue: "bluer",
+  yellow: "yellower",
+  green: "greener",
+  red: "redder",
+};
 
 type NotJudged = {
   readonly wantedL?: number;

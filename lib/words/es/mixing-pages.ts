@@ -138,7 +138,12 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     notKnown: "no se sabe",
     days: (days) => dayCount(days),
     daysEstimate: "estimado por sus tubos",
-    contrast: (ratio, width, um) => `relación de contraste ${ratio} \u00b1${width} a ${um}`,
+    /** @param ratio of the film, from the least to the most that it may be. */
+    hiding: {
+      hides: (ratio, um) => `cubre una carta a ${um} (relación de contraste ${ratio})`,
+      "may hide": (ratio, um) => `quizá cubra una carta a ${um} (relación de contraste ${ratio})`,
+      "does not hide": (ratio, um) => `no cubre una carta a ${um} (relación de contraste ${ratio})`,
+    },
     warning: (signal, metals) =>
       signal === null && metals.length === 0
         ? "no hace falta"

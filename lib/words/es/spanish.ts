@@ -6,11 +6,11 @@ import { methodText } from "../method-text.ts";
 import { CRITERIA, limitsText } from "./statements-lots.ts";
 import { lowerFirst } from "../letter-case.ts";
 import type { Standing } from "../../quantities/figure.ts";
+import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { absence } from "./absence.ts";
 import { BOUNDS } from "./bounds.ts";
-import { cardSentence } from "./card-sentence.ts";
-import { contributionName } from "./contribution-names.ts";
+import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { PICTOGRAMS, SIGNAL_WORDS } from "./label-words.ts";
 import { PAGES } from "./pages.ts";
@@ -18,8 +18,6 @@ import { ABOUT, dateWords, listed, within } from "./phrases.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { RULINGS } from "./statements.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
-import { combinedTintSentence } from "./tint-sentence.ts";
-import { tintsInWords } from "./tints-in-words.ts";
 
 /** What the weakest of the figures behind a figure is. */
 const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
@@ -65,10 +63,8 @@ export const SPANISH: Words = {
   signalWords: SIGNAL_WORDS,
   pictograms: PICTOGRAMS,
   date: dateWords,
-  tintSentence: combinedTintSentence,
-  cardSentence,
-  tintsInWords,
-  contribution: contributionName,
+  tints: TINT_WORDS,
+  contributions: CONTRIBUTION_WORDS,
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: COMPARISON_RULINGS,

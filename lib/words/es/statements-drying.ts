@@ -1,10 +1,8 @@
-import type { DrierMetal, DrierRow } from "../../drying/added-drier.ts";
-import type { DryingCause } from "../../drying/chemistry-drying.ts";
+import type { DrierRow } from "../../drying/added-drier.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../drying/statements.ts";
-import type { Oil } from "../../drying/oils.ts";
-import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import { ends } from "../../quantities/interval.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import {
   CHEMISTRIES,
   DRIER_METALS,
@@ -45,6 +43,8 @@ const CHANGES: Readonly<Record<MediumChange, string>> = {
   "fat over lean": "a la regla de graso sobre magro",
   yellowing: "al amarilleo",
 };
+
+type Of<R extends DryingStatement["rule"]> = ValuesOf<DryingStatement, R>;
 
 /** Days to touch dry, layers, and the film with age. */
 export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
@@ -181,25 +181,15 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
 };
 
-interface Days {
-  readonly touchDryDays: Quantity;
-}
-
 function classed({
   touchDryDays,
   filmThicknessUm,
   temperatureC,
-}: Days & { readonly filmThicknessUm: number; readonly temperatureC: number }): string {
+}: Omit<Of<"drying-class">, "dryingClass">): string {
   return `seco al tacto en ${dayCount(touchDryDays)} (película húmeda de ${micrometres(filmThicknessUm)} a ${degrees(temperatureC)})`;
 }
 
-function oilShare({
-  oil,
-  massFraction,
-}: {
-  readonly oil: Oil;
-  readonly massFraction: number;
-}): string {
+function oilShare({ oil, massFraction }: Of<"linseed-sets-the-days">): string {
   return `${OILS[oil]}${shareOf(massFraction, "del aceite")}`;
 }
 
@@ -209,23 +199,14 @@ function shareOf(massFraction: number | undefined, whole: string): string {
     : "";
 }
 
-interface NamedShare {
-  readonly pigment: string;
-  readonly massFraction?: number;
-}
+type NamedShare = Pick<Acting, "pigment" | "massFraction">;
 
 function pigmentShare({ pigment, massFraction }: NamedShare): string {
   return `${within(pigment)}${shareOf(massFraction, "del pigmento")}`;
 }
 
-function partShare({
-  part,
-  massFraction,
-}: {
-  readonly part: string;
-  readonly massFraction?: number;
-}): string {
-  return pigmentShare({ pigment: part, ...(massFraction === undefined ? {} : { massFraction }) });
+function partShare({ part, ...share }: Of<"part-as-tried">): string {
+  return pigmentShare({ ...share, pigment: part });
 }
 
 function theWhite({ pigment, massFraction }: NamedShare): string {
@@ -235,15 +216,11 @@ function theWhite({ pigment, massFraction }: NamedShare): string {
   )}`;
 }
 
-function alone({ daysInLinseed }: { readonly daysInLinseed: Interval }): string {
+function alone({ daysInLinseed }: Pick<Acting, "daysInLinseed">): string {
   return `solo en aceite de linaza ${dayCount(daysInLinseed)}`;
 }
 
-interface Acting {
-  readonly cause: DryingCause;
-  readonly chemistry: string;
-  readonly daysInLinseed: Interval;
-}
+type Acting = Of<"pigment-speeds-drying" | "white-speeds-drying" | "pigment-slows-drying">;
 
 function speeds(subject: string, v: Acting): string {
   return sentence(
@@ -259,37 +236,15 @@ function takesNoPart(subject: string, v: Acting): string {
   return sentence(`${subject} no interviene en el secado (${alone(v)})`);
 }
 
-function drier({
-  metal,
-  percentOnOil,
-}: {
-  readonly metal: DrierMetal;
-  readonly percentOnOil: number;
-}): string {
+function drier({ metal, percentOnOil }: Of<"added-drier">): string {
   return `el secante de ${DRIER_METALS[metal]} (${withUnit(significant(percentOnOil, 2), "%")} de metal sobre el aceite)`;
 }
 
-function film({
-  filmThicknessUm,
-  classFilmUm,
-  factor,
-}: {
-  readonly filmThicknessUm: number;
-  readonly classFilmUm: number;
-  readonly factor: Interval;
-}): string {
+function film({ filmThicknessUm, classFilmUm, factor }: Of<"thick-film-slows">): string {
   return `Una película de ${micrometres(filmThicknessUm)} en lugar de ${micrometres(classFilmUm)}: ${timesTheDays(factor)}.`;
 }
 
-function room({
-  temperatureC,
-  classTemperatureC,
-  factor,
-}: {
-  readonly temperatureC: number;
-  readonly classTemperatureC: number;
-  readonly factor: Interval;
-}): string {
+function room({ temperatureC, classTemperatureC, factor }: Of<"cold-slows">): string {
   return `A ${degrees(temperatureC)} en lugar de ${degrees(classTemperatureC)}: ${timesTheDays(factor)}.`;
 }
 
@@ -300,13 +255,7 @@ function trial({
   temperatureC,
   humidityPercent,
   toldBy,
-}: Days & {
-  readonly toldBy?: "others";
-  readonly throughDryDays?: Quantity;
-  readonly filmThicknessUm?: number;
-  readonly temperatureC?: number;
-  readonly humidityPercent?: number;
-}): string {
+}: Of<"trial-decides">): string {
   const through =
     throughDryDays === undefined ? "" : `, seco en profundidad en ${dayCount(throughDryDays)}`;
   const whose = toldBy === undefined ? "ensayo del taller" : "ensayo según otros";
@@ -319,28 +268,19 @@ function trial({
   )}`;
 }
 
-function beside({
-  touchDryDays,
-  expectedDays,
-}: Days & { readonly expectedDays: Interval }): string {
+function beside({ touchDryDays, expectedDays }: Of<"trial-slower-than-expected">): string {
   return `seco al tacto en ${dayCount(touchDryDays)} frente a ${significant(expectedDays, 2)}`;
 }
 
-function oilOfFilm({ oilVolumeFraction }: { readonly oilVolumeFraction: Quantity }): string {
+function oilOfFilm({ oilVolumeFraction }: Of<"lean-film">): string {
   const judged = typeof oilVolumeFraction === "number" ? "" : ", por el medio de la estimación";
   return `${judged}: aceite ${percent(oilVolumeFraction)} de la película seca en volumen`;
 }
 
-function oils({
-  upperOil,
-  lowerOil,
-}: {
-  readonly upperOil: Quantity;
-  readonly lowerOil: Quantity;
-}): string {
+function oils({ upperOil, lowerOil }: Of<"fat-over-lean">): string {
   return `aceite ${percent(upperOil)} sobre ${percent(lowerOil)} en volumen`;
 }
 
-function over({ upper, lower }: { readonly upper: string; readonly lower: string }): string {
+function over({ upper, lower }: Of<"fat-over-lean">): string {
   return `${upper} sobre ${lower}`;
 }

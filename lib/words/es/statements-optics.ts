@@ -1,7 +1,9 @@
 import type { PaintStatement } from "../../optics/statements.ts";
 import { TINT_RULES } from "../../optics/tints/tint-statement.ts";
+import { tintSentences } from "../tint-sentence.ts";
+import { waysApart, type Way } from "../tint-words.ts";
+import { TINT_WORDS } from "./tint-words.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { BOTH_FROM } from "../en/tint-sentence.ts";
 import { GEOMETRIES, wordOf } from "./closed-words.ts";
 import {
   decimals,
@@ -13,13 +15,12 @@ import {
   significant,
   within,
 } from "./phrases.ts";
-import { TINT_SENTENCES } from "./tint-sentence.ts";
 
 const KINDS = { pigment: "como pigmento seco", paint: "como pintura" } as const;
 
 /** Colours in whites, strength, hiding, gloss, mulled against milled. */
 export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
-  ...TINT_SENTENCES,
+  ...tintSentences(TINT_WORDS),
   "no-tint-to-judge": (v) =>
     sentence(`no podemos decir qué hace en ${within(v.white)}: ${whyNotJudged(v)}`),
   "differs-by-white": (v) =>
@@ -86,26 +87,20 @@ function comparedIn({ white }: { readonly white?: string }): string {
 }
 
 /** From the warmer white to the cooler: bluer, and redder or greener where that counts. */
-function apart({
-  aChange: a,
-  bChange: b,
-}: {
-  readonly aChange: number;
-  readonly bChange: number;
-}): string {
-  const ways = [
-    {
-      by: Math.abs(b),
-      text: `más ${b <= 0 ? "azul" : "amarillo"} en ${decimals(Math.abs(b), 1)} de b*`,
-    },
-    {
-      by: Math.abs(a),
-      text: `más ${a < 0 ? "verde" : "rojo"} en ${decimals(Math.abs(a), 1)} de a*`,
-    },
-  ].toSorted((one, other) => other.by - one.by);
-  const most = ways[0]?.by ?? 0;
-  return listed(ways.filter(({ by }) => by >= BOTH_FROM * most).map(({ text }) => text));
+function apart(changes: { readonly aChange: number; readonly bChange: number }): string {
+  return listed(
+    waysApart(changes).map(
+      ({ by, toward, axis }) => `más ${NEARER[toward]} en ${decimals(by, 1)} de ${axis}`,
+    ),
+  );
 }
+
+const NEARER: Readonly<Record<Way["toward"], string>> = {
+  blue: "azul",
+  yellow: "amarillo",
+  green: "verde",
+  red: "rojo",
+};
 
 type NotJudged = {
   readonly wantedL?: number;

@@ -139,7 +139,14 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     notKnown: "inconnu",
     days: (days) => dayCount(days),
     daysEstimate: "estimé d’après ses tubes",
-    contrast: (ratio, width, um) => `rapport de contraste ${ratio} \u00b1${width} à ${um}`,
+    /** @param ratio of the film, from the least to the most that it may be. */
+    hiding: {
+      hides: (ratio, um) => `couvre une carte à ${um} (rapport de contraste ${ratio})`,
+      "may hide": (ratio, um) =>
+        `couvre peut-être une carte à ${um} (rapport de contraste ${ratio})`,
+      "does not hide": (ratio, um) =>
+        `ne couvre pas une carte à ${um} (rapport de contraste ${ratio})`,
+    },
     warning: (signal, metals) =>
       signal === null && metals.length === 0
         ? "aucun nécessaire"

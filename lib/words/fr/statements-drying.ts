@@ -1,10 +1,8 @@
-import type { DrierMetal, DrierRow } from "../../drying/added-drier.ts";
-import type { DryingCause } from "../../drying/chemistry-drying.ts";
+import type { DrierRow } from "../../drying/added-drier.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../drying/statements.ts";
-import type { Oil } from "../../drying/oils.ts";
-import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import { ends } from "../../quantities/interval.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import {
   CHEMISTRIES,
   DRIER_METALS,
@@ -46,6 +44,8 @@ const CHANGES: Readonly<Record<MediumChange, string>> = {
   "fat over lean": "à la règle du gras sur maigre",
   yellowing: "au jaunissement",
 };
+
+type Of<R extends DryingStatement["rule"]> = ValuesOf<DryingStatement, R>;
 
 /** Days to touch dry, layers, and the film with age. */
 export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
@@ -188,25 +188,15 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
 };
 
-interface Days {
-  readonly touchDryDays: Quantity;
-}
-
 function classed({
   touchDryDays,
   filmThicknessUm,
   temperatureC,
-}: Days & { readonly filmThicknessUm: number; readonly temperatureC: number }): string {
+}: Omit<Of<"drying-class">, "dryingClass">): string {
   return `sec au toucher en ${dayCount(touchDryDays)} (film humide de ${micrometres(filmThicknessUm)} à ${degrees(temperatureC)})`;
 }
 
-function oilShare({
-  oil,
-  massFraction,
-}: {
-  readonly oil: Oil;
-  readonly massFraction: number;
-}): string {
+function oilShare({ oil, massFraction }: Of<"linseed-sets-the-days">): string {
   return `${OILS[oil]}${shareOf(massFraction, "de l’huile")}`;
 }
 
@@ -216,23 +206,14 @@ function shareOf(massFraction: number | undefined, whole: string): string {
     : "";
 }
 
-interface NamedShare {
-  readonly pigment: string;
-  readonly massFraction?: number;
-}
+type NamedShare = Pick<Acting, "pigment" | "massFraction">;
 
 function pigmentShare({ pigment, massFraction }: NamedShare): string {
   return `${within(pigment)}${shareOf(massFraction, "du pigment")}`;
 }
 
-function partShare({
-  part,
-  massFraction,
-}: {
-  readonly part: string;
-  readonly massFraction?: number;
-}): string {
-  return pigmentShare({ pigment: part, ...(massFraction === undefined ? {} : { massFraction }) });
+function partShare({ part, ...share }: Of<"part-as-tried">): string {
+  return pigmentShare({ ...share, pigment: part });
 }
 
 function theWhite({ pigment, massFraction }: NamedShare): string {
@@ -242,15 +223,11 @@ function theWhite({ pigment, massFraction }: NamedShare): string {
   )}`;
 }
 
-function alone({ daysInLinseed }: { readonly daysInLinseed: Interval }): string {
+function alone({ daysInLinseed }: Pick<Acting, "daysInLinseed">): string {
   return `seul dans l’huile de lin ${dayCount(daysInLinseed)}`;
 }
 
-interface Acting {
-  readonly cause: DryingCause;
-  readonly chemistry: string;
-  readonly daysInLinseed: Interval;
-}
+type Acting = Of<"pigment-speeds-drying" | "white-speeds-drying" | "pigment-slows-drying">;
 
 function speeds(subject: string, v: Acting): string {
   return sentence(
@@ -271,37 +248,15 @@ function takesNoPart(subject: string, v: Acting): string {
   return sentence(`${subject} n’intervient pas dans le séchage (${alone(v)})`);
 }
 
-function drier({
-  metal,
-  percentOnOil,
-}: {
-  readonly metal: DrierMetal;
-  readonly percentOnOil: number;
-}): string {
+function drier({ metal, percentOnOil }: Of<"added-drier">): string {
   return `le siccatif au ${DRIER_METALS[metal]} (${withUnit(significant(percentOnOil, 2), "%")} de métal sur l’huile)`;
 }
 
-function film({
-  filmThicknessUm,
-  classFilmUm,
-  factor,
-}: {
-  readonly filmThicknessUm: number;
-  readonly classFilmUm: number;
-  readonly factor: Interval;
-}): string {
+function film({ filmThicknessUm, classFilmUm, factor }: Of<"thick-film-slows">): string {
   return `Un film de ${micrometres(filmThicknessUm)} au lieu de ${micrometres(classFilmUm)}\u202f: ${timesTheDays(factor)}.`;
 }
 
-function room({
-  temperatureC,
-  classTemperatureC,
-  factor,
-}: {
-  readonly temperatureC: number;
-  readonly classTemperatureC: number;
-  readonly factor: Interval;
-}): string {
+function room({ temperatureC, classTemperatureC, factor }: Of<"cold-slows">): string {
   return `À ${degrees(temperatureC)} au lieu de ${degrees(classTemperatureC)}\u202f: ${timesTheDays(factor)}.`;
 }
 
@@ -312,13 +267,7 @@ function trial({
   temperatureC,
   humidityPercent,
   toldBy,
-}: Days & {
-  readonly toldBy?: "others";
-  readonly throughDryDays?: Quantity;
-  readonly filmThicknessUm?: number;
-  readonly temperatureC?: number;
-  readonly humidityPercent?: number;
-}): string {
+}: Of<"trial-decides">): string {
   const through = throughDryDays === undefined ? "" : `, sec à cœur en ${dayCount(throughDryDays)}`;
   const whose = toldBy === undefined ? "essai de l’atelier" : "essai rapporté par d’autres";
   return `${whose}\u202f: sec au toucher en ${dayCount(touchDryDays)}${through}${bracketed(
@@ -330,28 +279,19 @@ function trial({
   )}`;
 }
 
-function beside({
-  touchDryDays,
-  expectedDays,
-}: Days & { readonly expectedDays: Interval }): string {
+function beside({ touchDryDays, expectedDays }: Of<"trial-slower-than-expected">): string {
   return `sec au toucher en ${dayCount(touchDryDays)} contre ${significant(expectedDays, 2)}`;
 }
 
-function oilOfFilm({ oilVolumeFraction }: { readonly oilVolumeFraction: Quantity }): string {
+function oilOfFilm({ oilVolumeFraction }: Of<"lean-film">): string {
   const judged = typeof oilVolumeFraction === "number" ? "" : ", au milieu de l’estimation";
   return `${judged}\u202f: huile ${percent(oilVolumeFraction)} du film sec en volume`;
 }
 
-function oils({
-  upperOil,
-  lowerOil,
-}: {
-  readonly upperOil: Quantity;
-  readonly lowerOil: Quantity;
-}): string {
+function oils({ upperOil, lowerOil }: Of<"fat-over-lean">): string {
   return `huile ${percent(upperOil)} sur ${percent(lowerOil)} en volume`;
 }
 
-function over({ upper, lower }: { readonly upper: string; readonly lower: string }): string {
+function over({ upper, lower }: Of<"fat-over-lean">): string {
   return `${upper} sur ${lower}`;
 }

@@ -1,7 +1,9 @@
 import type { PaintStatement } from "../../optics/statements.ts";
 import { TINT_RULES } from "../../optics/tints/tint-statement.ts";
+import { tintSentences } from "../tint-sentence.ts";
+import { waysApart, type Way } from "../tint-words.ts";
+import { TINT_WORDS } from "./tint-words.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { BOTH_FROM } from "../en/tint-sentence.ts";
 import { GEOMETRIES, wordOf } from "./closed-words.ts";
 import {
   decimals,
@@ -14,13 +16,12 @@ import {
   significant,
   within,
 } from "./phrases.ts";
-import { TINT_SENTENCES } from "./tint-sentence.ts";
 
 const KINDS = { pigment: "en pigment sec", paint: "en peinture" } as const;
 
 /** Colours in whites, strength, hiding, gloss, mulled against milled. */
 export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
-  ...TINT_SENTENCES,
+  ...tintSentences(TINT_WORDS),
   "no-tint-to-judge": (v) =>
     sentence(
       `nous ne pouvons dire ce qu’elle fait dans ${within(v.white)}\u202f: ${whyNotJudged(v)}`,
@@ -89,26 +90,20 @@ function comparedIn({ white }: { readonly white?: string }): string {
 }
 
 /** From the warmer white to the cooler: bluer, and redder or greener where that counts. */
-function apart({
-  aChange: a,
-  bChange: b,
-}: {
-  readonly aChange: number;
-  readonly bChange: number;
-}): string {
-  const ways = [
-    {
-      by: Math.abs(b),
-      text: `plus ${b <= 0 ? "bleue" : "jaune"} de ${decimals(Math.abs(b), 1)} en b*`,
-    },
-    {
-      by: Math.abs(a),
-      text: `plus ${a < 0 ? "verte" : "rouge"} de ${decimals(Math.abs(a), 1)} en a*`,
-    },
-  ].toSorted((one, other) => other.by - one.by);
-  const most = ways[0]?.by ?? 0;
-  return listed(ways.filter(({ by }) => by >= BOTH_FROM * most).map(({ text }) => text));
+function apart(changes: { readonly aChange: number; readonly bChange: number }): string {
+  return listed(
+    waysApart(changes).map(
+      ({ by, toward, axis }) => `plus ${NEARER[toward]} de ${decimals(by, 1)} en ${axis}`,
+    ),
+  );
 }
+
+const NEARER: Readonly<Record<Way["toward"], string>> = {
+  blue: "bleue",
+  yellow: "jaune",
+  green: "verte",
+  red: "rouge",
+};
 
 type NotJudged = {
   readonly wantedL?: number;

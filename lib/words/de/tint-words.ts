@@ -1,0 +1,77 @@
+/** What a colour does in a white, and how sentences of whites are joined. */
+import type { HueWord } from "../../optics/tints/hue-word.ts";
+import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import type { JudgedColour, TintWords } from "../tint-words.ts";
+import { HUE_NOUNS, HUES } from "./closed-sets.ts";
+import { decimals, listed } from "./statements-phrases.ts";
+import { withoutWhite } from "./white-names.ts";
+/** What a colour does in a white, without saying which. */
+const PHRASES: WordingsOf<JudgedTintStatement> = {
+  "stays-near-neutral": () => "bleibt nahezu neutral",
+  leans: (v) => `neigt zu ${HUE_NOUNS[v.hue]}`,
+  "turns-clearly": (v) => `wird deutlich ${HUES[v.hue]}`,
+  "turns-strongly": (v) => `wird stark ${HUES[v.hue]}`,
+  "gains-chroma": (v) =>
+    v.turn === "no-hue-to-compare"
+      ? `gewinnt Chroma und wird ${HUES[v.hue]}`
+      : `gewinnt Chroma${turn(v)}`,
+  "keeps-chroma": (v) =>
+    v.turn === "keeps-hue" ? "behält Chroma und Buntton" : `behält ihr Chroma${turn(v)}`,
+  "loses-chroma": (v) => `verliert Chroma${turn(v)}`,
+};
+
+/** The same in words alone. */
+const IN_WORDS: WordingsOf<JudgedTintStatement> = {
+  "stays-near-neutral": () => "neutral",
+  leans: (v) => `etwas ${HUES[v.hue]}`,
+  "turns-clearly": (v) => `deutlich ${HUES[v.hue]}`,
+  "turns-strongly": (v) => `stark ${HUES[v.hue]}`,
+  "gains-chroma": (v) => `leuchtender${turned(v)}`,
+  "keeps-chroma": (v) =>
+    v.turn === "keeps-hue"
+      ? "rein"
+      : v.toward === undefined
+        ? "ebenso leuchtend"
+        : `nach ${HUE_NOUNS[v.toward]} gewendet`,
+  "loses-chroma": (v) => `stumpfer${turned(v)}`,
+};
+
+function turned({ toward }: { readonly toward?: HueWord }): string {
+  return toward === undefined ? "" : ` und nach ${HUE_NOUNS[toward]}`;
+}
+
+/** Of a grey its hue says it all; the rest is told as on a sheet. */
+const ON_CARDS: WordingsOf<JudgedTintStatement> = {
+  ...PHRASES,
+  "stays-near-neutral": () => "nahezu neutral",
+  "turns-clearly": (v) => `deutlich ${HUES[v.hue]}`,
+  "turns-strongly": (v) => `stark ${HUES[v.hue]}`,
+};
+
+export const TINT_WORDS: TintWords = {
+  phrases: PHRASES,
+  inWords: IN_WORDS,
+  onCards: ON_CARDS,
+  bases: {
+    measured: "",
+    predicted: "vorhergesagt",
+    interpolated: "zwischen zwei Aufhellungen",
+  },
+  in: "in",
+  at: "bei",
+  to: "auf",
+  semicolon: "; ",
+  notTried: "Noch in keinem Weiß erprobt.",
+  othersBelow: "weitere Weiß unten",
+  lengthMax: 180,
+  listed,
+  decimals,
+  shortWhite: withoutWhite,
+};
+
+function turn({ turn: kind, toward }: JudgedColour): string {
+  if (kind === "no-hue-to-compare") return "";
+  if (kind === "keeps-hue") return " und behält den Buntton";
+  return ` und wendet sich${toward === undefined ? "" : ` nach ${HUE_NOUNS[toward]}`}`;
+}

@@ -1,0 +1,77 @@
+/** What a colour does in a white, and how sentences of whites are joined. */
+import type { HueWord } from "../../optics/tints/hue-word.ts";
+import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import type { JudgedColour, TintWords } from "../tint-words.ts";
+import { HUES, TOWARD } from "./closed-words.ts";
+import { decimals, listed } from "./phrases.ts";
+
+/** What a colour does in a white, without saying which. */
+const PHRASES: WordingsOf<JudgedTintStatement> = {
+  "stays-near-neutral": () => "reste près du neutre",
+  leans: (v) => `tire ${TOWARD[v.hue]}`,
+  "turns-clearly": (v) => `tourne nettement ${TOWARD[v.hue]}`,
+  "turns-strongly": (v) => `tourne fortement ${TOWARD[v.hue]}`,
+  "gains-chroma": (v) =>
+    v.turn === "no-hue-to-compare"
+      ? `gagne en chroma et tourne ${TOWARD[v.hue]}`
+      : `gagne en chroma${turn(v)}`,
+  "keeps-chroma": (v) =>
+    v.turn === "keeps-hue" ? "garde chroma et teinte" : `garde son chroma${turn(v)}`,
+  "loses-chroma": (v) => `perd en chroma${turn(v)}`,
+};
+
+/** The same in words alone. */
+const IN_WORDS: WordingsOf<JudgedTintStatement> = {
+  "stays-near-neutral": () => "neutre",
+  leans: (v) => `légèrement ${HUES[v.hue]}`,
+  "turns-clearly": (v) => `nettement ${HUES[v.hue]}`,
+  "turns-strongly": (v) => `fortement ${HUES[v.hue]}`,
+  "gains-chroma": (v) => `plus vif${turned(v)}`,
+  "keeps-chroma": (v) =>
+    v.turn === "keeps-hue"
+      ? "franc"
+      : v.toward === undefined
+        ? "aussi vif"
+        : `tirant ${TOWARD[v.toward]}`,
+  "loses-chroma": (v) => `plus terne${turned(v)}`,
+};
+
+function turned({ toward }: { readonly toward?: HueWord }): string {
+  return toward === undefined ? "" : ` et tirant ${TOWARD[toward]}`;
+}
+
+/** Of a grey its hue says it all; the rest is told as on a sheet. */
+const ON_CARDS: WordingsOf<JudgedTintStatement> = {
+  ...PHRASES,
+  "stays-near-neutral": () => "presque neutre",
+  "turns-clearly": (v) => `nettement ${HUES[v.hue]}`,
+  "turns-strongly": (v) => `fortement ${HUES[v.hue]}`,
+};
+
+export const TINT_WORDS: TintWords = {
+  phrases: PHRASES,
+  inWords: IN_WORDS,
+  onCards: ON_CARDS,
+  bases: {
+    measured: "",
+    predicted: "prévu",
+    interpolated: "entre deux dégradés",
+  },
+  in: "dans",
+  at: "à",
+  to: "à",
+  semicolon: "\u202f; ",
+  notTried: "Pas encore essayé dans le blanc.",
+  othersBelow: "autres blancs plus bas",
+  lengthMax: 200,
+  listed,
+  decimals,
+  shortWhite: (name) => name,
+};
+
+function turn({ turn: kind, toward }: JudgedColour): string {
+  if (kind === "no-hue-to-compare") return "";
+  if (kind === "keeps-hue") return " et garde sa teinte";
+  return ` et tourne${toward === undefined ? "" : ` ${TOWARD[toward]}`}`;
+}
