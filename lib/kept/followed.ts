@@ -101,7 +101,7 @@ function followedKeys(
   name: string,
 ): object {
   const known = new Map<string, unknown>();
-  return new Proxy({} as object, {
+  return new Proxy({}, {
     get: (_, key) => {
       if (Object.hasOwn(sooner, key)) return Reflect.get(sooner, key) as unknown;
       const own: unknown = Reflect.get(load(), key);

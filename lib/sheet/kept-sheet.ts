@@ -107,7 +107,7 @@ function figureHash(figure: Figure): string {
   const inputs = inputsOf(figure).map((input) =>
     isFigure(input) ? `figure ${figureHash(input)}` : JSON.stringify(input),
   );
-  const hash = textHash([plainText(figure), JSON.stringify(placeOf(figure)) ?? "", ...inputs]);
+  const hash = textHash([plainText(figure), partText(placeOf(figure)), ...inputs]);
   FIGURES.set(figure, hash);
   return hash;
 }
