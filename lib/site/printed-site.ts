@@ -142,16 +142,16 @@ function printedCards(
   before: PreviousPapers,
 ): Paper[] {
   const { workshop } = context.records;
-  return laidOut().sizes.flatMap(({ size, laid }): Paper[] => {
+  return laidOut().sizes.flatMap(({ size, count, marks, laid }): Paper[] => {
     const path = `${cardsFolder(size, context)}cards.pdf`;
-    if (laid.length === 0) return [];
-    const key = cardsKey(laid, size, context, program);
+    if (count === 0) return [];
+    const key = cardsKey(marks, size, context, program);
     return [
       kept(path, key, before) ??
         made(
           path,
           key,
-          cardsPdf(laid, size, {
+          cardsPdf(laid(), size, {
             workshop: workshop.name,
             date: context.date,
             words: context.words,

@@ -165,7 +165,8 @@ function following(
     ["records", records],
     ["fits", fits],
   ]);
-  const told = (name: string): PartsOfRoot | undefined => partsTold.get(name.split("/", 1)[0] ?? "");
+  const told = (name: string): PartsOfRoot | undefined =>
+    partsTold.get(name.split("/", 1)[0] ?? "");
   const hashes = partHashes(cache, language, {
     part: (name) => told(name)?.part(name),
     identity: (owner) => told(owner)?.identity?.(owner),
@@ -324,7 +325,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     get cards() {
       return cards();
     },
-    laidOut: readWhenAsked(() => laidOutCards(cards(), context)),
+    laidOut: readWhenAsked(() => laidOutCards(cards, context)),
     cache: worked.cache,
     steps,
     partsTold,
