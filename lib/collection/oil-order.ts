@@ -1,7 +1,15 @@
-import { massAndVolumeRuling, type OilRatioStatement } from "../formulation/oil-by-volume.ts";
+import {
+  ALIKE_BY_VOLUME,
+  massAndVolumeRuling,
+  oilGPer100cm3,
+  type OilRatioStatement,
+} from "../formulation/oil-by-volume.ts";
+import { certain } from "../quantities/at.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { firstInWindow } from "./first-in-window.ts";
 
 /** A range ranked by oil, leanest first: to a mass of pigment and to a volume of it. A colour whose oil is not known stands in neither. */
 export interface OilOrder {
@@ -9,12 +17,26 @@ export interface OilOrder {
   readonly byVolume: readonly Sheet[];
 }
 
-export function oilOrder(sheets: readonly Sheet[]): OilOrder {
-  return {
-    byMass: ordered(sheets, ({ oil }) => oil.oilIndexGPer100g),
-    byVolume: ordered(sheets, ({ oil }) => oil.oilGPer100cm3),
-  };
+export const oilOrder = remembered((sheets: readonly Sheet[]): OilOrder => ({
+  byMass: ordered(sheets, ({ oil }) => oil.oilIndexGPer100g),
+  byVolume: ordered(sheets, ({ oil }) => oil.oilGPer100cm3),
+}));
+
+/** Where a colour stands in each order, from 1. */
+export interface OilPlaces {
+  readonly mass?: number;
+  readonly volume?: number;
 }
+
+export const oilPlaces = remembered((sheets: readonly Sheet[]): ReadonlyMap<string, OilPlaces> => {
+  const { byMass, byVolume } = oilOrder(sheets);
+  const places = new Map<string, OilPlaces>(
+    byMass.map(({ slug }, i) => [slug, { mass: i + 1 }] as const),
+  );
+  for (const [i, { slug }] of byVolume.entries())
+    places.set(slug, { ...places.get(slug), volume: i + 1 });
+  return places;
+});
 
 /** An estimate stands at the middle of its ratio, since oil figures differ by ratios; equals go by slug. */
 function ordered(sheets: readonly Sheet[], figureOf: (sheet: Sheet) => Figure<Quantity>): Sheet[] {
@@ -40,17 +62,22 @@ export function oilByMassAlone(
   sheet: Sheet,
   sheets: readonly Sheet[],
 ): OilRatioStatement | undefined {
-  const family = sheets.filter(
-    (other) => other.family !== undefined && other.family === sheet.family,
+  return (
+    (sheet.family === undefined
+      ? undefined
+      : mostByMassAlone(sheet, extremesOfFamily(sheets, sheet.family))) ??
+    mostByMassAlone(sheet, extremesOfFamily(sheets, ""))
   );
-  return mostByMassAlone(sheet, family) ?? mostByMassAlone(sheet, sheets);
 }
 
-function mostByMassAlone(sheet: Sheet, sheets: readonly Sheet[]): OilRatioStatement | undefined {
+function mostByMassAlone(
+  sheet: Sheet,
+  extremes: ReadonlyMap<string, readonly Sheet[]>,
+): OilRatioStatement | undefined {
   const own = weighedOil(sheet);
   if (own === undefined) return undefined;
   let found: { readonly ratio: number; readonly statement: OilRatioStatement } | undefined;
-  for (const other of sheets) {
+  for (const other of extremes.get(sheet.slug) ?? []) {
     const its = other.slug === sheet.slug ? undefined : weighedOil(other);
     if (its === undefined) continue;
     const { massRatio: ratio, statement } = massAndVolumeRuling(own, its);
@@ -67,6 +94,51 @@ function mostByMassAlone(sheet: Sheet, sheets: readonly Sheet[]): OilRatioStatem
   }
   return found?.statement;
 }
+
+/**
+ * By slug, the leanest and the fattest by mass of those that are alike by volume, the earlier in
+ * the range first; of one family, or of all by "".
+ */
+const extremesOfFamily = remembered(
+  (sheets: readonly Sheet[], family: string): ReadonlyMap<string, readonly Sheet[]> => {
+    const weighed = sheets
+      .flatMap((sheet, nth) => {
+        const oil = family === "" || sheet.family === family ? weighedOil(sheet) : undefined;
+        return oil === undefined
+          ? []
+          : [
+              {
+                sheet,
+                nth,
+                oilIndex: oil.oilIndexGPer100g,
+                byVolume: oilGPer100cm3(oil.oilIndexGPer100g, oil.densityGPerCm3),
+              },
+            ];
+      })
+      .toSorted((one, other) => one.byVolume - other.byVolume);
+    type Weighed = (typeof weighed)[number];
+    const areAlike = ({ byVolume: one }: Weighed, { byVolume: other }: Weighed): boolean =>
+      Math.max(one, other) / Math.min(one, other) <= ALIKE_BY_VOLUME;
+    const leanest = firstInWindow(
+      weighed,
+      areAlike,
+      (one, other) => one.oilIndex - other.oilIndex || one.nth - other.nth,
+    );
+    const fattest = firstInWindow(
+      weighed,
+      areAlike,
+      (one, other) => other.oilIndex - one.oilIndex || one.nth - other.nth,
+    );
+    return new Map(
+      weighed.map(({ sheet }, i) => [
+        sheet.slug,
+        [certain(leanest[i]), certain(fattest[i])]
+          .toSorted((one, other) => one.nth - other.nth)
+          .map((one) => one.sheet),
+      ]),
+    );
+  },
+);
 
 function weighedOil({
   oil: { oilIndexGPer100g, pigmentDensityGPerCm3 },

@@ -1,4 +1,5 @@
 import { isKnown } from "../quantities/figure.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { EqualLightness, Sheet } from "../sheet/sheet.ts";
 
 /** A black of one pigment in a white, at the lightnesses that its ladder reaches. */
@@ -9,12 +10,13 @@ export interface BlackInWhite {
 }
 
 /** Blacks of the range that are made of one pigment, in order of slug, with what each does in a white. */
-export function singleBlacksIn(white: string, sheets: readonly Sheet[]): BlackInWhite[] {
-  return singleBlacks(sheets).flatMap(({ slug, name, tints }) => {
-    const atL = tints.find((tint) => tint.white.slug === white)?.atL;
-    return atL === undefined ? [] : [{ slug, name, atL }];
-  });
-}
+export const singleBlacksIn = remembered(
+  (sheets: readonly Sheet[], white: string): readonly BlackInWhite[] =>
+    singleBlacks(sheets).flatMap(({ slug, name, tints }) => {
+      const atL = tints.find((tint) => tint.white.slug === white)?.atL;
+      return atL === undefined ? [] : [{ slug, name, atL }];
+    }),
+);
 
 export function singleBlacks(sheets: readonly Sheet[]): Sheet[] {
   return sheets.filter(({ family, pigments }) => family === "black" && pigments.length === 1);

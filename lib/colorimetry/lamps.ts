@@ -1,3 +1,4 @@
+import { keysOf } from "../quantities/members.ts";
 import type { JudgingObserver, SummedViewing } from "./viewing.ts";
 
 /**
@@ -41,7 +42,5 @@ export function byLamp(
 
 /** The lamp of the largest figure. */
 export function worstLamp(figures: ByLamp): Lamp {
-  return (Object.keys(figures) as Lamp[]).reduce((worst, lamp) =>
-    figures[lamp] > figures[worst] ? lamp : worst,
-  );
+  return keysOf(figures).reduce((worst, lamp) => (figures[lamp] > figures[worst] ? lamp : worst));
 }

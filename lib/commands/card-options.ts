@@ -1,5 +1,6 @@
+import { keysOf } from "../quantities/members.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import { cardSizes, PAPER_SIZES, type CardSize, type Paper } from "../print/card-size.ts";
+import { cardSizes, PAPER_SIZES, type CardSize } from "../print/card-size.ts";
 import type { StatedCard, WithoutCard } from "../print/range-cards.ts";
 import { FAMILIES } from "../records/schema/terms.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
@@ -32,7 +33,7 @@ export function chosenSize(
       sizes.map(({ name }) => name),
     );
   if (paper === undefined) return found;
-  const papers = Object.keys(PAPER_SIZES) as Paper[];
+  const papers = keysOf(PAPER_SIZES);
   const sheet = papers.find((name) => name.toLowerCase() === paper.toLowerCase());
   if (sheet === undefined) throw unknownChoice("--paper", paper, papers);
   return { ...found, paper: sheet };

@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, extname, basename, join } from "node:path";
+import { codeOf } from "../diagnostics/error-code.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { lotStarter } from "./new-lot.ts";
@@ -48,7 +49,7 @@ export function newRecord(
     mkdirSync(dirname(file), { recursive: true });
     writeFileSync(file, text, { flag: "wx" });
   } catch (error) {
-    const there = (error as NodeJS.ErrnoException).code === "EEXIST";
+    const there = codeOf(error) === "EEXIST";
     return complaint(
       there
         ? `${file} is there already, and was left as it is`

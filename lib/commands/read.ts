@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, extname, join } from "node:path";
+import { codeOf } from "../diagnostics/error-code.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
 import { decodedText } from "../records/decoded-text.ts";
 import { loadRecords } from "../records/load-records.ts";
@@ -113,7 +114,7 @@ function written(
     writeFileSync(place, text, { flag: "wx" });
   } catch (error) {
     return complaint(
-      (error as NodeJS.ErrnoException).code === "EEXIST"
+      codeOf(error) === "EEXIST"
         ? `${place} is there already, and was left as it is`
         : `${place} can't be written: ${String(error)}`,
     );

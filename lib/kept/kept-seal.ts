@@ -2,6 +2,7 @@ import { createHmac, randomBytes, randomUUID, timingSafeEqual } from "node:crypt
 import { linkSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { homedir } from "node:os";
 import { dirname, join } from "node:path";
+import { codeOf } from "../diagnostics/error-code.ts";
 
 const KEY_BYTES = 32;
 
@@ -60,7 +61,7 @@ function readKey(file: string): Buffer | undefined {
     rmSync(file);
     return undefined;
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
+    if (codeOf(error) === "ENOENT") return undefined;
     throw error;
   }
 }
@@ -73,7 +74,7 @@ function madeKey(file: string): Buffer {
   try {
     linkSync(aside, file);
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== "EEXIST") throw error;
+    if (codeOf(error) !== "EEXIST") throw error;
   } finally {
     rmSync(aside, { force: true });
   }

@@ -3,6 +3,7 @@ import { asMarkup, type CellView, type PictureView, type TableView } from "../pr
 import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
 import type { NearNeutral } from "../collection/near-neutrals.ts";
 import { greyAt } from "../collection/single-blacks.ts";
+import { paintsOfPigment } from "../sheet/record-inputs.ts";
 import type { EqualLightness, Sheet } from "../sheet/sheet.ts";
 import { comparableTint } from "./screen-swatch.ts";
 import { glossCaption } from "./gloss-caption.ts";
@@ -196,8 +197,6 @@ export function whitesInOrder(context: PageContext): string[] {
 
 /** Name of the paint of one white pigment alone, as it stands in a sentence; the pigment's where there is none. */
 export function whiteName(pigment: string, { records }: Pick<PageContext, "records">): string {
-  const paint = [...records.colours.values()].find(
-    ({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === pigment,
-  );
+  const [paint] = paintsOfPigment(pigment, records.colours);
   return paint?.record.name ?? records.pigments.get(pigment)?.record.name ?? pigment;
 }

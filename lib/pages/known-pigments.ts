@@ -1,3 +1,4 @@
+import { keysOf } from "../quantities/members.ts";
 import { handbookEstimate } from "../formulation/handbook-estimate.ts";
 import type { RowStanding } from "../knowledge/cells.ts";
 import { HUE_FAMILIES, type HueFamily } from "../knowledge/hue-family.ts";
@@ -43,9 +44,7 @@ function fold(
 ): FoldBlock {
   const text = context.words.pages.pigmentIndex;
   const lines = factLines(name, known, context, place);
-  const missing = (Object.keys(text.missing) as (keyof typeof text.missing)[]).filter(
-    (fact) => !lines.some(([of]) => of === fact),
-  );
+  const missing = keysOf(text.missing).filter((fact) => !lines.some(([of]) => of === fact));
   const blocks: Block[] =
     lines.length === 0
       ? [{ kind: "statement", role: "body", text: text.nothing }]

@@ -18,6 +18,7 @@ import { statementText } from "../present/statement-text.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import { isStatement } from "../quantities/statement.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { Colour } from "../records/records.ts";
 import { dryingParts } from "../sheet/drying/drying-parts.ts";
 import { coefficientsOfFilms, opacityChart, spectralFilms } from "../sheet/optics/opacity-chart.ts";
@@ -28,8 +29,13 @@ import { comparableColour } from "./screen-swatch.ts";
 
 /** Whether a colour of the range can be mixed at all: else there are no pages to mix on. */
 export function hasMixing({ fits }: Pick<PageContext, "fits">): boolean {
-  return [...fits.values()].some(({ kind }) => kind === "fit");
+  return someFit(fits);
 }
+
+const someFit = remembered((fits: PageContext["fits"]): boolean => {
+  for (const { kind } of fits.values()) if (kind === "fit") return true;
+  return false;
+});
 
 /** Everything that is mixed with, as plain data. */
 export function mixingData(context: PageContext): MixingData {

@@ -8,6 +8,7 @@ import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figure
 import type { LabFigures, ScreenFigures } from "../sheet/sheet.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
+import { plainSheets } from "./worded-sheet.ts";
 
 /** Farthest from neutral, in a* or b*, that the greys of a pair are drawn: beyond it they are no greys. */
 const GREY_REACH = 18;
@@ -92,10 +93,7 @@ function pairPicture(
   const text = words.pages.mixture.pair;
   const { plusA, minusA, plusB, minusB } = words.pages.whites.trailEnds;
   const near = pair.greys.filter(({ a, b }) => Math.max(Math.abs(a), Math.abs(b)) <= GREY_REACH);
-  const blacks = singleBlacksIn(
-    slug,
-    context.sheets.map(({ sheet }) => sheet),
-  ).flatMap(({ name, atL }) => {
+  const blacks = singleBlacksIn(plainSheets(context.sheets), slug).flatMap(({ name, atL }) => {
     const at = greyAt({ atL }, "50");
     const colour = ownColour(atL["50"]);
     return at === undefined || colour === undefined

@@ -7,6 +7,7 @@ import { greyAt, singleBlacksIn, type BlackInWhite } from "../collection/single-
 import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import type { LabFigures } from "../sheet/sheet.ts";
 import type { SheetPage } from "./section-views.ts";
+import { plainSheets } from "./worded-sheet.ts";
 
 /** What its components predict of each let-down, and how far its own drawdown lies from that. */
 export function stepsTable({ white, steps }: MixtureWhite, words: Words): TableView {
@@ -97,10 +98,7 @@ export function blacksTable(
   { white }: MixtureWhite,
   { worded: { sheet }, context, words, place }: SheetPage,
 ): FoldedTableView[] {
-  const blacks = singleBlacksIn(
-    white.slug,
-    context.sheets.map((worded) => worded.sheet),
-  );
+  const blacks = singleBlacksIn(plainSheets(context.sheets), white.slug);
   const own = sheet.tints.find((tint) => tint.white.slug === white.slug);
   if (
     (sheet.family !== "black" && sheet.family !== "grey") ||

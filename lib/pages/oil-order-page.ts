@@ -6,11 +6,12 @@ import { oilOrder } from "../collection/oil-order.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourCell, figureCell } from "./order-cells.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { plainSheets } from "./worded-sheet.ts";
 
 /** The range ranked by oil twice over: to a mass of pigment, and to a volume of it. */
 export function oilGroups(sheets: readonly SheetTexts[], words: Words): OrderGroup[] {
   const text = words.pages.paint.byOil;
-  const order = oilOrder(sheets.map(({ sheet }) => sheet));
+  const order = oilOrder(plainSheets(sheets));
   const ranked = new Set(order.byMass);
   const unknown = sheets.filter(({ sheet }) => !ranked.has(sheet));
   const worded = new Map(sheets.map((one) => [one.sheet, one]));

@@ -5,9 +5,10 @@ import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { OilSectionView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
-import { oilByMassAlone, oilOrder } from "../collection/oil-order.ts";
+import { oilByMassAlone, oilOrder, oilPlaces } from "../collection/oil-order.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { emptySection, properties, reasons, textOf, type SheetPage } from "./section-views.ts";
+import { plainSheets } from "./worded-sheet.ts";
 
 /** Rulings on what the workshop saw of the paste: they explain nothing else. */
 const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
@@ -77,9 +78,9 @@ function besideRange(page: SheetPage): OilSectionView["lists"] {
     worded: { sheet },
     words,
   } = page;
-  const sheets = context.sheets.map((worded) => worded.sheet);
+  const sheets = plainSheets(context.sheets);
   const { byMass, byVolume } = oilOrder(sheets);
-  const [mass, volume] = [byMass.indexOf(sheet) + 1, byVolume.indexOf(sheet) + 1];
+  const { mass = 0, volume = 0 } = oilPlaces(sheets).get(sheet.slug) ?? {};
   const alone: Statement | undefined = oilByMassAlone(sheet, sheets);
   const items = [
     ...(mass === 0 || volume === 0 || byMass.length < 2 || byMass.length !== byVolume.length

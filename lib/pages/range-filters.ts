@@ -1,3 +1,4 @@
+import { keysOf } from "../quantities/members.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -16,8 +17,7 @@ const FILTERS = {
     cautions.unknown.length + cautions.notClassified.length === 0,
 } as const satisfies Record<string, (sheet: Sheet) => boolean>;
 
-type FilterKey = keyof typeof FILTERS;
-const KEYS = Object.keys(FILTERS) as FilterKey[];
+const KEYS = keysOf(FILTERS);
 
 function has(figure: Figure<string>, ...words: readonly string[]): boolean {
   return isKnown(figure) && words.includes(figure.value);

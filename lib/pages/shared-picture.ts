@@ -1,5 +1,8 @@
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { pictureAddress, type PageContext } from "./page-context.ts";
 import { ownColour } from "./screen-swatch.ts";
+import { wordedSheet } from "./worded-sheet.ts";
 
 /** Names of the pictures of a page to pass on, beside the page itself. */
 export const SHARED_PICTURES = {
@@ -14,16 +17,16 @@ const MOST_BESIDE = 4;
 /** Of some colours those that a picture can show, at most four. */
 export function picturedColours(
   slugs: readonly string[],
-  { sheets }: Pick<PageContext, "sheets">,
+  context: Pick<PageContext, "sheets">,
 ): readonly string[] {
-  return slugs
-    .filter((slug) =>
-      sheets.some(
-        ({ sheet }) => sheet.slug === slug && ownColour(sheet.notations.masstone) !== undefined,
-      ),
-    )
-    .slice(0, MOST_BESIDE);
+  return slugs.filter((slug) => isPictured(wordedSheet(slug, context))).slice(0, MOST_BESIDE);
 }
+
+function isPictured(worded: SheetTexts | undefined): boolean {
+  return worded !== undefined && ownColour(worded.sheet.notations.masstone) !== undefined;
+}
+
+const someIsPictured = remembered((sheets: readonly SheetTexts[]) => sheets.some(isPictured));
 
 /** The folder whose picture stands for a page: its own where it is about several colours, that of its one colour, else that of the range. */
 export function pictureFolder(colours: readonly string[], own: string): string {
@@ -45,10 +48,7 @@ export function sharedPicture(
   };
 } {
   const href = pictureAddress(context, `${folder}${SHARED_PICTURES.wide}`);
-  const isDrawn =
-    picturedColours(
-      context.sheets.map(({ sheet }) => sheet.slug),
-      context,
-    ).length > 0;
-  return href === undefined || !isDrawn ? {} : { image: { href, width: 1200, height: 630, alt } };
+  return href === undefined || !someIsPictured(context.sheets)
+    ? {}
+    : { image: { href, width: 1200, height: 630, alt } };
 }

@@ -8,6 +8,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Statement } from "../quantities/statement.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext } from "./page-context.ts";
+import { wordedSheet } from "./worded-sheet.ts";
 
 /** Whether it lasts, hides, dries, how strong it is, how much oil it takes, and whether it is safe: a word each. */
 export function sixFacts(worded: SheetTexts, context: PageContext): FactView[] {
@@ -251,9 +252,7 @@ function partsOfWhite(worded: SheetTexts, { words }: PageContext): Parts | undef
 
 /** How much of a white brings the strength reference to a middle grey. */
 export function whiteningParts(white: string, context: PageContext): Parts | undefined {
-  const reference = context.sheets.find(
-    ({ sheet }) => sheet.slug === context.records.workshop.strengthReference,
-  );
+  const reference = wordedSheet(context.records.workshop.strengthReference ?? "", context);
   const parts = reference === undefined ? undefined : partsIn(white, reference, context.words);
   return parts === undefined ? undefined : { ...parts, white };
 }

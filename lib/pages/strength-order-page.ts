@@ -7,6 +7,7 @@ import { strengthOrder } from "../collection/strength-order.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourCell, figureCell, notStatedCell } from "./order-cells.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { plainSheets } from "./worded-sheet.ts";
 
 /** The range ranked by tinting strength beside the workshop's reference; below it what does not compare. */
 export function strengthGroups(
@@ -15,7 +16,7 @@ export function strengthGroups(
   reference: string,
 ): OrderGroup[] {
   const text = words.pages.optics.byStrength;
-  const { ranked, others } = strengthOrder(sheets.map(({ sheet }) => sheet));
+  const { ranked, others } = strengthOrder(plainSheets(sheets));
   const worded = new Map(sheets.map((one) => [one.sheet, one]));
   const group = (
     id: string,

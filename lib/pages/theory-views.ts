@@ -24,6 +24,7 @@ import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
 import { relativeScattering, scatteringScale } from "../plots/relative-scattering.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { theoryModels, type RangeModels } from "../sheet/pigments/theory-models.ts";
+import { paintsOfPigment } from "../sheet/record-inputs.ts";
 import { whiteScattering } from "../sheet/tints/white-scattering.ts";
 import { bluenessDomain, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
 import type { PageContext } from "./page-context.ts";
@@ -99,9 +100,7 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
     (_, i) => PARTICLE_GRID.startNm + i * PARTICLE_GRID.stepNm,
   );
   const whites = inOrder(context.theory().whites, context).map(({ white, scattering }) => {
-    const paint = [...context.records.colours.values()].find(
-      ({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === white,
-    );
+    const [paint] = paintsOfPigment(white, context.records.colours);
     return {
       white,
       name: whiteName(white, context),

@@ -1,3 +1,4 @@
+import type { Sheet } from "../sheet/sheet.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { PageContext } from "./page-context.ts";
@@ -9,6 +10,11 @@ export function wordedSheet(
 ): SheetTexts | undefined {
   return bySlug(sheets).get(slug);
 }
+
+/** The sheets of a range without their texts: one list, of which what follows is worked out once. */
+export const plainSheets = remembered((sheets: readonly SheetTexts[]): readonly Sheet[] =>
+  sheets.map(({ sheet }) => sheet),
+);
 
 const bySlug = remembered(
   (sheets: readonly SheetTexts[]) =>

@@ -6,7 +6,6 @@ import type { AnswerLink, PageContext } from "../pages/page-context.ts";
 import { comparablePaint } from "../pages/screen-swatch.ts";
 import { picturedColours, SHARED_PICTURES } from "../pages/shared-picture.ts";
 import { madeStep } from "../kept/kept-steps.ts";
-import { textHash } from "../kept/part-hashes.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import {
   squareFace,
@@ -24,8 +23,8 @@ import { besideFace, rangeFace } from "./range-faces.ts";
 export interface SitePicture {
   /** Below the site's root. */
   readonly path: string;
-  /** The hash of all that it shows. */
-  readonly key: () => string;
+  /** Plain data: all that the face is laid out from. */
+  readonly of: unknown;
   readonly face: () => PictureFace;
 }
 
@@ -41,7 +40,7 @@ export function sitePictures(
   const imprint = imprintOf(context);
   const paints = shownPaints(pages, context);
   return [
-    ...rangePicture(context, imprint),
+    ...rangePicture(context),
     ...[...paints].flatMap(([slug, paint]) => colourPictures(slug, paint, imprint)),
     // Passed on as a link, and nowhere else.
     ...[
@@ -100,7 +99,7 @@ export function besidePictures(
         ] as const
       ).map(([name, size]) => ({
         path: `${folder}${SHARED_PICTURES[name]}`,
-        key: keyOf(paints, imprint, size),
+        of: [paints, imprint, name],
         face: () => besideFace(paints, imprint, size),
       }));
 }
@@ -115,7 +114,7 @@ export function colourPictures(slug: string, paint: ShownPaint, imprint: Imprint
     ] as const
   ).map(([name, face]) => ({
     path: `colours/${slug}/${SHARED_PICTURES[name]}`,
-    key: keyOf(paint, imprint, name),
+    of: [paint, imprint, name],
     face: () => face(paint, imprint),
   }));
 }
@@ -127,27 +126,22 @@ export function imprintOf({ records: { workshop }, words }: PageContext): Imprin
   };
 }
 
-function keyOf(...shown: readonly unknown[]): () => string {
-  return () => textHash([JSON.stringify(shown)]);
-}
-
-function rangePicture(context: PageContext, imprint: Imprint): SitePicture[] {
+function rangePicture(context: PageContext): SitePicture[] {
   const { words, sheets, records, steps } = context;
   const step = { modules: ["lib/pictures/site-pictures.ts"], name: "picture of the range" };
   const colours = madeStep(steps, step, () =>
     wallOrder(sheets).flatMap(({ sheet }) => comparablePaint(sheet.notations.masstone) ?? []),
   );
-  const text = {
-    name: records.workshop.name,
-    lead: words.pages.home.promise(sheets.length, sheets.length - colours.length),
-  };
+  const lead = words.pages.home.promise(sheets.length, sheets.length - colours.length);
+  const said = { name: records.workshop.name, lead };
+  const imprint = imprintOf(context);
   return colours.length === 0
     ? []
     : [
         {
           path: SHARED_PICTURES.wide,
-          key: keyOf(colours, text, imprint),
-          face: () => rangeFace(colours, text, imprint),
+          of: [colours, said, imprint],
+          face: () => rangeFace(colours, said, imprint),
         },
       ];
 }

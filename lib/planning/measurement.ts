@@ -1,4 +1,5 @@
 import { HAND_HELD_NOISE } from "../colorimetry/reading-noise.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Colour, Records, SpectrumReading, TintReading } from "../records/records.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
@@ -12,8 +13,8 @@ export interface Measurement {
   readonly kind: MeasuredKind;
   readonly slug: string;
   readonly key: MeasurementKey;
-  /** The records as they would be with a plausible value in them. */
-  readonly tried: Records;
+  /** The records as they would be with a plausible value in them; made when they are asked for, since few of a large range are. */
+  readonly tried: () => Records;
   /** Whether K and S have to be fitted anew. */
   readonly refits: boolean;
 }
@@ -294,7 +295,7 @@ function measurements<R>(
     const patch = value(record, records, slug);
     return patch === undefined
       ? []
-      : [{ kind, slug, key: key as MeasurementKey, tried: put(patch), refits }];
+      : [{ kind, slug, key: key as MeasurementKey, tried: () => put(patch), refits }];
   });
 }
 
@@ -380,7 +381,7 @@ function flat(factor: number): Spectrum {
 }
 
 /** The white that most colours are let down in. */
-function usualWhite({ colours }: Records): string | undefined {
+const usualWhite = remembered(({ colours }: Records): string | undefined => {
   const counts = new Map<string, number>();
   for (const { record } of colours.values())
     for (const white of new Set((record.tints ?? []).map((tint) => tint.white)))
@@ -388,7 +389,7 @@ function usualWhite({ colours }: Records): string | undefined {
   return [...counts].sort(
     ([one, many], [other, more]) => more - many || (one < other ? -1 : 1),
   )[0]?.[0];
-}
+});
 
 /** Of a white as of titanium dioxide, of others as of most [g/cm3]: any value in reach clears the same lines. */
 function densityOf(colourIndexName: string | undefined): number {

@@ -1,6 +1,7 @@
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import { inputsOf, isFigure, isKnown, type Figure } from "../quantities/figure.ts";
 import { isInterval } from "../quantities/interval.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { Records } from "../records/records.ts";
 import { MADE_EACH_TIME, type Keep } from "../kept/kept-result.ts";
 import { allFits } from "../sheet/all-sheets.ts";
@@ -126,9 +127,10 @@ function triedStep(
   let [cleared, firmer, added, claims] = [0, 0, 0, 0];
   const colours: string[] = [];
   const all = concerned(measurement, records);
+  const tried = measurement.tried();
   const some = evenly(all, TRIED_ON_MOST);
   for (const slug of some) {
-    const { before, after } = beforeAndAfter(measurement, slug, records, known, sheets);
+    const { before, after } = beforeAndAfter(measurement, tried, slug, records, known, sheets);
     if (before === undefined || after === undefined) continue;
     let changed = 0;
     const [was, is] = [linesOf(before), linesOf(after)];
@@ -174,7 +176,8 @@ function gain(was: Line | undefined, is: Line): "cleared" | "firmer" | "added" |
 
 /** A reading changes the fit of its colour: then it and what it is let down in are fitted apart, before as after. */
 function beforeAndAfter(
-  { tried, refits, slug: measured }: Measurement,
+  { refits, slug: measured }: Measurement,
+  tried: Records,
   slug: string,
   records: Records,
   { fits, kept }: KnownFits,
@@ -215,18 +218,31 @@ function referenceWhites(reference: string | undefined, records: Records): strin
 }
 
 /** Colours whose sheets a measurement can change. */
-function concerned({ kind, slug }: Measurement, records: Records): string[] {
+function concerned({ kind, slug }: Measurement, records: Records): readonly string[] {
   if (kind === "colour") return records.colours.has(slug) ? [slug] : [];
-  return [...records.colours.values()]
-    .filter(({ record }) => {
-      if (kind === "pigment") return record.pigments.some(({ pigment }) => pigment === slug);
-      return (
-        (record.vehicle ?? records.workshop.vehicle) === slug ||
-        (record.additions ?? []).some(({ vehicle }) => vehicle === slug)
-      );
-    })
-    .map((colour) => colour.slug);
+  return coloursMadeWith(records).get(`${kind} ${slug}`) ?? [];
 }
+
+/** By pigment and by vehicle, the colours with it in them. */
+const coloursMadeWith = remembered(({ colours, workshop }: Records) => {
+  const made = new Map<string, string[]>();
+  for (const { slug, record } of colours.values()) {
+    const vehicles = [
+      record.vehicle ?? workshop.vehicle,
+      ...(record.additions ?? []).map(({ vehicle }) => vehicle),
+    ];
+    const parts = [
+      ...record.pigments.map(({ pigment }) => `pigment ${pigment}`),
+      ...vehicles.map((vehicle) => `vehicle ${vehicle}`),
+    ];
+    for (const part of new Set(parts)) {
+      const own = made.get(part) ?? [];
+      own.push(slug);
+      made.set(part, own);
+    }
+  }
+  return made;
+});
 
 /** Trying takes time: those first that most open lines ask for or rest on, for the work they take. */
 function promising(

@@ -1,5 +1,6 @@
 import { cpSync, mkdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
+import { codeOf } from "../diagnostics/error-code.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { buildFolder } from "../site/output-folder.ts";
 import { MANIFEST, outputManifest } from "../site/output-manifest.ts";
@@ -12,8 +13,7 @@ export function folderTarget(dir: string, contentDir: string): PublishTarget {
       try {
         return await Promise.resolve(readFileSync(join(dir, path)));
       } catch (error) {
-        if (["ENOENT", "ENOTDIR"].includes((error as NodeJS.ErrnoException).code ?? ""))
-          return undefined;
+        if (["ENOENT", "ENOTDIR"].includes(codeOf(error))) return undefined;
         throw new OutputFault(`${join(dir, path)} can't be read: ${(error as Error).message}`);
       }
     },

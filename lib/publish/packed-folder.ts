@@ -14,6 +14,7 @@ import {
 import { basename, dirname, join, resolve, sep } from "node:path";
 import { gunzipSync, gzipSync } from "node:zlib";
 import { Header, Parser } from "tar";
+import { codeOf } from "../diagnostics/error-code.ts";
 import { contentHash } from "../kept/content-hash.ts";
 import { CACHE_FOLDER } from "../kept/work-cache.ts";
 import { certain } from "../quantities/at.ts";
@@ -134,7 +135,7 @@ export async function unpackedFiles(
     tar = gunzipSync(packed, { maxOutputLength: limits.packBytes + limits.files * 2 * BLOCK });
   } catch (error) {
     throw refused(
-      (error as NodeJS.ErrnoException).code === "ERR_BUFFER_TOO_LARGE"
+      codeOf(error) === "ERR_BUFFER_TOO_LARGE"
         ? `it unpacks to more than ${limits.packBytes} bytes`
         : "it is no pack, or was damaged",
     );

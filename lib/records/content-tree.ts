@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
 import { basename, extname, join, relative, sep } from "node:path";
+import { codeOf } from "../diagnostics/error-code.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { decodedText, type DecodedText } from "./decoded-text.ts";
 import { fileFault } from "./file-fault.ts";
@@ -226,6 +227,6 @@ const REASONS: Readonly<Record<string, string>> = {
 };
 
 function reasonOf(error: unknown): string {
-  const code = (error as NodeJS.ErrnoException).code ?? "";
+  const code = codeOf(error);
   return REASONS[code] ?? `since the system says ${code === "" ? String(error) : code}`;
 }

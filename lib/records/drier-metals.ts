@@ -1,3 +1,4 @@
+import { isOneOf } from "../quantities/members.ts";
 import { DRIER_METALS, type DrierMetal } from "../drying/added-drier.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
 
@@ -13,5 +14,5 @@ export function drierMetals({ metals = [] }: Pick<VehicleRecord, "metals">): Dri
 }
 
 function isDrierMetal(metal: string): metal is DrierMetal {
-  return (DRIER_METALS as readonly string[]).includes(metal);
+  return isOneOf(DRIER_METALS, metal);
 }

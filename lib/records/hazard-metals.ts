@@ -1,3 +1,4 @@
+import { isOneOf } from "../quantities/members.ts";
 import {
   METALS,
   metalShares,
@@ -28,5 +29,5 @@ export function hazardMetals(
 }
 
 function isHazardMetal(metal: string): metal is Metal {
-  return (METALS as readonly string[]).includes(metal);
+  return isOneOf(METALS, metal);
 }

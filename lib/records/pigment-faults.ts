@@ -1,3 +1,4 @@
+import { keysOf } from "../quantities/members.ts";
 import type { Complaint } from "../diagnostics/complaint.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
@@ -50,7 +51,7 @@ interface Placed {
 
 /** Each figure against the reach of any pigment, and where that passes against the handbook's range for this one. */
 function reachFaults({ record }: Parsed<PigmentRecord>, knowledge: Knowledge): Placed[] {
-  return (Object.keys(REACHES) as Field[]).flatMap((field) =>
+  return keysOf(REACHES).flatMap((field) =>
     firstFault(
       record[field],
       [field],

@@ -112,16 +112,22 @@ export function filmRecords(colour: Colour, records: Records): RecordRoot[] {
 
 /** The paint of a white that tints name by its own slug or by its pigment's. */
 export function paintOfWhite(slug: string, { colours }: Records): Colour | undefined {
-  return colours.get(slug) ?? paintsOfOnePigment(colours).get(slug);
+  return colours.get(slug) ?? paintsOfPigment(slug, colours)[0];
 }
 
-/** By pigment, the first paint of it alone. */
-const paintsOfOnePigment = remembered((colours: Records["colours"]): Map<string, Colour> => {
-  const paints = new Map<string, Colour>();
+/** Paints of one pigment alone, in order of slug. */
+export function paintsOfPigment(pigment: string, colours: Records["colours"]): readonly Colour[] {
+  return byOnlyPigment(colours).get(pigment) ?? [];
+}
+
+const byOnlyPigment = remembered((colours: Records["colours"]): Map<string, Colour[]> => {
+  const paints = new Map<string, Colour[]>();
   for (const colour of colours.values()) {
     const [only, ...others] = colour.record.pigments;
-    if (only !== undefined && others.length === 0 && !paints.has(only.pigment))
-      paints.set(only.pigment, colour);
+    if (only === undefined || others.length > 0) continue;
+    const own = paints.get(only.pigment) ?? [];
+    own.push(colour);
+    paints.set(only.pigment, own);
   }
   return paints;
 });

@@ -13,6 +13,7 @@ import {
 } from "node:fs";
 import { hostname } from "node:os";
 import { basename, dirname, join } from "node:path";
+import { codeOf } from "../diagnostics/error-code.ts";
 import { OutputFault } from "./output-fault.ts";
 
 /** Held while an output is built; given back at its end. */
@@ -136,7 +137,7 @@ function linked(from: string, to: string): boolean {
     linkSync(from, to);
     return true;
   } catch (error) {
-    const { code = "" } = error as NodeJS.ErrnoException;
+    const code = codeOf(error);
     if (code === "EEXIST") return false;
     if (!NO_LINKS.has(code)) throw error;
   }
@@ -144,7 +145,7 @@ function linked(from: string, to: string): boolean {
     copyFileSync(from, to, constants.COPYFILE_EXCL);
     return true;
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "EEXIST") return false;
+    if (codeOf(error) === "EEXIST") return false;
     throw error;
   }
 }
@@ -155,7 +156,7 @@ function holderOf(file: string): Holder | undefined {
   try {
     text = readFileSync(file, "utf8");
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
+    if (codeOf(error) === "ENOENT") return undefined;
     throw error;
   }
   const unknown = { token: "unknown", host: "", process: 0, started: "", since: "" };
@@ -186,7 +187,7 @@ function isRunning(pid: number): boolean {
     process.kill(pid, 0);
     return true;
   } catch (error) {
-    return (error as NodeJS.ErrnoException).code === "EPERM";
+    return codeOf(error) === "EPERM";
   }
 }
 

@@ -1,6 +1,11 @@
 import type { Collection } from "../collection/collection.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PublishedSheet } from "./published-data.ts";
+
+const bySlug = remembered(
+  (sheets: readonly Sheet[]) => new Map(sheets.map((sheet) => [sheet.slug, sheet])),
+);
 
 /** What sheet.json says of a colour's nearest: rounded as its other numbers are. */
 export function neighboursOf(
@@ -16,8 +21,8 @@ export function neighboursOf(
       slug,
       deltaE00: tidy(deltaE00),
       samePigment:
-        sheets
-          .find((other) => other.slug === slug)
+        bySlug(sheets)
+          .get(slug)
           ?.pigments.some((pigment) => own.has(pigment.slug)) ?? false,
       ...(lights === undefined
         ? {}

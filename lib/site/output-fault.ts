@@ -1,4 +1,6 @@
 /** A reason for which an output can't be written; printed on one line. */
+import { codeOf } from "../diagnostics/error-code.ts";
+
 export class OutputFault extends Error {}
 
 const REASONS: Readonly<Record<string, string>> = {
@@ -20,7 +22,7 @@ const REASONS: Readonly<Record<string, string>> = {
 export function stoppedBy(error: unknown, out: string): string {
   if (error instanceof OutputFault) return error.message;
   const first = firstCause(error);
-  const { code = "" } = first as NodeJS.ErrnoException;
+  const code = codeOf(first);
   // Node says the same where it may not open one more file.
   if (code === "ERR_MODULE_NOT_FOUND")
     return `${oneLine(String(first))}: run npm ci, or, where it is there, raise the limit of open files (ulimit -n)`;

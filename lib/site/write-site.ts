@@ -9,8 +9,9 @@ import { listFilesInManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { followingBuilds } from "./reload-script.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
-import { drawnPicture } from "../pictures/drawn-picture.ts";
+import { eachPicture, PICTURE_MODULES } from "../pictures/kept-pictures.ts";
 import type { SitePicture } from "../pictures/site-pictures.ts";
+import { contentHash } from "../kept/content-hash.ts";
 import { assetsOf, isAsset } from "./site-assets.ts";
 import type { Site } from "./site.ts";
 import { writtenFiles, type WrittenFiles } from "./written-files.ts";
@@ -53,20 +54,24 @@ async function writePictures(
   written: WrittenFiles,
 ): Promise<void> {
   const { cache } = writing;
-  const kept = keptFiles<SitePicture>(
+  const keyed = pictures.map((picture) => ({
+    picture,
+    path: picture.path,
+    key: () => contentHash([JSON.stringify(picture.of)]).toString("hex"),
+  }));
+  const kept = keptFiles<(typeof keyed)[number]>(
     cache,
     writing,
     { what: "pictures", made: drawingKey },
     written,
   );
-  for (const picture of pictures)
-    if (!kept.isTaken(picture))
-      written.write(picture.path, await drawnPicture(picture.face(), "png", cache));
-  kept.keep(pictures);
+  const drawn = keyed.filter((one) => !kept.isTaken(one)).map(({ picture }) => picture);
+  await eachPicture(drawn, "png", cache, written.write);
+  kept.keep(keyed);
 }
 
 function drawingKey({ programPart }: WorkCache): string | undefined {
-  const parts = ["lib/pictures/site-pictures.ts", "lib/pictures/drawn-picture.ts"].map(programPart);
+  const parts = PICTURE_MODULES.map(programPart);
   return parts.every((part) => part !== undefined) ? parts.join(" ") : undefined;
 }
 

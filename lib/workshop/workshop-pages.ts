@@ -3,6 +3,7 @@ import type { FigureIndex } from "../claims/figure-index.ts";
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
+import { wordedSheet } from "../pages/worded-sheet.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { certain } from "../quantities/at.ts";
 import type { SiteView } from "../present/views.ts";
@@ -48,7 +49,7 @@ interface PlannedPage {
 
 /** To take to the slab: of each planned lot its batch, of one that is off what would bring it back. */
 function sheetsOfLots({ colour, planned, lots }: LotBook, context: PageContext): PlannedPage[] {
-  const worded = context.sheets.find(({ sheet }) => sheet.slug === colour.slug);
+  const worded = wordedSheet(colour.slug, context);
   return [
     ...(worded === undefined
       ? []

@@ -1,6 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
-import { describe, expect, inject, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { figureIndex } from "../../lib/claims/figure-index.ts";
 import { claimVerdict } from "../../lib/claims/claim-verdict.ts";
 import { recordRoots, type RootKind } from "../../lib/claims/record-roots.ts";
@@ -11,6 +9,8 @@ import type { Records } from "../../lib/records/records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import { figureEntries } from "../../lib/sheet/figure-entries.ts";
+import { partOfDemonstration } from "../commands/demonstration-part.ts";
+import { contentFolder, type RecordTexts } from "../support/content-folder.ts";
 
 /** Each figure's value, as text. */
 function values(sheets: readonly Sheet[]): ReadonlyMap<string, string> {
@@ -31,19 +31,37 @@ function values(sheets: readonly Sheet[]): ReadonlyMap<string, string> {
 const PARSERS = keptParsers();
 
 /**
- * The demonstration with one of its files edited. Its uncertainty is stated: the replicates of
- * every reading tell one noise together, by which each of them would move each fit a little.
+ * Colours of the demonstration of every kind: whites, single pigments in all completeness, a mixed one, one
+ * milled again, one by eye alone. Its uncertainty is stated: the replicates of every reading tell one noise
+ * together, by which each of them would move each fit a little.
  */
+const TEXTS: RecordTexts = (() => {
+  const part = partOfDemonstration([
+    "alizarin-crimson",
+    "bone-black",
+    "green-earth",
+    "lamp-black",
+    "lamp-black-milled",
+    "lead-white",
+    "slate-grey",
+    "titanium-white",
+    "ultramarine-blue",
+    "umber-ultramarine-black",
+    "zinc-white",
+  ]);
+  const settings = part["workshop.yaml"] ?? "";
+  return {
+    ...part,
+    "workshop.yaml": settings.replace(/^readings:$/m, "readings:\n  uncertainty: 0.0005"),
+  };
+})();
+
+/** These colours with one of their files edited. */
 function edited(file: string, edit: (text: string) => string): Records {
-  const folder = join(mkdtempSync(join(inject("scratch"), "roots-")), "content");
-  cpSync("content", folder, { recursive: true });
-  const workshop = join(folder, "workshop.yaml");
-  const settings = readFileSync(workshop, "utf8");
-  writeFileSync(workshop, settings.replace(/^readings:$/m, "readings:\n  uncertainty: 0.0005"));
-  const text = readFileSync(join(folder, file), "utf8");
+  const text = TEXTS[file] ?? "";
   expect(edit(text)).not.toBe(text);
-  writeFileSync(join(folder, file), edit(text));
-  const { records, diagnostics } = loadRecords(folder, dirname(folder), undefined, PARSERS);
+  const { content, home } = contentFolder({ ...TEXTS, [file]: edit(text) });
+  const { records, diagnostics } = loadRecords(content, home, undefined, PARSERS);
   if (records === undefined)
     throw new Error(JSON.stringify(diagnostics.filter(({ severity }) => severity === "error")));
   return records;

@@ -137,3 +137,27 @@ test.each([
     expect(red).toEqual(red.toSorted((one, other) => other - one));
   }
 });
+
+// basis: derived, cie-15-2004: in the far red the functions die away as the long-wave cones do, evenly in ln.
+test.each([
+  ["2 degrees", STANDARD_OBSERVERS, [1, 2]],
+  ["10 degrees", STANDARD_OBSERVERS, [4, 5]],
+  ["the cones", CONE_OBSERVER, [1, 2]],
+] as const)("x and y of %s end as they went on before", (_, rows, columns) => {
+  for (const column of columns) {
+    const ends = rows.slice(-5).map((row) => Math.log(row[column] ?? NaN));
+    for (const [a = NaN, b = NaN, c = NaN, d = NaN] of [ends.slice(0, 4), ends.slice(1)])
+      expect(Math.abs(d - 3 * c + 3 * b - a)).toBeLessThan(0.05);
+  }
+});
+
+// basis: published, cie-15-2004 and cie-170-2: the tables print no more of z beyond these wavelengths.
+test.each([
+  ["2 degrees", STANDARD_OBSERVERS, 3, 650],
+  ["10 degrees", STANDARD_OBSERVERS, 6, 560],
+  ["the cones", CONE_OBSERVER, 3, 620],
+] as const)("z of %s is 0 where the tables print none", (_, rows, column, fromNm) => {
+  const beyond = rows.filter(([nm]) => nm >= fromNm).map((row) => row[column]);
+  expect(beyond.length).toBeGreaterThan(15);
+  expect(beyond.filter((z) => z !== 0)).toEqual([]);
+});

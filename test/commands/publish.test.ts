@@ -1,9 +1,18 @@
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { fileDifferences } from "../../lib/publish/file-differences.ts";
 import { deletionRules } from "../../lib/publish/rsync-target.ts";
+import { commandHere } from "../support/command-here.ts";
 import { bucketServer, KEYS, type BucketServer } from "../support/bucket-server.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { mullstone, type CommandRun } from "../support/mullstone.ts";
@@ -32,21 +41,15 @@ const RECORDS = {
 };
 
 /** A workshop that publishes; its site is built into `_site` beside its records. */
-function workshop(): {
-  readonly home: string;
-  readonly write: (path: string, text: string) => void;
-  readonly remove: (path: string) => void;
-  readonly publish: (to: string, ...options: string[]) => Promise<CommandRun>;
-} {
-  const { home, content } = contentFolder(RECORDS);
-  return {
-    home,
-    write: (path, text) => writeFileSync(join(content, path), text),
-    remove: (path) => rmSync(join(content, path)),
-    publish: (to, ...options) =>
-      mullstone(["publish", "--to", to, ...options], { cwd: home, env: KEYS }),
-  };
-}
+const { home, content } = contentFolder(RECORDS);
+const write = (path: string, text: string): void => writeFileSync(join(content, path), text);
+const remove = (path: string): void => rmSync(join(content, path));
+const publish = (to: string, ...options: string[]): Promise<CommandRun> =>
+  commandHere(["publish", "--to", to, ...options], { cwd: home, env: KEYS });
+
+/** Each state of the workshop is built once, and published to all that take it: a store, a folder, by rsync. */
+const [www, byRsync] = [join(home, "www"), join(home, "by-rsync")];
+const hasRsync = spawnSync("rsync", ["--version"]).status === 0;
 
 const filesIn = (dir: string): string[] =>
   readdirSync(dir, { recursive: true, withFileTypes: true })
@@ -54,19 +57,15 @@ const filesIn = (dir: string): string[] =>
     .map((entry) => join(entry.parentPath, entry.name).slice(dir.length + 1))
     .sort();
 
-/** Published to a store first, then to a folder: each state of it is built once. */
-const shop = workshop();
+let store: BucketServer;
+beforeAll(async () => {
+  store = await bucketServer();
+});
+afterAll(() => store.close());
+const ship = (...options: string[]): Promise<CommandRun> =>
+  publish("s3:colours/shop", "--endpoint", store.address, ...options);
 
 describe("to a store that speaks as S3 does", () => {
-  const { home, write, publish } = shop;
-  let store: BucketServer;
-  beforeAll(async () => {
-    store = await bucketServer();
-  });
-  afterAll(() => store.close());
-  const ship = (...options: string[]): Promise<CommandRun> =>
-    publish("s3:colours/shop", "--endpoint", store.address, ...options);
-
   test("a dry run asks and puts nothing", async () => {
     expect((await ship("--dry-run")).code).toBe(0);
     expect(store.log).toEqual(["GET /colours/shop/manifest.json"]);
@@ -104,17 +103,6 @@ describe("to a store that speaks as S3 does", () => {
     });
   });
 
-  test("what changed goes out and nothing else; what is another's stays", async () => {
-    store.objects.set("/colours/shop/CNAME", { bytes: Buffer.from("x"), headers: {} });
-    write("colours/soot.md", COLOUR.replace("price: 8", "price: 9"));
-    store.log.length = 0;
-    expect((await ship()).code).toBe(0);
-    expect(store.log).toContain("PUT /colours/shop/colours/soot/index.html");
-    expect(store.log.filter((line) => line.includes("/assets/"))).toEqual([]);
-    expect(store.log.filter((line) => line.startsWith("DELETE"))).toEqual([]);
-    expect(store.objects.has("/colours/shop/CNAME")).toBe(true);
-  });
-
   test.each([
     [
       { AWS_SECRET_ACCESS_KEY: "wrong" },
@@ -131,10 +119,7 @@ describe("to a store that speaks as S3 does", () => {
   });
 });
 
-describe("to a folder", () => {
-  const { home, write, remove, publish } = shop;
-  const www = join(home, "www");
-
+describe("the same to a folder", () => {
   test("a dry run says what is new, and moves nothing", async () => {
     const { code, output } = await publish("www", "--dry-run");
     expect(code).toBe(0);
@@ -144,41 +129,81 @@ describe("to a folder", () => {
     expect(existsSync(www)).toBe(false);
   });
 
-  test("a publish brings what was built, and a second one has nothing to do", async () => {
+  test("a publish brings what was built", async () => {
     expect((await publish("www")).code).toBe(0);
     expect(filesIn(www)).toEqual(filesIn(join(home, "_site")));
     expect(readFileSync(join(www, "index.html"), "utf8")).toBe(
       readFileSync(join(home, "_site", "index.html"), "utf8"),
     );
-    const again = await publish("www");
-    expect(again.output).toContain("www holds this site already");
   });
 
-  test("what no publish wrote stays; a price that changed is told and goes out", async () => {
+  test.skipIf(!hasRsync)("and by rsync", async () => {
+    mkdirSync(byRsync);
+    expect((await publish(`rsync:${byRsync}`)).code).toBe(0);
+    expect(filesIn(byRsync)).toEqual(filesIn(join(home, "_site")));
+  });
+
+  test("where it lies already nothing is moved", async () => {
+    expect((await publish("www")).output).toContain("www holds this site already");
+  });
+
+  test("over somebody else's manifest nothing is published", async () => {
+    const other = join(home, "other");
+    mkdirSync(other);
+    writeFileSync(join(other, "manifest.json"), `{ "kind": "another" }`);
+    const { code, complaints } = await publish("other");
+    expect(code).toBe(1);
+    expect(complaints).toContain("manifest.json of the target is no manifest of ours");
+    expect(filesIn(other)).toEqual(["manifest.json"]);
+  });
+
+  test.skipIf(hasRsync)("rsync that is not there is told in a sentence", async () => {
+    const { complaints } = await publish("rsync:host:/www");
+    expect(complaints).toBe("There is no rsync on this machine: it is what --to rsync: sends by\n");
+  });
+});
+
+describe("another price", () => {
+  test("goes out to a store and nothing else does; what is another's stays", async () => {
+    store.objects.set("/colours/shop/CNAME", { bytes: Buffer.from("x"), headers: {} });
+    write("colours/soot.md", COLOUR.replace("price: 8", "price: 9"));
+    store.log.length = 0;
+    expect((await ship()).code).toBe(0);
+    expect(store.log).toContain("PUT /colours/shop/colours/soot/index.html");
+    expect(store.log.filter((line) => line.includes("/assets/"))).toEqual([]);
+    expect(store.log.filter((line) => line.startsWith("DELETE"))).toEqual([]);
+    expect(store.objects.has("/colours/shop/CNAME")).toBe(true);
+  });
+
+  test("is told, and goes out to a folder; what no publish wrote stays", async () => {
     writeFileSync(join(www, "CNAME"), "saltreach.example\n");
-    write("colours/soot.md", COLOUR.replace("price: 8", "price: 10"));
     const { code, output } = await publish("www");
     expect(code).toBe(0);
-    expect(output).toMatch(/^Soot: Sizes and prices: no longer 40.ml £9\.00\.$/m);
-    expect(output).toMatch(/^Soot: Sizes and prices: now 40.ml £10\.00\.$/m);
+    expect(output).toMatch(/^Soot: Sizes and prices: no longer 40.ml £8\.00\.$/m);
+    expect(output).toMatch(/^Soot: Sizes and prices: now 40.ml £9\.00\.$/m);
     expect(readFileSync(join(www, "CNAME"), "utf8")).toBe("saltreach.example\n");
-    expect(readFileSync(join(www, "feed.xml"), "utf8")).toContain("now 40\u00a0ml £10.00");
+    expect(readFileSync(join(www, "feed.xml"), "utf8")).toContain("now 40\u00a0ml £9.00");
   });
+});
 
-  test("a weaker caution waits until it is confirmed", async () => {
-    write("pigments/soot.yaml", "name: Soot\nhazards: []\n");
-    const refused = await publish("www");
-    expect([refused.code, refused.complaints]).toEqual([
-      1,
-      "--confirm cautions is missing: nothing was moved\n",
-    ]);
-    expect(refused.output).toContain("a weaker caution: Soot: Hazard statement: no longer H410.");
-    expect(readFileSync(join(www, "colours/soot/sheet.json"), "utf8")).toContain("H410");
-    expect((await publish("www", "--confirm", "cautions")).code).toBe(0);
-    expect(readFileSync(join(www, "colours/soot/sheet.json"), "utf8")).not.toContain("H410");
-  });
+test("a weaker caution waits until it is confirmed", async () => {
+  write("pigments/soot.yaml", "name: Soot\nhazards: []\n");
+  const refused = await publish("www");
+  expect([refused.code, refused.complaints]).toEqual([
+    1,
+    "--confirm cautions is missing: nothing was moved\n",
+  ]);
+  expect(refused.output).toContain("a weaker caution: Soot: Hazard statement: no longer H410.");
+  expect(readFileSync(join(www, "colours/soot/sheet.json"), "utf8")).toContain("H410");
+  expect((await publish("www", "--confirm", "cautions")).code).toBe(0);
+  expect(readFileSync(join(www, "colours/soot/sheet.json"), "utf8")).not.toContain("H410");
+});
 
-  test("a colour that goes leaves a page of its own, and waits until it is confirmed", async () => {
+describe("a colour that goes", () => {
+  test("leaves a page of its own, and waits until it is confirmed", async () => {
+    // What rsync has to bring to the same state.
+    rmSync(byRsync, { recursive: true, force: true });
+    cpSync(www, byRsync, { recursive: true });
     remove("colours/soot.md");
     remove("pigments/soot.yaml");
     const lost = await publish("www");
@@ -186,14 +211,8 @@ describe("to a folder", () => {
     expect(lost.complaints).toContain("The page colours/soot/ was published and would be gone");
     write(
       "workshop.yaml",
-      `${RECORDS["workshop.yaml"]}former: [{ address: colours/soot/, name: Soot, replacedBy: colours/lamp-black/ }]\n`,
-    );
-    write("pigments/soot.yaml", "name: Soot\nhazards: []\n");
-    write(
-      "workshop.yaml",
       `${RECORDS["workshop.yaml"]}former:\n  - { address: colours/soot/, name: Soot, replacedBy: colours/lamp-black/ }\n  - { address: pigments/soot/, name: Soot }\n`,
     );
-    remove("pigments/soot.yaml");
     const refused = await publish("www");
     expect(refused.complaints).toBe("--confirm removals is missing: nothing was moved\n");
     expect((await publish("www", "--confirm", "removals")).code).toBe(0);
@@ -206,54 +225,24 @@ describe("to a folder", () => {
     );
   });
 
-  test("over somebody else's manifest nothing is published", async () => {
-    const other = join(home, "other");
-    mkdirSync(other);
-    writeFileSync(join(other, "manifest.json"), `{ "kind": "another" }`);
-    const { code, complaints } = await publish("other");
-    expect(code).toBe(1);
-    expect(complaints).toContain("manifest.json of the target is no manifest of ours");
-    expect(filesIn(other)).toEqual(["manifest.json"]);
-  });
-});
-
-const hasRsync = spawnSync("rsync", ["--version"]).status === 0;
-
-describe("by rsync", () => {
   test.skipIf(!hasRsync)(
-    "sends what changed, deletes what was its own, and leaves the rest",
+    "goes by rsync too, which sends what changed, deletes what was its own, and leaves the rest",
     async () => {
-      const { home, write, remove, publish } = workshop();
-      const www = join(home, "www");
-      mkdirSync(www);
-      expect((await publish(`rsync:${www}`)).code).toBe(0);
-      expect(filesIn(www)).toEqual(filesIn(join(home, "_site")));
-      writeFileSync(join(www, "CNAME"), "x");
-      writeFileSync(join(www, "colours/soot/mine.txt"), "x");
-      remove("colours/soot.md");
-      write(
-        "workshop.yaml",
-        `${RECORDS["workshop.yaml"]}former: [{ address: colours/soot/, name: Soot }]\n`,
-      );
-      const { code, complaints } = await publish(`rsync:${www}`, "--confirm", "removals,cautions");
+      writeFileSync(join(byRsync, "colours/soot/mine.txt"), "x");
+      const { code, complaints } = await publish(`rsync:${byRsync}`, "--confirm", "removals");
       expect([code, complaints.replaceAll(/^.*warning.*\n/gm, "")]).toEqual([0, ""]);
-      expect(filesIn(www)).toEqual(
+      expect(filesIn(byRsync)).toEqual(
         [...filesIn(join(home, "_site")), "CNAME", "colours/soot/mine.txt"].sort(),
       );
       for (const file of ["manifest.json", "index.html", "colours/soot/index.html"])
-        expect(readFileSync(join(www, file), "utf8"), file).toBe(
+        expect(readFileSync(join(byRsync, file), "utf8"), file).toBe(
           readFileSync(join(home, "_site", file), "utf8"),
         );
     },
   );
 
-  test.skipIf(hasRsync)("that is not there is told in a sentence", async () => {
-    const { complaints } = await workshop().publish("rsync:host:/www");
-    expect(complaints).toBe("There is no rsync on this machine: it is what --to rsync: sends by\n");
-  });
-
   // basis: published, rsync(1), FILTER RULES: the first rule that matches decides; "risk" may be deleted, "protect" may not.
-  test("rules for deletion name each file and its folders, then protect the rest", () => {
+  test("by rules for deletion that name each file and its folders, then protect the rest", () => {
     expect(deletionRules(["a/b/x.html", "a/y[1].html"])).toBe(
       "risk /a/\nrisk /a/b/\nrisk /a/b/x.html\nrisk /a/y\\[1].html\nprotect *\n",
     );

@@ -1,8 +1,7 @@
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { describe, expect, test } from "vitest";
+import { describe, expect, inject, test } from "vitest";
 import { xyzToLab } from "../../lib/colorimetry/lab.ts";
 import { tristimulus } from "../../lib/colorimetry/tristimulus.ts";
 import type { Lab } from "../../lib/colorimetry/viewing.ts";
@@ -23,7 +22,7 @@ describe("the demonstration's readings", () => {
   });
 
   test("are the same on a second run, written by the script", () => {
-    const out = mkdtempSync(join(tmpdir(), "invented-readings-"));
+    const out = mkdtempSync(join(inject("scratch"), "invented-readings-"));
     try {
       execFileSync(process.execPath, [
         "--import",

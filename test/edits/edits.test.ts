@@ -4,10 +4,10 @@ import { expect, inject, test } from "vitest";
 import { editedWorkshop } from "./edited-workshop.ts";
 
 /** As many as a run of all tests can afford; `npm run edits` makes two hundred. */
-test("what is kept is never stale: of 5 edits nothing made out of the cache differs from what is made without", async () => {
-  const report = await editedWorkshop(5, 3, mkdtempSync(join(inject("scratch"), "edits-")), 5);
+test("what is kept is never stale: of 3 edits nothing made out of the cache differs from what is made without", async () => {
+  const report = await editedWorkshop(3, 3, mkdtempSync(join(inject("scratch"), "edits-")), 3);
   expect(report.stale).toEqual([]);
   expect(report.rendered).toBe(1);
-  expect(Object.values(report.taken).reduce((sum, count) => sum + count, 0)).toBe(5);
-  expect(Object.keys(report.taken).length).toBeGreaterThan(3);
+  expect(Object.values(report.taken).reduce((sum, count) => sum + count, 0)).toBe(3);
+  expect(Object.keys(report.taken).length).toBeGreaterThan(1);
 });

@@ -3,20 +3,19 @@
  * after each edit what is made out of the cache held against what is made without it, to the last
  * byte; exit code 1 when anything was stale.
  */
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { editedWorkshop } from "./edited-workshop.ts";
+import { runFolder } from "../support/run-folder.ts";
 
 const edits = Number(process.argv[2] ?? 200);
 const seed = Number(process.argv[3] ?? 1);
-const home = mkdtempSync(join(tmpdir(), "mullstone-edits-"));
+const { folder: home, remove } = runFolder("edits");
 process.env["XDG_STATE_HOME"] = join(home, "state");
 const started = process.cpuUsage();
 const { taken, refused, rendered, stale } = await editedWorkshop(edits, seed, home, 10, (done) =>
   process.stderr.write(`${done}\n`),
 );
-rmSync(home, { recursive: true, force: true });
+remove();
 const { user, system } = process.cpuUsage(started);
 process.stdout.write(
   `${[

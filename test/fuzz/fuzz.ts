@@ -3,17 +3,15 @@
  * through reading, checking, sheets, pages and PDF. Prints what was found as it is found, and its
  * figures at the end; exit code 1 when anything was.
  */
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { fuzzed } from "./fuzz-run.ts";
+import { runFolder } from "../support/run-folder.ts";
 
 /** Memory [MB] that a process with this run alone stays under. */
 const LARGEST_MB = 1_000;
 
 const inputs = Number(process.argv[2] ?? 50_000);
 const seed = Number(process.argv[3] ?? 1);
-const folder = mkdtempSync(join(tmpdir(), "mullstone-fuzz-"));
+const { folder, remove } = runFolder("fuzz");
 const started = process.cpuUsage();
 const { kinds, ...report } = fuzzed(inputs, seed, folder, {
   told: (what) => process.stdout.write(`${what}\n`),
@@ -22,7 +20,7 @@ const { kinds, ...report } = fuzzed(inputs, seed, folder, {
   pageEvery: 200,
   paperEvery: 800,
 });
-rmSync(folder, { recursive: true, force: true });
+remove();
 const { user, system } = process.cpuUsage(started);
 const accepted = Object.values(kinds).reduce((sum, kind) => sum + kind.accepted, 0);
 process.stdout.write(

@@ -6,21 +6,13 @@
  * npm run mutate -- --science optics --mutants 20 --seed 1
  */
 import { fork, type ChildProcess } from "node:child_process";
-import {
-  cpSync,
-  existsSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  symlinkSync,
-} from "node:fs";
+import { cpSync, existsSync, readdirSync, readFileSync, symlinkSync } from "node:fs";
 import { once } from "node:events";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { mutantsOfModule, mutantsOfTable, type Mutant } from "./mutants.ts";
 import { relatedTests, testFiles } from "./related-tests.ts";
+import { runFolder } from "../support/run-folder.ts";
 
 interface PlacedMutant extends Mutant {
   readonly file: string;
@@ -52,7 +44,8 @@ const { values } = parseArgs({
 });
 const random = seeded(Number(values.seed));
 const tests = testFiles(ROOT);
-const copy = copyOfProject();
+const { folder: copy, remove } = runFolder("mutants");
+copyProject();
 let watched = watchedCopy();
 try {
   for (const science of values.science) {
@@ -73,7 +66,7 @@ try {
   }
 } finally {
   watched.kill();
-  rmSync(copy, { recursive: true, force: true });
+  remove();
 }
 
 function mutantsOf(science: string): PlacedMutant[] {
@@ -120,8 +113,7 @@ function watchedCopy(): ChildProcess {
   return fork(program, { cwd: copy, execArgv: ["--import", "tsx"] });
 }
 
-function copyOfProject(): string {
-  const copy = mkdtempSync(join(tmpdir(), "mullstone-mutants-"));
+function copyProject(): void {
   for (const name of ["lib", "test", "content", "assets", "templates"])
     cpSync(join(ROOT, name), join(copy, name), { recursive: true });
   for (const name of [
@@ -134,7 +126,6 @@ function copyOfProject(): string {
   ])
     if (existsSync(join(ROOT, name))) cpSync(join(ROOT, name), join(copy, name));
   symlinkSync(join(ROOT, "node_modules"), join(copy, "node_modules"));
-  return copy;
 }
 
 /** `lib/optics/films/film.ts:12:7 < is <=`. */

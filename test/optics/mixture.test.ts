@@ -168,6 +168,31 @@ describe("a colour mixed with itself", () => {
   });
 });
 
+// basis: derived. The less white is left, the nearer a mixture is to the one without any.
+test("a mixture with hardly any white reads as the mixture itself, where a film told another S alone", () => {
+  const alone = (ladder: LadderModel, factor: number): LadderModel => ({
+    ...ladder,
+    white: { ...ladder.white, SAlone: ladder.white.S.map((S) => factor * S) },
+  });
+  const mixed = ready([
+    { ladder: alone(BLUE_LADDER, 0.5), parts: 1 },
+    { ladder: alone(OCHRE_LADDER, 2), parts: 1 },
+  ]);
+  const [nearly, itself, plain] = [
+    mixedTint(mixed, 1e6).lab,
+    mixedTint(mixed, Infinity).lab,
+    mixedTint(
+      ready([
+        { ladder: BLUE_LADDER, parts: 1 },
+        { ladder: OCHRE_LADDER, parts: 1 },
+      ]),
+      Infinity,
+    ).lab,
+  ];
+  expect(deltaE00(nearly, itself)).toBeLessThan(0.01);
+  expect(deltaE00(itself, plain)).toBeGreaterThan(1);
+});
+
 test("a component of which there is none changes nothing, and order does not either", () => {
   const one = mixedTint(ready([{ ladder: BLUE_LADDER, parts: 1 }]), 0.1);
   expect(
@@ -264,6 +289,18 @@ describe("parts", () => {
     }
     expect(() => paintParts([1, 2], [0.5], 0.5)).toThrow("The count of mass fractions");
   });
+});
+
+test("the ratio of a mixture at an L* is met within .005", () => {
+  const mixed = ready([
+    { ladder: BLUE_LADDER, parts: 1 },
+    { ladder: OCHRE_LADDER, parts: 1 },
+  ]);
+  for (let L = 45; L < 85; L += 0.7) {
+    const ratio = mixedRatioAt(mixed, L);
+    if (typeof ratio !== "number") throw new Error(ratio.rule);
+    expect(Math.abs(mixedLab(mixed, ratio).L - L), `L* ${L}`).toBeLessThan(0.005);
+  }
 });
 
 test("greys of a pair: from the one to the other, at the L* asked for, and a neutral between opposites", () => {

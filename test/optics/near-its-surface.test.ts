@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { glossDepth } from "../../lib/optics/surface/gloss-depth.ts";
 import {
   readingInGeometry,
+  surfaceStatement,
   unstatedSurface,
 } from "../../lib/optics/surface/measurement-in-geometry.ts";
 import { OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
@@ -38,6 +39,10 @@ describe("a surface that nobody recorded is as thin as the darkest reading asks 
 });
 
 describe("a masstone near its surface", () => {
+  test("a perfect black without gloss lacks nothing, since no surface is taken off", () => {
+    expect(surfaceStatement({ ...flat(0), geometry: "d/8 excluded" }, OIL_SURFACE)).toBeUndefined();
+  });
+
   test("what lacks under the surface, more than a tenth of the rest, leaves no depth to be told", () => {
     const reading = blueBlack(0.0325, 0.06);
     for (const found of [

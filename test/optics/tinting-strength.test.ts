@@ -145,6 +145,36 @@ describe("relativeStrength", () => {
     });
   });
 
+  test("is compared up to 40 nm between the wavelengths of greatest absorption", () => {
+    const grid = { startNm: 400, stepNm: 2, count: 151 };
+    const peakedAt = (peakNm: number): LadderModel => {
+      const pigment = {
+        K: (nm: number) => 0.05 + 3 * Math.exp(-(((nm - peakNm) / 55) ** 2)),
+        S: () => 0.25,
+        density: 2.4,
+      };
+      const white = { K: () => 0.002, S: () => 1, density: 4.2 };
+      const fit = fittedColour(
+        syntheticSet(pigment, [{ slug: "white", white, massRatios: [0.1, 0.02] }], {
+          geometry: "d/8 excluded",
+          surface: { k1: 0.04, k2: 0.55 },
+          statesSurface: true,
+          noise: NO_NOISE,
+          seed: 1,
+          grid,
+        }),
+      );
+      if (fit.kind === "refused") throw new Error("No fit");
+      return ladderModel(fit, "white");
+    };
+    const reference = peakedAt(600);
+    expect(strengthAtRatios(peakedAt(560), reference, 0.03, 0.03)).toMatchObject({ at: 600 });
+    expect(strengthAtRatios(peakedAt(558), reference, 0.03, 0.03)).toEqual({
+      rule: "hues-not-comparable",
+      values: { sampleNm: 558, referenceNm: 600 },
+    });
+  });
+
   test("refuses no ratio and no density", () => {
     for (const bad of [0, -1, NaN, Infinity]) {
       expect(() => relativeStrength(blue, blue, bad)).toThrow(`The mass ratio is ${bad}`);
@@ -282,6 +312,26 @@ describe("strength with its ±, by depth where K/S would be extrapolated", () =>
     expect(found.by).toBe("absorption");
     expect(found.strength).toBeCloseTo(1, 9);
     expect(found.residualDeltaE00).toBeLessThan(1e-6);
+  });
+
+  const half = drawnAt(scaled(OCHRE, 0.5), [1, 0.2, 0.05]);
+
+  test("K/S serves up to twice beyond the strongest let-down and half of the palest, depth past them", () => {
+    for (const [sample, massRatio, by] of [
+      [half, 0.0251, "absorption"],
+      [half, 0.0249, "depth"],
+      [pale, 0.099, "absorption"],
+      [pale, 0.101, "depth"],
+    ] as const)
+      expect(comparedStrength(400, sample, full, massRatio, massRatio).by, `${massRatio}`).toBe(by);
+  });
+
+  // basis: derived. With twice the mass a colour of half the pigment is the same let-down.
+  test("let down to equal strength, a colour of half the pigment reads as the whole one", () => {
+    const found = comparedStrength(400, half, full, 0.2, 0.2);
+    expect(found.strength).toBeGreaterThan(0.45);
+    expect(found.strength).toBeLessThan(0.6);
+    expect(found.residualDeltaE00).toBeLessThan(1);
   });
 
   test("is no surer than the weighing of both", () => {

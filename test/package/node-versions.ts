@@ -5,13 +5,13 @@
  * Prints a line a version; exit code 1 where a command failed or wrote other bytes.
  */
 import { execFileSync, spawn } from "node:child_process";
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { fileHashes } from "../commands/file-hashes.ts";
 import { fourColourWorkshop } from "../commands/demonstration-part.ts";
 import { installed, packed, ROOT } from "../support/installed-package.ts";
+import { runFolder } from "../support/run-folder.ts";
 
 const { engines } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8")) as {
   readonly engines: { readonly node: string };
@@ -24,7 +24,7 @@ const OF_THE_VERSION = /manifest\.json$/;
 /** Of a server that is told to stop, on a busy machine. */
 const ENDS_WITHIN_MS = 60_000;
 
-const home = mkdtempSync(join(tmpdir(), "mullstone-nodes-"));
+const { folder: home, remove } = runFolder("nodes");
 
 /** The binary of a version, of this system and machine. */
 function nodeOf(version: string): string {
@@ -129,7 +129,7 @@ try {
       rmSync(join(cwd, result), { recursive: true, force: true });
   }
 } finally {
-  rmSync(home, { recursive: true, force: true });
+  remove();
 }
 for (const fault of faults) process.stdout.write(`${fault}\n`);
 process.exitCode = faults.length === 0 ? 0 : 1;

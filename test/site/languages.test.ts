@@ -1,7 +1,6 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdtempSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { dirname, join, normalize } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, inject, test } from "vitest";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
 import { inOneFolder } from "../../lib/site/one-folder.ts";
@@ -11,8 +10,7 @@ import { soundWorkshops } from "../fuzz/sound-workshops.ts";
 import { contentFolder } from "../support/content-folder.ts";
 import { textsByLanguage } from "../support/texts-by-language.ts";
 
-const home = mkdtempSync(join(tmpdir(), "mullstone-languages-"));
-afterAll(() => rmSync(home, { recursive: true, force: true }));
+const home = mkdtempSync(join(inject("scratch"), "languages-"));
 
 /** The colour whose name and notes are translated into German, and another that is not. */
 const [TRANSLATED, OWN] = ["green-earth", "titanium-white"] as const;

@@ -15,9 +15,9 @@ import {
   utimesSync,
   writeFileSync,
 } from "node:fs";
-import { hostname, tmpdir } from "node:os";
+import { hostname } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, inject, test } from "vitest";
 import { buildFolder } from "../../lib/site/output-folder.ts";
 import { asFault } from "../../lib/site/output-fault.ts";
 import { listFilesInManifest, MANIFEST_KIND } from "../../lib/site/output-manifest.ts";
@@ -26,7 +26,7 @@ import { BUILD_MARK } from "../../lib/site/work-folder.ts";
 let home: string;
 let out: string;
 beforeEach(() => {
-  home = mkdtempSync(join(tmpdir(), "output-folder-"));
+  home = mkdtempSync(join(inject("scratch"), "output-folder-"));
   out = join(home, "site");
 });
 afterEach(() => rmSync(home, { recursive: true, force: true }));

@@ -1,7 +1,6 @@
-import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdtempSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, describe, expect, inject, test } from "vitest";
+import { describe, expect, inject, test } from "vitest";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { printedSite } from "../../lib/site/printed-site.ts";
@@ -16,8 +15,7 @@ import { RECORDS as DEMONSTRATION } from "../support/demonstration.ts";
 import { pdfStructure } from "../support/pdf-structure.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
 
-const home = mkdtempSync(join(tmpdir(), "mullstone-printed-"));
-afterAll(() => rmSync(home, { recursive: true, force: true }));
+const home = mkdtempSync(join(inject("scratch"), "printed-"));
 
 const CARDS = ["cards/cards.pdf", "cards/strip/cards.pdf"];
 const COLOURS = ["bismuth-yellow", "cerulean-blue", "green-earth", "titanium-white"];

@@ -7,9 +7,8 @@ import {
   statSync,
   writeFileSync,
 } from "node:fs";
-import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, inject, test } from "vitest";
 import { particleModel, type ParticleModel } from "../../lib/optics/theory/particle-model.ts";
 import { CACHE_FOLDER, workCacheOf, type KeptFolder } from "../../lib/kept/work-cache.ts";
 import { theoryFigure } from "../../lib/site/theory-cache.ts";
@@ -38,7 +37,7 @@ let scratch = "";
 let folder = "";
 let cache: KeptFolder = { folder: "", keeps: true };
 beforeEach(() => {
-  scratch = mkdtempSync(join(tmpdir(), "mullstone-test-"));
+  scratch = mkdtempSync(join(inject("scratch"), "theory-"));
   cache = workCacheOf(join(scratch, "content"));
   ({ folder } = cache);
 });

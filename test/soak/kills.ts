@@ -5,16 +5,15 @@
  * After each kill every result is the earlier or the new one, whole, with what no build wrote in it;
  * after the next run nothing lies about. Prints its figures; exit code 1 when anything was lost.
  */
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { buildSync } from "esbuild";
 import { Losses } from "./killed-run.ts";
 import { JOBS, killsOfWriting, placedKills } from "./small-kills.ts";
 import { killsOfBuilds, killsOfCards } from "./whole-kills.ts";
+import { runFolder } from "../support/run-folder.ts";
 
 const asked = Number(process.argv[2] ?? 200);
-const home = mkdtempSync(join(tmpdir(), "mullstone-kills-"));
+const { folder: home, remove } = runFolder("kills");
 /** In one file, which starts at once. */
 const child = join(home, "killed-child.mjs");
 buildSync({
@@ -41,7 +40,7 @@ try {
   say(`${builds} builds and ${cards} runs of cards killed at random moments`);
   all += written + builds + cards;
 } finally {
-  rmSync(home, { recursive: true, force: true });
+  remove();
 }
 say(`${all} kills, ${losses.count} lost or to mend`);
 process.exitCode = losses.count === 0 ? 0 : 1;

@@ -5,18 +5,18 @@
  * memory grew by more than a quarter over the second half.
  */
 import { spawn } from "node:child_process";
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { BIN } from "../support/mullstone.ts";
+import { runFolder } from "../support/run-folder.ts";
 
 const EDITS = 500;
 const EDITS_WITHIN_MS = 30_000;
 const MOST_GROWTH = 1.25;
 const rebuilds = Number(process.argv[2] ?? 200);
 
-const home = mkdtempSync(join(tmpdir(), "mullstone-soak-"));
+const { folder: home, remove } = runFolder("soak");
 const record = join(home, "content/colours/lamp-black.md");
 const named = (name: string): void =>
   writeFileSync(
@@ -96,7 +96,7 @@ try {
   if (unanswered > 0) faults.push("requests were not answered");
 } finally {
   server.kill("SIGTERM");
-  rmSync(home, { recursive: true, force: true });
+  remove();
 }
 for (const fault of faults) process.stdout.write(`${fault}\n`);
 process.exitCode = faults.length === 0 ? 0 : 1;

@@ -9,16 +9,18 @@ import type { CommandRun } from "./mullstone.ts";
  */
 export async function commandHere(
   args: readonly string[],
-  { cwd }: { readonly cwd: string },
+  { cwd, env = {} }: { readonly cwd: string; readonly env?: Readonly<Record<string, string>> },
 ): Promise<CommandRun> {
   const from = process.cwd();
   const [output, complaints] = ([process.stdout, process.stderr] as const).map(heard);
   process.chdir(cwd);
+  for (const [name, value] of Object.entries(env)) vi.stubEnv(name, value);
   try {
     const code = await runCommand(args);
     return { code, output: output?.text() ?? "", complaints: complaints?.text() ?? "" };
   } finally {
     process.chdir(from);
+    vi.unstubAllEnvs();
     output?.end();
     complaints?.end();
   }

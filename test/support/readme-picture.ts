@@ -1,12 +1,12 @@
 /** `npm run readme-picture`: a photograph of the first screen of one of the demonstration's sheets, for the README. */
-import { mkdirSync, mkdtempSync, rmSync, statSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
 import sharp from "sharp";
 import { mullstone } from "./mullstone.ts";
 import { servedFolder } from "./served-folder.ts";
 import { unpackedChromium } from "./unpacked-chromium.ts";
+import { runFolder } from "./run-folder.ts";
 
 const SHEET = "colours/bone-black/";
 const PICTURE = join(import.meta.dirname, "../../assets/readme/sheet.png");
@@ -47,7 +47,7 @@ async function photograph(address: string): Promise<Buffer> {
   }
 }
 
-const scratch = mkdtempSync(join(tmpdir(), "mullstone-picture-"));
+const { folder: scratch, remove } = runFolder("picture");
 try {
   const { code, complaints } = await mullstone(["build", "--output", join(scratch, "site")]);
   if (code !== 0)
@@ -63,7 +63,7 @@ try {
     await site.close();
   }
 } finally {
-  rmSync(scratch, { recursive: true, force: true });
+  remove();
 }
 const { size } = statSync(PICTURE);
 process.stdout.write(`${PICTURE}, ${Math.ceil(size / 1000)} kB\n`);

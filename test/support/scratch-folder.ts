@@ -1,7 +1,6 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
+import { runFolder } from "./run-folder.ts";
 
 declare module "vitest" {
   export interface ProvidedContext {
@@ -12,9 +11,9 @@ declare module "vitest" {
 
 /** Make the scratch folder before the first test; the function given back removes it after the last. */
 export default function scratchFolder(project: TestProject): () => void {
-  const folder = mkdtempSync(join(tmpdir(), "mullstone-test-"));
+  const { folder, remove } = runFolder("test");
   project.provide("scratch", folder);
   // What a command keeps for its user is kept there too.
   process.env["XDG_STATE_HOME"] = join(folder, "state");
-  return () => rmSync(folder, { recursive: true, force: true });
+  return remove;
 }

@@ -1,12 +1,12 @@
 /** `npm run weigh`: how heavy and how tall the demonstration's pages are, as a table for README or a note. */
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { chromium } from "playwright-core";
 import { mullstone } from "./mullstone.ts";
 import { servedFolder } from "./served-folder.ts";
 import { unpackedChromium } from "./unpacked-chromium.ts";
+import { runFolder } from "./run-folder.ts";
 
 const PAGES = [
   "index.html",
@@ -29,7 +29,7 @@ const SCREENS = [
   { width: 390, height: 844 },
 ] as const;
 
-const scratch = mkdtempSync(join(tmpdir(), "mullstone-weigh-"));
+const { folder: scratch, remove } = runFolder("weigh");
 try {
   const dir = join(scratch, "site");
   const { code, complaints } = await mullstone(["build", "--output", dir]);
@@ -72,5 +72,5 @@ try {
     await site.close();
   }
 } finally {
-  rmSync(scratch, { recursive: true, force: true });
+  remove();
 }

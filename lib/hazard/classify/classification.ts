@@ -2,6 +2,7 @@
  * One classification of an ingredient, as its supplier states it, read into the
  * closed lists: code, class, route, estimate, factor, specific limits.
  */
+import { isOneOf } from "../../quantities/members.ts";
 import type { SourceKey } from "../../sources/source.ts";
 import { nearestWord } from "../../diagnostics/nearest-word.ts";
 import {
@@ -181,7 +182,7 @@ export function classificationFaults(stated: string | ClassificationForm): Hazar
         "1 <= M < Infinity",
       ),
     );
-  if (form.countedAs !== undefined && !(METALS as readonly string[]).includes(form.countedAs)) {
+  if (form.countedAs !== undefined && !isOneOf(METALS, form.countedAs)) {
     faults.push(
       fault(
         ["countedAs"],

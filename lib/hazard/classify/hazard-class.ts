@@ -5,6 +5,7 @@
  * @source un-ghs-rev-11 : the categories that only the UN frame has
  * @source clp-new-classes-2023 : endocrine disruption, persistence and mobility: signal word and no pictogram
  */
+import { isOneOf } from "../../quantities/members.ts";
 import type { HazardFrame } from "./frame.ts";
 
 export type SignalWord = "Danger" | "Warning";
@@ -22,7 +23,7 @@ export const PICTOGRAM_CODES = [
 export type PictogramCode = (typeof PICTOGRAM_CODES)[number];
 
 export function isPictogramCode(text: unknown): text is PictogramCode {
-  return (PICTOGRAM_CODES as readonly unknown[]).includes(text);
+  return isOneOf(PICTOGRAM_CODES, text);
 }
 
 export interface ClassElements {

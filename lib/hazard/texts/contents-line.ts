@@ -4,6 +4,7 @@
  *
  * @source label-lines-own
  */
+import { isOneOf } from "../../quantities/members.ts";
 import type { Metal, MetalRow } from "../studio/metal-content.ts";
 import {
   statementText,
@@ -21,11 +22,7 @@ export type MetalAdvice = (typeof METAL_ADVICE)[number];
 
 /** Whether a row of the tables is ours: English first, the other languages translated. */
 export function isOwnLine(code: string): boolean {
-  return (
-    code === CONTAINS ||
-    code.startsWith("metal ") ||
-    (METAL_ADVICE as readonly string[]).includes(code)
-  );
+  return code === CONTAINS || code.startsWith("metal ") || isOneOf(METAL_ADVICE, code);
 }
 
 export function metalAdvice({ heat, dust }: Pick<MetalRow, "heat" | "dust">): MetalAdvice {

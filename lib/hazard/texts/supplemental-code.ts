@@ -4,6 +4,8 @@
  *
  * @source clp-statements-2025
  */
+import { isOneOf } from "../../quantities/members.ts";
+
 export const SUPPLEMENTAL_CODES = [
   "EUH014",
   "EUH018",
@@ -58,7 +60,7 @@ export const ENTRAINED_SUPPLEMENTS = [
 export type EntrainedSupplement = (typeof ENTRAINED_SUPPLEMENTS)[number];
 
 export function isEntrainedSupplement(text: unknown): text is EntrainedSupplement {
-  return (ENTRAINED_SUPPLEMENTS as readonly unknown[]).includes(text);
+  return isOneOf(ENTRAINED_SUPPLEMENTS, text);
 }
 
 /** Statements that fell with the annulled entry of titanium dioxide: known, so that they can be refused with a reason. */

@@ -12,6 +12,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
+import { codeOf } from "../../diagnostics/error-code.ts";
 
 /** A file with what it holds and what it is to hold. */
 export interface FileRewriting {
@@ -85,7 +86,7 @@ function beside(path: string): string {
 }
 
 function reason(error: unknown): string {
-  const { code } = error as NodeJS.ErrnoException;
+  const code = codeOf(error);
   if (code === "EACCES" || code === "EPERM" || code === "EROFS")
     return "since permission is denied";
   if (code === "ENOSPC") return "since the disk is full";

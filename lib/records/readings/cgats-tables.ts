@@ -1,3 +1,4 @@
+import { isOneOf } from "../../quantities/members.ts";
 import type { FaultList, Spot } from "./fault-list.ts";
 import { cgatsLines, type CgatsToken } from "./cgats-lines.ts";
 import { MOST_CELLS } from "./size-limits.ts";
@@ -231,5 +232,5 @@ function keyword(token: CgatsToken): string {
 }
 
 function isKept(word: string): word is CgatsKeyword {
-  return (KEPT_KEYWORDS as readonly string[]).includes(word);
+  return isOneOf(KEPT_KEYWORDS, word);
 }

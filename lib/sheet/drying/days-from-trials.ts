@@ -2,8 +2,10 @@ import { daysOfParts, type DaysOfParts, type PartAlone } from "../../drying/days
 import { dryingEstimate, type DryingQuestion } from "../../drying/drying-estimate.ts";
 import { sourceFigure, type Figure, type Input } from "../../quantities/figure.ts";
 import type { Interval } from "../../quantities/interval.ts";
+import { remembered } from "../../quantities/remembered.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { vehiclePart } from "../pigments/pigment-parts.ts";
+import { paintsOfPigment } from "../record-inputs.ts";
 import type { DryingPart } from "./drying-parts.ts";
 import { decidingTrial, recordedTrials, type RecordedTrial } from "./drying-trials.ts";
 import { certain } from "../../quantities/at.ts";
@@ -81,15 +83,19 @@ export function trialOfPigment(
   mixture: Colour,
   records: Records,
 ): RecordedTrial | undefined {
-  const oil = vehiclePart(mixture, records)?.oil;
-  if (mixture.record.additions !== undefined) return undefined;
-  for (const colour of records.colours.values()) {
-    const { pigments, additions } = colour.record;
-    if (pigments.length !== 1 || pigments[0]?.pigment !== pigment || additions !== undefined)
-      continue;
-    if (vehiclePart(colour, records)?.oil !== oil) continue;
-    const trial = standingTrial(recordedTrials(colour, records));
-    if (trial !== undefined) return trial;
-  }
-  return undefined;
+  return mixture.record.additions === undefined
+    ? firstTrial(records, pigment, vehiclePart(mixture, records)?.oil ?? "")
+    : undefined;
 }
+
+const firstTrial = remembered(
+  (records: Records, pigment: string, oil: string): RecordedTrial | undefined => {
+    for (const colour of paintsOfPigment(pigment, records.colours)) {
+      if (colour.record.additions !== undefined) continue;
+      if ((vehiclePart(colour, records)?.oil ?? "") !== oil) continue;
+      const trial = standingTrial(recordedTrials(colour, records));
+      if (trial !== undefined) return trial;
+    }
+    return undefined;
+  },
+);

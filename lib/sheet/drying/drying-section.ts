@@ -1,3 +1,4 @@
+import { keysOf } from "../../quantities/members.ts";
 import type { ContributionStatement } from "../../drying/contribution.ts";
 import { dryingClassRuling } from "../../drying/drying-class.ts";
 import { dryingEstimate, type DryingQuestion } from "../../drying/drying-estimate.ts";
@@ -9,7 +10,7 @@ import {
 } from "../../drying/drying-trial.ts";
 import { fatnessRuling } from "../../drying/oil-richness.ts";
 import { filmHealthStatements } from "../../drying/film-defects.ts";
-import { GROUND_RULES, groundStatements, type Ground } from "../../drying/layering-advice.ts";
+import { GROUND_RULES, groundStatements } from "../../drying/layering-advice.ts";
 import { layeringLine } from "../../drying/layering-line.ts";
 import { mediumStatements } from "../../drying/medium-in-paint.ts";
 import type { ExpectedFinish } from "../../drying/sinking-in.ts";
@@ -135,7 +136,7 @@ export function dryingSection(
       ...(fatness === undefined ? [] : [fatness.reason]),
       ...mediumStatements(mediums, "fat over lean"),
     ],
-    grounds: (Object.keys(GROUND_RULES) as Ground[]).flatMap(groundStatements),
+    grounds: keysOf(GROUND_RULES).flatMap(groundStatements),
     filmHealth: filmHealthStatements(
       {
         pigments: paint.parts.map(({ name, chemistry, massFraction, notes }) => ({

@@ -3,7 +3,9 @@ import { drift, TOLD_LOSSES, type Drift } from "../../optics/mixtures/component-
 import { ladderModel } from "../../optics/tints/ladder.ts";
 import { mixedTint, mixture, type Mixture } from "../../optics/mixtures/mixture.ts";
 import type { RecordRoot } from "../../quantities/figure.ts";
+import { remembered } from "../../quantities/remembered.ts";
 import { isStatement } from "../../quantities/statement.ts";
+import type { Colour, Records } from "../../records/records.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { colourRecord, drawdownRecords } from "../record-inputs.ts";
 import type { MixtureDrift } from "./mixture-figures.ts";
@@ -34,14 +36,7 @@ export function singleBlackDrift({
   records,
 }: MixedInWhite): MixtureDrift | undefined {
   if (colour.record.family !== "black" && colour.record.family !== "grey") return undefined;
-  const { strengthReference } = records.workshop;
-  const blacks = [...records.colours.values()]
-    .filter(({ record }) => record.family === "black" && record.pigments.length === 1)
-    .toSorted(
-      (one, other) =>
-        Number(other.slug === strengthReference) - Number(one.slug === strengthReference),
-    );
-  for (const black of blacks) {
+  for (const black of singleBlacks(records)) {
     const fit = fits.get(black.slug);
     if (
       fit?.kind !== "fit" ||
@@ -58,6 +53,16 @@ export function singleBlackDrift({
   }
   return undefined;
 }
+
+/** Blacks of one pigment, the workshop's reference first. */
+const singleBlacks = remembered(({ colours, workshop: { strengthReference } }: Records): Colour[] =>
+  [...colours.values()]
+    .filter(({ record }) => record.family === "black" && record.pigments.length === 1)
+    .toSorted(
+      (one, other) =>
+        Number(other.slug === strengthReference) - Number(one.slug === strengthReference),
+    ),
+);
 
 function driftFigures(
   { component, massRatio, path, rulings }: Drift,

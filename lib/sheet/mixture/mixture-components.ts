@@ -3,10 +3,11 @@ import { at } from "../../quantities/at.ts";
 import { isKnown, notStated, sourceFigure, type Figure } from "../../quantities/figure.ts";
 import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
+import { remembered, rememberedOfTwo } from "../../quantities/remembered.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { MixtureComponent } from "./mixture-figures.ts";
 import { paintAsMade } from "../paint-as-made.ts";
-import { colourRecord, pigmentRecord } from "../record-inputs.ts";
+import { colourRecord, paintsOfPigment, pigmentRecord } from "../record-inputs.ts";
 import type { WeighedTube } from "../pigments/parts-of-paint.ts";
 import type { PigmentPart } from "../sheet.ts";
 import type { Fits } from "../tints/strength.ts";
@@ -34,17 +35,31 @@ export function singlePigmentPaint(
   fits: Fits,
   records: Records,
 ): Colour | undefined {
-  const whites = ({ slug }: Colour): number => {
-    const fit = fits.get(slug);
-    return fit?.kind === "fit" ? fit.whites.length : 0;
-  };
-  const [best] = [...records.colours.values()]
-    .filter(({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === pigment)
-    .toSorted(
+  return mostLetDown(fittedColours(fits, records.colours), pigment);
+}
+
+interface FittedColours {
+  readonly fits: Fits;
+  readonly colours: Records["colours"];
+}
+
+const fittedColours = rememberedOfTwo((fits: Fits, colours: Records["colours"]): FittedColours => ({
+  fits,
+  colours,
+}));
+
+const mostLetDown = remembered(
+  ({ fits, colours }: FittedColours, pigment: string): Colour | undefined => {
+    const whites = ({ slug }: Colour): number => {
+      const fit = fits.get(slug);
+      return fit?.kind === "fit" ? fit.whites.length : 0;
+    };
+    const [best] = paintsOfPigment(pigment, colours).toSorted(
       (one, other) => whites(other) - whites(one) || one.slug.localeCompare(other.slug, "en"),
     );
-  return best;
-}
+    return best;
+  },
+);
 
 export function componentPaints(
   parts: readonly PigmentPart[],

@@ -3,6 +3,7 @@ import { isKnown } from "../../quantities/figure.ts";
 import { midpoint } from "../../quantities/interval.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
+import { remembered } from "../../quantities/remembered.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { drawdownRecords } from "../record-inputs.ts";
@@ -30,9 +31,7 @@ export function dispersionFigures(
 }
 
 function measured(colour: Colour, fits: Fits, records: Records): DispersionFigures | undefined {
-  const other = [...records.colours.values()].find((candidate) =>
-    areMulledAndMilled(colour, candidate),
-  );
+  const other = dispersedOtherwise(colour, records);
   if (other === undefined) return undefined;
   const [mulled, milled] =
     colour.record.dispersion === "mulled" ? [colour, other] : [other, colour];
@@ -93,16 +92,25 @@ function measured(colour: Colour, fits: Fits, records: Records): DispersionFigur
   };
 }
 
-/** One mulled and one milled, of the same pigments in the same parts. */
-function areMulledAndMilled(one: Colour, other: Colour): boolean {
-  const dispersions = new Set([one.record.dispersion, other.record.dispersion]);
-  return (
-    dispersions.size === 2 &&
-    dispersions.has("mulled") &&
-    dispersions.has("milled") &&
-    pigmentsOf(one) === pigmentsOf(other)
-  );
+/** The first milled paint of a mulled one's pigments in the same parts, or the first mulled of a milled one's. */
+function dispersedOtherwise(colour: Colour, { colours }: Records): Colour | undefined {
+  const { dispersion } = colour.record;
+  if (dispersion !== "mulled" && dispersion !== "milled") return undefined;
+  const wanted = dispersion === "mulled" ? "milled" : "mulled";
+  return firstDispersed(colours).get(`${wanted} ${pigmentsOf(colour)}`);
 }
+
+/** By how it was dispersed and its pigments, the first paint. */
+const firstDispersed = remembered((colours: Records["colours"]): Map<string, Colour> => {
+  const first = new Map<string, Colour>();
+  for (const colour of colours.values()) {
+    const { dispersion } = colour.record;
+    if (dispersion === undefined) continue;
+    const key = `${dispersion} ${pigmentsOf(colour)}`;
+    if (!first.has(key)) first.set(key, colour);
+  }
+  return first;
+});
 
 function pigmentsOf({ record: { pigments } }: Colour): string {
   const total = pigments.reduce((sum, { parts }) => sum + certain(parts), 0);

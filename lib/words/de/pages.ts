@@ -272,7 +272,7 @@ export const PAGES: AnyWords<PageWords> = {
     ends: { low: "am wenigsten", high: "am meisten" },
     sameColour: "Aus der Tube ähnlich",
     samePigment: "Aus demselben Pigment",
-    metameric: "Bei Tageslicht und bei Lampenlicht",
+    metameric: "Aus der Tube, bei Tageslicht und bei Lampenlicht",
     metamericPair: (name: string, sentence: string) => `${name}: ${sentence}`,
     hueTitle: "Das Sortiment nach Buntton und Chroma",
     hueDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,

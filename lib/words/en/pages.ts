@@ -257,7 +257,7 @@ export const PAGES = {
     ends: { low: "least", high: "most" },
     sameColour: "Alike from the tube",
     samePigment: "Made from the same pigment",
-    metameric: "By daylight and by lamplight",
+    metameric: "From the tube, by daylight and by lamplight",
     metamericPair: (name: string, sentence: string) => `${name}: ${sentence}`,
     hueTitle: "The range by hue and chroma",
     hueDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,

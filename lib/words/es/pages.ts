@@ -268,7 +268,7 @@ export const PAGES: AnyWords<PageWords> = {
     ends: { low: "el que menos", high: "el que más" },
     sameColour: "Parecidos al salir del tubo",
     samePigment: "Hechos del mismo pigmento",
-    metameric: "A la luz del día y a la de lámpara",
+    metameric: "Al salir del tubo, a la luz del día y a la de lámpara",
     metamericPair: (name, sentence) => `${name}: ${sentence}`,
     hueTitle: "La gama por matiz y croma",
     hueDescription: (parts) => `${parts.join("; ")}.`,

@@ -270,7 +270,7 @@ export const PAGES: AnyWords<PageWords> = {
     ends: { low: "le moins", high: "le plus" },
     sameColour: "Semblables au sortir du tube",
     samePigment: "Faites du même pigment",
-    metameric: "À la lumière du jour et à la lampe",
+    metameric: "Au sortir du tube, à la lumière du jour et à la lampe",
     metamericPair: (name, sentence) => `${name}\u202f: ${sentence}`,
     hueTitle: "La gamme par teinte et chroma",
     hueDescription: (parts) => `${parts.join("\u202f; ")}.`,
