@@ -101,31 +101,34 @@ function followedKeys(
   name: string,
 ): object {
   const known = new Map<string, unknown>();
-  return new Proxy({}, {
-    get: (_, key) => {
-      if (Object.hasOwn(sooner, key)) return Reflect.get(sooner, key) as unknown;
-      const own: unknown = Reflect.get(load(), key);
-      if (typeof key !== "string") return own;
-      const grain = keys[key] ?? "whole";
-      if (typeof grain === "string" || typeof own !== "object" || own === null)
-        return following(own, typeof grain === "string" ? grain : "whole", `${name}/${key}`);
-      noteRead(`${name}/${key}/${Array.isArray(own) ? NAMES : IS_THERE}`);
-      if (!known.has(key)) known.set(key, following(own, grain, `${name}/${key}`));
-      return known.get(key);
+  return new Proxy(
+    {},
+    {
+      get: (_, key) => {
+        if (Object.hasOwn(sooner, key)) return Reflect.get(sooner, key) as unknown;
+        const own: unknown = Reflect.get(load(), key);
+        if (typeof key !== "string") return own;
+        const grain = keys[key] ?? "whole";
+        if (typeof grain === "string" || typeof own !== "object" || own === null)
+          return following(own, typeof grain === "string" ? grain : "whole", `${name}/${key}`);
+        noteRead(`${name}/${key}/${Array.isArray(own) ? NAMES : IS_THERE}`);
+        if (!known.has(key)) known.set(key, following(own, grain, `${name}/${key}`));
+        return known.get(key);
+      },
+      has: (_, key) => {
+        noteRead(`${name}/${NAMES}`);
+        return Reflect.has(load(), key);
+      },
+      ownKeys: () => {
+        noteRead(`${name}/${NAMES}`);
+        return Reflect.ownKeys(load());
+      },
+      getOwnPropertyDescriptor: (_, key) => {
+        const own = Reflect.getOwnPropertyDescriptor(load(), key);
+        return own && { ...own, configurable: true };
+      },
     },
-    has: (_, key) => {
-      noteRead(`${name}/${NAMES}`);
-      return Reflect.has(load(), key);
-    },
-    ownKeys: () => {
-      noteRead(`${name}/${NAMES}`);
-      return Reflect.ownKeys(load());
-    },
-    getOwnPropertyDescriptor: (_, key) => {
-      const own = Reflect.getOwnPropertyDescriptor(load(), key);
-      return own && { ...own, configurable: true };
-    },
-  });
+  );
 }
 
 /** Its members, made to note what is read of them when they are first asked for. */

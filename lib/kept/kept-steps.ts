@@ -36,12 +36,17 @@ export interface KeptSteps {
   readonly made: <V>(step: Step, made: () => V) => V;
   /** A large value that was kept, where each part that it read is still as it was; it is read when it is asked for, which whoever asks has to note. */
   readonly found: (step: Step) => FoundStep | undefined;
-  /** @param names of all parts that it read. @param value that can be cloned. @returns its identity */
-  readonly keep: (step: Step, names: ReadonlySet<string>, value: unknown) => string;
+  /** @param names of all parts that it read. @param identity tells the value from every other; the value can be cloned. */
+  readonly keep: (
+    step: Step,
+    names: ReadonlySet<string>,
+    identity: string,
+    value: () => unknown,
+  ) => void;
   /** What parts of such names are now. */
   readonly partsOf: (names: ReadonlySet<string>) => PartsRead;
-  /** Whether all of them, and what every step may read, are as they were. */
-  readonly areStill: (parts: PartsRead) => boolean;
+  /** The same with what their owners are now, where all of them, and what every step may read, are as they were. */
+  readonly stillAs: (parts: PartsRead) => PartsRead | undefined;
 }
 
 /** A step out of what is kept, where anything is. */
@@ -93,34 +98,45 @@ export function keptSteps(
         : [owner, hashes.identityOf(owner) ?? "", hashOf(names), names],
     );
   };
-  const areStill = (parts: PartsRead): boolean =>
-    parts.every(([owner, identity, hash, names]) =>
-      owner === ""
-        ? textHash([alike, hashOf(names)]) === hash
-        : (identity !== "" && hashes.identityOf(owner) === identity) || hashOf(names) === hash,
-    );
+  const stillOf = (part: PartsRead[number]): PartsRead[number] | undefined => {
+    const [owner, identity, hash, names] = part;
+    if (owner === "") return textHash([alike, hashOf(names)]) === hash ? part : undefined;
+    const own = hashes.identityOf(owner) ?? "";
+    if (own !== "" && own === identity) return part;
+    return hashOf(names) === hash ? [owner, own, hash, names] : undefined;
+  };
+  const stillAs = (parts: PartsRead): PartsRead | undefined => {
+    const now: PartsRead[number][] = [];
+    for (const part of parts) {
+      const still = stillOf(part);
+      if (still === undefined) return undefined;
+      now.push(still);
+    }
+    return now.every((part, i) => part === parts[i]) ? parts : now;
+  };
   const keyOfStep = ({ modules, name }: Step): string | undefined =>
     keyOf(cache, { modules, inputs: ["a step", name, alike] });
+  const write = (step: Step, kept: KeptStep): void => {
+    const key = keyOfStep(step);
+    if (key !== undefined) writeResult(cache, key, serialize(kept));
+  };
   const keptOf = (step: Step): KeptStep | undefined => {
     const key = keyOfStep(step);
     const bytes = key === undefined ? undefined : readResult(cache, key);
     if (bytes === undefined) return undefined;
     const kept = deserialize(bytes) as KeptStep;
-    return areStill(kept.parts) ? kept : undefined;
-  };
-  const write = (step: Step, kept: KeptStep): void => {
-    const key = keyOfStep(step);
-    if (key !== undefined) writeResult(cache, key, serialize(kept));
+    const parts = stillAs(kept.parts);
+    if (parts === undefined) return undefined;
+    // By what owners are now it is seen sooner the next time.
+    if (parts !== kept.parts) write(step, { ...kept, parts });
+    return kept;
   };
   return {
     partsOf,
-    areStill,
-    keep: (step, names, value) => {
-      const bytes = serialize(value);
-      const identity = contentHash([step.name, bytes]).toString("hex");
-      writeResult(cache, identity, bytes);
+    stillAs,
+    keep: (step, names, identity, value) => {
+      writeResult(cache, valueKey(identity), serialize(value()));
       write(step, { parts: partsOf(names), identity });
-      return identity;
     },
     found: (step) => {
       const identity = keptOf(step)?.identity;
@@ -129,7 +145,7 @@ export function keptSteps(
         : {
             identity,
             value: () => {
-              const bytes = readResult(cache, identity);
+              const bytes = readResult(cache, valueKey(identity));
               return bytes === undefined ? undefined : (deserialize(bytes) as unknown);
             },
           };
@@ -145,6 +161,10 @@ export function keptSteps(
       return value;
     },
   };
+}
+
+function valueKey(identity: string): string {
+  return contentHash(["a value", identity]).toString("hex");
 }
 
 /** Names with those put together that many members have: `sheets/EVERY/sheet/name`. */

@@ -5,7 +5,7 @@ import { surfaceTrial } from "../optics/fit/surface-trial.ts";
 import { fittedColours } from "../optics/fit/fitted-colour.ts";
 import type { Records } from "../records/records.ts";
 import { colourSheet } from "./colour-sheet.ts";
-import { packedSheet, unpackedSheet, type PackedSheet } from "./kept-sheet.ts";
+import { evidenceHash, packedSheet, unpackedSheet, type PackedSheet } from "./kept-sheet.ts";
 import { drawdownSet } from "./tints/drawdown-set.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Fits } from "./tints/strength.ts";
@@ -45,11 +45,10 @@ export function lazySheets(records: Records, fits: Fits, kept?: KeptSteps): Lazy
     const { slug } = one;
     if (one.made === undefined) return { slug, identity: one.found.identity, sheet: one.sheet };
     const { value, names } = one.made;
-    return {
-      slug,
-      identity: kept?.keep(one.step, names, packedSheet(value)),
-      sheet: () => value,
-    };
+    if (kept === undefined) return { slug, identity: undefined, sheet: () => value };
+    const identity = evidenceHash(value);
+    kept.keep(one.step, names, identity, () => packedSheet(value));
+    return { slug, identity, sheet: () => value };
   });
 }
 

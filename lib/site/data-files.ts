@@ -2,6 +2,7 @@ import { contentHash } from "../kept/content-hash.ts";
 import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { readWhenAsked } from "../kept/reads.ts";
 import { certain } from "../quantities/at.ts";
+import { isAsset } from "./site-assets.ts";
 import type { DataFile } from "./site.ts";
 
 /**
@@ -18,13 +19,18 @@ export function dataFilesOf(
   const all = readWhenAsked(made);
   const step = { modules: ["lib/site/site-of-records.ts"], name: `files of ${of}` };
   const listed = madeStep(steps, step, () =>
-    all().map(({ path, text }) => ({ path, hash: contentHash([text]).toString("base64url") })),
+    all().map(({ path, text }) => ({
+      path,
+      hash: contentHash([text]).toString("base64url"),
+      // An asset goes out under a name that its text gives it.
+      ...(isAsset(path) ? { asset: text } : {}),
+    })),
   );
-  return listed.map(({ path, hash }) => ({
+  return listed.map(({ path, hash, asset }) => ({
     path,
     hash,
     get text() {
-      return certain(all().find((file) => file.path === path)).text;
+      return asset ?? certain(all().find((file) => file.path === path)).text;
     },
   }));
 }

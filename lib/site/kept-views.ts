@@ -38,8 +38,9 @@ export function keptViews(
       const known = now.get(path);
       if (known !== undefined) return known[0];
       const earlier = before.get(path);
-      if (earlier !== undefined && steps.areStill(earlier[1])) {
-        now.set(path, earlier);
+      const still = earlier && steps.stillAs(earlier[1]);
+      if (earlier !== undefined && still !== undefined) {
+        now.set(path, [earlier[0], still]);
         return earlier[0];
       }
       const { value, names } = filled();
