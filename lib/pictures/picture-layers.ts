@@ -1,14 +1,21 @@
 import { refusal } from "../plots/svg.ts";
 import { MM_PER_PT, type BoxMark, type LineMark, type Mark, type TextMark } from "../print/mark.ts";
 import { inPx } from "./picture-face.ts";
-import type { PixelBox } from "./pixels.ts";
+
+/** A box in whole pixels. */
+export interface PixelBox {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
 
 /** What a picture is made of beside texts. */
 type Shape = BoxMark | LineMark;
 
 /** What is laid over what lies below: a box of whole pixels, or what has to be drawn. */
 export type Layer =
-  | { readonly box: PixelBox; readonly colour: number }
+  | { readonly box: PixelBox; readonly colour: string }
   | { readonly text: TextMark }
   | { readonly drawn: readonly Shape[] };
 
@@ -68,7 +75,7 @@ function filledBox(mark: Shape): Layer | undefined {
   const isWhole = (["left", "top", "right", "bottom"] as const).every(
     (edge) => Math.abs(box[edge] - cut[edge]) < LEAST_CUT,
   );
-  return isWhole ? { box, colour: Number.parseInt(mark.ink.srgb.slice(1), 16) } : undefined;
+  return isWhole ? { box, colour: mark.ink.srgb } : undefined;
 }
 
 /** Of a pixel: less of it is no cut, but the last digit of a length. */

@@ -5,7 +5,7 @@ import { MM_PER_PT, shifted, type Mark, type TextMark } from "../print/mark.ts";
 import { outlinedText } from "../print/outlined-text.ts";
 import { measureText } from "../print/print-document.ts";
 import { PX_PER_MM } from "./picture-face.ts";
-import type { PixelBox, Stamp } from "./pixels.ts";
+import type { PixelBox } from "./picture-layers.ts";
 
 /** Where a text begins is told to so small a part of a pixel, so that the same text is drawn once for many pictures. */
 const PART_PX = 1 / 16;
@@ -13,6 +13,15 @@ const PART_PX = 1 / 16;
 const ROOM = { left: 0.4, right: 0.4, above: 1.1, below: 0.5 } as const;
 /** Texts kept, those drawn last: on every picture stand the workshop's name and the whites'. */
 const MOST_KEPT = 300;
+
+/** What is laid over a picture: RGBA, 8 bits each, its corner at a pixel that may lie outside. */
+export interface Stamp {
+  readonly left: number;
+  readonly top: number;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly rgba: Uint8Array;
+}
 
 const drawn = new Map<string, Promise<Stamp>>();
 
