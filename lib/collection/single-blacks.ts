@@ -18,6 +18,24 @@ export const singleBlacksIn = remembered(
     }),
 );
 
+/** Of blacks in a white so many whose greys at L* 50 lie nearest to a tint's in a*, b*, in the order of the range; all of a few, and of a tint that has none the first. */
+export function nearestBlacks(
+  blacks: readonly BlackInWhite[],
+  tint: Pick<BlackInWhite, "atL"> | undefined,
+  most: number,
+): readonly BlackInWhite[] {
+  if (blacks.length <= most) return blacks;
+  const own = tint && greyAt(tint, "50");
+  const apart = (black: BlackInWhite): number => {
+    const its = greyAt(black, "50");
+    return own === undefined || its === undefined
+      ? Infinity
+      : Math.hypot(its.a - own.a, its.b - own.b);
+  };
+  const farthest = blacks.map(apart).toSorted((one, other) => one - other)[most - 1];
+  return blacks.filter((black) => apart(black) <= (farthest ?? Infinity)).slice(0, most);
+}
+
 export function singleBlacks(sheets: readonly Sheet[]): Sheet[] {
   return sheets.filter(({ family, pigments }) => family === "black" && pigments.length === 1);
 }

@@ -26,6 +26,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
     promise,
     press: isOneWall ? text.press : text.pressFamily,
     wall: text.wall,
+    isByFamily: !isOneWall,
     tiles: isOneWall
       ? wallOrder(sheets).map((worded) => colourTile(worded, context, place))
       : familyTiles(context, place),

@@ -3,9 +3,10 @@ import { figureText } from "../present/figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
-import { greyAt, singleBlacksIn } from "../collection/single-blacks.ts";
+import { greyAt, nearestBlacks, singleBlacksIn } from "../collection/single-blacks.ts";
 import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import type { LabFigures, ScreenFigures } from "../sheet/sheet.ts";
+import { ON_ONE_PAGE } from "./range-parts.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
 import { plainSheets } from "./worded-sheet.ts";
@@ -93,7 +94,11 @@ function pairPicture(
   const text = words.pages.mixture.pair;
   const { plusA, minusA, plusB, minusB } = words.pages.whites.trailEnds;
   const near = pair.greys.filter(({ a, b }) => Math.max(Math.abs(a), Math.abs(b)) <= GREY_REACH);
-  const blacks = singleBlacksIn(plainSheets(context.sheets), slug).flatMap(({ name, atL }) => {
+  const blacks = nearestBlacks(
+    singleBlacksIn(plainSheets(context.sheets), slug),
+    own,
+    ON_ONE_PAGE.blacksBeside,
+  ).flatMap(({ name, atL }) => {
     const at = greyAt({ atL }, "50");
     const colour = ownColour(atL["50"]);
     return at === undefined || colour === undefined

@@ -3,9 +3,15 @@ import { decimalText, placesWithin } from "../words/number-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import type { CellView, FoldedTableView, TableView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
-import { greyAt, singleBlacksIn, type BlackInWhite } from "../collection/single-blacks.ts";
+import {
+  greyAt,
+  nearestBlacks,
+  singleBlacksIn,
+  type BlackInWhite,
+} from "../collection/single-blacks.ts";
 import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import type { LabFigures } from "../sheet/sheet.ts";
+import { ON_ONE_PAGE } from "./range-parts.ts";
 import type { SheetPage } from "./section-views.ts";
 import { plainSheets } from "./worded-sheet.ts";
 
@@ -93,13 +99,14 @@ export function driftTable(
 
 const LEVELS = ["70", "50", "30"] as const;
 
-/** a* and b* at equal lightness beside every black of one pigment; nothing for a colour that is no black or grey. */
+/** a* and b* at equal lightness beside blacks of one pigment; nothing for a colour that is no black or grey. */
 export function blacksTable(
   { white }: MixtureWhite,
   { worded: { sheet }, context, words, place }: SheetPage,
 ): FoldedTableView[] {
-  const blacks = singleBlacksIn(plainSheets(context.sheets), white.slug);
+  const all = singleBlacksIn(plainSheets(context.sheets), white.slug);
   const own = sheet.tints.find((tint) => tint.white.slug === white.slug);
+  const blacks = nearestBlacks(all, own, ON_ONE_PAGE.blacksBeside);
   if (
     (sheet.family !== "black" && sheet.family !== "grey") ||
     own === undefined ||
@@ -122,7 +129,7 @@ export function blacksTable(
     });
   return [
     {
-      summary: text.summary(blacks.length),
+      summary: text.summary(blacks.length, all.length),
       table: {
         caption: text.caption(white.name),
         note: text.note,

@@ -13,6 +13,8 @@ export const ON_ONE_PAGE = {
   neutrals: 48,
   /** Shelf cards, front and back. */
   cards: 50,
+  /** Blacks of one pigment that a black mixed of several is held against. */
+  blacksBeside: 12,
   /** Colours named in passing: of a pigment, or in a table of an answer. */
   named: 48,
 } as const;

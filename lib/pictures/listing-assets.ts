@@ -6,7 +6,8 @@ import { sheetPage } from "../pages/sheet-page.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { paperPhotographs } from "../print/paper-photographs.ts";
 import { PX_PER_MM } from "./picture-face.ts";
-import { drawnPicture, PICTURE_TYPES } from "./drawn-picture.ts";
+import { PICTURE_TYPES } from "./drawn-picture.ts";
+import { keptPicture } from "./kept-pictures.ts";
 import { altTexts, listingText, type ListedPicture } from "./listing-text.ts";
 import {
   besidePictures,
@@ -95,14 +96,14 @@ export async function comparisonAssets(
 
 async function inBothFormats(
   name: string,
-  { face }: SitePicture,
+  picture: SitePicture,
   cache: WorkCache | undefined,
 ): Promise<(readonly [string, Uint8Array])[]> {
-  const own = face();
-  const size = [own.widthMm, own.heightMm].map((mm) => Math.round(mm * PX_PER_MM)).join("x");
+  const { widthMm, heightMm } = picture.face();
+  const size = [widthMm, heightMm].map((mm) => Math.round(mm * PX_PER_MM)).join("x");
   return Promise.all(
     PICTURE_TYPES.map(
-      async (type) => [`${name}-${size}.${type}`, await drawnPicture(own, type, cache)] as const,
+      async (type) => [`${name}-${size}.${type}`, await keptPicture(picture, type, cache)] as const,
     ),
   );
 }

@@ -19,6 +19,10 @@ export interface PictureFace {
 
 export const PX_PER_MM = 10;
 
+export function inPx(mm: number): number {
+  return mm * PX_PER_MM;
+}
+
 /** Whose colours they are; `demonstration` where they are invented. */
 export interface Imprint {
   readonly workshop: string;

@@ -1,10 +1,8 @@
-import { answerColours } from "../answers/answer-pages.ts";
-import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { Block, LadderBlock } from "../blocks/block.ts";
 import type { AnyPageView, SheetView } from "../blocks/page-kinds.ts";
 import { wallOrder } from "../pages/colour-tile.ts";
 import { pairAddress } from "../pages/compare-pages.ts";
-import type { PageContext } from "../pages/page-context.ts";
+import type { AnswerLink, PageContext } from "../pages/page-context.ts";
 import { comparablePaint } from "../pages/screen-swatch.ts";
 import { picturedColours, SHARED_PICTURES } from "../pages/shared-picture.ts";
 import { madeStep } from "../kept/kept-steps.ts";
@@ -25,6 +23,8 @@ import { besideFace, rangeFace } from "./range-faces.ts";
 export interface SitePicture {
   /** Below the site's root. */
   readonly path: string;
+  /** Plain data: all that the face is laid out from. */
+  readonly of: unknown;
   readonly face: () => PictureFace;
 }
 
@@ -34,22 +34,20 @@ export type Pages = readonly { readonly path: string; readonly view: AnyPageView
 /** What pages to be passed on are shown by: the range, each colour, colours beside each other, answers about several. */
 export function sitePictures(
   pages: Pages,
-  held: readonly HeldAnswer[],
+  answers: readonly Pick<AnswerLink, "slug" | "colours">[],
   context: PageContext,
 ): SitePicture[] {
   const imprint = imprintOf(context);
   const paints = shownPaints(pages, context);
   return [
-    ...rangePicture(context, imprint),
+    ...rangePicture(context),
     ...[...paints].flatMap(([slug, paint]) => colourPictures(slug, paint, imprint)),
     // Passed on as a link, and nowhere else.
     ...[
       ...chosenPairs(context.records.workshop).map(
         (pair) => [pairAddress(pair), pair.colours] as const,
       ),
-      ...held.map(
-        ({ answer, claims }) => [`answers/${answer.slug}/`, answerColours(answer, claims)] as const,
-      ),
+      ...answers.map(({ slug, colours }) => [`answers/${slug}/`, colours] as const),
     ].flatMap(([folder, slugs]) =>
       besidePictures(folder, paintsOf(slugs, paints, context), imprint).slice(0, 1),
     ),
@@ -101,6 +99,7 @@ export function besidePictures(
         ] as const
       ).map(([name, size]) => ({
         path: `${folder}${SHARED_PICTURES[name]}`,
+        of: [paints, imprint, name],
         face: () => besideFace(paints, imprint, size),
       }));
 }
@@ -115,6 +114,7 @@ export function colourPictures(slug: string, paint: ShownPaint, imprint: Imprint
     ] as const
   ).map(([name, face]) => ({
     path: `colours/${slug}/${SHARED_PICTURES[name]}`,
+    of: [paint, imprint, name],
     face: () => face(paint, imprint),
   }));
 }
@@ -126,18 +126,22 @@ export function imprintOf({ records: { workshop }, words }: PageContext): Imprin
   };
 }
 
-function rangePicture(context: PageContext, imprint: Imprint): SitePicture[] {
-  const { words, sheets, records } = context;
-  const colours = wallOrder(sheets).flatMap(
-    ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
+function rangePicture(context: PageContext): SitePicture[] {
+  const { words, sheets, records, steps } = context;
+  const step = { modules: ["lib/pictures/site-pictures.ts"], name: "picture of the range" };
+  const colours = madeStep(steps, step, () =>
+    wallOrder(sheets).flatMap(({ sheet }) => comparablePaint(sheet.notations.masstone) ?? []),
   );
-  const promise = words.pages.home.promise(sheets.length, sheets.length - colours.length);
+  const lead = words.pages.home.promise(sheets.length, sheets.length - colours.length);
+  const said = { name: records.workshop.name, lead };
+  const imprint = imprintOf(context);
   return colours.length === 0
     ? []
     : [
         {
           path: SHARED_PICTURES.wide,
-          face: () => rangeFace(colours, { name: records.workshop.name, lead: promise }, imprint),
+          of: [colours, said, imprint],
+          face: () => rangeFace(colours, said, imprint),
         },
       ];
 }

@@ -401,6 +401,7 @@ export interface HomeView extends PageView {
   readonly wall: string;
   /** Every colour, by family and from light to dark; of a large range every family. */
   readonly tiles: readonly TileView[];
+  readonly isByFamily: boolean;
   /** What the workshop makes, in its own words. */
   readonly about: readonly string[];
   readonly ask?: WaysView;

@@ -97,6 +97,7 @@ const NODE_ROOMS = new Set([
   "knowledge",
   "records",
   "photographs",
+  "pictures",
   "print",
   "publish",
   "site",

@@ -382,6 +382,7 @@ export const HOME: HomeView = {
   promise: "3 oil colours, each shown as we measured it.",
   press: "Press a colour for its sheet.",
   wall: "The range",
+  isByFamily: false,
   about: ["Oil colours from single dry pigments, mulled in small batches."],
   tiles: [
     {

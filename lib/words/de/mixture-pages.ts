@@ -88,7 +88,10 @@ export const MIXTURE_PAGES: AnyWords<PageWords["mixture"]> = {
     share: (percent: string) => `${percent}\u00a0%`,
   },
   blacks: {
-    summary: (count: number) => `Neben Schwarz aus einem Pigment: ${count} aus dem Sortiment`,
+    summary: (count: number, all: number) =>
+      count === all
+        ? `Neben Schwarz aus einem Pigment: ${count} aus dem Sortiment`
+        : `Neben Schwarz aus einem Pigment: von ${all} die ${count}, die ihm am nächsten kommen`,
     caption: (white: string) => `Bei gleicher Helligkeit in ${white}: a* und b*`,
     columns: { colour: "Farbe", at: (level: string) => `L* ${level}` },
     cell: (a: string, b: string) => `${a}, ${b}`,

@@ -81,7 +81,10 @@ export const MIXTURE_PAGES = {
     share: (percent: string) => `${percent}\u00a0%`,
   },
   blacks: {
-    summary: (count: number) => `Beside blacks of one pigment: ${count} of the range`,
+    summary: (count: number, all: number) =>
+      count === all
+        ? `Beside blacks of one pigment: ${count} of the range`
+        : `Beside blacks of one pigment: the ${count} nearest to it of ${all}`,
     caption: (white: string) => `At equal lightness in ${white}: a* and b*`,
     columns: { colour: "Colour", at: (level: string) => `L* ${level}` },
     cell: (a: string, b: string) => `${a}, ${b}`,

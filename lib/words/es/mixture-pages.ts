@@ -72,7 +72,10 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     share: (percent) => `${percent}\u00a0%`,
   },
   blacks: {
-    summary: (count) => `Junto a negros de un solo pigmento: ${count} de la gama`,
+    summary: (count, all) =>
+      count === all
+        ? `Junto a negros de un solo pigmento: ${count} de la gama`
+        : `Junto a negros de un solo pigmento: los ${count} más próximos de ${all}`,
     caption: (white) => `A igual claridad en ${white}: a* y b*`,
     columns: { colour: "Color", at: (level) => `L* ${level}` },
     cell: (a, b) => `${a}, ${b}`,

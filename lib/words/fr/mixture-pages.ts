@@ -73,7 +73,10 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     share: (percent) => `${percent}\u00a0%`,
   },
   blacks: {
-    summary: (count) => `À côté des noirs d’un seul pigment\u202f: ${count} de la gamme`,
+    summary: (count, all) =>
+      count === all
+        ? `À côté des noirs d’un seul pigment\u202f: ${count} de la gamme`
+        : `À côté des noirs d’un seul pigment\u202f: les ${count} plus proches sur ${all}`,
     caption: (white) => `À clarté égale dans ${white}\u202f: a* et b*`,
     columns: { colour: "Couleur", at: (level) => `L* ${level}` },
     cell: (a, b) => `${a}, ${b}`,
