@@ -86,7 +86,19 @@ export function addPage(document: PrintDocument, widthMm: number, heightMm: numb
   pdf.addPage({ size: [widthMm / MM_PER_PT, heightMm / MM_PER_PT], margin: 0 });
   inside(pdf).page.colorSpaces["CSLab"] = labSpace;
   if (inkSpace !== undefined) inside(pdf).page.colorSpaces["CSInks"] = inkSpace;
+  gatherContent(inside(pdf).page.content);
   drawProofNotice(document, widthMm);
+}
+
+/** A page's operators as they come, put together when it ends: pdfkit would make a buffer of each. */
+function gatherContent(content: PageContent): void {
+  const { write, end } = content;
+  const gathered: (string | Uint8Array)[] = [];
+  content.write = (operators) => void gathered.push(operators);
+  content.end = () => {
+    write.call(content, Buffer.from(`${gathered.join("\n")}\n`, "latin1"));
+    end.call(content);
+  };
 }
 
 /** Ends a document. @returns its bytes, which depend on what was drawn and on nothing else. */
@@ -130,8 +142,26 @@ function inkSpaceOf(pdf: PDFKit.PDFDocument, profile: Uint8Array): PDFKit.PDFKit
 /** Parts of pdfkit that its types leave out. */
 interface PdfInside {
   readonly _root: { readonly data: Record<string, unknown> };
-  readonly _font: { readonly font: ReadFont; layoutCache: Record<string, unknown> };
-  readonly page: { readonly colorSpaces: Record<string, unknown> };
+  readonly _font: EmbeddedFont;
+  readonly page: { readonly colorSpaces: Record<string, unknown>; readonly content: PageContent };
+}
+
+interface PageContent {
+  write: (operators: string | Uint8Array) => void;
+  end: () => void;
+}
+
+interface EmbeddedFont {
+  readonly font: ReadFont;
+  readonly layoutRun: (text: string) => ShapedWord;
+  layoutCache: Record<string, ShapedWord>;
+}
+
+/** Glyphs of a word and where each goes on to, in thousandths of the size. */
+interface ShapedWord {
+  readonly glyphs: readonly unknown[];
+  readonly positions: readonly { readonly xAdvance: number }[];
+  readonly advanceWidth: number;
 }
 
 /** Parts of fontkit that are used of a font that it has read. */
@@ -186,12 +216,44 @@ function pdfString(text: string): object {
 
 const READ = new Map<string, ReadFont>();
 
-const SHAPED = new Map<string, Record<string, unknown>>();
+const SHAPED = new Map<string, Record<string, ShapedWord>>();
 
-function shapedWords(font: string): Record<string, unknown> {
-  const words = SHAPED.get(font) ?? (Object.create(null) as Record<string, unknown>);
-  SHAPED.set(font, words);
+/** Words of a font as they are shaped, each once a run. */
+function shapedWords(name: string, font: EmbeddedFont): Record<string, ShapedWord> {
+  const words = SHAPED.get(name) ?? withSpacesAdded(font);
+  SHAPED.set(name, words);
   return words;
+}
+
+/**
+ * A word is measured without the space behind it and drawn with it: shaped once, it is put together
+ * with the space, unless the font moves its last letter before a space.
+ */
+function withSpacesAdded(font: EmbeddedFont): Record<string, ShapedWord> {
+  const shaped = Object.create(null) as Record<string, ShapedWord>;
+  const of = (text: string): ShapedWord => (shaped[text] ??= font.layoutRun(text));
+  const apart = (text: string): ShapedWord => {
+    const [word, space] = [of(text.slice(0, -1)), of(" ")];
+    return {
+      glyphs: [...word.glyphs, ...space.glyphs],
+      positions: [...word.positions, ...space.positions],
+      advanceWidth: word.advanceWidth + space.advanceWidth,
+    };
+  };
+  const kerned = new Map<string, boolean>();
+  const isKerned = (last: string): boolean => {
+    const known =
+      kerned.get(last) ?? of(`${last} `).advanceWidth !== apart(`${last} `).advanceWidth;
+    kerned.set(last, known);
+    return known;
+  };
+  return new Proxy(shaped, {
+    get: (_, text: string) =>
+      shaped[text] ??
+      (/[^ ] $/.test(text) && !isKerned(text.slice(-2, -1))
+        ? (shaped[text] = apart(text))
+        : undefined),
+  });
 }
 
 function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
@@ -206,19 +268,36 @@ function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
     if (!READ.has(name)) nameGlyphs(font.font);
     READ.set(name, font.font);
     // Ligatures and kerning of a word are the same in every document: shaped once a run, not once a document.
-    font.layoutCache = shapedWords(name);
+    font.layoutCache = shapedWords(name, font);
     return name;
   };
-  return (text, face) => {
-    const runs: { text: string; subset: Subset }[] = [];
-    for (const character of printable(text, face)) {
-      const subset = subsetOf(face, character.codePointAt(0) ?? 0) ?? "latin";
-      const last = runs.at(-1);
-      if (last?.subset === subset) last.text += character;
-      else runs.push({ text: character, subset });
-    }
-    return runs.map((run) => ({ text: run.text, font: fontOpened(face, run.subset) }));
-  };
+  return (text, face) =>
+    subsetRuns(text, face).map((run) => ({ text: run.text, font: fontOpened(face, run.subset) }));
+}
+
+interface SubsetRun {
+  readonly text: string;
+  readonly subset: Subset;
+}
+
+/** Texts parted by the file that sets them, the same in every document; past so many they are parted anew. */
+const PARTED = new Map<string, readonly SubsetRun[]>();
+const MOST_PARTED = 20_000;
+
+function subsetRuns(text: string, face: Face): readonly SubsetRun[] {
+  const key = `${face} ${text}`;
+  const known = PARTED.get(key);
+  if (known !== undefined) return known;
+  if (PARTED.size >= MOST_PARTED) PARTED.clear();
+  const runs: { text: string; subset: Subset }[] = [];
+  for (const character of printable(text, face)) {
+    const subset = subsetOf(face, character.codePointAt(0) ?? 0) ?? "latin";
+    const last = runs.at(-1);
+    if (last?.subset === subset) last.text += character;
+    else runs.push({ text: character, subset });
+  }
+  PARTED.set(key, runs);
+  return runs;
 }
 
 let measuring: PrintDocument | undefined;

@@ -60,6 +60,7 @@ const FITS: readonly PaperFit[] = [
   ...[8, 7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS })),
   ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, isTight: true })),
 ];
+const ROOMIEST: PaperFit = { sizePt: 9, without: [] };
 const MOST_PAGES = 2;
 const TIGHT_LEADING = 1.2;
 
@@ -72,12 +73,14 @@ export function laidOutSheet(printed: SheetToPrint, paper: PaperSize): LaidOutSh
   };
   const head = placedHead(sheet, paper);
   const styleOf = columnStyles(head.style, sheet.bench.canonical);
-  const tried: TriedSheet[] = [];
-  for (const fit of FITS) {
-    const one = triedSheet(sheet, head, paper, fit, styleOf(fit));
-    tried.push(one);
-    if (one.pages <= MOST_PAGES) break;
-  }
+  const atFit = (fit: PaperFit): TriedSheet =>
+    triedSheet(bodyOf(sheet, fit, styleOf(fit)), head, paper, fit);
+  const tried = triedFits(atFit, (fit) => {
+    const { sizePt } = ROOMIEST;
+    const roomy = bodyOf(sheet, { ...fit, sizePt }, styleOf(ROOMIEST));
+    const leastMm = LEAST_SHARE * (fit.sizePt / sizePt) ** 2 * heightOf(roomy);
+    return fit.isTight !== true && leastMm > roomMm(head, paper);
+  });
   const least = Math.min(...tried.map(({ pages }) => pages));
   const chosen = tried.find(({ pages }) => pages === least);
   if (chosen === undefined)
@@ -91,6 +94,44 @@ export function laidOutSheet(printed: SheetToPrint, paper: PaperSize): LaidOutSh
     fit,
     listed: listedSheet(printed),
   };
+}
+
+/** Of what text takes by its area, what it takes at least: in smaller type its last lines may be fuller. */
+const LEAST_SHARE = 0.96;
+
+/**
+ * Fits from roomy to tight down to the first that goes on as many pages as a sheet should have. What
+ * is certain to go over is passed by, unless nothing goes and the least pages are to be had.
+ */
+function triedFits(
+  atFit: (fit: PaperFit) => TriedSheet,
+  isPassedBy: (fit: PaperFit) => boolean,
+): TriedSheet[] {
+  const tried = new Map<PaperFit, TriedSheet>();
+  const isFound = (fit: PaperFit): boolean => {
+    const one = atFit(fit);
+    tried.set(fit, one);
+    return one.pages <= MOST_PAGES;
+  };
+  if (!FITS.some((fit) => !isPassedBy(fit) && isFound(fit)))
+    FITS.some((fit) => !tried.has(fit) && isFound(fit));
+  return FITS.flatMap((fit) => tried.get(fit) ?? []);
+}
+
+/** Height of all pieces of a flow, without what stands between them. */
+function heightOf(flow: readonly Flow[]): number {
+  return flow.reduce(
+    (sum, one) => sum + (one.kind === "piece" ? one.heightMm : heightOf(one.children)),
+    0,
+  );
+}
+
+/** Height of all columns below the first screen, on as many pages as a sheet should have. */
+function roomMm(head: PlacedHead, paper: PaperSize): number {
+  const at = columnsBelow(head, paper)(-1, 0);
+  let sum = 0;
+  for (let i = 0; at(i).page < MOST_PAGES; i++) sum += at(i).bottomMm - at(i).topMm;
+  return sum;
 }
 
 function listedSheet({ sheet, bench: { revision } }: SheetToPrint): ListedSheet {
@@ -169,7 +210,7 @@ function columnStyles(
     const key = `${sizePt} ${isTight}`;
     const painter: PaperStyle = {
       ...head,
-      widthMm: (head.widthMm - GUTTER_MM) / 2,
+      widthMm: columnMm(head),
       sizePt,
       ...(isTight ? { isRunIn: true, leading: TIGHT_LEADING } : {}),
     };
@@ -195,15 +236,14 @@ function apart(sections: readonly SectionBlock[]): SectionBlock[] {
   return sections.map((section) => ({ ...section, blocks: section.blocks.map(own) }));
 }
 
-function triedSheet(
+/** All that is set in columns below the first screen. */
+function bodyOf(
   { sheet, bench, context: { words } }: SheetToPrint,
-  head: PlacedHead,
-  paper: PaperSize,
   fit: PaperFit,
   { painter: style, bench: benchStyle }: ColumnStyles,
-): TriedSheet {
+): Flow[] {
   const benchAddress = bench.canonical;
-  const body: Flow[] = [
+  return [
     ...sectionFlow(sheet.sections, style),
     ...sectionFlow(
       bench.sections.map((section) => without(fit.without, section)),
@@ -230,25 +270,41 @@ function triedSheet(
           ),
         ]),
   ];
+}
+
+function triedSheet(
+  body: readonly Flow[],
+  head: PlacedHead,
+  paper: PaperSize,
+  fit: PaperFit,
+): TriedSheet {
+  const columns = columnsBelow(head, paper);
+  const placed = placedPieces(body, columns(-1, 0));
+  return { body, columns, placed, pages: pageCount(placed), fit };
+}
+
+/** Two columns a page below the first screen; those of one page may end higher up. */
+function columnsBelow(head: PlacedHead, paper: PaperSize): TriedSheet["columns"] {
   const bottom = paper.heightMm - MARGIN.bottom;
+  const widthMm = columnMm(head.style);
   const lastOfHead = head.placed.at(-1);
   const [headPage, headBottom] =
     lastOfHead === undefined
       ? [0, MARGIN.top]
       : [lastOfHead.page, lastOfHead.yMm + lastOfHead.piece.heightMm];
-  const columns =
-    (lastPage: number, lastBottom: number) =>
-    (index: number): Column => {
-      const at = headPage + Math.floor(index / 2);
-      return {
-        page: at,
-        xMm: MARGIN.side + (index % 2) * (style.widthMm + GUTTER_MM),
-        topMm: at === headPage ? headBottom + BELOW_HEAD_MM : MARGIN.top,
-        bottomMm: at === lastPage ? lastBottom : bottom,
-      };
+  return (lastPage, lastBottom) => (index) => {
+    const page = headPage + Math.floor(index / 2);
+    return {
+      page,
+      xMm: MARGIN.side + (index % 2) * (widthMm + GUTTER_MM),
+      topMm: page === headPage ? headBottom + BELOW_HEAD_MM : MARGIN.top,
+      bottomMm: page === lastPage ? lastBottom : bottom,
     };
-  const placed = placedPieces(body, columns(-1, bottom));
-  return { body, columns, placed, pages: pageCount(placed), fit };
+  };
+}
+
+function columnMm({ widthMm }: PaperStyle): number {
+  return (widthMm - GUTTER_MM) / 2;
 }
 
 function whole(href: string, address: string): string {
