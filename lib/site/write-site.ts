@@ -18,6 +18,9 @@ import { writtenFiles, type WrittenFiles } from "./written-files.ts";
 
 const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 
+/** Eleventy holds all that it renders until all of it is written: so many pages are handed to it at a time. Our own choice. */
+const PAGES_AT_ONCE = 250;
+
 /** Where and how a site is written. */
 export interface Writing extends PagesOf {
   /** Of pictures and pages; without it each is made. */
@@ -38,11 +41,15 @@ export async function writeSite(site: Site, writing: Writing): Promise<void> {
   if (kind === "paper") await writePictures(site.pictures ?? [], writing, written);
   const base = site.base ?? "/";
   const kept = keptPages(cache, writing, [base, ...[...assets.paths].flat()], written);
-  const pages = site.pages.filter((page) => !kept.isTaken(page));
-  if (pages.length > 0)
-    await renderPages({ ...site, pages }, writing, written, (html, page) =>
-      withHashedNames(html, page, base, assets),
-    );
+  for (let from = 0; from < site.pages.length; from += PAGES_AT_ONCE) {
+    const some = site.pages.slice(from, from + PAGES_AT_ONCE);
+    const pages = some.filter((page) => !kept.isTaken(page));
+    if (pages.length > 0)
+      await renderPages({ ...site, pages }, writing, written, (html, page) =>
+        withHashedNames(html, page, base, assets),
+      );
+    for (const page of some) page.letGo();
+  }
   kept.keep(site.pages);
   listFilesInManifest(dir, written.hashes);
 }
