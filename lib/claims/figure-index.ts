@@ -1,4 +1,6 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { readWhenAsked } from "../kept/reads.ts";
+import { certain } from "../quantities/at.ts";
 import { FIGURE_TABLE } from "../sheet/figure-table.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { figureEntries, type FigureEntry } from "../sheet/figure-entries.ts";
@@ -27,36 +29,64 @@ export interface FigureIndex {
   readonly paths: (slug: string) => readonly string[];
 }
 
-export function figureIndex(sheets: readonly Sheet[]): FigureIndex {
+/** Figures of one sheet by their paths. */
+export interface FiguresOfSheet {
+  readonly sheet: Sheet;
+  readonly has: (path: string) => boolean;
+  readonly leaf: (path: string) => FigureEntry;
+}
+
+/** @param texts that know their figures by themselves, so that one figure is no reading of a whole sheet. */
+export function figureIndex(
+  sheets: readonly Sheet[],
+  texts: readonly FiguresOfSheet[] = sheets.map(figuresOf),
+): FigureIndex {
   const bySlug = new Map(
-    sheets.map((sheet) => [
-      sheet.slug,
-      { sheet, byPath: new Map(figureEntries(sheet).map((leaf) => [leaf.path, leaf])) },
+    texts.map((own) => [
+      own.sheet.slug,
+      {
+        sheet: own.sheet,
+        has: own.has,
+        leaf: own.leaf,
+        paths: readWhenAsked(() => figureEntries(own.sheet).map(({ path }) => path)),
+      },
     ]),
   );
   const figureIfAny = (path: string): RangeFigure | undefined => {
     const { colour, figure } = pathParts(path);
     const entry = bySlug.get(colour);
-    const leaf = entry?.byPath.get(figure);
-    return entry && leaf && { sheet: entry.sheet, leaf };
+    return entry?.has(figure) === true
+      ? { sheet: entry.sheet, leaf: entry.leaf(figure) }
+      : undefined;
   };
   return {
     sheets,
     figureIfAny,
     sheet: (slug) => bySlug.get(slug)?.sheet,
-    paths: (slug) => [...(bySlug.get(slug)?.byPath.keys() ?? [])],
+    paths: (slug) => bySlug.get(slug)?.paths() ?? [],
     figure: (path) => {
       const found = figureIfAny(path);
       if (found !== undefined) return found;
       const { colour, figure } = pathParts(path);
       const entry = bySlug.get(colour);
       if (entry === undefined) return lost("colour", nearestWord(colour, bySlug.keys()));
-      const near = nearestWord(figure, entry.byPath.keys());
+      const near = nearestWord(figure, entry.paths());
       return lost(
         isPattern(figure) ? "member" : "figure",
         near === undefined ? undefined : `${colour}.${near}`,
       );
     },
+  };
+}
+
+function figuresOf(sheet: Sheet): FiguresOfSheet {
+  const byPath = readWhenAsked(
+    () => new Map(figureEntries(sheet).map((leaf) => [leaf.path, leaf])),
+  );
+  return {
+    sheet,
+    has: (path) => byPath().has(path),
+    leaf: (path) => certain(byPath().get(path)),
   };
 }
 

@@ -5,7 +5,7 @@ import type { CommandOptions } from "./command-line.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 
 /**
- * Check the records, the sheets against them and the answers against the sheets; write nothing.
+ * Check the records, the sheets against them and the answers against the sheets; write no page.
  * @param asJson print the diagnostics as one JSON array, for editors, and nothing else.
  */
 export async function check(

@@ -7,7 +7,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
 
   mullstone start               build, serve on this machine, rebuild when a record is edited
   mullstone build               build the site once
-  mullstone check               check the records; write nothing
+  mullstone check               check the records; write no page
   mullstone cards               print shelf cards into one PDF
   mullstone labels              print labels for tubes and jars into one PDF
   mullstone pictures            write a zip a colour of what a shop's listing takes: pictures, photographs, a text

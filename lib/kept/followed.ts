@@ -7,6 +7,8 @@ export type Grain =
   /** The same for every piece of work: it belongs to the key of each, and is not noted. */
   | "always"
   | { readonly each: Grain }
+  /** Of a list whose members bear a slug. */
+  | { readonly members: Grain }
   | { readonly keys: Readonly<Record<string, Grain>> };
 
 /** A value whose reading is noted, and what each part of it is now. */
@@ -31,18 +33,44 @@ export function followed<V extends object>(value: V, grain: Grain, root: string)
   };
 }
 
+/**
+ * The same of a value that is loaded when something of it is first asked for.
+ * @param known of it without loading it; nobody notes that it was read.
+ */
+export function followedWhenAsked<V extends object>(
+  load: () => V,
+  keys: Readonly<Record<string, Grain>>,
+  root: string,
+  known: Partial<V> = {},
+): Followed<V> {
+  return {
+    value: followedKeys({ load, known }, keys, root) as V,
+    part: (name) => partOf(load(), name.slice(root.length).split("/").slice(1)),
+  };
+}
+
 function partOf(value: unknown, [first, ...rest]: readonly string[]): unknown {
   if (first === undefined) return value;
   if (first === IS_THERE) return value !== undefined;
   if (typeof value !== "object" || value === null) return undefined;
-  if (first === NAMES)
-    return value instanceof Map ? [...(value as Map<unknown, unknown>).keys()] : Object.keys(value);
-  return partOf(
-    value instanceof Map
-      ? (value as ReadonlyMap<string, unknown>).get(first)
-      : (value as Readonly<Record<string, unknown>>)[first],
-    rest,
-  );
+  if (first === NAMES) return namesIn(value);
+  return partOf(memberOf(value, first), rest);
+}
+
+function namesIn(value: object): readonly unknown[] {
+  if (value instanceof Map) return [...(value as Map<unknown, unknown>).keys()];
+  return Array.isArray(value) ? value.map(slugOf) : Object.keys(value);
+}
+
+function memberOf(value: object, name: string): unknown {
+  if (value instanceof Map) return (value as ReadonlyMap<string, unknown>).get(name);
+  return Array.isArray(value)
+    ? value.find((one) => slugOf(one) === name)
+    : (value as Readonly<Record<string, unknown>>)[name];
+}
+
+function slugOf(member: unknown): string {
+  return (member as { readonly slug: string }).slug;
 }
 
 function following(value: unknown, grain: Grain, name: string): unknown {
@@ -57,31 +85,50 @@ function following(value: unknown, grain: Grain, name: string): unknown {
       "each" in grain ? grain.each : "whole",
       name,
     );
-  return "keys" in grain ? followedKeys(value, grain.keys, name) : value;
+  if ("members" in grain && Array.isArray(value))
+    return value.map((one) => following(one, grain.members, `${name}/${slugOf(one)}`));
+  return "keys" in grain ? followedKeys({ load: () => value }, grain.keys, name) : value;
 }
 
-function followedKeys(value: object, keys: Readonly<Record<string, Grain>>, name: string): object {
+interface Loading {
+  readonly load: () => object;
+  readonly known?: object;
+}
+
+function followedKeys(
+  { load, known: sooner = {} }: Loading,
+  keys: Readonly<Record<string, Grain>>,
+  name: string,
+): object {
   const known = new Map<string, unknown>();
-  return new Proxy(value, {
-    get: (target, key) => {
-      const own: unknown = Reflect.get(target, key);
-      if (typeof key !== "string") return own;
-      const grain = keys[key] ?? "whole";
-      if (typeof grain === "string" || typeof own !== "object" || own === null)
-        return following(own, typeof grain === "string" ? grain : "whole", `${name}/${key}`);
-      noteRead(`${name}/${key}/${IS_THERE}`);
-      if (!known.has(key)) known.set(key, following(own, grain, `${name}/${key}`));
-      return known.get(key);
+  return new Proxy(
+    {},
+    {
+      get: (_, key) => {
+        if (Object.hasOwn(sooner, key)) return Reflect.get(sooner, key) as unknown;
+        const own: unknown = Reflect.get(load(), key);
+        if (typeof key !== "string") return own;
+        const grain = keys[key] ?? "whole";
+        if (typeof grain === "string" || typeof own !== "object" || own === null)
+          return following(own, typeof grain === "string" ? grain : "whole", `${name}/${key}`);
+        noteRead(`${name}/${key}/${Array.isArray(own) ? NAMES : IS_THERE}`);
+        if (!known.has(key)) known.set(key, following(own, grain, `${name}/${key}`));
+        return known.get(key);
+      },
+      has: (_, key) => {
+        noteRead(`${name}/${NAMES}`);
+        return Reflect.has(load(), key);
+      },
+      ownKeys: () => {
+        noteRead(`${name}/${NAMES}`);
+        return Reflect.ownKeys(load());
+      },
+      getOwnPropertyDescriptor: (_, key) => {
+        const own = Reflect.getOwnPropertyDescriptor(load(), key);
+        return own && { ...own, configurable: true };
+      },
     },
-    has: (target, key) => {
-      noteRead(`${name}/${NAMES}`);
-      return Reflect.has(target, key);
-    },
-    ownKeys: (target) => {
-      noteRead(`${name}/${NAMES}`);
-      return Reflect.ownKeys(target);
-    },
-  });
+  );
 }
 
 /** Its members, made to note what is read of them when they are first asked for. */

@@ -6,6 +6,7 @@
 import { deserialize, serialize } from "node:v8";
 import { contentHash } from "./content-hash.ts";
 import { keyOf, readResult, writeResult, type Origin } from "./kept-result.ts";
+import { partText, textHash, type PartHashes } from "./part-hashes.ts";
 import { noteRead, readBy } from "./reads.ts";
 import type { WorkCache } from "./work-cache.ts";
 
@@ -14,17 +15,38 @@ export interface Step extends Pick<Origin, "modules"> {
   readonly name: string;
 }
 
+/** Parts that a step read, by what they belong to: a member of a list, every member of one (`sheets/*`), or none (the empty name). */
+export type PartsRead = readonly (readonly [
+  owner: string,
+  /** What the owner was by then, where that is known sooner than its parts. */
+  identity: string,
+  /** Of the parts. */
+  hash: string,
+  names: readonly string[],
+])[];
+
+/** A large value that was kept: what tells it from every other, and itself where it is still there. */
+export interface FoundStep {
+  readonly identity: string;
+  readonly value: () => unknown;
+}
+
 export interface KeptSteps {
-  /** What was kept of a step, where each part that it read is still as it was. */
-  readonly found: (step: Step) => unknown;
-  /** @param names of all parts that it read. @param value that can be cloned. */
-  readonly keep: (step: Step, names: ReadonlySet<string>, value: unknown) => void;
   /** What was kept of a step, else made now and kept; whoever asks has read what it was made from. */
   readonly made: <V>(step: Step, made: () => V) => V;
-  /** Names with those put together that many members have: `sheets/EVERY/sheet/name`. */
-  readonly widened: (names: ReadonlySet<string>) => string[];
-  /** The hash of what parts of such names are now, and of what every step may read. */
-  readonly partsOf: (names: readonly string[]) => string;
+  /** A large value that was kept, where each part that it read is still as it was; it is read when it is asked for, which whoever asks has to note. */
+  readonly found: (step: Step) => FoundStep | undefined;
+  /** @param names of all parts that it read. @param identity tells the value from every other; the value can be cloned. */
+  readonly keep: (
+    step: Step,
+    names: ReadonlySet<string>,
+    identity: string,
+    value: () => unknown,
+  ) => void;
+  /** What parts of such names are now. */
+  readonly partsOf: (names: ReadonlySet<string>) => PartsRead;
+  /** The same with what their owners are now, where all of them, and what every step may read, are as they were. */
+  readonly stillAs: (parts: PartsRead) => PartsRead | undefined;
 }
 
 /** A step out of what is kept, where anything is. */
@@ -33,9 +55,10 @@ export function madeStep<V>(steps: KeptSteps | undefined, step: Step, made: () =
 }
 
 interface KeptStep {
-  readonly names: readonly string[];
-  readonly parts: string;
-  readonly value: unknown;
+  readonly parts: PartsRead;
+  /** The value, or where it is kept. */
+  readonly value?: unknown;
+  readonly identity?: string;
 }
 
 /** Members of which a step reads the same are named one by one up to so many; past that it is said to read all. */
@@ -44,117 +67,133 @@ const EVERY = "*";
 
 /**
  * @param always what every step may read without noting it.
- * @param part what is there now by the name of a part.
+ * @param hashes of what is there now by the name of a part.
  * @param lists names of what has members, of which one is read as another is.
  */
 export function keptSteps(
   cache: WorkCache,
   always: unknown,
-  part: (name: string) => unknown,
+  hashes: PartHashes,
   lists: readonly string[],
 ): KeptSteps {
-  const alike = contentHash([partText(always)]).toString("hex");
-  const hashes = new Map<string, Buffer>();
-  const hashOf = (name: string): Buffer => {
-    const hash = hashes.get(name) ?? contentHash([...textsOf(name)]);
-    hashes.set(name, hash);
-    return hash;
-  };
-  function* textsOf(name: string): Generator<string | Uint8Array> {
-    const [list, rest] = name.split(`/${EVERY}/`);
-    if (list === undefined || rest === undefined) yield partText(part(name));
-    else for (const member of membersOf(list)) yield* [member, hashOf(joined(list, member, rest))];
-  }
-  const membersOf = (list: string): readonly string[] =>
-    (part(`${list}/#`) ?? []) as readonly string[];
+  const alike = textHash([partText(always)]);
   const known = new Map<string, string>();
-  const partsOf = (names: readonly string[]): string => {
+  const hashOf = (names: readonly string[]): string => {
     const list = names.join("\n");
-    const hash =
-      known.get(list) ??
-      contentHash([alike, ...names.flatMap((name) => [name, hashOf(name)])]).toString("hex");
+    const hash = known.get(list) ?? textHash(names.flatMap((name) => [name, hashes.of(name)]));
     known.set(list, hash);
     return hash;
   };
-  const widened = (names: ReadonlySet<string>): string[] => {
-    const alone: string[] = [];
-    const shared = new Map<string, string[]>();
-    for (const name of names) {
-      const every = everyMember(name, lists);
-      if (every === undefined) alone.push(name);
-      else shared.set(every, [...(shared.get(every) ?? []), name]);
+  const partsOf = (read: ReadonlySet<string>): PartsRead => {
+    const owned = new Map<string, string[]>([["", []]]);
+    for (const name of widened(read, lists)) {
+      const owner = ownerOf(name, lists);
+      const own = owned.get(owner);
+      if (own === undefined) owned.set(owner, [name]);
+      else own.push(name);
     }
-    const put = [...shared].flatMap(([every, own]) => (own.length > MOST_NAMED ? [every] : own));
-    return [...alone, ...put].sort();
+    return [...owned].map(([owner, names]) =>
+      owner === ""
+        ? [owner, "", textHash([alike, hashOf(names)]), names]
+        : [owner, hashes.identityOf(owner) ?? "", hashOf(names), names],
+    );
+  };
+  const stillOf = (part: PartsRead[number]): PartsRead[number] | undefined => {
+    const [owner, identity, hash, names] = part;
+    if (owner === "") return textHash([alike, hashOf(names)]) === hash ? part : undefined;
+    const own = hashes.identityOf(owner) ?? "";
+    if (own !== "" && own === identity) return part;
+    return hashOf(names) === hash ? [owner, own, hash, names] : undefined;
+  };
+  const stillAs = (parts: PartsRead): PartsRead | undefined => {
+    const now: PartsRead[number][] = [];
+    for (const part of parts) {
+      const still = stillOf(part);
+      if (still === undefined) return undefined;
+      now.push(still);
+    }
+    return now.every((part, i) => part === parts[i]) ? parts : now;
   };
   const keyOfStep = ({ modules, name }: Step): string | undefined =>
     keyOf(cache, { modules, inputs: ["a step", name, alike] });
-  const found = (step: Step): KeptStep | undefined => {
+  const write = (step: Step, kept: KeptStep): void => {
+    const key = keyOfStep(step);
+    if (key !== undefined) writeResult(cache, key, serialize(kept));
+  };
+  const keptOf = (step: Step): KeptStep | undefined => {
     const key = keyOfStep(step);
     const bytes = key === undefined ? undefined : readResult(cache, key);
     if (bytes === undefined) return undefined;
     const kept = deserialize(bytes) as KeptStep;
-    return partsOf(kept.names) === kept.parts ? kept : undefined;
-  };
-  const keep = (step: Step, read: ReadonlySet<string>, value: unknown): void => {
-    const key = keyOfStep(step);
-    if (key === undefined) return;
-    const names = widened(read);
-    writeResult(cache, key, serialize({ names, parts: partsOf(names), value } satisfies KeptStep));
+    const parts = stillAs(kept.parts);
+    if (parts === undefined) return undefined;
+    // By what owners are now it is seen sooner the next time.
+    if (parts !== kept.parts) write(step, { ...kept, parts });
+    return kept;
   };
   return {
-    widened,
     partsOf,
-    keep,
-    found: (step) => found(step)?.value,
+    stillAs,
+    keep: (step, names, identity, value) => {
+      writeResult(cache, valueKey(identity), serialize(value()));
+      write(step, { parts: partsOf(names), identity });
+    },
+    found: (step) => {
+      const identity = keptOf(step)?.identity;
+      return identity === undefined
+        ? undefined
+        : {
+            identity,
+            value: () => {
+              const bytes = readResult(cache, valueKey(identity));
+              return bytes === undefined ? undefined : (deserialize(bytes) as unknown);
+            },
+          };
+    },
     made: <V>(step: Step, made: () => V): V => {
-      const kept = found(step);
+      const kept = keptOf(step);
       if (kept !== undefined) {
-        kept.names.forEach(noteRead);
+        for (const [, , , names] of kept.parts) names.forEach(noteRead);
         return kept.value as V;
       }
       const { value, names } = readBy(made);
-      keep(step, names, value);
+      write(step, { parts: partsOf(names), value });
       return value;
     },
   };
 }
 
-function joined(list: string, member: string, rest: string): string {
-  return rest === "" ? `${list}/${member}` : `${list}/${member}/${rest}`;
+function valueKey(identity: string): string {
+  return contentHash(["a value", identity]).toString("hex");
 }
 
-/** The name of the same of every member; undefined for what is none of a member. */
-function everyMember(name: string, lists: readonly string[]): string | undefined {
+/** Names with those put together that many members have: `sheets/EVERY/sheet/name`. */
+function widened(names: ReadonlySet<string>, lists: readonly string[]): string[] {
+  const alone: string[] = [];
+  const shared = new Map<string, string[]>();
+  for (const name of names) {
+    const owner = ownerOf(name, lists);
+    if (owner === "") alone.push(name);
+    else {
+      const every = `${listOf(owner)}/${EVERY}${name.slice(owner.length)}`;
+      const own = shared.get(every);
+      if (own === undefined) shared.set(every, [name]);
+      else own.push(name);
+    }
+  }
+  const put = [...shared].flatMap(([every, own]) => (own.length > MOST_NAMED ? [every] : own));
+  return [...alone, ...put].sort();
+}
+
+/** The member that a part belongs to, or every member; the empty name for what is none of a member. */
+function ownerOf(name: string, lists: readonly string[]): string {
   const list = lists.find((one) => name.startsWith(`${one}/`));
-  if (list === undefined) return undefined;
-  const [member, ...rest] = name.slice(list.length + 1).split("/");
-  return member === "#" ? undefined : `${list}/${EVERY}/${rest.join("/")}`;
+  if (list === undefined) return "";
+  const end = name.indexOf("/", list.length + 1);
+  const owner = end === -1 ? name : name.slice(0, end);
+  return owner.endsWith("/#") || owner.endsWith("/?") ? "" : owner;
 }
 
-/** Any part as text, the same of what was made now and of what was kept. Of a function nothing is told: what it goes by is a part of its own. */
-function partText(part: unknown): string {
-  if (part === undefined) return "not there";
-  return isJson(part)
-    ? JSON.stringify(part)
-    : JSON.stringify(part, function (this: Readonly<Record<string, unknown>>, key, value: unknown) {
-        const own = this[key];
-        if (own instanceof Uint8Array) return { bytes: contentHash([own]).toString("hex") };
-        if (ArrayBuffer.isView(own)) return { numbers: [...(own as Float64Array)] };
-        if (typeof own === "function") return { "a function": own.length };
-        if (own instanceof Map) return { "a map": [...(own as ReadonlyMap<unknown, unknown>)] };
-        if (own instanceof Set) return { "a set": [...(own as ReadonlySet<unknown>)] };
-        if (typeof own === "number" && !Number.isFinite(own)) return { "no number": String(own) };
-        return value;
-      });
-}
-
-/** Whether JSON tells all of it, and quickly. */
-function isJson(part: unknown): boolean {
-  if (typeof part === "number") return Number.isFinite(part);
-  if (typeof part === "function") return false;
-  if (typeof part !== "object" || part === null) return true;
-  if (Array.isArray(part)) return part.every(isJson);
-  if (part instanceof Map || part instanceof Set || ArrayBuffer.isView(part)) return false;
-  return Object.values(part).every(isJson);
+function listOf(owner: string): string {
+  return owner.slice(0, owner.lastIndexOf("/"));
 }

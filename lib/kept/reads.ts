@@ -66,3 +66,19 @@ export function readWhenAsked<V>(made: () => V): () => V {
     return read.value;
   };
 }
+
+/** A value made when it is first asked for, of which nobody notes what it was made from: whoever hands out its parts notes those. */
+export function readAside<V>(made: () => V): () => V {
+  let known: { readonly value: V } | undefined;
+  return () => {
+    if (known !== undefined) return known.value;
+    const outer = reader;
+    reader = undefined;
+    try {
+      known = { value: made() };
+      return known.value;
+    } finally {
+      reader = outer;
+    }
+  };
+}

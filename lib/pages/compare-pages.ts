@@ -11,18 +11,12 @@ import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { shownColour } from "./comparison-cells.ts";
 import { pictureFolder, picturedColours, sharedPicture } from "./shared-picture.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** "compare/bone-black-and-spinel-black/", from the site's root. */
 export function pairAddress({ colours }: ChosenPair): string {
   return `compare/${colours.join("-and-")}/`;
-}
-
-/** Every colour as the page's script fetches it. */
-export function shownColours(context: PageContext): readonly ShownColour[] {
-  return context.sheets.map((worded) => shownColour(worded, context));
 }
 
 /** Any two to four by pressing their swatches, and the pairs that need no script. */

@@ -5,7 +5,7 @@ import { drawnPicture, type PictureType } from "./drawn-picture.ts";
 import type { SitePicture } from "./site-pictures.ts";
 
 /** By whose imports a picture is kept: what lays faces out, and what draws them. */
-const MODULES = [
+export const PICTURE_MODULES = [
   "lib/pictures/colour-faces.ts",
   "lib/pictures/range-faces.ts",
   "lib/pictures/drawn-picture.ts",
@@ -17,7 +17,7 @@ export async function keptPicture(
   type: PictureType,
   cache: WorkCache | undefined,
 ): Promise<Uint8Array> {
-  return keptBytes(cache, { modules: MODULES, inputs: { of, type } }, async () =>
+  return keptBytes(cache, { modules: PICTURE_MODULES, inputs: { of, type } }, async () =>
     drawnPicture(face(), type),
   );
 }

@@ -1,10 +1,8 @@
-import { answerColours } from "../answers/answer-pages.ts";
-import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { Block, LadderBlock } from "../blocks/block.ts";
 import type { AnyPageView, SheetView } from "../blocks/page-kinds.ts";
 import { wallOrder } from "../pages/colour-tile.ts";
 import { pairAddress } from "../pages/compare-pages.ts";
-import type { PageContext } from "../pages/page-context.ts";
+import type { AnswerLink, PageContext } from "../pages/page-context.ts";
 import { comparablePaint } from "../pages/screen-swatch.ts";
 import { picturedColours, SHARED_PICTURES } from "../pages/shared-picture.ts";
 import { madeStep } from "../kept/kept-steps.ts";
@@ -36,7 +34,7 @@ export type Pages = readonly { readonly path: string; readonly view: AnyPageView
 /** What pages to be passed on are shown by: the range, each colour, colours beside each other, answers about several. */
 export function sitePictures(
   pages: Pages,
-  held: readonly HeldAnswer[],
+  answers: readonly Pick<AnswerLink, "slug" | "colours">[],
   context: PageContext,
 ): SitePicture[] {
   const imprint = imprintOf(context);
@@ -49,9 +47,7 @@ export function sitePictures(
       ...chosenPairs(context.records.workshop).map(
         (pair) => [pairAddress(pair), pair.colours] as const,
       ),
-      ...held.map(
-        ({ answer, claims }) => [`answers/${answer.slug}/`, answerColours(answer, claims)] as const,
-      ),
+      ...answers.map(({ slug, colours }) => [`answers/${slug}/`, colours] as const),
     ].flatMap(([folder, slugs]) =>
       besidePictures(folder, paintsOf(slugs, paints, context), imprint).slice(0, 1),
     ),
@@ -131,9 +127,10 @@ export function imprintOf({ records: { workshop }, words }: PageContext): Imprin
 }
 
 function rangePicture(context: PageContext): SitePicture[] {
-  const { words, sheets, records } = context;
-  const colours = wallOrder(sheets).flatMap(
-    ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
+  const { words, sheets, records, steps } = context;
+  const step = { modules: ["lib/pictures/site-pictures.ts"], name: "picture of the range" };
+  const colours = madeStep(steps, step, () =>
+    wallOrder(sheets).flatMap(({ sheet }) => comparablePaint(sheet.notations.masstone) ?? []),
   );
   const lead = words.pages.home.promise(sheets.length, sheets.length - colours.length);
   const said = { name: records.workshop.name, lead };

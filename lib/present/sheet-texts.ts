@@ -1,4 +1,5 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { readWhenAsked } from "../kept/reads.ts";
 import { figureEntries, type FigureEntry } from "../sheet/figure-entries.ts";
 import { publishedSheet, type PublishedSheet } from "../sheet/publish-sheet.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -15,19 +16,27 @@ export interface SheetTexts {
   readonly has: (path: string) => boolean;
 }
 
+/** Each made when it is first asked for. */
 export function sheetTexts(sheet: Sheet, words: Words): SheetTexts {
-  const byPath = new Map(figureEntries(sheet).map((leaf) => [leaf.path, leaf]));
-  return {
-    sheet,
-    plain: publishedSheet(sheet, {
+  const byPath = readWhenAsked(
+    () => new Map(figureEntries(sheet).map((leaf) => [leaf.path, leaf])),
+  );
+  const plain = readWhenAsked(() =>
+    publishedSheet(sheet, {
       ruling: (ruling) => statementText(ruling, words),
       figure: (row, figure) => figureText(row, figure, words),
     }),
-    has: (path) => byPath.has(path),
+  );
+  return {
+    sheet,
+    get plain() {
+      return plain();
+    },
+    has: (path) => byPath().has(path),
     leaf: (path) => {
-      const found = byPath.get(path);
+      const found = byPath().get(path);
       if (found !== undefined) return found;
-      const near = nearestWord(path, byPath.keys());
+      const near = nearestWord(path, byPath().keys());
       throw new RangeError(
         `The figure path is ${path}; right would be a figure of ${sheet.slug}${near === undefined ? "" : `; nearest: ${near}`}`,
       );

@@ -1,4 +1,5 @@
 import { isOffered, marketsWithoutOffer } from "../sheet/handling/offer-section.ts";
+import { madeStep } from "../kept/kept-steps.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Language, Market } from "../records/schema/terms.ts";
@@ -58,19 +59,36 @@ export function rangeCards(context: PageContext): RangeCards {
   const languages = [
     ...new Set(cardSizes(context.records.workshop).flatMap((size) => cardLanguages(size, context))),
   ];
-  const withheld = context.sheets.map(({ sheet }) => ({
-    slug: sheet.slug,
-    name: sheet.name,
-    markets: marketsWithoutOffer(sheet.cautions),
-    notClassified: sheet.cautions.unknown,
-  }));
+  const each = context.sheets.map((worded) => {
+    const step = { modules: STATED_MODULES, name: `card of ${worded.sheet.slug}` };
+    return { worded, ...madeStep(context.steps, step, () => toldCard(worded, context, languages)) };
+  });
   return {
-    cards: context.sheets.flatMap((worded) =>
-      isOffered(worded.sheet.cautions) ? [statedCard(worded, context, languages)] : [],
-    ),
-    without: withheld.filter(
-      ({ markets, notClassified }) => markets.length > 0 || notClassified.length > 0,
-    ),
+    cards: each.flatMap(({ worded, card }) => (card === undefined ? [] : [{ ...card, worded }])),
+    without: each.flatMap(({ without }) => without ?? []),
+  };
+}
+
+const STATED_MODULES = ["lib/print/range-cards.ts", "lib/words/languages.ts"];
+
+interface ToldCard {
+  readonly card?: Omit<RangeCard, "worded">;
+  readonly without?: WithoutCard;
+}
+
+function toldCard(
+  worded: SheetTexts,
+  context: PageContext,
+  languages: readonly Language[],
+): ToldCard {
+  const { slug, name, cautions } = worded.sheet;
+  const markets = marketsWithoutOffer(cautions);
+  const notClassified = cautions.unknown;
+  return {
+    ...(isOffered(cautions) ? { card: statedCard(worded, context, languages) } : {}),
+    ...(markets.length > 0 || notClassified.length > 0
+      ? { without: { slug, name, markets, notClassified } }
+      : {}),
   };
 }
 
@@ -78,14 +96,13 @@ function statedCard(
   worded: SheetTexts,
   context: PageContext,
   languages: readonly Language[],
-): RangeCard {
+): Omit<RangeCard, "worded"> {
   const content = cardOfSheet(worded, context, languages);
   return {
     slug: content.slug,
     name: content.name,
     revision: cardRevision(content),
     states: cardStates(content),
-    worded,
     lacks: [
       ...(content.masstone === undefined ? (["colour"] as const) : []),
       ...(content.sizes.some(({ price }) => price !== undefined) ? [] : (["price"] as const)),

@@ -10,6 +10,7 @@ import {
   type Input,
   type RecordRoot,
 } from "../quantities/figure.ts";
+import { partText, textHash } from "../kept/part-hashes.ts";
 import { keptPlace, placeOf, type Place } from "./figure-places.ts";
 import { restingOn, sectionInputs } from "./record-inputs.ts";
 import type { Sheet } from "./sheet.ts";
@@ -67,11 +68,46 @@ export function unpackedSheet({ part: sheet, figures, sections }: PackedSheet): 
   return sheet;
 }
 
-/** A part of a sheet with all that its figures were made from: two that differ in any of it differ. */
-export function evidenced(part: unknown): unknown {
-  return isPlain(part) ? part : packed(part);
+/**
+ * The hash of a part of a sheet with all that its figures were made from: two that differ in any
+ * of it differ. A figure is hashed once, however many others rest on it.
+ */
+export function evidenceHash(part: unknown): string {
+  return textHash([evidenceText(part)]);
 }
 
-function isPlain(part: unknown): boolean {
-  return typeof part !== "object" || part === null;
+function evidenceText(part: unknown): string {
+  if (Array.isArray(part))
+    return part.every(isPlainNumber)
+      ? JSON.stringify(part)
+      : `[${part.map(evidenceText).join(",")}]`;
+  if (typeof part !== "object" || part === null || ArrayBuffer.isView(part) || part instanceof Map)
+    return partText(part);
+  if (isFigure(part)) return `figure ${figureHash(part)}`;
+  const inputs = sectionInputs(part);
+  const own = plainText(part);
+  return inputs.length === 0 ? own : `${own} of ${JSON.stringify(inputs)}`;
+}
+
+function plainText(part: object): string {
+  return `{${Object.entries(part)
+    .map(([key, own]) => `${JSON.stringify(key)}:${evidenceText(own)}`)
+    .join(",")}}`;
+}
+
+function isPlainNumber(value: unknown): boolean {
+  return typeof value === "number" && Number.isFinite(value);
+}
+
+const FIGURES = new WeakMap<Figure, string>();
+
+function figureHash(figure: Figure): string {
+  const known = FIGURES.get(figure);
+  if (known !== undefined) return known;
+  const inputs = inputsOf(figure).map((input) =>
+    isFigure(input) ? `figure ${figureHash(input)}` : JSON.stringify(input),
+  );
+  const hash = textHash([plainText(figure), partText(placeOf(figure)), ...inputs]);
+  FIGURES.set(figure, hash);
+  return hash;
 }

@@ -5,11 +5,12 @@ import { withPhotographs } from "../photographs/taken-photographs.ts";
 import type { Records } from "../records/records.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { hazardNotes } from "./hazard-notes.ts";
-import { latestDate } from "./printed-date.ts";
+import { latestDate, printedDate } from "./printed-date.ts";
 import { addressFaults, keptManifests } from "./site-addresses.ts";
 import { diagnosticsOf, workedSites } from "./site-context.ts";
 import { allPagePaths } from "./site-of-records.ts";
 import type { SiteTask } from "./site-task.ts";
+import { clearResults } from "../kept/kept-result.ts";
 import { workCacheOf } from "../kept/work-cache.ts";
 
 export interface CheckedSite {
@@ -19,7 +20,7 @@ export interface CheckedSite {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** The records of a content folder, the sheets against them, the answers against the sheets, and whether cards hold what they state. */
+/** What is worked out is kept for the next build or check. The records of a content folder, the sheets against them, the answers against the sheets, and whether cards hold what they state. */
 export async function checkedSite({
   contentDir,
   date,
@@ -28,7 +29,7 @@ export async function checkedSite({
 }: Pick<SiteTask, "contentDir" | "date" | "claims"> & {
   readonly since?: string | undefined;
 }): Promise<CheckedSite> {
-  const cache = workCacheOf(contentDir, false);
+  const cache = workCacheOf(contentDir);
   const parsers = keptParsers();
   parsers.begin(cache);
   const { records, diagnostics, notes } = await withPhotographs(
@@ -37,10 +38,10 @@ export async function checkedSite({
     "what they tell",
   );
   if (records === undefined) return { records, diagnostics: [...diagnostics, ...notes] };
-  const sites = workedSites(records, undefined, cache);
+  const sites = workedSites(records, printedDate(date, records.newestDate), cache);
   const [worked] = sites;
   const sheets = worked.published.map(({ worded: { sheet } }) => sheet);
-  return {
+  const checked: CheckedSite = {
     records,
     diagnostics: [
       ...diagnostics,
@@ -51,7 +52,11 @@ export async function checkedSite({
         ...(since === undefined ? [] : [since]),
       ]),
       ...notes,
-      ...hazardNotes(sheets, records),
+      ...hazardNotes(sheets, worked.context.records, worked.steps),
     ],
   };
+  for (const { keepParts } of sites) keepParts();
+  parsers.keep(cache);
+  clearResults(cache);
+  return checked;
 }

@@ -1,16 +1,23 @@
+import { followedWhenAsked, type Followed } from "../kept/followed.ts";
+import { HashedPart } from "../kept/part-hashes.ts";
 import { noteRead } from "../kept/reads.ts";
-import { followed, type Followed } from "../kept/followed.ts";
-import { evidenced } from "../sheet/kept-sheet.ts";
+import { evidenceHash } from "../sheet/kept-sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+
+/** A sheet's texts that are made when they are asked for. */
+export interface LazyTexts {
+  readonly slug: string;
+  readonly texts: () => SheetTexts;
+}
 
 /**
  * Finished sheets that note what is read of them: which there are, and of each its sections, its
  * published texts, and single figures. A part is told with all that its figures were made from.
  */
-export function followedTexts(all: readonly SheetTexts[]): Followed<readonly SheetTexts[]> {
+export function followedTexts(all: readonly LazyTexts[]): Followed<readonly SheetTexts[]> {
   const sheets = all.map(followedSheet);
   const list = sheets.map(({ value }) => value);
-  const bySlug = new Map(all.map(({ sheet: { slug } }, i) => [slug, sheets[i]]));
+  const bySlug = new Map(all.map(({ slug }, i) => [slug, sheets[i]]));
   return {
     value: new Proxy(list, {
       get: (target, key) => {
@@ -25,21 +32,26 @@ export function followedTexts(all: readonly SheetTexts[]): Followed<readonly She
   };
 }
 
-function followedSheet(texts: SheetTexts): Followed<SheetTexts> {
-  const root = `sheets/${texts.sheet.slug}`;
-  const sheet = followed(texts.sheet, { keys: { slug: "always" } }, `${root}/sheet`);
-  const plain = followed(texts.plain, { keys: {} }, `${root}/plain`);
+function followedSheet({ slug, texts }: LazyTexts): Followed<SheetTexts> {
+  const root = `sheets/${slug}`;
+  const sheet = followedWhenAsked(
+    () => texts().sheet,
+    { slug: "always" },
+    `${root}/sheet`,
+    { slug },
+  );
+  const plain = followedWhenAsked(() => texts().plain, {}, `${root}/plain`);
   return {
     value: {
       sheet: sheet.value,
       plain: plain.value,
       has: (path) => {
         noteRead(`${root}/leaf/${path}`);
-        return texts.has(path);
+        return texts().has(path);
       },
       leaf: (path) => {
         noteRead(`${root}/leaf/${path}`);
-        return texts.leaf(path);
+        return texts().leaf(path);
       },
     },
     part: (rest) => {
@@ -47,7 +59,12 @@ function followedSheet(texts: SheetTexts): Followed<SheetTexts> {
       if (of === "plain") return plain.part(`${root}/${rest}`);
       if (of === "sheet") return evidenced(sheet.part(`${root}/${rest}`));
       const path = more.join("/");
-      return texts.has(path) ? evidenced(texts.leaf(path).figure) : undefined;
+      return texts().has(path) ? evidenced(texts().leaf(path).figure) : undefined;
     },
   };
+}
+
+/** Told by all that its figures were made from. */
+function evidenced(part: unknown): unknown {
+  return typeof part === "object" && part !== null ? new HashedPart(evidenceHash(part)) : part;
 }

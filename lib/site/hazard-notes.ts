@@ -2,6 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { CONTAINS, isOwnLine, metalKey } from "../hazard/texts/contents-line.ts";
 import { signalWordKey, textsToReview, UNKNOWN_TOXICITY } from "../hazard/texts/statement-texts.ts";
 import { substanceName } from "../hazard/texts/substance-name.ts";
+import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { ends } from "../quantities/interval.ts";
 import type { Checked, Records } from "../records/records.ts";
 import type { HazardRecord } from "../records/schema/hazard-form.ts";
@@ -15,17 +16,23 @@ import type { Sheet } from "../sheet/sheet.ts";
  * on: records without hazard data, components that fall short of the whole, and
  * label texts that are missing or from memory. Notes: none of them stops a build.
  */
-export function hazardNotes(sheets: readonly Sheet[], records: Records): Diagnostic[] {
+export function hazardNotes(
+  sheets: readonly Sheet[],
+  records: Records,
+  steps?: KeptSteps,
+): Diagnostic[] {
+  const step = { modules: ["lib/site/hazard-notes.ts"], name: "what labels say" };
+  const labels = madeStep(steps, step, () => ({ named: named(sheets), carried: carried(sheets) }));
   return [
     ...supplierNotes(records),
-    ...tradeNames(sheets, records),
+    ...tradeNames(labels, records),
     ...[...records.pigments.values()].flatMap(earthNotTold),
     ...[...records.pigments.values(), ...records.vehicles.values()].flatMap((checked) => [
       ...withoutData(checked),
       ...shortOfTheWhole(checked),
     ]),
     ...(records.workshop.languages ?? ["en"]).flatMap((language, i) =>
-      languageNotes(sheets, language, records, records.workshopPlace(["languages", i])),
+      languageNotes(labels, language, records, records.workshopPlace(["languages", i])),
     ),
   ];
 }
@@ -47,14 +54,11 @@ function supplierNotes({ workshop, workshopPlace }: Records): Diagnostic[] {
 }
 
 /** A label names substances: a record that is bought as a mixture, without its components, gives its trade name alone. */
-function tradeNames(sheets: readonly Sheet[], { vehicles }: Records): Diagnostic[] {
-  const named = new Set(
-    labelsOf(sheets).flatMap(({ sensitisers, substances }) => [...sensitisers, ...substances]),
-  );
+function tradeNames(labels: Labels, { vehicles }: Records): Diagnostic[] {
   return [...vehicles.values()]
     .filter(
       ({ record: { name, casNumber, components } }) =>
-        named.has(name) && casNumber === undefined && components === undefined,
+        labels.named.includes(name) && casNumber === undefined && components === undefined,
     )
     .map(({ record: { name }, place }) => ({
       ...note(
@@ -123,6 +127,21 @@ function shortOfTheWhole({ record: { components }, place }: Substance): Diagnost
       ];
 }
 
+/** What the labels of all sheets say. */
+interface Labels {
+  readonly named: readonly string[];
+  readonly carried: readonly string[];
+}
+
+/** Substances that the labels name. */
+function named(sheets: readonly Sheet[]): string[] {
+  const all = labelsOf(sheets).flatMap(({ substances, sensitisers }) => [
+    ...substances,
+    ...sensitisers,
+  ]);
+  return [...new Set(all)].sort();
+}
+
 function labelsOf(sheets: readonly Sheet[]): LabelPart[] {
   return sheets.flatMap(({ cautions }) => [
     cautions,
@@ -156,22 +175,17 @@ function carried(sheets: readonly Sheet[]): string[] {
 
 /** Names that a label gives and that the tables do not have in a language, or have from memory. */
 function substanceNotes(
-  sheets: readonly Sheet[],
+  labels: Labels,
   language: Language,
   records: Records,
   place: Diagnostic["place"],
 ): Diagnostic[] {
   if (language === "en") return [];
   const rows = records.hazardKnowledge.substanceNames;
-  const named = [
-    ...new Set(
-      labelsOf(sheets).flatMap(({ substances, sensitisers }) => [...substances, ...sensitisers]),
-    ),
-  ].sort();
   const casNumbers = casNumbersOf(records);
   const has = (name: string): boolean =>
     substanceName({ name, casNumber: casNumbers.get(name) }, language, rows) !== undefined;
-  const [known, missing] = [named.filter(has), named.filter((name) => !has(name))];
+  const [known, missing] = [labels.named.filter(has), labels.named.filter((name) => !has(name))];
   return [
     ...(missing.length === 0
       ? []
@@ -213,24 +227,24 @@ function casNumbersOf({ pigments, vehicles }: Records): ReadonlyMap<string, stri
 }
 
 function languageNotes(
-  sheets: readonly Sheet[],
+  labels: Labels,
   language: Language,
   records: Records,
   place: Diagnostic["place"],
 ): Diagnostic[] {
   return [
-    ...reviewed(sheets, language, records, place),
-    ...substanceNotes(sheets, language, records, place),
+    ...reviewed(labels, language, records, place),
+    ...substanceNotes(labels, language, records, place),
   ];
 }
 
 function reviewed(
-  sheets: readonly Sheet[],
+  labels: Labels,
   language: Language,
   { hazardKnowledge: { texts } }: Records,
   place: Diagnostic["place"],
 ): Diagnostic[] {
-  const codes = carried(sheets).filter((code) => language !== "en" || !isOwnLine(code));
+  const codes = labels.carried.filter((code) => language !== "en" || !isOwnLine(code));
   const { missing, fromMemory, completed } = textsToReview(texts, codes, language);
   return [
     ...(missing.length === 0

@@ -1,5 +1,5 @@
-import { copyFileSync, linkSync, mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { contentHash, fileHash } from "../kept/content-hash.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
@@ -7,6 +7,7 @@ import type { OutputKind } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import type { SiteTask } from "./site-task.ts";
 import type { PageEntry } from "./page-entry.ts";
+import { writtenFiles, type WrittenFiles } from "./written-files.ts";
 
 /** Whose pages: of which output, how they are wanted, where the earlier ones lie. */
 export interface PagesOf {
@@ -18,18 +19,24 @@ export interface PagesOf {
   readonly earlierDir: string;
 }
 
-/** What earlier pages were made of and came out as. */
-export interface KeptPages {
-  /** Whether a page would come out as the earlier output has it, and has been taken from there. */
-  readonly isTaken: (page: PageEntry) => boolean;
-  /** Keep what all pages came out as, once they are written. */
-  readonly keep: (pages: readonly PageEntry[]) => void;
+/** What is made of something that a key stands for. */
+export interface KeyedFile {
+  readonly path: string;
+  readonly key: () => string;
 }
 
-/** By path, what a page was made of and the hash of what came out. */
-type MadePages = Readonly<Record<string, readonly [key: string, hash: string]>>;
+/** What earlier files were made of and came out as. */
+export interface KeptFiles<F extends KeyedFile> {
+  /** Whether a file would come out as the earlier output has it, and has been taken from there. */
+  readonly isTaken: (file: F) => boolean;
+  /** Keep what all came out as, once they are written. */
+  readonly keep: (files: readonly F[]) => void;
+}
 
-const NOTHING_KEPT: KeptPages = { isTaken: () => false, keep: () => undefined };
+/** By path, what a file was made of and the hash of what came out. */
+type MadeFiles = Readonly<Record<string, readonly [key: string, hash: string]>>;
+
+const NOTHING_KEPT: KeptFiles<KeyedFile> = { isTaken: () => false, keep: () => undefined };
 
 /**
  * Pages between builds: rendered are those whose view, frame or templates have changed since.
@@ -40,27 +47,49 @@ export function keptPages(
   cache: WorkCache | undefined,
   of: PagesOf,
   named: readonly string[],
-): KeptPages {
-  const rendering = cache && renderingKey(cache, [of.kind, ...named]);
-  if (cache === undefined || rendering === undefined) return NOTHING_KEPT;
-  const name = `pages-${of.output}-${of.kind}.json`;
-  const before = new Map(Object.entries((readKept(cache.folder, name) ?? {}) as MadePages));
-  const keyOf = (page: PageEntry): string => contentHash([rendering, page.key()]).toString("hex");
-  const known = new Map<PageEntry, readonly [key: string, hash: string | undefined]>();
+  written: WrittenFiles = writtenFiles(of.dir, of.earlierDir),
+): KeptFiles<PageEntry> {
+  return keptFiles(
+    cache,
+    of,
+    { what: "pages", made: (known) => renderingKey(known, [of.kind, ...named]) },
+    written,
+  );
+}
+
+/** What else files are made of, the program among it; undefined where nobody knows. */
+export interface MakingOf {
+  /** Files of one kind are kept together. */
+  readonly what: string;
+  readonly made: (cache: WorkCache) => string | undefined;
+}
+
+/** Files between builds, each known by its key. */
+export function keptFiles<F extends KeyedFile>(
+  cache: WorkCache | undefined,
+  of: PagesOf,
+  { what, made }: MakingOf,
+  written: WrittenFiles,
+): KeptFiles<F> {
+  const making = cache && made(cache);
+  if (cache === undefined || making === undefined) return NOTHING_KEPT;
+  const name = `${what}-${of.output}-${of.kind}.json`;
+  const before = new Map(Object.entries((readKept(cache.folder, name) ?? {}) as MadeFiles));
+  const keyOf = (file: F): string => contentHash([making, file.key()]).toString("hex");
+  const keys = new Map<F, string>();
   return {
-    isTaken: (page) => {
-      const [key, hash] = [keyOf(page), before.get(page.path)];
-      const isTaken = hash?.[0] === key && isBrought(page.path, hash[1], of);
-      known.set(page, [key, isTaken ? hash[1] : undefined]);
-      return isTaken;
+    isTaken: (file) => {
+      const [key, earlier] = [keyOf(file), before.get(file.path)];
+      keys.set(file, key);
+      return earlier?.[0] === key && written.bring(file.path, earlier[1]);
     },
-    keep: (pages) => {
+    keep: (files) => {
       if (!cache.keeps) return;
-      const made = pages.map((page) => {
-        const [key = keyOf(page), hash = fileHash(join(of.dir, page.path))] = known.get(page) ?? [];
-        return [page.path, [key, hash]] as const;
+      const all = files.map((file) => {
+        const hash = written.hashes.get(file.path) ?? fileHash(join(of.dir, file.path));
+        return [file.path, [keys.get(file) ?? keyOf(file), hash]] as const;
       });
-      writeKept(cache.folder, name, Object.fromEntries(made) satisfies MadePages);
+      writeKept(cache.folder, name, Object.fromEntries(all) satisfies MadeFiles);
     },
   };
 }
@@ -81,22 +110,4 @@ function renderingKey({ programPart }: WorkCache, asked: readonly string[]): str
     .flatMap((file) => [file, readFileSync(join(TEMPLATES, file))]);
   const wiring = readFileSync(join(PACKAGE_ROOT, "eleventy.config.ts"));
   return contentHash([...asked, process.version, ...parts, wiring, ...templates]).toString("hex");
-}
-
-/** Bring a file of the earlier output as a second name of it, where it is still as it came out. */
-function isBrought(path: string, hash: string, { dir, earlierDir }: PagesOf): boolean {
-  const [from, to] = [join(earlierDir, path), join(dir, path)];
-  try {
-    mkdirSync(dirname(to), { recursive: true });
-    try {
-      linkSync(from, to);
-    } catch {
-      copyFileSync(from, to);
-    }
-    if (fileHash(to) === hash) return true;
-  } catch {
-    // There is no such file, or none that can be read.
-  }
-  rmSync(to, { force: true, recursive: true });
-  return false;
 }

@@ -11,12 +11,14 @@ const MOST = 20_000;
 interface DrawnPaper {
   readonly key: string;
   readonly bytes: Uint8Array;
+  /** Of the bytes, where it is known. */
+  readonly fileHash?: string;
 }
 
 /** What the papers of earlier builds came out as: a PDF of an output that is none of these is drawn anew. */
 export interface KeptPapers {
-  /** Whether these bytes are what was drawn from what the key stands for. */
-  readonly isDrawn: (paper: DrawnPaper) => boolean;
+  /** The hash of these bytes, where they are what was drawn from what the key stands for. */
+  readonly drawnHash: (paper: DrawnPaper) => string | undefined;
   /** The key of what has one of its own that is found sooner, as it was when that was kept. */
   readonly keyOf: (sooner: string, made: () => string) => string;
   readonly keep: (papers: readonly DrawnPaper[]) => void;
@@ -34,10 +36,15 @@ export function keptPapers(cache: KeptFolder | undefined): KeptPapers {
       keys.set(own, key);
       return key;
     },
-    isDrawn: ({ key, bytes }) => before.get(key) === hashOf(bytes),
+    drawnHash: ({ key, bytes }) => {
+      const known = before.get(key);
+      return typeof known === "string" && known === hashOf(bytes) ? known : undefined;
+    },
     keep: (papers) => {
       if (cache?.keeps !== true) return;
-      const own = new Map(papers.map(({ key, bytes }) => [key, hashOf(bytes)]));
+      const own = new Map(
+        papers.map(({ key, bytes, fileHash }) => [key, fileHash ?? hashOf(bytes)]),
+      );
       const others = [...before].filter(([key]) => !own.has(key));
       writeKept(cache.folder, FILE, newest(own, others));
       writeKept(
@@ -65,5 +72,5 @@ function readHashes(folder: string, file: string): Map<string, unknown> {
 }
 
 function hashOf(bytes: Uint8Array): string {
-  return contentHash([bytes]).toString("hex");
+  return contentHash([bytes]).toString("base64url");
 }

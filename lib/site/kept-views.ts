@@ -1,6 +1,6 @@
 import { contentHash } from "../kept/content-hash.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
-import type { KeptSteps } from "../kept/kept-steps.ts";
+import type { KeptSteps, PartsRead } from "../kept/kept-steps.ts";
 import type { Read } from "../kept/reads.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 
@@ -12,10 +12,8 @@ export interface KeptViews {
   readonly keep: () => void;
 }
 
-/** By path, the hash of what was filled in, that of the parts that were read, and their names. */
-type Views = Readonly<
-  Record<string, readonly [view: string, parts: string, names: readonly string[]]>
->;
+/** By path, the hash of what was filled in, and the parts that were read. */
+type Views = Readonly<Record<string, readonly [view: string, parts: PartsRead]>>;
 
 /**
  * @param of which pages: of what output, in what language.
@@ -40,14 +38,14 @@ export function keptViews(
       const known = now.get(path);
       if (known !== undefined) return known[0];
       const earlier = before.get(path);
-      if (earlier !== undefined && steps.partsOf(earlier[2]) === earlier[1]) {
-        now.set(path, earlier);
+      const still = earlier && steps.stillAs(earlier[1]);
+      if (earlier !== undefined && still !== undefined) {
+        now.set(path, [earlier[0], still]);
         return earlier[0];
       }
       const { value, names } = filled();
-      const own = steps.widened(names);
       const view = viewKey(value);
-      now.set(path, [view, steps.partsOf(own), own]);
+      now.set(path, [view, steps.partsOf(names)]);
       return view;
     },
     keep: () => {

@@ -49,8 +49,14 @@ function areHashes(value: unknown): value is Readonly<Record<string, string>> {
   return hashes.length > 0 && hashes.every((hash) => typeof hash === "string");
 }
 
-/** Write into a folder's manifest what files the folder holds, with a hash of each: a later build deletes these and no others. */
-export function listFilesInManifest(dir: string): void {
+/**
+ * Write into a folder's manifest what files the folder holds, with a hash of each: a later build deletes these and no others.
+ * @param known hashes of files that the build has just put there.
+ */
+export function listFilesInManifest(
+  dir: string,
+  known: ReadonlyMap<string, string> = new Map<string, string>(),
+): void {
   const manifest = join(dir, MANIFEST);
   const files = readdirSync(dir, { recursive: true, withFileTypes: true })
     .filter((entry) => !entry.isDirectory())
@@ -60,7 +66,9 @@ export function listFilesInManifest(dir: string): void {
   const stated = JSON.parse(readFileSync(manifest, "utf8")) as object;
   // What a publish goes by: a manifest can't hold its own.
   const hashes = Object.fromEntries(
-    files.filter((path) => path !== MANIFEST).map((path) => [path, fileHash(join(dir, path))]),
+    files
+      .filter((path) => path !== MANIFEST)
+      .map((path) => [path, known.get(path) ?? fileHash(join(dir, path))]),
   );
   writeFileSync(manifest, `${JSON.stringify({ ...stated, files, hashes }, null, 1)}\n`);
 }

@@ -10,7 +10,10 @@ export interface FilledPage {
   readonly view: AnyPageView;
 }
 
-/** One page for Eleventy to render: templates/entry/every-page.njk picks the template of its kind. It is filled when it is first looked into. */
+/**
+ * One page for Eleventy to render: templates/entry/every-page.njk picks the template of its kind.
+ * It is filled when it is first looked into, and again when it is looked into after it was let go.
+ */
 export interface PageEntry extends FilledPage {
   /** Below the site's root: `colours/bone-black/index.html`. */
   readonly path: string;
@@ -18,6 +21,8 @@ export interface PageEntry extends FilledPage {
   readonly isUnlisted?: boolean;
   /** The hash of what it is filled with, which may be known without filling it. */
   readonly key: () => string;
+  /** Hold no longer what it is filled with, once it is written: of a large range that is more than fits into memory. */
+  readonly letGo: () => void;
 }
 
 /** A page that is filled by a function. @param views of earlier builds. */
@@ -28,7 +33,8 @@ export function pageEntry(
   isUnlisted = false,
 ): PageEntry {
   let read: Read<FilledPage> | undefined;
-  const once = (): Read<FilledPage> => (read ??= readBy(filled));
+  let key: string | undefined;
+  const once = (): Read<FilledPage> => (read ??= heldAsText(readBy(filled)));
   const again = (): FilledPage => readAgain(once());
   return {
     path,
@@ -39,8 +45,48 @@ export function pageEntry(
     get view() {
       return again().view;
     },
-    key: () => views?.keyOf(path, once) ?? viewKey(once().value),
+    key: () => (key ??= views?.keyOf(path, once) ?? viewKey(once().value)),
+    letGo: () => {
+      read = undefined;
+    },
   };
+}
+
+/** Pages of every colour, which are asked for by pictures, by paper and by their templates, long after one another. */
+const OF_EVERY_COLOUR: ReadonlySet<string> = new Set<AnyPageView["kind"]>(["sheet", "bench"]);
+
+/** What such a page is filled with as text, which takes a fifth of what its objects take. */
+function heldAsText(read: Read<FilledPage>): Read<FilledPage> {
+  const {
+    value: { site, view },
+    names,
+  } = read;
+  if (!OF_EVERY_COLOUR.has(view.kind)) return read;
+  const text = Buffer.from(JSON.stringify(view));
+  return {
+    names,
+    value: {
+      site,
+      get view() {
+        return viewOf(text);
+      },
+    },
+  };
+}
+
+/** Whoever looks into a page does so several times in a row: so many views are held beside their texts. */
+const RECENT_MOST = 4;
+const recent = new Map<Buffer, AnyPageView>();
+
+function viewOf(text: Buffer): AnyPageView {
+  const view = recent.get(text) ?? (JSON.parse(text.toString()) as AnyPageView);
+  recent.delete(text);
+  recent.set(text, view);
+  for (const oldest of recent.keys()) {
+    if (recent.size <= RECENT_MOST) break;
+    recent.delete(oldest);
+  }
+  return view;
 }
 
 /** The page at another place. */
@@ -55,6 +101,7 @@ export function pageAt(path: string, page: PageEntry): PageEntry {
       return page.view;
     },
     key: page.key,
+    letGo: page.letGo,
   };
 }
 
@@ -76,5 +123,9 @@ export function pageWith(
       return once().view;
     },
     key: () => contentHash([page.key(), ...beside]).toString("hex"),
+    letGo: () => {
+      made = undefined;
+      page.letGo();
+    },
   };
 }

@@ -3,7 +3,6 @@ import { join } from "node:path";
 import type { BenchView, SheetView } from "../blocks/page-kinds.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { CardSize } from "../print/card-size.ts";
-import type { LaidCards } from "../print/range-cards.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 import { contentKey } from "../sheet/revision.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
@@ -69,12 +68,12 @@ export function rangeKey(
 
 /** Every mark of the cards, and how they lie on their paper. */
 export function cardsKey(
-  laid: LaidCards["laid"],
+  marks: string,
   size: CardSize,
   { records: { workshop }, date, words }: PageContext,
   program: string,
 ): string {
-  return contentKey(JSON.stringify([program, size, workshop.name, date, words.language, laid]));
+  return contentKey(JSON.stringify([program, size, workshop.name, date, words.language, marks]));
 }
 
 /** The rooms that paper is drawn by, with all that they import. */

@@ -43,7 +43,7 @@ export function printedSite(
   const { prints } = site;
   if (prints === undefined) return { site, warnings: [] };
   const drawnBefore = keptPapers(cache);
-  const before: PreviousPapers = { dir: previousDir, isDrawn: drawnBefore.isDrawn };
+  const before: PreviousPapers = { dir: previousDir, drawnHash: drawnBefore.drawnHash };
   const program = programKey();
   const keyOf = (sheet: SheetToPrint): string =>
     drawnBefore.keyOf(soonerSheetKey(sheet, program), () => sheetKey(sheet, program));
@@ -142,16 +142,16 @@ function printedCards(
   before: PreviousPapers,
 ): Paper[] {
   const { workshop } = context.records;
-  return laidOut().sizes.flatMap(({ size, laid }): Paper[] => {
+  return laidOut().sizes.flatMap(({ size, count, marks, laid }): Paper[] => {
     const path = `${cardsFolder(size, context)}cards.pdf`;
-    if (laid.length === 0) return [];
-    const key = cardsKey(laid, size, context, program);
+    if (count === 0) return [];
+    const key = cardsKey(marks, size, context, program);
     return [
       kept(path, key, before) ??
         made(
           path,
           key,
-          cardsPdf(laid, size, {
+          cardsPdf(laid(), size, {
             workshop: workshop.name,
             date: context.date,
             words: context.words,
@@ -178,17 +178,18 @@ function printedFormers(
   });
 }
 
-interface PreviousPapers extends Pick<KeptPapers, "isDrawn"> {
+interface PreviousPapers extends Pick<KeptPapers, "drawnHash"> {
   readonly dir: string;
 }
 
 /** The earlier file, when it is what was drawn from the same. */
-function kept(path: string, key: string, { dir, isDrawn }: PreviousPapers): Paper | undefined {
+function kept(path: string, key: string, { dir, drawnHash }: PreviousPapers): Paper | undefined {
   try {
     const file = join(dir, path);
     if (!statSync(file).isFile()) return undefined;
     const bytes = readFileSync(file);
-    return isDrawn({ key, bytes }) ? made(path, key, bytes) : undefined;
+    const fileHash = drawnHash({ key, bytes });
+    return fileHash === undefined ? undefined : { ...made(path, key, bytes), fileHash };
   } catch {
     return undefined;
   }

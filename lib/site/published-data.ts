@@ -1,4 +1,5 @@
 import type { PastChange, SaidTexts } from "../changes/published-state.ts";
+import { madeStep } from "../kept/kept-steps.ts";
 import { madeOfText } from "../pages/made-of.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { offerViews, plainSentence } from "../pages/sheet-page.ts";
@@ -76,43 +77,56 @@ function replacement(replacedBy: string | undefined): { readonly replacedBy?: st
 }
 
 /** What each sheet and each answer states, in short: enough to tell later what a customer would see differ. */
-export function stated({ published, context, answers }: WorkedSite) {
-  const { words, records } = context;
-  const summaries = new Map(answers.links.map(({ slug, summary }) => [slug, summary]));
+export function stated({ published, context, steps }: WorkedSite) {
+  const { records } = context;
+  const summaries = new Map(context.answers.map(({ slug, summary }) => [slug, summary]));
   return {
     figures: [...STATED],
-    sheets: published.map(({ worded: { sheet, plain }, revision }) => ({
-      slug: sheet.slug,
-      name: sheet.name,
-      revision,
-      states: Object.fromEntries(
-        plain.evidence
-          .filter(({ figure }) => STATED.has(String(figure)))
-          .map(({ figure, text }) => [String(figure), text]),
+    sheets: published.map((one) =>
+      madeStep(
+        steps,
+        { modules: STATED_MODULES, name: `what ${one.worded.sheet.slug} states` },
+        () => statedOf(one, context),
       ),
-      said: colourSaid(sheet, context),
-      photographs: photographsOf(sheet.slug, records).map(({ record: { of, date } }) =>
-        [words.pages.photographs.of[of], ...(date === undefined ? [] : [words.date(date)])].join(
-          ", ",
-        ),
-      ),
-      cautions: {
-        signalWord: sheet.cautions.signalWord,
-        pictograms: sheet.cautions.pictograms,
-        hazardStatements: sheet.cautions.hazardStatements,
-        precautionaryStatements: sheet.cautions.precautionaryStatements,
-        supplemental: sheet.cautions.supplemental,
-        studio: [...new Set(sheet.cautions.studio.map((one) => statementText(one, words)))],
-      },
-      sizes: offerViews(sheet, words).map(({ text }) => text),
-      ...(sheet.discontinued === undefined ? {} : { discontinued: sheet.discontinued }),
-    })),
+    ),
     answers: [...records.answers.values()].map(({ slug, record: { question, summary }, body }) => ({
       slug,
       question,
       revision: contentRevision({ question, summary, body }),
       said: { summary: summaries.get(slug) ?? "" },
     })),
+  };
+}
+
+const STATED_MODULES = ["lib/site/published-data.ts", "lib/words/languages.ts"];
+
+function statedOf({ worded: { sheet, plain }, revision }: PublishedSheet, context: PageContext) {
+  const { words, records } = context;
+  return {
+    slug: sheet.slug,
+    name: sheet.name,
+    revision,
+    states: Object.fromEntries(
+      plain.evidence
+        .filter(({ figure }) => STATED.has(String(figure)))
+        .map(({ figure, text }) => [String(figure), text]),
+    ),
+    said: colourSaid(sheet, context),
+    photographs: photographsOf(sheet.slug, records).map(({ record: { of, date } }) =>
+      [words.pages.photographs.of[of], ...(date === undefined ? [] : [words.date(date)])].join(
+        ", ",
+      ),
+    ),
+    cautions: {
+      signalWord: sheet.cautions.signalWord,
+      pictograms: sheet.cautions.pictograms,
+      hazardStatements: sheet.cautions.hazardStatements,
+      precautionaryStatements: sheet.cautions.precautionaryStatements,
+      supplemental: sheet.cautions.supplemental,
+      studio: [...new Set(sheet.cautions.studio.map((one) => statementText(one, words)))],
+    },
+    sizes: offerViews(sheet, words).map(({ text }) => text),
+    ...(sheet.discontinued === undefined ? {} : { discontinued: sheet.discontinued }),
   };
 }
 

@@ -5,35 +5,99 @@ import { figureIndex, type FigureIndex } from "../claims/figure-index.ts";
 import { claimDiagnostics, heldAnswer, type HeldAnswer } from "../claims/held-claims.ts";
 import { recordRoots, type RootsOf } from "../claims/record-roots.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { madeStep, type Step } from "../kept/kept-steps.ts";
+import { readWhenAsked } from "../kept/reads.ts";
 import { pagePlace, type AnswerLink, type PageContext } from "../pages/page-context.ts";
+import { certain } from "../quantities/at.ts";
+import type { Answer } from "../records/records.ts";
 
-/** The answers of a workshop, held against its sheets. */
+/** The answers of a workshop, held against its sheets when they are asked for. */
 export interface SiteAnswers {
   readonly index: FigureIndex;
   readonly rootsOf: RootsOf;
   readonly held: readonly HeldAnswer[];
+  readonly heldOf: (slug: string) => HeldAnswer;
+}
+
+/** What every page may show of the answers, and what is wrong with them. */
+export interface ToldAnswers {
+  readonly answers: SiteAnswers;
   readonly links: readonly AnswerLink[];
   /** Claims that do not hold, shortcodes and replies that lead nowhere. */
   readonly diagnostics: readonly Diagnostic[];
 }
 
-export function siteAnswers(context: PageContext): SiteAnswers {
-  const { records, sheets } = context;
-  const index = figureIndex(sheets.map(({ sheet }) => sheet));
-  const rootsOf = recordRoots(index, records);
-  const held = [...records.answers.values()].map((answer) =>
-    heldAnswer(answer, index, rootsOf, records),
+const MODULES = ["lib/site/site-answers.ts", "lib/words/languages.ts"];
+
+export function siteAnswers(context: PageContext): ToldAnswers {
+  const answers = heldAnswers(context);
+  const each = [...context.records.answers.values()].map((answer) =>
+    toldOfAnswer(answer, answers, context),
   );
-  const each = held.map(({ answer, claims }) => {
-    const { slug, record } = answer;
-    const { summaryText, faults } = renderedAnswer(
-      answer,
-      context,
-      pagePlace(answerPath(slug)),
-      index,
-    );
-    const colours = answerColours(answer, claims);
-    const link: AnswerLink = {
+  return {
+    answers,
+    links: each.map(({ link }) => link).toSorted(newestFirst),
+    diagnostics: each.flatMap(({ diagnostics }) => diagnostics),
+  };
+}
+
+function heldAnswers({ records, sheets }: PageContext): SiteAnswers {
+  const index = readWhenAsked(() =>
+    figureIndex(
+      sheets.map(({ sheet }) => sheet),
+      sheets,
+    ),
+  );
+  const rootsOf = readWhenAsked(() => recordRoots(index(), records));
+  const held = new Map(
+    [...records.answers].map(([slug, answer]) => [
+      slug,
+      readWhenAsked(() => heldAnswer(answer, index(), rootsOf(), records)),
+    ]),
+  );
+  return {
+    get index() {
+      return index();
+    },
+    get rootsOf() {
+      return rootsOf();
+    },
+    get held() {
+      return [...held.values()].map((one) => one());
+    },
+    heldOf: (slug) => certain(held.get(slug))(),
+  };
+}
+
+interface ToldOfAnswer {
+  readonly link: AnswerLink;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** As it was kept, unless something was wrong with it: a complaint names its line, which is nothing that a step reads. */
+function toldOfAnswer(answer: Answer, answers: SiteAnswers, context: PageContext): ToldOfAnswer {
+  const step: Step = { modules: MODULES, name: `answer ${answer.slug}` };
+  const made = (): ToldOfAnswer => madeOfAnswer(answer, answers, context);
+  const told = readWhenAsked(made);
+  const { link, isSound } = madeStep(context.steps, step, () => ({
+    link: told().link,
+    isSound: told().diagnostics.length === 0,
+  }));
+  return { link, diagnostics: isSound ? [] : told().diagnostics };
+}
+
+function madeOfAnswer(
+  answer: Answer,
+  { heldOf, index }: SiteAnswers,
+  context: PageContext,
+): ToldOfAnswer {
+  const { slug, record } = answer;
+  const { claims } = heldOf(slug);
+  const place = pagePlace(answerPath(slug));
+  const { summaryText, faults } = renderedAnswer(answer, context, place, index);
+  const colours = answerColours(answer, claims);
+  return {
+    link: {
       slug,
       question: record.question,
       summary: summaryText,
@@ -41,22 +105,12 @@ export function siteAnswers(context: PageContext): SiteAnswers {
       ...(record.date === undefined ? {} : { date: record.date }),
       ...(record.theme === undefined ? {} : { theme: record.theme }),
       ...(answer.language === undefined ? {} : { language: answer.language }),
-    };
-    return {
-      link,
-      diagnostics: [
-        ...claimDiagnostics({ answer, claims }),
-        ...faults,
-        ...replyFaults(answer, colours, index),
-      ],
-    };
-  });
-  return {
-    index,
-    rootsOf,
-    held,
-    links: each.map(({ link }) => link).toSorted(newestFirst),
-    diagnostics: each.flatMap(({ diagnostics }) => diagnostics),
+    },
+    diagnostics: [
+      ...claimDiagnostics({ answer, claims }),
+      ...faults,
+      ...replyFaults(answer, colours, index),
+    ],
   };
 }
 

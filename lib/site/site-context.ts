@@ -1,19 +1,20 @@
 import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { sourceName } from "../present/source-name.ts";
-import { sheetTexts } from "../present/sheet-texts.ts";
+import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
+import { at } from "../quantities/at.ts";
 import { WORDS } from "../words/languages.ts";
+import type { Words } from "../words/words.ts";
 import { languageFolder, pageLanguages } from "../pages/page-languages.ts";
 import { rangeCards, type RangeCards } from "../print/range-cards.ts";
-import { collectionOf, type Collection } from "../collection/collection.ts";
+import { collectionOf } from "../collection/collection.ts";
 import { ownTexts } from "../records/own-texts.ts";
 import type { Records } from "../records/records.ts";
 import { followedRecords, LISTS_OF_RECORDS } from "../records/followed-records.ts";
 import { changesSheets, recordsIn } from "../records/records-in-language.ts";
 import type { Language } from "../records/schema/terms.ts";
-import { allFits, allSheets } from "../sheet/all-sheets.ts";
+import { allFits, lazySheets, type LazySheet } from "../sheet/all-sheets.ts";
 import { isKnown } from "../quantities/figure.ts";
-import type { Sheet } from "../sheet/sheet.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 import { revision } from "../sheet/revision.ts";
 import { laidOutCards, type LaidOutCards } from "./laid-out-cards.ts";
@@ -24,8 +25,9 @@ import type { PublishedSheet } from "./published-data.ts";
 import { sheetWarnings } from "./sheet-warnings.ts";
 import { followed, type Followed, type Grain } from "../kept/followed.ts";
 import { keepIn, type Keep } from "../kept/kept-result.ts";
-import { keptSteps, type KeptSteps } from "../kept/kept-steps.ts";
-import { readWhenAsked } from "../kept/reads.ts";
+import { keptSteps, madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import { partHashes, textHash } from "../kept/part-hashes.ts";
+import { readAside, readWhenAsked } from "../kept/reads.ts";
 import { followedTexts } from "./followed-texts.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { theoryOnce } from "./theory-cache.ts";
@@ -44,24 +46,32 @@ export interface WorkedSite {
   readonly cache: WorkCache | undefined;
   readonly steps: KeptSteps | undefined;
   readonly partsTold: PartsTold;
+  /** Keep what parts of sheets and records are known by. */
+  readonly keepParts: () => void;
   /** Letters that paper lacks, what the sheets found against their records, and the answers against the sheets. */
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Tells what each part is that a step reads, by the first word of its name. */
-type PartsTold = Map<string, (name: string) => unknown>;
+/** Parts that a step may read, by the first word of their names. */
+type PartsTold = Map<string, PartsOfRoot>;
+
+interface PartsOfRoot {
+  readonly part: (name: string) => unknown;
+  /** What tells a member from what it was, where that is known without loading it. */
+  readonly identity?: (owner: string) => string | undefined;
+}
 
 /** What is worked out of records before any word is chosen. */
 interface WorkedRange {
   readonly cache: WorkCache | undefined;
   readonly steps: KeptSteps | undefined;
   readonly partsTold: PartsTold;
+  readonly keepParts: () => void;
   /** Themselves; and as what is read of them is noted. */
   readonly written: Records;
   readonly records: Records;
   readonly fits: Fits;
-  readonly sheets: readonly Sheet[];
-  readonly range: Collection;
+  readonly sheets: readonly LazySheet[];
   readonly theory: PageContext["theory"];
   readonly kept: Keep;
 }
@@ -114,14 +124,12 @@ function workedRange(
   const kept = keepIn(cache);
   const own = following(written, allFits(written, kept), language, cache);
   const { records, fits, steps } = own;
-  const sheets = allSheets(records, fits, steps);
   return {
     ...own,
     kept,
     cache,
     written,
-    sheets,
-    range: collectionOf(sheets, records.workshop.observer),
+    sheets: lazySheets(records, fits, steps),
     theory: theoryOnce(records, cache),
   };
 }
@@ -131,9 +139,9 @@ function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedR
   const noting = following(written, range.fits, language, range.cache);
   const { records, fits, steps } = noting;
   const inLanguage = { ...range, ...noting, written, theory: theoryOnce(records, range.cache) };
-  if (!changesSheets(range.written, language)) return inLanguage;
-  const sheets = allSheets(records, fits, steps);
-  return { ...inLanguage, sheets, range: collectionOf(sheets, records.workshop.observer) };
+  return changesSheets(range.written, language)
+    ? { ...inLanguage, sheets: lazySheets(records, fits, steps) }
+    : inLanguage;
 }
 
 /** Records and fits that note what is read of them, and what was kept of steps that read the same. */
@@ -142,27 +150,40 @@ function following(
   fitted: Fits,
   language: Language,
   cache: WorkCache | undefined,
-): Pick<WorkedRange, "records" | "fits" | "steps" | "partsTold"> {
+): Pick<WorkedRange, "records" | "fits" | "steps" | "partsTold" | "keepParts"> {
   if (cache === undefined)
-    return { records: written, fits: fitted, steps: undefined, partsTold: new Map() };
+    return {
+      records: written,
+      fits: fitted,
+      steps: undefined,
+      partsTold: new Map(),
+      keepParts: () => undefined,
+    };
   const records = followedRecords(written);
-  const fits = followed(fitted, { each: "whole" }, "fits");
-  const partsTold: PartsTold = new Map([
-    ["records", records.part],
-    ["fits", fits.part],
+  const fits = followed(fitted, FITS, "fits");
+  const partsTold: PartsTold = new Map<string, PartsOfRoot>([
+    ["records", records],
+    ["fits", fits],
   ]);
+  const told = (name: string): PartsOfRoot | undefined =>
+    partsTold.get(name.split("/", 1)[0] ?? "");
+  const hashes = partHashes(cache, language, {
+    part: (name) => told(name)?.part(name),
+    identity: (owner) => told(owner)?.identity?.(owner),
+  });
   return {
     records: records.value,
     fits: fits.value,
     partsTold,
-    steps: keptSteps(
-      cache,
-      [language, written.knowledge.tables],
-      (name) => partsTold.get(name.split("/")[0] ?? "")?.(name),
-      LISTS,
-    ),
+    keepParts: hashes.keep,
+    steps: keptSteps(cache, language, hashes, LISTS),
   };
 }
+
+/** A fit key by key, and what it tells of each white likewise: who was let down in what is all that many ask. */
+const FITS: Grain = {
+  each: { keys: { whites: { members: { keys: { slug: "always" } } } } },
+};
 
 /** Whose members are read alike. */
 const LISTS = [...LISTS_OF_RECORDS, "fits", "sheets", "range/nearest", "range/inTwoLights"];
@@ -192,24 +213,79 @@ function noted<V extends object>(
 ): V {
   if (steps === undefined) return plain;
   const { value, part } = made();
-  partsTold.set(root, part);
+  partsTold.set(root, { part });
   return value;
+}
+
+/** Texts of sheets, made when they are asked for; what is read of them is noted. */
+function wordedSheets(
+  { sheets, steps, partsTold, cache }: WorkedRange,
+  words: Words,
+): readonly SheetTexts[] {
+  const lazy = sheets.map(({ slug, sheet }) => ({
+    slug,
+    texts: readAside(() => sheetTexts(sheet(), words)),
+  }));
+  if (steps === undefined) return lazy.map(({ texts }) => texts());
+  const { value, part } = followedTexts(lazy);
+  const wording = cache?.programPart("lib/present/sheet-texts.ts");
+  const identities = new Map(
+    sheets.map(({ slug, identity }) => [
+      `sheets/${slug}`,
+      identity && wording && textHash([identity, wording, words.language]),
+    ]),
+  );
+  partsTold.set("sheets", { part, identity: (owner) => identities.get(owner) });
+  return value;
+}
+
+/** What a site asks of every sheet before it makes a page. */
+interface ToldOfSheet {
+  readonly revision: string;
+  /** Its name in an English system of colour names. */
+  readonly systemName: string | undefined;
+  readonly warnings: readonly Diagnostic[];
+}
+
+const TOLD_MODULES = [
+  "lib/site/sheet-warnings.ts",
+  "lib/present/sheet-texts.ts",
+  "lib/words/languages.ts",
+];
+
+function toldOfSheet(
+  { sheet, plain }: SheetTexts,
+  { records, steps }: WorkedRange,
+  words: Words,
+): ToldOfSheet {
+  return madeStep(steps, { modules: TOLD_MODULES, name: `told of ${sheet.slug}` }, () => {
+    const name = sheet.notations.masstone?.nbsName;
+    return {
+      revision: revision(plain),
+      systemName: name !== undefined && isKnown(name) ? name.value : undefined,
+      warnings: sheetWarnings([sheet], records, words),
+    };
+  });
 }
 
 function wordedSite(worked: WorkedRange, date: string | undefined, language: Language): WorkedSite {
   const { records, fits, theory, kept, steps, partsTold } = worked;
   const words = WORDS[language];
-  const texts = worked.sheets.map((sheet) => sheetTexts(sheet, words));
-  const worded = noted(worked, "sheets", () => followedTexts(texts), texts);
-  const range = noted(worked, "range", () => followed(worked.range, RANGE, "range"), worked.range);
+  const worded = wordedSheets(worked, words);
   const sheets = worded.map(({ sheet }) => sheet);
-  const published = worded.map((one): PublishedSheet => {
-    const ownRevision = readWhenAsked(() => revision(one.plain));
+  const collected = madeStep(
+    steps,
+    { modules: ["lib/collection/collection.ts"], name: "range" },
+    () => collectionOf(sheets, records.workshop.observer),
+  );
+  const range = noted(worked, "range", () => followed(collected, RANGE, "range"), collected);
+  const told = worded.map((one) => readWhenAsked(() => toldOfSheet(one, worked, words)));
+  const published = worded.map((one, i): PublishedSheet => {
     const neighbours = readWhenAsked(() => neighboursOf(one.sheet, sheets, range));
     return {
       worded: one,
       get revision() {
-        return ownRevision();
+        return at(told, i)().revision;
       },
       get neighbours() {
         return neighbours();
@@ -227,10 +303,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
       language,
       pageLanguages(records.workshop)[0],
       (key) => sourceName(key, records.sources.get(key), words.pages.sources.standings),
-      sheets.flatMap(({ notations: { masstone } }) => {
-        const name = masstone?.nbsName;
-        return name !== undefined && isKnown(name) ? [name.value] : [];
-      }),
+      told.flatMap((one) => one().systemName ?? []),
     ),
     fits,
     sheets: worded,
@@ -242,27 +315,25 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     steps,
     revision: revision(published.map((one) => one.revision)),
   };
-  const held = readWhenAsked(() => siteAnswers(inContext(unanswered)));
-  const { links, diagnostics } = held();
+  const { links, diagnostics, answers } = siteAnswers(inContext(unanswered));
   const context = inContext({ ...unanswered, answers: links });
   const cards = readWhenAsked(() => rangeCards(context));
   return {
     published,
     context,
-    get answers() {
-      return held();
-    },
+    answers,
     get cards() {
       return cards();
     },
-    laidOut: readWhenAsked(() => laidOutCards(cards(), context)),
+    laidOut: readWhenAsked(() => laidOutCards(cards, context)),
     cache: worked.cache,
     steps,
     partsTold,
+    keepParts: worked.keepParts,
     diagnostics: [
       ...letterWarnings(records),
       ...labelFaults(records),
-      ...sheetWarnings(worked.sheets, records, words),
+      ...told.flatMap((one) => one().warnings),
       ...diagnostics,
     ],
   };

@@ -2,21 +2,14 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { answerIndex, answerPage, answerPath } from "../answers/answer-pages.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
 import { cautionLine } from "../pages/caution-line.ts";
-import { catalogueGrid, catalogueTable, ORDERS, orderPaths } from "../pages/catalogue-pages.ts";
-import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
+import { catalogueGrid, catalogueTable, ORDERS } from "../pages/catalogue-pages.ts";
+import { comparePage, comparePairPage, pairAddress } from "../pages/compare-pages.ts";
 import { formerPage, formerPages } from "../pages/former-page.ts";
 import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
-import { pagePlace, type PagePlace } from "../pages/page-context.ts";
+import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
-import { hasMixing } from "../pages/mixing-data.ts";
-import {
-  BENCH_PATH,
-  mapPath,
-  PALETTE_PATH,
-  reachesOf,
-  RECIPES_PATH,
-} from "../pages/mixing-ways.ts";
+import { BENCH_PATH, PALETTE_PATH, reachesOf, RECIPES_PATH } from "../pages/mixing-ways.ts";
 import { palettePage } from "../pages/palette-page.ts";
 import { rangeMapPage } from "../pages/range-map-page.ts";
 import { recipesPage } from "../pages/recipes-page.ts";
@@ -25,11 +18,11 @@ import { benchPage, benchPath } from "../pages/bench-page.ts";
 import { evidencePage, evidencePath } from "../pages/evidence-page.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { cardSizes } from "../print/card-size.ts";
-import { cardsPage, cardsPaths } from "../print/cards-page.ts";
+import { cardsPage } from "../print/cards-page.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
+import { shownColour } from "../pages/comparison-cells.ts";
 import { NOT_FOUND_PATH, siteFrame } from "../pages/site-frame.ts";
-import { whitesPage, whitesPaths } from "../pages/whites-page.ts";
-import { isNearNeutral } from "../collection/near-neutrals.ts";
+import { whitesPage } from "../pages/whites-page.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { sitePictures } from "../pictures/site-pictures.ts";
@@ -52,12 +45,14 @@ import {
   workshopManifestJson,
 } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
-import { certain } from "../quantities/at.ts";
+import { at, certain } from "../quantities/at.ts";
 import { followed } from "../kept/followed.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { readWhenAsked } from "../kept/reads.ts";
 import { contentKey } from "../sheet/revision.ts";
 import { keptViews, type KeptViews } from "./kept-views.ts";
+import { plannedPaths, type PlannedPaths } from "./planned-paths.ts";
+import { dataFilesOf } from "./data-files.ts";
 import { pageEntry, pageWith, type PageEntry } from "./page-entry.ts";
 import type { DataFile, Site } from "./site.ts";
 import { MANIFEST } from "./output-manifest.ts";
@@ -116,7 +111,12 @@ export function siteOf(
 /** Pages for Eleventy, data as text, and what may be printed. */
 export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site {
   const { context } = worked;
-  const shown = readWhenAsked(() => shownColours(context));
+  const shown: Shown = new Map(
+    context.sheets.map((worded) => [
+      worded.sheet.slug,
+      readWhenAsked(() => shownColour(worded, context)),
+    ]),
+  );
   const states = stated(worked);
   const changes =
     earlier && allChanges(changesBetween(earlier, publishedState(states)), earlier.past, context);
@@ -130,14 +130,16 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
     language: context.words.language,
     pages,
     files: [
-      ...dataFiles(worked, pages),
+      ...dataFiles(worked, pages, shown),
       { path: MANIFEST, text: manifestJson(worked, states, changes) },
       ...(atom === undefined ? [] : [{ path: FEED_PATH, text: atom }]),
-      ...shown().map(comparisonData),
     ],
-    keepViews: () => views?.keep(),
+    keepViews: () => {
+      views?.keep();
+      worked.keepParts();
+    },
     sheetCount: worked.published.length,
-    pictures: sitePictures(pages, worked.answers.held, context),
+    pictures: sitePictures(pages, context.answers, context),
     prints: {
       sheets: sheetsToPrint(worked, pages),
       laidOut: worked.laidOut,
@@ -193,6 +195,7 @@ function workshopOfWorked(
       labelNotes: hazardNotes(
         sheets.map(({ sheet }) => sheet),
         records,
+        steps,
       ),
       reprints:
         printedCards && reprintList(shelfCards(cards.cards, printedCards), printedCards, words),
@@ -200,7 +203,7 @@ function workshopOfWorked(
     labels: { ...labels, ...(pdf === undefined ? {} : { pdf }) },
   };
   const noted = followed(matter, { keys: {} }, "matter");
-  partsTold.set("matter", noted.part);
+  partsTold.set("matter", noted);
   const own = {
     get found() {
       return noted.value.found;
@@ -229,6 +232,9 @@ function workshopOfWorked(
   };
 }
 
+/** Colours by their slugs, as pages compare them. */
+type Shown = ReadonlyMap<string, () => ShownColour>;
+
 /** A page that is to be: where it lies, and how it is filled. */
 interface PlannedPage {
   readonly isUnlisted?: boolean;
@@ -248,7 +254,7 @@ export function allPagePaths(sites: readonly WorkedSite[]): PagePaths {
 
 /** Where the pages of a site lie in the folder of their language, those that only say what took their place among them. */
 function pagePaths(worked: WorkedSite): string[] {
-  return plannedPages(worked, () => []).map(({ place: { path } }) => path);
+  return plannedPages(worked, new Map()).map(({ place: { path } }) => path);
 }
 
 /** What pages were filled with before, by all modules that fill some. */
@@ -256,11 +262,7 @@ function viewsOf({ cache, steps }: WorkedSite, of: string): KeptViews | undefine
   return cache && steps && keptViews(cache, of, ["lib/site/site-of-records.ts"], steps);
 }
 
-function sitePages(
-  worked: WorkedSite,
-  shown: () => readonly ShownColour[],
-  views: KeptViews | undefined,
-): PageEntry[] {
+function sitePages(worked: WorkedSite, shown: Shown, views: KeptViews | undefined): PageEntry[] {
   const { context } = worked;
   return plannedPages(worked, shown).map(({ place, view, isUnlisted }) =>
     pageEntry(
@@ -273,26 +275,21 @@ function sitePages(
 }
 
 /** What a page is filled with is asked for when it is filled, so that it is known what it reads. */
-function plannedPages(worked: WorkedSite, shown: () => readonly ShownColour[]): PlannedPage[] {
+function plannedPages(worked: WorkedSite, shown: Shown): PlannedPage[] {
   const { published, context } = worked;
   const page: Plan = (path, view) => ({ place: pagePlace(path), view });
   // The server may show it at any depth, so that its links start at the site's own folder.
   const lost: PagePlace = { path: NOT_FOUND_PATH, root: context.records.siteBase };
+  const planned = plannedPaths(worked);
   return [
     page("index.html", (place) => homePage(context, place)),
-    ...orderPaths("grid", context).map((path, nth) =>
-      page(path, (place) => catalogueGrid(nth, context, place)),
-    ),
-    ...ORDERS.flatMap((order) =>
-      orderPaths(order, context).map((path, nth) =>
+    ...planned.grid.map((path, nth) => page(path, (place) => catalogueGrid(nth, context, place))),
+    ...ORDERS.flatMap((order, i) =>
+      at(planned.orders, i).map((path, nth) =>
         page(path, (place) => catalogueTable(order, nth, context, place)),
       ),
     ),
-    ...(context.sheets.some(({ sheet }) => isNearNeutral(sheet))
-      ? whitesPaths(context).map((path, nth) =>
-          page(path, (place) => whitesPage(nth, context, place)),
-        )
-      : []),
+    ...planned.whites.map((path, nth) => page(path, (place) => whitesPage(nth, context, place))),
     ...published.map(({ worded }) =>
       page(`colours/${worded.sheet.slug}/index.html`, (place) => sheetPage(worded, context, place)),
     ),
@@ -306,17 +303,22 @@ function plannedPages(worked: WorkedSite, shown: () => readonly ShownColour[]): 
         evidencePage(one.worded, one.revision, context, place),
       ),
     ),
-    ...(hasMixing(context)
+    ...(planned.mixes
       ? [
           page(BENCH_PATH, (place) => tintBenchPage(context, place)),
           page(RECIPES_PATH, (place) => recipesPage(context, place)),
-          ...mapPages(context, page),
+          ...mapPages(planned, context, page),
         ]
       : []),
     page("compare/index.html", (place) => comparePage(context, place)),
     ...chosenPairs(context.records.workshop).map((pair) =>
       page(`${pairAddress(pair)}index.html`, (place) =>
-        comparePairPage(pair, shown(), context, place),
+        comparePairPage(
+          pair,
+          pair.colours.flatMap((slug) => shown.get(slug)?.() ?? []),
+          context,
+          place,
+        ),
       ),
     ),
     ...(context.records.answers.size === 0
@@ -324,13 +326,12 @@ function plannedPages(worked: WorkedSite, shown: () => readonly ShownColour[]): 
       : [page("answers/index.html", (place) => answerIndex(context, place))]),
     ...[...context.records.answers.keys()].map((slug) =>
       page(answerPath(slug), (place) => {
-        const { held, index } = worked.answers;
-        const own = certain(held.find(({ answer }) => answer.slug === slug));
-        return answerPage(own, context, place, index);
+        const { heldOf, index } = worked.answers;
+        return answerPage(heldOf(slug), context, place, index);
       }),
     ),
-    ...cardSizes(context.records.workshop).flatMap((size) =>
-      cardsPaths(worked.cards, size, context).map((path, nth) =>
+    ...cardSizes(context.records.workshop).flatMap((size, i) =>
+      at(planned.cards, i).map((path, nth) =>
         page(path, (place) => cardsPage(worked.cards, size, nth, context, place)),
       ),
     ),
@@ -351,13 +352,12 @@ function plannedPages(worked: WorkedSite, shown: () => readonly ShownColour[]): 
 }
 
 /** Where the range reaches, for a range of colours that mix. */
-function mapPages(context: WorkedSite["context"], page: Plan): PlannedPage[] {
-  const reaches = reachesOf(context);
-  return reaches.length === 0
+function mapPages({ maps }: PlannedPaths, context: PageContext, page: Plan): PlannedPage[] {
+  return maps.length === 0
     ? []
     : [
-        ...reaches.map((reach) =>
-          page(mapPath(reach, context), (place) => rangeMapPage(reach, context, place)),
+        ...maps.map((path, nth) =>
+          page(path, (place) => rangeMapPage(at(reachesOf(context), nth), context, place)),
         ),
         page(PALETTE_PATH, (place) => palettePage(context, place)),
       ];
@@ -405,35 +405,42 @@ function withFeed(page: PageEntry): PageEntry {
   );
 }
 
-function dataFiles({ published, context }: WorkedSite, pages: readonly PageEntry[]): DataFile[] {
+function dataFiles(worked: WorkedSite, pages: readonly PageEntry[], shown: Shown): DataFile[] {
+  const { published, context, steps } = worked;
   const { records } = context;
   const { siteAddress } = records.workshop;
+  const of = (what: string, made: () => readonly DataFile[]): readonly DataFile[] =>
+    dataFilesOf(steps, what, made);
   return [
-    { path: "catalogue.json", text: catalogueJson(published, records) },
-    { path: "catalogue.csv", text: catalogueCsv(published, records, context) },
-    { path: "figures.csv", text: figuresCsv(published) },
-    ...searchFiles(context),
-    ...published.map((one) => ({
-      path: `colours/${one.worded.sheet.slug}/sheet.json`,
-      text: sheetJson(one),
-    })),
-    ...formerSheets(context),
-    ...published.flatMap(({ worded: { sheet } }) => masstoneCsv(sheet)),
-    ...mixingFiles(context),
-    ...exchangeFiles(context),
-    ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({
-      path: `schema/${name}.schema.json`,
-      text: `${JSON.stringify(schema, null, 2)}\n`,
-    })),
+    ...of("the range", () => [
+      { path: "catalogue.json", text: catalogueJson(published, records) },
+      { path: "catalogue.csv", text: catalogueCsv(published, records, context) },
+    ]),
+    ...of("all figures", () => [{ path: "figures.csv", text: figuresCsv(published) }]),
+    ...of("search", () => searchFiles(context)),
+    ...published.flatMap((one) => {
+      const { slug } = one.worded.sheet;
+      return [
+        ...of(`${slug}, itself`, () => [
+          { path: `colours/${slug}/sheet.json`, text: sheetJson(one) },
+          ...masstoneCsv(one.worded.sheet),
+        ]),
+        ...of(`${slug}, compared`, () => [comparisonData(certain(shown.get(slug))())]),
+      ];
+    }),
+    ...of("former sheets", () => formerSheets(context)),
+    ...of("mixing", () => mixingFiles(context)),
+    ...of("readings", () => exchangeFiles(context)),
+    ...of("schemas", () =>
+      [...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({
+        path: `schema/${name}.schema.json`,
+        text: `${JSON.stringify(schema, null, 2)}\n`,
+      })),
+    ),
     ...hostFiles(records),
     ...(siteAddress === undefined
       ? []
-      : [
-          {
-            path: "sitemap.xml",
-            text: sitemap(siteAddress, pages),
-          },
-        ]),
+      : [{ path: "sitemap.xml", text: sitemap(siteAddress, pages) }]),
   ];
 }
 

@@ -16,12 +16,16 @@ export interface RangeToPrint {
 export interface DataFile {
   readonly path: string;
   readonly text: string;
+  /** Of the text, where it is known without making that. */
+  readonly hash?: string;
 }
 
 /** A file of bytes: a PDF. */
 export interface BinaryFile {
   readonly path: string;
   readonly bytes: Uint8Array;
+  /** Of the bytes, of a file that the earlier output has. */
+  readonly fileHash?: string;
 }
 
 /** Everything that a build writes, but for styles and fonts. */

@@ -1,19 +1,25 @@
-import { mkdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
 import configure from "../../eleventy.config.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
 import { hashedAssets, withHashedNames } from "./hashed-names.ts";
 import { OutputFault } from "./output-fault.ts";
-import { keptPages, type PagesOf } from "./kept-pages.ts";
+import { keptFiles, keptPages, type PagesOf } from "./kept-pages.ts";
 import { listFilesInManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { followingBuilds } from "./reload-script.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
-import { eachPicture } from "../pictures/kept-pictures.ts";
+import { eachPicture, PICTURE_MODULES } from "../pictures/kept-pictures.ts";
+import type { SitePicture } from "../pictures/site-pictures.ts";
+import { contentHash } from "../kept/content-hash.ts";
 import { assetsOf, isAsset } from "./site-assets.ts";
 import type { Site } from "./site.ts";
+import { writtenFiles, type WrittenFiles } from "./written-files.ts";
 
 const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
+
+/** Eleventy holds all that it renders until all of it is written: so many pages are handed to it at a time. Our own choice. */
+const PAGES_AT_ONCE = 250;
 
 /** Where and how a site is written. */
 export interface Writing extends PagesOf {
@@ -27,28 +33,59 @@ export interface Writing extends PagesOf {
  * come out as in the earlier output is taken from there.
  */
 export async function writeSite(site: Site, writing: Writing): Promise<void> {
-  const { dir, kind, output, cache } = writing;
+  const { dir, earlierDir, kind, output, cache } = writing;
+  const written = writtenFiles(dir, earlierDir);
   const assets = hashedAssets(assetsOf(site, output));
-  writeData(site, dir);
-  for (const { path, bytes } of assets.files) writeBelow(dir, path, bytes);
-  if (kind === "paper")
-    await eachPicture(site.pictures ?? [], "png", cache, (path, bytes) =>
-      writeBelow(dir, path, bytes),
-    );
+  writeData(site, written);
+  for (const { path, bytes } of assets.files) written.write(path, bytes);
+  if (kind === "paper") await writePictures(site.pictures ?? [], writing, written);
   const base = site.base ?? "/";
-  const kept = keptPages(cache, writing, [base, ...[...assets.paths].flat()]);
-  const pages = site.pages.filter((page) => !kept.isTaken(page));
-  if (pages.length > 0)
-    await renderPages({ ...site, pages }, { dir, kind }, (html, page) =>
-      withHashedNames(html, page, base, assets),
-    );
+  const kept = keptPages(cache, writing, [base, ...[...assets.paths].flat()], written);
+  for (let from = 0; from < site.pages.length; from += PAGES_AT_ONCE) {
+    const some = site.pages.slice(from, from + PAGES_AT_ONCE);
+    const pages = some.filter((page) => !kept.isTaken(page));
+    if (pages.length > 0)
+      await renderPages({ ...site, pages }, writing, written, (html, page) =>
+        withHashedNames(html, page, base, assets),
+      );
+    for (const page of some) page.letGo();
+  }
   kept.keep(site.pages);
-  listFilesInManifest(dir);
+  listFilesInManifest(dir, written.hashes);
+}
+
+/** Drawn are those that show something else than the earlier output's. */
+async function writePictures(
+  pictures: readonly SitePicture[],
+  writing: Writing,
+  written: WrittenFiles,
+): Promise<void> {
+  const { cache } = writing;
+  const keyed = pictures.map((picture) => ({
+    picture,
+    path: picture.path,
+    key: () => contentHash([JSON.stringify(picture.of)]).toString("hex"),
+  }));
+  const kept = keptFiles<(typeof keyed)[number]>(
+    cache,
+    writing,
+    { what: "pictures", made: drawingKey },
+    written,
+  );
+  const drawn = keyed.filter((one) => !kept.isTaken(one)).map(({ picture }) => picture);
+  await eachPicture(drawn, "png", cache, written.write);
+  kept.keep(keyed);
+}
+
+function drawingKey({ programPart }: WorkCache): string | undefined {
+  const parts = PICTURE_MODULES.map(programPart);
+  return parts.every((part) => part !== undefined) ? parts.join(" ") : undefined;
 }
 
 async function renderPages(
   site: Site,
   { dir, kind }: Pick<Writing, "dir" | "kind">,
+  written: WrittenFiles,
   finished: (html: string, page: string) => string,
 ): Promise<void> {
   const eleventy = await newEleventy(dir, (config) => {
@@ -66,10 +103,11 @@ async function renderPages(
         .join(", ")}`,
     );
   // Not a transform of Eleventy, which tells on standard error how long a slow one took.
-  for (const { path } of site.pages) {
-    const file = join(dir, path);
-    writeFileSync(file, finished(readFileSync(file, "utf8"), path.replace(/index\.html$/, "")));
-  }
+  for (const { path } of site.pages)
+    written.write(
+      path,
+      finished(readFileSync(join(dir, path), "utf8"), path.replace(/index\.html$/, "")),
+    );
 }
 
 /** A template that could not be read leaves a page without a letter in it, and no other complaint. */
@@ -97,14 +135,12 @@ async function newEleventy(
 }
 
 /** Data and papers; what is an asset goes out under a name of its own. */
-export function writeData(site: Site, dir: string): void {
-  for (const { path, text } of site.files) if (!isAsset(path)) writeBelow(dir, path, text);
-  for (const { path, bytes } of [...(site.papers ?? []), ...(site.photographs ?? [])])
-    writeBelow(dir, path, bytes);
-}
-
-function writeBelow(dir: string, path: string, content: string | Uint8Array): void {
-  const file = join(dir, path);
-  mkdirSync(dirname(file), { recursive: true });
-  writeFileSync(file, content);
+export function writeData(site: Site, written: WrittenFiles): void {
+  for (const file of site.files) {
+    if (isAsset(file.path)) continue;
+    if (file.hash === undefined || !written.bring(file.path, file.hash))
+      written.write(file.path, file.text);
+  }
+  for (const { path, bytes, fileHash } of [...(site.papers ?? []), ...(site.photographs ?? [])])
+    if (fileHash === undefined || !written.bring(path, fileHash)) written.write(path, bytes);
 }

@@ -1,11 +1,11 @@
 import { spawn } from "node:child_process";
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { CACHE_FOLDER } from "../../lib/kept/work-cache.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { BIN, mullstone, type CommandRun } from "../support/mullstone.ts";
-import { fourColourWorkshop } from "./demonstration-part.ts";
+import { partOfDemonstration } from "./demonstration-part.ts";
 import { fileHashes } from "./file-hashes.ts";
 import { assetFile } from "../support/asset-file.ts";
 
@@ -17,15 +17,17 @@ const beside = (home: string): string[] =>
     .filter((name) => name !== CACHE_FOLDER)
     .sort();
 
+const smallest = contentFolder(SMALLEST_WORKSHOP);
+let first: CommandRun;
+beforeAll(async () => {
+  first = await mullstone(["build", "--output", "site"], { cwd: smallest.home });
+});
+
 describe("a folder of one workshop, one pigment, one colour and one CSV", () => {
-  const { home } = contentFolder(SMALLEST_WORKSHOP);
+  const { home } = smallest;
   const build = (...options: string[]): Promise<CommandRun> =>
     mullstone(["build", "--output", "site", ...options], { cwd: home });
   const site = join(home, "site");
-  let first: CommandRun;
-  beforeAll(async () => {
-    first = await build();
-  });
 
   test("builds, says so in one line, and leaves nothing beside the output", () => {
     expect([first.code, first.complaints]).toEqual([0, ""]);
@@ -99,9 +101,10 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
 
 test("a build killed half-way leaves the earlier output whole, and the next one builds", async () => {
   const { home } = contentFolder(SMALLEST_WORKSHOP);
+  for (const name of ["site", "_workshop"])
+    cpSync(join(smallest.home, name), join(home, name), { recursive: true });
   const site = join(home, "site");
   const build = (): Promise<CommandRun> => mullstone(["build", "--output", "site"], { cwd: home });
-  expect((await build()).code).toBe(0);
   const before = fileHashes(site);
   writeFileSync(join(home, "content", "workshop.yaml"), "name: Renamed Workshop\n");
   const killed = spawn(process.execPath, [BIN, "build", "--output", "site"], {
@@ -188,7 +191,7 @@ describe("an output folder that can't be", () => {
 });
 
 test("the same records give the same bytes: in another place, time zone and language, written in another order", async () => {
-  const records = fourColourWorkshop();
+  const records = partOfDemonstration(["titanium-white", "zinc-white"]);
   const one = contentFolder(records);
   const other = contentFolder(Object.fromEntries(Object.entries(records).reverse()));
   const runs = await Promise.all([
@@ -203,6 +206,6 @@ test("the same records give the same bytes: in another place, time zone and lang
   ]);
   expect(runs.map(({ code }) => code)).toEqual([0, 0]);
   const hashes = fileHashes(join(one.home, "site"));
-  expect(Object.keys(hashes)).toContain("colours/lamp-black/index.html");
+  expect(Object.keys(hashes)).toContain("colours/zinc-white/index.html");
   expect(fileHashes(join(other.home, "elsewhere", "site"))).toEqual(hashes);
 });

@@ -2,36 +2,38 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { RecordTexts } from "../support/content-folder.ts";
 
+const WHITES = ["titanium-white", "lead-white", "zinc-white"];
+
 /** A workshop of four colours out of the demonstration's records: three whites, and a black let down in each. */
 export function fourColourWorkshop(): RecordTexts {
-  return partOfDemonstration(["lamp-black", "lead-white", "titanium-white", "zinc-white"]);
+  return partOfDemonstration(["lamp-black", ...WHITES]);
 }
 
 /** Some colours of the demonstration, with their lots and all that they are made of and read by, but no photographs. */
 export function partOfDemonstration(colours: readonly string[]): RecordTexts {
-  const texts = new Map<string, string>();
-  const add = (path: string): void => {
-    texts.set(path, readFileSync(join("content", path), "utf8"));
-  };
-  add("workshop.yaml");
-  for (const slug of colours) add(`colours/${slug}.md`);
-  for (const [path, text] of texts)
-    texts.set(path, text.replace(/^photographs:\n(?:[ -].*\n)+?(?=[\w-])/m, ""));
-  for (const lot of filesOf("lots"))
-    if (colours.some((slug) => lot.text.includes(`\ncolour: ${slug}\n`))) add(lot.path);
-  for (const { path } of filesOf("sources")) add(path);
+  const texts = new Map([["workshop.yaml", settingsFor(colours)]]);
+  for (const { path, slug, text } of filesOf("colours"))
+    if (colours.includes(slug))
+      texts.set(path, text.replace(/^photographs:\n(?:[ -].*\n)+?(?=[\w-])/m, ""));
+  for (const { path, text } of filesOf("lots"))
+    if (colours.some((slug) => text.includes(`\ncolour: ${slug}\n`))) texts.set(path, text);
+  for (const { path, text } of filesOf("sources")) texts.set(path, text);
   const named = [...texts.values()].join("\n");
   for (const folder of ["pigments", "vehicles", "readings"])
-    for (const { path, slug } of filesOf(folder))
-      if (new RegExp(`(?<![\\w-])${slug}(?![\\w-])`).test(named)) add(path);
-  // Its leading pair and most of its pairs are not among them.
-  texts.set(
-    "workshop.yaml",
-    (texts.get("workshop.yaml") ?? "")
-      .replace(/^leadingPair:.*\n/m, "")
-      .replace(/^pairs:\n(?: .*\n)+/m, "pairs: [[titanium-white, lead-white, zinc-white]]\n"),
-  );
+    for (const { path, slug, text } of filesOf(folder))
+      if (new RegExp(`(?<![\\w-])${slug}(?![\\w-])`).test(named)) texts.set(path, text);
   return Object.fromEntries(texts);
+}
+
+/** Of the workshop's settings those that name a colour are cut to these: its whites are compared, where there are several. */
+function settingsFor(colours: readonly string[]): string {
+  const whites = WHITES.filter((slug) => colours.includes(slug));
+  return readFileSync("content/workshop.yaml", "utf8")
+    .replace(/^leadingPair:.*\n/m, "")
+    .replace(/^strengthReference: (\S+)\n/m, (line, slug: string) =>
+      colours.includes(slug) ? line : "",
+    )
+    .replace(/^pairs:\n(?: .*\n)+/m, whites.length > 1 ? `pairs: [[${whites.join(", ")}]]\n` : "");
 }
 
 function filesOf(folder: string): { path: string; slug: string; text: string }[] {

@@ -229,6 +229,33 @@ describe("pigments of one paint count by their share, and do not multiply", () =
     expect(zinc).toBeCloseTo(0.05, 12);
     expect(iron).toBeCloseTo(0.95, 12);
   });
+  // basis: memory, memory-drying: a drying metal acts in full from a tenth, its traces and all that takes no part or is slow from a quarter.
+  test.each<[number, readonly Chemistry[]]>([
+    [0.02, ["fine carbon"]],
+    [0.1, ["lead", "cobalt", "manganese", "iron cyanide", "coarse carbon"]],
+    [
+      0.25,
+      [
+        "manganese trace",
+        "brown earth",
+        "iron oxide",
+        "aluminosilicate",
+        "chromium oxide",
+        "copper chromite",
+        "inert extender",
+        "phthalocyanine",
+        "titanium dioxide",
+        "zinc oxide",
+        "mercury sulphide",
+        "cadmium sulphide",
+        "organic",
+      ],
+    ],
+  ])("from %s of the pigment: %j act in full", (share, chemistries) => {
+    expect(
+      CHEMISTRIES.filter((one) => chemistryRow(one).fullFromMassFraction === share).toSorted(),
+    ).toEqual(chemistries.toSorted());
+  });
   test("fine carbon and a drying metal act in small amounts", () => {
     const [carbon] = partWeights([part("fine carbon", 0.02), part("titanium dioxide", 0.98)]) ?? [];
     expect(carbon).toBeCloseTo(0.5, 12);

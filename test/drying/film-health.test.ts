@@ -173,6 +173,19 @@ describe("sinking in goes by the finish that is expected", () => {
     [[0.95, 1.1], ["may-be-dull-of-itself"]],
     [[0.6, 1.1], []],
   ] as const)("reduced PVC %o: %o", (lambda, expected) => expect(sinks(lambda)).toEqual(expected));
+  // basis: derived. Two steps of finish away, to either side, is disbelieved; one is not.
+  test.each([
+    ["gloss", "semi-gloss", 2],
+    ["gloss", "satin", 0],
+    ["matte", "satin", 2],
+    ["matte", "semi-gloss", 0],
+    ["satin", "gloss", 0],
+    ["satin", "matte", 2],
+  ] as const)("expected %s and read %s: %s sentences", (expected, measured, count) => {
+    expect(sinkingInStatements({ spans: [expected], reducedPvc: 0.9, measured })).toHaveLength(
+      count,
+    );
+  });
   test("a film that was read duller or glossier than its oil lets expect is not spoken of", () => {
     expect(sinks(0.8, 75)).toEqual(["sinks-in-on-absorbent-ground-alone", "oiling-out"]);
     expect(sinks(0.8, 58)).toEqual(["sinks-in-on-absorbent-ground-alone", "oiling-out"]);
@@ -191,6 +204,15 @@ describe("filmHealthRulings", () => {
         pigments: [{ name: "zinc white", ...kind("PW 4"), massFraction }],
       }),
     );
+  test("each names its pigment, with the share where that is recorded", () => {
+    const values = (massFraction?: number) =>
+      health({
+        ...film,
+        pigments: [{ name: "zinc white", ...kind("PW 4"), massFraction }],
+      }).map((statement) => statement.values);
+    expect(values()).toEqual([{ pigment: "zinc white" }, { pigment: "zinc white" }]);
+    expect(values(0.01)).toEqual([{ pigment: "zinc white", massFraction: 0.01 }]);
+  });
   test("zinc white makes brittle and makes soaps, from a share on", () => {
     expect(zinc()).toEqual(["zinc-makes-brittle", "zinc-soaps-may-part-layers"]);
     expect(zinc(0.05)).toEqual(["zinc-makes-brittle", "zinc-soaps-may-part-layers"]);

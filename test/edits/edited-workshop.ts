@@ -10,6 +10,7 @@ import type { OutputKind } from "../../lib/site/output-manifest.ts";
 import type { Site } from "../../lib/site/site.ts";
 import { viewKey } from "../../lib/site/kept-views.ts";
 import { writeData, writeSite } from "../../lib/site/write-site.ts";
+import { writtenFiles } from "../../lib/site/written-files.ts";
 import { chanceOf, chosen, index, type Chance } from "../fuzz/chance.ts";
 import { WHOLE_WORKSHOP } from "./whole-workshop.ts";
 
@@ -130,7 +131,7 @@ async function madeWith(
         earlierDir: join(earlier, output),
         ...(cache === undefined ? {} : { cache }),
       });
-    else writeData(one, to);
+    else writeData(one, writtenFiles(to, join(earlier, output)));
     for (const [path, text] of isRendered ? filesIn(to) : [...viewsOf(one), ...filesIn(to)])
       told.set(`${output}/${path}`, text);
   }

@@ -324,6 +324,24 @@ describe("reproductionStatement", () => {
     },
   );
 
+  // clp-1272-2008, article 10: a limit of the substance's own takes the place of the generic 3 %.
+  test.each(["H361", "H361d", "H361f"] as const)(
+    "a limit of its own for %s is heard",
+    (statement) => {
+      const at = (fraction: number) =>
+        classStatements(
+          label([
+            substance("a", fraction, {
+              statement,
+              specificLimits: [{ hazardClass: "Repr. 2", statement, from: 0.01 }],
+            }),
+          ]),
+        );
+      expect(at(0.0099)).toEqual([]);
+      expect(at(0.01)).toEqual([statement]);
+    },
+  );
+
   test("two ingredients, each with one effect, give the statement of both", () => {
     expect(
       classStatements(label([substance("a", 0.01, "H360D"), substance("b", 0.05, "H361f")])),

@@ -3,7 +3,10 @@ import { labelElements } from "./knowledge.ts";
 import { describe, expect, test } from "vitest";
 import { HAZARD_CODES } from "../../lib/hazard/texts/hazard-statement.ts";
 import { HAZARD_SOURCES } from "../../lib/sources/hazard.ts";
-import { withManganeseDioxide } from "../../lib/hazard/studio/manganese-dioxide.ts";
+import {
+  earthManganeseDioxide,
+  withManganeseDioxide,
+} from "../../lib/hazard/studio/manganese-dioxide.ts";
 import {
   type Ingredient,
   type Composition,
@@ -116,6 +119,16 @@ describe("umber by its manganese", () => {
       manganeseDioxide,
       0.632,
     );
+
+  // practice-hazard: an umber holds 5 to 20 %, a sienna .2 to 2 %; PBr 7 is either.
+  test.each([
+    ["PBr 7", "umber", [0.05, 0.2]],
+    ["PBr 7", "sienna", [0.002, 0.02]],
+    ["PBr 7", undefined, [0.002, 0.2]],
+    ["PY 43", undefined, undefined],
+  ] as const)("%s, said to be %s, holds %j of it", (colourIndexName, earth, expected) => {
+    expect(earthManganeseDioxide(colourIndexName, earth)).toEqual(expected);
+  });
 
   test("dry: H373 from 10 % (proposed, read; STOT RE 2 limit read), H302 from 25 %, H332 from 30 %", () => {
     const at = (share: number) => label(umber(share), { form: "powder" }).hazardStatements;

@@ -1,6 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { ACT_KEYS, HAZARD_MARKETS } from "../../lib/hazard/classify/legislation.ts";
-import { mayBeSold, US_LEAD_LIMIT, type Sale } from "../../lib/hazard/markets/market-statements.ts";
+import {
+  LEAD_AT_WORK,
+  mayBeSold,
+  US_LEAD_LIMIT,
+  type Sale,
+} from "../../lib/hazard/markets/market-statements.ts";
 import { HAZARD_SOURCES } from "../../lib/sources/hazard.ts";
 import { leadCarbonate, oil, substance } from "./ingredients.ts";
 import { KNOWLEDGE, marketRulings } from "./knowledge.ts";
@@ -255,5 +260,15 @@ describe("substances of very high concern, by the day that each was listed", () 
     expect(
       marketRulings(sale({ ingredients: [titanium] }), "EU").map(({ rule }) => rule),
     ).not.toContain("substance-of-very-high-concern");
+  });
+});
+
+// basis: published, directive-2024-869: .03 mg/m3 in air; 30 ug of lead in 100 ml of blood until the end of 2028, then 15.
+test("lead at work is held to the limits of the directive", () => {
+  expect(LEAD_AT_WORK).toEqual({
+    airMgPerM3: 0.03,
+    bloodUgPer100Ml: 30,
+    until: "2028-12-31",
+    bloodAfterUgPer100Ml: 15,
   });
 });

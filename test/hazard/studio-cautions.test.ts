@@ -164,6 +164,22 @@ describe("weighing and mulling", () => {
     ]);
   });
 
+  test.each([
+    [{}, { class: "not known" }],
+    [{ particleSizeUm: 0.2 }, { class: "not known", particleSizeUm: 0.2 }],
+    [
+      { bulkDensityLooseGPerMl: 1.2, particleSizeUm: 0.9 },
+      { class: "dusty", bulkDensityLooseGPerMl: 1.2, particleSizeUm: 0.9 },
+    ],
+    [{ bulkDensityTappedGPerMl: 1.4 }, { class: "less dusty", bulkDensityTappedGPerMl: 1.4 }],
+  ] as const)("with what is known of the powder, %j", (powder, values) => {
+    const exhaust = studioCautions([pigment(powder)], paint({})).find(
+      ({ rule }) => rule === "captured-exhaust-first",
+    );
+    expect(exhaust?.reason).toMatchObject({ rule: "dustiness" });
+    expect(exhaust?.reason.values).toEqual(values);
+  });
+
   test("the dustiness is the reason for exhaust", () => {
     const caution = studioCautions(
       [pigment({ bulkDensityLooseGPerMl: [0.1, 0.25] })],

@@ -140,6 +140,16 @@ describe("sums, from both sides of each limit", () => {
       gives: ["H413"],
       below: [],
     },
+    {
+      basis: "all chronic >= 25 %, category 1 by its plain fraction (Table 4.1.2, read)",
+      parts: [
+        ["H410", 0.2],
+        ["H413", 24.8],
+      ],
+      at: 24.8,
+      gives: ["H413"],
+      below: [],
+    },
   ])("$basis", ({ parts, at, gives, below }) => {
     const statements = (last: number) => {
       const ingredients = parts.map(([stated, percent], i) =>

@@ -3,6 +3,7 @@
  * The range is the demonstration many times over, each time under other names.
  */
 import { describe, expect, test } from "vitest";
+import { benchPage } from "../../lib/pages/bench-page.ts";
 import { blacksInWhitesPicture, blacksInWhitesTable } from "../../lib/pages/blacks-in-whites.ts";
 import {
   catalogueGrid,
@@ -14,6 +15,7 @@ import { comparePage } from "../../lib/pages/compare-pages.ts";
 import { homePage } from "../../lib/pages/home-page.ts";
 import { pagePlace, type PageContext } from "../../lib/pages/page-context.ts";
 import { ON_ONE_PAGE } from "../../lib/pages/range-parts.ts";
+import { sheetPage } from "../../lib/pages/sheet-page.ts";
 import { whitesPage, whitesPaths } from "../../lib/pages/whites-page.ts";
 import { rangeParts } from "../../lib/site/range-papers.ts";
 import { worked } from "../support/demonstration.ts";
@@ -141,3 +143,17 @@ test("sheets are bound in one file up to a limit, and in several beyond", () => 
     150, 1,
   ]);
 });
+
+test.each(["bone-black", "umber-ultramarine-black", "titanium-white", "slate-grey"])(
+  "what the pages of %s are filled with is told whole by its text",
+  (slug) => {
+    const { published, context } = worked();
+    const own = published.find(({ worded }) => worded.sheet.slug === slug);
+    if (own === undefined) throw new Error(`Unexpected demonstration without ${slug}`);
+    for (const view of [
+      sheetPage(own.worded, context, place(`colours/${slug}/index.html`)),
+      benchPage(own.worded, own.revision, context, place(`colours/${slug}/bench/index.html`)),
+    ])
+      expect(JSON.parse(JSON.stringify(view))).toStrictEqual(view);
+  },
+);

@@ -26,6 +26,5 @@ test("a later box lies over an earlier one, and what reaches over the edge is cu
   const bytes = await drawnPicture({ widthMm: 1, heightMm: 1, marks }, "png");
   const { data, info } = await sharp(bytes).raw().toBuffer({ resolveWithObject: true });
   expect([info.width, info.height, info.channels]).toEqual([10, 10, 3]);
-  const row = Array.from({ length: 10 }, (_, x) => data.readUIntBE(3 * x, 3));
-  expect(row).toEqual([...Array(2).fill(0xc01020), ...Array(8).fill(0x808080)]);
+  for (let x = 0; x < 10; x++) expect(data.readUIntBE(3 * x, 3)).toBe(x < 2 ? 0xc01020 : 0x808080);
 });

@@ -359,7 +359,7 @@ describe("the key that a kept PDF goes by", () => {
     ): string => {
       const laid = cardLayout({ content, revision: "0123abcd", size, words: ENGLISH });
       return cardsKey(
-        [{ ...laid, revision: "0123abcd" }],
+        JSON.stringify([{ ...laid, revision: "0123abcd" }]),
         size,
         { ...CONTEXT, ...context },
         program,

@@ -7,6 +7,7 @@ import { printedSite } from "../../lib/site/printed-site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import type { Site } from "../../lib/site/site.ts";
 import { writeData } from "../../lib/site/write-site.ts";
+import { writtenFiles } from "../../lib/site/written-files.ts";
 import { contentKey } from "../../lib/sheet/revision.ts";
 import { soundWorkshops } from "../fuzz/sound-workshops.ts";
 import { contentFolder } from "../support/content-folder.ts";
@@ -51,7 +52,7 @@ describe("papers of a build", () => {
   const cache = { folder: join(home, "cache"), keeps: true };
   const fresh = printedSite(site, join(home, "nothing-there"), cache).site;
   const out = join(home, "out");
-  writeData(fresh, out);
+  writeData(fresh, writtenFiles(out));
 
   test("are a sheet for each colour and the range", () => {
     expect(fresh.papers?.map(({ path }) => path)).toEqual([
@@ -78,7 +79,7 @@ describe("papers of a build", () => {
     const path = "colours/green-earth/sheet.pdf";
     const planted = Buffer.from("%PDF-1.7 as if drawn before");
     const other = join(home, "other");
-    writeData(fresh, other);
+    writeData(fresh, writtenFiles(other));
     writeFileSync(join(other, path), planted);
 
     const drawnAgain = (): void =>
@@ -109,7 +110,7 @@ describe("papers of a build", () => {
 
   test("are files of their own, never links to the earlier ones", () => {
     const next = join(home, "next");
-    writeData(printedSite(site, out, cache).site, next);
+    writeData(printedSite(site, out, cache).site, writtenFiles(next));
     for (const { path } of fresh.papers ?? []) {
       expect(statSync(join(next, path)).nlink, path).toBe(1);
       expect(statSync(join(next, path)).ino, path).not.toBe(statSync(join(out, path)).ino);

@@ -1,0 +1,140 @@
+/**
+ * What parts are now, each as a hash. Of what belongs to a member of a list the hash is remembered
+ * from one build to the next for as long as the member is what it was, so that it need not be loaded.
+ */
+import { contentHash } from "./content-hash.ts";
+import { readKept, writeKept } from "./kept-file.ts";
+import type { WorkCache } from "./work-cache.ts";
+
+/** A part whose hash is known without its text. */
+export class HashedPart {
+  readonly hash: string;
+
+  constructor(hash: string) {
+    this.hash = hash;
+  }
+}
+
+export interface PartHashes {
+  /** Of a part by its name, or of the same part of every member: `sheets/EVERY/sheet/name`. */
+  readonly of: (name: string) => string;
+  /** Of all that belongs to a member, or to every member; undefined of what is not there. */
+  readonly identityOf: (owner: string) => string | undefined;
+  /** Keep those that are worth it for the next build. */
+  readonly keep: () => void;
+}
+
+/** What there is now: parts, and what members are by where that is known sooner. */
+export interface PartsNow {
+  readonly part: (name: string) => unknown;
+  readonly identity: (owner: string) => string | undefined;
+}
+
+/** By its owner, what that was, and hashes of its parts by their names. */
+type KeptHashes = Readonly<
+  Record<string, readonly [identity: string, hashes: Readonly<Record<string, string>>]>
+>;
+
+const EVERY = "*";
+
+/** @param of what the parts are of, as the sheets in one language. */
+export function partHashes(
+  cache: WorkCache,
+  of: string,
+  { part, identity: sooner }: PartsNow,
+): PartHashes {
+  const file = `parts-${of}.json`;
+  let kept: KeptHashes | undefined;
+  const before = (owner: string): KeptHashes[string] | undefined =>
+    (kept ??= (readKept(cache.folder, file) ?? {}) as KeptHashes)[owner];
+  const now = new Map<string, [identity: string, hashes: Record<string, string>]>();
+  const known = new Map<string, string>();
+  const membersOf = (list: string): readonly string[] =>
+    (part(`${list}/#`) ?? []) as readonly string[];
+  const once = (name: string, made: () => string): string => {
+    const hash = known.get(name) ?? made();
+    known.set(name, hash);
+    return hash;
+  };
+  const hashOf = (name: string): string =>
+    once(name, () => {
+      const [list, rest] = name.split(`/${EVERY}/`);
+      if (list === undefined || rest === undefined) return partHash(part(name));
+      return textHash(
+        membersOf(list).flatMap((member) => [member, ofMember(`${list}/${member}`, rest)]),
+      );
+    });
+  /** Parts that are asked of every member are remembered: with them a member that has not changed is left alone. */
+  const ofMember = (owner: string, rest: string): string => {
+    const name = rest === "" ? owner : `${owner}/${rest}`;
+    const identity = sooner(owner);
+    if (identity === undefined) return hashOf(name);
+    const earlier = before(owner);
+    const hash = (earlier?.[0] === identity ? earlier[1][rest] : undefined) ?? hashOf(name);
+    const own = now.get(owner);
+    if (own === undefined) now.set(owner, [identity, { [rest]: hash }]);
+    else own[1][rest] = hash;
+    return hash;
+  };
+  return {
+    of: hashOf,
+    identityOf: (owner) => {
+      if (!owner.endsWith(`/${EVERY}`)) return sooner(owner) ?? hashOf(owner);
+      const list = owner.slice(0, -EVERY.length - 1);
+      return once(`${owner} `, () =>
+        textHash(
+          membersOf(list).flatMap((member) => [
+            member,
+            sooner(`${list}/${member}`) ?? hashOf(`${list}/${member}`),
+          ]),
+        ),
+      );
+    },
+    keep: () => {
+      if (!cache.keeps || now.size === 0) return;
+      const still = Object.entries(kept ?? {}).flatMap(([owner, [identity, hashes]]) => {
+        if (sooner(owner) !== identity) return [];
+        return [[owner, [identity, { ...hashes, ...now.get(owner)?.[1] }]] as const];
+      });
+      const all: KeptHashes = Object.fromEntries([...now, ...still]);
+      writeKept(cache.folder, file, all);
+    },
+  };
+}
+
+/** Letters of a hash as it is kept: 132 bits. */
+const LETTERS = 22;
+
+export function textHash(parts: Iterable<string>): string {
+  return contentHash(parts).toString("base64url").slice(0, LETTERS);
+}
+
+function partHash(part: unknown): string {
+  return part instanceof HashedPart ? part.hash : textHash([partText(part)]);
+}
+/** Any part as text, the same of what was made now and of what was kept. Of a function nothing is told: what it goes by is a part of its own. */
+export function partText(part: unknown): string {
+  if (part === undefined) return "not there";
+  return isJson(part)
+    ? JSON.stringify(part)
+    : JSON.stringify(part, function (this: Readonly<Record<string, unknown>>, key, value: unknown) {
+        const own = this[key];
+        if (own instanceof Uint8Array) return { bytes: contentHash([own]).toString("hex") };
+        if (ArrayBuffer.isView(own)) return { numbers: [...(own as Float64Array)] };
+        if (typeof own === "function") return { "a function": own.length };
+        if (own instanceof Map) return { "a map": [...(own as ReadonlyMap<unknown, unknown>)] };
+        if (own instanceof Set) return { "a set": [...(own as ReadonlySet<unknown>)] };
+        if (typeof own === "number" && !Number.isFinite(own)) return { "no number": String(own) };
+        return value;
+      });
+}
+
+/** Whether JSON tells all of it, and quickly. */
+function isJson(part: unknown): boolean {
+  if (typeof part === "number") return Number.isFinite(part);
+  if (typeof part === "function") return false;
+  if (typeof part !== "object" || part === null) return true;
+  if (Array.isArray(part)) return part.every(isJson);
+  if (part instanceof Map || part instanceof Set || ArrayBuffer.isView(part)) return false;
+  return Object.values(part).every(isJson);
+}

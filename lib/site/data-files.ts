@@ -1,0 +1,36 @@
+import { contentHash } from "../kept/content-hash.ts";
+import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import { readWhenAsked } from "../kept/reads.ts";
+import { certain } from "../quantities/at.ts";
+import { isAsset } from "./site-assets.ts";
+import type { DataFile } from "./site.ts";
+
+/**
+ * Some files of data with the hash of each, whose texts are made when they are asked for: one that
+ * the earlier output has need not be made.
+ * @param of what the files are of.
+ */
+export function dataFilesOf(
+  steps: KeptSteps | undefined,
+  of: string,
+  made: () => readonly DataFile[],
+): readonly DataFile[] {
+  if (steps === undefined) return made();
+  const all = readWhenAsked(made);
+  const step = { modules: ["lib/site/site-of-records.ts"], name: `files of ${of}` };
+  const listed = madeStep(steps, step, () =>
+    all().map(({ path, text }) => ({
+      path,
+      hash: contentHash([text]).toString("base64url"),
+      // An asset goes out under a name that its text gives it.
+      ...(isAsset(path) ? { asset: text } : {}),
+    })),
+  );
+  return listed.map(({ path, hash, asset }) => ({
+    path,
+    hash,
+    get text() {
+      return asset ?? certain(all().find((file) => file.path === path)).text;
+    },
+  }));
+}

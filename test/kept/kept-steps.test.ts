@@ -1,0 +1,142 @@
+import { mkdtempSync } from "node:fs";
+import { join } from "node:path";
+import { beforeEach, describe, expect, inject, test } from "vitest";
+import { followed } from "../../lib/kept/followed.ts";
+import { keptSteps, type KeptSteps, type Step } from "../../lib/kept/kept-steps.ts";
+import { partHashes } from "../../lib/kept/part-hashes.ts";
+import { readBy } from "../../lib/kept/reads.ts";
+import type { WorkCache } from "../../lib/kept/work-cache.ts";
+
+type Colours = ReadonlyMap<string, Readonly<Record<"name" | "oil", string>>>;
+
+const STEP: Step = { modules: ["lib/a.ts"], name: "a step" };
+
+let cache: WorkCache;
+beforeEach(() => {
+  const folder = join(mkdtempSync(join(inject("scratch"), "steps-")), "cache");
+  cache = { folder, keeps: true, programPart: (module) => `of ${module}` };
+});
+
+interface Run {
+  readonly steps: KeptSteps;
+  readonly colours: Colours;
+  readonly keep: () => void;
+  /** Parts whose hash had to be found anew. */
+  readonly looked: string[];
+}
+
+/** One run of a program over some colours. @param identities of colours, where they are known sooner than their parts. */
+function run(members: Colours, identities: ReadonlyMap<string, string> = new Map()): Run {
+  const looked: string[] = [];
+  const { value: colours, part } = followed(members, { each: { keys: {} } }, "colours");
+  const hashes = partHashes(cache, "test", {
+    part: (name) => {
+      looked.push(name);
+      return part(name);
+    },
+    identity: (owner) => identities.get(owner),
+  });
+  const steps = keptSteps(cache, "alike", hashes, ["colours"]);
+  return { steps, colours, keep: hashes.keep, looked };
+}
+
+const colour = (slug: string, oil = "60"): [string, Readonly<Record<"name" | "oil", string>>] => [
+  slug,
+  { name: slug, oil },
+];
+const BLACKS = new Map([colour("bone"), colour("lamp")]);
+
+/** Whether a step that reads so had to be taken. */
+function isTaken({ steps, colours }: Run, reads: (from: Colours) => unknown): boolean {
+  let isTaken = false;
+  steps.made(STEP, () => {
+    isTaken = true;
+    return reads(colours);
+  });
+  return isTaken;
+}
+
+describe("a step that read one colour's oil", () => {
+  const oil = (from: Colours): unknown => from.get("bone")?.oil;
+
+  test.each<[string, Colours, boolean]>([
+    ["stands while nothing has changed", BLACKS, false],
+    [
+      "stands when that colour's name has changed",
+      new Map([["bone", { name: "Bone", oil: "60" }], colour("lamp")]),
+      false,
+    ],
+    [
+      "stands when another colour has changed, gone or come",
+      new Map([colour("bone"), colour("soot", "80")]),
+      false,
+    ],
+    [
+      "is taken again when the oil has changed",
+      new Map([colour("bone", "61"), colour("lamp")]),
+      true,
+    ],
+    ["is taken again when the colour has gone", new Map([colour("lamp")]), true],
+  ])("%s", (_, after, expected) => {
+    expect(isTaken(run(BLACKS), oil)).toBe(true);
+    expect(isTaken(run(after), oil)).toBe(expected);
+  });
+
+  test("is known by what the colour is, without a look at its parts", () => {
+    const known = new Map([["colours/bone", "first"]]);
+    isTaken(run(BLACKS, known), oil);
+    const again = run(BLACKS, known);
+    expect(isTaken(again, oil)).toBe(false);
+    expect(again.looked).toEqual([]);
+  });
+
+  test("is known so again once the colour was another thing and the oil was not", () => {
+    isTaken(run(BLACKS, new Map([["colours/bone", "first"]])), oil);
+    const moved = new Map([["colours/bone", "second"]]);
+    const seen = run(BLACKS, moved);
+    expect(isTaken(seen, oil)).toBe(false);
+    expect(seen.looked).toEqual(["colours/bone/?", "colours/bone/oil"]);
+    const again = run(BLACKS, moved);
+    expect(isTaken(again, oil)).toBe(false);
+    expect(again.looked).toEqual([]);
+  });
+});
+
+describe("a step that read a part of many colours", () => {
+  const many = (oilOfLast = "60"): Colours =>
+    new Map([...Array.from({ length: 20 }, (_, i) => colour(`c${i}`)), colour("last", oilOfLast)]);
+  const identities = (of: Colours): ReadonlyMap<string, string> =>
+    new Map([...of].map(([slug, { name, oil }]) => [`colours/${slug}`, `${name} ${oil}`]));
+  const oils = (from: Colours): unknown => [...from.values()].map(({ oil }) => oil);
+  const names = (from: Colours): unknown => [...from.values()].map(({ name }) => name);
+
+  test("looks at none but the one that has changed", () => {
+    const first = run(many(), identities(many()));
+    isTaken(first, names);
+    first.keep();
+    const edited = many("61");
+    const second = run(edited, identities(edited));
+    expect(isTaken(second, names)).toBe(false);
+    expect(second.looked.filter((name) => /^colours\/c\d/.test(name))).toEqual([]);
+    expect(second.looked).toContain("colours/last/name");
+  });
+
+  test("is taken again when that part of any of them has changed, or one has come or gone", () => {
+    const one = (after: Colours): boolean => isTaken(run(after, identities(after)), oils);
+    expect(one(many())).toBe(true);
+    expect(one(many())).toBe(false);
+    expect(one(many("61"))).toBe(true);
+    expect(one(new Map([...many("61"), colour("new")]))).toBe(true);
+    expect(one(many("61"))).toBe(true);
+  });
+});
+
+test("a large value that was kept is read when it is asked for, and is not there once it was thrown away", () => {
+  const { steps, colours } = run(BLACKS);
+  const { names } = readBy(() => colours.get("bone")?.oil);
+  steps.keep(STEP, names, "an identity", () => ({ large: true }));
+  const found = run(BLACKS).steps.found(STEP);
+  expect(found?.identity).toBe("an identity");
+  expect(found?.value()).toEqual({ large: true });
+  expect(run(new Map([colour("bone", "61")])).steps.found(STEP)).toBeUndefined();
+});

@@ -1,0 +1,59 @@
+import { describe, expect, test } from "vitest";
+import type { AnyPageView } from "../../lib/blocks/page-kinds.ts";
+import { noteRead, readBy } from "../../lib/kept/reads.ts";
+import { pageEntry, pageWith, type FilledPage } from "../../lib/site/page-entry.ts";
+
+/** A page of a kind that counts how often it is filled. */
+function counted(kind: AnyPageView["kind"]) {
+  const count = { filled: 0 };
+  const page = pageEntry("colours/black/index.html", () => {
+    count.filled++;
+    noteRead("records/colours/black");
+    return { site: { root: "../" }, view: { kind, lead: ["as it was"] } } as unknown as FilledPage;
+  });
+  return { page, count };
+}
+
+describe.each(["sheet", "bench", "text"] as const)("a page of the kind %s", (kind) => {
+  test("is filled once for all that look into it, and reads the same each time", () => {
+    const { page, count } = counted(kind);
+    const [first, key] = [page.view, page.key()];
+    const again = readBy(() => page.view);
+    expect(again.value).toEqual(first);
+    expect([...again.names]).toEqual(["records/colours/black"]);
+    expect(page.key()).toBe(key);
+    expect(count.filled).toBe(1);
+  });
+
+  test("that was let go keeps its key, and is filled again as it was", () => {
+    const { page, count } = counted(kind);
+    const [first, key] = [page.view, page.key()];
+    page.letGo();
+    expect(page.key()).toBe(key);
+    expect(count.filled).toBe(1);
+    expect(page.view).toEqual(first);
+    expect(count.filled).toBe(2);
+  });
+
+  test("lets go what was put into it, too", () => {
+    const { page, count } = counted(kind);
+    const changed = pageWith(
+      page,
+      ({ site, view }) => ({ site, view: { ...view, lead: ["changed"] } as AnyPageView }),
+      ["a feed"],
+    );
+    expect(changed.view).toMatchObject({ lead: ["changed"] });
+    changed.letGo();
+    expect(changed.view).toMatchObject({ lead: ["changed"] });
+    expect(count.filled).toBe(2);
+  });
+});
+
+test("of a colour's pages those that were looked into last are held, and no others", () => {
+  const [first, ...others] = Array.from({ length: 9 }, () => counted("sheet").page);
+  const view = first?.view;
+  expect(first?.view).toBe(view);
+  for (const other of others) expect(other.view).toBe(other.view);
+  expect(first?.view).not.toBe(view);
+  expect(first?.view).toEqual(view);
+});
