@@ -39,12 +39,12 @@ export interface KeptSteps {
   /** @param names of all parts that it read. @param identity tells the value from every other; the value can be cloned. */
   readonly keep: (
     step: Step,
-    names: ReadonlySet<string>,
+    names: Iterable<string>,
     identity: string,
     value: () => unknown,
   ) => void;
   /** What parts of such names are now. */
-  readonly partsOf: (names: ReadonlySet<string>) => PartsRead;
+  readonly partsOf: (names: Iterable<string>) => PartsRead;
   /** The same with what their owners are now, where all of them, and what every step may read, are as they were. */
   readonly stillAs: (parts: PartsRead) => PartsRead | undefined;
 }
@@ -84,7 +84,7 @@ export function keptSteps(
     known.set(list, hash);
     return hash;
   };
-  const partsOf = (read: ReadonlySet<string>): PartsRead => {
+  const partsOf = (read: Iterable<string>): PartsRead => {
     const owned = new Map<string, string[]>([["", []]]);
     for (const name of widened(read, lists)) {
       const owner = ownerOf(name, lists);
@@ -168,7 +168,7 @@ function valueKey(identity: string): string {
 }
 
 /** Names with those put together that many members have: `sheets/EVERY/sheet/name`. */
-function widened(names: ReadonlySet<string>, lists: readonly string[]): string[] {
+function widened(names: Iterable<string>, lists: readonly string[]): string[] {
   const alone: string[] = [];
   const shared = new Map<string, string[]>();
   for (const name of names) {

@@ -4,12 +4,48 @@
  * parts that it read has changed. Only what happens in one go is followed: nothing that waits.
  */
 
-let reader: Set<string> | undefined;
+/**
+ * Names of what was read. Those of a value that many pieces of work share stand in it once and are
+ * not copied into each of them: of a large range that would grow with its square.
+ */
+class ReadNames implements Iterable<string> {
+  readonly #own = new Set<string>();
+  readonly #shared = new Set<ReadNames>();
+
+  add(name: string): void {
+    this.#own.add(name);
+  }
+
+  addAll(names: ReadNames): void {
+    this.#shared.add(names);
+  }
+
+  /** How many names are held here and nowhere else. */
+  get held(): number {
+    return this.#own.size + this.#shared.size;
+  }
+
+  /** Each name once. */
+  *[Symbol.iterator](): Generator<string> {
+    const told = new Set<string>();
+    const visited = new Set<ReadNames>([this]);
+    for (const names of visited) {
+      for (const shared of names.#shared) visited.add(shared);
+      for (const name of names.#own) {
+        if (told.has(name)) continue;
+        told.add(name);
+        yield name;
+      }
+    }
+  }
+}
+
+let reader: ReadNames | undefined;
 
 /** A value with the names of all that was read to make it. */
 export interface Read<V> {
   readonly value: V;
-  readonly names: ReadonlySet<string>;
+  readonly names: ReadNames;
 }
 
 export function noteRead(name: string): void {
@@ -19,19 +55,19 @@ export function noteRead(name: string): void {
 /** Makes a value and tells what was read meanwhile, which whoever asked for it has read by that, too. */
 export function readBy<V>(made: () => V): Read<V> {
   const outer = reader;
-  const names = new Set<string>();
+  const names = new ReadNames();
   reader = names;
   try {
     return { value: made(), names };
   } finally {
     reader = outer;
-    for (const name of names) noteRead(name);
+    outer?.addAll(names);
   }
 }
 
 /** A value made before: whoever takes it has read what it was made from. */
 export function readAgain<V>({ value, names }: Read<V>): V {
-  if (reader !== undefined) for (const name of names) reader.add(name);
+  reader?.addAll(names);
   return value;
 }
 
