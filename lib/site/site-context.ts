@@ -70,6 +70,8 @@ interface WorkedRange {
   /** Themselves; and as what is read of them is noted. */
   readonly written: Records;
   readonly records: Records;
+  /** Likewise. */
+  readonly fitted: Fits;
   readonly fits: Fits;
   readonly sheets: readonly LazySheet[];
   readonly theory: PageContext["theory"];
@@ -122,7 +124,7 @@ function workedRange(
   cache: WorkCache | undefined,
 ): WorkedRange {
   const kept = keepIn(cache);
-  const own = following(written, allFits(written, kept), language, cache);
+  const own = following(written, (records) => allFits(records, kept), language, cache);
   const { records, fits, steps } = own;
   return {
     ...own,
@@ -136,7 +138,7 @@ function workedRange(
 
 function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedRange {
   const written = recordsIn(range.written, language, own);
-  const noting = following(written, range.fits, language, range.cache);
+  const noting = following(written, () => range.fitted, language, range.cache);
   const { records, fits, steps } = noting;
   const inLanguage = { ...range, ...noting, written, theory: theoryOnce(records, range.cache) };
   return changesSheets(range.written, language)
@@ -147,36 +149,41 @@ function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedR
 /** Records and fits that note what is read of them, and what was kept of steps that read the same. */
 function following(
   written: Records,
-  fitted: Fits,
+  fitting: (records: Records) => Fits,
   language: Language,
   cache: WorkCache | undefined,
-): Pick<WorkedRange, "records" | "fits" | "steps" | "partsTold" | "keepParts"> {
-  if (cache === undefined)
+): Pick<WorkedRange, "records" | "fitted" | "fits" | "steps" | "partsTold" | "keepParts"> {
+  if (cache === undefined) {
+    const fitted = fitting(written);
     return {
       records: written,
+      fitted,
       fits: fitted,
       steps: undefined,
       partsTold: new Map(),
       keepParts: () => undefined,
     };
+  }
   const records = followedRecords(written);
-  const fits = followed(fitted, FITS, "fits");
-  const partsTold: PartsTold = new Map<string, PartsOfRoot>([
-    ["records", records],
-    ["fits", fits],
-  ]);
+  const partsTold: PartsTold = new Map<string, PartsOfRoot>([["records", records]]);
   const told = (name: string): PartsOfRoot | undefined =>
     partsTold.get(name.split("/", 1)[0] ?? "");
   const hashes = partHashes(cache, language, {
     part: (name) => told(name)?.part(name),
     identity: (owner) => told(owner)?.identity?.(owner),
   });
+  const steps = keptSteps(cache, language, hashes, LISTS);
+  const step = { modules: ["lib/sheet/all-sheets.ts"], name: "fits" };
+  const fitted = madeStep(steps, step, () => fitting(records.value));
+  const fits = followed(fitted, FITS, "fits");
+  partsTold.set("fits", fits);
   return {
     records: records.value,
+    fitted,
     fits: fits.value,
     partsTold,
     keepParts: hashes.keep,
-    steps: keptSteps(cache, language, hashes, LISTS),
+    steps,
   };
 }
 
@@ -331,8 +338,8 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     partsTold,
     keepParts: worked.keepParts,
     diagnostics: [
-      ...letterWarnings(records),
-      ...labelFaults(records),
+      ...letterWarnings(worked.written),
+      ...labelFaults(worked.written),
       ...told.flatMap((one) => one().warnings),
       ...diagnostics,
     ],

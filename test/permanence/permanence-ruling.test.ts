@@ -92,6 +92,17 @@ describe("permanenceRuling", () => {
     expect(ask({ stated: { category: "II", form: "tint" } }).reasons).toEqual([
       { rule: "category-stated", values: { category: "II", form: "tint" }, standing: "stated" },
     ]);
+    expect(ask({ stated: { category: "II", source: "astm-d4302" } }).reasons).toStrictEqual([
+      {
+        rule: "category-stated",
+        values: { category: "II" },
+        standing: "stated",
+        source: "astm-d4302",
+      },
+    ]);
+    expect(ask({ stated: { category: "II" } }).reasons).toStrictEqual([
+      { rule: "category-stated", values: { category: "II" }, standing: "stated" },
+    ]);
     expect(ask({ pigments: [{ ...BONE, stated: { category: "I" } }] }).reasons).toEqual([
       {
         rule: "pigment-category-stated",

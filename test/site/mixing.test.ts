@@ -200,7 +200,7 @@ test("a palette keeps its tubes, white and level in the address, and says what i
       "?set=bone-black,raw-umber,ultramarine-blue&white=lead-white&L=30",
     );
     const gaps = (await page.textContent("[data-gaps]")) ?? "";
-    expect(gaps).toMatch(/\u0394E\u00a0\d+\.\d \u00b1\d+\.\d/);
+    expect(gaps).toMatch(/\u0394E\u00a0\d+\.\d\u00a0\u00b1\d+\.\d/);
     expect(complaints).toEqual([]);
   });
 });
