@@ -90,5 +90,5 @@ function reason(error: unknown): string {
   if (code === "EACCES" || code === "EPERM" || code === "EROFS")
     return "since permission is denied";
   if (code === "ENOSPC") return "since the disk is full";
-  return `since the system says ${code ?? String(error)}`;
+  return `since the system says ${code === "" ? String(error) : code}`;
 }

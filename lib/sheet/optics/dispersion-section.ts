@@ -11,7 +11,6 @@ import type { DispersionFigures } from "./optics-figures.ts";
 import type { PigmentPart } from "../sheet.ts";
 import { commonWhite, comparedLadders, type Fits } from "../tints/strength.ts";
 import { weighedPaint } from "../tints/paint-conversion.ts";
-import { certain } from "../../quantities/at.ts";
 
 /** The same pigment mulled and milled: measured where both were let down in a white, else of a mulled paint what to expect. */
 export function dispersionFigures(
@@ -97,7 +96,8 @@ function dispersedOtherwise(colour: Colour, { colours }: Records): Colour | unde
   const { dispersion } = colour.record;
   if (dispersion !== "mulled" && dispersion !== "milled") return undefined;
   const wanted = dispersion === "mulled" ? "milled" : "mulled";
-  return firstDispersed(colours).get(`${wanted} ${pigmentsOf(colour)}`);
+  const pigments = pigmentsOf(colour);
+  return pigments === undefined ? undefined : firstDispersed(colours).get(`${wanted} ${pigments}`);
 }
 
 /** By how it was dispersed and its pigments, the first paint. */
@@ -105,19 +105,25 @@ const firstDispersed = remembered((colours: Records["colours"]): Map<string, Col
   const first = new Map<string, Colour>();
   for (const colour of colours.values()) {
     const { dispersion } = colour.record;
-    if (dispersion === undefined) continue;
-    const key = `${dispersion} ${pigmentsOf(colour)}`;
+    const pigments = pigmentsOf(colour);
+    if (dispersion === undefined || pigments === undefined) continue;
+    const key = `${dispersion} ${pigments}`;
     if (!first.has(key)) first.set(key, colour);
   }
   return first;
 });
 
-function pigmentsOf({ record: { pigments } }: Colour): string {
-  const total = pigments.reduce((sum, { parts }) => sum + certain(parts), 0);
-  return pigments
-    .map(({ pigment, parts }) =>
-      pigments.length === 1 ? pigment : `${pigment} ${(certain(parts) / total).toFixed(3)}`,
-    )
+/** Pigments with their shares; undefined of several whose parts are not recorded, which nobody can tell to be alike. */
+function pigmentsOf({ record: { pigments } }: Colour): string | undefined {
+  const [only, ...others] = pigments;
+  if (only !== undefined && others.length === 0) return only.pigment;
+  const known = pigments.flatMap(({ pigment, parts }) =>
+    parts === undefined ? [] : [{ pigment, parts }],
+  );
+  if (known.length < pigments.length) return undefined;
+  const total = known.reduce((sum, { parts }) => sum + parts, 0);
+  return known
+    .map(({ pigment, parts }) => `${pigment} ${(parts / total).toFixed(3)}`)
     .sort()
     .join(", ");
 }
