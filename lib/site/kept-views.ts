@@ -3,11 +3,12 @@ import { readKept, writeKept } from "../kept/kept-file.ts";
 import type { KeptSteps, PartsRead } from "../kept/kept-steps.ts";
 import type { Read } from "../kept/reads.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
+import { viewKey, type FilledPage } from "./filled-page.ts";
 
 /** What pages were filled with before, known by the hash of it and by what was read to fill them. */
 export interface KeptViews {
   /** The hash of what a page is filled with: as kept, where all that was read is as before, else of what it is filled with now. */
-  readonly keyOf: (path: string, filled: () => Read<unknown>) => string;
+  readonly keyOf: (path: string, filled: () => Read<FilledPage>) => string;
   /** Keep what is known now. */
   readonly keep: () => void;
 }
@@ -53,9 +54,4 @@ export function keptViews(
         writeKept(cache.folder, name, { program, views: Object.fromEntries(now) satisfies Views });
     },
   };
-}
-
-/** The hash of what a page is filled with. */
-export function viewKey(filled: unknown): string {
-  return contentHash([JSON.stringify(filled)]).toString("hex");
 }

@@ -1,14 +1,8 @@
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { contentHash } from "../kept/content-hash.ts";
 import { readAgain, readBy, type Read } from "../kept/reads.ts";
-import type { SiteView } from "../present/views.ts";
-import { viewKey, type KeptViews } from "./kept-views.ts";
-
-/** What a page shows, and the frame that it shows it in. */
-export interface FilledPage {
-  readonly site: SiteView;
-  readonly view: AnyPageView;
-}
+import { viewKey, type FilledPage } from "./filled-page.ts";
+import type { KeptViews } from "./kept-views.ts";
 
 /**
  * One page for Eleventy to render: templates/entry/every-page.njk picks the template of its kind.

@@ -8,7 +8,7 @@ import { printedSite } from "../../lib/site/printed-site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import type { OutputKind } from "../../lib/site/output-manifest.ts";
 import type { Site } from "../../lib/site/site.ts";
-import { viewKey } from "../../lib/site/kept-views.ts";
+import { viewKey } from "../../lib/site/filled-page.ts";
 import { writeData, writeSite } from "../../lib/site/write-site.ts";
 import { writtenFiles } from "../../lib/site/written-files.ts";
 import { chanceOf, chosen, index, type Chance } from "../fuzz/chance.ts";

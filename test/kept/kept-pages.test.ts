@@ -3,11 +3,15 @@ import { dirname, join } from "node:path";
 import { beforeEach, describe, expect, inject, test } from "vitest";
 import type { WorkCache } from "../../lib/kept/work-cache.ts";
 import { keptPages, type PagesOf } from "../../lib/site/kept-pages.ts";
-import { pageEntry, type FilledPage, type PageEntry } from "../../lib/site/page-entry.ts";
+import type { FilledPage } from "../../lib/site/filled-page.ts";
+import { pageEntry, type PageEntry } from "../../lib/site/page-entry.ts";
 
 /** Of a page only what it says counts here. */
 function pageOf(path: string, text: string): PageEntry {
-  const filled = { site: {}, view: { kind: "home", text } } as unknown as FilledPage;
+  const filled = {
+    site: { ownTexts: new Map() },
+    view: { kind: "home", text },
+  } as unknown as FilledPage;
   return pageEntry(path, () => filled);
 }
 

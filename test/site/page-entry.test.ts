@@ -1,7 +1,13 @@
 import { describe, expect, test } from "vitest";
 import type { AnyPageView } from "../../lib/blocks/page-kinds.ts";
 import { noteRead, readBy } from "../../lib/kept/reads.ts";
-import { pageEntry, pageWith, type FilledPage } from "../../lib/site/page-entry.ts";
+import { viewKey, type FilledPage } from "../../lib/site/filled-page.ts";
+import { pageEntry, pageWith } from "../../lib/site/page-entry.ts";
+import type { OwnTexts } from "../../lib/records/own-texts.ts";
+
+function filledWith(view: object, ownTexts: OwnTexts = new Map()): FilledPage {
+  return { site: { root: "../", ownTexts }, view } as unknown as FilledPage;
+}
 
 /** A page of a kind that counts how often it is filled. */
 function counted(kind: AnyPageView["kind"]) {
@@ -9,7 +15,7 @@ function counted(kind: AnyPageView["kind"]) {
   const page = pageEntry("colours/black/index.html", () => {
     count.filled++;
     noteRead("records/colours/black");
-    return { site: { root: "../" }, view: { kind, lead: ["as it was"] } } as unknown as FilledPage;
+    return filledWith({ kind, lead: ["as it was"] });
   });
   return { page, count };
 }
@@ -56,4 +62,13 @@ test("of a colour's pages those that were looked into last are held, and no othe
   for (const other of others) expect(other.view).toBe(other.view);
   expect(first?.view).not.toBe(view);
   expect(first?.view).toEqual(view);
+});
+
+test("is another where another text is marked as of another language", () => {
+  const page = { kind: "text", lead: ["Lampenruß"] };
+  const keyOf = (text: string): string =>
+    viewKey(filledWith(page, new Map([[text, { language: "de", isWithin: false }]])));
+  expect(keyOf("Lampenruß")).toBe(keyOf("Lampenruß"));
+  expect(keyOf("Lampenruß")).not.toBe(keyOf("Beinschwarz"));
+  expect(keyOf("Lampenruß")).not.toBe(viewKey(filledWith(page)));
 });

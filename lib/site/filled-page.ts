@@ -1,0 +1,24 @@
+import type { AnyPageView } from "../blocks/page-kinds.ts";
+import { contentHash } from "../kept/content-hash.ts";
+import type { SiteView } from "../present/views.ts";
+import type { OwnTexts } from "../records/own-texts.ts";
+
+/** What a page shows, and the frame that it shows it in. */
+export interface FilledPage {
+  readonly site: SiteView;
+  readonly view: AnyPageView;
+}
+
+/** The hash of what a page is filled with, the texts of another language that its template is to mark among it. */
+export function viewKey({ site, view }: FilledPage): string {
+  return contentHash([JSON.stringify([site, view]), hashOfTexts(site.ownTexts)]).toString("hex");
+}
+
+const HASHES = new WeakMap<OwnTexts, string>();
+
+/** One for all pages of a language. */
+function hashOfTexts(texts: OwnTexts): string {
+  const hash = HASHES.get(texts) ?? contentHash([JSON.stringify([...texts])]).toString("hex");
+  HASHES.set(texts, hash);
+  return hash;
+}
