@@ -33,6 +33,16 @@ export function followed<V extends object>(value: V, grain: Grain, root: string)
   };
 }
 
+/** A list of which it is noted that it was read, wherever it is handed on; its members note by themselves what is read of them. */
+export function followedList<V>(list: readonly V[], root: string): readonly V[] {
+  return new Proxy(list, {
+    get: (target, key) => {
+      noteRead(`${root}/${NAMES}`);
+      return Reflect.get(target, key) as unknown;
+    },
+  });
+}
+
 /**
  * The same of a value that is loaded when something of it is first asked for.
  * @param known of it without loading it; nobody notes that it was read.

@@ -175,7 +175,7 @@ function widened(names: Iterable<string>, lists: readonly string[]): string[] {
     const owner = ownerOf(name, lists);
     if (owner === "") alone.push(name);
     else {
-      const every = `${listOf(owner)}/${EVERY}${name.slice(owner.length)}`;
+      const every = `${listOf(owner)}/${EVERY}/${name.slice(owner.length + 1)}`;
       const own = shared.get(every);
       if (own === undefined) shared.set(every, [name]);
       else own.push(name);

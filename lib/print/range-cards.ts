@@ -60,7 +60,8 @@ export function rangeCards(context: PageContext): RangeCards {
     ...new Set(cardSizes(context.records.workshop).flatMap((size) => cardLanguages(size, context))),
   ];
   const each = context.sheets.map((worded) => {
-    const step = { modules: STATED_MODULES, name: `card of ${worded.sheet.slug}` };
+    const name = `card of ${worded.sheet.slug} in ${languages.join(", ")}`;
+    const step = { modules: STATED_MODULES, name };
     return { worded, ...madeStep(context.steps, step, () => toldCard(worded, context, languages)) };
   });
   return {

@@ -40,7 +40,6 @@ export async function checkedSite({
   if (records === undefined) return { records, diagnostics: [...diagnostics, ...notes] };
   const sites = workedSites(records, printedDate(date, records.newestDate), cache);
   const [worked] = sites;
-  const sheets = worked.published.map(({ worded: { sheet } }) => sheet);
   const checked: CheckedSite = {
     records,
     diagnostics: [
@@ -52,7 +51,7 @@ export async function checkedSite({
         ...(since === undefined ? [] : [since]),
       ]),
       ...notes,
-      ...hazardNotes(sheets, worked.context.records, worked.steps),
+      ...hazardNotes(worked.sheets, worked.context.records, worked.steps),
     ],
   };
   for (const { keepParts } of sites) keepParts();

@@ -1,4 +1,4 @@
-import { followedWhenAsked, type Followed } from "../kept/followed.ts";
+import { followedList, followedWhenAsked, type Followed } from "../kept/followed.ts";
 import { HashedPart } from "../kept/part-hashes.ts";
 import { noteRead } from "../kept/reads.ts";
 import { evidenceHash } from "../sheet/kept-sheet.ts";
@@ -19,12 +19,7 @@ export function followedTexts(all: readonly LazyTexts[]): Followed<readonly Shee
   const list = sheets.map(({ value }) => value);
   const bySlug = new Map(all.map(({ slug }, i) => [slug, sheets[i]]));
   return {
-    value: new Proxy(list, {
-      get: (target, key) => {
-        noteRead("sheets/#");
-        return Reflect.get(target, key) as unknown;
-      },
-    }),
+    value: followedList(list, "sheets"),
     part: (name) => {
       const [, slug = "", ...rest] = name.split("/");
       return slug === "#" ? [...bySlug.keys()] : bySlug.get(slug)?.part(rest.join("/"));
@@ -34,12 +29,9 @@ export function followedTexts(all: readonly LazyTexts[]): Followed<readonly Shee
 
 function followedSheet({ slug, texts }: LazyTexts): Followed<SheetTexts> {
   const root = `sheets/${slug}`;
-  const sheet = followedWhenAsked(
-    () => texts().sheet,
-    { slug: "always" },
-    `${root}/sheet`,
-    { slug },
-  );
+  const sheet = followedWhenAsked(() => texts().sheet, { slug: "always" }, `${root}/sheet`, {
+    slug,
+  });
   const plain = followedWhenAsked(() => texts().plain, {}, `${root}/plain`);
   return {
     value: {

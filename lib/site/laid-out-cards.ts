@@ -4,6 +4,7 @@ import { textHash } from "../kept/part-hashes.ts";
 import { readWhenAsked } from "../kept/reads.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { cardSizes, type CardSize } from "../print/card-size.ts";
+import { at } from "../quantities/at.ts";
 import { completeCards, laidCards, type LaidCards, type RangeCards } from "../print/range-cards.ts";
 
 /** The cards of a range in every size of the workshop's, and those that a size cannot hold. */
@@ -25,8 +26,11 @@ const MODULES = ["lib/site/laid-out-cards.ts", "lib/words/languages.ts"];
 
 /** Those that have a colour and a price; a card that a size cannot hold is left out and said. */
 export function laidOutCards(cards: () => RangeCards, context: PageContext): LaidOutCards {
-  const sizes = cardSizes(context.records.workshop).map((size) => {
-    const all = readWhenAsked(() => laidCards(completeCards(cards().cards), size, context));
+  const allSizes = (): readonly CardSize[] => cardSizes(context.records.workshop);
+  const sizes = allSizes().map((size, i) => {
+    const all = readWhenAsked(() =>
+      laidCards(completeCards(cards().cards), at(allSizes(), i), context),
+    );
     const step = { modules: MODULES, name: `cards laid out, ${size.name}` };
     const told = madeStep(context.steps, step, () => ({
       count: all().laid.length,

@@ -17,13 +17,14 @@ import { allFits, lazySheets, type LazySheet } from "../sheet/all-sheets.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 import { revision } from "../sheet/revision.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import { laidOutCards, type LaidOutCards } from "./laid-out-cards.ts";
 import { labelFaults } from "./label-faults.ts";
 import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
 import { sheetWarnings } from "./sheet-warnings.ts";
-import { followed, type Followed, type Grain } from "../kept/followed.ts";
+import { followed, followedList, type Followed, type Grain } from "../kept/followed.ts";
 import { keepIn, type Keep } from "../kept/kept-result.ts";
 import { keptSteps, madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { partHashes, textHash } from "../kept/part-hashes.ts";
@@ -36,6 +37,7 @@ import { siteAnswers, type SiteAnswers } from "./site-answers.ts";
 /** Everything that is worked out before a page is made. */
 export interface WorkedSite {
   readonly published: readonly PublishedSheet[];
+  readonly sheets: readonly Sheet[];
   readonly context: PageContext;
   /** Whoever asks has read what they were made from, as of all that follows. */
   readonly answers: SiteAnswers;
@@ -172,7 +174,12 @@ function following(
     part: (name) => told(name)?.part(name),
     identity: (owner) => told(owner)?.identity?.(owner),
   });
-  const steps = keptSteps(cache, language, hashes, LISTS);
+  const steps = keptSteps(
+    cache,
+    [language, languageFolder(language, written.workshop)],
+    hashes,
+    LISTS,
+  );
   const step = { modules: ["lib/sheet/all-sheets.ts"], name: "fits" };
   const fitted = madeStep(steps, step, () => fitting(records.value));
   const fits = followed(fitted, FITS, "fits");
@@ -222,6 +229,11 @@ function noted<V extends object>(
   const { value, part } = made();
   partsTold.set(root, { part });
   return value;
+}
+
+/** Something of every sheet: whoever goes through it has read which sheets there are. */
+function listed<V>({ steps }: Pick<WorkedRange, "steps">, list: readonly V[]): readonly V[] {
+  return steps === undefined ? list : followedList(list, "sheets");
 }
 
 /** Texts of sheets, made when they are asked for; what is read of them is noted. */
@@ -279,7 +291,10 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
   const { records, fits, theory, kept, steps, partsTold } = worked;
   const words = WORDS[language];
   const worded = wordedSheets(worked, words);
-  const sheets = worded.map(({ sheet }) => sheet);
+  const sheets = listed(
+    worked,
+    worded.map(({ sheet }) => sheet),
+  );
   const collected = madeStep(
     steps,
     { modules: ["lib/collection/collection.ts"], name: "range" },
@@ -287,7 +302,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
   );
   const range = noted(worked, "range", () => followed(collected, RANGE, "range"), collected);
   const told = worded.map((one) => readWhenAsked(() => toldOfSheet(one, worked, words)));
-  const published = worded.map((one, i): PublishedSheet => {
+  const each = worded.map((one, i): PublishedSheet => {
     const neighbours = readWhenAsked(() => neighboursOf(one.sheet, sheets, range));
     return {
       worded: one,
@@ -299,6 +314,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
       },
     };
   });
+  const published = listed(worked, each);
   const inContext = (context: PageContext): PageContext =>
     noted(worked, "context", () => followed(context, CONTEXT, "context"), context);
   const unanswered: PageContext = {
@@ -327,6 +343,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
   const cards = readWhenAsked(() => rangeCards(context));
   return {
     published,
+    sheets,
     context,
     answers,
     get cards() {

@@ -183,7 +183,7 @@ function workshopOfWorked(
   { isPrinted, printedCards }: WorkshopAsked,
 ): Site {
   const { context, cards, diagnostics, steps, partsTold } = worked;
-  const { records, sheets, words } = context;
+  const { records, words } = context;
   const { labels, pdf } = madeStep(
     steps,
     { modules: LABEL_MODULES, name: `labels ${isPrinted}` },
@@ -192,11 +192,7 @@ function workshopOfWorked(
   const matter = {
     found: diagnostics,
     due: {
-      labelNotes: hazardNotes(
-        sheets.map(({ sheet }) => sheet),
-        records,
-        steps,
-      ),
+      labelNotes: hazardNotes(worked.sheets, records, steps),
       reprints:
         printedCards && reprintList(shelfCards(cards.cards, printedCards), printedCards, words),
     },

@@ -131,6 +131,25 @@ describe("a step that read a part of many colours", () => {
   });
 });
 
+test("a step that read many members whole is taken again when one of them has changed", () => {
+  const many = (last: string): ReadonlyMap<string, object> =>
+    new Map([
+      ...Array.from({ length: 20 }, (_, i) => [`c${i}`, { text: "one" }] as const),
+      ["last", { text: last }] as const,
+    ]);
+  const count = (members: ReadonlyMap<string, object>): number => {
+    let times = 0;
+    const { value, part } = followed(members, { each: "whole" }, "sources");
+    const hashes = partHashes(cache, "test", { part, identity: () => undefined });
+    keptSteps(cache, "alike", hashes, ["sources"]).made(STEP, () => {
+      times++;
+      return [...value.values()].length;
+    });
+    return times;
+  };
+  expect([count(many("one")), count(many("one")), count(many("two"))]).toEqual([1, 0, 1]);
+});
+
 test("a large value that was kept is read when it is asked for, and is not there once it was thrown away", () => {
   const { steps, colours } = run(BLACKS);
   const { names } = readBy(() => colours.get("bone")?.oil);
