@@ -59,13 +59,12 @@ async function overlay(layer: Layer, width: number, height: number): Promise<Ove
     const size = { width: right - left, height: bottom - top };
     return { input: { create: { ...size, channels: 3, background: layer.colour } }, left, top };
   }
-  const stamp =
+  const { rgba, widthPx, heightPx, left, top } =
     "text" in layer
       ? await textStamp(layer.text)
       : await stampOf(layer.drawn, extentOf(layer.drawn));
-  const { rgba, widthPx, heightPx, left, top } = stamp;
   return {
-    input: Buffer.from(rgba.buffer, rgba.byteOffset, rgba.length),
+    input: rgba,
     raw: { width: widthPx, height: heightPx, channels: 4 },
     left,
     top,

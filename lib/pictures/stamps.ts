@@ -20,7 +20,7 @@ export interface Stamp {
   readonly top: number;
   readonly widthPx: number;
   readonly heightPx: number;
-  readonly rgba: Uint8Array;
+  readonly rgba: Buffer;
 }
 
 const drawn = new Map<string, Promise<Stamp>>();

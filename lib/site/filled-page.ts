@@ -1,5 +1,5 @@
 import type { AnyPageView } from "../blocks/page-kinds.ts";
-import { contentHash } from "../kept/content-hash.ts";
+import { textHash } from "../kept/part-hashes.ts";
 import type { SiteView } from "../present/views.ts";
 import type { OwnTexts } from "../records/own-texts.ts";
 
@@ -11,14 +11,14 @@ export interface FilledPage {
 
 /** The hash of what a page is filled with, the texts of another language that its template is to mark among it. */
 export function viewKey({ site, view }: FilledPage): string {
-  return contentHash([JSON.stringify([site, view]), hashOfTexts(site.ownTexts)]).toString("hex");
+  return textHash([JSON.stringify([site, view]), hashOfTexts(site.ownTexts)]);
 }
 
 const HASHES = new WeakMap<OwnTexts, string>();
 
 /** One for all pages of a language. */
 function hashOfTexts(texts: OwnTexts): string {
-  const hash = HASHES.get(texts) ?? contentHash([JSON.stringify([...texts])]).toString("hex");
+  const hash = HASHES.get(texts) ?? textHash([JSON.stringify([...texts])]);
   HASHES.set(texts, hash);
   return hash;
 }

@@ -1,6 +1,6 @@
-/** A reason for which an output can't be written; printed on one line. */
 import { codeOf } from "../diagnostics/error-code.ts";
 
+/** A reason for which an output can't be written; printed on one line. */
 export class OutputFault extends Error {}
 
 const REASONS: Readonly<Record<string, string>> = {
