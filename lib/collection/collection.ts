@@ -5,6 +5,7 @@ import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { comparedMasstone, showsItsGround, type GlossInReading } from "./compared-masstone.ts";
 import { nearestColours, type LabEntry, type Neighbour } from "./lab-index.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
 /** Finished sheets held against each other. */
 export interface Collection {
@@ -94,7 +95,7 @@ export function samePigmentOtherColour(sheet: Sheet, sheets: ReadonlyMap<string,
   const of = coloursByPigment(sheets);
   const slugs = new Set(sheet.pigments.flatMap(({ slug }) => of.get(slug) ?? []));
   slugs.delete(sheet.slug);
-  return sheet.pigments.length > 1 ? [...slugs].sort() : [...slugs];
+  return sheet.pigments.length > 1 ? [...slugs].sort(slugOrder) : [...slugs];
 }
 
 const coloursByPigment = remembered((sheets: ReadonlyMap<string, Sheet>) => {

@@ -1,17 +1,16 @@
 import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
-/** The colours that were let down in a white, by name. */
+/** The colours that were let down in a white, in the order of the range. */
 export function coloursLetDownIn(white: string, sheets: readonly SheetTexts[]): readonly Sheet[] {
   return letDowns(sheets).get(white) ?? [];
 }
 
 const letDowns = remembered((all: readonly SheetTexts[]): ReadonlyMap<string, readonly Sheet[]> => {
   const found = new Map<string, Sheet[]>();
-  for (const { sheet } of all.toSorted((one, other) =>
-    one.sheet.name < other.sheet.name ? -1 : 1,
-  ))
+  for (const { sheet } of all)
     for (const white of new Set(sheet.tints.map((tint) => tint.white.slug))) {
       const colours = found.get(white) ?? [];
       colours.push(sheet);
@@ -26,6 +25,6 @@ export const whitesLetDownWith = remembered((sheets: readonly SheetTexts[]): rea
   for (const { white } of sheets.flatMap(({ sheet }) => sheet.tints))
     uses.set(white.slug, (uses.get(white.slug) ?? 0) + 1);
   return [...uses]
-    .toSorted(([one, often], [other, seldom]) => seldom - often || (one < other ? -1 : 1))
+    .toSorted(([one, often], [other, seldom]) => seldom - often || slugOrder(one, other))
     .map(([slug]) => slug);
 });
