@@ -66,7 +66,7 @@ export function takingPages({ pdf }: PrintDocument): TakePages {
     };
     const changed = (found: string, ...groups: unknown[]): string => {
       const { object, annotation, part } = groups.at(-1) as Changed;
-      if (object !== undefined) return String(copyOf(Number(object)));
+      if (object !== undefined) return `${copyOf(Number(object)).id} 0 R`;
       if (annotation !== undefined)
         return `/StructParent ${keyOf(() => copyOf(certain(file.elementOf(Number(annotation)))))}`;
       if (part === undefined) return found;
