@@ -88,7 +88,7 @@ function packageSize(
 }
 
 /** The smallest generic tube that holds so much; undefined past the largest and below the smallest. */
-export function genericTube(
+function genericTube(
   ml: number,
 ): { readonly ml: number; readonly diameterMm: number } | undefined {
   const [least] = TUBE_REACH_ML;
