@@ -38,7 +38,7 @@ export async function writeSite(site: Site, writing: Writing): Promise<void> {
   const assets = hashedAssets(assetsOf(site, output));
   writeData(site, written);
   for (const { path, bytes } of assets.files) written.write(path, bytes);
-  if (kind === "paper") await writePictures(site.pictures ?? [], writing, written);
+  if (kind === "paper") await writePictures(site.pictures?.() ?? [], writing, written);
   const base = site.base ?? "/";
   const kept = keptPages(cache, writing, [base, ...[...assets.paths].flat()], written);
   for (let from = 0; from < site.pages.length; from += PAGES_AT_ONCE) {
