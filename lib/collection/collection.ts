@@ -5,6 +5,7 @@ import type { Quantity } from "../quantities/interval.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { comparedMasstone, showsItsGround, type GlossInReading } from "./compared-masstone.ts";
+import { oilBeside, type OilBeside } from "./oil-order.ts";
 import { spreadOf, type Spread } from "./spread.ts";
 import { nearestColours, type LabEntry, type Neighbour } from "./lab-index.ts";
 
@@ -18,6 +19,8 @@ export interface Collection {
   readonly letDownIn: ReadonlyMap<string, readonly string[]>;
   /** By the slug of a pigment: what is made with it. */
   readonly ofPigment: ReadonlyMap<string, readonly string[]>;
+  /** By slug: its oil beside that of the others. */
+  readonly oil: ReadonlyMap<string, OilBeside>;
   /** By the path of a figure: undefined where no colour states it. */
   readonly spreads: Readonly<Record<keyof typeof SPREAD_OF, Spread | undefined>>;
 }
@@ -67,6 +70,7 @@ export function collectionOf(
     nearest,
     letDownIn: slugsBy(byName, ({ tints }) => tints.map(({ white }) => white.slug)),
     ofPigment: slugsBy(sheets, ({ pigments }) => pigments.map(({ slug }) => slug)),
+    oil: oilBeside(sheets),
     spreads: {
       "oil.oilIndexGPer100g": spread("oil.oilIndexGPer100g"),
       "drying.touchDryDays": spread("drying.touchDryDays"),

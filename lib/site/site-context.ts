@@ -222,6 +222,7 @@ const RANGE: Grain = {
     inTwoLights: { each: "whole" },
     letDownIn: { each: "whole" },
     ofPigment: { each: "whole" },
+    oil: { each: "whole" },
     spreads: { keys: {} },
   },
 };
