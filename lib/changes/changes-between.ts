@@ -7,6 +7,7 @@ import {
   type Said,
   type SaidTexts,
 } from "./published-state.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
 /** Lists of a sheet's cautions. */
 export type CautionList = Exclude<keyof PublishedCautions, "signalWord">;
@@ -90,7 +91,7 @@ function changedThings<T extends { readonly slug: string }>(
 ): ChangedThing[] {
   const earlier = new Map(before.map((one) => [one.slug, one]));
   const later = new Map(now.map((one) => [one.slug, one]));
-  return [...new Set([...earlier.keys(), ...later.keys()])].sort().flatMap((slug) => {
+  return [...new Set([...earlier.keys(), ...later.keys()])].sort(slugOrder).flatMap((slug) => {
     const [old, own] = [earlier.get(slug), later.get(slug)];
     const shown = own ?? old;
     if (shown === undefined) return [];

@@ -8,6 +8,7 @@ import { comparedMasstone, showsItsGround, type GlossInReading } from "./compare
 import { oilBeside, type OilBeside } from "./oil-order.ts";
 import { spreadOf, type Spread } from "./spread.ts";
 import { nearestColours, type LabEntry, type Neighbour } from "./lab-index.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
 /** Finished sheets held against each other. */
 export interface Collection {
@@ -15,7 +16,7 @@ export interface Collection {
   readonly inTwoLights: ReadonlyMap<string, readonly TwoLights[]>;
   /** By slug: the masstones near it in daylight (D65/10) and in one geometry, nearest first. */
   readonly nearest: ReadonlyMap<string, readonly Neighbour[]>;
-  /** By the slug of a white: what was let down in it, by name. */
+  /** By the slug of a white: what was let down in it, in the order of the range. */
   readonly letDownIn: ReadonlyMap<string, readonly string[]>;
   /** By the slug of a pigment: what is made with it. */
   readonly ofPigment: ReadonlyMap<string, readonly string[]>;
@@ -62,13 +63,9 @@ export function collectionOf(
         return isKnown(figure) ? [figure.value] : [];
       }),
     );
-  const byName = sheets
-    .map((sheet) => ({ sheet, name: sheet.name }))
-    .toSorted((one, other) => (one.name < other.name ? -1 : 1))
-    .map(({ sheet }) => sheet);
   return {
     nearest,
-    letDownIn: slugsBy(byName, ({ tints }) => tints.map(({ white }) => white.slug)),
+    letDownIn: slugsBy(sheets, ({ tints }) => tints.map(({ white }) => white.slug)),
     ofPigment: slugsBy(sheets, ({ pigments }) => pigments.map(({ slug }) => slug)),
     oil: oilBeside(sheets),
     spreads: {
@@ -128,7 +125,7 @@ export function sameColourOtherPigment(
 export function samePigmentOtherColour(sheet: Sheet, { ofPigment }: Collection): string[] {
   const slugs = new Set(sheet.pigments.flatMap(({ slug }) => ofPigment.get(slug) ?? []));
   slugs.delete(sheet.slug);
-  return sheet.pigments.length > 1 ? [...slugs].sort() : [...slugs];
+  return sheet.pigments.length > 1 ? [...slugs].sort(slugOrder) : [...slugs];
 }
 
 /** Sheets by what each of them has to do with. */

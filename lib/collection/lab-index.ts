@@ -1,5 +1,6 @@
 import { deltaE00 } from "../colorimetry/difference.ts";
 import type { Lab } from "../colorimetry/viewing.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
 export interface LabEntry {
   readonly slug: string;
@@ -46,7 +47,7 @@ function nearest(
   return found
     .filter(({ slug }) => slug !== entry.slug)
     .map(({ slug, lab }) => ({ slug, deltaE00: deltaE00(entry.lab, lab) }))
-    .sort((one, other) => one.deltaE00 - other.deltaE00 || (one.slug < other.slug ? -1 : 1))
+    .sort((one, other) => one.deltaE00 - other.deltaE00 || slugOrder(one.slug, other.slug))
     .slice(0, wanted);
 }
 

@@ -1,5 +1,6 @@
 import type { Sheet, TintSection } from "../sheet/sheet.ts";
 import type { GlossInReading } from "./compared-masstone.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
 /** A black or grey of the range in one white. */
 export interface NearNeutral {
@@ -41,7 +42,7 @@ export function nearNeutrals(sheets: readonly Sheet[]): NeutralsInWhite[] {
     }))
     .sort(
       (one, other) =>
-        other.neutrals.length - one.neutrals.length || (one.white.slug < other.white.slug ? -1 : 1),
+        other.neutrals.length - one.neutrals.length || slugOrder(one.white.slug, other.white.slug),
     );
 }
 

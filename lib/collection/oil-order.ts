@@ -10,6 +10,7 @@ import { ends, type Quantity } from "../quantities/interval.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { firstInWindow } from "./first-in-window.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
 /** A range ranked by oil, leanest first: to a mass of pigment and to a volume of it. A colour whose oil is not known stands in neither. */
 export interface OilOrder {
@@ -61,7 +62,7 @@ function ordered(sheets: readonly Sheet[], figureOf: (sheet: Sheet) => Figure<Qu
       const figure = figureOf(sheet);
       return isKnown(figure) ? [{ sheet, oil: middle(figure.value) }] : [];
     })
-    .sort((one, other) => one.oil - other.oil || (one.sheet.slug < other.sheet.slug ? -1 : 1))
+    .sort((one, other) => one.oil - other.oil || slugOrder(one.sheet.slug, other.sheet.slug))
     .map(({ sheet }) => sheet);
 }
 

@@ -2,6 +2,7 @@ import { isKnown, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { certain } from "../quantities/at.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
 /** A range ranked by tinting strength, the strongest first by mass; and what is let down but does not compare. */
 export interface StrengthOrder {
@@ -16,7 +17,7 @@ export function strengthOrder(sheets: readonly Sheet[]): StrengthOrder {
     .filter((sheet) => strength(sheet) !== undefined)
     .toSorted(
       (one, other) =>
-        certain(strength(other)) - certain(strength(one)) || (one.slug < other.slug ? -1 : 1),
+        certain(strength(other)) - certain(strength(one)) || slugOrder(one.slug, other.slug),
     );
   return {
     ranked,

@@ -22,7 +22,7 @@ export async function build(options: CommandOptions): Promise<number> {
     try {
       refuseNested(outputDir, workshopDir, contentDir);
       folder = buildFolders(outputDir, workshopDir, contentDir);
-      thread = siteThread();
+      thread = (options.thread ?? siteThread)();
       const { sheetCount, diagnostics, isSame } = await thread.written(
         {
           contentDir,

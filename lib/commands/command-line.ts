@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { writtenBase } from "../records/site-base.ts";
+import type { SiteThread } from "../site/site-thread.ts";
 import { misplacedOption } from "./misplaced-option.ts";
 
 const HELP = `mullstone: colour sheets from a workshop's records
@@ -81,10 +82,15 @@ export interface CommandOptions {
   readonly claims: "error" | "warning";
   /** A manifest.json kept when cards were printed last. */
   readonly since: string | undefined;
+  /** What a build's files are written by; a thread that begins and ends with the build where none is given. */
+  readonly thread?: (() => SiteThread) | undefined;
 }
 
 /** Run one command; its exit code: 0 done, 1 something is wrong and was said. */
-export async function runCommand(args: readonly string[]): Promise<number> {
+export async function runCommand(
+  args: readonly string[],
+  thread?: () => SiteThread,
+): Promise<number> {
   let parsed;
   try {
     parsed = parseArgs({
@@ -163,6 +169,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     strict: values.strict,
     claims: values.claims === "warn" ? "warning" : "error",
     since: values.since,
+    thread,
   };
   // Each command loads what it needs, and no more.
   switch (command) {

@@ -7,6 +7,7 @@ import { lotStarter } from "./new-lot.ts";
 import { name as recordName } from "../records/schema/amount.ts";
 import { slugOf } from "./slug-of.ts";
 import { starter, STARTER_FORMS, type StarterKind } from "./starters.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
 /** Write a commented starter record; never over one that is there. What is to be filled in is said in one line. */
 export function newRecord(
@@ -71,7 +72,7 @@ function namesIn(folder: string): string[] {
     ? readdirSync(folder)
         .filter((name) => /\.(ya?ml|md)$/.test(name))
         .map((name) => basename(name, extname(name)))
-        .sort()
+        .sort(slugOrder)
     : [];
 }
 

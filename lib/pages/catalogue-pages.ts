@@ -26,6 +26,8 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { pageHead } from "./site-frame.ts";
+import type { Language } from "../records/schema/terms.ts";
+import { nameOrder } from "../quantities/name-order.ts";
 
 /** The printed orders of the catalogue, each a page of its own. */
 export const ORDERS = [
@@ -46,7 +48,7 @@ export function orderPath(order: Order | "grid"): string {
 /** Where each page of an order lies: several of a large range. */
 export function orderPaths(order: Order | "grid", context: PageContext): string[] {
   return order === "grid"
-    ? partPaths(orderPath(order), gridPages(context.sheets), "colours/by-page/")
+    ? partPaths(orderPath(order), gridPages(context), "colours/by-page/")
     : partPaths(orderPath(order), orderPages(context, order));
 }
 
@@ -79,9 +81,9 @@ export function catalogueGrid(
   context: PageContext,
   place: PagePlace,
 ): CatalogueGridView {
-  const { words, sheets: all } = context;
+  const { words } = context;
   const text = words.pages.catalogue;
-  const pages = gridPages(all);
+  const pages = gridPages(context);
   const paths = orderPaths("grid", context);
   const isWhole = pages.length < 2;
   const { families } = text.filters;
@@ -150,17 +152,27 @@ export const FAMILY_KEYS: readonly FamilyKey[] = [...FAMILIES, "other"];
 /** In the order of the family list, and in each by name. */
 export function byFamily(
   sheets: readonly SheetTexts[],
+  language: Language,
 ): (readonly [FamilyKey, readonly SheetTexts[]])[] {
-  const named = sheets.toSorted((one, other) => (one.sheet.name < other.sheet.name ? -1 : 1));
+  const named = byName(sheets, language);
   return FAMILY_KEYS.map(
     (family) =>
       [family, named.filter(({ sheet }) => (sheet.family ?? "other") === family)] as const,
   ).filter(([, members]) => members.length > 0);
 }
 
-const gridPages = remembered((sheets: readonly SheetTexts[]) =>
+function byName(sheets: readonly SheetTexts[], language: Language): SheetTexts[] {
+  const inOrder = nameOrder(language);
+  return sheets.toSorted((one, other) => inOrder(one.sheet.name, other.sheet.name));
+}
+
+const gridPages = remembered(({ sheets, words }: PageContext) =>
   pagesOf(
-    byFamily(sheets).map(([family, items]) => ({ family, items, all: items.length })),
+    byFamily(sheets, words.language).map(([family, items]) => ({
+      family,
+      items,
+      all: items.length,
+    })),
     ON_ONE_PAGE.colours,
   ),
 );
@@ -240,12 +252,14 @@ function orderGroups(order: Order, { sheets, words, records }: PageContext): Ord
         records.colours.get(records.workshop.strengthReference ?? "")?.record.name ?? "",
       );
     default:
-      return grouped(order, sheets, words).map(({ id, heading, sheets: items }) => ({
-        id,
-        heading,
-        items,
-        table: (shown, _, context, place) => table(heading, shown, context, place),
-      }));
+      return grouped(order, byName(sheets, words.language), words).map(
+        ({ id, heading, sheets: items }) => ({
+          id,
+          heading,
+          items,
+          table: (shown, _, context, place) => table(heading, shown, context, place),
+        }),
+      );
   }
 }
 
@@ -254,9 +268,9 @@ export function familyLinks(
   context: PageContext,
   { root }: PagePlace,
 ): { readonly family: FamilyKey; readonly href: string }[] {
-  const pages = gridPages(context.sheets);
+  const pages = gridPages(context);
   const paths = orderPaths("grid", context);
-  return byFamily(context.sheets).map(([family]) => {
+  return byFamily(context.sheets, context.words.language).map(([family]) => {
     const first = pages.findIndex((page) => page.some((group) => group.family === family));
     return {
       family,
@@ -279,7 +293,7 @@ function grouped(
   const text = words.pages.catalogue;
   switch (order) {
     case "family":
-      return byFamily(sheets).map(([family, members]) => ({
+      return byFamily(sheets, words.language).map(([family, members]) => ({
         id: family,
         heading: words.families[family],
         sheets: members,
@@ -318,7 +332,10 @@ function grouped(
   }
 }
 
-/** Sheets in order of a number, cut where the heading changes; those without one last. */
+/**
+ * Sheets in order of a number, cut where the heading changes; those without one last.
+ * @param sheets in the order of those that are alike.
+ */
 function groupBy(
   sheets: readonly SheetTexts[],
   key: (sheet: Sheet) => number | undefined,
@@ -328,10 +345,7 @@ function groupBy(
   const keyed = sheets.map((worded) => ({ worded, value: key(worded.sheet) }));
   const known = keyed
     .filter((entry): entry is { worded: SheetTexts; value: number } => entry.value !== undefined)
-    .sort(
-      (one, other) =>
-        one.value - other.value || (one.worded.sheet.name < other.worded.sheet.name ? -1 : 1),
-    );
+    .sort((one, other) => one.value - other.value);
   const groups = new Map<string, SheetTexts[]>();
   for (const { worded, value } of known) {
     const heading = headingOf(value, worded.sheet);

@@ -1,8 +1,9 @@
+import { slugOrder } from "../quantities/name-order.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext } from "./page-context.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
-/** The colours that were let down in a white, by name. */
+/** The colours that were let down in a white, in the order of the range. */
 export function coloursLetDownIn(
   white: string,
   { range, sheets }: Pick<PageContext, "range" | "sheets">,
@@ -18,7 +19,7 @@ export function whitesLetDownWith({
 }: Pick<PageContext, "range">): readonly string[] {
   return [...letDownIn]
     .toSorted(
-      ([one, often], [other, seldom]) => seldom.length - often.length || (one < other ? -1 : 1),
+      ([one, often], [other, seldom]) => seldom.length - often.length || slugOrder(one, other),
     )
     .map(([white]) => white);
 }

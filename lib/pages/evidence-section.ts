@@ -6,6 +6,7 @@ import { figureEntries } from "../sheet/figure-entries.ts";
 import { inputPaths } from "../sheet/figure-places.ts";
 import { sourceEntry } from "./source-entry.ts";
 import type { SheetPage } from "./section-views.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
 /** Ladders, batches, fills and what moves the days have their own tables, with standing beside each; sheet.json lists them all. */
 const IN_ITS_TABLE =
@@ -121,7 +122,7 @@ export function sheetSources({ worded, context, words }: SheetPage): SourceEntry
         .map(({ source }) => source)
         .filter((source) => typeof source === "string"),
     ),
-  ].sort();
+  ].sort(slugOrder);
   return keys.flatMap((key) => {
     const source = context.records.sources.get(key);
     return source === undefined ? [] : [sourceEntry(key, source, words, [])];

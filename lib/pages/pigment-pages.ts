@@ -30,6 +30,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { textPage } from "./text-page.ts";
 import { byReason } from "./studio-view.ts";
+import { nameOrder } from "../quantities/name-order.ts";
 
 const FIGURES = [
   ["densityGPerCm3", "g/cm3", "densities"],
@@ -107,6 +108,7 @@ function ownTable(
   if (members.length === 0) return [];
   const { words, records } = context;
   const text = words.pages.pigments;
+  const inOrder = nameOrder(words.language);
   return [
     {
       kind: "table",
@@ -120,7 +122,7 @@ function ownTable(
           { head: text.columns.colours, numeric: true },
         ],
         rows: members
-          .toSorted((one, other) => (one.record.name < other.record.name ? -1 : 1))
+          .toSorted((one, other) => inOrder(one.record.name, other.record.name))
           .map((pigment): CellView[] => [
             { text: pigment.record.name, href: `${place.root}pigments/${pigment.slug}/` },
             pigment.record.colourIndexName === undefined

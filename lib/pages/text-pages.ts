@@ -9,6 +9,7 @@ import { terms } from "./section-views.ts";
 import { standingsKey } from "./site-frame.ts";
 import { sourceEntry } from "./source-entry.ts";
 import { textPage } from "./text-page.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
 export function methodsPage(context: PageContext, place: PagePlace): TextPageView {
   const { words } = context;
@@ -56,7 +57,7 @@ export function sourcesPage(context: PageContext, place: PagePlace): TextPageVie
       ]);
     }
   }
-  const entries = [...records.sources].sort(([one], [other]) => (one < other ? -1 : 1));
+  const entries = [...records.sources].sort(([one], [other]) => slugOrder(one, other));
   const group = (id: string, heading: string, wanted: (key: string) => boolean): SectionBlock[] => {
     const own = entries
       .filter(([key]) => wanted(key))

@@ -22,6 +22,7 @@ import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { WHITES_PATH } from "./catalogue-pages.ts";
 import { emptySection, reasons, terms, type SheetPage } from "./section-views.ts";
 import { stepColumns } from "./step-columns.ts";
+import { nameOrder } from "../quantities/name-order.ts";
 
 /** Width of a ladder where there is room for one line of it [user units]. */
 const WIDE = 640;
@@ -57,7 +58,7 @@ function ofAWhite({ worded: { sheet }, context, words }: SheetPage): string {
   const colours = coloursLetDownIn(sheet.slug, context);
   return colours.length > ON_ONE_PAGE.named
     ? words.pages.sheetPage.whiteSentence(colours.length)
-    : words.pages.whites.ofAWhite(colours.map(({ name }) => name));
+    : words.pages.whites.ofAWhite(colours.map(({ name }) => name).sort(nameOrder(words.language)));
 }
 
 function isWhite({ worded: { sheet }, context }: SheetPage): boolean {

@@ -1,6 +1,7 @@
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import { inputsOf, isFigure, isKnown, type Figure } from "../quantities/figure.ts";
 import { isInterval } from "../quantities/interval.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { Records } from "../records/records.ts";
 import { MADE_EACH_TIME, type Keep } from "../kept/kept-result.ts";
@@ -94,7 +95,10 @@ export function worth({
 }
 
 function order({ measurement: one }: NextStep, { measurement: other }: NextStep): number {
-  return `${one.kind} ${one.slug} ${one.key}` < `${other.kind} ${other.slug} ${other.key}` ? -1 : 1;
+  return slugOrder(
+    `${one.kind} ${one.slug} ${one.key}`,
+    `${other.kind} ${other.slug} ${other.key}`,
+  );
 }
 
 type Line = "not stated" | "estimated" | "firm";

@@ -5,6 +5,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { decodedText, type DecodedText } from "./decoded-text.ts";
 import { fileFault } from "./file-fault.ts";
 import { PICTURE_ENDINGS, UNREAD_PICTURES, type PhotographFile } from "./photograph-file.ts";
+import { fileOrder } from "../quantities/name-order.ts";
 
 /** The folders of a content folder, and the endings that a record in each may have. */
 export const CONTENT_FOLDERS = {
@@ -215,7 +216,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
 function sortedNames(folder: string): string[] {
   return readdirSync(folder)
     .filter((name) => !name.startsWith("."))
-    .sort((a, b) => (a < b ? -1 : 1));
+    .sort((one, other) => fileOrder(one, other));
 }
 
 const REASONS: Readonly<Record<string, string>> = {

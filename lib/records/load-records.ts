@@ -47,6 +47,7 @@ import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes, unitSlips } from "./unit-slips.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
 import { certain } from "../quantities/at.ts";
+import { fileOrder } from "../quantities/name-order.ts";
 
 export interface LoadedRecords {
   /** Absent as soon as there is one error. */
@@ -345,7 +346,7 @@ function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {
   const byText = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
   return [...diagnostics].sort(
     (one, other) =>
-      byText(one.place.file, other.place.file) ||
+      fileOrder(one.place.file, other.place.file) ||
       one.place.line - other.place.line ||
       one.place.column - other.place.column ||
       byText(one.rule, other.rule),

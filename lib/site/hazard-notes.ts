@@ -10,6 +10,7 @@ import type { PigmentRecord } from "../records/schema/pigment.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { LabelPart } from "../sheet/handling/handling-sections.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { slugOrder } from "../quantities/name-order.ts";
 
 /**
  * What a workshop has to complete or to review before its labels can be relied
@@ -139,7 +140,7 @@ function named(sheets: readonly Sheet[]): string[] {
     ...substances,
     ...sensitisers,
   ]);
-  return [...new Set(all)].sort();
+  return [...new Set(all)].sort(slugOrder);
 }
 
 function labelsOf(sheets: readonly Sheet[]): LabelPart[] {

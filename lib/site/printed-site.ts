@@ -102,7 +102,7 @@ function printedRange(
   before: PreviousPapers,
 ): Paper[] {
   const bySlug = new Map(drawn.map((one) => [one.sheet.slug, one]));
-  const families = byFamily(context.sheets).map(([family, members]) => ({
+  const families = byFamily(context.sheets, context.words.language).map(([family, members]) => ({
     name: context.words.families[family],
     items: members.flatMap((member) => bySlug.get(member.sheet.slug) ?? []),
   }));

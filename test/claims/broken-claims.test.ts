@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import { claimDiagnostics } from "../../lib/claims/held-claims.ts";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { contentFolder } from "../support/content-folder.ts";
-import { mullstone } from "../support/mullstone.ts";
+import { commandHere } from "../support/command-here.ts";
 import { answerOf, heldWorkshop, TWO_BLACKS } from "./two-blacks.ts";
 
 /** The claim that holds, and the same broken in one way: what is said of it, from its key on. */
@@ -88,13 +88,13 @@ test("a build with claims that do not hold fails and writes nothing; with --clai
     ...TWO_BLACKS,
     [ANSWER]: answerOf(BROKEN.map(([, , broken]) => broken)),
   });
-  const failed = await mullstone(["build"], { cwd: home });
+  const failed = await commandHere(["build"], { cwd: home });
   expect([failed.code, existsSync(join(home, "_site"))]).toEqual([1, false]);
   const lines = failed.complaints.split("\n").filter((line) => line.includes("claims/"));
   expect(lines.map((line) => line.split(" ")[0])).toEqual(
     BROKEN.map(([, , , told], i) => `content/${ANSWER}:${5 + i}:${told.split(" ")[0] ?? ""}`),
   );
-  const warned = await mullstone(["build", "--claims", "warn"], { cwd: home });
+  const warned = await commandHere(["build", "--claims", "warn"], { cwd: home });
   expect([warned.code, existsSync(join(home, "_site/answers/which-is-leaner/index.html"))]).toEqual(
     [0, true],
   );

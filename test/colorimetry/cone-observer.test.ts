@@ -4,11 +4,7 @@ import { CONE_OBSERVER } from "../../lib/colorimetry/cone-observer.ts";
 import { lamplight } from "../../lib/colorimetry/lamplight.ts";
 import { metamerism } from "../../lib/colorimetry/metamerism.ts";
 import { tristimulus } from "../../lib/colorimetry/tristimulus.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
-import { allSheets } from "../../lib/sheet/all-sheets.ts";
-import { isKnown } from "../../lib/quantities/figure.ts";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
-import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { checkTable } from "../support/checks.ts";
 import { CURVES, gridOf, sampled } from "./spectra.ts";
 
@@ -86,37 +82,5 @@ describe("a reading to the observer of 2006", () => {
     const [old, own] = [lamplight(red), lamplight(red, "CIE 2006")];
     expect(own.deltaE00.led).not.toBe(old.deltaE00.led);
     expect(Math.abs(own.deltaE00.led - old.deltaE00.led)).toBeLessThan(1.5);
-  });
-});
-
-describe("observer of workshop.yaml", () => {
-  const sheetOf = (line: string) => {
-    const { content, home } = contentFolder({
-      ...SMALLEST_WORKSHOP,
-      "workshop.yaml": `name: Test\n${line}`,
-    });
-    const { records } = loadRecords(content, home);
-    if (records === undefined) throw new Error("Faulty records");
-    return allSheets(records)[0]?.notations.masstone;
-  };
-
-  test("CIE 2006 adds the masstone in daylight to that observer, and judges lamplight by it", () => {
-    const masstone = sheetOf("observer: CIE 2006\n");
-    const L = masstone?.lab["D65/2006"]?.L;
-    // A flat reading of 0.02: L* 15.49 to every observer (116 times the cube root of 0.02, less 16).
-    expect(L !== undefined && isKnown(L) ? L.value : NaN).toBeCloseTo(15.49, 1);
-    const change = masstone?.lamplight?.deltaE00;
-    expect(change !== undefined && isKnown(change) ? change.method : "").toBe(
-      "Delta-E00 of D65/2006 and A/2006 carried over by CAT16",
-    );
-  });
-
-  test("without it the observer of 1964 judges, and the other is not shown", () => {
-    const masstone = sheetOf("");
-    expect(masstone?.lab["D65/2006"]).toBeUndefined();
-    const change = masstone?.lamplight?.deltaE00;
-    expect(change !== undefined && isKnown(change) ? change.method : "").toBe(
-      "Delta-E00 of D65/10 and A/10 carried over by CAT16",
-    );
   });
 });

@@ -3,6 +3,7 @@ import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { CACHE_FOLDER } from "../../lib/kept/work-cache.ts";
+import { commandHere } from "../support/command-here.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { BIN, mullstone, type CommandRun } from "../support/mullstone.ts";
 import { partOfDemonstration } from "./demonstration-part.ts";
@@ -26,7 +27,7 @@ beforeAll(async () => {
 describe("a folder of one workshop, one pigment, one colour and one CSV", () => {
   const { home } = smallest;
   const build = (...options: string[]): Promise<CommandRun> =>
-    mullstone(["build", "--output", "site", ...options], { cwd: home });
+    commandHere(["build", "--output", "site", ...options], { cwd: home });
   const site = join(home, "site");
 
   test("builds, says so in one line, and leaves nothing beside the output", () => {
@@ -104,7 +105,8 @@ test("a build killed half-way leaves the earlier output whole, and the next one 
   for (const name of ["site", "_workshop"])
     cpSync(join(smallest.home, name), join(home, name), { recursive: true });
   const site = join(home, "site");
-  const build = (): Promise<CommandRun> => mullstone(["build", "--output", "site"], { cwd: home });
+  const build = (): Promise<CommandRun> =>
+    commandHere(["build", "--output", "site"], { cwd: home });
   const before = fileHashes(site);
   writeFileSync(join(home, "content", "workshop.yaml"), "name: Renamed Workshop\n");
   const killed = spawn(process.execPath, [BIN, "build", "--output", "site"], {
@@ -152,7 +154,7 @@ test("a build told to stop ends at once and leaves nothing beside the earlier ou
 describe("an output folder that can't be", () => {
   const { home } = contentFolder(SMALLEST_WORKSHOP);
   const build = (output: string): Promise<CommandRun> =>
-    mullstone(["build", "--output", output], { cwd: home });
+    commandHere(["build", "--output", output], { cwd: home });
 
   test("one that holds another's files is refused, and left as it is", async () => {
     mkdirSync(join(home, "letters"));

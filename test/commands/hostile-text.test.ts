@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { htmlFaults } from "../support/html-faults.ts";
-import { mullstone } from "../support/mullstone.ts";
+import { commandHere } from "../support/command-here.ts";
 import { assetFile } from "../support/asset-file.ts";
 
 /** What a record might hold and no page may run: a template, an element, an attribute's end, a script's end. */
@@ -77,7 +77,7 @@ ${HOSTILE}
 const site = join(home, "site");
 
 beforeAll(async () => {
-  const { code, complaints } = await mullstone(["build", "--output", "site"], { cwd: home });
+  const { code, complaints } = await commandHere(["build", "--output", "site"], { cwd: home });
   // Such a name finds no room on a small card, and that is told.
   const [left, ...more] = [
     complaints

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { contentFolder } from "../support/content-folder.ts";
-import { mullstone } from "../support/mullstone.ts";
+import { commandHere } from "../support/command-here.ts";
 import { readPdf } from "../support/read-pdf.ts";
 
 /**
@@ -84,7 +84,10 @@ const printed = async (path: string): Promise<string> => {
 beforeAll(async () => {
   const { content, home } = contentFolder(WORKSHOP);
   out = join(home, "out");
-  const { code, complaints } = await mullstone(["build", "--content", content, "--output", out]);
+  const { code, complaints } = await commandHere(
+    ["build", "--content", content, "--output", out, "--workshop", `${out}-workshop`],
+    { cwd: home },
+  );
   expect(complaints).toBe(complaints.replace(/^.* error .*$/gm, ""));
   expect(code).toBe(0);
 });

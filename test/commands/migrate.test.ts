@@ -2,7 +2,8 @@ import { lstatSync, readFileSync, renameSync, symlinkSync, writeFileSync } from 
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
-import { mullstone, type CommandRun } from "../support/mullstone.ts";
+import { commandHere } from "../support/command-here.ts";
+import type { CommandRun } from "../support/mullstone.ts";
 
 const FIRST = {
   ...SMALLEST_WORKSHOP,
@@ -14,7 +15,7 @@ const FIRST = {
 /** A workshop of its own, with a way to run commands beside it and to read all its files. */
 function workshop(files: RecordTexts) {
   const { home, content } = contentFolder(files);
-  const run = async (...args: string[]): Promise<CommandRun> => mullstone(args, { cwd: home });
+  const run = async (...args: string[]): Promise<CommandRun> => commandHere(args, { cwd: home });
   const texts = (): RecordTexts =>
     Object.fromEntries(
       Object.keys(files).map((path) => [path, readFileSync(join(content, path), "utf8")]),

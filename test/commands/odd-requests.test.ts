@@ -46,7 +46,7 @@ describe("the server at the bench", () => {
     expect(new Set(ODD_REQUESTS.map(({ name }) => name)).size).toBe(ODD_REQUESTS.length);
   });
 
-  test.each(ODD_REQUESTS)("answers $name and goes on", async ({ bytes, status }) => {
+  test.concurrent.each(ODD_REQUESTS)("answers $name and goes on", async ({ bytes, status }) => {
     const heard = await answered(bytes(port));
     expect(statusOf(heard), heard.slice(0, 200)).toBe(status);
     expect(heard).not.toContain(SECRET);

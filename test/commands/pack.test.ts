@@ -12,6 +12,7 @@ import { gunzipSync, gzipSync } from "node:zlib";
 import { Header, type HeaderData } from "tar";
 import { describe, expect, test } from "vitest";
 import { packedFolder, unpackedFiles } from "../../lib/publish/packed-folder.ts";
+import { commandHere } from "../support/command-here.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { mullstone } from "../support/mullstone.ts";
 
@@ -30,7 +31,7 @@ const filesIn = (dir: string): string[] =>
 
 describe("a content folder packed and brought back", () => {
   const { home, content } = contentFolder(RECORDS);
-  const run = (...args: string[]) => mullstone(args, { cwd: home });
+  const run = (...args: string[]) => commandHere(args, { cwd: home });
 
   test("comes back byte for byte, photographs, lots and manifests too, others' folders aside", async () => {
     const packed = await run("pack", "--output", "backup.tgz");

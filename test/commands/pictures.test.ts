@@ -3,20 +3,21 @@ import { join } from "node:path";
 import { unzipSync } from "fflate";
 import sharp from "sharp";
 import { beforeAll, expect, test } from "vitest";
+import { commandHere } from "../support/command-here.ts";
 import { contentFolder } from "../support/content-folder.ts";
 import { mullstone, type CommandRun } from "../support/mullstone.ts";
 import { fourColourWorkshop } from "./demonstration-part.ts";
 
 const { home } = contentFolder(fourColourWorkshop());
 const run = (...options: string[]): Promise<CommandRun> =>
-  mullstone(["pictures", ...options], { cwd: home });
+  commandHere(["pictures", ...options], { cwd: home });
 const file = (name: string): string => join(home, name);
 const zipped = (name: string): Record<string, Uint8Array> => unzipSync(readFileSync(file(name)));
 const text = (bytes: Uint8Array | undefined): string => new TextDecoder().decode(bytes);
 
 let first: CommandRun;
 beforeAll(async () => {
-  first = await run();
+  first = await mullstone(["pictures"], { cwd: home });
 });
 
 test("a zip a colour and a comparison, each with its pictures in both formats and a text", async () => {

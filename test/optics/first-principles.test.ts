@@ -349,6 +349,39 @@ describe("what is robust", () => {
     const zinc = tint("furnace", "zinc", 50).b;
     expect(zinc.high - zinc.low).toBeGreaterThan(6);
   });
+  /** By hand: of ten runs one blue, or nine, tells a lean; two do not, and b* 0 is not blue. */
+  test("a grey leans where nine runs of ten agree, either way", () => {
+    const lean = (blue: number) => {
+      const bRuns = Array.from({ length: 10 }, (_, i) => (i < blue ? -0.4 : i === 9 ? 0 : 0.4));
+      const { rule, values } = leanRuling("lamp", "lead", {
+        ...tint("lamp", "lead", 50),
+        b: band(bRuns),
+        bRuns,
+      });
+      return [rule, values.blueShare];
+    };
+    expect([lean(0), lean(1), lean(2), lean(8), lean(9)]).toEqual([
+      ["theory-leans", 0],
+      ["theory-leans", 0.1],
+      ["theory-lean-not-known", 0.2],
+      ["theory-lean-not-known", 0.8],
+      ["theory-leans", 0.9],
+    ]);
+  });
+  test("of several that are bluer the least share and the whole band are told", () => {
+    const one = blueDifference(tint("lamp", "titanium", 50), tint("lamp", "lead", 50));
+    const alike = { ...one, bluerShare: 0.9, change: { low: -3, middle: -2, high: -1 } };
+    const more = { ...one, bluerShare: 0.95, change: { low: -2.5, middle: -2, high: -0.5 } };
+    expect(allBluerRuling(["lamp", "bone"], "with", "a", "b", [alike, more])?.values).toMatchObject(
+      { bluerShare: 0.9, change: [-3, -0.5], members: ["lamp", "bone"], how: "with", L: 50 },
+    );
+    expect(allBluerRuling([], "with", "a", "b", [])).toBeUndefined();
+    for (const odd of [
+      { ...more, bluerShare: 0.89 },
+      { ...more, L: 60 as const },
+    ])
+      expect(allBluerRuling(["lamp", "bone"], "with", "a", "b", [alike, odd])).toBeUndefined();
+  });
   test("the masstone of magnetite is no blue", () => {
     // With another published set of indices it would be a blue of L* 39; with this one a black.
     for (const { K, S } of particleRuns(IRON, "black", 12))
@@ -370,7 +403,7 @@ describe("what is robust", () => {
     expect([
       blueRuling("a", "b", nine).rule,
       blueRuling("a", "b", { ...nine, bluerShare: 0.89 }).rule,
-      blueRuling("a", "b", { ...nine, bluerShare: 0.1 - 1e-12 }).rule,
+      blueRuling("a", "b", { ...nine, bluerShare: 0.1 }).rule,
       blueRuling("a", "b", { ...nine, bluerShare: 0.11 }).rule,
     ]).toEqual(["theory-bluer", "theory-sign-not-known", "theory-warmer", "theory-sign-not-known"]);
   });

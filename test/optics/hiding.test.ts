@@ -268,6 +268,9 @@ describe("glazeStrip", () => {
     for (const [i, value] of (strip.at(-1)?.spectrum.values ?? []).entries())
       expect(value).toBeCloseTo(masstoneOf(BLUE).spectrum.values[i] ?? NaN, 5);
     expect([GLAZE_FILMS_UM[0], GLAZE_FILMS_UM.at(-1)]).toEqual([5, 200]);
+    // Preferred numbers, 1-2-5: each film is two or two and a half times the one before.
+    for (const [i, filmUm] of GLAZE_FILMS_UM.slice(1).entries())
+      expect([2, 2.5]).toContain(filmUm / (GLAZE_FILMS_UM[i] ?? NaN));
   });
 
   test("stays a reflectance over any ground, in any geometry", () => {

@@ -7,13 +7,11 @@ import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import { plainReadings } from "../../lib/optics/tints/tint-model.ts";
 import {
   interpolatedAtLightness,
-  INTERPOLATED_GAP_MAX,
   predictedAtLightness,
   type TintAtLightness,
 } from "../../lib/optics/tints/equal-lightness.ts";
 import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
 import {
-  LADDER_BEYOND,
   ladderModel,
   ladderSteps,
   predictedTint,
@@ -245,7 +243,6 @@ describe("ladderSteps", () => {
   test("ends a factor of two past the palest, which is marked as beyond", () => {
     expect(steps.at(-1)).toMatchObject({ standing: "predicted", massRatio: 0.005, beyond: true });
     expect(steps.filter((step) => step.standing === "predicted" && step.beyond)).toHaveLength(1);
-    expect(0.01 / LADDER_BEYOND).toBe(0.005);
   });
 
   test("is in order, strongest first, and darkest first", () => {
@@ -279,7 +276,7 @@ describe("equal lightness", () => {
 
   test("is absent past the masstone and past a little beyond the palest, from both sides", () => {
     const darkest = ladder.fit.masstone.lab.L;
-    const palest = predictedTint(ladder, 0.005 / LADDER_BEYOND).lab.L;
+    const palest = predictedTint(ladder, 0.005 / 2).lab.L;
     expect(reached(predictedAtLightness(ladder, palest - 0.01)).beyond).toBe(true);
     expect(predictedAtLightness(ladder, palest + 0.01)).toMatchObject({
       rule: "ladder-does-not-reach",
@@ -343,7 +340,7 @@ describe("equal lightness without a fit", () => {
     });
     expect(interpolatedAtLightness(points, 70)).toMatchObject({
       rule: "neighbours-too-far-apart",
-      values: { L: 70, limit: INTERPOLATED_GAP_MAX },
+      values: { L: 70, limit: 25 },
     });
     const nearer = [...points.slice(0, 2), { massRatio: 0.001, lab: { L: 85, a: 0, b: 0 } }];
     expect(interpolatedAtLightness(nearer, 70)).toMatchObject({ basis: "interpolated" });

@@ -2,11 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
 import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
 import { ladderModel, ladderSteps } from "../../lib/optics/tints/ladder.ts";
-import {
-  SUSPECT_LIMITS,
-  suspects,
-  type LeftOutTint,
-} from "../../lib/optics/fit/outlier-drawdown.ts";
+import { suspects, type LeftOutTint } from "../../lib/optics/fit/outlier-drawdown.ts";
 import {
   BLUE,
   IRON_BLACK,
@@ -106,19 +102,14 @@ describe("suspects", () => {
   });
   const rest = [tint("b", 2.9, 4), tint("c", 2.9, 4)];
 
+  /** At an end from 5 on: 90 in 100 honest let-downs of the outs are predicted within 4.6 (oil-paint-outs, measured here). */
   test("limits hold from both sides: at an end, between, far from the others", () => {
-    expect(suspects([tint("a", SUSPECT_LIMITS.endMin, 0.2), ...rest]).get("a")?.rule).toBe(
+    expect(suspects([tint("a", 5, 0.2), ...rest]).get("a")?.rule).toBe("suspect-drawdown");
+    expect(suspects([tint("a", 4.99, 0.2), ...rest]).size).toBe(0);
+    expect(suspects([tint("a", 3, 0.2, { isBetween: true }), ...rest]).get("a")?.rule).toBe(
       "suspect-drawdown",
     );
-    expect(suspects([tint("a", SUSPECT_LIMITS.endMin - 0.01, 0.2), ...rest]).size).toBe(0);
-    expect(
-      suspects([tint("a", SUSPECT_LIMITS.betweenMin, 0.2, { isBetween: true }), ...rest]).get("a")
-        ?.rule,
-    ).toBe("suspect-drawdown");
-    expect(
-      suspects([tint("a", SUSPECT_LIMITS.betweenMin - 0.01, 0.2, { isBetween: true }), ...rest])
-        .size,
-    ).toBe(0);
+    expect(suspects([tint("a", 2.99, 0.2, { isBetween: true }), ...rest]).size).toBe(0);
     // However far: 90 % is never over 1.645 sqrt(0.8^2 + 2.45^2) = 4.24, under the least limit at an end.
     expect(suspects([tint("a", 5, 0.2, { nearest: 20 }), ...rest]).size).toBe(1);
     expect(suspects([tint("a", 4.99, 0.2, { nearest: 20 }), ...rest]).size).toBe(0);

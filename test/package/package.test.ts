@@ -1,10 +1,10 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, inject, test } from "vitest";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
-import { installed, packed, ROOT } from "../support/installed-package.ts";
-import { mullstone } from "../support/mullstone.ts";
+import { installed, packed, ROOT, type Installed } from "../support/installed-package.ts";
+import { mullstone, type CommandRun } from "../support/mullstone.ts";
 
 let tarball = "";
 beforeAll(() => {
@@ -62,13 +62,22 @@ describe("what npm packs", () => {
 });
 
 describe("the package installed into an empty folder", () => {
-  test("builds a workshop's records into pages, though it lies in node_modules, which Eleventy would pass over", async () => {
-    const { home, bin } = installed(tarball, mkdtempSync(join(inject("scratch"), "installed-")));
+  let place: Installed;
+  beforeAll(() => {
+    place = installed(tarball, mkdtempSync(join(inject("scratch"), "installed-")));
+  });
+  /** A build of its command, in its folder, into a site of its own. */
+  const build = async (site: string): Promise<CommandRun> => {
     const { content } = contentFolder(SMALLEST_WORKSHOP);
-    const { code, output, complaints } = await mullstone(
-      ["build", "--content", content, "--output", "site"],
-      { cwd: home, bin },
+    return mullstone(
+      ["build", "--content", content, "--output", site, "--workshop", `${site}-workshop`],
+      { cwd: place.home, bin: place.bin },
     );
+  };
+
+  test("builds a workshop's records into pages, though it lies in node_modules, which Eleventy would pass over", async () => {
+    const { home } = place;
+    const { code, output, complaints } = await build("site");
     expect(complaints).toBe("");
     expect(code).toBe(0);
     expect(output).toMatch(/^1 sheet, 0 warnings, [\d.]+ s: site; for the workshop alone: \S+\n$/);
@@ -85,37 +94,28 @@ describe("the package installed into an empty folder", () => {
   });
 
   test("heeds no .gitignore of that folder", async () => {
-    const { home, bin } = installed(tarball, mkdtempSync(join(inject("scratch"), "installed-")));
-    writeFileSync(join(home, ".gitignore"), "*\n");
-    const { content } = contentFolder(SMALLEST_WORKSHOP);
-    const { code, complaints } = await mullstone(
-      ["build", "--content", content, "--output", "site"],
-      { cwd: home, bin },
-    );
+    const ignored = join(place.home, ".gitignore");
+    writeFileSync(ignored, "*\n");
+    const { code, complaints } = await build("heedless");
+    rmSync(ignored);
     expect(complaints).toBe("");
     expect(code).toBe(0);
-    expect(existsSync(join(home, "site/colours/lamp-black/index.html"))).toBe(true);
+    expect(existsSync(join(place.home, "heedless/colours/lamp-black/index.html"))).toBe(true);
   });
 
   test("fails, says so and writes nothing when no page comes out", async () => {
-    const { home, bin, packageDir } = installed(
-      tarball,
-      mkdtempSync(join(inject("scratch"), "installed-")),
-    );
+    const { home, packageDir } = place;
     const wiring = join(packageDir, "eleventy.config.ts");
     const text = readFileSync(wiring, "utf8");
     const heedless = text.replaceAll(/^.*(?:ignores\.delete|setUseGitIgnore).*\n/gm, "");
     expect(heedless).not.toBe(text);
     writeFileSync(wiring, heedless);
-    const { content } = contentFolder(SMALLEST_WORKSHOP);
-    const { code, complaints } = await mullstone(
-      ["build", "--content", content, "--output", "site"],
-      { cwd: home, bin },
-    );
+    const { code, complaints } = await build("none");
+    writeFileSync(wiring, text);
     expect(code).toBe(1);
     expect(complaints).toMatch(
       /^0 pages of \d+ were written; these are missing: index\.html, .*\n$/,
     );
-    expect(readdirSync(home).filter((name) => name.startsWith("site"))).toEqual([]);
+    expect(readdirSync(home).filter((name) => name.startsWith("none"))).toEqual([]);
   });
 });

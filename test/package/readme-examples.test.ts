@@ -4,8 +4,8 @@ import { describe, expect, test } from "vitest";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
+import { commandHere } from "../support/command-here.ts";
 import { contentFolder, type RecordTexts } from "../support/content-folder.ts";
-import { mullstone } from "../support/mullstone.ts";
 import { README, section, steps } from "./readme.ts";
 
 const STEPS = steps();
@@ -80,14 +80,9 @@ describe.each(STEPS)("$heading", ({ heading, files, quotes }) => {
 
 test("each step's command builds the pages that it names", async () => {
   const { content, home } = contentFolder(STEPS.at(-1)?.files ?? {});
-  const run = await mullstone([
-    "build",
-    "--content",
-    content,
-    "--output",
-    join(home, "site"),
-    "--strict",
-  ]);
+  const run = await commandHere(["build", "--content", content, "--output", "site", "--strict"], {
+    cwd: home,
+  });
   expect(run.complaints).toBe("");
   expect(run.output).toMatch(/^3 sheets, 0 warnings, /);
   expect(readFileSync(join(home, "site/colours/red-earth/index.html"), "utf8")).toContain(

@@ -6,6 +6,7 @@ import { describe, expect, test } from "vitest";
 import { benchPage } from "../../lib/pages/bench-page.ts";
 import { blacksInWhitesPicture, blacksInWhitesTable } from "../../lib/pages/blacks-in-whites.ts";
 import {
+  byFamily,
   catalogueGrid,
   catalogueTable,
   ORDERS,
@@ -157,3 +158,10 @@ test.each(["bone-black", "umber-ultramarine-black", "titanium-white", "slate-gre
       expect(JSON.parse(JSON.stringify(view))).toStrictEqual(view);
   },
 );
+
+test("a catalogue has the second of a name before the tenth", () => {
+  const names = byFamily(TWICE.sheets, "en").flatMap(([, members]) =>
+    members.map(({ sheet }) => sheet.name).filter((name) => /^Bone Black \d+$/.test(name)),
+  );
+  expect(names).toEqual(Array.from({ length: 16 }, (_, i) => `Bone Black ${i}`));
+});

@@ -11,7 +11,7 @@ import { PRINTS, printOf, solid } from "./demonstration-prints.ts";
 const SLUGS = ["titanium-white", "bone-black", "lamp-black", "cobalt-blue", "slate-grey"];
 
 describe("a range of five as one PDF", () => {
-  const families = byFamily(PRINTS.context.sheets).flatMap(([family, members]) => {
+  const families = byFamily(PRINTS.context.sheets, "en").flatMap(([family, members]) => {
     const own = members.filter(({ sheet }) => SLUGS.includes(sheet.slug));
     return own.length === 0
       ? []

@@ -3,9 +3,9 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { fourColourWorkshop } from "../commands/demonstration-part.ts";
+import { commandHere } from "../support/command-here.ts";
 import { connectedBrowser } from "../support/connected-browser.ts";
 import { contentFolder } from "../support/content-folder.ts";
-import { mullstone } from "../support/mullstone.ts";
 import { servedFolder, type ServedFolder } from "../support/served-folder.ts";
 
 const RECORDS = fourColourWorkshop();
@@ -19,7 +19,7 @@ const browser = connectedBrowser();
 let served: ServedFolder;
 
 beforeAll(async () => {
-  const { code, complaints } = await mullstone(
+  const { code, complaints } = await commandHere(
     ["build", "--output", SITE, "--workshop", join(home, "workshop"), "--base", "/colours/"],
     { cwd: home },
   );

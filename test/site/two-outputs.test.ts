@@ -5,7 +5,7 @@ import { parse } from "yaml";
 import { recordSchemas } from "../../lib/records/json-schemas.ts";
 import { FIGURE_TABLE } from "../../lib/sheet/figure-table.ts";
 import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
-import { mullstone } from "../support/mullstone.ts";
+import { commandHere } from "../support/command-here.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
 import { siteFiles, sitePages, workshopFiles, workshopPages } from "./site-pages.ts";
 import { assetFile } from "../support/asset-file.ts";
@@ -149,7 +149,7 @@ describe("what a record keeps in the workshop", () => {
   let published: string;
   let own: string;
   beforeAll(async () => {
-    const { code, complaints } = await mullstone(["build"], { cwd: home });
+    const { code, complaints } = await commandHere(["build"], { cwd: home });
     expect([code, complaints]).toEqual([0, ""]);
     [published, own] = (await Promise.all(
       ["_site", "_workshop"].map(async (dir) =>

@@ -1,10 +1,11 @@
 import { vi } from "vitest";
 import { runCommand } from "../../lib/commands/command-line.ts";
+import { lastingThread } from "./lasting-thread.ts";
 import type { CommandRun } from "./mullstone.ts";
 
 /**
  * Run one command line to its end in this process: it says and writes what `mullstone` does,
- * without the start of a program. For what a command makes of records; that it runs as a program
+ * without the start of a program, and builds are written by one thread. For what a command makes of records; that it runs as a program
  * is held by one test of each with `mullstone`. One after another: a process is in one folder.
  */
 export async function commandHere(
@@ -16,7 +17,7 @@ export async function commandHere(
   process.chdir(cwd);
   for (const [name, value] of Object.entries(env)) vi.stubEnv(name, value);
   try {
-    const code = await runCommand(args);
+    const code = await runCommand(args, lastingThread);
     return { code, output: output?.text() ?? "", complaints: complaints?.text() ?? "" };
   } finally {
     process.chdir(from);

@@ -7,7 +7,7 @@ import { FRENCH } from "../../lib/words/fr/french.ts";
 import { MIXING_STATEMENTS } from "../../lib/words/fr/statements-mixing.ts";
 import { metalWord } from "../../lib/words/fr/statements-studio.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
-import { valuesFor } from "./sample-values.ts";
+import { saidOf } from "./sample-values.ts";
 
 holdLanguage({
   words: FRENCH,
@@ -19,7 +19,7 @@ holdLanguage({
 test.each(Object.entries({ ...FRENCH.rulings, ...MIXING_STATEMENTS }))(
   "%s has its narrow space before a double stop",
   (rule, wording) => {
-    expect((wording as (values: never) => string)(valuesFor(rule) as never)).not.toMatch(
+    expect(saidOf(rule, wording as (values: never) => string)).not.toMatch(
       /[^\u202f\d] ?[;?!](?= |$)| :/,
     );
   },

@@ -5,10 +5,11 @@ import { signalWordKey } from "../../lib/hazard/texts/statement-texts.ts";
 import { hazardKnowledge } from "../../lib/knowledge/hazard-tables.ts";
 import { loadedTables } from "../../lib/knowledge/tables.ts";
 import type { TintStatement } from "../../lib/optics/tints/tint-statement.ts";
+import { at } from "../../lib/quantities/at.ts";
 import type { NotStated } from "../../lib/quantities/figure.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import type { Words } from "../../lib/words/words.ts";
-import { valuesFor } from "./sample-values.ts";
+import { saidOf } from "./sample-values.ts";
 import { faultsOf, textsOf } from "./said.ts";
 
 interface HeldLanguage {
@@ -47,7 +48,7 @@ export function holdLanguage({ words, mixing, metal, sentence }: HeldLanguage): 
     });
 
     test.each(Object.keys(wordings))("%s reads as print in its language", (rule) => {
-      const said = wordings[rule]?.(valuesFor(rule) as never) ?? "";
+      const said = saidOf(rule, at(wordings, rule));
       expect(faultsOf(said, language)).toEqual([]);
       expect(said).toMatch(sentence);
     });

@@ -300,8 +300,37 @@ const FINISHES: ReadonlySet<string> = new Set([
 ]);
 const LAMP_SHIFTS: Values = { chroma: "duller" };
 
+/**
+ * What a wording says of a rule's sample values.
+ * @throws Error that names the fields without a sample value, where the wording wants one of these.
+ */
+export function saidOf(rule: string, wording: (values: never) => string): string {
+  const lacking = new Set<string>();
+  const values = new Proxy(valuesFor(rule), {
+    get(all, name) {
+      const value = typeof name === "string" ? all[name] : undefined;
+      if (value === undefined && typeof name === "string") lacking.add(name);
+      return value;
+    },
+  });
+  const wanted = (cause?: unknown): Error =>
+    new Error(
+      `${rule} is worded with ${[...lacking].join(", ")}, for which sample-values.ts has no value`,
+      { cause },
+    );
+  let said: string;
+  try {
+    said = wording(values as never);
+  } catch (error) {
+    throw lacking.size > 0 ? wanted(error) : error;
+  }
+  // A field may be left away by its rule: then nothing is printed in its place.
+  if (lacking.size > 0 && /undefined|NaN/.test(said)) throw wanted();
+  return said;
+}
+
 /** Values for the wording of a rule. */
-export function valuesFor(rule: string): Statement["values"] {
+function valuesFor(rule: string): Statement["values"] {
   return {
     ...COMMON,
     ...(CHANGES.has(rule) ? { change: [-2, -1] } : { change: 0.6 }),

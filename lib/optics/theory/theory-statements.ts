@@ -71,7 +71,7 @@ export function blueRuling(
   const rule =
     bluerShare >= ROBUST_SHARE
       ? "theory-bluer"
-      : bluerShare <= 1 - ROBUST_SHARE
+      : 1 - bluerShare >= ROBUST_SHARE
         ? "theory-warmer"
         : "theory-sign-not-known";
   return {
@@ -124,7 +124,7 @@ export function leanRuling(
   { L, b, bRuns }: TheoryTint,
 ): LeanStatement {
   const blueShare = bRuns.filter((value) => value < 0).length / bRuns.length;
-  const isTold = blueShare >= ROBUST_SHARE || blueShare <= 1 - ROBUST_SHARE;
+  const isTold = blueShare >= ROBUST_SHARE || 1 - blueShare >= ROBUST_SHARE;
   return {
     rule: isTold ? "theory-leans" : "theory-lean-not-known",
     values: { black, white, L, blueShare, b: [b.low, b.high] },

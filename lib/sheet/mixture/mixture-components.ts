@@ -11,6 +11,7 @@ import { colourRecord, paintsOfPigment, pigmentRecord } from "../record-inputs.t
 import type { WeighedTube } from "../pigments/parts-of-paint.ts";
 import type { PigmentPart } from "../sheet.ts";
 import type { Fits } from "../tints/strength.ts";
+import { slugOrder } from "../../quantities/name-order.ts";
 
 /** A pigment of a mixture with the paint made of it alone, and what reckoning by paint needs of that. */
 export interface ComponentPaint {
@@ -55,7 +56,7 @@ const mostLetDown = remembered(
       return fit?.kind === "fit" ? fit.whites.length : 0;
     };
     const [best] = paintsOfPigment(pigment, colours).toSorted(
-      (one, other) => whites(other) - whites(one) || one.slug.localeCompare(other.slug, "en"),
+      (one, other) => whites(other) - whites(one) || slugOrder(one.slug, other.slug),
     );
     return best;
   },

@@ -16,6 +16,7 @@ import { HARDLY_ANY_WHITE } from "../tints/strength-parts.ts";
 import { tintingStrength, type Fits } from "../tints/strength.ts";
 import { whitesOfTheRange } from "../tints/whites-of-the-range.ts";
 import { weighedAs } from "../tints/paint-conversion.ts";
+import { slugOrder } from "../../quantities/name-order.ts";
 
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
 export function opticsSection(
@@ -75,7 +76,7 @@ function acrossWhites(tints: readonly TintSection[], records: Records): Statemen
   const without = notLetDownRuling(
     [...new Set(whitesOfTheRange(records).map((slug) => whiteColour(slug, records).name))]
       .filter((name) => !letDownIn.has(name))
-      .sort(),
+      .sort(slugOrder),
   );
   return [...compared, ...(without === undefined ? [] : [without])];
 }
