@@ -91,6 +91,21 @@ describe("start", () => {
     );
   });
 
+  test("tells the browser that shows a page only once the newer page is there", async () => {
+    const address = /^http:\/\/localhost:\d+\/$/m.exec(said)?.[0] ?? "";
+    const { body } = await fetch(new URL("-/builds?page=/colours/lamp-black/", address));
+    const reader = (body as ReadableStream<Uint8Array> | null)?.getReader();
+    writeFileSync(record, `${readFileSync(record, "utf8")}One more note.\n`);
+    for (let told = ""; !told.includes("event: built");) {
+      const next = await reader?.read();
+      if (next === undefined || next.done)
+        throw new Error(`Unexpected end of what is told\n${said}`);
+      told += new TextDecoder().decode(next.value);
+    }
+    await reader?.cancel();
+    expect(await fetched("colours/lamp-black/")).toContain("One more note.");
+  });
+
   test("tells an error in a record, keeps the last good page, and goes on when it is put right", async () => {
     const sound = readFileSync(record, "utf8");
     writeFileSync(record, sound.replace("name: Soot Black", "name: Ink Black\nbody: longish"));
