@@ -12,7 +12,7 @@ import {
   type TableView,
 } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { FAMILIES } from "../records/schema/terms.ts";
+import { FAMILIES, type Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
 import { filterChoices, filterTags } from "./range-filters.ts";
@@ -26,7 +26,6 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { pageHead } from "./site-frame.ts";
-import type { Language } from "../records/schema/terms.ts";
 import { nameOrder } from "../quantities/name-order.ts";
 
 /** The printed orders of the catalogue, each a page of its own. */

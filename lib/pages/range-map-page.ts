@@ -14,6 +14,7 @@ import { decimalText } from "../words/number-text.ts";
 import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
+import { median } from "../quantities/median.ts";
 
 /** Parts of white to one of colour, by weight, along a trail. */
 const TRAIL = [0.2, 1, 5, 20, 80] as const;
@@ -95,10 +96,8 @@ function whiteLinks(shown: Reach, context: PageContext, { root }: PagePlace): Li
 
 /** Middle of what the outlines' corners may be off, 68 %. */
 function outlineWidth({ levels }: Reach): string {
-  const widths = levels
-    .flatMap(({ all }) => all.corners.map(({ p68 }) => p68))
-    .toSorted((one, other) => one - other);
-  return decimalText(widths[widths.length >> 1] ?? 0, 1);
+  const widths = levels.flatMap(({ all }) => all.corners.map(({ p68 }) => p68));
+  return decimalText(widths.length === 0 ? 0 : median(widths), 1);
 }
 
 function areaText({ value, p68 }: Told): string {

@@ -1,7 +1,7 @@
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { xyzToLab } from "../colorimetry/lab.ts";
 import type { Lab } from "../colorimetry/viewing.ts";
-import { at, certain } from "../quantities/at.ts";
+import { certain } from "../quantities/at.ts";
 import {
   correctedLight,
   CORRECTION_FORMS,
@@ -11,6 +11,7 @@ import {
   type ColourCorrection,
   type KnownPatch,
 } from "./colour-correction.ts";
+import { median } from "../quantities/median.ts";
 
 /** By how much a patch was missed by a correction that knew nothing of it. */
 export interface LeftOut {
@@ -49,14 +50,13 @@ export function triedCorrection(patches: readonly KnownPatch[]): TriedCorrection
     const others = patches.filter((other) => other !== patch);
     return missed(patch, chosenCorrection(others));
   });
-  const misses = leftOut.map((one) => one.deltaE00).toSorted((one, other) => one - other);
-  const half = misses.length / 2;
-  const medianDeltaE00 = (at(misses, Math.ceil(half) - 1) + at(misses, Math.floor(half))) / 2;
+  const misses = leftOut.map((one) => one.deltaE00);
+  const medianDeltaE00 = median(misses);
   return {
     correction: chosenCorrection(patches),
     leftOut,
     medianDeltaE00,
-    worst: certain(leftOut.find((one) => one.deltaE00 === misses.at(-1))),
+    worst: certain(leftOut.find((one) => one.deltaE00 === Math.max(...misses))),
     suspected: leftOut.filter(
       (one) =>
         one.deltaE00 > SUSPECTED_DELTA_E00 && one.deltaE00 > SUSPECTED_TIMES * medianDeltaE00,

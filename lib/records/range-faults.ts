@@ -5,7 +5,7 @@ import type { Parsed } from "./parsed-record.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Colour, Reading } from "./records.ts";
 import type { ColourRecord } from "./schema/colour.ts";
-import { certain } from "../quantities/at.ts";
+import { median } from "../quantities/median.ts";
 
 /** So many other colours have to agree before one that differs is spoken of. */
 const MANY = 3;
@@ -61,7 +61,8 @@ function sizeFaults(colours: readonly Colour[]): Diagnostic[] {
   const priced = sizes.flatMap(({ ml, price, place }) =>
     price === undefined || price === 0 ? [] : [{ perMl: price / ml, price, ml, place }],
   );
-  const median = middle(priced.map(({ perMl }) => perMl));
+  const judged = priced.length > MANY ? priced : [];
+  const usual = judged.length === 0 ? 0 : median(judged.map(({ perMl }) => perMl));
   return [
     ...sizes.flatMap(({ ml, place }): Diagnostic[] =>
       ml >= least && ml <= most
@@ -81,23 +82,21 @@ function sizeFaults(colours: readonly Colour[]): Diagnostic[] {
             },
           ],
     ),
-    ...(median === undefined || priced.length <= MANY ? [] : priced).flatMap(
-      ({ perMl, price, ml, place }): Diagnostic[] => {
-        const times = perMl / certain(median);
-        if (times < PRICE_TIMES && times > 1 / PRICE_TIMES) return [];
-        return [
-          {
-            severity: "warning",
-            rule: "records/price-reach",
-            place: place("price"),
-            message: `${price} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `a ${Math.round(1 / times)}th of`} what the range costs to the millilitre in the middle`,
-            actual: String(price),
-            expected: `within ${PRICE_TIMES} times of ${Number((certain(median) * ml).toPrecision(3))}`,
-            hint: "a decimal point may have slipped, in the price or in the size",
-          },
-        ];
-      },
-    ),
+    ...judged.flatMap(({ perMl, price, ml, place }): Diagnostic[] => {
+      const times = perMl / usual;
+      if (times < PRICE_TIMES && times > 1 / PRICE_TIMES) return [];
+      return [
+        {
+          severity: "warning",
+          rule: "records/price-reach",
+          place: place("price"),
+          message: `${price} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `a ${Math.round(1 / times)}th of`} what the range costs to the millilitre in the middle`,
+          actual: String(price),
+          expected: `within ${PRICE_TIMES} times of ${Number((usual * ml).toPrecision(3))}`,
+          hint: "a decimal point may have slipped, in the price or in the size",
+        },
+      ];
+    }),
   ];
 }
 
@@ -169,8 +168,8 @@ function whiteFaults(
     });
     return parted.flatMap(({ colour, parts }): Diagnostic[] => {
       const rest = parted.filter((entry) => entry.colour !== colour).map((entry) => entry.parts);
-      const usual = middle(rest);
-      if (usual === undefined || rest.length < MANY) return [];
+      if (rest.length < MANY) return [];
+      const usual = median(rest);
       const agree = rest.every((each) => Math.sign(each) === Math.sign(usual));
       if (!agree || Math.abs(usual) < WHITES_PART_FROM || Math.abs(parts + usual) > TURNED_WITHIN)
         return [];
@@ -210,9 +209,5 @@ function strengthsOf(
     if (apparent !== undefined)
       found.set(white, [...(found.get(white) ?? []), (apparent * whiteParts) / colourParts]);
   }
-  return new Map([...found].map(([white, all]) => [white, certain(middle(all))]));
-}
-
-function middle(values: readonly number[]): number | undefined {
-  return values.toSorted((one, other) => one - other)[Math.floor(values.length / 2)];
+  return new Map([...found].map(([white, all]) => [white, median(all)]));
 }

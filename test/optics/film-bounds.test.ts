@@ -142,6 +142,15 @@ describe("the film that hides", () => {
     expect(contrastLimits(10, dark).most).toBeCloseTo(0.985, 9);
   });
 
+  /** By hand: of two films of one thickness that read apart the one that hid tells that the other's ground showed by noise. */
+  test("is bounded from below by no film as thick as one that hid", () => {
+    const apart = [
+      { filmUm: 75, contrastRatio: 0.985 },
+      { filmUm: 75, contrastRatio: 0.9 },
+    ];
+    expect(boundedHidingFilm(60, 0.05, apart, false, 0.98)).toEqual({ value: 60 });
+  });
+
   test("that no film reaches is not made up", () => {
     expect(boundedHidingFilm(Infinity, 0.05, [], false, 0.98)).toEqual({ value: Infinity });
   });

@@ -126,6 +126,12 @@ test.each([-1, NaN, Infinity])("predictionUncertainty(%s) is refused", (d) => {
   expect(() => predictionUncertainty(d)).toThrow(`The distance to the nearest let-down is ${d}`);
 });
 
+test.each([-1, NaN, Infinity])("an own miss of %s is refused", (ownMiss) => {
+  expect(() => predictionUncertainty(1, { ownMiss })).toThrow(
+    `The leave-one-out error is ${ownMiss}; right would be 0 <= Delta-E00 < Infinity`,
+  );
+});
+
 describe("a predicted let-down", () => {
   test("is the one that is drawn down, between and a little beyond", () => {
     for (const [colour, white] of [

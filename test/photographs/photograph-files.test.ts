@@ -204,7 +204,7 @@ describe("names of photographs", () => {
       "Paint.png": await scene().resize(60).png().toBuffer(),
     });
     expect(told.filter((line) => line.includes("records/duplicate"))).toEqual([
-      "content/photographs/paint.jpg:1:1 error There is a second photograph paint beside content/photographs/Paint.png: give it another name records/duplicate",
+      "content/photographs/Paint.png:1:1 error There is a second photograph Paint beside content/photographs/paint.jpg: give it another name records/duplicate",
     ]);
   });
 

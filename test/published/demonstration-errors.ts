@@ -5,7 +5,7 @@ import type { Lab } from "../../lib/colorimetry/viewing.ts";
 import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
 import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import type { PredictionUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
-import { ladderModel, ladderSteps } from "../../lib/optics/tints/ladder.ts";
+import { ladderModel, ladderSteps, predictedTint } from "../../lib/optics/tints/ladder.ts";
 import { isKnown, type Bound, type Figure } from "../../lib/quantities/figure.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
 import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
@@ -44,6 +44,36 @@ export function ladderTruthErrors(records: Records): TruthError[] {
             ];
           }),
         ),
+  );
+}
+
+/** How much stronger [1] than a let-down that was read one is asked for, beside which the prediction is held. */
+const BESIDE_READ = [0.95, 1, 1.05];
+
+/** Predictions at let-downs that were read and just beside them, against the same let-downs made without bench or instrument. */
+export function nearReadErrors(records: Records): TruthError[] {
+  return [...allFits(records)].flatMap(([slug, fit]) =>
+    fit.kind === "refused" || !isPaint(slug)
+      ? []
+      : fit.whites.flatMap(({ slug: white, ratioKind: kind }) => {
+          if (!isPaint(white)) return [];
+          const ladder = ladderModel(fit, white);
+          return ladder.used.flatMap((step) =>
+            BESIDE_READ.map((times): TruthError => {
+              const massRatio = times * step.massRatio;
+              const { lab, uncertainty } = predictedTint(ladder, massRatio);
+              const into = { white, parts: 1 / massRatio, kind };
+              const truth = trueLab({ paint: slug, geometry: fit.geometry, into }, fit);
+              return {
+                id: `${slug} in ${white} ${massRatio}`,
+                deltaE00: deltaE00(truth, lab),
+                predicted: lab,
+                truth,
+                uncertainty,
+              };
+            }),
+          );
+        }),
   );
 }
 

@@ -5,24 +5,34 @@ import { RECORDS, sheets } from "../support/demonstration.ts";
 import {
   hidingErrors,
   ladderTruthErrors,
+  nearReadErrors,
   massRatioErrors,
   readTintErrors,
   strengthErrors,
   type FigureError,
 } from "./demonstration-errors.ts";
 
-test("the true let-downs lie within the printed 68 and 90 % about as often as is said", () => {
-  const errors = ladderTruthErrors(RECORDS);
-  const covered = (printed: "p68" | "p90"): number =>
-    errors.filter(({ deltaE00, uncertainty }) => deltaE00 <= uncertainty[printed]).length /
-    errors.length;
-  expect(errors.length).toBeGreaterThan(250);
-  expect(covered("p68")).toBeGreaterThan(0.6);
-  expect(covered("p68")).toBeLessThan(0.85);
-  expect(covered("p90")).toBeGreaterThan(0.85);
-  const printed = errors.map(({ uncertainty }) => uncertainty.p68).toSorted((a, b) => a - b);
-  expect(printed[errors.length >> 1]).toBeLessThan(0.6);
-}, 60_000);
+// No prediction is surer than a let-down made again: 3 % of weighing and 1 % between films are printed where the
+// bench of the script weighs to 2.5 % and its films do not differ, which makes 85 to 90 of 68.
+test.each([
+  ["between those that were read", ladderTruthErrors],
+  ["beside those that were read", nearReadErrors],
+])(
+  "the true let-downs %s lie within the printed 68 and 90 % as often as is said",
+  (_, errorsOf) => {
+    const errors = errorsOf(RECORDS);
+    const covered = (printed: "p68" | "p90"): number =>
+      errors.filter(({ deltaE00, uncertainty }) => deltaE00 <= uncertainty[printed]).length /
+      errors.length;
+    expect(errors.length).toBeGreaterThan(250);
+    expect(covered("p68")).toBeGreaterThan(0.6);
+    expect(covered("p68")).toBeLessThan(0.92);
+    expect(covered("p90")).toBeGreaterThan(0.85);
+    const printed = errors.map(({ uncertainty }) => uncertainty.p68).toSorted((a, b) => a - b);
+    expect(printed[errors.length >> 1]).toBeLessThan(0.6);
+  },
+  60_000,
+);
 
 /** Standard uncertainties of a normal error that 90 in 100 lie within. */
 const P90 = 1.645;
@@ -87,11 +97,15 @@ test("what is printed as a bound is one, to within its ±", () => {
 
 test("the README states how often", () => {
   const inHundred = (share: number): number => Math.round(100 * share);
-  const errors = ladderTruthErrors(RECORDS);
-  const [predicted68, predicted90] = (["p68", "p90"] as const).map((printed) =>
-    inHundred(
-      errors.filter(({ deltaE00, uncertainty }) => deltaE00 <= uncertainty[printed]).length /
-        errors.length,
+  const [[between68, between90] = [], [beside68, beside90] = []] = [
+    ladderTruthErrors(RECORDS),
+    nearReadErrors(RECORDS),
+  ].map((errors) =>
+    (["p68", "p90"] as const).map((printed) =>
+      inHundred(
+        errors.filter(({ deltaE00, uncertainty }) => deltaE00 <= uncertainty[printed]).length /
+          errors.length,
+      ),
     ),
   );
   const read = Object.values(readTintErrors(sheets())).flat();
@@ -99,6 +113,6 @@ test("the README states how often", () => {
   const ratios = massRatioErrors(sheets());
   const [ratio68, ratio90] = [1, P90].map((times) => inHundred(inside(ratios, times)));
   expect(readFileSync("README.md", "utf8")).toContain(
-    `true let-downs lie inside its printed 68 and 90 % in ${predicted68} and ${predicted90} of 100 cases, those that were read (L\\*, a\\* and b\\* each) in ${read68} and ${read90}, the mass ratios that meet a lightness in ${ratio68} and ${ratio90}.`,
+    `true let-downs lie inside its printed 68 and 90 % between those that were read in ${between68} and ${between90} of 100 cases, beside those that were read in ${beside68} and ${beside90}; what was read (L\\*, a\\* and b\\* each) lies inside in ${read68} and ${read90}, the mass ratios that meet a lightness in ${ratio68} and ${ratio90}.`,
   );
 }, 60_000);

@@ -33,11 +33,46 @@ const files = (): string[] =>
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name).slice(SITE.length + 1));
 
+interface BuiltPage {
+  readonly file: string;
+  readonly html: string;
+  readonly address: string;
+}
+
+const builtPages = (): BuiltPage[] =>
+  files()
+    .filter((file) => file.endsWith(".html"))
+    .sort()
+    .map((file) => ({
+      file,
+      html: readFileSync(join(SITE, file), "utf8"),
+      address: `${served.address}/colours/${file.replace(/index\.html$/, "")}`,
+    }));
+
+/** The first page of each kind in each of the languages: pages of one kind ask for the same. */
+function oneOfEachKind(pages: readonly BuiltPage[]): BuiltPage[] {
+  const kindOf = ({ file, html }: BuiltPage): string =>
+    `${file.startsWith("de/") ? "de" : "en"} ${/<body class="kind-([a-z-]+)"/.exec(html)?.[1] ?? file}`;
+  return [...new Map(pages.toReversed().map((page) => [kindOf(page), page])).values()];
+}
+
+/** What a page leads to and what it has a browser fetch, each once, as full addresses. */
+function addressesIn({ html, address }: BuiltPage): string[] {
+  const written = [
+    ...[...html.matchAll(/<[a-z][^>]*?\s(?:href|src)="([^"]+)"/g)].map(([, one = ""]) => one),
+    ...[...html.matchAll(/\ssrcset="([^"]+)"/g)].flatMap(([, all = ""]) =>
+      all.split(",").map((one) => one.trim().split(/\s/)[0] ?? ""),
+    ),
+  ];
+  return [
+    ...new Set(written.map((one) => new URL(one, address).href.replace(/[?#].*$/, ""))),
+  ].filter((one) => one.startsWith("http"));
+}
+
 describe("a site in a folder of its host, in two languages", () => {
   test("nothing that a browser asks for on any page is missing, and every link leads to a file", async () => {
     const page = await browser().newPage();
     const missing: string[] = [];
-    const links = new Set<string>();
     page.on("response", (response) => {
       if (response.status() >= 400) missing.push(`${page.url()} -> ${response.url()}`);
     });
@@ -45,18 +80,19 @@ describe("a site in a folder of its host, in two languages", () => {
       if (!request.url().startsWith(`${served.address}/colours/`)) missing.push(request.url());
     });
     page.on("pageerror", (error) => missing.push(error.message));
-    const pages = files().filter((file) => file.endsWith(".html"));
+    const pages = builtPages();
     expect(pages.length).toBeGreaterThan(60);
-    for (const file of pages) {
-      await page.goto(`${served.address}/colours/${file.replace(/index\.html$/, "")}`);
-      const html = await page.content();
-      for (const [, link = ""] of html.matchAll(
-        /<(?:a|link rel="alternate")\s[^>]*?href="([^"]+)"/g,
-      ))
-        links.add(new URL(link, page.url()).href.replace(/[?#].*$/, ""));
+    const shown = oneOfEachKind(pages);
+    expect(shown.length).toBeGreaterThan(20);
+    const links = new Set<string>();
+    for (const each of shown) {
+      await page.goto(each.address);
+      // What scripts have drawn leads somewhere too.
+      for (const link of addressesIn({ ...each, html: await page.content() })) links.add(link);
     }
     await page.close();
     expect(missing).toEqual([]);
+    for (const link of pages.flatMap(addressesIn)) links.add(link);
     const own = [...links].filter((link) => link.startsWith(served.address));
     expect(own.length).toBeGreaterThan(100);
     const there = new Set(files());

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { AxeResults } from "axe-core";
 import type { BrowserContext, Page } from "playwright-core";
-import { expect, inject, test } from "vitest";
+import { afterAll, expect, inject, test } from "vitest";
 import { connectedBrowser } from "../support/connected-browser.ts";
 import { pagesOfEachKind } from "./site-pages.ts";
 
@@ -23,14 +23,14 @@ interface Visit {
   readonly faults: readonly string[];
 }
 
-/** A page in a context of its own that keeps account of what goes wrong. */
-async function visit<T>(
-  options: Parameters<ReturnType<typeof browser>["newContext"]>[0],
-  use: (visit: Visit) => Promise<T>,
-): Promise<T> {
-  const context: BrowserContext = await browser().newContext(options);
+let context: BrowserContext | undefined;
+afterAll(() => context?.close());
+
+/** A page that keeps account of what goes wrong, by daylight; styles and fonts stay with the browser from one to the next. */
+async function visit<T>(use: (visit: Visit) => Promise<T>): Promise<T> {
+  context ??= await browser().newContext({ colorScheme: "light" });
+  const page = await context.newPage();
   try {
-    const page = await context.newPage();
     const faults: string[] = [];
     page.on(
       "console",
@@ -50,7 +50,7 @@ async function visit<T>(
     );
     return await use({ page, faults });
   } finally {
-    await context.close();
+    await page.close();
   }
 }
 
@@ -63,7 +63,7 @@ async function opened(page: Page, file: string): Promise<void> {
 }
 
 test("a visitor gets from the first page to a colour's sheet and to a section of it", async () => {
-  await visit({}, async ({ page, faults }) => {
+  await visit(async ({ page, faults }) => {
     await page.goto(`${SITE}/`);
     expect(await page.title()).toContain("Saltreach Colourworks");
     await page
@@ -115,7 +115,7 @@ async function violations(page: Page, rules: string): Promise<string[]> {
 test.each(KINDS)(
   "$file opens without an error, asks nothing of another host, passes axe light and dark, and fits 320 px with all unfolded",
   async ({ file }) => {
-    await visit({ colorScheme: "light" }, async ({ page, faults }) => {
+    await visit(async ({ page, faults }) => {
       await opened(page, file);
       expect(await page.evaluate("[...document.styleSheets].length")).toBeGreaterThan(0);
       await page.evaluate(AXE);

@@ -1,5 +1,6 @@
 import {
   existsSync,
+  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
@@ -8,7 +9,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { basename, join } from "node:path";
-import { afterEach, beforeEach, describe, expect, inject, test } from "vitest";
+import { afterEach, beforeAll, beforeEach, describe, expect, inject, test } from "vitest";
 import { particleModel, type ParticleModel } from "../../lib/optics/theory/particle-model.ts";
 import { CACHE_FOLDER, workCacheOf, type KeptFolder } from "../../lib/kept/work-cache.ts";
 import { theoryFigure } from "../../lib/site/theory-cache.ts";
@@ -32,6 +33,23 @@ const model = (
 };
 const RUTILE = model("rutile", "PW 6", 0.23, true);
 const MODELS = { whites: [RUTILE], blacks: [model("lamp-black", "PBk 6", 0.09, false)] };
+
+/** As worked out, and as kept: to begin with what is kept costs no second working out. */
+let fresh: ReturnType<typeof theoryFigure>;
+const kept = new Map<string, string>();
+beforeAll(() => {
+  const own = workCacheOf(join(mkdtempSync(join(inject("scratch"), "theory-")), "content"));
+  fresh = theoryFigure(MODELS, undefined);
+  expect(theoryFigure(MODELS, own)).toEqual(fresh);
+  for (const name of readdirSync(own.folder))
+    kept.set(name, readFileSync(join(own.folder, name), "utf8"));
+});
+
+/** Put what is kept into the folder of a test. */
+function begin(): void {
+  mkdirSync(folder);
+  for (const [name, text] of kept) writeFileSync(join(folder, name), text);
+}
 
 let scratch = "";
 let folder = "";
@@ -61,8 +79,7 @@ describe("a first-principles figure from the cache", () => {
   });
 
   test("is the one that was worked out, to the last digit, and is read and not made again", () => {
-    const fresh = theoryFigure(MODELS, undefined);
-    expect(theoryFigure(MODELS, cache)).toEqual(fresh);
+    begin();
     const made = files().map((name) => statSync(join(folder, name)).mtimeMs);
     const again = theoryFigure(MODELS, cache);
     expect(JSON.stringify(again)).toBe(JSON.stringify(fresh));
@@ -80,7 +97,7 @@ describe("a first-principles figure from the cache", () => {
     ["another seal", (text: string) => text.replace(/"seal":"./, '"seal":"x')],
     ["other inputs", (text: string) => text.replace(/"inputs":"./, '"inputs":"x')],
   ])("a file that holds %s is not used, and is written anew", (_, spoil) => {
-    const fresh = theoryFigure(MODELS, cache);
+    begin();
     const sound = files().map((name) => readFileSync(join(folder, name), "utf8"));
     for (const name of files())
       writeFileSync(join(folder, name), spoil(readFileSync(join(folder, name), "utf8")));
@@ -89,7 +106,7 @@ describe("a first-principles figure from the cache", () => {
   });
 
   test("follows its inputs: another grain is another file, and the old one goes, and no other's", () => {
-    const before = theoryFigure(MODELS, cache);
+    begin();
     const [black, white] = files();
     writeFileSync(
       join(folder, "theory-black-lamp-black-milled.0123456789abcdef.json"),
@@ -100,8 +117,8 @@ describe("a first-principles figure from the cache", () => {
       { ...MODELS, blacks: [model("lamp-black", "PBk 6", 0.03, false)] },
       cache,
     );
-    expect(after.blacks).not.toEqual(before.blacks);
-    expect(after.whites).toEqual(before.whites);
+    expect(after.blacks).not.toEqual(fresh.blacks);
+    expect(after.whites).toEqual(fresh.whites);
     expect(files()).not.toContain(black);
     expect(files()).toContain(white);
     expect(
@@ -110,19 +127,17 @@ describe("a first-principles figure from the cache", () => {
     ).toBe(true);
     // A black rests on its whites too.
     const other = theoryFigure({ ...MODELS, whites: [model("rutile", "PW 6", 0.3, true)] }, cache);
-    expect(other.blacks).not.toEqual(before.blacks);
+    expect(other.blacks).not.toEqual(fresh.blacks);
   });
 
   test("is read and not kept by a command that writes nothing", () => {
-    expect(theoryFigure(MODELS, { ...cache, keeps: false })).toEqual(
-      theoryFigure(MODELS, undefined),
-    );
+    expect(theoryFigure(MODELS, { ...cache, keeps: false })).toEqual(fresh);
     expect(existsSync(folder)).toBe(false);
   });
 
   test("does without a folder that cannot be", () => {
     writeFileSync(folder, "a file where the folder would be");
-    expect(theoryFigure(MODELS, cache)).toEqual(theoryFigure(MODELS, undefined));
+    expect(theoryFigure(MODELS, cache)).toEqual(fresh);
     expect(readFileSync(folder, "utf8")).toBe("a file where the folder would be");
   });
 

@@ -1,8 +1,9 @@
 /**
- * `npm test`: types, lint and every test, told at the end in one line,
- * `N passed, N failed`. Types of the program, types of its browser scripts and lint count as one check each; the exit code is 1
- * when anything failed, a test run that broke off included. Tests are two runs side by side: what
- * needs the demonstration shares it as worked out, which takes long, and each run its own workers.
+ * `npm test`: types, lint and every test, told at the end in one line, `N passed, N failed`.
+ * Types and lint count as one check: the compiler that lint asks of types reads each file once and
+ * tells of both. The exit code is 1 when anything failed, a test run that broke off included. Tests
+ * are two runs side by side: what needs the demonstration shares it as worked out, which takes
+ * long, and each run its own workers.
  */
 import { spawn } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
@@ -83,9 +84,7 @@ const forDemonstration = Math.max(1, Math.floor(cores / 2));
 const forAllElse = Math.max(1, cores - forDemonstration);
 // Types and lint beside the tests: these wait for the demonstration to be built first, which leaves a core idle.
 const parts = await Promise.all([
-  check("types", "typescript/bin/tsc", ["-p", "."]),
-  check("types of browser scripts", "typescript/bin/tsc", ["-p", "assets/scripts"]),
-  check("lint", "oxlint/bin/oxlint", ["."]),
+  check("types and lint", "oxlint/bin/oxlint", ["--type-check", "."]),
   tests("of the demonstration", [`--maxWorkers=${forDemonstration}`], "as they come"),
   tests("of all else", ["--project=units", `--maxWorkers=${forAllElse}`], "at the end"),
 ]);

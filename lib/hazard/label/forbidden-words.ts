@@ -57,9 +57,9 @@ export function forbiddenWordFinder(rows: readonly ForbiddenWordsRow[]): Forbidd
   );
   return (text, language) => {
     const sought = byLanguage.get(language);
+    // Nearly every text has none of them, and where each letter stood is then not asked.
+    if (sought === undefined || !sought.any.test(inOneSpelling(text))) return [];
     const { folded, offsets } = foldedText(text);
-    // Nearly every text has none of them.
-    if (sought === undefined || !sought.any.test(folded)) return [];
     return sought.claims
       .flatMap(({ claim, written, allowed }) => {
         const found = spans(folded, written);
@@ -139,9 +139,16 @@ const ONE_SPELLING = /^(?!.* {2})[ -~]*$/;
 /** Where each unit of a folded text stood, with one entry past the end. */
 type Offsets = readonly number[] | "as written";
 
-/**
- * The text in one spelling: composed accents, plain hyphens, single spaces, soft hyphens gone.
- */
+/** Composed accents, plain hyphens, single spaces, soft hyphens gone. */
+function inOneSpelling(text: string): string {
+  return text
+    .normalize("NFC")
+    .replace(/\s+/gu, " ")
+    .replace(/[\u2010-\u2015\u2212\ufe63\uff0d]/gu, "-")
+    .replace(/[\u00ad\u200b-\u200d\u2060\ufeff]/gu, "");
+}
+
+/** The text in one spelling, with where each unit of it stood. */
 function foldedText(text: string): {
   readonly folded: string;
   readonly offsets: Offsets;
@@ -150,12 +157,7 @@ function foldedText(text: string): {
   let folded = "";
   const offsets: number[] = [];
   for (const { 0: cluster, index } of text.matchAll(/\s+|\P{M}\p{M}*|\p{M}+/gsu)) {
-    const plain = /^\s+$/u.test(cluster)
-      ? " "
-      : cluster
-          .normalize("NFC")
-          .replace(/[\u2010-\u2015\u2212\ufe63\uff0d]/gu, "-")
-          .replace(/[\u00ad\u200b-\u200d\u2060\ufeff]/gu, "");
+    const plain = inOneSpelling(cluster);
     folded += plain;
     for (let i = 0; i < plain.length; i++) offsets.push(index);
   }

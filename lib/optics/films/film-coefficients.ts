@@ -10,6 +10,7 @@ import type { Geometry, Measurement, SurfaceConstants } from "../fit/measurement
 import { internalReflectances } from "../surface/measurement-in-geometry.ts";
 import { keptReflectance } from "../tints/tint-reading.ts";
 import { at } from "../../quantities/at.ts";
+import { median } from "../../quantities/median.ts";
 
 /** K and S of a paint as a dried film [1/um], shape (count) each. */
 export interface FilmCoefficients {
@@ -136,13 +137,6 @@ function withNoise(
   const R = internalReflectances(reading, surface).values;
   const moved = internalReflectances({ ...reading, spectrum: { grid, values: noisy } }, surface);
   return { R, noise: R.map((value, i) => Math.abs(at(moved.values, i) - value)) };
-}
-
-function median(values: readonly number[]): number {
-  return at(
-    values.toSorted((one, other) => one - other),
-    values.length >> 1,
-  );
 }
 
 /** How many standard uncertainties part a film from what hides: of some thirty wavelengths one or two pass two of them by chance. */

@@ -1,5 +1,5 @@
 /** K and S of colours from their drawdowns, with every verdict on them; or why there are none. */
-import { certain, at } from "../../quantities/at.ts";
+import { certain } from "../../quantities/at.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import {
   readingGroup,
@@ -16,6 +16,7 @@ import type { Measurement } from "./measurement.ts";
 import { surfaceTrial, type SurfaceRefusal, type SurfaceTrial } from "./surface-trial.ts";
 import { leftOutMisses, workshopExperience } from "./workshop-experience.ts";
 import { usableDrawdowns } from "./usable-drawdowns.ts";
+import { median } from "../../quantities/median.ts";
 
 /**
  * K and S of one colour relative to its whites, by its own drawdowns alone:
@@ -154,7 +155,7 @@ function chosen(
       trial.kind === "tried" ? trial.leftOut.map((one) => one.deltaE00) : [],
     );
     const refused = tried.filter(({ trial }) => trial.kind === "refused").length;
-    return { choice, tried, error: median(errors), refused };
+    return { choice, tried, error: errors.length === 0 ? Infinity : median(errors), refused };
   });
   const [first, ...others] = trials;
   if (first === undefined)
@@ -204,13 +205,4 @@ function readingsOfSet(set: DrawdownSet | undefined): Measurement[] {
     ...(set.masstone === undefined ? [] : [set.masstone]),
     ...set.tints.map(({ reading }) => reading),
   ];
-}
-
-/** Middle value; Infinity for none. */
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const half = sorted.length / 2;
-  return sorted.length === 0
-    ? Infinity
-    : (at(sorted, Math.ceil(half) - 1) + at(sorted, Math.floor(half))) / 2;
 }

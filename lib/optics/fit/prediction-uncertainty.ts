@@ -36,6 +36,8 @@ export interface Doubts {
   readonly hasFilms?: boolean;
   /** Middle leave-one-out Delta-E00 of the colour's own let-downs, >= 0; absent where none can be left out. */
   readonly ownMiss?: number;
+  /** What one of the colour's let-downs would differ by if it were made again, Delta-E00: nothing predicted from it is surer. */
+  readonly letDownNoise?: number;
   /** Contrast ratio [1] of the film that stands for a masstone; absent where the masstone hides. */
   readonly masstoneContrast?: number;
   /** Whether several colours are mixed. */
@@ -68,7 +70,8 @@ export function usualUncertainty(
  * Uncertainty of a predicted let-down by its distance from the nearest measured one: it soon
  * saturates, since what a model misses does not grow with the distance for ever. Widened where no
  * films were read, of a mixture, and up to three times by a masstone that lets its ground through;
- * scaled by how the workshop's own left-out let-downs are missed.
+ * scaled by how the workshop's own left-out let-downs are missed, and never below what a let-down
+ * of the colour made again would differ by.
  *
  *     68 %: sqrt(0.8^2 + (2.45 w (1 - exp(-d/1.5)))^2),  90 %: 1.645 times as much
  *
@@ -82,11 +85,11 @@ export function predictionUncertainty(
   doubts: Doubts = {},
   widths: Readonly<Record<keyof typeof WIDER, number>> = WIDER,
 ): PredictionUncertainty {
-  const { ownMiss = 0, experience = { p68: 1, p90: USUAL_P90 } } = doubts;
+  const { ownMiss = 0, letDownNoise = 0, experience = { p68: 1, p90: USUAL_P90 } } = doubts;
   if (!(ownMiss >= 0 && ownMiss < Infinity))
     throw domainError("leave-one-out error", ownMiss, "0 <= Delta-E00 < Infinity");
   const usual = usualUncertainty(distance, doubts, widths);
-  const least = OWN_SHARE * ownMiss * away(distance);
+  const least = Math.max(OWN_SHARE * ownMiss * away(distance), letDownNoise);
   return {
     p68: Math.max(usual * experience.p68, least),
     p90: Math.max(usual * experience.p90, USUAL_P90 * least),

@@ -2,7 +2,7 @@ import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { Measurement } from "./measurement.ts";
 import type { FitSolution } from "./two-constant-fit.ts";
-import { at } from "../../quantities/at.ts";
+import { median } from "../../quantities/median.ts";
 
 /**
  * When a colour's S is told only as a bound. A let-down fixes a black's K well,
@@ -31,12 +31,8 @@ export function scatteringRuling(
   { whites, chiSquare }: FitSolution,
 ): ScatteringStatement {
   const masstoneY = tristimulus(masstone.spectrum, "D65/10").Y / 100;
-  const variances = whites
-    .flatMap(({ varianceS }) => [...varianceS])
-    .sort((one, other) => one - other);
-  const relativeUncertainty = Math.sqrt(
-    at(variances, Math.floor(variances.length / 2)) * Math.max(1, chiSquare),
-  );
+  const variance = median(whites.flatMap(({ varianceS }) => [...varianceS]));
+  const relativeUncertainty = Math.sqrt(variance * Math.max(1, chiSquare));
   const isKnown =
     masstoneY >= SCATTERING_BOUND.masstoneYMin &&
     relativeUncertainty <= SCATTERING_BOUND.relativeUncertaintyMax;

@@ -1,13 +1,9 @@
 /** How well the fits of one workshop predict, told by its own left-out let-downs. */
 import { at } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
-import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
-import { HAND_HELD_NOISE } from "../../colorimetry/reading-noise.ts";
-import { weighingShift } from "../tints/weighing-shift.ts";
 import type { PredictingFit, FittedWhite, MeasuredStep } from "./colour-fit.ts";
-import type { Measurement } from "./measurement.ts";
+import { letDownNoise } from "./let-down-noise.ts";
 import { usualUncertainty, type Doubts } from "./prediction-uncertainty.ts";
-import { DRAWDOWN_NOISE } from "./reading-noise.ts";
 
 /** What 68 and 90 in 100 errors lie within, in units of the usual law's 68 % [1]. */
 export interface Experience {
@@ -61,20 +57,11 @@ const PREDICTED_SHARE_MIN = 0.5;
  */
 function withoutOwnNoise(
   miss: number,
-  { measured, lab }: MeasuredStep,
+  step: MeasuredStep,
   white: FittedWhite,
-  { grid, geometry, masstone }: PredictingFit,
+  fit: PredictingFit,
 ): number {
-  const read = (values: readonly number[]): Measurement => ({
-    spectrum: { grid, values },
-    geometry,
-  });
-  const tint = read(measured);
-  const { L, a, b } = labUncertainty(tint.spectrum, "D65/10", HAND_HELD_NOISE, [
-    weighingShift(tint, read(white.measured), read(masstone.measured)),
-    measured.map((value) => DRAWDOWN_NOISE.relative * value),
-  ]);
-  const own = deltaE00(lab, { L: lab.L + L, a: lab.a + a, b: lab.b + b });
+  const own = letDownNoise(step, white, fit);
   return Math.sqrt(Math.max(miss * miss - own * own, PREDICTED_SHARE_MIN * miss * miss));
 }
 

@@ -28,6 +28,7 @@ import {
 } from "../tints/tint-model.ts";
 import { readingOf } from "../tints/tint-reading.ts";
 import { at } from "../../quantities/at.ts";
+import { median } from "../../quantities/median.ts";
 
 /** A colour in a mixture, by its ladder in the common white, and its part by mass of the kind that was weighed. */
 export interface MassPart {
@@ -280,7 +281,7 @@ function movedByErrors(
   // An error of K or S is mostly one of scale, alike at every wavelength.
   const squares = mixed.parts.map(({ ladder: { white }, parts: share }, j) => {
     if (share === 0) return 0;
-    const [k, s] = [middle(white.KUncertainty), middle(white.SUncertainty)];
+    const [k, s] = [median(white.KUncertainty), median(white.SUncertainty)];
     // Weighing errs on one component against the others: of one alone only the ratio to the white.
     const weighed = 1 + DRAWDOWN_NOISE.massRatio;
     return (
@@ -314,16 +315,10 @@ function doubtsOf({ parts }: Mixture): Doubts {
           experience: experiences.reduce((one, other) => (other.p68 > one.p68 ? other : one)),
         }),
     ownMiss: Math.max(...used.map(({ ownMiss = 0 }) => ownMiss)),
+    letDownNoise: Math.max(...used.map((doubts) => doubts.letDownNoise ?? 0)),
     masstoneContrast: Math.min(...used.map(({ masstoneContrast = 1 }) => masstoneContrast)),
     isMixture: used.length > 1,
   };
-}
-
-function middle(values: readonly number[]): number {
-  return at(
-    values.toSorted((a, b) => a - b),
-    values.length >> 1,
-  );
 }
 
 /** L* [1] within which a lightness is met. */

@@ -23,13 +23,13 @@ import {
 } from "../fit/prediction-uncertainty.ts";
 import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
 import { smoothed } from "../fit/scattering-prior.ts";
-import { drawnDoubts } from "../fit/workshop-experience.ts";
 import type { RatioKind } from "../fit/drawdown.ts";
 import type { Geometry } from "../fit/measurement.ts";
 import { remembered } from "../../quantities/remembered.ts";
 import { LADDER_BEYOND, ladderModel, type LadderModel } from "./ladder.ts";
 import { tintModel, tintReadings, type TintModel } from "./tint-model.ts";
 import { at } from "../../quantities/at.ts";
+import { median } from "../../quantities/median.ts";
 
 /** A colour in a white that it was not let down in. */
 export interface ExpectedLadder {
@@ -112,7 +112,7 @@ export function expectedLadder(
     whiteRatio: first.asked.whiteRatio,
     extinction: Array.from(from.model.extinction, (E, i) => E * Math.exp(at(logChange, i))),
   };
-  const middle = at(logChange.toSorted(), logChange.length >> 1);
+  const middle = median(logChange);
   const ends = tintModel(plain, [
     { massRatio: 0, measured: first.asked.measured },
     { massRatio: Infinity, measured: fit.masstone.measured },
@@ -132,9 +132,8 @@ export function expectedLadder(
     logChange: middle,
     changeUncertainty: uncertainty,
     doubts: {
-      ...drawnDoubts(fit, best.own),
+      ...from.doubts,
       hasFilms: [best.own, ...bridges.map(({ asked }) => asked)].every(({ hasFilms }) => hasFilms),
-      experience: fit.experience,
       isOtherWhite: true,
     },
   };

@@ -11,10 +11,12 @@ import {
   type PredictionUncertainty,
 } from "../fit/prediction-uncertainty.ts";
 import { labOf } from "../fit/fitted-drawdown-set.ts";
+import { letDownNoise } from "../fit/let-down-noise.ts";
 import { drawnDoubts } from "../fit/workshop-experience.ts";
 import { surfaceForm } from "../surface/surface.ts";
 import { tintModel, tintReadings, type TintModel } from "./tint-model.ts";
 import { at } from "../../quantities/at.ts";
+import { median } from "../../quantities/median.ts";
 
 /** Colour to white by mass of the steps that are predicted where none was measured. */
 export const LADDER_RATIOS: readonly number[] = [
@@ -102,24 +104,22 @@ export const ladderModel = remembered((fit: PredictingFit, white: string): Ladde
     ...used,
     { massRatio: Infinity, measured: fit.masstone.measured },
   ]);
-  return { fit, white: fitted, model, used, doubts: doubtsOf(fit, fitted) };
+  return { fit, white: fitted, model, used, doubts: doubtsOf(fit, fitted, used) };
 });
 
-function doubtsOf(fit: PredictingFit, white: FittedWhite): Doubts {
-  const errors = fit.drawdowns
-    .flatMap(({ white: own, suspect, leaveOneOutDeltaE00 }) =>
-      own === white.slug &&
-      suspect?.rule !== "suspect-drawdown" &&
-      typeof leaveOneOutDeltaE00 === "number"
-        ? [leaveOneOutDeltaE00]
-        : [],
-    )
-    .toSorted((one, other) => one - other);
-  const ownMiss = errors[errors.length >> 1];
+function doubtsOf(fit: PredictingFit, white: FittedWhite, used: readonly MeasuredStep[]): Doubts {
+  const misses = fit.drawdowns.flatMap(({ white: own, suspect, leaveOneOutDeltaE00 }) =>
+    own === white.slug &&
+    suspect?.rule !== "suspect-drawdown" &&
+    typeof leaveOneOutDeltaE00 === "number"
+      ? [leaveOneOutDeltaE00]
+      : [],
+  );
   return {
     ...drawnDoubts(fit, white),
     experience: fit.experience,
-    ...(ownMiss === undefined ? {} : { ownMiss }),
+    letDownNoise: median(used.map((step) => letDownNoise(step, white, fit))),
+    ...(misses.length === 0 ? {} : { ownMiss: median(misses) }),
   };
 }
 

@@ -11,6 +11,7 @@
  */
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import { at } from "../../quantities/at.ts";
+import { median } from "../../quantities/median.ts";
 
 /** Readings of the colour and of its white on one grid, as far as they are known. */
 export interface LadderEnds {
@@ -70,8 +71,7 @@ export function apparentRatio(
     const ratio = (k - kw) / (kc - k);
     return ratio > 0 && ratio < Infinity ? [ratio] : [];
   });
-  const middle = ratios.toSorted((one, other) => one - other)[Math.floor(ratios.length / 2)];
-  return middle;
+  return ratios.length === 0 ? undefined : median(ratios);
 }
 
 function ratioKS(reflectance: number): number {

@@ -13,7 +13,6 @@ import { paintMassRatio } from "../../optics/mixtures/paint-parts.ts";
 import type { LadderModel } from "../../optics/tints/ladder.ts";
 import { rememberedOfTwo } from "../../quantities/remembered.ts";
 import { pairNeutral } from "../../optics/mixtures/pair-neutral.ts";
-import { at } from "../../quantities/at.ts";
 import { isKnown, notStated, type RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
@@ -31,6 +30,7 @@ import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { dayLab } from "../notations/reading-figures.ts";
 import type { Fits } from "../tints/strength.ts";
 import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
+import { median } from "../../quantities/median.ts";
 
 /** How everything of a mixture comes about: rests on the components' drawdowns, and never on the mixture's own. */
 const MIXED: Origin = {
@@ -92,7 +92,7 @@ export function mixtureWhite(at: MixedInWhite): WorkedWhite {
             [`colours.${colour.slug}.tints`],
             at.drawn,
           )
-        : notationFigure(middleOf(misses), "1", {
+        : notationFigure(median(misses), "1", {
             ...origin,
             method: "middle one of the misses of its drawdowns",
           }),
@@ -239,9 +239,4 @@ function mixturePair(at: MixedInWhite): MixturePair | undefined {
     }),
     greys: greys.map(({ share, lab: { a, b } }) => ({ share, a, b })),
   };
-}
-
-function middleOf(sorted: readonly number[]): number {
-  const half = sorted.length / 2;
-  return (at(sorted, Math.ceil(half) - 1) + at(sorted, Math.floor(half))) / 2;
 }
