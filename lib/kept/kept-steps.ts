@@ -79,7 +79,8 @@ export function keptSteps(
   const alike = textHash([partText(always)]);
   const known = new Map<string, string>();
   const hashOf = (names: readonly string[], partOf = hashes.of): string => {
-    const list = names.join("\n");
+    // Held by its hash: of a large range the lists themselves would be more than what they tell of.
+    const list = textHash([names.join("\n")]);
     const hash = known.get(list) ?? textHash(names.flatMap((name) => [name, partOf(name)]));
     known.set(list, hash);
     return hash;

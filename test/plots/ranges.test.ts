@@ -286,6 +286,13 @@ describe("hueCircle", () => {
     const [near, far] = swatchCentres(circle({ chroma: 3 }, { chroma: 6 }));
     expect(160 - (far?.y ?? NaN)).toBeCloseTo(2 * (160 - (near?.y ?? NaN)), 2);
   });
+  test("of many colours in one place names the first", () => {
+    const many = Array.from({ length: 70 }, () => ({}));
+    const names = seenTexts(circle(...many)).filter((text) => /^c\d+$/.test(text));
+    expect(names[0]).toBe("c0");
+    expect(names).not.toContain("c69");
+  });
+
   test("a neutral has no place on the circle and stands below, named", () => {
     const svg = circle({ hue: null, chroma: 0, label: "Lamp black" });
     expect(swatchCentres(svg)[0]?.y).toBeGreaterThan(320);

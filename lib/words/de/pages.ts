@@ -320,7 +320,8 @@ export const PAGES: AnyWords<PageWords> = {
     reflectanceTo: (end: string) => `Reflexionsgrad, vergrößert: die Achse endet bei ${end}`,
   },
   evidence: {
-    summary: "Jeder Wert dieses Blatts, woher wir ihn haben und woraus er errechnet ist.",
+    summary:
+      "Jeder Wert dieses Blatts, woher wir ihn haben und woraus er errechnet ist. Die Werte stehen unter den Namen, die die Daten des Blatts und die Aussagen der Antworten verwenden.",
     caption: "Werte, und wie jeder gefunden wurde",
     columns: {
       figure: "Wert",

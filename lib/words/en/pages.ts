@@ -310,7 +310,8 @@ export const PAGES = {
     reflectanceTo: (end: string) => `Reflectance factor, enlarged: the axis ends at ${end}`,
   },
   evidence: {
-    summary: "Every figure of this sheet, how we came by it and what it was worked out from.",
+    summary:
+      "Every figure of this sheet, how we came by it and what it was worked out from. Figures go by the names that the sheet’s data and the claims of answers use.",
     caption: "Figures and how each was found",
     columns: {
       figure: "Figure",

@@ -315,7 +315,8 @@ export const PAGES: AnyWords<PageWords> = {
     reflectanceTo: (end) => `Factor de reflectancia, ampliado: el eje acaba en ${end}`,
   },
   evidence: {
-    summary: "Cada cifra de esta ficha, de dónde sale y a partir de qué se calculó.",
+    summary:
+      "Cada cifra de esta ficha, de dónde sale y a partir de qué se calculó. Las cifras llevan los nombres que usan los datos de la ficha y las afirmaciones de las respuestas.",
     caption: "Las cifras y cómo se halló cada una",
     columns: {
       figure: "Cifra",

@@ -318,7 +318,8 @@ export const PAGES: AnyWords<PageWords> = {
     reflectanceTo: (end) => `Facteur de réflectance, agrandi\u202f: l’axe s’arrête à ${end}`,
   },
   evidence: {
-    summary: "Chaque chiffre de cette fiche, d’où nous le tenons et de quoi il est calculé.",
+    summary:
+      "Chaque chiffre de cette fiche, d’où nous le tenons et de quoi il est calculé. Les chiffres portent les noms qu’emploient les données de la fiche et les affirmations des réponses.",
     caption: "Les chiffres et comment chacun a été trouvé",
     columns: {
       figure: "Chiffre",
