@@ -275,9 +275,10 @@ export const PAGES = {
       name: string,
       value: string,
       count: number,
-      lowest: string,
-      highest: string,
-    ) => `${name}: ${value}. The ${count} other colours lie between ${lowest} and ${highest}.`,
+      [lowest, lower, upper, highest]: readonly [string, string, string, string],
+    ) =>
+      `${name}: ${value}. The ${count} colours with a figure lie between ${lowest} and ${highest}, the middle half of them between ${lower} and ${upper}.`,
+    box: (count: number) => `box: the middle half of ${count} colours`,
   },
   notations: {
     readBy: (geometry: string) => `Read ${GEOMETRY_WORDS[geometry] ?? geometry}.`,

@@ -282,8 +282,9 @@ export const PAGES: AnyWords<PageWords> = {
         : `solo \u0394E00 ${deltaE}; en ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Su aceite junto al resto de la gama",
     dryingTitle: "Su secado junto al resto de la gama",
-    placeDescription: (name, value, count, lowest, highest) =>
-      `${name}: ${value}. Los otros ${count} colores van de ${lowest} a ${highest}.`,
+    placeDescription: (name, value, count, [lowest, lower, upper, highest]) =>
+      `${name}: ${value}. Los ${count} colores con cifra van de ${lowest} a ${highest}, la mitad central de ${lower} a ${upper}.`,
+    box: (count) => `recuadro: la mitad central de ${count} colores`,
   },
   notations: {
     readBy: (geometry) => `Leído en ${wordOf(GEOMETRIES, geometry)}.`,

@@ -284,8 +284,9 @@ export const PAGES: AnyWords<PageWords> = {
         : `seule \u0394E00 ${deltaE}; dans ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Son huile à côté du reste de la gamme",
     dryingTitle: "Son séchage à côté du reste de la gamme",
-    placeDescription: (name, value, count, lowest, highest) =>
-      `${name}\u202f: ${value}. Les ${count} autres couleurs vont de ${lowest} à ${highest}.`,
+    placeDescription: (name, value, count, [lowest, lower, upper, highest]) =>
+      `${name}\u202f: ${value}. Les ${count} couleurs chiffrées vont de ${lowest} à ${highest}, la moitié centrale de ${lower} à ${upper}.`,
+    box: (count) => `rectangle\u202f: la moitié centrale de ${count} couleurs`,
   },
   notations: {
     readBy: (geometry) => `Lu en ${wordOf(GEOMETRIES, geometry)}.`,
