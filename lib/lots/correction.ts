@@ -56,12 +56,16 @@ export interface Correction {
 /** More of another paint than this share [1] makes another colour. Our own limit. */
 export const MOST_SHARE = 0.25;
 /** Another lot is the same colour: the one that is off may go into it. */
-export const MOST_SHARE_OF_LOT = 0.75;
+const MOST_SHARE_OF_LOT = 0.75;
 /** What the scales and the strength of the paint that is added may be off by [1]. Our own estimate. */
 const DOSE_SPREAD = 0.05;
 /** So many whites, extenders, colours or lots are proposed: a choice among kinds. */
 const MOST_OF_A_KIND = 2;
 const COARSE_STEPS = 50;
+/** Of a lot's miss [1]: what halves it at its best dose comes below this at a dose within a factor of two. Our own limit. */
+const WORTH_A_LOOK = 0.85;
+/** The least dose of the mixed paint that is looked at [1]. */
+const LEAST_SHARE = 1e-4;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
@@ -73,14 +77,8 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
  */
 export function correctionWith(lot: OffLot, candidate: Candidate): Correction | undefined {
   const target = targetOf(lot);
-  const miss = (share: number): number => {
-    const { masstoneDeltaE00, letDownDeltaE00 } = predictedAt(lot, candidate.paint, share, target);
-    return Math.hypot(masstoneDeltaE00, letDownDeltaE00);
-  };
-  const most = Math.min(
-    candidate.mostShare ?? 1,
-    candidate.kind === "lot" ? MOST_SHARE_OF_LOT : MOST_SHARE,
-  );
+  const miss = missWith(lot, candidate, target);
+  const most = mostShare(candidate);
   const shares = Array.from({ length: COARSE_STEPS + 1 }, (_, i) => (i / COARSE_STEPS) * most);
   const misses = shares.map(miss);
   const best = misses.indexOf(Math.min(...misses));
@@ -128,6 +126,7 @@ export function corrections(
   const { masstoneDeltaE00, letDownDeltaE00 } = uncorrected(lot);
   const now = Math.hypot(masstoneDeltaE00, letDownDeltaE00);
   return candidates
+    .filter((candidate) => isWorthALook(lot, candidate, now))
     .flatMap((candidate) => correctionWith(lot, candidate) ?? [])
     .map((correction) => ({
       correction,
@@ -144,6 +143,26 @@ export function corrections(
     )
     .slice(0, most)
     .map(({ correction }) => correction);
+}
+
+/** Whether some dose of a candidate, each twice the one before, takes off enough of a lot's miss: of a large range hardly any does. */
+function isWorthALook(lot: OffLot, candidate: Candidate, now: number): boolean {
+  const miss = missWith(lot, candidate, targetOf(lot));
+  for (let share = mostShare(candidate); share > LEAST_SHARE; share /= 2)
+    if (miss(share) < WORTH_A_LOOK * now) return true;
+  return false;
+}
+
+/** Root sum of squares of the two Delta-E00 that a share of a candidate [1] leaves. */
+function missWith(lot: OffLot, { paint }: Candidate, target: Target): (share: number) => number {
+  return (share) => {
+    const { masstoneDeltaE00, letDownDeltaE00 } = predictedAt(lot, paint, share, target);
+    return Math.hypot(masstoneDeltaE00, letDownDeltaE00);
+  };
+}
+
+function mostShare({ kind, mostShare: left = 1 }: Candidate): number {
+  return Math.min(left, kind === "lot" ? MOST_SHARE_OF_LOT : MOST_SHARE);
 }
 
 /** The lot as it is. */

@@ -1,3 +1,5 @@
+import { nameOrder } from "../quantities/name-order.ts";
+import type { Language } from "../records/schema/terms.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { TileView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -39,7 +41,7 @@ export function familyTiles(context: PageContext, place: PagePlace): TileView[] 
   const { words, sheets } = context;
   const text = words.pages.catalogue;
   const ways = new Map(familyLinks(context, place).map(({ family, href }) => [family, href]));
-  const wall = wallOrder(sheets);
+  const wall = wallOrder(sheets, words.language);
   return WALL.map((family) => ({
     family,
     members: wall.filter(({ sheet }) => (sheet.family ?? "other") === family),
@@ -60,14 +62,19 @@ export function familyTiles(context: PageContext, place: PagePlace): TileView[] 
     });
 }
 
-/** By family, and in each from light to dark; what was not read comes last, and after all what is made no more. */
-export function wallOrder(sheets: readonly SheetTexts[]): SheetTexts[] {
+/**
+ * By family, and in each from light to dark by Munsell value as it is printed, so that what nobody
+ * can tell apart stands by name; what was not read comes last, and after all what is made no more.
+ */
+export function wallOrder(sheets: readonly SheetTexts[], language: Language): SheetTexts[] {
+  const inOrder = nameOrder(language);
   return sheets.toSorted(
     (one, other) =>
       Number(one.sheet.discontinued !== undefined) -
         Number(other.sheet.discontinued !== undefined) ||
       WALL.indexOf(one.sheet.family ?? "other") - WALL.indexOf(other.sheet.family ?? "other") ||
-      lightness(other) - lightness(one),
+      lightness(other) - lightness(one) ||
+      inOrder(one.sheet.name, other.sheet.name),
   );
 }
 
@@ -88,7 +95,8 @@ const WALL: readonly (keyof Words["families"])[] = [
   "other",
 ];
 
+/** In tenths. */
 function lightness({ sheet }: SheetTexts): number {
   const value = sheet.notations.masstone?.munsell?.value;
-  return value !== undefined && isKnown(value) ? value.value : -1;
+  return value !== undefined && isKnown(value) ? Math.round(10 * value.value) : -1;
 }

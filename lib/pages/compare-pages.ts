@@ -35,15 +35,17 @@ export function comparePage(context: PageContext, place: PagePlace): CompareView
       ...(context.sheets.length > ON_ONE_PAGE.tiles
         ? { some: text.form.some(ON_ONE_PAGE.tiles, context.sheets.length) }
         : {}),
-      colours: evenly(wallOrder(context.sheets), ON_ONE_PAGE.tiles).map((worded) => {
-        const { name, colours, missing } = colourTile(worded, context, place);
-        return {
-          slug: worded.sheet.slug,
-          name,
-          colours,
-          ...(missing === undefined ? {} : { missing }),
-        };
-      }),
+      colours: evenly(wallOrder(context.sheets, context.words.language), ON_ONE_PAGE.tiles).map(
+        (worded) => {
+          const { name, colours, missing } = colourTile(worded, context, place);
+          return {
+            slug: worded.sheet.slug,
+            name,
+            colours,
+            ...(missing === undefined ? {} : { missing }),
+          };
+        },
+      ),
     },
     sections:
       pairs.length === 0
@@ -55,7 +57,7 @@ export function comparePage(context: PageContext, place: PagePlace): CompareView
 }
 
 /** A chosen pair as a way to its page, with its colours abutting. */
-export function pairEntry(pair: ChosenPair, context: PageContext, { root }: PagePlace): EntryView {
+function pairEntry(pair: ChosenPair, context: PageContext, { root }: PagePlace): EntryView {
   return {
     heading: pairHeading(pair, context),
     href: root + pairAddress(pair),

@@ -28,7 +28,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
     wall: text.wall,
     isByFamily: !isOneWall,
     tiles: isOneWall
-      ? wallOrder(sheets).map((worded) => colourTile(worded, context, place))
+      ? wallOrder(sheets, words.language).map((worded) => colourTile(worded, context, place))
       : familyTiles(context, place),
     about: about === undefined ? [] : [about],
     ...(answers.length === 0

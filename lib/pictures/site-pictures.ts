@@ -55,7 +55,7 @@ export function sitePictures(
 }
 
 /** Every colour that a picture can show, as its page shows it. */
-export function shownPaints(
+function shownPaints(
   pages: Pages,
   { sheets, steps }: Pick<PageContext, "sheets" | "steps">,
 ): ReadonlyMap<string, ShownPaint> {
@@ -130,7 +130,9 @@ function rangePicture(context: PageContext): SitePicture[] {
   const { words, sheets, records, steps } = context;
   const step = { modules: ["lib/pictures/site-pictures.ts"], name: "picture of the range" };
   const colours = madeStep(steps, step, () =>
-    wallOrder(sheets).flatMap(({ sheet }) => comparablePaint(sheet.notations.masstone) ?? []),
+    wallOrder(sheets, words.language).flatMap(
+      ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
+    ),
   );
   const lead = words.pages.home.promise(sheets.length, sheets.length - colours.length);
   const said = { name: records.workshop.name, lead };

@@ -33,13 +33,18 @@ export interface NextStep {
   readonly claims: number;
   /** Colours whose sheets change, by slug. */
   readonly colours: readonly string[];
-  /** Colours that it was tried on, and all that it concerns. */
-  readonly triedOn: number;
+  /** Colours whose lines are counted, and all that it concerns. */
+  readonly countedOn: number;
   readonly concerns: number;
+  /** Whether it was tried itself; else it gains what steps gain that want the same of their colours. */
+  readonly isTried: boolean;
 }
 
 /** What concerns more colours is tried on so many, taken evenly out of them: the sheets of one pigment gain much alike. Our own choice. */
-export const TRIED_ON_MOST = 40;
+const TRIED_ON_MOST = 40;
+
+/** Of steps that want the same of their colours so many are tried; where these gain the same lines, the others are taken to. Our own choice. */
+export const TRIED_ALIKE = 3;
 
 /** So many lines that are new count as one that is cleared: a ladder has dozens. Our own choice. */
 const ADDED_TO_ONE = 10;
@@ -47,7 +52,8 @@ const ADDED_TO_ONE = 10;
 /**
  * What to measure, weigh, ask or expose next: the steps that clear and firm up most lines for
  * the work they take, the best first. Each is tried: a plausible value goes into the records,
- * the sheets that rest on it are worked out again, and what has changed is counted.
+ * the sheets that rest on it are worked out again, and what has changed is counted. Of many that
+ * are alike a few are tried.
  *
  * @param sheets of the records as they are.
  * @param most steps that are tried, those first that concern most open lines; and sheets that are worked out for it in all.
@@ -62,15 +68,28 @@ export function nextSteps(
 ): NextStep[] {
   const bySlug = new Map(sheets.map((sheet) => [sheet.slug, sheet]));
   const claimed = claimedPaths(answers);
-  const tried: NextStep[] = [];
-  let worked = 0;
-  for (const measurement of promising(possibleMeasurements(records), records, bySlug, most.steps)) {
-    if (worked >= most.sheets) break;
-    const step = triedStep(measurement, records, known, bySlug, claimed);
-    worked += step.triedOn;
-    tried.push(step);
-  }
-  return tried
+  let [steps, worked] = [0, 0];
+  const tried = (measurement: Measurement): TriedStep[] => {
+    if (steps >= most.steps || worked >= most.sheets) return [];
+    const step = triedStep(measurement, records, known, bySlug);
+    steps++;
+    worked += step.gained.length;
+    return [step];
+  };
+  return promising(records, bySlug)
+    .flatMap((alike): NextStep[] => {
+      const few = evenly(alike, TRIED_ALIKE);
+      const others = alike.filter((measurement) => !few.includes(measurement));
+      const first = few.flatMap(tried);
+      const [one] = first;
+      if (one === undefined) return [];
+      return [
+        ...first.map((step) => counted(step, claimed)),
+        ...(first.length === few.length && first.every((step) => gainsAlike(step, one))
+          ? others.map((measurement) => takenFrom(one, measurement, claimed))
+          : others.flatMap(tried).map((step) => counted(step, claimed))),
+      ];
+    })
     .filter(({ cleared, firmer, added }) => cleared + firmer + added > 0)
     .sort((one, other) => worth(other) - worth(one) || order(one, other));
 }
@@ -87,11 +106,11 @@ export function worth({
   added,
   claims,
   hours,
-  triedOn,
+  countedOn,
   concerns,
 }: NextStep): number {
   const gained = cleared + firmer + claims + added / ADDED_TO_ONE;
-  return triedOn === 0 ? 0 : (gained * (concerns / triedOn)) / hours;
+  return countedOn === 0 ? 0 : (gained * (concerns / countedOn)) / hours;
 }
 
 function order({ measurement: one }: NextStep, { measurement: other }: NextStep): number {
@@ -121,45 +140,79 @@ function claimedPaths(answers: readonly HeldAnswer[]): ReadonlyMap<string, numbe
   return counts;
 }
 
+type Gain = "cleared" | "firmer" | "added";
+
+/** A measurement as it was tried: of each colour that it was tried on, the lines of its sheet that gain. */
+interface TriedStep {
+  readonly measurement: Measurement;
+  readonly gained: readonly GainedLines[];
+  readonly concerns: number;
+}
+
+interface GainedLines {
+  readonly slug: string;
+  readonly lines: readonly { readonly path: string; readonly gain: Gain }[];
+}
+
 function triedStep(
   measurement: Measurement,
   records: Records,
   known: KnownFits,
   sheets: ReadonlyMap<string, Sheet>,
-  claimed: ReadonlyMap<string, number>,
-): NextStep {
-  let [cleared, firmer, added, claims] = [0, 0, 0, 0];
-  const colours: string[] = [];
+): TriedStep {
   const all = concerned(measurement, records);
   const tried = measurement.tried();
-  const some = evenly(all, TRIED_ON_MOST);
-  for (const slug of some) {
+  const gained = evenly(all, TRIED_ON_MOST).map((slug): GainedLines => {
     const { before, after } = beforeAndAfter(measurement, tried, slug, records, known, sheets);
-    if (before === undefined || after === undefined) continue;
-    let changed = 0;
-    const [was, is] = [linesOf(before), linesOf(after)];
-    for (const [path, line] of is) {
-      const gained = gain(was.get(path), line);
-      if (gained === undefined) continue;
-      changed++;
-      if (gained === "cleared") cleared++;
-      else if (gained === "firmer") firmer++;
-      else added++;
-      claims += claimed.get(`${slug}.${path}`) ?? 0;
-    }
-    if (changed > 0) colours.push(slug);
-  }
+    if (before === undefined || after === undefined) return { slug, lines: [] };
+    const was = linesOf(before);
+    return {
+      slug,
+      lines: [...linesOf(after)].flatMap(([path, line]) => {
+        const found = gain(was.get(path), line);
+        return found === undefined ? [] : [{ path, gain: found }];
+      }),
+    };
+  });
+  return { measurement, gained, concerns: all.length };
+}
+
+function gainsAlike({ gained: one }: TriedStep, { gained: other }: TriedStep): boolean {
+  const lines = (gained: TriedStep["gained"]): string =>
+    JSON.stringify(gained.map((each) => each.lines));
+  return lines(one) === lines(other);
+}
+
+function counted(
+  { measurement, gained, concerns }: TriedStep,
+  claimed: ReadonlyMap<string, number>,
+): NextStep {
+  const count = (wanted: Gain): number =>
+    gained.reduce((sum, { lines }) => sum + lines.filter(({ gain }) => gain === wanted).length, 0);
   return {
     measurement,
     hours: workHours(measurement),
-    cleared,
-    firmer,
-    added,
-    claims,
-    colours,
-    triedOn: some.length,
-    concerns: all.length,
+    cleared: count("cleared"),
+    firmer: count("firmer"),
+    added: count("added"),
+    claims: gained
+      .flatMap(({ slug, lines }) => lines.map(({ path }) => claimed.get(`${slug}.${path}`) ?? 0))
+      .reduce((sum, claims) => sum + claims, 0),
+    colours: gained.flatMap(({ slug, lines }) => (lines.length === 0 ? [] : [slug])),
+    countedOn: gained.length,
+    concerns,
+    isTried: true,
   };
+}
+
+/** What the same measurement of another colour gains that wants the same. */
+function takenFrom(
+  { gained, ...step }: TriedStep,
+  measurement: Measurement,
+  claimed: ReadonlyMap<string, number>,
+): NextStep {
+  const own = gained.map(({ lines }) => ({ slug: measurement.slug, lines }));
+  return { ...counted({ ...step, measurement, gained: own }, claimed), isTried: false };
 }
 
 /** So many at most, from the first to the last. */
@@ -171,7 +224,7 @@ function evenly<T>(all: readonly T[], most: number): readonly T[] {
       );
 }
 
-function gain(was: Line | undefined, is: Line): "cleared" | "firmer" | "added" | undefined {
+function gain(was: Line | undefined, is: Line): Gain | undefined {
   if (is === "not stated") return undefined;
   if (was === undefined) return "added";
   if (was === "not stated") return "cleared";
@@ -212,7 +265,15 @@ function companions(slug: string, records: Records, tried: Records): Records {
     ),
     ...(reference === undefined ? [] : [reference]),
   ]);
-  return { ...records, colours: new Map([...records.colours].filter(([one]) => kept.has(one))) };
+  const few = [...kept].flatMap((one) => records.colours.get(one) ?? []);
+  return {
+    ...records,
+    colours: new Map(
+      few
+        .sort((one, other) => slugOrder(one.slug, other.slug))
+        .map((colour) => [colour.slug, colour]),
+    ),
+  };
 }
 
 function referenceWhites(reference: string | undefined, records: Records): string[] {
@@ -248,31 +309,42 @@ const coloursMadeWith = remembered(({ colours, workshop }: Records) => {
   return made;
 });
 
-/** Trying takes time: those first that most open lines ask for or rest on, for the work they take. */
+/**
+ * Trying takes time: those first that most open lines ask for or rest on, for the work they take.
+ * What is measured of a colour stands together with the same of others whose same lines want it.
+ */
 function promising(
-  measurements: readonly Measurement[],
   records: Records,
   sheets: ReadonlyMap<string, Sheet>,
-  most: number,
-): Measurement[] {
+): (readonly Measurement[])[] {
   const open = new Map([...sheets].map(([slug, sheet]) => [slug, openLines(sheet)]));
-  const promise = (measurement: Measurement): number =>
-    concerned(measurement, records)
-      .flatMap((slug) => open.get(slug) ?? [])
+  const groups = new Map<string, { readonly promised: number; readonly alike: Measurement[] }>();
+  for (const measurement of possibleMeasurements(records)) {
+    const { kind, slug, key } = measurement;
+    const lines = concerned(measurement, records)
+      .flatMap((colour) => open.get(colour) ?? [])
       .filter(
         ({ wanting, restsOn }) =>
           wanting.some((path) => isAskedFor(measurement, path)) ||
           restsOn.some((path) => isGivenBy(measurement, path)),
-      ).length / workHours(measurement);
-  return measurements
-    .map((measurement) => ({ measurement, promised: promise(measurement) }))
+      );
+    const of = kind === "colour" ? lines.map(({ path }) => path) : [slug];
+    const id = [kind, key, ...of].join(" ");
+    const group = groups.get(id) ?? {
+      promised: lines.length / workHours(measurement),
+      alike: [],
+    };
+    group.alike.push(measurement);
+    groups.set(id, group);
+  }
+  return [...groups.values()]
     .sort((one, other) => other.promised - one.promised)
-    .slice(0, most)
-    .map(({ measurement }) => measurement);
+    .map(({ alike }) => alike);
 }
 
 /** A line that is not firm: what it asks for, and the figures without firm ground that it rests on, itself among them. */
 interface OpenLine {
+  readonly path: string;
   readonly wanting: readonly string[];
   readonly restsOn: readonly string[];
 }
@@ -287,9 +359,9 @@ function openLines(sheet: Sheet): OpenLine[] {
     return found;
   };
   return entries
-    .map(({ figure }) => figure)
-    .filter((figure) => lineOf(figure) !== "firm")
-    .map((figure) => ({
+    .filter(({ figure }) => lineOf(figure) !== "firm")
+    .map(({ path, figure }) => ({
+      path,
       wanting: isKnown(figure) ? [] : figure.wanting,
       restsOn: [...grounds(figure, new Set())].flatMap((ground) => paths.get(ground) ?? []),
     }));

@@ -10,6 +10,8 @@ export interface StepGroup {
   readonly step: NextStep;
   /** Colours whose sheets change, of all of them. */
   readonly colours: readonly string[];
+  /** Colours that the gain was counted on, and all that it concerns: of a group of colours those tried, and the group. */
+  readonly counted: { readonly on: number; readonly of: number };
 }
 
 /** Steps that differ in nothing but the record, in one group each, in the order of the best. */
@@ -25,6 +27,13 @@ export function stepGroups(steps: readonly NextStep[]): StepGroup[] {
       slugs: [...(group?.slugs ?? []), slug],
       step: group?.step ?? step,
       colours: [...new Set([...(group?.colours ?? []), ...step.colours])],
+      counted:
+        kind === "colour"
+          ? {
+              on: (group?.counted.on ?? 0) + (step.isTried ? step.countedOn : 0),
+              of: (group?.counted.of ?? 0) + step.concerns,
+            }
+          : (group?.counted ?? { on: step.countedOn, of: step.concerns }),
     });
   }
   return [...groups.values()];

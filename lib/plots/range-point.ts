@@ -38,8 +38,11 @@ export function drawnRangePoints(
   const ordered = points.toSorted(
     (one, other) => Number(one.isOwn === true) - Number(other.isOwn === true),
   );
-  const byImportance = ordered.toReversed();
   const areAllNamed = points.length <= ALL_NAMED_MOST;
+  // Of many in one place the first of the range is named.
+  const byImportance = areAllNamed
+    ? ordered.toReversed()
+    : points.toSorted((one, other) => Number(other.isOwn === true) - Number(one.isOwn === true));
   const wishes = byImportance.map(({ label, at, isOwn = false }): LabelWish => ({
     text: label,
     mayDrop: !areAllNamed && !isOwn,

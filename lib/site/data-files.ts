@@ -1,13 +1,14 @@
 import { contentHash } from "../kept/content-hash.ts";
 import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
-import { readWhenAsked } from "../kept/reads.ts";
+import { readAgain, readBy, type Read } from "../kept/reads.ts";
 import { certain } from "../quantities/at.ts";
 import { isAsset } from "./site-assets.ts";
 import type { DataFile } from "./site.ts";
 
 /**
  * Some files of data with the hash of each, whose texts are made when they are asked for: one that
- * the earlier output has need not be made.
+ * the earlier output has need not be made. Texts once made are let go for the next step's: those of
+ * a large range would take more memory than its sheets.
  * @param of what the files are of.
  */
 export function dataFilesOf(
@@ -16,7 +17,10 @@ export function dataFilesOf(
   made: () => readonly DataFile[],
 ): readonly DataFile[] {
   if (steps === undefined) return made();
-  const all = readWhenAsked(made);
+  const all = (): readonly DataFile[] => {
+    if (latest?.made !== made) latest = { made, read: readBy(made) };
+    return readAgain(latest.read);
+  };
   const step = { modules: ["lib/site/site-of-records.ts"], name: `files of ${of}` };
   const listed = madeStep(steps, step, () =>
     all().map(({ path, text }) => ({
@@ -34,3 +38,8 @@ export function dataFilesOf(
     },
   }));
 }
+
+/** Files of the step that was asked for last: all of a step are written one after another. */
+let latest:
+  | { readonly made: () => readonly DataFile[]; readonly read: Read<readonly DataFile[]> }
+  | undefined;

@@ -21,7 +21,7 @@ export interface NextLine {
 /** Steps worded, those that gain alike in one line. */
 export function nextLines(steps: readonly NextStep[], records: Records, words: Words): NextLine[] {
   const text = words.pages.nextSteps;
-  return stepGroups(steps).map(({ kind, key, slugs, step }): NextLine => {
+  return stepGroups(steps).map(({ kind, key, slugs, step, counted: { on, of } }): NextLine => {
     const [first = ""] = slugs;
     return {
       what: text.of(
@@ -30,7 +30,7 @@ export function nextLines(steps: readonly NextStep[], records: Records, words: W
       ),
       gain:
         text.gain(step.cleared, step.firmer, step.added, step.claims) +
-        (step.triedOn < step.concerns ? `, ${text.triedOn(step.triedOn, step.concerns)}` : ""),
+        (on < of ? `, ${text.triedOn(on, of)}` : ""),
       hours: text.hours(step.hours),
       file: text.file(kind, first),
       record: recordLine({ kind, key }),

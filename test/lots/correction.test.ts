@@ -1,6 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
-import { correctionWith, corrections, MOST_SHARE, type OffLot } from "../../lib/lots/correction.ts";
+import {
+  correctionWith,
+  corrections,
+  MOST_SHARE,
+  uncorrected,
+  type OffLot,
+} from "../../lib/lots/correction.ts";
 import { labOfAbsorption } from "../../lib/lots/let-down-absorption.ts";
 import {
   letDownAbsorption,
@@ -174,4 +180,46 @@ describe("a correction", () => {
     const chalks = ["a", "b", "c"].map((slug) => ({ ...candidates[1], slug }));
     expect(corrections(strong, chalks, 3)).toHaveLength(2);
   });
+});
+
+test("what is passed over without a close look is nothing that would halve what is off", () => {
+  let state = 20261129;
+  const next = (): number => (state = (state * 16807) % 2147483647) / 2147483647;
+  const paint = (): PaintCoefficients => {
+    const [strength, edge, width, scatter] = [
+      10 ** (3 * next() - 2),
+      420 + 240 * next(),
+      10 + 40 * next(),
+      10 ** (2 * next() - 2),
+    ];
+    return {
+      K: over((nm) => strength / (1 + Math.exp((nm - edge) / width)) + 0.002),
+      S: over(() => scatter),
+    };
+  };
+  let halved = 0;
+  for (let i = 0; i < 12; i++) {
+    const candidates = Array.from({ length: 10 }, (_, nth) => ({
+      slug: `paint-${nth}`,
+      name: `Paint ${nth}`,
+      kind: (["white", "extender", "colour", "lot"] as const)[nth % 4] ?? "colour",
+      paint: paint(),
+    }));
+    const [left] = candidates;
+    const lot = lotOf(mixedPaint(RED, left?.paint ?? OCHRE, -0.1 * next()));
+    const { masstoneDeltaE00: alone, letDownDeltaE00: inWhite } = uncorrected(lot);
+    const all = candidates
+      .map((candidate) => correctionWith(lot, candidate)?.predicted)
+      .filter((found) => found !== undefined)
+      .map(({ masstoneDeltaE00, letDownDeltaE00 }) => Math.hypot(masstoneDeltaE00, letDownDeltaE00))
+      .filter((miss) => miss <= Math.hypot(alone, inWhite) / 2);
+    halved += all.length;
+    const least = corrections(lot, candidates, 1).map(({ predicted }) =>
+      Math.hypot(predicted.masstoneDeltaE00, predicted.letDownDeltaE00),
+    );
+    expect(least).toEqual(all.length === 0 ? [] : [Math.min(...all)]);
+    const each = candidates.filter((one) => corrections(lot, [one], 1).length > 0);
+    expect(each).toHaveLength(all.length);
+  }
+  expect(halved).toBeGreaterThan(12);
 });

@@ -12,12 +12,14 @@ import {
   ORDERS,
   orderPaths,
 } from "../../lib/pages/catalogue-pages.ts";
+import { wallOrder } from "../../lib/pages/colour-tile.ts";
 import { comparePage } from "../../lib/pages/compare-pages.ts";
 import { homePage } from "../../lib/pages/home-page.ts";
 import { pagePlace, type PageContext } from "../../lib/pages/page-context.ts";
 import { ON_ONE_PAGE } from "../../lib/pages/range-parts.ts";
 import { sheetPage } from "../../lib/pages/sheet-page.ts";
 import { whitesPage, whitesPaths } from "../../lib/pages/whites-page.ts";
+import { isKnown } from "../../lib/quantities/figure.ts";
 import { rangeParts } from "../../lib/site/range-papers.ts";
 import { worked } from "../support/demonstration.ts";
 
@@ -164,4 +166,18 @@ test("a catalogue has the second of a name before the tenth", () => {
     members.map(({ sheet }) => sheet.name).filter((name) => /^Bone Black \d+$/.test(name)),
   );
   expect(names).toEqual(Array.from({ length: 16 }, (_, i) => `Bone Black ${i}`));
+});
+
+test("on the wall colours of one printed value stand by name, so that hundredths of a step scatter no row", () => {
+  const groups = new Map<string, string[]>();
+  for (const { sheet } of wallOrder(TWICE.sheets, "en")) {
+    const value = sheet.notations.masstone?.munsell?.value;
+    const tenths =
+      value !== undefined && isKnown(value) ? Math.round(10 * value.value) : "not read";
+    const group = `${sheet.family} ${sheet.discontinued} ${tenths}`;
+    groups.set(group, [...(groups.get(group) ?? []), sheet.name]);
+  }
+  expect(groups.size).toBeLessThan(TWICE.sheets.length / 8);
+  for (const names of groups.values())
+    expect(names).toEqual(names.toSorted(new Intl.Collator("en", { numeric: true }).compare));
 });

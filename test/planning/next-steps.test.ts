@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { coloursOfFewLots, dueLots, duePapers, dueTrials } from "../../lib/planning/due.ts";
 import { possibleMeasurements, recordLine, workHours } from "../../lib/planning/measurement.ts";
-import { nextSteps, worth, type NextStep } from "../../lib/planning/next-steps.ts";
+import { nextSteps, TRIED_ALIKE, worth, type NextStep } from "../../lib/planning/next-steps.ts";
 import { stepGroups } from "../../lib/planning/step-groups.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
@@ -112,6 +112,58 @@ describe("what a step is said to clear goes when its record is really written", 
     const gone = [...open].filter((path) => now.has(path));
     expect(step?.cleared, "cleared").toBe(gone.length);
     expect((step?.cleared ?? 0) + (step?.firmer ?? 0) + (step?.added ?? 0)).toBeGreaterThan(0);
+  });
+});
+
+describe("of colours that want the same a few are tried", () => {
+  const greys = Object.fromEntries(
+    [1, 2, 3, 4, 5, 6, 7, 8].map((nth) => [
+      `colours/grey-${nth}.md`,
+      GREY.replace("Grey", `Grey ${nth}`),
+    ]),
+  );
+  const many = { ...FILES, ...greys };
+  const manyRecords = recordsOf(many);
+  const before = workedOf(many);
+  const found = nextSteps(
+    manyRecords,
+    before.context.sheets.map(({ sheet }) => sheet),
+    [],
+    { steps: Infinity, sheets: Infinity },
+  );
+  const parts = found.filter(({ measurement: { key } }) => key === "parts");
+
+  test("and all are told of, with what was tried", () => {
+    expect(parts).toHaveLength(9);
+    expect(parts.filter(({ isTried }) => isTried)).toHaveLength(TRIED_ALIKE);
+    const group = stepGroups(found).find(({ key }) => key === "parts");
+    expect(group?.slugs).toHaveLength(9);
+    expect(group?.counted).toEqual({ on: TRIED_ALIKE, of: 9 });
+  });
+
+  test("what is taken of one that was not tried goes when its record is really written", () => {
+    const taken = parts.find(({ isTried }) => !isTried);
+    const slug = taken?.measurement.slug ?? "";
+    const record = `colours/${slug}.md`;
+    const written = (many as RecordTexts)[record]
+      ?.replace("lamp-black }", "lamp-black, parts: 1 }")
+      .replace("chalk }", "chalk, parts: 1 }");
+    const after = stated(workedOf({ ...many, [record]: written ?? "" }));
+    const gone = [...notStated(before)].filter((path) => after.has(path));
+    expect(taken?.colours).toEqual([slug]);
+    expect(taken?.cleared).toBe(gone.filter((path) => path.startsWith(`${slug}.`)).length);
+    expect(taken?.cleared).toBeGreaterThan(0);
+  });
+
+  test("a limit of steps is one of those that are tried", () => {
+    const few = nextSteps(
+      manyRecords,
+      before.context.sheets.map(({ sheet }) => sheet),
+      [],
+      { steps: 20, sheets: Infinity },
+    );
+    expect(few.filter(({ isTried }) => isTried).length).toBeLessThanOrEqual(20);
+    expect(few.length).toBeGreaterThan(20);
   });
 });
 

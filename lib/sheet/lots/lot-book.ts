@@ -90,7 +90,7 @@ export function lotsOf(colour: string, { lots }: Records): Lot[] {
 }
 
 /** What its lots may differ by: the colour's own word, else the workshop's, else what is customary. */
-export function tolerancesOf({ record }: Colour, { workshop }: Records): Tolerances {
+function tolerancesOf({ record }: Colour, { workshop }: Records): Tolerances {
   const stated = Object.fromEntries(
     Object.entries({ ...workshop.tolerances, ...record.tolerances }).filter(
       ([, value]) => value !== undefined,
