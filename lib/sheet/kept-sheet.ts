@@ -105,9 +105,11 @@ function figureHash(figure: Figure): string {
   const known = FIGURES.get(figure);
   if (known !== undefined) return known;
   const inputs = inputsOf(figure).map((input) =>
-    isFigure(input) ? `figure ${figureHash(input)}` : JSON.stringify(input),
+    isFigure(input)
+      ? `figure ${figureHash(input)}`
+      : `${input.kind}\0${input.slug}\0${input.field ?? ""}`,
   );
-  const hash = textHash([plainText(figure), partText(placeOf(figure)), ...inputs]);
+  const hash = textHash([partText(figure), partText(placeOf(figure)), ...inputs]);
   FIGURES.set(figure, hash);
   return hash;
 }
