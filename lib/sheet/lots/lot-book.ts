@@ -102,7 +102,7 @@ const lotsByColour = remembered((lots: Records["lots"]): ReadonlyMap<string, rea
 });
 
 /** What its lots may differ by: the colour's own word, else the workshop's, else what is customary. */
-export function tolerancesOf({ record }: Colour, { workshop }: Records): Tolerances {
+function tolerancesOf({ record }: Colour, { workshop }: Records): Tolerances {
   const stated = Object.fromEntries(
     Object.entries({ ...workshop.tolerances, ...record.tolerances }).filter(
       ([, value]) => value !== undefined,
