@@ -1,9 +1,12 @@
 import { MATCHES_TO, metamerism, type Metamerism } from "../colorimetry/metamerism.ts";
 import type { JudgingObserver } from "../colorimetry/viewing.ts";
-import { remembered } from "../quantities/remembered.ts";
+import { isKnown } from "../quantities/figure.ts";
+import type { Quantity } from "../quantities/interval.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { comparedMasstone, showsItsGround, type GlossInReading } from "./compared-masstone.ts";
+import { oilBeside, type OilBeside } from "./oil-order.ts";
+import { spreadOf, type Spread } from "./spread.ts";
 import { nearestColours, type LabEntry, type Neighbour } from "./lab-index.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 
@@ -13,7 +16,21 @@ export interface Collection {
   readonly inTwoLights: ReadonlyMap<string, readonly TwoLights[]>;
   /** By slug: the masstones near it in daylight (D65/10) and in one geometry, nearest first. */
   readonly nearest: ReadonlyMap<string, readonly Neighbour[]>;
+  /** By the slug of a white: what was let down in it, in the order of the range. */
+  readonly letDownIn: ReadonlyMap<string, readonly string[]>;
+  /** By the slug of a pigment: what is made with it. */
+  readonly ofPigment: ReadonlyMap<string, readonly string[]>;
+  /** By slug: its oil beside that of the others. */
+  readonly oil: ReadonlyMap<string, OilBeside>;
+  /** By the path of a figure: undefined where no colour states it. */
+  readonly spreads: Readonly<Record<keyof typeof SPREAD_OF, Spread | undefined>>;
 }
+
+/** Figures of which a page shows where its colour stands among the others. */
+const SPREAD_OF = {
+  "oil.oilIndexGPer100g": ({ oil }: Sheet) => oil.oilIndexGPer100g,
+  "drying.touchDryDays": ({ drying }: Sheet) => drying.touchDryDays,
+};
 
 export interface TwoLights extends Metamerism {
   readonly slug: string;
@@ -39,8 +56,22 @@ export function collectionOf(
         : [[slug, masstone.glossExcludedCurve ?? masstone.curve] as const],
     ),
   );
+  const spread = (path: keyof typeof SPREAD_OF): Spread | undefined =>
+    spreadOf(
+      sheets.flatMap((sheet): Quantity[] => {
+        const figure = SPREAD_OF[path](sheet);
+        return isKnown(figure) ? [figure.value] : [];
+      }),
+    );
   return {
     nearest,
+    letDownIn: slugsBy(sheets, ({ tints }) => tints.map(({ white }) => white.slug)),
+    ofPigment: slugsBy(sheets, ({ pigments }) => pigments.map(({ slug }) => slug)),
+    oil: oilBeside(sheets),
+    spreads: {
+      "oil.oilIndexGPer100g": spread("oil.oilIndexGPer100g"),
+      "drying.touchDryDays": spread("drying.touchDryDays"),
+    },
     inTwoLights: new Map(
       sheets.map(({ slug }) => [slug, twoLights(slug, nearest.get(slug) ?? [], curves, observer)]),
     ),
@@ -91,20 +122,23 @@ export function sameColourOtherPigment(
 }
 
 /** Colours that share a pigment: the same pigment in another colour. */
-export function samePigmentOtherColour(sheet: Sheet, sheets: ReadonlyMap<string, Sheet>): string[] {
-  const of = coloursByPigment(sheets);
-  const slugs = new Set(sheet.pigments.flatMap(({ slug }) => of.get(slug) ?? []));
+export function samePigmentOtherColour(sheet: Sheet, { ofPigment }: Collection): string[] {
+  const slugs = new Set(sheet.pigments.flatMap(({ slug }) => ofPigment.get(slug) ?? []));
   slugs.delete(sheet.slug);
   return sheet.pigments.length > 1 ? [...slugs].sort(slugOrder) : [...slugs];
 }
 
-const coloursByPigment = remembered((sheets: ReadonlyMap<string, Sheet>) => {
+/** Sheets by what each of them has to do with. */
+function slugsBy(
+  sheets: readonly Sheet[],
+  keysOf: (sheet: Sheet) => readonly string[],
+): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, string[]>();
-  for (const { slug, pigments } of sheets.values())
-    for (const pigment of new Set(pigments.map((one) => one.slug))) {
-      const colours = found.get(pigment) ?? [];
-      colours.push(slug);
-      found.set(pigment, colours);
+  for (const sheet of sheets)
+    for (const key of new Set(keysOf(sheet))) {
+      const slugs = found.get(key) ?? [];
+      slugs.push(sheet.slug);
+      found.set(key, slugs);
     }
   return found;
-});
+}

@@ -23,21 +23,37 @@ export const oilOrder = remembered((sheets: readonly Sheet[]): OilOrder => ({
   byVolume: ordered(sheets, ({ oil }) => oil.oilGPer100cm3),
 }));
 
-/** Where a colour stands in each order, from 1. */
-export interface OilPlaces {
-  readonly mass?: number;
-  readonly volume?: number;
+/** A colour's oil beside that of the others. */
+export interface OilBeside {
+  /** Where it stands, from 1, among so many, where each that stands in one order stands in both. */
+  readonly places?: { readonly mass: number; readonly volume: number; readonly of: number };
+  /** What differs from it by mass alone. */
+  readonly byMassAlone?: OilRatioStatement;
 }
 
-export const oilPlaces = remembered((sheets: readonly Sheet[]): ReadonlyMap<string, OilPlaces> => {
+/** Of every colour by its slug. */
+export function oilBeside(sheets: readonly Sheet[]): ReadonlyMap<string, OilBeside> {
   const { byMass, byVolume } = oilOrder(sheets);
-  const places = new Map<string, OilPlaces>(
-    byMass.map(({ slug }, i) => [slug, { mass: i + 1 }] as const),
+  const [masses, volumes] = [byMass, byVolume].map(
+    (order) => new Map(order.map(({ slug }, i) => [slug, i + 1] as const)),
   );
-  for (const [i, { slug }] of byVolume.entries())
-    places.set(slug, { ...places.get(slug), volume: i + 1 });
-  return places;
-});
+  const areRanked = byMass.length >= 2 && byMass.length === byVolume.length;
+  return new Map(
+    sheets.map((sheet): [string, OilBeside] => {
+      const [mass, volume] = [masses?.get(sheet.slug), volumes?.get(sheet.slug)];
+      const byMassAlone = oilByMassAlone(sheet, sheets);
+      return [
+        sheet.slug,
+        {
+          ...(areRanked && mass !== undefined && volume !== undefined
+            ? { places: { mass, volume, of: byMass.length } }
+            : {}),
+          ...(byMassAlone === undefined ? {} : { byMassAlone }),
+        },
+      ];
+    }),
+  );
+}
 
 /** An estimate stands at the middle of its ratio, since oil figures differ by ratios; equals go by slug. */
 function ordered(sheets: readonly Sheet[], figureOf: (sheet: Sheet) => Figure<Quantity>): Sheet[] {

@@ -9,8 +9,8 @@ import { tristimulus } from "./tristimulus.ts";
 import type { JudgingObserver, Lab, SummedViewing } from "./viewing.ts";
 
 /** From here on [Delta-E00] a colour shifts slightly, then clearly, in lamplight. Our own bands: no standard draws any. */
-export const SHIFTS_SLIGHTLY_FROM = 2;
-export const SHIFTS_CLEARLY_FROM = 4;
+const SHIFTS_SLIGHTLY_FROM = 2;
+const SHIFTS_CLEARLY_FROM = 4;
 
 /** A change of lightness or chroma smaller than this [1] is not spoken of. */
 const SPOKEN_OF_FROM = 1;

@@ -9,7 +9,7 @@ import type { JudgingObserver, Xyz } from "./viewing.ts";
 
 /** Up to here [Delta-E00] two colours pass for the same in daylight; from here on they part in lamplight. */
 export const MATCHES_TO = 2;
-export const PARTS_FROM = 2;
+const PARTS_FROM = 2;
 
 /** Delta-E00 in daylight, the lamp that parts the two most, and how far it does [Delta-E00]. */
 export interface PairInLights {

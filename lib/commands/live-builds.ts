@@ -7,6 +7,7 @@ import { folderState } from "../site/folder-state.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { PACKAGE_ROOT } from "../site/package-root.ts";
 import { siteThread, type SiteThread } from "../site/site-thread.ts";
+import type { OutputPages, PagesMade } from "../site/site-task.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { counted, printDiagnostics, seconds } from "./told.ts";
 
@@ -21,18 +22,30 @@ export interface BuildFault {
   readonly fault: string;
 }
 
+/** Who serves pages while a build makes newer ones. */
+export interface BuildsServed {
+  readonly wanted: () => OutputPages;
+  /** Folders of pages whose record was deleted: `colours/bone-black/`. */
+  readonly gone: (folders: readonly string[]) => void;
+  readonly made: (dirs: BuiltPages, pages: PagesMade) => void;
+}
+
 /** Builds of a content folder as it is edited, each in a folder of its own. */
 export interface LiveBuilds {
   /** Build once: the folders of its pages; where a fault left no new ones, what was told of it. */
-  readonly next: () => Promise<BuiltPages | BuildFault>;
+  readonly next: (served?: BuildsServed) => Promise<BuiltPages | BuildFault>;
   /** Settles when something has been edited since the last build began. */
   readonly changed: () => Promise<void>;
   readonly end: () => Promise<void>;
 }
 
-/** How often the folders are looked at, and looked at again while files are being written [ms]. */
-const LOOK_EVERY_MS = 250;
-const SETTLES_IN_MS = 80;
+/** How often the content folder is looked at, and looked at again while files are being written [ms]. */
+const LOOK_EVERY_MS = 50;
+const SETTLES_IN_MS = 25;
+/** Of the time no more than one part in so many goes into looking. */
+const LOOK_SHARE = 25;
+/** The program is looked at once in so many looks. */
+const PROGRAM_EVERY = 10;
 /** Files that go on changing are waited for no longer than this [ms]. */
 const LONGEST_WAIT_MS = 800;
 
@@ -53,9 +66,11 @@ export function liveBuilds(
   let count = 0;
   let thread: SiteThread | undefined;
   let known = { content: "", program: "" };
+  let recorded: readonly string[] = [];
+  let gone: readonly string[] = [];
   let isEnded = false;
 
-  const next = async (): Promise<BuiltPages | BuildFault> => {
+  const next = async (served?: BuildsServed): Promise<BuiltPages | BuildFault> => {
     const started = performance.now();
     const now = { content: content(), program: programState() };
     // A module that a thread has imported never changes there again.
@@ -82,7 +97,20 @@ export function liveBuilds(
           earlierWorkshopDir: earlier.workshop,
           since,
         },
-        { complaints: printDiagnostics, progress: () => undefined },
+        {
+          complaints: printDiagnostics,
+          progress: () => undefined,
+          served: {
+            wanted: async () => Promise.resolve(served?.wanted() ?? { site: [], workshop: [] }),
+            recorded: (folders) => {
+              const now = new Set(folders);
+              gone = [...gone, ...recorded].filter((folder) => !now.has(folder));
+              recorded = folders;
+              served?.gone(gone);
+            },
+            made: (some) => served?.made(pages, some),
+          },
+        },
       )
       .catch(async (error: unknown) => {
         stopped = error instanceof OutputFault ? error.message : String(error);
@@ -90,7 +118,10 @@ export function liveBuilds(
         await endThread();
         return { sheetCount: undefined, diagnostics: [] };
       });
-    if (sheetCount !== undefined) shown.push(dir);
+    if (sheetCount !== undefined) {
+      shown.push(dir);
+      gone = [];
+    }
     const old = sheetCount === undefined ? dir : shown.length > 2 ? shown.shift() : undefined;
     if (old !== undefined) rmSync(old, { recursive: true, force: true });
     if (sheetCount === undefined)
@@ -106,8 +137,12 @@ export function liveBuilds(
   };
 
   const changed = async (): Promise<void> => {
-    while (!isEnded && content() === known.content && programState() === known.program)
-      await pause(LOOK_EVERY_MS);
+    for (let looks = 0; !isEnded; looks += 1) {
+      const started = performance.now();
+      if (content() !== known.content) break;
+      if (looks % PROGRAM_EVERY === 0 && programState() !== known.program) break;
+      await pause(Math.max(LOOK_EVERY_MS, (performance.now() - started) * LOOK_SHARE));
+    }
     const until = performance.now() + LONGEST_WAIT_MS;
     for (let before = ""; before !== content() && performance.now() < until;) {
       before = content();

@@ -21,7 +21,7 @@ import type { CommandOptions } from "./command-line.ts";
 import { counted, say, seconds } from "./told.ts";
 
 /** What has to be said with `--confirm` before it goes out. */
-export const CONFIRMATIONS = ["removals", "cautions"] as const;
+const CONFIRMATIONS = ["removals", "cautions"] as const;
 export type Confirmation = (typeof CONFIRMATIONS)[number];
 
 export interface PublishOptions {

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { OutputFault } from "../site/output-fault.ts";
 import { siteServer, workshopServer, type SiteServer } from "../site/site-server.ts";
 import type { CommandOptions } from "./command-line.ts";
-import { liveBuilds } from "./live-builds.ts";
+import { liveBuilds, type BuildsServed } from "./live-builds.ts";
 
 /**
  * Build into a scratch folder, serve the site and, at an address of its own, the workshop's pages, and build again when a record, template,
@@ -27,8 +27,17 @@ export async function start(options: CommandOptions): Promise<number> {
     const workshop = await workshopServer(first.workshop, options.port);
     servers.push(workshop);
     process.stdout.write(`${server.address}\nfor the workshop alone: ${workshop.address}\n`);
+    const served: BuildsServed = {
+      wanted: () => ({ site: server.wanted(), workshop: workshop.wanted() }),
+      gone: server.gone,
+      made: (dirs, pages) => {
+        const of = { site: server, workshop };
+        of[pages.output].made(dirs[pages.output], pages);
+      },
+    };
     for (;;) {
-      const next = await unlessStopped(builds.changed().then(builds.next), stop);
+      const changed = builds.changed().then(async () => builds.next(served));
+      const next = await unlessStopped(changed, stop);
       if (next === "stopped") break;
       if ("fault" in next) {
         process.stdout.write("the last good pages stay\n");

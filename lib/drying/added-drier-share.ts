@@ -11,7 +11,7 @@ import { inPart, signOf, type Contribution } from "./contribution.ts";
 import type { ChemicalPart } from "./pigment-contributions.ts";
 
 /** Share in which a further one of a kind acts beside a stronger one. */
-export const FURTHER_SHARE = 0.5;
+const FURTHER_SHARE = 0.5;
 
 export type DrierStatement = StatementOf<
   "added-drier" | "carbon-takes-up-drier",

@@ -8,7 +8,7 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Chemistry } from "./chemistry-drying.ts";
 
 /** Share of manganese dioxide in the dry pigment by mass [1] from which a brown earth dries as an umber. */
-export const UMBER_FROM = 0.03;
+const UMBER_FROM = 0.03;
 
 export interface BrownEarthRecord {
   /** Of the dry pigment by mass, 0-1. */

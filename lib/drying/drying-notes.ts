@@ -4,7 +4,7 @@ import type { StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 /** Months [month] that a painting is customarily left before it is varnished. @source practice-drying */
-export const MONTHS_BEFORE_VARNISH: Interval = [6, 12];
+const MONTHS_BEFORE_VARNISH: Interval = [6, 12];
 
 export const DRYING_NOTES = ["skins-and-stays-soft", "driers-customary"] as const;
 export type DryingNote = (typeof DRYING_NOTES)[number];

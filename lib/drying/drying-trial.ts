@@ -49,7 +49,7 @@ export interface DryingTrialRuling {
 }
 
 /** What a trial's days mean nothing without. */
-export const TRIAL_CONDITIONS = ["filmThicknessUm", "temperatureC"] as const;
+const TRIAL_CONDITIONS = ["filmThicknessUm", "temperatureC"] as const;
 export type Condition = (typeof TRIAL_CONDITIONS)[number];
 
 /** Conditions that a trial leaves out. */
@@ -112,7 +112,7 @@ function recorded({
 }
 
 /** How far [1] a trial may lie beyond the estimate, either way, before the two contradict each other. */
-export const TRIAL_TOLERANCE = 1.5;
+const TRIAL_TOLERANCE = 1.5;
 
 export type TrialContradiction = StatementOf<
   "trial-slower-than-expected" | "trial-faster-than-expected",

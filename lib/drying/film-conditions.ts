@@ -11,8 +11,8 @@ import type { StatementOf } from "../quantities/statement.ts";
 import { signOf, type Contribution } from "./contribution.ts";
 import { CLASS_FILM_UM, CLASS_TEMPERATURE_C } from "./drying-class.ts";
 
-export const THICKNESS_POWER: Interval = [0.5, 1];
-export const TEN_DEGREES: Interval = [1.6, 2.2];
+const THICKNESS_POWER: Interval = [0.5, 1];
+const TEN_DEGREES: Interval = [1.6, 2.2];
 
 /** Where the laws still say something: thinner is a stain, thicker never dries through as a film does; nobody paints colder or hotter. */
 export const FILM_REACH_UM: Interval = [5, 1000];

@@ -65,7 +65,7 @@ export type FilmHealthStatement =
   | SinkingStatement;
 
 /** Oil volume fraction [1] from which a thick stroke may wrinkle. */
-export const WRINKLES_FROM_OIL = 0.68;
+const WRINKLES_FROM_OIL = 0.68;
 
 /**
  * Every statement that the paint gives cause for: pigments' first, then oil, driers, recipe.

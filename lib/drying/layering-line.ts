@@ -19,7 +19,7 @@ export type LayeringLine = StatementOf<
 >;
 
 /** Share of the dry pigment by mass [1] from which zinc oxide decides where a paint belongs. */
-export const ZINC_DECIDES_FROM = 0.05;
+const ZINC_DECIDES_FROM = 0.05;
 
 /**
  * @param zincShare of zinc oxide in the dry pigment by mass, 0-1.

@@ -31,7 +31,7 @@ export type LayersStatement =
     >;
 
 /** Oil volume fractions [1] this near count as equally fat. */
-export const EQUALLY_FAT = 0.03;
+const EQUALLY_FAT = 0.03;
 
 /** What to say of one paint laid over another. @throws RangeError as {@link fatnessRuling}. */
 export function layeringRulings(upper: Layer, lower: Layer): LayersStatement[] {

@@ -10,7 +10,7 @@ const CONDITION_WORDS = {
 } as const;
 
 /** Days [d] after which a film that is not touch dry was most likely timed in hours. */
-export const LONGEST_TOUCH_DRY_DAYS = 120;
+const LONGEST_TOUCH_DRY_DAYS = 120;
 
 /** A complaint with the field of the trial that it is about; none when it is about the trial as a whole. */
 export interface TrialComplaint extends Complaint {

@@ -6,7 +6,7 @@ import { inPart, ratio, signOf, type Contribution } from "./contribution.ts";
 import { linseedDays, oilRow, OILS, type Oil, type OilPart, type OilRow } from "./oils.ts";
 
 /** Share in which a slower oil still slows a paint whose pigments alone slow it wholly. @source practice-drying */
-export const BESIDE_SLOW_PIGMENT = 0.5;
+const BESIDE_SLOW_PIGMENT = 0.5;
 
 interface OilValues {
   readonly oil: Oil;

@@ -5,7 +5,7 @@ import type { Oil, OilPart, OilRow, YellowingRule } from "./oils.ts";
 export type YellowingStatement = StatementOf<YellowingRule, { readonly oil: Oil }>;
 
 /** Least share of the vehicle by mass [1] at which an oil is reckoned to yellow the film. */
-export const YELLOWS_FROM_MASS_FRACTION = 0.1;
+const YELLOWS_FROM_MASS_FRACTION = 0.1;
 
 /**
  * Of the oil that yellows most among those with a share that counts; undefined for none.

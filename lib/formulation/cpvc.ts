@@ -37,7 +37,7 @@ export function criticalPigmentVolumeConcentration(
 }
 
 /** Oil demand in words, by CPVC: below the limit a pigment counts as one that drinks much oil. */
-export const OIL_DEMAND_LIMITS = [
+const OIL_DEMAND_LIMITS = [
   { demand: "high", cpvcBelow: 0.45, rule: "high-oil-demand-low-cpvc" },
   { demand: "low", cpvcBelow: Infinity, rule: "low-oil-demand-high-cpvc" },
 ] as const;

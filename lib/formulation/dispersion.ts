@@ -92,7 +92,7 @@ export function effectiveCpvc(cpvc: number, factor: number): number {
 }
 
 /** Largest fineness of grind [um] at which a paste counts as opened, however it was made. */
-export const OPENED_UP_TO_UM = 20;
+const OPENED_UP_TO_UM = 20;
 
 export type FinenessStatement = StatementOf<
   | "fineness-shows-the-grain"

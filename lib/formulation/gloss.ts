@@ -33,7 +33,7 @@ export const GLOSS_LIMITS: readonly GlossLimit[] = [
 ];
 
 /** Above the first, 20 degrees tells more; below the second, 85 degrees does (iso-2813, memory). */
-export const GLOSS_60_SUITS = { to: 70, from: 10 } as const;
+const GLOSS_60_SUITS = { to: 70, from: 10 } as const;
 
 export interface GlossRuling {
   readonly finish: Finish;
@@ -74,7 +74,7 @@ export function glossRuling(gloss60: number): GlossRuling {
 }
 
 /** Steps of finish between an expectation and a reading that count as a contradiction; one step is within the estimate. */
-export const CONTRADICTING_STEPS = 2;
+const CONTRADICTING_STEPS = 2;
 
 export type FinishDifference = StatementOf<
   "glossier-than-expected" | "duller-than-expected",

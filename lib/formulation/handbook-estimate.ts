@@ -14,7 +14,7 @@ export interface HandbookRow {
 }
 
 /** How far lots of a pigment stray from a handbook's single figure, either way [1]: an estimate. */
-export const LOT_SPREAD = 0.05;
+const LOT_SPREAD = 0.05;
 
 export type HandbookStatement = StatementOf<
   "handbook-range",

@@ -3,7 +3,7 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Complaint } from "../diagnostics/complaint.ts";
 
 /** How far written shares may stray from a whole by their own rounding. */
-export const WRITTEN_SUM_TOLERANCE = 0.005;
+const WRITTEN_SUM_TOLERANCE = 0.005;
 
 /**
  * Mass fractions from parts of any scale ("2 to 1"), in the same order.

@@ -15,7 +15,7 @@ export interface OilAbsorptionMethod {
   readonly source: SourceKey;
 }
 
-export const OIL_ABSORPTION_METHODS: readonly OilAbsorptionMethod[] = [
+const OIL_ABSORPTION_METHODS: readonly OilAbsorptionMethod[] = [
   { standard: "ASTM D281", way: "spatula rub-out", forCpvc: true, source: "astm-d281" },
   { standard: "ISO 787-5", way: "palette-knife rub-out", forCpvc: true, source: "iso-787-5" },
   { standard: "ASTM D1483", way: "stirred to a soft ball", forCpvc: false, source: "astm-d1483" },

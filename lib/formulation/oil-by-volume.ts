@@ -46,7 +46,7 @@ export interface OilRatiosRuling extends OilRatios {
 }
 
 /** A ratio by mass from which two paints differ clearly, and one by volume up to which they do not. */
-export const CLEARLY_BY_MASS = 2;
+const CLEARLY_BY_MASS = 2;
 export const ALIKE_BY_VOLUME = 1.5;
 
 /**

@@ -10,7 +10,7 @@ import type { StatementOf } from "../quantities/statement.ts";
 import { requirePositive } from "./required-domain.ts";
 
 /** Customary share of the oil to keep by [1]. */
-export const CUSTOMARY_HOLD_BACK: Interval = [0.1, 0.2];
+const CUSTOMARY_HOLD_BACK: Interval = [0.1, 0.2];
 
 export type HoldBackStatement =
   | StatementOf<"paste-loosens-under-the-muller", { readonly fraction: Interval }>

@@ -9,7 +9,7 @@ import { requirePositive } from "./required-domain.ts";
 export type ParticleClass = "fine carbon" | "fine" | "coarse";
 
 /** A grain of this size or more [um] is mulled out by hand as well as by a mill. */
-export const COARSE_FROM_UM = 5;
+const COARSE_FROM_UM = 5;
 
 export interface Particle {
   /** A carbon of smoke or gas: grains far below a micrometre, in chains and clumps. */

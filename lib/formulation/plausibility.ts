@@ -67,7 +67,7 @@ export function reachComplaint(
 }
 
 /** How far beyond a handbook's range [1] a record's figure may lie, either way, before it is remarked on. */
-export const HANDBOOK_TOLERANCE = { density: 0.1, oilAbsorption: 0.5 } as const;
+const HANDBOOK_TOLERANCE = { density: 0.1, oilAbsorption: 0.5 } as const;
 
 /**
  * A record's figure against the handbook's range for that pigment.

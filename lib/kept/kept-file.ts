@@ -6,11 +6,9 @@ import { keptSeal } from "./kept-seal.ts";
 /** Read at most: no file that is kept comes near it. */
 const LARGEST_BYTES = 32 * 1024 * 1024;
 
-/** A value as it is kept, with the seal of who kept it. */
-interface KeptFile {
-  readonly seal: string;
-  readonly value: unknown;
-}
+/** A file is JSON of a value with the seal of who kept it; the value's text is sealed as it stands there. */
+const SEALED = /^\{"seal":"([0-9a-f]+)","value":/;
+const END = "}\n";
 
 /** What this user kept in a file of a folder; undefined for anything else that lies there, or nothing. */
 export function readKept(folder: string, name: string): unknown {
@@ -19,9 +17,11 @@ export function readKept(folder: string, name: string): unknown {
     const found = statSync(path);
     // A pipe would never end, and is not opened.
     if (!found.isFile() || found.size > LARGEST_BYTES) return undefined;
-    const kept = JSON.parse(readFileSync(path, "utf8")) as Partial<KeptFile> | null;
-    if (kept?.value === undefined) return undefined;
-    return keptSeal(name).isOf(JSON.stringify(kept.value), kept.seal) ? kept.value : undefined;
+    const text = readFileSync(path, "utf8");
+    const [head, seal] = SEALED.exec(text) ?? [];
+    if (head === undefined || !text.endsWith(END)) return undefined;
+    const value = text.slice(head.length, -END.length);
+    return keptSeal(name).isOf(value, seal) ? (JSON.parse(value) as unknown) : undefined;
   } catch {
     return undefined;
   }
@@ -35,10 +35,11 @@ export function readKept(folder: string, name: string): unknown {
 export function writeKept(folder: string, name: string, value: unknown): boolean {
   const aside = join(folder, `${name}.${randomUUID()}`);
   try {
-    const seal = keptSeal(name).of(JSON.stringify(value));
+    const text = JSON.stringify(value);
+    const seal = keptSeal(name).of(text);
     mkdirSync(folder, { recursive: true });
     writeFileSync(join(folder, ".gitignore"), "*\n");
-    writeFileSync(aside, `${JSON.stringify({ seal, value } satisfies KeptFile)}\n`, { flag: "wx" });
+    writeFileSync(aside, `{"seal":"${seal}","value":${text}${END}`, { flag: "wx" });
     renameSync(aside, join(folder, name));
     return true;
   } catch {

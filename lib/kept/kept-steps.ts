@@ -43,8 +43,8 @@ export interface KeptSteps {
     identity: string,
     value: () => unknown,
   ) => void;
-  /** What parts of such names are now. */
-  readonly partsOf: (names: Iterable<string>) => PartsRead;
+  /** What parts of such names are now. @param before of an earlier time: of owners that are as they were then it is known. */
+  readonly partsOf: (names: Iterable<string>, before?: PartsRead) => PartsRead;
   /** The same with what their owners are now, where all of them, and what every step may read, are as they were. */
   readonly stillAs: (parts: PartsRead) => PartsRead | undefined;
 }
@@ -80,10 +80,10 @@ export function keptSteps(
 ): KeptSteps {
   const alike = textHash([partText(always)]);
   const known = new Map<string, string>();
-  const hashOf = (names: readonly string[]): string => {
+  const hashOf = (names: readonly string[], partOf = hashes.of): string => {
     // Held by its hash: of a large range the lists themselves would be more than what they tell of.
     const list = textHash([names.join("\n")]);
-    const hash = known.get(list) ?? textHash(names.flatMap((name) => [name, hashes.of(name)]));
+    const hash = known.get(list) ?? textHash(names.flatMap((name) => [name, partOf(name)]));
     known.set(list, hash);
     return hash;
   };
@@ -94,7 +94,8 @@ export function keptSteps(
     owners.set(name, owner);
     return owner;
   };
-  const partsOf = (read: Iterable<string>): PartsRead => {
+  const partsOf = (read: Iterable<string>, before: PartsRead = []): PartsRead => {
+    const earlier = new Map(before.map((part) => [part[0], part]));
     const owned = new Map<string, string[]>([["", []]]);
     for (const name of widened(read, ownerIn)) {
       const owner = ownerIn(name);
@@ -102,18 +103,24 @@ export function keptSteps(
       if (own === undefined) owned.set(owner, [name]);
       else own.push(name);
     }
-    return [...owned].map(([owner, names]) =>
-      owner === ""
-        ? [owner, "", textHash([alike, hashOf(names)]), names]
-        : [owner, hashes.identityOf(owner) ?? "", hashOf(names), names],
-    );
+    return [...owned].map(([owner, names]) => {
+      if (owner === "") return [owner, "", textHash([alike, hashOf(names)]), names];
+      const identity = hashes.identityOf(owner) ?? "";
+      const known = earlier.get(owner);
+      return identity !== "" && known?.[1] === identity && areSame(known[3], names)
+        ? known
+        : [owner, identity, hashOf(names), names];
+    });
   };
   const stillOf = (part: PartsRead[number]): PartsRead[number] | undefined => {
     const [owner, identity, hash, names] = part;
     if (owner === "") return textHash([alike, hashOf(names)]) === hash ? part : undefined;
     const own = hashes.identityOf(owner) ?? "";
     if (own !== "" && own === identity) return part;
-    return hashOf(names) === hash ? [owner, own, hash, names] : undefined;
+    // The owner is another since; remembered is what that is of which it is asked again and again.
+    return hashOf(names, (name) => hashes.ofMember(owner, name)) === hash
+      ? [owner, own, hash, names]
+      : undefined;
   };
   const stillAs = (parts: PartsRead): PartsRead | undefined => {
     const now: PartsRead[number][] = [];
@@ -130,17 +137,12 @@ export function keptSteps(
     const key = keyOfStep(step);
     if (key !== undefined) writeResult(cache, key, serialize(kept));
   };
-  const keptOf = (step: Step): KeptStep | undefined => {
+  const lastOf = (step: Step): KeptStep | undefined => {
     const key = keyOfStep(step);
     const bytes = key === undefined ? undefined : readResult(cache, key);
-    if (bytes === undefined) return undefined;
-    const kept = deserialize(bytes) as KeptStep;
-    const parts = stillAs(kept.parts);
-    if (parts === undefined) return undefined;
-    // By what owners are now it is seen sooner the next time.
-    if (parts !== kept.parts) write(step, { ...kept, parts });
-    return kept;
+    return bytes === undefined ? undefined : (deserialize(bytes) as KeptStep);
   };
+  const isStill = (kept: KeptStep): boolean => stillAs(kept.parts) !== undefined;
   return {
     partsOf,
     stillAs,
@@ -149,28 +151,32 @@ export function keptSteps(
       write(step, { parts: partsOf(names), identity });
     },
     found: (step) => {
-      const identity = keptOf(step)?.identity;
-      return identity === undefined
-        ? undefined
-        : {
-            identity,
-            value: () => {
-              const bytes = readResult(cache, valueKey(identity));
-              return bytes === undefined ? undefined : (deserialize(bytes) as unknown);
-            },
-          };
+      const kept = lastOf(step);
+      if (kept?.identity === undefined || !isStill(kept)) return undefined;
+      const { identity } = kept;
+      return {
+        identity,
+        value: () => {
+          const bytes = readResult(cache, valueKey(identity));
+          return bytes === undefined ? undefined : (deserialize(bytes) as unknown);
+        },
+      };
     },
     made: <V>(step: Step, made: () => V): V => {
-      const kept = keptOf(step);
-      if (kept !== undefined) {
+      const kept = lastOf(step);
+      if (kept !== undefined && isStill(kept)) {
         for (const [, , , names] of kept.parts) names.forEach(noteRead);
         return kept.value as V;
       }
       const { value, names } = readBy(made);
-      write(step, { parts: partsOf(names), value });
+      write(step, { parts: partsOf(names, kept?.parts), value });
       return value;
     },
   };
+}
+
+function areSame(one: readonly string[], other: readonly string[]): boolean {
+  return one.length === other.length && one.every((name, i) => name === other[i]);
 }
 
 function valueKey(identity: string): string {

@@ -18,6 +18,8 @@ export class HashedPart {
 export interface PartHashes {
   /** Of a part by its name, or of the same part of every member: `sheets/EVERY/sheet/name`. */
   readonly of: (name: string) => string;
+  /** Of a part of a member, remembered for as long as that is what it is now. */
+  readonly ofMember: (owner: string, name: string) => string;
   /** Of all that belongs to a member, or to every member; undefined of what is not there. */
   readonly identityOf: (owner: string) => string | undefined;
   /** Keep those that are worth it for the next build. */
@@ -64,7 +66,7 @@ export function partHashes(
         membersOf(list).flatMap((member) => [member, ofMember(`${list}/${member}`, rest)]),
       );
     });
-  /** Parts that are asked of every member are remembered: with them a member that has not changed is left alone. */
+  /** With what is remembered a member that has not changed is left alone. */
   const ofMember = (owner: string, rest: string): string => {
     const name = rest === "" ? owner : `${owner}/${rest}`;
     const identity = sooner(owner);
@@ -78,6 +80,8 @@ export function partHashes(
   };
   return {
     of: hashOf,
+    ofMember: (owner, name) =>
+      owner.endsWith(`/${EVERY}`) ? hashOf(name) : ofMember(owner, name.slice(owner.length + 1)),
     identityOf: (owner) => {
       if (!owner.endsWith(`/${EVERY}`)) return sooner(owner) ?? hashOf(owner);
       const list = owner.slice(0, -EVERY.length - 1);

@@ -7,7 +7,7 @@ import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
  * copy of its table, `derived` was worked out from its source, `practice` is common
  * practice of the trade, `memory` was recalled without the text at hand.
  */
-export const ROW_STANDINGS = ["published", "derived", "practice", "memory"] as const;
+const ROW_STANDINGS = ["published", "derived", "practice", "memory"] as const;
 export type RowStanding = (typeof ROW_STANDINGS)[number];
 
 /** What every row says beside its own matter. */

@@ -58,7 +58,7 @@ export interface Knowledge {
 }
 
 /** A name with a suffix is a variant: "PB 15:3" of "PB 15". */
-export function parentName(colourIndexName: string): string {
+function parentName(colourIndexName: string): string {
   return colourIndexName.replace(/:\d+$/, "");
 }
 

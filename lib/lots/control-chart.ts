@@ -9,7 +9,7 @@ const D2_OF_TWO = 1.128;
 const D4_OF_TWO = 3.267;
 
 /** Fewer give limits that the next few will move: said, not hidden. Common practice. */
-export const FIRM_LIMITS_FROM = 20;
+const FIRM_LIMITS_FROM = 20;
 /** So many one after another, each above (or below) the one before, are a drift. @source nist-handbook */
 const DRIFT_OF = 6;
 /** So many one after another on one side of the mean. @source nist-handbook */

@@ -56,7 +56,7 @@ export interface Correction {
 /** More of another paint than this share [1] makes another colour. Our own limit. */
 export const MOST_SHARE = 0.25;
 /** Another lot is the same colour: the one that is off may go into it. */
-export const MOST_SHARE_OF_LOT = 0.75;
+const MOST_SHARE_OF_LOT = 0.75;
 /** What the scales and the strength of the paint that is added may be off by [1]. Our own estimate. */
 const DOSE_SPREAD = 0.05;
 /** So many whites, extenders, colours or lots are proposed: a choice among kinds. */

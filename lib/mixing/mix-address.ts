@@ -24,7 +24,7 @@ export type AddressStatement =
 const LIGHTS: readonly Light[] = ["daylight", "incandescent", "led", "fluorescent"];
 const PARTS_MOST = 10000;
 /** Thinnest and thickest film [um] that is asked for. */
-export const FILM_UM = [1, 500] as const;
+const FILM_UM = [1, 500] as const;
 const VOLUMES_MOST = 20;
 
 export function addressOf({ mix, medium, filmUm, finish, light }: BenchState): string {

@@ -11,7 +11,7 @@ import { oilPart } from "./oil-view.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { permanencePart } from "./permanence-view.ts";
 import { pigmentSection } from "./pigment-view.ts";
-import { rangeSection } from "./range-section.ts";
+import { placePictures } from "./place-pictures.ts";
 import { dryPigmentBlocks } from "./safety-blocks.ts";
 import type { SheetPage } from "./section-views.ts";
 import { expectedTables } from "./expected-tables.ts";
@@ -67,7 +67,7 @@ function benchSections(page: SheetPage): SectionBlock[] {
   const { bench } = page.words.pages.sheetPage;
   const { sections } = bench;
   const mixture = mixturePart(page);
-  const range = rangeSection(page);
+  const places = placePictures(page);
   return [
     ...section("oil", sections.oil, oilBlocks(page)),
     ...section("ladders", sections.ladders, ladderTables(page)),
@@ -77,9 +77,9 @@ function benchSections(page: SheetPage): SectionBlock[] {
     ...(mixture === undefined ? [] : section("mixture", sections.mixture, mixtureBlocks(mixture))),
     ...section("pigment", sections.pigment, pigmentBlocks(page)),
     ...section("dry-pigment", sections.dry, dryPigmentBlocks(handlingSection(page), page)),
-    ...(range === undefined || range.pictures.length === 0
+    ...(places.length === 0
       ? []
-      : section("range", sections.range, [{ kind: "plots", plots: range.pictures }])),
+      : section("range", sections.range, [{ kind: "plots", plots: places }])),
     ...section("notations", sections.notations, blocksOf(notationsSection(page))),
     ...section("evidence", sections.evidence, [
       ...fitBlocks(page),

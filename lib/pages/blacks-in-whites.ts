@@ -12,7 +12,7 @@ import type { Words } from "../words/words.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** Ends of the b* axis: one of two, so that what was read and what theory says are drawn alike. */
-export const BLUENESS_DOMAINS = [
+const BLUENESS_DOMAINS = [
   [-15, 10],
   [-30, 25],
   [-60, 60],

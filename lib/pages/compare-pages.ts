@@ -57,7 +57,7 @@ export function comparePage(context: PageContext, place: PagePlace): CompareView
 }
 
 /** A chosen pair as a way to its page, with its colours abutting. */
-export function pairEntry(pair: ChosenPair, context: PageContext, { root }: PagePlace): EntryView {
+function pairEntry(pair: ChosenPair, context: PageContext, { root }: PagePlace): EntryView {
   return {
     heading: pairHeading(pair, context),
     href: root + pairAddress(pair),

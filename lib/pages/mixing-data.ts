@@ -1,4 +1,5 @@
 /** The range as a reader's browser mixes with it: fits, films and what is known of each paint. */
+import { madeStep } from "../kept/kept-steps.ts";
 import { packedFit, FIT_FORMAT } from "../mixing/fits/packed-fit.ts";
 import { packedNumbers, REFLECTANCE_STEPS, RELATIVE_STEPS } from "../mixing/fits/packed-numbers.ts";
 import type {
@@ -37,9 +38,11 @@ const someFit = remembered((fits: PageContext["fits"]): boolean => {
   return false;
 });
 
+const MODULES = ["lib/pages/mixing-data.ts", "lib/words/languages.ts"];
+
 /** Everything that is mixed with, as plain data. */
 export function mixingData(context: PageContext): MixingData {
-  const { records, revision, sheets } = context;
+  const { records, revision, sheets, steps } = context;
   const { name, currency, observer, strengthReference } = records.workshop;
   const grounds = groundsOf(context);
   return {
@@ -49,7 +52,10 @@ export function mixingData(context: PageContext): MixingData {
     ...(currency === undefined ? {} : { currency }),
     observer: observer ?? "CIE 1964",
     ...(strengthReference === undefined ? {} : { usual: strengthReference }),
-    paints: sheets.map((worded) => mixingPaint(worded, context)),
+    paints: sheets.map((worded) => {
+      const name = `mixing paint ${worded.sheet.slug}`;
+      return madeStep(steps, { modules: MODULES, name }, () => mixingPaint(worded, context));
+    }),
     ...(grounds === undefined ? {} : { grounds }),
   };
 }
@@ -143,9 +149,6 @@ function paintFacts(worded: SheetTexts, context: PageContext): PaintFacts {
   const opacity = opacityOf(worded, context);
   const oil = oilOf(worded, context);
   const size = offer?.sizes[0];
-  const metals = cautions.studio.flatMap(({ reason }) =>
-    reason.rule === "holds-metal" ? reason.values.metals : [],
-  );
   return {
     ...(lightfastness === undefined ? {} : { lightfastness }),
     ...(drying === undefined ? {} : { drying }),
@@ -156,10 +159,18 @@ function paintFacts(worded: SheetTexts, context: PageContext): PaintFacts {
       statements: [...cautions.hazardStatements, ...cautions.supplemental],
       isUnknown: cautions.unknown.length > 0,
     },
-    metals: [...new Set(metals)],
+    metals: metalsIn(sheet),
     ...(size?.price === undefined ? {} : { pricePerMl: size.price / size.ml }),
     isRestricted: (offer?.withheldFor.length ?? 0) > 0 || cautions.onLegalBasis.length > 0,
   };
+}
+
+/** Metals that a paint is known to hold, each once. */
+export function metalsIn({ cautions }: Sheet): string[] {
+  const metals = cautions.studio.flatMap(({ reason }) =>
+    reason.rule === "holds-metal" ? reason.values.metals : [],
+  );
+  return [...new Set(metals)];
 }
 
 function lightfastnessOf(

@@ -10,7 +10,7 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 
 export const BENCH_PATH = "bench/index.html";
 export const RECIPES_PATH = "bench/recipes/index.html";
-export const MAP_PATH = "bench/map/index.html";
+const MAP_PATH = "bench/map/index.html";
 export const PALETTE_PATH = "bench/palette/index.html";
 
 /** The range made ready for the pages that mix, once a build. */

@@ -5,10 +5,7 @@ import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { OilSectionView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
-import { oilByMassAlone, oilOrder, oilPlaces } from "../collection/oil-order.ts";
-import type { Statement } from "../quantities/statement.ts";
 import { emptySection, properties, reasons, textOf, type SheetPage } from "./section-views.ts";
-import { plainSheets } from "./worded-sheet.ts";
 
 /** Rulings on what the workshop saw of the paste: they explain nothing else. */
 const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
@@ -78,14 +75,15 @@ function besideRange(page: SheetPage): OilSectionView["lists"] {
     worded: { sheet },
     words,
   } = page;
-  const sheets = plainSheets(context.sheets);
-  const { byMass, byVolume } = oilOrder(sheets);
-  const { mass = 0, volume = 0 } = oilPlaces(sheets).get(sheet.slug) ?? {};
-  const alone: Statement | undefined = oilByMassAlone(sheet, sheets);
+  const { places, byMassAlone: alone } = context.range.oil.get(sheet.slug) ?? {};
   const items = [
-    ...(mass === 0 || volume === 0 || byMass.length < 2 || byMass.length !== byVolume.length
+    ...(places === undefined
       ? []
-      : [{ text: words.pages.paint.places(sheet.name, mass, volume, byMass.length) }]),
+      : [
+          {
+            text: words.pages.paint.places(sheet.name, places.mass, places.volume, places.of),
+          },
+        ]),
     ...(alone === undefined ? [] : (reasons(page, "", [alone])[0]?.items ?? [])),
   ];
   return items.length === 0 ? [] : [{ heading: words.pages.paint.oilLists.range, items }];

@@ -5,9 +5,10 @@ import { withMediumNote } from "./made-of.ts";
 import type { PageContext } from "./page-context.ts";
 
 /** What a colour does in the whites, with its figures; of a white, that others are let down in it. */
-export function oneSentence(sheet: Sheet, { words, sheets }: PageContext): string {
+export function oneSentence(sheet: Sheet, context: PageContext): string {
+  const { words } = context;
   const text = words.pages.sheet;
-  const letDown = coloursLetDownIn(sheet.slug, sheets);
+  const letDown = coloursLetDownIn(sheet.slug, context);
   const sentence =
     sheet.tints.length > 0
       ? combinedTintSentence(

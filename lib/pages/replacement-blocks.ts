@@ -15,6 +15,7 @@ import { cellSwatch } from "../plots/small-swatch.ts";
 import { differenceText, driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
 import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
 import { asMarkup, type CellView } from "../present/views.ts";
+import { metalsIn } from "./mixing-data.ts";
 import { mixingOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
@@ -120,13 +121,16 @@ function replacements(slug: string, context: PageContext): Replacements | undefi
 }
 
 function worked(slug: string, context: PageContext): Replacements | undefined {
+  const own = context.sheets.find(({ sheet }) => sheet.slug === slug);
+  const held = own === undefined ? [] : metalsIn(own.sheet);
+  const metals = AVOIDED.filter((metal) => held.includes(metal));
+  const discontinued = context.records.colours.get(slug)?.record.discontinued;
+  // Most colours need none, and the range is not asked for them.
+  if (metals.length === 0 && discontinued === undefined) return undefined;
   const range = mixingOf(context);
   const paint = range.paint(slug);
   const reading = range.masstone(slug);
-  const metals = AVOIDED.filter((metal) => paint?.facts.metals.includes(metal) === true);
-  const discontinued = context.records.colours.get(slug)?.record.discontinued;
   if (paint === undefined || reading === undefined) return undefined;
-  if (metals.length === 0 && discontinued === undefined) return undefined;
   const limits: MixLimits = {
     withoutMetals: metals.length === 0 ? [] : AVOIDED,
     isUnlabelled: false,

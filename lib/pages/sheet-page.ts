@@ -82,9 +82,10 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
 }
 
 /** What a colour does in the whites, without figures; of a white, that others are let down in it. */
-export function plainSentence(sheet: Sheet, { words, sheets }: PageContext): string {
+export function plainSentence(sheet: Sheet, context: PageContext): string {
+  const { words } = context;
   const text = words.pages.sheetPage;
-  const letDown = coloursLetDownIn(sheet.slug, sheets);
+  const letDown = coloursLetDownIn(sheet.slug, context);
   if (sheet.family === "extender" && sheet.tints.length === 0) return text.extenderSentence;
   if (letDown.length > 0 || sheet.family === "white") return text.whiteSentence(letDown.length);
   return (

@@ -14,7 +14,7 @@ import { markdownHtml } from "./markdown.ts";
 import { paintingBlocks } from "./painting-section.ts";
 import { permanenceSummary } from "./permanence-view.ts";
 import { colourPhotographs } from "./photograph-blocks.ts";
-import { rangeSection } from "./range-section.ts";
+import { neighboursSection } from "./neighbours-section.ts";
 import { replacementBlocks } from "./replacement-blocks.ts";
 import { safetyBlocks } from "./safety-blocks.ts";
 import { whiteBlocks } from "./white-section.ts";
@@ -54,7 +54,7 @@ export function sheetSections(page: SheetPage): SectionBlock[] {
 
 /** A white by its family, or because others were let down in it. */
 function isWhite({ worded: { sheet }, context }: SheetPage): boolean {
-  return sheet.family === "white" || coloursLetDownIn(sheet.slug, context.sheets).length > 0;
+  return sheet.family === "white" || coloursLetDownIn(sheet.slug, context).length > 0;
 }
 
 function letDown(page: SheetPage): Block[] {
@@ -158,9 +158,9 @@ function lasting(page: SheetPage): Block[] {
 }
 
 function beside(page: SheetPage): Block[] {
-  const range = rangeSection(page);
-  if (range === undefined) return [];
-  const { groups, lists, compare } = range;
+  const neighbours = neighboursSection(page);
+  if (neighbours === undefined) return [];
+  const { groups, lists, compare } = neighbours;
   return [
     ...columns(groups.map(({ heading, cards }) => headed(heading, [{ kind: "cards", cards }]))),
     ...columns([

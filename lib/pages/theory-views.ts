@@ -187,7 +187,7 @@ function untold(context: PageContext): Statement[] {
 }
 
 /** Each black from white to white, blacks of one substance in each white, and each black's lean by itself; one statement for all where it holds of all. */
-export function theoryRulings(context: PageContext): Statement[] {
+function theoryRulings(context: PageContext): Statement[] {
   const blacks = context
     .theory()
     .blacks.map(({ black, tints }) => ({ black, tints: tints.filter(({ L }) => L === TOLD) }));

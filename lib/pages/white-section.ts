@@ -109,7 +109,7 @@ function whitePurposes(sheet: Sheet, others: readonly Sheet[], context: PageCont
 
 /** Each colour as it comes from the tube, over its dark, middle and pale tint in this white. */
 function tintTiles({ worded: { sheet: white }, context, place }: SheetPage) {
-  const letDown = new Set(coloursLetDownIn(white.slug, context.sheets).map(({ slug }) => slug));
+  const letDown = new Set(coloursLetDownIn(white.slug, context).map(({ slug }) => slug));
   const tried = context.sheets.filter(({ sheet }) => letDown.has(sheet.slug));
   return {
     all: tried.length,

@@ -55,14 +55,14 @@ export function whitesSection(page: SheetPage): WhitesSectionView {
 
 /** By name, as long as a reader takes them in. */
 function ofAWhite({ worded: { sheet }, context, words }: SheetPage): string {
-  const colours = coloursLetDownIn(sheet.slug, context.sheets);
+  const colours = coloursLetDownIn(sheet.slug, context);
   return colours.length > ON_ONE_PAGE.named
     ? words.pages.sheetPage.whiteSentence(colours.length)
     : words.pages.whites.ofAWhite(colours.map(({ name }) => name).sort(nameOrder(words.language)));
 }
 
 function isWhite({ worded: { sheet }, context }: SheetPage): boolean {
-  return coloursLetDownIn(sheet.slug, context.sheets).length > 0;
+  return coloursLetDownIn(sheet.slug, context).length > 0;
 }
 
 function whiteView(tint: TintSection, { words }: SheetPage): WhiteView {
@@ -200,14 +200,10 @@ function trailPicture(page: SheetPage): PictureView | undefined {
 }
 
 /** The trail; none where no white has two drawdowns. */
-function trailOf({
-  worded: { sheet },
-  words,
-  context: { sheets },
-}: SheetPage): TintTrail | undefined {
+function trailOf({ worded: { sheet }, words, context }: SheetPage): TintTrail | undefined {
   const text = words.pages.whites;
   const masstone = trailPoint({ ...sheet.notations.masstone, standing: "measured" });
-  const whites = whitesLetDownWith(sheets);
+  const whites = whitesLetDownWith(context);
   const trails = sheet.tints.flatMap((tint) =>
     whiteTrail(tint, masstone, tint.white.name).map((trail) => ({
       ...trail,

@@ -5,7 +5,7 @@ import type { ExposedForm, FormRating } from "./exposure.ts";
 import { LIGHTFASTNESS_LIMITS, type LightfastnessCategory } from "./lightfastness.ts";
 
 /** Categories between the two from which they contradict each other: one step is within the expectation. @source practice-permanence */
-export const CONTRADICTING_CATEGORIES = 2;
+const CONTRADICTING_CATEGORIES = 2;
 
 export type ExpectedContradiction = StatementOf<
   "exposure-better-than-expected" | "exposure-worse-than-expected",

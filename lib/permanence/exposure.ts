@@ -64,7 +64,7 @@ export interface FormRating {
 }
 
 /** Words of an exposure, lower case, that tell its kind. */
-export const EXPOSURE_WORDS: readonly {
+const EXPOSURE_WORDS: readonly {
   readonly kind: ExposureKind;
   readonly words: readonly string[];
 }[] = [

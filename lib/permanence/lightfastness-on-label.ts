@@ -9,7 +9,7 @@ import type { ExposedForm } from "./exposure.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
 import type { PermanenceRuling } from "./permanence-ruling.ts";
 
-export const SUITABLE_CATEGORIES: readonly LightfastnessCategory[] = ["I", "II"];
+const SUITABLE_CATEGORIES: readonly LightfastnessCategory[] = ["I", "II"];
 
 type LabelledForms = { category: LightfastnessCategory; forms: readonly ExposedForm[] };
 

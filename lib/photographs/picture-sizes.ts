@@ -17,7 +17,7 @@ const SCREEN_FORMATS = {
 } as const;
 
 /** A column of a sheet on A4 or Letter, at the 300 pixels to an inch that print asks for [px]. */
-export const PAPER_DPI = 300;
+const PAPER_DPI = 300;
 const WIDEST_ON_PAPER_MM = 100;
 const PAPER_WIDTH_PX = Math.round((WIDEST_ON_PAPER_MM / 25.4) * PAPER_DPI);
 const PAPER_QUALITY = 85;

@@ -19,7 +19,7 @@ export interface PictureFault {
 }
 
 /** A picture of more is refused before it is opened: a few kilobytes may spell out gigabytes. */
-export const MOST_PIXELS = 100e6;
+const MOST_PIXELS = 100e6;
 /** Kept of a larger picture [px]: more than any size that is made of it. */
 const LONGEST_SIDE_PX = 2400;
 export const CHANNELS = 3;

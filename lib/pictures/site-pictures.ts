@@ -55,7 +55,7 @@ export function sitePictures(
 }
 
 /** Every colour that a picture can show, as its page shows it. */
-export function shownPaints(
+function shownPaints(
   pages: Pages,
   { sheets, steps }: Pick<PageContext, "sheets" | "steps">,
 ): ReadonlyMap<string, ShownPaint> {

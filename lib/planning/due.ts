@@ -26,7 +26,7 @@ export type Due =
     };
 
 /** A safety data sheet is asked for anew after so many years. Common practice. */
-export const PAPER_YEARS = 3;
+const PAPER_YEARS = 3;
 
 /**
  * Suppliers' papers that are to be asked for again.

@@ -41,7 +41,7 @@ export interface NextStep {
 }
 
 /** What concerns more colours is tried on so many, taken evenly out of them: the sheets of one pigment gain much alike. Our own choice. */
-export const TRIED_ON_MOST = 40;
+const TRIED_ON_MOST = 40;
 
 /** Of steps that want the same of their colours so many are tried; where these gain the same lines, the others are taken to. Our own choice. */
 export const TRIED_ALIKE = 3;

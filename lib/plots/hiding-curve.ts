@@ -19,7 +19,7 @@ import { refusal } from "./svg.ts";
 import { roundTicks, ticksEvery } from "./ticks.ts";
 
 /** Ends of the film axis [um]. */
-export const FILM_SCALES = [20, 50, 100, 200, 500, 1000, 2000, 5000] as const;
+const FILM_SCALES = [20, 50, 100, 200, 500, 1000, 2000, 5000] as const;
 
 export interface HidingPoint {
   readonly filmUm: number;

@@ -9,6 +9,7 @@ import {
   type PictureWords,
 } from "./picture.ts";
 import { evenScale, type Scale } from "./scale.ts";
+import type { Spread } from "../collection/spread.ts";
 import { DASHES, MARK_RADIUS, standingMark, type ShownStanding } from "./standing-mark.ts";
 import { element, polyline, refusal, type SvgNode } from "./svg.ts";
 import { textLine, textLines } from "./text-label.ts";
@@ -26,51 +27,54 @@ export interface PlaceInRange extends PictureWords {
     | undefined;
   /** Instead of a mark, when there is no figure: "not stated". */
   readonly missing: string;
-  /** The other colours' figures. */
-  readonly others: readonly Quantity[];
+  /** How the figures of the range are spread, this colour's among them. */
+  readonly range: Spread | undefined;
+  /** What the box is. */
+  readonly legend: string;
   /** At the two ends of the axis: which colour is least and which most, or what the ends mean. */
   readonly ends: { readonly low: string; readonly high: string };
 }
 
 /** Room left and right of the axis, so that half a number fits. */
 const SIDE = 14;
-const OTHER_HALF_HEIGHT = 5;
+const BOX_HALF_HEIGHT = 7;
+/** Of fewer figures a half says nothing. Our own choice. */
+const BOX_FROM = 5;
 
 /**
- * Where a colour stands among all of the range: the others small ticks, this one marked,
- * an estimate as a bar from end to end.
+ * Where a colour stands in the range: a line from the least figure to the highest, the middle half
+ * as a box with the median across it, this colour marked, an estimate as a bar from end to end.
  * @throws RangeError when a figure lies outside the axis, or there is none at all.
  */
 export function placeInRange(params: PlaceInRange): string {
-  const { own, others, domain } = params;
-  if (own === undefined && others.length === 0)
+  const { own, range, domain } = params;
+  if (own === undefined && range === undefined)
     throw refusal("figures of a range", "none", "at least one");
-  for (const value of [...others, ...(own === undefined ? [] : [own.value])].flatMap(ends)) {
+  for (const value of [
+    ...(range === undefined ? [] : [range.lowest, range.highest]),
+    ...(own === undefined ? [] : ends(own.value)),
+  ]) {
     if (!(value >= domain[0] && value <= domain[1]))
       throw refusal("figure in a range", String(value), `${domain[0]} to ${domain[1]}`);
   }
   const width = pictureWidth(params);
   const heading = wrappedLines(params.heading, width, TEXT_SIZE, "bold");
   const line = heading.length * LINE_HEIGHT + LINE_HEIGHT + 16;
-  const area = { left: SIDE, right: width - SIDE, top: line, bottom: line + OTHER_HALF_HEIGHT + 3 };
+  const area = { left: SIDE, right: width - SIDE, top: line, bottom: line + BOX_HALF_HEIGHT + 3 };
   const scale = evenScale(domain, [area.left, area.right]);
   const endsTop = area.bottom + TICK + LINE_HEIGHT + 6;
   const low = wrappedLines(params.ends.low, width / 2 - 8, TEXT_SIZE);
   const high = wrappedLines(params.ends.high, width / 2 - 8, TEXT_SIZE);
+  const legendTop = endsTop + Math.max(low.length, high.length) * LINE_HEIGHT;
+  const legend = hasBox(range) ? wrappedLines(params.legend, width, TEXT_SIZE) : [];
   const ticks = roundTicks(domain, 5);
   return writtenPicture(
     "place-in-range",
     params,
-    { width, height: endsTop + Math.max(low.length, high.length) * LINE_HEIGHT },
+    { width, height: legendTop + legend.length * LINE_HEIGHT },
     [
       ...textLines(heading, { x: 0, y: TEXT_SIZE }, { role: "heading", bold: true }),
-      ...otherTicks(
-        others.filter((value) => !isInterval(value)),
-        scale,
-        line,
-        false,
-      ),
-      ...otherTicks(others.filter(isInterval), scale, line, true),
+      ...(range === undefined ? [] : drawnSpread(range, scale, line)),
       ...axisBelow(area, scale, ticks, params.decimalMark),
       ...(own === undefined
         ? [textLine(params.missing, { x: 0, y: line - 14 }, { role: "word" })]
@@ -81,37 +85,48 @@ export function placeInRange(params: PlaceInRange): string {
         { x: width, y: endsTop + TEXT_SIZE * 0.8 },
         { role: "caption", anchor: "end" },
       ),
+      ...textLines(legend, { x: 0, y: legendTop + TEXT_SIZE * 0.8 }, { role: "caption" }),
     ],
   );
 }
 
-/** Ticks in one path, no two on the same unit of the drawing: a range of thousands weighs no more than its axis is long. */
-function otherTicks(
-  values: readonly Quantity[],
-  scale: Scale,
-  y: number,
-  estimated: boolean,
-): SvgNode[] {
-  const places = [...new Set(values.map((value) => Math.round(scale(midpoint(value)))))];
-  if (places.length === 0) return [];
+function hasBox(range: Spread | undefined): range is Spread {
+  return range !== undefined && range.count >= BOX_FROM;
+}
+
+function drawnSpread(range: Spread, scale: Scale, y: number): SvgNode[] {
+  const { lowest, lowerQuartile, median, upperQuartile, highest } = range;
+  const upright = (value: number) => [
+    { x: scale(value), y: y - BOX_HALF_HEIGHT },
+    { x: scale(value), y: y + BOX_HALF_HEIGHT },
+  ];
+  const level = (from: number, to: number) => [
+    { x: scale(from), y },
+    { x: scale(to), y },
+  ];
+  const lines = hasBox(range)
+    ? [level(lowest, lowerQuartile), level(upperQuartile, highest), upright(median)]
+    : [level(lowest, highest)];
+  const outline = {
+    fill: "none",
+    stroke: "currentColor",
+    "stroke-width": 1.25,
+    "stroke-opacity": 0.6,
+  };
   return [
-    element("path", {
-      class: `plot__other${estimated ? " plot__other--estimated" : ""}`,
-      d: places
-        .toSorted((one, other) => one - other)
-        .map((x) =>
-          polyline([
-            { x, y: y - OTHER_HALF_HEIGHT },
-            { x, y: y + OTHER_HALF_HEIGHT },
-          ]),
-        )
-        .join(""),
-      fill: "none",
-      stroke: "currentColor",
-      "stroke-width": 1.25,
-      "stroke-opacity": 0.6,
-      "stroke-dasharray": estimated ? "2 2" : undefined,
-    }),
+    element("path", { class: "plot__spread", d: lines.map(polyline).join(""), ...outline }),
+    ...(hasBox(range)
+      ? [
+          element("rect", {
+            class: "plot__middle-half",
+            x: scale(lowerQuartile),
+            y: y - BOX_HALF_HEIGHT,
+            width: scale(upperQuartile) - scale(lowerQuartile),
+            height: 2 * BOX_HALF_HEIGHT,
+            ...outline,
+          }),
+        ]
+      : []),
   ];
 }
 

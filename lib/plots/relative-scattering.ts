@@ -24,7 +24,7 @@ export interface RelativeScattering extends PictureWords {
 }
 
 /** Tops of the axis. */
-export const SCATTERING_SCALES = [1.5, 2, 3, 4, 6] as const;
+const SCATTERING_SCALES = [1.5, 2, 3, 4, 6] as const;
 const NM: [number, number] = [400, 700];
 const AREA_HEIGHT = 170;
 

@@ -11,7 +11,7 @@ import { refusal, type Point } from "./svg.ts";
 import { ticksEvery } from "./ticks.ts";
 
 /** Upper ends of the reflectance axis: 1, a little more for a fluorescent white, and less for what is dark throughout. */
-export const REFLECTANCE_SCALES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 1.2] as const;
+const REFLECTANCE_SCALES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 1.2] as const;
 export type ReflectanceScale = (typeof REFLECTANCE_SCALES)[number];
 const TICK_STEPS: Readonly<Record<ReflectanceScale, number>> = {
   0.01: 0.002,
@@ -117,7 +117,7 @@ function drawnReadings({
 }
 
 /** Each curve's name along it, where it is clear of the others. */
-export function labelsBesideLines(
+function labelsBesideLines(
   labels: readonly string[],
   lines: readonly (readonly Point[])[],
   { area }: PlotFrame,

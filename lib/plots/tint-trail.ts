@@ -20,7 +20,7 @@ import { textWidth } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
 
 /** Half the side of the square, in a* or b*: 10 for the tints of blacks and greys. */
-export const TRAIL_SCALES = [10, 20, 40, 80, 120] as const;
+const TRAIL_SCALES = [10, 20, 40, 80, 120] as const;
 export type TrailScale = (typeof TRAIL_SCALES)[number];
 const TICK_STEPS: Readonly<Record<TrailScale, number>> = { 10: 5, 20: 10, 40: 20, 80: 40, 120: 40 };
 

@@ -9,7 +9,6 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { statementText } from "./statement-text.ts";
 import { figureName } from "./figure-name.ts";
 import { figureText, unitText } from "./figure-text.ts";
-import { decimalText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 
 type NameOf = (slug: string) => string;
@@ -138,7 +137,7 @@ function otherText(
 
 /** A limit as its author wrote it, with the unit of the figure. */
 function limitText(value: number, row: FigureRow, unit: string, words: Words): string {
-  if (row.kind === "share") return `${decimalText(value * 100, 0)}\u00a0%`;
+  if (row.kind === "share") return `${Number((value * 100).toPrecision(12))}\u00a0%`;
   const symbol = unitText(unit, words);
   const number = String(value).replace("-", "\u2212");
   return symbol === "" ? number : `${number}\u00a0${symbol}`;

@@ -37,7 +37,7 @@ function roundedText(row: FigureRow, figure: Printed, words: Words): string {
     );
   switch (row.kind) {
     case "share":
-      return `${quantityText(value, (share) => decimalText(share * 100, row.digits), words.about)}\u00a0%`;
+      return `${quantityText(value, (share) => decimalText(share * 100, sharePlaces(share, figure, row)), words.about)}\u00a0%`;
     case "significant":
       return quantityText(
         value,
@@ -58,6 +58,12 @@ function roundedText(row: FigureRow, figure: Printed, words: Words): string {
         words.about,
       );
   }
+}
+
+/** Under a tenth a whole percentage is a single digit: a place more where the uncertainty bears it, so that ratios can be read. */
+function sharePlaces(share: number, { uncertainty }: Printed, { digits }: FigureRow): number {
+  const isTold = uncertainty !== undefined && uncertainty < 0.5 / 100;
+  return share < 0.1 && isTold ? digits + 1 : digits;
 }
 
 /** A figure with its unit: "63 g/100 g", "3–6 days". */

@@ -118,7 +118,7 @@ const LAID: Laid = {
 };
 
 /** Blocks as paper lays them out, in their order; a heading of what is not on paper goes as well. */
-export function blockFlow(blocks: readonly Block[], style: PaperStyle): Flow[] {
+function blockFlow(blocks: readonly Block[], style: PaperStyle): Flow[] {
   const laid = blocks.map((block) => ({ block, flow: laidOut(block, style) }));
   const isOnPaper = (at: number): boolean => {
     const [one, next] = [laid[at], laid[at + 1]];

@@ -108,7 +108,8 @@ function cardTints({ tints }: Sheet, words: Words): CardTint[] {
 }
 
 /** Of the whites that it was let down in; of a white, that others are let down in it. */
-function sentenceOf(sheet: Sheet, { words, sheets }: PageContext): string {
+function sentenceOf(sheet: Sheet, context: PageContext): string {
+  const { words } = context;
   const text = words.pages.cards;
   const told = cardSentence(
     sheet.tints.map(({ white, sentence }) => ({
@@ -120,7 +121,7 @@ function sentenceOf(sheet: Sheet, { words, sheets }: PageContext): string {
   );
   if (told !== undefined) return told;
   if (sheet.family === "extender") return text.extender;
-  const letDown = coloursLetDownIn(sheet.slug, sheets);
+  const letDown = coloursLetDownIn(sheet.slug, context);
   return letDown.length > 0 ? text.isWhite(letDown.length) : text.noTint;
 }
 

@@ -73,7 +73,7 @@ export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
   ];
 }
 
-export function statementRuns({ code, text, remark }: StatementView): Run[] {
+function statementRuns({ code, text, remark }: StatementView): Run[] {
   return [
     ...(code === undefined ? [] : bold(`${code} `)),
     ...sans(text),

@@ -88,9 +88,7 @@ function packageSize(
 }
 
 /** The smallest generic tube that holds so much; undefined past the largest and below the smallest. */
-export function genericTube(
-  ml: number,
-): { readonly ml: number; readonly diameterMm: number } | undefined {
+function genericTube(ml: number): { readonly ml: number; readonly diameterMm: number } | undefined {
   const [least] = TUBE_REACH_ML;
   const found = TUBES.find(([holds]) => holds >= ml);
   return found === undefined || ml < least ? undefined : { ml: found[0], diameterMm: found[1] };

@@ -8,7 +8,7 @@ import { PICTURE_ENDINGS, UNREAD_PICTURES, type PhotographFile } from "./photogr
 import { fileOrder } from "../quantities/name-order.ts";
 
 /** The folders of a content folder, and the endings that a record in each may have. */
-export const CONTENT_FOLDERS = {
+const CONTENT_FOLDERS = {
   pigments: [".yaml", ".yml"],
   vehicles: [".yaml", ".yml"],
   colours: [".md"],

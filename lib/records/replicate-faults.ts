@@ -9,7 +9,7 @@ import { averaged } from "./readings/averaged.ts";
  * How far one reading may lie from the mean of the others [Delta-E00, D65/10] before it is doubted, and
  * before it is no reading of the same paint. Our own limits: a paint drawn down again comes within 1.
  */
-export const REPLICATES_APART = { doubted: 2.5, another: 6 } as const;
+const REPLICATES_APART = { doubted: 2.5, another: 6 } as const;
 
 /** How many times [1] both its neighbours, or a part of both, a value at one wavelength can't be, and by how much at least. */
 const SPIKE = { times: 3, least: 0.02 } as const;

@@ -13,7 +13,7 @@ export interface BrowserAsset {
 }
 
 /** What stands in for a package in a browser: a table of 20 kB for one of 125, and a parser without Node's buffers. */
-export const BROWSER_ALIASES = {
+const BROWSER_ALIASES = {
   munsell: join(PACKAGE_ROOT, "lib", "mixing", "notation", "compact-munsell.ts"),
   "csv-parse/sync": "csv-parse/browser/esm/sync",
 };

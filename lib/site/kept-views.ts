@@ -46,7 +46,7 @@ export function keptViews(
       }
       const { value, names } = filled();
       const view = viewKey(value);
-      now.set(path, [view, steps.partsOf(names)]);
+      now.set(path, [view, steps.partsOf(names, earlier?.[1])]);
       return view;
     },
     keep: () => {

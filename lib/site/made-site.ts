@@ -2,6 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
 import { withPhotographs } from "../photographs/taken-photographs.ts";
+import type { Records } from "../records/records.ts";
 import { recordsBelow } from "../records/site-base.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { earlierCards, earlierState } from "./earlier-manifest.ts";
@@ -14,7 +15,19 @@ import { addressFaults, keptManifests } from "./site-addresses.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { clearResults } from "../kept/kept-result.ts";
-import { writeSite } from "./write-site.ts";
+import type { Site } from "./site.ts";
+import { begunSite, type BegunSite } from "./write-site.ts";
+
+/** Where the pages lie that stand for one record each. */
+function recordFolders({ colours, pigments, answers }: Records): string[] {
+  const below = (folder: string, slugs: Iterable<string>): string[] =>
+    [...slugs].map((slug) => `${folder}/${slug}/`);
+  return [
+    ...below("colours", colours.keys()),
+    ...below("pigments", pigments.keys()),
+    ...below("answers", answers.keys()),
+  ];
+}
 
 /** Of one folder's site that is made again and again only what was edited is parsed. */
 const parsers = keptParsers();
@@ -57,6 +70,7 @@ export async function madeSite(
   if (isStopped(ofRecords) || asWritten === undefined) return stopped();
   const records = recordsBelow(asWritten, base);
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
+  tell.served?.recorded(recordFolders(records));
   tell.progress(`working out ${sheets}`);
   const {
     site: onScreen,
@@ -88,15 +102,30 @@ export async function madeSite(
   const printed = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
   const site = inOneFolder(printed, records.workshop.siteAddress);
   tell.progress(`writing ${site.pages.length} pages`);
-  await writeSite(site, { output: "site", kind, dir, earlierDir, cache });
-  const ofWorkshop = workshop({ isPrinted: kind === "paper", printedCards: cardsBefore });
-  await writeSite(ofWorkshop, {
-    output: "workshop",
-    kind,
-    dir: workshopDir,
-    earlierDir: earlierWorkshopDir,
-    cache,
-  });
+  const { served } = tell;
+  const wanted = await served?.wanted();
+  const ofSite = await begunSite(site, { output: "site", kind, dir, earlierDir, cache, served });
+  await ofSite.pages(wanted?.site ?? []);
+  const beginWorkshop = async (): Promise<readonly [Site, BegunSite]> => {
+    const own = workshop({ isPrinted: kind === "paper", printedCards: cardsBefore });
+    const [to, earlier] = [workshopDir, earlierWorkshopDir];
+    const begun = await begunSite(own, {
+      output: "workshop",
+      kind,
+      dir: to,
+      earlierDir: earlier,
+      cache,
+      served,
+    });
+    await begun.pages(wanted?.workshop ?? []);
+    return [own, begun];
+  };
+  // Where somebody looks at the workshop's pages they come before the site's others.
+  const isLookedAt = wanted !== undefined && wanted.workshop.length > 0;
+  const sooner = isLookedAt ? await beginWorkshop() : undefined;
+  await ofSite.rest();
+  const [ofWorkshop, begunWorkshop] = sooner ?? (await beginWorkshop());
+  await begunWorkshop.rest();
   for (const { keepViews } of [...allLanguages(onScreen), ofWorkshop]) keepViews?.();
   parsers.keep(cache);
   clearResults(cache);

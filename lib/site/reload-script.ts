@@ -6,7 +6,7 @@ export const RELOAD_SCRIPT = "/-/reload.js";
  * Loads the page again when the server says that there is a newer build, and lays what keeps a
  * newer one from being made over the foot of the page, line by line.
  */
-export const RELOAD_SOURCE = `const builds = new EventSource("${RELOAD_EVENTS}");
+export const RELOAD_SOURCE = `const builds = new EventSource("${RELOAD_EVENTS}?" + new URLSearchParams({ page: location.pathname }));
 builds.addEventListener("built", () => location.reload());
 builds.addEventListener("fault", ({ data }) => {
   const told = document.getElementById("build-fault") ?? document.createElement("pre");

@@ -216,7 +216,16 @@ const CONTEXT: Grain = {
     theory: "always",
   },
 };
-const RANGE: Grain = { keys: { nearest: { each: "whole" }, inTwoLights: { each: "whole" } } };
+const RANGE: Grain = {
+  keys: {
+    nearest: { each: "whole" },
+    inTwoLights: { each: "whole" },
+    letDownIn: { each: "whole" },
+    ofPigment: { each: "whole" },
+    oil: { each: "whole" },
+    spreads: { keys: {} },
+  },
+};
 
 /** A thing that notes what is read of it, whose parts can be told from now on. */
 function noted<V extends object>(

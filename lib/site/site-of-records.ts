@@ -139,7 +139,7 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
       worked.keepParts();
     },
     sheetCount: worked.published.length,
-    pictures: sitePictures(pages, context.answers, context),
+    pictures: () => sitePictures(pages, context.answers, context),
     prints: {
       sheets: sheetsToPrint(worked, pages),
       laidOut: worked.laidOut,

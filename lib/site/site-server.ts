@@ -6,16 +6,25 @@ import {
   type ServerResponse,
 } from "node:http";
 import type { AddressInfo } from "node:net";
+import { posix } from "node:path";
 import type { Duplex } from "node:stream";
 import send from "send";
 import { OutputFault } from "./output-fault.ts";
+import { pagesInWork, type PagesInWork } from "./served-pages.ts";
+import type { PagesMade } from "./site-task.ts";
 import { RELOAD_EVENTS, RELOAD_SCRIPT, RELOAD_SOURCE } from "./reload-script.ts";
 
 /** A folder of pages served on this machine alone. */
 export interface SiteServer {
   readonly address: string;
-  /** Serve this folder from now on, and tell open pages to load again. */
+  /** Serve this folder from now on, and tell open pages to load again that were not told yet. */
   readonly show: (dir: string) => void;
+  /** Serve these pages of a folder that is being written, and tell those of them that are open to load again. */
+  readonly made: (dir: string, pages: PagesMade) => void;
+  /** These folders of pages have no record any more: `colours/bone-black/`. */
+  readonly gone: (folders: readonly string[]) => void;
+  /** Pages that are open in a browser or waited for, below the root: `colours/bone-black/index.html`. */
+  readonly wanted: () => readonly string[];
   /** Say over open pages, and those opened until the next folder is shown, what keeps newer ones from being made. */
   readonly tell: (fault: string) => void;
   readonly close: () => Promise<void>;
@@ -62,12 +71,32 @@ async function serverOn(
   port: number,
   base = "/",
 ): Promise<SiteServer> {
-  let shown = dir;
   let fault: string | undefined;
-  const open = new Set<ServerResponse>();
+  const pages = pagesInWork(dir);
+  const open = new Map<ServerResponse, OpenPage>();
+  let waiting: WaitingRequest[] = [];
+  const serveWaiting = (): void => {
+    const those = waiting;
+    waiting = [];
+    for (const { again } of those) again();
+  };
+  const reload = (isMeant: (page: OpenPage) => boolean): void => {
+    for (const [response, page] of open) {
+      if (!isMeant(page)) continue;
+      page.isTold = true;
+      response.write("event: built\ndata:\n\n");
+    }
+  };
   const answer: RequestListener = (request, response) => {
+    const wait = (path: string): void => {
+      const one: WaitingRequest = { path, again: () => answer(request, response) };
+      waiting.push(one);
+      response.once("close", () => {
+        waiting = waiting.filter((other) => other !== one);
+      });
+    };
     try {
-      answerRequest(request, response, { dir: shown, base, fault }, open);
+      answerRequest(request, response, { pages, base, fault, open, wait });
     } catch {
       refuse(response, 500, "This could not be answered");
     }
@@ -76,17 +105,41 @@ async function serverOn(
   const taken = (servers[0]?.address() as AddressInfo).port;
   return {
     address: `http://localhost:${taken}${base}`,
-    show: (next) => {
-      shown = next;
+    made: (next, some) => {
+      pages.made(next, some);
       fault = undefined;
-      for (const response of open) response.write("event: built\ndata:\n\n");
+      const there = new Set(some.made);
+      reload(({ path }) => there.has(path));
+      serveWaiting();
+    },
+    gone: (folders) => {
+      pages.gone(folders);
+      reload(({ path, isTold }) => !isTold && folders.some((folder) => path.startsWith(folder)));
+    },
+    wanted: () => [
+      ...new Set([
+        ...waiting.map(({ path }) => path),
+        ...[...open.values()].map(({ path }) => path),
+      ]),
+    ],
+    show: (next) => {
+      pages.show(next);
+      fault = undefined;
+      reload(({ isTold }) => !isTold);
+      for (const page of open.values()) page.isTold = false;
+      serveWaiting();
     },
     tell: (what) => {
       fault = what;
-      for (const response of open) response.write(faultEvent(what));
+      pages.giveUp();
+      for (const [response, page] of open) {
+        page.isTold = false;
+        response.write(faultEvent(what));
+      }
+      serveWaiting();
     },
     close: async () => {
-      for (const response of open) response.end();
+      for (const response of open.keys()) response.end();
       await Promise.all(servers.map(closed));
     },
   };
@@ -172,19 +225,34 @@ async function closed(server: Server): Promise<void> {
   });
 }
 
+/** A page in a browser, by its path below the root. */
+interface OpenPage {
+  readonly path: string;
+  /** That it is to load again for the build that is at work; it is another page then. */
+  isTold: boolean;
+}
+
+/** A request for a page that is being made. */
+interface WaitingRequest {
+  readonly path: string;
+  readonly again: () => void;
+}
+
 /** What is served just now. */
 interface Served {
-  readonly dir: string;
+  readonly pages: PagesInWork;
   readonly base: string;
   /** What keeps newer pages from being made. */
   readonly fault: string | undefined;
+  readonly open: Map<ServerResponse, OpenPage>;
+  /** Answer again once there is more. */
+  readonly wait: (path: string) => void;
 }
 
 function answerRequest(
   request: IncomingMessage,
   response: ServerResponse,
-  { dir, base, fault }: Served,
-  open: Set<ServerResponse>,
+  { pages, base, fault, open, wait }: Served,
 ): void {
   response.on("error", () => undefined);
   response.setHeader("X-Content-Type-Options", "nosniff");
@@ -196,35 +264,69 @@ function answerRequest(
     return refuse(response, 405, "Pages are read here, and nothing else is done");
   }
   if (!isOurs(request)) return refuse(response, 403, "Only this machine's own pages may ask");
-  const [path = ""] = url.split(/[?#]/, 1);
+  const [path = "", asked = ""] = url.split(/[?#]/);
   if (!path.startsWith("/") || path.startsWith("//"))
     return refuse(response, 400, "An address here begins with one slash");
-  if (path === RELOAD_EVENTS) return announceBuilds(method, response, open, fault);
+  if (path === RELOAD_EVENTS) {
+    const page = new URLSearchParams(asked).get("page") ?? "/";
+    const shown = pageAt(belowBase(page, base));
+    // It was loaded just now, and need not be once more for the build that is at work.
+    const own = { path: shown, isTold: pages.isNewer(shown) };
+    return announceBuilds(method, response, open, { page: own, fault });
+  }
   if (path === RELOAD_SCRIPT) {
     response.setHeader("Content-Type", "text/javascript; charset=utf-8");
     response.end(RELOAD_SOURCE);
     return;
   }
-  // What lies outside the site's folder is no file of it.
-  const below = path.startsWith(base) ? path.slice(base.length - 1) : "/-/";
-  sendFile(request, below, dir, response, (status) => {
+  const below = belowBase(path, base);
+  const folders = pages.foldersOf(pageAt(below));
+  if (folders === undefined) return wait(pageAt(below));
+  sendFile(request, below, folders, response, (status) => {
     if (status !== 404) return refuse(response, status, "This could not be answered");
+    const lost = "404.html";
+    const found = pages.foldersOf(lost);
+    if (found === undefined) return wait(lost);
     response.statusCode = 404;
-    sendFile(request, "/404.html", dir, response, () =>
+    sendFile(request, `/${lost}`, found, response, () =>
       refuse(response, 404, "There is no such page"),
     );
   });
 }
 
+/** What is asked for, below the site's own folder; what lies outside of it is no file of the site. */
+function belowBase(path: string, base: string): string {
+  return path.startsWith(base) ? path.slice(base.length - 1) : "/-/";
+}
+
+/** The path of a file below the root, of a folder that of its page. */
+function pageAt(below: string): string {
+  const path = posix.normalize(decoded(below)).slice(1);
+  return path === "" || path.endsWith("/") ? `${path}index.html` : path;
+}
+
+function decoded(path: string): string {
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    return path;
+  }
+}
+
+/** @param roots folders to look for it in, one after the other. */
 function sendFile(
   request: IncomingMessage,
   path: string,
-  root: string,
+  [root, ...others]: readonly string[],
   response: ServerResponse,
   failed: (status: number) => void,
 ): void {
+  if (root === undefined) return failed(404);
   send(request, path, { root, cacheControl: false })
-    .on("error", (error: { readonly status?: number }) => failed(error.status ?? 500))
+    .on("error", ({ status = 500 }: { readonly status?: number }) => {
+      if (status === 404 && others.length > 0) sendFile(request, path, others, response, failed);
+      else failed(status);
+    })
     .pipe(response);
 }
 
@@ -257,15 +359,15 @@ function refuse(response: ServerResponse, status: number, sentence: string): voi
 function announceBuilds(
   method: string,
   response: ServerResponse,
-  open: Set<ServerResponse>,
-  fault: string | undefined,
+  open: Map<ServerResponse, OpenPage>,
+  { page, fault }: { readonly page: OpenPage; readonly fault: string | undefined },
 ): void {
   response.setHeader("Content-Type", "text/event-stream");
   if (method === "HEAD") {
     response.end();
     return;
   }
-  open.add(response);
+  open.set(response, page);
   response.on("close", () => open.delete(response));
   response.write(fault === undefined ? ":\n\n" : faultEvent(fault));
 }

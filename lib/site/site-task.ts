@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { OutputKind } from "./output-manifest.ts";
 
 /** A site to be written: whose records, and how. */
 export interface SiteTask {
@@ -34,8 +35,29 @@ export interface SiteReport {
   readonly isSame?: boolean;
 }
 
+/** Paths of pages below the root of either output: `colours/bone-black/index.html`. */
+export type OutputPages = Readonly<Record<OutputKind, readonly string[]>>;
+
+/** Pages that there are now, of all that there will be: what is neither is still to be made. */
+export interface PagesMade {
+  readonly output: OutputKind;
+  /** Those that have come since it was told last. */
+  readonly made: readonly string[];
+  readonly all: readonly string[];
+}
+
 /** Told while it is at work. */
 export interface SiteTelling {
   readonly complaints: (diagnostics: readonly Diagnostic[]) => void;
   readonly progress: (what: string) => void;
+  /** Who serves pages while they are made. */
+  readonly served?: ServedPages;
+}
+
+export interface ServedPages {
+  /** Pages that somebody looks at or asks for, which are made before the others. */
+  readonly wanted: () => Promise<OutputPages>;
+  /** Folders of the pages that stand for one record each, as soon as the records are known: `colours/bone-black/`. */
+  readonly recorded: (folders: readonly string[]) => void;
+  readonly made: (pages: PagesMade) => void;
 }

@@ -1,6 +1,6 @@
 import { parentPort } from "node:worker_threads";
-import type { ThreadMessage } from "./site-thread.ts";
-import type { SiteTask, SiteTelling } from "./site-task.ts";
+import type { ThreadAsked, ThreadMessage } from "./site-thread.ts";
+import type { OutputPages, ServedPages, SiteTelling } from "./site-task.ts";
 import { stoppedBy } from "./output-fault.ts";
 import { writtenSite } from "./written-site.ts";
 
@@ -10,10 +10,26 @@ if (port === null) throw new Error("This module runs in a thread of its own");
 
 const say = (message: ThreadMessage): void => port.postMessage(message);
 
-port.on("message", (task: SiteTask) => {
+/** Who waits to hear what pages are wanted. */
+let hear: ((pages: OutputPages) => void) | undefined;
+
+const served: ServedPages = {
+  wanted: async () =>
+    new Promise((heard) => {
+      hear = heard;
+      say({ kind: "which are wanted" });
+    }),
+  recorded: (folders) => say({ kind: "recorded", folders }),
+  made: (pages) => say({ kind: "made", pages }),
+};
+
+port.on("message", (asked: ThreadAsked) => {
+  if (asked.kind === "wanted") return hear?.(asked.pages);
+  const { task, isServed } = asked;
   const tell: SiteTelling = {
     complaints: (diagnostics) => say({ kind: "complaints", diagnostics }),
     progress: (what) => say({ kind: "progress", what }),
+    ...(isServed ? { served } : {}),
   };
   void writtenSite(task, tell).then(
     (report) => say({ kind: "done", report }),

@@ -3,14 +3,22 @@ import { Worker } from "node:worker_threads";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { OutputFault } from "./output-fault.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
-import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
+import type { OutputPages, PagesMade, SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 
 /** What the thread says of a task. */
 export type ThreadMessage =
   | { readonly kind: "complaints"; readonly diagnostics: readonly Diagnostic[] }
   | { readonly kind: "progress"; readonly what: string }
+  | { readonly kind: "which are wanted" }
+  | { readonly kind: "recorded"; readonly folders: readonly string[] }
+  | { readonly kind: "made"; readonly pages: PagesMade }
   | { readonly kind: "done"; readonly report: SiteReport }
   | { readonly kind: "failed"; readonly sentence: string };
+
+/** What the thread is asked, or told that it asked for. */
+export type ThreadAsked =
+  | { readonly kind: "task"; readonly task: SiteTask; readonly isServed: boolean }
+  | { readonly kind: "wanted"; readonly pages: OutputPages };
 
 /** A thread that writes sites, one after another: whoever asked goes on hearing signals and requests meanwhile. */
 export interface SiteThread {
@@ -37,9 +45,16 @@ export function siteThread(): SiteThread {
           else if (message.kind === "failed") failed(new OutputFault(message.sentence));
           else if (message.kind === "done") done(message.report);
           else if (message.kind === "progress") tell.progress(message.what);
-          else tell.complaints(message.diagnostics);
+          else if (message.kind === "complaints") tell.complaints(message.diagnostics);
+          else if (message.kind === "recorded") tell.served?.recorded(message.folders);
+          else if (message.kind === "made") tell.served?.made(message.pages);
+          else
+            void tell.served
+              ?.wanted()
+              .then((pages) => worker.postMessage({ kind: "wanted", pages } satisfies ThreadAsked));
         };
-        worker.postMessage(task);
+        const isServed = tell.served !== undefined;
+        worker.postMessage({ kind: "task", task, isServed } satisfies ThreadAsked);
       }),
     end: async () => {
       hear = undefined;

@@ -43,8 +43,8 @@ export interface Site {
   readonly translated?: readonly { readonly folder: string; readonly site: Site }[];
   /** Where scripts that say words of another language go, by the folder of that language. */
   readonly scripts?: readonly { readonly folder: string; readonly language: Language }[];
-  /** Pictures to pass on. */
-  readonly pictures?: readonly SitePicture[];
+  /** Pictures to pass on, which no build for the screen asks for. */
+  readonly pictures?: () => readonly SitePicture[];
   /** What a build may put on paper. */
   readonly prints?: RangeToPrint;
   readonly papers?: readonly BinaryFile[];

@@ -28,7 +28,7 @@ const RUBBISH = "rubbish-";
  * during the swap, and rubbish on its way out, each by its name. Whatever moment a build is killed
  * in, what lies here says what is to be done, and `recovered` does it.
  */
-export function workFolderOf(out: string): string {
+function workFolderOf(out: string): string {
   return `${out}.building`;
 }
 

@@ -14,6 +14,8 @@ import type { SitePicture } from "../pictures/site-pictures.ts";
 import { contentHash } from "../kept/content-hash.ts";
 import { assetsOf, isAsset } from "./site-assets.ts";
 import type { Site } from "./site.ts";
+import type { ServedPages } from "./site-task.ts";
+import type { PageEntry } from "./page-entry.ts";
 import { writtenFiles, type WrittenFiles } from "./written-files.ts";
 
 const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
@@ -21,37 +23,77 @@ const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 /** Eleventy holds all that it renders until all of it is written: so many pages are handed to it at a time. Our own choice. */
 const PAGES_AT_ONCE = 250;
 
+/** Fewer are rendered at a time where somebody may ask for one meanwhile. Our own choice. */
+const SERVED_AT_ONCE = 8;
+
 /** Where and how a site is written. */
 export interface Writing extends PagesOf {
   /** Of pictures and pages; without it each is made. */
   readonly cache?: WorkCache;
+  /** Who serves pages while they are made, and says which are wanted first. */
+  readonly served?: ServedPages | undefined;
+}
+
+/** Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`. */
+export async function writeSite(site: Site, writing: Writing): Promise<void> {
+  await (await begunSite(site, writing)).rest();
+}
+
+/** A site whose data, styles and fonts are written. */
+export interface BegunSite {
+  /** Make those of these pages that there are not yet, as many as go at once. */
+  readonly pages: (paths: readonly string[]) => Promise<void>;
+  /** Make all others, those first that are wanted by then, and write down what there is. */
+  readonly rest: () => Promise<void>;
 }
 
 /**
- * Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`.
  * On screen alone there are no pictures to pass on, and pages follow the builds. A page that would
  * come out as in the earlier output is taken from there.
  */
-export async function writeSite(site: Site, writing: Writing): Promise<void> {
-  const { dir, earlierDir, kind, output, cache } = writing;
+export async function begunSite(site: Site, writing: Writing): Promise<BegunSite> {
+  const { dir, earlierDir, kind, output, cache, served } = writing;
   const written = writtenFiles(dir, earlierDir);
   const assets = hashedAssets(assetsOf(site, output));
   writeData(site, written);
   for (const { path, bytes } of assets.files) written.write(path, bytes);
-  if (kind === "paper") await writePictures(site.pictures ?? [], writing, written);
+  if (kind === "paper") await writePictures(site.pictures?.() ?? [], writing, written);
   const base = site.base ?? "/";
   const kept = keptPages(cache, writing, [base, ...[...assets.paths].flat()], written);
-  for (let from = 0; from < site.pages.length; from += PAGES_AT_ONCE) {
-    const some = site.pages.slice(from, from + PAGES_AT_ONCE);
-    const pages = some.filter((page) => !kept.isTaken(page));
+  const all = site.pages.map(({ path }) => path);
+  const left = new Map(site.pages.map((page) => [page.path, page]));
+  const most = served === undefined ? PAGES_AT_ONCE : SERVED_AT_ONCE;
+  /** Of these pages as many as are rendered at a time. */
+  const make = async (paths: readonly string[]): Promise<void> => {
+    const made: string[] = [];
+    const pages: PageEntry[] = [];
+    for (const path of paths) {
+      const page = left.get(path);
+      if (page === undefined) continue;
+      left.delete(path);
+      made.push(path);
+      if (kept.isTaken(page)) page.letGo();
+      else pages.push(page);
+      if (pages.length === most) break;
+    }
     if (pages.length > 0)
       await renderPages({ ...site, pages }, writing, written, (html, page) =>
         withHashedNames(html, page, base, assets),
       );
-    for (const page of some) page.letGo();
-  }
-  kept.keep(site.pages);
-  listFilesInManifest(dir, written.hashes);
+    for (const page of pages) page.letGo();
+    served?.made({ output, made, all });
+  };
+  return {
+    pages: make,
+    rest: async () => {
+      while (left.size > 0) {
+        const wanted = (await served?.wanted())?.[output] ?? [];
+        await make(wanted.some((path) => left.has(path)) ? wanted : [...left.keys()]);
+      }
+      kept.keep(site.pages);
+      listFilesInManifest(dir, written.hashes);
+    },
+  };
 }
 
 /** Drawn are those that show something else than the earlier output's. */

@@ -65,7 +65,8 @@ afterAll(async () => {
   await ended;
 });
 
-describe("start", () => {
+/** One server, through one edit after the other. */
+describe("start", { shuffle: false }, () => {
   test("prints its address and serves pages, styles and data", async () => {
     expect(said).toMatch(/^1 sheet, \d+\.\d s$/m);
     expect(await fetched("index.html")).toContain("Test Workshop");
@@ -89,6 +90,25 @@ describe("start", () => {
     await until("the new data", async () =>
       (await fetched("colours/lamp-black/sheet.json")).includes("Soot Black") ? true : undefined,
     );
+  });
+
+  test("tells the browser that shows a page only once the newer page is there", async () => {
+    const address = /^http:\/\/localhost:\d+\/$/m.exec(said)?.[0] ?? "";
+    const { body } = await fetch(new URL("-/builds?page=/colours/lamp-black/", address));
+    const reader = (body as ReadableStream<Uint8Array> | null)?.getReader();
+    writeFileSync(record, `${readFileSync(record, "utf8")}One more note.\n`);
+    const told = async (): Promise<string> => {
+      const next = await reader?.read();
+      if (next === undefined || next.done)
+        throw new Error(`Unexpected end of what is told\n${said}`);
+      return new TextDecoder().decode(next.value);
+    };
+    // The build before may tell of itself first; of this one it is told once, when the page is there.
+    for (;;) {
+      if (!(await told()).includes("event: built")) continue;
+      if ((await fetched("colours/lamp-black/")).includes("One more note.")) break;
+    }
+    await reader?.cancel();
   });
 
   test("tells an error in a record, keeps the last good page, and goes on when it is put right", async () => {

@@ -96,6 +96,7 @@ describe("a step that read one colour's oil", () => {
     const seen = run(BLACKS, moved);
     expect(isTaken(seen, oil)).toBe(false);
     expect(seen.looked).toEqual(["colours/bone/?", "colours/bone/oil"]);
+    seen.keep();
     const again = run(BLACKS, moved);
     expect(isTaken(again, oil)).toBe(false);
     expect(again.looked).toEqual([]);

@@ -131,7 +131,7 @@ describe("what comes out", () => {
     .concat(
       "assets/styles/site.css",
       FEED_PATH,
-      (site.pictures ?? []).map(({ path }) => path),
+      (site.pictures?.() ?? []).map(({ path }) => path),
     );
   const patterns = firstColumn("## What comes out").map((code): [string, RegExp] => {
     const own = code.replaceAll(".", "\\.").replaceAll("NAME", "[a-z0-9-]+");

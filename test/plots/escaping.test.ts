@@ -1,3 +1,4 @@
+import { spreadOf } from "../../lib/collection/spread.ts";
 import { expect, test } from "vitest";
 import { coefficientCurves } from "../../lib/plots/coefficient-curves.ts";
 import { glazeStrip } from "../../lib/plots/glaze-strip.ts";
@@ -48,7 +49,8 @@ const PICTURES: Readonly<Record<string, string>> = {
     domain: [0, 1],
     own: { value: 0.5, standing: "measured", text: T },
     missing: T,
-    others: [],
+    range: spreadOf([0.1, 0.2, 0.3, 0.4, 0.5]),
+    legend: T,
     ends: { low: T, high: T },
   }),
   valueChromaSlice: valueChromaSlice({ ...words, points: [point], chromaLabel: T, valueLabel: T }),

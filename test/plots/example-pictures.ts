@@ -13,6 +13,7 @@ import { hidingCurve } from "../../lib/plots/hiding-curve.ts";
 import { hueCircle } from "../../lib/plots/hue-circle.ts";
 import { ladderStrip, type LadderStep } from "../../lib/plots/ladder-strip.ts";
 import { lotChart } from "../../lib/plots/lot-chart.ts";
+import { spreadOf } from "../../lib/collection/spread.ts";
 import { rangeRows } from "../../lib/plots/range-rows.ts";
 import { placeInRange } from "../../lib/plots/place-in-range.ts";
 import type { ScreenColour } from "../../lib/plots/screen-colour.ts";
@@ -353,7 +354,25 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
     domain: [0, 180],
     missing: "not stated",
     own: { value: 112, standing: "measured", text: "112, high" },
-    others: [16, 19, 21, 27, 34, [35, 60], 44, 56, 59, 63, 72, 72, 88, 96, [130, 170], 147],
+    range: spreadOf([
+      16,
+      19,
+      21,
+      27,
+      34,
+      [35, 60],
+      44,
+      56,
+      59,
+      63,
+      72,
+      72,
+      88,
+      96,
+      [130, 170],
+      147,
+    ]),
+    legend: "box: the middle half of the range",
     ends: { low: "least: lead white, 16", high: "most: raw sienna, 147" },
   }),
   "place-in-range-estimate": placeInRange({
@@ -362,7 +381,8 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
     domain: [0, 20],
     missing: "not stated",
     own: { value: [12, 19], standing: "estimated", text: "12 to 19 days, very slow" },
-    others: [2, 2.5, 3, [3, 6], [4, 6], 5, [6, 12], 9],
+    range: spreadOf([2, 2.5, 3, [3, 6], [4, 6], 5, [6, 12], 9]),
+    legend: "box: the middle half of the range",
     ends: { low: "fastest: raw umber, 2", high: "slowest: lamp black" },
   }),
   "place-in-range-not-stated": placeInRange({
@@ -371,7 +391,8 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
     domain: [0, 4],
     missing: "not stated: a tint in a white is wanted",
     own: undefined,
-    others: [0.4, 1, 1.3, 2.2, 3.6],
+    range: spreadOf([0.4, 1, 1.3, 2.2, 3.6]),
+    legend: "box: the middle half of the range",
     ends: { low: "weakest", high: "strongest" },
   }),
   "value-chroma-slice": valueChromaSlice({

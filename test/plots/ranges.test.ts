@@ -1,3 +1,4 @@
+import { spreadOf } from "../../lib/collection/spread.ts";
 import { describe, expect, test } from "vitest";
 import { hueCircle, type HuePoint } from "../../lib/plots/hue-circle.ts";
 import { spread } from "../../lib/plots/end-labels.ts";
@@ -29,7 +30,8 @@ describe("placeInRange", () => {
     domain: [0, 100],
     own: { value: 50, standing: "measured", text: "50" },
     missing: "not stated",
-    others: [0, 100],
+    range: spreadOf([0, 100]),
+    legend: "box: the middle half",
     ends: { low: "least", high: "most" },
     ...change,
   });
@@ -38,35 +40,48 @@ describe("placeInRange", () => {
       .all.filter((element) => hasClass(element, name))
       .map(({ attributes }) => attributes.d ?? "");
 
-  const ticks = (svg: string): number[] =>
-    places(svg, "plot__other").flatMap((d) =>
-      [...d.matchAll(/M([\d.]+)/g)].map(([, x]) => Number(x)),
+  /** Where each line of the spread begins and ends. */
+  const lines = (svg: string): number[][] =>
+    places(svg, "plot__spread").flatMap((d) =>
+      [...d.matchAll(/M([\d.]+)[ ,][\d.]+L([\d.]+)/g)].map(([, from, to]) => [
+        Number(from),
+        Number(to),
+      ]),
     );
+  const boxes = (svg: string) =>
+    parsedSvg(svg).all.filter((element) => hasClass(element, "plot__middle-half"));
 
-  test("the middle of the axis is in the middle, and a tick for every other colour", () => {
-    const svg = placeInRange(params({ others: [0, 25, 100] }));
-    const [low, quarter, high] = ticks(svg);
+  test("a line from the least to the highest, a box over the middle half, and the median across it", () => {
+    const svg = placeInRange(params({ range: spreadOf([0, 10, 20, 25, 40, 60, 75, 100]) }));
+    const [[low, boxFrom] = [], [boxTo, high] = [], [median] = []] = lines(svg);
+    const [box] = boxes(svg);
     const own = parsedSvg(svg).all.find(({ name }) => name === "circle");
-    if (low === undefined || quarter === undefined || high === undefined || own === undefined)
+    if (low === undefined || high === undefined || box === undefined || own === undefined)
       throw new Error("Unexpected missing mark");
-    expect(numberOf(own, "cx")).toBeCloseTo((low + high) / 2, 2);
-    expect(Math.abs(quarter - (low + (high - low) / 4))).toBeLessThanOrEqual(0.5);
+    const at = (share: number): number => low + share * (high - low);
+    expect(numberOf(own, "cx")).toBeCloseTo(at(0.5), 2);
+    expect(boxFrom).toBeCloseTo(at(0.1), 2);
+    expect(boxTo).toBeCloseTo(at(0.6), 2);
+    expect(median).toBeCloseTo(at(0.25), 2);
+    expect(numberOf(box, "x")).toBeCloseTo(at(0.1), 2);
+    expect(numberOf(box, "width")).toBeCloseTo(at(0.6) - at(0.1), 2);
+    expect(seenTexts(svg)).toContain("box: the middle half");
   });
-  test("thousands of others are no more ticks than the axis has units", () => {
-    const others = Array.from({ length: 5000 }, (_, i) => (i * 100) / 4999);
-    const found = ticks(placeInRange(params({ others })));
-    expect(found.length).toBeGreaterThan(100);
-    expect(found.length).toBeLessThanOrEqual((found.at(-1) ?? NaN) - (found[0] ?? NaN) + 1);
+  test.each([
+    [4, 0],
+    [5, 1],
+  ])("of %i figures there are %i boxes", (count, expected) => {
+    const figures = Array.from({ length: count }, (_, i) => i);
+    expect(boxes(placeInRange(params({ range: spreadOf(figures) })))).toHaveLength(expected);
   });
-  test("an estimate is a bar from end to end with an open mark; others' estimates are broken ticks", () => {
+  test("an estimate is a bar from end to end with an open mark", () => {
     const svg = placeInRange(
       params({
         own: { value: [40, 80], standing: "estimated", text: "40 to 80" },
-        others: [[10, 20], 30],
+        range: spreadOf([[40, 80], 30]),
       }),
     );
     expect(places(svg, "plot__range")).toHaveLength(2);
-    expect(places(svg, "plot__other--estimated")).toHaveLength(1);
     expect(
       parsedSvg(svg)
         .all.filter(({ name }) => name === "circle")
@@ -89,18 +104,18 @@ describe("placeInRange", () => {
     expect(parsedSvg(svg).all.filter((element) => hasClass(element, "plot__mark"))).toEqual([]);
   });
   test("is drawn for the only colour of a range", () => {
-    expect(places(placeInRange(params({ others: [] })), "plot__other")).toEqual([]);
+    expect(places(placeInRange(params({ range: undefined })), "plot__spread")).toEqual([]);
   });
   test.each([
-    [{ others: [100.1] }],
-    [{ others: [-0.1] }],
-    [{ others: [NaN] }],
+    [{ range: spreadOf([100.1]) }],
+    [{ range: spreadOf([-0.1]) }],
+    [{ range: spreadOf([NaN]) }],
     [{ own: { value: [50, 101], standing: "estimated", text: "" } }],
   ] as const)("refuses a figure off the axis %o", (change) => {
     expect(() => placeInRange(params(change))).toThrow(/The figure in a range/);
   });
   test("refuses a range of nothing", () =>
-    expect(() => placeInRange(params({ own: undefined, others: [] }))).toThrow(
+    expect(() => placeInRange(params({ own: undefined, range: undefined }))).toThrow(
       "The figures of a range, none",
     ));
 });

@@ -1,3 +1,4 @@
+import { spreadOf } from "../../lib/collection/spread.ts";
 import { ladderStrip } from "../../lib/plots/ladder-strip.ts";
 import { placeInRange } from "../../lib/plots/place-in-range.ts";
 import { spectralCurve } from "../../lib/plots/spectral-curve.ts";
@@ -112,7 +113,8 @@ export function place(id: string, heading: string, caption: string): PictureView
         domain: [0, 140],
         own: { value: 92, standing: "stated", text: "92" },
         missing: "not stated",
-        others: [22, 30, 38, 41, 45, 60, 61, 75, [90, 130], 110, 120],
+        range: spreadOf([22, 30, 38, 41, 45, 60, 61, 75, [90, 130], 110, 120]),
+        legend: "box: the middle half",
         ends: { low: "least", high: "most" },
       }),
     ),

@@ -32,7 +32,7 @@ interface AcuteCategory {
 }
 
 /** Most toxic first. */
-export const ACUTE_CATEGORIES = [
+const ACUTE_CATEGORIES = [
   {
     hazardClass: "Acute Tox. 1",
     upTo: { oral: 5, dermal: 50, dust: 0.05, vapour: 0.5 },

@@ -109,7 +109,7 @@ function fault(
 }
 
 /** The house sentence of a fault, for a value that should never have got this far. */
-export function faultError({ message, nearest }: HazardFault): RangeError {
+function faultError({ message, nearest }: HazardFault): RangeError {
   return new RangeError(`${message}${nearest === undefined ? "" : `; nearest: ${nearest}`}`);
 }
 

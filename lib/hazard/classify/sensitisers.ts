@@ -13,7 +13,7 @@ import type { Part } from "./composition.ts";
 import { certain } from "../../quantities/at.ts";
 
 /** Generic elicitation limits, mass fraction, inclusive; by class as the supplier states it. */
-export const ELICITATION_LIMITS = {
+const ELICITATION_LIMITS = {
   "Skin Sens. 1": 0.001,
   "Skin Sens. 1A": 0.0001,
   "Skin Sens. 1B": 0.001,

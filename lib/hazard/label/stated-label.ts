@@ -261,7 +261,7 @@ function statementDifferences(
 }
 
 /** Statements that do not belong to the edition of the label's frame, and more precautions than a label may bear. */
-export function editionFaults(
+function editionFaults(
   stated: StatedLabel,
   precautions: readonly PrecautionRow[],
 ): LabelDifference[] {

@@ -17,9 +17,9 @@ import { elicitationLimit, elicitationTraces } from "../classify/sensitisers.ts"
 import { ENTRAINED_SUPPLEMENTS, SUPPLEMENTAL_CODES } from "../texts/supplemental-code.ts";
 
 /** Lead as metal in a paint above which the label says so, mass fraction: exceeding, not reaching. */
-export const LEAD_LIMIT = 0.0015;
+const LEAD_LIMIT = 0.0015;
 /** Below this content of the package the short warning stands for the long one [ml]. */
-export const SHORT_LEAD_WARNING_BELOW_ML = 125;
+const SHORT_LEAD_WARNING_BELOW_ML = 125;
 
 /** From which fraction an ingredient's own supplement comes along (common practice, no source). */
 const ENTRAINED_FROM = 0.01;

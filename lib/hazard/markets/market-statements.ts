@@ -197,7 +197,7 @@ export const LEAD_AT_WORK = {
 } as const;
 
 /** Cadmium as metal from which entry 23 keeps paints of the tariff codes 3208 and 3209 off the market, mass fraction. */
-export const CADMIUM_LIMIT = 0.0001;
+const CADMIUM_LIMIT = 0.0001;
 
 function cadmiumPaint(parts: readonly Part[]): Found[] {
   const members = parts.filter(({ metals }) => metals.cadmium !== undefined);

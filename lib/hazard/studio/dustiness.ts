@@ -20,7 +20,7 @@ export interface Powder {
 }
 
 /** Bulk density below which a powder is of the class [g/ml], the dustiest first. */
-export const DUSTINESS_LIMITS = [
+const DUSTINESS_LIMITS = [
   { class: "very dusty", looseBelowGPerMl: 0.4, tappedBelowGPerMl: 0.5 },
   { class: "dusty", looseBelowGPerMl: 1, tappedBelowGPerMl: 1.4 },
   { class: "less dusty", looseBelowGPerMl: Infinity, tappedBelowGPerMl: Infinity },
@@ -31,7 +31,7 @@ export const DUSTINESS_LIMITS = [
 }[];
 
 /** Particles below this size make even a heavy powder dusty once it is stirred [um]. */
-export const FINE_BELOW_UM = 1;
+const FINE_BELOW_UM = 1;
 
 /**
  * @returns undefined when neither bulk density is known: to be treated as very dusty.

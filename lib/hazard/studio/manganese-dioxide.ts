@@ -37,7 +37,7 @@ export function earthManganeseDioxide(
     : undefined;
 }
 
-export const MANGANESE_DIOXIDE_CLASSIFICATIONS: readonly ClassificationForm[] = [
+const MANGANESE_DIOXIDE_CLASSIFICATIONS: readonly ClassificationForm[] = [
   { statement: "H302", source: "clp-annex-6-memory" },
   { statement: "H332", route: "dust", source: "clp-annex-6-memory" },
   { statement: "H373", route: "dust", source: "reach-dossier-manganese-dioxide" },

@@ -87,7 +87,7 @@ export interface MetalTables {
 }
 
 /** A chemical formula without brackets, read into atoms. @throws RangeError for an element without a weight here. */
-export function formulaAtoms(formula: string): ReadonlyMap<Element, number> {
+function formulaAtoms(formula: string): ReadonlyMap<Element, number> {
   const atoms = new Map<Element, number>();
   for (const [, symbol = "", count = ""] of formula.matchAll(/([A-Z][a-z]?)(\d*)/g)) {
     if (!isElement(symbol))

@@ -108,7 +108,7 @@ export function* mixesOf({ wish, colours, ladders }: Search): Generator<FoundMix
 }
 
 /** The colours of a search, those that have to be in it first. */
-export function searchedColours(wish: FindingWish, range: MixingRange): string[] {
+function searchedColours(wish: FindingWish, range: MixingRange): string[] {
   return mixableColours(range, wish.white)
     .map(({ slug }) => slug)
     .filter(

@@ -3,7 +3,7 @@ import { at } from "../../quantities/at.ts";
 /** The Munsell renotation as a table that a browser is sent: C*ab and hab at whole steps of hue, value and chroma. */
 
 /** Hue numbers 2.5 apart, from 0 (10RP). */
-export const TABLE_HUES = 40;
+const TABLE_HUES = 40;
 export const TABLE_VALUES = [0.2, 0.4, 0.6, 0.8, 1, 2, 3, 4, 5, 6, 7, 8, 9] as const;
 /** Chroma 2 to 26 by 2; beyond, C*ab grows with it. */
 export const TABLE_CHROMAS = 13;

@@ -80,7 +80,7 @@ function shown(xyz: Parameters<typeof screenColours>[0]): Shown {
 }
 
 /** Ways in which a prediction may miss. */
-export const HALO = ["paler", "darker", "redder", "greener", "yellower", "bluer"] as const;
+const HALO = ["paler", "darker", "redder", "greener", "yellower", "bluer"] as const;
 export type HaloWay = (typeof HALO)[number];
 
 const WAYS: Readonly<Record<HaloWay, readonly [keyof Lab, 1 | -1]>> = {

@@ -19,7 +19,7 @@ export interface Bounded {
 }
 
 /** How near to 1 [1] a contrast ratio is read: what prints as 1.00. */
-export const READ_WITHIN = 0.005;
+const READ_WITHIN = 0.005;
 
 /**
  * Contrast ratios that films as read leave possible at a thickness.

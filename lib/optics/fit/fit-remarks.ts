@@ -5,7 +5,7 @@ import type { SurfaceChoice } from "../surface/workshop-surface.ts";
 import { isNoSurface } from "../surface/surface.ts";
 
 /** Mean square of residual over noise up to which a fit meets its drawdowns as well as reading and weighing allow. */
-export const WEIGHTED_RESIDUAL_MAX = 2;
+const WEIGHTED_RESIDUAL_MAX = 2;
 
 export type SurfaceStatement = StatementOf<
   | "surface-stated"

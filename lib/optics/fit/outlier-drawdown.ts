@@ -6,7 +6,7 @@ import { predictionUncertainty, type Doubts } from "./prediction-uncertainty.ts"
  * a reading of another card.
  * @source oil-paint-outs : 90 % of honest let-downs there are predicted within 4.6
  */
-export const SUSPECT_LIMITS = {
+const SUSPECT_LIMITS = {
   /**
    * Least Delta-E00 between it and what the others predict: for one between two others the 68 % figure
    * and not less than the first; for one at an end, where honest ones miss further, the 90 % figure and

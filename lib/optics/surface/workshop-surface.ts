@@ -59,7 +59,7 @@ export function surfaceCandidates({ geometries, readings }: ReadingGroup): Surfa
  * An oil film's constants with k1 kept under a darkest reading.
  * @param darkest reflectance factor [1]; Infinity for none.
  */
-export function surfaceUnder(darkest: number): SurfaceChoice {
+function surfaceUnder(darkest: number): SurfaceChoice {
   const k1 = Math.max(K1_OF_DARKEST * darkest, 0);
   return k1 < OIL_SURFACE.k1
     ? { surface: { k1, k2: OIL_SURFACE.k2 }, by: "darkest-reading" }

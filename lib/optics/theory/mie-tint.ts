@@ -11,7 +11,7 @@ import { OIL_SURFACE, surfaceForm } from "../surface/surface.ts";
 import { readingOf } from "../tints/tint-reading.ts";
 
 /** L* (D65/10) at which the runs are taken. */
-export const THEORY_LIGHTNESSES = [70, 60, 50] as const;
+const THEORY_LIGHTNESSES = [70, 60, 50] as const;
 export type TheoryLightness = (typeof THEORY_LIGHTNESSES)[number];
 
 /** Share of runs that a band holds: from the 10th to the 90th in a hundred. */

@@ -49,7 +49,7 @@ const STRONGEST = 1e4;
 const MET = 0.002;
 const STEPS_MAX = 40;
 /** Widest gap in L* between measured neighbours that is bridged without a fit. */
-export const INTERPOLATED_GAP_MAX = 25;
+const INTERPOLATED_GAP_MAX = 25;
 
 /**
  * The let-down that a fit predicts at a lightness.

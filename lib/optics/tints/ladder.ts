@@ -19,7 +19,7 @@ import { at } from "../../quantities/at.ts";
 import { median } from "../../quantities/median.ts";
 
 /** Colour to white by mass of the steps that are predicted where none was measured. */
-export const LADDER_RATIOS: readonly number[] = [
+const LADDER_RATIOS: readonly number[] = [
   10,
   5,
   2,

@@ -72,7 +72,7 @@ const CSV_FAULTS: Readonly<Record<string, string>> = {
 };
 
 /** Of comma, semicolon and tab the one that ends the first cell of the header. */
-export function delimiterOf(text: string): string {
+function delimiterOf(text: string): string {
   const header = /(?:^|[\r\n])[^\S\r\n]*(?![#\s])([^\r\n]*)/.exec(text)?.[1] ?? "";
   return /[,;\t]/.exec(header)?.[0] ?? ",";
 }

@@ -1,7 +1,7 @@
 import { SaxesParser } from "saxes";
 import type { FaultList, Spot } from "./fault-list.ts";
 
-export const CXF_NAMESPACE = "http://colorexchangeformat.com/CxF3-core";
+const CXF_NAMESPACE = "http://colorexchangeformat.com/CxF3-core";
 
 /** An element with the offsets in the text of its tag and of its content. */
 export interface CxfElement {

@@ -4,7 +4,7 @@ import { translations } from "./translations.ts";
 import { FAMILIES, ROOT_STANDINGS, THEMES } from "./terms.ts";
 
 /** A figure of a sheet: the colour's slug, then the figure's path as in the evidence of its sheet.json. */
-export const figurePath = z
+const figurePath = z
   .string()
   .max(240)
   .regex(

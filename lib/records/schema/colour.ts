@@ -35,7 +35,7 @@ export const film = readingForms(
   {},
 );
 
-export const dryingTrial = z.strictObject({
+const dryingTrial = z.strictObject({
   touchDryDays: amountOf("touchDryDays"),
   throughDryDays: amountOf("touchDryDays").optional(),
   filmThicknessUm: amountOf("filmThicknessUm")

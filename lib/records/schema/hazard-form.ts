@@ -54,7 +54,7 @@ export const acuteDatum = z.strictObject({
 });
 
 /** A metal in a drier, a pigment or a component, by mass. */
-export const metalShare = z.strictObject({
+const metalShare = z.strictObject({
   metal: z.enum(RECORD_METALS),
   percent: within("metalPercent")
     .optional()

@@ -27,7 +27,7 @@ export const STANDING_OR_NONE = oneOf<StandingKind>([
 ]);
 
 /** One thing that moves the days, with its sign and what it multiplies them by. */
-export const CONTRIBUTION = section({
+const CONTRIBUTION = section({
   sentence: statement,
   sign: oneOf(DRYING_SIGNS),
   /** Days over days without it [1]. */
@@ -55,7 +55,7 @@ export const TRIAL = section({
 });
 export type TrialFigures = SectionOf<typeof TRIAL>;
 
-export const TINT_DRYING = section({
+const TINT_DRYING = section({
   white: section({ slug: text, name: text, colourIndexName: optional(text) }),
   /** White to one part of the colour by mass of paint, of the estimate. */
   whiteParts: plainNumber,

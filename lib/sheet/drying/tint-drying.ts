@@ -17,7 +17,7 @@ import { paintAsMade } from "../paint-as-made.ts";
 import type { AdditionPart, VehiclePart } from "../sheet.ts";
 
 /** Paint of the white to one of the colour, by mass: a middling tint, for which drying in a white is reckoned. */
-export const WHITE_PARTS = 20;
+const WHITE_PARTS = 20;
 
 /** How fast a colour dries let down with each white that it was tinted or tried with; a trial in that white decides. */
 export function tintDrying(

@@ -16,7 +16,7 @@ export function readSpectra(
 }
 
 /** A recorded spectrum with the day of the calibration that it was read under. */
-export function lotReading(reading: SpectrumReading): LotReading {
+function lotReading(reading: SpectrumReading): LotReading {
   return {
     ...opticsReading(reading),
     ...(reading.calibration === undefined ? {} : { calibration: reading.calibration }),

@@ -31,11 +31,7 @@ export interface PaintFacts {
 }
 
 /** Of the colours made of one pigment alone the one let down in most whites; undefined for none. */
-export function singlePigmentPaint(
-  pigment: string,
-  fits: Fits,
-  records: Records,
-): Colour | undefined {
+function singlePigmentPaint(pigment: string, fits: Fits, records: Records): Colour | undefined {
   return mostLetDown(fittedColours(fits, records.colours), pigment);
 }
 

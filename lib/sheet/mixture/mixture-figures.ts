@@ -32,7 +32,7 @@ function drawnFrom(...keys: readonly string[]): Schema {
 
 const DAY_LAB = fullMap(["D65/10"], LAB);
 
-export const MIXTURE_COMPONENT = section({
+const MIXTURE_COMPONENT = section({
   /** Of the pigment. */
   slug: text,
   name: text,
@@ -50,7 +50,7 @@ export const MIXTURE_COMPONENT = section({
 });
 export type MixtureComponent = SectionOf<typeof MIXTURE_COMPONENT>;
 
-export const MIXTURE_STEP = section({
+const MIXTURE_STEP = section({
   /** Mixture to white by mass, "1:20"; "1:0" is the mixture itself. */
   massRatio: MASS_RATIO,
   lab: DAY_LAB,
@@ -64,7 +64,7 @@ export const MIXTURE_STEP = section({
 export type MixtureStep = SectionOf<typeof MIXTURE_STEP>;
 
 /** Greys of a pair at L* 50, from all of the second to all of the first. */
-export const MIXTURE_PAIR = section({
+const MIXTURE_PAIR = section({
   first: text,
   second: text,
   neutralShare: number({ unit: "1", kind: "share", digits: 0, word: "neutralShare" }),
@@ -82,7 +82,7 @@ export const MIXTURE_PAIR = section({
 });
 export type MixturePair = SectionOf<typeof MIXTURE_PAIR>;
 
-export const MIXTURE_LOSS = section({
+const MIXTURE_LOSS = section({
   /** Percent of its strength: "30". */
   slug: text,
   lab: DAY_LAB,
@@ -91,7 +91,7 @@ export const MIXTURE_LOSS = section({
 });
 export type MixtureLoss = SectionOf<typeof MIXTURE_LOSS>;
 
-export const MIXTURE_DRIFT = section({
+const MIXTURE_DRIFT = section({
   /** Of the pigment. */
   slug: text,
   name: text,
@@ -104,7 +104,7 @@ export const MIXTURE_DRIFT = section({
 });
 export type MixtureDrift = SectionOf<typeof MIXTURE_DRIFT>;
 
-export const MIXTURE_WHITE = section({
+const MIXTURE_WHITE = section({
   white: NAMED,
   steps: list(MIXTURE_STEP),
   /** Middle one of the misses of the steps that were read, Delta-E00. */

@@ -19,7 +19,7 @@ import { inputs } from "./paint-volumes.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
 
 /** Pigment of the batches that a sheet works out [g]: a trial on the slab, a morning's mulling, a run of the mill. */
-export const BATCH_SIZES_G: readonly number[] = [100, 500, 1000];
+const BATCH_SIZES_G: readonly number[] = [100, 500, 1000];
 
 /** Batches in three sizes; nothing where oil or parts are not known, and no volumes where a density is not. */
 export function batchSection(

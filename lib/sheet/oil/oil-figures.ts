@@ -90,7 +90,7 @@ export const BATCH_LINES = {
 };
 const { pigments, additions, tubes, cost, ...PLAIN_LINES } = BATCH_LINES;
 
-export const BATCH_SIZE = section({
+const BATCH_SIZE = section({
   /** "100-g": by it a path finds the size. */
   slug: text,
   pigmentG: plainNumber,
@@ -117,7 +117,7 @@ export const BATCH = section({
 });
 export type BatchSection = SectionOf<typeof BATCH>;
 
-export const FILLING = section({
+const FILLING = section({
   /** "paint", "lamp-black-poured", "lamp-black-tapped". */
   slug: text,
   /** The pigment, where it is a dry one. */

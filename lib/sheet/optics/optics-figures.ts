@@ -27,7 +27,7 @@ const DEPTH_L = { unit: "1", kind: "decimal", digits: 0 } as const;
 const DEPTH_VALUE = { unit: "1", kind: "decimal", digits: 1 } as const;
 
 /** One finish as one geometry meets it; satin, excluded, is an estimate's two ends, its screen colour their middle. */
-export const FINISH_DEPTH = section({
+const FINISH_DEPTH = section({
   /** "glossy-excluded" */
   slug: text,
   finish: oneOf<Finish>(["glossy", "satin", "matte"]),
@@ -39,7 +39,7 @@ export const FINISH_DEPTH = section({
 export type FinishDepth = SectionOf<typeof FINISH_DEPTH>;
 
 /** The masstone glossy and matte, to an eye that looks past the glare. */
-export const GLOSS_DEPTH = section({
+const GLOSS_DEPTH = section({
   sentence: statement,
   glossyL: number({ ...DEPTH_L, word: "glossyL" }),
   matteL: number({ ...DEPTH_L, word: "matteL" }),
@@ -61,7 +61,7 @@ export const EXTENDER = section({
 export type ExtenderFigures = SectionOf<typeof EXTENDER>;
 
 /** The mulled paint's strength beside the milled one's, in one white. */
-export const DISPERSION = section({
+const DISPERSION = section({
   /** The paint of the same pigment on the other sheet. */
   other: NAMED,
   white: NAMED,
@@ -71,7 +71,7 @@ export const DISPERSION = section({
 export type DispersionFigures = SectionOf<typeof DISPERSION>;
 
 /** K and S over the fit's wavelengths, in units of the white's own S, to one part of white by mass. */
-export const COEFFICIENTS = section({
+const COEFFICIENTS = section({
   white: NAMED,
   ratioKind: RATIO_KIND,
   K: series("seriesK"),
@@ -86,7 +86,7 @@ export const COEFFICIENTS = section({
 export type CoefficientFigures = SectionOf<typeof COEFFICIENTS>;
 
 /** How K and S were fitted, and what they are. */
-export const FIT = section({
+const FIT = section({
   geometry: GEOMETRY,
   /** Which surface constants were taken off, and why those. */
   surface: statement,
@@ -111,7 +111,7 @@ export const FIT = section({
 export type FitFigures = SectionOf<typeof FIT>;
 
 /** The colour as a film over white. */
-export const GLAZE_STEP = section({ filmUm: plainNumber, ...SCREEN_IF_KNOWN });
+const GLAZE_STEP = section({ filmUm: plainNumber, ...SCREEN_IF_KNOWN });
 export type GlazeStep = SectionOf<typeof GLAZE_STEP>;
 
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */

@@ -29,7 +29,7 @@ const BASIS = oneOf([
 ]);
 export type PermanenceBasis = SectionOf<typeof BASIS>;
 
-export const FORM = section({
+const FORM = section({
   slug: oneOf(FORMS),
   underStandard: flag,
   category: notation("lightfastnessCategory"),

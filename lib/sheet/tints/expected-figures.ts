@@ -20,7 +20,7 @@ const LAB_RANGE = section({
 });
 export type LabRange = SectionOf<typeof LAB_RANGE>;
 
-export const EXPECTED_STEP = section({
+const EXPECTED_STEP = section({
   massRatio: MASS_RATIO,
   /** The same as a number, 1:20 is .05. */
   colourShare: plainNumber,

@@ -27,7 +27,7 @@ import {
 export const MASS_RATIO = plain<string>({ type: "string", pattern: "^[0-9.]+:[0-9.]+$" });
 export const RATIO_KIND = oneOf(RATIO_KINDS);
 
-export const TINT_STEP = section({
+const TINT_STEP = section({
   massRatio: MASS_RATIO,
   /** The same as a number, 1:20 is .05; orders the ladder. */
   colourShare: plainNumber,
@@ -48,7 +48,7 @@ export const TINT_STEP = section({
 });
 export type TintStep = SectionOf<typeof TINT_STEP>;
 
-export const AT_LIGHTNESS = section({
+const AT_LIGHTNESS = section({
   a: number({ unit: "1", kind: "decimal", digits: 1, word: "labA" }),
   b: number({ unit: "1", kind: "decimal", digits: 1, word: "labB" }),
   massRatio: number({ unit: "1", kind: "significant", digits: 2, word: "massRatio" }),

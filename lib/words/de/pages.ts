@@ -286,13 +286,9 @@ export const PAGES: AnyWords<PageWords> = {
         : `allein \u0394E00 ${deltaE}; in ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Ihr Öl neben dem übrigen Sortiment",
     dryingTitle: "Ihre Trocknung neben dem übrigen Sortiment",
-    placeDescription: (
-      name: string,
-      value: string,
-      count: number,
-      lowest: string,
-      highest: string,
-    ) => `${name}: ${value}. Die ${count} anderen Farben liegen zwischen ${lowest} und ${highest}.`,
+    placeDescription: (name, value, count, [lowest, lower, upper, highest]) =>
+      `${name}: ${value}. Die ${count} Farben mit einer Angabe liegen zwischen ${lowest} und ${highest}, die mittlere Hälfte zwischen ${lower} und ${upper}.`,
+    box: (count) => `Kasten: die mittlere Hälfte von ${count} Farben`,
   },
   notations: {
     readBy: (geometry: string) => `Gemessen ${inGerman(GEOMETRY_NAMES, geometry)}.`,
@@ -324,7 +320,8 @@ export const PAGES: AnyWords<PageWords> = {
     reflectanceTo: (end: string) => `Reflexionsgrad, vergrößert: die Achse endet bei ${end}`,
   },
   evidence: {
-    summary: "Jeder Wert dieses Blatts, woher wir ihn haben und woraus er errechnet ist.",
+    summary:
+      "Jeder Wert dieses Blatts, woher wir ihn haben und woraus er errechnet ist. Die Werte stehen unter den Namen, die die Daten des Blatts und die Aussagen der Antworten verwenden.",
     caption: "Werte, und wie jeder gefunden wurde",
     columns: {
       figure: "Wert",

@@ -275,9 +275,10 @@ export const PAGES = {
       name: string,
       value: string,
       count: number,
-      lowest: string,
-      highest: string,
-    ) => `${name}: ${value}. The ${count} other colours lie between ${lowest} and ${highest}.`,
+      [lowest, lower, upper, highest]: readonly [string, string, string, string],
+    ) =>
+      `${name}: ${value}. The ${count} colours with a figure lie between ${lowest} and ${highest}, the middle half of them between ${lower} and ${upper}.`,
+    box: (count: number) => `box: the middle half of ${count} colours`,
   },
   notations: {
     readBy: (geometry: string) => `Read ${GEOMETRY_WORDS[geometry] ?? geometry}.`,
@@ -309,7 +310,8 @@ export const PAGES = {
     reflectanceTo: (end: string) => `Reflectance factor, enlarged: the axis ends at ${end}`,
   },
   evidence: {
-    summary: "Every figure of this sheet, how we came by it and what it was worked out from.",
+    summary:
+      "Every figure of this sheet, how we came by it and what it was worked out from. Figures go by the names that the sheet’s data and the claims of answers use.",
     caption: "Figures and how each was found",
     columns: {
       figure: "Figure",

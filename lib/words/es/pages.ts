@@ -282,8 +282,9 @@ export const PAGES: AnyWords<PageWords> = {
         : `solo \u0394E00 ${deltaE}; en ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Su aceite junto al resto de la gama",
     dryingTitle: "Su secado junto al resto de la gama",
-    placeDescription: (name, value, count, lowest, highest) =>
-      `${name}: ${value}. Los otros ${count} colores van de ${lowest} a ${highest}.`,
+    placeDescription: (name, value, count, [lowest, lower, upper, highest]) =>
+      `${name}: ${value}. Los ${count} colores con cifra van de ${lowest} a ${highest}, la mitad central de ${lower} a ${upper}.`,
+    box: (count) => `recuadro: la mitad central de ${count} colores`,
   },
   notations: {
     readBy: (geometry) => `Leído en ${wordOf(GEOMETRIES, geometry)}.`,
@@ -314,7 +315,8 @@ export const PAGES: AnyWords<PageWords> = {
     reflectanceTo: (end) => `Factor de reflectancia, ampliado: el eje acaba en ${end}`,
   },
   evidence: {
-    summary: "Cada cifra de esta ficha, de dónde sale y a partir de qué se calculó.",
+    summary:
+      "Cada cifra de esta ficha, de dónde sale y a partir de qué se calculó. Las cifras llevan los nombres que usan los datos de la ficha y las afirmaciones de las respuestas.",
     caption: "Las cifras y cómo se halló cada una",
     columns: {
       figure: "Cifra",

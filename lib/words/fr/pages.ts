@@ -284,8 +284,9 @@ export const PAGES: AnyWords<PageWords> = {
         : `seule \u0394E00 ${deltaE}; dans ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Son huile à côté du reste de la gamme",
     dryingTitle: "Son séchage à côté du reste de la gamme",
-    placeDescription: (name, value, count, lowest, highest) =>
-      `${name}\u202f: ${value}. Les ${count} autres couleurs vont de ${lowest} à ${highest}.`,
+    placeDescription: (name, value, count, [lowest, lower, upper, highest]) =>
+      `${name}\u202f: ${value}. Les ${count} couleurs chiffrées vont de ${lowest} à ${highest}, la moitié centrale de ${lower} à ${upper}.`,
+    box: (count) => `rectangle\u202f: la moitié centrale de ${count} couleurs`,
   },
   notations: {
     readBy: (geometry) => `Lu en ${wordOf(GEOMETRIES, geometry)}.`,
@@ -317,7 +318,8 @@ export const PAGES: AnyWords<PageWords> = {
     reflectanceTo: (end) => `Facteur de réflectance, agrandi\u202f: l’axe s’arrête à ${end}`,
   },
   evidence: {
-    summary: "Chaque chiffre de cette fiche, d’où nous le tenons et de quoi il est calculé.",
+    summary:
+      "Chaque chiffre de cette fiche, d’où nous le tenons et de quoi il est calculé. Les chiffres portent les noms qu’emploient les données de la fiche et les affirmations des réponses.",
     caption: "Les chiffres et comment chacun a été trouvé",
     columns: {
       figure: "Chiffre",
