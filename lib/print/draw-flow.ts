@@ -1,7 +1,7 @@
 import { drawMarks } from "./draw-marks.ts";
 import { drawArtifact, drawTagged } from "./draw-tagged.ts";
 import type { Flow, Piece } from "./layout-tree.ts";
-import { marksOf } from "./mark.ts";
+import { marksOf, MM_PER_PT } from "./mark.ts";
 import type { PlacedPiece } from "./paper-columns.ts";
 import type { PrintDocument } from "./print-document.ts";
 
@@ -10,6 +10,8 @@ export interface FlowDrawing {
   readonly placed: ReadonlyMap<Piece, PlacedPiece>;
   /** Makes the page of this number the current one. */
   readonly turnTo: (page: number) => void;
+  /** Told where an anchor stands, on its page [pt]. */
+  readonly anchored?: (anchor: string, yPt: number) => void;
 }
 
 /** Draws a flow below a structure element, in reading order. */
@@ -33,6 +35,7 @@ export function drawFlow(
     const place = drawing.placed.get(one);
     if (place === undefined) throw new RangeError("A piece of the flow has no place");
     drawing.turnTo(place.page);
+    if (one.anchor !== undefined) drawing.anchored?.(one.anchor, place.yMm / MM_PER_PT);
     for (const { piece, yMm } of place.heads)
       drawArtifact(document, () =>
         drawMarks(document, marksOf(piece.content), { xMm: place.xMm, yMm }),

@@ -14,8 +14,8 @@ export interface Piece {
   readonly beforeMm: number;
   /** Stands in one column with what follows. */
   readonly keepWithNext?: boolean;
-  /** Where bookmark and contents lead. */
-  readonly isHeading?: boolean;
+  /** Where a bookmark leads. */
+  readonly anchor?: string;
   readonly content: Tagged;
 }
 

@@ -42,7 +42,7 @@ export interface ParagraphLook {
   readonly leading?: number;
   readonly beforeMm?: number;
   readonly keepWithNext?: boolean;
-  readonly isHeading?: boolean;
+  readonly anchor?: string;
   readonly language?: string;
 }
 
@@ -90,7 +90,7 @@ export function setPiece(set: SetRuns, look: ParagraphLook): Piece {
 function linesPiece(
   { lines, lineMm }: SetRuns,
   own: readonly SetLine[],
-  { tag = "P", beforeMm = BEFORE_MM, keepWithNext, isHeading, language }: ParagraphLook,
+  { tag = "P", beforeMm = BEFORE_MM, keepWithNext, anchor, language }: ParagraphLook,
 ): Piece {
   const [first] = own;
   const up = first === undefined ? 0 : -lines.indexOf(first) * lineMm;
@@ -100,7 +100,7 @@ function linesPiece(
     heightMm: own.length * lineMm,
     beforeMm,
     ...(keepWithNext === true ? { keepWithNext } : {}),
-    ...(isHeading === true ? { isHeading } : {}),
+    ...(anchor === undefined ? {} : { anchor }),
     content: {
       tag,
       ...(language === undefined ? {} : { language }),

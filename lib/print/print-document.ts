@@ -80,78 +80,25 @@ export function printDocument(
   };
 }
 
-/**
- * A new page of a size [mm], coordinates in points from its top left corner.
- * @param foot drawn first, in a stream of its own: what follows may be taken over by another document, whose foot says something else.
- */
-export function addPage(
-  document: PrintDocument,
-  widthMm: number,
-  heightMm: number,
-  foot?: () => void,
-): void {
+/** A new page of a size [mm], coordinates in points from its top left corner. */
+export function addPage(document: PrintDocument, widthMm: number, heightMm: number): void {
   const { pdf, labSpace, inkSpace } = document;
   pdf.addPage({ size: [widthMm / MM_PER_PT, heightMm / MM_PER_PT], margin: 0 });
-  const { page } = inside(pdf);
-  page.colorSpaces["CSLab"] = labSpace;
-  if (inkSpace !== undefined) page.colorSpaces["CSInks"] = inkSpace;
-  const gathered = gatherContent(page.content);
+  inside(pdf).page.colorSpaces["CSLab"] = labSpace;
+  if (inkSpace !== undefined) inside(pdf).page.colorSpaces["CSInks"] = inkSpace;
+  gatherContent(inside(pdf).page.content);
   drawProofNotice(document, widthMm);
-  if (foot === undefined) return;
-  const before = gathered.length;
-  pdf.save().transform(1, 0, 0, -1, 0, page.height);
-  foot();
-  pdf.restore();
-  const own = inside(pdf).ref({});
-  own.end(joined(gathered.splice(before)));
-  page.dictionary.data["Contents"] = [own, page.content];
 }
 
 /** A page's operators as they come, put together when it ends: pdfkit would make a buffer of each. */
-function gatherContent(content: PageContent): Operators {
+function gatherContent(content: PageContent): void {
   const { write, end } = content;
-  const gathered: Operators = [];
+  const gathered: (string | Uint8Array)[] = [];
   content.write = (operators) => void gathered.push(operators);
   content.end = () => {
-    write.call(content, joined(gathered));
+    write.call(content, Buffer.from(`${gathered.join("\n")}\n`, "latin1"));
     end.call(content);
   };
-  return gathered;
-}
-
-type Operators = (string | Uint8Array)[];
-
-function joined(operators: Operators): Uint8Array {
-  return Buffer.from(`${operators.join("\n")}\n`, "latin1");
-}
-
-/** On a page whose foot is drawn, and nothing else: all the rest of it, as a page of another document has it, packed. */
-export function placeBody({ content }: DrawnPage, packed: Uint8Array): void {
-  content.end = () => {
-    content.compress = false;
-    content.buffer = [packed];
-    content.data["Filter"] = "FlateDecode";
-    content.finalize();
-  };
-}
-
-/** An object that was written before, under a number of this document. */
-export function writeObject(
-  pdf: PdfInside,
-  reference: PdfReference,
-  text: string,
-  stream?: Uint8Array,
-): void {
-  reference.offset = pdf._offset;
-  pdf._write(`${reference.id} 0 obj`);
-  pdf._write(text);
-  if (stream !== undefined) {
-    pdf._write("stream");
-    pdf._write(stream);
-    pdf._write("\nendstream");
-  }
-  pdf._write("endobj");
-  pdf._refEnd(reference);
 }
 
 /** Ends a document. @returns its bytes, which depend on what was drawn and on nothing else. */
@@ -193,47 +140,15 @@ function inkSpaceOf(pdf: PDFKit.PDFDocument, profile: Uint8Array): PDFKit.PDFKit
 }
 
 /** Parts of pdfkit that its types leave out. */
-export interface PdfInside {
-  /** Fonts are named by it. */
-  _fontCount: number;
+interface PdfInside {
   readonly _root: { readonly data: Record<string, unknown> };
   readonly _font: EmbeddedFont;
-  readonly _offset: number;
-  readonly page: DrawnPage;
-  readonly ref: (data: object) => PdfReference;
-  readonly _write: (part: string | Uint8Array) => void;
-  readonly _refEnd: (reference: PdfReference) => void;
-  readonly createStructParentTreeNextKey: () => number;
-  readonly getStructParentTree: () => { readonly add: (key: number, value: unknown) => void };
+  readonly page: { readonly colorSpaces: Record<string, unknown>; readonly content: PageContent };
 }
 
-export interface PdfReference {
-  readonly id: number;
-  readonly data: Record<string, unknown>;
-  offset: number;
-  readonly end: (bytes?: Uint8Array) => void;
-}
-
-export interface DrawnPage {
-  readonly height: number;
-  readonly dictionary: PdfReference;
-  readonly resources: PdfReference;
-  readonly colorSpaces: Record<string, unknown>;
-  readonly content: PageContent;
-}
-
-interface PageContent extends Omit<PdfReference, "end"> {
-  compress: boolean;
-  buffer: Uint8Array[];
+interface PageContent {
   write: (operators: string | Uint8Array) => void;
   end: () => void;
-  readonly finalize: () => void;
-}
-
-export interface StructureInside {
-  readonly dictionary: PdfReference;
-  _children: unknown[];
-  _flushChild: (child: PdfReference) => void;
 }
 
 interface EmbeddedFont {
@@ -271,10 +186,8 @@ function nameGlyphs(font: ReadFont): void {
   for (const code of inOrder) font.glyphForCodePoint(code);
 }
 
-export function inside(pdf: PDFKit.PDFDocument): PdfInside;
-export function inside(element: PDFKit.PDFStructureElement): StructureInside;
-export function inside(own: object): object {
-  return own;
+function inside(pdf: PDFKit.PDFDocument): PdfInside {
+  return pdf as unknown as PdfInside;
 }
 
 /** What untagged colour means: the sRGB profile that comes with pdfkit. */

@@ -1,5 +1,4 @@
 import type { PageContext } from "../pages/page-context.ts";
-import { certain } from "../quantities/at.ts";
 import type { Flow, PaperSize, Piece } from "./layout-tree.ts";
 import { GREY, N6, shifted, type Tagged } from "./mark.ts";
 import { pageCount, placedPieces, type PlacedPiece } from "./paper-columns.ts";
@@ -15,25 +14,11 @@ import {
 } from "./paper-style.ts";
 import { swatchMarks } from "./paper-swatch.ts";
 import { setRuns, type Run } from "./set-runs.ts";
-import { MARGIN, type LaidOutSheet, type ListedSheet, type SheetToPrint } from "./sheet-paper.ts";
+import { MARGIN, type LaidOutSheet, type SheetToPrint } from "./sheet-paper.ts";
 
-/** What a range has to know of a sheet that is printed already. */
-export interface BoundSheet {
-  readonly pages: number;
-  readonly listed: ListedSheet;
-  /** Where its heading stands, on its first page [mm]. */
-  readonly headingMm: number;
-}
-
-/** A sheet of the range, and its PDF. */
-export interface RangeSheet extends Pick<SheetToPrint, "slug" | "caution"> {
-  readonly bytes: Uint8Array;
-  readonly bound: BoundSheet;
-}
-
-export function boundSheet({ pages, listed, placed }: LaidOutSheet): BoundSheet {
-  const heading = [...placed.values()].find(({ piece }) => piece.isHeading === true);
-  return { pages, listed, headingMm: certain(heading).yMm };
+/** A sheet of the range, already laid out. */
+export interface RangeSheet extends Pick<SheetToPrint, "slug" | "caution" | "context"> {
+  readonly laidOut: LaidOutSheet;
 }
 
 export interface FamilySheets {
@@ -135,7 +120,7 @@ const SWATCH_MM = 12;
 const SHARES = { name: 0.3, madeOf: 0.37, offer: 0.26 } as const;
 
 function contentsLine(
-  { slug, bound: { listed: sheet } }: RangeSheet,
+  { slug, laidOut: { listed: sheet } }: RangeSheet,
   page: number,
   style: PaperStyle,
 ): Piece {

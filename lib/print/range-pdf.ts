@@ -1,11 +1,10 @@
 import type { PageContext } from "../pages/page-context.ts";
+import { paperPhotographs } from "./paper-photographs.ts";
 import { drawFlow } from "./draw-flow.ts";
 import type { PaperSize } from "./layout-tree.ts";
 import { printDocument, printedBytes } from "./print-document.ts";
 import { placedContents, rangeContents, type FamilySheets } from "./range-contents.ts";
-import { MM_PER_PT } from "./mark.ts";
-import { pagesWithFoot, sheetFoot } from "./sheet-pdf.ts";
-import { takingPages } from "./taken-pages.ts";
+import { drawSheet, pagesWithFoot } from "./sheet-pdf.ts";
 
 /** All sheets in one file: contents that lead to them, bookmarks by family, pages numbered through. */
 export function rangePdf(
@@ -27,21 +26,23 @@ export function rangePdf(
   ).pages;
   const starts = new Map<string, number>();
   let total = first;
-  for (const { slug, bound } of sheets) {
+  for (const { slug, laidOut } of sheets) {
     starts.set(slug, total);
-    total += bound.pages;
+    total += laidOut.pages;
   }
   const startOf = (slug: string): number => starts.get(slug) ?? 0;
   const title = words.pages.title(text.range.title, workshop.name);
-  const document = printDocument({
-    title,
-    author: workshop.name,
-    subject: text.range.lead(sheets.length),
-    language: words.language,
-    date,
-  });
+  const document = printDocument(
+    {
+      title,
+      author: workshop.name,
+      subject: text.range.lead(sheets.length),
+      language: words.language,
+      date,
+    },
+    paperPhotographs(context.records),
+  );
   const { pdf } = document;
-  const takePages = takingPages(document);
   const root = pdf.struct("Document");
   pdf.addStructure(root);
 
@@ -60,19 +61,22 @@ export function rangePdf(
   });
   for (const { name, sheets: own } of families) {
     let family: PDFKit.PDFOutline | undefined;
-    for (const { slug, caution, bytes, bound } of own) {
+    for (const sheet of own) {
       const part = pdf.struct("Sect");
       root.add(part);
-      const turnTo = pagesWithFoot(document, paper, sheetFoot(caution, bound.listed), (page) =>
-        text.pageOf(startOf(slug) + page + 1, total),
+      drawSheet(
+        document,
+        part,
+        sheet,
+        sheet.laidOut,
+        paper,
+        (page) => text.pageOf(startOf(sheet.slug) + page + 1, total),
+        (anchor, yPt) => {
+          pdf.addNamedDestination(anchor, "XYZ", 0, yPt, null);
+          family ??= bookmark(pdf.outline, name);
+          bookmark(family, sheet.laidOut.listed.name);
+        },
       );
-      takePages(part, bytes, (page) => {
-        turnTo(page);
-        if (page > 0) return;
-        pdf.addNamedDestination(slug, "XYZ", 0, bound.headingMm / MM_PER_PT, null);
-        family ??= bookmark(pdf.outline, name);
-        bookmark(family, bound.listed.name);
-      });
       part.end();
     }
   }

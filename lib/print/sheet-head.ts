@@ -19,7 +19,7 @@ import { setRuns, type Run } from "./set-runs.ts";
 import { panelFigure } from "./tints-figure.ts";
 
 /** The first screen across the page: name, made of, panel, sentence, sizes and prices, facts, hazard, rags. */
-export function sheetHead({ sheet, context }: SheetToPrint, style: PaperStyle): Flow[] {
+export function sheetHead({ slug, sheet, context }: SheetToPrint, style: PaperStyle): Flow[] {
   const {
     words: { pages: text, lowerFirst },
     records: { workshop },
@@ -37,7 +37,7 @@ export function sheetHead({ sheet, context }: SheetToPrint, style: PaperStyle): 
       sizePt: sheet.name.length > 42 ? 21 : 28,
       leading: 1.12,
       beforeMm: 2,
-      isHeading: true,
+      anchor: slug,
     }),
     paragraph(
       sheet.madeOf.map((run) => linkRun(run, style, "serif")),

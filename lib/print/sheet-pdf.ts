@@ -6,13 +6,7 @@ import type { PaperSize } from "./layout-tree.ts";
 import { quiet, sans } from "./paper-style.ts";
 import { addPage, printDocument, printedBytes, type PrintDocument } from "./print-document.ts";
 import { setRuns } from "./set-runs.ts";
-import {
-  laidOutSheet,
-  MARGIN,
-  type LaidOutSheet,
-  type ListedSheet,
-  type SheetToPrint,
-} from "./sheet-paper.ts";
+import { laidOutSheet, MARGIN, type LaidOutSheet, type SheetToPrint } from "./sheet-paper.ts";
 
 /** A sheet as a PDF of its own. */
 export function sheetPdf(
@@ -51,16 +45,14 @@ export function drawSheet(
   laidOut: LaidOutSheet,
   paper: PaperSize,
   pageText: (page: number) => string,
+  anchored?: (anchor: string, yPt: number) => void,
 ): void {
+  const { name, revision } = laidOut.listed;
   drawFlow(document, parent, laidOut.flow, {
     placed: laidOut.placed,
-    turnTo: pagesWithFoot(document, paper, sheetFoot(caution, laidOut.listed), pageText),
+    ...(anchored === undefined ? {} : { anchored }),
+    turnTo: pagesWithFoot(document, paper, [caution, `${name}. ${revision}`], pageText),
   });
-}
-
-/** What stands at the foot of a sheet's pages, beside their number. */
-export function sheetFoot(caution: string, { name, revision }: ListedSheet): string[] {
-  return [caution, `${name}. ${revision}`];
 }
 
 /** Turns to a page of a number, from 0 on, making those before it; each with its foot, which is read on none. */
@@ -73,10 +65,8 @@ export function pagesWithFoot(
   let current = -1;
   return (page) => {
     while (current < page) {
-      const text = pageText(++current);
-      addPage(document, paper.widthMm, paper.heightMm, () =>
-        drawFoot(document, paper, lines, text),
-      );
+      addPage(document, paper.widthMm, paper.heightMm);
+      drawFoot(document, paper, lines, pageText(++current));
     }
   };
 }

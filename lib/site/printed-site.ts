@@ -10,12 +10,8 @@ import { cardsFolder } from "../print/cards-page.ts";
 import { cardsPdf } from "../print/cards-pdf.ts";
 import { formerPdf } from "../print/former-pdf.ts";
 import { rangePdf } from "../print/range-pdf.ts";
-import type { PaperSize } from "../print/layout-tree.ts";
-import { printedSheet, type PrintedSheet } from "../print/printed-sheet.ts";
-import type { BoundSheet } from "../print/range-contents.ts";
-import type { SheetToPrint } from "../print/sheet-paper.ts";
-import type { GroupPart } from "../pages/range-parts.ts";
-import { once } from "../photographs/once.ts";
+import { laidOutSheet, type LaidOutSheet, type SheetToPrint } from "../print/sheet-paper.ts";
+import { sheetPdf } from "../print/sheet-pdf.ts";
 import { contentKey } from "../sheet/revision.ts";
 import { formerColours } from "./former-sheets.ts";
 import { keptPapers, type KeptPapers } from "./kept-papers.ts";
@@ -29,7 +25,7 @@ import type { KeptFolder } from "../kept/work-cache.ts";
 /** The page that leads to the range on paper. */
 const GRID_PATH = orderPath("grid");
 
-const SHEET_MODULES = ["lib/print/printed-sheet.ts", "lib/words/languages.ts"] as const;
+const SHEET_MODULES = ["lib/print/sheet-paper.ts", "lib/words/languages.ts"] as const;
 
 interface Paper extends PaperState, BinaryFile {}
 
@@ -51,20 +47,26 @@ export function printedSite(
   const program = programKey();
   const keyOf = (sheet: SheetToPrint): string =>
     drawnBefore.keyOf(soonerSheetKey(sheet, program), () => sheetKey(sheet, program));
-  const { context } = prints;
-  const size = paperOf(context);
-  const drawn = prints.sheets.map((sheet): DrawnSheet => {
+  const layouts = new Map<SheetToPrint, LaidOutSheet>();
+  const laidOut = (sheet: SheetToPrint): LaidOutSheet => {
+    const paper = paperOf(prints.context);
+    const own =
+      layouts.get(sheet) ??
+      prints.context.kept({ modules: SHEET_MODULES, inputs: { key: keyOf(sheet), paper } }, () =>
+        laidOutSheet(sheet, paper),
+      );
+    layouts.set(sheet, own);
+    return own;
+  };
+  const drawn = prints.sheets.map((sheet) => {
     const path = `colours/${sheet.slug}/sheet.pdf`;
     const key = keyOf(sheet);
-    const printed = once((): PrintedSheet =>
-      context.kept({ modules: SHEET_MODULES, inputs: { key, size } }, () =>
-        printedSheet(sheet, size),
-      ),
-    );
-    const paper = kept(path, key, before) ?? made(path, key, printed().bytes);
-    return { paper, sheet, bound: () => printed().bound };
+    const paper =
+      kept(path, key, before) ??
+      made(path, key, sheetPdf(sheet, paperOf(prints.context), laidOut(sheet)));
+    return { paper, sheet };
   });
-  const range = printedRange(drawn, prints, program, before);
+  const range = printedRange(drawn, laidOut, prints, program, before);
   const papers = [
     ...drawn.map(({ paper }) => paper),
     ...range,
@@ -85,20 +87,16 @@ export function printedSite(
   };
 }
 
-function paperOf({ records: { workshop } }: RangeToPrint["context"]): PaperSize {
+function paperOf({ records: { workshop } }: RangeToPrint["context"]): {
+  readonly widthMm: number;
+  readonly heightMm: number;
+} {
   return PAPER_SIZES[workshop.paper ?? "A4"];
 }
 
-/** A sheet with its PDF. */
-interface DrawnSheet {
-  readonly paper: Paper;
-  readonly sheet: SheetToPrint;
-  /** Asked for where the range is drawn. */
-  readonly bound: () => BoundSheet;
-}
-
 function printedRange(
-  drawn: readonly DrawnSheet[],
+  drawn: readonly { readonly paper: Paper; readonly sheet: SheetToPrint }[],
+  laidOut: (sheet: SheetToPrint) => LaidOutSheet,
   { context }: RangeToPrint,
   program: string,
   before: PreviousPapers,
@@ -108,27 +106,32 @@ function printedRange(
     name: context.words.families[family],
     items: members.flatMap((member) => bySlug.get(member.sheet.slug) ?? []),
   }));
-  const bytesOf = (part: readonly GroupPart<(typeof families)[number]>[]): Uint8Array =>
-    rangePdf(
-      part.map(({ name, items }) => ({
-        name,
-        sheets: items.map(({ sheet: { slug, caution }, paper: { bytes }, bound }) => ({
-          slug,
-          caution,
-          bytes,
-          bound: bound(),
-        })),
-      })),
-      context,
-      paperOf(context),
-    );
   return rangeParts(families).map(({ path, families: part }) => {
     const key = rangeKey(
       part.map(({ name, items }) => [name, items.map(({ paper }) => paper.key)]),
       context,
       program,
     );
-    return kept(path, key, before) ?? made(path, key, bytesOf(part));
+    return (
+      kept(path, key, before) ??
+      made(
+        path,
+        key,
+        rangePdf(
+          part.map(({ name, items }) => ({
+            name,
+            sheets: items.map(({ sheet }) => ({
+              slug: sheet.slug,
+              caution: sheet.caution,
+              context: sheet.context,
+              laidOut: laidOut(sheet),
+            })),
+          })),
+          context,
+          paperOf(context),
+        ),
+      )
+    );
   });
 }
 

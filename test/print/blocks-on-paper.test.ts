@@ -8,8 +8,7 @@ import { cardLayout } from "../../lib/print/card-layout.ts";
 import { cardSizes, PAPER_SIZES, type CardSize } from "../../lib/print/card-size.ts";
 import { cardsPdf } from "../../lib/print/cards-pdf.ts";
 import { rangePdf } from "../../lib/print/range-pdf.ts";
-import { printedSheet } from "../../lib/print/printed-sheet.ts";
-import type { SheetToPrint } from "../../lib/print/sheet-paper.ts";
+import { laidOutSheet, type SheetToPrint } from "../../lib/print/sheet-paper.ts";
 import { sheetPdf } from "../../lib/print/sheet-pdf.ts";
 import { cardsKey, LEFT_TO_THE_SITE, rangeKey, sheetKey } from "../../lib/site/paper-keys.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
@@ -261,7 +260,7 @@ describe("hostile text", () => {
           [
             {
               name: `Blacks ${HOSTILE}`,
-              sheets: [{ ...sheet, ...printedSheet(sheet, PAPER_SIZES.A4) }],
+              sheets: [{ ...sheet, laidOut: laidOutSheet(sheet, PAPER_SIZES.A4) }],
             },
           ],
           CONTEXT,

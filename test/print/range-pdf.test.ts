@@ -3,9 +3,8 @@ import { byFamily } from "../../lib/pages/catalogue-pages.ts";
 import { FAMILIES } from "../../lib/words/en/terms.ts";
 import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { rangePdf } from "../../lib/print/range-pdf.ts";
-import { printedSheet } from "../../lib/print/printed-sheet.ts";
-import { certain } from "../../lib/quantities/at.ts";
-import { dictionaries, pageText, readPdf, type FoundPdf } from "../support/read-pdf.ts";
+import { laidOutSheet } from "../../lib/print/sheet-paper.ts";
+import { pageText, readPdf, type FoundPdf } from "../support/read-pdf.ts";
 import { pdfStructure } from "../support/pdf-structure.ts";
 import { PRINTS, printOf, solid } from "./demonstration-prints.ts";
 
@@ -19,12 +18,18 @@ describe("a range of five as one PDF", () => {
       : [{ name: FAMILIES[family], sheets: own.map(({ sheet }) => printOf(sheet.slug)) }];
   });
   const order = families.flatMap(({ sheets }) => sheets.map(({ sheet }) => sheet.name));
-  const printed = families.map(({ name, sheets }) => ({
-    name,
-    sheets: sheets.map((sheet) => ({ ...sheet, ...printedSheet(sheet, PAPER_SIZES.Letter) })),
-  }));
-  const bound = printed.flatMap(({ sheets }) => sheets);
-  const drawn = (): Uint8Array => rangePdf(printed, PRINTS.context, PAPER_SIZES.Letter);
+  const drawn = (): Uint8Array =>
+    rangePdf(
+      families.map(({ name, sheets }) => ({
+        name,
+        sheets: sheets.map((sheet) => ({
+          ...sheet,
+          laidOut: laidOutSheet(sheet, PAPER_SIZES.Letter),
+        })),
+      })),
+      PRINTS.context,
+      PAPER_SIZES.Letter,
+    );
   const bytes = drawn();
   let found: FoundPdf;
   let structure: Awaited<ReturnType<typeof pdfStructure>>;
@@ -82,35 +87,6 @@ describe("a range of five as one PDF", () => {
     for (const { title, page } of own) expect(page, title).toBe(headings.get(title));
     const families = structure.bookmarks.filter(({ depth }) => depth === 0).slice(1);
     expect(families.map(({ title }) => title)).toEqual(["Whites", "Blacks", "Blues", "Others"]);
-  });
-
-  test("binds each sheet as it is printed by itself: what is read, and what its links lead to", async () => {
-    const { sheet, bytes: own } = certain(bound.find(({ slug }) => slug === "bone-black"));
-    const alone = await pdfStructure(own);
-    const from = certain(
-      structure.elements.find(({ role, text }) => role === "H1" && text === sheet.name),
-    ).page;
-    const pages = (await readPdf(own)).pages.length;
-    expect(
-      structure.elements.filter(
-        ({ role, page }) => role !== "Sect" && page >= from && page < from + pages,
-      ),
-    ).toEqual(
-      alone.elements
-        .filter(({ role }) => role !== "Sect")
-        .map((element) => ({ ...element, page: element.page + from })),
-    );
-    expect(alone.links.length).toBeGreaterThan(0);
-    for (const link of alone.links) expect(structure.links).toContain(link);
-  });
-
-  // ISO 32000-1:2008, 9.6.4: "different subsets in the same PDF file shall have different tags".
-  test("gives each part of a font a tag of its own", () => {
-    const names = dictionaries(bytes, "FontDescriptor").map(
-      (font) => /\/FontName \/([A-Z]{6})\+/.exec(font)?.[1],
-    );
-    expect(names.length).toBeGreaterThan(SLUGS.length);
-    expect(new Set(names).size).toBe(names.length);
   });
 
   test("is the same twice", () => {

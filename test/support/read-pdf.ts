@@ -14,7 +14,7 @@ export interface FoundPage {
   readonly widthPt: number;
   readonly heightPt: number;
   readonly texts: readonly FoundText[];
-  /** The page's content streams, one after the other, their operators as written. */
+  /** The page's content stream, its operators as written. */
   readonly content: string;
 }
 
@@ -97,11 +97,9 @@ function contentStreams(bytes: Uint8Array): string[] {
   return all
     .filter(({ head }) => /\/Type \/Page\n/.test(head))
     .map(({ head }) => {
-      const streams = /\/Contents (?:\[(.*)\]|(\d+ 0 R))/.exec(head);
-      return [...(streams?.[1] ?? streams?.[2] ?? "").matchAll(/(\d+) 0 R/g)]
-        .flatMap(([, id]) => byId.get(Number(id))?.stream ?? [])
-        .map((stream) => inflateSync(stream).toString("latin1"))
-        .join("\n");
+      const id = Number(/\/Contents (\d+) 0 R/.exec(head)?.[1]);
+      const stream = byId.get(id)?.stream;
+      return stream === undefined ? "" : inflateSync(stream).toString("latin1");
     });
 }
 
