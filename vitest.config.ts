@@ -5,9 +5,14 @@ import { defineConfig } from "vitest/config";
 const WHOLE_SITE = ["test/contract/**/*.test.ts", "test/site/**/*.test.ts"];
 const SCRATCH = "test/support/scratch-folder.ts";
 
-/** Of the units those that work the demonstration out by themselves, or the others; all where nothing is said. */
+/** Of the units those that work the demonstration out by themselves, those that run commands, or the others; all where nothing is said. */
 const part = process.env["MULLSTONE_TESTS"];
 const demonstration = part === undefined ? [] : testsOfDemonstration();
+
+/** Rooms whose tests mostly run commands, and builds with them. */
+const COMMANDS = ["commands", "package", "edits", "publish"].map(
+  (room) => `test/${room}/**/*.test.ts`,
+);
 
 const SHARED = {
   // Modules are pure, so that files of one worker may share them: imports were half of the time.
@@ -28,8 +33,17 @@ export default defineConfig({
         test: {
           ...SHARED,
           name: "units",
-          include: part === "of the demonstration" ? demonstration : ["test/**/*.test.ts"],
-          exclude: [...WHOLE_SITE, ...(part === "of all else" ? demonstration : [])],
+          include:
+            part === "of the demonstration"
+              ? demonstration
+              : part === "of commands"
+                ? COMMANDS
+                : ["test/**/*.test.ts"],
+          exclude: [
+            ...WHOLE_SITE,
+            ...(part === "of the demonstration" ? [] : demonstration),
+            ...(part === "of all else" ? COMMANDS : []),
+          ],
           globalSetup: [SCRATCH],
         },
       },

@@ -104,10 +104,26 @@ const FIGURES = new WeakMap<Figure, string>();
 function figureHash(figure: Figure): string {
   const known = FIGURES.get(figure);
   if (known !== undefined) return known;
-  const inputs = inputsOf(figure).map((input) =>
-    isFigure(input) ? `figure ${figureHash(input)}` : JSON.stringify(input),
-  );
-  const hash = textHash([plainText(figure), partText(placeOf(figure)), ...inputs]);
+  const hash = textHash([
+    plainText(figure),
+    partText(placeOf(figure)),
+    ...inputTexts(inputsOf(figure)),
+  ]);
   FIGURES.set(figure, hash);
   return hash;
+}
+
+/** Of more inputs than these the texts are hashed once for all figures that were made from the same list of them. */
+const FEW_INPUTS = 8;
+const LISTS = new WeakMap<readonly Input[], string>();
+
+function inputTexts(inputs: readonly Input[]): readonly string[] {
+  if (inputs.length <= FEW_INPUTS) return inputs.map(inputText);
+  const hash = LISTS.get(inputs) ?? textHash(inputs.map(inputText));
+  LISTS.set(inputs, hash);
+  return [`${inputs.length} inputs`, hash];
+}
+
+function inputText(input: Input): string {
+  return isFigure(input) ? `figure ${figureHash(input)}` : JSON.stringify(input);
 }

@@ -1,5 +1,13 @@
 import { spawn } from "node:child_process";
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { CACHE_FOLDER } from "../../lib/kept/work-cache.ts";
@@ -90,8 +98,10 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
 
   test("then with a record that nothing uses: a warning, which stops the build when asked to be strict", async () => {
     const before = fileHashes(site);
-    writeFileSync(join(home, "content/pigments/bone-black.yaml"), "name: Bone black\n");
+    const unused = join(home, "content/pigments/bone-black.yaml");
+    writeFileSync(unused, "name: Bone black\n");
     const { code, complaints } = await build("--strict");
+    rmSync(unused);
     expect([code, complaints]).toEqual([
       1,
       "content/pigments/bone-black.yaml:1:1 warning No record refers to bone-black, so nothing comes of it records/unused\n",

@@ -7,7 +7,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
-import { beforeAll, expect, inject, test } from "vitest";
+import { beforeAll, describe, expect, inject, test } from "vitest";
 import { BIN, mullstone, type CommandRun } from "../support/mullstone.ts";
 
 const PACKAGE_ROOT = join(BIN, "../..");
@@ -53,45 +53,54 @@ beforeAll(async () => {
   expect((await help()).output).toContain("mullstone start");
 });
 
-test("the program is bundled once, whole, with nothing half-made beside it", async () => {
-  const before = bundles();
-  expect(before).toEqual([expect.stringMatching(/^program-[0-9a-f]{16}$/)]);
-  await Promise.all([help(), help()]);
-  expect(bundles()).toEqual(before);
-});
+/** One folder of bundles, as it grows. */
+describe("bundles beside the program", { shuffle: false }, () => {
+  test("the program is bundled once, whole, with nothing half-made beside it", async () => {
+    const before = bundles();
+    expect(before).toEqual([expect.stringMatching(/^program-[0-9a-f]{16}$/)]);
+    await Promise.all([help(), help()]);
+    expect(bundles()).toEqual(before);
+  });
 
-test("a bundle that was damaged is never run: it is made anew", async () => {
-  const entry = join(kept, bundles()[0] ?? "", "command-line.mjs");
-  const whole = readFileSync(entry, "utf8");
-  for (const damage of [whole.slice(0, 200), whole.replace("mullstone start", "mullstone stArt")]) {
-    writeFileSync(entry, damage);
-    const { code, output, complaints } = await help();
-    expect([code, complaints]).toEqual([0, ""]);
-    expect(output).toContain("mullstone start");
-    expect(readFileSync(entry, "utf8")).toBe(whole);
-  }
-});
+  test("a bundle that was damaged is never run: it is made anew", async () => {
+    const entry = join(kept, bundles()[0] ?? "", "command-line.mjs");
+    const whole = readFileSync(entry, "utf8");
+    for (const damage of [
+      whole.slice(0, 200),
+      whole.replace("mullstone start", "mullstone stArt"),
+    ]) {
+      writeFileSync(entry, damage);
+      const { code, output, complaints } = await help();
+      expect([code, complaints]).toEqual([0, ""]);
+      expect(output).toContain("mullstone start");
+      expect(readFileSync(entry, "utf8")).toBe(whole);
+    }
+  });
 
-test("an edited table makes another program, whose modules are others for what is kept of them", async () => {
-  const listOf = (bundle: string): Record<string, string> =>
-    JSON.parse(readFileSync(join(kept, bundle, "modules.json"), "utf8")) as Record<string, string>;
-  const [before = ""] = bundles();
-  const module = "lib/commands/code.ts";
-  expect(listOf(before)[module]).toMatch(/^[0-9a-f]{16}$/);
-  writeFileSync(join(copy, "lib", "commands", "densities.csv"), "name,gPerCm3\nchalk,2.7\n");
-  await help();
-  const after = bundles().find((name) => name !== before) ?? "";
-  expect(listOf(after)[module]).toMatch(/^[0-9a-f]{16}$/);
-  expect(listOf(after)[module]).not.toBe(listOf(before)[module]);
-});
+  test("an edited table makes another program, whose modules are others for what is kept of them", async () => {
+    const listOf = (bundle: string): Record<string, string> =>
+      JSON.parse(readFileSync(join(kept, bundle, "modules.json"), "utf8")) as Record<
+        string,
+        string
+      >;
+    const [before = ""] = bundles();
+    const module = "lib/commands/code.ts";
+    expect(listOf(before)[module]).toMatch(/^[0-9a-f]{16}$/);
+    writeFileSync(join(copy, "lib", "commands", "densities.csv"), "name,gPerCm3\nchalk,2.7\n");
+    await help();
+    const after = bundles().find((name) => name !== before) ?? "";
+    expect(listOf(after)[module]).toMatch(/^[0-9a-f]{16}$/);
+    expect(listOf(after)[module]).not.toBe(listOf(before)[module]);
+  });
 
-test("an edited module is run as it is now, and old bundles are let go", async () => {
-  const text = readFileSync(source, "utf8");
-  for (const edition of [1, 2, 3]) {
-    writeFileSync(source, text.replace("mullstone start", `edition ${edition}`));
-    expect((await help()).output).toBe(`edition ${edition}\n`);
-  }
-  expect(bundles()).toHaveLength(3);
+  test("an edited module is run as it is now, and old bundles are let go", async () => {
+    const text = readFileSync(source, "utf8");
+    for (const edition of [1, 2, 3]) {
+      writeFileSync(source, text.replace("mullstone start", `edition ${edition}`));
+      expect((await help()).output).toBe(`edition ${edition}\n`);
+    }
+    expect(bundles()).toHaveLength(3);
+  });
 });
 
 test("where the package can't be written, the program runs from its sources", async () => {

@@ -65,7 +65,8 @@ afterAll(async () => {
   await ended;
 });
 
-describe("start", () => {
+/** One server, through one edit after the other. */
+describe("start", { shuffle: false }, () => {
   test("prints its address and serves pages, styles and data", async () => {
     expect(said).toMatch(/^1 sheet, \d+\.\d s$/m);
     expect(await fetched("index.html")).toContain("Test Workshop");

@@ -315,6 +315,20 @@ describe("pigments of one paint count by their share, and do not multiply", () =
     expect(first?.factor).toEqual([0.3, 0.5]);
     expect(second?.factor[0]).toBeCloseTo(Math.sqrt(0.4), 12);
   });
+  /** By hand, by the middles of their factors: manganese .49, lead .63; cobalt .39, and .79 at a quarter of its dose. */
+  test.each([
+    [{ metal: "lead", percentOnOil: 0.1 }, { metal: "manganese", percentOnOil: 0.02 }, "manganese"],
+    [{ metal: "lead", percentOnOil: 0.1 }, { metal: "cobalt", percentOnOil: 0.005 }, "lead"],
+  ] as const)("of %o and %o %s acts in full", (one, other, strongest) => {
+    for (const driers of [
+      [one, other],
+      [other, one],
+    ]) {
+      const [first] = drierContributions(driers, [part("iron oxide", 1)], DRIERS);
+      expect(first?.statement.values.metal).toBe(strongest);
+      expect(first?.factor).toEqual(DRIERS.find(({ metal }) => metal === strongest)?.factor);
+    }
+  });
 });
 
 describe("every estimate", () => {

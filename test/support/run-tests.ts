@@ -2,18 +2,21 @@
  * `npm test`: types, lint and every test, told at the end in one line, `N passed, N failed`.
  * Types and lint count as one check: the compiler that lint asks of types reads each file once and
  * tells of both. The exit code is 1 when anything failed, a test run that broke off included. Tests
- * are two runs side by side: what needs the demonstration shares it as worked out, which takes
- * long, and each run its own workers.
+ * are three runs side by side: what needs the demonstration shares it as worked out, which takes
+ * longest and so goes first; what runs commands shares the thread that builds; and all else.
  */
 import { spawn } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { availableParallelism, tmpdir } from "node:os";
+import { availableParallelism, setPriority, tmpdir } from "node:os";
 import { join } from "node:path";
 import { tallied, type Tally, type VitestReport } from "./tallied.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 
 type Words = "as they come" | "at the end";
+
+/** What all but the longest run gives way by: on two cores it fills what that leaves of them. */
+const BEHIND = 5;
 
 /** Run a program of node_modules to its end. Its words are held back where another runs beside it. */
 async function finished(
@@ -33,6 +36,7 @@ async function finished(
           : (["pipe", "pipe"] as const)),
       ],
     });
+    if (words === "at the end" && child.pid !== undefined) setPriority(child.pid, BEHIND);
     const held: Buffer[] = [];
     for (const stream of [child.stdout, child.stderr])
       stream?.on("data", (chunk: Buffer) => held.push(chunk));
@@ -52,7 +56,7 @@ async function check(name: string, program: string, args: readonly string[]): Pr
 
 /** A run of one part of the tests, as vitest.config.ts knows it. */
 async function tests(
-  part: "of the demonstration" | "of all else",
+  part: "of the demonstration" | "of commands" | "of all else",
   args: readonly string[],
   words: Words,
 ): Promise<Tally> {
@@ -81,12 +85,13 @@ function readReport(file: string): VitestReport | undefined {
 
 const cores = availableParallelism();
 const forDemonstration = Math.max(1, Math.floor(cores / 2));
-const forAllElse = Math.max(1, cores - forDemonstration);
+const forOthers = Math.max(1, Math.floor((cores - forDemonstration) / 2));
 // Types and lint beside the tests: these wait for the demonstration to be built first, which leaves a core idle.
 const parts = await Promise.all([
   check("types and lint", "oxlint/bin/oxlint", ["--type-check", "."]),
   tests("of the demonstration", [`--maxWorkers=${forDemonstration}`], "as they come"),
-  tests("of all else", ["--project=units", `--maxWorkers=${forAllElse}`], "at the end"),
+  tests("of commands", ["--project=units", `--maxWorkers=${forOthers}`], "at the end"),
+  tests("of all else", ["--project=units", `--maxWorkers=${forOthers}`], "at the end"),
 ]);
 const passed = parts.reduce((sum, part) => sum + part.passed, 0);
 const failed = parts.reduce((sum, part) => sum + part.failed, 0);

@@ -16,6 +16,7 @@ import {
 import { lotStrength } from "../../lots/lot-strength.ts";
 import { replicateSpread } from "../../lots/replicate-spread.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
+import { remembered } from "../../quantities/remembered.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { Colour, Lot, Records } from "../../records/records.ts";
 import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
@@ -85,9 +86,20 @@ export function lotBooks(records: Records): LotBook[] {
   return [...records.colours.keys()].flatMap((slug) => bookOf(slug, records) ?? []);
 }
 
-export function lotsOf(colour: string, { lots }: Records): Lot[] {
-  return [...lots.values()].filter(({ record }) => record.colour === colour);
+/** Lots of a colour, the oldest first. */
+export function lotsOf(colour: string, { lots }: Records): readonly Lot[] {
+  return lotsByColour(lots).get(colour) ?? [];
 }
+
+const lotsByColour = remembered((lots: Records["lots"]): ReadonlyMap<string, readonly Lot[]> => {
+  const of = new Map<string, Lot[]>();
+  for (const lot of lots.values()) {
+    const own = of.get(lot.record.colour);
+    if (own === undefined) of.set(lot.record.colour, [lot]);
+    else own.push(lot);
+  }
+  return of;
+});
 
 /** What its lots may differ by: the colour's own word, else the workshop's, else what is customary. */
 function tolerancesOf({ record }: Colour, { workshop }: Records): Tolerances {
