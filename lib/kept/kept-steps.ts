@@ -64,6 +64,8 @@ interface KeptStep {
 /** Members of which a step reads the same are named one by one up to so many; past that it is said to read all. */
 const MOST_NAMED = 12;
 const EVERY = "*";
+/** Pages read much the same: of so many names it is remembered whose they are. */
+const MOST_OWNED = 50_000;
 
 /**
  * @param always what every step may read without noting it.
@@ -85,11 +87,18 @@ export function keptSteps(
     known.set(list, hash);
     return hash;
   };
+  const owners = new Map<string, string>();
+  const ownerIn = (name: string): string => {
+    const owner = owners.get(name) ?? ownerOf(name, lists);
+    if (owners.size >= MOST_OWNED) owners.clear();
+    owners.set(name, owner);
+    return owner;
+  };
   const partsOf = (read: Iterable<string>, before: PartsRead = []): PartsRead => {
     const earlier = new Map(before.map((part) => [part[0], part]));
     const owned = new Map<string, string[]>([["", []]]);
-    for (const name of widened(read, lists)) {
-      const owner = ownerOf(name, lists);
+    for (const name of widened(read, ownerIn)) {
+      const owner = ownerIn(name);
       const own = owned.get(owner);
       if (own === undefined) owned.set(owner, [name]);
       else own.push(name);
@@ -175,11 +184,11 @@ function valueKey(identity: string): string {
 }
 
 /** Names with those put together that many members have: `sheets/EVERY/sheet/name`. */
-function widened(names: Iterable<string>, lists: readonly string[]): string[] {
+function widened(names: Iterable<string>, ownerIn: (name: string) => string): string[] {
   const alone: string[] = [];
   const shared = new Map<string, string[]>();
   for (const name of names) {
-    const owner = ownerOf(name, lists);
+    const owner = ownerIn(name);
     if (owner === "") alone.push(name);
     else {
       const every = `${listOf(owner)}/${EVERY}/${name.slice(owner.length + 1)}`;

@@ -303,22 +303,36 @@ function pdfString(text: string): object {
 
 const READ = new Map<string, ReadFont>();
 
-const SHAPED = new Map<string, Record<string, ShapedWord>>();
+interface ShapedWords {
+  readonly words: Record<string, ShapedWord>;
+  /** How many they are. */
+  readonly count: () => number;
+}
 
-/** Words of a font as they are shaped, each once a run. */
+const SHAPED = new Map<string, ShapedWords>();
+/** Past so many words of a font the next document begins anew. */
+const MOST_SHAPED = 10_000;
+
+/** Words of a font as they are shaped, each once for many documents. */
 function shapedWords(name: string, font: EmbeddedFont): Record<string, ShapedWord> {
-  const words = SHAPED.get(name) ?? withSpacesAdded(font);
-  SHAPED.set(name, words);
-  return words;
+  const known = SHAPED.get(name);
+  const shaped = known === undefined || known.count() > MOST_SHAPED ? withSpacesAdded(font) : known;
+  SHAPED.set(name, shaped);
+  return shaped.words;
 }
 
 /**
  * A word is measured without the space behind it and drawn with it: shaped once, it is put together
  * with the space, unless the font moves its last letter before a space.
  */
-function withSpacesAdded(font: EmbeddedFont): Record<string, ShapedWord> {
+function withSpacesAdded(font: EmbeddedFont): ShapedWords {
   const shaped = Object.create(null) as Record<string, ShapedWord>;
-  const of = (text: string): ShapedWord => (shaped[text] ??= font.layoutRun(text));
+  let count = 0;
+  const keep = (text: string, word: ShapedWord): ShapedWord => {
+    count++;
+    return (shaped[text] = word);
+  };
+  const of = (text: string): ShapedWord => shaped[text] ?? keep(text, font.layoutRun(text));
   const apart = (text: string): ShapedWord => {
     const [word, space] = [of(text.slice(0, -1)), of(" ")];
     return {
@@ -334,13 +348,13 @@ function withSpacesAdded(font: EmbeddedFont): Record<string, ShapedWord> {
     kerned.set(last, known);
     return known;
   };
-  return new Proxy(shaped, {
+  const words = new Proxy(shaped, {
     get: (_, text: string) =>
       shaped[text] ??
-      (/[^ ] $/.test(text) && !isKerned(text.slice(-2, -1))
-        ? (shaped[text] = apart(text))
-        : undefined),
+      (/[^ ] $/.test(text) && !isKerned(text.slice(-2, -1)) ? keep(text, apart(text)) : undefined),
+    set: (_, text: string, word: ShapedWord) => keep(text, word) === word,
   });
+  return { words, count: () => count };
 }
 
 function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
@@ -389,6 +403,8 @@ function subsetRuns(text: string, face: Face): readonly SubsetRun[] {
 
 let measuring: PrintDocument | undefined;
 const widthsAtOnePt = new Map<string, number>();
+/** Past so many texts they are measured anew. */
+const MOST_WIDTHS = 50_000;
 
 /** One that is never written: its fonts are asked, and end up nowhere. */
 export function measuringDocument(): PrintDocument {
@@ -405,6 +421,7 @@ export function measureText(text: string, face: Face, sizePt: number): number {
     (sum, run) => sum + pdf.font(run.font).fontSize(1).widthOfString(run.text) * MM_PER_PT,
     0,
   );
+  if (widthsAtOnePt.size >= MOST_WIDTHS) widthsAtOnePt.clear();
   widthsAtOnePt.set(key, width);
   return width * sizePt;
 }

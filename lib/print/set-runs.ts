@@ -55,8 +55,9 @@ const ASCENT = 0.8;
 /** Runs in lines no wider than given. A word wider than a line is broken where it fills one: nothing is left out, nothing sticks out. */
 export function setRuns(runs: readonly Run[], setting: RunSetting): SetRuns {
   const { widthMm, sizePt, leading = LEADING, align } = setting;
-  const broken = brokenAt(runs, setting, widthMm);
-  const lines = setting.isBalanced === true ? balanced(runs, setting, broken) : broken;
+  const units = unbreakables(runs, sizePt);
+  const broken = brokenLines(units, sizePt, widthMm);
+  const lines = setting.isBalanced === true ? balanced(units, setting, broken) : broken;
   const lineMm = sizePt * leading * MM_PER_PT;
   const baseline = ((leading - 1) / 2 + ASCENT) * sizePt * MM_PER_PT;
   const set = lines.map((line, i): SetLine => {
@@ -105,8 +106,11 @@ export function naturalWidths(
   runs: readonly Run[],
   sizePt: number,
 ): { readonly leastMm: number; readonly greatestMm: number } {
-  const units = unbreakables(runs, sizePt, Infinity);
-  return { leastMm: Math.max(0, ...units.map(lineWidth)), greatestMm: lineWidth(units.flat()) };
+  const units = unbreakables(runs, sizePt);
+  return {
+    leastMm: leastWidth(units),
+    greatestMm: lineWidth(units.flatMap(({ words }) => words)),
+  };
 }
 
 /** Sizes from one down to another, by half points [pt]. */
@@ -115,31 +119,40 @@ export function sizesDown(fromPt: number, toPt: number): [number, ...number[]] {
   return [fromPt, ...Array.from({ length: further }, (_, i) => fromPt - (i + 1) / 2)];
 }
 
-function brokenAt(runs: readonly Run[], { sizePt }: RunSetting, widthMm: number): Word[][] {
-  return brokenLines(unbreakables(runs, sizePt, widthMm), widthMm);
+function leastWidth(units: readonly Unit[]): number {
+  return Math.max(0, ...units.map(({ widthMm }) => widthMm));
 }
 
 /** The same number of lines at the least width that holds them and parts no word that is whole. */
-function balanced(runs: readonly Run[], setting: RunSetting, lines: Word[][]): Word[][] {
+function balanced(
+  units: readonly Unit[],
+  { sizePt, widthMm }: RunSetting,
+  lines: Word[][],
+): Word[][] {
   if (lines.length < 2) return lines;
-  const { leastMm } = naturalWidths(runs, setting.sizePt);
   let [low, high] = [
-    Math.min(setting.widthMm, Math.max(leastMm, setting.widthMm / lines.length)),
-    setting.widthMm,
+    Math.min(widthMm, Math.max(leastWidth(units), widthMm / lines.length)),
+    widthMm,
   ];
   for (let step = 0; step < 7; step++) {
     const middle = (low + high) / 2;
-    if (brokenAt(runs, setting, middle).length > lines.length) low = middle;
+    if (brokenLines(units, sizePt, middle).length > lines.length) low = middle;
     else high = middle;
   }
-  return brokenAt(runs, setting, high);
+  return brokenLines(units, sizePt, high);
 }
 
 /** After spaces, and after a hyphen inside a word. */
 const WORD_ENDS = /(?<= )(?! )|(?<=[^ ]-)(?=\p{L})/u;
 
-/** Words as they may not be parted: those without a space or hyphen between them belong together, even across runs. */
-function unbreakables(runs: readonly Run[], sizePt: number, widthMm: number): Word[][] {
+/** Words that may not be parted. */
+interface Unit {
+  readonly words: readonly Word[];
+  readonly widthMm: number;
+}
+
+/** Words without a space or hyphen between them belong together, even across runs. */
+function unbreakables(runs: readonly Run[], sizePt: number): Unit[] {
   const units: Word[][] = [];
   let open = false;
   for (const run of runs) {
@@ -152,7 +165,11 @@ function unbreakables(runs: readonly Run[], sizePt: number, widthMm: number): Wo
       open = !word.ends;
     }
   }
-  return units.flatMap((unit) => (lineWidth(unit) <= widthMm ? [unit] : letters(unit, sizePt)));
+  return units.map(unitOf);
+}
+
+function unitOf(words: readonly Word[]): Unit {
+  return { words, widthMm: lineWidth(words) };
 }
 
 type MeasuredWord = Omit<Word, "run">;
@@ -183,12 +200,12 @@ function wordsAtOnePt({ text: whole, face }: Run): readonly MeasuredWord[] {
   return words;
 }
 
-function letters(unit: readonly Word[], sizePt: number): Word[][] {
-  return unit.flatMap(({ text, run, ends }) =>
+function letters({ words }: Unit, sizePt: number): Unit[] {
+  return words.flatMap(({ text, run, ends }) =>
     Array.from(text, (letter, i) => {
       const width = measureText(letter, run.face, sizePt * (run.scale ?? 1));
       const isSpace = letter === " ";
-      return [
+      return unitOf([
         {
           text: letter,
           run,
@@ -196,24 +213,27 @@ function letters(unit: readonly Word[], sizePt: number): Word[][] {
           spaceMm: isSpace ? width : 0,
           ends: ends && i === text.length - 1,
         },
-      ];
+      ]);
     }),
   );
 }
 
-function brokenLines(units: readonly (readonly Word[])[], widthMm: number): Word[][] {
+function brokenLines(units: readonly Unit[], sizePt: number, widthMm: number): Word[][] {
   const lines: Word[][] = [];
   let line: Word[] = [];
   let filledMm = 0;
-  for (const unit of units) {
-    if (line.length > 0 && filledMm + lineWidth(unit) > widthMm + 1e-6) {
+  const add = (unit: Unit): void => {
+    if (line.length > 0 && filledMm + unit.widthMm > widthMm + 1e-6) {
       lines.push(line);
       line = [];
       filledMm = 0;
     }
-    line.push(...unit);
-    filledMm += lineWidth(unit) + (unit.at(-1)?.spaceMm ?? 0);
-  }
+    line.push(...unit.words);
+    filledMm += unit.widthMm + (unit.words.at(-1)?.spaceMm ?? 0);
+  };
+  for (const unit of units)
+    if (unit.widthMm <= widthMm) add(unit);
+    else for (const letter of letters(unit, sizePt)) add(letter);
   return line.length > 0 ? [...lines, line] : lines;
 }
 

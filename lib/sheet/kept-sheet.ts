@@ -105,7 +105,7 @@ function figureHash(figure: Figure): string {
   const known = FIGURES.get(figure);
   if (known !== undefined) return known;
   const hash = textHash([
-    plainText(figure),
+    partText(figure),
     partText(placeOf(figure)),
     ...inputTexts(inputsOf(figure)),
   ]);
@@ -125,5 +125,7 @@ function inputTexts(inputs: readonly Input[]): readonly string[] {
 }
 
 function inputText(input: Input): string {
-  return isFigure(input) ? `figure ${figureHash(input)}` : JSON.stringify(input);
+  return isFigure(input)
+    ? `figure ${figureHash(input)}`
+    : `${input.kind}\0${input.slug}\0${input.field ?? ""}`;
 }

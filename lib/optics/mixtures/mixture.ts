@@ -143,6 +143,12 @@ export function paintParts(
   return { parts, massScale: (sum(parts) * ownFraction) / sum(pigmentParts) };
 }
 
+/** K and S of a component by wavelength, and its share by mass [1]. */
+interface Component extends Pick<LadderModel["white"], "K" | "S"> {
+  readonly SAlone: LadderModel["white"]["SAlone"] | undefined;
+  readonly share: number;
+}
+
 /** What is left of each component's strength [1], and factors on K and S that an uncertainty tries. */
 interface Change {
   readonly left?: readonly number[] | undefined;
@@ -222,13 +228,19 @@ function mixedSpectrum(
     );
   });
   const colourShare = massRatio === Infinity ? 1 : massRatio / (1 + massRatio);
+  // Read once, and not at each wavelength: whoever hands a ladder out may note what is read of it.
+  const components = parts.map(({ ladder: { white }, parts: share }): Component => {
+    const { K, S, SAlone } = white;
+    return { K, S, SAlone, share };
+  });
   const values = Array.from({ length: grid.count }, (_, i) => {
     let [K, S, miss, weight] = [0, 0, 0, 0];
-    const alone = strengthsAlone(parts, i, colourShare);
-    for (const [j, { ladder, parts: share }] of parts.entries()) {
-      const amount = share * (left?.[j] ?? 1) * at(alone, j);
-      const k = amount * at(ladder.white.K, i) * (factorsK?.[j] ?? 1);
-      const s = amount * at(ladder.white.S, i) * (factorsS?.[j] ?? 1);
+    const alone = strengthsAlone(components, i, colourShare);
+    for (let j = 0; j < components.length; j++) {
+      const own = at(components, j);
+      const amount = own.share * (left?.[j] ?? 1) * at(alone, j);
+      const k = amount * at(own.K, i) * (factorsK?.[j] ?? 1);
+      const s = amount * at(own.S, i) * (factorsS?.[j] ?? 1);
       K += k;
       S += s;
       miss += (k + s) * at(at(misses, j), i);
@@ -247,17 +259,17 @@ function mixedSpectrum(
  * colour mixed with itself stays that colour.
  */
 function strengthsAlone(
-  parts: readonly MassPart[],
+  components: readonly Component[],
   i: number,
   colourShare: number,
 ): readonly number[] {
-  const changes = parts.map(
-    ({ ladder: { white } }) =>
-      ((white.SAlone?.[i] ?? at(white.S, i)) / at(white.S, i)) ** colourShare,
+  const changes = components.map(
+    ({ S, SAlone }) => ((SAlone?.[i] ?? at(S, i)) / at(S, i)) ** colourShare,
   );
   let [sum, total] = [0, 0];
-  for (const [j, { ladder, parts: share }] of parts.entries()) {
-    const weight = share * (at(ladder.white.K, i) + at(ladder.white.S, i));
+  for (let j = 0; j < components.length; j++) {
+    const { K, S, share } = at(components, j);
+    const weight = share * (at(K, i) + at(S, i));
     sum += weight * at(changes, j);
     total += weight;
   }
