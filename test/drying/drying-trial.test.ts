@@ -106,10 +106,13 @@ describe("trialComplaints", () => {
       rules,
     ),
   );
-  test("offers days for hours", () =>
-    expect(trialComplaints({ touchDryDays: 144, ...CONDITIONS })[0]?.hint).toBe(
-      "6 days if it was given in hours",
-    ));
+  /** By hand: 144/24 = 6; 200/24 = 8.333. */
+  test.each([
+    [144, "6 days if it was given in hours"],
+    [200, "8.33 days if it was given in hours"],
+  ])("offers days for %s hours", (touchDryDays, hint) =>
+    expect(trialComplaints({ touchDryDays, ...CONDITIONS })[0]?.hint).toBe(hint),
+  );
 });
 
 test("a painting is left half a year to a year before it is varnished (common practice, no source)", () => {

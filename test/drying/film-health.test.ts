@@ -233,6 +233,16 @@ describe("filmHealthRulings", () => {
       ["lead-makes-tough", "lead-soaps"],
     );
   });
+  /** Common practice, no source: a quarter of the pigment makes a film tough; soaps come of a trace (Noble & Boon 2007, abstract). */
+  test.each([
+    [0.25, ["lead-makes-tough", "lead-soaps"]],
+    [0.249, ["lead-soaps"]],
+    [0.01, ["lead-soaps"]],
+    [0.0099, []],
+  ])("lead white as %s of the pigment: %j", (massFraction, expected) => {
+    const lead = { name: "lead white", ...kind("PW 1"), massFraction };
+    expect(rules(health({ ...film, pigments: [lead] }))).toEqual(expected);
+  });
   test("titanium white gives no such cause", () =>
     expect(
       health({

@@ -49,6 +49,20 @@ describe("a thinner", () => {
     expect(found.traces[0]?.rule).toBe("flash-point-not-stated");
   });
 
+  /** Common practice, no source: a hundredth is no trace, and ninety-nine of them are the thinner itself. */
+  test("of one in a hundred it is taken on, of less it is left to the flash point", () => {
+    expect(liquid(0.01).classes).toMatchObject([{ statement: "H226", certain: false }]);
+    expect(liquid(0.0099).classes).toEqual([]);
+    expect(liquid(0.0099).leftOut).toContainEqual(
+      expect.objectContaining({ statement: "H226", rule: "flammable-trace" }),
+    );
+  });
+  test("of ninety-nine in a hundred it bears its class for certain, of less it does not", () => {
+    const certainOf = (fraction: number) =>
+      liquid(fraction).classes.find(({ statement }) => statement === "H226")?.certain;
+    expect([certainOf(0.99), certainOf(0.9899)]).toEqual([true, false]);
+  });
+
   test("a stated flash point decides", () => {
     expect(liquid(0.3, { flashPointC: 61 }).hazardStatements).toEqual(["H304", "H336"]);
     expect(liquid(0.3, { flashPointC: 61 }).leftOut).toMatchObject([

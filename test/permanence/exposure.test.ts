@@ -85,6 +85,19 @@ describe("formRatings", () => {
     ]);
     expect(weakestForm(forms)?.form).toBe("tint");
   });
+  test("of another's finding name the text that tells it, wherever it stands, and the standard where none does", () => {
+    const told = { ...xenon, standing: "stated", source: "kirby-saunders-2004" } as const;
+    const untold = { ...daylight, standing: "stated" } as const;
+    for (const exposures of [[told], [daylight, told], [told, daylight], [untold, told]])
+      expect(formRatings(exposures)[0]).toMatchObject({
+        standing: "stated",
+        reason: { rule: "exposure-as-stated", source: "kirby-saunders-2004" },
+      });
+    expect(formRatings([untold])[0]?.reason).toMatchObject({
+      rule: "exposure-as-stated",
+      source: "astm-d4303",
+    });
+  });
   test("of nothing exposed are none", () => {
     expect(formRatings([])).toEqual([]);
     expect(weakestForm([])).toBeUndefined();
