@@ -27,10 +27,12 @@ const SEAL_BYTES = 32;
 /** Read at most: no result comes near it. */
 const LARGEST_BYTES = 64 * 1024 * 1024;
 /** What is kept in all, at most, and what is left when some has to go: what was used last. */
-const MOST_BYTES = 512 * 1024 * 1024;
-const LEFT_BYTES = 384 * 1024 * 1024;
+const USUAL = { most: 512 * 1024 * 1024, left: 384 * 1024 * 1024 };
 /** A result is marked as used no more often than this [ms]. */
 const MARKED_EVERY_MS = 3_600_000;
+
+/** Folders that this process has kept something in since they were cleared. */
+const grown = new Set<string>();
 
 /** All that a result follows from. */
 export interface Origin {
@@ -157,17 +159,16 @@ export function writeResult(cache: WorkCache, key: string, content: Uint8Array):
     writeFileSync(join(cache.folder, ".gitignore"), "*\n");
     writeFileSync(aside, Buffer.concat([sealOf(key, content), content]), { flag: "wx" });
     renameSync(aside, file);
+    grown.add(cache.folder);
   } catch {
     remove(aside);
   }
 }
 
-/** Let what has not been used for longest go, where more is kept than should be. */
-export function clearResults(
-  { folder, keeps }: WorkCache,
-  { most, left } = { most: MOST_BYTES, left: LEFT_BYTES },
-): void {
-  if (!keeps) return;
+/** Let what has not been used for longest go, where more is kept than should be; nothing is looked at where nothing was added. */
+export function clearResults({ folder, keeps }: WorkCache, limits = USUAL): void {
+  if (!keeps || (limits === USUAL && !grown.delete(folder))) return;
+  const { most, left } = limits;
   const files = filesIn(join(folder, RESULTS)).toSorted((one, other) => other.used - one.used);
   if (files.reduce((sum, { size }) => sum + size, 0) <= most) return;
   let sum = 0;

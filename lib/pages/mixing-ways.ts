@@ -1,6 +1,7 @@
 import type { LinkView } from "../present/views.ts";
 import { readOnce, type RememberedReads } from "../kept/reads.ts";
 import type { PaintChoice } from "../blocks/page-kinds.ts";
+import type { MixingPaint } from "../mixing/mixing-paint.ts";
 import { mixableColours, mixingRange, type MixingRange } from "../mixing/mixing-range.ts";
 import { rangeReach, reachLevels, type Reach } from "../mixing/reach/range-reach.ts";
 import { offeredPaints } from "../mixing/offered-paints.ts";
@@ -47,21 +48,25 @@ export function reachesOf(context: PageContext): readonly Reach[] {
 }
 const REACHES: RememberedReads<PageContext["sheets"], readonly Reach[]> = new WeakMap();
 
-function reachesIn(range: MixingRange, { kept }: PageContext): Reach[] {
-  return range.whites
-    .filter(({ slug }) => mixableColours(range, slug).length > 0)
-    .map((white) =>
-      rangeReach(range, white, (...inputs) =>
-        kept({ modules: ["lib/mixing/reach/range-reach.ts"], inputs }, () =>
-          reachLevels(...inputs),
-        ),
+/** Whites that colours were let down in, each with a reach of its own. */
+export const reachedWhites = remembered((context: PageContext): readonly MixingPaint[] => {
+  const range = offeredOf(context);
+  return range.whites.filter(({ slug }) => mixableColours(range, slug).length > 0);
+});
+
+function reachesIn(range: MixingRange, context: PageContext): Reach[] {
+  return reachedWhites(context).map((white) =>
+    rangeReach(range, white, (...inputs) =>
+      context.kept({ modules: ["lib/mixing/reach/range-reach.ts"], inputs }, () =>
+        reachLevels(...inputs),
       ),
-    );
+    ),
+  );
 }
 
 /** The map in the first white has the address of the map. */
-export function mapPath(reach: Reach, context: PageContext): string {
-  return reach === reachesOf(context)[0] ? MAP_PATH : `bench/map/${reach.white.slug}/index.html`;
+export function mapPath({ slug }: MixingPaint, context: PageContext): string {
+  return slug === reachedWhites(context)[0]?.slug ? MAP_PATH : `bench/map/${slug}/index.html`;
 }
 
 /** Pages that mix, as a row of links. */
@@ -70,7 +75,7 @@ export function mixingWays(context: PageContext, { path, root }: PagePlace): Lin
   const targets: readonly (readonly [text: string, target: string])[] = [
     [ways.bench, BENCH_PATH],
     [ways.recipes, RECIPES_PATH],
-    ...(reachesOf(context).length === 0
+    ...(reachedWhites(context).length === 0
       ? []
       : ([
           [ways.map, MAP_PATH],

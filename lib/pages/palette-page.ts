@@ -3,7 +3,7 @@ import { section, statement } from "../blocks/section-blocks.ts";
 import { layeringOrder } from "../mixing/layering-order.ts";
 import type { CellView } from "../present/views.ts";
 import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
-import { offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";
+import { offeredLead, offeredOf, mixingWays, reachedWhites } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
@@ -20,7 +20,7 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
     lead: [palette.lead, ...offeredLead(context)],
     ways: mixingWays(context, place),
     words: text,
-    whites: reachesOf(context).map(({ white: { slug, name } }) => ({ slug, name })),
+    whites: reachedWhites(context).map(({ slug, name }) => ({ slug, name })),
     levels: REACH_LEVELS,
     level: TOLD_LEVEL,
     tubes: paints.map(({ slug, name, screen }) => ({

@@ -89,7 +89,7 @@ function scaleText({ originX, originY, unit }: MapScale): string {
 function whiteLinks(shown: Reach, context: PageContext, { root }: PagePlace): LinkView[] {
   return reachesOf(context).map((reach) => ({
     text: reach.white.name,
-    href: `${root}${mapPath(reach, context).replace("index.html", "")}`,
+    href: `${root}${mapPath(reach.white, context).replace("index.html", "")}`,
     ...(reach === shown ? { current: true } : {}),
   }));
 }

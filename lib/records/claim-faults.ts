@@ -12,11 +12,17 @@ import { eachValue } from "./record-values.ts";
  */
 export function claimFaults(files: ParsedFiles, forbiddenWords: ForbiddenWordsOf): Diagnostic[] {
   const languages = labelLanguages(files.workshop?.record ?? {});
-  const found = (text: string): string[] => [
-    ...new Set(
-      languages.flatMap((language) => forbiddenWords(text, language).map(({ word }) => word)),
-    ),
-  ];
+  // Records say the same few words again and again.
+  const known = new Map<string, readonly string[]>();
+  const found = (text: string): readonly string[] => {
+    const words = known.get(text) ?? [
+      ...new Set(
+        languages.flatMap((language) => forbiddenWords(text, language).map(({ word }) => word)),
+      ),
+    ];
+    known.set(text, words);
+    return words;
+  };
   const records: Parsed<unknown>[] = [
     ...(files.workshop === undefined ? [] : [files.workshop]),
     ...files.pigments.values(),

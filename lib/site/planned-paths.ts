@@ -2,7 +2,7 @@ import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { ORDERS, orderPaths } from "../pages/catalogue-pages.ts";
 import { hasMixing } from "../pages/mixing-data.ts";
-import { mapPath, reachesOf } from "../pages/mixing-ways.ts";
+import { mapPath, reachedWhites } from "../pages/mixing-ways.ts";
 import { whitesPaths } from "../pages/whites-page.ts";
 import { cardSizes } from "../print/card-size.ts";
 import { cardsPaths } from "../print/cards-page.ts";
@@ -29,7 +29,7 @@ export function plannedPaths(worked: WorkedSite): PlannedPaths {
     orders: ORDERS.map((order) => orderPaths(order, context)),
     whites: context.sheets.some(({ sheet }) => isNearNeutral(sheet)) ? whitesPaths(context) : [],
     mixes: hasMixing(context),
-    maps: hasMixing(context) ? reachesOf(context).map((reach) => mapPath(reach, context)) : [],
+    maps: hasMixing(context) ? reachedWhites(context).map((white) => mapPath(white, context)) : [],
     cards: cardSizes(context.records.workshop).map((size) =>
       cardsPaths(worked.cards, size, context),
     ),

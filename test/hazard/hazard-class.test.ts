@@ -37,6 +37,20 @@ describe("gravity", () => {
     for (const { gravity } of lower) expect(gravity).toBeLessThanOrEqual(one.gravity);
   });
 
+  // What a warning is of, from what hardly shows to what stays.
+  test.each([
+    [1, ["Acute Tox. 5", "Skin Irrit. 3", "Met. Corr. 1"]],
+    [2, ["Eye Irrit. 2B", "Flam. Liq. 4", "Aerosol 3"]],
+    [3, ["Acute Tox. 4", "Skin Irrit. 2", "Eye Irrit. 2", "STOT SE 3"]],
+    [4, ["Skin Sens. 1", "STOT SE 2", "STOT RE 2", "Muta. 2", "Carc. 2", "Repr. 2", "Asp. Tox. 2"]],
+    [4, ["Flam. Liq. 3", "Flam. Sol. 2", "Self-heat. 2", "Water-react. 3", "Ox. Sol. 3"]],
+  ])("of a warning: %i for %j", (step, names) => {
+    const found = CLASSES.filter(({ name }) => (names as readonly string[]).includes(name));
+    expect(found.map(({ name, gravity }) => [name, gravity]).toSorted()).toEqual(
+      names.map((name) => [name, step]).toSorted(),
+    );
+  });
+
   test("is a whole number from 1 to 8", () => {
     for (const { name, gravity } of CLASSES) {
       expect(Number.isInteger(gravity), name).toBe(true);
