@@ -4,6 +4,12 @@ export interface EleventyConfig {
   readonly addGlobalData: (name: string, value: () => unknown) => void;
   readonly addTransform: (name: string, transform: (page: string) => string) => void;
   readonly setUseGitIgnore: (use: boolean) => void;
+  /** What it times of the configuration and its plugins, and tells on standard error of slow ones. */
+  readonly benchmarkManager: {
+    readonly get: (group: "Configuration") => {
+      readonly setIsVerbose: (isVerbose: boolean) => void;
+    };
+  };
   readonly ignores: { readonly delete: (glob: string) => boolean };
 }
 

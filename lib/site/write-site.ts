@@ -132,6 +132,8 @@ async function renderPages(
 ): Promise<void> {
   const eleventy = await newEleventy(dir, (config) => {
     configure(config, () => site);
+    // Its logger, disabled below, is not what tells of a slow transform.
+    config.benchmarkManager.get("Configuration").setIsVerbose(false);
     if (kind === "screen") config.addTransform("follow builds", followingBuilds);
   });
   eleventy.disableLogger();
@@ -144,7 +146,6 @@ async function renderPages(
         .map(({ path }) => path)
         .join(", ")}`,
     );
-  // Not a transform of Eleventy, which tells on standard error how long a slow one took.
   for (const { path } of site.pages)
     written.write(
       path,
