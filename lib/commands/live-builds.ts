@@ -100,15 +100,15 @@ export function liveBuilds(
         {
           complaints: printDiagnostics,
           progress: () => undefined,
-          served: {
-            wanted: async () => Promise.resolve(served?.wanted() ?? { site: [], workshop: [] }),
-            recorded: (folders) => {
-              const now = new Set(folders);
-              gone = [...gone, ...recorded].filter((folder) => !now.has(folder));
-              recorded = folders;
-              served?.gone(gone);
-            },
-            made: (some) => served?.made(pages, some),
+          recorded: (folders) => {
+            const now = new Set(folders);
+            gone = [...gone, ...recorded].filter((folder) => !now.has(folder));
+            recorded = folders;
+            served?.gone(gone);
+          },
+          served: served && {
+            wanted: async () => Promise.resolve(served.wanted()),
+            made: (some) => served.made(pages, some),
           },
         },
       )

@@ -24,6 +24,7 @@ export function neighboursSection(page: SheetPage): NeighboursSectionView | unde
     worded: { sheet },
     words,
   } = page;
+  if (context.sheets.length < 2) return undefined;
   const text = words.pages.range;
   const bySlug = sheetsBySlug(context.sheets);
   const card = (slug: string, line?: string, inWhite?: string) => {
@@ -60,7 +61,6 @@ export function neighboursSection(page: SheetPage): NeighboursSectionView | unde
         .flatMap((slug) => card(slug)),
     },
   ].filter(({ cards }) => cards.length > 0);
-  if (context.sheets.length < 2) return undefined;
   const inTwoLights = (context.range.inTwoLights.get(sheet.slug) ?? []).filter(
     ({ statement }) => statement.rule !== "differs-in-daylight",
   );

@@ -18,6 +18,7 @@ import { asMarkup, type CellView } from "../present/views.ts";
 import { metalsIn } from "./mixing-data.ts";
 import { mixingOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { wordedSheet } from "./worded-sheet.ts";
 
 /** Metals that customers ask to do without. */
 const AVOIDED = ["lead", "cadmium"];
@@ -121,7 +122,7 @@ function replacements(slug: string, context: PageContext): Replacements | undefi
 }
 
 function worked(slug: string, context: PageContext): Replacements | undefined {
-  const own = context.sheets.find(({ sheet }) => sheet.slug === slug);
+  const own = wordedSheet(slug, context);
   const held = own === undefined ? [] : metalsIn(own.sheet);
   const metals = AVOIDED.filter((metal) => held.includes(metal));
   const discontinued = context.records.colours.get(slug)?.record.discontinued;

@@ -52,11 +52,12 @@ export function triedCorrection(patches: readonly KnownPatch[]): TriedCorrection
   });
   const misses = leftOut.map((one) => one.deltaE00);
   const medianDeltaE00 = median(misses);
+  const most = Math.max(...misses);
   return {
     correction: chosenCorrection(patches),
     leftOut,
     medianDeltaE00,
-    worst: certain(leftOut.find((one) => one.deltaE00 === Math.max(...misses))),
+    worst: certain(leftOut.find((one) => one.deltaE00 === most)),
     suspected: leftOut.filter(
       (one) =>
         one.deltaE00 > SUSPECTED_DELTA_E00 && one.deltaE00 > SUSPECTED_TIMES * medianDeltaE00,

@@ -70,7 +70,7 @@ export async function madeSite(
   if (isStopped(ofRecords) || asWritten === undefined) return stopped();
   const records = recordsBelow(asWritten, base);
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
-  tell.served?.recorded(recordFolders(records));
+  tell.recorded?.(recordFolders(records));
   tell.progress(`working out ${sheets}`);
   const {
     site: onScreen,

@@ -50,14 +50,14 @@ export interface PagesMade {
 export interface SiteTelling {
   readonly complaints: (diagnostics: readonly Diagnostic[]) => void;
   readonly progress: (what: string) => void;
+  /** Folders of the pages that stand for one record each, as soon as the records are known: `colours/bone-black/`. */
+  readonly recorded?: (folders: readonly string[]) => void;
   /** Who serves pages while they are made. */
-  readonly served?: ServedPages;
+  readonly served?: ServedPages | undefined;
 }
 
 export interface ServedPages {
   /** Pages that somebody looks at or asks for, which are made before the others. */
   readonly wanted: () => Promise<OutputPages>;
-  /** Folders of the pages that stand for one record each, as soon as the records are known: `colours/bone-black/`. */
-  readonly recorded: (folders: readonly string[]) => void;
   readonly made: (pages: PagesMade) => void;
 }

@@ -19,7 +19,6 @@ const served: ServedPages = {
       hear = heard;
       say({ kind: "which are wanted" });
     }),
-  recorded: (folders) => say({ kind: "recorded", folders }),
   made: (pages) => say({ kind: "made", pages }),
 };
 
@@ -29,6 +28,7 @@ port.on("message", (asked: ThreadAsked) => {
   const tell: SiteTelling = {
     complaints: (diagnostics) => say({ kind: "complaints", diagnostics }),
     progress: (what) => say({ kind: "progress", what }),
+    recorded: (folders) => say({ kind: "recorded", folders }),
     ...(isServed ? { served } : {}),
   };
   void writtenSite(task, tell).then(

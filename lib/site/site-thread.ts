@@ -46,7 +46,7 @@ export function siteThread(): SiteThread {
           else if (message.kind === "done") done(message.report);
           else if (message.kind === "progress") tell.progress(message.what);
           else if (message.kind === "complaints") tell.complaints(message.diagnostics);
-          else if (message.kind === "recorded") tell.served?.recorded(message.folders);
+          else if (message.kind === "recorded") tell.recorded?.(message.folders);
           else if (message.kind === "made") tell.served?.made(message.pages);
           else
             void tell.served

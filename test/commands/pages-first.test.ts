@@ -37,12 +37,12 @@ test("pages that are wanted are made first, with all that they load, and each pa
   await madeSite(task, cache, {
     complaints: () => undefined,
     progress: () => undefined,
+    recorded: (folders) => {
+      recorded = folders;
+      told.push("records");
+    },
     served: {
       wanted: async () => Promise.resolve(asked.shift() ?? { site: [], workshop: [] }),
-      recorded: (folders) => {
-        recorded = folders;
-        told.push("records");
-      },
       made: (pages) => {
         told.push(pages);
         there.push([BLACK, ABOUT].filter((path) => existsSync(join(dir, path))));
