@@ -24,8 +24,8 @@ const ITERATIONS_MAX = 14;
 const STEP_MAX = 1.2;
 /** Nearer than this a further step tells nothing [Delta-E00]. */
 const FOUND = 0.005;
-/** Share by mass [1] under which a paint counts as not there: nobody weighs it on a palette. */
-export const SHARE_MIN = 1e-3;
+/** Share by mass [1] under which a paint counts as not there: nobody measures out a part in more than two hundred on a palette. Common practice, no source. */
+export const SHARE_MIN = 5e-3;
 
 /**
  * @param members indices into the problem's K and S; 0 is the white.
