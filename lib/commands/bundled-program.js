@@ -132,7 +132,11 @@ async function bundle(folder) {
   const { outputFiles, metafile } = await build({
     absWorkingDir: PACKAGE_ROOT,
     metafile: true,
-    entryPoints: [join(PACKAGE_ROOT, "lib", "commands", `${ENTRY}.ts`)],
+    entryPoints: {
+      [ENTRY]: join(PACKAGE_ROOT, "lib", "commands", `${ENTRY}.ts`),
+      // What threads begin with that work beside the one that writes a site.
+      "work-thread": join(PACKAGE_ROOT, "lib", "site", "work-thread.ts"),
+    },
     bundle: true,
     splitting: true,
     write: false,

@@ -9,14 +9,15 @@ import { earlierCards, earlierState } from "./earlier-manifest.ts";
 import { printedCards } from "./printed-cards.ts";
 import { allLanguages, inOneFolder } from "./one-folder.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
-import { printedSite } from "./printed-site.ts";
+import { askedPapers } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
 import { addressFaults, keptManifests } from "./site-addresses.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { clearResults } from "../kept/kept-result.ts";
 import type { Site } from "./site.ts";
-import { begunSite, type BegunSite } from "./write-site.ts";
+import { begunSite, type BegunSite, type LaterSite } from "./write-site.ts";
+import { workThreads, type WorkThreads } from "./work-threads.ts";
 
 /** Where the pages lie that stand for one record each. */
 function recordFolders({ colours, pigments, answers }: Records): string[] {
@@ -36,6 +37,20 @@ const parsers = keptParsers();
  * Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it.
  */
 export async function madeSite(
+  task: SiteTask,
+  cache: WorkCache,
+  tell: SiteTelling,
+): Promise<SiteReport> {
+  const threads = workThreads();
+  try {
+    return await madeBeside(threads, task, cache, tell);
+  } finally {
+    await threads.end();
+  }
+}
+
+async function madeBeside(
+  threads: WorkThreads,
   {
     contentDir,
     date,
@@ -99,12 +114,30 @@ export async function madeSite(
   )
     return stopped();
   if (kind === "paper") tell.progress(`printing ${sheets}`);
-  const printed = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
-  const site = inOneFolder(printed, records.workshop.siteAddress);
+  const inFolder = (whole: Site): Site => inOneFolder(whole, records.workshop.siteAddress);
+  const papers = kind === "paper" ? askedPapers(onScreen, earlierDir, cache, threads) : undefined;
+  const later: LaterSite | undefined = papers && {
+    isWaiting: papers.isWaiting,
+    whole: async () => {
+      const { site: whole } = await papers.printed();
+      // Their memory is wanted for pages.
+      await threads.end();
+      return inFolder(whole);
+    },
+  };
+  const site = inFolder(onScreen);
   tell.progress(`writing ${site.pages.length} pages`);
   const { served } = tell;
   const wanted = await served?.wanted();
-  const ofSite = await begunSite(site, { output: "site", kind, dir, earlierDir, cache, served });
+  const ofSite = await begunSite(site, {
+    output: "site",
+    kind,
+    dir,
+    earlierDir,
+    cache,
+    served,
+    ...(later && { later }),
+  });
   await ofSite.pages(wanted?.site ?? []);
   const beginWorkshop = async (): Promise<readonly [Site, BegunSite]> => {
     const own = workshop({ isPrinted: kind === "paper", printedCards: cardsBefore });
@@ -123,9 +156,11 @@ export async function madeSite(
   // Where somebody looks at the workshop's pages they come before the site's others.
   const isLookedAt = wanted !== undefined && wanted.workshop.length > 0;
   const sooner = isLookedAt ? await beginWorkshop() : undefined;
-  await ofSite.rest();
+  await ofSite.sooner();
   const [ofWorkshop, begunWorkshop] = sooner ?? (await beginWorkshop());
   await begunWorkshop.rest();
+  // What waits for paper comes last: it is drawn meanwhile.
+  await ofSite.rest();
   for (const { keepViews } of [...allLanguages(onScreen), ofWorkshop]) keepViews?.();
   parsers.keep(cache);
   clearResults(cache);
