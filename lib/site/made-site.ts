@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { loadRecords } from "../records/load-records.ts";
+import { loadRecords, type LoadedRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
 import { withPhotographs } from "../photographs/taken-photographs.ts";
 import type { Records } from "../records/records.ts";
@@ -17,6 +17,7 @@ import type { WorkCache } from "../kept/work-cache.ts";
 import { clearResults } from "../kept/kept-result.ts";
 import type { Site } from "./site.ts";
 import { begunSite, type BegunSite, type LaterSite } from "./write-site.ts";
+import { workProcess } from "./work-process.ts";
 import { workThreads, type WorkThreads } from "./work-threads.ts";
 
 /** Where the pages lie that stand for one record each. */
@@ -28,6 +29,18 @@ function recordFolders({ colours, pigments, answers }: Records): string[] {
     ...below("pigments", pigments.keys()),
     ...below("answers", answers.keys()),
   ];
+}
+
+/** Photographs in a process that ends with them: what their pixels took is free again for the pages. */
+async function withPicturesOf(loaded: LoadedRecords, cache: WorkCache): Promise<LoadedRecords> {
+  const beside = workProcess();
+  try {
+    return await withPhotographs(loaded, cache, "pictures, too", async (asked) =>
+      beside.ask("photograph", asked),
+    );
+  } finally {
+    beside.end();
+  }
 }
 
 /** Of one folder's site that is made again and again only what was edited is parsed. */
@@ -77,10 +90,9 @@ async function madeBeside(
 
   parsers.begin(cache);
   const cardsBefore = since === undefined ? printedCards(contentDir) : earlierCards(since);
-  const { records: asWritten, diagnostics: ofRecords } = await withPhotographs(
+  const { records: asWritten, diagnostics: ofRecords } = await withPicturesOf(
     loadRecords(contentDir, process.cwd(), latestDate(date), parsers),
     cache,
-    "pictures, too",
   );
   if (isStopped(ofRecords) || asWritten === undefined) return stopped();
   const records = recordsBelow(asWritten, base);
@@ -129,7 +141,7 @@ async function madeBeside(
   tell.progress(`writing ${site.pages.length} pages`);
   const { served } = tell;
   const wanted = await served?.wanted();
-  const ofSite = await begunSite(site, {
+  const ofSite = begunSite(site, {
     output: "site",
     kind,
     dir,
@@ -142,7 +154,7 @@ async function madeBeside(
   const beginWorkshop = async (): Promise<readonly [Site, BegunSite]> => {
     const own = workshop({ isPrinted: kind === "paper", printedCards: cardsBefore });
     const [to, earlier] = [workshopDir, earlierWorkshopDir];
-    const begun = await begunSite(own, {
+    const begun = begunSite(own, {
       output: "workshop",
       kind,
       dir: to,

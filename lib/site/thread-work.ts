@@ -1,3 +1,4 @@
+import type { MadeOfPhotograph, PhotographToMake } from "../photographs/made-of-photograph.ts";
 import type { CardsOnPaper, RangeOnPaper, SheetOnPaper, SheetPaper } from "../print/paper-work.ts";
 
 /** What may be worked out in a thread of its own: plain data in, plain data out, the same wherever it is done. */
@@ -5,6 +6,7 @@ export interface ThreadWork {
   readonly sheet: (asked: SheetOnPaper) => SheetPaper;
   readonly range: (asked: RangeOnPaper) => Uint8Array;
   readonly cards: (asked: CardsOnPaper) => Uint8Array;
+  readonly photograph: (asked: PhotographToMake) => Promise<MadeOfPhotograph>;
 }
 
 export type WorkName = keyof ThreadWork;
@@ -15,6 +17,7 @@ export type WorkedOut<N extends WorkName> = Awaited<ReturnType<ThreadWork[N]>>;
 const WORK: { readonly [N in WorkName]: () => Promise<ThreadWork[N]> } = {
   sheet: async () => (await import("../print/paper-work.ts")).sheetOnPaper,
   range: async () => (await import("../print/paper-work.ts")).rangeOnPaper,
+  photograph: async () => (await import("../photographs/made-of-photograph.ts")).madeOfPhotograph,
   cards: async () => (await import("../print/paper-work.ts")).cardsOnPaper,
 };
 

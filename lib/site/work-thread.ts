@@ -2,19 +2,20 @@ import { parentPort, type Transferable } from "node:worker_threads";
 import { workedOut } from "./thread-work.ts";
 import { isMine, type SentWork, type ThreadAnswer } from "./work-threads.ts";
 
-/** What runs in such a thread: one piece of work after the other, those that nobody else has begun. */
-const port = parentPort;
-if (port === null) throw new Error("This module runs in a thread of its own");
-
-const say = (answer: ThreadAnswer, transferred: readonly Transferable[] = []): void =>
-  port.postMessage(answer, transferred);
+/** What runs in a thread or process that works for another: one piece of work after the other, those that nobody else has begun. */
+const say = (answer: ThreadAnswer, transferred: readonly Transferable[] = []): void => {
+  if (parentPort !== null) parentPort.postMessage(answer, transferred);
+  else process.send?.(answer);
+};
 
 let before: Promise<void> = Promise.resolve();
 
 // Begun only when the one before is done: what waits here may be done by whoever waits for it.
-port.on("message", (sent: SentWork) => {
+const hear = (sent: SentWork): void => {
   before = before.then(async () => done(sent));
-});
+};
+if (parentPort !== null) parentPort.on("message", hear);
+else process.on("message", hear).on("disconnect", () => process.exit());
 
 async function done({ id, name, asked, claim }: SentWork): Promise<void> {
   if (!isMine(claim)) return say({ id });
@@ -22,7 +23,7 @@ async function done({ id, name, asked, claim }: SentWork): Promise<void> {
     const result = await workedOut(name, asked);
     say({ id, result }, wholeBuffers(result));
   } catch (error) {
-    say({ id, error });
+    say({ id, error: error instanceof Error ? error : new Error(String(error)) });
   }
 }
 

@@ -26,22 +26,23 @@ export interface SentWork<N extends WorkName = WorkName> {
   readonly id: number;
   readonly name: N;
   readonly asked: Asked<N>;
-  readonly claim: Int32Array;
+  /** None of what only one can do. */
+  readonly claim?: Int32Array;
 }
 
 /** What a thread says of a piece of work; neither result nor error of one that somebody else did. */
 export interface ThreadAnswer {
   readonly id: number;
   readonly result?: unknown;
-  readonly error?: unknown;
+  readonly error?: Error;
 }
 
 const FREE = 0;
 const TAKEN = 1;
 
 /** Takes a piece of work: true for the first who asks, in whatever thread. */
-export function isMine(claim: Int32Array): boolean {
-  return Atomics.compareExchange(claim, 0, FREE, TAKEN) === FREE;
+export function isMine(claim: Int32Array | undefined): boolean {
+  return claim === undefined || Atomics.compareExchange(claim, 0, FREE, TAKEN) === FREE;
 }
 
 /** More take more memory than they save time, since the thread that asks has more to do than all papers take. Our own choice. */
@@ -116,13 +117,14 @@ interface WorkThread {
   readonly end: () => Promise<void>;
 }
 
-/** A thread of this very program: out of its bundle, or from its sources. */
+/** What a thread or process of this very program begins with: out of its bundle, or from its sources. */
+export const WORK_BEGINS =
+  BUNDLE === undefined
+    ? join(PACKAGE_ROOT, "lib", "commands", "work-thread.js")
+    : join(BUNDLE, "work-thread.mjs");
+
 function begunThread(): Worker {
-  return new Worker(
-    BUNDLE === undefined
-      ? join(PACKAGE_ROOT, "lib", "commands", "work-thread.js")
-      : join(BUNDLE, "work-thread.mjs"),
-  );
+  return new Worker(WORK_BEGINS);
 }
 
 function workThread(worker: Worker): WorkThread {

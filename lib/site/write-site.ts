@@ -44,7 +44,7 @@ export interface Writing extends PagesOf {
 
 /** Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`. */
 export async function writeSite(site: Site, writing: Writing): Promise<void> {
-  await (await begunSite(site, writing)).rest();
+  await begunSite(site, writing).rest();
 }
 
 /** A site whose data, styles and fonts are written. */
@@ -61,7 +61,7 @@ export interface BegunSite {
  * On screen alone there are no pictures to pass on, and pages follow the builds. A page that would
  * come out as in the earlier output is taken from there.
  */
-export async function begunSite(site: Site, writing: Writing): Promise<BegunSite> {
+export function begunSite(site: Site, writing: Writing): BegunSite {
   const { dir, earlierDir, kind, output, cache, served, later } = writing;
   const written = writtenFiles(dir, earlierDir);
   const assets = hashedAssets(assetsOf(site, output));
