@@ -9,6 +9,8 @@ import type { CardSize } from "./card-size.ts";
 import { cardsPdf } from "./cards-pdf.ts";
 import type { PaperSize } from "./layout-tree.ts";
 import type { PhotographOnPaper } from "./paper-photographs.ts";
+import { measureText } from "./print-document.ts";
+import { FACES } from "./print-font.ts";
 import { rangePdf } from "./range-pdf.ts";
 import { laidOutSheet, type LaidOutSheet, type PaperContext } from "./sheet-paper.ts";
 import { sheetPdf } from "./sheet-pdf.ts";
@@ -59,6 +61,12 @@ export interface CardsOnPaper {
   readonly laid: readonly LaidCard[];
   readonly size: CardSize;
   readonly said: Pick<SaidOnPaper, "date" | "language"> & { readonly workshop: string };
+}
+
+/** Opens what every paper is set in, before the first of them is asked for. */
+export function readyForPaper(): null {
+  for (const face of FACES) measureText("a", face, 1);
+  return null;
 }
 
 /** A sheet laid out, and where it is wanted its PDF. */

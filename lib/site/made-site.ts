@@ -55,6 +55,8 @@ export async function madeSite(
   tell: SiteTelling,
 ): Promise<SiteReport> {
   const threads = workThreads();
+  // Records are read while it gets ready: hardly anything in them is on no paper.
+  if (task.kind === "paper") threads.ask("ready", null);
   try {
     return await madeBeside(threads, task, cache, tell);
   } finally {

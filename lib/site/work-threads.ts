@@ -1,5 +1,6 @@
 import { availableParallelism } from "node:os";
 import { join } from "node:path";
+import { setImmediate as turn } from "node:timers/promises";
 import { Worker } from "node:worker_threads";
 import { BUNDLE } from "../kept/beside-program.ts";
 import { OutputFault } from "./output-fault.ts";
@@ -10,7 +11,7 @@ import { workedOut, type Asked, type WorkedOut, type WorkName } from "./thread-w
 export interface AskedWork<R> {
   /** What comes out, once it is done by somebody. @throws what it threw; OutputFault where its thread broke off */
   readonly result: Promise<R>;
-  /** The same, done here at once where no thread has begun it: for whoever has nothing else to do. */
+  /** The same, done here at once where its thread is at something else: for whoever has nothing else to do. */
   readonly here: () => Promise<R>;
 }
 
@@ -99,7 +100,9 @@ function askedWork<N extends WorkName>(
   return {
     result,
     here: async () => {
-      if (isMine(work.claim)) await doneHere();
+      // What was answered meanwhile is heard first.
+      if (thread !== undefined) await turn();
+      if (thread?.isAtOnce(work.id) !== true && isMine(work.claim)) await doneHere();
       return result;
     },
   };
@@ -114,6 +117,8 @@ interface WorkThread {
   readonly send: (work: SentWork, waiting: Waiting) => void;
   /** Pieces of work that it was sent and has not answered. */
   readonly waiting: () => number;
+  /** Whether this piece of work is the next that it does. */
+  readonly isAtOnce: (id: number) => boolean;
   readonly end: () => Promise<void>;
 }
 
@@ -151,6 +156,7 @@ function workThread(worker: Worker): WorkThread {
       worker.postMessage(work);
     },
     waiting: () => sent.size,
+    isAtOnce: (id) => sent.keys().next().value === id,
     end: async () => {
       await worker.terminate();
     },

@@ -1,6 +1,8 @@
+import { spawn } from "node:child_process";
 import { Worker } from "node:worker_threads";
 import { afterEach, describe, expect, test } from "vitest";
 import type { CardsOnPaper } from "../../lib/print/paper-work.ts";
+import { workProcess } from "../../lib/site/work-process.ts";
 import { workThreads, type WorkThreads } from "../../lib/site/work-threads.ts";
 
 /** A document without a card in it, named for its workshop: the least that a thread can be asked for. */
@@ -69,8 +71,9 @@ describe("work beside the thread that asks", () => {
     await expect(threadsOf(1).ask("sheet", SPOILT).result).rejects.toThrow(said);
   });
 
-  test("is done here where no thread has begun it", async () => {
+  test("is done here where its thread is at something else", async () => {
     const threads = threadsOf(1, silent);
+    threads.ask("cards", empty("There"));
     expect(await threads.ask("cards", empty("Here")).here()).toBeInstanceOf(Uint8Array);
   });
 
@@ -104,5 +107,39 @@ describe("work beside the thread that asks", () => {
     expect(count).toBe(1);
     for (const name of NAMES) threads.ask("cards", empty(name));
     expect(count).toBe(2);
+  });
+});
+
+describe("work in a process of its own", () => {
+  const NO_PICTURE = {
+    name: "stroke.jpg",
+    bytes: Buffer.from("no picture"),
+    known: undefined,
+    paint: undefined,
+    read: undefined,
+    parts: ["taken"],
+  } as const;
+
+  test("comes out as it does where it is asked, one piece after the other", async () => {
+    const beside = workProcess();
+    const asked = ["a.jpg", "b.jpg"].map(async (name) =>
+      beside.ask("photograph", { ...NO_PICTURE, name }),
+    );
+    expect(await Promise.all(asked)).toEqual(
+      ["a.jpg", "b.jpg"].map((name) => ({
+        fault: `${name} is no JPEG, PNG, WebP, AVIF or TIFF, whatever its name says`,
+      })),
+    );
+    beside.end();
+  });
+
+  test("is a fault where the process ends", async () => {
+    const beside = workProcess(() =>
+      spawn(process.execPath, ["-e", "setTimeout(() => process.exit(3), 50)"], {
+        stdio: ["ignore", "ignore", "ignore", "ipc"],
+        serialization: "advanced",
+      }),
+    );
+    await expect(beside.ask("photograph", NO_PICTURE)).rejects.toThrow("The work was broken off");
   });
 });
