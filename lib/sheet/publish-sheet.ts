@@ -9,7 +9,7 @@ import {
 import { isStatement, type Statement } from "../quantities/statement.ts";
 import type { Declared } from "./declaration.ts";
 import { partsOf } from "./figure-entries.ts";
-import { inputPaths } from "./figure-places.ts";
+import { inputPathsOn } from "./figure-places.ts";
 import { figureRow, type FigureRow } from "./figure-table.ts";
 import { SHEET, type Sheet } from "./sheet.ts";
 
@@ -39,6 +39,7 @@ export interface PublishedSheet {
 export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
   const evidence: Record<string, unknown>[] = [];
   const missing: Wanting[] = [];
+  const inputPaths = inputPathsOn(sheet.slug);
   const values = published(SHEET, sheet, [], []) as Record<string, unknown>;
   return { values, evidence, notStated: missing };
 
@@ -88,7 +89,7 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
       standing,
       restsOn,
       method,
-      inputs: inputPaths(figure, sheet.slug),
+      inputs: inputPaths(figure),
       ...(source === undefined ? {} : { source }),
       ...(uncertainty === undefined ? {} : { uncertainty: sixDigits(uncertainty) }),
       ...(bound === undefined ? {} : { bound }),

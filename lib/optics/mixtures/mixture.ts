@@ -28,6 +28,7 @@ import {
 } from "../tints/tint-model.ts";
 import { readingOf } from "../tints/tint-reading.ts";
 import { at } from "../../quantities/at.ts";
+import { NINETY_PERCENT } from "../../quantities/coverage.ts";
 import { median } from "../../quantities/median.ts";
 
 /** A colour in a mixture, by its ladder in the common white, and its part by mass of the kind that was weighed. */
@@ -187,7 +188,7 @@ export function mixedTint(mixed: Mixture, massRatio: number, left?: readonly num
     ownDeltaE00,
     uncertainty: {
       p68: Math.hypot(p68, ownDeltaE00),
-      p90: Math.hypot(p90, 1.645 * ownDeltaE00),
+      p90: Math.hypot(p90, NINETY_PERCENT * ownDeltaE00),
     },
   };
 }
