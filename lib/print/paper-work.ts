@@ -12,7 +12,12 @@ import type { PhotographOnPaper } from "./paper-photographs.ts";
 import { measureText } from "./print-document.ts";
 import { FACES } from "./print-font.ts";
 import { rangePdf } from "./range-pdf.ts";
-import { laidOutSheet, type LaidOutSheet, type PaperContext } from "./sheet-paper.ts";
+import {
+  laidOutSheet,
+  type LaidOutSheet,
+  type PagesToPrint,
+  type PaperContext,
+} from "./sheet-paper.ts";
 import { sheetPdf } from "./sheet-pdf.ts";
 
 /** Papers as they are asked of a thread: of plain data, words by their language, layouts as bytes. */
@@ -24,23 +29,26 @@ export interface SaidOnPaper {
   readonly language: Language;
 }
 
-export interface SheetOnPaper {
+/** What a sheet is made of. */
+export interface PagesOnPaper {
   readonly slug: string;
   /** Both pages, as JSON that is deflated. */
   readonly pages: Uint8Array;
   readonly caution: string;
   readonly said: SaidOnPaper;
   readonly paper: PaperSize;
+  /** Those that the pages show. */
   readonly photographs: readonly PhotographOnPaper[];
+}
+
+export interface SheetOnPaper extends PagesOnPaper {
   /** As laid out before. */
   readonly laidOut?: Uint8Array;
-  /** Whether its PDF is wanted; a layout alone is for the range. */
-  readonly isDrawn: boolean;
 }
 
 export interface SheetPaper {
   readonly laidOut: Uint8Array;
-  readonly pdf?: Uint8Array;
+  readonly pdf: Uint8Array;
 }
 
 export interface RangeOnPaper {
@@ -69,25 +77,27 @@ export function readyForPaper(): null {
   return null;
 }
 
-/** A sheet laid out, and where it is wanted its PDF. */
-export function sheetOnPaper({
-  slug,
-  pages,
-  caution,
-  said,
-  paper,
-  photographs,
-  laidOut: before,
-  isDrawn,
-}: SheetOnPaper): SheetPaper {
+/** A sheet laid out, for the range. */
+export function layoutOnPaper(asked: PagesOnPaper): Uint8Array {
+  return shared(serialize(laidOutSheet(pagesOf(asked), asked.paper)));
+}
+
+/** A sheet's PDF, and its layout for the range. */
+export function sheetOnPaper({ laidOut: before, ...asked }: SheetOnPaper): SheetPaper {
+  const pages = pagesOf(asked);
+  const layout = before === undefined ? laidOutSheet(pages, asked.paper) : layoutOf(before);
+  return {
+    laidOut: before ?? shared(serialize(layout)),
+    pdf: sheetPdf(pages, asked.paper, layout),
+  };
+}
+
+function pagesOf({ slug, pages, caution, said, photographs }: PagesOnPaper): PagesToPrint {
   const { sheet, bench } = JSON.parse(inflateRawSync(pages).toString()) as {
     readonly sheet: SheetView;
     readonly bench: BenchView;
   };
-  const printed = { slug, sheet, bench, caution, context: contextOf(said, photographs) };
-  const layout = before === undefined ? laidOutSheet(printed, paper) : layoutOf(before);
-  const laidOut = before ?? shared(serialize(layout));
-  return isDrawn ? { laidOut, pdf: sheetPdf(printed, paper, layout) } : { laidOut };
+  return { slug, sheet, bench, caution, context: contextOf(said, photographs) };
 }
 
 /** The range of sheets that are laid out. */

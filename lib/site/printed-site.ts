@@ -12,7 +12,7 @@ import { PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { formerPdf } from "../print/former-pdf.ts";
 import type { PhotographOnPaper } from "../print/paper-photographs.ts";
-import type { SaidOnPaper, SheetPaper } from "../print/paper-work.ts";
+import type { PagesOnPaper, SaidOnPaper, SheetPaper } from "../print/paper-work.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 import type { PictureSizes } from "../records/taken-photograph.ts";
 import { contentKey } from "../sheet/revision.ts";
@@ -36,7 +36,7 @@ interface Paper extends PaperState, BinaryFile {}
 export interface AskedPapers {
   /** Whether a page tells of a paper, so that it can be made only once that is there. */
   readonly isWaiting: (page: string) => boolean;
-  /** The site with its papers, once all are there; what no thread has begun is drawn here. */
+  /** The site with its papers, once all are there; what no thread has begun is drawn here. To be asked once. */
   readonly printed: () => Promise<PrintedSite>;
 }
 
@@ -104,12 +104,10 @@ export function askedPapers(
         ({ folder, isWaiting }) => page.startsWith(folder) && isWaiting(page.slice(folder.length)),
       ),
     printed: async () => {
-      const ofRange: Paper[] = [];
       const papers: Paper[] = [];
-      for (const { drawn } of sheets) papers.push(await drawn());
-      for (const { drawn } of range) ofRange.push(await drawn());
-      papers.push(...ofRange);
-      for (const { drawn } of others) papers.push(await drawn());
+      // Taken out of their lists: what they were drawn from takes more memory than they do.
+      for (const asked of [sheets, range, others])
+        for (const { drawn } of asked.splice(0)) papers.push(await drawn());
       drawnBefore.keep(papers);
       const own = withPapers(site, isOwnWaiting, papers, rangePaths, prints);
       const warnings = [...prints.laidOut().warnings];
@@ -142,7 +140,7 @@ interface AskedPaper {
 }
 
 /** A sheet as it is laid out, or was before. */
-type SheetLayout = Pick<AskedWork<Pick<SheetPaper, "laidOut">>, "result" | "here">;
+type SheetLayout = AskedWork<Uint8Array>;
 
 interface AskedSheet extends AskedPaper {
   readonly sheet: SheetToPrint;
@@ -189,9 +187,9 @@ function askedSheet(
   const layoutKey = keyOf(cache, { modules: SHEET_MODULES, inputs: { key, paper } });
   const laidBefore = (): Uint8Array | undefined =>
     cache && layoutKey !== undefined ? readResult(cache, layoutKey) : undefined;
-  const ask = (isDrawn: boolean, laidOut: Uint8Array | undefined): AskedWork<SheetPaper> => {
+  const asked = (): PagesOnPaper => {
     const pages = JSON.stringify({ sheet: sheet.sheet, bench: sheet.bench });
-    const asked = threads.ask("sheet", {
+    return {
       slug: sheet.slug,
       // Packed: what waits to be drawn would take more memory than all that is drawn.
       pages: deflateRawSync(pages, { level: 1 }),
@@ -199,35 +197,46 @@ function askedSheet(
       said: saidOf(context),
       paper,
       photographs: photographsIn((hash) => pages.includes(hash), context),
-      ...(laidOut === undefined ? {} : { laidOut }),
-      isDrawn,
-    });
-    if (cache && layoutKey !== undefined && laidOut === undefined)
-      void asked.result.then(
-        (made) => writeResult(cache, layoutKey, made.laidOut),
+    };
+  };
+  const keptOnceDone = (layout: SheetLayout): SheetLayout => {
+    if (cache && layoutKey !== undefined)
+      void layout.result.then(
+        (bytes) => writeResult(cache, layoutKey, bytes),
         () => undefined,
       );
-    return asked;
+    return layout;
   };
-  const earlier = kept(path, key, before);
-  const asked = earlier === undefined ? ask(true, laidBefore()) : undefined;
-  let layout: SheetLayout | undefined = asked;
-  return {
+  let layout: SheetLayout | undefined;
+  const own = {
     path,
     key,
     sheet,
-    drawn: async () => earlier ?? made(path, key, (await asked?.here())?.pdf ?? new Uint8Array()),
     layout: () => {
-      const before = layout === undefined ? laidBefore() : undefined;
-      return (layout ??= before === undefined ? ask(false, undefined) : there({ laidOut: before }));
+      const bytes = layout === undefined ? laidBefore() : undefined;
+      layout ??=
+        bytes === undefined ? keptOnceDone(threads.ask("layout", asked())) : alreadyThere(bytes);
+      return layout;
     },
   };
+  const earlier = kept(path, key, before);
+  if (earlier !== undefined) return { ...own, drawn: () => earlier };
+  const laidOut = laidBefore();
+  const work = threads.ask("sheet", { ...asked(), ...(laidOut && { laidOut }) });
+  layout = laidOut === undefined ? keptOnceDone(layoutIn(work)) : alreadyThere(laidOut);
+  return { ...own, drawn: async () => made(path, key, (await work.here()).pdf) };
 }
 
-/** What there is already. */
-function there<R>(value: R): AskedWork<R> {
+function alreadyThere<R>(value: R): AskedWork<R> {
   const result = Promise.resolve(value);
   return { result, here: () => result };
+}
+
+function layoutIn({ result, here }: AskedWork<SheetPaper>): SheetLayout {
+  const laidOut = result.then((sheet) => sheet.laidOut);
+  // Whoever waits for the sheet is told what stopped it.
+  laidOut.catch(() => undefined);
+  return { result: laidOut, here: async () => (await here()).laidOut };
 }
 
 function askedRange(
@@ -239,23 +248,22 @@ function askedRange(
     name: context.words.families[family],
     items: members.flatMap((member) => bySlug.get(member.sheet.slug) ?? []),
   }));
-  return rangeParts(families).map(({ path, families: part }) => {
+  return rangeParts(families).map(({ path, families: part }): AskedPaper => {
     const key = rangeKey(
       part.map(({ name, items }) => [name, items.map((one) => one.key)]),
       context,
       program,
     );
     const earlier = kept(path, key, before);
-    const asking = earlier === undefined ? askedPart(part, context, threads) : undefined;
-    // Whoever waits for it is told what stopped it.
-    asking?.catch(() => undefined);
+    if (earlier !== undefined) return { path, key, drawn: () => earlier };
+    const asking = askedPart(part, context, threads);
+    asking.catch(() => undefined);
     return {
       path,
       key,
       drawn: async () => {
-        if (earlier !== undefined) return earlier;
         for (const { layout } of part.flatMap(({ items }) => items)) await layout().here();
-        return made(path, key, (await (await asking)?.here()) ?? new Uint8Array());
+        return made(path, key, await (await asking).here());
       },
     };
   });
@@ -274,7 +282,7 @@ async function askedPart(
         items.map(async ({ sheet: { slug, caution }, layout }) => ({
           slug,
           caution,
-          laidOut: (await layout().result).laidOut,
+          laidOut: await layout().result,
         })),
       ),
     })),
@@ -301,15 +309,10 @@ function askedCards({
     if (count === 0) return [];
     const key = cardsKey(marks, size, context, program);
     const earlier = kept(path, key, before);
+    if (earlier !== undefined) return [{ path, key, drawn: () => earlier }];
     const said = { workshop, date, language: words.language };
-    const asked = earlier ? undefined : threads.ask("cards", { laid: laid(), size, said });
-    return [
-      {
-        path,
-        key,
-        drawn: async () => earlier ?? made(path, key, (await asked?.here()) ?? new Uint8Array()),
-      },
-    ];
+    const asked = threads.ask("cards", { laid: laid(), size, said });
+    return [{ path, key, drawn: async () => made(path, key, await asked.here()) }];
   });
 }
 

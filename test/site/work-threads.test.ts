@@ -27,7 +27,6 @@ const SPOILT = {
   said: { workshop: { name: "Test Workshop" }, date: undefined, language: "en" },
   paper: { widthMm: 210, heightMm: 297 },
   photographs: [],
-  isDrawn: true,
 } as const;
 const NAMES = Array.from({ length: 5 }, (_, i) => `Workshop ${i}`);
 
