@@ -143,6 +143,8 @@ async function bundle(folder) {
     format: "esm",
     platform: "node",
     target: "node20",
+    // Else each such expression inside a function would be made anew at every call.
+    supported: { "regexp-unicode-property-escapes": true },
     external: packagesBeside(),
     // A package within that is CommonJS asks for Node's modules by this name.
     banner: {
