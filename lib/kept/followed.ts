@@ -100,6 +100,16 @@ function following(value: unknown, grain: Grain, name: string): unknown {
   return "keys" in grain ? followedKeys({ load: () => value }, grain.keys, name) : value;
 }
 
+/** Names of parts are asked for again and again: each is one text for all who read it. */
+function namesBelow(name: string, end = ""): (key: string) => string {
+  const known = new Map<string, string>();
+  return (key) => {
+    const full = known.get(key) ?? `${name}/${key}${end}`;
+    known.set(key, full);
+    return full;
+  };
+}
+
 interface Loading {
   readonly load: () => object;
   readonly known?: object;
@@ -111,6 +121,8 @@ function followedKeys(
   name: string,
 ): object {
   const known = new Map<string, unknown>();
+  const nameOf = namesBelow(name);
+  const isThere = namesBelow(name, `/${IS_THERE}`);
   return new Proxy(
     {},
     {
@@ -120,9 +132,9 @@ function followedKeys(
         if (typeof key !== "string") return own;
         const grain = keys[key] ?? "whole";
         if (typeof grain === "string" || typeof own !== "object" || own === null)
-          return following(own, typeof grain === "string" ? grain : "whole", `${name}/${key}`);
-        noteRead(`${name}/${key}/${Array.isArray(own) ? NAMES : IS_THERE}`);
-        if (!known.has(key)) known.set(key, following(own, grain, `${name}/${key}`));
+          return following(own, typeof grain === "string" ? grain : "whole", nameOf(key));
+        noteRead(Array.isArray(own) ? `${nameOf(key)}/${NAMES}` : isThere(key));
+        if (!known.has(key)) known.set(key, following(own, grain, nameOf(key)));
         return known.get(key);
       },
       has: (_, key) => {
@@ -146,6 +158,8 @@ class FollowedMap<V> extends Map<string, V> {
   readonly #all: ReadonlyMap<string, V>;
   readonly #grain: Grain;
   readonly #name: string;
+  readonly #nameOf: (key: string) => string;
+  readonly #isThere: (key: string) => string;
   readonly #known = new Map<string, V>();
 
   constructor(all: ReadonlyMap<string, V>, grain: Grain, name: string) {
@@ -153,14 +167,16 @@ class FollowedMap<V> extends Map<string, V> {
     this.#all = all;
     this.#grain = grain;
     this.#name = name;
+    this.#nameOf = namesBelow(name);
+    this.#isThere = namesBelow(name, `/${IS_THERE}`);
   }
 
   #member(key: string): V {
     const own = this.#all.get(key);
-    const name = `${this.#name}/${key}`;
+    const name = this.#nameOf(key);
     if (typeof this.#grain === "string" || typeof own !== "object" || own === null)
       return following(own, typeof this.#grain === "string" ? this.#grain : "whole", name) as V;
-    noteRead(`${name}/${IS_THERE}`);
+    noteRead(this.#isThere(key));
     const known = this.#known.get(key) ?? (following(own, this.#grain, name) as V);
     this.#known.set(key, known);
     return known;
@@ -181,7 +197,7 @@ class FollowedMap<V> extends Map<string, V> {
   }
 
   override has(key: string): boolean {
-    noteRead(`${this.#name}/${key}/${IS_THERE}`);
+    noteRead(this.#isThere(key));
     return this.#all.has(key);
   }
 
