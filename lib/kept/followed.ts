@@ -100,6 +100,18 @@ function following(value: unknown, grain: Grain, name: string): unknown {
   return "keys" in grain ? followedKeys({ load: () => value }, grain.keys, name) : value;
 }
 
+/** Each name put together once: what is read is read again and again. */
+function namesBelow(name: string): (rest: string) => string {
+  const known = new Map<string, string>();
+  return (rest) => {
+    const before = known.get(rest);
+    if (before !== undefined) return before;
+    const whole = `${name}/${rest}`;
+    known.set(rest, whole);
+    return whole;
+  };
+}
+
 interface Loading {
   readonly load: () => object;
   readonly known?: object;
@@ -111,6 +123,7 @@ function followedKeys(
   name: string,
 ): object {
   const known = new Map<string, unknown>();
+  const nameOf = namesBelow(name);
   return new Proxy(
     {},
     {
@@ -120,9 +133,9 @@ function followedKeys(
         if (typeof key !== "string") return own;
         const grain = keys[key] ?? "whole";
         if (typeof grain === "string" || typeof own !== "object" || own === null)
-          return following(own, typeof grain === "string" ? grain : "whole", `${name}/${key}`);
-        noteRead(`${name}/${key}/${Array.isArray(own) ? NAMES : IS_THERE}`);
-        if (!known.has(key)) known.set(key, following(own, grain, `${name}/${key}`));
+          return following(own, typeof grain === "string" ? grain : "whole", nameOf(key));
+        noteRead(nameOf(`${key}/${Array.isArray(own) ? NAMES : IS_THERE}`));
+        if (!known.has(key)) known.set(key, following(own, grain, nameOf(key)));
         return known.get(key);
       },
       has: (_, key) => {
@@ -145,34 +158,34 @@ function followedKeys(
 class FollowedMap<V> extends Map<string, V> {
   readonly #all: ReadonlyMap<string, V>;
   readonly #grain: Grain;
-  readonly #name: string;
+  readonly #nameOf: (rest: string) => string;
   readonly #known = new Map<string, V>();
 
   constructor(all: ReadonlyMap<string, V>, grain: Grain, name: string) {
     super();
     this.#all = all;
     this.#grain = grain;
-    this.#name = name;
+    this.#nameOf = namesBelow(name);
   }
 
   #member(key: string): V {
     const own = this.#all.get(key);
-    const name = `${this.#name}/${key}`;
+    const name = this.#nameOf(key);
     if (typeof this.#grain === "string" || typeof own !== "object" || own === null)
       return following(own, typeof this.#grain === "string" ? this.#grain : "whole", name) as V;
-    noteRead(`${name}/${IS_THERE}`);
+    noteRead(this.#nameOf(`${key}/${IS_THERE}`));
     const known = this.#known.get(key) ?? (following(own, this.#grain, name) as V);
     this.#known.set(key, known);
     return known;
   }
 
   #names(): IterableIterator<string> {
-    noteRead(`${this.#name}/${NAMES}`);
+    noteRead(this.#nameOf(NAMES));
     return this.#all.keys();
   }
 
   override get size(): number {
-    noteRead(`${this.#name}/${NAMES}`);
+    noteRead(this.#nameOf(NAMES));
     return this.#all.size;
   }
 
@@ -181,7 +194,7 @@ class FollowedMap<V> extends Map<string, V> {
   }
 
   override has(key: string): boolean {
-    noteRead(`${this.#name}/${key}/${IS_THERE}`);
+    noteRead(this.#nameOf(`${key}/${IS_THERE}`));
     return this.#all.has(key);
   }
 

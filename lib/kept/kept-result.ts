@@ -19,6 +19,7 @@ import { dirname, join } from "node:path";
 import { deserialize, serialize } from "node:v8";
 import { contentHash } from "./content-hash.ts";
 import { keptSeal } from "./kept-seal.ts";
+import { isJson } from "./part-hashes.ts";
 import type { WorkCache } from "./work-cache.ts";
 
 /** Below the cache's folder; in it a folder for each first byte of a name. */
@@ -112,6 +113,7 @@ export function keyOf(
  * @throws RangeError for a function, of which nobody can tell what it goes by.
  */
 function inputText(inputs: unknown): string {
+  if (isJson(inputs)) return JSON.stringify(inputs);
   return JSON.stringify(inputs, (_, value: unknown) => {
     if (typeof value === "function")
       throw new RangeError("A function is no input that can be kept");

@@ -15,7 +15,6 @@ import { addressFaults, keptManifests } from "./site-addresses.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { clearResults } from "../kept/kept-result.ts";
-import type { Site } from "./site.ts";
 import { begunSite, type BegunSite } from "./write-site.ts";
 
 /** Where the pages lie that stand for one record each. */
@@ -106,7 +105,7 @@ export async function madeSite(
   const wanted = await served?.wanted();
   const ofSite = await begunSite(site, { output: "site", kind, dir, earlierDir, cache, served });
   await ofSite.pages(wanted?.site ?? []);
-  const beginWorkshop = async (): Promise<readonly [Site, BegunSite]> => {
+  const beginWorkshop = async (): Promise<BegunSite> => {
     const own = workshop({ isPrinted: kind === "paper", printedCards: cardsBefore });
     const [to, earlier] = [workshopDir, earlierWorkshopDir];
     const begun = await begunSite(own, {
@@ -118,15 +117,14 @@ export async function madeSite(
       served,
     });
     await begun.pages(wanted?.workshop ?? []);
-    return [own, begun];
+    return begun;
   };
   // Where somebody looks at the workshop's pages they come before the site's others.
   const isLookedAt = wanted !== undefined && wanted.workshop.length > 0;
   const sooner = isLookedAt ? await beginWorkshop() : undefined;
   await ofSite.rest();
-  const [ofWorkshop, begunWorkshop] = sooner ?? (await beginWorkshop());
-  await begunWorkshop.rest();
-  for (const { keepViews } of [...allLanguages(onScreen), ofWorkshop]) keepViews?.();
+  await (sooner ?? (await beginWorkshop())).rest();
+  for (const { keepSteps } of allLanguages(onScreen)) keepSteps?.();
   parsers.keep(cache);
   clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };

@@ -48,8 +48,8 @@ export interface WorkedSite {
   readonly cache: WorkCache | undefined;
   readonly steps: KeptSteps | undefined;
   readonly partsTold: PartsTold;
-  /** Keep what parts of sheets and records are known by. */
-  readonly keepParts: () => void;
+  /** Keep what was taken of steps, and what parts of sheets and records are known by. */
+  readonly keepSteps: () => void;
   /** Letters that paper lacks, what the sheets found against their records, and the answers against the sheets. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -68,7 +68,7 @@ interface WorkedRange {
   readonly cache: WorkCache | undefined;
   readonly steps: KeptSteps | undefined;
   readonly partsTold: PartsTold;
-  readonly keepParts: () => void;
+  readonly keepSteps: () => void;
   /** Themselves; and as what is read of them is noted. */
   readonly written: Records;
   readonly records: Records;
@@ -154,7 +154,7 @@ function following(
   fitting: (records: Records) => Fits,
   language: Language,
   cache: WorkCache | undefined,
-): Pick<WorkedRange, "records" | "fitted" | "fits" | "steps" | "partsTold" | "keepParts"> {
+): Pick<WorkedRange, "records" | "fitted" | "fits" | "steps" | "partsTold" | "keepSteps"> {
   if (cache === undefined) {
     const fitted = fitting(written);
     return {
@@ -163,7 +163,7 @@ function following(
       fits: fitted,
       steps: undefined,
       partsTold: new Map(),
-      keepParts: () => undefined,
+      keepSteps: () => undefined,
     };
   }
   const records = followedRecords(written);
@@ -189,7 +189,10 @@ function following(
     fitted,
     fits: fits.value,
     partsTold,
-    keepParts: hashes.keep,
+    keepSteps: () => {
+      steps.keepBooks();
+      hashes.keep();
+    },
     steps,
   };
 }
@@ -286,7 +289,7 @@ function toldOfSheet(
   { records, steps }: WorkedRange,
   words: Words,
 ): ToldOfSheet {
-  return madeStep(steps, { modules: TOLD_MODULES, name: `told of ${sheet.slug}` }, () => {
+  return madeStep(steps, { modules: TOLD_MODULES, name: "told of sheets", of: sheet.slug }, () => {
     const name = sheet.notations.masstone?.nbsName;
     return {
       revision: revision(plain),
@@ -362,7 +365,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     cache: worked.cache,
     steps,
     partsTold,
-    keepParts: worked.keepParts,
+    keepSteps: worked.keepSteps,
     diagnostics: [
       ...letterWarnings(worked.written),
       ...labelFaults(worked.written),
