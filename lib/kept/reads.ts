@@ -129,3 +129,12 @@ export function readAside<V>(made: () => V): () => V {
     }
   };
 }
+
+/** A value that is a part by itself: whoever asks for it has read what it is, and not what it was made from. */
+export function readAsPart<V>(name: string, made: () => V): () => V {
+  const value = readAside(made);
+  return () => {
+    noteRead(name);
+    return value();
+  };
+}

@@ -124,7 +124,7 @@ export interface LaidCards {
 }
 
 /** A card laid out, with the revision of what it states. */
-type RevisedCard = LaidCard & { readonly revision: string };
+export type RevisedCard = LaidCard & { readonly revision: string };
 
 export interface CardFault {
   readonly slug: string;

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { textHash } from "../kept/part-hashes.ts";
+import { readAsPart } from "../kept/reads.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { cardSizes, type CardSize } from "../print/card-size.ts";
 import { at } from "../quantities/at.ts";
@@ -12,12 +13,15 @@ import {
   type LaidCards,
   type RangeCard,
   type RangeCards,
+  type RevisedCard,
 } from "../print/range-cards.ts";
 
 /** The cards of a range in every size of the workshop's, and those that a size cannot hold. */
 export interface LaidOutCards {
   readonly sizes: readonly LaidOutSize[];
   readonly warnings: readonly Diagnostic[];
+  /** What a card says and how, by the name of the part. */
+  readonly part: (name: string) => unknown;
 }
 
 /** Cards of one size, laid out when they are asked for. */
@@ -27,17 +31,34 @@ export interface LaidOutSize {
   /** The hash of every mark of them. */
   readonly marks: string;
   readonly laid: () => LaidCards["laid"];
+  /** One of them: whoever asks has read its marks. */
+  readonly card: (card: RangeCard) => RevisedCard | CardFault;
 }
+
+/** What of cards is read as a part by itself: the cards of the range, each by its size and slug. */
+export const CARDS_ROOT = "cards";
+export const RANGE_OF_CARDS = `${CARDS_ROOT}/range`;
 
 /** The hash of every mark of a card, or why there is none. */
 interface ToldCard {
+  readonly slug: string;
+  readonly revision: string;
   readonly marks?: string;
   readonly fault?: CardFault;
 }
 
 function toldCard(card: RangeCard, size: CardSize, context: PageContext): ToldCard {
   const laid = laidCard(card, size, context);
-  return "leaves" in laid ? { marks: textHash([JSON.stringify(laid)]) } : { fault: laid };
+  const { slug, revision } = card;
+  return {
+    slug,
+    revision,
+    ...("leaves" in laid ? { marks: textHash([JSON.stringify(laid)]) } : { fault: laid }),
+  };
+}
+
+function partName({ name }: CardSize, { slug }: Pick<RangeCard, "slug">): string {
+  return `${CARDS_ROOT}/laid/${name}/${slug}`;
 }
 
 const MODULES = ["lib/site/laid-out-cards.ts", "lib/words/languages.ts"];
@@ -45,7 +66,8 @@ const MODULES = ["lib/site/laid-out-cards.ts", "lib/words/languages.ts"];
 /** Those that have a colour and a price; a card that a size cannot hold is left out and said. */
 export function laidOutCards(cards: () => RangeCards, context: PageContext): LaidOutCards {
   const allSizes = (): readonly CardSize[] => cardSizes(context.records.workshop);
-  const sizes = allSizes().map((size, i) => {
+  const told = new Map<string, ToldCard>();
+  const sizes = allSizes().map((size, i): LaidOutSize & Pick<LaidCards, "faults"> => {
     const each = completeCards(cards().cards).map((card): ToldCard => {
       const step = {
         modules: MODULES,
@@ -55,17 +77,20 @@ export function laidOutCards(cards: () => RangeCards, context: PageContext): Lai
       };
       return madeStep(context.steps, step, () => toldCard(card, at(allSizes(), i), context));
     });
+    for (const one of each) told.set(partName(size, one), one);
     const marks = each.flatMap((one) => one.marks ?? []);
     return {
       size,
       count: marks.length,
       marks: textHash(marks),
       faults: each.flatMap(({ fault }) => fault ?? []),
-      laid: () => laidCards(completeCards(cards().cards), at(allSizes(), i), context).laid,
+      laid: () => laidCards(completeCards(cards().cards), size, context).laid,
+      card: (card) => readAsPart(partName(size, card), () => laidCard(card, size, context))(),
     };
   });
   return {
     sizes,
+    part: (name) => told.get(name),
     warnings: sizes.flatMap(({ faults }) =>
       faults.map(({ slug, message }): Diagnostic => ({
         severity: "warning",

@@ -18,7 +18,7 @@ import { isKnown } from "../quantities/figure.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 import { revision } from "../sheet/revision.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { laidOutCards, type LaidOutCards } from "./laid-out-cards.ts";
+import { CARDS_ROOT, laidOutCards, RANGE_OF_CARDS, type LaidOutCards } from "./laid-out-cards.ts";
 import { labelFaults } from "./label-faults.ts";
 import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
@@ -28,7 +28,7 @@ import { followed, followedList, type Followed, type Grain } from "../kept/follo
 import { keepIn, type Keep } from "../kept/kept-result.ts";
 import { keptSteps, madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { partHashes, textHash } from "../kept/part-hashes.ts";
-import { readAside, readWhenAsked } from "../kept/reads.ts";
+import { readAside, readAsPart, readWhenAsked } from "../kept/reads.ts";
 import { followedTexts } from "./followed-texts.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { theoryOnce } from "./theory-cache.ts";
@@ -299,6 +299,11 @@ function toldOfSheet(
   });
 }
 
+/** Cards by what they say; of its sheet each is asked for by itself. */
+function withoutTexts({ cards, without }: RangeCards): unknown {
+  return { cards: cards.map(({ worded: _, ...said }) => said), without };
+}
+
 function wordedSite(worked: WorkedRange, date: string | undefined, language: Language): WorkedSite {
   const { records, fits, theory, kept, steps, partsTold } = worked;
   const words = WORDS[language];
@@ -352,7 +357,11 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
   };
   const { links, diagnostics, answers } = siteAnswers(inContext(unanswered));
   const context = inContext({ ...unanswered, answers: links });
-  const cards = readWhenAsked(() => rangeCards(context));
+  const cards = readAsPart(RANGE_OF_CARDS, () => rangeCards(context));
+  const laidOut = readAside(() => laidOutCards(cards, context));
+  partsTold.set(CARDS_ROOT, {
+    part: (name) => (name === RANGE_OF_CARDS ? withoutTexts(cards()) : laidOut().part(name)),
+  });
   return {
     published,
     sheets,
@@ -361,7 +370,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     get cards() {
       return cards();
     },
-    laidOut: readWhenAsked(() => laidOutCards(cards, context)),
+    laidOut,
     cache: worked.cache,
     steps,
     partsTold,

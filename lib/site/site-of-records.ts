@@ -325,7 +325,10 @@ function plannedPages(worked: WorkedSite, shown: Shown): PlannedPage[] {
     ),
     ...cardSizes(context.records.workshop).flatMap((size, i) =>
       at(planned.cards, i).map((path, nth) =>
-        page(path, (place) => cardsPage(worked.cards, size, nth, context, place)),
+        page(path, (place) => {
+          const laid = at(worked.laidOut().sizes, i);
+          return cardsPage(worked.cards, size, laid.card, nth, context, place);
+        }),
       ),
     ),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
