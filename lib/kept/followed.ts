@@ -100,15 +100,13 @@ function following(value: unknown, grain: Grain, name: string): unknown {
   return "keys" in grain ? followedKeys({ load: () => value }, grain.keys, name) : value;
 }
 
-/** Each name put together once: what is read is read again and again. */
-function namesBelow(name: string): (rest: string) => string {
+/** Names of parts are asked for again and again: each is one text for all who read it. */
+function namesBelow(name: string, end = ""): (key: string) => string {
   const known = new Map<string, string>();
-  return (rest) => {
-    const before = known.get(rest);
-    if (before !== undefined) return before;
-    const whole = `${name}/${rest}`;
-    known.set(rest, whole);
-    return whole;
+  return (key) => {
+    const full = known.get(key) ?? `${name}/${key}${end}`;
+    known.set(key, full);
+    return full;
   };
 }
 
@@ -124,6 +122,7 @@ function followedKeys(
 ): object {
   const known = new Map<string, unknown>();
   const nameOf = namesBelow(name);
+  const isThere = namesBelow(name, `/${IS_THERE}`);
   return new Proxy(
     {},
     {
@@ -134,7 +133,7 @@ function followedKeys(
         const grain = keys[key] ?? "whole";
         if (typeof grain === "string" || typeof own !== "object" || own === null)
           return following(own, typeof grain === "string" ? grain : "whole", nameOf(key));
-        noteRead(nameOf(`${key}/${Array.isArray(own) ? NAMES : IS_THERE}`));
+        noteRead(Array.isArray(own) ? `${nameOf(key)}/${NAMES}` : isThere(key));
         if (!known.has(key)) known.set(key, following(own, grain, nameOf(key)));
         return known.get(key);
       },
@@ -158,14 +157,18 @@ function followedKeys(
 class FollowedMap<V> extends Map<string, V> {
   readonly #all: ReadonlyMap<string, V>;
   readonly #grain: Grain;
-  readonly #nameOf: (rest: string) => string;
+  readonly #name: string;
+  readonly #nameOf: (key: string) => string;
+  readonly #isThere: (key: string) => string;
   readonly #known = new Map<string, V>();
 
   constructor(all: ReadonlyMap<string, V>, grain: Grain, name: string) {
     super();
     this.#all = all;
     this.#grain = grain;
+    this.#name = name;
     this.#nameOf = namesBelow(name);
+    this.#isThere = namesBelow(name, `/${IS_THERE}`);
   }
 
   #member(key: string): V {
@@ -173,19 +176,19 @@ class FollowedMap<V> extends Map<string, V> {
     const name = this.#nameOf(key);
     if (typeof this.#grain === "string" || typeof own !== "object" || own === null)
       return following(own, typeof this.#grain === "string" ? this.#grain : "whole", name) as V;
-    noteRead(this.#nameOf(`${key}/${IS_THERE}`));
+    noteRead(this.#isThere(key));
     const known = this.#known.get(key) ?? (following(own, this.#grain, name) as V);
     this.#known.set(key, known);
     return known;
   }
 
   #names(): IterableIterator<string> {
-    noteRead(this.#nameOf(NAMES));
+    noteRead(`${this.#name}/${NAMES}`);
     return this.#all.keys();
   }
 
   override get size(): number {
-    noteRead(this.#nameOf(NAMES));
+    noteRead(`${this.#name}/${NAMES}`);
     return this.#all.size;
   }
 
@@ -194,7 +197,7 @@ class FollowedMap<V> extends Map<string, V> {
   }
 
   override has(key: string): boolean {
-    noteRead(this.#nameOf(`${key}/${IS_THERE}`));
+    noteRead(this.#isThere(key));
     return this.#all.has(key);
   }
 

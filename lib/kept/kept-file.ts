@@ -1,5 +1,13 @@
 import { randomUUID } from "node:crypto";
-import { mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { keptSeal } from "./kept-seal.ts";
 
@@ -28,7 +36,7 @@ export function readKept(folder: string, name: string): unknown {
 }
 
 /**
- * Keep a value in a file of a folder that keeps itself out of version control. Written aside and
+ * Keep a value in a file of a cache's folder. Written aside and
  * moved into place, so that nobody reads half a file.
  * @returns whether it is kept: a folder that can't be written costs the time of the next build alone
  */
@@ -37,8 +45,7 @@ export function writeKept(folder: string, name: string, value: unknown): boolean
   try {
     const text = JSON.stringify(value);
     const seal = keptSeal(name).of(text);
-    mkdirSync(folder, { recursive: true });
-    writeFileSync(join(folder, ".gitignore"), "*\n");
+    makeCacheFolder(folder);
     writeFileSync(aside, `{"seal":"${seal}","value":${text}${END}`, { flag: "wx" });
     renameSync(aside, join(folder, name));
     return true;
@@ -46,6 +53,13 @@ export function writeKept(folder: string, name: string, value: unknown): boolean
     remove(aside);
     return false;
   }
+}
+
+/** A cache's folder, or one within it, where it is not there: the cache keeps itself out of version control. */
+export function makeCacheFolder(cache: string, within = cache): void {
+  mkdirSync(within, { recursive: true });
+  const ignored = join(cache, ".gitignore");
+  if (!existsSync(ignored)) writeFileSync(ignored, "*\n");
 }
 
 function remove(file: string): void {

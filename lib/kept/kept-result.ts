@@ -6,7 +6,6 @@
 import { randomUUID } from "node:crypto";
 import {
   lstatSync,
-  mkdirSync,
   readdirSync,
   readFileSync,
   renameSync,
@@ -17,7 +16,9 @@ import {
 } from "node:fs";
 import { dirname, join } from "node:path";
 import { deserialize, serialize } from "node:v8";
+import { codeOf } from "../diagnostics/error-code.ts";
 import { contentHash } from "./content-hash.ts";
+import { makeCacheFolder } from "./kept-file.ts";
 import { keptSeal } from "./kept-seal.ts";
 import { isJson } from "./part-hashes.ts";
 import type { WorkCache } from "./work-cache.ts";
@@ -157,13 +158,23 @@ export function writeResult(cache: WorkCache, key: string, content: Uint8Array):
   const file = fileOf(cache, key);
   const aside = `${file}-${randomUUID()}`;
   try {
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(join(cache.folder, ".gitignore"), "*\n");
-    writeFileSync(aside, Buffer.concat([sealOf(key, content), content]), { flag: "wx" });
+    writeNew(cache, aside, Buffer.concat([sealOf(key, content), content]));
     renameSync(aside, file);
     grown.add(cache.folder);
   } catch {
     remove(aside);
+  }
+}
+
+/** Of most files the folder is there: it is made where it turns out to be missing. */
+function writeNew({ folder }: WorkCache, file: string, bytes: Uint8Array): void {
+  const write = (): void => writeFileSync(file, bytes, { flag: "wx" });
+  try {
+    write();
+  } catch (error) {
+    if (codeOf(error) !== "ENOENT") throw error;
+    makeCacheFolder(folder, dirname(file));
+    write();
   }
 }
 

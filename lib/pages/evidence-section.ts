@@ -1,9 +1,9 @@
-import { isKnown } from "../quantities/figure.ts";
+import { isKnown, type Figure } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { CellView, SourceEntryView, StandingView, TableView } from "../present/views.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
-import { inputPaths } from "../sheet/figure-places.ts";
+import { inputPathsOn } from "../sheet/figure-places.ts";
 import { sourceEntry } from "./source-entry.ts";
 import type { SheetPage } from "./section-views.ts";
 import { slugOrder } from "../quantities/name-order.ts";
@@ -56,6 +56,7 @@ function workingTable(
   { worded: { sheet }, words }: SheetPage,
 ): TableView {
   const text = words.pages.evidence;
+  const inputsText = inputsTextOn(sheet.slug);
   return {
     caption: `${text.caption}: ${part}`,
     columns: [
@@ -73,7 +74,7 @@ function workingTable(
               { text: figureText(row, figure, words) },
               { text: standingText(standingView(figure, words)) },
               { text: words.method(figure.method) },
-              { text: inputsText(inputPaths(figure, sheet.slug)) },
+              { text: inputsText(figure) },
             ],
           ]
         : [],
@@ -112,6 +113,18 @@ function standingText({ word, restsOn }: StandingView): string {
 function inputsText(inputs: readonly string[]): string {
   const above = inputs.map((input) => input.replace(/\.(L|a|b)$/, ""));
   return [...new Set(above)].join(", ");
+}
+
+/** Of figures that were made from one list of inputs that is worded once. */
+function inputsTextOn(colour: string): (figure: Figure) => string {
+  const inputPaths = inputPathsOn(colour);
+  const known = new Map<readonly string[], string>();
+  return (figure) => {
+    const paths = inputPaths(figure);
+    const text = known.get(paths) ?? inputsText(paths);
+    known.set(paths, text);
+    return text;
+  };
 }
 
 /** What a sheet cites. */

@@ -187,7 +187,12 @@ function lightfastnessOf(
       : isKnown(expectation) && row.expectation === expectation.value,
   );
   const said = lightfastnessWord(permanence, words);
-  return rank < 0 || said === undefined ? undefined : { rank: rank + 1, text: said.word };
+  if (rank < 0 || said === undefined) return undefined;
+  // What was seen in an exposure and what a category is called are words of two scales: the category makes them one.
+  const text = isKnown(category)
+    ? `${said.word}, ${words.pages.sheet.factDetail.category(category.value)}`
+    : said.word;
+  return { rank: rank + 1, text };
 }
 
 function dryingOf(worded: SheetTexts, { records, words }: PageContext): PaintFacts["drying"] {

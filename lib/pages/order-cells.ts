@@ -16,7 +16,7 @@ export function colourCell({ name, slug, notations }: Sheet, { root }: PagePlace
   return {
     text: name,
     href: `${root}colours/${slug}/`,
-    ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
+    swatch: asMarkup(cellSwatch(colour)),
   };
 }
 

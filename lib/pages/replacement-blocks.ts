@@ -67,7 +67,7 @@ export function replacementBlocks(
                 {
                   text: what,
                   ...(href === undefined ? {} : { href: `${root}${href}` }),
-                  ...(screen === undefined ? {} : { swatch: asMarkup(cellSwatch(screen)) }),
+                  swatch: asMarkup(cellSwatch(screen)),
                 },
                 ...cells.map((cell) => ({ text: cell })),
               ]),

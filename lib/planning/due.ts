@@ -1,16 +1,27 @@
 import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
 import type { Lot, Records } from "../records/records.ts";
+import type { TrialRecord } from "../records/schema/trial.ts";
 import { lotState } from "../sheet/lots/lot-on-sale.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
 
 /** Something that time has made due. */
 export type Due =
   /** Hazards of a record that is older than a supplier's paper should be. */
-  | { readonly due: "old-paper"; readonly record: string; readonly date: string }
+  | {
+      readonly due: "old-paper";
+      readonly record: string;
+      readonly name: string;
+      readonly date: string;
+    }
   /** Hazards of a record that says not of what day they are. */
-  | { readonly due: "undated-paper"; readonly record: string }
+  | { readonly due: "undated-paper"; readonly record: string; readonly name: string }
   /** A trial that is to be looked at on a day, which may be past. */
-  | { readonly due: "trial"; readonly record: string; readonly date: string }
+  | {
+      readonly due: "trial";
+      readonly record: string;
+      readonly trial: TrialRecord;
+      readonly date: string;
+    }
   /** A lot that is planned and not made, or made and held against nothing yet, or the newest of its colour and fails. */
   | {
       readonly due: "lot-planned" | "lot-unread" | "lot-failed";
@@ -46,10 +57,10 @@ export function duePapers(
       record: `vehicles/${slug}`,
       ...record,
     })),
-  ].flatMap(({ record, hazards, components, date }): Due[] => {
+  ].flatMap(({ record, name, hazards, components, date }): Due[] => {
     if (hazards === undefined && components === undefined) return [];
-    if (date === undefined) return [{ due: "undated-paper", record }];
-    return before !== undefined && date < before ? [{ due: "old-paper", record, date }] : [];
+    if (date === undefined) return [{ due: "undated-paper", record, name }];
+    return before !== undefined && date < before ? [{ due: "old-paper", record, name, date }] : [];
   });
 }
 
@@ -60,22 +71,29 @@ function yearsBefore(date: string, years: number): string {
 }
 
 /** Exposures and drying trials that go on, by the day on which they are to be looked at. */
-export function dueTrials({ trials }: Pick<Records, "trials">): Due[] {
+export function dueTrials({ trials }: Pick<Records, "trials">): Extract<Due, { due: "trial" }>[] {
   return [...trials.values()]
     .flatMap(({ slug, record }) => {
-      const { nextDate } =
-        record.kind === "exposure"
-          ? exposureSoFar(record.started, record.readings, record.ended)
-          : dryingSoFar(
-              record.started,
-              record.touched.map(({ date, found }) => ({ date, touch: found })),
-              record.ended,
-            );
+      const nextDate = nextLook(record);
       return nextDate === undefined
         ? []
-        : [{ due: "trial" as const, record: `trials/${slug}`, date: nextDate }];
+        : [{ due: "trial" as const, record: `trials/${slug}`, trial: record, date: nextDate }];
     })
     .toSorted((one, other) => (one.date < other.date ? -1 : 1));
+}
+
+/** @returns the day on which a trial is to be looked at again, YYYY-MM-DD; undefined when it has ended. */
+export function nextLook(trial: TrialRecord): string | undefined {
+  const { nextDate } =
+    trial.kind === "exposure"
+      ? exposureSoFar(trial.started, trial.readings, trial.ended)
+      : dryingSoFar(trial.started, touches(trial), trial.ended);
+  return nextDate;
+}
+
+/** What a finger found, day by day. */
+export function touches({ touched }: Extract<TrialRecord, { kind: "drying" }>) {
+  return touched.map(({ date, found }) => ({ date, touch: found }));
 }
 
 /** Lots with work left, the oldest first. */

@@ -1,6 +1,7 @@
-import { panel } from "./picture.ts";
+import type { Box } from "./box.ts";
+import { onPanel, panel } from "./picture.ts";
 import { swatch, type ScreenColour } from "./screen-colour.ts";
-import { element, refusal, writtenSvg } from "./svg.ts";
+import { element, refusal, writtenSvg, type SvgNode } from "./svg.ts";
 
 /**
  * A colour in a grid: masstone above and, where one is given, its tint below, on N 6.
@@ -29,8 +30,9 @@ export function cardSwatch(colours: readonly ScreenColour[], name: string): stri
   );
 }
 
-/** A swatch beside the name in a table's cell: decoration, since the row says it in words. */
-export function cellSwatch(colour: ScreenColour): string {
+/** A swatch beside the name in a table's cell, an empty frame where there is no reading: decoration, since the row says it in words. */
+export function cellSwatch(colour: ScreenColour | undefined): string {
+  const box = { left: 6, top: 5, right: 38, bottom: 21 };
   return writtenSvg(
     element(
       "svg",
@@ -44,8 +46,22 @@ export function cellSwatch(colour: ScreenColour): string {
       },
       [
         panel({ left: 0, top: 0, right: 44, bottom: 26 }),
-        swatch(colour, { left: 6, top: 5, right: 38, bottom: 21 }),
+        colour === undefined ? onPanel([emptyFrame(box)]) : swatch(colour, box),
       ],
     ),
   );
+}
+
+/** Where a colour would be. */
+function emptyFrame({ left, top, right, bottom }: Box): SvgNode {
+  return element("rect", {
+    class: "empty-frame",
+    x: left + 0.5,
+    y: top + 0.5,
+    width: right - left - 1,
+    height: bottom - top - 1,
+    fill: "none",
+    stroke: "currentColor",
+    "stroke-dasharray": "3 2",
+  });
 }

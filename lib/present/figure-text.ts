@@ -68,14 +68,15 @@ function sharePlaces(share: number, { uncertainty }: Printed, { digits }: Figure
 
 /** A figure with its unit: "63 g/100 g", "3–6 days". */
 export function figureText(row: FigureRow, figure: Printed, words: Words): string {
-  const unit = unitText(figure.unit, words);
   const value = valueText(row, figure, words);
+  const unit = unitText(figure.unit, words, value);
   return unit === "" ? value : `${value}\u00a0${unit}`;
 }
 
-/** Symbol of a unit as printed; nothing for plain numbers and words. */
-export function unitText(unit: string, words: Words): string {
-  return words.units[unit] ?? unit;
+/** Unit as printed, of the number where one is given; nothing for plain numbers and words. */
+export function unitText(unit: string, words: Words, number?: string): string {
+  const ofOne = number === "1" ? words.unitsOfOne[unit] : undefined;
+  return ofOne ?? words.units[unit] ?? unit;
 }
 
 function isQuantity(value: Exclude<Amount, string>): value is Quantity {

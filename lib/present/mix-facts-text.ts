@@ -4,6 +4,7 @@ import type { Told } from "../mixing/reach/hull.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
 import { OPACITY_FILM } from "../optics/films/opacity.ts";
 import type { Interval } from "../quantities/interval.ts";
+import { moneyFormat } from "../words/money-format.ts";
 import { decimalText, quantityText } from "../words/number-text.ts";
 import type { MixFacts } from "../mixing/prediction/mix-facts.ts";
 import type { Words } from "../words/words.ts";
@@ -97,10 +98,7 @@ export function priceText(
   if (restricted.length > 0) return text.facts.restricted(restricted);
   if (pricePer10Ml === undefined || currency === undefined) return text.facts.notKnown;
   return text.facts.price(
-    new Intl.NumberFormat(language === "en" ? "en-GB" : language, {
-      style: "currency",
-      currency,
-    }).format(pricePer10Ml),
+    moneyFormat(language === "en" ? "en-GB" : language, currency).format(pricePer10Ml),
   );
 }
 

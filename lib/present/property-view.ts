@@ -22,10 +22,11 @@ export function propertyView(
       reason: words.absence(figure),
     };
   }
-  const unit = unitText(figure.unit, words);
+  const value = valueText(row, figure, words);
+  const unit = unitText(figure.unit, words, value);
   return {
     ...named,
-    value: valueText(row, figure, words),
+    value,
     ...(unit === "" ? {} : { unit }),
     standing: standingView(figure, words),
     ...(worthSaying(figure)

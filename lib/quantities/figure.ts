@@ -120,15 +120,21 @@ export function computedFigure<V extends Amount>(
   value: V,
   details: FigureDetails,
 ): Known<V> {
-  const roots = details.inputs.flatMap((input) =>
-    isFigure(input) && isKnown(input) ? [input.restsOn] : [],
-  );
-  return knownFigure(
-    standing,
-    value,
-    details,
-    standing === "derived" ? weakestRoot(roots) : standing,
-  );
+  const restsOn = standing === "derived" ? weakestIn(details.inputs) : standing;
+  return knownFigure(standing, value, details, restsOn);
+}
+
+/** Of lists of inputs: all coordinates of a colour are made from one, which may name hundreds. */
+const WEAKEST = new WeakMap<readonly Input[], Standing>();
+
+function weakestIn(inputs: readonly Input[]): Standing {
+  const weakest =
+    WEAKEST.get(inputs) ??
+    weakestRoot(
+      inputs.flatMap((input) => (isFigure(input) && isKnown(input) ? [input.restsOn] : [])),
+    );
+  WEAKEST.set(inputs, weakest);
+  return weakest;
 }
 
 /** The same figure where it stands for something else too: the oil absorption of a pigment as that of a paint of it alone. */

@@ -1,4 +1,10 @@
-import { inputsOf, isFigure, type Figure, type FigurePath } from "../quantities/figure.ts";
+import {
+  inputsOf,
+  isFigure,
+  type Figure,
+  type FigurePath,
+  type Input,
+} from "../quantities/figure.ts";
 import { figureEntries, type PartsOfSheet } from "./figure-entries.ts";
 
 /** Where a figure stands: on which colour's sheet, and where there. */
@@ -32,7 +38,22 @@ export function keptPlace(figure: Figure, place: Place): void {
  * what it was made from.
  */
 export function inputPaths(figure: Figure, colour: string): FigurePath[] {
-  return inputsOf(figure).flatMap((input) => {
+  return pathsIn(inputsOf(figure), colour);
+}
+
+/** The same of many figures of a colour's sheet: those made from one list of inputs are given one list of paths. */
+export function inputPathsOn(colour: string): (figure: Figure) => readonly FigurePath[] {
+  const known = new Map<readonly Input[], readonly FigurePath[]>();
+  return (figure) => {
+    const inputs = inputsOf(figure);
+    const paths = known.get(inputs) ?? pathsIn(inputs, colour);
+    known.set(inputs, paths);
+    return paths;
+  };
+}
+
+function pathsIn(inputs: readonly Input[], colour: string): FigurePath[] {
+  return inputs.flatMap((input) => {
     if (!isFigure(input)) return [];
     const place = PLACES.get(input);
     if (place === undefined) return inputPaths(input, colour);

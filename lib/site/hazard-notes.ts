@@ -254,7 +254,7 @@ function reviewed(
           note(
             "hazard/text-missing",
             place,
-            `No ${IN_ENGLISH.of(language)} text is known for ${missing.join(", ")}: the wording is that of the Official Journal`,
+            `No ${IN_ENGLISH.of(language)} text is known for ${quoted(missing)}: the wording is that of the Official Journal`,
             "printed in English until then",
           ),
         ]),
@@ -264,7 +264,7 @@ function reviewed(
           note(
             "hazard/text-to-review",
             place,
-            `The ${IN_ENGLISH.of(language)} ${plural(fromMemory, "text")} of ${fromMemory.join(", ")} ${plural(fromMemory, "is")} from memory or ours: where the Official Journal has a wording, that comes first`,
+            `The ${IN_ENGLISH.of(language)} ${plural(fromMemory, "text")} of ${quoted(fromMemory)} ${plural(fromMemory, "is")} from memory or ours: where the Official Journal has a wording, that comes first`,
             "review them before they go on a label",
           ),
         ]),
@@ -274,7 +274,7 @@ function reviewed(
           note(
             "hazard/text-completed",
             place,
-            `The ${IN_ENGLISH.of(language)} ${plural(completed, "text")} of ${completed.join(", ")} ${plural(completed, "is")} official, with a gap that it leaves to the supplier filled here`,
+            `The ${IN_ENGLISH.of(language)} ${plural(completed, "text")} of ${quoted(completed)} ${plural(completed, "is")} official, with a gap that it leaves to the supplier filled here`,
             "see that it says what holds for you",
           ),
         ]),
@@ -283,6 +283,11 @@ function reviewed(
 
 /** Diagnostics are English, and so are the names of languages in them. */
 const IN_ENGLISH = new Intl.DisplayNames(["en"], { type: "language" });
+
+/** Codes as they are, lines that have none in quotation marks: "P501, “do not sand dry”". */
+function quoted(texts: readonly string[]): string {
+  return texts.map((text) => (/\d/.test(text) ? text : `“${text}”`)).join(", ");
+}
 
 /** "text" or "texts", "is" or "are". */
 function plural(of: readonly string[], word: "text" | "name" | "is"): string {

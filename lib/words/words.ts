@@ -24,6 +24,8 @@ export interface Words {
   /** Name of each figure by its key in the figure table. */
   readonly figures: Readonly<Record<FigureWord, string>>;
   readonly units: Readonly<Record<string, string>>;
+  /** Those that read otherwise after a single one: "1 day". */
+  readonly unitsOfOne: Readonly<Record<string, string>>;
   readonly standings: Readonly<
     Record<StandingKind, { readonly word: string; readonly gloss: string }>
   >;

@@ -7,6 +7,7 @@ import type { NextStep } from "../planning/next-steps.ts";
 import type { Reprint } from "../print/reprint-list.ts";
 import type { Records } from "../records/records.ts";
 import type { Words } from "../words/words.ts";
+import { trialName } from "./trials-page.ts";
 
 /** One thing to find out, finished. */
 export interface NextLine {
@@ -88,16 +89,17 @@ export function recordName(file: string): string {
     .join("/");
 }
 
-function dueLines(due: readonly Due[], { words, records }: PageContext): DueLine[] {
+function dueLines(due: readonly Due[], context: PageContext): DueLine[] {
+  const { words, records } = context;
   const { dueLines: text } = words.pages.nextSteps;
   const dueText = (one: Due): string => {
     switch (one.due) {
       case "old-paper":
-        return text["old-paper"](words.date(one.date));
+        return text["old-paper"](one.name, words.date(one.date));
       case "undated-paper":
-        return text["undated-paper"]();
+        return text["undated-paper"](one.name);
       case "trial":
-        return text.trial(words.date(one.date));
+        return text.trial(trialName(one.trial, context), words.date(one.date));
       case "second-lot":
         return text["second-lot"](
           one.lots,

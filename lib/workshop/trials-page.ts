@@ -3,6 +3,7 @@ import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
 import type { PageContext } from "../pages/page-context.ts";
+import { dueTrials, nextLook, touches } from "../planning/due.ts";
 import { trialCurve, type TrialCurve } from "../plots/trial-curve.ts";
 import { asMarkup, type CellView } from "../present/views.ts";
 import type { Checked } from "../records/records.ts";
@@ -16,12 +17,7 @@ export function trialsPage(context: PageContext): WorkshopPageView {
   const { words, records } = context;
   const { trials: text } = words.pages.lots;
   const trials = [...records.trials.values()];
-  const due = trials
-    .flatMap((trial) => {
-      const date = nextDate(trial);
-      return date === undefined ? [] : [{ name: trialName(trial, context), date }];
-    })
-    .toSorted((one, other) => (one.date < other.date ? -1 : 1));
+  const due = dueTrials(records);
   const sections = [
     ...(due.length === 0
       ? []
@@ -31,15 +27,15 @@ export function trialsPage(context: PageContext): WorkshopPageView {
             table: {
               caption: text.dueCaption,
               columns: [{ head: text.dueColumns.what }, { head: text.dueColumns.date }],
-              rows: due.map(({ name, date }): CellView[] => [
-                { text: name },
+              rows: due.map(({ trial, date }): CellView[] => [
+                { text: trialName(trial, context) },
                 { text: words.date(date) },
               ]),
             },
           },
         ])),
     ...trials.flatMap((trial) =>
-      section(trial.slug, trialName(trial, context), trialBlocks(trial, context)),
+      section(trial.slug, trialName(trial.record, context), trialBlocks(trial, context)),
     ),
   ];
   return {
@@ -52,17 +48,7 @@ export function trialsPage(context: PageContext): WorkshopPageView {
 }
 
 /** When a trial is to be looked at again, YYYY-MM-DD; undefined once it has ended. */
-export function nextDate({ record }: Checked<TrialRecord>): string | undefined {
-  return record.kind === "exposure"
-    ? exposureSoFar(record.started, record.readings, record.ended).nextDate
-    : dryingSoFar(record.started, touched(record), record.ended).nextDate;
-}
-
-function touched(record: Extract<TrialRecord, { kind: "drying" }>) {
-  return record.touched.map(({ date, found }) => ({ date, touch: found }));
-}
-
-function trialName({ record }: Checked<TrialRecord>, { words, records }: PageContext): string {
+export function trialName(record: TrialRecord, { words, records }: PageContext): string {
   const { trials: text } = words.pages.lots;
   const colour = records.colours.get(record.colour)?.record.name ?? record.colour;
   return record.kind === "exposure" ? text.exposure(colour, record.form) : text.drying(colour);
@@ -72,7 +58,7 @@ function trialBlocks(trial: Checked<TrialRecord>, context: PageContext): Block[]
   const { words } = context;
   const { trials: text } = words.pages.lots;
   const { record } = trial;
-  const next = nextDate(trial);
+  const next = nextLook(trial.record);
   return [
     ...(record.kind === "exposure"
       ? exposureBlocks(trial.slug, record, context)
@@ -127,7 +113,7 @@ function dryingBlocks(
   const { trials: text } = context.words.pages.lots;
   const { curve, touchDryDays, throughDryDays } = dryingSoFar(
     record.started,
-    touched(record),
+    touches(record),
     record.ended,
   );
   const sentence =

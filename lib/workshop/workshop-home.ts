@@ -59,7 +59,7 @@ function colourTable(context: PageContext, place: PagePlace): TableView {
         {
           text: sheet.name,
           href: `${place.root}${address(workshopColourPath(sheet.slug))}`,
-          ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
+          swatch: asMarkup(cellSwatch(colour)),
         },
         { text: costText(worded, context) },
         { text: String(plain.notStated.length) },

@@ -210,14 +210,14 @@ describe("a supplier's paper", () => {
   test("is asked for anew past three years, not on the day", () => {
     expect(papers(dated, "2026-03-10")).toEqual([]);
     expect(papers(dated, "2026-03-11")).toEqual([
-      { due: "old-paper", record: "pigments/chalk", date: "2023-03-10" },
+      { due: "old-paper", record: "pigments/chalk", name: "Chalk", date: "2023-03-10" },
     ]);
     expect(papers(dated, undefined)).toEqual([]);
   });
 
   test("without a date is told of; where no hazards are recorded there is none", () => {
     expect(papers("name: Chalk\nhazards: []\n", "2026-03-10")).toEqual([
-      { due: "undated-paper", record: "pigments/chalk" },
+      { due: "undated-paper", record: "pigments/chalk", name: "Chalk" },
     ]);
     expect(papers("name: Chalk\n", "2026-03-10")).toEqual([]);
   });

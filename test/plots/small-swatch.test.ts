@@ -33,6 +33,19 @@ test.each([["a cell", cellSwatch(one)]])(
   },
 );
 
+test("a colour that is not read is an empty frame of a swatch's size", () => {
+  const drawn = (svg: string, name: string) => {
+    const found = parsedSvg(svg).all.find((element) => hasClass(element, name));
+    return found?.children.at(0) ?? found;
+  };
+  const swatch = drawn(cellSwatch(one), "swatch");
+  const frame = drawn(cellSwatch(undefined), "empty-frame");
+  expect(frame?.attributes).toMatchObject({ fill: "none" });
+  if (swatch === undefined || frame === undefined) throw new Error("Nothing was drawn");
+  expect(numberOf(frame, "width") + 1).toBe(numberOf(swatch, "width"));
+  expect(drawn(cellSwatch(undefined), "swatch")).toBeUndefined();
+});
+
 describe("counts", () => {
   test.each([[[]], [[one, other, one]]])("a card refuses %o", (colours) => {
     expect(() => cardSwatch(colours, "Smalt")).toThrow(`The colours of a card, ${colours.length}`);

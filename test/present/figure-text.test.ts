@@ -38,3 +38,14 @@ test("a limit in percent reads as its author wrote it", () => {
     ),
   ).toContain("above 35.5\u00a0%");
 });
+
+test.each([
+  ["en", "1\u00a0day", "2\u00a0days", "1\u20132\u00a0days"],
+  ["de", "1\u00a0Tag", "2\u00a0Tage", "1\u20132\u00a0Tage"],
+  ["fr", "1\u00a0jour", "2\u00a0jours", "1\u20132\u00a0jours"],
+  ["es", "1\u00a0día", "2\u00a0días", "1\u20132\u00a0días"],
+] as const)("in %s a single day is not told as several", (language, one, two, range) => {
+  const days = (value: number | readonly [number, number]): string =>
+    figureText(figureRow("drying.touchDryDays"), { value, unit: "d" }, WORDS[language]);
+  expect([days(1), days(2), days([1, 2])]).toEqual([one, two, range]);
+});

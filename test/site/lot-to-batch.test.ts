@@ -130,7 +130,7 @@ test("what falls due says what the command says: papers, trials, texts to review
   const { page } = await opened("next/");
   const due = await textOf(page, "#due");
   for (const line of [
-    /To be looked at on \d+ \w+ \d{4}/,
+    /Ultramarine Blue, drying: to be looked at on \d+ \w+ \d{4}/,
     /review them before they go on a label/,
     /These have no lot recorded yet/,
     /kept beside the records, in printed-cards.json/,

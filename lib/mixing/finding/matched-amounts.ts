@@ -24,8 +24,8 @@ const ITERATIONS_MAX = 14;
 const STEP_MAX = 1.2;
 /** Nearer than this a further step tells nothing [Delta-E00]. */
 const FOUND = 0.005;
-/** Share by mass [1] under which a paint counts as not there: nobody weighs it on a palette. */
-export const SHARE_MIN = 1e-3;
+/** Share by mass [1] under which a paint counts as not there: nobody measures out a part in more than two hundred on a palette. Common practice, no source. */
+export const SHARE_MIN = 5e-3;
 
 /**
  * @param members indices into the problem's K and S; 0 is the white.
@@ -40,9 +40,10 @@ export function matchedAmounts(
   from?: readonly number[],
 ): MatchedAmounts | undefined {
   const m = members.length;
-  let logs = (from ?? spectralStart(problem, members)).map((amount) => Math.log(amount));
+  const paints = memberPaints(problem, members);
+  let logs = (from ?? spectralStart(problem, paints)).map((amount) => Math.log(amount));
   const jacobian = new Float64Array(3 * m);
-  let at = plainLab(problem, members, logs, jacobian);
+  let at = plainLab(problem, paints, logs, jacobian);
   let distance = metricDistance(problem, at, sought);
   let damping = 1e-3;
   for (let iteration = 0; iteration < ITERATIONS_MAX && distance > FOUND && m > 1; iteration++) {
@@ -52,7 +53,7 @@ export function matchedAmounts(
     const scale = longest > STEP_MAX ? STEP_MAX / longest : 1;
     const tried = logs.map((log, i) => log + scale * (step[i] ?? 0));
     const next = new Float64Array(3 * m);
-    const lab = plainLab(problem, members, tried, next);
+    const lab = plainLab(problem, paints, tried, next);
     const reached = metricDistance(problem, lab, sought);
     if (reached < distance) {
       const gain = distance - reached;
@@ -75,45 +76,65 @@ function vanishing(logs: readonly number[]): boolean {
   return logs.some((log) => Math.exp(log) < SHARE_MIN * sum);
 }
 
+/** K and S of the members alone, by wavelength and then by member: what is gone through thousands of times lies in one row. */
+interface MemberPaints {
+  readonly count: number;
+  readonly K: Float64Array;
+  readonly S: Float64Array;
+}
+
+function memberPaints({ K, S, theta }: MatchProblem, members: readonly number[]): MemberPaints {
+  const count = members.length;
+  const inOneRow = (all: readonly Float64Array[]): Float64Array => {
+    const row = new Float64Array(theta.length * count);
+    for (const [j, member] of members.entries()) {
+      const own = at(all, member);
+      for (let i = 0; i < own.length; i++) row[count * i + j] = own[i] ?? 0;
+    }
+    return row;
+  };
+  return { count, K: inOneRow(K), S: inOneRow(S) };
+}
+
 /**
  * A match by spectrum: K = theta S summed over the paints at each wavelength, the first paint held at 1.
  * Paints that it would take a negative amount of start with a little.
  */
 function spectralStart(
-  { K, S, theta, thetaWeights }: MatchProblem,
-  members: readonly number[],
+  { theta, thetaWeights }: MatchProblem,
+  { count, K, S }: MemberPaints,
 ): number[] {
-  const [held = 0, ...free] = members;
-  const apart = (member: number, i: number): number =>
-    at(at(K, member), i) - at(theta, i) * at(at(S, member), i);
-  const matrix = free.map(() => new Array<number>(free.length).fill(0));
-  const right = new Array<number>(free.length).fill(0);
-  const strengths = new Array<number>(free.length).fill(0);
+  const free = count - 1;
+  const sums = new Float64Array(free * free);
+  const right = new Float64Array(free);
+  const strengths = new Float64Array(free);
+  const apart = new Float64Array(count);
   let wanted = 0;
   for (let i = 0; i < theta.length; i++) {
     const weight = thetaWeights[i] ?? 0;
-    const own = apart(held, i);
+    for (let j = 0; j < count; j++)
+      apart[j] = (K[count * i + j] ?? 0) - (theta[i] ?? 0) * (S[count * i + j] ?? 0);
+    const own = apart[0] ?? 0;
     wanted += weight * Math.abs(own);
-    for (const [row, one] of free.entries()) {
-      const ofOne = apart(one, i);
+    for (let row = 0; row < free; row++) {
+      const ofOne = apart[row + 1] ?? 0;
       strengths[row] = (strengths[row] ?? 0) + weight * Math.abs(ofOne);
       right[row] = (right[row] ?? 0) - weight * ofOne * own;
-      const line = matrix[row];
-      if (line === undefined) continue;
-      for (const [column, other] of free.entries())
-        line[column] = (line[column] ?? 0) + weight * ofOne * apart(other, i);
+      for (let column = 0; column < free; column++)
+        sums[free * row + column] =
+          (sums[free * row + column] ?? 0) + weight * ofOne * (apart[column + 1] ?? 0);
     }
   }
-  const found = solved(
-    matrix.map((line, row) =>
-      line.map((value, column) => (row === column ? value * (1 + 1e-9) : value)),
+  const matrix = Array.from({ length: free }, (_, row) =>
+    Array.from(sums.subarray(free * row, free * (row + 1)), (value, column) =>
+      row === column ? value * (1 + 1e-9) : value,
     ),
-    right,
   );
+  const found = solved(matrix, [...right]);
   return [
     1,
-    ...free.map((_, j) => {
-      const little = (0.2 * wanted) / Math.max(strengths[j] ?? 0, 1e-12) / free.length;
+    ...Array.from(strengths, (strength, j) => {
+      const little = (0.2 * wanted) / Math.max(strength, 1e-12) / free;
       const amount = found?.[j] ?? little;
       return Math.min(Math.max(amount > 0 ? amount : little, 1e-5), 1e5);
     }),
@@ -122,16 +143,14 @@ function spectralStart(
 
 /** Lab of amounts by the plain model, and its slopes by the logarithm of each. */
 function plainLab(
-  { form, weights, white, K, S }: MatchProblem,
-  members: readonly number[],
+  { form, weights, white }: MatchProblem,
+  { count: m, K, S }: MemberPaints,
   logs: readonly number[],
   jacobian: Float64Array,
 ): Lab {
-  const m = members.length;
   const { offset, gain, k2 } = form;
-  const amounts = logs.map((log) => Math.exp(log));
+  const amounts = Float64Array.from(logs, Math.exp);
   const slopes = new Float64Array(3 * m);
-  const [ofK, ofS] = [members.map((member) => at(K, member)), members.map((one) => at(S, one))];
   let X = 0;
   let Y = 0;
   let Z = 0;
@@ -139,9 +158,9 @@ function plainLab(
     let k = 0;
     let s = 0;
     for (let j = 0; j < m; j++) {
-      const amount = at(amounts, j);
-      k += amount * at(at(ofK, j), i);
-      s += amount * at(at(ofS, j), i);
+      const amount = amounts[j] ?? 0;
+      k += amount * (K[m * i + j] ?? 0);
+      s += amount * (S[m * i + j] ?? 0);
     }
     const theta = k / s;
     const root = Math.max(Math.sqrt(theta * (theta + 2)), 1e-9);
@@ -156,7 +175,7 @@ function plainLab(
     Y += wY * reading;
     Z += wZ * reading;
     for (let j = 0; j < m; j++) {
-      const by = slope * at(amounts, j) * (at(at(ofK, j), i) - theta * at(at(ofS, j), i));
+      const by = slope * (amounts[j] ?? 0) * ((K[m * i + j] ?? 0) - theta * (S[m * i + j] ?? 0));
       slopes[3 * j] = (slopes[3 * j] ?? 0) + wX * by;
       slopes[3 * j + 1] = (slopes[3 * j + 1] ?? 0) + wY * by;
       slopes[3 * j + 2] = (slopes[3 * j + 2] ?? 0) + wZ * by;

@@ -1,5 +1,6 @@
 /** What a mix reads, by the same models as the sheets: as read, a let-down between its drawdowns, or K and S added. */
 import { at } from "../../quantities/at.ts";
+import { NINETY_PERCENT } from "../../quantities/coverage.ts";
 import { uncertaintyDeltaE00 } from "../../colorimetry/difference.ts";
 import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
@@ -31,9 +32,6 @@ export interface PredictedMix {
   /** By mass of paint, colours of no part left out. */
   readonly mass: Mix;
 }
-
-/** 90 % over 68 % of normal errors. */
-const P90 = 1.645;
 
 /**
  * What a mix reads, with its uncertainty.
@@ -156,5 +154,5 @@ function paintAlone(slug: string, mass: Mix, range: MixingRange): PredictedMix |
 function readingUncertainty({ spectrum }: Measurement): PredictionUncertainty {
   const lab = labOf(spectrum.grid, spectrum.values);
   const p68 = uncertaintyDeltaE00(lab, labUncertainty(spectrum, "D65/10"));
-  return { p68, p90: P90 * p68 };
+  return { p68, p90: NINETY_PERCENT * p68 };
 }

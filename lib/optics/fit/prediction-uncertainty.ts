@@ -1,5 +1,6 @@
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
+import { NINETY_PERCENT } from "../../quantities/coverage.ts";
 import type { Experience } from "./workshop-experience.ts";
 
 /** Two figures of a predicted let-down's uncertainty, in Delta-E00. */
@@ -12,9 +13,6 @@ export interface PredictionUncertainty {
 
 /** Delta-E00 beside a measured let-down, how much is added far from one, and how fast [Delta-E00]. */
 const LAW = { near: 0.8, far: 2.45, reach: 1.5 } as const;
-
-/** 90 % over 68 % of the usual law: of normal errors. */
-const USUAL_P90 = 1.645;
 
 /** Share of the middle leave-one-out error of the colour's own let-downs that 68 % is never under. */
 const OWN_SHARE = 0.5;
@@ -85,14 +83,14 @@ export function predictionUncertainty(
   doubts: Doubts = {},
   widths: Readonly<Record<keyof typeof WIDER, number>> = WIDER,
 ): PredictionUncertainty {
-  const { ownMiss = 0, letDownNoise = 0, experience = { p68: 1, p90: USUAL_P90 } } = doubts;
+  const { ownMiss = 0, letDownNoise = 0, experience = { p68: 1, p90: NINETY_PERCENT } } = doubts;
   if (!(ownMiss >= 0 && ownMiss < Infinity))
     throw domainError("leave-one-out error", ownMiss, "0 <= Delta-E00 < Infinity");
   const usual = usualUncertainty(distance, doubts, widths);
   const least = Math.max(OWN_SHARE * ownMiss * away(distance), letDownNoise);
   return {
     p68: Math.max(usual * experience.p68, least),
-    p90: Math.max(usual * experience.p90, USUAL_P90 * least),
+    p90: Math.max(usual * experience.p90, NINETY_PERCENT * least),
   };
 }
 

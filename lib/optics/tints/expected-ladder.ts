@@ -25,6 +25,7 @@ import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
 import { smoothed } from "../fit/scattering-prior.ts";
 import type { RatioKind } from "../fit/drawdown.ts";
 import type { Geometry } from "../fit/measurement.ts";
+import { NINETY_PERCENT } from "../../quantities/coverage.ts";
 import { remembered } from "../../quantities/remembered.ts";
 import { LADDER_BEYOND, ladderModel, type LadderModel } from "./ladder.ts";
 import { tintModel, tintReadings, type TintModel } from "./tint-model.ts";
@@ -270,7 +271,7 @@ export function expectedTint(ladder: ExpectedLadder, massRatio: number): Expecte
     massRatio,
     spectrum: { grid, values },
     lab,
-    uncertainty: { p68: Math.hypot(p68, own), p90: Math.hypot(p90, 1.645 * own) },
+    uncertainty: { p68: Math.hypot(p68, own), p90: Math.hypot(p90, NINETY_PERCENT * own) },
     distance,
     own,
   };

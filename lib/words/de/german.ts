@@ -11,7 +11,7 @@ import { within } from "../phrases.ts";
 import { absence } from "./absences.ts";
 import { BOUND_WORDS, PICTOGRAM_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
-import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
+import { FIGURE_GLOSSES, FIGURES, UNITS, UNITS_OF_ONE } from "./figures.ts";
 import { PAGES } from "./pages.ts";
 import { RULINGS } from "./statements.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
@@ -33,6 +33,7 @@ export const GERMAN: Words = {
   figures: FIGURES,
   glosses: FIGURE_GLOSSES,
   units: UNITS,
+  unitsOfOne: UNITS_OF_ONE,
   standings: {
     measured: { word: "gemessen", gloss: "unsere eigene Messung" },
     derived: { word: "errechnet", gloss: "aus anderen Werten des Blatts" },

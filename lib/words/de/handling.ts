@@ -1,5 +1,6 @@
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
+import { moneyFormat } from "../money-format.ts";
 import { decimalText } from "../number-text.ts";
 import { HANDLING as ENGLISH } from "../en/handling.ts";
 import { listed, within, withUnit } from "./statements-phrases.ts";
@@ -67,7 +68,7 @@ export const HANDLING: AnyWords<PageWords["handling"]> = {
   },
   offer: {
     price: (amount: number, currency: string) => {
-      const format = new Intl.NumberFormat("de-DE", { style: "currency", currency });
+      const format = moneyFormat("de-DE", currency);
       const sign = format.formatToParts(amount).find(({ type }) => type === "currency")?.value;
       const places = format.resolvedOptions().maximumFractionDigits ?? 2;
       return withUnit(decimalText(amount, places), sign ?? currency);

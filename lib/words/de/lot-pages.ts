@@ -319,7 +319,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       `${colour}, ${form === "masstone" ? "Vollton" : form === "tint" ? "Aufhellung" : form}, belichtet`,
     drying: (colour: string) => `${colour}, Trocknung`,
     soFar: (category: string, deltaEab: string, days: number) =>
-      `Bisher Kategorie\u00a0${category}: \u0394E*ab ${deltaEab} nach ${days} Tagen. Über das Kommende sagt das nichts.`,
+      `Bisher Kategorie\u00a0${category}: \u0394E*ab ${deltaEab} nach ${days} ${days === 1 ? "Tag" : "Tagen"}. Über das Kommende sagt das nichts.`,
     unread: "Noch nicht gemessen.",
     touch: (from: number, to: number) => `Grifftrocken zwischen Tag ${from} und Tag ${to}.`,
     through: (from: number, to: number) => `Durchgetrocknet zwischen Tag ${from} und Tag ${to}.`,

@@ -52,9 +52,9 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
   hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
   file: ENGLISH.file,
   dueLines: {
-    "old-paper": (date: string) =>
-      `Die Gefahrenangaben sind vom ${date}, älter als drei Jahre: beim Lieferanten das heutige Sicherheitsdatenblatt anfordern`,
-    trial: (date: string) => `Am ${date} nachzusehen`,
+    "old-paper": (name: string, date: string) =>
+      `${name}: die Gefahrenangaben sind vom ${date}, älter als drei Jahre; beim Lieferanten das heutige Sicherheitsdatenblatt anfordern`,
+    trial: (name: string, date: string) => `${name}: am ${date} nachzusehen`,
     "second-lot": (lots: 0 | 1, colours: string) =>
       lots === 0
         ? `Von diesen ist noch keine Charge aufgezeichnet, daher sagt nichts, wie ihre Chargen sich unterscheiden: ${colours}`
@@ -66,8 +66,8 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
     "lot-failed": (number: string) =>
       `Charge ${number} besteht neben ihrem Standard nicht: ihre Seite sagt, warum und was zu tun ist`,
     reprint: (changes: readonly string[]) => `Regalkarte neu zu drucken: ${changes.join("; ")}`,
-    "undated-paper": () =>
-      "Die Gefahrenangaben tragen kein Datum: notieren, von wann das Papier des Lieferanten ist",
+    "undated-paper": (name: string) =>
+      `${name}: die Gefahrenangaben tragen kein Datum; notieren, von wann das Papier des Lieferanten ist`,
   },
 };
 

@@ -3,7 +3,7 @@ import type { Standing } from "../../quantities/figure.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
-import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
+import { FIGURE_GLOSSES, FIGURES, UNITS, UNITS_OF_ONE } from "./figures.ts";
 import { lowerFirst, PAGES } from "./pages.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { dateWords, listed, within } from "./statements-phrases.ts";
@@ -25,6 +25,7 @@ export const ENGLISH: Words = {
   figures: FIGURES,
   glosses: FIGURE_GLOSSES,
   units: UNITS,
+  unitsOfOne: UNITS_OF_ONE,
   standings: {
     measured: { word: "measured", gloss: "our own reading" },
     derived: { word: "worked out", gloss: "from other figures of the sheet" },

@@ -1,3 +1,4 @@
+import { moneyFormat } from "../money-format.ts";
 import { decimalText } from "../number-text.ts";
 import { listed, within } from "./statements-phrases.ts";
 
@@ -72,8 +73,7 @@ export const HANDLING = {
     other: "Elsewhere",
   } as Readonly<Record<string, string>>,
   offer: {
-    price: (amount: number, currency: string) =>
-      new Intl.NumberFormat("en-GB", { style: "currency", currency }).format(amount),
+    price: (amount: number, currency: string) => moneyFormat("en-GB", currency).format(amount),
     size: (ml: number, price: string | undefined) =>
       `${size(ml)}\u00a0ml${price === undefined ? "" : ` at ${price}`}`,
     putUp: (sizes: readonly string[]) => `Put up in ${listed(sizes)}.`,

@@ -299,7 +299,7 @@ export const LOT_PAGES = {
     exposure: (colour: string, form: string) => `${colour}, ${form}, exposed`,
     drying: (colour: string) => `${colour}, drying`,
     soFar: (category: string, deltaEab: string, days: number) =>
-      `Category ${category} so far: \u0394E*ab ${deltaEab} after ${days} days. It says nothing of what is to come.`,
+      `Category ${category} so far: \u0394E*ab ${deltaEab} after ${days} ${days === 1 ? "day" : "days"}. It says nothing of what is to come.`,
     unread: "Not read yet.",
     touch: (from: number, to: number) => `Dry to the touch between day ${from} and day ${to}.`,
     through: (from: number, to: number) => `Dry through between day ${from} and day ${to}.`,

@@ -53,9 +53,9 @@ export const NEXT_STEPS = {
     "Which shelf cards are to be printed again is known once cards has printed them: what they said then is kept beside the records, in printed-cards.json.",
   dueLines: {
     reprint: (changes: readonly string[]) => `Shelf card to print again: ${changes.join("; ")}`,
-    "old-paper": (date: string) =>
-      `Its hazards are of ${date}, more than three years ago: ask the supplier for the safety data sheet of today`,
-    trial: (date: string) => `To be looked at on ${date}`,
+    "old-paper": (name: string, date: string) =>
+      `The hazards of ${name} are of ${date}, more than three years ago: ask the supplier for the safety data sheet of today`,
+    trial: (name: string, date: string) => `${name}: to be looked at on ${date}`,
     "second-lot": (lots: 0 | 1, colours: string) =>
       lots === 0
         ? `These have no lot recorded yet, so that nothing tells how their lots differ: ${colours}`
@@ -66,8 +66,8 @@ export const NEXT_STEPS = {
       `Lot ${number} is held against nothing yet: draw it down and read it`,
     "lot-failed": (number: string) =>
       `Lot ${number} fails against its standard: its page says why, and what to do`,
-    "undated-paper": () =>
-      "Its hazards bear no date: write down of what day the supplier's paper is",
+    "undated-paper": (name: string) =>
+      `The hazards of ${name} bear no date: write down of what day the supplier's paper is`,
   },
 } as const;
 

@@ -170,3 +170,6 @@ export const UNITS: Readonly<Record<string, string>> = {
   GU: "UB",
   degC: "\u00b0C",
 };
+
+/** Units that read otherwise after a single one. */
+export const UNITS_OF_ONE: Readonly<Record<string, string>> = { d: "día" };

@@ -1,5 +1,6 @@
 import type { HANDLING as ENGLISH_HANDLING } from "../en/handling.ts";
 import type { AnyWords } from "../any-words.ts";
+import { moneyFormat } from "../money-format.ts";
 import { decimalText } from "../number-text.ts";
 import { listed, within } from "./phrases.ts";
 
@@ -74,10 +75,7 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
   },
   offer: {
     price: (amount, currency) =>
-      new Intl.NumberFormat("es-ES", { style: "currency", currency })
-        .format(amount)
-        .replaceAll(".", "\u202f")
-        .replace(",", "."),
+      moneyFormat("es-ES", currency).format(amount).replaceAll(".", "\u202f").replace(",", "."),
     size: (ml, price) => `${size(ml)}\u00a0ml${price === undefined ? "" : ` a ${price}`}`,
     putUp: (sizes) => `Se envasa en ${listed(sizes)}.`,
     notClassified: (names) =>

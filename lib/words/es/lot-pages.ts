@@ -305,7 +305,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     exposure: (colour, form) => `${colour}, ${wordOf(FORMS, form)}, expuesto`,
     drying: (colour) => `${colour}, secado`,
     soFar: (category, deltaEab, days) =>
-      `Categoría\u00a0${category} hasta ahora: \u0394E*ab ${deltaEab} a los ${days} días. No dice nada de lo que vendrá.`,
+      `Categoría\u00a0${category} hasta ahora: \u0394E*ab ${deltaEab} ${days === 1 ? "al cabo de 1 día" : `a los ${days} días`}. No dice nada de lo que vendrá.`,
     unread: "Aún no leído.",
     touch: (from, to) => `Seco al tacto entre el día ${from} y el día ${to}.`,
     through: (from, to) => `Seco en profundidad entre el día ${from} y el día ${to}.`,

@@ -57,9 +57,9 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     "Qué tarjetas de estante hay que volver a imprimir se sabe en cuanto cards las ha impreso: lo que decían entonces queda junto a los registros, en printed-cards.json.",
   dueLines: {
     reprint: (changes) => `Tarjeta de estante que hay que volver a imprimir: ${changes.join("; ")}`,
-    "old-paper": (date) =>
-      `Sus peligros son del ${date}, hace más de tres años: pida al proveedor la ficha de datos de seguridad actual`,
-    trial: (date) => `Hay que mirarlo el ${date}`,
+    "old-paper": (name, date) =>
+      `${name}: sus peligros son del ${date}, hace más de tres años; pida al proveedor la ficha de datos de seguridad actual`,
+    trial: (name, date) => `${name}: hay que mirarlo el ${date}`,
     "second-lot": (lots, colours) =>
       lots === 0
         ? `De estos aún no hay ningún lote registrado, así que nada dice cómo difieren sus lotes: ${colours}`
@@ -70,8 +70,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
       `El lote ${number} no se ha comparado aún con nada: extiéndalo y mídalo`,
     "lot-failed": (number) =>
       `El lote ${number} no pasa frente a su patrón: su página dice por qué y qué hacer`,
-    "undated-paper": () =>
-      "Sus peligros no llevan fecha: anote de qué día es el documento del proveedor",
+    "undated-paper": (name) =>
+      `${name}: sus peligros no llevan fecha; anote de qué día es el documento del proveedor`,
   },
 };
 

@@ -11,7 +11,7 @@ import type { Words } from "../words.ts";
 import { absence } from "./absence.ts";
 import { BOUNDS } from "./bounds.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
-import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
+import { FIGURE_GLOSSES, FIGURES, UNITS, UNITS_OF_ONE } from "./figures.ts";
 import { PICTOGRAMS, SIGNAL_WORDS } from "./label-words.ts";
 import { PAGES } from "./pages.ts";
 import { ABOUT, dateWords, listed, within } from "./phrases.ts";
@@ -34,6 +34,7 @@ export const FRENCH: Words = {
   figures: FIGURES,
   glosses: FIGURE_GLOSSES,
   units: UNITS,
+  unitsOfOne: UNITS_OF_ONE,
   standings: {
     measured: { word: "mesuré", gloss: "notre propre lecture" },
     derived: { word: "calculé", gloss: "d’après d’autres chiffres de la fiche" },

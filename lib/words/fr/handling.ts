@@ -1,5 +1,6 @@
 import type { HANDLING as ENGLISH_HANDLING } from "../en/handling.ts";
 import type { AnyWords } from "../any-words.ts";
+import { moneyFormat } from "../money-format.ts";
 import { decimalText } from "../number-text.ts";
 import { listed, within } from "./phrases.ts";
 
@@ -74,10 +75,7 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
     other: "Ailleurs",
   },
   offer: {
-    price: (amount, currency) =>
-      new Intl.NumberFormat("fr-FR", { style: "currency", currency })
-        .format(amount)
-        .replace(",", "."),
+    price: (amount, currency) => moneyFormat("fr-FR", currency).format(amount).replace(",", "."),
     size: (ml, price) => `${size(ml)}\u00a0ml${price === undefined ? "" : ` à ${price}`}`,
     putUp: (sizes) => `Conditionnement\u202f: ${listed(sizes)}.`,
     notClassified: (names) =>

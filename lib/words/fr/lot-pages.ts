@@ -314,7 +314,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     exposure: (colour, form) => `${colour}, ${wordOf(FORMS, form)}, exposé`,
     drying: (colour) => `${colour}, séchage`,
     soFar: (category, deltaEab, days) =>
-      `Catégorie\u00a0${category} jusqu’ici\u202f: \u0394E*ab ${deltaEab} après ${days} jours. Cela ne dit rien de la suite.`,
+      `Catégorie\u00a0${category} jusqu’ici\u202f: \u0394E*ab ${deltaEab} après ${days} ${days === 1 ? "jour" : "jours"}. Cela ne dit rien de la suite.`,
     unread: "Pas encore lu.",
     touch: (from, to) => `Sec au toucher entre le jour ${from} et le jour ${to}.`,
     through: (from, to) => `Sec à cœur entre le jour ${from} et le jour ${to}.`,

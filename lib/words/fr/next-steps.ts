@@ -59,9 +59,9 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     "Quelles cartes de rayon sont à réimprimer se sait dès que cards les a imprimées\u202f: ce qu’elles portaient alors reste auprès des relevés, dans printed-cards.json.",
   dueLines: {
     reprint: (changes) => `Carte de rayon à réimprimer\u202f: ${changes.join("\u202f; ")}`,
-    "old-paper": (date) =>
-      `Ses dangers datent du ${date}, il y a plus de trois ans\u202f: demander au fournisseur la fiche de données de sécurité d’aujourd’hui`,
-    trial: (date) => `À regarder le ${date}`,
+    "old-paper": (name, date) =>
+      `${name}\u202f: ses dangers datent du ${date}, il y a plus de trois ans\u202f; demander au fournisseur la fiche de données de sécurité d’aujourd’hui`,
+    trial: (name, date) => `${name}\u202f: à regarder le ${date}`,
     "second-lot": (lots, colours) =>
       lots === 0
         ? `Aucun lot n’est encore consigné de celles-ci, et rien ne dit comment leurs lots diffèrent\u202f: ${colours}`
@@ -72,8 +72,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
       `Le lot ${number} n’est encore comparé à rien\u202f: l’étirer et le mesurer`,
     "lot-failed": (number) =>
       `Le lot ${number} est refusé face à son étalon\u202f: sa page dit pourquoi, et que faire`,
-    "undated-paper": () =>
-      "Ses dangers ne portent pas de date\u202f: noter de quel jour est le document du fournisseur",
+    "undated-paper": (name) =>
+      `${name}\u202f: ses dangers ne portent pas de date\u202f; noter de quel jour est le document du fournisseur`,
   },
 };
 
