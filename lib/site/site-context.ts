@@ -301,7 +301,16 @@ function toldOfSheet(
 
 /** Cards by what they say; of its sheet each is asked for by itself. */
 function withoutTexts({ cards, without }: RangeCards): unknown {
-  return { cards: cards.map(({ worded: _, ...said }) => said), without };
+  return {
+    cards: cards.map(({ slug, name, revision, states, lacks }) => ({
+      slug,
+      name,
+      revision,
+      states,
+      lacks,
+    })),
+    without,
+  };
 }
 
 function wordedSite(worked: WorkedRange, date: string | undefined, language: Language): WorkedSite {
