@@ -160,7 +160,7 @@ async function madeBeside(
     ...(later && { later }),
   });
   await ofSite.pages(wanted?.site ?? []);
-  const beginWorkshop = async (): Promise<readonly [Site, BegunSite]> => {
+  const beginWorkshop = async (): Promise<BegunSite> => {
     const own = workshop({ isPrinted: kind === "paper", printedCards: cardsBefore });
     const [to, earlier] = [workshopDir, earlierWorkshopDir];
     const begun = begunSite(own, {
@@ -172,17 +172,16 @@ async function madeBeside(
       served,
     });
     await begun.pages(wanted?.workshop ?? []);
-    return [own, begun];
+    return begun;
   };
   // Where somebody looks at the workshop's pages they come before the site's others.
   const isLookedAt = wanted !== undefined && wanted.workshop.length > 0;
   const sooner = isLookedAt ? await beginWorkshop() : undefined;
   await ofSite.sooner();
-  const [ofWorkshop, begunWorkshop] = sooner ?? (await beginWorkshop());
-  await begunWorkshop.rest();
+  await (sooner ?? (await beginWorkshop())).rest();
   // What waits for paper comes last: it is drawn meanwhile.
   await ofSite.rest();
-  for (const { keepViews } of [...allLanguages(onScreen), ofWorkshop]) keepViews?.();
+  for (const { keepSteps } of allLanguages(onScreen)) keepSteps?.();
   parsers.keep(cache);
   clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };
