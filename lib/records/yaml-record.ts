@@ -86,7 +86,7 @@ export function yamlRecord(
     data = document.toJS({ maxAliasCount: MOST_ALIASES });
   } catch (error) {
     return refused(
-      /^Unresolved alias/.test(String((error as Error).message))
+      /^Unresolved alias/.test((error as Error).message)
         ? "A text that begins with an asterisk stands in quotes, and one here does not"
         : `The record uses more than ${MOST_ALIASES} YAML aliases`,
     );
