@@ -55,6 +55,8 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     lead: {
       pass: "Sie besteht.",
       near: "Sie liegt zu nah an einer Grenze für ein Urteil.",
+      unjudged:
+        "Nicht beurteilt: nicht alles, was daran gemessen wurde, lässt sich mit dem Standard vergleichen.",
       fail: "Sie besteht nicht.",
       none: "Nichts davon ließ sich mit dem Standard vergleichen.",
       standard: "Der zurückgestellte Standard: spätere Chargen werden mit ihm verglichen.",
@@ -134,6 +136,9 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       ],
       standard: (number, copies) => [
         `Ihre Etiketten: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      unjudged: () => [
+        "In dem Weiß und dem Verhältnis des Standards aufhellen und so messen wie den Standard; oder den zurückgestellten Standard so aufhellen wie diese Charge.",
       ],
       near: () => [
         "Noch einmal aufziehen und messen: das engt das \u00b1 ein und kann es entscheiden.",

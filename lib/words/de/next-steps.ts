@@ -63,6 +63,8 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
       `Charge ${number} ist geplant und nicht gemacht: ihr Ansatzblatt liegt bereit`,
     "lot-unread": (number: string) =>
       `Charge ${number} ist noch mit nichts verglichen: aufziehen und messen`,
+    "lot-unjudged": (number: string) =>
+      `Charge ${number} wurde gemessen, aber nicht wie ihr Standard: ihre Seite sagt, was noch einmal aufzuhellen oder zu messen ist`,
     "lot-failed": (number: string) =>
       `Charge ${number} besteht neben ihrem Standard nicht: ihre Seite sagt, warum und was zu tun ist`,
     reprint: (changes: readonly string[]) => `Regalkarte neu zu drucken: ${changes.join("; ")}`,

@@ -64,6 +64,8 @@ export const NEXT_STEPS = {
       `Lot ${number} is planned and not made: its batch sheet is ready`,
     "lot-unread": (number: string) =>
       `Lot ${number} is held against nothing yet: draw it down and read it`,
+    "lot-unjudged": (number: string) =>
+      `Lot ${number} was read, and not as its standard was: its page says what to let down or read again`,
     "lot-failed": (number: string) =>
       `Lot ${number} fails against its standard: its page says why, and what to do`,
     "undated-paper": (name: string) =>

@@ -49,6 +49,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     lead: {
       pass: "Es conforme.",
       near: "Está demasiado cerca de un límite para decidir.",
+      unjudged: "Sin juzgar: no todo lo que se leyó de él puede compararse con el patrón.",
       fail: "No es conforme.",
       none: "Nada de él pudo compararse con el patrón.",
       standard: "El patrón guardado: los lotes siguientes se comparan con él.",
@@ -125,6 +126,9 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       ],
       standard: (number, copies) => [
         `Sus etiquetas: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      unjudged: () => [
+        "Rebájelo en el blanco y en la proporción del patrón y léalo como se leyó el patrón; o rebaje el patrón guardado como este lote.",
       ],
       near: () => ["Extiéndalo y léalo otra vez: eso estrecha el \u00b1 y puede decidirlo."],
       fail: () => [

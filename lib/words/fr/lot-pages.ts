@@ -50,6 +50,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     lead: {
       pass: "Il est conforme.",
       near: "Il est trop près d’une limite pour être jugé.",
+      unjudged:
+        "Non jugé\u202f: ce qui en a été mesuré ne peut pas être comparé en entier à l’étalon.",
       fail: "Il n’est pas conforme.",
       none: "Rien n’a pu en être comparé à l’étalon.",
       standard: "L’étalon gardé\u202f: les lots suivants se comparent à lui.",
@@ -127,6 +129,9 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       ],
       standard: (number, copies) => [
         `Ses étiquettes\u202f: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      unjudged: () => [
+        "En faire un dégradé dans le blanc et au rapport de l’étalon, et le mesurer comme l’étalon\u202f; ou faire de l’étalon gardé le même dégradé que de ce lot.",
       ],
       near: () => [
         "L’étirer et le mesurer encore une fois\u202f: cela resserre le \u00b1, et peut trancher.",

@@ -70,6 +70,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
       `Le lot ${number} est prévu et pas encore fait\u202f: sa fiche de fabrication est prête`,
     "lot-unread": (number) =>
       `Le lot ${number} n’est encore comparé à rien\u202f: l’étirer et le mesurer`,
+    "lot-unjudged": (number) =>
+      `Le lot ${number} a été mesuré, mais pas comme son étalon\u202f: sa page dit quel dégradé refaire ou quoi mesurer encore`,
     "lot-failed": (number) =>
       `Le lot ${number} est refusé face à son étalon\u202f: sa page dit pourquoi, et que faire`,
     "undated-paper": (name) =>
