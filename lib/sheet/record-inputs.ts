@@ -156,7 +156,9 @@ export function recordsUnder(figures: readonly Figure[]): RecordRoot[] {
     seen.add(figure);
     if (isKnown(figure) && figure.source !== undefined)
       add({ kind: "source", slug: figure.source });
-    for (const input of inputsOf(figure)) isFigure(input) ? visit(input) : add(input);
+    for (const input of inputsOf(figure))
+      if (isFigure(input)) visit(input);
+      else add(input);
   };
   figures.forEach(visit);
   return [...found.values()];
