@@ -3,6 +3,7 @@ import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { dueLots } from "../../lib/planning/due.ts";
 import { bookOf } from "../../lib/sheet/lots/lot-book.ts";
+import { lotsSection } from "../../lib/sheet/lots/lots-section.ts";
 import { lotOnSale, lotState } from "../../lib/sheet/lots/lot-on-sale.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
@@ -75,6 +76,9 @@ describe("a lot let down at another ratio than its standard", () => {
     expect(dueLots(records).map(({ due }) => due)).toEqual(["lot-unjudged"]);
   });
 
+  test("is named by no sheet and no reply", () =>
+    expect(lotsSection("lamp-black", records)).toBeUndefined());
+
   test("is warned of at its let-down", () =>
     expect(told).toEqual([
       "7 warning The lot LB-1 is let down 1:20 in zinc-white (paint) and its standard 1:10 in zinc-white (paint): its strength can't be judged, and the lot does not pass",
@@ -88,5 +92,6 @@ test("at the standard's ratio it passes, or fails by its strength", () => {
     "LB-1",
     [],
   ]);
+  expect(lotsSection("lamp-black", sound.records)).toEqual({ describes: ["LB-1"] });
   expect(stateIn(workshop("1:10", "weak").records)).toBe("fail");
 });

@@ -235,10 +235,10 @@ export const MIXING_PAGES = {
     replaces: {
       heading: "What replaces it",
       onRecipes: (name: string) => `In place of ${within(name)}`,
-      because: (name: string, metals: readonly string[]) =>
-        `${name} contains ${listed(metals)}. Nearest to it among our paints without lead and cadmium:`,
-      discontinued: (name: string, date: string) =>
-        `${name} is discontinued from ${date}. Nearest to it among our paints:`,
+      because: (name: string, metals: readonly string[], isNone: boolean) =>
+        `${name} contains ${listed(metals)}.${isNone ? "" : " Nearest to it among our paints without lead and cadmium:"}`,
+      discontinued: (name: string, date: string, isNone: boolean) =>
+        `${name} is discontinued from ${date}.${isNone ? "" : " Nearest to it among our paints:"}`,
       caption: (name: string) => `In place of ${within(name)}, and what changes`,
       columns: {
         what: "Instead",
@@ -265,7 +265,9 @@ export const MIXING_PAGES = {
     title: (white: string) =>
       `The range in a* and b*, each colour with its trail in ${within(white)}`,
     describe: (count: number, white: string, area: string) =>
-      `${count} colours, each with its way from the tube to a pale tint in ${within(white)}. The outlines go around everything that any two of them and the white can be mixed to, at L* 30, 50 and 70; at L* 50 they hold an area of ${area}.`,
+      count === 1
+        ? `One colour, with its way from the tube to a pale tint in ${within(white)}. The outlines go around everything that it and the white can be mixed to, at L* 30, 50 and 70; at L* 50 they hold an area of ${area}.`
+        : `${count} colours, each with its way from the tube to a pale tint in ${within(white)}. The outlines go around everything that any two of them and the white can be mixed to, at L* 30, 50 and 70; at L* 50 they hold an area of ${area}.`,
     axes: { a: "a* (to the right: redder)", b: "b* (upwards: yellower)" },
     outline: (L: number) => `L* ${L}`,
     whites: "In which white",
