@@ -29,7 +29,8 @@ const EXACT: MunsellUncertainty = { value: 0, chroma: 0, hueNumber: 0 };
  * whose border lies within one standard uncertainty. A notation on a border has both names.
  *
  * A border is as far as the root of the squares of its distances in hue, value and chroma,
- * each by its own uncertainty. A neutral, which has no hue, lies in the blocks of every hue.
+ * each by its own uncertainty. A colour of which no hue is told has the name of the neutral of its value:
+ * whatever chroma was worked out for it, no name of a hue can be told of it.
  *
  * @param colour value 0-10, chroma >= 0.
  * @param blocks all that the system has.
@@ -68,9 +69,11 @@ function distanceTo(
   { hueNumber, value, chroma }: MunsellColour,
   uncertainty: MunsellUncertainty,
 ): number {
+  const inValue = inSigmas(gap(value, valueFrom, valueTo), uncertainty.value);
+  if (hueNumber === null) return chromaFrom === 0 ? inValue : Infinity;
   return Math.hypot(
-    hueNumber === null ? 0 : inSigmas(hueGap(hueNumber, hueFrom, hueTo), uncertainty.hueNumber),
-    inSigmas(gap(value, valueFrom, valueTo), uncertainty.value),
+    inSigmas(hueGap(hueNumber, hueFrom, hueTo), uncertainty.hueNumber),
+    inValue,
     inSigmas(gap(chroma, chromaFrom, chromaTo), uncertainty.chroma),
   );
 }

@@ -132,13 +132,19 @@ async function bundle(folder) {
   const { outputFiles, metafile } = await build({
     absWorkingDir: PACKAGE_ROOT,
     metafile: true,
-    entryPoints: [join(PACKAGE_ROOT, "lib", "commands", `${ENTRY}.ts`)],
+    entryPoints: {
+      [ENTRY]: join(PACKAGE_ROOT, "lib", "commands", `${ENTRY}.ts`),
+      // What threads begin with that work beside the one that writes a site.
+      "work-thread": join(PACKAGE_ROOT, "lib", "site", "work-thread.ts"),
+    },
     bundle: true,
     splitting: true,
     write: false,
     format: "esm",
     platform: "node",
     target: "node20",
+    // Else each such expression inside a function would be made anew at every call.
+    supported: { "regexp-unicode-property-escapes": true },
     external: packagesBeside(),
     // A package within that is CommonJS asks for Node's modules by this name.
     banner: {

@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { writtenBase } from "../records/site-base.ts";
 import type { SiteThread } from "../site/site-thread.ts";
+import { keptByNpm, OPTIONS, optionFault } from "./given-options.ts";
 import { misplacedOption } from "./misplaced-option.ts";
 
 const HELP = `mullstone: colour sheets from a workshop's records
@@ -91,59 +92,23 @@ export async function runCommand(
   args: readonly string[],
   thread?: () => SiteThread,
 ): Promise<number> {
-  let parsed;
-  try {
-    parsed = parseArgs({
-      args: [...args],
-      allowPositionals: true,
-      tokens: true,
-      strict: true,
-      options: {
-        content: { type: "string", default: "content" },
-        output: { type: "string" },
-        workshop: { type: "string", default: "_workshop" },
-        only: { type: "string" },
-        family: { type: "string" },
-        size: { type: "string" },
-        paper: { type: "string" },
-        since: { type: "string" },
-        incomplete: { type: "boolean", default: false },
-        proof: { type: "string" },
-        base: { type: "string" },
-        date: { type: "string" },
-        port: { type: "string", default: "0" },
-        strict: { type: "boolean", default: false },
-        claims: { type: "string", default: "error" },
-        scale: { type: "string" },
-        lot: { type: "string" },
-        copies: { type: "string", default: "1" },
-        uses: { type: "string" },
-        json: { type: "boolean", default: false },
-        to: { type: "string" },
-        endpoint: { type: "string" },
-        "dry-run": { type: "boolean", default: false },
-        write: { type: "boolean", default: false },
-        confirm: { type: "string" },
-        help: { type: "boolean", short: "h", default: false },
-      },
-    });
-  } catch (error) {
-    return complaint((error as Error).message.split(". ")[0] ?? "There is no such option");
-  }
+  const fault = optionFault(args);
+  if (fault !== undefined) return complaint(fault);
   const {
     values,
     tokens,
     positionals: [command, ...words],
-  } = parsed;
+  } = parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true, tokens: true });
   if (values.help || command === undefined) {
     process.stdout.write(HELP);
     return values.help ? 0 : 1;
   }
-  const misplaced = misplacedOption(
-    command,
-    tokens.flatMap((token) => (token.kind === "option" ? [token.name] : [])),
-  );
-  if (COMMANDS.includes(command) && misplaced !== undefined) return complaint(misplaced);
+  const given = tokens.flatMap((token) => (token.kind === "option" ? [token.name] : []));
+  if (COMMANDS.includes(command)) {
+    const misplaced =
+      misplacedOption(command, given) ?? keptByNpm(command, words, given, process.env);
+    if (misplaced !== undefined) return complaint(misplaced);
+  }
   if (values.date !== undefined && !isDate(values.date))
     return complaint(`--date can't be ${values.date}: it takes a day, YYYY-MM-DD`);
   const base = values.base === undefined ? undefined : writtenBase(values.base);
@@ -226,15 +191,11 @@ export async function runCommand(
     case "unpack":
       return (await import("./pack.ts")).unpack(options, words[0]);
     case "migrate":
-      if (words.length > 0)
-        return complaint(`migrate takes no ${words[0] ?? ""}: its folder is named by --content`);
       return values.write && values["dry-run"]
         ? complaint("--write and --dry-run can't both be meant: without --write nothing is written")
         : (await import("./migrate.ts")).migrate(options, values.to, values.write);
     case "read":
-      return words.length > 1
-        ? complaint("A file is read by: mullstone read FILE")
-        : (await import("./read.ts")).read(options, words[0], values.scale);
+      return (await import("./read.ts")).read(options, words[0], values.scale);
     case "new":
       return (await import("./new-record.ts")).newRecord(options, words);
     default: {

@@ -1,5 +1,6 @@
 import { lstatSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
+import { reasonUnread } from "../diagnostics/error-code.ts";
 import { packedFolder, unpackedFiles, writeUnpacked } from "../publish/packed-folder.ts";
 import { asFault, OutputFault } from "../site/output-fault.ts";
 import { isWithin } from "../site/output-place.ts";
@@ -47,7 +48,7 @@ export async function unpack(
     return 1;
   }
   try {
-    const files = await unpackedFiles(file, readFileSync(file));
+    const files = await unpackedFiles(file, readPack(file));
     writeUnpacked(files, contentDir);
     say(
       `${counted(files.size, "file")}, each as it was packed, ${seconds(started)}: ${contentDir}`,
@@ -56,5 +57,13 @@ export async function unpack(
   } catch (error) {
     process.stderr.write(`${asFault(error, file).message}\n`);
     return 1;
+  }
+}
+
+function readPack(file: string): Buffer {
+  try {
+    return readFileSync(file);
+  } catch (error) {
+    throw new OutputFault(`${file} can't be read, ${reasonUnread(error)}`, { cause: error });
   }
 }

@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, extname, join } from "node:path";
-import { codeOf } from "../diagnostics/error-code.ts";
+import { codeOf, reasonUnread } from "../diagnostics/error-code.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
 import { decodedText } from "../records/decoded-text.ts";
 import { loadRecords } from "../records/load-records.ts";
@@ -33,7 +33,7 @@ export function read(
   try {
     text = decodedText(readFileSync(file)).text;
   } catch (error) {
-    return complaint(`${file} can't be read: ${(error as Error).message.split(",")[0] ?? ""}`);
+    return complaint(`${file} can't be read, ${reasonUnread(error)}`);
   }
   const { readings, diagnostics } = understoodReadings(file, text);
   printDiagnostics(diagnostics);

@@ -7,3 +7,18 @@ export function codeOf(error: unknown): string {
     ? error.code
     : "";
 }
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: "since nothing is there",
+  ENOTDIR: "since it is not a folder",
+  EISDIR: "since it is a folder",
+  EACCES: "since permission is denied",
+  EPERM: "since permission is denied",
+  ELOOP: "since a link leads round in a circle",
+};
+
+/** Why a file or folder can't be read, as the end of a sentence. */
+export function reasonUnread(error: unknown): string {
+  const code = codeOf(error);
+  return REASONS[code] ?? `since the system says ${code === "" ? String(error) : code}`;
+}

@@ -19,7 +19,7 @@ import {
 import type { Point, Quadrilateral } from "../patches/quadrilateral.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { cornersOf } from "../records/known-colours.ts";
-import type { KnownColours, Photograph } from "../records/photographs.ts";
+import type { KnownColours } from "../records/photographs.ts";
 import type { LabReading, SpectrumReading } from "../records/records.ts";
 import type { Box } from "../records/schema/photograph.ts";
 import type { PhotographCorrection } from "../records/taken-photograph.ts";
@@ -132,7 +132,7 @@ export function correctedPixels(
 
 /** A point of a record that lies outside its picture. */
 export function outsidePicture(
-  { known, record: { paint } }: Photograph,
+  { known, paint }: { readonly known: KnownColours | undefined; readonly paint: Box | undefined },
   { cameWidthPx, cameHeightPx }: UprightPixels,
 ): string | undefined {
   const points = [

@@ -1,26 +1,23 @@
 import { readFileSync } from "node:fs";
-import { deserialize, serialize } from "node:v8";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { contentHash } from "../kept/content-hash.ts";
-import { keptBytes } from "../kept/kept-result.ts";
+import { keepValue, keptIfAny, type Origin } from "../kept/kept-result.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import type { Xyz } from "../colorimetry/viewing.ts";
 import type { LoadedRecords } from "../records/load-records.ts";
 import type { Photograph } from "../records/photographs.ts";
 import type { Records } from "../records/records.ts";
-import type { PictureSizes, ScreenPicture, TakenPhotograph } from "../records/taken-photograph.ts";
-import { correctionWarnings, withEstimates } from "./photograph-estimates.ts";
+import type { PictureSizes, ScreenPicture } from "../records/taken-photograph.ts";
 import {
-  correctedPixels,
-  knownXyz,
-  outsidePicture,
-  photographCorrection,
-  type CorrectedPhotograph,
-} from "./photograph-correction.ts";
-import { once } from "./once.ts";
-import { readColourPicture } from "./read-colour-picture.ts";
-import { pictureSizes, type UnnamedSizes } from "./picture-sizes.ts";
-import { uprightPixels, type PictureFault, type UprightPixels } from "./upright-pixels.ts";
+  madeOfPhotograph,
+  type MadeOfPhotograph,
+  type PhotographParts,
+  type PhotographToMake,
+} from "./made-of-photograph.ts";
+import { correctionWarnings, withEstimates } from "./photograph-estimates.ts";
+import { knownXyz } from "./photograph-correction.ts";
+import type { UnnamedSizes } from "./picture-sizes.ts";
+import type { PictureFault } from "./upright-pixels.ts";
 
 /** Where a site has its photographs. */
 const FOLDER = "photographs/";
@@ -33,15 +30,22 @@ type Read<T> = T | PictureFault;
 /** What a caller needs of photographs: what they tell of colours, or pictures for pages as well, which take longer. */
 export type PhotographsWanted = "what they tell" | "pictures, too";
 
+interface ReadingPhotographs {
+  readonly wants: PhotographsWanted;
+  readonly made: (asked: PhotographToMake) => Promise<MadeOfPhotograph>;
+}
+
 /**
  * Records with their photographs read; what is no picture is an error at the record that names it,
  * and then there are no records. A colour that nobody has read takes its masstone, as an estimate,
  * from its first photograph that tells one.
+ * @param made what is not kept; another process may do it.
  */
 export async function withPhotographs(
   loaded: LoadedRecords,
   cache: WorkCache | undefined,
   wants: PhotographsWanted,
+  made: ReadingPhotographs["made"] = madeOfPhotograph,
 ): Promise<LoadedRecords> {
   const { records } = loaded;
   if (records === undefined || records.photographs.length === 0) return loaded;
@@ -50,7 +54,10 @@ export async function withPhotographs(
   let isSound = true;
   // One after the other: each takes the memory of its pixels.
   for (const photograph of records.photographs) {
-    const read = await readPhotograph(photograph, masstoneOf(photograph, records), cache, wants);
+    const read = await readPhotograph(photograph, masstoneOf(photograph, records), cache, {
+      wants,
+      made,
+    });
     if ("fault" in read) {
       diagnostics.push(complaint(photograph, read));
       isSound = false;
@@ -71,16 +78,11 @@ function masstoneOf({ owner }: Photograph, { colours }: Records): Xyz | undefine
 }
 
 async function readPhotograph(
-  photograph: Photograph,
+  { source: { path, name, stem }, known, record: { paint } }: Photograph,
   read: Xyz | undefined,
   cache: WorkCache | undefined,
-  wants: PhotographsWanted,
+  { wants, made }: ReadingPhotographs,
 ): Promise<Read<Pick<Photograph, "taken" | "pictures" | "inReadColour">>> {
-  const {
-    source: { path, name, stem },
-    known,
-    record: { paint },
-  } = photograph;
   let bytes: Uint8Array;
   try {
     bytes = readFileSync(path);
@@ -89,63 +91,38 @@ async function readPhotograph(
   }
   const hash = contentHash([name, bytes]).toString("hex");
   const inputs = { hash, known: known ?? null, paint: paint ?? null };
-  const seen = once(async () => sighted(photograph, await uprightPixels(bytes, name)));
-
-  const taken = await kept(cache, { taken: inputs }, async (): Promise<Read<TakenPhotograph>> => {
-    const found = await seen();
-    return "fault" in found ? found : takenOf(found);
+  const isFilmed = read !== undefined && paint !== undefined;
+  const origins: { readonly [P in keyof PhotographParts]: Origin } = {
+    taken: originOf({ taken: inputs }),
+    sizes: originOf({ sizes: { ...inputs, read: read ?? null } }),
+    film: originOf({ film: { ...inputs, read: read ?? null } }),
+  };
+  const wanted: readonly (keyof PhotographParts)[] =
+    wants === "what they tell"
+      ? ["taken"]
+      : ["taken", "sizes", ...(isFilmed ? ["film" as const] : [])];
+  const parts: Partial<PhotographParts> = {};
+  const missing = wanted.filter((part) => {
+    const kept = cache && (keptIfAny(cache, origins[part]) as Read<object> | undefined);
+    if (kept !== undefined && !("fault" in kept)) Object.assign(parts, { [part]: kept });
+    return parts[part] === undefined;
   });
-  if ("fault" in taken || wants === "what they tell") return "fault" in taken ? taken : { taken };
-  const sizesOf = (
-    what: string,
-    picture: (found: Sighted) => UprightPixels,
-  ): Promise<Read<UnnamedSizes>> =>
-    kept(cache, { [what]: { ...inputs, read: read ?? null } }, async () => {
-      const found = await seen();
-      return "fault" in found ? found : pictureSizes(picture(found));
-    });
-  const sizes = await sizesOf("sizes", ({ upright, corrected }) =>
-    corrected?.fix === undefined ? upright : correctedPixels(upright, corrected.fix),
-  );
-  if ("fault" in sizes) return sizes;
-  const own = { taken, pictures: named(sizes, stem) };
-  if (read === undefined || paint === undefined) return own;
-  const film = await sizesOf("film", ({ upright, corrected }) =>
-    readColourPicture(upright, paint, read, corrected?.fix?.fall ?? (() => 1)),
-  );
-  return "fault" in film ? film : { ...own, inReadColour: named(film, `${stem}-as-read`) };
-}
-
-/** A picture's pixels, and what its known patches make of them. */
-interface Sighted {
-  readonly upright: UprightPixels;
-  readonly corrected: CorrectedPhotograph | undefined;
-}
-
-function sighted(photograph: Photograph, upright: Read<UprightPixels>): Read<Sighted> {
-  if ("fault" in upright) return upright;
-  const outside = outsidePicture(photograph, upright);
-  if (outside !== undefined) return { fault: outside };
-  const { known, record } = photograph;
-  return { upright, corrected: known && photographCorrection(upright, known, record.paint) };
-}
-
-function takenOf({ upright, corrected }: Sighted): TakenPhotograph {
+  if (missing.length > 0) {
+    const found = await made({ name, bytes, known, paint, read, parts: missing });
+    if ("fault" in found) return found;
+    for (const part of missing) if (cache) keepValue(cache, origins[part], found[part]);
+    Object.assign(parts, found);
+  }
+  const { taken, sizes, film } = parts;
   return {
-    widthPx: upright.cameWidthPx,
-    heightPx: upright.cameHeightPx,
-    ...(corrected === undefined ? {} : { correction: corrected.correction }),
+    ...(taken && { taken }),
+    ...(sizes && { pictures: named(sizes, stem) }),
+    ...(film && { inReadColour: named(film, `${stem}-as-read`) }),
   };
 }
 
-async function kept<T>(
-  cache: WorkCache | undefined,
-  inputs: object,
-  made: () => Promise<T>,
-): Promise<T> {
-  return deserialize(
-    await keptBytes(cache, { modules: [MODULE], inputs }, async () => serialize(await made())),
-  ) as T;
+function originOf(inputs: object): Origin {
+  return { modules: [MODULE], inputs };
 }
 
 function named({ screen, paper }: UnnamedSizes, stem: string): PictureSizes {

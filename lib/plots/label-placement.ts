@@ -144,12 +144,13 @@ export function spotsAround(
   bold = false,
 ): LabelSpot[] {
   const nearest = Math.max(0, (distances[0] ?? 0) - 2);
+  const width = textWidth(text, TEXT_SIZE, bold ? "bold" : "normal");
   return distances.flatMap((distance, ringIndex) =>
     DIRECTIONS.map(([dx, dy]): LabelSpot => {
       const reach = dx !== 0 && dy !== 0 ? distance * 0.75 : distance;
       const near = { x: at.x + dx * reach, y: at.y + dy * reach };
       return {
-        ...boxedLabel(text, near, dx, dy, bold),
+        ...boxedLabel(width, near, dx, dy),
         tie: tieOf(at, near),
         leader:
           ringIndex === 0
@@ -169,12 +170,13 @@ export function spotsAlong(
   points: readonly Point[],
   distances: readonly number[],
 ): LabelSpot[] {
+  const width = textWidth(text, TEXT_SIZE);
   return distances.flatMap((distance, ringIndex) =>
     points.flatMap((at) =>
       DIRECTIONS_OF_CURVE.map(([dx, dy]): LabelSpot => {
         const near = { x: at.x + dx * distance, y: at.y + dy * distance };
         return {
-          ...boxedLabel(text, near, dx, dy, false),
+          ...boxedLabel(width, near, dx, dy),
           tie: tieOf(at, near),
           leader: ringIndex < 2 ? undefined : [at, { x: near.x - dx, y: near.y - dy }],
         };
@@ -189,13 +191,12 @@ function tieOf(at: Point, near: Point): Segment {
 }
 
 function boxedLabel(
-  text: string,
+  width: number,
   near: Point,
   dx: -1 | 0 | 1,
   dy: -1 | 0 | 1,
-  bold: boolean,
 ): Pick<LabelSpot, "box" | "anchor"> {
-  const [width, height] = [textWidth(text, TEXT_SIZE, bold ? "bold" : "normal"), LINE_HEIGHT - 2];
+  const height = LINE_HEIGHT - 2;
   const left = dx > 0 ? near.x : dx < 0 ? near.x - width : near.x - width / 2;
   const top = dy > 0 ? near.y : dy < 0 ? near.y - height : near.y - height / 2;
   return {

@@ -26,6 +26,8 @@ const LETTERS = new Map(
 );
 /** A letter of another script; ideographs and kana fill their square. */
 const OTHER_EM = 0.6;
+/** What is drawn over the letter before it. */
+const MARK = /\p{M}/u;
 const WIDE = /[\u1100-\u115f\u2e80-\u9fff\ua960-\ua97f\uac00-\ud7ff\uf900-\ufaff\uff00-\uff60]/;
 
 /** About how wide a text is drawn, in the unit of `size`; accents take no width, bold about 6 % more. */
@@ -36,7 +38,9 @@ export function textWidth(
 ): number {
   let em = 0;
   for (const letter of text.normalize("NFD")) {
-    if (!/\p{M}/u.test(letter)) em += LETTERS.get(letter) ?? (WIDE.test(letter) ? 1 : OTHER_EM);
+    const known = LETTERS.get(letter);
+    if (known !== undefined) em += known;
+    else if (!MARK.test(letter)) em += WIDE.test(letter) ? 1 : OTHER_EM;
   }
   return em * size * (weight === "bold" ? 1.06 : 1);
 }

@@ -1,9 +1,17 @@
-import type { Records } from "../records/records.ts";
+import type { PictureSizes } from "../records/taken-photograph.ts";
+
+/** What paper shows of a photograph. */
+export interface PhotographOnPaper {
+  readonly pictures?: Pick<PictureSizes, "hash" | "paper">;
+  readonly inReadColour?: Pick<PictureSizes, "hash" | "paper">;
+}
 
 /** The photographs of some records as paper takes them, by hash. */
 export function paperPhotographs({
   photographs,
-}: Pick<Records, "photographs">): ReadonlyMap<string, Uint8Array> {
+}: {
+  readonly photographs: readonly PhotographOnPaper[];
+}): ReadonlyMap<string, Uint8Array> {
   return new Map(
     photographs.flatMap(({ pictures, inReadColour }) =>
       [pictures, inReadColour].flatMap((one) =>

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import PDFDocument from "pdfkit";
+import { loadedPdfkit } from "./loaded-pdfkit.ts";
 import { fontBytes, type Face, type Subset } from "./print-font.ts";
 import { printable, subsetOf } from "./printable-letters.ts";
 import { MM_PER_PT } from "./mark.ts";
@@ -51,6 +51,7 @@ export function printDocument(
   proof?: Proof,
 ): PrintDocument {
   const day = new Date(`${date ?? UNDATED}T00:00:00Z`);
+  const PDFDocument = loadedPdfkit();
   const pdf = new PDFDocument({
     autoFirstPage: false,
     pdfVersion: "1.7",

@@ -49,9 +49,16 @@ const opened = new Map<string, Uint8Array>();
  * fontkit loses the composite glyphs when it embeds a subset.
  */
 export function fontBytes(face: Face, subset: Subset): Uint8Array {
-  const [family, cut] = CUTS[face];
-  const file = `@fontsource/${family}/files/${family}-${subset}-${cut}.woff`;
-  const bytes = opened.get(file) ?? sfntOfWoff(readFileSync(require.resolve(file)));
-  opened.set(file, bytes);
+  const name = `${face} ${subset}`;
+  const bytes = opened.get(name) ?? sfntOfWoff(fontFile(face, subset));
+  opened.set(name, bytes);
   return bytes;
+}
+
+/** The same as its package carries it. */
+export function fontFile(face: Face, subset: Subset): Buffer {
+  const [family, cut] = CUTS[face];
+  return readFileSync(
+    require.resolve(`@fontsource/${family}/files/${family}-${subset}-${cut}.woff`),
+  );
 }

@@ -1,5 +1,6 @@
-import PDFDocument from "pdfkit";
-import { FACES, fontBytes, SUBSETS, type Face, type Subset } from "./print-font.ts";
+import { keptBesideProgram } from "../kept/beside-program.ts";
+import { loadedPdfkit } from "./loaded-pdfkit.ts";
+import { FACES, fontBytes, fontFile, SUBSETS, type Face, type Subset } from "./print-font.ts";
 
 /** Stands on paper in place of a letter that the fonts lack: seen at once, and no letter of any name. */
 export const MISSING_LETTER = "[?]";
@@ -35,19 +36,41 @@ let probing: PDFKit.PDFDocument | undefined;
 export function subsetOf(face: Face, code: number): Subset | undefined {
   const known = SUBSET_OF[face];
   if (known.has(code)) return known.get(code);
-  // A document that is never written: a font that is only asked does not end up in another.
-  const pdf = (probing ??= new PDFDocument({ autoFirstPage: false }));
-  const subset = SUBSETS.find((one) => hasGlyph(pdf, `${face} ${one}`, fontBytes(face, one), code));
+  const subset = SUBSETS.find((one) => codesOf(face, one).has(code));
   known.set(code, subset);
   return subset;
 }
 
-function hasGlyph(pdf: PDFKit.PDFDocument, name: string, bytes: Uint8Array, code: number): boolean {
-  const { _font } = pdf.registerFont(name, bytes).font(name) as unknown as {
+const CODES = new Map<string, ReadonlySet<number>>();
+
+/** The code points that a font has a glyph of: read out of it once a version of the program. */
+function codesOf(face: Face, subset: Subset): ReadonlySet<number> {
+  const name = `${face} ${subset}`;
+  const codes =
+    CODES.get(name) ??
+    keptBesideProgram(`letters ${name}`.replaceAll(" ", "-"), [fontFile(face, subset)], () =>
+      readCodes(name, fontBytes(face, subset)),
+    );
+  CODES.set(name, codes);
+  return codes;
+}
+
+function readCodes(name: string, bytes: Uint8Array): ReadonlySet<number> {
+  const PDFDocument = loadedPdfkit();
+  // A document that is never written: a font that is only asked does not end up in another.
+  const pdf = (probing ??= new PDFDocument({ autoFirstPage: false }));
+  const {
+    _font: { font },
+  } = pdf.registerFont(name, bytes).font(name) as unknown as {
     // A part of pdfkit that its types leave out.
-    readonly _font: { readonly font: { hasGlyphForCodePoint(code: number): boolean } };
+    readonly _font: {
+      readonly font: {
+        readonly characterSet: readonly number[];
+        hasGlyphForCodePoint(code: number): boolean;
+      };
+    };
   };
-  return _font.font.hasGlyphForCodePoint(code);
+  return new Set(font.characterSet.filter((code) => font.hasGlyphForCodePoint(code)));
 }
 
 function codeOf(character: string): number {

@@ -1,4 +1,3 @@
-import type { PageContext } from "../pages/page-context.ts";
 import type { Flow, PaperSize, Piece } from "./layout-tree.ts";
 import { GREY, N6, shifted, type Tagged } from "./mark.ts";
 import { pageCount, placedPieces, type PlacedPiece } from "./paper-columns.ts";
@@ -14,10 +13,10 @@ import {
 } from "./paper-style.ts";
 import { swatchMarks } from "./paper-swatch.ts";
 import { setRuns, type Run } from "./set-runs.ts";
-import { MARGIN, type LaidOutSheet, type SheetToPrint } from "./sheet-paper.ts";
+import { MARGIN, type LaidOutSheet, type PaperContext, type PagesToPrint } from "./sheet-paper.ts";
 
 /** A sheet of the range, already laid out. */
-export interface RangeSheet extends Pick<SheetToPrint, "slug" | "caution" | "context"> {
+export interface RangeSheet extends Pick<PagesToPrint, "slug" | "caution"> {
   readonly laidOut: LaidOutSheet;
 }
 
@@ -43,7 +42,7 @@ export function placedContents(
 export function rangeContents(
   families: readonly FamilySheets[],
   pageOf: (slug: string) => number,
-  { words, records: { workshop }, date }: PageContext,
+  { words, records: { workshop }, date }: PaperContext,
   paper: PaperSize,
 ): Flow[] {
   const style: PaperStyle = {

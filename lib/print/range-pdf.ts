@@ -1,15 +1,15 @@
-import type { PageContext } from "../pages/page-context.ts";
 import { paperPhotographs } from "./paper-photographs.ts";
 import { drawFlow } from "./draw-flow.ts";
 import type { PaperSize } from "./layout-tree.ts";
 import { printDocument, printedBytes } from "./print-document.ts";
 import { placedContents, rangeContents, type FamilySheets } from "./range-contents.ts";
+import type { PaperContext } from "./sheet-paper.ts";
 import { drawSheet, pagesWithFoot } from "./sheet-pdf.ts";
 
 /** All sheets in one file: contents that lead to them, bookmarks by family, pages numbered through. */
 export function rangePdf(
   families: readonly FamilySheets[],
-  context: PageContext,
+  context: PaperContext,
   paper: PaperSize,
 ): Uint8Array {
   const {

@@ -14,12 +14,12 @@ import {
   wholeParagraph,
   type PaperStyle,
 } from "./paper-style.ts";
-import type { SheetToPrint } from "./sheet-paper.ts";
+import type { PagesToPrint } from "./sheet-paper.ts";
 import { setRuns, type Run } from "./set-runs.ts";
 import { panelFigure } from "./tints-figure.ts";
 
 /** The first screen across the page: name, made of, panel, sentence, sizes and prices, facts, hazard, rags. */
-export function sheetHead({ slug, sheet, context }: SheetToPrint, style: PaperStyle): Flow[] {
+export function sheetHead({ slug, sheet, context }: PagesToPrint, style: PaperStyle): Flow[] {
   const {
     words: { pages: text, lowerFirst },
     records: { workshop },

@@ -1,9 +1,11 @@
 import type { Block, PaintColour, SectionBlock } from "../blocks/block.ts";
 import type { BenchView, SheetView } from "../blocks/page-kinds.ts";
 import type { PageContext } from "../pages/page-context.ts";
+import type { Records } from "../records/records.ts";
 import { sectionFlow } from "./block-flow.ts";
 import type { Flow, PaperSize, Piece } from "./layout-tree.ts";
 import { inkOf, type Ink } from "./mark.ts";
+import type { PhotographOnPaper } from "./paper-photographs.ts";
 import { pageCount, placedPieces, type Column, type PlacedPiece } from "./paper-columns.ts";
 import { linkRun, paragraph, quiet, smallPt, type PaperStyle } from "./paper-style.ts";
 import { sheetHead } from "./sheet-head.ts";
@@ -13,16 +15,27 @@ const GUTTER_MM = 7;
 /** Between the first screen and the columns below it. */
 const BELOW_HEAD_MM = 5;
 
+/** What papers say and show beside the pages that they are made of. */
+export interface PaperContext extends Pick<PageContext, "words" | "date"> {
+  readonly records: Pick<Records, "workshop"> & {
+    readonly photographs: readonly PhotographOnPaper[];
+  };
+}
+
 /** A colour's pages, for the painter and for the bench: all that its sheet on paper is made from. */
-export interface SheetToPrint {
+export interface PagesToPrint {
   readonly slug: string;
-  /** The hash of both pages, which may be known without filling them. */
-  readonly key: () => string;
   readonly sheet: SheetView;
   readonly bench: BenchView;
   /** What goes before all that is said of hazards, at the foot of every page. */
   readonly caution: string;
-  readonly context: PageContext;
+  readonly context: PaperContext;
+}
+
+/** The same of a site, whose pages are filled when they are looked into. */
+export interface SheetToPrint extends PagesToPrint {
+  /** The hash of both pages, which may be known without filling them. */
+  readonly key: () => string;
 }
 
 /** A sheet with a place for everything, before it is drawn. */
@@ -65,8 +78,8 @@ const MOST_PAGES = 2;
 const TIGHT_LEADING = 1.2;
 
 /** A sheet on one or two pages; on a third, in roomy type, only where its cautions and figures find no room in two. */
-export function laidOutSheet(printed: SheetToPrint, paper: PaperSize): LaidOutSheet {
-  const sheet: SheetToPrint = {
+export function laidOutSheet(printed: PagesToPrint, paper: PaperSize): LaidOutSheet {
+  const sheet: PagesToPrint = {
     ...printed,
     sheet: { ...printed.sheet, sections: apart(printed.sheet.sections) },
     bench: { ...printed.bench, sections: apart(printed.bench.sections) },
@@ -134,7 +147,7 @@ function roomMm(head: PlacedHead, paper: PaperSize): number {
   return sum;
 }
 
-function listedSheet({ sheet, bench: { revision } }: SheetToPrint): ListedSheet {
+function listedSheet({ sheet, bench: { revision } }: PagesToPrint): ListedSheet {
   const { name, madeOf, offer, masstone } = sheet;
   return {
     name,
@@ -159,7 +172,7 @@ interface PlacedHead {
   readonly style: PaperStyle;
 }
 
-function placedHead(sheet: SheetToPrint, paper: PaperSize): PlacedHead {
+function placedHead(sheet: PagesToPrint, paper: PaperSize): PlacedHead {
   const style: PaperStyle = {
     widthMm: paper.widthMm - 2 * MARGIN.side,
     sizePt: 9,
@@ -181,7 +194,7 @@ function placedHead(sheet: SheetToPrint, paper: PaperSize): PlacedHead {
 }
 
 /** Every paint of a sheet's blocks by the sRGB that its pictures show it in. */
-function paintsOf({ sheet, bench }: SheetToPrint): ReadonlyMap<string, Ink> {
+function paintsOf({ sheet, bench }: PagesToPrint): ReadonlyMap<string, Ink> {
   const paints = new Map<string, Ink>();
   const visit = (value: unknown): void => {
     if (typeof value !== "object" || value === null) return;
@@ -238,7 +251,7 @@ function apart(sections: readonly SectionBlock[]): SectionBlock[] {
 
 /** All that is set in columns below the first screen. */
 function bodyOf(
-  { sheet, bench, context: { words } }: SheetToPrint,
+  { sheet, bench, context: { words } }: PagesToPrint,
   fit: PaperFit,
   { painter: style, bench: benchStyle }: ColumnStyles,
 ): Flow[] {

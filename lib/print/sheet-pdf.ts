@@ -6,11 +6,11 @@ import type { PaperSize } from "./layout-tree.ts";
 import { quiet, sans } from "./paper-style.ts";
 import { addPage, printDocument, printedBytes, type PrintDocument } from "./print-document.ts";
 import { setRuns } from "./set-runs.ts";
-import { laidOutSheet, MARGIN, type LaidOutSheet, type SheetToPrint } from "./sheet-paper.ts";
+import { laidOutSheet, MARGIN, type LaidOutSheet, type PagesToPrint } from "./sheet-paper.ts";
 
 /** A sheet as a PDF of its own. */
 export function sheetPdf(
-  sheet: SheetToPrint,
+  sheet: PagesToPrint,
   paper: PaperSize,
   laidOut: LaidOutSheet = laidOutSheet(sheet, paper),
 ): Uint8Array {
@@ -41,7 +41,7 @@ export function sheetPdf(
 export function drawSheet(
   document: PrintDocument,
   parent: PDFKit.PDFStructureElement,
-  { caution }: Pick<SheetToPrint, "caution">,
+  { caution }: Pick<PagesToPrint, "caution">,
   laidOut: LaidOutSheet,
   paper: PaperSize,
   pageText: (page: number) => string,

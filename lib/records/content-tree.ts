@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
 import { basename, extname, join, relative, sep } from "node:path";
-import { codeOf } from "../diagnostics/error-code.ts";
+import { reasonUnread } from "../diagnostics/error-code.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { decodedText, type DecodedText } from "./decoded-text.ts";
 import { fileFault } from "./file-fault.ts";
@@ -75,7 +75,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
   } catch (error) {
     fault(
       contentDir,
-      `The content folder can't be read, ${reasonOf(error)}: it is a folder with a workshop.yaml in it`,
+      `The content folder can't be read, ${reasonUnread(error)}: it is a folder with a workshop.yaml in it`,
     );
     return { files, photographs, unread, diagnostics };
   }
@@ -111,7 +111,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
     try {
       if (!refusedLink(folder)) return sortedNames(folder);
     } catch (error) {
-      fault(folder, `The folder can't be read, ${reasonOf(error)}`);
+      fault(folder, `The folder can't be read, ${reasonUnread(error)}`);
     }
     unread.add(`${kind}/`);
     return [];
@@ -145,7 +145,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
           : "This is no plain file",
       );
     } catch (error) {
-      fault(path, `The file can't be read, ${reasonOf(error)}`);
+      fault(path, `The file can't be read, ${reasonUnread(error)}`);
     }
     unread.add(`${PHOTOGRAPHS}/${basename(path)}`);
     return false;
@@ -185,7 +185,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
         fault(path, `The file has ${stats.size} bytes, and at most ${LARGEST_FILE_BYTES} are read`);
       else return told(path, decodedText(readFileSync(path)));
     } catch (error) {
-      fault(path, `The file can't be read, ${reasonOf(error)}`);
+      fault(path, `The file can't be read, ${reasonUnread(error)}`);
     }
     return undefined;
   }
@@ -217,17 +217,4 @@ function sortedNames(folder: string): string[] {
   return readdirSync(folder)
     .filter((name) => !name.startsWith("."))
     .sort((one, other) => fileOrder(one, other));
-}
-
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: "since nothing is there",
-  ENOTDIR: "since it is not a folder",
-  EACCES: "since permission is denied",
-  EPERM: "since permission is denied",
-  ELOOP: "since a link leads round in a circle",
-};
-
-function reasonOf(error: unknown): string {
-  const code = codeOf(error);
-  return REASONS[code] ?? `since the system says ${code === "" ? String(error) : code}`;
 }

@@ -20,21 +20,20 @@ export type PartsOfSheet = {
 /** Every figure of a sheet, known or not, with its path and row. */
 export function figureEntries(sheet: PartsOfSheet): FigureEntry[] {
   const found: FigureEntry[] = [];
-  visit(SHEET, sheet, [], []);
+  visit(SHEET, sheet, "", "");
   return found;
 
-  function visit(
-    declared: Declared,
-    node: unknown,
-    path: readonly string[],
-    pattern: readonly string[],
-  ): void {
-    if (isFigure(node))
-      found.push({ path: path.join("."), row: figureRow(pattern.join(".")), figure: node });
+  function visit(declared: Declared, node: unknown, path: FigurePath, pattern: string): void {
+    if (isFigure(node)) found.push({ path, row: figureRow(pattern), figure: node });
     else
       for (const { name, star, part, value } of partsOf(declared, node, path))
-        visit(part, value, [...path, name], [...pattern, star]);
+        visit(part, value, pathBelow(path, name), pathBelow(pattern, star));
   }
+}
+
+/** Of a part by its name; the path of the sheet itself is empty. */
+export function pathBelow(path: string, name: string): string {
+  return path === "" ? name : `${path}.${name}`;
 }
 
 export interface Part {
@@ -47,7 +46,7 @@ export interface Part {
 }
 
 /** What a sheet has at a place, by what is declared there. @throws RangeError for what is not declared. */
-export function partsOf({ shape }: Declared, node: unknown, path: readonly string[]): Part[] {
+export function partsOf({ shape }: Declared, node: unknown, path: string): Part[] {
   if (node === undefined || node === null || shape.form === "plain") return [];
   if (shape.form === "list" && Array.isArray(node))
     return node.map((value: unknown, i) => ({
@@ -58,11 +57,11 @@ export function partsOf({ shape }: Declared, node: unknown, path: readonly strin
       value,
     }));
   if (shape.form === "figure" || shape.form === "list" || typeof node !== "object")
-    throw new RangeError(`${path.join(".")} is no ${shape.form}, as it is declared`);
+    throw new RangeError(`${path} is no ${shape.form}, as it is declared`);
   return Object.entries(node as Readonly<Record<string, unknown>>).map(([key, value]) => {
     const part = shape.form === "members" ? shape.members[key] : inMap(shape, key);
     if (part === undefined)
-      throw new RangeError(`${[...path, key].join(".")} is not declared in its section`);
+      throw new RangeError(`${pathBelow(path, key)} is not declared in its section`);
     return { key, name: key, star: shape.form === "map" ? "*" : key, part, value };
   });
 }

@@ -8,7 +8,7 @@ import {
 } from "../quantities/figure.ts";
 import { isStatement, type Statement } from "../quantities/statement.ts";
 import type { Declared } from "./declaration.ts";
-import { partsOf } from "./figure-entries.ts";
+import { partsOf, pathBelow } from "./figure-entries.ts";
 import { inputPathsOn } from "./figure-places.ts";
 import { figureRow, type FigureRow } from "./figure-table.ts";
 import { SHEET, type Sheet } from "./sheet.ts";
@@ -40,20 +40,20 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
   const evidence: Record<string, unknown>[] = [];
   const missing: Wanting[] = [];
   const inputPaths = inputPathsOn(sheet.slug);
-  const values = published(SHEET, sheet, [], []) as Record<string, unknown>;
+  const values = published(SHEET, sheet, "", "") as Record<string, unknown>;
   return { values, evidence, notStated: missing };
 
   function published(
     declared: Declared,
     node: unknown,
-    path: readonly string[],
-    pattern: readonly string[],
+    path: FigurePath,
+    pattern: string,
   ): unknown {
-    if (isFigure(node)) return figureValue(node, path.join("."), figureRow(pattern.join(".")));
+    if (isFigure(node)) return figureValue(node, path, figureRow(pattern));
     if (declared.shape.form === "plain" || node === undefined || node === null) return plain(node);
     const parts = partsOf(declared, node, path).flatMap(({ key, name, star, part, value }) => {
       if (part.isPrivate) return [];
-      const inner = published(part, value, [...path, name], [...pattern, star]);
+      const inner = published(part, value, pathBelow(path, name), pathBelow(pattern, star));
       return inner === undefined ? [] : [[key, inner] as const];
     });
     return declared.shape.form === "list"

@@ -45,24 +45,18 @@ export function keptPapers(cache: KeptFolder | undefined): KeptPapers {
       const own = new Map(
         papers.map(({ key, bytes, fileHash }) => [key, fileHash ?? hashOf(bytes)]),
       );
-      const others = [...before].filter(([key]) => !own.has(key));
-      writeKept(cache.folder, FILE, newest(own, others));
-      writeKept(
-        cache.folder,
-        KEYS,
-        newest(
-          keys,
-          [...sooner].filter(([key]) => !keys.has(key)),
-        ),
-      );
+      // Read again, since the papers of another language may have been kept meanwhile.
+      writeKept(cache.folder, FILE, newest(own, readHashes(cache.folder, FILE)));
+      writeKept(cache.folder, KEYS, newest(keys, readHashes(cache.folder, KEYS)));
     },
   };
 }
 
 function newest(
   own: ReadonlyMap<string, string>,
-  others: readonly (readonly [string, unknown])[],
+  before: ReadonlyMap<string, unknown>,
 ): Record<string, unknown> {
+  const others = [...before].filter(([key]) => !own.has(key));
   return Object.fromEntries([...own, ...others].slice(0, Math.max(MOST, own.size)));
 }
 

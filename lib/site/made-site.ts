@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { loadRecords } from "../records/load-records.ts";
+import { loadRecords, type LoadedRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
 import { withPhotographs } from "../photographs/taken-photographs.ts";
 import type { Records } from "../records/records.ts";
@@ -9,14 +9,16 @@ import { earlierCards, earlierState } from "./earlier-manifest.ts";
 import { printedCards } from "./printed-cards.ts";
 import { allLanguages, inOneFolder } from "./one-folder.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
-import { printedSite } from "./printed-site.ts";
+import { askedPapers } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
 import { addressFaults, keptManifests } from "./site-addresses.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { clearResults } from "../kept/kept-result.ts";
 import type { Site } from "./site.ts";
-import { begunSite, type BegunSite } from "./write-site.ts";
+import { begunSite, type BegunSite, type LaterSite } from "./write-site.ts";
+import { workProcess } from "./work-process.ts";
+import { workThreads, type WorkThreads } from "./work-threads.ts";
 
 /** Where the pages lie that stand for one record each. */
 function recordFolders({ colours, pigments, answers }: Records): string[] {
@@ -29,6 +31,18 @@ function recordFolders({ colours, pigments, answers }: Records): string[] {
   ];
 }
 
+/** Photographs in a process that ends with them: what their pixels took is free again for the pages. */
+async function withPicturesOf(loaded: LoadedRecords, cache: WorkCache): Promise<LoadedRecords> {
+  const beside = workProcess();
+  try {
+    return await withPhotographs(loaded, cache, "pictures, too", async (asked) =>
+      beside.ask("photograph", asked),
+    );
+  } finally {
+    beside.end();
+  }
+}
+
 /** Of one folder's site that is made again and again only what was edited is parsed. */
 const parsers = keptParsers();
 
@@ -36,6 +50,22 @@ const parsers = keptParsers();
  * Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it.
  */
 export async function madeSite(
+  task: SiteTask,
+  cache: WorkCache,
+  tell: SiteTelling,
+): Promise<SiteReport> {
+  const threads = workThreads();
+  // Records are read while it gets ready: hardly anything in them is on no paper.
+  if (task.kind === "paper") threads.ask("ready", null);
+  try {
+    return await madeBeside(threads, task, cache, tell);
+  } finally {
+    await threads.end();
+  }
+}
+
+async function madeBeside(
+  threads: WorkThreads,
   {
     contentDir,
     date,
@@ -62,10 +92,9 @@ export async function madeSite(
 
   parsers.begin(cache);
   const cardsBefore = since === undefined ? printedCards(contentDir) : earlierCards(since);
-  const { records: asWritten, diagnostics: ofRecords } = await withPhotographs(
+  const { records: asWritten, diagnostics: ofRecords } = await withPicturesOf(
     loadRecords(contentDir, process.cwd(), latestDate(date), parsers),
     cache,
-    "pictures, too",
   );
   if (isStopped(ofRecords) || asWritten === undefined) return stopped();
   const records = recordsBelow(asWritten, base);
@@ -99,17 +128,35 @@ export async function madeSite(
   )
     return stopped();
   if (kind === "paper") tell.progress(`printing ${sheets}`);
-  const printed = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
-  const site = inOneFolder(printed, records.workshop.siteAddress);
+  const inFolder = (whole: Site): Site => inOneFolder(whole, records.workshop.siteAddress);
+  const papers = kind === "paper" ? askedPapers(onScreen, earlierDir, cache, threads) : undefined;
+  const later: LaterSite | undefined = papers && {
+    isWaiting: papers.isWaiting,
+    whole: async () => {
+      const { site: whole } = await papers.printed();
+      // Their memory is wanted for pages.
+      await threads.end();
+      return inFolder(whole);
+    },
+  };
+  const site = inFolder(onScreen);
   tell.progress(`writing ${site.pages.length} pages`);
   const { served } = tell;
   const wanted = await served?.wanted();
-  const ofSite = await begunSite(site, { output: "site", kind, dir, earlierDir, cache, served });
+  const ofSite = begunSite(site, {
+    output: "site",
+    kind,
+    dir,
+    earlierDir,
+    cache,
+    served,
+    ...(later && { later }),
+  });
   await ofSite.pages(wanted?.site ?? []);
   const beginWorkshop = async (): Promise<readonly [Site, BegunSite]> => {
     const own = workshop({ isPrinted: kind === "paper", printedCards: cardsBefore });
     const [to, earlier] = [workshopDir, earlierWorkshopDir];
-    const begun = await begunSite(own, {
+    const begun = begunSite(own, {
       output: "workshop",
       kind,
       dir: to,
@@ -123,9 +170,11 @@ export async function madeSite(
   // Where somebody looks at the workshop's pages they come before the site's others.
   const isLookedAt = wanted !== undefined && wanted.workshop.length > 0;
   const sooner = isLookedAt ? await beginWorkshop() : undefined;
-  await ofSite.rest();
+  await ofSite.sooner();
   const [ofWorkshop, begunWorkshop] = sooner ?? (await beginWorkshop());
   await begunWorkshop.rest();
+  // What waits for paper comes last: it is drawn meanwhile.
+  await ofSite.rest();
   for (const { keepViews } of [...allLanguages(onScreen), ofWorkshop]) keepViews?.();
   parsers.keep(cache);
   clearResults(cache);

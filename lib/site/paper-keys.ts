@@ -79,6 +79,7 @@ export function cardsKey(
 /** The rooms that paper is drawn by, with all that they import. */
 export const DRAWING_ROOMS = [
   "print",
+  "kept",
   "plots",
   "words",
   "hazard",

@@ -1,11 +1,11 @@
 import { readFileSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import configure from "../../eleventy.config.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
 import { hashedAssets, withHashedNames } from "./hashed-names.ts";
 import { OutputFault } from "./output-fault.ts";
 import { keptFiles, keptPages, type PagesOf } from "./kept-pages.ts";
-import { listFilesInManifest } from "./output-manifest.ts";
+import { listFilesInManifest, MANIFEST } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { followingBuilds } from "./reload-script.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
@@ -13,7 +13,7 @@ import { eachPicture, PICTURE_MODULES } from "../pictures/kept-pictures.ts";
 import type { SitePicture } from "../pictures/site-pictures.ts";
 import { contentHash } from "../kept/content-hash.ts";
 import { assetsOf, isAsset } from "./site-assets.ts";
-import type { Site } from "./site.ts";
+import type { DataFile, Site } from "./site.ts";
 import type { ServedPages } from "./site-task.ts";
 import type { PageEntry } from "./page-entry.ts";
 import { writtenFiles, type WrittenFiles } from "./written-files.ts";
@@ -26,8 +26,16 @@ const PAGES_AT_ONCE = 250;
 /** Fewer are rendered at a time where somebody may ask for one meanwhile. Our own choice. */
 const SERVED_AT_ONCE = 8;
 
+/** What of a site there is only after a while: a page that waits for it is made once it is there. */
+export interface LaterSite {
+  readonly isWaiting: (page: string) => boolean;
+  readonly whole: () => Promise<Site>;
+}
+
 /** Where and how a site is written. */
 export interface Writing extends PagesOf {
+  /** Without it all of the site is there. */
+  readonly later?: LaterSite;
   /** Of pictures and pages; without it each is made. */
   readonly cache?: WorkCache;
   /** Who serves pages while they are made, and says which are wanted first. */
@@ -36,14 +44,16 @@ export interface Writing extends PagesOf {
 
 /** Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`. */
 export async function writeSite(site: Site, writing: Writing): Promise<void> {
-  await (await begunSite(site, writing)).rest();
+  await begunSite(site, writing).rest();
 }
 
 /** A site whose data, styles and fonts are written. */
 export interface BegunSite {
   /** Make those of these pages that there are not yet, as many as go at once. */
   readonly pages: (paths: readonly string[]) => Promise<void>;
-  /** Make all others, those first that are wanted by then, and write down what there is. */
+  /** Make all that wait for nothing, those first that are wanted by then. */
+  readonly sooner: () => Promise<void>;
+  /** Make all others, and write down what there is. */
   readonly rest: () => Promise<void>;
 }
 
@@ -51,13 +61,19 @@ export interface BegunSite {
  * On screen alone there are no pictures to pass on, and pages follow the builds. A page that would
  * come out as in the earlier output is taken from there.
  */
-export async function begunSite(site: Site, writing: Writing): Promise<BegunSite> {
-  const { dir, earlierDir, kind, output, cache, served } = writing;
+export function begunSite(site: Site, writing: Writing): BegunSite {
+  const { dir, earlierDir, kind, output, cache, served, later } = writing;
   const written = writtenFiles(dir, earlierDir);
   const assets = hashedAssets(assetsOf(site, output));
-  writeData(site, written);
+  writeData(
+    later === undefined ? site : { ...site, files: site.files.filter((one) => !isManifest(one)) },
+    written,
+  );
   for (const { path, bytes } of assets.files) written.write(path, bytes);
-  if (kind === "paper") await writePictures(site.pictures?.() ?? [], writing, written);
+  // They are drawn on threads of their library's, while pages are made.
+  const pictures =
+    kind === "paper" ? writePictures(site.pictures?.() ?? [], writing, written) : undefined;
+  pictures?.catch(() => undefined);
   const base = site.base ?? "/";
   const kept = keptPages(cache, writing, [base, ...[...assets.paths].flat()], written);
   const all = site.pages.map(({ path }) => path);
@@ -83,17 +99,35 @@ export async function begunSite(site: Site, writing: Writing): Promise<BegunSite
     for (const page of pages) page.letGo();
     served?.made({ output, made, all });
   };
+  const makeAll = async (isMade: (path: string) => boolean): Promise<void> => {
+    for (;;) {
+      const own = [...left.keys()].filter(isMade);
+      if (own.length === 0) return;
+      const wanted = ((await served?.wanted())?.[output] ?? []).filter(isMade);
+      await make(wanted.some((path) => left.has(path)) ? wanted : own);
+    }
+  };
+  const sooner = async (): Promise<void> => makeAll((path) => later?.isWaiting(path) !== true);
   return {
     pages: make,
+    sooner,
     rest: async () => {
-      while (left.size > 0) {
-        const wanted = (await served?.wanted())?.[output] ?? [];
-        await make(wanted.some((path) => left.has(path)) ? wanted : [...left.keys()]);
-      }
-      kept.keep(site.pages);
+      await sooner();
+      const whole = (await later?.whole()) ?? site;
+      if (later !== undefined)
+        writeData({ files: whole.files.filter(isManifest), papers: whole.papers ?? [] }, written);
+      for (const page of whole.pages) if (left.has(page.path)) left.set(page.path, page);
+      await makeAll(() => true);
+      await pictures;
+      kept.keep(whole.pages);
       listFilesInManifest(dir, written.hashes);
     },
   };
+}
+
+/** Those of all languages tell of papers. */
+function isManifest({ path }: DataFile): boolean {
+  return basename(path) === MANIFEST;
 }
 
 /** Drawn are those that show something else than the earlier output's. */
@@ -178,7 +212,10 @@ async function newEleventy(
 }
 
 /** Data and papers; what is an asset goes out under a name of its own. */
-export function writeData(site: Site, written: WrittenFiles): void {
+export function writeData(
+  site: Pick<Site, "files" | "papers" | "photographs">,
+  written: WrittenFiles,
+): void {
   for (const file of site.files) {
     if (isAsset(file.path)) continue;
     if (file.hash === undefined || !written.bring(file.path, file.hash))

@@ -106,7 +106,7 @@ describe("a former page", () => {
   });
 
   test("of a colour has a PDF of one page that says what took its place, and leads there", async () => {
-    const { site: printed } = printedSite(site, join(content, "none"));
+    const { site: printed } = await printedSite(site, join(content, "none"));
     const paper = printed.papers?.find(({ path }) => path === "colours/soot/sheet.pdf");
     const pdf = await readPdf(paper?.bytes ?? new Uint8Array());
     expect([pdf.title, pdf.language, pdf.isTagged]).toEqual([

@@ -110,6 +110,16 @@ describe("isccNbsNames", () => {
     expect(names).not.toContain("Strong yellowish pink");
   });
 
+  // basis: derived, nbs-sp-440: the neutrals of value 2.5 to 4.5, below 2.5 and above 8.5, by hand.
+  test.each([
+    [{ hueNumber: null, value: 3, chroma: 1 }, "Dark gray"],
+    [{ hueNumber: null, value: 2, chroma: 0 }, "Black"],
+    [{ hueNumber: null, value: 9, chroma: 0.3 }, "White"],
+  ])("%o, of which no hue is told, has no hue in its name", (colour, name) => {
+    const uncertain = { value: 0.3, chroma: 0.7, hueNumber: 50 };
+    expect(isccNbsText(isccNbsNames(colour, BLOCKS, uncertain))).toBe(name);
+  });
+
   test("the perfect black is black", () => {
     expect(isccNbsText(namesOf({ hueNumber: null, value: 0, chroma: 0 }))).toBe("Black");
   });

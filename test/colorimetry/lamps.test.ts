@@ -49,6 +49,13 @@ checkTable<{ lamp: keyof typeof COLUMNS; axis: 0 | 1 }>(
   ),
 );
 
+// basis: published, cie-15-2018: the tables of lamps go from 380 to 780 nm by 5 nm.
+test("rows of the lamps stand 5 nm apart, from 380 to 780 nm", () => {
+  expect(LAMP_ILLUMINANTS.map(([nm]) => nm)).toEqual(
+    Array.from({ length: 81 }, (_, i) => 380 + 5 * i),
+  );
+});
+
 // The lamps' tables with the printed 5 nm functions of the 10 degree observer, summed in another language.
 checkTable<{ viewing: "LED-B3/10" | "FL11/10"; channel: "X" | "Z" }>(
   "white of the lamps, 10 degree",

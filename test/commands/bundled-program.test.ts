@@ -1,5 +1,6 @@
 import {
   cpSync,
+  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
@@ -39,6 +40,8 @@ function smallPackage(): string {
   symlinkSync(join(PACKAGE_ROOT, "node_modules"), join(small, "node_modules"));
   writeFileSync(join(small, "lib/commands/command-line.ts"), COMMAND_LINE);
   writeFileSync(join(small, "lib/commands/code.ts"), "export const CODE = 0;\n");
+  mkdirSync(join(small, "lib/site"));
+  writeFileSync(join(small, "lib/site/work-thread.ts"), "export {};\n");
   return small;
 }
 

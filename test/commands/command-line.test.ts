@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { runCommand } from "../../lib/commands/command-line.ts";
+import { keptByNpm } from "../../lib/commands/given-options.ts";
 import { commandHere } from "../support/command-here.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { mullstone } from "../support/mullstone.ts";
@@ -32,7 +33,16 @@ describe("a command line that is not understood is told in one line", () => {
     [["build", "--only", "x"], "build has no --only: it belongs to cards, labels, pictures\n"],
     [["cards", "--port", "80"], "cards has no --port: it belongs to start\n"],
     [["new", "colour", "Soot", "--json"], "new has no --json: it belongs to check\n"],
-    [["build", "--contents", "x"], "Unknown option '--contents'\n"],
+    [["build", "--contents", "x"], "There is no option --contents; nearest: --content\n"],
+    [["build", "-q"], "There is no option -q\n"],
+    [["build", "--content"], "--content takes a value, and none was given\n"],
+    [["build", "--content", "--strict"], "--content takes a value, and none was given\n"],
+    [["build", "--strict=yes"], "--strict takes no value, and yes was given\n"],
+    [
+      ["check", "../records"],
+      "check takes no ../records; options of a script stand behind --: npm run check -- --content ../records\n",
+    ],
+    [["unpack", "none.tgz"], "none.tgz can't be read, since nothing is there\n"],
     [
       ["new"],
       'A new record is written by: mullstone new colour "Name"; kinds are workshop, pigment, vehicle, colour, answer, lot, trial\n',
@@ -49,6 +59,35 @@ describe("a command line that is not understood is told in one line", () => {
   ])("%j", async (args, told) => {
     expect(await runCommand(args)).toBe(1);
     expect(written.join("")).toBe(told);
+  });
+});
+
+describe("an option that npm kept for itself, since no -- stood before it, is told", () => {
+  const ran = (env: Readonly<Record<string, string>>) => ({ npm_lifecycle_event: "check", ...env });
+
+  test.each([
+    [
+      "with the word that stood behind it",
+      ["../records"],
+      ran({ npm_config_content: "true" }),
+      "check takes no ../records; options of a script stand behind --: npm run check -- --content ../records",
+    ],
+    [
+      "by itself",
+      [],
+      ran({ npm_config_strict: "true" }),
+      "npm kept --strict for itself; options of a script stand behind --: npm run check -- --strict",
+    ],
+    ["not where it arrived", [], ran({ npm_config_claims: "warn" }), undefined],
+    ["not where npm has one of the same name", [], ran({ npm_config_json: "true" }), undefined],
+    [
+      "not of another script",
+      [],
+      { npm_lifecycle_event: "test", npm_config_strict: "true" },
+      undefined,
+    ],
+  ])("%s", (_, words, env, told) => {
+    expect(keptByNpm("check", words, ["claims"], env)).toBe(told);
   });
 });
 

@@ -12,7 +12,7 @@ const longName = (path: string): string => path.replace(/\W/g, "").slice(-20).pa
 
 test.each(soundWorkshops().map((texts, i) => ({ i, texts })))(
   "pages, pictures and paper of workshop $i hold names of 80 letters",
-  ({ texts }) => {
+  async ({ texts }) => {
     const named = Object.fromEntries(
       Object.entries(texts).map(([path, text]) => [
         path,
@@ -24,8 +24,7 @@ test.each(soundWorkshops().map((texts, i) => ({ i, texts })))(
     if (records === undefined) throw new Error(diagnostics.map(formatDiagnostic).join("\n"));
     const { site } = siteOf(records, "2026-12-31");
     expect(site.pages.length).toBeGreaterThan(10);
-    expect(printedSite(site, join(inject("scratch"), "none")).site.papers?.length).toBeGreaterThan(
-      2,
-    );
+    const { site: printed } = await printedSite(site, join(inject("scratch"), "none"));
+    expect(printed.papers?.length).toBeGreaterThan(2);
   },
 );

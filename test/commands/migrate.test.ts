@@ -87,7 +87,7 @@ describe("what is refused leaves every file as it was", () => {
       "words beside the command",
       ["content"],
       {},
-      /^migrate takes no content: its folder is named by --content\n$/,
+      /^migrate takes no content; options of a script stand behind --: npm run migrate -- --content content\n$/,
     ],
     ["to write and not to write", ["--dry-run"], {}, /^--write and --dry-run can't both be meant/],
     [

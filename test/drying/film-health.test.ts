@@ -70,6 +70,7 @@ describe("layeringRulings", () => {
     [0.6, 0.6, "equally-fat"],
     // basis: practice. Three in a hundred are as near as oil is weighed and volumes are known.
     [0.629, 0.6, "equally-fat"],
+    [0.06, 0.03, "equally-fat"],
     [0.631, 0.6, "fat-over-lean"],
     [0.6, 0.631, "lean-over-fat"],
   ])("%s over %s: %s", (upper, lower, rule) =>

@@ -115,7 +115,7 @@ async function madeWith(
   const { site: onScreen, workshop, warnings } = siteOf(records, records.newestDate, cache);
   told.set("warnings", warnings.map(formatDiagnostic).join("\n"));
   const [out, bench] = [join(dir(times), "site"), join(dir(times), "workshop")];
-  const { site } = printedSite(onScreen, join(earlier, "site"), cache);
+  const { site } = await printedSite(onScreen, join(earlier, "site"), cache);
   const ofWorkshop = workshop({ isPrinted: isRendered, printedCards: undefined });
   const outputs: readonly (readonly [Site, string, OutputKind])[] = [
     [site, out, "site"],

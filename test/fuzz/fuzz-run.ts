@@ -49,7 +49,7 @@ export interface FuzzOptions {
  * PDF. Nothing but a diagnostic may refuse them, and no figure may be no number.
  * @param folder scratch folder, which keeps first-principles figures.
  */
-export function fuzzed(
+export async function fuzzed(
   inputs: number,
   seed: number,
   folder: string,
@@ -61,7 +61,7 @@ export function fuzzed(
     told = () => undefined,
     progress = () => undefined,
   }: FuzzOptions = {},
-): FuzzReport {
+): Promise<FuzzReport> {
   const cache = { ...workCacheOf(folder), folder: join(folder, "figures") };
   const templates = templateEnvironment();
   const workshops = WORKSHOPS.map(readWorkshop);
@@ -73,7 +73,7 @@ export function fuzzed(
     heldPages(site, templates, (what) => {
       throw new Error(what);
     });
-    printedSite(site, join(folder, "none"));
+    await printedSite(site, join(folder, "none"));
   }
 
   const kinds = Object.fromEntries(
@@ -90,13 +90,13 @@ export function fuzzed(
       found.push(`input ${number}, ${kind}, ${path} of workshop ${workshop}: ${what}`);
       told(found.at(-1) ?? "");
     };
-    const timed = <T>(part: string, work: () => T): T | undefined => {
+    const timed = async <T>(part: string, work: () => T): Promise<Awaited<T> | undefined> => {
       const before = performance.now();
       try {
-        const made = work();
+        const made = await work();
         const ms = performance.now() - before;
         slowestMs = Math.max(slowestMs, ms);
-        if (ms > LONGEST_MS) again(part, work, say);
+        if (ms > LONGEST_MS) await again(part, work, say);
         return made;
       } catch (error) {
         say(`${part}: ${traceOf(error)}`);
@@ -104,14 +104,14 @@ export function fuzzed(
       }
     };
     kinds[kind].inputs += 1;
-    const spoilt = timed("file", () => workshops[workshop]?.parsed(path, text));
+    const spoilt = await timed("file", () => workshops[workshop]?.parsed(path, text));
     if (spoilt === undefined) continue;
     heldLines(spoilt.diagnostics, text, say);
     if (!spoilt.isRefused && spoilt.saysTheSame) kinds[kind].accepted += 1;
     // What is refused by itself is refused with all others, and what says the same is what was checked before.
     if ((spoilt.isRefused || spoilt.saysTheSame) && number % wholeEvery !== 0) continue;
     count.checked += 1;
-    const read = timed("records", spoilt.loaded);
+    const read = await timed("records", spoilt.loaded);
     if (read === undefined) continue;
     heldLines(read.diagnostics, text, say);
     const { records } = read;
@@ -121,16 +121,16 @@ export function fuzzed(
     count.different += 1;
     if (count.different % sheetEvery === 0) {
       count.sheets += 1;
-      timed("sheet", () => heldSheets(records, text, say));
+      await timed("sheet", () => heldSheets(records, text, say));
     }
     if (count.different % pageEvery === 0 || count.different % paperEvery === 0) {
       count.pages += 1;
-      const site = timed("page", () => siteOf(records, TODAY, cache).site);
+      const site = await timed("page", () => siteOf(records, TODAY, cache).site);
       if (site === undefined) continue;
-      timed("template", () => heldPages(site, templates, say));
+      await timed("template", () => heldPages(site, templates, say));
       if (count.different % paperEvery === 0) {
         count.papers += 1;
-        timed("paper", () => printedSite(site, join(folder, "none")));
+        await timed("paper", () => printedSite(site, join(folder, "none")));
       }
     }
   }
@@ -139,9 +139,13 @@ export function fuzzed(
 }
 
 /** What was long by the clock of a busy machine is done again by the processor's. */
-function again(part: string, work: () => unknown, say: (what: string) => void): void {
+async function again(
+  part: string,
+  work: () => unknown,
+  say: (what: string) => void,
+): Promise<void> {
   const before = process.cpuUsage();
-  work();
+  await work();
   const ms = process.cpuUsage(before).user / 1000;
   if (ms > LONGEST_MS) say(`${part}: ${Math.round(ms)} ms`);
 }

@@ -4,8 +4,8 @@ import { expect, inject, test } from "vitest";
 import { fuzzed } from "./fuzz-run.ts";
 
 /** As many as a run of all tests can afford; `npm run fuzz` takes fifty thousand. */
-test("400 spoilt records, readings and answers end in a diagnostic or in sheets whose figures are figures", () => {
-  const report = fuzzed(400, 7, mkdtempSync(join(inject("scratch"), "fuzz-")), {
+test("400 spoilt records, readings and answers end in a diagnostic or in sheets whose figures are figures", async () => {
+  const report = await fuzzed(400, 7, mkdtempSync(join(inject("scratch"), "fuzz-")), {
     sheetEvery: 10,
     pageEvery: 12,
     paperEvery: 12,

@@ -13,7 +13,7 @@ const inputs = Number(process.argv[2] ?? 50_000);
 const seed = Number(process.argv[3] ?? 1);
 const { folder, remove } = runFolder("fuzz");
 const started = process.cpuUsage();
-const { kinds, ...report } = fuzzed(inputs, seed, folder, {
+const { kinds, ...report } = await fuzzed(inputs, seed, folder, {
   told: (what) => process.stdout.write(`${what}\n`),
   progress: (done) => process.stderr.write(`${done} of ${inputs}\n`),
   sheetEvery: 16,

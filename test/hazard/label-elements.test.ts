@@ -154,6 +154,18 @@ describe("umber by its manganese", () => {
     expect(label(umber([0.1, 0.2]), { form: "powder" }).classes[0]?.certain).toBe(true);
   });
 
+  // derived, clp-1272-2008 : Repr. 1A from .3 % and Carc. 1A from .1 %, of which the lower end of the range holds one.
+  test("a class is no surer for another that is certain", () => {
+    const found = label([
+      substance("certain", 0.1, "H350"),
+      substance("straddles", [0.001, 0.01], { statement: "H360", hazardClass: "Repr. 1A" }),
+    ]);
+    expect(found.classes.map(({ statement, certain }) => [statement, certain])).toEqual([
+      ["H350", true],
+      ["H360", false],
+    ]);
+  });
+
   test("in the paint the dust is bound: nothing, and the cause is said", () => {
     const found = label([...dilutedIngredients(umber([0.05, 0.2]), 0.55), oil(0.45)]);
     expect(found.hazardStatements).toEqual([]);
@@ -168,7 +180,9 @@ describe("umber by its manganese", () => {
     [1.01, 1.01],
     [-0.1, -0.1],
     [NaN, NaN],
-  ])("refuses a share of %s", (share, printed) => {
+    [[0.05, 1.01], 1.01],
+    [[-0.1, 0.2], -0.1],
+  ] as const)("refuses a share of %j", (share, printed) => {
     expect(() => umber(share)).toThrow(
       `The manganese dioxide fraction is ${printed}; right would be 0 <= fraction <= 1`,
     );

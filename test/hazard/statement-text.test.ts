@@ -12,7 +12,12 @@ import {
   textsToReview,
   UNKNOWN_TOXICITY,
 } from "../../lib/hazard/texts/statement-texts.ts";
-import { CONTAINS, metalKey, metalLine } from "../../lib/hazard/texts/contents-line.ts";
+import {
+  CONTAINS,
+  metalAdvice,
+  metalKey,
+  metalLine,
+} from "../../lib/hazard/texts/contents-line.ts";
 import { substanceName } from "../../lib/hazard/texts/substance-name.ts";
 import { METALS } from "../../lib/hazard/studio/metal-content.ts";
 import { statementText as presentedText } from "../../lib/present/statement-text.ts";
@@ -290,4 +295,14 @@ describe("names of substances (memory)", () => {
   });
   test("what no row names has none", () =>
     expect(substanceName({ name: "some resin" }, "fr", rows)).toBeUndefined());
+});
+
+/** basis: practice, practice-hazard: a metal of grave dust is not sprayed; one that may be heated is not sanded dry. */
+test.each([
+  ["never", "grave", "do not spray or heat"],
+  ["never", "ordinary", "do not heat"],
+  ["with exhaust", "grave", "do not sand dry"],
+  ["with exhaust", "ordinary", "do not sand dry"],
+] as const)("of a metal heated %s whose dust is %s a label says: %s", (heat, dust, advice) => {
+  expect(metalAdvice({ heat, dust })).toBe(advice);
 });

@@ -26,6 +26,11 @@ describe("lead in a paint (clp-annex-2-memory)", () => {
     expect(label([leadCarbonate(0.0019)]).supplemental).toContain("EUH201");
   });
 
+  test("a lead pigment of which nothing is in the paint calls for no warning", () => {
+    const found = label([{ ...substance("white", 0), colourIndexName: "PW 1" }]);
+    expect(found.supplemental).not.toContain("EUH201");
+  });
+
   test("a lead pigment whose share of metal is not known counts as over the limit, and says so", () => {
     const found = label([{ ...substance("white", 0.5), colourIndexName: "PW 1" }]);
     expect(found.supplemental).toContain("EUH201");

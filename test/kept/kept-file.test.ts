@@ -111,6 +111,15 @@ test("a paper is known by its key and its bytes, and one of a hundred thousand o
   expect(keptPapers(cache).drawnHash(paper(29_999))).toBeDefined();
 });
 
+test("papers of two languages, looked up before either is kept, are both kept", () => {
+  const cache = { folder: join(home, "papers-of-two"), keeps: true };
+  const paper = (i: number) => ({ key: String(i), bytes: Buffer.from(`paper ${i}`) });
+  const [one, other] = [keptPapers(cache), keptPapers(cache)];
+  one.keep([paper(1)]);
+  other.keep([paper(2)]);
+  for (const i of [1, 2]) expect(keptPapers(cache).drawnHash(paper(i)), String(i)).toBeDefined();
+});
+
 test("a folder that cannot be written keeps nothing and hinders nothing", () => {
   mkdirSync(folder);
   writeFileSync(join(home, "file"), "a file where the folder would be");

@@ -109,6 +109,12 @@ describe("a contrast ratio at 75 um", () => {
   test("is a bound where the films hid, unless nothing is left above it", () => {
     expect(boundedContrast(at(0.97), 0.01, [], true)).toEqual({ value: 0.97, bound: "at least" });
     expect(boundedContrast(at(0.999), 0.01, [], true)).toEqual({ value: 0.999 });
+    // From .995 on a ratio of two decimals reads 1.00.
+    expect(boundedContrast(at(0.995), 0.01, [], true)).toEqual({ value: 0.995 });
+    expect(boundedContrast(at(0.9949), 0.01, [], true)).toEqual({
+      value: 0.9949,
+      bound: "at least",
+    });
   });
 
   test("lies between films that contradict one another by noise", () => {

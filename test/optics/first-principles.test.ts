@@ -167,6 +167,16 @@ describe("refractive indices", () => {
     // Past the last row its value holds.
     expect(CARBONS[1]?.at(725)).toEqual({ n: 1.61, k: 0.47 });
   });
+  // basis: derived, a permittivity without a resonance in sight bends little: a row stands near the middle of its neighbours.
+  test.each([500, 600])("carbon at %s nm lies between what it is 100 nm to either side", (nm) => {
+    const [before, here, after] = [nm - 100, nm, nm + 100].map((one) => CARBONS[0]?.at(one));
+    if (before === undefined || here === undefined || after === undefined)
+      throw new Error("There is no carbon");
+    for (const part of ["n", "k"] as const)
+      expect(Math.abs(here[part] - (before[part] + after[part]) / 2)).toBeLessThan(0.02);
+    expect(here.n).toBeGreaterThan(before.n);
+    expect(here.n).toBeLessThan(after.n);
+  });
   test.each([
     ...CARBONS,
     ...BONE_CHARS,

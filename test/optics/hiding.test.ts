@@ -349,9 +349,10 @@ describe("mixtures by volume", () => {
         { paint: paintOf(LEAD), parts: -1 },
       ]),
     ).toThrow("The part by volume is -1");
-    expect(() => mixedCoefficients([{ paint: paintOf(OCHRE), parts: NaN }])).toThrow(
-      "The sum of parts by volume is NaN",
-    );
+    for (const parts of [0, Infinity, NaN])
+      expect(() => mixedCoefficients([{ paint: paintOf(OCHRE), parts }])).toThrow(
+        `The sum of parts by volume is ${parts}`,
+      );
     expect(() =>
       mixedCoefficients([
         { paint: paintOf(OCHRE), parts: 1 },

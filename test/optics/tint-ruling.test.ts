@@ -246,4 +246,17 @@ describe("hue words", () => {
   ])("from %s by %s goes toward %s", (from, turn, toward) => {
     expect(hueToward(from, turn)).toBe(toward);
   });
+
+  // basis: memory, the unique hues about CIELAB's 25, 90, 165 and 245 degrees.
+  test.each([
+    [25, "red", "yellow", "blue"],
+    [90, "yellow", "green", "red"],
+    [165, "green", "blue", "yellow"],
+    [245, "blue", "red", "green"],
+  ] as const)("at %s degrees %s is ahead until it is reached", (degrees, hue, next, last) => {
+    expect(hueToward(degrees - 1, 5)).toBe(hue);
+    expect(hueToward(degrees + 1, 5)).toBe(next);
+    expect(hueToward(degrees + 1, -5)).toBe(hue);
+    expect(hueToward(degrees - 1, -5)).toBe(last);
+  });
 });

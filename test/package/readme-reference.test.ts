@@ -115,11 +115,11 @@ describe("commands", () => {
   });
 });
 
-describe("what comes out", () => {
+describe("what comes out", async () => {
   const onScreen = demonstrationSite();
   const { prints } = onScreen;
   // One sheet stands for all: each has a PDF of its own.
-  const { site } = printedSite(
+  const { site } = await printedSite(
     {
       ...onScreen,
       ...(prints === undefined ? {} : { prints: { ...prints, sheets: prints.sheets.slice(0, 1) } }),

@@ -7,9 +7,11 @@ import { printedSite } from "../../lib/site/printed-site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import type { Site } from "../../lib/site/site.ts";
 import { writeData } from "../../lib/site/write-site.ts";
+import { workThreads, type WorkThreads } from "../../lib/site/work-threads.ts";
 import { writtenFiles } from "../../lib/site/written-files.ts";
 import { contentKey } from "../../lib/sheet/revision.ts";
 import { soundWorkshops } from "../fuzz/sound-workshops.ts";
+import type { WorkCache } from "../../lib/kept/work-cache.ts";
 import { contentFolder } from "../support/content-folder.ts";
 import { RECORDS as DEMONSTRATION } from "../support/demonstration.ts";
 import { pdfStructure } from "../support/pdf-structure.ts";
@@ -47,10 +49,14 @@ const paperAt = (site: Site, path: string): Uint8Array => {
   return found.bytes;
 };
 
-describe("papers of a build", () => {
+describe("papers of a build", async () => {
   const site = siteAt("2026-05-18");
-  const cache = { folder: join(home, "cache"), keeps: true };
-  const fresh = printedSite(site, join(home, "nothing-there"), cache).site;
+  const cache: WorkCache = {
+    folder: join(home, "cache"),
+    keeps: true,
+    programPart: () => undefined,
+  };
+  const { site: fresh } = await printedSite(site, join(home, "nothing-there"), cache);
   const out = join(home, "out");
   writeData(fresh, writtenFiles(out));
 
@@ -62,10 +68,10 @@ describe("papers of a build", () => {
     ]);
   });
 
-  test("are the same bytes drawn anew, and taken from the earlier output", () => {
+  test("are the same bytes drawn anew, and taken from the earlier output", async () => {
     for (const again of [
-      printedSite(site, join(home, "nothing-there")).site,
-      printedSite(site, out, cache).site,
+      (await printedSite(site, join(home, "nothing-there"))).site,
+      (await printedSite(site, out, cache)).site,
     ]) {
       for (const { path, bytes } of fresh.papers ?? [])
         expect(Buffer.compare(paperAt(again, path), bytes), path).toBe(0);
@@ -75,6 +81,22 @@ describe("papers of a build", () => {
     }
   });
 
+  test("are the same bytes drawn in threads", async () => {
+    const threads = workThreads(1);
+    const inThreads: WorkThreads = {
+      ...threads,
+      ask: (name, asked) => {
+        const { result } = threads.ask(name, asked);
+        return { result, here: () => result };
+      },
+    };
+    const { site: again } = await printedSite(site, join(home, "nothing-there"), cache, inThreads);
+    await threads.end();
+    expect(again.papers?.map(({ path }) => path)).toEqual(fresh.papers?.map(({ path }) => path));
+    for (const { path, bytes } of fresh.papers ?? [])
+      expect(Buffer.compare(paperAt(again, path), bytes), path).toBe(0);
+  });
+
   describe("with another file in the earlier output", () => {
     const path = "colours/green-earth/sheet.pdf";
     const planted = Buffer.from("%PDF-1.7 as if drawn before");
@@ -82,35 +104,32 @@ describe("papers of a build", () => {
     writeData(fresh, writtenFiles(other));
     writeFileSync(join(other, path), planted);
 
-    const drawnAgain = (): void =>
-      expect(
-        Buffer.compare(paperAt(printedSite(site, other, cache).site, path), paperAt(fresh, path)),
-      ).toBe(0);
+    const drawnAgain = async (): Promise<void> => {
+      const { site: again } = await printedSite(site, other, cache);
+      expect(Buffer.compare(paperAt(again, path), paperAt(fresh, path))).toBe(0);
+    };
 
     test("draw anew what is no longer as it was written", drawnAgain);
 
-    test("draw anew what was put there together with its hash in the manifest", () => {
+    test("draw anew what was put there together with its hash in the manifest", async () => {
       const manifest = join(other, "manifest.json");
       const stated = readFileSync(manifest, "utf8");
       const forged = stated.replace(contentKey(paperAt(fresh, path)), contentKey(planted));
       expect(forged).not.toBe(stated);
       writeFileSync(manifest, forged);
-      drawnAgain();
+      await drawnAgain();
     });
 
-    test("draw anew when anything that is printed has changed: here the date", () => {
-      expect(
-        Buffer.compare(
-          paperAt(printedSite(siteAt("2026-05-19"), other, cache).site, path),
-          planted,
-        ),
-      ).not.toBe(0);
+    test("draw anew when anything that is printed has changed: here the date", async () => {
+      const { site: later } = await printedSite(siteAt("2026-05-19"), other, cache);
+      expect(Buffer.compare(paperAt(later, path), planted)).not.toBe(0);
     });
   });
 
-  test("are files of their own, never links to the earlier ones", () => {
+  test("are files of their own, never links to the earlier ones", async () => {
     const next = join(home, "next");
-    writeData(printedSite(site, out, cache).site, writtenFiles(next));
+    const { site: again } = await printedSite(site, out, cache);
+    writeData(again, writtenFiles(next));
     for (const { path } of fresh.papers ?? []) {
       expect(statSync(join(next, path)).nlink, path).toBe(1);
       expect(statSync(join(next, path)).ino, path).not.toBe(statSync(join(out, path)).ino);
@@ -123,7 +142,7 @@ describe("papers of a build", () => {
     const sheets = prints.sheets.map((sheet, i) =>
       i === 0 ? { ...sheet, sheet: { ...sheet.sheet, name: "\u9ed2 Kuro" } } : sheet,
     );
-    const { site: printed, warnings } = printedSite(
+    const { site: printed, warnings } = await printedSite(
       { ...site, prints: { ...prints, sheets } },
       join(home, "nothing-there"),
     );

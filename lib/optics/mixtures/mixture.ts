@@ -225,7 +225,7 @@ function mixedSpectrum(
       plainReadings(ladder.model, massRatio),
     ];
     return drawn.map((reading, i) =>
-      Math.log(Math.max(reading, 1e-6) / Math.max(at(plain, i), 1e-6)),
+      Math.log(Math.max(reading, 1e-6) / Math.max(plain[i] ?? NaN, 1e-6)),
     );
   });
   const colourShare = massRatio === Infinity ? 1 : massRatio / (1 + massRatio);
@@ -239,12 +239,12 @@ function mixedSpectrum(
     const alone = strengthsAlone(components, i, colourShare);
     for (let j = 0; j < components.length; j++) {
       const own = at(components, j);
-      const amount = own.share * (left?.[j] ?? 1) * at(alone, j);
-      const k = amount * at(own.K, i) * (factorsK?.[j] ?? 1);
-      const s = amount * at(own.S, i) * (factorsS?.[j] ?? 1);
+      const amount = own.share * (left?.[j] ?? 1) * (alone[j] ?? NaN);
+      const k = amount * (own.K[i] ?? NaN) * (factorsK?.[j] ?? 1);
+      const s = amount * (own.S[i] ?? NaN) * (factorsS?.[j] ?? 1);
       K += k;
       S += s;
-      miss += (k + s) * at(at(misses, j), i);
+      miss += (k + s) * (misses[j]?.[i] ?? NaN);
       weight += k + s;
     }
     const theta =
@@ -265,13 +265,13 @@ function strengthsAlone(
   colourShare: number,
 ): readonly number[] {
   const changes = components.map(
-    ({ S, SAlone }) => ((SAlone?.[i] ?? at(S, i)) / at(S, i)) ** colourShare,
+    ({ S, SAlone }) => ((SAlone?.[i] ?? S[i] ?? NaN) / (S[i] ?? NaN)) ** colourShare,
   );
   let [sum, total] = [0, 0];
   for (let j = 0; j < components.length; j++) {
     const { K, S, share } = at(components, j);
-    const weight = share * (at(K, i) + at(S, i));
-    sum += weight * at(changes, j);
+    const weight = share * ((K[i] ?? NaN) + (S[i] ?? NaN));
+    sum += weight * (changes[j] ?? NaN);
     total += weight;
   }
   return changes.map((change) => (change * total) / sum);

@@ -7,7 +7,6 @@
  * @source bohren-huffman-1983, wiscombe-1979
  */
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import { at } from "../../quantities/at.ts";
 
 /** Cross sections over the geometric one [1], and the mean cosine of scattering g [1]. */
 export interface SphereEfficiencies {
@@ -57,7 +56,8 @@ export function sphereEfficiencies(
   for (let i = 1; i <= terms; i++) {
     const psiNext = ((2 * i - 1) * psi) / x - psiBefore;
     const chiNext = ((2 * i - 1) * chi) / x - chiBefore;
-    const [D, Di] = [at(dRe, i), at(dIm, i)];
+    const D = dRe[i] ?? NaN;
+    const Di = dIm[i] ?? NaN;
     const last = { aRe, aIm, bRe, bIm };
     // D/m + i/x, and m D + i/x.
     let pRe = (D * n + Di * k) / m2 + i / x;
@@ -127,7 +127,8 @@ function logarithmicDerivatives(
   const [qRe, qIm] = [yRe / (size * size), -yIm / (size * size)];
   let [D, Di] = [0, 0];
   for (let i = start; i > 1; i--) {
-    const [nRe, nIm] = [D + i * qRe, Di + i * qIm];
+    const nRe = D + i * qRe;
+    const nIm = Di + i * qIm;
     const square = nRe * nRe + nIm * nIm;
     D = i * qRe - nRe / square;
     Di = i * qIm + nIm / square;

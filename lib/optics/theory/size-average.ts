@@ -92,7 +92,7 @@ export function sizeAverage(
   const mean = (values: Float64Array, j: number): number => {
     let sum = 0;
     for (let i = 0; i < weights.length; i++)
-      sum += at(weights, i) * at(values, j * weights.length + i);
+      sum += (weights[i] ?? 0) * (values[j * weights.length + i] ?? NaN);
     return sum / total;
   };
   return {

@@ -79,7 +79,7 @@ export function plainReadings(
     readings[i] = readingOf(
       form,
       masstoneReflectance(
-        mixtureRatio(massRatio, at(extinction, i), at(masstone, i), at(whiteRatio, i)),
+        mixtureRatio(massRatio, extinction[i] ?? NaN, masstone[i] ?? NaN, whiteRatio[i] ?? NaN),
       ),
     );
   }
@@ -119,16 +119,21 @@ export function readingsRange(readings: readonly ArrayLike<number>[]): ReadingsR
   const count = readings[0]?.length ?? 0;
   const [least, most] = [new Float64Array(count), new Float64Array(count)];
   for (let i = 0; i < count; i++) {
-    const values = readings.map((values) => at(values, i));
-    least[i] = Math.min(...values);
-    most[i] = Math.max(...values);
+    let [smallest, largest] = [Infinity, -Infinity];
+    for (const values of readings) {
+      const value = values[i] ?? NaN;
+      smallest = Math.min(smallest, value);
+      largest = Math.max(largest, value);
+    }
+    least[i] = smallest;
+    most[i] = largest;
   }
   return { least, most };
 }
 
 /** Readings kept within a range [1], shape (count). */
 export function keptWithin(readings: readonly number[], { least, most }: ReadingsRange): number[] {
-  return readings.map((reading, i) => Math.min(Math.max(reading, at(least, i)), at(most, i)));
+  return readings.map((reading, i) => Math.min(Math.max(reading, least[i] ?? NaN), most[i] ?? NaN));
 }
 
 /** Beyond this a let-down tells its noise and not its strength. */
@@ -180,7 +185,7 @@ function withOwnStrength(
       ? carriedShare((asked - lower.logRatio) / span, CARRIED.logRatio / span, plain.carriedShare)
       : 0;
   const extinction = Float64Array.from(plain.extinction, (E, i) => {
-    const change = (1 - share) * at(lower.change, i) + share * at(upper.change, i);
+    const change = (1 - share) * (lower.change[i] ?? NaN) + share * (upper.change[i] ?? NaN);
     return E * Math.exp(change);
   });
   return { ...plain, extinction };
@@ -202,7 +207,7 @@ export function tintReadings(model: TintModel, massRatio: number): number[] {
   const share = span > 0 ? (paler.darkness - dark) / span : 0;
   const drawn = readings.map(
     (reading, i) =>
-      reading * Math.exp((1 - share) * at(paler.miss, i) + share * at(darker.miss, i)),
+      reading * Math.exp((1 - share) * (paler.miss[i] ?? NaN) + share * (darker.miss[i] ?? NaN)),
   );
   return keptWithin(drawn, model.readings);
 }

@@ -3,8 +3,8 @@ import { labNotations, type Followed } from "../../colorimetry/lab-notations.ts"
 import { labUnder } from "../../colorimetry/lab-under.ts";
 import { labToXyz } from "../../colorimetry/lab.ts";
 import { labOfMunsell } from "../../colorimetry/munsell-inversion.ts";
-import { parseMunsell } from "../../colorimetry/munsell-notation.ts";
-import type { Munsell } from "../../colorimetry/munsell.ts";
+import { hueText, parseMunsell } from "../../colorimetry/munsell-notation.ts";
+import { munsellOfLab, type Munsell } from "../../colorimetry/munsell.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import { VIEWINGS, type Lab, type LabViewing, type Viewing } from "../../colorimetry/viewing.ts";
 import type { Figure, Input, RecordRoot } from "../../quantities/figure.ts";
@@ -123,7 +123,10 @@ function uncertaintyOf({ uncertainty = 0, photographed }: LabReading): Lab {
   return { L: uncertainty, a: uncertainty, b: uncertainty };
 }
 
-/** A chip is a reading in C/2: what the eye can't place is its uncertainty. */
+/**
+ * A chip is a reading in C/2: what the eye can't place is its uncertainty. Its notation is what was seen, its hue
+ * among it, and its name is of that.
+ */
 function chipFigures(
   reading: ChipReading,
   read: readonly RecordRoot[],
@@ -132,20 +135,21 @@ function chipFigures(
   const { munsell, origin } = reading;
   const parsed = parseMunsell(munsell);
   if (parsed === undefined) return { xyz: {}, lab: {} };
-  const figures = figuresOfLab(
-    labOfMunsell(parsed),
-    "C/2",
-    EYE_LAB_UNCERTAINTY,
-    reading,
-    read,
-    blocks,
-  );
-  const seen: Origin = { standing: "measured", method: origin, inputs: read };
+  const lab = labOfMunsell(parsed);
+  const figures = figuresOfLab(lab, "C/2", EYE_LAB_UNCERTAINTY, reading, read, blocks);
+  const worked = munsellOfLab(lab, EYE_LAB_UNCERTAINTY);
+  if (isStatement(worked)) return figures;
+  const hue = parsed.hueNumber === null ? null : hueText(parsed.hueNumber, 2);
+  const seen: Munsell = { ...worked, ...parsed, hue, text: munsell };
   return {
     ...figures,
-    ...(figures.munsell === undefined
-      ? {}
-      : { munsell: { ...figures.munsell, text: notationFigure(munsell, "", seen) } }),
+    munsell: munsellFigures(seen, { standing: "measured", method: origin, inputs: read }),
+    ...blockName(seen, blocks, {
+      standing: "derived",
+      method: BY_BLOCKS,
+      source: "nbs-sp-440",
+      inputs: read,
+    }),
   };
 }
 

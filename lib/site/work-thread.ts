@@ -1,0 +1,39 @@
+import { parentPort, type Transferable } from "node:worker_threads";
+import { workedOut } from "./thread-work.ts";
+import { isMine, type SentWork, type ThreadAnswer } from "./work-threads.ts";
+
+/** What runs in a thread or process that works for another: one piece of work after the other, those that nobody else has begun. */
+const say = (answer: ThreadAnswer, transferred: readonly Transferable[] = []): void => {
+  if (parentPort !== null) parentPort.postMessage(answer, transferred);
+  else process.send?.(answer);
+};
+
+let before: Promise<void> = Promise.resolve();
+
+// Begun only when the one before is done: what waits here may be done by whoever waits for it.
+const hear = (sent: SentWork): void => {
+  before = before.then(async () => done(sent));
+};
+if (parentPort !== null) parentPort.on("message", hear);
+else process.on("message", hear).on("disconnect", () => process.exit());
+
+async function done({ id, name, asked, claim }: SentWork): Promise<void> {
+  if (!isMine(claim)) return say({ id });
+  try {
+    const result = await workedOut(name, asked);
+    say({ id, result }, wholeBuffers(result));
+  } catch (error) {
+    say({ id, error: error instanceof Error ? error : new Error(String(error)) });
+  }
+}
+
+/** Buffers that are handed over in place of being copied: those that hold these bytes alone. */
+function wholeBuffers(result: unknown): Transferable[] {
+  if (result instanceof Uint8Array)
+    return result.buffer instanceof ArrayBuffer && result.byteLength === result.buffer.byteLength
+      ? [result.buffer]
+      : [];
+  return typeof result === "object" && result !== null
+    ? Object.values(result).flatMap(wholeBuffers)
+    : [];
+}

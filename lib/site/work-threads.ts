@@ -1,0 +1,164 @@
+import { availableParallelism } from "node:os";
+import { join } from "node:path";
+import { setImmediate as turn } from "node:timers/promises";
+import { Worker } from "node:worker_threads";
+import { BUNDLE } from "../kept/beside-program.ts";
+import { OutputFault } from "./output-fault.ts";
+import { PACKAGE_ROOT } from "./package-root.ts";
+import { workedOut, type Asked, type WorkedOut, type WorkName } from "./thread-work.ts";
+
+/** A piece of work that a thread may do. */
+export interface AskedWork<R> {
+  /** What comes out, once it is done by somebody. @throws what it threw; OutputFault where its thread broke off */
+  readonly result: Promise<R>;
+  /** The same, done here at once where its thread is at something else: for whoever has nothing else to do. */
+  readonly here: () => Promise<R>;
+}
+
+/** Threads that work beside the one that asks. */
+export interface WorkThreads {
+  readonly ask: <N extends WorkName>(name: N, asked: Asked<N>) => AskedWork<WorkedOut<N>>;
+  /** Ends them at once, whatever they are at. */
+  readonly end: () => Promise<void>;
+}
+
+/** A piece of work as it is sent: whoever takes its claim does it. */
+export interface SentWork<N extends WorkName = WorkName> {
+  readonly id: number;
+  readonly name: N;
+  readonly asked: Asked<N>;
+  /** None of what only one can do. */
+  readonly claim?: Int32Array;
+}
+
+/** What a thread says of a piece of work; neither result nor error of one that somebody else did. */
+export interface ThreadAnswer {
+  readonly id: number;
+  readonly result?: unknown;
+  readonly error?: Error;
+}
+
+const FREE = 0;
+const TAKEN = 1;
+
+/** Takes a piece of work: true for the first who asks, in whatever thread. */
+export function isMine(claim: Int32Array | undefined): boolean {
+  return claim === undefined || Atomics.compareExchange(claim, 0, FREE, TAKEN) === FREE;
+}
+
+/** More take more memory than they save time, since the thread that asks has more to do than all papers take. Our own choice. */
+const MOST_THREADS = 4;
+/** Beside the thread that asks, which works too. */
+const USUAL_COUNT = Math.min(availableParallelism() - 1, MOST_THREADS);
+/** A further thread takes as long to begin as so many sheets take. */
+const WORTH_A_THREAD = 8;
+
+/**
+ * @param count threads at most; with none each piece of work is done where it is waited for.
+ * @param begun begins a thread.
+ */
+export function workThreads(
+  count: number = USUAL_COUNT,
+  begun: () => Worker = begunThread,
+): WorkThreads {
+  const threads: WorkThread[] = [];
+  let last = 0;
+  const idlest = (): WorkThread | undefined => {
+    const found = threads.toSorted((one, other) => one.waiting() - other.waiting())[0];
+    if (threads.length >= count || (found !== undefined && found.waiting() < WORTH_A_THREAD))
+      return found;
+    const further = workThread(begun());
+    threads.push(further);
+    return further;
+  };
+  return {
+    ask: <N extends WorkName>(name: N, asked: Asked<N>) => {
+      const claim = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
+      const work = { id: (last += 1), name, asked, claim };
+      return askedWork(work, idlest());
+    },
+    end: async () => {
+      await Promise.all(threads.map(async ({ end }) => end()));
+    },
+  };
+}
+
+/** Does nothing beside: each piece of work when it is waited for. */
+export const WORKED_HERE: WorkThreads = workThreads(0);
+
+function askedWork<N extends WorkName>(
+  work: SentWork<N>,
+  thread: WorkThread | undefined,
+): AskedWork<WorkedOut<N>> {
+  let doneHere = (): Promise<void> => Promise.resolve();
+  const result = new Promise<WorkedOut<N>>((done, failed) => {
+    thread?.send(work, { done: (made) => done(made as WorkedOut<N>), failed });
+    doneHere = async () => workedOut(work.name, work.asked).then(done, failed);
+  });
+  // Nobody may be waiting any more when it fails.
+  result.catch(() => undefined);
+  return {
+    result,
+    here: async () => {
+      // What was answered meanwhile is heard first.
+      if (thread !== undefined) await turn();
+      if (thread?.isAtOnce(work.id) !== true && isMine(work.claim)) await doneHere();
+      return result;
+    },
+  };
+}
+
+interface Waiting {
+  readonly done: (result: unknown) => void;
+  readonly failed: (error: unknown) => void;
+}
+
+interface WorkThread {
+  readonly send: (work: SentWork, waiting: Waiting) => void;
+  /** Pieces of work that it was sent and has not answered. */
+  readonly waiting: () => number;
+  /** Whether this piece of work is the next that it does. */
+  readonly isAtOnce: (id: number) => boolean;
+  readonly end: () => Promise<void>;
+}
+
+/** What a thread or process of this very program begins with: out of its bundle, or from its sources. */
+export const WORK_BEGINS =
+  BUNDLE === undefined
+    ? join(PACKAGE_ROOT, "lib", "commands", "work-thread.js")
+    : join(BUNDLE, "work-thread.mjs");
+
+function begunThread(): Worker {
+  return new Worker(WORK_BEGINS);
+}
+
+function workThread(worker: Worker): WorkThread {
+  const sent = new Map<number, Waiting>();
+  let fault: { readonly error: unknown } | undefined;
+  worker.on("message", ({ id, ...answer }: ThreadAnswer) => {
+    const waiting = sent.get(id);
+    sent.delete(id);
+    if ("error" in answer) waiting?.failed(answer.error);
+    else if ("result" in answer) waiting?.done(answer.result);
+  });
+  const broken = (error: unknown): void => {
+    fault ??= { error };
+    for (const { failed } of sent.values()) failed(fault.error);
+    sent.clear();
+  };
+  worker.on("error", broken);
+  worker.on("exit", () => broken(new OutputFault("The work was broken off")));
+  return {
+    send: (work, waiting) => {
+      // One that has ended would take it and never answer.
+      if (fault !== undefined) return waiting.failed(fault.error);
+      sent.set(work.id, waiting);
+      worker.postMessage(work);
+    },
+    waiting: () => sent.size,
+    isAtOnce: (id) => sent.keys().next().value === id,
+    end: async () => {
+      await worker.terminate();
+    },
+  };
+}

@@ -1,0 +1,144 @@
+import { spawn } from "node:child_process";
+import { Worker } from "node:worker_threads";
+import { afterEach, describe, expect, test } from "vitest";
+import type { CardsOnPaper } from "../../lib/print/paper-work.ts";
+import { workProcess } from "../../lib/site/work-process.ts";
+import { workThreads, type WorkThreads } from "../../lib/site/work-threads.ts";
+
+/** A document without a card in it, named for its workshop: the least that a thread can be asked for. */
+const empty = (workshop: string): CardsOnPaper => ({
+  laid: [],
+  size: {
+    name: "90x55",
+    widthMm: 90,
+    heightMm: 55,
+    twoSided: true,
+    languages: ["en"],
+    paper: "A4",
+    chip: false,
+  },
+  said: { workshop, date: "2026-05-18", language: "en" },
+});
+/** What no thread can unpack. */
+const SPOILT = {
+  slug: "lamp-black",
+  pages: Buffer.from("no deflated text"),
+  caution: "",
+  said: { workshop: { name: "Test Workshop" }, date: undefined, language: "en" },
+  paper: { widthMm: 210, heightMm: 297 },
+  photographs: [],
+} as const;
+const NAMES = Array.from({ length: 5 }, (_, i) => `Workshop ${i}`);
+
+const begun: WorkThreads[] = [];
+const threadsOf = (...asked: Parameters<typeof workThreads>): WorkThreads => {
+  const own = workThreads(...asked);
+  begun.push(own);
+  return own;
+};
+afterEach(async () => {
+  for (const one of begun.splice(0)) await one.end();
+});
+
+/** A thread that never answers. */
+const silent = (): Worker => new Worker("setInterval(() => 0, 1000)", { eval: true });
+/** One that ends by itself, as one does that finds no memory. */
+const dying = (): Worker =>
+  new Worker('require("node:worker_threads").parentPort.once("message", () => process.exit(3))', {
+    eval: true,
+  });
+const none = (): Worker => {
+  throw new Error("a thread was begun");
+};
+
+describe("work beside the thread that asks", () => {
+  test("comes out as it does where it is asked, each for its own", async () => {
+    const threads = threadsOf(2);
+    const here = workThreads(0);
+    const asked = NAMES.map((name) => threads.ask("cards", empty(name)));
+    for (const [i, name] of NAMES.entries()) {
+      const made = await asked[i]?.result;
+      expect(made?.length).toBeGreaterThan(500);
+      const same = await here.ask("cards", empty(name)).here();
+      expect(Buffer.compare(made ?? new Uint8Array(), same)).toBe(0);
+    }
+  });
+
+  test("that is spoilt says what it says where it is asked", async () => {
+    const said = /invalid block type/;
+    await expect(workThreads(0).ask("sheet", SPOILT).here()).rejects.toThrow(said);
+    await expect(threadsOf(1).ask("sheet", SPOILT).result).rejects.toThrow(said);
+  });
+
+  test("is done here where its thread is at something else", async () => {
+    const threads = threadsOf(1, silent);
+    threads.ask("cards", empty("There"));
+    expect(await threads.ask("cards", empty("Here")).here()).toBeInstanceOf(Uint8Array);
+  });
+
+  test("is a fault where its thread ends, and where one has ended", async () => {
+    const threads = threadsOf(1, dying);
+    const broken = "The work was broken off";
+    await expect(threads.ask("cards", empty("First")).result).rejects.toThrow(broken);
+    await expect(threads.ask("cards", empty("Second")).result).rejects.toThrow(broken);
+  });
+
+  test("is a fault where it is told to end", async () => {
+    const threads = threadsOf(1, silent);
+    const { result } = threads.ask("cards", empty("Ended"));
+    await threads.end();
+    await expect(result).rejects.toThrow("The work was broken off");
+  });
+
+  test("begins no thread on one core", async () => {
+    const threads = threadsOf(0, none);
+    const asked = NAMES.map((name) => threads.ask("cards", empty(name)));
+    for (const one of asked) expect((await one.here()).length).toBeGreaterThan(500);
+  });
+
+  test("begins a further thread only for more than a few pieces", () => {
+    let count = 0;
+    const threads = threadsOf(2, () => {
+      count += 1;
+      return silent();
+    });
+    for (const name of NAMES) threads.ask("cards", empty(name));
+    expect(count).toBe(1);
+    for (const name of NAMES) threads.ask("cards", empty(name));
+    expect(count).toBe(2);
+  });
+});
+
+describe("work in a process of its own", () => {
+  const NO_PICTURE = {
+    name: "stroke.jpg",
+    bytes: Buffer.from("no picture"),
+    known: undefined,
+    paint: undefined,
+    read: undefined,
+    parts: ["taken"],
+  } as const;
+
+  test("comes out as it does where it is asked, one piece after the other", async () => {
+    const beside = workProcess();
+    const asked = ["a.jpg", "b.jpg"].map(async (name) =>
+      beside.ask("photograph", { ...NO_PICTURE, name }),
+    );
+    expect(await Promise.all(asked)).toEqual(
+      ["a.jpg", "b.jpg"].map((name) => ({
+        fault: `${name} is no JPEG, PNG, WebP, AVIF or TIFF, whatever its name says`,
+      })),
+    );
+    beside.end();
+  });
+
+  test("is a fault where the process ends", async () => {
+    const beside = workProcess(() =>
+      spawn(process.execPath, ["-e", "setTimeout(() => process.exit(3), 50)"], {
+        stdio: ["ignore", "ignore", "ignore", "ipc"],
+        serialization: "advanced",
+      }),
+    );
+    await expect(beside.ask("photograph", NO_PICTURE)).rejects.toThrow("The work was broken off");
+  });
+});
