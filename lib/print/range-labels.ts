@@ -25,19 +25,21 @@ export function rangeLabels(
   context: PageContext,
   lotNumber?: string,
 ): RangeLabels {
-  const remarks: string[] = sizes.flatMap(sizeRemarks);
+  const [ofSizes, remarks]: [string[], string[]] = [[], []];
   const refusals: string[] = [];
   const runs = sizes.map((size): LabelRun => {
+    let isClassified = false;
     const found = sheets.flatMap((worded): FoundLabel[] => {
-      const { slug } = worded.sheet;
+      const { slug, name } = worded.sheet;
       const offered = context.records.colours.get(slug)?.sizes ?? [];
       if (!offered.some(({ ml }) => ml === size.ml)) return [];
-      const who = `${slug}, ${size.name}`;
+      const who = `${name}, ${size.name}`;
       const content = packageLabelContent(worded, size, context, lotNumber);
       if ("refusal" in content) {
         refusals.push(`${who}: no label. ${content.refusal}`);
         return [];
       }
+      isClassified ||= content.cautions.length > 0;
       const laid = packageLabel(content, size);
       if (laid === undefined) {
         refusals.push(`${who}: no label. ${tooSmall(content, size)}`);
@@ -46,9 +48,14 @@ export function rangeLabels(
       remarks.push(...labelRemarks(laid, content, size).map((line) => `${who}: ${line}`));
       return [{ content, laid }];
     });
+    if (isClassified) ofSizes.push(...sizeRemarks(size));
     return { size, labels: lettersAlike(found, size) };
   });
-  return { runs: runs.filter(({ labels }) => labels.length > 0), remarks, refusals };
+  return {
+    runs: runs.filter(({ labels }) => labels.length > 0),
+    remarks: [...ofSizes, ...remarks],
+    refusals,
+  };
 }
 
 interface FoundLabel {
@@ -73,7 +80,7 @@ function tooSmall(content: PackageLabelContent, size: PackageSize): string {
   const isHeldReduced =
     !size.isReduced && packageLabel(content, { ...size, isReduced: true }) !== undefined;
   return [
-    `${widthMm} x ${heightMm} mm do not hold it in ${languages.join(", ")} with letters of ${xHeightMm} mm: ${
+    `${widthMm} x ${heightMm} mm are too small for it in ${languages.map(languageName).join(", ")} with letters of ${xHeightMm} mm: ${
       larger === undefined
         ? "nor does any tube to 200 ml"
         : `the smallest tube that would hold it is one of ${larger.ml} ml, ${larger.widthMm} x ${larger.heightMm} mm`
@@ -81,10 +88,16 @@ function tooSmall(content: PackageLabelContent, size: PackageSize): string {
     "A fold-out label, a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)",
     ...(isHeldReduced
       ? [
-          `Where none of these can be had, reduced: true of this label leaves out ${content.mayLeaveOut.join(", ")} (1.5.2)`,
+          `Where none of these can be had, give this label reduced: true in workshop.yaml: it is then printed without ${content.mayLeaveOut.join(", ")} (1.5.2)`,
         ]
       : []),
   ].join(". ");
+}
+
+const IN_ENGLISH = new Intl.DisplayNames("en", { type: "language" });
+
+function languageName(language: string): string {
+  return IN_ENGLISH.of(language) ?? language;
 }
 
 function labelRemarks(

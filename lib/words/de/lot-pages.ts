@@ -299,7 +299,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     sections: {
       print: "Zu drucken",
       refused: "Ohne Etikett",
-      remarks: "Zu den gedruckten zu wissen",
+      remarks: "Zu den gedruckten Etiketten",
     },
     list: "Farbe, Größe und warum",
     caption: "Etiketten nach Größe",

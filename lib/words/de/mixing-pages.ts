@@ -306,8 +306,17 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
         `Soweit sich das sagen lässt, reicht das Sortiment ebenso weit ohne ${names.length === 1 ? "" : "eine der folgenden: "}${listed(names)}.`,
     },
     absent: "Nicht auf der Karte",
-    notMapped: (names: readonly string[]) =>
-      `Nicht auf der Karte, weil anders gemessen oder nicht in diesem Weiß aufgehellt: ${listed(names)}.`,
+    notMapped: (untried: readonly string[], otherwise: readonly string[]) =>
+      [
+        ...(untried.length === 0
+          ? []
+          : [`In diesem Weiß nicht aufgehellt und darum nicht auf der Karte: ${listed(untried)}.`]),
+        ...(otherwise.length === 0
+          ? []
+          : [
+              `Anders gemessen als die übrigen und darum nicht auf der Karte: ${listed(otherwise)}.`,
+            ]),
+      ].join(" "),
   },
   palette: {
     heading: "Palette",

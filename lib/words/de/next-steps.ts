@@ -48,7 +48,8 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
       ...(added === 0 ? [] : [`${lines(added)} neu`]),
       ...(claims === 0 ? [] : [`${claims} ${claims === 1 ? "Aussage" : "Aussagen"} in Antworten`]),
     ].join(", "),
-  triedOn: (tried: number, all: number) => `gezählt an ${tried} der ${all} Farben, die es betrifft`,
+  triedOn: (tried: number, all: number) =>
+    `gezählt an ${tried} von ${all} Farben, für die übrigen ebenso angenommen`,
   hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
   file: ENGLISH.file,
   dueLines: {

@@ -281,7 +281,7 @@ export const LOT_PAGES = {
     sections: {
       print: "To print",
       refused: "Without a label",
-      remarks: "To know of those that are printed",
+      remarks: "About the labels that are printed",
     },
     list: "Colour, size, and why",
     caption: "Labels by size",

@@ -6,7 +6,7 @@ import type { Interval } from "../../quantities/interval.ts";
 const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
   incandescent: "lamplight",
   led: "white LED light",
-  fluorescent: "strip light",
+  fluorescent: "fluorescent tube",
 };
 
 export const MIXING_PAGES = {
@@ -53,7 +53,7 @@ export const MIXING_PAGES = {
       daylight: "daylight",
       incandescent: "lamplight",
       led: "white LED",
-      fluorescent: "strip light",
+      fluorescent: "fluorescent tube",
     },
     controls: "The mixture",
     view: "How it is looked at",
@@ -291,8 +291,15 @@ export const MIXING_PAGES = {
         `As far as we can tell, the range reaches as far without ${names.length === 1 ? "" : "any one of "}${listed(names)}.`,
     },
     absent: "Not on the map",
-    notMapped: (names: readonly string[]) =>
-      `Not on the map, since they were read differently or not let down in this white: ${listed(names)}.`,
+    notMapped: (untried: readonly string[], otherwise: readonly string[]) =>
+      [
+        ...(untried.length === 0
+          ? []
+          : [`Not let down in this white, and so not on the map: ${listed(untried)}.`]),
+        ...(otherwise.length === 0
+          ? []
+          : [`Read in another way than the others, and so not on the map: ${listed(otherwise)}.`]),
+      ].join(" "),
   },
   palette: {
     heading: "Palette",

@@ -285,7 +285,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     sections: {
       print: "Para imprimir",
       refused: "Sin etiqueta",
-      remarks: "Lo que hay que saber de las impresas",
+      remarks: "Sobre las etiquetas impresas",
     },
     list: "Color, tamaño, y por qué",
     caption: "Etiquetas por tamaño",

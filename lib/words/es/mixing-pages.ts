@@ -293,8 +293,15 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
         `Hasta donde podemos decir, la gama llega igual de lejos sin ${names.length === 1 ? "" : "uno cualquiera de estos: "}${listed(names)}.`,
     },
     absent: "No están en el mapa",
-    notMapped: (names) =>
-      `No están en el mapa, por haberse leído de otro modo o no rebajarse en este blanco: ${listed(names)}.`,
+    notMapped: (untried, otherwise) =>
+      [
+        ...(untried.length === 0
+          ? []
+          : [`Sin rebaje en este blanco, y por eso fuera del mapa: ${listed(untried)}.`]),
+        ...(otherwise.length === 0
+          ? []
+          : [`Leídos de otro modo que los demás, y por eso fuera del mapa: ${listed(otherwise)}.`]),
+      ].join(" "),
   },
   palette: {
     heading: "Paleta",

@@ -37,7 +37,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   },
   of: (thing, names) =>
     `${thing}: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` y ${names.length - 4} más` : ""}`,
-  triedOn: (tried, all) => `contado en ${tried} de los ${all} colores a los que atañe`,
+  triedOn: (tried, all) =>
+    `contado en ${tried} de los ${all} colores, y supuesto igual en los demás`,
   gain: (cleared, firmer, added, claims) =>
     [
       ...(cleared === 0

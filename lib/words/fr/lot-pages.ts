@@ -295,7 +295,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     sections: {
       print: "À imprimer",
       refused: "Sans étiquette",
-      remarks: "À savoir de celles qui sont imprimées",
+      remarks: "Au sujet des étiquettes imprimées",
     },
     list: "Couleur, contenance, et pourquoi",
     caption: "Étiquettes par contenance",

@@ -296,8 +296,17 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
         `Autant que nous puissions dire, la gamme va aussi loin sans ${names.length === 1 ? "" : "l’une quelconque de ces couleurs\u202f: "}${listed(names)}.`,
     },
     absent: "Absentes de la carte",
-    notMapped: (names) =>
-      `Absentes de la carte, car lues autrement ou non dégradées dans ce blanc\u202f: ${listed(names)}.`,
+    notMapped: (untried, otherwise) =>
+      [
+        ...(untried.length === 0
+          ? []
+          : [`Absentes de la carte, faute de dégradé dans ce blanc\u202f: ${listed(untried)}.`]),
+        ...(otherwise.length === 0
+          ? []
+          : [
+              `Absentes de la carte, car lues autrement que les autres\u202f: ${listed(otherwise)}.`,
+            ]),
+      ].join(" "),
   },
   palette: {
     heading: "Palette",

@@ -37,7 +37,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   },
   of: (thing, names) =>
     `${thing}\u202f: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` et ${names.length - 4} de plus` : ""}`,
-  triedOn: (tried, all) => `compté sur ${tried} des ${all} couleurs concernées`,
+  triedOn: (tried, all) =>
+    `compté sur ${tried} des ${all} couleurs, les autres supposées pareilles`,
   gain: (cleared, firmer, added, claims) =>
     [
       ...(cleared === 0
