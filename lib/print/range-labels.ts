@@ -33,12 +33,12 @@ export function rangeLabels(
   const [ofSizes, remarks]: [string[], string[]] = [[], []];
   const refusals: string[] = [];
   const runs = sizes.map((size): LabelRun => {
-    let isClassified = false;
-    const found = sheets.flatMap((worded): FoundLabel[] => {
+    const tried = sheets.flatMap((worded) => {
       const label = triedLabel(worded, size, context, lotNumber);
-      if (label === undefined) return [];
-      isClassified ||= label.isClassified;
-      const who = `${worded.sheet.name}, ${size.name}`;
+      return label === undefined ? [] : [{ who: `${worded.sheet.name}, ${size.name}`, label }];
+    });
+    if (tried.some(({ label }) => label.isClassified)) ofSizes.push(...sizeRemarks(size));
+    const found = tried.flatMap(({ who, label }): FoundLabel[] => {
       if ("refusal" in label) {
         refusals.push(`${who}: no label. ${label.refusal}`);
         return [];
@@ -46,7 +46,6 @@ export function rangeLabels(
       remarks.push(...label.remarks.map((line) => `${who}: ${line}`));
       return [label];
     });
-    if (isClassified) ofSizes.push(...sizeRemarks(size));
     return { size, labels: lettersAlike(found, size, context) };
   });
   return {
