@@ -193,7 +193,7 @@ describe("a label that is too small", () => {
     expect(refusals).toEqual([]);
     const [label] = runs[0]?.labels ?? [];
     expect(label?.leftOut).toEqual(["H410", "P273"]);
-    expect(remarks.join("\n")).toContain("without H400, H410, P273, which a package of 60 ml may");
+    expect(remarks.join("\n")).toContain("without H410, P273, which a package of 60 ml may");
     const model = labelModel(sheetOf("lead-white").sheet.cautions, "en", CONTEXT.words);
     const text = squeezed(label === undefined ? "" : textOf(label));
     for (const { code, text: said } of [...model.hazards, ...model.precautions])
