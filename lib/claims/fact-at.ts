@@ -36,14 +36,24 @@ export function factMember(sheet: Sheet, path: string, name: string): unknown {
 function nodeAt(sheet: Sheet, path: string): { readonly node: unknown } | LostPath {
   let node: unknown = sheet;
   for (const key of path.split(".")) {
-    const members = membersOf(node);
-    if (!members.has(key)) {
-      const nearest = nearestWord(key, members.keys());
+    const member = memberAt(node, key);
+    if (member === undefined) {
+      const nearest = nearestWord(key, membersOf(node).keys());
       return { lost: "figure", ...(nearest === undefined ? {} : { nearest }) };
     }
-    node = members.get(key);
+    node = member.value;
   }
   return { node };
+}
+
+/** Of a thing with keys no other key is asked for. */
+function memberAt(node: unknown, key: string): { readonly value: unknown } | undefined {
+  if (typeof node === "object" && node !== null && !Array.isArray(node))
+    return Object.keys(node).includes(key)
+      ? { value: (node as Readonly<Record<string, unknown>>)[key] }
+      : undefined;
+  const members = membersOf(node);
+  return members.has(key) ? { value: members.get(key) } : undefined;
 }
 
 function membersOf(node: unknown): ReadonlyMap<string, unknown> {

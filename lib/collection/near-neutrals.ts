@@ -18,10 +18,11 @@ export interface NeutralsInWhite {
 const GREY_RULES = new Set(["stays-near-neutral", "leans", "turns-clearly", "turns-strongly"]);
 
 /** A black or grey by its family, whatever its tints do; one of no family by what its tints are called. */
-export function isNearNeutral({ family, tints }: Sheet): boolean {
-  return family === undefined
-    ? tints.some(({ sentence }) => GREY_RULES.has(sentence.rule))
-    : tints.length > 0 && (family === "black" || family === "grey");
+export function isNearNeutral(sheet: Sheet): boolean {
+  const { family } = sheet;
+  // Tints are another thing with every reading: those of other families are not asked for.
+  if (family === undefined) return sheet.tints.some(isGreyTint);
+  return (family === "black" || family === "grey") && sheet.tints.length > 0;
 }
 
 /** Whether a tint is a grey, and not a colour that its black has become. */

@@ -9,23 +9,56 @@ const LONGEST_WORD = 120;
  * distance (optimal string alignment).
  *
  * @param word what the record says.
- * @param known the closed vocabulary; of two equally near words the first is given.
+ * @param known the closed vocabulary; of words equally near one of the same letters goes before one with
+ * some too many or too few, and this before one with another letter; then the one that begins alike
+ * for longer, then the first.
  * @returns undefined when nothing is near.
  * @example nearestWord("titanium-whtie", ["zinc-white", "titanium-white"]) // "titanium-white"
  */
 export function nearestWord(word: string, known: Iterable<string>): string | undefined {
   const written = folded(word);
-  let nearest: { readonly word: string; readonly slips: number } | undefined;
+  let nearest: Candidate | undefined;
   for (const candidate of known) {
     const meant = folded(candidate);
     const longer = Math.max(written.length, meant.length);
     if (longer > LONGEST_WORD) continue;
-    const allowed = Math.min(Math.floor(longer / 3), (nearest?.slips ?? Infinity) - 1);
+    const allowed = Math.min(Math.floor(longer / 3), nearest?.slips ?? Infinity);
     if (Math.abs(written.length - meant.length) > allowed) continue;
     const slips = slipsBetween(written, meant);
-    if (slips <= allowed) nearest = { word: candidate, slips };
+    if (slips > allowed) continue;
+    const alike = meant.findIndex((letter, i) => letter !== written[i]);
+    const found = {
+      word: candidate,
+      slips,
+      kind: slipKind(written, meant),
+      alike: alike < 0 ? meant.length : alike,
+    };
+    if (nearest === undefined || isNearer(found, nearest)) nearest = found;
   }
   return nearest?.word;
+}
+
+interface Candidate {
+  readonly word: string;
+  readonly slips: number;
+  readonly kind: 0 | 1 | 2;
+  /** Letters that it has in common with the word from its beginning on. */
+  readonly alike: number;
+}
+
+function isNearer(one: Candidate, other: Candidate): boolean {
+  const order = one.slips - other.slips || one.kind - other.kind || other.alike - one.alike;
+  return order < 0;
+}
+
+/** 0 of letters that were exchanged, 1 of letters too many or too few, 2 of a letter changed: how often a hand slips so, the most first. */
+function slipKind(one: readonly string[], other: readonly string[]): 0 | 1 | 2 {
+  const lengths = one.length - other.length;
+  if (lengths === 0) return one.toSorted().join("") === other.toSorted().join("") ? 0 : 2;
+  const [longer, shorter] = lengths > 0 ? [one, other] : [other, one];
+  let met = 0;
+  for (const letter of longer) if (letter === shorter[met]) met++;
+  return met === shorter.length ? 1 : 2;
 }
 
 /** Characters without their case; cut just past the limit, so that a huge word costs nothing. */

@@ -20,6 +20,7 @@ import { codeOf } from "../diagnostics/error-code.ts";
 import { contentHash } from "./content-hash.ts";
 import { makeCacheFolder } from "./kept-file.ts";
 import { keptSeal } from "./kept-seal.ts";
+import { isJson } from "./part-hashes.ts";
 import type { WorkCache } from "./work-cache.ts";
 
 /** Below the cache's folder; in it a folder for each first byte of a name. */
@@ -113,6 +114,7 @@ export function keyOf(
  * @throws RangeError for a function, of which nobody can tell what it goes by.
  */
 function inputText(inputs: unknown): string {
+  if (isJson(inputs)) return JSON.stringify(inputs);
   return JSON.stringify(inputs, (_, value: unknown) => {
     if (typeof value === "function")
       throw new RangeError("A function is no input that can be kept");

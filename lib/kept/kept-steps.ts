@@ -7,12 +7,15 @@ import { deserialize, serialize } from "node:v8";
 import { contentHash } from "./content-hash.ts";
 import { keyOf, readResult, writeResult, type Origin } from "./kept-result.ts";
 import { partText, textHash, type PartHashes } from "./part-hashes.ts";
-import { noteRead, readBy } from "./reads.ts";
+import { noteReadAgain, readBy } from "./reads.ts";
+import { stepBook, type KeptStep, type StepBook } from "./step-book.ts";
 import type { WorkCache } from "./work-cache.ts";
 
 /** A step by its name, and the modules that take it. */
 export interface Step extends Pick<Origin, "modules"> {
   readonly name: string;
+  /** What it is taken of, where it is taken of many: those of one name are kept in one file. */
+  readonly of?: string;
 }
 
 /** Parts that a step read, by what they belong to: a member of a list, every member of one (`sheets/*`), or none (the empty name). */
@@ -47,18 +50,13 @@ export interface KeptSteps {
   readonly partsOf: (names: Iterable<string>, before?: PartsRead) => PartsRead;
   /** The same with what their owners are now, where all of them, and what every step may read, are as they were. */
   readonly stillAs: (parts: PartsRead) => PartsRead | undefined;
+  /** Keep what was taken of many for the next build. */
+  readonly keepBooks: () => void;
 }
 
 /** A step out of what is kept, where anything is. */
 export function madeStep<V>(steps: KeptSteps | undefined, step: Step, made: () => V): V {
   return steps === undefined ? made() : steps.made(step, made);
-}
-
-interface KeptStep {
-  readonly parts: PartsRead;
-  /** The value, or where it is kept. */
-  readonly value?: unknown;
-  readonly identity?: string;
 }
 
 /** Members of which a step reads the same are named one by one up to so many; past that it is said to read all. */
@@ -70,26 +68,27 @@ const MOST_OWNED = 50_000;
 /**
  * @param always what every step may read without noting it.
  * @param hashes of what is there now by the name of a part.
- * @param lists names of what has members, of which one is read as another is.
+ * @param withMembers names of what has members, of which one is read as another is.
  */
 export function keptSteps(
   cache: WorkCache,
   always: unknown,
   hashes: PartHashes,
-  lists: readonly string[],
+  withMembers: readonly string[],
 ): KeptSteps {
   const alike = textHash([partText(always)]);
   const known = new Map<string, string>();
+  const lists = nameLists();
   const hashOf = (names: readonly string[], partOf = hashes.of): string => {
     // Held by its hash: of a large range the lists themselves would be more than what they tell of.
-    const list = textHash([names.join("\n")]);
+    const list = lists.hashOf(names);
     const hash = known.get(list) ?? textHash(names.flatMap((name) => [name, partOf(name)]));
     known.set(list, hash);
     return hash;
   };
   const owners = new Map<string, string>();
   const ownerIn = (name: string): string => {
-    const owner = owners.get(name) ?? ownerOf(name, lists);
+    const owner = owners.get(name) ?? ownerOf(name, withMembers);
     if (owners.size >= MOST_OWNED) owners.clear();
     owners.set(name, owner);
     return owner;
@@ -103,7 +102,8 @@ export function keptSteps(
       if (own === undefined) owned.set(owner, [name]);
       else own.push(name);
     }
-    return [...owned].map(([owner, names]) => {
+    return [...owned].map(([owner, own]) => {
+      const names = lists.once(own);
       if (owner === "") return [owner, "", textHash([alike, hashOf(names)]), names];
       const identity = hashes.identityOf(owner) ?? "";
       const known = earlier.get(owner);
@@ -143,6 +143,15 @@ export function keptSteps(
     return bytes === undefined ? undefined : (deserialize(bytes) as KeptStep);
   };
   const isStill = (kept: KeptStep): boolean => stillAs(kept.parts) !== undefined;
+  const books = new Map<string, StepBook>();
+  const bookOf = (step: Step): StepBook => {
+    const known = books.get(step.name);
+    if (known !== undefined) return known;
+    const key = keyOfStep(step);
+    const book = stepBook(key === undefined ? undefined : { cache, key }, { partsOf, stillAs });
+    books.set(step.name, book);
+    return book;
+  };
   return {
     partsOf,
     stillAs,
@@ -162,15 +171,43 @@ export function keptSteps(
         },
       };
     },
+    keepBooks: () => {
+      for (const book of books.values()) book.keep();
+    },
     made: <V>(step: Step, made: () => V): V => {
+      if (step.of !== undefined) return bookOf(step).made(step.of, made);
       const kept = lastOf(step);
       if (kept !== undefined && isStill(kept)) {
-        for (const [, , , names] of kept.parts) names.forEach(noteRead);
+        for (const [, , , names] of kept.parts) noteReadAgain(names);
         return kept.value as V;
       }
       const { value, names } = readBy(made);
       write(step, { parts: partsOf(names, kept?.parts), value });
       return value;
+    },
+  };
+}
+
+/** Lists of names, much the same for many steps: each is held once, and hashed once. */
+function nameLists(): {
+  /** The list that says the same and was there first. */
+  readonly once: (names: readonly string[]) => readonly string[];
+  readonly hashOf: (names: readonly string[]) => string;
+} {
+  const hashes = new WeakMap<readonly string[], string>();
+  const byHash = new Map<string, readonly string[]>();
+  const hashOf = (names: readonly string[]): string => {
+    const hash = hashes.get(names) ?? textHash([names.join("\n")]);
+    hashes.set(names, hash);
+    return hash;
+  };
+  return {
+    hashOf,
+    once: (names) => {
+      const hash = hashOf(names);
+      const first = byHash.get(hash) ?? names;
+      byHash.set(hash, first);
+      return first;
     },
   };
 }

@@ -134,7 +134,7 @@ export function partText(part: unknown): string {
 }
 
 /** Whether JSON tells all of it, and quickly. */
-function isJson(part: unknown): boolean {
+export function isJson(part: unknown): boolean {
   if (typeof part === "number") return Number.isFinite(part);
   if (typeof part === "function") return false;
   if (typeof part !== "object" || part === null) return true;

@@ -10,10 +10,15 @@
  */
 class ReadNames implements Iterable<string> {
   readonly #own = new Set<string>();
+  readonly #lists = new Set<readonly string[]>();
   readonly #shared = new Set<ReadNames>();
 
   add(name: string): void {
     this.#own.add(name);
+  }
+
+  addList(names: readonly string[]): void {
+    this.#lists.add(names);
   }
 
   addAll(names: ReadNames): void {
@@ -22,7 +27,7 @@ class ReadNames implements Iterable<string> {
 
   /** How many names are held here and nowhere else. */
   get held(): number {
-    return this.#own.size + this.#shared.size;
+    return this.#own.size + this.#lists.size + this.#shared.size;
   }
 
   /** Each name once. */
@@ -31,11 +36,12 @@ class ReadNames implements Iterable<string> {
     const visited = new Set<ReadNames>([this]);
     for (const names of visited) {
       for (const shared of names.#shared) visited.add(shared);
-      for (const name of names.#own) {
-        if (told.has(name)) continue;
-        told.add(name);
-        yield name;
-      }
+      for (const some of [names.#own, ...names.#lists])
+        for (const name of some) {
+          if (told.has(name)) continue;
+          told.add(name);
+          yield name;
+        }
     }
   }
 }
@@ -50,6 +56,11 @@ export interface Read<V> {
 
 export function noteRead(name: string): void {
   reader?.add(name);
+}
+
+/** Names that were read before to make what is taken now. */
+export function noteReadAgain(names: readonly string[]): void {
+  reader?.addList(names);
 }
 
 /** Makes a value and tells what was read meanwhile, which whoever asked for it has read by that, too. */
@@ -116,5 +127,14 @@ export function readAside<V>(made: () => V): () => V {
     } finally {
       reader = outer;
     }
+  };
+}
+
+/** A value that is a part by itself: whoever asks for it has read what it is, and not what it was made from. */
+export function readAsPart<V>(name: string, made: () => V): () => V {
+  const value = readAside(made);
+  return () => {
+    noteRead(name);
+    return value();
   };
 }

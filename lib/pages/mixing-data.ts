@@ -42,19 +42,22 @@ const MODULES = ["lib/pages/mixing-data.ts", "lib/words/languages.ts"];
 
 /** Everything that is mixed with, as plain data. */
 export function mixingData(context: PageContext): MixingData {
-  const { records, revision, sheets, steps } = context;
+  const { records, sheets, steps } = context;
   const { name, currency, observer, strengthReference } = records.workshop;
   const grounds = groundsOf(context);
   return {
     format: FIT_FORMAT,
-    revision,
+    // Asked for where it is sent: it is another with every sheet.
+    get revision() {
+      return context.revision;
+    },
     workshop: name,
     ...(currency === undefined ? {} : { currency }),
     observer: observer ?? "CIE 1964",
     ...(strengthReference === undefined ? {} : { usual: strengthReference }),
     paints: sheets.map((worded) => {
-      const name = `mixing paint ${worded.sheet.slug}`;
-      return madeStep(steps, { modules: MODULES, name }, () => mixingPaint(worded, context));
+      const step = { modules: MODULES, name: "paints that mix", of: worded.sheet.slug };
+      return madeStep(steps, step, () => mixingPaint(worded, context));
     }),
     ...(grounds === undefined ? {} : { grounds }),
   };

@@ -1,7 +1,7 @@
 import type { LinkView } from "../present/views.ts";
 import { readOnce, type RememberedReads } from "../kept/reads.ts";
 import type { PaintChoice } from "../blocks/page-kinds.ts";
-import type { MixingPaint } from "../mixing/mixing-paint.ts";
+import type { MixingData, MixingPaint } from "../mixing/mixing-paint.ts";
 import { mixableColours, mixingRange, type MixingRange } from "../mixing/mixing-range.ts";
 import { rangeReach, reachLevels, type Reach } from "../mixing/reach/range-reach.ts";
 import { offeredPaints } from "../mixing/offered-paints.ts";
@@ -29,10 +29,16 @@ export const offeredOf = remembered((context: PageContext): MixingRange => {
     all.whites.map(({ slug }) => slug),
     usual,
   );
-  return offered.length === paints.length
-    ? all
-    : mixingRange({ ...all.data, paints: offered, hasOthers: true });
+  return offered.length === paints.length ? all : mixingRange(offeredData(all.data, offered));
 });
+
+/** Its revision is handed on and not asked for: that is another with every sheet. */
+function offeredData(all: MixingData, paints: readonly MixingPaint[]): MixingData {
+  return Object.create(Object.prototype, {
+    ...Object.getOwnPropertyDescriptors(all),
+    ...Object.getOwnPropertyDescriptors({ paints, hasOthers: true }),
+  }) as MixingData;
+}
 
 /** Of a large range, that not all of it is offered. */
 export function offeredLead(context: PageContext): string[] {

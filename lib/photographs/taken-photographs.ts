@@ -4,6 +4,7 @@ import { contentHash } from "../kept/content-hash.ts";
 import { keepValue, keptIfAny, type Origin } from "../kept/kept-result.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import type { Xyz } from "../colorimetry/viewing.ts";
+import { at } from "../quantities/at.ts";
 import type { LoadedRecords } from "../records/load-records.ts";
 import type { Photograph } from "../records/photographs.ts";
 import type { Records } from "../records/records.ts";
@@ -14,6 +15,7 @@ import {
   type PhotographParts,
   type PhotographToMake,
 } from "./made-of-photograph.ts";
+import { once } from "./once.ts";
 import { correctionWarnings, withEstimates } from "./photograph-estimates.ts";
 import { knownXyz } from "./photograph-correction.ts";
 import type { UnnamedSizes } from "./picture-sizes.ts";
@@ -30,34 +32,41 @@ type Read<T> = T | PictureFault;
 /** What a caller needs of photographs: what they tell of colours, or pictures for pages as well, which take longer. */
 export type PhotographsWanted = "what they tell" | "pictures, too";
 
-interface ReadingPhotographs {
-  readonly wants: PhotographsWanted;
+interface MakingPhotographs {
   readonly made: (asked: PhotographToMake) => Promise<MadeOfPhotograph>;
+  /** So many are asked for at a time: what makes them takes the memory of the pixels of each. */
+  readonly ahead: number;
+}
+
+interface ReadingPhotographs extends Pick<MakingPhotographs, "made"> {
+  readonly wants: PhotographsWanted;
 }
 
 /**
  * Records with their photographs read; what is no picture is an error at the record that names it,
  * and then there are no records. A colour that nobody has read takes its masstone, as an estimate,
  * from its first photograph that tells one.
- * @param made what is not kept; another process may do it.
+ * @param making of what is not kept; another process may do it.
  */
 export async function withPhotographs(
   loaded: LoadedRecords,
   cache: WorkCache | undefined,
   wants: PhotographsWanted,
-  made: ReadingPhotographs["made"] = madeOfPhotograph,
+  { made, ahead }: MakingPhotographs = { made: madeOfPhotograph, ahead: 1 },
 ): Promise<LoadedRecords> {
   const { records } = loaded;
   if (records === undefined || records.photographs.length === 0) return loaded;
   const diagnostics: Diagnostic[] = [...loaded.diagnostics];
   const photographs: Photograph[] = [];
   let isSound = true;
-  // One after the other: each takes the memory of its pixels.
-  for (const photograph of records.photographs) {
-    const read = await readPhotograph(photograph, masstoneOf(photograph, records), cache, {
-      wants,
-      made,
-    });
+  const reading = records.photographs.map((photograph) =>
+    once(async () =>
+      readPhotograph(photograph, masstoneOf(photograph, records), cache, { wants, made }),
+    ),
+  );
+  for (const [i, photograph] of records.photographs.entries()) {
+    for (const begun of reading.slice(i, i + ahead)) begun().catch(() => undefined);
+    const read = await at(reading, i)();
     if ("fault" in read) {
       diagnostics.push(complaint(photograph, read));
       isSound = false;

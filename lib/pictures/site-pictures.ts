@@ -64,7 +64,8 @@ function shownPaints(
     sheets.flatMap(({ sheet: { slug } }) => {
       const step = {
         modules: ["lib/pictures/site-pictures.ts", "lib/pages/sheet-page.ts"],
-        name: `paint ${slug}`,
+        name: "paints of pictures",
+        of: slug,
       };
       const paint = madeStep(steps, step, () => {
         const view = byPath.get(`colours/${slug}/index.html`)?.view;

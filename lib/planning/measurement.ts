@@ -292,10 +292,11 @@ function measurements<R>(
   put: (patch: Partial<R>) => Records,
 ): Measurement[] {
   return Object.entries(forms).flatMap(([key, { value, refits = false }]): Measurement[] => {
-    const patch = value(record, records, slug);
-    return patch === undefined
-      ? []
-      : [{ kind, slug, key: key as MeasurementKey, tried: () => put(patch), refits }];
+    const patch = (): Partial<R> | undefined => value(record, records, slug);
+    if (patch() === undefined) return [];
+    // Asked for anew by whoever tries it, who has read what it goes by then.
+    const tried = (): Records => put(patch() ?? {});
+    return [{ kind, slug, key: key as MeasurementKey, tried, refits }];
   });
 }
 

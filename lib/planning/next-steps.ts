@@ -5,6 +5,8 @@ import { slugOrder } from "../quantities/name-order.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { Records } from "../records/records.ts";
 import { MADE_EACH_TIME, type Keep } from "../kept/kept-result.ts";
+import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import { readWhenAsked } from "../kept/reads.ts";
 import { allFits } from "../sheet/all-sheets.ts";
 import { colourSheet } from "../sheet/colour-sheet.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
@@ -57,7 +59,7 @@ const ADDED_TO_ONE = 10;
  *
  * @param sheets of the records as they are.
  * @param most steps that are tried, those first that concern most open lines; and sheets that are worked out for it in all.
- * @param known fits of the records as they are, and where further ones are kept.
+ * @param known fits of the records as they are, and what is kept between builds.
  */
 export function nextSteps(
   records: Records,
@@ -76,7 +78,7 @@ export function nextSteps(
     worked += step.gained.length;
     return [step];
   };
-  return promising(records, bySlug)
+  return promising(records, bySlug, known.steps)
     .flatMap((alike): NextStep[] => {
       const few = evenly(alike, TRIED_ALIKE);
       const others = alike.filter((measurement) => !few.includes(measurement));
@@ -97,7 +99,11 @@ export function nextSteps(
 export interface KnownFits {
   readonly fits: Fits;
   readonly kept: Keep;
+  /** What each sheet has open and would gain, by what was read for it. */
+  readonly steps?: KeptSteps | undefined;
 }
+
+const MODULES = ["lib/planning/next-steps.ts"];
 
 /** Lines gained for an hour of work, in all colours as in those that it was tried on. */
 export function worth({
@@ -160,21 +166,26 @@ function triedStep(
   known: KnownFits,
   sheets: ReadonlyMap<string, Sheet>,
 ): TriedStep {
+  const { kind, slug: measured, key } = measurement;
   const all = concerned(measurement, records);
-  const tried = measurement.tried();
+  const tried = readWhenAsked(() => measurement.tried());
   const gained = evenly(all, TRIED_ON_MOST).map((slug): GainedLines => {
-    const { before, after } = beforeAndAfter(measurement, tried, slug, records, known, sheets);
-    if (before === undefined || after === undefined) return { slug, lines: [] };
-    const was = linesOf(before);
-    return {
-      slug,
-      lines: [...linesOf(after)].flatMap(([path, line]) => {
-        const found = gain(was.get(path), line);
-        return found === undefined ? [] : [{ path, gain: found }];
-      }),
-    };
+    const of = `${kind} ${measured} ${key} on ${slug}`;
+    const lines = madeStep(known.steps, { modules: MODULES, name: "measurements tried", of }, () =>
+      gainedLines(beforeAndAfter(measurement, tried(), slug, records, known, sheets)),
+    );
+    return { slug, lines };
   });
   return { measurement, gained, concerns: all.length };
+}
+
+function gainedLines({ before, after }: BeforeAndAfter): GainedLines["lines"] {
+  if (before === undefined || after === undefined) return [];
+  const was = linesOf(before);
+  return [...linesOf(after)].flatMap(([path, line]) => {
+    const found = gain(was.get(path), line);
+    return found === undefined ? [] : [{ path, gain: found }];
+  });
 }
 
 function gainsAlike({ gained: one }: TriedStep, { gained: other }: TriedStep): boolean {
@@ -231,6 +242,12 @@ function gain(was: Line | undefined, is: Line): Gain | undefined {
   return was === "estimated" && is === "firm" ? "firmer" : undefined;
 }
 
+/** A sheet as it is, and as it would be. */
+interface BeforeAndAfter {
+  readonly before: Sheet | undefined;
+  readonly after: Sheet | undefined;
+}
+
 /** A reading changes the fit of its colour: then it and what it is let down in are fitted apart, before as after. */
 function beforeAndAfter(
   { refits, slug: measured }: Measurement,
@@ -239,7 +256,7 @@ function beforeAndAfter(
   records: Records,
   { fits, kept }: KnownFits,
   sheets: ReadonlyMap<string, Sheet>,
-): { readonly before: Sheet | undefined; readonly after: Sheet | undefined } {
+): BeforeAndAfter {
   const colour = tried.colours.get(slug);
   if (colour === undefined) return { before: undefined, after: undefined };
   if (!refits) return { before: sheets.get(slug), after: colourSheet(colour, fits, tried) };
@@ -316,8 +333,14 @@ const coloursMadeWith = remembered(({ colours, workshop }: Records) => {
 function promising(
   records: Records,
   sheets: ReadonlyMap<string, Sheet>,
+  steps: KeptSteps | undefined,
 ): (readonly Measurement[])[] {
-  const open = new Map([...sheets].map(([slug, sheet]) => [slug, openLines(sheet)]));
+  const open = new Map(
+    [...sheets].map(([slug, sheet]) => [
+      slug,
+      madeStep(steps, { modules: MODULES, name: "open lines", of: slug }, () => openLines(sheet)),
+    ]),
+  );
   const groups = new Map<string, { readonly promised: number; readonly alike: Measurement[] }>();
   for (const measurement of possibleMeasurements(records)) {
     const { kind, slug, key } = measurement;

@@ -7,7 +7,13 @@ import { decimalText } from "../words/number-text.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
 import type { LaidCard } from "./card-layout.ts";
 import { faceSvg } from "./card-face-svg.ts";
-import { completeCards, laidCards, type RangeCards } from "./range-cards.ts";
+import {
+  completeCards,
+  type CardFault,
+  type RangeCard,
+  type RangeCards,
+  type RevisedCard,
+} from "./range-cards.ts";
 
 /** "cards/", of the leading size; "cards/strip/" of another. */
 export function cardsFolder(size: CardSize, context: PageContext): string {
@@ -29,11 +35,13 @@ const cardPages = remembered((cards: RangeCards["cards"]) =>
 
 /**
  * Every card of a size, front and back, drawn from the marks that are printed.
+ * @param laidOf a card laid out in the size.
  * @param nth page of it, from 0; colours without a card stand on the last.
  */
 export function cardsPage(
   { cards, without }: RangeCards,
   size: CardSize,
+  laidOf: (card: RangeCard) => RevisedCard | CardFault,
   nth: number,
   context: PageContext,
   place: PagePlace,
@@ -50,7 +58,9 @@ export function cardsPage(
   const mm = (length: number): string => decimalText(length, Number.isInteger(length) ? 0 : 1);
   const pages = cardPages(cards);
   const isLast = nth === pages.length - 1;
-  const { laid, faults } = laidCards(pages[nth] ?? [], size, context);
+  const all = (pages[nth] ?? []).map(laidOf);
+  const laid = all.flatMap((one) => ("leaves" in one ? [one] : []));
+  const faults = all.flatMap((one) => ("leaves" in one ? [] : [one]));
   const lead = text.lead(size.name, mm(size.widthMm), mm(size.heightMm));
   return {
     kind: "cards",

@@ -29,6 +29,26 @@ const EPSILON_MM = 1e-6;
  * column stands alone in one.
  */
 export function placedPieces(flow: readonly Flow[], columns: Columns): PlacedPiece[] {
+  return placedChains(chainsOf(flow), columns);
+}
+
+/** Pieces that are kept together, in reading order. */
+export type Chains = readonly (readonly HeadedPiece[])[];
+
+/** Of a flow that is placed again and again, told once. */
+export function chainsOf(flow: readonly Flow[]): Chains {
+  const all: HeadedPiece[][] = [];
+  let open = false;
+  for (const headed of headedPieces(flow)) {
+    if (open) all.at(-1)?.push(headed);
+    else all.push([headed]);
+    open = headed.piece.keepWithNext === true;
+  }
+  return all;
+}
+
+/** The same as {@link placedPieces}, of a flow's chains. */
+export function placedChains(chains: Chains, columns: Columns): PlacedPiece[] {
   const placed: PlacedPiece[] = [];
   const begun = new Set<HeadedPiece["heads"][number]>();
   let index = 0;
@@ -55,7 +75,7 @@ export function placedPieces(flow: readonly Flow[], columns: Columns): PlacedPie
       heads,
     );
   };
-  for (const chain of chains(headedPieces(flow))) {
+  for (const chain of chains) {
     if (y > column.topMm && y + heightOf(chain) > column.bottomMm + EPSILON_MM) next();
     // A column too short for anything, below a high band, is passed by.
     for (
@@ -89,15 +109,4 @@ export function pageCount(placed: readonly PlacedPiece[]): number {
 
 function total(pieces: readonly Piece[]): number {
   return pieces.reduce((sum, { heightMm }) => sum + heightMm, 0);
-}
-
-function chains(pieces: readonly HeadedPiece[]): HeadedPiece[][] {
-  const all: HeadedPiece[][] = [];
-  let open = false;
-  for (const headed of pieces) {
-    if (open) all.at(-1)?.push(headed);
-    else all.push([headed]);
-    open = headed.piece.keepWithNext === true;
-  }
-  return all;
 }

@@ -60,8 +60,8 @@ export function rangeCards(context: PageContext): RangeCards {
     ...new Set(cardSizes(context.records.workshop).flatMap((size) => cardLanguages(size, context))),
   ];
   const each = context.sheets.map((worded) => {
-    const name = `card of ${worded.sheet.slug} in ${languages.join(", ")}`;
-    const step = { modules: STATED_MODULES, name };
+    const name = `cards in ${languages.join(", ")}`;
+    const step = { modules: STATED_MODULES, name, of: worded.sheet.slug };
     return { worded, ...madeStep(context.steps, step, () => toldCard(worded, context, languages)) };
   });
   return {
@@ -119,12 +119,17 @@ const CARD_MODULES = [
 
 /** Cards laid out in a size, and why others could not be. */
 export interface LaidCards {
-  readonly laid: readonly (LaidCard & { readonly revision: string })[];
-  readonly faults: readonly {
-    readonly slug: string;
-    readonly name: string;
-    readonly message: string;
-  }[];
+  readonly laid: readonly RevisedCard[];
+  readonly faults: readonly CardFault[];
+}
+
+/** A card laid out, with the revision of what it states. */
+export type RevisedCard = LaidCard & { readonly revision: string };
+
+export interface CardFault {
+  readonly slug: string;
+  readonly name: string;
+  readonly message: string;
 }
 
 export function laidCards(
@@ -132,28 +137,35 @@ export function laidCards(
   size: CardSize,
   context: PageContext,
 ): LaidCards {
-  const laid: (LaidCard & { readonly revision: string })[] = [];
-  const faults: { slug: string; name: string; message: string }[] = [];
-  for (const { worded, slug, name, revision } of cards) {
-    try {
-      const content = cardOfSheet(worded, context, cardLanguages(size, context));
-      const inputs = { content, revision, size };
-      const layout = context.kept(
-        { modules: CARD_MODULES, inputs: { ...inputs, language: context.words.language } },
-        () =>
-          cardLayout({
-            ...inputs,
-            words: context.words,
-            ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
-          }),
-      );
-      laid.push({ ...layout, revision });
-    } catch (error) {
-      if (!(error instanceof CardTooLarge)) throw error;
-      faults.push({ slug, name, message: error.message });
-    }
+  const all = cards.map((card) => laidCard(card, size, context));
+  return {
+    laid: all.flatMap((one) => ("leaves" in one ? [one] : [])),
+    faults: all.flatMap((one) => ("leaves" in one ? [] : [one])),
+  };
+}
+
+export function laidCard(
+  { worded, slug, name, revision }: RangeCard,
+  size: CardSize,
+  context: PageContext,
+): RevisedCard | CardFault {
+  try {
+    const content = cardOfSheet(worded, context, cardLanguages(size, context));
+    const inputs = { content, revision, size };
+    const layout = context.kept(
+      { modules: CARD_MODULES, inputs: { ...inputs, language: context.words.language } },
+      () =>
+        cardLayout({
+          ...inputs,
+          words: context.words,
+          ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
+        }),
+    );
+    return { ...layout, revision };
+  } catch (error) {
+    if (!(error instanceof CardTooLarge)) throw error;
+    return { slug, name, message: error.message };
   }
-  return { laid, faults };
 }
 
 /** Languages of a card's label: in a site of another language that one leads. */

@@ -1,8 +1,13 @@
 import { labelSizes, LETTERS_FROM } from "../hazard/label/label-sizes.ts";
+import { madeStep } from "../kept/kept-steps.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { LabelRun } from "./labels-pdf.ts";
-import { packageLabelContent, type PackageLabelContent } from "./package-label-content.ts";
+import {
+  packageLabelContent,
+  type LabelRefusal,
+  type PackageLabelContent,
+} from "./package-label-content.ts";
 import { packageLabel, type LaidLabel } from "./package-label-layout.ts";
 import { largerTubes, type PackageSize } from "./package-size.ts";
 
@@ -29,24 +34,17 @@ export function rangeLabels(
   const refusals: string[] = [];
   const runs = sizes.map((size): LabelRun => {
     const found = sheets.flatMap((worded): FoundLabel[] => {
-      const { slug } = worded.sheet;
-      const offered = context.records.colours.get(slug)?.sizes ?? [];
-      if (!offered.some(({ ml }) => ml === size.ml)) return [];
-      const who = `${slug}, ${size.name}`;
-      const content = packageLabelContent(worded, size, context, lotNumber);
-      if ("refusal" in content) {
-        refusals.push(`${who}: no label. ${content.refusal}`);
+      const label = triedLabel(worded, size, context, lotNumber);
+      if (label === undefined) return [];
+      const who = `${worded.sheet.slug}, ${size.name}`;
+      if ("refusal" in label) {
+        refusals.push(`${who}: no label. ${label.refusal}`);
         return [];
       }
-      const laid = packageLabel(content, size);
-      if (laid === undefined) {
-        refusals.push(`${who}: no label. ${tooSmall(content, size)}`);
-        return [];
-      }
-      remarks.push(...labelRemarks(laid, content, size).map((line) => `${who}: ${line}`));
-      return [{ content, laid }];
+      remarks.push(...label.remarks.map((line) => `${who}: ${line}`));
+      return [label];
     });
-    return { size, labels: lettersAlike(found, size) };
+    return { size, labels: lettersAlike(found, size, context) };
   });
   return { runs: runs.filter(({ labels }) => labels.length > 0), remarks, refusals };
 }
@@ -54,13 +52,49 @@ export function rangeLabels(
 interface FoundLabel {
   readonly content: PackageLabelContent;
   readonly laid: LaidLabel;
+  readonly remarks: readonly string[];
+}
+
+const MODULES = ["lib/print/range-labels.ts", "lib/words/languages.ts"];
+
+/** The label of a colour in a size, or why there is none; nothing of a size that it is not put up in. */
+function triedLabel(
+  worded: SheetTexts,
+  size: PackageSize,
+  context: PageContext,
+  lotNumber: string | undefined,
+): FoundLabel | LabelRefusal | undefined {
+  const { slug } = worded.sheet;
+  const name = `labels of ${lotNumber ?? "the lot on sale"}, ${JSON.stringify(size)}`;
+  return madeStep(context.steps, { modules: MODULES, name, of: slug }, () => {
+    const offered = context.records.colours.get(slug)?.sizes ?? [];
+    if (!offered.some(({ ml }) => ml === size.ml)) return undefined;
+    const content = packageLabelContent(worded, size, context, lotNumber);
+    if ("refusal" in content) return content;
+    const laid = packageLabel(content, size);
+    return laid === undefined
+      ? { refusal: tooSmall(content, size) }
+      : { content, laid, remarks: labelRemarks(laid, content, size) };
+  });
 }
 
 /** Labels of one size in letters of one height: the roomiest that all of them hold. */
-function lettersAlike(found: readonly FoundLabel[], size: PackageSize): LaidLabel[] {
+function lettersAlike(
+  found: readonly FoundLabel[],
+  size: PackageSize,
+  { kept }: Pick<PageContext, "kept">,
+): LaidLabel[] {
   const mostXHeightMm = Math.min(...found.map(({ laid }) => laid.xHeightMm));
   return found.map(({ content, laid }) =>
-    laid.xHeightMm > mostXHeightMm ? (packageLabel(content, size, mostXHeightMm) ?? laid) : laid,
+    laid.xHeightMm > mostXHeightMm
+      ? (kept(
+          {
+            modules: ["lib/print/package-label-layout.ts"],
+            inputs: { content, size, mostXHeightMm },
+          },
+          () => packageLabel(content, size, mostXHeightMm),
+        ) ?? laid)
+      : laid,
   );
 }
 

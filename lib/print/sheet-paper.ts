@@ -6,7 +6,14 @@ import { sectionFlow } from "./block-flow.ts";
 import type { Flow, PaperSize, Piece } from "./layout-tree.ts";
 import { inkOf, type Ink } from "./mark.ts";
 import type { PhotographOnPaper } from "./paper-photographs.ts";
-import { pageCount, placedPieces, type Column, type PlacedPiece } from "./paper-columns.ts";
+import {
+  chainsOf,
+  pageCount,
+  placedChains,
+  placedPieces,
+  type Column,
+  type PlacedPiece,
+} from "./paper-columns.ts";
 import { linkRun, paragraph, quiet, smallPt, type PaperStyle } from "./paper-style.ts";
 import { sheetHead } from "./sheet-head.ts";
 
@@ -332,9 +339,10 @@ function balanced(
   bottom: number,
 ): PlacedPiece[] | undefined {
   const last = pages - 1;
+  const chains = chainsOf(body);
   for (let lower = MARGIN.top + 10; lower < bottom; lower += 4) {
     const at = columns(last, lower);
-    const placed = placedPieces(body, at);
+    const placed = placedChains(chains, at);
     if (
       pageCount(placed) === pages &&
       placed.every(({ page, yMm, piece }) => page < last || yMm + piece.heightMm <= lower + 1e-6)

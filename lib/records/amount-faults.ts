@@ -10,6 +10,8 @@ import type { RecordPath } from "./yaml-record.ts";
 const UNCERTAINTY_TIMES = 3;
 /** Whose zero is a convention, so that an uncertainty may pass the value. */
 const FREE_ZERO = new Set<PropertyKey>(["temperatureC"]);
+/** Of a difference that may be none, an uncertainty passes the value as soon as it is small. */
+const MAY_BE_NOUGHT = new Set<PropertyKey>(["deltaEab"]);
 
 /** Keys whose day has come when the record is written. */
 const DATES = new Set<PropertyKey>(["date", "started", "ended"]);
@@ -57,10 +59,12 @@ function uncertaintyFaults(
   };
   if (typeof uncertainty !== "number") return [];
   const largest = Math.max(...[value].flat().map((end) => Math.abs(Number(end))));
-  if (!(largest > 0) || uncertainty <= UNCERTAINTY_TIMES * largest) return [];
+  const isBeyond = uncertainty > UNCERTAINTY_TIMES * largest;
+  const passes = uncertainty > largest && !MAY_BE_NOUGHT.has(path.at(-1) ?? "");
+  if (!(largest > 0) || !(isBeyond || passes)) return [];
   return [
     {
-      severity: "error",
+      severity: isBeyond ? "error" : "warning",
       rule: "records/uncertainty",
       place: yaml.place([...path, "uncertainty"]),
       message: `The uncertainty ${uncertainty} is ${Number((uncertainty / largest).toPrecision(2))} times the value ${largest} itself`,

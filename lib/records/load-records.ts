@@ -12,6 +12,7 @@ import { colourFaults } from "./colour-faults.ts";
 import { columnFaults } from "./column-faults.ts";
 import { contentTree, type ContentTree } from "./content-tree.ts";
 import { drawdownFaults } from "./drawdown-faults.ts";
+import { figureSlips } from "./figure-slips.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
 import { lotFaults } from "./lot-faults.ts";
@@ -34,6 +35,7 @@ import { pairFaults } from "./pair-faults.ts";
 import { namedPhotographs } from "./photographs.ts";
 import { paintFaults } from "./paint-faults.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
+import { priceSlips } from "./price-slips.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
 import { eachValue } from "./record-values.ts";
@@ -114,6 +116,10 @@ export function checkedRecords(
     ...(knowledge === undefined ? [] : colourFaults(read, files, knowledge)),
     ...rangeFaults(read, files, masstoneOf),
     ...unitSlips(files),
+    ...priceSlips(files),
+    ...(tables === undefined || hazard === undefined
+      ? []
+      : figureSlips(files, tables, hazard.metals)),
     ...amountFaults(files, today),
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),

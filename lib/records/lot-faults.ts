@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
+import { eachValue } from "./record-values.ts";
 import type { Colour, Lot, Reading } from "./records.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { TrialRecord } from "./schema/trial.ts";
@@ -8,8 +9,13 @@ import type { RecordPath } from "./yaml-record.ts";
 
 type Fault = Omit<Diagnostic, "place">;
 
+/** So many years before all other dates of a workshop, where it has so many, a lot's is doubted. Our own limits. */
+const YEARS_BEFORE = 5;
+const MANY_DATES = 3;
 /** Of what was weighed in, less than this share [1] seldom reaches the jar. Our own limit, wide. */
 const LEAST_YIELD = 0.6;
+/** Nor can more come out than went in, but for the last digit of the balance. */
+const MOST_YIELD = 1.001;
 /** What all tubes hold may pass the yield by this share [1]: a tube is filled by eye. */
 const TUBES_OVER_YIELD = 0.05;
 
@@ -21,6 +27,7 @@ export function lotFaults(
 ): Diagnostic[] {
   return [
     ...numberFaults(files),
+    ...dateFaults(files),
     ...[...files.lots.values()].flatMap((lot) => [
       ...yieldFaults(lot),
       ...recipeFaults(lot, files),
@@ -56,6 +63,44 @@ function numberFaults({ lots }: ParsedFiles): Diagnostic[] {
   });
 }
 
+/** A lot years before all else that these records date. */
+function dateFaults({ colours, lots, trials }: ParsedFiles): Diagnostic[] {
+  const dated = new Map(
+    [...colours.values(), ...lots.values(), ...trials.values()].map((one) => [
+      one as Parsed<unknown>,
+      datesOf(one.record),
+    ]),
+  );
+  return [...lots.values()].flatMap((lot): Diagnostic[] => {
+    const { date } = lot.record;
+    const others = [
+      ...[...dated].flatMap(([one, dates]) => (one === lot ? [] : dates)),
+      ...(dated.get(lot) ?? []).filter((own) => own !== date),
+    ];
+    const [first] = others.sort();
+    const years = first === undefined ? 0 : Number(first.slice(0, 4)) - Number(date.slice(0, 4));
+    if (first === undefined || others.length < MANY_DATES || years < YEARS_BEFORE) return [];
+    return [
+      at(lot, ["date"], {
+        severity: "warning",
+        rule: "records/lot-date",
+        message: `The lot's date, ${date}, lies ${years} years before every other of colours, lots and trials, the first of which is ${first}`,
+        actual: date,
+        expected: `a day nearer to ${first}`,
+        hint: "a digit of the year?",
+      }),
+    ];
+  });
+}
+
+function datesOf(record: unknown): string[] {
+  const dates: string[] = [];
+  eachValue(record, (value, path) => {
+    if (path.at(-1) === "date" && typeof value === "string") dates.push(value);
+  });
+  return dates;
+}
+
 /** All that was weighed in [g]. */
 export function weighedInG({ pigments, oil, additions = [] }: LotRecord): number {
   return [...pigments, ...(oil === undefined ? [] : [oil]), ...additions].reduce(
@@ -68,16 +113,21 @@ function yieldFaults(lot: Parsed<LotRecord>): Diagnostic[] {
   const { yieldG, tubes = [], densityGPerCm3 } = lot.record;
   const weighed = weighedInG(lot.record);
   const found: Diagnostic[] = [];
-  if (yieldG !== undefined && yieldG > weighed * 1.001)
+  if (yieldG !== undefined && yieldG > weighed * MOST_YIELD) {
+    const inKg = weighedInKg(lot.record, yieldG);
     found.push(
-      at(lot, ["yieldG"], {
+      at(lot, inKg?.path ?? ["yieldG"], {
         severity: "error",
         rule: "records/lot-yield",
         message: `The yield of ${yieldG} g is more than the ${grams(weighed)} g that were weighed in`,
         actual: String(yieldG),
         expected: `at most ${grams(weighed)}`,
+        ...(inKg === undefined
+          ? {}
+          : { hint: `${grams(inKg.massG * 1000)} g, if ${grams(inKg.massG)} is in kg` }),
       }),
     );
+  }
   if (yieldG !== undefined && yieldG < weighed * LEAST_YIELD)
     found.push(
       at(lot, ["yieldG"], {
@@ -104,6 +154,22 @@ function yieldFaults(lot: Parsed<LotRecord>): Diagnostic[] {
       }),
     );
   return found;
+}
+
+/** The weight that, taken for kilograms, or with all others taken so, would give such a yield. */
+function weighedInKg(
+  { pigments, oil, additions = [] }: LotRecord,
+  yieldG: number,
+): { readonly massG: number; readonly path: RecordPath } | undefined {
+  const weights = [
+    ...pigments.map(({ massG }, i) => ({ massG, path: ["pigments", i, "massG"] })),
+    ...(oil === undefined ? [] : [{ massG: oil.massG, path: ["oil", "massG"] }]),
+    ...additions.map(({ massG }, i) => ({ massG, path: ["additions", i, "massG"] })),
+  ];
+  const total = weights.reduce((sum, { massG }) => sum + massG, 0);
+  const gives = (whole: number): boolean =>
+    yieldG <= whole * MOST_YIELD && yieldG >= whole * LEAST_YIELD;
+  return gives(1000 * total) ? weights[0] : weights.find(({ massG }) => gives(total + 999 * massG));
 }
 
 function grams(massG: number): string {

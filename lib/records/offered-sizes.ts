@@ -58,7 +58,7 @@ export function offeredSizes(
         place: (key) => yaml.place(["sizes", i, key]),
       }),
     );
-  const listed = prices && priceList(prices.file, prices.text);
+  const listed = prices && priceList(prices.file, prices.text, workshop?.record.currency);
   diagnostics.push(...(listed?.diagnostics ?? []));
   for (const { colour, price, place, ...size } of listed?.rows ?? []) {
     if (!colours.has(colour)) {

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { eanFault } from "./ean.ts";
+import { thousandsMessage, twoReadings } from "./price-slips.ts";
 import { csvCells } from "./readings/csv-cells.ts";
 import { faultList, type FaultList } from "./readings/fault-list.ts";
 import type { WrittenCell } from "./readings/reading-column.ts";
@@ -33,10 +34,14 @@ export interface PriceRow {
   readonly place: (column: Column) => Diagnostic["place"];
 }
 
-/** The rows of prices.csv, or what is wrong with them, a line each. Cells are parted by commas, semicolons or tabs. */
+/**
+ * The rows of prices.csv, or what is wrong with them, a line each. Cells are parted by commas, semicolons or tabs.
+ * @param currency its code, which tells how many decimals a price has.
+ */
 export function priceList(
   file: string,
   text: string,
+  currency: string | undefined,
 ): { readonly rows: readonly PriceRow[]; readonly diagnostics: readonly Diagnostic[] } {
   const body = text.replace(/^\uFEFF/, "");
   const faults = faultList(file, "records");
@@ -46,7 +51,7 @@ export function priceList(
   const [header = [], ...lines] = table ?? [];
   const at = columnPlaces(header, faults);
   if (faults.errorCount() > 0) return { rows: [], diagnostics: faults.diagnostics };
-  const rows = lines.flatMap((cells) => priceRow(file, cells, at, faults) ?? []);
+  const rows = lines.flatMap((cells) => priceRow(file, cells, at, currency, faults) ?? []);
   return { rows, diagnostics: faults.diagnostics };
 }
 
@@ -88,6 +93,7 @@ function priceRow(
   file: string,
   cells: readonly WrittenCell[],
   at: ReadonlyMap<Column, number>,
+  currency: string | undefined,
   faults: FaultList,
 ): PriceRow | undefined {
   const cell = (column: Column): WrittenCell =>
@@ -114,6 +120,15 @@ function priceRow(
   const price = written === "" ? undefined : within("price").safeParse(writtenNumber(written)).data;
   if (written !== "" && price === undefined)
     refuse("price", "a number in the workshop's currency, without its sign");
+  const readings = twoReadings(written, currency);
+  if (readings !== undefined)
+    faults.add({
+      rule: "price",
+      at: cell("price"),
+      message: thousandsMessage(written, readings),
+      actual: written,
+      expected: readings.join(" or "),
+    });
   const { text: ean } = cell("ean");
   const fault = ean === "" ? undefined : eanFault(ean);
   if (fault !== undefined) refuse("ean", fault);

@@ -9,6 +9,8 @@ import { median } from "../quantities/median.ts";
 
 /** So many other colours have to agree before one that differs is spoken of. */
 const MANY = 3;
+/** Of so few colours one that says otherwise than the rest is as likely right. */
+const MOST_SPLIT = 2;
 /** Times [1] the median price to a millilitre of the range. Our own limit. */
 const PRICE_TIMES = 10;
 /** Contents [ml] of a tube, jar or tin. Common practice. */
@@ -109,7 +111,7 @@ export function rangeNotes({ colours }: ParsedFiles): Diagnostic[] {
   });
   return kinds.flatMap(({ kind, yaml }): Diagnostic[] => {
     const alike = kinds.filter((other) => other.kind === kind).length;
-    if (alike > 1 || kinds.length <= MANY) return [];
+    if (alike > 1 || kinds.length <= MOST_SPLIT) return [];
     const usual = kind === "paint" ? "pigment" : "paint";
     return [
       {

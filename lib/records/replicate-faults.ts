@@ -11,8 +11,8 @@ import { averaged } from "./readings/averaged.ts";
  */
 const REPLICATES_APART = { doubted: 2.5, another: 6 } as const;
 
-/** How many times [1] both its neighbours, or a part of both, a value at one wavelength can't be, and by how much at least. */
-const SPIKE = { times: 3, least: 0.02 } as const;
+/** How many times [1] both its neighbours, or a part of both, a value at one wavelength can't be, and by how much at least; and how many times the lower the higher of two values that lie level may be. */
+const SPIKE = { times: 3, least: 0.02, levelTimes: 1.3 } as const;
 
 /** Readings that are averaged though they lie far apart: told of the one farthest from the mean of the others. */
 export function replicateComplaint(
@@ -41,13 +41,25 @@ export function replicateComplaint(
 /** The wavelength [nm] at which one value stands out of its neighbours as no paint's does; undefined where none does. */
 export function spikeNm({ grid, values }: Spectrum): number | undefined {
   const index = values.findIndex((value, i) => {
-    const [before, after] = [values[i - 1], values[i + 1]];
-    if (before === undefined || after === undefined) return false;
-    const [low, high] = [Math.min(before, after), Math.max(before, after)];
+    const beside = neighbours(values, i);
+    if (beside.length < 2) return false;
+    const [low, high] = [Math.min(...beside), Math.max(...beside)];
+    // Towards violet and red some spectra fall off steeply: an end is held against neighbours that lie level.
+    if (isAtEnd(values, i) && high > SPIKE.levelTimes * low) return false;
     return (
       (value > SPIKE.times * high && value - high > SPIKE.least) ||
       (value < low / SPIKE.times && low - value > SPIKE.least)
     );
   });
   return index < 0 ? undefined : wavelengthNm(grid, index);
+}
+
+function isAtEnd(values: readonly number[], i: number): boolean {
+  return i === 0 || i === values.length - 1;
+}
+
+/** The values on both sides; of the first and the last the two next to it. */
+function neighbours(values: readonly number[], i: number): number[] {
+  const at = i === 0 ? [1, 2] : i === values.length - 1 ? [i - 1, i - 2] : [i - 1, i + 1];
+  return at.flatMap((index) => values[index] ?? []);
 }

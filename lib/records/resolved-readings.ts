@@ -18,6 +18,7 @@ import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
 import type { ReadingColumn } from "./readings/reading-column.ts";
 import type { ReadingFile } from "./readings/reading-file.ts";
+import { percentComplaint } from "./readings/percent-complaint.ts";
 import { readingStem } from "./readings/reading-stem.ts";
 import { replicateComplaint, spikeNm } from "./replicate-faults.ts";
 import { spectrumFromColumn } from "./readings/spectrum-from-column.ts";
@@ -38,9 +39,6 @@ export interface ReadingResolver {
   /** Names of the reading files that some record has asked for. */
   readonly used: ReadonlySet<string>;
 }
-
-/** The largest factor that a sound reading has. */
-const LARGEST_FACTOR = 1.2;
 
 interface ParsedReading {
   readonly file: string;
@@ -141,20 +139,11 @@ export function readingResolver(
     yaml: YamlRecord,
     path: RecordPath,
   ): void {
-    const highest = Math.max(
-      ...[...reading.columns.values()].flatMap(({ values }) => values.filter(Number.isFinite)),
-    );
-    if (doubted.has(stem) || highest > LARGEST_FACTOR) return;
+    if (doubted.has(stem)) return;
+    const complaint = percentComplaint([...reading.columns.values()], file);
+    if (complaint === undefined) return;
     doubted.add(stem);
-    diagnostics.push({
-      severity: "warning",
-      rule: "records/scale",
-      place: yaml.place(path),
-      message: `The record says scale: percent, and no value in ${file} passes ${highest}`,
-      actual: `at most ${highest} in ${file}`,
-      expected: `readings in percent, of which some pass ${LARGEST_FACTOR}`,
-      hint: "a reading in factors says scale: factor",
-    });
+    diagnostics.push({ ...complaint, place: yaml.place(path) });
   }
 
   /** The record's own word comes first, then the file's, then what workshop.yaml says of all readings. */

@@ -54,7 +54,7 @@ export async function checkedSite({
       ...hazardNotes(worked.sheets, worked.context.records, worked.steps),
     ],
   };
-  for (const { keepParts } of sites) keepParts();
+  for (const { keepSteps } of sites) keepSteps();
   parsers.keep(cache);
   clearResults(cache);
   return checked;

@@ -1,5 +1,5 @@
 import { contentHash } from "../kept/content-hash.ts";
-import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import { madeStep, type KeptSteps, type Step } from "../kept/kept-steps.ts";
 import { readAgain, readBy, type Read } from "../kept/reads.ts";
 import { certain } from "../quantities/at.ts";
 import { isAsset } from "./site-assets.ts";
@@ -9,11 +9,11 @@ import type { DataFile } from "./site.ts";
  * Some files of data with the hash of each, whose texts are made when they are asked for: one that
  * the earlier output has need not be made. Texts once made are let go for the next step's: those of
  * a large range would take more memory than its sheets.
- * @param of what the files are of.
+ * @param of the step's name, and what it is taken of.
  */
 export function dataFilesOf(
   steps: KeptSteps | undefined,
-  of: string,
+  of: Omit<Step, "modules">,
   made: () => readonly DataFile[],
 ): readonly DataFile[] {
   if (steps === undefined) return made();
@@ -21,7 +21,7 @@ export function dataFilesOf(
     if (latest?.made !== made) latest = { made, read: readBy(made) };
     return readAgain(latest.read);
   };
-  const step = { modules: ["lib/site/site-of-records.ts"], name: `files of ${of}` };
+  const step: Step = { modules: ["lib/site/site-of-records.ts"], ...of };
   const listed = madeStep(steps, step, () =>
     all().map(({ path, text }) => ({
       path,

@@ -1,16 +1,27 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { textHash } from "../kept/part-hashes.ts";
-import { readWhenAsked } from "../kept/reads.ts";
+import { readAsPart } from "../kept/reads.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { cardSizes, type CardSize } from "../print/card-size.ts";
 import { at } from "../quantities/at.ts";
-import { completeCards, laidCards, type LaidCards, type RangeCards } from "../print/range-cards.ts";
+import {
+  completeCards,
+  laidCard,
+  laidCards,
+  type CardFault,
+  type LaidCards,
+  type RangeCard,
+  type RangeCards,
+  type RevisedCard,
+} from "../print/range-cards.ts";
 
 /** The cards of a range in every size of the workshop's, and those that a size cannot hold. */
 export interface LaidOutCards {
   readonly sizes: readonly LaidOutSize[];
   readonly warnings: readonly Diagnostic[];
+  /** What a card says and how, by the name of the part. */
+  readonly part: (name: string) => unknown;
 }
 
 /** Cards of one size, laid out when they are asked for. */
@@ -20,6 +31,34 @@ export interface LaidOutSize {
   /** The hash of every mark of them. */
   readonly marks: string;
   readonly laid: () => LaidCards["laid"];
+  /** One of them: whoever asks has read its marks. */
+  readonly card: (card: RangeCard) => RevisedCard | CardFault;
+}
+
+/** What of cards is read as a part by itself: the cards of the range, each by its size and slug. */
+export const CARDS_ROOT = "cards";
+export const RANGE_OF_CARDS = `${CARDS_ROOT}/range`;
+
+/** The hash of every mark of a card, or why there is none. */
+interface ToldCard {
+  readonly slug: string;
+  readonly revision: string;
+  readonly marks?: string;
+  readonly fault?: CardFault;
+}
+
+function toldCard(card: RangeCard, size: CardSize, context: PageContext): ToldCard {
+  const laid = laidCard(card, size, context);
+  const { slug, revision } = card;
+  return {
+    slug,
+    revision,
+    ...("leaves" in laid ? { marks: textHash([JSON.stringify(laid)]) } : { fault: laid }),
+  };
+}
+
+function partName({ name }: CardSize, { slug }: Pick<RangeCard, "slug">): string {
+  return `${CARDS_ROOT}/laid/${name}/${slug}`;
 }
 
 const MODULES = ["lib/site/laid-out-cards.ts", "lib/words/languages.ts"];
@@ -27,20 +66,31 @@ const MODULES = ["lib/site/laid-out-cards.ts", "lib/words/languages.ts"];
 /** Those that have a colour and a price; a card that a size cannot hold is left out and said. */
 export function laidOutCards(cards: () => RangeCards, context: PageContext): LaidOutCards {
   const allSizes = (): readonly CardSize[] => cardSizes(context.records.workshop);
-  const sizes = allSizes().map((size, i) => {
-    const all = readWhenAsked(() =>
-      laidCards(completeCards(cards().cards), at(allSizes(), i), context),
-    );
-    const step = { modules: MODULES, name: `cards laid out, ${size.name}` };
-    const told = madeStep(context.steps, step, () => ({
-      count: all().laid.length,
-      marks: textHash([JSON.stringify(all().laid)]),
-      faults: all().faults,
-    }));
-    return { size, ...told, laid: () => all().laid };
+  const told = new Map<string, ToldCard>();
+  const sizes = allSizes().map((size, i): LaidOutSize & Pick<LaidCards, "faults"> => {
+    const each = completeCards(cards().cards).map((card): ToldCard => {
+      const step = {
+        modules: MODULES,
+        name: `cards laid out, ${size.name}`,
+        // Its revision follows from more than is laid out here.
+        of: `${card.slug} ${card.revision}`,
+      };
+      return madeStep(context.steps, step, () => toldCard(card, at(allSizes(), i), context));
+    });
+    for (const one of each) told.set(partName(size, one), one);
+    const marks = each.flatMap((one) => one.marks ?? []);
+    return {
+      size,
+      count: marks.length,
+      marks: textHash(marks),
+      faults: each.flatMap(({ fault }) => fault ?? []),
+      laid: () => laidCards(completeCards(cards().cards), size, context).laid,
+      card: (card) => readAsPart(partName(size, card), () => laidCard(card, size, context))(),
+    };
   });
   return {
     sizes,
+    part: (name) => told.get(name),
     warnings: sizes.flatMap(({ faults }) =>
       faults.map(({ slug, message }): Diagnostic => ({
         severity: "warning",

@@ -17,6 +17,7 @@ import type { WorkCache } from "../kept/work-cache.ts";
 import { clearResults } from "../kept/kept-result.ts";
 import type { Site } from "./site.ts";
 import { begunSite, type BegunSite, type LaterSite } from "./write-site.ts";
+import { workAhead } from "./worked-ahead.ts";
 import { workProcess } from "./work-process.ts";
 import { workThreads, type WorkThreads } from "./work-threads.ts";
 
@@ -31,13 +32,19 @@ function recordFolders({ colours, pigments, answers }: Records): string[] {
   ];
 }
 
+/** Photographs that the process is asked for before the first of them has come. Our own choice. */
+const ASKED_AHEAD = 4;
+
 /** Photographs in a process that ends with them: what their pixels took is free again for the pages. */
 async function withPicturesOf(loaded: LoadedRecords, cache: WorkCache): Promise<LoadedRecords> {
   const beside = workProcess();
   try {
-    return await withPhotographs(loaded, cache, "pictures, too", async (asked) =>
-      beside.ask("photograph", asked),
-    );
+    const read = withPhotographs(loaded, cache, "pictures, too", {
+      ahead: ASKED_AHEAD,
+      made: async (asked) => beside.ask("photograph", asked),
+    });
+    if (beside.isBegun() && loaded.records !== undefined) workAhead(loaded.records, cache);
+    return await read;
   } finally {
     beside.end();
   }
@@ -153,7 +160,7 @@ async function madeBeside(
     ...(later && { later }),
   });
   await ofSite.pages(wanted?.site ?? []);
-  const beginWorkshop = async (): Promise<readonly [Site, BegunSite]> => {
+  const beginWorkshop = async (): Promise<BegunSite> => {
     const own = workshop({ isPrinted: kind === "paper", printedCards: cardsBefore });
     const [to, earlier] = [workshopDir, earlierWorkshopDir];
     const begun = begunSite(own, {
@@ -165,17 +172,16 @@ async function madeBeside(
       served,
     });
     await begun.pages(wanted?.workshop ?? []);
-    return [own, begun];
+    return begun;
   };
   // Where somebody looks at the workshop's pages they come before the site's others.
   const isLookedAt = wanted !== undefined && wanted.workshop.length > 0;
   const sooner = isLookedAt ? await beginWorkshop() : undefined;
   await ofSite.sooner();
-  const [ofWorkshop, begunWorkshop] = sooner ?? (await beginWorkshop());
-  await begunWorkshop.rest();
+  await (sooner ?? (await beginWorkshop())).rest();
   // What waits for paper comes last: it is drawn meanwhile.
   await ofSite.rest();
-  for (const { keepViews } of [...allLanguages(onScreen), ofWorkshop]) keepViews?.();
+  for (const { keepSteps } of allLanguages(onScreen)) keepSteps?.();
   parsers.keep(cache);
   clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };

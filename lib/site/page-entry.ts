@@ -1,9 +1,9 @@
 import { deflateRawSync, inflateRawSync } from "node:zlib";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { contentHash } from "../kept/content-hash.ts";
+import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { readAgain, readBy, type Read } from "../kept/reads.ts";
 import { viewKey, type FilledPage } from "./filled-page.ts";
-import type { KeptViews } from "./kept-views.ts";
 
 /**
  * One page for Eleventy to render: templates/entry/every-page.njk picks the template of its kind.
@@ -20,11 +20,17 @@ export interface PageEntry extends FilledPage {
   readonly letGo: () => void;
 }
 
-/** A page that is filled by a function. @param views of earlier builds. */
+/** Of what output pages are, and what was kept of earlier builds. */
+export interface PagesKept {
+  readonly steps: KeptSteps | undefined;
+  readonly of: string;
+}
+
+/** A page that is filled by a function. @param kept the hash of what it was filled with, by what was read to fill it. */
 export function pageEntry(
   path: string,
   filled: () => FilledPage,
-  views?: KeptViews,
+  kept?: PagesKept,
   isUnlisted = false,
 ): PageEntry {
   let read: Read<FilledPage> | undefined;
@@ -40,12 +46,17 @@ export function pageEntry(
     get view() {
       return again().view;
     },
-    key: () => (key ??= views?.keyOf(path, once) ?? viewKey(once().value)),
+    key: () =>
+      (key ??= madeStep(kept?.steps, { ...FILLING, name: `pages of ${kept?.of}`, of: path }, () =>
+        viewKey(again()),
+      )),
     letGo: () => {
       read = undefined;
     },
   };
 }
+
+const FILLING = { modules: ["lib/site/site-of-records.ts"] };
 
 /** Pages of every colour, which are asked for by pictures, by paper and by their templates, long after one another. */
 const OF_EVERY_COLOUR: ReadonlySet<string> = new Set<AnyPageView["kind"]>(["sheet", "bench"]);

@@ -85,7 +85,7 @@ export function stated({ published, context, steps }: WorkedSite) {
     sheets: published.map((one) =>
       madeStep(
         steps,
-        { modules: STATED_MODULES, name: `what ${one.worded.sheet.slug} states` },
+        { modules: STATED_MODULES, name: "what sheets state", of: one.worded.sheet.slug },
         () => statedOf(one, context),
       ),
     ),

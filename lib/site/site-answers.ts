@@ -76,7 +76,7 @@ interface ToldOfAnswer {
 
 /** As it was kept, unless something was wrong with it: a complaint names its line, which is nothing that a step reads. */
 function toldOfAnswer(answer: Answer, answers: SiteAnswers, context: PageContext): ToldOfAnswer {
-  const step: Step = { modules: MODULES, name: `answer ${answer.slug}` };
+  const step: Step = { modules: MODULES, name: "answers", of: answer.slug };
   const made = (): ToldOfAnswer => madeOfAnswer(answer, answers, context);
   const told = readWhenAsked(made);
   const { link, isSound } = madeStep(context.steps, step, () => ({

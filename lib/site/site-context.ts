@@ -18,7 +18,7 @@ import { isKnown } from "../quantities/figure.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 import { revision } from "../sheet/revision.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { laidOutCards, type LaidOutCards } from "./laid-out-cards.ts";
+import { CARDS_ROOT, laidOutCards, RANGE_OF_CARDS, type LaidOutCards } from "./laid-out-cards.ts";
 import { labelFaults } from "./label-faults.ts";
 import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
@@ -28,7 +28,7 @@ import { followed, followedList, type Followed, type Grain } from "../kept/follo
 import { keepIn, type Keep } from "../kept/kept-result.ts";
 import { keptSteps, madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { partHashes, textHash } from "../kept/part-hashes.ts";
-import { readAside, readWhenAsked } from "../kept/reads.ts";
+import { readAside, readAsPart, readWhenAsked } from "../kept/reads.ts";
 import { followedTexts } from "./followed-texts.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { theoryOnce } from "./theory-cache.ts";
@@ -48,8 +48,8 @@ export interface WorkedSite {
   readonly cache: WorkCache | undefined;
   readonly steps: KeptSteps | undefined;
   readonly partsTold: PartsTold;
-  /** Keep what parts of sheets and records are known by. */
-  readonly keepParts: () => void;
+  /** Keep what was taken of steps, and what parts of sheets and records are known by. */
+  readonly keepSteps: () => void;
   /** Letters that paper lacks, what the sheets found against their records, and the answers against the sheets. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -68,7 +68,7 @@ interface WorkedRange {
   readonly cache: WorkCache | undefined;
   readonly steps: KeptSteps | undefined;
   readonly partsTold: PartsTold;
-  readonly keepParts: () => void;
+  readonly keepSteps: () => void;
   /** Themselves; and as what is read of them is noted. */
   readonly written: Records;
   readonly records: Records;
@@ -154,7 +154,7 @@ function following(
   fitting: (records: Records) => Fits,
   language: Language,
   cache: WorkCache | undefined,
-): Pick<WorkedRange, "records" | "fitted" | "fits" | "steps" | "partsTold" | "keepParts"> {
+): Pick<WorkedRange, "records" | "fitted" | "fits" | "steps" | "partsTold" | "keepSteps"> {
   if (cache === undefined) {
     const fitted = fitting(written);
     return {
@@ -163,7 +163,7 @@ function following(
       fits: fitted,
       steps: undefined,
       partsTold: new Map(),
-      keepParts: () => undefined,
+      keepSteps: () => undefined,
     };
   }
   const records = followedRecords(written);
@@ -189,7 +189,10 @@ function following(
     fitted,
     fits: fits.value,
     partsTold,
-    keepParts: hashes.keep,
+    keepSteps: () => {
+      steps.keepBooks();
+      hashes.keep();
+    },
     steps,
   };
 }
@@ -286,7 +289,7 @@ function toldOfSheet(
   { records, steps }: WorkedRange,
   words: Words,
 ): ToldOfSheet {
-  return madeStep(steps, { modules: TOLD_MODULES, name: `told of ${sheet.slug}` }, () => {
+  return madeStep(steps, { modules: TOLD_MODULES, name: "told of sheets", of: sheet.slug }, () => {
     const name = sheet.notations.masstone?.nbsName;
     return {
       revision: revision(plain),
@@ -294,6 +297,20 @@ function toldOfSheet(
       warnings: sheetWarnings([sheet], records, words),
     };
   });
+}
+
+/** Cards by what they say; of its sheet each is asked for by itself. */
+function withoutTexts({ cards, without }: RangeCards): unknown {
+  return {
+    cards: cards.map(({ slug, name, revision, states, lacks }) => ({
+      slug,
+      name,
+      revision,
+      states,
+      lacks,
+    })),
+    without,
+  };
 }
 
 function wordedSite(worked: WorkedRange, date: string | undefined, language: Language): WorkedSite {
@@ -349,7 +366,11 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
   };
   const { links, diagnostics, answers } = siteAnswers(inContext(unanswered));
   const context = inContext({ ...unanswered, answers: links });
-  const cards = readWhenAsked(() => rangeCards(context));
+  const cards = readAsPart(RANGE_OF_CARDS, () => rangeCards(context));
+  const laidOut = readAside(() => laidOutCards(cards, context));
+  partsTold.set(CARDS_ROOT, {
+    part: (name) => (name === RANGE_OF_CARDS ? withoutTexts(cards()) : laidOut().part(name)),
+  });
   return {
     published,
     sheets,
@@ -358,11 +379,11 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     get cards() {
       return cards();
     },
-    laidOut: readWhenAsked(() => laidOutCards(cards, context)),
+    laidOut,
     cache: worked.cache,
     steps,
     partsTold,
-    keepParts: worked.keepParts,
+    keepSteps: worked.keepSteps,
     diagnostics: [
       ...letterWarnings(worked.written),
       ...labelFaults(worked.written),

@@ -50,10 +50,9 @@ import { followed } from "../kept/followed.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { readWhenAsked } from "../kept/reads.ts";
 import { contentKey } from "../sheet/revision.ts";
-import { keptViews, type KeptViews } from "./kept-views.ts";
 import { plannedPaths, type PlannedPaths } from "./planned-paths.ts";
 import { dataFilesOf } from "./data-files.ts";
-import { pageEntry, pageWith, type PageEntry } from "./page-entry.ts";
+import { pageEntry, pageWith, type PageEntry, type PagesKept } from "./page-entry.ts";
 import type { DataFile, Site } from "./site.ts";
 import { MANIFEST } from "./output-manifest.ts";
 import { labelsPdf } from "../print/labels-pdf.ts";
@@ -121,8 +120,7 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
   const changes =
     earlier && allChanges(changesBetween(earlier, publishedState(states)), earlier.past, context);
   const atom = changes && feed(changes, context);
-  const views = viewsOf(worked, `site-${context.words.language}`);
-  const pages = sitePages(worked, shown, views).map((page) =>
+  const pages = sitePages(worked, shown).map((page) =>
     atom === undefined ? page : withFeed(page),
   );
   return {
@@ -134,10 +132,7 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
       { path: MANIFEST, text: manifestJson(worked, states, changes) },
       ...(atom === undefined ? [] : [{ path: FEED_PATH, text: atom }]),
     ],
-    keepViews: () => {
-      views?.keep();
-      worked.keepParts();
-    },
+    keepSteps: worked.keepSteps,
     sheetCount: worked.published.length,
     pictures: () => sitePictures(pages, context.answers, context),
     prints: {
@@ -159,12 +154,18 @@ function printedLabels(
   { context }: WorkedSite,
   isPrinted: boolean,
 ): { readonly labels: RangeLabels; readonly pdf?: ReturnType<typeof labelsPdf> } {
-  const { records, sheets, words, date } = context;
+  const { records, sheets, words, date, kept } = context;
   const labels = rangeLabels(sheets, packageSizes(records.workshop), context);
+  const { runs } = labels;
+  const { name: workshop } = records.workshop;
+  const drawn = {
+    modules: LABEL_MODULES,
+    inputs: [runs, workshop, date ?? null, words.language],
+  };
   return {
     labels,
-    ...(isPrinted && labels.runs.length > 0
-      ? { pdf: labelsPdf(labels.runs, { workshop: records.workshop.name, date, words }) }
+    ...(isPrinted && runs.length > 0
+      ? { pdf: kept(drawn, () => labelsPdf(runs, { workshop, date, words })) }
       : {}),
   };
 }
@@ -213,14 +214,14 @@ function workshopOfWorked(
     get answers() {
       return worked.answers.held;
     },
+    heldOf: worked.answers.heldOf,
     get index() {
       return worked.answers.index;
     },
   };
-  const views = steps && viewsOf(worked, "workshop");
+  const kept: PagesKept = { steps, of: "the workshop" };
   return {
-    pages: workshopPages(context, own).map(({ path, filled }) => pageEntry(path, filled, views)),
-    keepViews: () => views?.keep(),
+    pages: workshopPages(context, own).map(({ path, filled }) => pageEntry(path, filled, kept)),
     language: worked.context.words.language,
     files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
     ...(pdf === undefined ? {} : { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
@@ -253,18 +254,14 @@ function pagePaths(worked: WorkedSite): string[] {
   return plannedPages(worked, new Map()).map(({ place: { path } }) => path);
 }
 
-/** What pages were filled with before, by all modules that fill some. */
-function viewsOf({ cache, steps }: WorkedSite, of: string): KeptViews | undefined {
-  return cache && steps && keptViews(cache, of, ["lib/site/site-of-records.ts"], steps);
-}
-
-function sitePages(worked: WorkedSite, shown: Shown, views: KeptViews | undefined): PageEntry[] {
-  const { context } = worked;
+function sitePages(worked: WorkedSite, shown: Shown): PageEntry[] {
+  const { context, steps } = worked;
+  const kept: PagesKept = { steps, of: "the site" };
   return plannedPages(worked, shown).map(({ place, view, isUnlisted }) =>
     pageEntry(
       place.path,
       () => ({ site: siteFrame(context, place), view: view(place) }),
-      views,
+      kept,
       isUnlisted,
     ),
   );
@@ -328,7 +325,10 @@ function plannedPages(worked: WorkedSite, shown: Shown): PlannedPage[] {
     ),
     ...cardSizes(context.records.workshop).flatMap((size, i) =>
       at(planned.cards, i).map((path, nth) =>
-        page(path, (place) => cardsPage(worked.cards, size, nth, context, place)),
+        page(path, (place) => {
+          const laid = at(worked.laidOut().sizes, i);
+          return cardsPage(worked.cards, size, laid.card, nth, context, place);
+        }),
       ),
     ),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
@@ -406,7 +406,13 @@ function dataFiles(worked: WorkedSite, pages: readonly PageEntry[], shown: Shown
   const { records } = context;
   const { siteAddress } = records.workshop;
   const of = (what: string, made: () => readonly DataFile[]): readonly DataFile[] =>
-    dataFilesOf(steps, what, made);
+    dataFilesOf(steps, { name: `files of ${what}` }, made);
+  const ofColour = (
+    slug: string,
+    what: string,
+    made: () => readonly DataFile[],
+  ): readonly DataFile[] =>
+    dataFilesOf(steps, { name: `files of each colour, ${what}`, of: slug }, made);
   return [
     ...of("the range", () => [
       { path: "catalogue.json", text: catalogueJson(published, records) },
@@ -417,11 +423,11 @@ function dataFiles(worked: WorkedSite, pages: readonly PageEntry[], shown: Shown
     ...published.flatMap((one) => {
       const { slug } = one.worded.sheet;
       return [
-        ...of(`${slug}, itself`, () => [
+        ...ofColour(slug, "itself", () => [
           { path: `colours/${slug}/sheet.json`, text: sheetJson(one) },
           ...masstoneCsv(one.worded.sheet),
         ]),
-        ...of(`${slug}, compared`, () => [comparisonData(certain(shown.get(slug))())]),
+        ...ofColour(slug, "compared", () => [comparisonData(certain(shown.get(slug))())]),
       ];
     }),
     ...of("former sheets", () => formerSheets(context)),

@@ -31,8 +31,8 @@ export interface BinaryFile {
 /** Everything that a build writes, but for styles and fonts. */
 export interface Site {
   readonly pages: readonly PageEntry[];
-  /** Keep what pages are filled with, once it is known of all. */
-  readonly keepViews?: () => void;
+  /** Keep what was worked out for it, once all of it is made. */
+  readonly keepSteps?: () => void;
   readonly files: readonly DataFile[];
   readonly sheetCount: number;
   /** The folder of its host that it stands in, `/` unless said. */

@@ -10,6 +10,8 @@ import { WORK_BEGINS, type SentWork, type ThreadAnswer } from "./work-threads.ts
 export interface WorkProcess {
   /** @throws what it threw; OutputFault where the process broke off */
   readonly ask: <N extends WorkName>(name: N, asked: Asked<N>) => Promise<WorkedOut<N>>;
+  readonly isBegun: () => boolean;
+  /** It ends with the piece of work that it is at. */
   readonly end: () => void;
 }
 
@@ -33,8 +35,9 @@ export function workProcess(begun: () => ChildProcess = begunProcess): WorkProce
         own.send(work, (error) => error && broken());
       });
     },
+    isBegun: () => child !== undefined,
     end: () => {
-      child?.kill("SIGKILL");
+      if (child?.connected === true) child.disconnect();
       child = undefined;
     },
   };
@@ -42,5 +45,5 @@ export function workProcess(begun: () => ChildProcess = begunProcess): WorkProce
 
 /** In a group of its own, so that a terminal's signals reach only the program that it works for; it ends with that. */
 function begunProcess(): ChildProcess {
-  return fork(WORK_BEGINS, { serialization: "advanced", detached: true, execArgv: [] });
+  return fork(WORK_BEGINS, { serialization: "advanced", detached: true });
 }

@@ -35,6 +35,7 @@ export interface WorkshopPage {
 /** What the workshop's pages are made from beside the sheets. */
 export interface WorkshopMatter {
   readonly answers: readonly HeldAnswer[];
+  readonly heldOf: (slug: string) => HeldAnswer;
   readonly index: FigureIndex;
   /** What the sheets and answers found against the records. */
   readonly found: readonly Diagnostic[];
@@ -60,7 +61,7 @@ function sheetsOfLots({ colour, planned, lots }: LotBook, context: PageContext):
     ...lots.flatMap((judged): PlannedPage[] =>
       !madeStep(
         context.steps,
-        { modules: ["lib/workshop/lot-page.ts"], name: `correction ${judged.lot.slug}` },
+        { modules: ["lib/workshop/lot-page.ts"], name: "corrections", of: judged.lot.slug },
         () => isCorrected(judged, colour, context),
       )
         ? []
@@ -141,9 +142,8 @@ export function workshopPages(context: PageContext, matter: WorkshopMatter): Wor
     page("trials/index.html", () => trialsPage(context)),
     ...[...context.records.answers.keys()].map((slug) =>
       page(workshopAnswerPath(slug), (place) => {
-        const { answers, index } = matter;
-        const held = certain(answers.find(({ answer }) => answer.slug === slug));
-        return workshopAnswerPage(held, context, place, index);
+        const { heldOf, index } = matter;
+        return workshopAnswerPage(heldOf(slug), context, place, index);
       }),
     ),
   ];

@@ -80,7 +80,20 @@ function measuredIn(home: string): (args: readonly string[]) => Usage {
     const wallS = (performance.now() - started) / 1000;
     if (status !== 0 && args[0] !== "check")
       throw new Error(`Unexpected exit ${status} of ${args.join(" ")}\n${stderr.slice(-2000)}`);
-    return { wallS, ...(JSON.parse(readFileSync(file, "utf8")) as Omit<Usage, "wallS">) };
+    return { wallS, ...toldIn(file) };
+  };
+}
+
+/** What a command and the processes that it began took together of the processor, and the largest of them of memory. */
+function toldIn(file: string): Required<Omit<Usage, "wallS">> {
+  const all = readFileSync(file, "utf8")
+    .trimEnd()
+    .split("\n")
+    .map((line) => JSON.parse(line) as Required<Omit<Usage, "wallS">>);
+  rmSync(file);
+  return {
+    cpuS: all.reduce((sum, { cpuS }) => sum + cpuS, 0),
+    largestMb: Math.max(...all.map((one) => one.largestMb)),
   };
 }
 
@@ -169,7 +182,7 @@ async function savedToPage(home: string, record: string): Promise<readonly [Usag
   const next = await seen("Seen again.");
   server.kill("SIGTERM");
   await ended;
-  const { largestMb } = JSON.parse(readFileSync(usage, "utf8")) as Usage;
+  const { largestMb } = toldIn(usage);
   return [
     { wallS: first, largestMb },
     { wallS: next, largestMb },

@@ -1,13 +1,11 @@
-// Preloaded by a measured command: at its end it writes what it took of the processor and of memory.
-import { writeFileSync } from "node:fs";
+// Preloaded by a measured command and the processes that it begins: each writes at its end what it took of the processor and of memory, a line of JSON.
+import { appendFileSync } from "node:fs";
 import { isMainThread } from "node:worker_threads";
 
 const file = process.env.MULLSTONE_BENCH_USAGE;
 if (isMainThread && file !== undefined)
   process.on("exit", () => {
     const { userCPUTime, systemCPUTime, maxRSS } = process.resourceUsage();
-    writeFileSync(
-      file,
-      JSON.stringify({ cpuS: (userCPUTime + systemCPUTime) / 1e6, largestMb: maxRSS / 1024 }),
-    );
+    const usage = { cpuS: (userCPUTime + systemCPUTime) / 1e6, largestMb: maxRSS / 1024 };
+    appendFileSync(file, `${JSON.stringify(usage)}\n`);
   });

@@ -38,6 +38,12 @@ describe("nearestWord", () => {
     expect(nearestWord("aaaaaa", ["aaaaab", "baaaaa"])).toBe("aaaaab");
   });
 
+  test("of equals one of the same letters, else one with more or fewer, else the one that begins alike", () => {
+    expect(nearestWord("H431", ["H331", "H413"])).toBe("H413");
+    expect(nearestWord("H431", ["H341", "H413"])).toBe("H413");
+    expect(nearestWord("PB 6x", ["PW 6x", "PBk 6x"])).toBe("PBk 6x");
+  });
+
   test.each(["", "x", "ultramarine", "z".repeat(1_000_000)])(
     "gives nothing for a word like no other",
     (word) => {

@@ -135,12 +135,8 @@ async function madeWith(
     for (const [path, text] of isRendered ? filesIn(to) : [...viewsOf(one), ...filesIn(to)])
       told.set(`${output}/${path}`, text);
   }
-  for (const { keepViews } of [
-    onScreen,
-    ...(onScreen.translated ?? []).map((one) => one.site),
-    ofWorkshop,
-  ])
-    keepViews?.();
+  for (const { keepSteps } of [onScreen, ...(onScreen.translated ?? []).map((one) => one.site)])
+    keepSteps?.();
   return { isRefused: false, files: told };
 }
 

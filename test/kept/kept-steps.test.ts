@@ -1,4 +1,4 @@
-import { mkdtempSync } from "node:fs";
+import { mkdtempSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { beforeEach, describe, expect, inject, test } from "vitest";
 import { followed } from "../../lib/kept/followed.ts";
@@ -159,4 +159,45 @@ test("a large value that was kept is read when it is asked for, and is not there
   expect(found?.identity).toBe("an identity");
   expect(found?.value()).toEqual({ large: true });
   expect(run(new Map([colour("bone", "61")])).steps.found(STEP)).toBeUndefined();
+});
+
+describe("steps that are taken of many colours", () => {
+  const of = ({ steps, colours }: Run, slugs: Iterable<string>): string[] => {
+    const taken: string[] = [];
+    for (const slug of slugs)
+      steps.made({ ...STEP, of: slug }, () => {
+        taken.push(slug);
+        return colours.get(slug)?.oil;
+      });
+    steps.keepBooks();
+    return taken;
+  };
+  const both = ["bone", "lamp"];
+
+  test("are kept each by what it read, in one file", () => {
+    expect(of(run(BLACKS), both)).toEqual(both);
+    expect(of(run(BLACKS), both)).toEqual([]);
+    expect(of(run(new Map([colour("bone", "61"), colour("lamp")])), both)).toEqual(["bone"]);
+    expect(readdirSync(join(cache.folder, "results"))).toHaveLength(1);
+  });
+
+  test("are read by whoever asks for one of them, made or kept", () => {
+    for (let times = 0; times < 2; times++) {
+      const { steps, colours } = run(BLACKS);
+      const { names } = readBy(() =>
+        steps.made({ ...STEP, of: "bone" }, () => colours.get("bone")?.oil),
+      );
+      expect([...names].sort()).toEqual(["colours/bone/?", "colours/bone/oil"]);
+      steps.keepBooks();
+    }
+  });
+
+  test("stay while they are right, though nobody asks for them, and go when they are not", () => {
+    of(run(BLACKS), both);
+    of(run(BLACKS), ["bone"]);
+    expect(of(run(BLACKS), both)).toEqual([]);
+    const edited = new Map([colour("bone"), colour("lamp", "61")]);
+    of(run(edited), ["bone"]);
+    expect(of(run(BLACKS), both)).toEqual(["lamp"]);
+  });
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import {
   noteRead,
   readAgain,
+  readAsPart,
   readBy,
   readOnce,
   type RememberedReads,
@@ -51,4 +52,16 @@ describe("names of what was read", () => {
     };
     expect(held(200)).toBe(2 * held(100));
   });
+});
+
+test("of a value that is a part by itself nothing is noted but its name, whoever asks first", () => {
+  const part = readAsPart("cards", () => {
+    noteRead("a sheet");
+    return "worded";
+  });
+  for (let times = 0; times < 2; times++) {
+    const { value, names } = readBy(part);
+    expect(value).toBe("worded");
+    expect([...names]).toEqual(["cards"]);
+  }
 });

@@ -1,10 +1,14 @@
 import sharp, { type Sharp } from "sharp";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
 import { describe, expect, inject, test } from "vitest";
 import { LARGEST_SCREEN_BYTES } from "../../lib/photographs/picture-sizes.ts";
+import { withPhotographs } from "../../lib/photographs/taken-photographs.ts";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import { contentFolder } from "../support/content-folder.ts";
 import { photographed } from "../support/painted-scene.ts";
-import { colourText, photographedWorkshop } from "./photographed-workshop.ts";
+import { colourText, photographedWorkshop, TEXTS } from "./photographed-workshop.ts";
 
 const SIZE = { width: 540, height: 360 };
 const SCENE = photographed(
@@ -227,4 +231,32 @@ describe("names of photographs", () => {
       ["lots", "bb-1", "impasto"],
     ]);
   });
+});
+
+test("photographs that another makes are asked for so many ahead, and told of in their order", async () => {
+  const names = Array.from({ length: 5 }, (_, i) => `stroke-${i}.jpg`);
+  const { content, home } = contentFolder({
+    ...TEXTS,
+    "colours/bone-black.md": colourText(
+      `photographs:\n${names.map((name) => `  - { file: ${name}, of: brush stroke }\n`).join("")}`,
+    ),
+    ...Object.fromEntries(names.map((name) => [`photographs/${name}`, "a picture"])),
+  });
+  let [atWork, most] = [0, 0];
+  const { diagnostics } = await withPhotographs(
+    loadRecords(content, home),
+    undefined,
+    "pictures, too",
+    {
+      ahead: 3,
+      made: async ({ name }) => {
+        most = Math.max(most, (atWork += 1));
+        await pause(name === names[0] ? 20 : 1);
+        atWork -= 1;
+        return { fault: `${name} is none` };
+      },
+    },
+  );
+  expect(diagnostics.map(({ message }) => message)).toEqual(names.map((name) => `${name} is none`));
+  expect(most).toBe(3);
 });

@@ -92,6 +92,14 @@ describe("a lot", () => {
       ],
     ],
     [
+      "whose oil was weighed in kilograms",
+      "massG: 450",
+      "massG: 0.45",
+      [
+        "content/lots/lb-1.yaml:5 error The yield of 900 g is more than the 500.4 g that were weighed in; 450 g, if 0.45 is in kg",
+      ],
+    ],
+    [
       "that yields hardly half",
       "yieldG: 900\ntubes: [{ ml: 40, count: 18, massG: 49 }]",
       "yieldG: 500",

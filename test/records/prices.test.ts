@@ -83,6 +83,46 @@ describe("a price list", () => {
       ],
     },
     {
+      what: "prices whose point may part thousands, in the list and in a record",
+      files: {
+        ...CURRENCY,
+        "prices.csv": "colour;ml;price\nlamp-black;40;1.200\nlamp-black;120;12,345\n",
+        "colours/lamp-black.md": withSizes("[{ ml: 60, price: 1.500 }]"),
+      },
+      told: [
+        `content/colours/lamp-black.md:6:26 error The price 1.500 has three decimals, so it may be 1500 or 1.50: write the one that is meant records/price`,
+        `${LINE}:2:15 error The price 1.200 has three decimals, so it may be 1200 or 1.20: write the one that is meant records/price`,
+        `${LINE}:3:16 error The price 12,345 has three decimals, so it may be 12345 or 12.35: write the one that is meant records/price`,
+      ],
+    },
+    {
+      what: "prices with three decimals of a currency that has so many, and below one",
+      files: {
+        "workshop.yaml": "name: Test Workshop\ncurrency: KWD\n",
+        "prices.csv": "colour;ml;price\nlamp-black;40;1.200\nlamp-black;120;0.750\n",
+      },
+      told: [],
+    },
+    ...(
+      [
+        ["0.2", "20"],
+        ["-0.15", "-15"],
+      ] as const
+    ).map(([percent, meant]) => ({
+      what: `a rise of ${percent}, which is a fraction`,
+      files: {
+        "workshop.yaml": `${CURRENCY["workshop.yaml"]}prices: { addPercent: ${percent} }\n`,
+      },
+      told: [
+        `content/workshop.yaml:3:23 warning Less than 1 % is put on every price, ${percent} %; ${meant} %, if it was given as a fraction records/price-rise`,
+      ],
+    })),
+    {
+      what: "a rise of one in a hundred, and none",
+      files: { "workshop.yaml": `${CURRENCY["workshop.yaml"]}prices: { addPercent: 1 }\n` },
+      told: [],
+    },
+    {
       what: "prices of no currency, once",
       files: { "prices.csv": "colour,ml,price\nlamp-black,40 ml,9\nlamp-black,120 ml,9\n" },
       told: [

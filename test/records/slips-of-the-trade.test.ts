@@ -335,6 +335,20 @@ describe("columns", () => {
       told: /The reflectance of masstone at 420 nm, 0.1396, stands out of its neighbours as no paint's does; a decimal point may have slipped/,
     },
     {
+      what: "the first cell of a column ten times too high",
+      file: "readings/cadmium-yellow.csv",
+      edits: [["\n400,0.01428", "\n400,0.1428"]],
+      severity: "warning",
+      told: /The reflectance of masstone at 400 nm, 0.1428, stands out of its neighbours as no paint's does/,
+    },
+    {
+      what: "the last cell of a column ten times too low",
+      file: "readings/cadmium-yellow.csv",
+      edits: [["\n700,0.74035", "\n700,0.074035"]],
+      severity: "warning",
+      told: /The reflectance of masstone at 700 nm, 0.074035, stands out of its neighbours as no paint's does/,
+    },
+    {
       what: "one column for masstone and let-down",
       file: SPINEL,
       edits: [["column: masstone\n", 'column: "titanium-white 1:1"\n']],
@@ -505,6 +519,27 @@ describe("oil, driers, trials", () => {
       told: /A change of 114 Delta-E\*ab is more than lies between black and white; 11.4, if the decimal point is lost/,
     },
     {
+      what: "an uncertainty above its value",
+      file: LAMP,
+      edits: [["{ value: 99, uncertainty: 2,", "{ value: 99, uncertainty: 150,"]],
+      severity: "warning",
+      told: /The uncertainty 150 is 1.5 times the value 99 itself; in the unit of the value, not in percent/,
+    },
+    {
+      what: "an oil index in percent of the paint",
+      file: LAMP,
+      edits: [["{ value: 99, uncertainty: 2,", "{ value: 70, uncertainty: 2,"]],
+      severity: "warning",
+      told: /The oil index of 70 g\/100 g lies below the rub-out figure of its pigment, \d+ g\/100 g; 230 g\/100 g, if it was given in percent of the paint/,
+    },
+    {
+      what: "an addition as a fraction of the oil",
+      file: LAMP,
+      edits: [["percentOfOil: 0.4", "percentOfOil: 0.004"]],
+      severity: "warning",
+      told: /So little of cobalt-zirconium-drier, 0.004 % of the oil, does nothing in a paint; 0.4 %, if it was given as a fraction/,
+    },
+    {
       what: "an uncertainty many times its value",
       file: LAMP,
       edits: [["{ value: 99, uncertainty: 2,", "{ value: 99, uncertainty: 400,"]],
@@ -524,6 +559,40 @@ describe("oil, driers, trials", () => {
       edits: [["standard: lb-2602\ndate: 2026-05-18", "standard: lb-2602\ndate: 2062-05-18"]],
       severity: "warning",
       told: /The date 2062-05-18 lies after 2026-06-30; a digit of the year/,
+    },
+  ]);
+});
+
+describe("pigments and lots", () => {
+  const CADMIUM = "pigments/cadmium-zinc-sulphide.yaml";
+  checkSlips([
+    {
+      what: "a metal's share as a fraction",
+      file: CADMIUM,
+      edits: [["pricePerKg: 92", "pricePerKg: 92\nmetals: [{ metal: cadmium, percent: 0.66 }]"]],
+      severity: "warning",
+      told: /is made of cadmium by its numbers, and 0.66 % of it is next to none; 66 %, if it was given as a fraction/,
+    },
+    {
+      what: "quartz as a fraction",
+      file: "pigments/raw-umber.yaml",
+      edits: [["pricePerKg: 9", "respirableQuartzPercent: 0.015\npricePerKg: 9"]],
+      severity: "warning",
+      told: /Respirable quartz of 0.015 % is less than a laboratory tells, 0.1 %; 1.5 %, if it was given as a fraction/,
+    },
+    {
+      what: "a price a kilogram that is one a tonne",
+      file: "pigments/raw-umber.yaml",
+      edits: [["pricePerKg: 9", "pricePerKg: 9000"]],
+      severity: "warning",
+      told: /9000 a kilogram is \d+ times what the dearest of all other materials costs; 9, if it was given for a tonne, or a point parts its thousands/,
+    },
+    {
+      what: "a lot ten years too early",
+      file: "lots/lb-2602.yaml",
+      edits: [["date: 2026-02-03", "date: 2016-02-03"]],
+      severity: "warning",
+      told: /The lot's date, 2016-02-03, lies \d+ years before every other of colours, lots and trials, the first of which is \d{4}-\d\d-\d\d; a digit of the year\?/,
     },
   ]);
 });

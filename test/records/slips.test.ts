@@ -20,11 +20,35 @@ function told(but: RecordTexts): string[] {
 describe("slips that a schema does not see", () => {
   test("a sound folder is told nothing", () => expect(told({})).toEqual([]));
 
-  test("factors declared as percent are doubted, once a file", () => {
+  const IN_PERCENT = COLOUR.replace("scale: factor", "scale: percent");
+
+  test("a black in percent is doubted, once a file", () => {
     expect(
-      told({ "colours/bone-black.md": COLOUR.replace("scale: factor", "scale: percent") }),
+      told({
+        "colours/bone-black.md": IN_PERCENT,
+        "readings/bone.csv": flatReadings({ masstone: 0.35, again: 0.4 }),
+      }),
     ).toEqual([
-      "content/colours/bone-black.md:4:11 warning The record says scale: percent, and no value in content/readings/bone.csv passes 0.01; a reading in factors says scale: factor records/scale",
+      "content/colours/bone-black.md:4:11 warning The record says scale: percent, and no value in content/readings/bone.csv passes 0.4; a reading in factors says scale: factor records/scale",
+    ]);
+  });
+
+  test.each([
+    ["a black", { masstone: 0.01 }, "0.01"],
+    ["a black beside a white", { masstone: 0.055, white: 1.15 }, "0.055 to 1.15"],
+    ["a grey beside a white", { masstone: 0.04, white: 0.83 }, "0.04 to 0.83"],
+    ["two darks, as percent may be", { masstone: 0.06, other: 1.2 }, undefined],
+  ])("factors of %s declared as percent", (_of, columns: Record<string, number>, reads) => {
+    const said =
+      reads === undefined
+        ? "warning The record says scale: percent, and no value in content/readings/bone.csv passes 1.2"
+        : `error The record says scale: percent, and content/readings/bone.csv holds factors: in percent no paint reads ${reads}`;
+    const lines = told({
+      "colours/bone-black.md": IN_PERCENT,
+      "readings/bone.csv": flatReadings(columns),
+    });
+    expect(lines).toEqual([
+      `content/colours/bone-black.md:4:11 ${said}; a reading in factors says scale: factor records/scale`,
     ]);
   });
 
@@ -124,4 +148,31 @@ describe("slips that a schema does not see", () => {
     expect(lines).toHaveLength(1);
     expect(lines[0]).toContain("content/workshop.yaml:3:1 error There is no key markts");
   });
+});
+
+describe("what was weighed into let-downs", () => {
+  const READINGS = flatReadings({ masstone: 0.03, tint: 0.3 });
+  /** Colours of which each says of its one let-down that this was weighed. */
+  const notesOf = (kinds: Readonly<Record<string, "paint" | "pigment">>): string[] => {
+    const files = Object.entries(kinds).flatMap(([slug, kind]): [string, string][] => [
+      [`readings/${slug}.csv`, READINGS],
+      [
+        `colours/${slug}.md`,
+        `---\nname: ${slug}\npigments: [{ pigment: bone-black }]\nmasstone: { reading: ${slug}, column: masstone, scale: factor, geometry: "45/0" }\ntints:\n  - { white: bone-black, massRatio: "1:5", ratioKind: ${kind}, reading: ${slug}, column: tint, scale: factor, geometry: "45/0" }\n---\n`,
+      ],
+    ]);
+    const { content, home } = contentFolder({ ...SOUND, ...Object.fromEntries(files) });
+    return loadRecords(content, home).notes.map(formatDiagnostic);
+  };
+
+  test("one colour that says otherwise than two others is told", () =>
+    expect(notesOf({ one: "paint", other: "pigment", third: "paint" })).toEqual([
+      "content/colours/other.md:6:55 note The let-downs of this colour alone say that pigment was weighed: those of the 2 others say paint records/ratio-kind",
+    ]));
+
+  test.each([
+    [{ one: "paint", other: "pigment" }],
+    [{ one: "paint", other: "pigment", third: "paint", fourth: "pigment" }],
+    [{ one: "pigment", other: "pigment", third: "pigment" }],
+  ] as const)("of %o none is told", (kinds) => expect(notesOf(kinds)).toEqual([]));
 });

@@ -14,14 +14,17 @@ import {
 import {
   HAZARD_CODES,
   isHazardCode,
+  isHazardStatement,
   statementMeaning,
   type AcuteRoute,
   type HazardCode,
 } from "../texts/hazard-statement.ts";
 import { METALS, type Metal } from "../studio/metal-content.ts";
+import { singleStatements } from "../texts/single-statements.ts";
 import {
   ENTRAINED_SUPPLEMENTS,
   isEntrainedSupplement,
+  SUPPLEMENTAL_CODES,
   type EntrainedSupplement,
 } from "../texts/supplemental-code.ts";
 
@@ -82,7 +85,7 @@ export interface HazardFault {
   readonly actual: string;
   readonly expected: string;
   readonly nearest?: string;
-  /** Set where a build goes on: the code is shown as stated. */
+  /** Set where a build goes on: what states it counts as not classified, or a maker's label shows it as stated. */
   readonly severity?: "warning";
 }
 
@@ -126,20 +129,7 @@ export function classificationFaults(stated: string | ClassificationForm): Hazar
   const form = asForm(stated);
   const { statement } = form;
   if (isEntrainedSupplement(statement)) return [];
-  if (!isHazardCode(statement)) {
-    return [
-      {
-        ...fault(
-          ["statement"],
-          `${statement} is no hazard statement of the frame, such as H302`,
-          statement,
-          "a hazard statement of the frame, such as H302",
-          [...HAZARD_CODES, ...ENTRAINED_SUPPLEMENTS],
-        ),
-        severity: "warning",
-      },
-    ];
-  }
+  if (!isHazardCode(statement)) return [statementFault(statement)];
   const allowed: readonly string[] = statementMeaning(statement).classes;
   const faults: HazardFault[] = [];
   if (form.hazardClass !== undefined && !allowed.includes(form.hazardClass)) {
@@ -197,6 +187,38 @@ export function classificationFaults(stated: string | ClassificationForm): Hazar
     faults.push(...limitFaults(limit, ["specificLimits", i])),
   );
   return faults;
+}
+
+/**
+ * A code that no class stands behind. One that the law does not know is a slip of the pen, and would take
+ * a warning off; one that only nothing is worked out from leaves the substance not classified.
+ */
+function statementFault(statement: string): HazardFault {
+  const parts = singleStatements(statement);
+  if (parts.length > 1 && parts.every(isKnownStatement))
+    return fault(
+      ["statement"],
+      `${statement} joins ${parts.length} statements, and each stands by itself: ${parts.join(", ")}`,
+      statement,
+      parts.join(", "),
+    );
+  if (isHazardStatement(statement) || isOneOf(SUPPLEMENTAL_CODES, statement))
+    return {
+      ...fault(
+        ["statement"],
+        `Nothing is worked out here from ${statement}, so what states it counts as not classified`,
+        statement,
+        "a hazard statement that a paint's label is worked out from, such as H302",
+      ),
+      severity: "warning",
+    };
+  return fault(
+    ["statement"],
+    `${statement} is no hazard statement of the frame, such as H302`,
+    statement,
+    "a hazard statement of the frame, such as H302",
+    [...HAZARD_CODES, ...ENTRAINED_SUPPLEMENTS],
+  );
 }
 
 function limitFaults(limit: SpecificLimitForm, path: HazardFault["path"]): HazardFault[] {

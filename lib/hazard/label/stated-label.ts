@@ -10,6 +10,7 @@ import { classElements, HAZARD_CLASS_NAMES, PICTOGRAM_CODES } from "../classify/
 import {
   HAZARD_CODES,
   isHazardCode,
+  isHazardStatement,
   statementMeaning,
   type HazardCode,
 } from "../texts/hazard-statement.ts";
@@ -98,7 +99,10 @@ export function statedLabelFaults(
     ),
     ...label.hazardStatements.flatMap((stated, i) =>
       singleStatements(stated).flatMap((code) =>
-        asWarning(unknownWordFault(["hazardStatements", i], "statement code", code, HAZARD_CODES)),
+        unreckonedAsWarning(
+          code,
+          unknownWordFault(["hazardStatements", i], "statement code", code, HAZARD_CODES),
+        ),
       ),
     ),
     ...precautions.flatMap((code, i) =>
@@ -144,6 +148,11 @@ export function formulaIdentifierFaults(ufi: string | undefined): HazardFault[] 
           expected: "four groups of four digits and capitals, without B, I, L, O and Z",
         },
       ];
+}
+
+/** A hazard statement that nothing is worked out from is shown as stated; a code that the law does not know is a slip of the pen. */
+function unreckonedAsWarning(code: string, faults: readonly HazardFault[]): readonly HazardFault[] {
+  return isHazardStatement(code) ? asWarning(faults) : faults;
 }
 
 /** A statement that no list here knows is shown as stated, and the build goes on. */

@@ -4,6 +4,7 @@
  *
  * @source clp-1272-2008 : Annex I and Annex III
  */
+import { isOneOf } from "../../quantities/members.ts";
 import type { HazardClass } from "../classify/hazard-class.ts";
 
 /** Route of acute exposure, with its unit: mg/kg for oral and dermal, mg/l over 4 h for dust (and mist) and vapour. */
@@ -99,6 +100,42 @@ export const HAZARD_STATEMENTS = {
 export type HazardCode = keyof typeof HAZARD_STATEMENTS;
 export const HAZARD_CODES = Object.keys(HAZARD_STATEMENTS) as readonly HazardCode[];
 
+/**
+ * Statements of classes that nothing is worked out from here: explosives, gases, self-reactive substances,
+ * peroxides, what catches fire by itself. A substance that carries one counts as not classified.
+ *
+ * @source clp-1272-2008 : Annex III
+ * @source un-ghs-rev-11 : H209 to H211 and H282 to H284
+ */
+export const UNRECKONED_HAZARD_CODES = [
+  "H200",
+  "H201",
+  "H202",
+  "H203",
+  "H204",
+  "H205",
+  "H206",
+  "H207",
+  "H208",
+  "H209",
+  "H210",
+  "H211",
+  "H220",
+  "H221",
+  "H230",
+  "H231",
+  "H232",
+  "H240",
+  "H241",
+  "H242",
+  "H250",
+  "H270",
+  "H281",
+  "H282",
+  "H283",
+  "H284",
+] as const;
+
 export function isHazardCode(text: unknown): text is HazardCode {
   return typeof text === "string" && Object.hasOwn(HAZARD_STATEMENTS, text);
 }
@@ -111,4 +148,9 @@ export function statementMeaning(code: HazardCode): StatementMeaning {
 export function inLabelOrder(codes: Iterable<HazardCode>): HazardCode[] {
   const wanted = new Set(codes);
   return HAZARD_CODES.filter((code) => wanted.has(code));
+}
+
+/** Whether a code is a hazard statement of the law at all, worked out here or not. */
+export function isHazardStatement(text: string): boolean {
+  return isHazardCode(text) || isOneOf(UNRECKONED_HAZARD_CODES, text);
 }

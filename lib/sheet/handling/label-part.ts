@@ -90,7 +90,7 @@ export function labelPart(
       .map(named),
     leftOut: workedOut.leftOut.filter(({ statement }) => !stands.has(statement)).map(named),
     unknown: workedOut.gaps.flatMap(({ rule, values }) =>
-      rule === "no-hazard-data" ? [values.name] : [],
+      rule === "total-short-of-the-whole" ? [] : [values.name],
     ),
     gaps: workedOut.gaps.map(named),
     notClassified,

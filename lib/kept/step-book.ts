@@ -1,0 +1,67 @@
+/** Steps of one kind that are taken of many things, such as every colour: kept in one file, each by what it read. */
+import { deserialize, serialize } from "node:v8";
+import type { KeptSteps, PartsRead } from "./kept-steps.ts";
+import { readResult, writeResult } from "./kept-result.ts";
+import { noteReadAgain, readBy } from "./reads.ts";
+import type { WorkCache } from "./work-cache.ts";
+
+export interface KeptStep {
+  readonly parts: PartsRead;
+  /** The value, or where it is kept. */
+  readonly value?: unknown;
+  readonly identity?: string;
+}
+
+export interface StepBook {
+  /** What was kept of a thing, else made now; whoever asks has read what it was made from. */
+  readonly made: <V>(of: string, made: () => V) => V;
+  /** Write it down for the next build, where it says something else than before. */
+  readonly keep: () => void;
+}
+
+/** @param place where it is kept; undefined keeps nothing. */
+export function stepBook(
+  place: { readonly cache: WorkCache; readonly key: string } | undefined,
+  { partsOf, stillAs }: Pick<KeptSteps, "partsOf" | "stillAs">,
+): StepBook {
+  const now = new Map<string, KeptStep>();
+  let earlier: ReadonlyMap<string, KeptStep> | undefined;
+  const before = (): ReadonlyMap<string, KeptStep> => (earlier ??= readBook(place));
+  const stillIn = (of: string): KeptStep | undefined => {
+    const kept = before().get(of);
+    const parts = kept && stillAs(kept.parts);
+    if (kept === undefined || parts === undefined) return undefined;
+    return parts === kept.parts ? kept : { ...kept, parts };
+  };
+  return {
+    made: <V>(of: string, made: () => V): V => {
+      const known = now.get(of) ?? stillIn(of);
+      if (known !== undefined) {
+        now.set(of, known);
+        for (const [, , , names] of known.parts) noteReadAgain(names);
+        return known.value as V;
+      }
+      const { value, names } = readBy(made);
+      now.set(of, { parts: partsOf(names, before().get(of)?.parts), value });
+      return value;
+    },
+    keep: () => {
+      if (place?.cache.keeps !== true || now.size === 0) return;
+      // What nobody asked for this time stays for as long as it would be right.
+      for (const of of before().keys()) {
+        const still = now.has(of) ? undefined : stillIn(of);
+        if (still !== undefined) now.set(of, still);
+      }
+      const isSame =
+        now.size === before().size && [...now].every(([of, kept]) => before().get(of) === kept);
+      if (!isSame) writeResult(place.cache, place.key, serialize(now));
+    },
+  };
+}
+
+function readBook(
+  place: { readonly cache: WorkCache; readonly key: string } | undefined,
+): ReadonlyMap<string, KeptStep> {
+  const bytes = place && readResult(place.cache, place.key);
+  return bytes === undefined ? new Map() : (deserialize(bytes) as ReadonlyMap<string, KeptStep>);
+}

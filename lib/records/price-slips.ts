@@ -1,0 +1,104 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { median } from "../quantities/median.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
+
+/** Times [1] the middle price of all other materials, and times the dearest of these, past which one was most likely written in another unit. Our own limits. */
+const DEAR_TIMES = { middle: 100, dearest: 10 } as const;
+/** So many other materials have to have a price before one is held against them. */
+const MANY = 3;
+
+/**
+ * The two prices that one with three decimals may be, where its currency has fewer: in thousands, and cut to its coins.
+ * @param currency its code; two decimals without one.
+ * @example twoReadings("1.200", "GBP") // ["1200", "1.20"]
+ */
+export function twoReadings(
+  written: string,
+  currency: string | undefined,
+): readonly [thousands: string, decimals: string] | undefined {
+  const coins =
+    currency === undefined
+      ? 2
+      : (new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions()
+          .maximumFractionDigits ?? 2);
+  const [, whole = "", decimals = ""] = /^([1-9]\d{0,2})[.,](\d{3})$/.exec(written) ?? [];
+  if (whole === "" || coins > 2) return undefined;
+  return [`${whole}${decimals}`, Number(`${whole}.${decimals}`).toFixed(coins)];
+}
+
+/** Prices whose point may part thousands, a rise that is most likely a fraction, a material dearer by far than all others. */
+export function priceSlips(files: ParsedFiles): Diagnostic[] {
+  return [...thousandsFaults(files), ...riseFaults(files), ...materialFaults(files)];
+}
+
+/** In a record a price is a number, and 1.200 would be read as 1.2 without a word. */
+function thousandsFaults({ colours, workshop }: ParsedFiles): Diagnostic[] {
+  const currency = workshop?.record.currency;
+  return [...colours.values()].flatMap(({ record, yaml }) =>
+    (record.sizes ?? []).flatMap((_, i): Diagnostic[] => {
+      const written = yaml.written(["sizes", i, "price"]) ?? "";
+      const readings = twoReadings(written, currency);
+      if (readings === undefined) return [];
+      return [
+        {
+          severity: "error",
+          rule: "records/price",
+          place: yaml.place(["sizes", i, "price"]),
+          message: thousandsMessage(written, readings),
+          actual: written,
+          expected: readings.join(" or "),
+        },
+      ];
+    }),
+  );
+}
+
+/** What is said of a price that can be read in two ways. */
+export function thousandsMessage(written: string, readings: readonly string[]): string {
+  return `The price ${written} has three decimals, so it may be ${readings.join(" or ")}: write the one that is meant`;
+}
+
+/** A rise of all prices by less than one in a hundred. */
+function riseFaults({ workshop }: ParsedFiles): Diagnostic[] {
+  const percent = workshop?.record.prices?.addPercent ?? 0;
+  if (workshop === undefined || percent === 0 || Math.abs(percent) >= 1) return [];
+  return [
+    {
+      severity: "warning",
+      rule: "records/price-rise",
+      place: workshop.yaml.place(["prices", "addPercent"]),
+      message: `Less than 1 % is put on every price, ${percent} %`,
+      actual: `${percent} %`,
+      expected: "a share in percent, such as 20",
+      hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`,
+    },
+  ];
+}
+
+function materialFaults({ pigments, vehicles }: ParsedFiles): Diagnostic[] {
+  const priced = [...pigments.values(), ...vehicles.values()].flatMap(
+    ({
+      record,
+      yaml,
+    }: Pick<Parsed<{ readonly pricePerKg?: number | undefined }>, "record" | "yaml">) =>
+      record.pricePerKg === undefined ? [] : [{ price: record.pricePerKg, yaml }],
+  );
+  if (priced.length <= MANY) return [];
+  return priced.flatMap(({ price, yaml }, i): Diagnostic[] => {
+    const others = priced.filter((_, other) => other !== i).map((one) => one.price);
+    const [middle, dearest] = [median(others), Math.max(...others)];
+    if (!(price > DEAR_TIMES.middle * middle && price > DEAR_TIMES.dearest * dearest)) return [];
+    return [
+      {
+        severity: "warning",
+        rule: "records/price-reach",
+        place: yaml.place(["pricePerKg"]),
+        message: `${price} a kilogram is ${Math.round(price / dearest)} times what the dearest of all other materials costs`,
+        actual: String(price),
+        expected: `near ${dearest} or below`,
+        hint: `${Number((price / 1000).toPrecision(6))}, if it was given for a tonne, or a point parts its thousands`,
+      },
+    ];
+  });
+}
