@@ -93,16 +93,18 @@ function readReport(file: string): VitestReport | undefined {
   }
 }
 
-const kept = join(ROOT, ".cache");
-mkdirSync(kept, { recursive: true });
-const translated = runFolder("modules", kept);
-await translateModules(ROOT, translated.folder);
 const cores = availableParallelism();
 const forDemonstration = Math.max(1, Math.floor(cores / 2));
 const forOthers = Math.max(1, Math.floor((cores - forDemonstration) / 2));
 // Types and lint beside the tests: these wait for the demonstration to be built first, which leaves a core idle.
+const typesAndLint = check("types and lint", "oxlint/bin/oxlint", ["--type-check", "."]);
+// Below the project, where the packages that modules import are found.
+const beside = join(ROOT, ".cache");
+mkdirSync(beside, { recursive: true });
+const translated = runFolder("modules", beside);
+await translateModules(ROOT, translated.folder);
 const parts = await Promise.all([
-  check("types and lint", "oxlint/bin/oxlint", ["--type-check", "."]),
+  typesAndLint,
   tests("of the demonstration", [`--maxWorkers=${forDemonstration}`], "as they come"),
   tests("of commands", ["--project=units", `--maxWorkers=${forOthers}`], "at the end"),
   tests("of all else", ["--project=units", `--maxWorkers=${forOthers}`], "at the end"),
