@@ -1,22 +1,32 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { defineConfig } from "vitest/config";
+import { scriptOf } from "./test/support/translated-modules.ts";
 
-const WHOLE_SITE = ["test/contract/**/*.test.ts", "test/site/**/*.test.ts"];
-const SCRATCH = "test/support/scratch-folder.ts";
+/** Where `npm test` has every module translated for all its runs; elsewhere vitest translates what is asked for. */
+const translated = process.env["MULLSTONE_TRANSLATED"];
+const placed = (file: string): string =>
+  translated === undefined ? file : `${translated}/${scriptOf(file)}`;
+
+const WHOLE_SITE = ["test/contract/**/*.test.ts", "test/site/**/*.test.ts"].map(placed);
+const SCRATCH = placed("test/support/scratch-folder.ts");
 
 /** Of the units those that work the demonstration out by themselves, those that run commands, or the others; all where nothing is said. */
 const part = process.env["MULLSTONE_TESTS"];
 const demonstration = part === undefined ? [] : testsOfDemonstration();
 
 /** Rooms whose tests mostly run commands, and builds with them. */
-const COMMANDS = ["commands", "package", "edits", "publish"].map(
-  (room) => `test/${room}/**/*.test.ts`,
+const COMMANDS = ["commands", "package", "edits", "publish"].map((room) =>
+  placed(`test/${room}/**/*.test.ts`),
 );
 
 const SHARED = {
   // Modules are pure, so that files of one worker may share them: imports were half of the time.
   isolate: false,
+  // What is translated already, Node loads by itself: sooner, and a binding is then no call.
+  experimental: { viteModuleRunner: translated === undefined, nodeLoader: false },
+  // What tests make lives for a moment each: in more room of its own little is swept before it ends.
+  execArgv: ["--max-semi-space-size=64"],
   env: { TZ: "UTC", LC_ALL: "C" },
   // Against a hang alone: a busy machine may take minutes over what takes seconds on a quiet one.
   testTimeout: 600_000,
@@ -28,6 +38,7 @@ export default defineConfig({
   test: {
     // Of two cores vitest would leave one idle.
     maxWorkers: "100%",
+    teardownTimeout: 600_000,
     projects: [
       {
         test: {
@@ -38,7 +49,7 @@ export default defineConfig({
               ? demonstration
               : part === "of commands"
                 ? COMMANDS
-                : ["test/**/*.test.ts"],
+                : [placed("test/**/*.test.ts")],
           exclude: [
             ...WHOLE_SITE,
             ...(part === "of the demonstration" ? [] : demonstration),
@@ -54,8 +65,8 @@ export default defineConfig({
           include: WHOLE_SITE,
           globalSetup: [
             SCRATCH,
-            "test/support/demonstration-site.ts",
-            "test/support/browser-server.ts",
+            placed("test/support/demonstration-site.ts"),
+            placed("test/support/browser-server.ts"),
           ],
         },
       },
@@ -70,5 +81,6 @@ function testsOfDemonstration(): string[] {
   return readdirSync("test", { recursive: true, encoding: "utf8" })
     .map((name) => join("test", name).replaceAll("\\", "/"))
     .filter((file) => file.endsWith(".test.ts") && imported.test(readFileSync(file, "utf8")))
-    .sort();
+    .sort()
+    .map(placed);
 }

@@ -97,7 +97,8 @@ function gatherContent(content: PageContent): void {
   const gathered: (string | Uint8Array)[] = [];
   content.write = (operators) => void gathered.push(operators);
   content.end = () => {
-    write.call(content, Buffer.from(`${gathered.join("\n")}\n`, "latin1"));
+    // Let go: pages are held until their document has ended.
+    write.call(content, Buffer.from(`${gathered.splice(0).join("\n")}\n`, "latin1"));
     end.call(content);
   };
 }

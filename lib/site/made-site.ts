@@ -19,7 +19,7 @@ import type { Site } from "./site.ts";
 import { begunSite, type BegunSite, type LaterSite } from "./write-site.ts";
 import { workAhead } from "./worked-ahead.ts";
 import { workProcess } from "./work-process.ts";
-import { workThreads, type WorkThreads } from "./work-threads.ts";
+import { WORKED_HERE, workThreads, WORTH_A_THREAD, type WorkThreads } from "./work-threads.ts";
 
 /** Where the pages lie that stand for one record each. */
 function recordFolders({ colours, pigments, answers }: Records): string[] {
@@ -61,11 +61,14 @@ export async function madeSite(
   cache: WorkCache,
   tell: SiteTelling,
 ): Promise<SiteReport> {
-  const threads = workThreads();
-  // Records are read while it gets ready: hardly anything in them is on no paper.
-  if (task.kind === "paper") threads.ask("ready", null);
+  parsers.begin(cache);
+  const loaded = loadRecords(task.contentDir, process.cwd(), latestDate(task.date), parsers);
+  const count = loaded.records?.colours.size ?? 0;
+  const threads = task.kind === "paper" && count >= WORTH_A_THREAD ? workThreads() : WORKED_HERE;
+  // A thread gets ready while sheets are worked out: hardly any edit of records is on no paper.
+  threads.ask("ready", null);
   try {
-    return await madeBeside(threads, task, cache, tell);
+    return await madeBeside(threads, loaded, task, cache, tell);
   } finally {
     await threads.end();
   }
@@ -73,6 +76,7 @@ export async function madeSite(
 
 async function madeBeside(
   threads: WorkThreads,
+  loaded: LoadedRecords,
   {
     contentDir,
     date,
@@ -97,12 +101,8 @@ async function madeBeside(
   };
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
-  parsers.begin(cache);
   const cardsBefore = since === undefined ? printedCards(contentDir) : earlierCards(since);
-  const { records: asWritten, diagnostics: ofRecords } = await withPicturesOf(
-    loadRecords(contentDir, process.cwd(), latestDate(date), parsers),
-    cache,
-  );
+  const { records: asWritten, diagnostics: ofRecords } = await withPicturesOf(loaded, cache);
   if (isStopped(ofRecords) || asWritten === undefined) return stopped();
   const records = recordsBelow(asWritten, base);
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;

@@ -50,8 +50,8 @@ export function isMine(claim: Int32Array | undefined): boolean {
 const MOST_THREADS = 4;
 /** Beside the thread that asks, which works too. */
 const USUAL_COUNT = Math.min(availableParallelism() - 1, MOST_THREADS);
-/** A further thread takes as long to begin as so many sheets take. */
-const WORTH_A_THREAD = 8;
+/** A thread takes as long to begin as so many sheets take. */
+export const WORTH_A_THREAD = 8;
 
 /**
  * @param count threads at most; with none each piece of work is done where it is waited for.

@@ -1,3 +1,4 @@
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { PANEL_GREY, TEXT_SIZE } from "../../lib/plots/picture.ts";
 import { textWidth } from "../../lib/plots/text-width.ts";
@@ -12,7 +13,7 @@ const PICTURES = Object.entries(EXAMPLE_PICTURES).map(([name, svg]) => ({
 }));
 
 test.each(PICTURES)("$name is drawn as before", async ({ name, svg }) => {
-  await expect(svg).toMatchFileSnapshot(`snapshots/${name}.svg`);
+  await expect(svg).toMatchFileSnapshot(join(import.meta.dirname, "snapshots", `${name}.svg`));
   expect(svg, "three decimals at most").not.toMatch(/="[^"]*\d\.\d{5}/);
 });
 

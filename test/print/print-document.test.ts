@@ -1,4 +1,6 @@
-import { describe, expect, test, vi } from "vitest";
+import { execFileSync } from "node:child_process";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
 import { drawTagged } from "../../lib/print/draw-tagged.ts";
 import type { Tagged } from "../../lib/print/mark.ts";
 import {
@@ -64,23 +66,17 @@ describe("a document on paper", () => {
 
   // A closing quotation mark is drawn of two apostrophes, and the accented letters of their letter and accent.
   test("gives its text back whatever another document drew before, in a run that has read no font yet", async () => {
-    vi.resetModules();
-    const fresh = await import("../../lib/print/print-document.ts");
-    const printed = async (text: string): Promise<string> => {
-      const document = fresh.printDocument({
-        title: "",
-        author: "",
-        language: "en",
-        date: undefined,
-      });
-      fresh.addPage(document, 100, 100);
-      for (const { text: run, font } of document.runs(text, "serif"))
-        document.pdf.font(font).fontSize(10).text(run, 10, 10);
-      const { pages } = await readPdf(fresh.printedBytes(document));
-      return pages.map(pageText).join("").trim();
-    };
-    expect(await printed("\u201cÉ\u201d")).toBe("\u201cÉ\u201d");
-    expect(await printed("the supplier\u2019s E")).toBe("the supplier\u2019s E");
+    const texts = ["\u201cÉ\u201d", "the supplier\u2019s E"];
+    const program = join(import.meta.dirname, "first-printed.ts");
+    const documents = execFileSync(process.execPath, ["--import", "tsx", program, ...texts], {
+      encoding: "utf8",
+    })
+      .trimEnd()
+      .split("\n");
+    const read = await Promise.all(
+      documents.map(async (one) => (await readPdf(Buffer.from(one, "base64"))).pages),
+    );
+    expect(read.map((pages) => pages.map(pageText).join("").trim())).toEqual(texts);
   });
 
   test("gives its text back, ligatures and letters beyond Latin-1 too, where it was put", async () => {

@@ -72,7 +72,7 @@ describe("label texts", () => {
     );
     expect(found).toEqual([
       expect.stringMatching(
-        /^content\/workshop\.yaml:3:17 note The French text of contains is from memory or ours/,
+        /^content\/workshop\.yaml:3:17 note The French text of “contains” is from memory or ours/,
       ),
     ]);
   });
@@ -91,7 +91,9 @@ describe("label texts", () => {
       { "pigments/earth.yaml": "name: Vermilion\ncolourIndexName: PR 106\nhazards: []\n" },
       "[de]",
     ).filter((line) => line.endsWith("hazard/text-to-review"));
-    expect(found).toContain("The German texts of contains, do not spray or heat, metal mercury");
+    expect(found).toContain(
+      "The German texts of “contains”, “do not spray or heat”, “metal mercury”",
+    );
   });
 
   test("that a language lacks are listed, and stay English on the sheet", () => {

@@ -3,13 +3,16 @@
  * Types and lint count as one check: the compiler that lint asks of types reads each file once and
  * tells of both. The exit code is 1 when anything failed, a test run that broke off included. Tests
  * are three runs side by side: what needs the demonstration shares it as worked out, which takes
- * longest and so goes first; what runs commands shares the thread that builds; and all else.
+ * longest and so goes first; what runs commands shares the thread that builds; and all else. What is
+ * asked for beyond goes to each run: `npm test -- --sequence.shuffle`.
  */
 import { spawn } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { availableParallelism, setPriority, tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, relative } from "node:path";
+import { runFolder } from "./run-folder.ts";
 import { tallied, type Tally, type VitestReport } from "./tallied.ts";
+import { translateModules } from "./translated-modules.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 
@@ -65,9 +68,16 @@ async function tests(
   try {
     const code = await finished(
       "vitest/vitest.mjs",
-      ["run", "--reporter=default", "--reporter=json", `--outputFile.json=${report}`, ...args],
+      [
+        "run",
+        "--reporter=default",
+        "--reporter=json",
+        `--outputFile.json=${report}`,
+        ...args,
+        ...process.argv.slice(2),
+      ],
       words,
-      { MULLSTONE_TESTS: part },
+      { MULLSTONE_TESTS: part, MULLSTONE_TRANSLATED: relative(ROOT, translated.folder) },
     );
     return tallied(readReport(report), code);
   } finally {
@@ -87,12 +97,19 @@ const cores = availableParallelism();
 const forDemonstration = Math.max(1, Math.floor(cores / 2));
 const forOthers = Math.max(1, Math.floor((cores - forDemonstration) / 2));
 // Types and lint beside the tests: these wait for the demonstration to be built first, which leaves a core idle.
+const typesAndLint = check("types and lint", "oxlint/bin/oxlint", ["--type-check", "."]);
+// Below the project, where the packages that modules import are found.
+const beside = join(ROOT, ".cache");
+mkdirSync(beside, { recursive: true });
+const translated = runFolder("modules", beside);
+await translateModules(ROOT, translated.folder);
 const parts = await Promise.all([
-  check("types and lint", "oxlint/bin/oxlint", ["--type-check", "."]),
+  typesAndLint,
   tests("of the demonstration", [`--maxWorkers=${forDemonstration}`], "as they come"),
   tests("of commands", ["--project=units", `--maxWorkers=${forOthers}`], "at the end"),
   tests("of all else", ["--project=units", `--maxWorkers=${forOthers}`], "at the end"),
 ]);
+translated.remove();
 const passed = parts.reduce((sum, part) => sum + part.passed, 0);
 const failed = parts.reduce((sum, part) => sum + part.failed, 0);
 process.stdout.write(`${passed} passed, ${failed} failed\n`);
