@@ -14,7 +14,12 @@ import { textPage } from "../pages/text-page.ts";
 import type { Block, EntriesBlock } from "../blocks/block.ts";
 import type { TextPageView, AnswerPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
-import { comparableColour, comparableTint, ownColour } from "../pages/screen-swatch.ts";
+import {
+  comparableColour,
+  comparableTint,
+  ownColour,
+  tellingTint,
+} from "../pages/screen-swatch.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { AnswerPartView, ReplyView } from "../present/answer-views.ts";
 import { THEMES } from "../records/schema/terms.ts";
@@ -22,6 +27,7 @@ import { claimText, factText, todayText } from "../present/claim-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { Answer } from "../records/records.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import { renderedAnswer } from "./rendered-answer.ts";
 import { replyView } from "./reply-view.ts";
 
@@ -136,31 +142,51 @@ export function answerPage(
   };
 }
 
-/** The colours of an answer, each alone and with the whites that all of them were tried in. */
-function answerTiles(
+/** The colours of an answer, each alone and with the whites that it is about; where there are none, with one that the tile names. */
+export function answerTiles(
   sheets: readonly SheetTexts[],
   context: PageContext,
   place: PagePlace,
 ): Pick<AnswerPageView, "colours" | "coloursNote"> {
-  const [first, ...rest] = sheets.map(({ sheet }) =>
-    sheet.tints.filter(({ atL }) => ownColour(atL["50"]) !== undefined),
-  );
-  const shared = (first ?? [])
-    .map(({ white }) => white)
-    .filter(({ slug }) => rest.every((tints) => tints.some(({ white }) => white.slug === slug)));
-  if (shared.length < 2) return { colours: sheets.map((one) => colourTile(one, context, place)) };
+  const text = context.words.pages.answers;
+  const whites = whitesOfAnswer(sheets.map(({ sheet }) => sheet));
+  if (whites.length === 0)
+    return {
+      colours: sheets.map((worded) => {
+        const white = tellingTint(worded.sheet)?.white;
+        const tile = colourTile(worded, context, place);
+        return white === undefined || tile.note !== undefined
+          ? tile
+          : { ...tile, note: text.tintIn(white) };
+      }),
+    };
   return {
     colours: sheets.map((worded) => ({
       ...colourTile(worded, context, place),
       colours: [
         comparableColour(worded.sheet.notations.masstone),
-        ...shared.map(({ slug }) =>
+        ...whites.map(({ slug }) =>
           comparableTint(worded.sheet.tints.find(({ white }) => white.slug === slug)?.atL["50"]),
         ),
       ].filter((colour) => colour !== undefined),
     })),
-    coloursNote: context.words.pages.answers.coloursNote(shared.map(({ name }) => name)),
+    coloursNote: text.coloursNote(whites.map(({ name }) => name)),
   };
+}
+
+/** The whites among its colours that others of them were tried in; without one those that all were tried in. */
+function whitesOfAnswer(sheets: readonly Sheet[]): Sheet["tints"][number]["white"][] {
+  const tried = sheets
+    .map(({ tints }) => tints.filter(({ atL }) => ownColour(atL["50"]) !== undefined))
+    .filter((tints) => tints.length > 0)
+    .map((tints) => tints.map(({ white }) => white));
+  const all = new Map(tried.flat().map((white) => [white.slug, white]));
+  const named = sheets.flatMap(({ slug }) => all.get(slug) ?? []);
+  return named.length > 0
+    ? named
+    : [...all.values()].filter(({ slug }) =>
+        tried.every((whites) => whites.some((white) => white.slug === slug)),
+      );
 }
 
 /** What a part of an answer is among the blocks of a page. */

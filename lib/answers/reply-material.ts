@@ -5,7 +5,10 @@ import { labelModel } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { isKnown } from "../quantities/figure.ts";
+import { isKnown, type Amount, type Known } from "../quantities/figure.ts";
+import type { FigureRow } from "../sheet/figure-table.ts";
+import { decimalText, placesWithin } from "../words/number-text.ts";
+import type { Words } from "../words/words.ts";
 import type { ReplyColour, ReplyMaterial } from "./reply-text.ts";
 
 /** Not a figure but a ruling: what a label may say of lightfastness, and nothing beyond it. */
@@ -103,7 +106,7 @@ function replyColour(
       [
         path,
         isKnown(figure)
-          ? text.line(name, figureText(row, figure, words), standingWords(worded, path, words))
+          ? text.line(name, toldFigure(row, figure, words), standingWords(worded, path, words))
           : text.notStated(name),
       ],
     ];
@@ -115,6 +118,17 @@ function replyColour(
     lines: Object.fromEntries(lines),
     ...(caution === undefined ? {} : { caution }),
   };
+}
+
+/** As sheets say it; a figure of a tint with the digit that the sheet's sentence gives it, and its \u00b1 where that bears none. */
+function toldFigure(row: FigureRow, figure: Known<Amount>, words: Words): string {
+  const { value, uncertainty } = figure;
+  return row.kind === "decimal" &&
+    typeof value === "number" &&
+    uncertainty !== undefined &&
+    placesWithin(uncertainty, row.digits) < row.digits
+    ? `${decimalText(value, row.digits)} \u00b1${decimalText(uncertainty, row.digits)}`
+    : figureText(row, figure, words);
 }
 
 function standingWords(worded: SheetTexts, path: string, words: PageContext["words"]): string {

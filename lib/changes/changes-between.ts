@@ -197,22 +197,6 @@ function membersChanged(
   };
 }
 
-/** Signal words by their weight: CLP, Article 20(3) has Danger stand alone where both would. @source clp */
-const WEIGHT: Readonly<Record<string, number>> = { Danger: 2, Warning: 1 };
-
-/**
- * The part of a thing's changes by which a caution got weaker: a signal word of less weight or none, or the pictograms, statements
- * and cautions that are no longer given, without what came in their place.
- */
-export function weakenings({ what, changes }: ChangedThing): Change[] {
-  if (what !== "colour") return [];
-  return changes.flatMap((change): Change[] => {
-    if (change.kind === "signal word")
-      return (WEIGHT[change.before ?? ""] ?? 0) > (WEIGHT[change.now ?? ""] ?? 0) ? [change] : [];
-    return change.kind === "cautions" && change.went.length > 0 ? [{ ...change, came: [] }] : [];
-  });
-}
-
 /** Colours that a site no longer has. */
 export function removedColours(changed: readonly ChangedThing[]): ChangedThing[] {
   return changed.filter(

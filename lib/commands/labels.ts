@@ -109,9 +109,10 @@ function lotRemark(lot: Lot, records: Records): string {
   const told = {
     pass: "agrees with its standard",
     standard: "is the standard",
-    near: "is too near to a limit to be called: its page in the workshop says which",
-    fail: "fails against its standard: its page in the workshop says how",
+    near: "lies so near to a limit that it neither passes nor fails: its page in the workshop names the limit",
+    fail: "fails against its standard: its page in the workshop says by what",
     none: "was not judged",
+    unjudged: "was not judged: its page in the workshop says why",
     planned: "is planned, and not made yet",
   } as const;
   return `lot ${lot.record.number} ${told[state]}`;

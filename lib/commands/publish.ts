@@ -1,12 +1,8 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import {
-  changesBetween,
-  removedColours,
-  weakenings,
-  type ChangedThing,
-} from "../changes/changes-between.ts";
+import { changesBetween, removedColours, type ChangedThing } from "../changes/changes-between.ts";
+import { weakenings } from "../changes/weakenings.ts";
 import { fields, publishedState } from "../changes/published-state.ts";
 import { changeSentences, changeTexts } from "../present/change-text.ts";
 import { fileDifferences } from "../publish/file-differences.ts";
@@ -116,6 +112,8 @@ function keepManifest(contentDir: string, manifest: unknown): void {
   );
 }
 
+const WEAKENED = { weaker: "a weaker caution", another: "another caution" } as const;
+
 function tell(
   changed: readonly ChangedThing[],
   { added, changed: other, removed }: ReturnType<typeof fileDifferences>,
@@ -124,9 +122,9 @@ function tell(
   for (const thing of changed)
     for (const sentence of changeSentences(thing, WORDS.en)) say(`${thing.name}: ${sentence}`);
   for (const thing of changed)
-    for (const change of weakenings(thing))
+    for (const { is, change } of weakenings(thing))
       for (const sentence of changeTexts(change, thing.what, WORDS.en))
-        say(`a weaker caution: ${thing.name}: ${sentence}`);
+        say(`${WEAKENED[is]}: ${thing.name}: ${sentence}`);
   if (!dryRun) return;
   for (const path of added) say(`new      ${path}`);
   for (const path of other) say(`changed  ${path}`);
@@ -135,7 +133,8 @@ function tell(
 
 const REASONS: Readonly<Record<Confirmation, string>> = {
   removals: "a colour is removed: --confirm removals says that it is meant",
-  cautions: "a caution gets weaker: --confirm cautions says that it is meant",
+  cautions:
+    "a caution gets weaker, or gives way to another: --confirm cautions says that it is meant",
 };
 
 function confirmations(changed: readonly ChangedThing[]): Confirmation[] {

@@ -84,7 +84,7 @@ function settledScale(
   if (wanted !== undefined) return { scale: wanted };
   if (found.how !== "likely") return { scale: found.scale };
   return {
-    complaint: `no value passes ${highest}, which looks like factors, and would be a black in percent: confirm it with --scale factor or --scale percent`,
+    complaint: `no value is above ${highest}: as factors that is usual, in percent every column would be a black; say which they are with --scale factor or --scale percent`,
   };
 }
 

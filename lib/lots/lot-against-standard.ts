@@ -52,6 +52,7 @@ export interface LotComparison {
     readonly strength: LotStrength;
   };
   readonly judged: readonly Judged[];
+  /** The worst of those judged; none where nothing was, or where all agree that were and strength was not. */
   readonly verdict?: Verdict;
   /** Why something was not judged, or is not to be: no correction follows from such a comparison. */
   readonly remarks: readonly ComparisonStatement[];
@@ -71,7 +72,10 @@ export type ComparisonStatement =
       { readonly white: string; readonly other: string; readonly deltaE00: number }
     >
   | StatementOf<"lot-not-read-as-standard", { readonly what: "masstone" | "let-down" }>
-  | StatementOf<"lot-has-no-let-down-of-standard", Readonly<Record<string, never>>>;
+  | StatementOf<
+      "lot-has-no-let-down-of-standard",
+      { readonly white: string; readonly ratio: string }
+    >;
 
 /** Expanded uncertainties are of coverage factor 2. */
 const COVERAGE = 2;
@@ -102,8 +106,12 @@ export function lotAgainstStandard(
       ),
     );
   const pair = letDownPair(standard, lot);
-  if (pair === undefined && lot.letDowns.length > 0)
-    remarks.push({ rule: "lot-has-no-let-down-of-standard", values: {} });
+  const [unpaired] = pair === undefined ? lot.letDowns : [];
+  if (unpaired !== undefined)
+    remarks.push({
+      rule: "lot-has-no-let-down-of-standard",
+      values: { white: unpaired.white, ratio: unpaired.massRatio },
+    });
   let letDown: LotComparison["letDown"];
   if (pair !== undefined) {
     const bench = benchOf(pair.of.reading);
@@ -137,7 +145,10 @@ export function lotAgainstStandard(
     }
   }
   found.push(...figuresJudged(standard, lot, tolerances));
-  const verdict = worstVerdict(found.map((one) => one.verdict));
+  const worst = worstVerdict(found.map((one) => one.verdict));
+  // A lot that was let down passes by its strength too: what else agrees can't stand for that.
+  const isStrengthLeftOpen = lot.letDowns.length > 0 && letDown === undefined;
+  const verdict = worst === "pass" && isStrengthLeftOpen ? undefined : worst;
   return {
     ...(masstone === undefined ? {} : { masstone }),
     ...(letDown === undefined ? {} : { letDown }),

@@ -41,7 +41,7 @@ export function colourCard(
 /** Masstone above, and below it the tint that tells most. */
 function swatchOf(sheet: Sheet, inWhite?: string): Markup | undefined {
   const masstone = ownColour(sheet.notations.masstone);
-  const tint = tellingTint(sheet, inWhite);
+  const tint = tellingTint(sheet, inWhite)?.colour;
   const shown = [masstone, tint].filter((colour) => colour !== undefined);
   return shown.length === 0 ? undefined : asMarkup(cardSwatch(shown, sheet.name));
 }

@@ -28,7 +28,7 @@ export function colourTile(
 
 /** Masstone and the tint that tells most, as far as they were read. */
 export function tilePaints(sheet: Sheet): TileView["colours"] {
-  return [comparableColour(sheet.notations.masstone), tellingTint(sheet)].filter(
+  return [comparableColour(sheet.notations.masstone), tellingTint(sheet)?.colour].filter(
     (colour) => colour !== undefined,
   );
 }

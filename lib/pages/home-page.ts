@@ -10,6 +10,13 @@ import { pageHead } from "./site-frame.ts";
 
 const MOST_LINKS = 4;
 
+/** How many colours were let down in a white. */
+export function letDownCount(
+  sheets: readonly Pick<PageContext["sheets"][number], "sheet">[],
+): number {
+  return sheets.filter(({ sheet }) => sheet.tints.length > 0).length;
+}
+
 /** The range as a wall of paint, and three ways in below it. */
 export function homePage(context: PageContext, place: PagePlace): HomeView {
   const { words, records, sheets, answers } = context;
@@ -18,7 +25,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
   const pairs = chosenPairs(records.workshop);
   const isOneWall = sheets.length <= ON_ONE_PAGE.tiles;
   const unread = sheets.filter(({ sheet }) => tilePaints(sheet).length === 0).length;
-  const promise = text.promise(sheets.length, unread);
+  const promise = text.promise(sheets.length, unread, letDownCount(sheets));
   return {
     kind: "home",
     ...pageHead(context, place, name, about ?? promise),

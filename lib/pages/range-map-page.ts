@@ -14,6 +14,7 @@ import { decimalText } from "../words/number-text.ts";
 import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
+import { wordedSheet } from "./worded-sheet.ts";
 import { median } from "../quantities/median.ts";
 
 /** Parts of white to one of colour, by weight, along a trail. */
@@ -46,12 +47,15 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
     });
   const [wide, narrow] = [draw("map", WIDE), draw("map-narrow")];
   const mapped = new Set(reach.colours.map(({ slug }) => slug));
-  const absent = range.data.paints
-    .filter(
-      ({ kind, slug, isDiscontinued = false }) =>
-        kind === "colour" && !mapped.has(slug) && !isDiscontinued,
-    )
-    .map(({ name }) => name);
+  const absent = range.data.paints.filter(
+    ({ kind, slug, isDiscontinued = false }) =>
+      kind === "colour" && !mapped.has(slug) && !isDiscontinued,
+  );
+  const isTried = (slug: string): boolean =>
+    wordedSheet(slug, context)?.sheet.tints.some((tint) => tint.white.slug === white.slug) ?? false;
+  const [otherwise, untried] = [true, false].map((tried) =>
+    absent.filter(({ slug }) => isTried(slug) === tried).map(({ name }) => name),
+  );
   return {
     kind: "range-map",
     ...pageHead(
@@ -76,7 +80,9 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
       ...section("adds", text.adds.heading, addsBlocks(reach, context, place)),
       ...(absent.length === 0
         ? []
-        : section("absent", text.absent, [statement(text.notMapped(absent), "note")])),
+        : section("absent", text.absent, [
+            statement(text.notMapped(untried ?? [], otherwise ?? []), "note"),
+          ])),
     ],
   };
 }

@@ -24,6 +24,11 @@ import { wordedSheet } from "./worded-sheet.ts";
 const AVOIDED = ["lead", "cadmium"];
 const SINGLES_MOST = 2;
 const RECIPES_MOST = 4;
+/**
+ * What lies farther off [Delta-E00] takes nobody's place: twice the middle distance of neighbouring ISCC-NBS names, 6,
+ * so that another name fits between the two. Our own limit.
+ */
+const REPLACES_TO = 12;
 
 /** None for a colour that is made and that nobody has to do without, or that was not read. */
 export function replacementBlocks(
@@ -37,6 +42,7 @@ export function replacementBlocks(
   if (found === undefined) return chosen;
   const { paint, metals, discontinued, isUnclassifiedLeftOut, rows } = found;
   const { columns } = text;
+  const isNone = rows.length === 1;
   const more = {
     text: text.more,
     href: `${root}bench/recipes/?${[`colour=${slug}`, ...metals.map((metal) => `metal=${metal}`)].join("&")}`,
@@ -45,11 +51,11 @@ export function replacementBlocks(
     ...chosen,
     statement(
       discontinued === undefined
-        ? text.because(paint.name, metals)
-        : text.discontinued(paint.name, context.words.date(discontinued)),
+        ? text.because(paint.name, metals, isNone)
+        : text.discontinued(paint.name, context.words.date(discontinued), isNone),
       "lead",
     ),
-    ...(rows.length === 1
+    ...(isNone
       ? [statement(isUnclassifiedLeftOut ? text.noneKnown : text.none)]
       : [
           {
@@ -174,6 +180,7 @@ function singles(paint: MixingPaint, target: Target, limits: MixLimits, range: M
     ];
   });
   return near
+    .filter(({ difference }) => difference <= REPLACES_TO)
     .toSorted((one, other) => one.difference - other.difference)
     .slice(0, SINGLES_MOST)
     .map(({ other, difference, p68 }) => ({
@@ -252,6 +259,7 @@ function recipes(
       .toSorted(byOrder("fewest"));
     if (judged.some(({ isWithin }) => isWithin) || coloursMost === 3)
       return judged
+        .filter((one) => one.deltaE00 <= REPLACES_TO)
         .slice(0, RECIPES_MOST)
         .map(({ mix, deltaE00: difference, p68, facts, contrast, shown }) => {
           const parts = toSmallest(volumeMix(mix, range) ?? mix);

@@ -81,13 +81,19 @@ export function comparableTintPaint(
   };
 }
 
+/** A tint, and the name of the white that it is in. */
+export interface TellingTint {
+  readonly white: string;
+  readonly colour: ScreenColour;
+}
+
 /** The tint that stands for a colour in a small place: at L* 50 in the first white that reaches it, else at 70, else at 30. */
-export function tellingTint(sheet: Sheet, inWhite?: string): ScreenColour | undefined {
+export function tellingTint(sheet: Sheet, inWhite?: string): TellingTint | undefined {
   for (const level of ["50", "70", "30"] as const) {
     for (const tint of sheet.tints) {
       if (inWhite !== undefined && tint.white.slug !== inWhite) continue;
       const colour = comparableTint(tint.atL[level]);
-      if (colour !== undefined) return colour;
+      if (colour !== undefined) return { white: tint.white.name, colour };
     }
   }
   return undefined;

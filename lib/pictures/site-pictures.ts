@@ -2,6 +2,7 @@ import type { Block, LadderBlock } from "../blocks/block.ts";
 import type { AnyPageView, SheetView } from "../blocks/page-kinds.ts";
 import { wallOrder } from "../pages/colour-tile.ts";
 import { pairAddress } from "../pages/compare-pages.ts";
+import { letDownCount } from "../pages/home-page.ts";
 import type { AnswerLink, PageContext } from "../pages/page-context.ts";
 import { comparablePaint } from "../pages/screen-swatch.ts";
 import { picturedColours, SHARED_PICTURES } from "../pages/shared-picture.ts";
@@ -135,7 +136,11 @@ function rangePicture(context: PageContext): SitePicture[] {
       ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
     ),
   );
-  const lead = words.pages.home.promise(sheets.length, sheets.length - colours.length);
+  const lead = words.pages.home.promise(
+    sheets.length,
+    sheets.length - colours.length,
+    letDownCount(sheets),
+  );
   const said = { name: records.workshop.name, lead };
   const imprint = imprintOf(context);
   return colours.length === 0

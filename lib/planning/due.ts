@@ -22,9 +22,9 @@ export type Due =
       readonly trial: TrialRecord;
       readonly date: string;
     }
-  /** A lot that is planned and not made, or made and held against nothing yet, or the newest of its colour and fails. */
+  /** A lot that is planned and not made, or made and held against nothing yet, or read so that it can't be, or the newest of its colour and fails. */
   | {
-      readonly due: "lot-planned" | "lot-unread" | "lot-failed";
+      readonly due: "lot-planned" | "lot-unread" | "lot-unjudged" | "lot-failed";
       readonly record: string;
       readonly number: string;
     }
@@ -111,9 +111,11 @@ export function dueLots(records: Records): Due[] {
           ? "lot-planned"
           : state === "none"
             ? "lot-unread"
-            : state === "fail" && isNewest(lot)
-              ? "lot-failed"
-              : undefined;
+            : state === "unjudged" && isNewest(lot)
+              ? "lot-unjudged"
+              : state === "fail" && isNewest(lot)
+                ? "lot-failed"
+                : undefined;
       return due === undefined
         ? []
         : [{ due, record: `lots/${lot.slug}`, number: lot.record.number }];

@@ -31,6 +31,8 @@ export interface NextStep {
   readonly firmer: number;
   /** Lines that no sheet has yet, since nothing was there to work them out of. */
   readonly added: number;
+  /** Of those cleared or firmer what a reader takes for one: the cells of one table, a pigment's own figure on all sheets. */
+  readonly matters: number;
   /** Claims of answers that speak of one of these lines. */
   readonly claims: number;
   /** Colours whose sheets change, by slug. */
@@ -105,17 +107,9 @@ export interface KnownFits {
 
 const MODULES = ["lib/planning/next-steps.ts"];
 
-/** Lines gained for an hour of work, in all colours as in those that it was tried on. */
-export function worth({
-  cleared,
-  firmer,
-  added,
-  claims,
-  hours,
-  countedOn,
-  concerns,
-}: NextStep): number {
-  const gained = cleared + firmer + claims + added / ADDED_TO_ONE;
+/** What is gained for an hour of work, in all colours as in those that it was tried on. */
+export function worth({ matters, added, claims, hours, countedOn, concerns }: NextStep): number {
+  const gained = matters + claims + added / ADDED_TO_ONE;
   return countedOn === 0 ? 0 : (gained * (concerns / countedOn)) / hours;
 }
 
@@ -206,6 +200,11 @@ function counted(
     cleared: count("cleared"),
     firmer: count("firmer"),
     added: count("added"),
+    matters: new Set(
+      gained.flatMap(({ slug, lines }) =>
+        lines.flatMap(({ path, gain }) => (gain === "added" ? [] : [matterOf(slug, path)])),
+      ),
+    ).size,
     claims: gained
       .flatMap(({ slug, lines }) => lines.map(({ path }) => claimed.get(`${slug}.${path}`) ?? 0))
       .reduce((sum, claims) => sum + claims, 0),
@@ -214,6 +213,16 @@ function counted(
     concerns,
     isTried: true,
   };
+}
+
+/** Parts of a path up to a table, and those of a figure that stands in none: `pigments.NAME.densityGPerCm3`. */
+const [TABLE_PARTS, PLAIN_PARTS] = [2, 3] as const;
+
+/** What a line of a colour's sheet is told as: `fill.fillings` of all its cells; of a pigment the same on all sheets. */
+function matterOf(slug: string, path: string): string {
+  const parts = path.split(".");
+  if (parts.length > PLAIN_PARTS) return [slug, ...parts.slice(0, TABLE_PARTS)].join(".");
+  return parts[0] === "pigments" ? path : `${slug}.${path}`;
 }
 
 /** What the same measurement of another colour gains that wants the same. */
@@ -344,17 +353,19 @@ function promising(
   const groups = new Map<string, { readonly promised: number; readonly alike: Measurement[] }>();
   for (const measurement of possibleMeasurements(records)) {
     const { kind, slug, key } = measurement;
-    const lines = concerned(measurement, records)
-      .flatMap((colour) => open.get(colour) ?? [])
-      .filter(
-        ({ wanting, restsOn }) =>
-          wanting.some((path) => isAskedFor(measurement, path)) ||
-          restsOn.some((path) => isGivenBy(measurement, path)),
-      );
+    const lines = concerned(measurement, records).flatMap((colour) =>
+      (open.get(colour) ?? [])
+        .filter(
+          ({ wanting, restsOn }) =>
+            wanting.some((path) => isAskedFor(measurement, path)) ||
+            restsOn.some((path) => isGivenBy(measurement, path)),
+        )
+        .map(({ path }) => ({ path, matter: matterOf(colour, path) })),
+    );
     const of = kind === "colour" ? lines.map(({ path }) => path) : [slug];
     const id = [kind, key, ...of].join(" ");
     const group = groups.get(id) ?? {
-      promised: lines.length / workHours(measurement),
+      promised: new Set(lines.map(({ matter }) => matter)).size / workHours(measurement),
       alike: [],
     };
     group.alike.push(measurement);

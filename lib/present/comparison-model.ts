@@ -84,7 +84,11 @@ export function comparisonView(
             },
           ]),
     ],
-    ...unstatedLine(unstated, colours, text),
+    ...unstatedLine(
+      unstated.filter((key) => key !== "strength" || !rows.some(tellsStrength)),
+      colours,
+      text,
+    ),
   };
 }
 
@@ -116,6 +120,11 @@ function paintOf(colour: ShownColour, key: string, level: ComparedRow["level"]) 
 
 function whiteOf(key: string): string | undefined {
   return key.startsWith("white.") ? key.slice("white.".length) : undefined;
+}
+
+/** Parts of white to a middle tone are a strength too: where they are told, strength is not unknown. */
+function tellsStrength({ key, verdict }: ComparedRow): boolean {
+  return key.startsWith("parts.") && verdict !== "not stated";
 }
 
 /** Parts of white say again what the strength says, where every colour has a strength. */

@@ -102,9 +102,13 @@ export function priceText(
   );
 }
 
-/** A share with what it may be off, 68 % [1]: "12 % \u00b12". */
+/** A share with what it may be off, 68 % [1]: "12 % \u00b12", and "97 % +3 \u221213" where the \u00b1 would pass the whole. */
 export function percentText({ value, p68 }: Told): string {
-  return `${decimalText(100 * value, 0)}\u00a0% \u00b1${decimalText(Math.max(100 * p68, 1), 0)}`;
+  const percent = Math.min(Math.round(100 * value), 100);
+  const off = Math.max(Math.round(100 * p68), 1);
+  const above = Math.min(off, 100 - percent);
+  const told = above === off ? `\u00b1${off}` : `${above === 0 ? "" : `+${above} `}\u2212${off}`;
+  return `${percent}\u00a0% ${told}`;
 }
 
 /** A difference with its 68 % [Delta-E00]. */

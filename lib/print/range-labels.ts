@@ -30,13 +30,15 @@ export function rangeLabels(
   context: PageContext,
   lotNumber?: string,
 ): RangeLabels {
-  const remarks: string[] = sizes.flatMap(sizeRemarks);
+  const [ofSizes, remarks]: [string[], string[]] = [[], []];
   const refusals: string[] = [];
   const runs = sizes.map((size): LabelRun => {
-    const found = sheets.flatMap((worded): FoundLabel[] => {
+    const tried = sheets.flatMap((worded) => {
       const label = triedLabel(worded, size, context, lotNumber);
-      if (label === undefined) return [];
-      const who = `${worded.sheet.slug}, ${size.name}`;
+      return label === undefined ? [] : [{ who: `${worded.sheet.name}, ${size.name}`, label }];
+    });
+    if (tried.some(({ label }) => label.isClassified)) ofSizes.push(...sizeRemarks(size));
+    const found = tried.flatMap(({ who, label }): FoundLabel[] => {
       if ("refusal" in label) {
         refusals.push(`${who}: no label. ${label.refusal}`);
         return [];
@@ -46,13 +48,22 @@ export function rangeLabels(
     });
     return { size, labels: lettersAlike(found, size, context) };
   });
-  return { runs: runs.filter(({ labels }) => labels.length > 0), remarks, refusals };
+  return {
+    runs: runs.filter(({ labels }) => labels.length > 0),
+    remarks: [...ofSizes, ...remarks],
+    refusals,
+  };
 }
 
-interface FoundLabel {
+interface FoundLabel extends OfClassified {
   readonly content: PackageLabelContent;
   readonly laid: LaidLabel;
   readonly remarks: readonly string[];
+}
+
+interface OfClassified {
+  /** Whether the law asks anything of its size: a label without hazards may be of any. */
+  readonly isClassified: boolean;
 }
 
 const MODULES = ["lib/print/range-labels.ts", "lib/words/languages.ts"];
@@ -63,18 +74,19 @@ function triedLabel(
   size: PackageSize,
   context: PageContext,
   lotNumber: string | undefined,
-): FoundLabel | LabelRefusal | undefined {
+): FoundLabel | (LabelRefusal & OfClassified) | undefined {
   const { slug } = worded.sheet;
   const name = `labels of ${lotNumber ?? "the lot on sale"}, ${JSON.stringify(size)}`;
   return madeStep(context.steps, { modules: MODULES, name, of: slug }, () => {
     const offered = context.records.colours.get(slug)?.sizes ?? [];
     if (!offered.some(({ ml }) => ml === size.ml)) return undefined;
     const content = packageLabelContent(worded, size, context, lotNumber);
-    if ("refusal" in content) return content;
+    if ("refusal" in content) return { ...content, isClassified: false };
+    const isClassified = content.cautions.length > 0;
     const laid = packageLabel(content, size);
     return laid === undefined
-      ? { refusal: tooSmall(content, size) }
-      : { content, laid, remarks: labelRemarks(laid, content, size) };
+      ? { refusal: tooSmall(content, size), isClassified }
+      : { content, laid, isClassified, remarks: labelRemarks(laid, content, size) };
   });
 }
 
@@ -107,7 +119,7 @@ function tooSmall(content: PackageLabelContent, size: PackageSize): string {
   const isHeldReduced =
     !size.isReduced && packageLabel(content, { ...size, isReduced: true }) !== undefined;
   return [
-    `${widthMm} x ${heightMm} mm do not hold it in ${languages.join(", ")} with letters of ${xHeightMm} mm: ${
+    `${widthMm} x ${heightMm} mm are too small for it in ${languages.map(languageName).join(", ")} with letters of ${xHeightMm} mm: ${
       larger === undefined
         ? "nor does any tube to 200 ml"
         : `the smallest tube that would hold it is one of ${larger.ml} ml, ${larger.widthMm} x ${larger.heightMm} mm`
@@ -115,10 +127,16 @@ function tooSmall(content: PackageLabelContent, size: PackageSize): string {
     "A fold-out label, a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)",
     ...(isHeldReduced
       ? [
-          `Where none of these can be had, reduced: true of this label leaves out ${content.mayLeaveOut.join(", ")} (1.5.2)`,
+          `Where none of these can be had, give this label reduced: true in workshop.yaml: it is then printed without ${content.mayLeaveOut.join(", ")} (1.5.2)`,
         ]
       : []),
   ].join(". ");
+}
+
+const IN_ENGLISH = new Intl.DisplayNames("en", { type: "language" });
+
+function languageName(language: string): string {
+  return IN_ENGLISH.of(language) ?? language;
 }
 
 function labelRemarks(

@@ -2,7 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { eachValue } from "./record-values.ts";
-import type { Colour, Lot, Reading } from "./records.ts";
+import type { Colour, Lot, Reading, TintReading } from "./records.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { TrialRecord } from "./schema/trial.ts";
 import type { RecordPath } from "./yaml-record.ts";
@@ -32,7 +32,10 @@ export function lotFaults(
       ...yieldFaults(lot),
       ...recipeFaults(lot, files),
     ]),
-    ...lots.flatMap((lot) => geometryFaults(lot, colours.get(lot.record.colour))),
+    ...lots.flatMap((lot) => [
+      ...geometryFaults(lot, colours.get(lot.record.colour)),
+      ...letDownFaults(lot, colours.get(lot.record.colour)),
+    ]),
     ...standardFaults(files),
     ...[...files.trials.values()].flatMap((trial) => trialFaults(trial, files)),
   ];
@@ -228,6 +231,38 @@ function geometryFaults(lot: Lot, colour: Colour | undefined): Diagnostic[] {
           },
         ];
   });
+}
+
+/** A let-down that the standard has none like tells nothing of strength. */
+function letDownFaults(lot: Lot, colour: Colour | undefined): Diagnostic[] {
+  if (colour === undefined || colour.record.standard === lot.slug) return [];
+  const standards = [...(lot.standard?.letDowns ?? []), ...colour.tints];
+  const [first] = lot.letDowns;
+  if (first === undefined || lot.letDowns.some((own) => standards.some((one) => isAlike(one, own))))
+    return [];
+  const has = [...new Set(standards.map(letDownName))].join(", ");
+  return [
+    {
+      severity: "warning",
+      rule: "records/lot-let-down",
+      place: lot.place(["tints", 0]),
+      message: `The lot ${lot.record.number} is let down ${letDownName(first)} and its standard ${has === "" ? "not at all" : has}: its strength can't be judged, and the lot does not pass`,
+      actual: letDownName(first),
+      expected: has === "" ? "a let-down of the standard like it" : has,
+    },
+  ];
+}
+
+function isAlike(one: TintReading, other: TintReading): boolean {
+  return (
+    one.white === other.white &&
+    one.massRatio === other.massRatio &&
+    one.ratioKind === other.ratioKind
+  );
+}
+
+function letDownName({ massRatio, white, ratioKind }: TintReading): string {
+  return `${massRatio} in ${white} (${ratioKind})`;
 }
 
 function geometryOf(reading: Reading): string | undefined {

@@ -14,8 +14,8 @@ export function recordsIn(records: Records, language: Language, own: Language): 
       ...records.workshop,
       about: records.workshop.translations?.[language]?.about ?? records.workshop.about,
     },
-    pigments: translated(records.pigments, language),
-    vehicles: translated(records.vehicles, language),
+    pigments: translated(records.pigments, language, own),
+    vehicles: translated(records.vehicles, language, own),
     colours: mapped(records.colours, (colour) => colourIn(colour, language, own)),
     answers: mapped(records.answers, (answer) => answerIn(answer, language, own)),
   };
@@ -46,13 +46,18 @@ interface NamedRecord {
 function translated<R extends NamedRecord>(
   all: ReadonlyMap<string, Checked<R>>,
   language: Language,
+  own: Language,
 ): ReadonlyMap<string, Checked<R>> {
   return mapped(all, (one) => {
-    const { name, whatItIs } = one.record.translations?.[language] ?? {};
+    const { translations } = one.record;
+    if (translations === undefined) return one;
+    const { name, whatItIs } = translations[language] ?? {};
     return {
       ...one,
       record: {
         ...one.record,
+        // A label in the record's own language goes on naming it so.
+        translations: { ...translations, [own]: { ...translations[own], name: one.record.name } },
         name: name ?? one.record.name,
         whatItIs: whatItIs ?? one.record.whatItIs,
       },

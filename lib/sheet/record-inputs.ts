@@ -1,4 +1,4 @@
-import type { RecordRoot } from "../quantities/figure.ts";
+import { inputsOf, isFigure, isKnown, type Figure, type RecordRoot } from "../quantities/figure.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { readingStem } from "../records/readings/reading-stem.ts";
 import type { Colour, Records } from "../records/records.ts";
@@ -143,6 +143,25 @@ export function ingredientRecords(
     ...(oil === undefined ? [] : [vehicleRecord(oil)]),
     ...(record.additions ?? []).map(({ vehicle }) => vehicleRecord(vehicle)),
   ];
+}
+
+/** The records and sources that figures were made from, for a section that goes by these figures and has none itself. */
+export function recordsUnder(figures: readonly Figure[]): RecordRoot[] {
+  const found = new Map<string, RecordRoot>();
+  const seen = new Set<Figure>();
+  const add = (root: RecordRoot): unknown =>
+    found.set(`${root.kind}/${root.slug}/${root.field ?? ""}`, root);
+  const visit = (figure: Figure): void => {
+    if (seen.has(figure)) return;
+    seen.add(figure);
+    if (isKnown(figure) && figure.source !== undefined)
+      add({ kind: "source", slug: figure.source });
+    for (const input of inputsOf(figure))
+      if (isFigure(input)) visit(input);
+      else add(input);
+  };
+  figures.forEach(visit);
+  return [...found.values()];
 }
 
 const RESTING = new WeakMap<object, readonly RecordRoot[]>();

@@ -1,13 +1,14 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { CONTAINS, isOwnLine, metalKey } from "../hazard/texts/contents-line.ts";
 import { signalWordKey, textsToReview, UNKNOWN_TOXICITY } from "../hazard/texts/statement-texts.ts";
-import { substanceName } from "../hazard/texts/substance-name.ts";
+import { substanceName, type NamesByLanguage } from "../hazard/texts/substance-name.ts";
 import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { ends } from "../quantities/interval.ts";
 import type { Checked, Records } from "../records/records.ts";
 import type { HazardRecord } from "../records/schema/hazard-form.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
 import type { Language } from "../records/schema/terms.ts";
+import { recordedNames } from "../sheet/handling/hazard-ingredients.ts";
 import type { LabelPart } from "../sheet/handling/handling-sections.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { slugOrder } from "../quantities/name-order.ts";
@@ -183,10 +184,16 @@ function substanceNotes(
 ): Diagnostic[] {
   if (language === "en") return [];
   const rows = records.hazardKnowledge.substanceNames;
-  const casNumbers = casNumbersOf(records);
+  const substances = substancesByName(records);
+  const byRecord = (name: string): boolean => substances.get(name)?.names?.[language] !== undefined;
   const has = (name: string): boolean =>
-    substanceName({ name, casNumber: casNumbers.get(name) }, language, rows) !== undefined;
-  const [known, missing] = [labels.named.filter(has), labels.named.filter((name) => !has(name))];
+    substanceName({ name, ...substances.get(name) }, language, rows) !== undefined;
+  const known = labels.named.filter((name) => has(name) && !byRecord(name));
+  const missing = labels.named.filter((name) => !has(name));
+  const placeOf = (name: string): string => {
+    const record = substances.get(name)?.record;
+    return record === undefined ? name : `${name} (translations.${language}.name of ${record})`;
+  };
   return [
     ...(missing.length === 0
       ? []
@@ -195,8 +202,8 @@ function substanceNotes(
             ...note(
               "hazard/name-missing",
               place,
-              `No ${IN_ENGLISH.of(language)} name is known here for ${missing.join("; ")}: a label has to name its substances in the language of its market`,
-              "printed in English until lib/hazard/texts/substance-names.csv has them",
+              `No ${IN_ENGLISH.of(language)} name is known here for ${missing.map(placeOf).join("; ")}: a label has to name its substances in the language of its market`,
+              "printed as the record names it until the record gives that name; of a component by its CAS number alone",
             ),
             severity: "warning" as const,
           },
@@ -214,17 +221,30 @@ function substanceNotes(
   ];
 }
 
-/** CAS numbers by the names that records give. */
-function casNumbersOf({ pigments, vehicles }: Records): ReadonlyMap<string, string> {
-  const named = [...pigments.values(), ...vehicles.values()].flatMap(
-    ({ record }): { readonly name: string; readonly casNumber?: string | undefined }[] => [
-      record,
-      ...(record.components ?? []),
-    ],
-  );
-  return new Map(
-    named.flatMap(({ name, casNumber }) => (casNumber === undefined ? [] : [[name, casNumber]])),
-  );
+interface RecordedSubstance {
+  readonly casNumber?: string | undefined;
+  readonly names?: NamesByLanguage | undefined;
+  /** The record that can name it in other languages; none of a component. */
+  readonly record?: string;
+}
+
+/** What records know of substances, by the names that they give them. */
+function substancesByName({ pigments, vehicles }: Records): ReadonlyMap<string, RecordedSubstance> {
+  const own = [
+    ...[...pigments.values()].map(({ slug, record }) => ({ at: `pigments/${slug}.yaml`, record })),
+    ...[...vehicles.values()].map(({ slug, record }) => ({ at: `vehicles/${slug}.yaml`, record })),
+  ];
+  const components = own.flatMap(({ record }) => record.components ?? []);
+  return new Map<string, RecordedSubstance>([
+    ...components.map(({ name, casNumber }) => [name, { casNumber }] as const),
+    ...own.map(
+      ({ at, record }) =>
+        [
+          record.name,
+          { casNumber: record.casNumber, names: recordedNames(record), record: at },
+        ] as const,
+    ),
+  ]);
 }
 
 function languageNotes(

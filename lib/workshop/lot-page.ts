@@ -11,7 +11,7 @@ import type { Interval } from "../quantities/interval.ts";
 import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot, Reading, TintReading } from "../records/records.ts";
 import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
-import type { LotState } from "../sheet/lots/lot-on-sale.ts";
+import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { whiteColour } from "../sheet/tints/drawdown-set.ts";
 import { decimalText } from "../words/number-text.ts";
 import { foreignPigments } from "./foreign-pigments.ts";
@@ -30,12 +30,7 @@ export function lotPage(
   const { number } = lot.record;
   const colour = book.colour.record.name;
   const judged = book.lots.find((one) => one.lot === lot);
-  const state =
-    lot === book.standard
-      ? "standard"
-      : lot.record.planned === true
-        ? "planned"
-        : (judged?.comparison.verdict ?? "none");
+  const state = lotState(lot, book);
   const sections = [
     ...section("verdict", text.sections.verdict, [
       statement(text.lead[state], "lead"),

@@ -107,6 +107,7 @@ function dueLines(due: readonly Due[], context: PageContext): DueLine[] {
         );
       case "lot-planned":
       case "lot-unread":
+      case "lot-unjudged":
       case "lot-failed":
         return text[one.due](one.number);
     }

@@ -61,7 +61,7 @@ function colourTable(context: PageContext, place: PagePlace): TableView {
           href: `${place.root}${address(workshopColourPath(sheet.slug))}`,
           swatch: asMarkup(cellSwatch(colour)),
         },
-        { text: costText(worded, context) },
+        costCell(worded, context),
         { text: String(plain.notStated.length) },
         { text: suppliers(worded, context) },
       ];
@@ -69,11 +69,17 @@ function colourTable(context: PageContext, place: PagePlace): TableView {
   };
 }
 
-function costText(worded: SheetTexts, { words }: PageContext): string {
-  const cost = worded.sheet.batch?.sizes.find(({ slug }) => slug === LISTED_BATCH)?.cost;
-  return cost === undefined || !isKnown(cost)
-    ? "\u2013"
-    : valueText(worded.leaf(`batch.sizes.${LISTED_BATCH}.cost`).row, cost, words);
+/** What a batch costs, and what of it has no price and is not in that. */
+function costCell(worded: SheetTexts, { words, records }: PageContext): CellView {
+  const batch = worded.sheet.batch?.sizes.find(({ slug }) => slug === LISTED_BATCH);
+  if (batch?.cost === undefined || !isKnown(batch.cost)) return { text: "\u2013" };
+  const unpriced = batch.unpriced.map(
+    (slug) => (records.pigments.get(slug) ?? records.vehicles.get(slug))?.record.name ?? slug,
+  );
+  return {
+    text: valueText(worded.leaf(`batch.sizes.${LISTED_BATCH}.cost`).row, batch.cost, words),
+    ...(unpriced.length === 0 ? {} : { note: words.pages.workshop.home.costWithout(unpriced) }),
+  };
 }
 
 function suppliers({ sheet: { pigments } }: SheetTexts, { records }: PageContext): string {

@@ -11,6 +11,8 @@ export const NEXT_PATH = "next/index.html";
 
 /** Steps that a build tries, sheets that it works out for them, and lines that its page shows: `next` tries them all. */
 const TRIED = { steps: 40, sheets: 250 };
+/** So many colours are few enough that a build tries all steps as `next` does, and both have one list. Our own choice. */
+const FEW_COLOURS = 12;
 const SHOWN = 20;
 
 /** Where the workshop's pages speak of a record, as far as they do. */
@@ -34,7 +36,7 @@ export function workshopNextPage(
     records,
     sheets.map(({ sheet }) => sheet),
     answers,
-    TRIED,
+    sheets.length <= FEW_COLOURS ? { ...TRIED, steps: Infinity } : TRIED,
     context,
   );
   const lines = nextLines(steps, records, words).slice(0, SHOWN);

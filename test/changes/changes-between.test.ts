@@ -1,10 +1,6 @@
 import { describe, expect, test } from "vitest";
-import {
-  changesBetween,
-  removedColours,
-  weakenings,
-  type Change,
-} from "../../lib/changes/changes-between.ts";
+import { changesBetween, removedColours, type Change } from "../../lib/changes/changes-between.ts";
+import { weakenings } from "../../lib/changes/weakenings.ts";
 import { publishedState } from "../../lib/changes/published-state.ts";
 import { changeSentences } from "../../lib/present/change-text.ts";
 import { WORDS } from "../../lib/words/languages.ts";
@@ -140,7 +136,7 @@ describe("a caution that got weaker", () => {
   const weaker = (cautions: object): string[] =>
     changesBetween(state(), state({ cautions: { ...CAUTIONS, ...cautions } }))
       .flatMap(weakenings)
-      .map(({ kind }) => kind);
+      .map(({ change }) => change.kind);
   // basis: published. CLP, Article 20(3): Danger outweighs Warning. Everything else that is no longer said counts.
   test.each<[string, object, readonly string[]]>([
     ["a lower signal word: none for Warning", { signalWord: null }, ["signal word"]],
@@ -159,6 +155,43 @@ describe("a caution that got weaker", () => {
   ])("%s", (_, cautions, expected) => {
     expect(weaker(cautions)).toEqual(expected);
   });
+
+  // published: CLP, Annex I, tables of label elements: the categories of a class, the gravest first. H400 beside H410: Article 27.
+  test.each<[string, string, string | undefined]>([
+    ["H413", "H412", undefined],
+    ["H412", "H413", "weaker: H412"],
+    ["H411", "H410", undefined],
+    ["H410", "H411", "weaker: H410"],
+    ["H302", "H301", undefined],
+    ["H301", "H302", "weaker: H301"],
+    ["H351", "H350", undefined],
+    ["H400", "H410", undefined],
+    ["H302", "H311", "weaker: H302"],
+    ["H302", "H412", "weaker: H302"],
+    ["H350", "H350i", "another: H350 -> H350i"],
+    ["H373", "H140", "weaker: H373"],
+    ["H140", "H410", "another: H140 -> H410"],
+  ])("%s to %s: %s", (before, now, told) => {
+    const of = (code: string) => state({ cautions: { ...CAUTIONS, hazardStatements: [code] } });
+    const found = changesBetween(of(before), of(now))
+      .flatMap(weakenings)
+      .map(({ is, change }) =>
+        change.kind === "cautions"
+          ? `${is}: ${[change.went, change.came].filter((codes) => codes.length > 0).join(" -> ")}`
+          : change.kind,
+      );
+    expect(found).toEqual(told === undefined ? [] : [told]);
+  });
+
+  test("of precautions and drawings nobody orders: another in its place is another", () =>
+    expect(
+      changesBetween(
+        state(),
+        state({ cautions: { ...CAUTIONS, precautionaryStatements: ["P260"] } }),
+      )
+        .flatMap(weakenings)
+        .map(({ is }) => is),
+    ).toEqual(["another"]));
 
   test("Danger to Warning is weaker", () => {
     const changed = changesBetween(

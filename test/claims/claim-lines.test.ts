@@ -196,3 +196,15 @@ test("an answer may not claim what a sheet may not", () => {
       .lines[0],
   ).toContain('so.md:5:16 error A sheet never says "non-toxic"');
 });
+
+test("a claim on a label is as new as the oil index, which gives each ingredient its weight", () =>
+  expect(
+    answered(answerWith(["{ fact: ore-black.cautions.hazardStatements, lacks: H410 }"]), {
+      "pigments/ore.yaml":
+        "name: Ore\ncolourIndexName: PBk 11\ndensityGPerCm3: 4.8\nhazards: [H410]\ndate: 2026-01-09\n",
+      "colours/ore-black.md":
+        "---\nname: Ore Black\npigments: [{ pigment: ore }]\nfamily: black\nvehicle: oil\noilIndexGPer100g: { value: 33, method: batch book, date: 2026-04-01 }\n---\n",
+    }).lines,
+  ).toEqual([
+    expect.stringContaining("newest record that it rests on: colour ore-black, 2026-04-01"),
+  ]));

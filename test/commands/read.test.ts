@@ -64,7 +64,7 @@ describe("an instrument's file", () => {
     const first = await run(file);
     expect([first.code, first.complaints]).toEqual([
       1,
-      "no value passes 0.9, which looks like factors, and would be a black in percent: confirm it with --scale factor or --scale percent: nothing was written\n",
+      "no value is above 0.9: as factors that is usual, in percent every column would be a black; say which they are with --scale factor or --scale percent: nothing was written\n",
     ]);
     expect(existsSync(join(content, "readings/dark.csv"))).toBe(false);
     expect((await run(file, "--scale", "percent")).code).toBe(0);

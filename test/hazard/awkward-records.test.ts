@@ -336,7 +336,7 @@ const RECORDS: readonly Awkward[] = [
     of: { colourIndexName: "PR 254" },
     label: [],
     mask: "p3",
-    heat: "with exhaust",
+    heat: "never",
     unborn: false,
   },
   {
@@ -344,7 +344,7 @@ const RECORDS: readonly Awkward[] = [
     of: { colourIndexName: "PR 254", classifications: ["H999"] },
     label: [],
     mask: "p3",
-    heat: "with exhaust",
+    heat: "never",
     unborn: false,
   },
 ];

@@ -141,10 +141,23 @@ describe("small packages (clp-small-packages, Annex I, 1.5.2.1)", () => {
     expect(found.smallPackage?.mayLeaveOut).toEqual(["H315"]);
   });
 
+  test("nothing may be left out that the label does not carry, as H400 beside H410", () => {
+    const found = label([leadCarbonate(0.85)], { packageMl: 37, publicSale: true });
+    const carried: readonly string[] = [
+      ...found.hazardStatements,
+      ...found.precautionaryStatements.map(({ statement }) => statement),
+    ];
+    expect(found.classes.map(({ statement }) => statement)).toContain("H400");
+    expect(carried).not.toContain("H400");
+    expect(carried).toEqual(
+      expect.arrayContaining([...(found.smallPackage?.mayLeaveOut ?? ["none"])]),
+    );
+  });
+
   test("up to 125 ml the tube's label may leave some out, more in trade; the page never does", () => {
     const hazards = (codes: readonly string[] = []) => codes.filter((code) => code < "P");
-    expect(hazards(mayGo(125, true))).toEqual(["H400", "H410"]);
-    expect(hazards(mayGo(125, false))).toEqual(["H302", "H373", "H400", "H410"]);
+    expect(hazards(mayGo(125, true))).toEqual(["H410"]);
+    expect(hazards(mayGo(125, false))).toEqual(["H302", "H373", "H410"]);
     expect(mayGo(125.1, true)).toBeUndefined();
     expect(label([leadCarbonate(0.85)], { packageMl: 37 }).hazardStatements).toEqual([
       "H302",

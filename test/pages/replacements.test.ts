@@ -38,6 +38,39 @@ describe("what takes the place of a colour", () => {
     expect(others.join()).not.toMatch(/Cadmium|Lead White/);
   });
 
+  // Derived: neighbouring ISCC-NBS names lie 6 apart in the middle; at twice that another name fits between.
+  test("is within 12 of it, or nothing is", () => {
+    const listed = ["cadmium-red", "cadmium-yellow", "lead-white", OUT].map((slug) => ({
+      slug,
+      off: blocksOf(slug).flatMap((block) =>
+        block.kind === "table"
+          ? block.table.rows
+              .slice(1)
+              .map(([, cell]) => Number(/[\d.]+/.exec(cell?.text ?? "")?.[0]))
+          : [],
+      ),
+      said: JSON.stringify(blocksOf(slug)),
+    }));
+    for (const { off, said } of listed) {
+      expect(Math.max(0, ...off)).toBeLessThanOrEqual(12);
+      expect(said.includes("comes near it") && !said.includes("Nearest to it")).toBe(
+        off.length === 0,
+      );
+    }
+    expect(listed.some(({ off }) => off.length > 0)).toBe(true);
+  });
+
+  test("is none where the only other colours are a black and an ochre", () => {
+    const sheets = context.sheets.filter(({ sheet: { slug } }) =>
+      ["cadmium-red", "lamp-black", "yellow-ochre", "titanium-white"].includes(slug),
+    );
+    const place = { path: "colours/cadmium-red/index.html", root: "../../" };
+    const said = JSON.stringify(replacementBlocks("cadmium-red", { ...context, sheets }, place));
+    expect(said).toContain('Cadmium Red contains cadmium."');
+    expect(said).toContain("Nothing of ours comes near it.");
+    expect(said).not.toContain("Lamp Black");
+  });
+
   // basis: practice, no source: of a paint without a data sheet nobody knows that it holds no lead.
   test("is not said to be far off where paints were left out that nobody classified", () => {
     const sheets = context.sheets.map((one) =>

@@ -190,7 +190,17 @@ test("the best gain for the work comes first, and steps that gain alike stand to
 test("worth is lines and claims to the hour, ten new lines as one", () => {
   const [step] = steps;
   if (step === undefined) throw new Error("Unexpected workshop with nothing to do");
-  expect(worth({ ...step, cleared: 3, firmer: 2, added: 10, claims: 1, hours: 2 })).toBe(3.5);
+  expect(worth({ ...step, matters: 5, added: 10, claims: 1, hours: 2 })).toBe(3.5);
+});
+
+test("the cells of one table count once, and so does a pigment's own figure on all its sheets", () => {
+  // basis: derived. Two densities of the powder, and on each of the two sheets one table of what jars hold.
+  const step = steps.find(
+    ({ measurement: { key, slug } }) => key === "bulkDensities" && slug === "lamp-black",
+  );
+  expect(step?.colours).toEqual(["grey", "lamp-black"]);
+  expect((step?.cleared ?? 0) + (step?.firmer ?? 0)).toBeGreaterThan(step?.matters ?? Infinity);
+  expect(step?.matters).toBeLessThanOrEqual(2 + 2);
 });
 
 test("each measurement has its work and its line", () => {

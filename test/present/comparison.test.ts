@@ -92,6 +92,17 @@ describe("a comparison", () => {
     ]);
   });
 
+  test("does not call strength unknown where parts of white to a middle tone are told", () => {
+    const letDown = (colour: ShownColour, parts: number): ShownColour => ({
+      ...colour,
+      amounts: { ...colour.amounts, "parts.titanium-white": number(parts) },
+      cells: { ...colour.cells, "parts.titanium-white": { text: String(parts) } },
+    });
+    const told = comparisonView([letDown(LAMP, 36), letDown(SPINEL, 1.8)], WORDS, "../");
+    expect(told.summary).toContain("strength");
+    expect(told.unstated).toMatch(/^Not known of any of them: hides, /);
+  });
+
   test("says why a swatch is missing, and never compares one with nothing", () => {
     const unread = Object.fromEntries(
       Object.entries(SPINEL).filter(([key]) => key !== "masstone"),

@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { contrastRange, contrastText, hidesText } from "../../lib/present/mix-facts-text.ts";
+import {
+  contrastRange,
+  contrastText,
+  hidesText,
+  percentText,
+} from "../../lib/present/mix-facts-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 
 const hides = (ratio: number, uncertainty: number): string =>
@@ -26,4 +31,16 @@ describe("whether a film of a mixture hides", () => {
   test("is not known where no film could be worked out", () => {
     expect(hidesText(undefined, ENGLISH.pages.mixing)).toBe("not known");
   });
+});
+
+/** Derived: no part is more than the whole. */
+test.each([
+  [0.12, 0.02, "12\u00a0% \u00b12"],
+  [0.12, 0.001, "12\u00a0% \u00b11"],
+  [0.87, 0.13, "87\u00a0% \u00b113"],
+  [0.88, 0.29, "88\u00a0% +12 \u221229"],
+  [0.99, 0.13, "99\u00a0% +1 \u221213"],
+  [1, 0.13, "100\u00a0% \u221213"],
+])("a share of %s \u00b1%s is told as %s", (value, p68, said) => {
+  expect(percentText({ value, p68 })).toBe(said);
 });

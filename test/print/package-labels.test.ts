@@ -169,7 +169,7 @@ describe("a label that is too small", () => {
     expect(runs).toEqual([]);
     const [line = ""] = refusals;
     expect(line).toMatch(
-      /^zinc-white, tried: no label\. 81\.5 x 80 mm do not hold it in en, fr, de, es/,
+      /^Zinc White, tried: no label\. 81\.5 x 80 mm are too small for it in English, French, German, Spanish/,
     );
     const named = Number(/is one of (\d+) ml/.exec(line)?.[1]);
     const tubes = largerTubes(size);
@@ -183,7 +183,7 @@ describe("a label that is too small", () => {
     const small = sized({ kind: "tube", ml: 60, symbol: "ean", price: "code" });
     const [line = ""] = rangeLabels([sheetOf("lead-white")], [small], CONTEXT).refusals;
     expect(line).toMatch(
-      /A fold-out label, a tie-on tag or a box may bear the whole instead \(CLP, Annex I, 1\.5\.1\)\. Where none of these can be had, reduced: true of this label leaves out H400, H410, P273 \(1\.5\.2\)$/,
+      /A fold-out label, a tie-on tag or a box may bear the whole instead \(CLP, Annex I, 1\.5\.1\)\. Where none of these can be had, give this label reduced: true in workshop\.yaml: it is then printed without H410, P273 \(1\.5\.2\)$/,
     );
   });
 
@@ -192,8 +192,8 @@ describe("a label that is too small", () => {
     const { runs, remarks, refusals } = rangeLabels([sheetOf("lead-white")], [small], CONTEXT);
     expect(refusals).toEqual([]);
     const [label] = runs[0]?.labels ?? [];
-    expect(label?.leftOut).toEqual(["H400", "H410", "P273"]);
-    expect(remarks.join("\n")).toContain("without H400, H410, P273, which a package of 60 ml may");
+    expect(label?.leftOut).toEqual(["H410", "P273"]);
+    expect(remarks.join("\n")).toContain("without H410, P273, which a package of 60 ml may");
     const model = labelModel(sheetOf("lead-white").sheet.cautions, "en", CONTEXT.words);
     const text = squeezed(label === undefined ? "" : textOf(label));
     for (const { code, text: said } of [...model.hazards, ...model.precautions])

@@ -3,6 +3,7 @@ import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { hazardNotes } from "../../lib/site/hazard-notes.ts";
+import { recordsIn } from "../../lib/records/records-in-language.ts";
 import { contentFolder } from "../support/content-folder.ts";
 
 const DRIER = `name: Drier
@@ -139,5 +140,38 @@ describe("names of substances", () => {
     expect(found.find((line) => line.endsWith("hazard/name-to-review"))).toContain(
       "The German name of cobalt naphthenate is from memory",
     );
+  });
+
+  test("that a pigment's record gives in a language are printed in it, and are missed by name of their key before", () => {
+    const pigment = (further: string): Readonly<Record<string, string>> => ({
+      "pigments/earth.yaml": `name: Ochre of Tarn\nhazards: [H350]\n${further}`,
+    });
+    const missed = notes(pigment(""), "[en, de]").filter((line) =>
+      line.endsWith("hazard/name-missing"),
+    );
+    expect(missed).toHaveLength(1);
+    expect(missed[0]).toContain(
+      "No German name is known here for Ochre of Tarn (translations.de.name of pigments/earth.yaml): ",
+    );
+    expect(missed[0]).not.toContain("lib/");
+    const named = pigment("translations: { de: { name: Tarnocker } }\n");
+    expect(notes(named, "[en, de]").filter((line) => line.includes("hazard/name-"))).toEqual([]);
+    const { content, home } = contentFolder({
+      "workshop.yaml": "name: My workshop\nlanguages: [en, de]\n",
+      "colours/earth.md": "---\nname: Earth\npigments: [{ pigment: earth }]\n---\n",
+      ...named,
+    });
+    const { records } = loadRecords(content, home);
+    if (records === undefined) throw new Error("Unexpected faults");
+    const lineOf = (those: typeof records) =>
+      Object.values(allSheets(those)[0]?.cautions.texts ?? {}).find(({ de }) =>
+        de?.includes("Tarnocker"),
+      );
+    expect(lineOf(records)).toEqual({
+      en: expect.stringContaining("ochre of Tarn") as string,
+      de: expect.stringContaining("Tarnocker") as string,
+    });
+    // Told in German, the English line still names it in English.
+    expect(lineOf(recordsIn(records, "de", "en"))).toEqual(lineOf(records));
   });
 });

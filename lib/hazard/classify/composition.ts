@@ -2,6 +2,7 @@
  * What a paint, a dry pigment, a medium or a thinner is made of, as hazard rules
  * see it: ingredients by mass, each with its suppliers' classifications.
  */
+import type { NamesByLanguage } from "../texts/substance-name.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import type { SourceKey } from "../../sources/source.ts";
@@ -29,6 +30,8 @@ export interface AcuteDatum {
 export interface Ingredient extends PigmentIdentity {
   readonly slug: string;
   readonly name: string;
+  /** In other languages, where its record has it. */
+  readonly names?: NamesByLanguage | undefined;
   /** Of the mixture, 0-1; a range where that is all that is known. */
   readonly massFraction: Quantity;
   /** "none stated" (or an empty list): the supplier states no hazard; left out: no hazard data at all. */

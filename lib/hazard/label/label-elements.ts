@@ -95,12 +95,9 @@ export function labelElements(
   const least = isExact ? most : mixtureHazards(parts.atLeast, mixture, parts.unaccounted);
   const stated = labelStatements(most.findings);
   const supplements = supplementalTraces(most.parts, most.findings, mixture);
-  const chosen = chosenPrecautions(
-    most.findings.filter(({ statement }) => stated.statements.includes(statement)),
-    mixture,
-    precautions,
-  );
-  const smallPackage = smallPackageReduction(most.findings, chosen, mixture);
+  const carried = most.findings.filter(({ statement }) => stated.statements.includes(statement));
+  const chosen = chosenPrecautions(carried, mixture, precautions);
+  const smallPackage = smallPackageReduction(carried, chosen, mixture);
   return {
     basis: "worked out",
     frame: mixture.frame,

@@ -59,7 +59,8 @@ export type SmallPackage = SmallPackageStatement & {
  * Statements that the label of this package may leave out in the EU frame. A precautionary statement
  * goes only when every hazard that it was chosen for may; a general one (P1xx) and one on disposal
  * stay.
- * @param precautions chosen for the findings.
+ * @param findings those whose statements the label carries.
+ * @param precautions chosen for these findings.
  * @returns undefined when none may.
  */
 export function smallPackageReduction(

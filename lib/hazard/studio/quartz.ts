@@ -10,6 +10,9 @@ export interface QuartzRow {
   readonly holds: string;
 }
 
+/** What a powder is called of which a paper states quartz. */
+export const STATED_QUARTZ = "a powder with respirable quartz";
+
 /**
  * @param respirableQuartzPercent as a paper states it; 0 where it states none.
  * @returns what the pigment is that may hold it, or undefined.
@@ -25,7 +28,7 @@ export function mayHoldQuartz(
   rows: readonly QuartzRow[],
 ): string | undefined {
   if (respirableQuartzPercent !== undefined)
-    return respirableQuartzPercent > 0 ? "a powder with respirable quartz" : undefined;
+    return respirableQuartzPercent > 0 ? STATED_QUARTZ : undefined;
   const parent = colourIndexName?.replace(/:\d+$/, "");
   return (
     rows.find((row) => row.colourIndexName === colourIndexName) ??

@@ -278,13 +278,14 @@ function sanding(wet: Material): StudioCaution[] {
 
 function heatingOrSpraying(wet: Material, { dryingOil }: StudioPaint): StudioCaution[] {
   const operation = "heating or spraying";
-  const fumes = reasonOf(wet, noHeat, undefined);
+  // What nobody has classified may hold a metal that gives off fumes.
+  const fumes = reasonOf(wet, noHeat, undefined, true);
   return [
     fumes === undefined
       ? caution(
           operation,
           "spray-only-with-captured-exhaust",
-          reasonOf(wet, graveDust, LIGHT_FILTER_NOT_ENOUGH, true) ?? {
+          reasonOf(wet, graveDust, LIGHT_FILTER_NOT_ENOUGH) ?? {
             rule: "droplets-are-breathed-in",
             values: {},
           },

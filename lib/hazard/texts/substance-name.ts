@@ -10,21 +10,27 @@ export interface SubstanceNameRow {
   readonly es: string;
 }
 
+/** What a record calls a substance in other languages. */
+export type NamesByLanguage = { readonly [L in StatementLanguage]?: string | undefined };
+
 /** A substance as a record names it. */
 export interface NamedSubstance {
   readonly name: string;
+  readonly names?: NamesByLanguage | undefined;
   readonly casNumber?: string | undefined;
 }
 
 /**
- * A substance's name in a language: by its CAS number, else by its English name.
+ * A substance's name in a language: as its record has it, else by its CAS number, else by its English name.
  * @returns undefined when no row names it: the record's own name then stands.
  */
 export function substanceName(
-  { name, casNumber }: NamedSubstance,
+  { name, names, casNumber }: NamedSubstance,
   language: StatementLanguage,
   rows: readonly SubstanceNameRow[],
 ): string | undefined {
+  const own = names?.[language];
+  if (own !== undefined) return own;
   if (language === "en") return name;
   const row =
     rows.find((each) => each.casNumber === casNumber) ??

@@ -15,9 +15,15 @@ import { dryPigmentPart, vehiclePartHandled } from "./handled-part.ts";
 import { paintIngredients } from "./hazard-ingredients.ts";
 import { labelPart, printedElements, rulingsNamed, type PrintedElements } from "./label-part.ts";
 import type { OilSection } from "../paint-section-types.ts";
-import type { CautionsSection } from "./handling-sections.ts";
+import type { CautionsSection, LabelPart } from "./handling-sections.ts";
 import type { PigmentPart, VehiclePart } from "../sheet.ts";
-import { colourRecord, ingredientRecords, restingOn, WORKSHOP } from "../record-inputs.ts";
+import {
+  colourRecord,
+  ingredientRecords,
+  recordsUnder,
+  restingOn,
+  WORKSHOP,
+} from "../record-inputs.ts";
 import { studioPigment } from "./studio-pigment.ts";
 
 /** Label elements as the maker states them, else worked out; markets; cautions of the studio by operation. */
@@ -65,7 +71,7 @@ export function cautionsSection(
     ),
   }));
   const named = rulingsNamed([...parts, ...ingredients]);
-  return restingOn(cautionRecords(colour, records), {
+  return restingOn(cautionRecords(colour, parts, oil, records), {
     frame: label?.frame ?? workedOut.frame,
     edition: label?.date ?? workedOut.edition,
     basis: label === undefined ? "worked out" : "stated by the maker",
@@ -74,9 +80,7 @@ export function cautionsSection(
       label === undefined
         ? []
         : labelDifferences(label, workedOut, records.hazardKnowledge.precautions).map(named),
-    ...(workedOut.smallPackage === undefined
-      ? {}
-      : { smallPackage: plainRuling(workedOut.smallPackage) }),
+    ...smallPackageOf(shown, workedOut),
     restrictions: markets.flatMap(({ rulings }) => rulings.map(publishedRuling)),
     notForSale: markets.filter(({ rulings }) => !mayBeSold(rulings)).map(({ market }) => market),
     onLegalBasis: markets
@@ -105,8 +109,13 @@ export function cautionsSection(
   });
 }
 
-/** The maker's label, the ingredients with the sources of their hazards, and where it is sold. */
-function cautionRecords(colour: Colour, records: Records): RecordRoot[] {
+/** The maker's label, the ingredients with the sources of their hazards, what tells how much of each there is, and where it is sold. */
+function cautionRecords(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  oil: OilSection,
+  records: Records,
+): RecordRoot[] {
   const ingredients = ingredientRecords(colour, records);
   const sources = ingredients.flatMap(({ kind, slug }) =>
     (
@@ -116,7 +125,8 @@ function cautionRecords(colour: Colour, records: Records): RecordRoot[] {
     ),
   );
   return [
-    ...colourRecord(colour, "label", "ufi", "legalBasis", "pigments", "additions"),
+    ...colourRecord(colour, "label", "ufi", "legalBasis", "pigments", "vehicle", "additions"),
+    ...recordsUnder([oil.oilIndexGPer100g, ...parts.map(({ massFraction }) => massFraction)]),
     ...ingredients,
     WORKSHOP,
     ...sources.map((slug): RecordRoot => ({ kind: "source", slug })),
@@ -188,12 +198,24 @@ function makerWords({
   };
 }
 
-function plainRuling({
-  rule,
-  values,
-  source,
-}: NonNullable<LabelElements["smallPackage"]>): NonNullable<CautionsSection["smallPackage"]> {
-  return { rule, values, ...(source === undefined ? {} : { source }) };
+/** Of what may be left out only what the label that is printed carries: the maker's may have other statements. */
+function smallPackageOf(
+  { hazardStatements, precautionaryStatements }: LabelPart,
+  { smallPackage }: LabelElements,
+): Pick<CautionsSection, "smallPackage"> {
+  if (smallPackage === undefined) return {};
+  const { rule, values, source } = smallPackage;
+  const carried = new Set([...hazardStatements, ...precautionaryStatements]);
+  const statements = values.statements.filter((code) => carried.has(code));
+  return statements.length === 0
+    ? {}
+    : {
+        smallPackage: {
+          rule,
+          values: { ...values, statements },
+          ...(source === undefined ? {} : { source }),
+        },
+      };
 }
 
 /** A ruling of a market without what only the build needs of it. */

@@ -12,6 +12,8 @@ import { metalShares } from "../../hazard/studio/metal-content.ts";
 import { hazardMetals } from "../../records/hazard-metals.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { ComponentForm, HazardForm, HazardRecord } from "../../records/schema/hazard-form.ts";
+import type { PigmentRecord } from "../../records/schema/pigment.ts";
+import type { NamesByLanguage } from "../../hazard/texts/substance-name.ts";
 import type { OilSection } from "../paint-section-types.ts";
 import type { PigmentPart, VehiclePart } from "../sheet.ts";
 
@@ -151,14 +153,17 @@ function substance(
   record: Partial<HazardRecord> & {
     readonly casNumber?: string | undefined;
     readonly colourIndexName?: string | undefined;
+    readonly translations?: PigmentRecord["translations"];
   },
   massFraction: Quantity,
   { hazardKnowledge }: Records,
 ): Ingredient {
   const { casNumber, hazards, acuteToxicity, workplaceLimit } = record;
+  const names = recordedNames(record);
   return {
     slug,
     name,
+    ...(names === undefined ? {} : { names }),
     casNumber,
     massFraction,
     classifications: classifications(hazards),
@@ -167,6 +172,17 @@ function substance(
     substances: substancesOf(record, hazardKnowledge.substances),
     ...(workplaceLimit === undefined ? {} : { workplaceLimit }),
   };
+}
+
+/** What a record calls itself in other languages. */
+export function recordedNames({
+  translations,
+}: Pick<PigmentRecord, "translations">): NamesByLanguage | undefined {
+  return translations === undefined
+    ? undefined
+    : Object.fromEntries(
+        Object.entries(translations).map(([language, texts]) => [language, texts.name]),
+      );
 }
 
 function manganeseShare({ hazardKnowledge: { metals } }: Records): number {

@@ -145,7 +145,8 @@ function namedSubstances(
 }
 
 function substanceOf(name: string, ingredients: readonly Ingredient[]): NamedSubstance {
-  return { name, casNumber: ingredients.find((one) => one.name === name)?.casNumber };
+  const found = ingredients.find((one) => one.name === name);
+  return { name, names: found?.names, casNumber: found?.casNumber };
 }
 
 /** A name as it stands within a label's sentence: as its record has it, unless the tables name it in that language. */

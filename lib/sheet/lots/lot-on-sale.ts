@@ -2,18 +2,21 @@ import type { Verdict } from "../../lots/judgement.ts";
 import type { Colour, Lot, Records } from "../../records/records.ts";
 import { bookOf, type LotBook } from "./lot-book.ts";
 
-/** How a lot stands: its verdict, or why it has none. */
-export type LotState = Verdict | "standard" | "planned" | "none";
+/** How a lot stands: its verdict, or why it has none: nothing was read of it, or what was read can't be held against the standard. */
+export type LotState = Verdict | "standard" | "planned" | "none" | "unjudged";
+
+const JUDGED: readonly LotState[] = ["pass", "near", "fail", "unjudged"];
 
 export function lotState(lot: Lot, book: LotBook | undefined): LotState {
   if (lot === book?.standard) return "standard";
   if (lot.record.planned === true) return "planned";
-  return book?.lots.find((one) => one.lot === lot)?.comparison.verdict ?? "none";
+  const comparison = book?.lots.find((one) => one.lot === lot)?.comparison;
+  return comparison?.verdict ?? ((comparison?.remarks.length ?? 0) > 0 ? "unjudged" : "none");
 }
 
 /**
  * Number of the lot that tubes are filled from: the newest that agrees with the standard, or is the
- * standard; where none was judged, the newest made; else what the colour's own record says.
+ * standard; where none was read to be judged, the newest made; else what the colour's own record says.
  */
 export function lotOnSale({ slug, record }: Colour, records: Records): string | undefined {
   const book = bookOf(slug, records);
@@ -23,7 +26,7 @@ export function lotOnSale({ slug, record }: Colour, records: Records): string | 
     own
       .filter((lot) => states.includes(lotState(lot, book)))
       .toSorted((one, other) => (one.record.date < other.record.date ? 1 : -1))[0];
-  const isJudged = own.some((lot) => ["pass", "near", "fail"].includes(lotState(lot, book)));
+  const isJudged = own.some((lot) => JUDGED.includes(lotState(lot, book)));
   const found = newestOf("pass", "standard") ?? (isJudged ? undefined : newestOf("none"));
   return found?.record.number ?? record.lot;
 }

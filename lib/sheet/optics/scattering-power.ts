@@ -75,8 +75,11 @@ export function scatteringPowerFigure(
       method: `S of its let-downs in units of the white's S, times that of the white's films and ${OPACITY_FILM.um} \u00b5m`,
       inputs: [paintDensity, TRUST, ...drawn],
     });
+  // A fit tells S in units of the white's own: of a film it tells nothing before films of one of the two were read.
   return notStated(
-    "neither its films nor let-downs tell how much it scatters",
+    fit?.kind === "fit"
+      ? "its let-downs tell how much it scatters beside its whites, and not how much a film of it does"
+      : "neither its films nor let-downs tell how much it scatters",
     [`colours.${colour.slug}.films`],
     [...drawn, ...filmRecords(colour, records)],
   );

@@ -115,6 +115,8 @@ export const ANSWER_PAGES: AnyWords<PageWords["answers"]> = {
       ...(newest === undefined ? [] : [`Nach unseren Aufzeichnungen bis ${newest}.`]),
     ].join(" "),
   coloursHeading: "Farben, die sie nennt",
+  /** Under a tile, of its lower part. */
+  tintIn: (white: string) => `unten: eine Aufhellung mit ${namesWithin([white])}`,
   coloursNote: (whites: readonly string[]) =>
     `Jede allein, dann als mittlerer Ton mit ${namesWithin(whites)}.`,
   sheetQuestions: "Fragen zu dieser Farbe",

@@ -55,6 +55,8 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     lead: {
       pass: "Sie besteht.",
       near: "Sie liegt zu nah an einer Grenze für ein Urteil.",
+      unjudged:
+        "Nicht beurteilt: nicht alles, was daran gemessen wurde, lässt sich mit dem Standard vergleichen.",
       fail: "Sie besteht nicht.",
       none: "Nichts davon ließ sich mit dem Standard vergleichen.",
       standard: "Der zurückgestellte Standard: spätere Chargen werden mit ihm verglichen.",
@@ -134,6 +136,9 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       ],
       standard: (number, copies) => [
         `Ihre Etiketten: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      unjudged: () => [
+        "In dem Weiß und dem Verhältnis des Standards aufhellen und so messen wie den Standard; oder den zurückgestellten Standard so aufhellen wie diese Charge.",
       ],
       near: () => [
         "Noch einmal aufziehen und messen: das engt das \u00b1 ein und kann es entscheiden.",
@@ -241,7 +246,8 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     columns: { what: "Was", planned: "Geplant, g", weighed: "Gewogen, g" },
     rows: { first: "Öl zu Beginn", held: "Zurückgehaltenes Öl", paint: "Farbe insgesamt" },
     comesOut: (from: string, to: string) => `${from} bis ${to} ml sollten herauskommen.`,
-    tubesOf: (count: string, ml: string) => `Genug für ${count} Tuben zu ${ml} ml.`,
+    tubesOf: (count: string, ml: string) =>
+      `Genug für ${count === "1" ? "eine Tube" : `${count} Tuben`} zu ${ml} ml.`,
     loss: {
       learnt: (from: string, to: string, count: number) =>
         `Verlust ${from} bis ${to} %, wie bei ${count === 1 ? "einer Charge" : `${count} Chargen`} davon.`,
@@ -293,7 +299,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     sections: {
       print: "Zu drucken",
       refused: "Ohne Etikett",
-      remarks: "Zu den gedruckten zu wissen",
+      remarks: "Zu den gedruckten Etiketten",
     },
     list: "Farbe, Größe und warum",
     caption: "Etiketten nach Größe",

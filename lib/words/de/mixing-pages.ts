@@ -250,10 +250,10 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     replaces: {
       heading: "Was sie ersetzt",
       onRecipes: (name: string) => `Anstelle von ${within(name)}`,
-      because: (name: string, metals: readonly string[]) =>
-        `${name} enthält ${metalNames(metals)}. Am nächsten unter unseren Farben ohne Blei und Cadmium:`,
-      discontinued: (name: string, date: string) =>
-        `${name} wird nicht mehr hergestellt, ab ${date}. Am nächsten unter unseren Farben:`,
+      because: (name: string, metals: readonly string[], isNone: boolean) =>
+        `${name} enthält ${metalNames(metals)}.${isNone ? "" : " Am nächsten unter unseren Farben ohne Blei und Cadmium:"}`,
+      discontinued: (name: string, date: string, isNone: boolean) =>
+        `${name} wird nicht mehr hergestellt, ab ${date}.${isNone ? "" : " Am nächsten unter unseren Farben:"}`,
       caption: (name: string) => `Anstelle von ${within(name)}, und was sich ändert`,
       columns: {
         what: "Stattdessen",
@@ -280,7 +280,9 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     title: (white: string) =>
       `Das Sortiment in a* und b*, jede Farbe mit ihrem Weg in ${within(white)}`,
     describe: (count: number, white: string, area: string) =>
-      `${count} Farben, jede mit ihrem Weg von der Tube bis zu einer blassen Aufhellung in ${within(white)}. Die Umrisse umschließen alles, was sich aus je zwei von ihnen und dem Weiß mischen lässt, bei L* 30, 50 und 70; bei L* 50 umfassen sie eine Fläche von ${area}.`,
+      count === 1
+        ? `Eine Farbe, mit ihrem Weg von der Tube bis zu einer blassen Aufhellung in ${within(white)}. Die Umrisse umschließen alles, was sich aus ihr und dem Weiß mischen lässt, bei L* 30, 50 und 70; bei L* 50 umfassen sie eine Fläche von ${area}.`
+        : `${count} Farben, jede mit ihrem Weg von der Tube bis zu einer blassen Aufhellung in ${within(white)}. Die Umrisse umschließen alles, was sich aus je zwei von ihnen und dem Weiß mischen lässt, bei L* 30, 50 und 70; bei L* 50 umfassen sie eine Fläche von ${area}.`,
     axes: { a: "a* (nach rechts: röter)", b: "b* (nach oben: gelber)" },
     outline: (L: number) => `L* ${L}`,
     whites: "In welchem Weiß",
@@ -304,8 +306,17 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
         `Soweit sich das sagen lässt, reicht das Sortiment ebenso weit ohne ${names.length === 1 ? "" : "eine der folgenden: "}${listed(names)}.`,
     },
     absent: "Nicht auf der Karte",
-    notMapped: (names: readonly string[]) =>
-      `Nicht auf der Karte, weil anders gemessen oder nicht in diesem Weiß aufgehellt: ${listed(names)}.`,
+    notMapped: (untried: readonly string[], otherwise: readonly string[]) =>
+      [
+        ...(untried.length === 0
+          ? []
+          : [`In diesem Weiß nicht aufgehellt und darum nicht auf der Karte: ${listed(untried)}.`]),
+        ...(otherwise.length === 0
+          ? []
+          : [
+              `Anders gemessen als die übrigen und darum nicht auf der Karte: ${listed(otherwise)}.`,
+            ]),
+      ].join(" "),
   },
   palette: {
     heading: "Palette",

@@ -26,7 +26,8 @@ export const MIXTURE_PAGES: AnyWords<PageWords["mixture"]> = {
     `Nach ihren Aufhellungen in ${white} sagen die Komponenten die Farbe allein, ohne Weiß, auf \u0394E00 ${miss} vorher.`,
   notMet: (white: string) =>
     `In ${white} haben wir sie nicht erprobt: das ist nur eine Vorhersage.`,
-  steps: (count: number) => `Vorhergesagt neben gemessen: ${count} Stufen`,
+  steps: (count: number) =>
+    `Vorhergesagt neben gemessen: ${count === 1 ? "eine Stufe" : `${count} Stufen`}`,
   stepsCaption: (white: string) => `Farbe zu ${white}, wie die Komponenten es vorhersagen`,
   masstone: "Vollton",
   stepColumns: {

@@ -48,7 +48,8 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
       ...(added === 0 ? [] : [`${lines(added)} neu`]),
       ...(claims === 0 ? [] : [`${claims} ${claims === 1 ? "Aussage" : "Aussagen"} in Antworten`]),
     ].join(", "),
-  triedOn: (tried: number, all: number) => `gezählt an ${tried} der ${all} Farben, die es betrifft`,
+  triedOn: (tried: number, all: number) =>
+    `gezählt an ${tried} von ${all} Farben, für die übrigen ebenso angenommen`,
   hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
   file: ENGLISH.file,
   dueLines: {
@@ -63,6 +64,8 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
       `Charge ${number} ist geplant und nicht gemacht: ihr Ansatzblatt liegt bereit`,
     "lot-unread": (number: string) =>
       `Charge ${number} ist noch mit nichts verglichen: aufziehen und messen`,
+    "lot-unjudged": (number: string) =>
+      `Charge ${number} wurde gemessen, aber nicht wie ihr Standard: ihre Seite sagt, was noch einmal aufzuhellen oder zu messen ist`,
     "lot-failed": (number: string) =>
       `Charge ${number} besteht neben ihrem Standard nicht: ihre Seite sagt, warum und was zu tun ist`,
     reprint: (changes: readonly string[]) => `Regalkarte neu zu drucken: ${changes.join("; ")}`,

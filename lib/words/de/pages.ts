@@ -78,7 +78,7 @@ export const PAGES: AnyWords<PageWords> = {
   demonstration: "Demonstration: alles hier ist erfunden.",
   ragLine:
     "Lappen, mit trocknendem Öl getränkt, können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren. Niemals in den Abfalleimer oder auf einen Haufen.",
-  fromPapers: "Aus den Papieren unserer Lieferanten.",
+  fromPapers: "Gefahren stehen hier, wie die Papiere unserer Lieferanten sie angeben.",
   cautionLine:
     "Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
   build: (date: string | undefined) =>
@@ -174,7 +174,8 @@ export const PAGES: AnyWords<PageWords> = {
     stepDescription: (ratio: string, standing: string, L: string, a: string, b: string) =>
       `${ratio}, ${standing}, L* ${L}, a* ${a}, b* ${b}`,
     suspect: "zweifelhaft",
-    steps: (count: number) => `Die ${count} Stufen in Zahlen`,
+    steps: (count: number) =>
+      count === 1 ? "Die eine Stufe in Zahlen" : `Die ${count} Stufen in Zahlen`,
     stepsCaption: (white: string, kind: "pigment" | "paint") =>
       `Farbe zu ${white} nach Masse ${kind === "paint" ? "der Farbe" : "des trockenen Pigments"}`,
     columns: {
@@ -443,16 +444,24 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Trockene Pigmente",
   },
   home: {
-    promise: (count: number, unread: number) =>
-      unread === 0
+    promise: (count: number, unread: number, tinted: number) =>
+      unread === 0 && tinted === count
         ? `${count} Ölfarben, jede gezeigt, wie wir sie gemessen haben: allein und mit Weiß gemischt.`
-        : `${count - unread} Ölfarben, wie wir sie gemessen haben, allein und mit Weiß gemischt, und ${unread} noch zu messen.`,
+        : [
+            `${count - unread} Ölfarben, wie wir sie gemessen haben`,
+            ...(tinted === count - unread
+              ? ["allein und mit Weiß gemischt"]
+              : tinted === 0
+                ? []
+                : [`${tinted} davon auch mit Weiß gemischt`]),
+            ...(unread === 0 ? [] : [`und ${unread} noch zu messen`]),
+          ].join(", ") + ".",
     pressFamily:
       "Tippen Sie auf eine Familie für ihre Farben und auf eine Farbe für ihr Blatt: was sie im Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     press:
       "Tippen Sie auf eine Farbe für ihr Blatt: was sie im Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     ask: "Fragen",
-    allQuestions: (count: number) => `Alle ${count} Fragen`,
+    allQuestions: (count: number) => (count === 1 ? "Alle Fragen" : `Alle ${count} Fragen`),
     beside: "Nebeneinander stellen",
     choose: "Selbst wählen",
     know: "Woher wir es wissen",

@@ -74,7 +74,7 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "fit-misses-more-than-noise": (v) =>
     `Die Anpassung verfehlt die Aufstriche um mehr, als Messen und Wiegen erklären (gewichtete Abweichung ${significant(v.weightedResidual, 2)}; nahe 1 läge es an ihnen allein).`,
   "scattering-known": (v) =>
-    `Wie stark sie streut, ist auf etwa ${percent(v.relativeUncertainty, 1)} bekannt.`,
+    `Wie stark sie neben ihren Weißen streut, ist auf etwa ${percent(v.relativeUncertainty, 1)} bekannt.`,
   "scattering-is-bound": (v) =>
     `Bekannt ist nur eine Grenze dafür, wie stark sie streut: der Vollton reflektiert ${percent(v.masstoneY)}, und die Anpassung lässt es auf \u00b1\u00a0${percent(v.relativeUncertainty, 1)} offen.`,
 

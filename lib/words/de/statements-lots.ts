@@ -75,8 +75,8 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
     `Die Aufhellung ist in ${within(white)} notiert und misst wie der Standard in ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)}): das falsche Weiß wurde gewogen. Noch einmal aufhellen, bevor die Charge beurteilt wird.`,
   "lot-not-read-as-standard": ({ what }) =>
     `${PARTS[what]} wurde nicht so gemessen wie beim Standard und wird nicht beurteilt.`,
-  "lot-has-no-let-down-of-standard": () =>
-    "Der Standard hat keine Aufhellung in diesem Weiß und Verhältnis, die Farbstärke wird daher nicht beurteilt.",
+  "lot-has-no-let-down-of-standard": ({ white, ratio }) =>
+    `Der Standard hat keine Aufhellung ${ratio} in ${within(white)}, die Farbstärke wird daher nicht beurteilt.`,
   "read-under-another-calibration": ({ lot, standard }) =>
     `Die Charge wurde unter der Kalibrierung ${lot} gemessen, der Standard unter ${standard}: worin die Kalibrierungen des Geräts voneinander abweichen, steckt in der Unsicherheit. Das Rückstellmuster des Standards neben der Charge noch einmal messen, für mehr Gewissheit.`,
   "lot-beyond-limits": ({ of, value }) =>

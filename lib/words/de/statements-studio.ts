@@ -1,3 +1,4 @@
+import { STATED_QUARTZ } from "../../hazard/studio/quartz.ts";
 import type { StudioStatement } from "../../hazard/statements.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
@@ -102,7 +103,9 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "holds-sensitiser": ({ names }) =>
     `Enthält ${namesWithin(names)}; dagegen kann die Haut allergisch werden.`,
   "may-hold-quartz": ({ what }) =>
-    `Das ist ${inGerman(QUARTZ_HOLDERS, what)}; der Staub kann alveolengängigen Quarz enthalten, der die Lunge vernarbt und Krebs erzeugen kann; ein Papier, das keinen angibt, würde das ändern.`,
+    what === STATED_QUARTZ
+      ? "Nach dem Papier des Lieferanten enthält es alveolengängigen Quarz, der die Lunge vernarbt und Krebs erzeugen kann."
+      : `Das ist ${inGerman(QUARTZ_HOLDERS, what)}. Der Staub kann alveolengängigen Quarz enthalten, der die Lunge vernarbt und Krebs erzeugen kann, wenn nicht ein Papier des Lieferanten sagt, dass keiner darin ist.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} Eine Prise genügt; Augenschutz, und nichts in der Nähe, was brennt oder gegessen wird.`,
   "paint-is-no-food": () => "Farbe nicht verschlucken.",

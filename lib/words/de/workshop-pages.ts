@@ -1,5 +1,6 @@
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
+import { listed } from "./statements-phrases.ts";
 
 /** What the workshop's own pages say, which nobody outside reads. */
 export const WORKSHOP_PAGES: AnyWords<PageWords["workshop"]> = {
@@ -17,9 +18,12 @@ export const WORKSHOP_PAGES: AnyWords<PageWords["workshop"]> = {
   home: {
     colours: "Farben",
     coloursCaption: "Was ein Ansatz kostet, und wie viel eines Blatts noch offen ist",
+    /** Beside a cost, what it leaves out. */
+    costWithout: (names: readonly string[]) => `ohne ${listed(names)}: kein Preis`,
     columns: {
       colour: "Farbe",
-      cost: (pigmentG: number, currency: string) => `Ansatz mit ${pigmentG}\u00a0g, ${currency}`,
+      cost: (pigmentG: number, currency: string) =>
+        `Ansatz mit ${pigmentG}\u00a0g Pigment, ${currency}`,
       wanting: "Keine Angabe",
       suppliers: "Lieferanten",
     },

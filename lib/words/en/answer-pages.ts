@@ -107,6 +107,8 @@ export const ANSWER_PAGES = {
       ...(newest === undefined ? [] : [`By our records to ${newest}.`]),
     ].join(" "),
   coloursHeading: "Colours that it names",
+  /** Under a tile, of its lower part. */
+  tintIn: (white: string) => `below: a tint with ${namesWithin([white])}`,
   coloursNote: (whites: readonly string[]) =>
     `Each alone, then as a middle tone with ${namesWithin(whites)}.`,
   sheetQuestions: "Questions about this colour",

@@ -45,7 +45,8 @@ export const LOT_PAGES = {
     back: "All lots",
     lead: {
       pass: "It passes.",
-      near: "It is too near to a limit to be called.",
+      near: "It lies so near to a limit that it neither passes nor fails yet.",
+      unjudged: "Not judged: not all that was read of it can be held against the standard.",
       fail: "It fails.",
       none: "Nothing of it could be held against the standard.",
       standard: "The retained standard: later lots are held against it.",
@@ -85,7 +86,7 @@ export const LOT_PAGES = {
     correctionForeign: (name: string, pigments: string) =>
       `With ${name} it holds ${pigments} as well, which neither its name nor its label says.`,
     correctionNone:
-      "Neither a white, an extender, a colour read alike nor another lot would halve the difference.",
+      "Nothing that we tried would halve the difference: no white, no extender, no other lot, and no colour that was read in the same way.",
     correctionUnread: "There is nothing to correct before it has been read rightly.",
     correctionCaption: "To 100 g of the lot, and what would then be read",
     correctionColumns: {
@@ -127,7 +128,12 @@ export const LOT_PAGES = {
       standard: (number: string, copies: string) => [
         `Its labels: npm run labels -- --lot ${number} --copies ${copies}.`,
       ],
-      near: () => ["Draw it down and read it once more: that narrows the \u00b1, and may call it."],
+      unjudged: () => [
+        "Let it down in the white and at the ratio of the standard, and read it as the standard was read; or let the retained standard down as this lot was.",
+      ],
+      near: () => [
+        "Draw it down and read it once more: with a smaller \u00b1 it may be clear whether it passes.",
+      ],
       fail: () => [
         "Correct it by its sheet, or keep it back. What was corrected is read again, as a lot of its own.",
       ],
@@ -222,7 +228,8 @@ export const LOT_PAGES = {
     columns: { what: "What", planned: "Planned, g", weighed: "Weighed, g" },
     rows: { first: "Oil to begin with", held: "Oil held back", paint: "Paint in all" },
     comesOut: (from: string, to: string) => `${from} to ${to} ml should come out.`,
-    tubesOf: (count: string, ml: string) => `Enough for ${count} tubes of ${ml} ml.`,
+    tubesOf: (count: string, ml: string) =>
+      `Enough for ${count === "1" ? "one tube" : `${count} tubes`} of ${ml} ml.`,
     loss: {
       learnt: (from: string, to: string, count: number) =>
         `Loss ${from} to ${to} %, as ${count === 1 ? "one lot" : `${count} lots`} of it lost.`,
@@ -274,7 +281,7 @@ export const LOT_PAGES = {
     sections: {
       print: "To print",
       refused: "Without a label",
-      remarks: "To know of those that are printed",
+      remarks: "About the labels that are printed",
     },
     list: "Colour, size, and why",
     caption: "Labels by size",

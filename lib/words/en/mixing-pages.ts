@@ -6,7 +6,7 @@ import type { Interval } from "../../quantities/interval.ts";
 const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
   incandescent: "lamplight",
   led: "white LED light",
-  fluorescent: "strip light",
+  fluorescent: "fluorescent tube",
 };
 
 export const MIXING_PAGES = {
@@ -53,7 +53,7 @@ export const MIXING_PAGES = {
       daylight: "daylight",
       incandescent: "lamplight",
       led: "white LED",
-      fluorescent: "strip light",
+      fluorescent: "fluorescent tube",
     },
     controls: "The mixture",
     view: "How it is looked at",
@@ -235,10 +235,10 @@ export const MIXING_PAGES = {
     replaces: {
       heading: "What replaces it",
       onRecipes: (name: string) => `In place of ${within(name)}`,
-      because: (name: string, metals: readonly string[]) =>
-        `${name} contains ${listed(metals)}. Nearest to it among our paints without lead and cadmium:`,
-      discontinued: (name: string, date: string) =>
-        `${name} is discontinued from ${date}. Nearest to it among our paints:`,
+      because: (name: string, metals: readonly string[], isNone: boolean) =>
+        `${name} contains ${listed(metals)}.${isNone ? "" : " Nearest to it among our paints without lead and cadmium:"}`,
+      discontinued: (name: string, date: string, isNone: boolean) =>
+        `${name} is discontinued from ${date}.${isNone ? "" : " Nearest to it among our paints:"}`,
       caption: (name: string) => `In place of ${within(name)}, and what changes`,
       columns: {
         what: "Instead",
@@ -265,7 +265,9 @@ export const MIXING_PAGES = {
     title: (white: string) =>
       `The range in a* and b*, each colour with its trail in ${within(white)}`,
     describe: (count: number, white: string, area: string) =>
-      `${count} colours, each with its way from the tube to a pale tint in ${within(white)}. The outlines go around everything that any two of them and the white can be mixed to, at L* 30, 50 and 70; at L* 50 they hold an area of ${area}.`,
+      count === 1
+        ? `One colour, with its way from the tube to a pale tint in ${within(white)}. The outlines go around everything that it and the white can be mixed to, at L* 30, 50 and 70; at L* 50 they hold an area of ${area}.`
+        : `${count} colours, each with its way from the tube to a pale tint in ${within(white)}. The outlines go around everything that any two of them and the white can be mixed to, at L* 30, 50 and 70; at L* 50 they hold an area of ${area}.`,
     axes: { a: "a* (to the right: redder)", b: "b* (upwards: yellower)" },
     outline: (L: number) => `L* ${L}`,
     whites: "In which white",
@@ -289,8 +291,15 @@ export const MIXING_PAGES = {
         `As far as we can tell, the range reaches as far without ${names.length === 1 ? "" : "any one of "}${listed(names)}.`,
     },
     absent: "Not on the map",
-    notMapped: (names: readonly string[]) =>
-      `Not on the map, since they were read differently or not let down in this white: ${listed(names)}.`,
+    notMapped: (untried: readonly string[], otherwise: readonly string[]) =>
+      [
+        ...(untried.length === 0
+          ? []
+          : [`Not let down in this white, and so not on the map: ${listed(untried)}.`]),
+        ...(otherwise.length === 0
+          ? []
+          : [`Read in another way than the others, and so not on the map: ${listed(otherwise)}.`]),
+      ].join(" "),
   },
   palette: {
     heading: "Palette",

@@ -20,7 +20,8 @@ export const MIXTURE_PAGES = {
   metAlone: (white: string, miss: string) =>
     `By their let-downs in ${white} its components predict the colour alone, without white, to \u0394E00 ${miss}.`,
   notMet: (white: string) => `We have not tried it in ${white}: this is a prediction alone.`,
-  steps: (count: number) => `Predicted beside what was read: ${count} steps`,
+  steps: (count: number) =>
+    `Predicted beside what was read: ${count === 1 ? "one step" : `${count} steps`}`,
   stepsCaption: (white: string) => `Colour to ${white}, as its components predict it`,
   masstone: "masstone",
   stepColumns: {

@@ -39,13 +39,17 @@ export const NEXT_STEPS = {
     `${thing}: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` and ${names.length - 4} more` : ""}`,
   gain: (cleared: number, firmer: number, added: number, claims: number) =>
     [
-      ...(cleared === 0 ? [] : [`${lines(cleared)} no longer \u201cnot stated\u201d`]),
-      ...(firmer === 0 ? [] : [`${lines(firmer)} no longer an estimate`]),
+      ...(cleared === 0
+        ? []
+        : [`${lines(cleared)} stated that ${cleared === 1 ? "is" : "are"} missing now`]),
+      ...(firmer === 0
+        ? []
+        : [`${lines(firmer)} firm that ${firmer === 1 ? "is an estimate" : "are estimates"} now`]),
       ...(added === 0 ? [] : [`${lines(added)} that ${added === 1 ? "is" : "are"} new`]),
       ...(claims === 0 ? [] : [`${claims} ${claims === 1 ? "claim" : "claims"} of answers`]),
     ].join(", "),
   triedOn: (tried: number, all: number) =>
-    `counted on ${tried} of the ${all} colours that it concerns`,
+    `found on ${tried} of the ${all} colours and taken to be alike on the others`,
   hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
   file: (kind: keyof typeof RECORD, slug: string) => `${RECORD[kind]}/${slug}.${ENDING[kind]}`,
   /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */
@@ -64,6 +68,8 @@ export const NEXT_STEPS = {
       `Lot ${number} is planned and not made: its batch sheet is ready`,
     "lot-unread": (number: string) =>
       `Lot ${number} is held against nothing yet: draw it down and read it`,
+    "lot-unjudged": (number: string) =>
+      `Lot ${number} was read, and not as its standard was: its page says what to let down or read again`,
     "lot-failed": (number: string) =>
       `Lot ${number} fails against its standard: its page says why, and what to do`,
     "undated-paper": (name: string) =>

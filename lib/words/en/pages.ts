@@ -67,7 +67,7 @@ export const PAGES = {
   demonstration: "Demonstration: everything here is invented.",
   ragLine:
     "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
-  fromPapers: "From our suppliers\u2019 papers.",
+  fromPapers: "Hazards are as our suppliers\u2019 papers state them.",
   cautionLine:
     "The label, the safety data sheet, your local rules and licensed practice come first.",
   build: (date: string | undefined) =>
@@ -159,7 +159,8 @@ export const PAGES = {
     stepDescription: (ratio: string, standing: string, L: string, a: string, b: string) =>
       `${ratio}, ${standing}, L* ${L}, a* ${a}, b* ${b}`,
     suspect: "doubtful",
-    steps: (count: number) => `The ${count} steps in figures`,
+    steps: (count: number) =>
+      count === 1 ? "The one step in figures" : `The ${count} steps in figures`,
     stepsCaption: (white: string, kind: "pigment" | "paint") =>
       `Colour to ${white} by mass of ${kind === "paint" ? "paint" : "dry pigment"}`,
     columns: {
@@ -434,17 +435,25 @@ export const PAGES = {
     caption: "Dry pigments",
   },
   home: {
-    /** @param unread how many of them have no reading yet. */
-    promise: (count: number, unread: number) =>
-      unread === 0
+    /** @param unread how many of them have no reading yet. @param tinted how many were let down in a white. */
+    promise: (count: number, unread: number, tinted: number) =>
+      unread === 0 && tinted === count
         ? `${count} oil colours, each shown as we measured it: alone, and mixed with white.`
-        : `${count - unread} oil colours as we measured them, alone and mixed with white, and ${unread} still to measure.`,
+        : [
+            `${count - unread} oil colours as we measured them`,
+            ...(tinted === count - unread
+              ? ["alone and mixed with white"]
+              : tinted === 0
+                ? []
+                : [`${tinted} of them mixed with white as well`]),
+            ...(unread === 0 ? [] : [`and ${unread} still to measure`]),
+          ].join(", ") + ".",
     pressFamily:
       "Press a family for its colours, and a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
     press:
       "Press a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
     ask: "Ask",
-    allQuestions: (count: number) => `All ${count} questions`,
+    allQuestions: (count: number) => (count === 1 ? "All questions" : `All ${count} questions`),
     beside: "Put side by side",
     choose: "Choose your own",
     know: "How we know",

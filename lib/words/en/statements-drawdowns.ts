@@ -69,7 +69,7 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "fit-misses-more-than-noise": (v) =>
     `The fit misses the drawdowns by more than reading and weighing explain (weighted residual ${significant(v.weightedResidual, 2)}; near 1 would be theirs alone).`,
   "scattering-known": (v) =>
-    `How much it scatters is known to about ${percent(v.relativeUncertainty, 1)}.`,
+    `How much it scatters beside its whites is known to about ${percent(v.relativeUncertainty, 1)}.`,
   "scattering-is-bound": (v) =>
     `We know only a bound of how much it scatters: the masstone reflects ${percent(v.masstoneY)}, and the fit leaves it open to \u00b1\u00a0${percent(v.relativeUncertainty, 1)}.`,
 

@@ -52,8 +52,8 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
     `The let-down is written down in ${white.replaceAll("-", " ")} and reads as the standard does in ${other.replaceAll("-", " ")} (\u0394E00 ${decimalText(deltaE00, 2)}): the wrong white was weighed. Let it down again before the lot is judged.`,
   "lot-not-read-as-standard": ({ what }) =>
     `The ${what} was not read as the standard's was, and is not judged.`,
-  "lot-has-no-let-down-of-standard": () =>
-    "The standard has no let-down of this white and ratio, so that strength is not judged.",
+  "lot-has-no-let-down-of-standard": ({ white, ratio }) =>
+    `The standard has no let-down of ${ratio} in ${white.replaceAll("-", " ")}, so that strength is not judged.`,
   "read-under-another-calibration": ({ lot, standard }) =>
     `The lot was read under the calibration of ${lot} and the standard under that of ${standard}: what the instrument's calibrations err by is in the uncertainty. Read the retained standard again beside the lot to be surer.`,
   "lot-beyond-limits": ({ of, value }) =>

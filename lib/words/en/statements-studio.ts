@@ -1,3 +1,4 @@
+import { STATED_QUARTZ } from "../../hazard/studio/quartz.ts";
 import type { StudioStatement } from "../../hazard/statements.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
@@ -82,7 +83,9 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "holds-sensitiser": ({ names }) =>
     `It holds ${namesWithin(names)}, to which skin can become allergic.`,
   "may-hold-quartz": ({ what }) =>
-    `It is ${/^a /.test(what) ? what : withArticle(what)}, whose dust may hold respirable quartz, which scars the lungs and can cause cancer; a paper that states none would change this.`,
+    what === STATED_QUARTZ
+      ? "By its supplier's paper it holds respirable quartz, which scars the lungs and can cause cancer."
+      : `It is ${withArticle(what)}. Its dust may hold respirable quartz, which scars the lungs and can cause cancer, unless its supplier's paper says that there is none.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} A pinch is enough; eye protection, and nothing near that burns or is eaten.`,
   "paint-is-no-food": () => "Do not swallow paint.",

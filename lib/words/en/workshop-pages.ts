@@ -1,3 +1,5 @@
+import { listed } from "./statements-phrases.ts";
+
 /** What the workshop's own pages say, which nobody outside reads. */
 export const WORKSHOP_PAGES = {
   heading: "The workshop",
@@ -8,9 +10,12 @@ export const WORKSHOP_PAGES = {
   home: {
     colours: "Colours",
     coloursCaption: "What a batch costs, and how much of a sheet is still open",
+    /** Beside a cost, what it leaves out. */
+    costWithout: (names: readonly string[]) => `without ${listed(names)}, unpriced`,
     columns: {
       colour: "Colour",
-      cost: (pigmentG: number, currency: string) => `Batch of ${pigmentG}\u00a0g, ${currency}`,
+      cost: (pigmentG: number, currency: string) =>
+        `Batch of ${pigmentG}\u00a0g of pigment, ${currency}`,
       wanting: "Not stated",
       suppliers: "Suppliers",
     },

@@ -23,6 +23,8 @@ const REASONS: Readonly<Record<string, string>> = {
     "no hay rebajes de los que pueda ajustarse la fuerza",
   "the parts of its pigments are not in the record":
     "las partes de sus pigmentos no están en el registro",
+  "its let-downs tell how much it scatters beside its whites, and not how much a film of it does":
+    "sus rebajes dicen cuánto dispersa junto a sus blancos, y no cuánto dispersa una película suya",
   "neither its films nor let-downs tell how much it scatters":
     "ni sus películas ni sus rebajes dicen cuánto dispersa",
   "its estimate reaches from gloss to matte": "su estimación va de brillante a mate",

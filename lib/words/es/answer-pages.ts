@@ -107,6 +107,8 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       ...(newest === undefined ? [] : [`Según nuestros registros hasta el ${newest}.`]),
     ].join(" "),
   coloursHeading: "Colores que nombra",
+  /** Under a tile, of its lower part. */
+  tintIn: (white) => `abajo: un tono rebajado con ${namesWithin([white])}`,
   coloursNote: (whites) => `Cada uno puro, y luego en tono medio con ${namesWithin(whites)}.`,
   sheetQuestions: "Preguntas sobre este color",
   reply: {

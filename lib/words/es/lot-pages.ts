@@ -49,6 +49,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     lead: {
       pass: "Es conforme.",
       near: "Está demasiado cerca de un límite para decidir.",
+      unjudged: "Sin juzgar: no todo lo que se leyó de él puede compararse con el patrón.",
       fail: "No es conforme.",
       none: "Nada de él pudo compararse con el patrón.",
       standard: "El patrón guardado: los lotes siguientes se comparan con él.",
@@ -125,6 +126,9 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       ],
       standard: (number, copies) => [
         `Sus etiquetas: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      unjudged: () => [
+        "Rebájelo en el blanco y en la proporción del patrón y léalo como se leyó el patrón; o rebaje el patrón guardado como este lote.",
       ],
       near: () => ["Extiéndalo y léalo otra vez: eso estrecha el \u00b1 y puede decidirlo."],
       fail: () => [
@@ -229,7 +233,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       paint: "Pintura en total",
     },
     comesOut: (from, to) => `Deben salir de ${from} a ${to} ml.`,
-    tubesOf: (count, ml) => `Bastante para ${count} tubos de ${ml} ml.`,
+    tubesOf: (count, ml) =>
+      `Bastante para ${count === "1" ? "un tubo" : `${count} tubos`} de ${ml} ml.`,
     loss: {
       learnt: (from, to, count) =>
         `Pérdida de ${from} a ${to}\u00a0%, como ${count === 1 ? "la de un lote suyo" : `la de ${count} lotes suyos`}.`,
@@ -280,7 +285,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     sections: {
       print: "Para imprimir",
       refused: "Sin etiqueta",
-      remarks: "Lo que hay que saber de las impresas",
+      remarks: "Sobre las etiquetas impresas",
     },
     list: "Color, tamaño, y por qué",
     caption: "Etiquetas por tamaño",

@@ -238,10 +238,10 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     replaces: {
       heading: "Qué lo sustituye",
       onRecipes: (name) => `En lugar de ${within(name)}`,
-      because: (name, metals) =>
-        `${name} contiene ${listed(metals.map((metal) => wordOf(METALS, metal)))}. Lo más próximo entre nuestras pinturas sin plomo ni cadmio:`,
-      discontinued: (name, date) =>
-        `${name} ya no se hace, desde el ${date}. Lo más próximo entre nuestras pinturas:`,
+      because: (name, metals, isNone) =>
+        `${name} contiene ${listed(metals.map((metal) => wordOf(METALS, metal)))}.${isNone ? "" : " Lo más próximo entre nuestras pinturas sin plomo ni cadmio:"}`,
+      discontinued: (name, date, isNone) =>
+        `${name} ya no se hace, desde el ${date}.${isNone ? "" : " Lo más próximo entre nuestras pinturas:"}`,
       caption: (name) => `En lugar de ${within(name)}, y qué cambia`,
       columns: {
         what: "En su lugar",
@@ -267,7 +267,9 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       "Los colores de la gama por matiz, croma y claridad, y el contorno de lo que puede mezclarse con ellos.",
     title: (white) => `La gama en a* y b*, cada color con su camino en ${within(white)}`,
     describe: (count, white, area) =>
-      `${count} colores, cada uno con su camino del tubo a un tono pálido en ${within(white)}. Los contornos rodean todo lo que dan dos cualesquiera de ellos y el blanco, a L* 30, 50 y 70; a L* 50 encierran un área de ${area}.`,
+      count === 1
+        ? `Un color, con su camino del tubo a un tono pálido en ${within(white)}. Los contornos rodean todo lo que dan él y el blanco, a L* 30, 50 y 70; a L* 50 encierran un área de ${area}.`
+        : `${count} colores, cada uno con su camino del tubo a un tono pálido en ${within(white)}. Los contornos rodean todo lo que dan dos cualesquiera de ellos y el blanco, a L* 30, 50 y 70; a L* 50 encierran un área de ${area}.`,
     axes: { a: "a* (a la derecha: más rojo)", b: "b* (hacia arriba: más amarillo)" },
     outline: (L) => `L* ${L}`,
     whites: "En qué blanco",
@@ -291,8 +293,15 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
         `Hasta donde podemos decir, la gama llega igual de lejos sin ${names.length === 1 ? "" : "uno cualquiera de estos: "}${listed(names)}.`,
     },
     absent: "No están en el mapa",
-    notMapped: (names) =>
-      `No están en el mapa, por haberse leído de otro modo o no rebajarse en este blanco: ${listed(names)}.`,
+    notMapped: (untried, otherwise) =>
+      [
+        ...(untried.length === 0
+          ? []
+          : [`Sin rebaje en este blanco, y por eso fuera del mapa: ${listed(untried)}.`]),
+        ...(otherwise.length === 0
+          ? []
+          : [`Leídos de otro modo que los demás, y por eso fuera del mapa: ${listed(otherwise)}.`]),
+      ].join(" "),
   },
   palette: {
     heading: "Paleta",

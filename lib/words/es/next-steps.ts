@@ -37,7 +37,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   },
   of: (thing, names) =>
     `${thing}: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` y ${names.length - 4} más` : ""}`,
-  triedOn: (tried, all) => `contado en ${tried} de los ${all} colores a los que atañe`,
+  triedOn: (tried, all) =>
+    `contado en ${tried} de los ${all} colores, y supuesto igual en los demás`,
   gain: (cleared, firmer, added, claims) =>
     [
       ...(cleared === 0
@@ -68,6 +69,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
       `El lote ${number} está previsto y sin hacer: su hoja de fabricación está lista`,
     "lot-unread": (number) =>
       `El lote ${number} no se ha comparado aún con nada: extiéndalo y mídalo`,
+    "lot-unjudged": (number) =>
+      `El lote ${number} se midió, pero no como su patrón: su página dice qué rebajar o medir otra vez`,
     "lot-failed": (number) =>
       `El lote ${number} no pasa frente a su patrón: su página dice por qué y qué hacer`,
     "undated-paper": (name) =>

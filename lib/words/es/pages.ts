@@ -78,7 +78,7 @@ export const PAGES: AnyWords<PageWords> = {
   demonstration: "Demostración: aquí todo es inventado.",
   ragLine:
     "Los trapos empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata metálica cerrada. Nunca en la basura ni en un montón.",
-  fromPapers: "De los documentos de nuestros proveedores.",
+  fromPapers: "Los peligros se dan según los documentos de nuestros proveedores.",
   cautionLine:
     "La etiqueta, la ficha de datos de seguridad, sus normas locales y la práctica autorizada van primero.",
   build: (date) =>
@@ -171,7 +171,7 @@ export const PAGES: AnyWords<PageWords> = {
     stepDescription: (ratio, standing, L, a, b) =>
       `${ratio}, ${standing}, L* ${L}, a* ${a}, b* ${b}`,
     suspect: "dudoso",
-    steps: (count) => `Los ${count} pasos en cifras`,
+    steps: (count) => (count === 1 ? "El único paso en cifras" : `Los ${count} pasos en cifras`),
     stepsCaption: (white, kind) =>
       `Color a ${white} en masa de ${kind === "paint" ? "pintura" : "pigmento seco"}`,
     columns: {
@@ -436,16 +436,24 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Pigmentos secos",
   },
   home: {
-    promise: (count, unread) =>
-      unread === 0
+    promise: (count, unread, tinted) =>
+      unread === 0 && tinted === count
         ? `${count} óleos, cada uno mostrado tal como lo medimos: puro, y mezclado con blanco.`
-        : `${count - unread} óleos tal como los medimos, puros y mezclados con blanco, y ${unread} aún por medir.`,
+        : [
+            `${count - unread} óleos tal como los medimos`,
+            ...(tinted === count - unread
+              ? ["puros y mezclados con blanco"]
+              : tinted === 0
+                ? []
+                : [`${tinted} de ellos también mezclados con blanco`]),
+            ...(unread === 0 ? [] : [`y ${unread} aún por medir`]),
+          ].join(", ") + ".",
     pressFamily:
       "Pulse una familia para ver sus colores, y un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
     press:
       "Pulse un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
     ask: "Preguntar",
-    allQuestions: (count) => `Las ${count} preguntas`,
+    allQuestions: (count) => (count === 1 ? "Todas las preguntas" : `Las ${count} preguntas`),
     beside: "Puestos lado a lado",
     choose: "Elegir los suyos",
     know: "Cómo lo sabemos",

@@ -72,7 +72,7 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "fit-misses-more-than-noise": (v) =>
     `El ajuste yerra las aplicaciones en más de lo que explican la lectura y la pesada (residuo ponderado ${significant(v.weightedResidual, 2)}; cerca de 1 sería solo de ellas).`,
   "scattering-known": (v) =>
-    `Lo que dispersa se conoce con un error de alrededor del ${percent(v.relativeUncertainty, 1)}.`,
+    `Lo que dispersa junto a sus blancos se conoce con un error de alrededor del ${percent(v.relativeUncertainty, 1)}.`,
   "scattering-is-bound": (v) =>
     `Solo conocemos una cota de lo que dispersa: el tono pleno devuelve el ${percent(v.masstoneY)}, y el ajuste lo deja abierto en \u00b1\u00a0${percent(v.relativeUncertainty, 1)}.`,
 

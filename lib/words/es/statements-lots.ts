@@ -54,8 +54,8 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
     `El rebaje está anotado en ${within(white)} y se lee como el patrón en ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)}): se pesó el blanco equivocado. Repetir el rebaje antes de juzgar el lote.`,
   "lot-not-read-as-standard": ({ what }) =>
     `El ${wordOf(FORMS, what)} no se leyó como el del patrón, y no se juzga.`,
-  "lot-has-no-let-down-of-standard": () =>
-    "El patrón no tiene rebaje de este blanco y esta proporción, y la fuerza no se juzga.",
+  "lot-has-no-let-down-of-standard": ({ white, ratio }) =>
+    `El patrón no tiene rebaje ${ratio} en ${within(white)}, y la fuerza no se juzga.`,
   "read-under-another-calibration": ({ lot, standard }) =>
     `El lote se leyó con la calibración de ${lot} y el patrón con la de ${standard}: lo que yerran las calibraciones del instrumento está en la incertidumbre. Leer otra vez el patrón guardado junto al lote para más certeza.`,
   "lot-beyond-limits": ({ of, value }) =>

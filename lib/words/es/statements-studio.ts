@@ -1,3 +1,4 @@
+import { STATED_QUARTZ } from "../../hazard/studio/quartz.ts";
 import type { StudioStatement } from "../../hazard/statements.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
@@ -79,7 +80,9 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "holds-sensitiser": ({ names }) =>
     `Contiene ${namesWithin(names)}, a lo que la piel puede hacerse alérgica.`,
   "may-hold-quartz": ({ what }) =>
-    `Es ${wordOf(QUARTZ, what)}, cuyo polvo puede contener cuarzo respirable, que daña los pulmones y puede causar cáncer; un documento que no declare ninguno lo cambiaría.`,
+    what === STATED_QUARTZ
+      ? "Según el documento de su proveedor contiene cuarzo respirable, que daña los pulmones y puede causar cáncer."
+      : `Es ${wordOf(QUARTZ, what)}. Su polvo puede contener cuarzo respirable, que daña los pulmones y puede causar cáncer, salvo que un documento del proveedor diga que no lo hay.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} Basta una pizca; ojos protegidos, y nada cerca que arda o se coma.`,
   "paint-is-no-food": () => "No tragar pintura.",
@@ -99,7 +102,6 @@ const QUARTZ: Readonly<Record<string, string>> = {
   gypsum: "yeso",
   talc: "talco",
   silica: "sílice",
-  "a powder with respirable quartz": "un polvo con cuarzo respirable",
 };
 
 /** What makes each kind of test hold no harm. */

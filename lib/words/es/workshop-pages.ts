@@ -1,5 +1,6 @@
 import type { WORKSHOP_PAGES as ENGLISH_PAGES } from "../en/workshop-pages.ts";
 import type { AnyWords } from "../any-words.ts";
+import { listed } from "./phrases.ts";
 
 /** What the workshop's own pages say, which nobody outside reads. */
 export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
@@ -17,9 +18,11 @@ export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   home: {
     colours: "Colores",
     coloursCaption: "Lo que cuesta una fabricación, y cuánto de una ficha sigue abierto",
+    /** Beside a cost, what it leaves out. */
+    costWithout: (names) => `sin ${listed(names)}, sin precio`,
     columns: {
       colour: "Color",
-      cost: (pigmentG, currency) => `Fabricación de ${pigmentG}\u00a0g, ${currency}`,
+      cost: (pigmentG, currency) => `Fabricación con ${pigmentG}\u00a0g de pigmento, ${currency}`,
       wanting: "No indicado",
       suppliers: "Proveedores",
     },

@@ -24,6 +24,8 @@ const REASONS: Readonly<Record<string, string>> = {
     "aucun dégradé dont la force puisse être ajustée",
   "the parts of its pigments are not in the record":
     "les parts de ses pigments ne sont pas consignées",
+  "its let-downs tell how much it scatters beside its whites, and not how much a film of it does":
+    "ses dégradés disent combien elle diffuse par rapport à ses blancs, et non combien en diffuse un film",
   "neither its films nor let-downs tell how much it scatters":
     "ni ses films ni ses dégradés ne disent combien elle diffuse",
   "its estimate reaches from gloss to matte": "l’estimation va du brillant au mat",

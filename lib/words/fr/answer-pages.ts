@@ -106,6 +106,8 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       ...(newest === undefined ? [] : [`D’après nos relevés jusqu’au ${newest}.`]),
     ].join(" "),
   coloursHeading: "Couleurs qu’elle nomme",
+  /** Under a tile, of its lower part. */
+  tintIn: (white) => `en bas\u202f: un ton dégradé avec ${namesWithin([white])}`,
   coloursNote: (whites) => `Chacune pure, puis en ton moyen avec ${namesWithin(whites)}.`,
   sheetQuestions: "Questions sur cette couleur",
   reply: {

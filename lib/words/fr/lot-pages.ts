@@ -50,6 +50,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     lead: {
       pass: "Il est conforme.",
       near: "Il est trop près d’une limite pour être jugé.",
+      unjudged:
+        "Non jugé\u202f: ce qui en a été mesuré ne peut pas être comparé en entier à l’étalon.",
       fail: "Il n’est pas conforme.",
       none: "Rien n’a pu en être comparé à l’étalon.",
       standard: "L’étalon gardé\u202f: les lots suivants se comparent à lui.",
@@ -127,6 +129,9 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       ],
       standard: (number, copies) => [
         `Ses étiquettes\u202f: npm run labels -- --lot ${number} --copies ${copies}.`,
+      ],
+      unjudged: () => [
+        "En faire un dégradé dans le blanc et au rapport de l’étalon, et le mesurer comme l’étalon\u202f; ou faire de l’étalon gardé le même dégradé que de ce lot.",
       ],
       near: () => [
         "L’étirer et le mesurer encore une fois\u202f: cela resserre le \u00b1, et peut trancher.",
@@ -237,7 +242,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       paint: "Peinture en tout",
     },
     comesOut: (from, to) => `Il doit en sortir ${from} à ${to} ml.`,
-    tubesOf: (count, ml) => `De quoi remplir ${count} tubes de ${ml} ml.`,
+    tubesOf: (count, ml) =>
+      `De quoi remplir ${count === "1" ? "un tube" : `${count} tubes`} de ${ml} ml.`,
     loss: {
       learnt: (from, to, count) =>
         `Perte ${from} à ${to}\u00a0%, d’après ${count === 1 ? "un lot" : `${count} lots`} de cette couleur.`,
@@ -289,7 +295,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     sections: {
       print: "À imprimer",
       refused: "Sans étiquette",
-      remarks: "À savoir de celles qui sont imprimées",
+      remarks: "Au sujet des étiquettes imprimées",
     },
     list: "Couleur, contenance, et pourquoi",
     caption: "Étiquettes par contenance",

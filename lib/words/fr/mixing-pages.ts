@@ -241,10 +241,10 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     replaces: {
       heading: "Ce qui la remplace",
       onRecipes: (name) => `À la place ${of(within(name))}`,
-      because: (name, metals) =>
-        `${name} contient\u202f: ${listed(metals.map((metal) => wordOf(METALS, metal)))}. Au plus près parmi nos peintures sans plomb ni cadmium\u202f:`,
-      discontinued: (name, date) =>
-        `${name} ne se fait plus, depuis le ${date}. Au plus près parmi nos peintures\u202f:`,
+      because: (name, metals, isNone) =>
+        `${name} contient\u202f: ${listed(metals.map((metal) => wordOf(METALS, metal)))}.${isNone ? "" : " Au plus près parmi nos peintures sans plomb ni cadmium\u202f:"}`,
+      discontinued: (name, date, isNone) =>
+        `${name} ne se fait plus, depuis le ${date}.${isNone ? "" : " Au plus près parmi nos peintures\u202f:"}`,
       caption: (name) => `À la place ${of(within(name))}, et ce qui change`,
       columns: {
         what: "À la place",
@@ -270,7 +270,9 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       "Les couleurs de la gamme par teinte, chroma et clarté, et le contour de ce qui peut en être mêlé.",
     title: (white) => `La gamme en a* et b*, chaque couleur avec son chemin dans ${within(white)}`,
     describe: (count, white, area) =>
-      `${count} couleurs, chacune avec son chemin du tube à un ton pâle dans ${within(white)}. Les contours entourent tout ce que deux quelconques d’entre elles et le blanc peuvent donner, à L* 30, 50 et 70\u202f; à L* 50 leur aire est de ${area}.`,
+      count === 1
+        ? `Une couleur, avec son chemin du tube à un ton pâle dans ${within(white)}. Les contours entourent tout ce qu’elle et le blanc peuvent donner, à L* 30, 50 et 70\u202f; à L* 50 leur aire est de ${area}.`
+        : `${count} couleurs, chacune avec son chemin du tube à un ton pâle dans ${within(white)}. Les contours entourent tout ce que deux quelconques d’entre elles et le blanc peuvent donner, à L* 30, 50 et 70\u202f; à L* 50 leur aire est de ${area}.`,
     axes: { a: "a* (à droite\u202f: plus rouge)", b: "b* (en haut\u202f: plus jaune)" },
     outline: (L) => `L* ${L}`,
     whites: "Dans quel blanc",
@@ -294,8 +296,17 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
         `Autant que nous puissions dire, la gamme va aussi loin sans ${names.length === 1 ? "" : "l’une quelconque de ces couleurs\u202f: "}${listed(names)}.`,
     },
     absent: "Absentes de la carte",
-    notMapped: (names) =>
-      `Absentes de la carte, car lues autrement ou non dégradées dans ce blanc\u202f: ${listed(names)}.`,
+    notMapped: (untried, otherwise) =>
+      [
+        ...(untried.length === 0
+          ? []
+          : [`Absentes de la carte, faute de dégradé dans ce blanc\u202f: ${listed(untried)}.`]),
+        ...(otherwise.length === 0
+          ? []
+          : [
+              `Absentes de la carte, car lues autrement que les autres\u202f: ${listed(otherwise)}.`,
+            ]),
+      ].join(" "),
   },
   palette: {
     heading: "Palette",

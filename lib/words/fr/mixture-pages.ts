@@ -24,7 +24,7 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   metAlone: (white, miss) =>
     `D’après leurs dégradés dans ${white}, ses composants prévoient la couleur pure, sans blanc, à \u0394E00 ${miss}.`,
   notMet: (white) => `Nous ne l’avons pas essayée dans ${white}\u202f: c’est une simple prévision.`,
-  steps: (count) => `Le prévu à côté du lu\u202f: ${count} degrés`,
+  steps: (count) => `Le prévu à côté du lu\u202f: ${count === 1 ? "un degré" : `${count} degrés`}`,
   stepsCaption: (white) => `Couleur pour ${white}, comme ses composants la prévoient`,
   masstone: "ton plein",
   stepColumns: {

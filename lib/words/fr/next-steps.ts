@@ -37,7 +37,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   },
   of: (thing, names) =>
     `${thing}\u202f: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` et ${names.length - 4} de plus` : ""}`,
-  triedOn: (tried, all) => `compté sur ${tried} des ${all} couleurs concernées`,
+  triedOn: (tried, all) =>
+    `compté sur ${tried} des ${all} couleurs, les autres supposées pareilles`,
   gain: (cleared, firmer, added, claims) =>
     [
       ...(cleared === 0
@@ -70,6 +71,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
       `Le lot ${number} est prévu et pas encore fait\u202f: sa fiche de fabrication est prête`,
     "lot-unread": (number) =>
       `Le lot ${number} n’est encore comparé à rien\u202f: l’étirer et le mesurer`,
+    "lot-unjudged": (number) =>
+      `Le lot ${number} a été mesuré, mais pas comme son étalon\u202f: sa page dit quel dégradé refaire ou quoi mesurer encore`,
     "lot-failed": (number) =>
       `Le lot ${number} est refusé face à son étalon\u202f: sa page dit pourquoi, et que faire`,
     "undated-paper": (name) =>

@@ -78,7 +78,7 @@ export const PAGES: AnyWords<PageWords> = {
   demonstration: "Démonstration\u202f: tout ici est inventé.",
   ragLine:
     "Les chiffons imbibés d’huile siccative peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors jusqu’à ce qu’ils durcissent, ou les tremper dans l’eau dans un bidon métallique fermé. Jamais à la poubelle ni en tas.",
-  fromPapers: "D’après les documents de nos fournisseurs.",
+  fromPapers: "Les dangers sont donnés d’après les documents de nos fournisseurs.",
   cautionLine:
     "L’étiquette, la fiche de données de sécurité, vos règles locales et la pratique habilitée priment.",
   build: (date) =>
@@ -172,7 +172,7 @@ export const PAGES: AnyWords<PageWords> = {
     stepDescription: (ratio, standing, L, a, b) =>
       `${ratio}, ${standing}, L* ${L}, a* ${a}, b* ${b}`,
     suspect: "douteux",
-    steps: (count) => `Les ${count} degrés en chiffres`,
+    steps: (count) => (count === 1 ? "Le degré en chiffres" : `Les ${count} degrés en chiffres`),
     stepsCaption: (white, kind) =>
       `Couleur pour ${white} en masse de ${kind === "paint" ? "peinture" : "pigment sec"}`,
     columns: {
@@ -439,16 +439,24 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Pigments secs",
   },
   home: {
-    promise: (count, unread) =>
-      unread === 0
+    promise: (count, unread, tinted) =>
+      unread === 0 && tinted === count
         ? `${count} couleurs à l’huile, chacune montrée telle que nous l’avons mesurée\u202f: pure, et mêlée de blanc.`
-        : `${count - unread} couleurs à l’huile telles que nous les avons mesurées, pures et mêlées de blanc, et ${unread} encore à mesurer.`,
+        : [
+            `${count - unread} couleurs à l’huile telles que nous les avons mesurées`,
+            ...(tinted === count - unread
+              ? ["pures et mêlées de blanc"]
+              : tinted === 0
+                ? []
+                : [`dont ${tinted} aussi mêlées de blanc`]),
+            ...(unread === 0 ? [] : [`et ${unread} encore à mesurer`]),
+          ].join(", ") + ".",
     pressFamily:
       "Toucher une famille pour voir ses couleurs, et une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
     press:
       "Toucher une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
     ask: "Demander",
-    allQuestions: (count) => `Les ${count} questions`,
+    allQuestions: (count) => (count === 1 ? "Toutes les questions" : `Les ${count} questions`),
     beside: "Mises côte à côte",
     choose: "Choisir les vôtres",
     know: "Comment nous le savons",

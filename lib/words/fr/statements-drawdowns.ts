@@ -72,7 +72,7 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "fit-misses-more-than-noise": (v) =>
     `L’ajustement manque les applications de plus que n’expliquent la lecture et la pesée (résidu pondéré ${significant(v.weightedResidual, 2)}\u202f; près de 1, elles seules seraient en cause).`,
   "scattering-known": (v) =>
-    `Ce qu’elle diffuse est connu à environ ${percent(v.relativeUncertainty, 1)} près.`,
+    `Ce qu’elle diffuse par rapport à ses blancs est connu à environ ${percent(v.relativeUncertainty, 1)} près.`,
   "scattering-is-bound": (v) =>
     `Nous ne connaissons qu’une borne de ce qu’elle diffuse\u202f: le ton plein renvoie ${percent(v.masstoneY)}, et l’ajustement laisse \u00b1\u00a0${percent(v.relativeUncertainty, 1)}.`,
 

@@ -54,8 +54,8 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
     `Le dégradé est noté dans ${within(white)} et se lit comme l’étalon dans ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
   "lot-not-read-as-standard": ({ what }) =>
     `Le ${wordOf(FORMS, what)} n’a pas été lu comme celui de l’étalon, et n’est pas jugé.`,
-  "lot-has-no-let-down-of-standard": () =>
-    "L’étalon n’a pas de dégradé de ce blanc et de ce rapport, et la force n’est pas jugée.",
+  "lot-has-no-let-down-of-standard": ({ white, ratio }) =>
+    `L’étalon n’a pas de dégradé ${ratio} dans ${within(white)}, et la force n’est pas jugée.`,
   "read-under-another-calibration": ({ lot, standard }) =>
     `Le lot a été lu sous l’étalonnage de ${lot} et l’étalon sous celui de ${standard}\u202f: l’erreur des étalonnages de l’instrument est comptée dans l’incertitude. Relire l’étalon gardé à côté du lot pour plus de certitude.`,
   "lot-beyond-limits": ({ of, value }) =>

@@ -1,3 +1,4 @@
+import { STATED_QUARTZ } from "../../hazard/studio/quartz.ts";
 import type { StudioStatement } from "../../hazard/statements.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
@@ -82,7 +83,9 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "holds-sensitiser": ({ names }) =>
     `Contient ${namesWithin(names)}, à quoi la peau peut devenir allergique.`,
   "may-hold-quartz": ({ what }) =>
-    `C’est ${wordOf(QUARTZ, what)}, dont la poussière peut contenir du quartz alvéolaire, qui lèse les poumons et peut causer un cancer\u202f; un document qui n’en déclare aucun y changerait quelque chose.`,
+    what === STATED_QUARTZ
+      ? "Selon le document de son fournisseur il contient du quartz alvéolaire, qui lèse les poumons et peut causer un cancer."
+      : `C’est ${wordOf(QUARTZ, what)}. Sa poussière peut contenir du quartz alvéolaire, qui lèse les poumons et peut causer un cancer, à moins qu’un document du fournisseur ne dise qu’il n’y en a pas.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} Une pincée suffit\u202f; yeux protégés, et rien à proximité qui brûle ou qui se mange.`,
   "paint-is-no-food": () => "Ne pas avaler la peinture.",
@@ -102,7 +105,6 @@ const QUARTZ: Readonly<Record<string, string>> = {
   gypsum: "du gypse",
   talc: "du talc",
   silica: "de la silice",
-  "a powder with respirable quartz": "une poudre à quartz alvéolaire",
 };
 
 /** What makes each kind of test hold no harm. */

@@ -1,5 +1,6 @@
 import type { WORKSHOP_PAGES as ENGLISH_PAGES } from "../en/workshop-pages.ts";
 import type { AnyWords } from "../any-words.ts";
+import { listed } from "./phrases.ts";
 
 /** What the workshop's own pages say, which nobody outside reads. */
 export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
@@ -17,9 +18,11 @@ export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   home: {
     colours: "Couleurs",
     coloursCaption: "Ce que coûte une fabrication, et ce qui d’une fiche reste ouvert",
+    /** Beside a cost, what it leaves out. */
+    costWithout: (names) => `sans ${listed(names)}, sans prix`,
     columns: {
       colour: "Couleur",
-      cost: (pigmentG, currency) => `Fabrication de ${pigmentG}\u00a0g, ${currency}`,
+      cost: (pigmentG, currency) => `Fabrication avec ${pigmentG}\u00a0g de pigment, ${currency}`,
       wanting: "Non indiqué",
       suppliers: "Fournisseurs",
     },

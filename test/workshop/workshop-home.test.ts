@@ -1,0 +1,35 @@
+import { expect, test } from "vitest";
+import { workshopHome } from "../../lib/workshop/workshop-home.ts";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import { workedSite } from "../../lib/site/site-context.ts";
+import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+
+test("a batch's cost is of so much pigment, and says what of it has no price", () => {
+  const { content, home } = contentFolder({
+    ...SMALLEST_WORKSHOP,
+    "workshop.yaml": "name: Test Workshop\ncurrency: GBP\nvehicle: linseed-oil\n",
+    "vehicles/linseed-oil.yaml":
+      "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: 0.93\npricePerKg: 9\nhazards: []\n",
+    "vehicles/wax-paste.yaml": "name: Wax paste\nkind: medium\ndensityGPerCm3: 0.9\nhazards: []\n",
+    "pigments/lamp-black.yaml":
+      "name: Lamp black\ndensityGPerCm3: 1.8\npricePerKg: 20\nhazards: []\n",
+    "colours/lamp-black.md":
+      "---\nname: Lamp Black\npigments: [{ pigment: lamp-black }]\noilIndexGPer100g: 90\n---\n",
+    "colours/waxed-black.md":
+      "---\nname: Waxed Black\npigments: [{ pigment: lamp-black }]\noilIndexGPer100g: 90\nadditions: [{ vehicle: wax-paste, percentOfOil: 5 }]\n---\n",
+  });
+  const { records, diagnostics } = loadRecords(content, home);
+  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  const { context } = workedSite(records, undefined);
+  const view = workshopHome(context, { path: "index.html", root: "" }, []);
+  const [table] = view.sections.flatMap(({ blocks }) =>
+    blocks.flatMap((block) => (block.kind === "table" ? [block.table] : [])),
+  );
+  expect(table?.columns[1]?.head).toBe("Batch of 500\u00a0g of pigment, GBP");
+  expect(table?.rows.map(([name, cost]) => [name?.text, cost?.note])).toEqual([
+    ["Lamp Black", undefined],
+    ["Waxed Black", "without Wax paste, unpriced"],
+  ]);
+  // derived: 0.5 kg of pigment at 20 and 0.45 kg of oil at 9.
+  expect(Number(table?.rows[0]?.[1]?.text)).toBeCloseTo(14, 0);
+});
