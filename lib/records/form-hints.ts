@@ -61,6 +61,7 @@ function formatHint(
 ): string | undefined {
   if (typeof found !== "string") return undefined;
   if (format === "date") return dateHint(found);
+  if (key === "massRatio") return ratioHint(found);
   if (key === "currency" && Object.hasOwn(CURRENCY_SIGNS, found.trim()))
     return `nearest: ${CURRENCY_SIGNS[found.trim()] ?? ""}`;
   if (format === "url" && /^[\w-]+(\.[\w-]+)+(\/|$)/.test(found)) return `https://${found}`;
@@ -68,6 +69,15 @@ function formatHint(
   return message.startsWith("lower-case letters") && file !== ""
     ? `its file is named so: ${file}`
     : undefined;
+}
+
+/** A ratio with another mark between its sides, a decimal comma, or quotation marks of a letter. */
+function ratioHint(found: string): string | undefined {
+  const written = found
+    .replace(/[\s\u2018-\u201f"']/g, "")
+    .replace("/", ":")
+    .replaceAll(",", ".");
+  return /^\d+(\.\d+)?:\d+(\.\d+)?$/.test(written) ? `written so: "${written}"` : undefined;
 }
 
 /** A day that the calendar does not have, or one in another order. */

@@ -310,7 +310,7 @@ describe("what a colour says of its making", () => {
       what: "a ratio written as a fraction",
       files: { [COLOUR]: tint("1/20"), ...WHITE },
       told: [
-        `${COLOUR_LINE}:7:37 error tints[0].massRatio can't be "1/20": it takes colour to white by mass, such as "1:20" records/schema`,
+        `${COLOUR_LINE}:7:37 error tints[0].massRatio can't be "1/20": it takes colour to white by mass, such as "1:20"; written so: "1:20" records/schema`,
       ],
     },
   ]);

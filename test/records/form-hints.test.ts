@@ -94,6 +94,20 @@ describe("what is written in another form", () => {
       'tints: [{ white: lamp-black, massRatio: 5, ratioKind: paint, lab: [50, 0, 0], illuminant: D65, observer: 10, geometry: "45/0" }]\nmasstone:',
       '5:41 error tints[0].massRatio can\'t be 5: it takes text; in quotes: "1:5" records/schema',
     ),
+    ...(
+      [
+        ["1/5", '; written so: "1:5"'],
+        ["1:2,5", '; written so: "1:2.5"'],
+        ["\u201c1:4\u201d", '; written so: "1:4"'],
+        ["10%", ""],
+      ] as const
+    ).map(([ratio, meant]) =>
+      colour(
+        "masstone:",
+        `tints: [{ white: lamp-black, massRatio: "${ratio}", ratioKind: paint, lab: [50, 0, 0], illuminant: D65, observer: 10, geometry: "45/0" }]\nmasstone:`,
+        `5:41 error tints[0].massRatio can't be "${ratio}": it takes colour to white by mass, such as "1:20"${meant} records/schema`,
+      ),
+    ),
     colour(
       "masstone:",
       "dryingTrials: [{ touchDryDays: 5, filmThicknessUm: 0.075, temperatureC: 19 }]\nmasstone:",
