@@ -3,12 +3,15 @@ import type { Complaint } from "../diagnostics/complaint.ts";
 import { ends, type Interval } from "../quantities/interval.ts";
 import { missingConditions, type DryingTrial } from "./drying-trial.ts";
 import { FILM_REACH_UM, TEMPERATURE_REACH_C } from "./film-conditions.ts";
+import { filmUnitHint } from "./film-units.ts";
 
 const CONDITION_WORDS = {
   filmThicknessUm: "its film thickness",
   temperatureC: "its temperature",
 } as const;
 
+/** What rooms are painted in [degrees C]. Common practice. */
+const ROOM_C: Interval = [10, 35];
 /** Days [d] after which a film that is not touch dry was most likely timed in hours. */
 const LONGEST_TOUCH_DRY_DAYS = 120;
 
@@ -41,6 +44,7 @@ export function trialComplaints(trial: DryingTrial): TrialComplaint[] {
     named: string,
     [least, most]: Interval,
     unit: string,
+    hintOf: (value: number) => string | undefined = () => undefined,
   ): TrialComplaint[] => {
     const value = trial[field];
     return value === undefined || (value >= least && value <= most)
@@ -53,6 +57,7 @@ export function trialComplaints(trial: DryingTrial): TrialComplaint[] {
             `The ${named} of a drying trial is ${value} ${unit}, and lies between ${least} and ${most} ${unit}`,
             value,
             `${least} to ${most} ${unit}`,
+            hintOf(value),
           ),
         ];
   };
@@ -69,8 +74,8 @@ export function trialComplaints(trial: DryingTrial): TrialComplaint[] {
         "film thickness and temperature beside the days",
       ),
     ),
-    ...reach("filmThicknessUm", "film thickness", FILM_REACH_UM, "um"),
-    ...reach("temperatureC", "temperature", TEMPERATURE_REACH_C, "degrees C"),
+    ...reach("filmThicknessUm", "film thickness", FILM_REACH_UM, "um", filmUnitHint),
+    ...reach("temperatureC", "temperature", TEMPERATURE_REACH_C, "degrees C", celsiusHint),
     ...reach("humidityPercent", "humidity", [0, 100], "%"),
     ...(touch > LONGEST_TOUCH_DRY_DAYS
       ? [
@@ -98,4 +103,12 @@ export function trialComplaints(trial: DryingTrial): TrialComplaint[] {
         ]
       : []),
   ];
+}
+
+/** Of a room too warm in degrees Celsius, what it is if it was read in Fahrenheit. */
+function celsiusHint(degrees: number): string | undefined {
+  const celsius = ((degrees - 32) * 5) / 9;
+  return celsius >= ROOM_C[0] && celsius <= ROOM_C[1]
+    ? `${Math.round(celsius)} C if it was given in degrees Fahrenheit`
+    : undefined;
 }

@@ -87,8 +87,9 @@ export function keptSteps(
     return hash;
   };
   const owners = new Map<string, string>();
+  const beginnings = withMembers.map((list) => `${list}/`);
   const ownerIn = (name: string): string => {
-    const owner = owners.get(name) ?? ownerOf(name, withMembers);
+    const owner = owners.get(name) ?? ownerOf(name, beginnings);
     if (owners.size >= MOST_OWNED) owners.clear();
     owners.set(name, owner);
     return owner;
@@ -238,11 +239,11 @@ function widened(names: Iterable<string>, ownerIn: (name: string) => string): st
   return [...alone, ...put].sort();
 }
 
-/** The member that a part belongs to, or every member; the empty name for what is none of a member. */
-function ownerOf(name: string, lists: readonly string[]): string {
-  const list = lists.find((one) => name.startsWith(`${one}/`));
+/** The member that a part belongs to, or every member; the empty name for what is none of a member. @param beginnings of names of members. */
+function ownerOf(name: string, beginnings: readonly string[]): string {
+  const list = beginnings.find((one) => name.startsWith(one));
   if (list === undefined) return "";
-  const end = name.indexOf("/", list.length + 1);
+  const end = name.indexOf("/", list.length);
   const owner = end === -1 ? name : name.slice(0, end);
   return owner.endsWith("/#") || owner.endsWith("/?") ? "" : owner;
 }

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
 import { basename, extname, join, relative, sep } from "node:path";
 import { reasonUnread } from "../diagnostics/error-code.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { decodedText, type DecodedText } from "./decoded-text.ts";
 import { fileFault } from "./file-fault.ts";
 import { PICTURE_ENDINGS, UNREAD_PICTURES, type PhotographFile } from "./photograph-file.ts";
@@ -93,11 +94,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
     } else if (name === PHOTOGRAPHS) {
       takePhotographs(path);
     } else if (name !== PRINTED_CARDS && !/\.(md|txt)$/i.test(name)) {
-      fault(
-        path,
-        `${name} is left out: a content folder holds workshop.yaml, prices.csv, ${[...Object.keys(CONTENT_FOLDERS), PHOTOGRAPHS].join("/, ")}/`,
-        "warning",
-      );
+      leaveOut(name, path);
     }
   }
   if (!names.includes("workshop.yaml"))
@@ -106,6 +103,22 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       "workshop.yaml is missing: it gives the workshop's name at least",
     );
   return { files, photographs, unread, diagnostics };
+
+  /** A folder of nearly the name of one that is missing is taken for it: what refers into that is no second fault. */
+  function leaveOut(name: string, path: string): void {
+    const known = [...Object.keys(CONTENT_FOLDERS), PHOTOGRAPHS];
+    const near = nearestWord(name, known);
+    const isMeant = near !== undefined && !names.includes(near);
+    if (isMeant) unread.add(`${near}/`);
+    diagnostics.push(
+      fileFault(printed(path), {
+        severity: isMeant ? "error" : "warning",
+        rule: "records/folder",
+        message: `${name} is left out: a content folder holds workshop.yaml, prices.csv, ${known.join("/, ")}/`,
+        ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+      }),
+    );
+  }
 
   function entriesOf(folder: string, kind: string): string[] {
     try {

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { DrierRow } from "../drying/added-drier.ts";
+import { oilIndexOfShare } from "../formulation/oil-share.ts";
 import { WORKING_OIL_RATIO, WORKING_OIL_REACH } from "../formulation/working-oil.ts";
 import { metalShares, type MetalTables } from "../hazard/studio/metal-content.ts";
 import type { Tables } from "../knowledge/tables.ts";
@@ -41,7 +42,7 @@ function oilOfPaintFaults(
   const pigment = others.length > 0 ? undefined : files.pigments.get(only?.pigment ?? "")?.record;
   const [rubOut] = amountEnds(pigment?.oilAbsorptionGPer100g, []);
   const index = amountEnds(oilIndexGPer100g, ["oilIndexGPer100g"]).at(-1);
-  if (rubOut === undefined || index === undefined) return [];
+  if (rubOut === undefined || index === undefined || index.value >= 100) return [];
   const ratio = index.value / rubOut.value;
   const meant = oilIndexOfShare(index.value);
   // Below that reach the sheet itself finds that the two contradict each other.
@@ -58,14 +59,6 @@ function oilOfPaintFaults(
       hint: `${meant} g/100 g, if it was given in percent of the paint`,
     },
   ];
-}
-
-/**
- * The oil index [g/100 g] of a paint of which oil is such a share [%].
- * @example oilIndexOfShare(31) // 45
- */
-function oilIndexOfShare(percent: number): number {
-  return Number(((100 * percent) / (100 - percent)).toPrecision(2));
 }
 
 /** So little of an addition that nothing would come of it. */

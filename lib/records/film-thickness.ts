@@ -1,22 +1,16 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { filmUnitHint } from "../drying/film-units.ts";
 
 /** Reach of a film drawn down [um], and under which a film is thinner than all but a few. Common practice. */
 const FILM_REACH_UM = [3, 1000] as const;
 const THIN_FILM_UM = 5;
-
-/** What to multiply a thickness by, tried in this order. */
-const UNIT_SLIPS = [
-  { unit: "mil", times: 25.4 },
-  { unit: "mm", times: 1000 },
-  { unit: "nm", times: 0.001 },
-] as const;
 
 /** A thickness [um] beyond what is drawn down, with the unit that it was most likely given in. */
 export function filmThicknessFault(um: number): Omit<Diagnostic, "place"> | undefined {
   const [least, most] = FILM_REACH_UM;
   const isBeyond = !(um >= least && um <= most);
   if (!isBeyond && um >= THIN_FILM_UM) return undefined;
-  const slip = UNIT_SLIPS.find(({ times }) => um * times >= 10 && um * times <= 500);
+  const hint = filmUnitHint(um);
   return {
     severity: isBeyond ? "error" : "warning",
     rule: "records/film-thickness",
@@ -25,8 +19,6 @@ export function filmThicknessFault(um: number): Omit<Diagnostic, "place"> | unde
       : `The film is ${um} um thick, and few films are drawn down under ${THIN_FILM_UM} um`,
     actual: `${um} um`,
     expected: `${isBeyond ? least : THIN_FILM_UM} to ${most} um`,
-    ...(slip === undefined
-      ? {}
-      : { hint: `${Number((um * slip.times).toPrecision(3))} um if it was given in ${slip.unit}` }),
+    ...(hint === undefined ? {} : { hint }),
   };
 }

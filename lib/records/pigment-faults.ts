@@ -135,7 +135,9 @@ function originFaults({ colourIndexName, origin }: PigmentRecord, { tables }: Kn
 function nameFaults({ colourIndexName }: PigmentRecord, knowledge: Knowledge): Placed[] {
   if (colourIndexName === undefined || knowledge.pigment(colourIndexName).identity !== undefined)
     return [];
-  const nearest = nearestWord(colourIndexName, knowledge.names);
+  const nearest =
+    nearestWord(colourIndexName, knowledge.names.filter(isNumberedAs(colourIndexName))) ??
+    nearestWord(colourIndexName, knowledge.names);
   return [
     {
       path: ["colourIndexName"],
@@ -148,4 +150,16 @@ function nameFaults({ colourIndexName }: PigmentRecord, knowledge: Knowledge): P
       },
     },
   ];
+}
+
+/** Whether a name has the same number, and the same letters but for some that one of the two leaves out: PB 6 is PBk 6. */
+function isNumberedAs(name: string): (other: string) => boolean {
+  const [letters = "", number] = name.split(" ");
+  return (other) => {
+    const [otherLetters = "", otherNumber] = other.split(" ");
+    return (
+      otherNumber === number &&
+      (letters.startsWith(otherLetters) || otherLetters.startsWith(letters))
+    );
+  };
 }

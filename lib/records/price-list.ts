@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { eanFault } from "./ean.ts";
-import { thousandsMessage, twoReadings } from "./price-slips.ts";
+import { priceHint, thousandsMessage, twoReadings } from "./price-slips.ts";
 import { csvCells } from "./readings/csv-cells.ts";
 import { faultList, type FaultList } from "./readings/fault-list.ts";
 import type { WrittenCell } from "./readings/reading-column.ts";
@@ -99,7 +99,7 @@ function priceRow(
   const cell = (column: Column): WrittenCell =>
     cells[at.get(column) ?? -1] ?? { ...(cells[0] ?? { line: 1, column: 1 }), text: "" };
   const before = faults.errorCount();
-  const refuse = (column: Column, expected: string): undefined => {
+  const refuse = (column: Column, expected: string, hint?: string): undefined => {
     const { text } = cell(column);
     faults.add({
       rule: "price",
@@ -110,16 +110,17 @@ function priceRow(
           : `The ${NAMES[column]} can't be "${text}": it is ${expected}`,
       actual: text === "" ? "nothing" : text,
       expected,
+      ...(hint === undefined ? {} : { hint }),
     });
   };
   const colour = cell("colour").text;
   if (colour === "") refuse("colour", "a file of colours/, without its ending");
   const ml = within("ml").safeParse(writtenNumber(cell("ml").text.replace(/\s*ml$/i, ""))).data;
-  if (ml === undefined) refuse("ml", "contents in millilitres, such as 40");
+  if (ml === undefined) refuse("ml", "contents in millilitres, such as 40", sizeHint(cells, at));
   const written = cell("price").text;
   const price = written === "" ? undefined : within("price").safeParse(writtenNumber(written)).data;
   if (written !== "" && price === undefined)
-    refuse("price", "a number in the workshop's currency, without its sign");
+    refuse("price", "a number of 0 or more, in the workshop's currency", priceHint(written));
   const readings = twoReadings(written, currency);
   if (readings !== undefined)
     faults.add({
@@ -147,4 +148,15 @@ function priceRow(
       path: column,
     }),
   };
+}
+
+/** A row whose cells are parted by another sign than the first row's is one cell, or a few. */
+function sizeHint(
+  cells: readonly WrittenCell[],
+  at: ReadonlyMap<Column, number>,
+): string | undefined {
+  const [first] = cells;
+  return first !== undefined && cells.length < at.size && /[;,\t].*[;,\t]/.test(first.text)
+    ? "this row's cells are parted by another sign than those of the first row"
+    : undefined;
 }

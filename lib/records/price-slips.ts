@@ -27,6 +27,19 @@ export function twoReadings(
   return [`${whole}${decimals}`, Number(`${whole}.${decimals}`).toFixed(coins)];
 }
 
+/**
+ * A price as it is written here: without its currency, and without what parts its thousands.
+ * @returns nothing where that is no price either.
+ * @example priceHint("1.200,50 EUR") // "written so: 1200.50"
+ */
+export function priceHint(written: string): string | undefined {
+  const bare = written.replace(/^[\p{Sc}\p{L}\s]+|[\p{Sc}\p{L}\s]+$/gu, "");
+  const [, whole = "", decimals = ""] =
+    /^(\d{1,3}(?:[.,' \u00a0\u202f]\d{3})+|\d+)(?:[.,](\d{1,2}))?$/.exec(bare) ?? [];
+  if (whole === "") return undefined;
+  return `written so: ${whole.replace(/\D/g, "")}${decimals === "" ? "" : `.${decimals}`}`;
+}
+
 /** Prices whose point may part thousands, a rise that is most likely a fraction, a material dearer by far than all others. */
 export function priceSlips(files: ParsedFiles): Diagnostic[] {
   return [...thousandsFaults(files), ...riseFaults(files), ...materialFaults(files)];

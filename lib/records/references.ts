@@ -7,7 +7,8 @@ import { eachValue } from "./record-values.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** What kind of record a slug may name. */
-type Kind = "pigments" | "vehicles" | "colours" | "sources" | "lots";
+const KINDS = ["pigments", "vehicles", "colours", "sources", "lots"] as const;
+type Kind = (typeof KINDS)[number];
 
 /**
  * Hold every reference between records against what is there, and every record
@@ -36,6 +37,13 @@ export function referenceFaults(
       ...(kinds.includes("sources") ? builtInSources : []),
     ];
     const near = nearestWord(slug, known);
+    const elsewhere = KINDS.find((kind) => files[kind].has(slug));
+    const hint =
+      elsewhere !== undefined
+        ? `there is one in ${elsewhere}/`
+        : near === undefined
+          ? undefined
+          : `nearest: ${near}`;
     diagnostics.push({
       severity: "error",
       rule: "records/missing-reference",
@@ -43,7 +51,7 @@ export function referenceFaults(
       message: `There is no ${slug} in ${kinds.map((kind) => `${kind}/`).join(" or ")}`,
       actual: slug,
       expected: `the file name of a record in ${kinds.map((kind) => `${kind}/`).join(" or ")}`,
-      ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+      ...(hint === undefined ? {} : { hint }),
     });
   }
 

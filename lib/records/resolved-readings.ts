@@ -18,7 +18,7 @@ import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
 import type { ReadingColumn } from "./readings/reading-column.ts";
 import type { ReadingFile } from "./readings/reading-file.ts";
-import { percentComplaint } from "./readings/percent-complaint.ts";
+import { factorComplaint, percentComplaint } from "./readings/percent-complaint.ts";
 import { readingStem } from "./readings/reading-stem.ts";
 import { replicateComplaint, spikeNm } from "./replicate-faults.ts";
 import { spectrumFromColumn } from "./readings/spectrum-from-column.ts";
@@ -52,7 +52,8 @@ export function readingResolver(
   diagnostics: Diagnostic[],
 ): ReadingResolver {
   const used = new Set<string>();
-  const doubted = new Set<string>();
+  const scales = new Map<string, boolean>();
+  const told = new Set<string>();
   const spectra = new Map<string, Spectrum | undefined>();
   const replicates = new Map<string, Map<string, readonly Spectrum[]>>();
   const unstated = new Map<Reading, string>();
@@ -120,30 +121,48 @@ export function readingResolver(
   /** A column as a spectrum, worked out and complained of once however many records name it. */
   function spectrumOf(
     column: ReadingColumn,
-    { file, stem }: ParsedReading,
+    { file, stem, reading }: ParsedReading,
     scale: Scale,
     geometry: Geometry,
   ): Spectrum | undefined {
     const key = JSON.stringify([stem, column.name, scale, geometry]);
     if (!spectra.has(key)) {
-      const result = spectrumFromColumn(column, scale, geometry, file);
-      diagnostics.push(...result.diagnostics, ...spikeFaults(column, result.spectrum, file));
+      const isShared = sharesGrid(reading);
+      const result = spectrumFromColumn(
+        column,
+        scale,
+        geometry,
+        file,
+        isShared ? "Every column" : undefined,
+      );
+      const untold = result.diagnostics.filter(({ rule, message }) => {
+        if (!isShared || !GRID_RULES.has(rule)) return true;
+        const key = JSON.stringify([stem, rule, message]);
+        return !told.has(key) && told.add(key);
+      });
+      diagnostics.push(...untold, ...spikeFaults(column, result.spectrum, file));
       spectra.set(key, result.spectrum);
     }
     return spectra.get(key);
   }
 
-  /** A whole file in percent without one reading above 1.2 is more likely in factors; told once a file. */
-  function doubtScale(
+  /** A whole file that reads as the other scale; told once a file. @returns false where it can't be read as this one. */
+  function isOfScale(
     { file, stem, reading }: ParsedReading,
+    scale: Scale,
     yaml: YamlRecord,
     path: RecordPath,
-  ): void {
-    if (doubted.has(stem)) return;
-    const complaint = percentComplaint([...reading.columns.values()], file);
-    if (complaint === undefined) return;
-    doubted.add(stem);
-    diagnostics.push({ ...complaint, place: yaml.place(path) });
+  ): boolean {
+    const key = JSON.stringify([stem, scale]);
+    const known = scales.get(key);
+    if (known !== undefined) return known;
+    const complaint = (scale === "percent" ? percentComplaint : factorComplaint)(
+      [...reading.columns.values()],
+      file,
+    );
+    if (complaint !== undefined) diagnostics.push({ ...complaint, place: yaml.place(path) });
+    scales.set(key, complaint?.severity !== "error");
+    return complaint?.severity !== "error";
   }
 
   /** The record's own word comes first, then the file's, then what workshop.yaml says of all readings. */
@@ -182,7 +201,7 @@ export function readingResolver(
         expected: "factor | percent, here or under readings in workshop.yaml",
       });
     }
-    if (scale === "percent") doubtScale(named, yaml, path);
+    if (!isOfScale(named, scale, yaml, path)) return undefined;
     const read = columns
       .map((column) => spectrumOf(column, named, scale, geometry))
       .filter((spectrum) => spectrum !== undefined);
@@ -295,6 +314,18 @@ export function readingResolver(
       };
     },
   };
+}
+
+/** Complaints about wavelengths, which all columns of a file mostly share. */
+const GRID_RULES: ReadonlySet<string> = new Set([
+  "readings/resampled",
+  "readings/wavelength-range",
+  "readings/wavelength-step",
+]);
+
+function sharesGrid({ columns }: ReadingFile): boolean {
+  const grids = [...columns.values()].map(({ grid }) => JSON.stringify(grid));
+  return grids.length > 1 && new Set(grids).size === 1;
 }
 
 /** Where the visible range begins [nm]. */

@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import { excerpt, type Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { formHint } from "./form-hints.ts";
 import { knownKeys } from "./known-keys.ts";
 import { reachHint } from "./schema/reach.ts";
 import { scaleHint } from "./scale-hint.ts";
@@ -63,7 +64,7 @@ function faults(
   const hint =
     scaleHint(path, found) ??
     reachHint(path, found) ??
-    formHint(issue, found, record.written(path)) ??
+    formHint(issue, path, found, record.written(path)) ??
     (near === undefined ? undefined : `nearest: ${near}`);
   return [
     {
@@ -91,30 +92,6 @@ function sentence(named: string, issue: Issue, found: unknown): string {
   return `${named} can't be ${typeof found === "string" ? `"${written}"` : written}: it takes ${wanted}`;
 }
 
-/** How the same thing is written right, where only its form is wrong. */
-function formHint(issue: Issue, found: unknown, written: string | undefined): string | undefined {
-  if (issue.code === "too_big" && issue.origin === "array") return commaHint(found);
-  if (issue.code !== "invalid_type") return undefined;
-  if (issue.expected === "string" && typeof found === "number")
-    return `in quotes: "${written ?? String(found)}"`;
-  if (issue.expected !== "number") return undefined;
-  if (typeof found === "string" && /^[+-]?\d+,\d+$/.test(found))
-    return `with a decimal point: ${found.replace(",", ".")}`;
-  const isPair =
-    Array.isArray(found) && found.length === 2 && found.every((end) => typeof end === "number");
-  return isPair ? `a range is { value: [${found.join(", ")}] }` : undefined;
-}
-
-/** A list twice as long as it may be, of whole numbers: its decimal commas have become separators. */
-function commaHint(found: unknown): string | undefined {
-  if (!Array.isArray(found) || found.length % 2 !== 0 || !found.every(Number.isInteger))
-    return undefined;
-  const meant = Array.from({ length: found.length / 2 }, (_, i) =>
-    [found[2 * i], found[2 * i + 1]].join("."),
-  );
-  return `with decimal points: [${meant.join(", ")}]`;
-}
-
 /** More keys than this are a hint and no expectation. */
 const MOST_EXPECTED = 14;
 
@@ -137,11 +114,14 @@ function unknownKey(
 ): Diagnostic {
   const known = knownKeys(schema, path);
   const near = nearestWord(key, known);
+  const [, begun, mark] = /^([\w-]+)(:| )\s*\S/.exec(key) ?? [];
   const hint = /^\d+$/.test(key)
     ? "a decimal comma? a number has a decimal point"
-    : near !== undefined
-      ? `nearest: ${near}`
-      : `known: ${known.join(", ")}`;
+    : begun !== undefined && known.includes(begun)
+      ? `a ${mark === ":" ? "blank" : "colon"} is missing after ${begun}`
+      : near !== undefined
+        ? `nearest: ${near}`
+        : `known: ${known.join(", ")}`;
   return {
     severity: "error",
     rule: "records/unknown-key",

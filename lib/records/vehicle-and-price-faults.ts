@@ -184,6 +184,9 @@ function densityFaults(
       message: `The density of this vehicle is ${end.value} g/cm3, and vehicles lie between ${VEHICLE_DENSITY[0]} and ${VEHICLE_DENSITY[1]} g/cm3`,
       actual: String(end.value),
       expected: `${VEHICLE_DENSITY[0]} to ${VEHICLE_DENSITY[1]} g/cm3`,
+      ...(end.value >= 1000 * VEHICLE_DENSITY[0] && end.value <= 1000 * VEHICLE_DENSITY[1]
+        ? { hint: `${end.value / 1000} g/cm3, if it was given in kg/m3` }
+        : {}),
     });
 }
 

@@ -7,9 +7,9 @@ import {
   parseDocument,
   visit,
   type Document,
-  type YAMLError,
 } from "yaml";
 import { excerpt, type Diagnostic } from "../diagnostics/diagnostic.ts";
+import { TOO_DEEP, yamlFaults } from "./yaml-sentences.ts";
 
 export type RecordPath = readonly PropertyKey[];
 
@@ -30,9 +30,8 @@ const MOST_ALIASES = 50;
 
 /** Lists and keys within each other: the deepest record has six. */
 const DEEPEST = 40;
-const TOO_DEEP = "Brackets or dashes stand too deep in each other to be read";
 
-/** A slip in the indentation brings many complaints after it; the first ones tell. */
+/** Of keys that stand twice the first ones tell. */
 const MOST_FAULTS = 3;
 
 /**
@@ -74,21 +73,23 @@ export function yamlRecord(
     return { file, line: Math.max(line, 1) + firstLine - 1, column: Math.max(col, 1), path };
   };
 
-  const errors = [...document.errors, ...document.warnings];
-  const tooDeep = errors.find(isTooDeep);
-  const faults = (tooDeep === undefined ? errors : [tooDeep]).map((error): Diagnostic => ({
+  const faults = yamlFaults(document, text).map(({ offset, message }): Diagnostic => ({
     severity: "error",
     rule: "records/yaml",
-    place: at(error.pos[0], ""),
-    message: sentence(error),
+    place: at(offset, ""),
+    message,
   }));
-  if (faults.length > 0) return { diagnostics: faults.slice(0, MOST_FAULTS) };
+  if (faults.length > 0) return { diagnostics: faults };
 
   let data: unknown;
   try {
     data = document.toJS({ maxAliasCount: MOST_ALIASES });
-  } catch {
-    return refused(`The record uses more than ${MOST_ALIASES} YAML aliases`);
+  } catch (error) {
+    return refused(
+      /^Unresolved alias/.test((error as Error).message)
+        ? "A text that begins with an asterisk stands in quotes, and one here does not"
+        : `The record uses more than ${MOST_ALIASES} YAML aliases`,
+    );
   }
   const shape = shapeFault(data, 0, new Set(), new Map());
   if (shape !== undefined) return refused(shape);
@@ -166,11 +167,6 @@ export function printedPath(path: RecordPath): string {
   );
 }
 
-/** Brackets by the thousand: the parser gives up wherever its stack ends, and complains of the rest. */
-function isTooDeep({ message }: YAMLError): boolean {
-  return message.includes("call stack");
-}
-
 /** What no record needs: an alias of what it stands in, or lists in lists past all reading. */
 function shapeFault(
   value: unknown,
@@ -190,12 +186,4 @@ function shapeFault(
   }
   above.delete(value);
   return undefined;
-}
-
-function sentence(error: YAMLError): string {
-  if (error.code === "MULTIPLE_DOCS") return "A second document begins here: a record is one";
-  if (error.code === "BLOCK_AS_IMPLICIT_KEY")
-    return 'A text that holds a colon and a blank stands in quotes, as in name: "A: b", and this one does not';
-  if (isTooDeep(error)) return TOO_DEEP;
-  return error.message.split("\n")[0]?.trim() ?? error.message;
 }

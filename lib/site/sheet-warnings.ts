@@ -1,4 +1,9 @@
+import type { Complaint } from "../diagnostics/complaint.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { oilIndexOfShare } from "../formulation/oil-share.ts";
+import type { Statement } from "../quantities/statement.ts";
+import type { ColourRecord } from "../records/schema/colour.ts";
+import type { RecordPath } from "../records/yaml-record.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { Words } from "../words/words.ts";
@@ -7,108 +12,181 @@ import type { Records, TintReading } from "../records/records.ts";
 import { tintContrast } from "../sheet/tints/films-over-both.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
+/** In a day. */
+const HOURS = 24;
 /** Mean square of residual over noise that no honest drawdowns leave, however little the model fits the paint. Our own limit. */
 const RESIDUAL_OF_A_SLIP = 300;
+
+/** A complaint about a key of a colour's record; on what line it stands, the record knows. */
+export interface SheetComplaint extends Complaint {
+  readonly slug: string;
+  readonly path: RecordPath;
+}
+
+/** What sheets found against their records, each at the line of the key that it is about. */
+export function sheetWarnings(
+  sheets: readonly Sheet[],
+  records: Records,
+  words: Words,
+): Diagnostic[] {
+  return sheets.flatMap((sheet) => sheetComplaints(sheet, records, words)).map(placedIn(records));
+}
+
+/** Lines move with every note, and no complaint is another for it: so they are looked up anew. */
+export function placedIn({ colours }: Records): (complaint: SheetComplaint) => Diagnostic {
+  return ({ slug, path, ...complaint }) => ({
+    ...complaint,
+    place: colours.get(slug)?.place(path) ?? { file: slug, line: 1, column: 1, path: "" },
+  });
+}
 
 /**
  * What a sheet found against its record: a measurement against an estimate, a
  * drawdown against the others, the maker's label against the reckoning, and, as an error, a market of the workshop's where
  * the colour may not be sold without a legal basis on record.
  */
-export function sheetWarnings(
-  sheets: readonly Sheet[],
-  records: Records,
-  words: Words,
-): Diagnostic[] {
-  return sheets.flatMap((sheet) => {
-    const shown = letDownsThatShowGround(records.colours.get(sheet.slug)?.tints ?? []);
-    const file = records.colours.get(sheet.slug)?.file ?? sheet.slug;
-    const place = { file, line: 1, column: 1, path: "" };
-    const warning = (rule: Diagnostic["rule"], message: string): Diagnostic => ({
-      severity: "warning",
-      rule,
-      place,
-      message,
-    });
-    const contradictions = [
-      ...sheet.oil.contradictions,
-      ...sheet.drying.contradictions,
-      ...sheet.permanence.contradictions,
-    ];
-    const suspects = sheet.tints.flatMap((tint) =>
-      tint.steps.flatMap(({ massRatio, suspect }) =>
-        suspect === undefined
-          ? []
-          : [
-              {
-                name: `${massRatio} in ${tint.white.name}`,
-                rule: suspect.rule,
-                shows: shown.find(
-                  (one) =>
-                    one.white === tint.white.slug &&
-                    // Of two that contradict each other either may be the film.
-                    (one.massRatio === massRatio || suspect.rule !== "suspect-drawdown"),
-                ),
-              },
-            ],
-      ),
-    );
-    const residual = sheet.optics.fit?.weightedResidual;
-    return [
-      ...sheet.cautions.restrictions
-        .filter(({ effect, met }) => effect === "forbidden unless" && !met)
-        .map((act): Diagnostic => ({
-          ...warning(
-            "sheet/not-for-sale",
-            `The colour may not be sold in ${act.market} without a legal basis and a class of buyer under legalBasis`,
-          ),
-          severity: "error",
-          hint: statementText(act, words),
-        })),
-      ...sheet.cautions.checks.map((check): Diagnostic => ({
+export function sheetComplaints(sheet: Sheet, records: Records, words: Words): SheetComplaint[] {
+  const { slug } = sheet;
+  const colour = records.colours.get(slug);
+  const shown = letDownsThatShowGround(colour?.tints ?? []);
+  const warning = (
+    rule: Diagnostic["rule"],
+    path: RecordPath,
+    message: string,
+    hint?: string,
+  ): SheetComplaint => ({
+    severity: "warning",
+    rule,
+    slug,
+    path,
+    message,
+    ...(hint === undefined ? {} : { hint }),
+  });
+  const contradictions: readonly Statement[] = [
+    ...sheet.oil.contradictions,
+    ...sheet.drying.contradictions,
+    ...sheet.permanence.contradictions,
+  ];
+  const residual = sheet.optics.fit?.weightedResidual;
+  return [
+    ...sheet.cautions.restrictions
+      .filter(({ effect, met }) => effect === "forbidden unless" && !met)
+      .map((act): SheetComplaint => ({
         ...warning(
-          "sheet/label-differs",
-          `The maker's label and the reckoning differ: ${unended(statementText(check, words))}`,
+          "sheet/not-for-sale",
+          ["legalBasis"],
+          `The colour may not be sold in ${act.market} without a legal basis and a class of buyer under legalBasis`,
+          statementText(act, words),
         ),
-        place: records.colours.get(sheet.slug)?.place(["label"]) ?? {
-          file,
-          line: 1,
-          column: 1,
-          path: "",
-        },
+        severity: "error",
       })),
-      ...contradictions.map((ruling) =>
-        warning(
-          "sheet/contradiction",
-          `Record and estimate differ: ${unended(statementText(ruling, words))}`,
-        ),
+    ...sheet.cautions.checks.map((check) =>
+      warning(
+        "sheet/label-differs",
+        ["label"],
+        `The maker's label and the reckoning differ: ${unended(statementText(check, words))}`,
       ),
-      ...suspects.map(({ name, rule, shows }): Diagnostic => ({
-        ...warning(
+    ),
+    ...contradictions.map((ruling) =>
+      warning(
+        "sheet/contradiction",
+        contradictedPath(ruling, colour?.record),
+        `Record and estimate differ: ${unended(statementText(ruling, words))}`,
+        contradictionHint(ruling),
+      ),
+    ),
+    ...suspectComplaints(sheet, shown, records, warning),
+    ...(residual !== undefined && isKnown(residual) && residual.value > RESIDUAL_OF_A_SLIP
+      ? [
+          warning(
+            "sheet/fit-misses",
+            ["tints"],
+            `The fit misses the drawdowns by ${Math.round(Math.sqrt(residual.value))} times what reading and weighing explain`,
+            shown[0] === undefined
+              ? "let-downs in each other's columns, a ratio written white to colour, or a masstone of another paint"
+              : groundHint(shown[0], records),
+          ),
+        ]
+      : []),
+  ];
+}
+
+function suspectComplaints(
+  { slug, tints }: Sheet,
+  shown: readonly ShownGround[],
+  records: Records,
+  warning: (
+    rule: Diagnostic["rule"],
+    path: RecordPath,
+    message: string,
+    hint?: string,
+  ) => SheetComplaint,
+): SheetComplaint[] {
+  const recorded = records.colours.get(slug)?.record.tints ?? [];
+  return tints.flatMap(({ white, steps }) =>
+    steps.flatMap(({ massRatio, suspect }) => {
+      if (suspect === undefined) return [];
+      const isAlone = suspect.rule === "suspect-drawdown";
+      const index = recorded.findIndex(
+        (one) => one.white === white.slug && one.massRatio === massRatio,
+      );
+      const film = shown.find(
+        (one) =>
+          one.white === white.slug &&
+          // Of two that contradict each other either may be the film.
+          (one.massRatio === massRatio || !isAlone),
+      );
+      const name = `${massRatio} in ${white.name}`;
+      return [
+        warning(
           "sheet/suspect-drawdown",
-          rule === "suspect-drawdown"
+          index < 0 ? ["tints"] : ["tints", index],
+          isAlone
             ? `The drawdown ${name} does not agree with the others: it is shown and not used`
             : `The drawdown ${name} and the other in that white contradict each other, and both are used`,
+          film && groundHint(film, records),
         ),
-        ...(shows === undefined ? {} : { hint: groundHint(shows, records) }),
-      })),
-      ...(residual !== undefined && isKnown(residual) && residual.value > RESIDUAL_OF_A_SLIP
-        ? [
-            {
-              ...warning(
-                "sheet/fit-misses",
-                `The fit misses the drawdowns by ${Math.round(Math.sqrt(residual.value))} times what reading and weighing explain`,
-              ),
-              place: records.colours.get(sheet.slug)?.place(["tints"]) ?? place,
-              hint:
-                shown[0] === undefined
-                  ? "let-downs in each other's columns, a ratio written white to colour, or a masstone of another paint"
-                  : groundHint(shown[0], records),
-            },
-          ]
-        : []),
-    ];
-  });
+      ];
+    }),
+  );
+}
+
+/** The key whose figure an estimate contradicts. */
+function contradictedPath(
+  { rule, values }: Statement,
+  record: ColourRecord | undefined,
+): RecordPath {
+  if (rule.startsWith("oil-index-")) return ["oilIndexGPer100g"];
+  if (rule.startsWith("exposure-")) return ["exposures"];
+  if (!rule.startsWith("trial-")) return ["gloss60"];
+  const tried = JSON.stringify(values["touchDryDays"]);
+  const index = (record?.dryingTrials ?? []).findIndex(
+    ({ touchDryDays }) =>
+      JSON.stringify(typeof touchDryDays === "number" ? touchDryDays : touchDryDays.value) ===
+      tried,
+  );
+  return index < 0 ? ["dryingTrials"] : ["dryingTrials", index, "touchDryDays"];
+}
+
+/** The slip by which a figure is off just so. */
+function contradictionHint({ rule, values }: Statement): string | undefined {
+  const { touchDryDays, expectedDays, oilIndexGPer100g, oilAbsorptionGPer100g } = values;
+  if (
+    rule === "trial-slower-than-expected" &&
+    typeof touchDryDays === "number" &&
+    typeof expectedDays === "object" &&
+    touchDryDays / HOURS <= Number(expectedDays[1]) &&
+    touchDryDays / HOURS >= Number(expectedDays[0])
+  )
+    return `${Number((touchDryDays / HOURS).toPrecision(2))} days if it was timed in hours`;
+  if (
+    rule === "oil-index-below-rub-out" &&
+    typeof oilIndexGPer100g === "number" &&
+    oilIndexGPer100g < 100 &&
+    oilIndexOfShare(oilIndexGPer100g) >= Number(oilAbsorptionGPer100g)
+  )
+    return `${oilIndexOfShare(oilIndexGPer100g)} g/100 g if it was given in percent of the paint`;
+  return undefined;
 }
 
 interface ShownGround {

@@ -23,7 +23,7 @@ import { labelFaults } from "./label-faults.ts";
 import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
-import { sheetWarnings } from "./sheet-warnings.ts";
+import { placedIn, sheetComplaints, type SheetComplaint } from "./sheet-warnings.ts";
 import { followed, followedList, type Followed, type Grain } from "../kept/followed.ts";
 import { keepIn, type Keep } from "../kept/kept-result.ts";
 import { keptSteps, madeStep, type KeptSteps } from "../kept/kept-steps.ts";
@@ -275,7 +275,7 @@ interface ToldOfSheet {
   readonly revision: string;
   /** Its name in an English system of colour names. */
   readonly systemName: string | undefined;
-  readonly warnings: readonly Diagnostic[];
+  readonly complaints: readonly SheetComplaint[];
 }
 
 const TOLD_MODULES = [
@@ -294,7 +294,7 @@ function toldOfSheet(
     return {
       revision: revision(plain),
       systemName: name !== undefined && isKnown(name) ? name.value : undefined,
-      warnings: sheetWarnings([sheet], records, words),
+      complaints: sheetComplaints(sheet, records, words),
     };
   });
 }
@@ -387,7 +387,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     diagnostics: [
       ...letterWarnings(worked.written),
       ...labelFaults(worked.written),
-      ...told.flatMap((one) => one().warnings),
+      ...told.flatMap((one) => one().complaints).map(placedIn(records)),
       ...diagnostics,
     ],
   };

@@ -43,7 +43,7 @@ test("its record lacks nothing but its pigment, and is accepted once that is nam
     "to fill in: pigment in place of CHANGE-ME, the name of a file in pigments/: lamp-black\n",
   ]);
   expect(toldOf(folder).lines).toEqual([
-    'content/colours/terre-d-ete-no-2-brulee.md:6:14 error pigments[0].pigment can\'t be "CHANGE-ME": it takes lower-case letters, digits and single hyphens records/schema',
+    'content/colours/terre-d-ete-no-2-brulee.md:6:14 error pigments[0].pigment can\'t be "CHANGE-ME": it takes lower-case letters, digits and single hyphens; a starter leaves it open: write the right one in its place records/schema',
   ]);
   writeFileSync(file, readFileSync(file, "utf8").replace("CHANGE-ME", "lamp-black"));
   expect(toldOf(folder)).toEqual({ lines: [], sound: true });

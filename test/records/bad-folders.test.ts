@@ -59,7 +59,7 @@ describe("files that do not belong", () => {
       files: { "pigment/lamp-black.yaml": "name: x\n", "colours/draft.docx": "x" },
       told: [
         "content/colours/draft.docx:1:1 warning draft.docx is left out: colours/ holds files ending in .md records/folder",
-        "content/pigment:1:1 warning pigment is left out: a content folder holds workshop.yaml, prices.csv, pigments/, vehicles/, colours/, answers/, lots/, trials/, readings/, sources/, photographs/ records/folder",
+        "content/pigment:1:1 warning pigment is left out: a content folder holds workshop.yaml, prices.csv, pigments/, vehicles/, colours/, answers/, lots/, trials/, readings/, sources/, photographs/; nearest: pigments records/folder",
       ],
     },
     {
@@ -228,4 +228,20 @@ describe("links", () => {
       sound: true,
     });
   });
+});
+
+test("a folder that is spelt otherwise is told once, and nothing that refers into it", () => {
+  const { "colours/lamp-black.md": colour, ...rest } = SMALLEST_WORKSHOP;
+  const { lines, sound } = toldOf(
+    contentFolder({
+      ...rest,
+      "workshop.yaml": "name: Test Workshop\nstrengthReference: lamp-black\ncurrency: GBP\n",
+      "prices.csv": "colour,ml,price\nlamp-black,40,9\n",
+      "colors/lamp-black.md": colour,
+    }),
+  );
+  expect(lines).toEqual([
+    "content/colors:1:1 error colors is left out: a content folder holds workshop.yaml, prices.csv, pigments/, vehicles/, colours/, answers/, lots/, trials/, readings/, sources/, photographs/; nearest: colours records/folder",
+  ]);
+  expect(sound).toBe(false);
 });

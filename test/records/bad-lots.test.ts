@@ -72,7 +72,7 @@ describe("a lot", () => {
       'geometry: "45/0"',
       'geometry: "45/0", calibration: 2026-02-30',
       [
-        'content/lots/lb-1.yaml:8 error masstone.calibration can\'t be "2026-02-30": it takes a date, YYYY-MM-DD',
+        'content/lots/lb-1.yaml:8 error masstone.calibration can\'t be "2026-02-30": it takes a date, YYYY-MM-DD; the calendar has no such day',
       ],
     ],
     [

@@ -136,7 +136,7 @@ describe("keys and values", () => {
       what: "a day that is in no calendar",
       files: { [COLOUR]: colourWith("date: 2026-02-30") },
       told: [
-        `${COLOUR_LINE}:6:7 error date can't be "2026-02-30": it takes a date, YYYY-MM-DD records/schema`,
+        `${COLOUR_LINE}:6:7 error date can't be "2026-02-30": it takes a date, YYYY-MM-DD; the calendar has no such day records/schema`,
       ],
     },
     {
@@ -469,13 +469,15 @@ describe("YAML and front matter", () => {
       what: "a bracket that is not closed",
       files: { [PIGMENT]: "name: [Lamp black\n" },
       told: [
-        `${PIGMENT_LINE}:2:1 error Flow sequence in block collection must be sufficiently indented and end with a ] records/yaml`,
+        `${PIGMENT_LINE}:1:7 error The [ that is opened here is not closed by a ] records/yaml`,
       ],
     },
     {
       what: "a tab for a blank",
       files: { [PIGMENT]: "particle:\n\tshape: round\n" },
-      told: [`${PIGMENT_LINE}:2:1 error Tabs are not allowed as indentation records/yaml`],
+      told: [
+        `${PIGMENT_LINE}:2:1 error A line is indented by blanks, and this one by a tab records/yaml`,
+      ],
     },
     {
       what: "a key twice",
@@ -495,7 +497,7 @@ describe("YAML and front matter", () => {
       what: "a tag that makes code of text",
       files: { [PIGMENT]: "name: !!js/function 'x'\n" },
       told: [
-        `${PIGMENT_LINE}:1:7 error Unresolved tag: tag:yaml.org,2002:js/function records/yaml`,
+        `${PIGMENT_LINE}:1:7 error A value that begins with an exclamation mark stands in quotes, and this one does not records/yaml`,
       ],
     },
     {
@@ -587,7 +589,7 @@ test("every fault of every file stands in one report, by file, line and column",
     "colours/b.md:3:1 records/unknown-key",
     "colours/b.md:5:35 records/schema",
     "colours/b.md:6:13 records/schema",
-    "pigments/bone-black.yml:2:1 records/yaml",
+    "pigments/bone-black.yml:1:7 records/yaml",
     "pigments/lamp-black.yaml:2:17 records/schema",
     "readings/lamp-black.csv:17:1 readings/wavelength-gap",
     "workshop.yaml:2:8 records/schema",

@@ -48,7 +48,9 @@ describe("pairs of workshop.yaml", () => {
         "colours/bone-black.md":
           "---\nname: Bone Black\npigments: [{ pigment: bone-char }, { pigment: bone-black }]\n---\n",
       },
-      told: [`${LINE}:3:18 error There is no bone-char in colours/ records/missing-reference`],
+      told: [
+        `${LINE}:3:18 error There is no bone-char in colours/; there is one in pigments/ records/missing-reference`,
+      ],
     },
     {
       what: "a colour beside itself",

@@ -46,7 +46,7 @@ describe("a price list", () => {
       },
       told: [
         `${LINE}:2:12 error The size can't be "large": it is contents in millilitres, such as 40 records/price`,
-        `${LINE}:2:18 error The price can't be "£8": it is a number in the workshop's currency, without its sign records/price`,
+        `${LINE}:2:18 error The price can't be "£8": it is a number of 0 or more, in the workshop's currency; written so: 8 records/price`,
         `${LINE}:2:21 error The ean can't be "6291041500214": it is 6291041500213, by the check digit of an EAN-13 records/price`,
       ],
     },

@@ -59,7 +59,7 @@ describe("slips that a schema does not see", () => {
         "colours/bone-black.md": COLOUR.replace("masstone:", "vehicle: linseed\nmasstone:"),
       }),
     ).toEqual([
-      "content/vehicles/linseed.yaml:3:17 error The density of this vehicle is 930 g/cm3, and vehicles lie between 0.6 and 1.4 g/cm3 records/vehicle-density",
+      "content/vehicles/linseed.yaml:3:17 error The density of this vehicle is 930 g/cm3, and vehicles lie between 0.6 and 1.4 g/cm3; 0.93 g/cm3, if it was given in kg/m3 records/vehicle-density",
     ]);
   });
 

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { ENGLISH } from "../../lib/words/en/english.ts";
+import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";
@@ -50,4 +51,36 @@ test("the maker's label against the reckoning, and a label older than the frame'
     "warning sheet/label-differs The maker's label and the reckoning differ: The maker states the signal word Warning; worked out it is Danger",
     expect.stringMatching(/^warning sheet\/label-differs .*H302/),
   ]);
+});
+
+/** What an estimate contradicts of a colour, each line with its place. */
+function placed(more: string): string[] {
+  const { content, home } = contentFolder({
+    "workshop.yaml": "name: My workshop\nvehicle: linseed\n",
+    "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\noil: linseed\nhazards: []\n",
+    "pigments/ochre.yaml":
+      "name: Ochre\ncolourIndexName: PY 43\ndensityGPerCm3: 3.1\noilAbsorptionGPer100g: { value: 34, method: ISO 787-5, standing: measured }\nhazards: []\n",
+    "colours/ochre.md": `---\nname: Ochre\npigments: [{ pigment: ochre }]\n${more}---\n`,
+  });
+  const { records, diagnostics } = loadRecords(content, home);
+  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  return sheetWarnings(allSheets(records), records, ENGLISH).map(formatDiagnostic);
+}
+
+test("an oil index that its pigment's rub-out contradicts is told at its line, with the likely slip", () => {
+  expect(placed("oilIndexGPer100g: 29\n")).toEqual([
+    "content/colours/ochre.md:4:19 warning Record and estimate differ: The oil index (29 g/100 g) lies below the rub-out figure (34 g/100 g), at which the pigment only just holds together: one of the two is doubtful; 41 g/100 g if it was given in percent of the paint sheet/contradiction",
+  ]);
+  expect(placed("oilIndexGPer100g: 45\n")).toEqual([]);
+});
+
+test("of several trials the one that an estimate contradicts is told at its line", () => {
+  const days = "filmThicknessUm: 75, temperatureC: 20 }";
+  const [line, ...others] = placed(
+    `oilIndexGPer100g: 45\ndryingTrials:\n  - { touchDryDays: 5, ${days}\n  - { touchDryDays: 96, ${days}\n`,
+  );
+  expect(others).toEqual([]);
+  expect(line).toMatch(
+    /^content\/colours\/ochre\.md:7:21 warning .* 96 days against .*; 4 days if it was timed in hours sheet\/contradiction$/,
+  );
 });

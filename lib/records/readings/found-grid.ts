@@ -34,6 +34,12 @@ export function foundWavelength(cell: WrittenCell, faults: FaultList): number | 
   return undefined;
 }
 
+/** What no number of nm is, and every wavelength of light in micrometres. */
+function isInMicrometres({ text }: WrittenCell): boolean {
+  const um = writtenNumber(text.replace(/\s*(?:um|\u00b5m|\u03bcm)$/i, ""));
+  return um !== undefined && um >= NM_MIN / 1000 && um <= NM_MAX / 1000;
+}
+
 /** A wavelength [nm] within the reach of instruments that a text says, if it says one. */
 export function wavelengthOf(text: string): number | undefined {
   const nm = writtenNumber(text.replace(/\s*nm$/i, ""));
@@ -54,6 +60,19 @@ export function foundGrid(
   path: string,
   faults: FaultList,
 ): FoundGrid | undefined {
+  if (cells.length > 1 && cells.every(isInMicrometres)) {
+    const [first] = cells;
+    faults.add({
+      rule: "wavelength",
+      at: first ?? at,
+      path,
+      message: `The wavelengths are in micrometres, from ${first?.text ?? ""} to ${cells.at(-1)?.text ?? ""}, and are read in nm`,
+      actual: first?.text ?? "",
+      expected: `a number of nm, ${NM_MIN} to ${NM_MAX}`,
+      hint: "each times 1000",
+    });
+    return undefined;
+  }
   const errorsBefore = faults.errorCount();
   const wavelengths: Wavelength[] = [];
   for (const cell of cells) {

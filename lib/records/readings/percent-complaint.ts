@@ -40,3 +40,32 @@ export function percentComplaint(
     hint: "a reading in factors says scale: factor",
   };
 }
+
+/** Values above what a factor can be, as a part [1] of a column's, from which it is in percent and no slip. Our own limit. */
+const MANY = 0.5;
+/** The largest percentage that a sound reading has. */
+const LARGEST_PERCENT = 120;
+
+/**
+ * What speaks against a file that a record takes for factors: half of a column is larger than any, and all of it a percentage.
+ * @returns undefined of a file with a few such values, which are slips, each at its place.
+ */
+export function factorComplaint(
+  columns: readonly ReadingColumn[],
+  file: string,
+): Complaint | undefined {
+  const isInPercent = ({ values }: ReadingColumn): boolean =>
+    values.length > 0 &&
+    values.every((value) => !(value > LARGEST_PERCENT)) &&
+    values.filter((value) => value > LARGEST_FACTOR).length >= MANY * values.length;
+  if (!columns.some(isInPercent)) return undefined;
+  const highest = Math.max(...columns.flatMap(({ values }) => values.filter(Number.isFinite)));
+  return {
+    severity: "error",
+    rule: "records/scale",
+    message: `The reading is taken in factors, and ${file} holds percent: its values go up to ${highest}`,
+    actual: `up to ${highest} in ${file}`,
+    expected: `readings in factors, none above ${LARGEST_FACTOR}`,
+    hint: "a reading in percent says scale: percent, here or under readings in workshop.yaml",
+  };
+}

@@ -40,15 +40,17 @@ export interface ColumnSpectrum {
  * @param scale what the record declares; a file that says otherwise is an error.
  * @param geometry what the record declares, if it does; likewise.
  * @param file path as printed in complaints.
+ * @param gridOf whose wavelengths a complaint is about: the column's, or those of every column alike.
  */
 export function spectrumFromColumn(
   column: ReadingColumn,
   scale: Scale,
   geometry: Geometry | undefined,
   file: string,
+  gridOf: string = column.name,
 ): ColumnSpectrum {
   const faults = faultList(file);
-  const asRead = soundSpectrum(column, scale, geometry, faults);
+  const asRead = soundSpectrum(column, scale, geometry, gridOf, faults);
   if (asRead === undefined || faults.errorCount() > 0) return { diagnostics: faults.diagnostics };
   const values = asRead.values.map((R) => Math.max(R, 0));
   const even = STEPS_KEPT_NM.includes(asRead.grid.stepNm)
@@ -62,6 +64,7 @@ function soundSpectrum(
   column: ReadingColumn,
   scale: Scale,
   geometry: Geometry | undefined,
+  gridOf: string,
   faults: FaultList,
 ): Spectrum | undefined {
   const { name, at, grid, values } = column;
@@ -100,24 +103,24 @@ function soundSpectrum(
       expected: `${column.geometry}, as the file says`,
     });
   }
-  checkGrid(column, grid, faults);
+  checkGrid(column, grid, gridOf, faults);
   checkValues(column, grid, scale, faults);
   return { grid, values: scale === "percent" ? values.map(percentToFactor) : values };
 }
 
 function checkGrid(
-  { name, at, places }: ReadingColumn,
+  { name: path, at, places }: ReadingColumn,
   grid: WavelengthGrid,
+  gridOf: string,
   faults: FaultList,
 ): void {
-  const path = name;
   const [finest, coarsest] = STEP_REACH_NM;
   if (!(grid.stepNm >= finest && grid.stepNm <= coarsest)) {
     faults.add({
       rule: "wavelength-step",
       at,
       path,
-      message: `${name} steps by ${grid.stepNm} nm, and steps of ${finest} to ${coarsest} nm are read`,
+      message: `${gridOf} steps by ${grid.stepNm} nm, and steps of ${finest} to ${coarsest} nm are read`,
       actual: `${grid.stepNm} nm`,
       expected: `${finest} to ${coarsest} nm`,
     });
@@ -127,7 +130,7 @@ function checkGrid(
       rule: "resampled",
       at,
       path,
-      message: `${name} steps by ${stepText(grid.stepNm)} nm, and is resampled to ${resampledStep(grid.stepNm)} nm by natural cubic spline`,
+      message: `${gridOf} steps by ${stepText(grid.stepNm)} nm, and is resampled to ${resampledStep(grid.stepNm)} nm by natural cubic spline`,
       actual: `${stepText(grid.stepNm)} nm`,
       expected: `${STEPS_KEPT_NM.join(", ")} nm`,
     });
@@ -139,7 +142,7 @@ function checkGrid(
       rule: "wavelength-range",
       at: places[0] ?? at,
       path,
-      message: `${name} begins at ${grid.startNm} nm, and its first value is held down to ${FIRST_NM} nm`,
+      message: `${gridOf} begins at ${grid.startNm} nm, and its first value is held down to ${FIRST_NM} nm`,
       actual: `${grid.startNm} nm`,
       expected: `${FIRST_NM} nm or less`,
     });
@@ -148,7 +151,7 @@ function checkGrid(
       rule: "wavelength-range",
       at: places[0] ?? at,
       path,
-      message: `${name} begins at ${grid.startNm} nm, and a reading begins at ${LATEST_FIRST_NM} nm or below`,
+      message: `${gridOf} begins at ${grid.startNm} nm, and a reading begins at ${LATEST_FIRST_NM} nm or below`,
       actual: `${grid.startNm} nm`,
       expected: `${FIRST_NM} nm or less`,
     });
@@ -157,7 +160,7 @@ function checkGrid(
       rule: "wavelength-range",
       at: places.at(-1) ?? at,
       path,
-      message: `${name} ends at ${lastNm} nm, and a reading goes to ${LAST_NM} nm or beyond`,
+      message: `${gridOf} ends at ${lastNm} nm, and a reading goes to ${LAST_NM} nm or beyond`,
       actual: `${lastNm} nm`,
       expected: `${LAST_NM} nm or more`,
     });

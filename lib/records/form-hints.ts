@@ -1,0 +1,116 @@
+/** How what a record says is written in the form that its key takes. */
+import type { z } from "zod";
+import type { RecordPath } from "./yaml-record.ts";
+
+type Issue = z.core.$ZodIssue;
+
+/** What a starter leaves to be filled in. */
+const OPEN = /^change-me$/i;
+
+/** What a closed list calls otherwise. */
+const OTHER_NAMES: Readonly<Record<string, string>> = {
+  "0/45": "45/0",
+  sce: "d/8 excluded",
+  sci: "d/8 included",
+  uk: "GB",
+  usa: "US",
+  english: "en",
+  french: "fr",
+  german: "de",
+  deutsch: "de",
+  spanish: "es",
+  "%": "percent",
+  factors: "factor",
+};
+const CURRENCY_SIGNS: Readonly<Record<string, string>> = { "£": "GBP", "€": "EUR", $: "USD" };
+
+/** How the same thing is written right, where only its form is wrong; nothing where no one form is meant. */
+export function formHint(
+  issue: Issue,
+  path: RecordPath,
+  found: unknown,
+  written: string | undefined,
+): string | undefined {
+  const key = path.at(-1);
+  if (typeof found === "string" && OPEN.test(found))
+    return "a starter leaves it open: write the right one in its place";
+  if (key === "hazards" && (found === null || found === "none"))
+    return "an empty list, [], says that the supplier states none; without the key nothing is known";
+  if (key === "temperatureC" && issue.code === "too_big" && typeof found === "number")
+    return `${Math.round(((found - 32) * 5) / 9)} C if it was given in degrees Fahrenheit`;
+  if (issue.code === "too_big" && issue.origin === "array") return commaHint(found);
+  if (issue.code === "invalid_value" && typeof found === "string")
+    return otherName(found, issue.values.map(String));
+  if (issue.code === "invalid_format") return formatHint(key, issue.format, issue.message, found);
+  if (issue.code !== "invalid_type") return undefined;
+  if (issue.expected === "string" && typeof found === "number")
+    return `in quotes: "${key === "massRatio" ? "1:" : ""}${written ?? String(found)}"`;
+  return issue.expected === "number" ? numberHint(found) : undefined;
+}
+
+function otherName(found: string, allowed: readonly string[]): string | undefined {
+  const meant = OTHER_NAMES[found.trim().toLowerCase()];
+  return meant !== undefined && allowed.includes(meant) ? `nearest: ${meant}` : undefined;
+}
+
+function formatHint(
+  key: PropertyKey | undefined,
+  format: string,
+  message: string,
+  found: unknown,
+): string | undefined {
+  if (typeof found !== "string") return undefined;
+  if (format === "date") return dateHint(found);
+  if (key === "currency" && Object.hasOwn(CURRENCY_SIGNS, found.trim()))
+    return `nearest: ${CURRENCY_SIGNS[found.trim()] ?? ""}`;
+  if (format === "url" && /^[\w-]+(\.[\w-]+)+(\/|$)/.test(found)) return `https://${found}`;
+  const file = found.includes("/") ? "" : fileName(found);
+  return message.startsWith("lower-case letters") && file !== ""
+    ? `its file is named so: ${file}`
+    : undefined;
+}
+
+/** A day that the calendar does not have, or one in another order. */
+function dateHint(found: string): string | undefined {
+  if (/^\d{4}-\d{2}-\d{2}$/.test(found)) return "the calendar has no such day";
+  const [, day = "", month = "", year = ""] = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/.exec(found) ?? [];
+  return year === "" || Number(month) > 12
+    ? undefined
+    : `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
+}
+
+/** A name as a file of the content folder bears it. @example fileName("Lamp soot") // "lamp-soot" */
+function fileName(name: string): string {
+  return name
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-|-$/g, "");
+}
+
+function numberHint(found: unknown): string | undefined {
+  if (typeof found === "string" && /^[+-]?\d+,\d+$/.test(found))
+    return `with a decimal point: ${found.replace(",", ".")}`;
+  const [, least, most] =
+    typeof found === "string"
+      ? (/^(\d+(?:\.\d+)?)\s*[-\u2013]\s*(\d+(?:\.\d+)?)$/.exec(found) ?? [])
+      : [];
+  if (least !== undefined && most !== undefined) return `a range is { value: [${least}, ${most}] }`;
+  const [, number, unit] =
+    typeof found === "string" ? (/^(\d+(?:\.\d+)?)\s*([^\d\s,.-].*)$/.exec(found) ?? []) : [];
+  if (number !== undefined && unit !== undefined) return `without its unit: ${number}`;
+  const isPair =
+    Array.isArray(found) && found.length === 2 && found.every((end) => typeof end === "number");
+  return isPair ? `a range is { value: [${found.join(", ")}] }` : undefined;
+}
+
+/** A list twice as long as it may be, of whole numbers: its decimal commas have become separators. */
+function commaHint(found: unknown): string | undefined {
+  if (!Array.isArray(found) || found.length % 2 !== 0 || !found.every(Number.isInteger))
+    return undefined;
+  const meant = Array.from({ length: found.length / 2 }, (_, i) =>
+    [found[2 * i], found[2 * i + 1]].join("."),
+  );
+  return `with decimal points: [${meant.join(", ")}]`;
+}

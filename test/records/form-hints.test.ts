@@ -1,0 +1,138 @@
+import { describe } from "vitest";
+import { SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { checkTold, type ToldCheck } from "./told.ts";
+
+/** What is written in another form than its key takes, and how it is meant. */
+const pigment = (line: string, told: string): ToldCheck => ({
+  what: line,
+  files: { "pigments/lamp-black.yaml": `name: Lamp black\n${line}\n` },
+  told: [`content/pigments/lamp-black.yaml:2:${told}`],
+});
+const workshop = (line: string, told: string): ToldCheck => ({
+  what: line,
+  files: { "workshop.yaml": `name: Test Workshop\n${line}\n` },
+  told: [`content/workshop.yaml:2:${told}`],
+});
+const colour = (found: string, written: string, told: string): ToldCheck => ({
+  what: written,
+  files: {
+    "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(found, written),
+  },
+  told: [`content/colours/lamp-black.md:${told}`],
+});
+
+describe("what is written in another form", () => {
+  checkTold([
+    pigment(
+      "colourIndexName: PB 6",
+      "18 warning Nothing is known here of a pigment by the Colour Index name PB 6; nearest: PBk 6 records/unknown-colour-index-name",
+    ),
+    pigment(
+      "hazards: none",
+      '10 error hazards can\'t be "none": it takes a list; an empty list, [], says that the supplier states none; without the key nothing is known records/schema',
+    ),
+    pigment(
+      "hazards:",
+      "9 error hazards is missing: it takes a list; an empty list, [], says that the supplier states none; without the key nothing is known records/schema",
+    ),
+    pigment(
+      "densityGPerCm3: 4.1 g/cm3",
+      '17 error densityGPerCm3 can\'t be "4.1 g/cm3": it takes a number; without its unit: 4.1 records/schema',
+    ),
+    pigment(
+      "densityGPerCm3: 4-5",
+      '17 error densityGPerCm3 can\'t be "4-5": it takes a number; a range is { value: [4, 5] } records/schema',
+    ),
+    pigment(
+      "date: 14.02.2026",
+      '7 error date can\'t be "14.02.2026": it takes a date, YYYY-MM-DD; 2026-02-14 records/schema',
+    ),
+    pigment(
+      "date: 2026-02-30",
+      '7 error date can\'t be "2026-02-30": it takes a date, YYYY-MM-DD; the calendar has no such day records/schema',
+    ),
+    pigment(
+      "particle: { shape round }",
+      "13 error There is no key shape round under particle; a colon is missing after shape records/unknown-key",
+    ),
+    pigment(
+      "particle: { shape:round }",
+      "13 error There is no key shape:round under particle; a blank is missing after shape records/unknown-key",
+    ),
+    workshop(
+      "markets: [UK]",
+      '11 error markets[0] can\'t be "UK": it takes EU, GB, NI, US or other; nearest: GB records/schema',
+    ),
+    workshop(
+      "languages: [English]",
+      '13 error languages[0] can\'t be "English": it takes en, fr, de or es; nearest: en records/schema',
+    ),
+    workshop(
+      "currency: £",
+      '11 error currency can\'t be "£": it takes a currency code of three capitals; nearest: GBP records/schema',
+    ),
+    workshop(
+      "siteAddress: colours.example/",
+      '14 error siteAddress can\'t be "colours.example/": it takes a web address, http or https; https://colours.example/ records/schema',
+    ),
+    workshop(
+      "readings: { geometry: SCE }",
+      '23 error readings.geometry can\'t be "SCE": it takes 45/0, d/8 included or d/8 excluded; nearest: d/8 excluded records/schema',
+    ),
+    colour(
+      "pigment: lamp-black",
+      "pigment: Lamp black",
+      '4:16 error pigments[0].pigment can\'t be "Lamp black": it takes lower-case letters, digits and single hyphens; its file is named so: lamp-black records/schema',
+    ),
+    colour(
+      "pigment: lamp-black",
+      "pigment: CHANGE-ME",
+      '4:16 error pigments[0].pigment can\'t be "CHANGE-ME": it takes lower-case letters, digits and single hyphens; a starter leaves it open: write the right one in its place records/schema',
+    ),
+    colour(
+      "masstone:",
+      'tints: [{ white: lamp-black, massRatio: 5, ratioKind: paint, lab: [50, 0, 0], illuminant: D65, observer: 10, geometry: "45/0" }]\nmasstone:',
+      '5:41 error tints[0].massRatio can\'t be 5: it takes text; in quotes: "1:5" records/schema',
+    ),
+    colour(
+      "masstone:",
+      "dryingTrials: [{ touchDryDays: 5, filmThicknessUm: 0.075, temperatureC: 19 }]\nmasstone:",
+      "5:52 error The film thickness of a drying trial is 0.075 um, and lies between 5 and 1000 um; 75 um if it was given in mm drying/trial-reach",
+    ),
+    colour(
+      "masstone:",
+      "dryingTrials: [{ touchDryDays: 5, filmThicknessUm: 75, temperatureC: 66 }]\nmasstone:",
+      "5:70 error dryingTrials[0].temperatureC is 66, and takes 60 or less; 19 C if it was given in degrees Fahrenheit records/schema",
+    ),
+  ]);
+});
+
+describe("a price written otherwise", () => {
+  const priced = (price: string, told: string): ToldCheck => ({
+    what: price,
+    files: {
+      "workshop.yaml": "name: Test Workshop\ncurrency: GBP\n",
+      "prices.csv": `colour;ml;price\nlamp-black;40;${price}\n`,
+    },
+    told: [
+      `content/prices.csv:2:15 error The price can't be "${price}": it is a number of 0 or more, in the workshop's currency${told} records/price`,
+    ],
+  });
+  checkTold([
+    priced("£9.40", "; written so: 9.40"),
+    priced("24,75 EUR", "; written so: 24.75"),
+    priced("1.200,50", "; written so: 1200.50"),
+    priced("-24,75", ""),
+    priced("dear", ""),
+    {
+      what: "a row parted by commas among rows parted by semicolons",
+      files: {
+        "workshop.yaml": "name: Test Workshop\ncurrency: GBP\n",
+        "prices.csv": "colour;ml;price\nlamp-black,40,9\n",
+      },
+      told: [
+        "content/prices.csv:2:1 error The size is missing: it is contents in millilitres, such as 40; this row's cells are parted by another sign than those of the first row records/price",
+      ],
+    },
+  ]);
+});
