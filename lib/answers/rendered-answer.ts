@@ -142,8 +142,8 @@ function filled(
   }
   if (shortcode.place === "on a line of its own" && !found.alone)
     return room.fault({
-      message: `The shortcode ${call.name} needs a line of its own, and stands in a sentence or list`,
-      actual: `${call.name} in a sentence or list`,
+      message: `The shortcode ${call.name} needs a line of its own between empty lines, and stands beside text`,
+      actual: `${call.name} beside text`,
       expected: shortcode.place,
     });
   const args = checkedArgs(shortcode, call, room);

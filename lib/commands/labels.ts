@@ -52,7 +52,7 @@ export async function labels(
       context,
       lot?.record.number,
     );
-    if (lot !== undefined) say(lotRemark(lot, records));
+    if (lot !== undefined) sayOfLot(lot, records);
     for (const remark of remarks) say(remark);
     for (const refusal of refusals) process.stderr.write(`${refusal}\n`);
     const copied = runs.map(({ size, labels: laid }) => ({
@@ -103,8 +103,8 @@ function onlyOf({ record: { number, colour } }: Lot, only: string | undefined): 
   throw new OutputFault(`The lot ${number} is one of ${colour}, and --only asks for ${only}`);
 }
 
-/** How the lot stands that the labels are for: they are printed whatever it is. */
-function lotRemark(lot: Lot, records: Records): string {
+/** How the lot stands that the labels are for: they are printed whatever it is, with a warning of one that nothing speaks for. */
+function sayOfLot(lot: Lot, records: Records): void {
   const state = lotState(lot, bookOf(lot.record.colour, records));
   const told = {
     pass: "agrees with its standard",
@@ -115,7 +115,9 @@ function lotRemark(lot: Lot, records: Records): string {
     unjudged: "was not judged: its page in the workshop says why",
     planned: "is planned, and not made yet",
   } as const;
-  return `lot ${lot.record.number} ${told[state]}`;
+  const remark = `lot ${lot.record.number} ${told[state]}`;
+  if (state === "pass" || state === "standard") say(remark);
+  else process.stderr.write(`warning: ${remark}; its labels are printed all the same\n`);
 }
 
 function chosenLabels(size: string | undefined, workshop: WorkshopRecord): PackageSize[] {

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, extname, join } from "node:path";
 import { codeOf, reasonUnread } from "../diagnostics/error-code.ts";
-import { wavelengthNm } from "../quantities/spectrum.ts";
+import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
 import { decodedText } from "../records/decoded-text.ts";
 import { loadRecords } from "../records/load-records.ts";
 import {
@@ -9,6 +9,7 @@ import {
   understoodReadings,
   type UnderstoodReadings,
 } from "../records/readings/understood-readings.ts";
+import { replicateComplaint } from "../records/replicate-faults.ts";
 import { GEOMETRIES, type Geometry, type Scale } from "../records/schema/terms.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { slugOf } from "./slug-of.ts";
@@ -43,6 +44,7 @@ export function read(
     return complaint(`${file} holds no spectrum: nothing was written`);
   const settled = settledScale(readings, scale);
   if ("complaint" in settled) return complaint(`${settled.complaint}: nothing was written`);
+  say(`taken as ${settled.scale}, ${settled.since}`);
   return written(file, readings, settled.scale, contentDir);
 }
 
@@ -76,13 +78,15 @@ function understood({
 function settledScale(
   { scale: found, highest }: UnderstoodReadings,
   wanted: Scale | undefined,
-): { readonly scale: Scale } | { readonly complaint: string } {
+): { readonly scale: Scale; readonly since: string } | { readonly complaint: string } {
   if (wanted !== undefined && found.how !== "likely" && wanted !== found.scale)
     return {
       complaint: `--scale is ${wanted}, and ${found.how === "said" ? "the file says" : `a value of ${highest} can only be`} ${found.scale}`,
     };
-  if (wanted !== undefined) return { scale: wanted };
-  if (found.how !== "likely") return { scale: found.scale };
+  if (found.how === "said") return { scale: found.scale, since: "as the file says" };
+  if (found.how === "certain")
+    return { scale: found.scale, since: `since a value of ${highest} can only be that` };
+  if (wanted !== undefined) return { scale: wanted, since: "as --scale says" };
   return {
     complaint: `no value is above ${highest}: as factors that is usual, in percent every column would be a black; say which they are with --scale factor or --scale percent`,
   };
@@ -101,7 +105,7 @@ function written(
   const stated = new Set(readings.samples.map((sample) => sample.geometry));
   const geometry = GEOMETRIES.find((known) => stated.size === 1 && stated.has(known));
   const { instrument, date } = readings.notes;
-  const { text, diagnostics } = readingFileText(file, readings, scale, geometry, [
+  const { text, spectra, diagnostics } = readingFileText(file, readings, scale, geometry, [
     `From ${basename(file)}, ${readings.format}, read as ${scale}, written as factor`,
     ...(instrument === undefined ? [] : [`Instrument: ${instrument}`]),
     ...(date === undefined ? [] : [`Date: ${date}`]),
@@ -121,21 +125,30 @@ function written(
   }
   say(place);
   const further = `scale: factor${geometryText(geometry, contentDir)}`;
-  for (const [first = "", ...again] of drawdowns(readings.samples.map((sample) => sample.name)))
+  const names = readings.samples.map((sample) => sample.name);
+  for (const [first = "", ...again] of drawdowns(names, spectra ?? []))
     say(
       `{ reading: ${name}, column: ${again.length === 0 ? JSON.stringify(first) : `[${[first, ...again].map((one) => JSON.stringify(one)).join(", ")}]`}, ${further} }`,
     );
   return 0;
 }
 
-/** Samples by drawdown: names that differ in a last number alone are one that was made or read again. */
-function drawdowns(names: readonly string[]): string[][] {
-  const groups = new Map<string, string[]>();
-  for (const name of names) {
+/** Samples by drawdown: names that differ in a last number alone are one that was made or read again, unless they read as different paints. */
+function drawdowns(names: readonly string[], spectra: readonly Spectrum[]): string[][] {
+  const groups = new Map<string, number[]>();
+  names.forEach((name, i) => {
     const drawdown = name.replace(/[\s_-]+\d+$/, "");
-    groups.set(drawdown, [...(groups.get(drawdown) ?? []), name]);
-  }
-  return [...groups.values()];
+    groups.set(drawdown, [...(groups.get(drawdown) ?? []), i]);
+  });
+  return [...groups.values()].flatMap((group) => {
+    const alike = group.map((i) => names[i] ?? "");
+    const isOne =
+      replicateComplaint(
+        alike,
+        group.flatMap((i) => spectra[i] ?? []),
+      ) === undefined;
+    return isOne ? [alike] : alike.map((name) => [name]);
+  });
 }
 
 /** Left out where workshop.yaml says it of all readings. */

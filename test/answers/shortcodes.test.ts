@@ -59,11 +59,11 @@ describe("a shortcode that leads nowhere is told at its line and column", () => 
     ],
     [
       `In a sentence {% table colours=soot-black figures=drying.class %}.`,
-      "so.md:5:15 error The shortcode table needs a line of its own, and stands in a sentence or list answers/shortcode",
+      "so.md:5:15 error The shortcode table needs a line of its own between empty lines, and stands beside text answers/shortcode",
     ],
     [
       `- {% table colours=soot-black figures=drying.class %}`,
-      "so.md:5:3 error The shortcode table needs a line of its own, and stands in a sentence or list",
+      "so.md:5:3 error The shortcode table needs a line of its own between empty lines, and stands beside text",
     ],
     [
       "{% table colours=soot-black %}",

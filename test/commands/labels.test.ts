@@ -85,12 +85,21 @@ describe("labels of a workshop", () => {
       if (code !== 0) return [complaints];
       const { pages } = await readPdf(readFileSync(join(lots, "one.pdf")));
       const [page] = pages;
-      return [/LB-\d/.exec(page === undefined ? "" : pageText(page))?.[0] ?? "", output];
+      return [
+        /LB-\d/.exec(page === undefined ? "" : pageText(page))?.[0] ?? "",
+        output,
+        complaints,
+      ];
     };
     expect((await printed())[0]).toBe("LB-1");
-    const [failed, said] = await printed("--lot", "lb-2");
+    const [failed, , warned] = await printed("--lot", "lb-2");
     expect(failed).toBe("LB-2");
-    expect(said).toContain("lot LB-2 fails against its standard");
+    expect(warned).toBe(
+      "warning: lot LB-2 fails against its standard: its page in the workshop says by what; its labels are printed all the same\n",
+    );
+    const [sound, said, nothing] = await printed("--lot", "lb-1");
+    expect([sound, nothing]).toEqual(["LB-1", ""]);
+    expect(said).toContain("lot LB-1 agrees with its standard");
     expect(await printed("--lot", "LB-9")).toEqual([
       expect.stringMatching(/^There is no lot LB-9 in lots\/; nearest: LB-\d\n$/),
     ]);

@@ -33,6 +33,7 @@ describe("an instrument's file", () => {
         "CSV: 2 samples: soot, grey soot",
         "400 to 700 nm in steps of 10 nm",
         "highest value 3.7",
+        "taken as percent, since a value of 3.7 can only be that",
         "content/readings/soot-1.csv",
         '{ reading: soot-1, column: "soot", scale: factor, geometry: GEOMETRY }',
         '{ reading: soot-1, column: "grey soot", scale: factor, geometry: GEOMETRY }',
@@ -55,6 +56,17 @@ describe("an instrument's file", () => {
     expect(output.split("\n").slice(-3)).toEqual([
       '{ reading: lot-7, column: ["LB-7 masstone 1", "LB-7 masstone 2"], scale: factor, geometry: GEOMETRY }',
       '{ reading: lot-7, column: "LB-7 tint", scale: factor, geometry: GEOMETRY }',
+      "",
+    ]);
+  });
+
+  test("whose names part in a number alone, and which read as other paints, have a line each", async () => {
+    const rows = Array.from({ length: 31 }, (_, i) => `${400 + 10 * i},2.5,40`);
+    const file = join(home, "Two.csv");
+    writeFileSync(file, `nm,Probe 1,Probe 2\n${rows.join("\n")}\n`);
+    expect((await run(file)).output.split("\n").slice(-3)).toEqual([
+      '{ reading: two, column: "Probe 1", scale: factor, geometry: GEOMETRY }',
+      '{ reading: two, column: "Probe 2", scale: factor, geometry: GEOMETRY }',
       "",
     ]);
   });

@@ -64,7 +64,9 @@ function placed(more: string): string[] {
   });
   const { records, diagnostics } = loadRecords(content, home);
   if (records === undefined) throw new Error(JSON.stringify(diagnostics));
-  return sheetWarnings(allSheets(records), records, ENGLISH).map(formatDiagnostic);
+  return sheetWarnings(allSheets(records), records, ENGLISH).map((one) =>
+    formatDiagnostic(one).replaceAll("\u00a0", " "),
+  );
 }
 
 test("an oil index that its pigment's rub-out contradicts is told at its line, with the likely slip", () => {

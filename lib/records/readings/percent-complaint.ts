@@ -1,8 +1,8 @@
 import type { Complaint } from "../../diagnostics/complaint.ts";
 import type { ReadingColumn } from "./reading-column.ts";
 
-/** The largest factor that a sound reading has. */
-const LARGEST_FACTOR = 1.2;
+/** The largest reflectance factor that a sound reading has [1]: what passes it is in percent. */
+export const LARGEST_FACTOR = 1.2;
 /** Reflectance [%] that no film of oil paint stays below, its gloss shut out. Our own limit. */
 const DARKEST_PERCENT = 0.05;
 /** Times [1] its least value that the largest of a black can be, in one column and in a file of several. Our own limits. */

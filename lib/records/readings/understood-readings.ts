@@ -1,7 +1,13 @@
 import { stringify } from "csv-stringify/sync";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
-import { sameGrid, wavelengthNm, type WavelengthGrid } from "../../quantities/spectrum.ts";
+import {
+  sameGrid,
+  wavelengthNm,
+  type Spectrum,
+  type WavelengthGrid,
+} from "../../quantities/spectrum.ts";
 import type { Geometry, Scale } from "../schema/terms.ts";
+import { LARGEST_FACTOR } from "./percent-complaint.ts";
 import type { ReadingColumn, ReadingFormat, ReadingNotes } from "./reading-column.ts";
 import { contentFormat, parseReadingFile } from "./reading-file.ts";
 import { spectrumFromColumn } from "./spectrum-from-column.ts";
@@ -26,9 +32,6 @@ export interface FoundScale {
   readonly scale: Scale;
   readonly how: "said" | "certain" | "likely";
 }
-
-/** The largest reflectance factor that a sound reading has [1]: what passes it is in percent. */
-const LARGEST_FACTOR = 1.2;
 
 /**
  * What an instrument's file holds, whatever its ending; the content says its format.
@@ -81,7 +84,12 @@ export function readingFileText(
   scale: Scale,
   geometry: Geometry | undefined,
   remarks: readonly string[],
-): { readonly text?: string; readonly diagnostics: readonly Diagnostic[] } {
+): {
+  readonly text?: string;
+  /** Of each sample, in their order, as records read it. */
+  readonly spectra?: readonly Spectrum[];
+  readonly diagnostics: readonly Diagnostic[];
+} {
   const read = samples.map((sample) => spectrumFromColumn(sample, scale, geometry, file));
   const diagnostics = read.flatMap((one) => one.diagnostics);
   const spectra = read.flatMap(({ asRead }) => asRead ?? []);
@@ -107,6 +115,11 @@ export function readingFileText(
     wavelengthNm(first.grid, i),
     ...spectra.map(({ values }) => Number((values[i] ?? NaN).toPrecision(6))),
   ]);
+  const readAs = read.flatMap(({ spectrum }) => spectrum ?? []);
   const table = stringify([["nm", ...samples.map(({ name }) => name)], ...rows]);
-  return { text: `${remarks.map((line) => `# ${line}\n`).join("")}${table}`, diagnostics };
+  return {
+    text: `${remarks.map((line) => `# ${line}\n`).join("")}${table}`,
+    spectra: readAs,
+    diagnostics,
+  };
 }
