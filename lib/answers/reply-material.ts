@@ -106,7 +106,11 @@ function replyColour(
       [
         path,
         isKnown(figure)
-          ? text.line(name, toldFigure(row, figure, words), standingWords(worded, path, words))
+          ? text.line(
+              name,
+              toldFigure(path, row, figure, words),
+              standingWords(worded, path, words),
+            )
           : text.notStated(name),
       ],
     ];
@@ -121,9 +125,10 @@ function replyColour(
 }
 
 /** As sheets say it; a figure of a tint with the digit that the sheet's sentence gives it, and its \u00b1 where that bears none. */
-function toldFigure(row: FigureRow, figure: Known<Amount>, words: Words): string {
+function toldFigure(path: string, row: FigureRow, figure: Known<Amount>, words: Words): string {
   const { value, uncertainty } = figure;
-  return row.kind === "decimal" &&
+  return path.startsWith("tints.") &&
+    row.kind === "decimal" &&
     typeof value === "number" &&
     uncertainty !== undefined &&
     placesWithin(uncertainty, row.digits) < row.digits

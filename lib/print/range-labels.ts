@@ -119,7 +119,7 @@ function tooSmall(content: PackageLabelContent, size: PackageSize): string {
   const isHeldReduced =
     !size.isReduced && packageLabel(content, { ...size, isReduced: true }) !== undefined;
   return [
-    `${widthMm} x ${heightMm} mm are too small for it in ${languages.map(languageName).join(", ")} with letters of ${xHeightMm} mm: ${
+    `${widthMm} x ${heightMm} mm are too small for it in ${IN_ENGLISH.list.format(languages.map(languageName))} with letters of ${xHeightMm} mm: ${
       larger === undefined
         ? "nor does any tube to 200 ml"
         : `the smallest tube that would hold it is one of ${larger.ml} ml, ${larger.widthMm} x ${larger.heightMm} mm`
@@ -133,10 +133,13 @@ function tooSmall(content: PackageLabelContent, size: PackageSize): string {
   ].join(". ");
 }
 
-const IN_ENGLISH = new Intl.DisplayNames("en", { type: "language" });
+const IN_ENGLISH = {
+  names: new Intl.DisplayNames("en", { type: "language" }),
+  list: new Intl.ListFormat("en-GB"),
+};
 
 function languageName(language: string): string {
-  return IN_ENGLISH.of(language) ?? language;
+  return IN_ENGLISH.names.of(language) ?? language;
 }
 
 function labelRemarks(

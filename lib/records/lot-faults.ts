@@ -240,7 +240,8 @@ function letDownFaults(lot: Lot, colour: Colour | undefined): Diagnostic[] {
   const [first] = lot.letDowns;
   if (first === undefined || lot.letDowns.some((own) => standards.some((one) => isAlike(one, own))))
     return [];
-  const has = [...new Set(standards.map(letDownName))].join(", ");
+  const inWhite = standards.filter(({ white }) => white === first.white);
+  const has = [...new Set((inWhite.length > 0 ? inWhite : standards).map(letDownName))].join(", ");
   return [
     {
       severity: "warning",

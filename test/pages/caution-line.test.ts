@@ -4,7 +4,7 @@ import { loadRecords } from "../../lib/records/load-records.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { contentFolder } from "../support/content-folder.ts";
 
-const PAPERS = "Hazards are as our suppliers\u2019 papers state them.";
+const PAPERS = "Hazards: from our suppliers\u2019 papers.";
 
 test.each([
   ["no record holds one", "", false],

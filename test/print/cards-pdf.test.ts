@@ -141,7 +141,7 @@ describe.each(SIZES.map((size) => ({ name: size.name, size })))("cards of $name"
     }
     expect(text).toContain(
       solid(
-        "Hazards are as our suppliers\u2019 papers state them. The label, the safety data sheet, your local rules and licensed practice come first.",
+        "Hazards: from our suppliers\u2019 papers. The label, the safety data sheet, your local rules and licensed practice come first.",
       ),
     );
     expect(text).toContain(solid(CONTEXT.words.pages.ragLine));

@@ -169,7 +169,7 @@ describe("a label that is too small", () => {
     expect(runs).toEqual([]);
     const [line = ""] = refusals;
     expect(line).toMatch(
-      /^Zinc White, tried: no label\. 81\.5 x 80 mm are too small for it in English, French, German, Spanish/,
+      /^Zinc White, tried: no label\. 81\.5 x 80 mm are too small for it in English, French, German and Spanish/,
     );
     const named = Number(/is one of (\d+) ml/.exec(line)?.[1]);
     const tubes = largerTubes(size);
@@ -177,6 +177,21 @@ describe("a label that is too small", () => {
     const content = { ...contentOf(slug, size), mayLeaveOut: [] };
     expect(at).toBeGreaterThanOrEqual(0);
     expect(tubes.map((tube) => packageLabel(content, tube) !== undefined).indexOf(true)).toBe(at);
+  });
+
+  // basis: published. CLP, Annex I, 1.2.1.4 is of labels that Article 17 asks for: of hazardous mixtures.
+  test("is held against the law's size where the paint is classified, and not where it bears nothing", () => {
+    const low = { ...sized({ kind: "tube", ml: 40 }), heightMm: 40 };
+    const bears = (slug: string): boolean => {
+      const content = contentOf(slug, low);
+      return content.cautions.length > 0;
+    };
+    const told = (slug: string): boolean =>
+      rangeLabels([sheetOf(slug)], [low], CONTEXT).remarks.some((line) =>
+        line.includes("is less than the 52 x 74 mm"),
+      );
+    expect([bears("zinc-white"), told("zinc-white")]).toEqual([true, true]);
+    expect([bears("bone-black"), told("bone-black")]).toEqual([false, false]);
   });
 
   test("says what the law has for it, the whole elsewhere before a part left out", () => {

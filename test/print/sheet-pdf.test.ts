@@ -142,7 +142,7 @@ describe.each(KINDS)("the printed sheet of %s", (slug) => {
       expect(
         lacking(
           [
-            "Hazards are as our suppliers\u2019 papers state them. The label, the safety data sheet, your local rules and licensed practice come first.",
+            "Hazards: from our suppliers\u2019 papers. The label, the safety data sheet, your local rules and licensed practice come first.",
             `${i + 1} of ${found.pages.length}`,
           ],
           pageText(page),

@@ -8,6 +8,7 @@ import { REPLY_LOTS } from "../../lib/answers/reply-material.ts";
 import type { ReplyMaterial } from "../../lib/answers/reply-text.ts";
 import { connectedBrowser } from "../support/connected-browser.ts";
 import { visitedPage } from "../support/visited-page.ts";
+import { replyFigure, type Published } from "./reply-figure.ts";
 import { pagesOfEachKind, sitePages, workshopPages } from "./site-pages.ts";
 
 const browser = connectedBrowser();
@@ -164,9 +165,7 @@ test("the list of answers and an answer are among those held against axe, HTML a
   expect(held.map(({ file }) => file)).toContain("answers/index.html");
 });
 
-interface PublishedFigure {
-  readonly figure: string;
-  readonly text: string;
+interface PublishedFigure extends Published {
   readonly standing: StandingKind;
 }
 
@@ -226,7 +225,7 @@ test.each(REPLIES)(
         expect(line, `${slug}.${figure}`).toMatch(/: not stated$/);
       else
         expect(line, `${slug}.${figure}`).toContain(
-          `: ${found.text} (${ENGLISH.standings[found.standing].word}`,
+          `: ${replyFigure(found)} (${ENGLISH.standings[found.standing].word}`,
         );
     }
     for (const { slug, lines: own } of material.colours) {

@@ -1,22 +1,19 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, test } from "vitest";
+import { replyFigure, type Published } from "./reply-figure.ts";
 import { sitePages, workshopPages } from "./site-pages.ts";
 
 const GREY = "which-black-for-a-neutral-grey";
 
-interface Evidence {
-  readonly figure: string;
-  readonly text: string;
-}
-const evidence = new Map<string, readonly Evidence[]>();
+const evidence = new Map<string, readonly Published[]>();
 /** Finished texts of a sheet's figures, from its sheet.json. */
-function published(slug: string): readonly Evidence[] {
+function published(slug: string): readonly Published[] {
   const known =
     evidence.get(slug) ??
     (
       JSON.parse(readFileSync(join(inject("siteDir"), "colours", slug, "sheet.json"), "utf8")) as {
-        evidence: Evidence[];
+        evidence: Published[];
       }
     ).evidence;
   evidence.set(slug, known);
@@ -55,10 +52,10 @@ describe("replies", () => {
       ) as Material;
       for (const { slug, lines } of colours) {
         for (const [figure, line] of Object.entries(lines)) {
-          const text = published(slug).find((entry) => entry.figure === figure)?.text;
+          const entry = published(slug).find((one) => one.figure === figure);
           if (figure === "permanence.label" || figure === "lots") continue;
-          if (text === undefined) expect(line, `${file} ${figure}`).toMatch(/: not stated$/);
-          else expect(line, `${file} ${figure}`).toContain(`: ${text} (`);
+          if (entry === undefined) expect(line, `${file} ${figure}`).toMatch(/: not stated$/);
+          else expect(line, `${file} ${figure}`).toContain(`: ${replyFigure(entry)} (`);
           held++;
         }
       }

@@ -78,7 +78,7 @@ export const PAGES: AnyWords<PageWords> = {
   demonstration: "Demonstration: alles hier ist erfunden.",
   ragLine:
     "Lappen, mit trocknendem Öl getränkt, können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren. Niemals in den Abfalleimer oder auf einen Haufen.",
-  fromPapers: "Gefahren stehen hier, wie die Papiere unserer Lieferanten sie angeben.",
+  fromPapers: "Gefahren: aus den Papieren unserer Lieferanten.",
   cautionLine:
     "Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
   build: (date: string | undefined) =>

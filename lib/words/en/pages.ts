@@ -67,7 +67,7 @@ export const PAGES = {
   demonstration: "Demonstration: everything here is invented.",
   ragLine:
     "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
-  fromPapers: "Hazards are as our suppliers\u2019 papers state them.",
+  fromPapers: "Hazards: from our suppliers\u2019 papers.",
   cautionLine:
     "The label, the safety data sheet, your local rules and licensed practice come first.",
   build: (date: string | undefined) =>

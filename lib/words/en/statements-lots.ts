@@ -45,7 +45,7 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "within-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} is within ${limitsText(criterion, limits)}.`,
   "near-its-tolerance": ({ criterion, value, limits, uncertainty }) =>
-    `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} is too near to ${limitsText(criterion, limits)} to be told from it: read it again.`,
+    `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} reaches across a limit (${limitsText(criterion, limits)}) with its uncertainty: read it again.`,
   "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} is outside ${limitsText(criterion, limits)}.`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>

@@ -78,7 +78,7 @@ export const PAGES: AnyWords<PageWords> = {
   demonstration: "Demostración: aquí todo es inventado.",
   ragLine:
     "Los trapos empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata metálica cerrada. Nunca en la basura ni en un montón.",
-  fromPapers: "Los peligros se dan según los documentos de nuestros proveedores.",
+  fromPapers: "Peligros: de los documentos de nuestros proveedores.",
   cautionLine:
     "La etiqueta, la ficha de datos de seguridad, sus normas locales y la práctica autorizada van primero.",
   build: (date) =>

@@ -78,7 +78,7 @@ export const PAGES: AnyWords<PageWords> = {
   demonstration: "Démonstration\u202f: tout ici est inventé.",
   ragLine:
     "Les chiffons imbibés d’huile siccative peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors jusqu’à ce qu’ils durcissent, ou les tremper dans l’eau dans un bidon métallique fermé. Jamais à la poubelle ni en tas.",
-  fromPapers: "Les dangers sont donnés d’après les documents de nos fournisseurs.",
+  fromPapers: "Dangers\u202f: d’après les documents de nos fournisseurs.",
   cautionLine:
     "L’étiquette, la fiche de données de sécurité, vos règles locales et la pratique habilitée priment.",
   build: (date) =>
