@@ -31,6 +31,11 @@ export const FATNESS_LIMITS: readonly FatnessLimit[] = [
   { fatness: "fat", oilVolumeFractionMax: 1, rule: "fat-film" },
 ];
 
+/** Oil volume fraction [1] of the dry film above which a paint is fat. */
+export const FAT_ABOVE = certain(
+  FATNESS_LIMITS.find(({ fatness }) => fatness === "medium"),
+).oilVolumeFractionMax;
+
 export interface FatnessRuling {
   readonly fatness: Fatness;
   readonly limit: FatnessLimit;
@@ -55,6 +60,25 @@ export function fatnessRuling(oilVolumeFraction: Quantity): FatnessRuling {
       source: "practice-drying",
     },
   };
+}
+
+/**
+ * Oil [ml] that a paint takes before its dry film counts as fat; 0 for one that is fat.
+ *
+ *     (binder + oil) / (pigment + binder + oil) = limit
+ *
+ * @param pigmentMl > 0. @param binderMl > 0, what binds the film already.
+ * @throws RangeError when either is not a finite number above 0.
+ * @example oilBeforeFatMl(32, 56) // 12: 68 of 100 are oil then
+ */
+export function oilBeforeFatMl(pigmentMl: number, binderMl: number): number {
+  for (const [what, ml] of [
+    ["volume of pigment", pigmentMl],
+    ["volume of binder", binderMl],
+  ] as const) {
+    if (!(ml > 0 && Number.isFinite(ml))) throw domainError(what, ml, "volume > 0 ml");
+  }
+  return Math.max(0, (pigmentMl * FAT_ABOVE) / (1 - FAT_ABOVE) - binderMl);
 }
 
 /** @throws RangeError unless every end lies between 0 and 1. */

@@ -6,6 +6,7 @@ import type { NoteStatement, ThroughDryStatement } from "./drying-notes.ts";
 import type { TrialContradiction, TrialStatement } from "./drying-trial.ts";
 import type { FilmHealthStatement } from "./film-defects.ts";
 import type { GroundStatement } from "./layering-advice.ts";
+import type { KeptPaintStatement } from "./kept-in-the-tube.ts";
 import type { LayeringLine } from "./layering-line.ts";
 import type { LayersStatement } from "./layering.ts";
 import type { MediumStatement } from "./medium-in-paint.ts";
@@ -22,6 +23,7 @@ export type DryingStatement =
   | TrialContradiction
   | ThroughDryStatement
   | NoteStatement
+  | KeptPaintStatement
   | MediumStatement
   | FatnessStatement
   | LayeringLine

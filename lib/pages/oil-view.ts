@@ -1,4 +1,5 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
+import { ends } from "../quantities/interval.ts";
 import { valueText } from "../present/figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
@@ -39,6 +40,9 @@ export function oilPart(page: SheetPage): OilSectionView {
         "cpvc",
         "effectiveCpvc",
         "pvc",
+        ...(isKnown(oil.oilBeforeFat) && ends(oil.oilBeforeFat.value)[1] === 0
+          ? []
+          : ["oilBeforeFat"]),
         "reducedPvc",
         "effectiveReducedPvc",
         "finish",

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { KNOWN } from "../support/known.ts";
-import { FATNESS_LIMITS, fatnessRuling } from "../../lib/drying/oil-richness.ts";
+import { FATNESS_LIMITS, fatnessRuling, oilBeforeFatMl } from "../../lib/drying/oil-richness.ts";
 import { filmHealthStatements, type Film } from "../../lib/drying/film-defects.ts";
 import { groundStatements } from "../../lib/drying/layering-advice.ts";
 import { layeringLine } from "../../lib/drying/layering-line.ts";
@@ -56,6 +56,30 @@ describe("fatnessRuling", () => {
       new RangeError(`The oil volume fraction is ${oil}; right would be 0 < fraction < 1`),
     ),
   );
+});
+
+/** By hand: 32 ml of pigment are 32 of 100 of a film that holds 68 of oil. */
+describe("oilBeforeFatMl", () => {
+  test.each([
+    [32, 56, 12],
+    [16, 28, 6],
+    [32, 67.9, 0.1],
+    [32, 68, 0],
+    [32, 90, 0],
+  ])("%s ml of pigment in %s ml of binder take %s ml", (pigment, binder, oil) =>
+    expect(oilBeforeFatMl(pigment, binder)).toBeCloseTo(oil, 9),
+  );
+  test("with it the film is not fat yet, with more it is", () => {
+    const binder = 56 + oilBeforeFatMl(32, 56);
+    expect(fatnessRuling((binder - 0.01) / (binder - 0.01 + 32)).fatness).toBe("medium");
+    expect(fatnessRuling((binder + 0.01) / (binder + 0.01 + 32)).fatness).toBe("fat");
+  });
+  test.each([0, -1, NaN, Infinity])("refuses %s ml", (ml) => {
+    expect(() => oilBeforeFatMl(ml, 56)).toThrow(
+      new RangeError(`The volume of pigment is ${ml}; right would be volume > 0 ml`),
+    );
+    expect(() => oilBeforeFatMl(32, ml)).toThrow(RangeError);
+  });
 });
 
 describe("layeringRulings", () => {

@@ -128,6 +128,10 @@ describe("what hides and what does not, published", () => {
     ["PR 83", `${SAITZYK}: alizarin crimson is transparent`],
     ["PG 18", "Gettens & Stout 1942: the transparent one of the two chromium greens"],
     ["PB 27", `${SAITZYK}: most blues are transparent`],
+    [
+      "PB 32",
+      "Pigments through the Ages (web page): smalt refracts by 1.46 to 1.55, about as oil does",
+    ],
     ["NBr 9", `${NOTES}: sepia is more or less transparent`],
   ])("%s is transparent (%s)", (name) =>
     expect(KNOWN.pigment(name).opacity?.opacity).toBe("transparent"),
@@ -206,6 +210,7 @@ describe("dust that can burn and dust that does not, published", () => {
     ["PB 29", "silicates"],
     ["PG 23", "silicates"],
     ["PB 73", "silicates"],
+    ["PB 32", "silicates"],
     ["PV 14", "phosphates"],
     ["PV 16", "phosphates"],
     ["PW 27", "sand"],

@@ -11,6 +11,7 @@ import {
   type FilmHealthStatement,
 } from "../../lib/drying/film-defects.ts";
 import { groundStatements } from "../../lib/drying/layering-advice.ts";
+import { keptPaintStatements } from "../../lib/drying/kept-in-the-tube.ts";
 import { layeringLine } from "../../lib/drying/layering-line.ts";
 import { layeringRulings } from "../../lib/drying/layering.ts";
 import { MEDIUM_CHANGES, mediumStatements } from "../../lib/drying/medium-in-paint.ts";
@@ -181,6 +182,14 @@ const statements: (DryingStatement | undefined)[] = [
       { metal: "cobalt", percentOnOil: 0.1 },
       { metal: "manganese", percentOnOil: 0.05 },
     ],
+    KNOWN.tables.driers,
+  ),
+  ...keptPaintStatements(
+    [
+      { metal: "cobalt", percentOnOil: 0.04 },
+      { metal: "manganese", percentOnOil: 0.04 },
+    ],
+    [pigment("Lamp black", "PBk 6")],
     KNOWN.tables.driers,
   ),
 ];

@@ -124,6 +124,29 @@ describe("volumes with what was added", () => {
     expect(valueOf(oil.paintDensityGPerCm3)[0]).toBeCloseTo(115.45 / (stays + leaves), 12);
     expect(valueOf(oil.pigmentGPerMl)[0]).toBeCloseTo(100 / (stays + leaves), 12);
   });
+  /** By hand: 100 g of barytes take 68/32 of their volume of oil before the film is fat; the spirit leaves it, but is in the tube. */
+  test("oil that it takes before it is fat: barytes with 15 g of oil and .45 g of spirit", () => {
+    const { oil, pigments, vehicle, additions } = sheetOf("barytes-medium");
+    const barytes = 100 / valueOf(pigments[0]?.densityGPerCm3)[0];
+    const linseed = 15 / valueOf(vehicle?.densityGPerCm3)[0];
+    const spirit = 0.45 / valueOf(additions[0]?.densityGPerCm3)[0];
+    expect(valueOf(oil.oilBeforeFat)[0]).toBeCloseTo(
+      (2.125 * barytes - linseed) / (barytes + linseed + spirit),
+      12,
+    );
+  });
+  test("a medium counts as oil of the film: chalk, 27 g of oil and 2.7 g of stand oil", () => {
+    const { oil, pigments, vehicle, additions } = sheetOf("chalk-medium");
+    const chalk = 100 / valueOf(pigments[0]?.densityGPerCm3)[0];
+    const binder =
+      27 / valueOf(vehicle?.densityGPerCm3)[0] + 2.7 / valueOf(additions[0]?.densityGPerCm3)[0];
+    expect(valueOf(oil.oilBeforeFat)[0]).toBeCloseTo(
+      (2.125 * chalk - binder) / (chalk + binder),
+      12,
+    );
+  });
+  test("a paint that is fat takes none", () =>
+    expect(valueOf(sheetOf("burnt-umber").oil.oilBeforeFat)).toEqual([0, 0]));
   test("of pigment and oil alone everything stays", () =>
     expect(valueOf(sheetOf("iron-oxide-black").oil.volumeSolids)).toEqual([1, 1]));
 });

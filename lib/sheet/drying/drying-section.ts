@@ -11,6 +11,7 @@ import {
 import { fatnessRuling } from "../../drying/oil-richness.ts";
 import { filmHealthStatements } from "../../drying/film-defects.ts";
 import { GROUND_RULES, groundStatements } from "../../drying/layering-advice.ts";
+import { keptPaintStatements } from "../../drying/kept-in-the-tube.ts";
 import { layeringLine } from "../../drying/layering-line.ts";
 import { mediumStatements } from "../../drying/medium-in-paint.ts";
 import type { ExpectedFinish } from "../../drying/sinking-in.ts";
@@ -119,6 +120,7 @@ export function dryingSection(
       ...(additions.some(({ kind }) => kind === "drier")
         ? []
         : noteStatements("driers-customary", paint.parts)),
+      ...keptPaintStatements(question.addedDriers ?? [], question.pigments, tables.driers),
     ],
     contributions,
     trials: trials.map(({ figures }) => figures),

@@ -43,6 +43,8 @@ export const OIL = section({
   pvc: quantity({ ...SHARE, word: "pvc" }),
   /** Oil of the dry film, 1 - PVC: what fat and lean are judged by. */
   oilVolumeFraction: quantity({ ...SHARE, word: "oilVolumeFraction" }),
+  /** Oil that a volume of the wet paint takes before its film counts as fat. */
+  oilBeforeFat: quantity({ ...SHARE, word: "oilBeforeFat" }),
   /** PVC over CPVC. */
   reducedPvc: quantity({ unit: "1", kind: "decimal", digits: 2, word: "reducedPvc" }),
   /** PVC over effective CPVC: what the finish is judged by. */

@@ -65,10 +65,8 @@ export function oilSection(
     { cpvc, factor: opened.factor },
     (v) => effectiveCpvc(v.cpvc, v.factor),
   );
-  const { pvc, paintDensity, pigmentMassFraction, pigmentGPerMl, volumeSolids } = paintVolumes(
-    { oilIndex, oilDensity, pigmentDensity },
-    additions,
-  );
+  const { pvc, paintDensity, pigmentMassFraction, pigmentGPerMl, volumeSolids, oilBeforeFat } =
+    paintVolumes({ oilIndex, oilDensity, pigmentDensity }, additions);
   const reduced = (critical: Figure<Quantity>): Figure<Quantity> =>
     derivedFigure(
       { name: "PVC / CPVC", unit: "1", source: "bierwagen-hay-1975" },
@@ -99,6 +97,7 @@ export function oilSection(
     effectiveCpvc: effective,
     pvc,
     oilVolumeFraction: derivedFigure({ name: "1 - PVC", unit: "1" }, { pvc }, (v) => 1 - v.pvc),
+    oilBeforeFat,
     ...packing,
     paintDensityGPerCm3: paintDensity,
     pigmentMassFraction,

@@ -1,5 +1,7 @@
+import { FAT_ABOVE, oilBeforeFatMl } from "../../drying/oil-richness.ts";
 import {
   paintDensityGPerCm3,
+  paintVolumeMl,
   volumeSolids,
   type PaintComponent,
 } from "../../formulation/paint-volume.ts";
@@ -16,6 +18,7 @@ export interface PaintVolumes {
   readonly pigmentMassFraction: Figure<Quantity>;
   readonly pigmentGPerMl: Figure<Quantity>;
   readonly volumeSolids: Figure<Quantity>;
+  readonly oilBeforeFat: Figure<Quantity>;
 }
 
 export interface PaintInputs {
@@ -79,6 +82,22 @@ export function paintVolumes(paint: PaintInputs, additions: readonly AdditionPar
       { name: "volume of all but thinner / volume of the wet paint", unit: "1" },
       inputs(paint, additions),
       (v) => volumeSolids(components(v, additions)),
+    ),
+    oilBeforeFat: derivedFigure(
+      {
+        name: `oil added until ${FAT_ABOVE * 100} % of the dry film is oil / volume of the wet paint`,
+        unit: "1",
+        standing: "estimated",
+        source: "practice-drying",
+      },
+      inputs(paint, additions),
+      (v) => {
+        const [pigment, ...binder] = components(v, binding);
+        return (
+          oilBeforeFatMl(paintVolumeMl([pigment]), paintVolumeMl(binder)) /
+          paintVolumeMl(components(v, additions))
+        );
+      },
     ),
   };
 }

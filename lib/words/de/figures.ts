@@ -91,6 +91,7 @@ export const FIGURES: Readonly<Record<FigureWord, string>> = {
   gloss60: "Glanz bei 60\u00b0",
   finenessOfGrind: "Mahlfeinheit",
   oilVolumeFraction: "Öl im trockenen Film, nach Volumen",
+  oilBeforeFat: "Öl bis zur fetten Farbe",
   volumeSolids: "Festkörpervolumen",
   body: "Konsistenz",
   oilSeparation: "Ölabscheidung",
@@ -144,6 +145,8 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
   weightedResidual:
     "mittleres Quadrat der Abweichungen, gegen das, was Messen und Wiegen zulassen: nahe 1 ist so gut wie die Aufstriche selbst",
   finenessOfGrind: "Tiefe auf dem Grindometer, bei der sich die gröbsten Körner zeigen (ISO 1524)",
+  oilBeforeFat:
+    "Öl, das hinzukommen darf, nach Volumen der Farbe aus der Tube; darüber kann ein dicker Strich runzeln",
   volumeSolids: "der Anteil der nassen Farbe, der im Film bleibt",
   tintingStrength: "wie stark sie ein Weiß färbt, gegen unsere Bezugsfarbe, nach Masse",
   deltaEab: "CIE 1976 \u0394E*ab zwischen belichtetem und dunkel gehaltenem Teil",

@@ -106,6 +106,8 @@ export const METHODS: MethodTexts = {
   "middle one of the misses of its drawdowns": "Median der Abweichungen seiner Aufstriche",
   "of those tried, the pair by which left-out let-downs are predicted best":
     "von den versuchten das Paar, das ausgelassene Aufhellungen am besten vorhersagt",
+  "oil added until {a} % of the dry film is oil / volume of the wet paint":
+    "zugesetztes Öl, bis {a} % des trockenen Films Öl sind / Volumen der nassen Farbe",
   "oil index / 1.1 to 2": "Ölindex / 1.1 bis 2",
   "oil index x density of the pigment": "Ölindex x Dichte des Pigments",
   "one over colour to white at L* 50": "eins durch Farbe zu Weiß bei L* 50",

@@ -13,6 +13,8 @@ export const KIND_NAMES: Readonly<Record<string, string>> = {
   "Prussian blue, whose tints fade": "Preußischblau, dessen Aufhellungen verblassen",
   cadmiums: "Cadmiumpigmente",
   "copper minerals and Egyptian blue": "Kupferminerale und Ägyptischblau",
+  "smalt, which may grey in oil even without light":
+    "Smalte, die in Öl auch ohne Licht vergrauen kann",
   "bismuth vanadate": "Bismutvanadat",
   phthalocyanines: "Phthalocyanine",
   quinacridones: "Chinacridone",
@@ -115,6 +117,7 @@ export const KIND_NAMES: Readonly<Record<string, string>> = {
   "lead chromate": "Bleichromat",
   "lead sulphate": "Bleisulfat",
   lithopone: "Lithopone",
+  smalt: "Smalte",
   malachite: "Malachit",
   "manganese blue": "Manganblau",
   "manganese ferrite": "Manganferrit",

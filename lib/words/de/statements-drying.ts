@@ -114,6 +114,8 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
   "driers-customary": ({ pigment }) =>
     `Bei ${within(pigment)} setzen Hersteller oft Trockenstoff zu; in dieser Farbe ist keiner aufgezeichnet.`,
+  "drier-is-lost-in-the-tube": ({ metals }) =>
+    `In der Tube nimmt Kohlenstoff weiter Trockenstoff auf (${listed(metals.map((metal) => METAL_NAMES[metal]))}): lange gelagerte Farbe kann langsamer trocknen als frische.`,
   "holds-medium-not-known": ({ mediums, changes }) =>
     `Wie sich ${namesWithin(mediums)} auf ${CHANGES[changes]} auswirkt, wissen wir nicht.`,
 

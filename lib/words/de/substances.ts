@@ -35,6 +35,7 @@ export const SUBSTANCES: Readonly<Record<string, string>> = {
   ultramarine: "Ultramarin",
   "copper carbonate": "Kupfercarbonat",
   "copper silicate": "Kupfersilikat",
+  "cobalt glass": "Cobaltglas",
   "barium manganate": "Bariummanganat",
   "cobalt stannate": "Cobaltstannat",
   "vat pigment": "Küpenpigment",

@@ -89,6 +89,7 @@ export const FIGURES = {
   gloss60: "Gloss at 60\u00b0",
   finenessOfGrind: "Fineness of grind",
   oilVolumeFraction: "Oil of the dry film, by volume",
+  oilBeforeFat: "Oil it takes before it is fat",
   volumeSolids: "Volume solids",
   body: "Body",
   oilSeparation: "Oil separation",
@@ -142,6 +143,8 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
   weightedResidual:
     "mean square of the misses, against what reading and weighing allow: near 1 is as good as the drawdowns themselves",
   finenessOfGrind: "depth on the gauge at which the coarsest grains begin to show (ISO 1524)",
+  oilBeforeFat:
+    "oil that may be added, by volume of paint from the tube; beyond that a thick stroke may wrinkle",
   volumeSolids: "the share of the wet paint that stays in the film",
   tintingStrength: "how much it colours a white, against our reference colour, by mass",
   deltaEab: "CIE 1976 \u0394E*ab between the part exposed and the part kept dark",

@@ -79,6 +79,7 @@ export const METHOD_TEXTS = [
   "mean square of residual over the noise of reading and weighing",
   "middle one of the misses of its drawdowns",
   "of those tried, the pair by which left-out let-downs are predicted best",
+  "oil added until {a} % of the dry film is oil / volume of the wet paint",
   "oil index / 1.1 to 2",
   "oil index x density of the pigment",
   "one over colour to white at L* 50",

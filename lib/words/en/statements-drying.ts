@@ -108,6 +108,8 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     sentence(`${pigmentShare(v)} skins over and stays soft below, so a thick stroke may wrinkle`),
   "driers-customary": ({ pigment }) =>
     `Makers often add a drier to ${within(pigment)}; none is recorded in this paint.`,
+  "drier-is-lost-in-the-tube": ({ metals }) =>
+    `In the tube carbon goes on taking up drier (${listed(metals)}): paint that has lain for long may dry slower than fresh paint.`,
   "holds-medium-not-known": ({ mediums, changes }) =>
     `We do not know what ${namesWithin(mediums)} ${mediums.length > 1 ? "do" : "does"} to ${CHANGES[changes]}.`,
 

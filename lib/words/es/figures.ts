@@ -91,6 +91,7 @@ export const FIGURES: Readonly<Record<FigureWord, string>> = {
   gloss60: "Brillo a 60\u00b0",
   finenessOfGrind: "Finura de molienda",
   oilVolumeFraction: "Aceite de la película seca, en volumen",
+  oilBeforeFat: "Aceite antes de ser grasa",
   volumeSolids: "Sólidos en volumen",
   body: "Cuerpo",
   oilSeparation: "Separación de aceite",
@@ -144,6 +145,8 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
     "media de los cuadrados de los errores, frente a lo que permiten la lectura y la pesada: cerca de 1 vale tanto como las propias aplicaciones",
   finenessOfGrind:
     "profundidad de la galga en que empiezan a verse los granos más gruesos (ISO 1524)",
+  oilBeforeFat:
+    "aceite que se puede añadir, por volumen de pintura del tubo; más allá una pincelada gruesa puede arrugarse",
   volumeSolids: "la parte de la pintura húmeda que queda en la película",
   tintingStrength: "cuánto colorea un blanco, frente a nuestro color de referencia, en masa",
   deltaEab: "\u0394E*ab CIE 1976 entre la parte expuesta y la guardada a oscuras",

@@ -108,6 +108,8 @@ export const METHODS: MethodTexts = {
   "middle one of the misses of its drawdowns": "mediana de los errores de sus extensiones",
   "of those tried, the pair by which left-out let-downs are predicted best":
     "de los pares probados, el que mejor predice los rebajes apartados",
+  "oil added until {a} % of the dry film is oil / volume of the wet paint":
+    "aceite añadido hasta que el {a} % de la película seca sea aceite / volumen de la pintura húmeda",
   "oil index / 1.1 to 2": "índice de aceite / de 1.1 a 2",
   "oil index x density of the pigment": "índice de aceite x densidad del pigmento",
   "one over colour to white at L* 50": "uno entre color y blanco a L* 50",

@@ -13,6 +13,8 @@ const KINDS: Readonly<Record<string, string>> = {
   "Prussian blue, whose tints fade": "azul de Prusia, cuyos rebajes se desvanecen",
   cadmiums: "cadmios",
   "copper minerals and Egyptian blue": "minerales de cobre y azul egipcio",
+  "smalt, which may grey in oil even without light":
+    "esmalte, que puede agrisarse en aceite incluso sin luz",
   "bismuth vanadate": "vanadato de bismuto",
   phthalocyanines: "ftalocianinas",
   quinacridones: "quinacridonas",

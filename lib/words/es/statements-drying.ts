@@ -112,6 +112,8 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
   "driers-customary": ({ pigment }) =>
     `Los fabricantes suelen añadir un secante a ${within(pigment)}; en esta pintura no hay ninguno registrado.`,
+  "drier-is-lost-in-the-tube": ({ metals }) =>
+    `En el tubo el carbono sigue reteniendo secante (${listed(metals.map((metal) => DRIER_METALS[metal]))}): una pintura guardada mucho tiempo puede secar más despacio que una fresca.`,
   "holds-medium-not-known": ({ mediums, changes }) =>
     `No sabemos qué ${mediums.length > 1 ? "hacen" : "hace"} ${namesWithin(mediums)} ${CHANGES[changes]}.`,
 

@@ -35,6 +35,7 @@ export const SUBSTANCES: Readonly<Record<string, string>> = {
   ultramarine: "ultramar",
   "copper carbonate": "carbonato de cobre",
   "copper silicate": "silicato de cobre",
+  "cobalt glass": "vidrio de cobalto",
   "barium manganate": "manganato de bario",
   "cobalt stannate": "estannato de cobalto",
   "vat pigment": "pigmento de tina",

@@ -91,6 +91,7 @@ export const FIGURES: Readonly<Record<FigureWord, string>> = {
   gloss60: "Brillance à 60\u00b0",
   finenessOfGrind: "Finesse de broyage",
   oilVolumeFraction: "Huile du film sec, en volume",
+  oilBeforeFat: "Huile avant d’être grasse",
   volumeSolids: "Extrait sec en volume",
   body: "Corps",
   oilSeparation: "Séparation d’huile",
@@ -144,6 +145,8 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
   weightedResidual:
     "moyenne des carrés des écarts, rapportés à ce que permettent la lecture et la pesée\u202f: près de 1, l’ajustement vaut les applications elles-mêmes",
   finenessOfGrind: "profondeur de la jauge où les plus gros grains commencent à se voir (ISO 1524)",
+  oilBeforeFat:
+    "huile que l’on peut ajouter, en volume de peinture sortie du tube\u202f; au-delà, une touche épaisse peut rider",
   volumeSolids: "la part de la peinture humide qui reste dans le film",
   tintingStrength: "combien elle colore un blanc, contre notre couleur de référence, en masse",
   deltaEab: "\u0394E*ab CIE 1976 entre la partie exposée et la partie gardée à l’ombre",

@@ -108,6 +108,8 @@ export const METHODS: MethodTexts = {
   "middle one of the misses of its drawdowns": "médiane des écarts de ses applications",
   "of those tried, the pair by which left-out let-downs are predicted best":
     "parmi celles essayées, la paire qui prédit le mieux les dégradés laissés de côté",
+  "oil added until {a} % of the dry film is oil / volume of the wet paint":
+    "huile ajoutée jusqu’à ce que {a} % du film sec soit de l’huile / volume de la peinture humide",
   "oil index / 1.1 to 2": "indice d’huile / 1.1 à 2",
   "oil index x density of the pigment": "indice d’huile x masse volumique du pigment",
   "one over colour to white at L* 50": "inverse de couleur sur blanc à L* 50",

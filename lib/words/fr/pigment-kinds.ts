@@ -13,6 +13,8 @@ const KINDS: Readonly<Record<string, string>> = {
   "Prussian blue, whose tints fade": "bleu de Prusse, dont les dégradés passent",
   cadmiums: "cadmiums",
   "copper minerals and Egyptian blue": "minéraux de cuivre et bleu égyptien",
+  "smalt, which may grey in oil even without light":
+    "smalt, qui peut griser dans l'huile même sans lumière",
   "bismuth vanadate": "vanadate de bismuth",
   phthalocyanines: "phtalocyanines",
   quinacridones: "quinacridones",

@@ -115,6 +115,8 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
   "driers-customary": ({ pigment }) =>
     `Les fabricants ajoutent souvent un siccatif à ${within(pigment)}\u202f; aucun n’est consigné dans cette peinture.`,
+  "drier-is-lost-in-the-tube": ({ metals }) =>
+    `Dans le tube, le carbone continue à retenir du siccatif (${listed(metals.map((metal) => DRIER_METALS[metal]))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une fraîche.`,
   "holds-medium-not-known": ({ mediums, changes }) =>
     `Nous ne savons pas ce que ${mediums.length > 1 ? "font" : "fait"} ${namesWithin(mediums)} ${CHANGES[changes]}.`,
 

@@ -35,6 +35,7 @@ export const SUBSTANCES: Readonly<Record<string, string>> = {
   ultramarine: "outremer",
   "copper carbonate": "carbonate de cuivre",
   "copper silicate": "silicate de cuivre",
+  "cobalt glass": "verre de cobalt",
   "barium manganate": "manganate de baryum",
   "cobalt stannate": "stannate de cobalt",
   "vat pigment": "pigment de cuve",
