@@ -121,7 +121,7 @@ test("labels to stick are there as a PDF, with what is to be known of them", asy
   const pdf = await page.request.get(`${inject("workshopAddress")}/labels/labels.pdf`);
   expect((await pdf.body()).subarray(0, 5).toString("latin1")).toBe("%PDF-");
   expect(await textOf(page, "#remarks")).toContain(
-    "lead-white, tube-60: pictograms of 10 mm, as 16 mm found no room",
+    "Lead White, tube-60: pictograms of 10 mm, as 16 mm found no room",
   );
   await page.context().close();
 });

@@ -1,5 +1,7 @@
 import { OPACITY_FILM } from "../../optics/films/opacity.ts";
 import { HIDING_CONTRAST_RATIO } from "../../optics/films/hiding.ts";
+import type { FigureWord } from "../../sheet/sheet.ts";
+
 /** Name of each figure, by its key in the figure table. */
 export const FIGURES = {
   massFraction: "Share of the dry pigment",
@@ -124,7 +126,7 @@ export const FIGURES = {
 } as const satisfies Record<string, string>;
 
 /** Gloss of a figure whose name a painter may not know, by the same key. */
-export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
+export const FIGURE_GLOSSES = {
   oilIndex: "grams of oil to 100 g of pigment, in the paint as made",
   oilAbsorption: "grams of oil that just bind 100 g of pigment on the slab",
   oilByVolume:
@@ -154,7 +156,7 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
   lamplightLed: "the same under CIE LED-B3 (4,100 K)",
   lamplightFluorescent: "the same under CIE FL11 (4,000 K)",
   nbsName: "of 267 names of colours, by its Munsell notation; two near a border",
-};
+} satisfies Partial<Record<FigureWord, string>>;
 
 export const UNITS: Readonly<Record<string, string>> = {
   "1": "",

@@ -1,3 +1,4 @@
+import type { FIGURE_GLOSSES as ENGLISH_GLOSSES } from "../en/figures.ts";
 import { HIDING_CONTRAST_RATIO } from "../../optics/films/hiding.ts";
 import { OPACITY_FILM } from "../../optics/films/opacity.ts";
 import type { FigureWord } from "../../sheet/sheet.ts";
@@ -126,7 +127,7 @@ export const FIGURES: Readonly<Record<FigureWord, string>> = {
 };
 
 /** Gloss of a figure whose name a painter may not know, by the same key. */
-export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
+export const FIGURE_GLOSSES: Readonly<Record<keyof typeof ENGLISH_GLOSSES, string>> = {
   oilIndex: "gramos de aceite por 100 g de pigmento, en la pintura tal como la hacemos",
   oilAbsorption: "gramos de aceite que apenas ligan 100 g de pigmento en la losa",
   oilByVolume: "lo mismo por 100 cm\u00b3 de pigmento, para comparar pigmentos ligeros y pesados",
