@@ -125,7 +125,8 @@ try {
     process.stdout.write(
       `Node ${name}: ${COMMANDS.map(([command]) => command).join(", ")} and start in ${(ms / 1000).toFixed(0)} s, ${Object.keys(written).length} files, ${other.length} other than of the first\n`,
     );
-    for (const result of ["site", "bench", "cards.pdf", "labels.pdf"])
+    // What the cards said, kept beside the records, is something that the next version would read.
+    for (const result of ["site", "bench", "cards.pdf", "labels.pdf", "content/printed-cards.json"])
       rmSync(join(cwd, result), { recursive: true, force: true });
   }
 } finally {
