@@ -1,7 +1,7 @@
 import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
 import type { Lot, Records } from "../records/records.ts";
 import type { TrialRecord } from "../records/schema/trial.ts";
-import { lotState } from "../sheet/lots/lot-on-sale.ts";
+import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
 
 /** Something that time has made due. */
@@ -96,6 +96,18 @@ export function touches({ touched }: Extract<TrialRecord, { kind: "drying" }>) {
   return touched.map(({ date, found }) => ({ date, touch: found }));
 }
 
+type DueLot = Extract<Due, { number: string }>["due"];
+
+const LEFT_TO_DO: Readonly<Partial<Record<LotState, DueLot>>> = {
+  planned: "lot-planned",
+  none: "lot-unread",
+  unjudged: "lot-unjudged",
+  fail: "lot-failed",
+};
+
+/** What a later lot of the colour has made a thing of the past. */
+const OF_THE_NEWEST: ReadonlySet<DueLot> = new Set(["lot-unjudged", "lot-failed"]);
+
 /** Lots with work left, the oldest first. */
 export function dueLots(records: Records): Due[] {
   const isNewest = (lot: Lot): boolean =>
@@ -105,18 +117,9 @@ export function dueLots(records: Records): Due[] {
   return [...records.lots.values()]
     .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1))
     .flatMap((lot): Due[] => {
-      const state = lotState(lot, bookOf(lot.record.colour, records));
-      const due =
-        state === "planned"
-          ? "lot-planned"
-          : state === "none"
-            ? "lot-unread"
-            : state === "unjudged" && isNewest(lot)
-              ? "lot-unjudged"
-              : state === "fail" && isNewest(lot)
-                ? "lot-failed"
-                : undefined;
-      return due === undefined
+      const due = LEFT_TO_DO[lotState(lot, bookOf(lot.record.colour, records))];
+      const isPassed = due !== undefined && OF_THE_NEWEST.has(due) && !isNewest(lot);
+      return due === undefined || isPassed
         ? []
         : [{ due, record: `lots/${lot.slug}`, number: lot.record.number }];
     });
