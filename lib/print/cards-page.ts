@@ -9,6 +9,7 @@ import type { LaidCard } from "./card-layout.ts";
 import { faceSvg } from "./card-face-svg.ts";
 import {
   completeCards,
+  laidAndFaults,
   type CardFault,
   type RangeCard,
   type RangeCards,
@@ -58,9 +59,7 @@ export function cardsPage(
   const mm = (length: number): string => decimalText(length, Number.isInteger(length) ? 0 : 1);
   const pages = cardPages(cards);
   const isLast = nth === pages.length - 1;
-  const all = (pages[nth] ?? []).map(laidOf);
-  const laid = all.flatMap((one) => ("leaves" in one ? [one] : []));
-  const faults = all.flatMap((one) => ("leaves" in one ? [] : [one]));
+  const { laid, faults } = laidAndFaults((pages[nth] ?? []).map(laidOf));
   const lead = text.lead(size.name, mm(size.widthMm), mm(size.heightMm));
   return {
     kind: "cards",

@@ -137,7 +137,11 @@ export function laidCards(
   size: CardSize,
   context: PageContext,
 ): LaidCards {
-  const all = cards.map((card) => laidCard(card, size, context));
+  return laidAndFaults(cards.map((card) => laidCard(card, size, context)));
+}
+
+/** Those that found room, and those that found none. */
+export function laidAndFaults(all: readonly (RevisedCard | CardFault)[]): LaidCards {
   return {
     laid: all.flatMap((one) => ("leaves" in one ? [one] : [])),
     faults: all.flatMap((one) => ("leaves" in one ? [] : [one])),
