@@ -199,7 +199,7 @@ function factFault(claim: FactClaim, fact: unknown): ClaimFault | undefined {
 }
 
 function lostFault(path: string, key: string, { lost, nearest }: LostPath): ClaimFault {
-  const hint = nearest === undefined ? {} : { hint: `nearest: ${nearest}` };
+  const hint = nearest === undefined ? undefined : `nearest: ${nearest}`;
   switch (lost) {
     case "colour":
       return {
@@ -208,7 +208,7 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
         message: `No colour has the slug ${pathParts(path).colour}`,
         actual: pathParts(path).colour,
         expected: "the slug of a colour",
-        ...hint,
+        hint,
       };
     case "member":
       return {
@@ -217,7 +217,7 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
         message: `The sheet of ${pathParts(path).colour} has no figure ${pathParts(path).figure}`,
         actual: path,
         expected: `a figure that the sheet of ${pathParts(path).colour} has`,
-        ...hint,
+        hint,
       };
     case "figure":
       return {
@@ -226,7 +226,7 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
         message: `No sheet has a figure ${path}`,
         actual: path,
         expected: "a figure path, as in the evidence of sheet.json",
-        ...hint,
+        hint,
       };
   }
 }
