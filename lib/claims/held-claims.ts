@@ -35,9 +35,11 @@ export function heldAnswer(
     claims: (answer.record.claims ?? []).map((claim) => {
       const verdict = claimVerdict(claim, index);
       const paths =
-        "fact" in claim
-          ? [claim.fact]
-          : verdict.figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
+        "every" in claim
+          ? index.sheets.map(({ slug }) => `${slug}.${claim.every}`)
+          : "fact" in claim
+            ? [claim.fact]
+            : verdict.figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
       const roots = distinct(paths.flatMap((path) => rootsOf(path)));
       const newest = newestRoot(roots, records);
       const isPrivate = paths.some((path) => isPrivatePath(pathParts(path).figure));
