@@ -3,6 +3,7 @@ import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { eachValue } from "./record-values.ts";
 import type { Colour, Lot, Reading, TintReading } from "./records.ts";
+import { standardLetDowns } from "./standard-let-downs.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { TrialRecord } from "./schema/trial.ts";
 import type { RecordPath } from "./yaml-record.ts";
@@ -25,6 +26,7 @@ export function lotFaults(
   files: ParsedFiles,
   colours: ReadonlyMap<string, Colour>,
 ): Diagnostic[] {
+  const bySlug = new Map(lots.map((lot) => [lot.slug, lot]));
   return [
     ...numberFaults(files),
     ...dateFaults(files),
@@ -32,10 +34,10 @@ export function lotFaults(
       ...yieldFaults(lot),
       ...recipeFaults(lot, files),
     ]),
-    ...lots.flatMap((lot) => [
-      ...geometryFaults(lot, colours.get(lot.record.colour)),
-      ...letDownFaults(lot, colours.get(lot.record.colour)),
-    ]),
+    ...lots.flatMap((lot) => {
+      const colour = colours.get(lot.record.colour);
+      return [...geometryFaults(lot, colour), ...letDownFaults(lot, colour, bySlug)];
+    }),
     ...standardFaults(files),
     ...[...files.trials.values()].flatMap((trial) => trialFaults(trial, files)),
   ];
@@ -234,9 +236,14 @@ function geometryFaults(lot: Lot, colour: Colour | undefined): Diagnostic[] {
 }
 
 /** A let-down that the standard has none like tells nothing of strength. */
-function letDownFaults(lot: Lot, colour: Colour | undefined): Diagnostic[] {
+function letDownFaults(
+  lot: Lot,
+  colour: Colour | undefined,
+  lots: ReadonlyMap<string, Lot>,
+): Diagnostic[] {
   if (colour === undefined || colour.record.standard === lot.slug) return [];
-  const standards = [...(lot.standard?.letDowns ?? []), ...colour.tints];
+  const retained = lots.get(colour.record.standard ?? "");
+  const standards = [...(lot.standard?.letDowns ?? []), ...standardLetDowns(colour, retained)];
   const [first] = lot.letDowns;
   if (first === undefined || lot.letDowns.some((own) => standards.some((one) => isAlike(one, own))))
     return [];

@@ -190,7 +190,6 @@ const found: unknown[] = [
     },
   }),
   ...refused(drawn([tint({ white: "zinc-white", id: "zinc-white 1:20" })])),
-  ...refused(drawn([tint({ reading: otherGrid })])),
   ...refused(
     drawn([
       { id: "titanium-white 1:20", white: "titanium-white", massRatio: 0.05, reading: flat(0.4) },
