@@ -328,10 +328,13 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     drying: (colour: string) => `${colour}, Trocknung`,
     soFar: (category: string, deltaEab: string, days: number) =>
       `Bisher Kategorie\u00a0${category}: \u0394E*ab ${deltaEab} nach ${days} ${days === 1 ? "Tag" : "Tagen"}. Über das Kommende sagt das nichts.`,
+    over: (category: string, deltaEab: string, days: number) =>
+      `Kategorie\u00a0${category}: \u0394E*ab ${deltaEab} nach ${days} ${days === 1 ? "Tag" : "Tagen"}.`,
     unread: "Noch nicht gemessen.",
     touch: (from: number, to: number) => `Grifftrocken zwischen Tag ${from} und Tag ${to}.`,
     through: (from: number, to: number) => `Durchgetrocknet zwischen Tag ${from} und Tag ${to}.`,
     notYet: "Noch nicht grifftrocken.",
+    never: "Beim Ende nicht grifftrocken.",
     day: "Tage seit Beginn",
     change: "\u0394E*ab zur dunkel gehaltenen Hälfte",
     state: "Nass 0, klebrig 1, grifftrocken 2, durchgetrocknet 3",

@@ -309,10 +309,13 @@ export const LOT_PAGES = {
     drying: (colour: string) => `${colour}, drying`,
     soFar: (category: string, deltaEab: string, days: number) =>
       `Category ${category} so far: \u0394E*ab ${deltaEab} after ${days} ${days === 1 ? "day" : "days"}. It says nothing of what is to come.`,
+    over: (category: string, deltaEab: string, days: number) =>
+      `Category ${category}: \u0394E*ab ${deltaEab} after ${days} ${days === 1 ? "day" : "days"}.`,
     unread: "Not read yet.",
     touch: (from: number, to: number) => `Dry to the touch between day ${from} and day ${to}.`,
     through: (from: number, to: number) => `Dry through between day ${from} and day ${to}.`,
     notYet: "Not dry to the touch yet.",
+    never: "Not dry to the touch when it ended.",
     day: "Days from the start",
     change: "\u0394E*ab from the half kept dark",
     state: "Wet 0, tacky 1, dry to the touch 2, through 3",

@@ -313,10 +313,13 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     drying: (colour) => `${colour}, secado`,
     soFar: (category, deltaEab, days) =>
       `Categoría\u00a0${category} hasta ahora: \u0394E*ab ${deltaEab} ${days === 1 ? "al cabo de 1 día" : `a los ${days} días`}. No dice nada de lo que vendrá.`,
+    over: (category, deltaEab, days) =>
+      `Categoría\u00a0${category}: \u0394E*ab ${deltaEab} ${days === 1 ? "al cabo de 1 día" : `a los ${days} días`}.`,
     unread: "Aún no leído.",
     touch: (from, to) => `Seco al tacto entre el día ${from} y el día ${to}.`,
     through: (from, to) => `Seco en profundidad entre el día ${from} y el día ${to}.`,
     notYet: "Aún no seco al tacto.",
+    never: "No seco al tacto al terminar.",
     day: "Días desde el comienzo",
     change: "\u0394E*ab respecto a la mitad guardada a oscuras",
     state: "Húmedo 0, pegajoso 1, seco al tacto 2, en profundidad 3",

@@ -323,10 +323,13 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     drying: (colour) => `${colour}, séchage`,
     soFar: (category, deltaEab, days) =>
       `Catégorie\u00a0${category} jusqu’ici\u202f: \u0394E*ab ${deltaEab} après ${days} ${days === 1 ? "jour" : "jours"}. Cela ne dit rien de la suite.`,
+    over: (category, deltaEab, days) =>
+      `Catégorie\u00a0${category}\u202f: \u0394E*ab ${deltaEab} après ${days} ${days === 1 ? "jour" : "jours"}.`,
     unread: "Pas encore lu.",
     touch: (from, to) => `Sec au toucher entre le jour ${from} et le jour ${to}.`,
     through: (from, to) => `Sec à cœur entre le jour ${from} et le jour ${to}.`,
     notYet: "Pas encore sec au toucher.",
+    never: "Pas sec au toucher à la fin de l’essai.",
     day: "Jours depuis le début",
     change: "\u0394E*ab par rapport à la moitié gardée à l’ombre",
     state: "Humide 0, collant 1, sec au toucher 2, à cœur 3",
