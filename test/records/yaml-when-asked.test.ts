@@ -4,7 +4,7 @@ import { yamlRecord, yamlWhenAsked } from "../../lib/records/yaml-record.ts";
 
 const TEXT = "name: Soot\nsizes:\n  - ml: 40\n";
 
-test("is parsed once for all who ask in one go, and says the same as at first", async () => {
+test("is parsed once for all who ask in one go, and says the same as at first", () => {
   let times = 0;
   const parsed = () => {
     times += 1;
