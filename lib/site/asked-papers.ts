@@ -23,7 +23,7 @@ import type { AskedWork, WorkThreads } from "./work-threads.ts";
 
 /** Each paper of a site, asked of the threads where it is not the earlier output's. */
 
-const SHEET_MODULES = ["lib/print/sheet-paper.ts", "lib/words/languages.ts"] as const;
+const LEAVES_MODULES = ["lib/print/sheet-pdf.ts", "lib/words/languages.ts"] as const;
 
 export interface Paper extends PaperState, BinaryFile {}
 
@@ -44,13 +44,13 @@ interface AskedPaper {
   readonly drawn: () => Paper | Promise<Paper>;
 }
 
-/** A sheet as it is laid out, or was before. */
-type SheetLayout = AskedWork<Uint8Array>;
+/** A sheet's leaves as they are drawn, or were before. */
+type AskedLeaves = AskedWork<Uint8Array>;
 
 interface AskedSheet extends AskedPaper {
   readonly sheet: SheetToPrint;
   /** For the range. */
-  readonly layout: () => SheetLayout;
+  readonly leaves: () => AskedLeaves;
 }
 
 function paperOf({ records: { workshop } }: RangeToPrint["context"]): {
@@ -89,9 +89,7 @@ export function askedSheet(
 ): AskedSheet {
   const path = `colours/${sheet.slug}/sheet.pdf`;
   const paper = paperOf(context);
-  const layoutKey = keyOf(cache, { modules: SHEET_MODULES, inputs: { key, paper } });
-  const laidBefore = (): Uint8Array | undefined =>
-    cache && layoutKey !== undefined ? readResult(cache, layoutKey) : undefined;
+  const leavesKey = keyOf(cache, { modules: LEAVES_MODULES, inputs: { key, paper } });
   const asked = (): PagesOnPaper => {
     const pages = JSON.stringify({ sheet: sheet.sheet, bench: sheet.bench });
     return {
@@ -104,32 +102,38 @@ export function askedSheet(
       photographs: photographsIn((hash) => pages.includes(hash), context),
     };
   };
-  const keptOnceDone = (layout: SheetLayout): SheetLayout => {
-    if (cache && layoutKey !== undefined)
-      void layout.result.then(
-        (bytes) => writeResult(cache, layoutKey, bytes),
+  const keptOnceDone = (leaves: AskedLeaves): AskedLeaves => {
+    if (cache && leavesKey !== undefined)
+      void leaves.result.then(
+        (bytes) => writeResult(cache, leavesKey, bytes),
         () => undefined,
       );
-    return layout;
+    return leaves;
   };
-  let layout: SheetLayout | undefined;
-  const own = {
+  const earlier = kept(path, key, before);
+  if (earlier === undefined) {
+    const work = threads.ask("sheet", asked());
+    const leaves = keptOnceDone(leavesIn(work));
+    return {
+      path,
+      key,
+      sheet,
+      leaves: () => leaves,
+      drawn: async () => made(path, key, (await work.here()).pdf),
+    };
+  }
+  let leaves: AskedLeaves | undefined;
+  const leavesBefore = (): AskedLeaves | undefined => {
+    const bytes = cache && leavesKey !== undefined ? readResult(cache, leavesKey) : undefined;
+    return bytes && alreadyThere(bytes);
+  };
+  return {
     path,
     key,
     sheet,
-    layout: () => {
-      const bytes = layout === undefined ? laidBefore() : undefined;
-      layout ??=
-        bytes === undefined ? keptOnceDone(threads.ask("layout", asked())) : alreadyThere(bytes);
-      return layout;
-    },
+    leaves: () => (leaves ??= leavesBefore() ?? keptOnceDone(threads.ask("leaves", asked()))),
+    drawn: () => earlier,
   };
-  const earlier = kept(path, key, before);
-  if (earlier !== undefined) return { ...own, drawn: () => earlier };
-  const laidOut = laidBefore();
-  const work = threads.ask("sheet", { ...asked(), ...(laidOut && { laidOut }) });
-  layout = laidOut === undefined ? keptOnceDone(layoutIn(work)) : alreadyThere(laidOut);
-  return { ...own, drawn: async () => made(path, key, (await work.here()).pdf) };
 }
 
 function alreadyThere<R>(value: R): AskedWork<R> {
@@ -137,11 +141,11 @@ function alreadyThere<R>(value: R): AskedWork<R> {
   return { result, here: () => result };
 }
 
-function layoutIn({ result, here }: AskedWork<SheetPaper>): SheetLayout {
-  const laidOut = result.then((sheet) => sheet.laidOut);
+function leavesIn({ result, here }: AskedWork<SheetPaper>): AskedLeaves {
+  const leaves = result.then((sheet) => sheet.leaves);
   // Whoever waits for the sheet is told what stopped it.
-  laidOut.catch(() => undefined);
-  return { result: laidOut, here: async () => (await here()).laidOut };
+  leaves.catch(() => undefined);
+  return { result: leaves, here: async () => (await here()).leaves };
 }
 
 export function askedRange(
@@ -167,14 +171,14 @@ export function askedRange(
       path,
       key,
       drawn: async () => {
-        for (const { layout } of part.flatMap(({ items }) => items)) await layout().here();
+        for (const { leaves } of part.flatMap(({ items }) => items)) await leaves().here();
         return made(path, key, await (await asking).here());
       },
     };
   });
 }
 
-/** Asked as soon as each of its sheets is laid out. */
+/** Asked as soon as each of its sheets is drawn. */
 async function askedPart(
   part: readonly { readonly name: string; readonly items: readonly AskedSheet[] }[],
   context: RangeToPrint["context"],
@@ -184,10 +188,10 @@ async function askedPart(
     part.map(async ({ name, items }) => ({
       name,
       sheets: await Promise.all(
-        items.map(async ({ sheet: { slug, caution }, layout }) => ({
+        items.map(async ({ sheet: { slug, caution }, leaves }) => ({
           slug,
           caution,
-          laidOut: await layout().result,
+          leaves: await leaves().result,
         })),
       ),
     })),
@@ -196,7 +200,6 @@ async function askedPart(
     families,
     said: saidOf(context),
     paper: paperOf(context),
-    photographs: photographsIn(() => true, context),
   });
 }
 
