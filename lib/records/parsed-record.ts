@@ -2,7 +2,7 @@ import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { certain } from "../quantities/at.ts";
 import type { ContentFile } from "./content-tree.ts";
-import { fileFault } from "./file-fault.ts";
+import { fileFault } from "./fault.ts";
 import { frontMatter, type FrontMatter } from "./front-matter.ts";
 import { checkedAgainst } from "./schema-faults.ts";
 import { yamlRecord, yamlWhenAsked, type YamlRecord } from "./yaml-record.ts";
@@ -76,7 +76,6 @@ function lengthFault(
   return length <= most
     ? undefined
     : fileFault(file, {
-        severity: "error",
         rule: "records/too-long",
         message: `${what} has ${length} letters, and at most ${most} are read`,
         actual: String(length),
@@ -90,7 +89,6 @@ function unprintableFault({ file, text }: ContentFile): Diagnostic | undefined {
   const line = lines.findIndex((one) => UNPRINTABLE.test(one));
   if (line < 0) return undefined;
   const whole = fileFault(file, {
-    severity: "error",
     rule: "records/encoding",
     message: "The file is not saved as UTF-8 text, or holds a control character here",
     actual: "bytes that are no text",

@@ -60,7 +60,7 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
     slug,
     path,
     message,
-    ...(hint === undefined ? {} : { hint }),
+    hint,
   });
   const contradictions: readonly Statement[] = [
     ...sheet.oil.contradictions,
