@@ -229,7 +229,7 @@ function factFault(claim: FactClaim, fact: Fact): ClaimFault | undefined {
 }
 
 function lostFault(path: string, key: string, { lost, nearest }: LostPath): ClaimFault {
-  const hint = nearest === undefined ? {} : { hint: `nearest: ${nearest}` };
+  const hint = nearest === undefined ? undefined : `nearest: ${nearest}`;
   switch (lost) {
     case "colour":
       return {
@@ -238,7 +238,7 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
         message: `No colour has the slug ${pathParts(path).colour}`,
         actual: pathParts(path).colour,
         expected: "the slug of a colour",
-        ...hint,
+        hint,
       };
     case "member":
       return {
@@ -247,7 +247,7 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
         message: `The sheet of ${pathParts(path).colour} has no figure ${pathParts(path).figure}`,
         actual: path,
         expected: `a figure that the sheet of ${pathParts(path).colour} has`,
-        ...hint,
+        hint,
       };
     case "figure":
       return {
@@ -256,7 +256,7 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
         message: `No sheet has a figure ${path}`,
         actual: path,
         expected: "a figure path, as in the evidence of sheet.json",
-        ...hint,
+        hint,
       };
   }
 }

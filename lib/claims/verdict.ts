@@ -11,7 +11,7 @@ export interface ClaimFault {
   /** As the sheets have it today, and as the claim wants it. */
   readonly actual: string;
   readonly expected: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 /** A claim held against today's sheets. */
