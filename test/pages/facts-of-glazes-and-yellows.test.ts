@@ -24,7 +24,7 @@ describe("a film that hides", () => {
       optics: {
         ...sheetOf("cadmium-yellow").optics,
         hidingFilmUm: bounded(
-          sourceFigure<number>("derived", um, {
+          sourceFigure<number>("measured", um, {
             unit: "um",
             method: "as measured",
             source: "kubelka-1948",
