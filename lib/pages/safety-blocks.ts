@@ -36,7 +36,7 @@ export function safetyBlocks(handling: HandlingSectionView, page: SheetPage): Bl
           {
             kind: "fold",
             isPrinted: true,
-            summary: rare.map(({ operation }) => operation).join(", "),
+            summary: rare.map(({ operation }) => operation).join(" \u00b7 "),
             blocks: [{ kind: "cautions", operations: rare }],
           } as const,
         ]),

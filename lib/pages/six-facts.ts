@@ -5,7 +5,6 @@ import { figureText, valueText } from "../present/figure-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { FactView, StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { Statement } from "../quantities/statement.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext } from "./page-context.ts";
 import { wordedSheet } from "./worded-sheet.ts";
@@ -105,19 +104,19 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): Fac
 }
 
 function hides(worded: SheetTexts, context: PageContext): FactView {
-  const {
-    optics: { opacityClass, contrastRatio, scatteringPower },
-  } = worded.sheet;
-  const { facts, hides: wordings, detail } = context.words.pages.sheetPage;
+  const { optics } = worded.sheet;
+  const { opacityClass, contrastRatio, scatteringPower } = optics;
+  const { facts, asDrawn, detail } = context.words.pages.sheetPage;
   const film = text(worded, "optics.hidingFilmUm", context);
   const ratio = text(worded, "optics.contrastRatio", context);
-  const drawn = drawnCoat(worded);
+  // What a drawdown of unknown thickness tells of hiding, where there is one.
+  const drawn = optics.reasons.find(({ rule }) => Object.hasOwn(asDrawn, rule));
   if (!isKnown(opacityClass) && drawn !== undefined)
     return fact(
       {
         name: facts.hides,
         href: "#painting",
-        word: wordings[drawn.rule],
+        word: asDrawn[drawn.rule],
         detail: detail.asDrawn,
         standing: standingWord("measured", context.words),
       },
@@ -130,7 +129,7 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
       name: facts.hides,
       href: "#painting",
       word: isKnown(opacityClass)
-        ? (wordings[opacityClass.value] ?? upperFirst(opacityClass.value))
+        ? upperFirst(context.words.terms[opacityClass.value] ?? opacityClass.value)
         : undefined,
       detail: !isByContrast
         ? isKnown(opacityClass) && inputsOf(opacityClass).includes(scatteringPower)
@@ -147,13 +146,6 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
     },
     context,
   );
-}
-
-const DRAWN_COAT = /^(coat-hides-as-drawn|masstone-(by-both-grounds|is-a-film))$/;
-
-/** What a drawdown of unknown thickness tells of hiding, where there is one. */
-function drawnCoat({ sheet }: SheetTexts): Statement | undefined {
-  return sheet.optics.reasons.find(({ rule }) => DRAWN_COAT.test(rule));
 }
 
 function dries(worded: SheetTexts, context: PageContext): FactView {

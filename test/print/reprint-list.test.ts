@@ -42,7 +42,7 @@ describe("the list of reprints", () => {
         slug: "bone-black",
         name: "Bone Black",
         kind: "changed",
-        changes: ["Hides: \u201cPartly\u201d is now \u201cWell\u201d"],
+        changes: ["Opacity: \u201cSemi-transparent\u201d is now \u201cSemi-opaque\u201d"],
       },
     ]);
   });
@@ -60,7 +60,7 @@ describe("the list of reprints", () => {
       },
     }));
     expect(reprintList(now, KEPT, words).map(({ changes }) => changes)).toEqual([
-      ["Hides: \u201cPartly\u201d is now \u201cPartly, stated\u201d"],
+      ["Opacity: \u201cSemi-transparent\u201d is now \u201cSemi-transparent, stated\u201d"],
     ]);
   });
 

@@ -247,7 +247,7 @@ export function sheet(parts: FixtureParts, more: Partial<SheetView> = {}): Sheet
         standing: STATED,
         href: "#handling",
       },
-      { name: "Hides", word: "Completely", standing: MEASURED },
+      { name: "Opacity", word: "Opaque", standing: MEASURED },
       { name: "Strength", word: "–", detail: "not known yet", standing: NOT_STATED },
     ],
     asOf: "As of 3 November 2026.",

@@ -68,7 +68,7 @@ export const CARDS: AnyWords<PageWords["cards"]> = {
     tints: "Aufhellungen",
     sentence: "Im Weiß",
     lightfastness: "Lichtechtheit",
-    opacity: "Deckt",
+    opacity: "Deckvermögen",
     drying: "Trocknet",
     strength: "Farbstärke",
     signalWord: "Signalwort",

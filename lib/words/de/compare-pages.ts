@@ -50,7 +50,7 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
   rows: {
     masstone: { head: "Allein", unit: "Munsell" },
     strength: { head: "Farbstärke" },
-    opacity: { head: "Deckt" },
+    opacity: { head: "Deckvermögen" },
     oilByMass: { head: "Öl", unit: "auf 100 g Pigment" },
     oilByVolume: { head: "Öl nach Volumen", unit: "auf 100 cm\u00b3 Pigment" },
     finish: { head: "Glanzgrad" },

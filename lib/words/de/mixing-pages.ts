@@ -260,7 +260,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
         difference: "Wie weit entfernt",
         lasts: "Lichtechtheit",
         dries: "Grifftrocken",
-        hides: "Deckt",
+        hides: "Deckvermögen",
       },
       itself: "sie selbst",
       single: "allein",

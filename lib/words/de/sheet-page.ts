@@ -1,6 +1,6 @@
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
-import { BY_WORDS, inGerman, OPACITY_WORDS, SIGNAL_WORDS } from "./closed-sets.ts";
+import { BY_WORDS, inGerman, SIGNAL_WORDS } from "./closed-sets.ts";
 import { upperFirst } from "../letter-case.ts";
 import { listed } from "./statements-phrases.ts";
 
@@ -31,20 +31,17 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   safety: "Sicherheit",
   facts: {
     lasts: "Lichtechtheit",
-    hides: "Deckt",
+    hides: "Deckvermögen",
     dries: "Trocknet",
     strength: "Farbstärke",
     whitens: "Aufhellvermögen",
     oil: "Öl",
     safety: "Sicherheit",
   },
-  hides: {
-    ...Object.fromEntries(
-      Object.entries(OPACITY_WORDS).map(([key, word]) => [key, upperFirst(word)]),
-    ),
-    "coat-hides-as-drawn": "So aufgestrichen",
-    "masstone-by-both-grounds": "So aufgestrichen nicht",
-    "masstone-is-a-film": "So aufgestrichen nicht",
+  asDrawn: {
+    "coat-hides-as-drawn": "Deckt so aufgestrichen",
+    "masstone-by-both-grounds": "Deckt so aufgestrichen nicht",
+    "masstone-is-a-film": "Deckt so aufgestrichen nicht",
   },
   dries: {
     fast: "Schnell",
@@ -68,7 +65,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     expected: "was das Pigment erwarten lässt; hier nicht geprüft",
     film: (film: string) => `braucht ${film} trockenen Film`,
     byBody: "nach dem Körper, schon in einem dünnen Film",
-    byScatter: "nach dem Körper in einem dünnen Film; dick aufgetragen deckt auch die Dunkelheit",
+    byScatter: "in einem dünnen Film; dick aufgetragen deckt auch die Dunkelheit",
     contrast: (ratio: string) => `Kontrastverhältnis ${ratio}`,
     asDrawn: "über einer schwarzweißen Prüfkarte; wie dick der Film war, ist nicht aufgezeichnet",
     days: (touch: string, through: string | undefined) =>

@@ -63,7 +63,7 @@ export const CARDS = {
     tints: "Tints",
     sentence: "In the whites",
     lightfastness: "Lasts",
-    opacity: "Hides",
+    opacity: "Opacity",
     drying: "Dries",
     strength: "Strength",
     signalWord: "Signal word",

@@ -52,7 +52,7 @@ export const COMPARE_PAGES = {
   rows: {
     masstone: { head: "Alone", unit: "Munsell" },
     strength: { head: "Strength" },
-    opacity: { head: "Hides" },
+    opacity: { head: "Opacity" },
     oilByMass: { head: "Oil", unit: "to 100 g of pigment" },
     oilByVolume: { head: "Oil by volume", unit: "to 100 cm\u00b3 of pigment" },
     finish: { head: "Finish" },

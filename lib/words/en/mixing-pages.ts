@@ -245,7 +245,7 @@ export const MIXING_PAGES = {
         difference: "How far off",
         lasts: "Lasts",
         dries: "Dries to the touch",
-        hides: "Hides",
+        hides: "Opacity",
       },
       itself: "itself",
       single: "alone",

@@ -27,21 +27,17 @@ export const SHEET_PAGE = {
   safety: "Safety",
   facts: {
     lasts: "Lasts",
-    hides: "Hides",
+    hides: "Opacity",
     dries: "Dries",
     strength: "Strength",
     whitens: "Whitens",
     oil: "Oil",
     safety: "Safety",
   },
-  hides: {
-    opaque: "Completely",
-    "semi-opaque": "Well",
-    "semi-transparent": "Partly",
-    transparent: "Transparent",
-    "coat-hides-as-drawn": "As drawn",
-    "masstone-by-both-grounds": "Not as drawn",
-    "masstone-is-a-film": "Not as drawn",
+  asDrawn: {
+    "coat-hides-as-drawn": "Hides as drawn",
+    "masstone-by-both-grounds": "Shows through as drawn",
+    "masstone-is-a-film": "Shows through as drawn",
   } as Readonly<Record<string, string>>,
   dries: {
     fast: "Fast",
@@ -63,7 +59,7 @@ export const SHEET_PAGE = {
     expected: "what its pigment leads us to expect; not tested here",
     film: (film: string) => `needs ${film} of dry film`,
     byBody: "by its body, in a thin film",
-    byScatter: "by its body in a thin film; laid thick, darkness covers too",
+    byScatter: "in a thin film; laid thick, its darkness hides as well",
     contrast: (ratio: string) => `contrast ratio ${ratio}`,
     asDrawn: "over a black-and-white chart; how thick the film was is not recorded",
     days: (touch: string, through: string | undefined) =>

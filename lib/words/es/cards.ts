@@ -63,7 +63,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
     tints: "Rebajes",
     sentence: "En los blancos",
     lightfastness: "Dura",
-    opacity: "Cubre",
+    opacity: "Opacidad",
     drying: "Seca",
     strength: "Fuerza",
     signalWord: "Palabra de advertencia",

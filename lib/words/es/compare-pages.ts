@@ -49,7 +49,7 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   rows: {
     masstone: { head: "Puro", unit: "Munsell" },
     strength: { head: "Fuerza" },
-    opacity: { head: "Cubre" },
+    opacity: { head: "Opacidad" },
     oilByMass: { head: "Aceite", unit: "por 100 g de pigmento" },
     oilByVolume: { head: "Aceite en volumen", unit: "por 100 cm\u00b3 de pigmento" },
     finish: { head: "Acabado" },

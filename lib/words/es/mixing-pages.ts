@@ -248,7 +248,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
         difference: "A qué distancia",
         lasts: "Dura",
         dries: "Seca al tacto",
-        hides: "Cubre",
+        hides: "Opacidad",
       },
       itself: "él mismo",
       single: "solo",

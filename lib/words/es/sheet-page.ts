@@ -28,21 +28,17 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   safety: "Seguridad",
   facts: {
     lasts: "Dura",
-    hides: "Cubre",
+    hides: "Opacidad",
     dries: "Seca",
     strength: "Fuerza",
     whitens: "Blanquea",
     oil: "Aceite",
     safety: "Seguridad",
   },
-  hides: {
-    opaque: "Del todo",
-    "semi-opaque": "Bien",
-    "semi-transparent": "En parte",
-    transparent: "Transparente",
-    "coat-hides-as-drawn": "Tal como se aplicó",
-    "masstone-by-both-grounds": "No tal como se aplicó",
-    "masstone-is-a-film": "No tal como se aplicó",
+  asDrawn: {
+    "coat-hides-as-drawn": "Cubre tal como se aplicó",
+    "masstone-by-both-grounds": "No cubre tal como se aplicó",
+    "masstone-is-a-film": "No cubre tal como se aplicó",
   },
   dries: {
     fast: "Deprisa",
@@ -64,7 +60,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     expected: "lo que hace prever su pigmento; no ensayada aquí",
     film: (film) => `necesita ${film} de película seca`,
     byBody: "por su cuerpo, en película fina",
-    byScatter: "por su cuerpo en película fina; en capa gruesa también cubre por oscuro",
+    byScatter: "en película fina; en capa gruesa también cubre por oscuro",
     contrast: (ratio) => `relación de contraste ${ratio}`,
     asDrawn: "sobre una carta en blanco y negro; el grosor de la película no está registrado",
     days: (touch, through) =>

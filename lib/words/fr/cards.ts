@@ -67,7 +67,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
     tints: "Dégradés",
     sentence: "Dans les blancs",
     lightfastness: "Tient",
-    opacity: "Couvre",
+    opacity: "Opacité",
     drying: "Sèche",
     strength: "Force",
     signalWord: "Mention d’avertissement",

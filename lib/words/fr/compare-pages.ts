@@ -49,7 +49,7 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   rows: {
     masstone: { head: "Pure", unit: "Munsell" },
     strength: { head: "Force" },
-    opacity: { head: "Couvre" },
+    opacity: { head: "Opacité" },
     oilByMass: { head: "Huile", unit: "pour 100 g de pigment" },
     oilByVolume: { head: "Huile en volume", unit: "pour 100 cm\u00b3 de pigment" },
     finish: { head: "Aspect" },

@@ -251,7 +251,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
         difference: "À quel écart",
         lasts: "Tient",
         dries: "Sèche au toucher",
-        hides: "Couvre",
+        hides: "Opacité",
       },
       itself: "elle-même",
       single: "seule",

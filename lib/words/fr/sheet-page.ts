@@ -30,21 +30,17 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   safety: "Sécurité",
   facts: {
     lasts: "Tient",
-    hides: "Couvre",
+    hides: "Opacité",
     dries: "Sèche",
     strength: "Force",
     whitens: "Blanchit",
     oil: "Huile",
     safety: "Sécurité",
   },
-  hides: {
-    opaque: "Tout à fait",
-    "semi-opaque": "Bien",
-    "semi-transparent": "En partie",
-    transparent: "Transparent",
-    "coat-hides-as-drawn": "Tel qu’appliqué",
-    "masstone-by-both-grounds": "Pas tel qu’appliqué",
-    "masstone-is-a-film": "Pas tel qu’appliqué",
+  asDrawn: {
+    "coat-hides-as-drawn": "Couvre tel qu’appliqué",
+    "masstone-by-both-grounds": "Ne couvre pas tel qu’appliqué",
+    "masstone-is-a-film": "Ne couvre pas tel qu’appliqué",
   },
   dries: {
     fast: "Vite",
@@ -67,8 +63,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     expected: "ce que fait prévoir son pigment\u202f; non éprouvée ici",
     film: (film) => `demande ${film} de film sec`,
     byBody: "par son corps, en film mince",
-    byScatter:
-      "par son corps en film mince\u202f; en couche épaisse, sa teinte sombre couvre aussi",
+    byScatter: "en film mince\u202f; en couche épaisse, sa teinte sombre couvre aussi",
     contrast: (ratio) => `rapport de contraste ${ratio}`,
     asDrawn: "sur une carte noire et blanche\u202f; l’épaisseur du film n’est pas consignée",
     days: (touch, through) =>
