@@ -123,7 +123,7 @@ describe("a comparison", () => {
       ["in-figures", ["In Titanium White", "Alone"], COMPARE_PAGES.foldedFigures],
     ]);
     expect(view.summary).toBe(
-      "They differ in what they do in white and oil. Too close to call: the colour alone.",
+      "They differ in what they do in white and oil. Too close to call: masstone.",
     );
     expect(view.unstated).toMatch(/^Not known of any of them: strength, opacity, .* and vehicle\.$/);
   });
