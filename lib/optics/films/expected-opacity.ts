@@ -8,4 +8,3 @@ export const EXPECTED_OPACITIES = [
   "semi-opaque",
   "opaque",
 ] as const;
-export type ExpectedOpacity = (typeof EXPECTED_OPACITIES)[number];
