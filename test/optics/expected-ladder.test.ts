@@ -116,6 +116,18 @@ describe("expectedLadder", () => {
     expect(changeOfWhite(fit, "lead", others)?.through).toEqual([0, 1]);
   });
 
+  // basis: derived. Let-downs know ln q to some .02: a thousandth is a twentieth of that.
+  test("is told no finer than to a thousandth: a fit that moves by less moves nothing", () => {
+    const { fit, others } = fitsOf(OCHRE, [LAMP, IRON_BLACK], "lead", NO_NOISE);
+    const moved = others.map((other) => ({
+      ...other,
+      whites: other.whites.map((white) => ({ ...white, K: white.K.map((k) => k * (1 + 1e-9)) })),
+    }));
+    const change = changeOfWhite(fit, "lead", others);
+    expect(changeOfWhite(fit, "lead", moved)).toEqual(change);
+    expect(change?.logChange.every((value) => value === Number(value.toFixed(3)))).toBe(true);
+  });
+
   test("its printed 68 and 90 % hold the true let-downs of noisy benches at least as often as they say", () => {
     const found = [OCHRE, BLUE, YELLOW].flatMap((pigment) =>
       (["lead", "zinc"] as const).flatMap((asked) =>

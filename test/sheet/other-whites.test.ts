@@ -25,6 +25,20 @@ function withOilIndex(oilIndexGPer100g: number): Records {
 }
 
 describe("a colour expected in a white that another was let down in", () => {
+  const [before, after] = [70, 71].map((oilIndex) => allFits(withOilIndex(oilIndex)));
+
+  test("is not moved by the other's oil index, though that moves the other's own fit in the sixth digit", () => {
+    const whitesOf = (fits: typeof before) => {
+      const fit = fits?.get("alizarin-crimson");
+      return fit?.kind === "fit" ? fit.otherWhites : [];
+    };
+    expect(whitesOf(before).map(({ change, through }) => [change.white, through])).toEqual([
+      ["lead-white", ["burnt-sienna"]],
+    ]);
+    expect(whitesOf(after)).toEqual(whitesOf(before));
+    expect(after?.get("burnt-sienna")).not.toEqual(before?.get("burnt-sienna"));
+  });
+
   test("has a sheet that asks whether the other has an oil index, and not what it is", () => {
     const records = withOilIndex(70);
     const { value: followed } = followedRecords(records);

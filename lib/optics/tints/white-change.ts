@@ -31,10 +31,17 @@ export interface WhiteChange {
   readonly lab: Lab;
   /** Whether films over black and white of it and of all these colours were read. */
   readonly hasFilms: boolean;
-  /** ln q, shape (count), and the standard uncertainty of its level. */
+  /** ln q, shape (count), and the standard uncertainty of its level: to {@link LOG_STEP} and {@link UNCERTAINTY_STEP}. */
   readonly logChange: readonly number[];
   readonly uncertainty: number;
 }
+
+/**
+ * To what a change is told. Let-downs know ln q to some .02: finer, every movement of one of the fits
+ * behind it, were it in the sixth digit, would be another sheet of each colour that goes by it. Our own choice.
+ */
+const LOG_STEP = 1e-3;
+const UNCERTAINTY_STEP = 1e-4;
 
 /** Two fits of one colour, in the white that is shared and in the one that is asked for. */
 interface Bridge {
@@ -155,9 +162,17 @@ function toldTogether(
     whiteRatio,
     lab,
     hasFilms: told.every(({ bridge }) => bridge.asked.hasFilms),
-    logChange: [...logChange],
-    uncertainty: Math.sqrt(Math.max(1 / weight, spread / Math.max(told.length - 1, 1)) + weighing),
+    logChange: Array.from(logChange, (value) => inSteps(value, LOG_STEP)),
+    uncertainty: inSteps(
+      Math.sqrt(Math.max(1 / weight, spread / Math.max(told.length - 1, 1)) + weighing),
+      UNCERTAINTY_STEP,
+    ),
   };
+}
+
+/** Rounded; a step is one over a whole number. */
+function inSteps(value: number, step: number): number {
+  return Math.round(value / step) / Math.round(1 / step);
 }
 
 function toldBy(bridge: Bridge, { count }: WavelengthGrid): ToldBridge {
