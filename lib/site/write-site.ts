@@ -21,7 +21,7 @@ import { writtenFiles, type WrittenFiles } from "./written-files.ts";
 const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 
 /** Eleventy holds all that it renders until all of it is written: so many pages are handed to it at a time. Our own choice. */
-const PAGES_AT_ONCE = 250;
+const PAGES_AT_ONCE = 100;
 
 /** Fewer are rendered at a time where somebody may ask for one meanwhile. Our own choice. */
 const SERVED_AT_ONCE = 8;
