@@ -178,6 +178,7 @@ function contradictedPath(
 ): RecordPath {
   if (rule.startsWith("oil-index-")) return ["oilIndexGPer100g"];
   if (rule.startsWith("exposure-")) return ["exposures"];
+  if (rule.startsWith("lots-")) return ["pigments"];
   if (!rule.startsWith("trial-")) return ["gloss60"];
   const tried = JSON.stringify(values["touchDryDays"]);
   const index = (record?.dryingTrials ?? []).findIndex(
