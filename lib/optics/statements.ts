@@ -25,7 +25,8 @@ import type { NotMixed, OilNotKnown } from "./tints/common-whites.ts";
 import type { NotAtLightness } from "./tints/equal-lightness.ts";
 import type { ExpectedStatement } from "./tints/expected-ladder.ts";
 import type { NotLetDown, TintStatement, WhitesStatement } from "./tints/tint-statement.ts";
-import type { GridsDiffer, SurfacesDiffer } from "./unlike-readings.ts";
+import type { OpacityContradiction } from "./films/expected-opacity.ts";
+import type { SurfacesDiffer } from "./unlike-readings.ts";
 import type { NotCompared, StrengthResidualStatement } from "./tints/tinting-strength.ts";
 
 /** What drawdowns carry, and how well a fit meets them. */
@@ -46,7 +47,7 @@ export type PaintStatement =
   | TintStatement
   | WhitesStatement
   | NotLetDown
-  | Exclude<NotCompared, GridsDiffer | SurfacesDiffer>
+  | Exclude<NotCompared, SurfacesDiffer>
   | StrengthResidualStatement
   | ContrastByGlossStatement
   | DoesNotHide
@@ -69,4 +70,9 @@ export type MixtureStatement =
 
 /** Everything that this science says. */
 export type OpticsStatement =
-  DrawdownStatement | PaintStatement | MixtureStatement | ExpectedStatement | OpacityStatement;
+  | DrawdownStatement
+  | PaintStatement
+  | MixtureStatement
+  | ExpectedStatement
+  | OpacityStatement
+  | OpacityContradiction;

@@ -3,6 +3,7 @@ import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { eachValue } from "./record-values.ts";
 import type { Colour, Lot, Reading, TintReading } from "./records.ts";
+import { standardLetDowns } from "./standard-let-downs.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { TrialRecord } from "./schema/trial.ts";
 import type { RecordPath } from "./yaml-record.ts";
@@ -29,9 +30,11 @@ export function* lotFaults(
     yield* yieldFaults(lot);
     yield* recipeFaults(lot, files);
   }
+  const bySlug = new Map(lots.map((lot) => [lot.slug, lot]));
   for (const lot of lots) {
-    yield* geometryFaults(lot, colours.get(lot.record.colour));
-    yield* letDownFaults(lot, colours.get(lot.record.colour));
+    const colour = colours.get(lot.record.colour);
+    yield* geometryFaults(lot, colour);
+    yield* letDownFaults(lot, colour, bySlug);
   }
   yield* standardFaults(files);
   for (const trial of files.trials.values()) yield* trialFaults(trial, files);
@@ -205,9 +208,14 @@ function readingsOf(
 }
 
 /** A let-down that the standard has none like tells nothing of strength. */
-function* letDownFaults(lot: Lot, colour: Colour | undefined): Faults {
+function* letDownFaults(
+  lot: Lot,
+  colour: Colour | undefined,
+  lots: ReadonlyMap<string, Lot>,
+): Faults {
   if (colour === undefined || colour.record.standard === lot.slug) return;
-  const standards = [...(lot.standard?.letDowns ?? []), ...colour.tints];
+  const retained = lots.get(colour.record.standard ?? "");
+  const standards = [...(lot.standard?.letDowns ?? []), ...standardLetDowns(colour, retained)];
   const [first] = lot.letDowns;
   if (first === undefined || lot.letDowns.some((own) => standards.some((one) => isAlike(one, own))))
     return;

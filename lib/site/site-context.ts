@@ -26,9 +26,10 @@ import type { PublishedSheet } from "./published-data.ts";
 import { placedIn, sheetComplaints, type SheetComplaint } from "./sheet-warnings.ts";
 import { followed, followedList, type Followed, type Grain } from "../kept/followed.ts";
 import { keepIn, type Keep } from "../kept/kept-result.ts";
-import { keptSteps, madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import { keptSteps, madeStep, type KeptSteps, type Step } from "../kept/kept-steps.ts";
+import { heldFew } from "../kept/held-few.ts";
 import { partHashes, textHash } from "../kept/part-hashes.ts";
-import { readAside, readAsPart, readWhenAsked } from "../kept/reads.ts";
+import { madeAside, readAside, readAsPart, readWhenAsked } from "../kept/reads.ts";
 import { followedTexts } from "./followed-texts.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { theoryOnce } from "./theory-cache.ts";
@@ -126,7 +127,9 @@ function workedRange(
   cache: WorkCache | undefined,
 ): WorkedRange {
   const kept = keepIn(cache);
-  const own = following(written, (records) => allFits(records, kept), language, cache);
+  const own = following(written, language, cache, (records, steps) =>
+    madeStep(steps, FITTING, () => allFits(records, kept)),
+  );
   const { records, fits, steps } = own;
   return {
     ...own,
@@ -140,7 +143,8 @@ function workedRange(
 
 function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedRange {
   const written = recordsIn(range.written, language, own);
-  const noting = following(written, () => range.fitted, language, range.cache);
+  // A fit is the same in every language; it is kept by what it reads of the records as they are written.
+  const noting = following(written, language, range.cache, () => range.fitted);
   const { records, fits, steps } = noting;
   const inLanguage = { ...range, ...noting, written, theory: theoryOnce(records, range.cache) };
   return changesSheets(range.written, language)
@@ -151,12 +155,12 @@ function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedR
 /** Records and fits that note what is read of them, and what was kept of steps that read the same. */
 function following(
   written: Records,
-  fitting: (records: Records) => Fits,
   language: Language,
   cache: WorkCache | undefined,
+  fitting: (records: Records, steps: KeptSteps | undefined) => Fits,
 ): Pick<WorkedRange, "records" | "fitted" | "fits" | "steps" | "partsTold" | "keepSteps"> {
   if (cache === undefined) {
-    const fitted = fitting(written);
+    const fitted = fitting(written, undefined);
     return {
       records: written,
       fitted,
@@ -180,8 +184,7 @@ function following(
     hashes,
     LISTS,
   );
-  const step = { modules: ["lib/sheet/all-sheets.ts"], name: "fits" };
-  const fitted = madeStep(steps, step, () => fitting(records.value));
+  const fitted = fitting(records.value, steps);
   const fits = followed(fitted, FITS, "fits");
   partsTold.set("fits", fits);
   return {
@@ -196,6 +199,8 @@ function following(
     steps,
   };
 }
+
+const FITTING: Step = { modules: ["lib/sheet/all-sheets.ts"], name: "fits" };
 
 /** A fit key by key, and what it tells of each white likewise: who was let down in what is all that many ask. */
 const FITS: Grain = {
@@ -248,14 +253,19 @@ function listed<V>({ steps }: Pick<WorkedRange, "steps">, list: readonly V[]): r
   return steps === undefined ? list : followedList(list, "sheets");
 }
 
+/** Those of a large range take more memory than its sheets; what is asked of a sheet again and again is none of them. Our own choice. */
+const TEXTS_AT_ONCE = 24;
+
 /** Texts of sheets, made when they are asked for; what is read of them is noted. */
 function wordedSheets(
   { sheets, steps, partsTold, cache }: WorkedRange,
   words: Words,
 ): readonly SheetTexts[] {
+  const held = heldFew<SheetTexts>(TEXTS_AT_ONCE);
   const lazy = sheets.map(({ slug, sheet }) => ({
     slug,
-    texts: readAside(() => sheetTexts(sheet(), words)),
+    sheet,
+    texts: () => held(slug, () => madeAside(() => sheetTexts(sheet(), words))),
   }));
   if (steps === undefined) return lazy.map(({ texts }) => texts());
   const { value, part } = followedTexts(lazy);

@@ -88,13 +88,6 @@ const nearItsSurface: Measurement = {
   },
   geometry: "d/8 included",
 };
-const otherGrid: Measurement = {
-  spectrum: {
-    grid: { startNm: 400, stepNm: 20, count: 16 },
-    values: Array.from({ length: 16 }, () => 0.4),
-  },
-  geometry: "d/8 excluded",
-};
 const tint = (other: Partial<Tint>): Tint => ({
   id: "titanium-white 1:20",
   white: "titanium-white",
@@ -169,12 +162,16 @@ const found: unknown[] = [
   grey("Lead White", 0, 0, 92),
   inWhite("Lead White", { L: 97, a: 0, b: 2 }, { L: 92, a: 0, b: 12 }),
   whitesRuling(50, [
-    { white: "Titanium White", a: 0, b: -4.1 },
-    { white: "Lead White", a: 2.2, b: -0.6 },
+    { white: "Titanium White", a: 0, b: -4.1, uncertainty: { a: 0.4, b: 0.4 } },
+    { white: "Lead White", a: 2.2, b: -0.6, uncertainty: { a: 0.4, b: 0.4 } },
   ]),
   whitesRuling(50, [
-    { white: "Titanium White", a: 0, b: -4.1 },
-    { white: "Lead White", a: 0.2, b: -3.9 },
+    { white: "Titanium White", a: 0, b: -4.1, uncertainty: { a: 0.4, b: 0.4 } },
+    { white: "Lead White", a: 0.2, b: -3.9, uncertainty: { a: 0.4, b: 0.4 } },
+  ]),
+  whitesRuling(50, [
+    { white: "Titanium White", a: 0, b: -4.1, uncertainty: { a: 2, b: 2 } },
+    { white: "Lead White", a: 0.2, b: -1.9, uncertainty: { a: 2, b: 2 } },
   ]),
   whitesRuling(50, []),
 
@@ -190,7 +187,6 @@ const found: unknown[] = [
     },
   }),
   ...refused(drawn([tint({ white: "zinc-white", id: "zinc-white 1:20" })])),
-  ...refused(drawn([tint({ reading: otherGrid })])),
   ...refused(
     drawn([
       { id: "titanium-white 1:20", white: "titanium-white", massRatio: 0.05, reading: flat(0.4) },
@@ -295,14 +291,7 @@ const found: unknown[] = [
   hidingFilmUm(film(0, 0.00001), grounds),
   filmCoefficients([], undefined, NO_SURFACE),
   filmCoefficients([filmRead], flat(0.4), NO_SURFACE),
-  filmCoefficients([filmRead], otherGrid, NO_SURFACE),
   absoluteCoefficients(ofBlue.fit, "zinc-white", film(0.01, 0.1), 1),
-  absoluteCoefficients(
-    ofBlue.fit,
-    "titanium-white",
-    { ...film(0.01, 0.1), grid: otherGrid.spectrum.grid },
-    1,
-  ),
   glossDepth(flat(0.3, { surface: NO_SURFACE })),
   glossDepth(flat(0.03, { geometry: "d/8 included" })),
   glossDepth(nearItsSurface),

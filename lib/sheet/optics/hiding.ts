@@ -20,7 +20,12 @@ import {
   masstoneFilmRuling,
   type Grounds,
 } from "../../optics/films/hiding.ts";
-import { OPACITY_FILM, opacityRuling, type OpacityRuling } from "../../optics/films/opacity.ts";
+import {
+  OPACITY_FILM,
+  opacityRuling,
+  type OpacityRuling,
+  type OpacityStatement,
+} from "../../optics/films/opacity.ts";
 import { DRAWDOWN_NOISE } from "../../optics/fit/reading-noise.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
@@ -32,7 +37,7 @@ import {
   type NotStated,
 } from "../../quantities/figure.ts";
 import type { Interval, Quantity } from "../../quantities/interval.ts";
-import { sameGrid } from "../../quantities/spectrum.ts";
+import { measurementOnGrid } from "../../optics/fit/common-grid.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -42,7 +47,7 @@ import { masstoneContrast, paintFilms } from "../tints/films-over-both.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { drawdownRecords, filmRecords } from "../record-inputs.ts";
 import { letDownCoefficients } from "./let-down-coefficients.ts";
-import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
+import { coefficientsOfFilms, filmGrid, opacityChart, spectralFilms } from "./opacity-chart.ts";
 import { readFilms, type GlossyFilm } from "./read-films.ts";
 import { scatteringPowerFigure } from "./scattering-power.ts";
 import type { OpticsSection } from "../sheet.ts";
@@ -56,7 +61,11 @@ export type Hiding = Pick<
   | "opacityClass"
   | "glaze"
   | "hidingCurve"
-> & { readonly reasons: readonly Statement[] };
+> & {
+  readonly reasons: readonly Statement[];
+  /** By what its opacity was judged; absent where it was not. */
+  readonly judgedBy?: OpacityStatement;
+};
 
 /** Films of the hiding curve [um]. */
 const CURVE_FILMS_UM = [5, 10, 15, 20, 30, 40, 50, 75, 100, 150, 200];
@@ -89,6 +98,7 @@ export function hiding(
       coverageCm2PerMl: none,
       scatteringPower,
       opacityClass: opacityFigure(opacity, undefined, scatteringPower, none),
+      ...(opacity?.reason === undefined ? {} : { judgedBy: opacity.reason }),
       reasons: [
         ...(first === undefined ? coat : []),
         ...film,
@@ -104,7 +114,7 @@ export function hiding(
         : "it was drawn down over black and white, but the thickness of that film is not recorded",
       [],
     );
-  const { grid } = first.reading.spectrum;
+  const grid = filmGrid(colour, records) ?? first.reading.spectrum.grid;
   const chart = opacityChart(grid, records);
   const { grounds } = chart;
   const paint = coefficientsOfFilms(colour, chart);
@@ -197,6 +207,7 @@ export function hiding(
         inputs,
       ),
     ),
+    ...(opacity?.reason === undefined ? {} : { judgedBy: opacity.reason }),
     ...glaze(isBound ? undefined : paint, grounds, origin, colour, fit, records),
     hidingCurve: CURVE_FILMS_UM.map((filmUm) => ({
       filmUm,
@@ -316,7 +327,8 @@ function glaze(
       ? letDownCoefficients(colour, fit, records)
       : undefined;
   const paint = ofFilms ?? letDown?.coefficients;
-  if (paint === undefined || !sameGrid(paint.grid, white.spectrum.grid)) return {};
+  const under = paint && measurementOnGrid(white, paint.grid);
+  if (paint === undefined || under === undefined) return {};
   const told: Origin = {
     ...origin,
     method:
@@ -329,7 +341,7 @@ function glaze(
         : [...origin.inputs, ...drawdownRecords(colour, records)],
   };
   return {
-    glaze: glazeStrip(paint, white).map(({ filmUm, spectrum }) => ({
+    glaze: glazeStrip(paint, under).map(({ filmUm, spectrum }) => ({
       filmUm,
       ...screenFigures(readingNotations(spectrum).screen, told),
     })),

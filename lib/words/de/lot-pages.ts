@@ -58,7 +58,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       unjudged:
         "Nicht beurteilt: nicht alles, was daran gemessen wurde, lässt sich mit dem Standard vergleichen.",
       fail: "Sie besteht nicht.",
-      none: "Nichts davon ließ sich mit dem Standard vergleichen.",
+      none: "Nicht beurteilt: weder Vollton noch Aufhellung sind als Spektrum gemessen.",
       standard: "Der zurückgestellte Standard: spätere Chargen werden mit ihm verglichen.",
       planned: "Geplant, noch nicht hergestellt.",
     },
@@ -196,6 +196,8 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     points: "Welche Charge jede Marke ist",
     columns: { place: "Marke", lot: "Charge", date: "Datum" },
     one: "Eine Charge ergibt keine Karte.",
+    apart:
+      "Keine dieser Chargen ließ sich in Farbe oder Farbstärke mit dem Standard vergleichen; daher gibt es keine Karte.",
   },
   correctionSheet: {
     heading: (number) => `Korrektur der Charge ${number}`,

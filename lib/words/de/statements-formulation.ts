@@ -12,6 +12,7 @@ import {
   gramsTo100,
   listed,
   micrometres,
+  millilitres,
   percent,
   sentence,
   significant,
@@ -154,10 +155,11 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "lots-heavier-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
     `${lots === 1 ? "Unsere eine Charge wiegt" : `Unsere ${lots} Chargen wiegen`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, und aus dem, was darin ist, folgten ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: ein aufgezeichneter Ölindex oder eine Pigmentdichte stimmt nicht. Es gilt, was gewogen wurde.`,
   "fills-the-jar": (v) =>
-    `${filling(v)} das füllt ein Glas von ${jar(v)}, auch wenn es sich gesetzt hat.`,
+    `${filling(v)} das füllt ein Glas von ${millilitres(v.jarMl)}, auch wenn es sich gesetzt hat.`,
   "fills-until-it-settles": (v) =>
-    `${filling(v)} das füllt ein Glas von ${jar(v)}, frisch geschüttet, nicht mehr, wenn es sich gesetzt hat.`,
-  "does-not-fill-the-jar": (v) => `${filling(v)} das füllt ein Glas von ${jar(v)} nicht.`,
+    `${filling(v)} das füllt ein Glas von ${millilitres(v.jarMl)}, frisch geschüttet, nicht mehr, wenn es sich gesetzt hat.`,
+  "does-not-fill-the-jar": (v) =>
+    `${filling(v)} das füllt ein Glas von ${millilitres(v.jarMl)} nicht.`,
 };
 
 /** From the first to the last class that an estimate reaches into. */
@@ -225,8 +227,4 @@ function filling({
   readonly takenMl: Interval;
 }): string {
   return `${withUnit(significant(massG, 3), "g")} ${within(pigment)}, trocken, nehmen ${withUnit(significant(takenMl, 2), "ml")} ein, von gesetzt bis geschüttet:`;
-}
-
-function jar({ jarMl }: { readonly jarMl: number }): string {
-  return withUnit(significant(jarMl, 3), "ml");
 }

@@ -48,7 +48,7 @@ export const LOT_PAGES = {
       near: "It lies so near to a limit that it neither passes nor fails yet.",
       unjudged: "Not judged: not all that was read of it can be held against the standard.",
       fail: "It fails.",
-      none: "Nothing of it could be held against the standard.",
+      none: "Not judged: neither its masstone nor its let-down has been read as a spectrum.",
       standard: "The retained standard: later lots are held against it.",
       planned: "Planned, and not made yet.",
     },
@@ -179,6 +179,8 @@ export const LOT_PAGES = {
     points: "Which lot each mark is",
     columns: { place: "Mark", lot: "Lot", date: "Date" },
     one: "One lot makes no chart.",
+    apart:
+      "None of these lots could be held against the standard in colour or strength, so that there is no chart.",
   },
   correctionSheet: {
     heading: (number: string) => `Correction of lot ${number}`,

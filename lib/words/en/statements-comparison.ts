@@ -1,4 +1,5 @@
 import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
+import { comparedWays, type ComparedWay } from "../compared-ways.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import {
   dayCount,
@@ -12,11 +13,16 @@ import {
 
 /** How many times as much of what, between the names of the two. */
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
-  strength: (ratio, less) => `is ${ratio} times as strong as ${less}`,
-  parts: (ratio, less) => `takes ${ratio} times the white that ${less} takes`,
-  oilByMass: (ratio, less) => `takes ${ratio} times the oil of ${less}`,
-  oilByVolume: (ratio, less) => `takes ${ratio} times the oil of ${less}`,
+  strength: (ratio, less) => `is ${times(ratio)} as strong as ${less}`,
+  parts: (ratio, less) => `takes ${times(ratio)} the white that ${less} takes`,
+  oilByMass: (ratio, less) => `takes ${times(ratio)} the oil of ${less}`,
+  oilByVolume: (ratio, less) => `takes ${times(ratio)} the oil of ${less}`,
 };
+
+/** "1.5 times", "at least twice". */
+function times(ratio: string): string {
+  return /(^|\s)2$/.test(ratio) ? ratio.replace(/2$/, "twice") : `${ratio} times`;
+}
 
 /** Colours side by side: by how much they differ, or why it cannot be told. */
 export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
@@ -50,20 +56,20 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-not-stated": (v) => `Not known of ${listed(v.names.map(within))}.`,
 };
 
-/** Less than this share of the distance is no direction worth a word. */
-const WORTH_SAYING = 0.4;
+const WAYS: Readonly<Record<ComparedWay, string>> = {
+  lighter: "lighter",
+  darker: "darker",
+  yellower: "yellower",
+  bluer: "bluer",
+  redder: "redder",
+  greener: "greener",
+};
 
 function atLeast({ atLeast: ends }: { readonly atLeast?: string }): string {
   return ends === undefined ? "" : "at least ";
 }
 
 /** "darker and bluer": the ways that make up the distance. */
-function ways({ lighter, yellower, redder, distance }: PlacesApart): string {
-  const way = (by: number, more: string, less: string): string[] =>
-    Math.abs(by) < WORTH_SAYING * distance ? [] : [by > 0 ? more : less];
-  return listed([
-    ...way(lighter, "lighter", "darker"),
-    ...way(yellower, "yellower", "bluer"),
-    ...way(redder, "redder", "greener"),
-  ]);
+function ways(places: PlacesApart): string {
+  return listed(comparedWays(places).map((way) => WAYS[way]));
 }

@@ -8,6 +8,7 @@ import {
   gramsTo100,
   listed,
   micrometres,
+  millilitres,
   namesWithin,
   percent,
   sentence,
@@ -125,10 +126,12 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `${lots === 1 ? "Our one lot weighs" : `Our ${lots} lots weigh`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, and from what is in them ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} would follow: they hold air, or an oil index or a pigment\u2019s density on record is off. What was weighed counts.`,
   "lots-heavier-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
     `${lots === 1 ? "Our one lot weighs" : `Our ${lots} lots weigh`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, and from what is in them ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} would follow: an oil index or a pigment\u2019s density on record is off. What was weighed counts.`,
-  "fills-the-jar": (v) => `${filling(v)} it fills a jar of ${jar(v)} even when it has settled.`,
+  "fills-the-jar": (v) =>
+    `${filling(v)} it fills a jar of ${millilitres(v.jarMl)} even when it has settled.`,
   "fills-until-it-settles": (v) =>
-    `${filling(v)} it fills a jar of ${jar(v)} when just poured, but not once it has settled.`,
-  "does-not-fill-the-jar": (v) => `${filling(v)} it does not fill a jar of ${jar(v)}.`,
+    `${filling(v)} it fills a jar of ${millilitres(v.jarMl)} when just poured, but not once it has settled.`,
+  "does-not-fill-the-jar": (v) =>
+    `${filling(v)} it does not fill a jar of ${millilitres(v.jarMl)}.`,
 };
 
 /** From the first to the last class that an estimate reaches into. */
@@ -182,8 +185,4 @@ function filling({
   readonly takenMl: Interval;
 }): string {
   return `${withUnit(significant(massG, 3), "g")} of dry ${within(pigment)} take ${withUnit(significant(takenMl, 2), "ml")}, from settled to poured:`;
-}
-
-function jar({ jarMl }: { readonly jarMl: number }): string {
-  return withUnit(significant(jarMl, 3), "ml");
 }

@@ -1,13 +1,16 @@
 import {
-  OPACITY_CLASSES,
+  scatteringPowerLimit,
   type OpacityClass,
   type OpacityStatement,
 } from "../../optics/films/opacity.ts";
+import type { OpacityContradiction } from "../../optics/films/expected-opacity.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { bracketed, decimals, micrometres, sentence, significant } from "./statements-phrases.ts";
 
 /** How opaque a film is, and by what that was judged. */
-export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
+export const OPACITY_RULINGS: WordingsOf<OpacityStatement | OpacityContradiction> = {
+  "opacity-unlike-its-pigment": (v) =>
+    `Worked out as ${v.class}, and ${v.expected} is to be expected of its pigment.`,
   "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
     sentence(
       `${bound === "at least" && word !== "opaque" ? `at least ${word}` : word}: a film of ${micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${decimals(contrastRatio, 3)}${bracketed(
@@ -37,11 +40,8 @@ function articled(word: OpacityClass): string {
 }
 
 function limitOf(word: OpacityClass): string {
-  const i = OPACITY_CLASSES.findIndex((row) => row.class === word);
-  const [own, above] = [OPACITY_CLASSES[i], OPACITY_CLASSES[i - 1]];
-  return own !== undefined && own.scatteringPowerMin > 0
-    ? `from ${significant(own.scatteringPowerMin, 2)}`
-    : `below ${significant(above?.scatteringPowerMin ?? 0, 2)}`;
+  const { from, below = 0 } = scatteringPowerLimit(word);
+  return from === undefined ? `below ${significant(below, 2)}` : `from ${significant(from, 2)}`;
 }
 
 function reach(spans: readonly OpacityClass[]): string | undefined {

@@ -51,7 +51,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       near: "Está demasiado cerca de un límite para decidir.",
       unjudged: "Sin juzgar: no todo lo que se leyó de él puede compararse con el patrón.",
       fail: "No es conforme.",
-      none: "Nada de él pudo compararse con el patrón.",
+      none: "Sin juzgar: ni su tono pleno ni su rebaje se han leído como espectro.",
       standard: "El patrón guardado: los lotes siguientes se comparan con él.",
       planned: "Previsto, y aún no hecho.",
     },
@@ -181,6 +181,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     points: "Qué lote es cada marca",
     columns: { place: "Marca", lot: "Lote", date: "Fecha" },
     one: "Un lote no hace una gráfica.",
+    apart:
+      "Ninguno de estos lotes pudo compararse con el patrón en color o fuerza, así que no hay gráfica.",
   },
   correctionSheet: {
     heading: (number) => `Corrección del lote ${number}`,

@@ -10,6 +10,7 @@ import {
   gramsTo100,
   listed,
   micrometres,
+  millilitres,
   namesWithin,
   percent,
   sentence,
@@ -145,10 +146,11 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que llevan saldría ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: hay aire dentro, o un índice de aceite o una densidad de pigmento registrados no son exactos. Vale lo que se pesó.`,
   "lots-heavier-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
     `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que llevan saldría ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: un índice de aceite o una densidad de pigmento registrados no son exactos. Vale lo que se pesó.`,
-  "fills-the-jar": (v) => `${filling(v)} llena un tarro de ${jar(v)} aun después de asentarse.`,
+  "fills-the-jar": (v) =>
+    `${filling(v)} llena un tarro de ${millilitres(v.jarMl)} aun después de asentarse.`,
   "fills-until-it-settles": (v) =>
-    `${filling(v)} llena un tarro de ${jar(v)} recién vertido, pero no una vez asentado.`,
-  "does-not-fill-the-jar": (v) => `${filling(v)} no llena un tarro de ${jar(v)}.`,
+    `${filling(v)} llena un tarro de ${millilitres(v.jarMl)} recién vertido, pero no una vez asentado.`,
+  "does-not-fill-the-jar": (v) => `${filling(v)} no llena un tarro de ${millilitres(v.jarMl)}.`,
 };
 
 /** From the first to the last class that an estimate reaches into. */
@@ -209,8 +211,4 @@ function filling({
   readonly takenMl: Interval;
 }): string {
   return `${withUnit(significant(massG, 3), "g")} de ${within(pigment)} seco ocupan ${withUnit(significant(takenMl, 2), "ml")}, de asentado a vertido: eso`;
-}
-
-function jar({ jarMl }: { readonly jarMl: number }): string {
-  return withUnit(significant(jarMl, 3), "ml");
 }

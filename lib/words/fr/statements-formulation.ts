@@ -10,6 +10,7 @@ import {
   gramsTo100,
   listed,
   micrometres,
+  millilitres,
   namesWithin,
   of,
   percent,
@@ -148,10 +149,11 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `${lots === 1 ? "Notre seul lot pèse" : `Nos ${lots} lots pèsent`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, alors que de ce qui y entre on attendrait ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}\u202f: il s’y trouve de l’air, ou un indice d’huile ou une masse volumique de pigment consignés sont inexacts. C’est la pesée qui compte.`,
   "lots-heavier-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
     `${lots === 1 ? "Notre seul lot pèse" : `Nos ${lots} lots pèsent`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, alors que de ce qui y entre on attendrait ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}\u202f: un indice d’huile ou une masse volumique de pigment consignés sont inexacts. C’est la pesée qui compte.`,
-  "fills-the-jar": (v) => `${filling(v)} remplit un pot de ${jar(v)}, même une fois tassé.`,
+  "fills-the-jar": (v) =>
+    `${filling(v)} remplit un pot de ${millilitres(v.jarMl)}, même une fois tassé.`,
   "fills-until-it-settles": (v) =>
-    `${filling(v)} remplit un pot de ${jar(v)} au moment où on le verse, mais plus une fois tassé.`,
-  "does-not-fill-the-jar": (v) => `${filling(v)} ne remplit pas un pot de ${jar(v)}.`,
+    `${filling(v)} remplit un pot de ${millilitres(v.jarMl)} au moment où on le verse, mais plus une fois tassé.`,
+  "does-not-fill-the-jar": (v) => `${filling(v)} ne remplit pas un pot de ${millilitres(v.jarMl)}.`,
 };
 
 /** From the first to the last class that an estimate reaches into. */
@@ -212,8 +214,4 @@ function filling({
   readonly takenMl: Interval;
 }): string {
   return `${withUnit(significant(massG, 3), "g")} ${of(within(pigment))} sec occupent ${withUnit(significant(takenMl, 2), "ml")}, de tassé à versé\u202f: cela`;
-}
-
-function jar({ jarMl }: { readonly jarMl: number }): string {
-  return withUnit(significant(jarMl, 3), "ml");
 }
