@@ -94,6 +94,9 @@ export function cautionsSection(
       {
         ingredients,
         hazardStatements: shown.hazardStatements,
+        ofDust: workedOut.leftOut.flatMap(({ rule, statement, values }) =>
+          rule === "dust-not-from-a-paste" ? [{ ingredient: values.ingredient, statement }] : [],
+        ),
         sensitisers: workedOut.sensitisers,
         dryingOil: vehicle?.oil !== undefined,
       },
