@@ -100,6 +100,9 @@ export function labelPart(
   };
 }
 
+/** Fields of a ruling that hold slugs. */
+const SLUGS: ReadonlySet<string> = new Set(["ingredients", "others", "pigments"]);
+
 /** Puts the names of records in the place of slugs: a reader knows no slugs. */
 export function rulingsNamed(
   ingredients: readonly Pick<Ingredient, "slug" | "name">[],
@@ -109,7 +112,7 @@ export function rulingsNamed(
     const values = Object.fromEntries(
       Object.entries(ruling.values).map(([key, value]) => [
         key,
-        (key === "ingredients" || key === "pigments") && Array.isArray(value)
+        SLUGS.has(key) && Array.isArray(value)
           ? value.map((slug) => names.get(String(slug)) ?? String(slug))
           : (value as unknown),
       ]),

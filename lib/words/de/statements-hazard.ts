@@ -162,14 +162,16 @@ function belowWhat({
   ate,
   upTo,
   unit,
+  others,
 }: {
   readonly limit?: number;
   readonly ate?: number;
   readonly upTo?: number;
   readonly unit?: string;
+  readonly others?: readonly string[];
 }): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
-    return `bringt das Gemisch auf einen Schätzwert von ${withUnit(significant(ate, 2), unit)}, und der liegt über ${withUnit(significant(upTo, 3), unit)}`;
+    return `bringt das Gemisch${others === undefined ? "" : `, mit ${named(others)},`} auf einen Schätzwert von ${withUnit(significant(ate, 2), unit)}, und der liegt über ${withUnit(significant(upTo, 3), unit)}`;
   }
   return limit === undefined ? "ist zu wenig, um zu zählen" : `bleibt unter ${percent(limit)}`;
 }

@@ -157,14 +157,16 @@ function belowWhat({
   ate,
   upTo,
   unit,
+  others,
 }: {
   readonly limit?: number;
   readonly ate?: number;
   readonly upTo?: number;
   readonly unit?: string;
+  readonly others?: readonly string[];
 }): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
-    return `brings the mixture to an estimate of ${withUnit(significant(ate, 2), unit)}, which is above ${withUnit(significant(upTo, 3), unit)}`;
+    return `brings the mixture${others === undefined ? "" : `, with ${named(others)},`} to an estimate of ${withUnit(significant(ate, 2), unit)}, which is above ${withUnit(significant(upTo, 3), unit)}`;
   }
   return limit === undefined ? "is too little to count" : `stays below ${percent(limit)}`;
 }

@@ -158,14 +158,16 @@ function belowWhat({
   ate,
   upTo,
   unit,
+  others,
 }: {
   readonly limit?: number;
   readonly ate?: number;
   readonly upTo?: number;
   readonly unit?: string;
+  readonly others?: readonly string[];
 }): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
-    return `lo que lleva la mezcla a una estimación de ${withUnit(significant(ate, 2), unit)}, por encima de ${withUnit(significant(upTo, 3), unit)}`;
+    return `lo que${others === undefined ? "" : `, con ${named(others)},`} lleva la mezcla a una estimación de ${withUnit(significant(ate, 2), unit)}, por encima de ${withUnit(significant(upTo, 3), unit)}`;
   }
   return limit === undefined ? "demasiado poco para contar" : `por debajo del ${percent(limit)}`;
 }

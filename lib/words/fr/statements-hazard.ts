@@ -159,14 +159,16 @@ function belowWhat({
   ate,
   upTo,
   unit,
+  others,
 }: {
   readonly limit?: number;
   readonly ate?: number;
   readonly upTo?: number;
   readonly unit?: string;
+  readonly others?: readonly string[];
 }): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
-    return `ce qui mène le mélange à une estimation de ${withUnit(significant(ate, 2), unit)}, au-dessus de ${withUnit(significant(upTo, 3), unit)}`;
+    return `ce qui${others === undefined ? "" : `, avec ${named(others)},`} mène le mélange à une estimation de ${withUnit(significant(ate, 2), unit)}, au-dessus de ${withUnit(significant(upTo, 3), unit)}`;
   }
   return limit === undefined ? "trop peu pour compter" : `au-dessous de ${percent(limit)}`;
 }
