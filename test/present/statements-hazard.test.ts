@@ -289,7 +289,11 @@ const rulings: HazardStatement[] = [
     "EU",
   ),
   ...benchTestCaution(["heat", "acid", "lye", "peroxide", "solvent"]),
-  ...packagingStatements(["Asp. Tox. 1", "Flam. Liq. 2"]),
+  ...packagingStatements([
+    { hazardClass: "Asp. Tox. 1" },
+    { hazardClass: "Flam. Liq. 2" },
+    { hazardClass: "Acute Tox. 2", route: "dermal" },
+  ]),
   ...label([substance("mystery", 0.2, "H999")]).gaps,
 ];
 

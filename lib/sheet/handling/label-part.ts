@@ -95,7 +95,7 @@ export function labelPart(
     gaps: workedOut.gaps.map(named),
     notClassified,
     substances: substances.map(({ name }) => name),
-    packaging: packagingStatements(workedOut.classes.map(({ hazardClass }) => hazardClass)),
+    packaging: packagingStatements(workedOut.classes),
     unknownAcuteToxicity: workedOut.unknownAcuteToxicity.map(named),
   };
 }

@@ -108,9 +108,9 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "contains-metal": ({ metals, advice }) =>
     `Contiene ${listed(metals.map(metalWord))}. ${METAL_ADVICE[advice]}`,
   "child-resistant-fastening": ({ classes }) =>
-    `Vendido al público, su envase necesita un cierre de seguridad para niños (${listed(classes)}).`,
+    `Vendido al público, su envase necesita un cierre de seguridad para niños (${listed(classes.map(classByRoute))}).`,
   "tactile-warning": ({ classes }) =>
-    `Vendido al público, su envase necesita una advertencia de peligro táctil (${listed(classes)}).`,
+    `Vendido al público, su envase necesita una advertencia de peligro táctil (${listed(classes.map(classByRoute))}).`,
 
   "frame-differs": ({ stated, workedOut }) =>
     `La etiqueta del fabricante sigue ${stated}, y aquí se calcula según ${workedOut}.`,
@@ -151,6 +151,14 @@ const METAL_ADVICE: Readonly<Record<MetalAdvice, string>> = {
   "do not sand dry": "No lijar en seco; no respirar el polvo ni el aerosol.",
   "do not heat": "No calentar; no verter nada por el desagüe.",
 };
+
+/** "Acute Tox. 2 dermal" with its route in words; any other class as it is. */
+function classByRoute(name: string): string {
+  const [, hazardClass, route] = /^(.+) (oral|dermal|dust|vapour)$/.exec(name) ?? [];
+  return hazardClass === undefined || route === undefined
+    ? name
+    : `${hazardClass} (${ROUTES[route as keyof typeof ROUTES]})`;
+}
 
 /** The least share that counts; of an acute toxicity the estimate, which decides; else that it is too little. */
 function belowWhat({
