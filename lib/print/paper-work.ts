@@ -12,15 +12,10 @@ import type { PhotographOnPaper } from "./paper-photographs.ts";
 import { measureText } from "./print-document.ts";
 import { FACES } from "./print-font.ts";
 import { rangePdf } from "./range-pdf.ts";
-import {
-  laidOutSheet,
-  type LaidOutSheet,
-  type PagesToPrint,
-  type PaperContext,
-} from "./sheet-paper.ts";
-import { sheetPdf } from "./sheet-pdf.ts";
+import { laidOutSheet, type PagesToPrint, type PaperContext } from "./sheet-paper.ts";
+import { sheetLeaves, sheetPdf, type SheetLeaves } from "./sheet-pdf.ts";
 
-/** Papers as they are asked of a thread: of plain data, words by their language, layouts as bytes. */
+/** Papers as they are asked of a thread: of plain data, words by their language, leaves as bytes. */
 
 /** What papers say beside what they are made of. */
 export interface SaidOnPaper {
@@ -41,13 +36,9 @@ export interface PagesOnPaper {
   readonly photographs: readonly PhotographOnPaper[];
 }
 
-export interface SheetOnPaper extends PagesOnPaper {
-  /** As laid out before. */
-  readonly laidOut?: Uint8Array;
-}
-
 export interface SheetPaper {
-  readonly laidOut: Uint8Array;
+  /** For the range. */
+  readonly leaves: Uint8Array;
   readonly pdf: Uint8Array;
 }
 
@@ -57,12 +48,11 @@ export interface RangeOnPaper {
     readonly sheets: readonly {
       readonly slug: string;
       readonly caution: string;
-      readonly laidOut: Uint8Array;
+      readonly leaves: Uint8Array;
     }[];
   }[];
   readonly said: SaidOnPaper;
   readonly paper: PaperSize;
-  readonly photographs: readonly PhotographOnPaper[];
 }
 
 export interface CardsOnPaper {
@@ -77,17 +67,18 @@ export function readyForPaper(): null {
   return null;
 }
 
-/** A sheet laid out, for the range. */
-export function layoutOnPaper(asked: PagesOnPaper): Uint8Array {
-  return shared(serialize(laidOutSheet(pagesOf(asked), asked.paper)));
+/** A sheet's leaves, for the range. */
+export function leavesOnPaper(asked: PagesOnPaper): Uint8Array {
+  const pages = pagesOf(asked);
+  return shared(serialize(sheetLeaves(pages, asked.paper, laidOutSheet(pages, asked.paper))));
 }
 
-/** A sheet's PDF, and its layout for the range. */
-export function sheetOnPaper({ laidOut: before, ...asked }: SheetOnPaper): SheetPaper {
+/** A sheet's PDF, and its leaves for the range. */
+export function sheetOnPaper(asked: PagesOnPaper): SheetPaper {
   const pages = pagesOf(asked);
-  const layout = before === undefined ? laidOutSheet(pages, asked.paper) : layoutOf(before);
+  const layout = laidOutSheet(pages, asked.paper);
   return {
-    laidOut: before ?? shared(serialize(layout)),
+    leaves: shared(serialize(sheetLeaves(pages, asked.paper, layout))),
     pdf: sheetPdf(pages, asked.paper, layout),
   };
 }
@@ -100,19 +91,18 @@ function pagesOf({ slug, pages, caution, said, photographs }: PagesOnPaper): Pag
   return { slug, sheet, bench, caution, context: contextOf(said, photographs) };
 }
 
-/** The range of sheets that are laid out. */
-export function rangeOnPaper({ families, said, paper, photographs }: RangeOnPaper): Uint8Array {
-  const context = contextOf(said, photographs);
+/** The range of sheets that are drawn. */
+export function rangeOnPaper({ families, said, paper }: RangeOnPaper): Uint8Array {
   return rangePdf(
     families.map(({ name, sheets }) => ({
       name,
-      sheets: sheets.map(({ slug, caution, laidOut }) => ({
+      sheets: sheets.map(({ slug, caution, leaves }) => ({
         slug,
         caution,
-        laidOut: layoutOf(laidOut),
+        ...(deserialize(leaves) as SheetLeaves),
       })),
     })),
-    context,
+    contextOf(said, []),
     paper,
   );
 }
@@ -125,15 +115,11 @@ export function cardsOnPaper({
   return cardsPdf(laid, size, { workshop, date, words: WORDS[language] }).bytes;
 }
 
-/** Bytes that other threads read where they lie: a layout goes back to whoever asked, and from there to the range. */
+/** Bytes that other threads read where they lie: leaves go back to whoever asked, and from there to the range. */
 function shared(bytes: Uint8Array): Uint8Array {
   const own = new Uint8Array(new SharedArrayBuffer(bytes.length));
   own.set(bytes);
   return own;
-}
-
-function layoutOf(bytes: Uint8Array): LaidOutSheet {
-  return deserialize(bytes) as LaidOutSheet;
 }
 
 function contextOf(

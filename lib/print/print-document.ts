@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { loadedPdfkit } from "./loaded-pdfkit.ts";
-import { fontBytes, type Face, type Subset } from "./print-font.ts";
-import { printable, subsetOf } from "./printable-letters.ts";
+import { documentFonts, type DocumentFonts } from "./document-fonts.ts";
+import type { Face } from "./print-font.ts";
 import { MM_PER_PT } from "./mark.ts";
 import type { Proof } from "./proof-inks.ts";
 
@@ -17,6 +17,13 @@ export interface PrintTitle {
   readonly date: string | undefined;
 }
 
+/** How a document is drawn. */
+export interface PrintManner {
+  readonly proof?: Proof;
+  /** Whether its fonts are embedded whole, so that what is drawn in one such document can be bound into another. */
+  readonly wholeFonts?: boolean;
+}
+
 /** A PDF being drawn. */
 export interface PrintDocument {
   readonly pdf: PDFKit.PDFDocument;
@@ -26,13 +33,8 @@ export interface PrintDocument {
   readonly inkSpace?: PDFKit.PDFKitReference;
   /** JPEGs by their hash. */
   readonly photographs: ReadonlyMap<string, Uint8Array>;
-  /** A text in runs that one embedded file each can set; a letter that none has is replaced. */
-  readonly runs: (text: string, face: Face) => readonly TextRun[];
-}
-
-export interface TextRun {
-  readonly text: string;
-  readonly font: string;
+  readonly fonts: DocumentFonts;
+  readonly runs: DocumentFonts["runs"];
 }
 
 /** Undated records are of no day: the first that PDF knows. */
@@ -48,7 +50,7 @@ const LAB_SPACE = { WhitePoint: [0.9642, 1, 0.8249], Range: [-128, 127, -128, 12
 export function printDocument(
   { title, author, subject, language, date }: PrintTitle,
   photographs: PrintDocument["photographs"] = new Map(),
-  proof?: Proof,
+  { proof, wholeFonts = false }: PrintManner = {},
 ): PrintDocument {
   const day = new Date(`${date ?? UNDATED}T00:00:00Z`);
   const PDFDocument = loadedPdfkit();
@@ -72,12 +74,14 @@ export function printDocument(
   const labSpace = pdf.ref(["Lab", LAB_SPACE]);
   labSpace.end(undefined);
   outputIntent(pdf);
+  const fonts = documentFonts(pdf, wholeFonts);
   return {
     pdf,
     labSpace,
     ...(proof === undefined ? {} : { proof, inkSpace: inkSpaceOf(pdf, proof.profile) }),
     photographs,
-    runs: textRuns(pdf),
+    fonts,
+    runs: fonts.runs,
   };
 }
 
@@ -104,7 +108,8 @@ function gatherContent(content: PageContent): void {
 }
 
 /** Ends a document. @returns its bytes, which depend on what was drawn and on nothing else. */
-export function printedBytes({ pdf }: PrintDocument): Uint8Array {
+export function printedBytes({ pdf, fonts }: PrintDocument): Uint8Array {
+  fonts.close();
   pdf.end();
   const bytes = pdf.read() as Buffer | null;
   // A part that was begun and never ended keeps pdfkit from writing the table that readers start from.
@@ -144,48 +149,12 @@ function inkSpaceOf(pdf: PDFKit.PDFDocument, profile: Uint8Array): PDFKit.PDFKit
 /** Parts of pdfkit that its types leave out. */
 interface PdfInside {
   readonly _root: { readonly data: Record<string, unknown> };
-  readonly _font: EmbeddedFont;
   readonly page: { readonly colorSpaces: Record<string, unknown>; readonly content: PageContent };
 }
 
 interface PageContent {
   write: (operators: string | Uint8Array) => void;
   end: () => void;
-}
-
-interface EmbeddedFont {
-  readonly font: ReadFont;
-  readonly layoutRun: (text: string) => ShapedWord;
-  layoutCache: Record<string, ShapedWord>;
-}
-
-/** Glyphs of a word and where each goes on to, in thousandths of the size. */
-interface ShapedWord {
-  readonly glyphs: readonly unknown[];
-  readonly positions: readonly { readonly xAdvance: number }[];
-  readonly advanceWidth: number;
-}
-
-/** Parts of fontkit that are used of a font that it has read. */
-interface ReadFont {
-  readonly characterSet: readonly number[];
-  readonly glyphForCodePoint: (codePoint: number) => unknown;
-}
-
-/** Spacing modifier letters, some of which are drawn as a quotation mark is. */
-const MODIFIERS = { first: 0x2b0, last: 0x2ff } as const;
-
-/**
- * A glyph is of the letter that fontkit first looks it up for, in all documents of a run, and of none
- * where it was first embedded as a part of another: the apostrophe of a closing quotation mark. Looked
- * up all at once, glyphs are of the same letters whatever is printed first, and can be read back.
- */
-function nameGlyphs(font: ReadFont): void {
-  const isModifier = (code: number): boolean => code >= MODIFIERS.first && code <= MODIFIERS.last;
-  const inOrder = font.characterSet.toSorted(
-    (one, other) => Number(isModifier(one)) - Number(isModifier(other)) || one - other,
-  );
-  for (const code of inOrder) font.glyphForCodePoint(code);
 }
 
 function inside(pdf: PDFKit.PDFDocument): PdfInside {
@@ -214,106 +183,6 @@ function outputIntent(pdf: PDFKit.PDFDocument): void {
 
 function pdfString(text: string): object {
   return Object(text) as object;
-}
-
-const READ = new Map<string, ReadFont>();
-
-interface ShapedWords {
-  readonly words: Record<string, ShapedWord>;
-  /** How many they are. */
-  readonly count: () => number;
-}
-
-const SHAPED = new Map<string, ShapedWords>();
-/** Past so many words of a font the next document begins anew. */
-const MOST_SHAPED = 10_000;
-
-/** Words of a font as they are shaped, each once for many documents. */
-function shapedWords(name: string, font: EmbeddedFont): Record<string, ShapedWord> {
-  const known = SHAPED.get(name);
-  const shaped = known === undefined || known.count() > MOST_SHAPED ? withSpacesAdded(font) : known;
-  SHAPED.set(name, shaped);
-  return shaped.words;
-}
-
-/**
- * A word is measured without the space behind it and drawn with it: shaped once, it is put together
- * with the space, unless the font moves its last letter before a space.
- */
-function withSpacesAdded(font: EmbeddedFont): ShapedWords {
-  const shaped = Object.create(null) as Record<string, ShapedWord>;
-  let count = 0;
-  const keep = (text: string, word: ShapedWord): ShapedWord => {
-    count++;
-    return (shaped[text] = word);
-  };
-  const of = (text: string): ShapedWord => shaped[text] ?? keep(text, font.layoutRun(text));
-  const apart = (text: string): ShapedWord => {
-    const [word, space] = [of(text.slice(0, -1)), of(" ")];
-    return {
-      glyphs: [...word.glyphs, ...space.glyphs],
-      positions: [...word.positions, ...space.positions],
-      advanceWidth: word.advanceWidth + space.advanceWidth,
-    };
-  };
-  const kerned = new Map<string, boolean>();
-  const isKerned = (last: string): boolean => {
-    const known =
-      kerned.get(last) ?? of(`${last} `).advanceWidth !== apart(`${last} `).advanceWidth;
-    kerned.set(last, known);
-    return known;
-  };
-  const words = new Proxy(shaped, {
-    get: (_, text: string) =>
-      shaped[text] ??
-      (/[^ ] $/.test(text) && !isKerned(text.slice(-2, -1)) ? keep(text, apart(text)) : undefined),
-    set: (_, text: string, word: ShapedWord) => keep(text, word) === word,
-  });
-  return { words, count: () => count };
-}
-
-function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
-  const registered = new Set<string>();
-  const fontOpened = (face: Face, subset: Subset): string => {
-    const name = `${face} ${subset}`;
-    if (registered.has(name)) return name;
-    registered.add(name);
-    // pdfkit takes what fontkit has read of a font as well as its bytes; each document embeds its own part of it.
-    pdf.registerFont(name, (READ.get(name) ?? fontBytes(face, subset)) as Uint8Array);
-    const font = inside(pdf.font(name))._font;
-    if (!READ.has(name)) nameGlyphs(font.font);
-    READ.set(name, font.font);
-    // Ligatures and kerning of a word are the same in every document: shaped once a run, not once a document.
-    font.layoutCache = shapedWords(name, font);
-    return name;
-  };
-  return (text, face) =>
-    subsetRuns(text, face).map((run) => ({ text: run.text, font: fontOpened(face, run.subset) }));
-}
-
-interface SubsetRun {
-  readonly text: string;
-  readonly subset: Subset;
-}
-
-/** Texts parted by the file that sets them, the same in every document; past so many they are parted anew. */
-const PARTED = new Map<string, readonly SubsetRun[]>();
-const MOST_PARTED = 20_000;
-
-function subsetRuns(text: string, face: Face): readonly SubsetRun[] {
-  const key = `${face} ${text}`;
-  const known = PARTED.get(key);
-  if (known !== undefined) return known;
-  if (PARTED.size >= MOST_PARTED) PARTED.clear();
-  const runs: { text: string; subset: Subset }[] = [];
-  for (const character of printable(text, face)) {
-    const subset = subsetOf(face, character.codePointAt(0) ?? 0) ?? "latin";
-    const last = runs.at(-1);
-    if (last?.subset === subset) last.text += character;
-    else runs.push({ text: character, subset });
-  }
-  PARTED.set(key, runs);
-  return runs;
 }
 
 let measuring: PrintDocument | undefined;

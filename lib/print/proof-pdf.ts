@@ -24,7 +24,7 @@ export function proofPdf(
         date,
       },
       paperPhotographs(records),
-      proof,
+      { proof },
     );
     const root = document.pdf.struct("Document");
     document.pdf.addStructure(root);

@@ -13,12 +13,11 @@ import {
 } from "./paper-style.ts";
 import { swatchMarks } from "./paper-swatch.ts";
 import { setRuns, type Run } from "./set-runs.ts";
-import { MARGIN, type LaidOutSheet, type PaperContext, type PagesToPrint } from "./sheet-paper.ts";
+import { MARGIN, type PaperContext, type PagesToPrint } from "./sheet-paper.ts";
+import type { SheetLeaves } from "./sheet-pdf.ts";
 
-/** A sheet of the range, already laid out. */
-export interface RangeSheet extends Pick<PagesToPrint, "slug" | "caution"> {
-  readonly laidOut: LaidOutSheet;
-}
+/** A sheet of the range, already drawn. */
+export interface RangeSheet extends Pick<PagesToPrint, "slug" | "caution">, SheetLeaves {}
 
 export interface FamilySheets {
   readonly name: string;
@@ -118,11 +117,7 @@ const SWATCH_MM = 12;
 /** Columns of a line [mm], as shares of what is right of the swatch: name, made of, prices; the page number takes the rest. */
 const SHARES = { name: 0.3, madeOf: 0.37, offer: 0.26 } as const;
 
-function contentsLine(
-  { slug, laidOut: { listed: sheet } }: RangeSheet,
-  page: number,
-  style: PaperStyle,
-): Piece {
+function contentsLine({ slug, listed: sheet }: RangeSheet, page: number, style: PaperStyle): Piece {
   const { widthMm, sizePt } = style;
   const left = SWATCH_MM + 4;
   const room = widthMm - left;

@@ -1,12 +1,12 @@
-import { paperPhotographs } from "./paper-photographs.ts";
+import { boundLeaves } from "./bound-leaves.ts";
 import { drawFlow } from "./draw-flow.ts";
 import type { PaperSize } from "./layout-tree.ts";
 import { printDocument, printedBytes } from "./print-document.ts";
 import { placedContents, rangeContents, type FamilySheets } from "./range-contents.ts";
 import type { PaperContext } from "./sheet-paper.ts";
-import { drawSheet, pagesWithFoot } from "./sheet-pdf.ts";
+import { drawPageNumber, pagesWithFoot } from "./sheet-pdf.ts";
 
-/** All sheets in one file: contents that lead to them, bookmarks by family, pages numbered through. */
+/** All sheets in one file, bound of their leaves: contents that lead to them, bookmarks by family, pages numbered through. */
 export function rangePdf(
   families: readonly FamilySheets[],
   context: PaperContext,
@@ -26,9 +26,9 @@ export function rangePdf(
   ).pages;
   const starts = new Map<string, number>();
   let total = first;
-  for (const { slug, laidOut } of sheets) {
+  for (const { slug, leaves } of sheets) {
     starts.set(slug, total);
-    total += laidOut.pages;
+    total += leaves.pages.length;
   }
   const startOf = (slug: string): number => starts.get(slug) ?? 0;
   const title = words.pages.title(text.range.title, workshop.name);
@@ -40,7 +40,8 @@ export function rangePdf(
       language: words.language,
       date,
     },
-    paperPhotographs(context.records),
+    new Map(),
+    { wholeFonts: true },
   );
   const { pdf } = document;
   const root = pdf.struct("Document");
@@ -61,24 +62,14 @@ export function rangePdf(
   });
   for (const { name, sheets: own } of families) {
     let family: PDFKit.PDFOutline | undefined;
-    for (const sheet of own) {
-      const part = pdf.struct("Sect");
-      root.add(part);
-      drawSheet(
-        document,
-        part,
-        sheet,
-        sheet.laidOut,
-        paper,
-        (page) => text.pageOf(startOf(sheet.slug) + page + 1, total),
-        (anchor, yPt) => {
-          pdf.addNamedDestination(anchor, "XYZ", 0, yPt, null);
-          family ??= bookmark(pdf.outline, name);
-          bookmark(family, sheet.laidOut.listed.name);
-        },
-      );
-      part.end();
-    }
+    for (const { slug, listed, leaves, topPt } of own)
+      boundLeaves(document, root, leaves, (page) => {
+        drawPageNumber(document, paper, text.pageOf(startOf(slug) + page + 1, total));
+        if (page > 0) return;
+        pdf.addNamedDestination(slug, "XYZ", 0, topPt, null);
+        family ??= bookmark(pdf.outline, name);
+        bookmark(family, listed.name);
+      });
   }
   root.end();
   return printedBytes(document);

@@ -1,12 +1,20 @@
-import { paperPhotographs } from "./paper-photographs.ts";
 import { drawFlow } from "./draw-flow.ts";
-import { drawMarks } from "./draw-marks.ts";
+import { drawMarks, type Placement } from "./draw-marks.ts";
 import { drawArtifact } from "./draw-tagged.ts";
+import { drawnLeaves } from "./drawn-leaves.ts";
 import type { PaperSize } from "./layout-tree.ts";
+import type { Leaves } from "./leaves.ts";
+import { paperPhotographs } from "./paper-photographs.ts";
 import { quiet, sans } from "./paper-style.ts";
 import { addPage, printDocument, printedBytes, type PrintDocument } from "./print-document.ts";
 import { setRuns } from "./set-runs.ts";
-import { laidOutSheet, MARGIN, type LaidOutSheet, type PagesToPrint } from "./sheet-paper.ts";
+import {
+  laidOutSheet,
+  MARGIN,
+  type LaidOutSheet,
+  type ListedSheet,
+  type PagesToPrint,
+} from "./sheet-paper.ts";
 
 /** A sheet as a PDF of its own. */
 export function sheetPdf(
@@ -44,7 +52,7 @@ export function drawSheet(
   { caution }: Pick<PagesToPrint, "caution">,
   laidOut: LaidOutSheet,
   paper: PaperSize,
-  pageText: (page: number) => string,
+  pageText?: (page: number) => string,
   anchored?: (anchor: string, yPt: number) => void,
 ): void {
   const { name, revision } = laidOut.listed;
@@ -55,31 +63,83 @@ export function drawSheet(
   });
 }
 
+/** A sheet as it is bound into the range. */
+export interface SheetLeaves {
+  readonly listed: ListedSheet;
+  readonly leaves: Leaves;
+  /** Where a bookmark of it leads, on its first page from the top [pt]. */
+  readonly topPt: number;
+}
+
+/** A sheet's pages without their numbers, which the range draws. */
+export function sheetLeaves(
+  sheet: PagesToPrint,
+  paper: PaperSize,
+  laidOut: LaidOutSheet,
+): SheetLeaves {
+  const { records, words } = sheet.context;
+  let topPt = 0;
+  const leaves = drawnLeaves({
+    language: words.language,
+    photographs: paperPhotographs(records),
+    added: { text: words.pages.sheetPaper.pageOf(1, 1), face: "sans" },
+    draw: (document, part) =>
+      drawSheet(document, part, sheet, laidOut, paper, undefined, (_, yPt) => (topPt = yPt)),
+  });
+  return { listed: laidOut.listed, leaves, topPt };
+}
+
 /** Turns to a page of a number, from 0 on, making those before it; each with its foot, which is read on none. */
 export function pagesWithFoot(
   document: PrintDocument,
   paper: PaperSize,
   lines: readonly string[],
-  pageText: (page: number) => string,
+  pageText?: (page: number) => string,
 ): (page: number) => void {
   let current = -1;
   return (page) => {
     while (current < page) {
       addPage(document, paper.widthMm, paper.heightMm);
-      drawFoot(document, paper, lines, pageText(++current));
+      current += 1;
+      drawArtifact(
+        document,
+        () => drawFoot(document, paper, lines, pageText?.(current)),
+        "Pagination",
+      );
     }
   };
+}
+
+/** The number of a page, at the end of a foot of two lines. */
+export function drawPageNumber(document: PrintDocument, paper: PaperSize, text: string): void {
+  drawArtifact(document, () => drawNumber(document, paper, 1, text), "Pagination");
+}
+
+const LOOK = { sizePt: 7 };
+const LINE_MM = 3.2;
+
+function footPlace(
+  { widthMm, heightMm }: PaperSize,
+  line: number,
+): { readonly widthMm: number; readonly place: Placement } {
+  return {
+    widthMm: widthMm - 2 * MARGIN.side,
+    place: { xMm: MARGIN.side, yMm: heightMm - MARGIN.bottom + 5 + line * LINE_MM },
+  };
+}
+
+function drawNumber(document: PrintDocument, paper: PaperSize, line: number, text: string): void {
+  const { widthMm, place } = footPlace(paper, line);
+  drawMarks(document, setRuns(sans(text), { widthMm, ...LOOK, align: "right" }).marks, place);
 }
 
 function drawFoot(
   document: PrintDocument,
   paper: PaperSize,
   lines: readonly string[],
-  pageText: string,
+  pageText: string | undefined,
 ): void {
-  const widthMm = paper.widthMm - 2 * MARGIN.side;
-  const place = { xMm: MARGIN.side, yMm: paper.heightMm - MARGIN.bottom + 5 };
-  const look = { sizePt: 7 };
+  const { widthMm, place } = footPlace(paper, 0);
   const rule = {
     kind: "line",
     fromMm: [0, -1.5],
@@ -87,23 +147,13 @@ function drawFoot(
     widthPt: 0.25,
     ink: { grey: 0.6 },
   } as const;
-  drawArtifact(
-    document,
-    () => {
-      drawMarks(document, [rule], place);
-      lines.forEach((text, i) => {
-        const yMm = place.yMm + i * 3.2;
-        drawMarks(document, setRuns(quiet(text), { widthMm: widthMm - 20, ...look }).marks, {
-          ...place,
-          yMm,
-        });
-        if (i === lines.length - 1)
-          drawMarks(document, setRuns(sans(pageText), { widthMm, ...look, align: "right" }).marks, {
-            ...place,
-            yMm,
-          });
-      });
-    },
-    "Pagination",
-  );
+  drawMarks(document, [rule], place);
+  lines.forEach((text, i) => {
+    drawMarks(
+      document,
+      setRuns(quiet(text), { widthMm: widthMm - 20, ...LOOK }).marks,
+      footPlace(paper, i).place,
+    );
+  });
+  if (pageText !== undefined) drawNumber(document, paper, lines.length - 1, pageText);
 }

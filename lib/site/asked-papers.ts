@@ -9,7 +9,7 @@ import { PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { formerPdf } from "../print/former-pdf.ts";
 import type { PhotographOnPaper } from "../print/paper-photographs.ts";
-import type { PagesOnPaper, SaidOnPaper, SheetPaper } from "../print/paper-work.ts";
+import type { PagesOnPaper, SaidOnPaper } from "../print/paper-work.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 import type { PictureSizes } from "../records/taken-photograph.ts";
 import { contentKey } from "../sheet/revision.ts";
@@ -23,9 +23,14 @@ import type { AskedWork, WorkThreads } from "./work-threads.ts";
 
 /** Each paper of a site, asked of the threads where it is not the earlier output's. */
 
-const SHEET_MODULES = ["lib/print/sheet-paper.ts", "lib/words/languages.ts"] as const;
+const LEAVES_MODULES = ["lib/print/sheet-pdf.ts", "lib/words/languages.ts"] as const;
 
-export interface Paper extends PaperState, BinaryFile {}
+/** A paper that is drawn and has been put where it goes: of its bytes nothing is held. */
+export interface Paper extends PaperState {
+  /** [bytes] */
+  readonly size: number;
+  readonly fileHash: string;
+}
 
 /** What papers are drawn from, and by. */
 export interface Printing {
@@ -34,6 +39,8 @@ export interface Printing {
   readonly before: PreviousPapers;
   readonly cache: WorkCache | undefined;
   readonly threads: WorkThreads;
+  /** Put a paper where it goes, as soon as it is drawn. @returns the hash of its file. */
+  readonly put: (file: BinaryFile) => string;
 }
 
 /** A paper that is drawn by somebody, or was before. */
@@ -44,13 +51,13 @@ interface AskedPaper {
   readonly drawn: () => Paper | Promise<Paper>;
 }
 
-/** A sheet as it is laid out, or was before. */
-type SheetLayout = AskedWork<Uint8Array>;
+/** A sheet's leaves once they are drawn, or were before: loaded when the range is bound, since all of them would take more memory than it does. */
+type AskedLeaves = AskedWork<() => Promise<Uint8Array>>;
 
 interface AskedSheet extends AskedPaper {
   readonly sheet: SheetToPrint;
   /** For the range. */
-  readonly layout: () => SheetLayout;
+  readonly leaves: () => AskedLeaves;
 }
 
 function paperOf({ records: { workshop } }: RangeToPrint["context"]): {
@@ -82,16 +89,15 @@ function photographsIn(
   });
 }
 
-export function askedSheet(
-  sheet: SheetToPrint,
-  key: string,
-  { prints: { context }, before, cache, threads }: Printing,
-): AskedSheet {
+export function askedSheet(sheet: SheetToPrint, key: string, printing: Printing): AskedSheet {
+  const {
+    prints: { context },
+    cache,
+    threads,
+  } = printing;
   const path = `colours/${sheet.slug}/sheet.pdf`;
   const paper = paperOf(context);
-  const layoutKey = keyOf(cache, { modules: SHEET_MODULES, inputs: { key, paper } });
-  const laidBefore = (): Uint8Array | undefined =>
-    cache && layoutKey !== undefined ? readResult(cache, layoutKey) : undefined;
+  const leavesKey = keyOf(cache, { modules: LEAVES_MODULES, inputs: { key, paper } });
   const asked = (): PagesOnPaper => {
     const pages = JSON.stringify({ sheet: sheet.sheet, bench: sheet.bench });
     return {
@@ -104,32 +110,35 @@ export function askedSheet(
       photographs: photographsIn((hash) => pages.includes(hash), context),
     };
   };
-  const keptOnceDone = (layout: SheetLayout): SheetLayout => {
-    if (cache && layoutKey !== undefined)
-      void layout.result.then(
-        (bytes) => writeResult(cache, layoutKey, bytes),
-        () => undefined,
-      );
-    return layout;
-  };
-  let layout: SheetLayout | undefined;
-  const own = {
+  const leavesBefore = (): Uint8Array | undefined =>
+    cache && leavesKey !== undefined ? readResult(cache, leavesKey) : undefined;
+  const drawnNow = (): AskedWork<Uint8Array> => threads.ask("leaves", asked());
+  const keptLeaves = (bytes: Uint8Array): (() => Promise<Uint8Array>) =>
+    cache && leavesKey !== undefined && writeResult(cache, leavesKey, bytes)
+      ? async () => leavesBefore() ?? drawnNow().here()
+      : () => Promise.resolve(bytes);
+  const earlier = kept(path, key, printing);
+  if (earlier === undefined) {
+    const work = threads.ask("sheet", asked());
+    const paper = madeOf(work, ({ pdf }) => put(key, { path, bytes: pdf }, printing));
+    const leaves = madeOf(work, (drawn) => keptLeaves(drawn.leaves));
+    return { path, key, sheet, leaves: () => leaves, drawn: paper.here };
+  }
+  let leaves: AskedLeaves | undefined;
+  return {
     path,
     key,
     sheet,
-    layout: () => {
-      const bytes = layout === undefined ? laidBefore() : undefined;
-      layout ??=
-        bytes === undefined ? keptOnceDone(threads.ask("layout", asked())) : alreadyThere(bytes);
-      return layout;
+    leaves: () => {
+      const bytes = leaves === undefined ? leavesBefore() : undefined;
+      leaves ??=
+        bytes === undefined
+          ? madeOf(drawnNow(), keptLeaves)
+          : alreadyThere(() => Promise.resolve(bytes));
+      return leaves;
     },
+    drawn: () => earlier,
   };
-  const earlier = kept(path, key, before);
-  if (earlier !== undefined) return { ...own, drawn: () => earlier };
-  const laidOut = laidBefore();
-  const work = threads.ask("sheet", { ...asked(), ...(laidOut && { laidOut }) });
-  layout = laidOut === undefined ? keptOnceDone(layoutIn(work)) : alreadyThere(laidOut);
-  return { ...own, drawn: async () => made(path, key, (await work.here()).pdf) };
 }
 
 function alreadyThere<R>(value: R): AskedWork<R> {
@@ -137,17 +146,29 @@ function alreadyThere<R>(value: R): AskedWork<R> {
   return { result, here: () => result };
 }
 
-function layoutIn({ result, here }: AskedWork<SheetPaper>): SheetLayout {
-  const laidOut = result.then((sheet) => sheet.laidOut);
-  // Whoever waits for the sheet is told what stopped it.
-  laidOut.catch(() => undefined);
-  return { result: laidOut, here: async () => (await here()).laidOut };
+/** What is made of a piece of work as soon as that is done; what it came out as is let go then. */
+function madeOf<R, V>(asked: AskedWork<R>, made: (result: R) => V): AskedWork<V> {
+  let work: AskedWork<R> | undefined = asked;
+  const result = asked.result.then(made).finally(() => {
+    work = undefined;
+  });
+  // Whoever waits for it is told what stopped it.
+  result.catch(() => undefined);
+  return {
+    result,
+    here: async () => {
+      await work?.here();
+      return result;
+    },
+  };
 }
 
-export function askedRange(
-  sheets: readonly AskedSheet[],
-  { prints: { context }, program, before, threads }: Printing,
-): AskedPaper[] {
+export function askedRange(sheets: readonly AskedSheet[], printing: Printing): AskedPaper[] {
+  const {
+    prints: { context },
+    program,
+    threads,
+  } = printing;
   const bySlug = new Map(sheets.map((one) => [one.sheet.slug, one]));
   const families = byFamily(context.sheets, context.words.language).map(([family, members]) => ({
     name: context.words.families[family],
@@ -159,35 +180,38 @@ export function askedRange(
       context,
       program,
     );
-    const earlier = kept(path, key, before);
+    const earlier = kept(path, key, printing);
     if (earlier !== undefined) return { path, key, drawn: () => earlier };
-    const asking = askedPart(part, context, threads);
+    const asking = askedPart(part, context, threads).then((asked) =>
+      madeOf(asked, (bytes) => put(key, { path, bytes }, printing)),
+    );
     asking.catch(() => undefined);
     return {
       path,
       key,
       drawn: async () => {
-        for (const { layout } of part.flatMap(({ items }) => items)) await layout().here();
-        return made(path, key, await (await asking).here());
+        for (const { leaves } of part.flatMap(({ items }) => items)) await leaves().here();
+        return (await asking).here();
       },
     };
   });
 }
 
-/** Asked as soon as each of its sheets is laid out. */
+/** Asked as soon as each of its sheets is drawn. */
 async function askedPart(
   part: readonly { readonly name: string; readonly items: readonly AskedSheet[] }[],
   context: RangeToPrint["context"],
   threads: WorkThreads,
 ): Promise<AskedWork<Uint8Array>> {
+  await Promise.all(part.flatMap(({ items }) => items.map(async ({ leaves }) => leaves().result)));
   const families = await Promise.all(
     part.map(async ({ name, items }) => ({
       name,
       sheets: await Promise.all(
-        items.map(async ({ sheet: { slug, caution }, layout }) => ({
+        items.map(async ({ sheet: { slug, caution }, leaves }) => ({
           slug,
           caution,
-          laidOut: await layout().result,
+          leaves: await (await leaves().result)(),
         })),
       ),
     })),
@@ -196,33 +220,38 @@ async function askedPart(
     families,
     said: saidOf(context),
     paper: paperOf(context),
-    photographs: photographsIn(() => true, context),
   });
 }
 
 /** A PDF of cards for each size. */
-export function askedCards({
-  prints: { context, laidOut },
-  program,
-  before,
-  threads,
-}: Printing): AskedPaper[] {
+export function askedCards(printing: Printing): AskedPaper[] {
+  const {
+    prints: { context, laidOut },
+    program,
+    threads,
+  } = printing;
   const { date, words } = context;
   const { name: workshop } = context.records.workshop;
   return laidOut().sizes.flatMap(({ size, count, marks, laid }): AskedPaper[] => {
     const path = `${cardsFolder(size, context)}cards.pdf`;
     if (count === 0) return [];
     const key = cardsKey(marks, size, context, program);
-    const earlier = kept(path, key, before);
+    const earlier = kept(path, key, printing);
     if (earlier !== undefined) return [{ path, key, drawn: () => earlier }];
     const said = { workshop, date, language: words.language };
-    const asked = threads.ask("cards", { laid: laid(), size, said });
-    return [{ path, key, drawn: async () => made(path, key, await asked.here()) }];
+    const paper = madeOf(threads.ask("cards", { laid: laid(), size, said }), (bytes) =>
+      put(key, { path, bytes }, printing),
+    );
+    return [{ path, key, drawn: paper.here }];
   });
 }
 
 /** A page at the address of each sheet that is gone. */
-export function askedFormers({ prints: { context }, program, before }: Printing): AskedPaper[] {
+export function askedFormers(printing: Printing): AskedPaper[] {
+  const {
+    prints: { context },
+    program,
+  } = printing;
   return formerColours(context).map(({ slug, former }) => {
     const path = `colours/${slug}/sheet.pdf`;
     const texts = formerTexts(former, context);
@@ -234,7 +263,8 @@ export function askedFormers({ prints: { context }, program, before }: Printing)
       path,
       key,
       drawn: () =>
-        kept(path, key, before) ?? made(path, key, formerPdf(texts, context, paperOf(context))),
+        kept(path, key, printing) ??
+        put(key, { path, bytes: formerPdf(texts, context, paperOf(context)) }, printing),
     };
   });
 }
@@ -244,18 +274,30 @@ interface PreviousPapers extends Pick<KeptPapers, "drawnHash"> {
 }
 
 /** The earlier file, when it is what was drawn from the same. */
-function kept(path: string, key: string, { dir, drawnHash }: PreviousPapers): Paper | undefined {
+function kept(path: string, key: string, printing: Printing): Paper | undefined {
+  const { dir, drawnHash } = printing.before;
+  const bytes = fileBytes(join(dir, path));
+  const fileHash = bytes && drawnHash({ key, bytes });
+  return bytes && fileHash !== undefined
+    ? put(key, { path, bytes, fileHash }, printing)
+    : undefined;
+}
+
+function fileBytes(file: string): Uint8Array | undefined {
   try {
-    const file = join(dir, path);
-    if (!statSync(file).isFile()) return undefined;
-    const bytes = readFileSync(file);
-    const fileHash = drawnHash({ key, bytes });
-    return fileHash === undefined ? undefined : { ...made(path, key, bytes), fileHash };
+    return statSync(file).isFile() ? readFileSync(file) : undefined;
   } catch {
     return undefined;
   }
 }
 
-function made(path: string, key: string, bytes: Uint8Array): Paper {
-  return { path, key, hash: contentKey(bytes), bytes };
+function put(key: string, file: BinaryFile, printing: Pick<Printing, "put">): Paper {
+  const { path, bytes } = file;
+  return {
+    path,
+    key,
+    hash: contentKey(bytes),
+    size: bytes.length,
+    fileHash: printing.put(file),
+  };
 }

@@ -1,17 +1,11 @@
 import type { MadeOfPhotograph, PhotographToMake } from "../photographs/made-of-photograph.ts";
-import type {
-  CardsOnPaper,
-  PagesOnPaper,
-  RangeOnPaper,
-  SheetOnPaper,
-  SheetPaper,
-} from "../print/paper-work.ts";
+import type { CardsOnPaper, PagesOnPaper, RangeOnPaper, SheetPaper } from "../print/paper-work.ts";
 
 /** What may be worked out in a thread of its own: plain data in, plain data out, the same wherever it is done. */
 export interface ThreadWork {
   readonly ready: (asked: null) => null;
-  readonly layout: (asked: PagesOnPaper) => Uint8Array;
-  readonly sheet: (asked: SheetOnPaper) => SheetPaper;
+  readonly leaves: (asked: PagesOnPaper) => Uint8Array;
+  readonly sheet: (asked: PagesOnPaper) => SheetPaper;
   readonly range: (asked: RangeOnPaper) => Uint8Array;
   readonly cards: (asked: CardsOnPaper) => Uint8Array;
   readonly photograph: (asked: PhotographToMake) => Promise<MadeOfPhotograph>;
@@ -24,7 +18,7 @@ export type WorkedOut<N extends WorkName> = Awaited<ReturnType<ThreadWork[N]>>;
 /** Each by the module that does it, which is loaded where the first of its kind is done. */
 const WORK: { readonly [N in WorkName]: () => Promise<ThreadWork[N]> } = {
   ready: async () => (await import("../print/paper-work.ts")).readyForPaper,
-  layout: async () => (await import("../print/paper-work.ts")).layoutOnPaper,
+  leaves: async () => (await import("../print/paper-work.ts")).leavesOnPaper,
   sheet: async () => (await import("../print/paper-work.ts")).sheetOnPaper,
   range: async () => (await import("../print/paper-work.ts")).rangeOnPaper,
   photograph: async () => (await import("../photographs/made-of-photograph.ts")).madeOfPhotograph,

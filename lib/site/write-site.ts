@@ -36,6 +36,8 @@ export interface LaterSite {
 export interface Writing extends PagesOf {
   /** Without it all of the site is there. */
   readonly later?: LaterSite;
+  /** What is written by now, as papers. */
+  readonly written?: WrittenFiles;
   /** Of pictures and pages; without it each is made. */
   readonly cache?: WorkCache;
   /** Who serves pages while they are made, and says which are wanted first. */
@@ -63,7 +65,7 @@ export interface BegunSite {
  */
 export function begunSite(site: Site, writing: Writing): BegunSite {
   const { dir, earlierDir, kind, output, cache, served, later } = writing;
-  const written = writtenFiles(dir, earlierDir);
+  const { written = writtenFiles(dir, earlierDir) } = writing;
   const assets = hashedAssets(assetsOf(site, output));
   writeData(
     later === undefined ? site : { ...site, files: site.files.filter((one) => !isManifest(one)) },
@@ -114,8 +116,7 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
     rest: async () => {
       await sooner();
       const whole = (await later?.whole()) ?? site;
-      if (later !== undefined)
-        writeData({ files: whole.files.filter(isManifest), papers: whole.papers ?? [] }, written);
+      if (later !== undefined) writeData({ files: whole.files.filter(isManifest) }, written);
       for (const page of whole.pages) if (left.has(page.path)) left.set(page.path, page);
       await makeAll(() => true);
       await pictures;
@@ -221,6 +222,5 @@ export function writeData(
     if (file.hash === undefined || !written.bring(file.path, file.hash))
       written.write(file.path, file.text);
   }
-  for (const { path, bytes, fileHash } of [...(site.papers ?? []), ...(site.photographs ?? [])])
-    if (fileHash === undefined || !written.bring(path, fileHash)) written.write(path, bytes);
+  for (const file of [...(site.papers ?? []), ...(site.photographs ?? [])]) written.put(file);
 }

@@ -1,12 +1,15 @@
 import { copyFileSync, linkSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { contentHash, fileHash } from "../kept/content-hash.ts";
+import type { BinaryFile } from "./site.ts";
 
 /** Files of an output as a build puts them there, with the hash of each, so that none is hashed twice. */
 export interface WrittenFiles {
   /** By path, as {@link fileHash} has it. */
   readonly hashes: ReadonlyMap<string, string>;
   readonly write: (path: string, content: string | Uint8Array) => void;
+  /** Write bytes, or bring the earlier output's file where it is said to be the same. @returns the file's hash. */
+  readonly put: (file: BinaryFile) => string;
   /** Bring a file of the earlier output as a second name of it, where it is still as it came out. */
   readonly bring: (path: string, hash: string) => boolean;
 }
@@ -25,27 +28,33 @@ export function writtenFiles(dir: string, earlierDir?: string): WrittenFiles {
     folders.add(folder);
     return file;
   };
+  const write = (path: string, content: string | Uint8Array): string => {
+    writeFileSync(place(path), content);
+    const hash = contentHash([content]).toString("base64url");
+    hashes.set(path, hash);
+    return hash;
+  };
+  const bring = (path: string, hash: string): boolean => {
+    if (earlierDir === undefined) return false;
+    const file = place(path);
+    try {
+      linkOrCopy(join(earlierDir, path), file);
+      if (fileHash(file) === hash) {
+        hashes.set(path, hash);
+        return true;
+      }
+    } catch {
+      // There is no such file, or none that can be read.
+    }
+    rmSync(file, { force: true, recursive: true });
+    return false;
+  };
   return {
     hashes,
-    write: (path, content) => {
-      writeFileSync(place(path), content);
-      hashes.set(path, contentHash([content]).toString("base64url"));
-    },
-    bring: (path, hash) => {
-      if (earlierDir === undefined) return false;
-      const file = place(path);
-      try {
-        linkOrCopy(join(earlierDir, path), file);
-        if (fileHash(file) === hash) {
-          hashes.set(path, hash);
-          return true;
-        }
-      } catch {
-        // There is no such file, or none that can be read.
-      }
-      rmSync(file, { force: true, recursive: true });
-      return false;
-    },
+    write,
+    bring,
+    put: ({ path, bytes, fileHash: known }) =>
+      known !== undefined && bring(path, known) ? known : write(path, bytes),
   };
 }
 

@@ -10,7 +10,7 @@ import type { Spectrum } from "../../lib/quantities/spectrum.ts";
 import { PAPER_SIZES, cardSizes } from "../../lib/print/card-size.ts";
 import { rangePdf } from "../../lib/print/range-pdf.ts";
 import { laidOutSheet, type SheetToPrint } from "../../lib/print/sheet-paper.ts";
-import { sheetPdf } from "../../lib/print/sheet-pdf.ts";
+import { sheetLeaves, sheetPdf } from "../../lib/print/sheet-pdf.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { cardsPdf } from "../../lib/print/cards-pdf.ts";
 import { laidCards } from "../../lib/print/range-cards.ts";
@@ -154,9 +154,9 @@ const rows: (readonly [string, number, string])[] = [
 
 const { prints } = siteOf(records, undefined).site;
 if (prints === undefined) throw new Error("Unexpected site without sheets to print");
-const laidOut = prints.sheets.map((sheet) => ({
+const leaves = prints.sheets.map((sheet) => ({
   ...sheet,
-  laidOut: laidOutSheet(sheet, PAPER_SIZES.A4),
+  ...sheetLeaves(sheet, PAPER_SIZES.A4, laidOutSheet(sheet, PAPER_SIZES.A4)),
 }));
 rows.push(
   [
@@ -172,8 +172,8 @@ rows.push(
   ],
   [
     "the range as one PDF",
-    medianMs(() => rangePdf([{ name: "All", sheets: laidOut }], prints.context, PAPER_SIZES.A4), 1),
-    `${laidOut.length} sheets, already laid out`,
+    medianMs(() => rangePdf([{ name: "All", sheets: leaves }], prints.context, PAPER_SIZES.A4), 1),
+    `${leaves.length} sheets, already drawn`,
   ],
 );
 

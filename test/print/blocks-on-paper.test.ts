@@ -9,7 +9,7 @@ import { cardSizes, PAPER_SIZES, type CardSize } from "../../lib/print/card-size
 import { cardsPdf } from "../../lib/print/cards-pdf.ts";
 import { rangePdf } from "../../lib/print/range-pdf.ts";
 import { laidOutSheet, type SheetToPrint } from "../../lib/print/sheet-paper.ts";
-import { sheetPdf } from "../../lib/print/sheet-pdf.ts";
+import { sheetLeaves, sheetPdf } from "../../lib/print/sheet-pdf.ts";
 import { cardsKey, LEFT_TO_THE_SITE, rangeKey, sheetKey } from "../../lib/site/paper-keys.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
@@ -266,7 +266,12 @@ describe("hostile text", () => {
           [
             {
               name: `Blacks ${HOSTILE}`,
-              sheets: [{ ...sheet, laidOut: laidOutSheet(sheet, PAPER_SIZES.A4) }],
+              sheets: [
+                {
+                  ...sheet,
+                  ...sheetLeaves(sheet, PAPER_SIZES.A4, laidOutSheet(sheet, PAPER_SIZES.A4)),
+                },
+              ],
             },
           ],
           CONTEXT,

@@ -4,6 +4,7 @@ import { FAMILIES } from "../../lib/words/en/terms.ts";
 import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { rangePdf } from "../../lib/print/range-pdf.ts";
 import { laidOutSheet } from "../../lib/print/sheet-paper.ts";
+import { sheetLeaves } from "../../lib/print/sheet-pdf.ts";
 import { pageText, readPdf, type FoundPdf } from "../support/read-pdf.ts";
 import { pdfStructure } from "../support/pdf-structure.ts";
 import { PRINTS, printOf, solid } from "./demonstration-prints.ts";
@@ -24,7 +25,7 @@ describe("a range of five as one PDF", () => {
         name,
         sheets: sheets.map((sheet) => ({
           ...sheet,
-          laidOut: laidOutSheet(sheet, PAPER_SIZES.Letter),
+          ...sheetLeaves(sheet, PAPER_SIZES.Letter, laidOutSheet(sheet, PAPER_SIZES.Letter)),
         })),
       })),
       PRINTS.context,

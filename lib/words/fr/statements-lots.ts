@@ -1,33 +1,30 @@
+import { criteriaIn, criterionFigures } from "../lot-criteria.ts";
 import type { Charted } from "../../lots/control-chart.ts";
-import type { Criterion } from "../../lots/judgement.ts";
 import type { LotStatement } from "../../lots/statements.ts";
-import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { upperFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
-import { FORMS, wordOf } from "./closed-words.ts";
+import { FORMS, GEOMETRIES, wordOf } from "./closed-words.ts";
 import { within } from "./phrases.ts";
 
-/** What is held against the standard, with its unit and how it is rounded. */
-export const CRITERIA: Readonly<
-  Record<Criterion, { readonly name: string; readonly unit: string; readonly places: number }>
-> = {
-  masstone: { name: "Ton plein", unit: "\u0394E00", places: 2 },
-  letDown: { name: "Dégradé", unit: "\u0394E00", places: 2 },
-  strength: { name: "Pouvoir colorant", unit: "%", places: 1 },
-  residual: { name: "Dégradé à force égale", unit: "\u0394E00", places: 2 },
-  fineness: { name: "Finesse de broyage", unit: "\u00b5m", places: 0 },
-  oilIndex: { name: "Indice d’huile", unit: "g pour 100 g", places: 1 },
-  density: { name: "Masse volumique", unit: "g/cm\u00b3", places: 3 },
-};
+export const CRITERIA = criteriaIn(
+  {
+    masstone: "Ton plein",
+    letDown: "Dégradé",
+    strength: "Pouvoir colorant",
+    residual: "Dégradé à force égale",
+    fineness: "Finesse de broyage",
+    oilIndex: "Indice d’huile",
+    density: "Masse volumique",
+  },
+  "g pour 100 g",
+);
 
-/** @param limits from and to; from nought reads "au plus". */
-export function limitsText(criterion: Criterion, [low, high]: Interval): string {
-  const { unit, places } = CRITERIA[criterion];
-  return low === 0
-    ? `au plus ${decimalText(high, places)}\u00a0${unit}`
-    : `${decimalText(low, places)} à ${decimalText(high, places)}\u00a0${unit}`;
-}
+export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITERIA, {
+  atMost: "au plus",
+  to: "à",
+  beforeUnit: "\u00a0",
+});
 
 /** What a chart follows, as it stands inside a sentence. */
 const CHARTED: Readonly<Record<Charted, string>> = {
@@ -36,24 +33,28 @@ const CHARTED: Readonly<Record<Charted, string>> = {
   masstone: "écart du ton plein à l’étalon",
 };
 
-const figureOf = (criterion: Criterion, value: number): string =>
-  `${decimalText(value, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
-const withUncertainty = (criterion: Criterion, value: number, uncertainty: number): string =>
-  uncertainty === 0
-    ? figureOf(criterion, value)
-    : `${decimalText(value, CRITERIA[criterion].places)} \u00b1 ${decimalText(uncertainty, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
+const NOT_READ = {
+  masstone:
+    "Aucun spectre de son ton plein n’est consigné\u202f: le verdict ne dit rien du ton plein.",
+  "let-down":
+    "Aucun spectre d’un dégradé n’en est consigné\u202f: le verdict ne dit rien de sa force.",
+  both: "Aucun spectre de son ton plein ni d’un dégradé n’est consigné.",
+} as const;
 
 export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "within-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, dans la tolérance (${limitsText(criterion, limits)}).`,
   "near-its-tolerance": ({ criterion, value, limits, uncertainty }) =>
-    `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, trop près de la limite (${limitsText(criterion, limits)}) pour en être distingué\u202f; lire une seconde fois.`,
+    `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, trop près de la limite (${limitsText(criterion, limits)}) pour en être distingué.`,
   "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, hors tolérance (${limitsText(criterion, limits)}).`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
     `Le dégradé est noté dans ${within(white)} et se lit comme l’étalon dans ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
-  "lot-not-read-as-standard": ({ what }) =>
-    `Le ${wordOf(FORMS, what)} n’a pas été lu comme celui de l’étalon, et n’est pas jugé.`,
+  "lot-not-read-as-standard": ({ what, lot, standard }) =>
+    `Le ${wordOf(FORMS, what)} a été lu en ${wordOf(GEOMETRIES, lot)}, celui de l’étalon en ${wordOf(GEOMETRIES, standard)}\u202f: les deux ne se comparent pas, et le ${wordOf(FORMS, what)} n’est pas jugé.`,
+  "standard-has-no-masstone": () =>
+    "Aucun spectre du ton plein de l’étalon n’est consigné, et le ton plein n’est pas jugé.",
+  "lot-not-read": ({ what }) => NOT_READ[what],
   "lot-has-no-let-down-of-standard": ({ white, ratio }) =>
     `L’étalon n’a pas de dégradé ${ratio} dans ${within(white)}, et la force n’est pas jugée.`,
   "read-under-another-calibration": ({ lot, standard }) =>
