@@ -347,18 +347,18 @@ describe("what a paste gives off no dust of, its dry film does (common practice,
     ]);
   });
 
-  test("what the label of the paste leaves out of its dust", () => {
-    const ofDust = [
-      { ingredient: "slate", statement: "H373" },
-      { ingredient: "slate", statement: "H319" },
-    ];
-    const why = ["hazard-of-its-dust", { ingredients: ["slate"], statements: ["H373"] }];
-    expect(lines([pigment({})], { ofDust })).toEqual([
+  test("what the label of the paste leaves out of its dust, where the dry pigment's own label has it", () => {
+    const slate = pigment({ slug: "slate", hazardStatements: ["H373", "H319"] });
+    const why = ["hazard-of-its-dust", { pigments: ["slate"], statements: ["H373"] }];
+    // H372 of a part of it: the same organs, by less of it.
+    expect(lines([slate, pigment({})], { ofDust: ["H372", "H319"] })).toEqual([
       ["never-sand-dry", ...why],
       ["spray-only-with-captured-exhaust", ...why],
       ["wet-wipe-no-sweeping", ...why],
     ]);
-    expect(lines([], { ofDust: ofDust.slice(1) })[0]?.[0]).toBe("no-dry-sanding");
+    // Too little of it for the pigment's label, and nothing of its dust that a mask is for.
+    expect(lines([pigment({})], { ofDust: ["H372"] })[0]?.[0]).toBe("no-dry-sanding");
+    expect(lines([slate], { ofDust: ["H319"] })[0]?.[0]).toBe("no-dry-sanding");
   });
 
   test("metals go first, and of a stated quartz the weighing says quartz, not its H372 alone", () => {

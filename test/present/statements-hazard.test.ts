@@ -269,10 +269,10 @@ const rulings: HazardStatement[] = [
     sensitisers: [],
     dryingOil: true,
   }).flatMap((caution) => [caution, caution.reason]),
-  ...studioCautions([], {
+  ...studioCautions([pigment("slate", { hazardStatements: ["H373"] })], {
     ingredients: [oil(1)],
     hazardStatements: [],
-    ofDust: [{ ingredient: "slate", statement: "H372" }],
+    ofDust: ["H372"],
     sensitisers: [],
     dryingOil: true,
   }).map(({ reason }) => reason),

@@ -34,6 +34,9 @@ import {
 } from "./studio-material.ts";
 import type { PigmentIdentity } from "../classify/substance.ts";
 import type { HazardKnowledge } from "../hazard-knowledge.ts";
+import { classElements } from "../classify/hazard-class.ts";
+import { isHazardCode, statementMeaning } from "../texts/hazard-statement.ts";
+import { singleStatements } from "../texts/single-statements.ts";
 import { mayHoldQuartz, STATED_QUARTZ } from "./quartz.ts";
 
 export const STUDIO_OPERATIONS = [
@@ -64,7 +67,7 @@ export interface StudioPaint {
   readonly ingredients: readonly Ingredient[];
   readonly hazardStatements: readonly string[];
   /** What ingredients state of their dust: the label of a paste leaves it out, and a dry film gives it off again. */
-  readonly ofDust: readonly { readonly ingredient: string; readonly statement: string }[];
+  readonly ofDust: readonly string[];
   /** Names of sensitisers below the limit that classifies (EUH208). */
   readonly sensitisers: readonly string[];
   /** Whether the vehicle holds an oil that dries by itself. */
@@ -297,7 +300,15 @@ function paintDust(
           values: { pigments: found.map(({ slug }) => slug), known },
         };
   };
-  const grave = ofDust.filter(({ statement }) => LIGHT_FILTER_NOT_ENOUGH.test(statement));
+  const left = new Set(ofDust.filter(isGraveDust).map(aspectOf));
+  const dusts = pigments.map(({ slug, hazardStatements }) => ({
+    slug,
+    // A pigment that holds too little of it for its own label gives off no such dust.
+    statements: hazardStatements
+      .flatMap(singleStatements)
+      .filter((code) => isGraveDust(code) && left.has(aspectOf(code))),
+  }));
+  const grave = dusts.filter(({ statements }) => statements.length > 0);
   return (
     reasonOf(wet, graveDust, undefined) ??
     quartz("stated") ??
@@ -307,13 +318,24 @@ function paintDust(
       : {
           rule: "hazard-of-its-dust",
           values: {
-            ingredients: [...new Set(grave.map(({ ingredient }) => ingredient))],
-            statements: [...new Set(grave.map(({ statement }) => statement))],
+            pigments: grave.map(({ slug }) => slug),
+            statements: [...new Set(grave.flatMap(({ statements }) => statements))],
           },
         }) ??
     quartz("not known") ??
     reasonOf(wet, noMetal, undefined, true)
   );
+}
+
+function isGraveDust(code: string): boolean {
+  return LIGHT_FILTER_NOT_ENOUGH.test(code);
+}
+
+/** What a statement is about: H372 and H373 alike. */
+function aspectOf(code: string): string {
+  if (!isHazardCode(code)) return code;
+  const { classes, route } = statementMeaning(code);
+  return `${classElements(classes[0]).family} ${route ?? ""}`;
 }
 
 function sanding(dust: StudioReason | undefined): StudioCaution[] {

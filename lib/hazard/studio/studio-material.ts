@@ -37,7 +37,7 @@ export type StudioReason =
     >
   | StatementOf<
       "hazard-of-its-dust",
-      { readonly ingredients: readonly string[]; readonly statements: readonly string[] }
+      { readonly pigments: readonly string[]; readonly statements: readonly string[] }
     >
   | StatementOf<
       "dustiness",

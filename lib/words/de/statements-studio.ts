@@ -112,8 +112,8 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     known === "stated"
       ? `In ${namesWithin(of)} ist alveolengängiger Quarz: eingeatmet vernarbt er die Lunge und kann Krebs erzeugen.`
       : `In ${namesWithin(of)} kann alveolengängiger Quarz sein: eingeatmet vernarbt er die Lunge und kann Krebs erzeugen.`,
-  "hazard-of-its-dust": ({ ingredients, statements }) =>
-    `Der Staub von ${namesWithin(ingredients)} ${effects(statements)}.`,
+  "hazard-of-its-dust": ({ pigments: of, statements }) =>
+    `Der Staub von ${namesWithin(of)} ${effects(statements)}.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} Eine Prise genügt; Augenschutz, und nichts in der Nähe, was brennt oder gegessen wird.`,
   "paint-is-no-food": () => "Farbe nicht verschlucken.",

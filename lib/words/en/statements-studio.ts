@@ -92,8 +92,8 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     known === "stated"
       ? `There is respirable quartz in ${namesWithin(of)}: breathed in, it scars the lungs and can cause cancer.`
       : `There may be respirable quartz in ${namesWithin(of)}: breathed in, it scars the lungs and can cause cancer.`,
-  "hazard-of-its-dust": ({ ingredients, statements }) =>
-    `The dust of ${namesWithin(ingredients)} ${effects(statements)}.`,
+  "hazard-of-its-dust": ({ pigments: of, statements }) =>
+    `The dust of ${namesWithin(of)} ${effects(statements)}.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} A pinch is enough; eye protection, and nothing near that burns or is eaten.`,
   "paint-is-no-food": () => "Do not swallow paint.",

@@ -89,8 +89,8 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     known === "stated"
       ? `Hay cuarzo respirable en ${namesWithin(of)}: inhalado, daña los pulmones y puede causar cáncer.`
       : `Puede haber cuarzo respirable en ${namesWithin(of)}: inhalado, daña los pulmones y puede causar cáncer.`,
-  "hazard-of-its-dust": ({ ingredients, statements }) =>
-    `El polvo de ${namesWithin(ingredients)} ${effects(statements)}.`,
+  "hazard-of-its-dust": ({ pigments: of, statements }) =>
+    `El polvo de ${namesWithin(of)} ${effects(statements)}.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} Basta una pizca; ojos protegidos, y nada cerca que arda o se coma.`,
   "paint-is-no-food": () => "No tragar pintura.",

@@ -92,8 +92,8 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     known === "stated"
       ? `Il y a du quartz alvéolaire dans ${namesWithin(of)}\u202f: inhalé, il lèse les poumons et peut causer un cancer.`
       : `Il peut y avoir du quartz alvéolaire dans ${namesWithin(of)}\u202f: inhalé, il lèse les poumons et peut causer un cancer.`,
-  "hazard-of-its-dust": ({ ingredients, statements }) =>
-    `La poussière de ${namesWithin(ingredients)} ${effects(statements)}.`,
+  "hazard-of-its-dust": ({ pigments: of, statements }) =>
+    `La poussière de ${namesWithin(of)} ${effects(statements)}.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} Une pincée suffit\u202f; yeux protégés, et rien à proximité qui brûle ou qui se mange.`,
   "paint-is-no-food": () => "Ne pas avaler la peinture.",
