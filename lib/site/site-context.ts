@@ -5,6 +5,7 @@ import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
 import { at } from "../quantities/at.ts";
 import { WORDS } from "../words/languages.ts";
 import type { Words } from "../words/words.ts";
+import { MIXING_PARTS, mixingData } from "../pages/mixing-data.ts";
 import { languageFolder, pageLanguages } from "../pages/page-languages.ts";
 import { rangeCards, type RangeCards } from "../print/range-cards.ts";
 import { collectionOf } from "../collection/collection.ts";
@@ -24,9 +25,15 @@ import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
 import { placedIn, sheetComplaints, type SheetComplaint } from "./sheet-warnings.ts";
-import { followed, followedList, type Followed, type Grain } from "../kept/followed.ts";
+import {
+  followed,
+  followedList,
+  followedWhenAsked,
+  type Followed,
+  type Grain,
+} from "../kept/followed.ts";
 import { keepIn, type Keep } from "../kept/kept-result.ts";
-import { keptSteps, madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import { keptSteps, madeStep, type KeptSteps, type Step } from "../kept/kept-steps.ts";
 import { heldFew } from "../kept/held-few.ts";
 import { partHashes, textHash } from "../kept/part-hashes.ts";
 import { madeAside, readAside, readAsPart, readWhenAsked } from "../kept/reads.ts";
@@ -127,7 +134,9 @@ function workedRange(
   cache: WorkCache | undefined,
 ): WorkedRange {
   const kept = keepIn(cache);
-  const own = following(written, (records) => allFits(records, kept), language, cache);
+  const own = following(written, language, cache, (records, steps) =>
+    madeStep(steps, FITTING, () => allFits(records, kept)),
+  );
   const { records, fits, steps } = own;
   return {
     ...own,
@@ -141,7 +150,8 @@ function workedRange(
 
 function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedRange {
   const written = recordsIn(range.written, language, own);
-  const noting = following(written, () => range.fitted, language, range.cache);
+  // A fit is the same in every language; it is kept by what it reads of the records as they are written.
+  const noting = following(written, language, range.cache, () => range.fitted);
   const { records, fits, steps } = noting;
   const inLanguage = { ...range, ...noting, written, theory: theoryOnce(records, range.cache) };
   return changesSheets(range.written, language)
@@ -152,12 +162,12 @@ function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedR
 /** Records and fits that note what is read of them, and what was kept of steps that read the same. */
 function following(
   written: Records,
-  fitting: (records: Records) => Fits,
   language: Language,
   cache: WorkCache | undefined,
+  fitting: (records: Records, steps: KeptSteps | undefined) => Fits,
 ): Pick<WorkedRange, "records" | "fitted" | "fits" | "steps" | "partsTold" | "keepSteps"> {
   if (cache === undefined) {
-    const fitted = fitting(written);
+    const fitted = fitting(written, undefined);
     return {
       records: written,
       fitted,
@@ -181,8 +191,7 @@ function following(
     hashes,
     LISTS,
   );
-  const step = { modules: ["lib/sheet/all-sheets.ts"], name: "fits" };
-  const fitted = madeStep(steps, step, () => fitting(records.value));
+  const fitted = fitting(records.value, steps);
   const fits = followed(fitted, FITS, "fits");
   partsTold.set("fits", fits);
   return {
@@ -198,13 +207,22 @@ function following(
   };
 }
 
+const FITTING: Step = { modules: ["lib/sheet/all-sheets.ts"], name: "fits" };
+
 /** A fit key by key, and what it tells of each white likewise: who was let down in what is all that many ask. */
 const FITS: Grain = {
   each: { keys: { whites: { members: { keys: { slug: "always" } } } } },
 };
 
 /** Whose members are read alike. */
-const LISTS = [...LISTS_OF_RECORDS, "fits", "sheets", "range/nearest", "range/inTwoLights"];
+const LISTS = [
+  ...LISTS_OF_RECORDS,
+  "fits",
+  "sheets",
+  "range/nearest",
+  "range/inTwoLights",
+  "mixing/paints",
+];
 
 const CONTEXT: Grain = {
   keys: {
@@ -218,6 +236,7 @@ const CONTEXT: Grain = {
     sheets: "always",
     range: "always",
     theory: "always",
+    mixing: "always",
   },
 };
 const RANGE: Grain = {
@@ -242,6 +261,20 @@ function noted<V extends object>(
   const { value, part } = made();
   partsTold.set(root, { part });
   return value;
+}
+
+/** The same of what is made when something of it is first asked for. */
+function notedWhenAsked<V extends object>(
+  { steps, partsTold }: Pick<WorkedRange, "steps" | "partsTold">,
+  root: string,
+  keys: Readonly<Record<string, Grain>>,
+  made: () => V,
+): () => V {
+  const plain = readAside(made);
+  if (steps === undefined) return plain;
+  const { value, part } = followedWhenAsked(plain, keys, root);
+  partsTold.set(root, { part });
+  return () => value;
 }
 
 /** Something of every sheet: whoever goes through it has read which sheets there are. */
@@ -349,6 +382,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
   const published = listed(worked, each);
   const inContext = (context: PageContext): PageContext =>
     noted(worked, "context", () => followed(context, CONTEXT, "context"), context);
+  const mixing = notedWhenAsked(worked, "mixing", MIXING_PARTS, () => mixingData(unanswered));
   const unanswered: PageContext = {
     words,
     folder: languageFolder(language, records.workshop),
@@ -366,6 +400,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     answers: [],
     date,
     theory,
+    mixing,
     kept,
     steps,
     revision: revision(published.map((one) => one.revision)),

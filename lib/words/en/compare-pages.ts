@@ -52,6 +52,7 @@ export const COMPARE_PAGES = {
   rows: {
     masstone: { head: "Alone", unit: "Munsell" },
     strength: { head: "Strength" },
+    whitens: { head: "Whitens" },
     opacity: { head: "Opacity" },
     oilByMass: { head: "Oil", unit: "to 100 g of pigment" },
     oilByVolume: { head: "Oil by volume", unit: "to 100 cm\u00b3 of pigment" },
@@ -115,9 +116,10 @@ export const COMPARE_PAGES = {
 
 /** What rows are about, in a word within a sentence, each once. */
 const IN_SHORT: Readonly<Record<string, string>> = {
-  masstone: "the colour alone",
+  masstone: "masstone",
   white: "what they do in white",
   strength: "strength",
+  whitens: "whitening",
   parts: "strength",
   opacity: "hiding",
   oilByMass: "oil",
