@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { isSolvent } from "../../lib/formulation/solvent.ts";
+import { isSolvent } from "../../lib/hazard/studio/solvent.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
 import { midpoint, type Quantity } from "../../lib/quantities/interval.ts";

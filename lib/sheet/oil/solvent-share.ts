@@ -1,4 +1,4 @@
-import { isSolvent } from "../../formulation/solvent.ts";
+import { isSolvent } from "../../hazard/studio/solvent.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
