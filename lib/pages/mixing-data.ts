@@ -18,6 +18,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
+import { paintAsMade } from "../sheet/paint-as-made.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { Colour } from "../records/records.ts";
@@ -84,6 +85,7 @@ function mixingPaint(worded: SheetTexts, context: PageContext): MixingPaint {
     middle(sheet.oil.pigmentMassFraction),
     middle(sheet.oil.paintDensityGPerCm3),
   ];
+  const filmDensity = colour && middle(paintAsMade(colour, records).inFilm.paintDensityGPerCm3);
   return {
     slug: sheet.slug,
     name: sheet.name,
@@ -105,6 +107,9 @@ function mixingPaint(worded: SheetTexts, context: PageContext): MixingPaint {
       : {}),
     ...(fraction === undefined ? {} : { pigmentMassFraction: fraction }),
     ...(density === undefined ? {} : { densityGPerCm3: density }),
+    ...(filmDensity === undefined || filmDensity === density
+      ? {}
+      : { filmDensityGPerCm3: filmDensity }),
     ...(film === undefined ? {} : { film }),
     facts: paintFacts(worded, context),
     ...(sheet.discontinued === undefined ? {} : { isDiscontinued: true }),

@@ -48,7 +48,7 @@ export function paintFilms(colour: Colour, records: Records): PaintFilms {
 
 /** Mass of paint and of dry pigment in a cm3 of the paint, in the middle of an estimate; nothing where they are not known. */
 function massPerVolume(colour: Colour, records: Records): Pick<PaintFilm, "massPerVolume"> {
-  const { density, pigmentFraction } = weighedAs(paintAsMade(colour, records).oil);
+  const { density, pigmentFraction } = weighedAs(paintAsMade(colour, records).inFilm);
   if (!isKnown(density)) return {};
   const paint = midpoint(density.value);
   return {
