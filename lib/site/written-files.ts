@@ -1,6 +1,7 @@
 import { copyFileSync, linkSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { contentHash, fileHash } from "../kept/content-hash.ts";
+import type { KnownFiles } from "./known-files.ts";
 
 /** Files of an output as a build puts them there, with the hash of each, so that none is hashed twice. */
 export interface WrittenFiles {
@@ -14,8 +15,13 @@ export interface WrittenFiles {
 /**
  * @param dir that files are written below.
  * @param earlierDir the output that will be replaced; need not exist.
+ * @param known files of that output.
  */
-export function writtenFiles(dir: string, earlierDir?: string): WrittenFiles {
+export function writtenFiles(
+  dir: string,
+  earlierDir?: string,
+  known?: Pick<KnownFiles, "hashOf">,
+): WrittenFiles {
   const hashes = new Map<string, string>();
   const folders = new Set<string>();
   const place = (path: string): string => {
@@ -34,9 +40,11 @@ export function writtenFiles(dir: string, earlierDir?: string): WrittenFiles {
     bring: (path, hash) => {
       if (earlierDir === undefined) return false;
       const file = place(path);
+      const earlier = join(earlierDir, path);
       try {
-        linkOrCopy(join(earlierDir, path), file);
-        if (fileHash(file) === hash) {
+        const knownHash = known?.hashOf(path, earlier);
+        linkOrCopy(earlier, file);
+        if ((knownHash ?? fileHash(file)) === hash) {
           hashes.set(path, hash);
           return true;
         }
