@@ -1,6 +1,6 @@
 import type { FigureIndex } from "../claims/figure-index.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
 import type { Answer } from "../records/records.ts";
 import { isPrivatePath } from "../sheet/figure-table.ts";
 import { PUBLIC_FIGURE } from "./checked-args.ts";
@@ -28,7 +28,6 @@ export function replyFaults(
     const found = asked.map((slug) => index.figure(`${slug}.${path}`));
     if (path === LIGHTFASTNESS || found.some((figure) => "leaf" in figure)) return [];
     const known = new Set(asked.flatMap((slug) => index.paths(slug)));
-    const near = nearestWord(path, known);
     return [
       {
         severity: "error",
@@ -37,7 +36,7 @@ export function replyFaults(
         message: `No colour of the reply has a figure ${path}`,
         actual: path,
         expected: "a figure path without the colour, as in the evidence of sheet.json",
-        ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+        hint: nearestHint(path, known),
       },
     ];
   });

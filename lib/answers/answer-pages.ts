@@ -1,6 +1,7 @@
 import { type FigureIndex, pathParts } from "../claims/figure-index.ts";
-import { factAt } from "../claims/fact-at.ts";
+import { factAt, factMember } from "../claims/fact-at.ts";
 import type { HeldAnswer, HeldClaim } from "../claims/held-claims.ts";
+import { coloursOf } from "../claims/verdict.ts";
 import { colourTile } from "../pages/colour-tile.ts";
 import {
   pagePlace,
@@ -209,15 +210,7 @@ function partBlocks(part: AnswerPartView): Block[] {
 
 /** Those that the record names, else those that its claims speak of. */
 export function answerColours({ record }: Answer, claims: readonly HeldClaim[]): readonly string[] {
-  return (
-    record.colours ?? [
-      ...new Set(
-        claims.flatMap(
-          ({ claim }) => pathParts("fact" in claim ? claim.fact : claim.figure).colour,
-        ),
-      ),
-    ]
-  );
+  return record.colours ?? [...new Set(claims.flatMap(({ claim }) => coloursOf(claim)))];
 }
 
 /** A reply to a question of customers, to send. */
@@ -278,6 +271,17 @@ function todayCell(
   index: FigureIndex,
   words: PageContext["words"],
 ): CellView {
+  if ("every" in claim) {
+    const having = index.sheets.filter(
+      (sheet) => factMember(sheet, claim.every, claim.lacks) !== undefined,
+    );
+    return {
+      text: factText(
+        having.map(({ name }) => name),
+        words,
+      ),
+    };
+  }
   if ("fact" in claim) {
     const { colour, figure } = pathParts(claim.fact);
     const sheet = index.sheet(colour);

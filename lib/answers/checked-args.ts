@@ -1,4 +1,4 @@
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { isPrivatePath } from "../sheet/figure-table.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { EqualLightness } from "../sheet/sheet.ts";
@@ -15,7 +15,7 @@ export function checkedArgs(
 ): Args | undefined {
   let faults = 0;
   const fault = (message: string, actual: string, expected: string, hint?: string): void => {
-    room.fault({ message, actual, expected, ...(hint === undefined ? {} : { hint }) });
+    room.fault({ message, actual, expected, hint });
     faults += 1;
   };
   for (const key of call.args.keys()) {
@@ -26,7 +26,7 @@ export function checkedArgs(
           : `${shortcode} takes no value called ${key}`,
         key === "" ? (call.args.get("") ?? "") : key,
         rules.map(({ name }) => (name === "" ? "one without a name" : name)).join(", "),
-        near(
+        nearestHint(
           key,
           rules.map(({ name }) => name),
         ),
@@ -75,7 +75,12 @@ export function checkedArgs(
       case "colours":
         for (const slug of listed(value))
           if (!slugs.includes(slug))
-            fault(`No colour has the slug ${slug}`, slug, EXPECTED.colour, near(slug, slugs));
+            fault(
+              `No colour has the slug ${slug}`,
+              slug,
+              EXPECTED.colour,
+              nearestHint(slug, slugs),
+            );
         if (kind === "colour" && listed(value).length > 1)
           fault(
             `${name === "" ? shortcode : name} takes one colour, and "${value}" names several`,
@@ -114,7 +119,12 @@ export function checkedArgs(
           ),
         ];
         if (!whites.includes(value))
-          fault(`No colour was let down in ${value}`, value, EXPECTED.white, near(value, whites));
+          fault(
+            `No colour was let down in ${value}`,
+            value,
+            EXPECTED.white,
+            nearestHint(value, whites),
+          );
         return;
       }
       case "level":
@@ -128,7 +138,12 @@ export function checkedArgs(
       case "answer": {
         const answers = [...room.context.records.answers.keys()];
         if (!answers.includes(value))
-          fault(`No answer has the slug ${value}`, value, EXPECTED.answer, near(value, answers));
+          fault(
+            `No answer has the slug ${value}`,
+            value,
+            EXPECTED.answer,
+            nearestHint(value, answers),
+          );
         return;
       }
       case "text":
@@ -150,11 +165,6 @@ const EXPECTED: Readonly<Record<ArgRule["kind"], string>> = {
   answer: "the slug of an answer",
   text: "text",
 };
-
-function near(word: string, known: readonly string[]): string | undefined {
-  const nearest = nearestWord(word, known);
-  return nearest === undefined ? undefined : `nearest: ${nearest}`;
-}
 
 function argsOf(call: ShortcodeCall, { index, context }: ShortcodeRoom): Args {
   const text = (name: string): string | undefined => call.args.get(name);

@@ -1,7 +1,7 @@
 import { escapedMarkup } from "../exchange/escaped-markup.ts";
 import type { FigureIndex } from "../claims/figure-index.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { AnswerPartView } from "../present/answer-views.ts";
 import { asMarkup, type Markup } from "../present/views.ts";
@@ -132,12 +132,11 @@ function filled(
   const shortcode = SHORTCODES.find(({ name }) => name === call.name);
   if (shortcode === undefined) {
     const names = SHORTCODES.map(({ name }) => name);
-    const near = nearestWord(call.name, names);
     return room.fault({
       message: `There is no shortcode "${call.name}"`,
       actual: call.name,
       expected: names.join(" | "),
-      ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+      hint: nearestHint(call.name, names),
     });
   }
   if (shortcode.place === "on a line of its own" && !found.alone)

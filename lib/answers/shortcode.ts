@@ -42,7 +42,7 @@ export interface ShortcodeFault {
   readonly message: string;
   readonly actual?: string;
   readonly expected?: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 /** What stands in a sentence: finished text, how it is known, where it leads. */

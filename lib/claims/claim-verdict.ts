@@ -2,15 +2,17 @@ import { isKnown, weakestRoot, type Amount, type Known } from "../quantities/fig
 import type { ClaimRecord } from "../records/schema/answer.ts";
 import type { Family } from "../records/schema/terms.ts";
 import { comparisonFault, quantityOf, rankFault, type Compared } from "./comparison.ts";
-import { factAt } from "./fact-at.ts";
+import { factAt, type Fact } from "./fact-at.ts";
 import { pathParts, type FigureIndex, type LostPath, type RangeFigure } from "./figure-index.ts";
 import { plainText, type ClaimFault, type Verdict } from "./verdict.ts";
 
 type FigureClaim = Extract<ClaimRecord, { figure: string }>;
 type FactClaim = Extract<ClaimRecord, { fact: string }>;
+type RangeClaim = Extract<ClaimRecord, { every: string }>;
 
 /** Hold one claim against the sheets of a range. A claim that cannot be held at all has a fault like one that no longer holds. */
 export function claimVerdict(claim: ClaimRecord, index: FigureIndex): Verdict {
+  if ("every" in claim) return rangeVerdict(claim, index);
   return "fact" in claim ? factVerdict(claim, index) : figureVerdict(claim, index);
 }
 
@@ -160,16 +162,44 @@ function factVerdict(claim: FactClaim, index: FigureIndex): Verdict {
   return { claim, figures: [], colours: [colour], faults: optional(fault) };
 }
 
-function factFault(claim: FactClaim, fact: unknown): ClaimFault | undefined {
+/** No colour has it but those named, and each of these does. */
+function rangeVerdict(claim: RangeClaim, index: FigureIndex): Verdict {
+  const { every, lacks, but = [] } = claim;
+  const unknown = but.filter((slug) => index.sheet(slug) === undefined);
+  const faults = [
+    ...unknown.map((slug) => lostFault(slug, "but", { lost: "colour" })),
+    ...index.sheets.flatMap((sheet): ClaimFault[] => {
+      const at = factAt(sheet, every);
+      if ("lost" in at) return [lostFault(`${sheet.slug}.${every}`, "every", at)];
+      const isExcepted = but.includes(sheet.slug);
+      if ((Array.isArray(at.fact) && at.fact.includes(lacks)) === isExcepted) return [];
+      const actual = printedFact(at.fact);
+      const expected = isExcepted
+        ? `${lacks} among them`
+        : `no ${lacks} among them${but.length === 0 ? "" : ` in any colour but ${but.join(", ")}`}`;
+      return [
+        {
+          rule: "claims/fact",
+          key: isExcepted ? "but" : "lacks",
+          message: `${sheet.slug}.${every} is ${actual}; the claim wants ${expected}`,
+          actual,
+          expected,
+        },
+      ];
+    }),
+  ];
+  return { claim, figures: [], colours: but, faults };
+}
+
+function printedFact(fact: Fact): string {
+  if (fact === null) return "nothing";
+  if (typeof fact !== "object") return plainText(fact);
+  return fact.length === 0 ? "none" : fact.join(", ");
+}
+
+function factFault(claim: FactClaim, fact: Fact): ClaimFault | undefined {
   const list = Array.isArray(fact) ? (fact as readonly string[]) : undefined;
-  const printed =
-    list === undefined
-      ? fact === null
-        ? "nothing"
-        : plainText(fact)
-      : list.length === 0
-        ? "none"
-        : list.join(", ");
+  const printed = printedFact(fact);
   const fault = (key: string, actual: string, expected: string): ClaimFault => ({
     rule: "claims/fact",
     key,
@@ -199,7 +229,7 @@ function factFault(claim: FactClaim, fact: unknown): ClaimFault | undefined {
 }
 
 function lostFault(path: string, key: string, { lost, nearest }: LostPath): ClaimFault {
-  const hint = nearest === undefined ? {} : { hint: `nearest: ${nearest}` };
+  const hint = nearest === undefined ? undefined : `nearest: ${nearest}`;
   switch (lost) {
     case "colour":
       return {
@@ -208,7 +238,7 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
         message: `No colour has the slug ${pathParts(path).colour}`,
         actual: pathParts(path).colour,
         expected: "the slug of a colour",
-        ...hint,
+        hint,
       };
     case "member":
       return {
@@ -217,7 +247,7 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
         message: `The sheet of ${pathParts(path).colour} has no figure ${pathParts(path).figure}`,
         actual: path,
         expected: `a figure that the sheet of ${pathParts(path).colour} has`,
-        ...hint,
+        hint,
       };
     case "figure":
       return {
@@ -226,7 +256,7 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
         message: `No sheet has a figure ${path}`,
         actual: path,
         expected: "a figure path, as in the evidence of sheet.json",
-        ...hint,
+        hint,
       };
   }
 }

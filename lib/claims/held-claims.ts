@@ -35,9 +35,11 @@ export function heldAnswer(
     claims: (answer.record.claims ?? []).map((claim) => {
       const verdict = claimVerdict(claim, index);
       const paths =
-        "fact" in claim
-          ? [claim.fact]
-          : verdict.figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
+        "every" in claim
+          ? index.sheets.map(({ slug }) => `${slug}.${claim.every}`)
+          : "fact" in claim
+            ? [claim.fact]
+            : verdict.figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
       const roots = distinct(paths.flatMap((path) => rootsOf(path)));
       const newest = newestRoot(roots, records);
       const isPrivate = paths.some((path) => isPrivatePath(pathParts(path).figure));
@@ -49,22 +51,16 @@ export function heldAnswer(
 /** Every claim that does not hold, at its line, with the newest record that it rests on: there something has changed. */
 export function claimDiagnostics({ answer, claims }: HeldAnswer): Diagnostic[] {
   return claims.flatMap(({ faults, newest }, i) =>
-    faults.map(({ rule, key, message, actual, expected, hint }): Diagnostic => {
-      const told =
+    faults.map(({ rule, key, hint, ...fault }): Diagnostic => ({
+      severity: "error",
+      rule,
+      place: answer.place(["claims", i, key]),
+      ...fault,
+      hint:
         hint ??
-        (newest === undefined
-          ? undefined
-          : `newest record that it rests on: ${newest.root.kind} ${newest.root.slug}, ${newest.date}`);
-      return {
-        severity: "error",
-        rule,
-        place: answer.place(["claims", i, key]),
-        message,
-        actual,
-        expected,
-        ...(told === undefined ? {} : { hint: told }),
-      };
-    }),
+        (newest &&
+          `newest record that it rests on: ${newest.root.kind} ${newest.root.slug}, ${newest.date}`),
+    })),
   );
 }
 

@@ -1,5 +1,5 @@
 import type { ClaimRecord } from "../records/schema/answer.ts";
-import type { RangeFigure } from "./figure-index.ts";
+import { pathParts, type RangeFigure } from "./figure-index.ts";
 
 /** What is wrong with a claim, still without file and line. Numbers are as in sheet.json, to four digits. */
 export interface ClaimFault {
@@ -11,7 +11,7 @@ export interface ClaimFault {
   /** As the sheets have it today, and as the claim wants it. */
   readonly actual: string;
   readonly expected: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 /** A claim held against today's sheets. */
@@ -29,4 +29,10 @@ export function plainText(value: unknown): string {
   if (typeof value === "number") return String(Number(value.toPrecision(4)));
   if (Array.isArray(value)) return value.map(plainText).join(" to ");
   return String(value);
+}
+
+/** Colours that a claim is about, by what it says itself: of one on every colour those that it excepts. */
+export function coloursOf(claim: ClaimRecord): readonly string[] {
+  if ("every" in claim) return claim.but ?? [];
+  return [pathParts("fact" in claim ? claim.fact : claim.figure).colour];
 }

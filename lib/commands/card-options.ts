@@ -1,5 +1,5 @@
 import { keysOf } from "../quantities/members.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { andNearest } from "../diagnostics/nearest-word.ts";
 import { cardSizes, PAPER_SIZES, type CardSize } from "../print/card-size.ts";
 import type { StatedCard, WithoutCard } from "../print/range-cards.ts";
 import { FAMILIES } from "../records/schema/terms.ts";
@@ -87,9 +87,8 @@ export function unknownChoice(
   given: string,
   known: readonly string[],
 ): OutputFault {
-  const near = nearestWord(given, known);
   const expected = known.length > MOST_NAMED ? "a colour of the workshop" : known.join(", ");
   return new OutputFault(
-    `${option} can't be ${given}: it takes ${expected}${near === undefined ? "" : `; nearest: ${near}`}`,
+    `${option} can't be ${given}: it takes ${expected}${andNearest(given, known)}`,
   );
 }

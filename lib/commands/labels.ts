@@ -1,5 +1,5 @@
 import { labelsPdf } from "../print/labels-pdf.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { andNearest } from "../diagnostics/nearest-word.ts";
 import { packageSizes, type PackageSize } from "../print/package-size.ts";
 import { rangeLabels } from "../print/range-labels.ts";
 import type { Lot, Records } from "../records/records.ts";
@@ -88,13 +88,11 @@ function chosenLot(wanted: string, { lots }: Records): Lot {
     ({ slug, record }) => slug === word || record.number.toLowerCase() === word,
   );
   if (found !== undefined) return found;
-  const near = nearestWord(wanted, [
+  const near = andNearest(wanted, [
     ...[...lots.values()].map(({ record }) => record.number),
     ...lots.keys(),
   ]);
-  throw new OutputFault(
-    `There is no lot ${wanted} in lots/${near === undefined ? "" : `; nearest: ${near}`}`,
-  );
+  throw new OutputFault(`There is no lot ${wanted} in lots/${near}`);
 }
 
 /** The colour of the lot alone. @throws OutputFault where another was asked for. */

@@ -1,7 +1,7 @@
 import { answerColours } from "../answers/answer-pages.ts";
 import { shownPaths } from "../answers/shown-paths.ts";
 import { namedRecords, recordsNamed, usesOf, type ColourUse, type Uses } from "../claims/uses.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { andNearest } from "../diagnostics/nearest-word.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { workedSite } from "../site/site-context.ts";
 import { workCacheOf } from "../kept/work-cache.ts";
@@ -22,12 +22,12 @@ export function listUses(
   }
   const named = recordsNamed(slug, records);
   if (named.length === 0) {
-    const near = nearestWord(
+    const near = andNearest(
       slug,
       namedRecords(records).map((record) => record.slug),
     );
     process.stderr.write(
-      `No colour, pigment, vehicle, reading or source is called ${slug}${near === undefined ? "" : `; nearest: ${near}`}\n`,
+      `No colour, pigment, vehicle, reading or source is called ${slug}${near}\n`,
     );
     return 1;
   }

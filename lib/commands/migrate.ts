@@ -4,7 +4,7 @@ import { createTwoFilesPatch, FILE_HEADERS_ONLY } from "diff";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { contentTree, type ContentFile } from "../records/content-tree.ts";
 import { decodedText } from "../records/decoded-text.ts";
-import { fileFault } from "../records/file-fault.ts";
+import { fileFault } from "../records/fault.ts";
 import {
   folderMigration,
   type FolderMigration,
@@ -88,7 +88,6 @@ function unreadVersion(
     ? newer
     : [
         fileFault(workshop.file, {
-          severity: "error",
           rule: "records/version",
           message:
             "The version of the records can't be told: recordsVersion is a whole number in a workshop.yaml without faults, and npm run check lists those",

@@ -1,4 +1,4 @@
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { andNearest } from "../diagnostics/nearest-word.ts";
 import { loadRecords } from "../records/load-records.ts";
 import type { Colour, Records } from "../records/records.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
@@ -26,10 +26,7 @@ export function lotStarter(
   }
   const colour = records.colours.get(slug);
   if (colour === undefined) {
-    const near = nearestWord(slug, records.colours.keys());
-    return {
-      refusal: `There is no colour ${slug}${near === undefined ? "" : `; nearest: ${near}`}`,
-    };
+    return { refusal: `There is no colour ${slug}${andNearest(slug, records.colours.keys())}` };
   }
   const { context } = workedSite(records, today);
   const worded = context.sheets.find(({ sheet }) => sheet.slug === slug);

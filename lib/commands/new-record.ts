@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, extname, basename, join } from "node:path";
 import { codeOf } from "../diagnostics/error-code.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { andNearest, nearestWord } from "../diagnostics/nearest-word.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { lotStarter } from "./new-lot.ts";
 import { name as recordName } from "../records/schema/amount.ts";
@@ -37,10 +37,8 @@ export function newRecord(
     colours: namesIn(join(contentDir, "colours")),
   };
   const today = date ?? new Date().toISOString().slice(0, 10);
-  if (kind === "trial" && !known.colours.includes(slug)) {
-    const near = nearestWord(slug, known.colours);
-    return complaint(`There is no colour ${slug}${near === undefined ? "" : `; nearest: ${near}`}`);
-  }
+  if (kind === "trial" && !known.colours.includes(slug))
+    return complaint(`There is no colour ${slug}${andNearest(slug, known.colours)}`);
   const begun =
     kind === "lot" ? lotStarter(contentDir, slug, today) : starter(kind, name, slug, known, today);
   if ("refusal" in begun) return complaint(begun.refusal);

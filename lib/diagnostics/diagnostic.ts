@@ -24,7 +24,7 @@ export interface Diagnostic {
   /** Key in the bibliography of the text that sets the limit. */
   readonly source?: string;
   /** What would help: the nearest known word, or the likely slip. */
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 /**

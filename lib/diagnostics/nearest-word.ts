@@ -38,6 +38,18 @@ export function nearestWord(word: string, known: Iterable<string>): string | und
   return nearest?.word;
 }
 
+/** The hint of a diagnostic that names it; undefined when nothing is near. */
+export function nearestHint(word: string, known: Iterable<string>): string | undefined {
+  const near = nearestWord(word, known);
+  return near === undefined ? undefined : `nearest: ${near}`;
+}
+
+/** The same as the end of a sentence; empty when nothing is near. */
+export function andNearest(word: string, known: Iterable<string>): string {
+  const hint = nearestHint(word, known);
+  return hint === undefined ? "" : `; ${hint}`;
+}
+
 interface Candidate {
   readonly word: string;
   readonly slips: number;

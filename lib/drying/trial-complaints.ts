@@ -37,7 +37,7 @@ export function trialComplaints(trial: DryingTrial): TrialComplaint[] {
     message,
     actual: String(actual),
     expected,
-    ...(hint === undefined ? {} : { hint }),
+    hint,
   });
   const reach = (
     field: "filmThicknessUm" | "temperatureC" | "humidityPercent",

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import { csvTable } from "./csv-table.ts";
 import type { RowStanding } from "./cells.ts";
@@ -119,7 +119,6 @@ function faults(issue: z.core.$ZodIssue, row: WrittenRow): Diagnostic[] {
       : subject === "source"
         ? Object.keys(BIBLIOGRAPHY)
         : [];
-  const near = typeof issue.input === "string" ? nearestWord(issue.input, allowed) : undefined;
   return [
     tableFault(row.place(subject), {
       subject,
@@ -130,7 +129,7 @@ function faults(issue: z.core.$ZodIssue, row: WrittenRow): Diagnostic[] {
           : cell === undefined
             ? "a value in each row"
             : issue.message,
-      ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+      hint: typeof issue.input === "string" ? nearestHint(issue.input, allowed) : undefined,
     }),
   ];
 }

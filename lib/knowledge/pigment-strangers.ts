@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { at } from "../quantities/at.ts";
 import type { EvidencedRow, LoadedTable, TableForm } from "./loaded-table.ts";
 import type { PigmentRow } from "./pigment-tables.ts";
@@ -38,7 +38,7 @@ export function pigmentStrangers(
           subject: "pigment",
           actual: name,
           expected: "a Colour Index name or a class that lib/knowledge/pigments.csv has",
-          ...nearest(name, known),
+          hint: nearestHint(name, known),
         }),
       ),
     ...pigments.rows.flatMap(({ class: of }, i) =>
@@ -48,13 +48,11 @@ export function pigmentStrangers(
             subject: "class",
             actual: of,
             expected: "a class that some science has a row for",
-            ...nearest(of, new Set([...classes].filter((one) => named.has(one)))),
+            hint: nearestHint(
+              of,
+              [...classes].filter((one) => named.has(one)),
+            ),
           }),
     ),
   ];
-}
-
-function nearest(name: string, among: ReadonlySet<string>): { readonly hint?: string } {
-  const near = nearestWord(name, [...among]);
-  return near === undefined ? {} : { hint: `nearest: ${near}` };
 }

@@ -21,7 +21,7 @@ export interface TableFault {
   readonly subject: string;
   readonly actual: string;
   readonly expected: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 /** A fault of a table's file; like a fault in a record, it stops a build. */
@@ -36,6 +36,6 @@ export function tableFault(
     message: `The ${subject} is ${actual}; right would be ${expected}`,
     actual,
     expected,
-    ...(hint === undefined ? {} : { hint }),
+    hint,
   };
 }

@@ -3,15 +3,14 @@ import { deltaE00 } from "../colorimetry/difference.ts";
 import { HAND_HELD_NOISE, tiltAt, type ReadingNoise } from "../colorimetry/reading-noise.ts";
 import { xyzToLab } from "../colorimetry/lab.ts";
 import { tristimulus } from "../colorimetry/tristimulus.ts";
-import type { Measurement } from "../optics/fit/measurement.ts";
-import { unstatedSurface } from "../optics/surface/measurement-in-geometry.ts";
+import type { Geometry, Measurement } from "../optics/fit/measurement.ts";
 import type { Interval } from "../quantities/interval.ts";
-import { sameGrid } from "../quantities/spectrum.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { differenceParts, type DifferenceParts } from "./difference-parts.ts";
 import { judged, worstVerdict, type Judged, type Tolerances, type Verdict } from "./judgement.ts";
-import { labOfReading, type Bench } from "./let-down-absorption.ts";
+import { labOfReading } from "./let-down-absorption.ts";
 import { lotStrength, type LotStrength } from "./lot-strength.ts";
+import { commonBench, onBench } from "./read-alike.ts";
 import { TELLING_DEGREES, type ReplicateSpread } from "./replicate-spread.ts";
 
 /** A reading with the day of the calibration that it was read under, YYYY-MM-DD, where that is known. */
@@ -52,7 +51,7 @@ export interface LotComparison {
     readonly strength: LotStrength;
   };
   readonly judged: readonly Judged[];
-  /** The worst of those judged; none where nothing was, or where all agree that were and strength was not. */
+  /** The worst of those judged; none where neither masstone nor let-down was, or where all agree that were and not all was that was read. */
   readonly verdict?: Verdict;
   /** Why something was not judged, or is not to be: no correction follows from such a comparison. */
   readonly remarks: readonly ComparisonStatement[];
@@ -60,18 +59,27 @@ export interface LotComparison {
   readonly notes: readonly ComparisonNote[];
 }
 
-/** The instrument was calibrated anew between the two readings: what it then errs by is in the difference. */
-export type ComparisonNote = StatementOf<
-  "read-under-another-calibration",
-  { readonly lot: string; readonly standard: string }
->;
+export type ComparisonNote =
+  /** The instrument was calibrated anew between the two readings: what it then errs by is in the difference. */
+  | StatementOf<
+      "read-under-another-calibration",
+      { readonly lot: string; readonly standard: string }
+    >
+  | StatementOf<"lot-not-read", { readonly what: Part | "both" }>;
+
+/** What is read of a lot. */
+export type Part = "masstone" | "let-down";
 
 export type ComparisonStatement =
   | StatementOf<
       "reads-as-in-another-white",
       { readonly white: string; readonly other: string; readonly deltaE00: number }
     >
-  | StatementOf<"lot-not-read-as-standard", { readonly what: "masstone" | "let-down" }>
+  | StatementOf<
+      "lot-not-read-as-standard",
+      { readonly what: Part; readonly lot: Geometry; readonly standard: Geometry }
+    >
+  | StatementOf<"standard-has-no-masstone", Record<string, never>>
   | StatementOf<
       "lot-has-no-let-down-of-standard",
       { readonly white: string; readonly ratio: string }
@@ -114,21 +122,21 @@ export function lotAgainstStandard(
     });
   let letDown: LotComparison["letDown"];
   if (pair !== undefined) {
-    const bench = benchOf(pair.of.reading);
-    if (!readAlike(pair.of.reading, pair.lot.reading))
-      remarks.push({ rule: "lot-not-read-as-standard", values: { what: "let-down" } });
+    const white = whites.get(pair.of.white);
+    const isWhiteAlike = white?.geometry === pair.of.reading.geometry;
+    const bench = commonBench(
+      pair.of.reading,
+      pair.lot.reading,
+      ...(white !== undefined && isWhiteAlike ? [white] : []),
+    );
+    const [of, own] = [pair.of.reading, pair.lot.reading].map(
+      (reading) => bench && onBench(reading, bench),
+    );
+    if (bench === undefined || of === undefined || own === undefined)
+      remarks.push(notReadAlike("let-down", pair.of.reading, pair.lot.reading));
     else {
-      const white = whites.get(pair.of.white);
-      const strength = lotStrength(
-        pair.of.reading,
-        pair.lot.reading,
-        white !== undefined && readAlike(white, pair.of.reading) ? white : undefined,
-        bench,
-      );
-      const difference = differenceParts(
-        labOfReading(pair.of.reading),
-        labOfReading(pair.lot.reading),
-      );
+      const strength = lotStrength(of, own, white && onBench(white, bench), bench);
+      const difference = differenceParts(labOfReading(of), labOfReading(own));
       letDown = { white: pair.of.white, massRatio: pair.of.massRatio, difference, strength };
       const ofColour = colourUncertainty([pair.of.reading, pair.lot.reading], spread);
       found.push(
@@ -146,33 +154,66 @@ export function lotAgainstStandard(
   }
   found.push(...figuresJudged(standard, lot, tolerances));
   const worst = worstVerdict(found.map((one) => one.verdict));
-  // A lot that was let down passes by its strength too: what else agrees can't stand for that.
-  const isStrengthLeftOpen = lot.letDowns.length > 0 && letDown === undefined;
-  const verdict = worst === "pass" && isStrengthLeftOpen ? undefined : worst;
+  const verdict = worst === "pass" && isLeftOpen(lot, masstone, letDown) ? undefined : worst;
   return {
     ...(masstone === undefined ? {} : { masstone }),
     ...(letDown === undefined ? {} : { letDown }),
     ...(verdict === undefined ? {} : { verdict }),
     judged: found,
     remarks,
-    notes: otherCalibrations([
-      [standard.masstone, lot.masstone],
-      [pair?.of.reading, pair?.lot.reading],
-    ]),
+    notes: [
+      ...otherCalibrations([
+        [standard.masstone, lot.masstone],
+        [pair?.of.reading, pair?.lot.reading],
+      ]),
+      ...notRead(lot),
+    ],
   };
 }
 
-/** How readings like this one are taken, its surface as recorded or the usual one. */
-export function benchOf(reading: Measurement): Bench {
-  return {
-    grid: reading.spectrum.grid,
-    geometry: reading.geometry,
-    surface: reading.surface ?? unstatedSurface(reading),
-  };
+/** The let-down's difference and strength, unless the let-down was not made as it is written down: then they tell nothing. */
+export function soundLetDown({ letDown, remarks }: LotComparison): LotComparison["letDown"] {
+  return remarks.some(({ rule }) => rule === "reads-as-in-another-white") ? undefined : letDown;
 }
 
-export function readAlike(one: Measurement, other: Measurement): boolean {
-  return one.geometry === other.geometry && sameGrid(one.spectrum.grid, other.spectrum.grid);
+/** Whether masstone and let-down were both held against the standard, each as it is written down: a correction follows from both together. */
+export function isWhollyCompared({ masstone, letDown, remarks }: LotComparison): boolean {
+  return masstone !== undefined && letDown !== undefined && remarks.length === 0;
+}
+
+/**
+ * What was read of a lot and not held against the standard keeps it from passing: what else agrees can't stand for
+ * it. A lot of which no colour was compared does not pass by its weights alone.
+ */
+function isLeftOpen(
+  lot: LotFigures,
+  masstone: DifferenceParts | undefined,
+  letDown: LotComparison["letDown"],
+): boolean {
+  return (
+    (masstone === undefined && letDown === undefined) ||
+    (masstone === undefined && lot.masstone !== undefined) ||
+    (letDown === undefined && lot.letDowns.length > 0)
+  );
+}
+
+function notRead({ masstone, letDowns }: LotFigures): ComparisonNote[] {
+  const parts: readonly Part[] = [
+    ...(masstone === undefined ? (["masstone"] as const) : []),
+    ...(letDowns.length === 0 ? (["let-down"] as const) : []),
+  ];
+  const [what] = parts;
+  return what === undefined
+    ? []
+    : [{ rule: "lot-not-read", values: { what: parts.length > 1 ? "both" : what } }];
+}
+
+function notReadAlike(
+  what: Part,
+  { geometry: standard }: Measurement,
+  { geometry: lot }: Measurement,
+): ComparisonStatement {
+  return { rule: "lot-not-read-as-standard", values: { what, lot, standard } };
 }
 
 export interface LetDownPair {
@@ -202,12 +243,22 @@ function masstoneDifference(
   lot: LotFigures,
   remarks: ComparisonStatement[],
 ): DifferenceParts | undefined {
-  if (standard.masstone === undefined || lot.masstone === undefined) return undefined;
-  if (!readAlike(standard.masstone, lot.masstone)) {
-    remarks.push({ rule: "lot-not-read-as-standard", values: { what: "masstone" } });
+  if (lot.masstone === undefined) return undefined;
+  if (standard.masstone === undefined) {
+    remarks.push({ rule: "standard-has-no-masstone", values: {} });
     return undefined;
   }
-  return differenceParts(labOfReading(standard.masstone), labOfReading(lot.masstone));
+  const difference = readDifference(standard.masstone, lot.masstone);
+  if (difference === undefined)
+    remarks.push(notReadAlike("masstone", standard.masstone, lot.masstone));
+  return difference;
+}
+
+/** By the colours of both on one grid; undefined where they were read in two geometries. */
+function readDifference(standard: LotReading, lot: LotReading): DifferenceParts | undefined {
+  const bench = commonBench(standard, lot);
+  const [one, other] = [standard, lot].map((reading) => bench && onBench(reading, bench));
+  return one && other && differenceParts(labOfReading(one), labOfReading(other));
 }
 
 function inAnotherWhite(
@@ -217,16 +268,13 @@ function inAnotherWhite(
 ): ComparisonStatement[] {
   const [nearest] = standard.letDowns
     .filter(
-      ({ white, massRatio, ratioKind, reading }) =>
-        white !== of.white &&
-        massRatio === of.massRatio &&
-        ratioKind === of.ratioKind &&
-        readAlike(reading, lot.reading),
+      ({ white, massRatio, ratioKind }) =>
+        white !== of.white && massRatio === of.massRatio && ratioKind === of.ratioKind,
     )
-    .map(({ white, reading }) => ({
-      white,
-      deltaE00: deltaE00(labOfReading(reading), labOfReading(lot.reading)),
-    }))
+    .flatMap(({ white, reading }) => {
+      const difference = readDifference(reading, lot.reading);
+      return difference === undefined ? [] : [{ white, deltaE00: difference.deltaE00 }];
+    })
     .toSorted((one, other) => one.deltaE00 - other.deltaE00);
   return nearest === undefined || nearest.deltaE00 > off * OTHER_WHITE_SHARE
     ? []

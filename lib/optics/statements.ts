@@ -25,7 +25,7 @@ import type { NotMixed, OilNotKnown } from "./tints/common-whites.ts";
 import type { NotAtLightness } from "./tints/equal-lightness.ts";
 import type { ExpectedStatement } from "./tints/expected-ladder.ts";
 import type { NotLetDown, TintStatement, WhitesStatement } from "./tints/tint-statement.ts";
-import type { GridsDiffer, SurfacesDiffer } from "./unlike-readings.ts";
+import type { SurfacesDiffer } from "./unlike-readings.ts";
 import type { NotCompared, StrengthResidualStatement } from "./tints/tinting-strength.ts";
 
 /** What drawdowns carry, and how well a fit meets them. */
@@ -46,7 +46,7 @@ export type PaintStatement =
   | TintStatement
   | WhitesStatement
   | NotLetDown
-  | Exclude<NotCompared, GridsDiffer | SurfacesDiffer>
+  | Exclude<NotCompared, SurfacesDiffer>
   | StrengthResidualStatement
   | ContrastByGlossStatement
   | DoesNotHide

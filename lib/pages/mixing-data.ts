@@ -22,7 +22,12 @@ import { isStatement } from "../quantities/statement.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { Colour } from "../records/records.ts";
 import { dryingParts } from "../sheet/drying/drying-parts.ts";
-import { coefficientsOfFilms, opacityChart, spectralFilms } from "../sheet/optics/opacity-chart.ts";
+import {
+  coefficientsOfFilms,
+  filmGrid,
+  opacityChart,
+  spectralFilms,
+} from "../sheet/optics/opacity-chart.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { opticsReading } from "../sheet/tints/optics-reading.ts";
 import type { PageContext } from "./page-context.ts";
@@ -124,7 +129,7 @@ function packedReading({ spectrum, geometry }: Measurement): PackedReading {
 /** Of whites and mediums alone: others' K and S come from their let-downs. */
 function packedFilm(colour: Colour, { records }: PageContext): PackedFilm | undefined {
   const { family } = colour.record;
-  const grid = spectralFilms(colour)[0]?.reading.spectrum.grid;
+  const grid = filmGrid(colour, records);
   if (grid === undefined || (family !== "white" && family !== "extender")) return undefined;
   const found = coefficientsOfFilms(colour, opacityChart(grid, records));
   if (found === undefined || isStatement(found)) return undefined;

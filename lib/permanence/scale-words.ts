@@ -39,14 +39,13 @@ const SCALES: Readonly<
 export function scaleComplaint(word: string, wanted: LightfastnessScale): Complaint | undefined {
   const written = word.trim();
   if (SCALES[wanted].words.includes(written)) return undefined;
-  const hint = hintFor(written, wanted);
   return {
     severity: "error",
     rule: "permanence/wrong-scale",
     message: `"${word}" is no ${wanted === "category" ? "lightfastness category" : wanted === "blue wool" ? "blue wool reference" : "grade of the grey scale"}: that is ${SCALES[wanted].expected}`,
     actual: word,
     expected: SCALES[wanted].expected,
-    ...(hint === undefined ? {} : { hint }),
+    hint: hintFor(written, wanted),
   };
 }
 

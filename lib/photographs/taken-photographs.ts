@@ -152,6 +152,6 @@ function complaint({ place }: Photograph, { fault, hint }: PictureFault): Diagno
     rule: "records/photograph",
     place: place(["file"]),
     message: fault,
-    ...(hint === undefined ? {} : { hint }),
+    hint,
   };
 }

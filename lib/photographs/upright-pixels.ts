@@ -15,7 +15,7 @@ export interface UprightPixels {
 /** Why a file gives no picture: a sentence without its full stop, and what would be right. */
 export interface PictureFault {
   readonly fault: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 /** A picture of more is refused before it is opened: a few kilobytes may spell out gigabytes. */

@@ -3,6 +3,7 @@ import type { Lot, Records } from "../records/records.ts";
 import type { TrialRecord } from "../records/schema/trial.ts";
 import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
+import { openResults, type OpenResult } from "./trial-results.ts";
 
 /** Something that time has made due. */
 export type Due =
@@ -22,6 +23,8 @@ export type Due =
       readonly trial: TrialRecord;
       readonly date: string;
     }
+  /** A trial that is over, whose result the record of its colour does not have. */
+  | ({ readonly due: "trial-result"; readonly record: string } & OpenResult)
   /** A lot that is planned and not made, or made and held against nothing yet, or read so that it can't be, or the newest of its colour and fails. */
   | {
       readonly due: "lot-planned" | "lot-unread" | "lot-unjudged" | "lot-failed";
@@ -80,6 +83,15 @@ export function dueTrials({ trials }: Pick<Records, "trials">): Extract<Due, { d
         : [{ due: "trial" as const, record: `trials/${slug}`, trial: record, date: nextDate }];
     })
     .toSorted((one, other) => (one.date < other.date ? -1 : 1));
+}
+
+/** Results of trials that are to be brought into the records of their colours, the oldest first. */
+export function dueResults(records: Pick<Records, "trials" | "colours">): Due[] {
+  return openResults(records).map((open) => ({
+    due: "trial-result",
+    record: `trials/${open.slug}`,
+    ...open,
+  }));
 }
 
 /** @returns the day on which a trial is to be looked at again, YYYY-MM-DD; undefined when it has ended. */

@@ -22,6 +22,11 @@ export function claimText(
   sheetOf: SheetOf,
 ): string {
   const text = words.pages.answers.claims;
+  if ("every" in claim)
+    return text.about(
+      text.every((claim.but ?? []).map(nameOf)),
+      rangeStatement(claim, words, sheetOf),
+    );
   const { colour } = pathParts("fact" in claim ? claim.fact : claim.figure);
   if ("fact" in claim)
     return text.about(nameOf(colour), factStatement(claim, words, sheetOf(colour)));
@@ -34,6 +39,17 @@ export function claimText(
       ? statement
       : text.standing(statement, words.standings[claim.standing].word),
   );
+}
+
+/** The thing by the name that a colour which has it gives it. */
+function rangeStatement(
+  { every, lacks, but: [first = ""] = [] }: Extract<ClaimRecord, { every: string }>,
+  words: Words,
+  sheetOf: SheetOf,
+): string {
+  const sheet = sheetOf(first);
+  const member = memberText(lacks, sheet && factMember(sheet, every, lacks), words);
+  return words.pages.answers.claims.lacks(words.pages.answers.fact(every), member);
 }
 
 function factStatement(

@@ -1,10 +1,10 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { amountEnds } from "./amount-ends.ts";
+import { faultAt, type Fault, type Faults } from "./fault.ts";
 import { allRecords, type ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { eachValue } from "./record-values.ts";
-import type { RecordPath } from "./yaml-record.ts";
 
 /** Times [1] its value that an uncertainty can't be: of a figure with a zero that means nothing. */
 const UNCERTAINTY_TIMES = 3;
@@ -26,117 +26,95 @@ const DELTA_E = { possible: 100, usual: 60 } as const;
 const RUB_OUT_METHODS = ["ISO 787-5", "ASTM D281", "ASTM D1483"] as const;
 
 /** Figures that no method gives: uncertainties past all sense, colour changes beyond white to black, methods that there are not, dates to come or long past. */
-export function amountFaults(files: ParsedFiles, today: string | undefined): Diagnostic[] {
-  return [
-    ...allRecords(files).flatMap((one) => valueFaults(one, today)),
-    ...[...files.colours.values()].flatMap((colour) =>
-      (colour.record.exposures ?? []).flatMap(({ deltaEab }, i) =>
-        exposureFaults(colour, amountEnds(deltaEab, ["exposures", i, "deltaEab"])),
-      ),
-    ),
-    ...[...files.pigments.values()].flatMap(methodFaults),
-  ];
+export function* amountFaults(files: ParsedFiles, today: string | undefined): Faults {
+  for (const one of allRecords(files)) yield* valueFaults(one, today);
+  for (const { record, yaml } of files.colours.values())
+    for (const [i, { deltaEab }] of (record.exposures ?? []).entries()) {
+      const [least] = amountEnds(deltaEab, ["exposures", i, "deltaEab"]);
+      if (least !== undefined && least.value > DELTA_E.usual)
+        yield faultAt(yaml.place(least.path), exposureFault(least.value));
+    }
+  for (const pigment of files.pigments.values()) yield* methodFaults(pigment);
 }
 
-function valueFaults(one: Parsed<unknown>, today: string | undefined): Diagnostic[] {
+function valueFaults({ record, yaml }: Parsed<unknown>, today: string | undefined): Diagnostic[] {
   const faults: Diagnostic[] = [];
-  eachValue(one.record, (value, path) => {
-    faults.push(...uncertaintyFaults(one, path, value));
-    if (today !== undefined) faults.push(...dateFaults(one, path, value, today));
+  eachValue(record, (value, path) => {
+    const key = path.at(-1) ?? "";
+    const uncertainty = uncertaintyFault(key, value);
+    if (uncertainty !== undefined)
+      faults.push(faultAt(yaml.place([...path, "uncertainty"]), uncertainty));
+    const date =
+      today === undefined || typeof value !== "string" || !DATES.has(key)
+        ? undefined
+        : dateFault(value, today);
+    if (date !== undefined) faults.push(faultAt(yaml.place(path), date));
   });
   return faults;
 }
 
-function uncertaintyFaults(
-  { yaml }: Parsed<unknown>,
-  path: RecordPath,
-  found: unknown,
-): Diagnostic[] {
-  if (typeof found !== "object" || found === null || FREE_ZERO.has(path.at(-1) ?? "")) return [];
+function uncertaintyFault(key: PropertyKey, found: unknown): Fault | undefined {
+  if (typeof found !== "object" || found === null || FREE_ZERO.has(key)) return undefined;
   const { value, uncertainty } = found as {
     readonly value?: unknown;
     readonly uncertainty?: unknown;
   };
-  if (typeof uncertainty !== "number") return [];
+  if (typeof uncertainty !== "number") return undefined;
   const largest = Math.max(...[value].flat().map((end) => Math.abs(Number(end))));
   const isBeyond = uncertainty > UNCERTAINTY_TIMES * largest;
-  const passes = uncertainty > largest && !MAY_BE_NOUGHT.has(path.at(-1) ?? "");
-  if (!(largest > 0) || !(isBeyond || passes)) return [];
-  return [
-    {
-      severity: isBeyond ? "error" : "warning",
-      rule: "records/uncertainty",
-      place: yaml.place([...path, "uncertainty"]),
-      message: `The uncertainty ${uncertainty} is ${Number((uncertainty / largest).toPrecision(2))} times the value ${largest} itself`,
-      actual: String(uncertainty),
-      expected: "a standard uncertainty, in the unit of the value",
-      hint: "in the unit of the value, not in percent",
-    },
-  ];
+  const passes = uncertainty > largest && !MAY_BE_NOUGHT.has(key);
+  if (!(largest > 0) || !(isBeyond || passes)) return undefined;
+  return {
+    severity: isBeyond ? "error" : "warning",
+    rule: "records/uncertainty",
+    message: `The uncertainty ${uncertainty} is ${Number((uncertainty / largest).toPrecision(2))} times the value ${largest} itself`,
+    actual: String(uncertainty),
+    expected: "a standard uncertainty, in the unit of the value",
+    hint: "in the unit of the value, not in percent",
+  };
 }
 
-function dateFaults(
-  { yaml }: Parsed<unknown>,
-  path: RecordPath,
-  value: unknown,
-  today: string,
-): Diagnostic[] {
-  if (!DATES.has(path.at(-1) ?? "") || typeof value !== "string") return [];
+function dateFault(date: string, today: string): Fault | undefined {
   const earliest = `${Number(today.slice(0, 4)) - OLDEST_YEARS}`;
-  if (value < earliest)
-    return [
-      {
-        severity: "warning",
-        rule: "records/date-long-past",
-        place: yaml.place(path),
-        message: `The date ${value} lies more than ${OLDEST_YEARS} years before ${today}`,
-        actual: value,
-        expected: `${earliest} or after`,
-        hint: "a digit of the year?",
-      },
-    ];
-  if (value <= today) return [];
-  return [
-    {
+  if (date < earliest)
+    return {
       severity: "warning",
-      rule: "records/date-to-come",
-      place: yaml.place(path),
-      message: `The date ${value} lies after ${today}`,
-      actual: value,
-      expected: `${today} or before`,
-      hint: "a digit of the year, or day and month exchanged?",
-    },
-  ];
+      rule: "records/date-long-past",
+      message: `The date ${date} lies more than ${OLDEST_YEARS} years before ${today}`,
+      actual: date,
+      expected: `${earliest} or after`,
+      hint: "a digit of the year?",
+    };
+  if (date <= today) return undefined;
+  return {
+    severity: "warning",
+    rule: "records/date-to-come",
+    message: `The date ${date} lies after ${today}`,
+    actual: date,
+    expected: `${today} or before`,
+    hint: "a digit of the year, or day and month exchanged?",
+  };
 }
 
-function exposureFaults(
-  { yaml }: Parsed<unknown>,
-  ends: readonly { readonly value: number; readonly path: RecordPath }[],
-): Diagnostic[] {
-  return ends.slice(0, 1).flatMap(({ value, path }): Diagnostic[] => {
-    if (value <= DELTA_E.usual) return [];
-    const isBeyond = value > DELTA_E.possible;
-    return [
-      {
-        severity: isBeyond ? "error" : "warning",
-        rule: "records/colour-change",
-        place: yaml.place(path),
-        message: isBeyond
-          ? `A change of ${value} Delta-E*ab is more than lies between black and white`
-          : `A change of ${value} Delta-E*ab is more than light makes of almost any paint`,
-        actual: String(value),
-        expected: `at most ${isBeyond ? DELTA_E.possible : DELTA_E.usual}`,
-        hint: `${Number((value / 10).toPrecision(3))}, if the decimal point is lost`,
-      },
-    ];
-  });
+function exposureFault(deltaEab: number): Fault {
+  const isBeyond = deltaEab > DELTA_E.possible;
+  return {
+    severity: isBeyond ? "error" : "warning",
+    rule: "records/colour-change",
+    message: isBeyond
+      ? `A change of ${deltaEab} Delta-E*ab is more than lies between black and white`
+      : `A change of ${deltaEab} Delta-E*ab is more than light makes of almost any paint`,
+    actual: String(deltaEab),
+    expected: `at most ${isBeyond ? DELTA_E.possible : DELTA_E.usual}`,
+    hint: `${Number((deltaEab / 10).toPrecision(3))}, if the decimal point is lost`,
+  };
 }
 
-function methodFaults({
+function* methodFaults({
   record: { oilAbsorptionGPer100g },
   yaml,
-}: Parsed<{ readonly oilAbsorptionGPer100g?: unknown }>): Diagnostic[] {
-  if (typeof oilAbsorptionGPer100g !== "object" || oilAbsorptionGPer100g === null) return [];
+}: Parsed<{ readonly oilAbsorptionGPer100g?: unknown }>): Faults {
+  if (typeof oilAbsorptionGPer100g !== "object" || oilAbsorptionGPer100g === null) return;
   const { method } = oilAbsorptionGPer100g as { readonly method?: unknown };
   const names = (known: string): RegExp =>
     new RegExp(`${known.replace(/[ -]/g, "[\\s-]*")}(?!\\d)`, "i");
@@ -145,17 +123,13 @@ function methodFaults({
     !/\b(ISO|ASTM|DIN|EN|BS)\b/i.test(method) ||
     RUB_OUT_METHODS.some((known) => names(known).test(method))
   )
-    return [];
-  const near = nearestWord(method, RUB_OUT_METHODS);
-  return [
-    {
-      severity: "warning",
-      rule: "records/rub-out-method",
-      place: yaml.place(["oilAbsorptionGPer100g", "method"]),
-      message: `"${method}" is no method of finding oil absorption that is known here: ${RUB_OUT_METHODS.join(", ")}`,
-      actual: method,
-      expected: RUB_OUT_METHODS.join(" | "),
-      ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
-    },
-  ];
+    return;
+  yield faultAt(yaml.place(["oilAbsorptionGPer100g", "method"]), {
+    severity: "warning",
+    rule: "records/rub-out-method",
+    message: `"${method}" is no method of finding oil absorption that is known here: ${RUB_OUT_METHODS.join(", ")}`,
+    actual: method,
+    expected: RUB_OUT_METHODS.join(" | "),
+    hint: nearestHint(method, RUB_OUT_METHODS),
+  });
 }

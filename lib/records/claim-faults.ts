@@ -1,16 +1,17 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ForbiddenWordsOf } from "../hazard/label/forbidden-words.ts";
+import { faultAt, type Faults } from "./fault.ts";
 import { labelLanguages } from "./label-languages.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
-import type { Parsed } from "./parsed-record.ts";
 import { eachValue } from "./record-values.ts";
+import type { RecordPath } from "./yaml-record.ts";
 
 /**
  * Words that a sheet never prints on its own authority: conformity with a
  * standard for art materials, harmlessness and the like. A record may quote them
  * only as the wording of a dated review.
  */
-export function claimFaults(files: ParsedFiles, forbiddenWords: ForbiddenWordsOf): Diagnostic[] {
+export function* claimFaults(files: ParsedFiles, forbiddenWords: ForbiddenWordsOf): Faults {
   const languages = labelLanguages(files.workshop?.record ?? {});
   // Records say the same few words again and again.
   const known = new Map<string, readonly string[]>();
@@ -23,53 +24,45 @@ export function claimFaults(files: ParsedFiles, forbiddenWords: ForbiddenWordsOf
     known.set(text, words);
     return words;
   };
-  const records: Parsed<unknown>[] = [
+  for (const { file, record, yaml, body, bodyLine } of [
     ...(files.workshop === undefined ? [] : [files.workshop]),
     ...files.pigments.values(),
     ...files.vehicles.values(),
     ...files.colours.values(),
     ...files.answers.values(),
-  ];
-  return records.flatMap((parsed) => [
-    ...textFaults(parsed, found),
-    ...parsed.body.split("\n").flatMap((line, i) =>
-      found(line).map((word) =>
-        fault(word, {
-          file: parsed.file,
-          line: parsed.bodyLine + i,
+  ]) {
+    for (const { text, path } of textsOf(record))
+      for (const word of found(text)) yield claim(word, yaml.place(path));
+    for (const [i, line] of body.split("\n").entries())
+      for (const word of found(line))
+        yield claim(word, {
+          file,
+          line: bodyLine + i,
           column: line.indexOf(word) + 1,
           path: "",
-        }),
-      ),
-    ),
-  ]);
+        });
+  }
 }
 
 /** Where a dated review is quoted word for word. */
 const QUOTED = "label.review.wording";
 
-/** In every text of a record that a page may show. */
-function textFaults(
-  { record, yaml }: Parsed<unknown>,
-  found: (text: string) => readonly string[],
-): Diagnostic[] {
-  const faults: Diagnostic[] = [];
+/** Every text of a record that a page may show. */
+function textsOf(record: unknown): { readonly text: string; readonly path: RecordPath }[] {
+  const texts: { text: string; path: RecordPath }[] = [];
   eachValue(record, (value, path) => {
-    if (typeof value !== "string") return;
-    for (const word of found(value))
-      if (path.join(".") !== QUOTED) faults.push(fault(word, yaml.place(path)));
+    if (typeof value === "string" && path.join(".") !== QUOTED)
+      texts.push({ text: value, path: [...path] });
   });
-  return faults;
+  return texts;
 }
 
-function fault(word: string, place: Diagnostic["place"]): Diagnostic {
-  return {
-    severity: "error",
+function claim(word: string, place: Diagnostic["place"]): Diagnostic {
+  return faultAt(place, {
     rule: "records/claim",
-    place,
     message: `A sheet never says "${word}" on its own authority: say what was found, in plain words`,
     actual: word,
     expected: "what was found, in plain words",
     hint: "a dated review may be quoted under label.review.wording",
-  };
+  });
 }

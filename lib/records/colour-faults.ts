@@ -4,9 +4,9 @@ import { parseMunsell } from "../colorimetry/munsell-notation.ts";
 import { outsideOptimal } from "../colorimetry/optimal-colours.ts";
 import { tristimulus } from "../colorimetry/tristimulus.ts";
 import { VIEWINGS, type Lab } from "../colorimetry/viewing.ts";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { HueFamily } from "../knowledge/hue-family.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
+import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Colour, Reading } from "./records.ts";
 import type { RecordPath } from "./yaml-record.ts";
@@ -15,16 +15,16 @@ import type { RecordPath } from "./yaml-record.ts";
 const SOLID_TOLERANCE = 0.5;
 
 /** What is read against what can be: colours of no surface, a masstone of another hue than its pigment, gloss told wrongly. */
-export function colourFaults(
+export function* colourFaults(
   colours: readonly Colour[],
   files: ParsedFiles,
   knowledge: Knowledge,
-): Diagnostic[] {
-  return colours.flatMap((colour) => [
-    ...readingsOf(colour).flatMap(([path, reading]) => solidFaults(colour, path, reading)),
-    ...familyFaults(colour, files, knowledge),
-    ...glossFaults(colour, files),
-  ]);
+): Faults {
+  for (const colour of colours) {
+    for (const [path, reading] of readingsOf(colour)) yield* solidFaults(colour, path, reading);
+    yield* familyFaults(colour, files, knowledge);
+    yield* glossFaults(colour, files);
+  }
 }
 
 function readingsOf({ masstone, tints, films }: Colour): [RecordPath, Reading][] {
@@ -36,30 +36,26 @@ function readingsOf({ masstone, tints, films }: Colour): [RecordPath, Reading][]
 }
 
 /** A L*a*b* or a chip that no reflecting surface can have; of a spectrum the limits of a reading see to it. */
-function solidFaults({ place }: Colour, path: RecordPath, reading: Reading): Diagnostic[] {
-  if (reading.form === "spectrum") return [];
+function* solidFaults({ place }: Colour, path: RecordPath, reading: Reading): Faults {
+  if (reading.form === "spectrum") return;
   const { lab, viewing } =
     reading.form === "lab" ? reading : { lab: labOfChip(reading.munsell), viewing: "C/2" as const };
   const summed = VIEWINGS.find((known) => known === viewing);
-  if (lab === undefined || summed === undefined) return [];
-  if (outsideOptimal(labToXyz(lab, summed), summed) <= SOLID_TOLERANCE) return [];
+  if (lab === undefined || summed === undefined) return;
+  if (outsideOptimal(labToXyz(lab, summed), summed) <= SOLID_TOLERANCE) return;
   const written =
     reading.form === "lab" ? `L* ${lab.L}, a* ${lab.a}, b* ${lab.b}` : reading.munsell;
-  return [
-    {
-      severity: "error",
-      rule: "records/beyond-surface-colours",
-      place: place([...path, reading.form === "lab" ? "lab" : "munsell"]),
-      message: `${written} is a colour that no reflecting surface has: none so ${lab.L < 50 ? "dark" : "light"} is so strong`,
-      actual: written,
-      expected: "a colour within the limits of reflecting surfaces",
-      hint:
-        reading.form === "lab"
-          ? "lab is L*, a*, b* in this order; a decimal point may be lost"
-          : "a chip is hue, value/chroma, such as 5PB 3/1",
-      source: "macadam-1935",
-    },
-  ];
+  yield faultAt(place([...path, reading.form === "lab" ? "lab" : "munsell"]), {
+    rule: "records/beyond-surface-colours",
+    message: `${written} is a colour that no reflecting surface has: none so ${lab.L < 50 ? "dark" : "light"} is so strong`,
+    actual: written,
+    expected: "a colour within the limits of reflecting surfaces",
+    hint:
+      reading.form === "lab"
+        ? "lab is L*, a*, b* in this order; a decimal point may be lost"
+        : "a chip is hue, value/chroma, such as 5PB 3/1",
+    source: "macadam-1935",
+  });
 }
 
 function labOfChip(munsell: string): Lab | undefined {
@@ -100,11 +96,7 @@ const FAMILY_REACHES: Readonly<Partial<Record<HueFamily | "grey", FamilyReach>>>
 };
 
 /** A masstone that is not of its own family as the record says it, or of its pigment's: another colour's reading, a white's, a L*a*b* with its numbers exchanged. */
-function familyFaults(
-  colour: Colour,
-  { pigments }: ParsedFiles,
-  knowledge: Knowledge,
-): Diagnostic[] {
+function* familyFaults(colour: Colour, { pigments }: ParsedFiles, knowledge: Knowledge): Faults {
   const own = colour.record.family;
   const families =
     own !== undefined
@@ -122,7 +114,7 @@ function familyFaults(
     lab === undefined ||
     families.some((other) => other !== family)
   )
-    return [];
+    return;
   const { C, h } = labToLch(lab);
   const [dark, light] = reach.lightness;
   const wrong =
@@ -133,18 +125,15 @@ function familyFaults(
         : reach.hue !== undefined && C >= HUE_FROM_CHROMA && !onArc(h, reach.hue)
           ? `hue angle ${h.toFixed(0)}`
           : undefined;
-  if (wrong === undefined) return [];
-  return [
-    {
-      severity: "warning",
-      rule: "records/masstone-of-another-family",
-      place: colour.place(["masstone"]),
-      message: `The masstone has ${wrong} (L* ${lab.L.toFixed(0)}, a* ${lab.a.toFixed(0)}, b* ${lab.b.toFixed(0)}), which no ${family} has`,
-      actual: wrong,
-      expected: `the masstone of a ${family}`,
-      hint: "another column, another colour's file, or a L*a*b* with its numbers exchanged or a decimal lost",
-    },
-  ];
+  if (wrong === undefined) return;
+  yield faultAt(colour.place(["masstone"]), {
+    severity: "warning",
+    rule: "records/masstone-of-another-family",
+    message: `The masstone has ${wrong} (L* ${lab.L.toFixed(0)}, a* ${lab.a.toFixed(0)}, b* ${lab.b.toFixed(0)}), which no ${family} has`,
+    actual: wrong,
+    expected: `the masstone of a ${family}`,
+    hint: "another column, another colour's file, or a L*a*b* with its numbers exchanged or a decimal lost",
+  });
 }
 
 function onArc(hue: number, [from, to]: readonly [number, number]): boolean {
@@ -165,42 +154,36 @@ function masstoneLab(reading: Reading | undefined): Lab | undefined {
  */
 const SURFACE_ALONE = { least: 0.015, seen: [0.03, 0.06] } as const;
 
-function glossFaults({ masstone, place, record }: Colour, { pigments }: ParsedFiles): Diagnostic[] {
-  if (masstone?.form !== "spectrum") return [];
+function* glossFaults({ masstone, place, record }: Colour, { pigments }: ParsedFiles): Faults {
+  if (masstone?.form !== "spectrum") return;
   const { geometry, spectrum } = masstone;
   const darkest = Math.min(...spectrum.values);
   const lightest = Math.max(...spectrum.values);
-  if (geometry === "d/8 included")
-    return darkest >= SURFACE_ALONE.least
-      ? []
-      : [
-          {
-            severity: "warning",
-            rule: "records/gloss-told-wrongly",
-            place: place(["masstone"]),
-            message: `The masstone reads ${darkest.toFixed(3)} at its darkest with gloss included, and the surface alone throws back 0.035 or more`,
-            actual: "d/8 included",
-            expected: `no value under ${SURFACE_ALONE.least}`,
-            hint: "geometry: d/8 excluded, if the gloss was shut out",
-            source: "fresnel",
-          },
-        ];
+  const [from, to] = SURFACE_ALONE.seen;
+  if (geometry === "d/8 included") {
+    if (!(darkest >= SURFACE_ALONE.least))
+      yield faultAt(place(["masstone"]), {
+        severity: "warning",
+        rule: "records/gloss-told-wrongly",
+        message: `The masstone reads ${darkest.toFixed(3)} at its darkest with gloss included, and the surface alone throws back 0.035 or more`,
+        actual: "d/8 included",
+        expected: `no value under ${SURFACE_ALONE.least}`,
+        hint: "geometry: d/8 excluded, if the gloss was shut out",
+        source: "fresnel",
+      });
+    return;
+  }
   const isBlack = record.pigments.every(({ pigment }) =>
     /^PBk /.test(pigments.get(pigment)?.record.colourIndexName ?? ""),
   );
-  const [from, to] = SURFACE_ALONE.seen;
-  return !isBlack || darkest < from || lightest > to
-    ? []
-    : [
-        {
-          severity: "warning",
-          rule: "records/gloss-told-wrongly",
-          place: place(["masstone"]),
-          message: `This black never reads under ${darkest.toFixed(3)}, about what the gloss alone throws back, and the record says that it was read without gloss (${geometry})`,
-          actual: geometry,
-          expected: "less than 0.03, where a glossy black is read without its gloss",
-          hint: "geometry: d/8 included, unless the film is matte",
-          source: "fresnel",
-        },
-      ];
+  if (isBlack && darkest >= from && lightest <= to)
+    yield faultAt(place(["masstone"]), {
+      severity: "warning",
+      rule: "records/gloss-told-wrongly",
+      message: `This black never reads under ${darkest.toFixed(3)}, about what the gloss alone throws back, and the record says that it was read without gloss (${geometry})`,
+      actual: geometry,
+      expected: "less than 0.03, where a glossy black is read without its gloss",
+      hint: "geometry: d/8 included, unless the film is matte",
+      source: "fresnel",
+    });
 }

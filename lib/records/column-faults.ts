@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { faultAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { readingStem } from "./readings/reading-stem.ts";
@@ -20,7 +21,7 @@ interface Use {
  * A column that stands for two things. Within a colour one of the two is a slip, but for a film
  * that may hide as the masstone does; of two colours one most likely has the other's file.
  */
-export function columnFaults({ workshop, colours }: ParsedFiles): Diagnostic[] {
+export function* columnFaults({ workshop, colours }: ParsedFiles): Faults {
   const uses = [
     ...(["black", "white"] as const).flatMap((ground) =>
       workshop === undefined
@@ -36,29 +37,22 @@ export function columnFaults({ workshop, colours }: ParsedFiles): Diagnostic[] {
     ...[...colours.values()].flatMap((colour) => usesOf(colour)),
   ];
   const first = new Map<string, Use>();
-  return uses.flatMap((one) => {
-    const twice = one.columns.filter((column, i) => one.columns.indexOf(column) < i);
+  for (const one of uses) {
+    const twice = one.columns.find((column, i) => one.columns.indexOf(column) < i);
+    if (twice !== undefined)
+      yield fault(one, {
+        message: `The column ${twice} stands twice among the readings that are averaged`,
+        actual: twice,
+        expected: "each column once",
+      });
     const taken = [...new Set(one.columns)].flatMap((column) => {
       const key = JSON.stringify([one.file, column]);
       const before = first.get(key);
       if (before === undefined) first.set(key, one);
       return before === undefined ? [] : [{ column, before }];
     });
-    return [
-      ...twice
-        .slice(0, 1)
-        .map((column) =>
-          fault(
-            one,
-            "error",
-            `The column ${column} stands twice among the readings that are averaged`,
-            column,
-            "each column once",
-          ),
-        ),
-      ...taken.slice(0, 1).flatMap(({ column, before }) => sharedFault(one, before, column)),
-    ];
-  });
+    for (const { column, before } of taken.slice(0, 1)) yield sharedFault(one, before, column);
+  }
 }
 
 function usesOf(
@@ -131,46 +125,27 @@ function use(
   ];
 }
 
-function sharedFault(one: Use, before: Use, column: string): Diagnostic[] {
-  const { file } = one;
+function sharedFault(one: Use, before: Use, column: string): Diagnostic {
   if (one.from !== before.from)
-    return [
-      fault(
-        one,
-        one.part === "ground" || before.part === "ground" ? "error" : "warning",
-        `The column ${column} of ${file} is ${one.as} here and ${before.as} of ${before.from.slug}`,
-        column,
-        "a column of this colour's own drawdowns",
-        "is it the file of the other colour?",
-      ),
-    ];
+    return fault(one, {
+      severity: one.part === "ground" || before.part === "ground" ? "error" : "warning",
+      message: `The column ${column} of ${one.file} is ${one.as} here and ${before.as} of ${before.from.slug}`,
+      actual: column,
+      expected: "a column of this colour's own drawdowns",
+      hint: "is it the file of the other colour?",
+    });
   const mayHide = [one.part, before.part].sort().join() === "film,masstone";
-  return [
-    fault(
-      one,
-      mayHide ? "warning" : "error",
-      `The column ${column} of ${file} is ${one.as} and ${before.as} at once`,
-      column,
-      "a column of its own for each drawdown",
-    ),
-  ];
+  return fault(one, {
+    severity: mayHide ? "warning" : "error",
+    message: `The column ${column} of ${one.file} is ${one.as} and ${before.as} at once`,
+    actual: column,
+    expected: "a column of its own for each drawdown",
+  });
 }
 
-function fault(
-  { from, path }: Use,
-  severity: Diagnostic["severity"],
-  message: string,
-  actual: string,
-  expected: string,
-  hint?: string,
-): Diagnostic {
-  return {
-    severity,
+function fault({ from, path }: Use, what: Omit<Fault, "rule">): Diagnostic {
+  return faultAt(from.yaml.place([...path, "column"]), {
     rule: "records/column-used-twice",
-    place: from.yaml.place([...path, "column"]),
-    message,
-    actual,
-    expected,
-    ...(hint === undefined ? {} : { hint }),
-  };
+    ...what,
+  });
 }

@@ -4,7 +4,7 @@ import { reasonUnread } from "../diagnostics/error-code.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { decodedText, type DecodedText } from "./decoded-text.ts";
-import { fileFault } from "./file-fault.ts";
+import { fileFault } from "./fault.ts";
 import { PICTURE_ENDINGS, UNREAD_PICTURES, type PhotographFile } from "./photograph-file.ts";
 import { fileOrder } from "../quantities/name-order.ts";
 

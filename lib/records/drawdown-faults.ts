@@ -1,15 +1,8 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { apparentRatio, nearerToColour, type LadderEnds } from "../optics/tints/let-down-order.ts";
+import { faultAt, type Fault, type Faults } from "./fault.ts";
 import { filmThicknessFault } from "./film-thickness.ts";
 import { levelsOf, type Levels } from "./reading-levels.ts";
 import type { Colour, FilmReading, Reading, TintReading } from "./records.ts";
-import type { RecordPath } from "./yaml-record.ts";
-
-type Fault = Omit<Diagnostic, "place">;
-interface Placed {
-  readonly path: RecordPath;
-  readonly fault: Fault;
-}
 
 /** Ratios nearer to each other than this [1] may change places by weighing alone. Common practice. */
 const RATIOS_APART = 1.25;
@@ -33,29 +26,25 @@ const FILMS_ALIKE = 0.03;
  * @param isExtender whether what a let-down names as its white is none: in a film that lets its ground
  *   through a colour looks stronger than it is.
  */
-export function drawdownFaults(
+export function* drawdownFaults(
   colours: readonly Colour[],
   whites: (slug: string) => Reading | undefined,
   isExtender: (slug: string) => boolean = () => false,
-): Diagnostic[] {
-  return colours.flatMap((colour) => {
-    const { record, place } = colour;
+): Faults {
+  for (const colour of colours) {
+    const { record } = colour;
     // What could not be read was told already, and the rest no longer stands where the record says.
     const allRead =
       colour.tints.length === (record.tints ?? []).length &&
       colour.films.length === (record.films ?? []).length;
-    return [
-      ...(allRead
-        ? [
-            ...tintFaults(colour, whites, isExtender),
-            ...filmFaults(colour),
-            ...overBlackFaults(colour),
-          ]
-        : []),
-      ...thicknessFaults(colour),
-      ...kindFaults(colour),
-    ].map(({ path, fault }): Diagnostic => ({ ...fault, place: place(path) }));
-  });
+    if (allRead) {
+      yield* tintFaults(colour, whites, isExtender);
+      yield* filmFaults(colour);
+      yield* overBlackFaults(colour);
+    }
+    yield* thicknessFaults(colour);
+    yield* kindFaults(colour);
+  }
 }
 
 /** A let-down with its place in the record's list. */
@@ -66,69 +55,68 @@ interface Rung {
   readonly levels: Levels;
 }
 
-function tintFaults(
+/** Let-downs of one colour in one white, and what colour and white look like by themselves. */
+interface Ladder extends LadderEnds {
+  readonly place: Colour["place"];
+  readonly rungs: readonly Rung[];
+}
+
+function* tintFaults(
   colour: Colour,
   whites: (slug: string) => Reading | undefined,
   isExtender: (slug: string) => boolean,
-): Placed[] {
-  const rungs = colour.tints.flatMap((tint, index): Rung[] => {
+): Faults {
+  const masstone = levelsOf(colour.masstone);
+  for (const rungs of laddersOf(colour)) {
+    const [first] = rungs;
+    if (first === undefined) continue;
+    const { white } = first.tint;
+    const alike = (levels: Levels | undefined): readonly number[] | undefined =>
+      levels?.scale === first.levels.scale ? levels.values : undefined;
+    const ladder: Ladder = {
+      place: colour.place,
+      rungs,
+      masstone: alike(masstone),
+      white: alike(levelsOf(whites(white))),
+    };
+    if (!isExtender(white) && white !== colour.slug) yield* whiteFaults(ladder, first);
+    yield* alikeFaults(ladder);
+    const reversed = [...orderFaults(ladder)];
+    yield* reversed;
+    if (reversed.length === 0 && !isExtender(white))
+      for (const rung of rungs) yield* strengthFaults(ladder, rung);
+  }
+}
+
+/** The let-downs that can be held against each other: in one white, weighed alike and read alike. */
+function laddersOf({ tints }: Colour): Iterable<readonly Rung[]> {
+  const ladders = new Map<string, Rung[]>();
+  tints.forEach((tint, index) => {
     const levels = levelsOf(tint.reading);
     const ratio = tint.colourParts / tint.whiteParts;
-    return levels === undefined || !(ratio > 0 && ratio < Infinity)
-      ? []
-      : [{ tint, index, ratio, levels }];
+    if (levels === undefined || !(ratio > 0 && ratio < Infinity)) return;
+    const key = JSON.stringify([tint.white, tint.ratioKind, levels.scale]);
+    ladders.set(key, [...(ladders.get(key) ?? []), { tint, index, ratio, levels }]);
   });
-  const ladders = new Map<string, Rung[]>();
-  for (const rung of rungs) {
-    const { white, ratioKind } = rung.tint;
-    const key = JSON.stringify([white, ratioKind, rung.levels.scale]);
-    ladders.set(key, [...(ladders.get(key) ?? []), rung]);
-  }
-  const masstone = levelsOf(colour.masstone);
-  return [...ladders.values()].flatMap((ladder) => {
-    const [first] = ladder;
-    if (first === undefined) return [];
-    const { scale } = first.levels;
-    const alike = (levels: Levels | undefined): readonly number[] | undefined =>
-      levels?.scale === scale ? levels.values : undefined;
-    const ends = {
-      masstone: alike(masstone),
-      white: alike(levelsOf(whites(first.tint.white))),
-    };
-    const reversed = orderFaults(ladder, ends);
-    return [
-      ...(isExtender(first.tint.white) || first.tint.white === colour.slug
-        ? []
-        : whiteFaults(first, ends)),
-      ...alikeFaults(ladder, ends),
-      ...(reversed.length > 0 || isExtender(first.tint.white)
-        ? reversed
-        : ladder.flatMap((rung) => strengthFaults(rung, ends))),
-    ];
-  });
+  return ladders.values();
 }
 
 /** What a let-down names as its white, where that is dark. */
-function whiteFaults({ tint, index, levels }: Rung, { white }: LadderEnds): Placed[] {
-  if (white === undefined || !levels.isSpectral || mean(white) >= LEAST_WHITE) return [];
-  return [
-    {
-      path: ["tints", index, "white"],
-      fault: {
-        severity: "warning",
-        rule: "records/dark-white",
-        message: `${tint.white} stands as the white of a let-down, and throws back ${(100 * mean(white)).toFixed(0)} % of the light`,
-        actual: tint.white,
-        expected: "a white, or an extender",
-        hint: "another colour's name, or colour and white exchanged",
-      },
-    },
-  ];
+function* whiteFaults({ white, place }: Ladder, { tint, index, levels }: Rung): Faults {
+  if (white === undefined || !levels.isSpectral || mean(white) >= LEAST_WHITE) return;
+  yield faultAt(place(["tints", index, "white"]), {
+    severity: "warning",
+    rule: "records/dark-white",
+    message: `${tint.white} stands as the white of a let-down, and throws back ${(100 * mean(white)).toFixed(0)} % of the light`,
+    actual: tint.white,
+    expected: "a white, or an extender",
+    hint: "another colour's name, or colour and white exchanged",
+  });
 }
 
 /** Neighbours by ratio of which the one with more of the colour lies nearer to the white. */
-function orderFaults(ladder: readonly Rung[], ends: LadderEnds): Placed[] {
-  const byRatio = ladder.toSorted((one, other) => other.ratio - one.ratio);
+function* orderFaults(ladder: Ladder): Faults {
+  const byRatio = ladder.rungs.toSorted((one, other) => other.ratio - one.ratio);
   const pairs = byRatio.slice(1).flatMap((weaker, i) => {
     const stronger = byRatio[i];
     return stronger === undefined || stronger.ratio < RATIOS_APART * weaker.ratio
@@ -137,105 +125,88 @@ function orderFaults(ladder: readonly Rung[], ends: LadderEnds): Placed[] {
   });
   const reversed = pairs.filter(
     ({ stronger, weaker }) =>
-      nearerToColour(stronger.levels.values, weaker.levels.values, ends) < -stronger.levels.least,
+      nearerToColour(stronger.levels.values, weaker.levels.values, ladder) < -stronger.levels.least,
   );
   const [one] = reversed;
-  if (one === undefined) return [];
+  if (one === undefined) return;
   const { white } = one.weaker.tint;
-  if (reversed.length === pairs.length && pairs.length > 1)
-    return [
-      {
-        path: ["tints", one.weaker.index, "massRatio"],
-        fault: {
-          severity: "error",
-          rule: "records/let-down-order",
-          message: `Each let-down in ${white} lies nearer to the white, the more of the colour its ratio says that it holds`,
-          actual: byRatio.map(({ tint }) => tint.massRatio).join(", "),
-          expected: "more of the colour, nearer to the colour",
-          hint: 'a massRatio is colour to white, so a pale let-down is "1:20" and not "20:1"',
-          source: "duncan-1940",
-        },
-      },
-    ];
-  return reversed.map(({ stronger, weaker }) => ({
-    path: ["tints", weaker.index],
-    fault: {
-      severity: "error",
+  if (reversed.length === pairs.length && pairs.length > 1) {
+    yield faultAt(ladder.place(["tints", one.weaker.index, "massRatio"]), {
+      rule: "records/let-down-order",
+      message: `Each let-down in ${white} lies nearer to the white, the more of the colour its ratio says that it holds`,
+      actual: byRatio.map(({ tint }) => tint.massRatio).join(", "),
+      expected: "more of the colour, nearer to the colour",
+      hint: 'a massRatio is colour to white, so a pale let-down is "1:20" and not "20:1"',
+      source: "duncan-1940",
+    });
+    return;
+  }
+  for (const { stronger, weaker } of reversed)
+    yield faultAt(ladder.place(["tints", weaker.index]), {
       rule: "records/let-down-order",
       message: `The let-down ${weaker.tint.massRatio} in ${white} lies nearer to the colour than ${stronger.tint.massRatio}, which holds more of it${darker(weaker, stronger)}`,
       actual: `${weaker.tint.massRatio} beyond ${stronger.tint.massRatio}`,
       expected: "more of the colour, nearer to the colour",
       hint: "the two columns are exchanged, or a ratio is written white to colour",
       source: "duncan-1940",
-    },
-  }));
+    });
 }
 
 function darker(weaker: Rung, stronger: Rung): string {
-  const mean = ({ levels: { values } }: Rung): number =>
-    values.reduce((sum, value) => sum + value, 0) / values.length;
-  return mean(weaker) < mean(stronger)
+  return mean(weaker.levels.values) < mean(stronger.levels.values)
     ? `: ${weaker.tint.massRatio} is darker than ${stronger.tint.massRatio}`
     : "";
 }
 
 /** One let-down alone has no order: its ratio against what colour and white lead to expect. */
-function strengthFaults({ tint, index, ratio, levels }: Rung, ends: LadderEnds): Placed[] {
-  const { masstone, white } = ends;
-  if (masstone === undefined || white === undefined || !levels.isSpectral) return [];
+function* strengthFaults(
+  { masstone, white, place }: Ladder,
+  { tint, index, ratio, levels }: Rung,
+): Faults {
+  if (masstone === undefined || white === undefined || !levels.isSpectral) return;
   const apparent = apparentRatio(levels.values, { masstone, white });
-  if (apparent === undefined) return [];
+  if (apparent === undefined) return;
   const times = apparent / ratio;
   const turned = apparent * ratio;
   const [least, most] = STRENGTH_REACH;
-  if (times >= least && times <= most) return [];
-  return [
-    {
-      path: ["tints", index, "massRatio"],
-      fault: {
-        severity: "warning",
-        rule: "records/let-down-strength",
-        message: `The let-down ${tint.massRatio} in ${tint.white} looks as one of about ${ratioText(apparent)} would, ${times > 1 ? "far stronger" : "far weaker"} than colours tint`,
-        actual: tint.massRatio,
-        expected: `about ${ratioText(apparent)}`,
-        hint:
-          turned >= least && turned <= most
-            ? `massRatio is colour to white: ${tint.massRatio.split(":").toReversed().join(":")}, if it was written white to colour`
-            : "another column, or another ratio",
-      },
-    },
-  ];
+  if (times >= least && times <= most) return;
+  yield faultAt(place(["tints", index, "massRatio"]), {
+    severity: "warning",
+    rule: "records/let-down-strength",
+    message: `The let-down ${tint.massRatio} in ${tint.white} looks as one of about ${ratioText(apparent)} would, ${times > 1 ? "far stronger" : "far weaker"} than colours tint`,
+    actual: tint.massRatio,
+    expected: `about ${ratioText(apparent)}`,
+    hint:
+      turned >= least && turned <= most
+        ? `massRatio is colour to white: ${tint.massRatio.split(":").toReversed().join(":")}, if it was written white to colour`
+        : "another column, or another ratio",
+  });
 }
 
 /** Let-downs of one ratio in one white that look as of quite different ones. */
-function alikeFaults(ladder: readonly Rung[], { masstone, white }: LadderEnds): Placed[] {
-  if (masstone === undefined || white === undefined) return [];
+function* alikeFaults({ masstone, white, place, rungs }: Ladder): Faults {
+  if (masstone === undefined || white === undefined) return;
   const [doubtful, impossible] = ALIKE_WITHIN;
-  return ladder.flatMap((rung, i): Placed[] => {
-    const twin = ladder.slice(0, i).find(({ ratio }) => Math.abs(ratio / rung.ratio - 1) < 0.01);
-    if (twin === undefined || !rung.levels.isSpectral) return [];
+  for (const [i, rung] of rungs.entries()) {
+    const twin = rungs.slice(0, i).find(({ ratio }) => Math.abs(ratio / rung.ratio - 1) < 0.01);
+    if (twin === undefined || !rung.levels.isSpectral) continue;
     const [own, other] = [rung, twin].map(({ levels }) =>
       apparentRatio(levels.values, { masstone, white }),
     );
-    if (own === undefined || other === undefined) return [];
+    if (own === undefined || other === undefined) continue;
     const times = Math.max(own / other, other / own);
-    if (times < doubtful) return [];
+    if (times < doubtful) continue;
     const { massRatio, white: slug } = rung.tint;
-    return [
-      {
-        path: ["tints", rung.index],
-        fault: {
-          severity: times < impossible ? "warning" : "error",
-          rule: "records/let-downs-of-one-ratio",
-          message: `Two let-downs in ${slug} are ${massRatio}, and look as ${ratioText(other)} and ${ratioText(own)} would`,
-          actual: `${Number(times.toPrecision(2))} times as much of the colour in one as in the other`,
-          expected: "as much of the colour in both",
-          hint: "another ratio, another column or another white?",
-          source: "duncan-1940",
-        },
-      },
-    ];
-  });
+    yield faultAt(place(["tints", rung.index]), {
+      severity: times < impossible ? "warning" : "error",
+      rule: "records/let-downs-of-one-ratio",
+      message: `Two let-downs in ${slug} are ${massRatio}, and look as ${ratioText(other)} and ${ratioText(own)} would`,
+      actual: `${Number(times.toPrecision(2))} times as much of the colour in one as in the other`,
+      expected: "as much of the colour in both",
+      hint: "another ratio, another column or another white?",
+      source: "duncan-1940",
+    });
+  }
 }
 
 function ratioText(ratio: number): string {
@@ -244,34 +215,27 @@ function ratioText(ratio: number): string {
 }
 
 /** Paint weighed for one let-down of a ladder and dry pigment for the next: rare, and no fit tells it from a wrong ratio. */
-function kindFaults({ record: { tints = [] } }: Colour): Placed[] {
-  const whites = [...new Set(tints.map(({ white }) => white))];
-  return whites.flatMap((white): Placed[] => {
+function* kindFaults({ record: { tints = [] }, place }: Colour): Faults {
+  for (const white of new Set(tints.map((tint) => tint.white))) {
     const ladder = tints
       .map((tint, index) => ({ ...tint, index }))
       .filter((one) => one.white === white);
     const pigment = ladder.filter(({ ratioKind }) => ratioKind === "pigment");
     const paint = ladder.filter(({ ratioKind }) => ratioKind === "paint");
-    const odd = pigment.length <= paint.length ? pigment : paint;
-    const [one] = odd;
-    if (one === undefined) return [];
-    const usual = one.ratioKind === "pigment" ? "paint" : "pigment";
-    return [
-      {
-        path: ["tints", one.index, "ratioKind"],
-        fault: {
-          severity: "warning",
-          rule: "records/ratio-kind",
-          message: `The let-down ${one.massRatio} in ${white} says that ${one.ratioKind} was weighed, and others in the same white that ${usual} was`,
-          actual: one.ratioKind,
-          expected: `${usual}, as of the others in ${white}`,
-        },
-      },
-    ];
-  });
+    const [odd] = pigment.length <= paint.length ? pigment : paint;
+    if (odd === undefined) continue;
+    const usual = odd.ratioKind === "pigment" ? "paint" : "pigment";
+    yield faultAt(place(["tints", odd.index, "ratioKind"]), {
+      severity: "warning",
+      rule: "records/ratio-kind",
+      message: `The let-down ${odd.massRatio} in ${white} says that ${odd.ratioKind} was weighed, and others in the same white that ${usual} was`,
+      actual: odd.ratioKind,
+      expected: `${usual}, as of the others in ${white}`,
+    });
+  }
 }
 
-function filmFaults({ films }: Colour): Placed[] {
+function* filmFaults({ films, place }: Colour): Faults {
   const read = films.flatMap((film, index) => {
     const levels = levelsOf(film.reading);
     return levels === undefined ? [] : [{ film, index, levels }];
@@ -286,94 +250,82 @@ function filmFaults({ films }: Colour): Placed[] {
       .filter((other) => sameThickness(one, other))
       .map((other) => ({ one, other })),
   );
-  const swapped = pairs.flatMap(({ one, other }): Placed[] => {
-    if (one.film.ground === other.film.ground) return [];
+  for (const { one, other } of pairs) {
+    if (one.film.ground === other.film.ground) {
+      const apart = Math.abs(mean(one.levels.values) - mean(other.levels.values));
+      const hasCounterpart = read.some(
+        (third) => third.film.ground !== one.film.ground && sameThickness(one, third),
+      );
+      if (apart > FILMS_ALIKE || !hasCounterpart)
+        yield faultAt(
+          place(["films", other.index, "ground"]),
+          oneGroundFault(other.film, apart > FILMS_ALIKE ? apart : undefined),
+        );
+      continue;
+    }
     const [black, white] = one.film.ground === "black" ? [one, other] : [other, one];
-    const by = mean(black.levels.values) - mean(white.levels.values);
-    return by <= black.levels.least
-      ? []
-      : [
-          {
-            path: ["films", black.index],
-            fault: {
-              severity: "error",
-              rule: "records/films-exchanged",
-              message: `The film of ${black.film.filmThicknessUm} um over black is lighter than the one over white, which no paint is`,
-              actual: "lighter over black",
-              expected: "at least as light over white",
-              hint: "the two columns, or the two grounds, are exchanged",
-              source: "kubelka-1948",
-            },
-          },
-        ];
-  });
-  const oneGround = pairs.flatMap(({ one, other }): Placed[] => {
-    if (one.film.ground !== other.film.ground) return [];
-    const apart = Math.abs(mean(one.levels.values) - mean(other.levels.values));
-    const hasCounterpart = read.some(
-      (third) => third.film.ground !== one.film.ground && sameThickness(one, third),
-    );
-    if (apart <= FILMS_ALIKE && hasCounterpart) return [];
-    return [{ path: ["films", other.index, "ground"], fault: oneGroundFault(other.film, apart) }];
-  });
-  return [...swapped, ...oneGround];
+    if (isLighter(black.levels, white.levels))
+      yield faultAt(place(["films", black.index]), {
+        rule: "records/films-exchanged",
+        message: `The film of ${black.film.filmThicknessUm} um over black is lighter than the one over white, which no paint is`,
+        actual: "lighter over black",
+        expected: "at least as light over white",
+        hint: "the two columns, or the two grounds, are exchanged",
+        source: "kubelka-1948",
+      });
+  }
 }
 
 /** A masstone or a let-down over both halves of a chart. */
-function overBlackFaults({ masstone, masstoneOverBlack, tints }: Colour): Placed[] {
-  const pairs: readonly { path: RecordPath; white?: Reading; black?: Reading }[] = [
-    {
-      path: ["masstone", "overBlack"],
-      ...(masstone === undefined ? {} : { white: masstone }),
-      ...(masstoneOverBlack === undefined ? {} : { black: masstoneOverBlack }),
-    },
+function* overBlackFaults({ masstone, masstoneOverBlack, tints, place }: Colour): Faults {
+  const pairs = [
+    { path: ["masstone"], white: masstone, black: masstoneOverBlack },
     ...tints.map(({ reading, overBlack }, i) => ({
-      path: ["tints", i, "overBlack"],
+      path: ["tints", i],
       white: reading,
-      ...(overBlack === undefined ? {} : { black: overBlack }),
+      black: overBlack,
     })),
   ];
-  return pairs.flatMap(({ path, white, black }): Placed[] => {
+  for (const { path, white, black } of pairs) {
     const [over, under] = [levelsOf(black), levelsOf(white)];
-    if (over === undefined || under === undefined || over.scale !== under.scale) return [];
-    if (mean(over.values) - mean(under.values) <= over.least) return [];
-    return [
-      {
-        path,
-        fault: {
-          severity: "error",
-          rule: "records/films-exchanged",
-          message: "The drawdown is lighter over black than over white, which no paint is",
-          actual: "lighter over black",
-          expected: "at least as light over white",
-          hint: "the two columns are exchanged: reading is over white",
-          source: "kubelka-1948",
-        },
-      },
-    ];
-  });
+    if (over === undefined || under === undefined || over.scale !== under.scale) continue;
+    if (isLighter(over, under))
+      yield faultAt(place([...path, "overBlack"]), {
+        rule: "records/films-exchanged",
+        message: "The drawdown is lighter over black than over white, which no paint is",
+        actual: "lighter over black",
+        expected: "at least as light over white",
+        hint: "the two columns are exchanged: reading is over white",
+        source: "kubelka-1948",
+      });
+  }
 }
 
-function oneGroundFault({ ground, filmThicknessUm }: FilmReading, apart: number): Fault {
+function isLighter(one: Levels, other: Levels): boolean {
+  return mean(one.values) - mean(other.values) > one.least;
+}
+
+/** @param apart how far their reflectances lie apart [1], where that is too far for one film. */
+function oneGroundFault({ ground, filmThicknessUm }: FilmReading, apart?: number): Fault {
   const otherGround = ground === "black" ? "white" : "black";
-  const differ = apart > FILMS_ALIKE;
   return {
-    severity: differ ? "error" : "warning",
+    severity: apart === undefined ? "warning" : "error",
     rule: "records/films-on-one-ground",
-    message: differ
-      ? `Two films of ${filmThicknessUm} um over ${ground} differ by ${apart.toFixed(2)} in reflectance, which one film does not`
-      : `Two films of ${filmThicknessUm} um are both over ${ground}, and none is over ${otherGround}`,
+    message:
+      apart === undefined
+        ? `Two films of ${filmThicknessUm} um are both over ${ground}, and none is over ${otherGround}`
+        : `Two films of ${filmThicknessUm} um over ${ground} differ by ${apart.toFixed(2)} in reflectance, which one film does not`,
     actual: `two over ${ground}`,
     expected: `one over ${ground} and one over ${otherGround}`,
     hint: `is one of them over ${otherGround}?`,
   };
 }
 
-function thicknessFaults({ record: { films = [] } }: Colour): Placed[] {
-  return films.flatMap(({ filmThicknessUm }, index): Placed[] => {
+function* thicknessFaults({ record: { films = [] }, place }: Colour): Faults {
+  for (const [index, { filmThicknessUm }] of films.entries()) {
     const fault = filmThicknessFault(filmThicknessUm);
-    return fault === undefined ? [] : [{ path: ["films", index, "filmThicknessUm"], fault }];
-  });
+    if (fault !== undefined) yield faultAt(place(["films", index, "filmThicknessUm"]), fault);
+  }
 }
 
 function mean(values: readonly number[]): number {

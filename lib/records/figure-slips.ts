@@ -6,11 +6,11 @@ import { metalShares, type MetalTables } from "../hazard/studio/metal-content.ts
 import type { Tables } from "../knowledge/tables.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
+import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
-import type { RecordPath } from "./yaml-record.ts";
 
 /** Up to so much of a metal [%] that a pigment is made of, or of what is added to the oil, a figure was most likely a fraction. Our own limits. */
 const LEAST_PERCENT = { metal: 1, addition: 0.2 } as const;
@@ -20,56 +20,51 @@ const LEAST_QUARTZ_PERCENT = 0.1;
 const DOSE_PART = 0.1;
 
 /** Figures that can be true, and far more often are another figure's share, unit or digit: told, and never refused. */
-export function figureSlips(files: ParsedFiles, tables: Tables, metals: MetalTables): Diagnostic[] {
-  return [
-    ...[...files.colours.values()].flatMap((colour) => [
-      ...oilOfPaintFaults(colour, files),
-      ...additionFaults(colour, files, tables.driers),
-    ]),
-    ...[...files.pigments.values()].flatMap((pigment) => [
-      ...metalFaults(pigment, metals),
-      ...quartzFaults(pigment),
-    ]),
-  ];
+export function* figureSlips(files: ParsedFiles, tables: Tables, metals: MetalTables): Faults {
+  for (const colour of files.colours.values()) {
+    yield* oilOfPaintFaults(colour, files);
+    yield* additionFaults(colour, files, tables.driers);
+  }
+  for (const pigment of files.pigments.values()) {
+    yield* metalFaults(pigment, metals);
+    yield* quartzFaults(pigment);
+  }
 }
 
 /** An oil index just below the rub-out figure of its only pigment, which as a share of oil in the paint would be one above it. */
-function oilOfPaintFaults(
+function* oilOfPaintFaults(
   { record: { oilIndexGPer100g, pigments }, yaml }: Parsed<ColourRecord>,
   files: ParsedFiles,
-): Diagnostic[] {
+): Faults {
   const [only, ...others] = pigments;
   const pigment = others.length > 0 ? undefined : files.pigments.get(only?.pigment ?? "")?.record;
   const [rubOut] = amountEnds(pigment?.oilAbsorptionGPer100g, []);
   const index = amountEnds(oilIndexGPer100g, ["oilIndexGPer100g"]).at(-1);
-  if (rubOut === undefined || index === undefined || index.value >= 100) return [];
+  if (rubOut === undefined || index === undefined || index.value >= 100) return;
   const ratio = index.value / rubOut.value;
   const meant = oilIndexOfShare(index.value);
   // Below that reach the sheet itself finds that the two contradict each other.
   if (!(ratio >= WORKING_OIL_REACH[0] && ratio < 1 && meant / rubOut.value >= WORKING_OIL_RATIO[0]))
-    return [];
-  return [
-    {
-      severity: "warning",
-      rule: "records/oil-index",
-      place: yaml.place(index.path),
-      message: `The oil index of ${index.value} g/100 g lies below the rub-out figure of its pigment, ${rubOut.value} g/100 g`,
-      actual: `${index.value} g/100 g`,
-      expected: `${rubOut.value} g/100 g or more`,
-      hint: `${meant} g/100 g, if it was given in percent of the paint`,
-    },
-  ];
+    return;
+  yield faultAt(yaml.place(index.path), {
+    severity: "warning",
+    rule: "records/oil-index",
+    message: `The oil index of ${index.value} g/100 g lies below the rub-out figure of its pigment, ${rubOut.value} g/100 g`,
+    actual: `${index.value} g/100 g`,
+    expected: `${rubOut.value} g/100 g or more`,
+    hint: `${meant} g/100 g, if it was given in percent of the paint`,
+  });
 }
 
 /** So little of an addition that nothing would come of it. */
-function additionFaults(
+function* additionFaults(
   { record: { additions = [] }, yaml }: Parsed<ColourRecord>,
   { vehicles }: ParsedFiles,
   driers: readonly DrierRow[],
-): Diagnostic[] {
-  return additions.flatMap(({ vehicle, percentOfOil }, i): Diagnostic[] => {
+): Faults {
+  for (const [i, { vehicle, percentOfOil }] of additions.entries()) {
     const added = vehicles.get(vehicle)?.record;
-    if (added === undefined) return [];
+    if (added === undefined) continue;
     const metals = drierMetals(added);
     const isTooLittle =
       metals.length === 0
@@ -82,49 +77,38 @@ function additionFaults(
               (percentOfOil * percent) / 100 < DOSE_PART * least
             );
           });
-    return isTooLittle
-      ? [
-          ofFraction(
-            yaml.place(["additions", i, "percentOfOil"]),
-            percentOfOil,
-            `So little of ${vehicle}, ${percentOfOil} % of the oil, does nothing in a paint`,
-            "a share in percent of the oil",
-          ),
-        ]
-      : [];
-  });
+    if (isTooLittle)
+      yield ofFraction(
+        yaml.place(["additions", i, "percentOfOil"]),
+        percentOfOil,
+        `So little of ${vehicle}, ${percentOfOil} % of the oil, does nothing in a paint`,
+        "a share in percent of the oil",
+      );
+  }
 }
 
 /** A pigment whose Colour Index name or CAS number is that of a metal's compound, and which states hardly any of it. */
-function metalFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Diagnostic[] {
+function* metalFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Faults {
   const told = new Set(Object.keys(metalShares(record, tables)));
-  return (record.metals ?? []).flatMap(({ metal, percent }, i): Diagnostic[] =>
-    percent === undefined || percent > LEAST_PERCENT.metal || !told.has(metal)
-      ? []
-      : [
-          ofFraction(
-            yaml.place(["metals", i, "percent"]),
-            percent,
-            `${record.name} is made of ${metal} by its numbers, and ${percent} % of it is next to none`,
-            "the metal's share in percent",
-          ),
-        ],
-  );
+  for (const [i, { metal, percent }] of (record.metals ?? []).entries())
+    if (percent !== undefined && percent <= LEAST_PERCENT.metal && told.has(metal))
+      yield ofFraction(
+        yaml.place(["metals", i, "percent"]),
+        percent,
+        `${record.name} is made of ${metal} by its numbers, and ${percent} % of it is next to none`,
+        "the metal's share in percent",
+      );
 }
 
-function quartzFaults({ record, yaml }: Parsed<PigmentRecord>): Diagnostic[] {
-  const path: RecordPath = ["respirableQuartzPercent"];
-  const percent = record.respirableQuartzPercent;
-  return percent === undefined || percent === 0 || percent >= LEAST_QUARTZ_PERCENT
-    ? []
-    : [
-        ofFraction(
-          yaml.place(path),
-          percent,
-          `Respirable quartz of ${percent} % is less than a laboratory tells, ${LEAST_QUARTZ_PERCENT} %`,
-          `${LEAST_QUARTZ_PERCENT} % or more, or 0`,
-        ),
-      ];
+function* quartzFaults({ record, yaml }: Parsed<PigmentRecord>): Faults {
+  const { respirableQuartzPercent: percent = 0 } = record;
+  if (percent !== 0 && percent < LEAST_QUARTZ_PERCENT)
+    yield ofFraction(
+      yaml.place(["respirableQuartzPercent"]),
+      percent,
+      `Respirable quartz of ${percent} % is less than a laboratory tells, ${LEAST_QUARTZ_PERCENT} %`,
+      `${LEAST_QUARTZ_PERCENT} % or more, or 0`,
+    );
 }
 
 function ofFraction(
@@ -133,13 +117,12 @@ function ofFraction(
   message: string,
   expected: string,
 ): Diagnostic {
-  return {
+  return faultAt(place, {
     severity: "warning",
     rule: "records/percent",
-    place,
     message,
     actual: `${percent} %`,
     expected,
     hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`,
-  };
+  });
 }

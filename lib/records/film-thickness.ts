@@ -1,16 +1,15 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { filmUnitHint } from "../drying/film-units.ts";
+import type { Fault } from "./fault.ts";
 
 /** Reach of a film drawn down [um], and under which a film is thinner than all but a few. Common practice. */
 const FILM_REACH_UM = [3, 1000] as const;
 const THIN_FILM_UM = 5;
 
 /** A thickness [um] beyond what is drawn down, with the unit that it was most likely given in. */
-export function filmThicknessFault(um: number): Omit<Diagnostic, "place"> | undefined {
+export function filmThicknessFault(um: number): Fault | undefined {
   const [least, most] = FILM_REACH_UM;
   const isBeyond = !(um >= least && um <= most);
   if (!isBeyond && um >= THIN_FILM_UM) return undefined;
-  const hint = filmUnitHint(um);
   return {
     severity: isBeyond ? "error" : "warning",
     rule: "records/film-thickness",
@@ -19,6 +18,6 @@ export function filmThicknessFault(um: number): Omit<Diagnostic, "place"> | unde
       : `The film is ${um} um thick, and few films are drawn down under ${THIN_FILM_UM} um`,
     actual: `${um} um`,
     expected: `${isBeyond ? least : THIN_FILM_UM} to ${most} um`,
-    ...(hint === undefined ? {} : { hint }),
+    hint: filmUnitHint(um),
   };
 }

@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { fileFault } from "./file-fault.ts";
+import { fileFault } from "./fault.ts";
 
 export interface FrontMatter {
   readonly yaml: string;
@@ -18,7 +18,6 @@ export function frontMatter(
   const lines = text.replace(/^\uFEFF/, "").split(/\r\n|\r|\n/);
   const fault = (line: number, message: string): { diagnostics: Diagnostic[] } => {
     const whole = fileFault(file, {
-      severity: "error",
       rule: "records/front-matter",
       message,
     });

@@ -6,154 +6,115 @@ import { heatedMetals } from "../hazard/studio/bench-test.ts";
 import type { PigmentIdentity } from "../hazard/classify/substance.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { amountEnds } from "./amount-ends.ts";
+import { faultAt, type Faults } from "./fault.ts";
 import { hazardMetals } from "./hazard-metals.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { HazardForm, HazardRecord } from "./schema/hazard-form.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
-import type { RecordPath } from "./yaml-record.ts";
+import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 
 /** Classifications, components and label elements that are of no closed list or make no whole, each at its line. */
-export function hazardFaults(
+export function* hazardFaults(
   files: ParsedFiles,
   { metals, precautions }: HazardKnowledge,
-): Diagnostic[] {
-  const pigments = [...files.pigments.values()].flatMap((parsed) => [
-    ...substanceFaults(parsed, parsed.record, metals),
-    ...arsenicFaults(parsed, metals),
-    ...benchTestFaults(parsed, metals),
-  ]);
-  const vehicles = [...files.vehicles.values()].flatMap((parsed) => [
-    ...substanceFaults(parsed, parsed.record, metals),
-  ]);
-  const labels = [...files.colours.values()].flatMap((parsed) => {
-    const { label, ufi } = parsed.record;
-    return [
-      ...formulaIdentifierFaults(ufi).map((fault) => diagnostic(fault, parsed, [])),
-      ...(label === undefined
-        ? []
-        : statedLabelFaults(label, precautions).map((fault) =>
-            diagnostic(fault, parsed, ["label"]),
-          )),
-    ];
-  });
-  return [...pigments, ...vehicles, ...labels];
+): Faults {
+  for (const pigment of files.pigments.values()) {
+    yield* substanceFaults(pigment, metals);
+    yield* arsenicFaults(pigment, metals);
+    yield* benchTestFaults(pigment, metals);
+  }
+  for (const vehicle of files.vehicles.values()) yield* substanceFaults(vehicle, metals);
+  for (const { record, yaml } of files.colours.values()) {
+    for (const fault of formulaIdentifierFaults(record.ufi)) yield told(fault, yaml, []);
+    if (record.label !== undefined)
+      for (const fault of statedLabelFaults(record.label, precautions))
+        yield told(fault, yaml, ["label"]);
+  }
 }
 
 type Substance = PigmentIdentity & Omit<HazardRecord, "components">;
 
 /** What a pigment, vehicle or component states of itself, and the components that it is made of. */
-function substanceFaults(
-  parsed: Parsed<unknown>,
-  record: Substance & Pick<HazardRecord, "components">,
+function* substanceFaults(
+  { record, yaml }: Parsed<Substance & Pick<HazardRecord, "components">>,
   tables: MetalTables,
-): Diagnostic[] {
-  const components = record.components ?? [];
-  return [
-    ...classified(parsed, record, [], tables),
-    ...components.flatMap((one, i) => classified(parsed, one, ["components", i], tables)),
-    ...(components.length === 0
-      ? []
-      : wholeFaults(
-          parsed,
-          "components",
-          components.reduce(
-            (sum, { massFraction }) => sum + (amountEnds(massFraction, [])[0]?.value ?? 0),
-            0,
-          ),
-          1,
-        )),
-    ...(record.metals === undefined
-      ? []
-      : wholeFaults(
-          parsed,
-          "metals",
-          record.metals.reduce((sum, { percent = 0 }) => sum + percent, 0),
-          100,
-        )),
-  ];
+): Faults {
+  const { components = [], metals = [] } = record;
+  yield* classified(record, yaml, [], tables);
+  for (const [i, one] of components.entries())
+    yield* classified(one, yaml, ["components", i], tables);
+  const shares = components.map(({ massFraction }) => amountEnds(massFraction, [])[0]?.value ?? 0);
+  yield* wholeFaults(yaml, "components", shares, 1);
+  yield* wholeFaults(
+    yaml,
+    "metals",
+    metals.map(({ percent = 0 }) => percent),
+    100,
+  );
 }
 
-function classified(
-  parsed: Parsed<unknown>,
+function* classified(
   substance: Substance,
+  yaml: YamlRecord,
   above: RecordPath,
   tables: MetalTables,
-): Diagnostic[] {
+): Faults {
   const metals = hazardMetals(substance, tables);
-  return (substance.hazards ?? []).flatMap((hazard, i) => {
+  for (const [i, hazard] of (substance.hazards ?? []).entries()) {
     const at = [...above, "hazards", i];
+    const isBare = typeof hazard === "string";
     // A bare code is the whole entry, and what the science calls specific limits a record calls limits.
-    const faults = formFaults(hazard).map((fault) =>
-      diagnostic(
+    for (const { path, ...fault } of formFaults(hazard))
+      yield told(
         {
           ...fault,
-          path:
-            typeof hazard === "string"
-              ? []
-              : fault.path.map((key) => (key === "specificLimits" ? "limits" : key)),
+          path: isBare ? [] : path.map((key) => (key === "specificLimits" ? "limits" : key)),
         },
-        parsed,
+        yaml,
         at,
-      ),
-    );
-    const counted = typeof hazard === "string" ? undefined : hazard.countedAs;
-    if (counted === undefined || typeof metals[counted] === "number") return faults;
-    return [
-      ...faults,
-      diagnostic(
+      );
+    const counted = isBare ? undefined : hazard.countedAs;
+    if (counted !== undefined && typeof metals[counted] !== "number")
+      yield told(
         {
           path: ["countedAs"],
           message: `A limit is counted as ${counted}, and how much ${counted} there is isn't known: give its percentage under metals, or a CAS number whose formula tells it`,
           actual: "a share that is not known",
           expected: "its percentage under metals, or a CAS number whose formula tells it",
         },
-        parsed,
+        yaml,
         at,
-      ),
-    ];
-  });
+      );
+  }
 }
 
 /** A pigment that holds arsenic is never without hazard: an empty list is refused. */
-function arsenicFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Diagnostic[] {
-  if (record.hazards?.length !== 0 || hazardMetals(record, tables).arsenic === undefined) return [];
-  return [
-    {
-      severity: "error",
+function* arsenicFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Faults {
+  if (record.hazards?.length === 0 && hazardMetals(record, tables).arsenic !== undefined)
+    yield faultAt(yaml.place(["hazards"]), {
       rule: "records/arsenic-without-hazard",
-      place: yaml.place(["hazards"]),
       message: `${record.name} holds arsenic, and its list of hazards is empty: arsenic compounds are toxic and carcinogenic`,
       actual: record.name,
       expected: "what section 2 of its supplier's safety data sheet states",
       hint: "without a paper leave the key out, and the colour is treated as hazardous and not offered",
-    },
-  ];
+    });
 }
 
 /** A test that would heat a metal which must never be heated. */
-function benchTestFaults(
-  { record, yaml }: Parsed<PigmentRecord>,
-  tables: MetalTables,
-): Diagnostic[] {
-  const { benchTestWith = [] } = record;
+function* benchTestFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Faults {
   const held = Object.keys(hazardMetals(record, tables)) as Metal[];
   const heated = heatedMetals(
-    benchTestWith,
+    record.benchTestWith ?? [],
     held.map((metal) => metalRow(metal, tables)),
-  );
-  return heated.length === 0
-    ? []
-    : [
-        {
-          severity: "error",
-          rule: "records/bench-test",
-          place: yaml.place(["benchTestWith"]),
-          message: `This bench test heats a pigment that holds ${heated.map(({ metal }) => metal).join(" and ")}, which must never be heated`,
-          actual: heated.map(({ metal }) => metal).join(", "),
-          expected: "a test without heat",
-        },
-      ];
+  ).map(({ metal }) => metal);
+  if (heated.length > 0)
+    yield faultAt(yaml.place(["benchTestWith"]), {
+      rule: "records/bench-test",
+      message: `This bench test heats a pigment that holds ${heated.join(" and ")}, which must never be heated`,
+      actual: heated.join(", "),
+      expected: "a test without heat",
+    });
 }
 
 function formFaults(hazard: HazardForm): HazardFault[] {
@@ -165,39 +126,36 @@ function formFaults(hazard: HazardForm): HazardFault[] {
 /** Room for what a decimal's binary form adds. */
 const ROUNDING = 1e-9;
 
-function wholeFaults(
-  parsed: Parsed<unknown>,
+function* wholeFaults(
+  yaml: YamlRecord,
   list: "components" | "metals",
-  total: number,
+  shares: readonly number[],
   whole: number,
-): Diagnostic[] {
-  if (total <= whole * (1 + ROUNDING)) return [];
-  return [
-    diagnostic(
-      {
-        path: [list],
-        message: `The ${list} add up to ${Number(total.toPrecision(6))}, more than ${whole}`,
-        actual: String(Number(total.toPrecision(6))),
-        expected: `at most ${whole}`,
-      },
-      parsed,
-      [],
-    ),
-  ];
+): Faults {
+  const total = shares.reduce((sum, share) => sum + share, 0);
+  if (!(total > whole * (1 + ROUNDING))) return;
+  const printed = String(Number(total.toPrecision(6)));
+  yield told(
+    {
+      path: [list],
+      message: `The ${list} add up to ${printed}, more than ${whole}`,
+      actual: printed,
+      expected: `at most ${whole}`,
+    },
+    yaml,
+    [],
+  );
 }
 
-function diagnostic(
-  { path, message, actual, expected, nearest, severity }: HazardFault,
-  { yaml }: Parsed<unknown>,
+/** What the science finds wrong, at its place in the record. */
+function told(
+  { path, nearest, ...fault }: HazardFault,
+  { place }: YamlRecord,
   above: RecordPath,
 ): Diagnostic {
-  return {
-    severity: severity ?? "error",
+  return faultAt(place([...above, ...path]), {
     rule: "records/hazard",
-    place: yaml.place([...above, ...path]),
-    message,
-    actual,
-    expected,
-    ...(nearest === undefined ? {} : { hint: `nearest: ${nearest}` }),
-  };
+    ...fault,
+    hint: nearest === undefined ? undefined : `nearest: ${nearest}`,
+  });
 }

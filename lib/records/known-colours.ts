@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { gridOf, isConvex, type Quadrilateral } from "../patches/quadrilateral.ts";
+import { faultAt } from "./fault.ts";
 import type { KnownColours, PatchReadings } from "./photographs.ts";
 import type { Reading } from "./records.ts";
 import type { Box, PhotographRecord } from "./schema/photograph.ts";
@@ -24,13 +25,13 @@ export function knownColours(
 ): KnownColours | undefined {
   if (correctedBy === undefined) return undefined;
   const complain = (at: RecordPath, message: string, expected: string): void => {
-    diagnostics.push({
-      severity: "error",
-      rule: "records/photograph-patches",
-      place: yaml.place([...path, ...at]),
-      message,
-      expected,
-    });
+    diagnostics.push(
+      faultAt(yaml.place([...path, ...at]), {
+        rule: "records/photograph-patches",
+        message,
+        expected,
+      }),
+    );
   };
   const { chart, swatches = [], bare = [] } = correctedBy;
   const wanted = swatches.length + (chart === undefined ? 0 : chart.across * chart.down);

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
+import { faultAt, type Faults } from "./fault.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import { priceList, type PriceRow } from "./price-list.ts";
 import { roundedPrice } from "./rounded-price.ts";
@@ -41,14 +42,14 @@ export function offeredSizes(
       return;
     }
     const { file, line } = twin.place("ml");
-    diagnostics.push({
-      severity: "error",
-      rule: "records/duplicate",
-      place: size.place("ml"),
-      message: `The size ${size.ml} ml of ${slug} is listed already, at ${file}:${line}`,
-      actual: `${size.ml} ml twice`,
-      expected: "each size of a colour once, in its own record or in prices.csv",
-    });
+    diagnostics.push(
+      faultAt(size.place("ml"), {
+        rule: "records/duplicate",
+        message: `The size ${size.ml} ml of ${slug} is listed already, at ${file}:${line}`,
+        actual: `${size.ml} ml twice`,
+        expected: "each size of a colour once, in its own record or in prices.csv",
+      }),
+    );
   };
   for (const [slug, { record, yaml }] of colours)
     record.sizes?.forEach(({ price, ...size }, i) =>
@@ -63,7 +64,15 @@ export function offeredSizes(
   for (const { colour, price, place, ...size } of listed?.rows ?? []) {
     if (!colours.has(colour)) {
       if (!isFaulty(files, "colours", colour))
-        diagnostics.push(unknownColour(colour, place, files));
+        diagnostics.push(
+          faultAt(place("colour"), {
+            rule: "records/missing-colour",
+            message: `There is no colour ${colour} in colours/`,
+            actual: colour,
+            expected: "a file of colours/, without its ending",
+            hint: nearestHint(colour, colours.keys()),
+          }),
+        );
       continue;
     }
     add(colour, {
@@ -72,8 +81,7 @@ export function offeredSizes(
       place,
     });
   }
-  const sizes = [...bySlug].flatMap(([slug, own]) => own.map((size) => ({ slug, ...size })));
-  diagnostics.push(...eanFaults(sizes), ...currencyFaults(listed?.rows ?? [], files));
+  diagnostics.push(...eanFaults(bySlug), ...currencyFaults(listed?.rows ?? [], files));
   return bySlug;
 }
 
@@ -93,61 +101,33 @@ function given({
   };
 }
 
-function unknownColour(
-  colour: string,
-  place: (column: "colour") => Diagnostic["place"],
-  { colours }: ParsedFiles,
-): Diagnostic {
-  const near = nearestWord(colour, colours.keys());
-  return {
-    severity: "error",
-    rule: "records/missing-colour",
-    place: place("colour"),
-    message: `There is no colour ${colour} in colours/`,
-    actual: colour,
-    expected: "a file of colours/, without its ending",
-    ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
-  };
-}
-
-type SizeOfColour = OfferedSize & { readonly slug: string };
-
 /** A shop's till takes two things of one number for the same. */
-function eanFaults(sizes: readonly SizeOfColour[]): Diagnostic[] {
-  const first = new Map<string, SizeOfColour>();
-  return sizes.flatMap((size): Diagnostic[] => {
-    if (size.ean === undefined) return [];
-    const twin = first.get(size.ean);
-    if (twin === undefined) {
-      first.set(size.ean, size);
-      return [];
+function* eanFaults(bySlug: ReadonlyMap<string, readonly OfferedSize[]>): Faults {
+  const first = new Map<string, string>();
+  for (const [slug, sizes] of bySlug)
+    for (const { ean, ml, place } of sizes) {
+      if (ean === undefined) continue;
+      const twin = first.get(ean);
+      if (twin === undefined) first.set(ean, `${slug} in ${ml} ml`);
+      else
+        yield faultAt(place("ean"), {
+          rule: "records/ean-twice",
+          message: `The EAN ${ean} is that of ${twin} already`,
+          actual: ean,
+          expected: "an EAN of its own for each colour and size",
+        });
     }
-    return [
-      {
-        severity: "error",
-        rule: "records/ean-twice",
-        place: size.place("ean"),
-        message: `The EAN ${size.ean} is that of ${twin.slug} in ${twin.ml} ml already`,
-        actual: size.ean,
-        expected: "an EAN of its own for each colour and size",
-      },
-    ];
-  });
 }
 
 /** Told once, at the first price of the list. */
-function currencyFaults(rows: readonly PriceRow[], { workshop }: ParsedFiles): Diagnostic[] {
+function* currencyFaults(rows: readonly PriceRow[], { workshop }: ParsedFiles): Faults {
   const priced = rows.find(({ price }) => price !== undefined);
-  return workshop === undefined || workshop.record.currency !== undefined || priced === undefined
-    ? []
-    : [
-        {
-          severity: "warning",
-          rule: "records/currency",
-          place: priced.place("price"),
-          message: "There are prices, and workshop.yaml gives no currency: none of them is printed",
-          actual: "no currency",
-          expected: "currency in workshop.yaml, three capitals such as GBP",
-        },
-      ];
+  if (workshop !== undefined && workshop.record.currency === undefined && priced !== undefined)
+    yield faultAt(priced.place("price"), {
+      severity: "warning",
+      rule: "records/currency",
+      message: "There are prices, and workshop.yaml gives no currency: none of them is printed",
+      actual: "no currency",
+      expected: "currency in workshop.yaml, three capitals such as GBP",
+    });
 }

@@ -1,4 +1,3 @@
-import type { Complaint } from "../diagnostics/complaint.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { DRIER_REACH_PERCENT, type DrierRow } from "../drying/added-drier.ts";
 import { trialComplaints } from "../drying/trial-complaints.ts";
@@ -6,43 +5,38 @@ import { partsComplaint } from "../formulation/mass-fractions.ts";
 import { reachComplaint, type ReachedFigure } from "../formulation/plausibility.ts";
 import type { Tables } from "../knowledge/tables.ts";
 import { nameComplaint } from "../permanence/traditional-names.ts";
-import { midpoint } from "../quantities/interval.ts";
-import { amountEnds } from "./amount-ends.ts";
+import { midpoint, type Quantity } from "../quantities/interval.ts";
 import { drierMetals } from "./drier-metals.ts";
+import { faultAt, firstFault, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
 import type { AmountRecord } from "./schema/amount.ts";
 import type { ColourRecord } from "./schema/colour.ts";
-import type { RecordPath } from "./yaml-record.ts";
-
-interface Placed {
-  readonly path: RecordPath;
-  readonly complaint: Complaint;
-}
 
 /** Figures of a paint that none can have, parts that make no whole, trials and driers beyond reach. */
-export function paintFaults(files: ParsedFiles, tables: Tables): Diagnostic[] {
-  return [...files.colours.values()].flatMap(({ record, yaml }) =>
-    [
-      ...nameFaults(record, files, tables),
-      ...reachFaults(record, tables),
-      ...sumFaults(record),
-      ...trialFaults(record),
-      ...additionFaults(record, files, tables),
-    ].map(({ path, complaint }): Diagnostic => ({ ...complaint, place: yaml.place(path) })),
-  );
+export function* paintFaults(files: ParsedFiles, tables: Tables): Faults {
+  for (const colour of files.colours.values()) {
+    yield* nameFaults(colour, files, tables);
+    yield* reachFaults(colour, tables);
+    yield* sumFaults(colour);
+    yield* trialFaults(colour);
+    yield* additionFaults(colour, files, tables);
+  }
 }
 
-function nameFaults(
-  { name, pigments }: ColourRecord,
+type OfColour = Parsed<ColourRecord>;
+
+function* nameFaults(
+  { record: { name, pigments }, yaml }: OfColour,
   files: ParsedFiles,
   { traditionalNames }: Tables,
-): Placed[] {
+): Faults {
   const complaint = nameComplaint(
     name,
     pigments.map(({ pigment }) => files.pigments.get(pigment)?.record.colourIndexName),
     traditionalNames,
   );
-  return complaint === undefined ? [] : [{ path: ["name"], complaint }];
+  if (complaint !== undefined) yield faultAt(yaml.place(["name"]), complaint);
 }
 
 const REACHED = [
@@ -51,62 +45,51 @@ const REACHED = [
   "finenessOfGrindUm",
 ] as const satisfies readonly ReachedFigure[];
 
-function reachFaults(record: ColourRecord, { reaches }: Tables): Placed[] {
-  return REACHED.flatMap((field) => {
-    const found = amountEnds(record[field], [field]).flatMap(({ value, path }): Placed[] => {
-      const complaint = reachComplaint(field, value, reaches);
-      return complaint === undefined ? [] : [{ path, complaint }];
-    });
-    return found.slice(0, 1);
-  });
+function* reachFaults({ record, yaml }: OfColour, { reaches }: Tables): Faults {
+  for (const field of REACHED)
+    yield* firstFault(yaml, record[field], [field], (value) =>
+      reachComplaint(field, value, reaches),
+    );
 }
 
-function sumFaults({ pigments }: ColourRecord): Placed[] {
+function* sumFaults({ record: { pigments }, yaml }: OfColour): Faults {
   const complaint = partsComplaint(pigments.map(({ parts, paintParts = parts }) => paintParts));
-  return complaint === undefined ? [] : [{ path: ["pigments"], complaint }];
+  if (complaint !== undefined) yield faultAt(yaml.place(["pigments"]), complaint);
 }
 
-function trialFaults({ dryingTrials = [] }: ColourRecord): Placed[] {
+function* trialFaults({ record: { dryingTrials = [] }, yaml }: OfColour): Faults {
+  const days = (amount: AmountRecord): Quantity =>
+    typeof amount === "number" ? amount : amount.value;
   const one = (amount: AmountRecord | undefined): number | undefined =>
-    amount === undefined ? undefined : typeof amount === "number" ? amount : midpoint(amount.value);
-  return dryingTrials.flatMap(
-    ({ touchDryDays, throughDryDays, filmThicknessUm, temperatureC, humidityPercent }, i) => [
-      ...humidityFaults(one(humidityPercent), ["dryingTrials", i, "humidityPercent"]),
-      ...trialComplaints({
-        touchDryDays: typeof touchDryDays === "number" ? touchDryDays : touchDryDays.value,
-        throughDryDays:
-          throughDryDays === undefined || typeof throughDryDays === "number"
-            ? throughDryDays
-            : throughDryDays.value,
-        filmThicknessUm: one(filmThicknessUm),
-        temperatureC: one(temperatureC),
-        humidityPercent: one(humidityPercent),
-      }).map(({ field, ...complaint }): Placed => ({
-        complaint,
-        path: ["dryingTrials", i, ...(field === undefined ? [] : [field])],
-      })),
-    ],
-  );
+    amount === undefined ? undefined : midpoint(days(amount));
+  for (const [i, trial] of dryingTrials.entries()) {
+    const humidityPercent = one(trial.humidityPercent);
+    const at = (field: string): Diagnostic["place"] => yaml.place(["dryingTrials", i, field]);
+    if (humidityPercent !== undefined && humidityPercent <= 1)
+      yield faultAt(at("humidityPercent"), humidityFault(humidityPercent));
+    for (const { field, ...complaint } of trialComplaints({
+      touchDryDays: days(trial.touchDryDays),
+      throughDryDays: trial.throughDryDays && days(trial.throughDryDays),
+      filmThicknessUm: one(trial.filmThicknessUm),
+      temperatureC: one(trial.temperatureC),
+      humidityPercent,
+    }))
+      yield faultAt(field === undefined ? yaml.place(["dryingTrials", i]) : at(field), complaint);
+  }
 }
 
 /** A room so dry that its humidity was most likely written as a fraction. */
-function humidityFaults(percent: number | undefined, path: RecordPath): Placed[] {
-  if (percent === undefined || percent > 1) return [];
-  return [
-    {
-      path,
-      complaint: {
-        severity: "error",
-        rule: "records/humidity",
-        message: `The humidity is ${percent} %, and no room is so dry`,
-        actual: `${percent} %`,
-        expected: "a relative humidity in percent, such as 55",
-        ...(percent > 0
-          ? { hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction` }
-          : {}),
-      },
-    },
-  ];
+function humidityFault(percent: number): Fault {
+  return {
+    rule: "records/humidity",
+    message: `The humidity is ${percent} %, and no room is so dry`,
+    actual: `${percent} %`,
+    expected: "a relative humidity in percent, such as 55",
+    hint:
+      percent > 0
+        ? `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`
+        : undefined,
+  };
 }
 
 /** Times [1] the upper end of what is customary that no drier is dosed at. Our own limit. */
@@ -122,51 +105,35 @@ function doseReach(metal: string, driers: readonly DrierRow[]): number {
 }
 
 /** A drier so strong that the soap's mass was most likely taken for the metal's; one addition named twice. */
-function additionFaults(
-  { additions = [] }: ColourRecord,
+function* additionFaults(
+  { record: { additions = [] }, yaml }: OfColour,
   { vehicles }: ParsedFiles,
   { driers }: Tables,
-): Placed[] {
-  return additions.flatMap(({ vehicle, percentOfOil }, i): Placed[] => {
-    const twice = additions.findIndex((other) => other.vehicle === vehicle) < i;
+): Faults {
+  for (const [i, { vehicle, percentOfOil }] of additions.entries()) {
+    if (additions.findIndex((other) => other.vehicle === vehicle) < i)
+      yield faultAt(yaml.place(["additions", i, "vehicle"]), {
+        rule: "records/duplicate",
+        message: `${vehicle} is added twice`,
+        actual: vehicle,
+        expected: "each addition once",
+      });
     const drier = vehicles.get(vehicle)?.record;
     const overdosed = (drier === undefined ? [] : drierMetals(drier))
       .map(({ metal, percent = 0 }) => ({
         metal,
         onOil: Number(((percentOfOil * percent) / 100).toPrecision(3)),
+        most: doseReach(metal, driers),
       }))
-      .find(({ metal, onOil }) => onOil > doseReach(metal, driers));
-    return [
-      ...(twice
-        ? [
-            {
-              path: ["additions", i, "vehicle"],
-              complaint: {
-                severity: "error" as const,
-                rule: "records/duplicate" as const,
-                message: `${vehicle} is added twice`,
-                actual: vehicle,
-                expected: "each addition once",
-              },
-            },
-          ]
-        : []),
-      ...(overdosed === undefined
-        ? []
-        : [
-            {
-              path: ["additions", i, "percentOfOil"],
-              complaint: {
-                severity: "error" as const,
-                rule: "drying/drier-reach" as const,
-                message: `The drier's ${overdosed.metal} comes to ${overdosed.onOil} % of the oil, and more than ${doseReach(overdosed.metal, driers)} % of it does not occur`,
-                actual: `${overdosed.onOil} %`,
-                expected: `at most ${doseReach(overdosed.metal, driers)} %`,
-                hint: "the record of the drier gives the metal in it, percentOfOil the drier on the oil",
-                source: "memory-drying",
-              },
-            },
-          ]),
-    ];
-  });
+      .find(({ onOil, most }) => onOil > most);
+    if (overdosed !== undefined)
+      yield faultAt(yaml.place(["additions", i, "percentOfOil"]), {
+        rule: "drying/drier-reach",
+        message: `The drier's ${overdosed.metal} comes to ${overdosed.onOil} % of the oil, and more than ${overdosed.most} % of it does not occur`,
+        actual: `${overdosed.onOil} %`,
+        expected: `at most ${overdosed.most} %`,
+        hint: "the record of the drier gives the metal in it, percentOfOil the drier on the oil",
+        source: "memory-drying",
+      });
+  }
 }

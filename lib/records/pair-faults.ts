@@ -1,42 +1,30 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { chosenPairs } from "./chosen-pairs.ts";
+import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 
 /** Faults of the chosen pairs: a colour beside itself, and two pairs of the same colours, which would be one page. */
-export function pairFaults({ workshop }: ParsedFiles): Diagnostic[] {
-  if (workshop === undefined) return [];
+export function* pairFaults({ workshop }: ParsedFiles): Faults {
+  if (workshop === undefined) return;
+  const { record, yaml } = workshop;
   const seen = new Set<string>();
-  return chosenPairs(workshop.record).flatMap(({ colours }, i): Diagnostic[] => {
-    const at = Array.isArray(workshop.record.pairs?.[i]) ? ["pairs", i] : ["pairs", i, "colours"];
+  for (const [i, { colours }] of chosenPairs(record).entries()) {
+    const at = Array.isArray(record.pairs?.[i]) ? ["pairs", i] : ["pairs", i, "colours"];
+    for (const [j, slug] of colours.entries())
+      if (colours.indexOf(slug) < j)
+        yield faultAt(yaml.place([...at, j]), {
+          rule: "records/duplicate",
+          message: `The colour ${slug} stands twice in one pair`,
+          actual: slug,
+          expected: "each colour once",
+        });
     const key = [...colours].sort().join("-and-");
-    const isKnown = seen.has(key);
+    if (seen.has(key))
+      yield faultAt(yaml.place(["pairs", i]), {
+        rule: "records/duplicate",
+        message: `The pair ${colours.join(", ")} is listed twice`,
+        actual: colours.join(", "),
+        expected: "each pair once",
+      });
     seen.add(key);
-    const twice = colours.flatMap((slug, j): Diagnostic[] =>
-      colours.indexOf(slug) === j
-        ? []
-        : [
-            {
-              severity: "error",
-              rule: "records/duplicate",
-              place: workshop.yaml.place([...at, j]),
-              message: `The colour ${slug} stands twice in one pair`,
-              actual: slug,
-              expected: "each colour once",
-            },
-          ],
-    );
-    return isKnown
-      ? [
-          ...twice,
-          {
-            severity: "error",
-            rule: "records/duplicate",
-            place: workshop.yaml.place(["pairs", i]),
-            message: `The pair ${colours.join(", ")} is listed twice`,
-            actual: colours.join(", "),
-            expected: "each pair once",
-          },
-        ]
-      : twice;
-  });
+  }
 }

@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ContentFile, ContentFolder, ContentTree } from "./content-tree.ts";
-import { fileFault } from "./file-fault.ts";
+import { fileFault } from "./fault.ts";
 import { parsedRecord, type Parsed } from "./parsed-record.ts";
 import { parseReadingFile, type ReadingFile } from "./readings/reading-file.ts";
 import { answerSchema, type AnswerRecord } from "./schema/answer.ts";
@@ -89,7 +89,6 @@ export function parsedFiles(
       if (!isSlug(source.stem)) {
         diagnostics.push(
           fileFault(source.file, {
-            severity: "error",
             rule: "records/slug",
             message: `The file name "${source.stem}" can't be an address: use lower-case letters, digits and single hyphens`,
             actual: source.stem,
@@ -99,7 +98,6 @@ export function parsedFiles(
       } else if (twin !== undefined) {
         diagnostics.push(
           fileFault(source.file, {
-            severity: "error",
             rule: "records/duplicate",
             message: `There is a second file for ${source.stem} beside ${twin}`,
             actual: source.stem,
@@ -124,7 +122,6 @@ export function parsedFiles(
       if (twin !== undefined) {
         diagnostics.push(
           fileFault(source.file, {
-            severity: "error",
             rule: "records/duplicate",
             message: `There is a second file for the reading ${source.stem} beside ${twin.file}`,
             actual: source.stem,

@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ContentFile } from "./content-tree.ts";
-import { fileFault } from "./file-fault.ts";
+import { fileFault } from "./fault.ts";
 import { frontMatter, type FrontMatter } from "./front-matter.ts";
 import { checkedAgainst } from "./schema-faults.ts";
 import { yamlRecord, type YamlRecord } from "./yaml-record.ts";
@@ -73,7 +73,6 @@ function lengthFault(
   return length <= most
     ? undefined
     : fileFault(file, {
-        severity: "error",
         rule: "records/too-long",
         message: `${what} has ${length} letters, and at most ${most} are read`,
         actual: String(length),
@@ -87,7 +86,6 @@ function unprintableFault({ file, text }: ContentFile): Diagnostic | undefined {
   const line = lines.findIndex((one) => UNPRINTABLE.test(one));
   if (line < 0) return undefined;
   const whole = fileFault(file, {
-    severity: "error",
     rule: "records/encoding",
     message: "The file is not saved as UTF-8 text, or holds a control character here",
     actual: "bytes that are no text",

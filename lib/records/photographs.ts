@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
 import type { ContentTree } from "./content-tree.ts";
-import { fileFault } from "./file-fault.ts";
+import { faultAt, fileFault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { PICTURE_ENDINGS, UNREAD_PICTURES, type PhotographFile } from "./photograph-file.ts";
@@ -64,7 +64,9 @@ export function namedPhotographs(
         used.add(record.file);
         if (source === undefined) {
           if (!unread.has(`photographs/${record.file}`) && !unread.has("photographs/"))
-            diagnostics.push(missing(record.file, found, owner, ["photographs", i, "file"]));
+            diagnostics.push(
+              missing(record.file, found, owner.yaml.place(["photographs", i, "file"])),
+            );
           return [];
         }
         const known = knownColours(record, readings, diagnostics, {
@@ -103,51 +105,40 @@ type Owner = Parsed<{ readonly photographs?: readonly PhotographRecord[] | undef
 function missing(
   name: string,
   found: readonly PhotographFile[],
-  { yaml }: Owner,
-  path: RecordPath,
+  place: Diagnostic["place"],
 ): Diagnostic {
   const ending = /\.[^.]*$/.exec(name)?.[0].toLowerCase() ?? "";
   const unreadable = UNREAD_PICTURES.get(ending);
-  const near = nearestWord(
-    name,
-    found.map((one) => one.name),
-  );
-  const place = yaml.place(path);
   if (!PICTURE_ENDINGS.includes(ending))
-    return {
-      severity: "error",
+    return faultAt(place, {
       rule: "records/photograph-kind",
-      place,
       message: `${name} is ${unreadable === undefined ? "no picture that is read" : "no picture yet"}: a photograph ends in ${PICTURE_ENDINGS.join(", ")}`,
       actual: ending === "" ? name : ending,
       expected: PICTURE_ENDINGS.join(", "),
-      ...(unreadable === undefined ? {} : { hint: `it is ${unreadable}` }),
-    };
-  return {
-    severity: "error",
+      hint: unreadable && `it is ${unreadable}`,
+    });
+  return faultAt(place, {
     rule: "records/missing-reference",
-    place,
     message: `There is no ${name} in photographs/`,
     actual: name,
     expected: "the name of a file in photographs/",
-    ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
-  };
+    hint: nearestHint(
+      name,
+      found.map((one) => one.name),
+    ),
+  });
 }
 
 /** Two files of one name but for its ending or its capitals would be published under one name. */
-function twins(found: readonly PhotographFile[]): Diagnostic[] {
-  return found.flatMap(({ file, stem }, i) => {
+function* twins(found: readonly PhotographFile[]): Faults {
+  for (const [i, { file, stem }] of found.entries()) {
     const twin = found.slice(0, i).find((other) => other.stem.toLowerCase() === stem.toLowerCase());
-    return twin === undefined
-      ? []
-      : [
-          fileFault(file, {
-            severity: "error",
-            rule: "records/duplicate",
-            message: `There is a second photograph ${stem} beside ${twin.file}: give it another name`,
-            actual: stem,
-            expected: `only ${twin.file}`,
-          }),
-        ];
-  });
+    if (twin !== undefined)
+      yield fileFault(file, {
+        rule: "records/duplicate",
+        message: `There is a second photograph ${stem} beside ${twin.file}: give it another name`,
+        actual: stem,
+        expected: `only ${twin.file}`,
+      });
+  }
 }

@@ -1,7 +1,6 @@
 import { keysOf } from "../quantities/members.ts";
 import type { Complaint } from "../diagnostics/complaint.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { originComplaint } from "../formulation/black-origin.ts";
 import { handbookEstimate, type HandbookRow } from "../formulation/handbook-estimate.ts";
 import {
@@ -12,11 +11,11 @@ import {
 } from "../formulation/plausibility.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { amountEnds } from "./amount-ends.ts";
+import { faultAt, firstFault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { AmountRecord } from "./schema/amount.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
-import type { RecordPath } from "./yaml-record.ts";
 
 type Field =
   "densityGPerCm3" | "oilAbsorptionGPer100g" | "bulkDensityLooseGPerMl" | "bulkDensityTappedGPerMl";
@@ -29,50 +28,28 @@ const REACHES: Readonly<Record<Field, ReachedFigure>> = {
 };
 
 /** Figures of a dry pigment that none can have, or that its kind is not known to have; an origin that speaks of another pigment. */
-export function pigmentFaults(files: ParsedFiles, knowledge: Knowledge): Diagnostic[] {
-  return [...files.pigments.values()].flatMap((pigment) => {
-    const place = ({ path, complaint }: Placed): Diagnostic => ({
-      ...complaint,
-      place: pigment.yaml.place(path),
-    });
-    return [
-      ...reachFaults(pigment, knowledge),
-      ...bulkFaults(pigment.record),
-      ...originFaults(pigment.record, knowledge),
-      ...nameFaults(pigment.record, knowledge),
-    ].map(place);
-  });
+export function* pigmentFaults(files: ParsedFiles, knowledge: Knowledge): Faults {
+  for (const pigment of files.pigments.values()) {
+    yield* reachFaults(pigment, knowledge);
+    yield* bulkFaults(pigment);
+    yield* originFaults(pigment, knowledge);
+    yield* nameFaults(pigment, knowledge);
+  }
 }
 
-interface Placed {
-  readonly path: RecordPath;
-  readonly complaint: Complaint;
-}
+type OfPigment = Parsed<PigmentRecord>;
 
 /** Each figure against the reach of any pigment, and where that passes against the handbook's range for this one. */
-function reachFaults({ record }: Parsed<PigmentRecord>, knowledge: Knowledge): Placed[] {
-  return keysOf(REACHES).flatMap((field) =>
-    firstFault(
+function* reachFaults({ record, yaml }: OfPigment, knowledge: Knowledge): Faults {
+  for (const field of keysOf(REACHES))
+    yield* firstFault(
+      yaml,
       record[field],
       [field],
       (value) =>
         reachComplaint(REACHES[field], value, knowledge.tables.reaches) ??
         againstHandbook(field, value, record, knowledge),
-    ),
-  );
-}
-
-/** One complaint an amount: its other end says no more. */
-function firstFault(
-  amount: AmountRecord | undefined,
-  path: RecordPath,
-  complaintOf: (value: number) => Complaint | undefined,
-): Placed[] {
-  for (const end of amountEnds(amount, path)) {
-    const complaint = complaintOf(end.value);
-    if (complaint !== undefined) return [{ path: end.path, complaint }];
-  }
-  return [];
+    );
 }
 
 function againstHandbook(
@@ -96,60 +73,54 @@ function againstHandbook(
 }
 
 /** Poured, settled and solid in their order; of an estimate the end that leaves most room. */
-function bulkFaults({
-  bulkDensityLooseGPerMl,
-  bulkDensityTappedGPerMl,
-  densityGPerCm3,
-}: PigmentRecord): Placed[] {
+function* bulkFaults({ record, yaml }: OfPigment): Faults {
+  const { bulkDensityLooseGPerMl, bulkDensityTappedGPerMl, densityGPerCm3 } = record;
   const least = (amount: AmountRecord | undefined): number | undefined =>
     amountEnds(amount, [])[0]?.value;
   const most = (amount: AmountRecord | undefined): number | undefined =>
     amountEnds(amount, []).at(-1)?.value;
   const [loose, tapped] = [least(bulkDensityLooseGPerMl), most(bulkDensityTappedGPerMl)];
-  return [
+  for (const { about, ...complaint } of [
     ...bulkDensityComplaints({ looseGPerMl: loose, tappedGPerMl: tapped }),
     ...bulkDensityComplaints({
       looseGPerMl: loose,
       tappedGPerMl: least(bulkDensityTappedGPerMl),
       densityGPerCm3: most(densityGPerCm3),
-    }).filter(({ about }) => about === "bulk density"),
-  ].map(({ about, ...complaint }) => ({
-    complaint,
-    path: [
-      about === "loose bulk density" || bulkDensityTappedGPerMl === undefined
-        ? "bulkDensityLooseGPerMl"
-        : "bulkDensityTappedGPerMl",
-    ],
-  }));
+    }).filter((one) => one.about === "bulk density"),
+  ]) {
+    const isOfLoose = about === "loose bulk density" || bulkDensityTappedGPerMl === undefined;
+    yield faultAt(
+      yaml.place([isOfLoose ? "bulkDensityLooseGPerMl" : "bulkDensityTappedGPerMl"]),
+      complaint,
+    );
+  }
 }
 
-function originFaults({ colourIndexName, origin }: PigmentRecord, { tables }: Knowledge): Placed[] {
-  const complaint =
-    colourIndexName === undefined || origin === undefined
-      ? undefined
-      : originComplaint(colourIndexName, origin, tables.blackOrigins);
-  return complaint === undefined ? [] : [{ path: ["origin"], complaint }];
+function* originFaults(
+  { record: { colourIndexName, origin }, yaml }: OfPigment,
+  { tables }: Knowledge,
+): Faults {
+  if (colourIndexName === undefined || origin === undefined) return;
+  const complaint = originComplaint(colourIndexName, origin, tables.blackOrigins);
+  if (complaint !== undefined) yield faultAt(yaml.place(["origin"]), complaint);
 }
 
 /** A Colour Index name that no table knows: rare, or a slip of the pen. */
-function nameFaults({ colourIndexName }: PigmentRecord, knowledge: Knowledge): Placed[] {
+function* nameFaults(
+  { record: { colourIndexName }, yaml }: OfPigment,
+  knowledge: Knowledge,
+): Faults {
   if (colourIndexName === undefined || knowledge.pigment(colourIndexName).identity !== undefined)
-    return [];
-  const nearest =
-    nearestWord(colourIndexName, knowledge.names.filter(isNumberedAs(colourIndexName))) ??
-    nearestWord(colourIndexName, knowledge.names);
-  return [
-    {
-      path: ["colourIndexName"],
-      complaint: {
-        severity: "warning",
-        rule: "records/unknown-colour-index-name",
-        message: `Nothing is known here of a pigment by the Colour Index name ${colourIndexName}`,
-        actual: colourIndexName,
-        ...(nearest === undefined ? {} : { hint: `nearest: ${nearest}` }),
-      },
-    },
-  ];
+    return;
+  yield faultAt(yaml.place(["colourIndexName"]), {
+    severity: "warning",
+    rule: "records/unknown-colour-index-name",
+    message: `Nothing is known here of a pigment by the Colour Index name ${colourIndexName}`,
+    actual: colourIndexName,
+    hint:
+      nearestHint(colourIndexName, knowledge.names.filter(isNumberedAs(colourIndexName))) ??
+      nearestHint(colourIndexName, knowledge.names),
+  });
 }
 
 /** Whether a name has the same number, and the same letters but for some that one of the two leaves out: PB 6 is PBk 6. */

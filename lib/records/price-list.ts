@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { eanFault } from "./ean.ts";
-import { priceHint, thousandsMessage, twoReadings } from "./price-slips.ts";
+import { priceHint, thousandsFault } from "./price-slips.ts";
 import { csvCells } from "./readings/csv-cells.ts";
 import { faultList, type FaultList } from "./readings/fault-list.ts";
 import type { WrittenCell } from "./readings/reading-column.ts";
@@ -62,7 +62,6 @@ function columnPlaces(
   const places = new Map<Column, number>();
   header.forEach((cell, i) => {
     const column = COLUMNS.find((known) => known === cell.text.toLowerCase());
-    const near = nearestWord(cell.text, COLUMNS);
     if (column === undefined || places.has(column))
       faults.add({
         rule: "price-column",
@@ -73,7 +72,7 @@ function columnPlaces(
             : `The column ${column} comes twice`,
         actual: cell.text,
         expected: COLUMNS.join(", "),
-        ...(column === undefined && near !== undefined ? { hint: `nearest: ${near}` } : {}),
+        hint: column === undefined ? nearestHint(cell.text, COLUMNS) : undefined,
       });
     else places.set(column, i);
   });
@@ -110,7 +109,7 @@ function priceRow(
           : `The ${NAMES[column]} can't be "${text}": it is ${expected}`,
       actual: text === "" ? "nothing" : text,
       expected,
-      ...(hint === undefined ? {} : { hint }),
+      hint,
     });
   };
   const colour = cell("colour").text;
@@ -121,15 +120,8 @@ function priceRow(
   const price = written === "" ? undefined : within("price").safeParse(writtenNumber(written)).data;
   if (written !== "" && price === undefined)
     refuse("price", "a number of 0 or more, in the workshop's currency", priceHint(written));
-  const readings = twoReadings(written, currency);
-  if (readings !== undefined)
-    faults.add({
-      rule: "price",
-      at: cell("price"),
-      message: thousandsMessage(written, readings),
-      actual: written,
-      expected: readings.join(" or "),
-    });
+  const thousands = thousandsFault(written, currency);
+  if (thousands !== undefined) faults.add({ rule: "price", at: cell("price"), ...thousands });
   const { text: ean } = cell("ean");
   const fault = ean === "" ? undefined : eanFault(ean);
   if (fault !== undefined) refuse("ean", fault);

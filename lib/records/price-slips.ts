@@ -1,5 +1,5 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { median } from "../quantities/median.ts";
+import { faultAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 
@@ -41,55 +41,52 @@ export function priceHint(written: string): string | undefined {
 }
 
 /** Prices whose point may part thousands, a rise that is most likely a fraction, a material dearer by far than all others. */
-export function priceSlips(files: ParsedFiles): Diagnostic[] {
-  return [...thousandsFaults(files), ...riseFaults(files), ...materialFaults(files)];
+export function* priceSlips(files: ParsedFiles): Faults {
+  yield* thousandsFaults(files);
+  yield* riseFaults(files);
+  yield* materialFaults(files);
 }
 
 /** In a record a price is a number, and 1.200 would be read as 1.2 without a word. */
-function thousandsFaults({ colours, workshop }: ParsedFiles): Diagnostic[] {
-  const currency = workshop?.record.currency;
-  return [...colours.values()].flatMap(({ record, yaml }) =>
-    (record.sizes ?? []).flatMap((_, i): Diagnostic[] => {
-      const written = yaml.written(["sizes", i, "price"]) ?? "";
-      const readings = twoReadings(written, currency);
-      if (readings === undefined) return [];
-      return [
-        {
-          severity: "error",
-          rule: "records/price",
-          place: yaml.place(["sizes", i, "price"]),
-          message: thousandsMessage(written, readings),
-          actual: written,
-          expected: readings.join(" or "),
-        },
-      ];
-    }),
-  );
+function* thousandsFaults({ colours, workshop }: ParsedFiles): Faults {
+  for (const { record, yaml } of colours.values())
+    for (const i of (record.sizes ?? []).keys()) {
+      const path = ["sizes", i, "price"];
+      const fault = thousandsFault(yaml.written(path) ?? "", workshop?.record.currency);
+      if (fault !== undefined) yield faultAt(yaml.place(path), { rule: "records/price", ...fault });
+    }
 }
 
 /** What is said of a price that can be read in two ways. */
-export function thousandsMessage(written: string, readings: readonly string[]): string {
-  return `The price ${written} has three decimals, so it may be ${readings.join(" or ")}: write the one that is meant`;
+export function thousandsFault(
+  written: string,
+  currency: string | undefined,
+): Required<Pick<Fault, "message" | "actual" | "expected">> | undefined {
+  const readings = twoReadings(written, currency)?.join(" or ");
+  return readings === undefined
+    ? undefined
+    : {
+        message: `The price ${written} has three decimals, so it may be ${readings}: write the one that is meant`,
+        actual: written,
+        expected: readings,
+      };
 }
 
 /** A rise of all prices by less than one in a hundred. */
-function riseFaults({ workshop }: ParsedFiles): Diagnostic[] {
+function* riseFaults({ workshop }: ParsedFiles): Faults {
   const percent = workshop?.record.prices?.addPercent ?? 0;
-  if (workshop === undefined || percent === 0 || Math.abs(percent) >= 1) return [];
-  return [
-    {
-      severity: "warning",
-      rule: "records/price-rise",
-      place: workshop.yaml.place(["prices", "addPercent"]),
-      message: `Less than 1 % is put on every price, ${percent} %`,
-      actual: `${percent} %`,
-      expected: "a share in percent, such as 20",
-      hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`,
-    },
-  ];
+  if (workshop === undefined || percent === 0 || Math.abs(percent) >= 1) return;
+  yield faultAt(workshop.yaml.place(["prices", "addPercent"]), {
+    severity: "warning",
+    rule: "records/price-rise",
+    message: `Less than 1 % is put on every price, ${percent} %`,
+    actual: `${percent} %`,
+    expected: "a share in percent, such as 20",
+    hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`,
+  });
 }
 
-function materialFaults({ pigments, vehicles }: ParsedFiles): Diagnostic[] {
+function* materialFaults({ pigments, vehicles }: ParsedFiles): Faults {
   const priced = [...pigments.values(), ...vehicles.values()].flatMap(
     ({
       record,
@@ -97,21 +94,18 @@ function materialFaults({ pigments, vehicles }: ParsedFiles): Diagnostic[] {
     }: Pick<Parsed<{ readonly pricePerKg?: number | undefined }>, "record" | "yaml">) =>
       record.pricePerKg === undefined ? [] : [{ price: record.pricePerKg, yaml }],
   );
-  if (priced.length <= MANY) return [];
-  return priced.flatMap(({ price, yaml }, i): Diagnostic[] => {
+  if (priced.length <= MANY) return;
+  for (const [i, { price, yaml }] of priced.entries()) {
     const others = priced.filter((_, other) => other !== i).map((one) => one.price);
     const [middle, dearest] = [median(others), Math.max(...others)];
-    if (!(price > DEAR_TIMES.middle * middle && price > DEAR_TIMES.dearest * dearest)) return [];
-    return [
-      {
+    if (price > DEAR_TIMES.middle * middle && price > DEAR_TIMES.dearest * dearest)
+      yield faultAt(yaml.place(["pricePerKg"]), {
         severity: "warning",
         rule: "records/price-reach",
-        place: yaml.place(["pricePerKg"]),
         message: `${price} a kilogram is ${Math.round(price / dearest)} times what the dearest of all other materials costs`,
         actual: String(price),
         expected: `near ${dearest} or below`,
         hint: `${Number((price / 1000).toPrecision(6))}, if it was given for a tonne, or a point parts its thousands`,
-      },
-    ];
-  });
+      });
+  }
 }

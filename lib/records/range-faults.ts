@@ -1,10 +1,8 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { apparentRatio } from "../optics/tints/let-down-order.ts";
+import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
-import type { Parsed } from "./parsed-record.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Colour, Reading } from "./records.ts";
-import type { ColourRecord } from "./schema/colour.ts";
 import { median } from "../quantities/median.ts";
 
 /** So many other colours have to agree before one that differs is spoken of. */
@@ -20,176 +18,145 @@ const TURNED_WITHIN = 0.5;
 const WHITES_PART_FROM = 0.5;
 
 /** A colour against the rest of its workshop's range. */
-export function rangeFaults(
+export function* rangeFaults(
   colours: readonly Colour[],
   files: ParsedFiles,
   whites: (slug: string) => Reading | undefined,
-): Diagnostic[] {
-  const records = [...files.colours.values()];
-  return [
-    ...nameFaults(records),
-    ...sizeFaults(colours),
-    ...referenceFaults(files),
-    ...whiteFaults(colours, whites),
-  ];
+): Faults {
+  yield* nameFaults(files);
+  yield* sizeFaults(colours);
+  yield* referenceFaults(files);
+  yield* whiteFaults(colours, whites);
 }
 
-function nameFaults(records: readonly Parsed<ColourRecord>[]): Diagnostic[] {
+function* nameFaults({ colours }: ParsedFiles): Faults {
   const seen = new Map<string, string>();
-  return records.flatMap(({ slug, record, yaml }): Diagnostic[] => {
+  for (const { slug, record, yaml } of colours.values()) {
     const key = record.name.normalize("NFC").toLowerCase();
     const before = seen.get(key);
-    if (before === undefined) {
-      seen.set(key, slug);
-      return [];
-    }
-    return [
-      {
-        severity: "error",
+    if (before === undefined) seen.set(key, slug);
+    else
+      yield faultAt(yaml.place(["name"]), {
         rule: "records/duplicate",
-        place: yaml.place(["name"]),
         message: `${record.name} is the name of ${before} already`,
         actual: record.name,
         expected: "a name of its own for each colour",
-      },
-    ];
-  });
+      });
+  }
 }
 
 /** Contents beyond tubes and tins; a price to the millilitre that is another's ten times over. */
-function sizeFaults(colours: readonly Colour[]): Diagnostic[] {
+function* sizeFaults(colours: readonly Colour[]): Faults {
   const [least, most] = TUBE_REACH_ML;
   const sizes = colours.flatMap((colour) => colour.sizes);
+  for (const { ml, place } of sizes)
+    if (!(ml >= least && ml <= most))
+      yield faultAt(place("ml"), {
+        severity: "warning",
+        rule: "records/size-reach",
+        message: `A size of ${ml} ml is outside what colours are sold in, ${least} to ${most} ml`,
+        actual: `${ml} ml`,
+        expected: `${least} to ${most} ml`,
+        hint:
+          ml < least
+            ? `${Number((10 * ml).toPrecision(3))} ml, if the decimal point slipped; litres are times 1000`
+            : "grams or a slipped decimal point?",
+      });
   const priced = sizes.flatMap(({ ml, price, place }) =>
     price === undefined || price === 0 ? [] : [{ perMl: price / ml, price, ml, place }],
   );
-  const judged = priced.length > MANY ? priced : [];
-  const usual = judged.length === 0 ? 0 : median(judged.map(({ perMl }) => perMl));
-  return [
-    ...sizes.flatMap(({ ml, place }): Diagnostic[] =>
-      ml >= least && ml <= most
-        ? []
-        : [
-            {
-              severity: "warning",
-              rule: "records/size-reach",
-              place: place("ml"),
-              message: `A size of ${ml} ml is outside what colours are sold in, ${least} to ${most} ml`,
-              actual: `${ml} ml`,
-              expected: `${least} to ${most} ml`,
-              hint:
-                ml < least
-                  ? `${Number((10 * ml).toPrecision(3))} ml, if the decimal point slipped; litres are times 1000`
-                  : "grams or a slipped decimal point?",
-            },
-          ],
-    ),
-    ...judged.flatMap(({ perMl, price, ml, place }): Diagnostic[] => {
-      const times = perMl / usual;
-      if (times < PRICE_TIMES && times > 1 / PRICE_TIMES) return [];
-      return [
-        {
-          severity: "warning",
-          rule: "records/price-reach",
-          place: place("price"),
-          message: `${price} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `a ${Math.round(1 / times)}th of`} what the range costs to the millilitre in the middle`,
-          actual: String(price),
-          expected: `within ${PRICE_TIMES} times of ${Number((usual * ml).toPrecision(3))}`,
-          hint: "a decimal point may have slipped, in the price or in the size",
-        },
-      ];
-    }),
-  ];
+  if (priced.length <= MANY) return;
+  const usual = median(priced.map(({ perMl }) => perMl));
+  for (const { perMl, price, ml, place } of priced) {
+    const times = perMl / usual;
+    if (times >= PRICE_TIMES || times <= 1 / PRICE_TIMES)
+      yield faultAt(place("price"), {
+        severity: "warning",
+        rule: "records/price-reach",
+        message: `${price} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `a ${Math.round(1 / times)}th of`} what the range costs to the millilitre in the middle`,
+        actual: String(price),
+        expected: `within ${PRICE_TIMES} times of ${Number((usual * ml).toPrecision(3))}`,
+        hint: "a decimal point may have slipped, in the price or in the size",
+      });
+  }
 }
 
 /** To be looked at again: one colour weighed as dry pigment where all others were as paint, or the other way. */
-export function rangeNotes({ colours }: ParsedFiles): Diagnostic[] {
-  const records = [...colours.values()];
-  const kinds = records.flatMap((one) => {
-    const [kind, ...others] = new Set(one.record.tints?.map(({ ratioKind }) => ratioKind));
-    return kind === undefined || others.length > 0 ? [] : [{ ...one, kind }];
+export function* rangeNotes({ colours }: ParsedFiles): Faults {
+  const kinds = [...colours.values()].flatMap(({ record, yaml }) => {
+    const [kind, ...others] = new Set(record.tints?.map(({ ratioKind }) => ratioKind));
+    return kind === undefined || others.length > 0 ? [] : [{ yaml, kind }];
   });
-  return kinds.flatMap(({ kind, yaml }): Diagnostic[] => {
-    const alike = kinds.filter((other) => other.kind === kind).length;
-    if (alike > 1 || kinds.length <= MOST_SPLIT) return [];
+  if (kinds.length <= MOST_SPLIT) return;
+  for (const { kind, yaml } of kinds) {
+    if (kinds.filter((other) => other.kind === kind).length > 1) continue;
     const usual = kind === "paint" ? "pigment" : "paint";
-    return [
-      {
-        severity: "note",
-        rule: "records/ratio-kind",
-        place: yaml.place(["tints", 0, "ratioKind"]),
-        message: `The let-downs of this colour alone say that ${kind} was weighed: those of the ${kinds.length - 1} others say ${usual}`,
-        actual: kind,
-        expected: `${usual}, as of the other colours`,
-      },
-    ];
-  });
+    yield faultAt(yaml.place(["tints", 0, "ratioKind"]), {
+      severity: "note",
+      rule: "records/ratio-kind",
+      message: `The let-downs of this colour alone say that ${kind} was weighed: those of the ${kinds.length - 1} others say ${usual}`,
+      actual: kind,
+      expected: `${usual}, as of the other colours`,
+    });
+  }
 }
 
 /** A white lightens what strength is reckoned by. */
-function referenceFaults({ workshop, colours, pigments }: ParsedFiles): Diagnostic[] {
+function* referenceFaults({ workshop, colours, pigments }: ParsedFiles): Faults {
   const slug = workshop?.record.strengthReference;
   const record = slug === undefined ? undefined : colours.get(slug)?.record;
-  if (workshop === undefined || slug === undefined || record === undefined) return [];
+  if (workshop === undefined || slug === undefined || record === undefined) return;
   const isWhite =
     record.family === "white" ||
     record.pigments.every(({ pigment }) =>
       /^PW /.test(pigments.get(pigment)?.record.colourIndexName ?? ""),
     );
-  return isWhite
-    ? [
-        {
-          severity: "error",
-          rule: "records/strength-reference",
-          place: workshop.yaml.place(["strengthReference"]),
-          message: `${slug} is a white, and tinting strength is reckoned against a colour that is let down in whites`,
-          actual: slug,
-          expected: "a colour with let-downs, such as a black",
-        },
-      ]
-    : [];
+  if (isWhite)
+    yield faultAt(workshop.yaml.place(["strengthReference"]), {
+      rule: "records/strength-reference",
+      message: `${slug} is a white, and tinting strength is reckoned against a colour that is let down in whites`,
+      actual: slug,
+      expected: "a colour with let-downs, such as a black",
+    });
 }
 
 /**
  * Two whites exchanged in the let-downs of one colour. How much stronger a colour tints in one
  * white than in another is for the whites to say, not for the colour: all colours agree on it.
  */
-function whiteFaults(
+function* whiteFaults(
   colours: readonly Colour[],
   whites: (slug: string) => Reading | undefined,
-): Diagnostic[] {
+): Faults {
   const strengths = colours.map((colour) => ({ colour, inWhite: strengthsOf(colour, whites) }));
   const slugs = [...new Set(strengths.flatMap(({ inWhite }) => [...inWhite.keys()]))];
   const pairs = slugs.flatMap((one, i) => slugs.slice(i + 1).map((other) => [one, other] as const));
-  return pairs.flatMap(([one, other]) => {
+  for (const [one, other] of pairs) {
     const parted = strengths.flatMap(({ colour, inWhite }) => {
       const [first, second] = [inWhite.get(one), inWhite.get(other)];
       return first === undefined || second === undefined
         ? []
         : [{ colour, parts: Math.log(first / second) }];
     });
-    return parted.flatMap(({ colour, parts }): Diagnostic[] => {
+    for (const { colour, parts } of parted) {
       const rest = parted.filter((entry) => entry.colour !== colour).map((entry) => entry.parts);
-      if (rest.length < MANY) return [];
+      if (rest.length < MANY) continue;
       const usual = median(rest);
       const agree = rest.every((each) => Math.sign(each) === Math.sign(usual));
       if (!agree || Math.abs(usual) < WHITES_PART_FROM || Math.abs(parts + usual) > TURNED_WITHIN)
-        return [];
+        continue;
       const index = colour.tints.findIndex(({ white }) => white === one || white === other);
-      return [
-        {
-          severity: "warning",
-          rule: "records/whites-exchanged",
-          place: colour.place(["tints", index, "white"]),
-          message: `This colour tints ${times(parts)} as strongly in ${one} as in ${other}, and the ${rest.length} others ${times(usual)}`,
-          actual: `${times(parts)} in ${one}`,
-          expected: `about ${times(usual)}, which the two whites decide`,
-          hint: `are ${one} and ${other} exchanged in its let-downs?`,
-          source: "duncan-1940",
-        },
-      ];
-    });
-  });
+      yield faultAt(colour.place(["tints", index, "white"]), {
+        severity: "warning",
+        rule: "records/whites-exchanged",
+        message: `This colour tints ${times(parts)} as strongly in ${one} as in ${other}, and the ${rest.length} others ${times(usual)}`,
+        actual: `${times(parts)} in ${one}`,
+        expected: `about ${times(usual)}, which the two whites decide`,
+        hint: `are ${one} and ${other} exchanged in its let-downs?`,
+        source: "duncan-1940",
+      });
+    }
+  }
 }
 
 function times(logarithm: number): string {

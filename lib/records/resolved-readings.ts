@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { xyzToLab } from "../colorimetry/lab.ts";
 import { tristimulus } from "../colorimetry/tristimulus.ts";
@@ -13,6 +13,7 @@ import {
   type ReadingNoise,
 } from "../colorimetry/reading-noise.ts";
 import { type Spectrum, sameGrid } from "../quantities/spectrum.ts";
+import { faultAt, type Fault, type Faults } from "./fault.ts";
 import { fileLab, knownIlluminant, meanLab, type FileLab } from "./file-lab.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
@@ -59,12 +60,8 @@ export function readingResolver(
   const unstated = new Map<Reading, string>();
   const noises = new Map<string, ReadingNoise>();
 
-  function complain(
-    yaml: YamlRecord,
-    path: RecordPath,
-    fault: Pick<Diagnostic, "rule" | "message" | "actual" | "expected" | "hint">,
-  ): undefined {
-    diagnostics.push({ severity: "error", place: yaml.place(path), ...fault });
+  function complain(yaml: YamlRecord, path: RecordPath, fault: Fault): undefined {
+    diagnostics.push(faultAt(yaml.place(path), fault));
   }
 
   /** The file that a record names, or a complaint unless one was made already. */
@@ -81,13 +78,12 @@ export function readingResolver(
         ? undefined
         : { file: found.file, stem, reading: found.reading };
     if (isFaulty(files, "readings", stem)) return undefined;
-    const near = nearestWord(stem, [...files.readings.keys()]);
     return complain(yaml, [...path, "reading"], {
       rule: "records/missing-reading",
       message: `There is no reading ${reading} in readings/`,
       actual: reading,
       expected: "the name of a file in readings/",
-      ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+      hint: nearestHint(stem, files.readings.keys()),
     });
   }
 
@@ -102,16 +98,14 @@ export function readingResolver(
     const columns = names.flatMap((name, i) => {
       const found = reading.columns.get(name.normalize("NFC"));
       if (found !== undefined) return [found];
-      const near = nearestWord(name, [...reading.columns.keys()]);
       complain(yaml, typeof column === "string" ? [...path, "column"] : [...path, "column", i], {
         rule: "records/missing-column",
         message: `Column ${name} is not in ${file}`,
         actual: name,
         expected: `a column of ${file}`,
         hint:
-          near === undefined
-            ? `it has: ${[...reading.columns.keys()].slice(0, 12).join(", ")}`
-            : `nearest: ${near}`,
+          nearestHint(name, reading.columns.keys()) ??
+          `it has: ${[...reading.columns.keys()].slice(0, 12).join(", ")}`,
       });
       return [];
     });
@@ -160,7 +154,7 @@ export function readingResolver(
       [...reading.columns.values()],
       file,
     );
-    if (complaint !== undefined) diagnostics.push({ ...complaint, place: yaml.place(path) });
+    if (complaint !== undefined) complain(yaml, path, complaint);
     scales.set(key, complaint?.severity !== "error");
     return complaint?.severity !== "error";
   }
@@ -222,7 +216,7 @@ export function readingResolver(
       columns.map(({ name }) => name),
       read,
     );
-    if (apart !== undefined) diagnostics.push({ ...apart, place: yaml.place([...path, "column"]) });
+    if (apart !== undefined) complain(yaml, [...path, "column"], apart);
     const instrument = instrumentOf(named.reading, geometry);
     if (read.length > 1) {
       const sets = replicates.get(instrument) ?? new Map<string, readonly Spectrum[]>();
@@ -353,55 +347,55 @@ function howRead(columns: readonly ReadingColumn[], { grid }: Spectrum): string 
 const OWN_LAB_WITHIN = 1;
 
 /** The L*a*b* that an instrument's program worked out, against that of the spectrum beside it. */
-function ownLabFaults(
+function* ownLabFaults(
   { name, at, lab }: ReadingColumn,
   spectrum: Spectrum | undefined,
   file: string,
-): Diagnostic[] {
+): Faults {
   const viewing = VIEWINGS.find(
     (known) => known === `${knownIlluminant(lab?.illuminant) ?? ""}/${lab?.observer ?? ""}`,
   );
-  if (lab === undefined || spectrum === undefined || viewing === undefined) return [];
+  if (lab === undefined || spectrum === undefined || viewing === undefined) return;
   const own = xyzToLab(tristimulus(spectrum, viewing), viewing);
   const apart = deltaE00(own, lab);
-  if (!(apart > OWN_LAB_WITHIN)) return [];
+  if (!(apart > OWN_LAB_WITHIN)) return;
   const written = (of: Lab): string =>
     [of.L, of.a, of.b].map((part) => part.toFixed(1).replace(/^-(?=0\.0$)/, "")).join(", ");
-  return [
+  yield faultAt(
+    { file, line: at.line, column: at.column, path: name },
     {
       severity: "warning",
       rule: "readings/lab-of-spectrum",
-      place: { file, line: at.line, column: at.column, path: name },
       message: `The file gives ${name} L*a*b* ${written(lab)} (${viewing}), and its spectrum has ${written(own)}, Delta-E00 ${apart.toFixed(1)} away`,
       actual: written(lab),
       expected: `${written(own)}, within Delta-E00 ${OWN_LAB_WITHIN}`,
       hint: "the spectrum is what is used",
     },
-  ];
+  );
 }
 
 /** A value at one wavelength that a finger slipped on. */
-function spikeFaults(
+function* spikeFaults(
   { name, at, places }: ReadingColumn,
   spectrum: Spectrum | undefined,
   file: string,
-): Diagnostic[] {
+): Faults {
   const nm = spectrum && spikeNm(spectrum);
-  if (spectrum === undefined || nm === undefined) return [];
+  if (spectrum === undefined || nm === undefined) return;
   const cell = places[Math.round((nm - spectrum.grid.startNm) / spectrum.grid.stepNm)] ?? at;
   const written =
     places.find(({ line, column }) => line === cell.line && column === cell.column)?.text ?? "";
-  return [
+  yield faultAt(
+    { file, line: cell.line, column: cell.column, path: `${name}[${nm} nm]` },
     {
       severity: "warning",
       rule: "readings/spike",
-      place: { file, line: cell.line, column: cell.column, path: `${name}[${nm} nm]` },
       message: `The reflectance of ${name} at ${nm} nm, ${written}, stands out of its neighbours as no paint's does`,
       actual: written,
       expected: "a value near those beside it",
       hint: "a decimal point may have slipped",
     },
-  ];
+  );
 }
 
 /** A workshop has one instrument of a geometry, but where its files name several. */

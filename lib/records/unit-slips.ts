@@ -1,5 +1,5 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { amountEnds } from "./amount-ends.ts";
+import { faultAt, type Faults } from "./fault.ts";
 import { filmThicknessFault } from "./film-thickness.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
@@ -17,77 +17,67 @@ const FLASH_POINTS: Readonly<Record<string, readonly [from: number, to: number, 
 };
 
 /** Figures that are most likely given in another unit, where no figure beside them says so. */
-export function unitSlips({ workshop, vehicles }: ParsedFiles): Diagnostic[] {
+export function* unitSlips({ workshop, vehicles }: ParsedFiles): Faults {
   const um = workshop?.record.filmThicknessUm;
   const film = um === undefined ? undefined : filmThicknessFault(um);
-  return [
-    ...(workshop === undefined || film === undefined
-      ? []
-      : [{ ...film, place: workshop.yaml.place(["filmThicknessUm"]) }]),
-    ...[...vehicles.values()].flatMap((one) => [...flashFaults(one), ...metalFaults(one)]),
-  ];
+  if (workshop !== undefined && film !== undefined)
+    yield faultAt(workshop.yaml.place(["filmThicknessUm"]), film);
+  for (const vehicle of vehicles.values()) {
+    yield* flashFaults(vehicle);
+    yield* metalFaults(vehicle);
+  }
 }
 
 /** To be looked at again: a grain as coarse as sand, which most likely was given in nm. */
-export function grainNotes({ pigments }: ParsedFiles): Diagnostic[] {
-  return [...pigments.values()].flatMap(({ record, yaml }): Diagnostic[] => {
+export function* grainNotes({ pigments }: ParsedFiles): Faults {
+  for (const { record, yaml } of pigments.values()) {
     const [least] = amountEnds(record.particle?.sizeUm, ["particle", "sizeUm"]);
-    if (least === undefined || least.value < COARSE_GRAIN_UM) return [];
-    return [
-      {
+    if (least !== undefined && least.value >= COARSE_GRAIN_UM)
+      yield faultAt(yaml.place(least.path), {
         severity: "note",
         rule: "records/grain",
-        place: yaml.place(least.path),
         message: `A grain of ${least.value} um is coarser than all but a few pigments, such as azurite`,
         actual: `${least.value} um`,
         expected: `under ${COARSE_GRAIN_UM} um`,
         hint: `${Number((least.value / 1000).toPrecision(3))} um if it was given in nm`,
-      },
-    ];
-  });
+      });
+  }
 }
 
 /** A flash point that its own hazard statement rules out. */
-function flashFaults({ record, yaml }: Parsed<VehicleRecord>): Diagnostic[] {
+function* flashFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
   const { flashPointC, hazards = [] } = record;
   const stated =
     hazards
       .map((hazard) => (typeof hazard === "string" ? hazard : hazard.statement))
       .find((statement) => Object.hasOwn(FLASH_POINTS, statement)) ?? "";
   const [from, to, words] = FLASH_POINTS[stated] ?? [-Infinity, Infinity, ""];
-  if (flashPointC === undefined || (flashPointC >= from && flashPointC <= to)) return [];
+  if (flashPointC === undefined || (flashPointC >= from && flashPointC <= to)) return;
   const celsius = ((flashPointC - 32) * 5) / 9;
-  return [
-    {
-      severity: "warning",
-      rule: "records/flash-point",
-      place: yaml.place(["flashPointC"]),
-      message: `A flash point of ${flashPointC} C is not that of a liquid with ${stated}, which is ${words}`,
-      actual: `${flashPointC} C`,
-      expected: words,
-      ...(celsius >= from && celsius <= to
-        ? { hint: `${Math.round(celsius)} C if it was given in degrees Fahrenheit` }
-        : {}),
-      source: "clp-1272-2008-memory",
-    },
-  ];
+  yield faultAt(yaml.place(["flashPointC"]), {
+    severity: "warning",
+    rule: "records/flash-point",
+    message: `A flash point of ${flashPointC} C is not that of a liquid with ${stated}, which is ${words}`,
+    actual: `${flashPointC} C`,
+    expected: words,
+    hint:
+      celsius >= from && celsius <= to
+        ? `${Math.round(celsius)} C if it was given in degrees Fahrenheit`
+        : undefined,
+    source: "clp-1272-2008-memory",
+  });
 }
 
-function metalFaults({ record, yaml }: Parsed<VehicleRecord>): Diagnostic[] {
-  if (record.kind !== "drier") return [];
-  return (record.metals ?? []).flatMap(({ percent }, i): Diagnostic[] =>
-    percent === undefined || percent < MOST_DRIER_METAL_PERCENT
-      ? []
-      : [
-          {
-            severity: "warning",
-            rule: "records/drier-metal",
-            place: yaml.place(["metals", i, "percent"]),
-            message: `No drier is sold with ${percent} % of one metal: all have less than ${MOST_DRIER_METAL_PERCENT} %`,
-            actual: `${percent} %`,
-            expected: `less than ${MOST_DRIER_METAL_PERCENT} %`,
-            hint: `${percent / 10} %, if the decimal point slipped`,
-          },
-        ],
-  );
+function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
+  if (record.kind !== "drier") return;
+  for (const [i, { percent }] of (record.metals ?? []).entries())
+    if (percent !== undefined && percent >= MOST_DRIER_METAL_PERCENT)
+      yield faultAt(yaml.place(["metals", i, "percent"]), {
+        severity: "warning",
+        rule: "records/drier-metal",
+        message: `No drier is sold with ${percent} % of one metal: all have less than ${MOST_DRIER_METAL_PERCENT} %`,
+        actual: `${percent} %`,
+        expected: `less than ${MOST_DRIER_METAL_PERCENT} %`,
+        hint: `${percent / 10} %, if the decimal point slipped`,
+      });
 }

@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ContentFile } from "./content-tree.ts";
-import { fileFault } from "./file-fault.ts";
+import { fileFault } from "./fault.ts";
 import { folderMigration } from "./migrations/migrated-files.ts";
 import { isWorkshop, writtenVersion } from "./migrations/written-version.ts";
 import { RECORDS_VERSION } from "./schema/records-version.ts";
@@ -16,7 +16,6 @@ export function versionFaults(files: readonly ContentFile[]): Diagnostic[] {
     return [];
   const { version, at } = written;
   const whole = fileFault(workshop.file, {
-    severity: "error",
     rule: "records/version",
     message: "",
     actual: String(version),

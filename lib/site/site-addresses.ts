@@ -2,7 +2,7 @@
 import { readdirSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { formerPages } from "../pages/former-page.ts";
 import { MANIFESTS_FOLDER } from "../records/content-tree.ts";
 import type { Records } from "../records/records.ts";
@@ -52,7 +52,6 @@ function formerFaults({ workshop, workshopPlace }: Records, pages: PagePaths): D
     ...fields,
   });
   return (workshop.former ?? []).flatMap(({ address, replacedBy }, i): Diagnostic[] => {
-    const near = replacedBy === undefined ? undefined : nearestWord(replacedBy, today);
     return [
       ...(pages.filter((path) => path === `${address}index.html`).length > 1
         ? [
@@ -70,7 +69,7 @@ function formerFaults({ workshop, workshopPlace }: Records, pages: PagePaths): D
               message: `There is no page ${replacedBy} to take the place of ${address}`,
               actual: replacedBy,
               expected: "the address of a page of today",
-              ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+              hint: nearestHint(replacedBy, today),
             }),
           ]),
     ];

@@ -20,7 +20,12 @@ const PLACES: Readonly<Record<Charted, number>> = { strength: 1, letDown: 2, mas
 export function lotChartBlocks(book: LotBook, words: Words, root: string): Block[] {
   const text = words.pages.lots.chart;
   const { charts } = book;
-  if (charts.length === 0) return [statement(text.one)];
+  if (charts.length === 0)
+    return [
+      statement(
+        book.lots.length + (book.standard === undefined ? 0 : 1) > 1 ? text.apart : text.one,
+      ),
+    ];
   const signals = charts.flatMap(({ chart }) => chart.signals);
   const isProvisional = charts.some(({ chart }) => chart.isProvisional);
   return [

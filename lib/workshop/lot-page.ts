@@ -4,12 +4,14 @@ import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import type { Correction } from "../lots/correction.ts";
 import type { DifferenceParts } from "../lots/difference-parts.ts";
+import { isWhollyCompared } from "../lots/lot-against-standard.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { Interval } from "../quantities/interval.ts";
 import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot, Reading, TintReading } from "../records/records.ts";
+import { standardLetDowns } from "../records/standard-let-downs.ts";
 import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
 import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { whiteColour } from "../sheet/tints/drawdown-set.ts";
@@ -88,10 +90,15 @@ export function lotPage(
   };
 }
 
-/** What a lot wants next: one that fails is kept where nothing would bring it back. */
+/**
+ * What a lot wants next: one that is off is first read whole, as its standard was; then it is corrected, or
+ * kept where nothing would bring it back.
+ */
 function nextStep(state: LotState, judged: JudgedLot | undefined): LotState | "kept" {
-  if (state !== "fail") return state;
-  return judged !== undefined && bestCorrection(judged) !== undefined ? "fail" : "kept";
+  if (judged === undefined || (state !== "fail" && state !== "near")) return state;
+  if (!isWhollyCompared(judged.comparison))
+    return judged.comparison.remarks.length > 0 ? "unjudged" : "none";
+  return state === "near" || bestCorrection(judged) !== undefined ? state : "kept";
 }
 
 /** As many labels as tubes were filled; a letter to be replaced where nobody wrote that down. */
@@ -102,7 +109,7 @@ function copiesOf({ record: { tubes = [] } }: Lot): string {
 
 /** What a lot that is near or fails is best brought back with, where anything does. */
 export function bestCorrection({ comparison, corrections }: JudgedLot): Correction | undefined {
-  return comparison.remarks.length > 0 ? undefined : corrections()[0];
+  return isWhollyCompared(comparison) ? corrections()[0] : undefined;
 }
 
 function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block[] {
@@ -157,7 +164,7 @@ function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block
 /** Standard above lot, abutting, as masstone and as let-down. */
 function seenBlocks(
   { lot, comparison }: JudgedLot,
-  { colour }: LotBook,
+  { colour, standard }: LotBook,
   { words, records }: PageContext,
 ): Block[] {
   const { lot: text } = words.pages.lots;
@@ -183,7 +190,9 @@ function seenBlocks(
               {
                 head: text.letDown(whiteColour(letDown.white, records).name, letDown.massRatio),
                 cells: [
-                  seen(ofLetDown([...(again?.letDowns ?? []), ...colour.tints])),
+                  seen(
+                    ofLetDown([...(again?.letDowns ?? []), ...standardLetDowns(colour, standard)]),
+                  ),
                   seen(ofLetDown(lot.letDowns)),
                 ],
               },
@@ -245,7 +254,7 @@ function correctionBlocks(
 ): Block[] {
   const { words } = context;
   const { lot: text } = words.pages.lots;
-  if (comparison.remarks.length > 0) return [statement(text.correctionUnread)];
+  if (!isWhollyCompared(comparison)) return [statement(text.correctionUnread)];
   const corrections = worked();
   const [best] = corrections;
   if (best === undefined) return [statement(text.correctionNone)];

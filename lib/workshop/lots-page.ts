@@ -1,6 +1,7 @@
 import type { Block } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
+import { soundLetDown } from "../lots/lot-against-standard.ts";
 import { TELLING_DEGREES } from "../lots/replicate-spread.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { CellView, TableView } from "../present/views.ts";
@@ -64,9 +65,7 @@ function lotsTable(context: PageContext, { root }: PagePlace): TableView {
       { head: text.columns.strength, numeric: true },
     ],
     rows: rows.map(({ lot, judged, isStandard, book }): CellView[] => {
-      // Of what was not read or made as it is written down no figure tells anything.
-      const letDown =
-        judged?.comparison.remarks.length === 0 ? judged.comparison.letDown : undefined;
+      const letDown = judged && soundLetDown(judged.comparison);
       return [
         { text: lot.record.number, href: `${root}${lotAddress(lot.slug)}` },
         {

@@ -1,11 +1,19 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { coloursOfFewLots, dueLots, duePapers, dueTrials, type Due } from "../planning/due.ts";
+import {
+  coloursOfFewLots,
+  dueLots,
+  duePapers,
+  dueResults,
+  dueTrials,
+  type Due,
+} from "../planning/due.ts";
 import { recordLine } from "../planning/measurement.ts";
 import { stepGroups, type StepGroup } from "../planning/step-groups.ts";
 import type { NextStep } from "../planning/next-steps.ts";
 import type { Reprint } from "../print/reprint-list.ts";
 import type { Records } from "../records/records.ts";
+import { decimalText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 import { trialName } from "./trials-page.ts";
 
@@ -68,7 +76,15 @@ export function allDueLines(
   const { records, words, date } = context;
   const { dueLines: text } = words.pages.nextSteps;
   return [
-    ...dueLines([...dueLots(records), ...dueTrials(records), ...duePapers(records, date)], context),
+    ...dueLines(
+      [
+        ...dueResults(records),
+        ...dueLots(records),
+        ...dueTrials(records),
+        ...duePapers(records, date),
+      ],
+      context,
+    ),
     ...reprints.map(({ slug, changes }) => ({
       what: text.reprint(changes),
       record: `colours/${slug}`,
@@ -100,6 +116,17 @@ function dueLines(due: readonly Due[], context: PageContext): DueLine[] {
         return text["undated-paper"](one.name);
       case "trial":
         return text.trial(trialName(one.trial, context), words.date(one.date));
+      case "trial-result": {
+        const [name, date] = [trialName(one.trial, context), words.date(one.ended)];
+        return one.result.kind === "exposure"
+          ? text["exposure-result"](
+              name,
+              date,
+              decimalText(one.result.deltaEab, 1),
+              one.result.category,
+            )
+          : text["drying-result"](name, date, ...one.result.touchDryDays);
+      }
       case "second-lot":
         return text["second-lot"](
           one.lots,

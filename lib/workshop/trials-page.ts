@@ -83,7 +83,8 @@ function exposureBlocks(
   if (category === undefined || last === undefined || curve.length < 2)
     return [statement(text.unread)];
   const worst = Math.max(...curve.map(({ deltaEab }) => deltaEab));
-  const sentence = text.soFar(category, decimalText(worst, 1), last.day);
+  const told = [category, decimalText(worst, 1), last.day] as const;
+  const sentence = record.ended === undefined ? text.soFar(...told) : text.over(...told);
   return [
     statement(sentence),
     statement(`${record.standard}; ${record.exposure}.`, "note"),
@@ -117,7 +118,11 @@ function dryingBlocks(
     record.ended,
   );
   const sentence =
-    touchDryDays === undefined ? text.notYet : text.touch(touchDryDays[0], touchDryDays[1]);
+    touchDryDays !== undefined
+      ? text.touch(touchDryDays[0], touchDryDays[1])
+      : record.ended === undefined
+        ? text.notYet
+        : text.never;
   return [
     statement(sentence),
     ...(throughDryDays === undefined

@@ -27,6 +27,8 @@ describe("a claim that holds is not told", () => {
     `{ fact: ore-black.cautions.hazardStatements, includes: H410 }`,
     `{ fact: ore-black.permanence.sensitivities, includes: harmed-by-heat }`,
     `{ fact: soot-black.permanence.sensitivities, lacks: harmed-by-heat }`,
+    `{ every: pigments, lacks: ore, but: [ore-black, bare-black] }`,
+    `{ every: additions, lacks: soot }`,
   ])("%s", (claim) => {
     expect(answered(answerWith([claim])).lines).toEqual([]);
   });
@@ -153,6 +155,18 @@ const BROKEN: readonly (readonly [kind: string, key: string, claim: string, told
     "count",
     "{ fact: bare-black.pigments, count: 1 }",
     "error bare-black.pigments is 2: soot, ore; the claim wants 1 claims/fact",
+  ],
+  [
+    "every, lacks",
+    "lacks",
+    "{ every: pigments, lacks: ore, but: [ore-black] }",
+    "error bare-black.pigments is soot, ore; the claim wants no ore among them in any colour but ore-black; ",
+  ],
+  [
+    "every, an exception that is none",
+    "but",
+    "{ every: pigments, lacks: ore, but: [ore-black, bare-black, soot-black] }",
+    "error soot-black.pigments is soot; the claim wants ore among them",
   ],
   [
     "no such fact",

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { commonGrid, onCommonGrid } from "../../lib/optics/fit/common-grid.ts";
+import type { DrawdownSet } from "../../lib/optics/fit/drawdown.ts";
 import type { Measurement } from "../../lib/optics/fit/measurement.ts";
+import { certain } from "../../lib/quantities/at.ts";
 import { wavelengthsNm, type WavelengthGrid } from "../../lib/quantities/spectrum.ts";
 
 const FINE = { startNm: 380, stepNm: 5, count: 73 };
@@ -17,6 +19,16 @@ describe("commonGrid", () => {
       ],
       { startNm: 400, stepNm: 10, count: 35 },
     ],
+    // None of the coarsest has points from 400 to 700 nm that the other reaches.
+    [
+      [
+        { startNm: 395, stepNm: 10, count: 32 },
+        { startNm: 400, stepNm: 5, count: 61 },
+      ],
+      COARSE,
+    ],
+    // Of two in the coarsest step, the one whose points reach.
+    [[{ startNm: 395, stepNm: 10, count: 32 }, COARSE], COARSE],
     [[COARSE, { startNm: 402, stepNm: 5, count: 80 }], undefined],
     [[COARSE, { startNm: 400, stepNm: 5, count: 60 }], undefined],
   ])("%j -> %j", (grids, expected) => {
@@ -32,16 +44,25 @@ describe("onCommonGrid", () => {
   });
   const tint = { id: "a", white: "w", massRatio: 0.1, reading: reading(FINE) };
 
+  const both = (one: DrawdownSet, other: DrawdownSet = { whites: [], tints: [] }) => {
+    const sets = new Map([
+      ["one", one],
+      ["other", other],
+    ]);
+    const found = onCommonGrid(sets);
+    return { sets, found, one: certain(found.get("one")), other: certain(found.get("other")) };
+  };
+
   test("takes the coarser readings as they are, and points of the finer", () => {
     const coarse = reading(COARSE);
-    const set = onCommonGrid({
+    const set = both({
       masstone: reading(FINE),
       whites: [
         { slug: "w", masstone: coarse },
         { slug: "unused", masstone: reading(FINE) },
       ],
       tints: [tint],
-    });
+    }).one;
     expect(set.whites).toEqual([{ slug: "w", masstone: coarse }]);
     expect(set.tints[0]?.reading.spectrum.grid).toEqual(COARSE);
     for (const [i, nm] of wavelengthsNm(COARSE).entries())
@@ -49,28 +70,43 @@ describe("onCommonGrid", () => {
   });
 
   test("interpolates where points fall between", () => {
-    const set = onCommonGrid({
+    const set = both({
       masstone: reading({ startNm: 398, stepNm: 4, count: 90 }),
       whites: [],
       tints: [{ ...tint, reading: reading({ startNm: 390, stepNm: 10, count: 36 }) }],
-    });
+    }).one;
     for (const [i, value] of (set.masstone?.spectrum.values ?? []).entries())
       expect(value).toBeCloseTo(smooth(400 + 10 * i), 3);
   });
 
+  test("brings two colours together, and goes by none that was not let down", () => {
+    const fine = { masstone: reading(FINE), whites: [], tints: [tint] };
+    const coarse = {
+      masstone: reading(COARSE),
+      whites: [],
+      tints: [{ ...tint, reading: reading(COARSE) }],
+    };
+    const { one, other } = both(fine, coarse);
+    expect([one.masstone, one.tints[0]?.reading].map((each) => each?.spectrum.grid)).toEqual([
+      COARSE,
+      COARSE,
+    ]);
+    expect(other).toBe(coarse);
+    expect(both(fine, { masstone: reading(COARSE), whites: [], tints: [] }).one).toBe(fine);
+  });
+
   test("leaves one grid alone, and what cannot be brought together", () => {
-    const one = {
+    const same = both({
       masstone: reading(FINE),
       whites: [{ slug: "w", masstone: reading(FINE) }],
       tints: [tint],
-    };
-    expect(onCommonGrid(one)).toBe(one);
-    const apart = {
+    });
+    expect(same.found).toBe(same.sets);
+    const apart = both({
       masstone: reading({ startNm: 400, stepNm: 10, count: 30 }),
       whites: [],
       tints: [tint],
-    };
-    expect(onCommonGrid(apart)).toBe(apart);
-    expect(onCommonGrid({ whites: [], tints: [] })).toEqual({ whites: [], tints: [] });
+    });
+    expect(apart.found).toBe(apart.sets);
   });
 });

@@ -453,11 +453,6 @@ describe("refusals", () => {
       },
       { white: "titanium" },
     ],
-    [
-      "grids-differ",
-      { ...good, masstone: { ...masstone, spectrum: flatSpectrum({ ...GRID, count: 30 }, 0.2) } },
-      { tint: "titanium 1:10" },
-    ],
     ["surfaces-differ", { ...good, masstone: withSurface(masstone, { k1: 0.04, k2: 0.6 }) }, {}],
     [
       "geometry-mixed",
@@ -482,6 +477,13 @@ describe("refusals", () => {
     if (fit.kind !== "refused") throw new Error("Unexpected fit");
     expect(fit.reasons[0]?.rule).toBe(rule);
     expect(fit.reasons[0]?.values).toMatchObject(values);
+  });
+
+  test("readings that miss a part of what the eye sees come from no record", () => {
+    const short = flatSpectrum({ ...GRID, count: 30 }, 0.2);
+    expect(() => fittedColour({ ...good, masstone: { ...masstone, spectrum: short } })).toThrow(
+      "are of several grids",
+    );
   });
 
   test("a reading on the surface is no reading, from both sides of k1", () => {

@@ -243,12 +243,17 @@ describe("what does not mix", () => {
   test.each([
     ["whites-differ", ladder(OCHRE, BENCH, "lead")],
     ["ratio-kinds-differ", ladder(OCHRE, BENCH, "titanium", "paint")],
-    ["grids-differ", ladder(OCHRE, { ...BENCH, grid: { startNm: 400, stepNm: 20, count: 16 } })],
     ["geometries-differ", ladder(OCHRE, { ...BENCH, geometry: "d/8 included" })],
     ["surfaces-differ", ladder(OCHRE, { ...BENCH, surface: { k1: 0.035, k2: 0.5, index: 1.46 } })],
   ] as const)("%s", (rule, other) =>
     expect(ruling([blue, { ladder: other, parts: 1 }]).rule).toBe(rule),
   );
+  test("fits of two workshops, on grids of their own", () => {
+    const other = ladder(OCHRE, { ...BENCH, grid: { startNm: 400, stepNm: 20, count: 16 } });
+    expect(() => mixture([blue, { ladder: other, parts: 1 }])).toThrow(
+      "The fits of a mixture are of several grids",
+    );
+  });
   test("parts outside their domain", () => {
     for (const parts of [-1, NaN])
       expect(() => mixture([{ ...blue, parts }])).toThrow("The part by mass");

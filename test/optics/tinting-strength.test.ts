@@ -7,7 +7,7 @@ import {
   strengthKeptInLumps,
 } from "../../lib/optics/fit/dispersion.ts";
 import type { RatioKind } from "../../lib/optics/fit/drawdown.ts";
-import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
+import { fittedColour, fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
 import { ladderModel, type LadderModel } from "../../lib/optics/tints/ladder.ts";
 import {
   paintMassRatio,
@@ -22,9 +22,11 @@ import {
   strengthTakenAt,
   type RelativeStrength,
 } from "../../lib/optics/tints/tinting-strength.ts";
+import type { WavelengthGrid } from "../../lib/quantities/spectrum.ts";
 import { checkTable } from "../support/checks.ts";
 import {
   BLUE,
+  GRID,
   LAMP,
   LEAD,
   NO_NOISE,
@@ -341,4 +343,29 @@ describe("strength with its ±, by depth where K/S would be extrapolated", () =>
       comparedStrength(400, full, full, 0.2, 0.2).uncertainty,
     );
   });
+});
+
+test("a colour read by another instrument, in other steps over another range, is as strong as itself", () => {
+  const read = (grid: WavelengthGrid) =>
+    syntheticSet(BLUE, [{ slug: "titanium", white: TITANIUM, massRatios: [0.1, 0.02] }], {
+      geometry: "d/8 excluded",
+      surface: { k1: 0.04, k2: 0.55 },
+      statesSurface: true,
+      noise: NO_NOISE,
+      seed: 1,
+      grid,
+    });
+  const fits = fittedColours(
+    new Map([
+      ["fine", read({ startNm: 380, stepNm: 5, count: 71 })],
+      ["coarse", read(GRID)],
+    ]),
+  );
+  const [fine, coarse] = [...fits.values()].map((fit) => {
+    if (fit.kind === "refused") throw new Error(JSON.stringify(fit.reasons));
+    return ladderModel(fit, "titanium");
+  });
+  if (fine === undefined || coarse === undefined) throw new Error("two were fitted");
+  expect(fine.fit.grid).toEqual(GRID);
+  expect(strength(fine, coarse, 0.05).byMass).toBeCloseTo(1, 6);
 });

@@ -126,9 +126,8 @@ describe("scaleComplaint: a word of the wrong scale", () => {
         severity: "error",
         rule: "permanence/wrong-scale",
         actual: word,
-        ...(hint === "" ? {} : { hint }),
+        hint: hint === "" ? undefined : hint,
       });
-    if (hint === "") expect(complaint).not.toHaveProperty("hint");
   });
 });
 

@@ -88,13 +88,6 @@ const nearItsSurface: Measurement = {
   },
   geometry: "d/8 included",
 };
-const otherGrid: Measurement = {
-  spectrum: {
-    grid: { startNm: 400, stepNm: 20, count: 16 },
-    values: Array.from({ length: 16 }, () => 0.4),
-  },
-  geometry: "d/8 excluded",
-};
 const tint = (other: Partial<Tint>): Tint => ({
   id: "titanium-white 1:20",
   white: "titanium-white",
@@ -190,7 +183,6 @@ const found: unknown[] = [
     },
   }),
   ...refused(drawn([tint({ white: "zinc-white", id: "zinc-white 1:20" })])),
-  ...refused(drawn([tint({ reading: otherGrid })])),
   ...refused(
     drawn([
       { id: "titanium-white 1:20", white: "titanium-white", massRatio: 0.05, reading: flat(0.4) },
@@ -295,14 +287,7 @@ const found: unknown[] = [
   hidingFilmUm(film(0, 0.00001), grounds),
   filmCoefficients([], undefined, NO_SURFACE),
   filmCoefficients([filmRead], flat(0.4), NO_SURFACE),
-  filmCoefficients([filmRead], otherGrid, NO_SURFACE),
   absoluteCoefficients(ofBlue.fit, "zinc-white", film(0.01, 0.1), 1),
-  absoluteCoefficients(
-    ofBlue.fit,
-    "titanium-white",
-    { ...film(0.01, 0.1), grid: otherGrid.spectrum.grid },
-    1,
-  ),
   glossDepth(flat(0.3, { surface: NO_SURFACE })),
   glossDepth(flat(0.03, { geometry: "d/8 included" })),
   glossDepth(nearItsSurface),

@@ -11,8 +11,12 @@ import { contentFolder, flatReadings, SMALLEST_WORKSHOP } from "../support/conte
 
 const READ = 'scale: factor, geometry: "45/0"';
 
-/** A black whose standard is let down 1:10, and a lot of its masstone and oil, let down as said. */
-function workshop(ratio: string, letDown = "lot"): { records: Records; told: string[] } {
+/** A black that is let down 1:10, where it has a standard that one 1:20, and a lot of its masstone and oil, let down as said. */
+function workshop(
+  ratio: string,
+  letDown = "lot",
+  isOfStandard = false,
+): { records: Records; told: string[] } {
   const { content, home } = contentFolder({
     ...SMALLEST_WORKSHOP,
     "readings/lamp-black.csv": flatReadings({ masstone: 0.02, tint: 0.3, lot: 0.3, weak: 0.5 }),
@@ -28,10 +32,22 @@ masstone: { reading: white, column: masstone, ${READ} }
 name: Lamp Black
 pigments: [{ pigment: lamp-black }]
 masstone: { reading: lamp-black, column: masstone, ${READ} }
+${isOfStandard ? "standard: lb-0" : ""}
 tints:
   - { white: zinc-white, massRatio: "1:10", ratioKind: paint, reading: lamp-black, column: tint, ${READ} }
 ---
 `,
+    ...(isOfStandard
+      ? {
+          "lots/lb-0.yaml": `number: LB-0
+colour: lamp-black
+date: 2026-04-01
+pigments: [{ pigment: lamp-black, massG: 500 }]
+tints:
+  - { white: zinc-white, massRatio: "1:20", ratioKind: paint, reading: lamp-black, column: tint, ${READ} }
+`,
+        }
+      : {}),
     "lots/lb-1.yaml": `number: LB-1
 colour: lamp-black
 date: 2026-05-01
@@ -83,6 +99,15 @@ describe("a lot let down at another ratio than its standard", () => {
     expect(told).toEqual([
       "7 warning The lot LB-1 is let down 1:20 in zinc-white (paint) and its standard 1:10 in zinc-white (paint): its strength can't be judged, and the lot does not pass",
     ]));
+});
+
+test("at a ratio that the lot which is the standard was let down at, and the colour's record was not, it is judged", () => {
+  const { records, told } = workshop("1:20", "lot", true);
+  expect([stateIn(records), told]).toEqual(["pass", []]);
+  expect(stateIn(workshop("1:20", "weak", true).records)).toBe("fail");
+  expect(workshop("1:5", "lot", true).told).toEqual([
+    "7 warning The lot LB-1 is let down 1:5 in zinc-white (paint) and its standard 1:10 in zinc-white (paint), 1:20 in zinc-white (paint): its strength can't be judged, and the lot does not pass",
+  ]);
 });
 
 test("at the standard's ratio it passes, or fails by its strength", () => {

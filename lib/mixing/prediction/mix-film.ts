@@ -2,8 +2,9 @@
 import { at, certain } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
-import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
+import { filmOnGrid, type FilmCoefficients } from "../../optics/films/film-coefficients.ts";
 import { filmReflectance } from "../../optics/films/film.ts";
+import { measurementOnGrid } from "../../optics/fit/common-grid.ts";
 import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
 import { masstoneReflectance } from "../../optics/kubelka-munk.ts";
 import { contrastRatio } from "../../optics/films/hiding.ts";
@@ -15,6 +16,7 @@ import {
 import { internalReflectances } from "../../optics/surface/measurement-in-geometry.ts";
 import { surfaceForm } from "../../optics/surface/surface.ts";
 import { readingOf } from "../../optics/tints/tint-reading.ts";
+import type { Measurement } from "../../optics/fit/measurement.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { FilmStatement } from "../mix.ts";
@@ -55,8 +57,10 @@ export function mixFilm(
   { filmUm, medium }: FilmWish,
   range: MixingRange,
 ): MixFilm | FilmStatement {
-  const { grounds } = range;
-  if (grounds === undefined) return { rule: "grounds-not-read", values: {} };
+  const [black, white] = [range.grounds?.black, range.grounds?.white].map(
+    (ground) => ground && measurementOnGrid(ground, mix.spectrum.grid),
+  );
+  if (black === undefined || white === undefined) return { rule: "grounds-not-read", values: {} };
   const paint = mixCoefficients(mix, medium, range);
   if (isStatement(paint)) return paint;
   const plain = mixCoefficients(mix, undefined, range);
@@ -64,8 +68,8 @@ export function mixFilm(
   const form = surfaceForm(mix.geometry, mix.surface);
   const thick = plain.K.map((K, i) => readingOf(form, masstoneReflectance(K / at(plain.S, i))));
   const factor = thick.map((reading, i) => at(mix.spectrum.values, i) / Math.max(reading, 1e-6));
-  const over = (ground: "black" | "white", um: number): Spectrum => {
-    const beneath = internalReflectances(grounds[ground], mix.surface).values;
+  const over = (ground: Measurement, um: number): Spectrum => {
+    const beneath = internalReflectances(ground, mix.surface).values;
     const values = paint.K.map((K, i) => {
       const S = at(paint.S, i);
       const internal =
@@ -76,10 +80,10 @@ export function mixFilm(
     });
     return { grid: paint.grid, values };
   };
-  const [overBlack, overWhite] = [over("black", filmUm), over("white", filmUm)];
+  const [overBlack, overWhite] = [over(black, filmUm), over(white, filmUm)];
   const lab = ({ grid, values }: Spectrum): Lab => labOf(grid, values);
   const thinnerUm = filmUm / (1 + paint.scaleUncertainty);
-  const [thinBlack, thinWhite] = [over("black", thinnerUm), over("white", thinnerUm)];
+  const [thinBlack, thinWhite] = [over(black, thinnerUm), over(white, thinnerUm)];
   const ratio = contrastRatio(overBlack, overWhite);
   return {
     overBlack,
@@ -96,9 +100,13 @@ function mixCoefficients(
   medium: FilmWish["medium"],
   range: MixingRange,
 ): FilmCoefficients | FilmStatement {
-  const white = range.film(mass.white.slug);
+  const film = (slug: string): FilmCoefficients | undefined => {
+    const read = range.film(slug);
+    return read && filmOnGrid(read, spectrum.grid);
+  };
+  const white = film(mass.white.slug);
   const whitePaint = range.paint(mass.white.slug);
-  if (white === undefined || white.grid.count !== spectrum.grid.count)
+  if (white === undefined)
     return {
       rule: "white-films-not-read",
       values: { white: whitePaint?.name ?? mass.white.slug },
@@ -124,8 +132,8 @@ function mixCoefficients(
   }
   const mixed = mixedCoefficients(parts);
   if (medium === undefined || !(medium.volumes > 0)) return mixed;
-  const extender = range.film(medium.slug);
-  if (extender === undefined || extender.grid.count !== mixed.grid.count)
+  const extender = film(medium.slug);
+  if (extender === undefined)
     return {
       rule: "medium-films-not-read",
       values: { medium: range.paint(medium.slug)?.name ?? medium.slug },

@@ -1,10 +1,15 @@
 /** K and S of a paint in absolute terms, from films of known thickness over known grounds. */
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
-import type { GridsDiffer } from "../unlike-readings.ts";
-import { flatSpectrum, sameGrid, type WavelengthGrid } from "../../quantities/spectrum.ts";
+import {
+  flatSpectrum,
+  sameGrid,
+  wavelengthsNm,
+  type WavelengthGrid,
+} from "../../quantities/spectrum.ts";
 import { scatteringPower, twoGroundRatio } from "./film.ts";
 import { absorptionScatteringRatio, masstoneReflectance } from "../kubelka-munk.ts";
+import { spectrumOnGrid } from "../fit/common-grid.ts";
 import { DRAWDOWN_NOISE, readingNoise } from "../fit/reading-noise.ts";
 import type { Geometry, Measurement, SurfaceConstants } from "../fit/measurement.ts";
 import { internalReflectances } from "../surface/measurement-in-geometry.ts";
@@ -34,7 +39,6 @@ export interface FilmDrawdown {
 
 /** Why films do not tell K and S. */
 export type FilmStatement =
-  | GridsDiffer
   | StatementOf<"film-needs-masstone-or-two-grounds", { films: number }>
   | StatementOf<"film-tells-nothing", { wavelengths: number }>;
 
@@ -44,6 +48,32 @@ export type FilmStatement =
  * @source optics-practice
  */
 export const CHART_GROUNDS = { black: 0.01, white: 0.8 } as const;
+
+/** Below what any film shows [1/um]: a spline may pass 0 between two points. */
+const LEAST_S_PER_UM = 1e-9;
+
+/**
+ * K and S of a film on another grid within its own, each by natural cubic spline.
+ * @returns undefined for a grid that passes the film's own ends.
+ * @source cie-15-2018 : interpolation of tabulated data
+ */
+export function filmOnGrid(
+  film: FilmCoefficients,
+  to: WavelengthGrid,
+): FilmCoefficients | undefined {
+  const { grid } = film;
+  if (sameGrid(grid, to)) return film;
+  const [K, S] = [film.K, film.S].map((values) => spectrumOnGrid({ grid, values }, to)?.values);
+  if (K === undefined || S === undefined) return undefined;
+  const nearest = (nm: number): number => Math.round((nm - grid.startNm) / grid.stepNm);
+  return {
+    ...film,
+    grid: to,
+    K: K.map((value) => Math.max(value, 0)),
+    S: S.map((value) => Math.max(value, LEAST_S_PER_UM)),
+    atLeast: wavelengthsNm(to).flatMap((nm, i) => (film.atLeast.includes(nearest(nm)) ? [i] : [])),
+  };
+}
 
 /** A ground of the same reflectance at every wavelength, as it would be read without gloss. */
 export function flatGround(
@@ -65,8 +95,8 @@ export function flatGround(
  *
  * @param films of one paint, at least one; the two of different ground must have one thickness
  *   when there is no masstone.
- * @returns coefficients; rules `film-needs-masstone-or-two-grounds`, `film-tells-nothing`, `grids-differ`.
- * @throws RangeError when a thickness is not positive.
+ * @returns coefficients; rules `film-needs-masstone-or-two-grounds`, `film-tells-nothing`.
+ * @throws RangeError when a thickness is not positive, or the readings are not on one grid.
  * @source kubelka-1948
  */
 export function filmCoefficients(
@@ -91,7 +121,7 @@ export function filmCoefficients(
     ...(masstone === undefined ? [] : [masstone]),
   ];
   if (!readings.every(({ spectrum }) => sameGrid(spectrum.grid, grid)))
-    return { rule: "grids-differ", values: {} };
+    throw new RangeError("The readings of the films are of several grids; right would be one");
 
   const internal = films.map(({ film, ground, filmUm }) => ({
     ...withNoise(film, surface),

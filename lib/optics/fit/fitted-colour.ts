@@ -31,7 +31,7 @@ export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
 /**
  * K and S of a workshop's colours relative to their whites, by two-constant Kubelka-Munk
  * over all drawdowns of each at once; whites first, each from its own masstone with S = 1.
- * Readings on unlike grids are brought to the coarsest of them.
+ * Readings on unlike grids are brought to one, where all overlap, in the coarsest of their steps.
  *
  * The surface is one for all colours read alike, so that any two of them mix: the constants
  * stated with the readings; where none are stated, those of the candidates that predict
@@ -50,7 +50,7 @@ export function fittedColours<K>(
   trial: typeof surfaceTrial = surfaceTrial,
   finished: typeof finishedFit = finishedFit,
 ): Map<K, ColourFit | FitRefusal> {
-  const selected = [...sets].map(([key, set]) => ({ key, ...usableDrawdowns(onCommonGrid(set)) }));
+  const selected = [...onCommonGrid(sets)].map(([key, set]) => ({ key, ...usableDrawdowns(set) }));
   const colours = selected.map(({ usable }, i) => ({
     usable,
     readings: usable === undefined ? readingsOfSet([...sets.values()][i]) : readingsOf(usable),

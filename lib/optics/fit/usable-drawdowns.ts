@@ -1,7 +1,6 @@
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { sameGrid } from "../../quantities/spectrum.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
-import type { GridsDiffer } from "../unlike-readings.ts";
 import type { DrawdownSet, Tint, UsableDrawdowns, UsableTint } from "./drawdown.ts";
 import type { Measurement } from "./measurement.ts";
 
@@ -14,7 +13,6 @@ type NamedTint = { readonly tint: string; readonly white: string };
 export type LeftOutStatement =
   | StatementOf<"no-masstone" | "masstone-without-spectrum", { tints: number }>
   | StatementOf<"no-tint", Record<string, never>>
-  | GridsDiffer
   | StatementOf<
       | "tint-without-spectrum"
       | "white-without-masstone"
@@ -48,10 +46,11 @@ export interface DrawdownSelection {
  * without a masstone two let-downs give negative K or S over most of the spectrum.
  *
  * @returns rules `no-masstone`, `no-tint`, `masstone-without-spectrum`, `tint-without-spectrum`,
- *   `white-without-masstone`, `grids-differ`,
+ *   `white-without-masstone`,
  *   `ratio-kind-missing`, `ratio-kinds-mixed`, `ratio-not-positive`,
  *   `masstone-lighter-than-tint`, `tint-lighter-than-white` (of a colour paler than its
  *   white `white-lighter-than-tint`, `tint-lighter-than-masstone`), each with its values.
+ * @throws RangeError when masstone, let-down and white are not on one grid.
  * @source oil-paint-outs : a fit without the masstone
  */
 export function usableDrawdowns({
@@ -115,9 +114,10 @@ function faultOf(
   if (
     !sameGrid(tint.reading.spectrum.grid, masstone.spectrum.grid) ||
     !sameGrid(white.spectrum.grid, masstone.spectrum.grid)
-  ) {
-    return { rule: "grids-differ", values: named };
-  }
+  )
+    throw new RangeError(
+      `Masstone, let-down ${tint.id} and white are of several grids; right would be one`,
+    );
   if (tint.ratioKind === undefined) return { rule: "ratio-kind-missing", values: named };
   const kinds = new Set(
     tints

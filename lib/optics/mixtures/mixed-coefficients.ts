@@ -1,7 +1,6 @@
 /** K and S of what is made of paints whose K and S are known, by volume. */
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
-import type { GridsDiffer } from "../unlike-readings.ts";
 import { sameGrid } from "../../quantities/spectrum.ts";
 import type { PredictingFit } from "../fit/colour-fit.ts";
 import type { FilmCoefficients } from "../films/film-coefficients.ts";
@@ -18,9 +17,9 @@ import { at } from "../../quantities/at.ts";
  *
  * @param density d [1]: of the colour over that of the white, of the paints where paint was weighed, of the
  *   pigment in a cm3 of each paint where pigment was weighed.
- * @returns coefficients [1/um]; rules `no-such-white`, `grids-differ`, `scattering-is-bound` is the fit's own
+ * @returns coefficients [1/um]; rules `no-such-white`, `scattering-is-bound` is the fit's own
  *   and goes with them: of a black only K holds.
- * @throws RangeError when the ratio of densities is not positive.
+ * @throws RangeError when the ratio of densities is not positive, or the white's film is on another grid than the fit.
  * @source duncan-1940
  */
 export function absoluteCoefficients(
@@ -28,12 +27,13 @@ export function absoluteCoefficients(
   white: string,
   whitePaint: FilmCoefficients,
   density: number,
-): FilmCoefficients | GridsDiffer | NoSuchWhite {
+): FilmCoefficients | NoSuchWhite {
   if (!(density > 0 && density < Infinity))
     throw domainError("ratio of densities", density, "0 < ratio < Infinity");
   const fitted = fit.whites.find(({ slug }) => slug === white);
   if (fitted === undefined) return { rule: "no-such-white", values: { white } };
-  if (!sameGrid(fit.grid, whitePaint.grid)) return { rule: "grids-differ", values: { white } };
+  if (!sameGrid(fit.grid, whitePaint.grid))
+    throw new RangeError("Fit and film of the white are of several grids; right would be one");
   const absolute = (relative: readonly number[]): number[] =>
     relative.map((value, i) => value * at(whitePaint.S, i) * density);
   return {

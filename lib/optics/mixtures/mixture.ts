@@ -62,8 +62,8 @@ export interface MixedTint {
 /**
  * Colours made ready to be mixed by mass.
  * @param parts by mass of paint where paint was weighed, of pigment where pigment was, each >= 0.
- * @returns the mixture; rules `whites-differ`, `ratio-kinds-differ`, `grids-differ`, `geometries-differ`, `surfaces-differ`.
- * @throws RangeError when a part is negative or NaN, or all are 0.
+ * @returns the mixture; rules `whites-differ`, `ratio-kinds-differ`, `geometries-differ`, `surfaces-differ`.
+ * @throws RangeError when a part is negative or NaN, or all are 0, or the fits are not of one workshop's grid.
  * @source duncan-1940
  */
 export function mixture(parts: readonly MassPart[]): Mixture | UnlikeReadings {
@@ -83,7 +83,7 @@ export function mixture(parts: readonly MassPart[]): Mixture | UnlikeReadings {
         values: { sample: other.white.ratioKind, reference: white.ratioKind },
       };
     if (!sameGrid(other.fit.grid, fit.grid))
-      return { rule: "grids-differ", values: { white: white.slug } };
+      throw new RangeError("The fits of a mixture are of several grids; right would be one");
     if (other.fit.geometry !== fit.geometry)
       return {
         rule: "geometries-differ",

@@ -44,8 +44,8 @@ export interface RelativeStrength {
  *
  * @param massRatio colour to white [1] at which to compare: best the reference's at L* 50.
  * @param densities of both, in the kind that was weighed [g/cm3], for the figure by volume.
- * @returns strength; rules `whites-differ`, `ratio-kinds-differ`, `grids-differ`, `grey-beside-colour`, `hues-not-comparable`.
- * @throws RangeError when ratio or densities are not positive.
+ * @returns strength; rules `whites-differ`, `ratio-kinds-differ`, `grey-beside-colour`, `hues-not-comparable`.
+ * @throws RangeError when ratio or densities are not positive, or the fits are not of one grid.
  */
 export function relativeStrength(
   sample: LadderModel,
@@ -90,8 +90,8 @@ export interface StrengthAtRatios {
  * The same of two let-downs that are held to be alike by the caller: by mass, by volume, by pigment in the paint.
  *
  * @param sampleRatio, referenceRatio colour to white [1] of each, in the kind that each was weighed in, > 0.
- * @returns strength; rules `whites-differ`, `grids-differ`, `grey-beside-colour`, `hues-not-comparable`.
- * @throws RangeError when a ratio is not positive.
+ * @returns strength; rules `whites-differ`, `grey-beside-colour`, `hues-not-comparable`.
+ * @throws RangeError when a ratio is not positive, or the fits are not of one grid.
  */
 export function strengthAtRatios(
   sample: LadderModel,
@@ -107,7 +107,8 @@ export function strengthAtRatios(
       rule: "whites-differ",
       values: { sample: sample.white.slug, reference: reference.white.slug },
     };
-  if (!sameGrid(sample.fit.grid, reference.fit.grid)) return { rule: "grids-differ", values: {} };
+  if (!sameGrid(sample.fit.grid, reference.fit.grid))
+    throw new RangeError("The two fits are of several grids; right would be one");
 
   const [ofReference, ofSample] = [
     absorption(reference, referenceRatio),

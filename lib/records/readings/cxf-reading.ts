@@ -1,4 +1,4 @@
-import { nearestWord } from "../../diagnostics/nearest-word.ts";
+import { nearestHint } from "../../diagnostics/nearest-word.ts";
 import { attributeCell, cxfSpecifications, type CxfSpecification } from "./cxf-specification.ts";
 import { childrenOf, cxfTree, elementAt, type CxfElement } from "./cxf-tree.ts";
 import type { FaultList, Spot } from "./fault-list.ts";
@@ -222,14 +222,13 @@ function specificationFor(
   if (named === undefined) return undefined;
   const specification = known.get(named.text);
   if (specification) return specification;
-  const near = nearestWord(named.text, known.keys());
   faults.add({
     rule: "cxf-specification",
     at: named,
     message: `No ColorSpecification of this file has the Id ${named.text}`,
     actual: named.text,
     expected: "the Id of a ColorSpecification of this file",
-    ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+    hint: nearestHint(named.text, known.keys()),
   });
   return undefined;
 }

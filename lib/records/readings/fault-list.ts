@@ -18,7 +18,7 @@ export interface Fault {
   readonly message: string;
   readonly actual?: string;
   readonly expected?: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 /** The complaints about one file so far. */
@@ -55,7 +55,7 @@ export function faultList(file: string, room: "readings" | "records" = "readings
       message,
       ...(actual === undefined ? {} : { actual: excerpt(actual) }),
       ...(expected === undefined ? {} : { expected }),
-      ...(hint === undefined ? {} : { hint: excerpt(hint) }),
+      hint: hint && excerpt(hint),
     });
   };
   return {

@@ -12,6 +12,15 @@ const figurePath = z
     'a colour and a figure of its sheet, such as "lamp-black.tints.titanium-white.atL.50.b"',
   );
 
+/** A plain part that every sheet has, without a colour. */
+const partPath = z
+  .string()
+  .max(200)
+  .regex(
+    /^[a-zA-Z]+(\.[A-Za-z0-9:/-]+)*$/,
+    'a part of every sheet, such as "additions" or "cautions.hazardStatements"',
+  );
+
 /** Farther from nought than any figure of a sheet, in whatever unit. */
 const LARGEST = 1e6;
 const number = z.number().min(-LARGEST).max(LARGEST);
@@ -56,6 +65,11 @@ export const claim = z.union([
   z.strictObject({ fact: figurePath, includes: text }),
   z.strictObject({ fact: figurePath, lacks: text }),
   z.strictObject({ fact: figurePath, count: z.number().int().min(0).max(10_000) }),
+  z.strictObject({
+    every: partPath,
+    lacks: text,
+    but: z.array(slug).min(1).max(50).optional().describe("the colours that do have it"),
+  }),
 ]);
 export type ClaimRecord = z.infer<typeof claim>;
 

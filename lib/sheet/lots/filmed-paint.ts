@@ -1,12 +1,13 @@
 import { at } from "../../quantities/at.ts";
 import type { PaintCoefficients } from "../../lots/paint-coefficients.ts";
-import { benchOf, readAlike, type LetDownReading } from "../../lots/lot-against-standard.ts";
+import type { LetDownReading } from "../../lots/lot-against-standard.ts";
+import { benchOf, onBench } from "../../lots/read-alike.ts";
 import { filmsOptics } from "../../optics/films/several-films.ts";
 import { allFilms, type PaintFilms } from "../../optics/fit/drawdown.ts";
+import { filmsOnGrid, measurementOnGrid } from "../../optics/fit/common-grid.ts";
 import { filmScattering } from "../../optics/fit/film-scattering.ts";
 import { filmScale } from "../../optics/fit/fitted-drawdown-set.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
-import { sameGrid } from "../../quantities/spectrum.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 import { paintFilms } from "../tints/films-over-both.ts";
@@ -29,16 +30,17 @@ export function filmedPaint(
   const white = paintOfWhite(like.white, records);
   const { masstone } = colour;
   if (white === undefined || masstone === undefined || !isSpectrum(masstone)) return undefined;
-  const own = opticsReading(masstone);
-  const { grid, surface } = benchOf(like.reading);
-  const [films, ofWhite] = [paintFilms(colour, records), paintFilms(white, records)];
-  const isReadAlike = [own, ...drawn(films), ...drawn(ofWhite)].every((reading) =>
-    sameGrid(reading.spectrum.grid, grid),
+  const bench = benchOf(like.reading);
+  const { grid, surface } = bench;
+  const own = onBench(opticsReading(masstone), bench);
+  const [films, ofWhite] = [colour, white].map((paint) =>
+    filmsOnGrid(paintFilms(paint, records), grid),
   );
-  if (!readAlike(own, like.reading) || !isReadAlike) return undefined;
+  if (own === undefined || films === undefined || ofWhite === undefined) return undefined;
+  const whites = masstoneOf(white);
   const [optics, whiteOptics] = [
     opticsOf(films, own, surface),
-    opticsOf(ofWhite, masstoneOf(white), surface),
+    opticsOf(ofWhite, whites && measurementOnGrid(whites, grid), surface),
   ];
   if (optics === undefined || whiteOptics === undefined) return undefined;
   const told = filmScattering(
@@ -57,10 +59,6 @@ export function filmedPaint(
     paint: { S, K: theta(own).map((ratio, i) => ratio * at(S, i)) },
     spread: told.scaleSigma,
   };
-}
-
-function drawn(films: PaintFilms): Measurement[] {
-  return allFilms(films).flatMap(({ overBlack, overWhite }) => [overBlack, overWhite]);
 }
 
 function masstoneOf({ masstone }: Colour): Measurement | undefined {

@@ -6,13 +6,14 @@ import { controlChart, type Charted, type ControlChart } from "../../lots/contro
 import type { Correction } from "../../lots/correction.ts";
 import { CUSTOMARY_TOLERANCES, type Tolerances } from "../../lots/judgement.ts";
 import {
-  benchOf,
+  isWhollyCompared,
   lotAgainstStandard,
-  readAlike,
+  soundLetDown,
   type LotComparison,
   type LotFigures,
   type WorkshopSpread,
 } from "../../lots/lot-against-standard.ts";
+import { commonBench, onBench } from "../../lots/read-alike.ts";
 import { lotStrength } from "../../lots/lot-strength.ts";
 import { replicateSpread } from "../../lots/replicate-spread.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
@@ -23,6 +24,7 @@ import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { lotCorrections } from "./lot-corrections.ts";
 import { readSpectra } from "./read-spectra.ts";
+import { standardLetDowns } from "../../records/standard-let-downs.ts";
 
 export interface JudgedLot {
   readonly lot: Lot;
@@ -121,7 +123,7 @@ function lotBook(
   const made = own.filter(({ record }) => record.planned !== true);
   const tolerances = tolerancesOf(colour, records);
   const against = standardFigures(colour, standard);
-  const whites = whitesOf(colour, records);
+  const whites = whitesOf(colour, standard, records);
   const lots = made
     .filter((lot) => lot !== standard)
     .map((lot): JudgedLot => {
@@ -132,9 +134,9 @@ function lotBook(
         lot,
         comparison,
         corrections: readWhenAsked(() =>
-          comparison.verdict === "pass" || comparison.remarks.length > 0
-            ? []
-            : lotCorrections(colour, lot, figures, beside, whites, records),
+          comparison.verdict !== "pass" && isWhollyCompared(comparison)
+            ? lotCorrections(colour, lot, figures, beside, whites, records)
+            : [],
         ),
       };
     });
@@ -170,8 +172,9 @@ function lotBook(
 /** Nothing of a let-down that was not read or made as it is written down. */
 function chartedValue(of: Charted, comparison: LotComparison | undefined): number | undefined {
   if (of === "masstone") return comparison?.masstone?.deltaE00;
-  if (comparison?.letDown === undefined || comparison.remarks.length > 0) return undefined;
-  const { strength, difference } = comparison.letDown;
+  const letDown = comparison && soundLetDown(comparison);
+  if (letDown === undefined) return undefined;
+  const { strength, difference } = letDown;
   return of === "strength" ? strength.weightedPercent : difference.deltaE00;
 }
 
@@ -186,13 +189,13 @@ function standardBeside(standard: LotFigures, { standard: again }: Lot): LotFigu
   };
 }
 
-/** The colour's own readings, and of the retained standard what only a lot tells. */
+/** The colour's own readings, and of the retained standard what only a lot tells, and what it was let down in besides. */
 function standardFigures(colour: Colour, standard: Lot | undefined): LotFigures {
   const oilIndex = colour.record.oilIndexGPer100g;
   const value = typeof oilIndex === "object" ? oilIndex.value : oilIndex;
   const density = standard?.record.densityGPerCm3;
   return {
-    ...readSpectra(colour.masstone, colour.tints),
+    ...readSpectra(colour.masstone, standardLetDowns(colour, standard)),
     ...(typeof value === "number" ? { oilIndexGPer100g: value } : {}),
     ...(density === undefined ? {} : { densityGPerCm3: density }),
   };
@@ -208,9 +211,13 @@ function lotFigures({ record, masstone, letDowns }: Lot): LotFigures {
   };
 }
 
-function whitesOf({ tints }: Colour, records: Records): ReadonlyMap<string, Measurement> {
+function whitesOf(
+  colour: Colour,
+  standard: Lot | undefined,
+  records: Records,
+): ReadonlyMap<string, Measurement> {
   return new Map(
-    [...new Set(tints.map(({ white }) => white))].flatMap((slug) => {
+    [...new Set(standardLetDowns(colour, standard).map(({ white }) => white))].flatMap((slug) => {
       const { masstone } = whiteColour(slug, records);
       return masstone === undefined ? [] : [[slug, opticsReading(masstone)] as const];
     }),
@@ -234,16 +241,17 @@ function workshopSpread(records: Records): WorkshopSpread {
   const strength = replicateSpread(
     sets.map(({ replicates, reading, white }) => {
       const { masstone } = whiteColour(white, records);
-      const own = masstone === undefined ? undefined : opticsReading(masstone);
-      return replicates.map(
-        (spectrum) =>
-          lotStrength(
-            reading,
-            { ...reading, spectrum },
-            own !== undefined && readAlike(own, reading) ? own : undefined,
-            benchOf(reading),
-          ).weightedPercent,
-      );
+      const own = masstone && isSpectrum(masstone) ? opticsReading(masstone) : undefined;
+      const isAlike = own?.geometry === reading.geometry;
+      const bench = commonBench(reading, ...(own !== undefined && isAlike ? [own] : []));
+      const mean = bench && onBench(reading, bench);
+      if (bench === undefined || mean === undefined) return [];
+      return replicates.flatMap((spectrum) => {
+        const one = onBench({ ...reading, spectrum }, bench);
+        return one === undefined
+          ? []
+          : [lotStrength(mean, one, own && onBench(own, bench), bench).weightedPercent];
+      });
     }),
   );
   return {

@@ -3,26 +3,29 @@ import { corrections, type Candidate, type Correction } from "../../lots/correct
 import { absorptionOf } from "../../lots/let-down-absorption.ts";
 import {
   absorptionUncertainty,
-  benchOf,
   letDownPair,
-  readAlike,
   type LetDownReading,
   type LotFigures,
 } from "../../lots/lot-against-standard.ts";
+import { benchOf, commonBench, onBench } from "../../lots/read-alike.ts";
 import { otherWhite, type LetDownInBoth, type OtherWhite } from "../../lots/other-white.ts";
 import {
   paintCoefficients,
   whiteCoefficients,
   type PaintCoefficients,
 } from "../../lots/paint-coefficients.ts";
+import { commonGrid } from "../../optics/fit/common-grid.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
 import { weighedInG } from "../../records/lot-faults.ts";
 import type { Colour, Lot, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
+import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 import { filmedPaint } from "./filmed-paint.ts";
 import { readSpectra } from "./read-spectra.ts";
 
 const MOST_CORRECTIONS = 3;
+/** What every reading covers: no paint that could be added falls out by the ends of its own. */
+const SEEN = { startNm: 400, stepNm: 1, count: 301 };
 /** Of a lot [1]: less is what was lost, and not left. Our own limit. */
 const LEFT_FROM = 0.05;
 
@@ -45,29 +48,47 @@ export function lotCorrections(
     pair === undefined ||
     white === undefined ||
     figures.masstone === undefined ||
-    standard.masstone === undefined ||
-    ![white, figures.masstone, standard.masstone, pair.lot.reading].every((reading) =>
-      readAlike(reading, pair.of.reading),
-    )
+    standard.masstone === undefined
   )
     return [];
-  const bench = benchOf(pair.of.reading);
+  const read = [
+    pair.of.reading,
+    pair.lot.reading,
+    white,
+    figures.masstone,
+    standard.masstone,
+  ] as const;
+  const met = commonBench(...read);
+  const grid = met && commonGrid([met.grid, SEEN]);
+  const bench = met && grid && { ...met, grid };
+  const [of, lots, ofWhites, masstones, standards] = read.map(
+    (one) => bench && onBench(one, bench),
+  );
+  if (
+    bench === undefined ||
+    of === undefined ||
+    lots === undefined ||
+    ofWhites === undefined ||
+    masstones === undefined ||
+    standards === undefined
+  )
+    return [];
   const theta = (reading: Measurement): number[] => absorptionOf(reading, bench.surface);
   const massRatio = ratioOf(pair.of.massRatio);
-  const ofWhite = theta(white);
-  const [masstone, letDown] = [theta(figures.masstone), theta(pair.lot.reading)];
+  const ofWhite = theta(ofWhites);
+  const [masstone, letDown] = [theta(masstones), theta(lots)];
   return corrections(
     {
       paint: paintCoefficients(masstone, letDown, ofWhite, massRatio),
       masstone,
       letDown,
-      standard: { masstone: theta(standard.masstone), letDown: theta(pair.of.reading) },
+      standard: { masstone: theta(standards), letDown: theta(of) },
       white: ofWhite,
       massRatio,
       bench,
       uncertainty: absorptionUncertainty(pair.lot.reading),
     },
-    candidates(colour, lot, { like: pair.of, ofWhite, theta, records }),
+    candidates(colour, lot, { like: { ...pair.of, reading: of }, ofWhite, theta, records }),
     MOST_CORRECTIONS,
   );
 }
@@ -186,15 +207,17 @@ function otherWhites(matter: Matter): ReadonlyMap<string, OtherWhite> {
       .filter((slug) => slug !== like.white)
       .flatMap((slug): [string, OtherWhite][] => {
         const { masstone } = whiteColour(slug, records);
-        if (masstone === undefined || !readAlike(masstone, like.reading)) return [];
-        const inBoth = colours.flatMap(({ masstone: own, tints }): LetDownInBoth[] => {
-          const paint = paintInWhite(own, tints, matter);
-          const letDown = nearestLetDown(own, tints, { ...like, white: slug });
+        const own =
+          masstone && isSpectrum(masstone) ? likeRead(opticsReading(masstone), like) : undefined;
+        if (own === undefined) return [];
+        const inBoth = colours.flatMap(({ masstone: alone, tints }): LetDownInBoth[] => {
+          const paint = paintInWhite(alone, tints, matter);
+          const letDown = nearestLetDown(alone, tints, { ...like, white: slug });
           return paint === undefined || letDown === undefined
             ? []
             : [{ paint, letDown: theta(letDown.reading), massRatio: ratioOf(letDown.massRatio) }];
         });
-        const found = otherWhite(theta(masstone), inBoth);
+        const found = otherWhite(theta(own), inBoth);
         return found === undefined ? [] : [[slug, found]];
       }),
   );
@@ -206,9 +229,10 @@ function paintInWhite(
   tints: readonly TintReading[],
   { like, ofWhite, theta }: Matter,
 ): PaintCoefficients | undefined {
-  const { masstone: own } = readSpectra(masstone, tints);
+  const { masstone: read } = readSpectra(masstone, tints);
+  const own = read && likeRead(read, like);
   const letDown = nearestLetDown(masstone, tints, like);
-  return own === undefined || letDown === undefined || !readAlike(own, like.reading)
+  return own === undefined || letDown === undefined
     ? undefined
     : paintCoefficients(theta(own), theta(letDown.reading), ofWhite, ratioOf(letDown.massRatio));
 }
@@ -219,13 +243,19 @@ function nearestLetDown(
   like: LetDownReading,
 ): LetDownReading | undefined {
   return readSpectra(masstone, tints)
-    .letDowns.filter(
-      ({ white, ratioKind, reading }) =>
-        white === like.white && ratioKind === like.ratioKind && readAlike(reading, like.reading),
-    )
+    .letDowns.flatMap((one): LetDownReading[] => {
+      if (one.white !== like.white || one.ratioKind !== like.ratioKind) return [];
+      const reading = likeRead(one.reading, like);
+      return reading === undefined ? [] : [{ ...one, reading }];
+    })
     .toSorted(
       (one, other) => apart(one.massRatio, like.massRatio) - apart(other.massRatio, like.massRatio),
     )[0];
+}
+
+/** As the standard's let-down is taken; undefined where it was read in another geometry, or over fewer wavelengths. */
+function likeRead<M extends Measurement>(reading: M, like: LetDownReading): M | undefined {
+  return onBench(reading, benchOf(like.reading));
 }
 
 /** Colour to white by mass [1]. */

@@ -32,7 +32,7 @@ import {
   type NotStated,
 } from "../../quantities/figure.ts";
 import type { Interval, Quantity } from "../../quantities/interval.ts";
-import { sameGrid } from "../../quantities/spectrum.ts";
+import { measurementOnGrid } from "../../optics/fit/common-grid.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -42,7 +42,7 @@ import { masstoneContrast, paintFilms } from "../tints/films-over-both.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { drawdownRecords, filmRecords } from "../record-inputs.ts";
 import { letDownCoefficients } from "./let-down-coefficients.ts";
-import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
+import { coefficientsOfFilms, filmGrid, opacityChart, spectralFilms } from "./opacity-chart.ts";
 import { readFilms, type GlossyFilm } from "./read-films.ts";
 import { scatteringPowerFigure } from "./scattering-power.ts";
 import type { OpticsSection } from "../sheet.ts";
@@ -104,7 +104,7 @@ export function hiding(
         : "it was drawn down over black and white, but the thickness of that film is not recorded",
       [],
     );
-  const { grid } = first.reading.spectrum;
+  const grid = filmGrid(colour, records) ?? first.reading.spectrum.grid;
   const chart = opacityChart(grid, records);
   const { grounds } = chart;
   const paint = coefficientsOfFilms(colour, chart);
@@ -316,7 +316,8 @@ function glaze(
       ? letDownCoefficients(colour, fit, records)
       : undefined;
   const paint = ofFilms ?? letDown?.coefficients;
-  if (paint === undefined || !sameGrid(paint.grid, white.spectrum.grid)) return {};
+  const under = paint && measurementOnGrid(white, paint.grid);
+  if (paint === undefined || under === undefined) return {};
   const told: Origin = {
     ...origin,
     method:
@@ -329,7 +330,7 @@ function glaze(
         : [...origin.inputs, ...drawdownRecords(colour, records)],
   };
   return {
-    glaze: glazeStrip(paint, white).map(({ filmUm, spectrum }) => ({
+    glaze: glazeStrip(paint, under).map(({ filmUm, spectrum }) => ({
       filmUm,
       ...screenFigures(readingNotations(spectrum).screen, told),
     })),

@@ -1,12 +1,12 @@
 import type { ColourFit } from "../../optics/fit/colour-fit.ts";
-import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
+import { filmOnGrid, type FilmCoefficients } from "../../optics/films/film-coefficients.ts";
 import { absoluteCoefficients } from "../../optics/mixtures/mixed-coefficients.ts";
 import { isKnown } from "../../quantities/figure.ts";
 import { midpoint } from "../../quantities/interval.ts";
 import { isStatement } from "../../quantities/statement.ts";
-import { sameGrid, type WavelengthGrid } from "../../quantities/spectrum.ts";
+import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
+import { coefficientsOfFilms, filmGrid, opacityChart } from "./opacity-chart.ts";
 import { weighedPaint, type WeighedPaint } from "../tints/paint-conversion.ts";
 
 /** K and S of a colour as a film by its let-downs in the first white whose own films and density are known. */
@@ -34,10 +34,9 @@ export function filmsOf(
   grid: WavelengthGrid,
   records: Records,
 ): FilmCoefficients | undefined {
-  const own = spectralFilms(colour)[0]?.reading.spectrum.grid;
-  if (own === undefined || !sameGrid(own, grid)) return undefined;
-  const found = coefficientsOfFilms(colour, opacityChart(grid, records));
-  return found === undefined || isStatement(found) ? undefined : found;
+  const own = filmGrid(colour, records);
+  const found = own && coefficientsOfFilms(colour, opacityChart(own, records));
+  return found === undefined || isStatement(found) ? undefined : filmOnGrid(found, grid);
 }
 
 function densityRatio(

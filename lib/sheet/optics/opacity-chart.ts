@@ -1,5 +1,5 @@
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
-import { spectrumOnGrid } from "../../optics/fit/common-grid.ts";
+import { commonGrid, measurementOnGrid } from "../../optics/fit/common-grid.ts";
 import {
   CHART_GROUNDS,
   filmCoefficients,
@@ -31,6 +31,20 @@ const ASSUMED = sourceFigure("estimated", [CHART_GROUNDS.black, CHART_GROUNDS.wh
   inputs: [],
 });
 
+/** The wavelengths that a colour's films, its masstone and the workshop's chart were all read at; undefined without films. */
+export function filmGrid(colour: Colour, { grounds }: Records): WavelengthGrid | undefined {
+  const films = spectralFilms(colour).map(({ reading }) => reading);
+  return films.length === 0
+    ? undefined
+    : commonGrid(
+        [
+          ...films,
+          ...(colour.masstone?.form === "spectrum" ? [colour.masstone] : []),
+          ...(grounds === undefined ? [] : [grounds.black, grounds.white]),
+        ].map(({ spectrum }) => spectrum.grid),
+      );
+}
+
 /** The workshop's own chart as read, where its reading covers a film's wavelengths; else an assumed one. */
 export function opacityChart(grid: WavelengthGrid, { grounds }: Records): OpacityChart {
   const [black, white] = [
@@ -61,21 +75,21 @@ export function spectralFilms({ films }: Colour): SpectralFilm[] {
   return films.filter((film): film is SpectralFilm => film.reading.form === "spectrum");
 }
 
-/** K and S of a colour as a film, or why its films tell none; undefined where none was drawn down. */
+/** K and S of a colour as a film on the chart's wavelengths, or why its films tell none; undefined where none was drawn down. */
 export function coefficientsOfFilms(
   colour: Colour,
   { grounds }: OpacityChart,
 ): FilmCoefficients | Statement | undefined {
-  const films = spectralFilms(colour).map(({ reading, filmThicknessUm, ground }) => ({
-    film: opticsReading(reading),
-    filmUm: filmThicknessUm,
-    ground: grounds[ground],
-  }));
+  const { grid } = grounds.black.spectrum;
+  const films = spectralFilms(colour).flatMap(({ reading, filmThicknessUm, ground }) => {
+    const film = onGrid(reading, grid);
+    return film === undefined ? [] : [{ film, filmUm: filmThicknessUm, ground: grounds[ground] }];
+  });
   if (films.length === 0) return undefined;
   return filmCoefficients(
     films,
     colour.masstone?.form === "spectrum" && hidesItsGround(colour)
-      ? opticsReading(colour.masstone)
+      ? onGrid(colour.masstone, grid)
       : undefined,
     filmSurface(films.map(({ film }) => film)),
   );
@@ -87,8 +101,7 @@ function hidesItsGround(colour: Colour): boolean {
 }
 
 function onGrid(reading: SpectrumReading, grid: WavelengthGrid): Measurement | undefined {
-  const spectrum = spectrumOnGrid(reading.spectrum, grid);
-  return spectrum === undefined ? undefined : { ...opticsReading(reading), spectrum };
+  return measurementOnGrid(opticsReading(reading), grid);
 }
 
 function luminance({ spectrum }: Measurement): string {

@@ -1,5 +1,4 @@
 import type { ColourFit, FitRefusal, FittedWhite } from "../../optics/fit/colour-fit.ts";
-import { spectrumOnGrid } from "../../optics/fit/common-grid.ts";
 import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
 import { filmSpectrum } from "../../optics/films/hiding.ts";
 import { OPACITY_CLASSES, OPACITY_FILM } from "../../optics/films/opacity.ts";
@@ -17,17 +16,12 @@ import {
   type RecordRoot,
 } from "../../quantities/figure.ts";
 import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
-import { isStatement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { notationFigure } from "../notations/lab-figures.ts";
 import { colourRecord, drawdownRecords, filmRecords, ingredientRecords } from "../record-inputs.ts";
 import { weighedPaint } from "../tints/paint-conversion.ts";
-import {
-  coefficientsOfFilms,
-  opacityChart,
-  spectralFilms,
-  type OpacityChart,
-} from "./opacity-chart.ts";
+import { filmsOf } from "./let-down-coefficients.ts";
+import type { OpacityChart } from "./opacity-chart.ts";
 
 /** How far [1] S of a white's films is trusted, where a colour's S is reckoned from it. */
 const WHITE_FILM_SPREAD = 0.15;
@@ -143,10 +137,6 @@ function absoluteScattering(
   records: Records,
 ): number[] | undefined {
   const white = records.colours.get(slug);
-  const first = white && spectralFilms(white)[0];
-  if (white === undefined || first === undefined || ratioKind !== "paint") return undefined;
-  const films = coefficientsOfFilms(white, opacityChart(first.reading.spectrum.grid, records));
-  if (films === undefined || isStatement(films)) return undefined;
-  const ofWhite = spectrumOnGrid({ grid: films.grid, values: films.S }, grid);
-  return ofWhite && S.map((relative, i) => relative * at(ofWhite.values, i));
+  const films = white && ratioKind === "paint" ? filmsOf(white, grid, records) : undefined;
+  return films && S.map((relative, i) => relative * at(films.S, i));
 }

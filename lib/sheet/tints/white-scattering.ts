@@ -1,7 +1,12 @@
 import { isStatement } from "../../quantities/statement.ts";
 import { wavelengthNm } from "../../quantities/spectrum.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import { coefficientsOfFilms, opacityChart, spectralFilms } from "../optics/opacity-chart.ts";
+import {
+  coefficientsOfFilms,
+  filmGrid,
+  opacityChart,
+  spectralFilms,
+} from "../optics/opacity-chart.ts";
 
 /** Scattering of a white over the spectrum, from its own films. */
 export interface WhiteScattering {
@@ -15,9 +20,8 @@ const REFERENCE_NM = 560;
 /** From films of known thickness over the workshop's chart and the masstone; undefined where the readings do not carry it. */
 export function whiteScattering(colour: Colour, records: Records): WhiteScattering | undefined {
   const read = spectralFilms(colour);
-  const [first] = read;
-  if (first === undefined) return undefined;
-  const { grid } = first.reading.spectrum;
+  const grid = filmGrid(colour, records);
+  if (grid === undefined) return undefined;
   const paint = coefficientsOfFilms(colour, opacityChart(grid, records));
   if (paint === undefined || isStatement(paint)) return undefined;
   const points = paint.S.map((S, i) => ({

@@ -2,7 +2,7 @@ import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
 import { upperFirst } from "../letter-case.ts";
 import { FORM_WORDS, inGerman, SIGNAL_WORDS } from "./closed-sets.ts";
-import { namesWithin } from "./statements-phrases.ts";
+import { listed, namesWithin } from "./statements-phrases.ts";
 
 /** What a plain part of a sheet is called, by its path; the first that fits. */
 const FACTS: readonly (readonly [RegExp, string])[] = [
@@ -54,6 +54,8 @@ export const ANSWER_PAGES: AnyWords<PageWords["answers"]> = {
     columns: { statement: "Aussage", today: "Heute", records: "Aufzeichnungen bis" },
     undated: "ohne Datum",
     broken: "gilt heute nicht",
+    every: (but: readonly string[]) =>
+      but.length === 0 ? "Alle Farben" : `Alle Farben außer ${listed(but)}`,
     about: (colour: string, statement: string) => `${colour}: ${statement}`,
     below: (name: string, limit: string) => `${name} liegt unter ${limit}`,
     above: (name: string, limit: string) => `${name} liegt über ${limit}`,

@@ -58,7 +58,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       unjudged:
         "Nicht beurteilt: nicht alles, was daran gemessen wurde, lässt sich mit dem Standard vergleichen.",
       fail: "Sie besteht nicht.",
-      none: "Nichts davon ließ sich mit dem Standard vergleichen.",
+      none: "Nicht beurteilt: weder Vollton noch Aufhellung sind als Spektrum gemessen.",
       standard: "Der zurückgestellte Standard: spätere Chargen werden mit ihm verglichen.",
       planned: "Geplant, noch nicht hergestellt.",
     },
@@ -196,6 +196,8 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     points: "Welche Charge jede Marke ist",
     columns: { place: "Marke", lot: "Charge", date: "Datum" },
     one: "Eine Charge ergibt keine Karte.",
+    apart:
+      "Keine dieser Chargen ließ sich in Farbe oder Farbstärke mit dem Standard vergleichen; daher gibt es keine Karte.",
   },
   correctionSheet: {
     heading: (number) => `Korrektur der Charge ${number}`,
@@ -326,10 +328,13 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     drying: (colour: string) => `${colour}, Trocknung`,
     soFar: (category: string, deltaEab: string, days: number) =>
       `Bisher Kategorie\u00a0${category}: \u0394E*ab ${deltaEab} nach ${days} ${days === 1 ? "Tag" : "Tagen"}. Über das Kommende sagt das nichts.`,
+    over: (category: string, deltaEab: string, days: number) =>
+      `Kategorie\u00a0${category}: \u0394E*ab ${deltaEab} nach ${days} ${days === 1 ? "Tag" : "Tagen"}.`,
     unread: "Noch nicht gemessen.",
     touch: (from: number, to: number) => `Grifftrocken zwischen Tag ${from} und Tag ${to}.`,
     through: (from: number, to: number) => `Durchgetrocknet zwischen Tag ${from} und Tag ${to}.`,
     notYet: "Noch nicht grifftrocken.",
+    never: "Beim Ende nicht grifftrocken.",
     day: "Tage seit Beginn",
     change: "\u0394E*ab zur dunkel gehaltenen Hälfte",
     state: "Nass 0, klebrig 1, grifftrocken 2, durchgetrocknet 3",

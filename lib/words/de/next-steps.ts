@@ -56,6 +56,10 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
     "old-paper": (name: string, date: string) =>
       `${name}: die Gefahrenangaben sind vom ${date}, älter als drei Jahre; beim Lieferanten das heutige Sicherheitsdatenblatt anfordern`,
     trial: (name: string, date: string) => `${name}: am ${date} nachzusehen`,
+    "exposure-result": (name: string, date: string, deltaEab: string, category: string) =>
+      `${name}: beendet am ${date} bei \u0394E*ab ${deltaEab} (Kategorie\u00a0${category}); in den Aufzeichnungen der Farbe fehlt das noch und gehört unter exposures`,
+    "drying-result": (name: string, date: string, from: number, to: number) =>
+      `${name}: beendet am ${date}, grifftrocken zwischen Tag ${from} und Tag ${to}; in den Aufzeichnungen der Farbe fehlt das noch und gehört unter dryingTrials`,
     "second-lot": (lots: 0 | 1, colours: string) =>
       lots === 0
         ? `Von diesen ist noch keine Charge aufgezeichnet, daher sagt nichts, wie ihre Chargen sich unterscheiden: ${colours}`

@@ -16,10 +16,6 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
     `${letDown(v)} geht nicht in die Anpassung ein: sie wurde ohne Spektrum gemessen.`,
   "white-without-masstone": (v) =>
     `${letDown(v)} geht nicht in die Anpassung ein: vom Weiß allein ist kein Spektrum aufgezeichnet.`,
-  "grids-differ": (v) =>
-    "tint" in v
-      ? `${letDown(v)} geht nicht in die Anpassung ein: ihre Messung, die ihres Weiß und die des Volltons stehen nicht auf denselben Wellenlängen.`
-      : `Messungen${v.white === undefined ? "" : ` der Farbe und von ${within(v.white)}`} stehen nicht auf denselben Wellenlängen, daher wird aus ihnen zusammen nichts errechnet.`,
   "ratio-kind-missing": (v) =>
     `${letDown(v)} geht nicht in die Anpassung ein: ob trockenes Pigment oder Farbe gewogen wurde, ist nicht aufgezeichnet.`,
   "ratio-kinds-mixed": (v) =>

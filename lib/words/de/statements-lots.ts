@@ -4,7 +4,10 @@ import type { LotStatement } from "../../lots/statements.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { CRITERIA as ENGLISH_CRITERIA } from "../en/statements-lots.ts";
+import { lowerFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
+import { GEOMETRY_NAMES } from "./geometry-names.ts";
+import { inGerman } from "./closed-sets.ts";
 import { within } from "./statements-phrases.ts";
 
 const NAMES: Readonly<Record<Criterion, string>> = {
@@ -64,17 +67,28 @@ const CHARTED: Readonly<Record<Charted, string>> = {
 
 const PARTS = { masstone: "Der Vollton", "let-down": "Die Aufhellung" } as const;
 
+const NOT_READ = {
+  masstone:
+    "Von ihrem Vollton ist kein Spektrum aufgezeichnet: das Urteil sagt nichts über den Vollton.",
+  "let-down":
+    "Von einer Aufhellung ist kein Spektrum aufgezeichnet: das Urteil sagt nichts über die Farbstärke.",
+  both: "Weder vom Vollton noch von einer Aufhellung ist ein Spektrum aufgezeichnet.",
+} as const;
+
 export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "within-tolerance": ({ criterion: of, value, limits, uncertainty }) =>
     `${CRITERIA[of].name} ${withUncertainty(of, value, uncertainty)} liegt in der Toleranz (${limitsText(of, limits)}).`,
   "near-its-tolerance": ({ criterion: of, value, limits, uncertainty }) =>
-    `${CRITERIA[of].name} ${withUncertainty(of, value, uncertainty)} liegt zu nah an der Toleranz (${limitsText(of, limits)}), um davon unterschieden zu werden: noch einmal messen.`,
+    `${CRITERIA[of].name} ${withUncertainty(of, value, uncertainty)} liegt zu nah an der Toleranz (${limitsText(of, limits)}), um davon unterschieden zu werden.`,
   "out-of-tolerance": ({ criterion: of, value, limits, uncertainty }) =>
     `${CRITERIA[of].name} ${withUncertainty(of, value, uncertainty)} liegt außerhalb der Toleranz (${limitsText(of, limits)}).`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
     `Die Aufhellung ist in ${within(white)} notiert und misst wie der Standard in ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)}): das falsche Weiß wurde gewogen. Noch einmal aufhellen, bevor die Charge beurteilt wird.`,
-  "lot-not-read-as-standard": ({ what }) =>
-    `${PARTS[what]} wurde nicht so gemessen wie beim Standard und wird nicht beurteilt.`,
+  "lot-not-read-as-standard": ({ what, lot, standard }) =>
+    `${PARTS[what]} wurde ${inGerman(GEOMETRY_NAMES, lot)} gemessen, beim Standard ${inGerman(GEOMETRY_NAMES, standard)}: die beiden lassen sich nicht vergleichen, und ${lowerFirst(PARTS[what])} wird nicht beurteilt.`,
+  "standard-has-no-masstone": () =>
+    "Vom Vollton des Standards ist kein Spektrum aufgezeichnet, der Vollton wird daher nicht beurteilt.",
+  "lot-not-read": ({ what }) => NOT_READ[what],
   "lot-has-no-let-down-of-standard": ({ white, ratio }) =>
     `Der Standard hat keine Aufhellung ${ratio} in ${within(white)}, die Farbstärke wird daher nicht beurteilt.`,
   "read-under-another-calibration": ({ lot, standard }) =>

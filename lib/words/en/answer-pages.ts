@@ -1,4 +1,4 @@
-import { namesWithin } from "./statements-phrases.ts";
+import { listed, namesWithin } from "./statements-phrases.ts";
 
 /** Headings, captions and sentences of answers, their claims and replies. */
 export const ANSWER_PAGES = {
@@ -25,6 +25,8 @@ export const ANSWER_PAGES = {
     columns: { statement: "Statement", today: "Today", records: "Records to" },
     undated: "undated",
     broken: "does not hold today",
+    every: (but: readonly string[]) =>
+      but.length === 0 ? "All colours" : `All colours but ${listed(but)}`,
     about: (colour: string, statement: string) => `${colour}: ${statement}`,
     below: (name: string, limit: string) => `${name} is below ${limit}`,
     above: (name: string, limit: string) => `${name} is above ${limit}`,

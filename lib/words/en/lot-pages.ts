@@ -48,7 +48,7 @@ export const LOT_PAGES = {
       near: "It lies so near to a limit that it neither passes nor fails yet.",
       unjudged: "Not judged: not all that was read of it can be held against the standard.",
       fail: "It fails.",
-      none: "Nothing of it could be held against the standard.",
+      none: "Not judged: neither its masstone nor its let-down has been read as a spectrum.",
       standard: "The retained standard: later lots are held against it.",
       planned: "Planned, and not made yet.",
     },
@@ -179,6 +179,8 @@ export const LOT_PAGES = {
     points: "Which lot each mark is",
     columns: { place: "Mark", lot: "Lot", date: "Date" },
     one: "One lot makes no chart.",
+    apart:
+      "None of these lots could be held against the standard in colour or strength, so that there is no chart.",
   },
   correctionSheet: {
     heading: (number: string) => `Correction of lot ${number}`,
@@ -307,10 +309,13 @@ export const LOT_PAGES = {
     drying: (colour: string) => `${colour}, drying`,
     soFar: (category: string, deltaEab: string, days: number) =>
       `Category ${category} so far: \u0394E*ab ${deltaEab} after ${days} ${days === 1 ? "day" : "days"}. It says nothing of what is to come.`,
+    over: (category: string, deltaEab: string, days: number) =>
+      `Category ${category}: \u0394E*ab ${deltaEab} after ${days} ${days === 1 ? "day" : "days"}.`,
     unread: "Not read yet.",
     touch: (from: number, to: number) => `Dry to the touch between day ${from} and day ${to}.`,
     through: (from: number, to: number) => `Dry through between day ${from} and day ${to}.`,
     notYet: "Not dry to the touch yet.",
+    never: "Not dry to the touch when it ended.",
     day: "Days from the start",
     change: "\u0394E*ab from the half kept dark",
     state: "Wet 0, tacky 1, dry to the touch 2, through 3",

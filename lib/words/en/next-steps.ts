@@ -60,6 +60,10 @@ export const NEXT_STEPS = {
     "old-paper": (name: string, date: string) =>
       `The hazards of ${name} are of ${date}, more than three years ago: ask the supplier for the safety data sheet of today`,
     trial: (name: string, date: string) => `${name}: to be looked at on ${date}`,
+    "exposure-result": (name: string, date: string, deltaEab: string, category: string) =>
+      `${name}: it ended on ${date} at \u0394E*ab ${deltaEab} (category\u00a0${category}), and the colour\u2019s record does not have it: write it under exposures`,
+    "drying-result": (name: string, date: string, from: number, to: number) =>
+      `${name}: it ended on ${date}, dry to the touch between day ${from} and day ${to}, and the colour\u2019s record does not have it: write it under dryingTrials`,
     "second-lot": (lots: 0 | 1, colours: string) =>
       lots === 0
         ? `These have no lot recorded yet, so that nothing tells how their lots differ: ${colours}`

@@ -1,3 +1,4 @@
+import { GEOMETRY_WORDS } from "./geometry-names.ts";
 import { lowerFirst as lowered, upperFirst } from "../letter-case.ts";
 import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
@@ -568,12 +569,6 @@ export const PAGES = {
     lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.",
     link: "All colours",
   },
-};
-
-const GEOMETRY_WORDS: Record<string, string> = {
-  "45/0": "45/0",
-  "d/8 excluded": "d/8, shine excluded",
-  "d/8 included": "d/8, shine included",
 };
 
 /** Names that keep their capital inside a sentence. */

@@ -12,10 +12,6 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "tint-without-spectrum": (v) => `${letDown(v)} is not fitted: it was read without a spectrum.`,
   "white-without-masstone": (v) =>
     `${letDown(v)} is not fitted: no spectrum of its white by itself is recorded.`,
-  "grids-differ": (v) =>
-    "tint" in v
-      ? `${letDown(v)} is not fitted: its reading, its white's and the masstone's are not on the same wavelengths.`
-      : `Readings${v.white === undefined ? "" : ` of the colour and of ${within(v.white)}`} are not on the same wavelengths, so nothing is worked out from them together.`,
   "ratio-kind-missing": (v) =>
     `${letDown(v)} is not fitted: whether dry pigment or paint was weighed is not recorded.`,
   "ratio-kinds-mixed": (v) =>

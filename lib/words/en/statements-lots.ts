@@ -5,6 +5,7 @@ import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { upperFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
+import { GEOMETRY_WORDS } from "./geometry-names.ts";
 
 /** What is held against the standard, with its unit and how it is rounded. */
 export const CRITERIA: Readonly<
@@ -41,17 +42,31 @@ const withUncertainty = (criterion: Criterion, value: number, uncertainty: numbe
     ? figureOf(criterion, value)
     : `${decimalText(value, CRITERIA[criterion].places)} \u00b1 ${decimalText(uncertainty, CRITERIA[criterion].places)} ${CRITERIA[criterion].unit}`;
 
+const NOT_READ = {
+  masstone: "No spectrum of its masstone is recorded: the verdict says nothing of the masstone.",
+  "let-down":
+    "No spectrum of a let-down of it is recorded: the verdict says nothing of its strength.",
+  both: "No spectrum of its masstone or of a let-down is recorded.",
+} as const;
+
+function geometryOf(name: string): string {
+  return GEOMETRY_WORDS[name] ?? name;
+}
+
 export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "within-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} is within ${limitsText(criterion, limits)}.`,
   "near-its-tolerance": ({ criterion, value, limits, uncertainty }) =>
-    `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} reaches across a limit (${limitsText(criterion, limits)}) with its uncertainty: read it again.`,
+    `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} reaches across a limit (${limitsText(criterion, limits)}) with its uncertainty.`,
   "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} is outside ${limitsText(criterion, limits)}.`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
     `The let-down is written down in ${white.replaceAll("-", " ")} and reads as the standard does in ${other.replaceAll("-", " ")} (\u0394E00 ${decimalText(deltaE00, 2)}): the wrong white was weighed. Let it down again before the lot is judged.`,
-  "lot-not-read-as-standard": ({ what }) =>
-    `The ${what} was not read as the standard's was, and is not judged.`,
+  "lot-not-read-as-standard": ({ what, lot, standard }) =>
+    `The ${what} was read ${geometryOf(lot)} and the standard's ${geometryOf(standard)}: the two can't be held against each other, and the ${what} is not judged.`,
+  "standard-has-no-masstone": () =>
+    "No spectrum of the standard's masstone is recorded, so that the masstone is not judged.",
+  "lot-not-read": ({ what }) => NOT_READ[what],
   "lot-has-no-let-down-of-standard": ({ white, ratio }) =>
     `The standard has no let-down of ${ratio} in ${white.replaceAll("-", " ")}, so that strength is not judged.`,
   "read-under-another-calibration": ({ lot, standard }) =>

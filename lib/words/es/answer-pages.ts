@@ -2,7 +2,7 @@ import type { ANSWER_PAGES as ENGLISH_PAGES } from "../en/answer-pages.ts";
 import type { AnyWords } from "../any-words.ts";
 import { upperFirst } from "../letter-case.ts";
 import { FORMS, wordOf } from "./closed-words.ts";
-import { namesWithin } from "./phrases.ts";
+import { listed, namesWithin } from "./phrases.ts";
 
 /** What a plain part of a sheet is called, by its path; the first that fits. */
 const FACTS: readonly (readonly [RegExp, string])[] = [
@@ -54,6 +54,8 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     columns: { statement: "Afirmación", today: "Hoy", records: "Registros hasta" },
     undated: "sin fecha",
     broken: "hoy no se cumple",
+    every: (but) =>
+      but.length === 0 ? "Todos los colores" : `Todos los colores salvo ${listed(but)}`,
     about: (colour, statement) => `${colour}: ${statement}`,
     below: (name, limit) => `${name}: por debajo de ${limit}`,
     above: (name, limit) => `${name}: por encima de ${limit}`,

@@ -51,7 +51,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       near: "Está demasiado cerca de un límite para decidir.",
       unjudged: "Sin juzgar: no todo lo que se leyó de él puede compararse con el patrón.",
       fail: "No es conforme.",
-      none: "Nada de él pudo compararse con el patrón.",
+      none: "Sin juzgar: ni su tono pleno ni su rebaje se han leído como espectro.",
       standard: "El patrón guardado: los lotes siguientes se comparan con él.",
       planned: "Previsto, y aún no hecho.",
     },
@@ -181,6 +181,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     points: "Qué lote es cada marca",
     columns: { place: "Marca", lot: "Lote", date: "Fecha" },
     one: "Un lote no hace una gráfica.",
+    apart:
+      "Ninguno de estos lotes pudo compararse con el patrón en color o fuerza, así que no hay gráfica.",
   },
   correctionSheet: {
     heading: (number) => `Corrección del lote ${number}`,
@@ -311,10 +313,13 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     drying: (colour) => `${colour}, secado`,
     soFar: (category, deltaEab, days) =>
       `Categoría\u00a0${category} hasta ahora: \u0394E*ab ${deltaEab} ${days === 1 ? "al cabo de 1 día" : `a los ${days} días`}. No dice nada de lo que vendrá.`,
+    over: (category, deltaEab, days) =>
+      `Categoría\u00a0${category}: \u0394E*ab ${deltaEab} ${days === 1 ? "al cabo de 1 día" : `a los ${days} días`}.`,
     unread: "Aún no leído.",
     touch: (from, to) => `Seco al tacto entre el día ${from} y el día ${to}.`,
     through: (from, to) => `Seco en profundidad entre el día ${from} y el día ${to}.`,
     notYet: "Aún no seco al tacto.",
+    never: "No seco al tacto al terminar.",
     day: "Días desde el comienzo",
     change: "\u0394E*ab respecto a la mitad guardada a oscuras",
     state: "Húmedo 0, pegajoso 1, seco al tacto 2, en profundidad 3",

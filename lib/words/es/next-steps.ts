@@ -61,6 +61,10 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     "old-paper": (name, date) =>
       `${name}: sus peligros son del ${date}, hace más de tres años; pida al proveedor la ficha de datos de seguridad actual`,
     trial: (name, date) => `${name}: hay que mirarlo el ${date}`,
+    "exposure-result": (name, date, deltaEab, category) =>
+      `${name}: terminado el ${date} con \u0394E*ab ${deltaEab} (categoría\u00a0${category}); el registro del color aún no lo tiene: escríbalo en exposures`,
+    "drying-result": (name, date, from, to) =>
+      `${name}: terminado el ${date}, seco al tacto entre el día ${from} y el día ${to}; el registro del color aún no lo tiene: escríbalo en dryingTrials`,
     "second-lot": (lots, colours) =>
       lots === 0
         ? `De estos aún no hay ningún lote registrado, así que nada dice cómo difieren sus lotes: ${colours}`

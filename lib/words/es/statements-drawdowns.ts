@@ -14,10 +14,6 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "tint-without-spectrum": (v) => `${letDown(v)} no se ajusta: se leyó sin espectro.`,
   "white-without-masstone": (v) =>
     `${letDown(v)} no se ajusta: no hay registrado ningún espectro de su blanco solo.`,
-  "grids-differ": (v) =>
-    "tint" in v
-      ? `${letDown(v)} no se ajusta: su lectura, la de su blanco y la del tono pleno no están en las mismas longitudes de onda.`
-      : `Las lecturas${v.white === undefined ? "" : ` del color y de ${within(v.white)}`} no están en las mismas longitudes de onda, y no se calcula nada de ellas juntas.`,
   "ratio-kind-missing": (v) =>
     `${letDown(v)} no se ajusta: no está registrado si se pesó pigmento seco o pintura.`,
   "ratio-kinds-mixed": (v) =>

@@ -5,7 +5,7 @@ import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { upperFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
-import { FORMS, wordOf } from "./closed-words.ts";
+import { FORMS, GEOMETRIES, wordOf } from "./closed-words.ts";
 import { within } from "./phrases.ts";
 
 /** What is held against the standard, with its unit and how it is rounded. */
@@ -43,17 +43,28 @@ const withUncertainty = (criterion: Criterion, value: number, uncertainty: numbe
     ? figureOf(criterion, value)
     : `${decimalText(value, CRITERIA[criterion].places)} \u00b1 ${decimalText(uncertainty, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
 
+const NOT_READ = {
+  masstone:
+    "No hay registrado ningún espectro de su tono pleno: el veredicto no dice nada del tono pleno.",
+  "let-down":
+    "No hay registrado ningún espectro de un rebaje suyo: el veredicto no dice nada de su fuerza.",
+  both: "No hay registrado ningún espectro de su tono pleno ni de un rebaje.",
+} as const;
+
 export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "within-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name}: ${withUncertainty(criterion, value, uncertainty)}, dentro de la tolerancia (${limitsText(criterion, limits)}).`,
   "near-its-tolerance": ({ criterion, value, limits, uncertainty }) =>
-    `${CRITERIA[criterion].name}: ${withUncertainty(criterion, value, uncertainty)}, demasiado cerca del límite (${limitsText(criterion, limits)}) para distinguirlo de él; leer otra vez.`,
+    `${CRITERIA[criterion].name}: ${withUncertainty(criterion, value, uncertainty)}, demasiado cerca del límite (${limitsText(criterion, limits)}) para distinguirlo de él.`,
   "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name}: ${withUncertainty(criterion, value, uncertainty)}, fuera de la tolerancia (${limitsText(criterion, limits)}).`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
     `El rebaje está anotado en ${within(white)} y se lee como el patrón en ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)}): se pesó el blanco equivocado. Repetir el rebaje antes de juzgar el lote.`,
-  "lot-not-read-as-standard": ({ what }) =>
-    `El ${wordOf(FORMS, what)} no se leyó como el del patrón, y no se juzga.`,
+  "lot-not-read-as-standard": ({ what, lot, standard }) =>
+    `El ${wordOf(FORMS, what)} se leyó en ${wordOf(GEOMETRIES, lot)} y el del patrón en ${wordOf(GEOMETRIES, standard)}: no se pueden comparar, y el ${wordOf(FORMS, what)} no se juzga.`,
+  "standard-has-no-masstone": () =>
+    "No hay registrado ningún espectro del tono pleno del patrón, y el tono pleno no se juzga.",
+  "lot-not-read": ({ what }) => NOT_READ[what],
   "lot-has-no-let-down-of-standard": ({ white, ratio }) =>
     `El patrón no tiene rebaje ${ratio} en ${within(white)}, y la fuerza no se juzga.`,
   "read-under-another-calibration": ({ lot, standard }) =>

@@ -2,7 +2,7 @@ import type { ANSWER_PAGES as ENGLISH_PAGES } from "../en/answer-pages.ts";
 import type { AnyWords } from "../any-words.ts";
 import { upperFirst } from "../letter-case.ts";
 import { FORMS, wordOf } from "./closed-words.ts";
-import { namesWithin, of } from "./phrases.ts";
+import { listed, namesWithin, of } from "./phrases.ts";
 
 /** What a plain part of a sheet is called, by its path; the first that fits. */
 const FACTS: readonly (readonly [RegExp, string])[] = [
@@ -54,6 +54,8 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     columns: { statement: "Affirmation", today: "Aujourd’hui", records: "Relevés jusqu’au" },
     undated: "sans date",
     broken: "ne tient pas aujourd’hui",
+    every: (but) =>
+      but.length === 0 ? "Toutes les couleurs" : `Toutes les couleurs sauf ${listed(but)}`,
     about: (colour, statement) => `${colour}\u202f: ${statement}`,
     below: (name, limit) => `${name}\u202f: au-dessous de ${limit}`,
     above: (name, limit) => `${name}\u202f: au-dessus de ${limit}`,

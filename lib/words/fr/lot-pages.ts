@@ -53,7 +53,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       unjudged:
         "Non jugé\u202f: ce qui en a été mesuré ne peut pas être comparé en entier à l’étalon.",
       fail: "Il n’est pas conforme.",
-      none: "Rien n’a pu en être comparé à l’étalon.",
+      none: "Non jugé\u202f: ni son ton plein ni son dégradé n’a été lu en spectre.",
       standard: "L’étalon gardé\u202f: les lots suivants se comparent à lui.",
       planned: "Prévu, et pas encore fait.",
     },
@@ -189,6 +189,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     points: "Quel lot est chaque marque",
     columns: { place: "Marque", lot: "Lot", date: "Date" },
     one: "Un seul lot ne fait pas une carte.",
+    apart:
+      "Aucun de ces lots n’a pu être comparé à l’étalon par la couleur ou la force\u202f; il n’y a donc pas de carte.",
   },
   correctionSheet: {
     heading: (number) => `Correction du lot ${number}`,
@@ -321,10 +323,13 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     drying: (colour) => `${colour}, séchage`,
     soFar: (category, deltaEab, days) =>
       `Catégorie\u00a0${category} jusqu’ici\u202f: \u0394E*ab ${deltaEab} après ${days} ${days === 1 ? "jour" : "jours"}. Cela ne dit rien de la suite.`,
+    over: (category, deltaEab, days) =>
+      `Catégorie\u00a0${category}\u202f: \u0394E*ab ${deltaEab} après ${days} ${days === 1 ? "jour" : "jours"}.`,
     unread: "Pas encore lu.",
     touch: (from, to) => `Sec au toucher entre le jour ${from} et le jour ${to}.`,
     through: (from, to) => `Sec à cœur entre le jour ${from} et le jour ${to}.`,
     notYet: "Pas encore sec au toucher.",
+    never: "Pas sec au toucher à la fin de l’essai.",
     day: "Jours depuis le début",
     change: "\u0394E*ab par rapport à la moitié gardée à l’ombre",
     state: "Humide 0, collant 1, sec au toucher 2, à cœur 3",

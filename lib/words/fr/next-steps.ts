@@ -63,6 +63,10 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     "old-paper": (name, date) =>
       `${name}\u202f: ses dangers datent du ${date}, il y a plus de trois ans\u202f; demander au fournisseur la fiche de données de sécurité d’aujourd’hui`,
     trial: (name, date) => `${name}\u202f: à regarder le ${date}`,
+    "exposure-result": (name, date, deltaEab, category) =>
+      `${name}\u202f: terminé le ${date} à \u0394E*ab ${deltaEab} (catégorie\u00a0${category})\u202f; le relevé de la couleur ne l’a pas encore\u202f: à écrire sous exposures`,
+    "drying-result": (name, date, from, to) =>
+      `${name}\u202f: terminé le ${date}, sec au toucher entre le jour ${from} et le jour ${to}\u202f; le relevé de la couleur ne l’a pas encore\u202f: à écrire sous dryingTrials`,
     "second-lot": (lots, colours) =>
       lots === 0
         ? `Aucun lot n’est encore consigné de celles-ci, et rien ne dit comment leurs lots diffèrent\u202f: ${colours}`

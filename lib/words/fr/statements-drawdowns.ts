@@ -1,7 +1,7 @@
 import type { DrawdownStatement } from "../../optics/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { GEOMETRIES, wordOf } from "./closed-words.ts";
-import { decimals, listed, of, percent, significant, within } from "./phrases.ts";
+import { decimals, listed, percent, significant, within } from "./phrases.ts";
 
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
 export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
@@ -14,10 +14,6 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "tint-without-spectrum": (v) => `${letDown(v)} n’est pas ajusté\u202f: lu sans spectre.`,
   "white-without-masstone": (v) =>
     `${letDown(v)} n’est pas ajusté\u202f: aucun spectre de son blanc seul n’est consigné.`,
-  "grids-differ": (v) =>
-    "tint" in v
-      ? `${letDown(v)} n’est pas ajusté\u202f: sa lecture, celle de son blanc et celle du ton plein n’ont pas les mêmes longueurs d’onde.`
-      : `Les lectures${v.white === undefined ? "" : ` de la couleur et ${of(within(v.white))}`} n’ont pas les mêmes longueurs d’onde, et rien n’en est calculé ensemble.`,
   "ratio-kind-missing": (v) =>
     `${letDown(v)} n’est pas ajusté\u202f: on n’a pas consigné si l’on a pesé du pigment sec ou de la peinture.`,
   "ratio-kinds-mixed": (v) =>

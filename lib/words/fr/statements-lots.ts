@@ -5,7 +5,7 @@ import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { upperFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
-import { FORMS, wordOf } from "./closed-words.ts";
+import { FORMS, GEOMETRIES, wordOf } from "./closed-words.ts";
 import { within } from "./phrases.ts";
 
 /** What is held against the standard, with its unit and how it is rounded. */
@@ -43,17 +43,28 @@ const withUncertainty = (criterion: Criterion, value: number, uncertainty: numbe
     ? figureOf(criterion, value)
     : `${decimalText(value, CRITERIA[criterion].places)} \u00b1 ${decimalText(uncertainty, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
 
+const NOT_READ = {
+  masstone:
+    "Aucun spectre de son ton plein n’est consigné\u202f: le verdict ne dit rien du ton plein.",
+  "let-down":
+    "Aucun spectre d’un dégradé n’en est consigné\u202f: le verdict ne dit rien de sa force.",
+  both: "Aucun spectre de son ton plein ni d’un dégradé n’est consigné.",
+} as const;
+
 export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "within-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, dans la tolérance (${limitsText(criterion, limits)}).`,
   "near-its-tolerance": ({ criterion, value, limits, uncertainty }) =>
-    `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, trop près de la limite (${limitsText(criterion, limits)}) pour en être distingué\u202f; lire une seconde fois.`,
+    `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, trop près de la limite (${limitsText(criterion, limits)}) pour en être distingué.`,
   "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, hors tolérance (${limitsText(criterion, limits)}).`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
     `Le dégradé est noté dans ${within(white)} et se lit comme l’étalon dans ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
-  "lot-not-read-as-standard": ({ what }) =>
-    `Le ${wordOf(FORMS, what)} n’a pas été lu comme celui de l’étalon, et n’est pas jugé.`,
+  "lot-not-read-as-standard": ({ what, lot, standard }) =>
+    `Le ${wordOf(FORMS, what)} a été lu en ${wordOf(GEOMETRIES, lot)}, celui de l’étalon en ${wordOf(GEOMETRIES, standard)}\u202f: les deux ne se comparent pas, et le ${wordOf(FORMS, what)} n’est pas jugé.`,
+  "standard-has-no-masstone": () =>
+    "Aucun spectre du ton plein de l’étalon n’est consigné, et le ton plein n’est pas jugé.",
+  "lot-not-read": ({ what }) => NOT_READ[what],
   "lot-has-no-let-down-of-standard": ({ white, ratio }) =>
     `L’étalon n’a pas de dégradé ${ratio} dans ${within(white)}, et la force n’est pas jugée.`,
   "read-under-another-calibration": ({ lot, standard }) =>

@@ -1,0 +1,99 @@
+import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
+import type { LightfastnessCategory } from "../permanence/lightfastness.ts";
+import { ends, type Interval } from "../quantities/interval.ts";
+import type { Records } from "../records/records.ts";
+import type { ColourRecord } from "../records/schema/colour.ts";
+import type { TrialRecord } from "../records/schema/trial.ts";
+
+/** What a trial that is over has found. */
+export type TrialResult =
+  | {
+      readonly kind: "exposure";
+      /** The greatest change read [Delta-E*ab]: a colour does not come back. */
+      readonly deltaEab: number;
+      readonly category: LightfastnessCategory;
+    }
+  /** Dry to the touch after the first day and by the second [days]. */
+  | { readonly kind: "drying"; readonly touchDryDays: Interval };
+
+/** A result that the record of its colour does not have. */
+export interface OpenResult {
+  /** The trial's. */
+  readonly slug: string;
+  readonly trial: TrialRecord;
+  /** YYYY-MM-DD. */
+  readonly ended: string;
+  readonly result: TrialResult;
+  /** What the record says in its place, where that is better: a change [Delta-E*ab], or days to the touch. */
+  readonly better?: number;
+}
+
+/** Two readings of one change differ by so much [Delta-E*ab]. Common practice, no source. */
+const SAME_CHANGE = 0.5;
+
+/** Results of trials that are over and do not stand in the records of their colours, the oldest first. */
+export function openResults(
+  { trials, colours }: Pick<Records, "trials" | "colours">,
+  ofColour?: string,
+): OpenResult[] {
+  return [...trials.values()]
+    .filter(({ record }) => ofColour === undefined || record.colour === ofColour)
+    .flatMap(({ slug, record: trial }): OpenResult[] => {
+      const over = trialResult(trial);
+      const colour = colours.get(trial.colour)?.record;
+      if (over === undefined || colour === undefined) return [];
+      const { isThere, better } = besideRecord(over.result, trial, colour);
+      return isThere ? [] : [{ slug, trial, ...over, ...(better === undefined ? {} : { better }) }];
+    })
+    .toSorted((one, other) => (one.ended < other.ended ? -1 : 1));
+}
+
+/** Undefined while it goes on, and of one that ended before anything was found that a record takes. */
+export function trialResult(trial: TrialRecord): Pick<OpenResult, "ended" | "result"> | undefined {
+  if (trial.kind === "exposure") {
+    const { category } = exposureSoFar(trial.started, trial.readings, trial.ended);
+    if (trial.ended === undefined || category === undefined) return undefined;
+    const deltaEab = Math.max(...trial.readings.map((reading) => reading.deltaEab));
+    return { ended: trial.ended, result: { kind: "exposure", deltaEab, category } };
+  }
+  const touched = trial.touched.map(({ date, found }) => ({ date, touch: found }));
+  const { touchDryDays, nextDate } = dryingSoFar(trial.started, touched, trial.ended);
+  const ended = trial.ended ?? touched.at(-1)?.date;
+  if (nextDate !== undefined || ended === undefined || touchDryDays === undefined) return undefined;
+  return { ended, result: { kind: "drying", touchDryDays } };
+}
+
+function besideRecord(
+  result: TrialResult,
+  trial: TrialRecord,
+  colour: ColourRecord,
+): { readonly isThere: boolean; readonly better?: number } {
+  if (result.kind === "exposure") {
+    const form = trial.kind === "exposure" ? trial.form : undefined;
+    const changes = (colour.exposures ?? [])
+      .filter((exposure) => exposure.form === form)
+      .map(({ deltaEab }) => amountEnds(deltaEab));
+    const mean = changes.reduce((sum, [, most]) => sum + most, 0) / changes.length;
+    return {
+      isThere: changes.some(
+        ([least, most]) =>
+          result.deltaEab >= least - SAME_CHANGE && result.deltaEab <= most + SAME_CHANGE,
+      ),
+      ...(mean < result.deltaEab - SAME_CHANGE ? { better: mean } : {}),
+    };
+  }
+  const tintedWith = trial.kind === "drying" ? trial.tintedWith : undefined;
+  const days = (colour.dryingTrials ?? [])
+    .filter((one) => one.tintedWith === tintedWith)
+    .map(({ touchDryDays }) => amountEnds(touchDryDays));
+  const slowest = Math.max(...days.map(([, most]) => most));
+  const [wet, dry] = result.touchDryDays;
+  return {
+    isThere: days.some(([least, most]) => least <= dry && most >= wet),
+    ...(days.length > 0 && slowest < wet ? { better: slowest } : {}),
+  };
+}
+
+function amountEnds(amount: NonNullable<ColourRecord["exposures"]>[number]["deltaEab"]): Interval {
+  return ends(typeof amount === "number" ? amount : amount.value);
+}

@@ -1,0 +1,100 @@
+import { describe, expect, test } from "vitest";
+import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
+import { dueResults } from "../../lib/planning/due.ts";
+import { openResults } from "../../lib/planning/trial-results.ts";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import type { Records } from "../../lib/records/records.ts";
+import { allSheets } from "../../lib/sheet/all-sheets.ts";
+import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
+import { contentFolder } from "../support/content-folder.ts";
+
+/** A tint of a madder in a window for a year, read five times, the last at 22.5. */
+const WINDOW = (more: string) =>
+  `kind: exposure\ncolour: madder\nstarted: 2025-06-02\n${more}form: tint\nstandard: after ASTM D4303\nexposure: south window, under glass\nreadings:\n  - { date: 2025-08-01, deltaEab: 6.4 }\n  - { date: 2026-02-02, deltaEab: 18.2 }\n  - { date: 2026-06-01, deltaEab: 22.5 }\n`;
+const ENDED = WINDOW("ended: 2026-06-01\n");
+
+const FILM = (more: string) =>
+  `kind: drying\ncolour: madder\nstarted: 2026-05-01\n${more}filmThicknessUm: 75\ntemperatureC: 20\ntouched:\n  - { date: 2026-05-08, found: tacky }\n  - { date: 2026-05-13, found: touch dry }\n`;
+const DRIED = FILM("ended: 2026-05-20\n");
+
+function recordsOf(trial: string, colour: string): Records {
+  const { content, home } = contentFolder({
+    "workshop.yaml": "name: My workshop\n",
+    "pigments/madder.yaml": "name: Madder\nhazards: []\n",
+    "colours/madder.md": `---\nname: Madder\npigments: [{ pigment: madder }]\n${colour}---\n`,
+    "trials/madder.yaml": trial,
+  });
+  const { records, diagnostics } = loadRecords(content, home);
+  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  return records;
+}
+
+const exposed = (deltaEab: string, form = "tint") =>
+  `exposures: [{ deltaEab: ${deltaEab}, form: ${form}, standard: after ASTM D4303, exposure: window }]\n`;
+const dried = (days: string) => `dryingTrials: [{ touchDryDays: ${days} }]\n`;
+
+const warned = (records: Records): string[] =>
+  sheetWarnings(allSheets(records), records, ENGLISH)
+    .filter(({ rule }) => rule === "sheet/trial-worse")
+    .map(formatDiagnostic);
+
+describe("an exposure that has ended", () => {
+  test("is due until its result is in the record, and no longer", () => {
+    expect(dueResults(recordsOf(ENDED, ""))).toMatchObject([
+      {
+        due: "trial-result",
+        record: "trials/madder",
+        ended: "2026-06-01",
+        // ASTM D4303: above 16 and up to 24 is category IV.
+        result: { kind: "exposure", deltaEab: 22.5, category: "IV" },
+      },
+    ]);
+    for (const written of [exposed("22.5"), exposed("22"), exposed("{ value: [20, 24] }")])
+      expect(openResults(recordsOf(ENDED, written)), written).toEqual([]);
+    // Another form's, or another figure, is not its result.
+    for (const written of [exposed("22.5", "masstone"), exposed("14.1"), exposed("30")])
+      expect(openResults(recordsOf(ENDED, written)), written).toHaveLength(1);
+  });
+
+  test("is no due while it goes on, nor without a reading", () => {
+    expect(openResults(recordsOf(WINDOW(""), exposed("14.1")))).toEqual([]);
+    const unread = ENDED.replace(/readings:[^]*/, "readings: []\n");
+    expect(openResults(recordsOf(unread, exposed("14.1")))).toEqual([]);
+  });
+
+  test("is a warning where the record says better, at its line", () => {
+    expect(warned(recordsOf(ENDED, exposed("14.1")))).toEqual([
+      "content/colours/madder.md:4:12 warning The trial trials/madder ended on 2026-06-01 at a change of 22.5 (as in category IV), and the record says 14.1 (III): the sheet tells it better than it was found sheet/trial-worse",
+    ]);
+    for (const silent of ["", exposed("22.5"), exposed("30"), exposed("5", "masstone")])
+      expect(warned(recordsOf(ENDED, silent)), silent).toEqual([]);
+  });
+});
+
+describe("a drying trial that has ended", () => {
+  test("is due until days between those on which it was found tacky and dry are in the record", () => {
+    // From 1 May: tacky on day 7, dry to the touch on day 12.
+    expect(openResults(recordsOf(DRIED, ""))).toMatchObject([
+      { ended: "2026-05-20", result: { kind: "drying", touchDryDays: [7, 12] } },
+    ]);
+    for (const days of ["7", "12", "{ value: [10, 20] }"])
+      expect(openResults(recordsOf(DRIED, dried(days))), days).toEqual([]);
+    for (const days of ["6.9", "12.1"])
+      expect(openResults(recordsOf(DRIED, dried(days))), days).toHaveLength(1);
+    expect(openResults(recordsOf(FILM(""), ""))).toEqual([]);
+  });
+
+  test("is over when it is dry through, and has no result when it ended wet", () => {
+    const through = FILM("").replace("touch dry", "through dry");
+    expect(openResults(recordsOf(through, ""))).toMatchObject([{ ended: "2026-05-13" }]);
+    expect(openResults(recordsOf(DRIED.replace("touch dry", "tacky"), ""))).toEqual([]);
+  });
+
+  test("is a warning where the record says sooner", () => {
+    expect(warned(recordsOf(DRIED, dried("5")))).toEqual([
+      expect.stringMatching(/still wet or tacky on day 7, and the record says .* in 5 days/),
+    ]);
+    expect(warned(recordsOf(DRIED, dried("13")))).toEqual([]);
+  });
+});
