@@ -1,4 +1,4 @@
-import { lstatSync } from "node:fs";
+import { lstatSync, type BigIntStats } from "node:fs";
 import { join } from "node:path";
 import { readKept, writeKept } from "../kept/kept-file.ts";
 import type { KeptFolder } from "../kept/work-cache.ts";
@@ -16,6 +16,10 @@ export interface KnownFiles {
 /** By path, what a file is told by and its hash. */
 type FileStates = Readonly<Record<string, readonly [state: string, hash: string]>>;
 
+/** What was written later than so long ago may be written again without a clock that shows it. Our own choice. */
+const SETTLED_MS = 100;
+const NS_PER_MS = 1_000_000n;
+
 /** @param cache undefined knows of no file and keeps none. */
 export function knownFiles(
   cache: KeptFolder | undefined,
@@ -29,23 +33,29 @@ export function knownFiles(
     hashOf: (path, file) => {
       kept ??= new Map(Object.entries((readKept(cache.folder, name) ?? {}) as FileStates));
       const [state, hash] = kept.get(path) ?? [];
-      return state !== undefined && state === stateOf(file) ? hash : undefined;
+      const found = state === undefined ? undefined : fileAt(file);
+      return found !== undefined && state === stateOf(found) ? hash : undefined;
     },
     keep: (dir, hashes) => {
       if (!cache.keeps) return;
+      const latest = BigInt(Date.now() - SETTLED_MS) * NS_PER_MS;
       const states = [...hashes].flatMap(([path, hash]) => {
-        const state = stateOf(join(dir, path));
-        return state === undefined ? [] : [[path, [state, hash]] as const];
+        const found = fileAt(join(dir, path));
+        return found === undefined || found.mtimeNs > latest
+          ? []
+          : [[path, [stateOf(found), hash]] as const];
       });
       writeKept(cache.folder, name, Object.fromEntries(states) satisfies FileStates);
     },
   };
 }
 
+function fileAt(path: string): BigIntStats | undefined {
+  const found = lstatSync(path, { bigint: true, throwIfNoEntry: false });
+  return found?.isFile() === true ? found : undefined;
+}
+
 /** Another after every edit, and the same under each name of the file. */
-function stateOf(file: string): string | undefined {
-  const found = lstatSync(file, { bigint: true, throwIfNoEntry: false });
-  return found?.isFile() === true
-    ? `${found.dev} ${found.ino} ${found.size} ${found.mtimeNs}`
-    : undefined;
+function stateOf({ dev, ino, size, mtimeNs }: BigIntStats): string {
+  return `${dev} ${ino} ${size} ${mtimeNs}`;
 }

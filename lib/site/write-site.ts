@@ -166,6 +166,8 @@ export function writeData(
     if (file.hash === undefined || !written.bring(file.path, file.hash))
       written.write(file.path, file.text);
   }
-  for (const { path, bytes, fileHash } of [...(site.papers ?? []), ...(site.photographs ?? [])])
-    if (fileHash === undefined || !written.bring(path, fileHash)) written.write(path, bytes);
+  for (const { path, bytes, fileHash } of [...(site.papers ?? []), ...(site.photographs ?? [])]) {
+    const hash = fileHash ?? contentHash([bytes]).toString("base64url");
+    if (!written.bring(path, hash)) written.write(path, bytes);
+  }
 }

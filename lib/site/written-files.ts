@@ -43,6 +43,7 @@ export function writtenFiles(
       const earlier = join(earlierDir, path);
       try {
         const knownHash = known?.hashOf(path, earlier);
+        if (knownHash !== undefined && knownHash !== hash) return false;
         linkOrCopy(earlier, file);
         if ((knownHash ?? fileHash(file)) === hash) {
           hashes.set(path, hash);

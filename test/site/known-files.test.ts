@@ -6,6 +6,7 @@ import {
   renameSync,
   rmSync,
   symlinkSync,
+  utimesSync,
   writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
@@ -27,7 +28,15 @@ beforeEach(() => {
   file = join(home, PATH);
   mkdirSync(join(home, "colours"));
   writeFileSync(file, "as built");
+  const then = Date.now() / 1000 - 1;
+  utimesSync(file, then, then);
   knownFiles(cache(), "site", "paper").keep(home, new Map([[PATH, "its hash"]]));
+});
+
+test("a file that was written just now is not known: the next writing may bear the same time", () => {
+  writeFileSync(file, "as found");
+  knownFiles(cache(), "site", "paper").keep(home, new Map([[PATH, "its hash"]]));
+  expect(hashNow()).toBeUndefined();
 });
 
 test("a file that nobody touched is known, under a second name and in a folder that was moved", () => {
