@@ -3,7 +3,7 @@ import { readWhenAsked } from "../kept/reads.ts";
 import { certain } from "../quantities/at.ts";
 import { FIGURE_TABLE } from "../sheet/figure-table.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { figureEntries, type FigureEntry } from "../sheet/figure-entries.ts";
+import { figureEntries, figureEntry, type FigureEntry } from "../sheet/figure-entries.ts";
 
 /** A figure of one colour of the range. */
 export interface RangeFigure {
@@ -80,13 +80,10 @@ export function figureIndex(
 }
 
 function figuresOf(sheet: Sheet): FiguresOfSheet {
-  const byPath = readWhenAsked(
-    () => new Map(figureEntries(sheet).map((leaf) => [leaf.path, leaf])),
-  );
   return {
     sheet,
-    has: (path) => byPath().has(path),
-    leaf: (path) => certain(byPath().get(path)),
+    has: (path) => figureEntry(sheet, path) !== undefined,
+    leaf: (path) => certain(figureEntry(sheet, path)),
   };
 }
 

@@ -23,7 +23,8 @@ export const LIGHTS = {
   >
 >;
 
-export type Lamp = "incandescent" | "led" | "fluorescent";
+export const LAMPS = ["incandescent", "led", "fluorescent"] as const;
+export type Lamp = (typeof LAMPS)[number];
 
 /** One figure of each lamp. */
 export type ByLamp = Readonly<Record<Lamp, number>>;

@@ -152,17 +152,22 @@ export function readResult(cache: WorkCache, key: string): Buffer | undefined {
   }
 }
 
-/** Written aside and moved into place, so that nobody reads half a file; where it can't be, the next build makes it again. */
-export function writeResult(cache: WorkCache, key: string, content: Uint8Array): void {
-  if (!cache.keeps || content.length + SEAL_BYTES > LARGEST_BYTES) return;
+/**
+ * Written aside and moved into place, so that nobody reads half a file; where it can't be, the next build makes it again.
+ * @returns whether it is kept.
+ */
+export function writeResult(cache: WorkCache, key: string, content: Uint8Array): boolean {
+  if (!cache.keeps || content.length + SEAL_BYTES > LARGEST_BYTES) return false;
   const file = fileOf(cache, key);
   const aside = `${file}-${randomUUID()}`;
   try {
     writeNew(cache, aside, Buffer.concat([sealOf(key, content), content]));
     renameSync(aside, file);
     grown.add(cache.folder);
+    return true;
   } catch {
     remove(aside);
+    return false;
   }
 }
 

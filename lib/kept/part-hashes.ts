@@ -106,11 +106,11 @@ export function partHashes(
   };
 }
 
-/** Letters of a hash as it is kept: 132 bits. */
-const LETTERS = 22;
+/** Of a hash as it is kept: 144 bits, which are letters without a rest. A text cut out of a longer one would hold that. */
+const HASH_BYTES = 18;
 
 export function textHash(parts: Iterable<string>): string {
-  return contentHash(parts).toString("base64url").slice(0, LETTERS);
+  return contentHash(parts).subarray(0, HASH_BYTES).toString("base64url");
 }
 
 function partHash(part: unknown): string {

@@ -114,20 +114,21 @@ export function readWhenAsked<V>(made: () => V): () => V {
   };
 }
 
-/** A value made when it is first asked for, of which nobody notes what it was made from: whoever hands out its parts notes those. */
+/** Makes a value of which nobody notes what it was made from: whoever hands out its parts notes those. */
+export function madeAside<V>(made: () => V): V {
+  const outer = reader;
+  reader = undefined;
+  try {
+    return made();
+  } finally {
+    reader = outer;
+  }
+}
+
+/** The same, made when it is first asked for. */
 export function readAside<V>(made: () => V): () => V {
   let known: { readonly value: V } | undefined;
-  return () => {
-    if (known !== undefined) return known.value;
-    const outer = reader;
-    reader = undefined;
-    try {
-      known = { value: made() };
-      return known.value;
-    } finally {
-      reader = outer;
-    }
-  };
+  return () => (known ??= { value: madeAside(made) }).value;
 }
 
 /** A value that is a part by itself: whoever asks for it has read what it is, and not what it was made from. */

@@ -1,6 +1,6 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { readWhenAsked } from "../kept/reads.ts";
-import { figureEntries, type FigureEntry } from "../sheet/figure-entries.ts";
+import { figureEntries, figureEntry, type FigureEntry } from "../sheet/figure-entries.ts";
 import { publishedSheet, type PublishedSheet } from "../sheet/publish-sheet.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { figureText } from "./figure-text.ts";
@@ -16,11 +16,8 @@ export interface SheetTexts {
   readonly has: (path: string) => boolean;
 }
 
-/** Each made when it is first asked for. */
+/** The published texts are made when they are first asked for. */
 export function sheetTexts(sheet: Sheet, words: Words): SheetTexts {
-  const byPath = readWhenAsked(
-    () => new Map(figureEntries(sheet).map((leaf) => [leaf.path, leaf])),
-  );
   const plain = readWhenAsked(() =>
     publishedSheet(sheet, {
       ruling: (ruling) => statementText(ruling, words),
@@ -32,11 +29,14 @@ export function sheetTexts(sheet: Sheet, words: Words): SheetTexts {
     get plain() {
       return plain();
     },
-    has: (path) => byPath().has(path),
+    has: (path) => figureEntry(sheet, path) !== undefined,
     leaf: (path) => {
-      const found = byPath().get(path);
+      const found = figureEntry(sheet, path);
       if (found !== undefined) return found;
-      const near = nearestWord(path, byPath().keys());
+      const near = nearestWord(
+        path,
+        figureEntries(sheet).map((one) => one.path),
+      );
       throw new RangeError(
         `The figure path is ${path}; right would be a figure of ${sheet.slug}${near === undefined ? "" : `; nearest: ${near}`}`,
       );

@@ -5,7 +5,7 @@ import { certain } from "../quantities/at.ts";
 import { parsedRecord, type Parsed, type ParsedRecord } from "./parsed-record.ts";
 import type { FileParsers } from "./parsed-files.ts";
 import { parseReadingFile } from "./readings/reading-file.ts";
-import type { YamlRecord } from "./yaml-record.ts";
+import { yamlWhenAsked, type YamlRecord } from "./yaml-record.ts";
 
 /** Parsers that remember each file as it was last: of a workshop that is read again and again only what was edited is parsed. */
 export interface KeptParsers extends FileParsers {
@@ -71,18 +71,9 @@ function plain(made: unknown): unknown {
 function withYaml<R>(made: ParsedRecord<R>, again: () => YamlRecord | undefined): ParsedRecord<R> {
   const { record } = made;
   if (record === undefined || "yaml" in record) return made;
-  let parsed: YamlRecord | undefined;
-  const yaml = (): YamlRecord => (parsed ??= certain(again()));
+  const { file } = record as Parsed<R>;
   const own: Parsed<R> = Object.assign(record, {
-    yaml: {
-      file: (record as Parsed<R>).file,
-      get data() {
-        return yaml().data;
-      },
-      place: (path) => yaml().place(path),
-      written: (path) => yaml().written(path),
-      keyPlace: (path, key) => yaml().keyPlace(path, key),
-    } satisfies YamlRecord,
+    yaml: yamlWhenAsked(file, () => certain(again())),
   });
   return { ...made, record: own };
 }

@@ -1,10 +1,11 @@
 import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { certain } from "../quantities/at.ts";
 import type { ContentFile } from "./content-tree.ts";
 import { fileFault } from "./fault.ts";
 import { frontMatter, type FrontMatter } from "./front-matter.ts";
 import { checkedAgainst } from "./schema-faults.ts";
-import { yamlRecord, type YamlRecord } from "./yaml-record.ts";
+import { yamlRecord, yamlWhenAsked, type YamlRecord } from "./yaml-record.ts";
 
 /** One record that passed its schema, and the YAML it came from, for the place of later complaints. */
 export interface Parsed<R> {
@@ -41,7 +42,9 @@ export function parsedRecord<S extends z.ZodType>(
   if (parts === undefined) return { diagnostics: split.diagnostics };
   const tooLong = lengthFault(source.file, parts);
   if (tooLong !== undefined) return { diagnostics: [tooLong] };
-  const yaml = yamlRecord(source.file, parts.yaml, parts.firstLine);
+  const parsed = (): ReturnType<typeof yamlRecord> =>
+    yamlRecord(source.file, parts.yaml, parts.firstLine);
+  const yaml = parsed();
   if (yaml.record === undefined) return { diagnostics: yaml.diagnostics };
   const { value, diagnostics } = checkedAgainst(schema, yaml.record);
   if (value === undefined) return { diagnostics };
@@ -51,7 +54,7 @@ export function parsedRecord<S extends z.ZodType>(
       slug: source.stem,
       file: source.file,
       record: value,
-      yaml: yaml.record,
+      yaml: yamlWhenAsked(source.file, () => certain(parsed().record), yaml.record),
       body: parts.body,
       bodyLine: parts.bodyLine,
     },

@@ -35,6 +35,35 @@ const DEEPEST = 40;
 const MOST_FAULTS = 3;
 
 /**
+ * YAML that is held only for as long as its memory is not wanted, and in the go that parsed it in any
+ * case: records are checked then, and what later asks for a place has it parsed again.
+ * @param known as parsed by now.
+ */
+export function yamlWhenAsked(
+  file: string,
+  parsed: () => YamlRecord,
+  known?: YamlRecord,
+): YamlRecord {
+  let held = known && new WeakRef(known);
+  const yaml = (): YamlRecord => {
+    const atHand = held?.deref();
+    if (atHand !== undefined) return atHand;
+    const again = parsed();
+    held = new WeakRef(again);
+    return again;
+  };
+  return {
+    file,
+    get data() {
+      return yaml().data;
+    },
+    place: (path) => yaml().place(path),
+    written: (path) => yaml().written(path),
+    keyPlace: (path, key) => yaml().keyPlace(path, key),
+  };
+}
+
+/**
  * Parse one YAML record. `firstLine` shifts the lines of front matter to where they stand in its file.
  * @returns the record, or the complaints why there is none.
  */

@@ -31,6 +31,27 @@ export function figureEntries(sheet: PartsOfSheet): FigureEntry[] {
   }
 }
 
+/** The figure at a path of a sheet, where it has one there; found without going through all of them. */
+export function figureEntry(sheet: PartsOfSheet, path: FigurePath): FigureEntry | undefined {
+  return found(SHEET, sheet, path, "");
+
+  function found(
+    declared: Declared,
+    node: unknown,
+    rest: string,
+    pattern: string,
+  ): FigureEntry | undefined {
+    if (isFigure(node))
+      return rest === "" ? { path, row: figureRow(pattern), figure: node } : undefined;
+    for (const { name, star, part, value } of partsOf(declared, node, path)) {
+      if (rest !== name && !rest.startsWith(`${name}.`)) continue;
+      const below = found(part, value, rest.slice(name.length + 1), pathBelow(pattern, star));
+      if (below !== undefined) return below;
+    }
+    return undefined;
+  }
+}
+
 /** Of a part by its name; the path of the sheet itself is empty. */
 export function pathBelow(path: string, name: string): string {
   return path === "" ? name : `${path}.${name}`;

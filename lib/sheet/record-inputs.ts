@@ -5,15 +5,25 @@ import type { Colour, Records } from "../records/records.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
 import type { ReadingForm } from "../records/schema/reading-form.ts";
 
+const ROOTS = new Map<string, RecordRoot>();
+
+/** A root is one thing, however many figures rest on it: what is expected of a colour in a white rests on hundreds. */
+function root(kind: RecordRoot["kind"], slug: string, field?: string): RecordRoot {
+  const name = `${kind}/${slug}/${field ?? ""}`;
+  const known = ROOTS.get(name) ?? { kind, slug, ...(field === undefined ? {} : { field }) };
+  ROOTS.set(name, known);
+  return known;
+}
+
 /** The records that a section reads, as inputs of the figures that it makes of them. */
-export const WORKSHOP: RecordRoot = { kind: "workshop", slug: "workshop" };
+export const WORKSHOP: RecordRoot = root("workshop", "workshop");
 
 export function pigmentRecord(slug: string): RecordRoot {
-  return { kind: "pigment", slug };
+  return root("pigment", slug);
 }
 
 export function vehicleRecord(slug: string): RecordRoot {
-  return { kind: "vehicle", slug };
+  return root("vehicle", slug);
 }
 
 /** Keys of a colour's own record; the record itself where it has none of them. */
@@ -23,8 +33,8 @@ export function colourRecord(
 ): RecordRoot[] {
   const recorded = fields.filter((field) => record[field] !== undefined);
   return recorded.length === 0
-    ? [{ kind: "colour", slug }]
-    : recorded.map((field) => ({ kind: "colour", slug, field }));
+    ? [root("colour", slug)]
+    : recorded.map((field) => root("colour", slug, field));
 }
 
 /** Reading files that drawdowns name, those over black too. */
@@ -34,7 +44,7 @@ export function readingRecords(forms: readonly (ReadingForm | undefined)[] = [])
       ? [
           form,
           ...("overBlack" in form && form.overBlack !== undefined ? [form.overBlack] : []),
-        ].map(({ reading }) => ({ kind: "reading" as const, slug: readingStem(reading) }))
+        ].map(({ reading }) => root("reading", readingStem(reading)))
       : [],
   );
 }
@@ -154,8 +164,7 @@ export function recordsUnder(figures: readonly Figure[]): RecordRoot[] {
   const visit = (figure: Figure): void => {
     if (seen.has(figure)) return;
     seen.add(figure);
-    if (isKnown(figure) && figure.source !== undefined)
-      add({ kind: "source", slug: figure.source });
+    if (isKnown(figure) && figure.source !== undefined) add(root("source", figure.source));
     for (const input of inputsOf(figure))
       if (isFigure(input)) visit(input);
       else add(input);

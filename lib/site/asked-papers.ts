@@ -9,7 +9,7 @@ import { PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { formerPdf } from "../print/former-pdf.ts";
 import type { PhotographOnPaper } from "../print/paper-photographs.ts";
-import type { PagesOnPaper, SaidOnPaper, SheetPaper } from "../print/paper-work.ts";
+import type { PagesOnPaper, SaidOnPaper } from "../print/paper-work.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 import type { PictureSizes } from "../records/taken-photograph.ts";
 import { contentKey } from "../sheet/revision.ts";
@@ -25,7 +25,12 @@ import type { AskedWork, WorkThreads } from "./work-threads.ts";
 
 const LEAVES_MODULES = ["lib/print/sheet-pdf.ts", "lib/words/languages.ts"] as const;
 
-export interface Paper extends PaperState, BinaryFile {}
+/** A paper that is drawn and has been put where it goes: of its bytes nothing is held. */
+export interface Paper extends PaperState {
+  /** [bytes] */
+  readonly size: number;
+  readonly fileHash: string;
+}
 
 /** What papers are drawn from, and by. */
 export interface Printing {
@@ -34,6 +39,8 @@ export interface Printing {
   readonly before: PreviousPapers;
   readonly cache: WorkCache | undefined;
   readonly threads: WorkThreads;
+  /** Put a paper where it goes, as soon as it is drawn. @returns the hash of its file. */
+  readonly put: (file: BinaryFile) => string;
 }
 
 /** A paper that is drawn by somebody, or was before. */
@@ -44,8 +51,8 @@ interface AskedPaper {
   readonly drawn: () => Paper | Promise<Paper>;
 }
 
-/** A sheet's leaves as they are drawn, or were before. */
-type AskedLeaves = AskedWork<Uint8Array>;
+/** A sheet's leaves once they are drawn, or were before: loaded when the range is bound, since all of them would take more memory than it does. */
+type AskedLeaves = AskedWork<() => Promise<Uint8Array>>;
 
 interface AskedSheet extends AskedPaper {
   readonly sheet: SheetToPrint;
@@ -82,11 +89,12 @@ function photographsIn(
   });
 }
 
-export function askedSheet(
-  sheet: SheetToPrint,
-  key: string,
-  { prints: { context }, before, cache, threads }: Printing,
-): AskedSheet {
+export function askedSheet(sheet: SheetToPrint, key: string, printing: Printing): AskedSheet {
+  const {
+    prints: { context },
+    cache,
+    threads,
+  } = printing;
   const path = `colours/${sheet.slug}/sheet.pdf`;
   const paper = paperOf(context);
   const leavesKey = keyOf(cache, { modules: LEAVES_MODULES, inputs: { key, paper } });
@@ -102,36 +110,33 @@ export function askedSheet(
       photographs: photographsIn((hash) => pages.includes(hash), context),
     };
   };
-  const keptOnceDone = (leaves: AskedLeaves): AskedLeaves => {
-    if (cache && leavesKey !== undefined)
-      void leaves.result.then(
-        (bytes) => writeResult(cache, leavesKey, bytes),
-        () => undefined,
-      );
-    return leaves;
-  };
-  const earlier = kept(path, key, before);
+  const leavesBefore = (): Uint8Array | undefined =>
+    cache && leavesKey !== undefined ? readResult(cache, leavesKey) : undefined;
+  const drawnNow = (): AskedWork<Uint8Array> => threads.ask("leaves", asked());
+  const keptLeaves = (bytes: Uint8Array): (() => Promise<Uint8Array>) =>
+    cache && leavesKey !== undefined && writeResult(cache, leavesKey, bytes)
+      ? async () => leavesBefore() ?? drawnNow().here()
+      : () => Promise.resolve(bytes);
+  const earlier = kept(path, key, printing);
   if (earlier === undefined) {
     const work = threads.ask("sheet", asked());
-    const leaves = keptOnceDone(leavesIn(work));
-    return {
-      path,
-      key,
-      sheet,
-      leaves: () => leaves,
-      drawn: async () => made(path, key, (await work.here()).pdf),
-    };
+    const paper = madeOf(work, ({ pdf }) => put(key, { path, bytes: pdf }, printing));
+    const leaves = madeOf(work, (drawn) => keptLeaves(drawn.leaves));
+    return { path, key, sheet, leaves: () => leaves, drawn: paper.here };
   }
   let leaves: AskedLeaves | undefined;
-  const leavesBefore = (): AskedLeaves | undefined => {
-    const bytes = cache && leavesKey !== undefined ? readResult(cache, leavesKey) : undefined;
-    return bytes && alreadyThere(bytes);
-  };
   return {
     path,
     key,
     sheet,
-    leaves: () => (leaves ??= leavesBefore() ?? keptOnceDone(threads.ask("leaves", asked()))),
+    leaves: () => {
+      const bytes = leaves === undefined ? leavesBefore() : undefined;
+      leaves ??=
+        bytes === undefined
+          ? madeOf(drawnNow(), keptLeaves)
+          : alreadyThere(() => Promise.resolve(bytes));
+      return leaves;
+    },
     drawn: () => earlier,
   };
 }
@@ -141,17 +146,29 @@ function alreadyThere<R>(value: R): AskedWork<R> {
   return { result, here: () => result };
 }
 
-function leavesIn({ result, here }: AskedWork<SheetPaper>): AskedLeaves {
-  const leaves = result.then((sheet) => sheet.leaves);
-  // Whoever waits for the sheet is told what stopped it.
-  leaves.catch(() => undefined);
-  return { result: leaves, here: async () => (await here()).leaves };
+/** What is made of a piece of work as soon as that is done; what it came out as is let go then. */
+function madeOf<R, V>(asked: AskedWork<R>, made: (result: R) => V): AskedWork<V> {
+  let work: AskedWork<R> | undefined = asked;
+  const result = asked.result.then(made).finally(() => {
+    work = undefined;
+  });
+  // Whoever waits for it is told what stopped it.
+  result.catch(() => undefined);
+  return {
+    result,
+    here: async () => {
+      await work?.here();
+      return result;
+    },
+  };
 }
 
-export function askedRange(
-  sheets: readonly AskedSheet[],
-  { prints: { context }, program, before, threads }: Printing,
-): AskedPaper[] {
+export function askedRange(sheets: readonly AskedSheet[], printing: Printing): AskedPaper[] {
+  const {
+    prints: { context },
+    program,
+    threads,
+  } = printing;
   const bySlug = new Map(sheets.map((one) => [one.sheet.slug, one]));
   const families = byFamily(context.sheets, context.words.language).map(([family, members]) => ({
     name: context.words.families[family],
@@ -163,16 +180,18 @@ export function askedRange(
       context,
       program,
     );
-    const earlier = kept(path, key, before);
+    const earlier = kept(path, key, printing);
     if (earlier !== undefined) return { path, key, drawn: () => earlier };
-    const asking = askedPart(part, context, threads);
+    const asking = askedPart(part, context, threads).then((asked) =>
+      madeOf(asked, (bytes) => put(key, { path, bytes }, printing)),
+    );
     asking.catch(() => undefined);
     return {
       path,
       key,
       drawn: async () => {
         for (const { leaves } of part.flatMap(({ items }) => items)) await leaves().here();
-        return made(path, key, await (await asking).here());
+        return (await asking).here();
       },
     };
   });
@@ -184,6 +203,7 @@ async function askedPart(
   context: RangeToPrint["context"],
   threads: WorkThreads,
 ): Promise<AskedWork<Uint8Array>> {
+  await Promise.all(part.flatMap(({ items }) => items.map(async ({ leaves }) => leaves().result)));
   const families = await Promise.all(
     part.map(async ({ name, items }) => ({
       name,
@@ -191,7 +211,7 @@ async function askedPart(
         items.map(async ({ sheet: { slug, caution }, leaves }) => ({
           slug,
           caution,
-          leaves: await leaves().result,
+          leaves: await (await leaves().result)(),
         })),
       ),
     })),
@@ -204,28 +224,34 @@ async function askedPart(
 }
 
 /** A PDF of cards for each size. */
-export function askedCards({
-  prints: { context, laidOut },
-  program,
-  before,
-  threads,
-}: Printing): AskedPaper[] {
+export function askedCards(printing: Printing): AskedPaper[] {
+  const {
+    prints: { context, laidOut },
+    program,
+    threads,
+  } = printing;
   const { date, words } = context;
   const { name: workshop } = context.records.workshop;
   return laidOut().sizes.flatMap(({ size, count, marks, laid }): AskedPaper[] => {
     const path = `${cardsFolder(size, context)}cards.pdf`;
     if (count === 0) return [];
     const key = cardsKey(marks, size, context, program);
-    const earlier = kept(path, key, before);
+    const earlier = kept(path, key, printing);
     if (earlier !== undefined) return [{ path, key, drawn: () => earlier }];
     const said = { workshop, date, language: words.language };
-    const asked = threads.ask("cards", { laid: laid(), size, said });
-    return [{ path, key, drawn: async () => made(path, key, await asked.here()) }];
+    const paper = madeOf(threads.ask("cards", { laid: laid(), size, said }), (bytes) =>
+      put(key, { path, bytes }, printing),
+    );
+    return [{ path, key, drawn: paper.here }];
   });
 }
 
 /** A page at the address of each sheet that is gone. */
-export function askedFormers({ prints: { context }, program, before }: Printing): AskedPaper[] {
+export function askedFormers(printing: Printing): AskedPaper[] {
+  const {
+    prints: { context },
+    program,
+  } = printing;
   return formerColours(context).map(({ slug, former }) => {
     const path = `colours/${slug}/sheet.pdf`;
     const texts = formerTexts(former, context);
@@ -237,7 +263,8 @@ export function askedFormers({ prints: { context }, program, before }: Printing)
       path,
       key,
       drawn: () =>
-        kept(path, key, before) ?? made(path, key, formerPdf(texts, context, paperOf(context))),
+        kept(path, key, printing) ??
+        put(key, { path, bytes: formerPdf(texts, context, paperOf(context)) }, printing),
     };
   });
 }
@@ -247,18 +274,30 @@ interface PreviousPapers extends Pick<KeptPapers, "drawnHash"> {
 }
 
 /** The earlier file, when it is what was drawn from the same. */
-function kept(path: string, key: string, { dir, drawnHash }: PreviousPapers): Paper | undefined {
+function kept(path: string, key: string, printing: Printing): Paper | undefined {
+  const { dir, drawnHash } = printing.before;
+  const bytes = fileBytes(join(dir, path));
+  const fileHash = bytes && drawnHash({ key, bytes });
+  return bytes && fileHash !== undefined
+    ? put(key, { path, bytes, fileHash }, printing)
+    : undefined;
+}
+
+function fileBytes(file: string): Uint8Array | undefined {
   try {
-    const file = join(dir, path);
-    if (!statSync(file).isFile()) return undefined;
-    const bytes = readFileSync(file);
-    const fileHash = drawnHash({ key, bytes });
-    return fileHash === undefined ? undefined : { ...made(path, key, bytes), fileHash };
+    return statSync(file).isFile() ? readFileSync(file) : undefined;
   } catch {
     return undefined;
   }
 }
 
-function made(path: string, key: string, bytes: Uint8Array): Paper {
-  return { path, key, hash: contentKey(bytes), bytes };
+function put(key: string, file: BinaryFile, printing: Pick<Printing, "put">): Paper {
+  const { path, bytes } = file;
+  return {
+    path,
+    key,
+    hash: contentKey(bytes),
+    size: bytes.length,
+    fileHash: printing.put(file),
+  };
 }

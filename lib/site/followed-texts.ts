@@ -1,12 +1,12 @@
 import { followedList, followedWhenAsked, type Followed } from "../kept/followed.ts";
 import { HashedPart } from "../kept/part-hashes.ts";
 import { noteRead } from "../kept/reads.ts";
+import type { LazySheet } from "../sheet/all-sheets.ts";
 import { evidenceHash } from "../sheet/kept-sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 
-/** A sheet's texts that are made when they are asked for. */
-export interface LazyTexts {
-  readonly slug: string;
+/** A sheet, and its texts, that are made when they are asked for. */
+export interface LazyTexts extends Pick<LazySheet, "slug" | "sheet"> {
   readonly texts: () => SheetTexts;
 }
 
@@ -27,9 +27,9 @@ export function followedTexts(all: readonly LazyTexts[]): Followed<readonly Shee
   };
 }
 
-function followedSheet({ slug, texts }: LazyTexts): Followed<SheetTexts> {
+function followedSheet({ slug, sheet: own, texts }: LazyTexts): Followed<SheetTexts> {
   const root = `sheets/${slug}`;
-  const sheet = followedWhenAsked(() => texts().sheet, { slug: "always" }, `${root}/sheet`, {
+  const sheet = followedWhenAsked(own, { slug: "always" }, `${root}/sheet`, {
     slug,
   });
   const plain = followedWhenAsked(() => texts().plain, {}, `${root}/plain`);

@@ -7,18 +7,19 @@ const KEYS = "paper-keys.json";
 /** Of so many papers it is known what they came out as; those of the newest build are always among them. */
 const MOST = 20_000;
 
-/** A PDF, and the key of all that it was drawn from. */
+/** A PDF by the key of all that it was drawn from. */
 interface DrawnPaper {
   readonly key: string;
-  readonly bytes: Uint8Array;
-  /** Of the bytes, where it is known. */
-  readonly fileHash?: string;
+  readonly fileHash: string;
 }
 
 /** What the papers of earlier builds came out as: a PDF of an output that is none of these is drawn anew. */
 export interface KeptPapers {
   /** The hash of these bytes, where they are what was drawn from what the key stands for. */
-  readonly drawnHash: (paper: DrawnPaper) => string | undefined;
+  readonly drawnHash: (paper: {
+    readonly key: string;
+    readonly bytes: Uint8Array;
+  }) => string | undefined;
   /** The key of what has one of its own that is found sooner, as it was when that was kept. */
   readonly keyOf: (sooner: string, made: () => string) => string;
   readonly keep: (papers: readonly DrawnPaper[]) => void;
@@ -42,9 +43,7 @@ export function keptPapers(cache: KeptFolder | undefined): KeptPapers {
     },
     keep: (papers) => {
       if (cache?.keeps !== true) return;
-      const own = new Map(
-        papers.map(({ key, bytes, fileHash }) => [key, fileHash ?? hashOf(bytes)]),
-      );
+      const own = new Map(papers.map(({ key, fileHash }) => [key, fileHash]));
       // Read again, since the papers of another language may have been kept meanwhile.
       writeKept(cache.folder, FILE, newest(own, readHashes(cache.folder, FILE)));
       writeKept(cache.folder, KEYS, newest(keys, readHashes(cache.folder, KEYS)));

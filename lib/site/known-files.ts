@@ -20,13 +20,15 @@ type FileStates = Readonly<Record<string, readonly [state: string, hash: string]
 const SETTLED_MS = 100;
 const NS_PER_MS = 1_000_000n;
 
+export const NONE_KNOWN: KnownFiles = { hashOf: () => undefined, keep: () => undefined };
+
 /** @param cache undefined knows of no file and keeps none. */
 export function knownFiles(
   cache: KeptFolder | undefined,
   output: OutputKind,
   kind: SiteTask["kind"],
 ): KnownFiles {
-  if (cache === undefined) return { hashOf: () => undefined, keep: () => undefined };
+  if (cache === undefined) return NONE_KNOWN;
   const name = `files-${output}-${kind}.json`;
   let kept: ReadonlyMap<string, FileStates[string]> | undefined;
   return {

@@ -19,6 +19,8 @@ import type { Site } from "./site.ts";
 import { begunSite, type BegunSite, type LaterSite } from "./write-site.ts";
 import { workAhead } from "./worked-ahead.ts";
 import { workProcess } from "./work-process.ts";
+import { knownFiles } from "./known-files.ts";
+import { writtenFiles } from "./written-files.ts";
 import { WORKED_HERE, workThreads, WORTH_A_THREAD, type WorkThreads } from "./work-threads.ts";
 
 /** Where the pages lie that stand for one record each. */
@@ -136,7 +138,11 @@ async function madeBeside(
     return stopped();
   if (kind === "paper") tell.progress(`printing ${sheets}`);
   const inFolder = (whole: Site): Site => inOneFolder(whole, records.workshop.siteAddress);
-  const papers = kind === "paper" ? askedPapers(onScreen, earlierDir, cache, threads) : undefined;
+  const written = writtenFiles(dir, earlierDir, knownFiles(cache, "site", kind));
+  const papers =
+    kind === "paper"
+      ? askedPapers(onScreen, { previousDir: earlierDir, cache, threads, put: written.put })
+      : undefined;
   const later: LaterSite | undefined = papers && {
     isWaiting: papers.isWaiting,
     whole: async () => {
@@ -157,6 +163,7 @@ async function madeBeside(
     earlierDir,
     cache,
     served,
+    written,
     ...(later && { later }),
   });
   await ofSite.pages(wanted?.site ?? []);

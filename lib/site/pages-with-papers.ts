@@ -24,7 +24,7 @@ export function withPapers(
   { context: { words } }: RangeToPrint,
 ): Site {
   const text = words.pages.sheetPaper.downloads;
-  const sizes = new Map(papers.map(({ path, bytes }) => [path, text.kilobytes(bytes.length)]));
+  const sizes = new Map(papers.map(({ path, size }) => [path, text.kilobytes(size)]));
   const link = (path: string, href: string, note: (size: string) => string): DownloadView[] => {
     const size = sizes.get(path);
     return size === undefined
@@ -72,7 +72,6 @@ export function withPapers(
   };
   return {
     ...site,
-    papers,
     pages: site.pages.map((page) =>
       isWaiting(page.path)
         ? pageWith(

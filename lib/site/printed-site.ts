@@ -1,6 +1,8 @@
 import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { contentHash } from "../kept/content-hash.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
+import { certain } from "../quantities/at.ts";
 import {
   askedCards,
   askedFormers,
@@ -12,24 +14,34 @@ import {
 import { keptPapers } from "./kept-papers.ts";
 import { papersBeside, withPapers } from "./pages-with-papers.ts";
 import { programKey, sheetKey, soonerSheetKey } from "./paper-keys.ts";
-import type { Site } from "./site.ts";
+import type { BinaryFile, Site } from "./site.ts";
 import { WORKED_HERE, type WorkThreads } from "./work-threads.ts";
 
 /** A site whose papers are asked of the threads, and come while other things are made. */
 export interface AskedPapers {
   /** Whether a page tells of a paper, so that it can be made only once that is there. */
   readonly isWaiting: (page: string) => boolean;
-  /** The site with its papers, once all are there; what no thread has begun is drawn here. To be asked once. */
+  /** The site that tells of its papers, once all are there; what no thread has begun is drawn here. To be asked once. */
   readonly printed: () => Promise<PrintedSite>;
 }
 
+/** A site that tells of its papers, which have been put where they go. */
 export interface PrintedSite {
   readonly site: Site;
   readonly warnings: readonly Diagnostic[];
+  readonly papers: readonly Paper[];
+  /** By the folder of another language. */
+  readonly inLanguages: ReadonlyMap<string, readonly Paper[]>;
+}
+
+/** How papers are asked for, and where they go. */
+export interface AskingPapers extends Pick<Printing, "threads" | "put" | "cache"> {
+  /** The output that will be replaced; need not exist. */
+  readonly previousDir: string;
 }
 
 /**
- * A site with its PDFs: a sheet for each colour, and the range. One that would come
+ * A site with its PDFs, their bytes in it: a sheet for each colour, and the range. One that would come
  * out the same as in the earlier output is taken from there; the same bytes either way.
  * @param previousDir the output that will be replaced; need not exist.
  * @param cache tells what was drawn before: without it nothing is taken from there.
@@ -39,20 +51,40 @@ export async function printedSite(
   previousDir: string,
   cache?: WorkCache,
   threads: WorkThreads = WORKED_HERE,
-): Promise<PrintedSite> {
-  return askedPapers(site, previousDir, cache, threads).printed();
+): Promise<Pick<PrintedSite, "site" | "warnings">> {
+  const files = new Map<string, BinaryFile>();
+  const put = (file: BinaryFile): string => {
+    files.set(file.path, file);
+    return contentHash([file.bytes]).toString("base64url");
+  };
+  const printed = await askedPapers(site, { previousDir, cache, threads, put }).printed();
+  const withBytes = (one: Site, folder: string, papers: readonly Paper[]): Site => ({
+    ...one,
+    papers: papers.map(({ path }) => ({ ...certain(files.get(`${folder}${path}`)), path })),
+  });
+  return {
+    site: {
+      ...withBytes(printed.site, "", printed.papers),
+      translated: (printed.site.translated ?? []).map(({ folder, site: other }) => ({
+        folder,
+        site: withBytes(other, folder, printed.inLanguages.get(folder) ?? []),
+      })),
+    },
+    warnings: printed.warnings,
+  };
 }
 
 /** The same in two steps, between which the threads draw. */
 export function askedPapers(
   site: Site,
-  previousDir: string,
-  cache: WorkCache | undefined,
-  threads: WorkThreads,
+  { previousDir, cache, threads, put }: AskingPapers,
 ): AskedPapers {
   const { prints } = site;
   if (prints === undefined)
-    return { isWaiting: () => false, printed: () => Promise.resolve({ site, warnings: [] }) };
+    return {
+      isWaiting: () => false,
+      printed: () => Promise.resolve({ site, warnings: [], papers: [], inLanguages: new Map() }),
+    };
   const drawnBefore = keptPapers(cache);
   const printing: Printing = {
     prints,
@@ -60,7 +92,10 @@ export function askedPapers(
     before: { dir: previousDir, drawnHash: drawnBefore.drawnHash },
     cache,
     threads,
+    put,
   };
+  // Cards first: laid out they take more memory than sheets do, as long as they wait to be drawn.
+  const further = [...askedCards(printing), ...askedFormers(printing)];
   const sheets = prints.sheets.map((sheet) =>
     askedSheet(
       sheet,
@@ -71,12 +106,16 @@ export function askedPapers(
     ),
   );
   const range = askedRange(sheets, printing);
-  const others = [...askedCards(printing), ...askedFormers(printing)];
   const translated = (site.translated ?? []).map(({ folder, site: one }) => ({
     folder,
-    ...askedPapers(one, join(previousDir, folder), cache, threads),
+    ...askedPapers(one, {
+      previousDir: join(previousDir, folder),
+      cache,
+      threads,
+      put: ({ path, ...file }) => put({ ...file, path: `${folder}${path}` }),
+    }),
   }));
-  const paths = new Set([...sheets, ...range, ...others].map(({ path }) => path));
+  const paths = new Set([...sheets, ...range, ...further].map(({ path }) => path));
   const rangePaths = range.map(({ path }) => path);
   const isOwnWaiting = (page: string): boolean =>
     papersBeside(page, rangePaths).some((path) => paths.has(path));
@@ -89,18 +128,20 @@ export function askedPapers(
     printed: async () => {
       const papers: Paper[] = [];
       // Taken out of their lists: what they were drawn from takes more memory than they do.
-      for (const asked of [sheets, range, others])
+      for (const asked of [sheets, range, further])
         for (const { drawn } of asked.splice(0)) papers.push(await drawn());
       drawnBefore.keep(papers);
       const own = withPapers(site, isOwnWaiting, papers, rangePaths, prints);
       const warnings = [...prints.laidOut().warnings];
-      const inLanguages: NonNullable<Site["translated"]>[number][] = [];
+      const inLanguages = new Map<string, readonly Paper[]>();
+      const others: NonNullable<Site["translated"]>[number][] = [];
       for (const { folder, printed } of translated) {
         const one = await printed();
-        inLanguages.push({ folder, site: one.site });
+        others.push({ folder, site: one.site });
+        inLanguages.set(folder, one.papers);
         warnings.push(...one.warnings);
       }
-      return { site: { ...own, translated: inLanguages }, warnings };
+      return { site: { ...own, translated: others }, warnings, papers, inLanguages };
     },
   };
 }

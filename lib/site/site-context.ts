@@ -27,8 +27,9 @@ import { placedIn, sheetComplaints, type SheetComplaint } from "./sheet-warnings
 import { followed, followedList, type Followed, type Grain } from "../kept/followed.ts";
 import { keepIn, type Keep } from "../kept/kept-result.ts";
 import { keptSteps, madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import { heldFew } from "../kept/held-few.ts";
 import { partHashes, textHash } from "../kept/part-hashes.ts";
-import { readAside, readAsPart, readWhenAsked } from "../kept/reads.ts";
+import { madeAside, readAside, readAsPart, readWhenAsked } from "../kept/reads.ts";
 import { followedTexts } from "./followed-texts.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { theoryOnce } from "./theory-cache.ts";
@@ -248,14 +249,19 @@ function listed<V>({ steps }: Pick<WorkedRange, "steps">, list: readonly V[]): r
   return steps === undefined ? list : followedList(list, "sheets");
 }
 
+/** Those of a large range take more memory than its sheets; what is asked of a sheet again and again is none of them. Our own choice. */
+const TEXTS_AT_ONCE = 24;
+
 /** Texts of sheets, made when they are asked for; what is read of them is noted. */
 function wordedSheets(
   { sheets, steps, partsTold, cache }: WorkedRange,
   words: Words,
 ): readonly SheetTexts[] {
+  const held = heldFew<SheetTexts>(TEXTS_AT_ONCE);
   const lazy = sheets.map(({ slug, sheet }) => ({
     slug,
-    texts: readAside(() => sheetTexts(sheet(), words)),
+    sheet,
+    texts: () => held(slug, () => madeAside(() => sheetTexts(sheet(), words))),
   }));
   if (steps === undefined) return lazy.map(({ texts }) => texts());
   const { value, part } = followedTexts(lazy);

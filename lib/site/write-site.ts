@@ -1,4 +1,4 @@
-import { basename, join } from "node:path";
+import { basename } from "node:path";
 import { hashedAssets, withHashedNames } from "./hashed-names.ts";
 import { keptFiles, keptPages, type PagesOf } from "./kept-pages.ts";
 import { knownFiles } from "./known-files.ts";
@@ -8,7 +8,7 @@ import { renderedPages } from "./rendered-pages.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { eachPicture, PICTURE_MODULES } from "../pictures/kept-pictures.ts";
 import type { SitePicture } from "../pictures/site-pictures.ts";
-import { contentHash, fileHash } from "../kept/content-hash.ts";
+import { contentHash } from "../kept/content-hash.ts";
 import { assetsOf, isAsset } from "./site-assets.ts";
 import type { DataFile, Site } from "./site.ts";
 import type { ServedPages } from "./site-task.ts";
@@ -31,6 +31,8 @@ export interface LaterSite {
 export interface Writing extends PagesOf {
   /** Without it all of the site is there. */
   readonly later?: LaterSite;
+  /** What is written by now, as papers. */
+  readonly written?: WrittenFiles;
   /** Of pictures and pages; without it each is made. */
   readonly cache?: WorkCache;
   /** Who serves pages while they are made, and says which are wanted first. */
@@ -58,8 +60,7 @@ export interface BegunSite {
  */
 export function begunSite(site: Site, writing: Writing): BegunSite {
   const { dir, earlierDir, kind, output, cache, served, later } = writing;
-  const known = knownFiles(cache, output, kind);
-  const written = writtenFiles(dir, earlierDir, known);
+  const { written = writtenFiles(dir, earlierDir, knownFiles(cache, output, kind)) } = writing;
   const assets = hashedAssets(assetsOf(site, output));
   writeData(
     later === undefined ? site : { ...site, files: site.files.filter((one) => !isManifest(one)) },
@@ -111,14 +112,13 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
     rest: async () => {
       await sooner();
       const whole = (await later?.whole()) ?? site;
-      if (later !== undefined)
-        writeData({ files: whole.files.filter(isManifest), papers: whole.papers ?? [] }, written);
+      if (later !== undefined) writeData({ files: whole.files.filter(isManifest) }, written);
       for (const page of whole.pages) if (left.has(page.path)) left.set(page.path, page);
       await makeAll(() => true);
       await pictures;
       kept.keep(whole.pages);
       listFilesInManifest(dir, written.hashes);
-      known.keep(dir, new Map([...written.hashes, [MANIFEST, fileHash(join(dir, MANIFEST))]]));
+      written.keepKnown();
     },
   };
 }
@@ -166,8 +166,5 @@ export function writeData(
     if (file.hash === undefined || !written.bring(file.path, file.hash))
       written.write(file.path, file.text);
   }
-  for (const { path, bytes, fileHash } of [...(site.papers ?? []), ...(site.photographs ?? [])]) {
-    const hash = fileHash ?? contentHash([bytes]).toString("base64url");
-    if (!written.bring(path, hash)) written.write(path, bytes);
-  }
+  for (const file of [...(site.papers ?? []), ...(site.photographs ?? [])]) written.put(file);
 }

@@ -1,4 +1,5 @@
 /** Phrases that no language changes, and figures as every language prints them. */
+import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import { decimalText, quantityText, significantText } from "./number-text.ts";
 
@@ -25,6 +26,7 @@ export function printedFigures(about: string) {
     gramsTo100: (grams: Quantity): string => withUnit(significant(grams, 2), "g/100 g"),
     micrometres: (um: Quantity): string => withUnit(significant(um, 2), "\u00b5m"),
     degrees: (celsius: Quantity): string => withUnit(decimals(celsius, 0), "\u00b0C"),
+    millilitres: (ml: Quantity): string => withUnit(significant(ml, 3), "ml"),
   };
 }
 
@@ -68,4 +70,33 @@ export function sentence(words: string): string {
 export function bracketed(...parts: readonly (string | undefined)[]): string {
   const said = parts.filter((part) => part !== undefined && part !== "");
   return said.length === 0 ? "" : ` (${said.join(", ")})`;
+}
+
+export function deltaE00Text(difference: number): string {
+  return `\u0394E00 ${decimalText(difference, 1)}`;
+}
+
+export function deltaEabText(difference: number): string {
+  return `\u0394E*ab ${decimalText(difference, 1)}`;
+}
+
+export function lightnessText(L: number): string {
+  return `L* ${decimalText(L, 0)}`;
+}
+
+export function labText({ L, a, b }: Lab): string {
+  return `L* ${decimalText(L, 1)}, a* ${decimalText(a, 1)}, b* ${decimalText(b, 1)}`;
+}
+
+/** "D65/10" as "D65, 10\u00b0"; a viewing of lamplight says so. @param lamplight the language's word for it. */
+export function viewingIn(lamplight: string): (viewing: LabViewing) => string {
+  return (viewing) => {
+    const [light = "", observer = ""] = viewing.split("/");
+    return `${light === "A" ? `A (${lamplight})` : light}, ${observer}\u00b0`;
+  };
+}
+
+/** Constants of the surface, k1 and k2 [1]. */
+export function surfaceConstants({ k1, k2 }: { readonly k1: number; readonly k2: number }): string {
+  return `k1 ${decimalText(k1, 3)}, k2 ${decimalText(k2, 3)}`;
 }

@@ -1,4 +1,4 @@
-import type { CRITERIA, limitsText } from "./en/statements-lots.ts";
+import type { Criteria, criterionFigures } from "./lot-criteria.ts";
 import type { Family, Language } from "../records/schema/terms.ts";
 import type { AnyWords } from "./any-words.ts";
 import type { PageWords } from "./en/pages.ts";
@@ -66,9 +66,9 @@ export interface Words {
   /** What moves the days to dry. */
   readonly contributions: ContributionWords;
   /** What a lot is judged by: its name, and figures as they are given. */
-  readonly criteria: typeof CRITERIA;
+  readonly criteria: Criteria;
   /** The limits of one of them. */
-  readonly limits: typeof limitsText;
+  readonly limits: ReturnType<typeof criterionFigures>["limitsText"];
   /** What a comparison states, which a browser words as well. */
   readonly comparisons: WordingsOf<ComparisonStatement>;
   /** A sentence for each rule of each science. */

@@ -12,6 +12,7 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { beforeEach, describe, expect, inject, test } from "vitest";
+import { contentHash } from "../../lib/kept/content-hash.ts";
 import { readKept, writeKept } from "../../lib/kept/kept-file.ts";
 import { keptPapers } from "../../lib/site/kept-papers.ts";
 import { keptSeal } from "../../lib/kept/kept-seal.ts";
@@ -95,12 +96,14 @@ describe("the key of a seal", () => {
   });
 });
 
+function drawnPaper(key: string, n: number) {
+  const bytes = Buffer.from(`paper ${n}`);
+  return { key, bytes, fileHash: contentHash([bytes]).toString("base64url") };
+}
+
 test("a paper is known by its key and its bytes, and one of a hundred thousand others is not kept for ever", () => {
   const cache = { folder, keeps: true };
-  const paper = (n: number): { key: string; bytes: Uint8Array } => ({
-    key: `key ${n}`,
-    bytes: Buffer.from(`paper ${n}`),
-  });
+  const paper = (n: number) => drawnPaper(`key ${n}`, n);
   keptPapers(cache).keep([paper(1)]);
   expect(keptPapers(cache).drawnHash(paper(1))).toBeDefined();
   expect(keptPapers(cache).drawnHash({ ...paper(1), bytes: paper(2).bytes })).toBeUndefined();
@@ -113,7 +116,7 @@ test("a paper is known by its key and its bytes, and one of a hundred thousand o
 
 test("papers of two languages, looked up before either is kept, are both kept", () => {
   const cache = { folder: join(home, "papers-of-two"), keeps: true };
-  const paper = (i: number) => ({ key: String(i), bytes: Buffer.from(`paper ${i}`) });
+  const paper = (i: number) => drawnPaper(String(i), i);
   const [one, other] = [keptPapers(cache), keptPapers(cache)];
   one.keep([paper(1)]);
   other.keep([paper(2)]);

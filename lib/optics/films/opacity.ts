@@ -36,6 +36,18 @@ export const OPACITY_CLASSES = [
   scatteringPowerMin: number;
 }[];
 
+/** From what scattering power S X [1] on a dark film is of a class, or below what it is of the last. */
+export function scatteringPowerLimit(word: OpacityClass): {
+  readonly from?: number;
+  readonly below?: number;
+} {
+  const i = OPACITY_CLASSES.findIndex((row) => row.class === word);
+  const [own, above] = [OPACITY_CLASSES[i], OPACITY_CLASSES[i - 1]];
+  return own !== undefined && own.scatteringPowerMin > 0
+    ? { from: own.scatteringPowerMin }
+    : { below: above?.scatteringPowerMin ?? 0 };
+}
+
 export interface OpaqueFilm {
   /** Thickness [um] of the dried film, > 0. */
   readonly filmUm: number;

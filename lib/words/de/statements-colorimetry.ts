@@ -1,9 +1,9 @@
-import type { Lamp, ByLamp } from "../../colorimetry/lamps.ts";
+import { LAMPS, type ByLamp, type Lamp } from "../../colorimetry/lamps.ts";
 import type { LampShift } from "../../colorimetry/lamplight.ts";
 import type { ColorimetryStatement } from "../../colorimetry/statements.ts";
-import type { Lab, LabViewing } from "../../colorimetry/viewing.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { HUE_NOUNS } from "./closed-sets.ts";
+import { deltaE00Text, labText, viewingIn } from "../phrases.ts";
 import { bracketed, decimals, listed, sentence } from "./statements-phrases.ts";
 
 /** Lamps as they are bought, after "unter". */
@@ -20,6 +20,8 @@ const CHANGES = {
   duller: "stumpfer",
 } as const;
 
+const viewingText = viewingIn("Lampenlicht");
+
 /** Colour notations, lamplight, metamerism. */
 export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
   "holds-in-lamplight": (shifts) => `Hält ihre Farbe bei Lampenlicht: ${underEach(shifts)}.`,
@@ -27,11 +29,11 @@ export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
   "shifts-clearly-in-lamplight": (shift) => shifted(shift, "deutlich"),
 
   "differs-in-daylight": ({ daylight }) =>
-    `Die beiden unterscheiden sich schon bei Tageslicht (${deltaE(daylight)}).`,
+    `Die beiden unterscheiden sich schon bei Tageslicht (${deltaE00Text(daylight)}).`,
   "metameric-pair": ({ daylight, lamp, index }) =>
-    `Ein metameres Paar: gleich bei Tageslicht (${deltaE(daylight)}), verschieden unter ${LAMP_NAMES[lamp]} (${deltaE(index)} durch das Licht allein).`,
+    `Ein metameres Paar: gleich bei Tageslicht (${deltaE00Text(daylight)}), verschieden unter ${LAMP_NAMES[lamp]} (${deltaE00Text(index)} durch das Licht allein).`,
   "matches-in-both-lights": ({ daylight, index }) =>
-    `Gleich bei Tageslicht (${deltaE(daylight)}) und unter Glühlampe, weißer LED oder Leuchtstofflampe nicht weiter auseinander als ${deltaE(index)}.`,
+    `Gleich bei Tageslicht (${deltaE00Text(daylight)}) und unter Glühlampe, weißer LED oder Leuchtstofflampe nicht weiter auseinander als ${deltaE00Text(index)}.`,
 
   "impossible-colour": ({ viewing, ...lab }) =>
     `Keine Oberfläche hat diese Farbe unter ${viewingText(viewing)}: ${labText(lab)}.`,
@@ -43,17 +45,7 @@ export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
     `Außerhalb der Munsell-Renotation (${labText(lab)}), daher ohne Munsell-Notation.`,
 };
 
-function deltaE(difference: number): string {
-  return `\u0394E00 ${decimals(difference, 1)}`;
-}
-
-function labText({ L, a, b }: Lab): string {
-  return `L* ${decimals(L, 1)}, a* ${decimals(a, 1)}, b* ${decimals(b, 1)}`;
-}
-
-const LAMPS_IN_ORDER: readonly Lamp[] = ["incandescent", "led", "fluorescent"];
-
-function underEach(shifts: ByLamp, lamps: readonly Lamp[] = LAMPS_IN_ORDER): string {
+function underEach(shifts: ByLamp, lamps: readonly Lamp[] = LAMPS): string {
   return listed(
     lamps.map(
       (lamp, i) =>
@@ -67,14 +59,8 @@ function shifted(shift: LampShift, how: string): string {
     change === "same" ? [] : [CHANGES[change]],
   );
   const also = changes.length === 0 ? "" : ` und wird ${listed(changes)}`;
-  const others = LAMPS_IN_ORDER.filter((lamp) => lamp !== shift.lamp);
+  const others = LAMPS.filter((lamp) => lamp !== shift.lamp);
   return sentence(
-    `verschiebt sich ${how} nach ${HUE_NOUNS[shift.towards]} unter ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE(shift[shift.lamp]))}; ${underEach(shift, others)}`,
+    `verschiebt sich ${how} nach ${HUE_NOUNS[shift.towards]} unter ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}; ${underEach(shift, others)}`,
   );
-}
-
-/** "D65/10" as "D65, 10\u00b0"; a viewing of lamplight says so. */
-function viewingText(viewing: LabViewing): string {
-  const [light = "", observer = ""] = viewing.split("/");
-  return `${light === "A" ? "A (Lampenlicht)" : light}, ${observer}\u00b0`;
 }

@@ -1,4 +1,5 @@
 import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
+import { comparedWays, type ComparedWay } from "../compared-ways.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import {
   dayCount,
@@ -50,20 +51,20 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-not-stated": (v) => `Nicht bekannt für ${listed(v.names.map(within))}.`,
 };
 
-/** Less than this share of the distance is no direction worth a word. */
-const WORTH_SAYING = 0.4;
+const WAYS: Readonly<Record<ComparedWay, string>> = {
+  lighter: "heller",
+  darker: "dunkler",
+  yellower: "gelber",
+  bluer: "blauer",
+  redder: "röter",
+  greener: "grüner",
+};
 
 function atLeast({ atLeast: ends }: { readonly atLeast?: string }): string {
   return ends === undefined ? "" : "mindestens ";
 }
 
 /** "dunkler und blauer": the ways that make up the distance. */
-function ways({ lighter, yellower, redder, distance }: PlacesApart): string {
-  const way = (by: number, more: string, less: string): string[] =>
-    Math.abs(by) < WORTH_SAYING * distance ? [] : [by > 0 ? more : less];
-  return listed([
-    ...way(lighter, "heller", "dunkler"),
-    ...way(yellower, "gelber", "blauer"),
-    ...way(redder, "röter", "grüner"),
-  ]);
+function ways(places: PlacesApart): string {
+  return listed(comparedWays(places).map((way) => WAYS[way]));
 }

@@ -2,6 +2,7 @@ import type { DrawdownStatement } from "../../optics/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { GEOMETRY_NAMES } from "./geometry-names.ts";
 import { inGerman } from "./closed-sets.ts";
+import { deltaE00Text, surfaceConstants } from "../phrases.ts";
 import { decimals, listed, percent, significant, within } from "./statements-phrases.ts";
 
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
@@ -44,25 +45,25 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
     `Mit Glanz gemessen liegt der Vollton so nah an dem, was die Oberfläche allein zurückwirft (k1 ${decimals(v.k1, 3)}), dass sich nicht sagen lässt, wie tief er ohne Glanz ist.`,
 
   "suspect-drawdown": (v) =>
-    `${letDown(v)} ist zweifelhaft: die anderen verfehlen sie um ${deltaE(v.leaveOneOutDeltaE00)} (Grenze ${decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : ` und stimmen untereinander auf ${decimals(v.othersDeltaE00, 1)} überein`}; sie wird gezeigt und nicht verwendet.`,
+    `${letDown(v)} ist zweifelhaft: die anderen verfehlen sie um ${deltaE00Text(v.leaveOneOutDeltaE00)} (Grenze ${decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : ` und stimmen untereinander auf ${decimals(v.othersDeltaE00, 1)} überein`}; sie wird gezeigt und nicht verwendet.`,
   "drawdowns-disagree": (v) =>
-    `${letDown(v)} und die andere in diesem Weiß widersprechen sich (${deltaE(v.leaveOneOutDeltaE00)}; Grenze ${decimals(v.limit, 1)}), und nichts sagt, welche falsch ist.`,
+    `${letDown(v)} und die andere in diesem Weiß widersprechen sich (${deltaE00Text(v.leaveOneOutDeltaE00)}; Grenze ${decimals(v.limit, 1)}), und nichts sagt, welche falsch ist.`,
   "fit-needs-masstone": () =>
     "Der Vollton lässt sich nicht auslassen, denn auf ihm ruht die Anpassung.",
   "only-let-down-in-its-white": (v) =>
     `Die einzige Aufhellung in ${within(v.white)}: ausgelassen, würde nichts sie vorhersagen.`,
   "surface-stated": (v) =>
-    `Oberfläche abgezogen nach den Konstanten, die mit den Messungen aufgezeichnet sind (${constants(v)}).`,
+    `Oberfläche abgezogen nach den Konstanten, die mit den Messungen aufgezeichnet sind (${surfaceConstants(v)}).`,
   "surface-by-leave-one-out": (v) =>
-    `Oberfläche abgezogen wie die eines Ölfilms (${constants(v)}): so werden ausgelassene Aufhellungen aller gleich gemessenen Farben besser vorhergesagt als ohne.`,
+    `Oberfläche abgezogen wie die eines Ölfilms (${surfaceConstants(v)}): so werden ausgelassene Aufhellungen aller gleich gemessenen Farben besser vorhergesagt als ohne.`,
   "surface-by-default": (v) =>
-    `Oberfläche abgezogen wie die eines Ölfilms (${constants(v)}), wie für diese Geometrie üblich.`,
+    `Oberfläche abgezogen wie die eines Ölfilms (${surfaceConstants(v)}), wie für diese Geometrie üblich.`,
   "surface-under-darkest": (v) =>
-    `Oberfläche abgezogen wie die eines Ölfilms, ihr Anteil am äußeren Licht unter der dunkelsten Messung der Werkstatt gehalten (${constants(v)}).`,
+    `Oberfläche abgezogen wie die eines Ölfilms, ihr Anteil am äußeren Licht unter der dunkelsten Messung der Werkstatt gehalten (${surfaceConstants(v)}).`,
   "no-surface-by-leave-one-out": (v) =>
-    `Keine Oberfläche abgezogen (${constants(v)}): so werden ausgelassene Aufhellungen aller gleich gemessenen Farben besser vorhergesagt als mit den Konstanten eines Ölfilms.`,
+    `Keine Oberfläche abgezogen (${surfaceConstants(v)}): so werden ausgelassene Aufhellungen aller gleich gemessenen Farben besser vorhergesagt als mit den Konstanten eines Ölfilms.`,
   "no-surface-by-default": (v) =>
-    `Keine Oberfläche abgezogen (${constants(v)}), wie ohne Glanz üblich; keine Aufhellung ließ sich auslassen, um andere zu erproben.`,
+    `Keine Oberfläche abgezogen (${surfaceConstants(v)}), wie ohne Glanz üblich; keine Aufhellung ließ sich auslassen, um andere zu erproben.`,
   "fit-has-none-to-spare": () =>
     "Jedes Weiß hat eine Aufhellung: die Anpassung geht durch alle, und nichts sagt, wie gut sie ist.",
   "fit-within-noise": (v) =>
@@ -114,12 +115,4 @@ function wavelengths(count: number): string {
 
 function luminances(one: number, other: number): string {
   return `Y ${percent(one)} gegen ${significant(other * 100, 2)}`;
-}
-
-function constants({ k1, k2 }: { readonly k1: number; readonly k2: number }): string {
-  return `k1 ${decimals(k1, 3)}, k2 ${decimals(k2, 3)}`;
-}
-
-function deltaE(value: number): string {
-  return `\u0394E00 ${decimals(value, 1)}`;
 }

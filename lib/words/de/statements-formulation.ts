@@ -12,6 +12,7 @@ import {
   gramsTo100,
   listed,
   micrometres,
+  millilitres,
   percent,
   sentence,
   significant,
@@ -146,10 +147,11 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "loss-on-slab-or-mill": ({ fraction }) =>
     `Rechnen Sie mit ${percent(fraction)} Farbe, die auf Reibplatte oder Walzen bleibt.`,
   "fills-the-jar": (v) =>
-    `${filling(v)} das füllt ein Glas von ${jar(v)}, auch wenn es sich gesetzt hat.`,
+    `${filling(v)} das füllt ein Glas von ${millilitres(v.jarMl)}, auch wenn es sich gesetzt hat.`,
   "fills-until-it-settles": (v) =>
-    `${filling(v)} das füllt ein Glas von ${jar(v)}, frisch geschüttet, nicht mehr, wenn es sich gesetzt hat.`,
-  "does-not-fill-the-jar": (v) => `${filling(v)} das füllt ein Glas von ${jar(v)} nicht.`,
+    `${filling(v)} das füllt ein Glas von ${millilitres(v.jarMl)}, frisch geschüttet, nicht mehr, wenn es sich gesetzt hat.`,
+  "does-not-fill-the-jar": (v) =>
+    `${filling(v)} das füllt ein Glas von ${millilitres(v.jarMl)} nicht.`,
 };
 
 /** From the first to the last class that an estimate reaches into. */
@@ -217,8 +219,4 @@ function filling({
   readonly takenMl: Interval;
 }): string {
   return `${withUnit(significant(massG, 3), "g")} ${within(pigment)}, trocken, nehmen ${withUnit(significant(takenMl, 2), "ml")} ein, von gesetzt bis geschüttet:`;
-}
-
-function jar({ jarMl }: { readonly jarMl: number }): string {
-  return withUnit(significant(jarMl, 3), "ml");
 }

@@ -2,19 +2,19 @@ import type { AcuteRoute } from "../../hazard/texts/hazard-statement.ts";
 import type { LabelStatement } from "../../hazard/statements.ts";
 import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import type { Quantity } from "../../quantities/interval.ts";
 import { inGerman, SIGNAL_WORDS } from "./closed-sets.ts";
 import {
   bracketed,
   dateWords,
   degrees,
   listed,
+  millilitres,
   namesWithin,
   percent,
   sentence,
   significant,
-  withUnit,
   within,
+  withUnit,
 } from "./statements-phrases.ts";
 import { MARKET_WORDINGS } from "./statements-markets.ts";
 import { metalWord, STUDIO_WORDINGS } from "./statements-studio.ts";
@@ -176,10 +176,6 @@ function belowWhat({
 
 function counted(as: string): string {
   return as === "substance" ? "" : `, gerechnet als ${metalWord(as)}`;
-}
-
-function millilitres(ml: Quantity): string {
-  return withUnit(significant(ml, 3), "ml");
 }
 
 function shortForm({

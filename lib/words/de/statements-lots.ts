@@ -1,62 +1,31 @@
+import { criteriaIn, criterionFigures } from "../lot-criteria.ts";
 import type { Charted } from "../../lots/control-chart.ts";
-import type { Criterion } from "../../lots/judgement.ts";
 import type { LotStatement } from "../../lots/statements.ts";
-import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { CRITERIA as ENGLISH_CRITERIA } from "../en/statements-lots.ts";
 import { lowerFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
 import { GEOMETRY_NAMES } from "./geometry-names.ts";
 import { inGerman } from "./closed-sets.ts";
 import { within } from "./statements-phrases.ts";
 
-const NAMES: Readonly<Record<Criterion, string>> = {
-  masstone: "Vollton",
-  letDown: "Aufhellung",
-  strength: "Farbstärke",
-  residual: "Aufhellung bei gleicher Stärke",
-  fineness: "Mahlfeinheit",
-  oilIndex: "Ölindex",
-  density: "Dichte",
-};
-const UNITS: Readonly<Partial<Record<Criterion, string>>> = { oilIndex: "g auf 100 g" };
+export const CRITERIA = criteriaIn(
+  {
+    masstone: "Vollton",
+    letDown: "Aufhellung",
+    strength: "Farbstärke",
+    residual: "Aufhellung bei gleicher Stärke",
+    fineness: "Mahlfeinheit",
+    oilIndex: "Ölindex",
+    density: "Dichte",
+  },
+  "g auf 100 g",
+);
 
-/** What is held against the standard, with its unit; rounded as everywhere. */
-export const CRITERIA: Readonly<
-  Record<Criterion, { readonly name: string; readonly unit: string; readonly places: number }>
-> = {
-  masstone: criterion("masstone"),
-  letDown: criterion("letDown"),
-  strength: criterion("strength"),
-  residual: criterion("residual"),
-  fineness: criterion("fineness"),
-  oilIndex: criterion("oilIndex"),
-  density: criterion("density"),
-};
-
-function criterion(of: Criterion): (typeof ENGLISH_CRITERIA)[Criterion] {
-  const { unit, places } = ENGLISH_CRITERIA[of];
-  return { name: NAMES[of], unit: UNITS[of] ?? unit, places };
-}
-
-/** @param limits from and to; from nought reads "höchstens". */
-export function limitsText(of: Criterion, [low, high]: Interval): string {
-  const { unit, places } = CRITERIA[of];
-  return low === 0
-    ? `höchstens ${decimalText(high, places)} ${unit}`
-    : `${decimalText(low, places)} bis ${decimalText(high, places)} ${unit}`;
-}
-
-function withUncertainty(of: Criterion, value: number, uncertainty: number): string {
-  const { unit, places } = CRITERIA[of];
-  return uncertainty === 0
-    ? `${decimalText(value, places)} ${unit}`
-    : `${decimalText(value, places)} \u00b1 ${decimalText(uncertainty, places)} ${unit}`;
-}
-
-function figureOf(of: Criterion, value: number): string {
-  return withUncertainty(of, value, 0);
-}
+export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITERIA, {
+  atMost: "höchstens",
+  to: "bis",
+  beforeUnit: " ",
+});
 
 /** What a chart follows. */
 const CHARTED: Readonly<Record<Charted, string>> = {

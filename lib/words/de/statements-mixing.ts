@@ -1,3 +1,4 @@
+import { worded } from "../by-rule.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { MixingStatement } from "../en/statements-mixing.ts";
 import { listed, within } from "./statements-phrases.ts";
@@ -41,8 +42,5 @@ export const MIXING_STATEMENTS: WordingsOf<MixingStatement> = {
     `Keine Farbe kann ${text} haben: das liegt außerhalb dessen, was eine Oberfläche zurückwirft.`,
 };
 
-/** A statement's sentence. */
-export function mixingSentence(statement: MixingStatement): string {
-  const wording = MIXING_STATEMENTS[statement.rule] as (values: object) => string;
-  return wording(statement.values);
-}
+export const mixingSentence = (statement: MixingStatement): string =>
+  worded(MIXING_STATEMENTS, statement);

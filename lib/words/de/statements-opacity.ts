@@ -1,5 +1,5 @@
 import {
-  OPACITY_CLASSES,
+  scatteringPowerLimit,
   type OpacityClass,
   type OpacityStatement,
 } from "../../optics/films/opacity.ts";
@@ -36,11 +36,8 @@ export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
 };
 
 function limitOf(word: OpacityClass): string {
-  const i = OPACITY_CLASSES.findIndex((row) => row.class === word);
-  const [own, above] = [OPACITY_CLASSES[i], OPACITY_CLASSES[i - 1]];
-  return own !== undefined && own.scatteringPowerMin > 0
-    ? `ab ${significant(own.scatteringPowerMin, 2)}`
-    : `unter ${significant(above?.scatteringPowerMin ?? 0, 2)}`;
+  const { from, below = 0 } = scatteringPowerLimit(word);
+  return from === undefined ? `unter ${significant(below, 2)}` : `ab ${significant(from, 2)}`;
 }
 
 function reach(spans: readonly OpacityClass[]): string | undefined {

@@ -6,6 +6,7 @@ import { TINT_WORDS } from "./tint-words.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { inGerman } from "./closed-sets.ts";
 import { GEOMETRY_NAMES } from "./geometry-names.ts";
+import { lightnessText } from "../phrases.ts";
 import {
   decimals,
   listed,
@@ -25,11 +26,11 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "no-tint-to-judge": (v) =>
     sentence(`was sie in ${within(v.white)} tut, lässt sich nicht sagen: ${whyNotJudged(v)}`),
   "differs-by-white": (v) =>
-    `Bei ${lightness(v.L)} ist sie in ${within(v.to)} ${apart(v)} als in ${within(v.from)}.`,
+    `Bei ${lightnessText(v.L)} ist sie in ${within(v.to)} ${apart(v)} als in ${within(v.from)}.`,
   "alike-in-whites": (v) =>
-    `Bei ${lightness(v.L)} ist ihr Buntton in jedem Weiß derselbe, innerhalb von ${decimals(v.distance, 1)} in a*, b*.`,
+    `Bei ${lightnessText(v.L)} ist ihr Buntton in jedem Weiß derselbe, innerhalb von ${decimals(v.distance, 1)} in a*, b*.`,
   "one-white-only": (v) =>
-    `Bei ${lightness(v.L)} ist sie nicht in zwei Weiß bekannt, daher kein Vergleich der Weiß.`,
+    `Bei ${lightnessText(v.L)} ist sie nicht in zwei Weiß bekannt, daher kein Vergleich der Weiß.`,
 
   "geometries-differ": (v) =>
     `Sie lassen sich nicht zusammen auswerten: eine wurde ${geometry(v.sample)} gemessen, die andere ${geometry(v.reference)}.`,
@@ -113,10 +114,6 @@ type NotJudged = {
   readonly contrast?: number;
 };
 
-function lightness(L: number): string {
-  return `L* ${decimals(L, 0)}`;
-}
-
 function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
   if (contrast !== undefined)
     return `ihre Aufhellungen lassen dort den Grund durchscheinen (Kontrastverhältnis ${decimals(contrast, 2)}), und ein deckender Auftrag sieht anders aus`;
@@ -125,5 +122,5 @@ function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
   if (wantedL > masstoneMax + aboveMasstone)
     return "sie ist selbst zu hell, um dort viel zu bewirken";
-  return `dazu braucht es eine Aufhellung nahe ${lightness(wantedL)}; die nächste liegt bei ${lightness(nearestL)}`;
+  return `dazu braucht es eine Aufhellung nahe ${lightnessText(wantedL)}; die nächste liegt bei ${lightnessText(nearestL)}`;
 }

@@ -5,6 +5,7 @@ import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { EXPECTATION_WORDS, FORM_WORDS, inGerman } from "./closed-sets.ts";
 import { KIND_NAMES } from "./pigment-kinds.ts";
+import { deltaEabText } from "../phrases.ts";
 import {
   bracketed,
   decimals,
@@ -43,13 +44,13 @@ const THE_FORM = { masstone: "der Vollton", tint: "die Aufhellung" } as const;
 /** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */
 export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "exposed-under-standard": (v) =>
-    `Kategorie\u00a0${v.category}: ${THE_FORM[v.form]} änderte sich um ${change(v.meanDeltaEab)}${limit(v.deltaEabMax)}, belichtet nach ${sources(v)}.`,
+    `Kategorie\u00a0${v.category}: ${THE_FORM[v.form]} änderte sich um ${deltaEabText(v.meanDeltaEab)}${limit(v.deltaEabMax)}, belichtet nach ${sources(v)}.`,
   "exposed-not-under-standard": (v) =>
     sentence(
-      `${THE_FORM[v.form]} änderte sich um ${change(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${limit(v.deltaEabMax)}; die Belichtung (${sources(v)}) ist nicht alles, was die Norm verlangt`,
+      `${THE_FORM[v.form]} änderte sich um ${deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${limit(v.deltaEabMax)}; die Belichtung (${sources(v)}) ist nicht alles, was die Norm verlangt`,
     ),
   "exposure-as-stated": (v) =>
-    `Nach Angabe anderer änderte sich ${THE_FORM[v.form]} um ${change(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${limit(v.deltaEabMax)} (${sources(v)}); hier nicht belichtet.`,
+    `Nach Angabe anderer änderte sich ${THE_FORM[v.form]} um ${deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${limit(v.deltaEabMax)} (${sources(v)}); hier nicht belichtet.`,
   "exposure-better-than-stated": (v) =>
     contradicted(v, "besser", `Kategorie\u00a0${v.stated}, die angegeben ist`),
   "exposure-worse-than-stated": (v) =>
@@ -68,11 +69,11 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
     ),
   "pigment-exposed-in-its-own-paint": ({ pigment, form, deltaEab, category }) =>
     sentence(
-      `${within(pigment)} wurde hier in einer eigenen Farbe belichtet: ${THE_FORM[form]} änderte sich um ${change(deltaEab)}, wie in Kategorie\u00a0${category}`,
+      `${within(pigment)} wurde hier in einer eigenen Farbe belichtet: ${THE_FORM[form]} änderte sich um ${deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
     ),
   "pigment-exposed-as-stated": ({ pigment, form, deltaEab, category }) =>
     sentence(
-      `${within(pigment)} in einer eigenen Farbe änderte sich im Licht um ${change(deltaEab)} (${FORM_WORDS[form]}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
+      `${within(pigment)} in einer eigenen Farbe änderte sich im Licht um ${deltaEabText(deltaEab)} (${FORM_WORDS[form]}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
     ),
   "weaker-in-tints": ({ pigment, expectation }) =>
     `In Aufhellungen und dünnen Lasuren hält ${within(pigment)} weniger gut: voraussichtlich ${EXPECTATION_WORDS[expectation]}; hier nicht geprüft.`,
@@ -89,7 +90,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
       pigments,
       deltaEab === undefined
         ? undefined
-        : `${change(deltaEab)}, wo die eigene Farbe belichtet wurde`,
+        : `${deltaEabText(deltaEab)}, wo die eigene Farbe belichtet wurde`,
     ),
   "least-lightfast-as-stated": ({ pigments, category }) =>
     leastLightfast(pigments, `Kategorie\u00a0${category}, wie angegeben`),
@@ -104,7 +105,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "blue-wool-is-another-scale": ({ reference, category }) =>
     `Blauwollskala ${reference} ist eine andere Skala; nach Gewohnheit entspricht sie Kategorie\u00a0${category}, aber keine Norm sagt das.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
-    `Eine Änderung von ${change(deltaEab)} liegt am nächsten bei Stufe ${grade} des Graumaßstabs, auf dem 5 keine Änderung ist.`,
+    `Eine Änderung von ${deltaEabText(deltaEab)} liegt am nächsten bei Stufe ${grade} des Graumaßstabs, auf dem 5 keine Änderung ist.`,
 
   "label-not-tested": () => "Lichtechtheit hier nicht geprüft.",
   "label-category-as-stated": ({ category }) =>
@@ -128,10 +129,6 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
     `Alte Bücher sagen: ${does(pigments, effect, "neben sulfidhaltigen Farben")}; ob das in Öl geschieht, ist umstritten.`,
 };
 
-function change(deltaEab: number): string {
-  return `\u0394E*ab ${decimals(deltaEab, 1)}`;
-}
-
 /** The last category has no upper limit to name. */
 function limit(deltaEabMax: number | undefined): string {
   return deltaEabMax === undefined ? "" : bracketed(`bis ${decimals(deltaEabMax, 0)}`);
@@ -150,7 +147,7 @@ function contradicted(
   held: string,
   than: string,
 ): string {
-  return `Hier belichtet hielt ${THE_FORM[form]} ${held} (wie in Kategorie\u00a0${exposed}, ${change(meanDeltaEab)}) als ${than}; die Belichtung zählt.`;
+  return `Hier belichtet hielt ${THE_FORM[form]} ${held} (wie in Kategorie\u00a0${exposed}, ${deltaEabText(meanDeltaEab)}) als ${than}; die Belichtung zählt.`;
 }
 
 function formWord(form: string | undefined): string | undefined {

@@ -6,7 +6,7 @@ export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
 export const ABOUT = "etwa";
 
-export const { decimals, significant, percent, gramsTo100, micrometres, degrees } =
+export const { decimals, significant, percent, gramsTo100, micrometres, degrees, millilitres } =
   printedFigures(ABOUT);
 
 /** A count of days stands after "in" or alone. */

@@ -1,8 +1,8 @@
-import type { Lamp, ByLamp } from "../../colorimetry/lamps.ts";
+import { LAMPS, type ByLamp, type Lamp } from "../../colorimetry/lamps.ts";
 import type { LampShift } from "../../colorimetry/lamplight.ts";
 import type { ColorimetryStatement } from "../../colorimetry/statements.ts";
-import type { Lab, LabViewing } from "../../colorimetry/viewing.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
+import { deltaE00Text, labText, viewingIn } from "../phrases.ts";
 import { bracketed, decimals, listed, sentence } from "./statements-phrases.ts";
 
 /** Lamps as they are bought. */
@@ -12,6 +12,8 @@ const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
   fluorescent: "a fluorescent tube (4,000 K)",
 };
 
+const viewingText = viewingIn("lamplight");
+
 /** Colour notations, lamplight, metamerism. */
 export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
   "holds-in-lamplight": (shifts) => `Holds its colour in lamplight: ${underEach(shifts)}.`,
@@ -19,11 +21,11 @@ export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
   "shifts-clearly-in-lamplight": (shift) => shifted(shift, "clearly"),
 
   "differs-in-daylight": ({ daylight }) =>
-    `The two differ in daylight already (${deltaE(daylight)}).`,
+    `The two differ in daylight already (${deltaE00Text(daylight)}).`,
   "metameric-pair": ({ daylight, lamp, index }) =>
-    `A metameric pair: alike in daylight (${deltaE(daylight)}), but different under ${LAMP_NAMES[lamp]} (${deltaE(index)} from the light alone).`,
+    `A metameric pair: alike in daylight (${deltaE00Text(daylight)}), but different under ${LAMP_NAMES[lamp]} (${deltaE00Text(index)} from the light alone).`,
   "matches-in-both-lights": ({ daylight, index }) =>
-    `Alike in daylight (${deltaE(daylight)}), and under an incandescent lamp, a white LED or a fluorescent tube no further apart than ${deltaE(index)}.`,
+    `Alike in daylight (${deltaE00Text(daylight)}), and under an incandescent lamp, a white LED or a fluorescent tube no further apart than ${deltaE00Text(index)}.`,
 
   "impossible-colour": ({ viewing, ...lab }) =>
     `No surface has this colour under ${viewingText(viewing)}: ${labText(lab)}.`,
@@ -35,15 +37,7 @@ export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
     `Beyond the Munsell renotation (${labText(lab)}), so it has no Munsell notation.`,
 };
 
-function deltaE(difference: number): string {
-  return `\u0394E00 ${decimals(difference, 1)}`;
-}
-
-function labText({ L, a, b }: Lab): string {
-  return `L* ${decimals(L, 1)}, a* ${decimals(a, 1)}, b* ${decimals(b, 1)}`;
-}
-
-function underEach(shifts: ByLamp, lamps: readonly Lamp[] = LAMPS_IN_ORDER): string {
+function underEach(shifts: ByLamp, lamps: readonly Lamp[] = LAMPS): string {
   return listed(
     lamps.map(
       (lamp, i) =>
@@ -52,19 +46,11 @@ function underEach(shifts: ByLamp, lamps: readonly Lamp[] = LAMPS_IN_ORDER): str
   );
 }
 
-const LAMPS_IN_ORDER: readonly Lamp[] = ["incandescent", "led", "fluorescent"];
-
 function shifted(shift: LampShift, how: string): string {
   const changes = [shift.lightness, shift.chroma].filter((change) => change !== "same");
   const also = changes.length === 0 ? "" : `, and turns ${listed(changes)}`;
-  const others = LAMPS_IN_ORDER.filter((lamp) => lamp !== shift.lamp);
+  const others = LAMPS.filter((lamp) => lamp !== shift.lamp);
   return sentence(
-    `shifts ${how} toward ${shift.towards} under ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE(shift[shift.lamp]))}; ${underEach(shift, others)}`,
+    `shifts ${how} toward ${shift.towards} under ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}; ${underEach(shift, others)}`,
   );
-}
-
-/** "D65/10" as "D65, 10\u00b0"; a viewing of lamplight says so. */
-function viewingText(viewing: LabViewing): string {
-  const [light = "", observer = ""] = viewing.split("/");
-  return `${light === "A" ? "A (lamplight)" : light}, ${observer}\u00b0`;
 }

@@ -1,5 +1,6 @@
 import type { DrawdownStatement } from "../../optics/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
+import { deltaE00Text, surfaceConstants } from "../phrases.ts";
 import { decimals, listed, percent, significant, within } from "./statements-phrases.ts";
 
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
@@ -40,24 +41,24 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
     `Read with its gloss included, the masstone lies so near what the surface alone throws back (k1 ${decimals(v.k1, 3)}) that we cannot say how deep it is without gloss.`,
 
   "suspect-drawdown": (v) =>
-    `${letDown(v)} is doubtful: the others miss it by ${deltaE(v.leaveOneOutDeltaE00)} (${decimals(v.limit, 1)} is the limit)${v.othersDeltaE00 === undefined ? "" : ` and agree among themselves within ${decimals(v.othersDeltaE00, 1)}`}; it is shown and not used.`,
+    `${letDown(v)} is doubtful: the others miss it by ${deltaE00Text(v.leaveOneOutDeltaE00)} (${decimals(v.limit, 1)} is the limit)${v.othersDeltaE00 === undefined ? "" : ` and agree among themselves within ${decimals(v.othersDeltaE00, 1)}`}; it is shown and not used.`,
   "drawdowns-disagree": (v) =>
-    `${letDown(v)} and the other in that white contradict each other (${deltaE(v.leaveOneOutDeltaE00)}; ${decimals(v.limit, 1)} is the limit), and nothing tells which is wrong.`,
+    `${letDown(v)} and the other in that white contradict each other (${deltaE00Text(v.leaveOneOutDeltaE00)}; ${decimals(v.limit, 1)} is the limit), and nothing tells which is wrong.`,
   "fit-needs-masstone": () => "The masstone cannot be left out, since the fit rests on it.",
   "only-let-down-in-its-white": (v) =>
     `The only let-down in ${within(v.white)}: left out, nothing would predict it.`,
   "surface-stated": (v) =>
-    `Surface taken off by the constants recorded with the readings (${constants(v)}).`,
+    `Surface taken off by the constants recorded with the readings (${surfaceConstants(v)}).`,
   "surface-by-leave-one-out": (v) =>
-    `Surface taken off as an oil film's (${constants(v)}): by these constants let-downs that are left out, of all colours read alike, are predicted better than by none.`,
+    `Surface taken off as an oil film's (${surfaceConstants(v)}): by these constants let-downs that are left out, of all colours read alike, are predicted better than by none.`,
   "surface-by-default": (v) =>
-    `Surface taken off as an oil film's (${constants(v)}), as is usual for the geometry.`,
+    `Surface taken off as an oil film's (${surfaceConstants(v)}), as is usual for the geometry.`,
   "surface-under-darkest": (v) =>
-    `Surface taken off as an oil film's, its share of outer light kept under the darkest reading of the workshop (${constants(v)}).`,
+    `Surface taken off as an oil film's, its share of outer light kept under the darkest reading of the workshop (${surfaceConstants(v)}).`,
   "no-surface-by-leave-one-out": (v) =>
-    `No surface taken off (${constants(v)}): so let-downs that are left out, of all colours read alike, are predicted better than with an oil film's constants.`,
+    `No surface taken off (${surfaceConstants(v)}): so let-downs that are left out, of all colours read alike, are predicted better than with an oil film's constants.`,
   "no-surface-by-default": (v) =>
-    `No surface taken off (${constants(v)}), as is usual with gloss excluded; no let-down could be left out to try others.`,
+    `No surface taken off (${surfaceConstants(v)}), as is usual with gloss excluded; no let-down could be left out to try others.`,
   "fit-has-none-to-spare": () =>
     "Each white has one let-down, so the fit passes through all of them and nothing tells how good it is.",
   "fit-within-noise": (v) =>
@@ -104,12 +105,4 @@ function wavelengths(count: number): string {
 
 function luminances(one: number, other: number): string {
   return `Y ${percent(one)} against ${significant(other * 100, 2)}`;
-}
-
-function constants({ k1, k2 }: { readonly k1: number; readonly k2: number }): string {
-  return `k1 ${decimals(k1, 3)}, k2 ${decimals(k2, 3)}`;
-}
-
-function deltaE(value: number): string {
-  return `\u0394E00 ${decimals(value, 1)}`;
 }

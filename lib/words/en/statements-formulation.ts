@@ -8,6 +8,7 @@ import {
   gramsTo100,
   listed,
   micrometres,
+  millilitres,
   namesWithin,
   percent,
   sentence,
@@ -117,10 +118,12 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "loss-on-mill": ({ fraction }) => `Allow ${percent(fraction)} for paint left on the rolls.`,
   "loss-on-slab-or-mill": ({ fraction }) =>
     `Allow ${percent(fraction)} for paint left on slab or mill.`,
-  "fills-the-jar": (v) => `${filling(v)} it fills a jar of ${jar(v)} even when it has settled.`,
+  "fills-the-jar": (v) =>
+    `${filling(v)} it fills a jar of ${millilitres(v.jarMl)} even when it has settled.`,
   "fills-until-it-settles": (v) =>
-    `${filling(v)} it fills a jar of ${jar(v)} when just poured, but not once it has settled.`,
-  "does-not-fill-the-jar": (v) => `${filling(v)} it does not fill a jar of ${jar(v)}.`,
+    `${filling(v)} it fills a jar of ${millilitres(v.jarMl)} when just poured, but not once it has settled.`,
+  "does-not-fill-the-jar": (v) =>
+    `${filling(v)} it does not fill a jar of ${millilitres(v.jarMl)}.`,
 };
 
 /** From the first to the last class that an estimate reaches into. */
@@ -174,8 +177,4 @@ function filling({
   readonly takenMl: Interval;
 }): string {
   return `${withUnit(significant(massG, 3), "g")} of dry ${within(pigment)} take ${withUnit(significant(takenMl, 2), "ml")}, from settled to poured:`;
-}
-
-function jar({ jarMl }: { readonly jarMl: number }): string {
-  return withUnit(significant(jarMl, 3), "ml");
 }

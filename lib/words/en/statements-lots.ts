@@ -1,32 +1,29 @@
+import { criteriaIn, criterionFigures } from "../lot-criteria.ts";
 import type { Charted } from "../../lots/control-chart.ts";
-import type { Criterion } from "../../lots/judgement.ts";
 import type { LotStatement } from "../../lots/statements.ts";
-import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { upperFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
 import { GEOMETRY_WORDS } from "./geometry-names.ts";
 
-/** What is held against the standard, with its unit and how it is rounded. */
-export const CRITERIA: Readonly<
-  Record<Criterion, { readonly name: string; readonly unit: string; readonly places: number }>
-> = {
-  masstone: { name: "Masstone", unit: "\u0394E00", places: 2 },
-  letDown: { name: "Let-down", unit: "\u0394E00", places: 2 },
-  strength: { name: "Tinting strength", unit: "%", places: 1 },
-  residual: { name: "Let-down at equal strength", unit: "\u0394E00", places: 2 },
-  fineness: { name: "Fineness of grind", unit: "\u00b5m", places: 0 },
-  oilIndex: { name: "Oil index", unit: "g to 100 g", places: 1 },
-  density: { name: "Density", unit: "g/cm\u00b3", places: 3 },
-};
+export const CRITERIA = criteriaIn(
+  {
+    masstone: "Masstone",
+    letDown: "Let-down",
+    strength: "Tinting strength",
+    residual: "Let-down at equal strength",
+    fineness: "Fineness of grind",
+    oilIndex: "Oil index",
+    density: "Density",
+  },
+  "g to 100 g",
+);
 
-/** @param limits from and to; from nought reads "at most". */
-export function limitsText(criterion: Criterion, [low, high]: Interval): string {
-  const { unit, places } = CRITERIA[criterion];
-  return low === 0
-    ? `at most ${decimalText(high, places)} ${unit}`
-    : `${decimalText(low, places)} to ${decimalText(high, places)} ${unit}`;
-}
+export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITERIA, {
+  atMost: "at most",
+  to: "to",
+  beforeUnit: " ",
+});
 
 /** What a chart follows, as it stands inside a sentence. */
 const CHARTED: Readonly<Record<Charted, string>> = {
@@ -34,13 +31,6 @@ const CHARTED: Readonly<Record<Charted, string>> = {
   letDown: "the let-down\u2019s difference from the standard",
   masstone: "the masstone\u2019s difference from the standard",
 };
-
-const figureOf = (criterion: Criterion, value: number): string =>
-  `${decimalText(value, CRITERIA[criterion].places)} ${CRITERIA[criterion].unit}`;
-const withUncertainty = (criterion: Criterion, value: number, uncertainty: number): string =>
-  uncertainty === 0
-    ? figureOf(criterion, value)
-    : `${decimalText(value, CRITERIA[criterion].places)} \u00b1 ${decimalText(uncertainty, CRITERIA[criterion].places)} ${CRITERIA[criterion].unit}`;
 
 const NOT_READ = {
   masstone: "No spectrum of its masstone is recorded: the verdict says nothing of the masstone.",

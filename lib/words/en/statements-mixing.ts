@@ -1,3 +1,4 @@
+import { worded } from "../by-rule.ts";
 import type { TargetStatement } from "../../mixing/finding/target-text.ts";
 import type { AddressStatement } from "../../mixing/mix-address.ts";
 import type { FilmStatement, MixStatement } from "../../mixing/mix.ts";
@@ -44,8 +45,5 @@ export const MIXING_STATEMENTS: WordingsOf<MixingStatement> = {
     `No paint can have the colour ${text}: it lies outside what a surface throws back.`,
 };
 
-/** A statement's sentence. */
-export function mixingSentence(statement: MixingStatement): string {
-  const wording = MIXING_STATEMENTS[statement.rule] as (values: object) => string;
-  return wording(statement.values);
-}
+export const mixingSentence = (statement: MixingStatement): string =>
+  worded(MIXING_STATEMENTS, statement);

@@ -1,5 +1,5 @@
 import {
-  OPACITY_CLASSES,
+  scatteringPowerLimit,
   type OpacityClass,
   type OpacityStatement,
 } from "../../optics/films/opacity.ts";
@@ -37,11 +37,8 @@ function articled(word: OpacityClass): string {
 }
 
 function limitOf(word: OpacityClass): string {
-  const i = OPACITY_CLASSES.findIndex((row) => row.class === word);
-  const [own, above] = [OPACITY_CLASSES[i], OPACITY_CLASSES[i - 1]];
-  return own !== undefined && own.scatteringPowerMin > 0
-    ? `from ${significant(own.scatteringPowerMin, 2)}`
-    : `below ${significant(above?.scatteringPowerMin ?? 0, 2)}`;
+  const { from, below = 0 } = scatteringPowerLimit(word);
+  return from === undefined ? `below ${significant(below, 2)}` : `from ${significant(from, 2)}`;
 }
 
 function reach(spans: readonly OpacityClass[]): string | undefined {

@@ -4,6 +4,7 @@ import { tintSentences } from "../tint-sentence.ts";
 import { waysApart, type Way } from "../tint-words.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
+import { lightnessText } from "../phrases.ts";
 import {
   decimals,
   listed,
@@ -23,11 +24,11 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "no-tint-to-judge": (v) =>
     sentence(`we cannot say what it does in ${within(v.white)}: ${whyNotJudged(v)}`),
   "differs-by-white": (v) =>
-    `At ${lightness(v.L)} it is ${apart(v)} in ${within(v.to)} than in ${within(v.from)}.`,
+    `At ${lightnessText(v.L)} it is ${apart(v)} in ${within(v.to)} than in ${within(v.from)}.`,
   "alike-in-whites": (v) =>
-    `At ${lightness(v.L)} its hue is the same in every white, within ${decimals(v.distance, 1)} of a*, b*.`,
+    `At ${lightnessText(v.L)} its hue is the same in every white, within ${decimals(v.distance, 1)} of a*, b*.`,
   "one-white-only": (v) =>
-    `At ${lightness(v.L)} we do not know it in two whites, so whites are not compared.`,
+    `At ${lightnessText(v.L)} we do not know it in two whites, so whites are not compared.`,
 
   "geometries-differ": (v) =>
     `They cannot be worked out together: one was read ${v.sample}, the other ${v.reference}.`,
@@ -107,10 +108,6 @@ type NotJudged = {
   readonly contrast?: number;
 };
 
-function lightness(L: number): string {
-  return `L* ${decimals(L, 0)}`;
-}
-
 function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
   if (contrast !== undefined)
     return `its let-downs show their ground there (contrast ratio ${decimals(contrast, 2)}), and a coat that hides looks otherwise`;
@@ -118,5 +115,5 @@ function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
     return "it takes a reading of the masstone and a let-down near L* 50";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
   if (wantedL > masstoneMax + aboveMasstone) return "it is too pale itself to do much there";
-  return `it takes a let-down near ${lightness(wantedL)}; the nearest is at ${lightness(nearestL)}`;
+  return `it takes a let-down near ${lightnessText(wantedL)}; the nearest is at ${lightnessText(nearestL)}`;
 }

@@ -3,6 +3,7 @@ import type { ExposureStatement, StatedContradiction } from "../../permanence/ex
 import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
+import { deltaEabText } from "../phrases.ts";
 import {
   bracketed,
   decimals,
@@ -38,11 +39,11 @@ const IN_OIL: Readonly<Record<SensitivityStatement["values"]["inOil"], string>> 
 /** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */
 export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "exposed-under-standard": (v) =>
-    `Category ${v.category}: the ${v.form} changed by ${change(v.meanDeltaEab)}${limit(v.deltaEabMax)}, exposed by ${sources(v)}.`,
+    `Category ${v.category}: the ${v.form} changed by ${deltaEabText(v.meanDeltaEab)}${limit(v.deltaEabMax)}, exposed by ${sources(v)}.`,
   "exposed-not-under-standard": (v) =>
-    `The ${v.form} changed by ${change(v.meanDeltaEab)}, as in category ${v.category}${limit(v.deltaEabMax)}; the exposure (${sources(v)}) is not all that the standard asks for.`,
+    `The ${v.form} changed by ${deltaEabText(v.meanDeltaEab)}, as in category ${v.category}${limit(v.deltaEabMax)}; the exposure (${sources(v)}) is not all that the standard asks for.`,
   "exposure-as-stated": (v) =>
-    `As stated by others, the ${v.form} changed by ${change(v.meanDeltaEab)}, as in category ${v.category}${limit(v.deltaEabMax)} (${sources(v)}); not exposed here.`,
+    `As stated by others, the ${v.form} changed by ${deltaEabText(v.meanDeltaEab)}, as in category ${v.category}${limit(v.deltaEabMax)} (${sources(v)}); not exposed here.`,
   "exposure-better-than-stated": (v) =>
     contradicted(v, "better", `the category ${v.stated} that is stated`),
   "exposure-worse-than-stated": (v) =>
@@ -61,11 +62,11 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
     ),
   "pigment-exposed-in-its-own-paint": ({ pigment, form, deltaEab, category }) =>
     sentence(
-      `${within(pigment)} in a paint of its own was exposed here: its ${form} changed by ${change(deltaEab)}, as in category ${category}`,
+      `${within(pigment)} in a paint of its own was exposed here: its ${form} changed by ${deltaEabText(deltaEab)}, as in category ${category}`,
     ),
   "pigment-exposed-as-stated": ({ pigment, form, deltaEab, category }) =>
     sentence(
-      `${within(pigment)} in a paint of its own changed in light by ${change(deltaEab)} in the ${form}, as in category ${category}, as stated by others`,
+      `${within(pigment)} in a paint of its own changed in light by ${deltaEabText(deltaEab)} in the ${form}, as in category ${category}, as stated by others`,
     ),
   "weaker-in-tints": ({ pigment, expectation }) =>
     `In tints and thin glazes ${within(pigment)} lasts less well: expected ${expectation}; not tested here.`,
@@ -79,7 +80,9 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "least-lightfast-by-exposure": ({ pigments, deltaEab }) =>
     leastLightfast(
       pigments,
-      deltaEab === undefined ? undefined : `${change(deltaEab)} where its own paint was exposed`,
+      deltaEab === undefined
+        ? undefined
+        : `${deltaEabText(deltaEab)} where its own paint was exposed`,
     ),
   "least-lightfast-as-stated": ({ pigments, category }) =>
     leastLightfast(pigments, `category ${category}, as stated`),
@@ -91,7 +94,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "blue-wool-is-another-scale": ({ reference, category }) =>
     `Blue wool ${reference} is another scale; by custom it goes with category ${category}, but no standard says so.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
-    `A change of ${change(deltaEab)} is nearest grade ${grade} of the grey scale, where 5 is no change.`,
+    `A change of ${deltaEabText(deltaEab)} is nearest grade ${grade} of the grey scale, where 5 is no change.`,
 
   "label-not-tested": () => "Lightfastness not tested here.",
   "label-category-as-stated": ({ category }) =>
@@ -117,10 +120,6 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
     ),
 };
 
-function change(deltaEab: number): string {
-  return `\u0394E*ab ${decimals(deltaEab, 1)}`;
-}
-
 /** The last category has no upper limit to name. */
 function limit(deltaEabMax: number | undefined): string {
   return deltaEabMax === undefined ? "" : bracketed(`up to ${decimals(deltaEabMax, 0)}`);
@@ -135,7 +134,7 @@ function contradicted(
   held: string,
   than: string,
 ): string {
-  return `Exposed here, the ${form} held ${held} (as in category ${exposed}, ${change(meanDeltaEab)}) than ${than}; the exposure counts.`;
+  return `Exposed here, the ${form} held ${held} (as in category ${exposed}, ${deltaEabText(meanDeltaEab)}) than ${than}; the exposure counts.`;
 }
 
 function stand(pigments: readonly string[]): string {

@@ -6,7 +6,7 @@ export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
 export const ABOUT = "about";
 
-export const { decimals, significant, percent, gramsTo100, micrometres, degrees } =
+export const { decimals, significant, percent, gramsTo100, micrometres, degrees, millilitres } =
   printedFigures(ABOUT);
 
 export function dayCount(days: Quantity): string {

@@ -1,9 +1,9 @@
-import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
+import { LAMPS, type ByLamp, type Lamp } from "../../colorimetry/lamps.ts";
 import type { LampShift } from "../../colorimetry/lamplight.ts";
 import type { ColorimetryStatement } from "../../colorimetry/statements.ts";
-import type { Lab, LabViewing } from "../../colorimetry/viewing.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { TOWARD } from "./closed-words.ts";
+import { deltaE00Text, labText, viewingIn } from "../phrases.ts";
 import { bracketed, decimals, listed, sentence } from "./phrases.ts";
 
 /** Lamps as they are bought. */
@@ -20,6 +20,8 @@ const CHANGES = {
   duller: "se apaga",
 } as const;
 
+const viewingText = viewingIn("lámpara");
+
 /** Colour notations, lamplight, metamerism. */
 export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
   "holds-in-lamplight": (shifts) => `Mantiene su color a la luz de lámpara: ${underEach(shifts)}.`,
@@ -27,11 +29,11 @@ export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
   "shifts-clearly-in-lamplight": (shift) => shifted(shift, "claramente"),
 
   "differs-in-daylight": ({ daylight }) =>
-    `Los dos difieren ya a la luz del día (${deltaE(daylight)}).`,
+    `Los dos difieren ya a la luz del día (${deltaE00Text(daylight)}).`,
   "metameric-pair": ({ daylight, lamp, index }) =>
-    `Un par metámero: iguales a la luz del día (${deltaE(daylight)}), pero distintos bajo ${LAMP_NAMES[lamp]} (${deltaE(index)} por la sola luz).`,
+    `Un par metámero: iguales a la luz del día (${deltaE00Text(daylight)}), pero distintos bajo ${LAMP_NAMES[lamp]} (${deltaE00Text(index)} por la sola luz).`,
   "matches-in-both-lights": ({ daylight, index }) =>
-    `Iguales a la luz del día (${deltaE(daylight)}) y, bajo una lámpara incandescente, un LED blanco o un tubo fluorescente, a no más de ${deltaE(index)}.`,
+    `Iguales a la luz del día (${deltaE00Text(daylight)}) y, bajo una lámpara incandescente, un LED blanco o un tubo fluorescente, a no más de ${deltaE00Text(index)}.`,
 
   "impossible-colour": ({ viewing, ...lab }) =>
     `Ninguna superficie tiene este color bajo ${viewingText(viewing)}: ${labText(lab)}.`,
@@ -43,15 +45,7 @@ export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
     `Fuera de la renotación de Munsell (${labText(lab)}), así que no tiene notación Munsell.`,
 };
 
-function deltaE(difference: number): string {
-  return `\u0394E00 ${decimals(difference, 1)}`;
-}
-
-function labText({ L, a, b }: Lab): string {
-  return `L* ${decimals(L, 1)}, a* ${decimals(a, 1)}, b* ${decimals(b, 1)}`;
-}
-
-function underEach(shifts: ByLamp, lamps: readonly Lamp[] = LAMPS_IN_ORDER): string {
+function underEach(shifts: ByLamp, lamps: readonly Lamp[] = LAMPS): string {
   return listed(
     lamps.map(
       (lamp, i) =>
@@ -60,21 +54,13 @@ function underEach(shifts: ByLamp, lamps: readonly Lamp[] = LAMPS_IN_ORDER): str
   );
 }
 
-const LAMPS_IN_ORDER: readonly Lamp[] = ["incandescent", "led", "fluorescent"];
-
 function shifted(shift: LampShift, how: string): string {
   const changes = [shift.lightness, shift.chroma].flatMap((change) =>
     change === "same" ? [] : [CHANGES[change]],
   );
   const also = changes.length === 0 ? "" : `, y ${listed(changes)}`;
-  const others = LAMPS_IN_ORDER.filter((lamp) => lamp !== shift.lamp);
+  const others = LAMPS.filter((lamp) => lamp !== shift.lamp);
   return sentence(
-    `vira ${how} ${TOWARD[shift.towards]} bajo ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE(shift[shift.lamp]))}; ${underEach(shift, others)}`,
+    `vira ${how} ${TOWARD[shift.towards]} bajo ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}; ${underEach(shift, others)}`,
   );
-}
-
-/** "D65/10" as "D65, 10\u00b0"; a viewing of lamplight says so. */
-function viewingText(viewing: LabViewing): string {
-  const [light = "", observer = ""] = viewing.split("/");
-  return `${light === "A" ? "A (lámpara)" : light}, ${observer}\u00b0`;
 }

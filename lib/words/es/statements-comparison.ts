@@ -1,4 +1,5 @@
 import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
+import { comparedWays, type ComparedWay } from "../compared-ways.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { dayCount, decimals, listed, percent, sentence, significant, within } from "./phrases.ts";
 
@@ -42,20 +43,20 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-not-stated": (v) => `No se sabe de ${listed(v.names.map(within))}.`,
 };
 
-/** Less than this share of the distance is no direction worth a word. */
-const WORTH_SAYING = 0.4;
+const WAYS: Readonly<Record<ComparedWay, string>> = {
+  lighter: "más claro",
+  darker: "más oscuro",
+  yellower: "más amarillo",
+  bluer: "más azul",
+  redder: "más rojo",
+  greener: "más verde",
+};
 
 function atLeast({ atLeast: ends }: { readonly atLeast?: string }): string {
   return ends === undefined ? "" : "al menos ";
 }
 
 /** "más oscuro y más azul": the ways that make up the distance. */
-function ways({ lighter, yellower, redder, distance }: PlacesApart): string {
-  const way = (by: number, more: string, less: string): string[] =>
-    Math.abs(by) < WORTH_SAYING * distance ? [] : [by > 0 ? more : less];
-  return listed([
-    ...way(lighter, "más claro", "más oscuro"),
-    ...way(yellower, "más amarillo", "más azul"),
-    ...way(redder, "más rojo", "más verde"),
-  ]);
+function ways(places: PlacesApart): string {
+  return listed(comparedWays(places).map((way) => WAYS[way]));
 }

@@ -1,6 +1,7 @@
 import type { DrawdownStatement } from "../../optics/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { GEOMETRIES, wordOf } from "./closed-words.ts";
+import { deltaE00Text, surfaceConstants } from "../phrases.ts";
 import { decimals, listed, percent, significant, within } from "./phrases.ts";
 
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
@@ -42,25 +43,25 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
     `Leído con su brillo, el tono pleno está tan cerca de lo que devuelve la sola superficie (k1 ${decimals(v.k1, 3)}) que no podemos decir cuán profundo es sin brillo.`,
 
   "suspect-drawdown": (v) =>
-    `${letDown(v)} es dudoso: los demás lo yerran en ${deltaE(v.leaveOneOutDeltaE00)} (el límite es ${decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : ` y concuerdan entre sí dentro de ${decimals(v.othersDeltaE00, 1)}`}; se muestra y no se usa.`,
+    `${letDown(v)} es dudoso: los demás lo yerran en ${deltaE00Text(v.leaveOneOutDeltaE00)} (el límite es ${decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : ` y concuerdan entre sí dentro de ${decimals(v.othersDeltaE00, 1)}`}; se muestra y no se usa.`,
   "drawdowns-disagree": (v) =>
-    `${letDown(v)} y el otro en ese blanco se contradicen (${deltaE(v.leaveOneOutDeltaE00)}; el límite es ${decimals(v.limit, 1)}), y nada dice cuál es el falso.`,
+    `${letDown(v)} y el otro en ese blanco se contradicen (${deltaE00Text(v.leaveOneOutDeltaE00)}; el límite es ${decimals(v.limit, 1)}), y nada dice cuál es el falso.`,
   "fit-needs-masstone": () =>
     "El tono pleno no puede dejarse fuera, puesto que el ajuste descansa en él.",
   "only-let-down-in-its-white": (v) =>
     `El único rebaje en ${within(v.white)}: si se deja fuera, nada lo prevé.`,
   "surface-stated": (v) =>
-    `Superficie descontada según las constantes registradas con las lecturas (${constants(v)}).`,
+    `Superficie descontada según las constantes registradas con las lecturas (${surfaceConstants(v)}).`,
   "surface-by-leave-one-out": (v) =>
-    `Superficie descontada como la de una película de aceite (${constants(v)}): con estas constantes los rebajes que se dejan fuera, de todos los colores leídos igual, se prevén mejor que sin ninguna.`,
+    `Superficie descontada como la de una película de aceite (${surfaceConstants(v)}): con estas constantes los rebajes que se dejan fuera, de todos los colores leídos igual, se prevén mejor que sin ninguna.`,
   "surface-by-default": (v) =>
-    `Superficie descontada como la de una película de aceite (${constants(v)}), como es usual en esta geometría.`,
+    `Superficie descontada como la de una película de aceite (${surfaceConstants(v)}), como es usual en esta geometría.`,
   "surface-under-darkest": (v) =>
-    `Superficie descontada como la de una película de aceite, con su parte de luz exterior por debajo de la lectura más oscura del taller (${constants(v)}).`,
+    `Superficie descontada como la de una película de aceite, con su parte de luz exterior por debajo de la lectura más oscura del taller (${surfaceConstants(v)}).`,
   "no-surface-by-leave-one-out": (v) =>
-    `Ninguna superficie descontada (${constants(v)}): así los rebajes que se dejan fuera, de todos los colores leídos igual, se prevén mejor que con las constantes de una película de aceite.`,
+    `Ninguna superficie descontada (${surfaceConstants(v)}): así los rebajes que se dejan fuera, de todos los colores leídos igual, se prevén mejor que con las constantes de una película de aceite.`,
   "no-surface-by-default": (v) =>
-    `Ninguna superficie descontada (${constants(v)}), como es usual con el brillo excluido; ningún rebaje podía dejarse fuera para probar otras.`,
+    `Ninguna superficie descontada (${surfaceConstants(v)}), como es usual con el brillo excluido; ningún rebaje podía dejarse fuera para probar otras.`,
   "fit-has-none-to-spare": () =>
     "Cada blanco tiene un solo rebaje: el ajuste pasa por todos, y nada dice cuánto vale.",
   "fit-within-noise": (v) =>
@@ -109,12 +110,4 @@ function wavelengths(count: number): string {
 
 function luminances(one: number, other: number): string {
   return `Y ${percent(one)} frente a ${significant(other * 100, 2)}`;
-}
-
-function constants({ k1, k2 }: { readonly k1: number; readonly k2: number }): string {
-  return `k1 ${decimals(k1, 3)}, k2 ${decimals(k2, 3)}`;
-}
-
-function deltaE(value: number): string {
-  return `\u0394E00 ${decimals(value, 1)}`;
 }

@@ -10,6 +10,7 @@ import {
   gramsTo100,
   listed,
   micrometres,
+  millilitres,
   namesWithin,
   percent,
   sentence,
@@ -137,10 +138,11 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `Contar el ${percent(fraction)} por la pintura que queda en los rodillos.`,
   "loss-on-slab-or-mill": ({ fraction }) =>
     `Contar el ${percent(fraction)} por la pintura que queda en la losa o el molino.`,
-  "fills-the-jar": (v) => `${filling(v)} llena un tarro de ${jar(v)} aun después de asentarse.`,
+  "fills-the-jar": (v) =>
+    `${filling(v)} llena un tarro de ${millilitres(v.jarMl)} aun después de asentarse.`,
   "fills-until-it-settles": (v) =>
-    `${filling(v)} llena un tarro de ${jar(v)} recién vertido, pero no una vez asentado.`,
-  "does-not-fill-the-jar": (v) => `${filling(v)} no llena un tarro de ${jar(v)}.`,
+    `${filling(v)} llena un tarro de ${millilitres(v.jarMl)} recién vertido, pero no una vez asentado.`,
+  "does-not-fill-the-jar": (v) => `${filling(v)} no llena un tarro de ${millilitres(v.jarMl)}.`,
 };
 
 /** From the first to the last class that an estimate reaches into. */
@@ -201,8 +203,4 @@ function filling({
   readonly takenMl: Interval;
 }): string {
   return `${withUnit(significant(massG, 3), "g")} de ${within(pigment)} seco ocupan ${withUnit(significant(takenMl, 2), "ml")}, de asentado a vertido: eso`;
-}
-
-function jar({ jarMl }: { readonly jarMl: number }): string {
-  return withUnit(significant(jarMl, 3), "ml");
 }

@@ -1,19 +1,19 @@
 import type { LabelStatement } from "../../hazard/statements.ts";
 import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import type { Quantity } from "../../quantities/interval.ts";
 import { SIGNAL_WORDS } from "./label-words.ts";
 import {
   bracketed,
   dateWords,
   degrees,
   listed,
+  millilitres,
   namesWithin,
   percent,
   sentence,
   significant,
-  withUnit,
   within,
+  withUnit,
 } from "./phrases.ts";
 import { wordOf } from "./closed-words.ts";
 import { MARKET_WORDINGS } from "./statements-markets.ts";
@@ -172,10 +172,6 @@ function belowWhat({
 
 function counted(as: string): string {
   return as === "substance" ? "" : `, contado como ${metalWord(as)}`;
-}
-
-function millilitres(ml: Quantity): string {
-  return withUnit(significant(ml, 3), "ml");
 }
 
 function shortForm({

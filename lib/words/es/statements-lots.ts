@@ -1,33 +1,30 @@
+import { criteriaIn, criterionFigures } from "../lot-criteria.ts";
 import type { Charted } from "../../lots/control-chart.ts";
-import type { Criterion } from "../../lots/judgement.ts";
 import type { LotStatement } from "../../lots/statements.ts";
-import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { upperFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
 import { FORMS, GEOMETRIES, wordOf } from "./closed-words.ts";
 import { within } from "./phrases.ts";
 
-/** What is held against the standard, with its unit and how it is rounded. */
-export const CRITERIA: Readonly<
-  Record<Criterion, { readonly name: string; readonly unit: string; readonly places: number }>
-> = {
-  masstone: { name: "Tono pleno", unit: "\u0394E00", places: 2 },
-  letDown: { name: "Rebaje", unit: "\u0394E00", places: 2 },
-  strength: { name: "Poder colorante", unit: "%", places: 1 },
-  residual: { name: "Rebaje a igual fuerza", unit: "\u0394E00", places: 2 },
-  fineness: { name: "Finura de molienda", unit: "\u00b5m", places: 0 },
-  oilIndex: { name: "Índice de aceite", unit: "g por 100 g", places: 1 },
-  density: { name: "Densidad", unit: "g/cm\u00b3", places: 3 },
-};
+export const CRITERIA = criteriaIn(
+  {
+    masstone: "Tono pleno",
+    letDown: "Rebaje",
+    strength: "Poder colorante",
+    residual: "Rebaje a igual fuerza",
+    fineness: "Finura de molienda",
+    oilIndex: "Índice de aceite",
+    density: "Densidad",
+  },
+  "g por 100 g",
+);
 
-/** @param limits from and to; from nought reads "como máximo". */
-export function limitsText(criterion: Criterion, [low, high]: Interval): string {
-  const { unit, places } = CRITERIA[criterion];
-  return low === 0
-    ? `como máximo ${decimalText(high, places)}\u00a0${unit}`
-    : `${decimalText(low, places)} a ${decimalText(high, places)}\u00a0${unit}`;
-}
+export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITERIA, {
+  atMost: "como máximo",
+  to: "a",
+  beforeUnit: "\u00a0",
+});
 
 /** What a chart follows, as it stands inside a sentence. */
 const CHARTED: Readonly<Record<Charted, string>> = {
@@ -35,13 +32,6 @@ const CHARTED: Readonly<Record<Charted, string>> = {
   letDown: "diferencia del rebaje con el patrón",
   masstone: "diferencia del tono pleno con el patrón",
 };
-
-const figureOf = (criterion: Criterion, value: number): string =>
-  `${decimalText(value, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
-const withUncertainty = (criterion: Criterion, value: number, uncertainty: number): string =>
-  uncertainty === 0
-    ? figureOf(criterion, value)
-    : `${decimalText(value, CRITERIA[criterion].places)} \u00b1 ${decimalText(uncertainty, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
 
 const NOT_READ = {
   masstone:

@@ -1,3 +1,4 @@
+import { worded } from "../by-rule.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { MixingStatement } from "../en/statements-mixing.ts";
 import { listed, within } from "./phrases.ts";
@@ -40,8 +41,5 @@ export const MIXING_STATEMENTS: WordingsOf<MixingStatement> = {
     `Ninguna pintura puede tener el color ${text}: queda fuera de lo que una superficie devuelve.`,
 };
 
-/** A statement's sentence. */
-export function mixingSentence(statement: MixingStatement): string {
-  const wording = MIXING_STATEMENTS[statement.rule] as (values: object) => string;
-  return wording(statement.values);
-}
+export const mixingSentence = (statement: MixingStatement): string =>
+  worded(MIXING_STATEMENTS, statement);

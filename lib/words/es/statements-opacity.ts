@@ -1,5 +1,5 @@
 import {
-  OPACITY_CLASSES,
+  scatteringPowerLimit,
   type OpacityClass,
   type OpacityStatement,
 } from "../../optics/films/opacity.ts";
@@ -37,11 +37,10 @@ export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
 };
 
 function limitOf(word: OpacityClass): string {
-  const i = OPACITY_CLASSES.findIndex((row) => row.class === word);
-  const [own, above] = [OPACITY_CLASSES[i], OPACITY_CLASSES[i - 1]];
-  return own !== undefined && own.scatteringPowerMin > 0
-    ? `desde ${significant(own.scatteringPowerMin, 2)}`
-    : `por debajo de ${significant(above?.scatteringPowerMin ?? 0, 2)}`;
+  const { from, below = 0 } = scatteringPowerLimit(word);
+  return from === undefined
+    ? `por debajo de ${significant(below, 2)}`
+    : `desde ${significant(from, 2)}`;
 }
 
 function reach(spans: readonly OpacityClass[]): string | undefined {

@@ -5,6 +5,7 @@ import { waysApart, type Way } from "../tint-words.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { GEOMETRIES, wordOf } from "./closed-words.ts";
+import { lightnessText } from "../phrases.ts";
 import {
   decimals,
   listed,
@@ -24,11 +25,11 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "no-tint-to-judge": (v) =>
     sentence(`no podemos decir qué hace en ${within(v.white)}: ${whyNotJudged(v)}`),
   "differs-by-white": (v) =>
-    `A ${lightness(v.L)} es ${apart(v)} en ${within(v.to)} que en ${within(v.from)}.`,
+    `A ${lightnessText(v.L)} es ${apart(v)} en ${within(v.to)} que en ${within(v.from)}.`,
   "alike-in-whites": (v) =>
-    `A ${lightness(v.L)} su matiz es el mismo en todos los blancos, dentro de ${decimals(v.distance, 1)} en a*, b*.`,
+    `A ${lightnessText(v.L)} su matiz es el mismo en todos los blancos, dentro de ${decimals(v.distance, 1)} en a*, b*.`,
   "one-white-only": (v) =>
-    `A ${lightness(v.L)} no lo conocemos en dos blancos, y los blancos no se comparan.`,
+    `A ${lightnessText(v.L)} no lo conocemos en dos blancos, y los blancos no se comparan.`,
 
   "geometries-differ": (v) =>
     `No pueden calcularse juntos: uno se leyó en ${wordOf(GEOMETRIES, v.sample)}, el otro en ${wordOf(GEOMETRIES, v.reference)}.`,
@@ -108,10 +109,6 @@ type NotJudged = {
   readonly contrast?: number;
 };
 
-function lightness(L: number): string {
-  return `L* ${decimals(L, 0)}`;
-}
-
 function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
   if (contrast !== undefined)
     return `sus rebajes dejan ver allí su fondo (relación de contraste ${decimals(contrast, 2)}), y una capa que cubre tiene otro aspecto`;
@@ -120,5 +117,5 @@ function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
   if (wantedL > masstoneMax + aboveMasstone)
     return "es por sí mismo demasiado pálido para hacer mucho en él";
-  return `hace falta un rebaje cerca de ${lightness(wantedL)}; el más próximo está en ${lightness(nearestL)}`;
+  return `hace falta un rebaje cerca de ${lightnessText(wantedL)}; el más próximo está en ${lightnessText(nearestL)}`;
 }

@@ -4,6 +4,7 @@ import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { EXPECTED, FORMS, wordOf } from "./closed-words.ts";
+import { deltaEabText } from "../phrases.ts";
 import { bracketed, decimals, listed, namesWithin, sentence, within } from "./phrases.ts";
 import { kindsText } from "./pigment-kinds.ts";
 
@@ -37,11 +38,11 @@ const IN_OIL: Readonly<
 /** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */
 export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "exposed-under-standard": (v) =>
-    `Categoría\u00a0${v.category}: el ${wordOf(FORMS, v.form)} cambió en ${change(v.meanDeltaEab)}${limit(v.deltaEabMax)}, expuesto según ${sources(v)}.`,
+    `Categoría\u00a0${v.category}: el ${wordOf(FORMS, v.form)} cambió en ${deltaEabText(v.meanDeltaEab)}${limit(v.deltaEabMax)}, expuesto según ${sources(v)}.`,
   "exposed-not-under-standard": (v) =>
-    `El ${wordOf(FORMS, v.form)} cambió en ${change(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${limit(v.deltaEabMax)}; la exposición (${sources(v)}) no es todo lo que pide la norma.`,
+    `El ${wordOf(FORMS, v.form)} cambió en ${deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${limit(v.deltaEabMax)}; la exposición (${sources(v)}) no es todo lo que pide la norma.`,
   "exposure-as-stated": (v) =>
-    `Según otros, el ${wordOf(FORMS, v.form)} cambió en ${change(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${limit(v.deltaEabMax)} (${sources(v)}); no expuesto aquí.`,
+    `Según otros, el ${wordOf(FORMS, v.form)} cambió en ${deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${limit(v.deltaEabMax)} (${sources(v)}); no expuesto aquí.`,
   "exposure-better-than-stated": (v) =>
     contradicted(v, "mejor", `la categoría\u00a0${v.stated} declarada`),
   "exposure-worse-than-stated": (v) =>
@@ -60,11 +61,11 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
     ),
   "pigment-exposed-in-its-own-paint": ({ pigment, form, deltaEab, category }) =>
     sentence(
-      `${within(pigment)} se expuso aquí en una pintura suya: el ${wordOf(FORMS, form)} cambió en ${change(deltaEab)}, como en la categoría\u00a0${category}`,
+      `${within(pigment)} se expuso aquí en una pintura suya: el ${wordOf(FORMS, form)} cambió en ${deltaEabText(deltaEab)}, como en la categoría\u00a0${category}`,
     ),
   "pigment-exposed-as-stated": ({ pigment, form, deltaEab, category }) =>
     sentence(
-      `${within(pigment)}, en una pintura suya, cambió a la luz en ${change(deltaEab)} en ${wordOf(FORMS, form)}, como en la categoría\u00a0${category}, según otros`,
+      `${within(pigment)}, en una pintura suya, cambió a la luz en ${deltaEabText(deltaEab)} en ${wordOf(FORMS, form)}, como en la categoría\u00a0${category}, según otros`,
     ),
   "weaker-in-tints": ({ pigment, expectation }) =>
     `En rebajes y veladuras finas, ${within(pigment)} dura menos: solidez previsible ${EXPECTED[expectation]}; no ensayada aquí.`,
@@ -78,7 +79,9 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "least-lightfast-by-exposure": ({ pigments, deltaEab }) =>
     leastLightfast(
       pigments,
-      deltaEab === undefined ? undefined : `${change(deltaEab)} donde se expuso su propia pintura`,
+      deltaEab === undefined
+        ? undefined
+        : `${deltaEabText(deltaEab)} donde se expuso su propia pintura`,
     ),
   "least-lightfast-as-stated": ({ pigments, category }) =>
     leastLightfast(pigments, `categoría\u00a0${category}, declarada`),
@@ -90,7 +93,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "blue-wool-is-another-scale": ({ reference, category }) =>
     `La lana azul ${reference} es otra escala; por costumbre va con la categoría\u00a0${category}, pero ninguna norma lo dice.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
-    `Un cambio de ${change(deltaEab)} está lo más cerca del grado ${grade} de la escala de grises, donde 5 es ningún cambio.`,
+    `Un cambio de ${deltaEabText(deltaEab)} está lo más cerca del grado ${grade} de la escala de grises, donde 5 es ningún cambio.`,
 
   "label-not-tested": () => "Solidez a la luz no ensayada aquí.",
   "label-category-as-stated": ({ category }) =>
@@ -120,10 +123,6 @@ function formText(form: string | undefined): string | undefined {
   return form === undefined ? undefined : wordOf(FORMS, form);
 }
 
-function change(deltaEab: number): string {
-  return `\u0394E*ab ${decimals(deltaEab, 1)}`;
-}
-
 /** The last category has no upper limit to name. */
 function limit(deltaEabMax: number | undefined): string {
   return deltaEabMax === undefined ? "" : bracketed(`hasta ${decimals(deltaEabMax, 0)}`);
@@ -138,7 +137,7 @@ function contradicted(
   held: string,
   than: string,
 ): string {
-  return `Expuesto aquí, el ${wordOf(FORMS, form)} aguantó ${held} (como en la categoría\u00a0${exposed}, ${change(meanDeltaEab)}) que ${than}; cuenta la exposición.`;
+  return `Expuesto aquí, el ${wordOf(FORMS, form)} aguantó ${held} (como en la categoría\u00a0${exposed}, ${deltaEabText(meanDeltaEab)}) que ${than}; cuenta la exposición.`;
 }
 
 function holds(pigments: readonly string[]): string {

@@ -1,15 +1,4 @@
-import type { DryingStatement } from "../../drying/statements.ts";
-import type { FormulationStatement } from "../../formulation/statements.ts";
-import type { HazardStatement } from "../../hazard/statements.ts";
-import type { LotStatement } from "../../lots/statements.ts";
-import type { PhotographStatement } from "../../patches/statements.ts";
-import type {
-  DrawdownStatement,
-  MixtureStatement,
-  PaintStatement,
-} from "../../optics/statements.ts";
-import { byRule } from "../by-rule.ts";
-import type { StatementWording } from "../words.ts";
+import { rulings } from "../rulings.ts";
 import { COLORIMETRY_RULINGS } from "./statements-colorimetry.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { DRAWDOWN_RULINGS } from "./statements-drawdowns.ts";
@@ -26,19 +15,19 @@ import { OPTICS_RULINGS } from "./statements-optics.ts";
 import { PERMANENCE_RULINGS } from "./statements-permanence.ts";
 
 /** A sentence for each rule of each science; one file a science, and one of colours side by side. */
-export const RULINGS: Readonly<Record<string, StatementWording>> = {
-  ...byRule(COLORIMETRY_RULINGS),
-  ...byRule<PaintStatement>(OPTICS_RULINGS),
-  ...byRule<DrawdownStatement>(DRAWDOWN_RULINGS),
-  ...byRule(OPACITY_RULINGS),
-  ...byRule(EXPECTED_RULINGS),
-  ...byRule(DRAWN_COAT_RULINGS),
-  ...byRule<MixtureStatement>(MIXTURE_RULINGS),
-  ...byRule<FormulationStatement>(FORMULATION_RULINGS),
-  ...byRule<DryingStatement>(DRYING_RULINGS),
-  ...byRule(PERMANENCE_RULINGS),
-  ...byRule<HazardStatement>(HAZARD_RULINGS),
-  ...byRule(COMPARISON_RULINGS),
-  ...byRule<LotStatement>(LOT_RULINGS),
-  ...byRule<PhotographStatement>(PATCH_RULINGS),
-};
+export const RULINGS = rulings({
+  ...COLORIMETRY_RULINGS,
+  ...OPTICS_RULINGS,
+  ...DRAWDOWN_RULINGS,
+  ...OPACITY_RULINGS,
+  ...EXPECTED_RULINGS,
+  ...DRAWN_COAT_RULINGS,
+  ...MIXTURE_RULINGS,
+  ...FORMULATION_RULINGS,
+  ...DRYING_RULINGS,
+  ...PERMANENCE_RULINGS,
+  ...HAZARD_RULINGS,
+  ...COMPARISON_RULINGS,
+  ...LOT_RULINGS,
+  ...PATCH_RULINGS,
+});

@@ -1,9 +1,9 @@
-import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
+import { LAMPS, type ByLamp, type Lamp } from "../../colorimetry/lamps.ts";
 import type { LampShift } from "../../colorimetry/lamplight.ts";
 import type { ColorimetryStatement } from "../../colorimetry/statements.ts";
-import type { Lab, LabViewing } from "../../colorimetry/viewing.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { TOWARD } from "./closed-words.ts";
+import { deltaE00Text, labText, viewingIn } from "../phrases.ts";
 import { bracketed, decimals, listed, sentence } from "./phrases.ts";
 
 /** Lamps as they are bought. */
@@ -20,6 +20,8 @@ const CHANGES = {
   duller: "devient plus terne",
 } as const;
 
+const viewingText = viewingIn("lampe");
+
 /** Colour notations, lamplight, metamerism. */
 export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
   "holds-in-lamplight": (shifts) => `Garde sa couleur sous la lampe\u202f: ${underEach(shifts)}.`,
@@ -27,11 +29,11 @@ export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
   "shifts-clearly-in-lamplight": (shift) => shifted(shift, "nettement"),
 
   "differs-in-daylight": ({ daylight }) =>
-    `Les deux diffèrent déjà à la lumière du jour (${deltaE(daylight)}).`,
+    `Les deux diffèrent déjà à la lumière du jour (${deltaE00Text(daylight)}).`,
   "metameric-pair": ({ daylight, lamp, index }) =>
-    `Une paire métamère\u202f: pareils à la lumière du jour (${deltaE(daylight)}), mais différents sous ${LAMP_NAMES[lamp]} (${deltaE(index)} du fait de la seule lumière).`,
+    `Une paire métamère\u202f: pareils à la lumière du jour (${deltaE00Text(daylight)}), mais différents sous ${LAMP_NAMES[lamp]} (${deltaE00Text(index)} du fait de la seule lumière).`,
   "matches-in-both-lights": ({ daylight, index }) =>
-    `Pareils à la lumière du jour (${deltaE(daylight)}) et, sous une lampe à incandescence, une LED blanche ou un tube fluorescent, pas plus éloignés que ${deltaE(index)}.`,
+    `Pareils à la lumière du jour (${deltaE00Text(daylight)}) et, sous une lampe à incandescence, une LED blanche ou un tube fluorescent, pas plus éloignés que ${deltaE00Text(index)}.`,
 
   "impossible-colour": ({ viewing, ...lab }) =>
     `Aucune surface n’a cette couleur sous ${viewingText(viewing)}\u202f: ${labText(lab)}.`,
@@ -43,15 +45,7 @@ export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
     `Hors de la renotation de Munsell (${labText(lab)}), donc sans notation Munsell.`,
 };
 
-function deltaE(difference: number): string {
-  return `\u0394E00 ${decimals(difference, 1)}`;
-}
-
-function labText({ L, a, b }: Lab): string {
-  return `L* ${decimals(L, 1)}, a* ${decimals(a, 1)}, b* ${decimals(b, 1)}`;
-}
-
-function underEach(shifts: ByLamp, lamps: readonly Lamp[] = LAMPS_IN_ORDER): string {
+function underEach(shifts: ByLamp, lamps: readonly Lamp[] = LAMPS): string {
   return listed(
     lamps.map(
       (lamp, i) =>
@@ -60,21 +54,13 @@ function underEach(shifts: ByLamp, lamps: readonly Lamp[] = LAMPS_IN_ORDER): str
   );
 }
 
-const LAMPS_IN_ORDER: readonly Lamp[] = ["incandescent", "led", "fluorescent"];
-
 function shifted(shift: LampShift, how: string): string {
   const changes = [shift.lightness, shift.chroma].flatMap((change) =>
     change === "same" ? [] : [CHANGES[change]],
   );
   const also = changes.length === 0 ? "" : `, et ${listed(changes)}`;
-  const others = LAMPS_IN_ORDER.filter((lamp) => lamp !== shift.lamp);
+  const others = LAMPS.filter((lamp) => lamp !== shift.lamp);
   return sentence(
-    `tourne ${how} ${TOWARD[shift.towards]} sous ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE(shift[shift.lamp]))}\u202f; ${underEach(shift, others)}`,
+    `tourne ${how} ${TOWARD[shift.towards]} sous ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}\u202f; ${underEach(shift, others)}`,
   );
-}
-
-/** "D65/10" as "D65, 10\u00b0"; a viewing of lamplight says so. */
-function viewingText(viewing: LabViewing): string {
-  const [light = "", observer = ""] = viewing.split("/");
-  return `${light === "A" ? "A (lampe)" : light}, ${observer}\u00b0`;
 }

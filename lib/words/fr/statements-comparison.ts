@@ -1,4 +1,5 @@
 import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
+import { comparedWays, type ComparedWay } from "../compared-ways.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import {
   dayCount,
@@ -52,20 +53,20 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-not-stated": (v) => `Inconnu pour ${listed(v.names.map(within))}.`,
 };
 
-/** Less than this share of the distance is no direction worth a word. */
-const WORTH_SAYING = 0.4;
+const WAYS: Readonly<Record<ComparedWay, string>> = {
+  lighter: "plus clair",
+  darker: "plus sombre",
+  yellower: "plus jaune",
+  bluer: "plus bleu",
+  redder: "plus rouge",
+  greener: "plus vert",
+};
 
 function atLeast({ atLeast: ends }: { readonly atLeast?: string }): string {
   return ends === undefined ? "" : "au moins ";
 }
 
 /** "plus sombre et plus bleu": the ways that make up the distance. */
-function ways({ lighter, yellower, redder, distance }: PlacesApart): string {
-  const way = (by: number, more: string, less: string): string[] =>
-    Math.abs(by) < WORTH_SAYING * distance ? [] : [by > 0 ? more : less];
-  return listed([
-    ...way(lighter, "plus clair", "plus sombre"),
-    ...way(yellower, "plus jaune", "plus bleu"),
-    ...way(redder, "plus rouge", "plus vert"),
-  ]);
+function ways(places: PlacesApart): string {
+  return listed(comparedWays(places).map((way) => WAYS[way]));
 }

@@ -1,6 +1,7 @@
 import type { DrawdownStatement } from "../../optics/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { GEOMETRIES, wordOf } from "./closed-words.ts";
+import { deltaE00Text, surfaceConstants } from "../phrases.ts";
 import { decimals, listed, percent, significant, within } from "./phrases.ts";
 
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
@@ -42,25 +43,25 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
     `Lu avec son reflet, le ton plein est si près de ce que la surface seule renvoie (k1 ${decimals(v.k1, 3)}) que nous ne pouvons dire combien il est profond sans reflet.`,
 
   "suspect-drawdown": (v) =>
-    `${letDown(v)} est douteux\u202f: les autres le manquent de ${deltaE(v.leaveOneOutDeltaE00)} (la limite est ${decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : ` et s’accordent entre eux à ${decimals(v.othersDeltaE00, 1)} près`}\u202f; il est montré et n’est pas employé.`,
+    `${letDown(v)} est douteux\u202f: les autres le manquent de ${deltaE00Text(v.leaveOneOutDeltaE00)} (la limite est ${decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : ` et s’accordent entre eux à ${decimals(v.othersDeltaE00, 1)} près`}\u202f; il est montré et n’est pas employé.`,
   "drawdowns-disagree": (v) =>
-    `${letDown(v)} et l’autre dans ce blanc se contredisent (${deltaE(v.leaveOneOutDeltaE00)}\u202f; la limite est ${decimals(v.limit, 1)}), et rien ne dit lequel est faux.`,
+    `${letDown(v)} et l’autre dans ce blanc se contredisent (${deltaE00Text(v.leaveOneOutDeltaE00)}\u202f; la limite est ${decimals(v.limit, 1)}), et rien ne dit lequel est faux.`,
   "fit-needs-masstone": () =>
     "Le ton plein ne peut être écarté, puisque l’ajustement repose sur lui.",
   "only-let-down-in-its-white": (v) =>
     `Le seul dégradé dans ${within(v.white)}\u202f: si on l’écarte, rien ne le prévoit.`,
   "surface-stated": (v) =>
-    `Surface ôtée d’après les constantes consignées avec les lectures (${constants(v)}).`,
+    `Surface ôtée d’après les constantes consignées avec les lectures (${surfaceConstants(v)}).`,
   "surface-by-leave-one-out": (v) =>
-    `Surface ôtée comme celle d’un film d’huile (${constants(v)})\u202f: avec ces constantes, les dégradés écartés tour à tour, de toutes les couleurs lues de même, sont mieux prévus que sans.`,
+    `Surface ôtée comme celle d’un film d’huile (${surfaceConstants(v)})\u202f: avec ces constantes, les dégradés écartés tour à tour, de toutes les couleurs lues de même, sont mieux prévus que sans.`,
   "surface-by-default": (v) =>
-    `Surface ôtée comme celle d’un film d’huile (${constants(v)}), comme il est d’usage dans cette géométrie.`,
+    `Surface ôtée comme celle d’un film d’huile (${surfaceConstants(v)}), comme il est d’usage dans cette géométrie.`,
   "surface-under-darkest": (v) =>
-    `Surface ôtée comme celle d’un film d’huile, sa part de lumière extérieure tenue au-dessous de la lecture la plus sombre de l’atelier (${constants(v)}).`,
+    `Surface ôtée comme celle d’un film d’huile, sa part de lumière extérieure tenue au-dessous de la lecture la plus sombre de l’atelier (${surfaceConstants(v)}).`,
   "no-surface-by-leave-one-out": (v) =>
-    `Aucune surface ôtée (${constants(v)})\u202f: ainsi les dégradés écartés tour à tour, de toutes les couleurs lues de même, sont mieux prévus qu’avec les constantes d’un film d’huile.`,
+    `Aucune surface ôtée (${surfaceConstants(v)})\u202f: ainsi les dégradés écartés tour à tour, de toutes les couleurs lues de même, sont mieux prévus qu’avec les constantes d’un film d’huile.`,
   "no-surface-by-default": (v) =>
-    `Aucune surface ôtée (${constants(v)}), comme il est d’usage reflet exclu\u202f; aucun dégradé ne pouvait être écarté pour en essayer d’autres.`,
+    `Aucune surface ôtée (${surfaceConstants(v)}), comme il est d’usage reflet exclu\u202f; aucun dégradé ne pouvait être écarté pour en essayer d’autres.`,
   "fit-has-none-to-spare": () =>
     "Chaque blanc n’a qu’un dégradé\u202f: l’ajustement passe par tous, et rien ne dit ce qu’il vaut.",
   "fit-within-noise": (v) =>
@@ -109,12 +110,4 @@ function wavelengths(count: number): string {
 
 function luminances(one: number, other: number): string {
   return `Y ${percent(one)} contre ${significant(other * 100, 2)}`;
-}
-
-function constants({ k1, k2 }: { readonly k1: number; readonly k2: number }): string {
-  return `k1 ${decimals(k1, 3)}, k2 ${decimals(k2, 3)}`;
-}
-
-function deltaE(value: number): string {
-  return `\u0394E00 ${decimals(value, 1)}`;
 }

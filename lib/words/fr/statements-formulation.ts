@@ -10,6 +10,7 @@ import {
   gramsTo100,
   listed,
   micrometres,
+  millilitres,
   namesWithin,
   of,
   percent,
@@ -140,10 +141,11 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `Compter ${percent(fraction)} pour la peinture qui reste sur les cylindres.`,
   "loss-on-slab-or-mill": ({ fraction }) =>
     `Compter ${percent(fraction)} pour la peinture qui reste sur le marbre ou la broyeuse.`,
-  "fills-the-jar": (v) => `${filling(v)} remplit un pot de ${jar(v)}, même une fois tassé.`,
+  "fills-the-jar": (v) =>
+    `${filling(v)} remplit un pot de ${millilitres(v.jarMl)}, même une fois tassé.`,
   "fills-until-it-settles": (v) =>
-    `${filling(v)} remplit un pot de ${jar(v)} au moment où on le verse, mais plus une fois tassé.`,
-  "does-not-fill-the-jar": (v) => `${filling(v)} ne remplit pas un pot de ${jar(v)}.`,
+    `${filling(v)} remplit un pot de ${millilitres(v.jarMl)} au moment où on le verse, mais plus une fois tassé.`,
+  "does-not-fill-the-jar": (v) => `${filling(v)} ne remplit pas un pot de ${millilitres(v.jarMl)}.`,
 };
 
 /** From the first to the last class that an estimate reaches into. */
@@ -204,8 +206,4 @@ function filling({
   readonly takenMl: Interval;
 }): string {
   return `${withUnit(significant(massG, 3), "g")} ${of(within(pigment))} sec occupent ${withUnit(significant(takenMl, 2), "ml")}, de tassé à versé\u202f: cela`;
-}
-
-function jar({ jarMl }: { readonly jarMl: number }): string {
-  return withUnit(significant(jarMl, 3), "ml");
 }

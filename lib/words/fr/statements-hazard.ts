@@ -1,20 +1,20 @@
 import type { LabelStatement } from "../../hazard/statements.ts";
 import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import type { Quantity } from "../../quantities/interval.ts";
 import { SIGNAL_WORDS } from "./label-words.ts";
 import {
   bracketed,
   dateWords,
   degrees,
   listed,
+  millilitres,
   namesWithin,
   of,
   percent,
   sentence,
   significant,
-  withUnit,
   within,
+  withUnit,
 } from "./phrases.ts";
 import { wordOf } from "./closed-words.ts";
 import { MARKET_WORDINGS } from "./statements-markets.ts";
@@ -173,10 +173,6 @@ function belowWhat({
 
 function counted(as: string): string {
   return as === "substance" ? "" : `, compté en ${metalWord(as)}`;
-}
-
-function millilitres(ml: Quantity): string {
-  return withUnit(significant(ml, 3), "ml");
 }
 
 function shortForm({

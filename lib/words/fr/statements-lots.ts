@@ -1,33 +1,30 @@
+import { criteriaIn, criterionFigures } from "../lot-criteria.ts";
 import type { Charted } from "../../lots/control-chart.ts";
-import type { Criterion } from "../../lots/judgement.ts";
 import type { LotStatement } from "../../lots/statements.ts";
-import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { upperFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
 import { FORMS, GEOMETRIES, wordOf } from "./closed-words.ts";
 import { within } from "./phrases.ts";
 
-/** What is held against the standard, with its unit and how it is rounded. */
-export const CRITERIA: Readonly<
-  Record<Criterion, { readonly name: string; readonly unit: string; readonly places: number }>
-> = {
-  masstone: { name: "Ton plein", unit: "\u0394E00", places: 2 },
-  letDown: { name: "Dégradé", unit: "\u0394E00", places: 2 },
-  strength: { name: "Pouvoir colorant", unit: "%", places: 1 },
-  residual: { name: "Dégradé à force égale", unit: "\u0394E00", places: 2 },
-  fineness: { name: "Finesse de broyage", unit: "\u00b5m", places: 0 },
-  oilIndex: { name: "Indice d’huile", unit: "g pour 100 g", places: 1 },
-  density: { name: "Masse volumique", unit: "g/cm\u00b3", places: 3 },
-};
+export const CRITERIA = criteriaIn(
+  {
+    masstone: "Ton plein",
+    letDown: "Dégradé",
+    strength: "Pouvoir colorant",
+    residual: "Dégradé à force égale",
+    fineness: "Finesse de broyage",
+    oilIndex: "Indice d’huile",
+    density: "Masse volumique",
+  },
+  "g pour 100 g",
+);
 
-/** @param limits from and to; from nought reads "au plus". */
-export function limitsText(criterion: Criterion, [low, high]: Interval): string {
-  const { unit, places } = CRITERIA[criterion];
-  return low === 0
-    ? `au plus ${decimalText(high, places)}\u00a0${unit}`
-    : `${decimalText(low, places)} à ${decimalText(high, places)}\u00a0${unit}`;
-}
+export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITERIA, {
+  atMost: "au plus",
+  to: "à",
+  beforeUnit: "\u00a0",
+});
 
 /** What a chart follows, as it stands inside a sentence. */
 const CHARTED: Readonly<Record<Charted, string>> = {
@@ -35,13 +32,6 @@ const CHARTED: Readonly<Record<Charted, string>> = {
   letDown: "écart du dégradé à l’étalon",
   masstone: "écart du ton plein à l’étalon",
 };
-
-const figureOf = (criterion: Criterion, value: number): string =>
-  `${decimalText(value, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
-const withUncertainty = (criterion: Criterion, value: number, uncertainty: number): string =>
-  uncertainty === 0
-    ? figureOf(criterion, value)
-    : `${decimalText(value, CRITERIA[criterion].places)} \u00b1 ${decimalText(uncertainty, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
 
 const NOT_READ = {
   masstone:

@@ -1,3 +1,4 @@
+import { worded } from "../by-rule.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { MixingStatement } from "../en/statements-mixing.ts";
 import { listed, of, within } from "./phrases.ts";
@@ -40,8 +41,5 @@ export const MIXING_STATEMENTS: WordingsOf<MixingStatement> = {
     `Aucune peinture ne peut avoir la couleur ${text}\u202f: elle sort de ce qu’une surface peut renvoyer.`,
 };
 
-/** A statement's sentence. */
-export function mixingSentence(statement: MixingStatement): string {
-  const wording = MIXING_STATEMENTS[statement.rule] as (values: object) => string;
-  return wording(statement.values);
-}
+export const mixingSentence = (statement: MixingStatement): string =>
+  worded(MIXING_STATEMENTS, statement);

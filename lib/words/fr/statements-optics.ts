@@ -5,6 +5,7 @@ import { waysApart, type Way } from "../tint-words.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { GEOMETRIES, wordOf } from "./closed-words.ts";
+import { lightnessText } from "../phrases.ts";
 import {
   decimals,
   listed,
@@ -27,11 +28,11 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
       `nous ne pouvons dire ce qu’elle fait dans ${within(v.white)}\u202f: ${whyNotJudged(v)}`,
     ),
   "differs-by-white": (v) =>
-    `À ${lightness(v.L)} elle est ${apart(v)} dans ${within(v.to)} que dans ${within(v.from)}.`,
+    `À ${lightnessText(v.L)} elle est ${apart(v)} dans ${within(v.to)} que dans ${within(v.from)}.`,
   "alike-in-whites": (v) =>
-    `À ${lightness(v.L)} sa teinte est la même dans tous les blancs, à ${decimals(v.distance, 1)} près en a*, b*.`,
+    `À ${lightnessText(v.L)} sa teinte est la même dans tous les blancs, à ${decimals(v.distance, 1)} près en a*, b*.`,
   "one-white-only": (v) =>
-    `À ${lightness(v.L)} nous ne la connaissons pas dans deux blancs, et les blancs ne sont pas comparés.`,
+    `À ${lightnessText(v.L)} nous ne la connaissons pas dans deux blancs, et les blancs ne sont pas comparés.`,
 
   "geometries-differ": (v) =>
     `Ils ne peuvent être calculés ensemble\u202f: l’un a été lu en ${wordOf(GEOMETRIES, v.sample)}, l’autre en ${wordOf(GEOMETRIES, v.reference)}.`,
@@ -111,10 +112,6 @@ type NotJudged = {
   readonly contrast?: number;
 };
 
-function lightness(L: number): string {
-  return `L* ${decimals(L, 0)}`;
-}
-
 function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
   if (contrast !== undefined)
     return `ses dégradés y laissent voir leur fond (rapport de contraste ${decimals(contrast, 2)}), et une couche qui couvre a un autre aspect`;
@@ -123,5 +120,5 @@ function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
   if (wantedL > masstoneMax + aboveMasstone)
     return "elle est elle-même trop pâle pour y faire beaucoup";
-  return `il faut un dégradé près de ${lightness(wantedL)}\u202f; le plus proche est à ${lightness(nearestL)}`;
+  return `il faut un dégradé près de ${lightnessText(wantedL)}\u202f; le plus proche est à ${lightnessText(nearestL)}`;
 }

@@ -4,6 +4,7 @@ import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { EXPECTED, FORMS, wordOf } from "./closed-words.ts";
+import { deltaEabText } from "../phrases.ts";
 import { bracketed, decimals, listed, namesWithin, sentence, within } from "./phrases.ts";
 import { kindsText } from "./pigment-kinds.ts";
 
@@ -37,11 +38,11 @@ const IN_OIL: Readonly<
 /** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */
 export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "exposed-under-standard": (v) =>
-    `Catégorie\u00a0${v.category}\u202f: le ${wordOf(FORMS, v.form)} a changé de ${change(v.meanDeltaEab)}${limit(v.deltaEabMax)}, exposé selon ${sources(v)}.`,
+    `Catégorie\u00a0${v.category}\u202f: le ${wordOf(FORMS, v.form)} a changé de ${deltaEabText(v.meanDeltaEab)}${limit(v.deltaEabMax)}, exposé selon ${sources(v)}.`,
   "exposed-not-under-standard": (v) =>
-    `Le ${wordOf(FORMS, v.form)} a changé de ${change(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${limit(v.deltaEabMax)}\u202f; l’exposition (${sources(v)}) n’est pas tout ce que demande la norme.`,
+    `Le ${wordOf(FORMS, v.form)} a changé de ${deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${limit(v.deltaEabMax)}\u202f; l’exposition (${sources(v)}) n’est pas tout ce que demande la norme.`,
   "exposure-as-stated": (v) =>
-    `Selon d’autres, le ${wordOf(FORMS, v.form)} a changé de ${change(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${limit(v.deltaEabMax)} (${sources(v)})\u202f; non exposé ici.`,
+    `Selon d’autres, le ${wordOf(FORMS, v.form)} a changé de ${deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${limit(v.deltaEabMax)} (${sources(v)})\u202f; non exposé ici.`,
   "exposure-better-than-stated": (v) =>
     contradicted(v, "mieux", `la catégorie\u00a0${v.stated} déclarée`),
   "exposure-worse-than-stated": (v) =>
@@ -60,11 +61,11 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
     ),
   "pigment-exposed-in-its-own-paint": ({ pigment, form, deltaEab, category }) =>
     sentence(
-      `${within(pigment)} a été exposé ici dans une peinture à lui seul\u202f: le ${wordOf(FORMS, form)} a changé de ${change(deltaEab)}, comme en catégorie\u00a0${category}`,
+      `${within(pigment)} a été exposé ici dans une peinture à lui seul\u202f: le ${wordOf(FORMS, form)} a changé de ${deltaEabText(deltaEab)}, comme en catégorie\u00a0${category}`,
     ),
   "pigment-exposed-as-stated": ({ pigment, form, deltaEab, category }) =>
     sentence(
-      `${within(pigment)}, dans une peinture à lui seul, a changé à la lumière de ${change(deltaEab)} en ${wordOf(FORMS, form)}, comme en catégorie\u00a0${category}, selon d’autres`,
+      `${within(pigment)}, dans une peinture à lui seul, a changé à la lumière de ${deltaEabText(deltaEab)} en ${wordOf(FORMS, form)}, comme en catégorie\u00a0${category}, selon d’autres`,
     ),
   "weaker-in-tints": ({ pigment, expectation }) =>
     `En dégradés et en glacis minces, ${within(pigment)} tient moins bien\u202f: solidité à prévoir ${EXPECTED[expectation]}\u202f; non éprouvée ici.`,
@@ -80,7 +81,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
       pigments,
       deltaEab === undefined
         ? undefined
-        : `${change(deltaEab)} là où sa propre peinture a été exposée`,
+        : `${deltaEabText(deltaEab)} là où sa propre peinture a été exposée`,
     ),
   "least-lightfast-as-stated": ({ pigments, category }) =>
     leastLightfast(pigments, `catégorie\u00a0${category}, déclarée`),
@@ -92,7 +93,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "blue-wool-is-another-scale": ({ reference, category }) =>
     `La laine bleue ${reference} est une autre échelle\u202f; l’usage la rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
-    `Un changement de ${change(deltaEab)} est au plus près du degré ${grade} de l’échelle des gris, où 5 est l’absence de changement.`,
+    `Un changement de ${deltaEabText(deltaEab)} est au plus près du degré ${grade} de l’échelle des gris, où 5 est l’absence de changement.`,
 
   "label-not-tested": () => "Solidité à la lumière non éprouvée ici.",
   "label-category-as-stated": ({ category }) =>
@@ -122,10 +123,6 @@ function formText(form: string | undefined): string | undefined {
   return form === undefined ? undefined : wordOf(FORMS, form);
 }
 
-function change(deltaEab: number): string {
-  return `\u0394E*ab ${decimals(deltaEab, 1)}`;
-}
-
 /** The last category has no upper limit to name. */
 function limit(deltaEabMax: number | undefined): string {
   return deltaEabMax === undefined ? "" : bracketed(`jusqu’à ${decimals(deltaEabMax, 0)}`);
@@ -140,7 +137,7 @@ function contradicted(
   held: string,
   than: string,
 ): string {
-  return `Exposé ici, le ${wordOf(FORMS, form)} a tenu ${held} (comme en catégorie\u00a0${exposed}, ${change(meanDeltaEab)}) que ${than}\u202f; l’exposition fait foi.`;
+  return `Exposé ici, le ${wordOf(FORMS, form)} a tenu ${held} (comme en catégorie\u00a0${exposed}, ${deltaEabText(meanDeltaEab)}) que ${than}\u202f; l’exposition fait foi.`;
 }
 
 function holds(pigments: readonly string[]): string {
