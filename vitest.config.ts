@@ -33,7 +33,7 @@ const SHARED = {
   hookTimeout: 600_000,
 };
 
-/** Only a run with a test of the whole site builds the demonstration and starts a browser, both once. */
+/** Only a run with a test of the whole site builds the demonstration, and starts a browser, once each. */
 export default defineConfig({
   test: {
     // Of two cores vitest would leave one idle.
@@ -63,11 +63,7 @@ export default defineConfig({
           ...SHARED,
           name: "site",
           include: WHOLE_SITE,
-          globalSetup: [
-            SCRATCH,
-            placed("test/support/demonstration-site.ts"),
-            placed("test/support/browser-server.ts"),
-          ],
+          globalSetup: [SCRATCH, placed("test/support/demonstration-site.ts")],
         },
       },
     ],

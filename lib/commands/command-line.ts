@@ -1,70 +1,10 @@
 import { parseArgs } from "node:util";
-import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { andNearest } from "../diagnostics/nearest-word.ts";
 import { writtenBase } from "../records/site-base.ts";
 import type { SiteThread } from "../site/site-thread.ts";
-import { keptByNpm, OPTIONS, optionFault } from "./given-options.ts";
-import { misplacedOption } from "./misplaced-option.ts";
-
-const HELP = `mullstone: colour sheets from a workshop's records
-
-  mullstone start               build, serve on this machine, rebuild when a record is edited
-  mullstone build               build the site once
-  mullstone check               check the records; write no page
-  mullstone cards               print shelf cards into one PDF
-  mullstone labels              print labels for tubes and jars into one PDF
-  mullstone pictures            write a zip a colour of what a shop's listing takes: pictures, photographs, a text
-  mullstone next                what to measure, ask or print next
-  mullstone publish --to TARGET say what would differ from what is published, and bring the site there
-  mullstone pack                put the whole content folder into one file
-  mullstone unpack FILE         bring it back into a new folder, every file as it was
-  mullstone migrate             say how records of another version are written today; with --write rewrite them
-  mullstone read FILE           say what an instrument's file holds, and write it as a reading
-  mullstone new KIND "Name"     write a commented starter record of a workshop, pigment, vehicle, colour, answer, lot or trial
-
-  --content DIR    the workshop's records (default: content)
-  --output DIR     where the site goes (default: _site); of cards and labels the file (default: cards.pdf, labels.pdf)
-  --workshop DIR   of build: where the workshop's own pages go, which are not for publishing (default: _workshop)
-  --base FOLDER    of build, start, cards and labels: the folder of its host that the site stands in, such as /colours/ (default: that of siteAddress)
-  --date DATE      date to print, YYYY-MM-DD (default: SOURCE_DATE_EPOCH, else the newest date in the records)
-  --port N         of start (default: any free one)
-  --strict         warnings stop the build
-  --json           of check: what is wrong as JSON, for editors
-  --only SLUGS     of cards, labels and pictures: these colours, commas between
-  --family NAME    of cards, labels and pictures: of one family, such as blacks
-  --size NAME      of cards and labels: a size of the workshop (default: its first card, all labels)
-  --lot NUMBER     of labels: the lot that is filled (default: of each colour the newest that agrees with its standard)
-  --copies N       of labels: so many of each (default: 1)
-  --scale SCALE    of read: factor or percent, where the file leaves it open
-  --paper NAME     of cards: A4 or Letter
-  --since FILE     what was published, or printed, last, as its manifest.json: of build and start for the feed of what changed, of check and build
-                   for addresses that would be lost, of cards and next for cards that say something else
-  --incomplete     of cards: those without a colour or a price as well
-  --proof cmyk     of cards: a preview of cards and sheets in process inks, for proofing, in place of cards (default file: proof.pdf)
-  --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
-  --to TARGET      of pictures: the folder (default: pictures); of publish: a folder, rsync:USER@HOST:/FOLDER/ or s3:BUCKET/FOLDER
-                   of migrate the version that records are to be of (default: this program's)
-  --endpoint URL   of publish: where a store that speaks as S3 does is reached (default: AWS_ENDPOINT_URL, else that of AWS_REGION)
-  --dry-run        of publish: say what would differ and which files would move, and move none; of migrate what it does without --write
-  --write          of migrate: rewrite the records
-  --confirm WHAT   of publish: removals, cautions or both, commas between: a colour may go, a caution may get weaker
-  --claims warn    claims of answers that no longer hold are warnings (default: error)
-`;
-
-const COMMANDS: readonly string[] = [
-  "start",
-  "build",
-  "check",
-  "cards",
-  "labels",
-  "pictures",
-  "next",
-  "publish",
-  "pack",
-  "unpack",
-  "migrate",
-  "read",
-  "new",
-];
+import { COMMANDS, isCommand } from "./command-table.ts";
+import { keptByNpm, misplacedOption, optionFault, PARSED } from "./given-options.ts";
+import { helpText } from "./help-text.ts";
 
 /** Labels of each that one document holds. */
 const MOST_COPIES = 500;
@@ -98,41 +38,41 @@ export async function runCommand(
     values,
     tokens,
     positionals: [command, ...words],
-  } = parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true, tokens: true });
-  if (values.help || command === undefined) {
-    process.stdout.write(HELP);
-    return values.help ? 0 : 1;
+  } = parseArgs({ args: [...args], options: PARSED, allowPositionals: true, tokens: true });
+  if (values.help === true || command === undefined) {
+    process.stdout.write(helpText());
+    return values.help === true ? 0 : 1;
   }
   const given = tokens.flatMap((token) => (token.kind === "option" ? [token.name] : []));
-  if (COMMANDS.includes(command)) {
-    const misplaced =
-      misplacedOption(command, given) ?? keptByNpm(command, words, given, process.env);
-    if (misplaced !== undefined) return complaint(misplaced);
-  }
+  const misplaced = isCommand(command)
+    ? (misplacedOption(command, given) ?? keptByNpm(command, words, given, process.env))
+    : undefined;
+  if (misplaced !== undefined) return complaint(misplaced);
   if (values.date !== undefined && !isDate(values.date))
     return complaint(`--date can't be ${values.date}: it takes a day, YYYY-MM-DD`);
   const base = values.base === undefined ? undefined : writtenBase(values.base);
   if (values.base !== undefined && base === undefined)
     return complaint(`--base can't be ${values.base}: it takes a folder such as /colours/`);
-  const port = Number(values.port);
+  const port = Number(values.port ?? 0);
   if (!(Number.isInteger(port) && port >= 0 && port < 65536))
-    return complaint(`--port can't be ${values.port}: it takes 0 to 65535`);
-  const copies = Number(values.copies);
+    return complaint(`--port can't be ${values.port ?? ""}: it takes 0 to 65535`);
+  const copies = Number(values.copies ?? 1);
   if (!(Number.isInteger(copies) && copies >= 1 && copies <= MOST_COPIES))
-    return complaint(`--copies can't be ${values.copies}: it takes 1 to ${MOST_COPIES}`);
+    return complaint(`--copies can't be ${values.copies ?? ""}: it takes 1 to ${MOST_COPIES}`);
   if (values.proof !== undefined && values.proof !== "cmyk")
     return complaint(`--proof can't be ${values.proof}: it takes cmyk`);
-  if (values.claims !== "error" && values.claims !== "warn")
-    return complaint(`--claims can't be ${values.claims}: it takes error or warn`);
+  const { claims = "error" } = values;
+  if (claims !== "error" && claims !== "warn")
+    return complaint(`--claims can't be ${claims}: it takes error or warn`);
   const options: CommandOptions = {
-    contentDir: values.content,
+    contentDir: values.content ?? "content",
     outputDir: values.output ?? "_site",
-    workshopDir: values.workshop,
+    workshopDir: values.workshop ?? "_workshop",
     date: values.date,
     base,
     port,
-    strict: values.strict,
-    claims: values.claims === "warn" ? "warning" : "error",
+    strict: values.strict === true,
+    claims: claims === "warn" ? "warning" : "error",
     since: values.since,
     thread,
   };
@@ -142,7 +82,7 @@ export async function runCommand(
       return (await import("./build.ts")).build(options);
     case "check":
       return values.uses === undefined
-        ? (await import("./check.ts")).check(options, values.json)
+        ? (await import("./check.ts")).check(options, values.json === true)
         : (await import("./list-uses.ts")).listUses(options, values.uses);
     case "start":
       return (await import("./start.ts")).start(options);
@@ -158,7 +98,7 @@ export async function runCommand(
           size: values.size,
           paper: values.paper,
           since: values.since,
-          incomplete: values.incomplete,
+          incomplete: values.incomplete === true,
           proof: values.proof !== undefined,
         },
       );
@@ -181,7 +121,7 @@ export async function runCommand(
         ? (await import("./publish.ts")).publish(options, {
             to: values.to,
             endpoint: values.endpoint,
-            dryRun: values["dry-run"],
+            dryRun: values["dry-run"] === true,
             confirmed: confirmed.filter(isConfirmation),
           })
         : complaint(`--confirm can't be ${unknown}: it takes removals, cautions or both`);
@@ -191,17 +131,17 @@ export async function runCommand(
     case "unpack":
       return (await import("./pack.ts")).unpack(options, words[0]);
     case "migrate":
-      return values.write && values["dry-run"]
+      return values.write === true && values["dry-run"] === true
         ? complaint("--write and --dry-run can't both be meant: without --write nothing is written")
-        : (await import("./migrate.ts")).migrate(options, values.to, values.write);
+        : (await import("./migrate.ts")).migrate(options, values.to, values.write === true);
     case "read":
       return (await import("./read.ts")).read(options, words[0], values.scale);
     case "new":
       return (await import("./new-record.ts")).newRecord(options, words);
     default: {
-      const near = nearestWord(command, COMMANDS);
+      const names = Object.keys(COMMANDS);
       return complaint(
-        `There is no command ${command}: it is start, build, check, cards, labels, pictures, next, publish, pack, unpack, migrate, read or new${near === undefined ? "" : `; nearest: ${near}`}`,
+        `There is no command ${command}: it is ${names.slice(0, -1).join(", ")} or ${names.at(-1) ?? ""}${andNearest(command, names)}`,
       );
     }
   }

@@ -1,40 +1,11 @@
 /** What is wrong with the words of a command line before any command looks at them. */
 import { parseArgs } from "node:util";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { WORDS_OF, type CommandName } from "./command-table.ts";
+import { OPTIONS } from "./option-table.ts";
 
-export const OPTIONS = {
-  content: { type: "string", default: "content" },
-  output: { type: "string" },
-  workshop: { type: "string", default: "_workshop" },
-  only: { type: "string" },
-  family: { type: "string" },
-  size: { type: "string" },
-  paper: { type: "string" },
-  since: { type: "string" },
-  incomplete: { type: "boolean", default: false },
-  proof: { type: "string" },
-  base: { type: "string" },
-  date: { type: "string" },
-  port: { type: "string", default: "0" },
-  strict: { type: "boolean", default: false },
-  claims: { type: "string", default: "error" },
-  scale: { type: "string" },
-  lot: { type: "string" },
-  copies: { type: "string", default: "1" },
-  uses: { type: "string" },
-  json: { type: "boolean", default: false },
-  to: { type: "string" },
-  endpoint: { type: "string" },
-  "dry-run": { type: "boolean", default: false },
-  write: { type: "boolean", default: false },
-  confirm: { type: "string" },
-  help: { type: "boolean", short: "h", default: false },
-} as const;
-
-const TYPES: Readonly<Record<string, { readonly type: "string" | "boolean" }>> = OPTIONS;
-
-/** Commands that take words beside their options, and how many at most. */
-const WORDS_OF: Readonly<Record<string, number>> = { read: 1, unpack: 1, new: Infinity };
+/** What Node parses a command line by. */
+export const PARSED = { ...OPTIONS, help: { type: "boolean", short: "h" } } as const;
 
 /** Those that npm has under the same name: a user's own configuration may set them for good. */
 const OF_NPM = new Set(["json", "only"]);
@@ -46,7 +17,7 @@ const OF_NPM = new Set(["json", "only"]);
 export function optionFault(args: readonly string[]): string | undefined {
   const { tokens } = parseArgs({
     args: [...args],
-    options: OPTIONS,
+    options: PARSED,
     allowPositionals: true,
     strict: false,
     tokens: true,
@@ -54,9 +25,9 @@ export function optionFault(args: readonly string[]): string | undefined {
   for (const token of tokens) {
     if (token.kind !== "option") continue;
     const { name, rawName, value, inlineValue } = token;
-    const type = Object.hasOwn(TYPES, name) ? TYPES[name]?.type : undefined;
+    const { type } = Object.entries(PARSED).find(([known]) => known === name)?.[1] ?? {};
     if (type === undefined) {
-      const near = nearestWord(name, Object.keys(OPTIONS));
+      const near = nearestWord(name, Object.keys(PARSED));
       return `There is no option ${rawName}${near === undefined ? "" : `; nearest: --${near}`}`;
     }
     if (type === "boolean" && value !== undefined)
@@ -65,6 +36,18 @@ export function optionFault(args: readonly string[]): string | undefined {
       return `${rawName} takes a value, and none was given`;
   }
   return undefined;
+}
+
+/** What is wrong with the first option given that belongs to another command; undefined when all fit. */
+export function misplacedOption(
+  command: CommandName,
+  given: readonly string[],
+): string | undefined {
+  const options = new Map(Object.entries(OPTIONS));
+  const misplaced = given.find((name) => options.get(name)?.of.includes(command) === false);
+  return misplaced === undefined
+    ? undefined
+    : `${command} has no --${misplaced}: it belongs to ${options.get(misplaced)?.of.join(", ") ?? ""}`;
 }
 
 /**
@@ -77,14 +60,14 @@ export function optionFault(args: readonly string[]): string | undefined {
  * @returns undefined when nothing was kept.
  */
 export function keptByNpm(
-  command: string,
+  command: CommandName,
   words: readonly string[],
   given: readonly string[],
   env: Readonly<Record<string, string | undefined>>,
 ): string | undefined {
   const kept =
     env["npm_lifecycle_event"] === command
-      ? Object.keys(OPTIONS).filter(
+      ? Object.keys(PARSED).filter(
           (name) =>
             !OF_NPM.has(name) &&
             !given.includes(name) &&

@@ -17,7 +17,13 @@ interface OilValues {
 
 export type OilStatement =
   | StatementOf<"linseed-sets-the-days", { readonly oil: Oil; readonly massFraction: number }>
-  | StatementOf<"oil-slower-than-linseed", Pick<OilValues, keyof OilValues>>
+  | StatementOf<
+      "oil-slower-than-linseed",
+      OilValues & {
+        /** How much of its effect counts beside pigments that slow the paint already [1]; absent where all does. */
+        readonly acting?: number;
+      }
+    >
   | StatementOf<"vehicle-not-stated", { readonly oils: readonly Oil[]; readonly factor: Interval }>;
 
 /**
@@ -70,7 +76,7 @@ export function oilContributions(
           ? { rule: "linseed-sets-the-days", values: { oil, massFraction }, ...evidence }
           : {
               rule: "oil-slower-than-linseed",
-              values: { oil, massFraction, days, factor },
+              values: { oil, massFraction, days, factor, ...(acting < 1 ? { acting } : {}) },
               ...evidence,
             },
     };

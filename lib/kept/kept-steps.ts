@@ -8,7 +8,7 @@ import { contentHash } from "./content-hash.ts";
 import { keyOf, readResult, writeResult, type Origin } from "./kept-result.ts";
 import { partText, textHash, type PartHashes } from "./part-hashes.ts";
 import { noteReadAgain, readBy } from "./reads.ts";
-import { stepBook, type KeptStep, type StepBook } from "./step-book.ts";
+import { hasRead, stepBook, type KeptStep, type StepBook } from "./step-book.ts";
 import type { WorkCache } from "./work-cache.ts";
 
 /** A step by its name, and the modules that take it. */
@@ -178,7 +178,7 @@ export function keptSteps(
     made: <V>(step: Step, made: () => V): V => {
       if (step.of !== undefined) return bookOf(step).made(step.of, made);
       const kept = lastOf(step);
-      if (kept !== undefined && isStill(kept)) {
+      if (kept !== undefined && hasRead(kept.parts) && isStill(kept)) {
         for (const [, , , names] of kept.parts) noteReadAgain(names);
         return kept.value as V;
       }

@@ -29,7 +29,7 @@ export function stepBook(
   const before = (): ReadonlyMap<string, KeptStep> => (earlier ??= readBook(place));
   const stillIn = (of: string): KeptStep | undefined => {
     const kept = before().get(of);
-    const parts = kept && stillAs(kept.parts);
+    const parts = kept !== undefined && hasRead(kept.parts) ? stillAs(kept.parts) : undefined;
     if (kept === undefined || parts === undefined) return undefined;
     return parts === kept.parts ? kept : { ...kept, parts };
   };
@@ -57,6 +57,11 @@ export function stepBook(
       if (!isSame) writeResult(place.cache, place.key, serialize(now));
     },
   };
+}
+
+/** Whether anything was noted of what a step reads; one of which nothing was would stand for ever. */
+export function hasRead(parts: PartsRead): boolean {
+  return parts.some(([, , , names]) => names.length > 0);
 }
 
 function readBook(

@@ -25,6 +25,7 @@ import type { NotMixed, OilNotKnown } from "./tints/common-whites.ts";
 import type { NotAtLightness } from "./tints/equal-lightness.ts";
 import type { ExpectedStatement } from "./tints/expected-ladder.ts";
 import type { NotLetDown, TintStatement, WhitesStatement } from "./tints/tint-statement.ts";
+import type { OpacityContradiction } from "./films/expected-opacity.ts";
 import type { SurfacesDiffer } from "./unlike-readings.ts";
 import type { NotCompared, StrengthResidualStatement } from "./tints/tinting-strength.ts";
 
@@ -69,4 +70,9 @@ export type MixtureStatement =
 
 /** Everything that this science says. */
 export type OpticsStatement =
-  DrawdownStatement | PaintStatement | MixtureStatement | ExpectedStatement | OpacityStatement;
+  | DrawdownStatement
+  | PaintStatement
+  | MixtureStatement
+  | ExpectedStatement
+  | OpacityStatement
+  | OpacityContradiction;

@@ -1,3 +1,4 @@
+import { isMoreThanACoat } from "./hiding-film.ts";
 import type { Block, LineView } from "../blocks/block.ts";
 import { inputsOf, isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
@@ -78,7 +79,9 @@ function hides(page: SheetPage): LineView[] {
     textOf(page, "optics.hidingFilmUm"),
     textOf(page, "optics.coverageCm2PerMl"),
   ];
-  const { reasons } = page.worded.sheet.optics;
+  const { sheet } = page.worded;
+  const { reasons } = sheet.optics;
+  const isNever = isMoreThanACoat(sheet);
   return line(text.lines.hides, [
     ...worded(
       reasons.filter(({ rule }) => OF_A_FILM.test(rule)),
@@ -86,10 +89,12 @@ function hides(page: SheetPage): LineView[] {
     ),
     film === undefined
       ? ""
-      : glazesThoughItHides(page)
-        ? text.hidesByDarkness(film)
-        : text.hidesLine(film),
-    area === undefined ? "" : text.covers(area),
+      : isNever
+        ? text.hidesNever
+        : glazesThoughItHides(page)
+          ? text.hidesByDarkness(film)
+          : text.hidesLine(film),
+    area === undefined || isNever ? "" : text.covers(area),
   ]);
 }
 

@@ -7,6 +7,8 @@ import type { FactView, StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext } from "./page-context.ts";
+import { isMoreThanACoat } from "./hiding-film.ts";
+import { lightMasstone } from "./light-masstone.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
 /** Whether it lasts, hides, dries, how strong it is, how much oil it takes, and whether it is safe: a word each. */
@@ -28,12 +30,14 @@ interface Told {
   readonly word: string | undefined;
   readonly detail?: string | undefined;
   readonly brief?: string | undefined;
+  /** Why there is no word, where that is not for want of knowing. */
+  readonly without?: string | undefined;
   readonly standing: StandingView;
 }
 
 /** Where nothing is known a dash stands for the word, and that is said. */
 function fact(
-  { name, href, word, detail, brief, standing }: Told,
+  { name, href, word, detail, brief, without, standing }: Told,
   { words }: PageContext,
 ): FactView {
   if (word === undefined)
@@ -41,8 +45,8 @@ function fact(
       name,
       href,
       word: "\u2013",
-      detail: words.pages.sheetPage.detail.unknown,
-      standing: standingWord("not stated", words),
+      detail: without ?? words.pages.sheetPage.detail.unknown,
+      standing: without === undefined ? standingWord("not stated", words) : standing,
     };
   return {
     name,
@@ -138,7 +142,9 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
             : detail.byScatter
           : undefined
         : film !== undefined
-          ? detail.film(film)
+          ? isMoreThanACoat(worded.sheet)
+            ? detail.never
+            : detail.film(film)
           : ratio === undefined
             ? undefined
             : detail.contrast(ratio),
@@ -214,13 +220,15 @@ function strength(worded: SheetTexts, context: PageContext): FactView {
       },
       context,
     );
+  const light = lightMasstone(sheet);
   return fact(
     {
       name: facts.strength,
       href,
       word: parts === undefined ? undefined : text_.partsOfWhite(parts.text),
       detail: parts === undefined ? undefined : text_.toMiddle(parts.white, parts.by),
-      standing: parts === undefined ? standingView(own, words) : standingView(parts.figure, words),
+      without: light === undefined ? undefined : detail.lighter,
+      standing: standingView(parts?.figure ?? light ?? own, words),
     },
     context,
   );

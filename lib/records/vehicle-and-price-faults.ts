@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import { amountEnds } from "./amount-ends.ts";
+import { tubeFaults } from "./tube-faults.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
@@ -12,6 +13,7 @@ export function* tradeFaults(files: ParsedFiles): Faults {
   const { colours, pigments, vehicles } = files;
   for (const colour of colours.values()) {
     yield* partsFaults(colour, files);
+    yield* tubeFaults(colour, files);
     yield* ratioFaults(colour);
     yield* selfFaults(colour, files);
   }

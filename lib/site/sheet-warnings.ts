@@ -69,6 +69,7 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
     ...sheet.oil.contradictions,
     ...sheet.drying.contradictions,
     ...sheet.permanence.contradictions,
+    ...sheet.optics.reasons.filter(({ rule }) => rule === "opacity-unlike-its-pigment"),
   ];
   const residual = sheet.optics.fit?.weightedResidual;
   return [
@@ -178,6 +179,7 @@ function contradictedPath(
 ): RecordPath {
   if (rule.startsWith("oil-index-")) return ["oilIndexGPer100g"];
   if (rule.startsWith("exposure-")) return ["exposures"];
+  if (rule.startsWith("opacity-")) return [(record?.films ?? []).length > 0 ? "films" : "tints"];
   if (!rule.startsWith("trial-")) return ["gloss60"];
   const tried = JSON.stringify(values["touchDryDays"]);
   const index = (record?.dryingTrials ?? []).findIndex(
@@ -191,6 +193,8 @@ function contradictedPath(
 /** The slip by which a figure is off just so. */
 function contradictionHint({ rule, values }: Statement): string | undefined {
   const { touchDryDays, expectedDays, oilIndexGPer100g, oilAbsorptionGPer100g } = values;
+  if (rule === "opacity-unlike-its-pigment")
+    return "a film's thickness, the chart's readings, films in each other's columns, or another Colour Index name of the pigment?";
   if (
     rule === "trial-slower-than-expected" &&
     typeof touchDryDays === "number" &&

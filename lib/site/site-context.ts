@@ -26,7 +26,7 @@ import type { PublishedSheet } from "./published-data.ts";
 import { placedIn, sheetComplaints, type SheetComplaint } from "./sheet-warnings.ts";
 import { followed, followedList, type Followed, type Grain } from "../kept/followed.ts";
 import { keepIn, type Keep } from "../kept/kept-result.ts";
-import { keptSteps, madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import { keptSteps, madeStep, type KeptSteps, type Step } from "../kept/kept-steps.ts";
 import { heldFew } from "../kept/held-few.ts";
 import { partHashes, textHash } from "../kept/part-hashes.ts";
 import { madeAside, readAside, readAsPart, readWhenAsked } from "../kept/reads.ts";
@@ -127,7 +127,9 @@ function workedRange(
   cache: WorkCache | undefined,
 ): WorkedRange {
   const kept = keepIn(cache);
-  const own = following(written, (records) => allFits(records, kept), language, cache);
+  const own = following(written, language, cache, (records, steps) =>
+    madeStep(steps, FITTING, () => allFits(records, kept)),
+  );
   const { records, fits, steps } = own;
   return {
     ...own,
@@ -141,7 +143,8 @@ function workedRange(
 
 function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedRange {
   const written = recordsIn(range.written, language, own);
-  const noting = following(written, () => range.fitted, language, range.cache);
+  // A fit is the same in every language; it is kept by what it reads of the records as they are written.
+  const noting = following(written, language, range.cache, () => range.fitted);
   const { records, fits, steps } = noting;
   const inLanguage = { ...range, ...noting, written, theory: theoryOnce(records, range.cache) };
   return changesSheets(range.written, language)
@@ -152,12 +155,12 @@ function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedR
 /** Records and fits that note what is read of them, and what was kept of steps that read the same. */
 function following(
   written: Records,
-  fitting: (records: Records) => Fits,
   language: Language,
   cache: WorkCache | undefined,
+  fitting: (records: Records, steps: KeptSteps | undefined) => Fits,
 ): Pick<WorkedRange, "records" | "fitted" | "fits" | "steps" | "partsTold" | "keepSteps"> {
   if (cache === undefined) {
-    const fitted = fitting(written);
+    const fitted = fitting(written, undefined);
     return {
       records: written,
       fitted,
@@ -181,8 +184,7 @@ function following(
     hashes,
     LISTS,
   );
-  const step = { modules: ["lib/sheet/all-sheets.ts"], name: "fits" };
-  const fitted = madeStep(steps, step, () => fitting(records.value));
+  const fitted = fitting(records.value, steps);
   const fits = followed(fitted, FITS, "fits");
   partsTold.set("fits", fits);
   return {
@@ -197,6 +199,8 @@ function following(
     steps,
   };
 }
+
+const FITTING: Step = { modules: ["lib/sheet/all-sheets.ts"], name: "fits" };
 
 /** A fit key by key, and what it tells of each white likewise: who was let down in what is all that many ask. */
 const FITS: Grain = {

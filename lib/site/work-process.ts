@@ -11,7 +11,7 @@ export interface WorkProcess {
   /** @throws what it threw; OutputFault where the process broke off */
   readonly ask: <N extends WorkName>(name: N, asked: Asked<N>) => Promise<WorkedOut<N>>;
   readonly isBegun: () => boolean;
-  /** It ends with the piece of work that it is at. */
+  /** It ends at once, whatever it is at. */
   readonly end: () => void;
 }
 
@@ -37,7 +37,8 @@ export function workProcess(begun: () => ChildProcess = begunProcess): WorkProce
     },
     isBegun: () => child !== undefined,
     end: () => {
-      if (child?.connected === true) child.disconnect();
+      // A channel is closed only when this thread comes to rest, which it may not for the whole of a build.
+      child?.kill();
       child = undefined;
     },
   };

@@ -16,7 +16,7 @@ import type { PageEntry } from "./page-entry.ts";
 import { writtenFiles, type WrittenFiles } from "./written-files.ts";
 
 /** Eleventy holds all that it renders until all of it is written: so many pages are handed to it at a time. Our own choice. */
-const PAGES_AT_ONCE = 250;
+const PAGES_AT_ONCE = 100;
 
 /** Fewer are rendered at a time where somebody may ask for one meanwhile. Our own choice. */
 const SERVED_AT_ONCE = 8;

@@ -206,16 +206,13 @@ test("the same records give the same bytes: in another place, time zone and lang
   const records = partOfDemonstration(["titanium-white", "zinc-white"]);
   const one = contentFolder(records);
   const other = contentFolder(Object.fromEntries(Object.entries(records).reverse()));
-  const runs = await Promise.all([
-    mullstone(["build", "--output", "site"], {
-      cwd: one.home,
-      env: { TZ: "Pacific/Chatham", LC_ALL: "C" },
-    }),
-    mullstone(
+  const runs = [
+    await commandHere(["build", "--output", "site"], { cwd: one.home }),
+    await mullstone(
       ["build", "--content", other.content, "--output", join(other.home, "elsewhere", "site")],
       { env: { TZ: "America/St_Johns", LC_ALL: "sv_SE.UTF-8", LANG: "tr_TR.UTF-8" } },
     ),
-  ]);
+  ];
   expect(runs.map(({ code }) => code)).toEqual([0, 0]);
   const hashes = fileHashes(join(one.home, "site"));
   expect(Object.keys(hashes)).toContain("colours/zinc-white/index.html");

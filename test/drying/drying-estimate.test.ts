@@ -19,6 +19,8 @@ import {
 } from "../../lib/drying/film-conditions.ts";
 import { OILS, oilRow } from "../../lib/drying/oils.ts";
 import { oilContributions } from "../../lib/drying/vehicle-drying.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
 
 const { oils: OIL_ROWS, driers: DRIERS } = KNOWN.tables;
 const BONE = { name: "bone black", ...chemistryOf("PBk 9") };
@@ -70,6 +72,14 @@ describe("the vehicle (days of the oil alone, memory)", () => {
     const poppy = estimated({ pigments: [BONE], oils: [{ oil: "poppy", massFraction: 1 }] });
     expect(poppy.touchDryDays[0]).toBeCloseTo(6 * Math.SQRT2, 9);
     expect(poppy.touchDryDays[1]).toBeCloseTo(12 * Math.SQRT2, 9);
+  });
+  test("and its row says that it was counted at half", () => {
+    const [alone] = oilContributions([{ oil: "poppy", massFraction: 1 }], OIL_ROWS);
+    expect(alone?.statement.values).not.toHaveProperty("acting");
+    const [row] = oilContributions([{ oil: "poppy", massFraction: 1 }], OIL_ROWS, 1);
+    expect(row && statementText(row.statement, ENGLISH)).toMatch(
+      / Counted at 50\u00a0% of that: its pigments slow the paint already, and the two do not multiply\.$/,
+    );
   });
   test("half poppy lies between", () => {
     const half = estimated({

@@ -5,6 +5,7 @@ import { workCacheOf, type WorkCache } from "../../lib/kept/work-cache.ts";
 import { keptParsers } from "../../lib/records/kept-parsers.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { printedSite } from "../../lib/site/printed-site.ts";
+import { inOneFolder } from "../../lib/site/one-folder.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import type { OutputKind } from "../../lib/site/output-manifest.ts";
 import type { Site } from "../../lib/site/site.ts";
@@ -118,7 +119,7 @@ async function madeWith(
   const { site } = await printedSite(onScreen, join(earlier, "site"), cache);
   const ofWorkshop = workshop({ isPrinted: isRendered, printedCards: undefined });
   const outputs: readonly (readonly [Site, string, OutputKind])[] = [
-    [site, out, "site"],
+    [inOneFolder(site), out, "site"],
     [ofWorkshop, bench, "workshop"],
   ];
   for (const [one, to, output] of outputs) {
@@ -132,8 +133,8 @@ async function madeWith(
         ...(cache === undefined ? {} : { cache }),
       });
     else writeData(one, writtenFiles(to, join(earlier, output)));
-    for (const [path, text] of isRendered ? filesIn(to) : [...viewsOf(one), ...filesIn(to)])
-      told.set(`${output}/${path}`, text);
+    const views = isRendered ? [] : viewsOf(one);
+    for (const [path, text] of [...views, ...filesIn(to)]) told.set(`${output}/${path}`, text);
   }
   for (const { keepSteps } of [onScreen, ...(onScreen.translated ?? []).map((one) => one.site)])
     keepSteps?.();

@@ -59,6 +59,7 @@ Some *notes* on it.
 export const WHOLE_WORKSHOP: RecordTexts = {
   "workshop.yaml": `name: Small
 siteAddress: https://paints.example/
+pageLanguages: [en, de]
 markets: [EU, US]
 vehicle: oil
 strengthReference: black
@@ -80,6 +81,7 @@ colourIndexName: PR 108
 densityGPerCm3: 4.9
 oilAbsorptionGPer100g: 20
 metals: [{ metal: cadmium, percent: 66 }]
+translations: { de: { name: Selenid } }
 lightfastness: { category: I, blueWool: 8 }
 hazards: []
 `,

@@ -151,6 +151,18 @@ test("a step that read many members whole is taken again when one of them has ch
   expect([count(many("one")), count(many("one")), count(many("two"))]).toEqual([1, 0, 1]);
 });
 
+test("a step of which nothing was noted is taken each time, by itself or of a thing, since nothing would ever tell that it is stale", () => {
+  const count = (step: Step): boolean[] =>
+    ["first", "second"].map((value) => {
+      const { steps } = run(BLACKS);
+      const made = steps.made(step, () => value);
+      steps.keepBooks();
+      return made === value;
+    });
+  expect(count(STEP)).toEqual([true, true]);
+  expect(count({ ...STEP, name: "of colours", of: "bone" })).toEqual([true, true]);
+});
+
 test("a large value that was kept is read when it is asked for, and is not there once it was thrown away", () => {
   const { steps, colours } = run(BLACKS);
   const { names } = readBy(() => colours.get("bone")?.oil);

@@ -157,12 +157,36 @@ describe("a chromatic colour in a white", () => {
 });
 
 describe("whites at one lightness", () => {
+  const SURE = { a: 0.1, b: 0.1 };
+
+  test("are not told apart within the error of both: 3 and 4 by the theorem of Pythagoras", () => {
+    const apart = (distance: number) =>
+      whitesRuling(50, [
+        { white: "titanium", a: 0, b: 0, uncertainty: { a: 9, b: 3 } },
+        { white: "lithopone", a: 0, b: -distance, uncertainty: { a: 9, b: 4 } },
+      ]);
+    expect(apart(5.01).rule).toBe("differs-by-white");
+    expect(apart(4.99)).toMatchObject({
+      rule: "whites-not-told-apart",
+      values: { distance: 4.99, uncertainty: 5 },
+    });
+  });
+
+  test("are told by those that are sure, though two that are not lie further apart", () =>
+    expect(
+      whitesRuling(50, [
+        { white: "zinc", a: 0, b: 6, uncertainty: { a: 9, b: 9 } },
+        { white: "lead", a: 0, b: 3, uncertainty: SURE },
+        { white: "titanium", a: 0, b: 0, uncertainty: SURE },
+      ]).values,
+    ).toMatchObject({ from: "lead", to: "titanium" }));
+
   test("differ by the two furthest apart, the cooler second", () => {
     expect(
       whitesRuling(50, [
-        { white: "titanium", a: -0.5, b: -4 },
-        { white: "lead", a: 0, b: 1 },
-        { white: "zinc", a: 0, b: -2 },
+        { white: "titanium", a: -0.5, b: -4, uncertainty: SURE },
+        { white: "lead", a: 0, b: 1, uncertainty: SURE },
+        { white: "zinc", a: 0, b: -2, uncertainty: SURE },
       ]),
     ).toEqual({
       rule: "differs-by-white",
@@ -180,8 +204,8 @@ describe("whites at one lightness", () => {
 
   test("are alike under the limit, from both sides, and one is none", () => {
     const pair = (b: number) => [
-      { white: "one", a: 0, b: 0 },
-      { white: "other", a: 0, b },
+      { white: "one", a: 0, b: 0, uncertainty: SURE },
+      { white: "other", a: 0, b, uncertainty: SURE },
     ];
     expect(whitesRuling(50, pair(1.99)).rule).toBe("alike-in-whites");
     expect(whitesRuling(50, pair(2)).rule).toBe("differs-by-white");

@@ -100,7 +100,7 @@ describe("a comparison", () => {
     });
     const told = comparisonView([letDown(LAMP, 36), letDown(SPINEL, 1.8)], WORDS, "../");
     expect(told.summary).toContain("strength");
-    expect(told.unstated).toMatch(/^Not known of any of them: hides, /);
+    expect(told.unstated).toMatch(/^Not known of any of them: opacity, /);
   });
 
   test("says why a swatch is missing, and never compares one with nothing", () => {
@@ -123,9 +123,9 @@ describe("a comparison", () => {
       ["in-figures", ["In Titanium White", "Alone"], COMPARE_PAGES.foldedFigures],
     ]);
     expect(view.summary).toBe(
-      "They differ in what they do in white and oil. Too close to call: the colour alone.",
+      "They differ in what they do in white and oil. Too close to call: masstone.",
     );
-    expect(view.unstated).toMatch(/^Not known of any of them: strength, hides, .* and vehicle\.$/);
+    expect(view.unstated).toMatch(/^Not known of any of them: strength, opacity, .* and vehicle\.$/);
   });
 
   test("says by how much, marks only what is news, and what is not stated has its dash and word", () => {

@@ -1,3 +1,4 @@
+import { opacityContradiction } from "../../lib/optics/films/expected-opacity.ts";
 import { opacityRuling } from "../../lib/optics/films/opacity.ts";
 import { OPACITY_RULINGS } from "../../lib/words/en/statements-opacity.ts";
 import { holdSentences } from "./statements-held.ts";
@@ -22,5 +23,9 @@ holdSentences(
       ...dark,
       scatteringPower,
     })),
-  ].flatMap((each) => opacityRuling(each).reason ?? []),
+  ].flatMap((each) => {
+    const { reason } = opacityRuling(each);
+    const contradicted = reason && opacityContradiction(reason, "opaque");
+    return [reason ?? [], contradicted ?? []].flat();
+  }),
 );

@@ -162,12 +162,16 @@ const found: unknown[] = [
   grey("Lead White", 0, 0, 92),
   inWhite("Lead White", { L: 97, a: 0, b: 2 }, { L: 92, a: 0, b: 12 }),
   whitesRuling(50, [
-    { white: "Titanium White", a: 0, b: -4.1 },
-    { white: "Lead White", a: 2.2, b: -0.6 },
+    { white: "Titanium White", a: 0, b: -4.1, uncertainty: { a: 0.4, b: 0.4 } },
+    { white: "Lead White", a: 2.2, b: -0.6, uncertainty: { a: 0.4, b: 0.4 } },
   ]),
   whitesRuling(50, [
-    { white: "Titanium White", a: 0, b: -4.1 },
-    { white: "Lead White", a: 0.2, b: -3.9 },
+    { white: "Titanium White", a: 0, b: -4.1, uncertainty: { a: 0.4, b: 0.4 } },
+    { white: "Lead White", a: 0.2, b: -3.9, uncertainty: { a: 0.4, b: 0.4 } },
+  ]),
+  whitesRuling(50, [
+    { white: "Titanium White", a: 0, b: -4.1, uncertainty: { a: 2, b: 2 } },
+    { white: "Lead White", a: 0.2, b: -1.9, uncertainty: { a: 2, b: 2 } },
   ]),
   whitesRuling(50, []),
 

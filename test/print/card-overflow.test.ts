@@ -12,8 +12,8 @@ import { FACE_HEIGHTS } from "../../lib/print/print-font.ts";
 import { qrMatrix } from "../../lib/print/qr-figure.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import type { Language } from "../../lib/records/schema/terms.ts";
+import { solid } from "../support/read-pdf.ts";
 import { SIZES } from "./demonstration-cards.ts";
-import { solid } from "./demonstration-prints.ts";
 
 const STATEMENTS = ["H302", "H317", "H334", "H360D", "H373", "H410"];
 const PRECAUTIONS = ["P201", "P261", "P273", "P280", "P308+P313", "P501"];

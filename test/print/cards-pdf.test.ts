@@ -5,9 +5,15 @@ import { imposition } from "../../lib/print/imposition.ts";
 import { marksOf } from "../../lib/print/mark.ts";
 import { completeCards } from "../../lib/print/range-cards.ts";
 import { QR_QUIET_MODULES } from "../../lib/print/qr-figure.ts";
-import { dictionaries, labFills, pageText, readPdf, type FoundPdf } from "../support/read-pdf.ts";
+import {
+  dictionaries,
+  labFills,
+  pageText,
+  readPdf,
+  solid,
+  type FoundPdf,
+} from "../support/read-pdf.ts";
 import { CARDS, CONTEXT, laidIn, printedIn, SIZES } from "./demonstration-cards.ts";
-import { solid } from "./demonstration-prints.ts";
 import { painted } from "./painted-modules.ts";
 
 type Plain = {

@@ -2,6 +2,7 @@ import type { Block } from "../../lib/blocks/block.ts";
 import type { RangeToPrint, Site } from "../../lib/site/site.ts";
 import type { SheetToPrint } from "../../lib/print/sheet-paper.ts";
 import { site } from "../support/demonstration.ts";
+import { solid } from "../support/read-pdf.ts";
 
 /** The demonstration's site, and its sheets as paper takes them. */
 export const SITE: Site = site();
@@ -25,11 +26,6 @@ export const KINDS = [
   "green-earth",
   "slate-grey",
 ] as const;
-
-/** Texts of a PDF are parted where lines and faces are, and one glyph serves both the micro sign and the Greek letter: compared without spaces, in compatibility form. */
-export function solid(text: string): string {
-  return text.normalize("NFKC").replace(/\s+/g, "");
-}
 
 /** Those of some texts that another lacks. */
 export function lacking(texts: readonly string[], within: string): string[] {

@@ -7,8 +7,7 @@ import type { Leaves } from "../../lib/print/leaves.ts";
 import type { Tagged, TextMark } from "../../lib/print/mark.ts";
 import { addPage, printDocument, printedBytes } from "../../lib/print/print-document.ts";
 import { pdfStructure } from "../support/pdf-structure.ts";
-import { pageText, readPdf } from "../support/read-pdf.ts";
-import { solid } from "./demonstration-prints.ts";
+import { pageText, readPdf, solid } from "../support/read-pdf.ts";
 
 const text = (words: string, face: TextMark["face"] = "serif"): TextMark => ({
   kind: "text",

@@ -5,9 +5,9 @@ import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { rangePdf } from "../../lib/print/range-pdf.ts";
 import { laidOutSheet } from "../../lib/print/sheet-paper.ts";
 import { sheetLeaves } from "../../lib/print/sheet-pdf.ts";
-import { pageText, readPdf, type FoundPdf } from "../support/read-pdf.ts";
+import { pageText, readPdf, solid, type FoundPdf } from "../support/read-pdf.ts";
 import { pdfStructure } from "../support/pdf-structure.ts";
-import { PRINTS, printOf, solid } from "./demonstration-prints.ts";
+import { PRINTS, printOf } from "./demonstration-prints.ts";
 
 const SLUGS = ["titanium-white", "bone-black", "lamp-black", "cobalt-blue", "slate-grey"];
 

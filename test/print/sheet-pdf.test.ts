@@ -5,9 +5,16 @@ import { forbiddenWords } from "../support/known.ts";
 import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { laidOutSheet, MARGIN } from "../../lib/print/sheet-paper.ts";
 import { sheetPdf } from "../../lib/print/sheet-pdf.ts";
-import { dictionaries, labFills, pageText, readPdf, type FoundPdf } from "../support/read-pdf.ts";
+import {
+  dictionaries,
+  labFills,
+  pageText,
+  readPdf,
+  solid,
+  type FoundPdf,
+} from "../support/read-pdf.ts";
 import { pdfStructure } from "../support/pdf-structure.ts";
-import { blocksIn, KINDS, lacking, PRINTS, printOf, solid } from "./demonstration-prints.ts";
+import { blocksIn, KINDS, lacking, PRINTS, printOf } from "./demonstration-prints.ts";
 
 type Plain = Record<string, unknown>;
 type Lab = { readonly L: number; readonly a: number; readonly b: number };

@@ -6,23 +6,20 @@ import type { StandingKind } from "../../lib/quantities/figure.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { REPLY_LOTS } from "../../lib/answers/reply-material.ts";
 import type { ReplyMaterial } from "../../lib/answers/reply-text.ts";
-import { connectedBrowser } from "../support/connected-browser.ts";
 import { visitedPage } from "../support/visited-page.ts";
 import { replyFigure, type Published } from "./reply-figure.ts";
 import { pagesOfEachKind, sitePages, workshopPages } from "./site-pages.ts";
 
-const browser = connectedBrowser();
 const SITE = inject("siteAddress");
 const WORKSHOP = inject("workshopAddress");
 const QUESTION = "Which black gives a neutral grey in titanium white?";
 const ANSWER = "/answers/which-black-for-a-neutral-grey/";
 
-type Use = Parameters<typeof visitedPage>[2];
-type Options = Parameters<typeof visitedPage>[3];
-const visit = (use: Use, options?: Options): Promise<void> =>
-  visitedPage(browser(), SITE, use, options);
+type Use = Parameters<typeof visitedPage>[1];
+type Options = Parameters<typeof visitedPage>[2];
+const visit = (use: Use, options?: Options): Promise<void> => visitedPage(SITE, use, options);
 const visitWorkshop = (use: Use, options?: Options): Promise<void> =>
-  visitedPage(browser(), WORKSHOP, use, options);
+  visitedPage(WORKSHOP, use, options);
 const path = (page: Page): string => page.url().replace(SITE, "").replace(WORKSHOP, "");
 const reply = (page: Page): Promise<string> => page.locator("[data-text]").inputValue();
 const link = (page: Page, name: string): Locator =>

@@ -1,23 +1,13 @@
 import { inject, describe, expect, test } from "vitest";
 import type { Page } from "playwright-core";
-import { connectedBrowser } from "../support/connected-browser.ts";
-
-const browser = connectedBrowser();
-const sheet = (slug: string): string => `${inject("workshopAddress")}/colours/${slug}/`;
+import { emptyPage, type Visit } from "../support/visited-page.ts";
 
 /** Opens a sheet, and tells what its browser complains of. */
-async function opened(
-  slug: string,
-  javaScriptEnabled = true,
-): Promise<{ readonly page: Page; readonly complaints: readonly string[] }> {
-  const page = await (await browser().newContext({ javaScriptEnabled })).newPage();
-  const complaints: string[] = [];
-  page.on("console", (message) => {
-    if (message.type() === "error") complaints.push(message.text());
-  });
-  page.on("pageerror", (error) => complaints.push(error.message));
-  await page.goto(sheet(slug));
-  return { page, complaints };
+async function opened(slug: string, javaScriptEnabled = true): Promise<Visit> {
+  const site = inject("workshopAddress");
+  const visit = await emptyPage(site, { javaScriptEnabled });
+  await visit.page.goto(`${site}/colours/${slug}/`);
+  return visit;
 }
 
 async function line(page: Page, figure: string): Promise<string> {
@@ -36,7 +26,6 @@ describe("a batch of any size, in the browser", () => {
     await page.locator("[data-amount]").fill("10000");
     expect(await line(page, "oilG")).toBe("3300");
     expect(complaints).toEqual([]);
-    await page.context().close();
   });
 
   test("by tubes weighs enough for the most that may be lost", async () => {
@@ -47,7 +36,6 @@ describe("a batch of any size, in the browser", () => {
     // 12 tubes of 40 ml and 8 % lost at the mill: 480 / .92 / .5672 = 919.8 g.
     expect(await line(page, "tubes")).toMatch(/^12(?:\u2013\d+)?$/);
     expect(Number(await line(page, "pigments.0"))).toBeCloseTo(920, -1);
-    await page.context().close();
   });
 
   test.each(["0", "-5", ""])(
@@ -58,7 +46,6 @@ describe("a batch of any size, in the browser", () => {
       expect(await page.locator("[data-fault]").textContent()).toBe("Give an amount above 0.");
       expect(await line(page, "oilG")).toBe("\u2013");
       expect(complaints).toEqual([]);
-      await page.context().close();
     },
   );
 
@@ -66,7 +53,6 @@ describe("a batch of any size, in the browser", () => {
     const { page } = await opened("lamp-black", false);
     expect(await page.locator("#batch table").first().isVisible()).toBe(true);
     expect(await page.locator(".reckoner").isVisible()).toBe(false);
-    await page.context().close();
   });
 
   test("a colour whose parts nobody wrote down has neither, and says why", async () => {
@@ -74,6 +60,5 @@ describe("a batch of any size, in the browser", () => {
     expect(await page.locator(".reckoner").count()).toBe(0);
     expect(await page.locator("#batch").textContent()).toContain("No batch can be worked out.");
     expect(complaints).toEqual([]);
-    await page.context().close();
   });
 });

@@ -1,58 +1,11 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { AxeResults } from "axe-core";
-import type { BrowserContext, Page } from "playwright-core";
-import { afterAll, expect, inject, test } from "vitest";
-import { connectedBrowser } from "../support/connected-browser.ts";
+import type { Page } from "playwright-core";
+import { expect, inject, test } from "vitest";
+import { colourViolations, wcagViolations } from "../support/axe-violations.ts";
+import { visitedPage } from "../support/visited-page.ts";
 import { pagesOfEachKind } from "./site-pages.ts";
 
-const browser = connectedBrowser();
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const SITE = inject("siteAddress");
 const KINDS = pagesOfEachKind();
-
-/** Every rule is run; of a rule that passes no node is described but the first. */
-const RULES_OF_WCAG = `axe.run({
-  runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
-  resultTypes: ["violations"],
-})`;
-
-interface Visit {
-  readonly page: Page;
-  /** Errors of the console, exceptions, what was asked of another host, what came with an error status. */
-  readonly faults: readonly string[];
-}
-
-let context: BrowserContext | undefined;
-afterAll(() => context?.close());
-
-/** A page that keeps account of what goes wrong, by daylight; styles and fonts stay with the browser from one to the next. */
-async function visit<T>(use: (visit: Visit) => Promise<T>): Promise<T> {
-  context ??= await browser().newContext({ colorScheme: "light" });
-  const page = await context.newPage();
-  try {
-    const faults: string[] = [];
-    page.on(
-      "console",
-      (message) => message.type() === "error" && faults.push(`console: ${message.text()}`),
-    );
-    page.on("pageerror", (error) => faults.push(`exception: ${error.message}`));
-    page.on(
-      "request",
-      (request) =>
-        new URL(request.url()).origin !== SITE &&
-        faults.push(`asked of another host: ${request.url()}`),
-    );
-    page.on(
-      "response",
-      (response) =>
-        response.status() >= 400 && faults.push(`${response.status()} ${response.url()}`),
-    );
-    return await use({ page, faults });
-  } finally {
-    await page.close();
-  }
-}
 
 /** Open a page of the site with everything that is folded unfolded and its fonts there. */
 async function opened(page: Page, file: string): Promise<void> {
@@ -63,7 +16,7 @@ async function opened(page: Page, file: string): Promise<void> {
 }
 
 test("a visitor gets from the first page to a colour's sheet and to a section of it", async () => {
-  await visit(async ({ page, faults }) => {
+  await visitedPage(SITE, async (page, complaints) => {
     await page.goto(`${SITE}/`);
     expect(await page.title()).toContain("Saltreach Colourworks");
     await page
@@ -88,46 +41,30 @@ test("a visitor gets from the first page to a colour's sheet and to a section of
       `document.querySelector(${JSON.stringify(anchor)}).getBoundingClientRect().top`,
     );
     expect(Math.abs(top)).toBeLessThan(200);
-    expect(faults).toEqual([]);
+    expect(complaints).toEqual([]);
   });
 });
 
-/** Rules of axe by which a page that passes in one scheme of colours may fail in the other. */
-const RULES_OF_COLOUR = `axe.run({
-  runOnly: { type: "rule", values: ["color-contrast", "link-in-text-block"] },
-  resultTypes: ["violations"],
-})`;
-
-async function violations(page: Page, rules: string): Promise<string[]> {
-  const found = await page.evaluate<AxeResults>(rules);
-  expect(found.passes.map(({ id }) => id)).toContain("color-contrast");
-  return found.violations.flatMap(({ id, nodes }) =>
-    nodes
-      .slice(0, 5)
-      .map(
-        ({ target, failureSummary }) =>
-          `${id} ${target.join(" ")} ${failureSummary?.replaceAll(/\s+/g, " ") ?? ""}`,
-      ),
-  );
-}
+/** Ways in which texts were drawn that axe has looked at. */
+const drawn = { light: new Set<string>(), dark: new Set<string>() };
 
 // WCAG 2.2 A and AA, of which SC 1.4.10 asks that nothing scrolls sideways at 320 px.
 test.each(KINDS)(
   "$file opens without an error, asks nothing of another host, passes axe light and dark, and fits 320 px with all unfolded",
   async ({ file }) => {
-    await visit(async ({ page, faults }) => {
+    await visitedPage(SITE, async (page, complaints) => {
       await opened(page, file);
       expect(await page.evaluate("[...document.styleSheets].length")).toBeGreaterThan(0);
-      await page.evaluate(AXE);
-      expect(await violations(page, RULES_OF_WCAG), "light").toEqual([]);
+      expect(await wcagViolations(page)).toEqual([]);
+      expect(await colourViolations(page, drawn.light), "light").toEqual([]);
       await page.emulateMedia({ colorScheme: "dark" });
-      expect(await violations(page, RULES_OF_COLOUR), "dark").toEqual([]);
+      expect(await colourViolations(page, drawn.dark), "dark").toEqual([]);
       await page.setViewportSize({ width: 320, height: 640 });
       expect(
         await page.evaluate("document.documentElement.scrollWidth"),
         "wide",
       ).toBeLessThanOrEqual(320);
-      expect(faults).toEqual([]);
+      expect(complaints).toEqual([]);
     });
   },
 );

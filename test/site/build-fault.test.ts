@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
 import { followingBuilds } from "../../lib/site/reload-script.ts";
 import { siteServer, type SiteServer } from "../../lib/site/site-server.ts";
-import { connectedBrowser } from "../support/connected-browser.ts";
+import { startedBrowser } from "../support/started-browser.ts";
 
 /** As pages of a site have it. */
 const POLICY = `<meta http-equiv="Content-Security-Policy" content="default-src 'self'">`;
@@ -20,7 +20,6 @@ function folder(text: string): string {
   return dir;
 }
 
-const browser = connectedBrowser();
 let server: SiteServer;
 beforeAll(async () => {
   server = await siteServer(folder("first"), 0);
@@ -28,7 +27,8 @@ beforeAll(async () => {
 afterAll(async () => server.close());
 
 test("an open page shows a fault over itself, in place and as text, until there is a newer one; so does a page opened meanwhile", async () => {
-  const page = await browser().newPage();
+  const browser = await startedBrowser();
+  const page = await browser.newPage();
   await page.goto(server.address);
   // The line to the server opens after the page has loaded.
   await page.waitForTimeout(300);
@@ -38,7 +38,7 @@ test("an open page shows a fault over itself, in place and as text, until there 
   expect(await told.textContent()).toBe(FAULT);
   expect((await told.boundingBox())?.y).toBeGreaterThan(300);
   expect(await page.getByText("first").isVisible()).toBe(true);
-  const later = await browser().newPage();
+  const later = await browser.newPage();
   await later.goto(server.address);
   await later.getByRole("alert").waitFor();
   server.show(folder("second"));

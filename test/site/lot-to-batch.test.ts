@@ -1,24 +1,15 @@
 import { join } from "node:path";
 import { readFileSync } from "node:fs";
-import axe from "axe-core";
 import { describe, expect, inject, test } from "vitest";
 import type { Page } from "playwright-core";
-import { connectedBrowser } from "../support/connected-browser.ts";
+import { axeViolations, colourViolations } from "../support/axe-violations.ts";
+import { emptyPage, type Visit } from "../support/visited-page.ts";
 import { siteFiles } from "./site-pages.ts";
 
-const browser = connectedBrowser();
-
-async function opened(
-  path: string,
-): Promise<{ readonly page: Page; readonly complaints: string[] }> {
-  const page = await (await browser().newContext()).newPage();
-  const complaints: string[] = [];
-  page.on("console", (message) => {
-    if (message.type() === "error") complaints.push(message.text());
-  });
-  page.on("pageerror", (error) => complaints.push(error.message));
-  await page.goto(`${inject("workshopAddress")}/${path}`);
-  return { page, complaints };
+async function opened(path: string): Promise<Visit> {
+  const visit = await emptyPage(inject("workshopAddress"));
+  await visit.page.goto(`${inject("workshopAddress")}/${path}`);
+  return visit;
 }
 
 const textOf = async (page: Page, selector: string): Promise<string> =>
@@ -66,7 +57,6 @@ test("from the list of lots to one that failed, to its correction, to the batch 
   await page.locator("[data-amount]").fill("0");
   expect(await textOf(page, "[data-fault]")).toBe("Give an amount above 0.");
   expect(complaints).toEqual([]);
-  await page.context().close();
 });
 
 test("a let-down in the wrong white is told as that, and not corrected", async () => {
@@ -75,13 +65,11 @@ test("a let-down in the wrong white is told as that, and not corrected", async (
   expect(await textOf(page, "#correction")).toContain(
     "nothing to correct before it has been read rightly",
   );
-  await page.context().close();
 });
 
 test("the drift of ultramarine is told above its chart", async () => {
   const { page } = await opened("colours/ultramarine-blue/");
   expect(await textOf(page, "#lots")).toContain("Strength has fallen over 6 lots");
-  await page.context().close();
 });
 
 test("a correction says which pigments it brings into a paint of one", async () => {
@@ -89,7 +77,6 @@ test("a correction says which pigments it brings into a paint of one", async () 
   expect(await textOf(page, "#correction")).toMatch(
     /With Lamp Black it holds PBk.\d as well, which neither its name nor its label says/,
   );
-  await page.context().close();
 });
 
 test("lots in time by strength, let-down and masstone, each with its moving ranges; a chart in words names its lots", async () => {
@@ -100,7 +87,6 @@ test("lots in time by strength, let-down and masstone, each with its moving rang
   expect(titles.filter((title) => title.includes("from each lot to the next"))).not.toEqual([]);
   const [words = ""] = await page.locator("#lots svg desc").allTextContents();
   expect(words).toMatch(/UB-2407 \d+\.\d, UB-2411/);
-  await page.context().close();
 });
 
 test("from a colour to what customers ask of it, and to the reply", async () => {
@@ -111,7 +97,6 @@ test("from a colour to what customers ask of it, and to the reply", async () => 
   expect(await textOf(page, "h1")).toBe(asked);
   expect(await textOf(page, "[data-reply] textarea, #reply textarea")).not.toBe("");
   expect(complaints).toEqual([]);
-  await page.context().close();
 });
 
 test("labels to stick are there as a PDF, with what is to be known of them", async () => {
@@ -123,7 +108,6 @@ test("labels to stick are there as a PDF, with what is to be known of them", asy
   expect(await textOf(page, "#remarks")).toContain(
     "Lead White, tube-60: pictograms of 10 mm, as 16 mm found no room",
   );
-  await page.context().close();
 });
 
 test("what falls due says what the command says: papers, trials, texts to review, second lots", async () => {
@@ -136,7 +120,6 @@ test("what falls due says what the command says: papers, trials, texts to review
     /kept beside the records, in printed-cards.json/,
   ])
     expect(due).toMatch(line);
-  await page.context().close();
 });
 
 test("the batch sheet is one page of A4", async () => {
@@ -146,10 +129,12 @@ test("the batch sheet is one page of A4", async () => {
     margin: { top: "12mm", bottom: "12mm", left: "12mm", right: "12mm" },
   });
   expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
-  await page.context().close();
 });
 
 describe("for every reader", () => {
+  /** Ways in which texts were drawn that axe has looked at. */
+  const drawn = new Set<string>();
+
   test.each([
     "",
     "lots/",
@@ -162,12 +147,8 @@ describe("for every reader", () => {
     "next/",
   ])("/%s has nothing that axe finds", async (path) => {
     const { page } = await opened(path);
-    await page.evaluate(axe.source);
-    const found = await page.evaluate(
-      "axe.run({ resultTypes: ['violations'] }).then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))",
-    );
-    expect(found).toEqual([]);
-    await page.context().close();
+    expect(await axeViolations(page)).toEqual([]);
+    expect(await colourViolations(page, drawn)).toEqual([]);
   });
 });
 

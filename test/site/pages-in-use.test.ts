@@ -1,19 +1,17 @@
 import type { Page } from "playwright-core";
 import { describe, expect, inject, test } from "vitest";
-import { connectedBrowser } from "../support/connected-browser.ts";
+import { startedBrowser } from "../support/started-browser.ts";
+import { visitedPage } from "../support/visited-page.ts";
 
-const browser = connectedBrowser();
 const SITE = inject("siteAddress");
 
-async function on<T>(path: string, width: number, use: (page: Page) => Promise<T>): Promise<T> {
-  const page = await browser().newPage({ viewport: { width, height: 900 } });
-  try {
+async function on(path: string, width: number, use: (page: Page) => Promise<void>): Promise<void> {
+  await visitedPage(SITE, async (page) => {
+    await page.setViewportSize({ width, height: 900 });
     await page.goto(`${SITE}/${path}`);
     await page.evaluate("document.fonts.ready.then(() => true)");
-    return await use(page);
-  } finally {
-    await page.close();
-  }
+    await use(page);
+  });
 }
 
 describe("folds", () => {
@@ -132,7 +130,7 @@ describe("layout shift", () => {
   test.each(WATCHED.flatMap((path) => [390, 1440].map((width) => [path, width] as const)))(
     "%s at %s px holds still while it loads",
     async (path, width) => {
-      const page = await browser().newPage({ viewport: { width, height: 844 } });
+      const page = await (await startedBrowser()).newPage({ viewport: { width, height: 844 } });
       try {
         await page.addInitScript(
           "globalThis.shift = 0; new PerformanceObserver((list) => { for (const { value } of list.getEntries()) globalThis.shift += value; }).observe({ type: 'layout-shift', buffered: true });",

@@ -10,7 +10,7 @@ import { writeData } from "../../lib/site/write-site.ts";
 import { workThreads, type WorkThreads } from "../../lib/site/work-threads.ts";
 import { writtenFiles } from "../../lib/site/written-files.ts";
 import { contentKey } from "../../lib/sheet/revision.ts";
-import { soundWorkshops } from "../fuzz/sound-workshops.ts";
+import { partOfDemonstration } from "../commands/demonstration-part.ts";
 import type { WorkCache } from "../../lib/kept/work-cache.ts";
 import { contentFolder } from "../support/content-folder.ts";
 import { RECORDS as DEMONSTRATION } from "../support/demonstration.ts";
@@ -20,21 +20,20 @@ import { pageText, readPdf } from "../support/read-pdf.ts";
 const home = mkdtempSync(join(inject("scratch"), "printed-"));
 
 const CARDS = ["cards/cards.pdf", "cards/strip/cards.pdf"];
-const COLOURS = ["bismuth-yellow", "cerulean-blue", "green-earth", "titanium-white"];
+const COLOURS = ["green-earth", "titanium-white"];
 
-/** Four colours of the demonstration, with cards of two sizes. */
-const RECORDS: Records = fourColours();
+/** Two colours of the demonstration, with cards of two sizes. */
+const RECORDS: Records = twoColours();
 
-function fourColours(): Records {
-  const texts = soundWorkshops().find((workshop) =>
-    COLOURS.every((slug) => `colours/${slug}.md` in workshop),
-  );
+function twoColours(): Records {
+  const texts = partOfDemonstration(COLOURS);
+  const prices = readFileSync("content/prices.csv", "utf8").split("\n");
   const { content, home: cwd } = contentFolder({
     ...texts,
-    "workshop.yaml": (texts?.["workshop.yaml"] ?? "").replace(
-      /^ {2}- \{ name: 90x55,.*$/m,
-      "$&\n  - { name: strip, widthMm: 110, heightMm: 38, twoSided: false, languages: [en] }",
-    ),
+    "prices.csv": prices
+      .filter((row, i) => i < 2 || COLOURS.includes(row.split(",")[0] ?? ""))
+      .join("\n"),
+    "workshop.yaml": (texts["workshop.yaml"] ?? "").replace(/^ {2}- \{ name: 105x74,.*\n/m, ""),
   });
   const { records, diagnostics } = loadRecords(content, cwd);
   if (records === undefined) throw new Error(`Unexpected faults: ${JSON.stringify(diagnostics)}`);

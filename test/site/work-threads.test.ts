@@ -132,6 +132,18 @@ describe("work in a process of its own", () => {
     beside.end();
   });
 
+  test("is ended at once, though whoever ends it has no time to hear of it", async () => {
+    const child = spawn(process.execPath, ["-e", "setInterval(() => {}, 1000)"], {
+      stdio: ["ignore", "ignore", "ignore", "ipc"],
+      serialization: "advanced",
+    });
+    const beside = workProcess(() => child);
+    const asked = beside.ask("photograph", NO_PICTURE);
+    beside.end();
+    expect(child.killed).toBe(true);
+    await expect(asked).rejects.toThrow("The work was broken off");
+  });
+
   test("is a fault where the process ends", async () => {
     const beside = workProcess(() =>
       spawn(process.execPath, ["-e", "setTimeout(() => process.exit(3), 50)"], {

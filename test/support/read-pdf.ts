@@ -73,6 +73,11 @@ export function pageText({ texts }: FoundPage): string {
     .replace(/\s+/g, " ");
 }
 
+/** Texts of a PDF are parted where lines and faces are, and one glyph serves both the micro sign and the Greek letter: compared without spaces, in compatibility form. */
+export function solid(text: string): string {
+  return text.normalize("NFKC").replace(/\s+/g, "");
+}
+
 /** `/CSLab cs L a b sc`, in order. */
 export function labFills({
   content,

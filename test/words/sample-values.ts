@@ -266,6 +266,7 @@ const OWN: Readonly<Record<string, Values>> = {
   "lot-not-read-as-standard": { what: "let-down", lot: "45/0", standard: "d/8 included" },
   "lots-far-apart": { range: 2.5 },
   "near-its-tolerance": { criterion: "oilIndex" },
+  "opacity-unlike-its-pigment": { expected: "opaque" },
   "oil-index-class-of-an-estimate": { spans: ["very low", "high"] },
   "oil-rich-wrinkles-when-thick": { from: 0.68 },
   "opacity-by-contrast-ratio": { bound: "at most" },

@@ -57,7 +57,7 @@ export type TintStatement =
 export type WhitesStatement =
   | StatementOf<"one-white-only", { L: number }>
   | StatementOf<
-      "differs-by-white" | "alike-in-whites",
+      "differs-by-white" | "alike-in-whites" | "whites-not-told-apart",
       {
         L: number;
         from: string;
@@ -65,6 +65,8 @@ export type WhitesStatement =
         distance: number;
         aChange: number;
         bChange: number;
+        /** Standard uncertainty of the distance [1], where it is more than the distance. */
+        uncertainty?: number;
       }
     >;
 
@@ -208,30 +210,39 @@ export interface InWhite {
   readonly white: string;
   readonly a: number;
   readonly b: number;
+  /** Standard uncertainties of both [1]. */
+  readonly uncertainty: { readonly a: number; readonly b: number };
 }
 
 /**
  * Whether the white makes a difference, at one L*.
  * @param L the L* (D65/10) that all were taken at.
- * @returns `differs-by-white` with the two whites furthest apart and the change in a*, b* from the first
- *   to the second; `alike-in-whites`; `one-white-only` for fewer than two.
+ * @returns `differs-by-white` with the two whites furthest apart, of those that are further apart than the
+ *   uncertainty of both, and the change in a*, b* from the first to the second; `whites-not-told-apart` where
+ *   they lie apart and none further than that; `alike-in-whites`; `one-white-only` for fewer than two.
  * @source optics-practice
  */
 export function whitesRuling(L: number, colours: readonly InWhite[]): WhitesStatement {
   const pairs = colours.flatMap((one, i) =>
-    colours
-      .slice(i + 1)
-      .map((other) => ({ one, other, distance: Math.hypot(one.a - other.a, one.b - other.b) })),
+    colours.slice(i + 1).map((other) => ({ one, other, ...apart(one, other) })),
   );
-  const [widest] = pairs.sort((first, second) => second.distance - first.distance);
-  if (widest === undefined) return { rule: "one-white-only", values: { L } };
+  const [furthest, ...nearer] = pairs.toSorted((first, second) => second.distance - first.distance);
+  if (furthest === undefined) return { rule: "one-white-only", values: { L } };
+  const told = [furthest, ...nearer].find(
+    ({ distance, uncertainty }) => distance >= TINT_RULES.whitesApartMin && distance > uncertainty,
+  );
+  const widest = told ?? furthest;
   // From the warmer to the cooler white, so that a change of b* is read as "bluer by".
   const [from, to] =
     widest.one.b >= widest.other.b ? [widest.one, widest.other] : [widest.other, widest.one];
-  const rule =
-    widest.distance >= TINT_RULES.whitesApartMin ? "differs-by-white" : "alike-in-whites";
+  const isUntold = told === undefined && widest.distance >= TINT_RULES.whitesApartMin;
   return {
-    rule,
+    rule:
+      told !== undefined
+        ? "differs-by-white"
+        : isUntold
+          ? "whites-not-told-apart"
+          : "alike-in-whites",
     values: {
       L,
       from: from.white,
@@ -239,9 +250,19 @@ export function whitesRuling(L: number, colours: readonly InWhite[]): WhitesStat
       distance: widest.distance,
       aChange: to.a - from.a,
       bChange: to.b - from.b,
+      ...(isUntold ? { uncertainty: widest.uncertainty } : {}),
     },
     source: "optics-practice",
   };
+}
+
+/** Distance of two colours in a*b*, and its standard uncertainty along the line between them [1]. */
+function apart(one: InWhite, other: InWhite): { distance: number; uncertainty: number } {
+  const [a, b] = [other.a - one.a, other.b - one.b];
+  const distance = Math.hypot(a, b);
+  if (distance === 0) return { distance, uncertainty: 0 };
+  const errors = [one, other].flatMap(({ uncertainty }) => [uncertainty.a * a, uncertainty.b * b]);
+  return { distance, uncertainty: Math.hypot(...errors) / distance };
 }
 
 /** In which whites of the range a colour was not let down: silence would be read as "nothing to tell". */

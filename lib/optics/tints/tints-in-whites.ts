@@ -1,3 +1,4 @@
+import { axisUncertainty } from "../fit/prediction-uncertainty.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { ColourFit, FitRefusal } from "../fit/colour-fit.ts";
 import type { DrawdownSet } from "../fit/drawdown.ts";
@@ -65,7 +66,16 @@ export function tintsInWhites(set: DrawdownSet): TintsInWhites | FitRefusal {
   const comparison = EQUAL_LIGHTNESSES.flatMap((L) => {
     const reached = whites.flatMap(({ white, atLightness }) => {
       const tint = atLightness[L];
-      return isStatement(tint) ? [] : [{ white, a: tint.a, b: tint.b }];
+      return isStatement(tint)
+        ? []
+        : [
+            {
+              white,
+              a: tint.a,
+              b: tint.b,
+              uncertainty: axisUncertainty(tint.uncertainty.p68, tint),
+            },
+          ];
     });
     return reached.length < 2 ? [] : [whitesRuling(L, reached)];
   });

@@ -20,7 +20,12 @@ import {
   masstoneFilmRuling,
   type Grounds,
 } from "../../optics/films/hiding.ts";
-import { OPACITY_FILM, opacityRuling, type OpacityRuling } from "../../optics/films/opacity.ts";
+import {
+  OPACITY_FILM,
+  opacityRuling,
+  type OpacityRuling,
+  type OpacityStatement,
+} from "../../optics/films/opacity.ts";
 import { DRAWDOWN_NOISE } from "../../optics/fit/reading-noise.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
@@ -56,7 +61,11 @@ export type Hiding = Pick<
   | "opacityClass"
   | "glaze"
   | "hidingCurve"
-> & { readonly reasons: readonly Statement[] };
+> & {
+  readonly reasons: readonly Statement[];
+  /** By what its opacity was judged; absent where it was not. */
+  readonly judgedBy?: OpacityStatement;
+};
 
 /** Films of the hiding curve [um]. */
 const CURVE_FILMS_UM = [5, 10, 15, 20, 30, 40, 50, 75, 100, 150, 200];
@@ -89,6 +98,7 @@ export function hiding(
       coverageCm2PerMl: none,
       scatteringPower,
       opacityClass: opacityFigure(opacity, undefined, scatteringPower, none),
+      ...(opacity?.reason === undefined ? {} : { judgedBy: opacity.reason }),
       reasons: [
         ...(first === undefined ? coat : []),
         ...film,
@@ -197,6 +207,7 @@ export function hiding(
         inputs,
       ),
     ),
+    ...(opacity?.reason === undefined ? {} : { judgedBy: opacity.reason }),
     ...glaze(isBound ? undefined : paint, grounds, origin, colour, fit, records),
     hidingCurve: CURVE_FILMS_UM.map((filmUm) => ({
       filmUm,

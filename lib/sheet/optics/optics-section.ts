@@ -1,5 +1,7 @@
 import { EQUAL_LIGHTNESSES } from "../../optics/tints/equal-lightness.ts";
 import { notLetDownRuling, whitesRuling } from "../../optics/tints/tint-statement.ts";
+import { EXPECTED_OPACITIES, opacityContradiction } from "../../optics/films/expected-opacity.ts";
+import type { OpacityStatement } from "../../optics/films/opacity.ts";
 import { isKnown } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -29,7 +31,7 @@ export function opticsSection(
   records: Records,
 ): OpticsSection {
   const strength = tintingStrength(colour, weighedAs(oil), fits, records);
-  const { reasons, ...hidden } = hiding(
+  const { reasons, judgedBy, ...hidden } = hiding(
     colour,
     oil.volumeSolids,
     oil.paintDensityGPerCm3,
@@ -51,8 +53,27 @@ export function opticsSection(
     ...(fit?.kind === "fit"
       ? { fit: fitFigures(fit, drawdownRecords(colour, records), records) }
       : {}),
-    reasons: [...strength.reasons, ...reasons, ...dispersion.reasons, ...glossReasons(colour)],
+    reasons: [
+      ...strength.reasons,
+      ...reasons,
+      ...unlikePigment(judgedBy, parts),
+      ...dispersion.reasons,
+      ...glossReasons(colour),
+    ],
   };
+}
+
+/** That a paint of one pigment hides otherwise than is to be expected of the pigment. */
+function unlikePigment(
+  judgedBy: OpacityStatement | undefined,
+  [part, ...others]: readonly PigmentPart[],
+): Statement[] {
+  const expected = part?.expectedOpacity;
+  if (judgedBy === undefined || expected === undefined || !isKnown(expected) || others.length > 0)
+    return [];
+  const word = EXPECTED_OPACITIES.find((one) => one === expected.value);
+  const found = word && opacityContradiction(judgedBy, word);
+  return found === undefined ? [] : [found];
 }
 
 /** What the white makes of the colour at each L* that two whites reach, and in which whites of the range it was not let down. */
@@ -68,7 +89,14 @@ function acrossWhites(tints: readonly TintSection[], records: Records): Statemen
         !isKnown(at.massRatio) ||
         at.massRatio.value > HARDLY_ANY_WHITE
         ? []
-        : [{ white: white.name, a: at.a.value, b: at.b.value }];
+        : [
+            {
+              white: white.name,
+              a: at.a.value,
+              b: at.b.value,
+              uncertainty: { a: at.a.uncertainty ?? 0, b: at.b.uncertainty ?? 0 },
+            },
+          ];
     });
     return reached.length < 2 ? [] : [whitesRuling(L, reached)];
   });

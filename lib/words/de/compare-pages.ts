@@ -111,7 +111,7 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
 
 /** What rows are about, in a word within a sentence, each once. */
 const IN_SHORT: Readonly<Record<string, string>> = {
-  masstone: "die Farbe allein",
+  masstone: "Vollton",
   white: "das Verhalten im Weiß",
   strength: "Farbstärke",
   parts: "Farbstärke",

@@ -165,7 +165,7 @@ export const PAGES: AnyWords<PageWords> = {
     evidence: "Nachweise",
   },
   whites: {
-    none: "Noch in keinem Weiß erprobt. Zwei Mischungen, 1:20 und 1:100, würden es sagen.",
+    none: "Noch in keinem Weiß erprobt. Drei Mischungen, 1:1, 1:5 und 1:20, würden es sagen.",
     ofAWhite: (names: readonly string[]) => `Darin erprobt: ${names.join(", ")}.`,
     heading: (name: string, index: string | undefined) =>
       `In ${name}${index === undefined ? "" : ` (${index})`}`,

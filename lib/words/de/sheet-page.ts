@@ -78,6 +78,8 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     reference: "das Maß für die anderen",
     oil: (grams: string) => `${grams} Pigment`,
     unknown: "noch nicht bekannt",
+    lighter: "von sich aus heller als ein Mittelton",
+    never: "nie von sich aus",
     noWarning: "das trockene Pigment aus der Luft halten; ölige Lappen können sich entzünden",
     noWarningDryOil: "das trockene Pigment aus der Luft halten",
     seeLabel: "das ganze Etikett unter Sicherheit",
@@ -152,6 +154,8 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     oil: "Öl",
     sizes: "Größen",
   },
+  /** Where it would take more paint than anybody lays. */
+  hidesNever: "Sie deckt nie von sich aus: auch ein halber Millimeter täte es nicht.",
   hidesLine: (film: string) =>
     `Es braucht einen trockenen Film von ${film}, um eine schwarzweiße Prüfkarte zu decken.`,
   hidesByDarkness: (film: string) =>
@@ -170,7 +174,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     ],
     whites: [
       "Im Weiß",
-      "Zwei Mischungen mit einem Weiß, 1:20 und 1:100, aufgestrichen und gemessen.",
+      "Drei Mischungen mit einem Weiß, 1:1, 1:5 und 1:20, aufgestrichen und gemessen.",
     ],
     opacity: [
       "Wie sie deckt",

@@ -61,8 +61,8 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "linseed-oil-alone": ({ days }) =>
     `Leinöl allein ist in ${dayCount(days, "dative")} grifftrocken.`,
   "linseed-sets-the-days": (oil) => sentence(`${oilShare(oil)} gibt die Tage vor`),
-  "oil-slower-than-linseed": ({ days, ...oil }) =>
-    sentence(`${oilShare(oil)} trocknet langsamer als Leinöl (allein ${dayCount(days)})`),
+  "oil-slower-than-linseed": ({ days, acting, ...oil }) =>
+    `${sentence(`${oilShare(oil)} trocknet langsamer als Leinöl (allein ${dayCount(days)})`)}${acting === undefined ? "" : ` Davon zählen ${percent(acting)}: die Pigmente bremsen die Farbe schon, und beides vervielfacht sich nicht.`}`,
   "vehicle-not-stated": ({ factor }) =>
     `Das Öl ist nicht aufgezeichnet: Leinöl ist das schnellste, und das langsamste ergibt ${timesTheDays(factor)}.`,
   "pigment-speeds-drying": (v) => speeds(pigmentShare(v), v),

@@ -3,6 +3,7 @@ import {
   type OpacityClass,
   type OpacityStatement,
 } from "../../optics/films/opacity.ts";
+import type { OpacityContradiction } from "../../optics/films/expected-opacity.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { BOUND_WORDS, OPACITY_WORDS } from "./closed-sets.ts";
 import { bracketed, decimals, micrometres, sentence, significant } from "./statements-phrases.ts";
@@ -10,7 +11,9 @@ import { bracketed, decimals, micrometres, sentence, significant } from "./state
 const OUR_LIMITS = "Die Grenzen dieser Wörter sind unsere eigenen, nicht die einer Norm.";
 
 /** How opaque a film is, and by what that was judged. */
-export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
+export const OPACITY_RULINGS: WordingsOf<OpacityStatement | OpacityContradiction> = {
+  "opacity-unlike-its-pigment": (v) =>
+    `Errechnet ist „${OPACITY_WORDS[v.class]}“, und von ihrem Pigment ist „${OPACITY_WORDS[v.expected]}“ zu erwarten.`,
   "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
     sentence(
       `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITY_WORDS[word]}: ein Film von ${micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUND_WORDS[bound]} `}${decimals(contrastRatio, 3)}${bracketed(

@@ -29,6 +29,8 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
     `Bei ${lightnessText(v.L)} ist sie in ${within(v.to)} ${apart(v)} als in ${within(v.from)}.`,
   "alike-in-whites": (v) =>
     `Bei ${lightnessText(v.L)} ist ihr Buntton in jedem Weiß derselbe, innerhalb von ${decimals(v.distance, 1)} in a*, b*.`,
+  "whites-not-told-apart": (v) =>
+    `Bei ${lightnessText(v.L)} lässt sich kein Weiß vom anderen unterscheiden: worin sie sich am meisten unterscheiden, ${decimals(v.distance, 1)} in a*, b*, liegt innerhalb der \u00b1\u00a0${decimals(v.uncertainty ?? 0, 1)} der Aufhellungen.`,
   "one-white-only": (v) =>
     `Bei ${lightnessText(v.L)} ist sie nicht in zwei Weiß bekannt, daher kein Vergleich der Weiß.`,
 

@@ -115,7 +115,7 @@ export const COMPARE_PAGES = {
 
 /** What rows are about, in a word within a sentence, each once. */
 const IN_SHORT: Readonly<Record<string, string>> = {
-  masstone: "the colour alone",
+  masstone: "masstone",
   white: "what they do in white",
   strength: "strength",
   parts: "strength",

@@ -151,7 +151,7 @@ export const PAGES = {
     evidence: "Evidence",
   },
   whites: {
-    none: "Not yet tried in white. Two mixtures, 1:20 and 1:100, would tell.",
+    none: "Not yet tried in white. Three mixtures, 1:1, 1:5 and 1:20, would tell.",
     ofAWhite: (names: readonly string[]) => `Tried in it: ${names.join(", ")}.`,
     heading: (name: string, index: string | undefined) =>
       `In ${name}${index === undefined ? "" : ` (${index})`}`,

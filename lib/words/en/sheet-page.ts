@@ -70,6 +70,8 @@ export const SHEET_PAGE = {
     reference: "the measure for the others",
     oil: (grams: string) => `${grams} of pigment`,
     unknown: "not known yet",
+    lighter: "lighter than a middle tone by itself",
+    never: "never by itself",
     noWarning: "keep the dry pigment out of the air; oily rags can catch fire",
     noWarningDryOil: "keep the dry pigment out of the air",
     seeLabel: "the whole label is under Safety",
@@ -142,6 +144,8 @@ export const SHEET_PAGE = {
     oil: "Oil",
     sizes: "Sizes",
   },
+  /** Where it would take more paint than anybody lays. */
+  hidesNever: "It never hides by itself: not even a coat of half a millimetre would.",
   hidesLine: (film: string) => `It takes a dry film of ${film} to hide a black-and-white chart.`,
   /** Of a dark colour of little body. */
   hidesByDarkness: (film: string) =>
@@ -155,7 +159,7 @@ export const SHEET_PAGE = {
   shareNews: "worked out, partly from a supplier\u2019s figure",
   unknown: {
     colour: ["Its colour", "A drawdown read with an instrument, or matched to a Munsell chip."],
-    whites: ["In white", "Two mixtures with a white, 1:20 and 1:100, painted out and read."],
+    whites: ["In white", "Three mixtures with a white, 1:1, 1:5 and 1:20, painted out and read."],
     opacity: ["How it hides", "A film of known thickness over a black-and-white chart, read."],
     oil: ["Its oil", "A rub-out, or the oil weighed in for a batch."],
     drying: [

@@ -13,11 +13,16 @@ import {
 
 /** How many times as much of what, between the names of the two. */
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
-  strength: (ratio, less) => `is ${ratio} times as strong as ${less}`,
-  parts: (ratio, less) => `takes ${ratio} times the white that ${less} takes`,
-  oilByMass: (ratio, less) => `takes ${ratio} times the oil of ${less}`,
-  oilByVolume: (ratio, less) => `takes ${ratio} times the oil of ${less}`,
+  strength: (ratio, less) => `is ${times(ratio)} as strong as ${less}`,
+  parts: (ratio, less) => `takes ${times(ratio)} the white that ${less} takes`,
+  oilByMass: (ratio, less) => `takes ${times(ratio)} the oil of ${less}`,
+  oilByVolume: (ratio, less) => `takes ${times(ratio)} the oil of ${less}`,
 };
+
+/** "1.5 times", "at least twice". */
+function times(ratio: string): string {
+  return /(^|\s)2$/.test(ratio) ? ratio.replace(/2$/, "twice") : `${ratio} times`;
+}
 
 /** Colours side by side: by how much they differ, or why it cannot be told. */
 export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {

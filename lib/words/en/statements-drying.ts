@@ -64,8 +64,8 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
       : `We do not know what ${namesWithin(pigments)} ${pigments.length > 1 ? "do" : "does"} to the drying of oil.`,
   "linseed-oil-alone": ({ days }) => `Linseed oil alone is touch dry in ${dayCount(days)}.`,
   "linseed-sets-the-days": (oil) => sentence(`${oilShare(oil)} sets the days`),
-  "oil-slower-than-linseed": ({ days, ...oil }) =>
-    sentence(`${oilShare(oil)} dries slower than linseed oil (alone ${dayCount(days)})`),
+  "oil-slower-than-linseed": ({ days, acting, ...oil }) =>
+    `${sentence(`${oilShare(oil)} dries slower than linseed oil (alone ${dayCount(days)})`)}${acting === undefined ? "" : ` Counted at ${percent(acting)} of that: its pigments slow the paint already, and the two do not multiply.`}`,
   "vehicle-not-stated": ({ factor }) =>
     `The oil is not recorded: linseed is the fastest, and the slowest makes it ${timesTheDays(factor)}.`,
   "pigment-speeds-drying": (v) => speeds(pigmentShare(v), v),

@@ -3,11 +3,14 @@ import {
   type OpacityClass,
   type OpacityStatement,
 } from "../../optics/films/opacity.ts";
+import type { OpacityContradiction } from "../../optics/films/expected-opacity.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { bracketed, decimals, micrometres, sentence, significant } from "./statements-phrases.ts";
 
 /** How opaque a film is, and by what that was judged. */
-export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
+export const OPACITY_RULINGS: WordingsOf<OpacityStatement | OpacityContradiction> = {
+  "opacity-unlike-its-pigment": (v) =>
+    `Worked out as ${v.class}, and ${v.expected} is to be expected of its pigment.`,
   "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
     sentence(
       `${bound === "at least" && word !== "opaque" ? `at least ${word}` : word}: a film of ${micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${decimals(contrastRatio, 3)}${bracketed(

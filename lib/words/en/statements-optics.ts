@@ -27,6 +27,8 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
     `At ${lightnessText(v.L)} it is ${apart(v)} in ${within(v.to)} than in ${within(v.from)}.`,
   "alike-in-whites": (v) =>
     `At ${lightnessText(v.L)} its hue is the same in every white, within ${decimals(v.distance, 1)} of a*, b*.`,
+  "whites-not-told-apart": (v) =>
+    `At ${lightnessText(v.L)} no white is told from another: the most they differ by, ${decimals(v.distance, 1)} of a*, b*, lies within the \u00b1\u00a0${decimals(v.uncertainty ?? 0, 1)} of the let-downs.`,
   "one-white-only": (v) =>
     `At ${lightnessText(v.L)} we do not know it in two whites, so whites are not compared.`,
 

@@ -114,7 +114,7 @@ function lowered(head: string): string {
 
 /** What rows are about, in a word within a sentence, each once. */
 const IN_SHORT: Readonly<Record<string, string>> = {
-  masstone: "el color puro",
+  masstone: "el tono pleno",
   white: "lo que hacen en blanco",
   strength: "la fuerza",
   parts: "la fuerza",

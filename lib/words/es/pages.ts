@@ -163,7 +163,7 @@ export const PAGES: AnyWords<PageWords> = {
     evidence: "Pruebas",
   },
   whites: {
-    none: "Aún no probado en blanco. Lo dirían dos mezclas, 1:20 y 1:100.",
+    none: "Aún no probado en blanco. Lo dirían tres mezclas, 1:1, 1:5 y 1:20.",
     ofAWhite: (names) => `Probados en él: ${names.join(", ")}.`,
     heading: (name, index) => `En ${name}${index === undefined ? "" : ` (${index})`}`,
     ladderTitle: (white) => `Con ${white}, de la mezcla más fuerte a la más pálida`,

@@ -71,6 +71,8 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     reference: "la medida de los demás",
     oil: (grams) => `${grams} de pigmento`,
     unknown: "aún no se sabe",
+    lighter: "más claro que un tono medio por sí mismo",
+    never: "nunca por sí mismo",
     noWarning: "mantener el pigmento seco fuera del aire; los trapos con aceite pueden prenderse",
     noWarningDryOil: "mantener el pigmento seco fuera del aire",
     seeLabel: "toda la etiqueta en Seguridad",
@@ -144,6 +146,8 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     oil: "Aceite",
     sizes: "Tamaños",
   },
+  /** Where it would take more paint than anybody lays. */
+  hidesNever: "Nunca cubre por sí mismo: ni siquiera con medio milímetro.",
   hidesLine: (film) =>
     `Hace falta una película seca de ${film} para cubrir una carta en blanco y negro.`,
   hidesByDarkness: (film) =>
@@ -159,7 +163,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       "Su color",
       "Una aplicación leída con un instrumento, o igualada a una muestra Munsell.",
     ],
-    whites: ["En blanco", "Dos mezclas con un blanco, 1:20 y 1:100, pintadas y leídas."],
+    whites: ["En blanco", "Tres mezclas con un blanco, 1:1, 1:5 y 1:20, pintadas y leídas."],
     opacity: [
       "Cómo cubre",
       "Una película de grosor conocido sobre una carta en blanco y negro, leída.",

@@ -59,8 +59,8 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "linseed-oil-alone": ({ days }) =>
     `El aceite de linaza solo está seco al tacto en ${dayCount(days)}.`,
   "linseed-sets-the-days": (oil) => sentence(`los días los da: ${oilShare(oil)}`),
-  "oil-slower-than-linseed": ({ days, ...oil }) =>
-    sentence(`${oilShare(oil)}: seca más despacio que el de linaza (solo ${dayCount(days)})`),
+  "oil-slower-than-linseed": ({ days, acting, ...oil }) =>
+    `${sentence(`${oilShare(oil)}: seca más despacio que el de linaza (solo ${dayCount(days)})`)}${acting === undefined ? "" : ` Se cuenta al ${percent(acting)}: los pigmentos ya retrasan la pintura, y los dos efectos no se multiplican.`}`,
   "vehicle-not-stated": ({ factor }) =>
     `El aceite no está registrado: el de linaza es el más rápido, y con el más lento son ${timesTheDays(factor)}.`,
   "pigment-speeds-drying": (v) => speeds(pigmentShare(v), v),

@@ -3,6 +3,7 @@ import {
   type OpacityClass,
   type OpacityStatement,
 } from "../../optics/films/opacity.ts";
+import type { OpacityContradiction } from "../../optics/films/expected-opacity.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { BOUNDS } from "./bounds.ts";
 import { OPACITIES } from "./closed-words.ts";
@@ -11,7 +12,9 @@ import { bracketed, decimals, micrometres, sentence, significant } from "./phras
 const OWN_LIMITS = "Los límites de estas palabras son nuestros, no de una norma.";
 
 /** How opaque a film is, and by what that was judged. */
-export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
+export const OPACITY_RULINGS: WordingsOf<OpacityStatement | OpacityContradiction> = {
+  "opacity-unlike-its-pigment": (v) =>
+    `El cálculo da «${OPACITIES[v.class]}», y de su pigmento se espera «${OPACITIES[v.expected]}».`,
   "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
     sentence(
       `${bound === "at least" && word !== "opaque" ? `al menos ${OPACITIES[word]}` : OPACITIES[word]}: una película de ${micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${BOUNDS[bound]} `}${decimals(contrastRatio, 3)}${bracketed(

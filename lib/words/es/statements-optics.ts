@@ -28,6 +28,8 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
     `A ${lightnessText(v.L)} es ${apart(v)} en ${within(v.to)} que en ${within(v.from)}.`,
   "alike-in-whites": (v) =>
     `A ${lightnessText(v.L)} su matiz es el mismo en todos los blancos, dentro de ${decimals(v.distance, 1)} en a*, b*.`,
+  "whites-not-told-apart": (v) =>
+    `A ${lightnessText(v.L)} ningún blanco se distingue de otro: la mayor diferencia, ${decimals(v.distance, 1)} en a*, b*, queda dentro de los \u00b1\u00a0${decimals(v.uncertainty ?? 0, 1)} de los rebajes.`,
   "one-white-only": (v) =>
     `A ${lightnessText(v.L)} no lo conocemos en dos blancos, y los blancos no se comparan.`,
 

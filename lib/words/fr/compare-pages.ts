@@ -114,7 +114,7 @@ function lowered(head: string): string {
 
 /** What rows are about, in a word within a sentence, each once. */
 const IN_SHORT: Readonly<Record<string, string>> = {
-  masstone: "la couleur pure",
+  masstone: "le ton plein",
   white: "ce qu’elles font dans le blanc",
   strength: "la force",
   parts: "la force",

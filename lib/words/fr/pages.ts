@@ -164,7 +164,7 @@ export const PAGES: AnyWords<PageWords> = {
     evidence: "Preuves",
   },
   whites: {
-    none: "Pas encore essayé dans le blanc. Deux mélanges, 1:20 et 1:100, le diraient.",
+    none: "Pas encore essayé dans le blanc. Trois mélanges, 1:1, 1:5 et 1:20, le diraient.",
     ofAWhite: (names) => `Essayées dedans\u202f: ${names.join(", ")}.`,
     heading: (name, index) => `Dans ${name}${index === undefined ? "" : ` (${index})`}`,
     ladderTitle: (white) => `Avec ${white}, du mélange le plus fort au plus pâle`,

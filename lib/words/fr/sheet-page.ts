@@ -74,6 +74,8 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     reference: "la mesure des autres",
     oil: (grams) => `${grams} de pigment`,
     unknown: "pas encore connu",
+    lighter: "plus clair qu’un ton moyen par lui-même",
+    never: "jamais d’elle-même",
     noWarning: "tenir le pigment sec hors de l’air\u202f; les chiffons gras peuvent prendre feu",
     noWarningDryOil: "tenir le pigment sec hors de l’air",
     seeLabel: "toute l’étiquette sous Sécurité",
@@ -147,6 +149,8 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     oil: "Huile",
     sizes: "Contenances",
   },
+  /** Where it would take more paint than anybody lays. */
+  hidesNever: "Elle ne couvre jamais d’elle-même\u202f: pas même en couche d’un demi-millimètre.",
   hidesLine: (film) => `Il faut un film sec de ${film} pour couvrir une carte noire et blanche.`,
   hidesByDarkness: (film) =>
     `Un film sec de ${film} couvre une carte noire et blanche, mais parce qu’il est sombre, non par son corps\u202f: étalé plus mince, il glace.`,
@@ -161,7 +165,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       "Sa couleur",
       "Une application lue à l’instrument, ou appariée à un échantillon Munsell.",
     ],
-    whites: ["Dans le blanc", "Deux mélanges avec un blanc, 1:20 et 1:100, peints et lus."],
+    whites: ["Dans le blanc", "Trois mélanges avec un blanc, 1:1, 1:5 et 1:20, peints et lus."],
     opacity: [
       "Comment elle couvre",
       "Un film d’épaisseur connue sur une carte noire et blanche, lu.",

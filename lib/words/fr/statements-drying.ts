@@ -60,10 +60,10 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "linseed-oil-alone": ({ days }) =>
     `L’huile de lin seule est sèche au toucher en ${dayCount(days)}.`,
   "linseed-sets-the-days": (oil) => sentence(`les jours viennent de\u202f: ${oilShare(oil)}`),
-  "oil-slower-than-linseed": ({ days, ...oil }) =>
-    sentence(
+  "oil-slower-than-linseed": ({ days, acting, ...oil }) =>
+    `${sentence(
       `${oilShare(oil)}\u202f: sèche plus lentement que l’huile de lin (seule ${dayCount(days)})`,
-    ),
+    )}${acting === undefined ? "" : ` Compté à ${percent(acting)}\u202f: les pigments ralentissent déjà la peinture, et les deux effets ne se multiplient pas.`}`,
   "vehicle-not-stated": ({ factor }) =>
     `L’huile n’est pas consignée\u202f: le lin est la plus rapide, et la plus lente demande ${timesTheDays(factor)}.`,
   "pigment-speeds-drying": (v) => speeds(pigmentShare(v), v),

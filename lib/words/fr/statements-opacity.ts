@@ -3,6 +3,7 @@ import {
   type OpacityClass,
   type OpacityStatement,
 } from "../../optics/films/opacity.ts";
+import type { OpacityContradiction } from "../../optics/films/expected-opacity.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { BOUNDS } from "./bounds.ts";
 import { OPACITIES } from "./closed-words.ts";
@@ -11,7 +12,9 @@ import { bracketed, decimals, micrometres, sentence, significant } from "./phras
 const OWN_LIMITS = "Les limites de ces mots sont les nôtres, non celles d’une norme.";
 
 /** How opaque a film is, and by what that was judged. */
-export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
+export const OPACITY_RULINGS: WordingsOf<OpacityStatement | OpacityContradiction> = {
+  "opacity-unlike-its-pigment": (v) =>
+    `Le calcul donne «\u202f${OPACITIES[v.class]}\u202f», et de son pigment on attend «\u202f${OPACITIES[v.expected]}\u202f».`,
   "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
     sentence(
       `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word]}` : OPACITIES[word]}\u202f: un film de ${micrometres(filmUm)} a un rapport de contraste de ${bound === undefined ? "" : `${BOUNDS[bound]} `}${decimals(contrastRatio, 3)}${bracketed(

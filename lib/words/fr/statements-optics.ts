@@ -31,6 +31,8 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
     `À ${lightnessText(v.L)} elle est ${apart(v)} dans ${within(v.to)} que dans ${within(v.from)}.`,
   "alike-in-whites": (v) =>
     `À ${lightnessText(v.L)} sa teinte est la même dans tous les blancs, à ${decimals(v.distance, 1)} près en a*, b*.`,
+  "whites-not-told-apart": (v) =>
+    `À ${lightnessText(v.L)} aucun blanc ne se distingue d’un autre\u202f: le plus grand écart, ${decimals(v.distance, 1)} en a*, b*, reste dans les \u00b1\u00a0${decimals(v.uncertainty ?? 0, 1)} des dégradés.`,
   "one-white-only": (v) =>
     `À ${lightnessText(v.L)} nous ne la connaissons pas dans deux blancs, et les blancs ne sont pas comparés.`,
 

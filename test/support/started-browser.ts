@@ -1,13 +1,5 @@
-import { chromium, type BrowserServer } from "playwright-core";
-import type { TestProject } from "vitest/node";
+import { chromium, type Browser } from "playwright-core";
 import { unpackedChromium } from "./unpacked-chromium.ts";
-
-declare module "vitest" {
-  export interface ProvidedContext {
-    /** Where tests reach the run's one browser: `chromium.connect(inject("browserAddress"))`. */
-    readonly browserAddress: string;
-  }
-}
 
 /** A browser to start, and what its process needs to find. */
 interface Program {
@@ -18,15 +10,15 @@ interface Program {
 /** Most containers have no sandbox for it and little shared memory; the tests draw nothing that wants a graphics card. */
 const ARGS = ["--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu"];
 
-/** Start one browser for the run; the function given back stops it. */
-export default async function browserServer(project: TestProject): Promise<() => Promise<void>> {
-  const server = await startedServer();
-  project.provide("browserAddress", server.wsEndpoint());
-  return () => server.close();
+let started: Promise<Browser> | undefined;
+
+/** The worker's one browser: started when a test first asks, and gone with the worker. */
+export function startedBrowser(): Promise<Browser> {
+  return (started ??= start());
 }
 
 /** The Chromium that MULLSTONE_CHROMIUM names and no other; else the one from npm; else the system's. */
-async function startedServer(): Promise<BrowserServer> {
+async function start(): Promise<Browser> {
   const named = process.env["MULLSTONE_CHROMIUM"] ?? "";
   const programs: (() => Program | Promise<Program>)[] =
     named === ""
@@ -36,7 +28,7 @@ async function startedServer(): Promise<BrowserServer> {
   for (const program of programs) {
     try {
       const { executablePath, env = {} } = await program();
-      return await chromium.launchServer({
+      return await chromium.launch({
         executablePath,
         args: ARGS,
         env: { ...process.env, ...env },
