@@ -20,10 +20,11 @@ export function newestRoot(roots: readonly RecordRoot[], records: Records): Date
 
 function rootDate(
   { kind, slug, field }: RecordRoot,
-  { colours, pigments, vehicles }: Records,
+  { colours, lots, pigments, vehicles }: Records,
 ): string | undefined {
   if (kind === "pigment") return newestDate(pigments.get(slug)?.record);
   if (kind === "vehicle") return newestDate(vehicles.get(slug)?.record);
+  if (kind === "lot") return lots.get(slug)?.record.date;
   if (kind !== "colour") return undefined;
   const record = colours.get(slug)?.record;
   // A part of the record without a date of its own is as old as the record.

@@ -9,7 +9,7 @@ import type { RootKind, RootsOf } from "./record-roots.ts";
 
 /** What can change under a sheet: a record of one of these kinds, by its file name. */
 export interface UsedRecord {
-  readonly kind: Exclude<RootKind, "workshop">;
+  readonly kind: Exclude<RootKind, "workshop" | "lot">;
   readonly slug: string;
 }
 

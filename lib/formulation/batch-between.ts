@@ -8,6 +8,8 @@ export interface SpannedRecipe {
   readonly pigments: readonly { readonly massFraction: number; readonly pricePerKg?: number }[];
   /** Densities are left out where they are not known: then nothing is said by volume. */
   readonly pigmentDensityGPerCm3?: Quantity;
+  /** As the paint was weighed: the densities of its parts then tell no volume. */
+  readonly paintDensityGPerCm3?: number;
   readonly oilIndexGPer100g: Quantity;
   readonly oil: { readonly densityGPerCm3?: Quantity; readonly pricePerKg?: number };
   /** By mass on the oil [%]. */
@@ -77,7 +79,7 @@ export function batchBetween(recipe: SpannedRecipe, size: BatchSize, tubeMl: num
 }
 
 function batchAt(
-  { pigments, oil, additions, holdBack, loss }: SpannedRecipe,
+  { pigments, paintDensityGPerCm3, oil, additions, holdBack, loss }: SpannedRecipe,
   [oilIndex = NaN, pigmentDensity, oilDensity, ...densities]: readonly (number | undefined)[],
   size: BatchSize,
   tubeMl: number,
@@ -99,6 +101,7 @@ function batchAt(
         densityGPerCm3: densities[i],
         pricePerKg,
       })),
+      paintDensityGPerCm3,
       holdBack,
       loss,
       tubeMl,

@@ -7,16 +7,18 @@ import type { Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import type { Dispersion } from "./dispersion.ts";
 
-export type LossStatement = StatementOf<
-  "loss-on-slab" | "loss-on-mill" | "loss-on-slab-or-mill",
-  { readonly fraction: Interval }
->;
+export type LossStatement =
+  | StatementOf<
+      "loss-on-slab" | "loss-on-mill" | "loss-on-slab-or-mill",
+      { readonly fraction: Interval }
+    >
+  | StatementOf<"loss-of-lots", { readonly fraction: Interval; readonly lots: number }>;
 
 export interface BatchLossRow {
   readonly dispersion: Dispersion;
   /** Share of the batch [1]. */
   readonly fraction: Interval;
-  readonly rule: LossStatement["rule"];
+  readonly rule: Exclude<LossStatement["rule"], "loss-of-lots">;
 }
 
 export const BATCH_LOSSES: readonly BatchLossRow[] = [
@@ -43,5 +45,18 @@ export function batchLoss(dispersion: Dispersion | undefined): BatchLossRuling {
   return {
     fraction,
     reason: { rule, values: { fraction }, standing: "estimated", source: "practice-formulation" },
+  };
+}
+
+/** What a workshop's own lots lost, in place of what is customary. @param fraction of all of them, least and most [1]. */
+export function lossOfLots(fraction: Interval, lots: number): BatchLossRuling {
+  return {
+    fraction,
+    reason: {
+      rule: "loss-of-lots",
+      values: { fraction, lots },
+      standing: "measured",
+      source: "practice-formulation",
+    },
   };
 }

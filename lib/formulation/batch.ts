@@ -37,6 +37,8 @@ export interface BatchRecipe {
     readonly pricePerKg?: number | undefined;
   };
   readonly additions: readonly BatchAddition[];
+  /** As the paint was weighed, in place of the density that its parts add up to. */
+  readonly paintDensityGPerCm3?: number | undefined;
   /** Share of the oil [1], of oil-held-back.ts. */
   readonly holdBack: Interval;
   /** Share of the batch [1], of batch-loss.ts or the workshop's own. */
@@ -160,12 +162,10 @@ function massOfOneGramOfPigmentG({ oilIndexGPer100g, additions }: BatchRecipe): 
 }
 
 /** Paint [ml] that comes of one gram of pigment with its oil and additions; undefined where a density is not known. */
-function volumeOfOneGramOfPigmentMl({
-  pigments,
-  oilIndexGPer100g,
-  oil,
-  additions,
-}: BatchRecipe): number | undefined {
+function volumeOfOneGramOfPigmentMl(recipe: BatchRecipe): number | undefined {
+  const { pigments, oilIndexGPer100g, oil, additions, paintDensityGPerCm3 } = recipe;
+  if (paintDensityGPerCm3 !== undefined)
+    return massOfOneGramOfPigmentG(recipe) / paintDensityGPerCm3;
   const oilG = oilIndexGPer100g / 100;
   const weighed = [
     ...pigments.map(({ massFraction, densityGPerCm3 }) => ({
@@ -204,7 +204,10 @@ function requireRecipe(recipe: BatchRecipe): void {
   requireFractionRange("held back", recipe.holdBack);
   requireFractionRange("loss", recipe.loss);
   for (const addition of recipe.additions) requirePositive("percent added", addition.percent, "%");
-  for (const { densityGPerCm3 } of [...recipe.pigments, recipe.oil, ...recipe.additions]) {
-    if (densityGPerCm3 !== undefined) requirePositive("density", densityGPerCm3, "g/cm3");
+  const densities = [...recipe.pigments, recipe.oil, ...recipe.additions].map(
+    ({ densityGPerCm3 }) => densityGPerCm3,
+  );
+  for (const density of [...densities, recipe.paintDensityGPerCm3]) {
+    if (density !== undefined) requirePositive("density", density, "g/cm3");
   }
 }

@@ -5,6 +5,7 @@ import type { DispersionFactorStatement, FinenessStatement } from "./dispersion.
 import type { FinishStatement } from "./finish.ts";
 import type { FinishDifference, GlossStatement } from "./gloss.ts";
 import type { HandbookStatement } from "./handbook-estimate.ts";
+import type { DensityStatement } from "./measured-density.ts";
 import type { OilAbsorptionStatement } from "./oil-absorption-method.ts";
 import type { OilRatioStatement } from "./oil-by-volume.ts";
 import type { HoldBackStatement } from "./oil-held-back.ts";
@@ -28,4 +29,5 @@ export type FormulationStatement =
   | PasteStatement
   | HoldBackStatement
   | LossStatement
+  | DensityStatement
   | JarStatement;

@@ -55,6 +55,8 @@ export interface MixingPaint {
   /** Pigment by mass of the paint [1], and its density [g/cm3], in the middle of an estimate. */
   readonly pigmentMassFraction?: number;
   readonly densityGPerCm3?: number;
+  /** Without the air that it was weighed with, where that is another. */
+  readonly filmDensityGPerCm3?: number;
   readonly film?: PackedFilm;
   readonly facts: PaintFacts;
   /** Made no more: it can be mixed with, and is nobody's recipe. */

@@ -1,5 +1,5 @@
 import type { SpannedRecipe } from "../formulation/batch-between.ts";
-import { isKnown, type Figure } from "../quantities/figure.ts";
+import { isKnown, type Figure, type Known } from "../quantities/figure.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import { valueText } from "../present/figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
@@ -182,6 +182,9 @@ export function spannedRecipe(
       ...price(part),
     })),
     ...density("pigmentDensityGPerCm3", oil.pigmentDensityGPerCm3),
+    ...(isMeasured(oil.paintDensityGPerCm3)
+      ? { paintDensityGPerCm3: midpoint(oil.paintDensityGPerCm3.value) }
+      : {}),
     oilIndexGPer100g: valueOf(oil.oilIndexGPer100g),
     oil: {
       ...(vehicle === undefined ? {} : density("densityGPerCm3", vehicle.densityGPerCm3)),
@@ -195,6 +198,10 @@ export function spannedRecipe(
     holdBack: ends(valueOf(holdBack)),
     loss: ends(valueOf(loss)),
   };
+}
+
+function isMeasured(figure: Figure<Quantity>): figure is Known<Quantity> {
+  return isKnown(figure) && figure.standing === "measured";
 }
 
 /** @throws RangeError where a batch was made of a figure that is not known. */

@@ -21,7 +21,7 @@ export type Bound = "at least" | "at most";
 
 export type Amount = number | Interval | string | readonly number[];
 
-export type RootKind = "colour" | "pigment" | "vehicle" | "reading" | "source" | "workshop";
+export type RootKind = "colour" | "lot" | "pigment" | "vehicle" | "reading" | "source" | "workshop";
 
 /** A record that figures are worked out of; of a colour's own record, by its key. */
 export interface RecordRoot {

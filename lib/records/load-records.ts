@@ -18,7 +18,7 @@ import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
 import { lotFaults } from "./lot-faults.ts";
 import { allRecords, parsedFiles, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
-import { lotWithNoise, resolvedLot } from "./resolved-lots.ts";
+import { lotWeights, lotWithNoise, resolvedLot } from "./resolved-lots.ts";
 import type {
   ChartGrounds,
   Checked,
@@ -93,7 +93,10 @@ export function checkedRecords(
     .map((lot) => resolvedLot(lot, resolver))
     .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1));
   const read = [...files.colours.values()].map((colour) =>
-    readAsStandard(resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []), lotsRead),
+    readAsStandard(
+      resolvedColour(colour, resolver, sizes.get(colour.slug) ?? [], lotsRead),
+      lotsRead,
+    ),
   );
   const chart = resolvedGrounds(files.workshop, resolver, diagnostics);
   const photographed = namedPhotographs(files, tree, {
@@ -238,6 +241,7 @@ function resolvedColour(
   { slug, file, record, yaml, body }: Parsed<ColourRecord>,
   { resolve }: ReadingResolver,
   sizes: readonly OfferedSize[],
+  lots: readonly Lot[],
 ): Colour {
   const masstone = record.masstone && resolve(record.masstone, yaml, ["masstone"]);
   const overBlack = (
@@ -283,6 +287,7 @@ function resolvedColour(
     sizes,
     tints,
     films,
+    ...lotWeights(slug, lots),
     ...(masstone === undefined ? {} : { masstone }),
     ...(masstoneOverBlack === undefined ? {} : { masstoneOverBlack }),
   };

@@ -107,6 +107,22 @@ export interface Colour extends Checked<ColourRecord> {
   readonly masstoneOverBlack?: SpectrumReading;
   readonly tints: readonly TintReading[];
   readonly films: readonly FilmReading[];
+  /** What its lots came out as, the oldest first; none that is planned. */
+  readonly lotDensities: readonly LotDensity[];
+  readonly lotYields: readonly LotYield[];
+}
+
+/** Density of a lot's paint [g/cm3]. */
+export interface LotDensity {
+  readonly lot: string;
+  readonly densityGPerCm3: number;
+}
+
+/** What went into a lot and what came off slab or mill [g]; no more than went in. */
+export interface LotYield {
+  readonly lot: string;
+  readonly weighedG: number;
+  readonly yieldG: number;
 }
 
 /** A let-down of a lot; `replicates` hold each drawdown where several were averaged. */

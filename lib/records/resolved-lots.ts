@@ -1,6 +1,7 @@
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Parsed } from "./parsed-record.ts";
-import type { Lot, LotLetDown, Reading, TintReading } from "./records.ts";
+import { weighedInG } from "./lot-faults.ts";
+import type { Colour, Lot, LotLetDown, Reading, TintReading } from "./records.ts";
 import type { ReadingResolver } from "./resolved-readings.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
@@ -74,5 +75,24 @@ export function lotWithNoise(lot: Lot, withNoise: <R extends Reading>(reading: R
     ...lot,
     ...read(lot),
     ...(lot.standard === undefined ? {} : { standard: read(lot.standard) }),
+  };
+}
+
+/** What the lots of a colour came out as: a part of the colour, so that what is worked out of it goes by nothing else of them. */
+export function lotWeights(
+  colour: string,
+  lots: readonly Lot[],
+): Pick<Colour, "lotDensities" | "lotYields"> {
+  const made = lots.filter(({ record }) => record.colour === colour && record.planned !== true);
+  return {
+    lotDensities: made.flatMap(({ slug, record: { densityGPerCm3 } }) =>
+      densityGPerCm3 === undefined ? [] : [{ lot: slug, densityGPerCm3 }],
+    ),
+    lotYields: made.flatMap(({ slug, record }) => {
+      const weighedG = weighedInG(record);
+      return record.yieldG === undefined
+        ? []
+        : [{ lot: slug, weighedG, yieldG: Math.min(record.yieldG, weighedG) }];
+    }),
   };
 }

@@ -22,7 +22,7 @@ import { tintsAsDrawn } from "./tints/tints-as-drawn.ts";
 /** A colour's sheet from its checked record and its fit; each section is worked out in its own file. */
 export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet {
   const { slug, record } = colour;
-  const { pigments, vehicle, additions, oil } = paintAsMade(colour, records);
+  const { pigments, vehicle, additions, oil, inFilm } = paintAsMade(colour, records);
   const batch = batchSection(colour, pigments, vehicle, additions, oil, records);
   const mixture = mixtureSection(colour, pigments, fits, records);
   const cautions = cautionsSection(colour, pigments, vehicle, oil, records);
@@ -54,7 +54,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
           },
     tints,
     expectedTints: expectedSections(colour, fits, records),
-    optics: opticsSection(colour, pigments, tints, oil, family, fits, records),
+    optics: opticsSection(colour, pigments, tints, { oil, inFilm }, family, fits, records),
     ...(mixture === undefined ? {} : { mixture }),
     oil,
     ...(batch === undefined ? {} : { batch }),

@@ -2,6 +2,7 @@ import { readOnce, type RememberedReads } from "../kept/reads.ts";
 import type { Colour, Records } from "../records/records.ts";
 import { placeFigures } from "./figure-places.ts";
 import { oilSection } from "./oil/oil-section.ts";
+import { asWeighed } from "./oil/weighed-paint.ts";
 import { notStated } from "../quantities/figure.ts";
 import { oilIndexOfTubes, weighedTubes, type KnownTube } from "./pigments/parts-of-paint.ts";
 import { additionParts, pigmentParts, vehiclePart } from "./pigments/pigment-parts.ts";
@@ -9,7 +10,10 @@ import { pigmentRecord } from "./record-inputs.ts";
 import type { Sheet } from "./sheet.ts";
 
 /** What a paint is made from and what it is like as made. */
-export type PaintAsMade = Pick<Sheet, "pigments" | "vehicle" | "additions" | "oil">;
+export interface PaintAsMade extends Pick<Sheet, "pigments" | "vehicle" | "additions" | "oil"> {
+  /** The same as it lies in a film: the air that lots are weighed with has gone, and its density is that of its parts. */
+  readonly inFilm: Sheet["oil"];
+}
 
 const PAINTS: RememberedReads<Records, PaintAsMade> = new WeakMap();
 
@@ -23,7 +27,7 @@ function paintOf(colour: Colour, records: Records): PaintAsMade {
   const pigments = pigmentParts(colour, tubes, records);
   const vehicle = vehiclePart(colour, records);
   const additions = additionParts(colour, records);
-  const oil = oilSection(
+  const inFilm = oilSection(
     colour,
     pigments,
     vehicle,
@@ -31,9 +35,9 @@ function paintOf(colour: Colour, records: Records): PaintAsMade {
     records,
     tubes && oilIndexOfTubes(colour, tubes),
   );
-  const paint = { pigments, vehicle, additions, oil };
+  const paint = { pigments, vehicle, additions, oil: asWeighed(inFilm, colour, records) };
   placeFigures(colour.slug, paint);
-  return paint;
+  return { ...paint, inFilm };
 }
 
 /** What it was weighed from, where that was tubes of paint. */

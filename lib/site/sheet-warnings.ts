@@ -179,6 +179,7 @@ function contradictedPath(
 ): RecordPath {
   if (rule.startsWith("oil-index-")) return ["oilIndexGPer100g"];
   if (rule.startsWith("exposure-")) return ["exposures"];
+  if (rule.startsWith("lots-")) return ["pigments"];
   if (rule.startsWith("opacity-")) return [(record?.films ?? []).length > 0 ? "films" : "tints"];
   if (!rule.startsWith("trial-")) return ["gloss60"];
   const tried = JSON.stringify(values["touchDryDays"]);

@@ -72,7 +72,7 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
     kind === "paper" ? writePictures(site.pictures?.() ?? [], writing, written) : undefined;
   pictures?.catch(() => undefined);
   const base = site.base ?? "/";
-  const kept = keptPages(cache, writing, [base, ...[...assets.paths].flat()], written);
+  const kept = keptPages(cache, writing, base, assets.paths, written);
   const all = site.pages.map(({ path }) => path);
   const left = new Map(site.pages.map((page) => [page.path, page]));
   const most = served === undefined ? PAGES_AT_ONCE : SERVED_AT_ONCE;
@@ -89,10 +89,13 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       else pages.push(page);
       if (pages.length === most) break;
     }
-    for await (const [page, html] of renderedPages({ ...site, pages }, dir)) {
-      const folder = page.path.replace(/index\.html$/, "");
+    for await (const [{ path }, html] of renderedPages({ ...site, pages }, dir)) {
+      const folder = path.replace(/index\.html$/, "");
       const whole = kind === "screen" ? followingBuilds(html) : html;
-      written.write(page.path, withHashedNames(whole, folder, base, assets));
+      written.write(
+        path,
+        withHashedNames(whole, folder, base, assets, (asset) => kept.names(path, asset)),
+      );
     }
     for (const page of pages) page.letGo();
     served?.made({ output, made, all });

@@ -1,6 +1,6 @@
 import type { BatchSheetView } from "../blocks/page-kinds.ts";
 import { batchPlan, inSteps, type BatchPlan, type Wanted } from "../lots/batch-plan.ts";
-import { learntFillMl, learntLoss } from "../lots/learnt-yield.ts";
+import { learntFillMl } from "../lots/learnt-yield.ts";
 import type { BatchRecipe } from "../formulation/batch.ts";
 import { noBatch, spannedRecipe } from "../pages/batch-view.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
@@ -38,11 +38,6 @@ export function planMatter(worded: SheetTexts, context: PageContext): PlanMatter
   if (sheet.batch === undefined) return undefined;
   const spanned = spannedRecipe(sheet.batch, sheet);
   const lots = lotsOf(sheet.slug, records).filter(({ record }) => record.planned !== true);
-  const loss = learntLoss(
-    lots.flatMap(({ record }) =>
-      record.yieldG === undefined ? [] : [{ weighedG: weighedInG(record), yieldG: record.yieldG }],
-    ),
-  );
   const sizes = [...new Set((records.colours.get(sheet.slug)?.sizes ?? []).map(({ ml }) => ml))];
   const filled = lots.flatMap(({ record: { tubes = [], densityGPerCm3 } }) =>
     tubes.flatMap(({ ml, massG }) =>
@@ -66,8 +61,11 @@ export function planMatter(worded: SheetTexts, context: PageContext): PlanMatter
         of: "oil",
         densityGPerCm3: middle(densityGPerCm3),
       })),
+      ...(spanned.paintDensityGPerCm3 === undefined
+        ? {}
+        : { paintDensityGPerCm3: spanned.paintDensityGPerCm3 }),
       holdBack: ends(spanned.holdBack),
-      loss: loss ?? ends(spanned.loss),
+      loss: ends(spanned.loss),
     },
     fills: sizes.map((ml) => ({ ml, reallyMl: learntFillMl(filled, ml) ?? ml })),
     stepG: records.workshop.balanceStepG ?? CUSTOMARY_STEP_G,
@@ -116,7 +114,7 @@ export function batchSheetPage(
   const asked = batchPlan(matter.recipe, wanted, 1, matter.stepG);
   const plan = lot === undefined ? asked : planOfLot(asked, lot, matter);
   const places = Math.max(0, Math.ceil(-Math.log10(matter.stepG)));
-  const lots = lotsOf(sheet.slug, records).filter(({ record }) => record.yieldG !== undefined);
+  const lots = records.colours.get(sheet.slug)?.lotYields ?? [];
   const percent = (share: number): string => decimalText(100 * share, 1);
   const [least, most]: Interval = matter.recipe.loss;
   const lossText =

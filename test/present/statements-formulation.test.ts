@@ -1,4 +1,5 @@
-import { batchLoss } from "../../lib/formulation/batch-loss.ts";
+import { densityContradiction } from "../../lib/formulation/measured-density.ts";
+import { batchLoss, lossOfLots } from "../../lib/formulation/batch-loss.ts";
 import { bodyStatement, oilSeparationStatement } from "../../lib/formulation/paste-body.ts";
 import { oilDemandStatements } from "../../lib/formulation/cpvc.ts";
 import { dispersionFactorRuling, dispersionRuling } from "../../lib/formulation/dispersion.ts";
@@ -43,7 +44,7 @@ const statements: (FormulationStatement | undefined)[] = [
     undefined,
   ].map(oilAbsorptionMethodStatement),
   handbookEstimate(KNOWN.pigment("PBk 6").densities, { colourIndexName: "PBk 6" })?.reason,
-  ...[0.34, 0.56, [0.39, 0.43] as const].flatMap(oilDemandStatements),
+  ...[0.34, 0.5, 0.56, [0.39, 0.43] as const].flatMap(oilDemandStatements),
   byMassAlone,
   {
     ...byMassAlone,
@@ -76,6 +77,9 @@ const statements: (FormulationStatement | undefined)[] = [
   oilHeldBack(75, 66).reason,
   oilHeldBack(60, 60).reason,
   ...(["mulled", "milled", undefined] as const).map((how) => batchLoss(how).reason),
+  ...[1, 4].map((lots) => lossOfLots([0.04, 0.06], lots).reason),
+  densityContradiction(1.34, 1.4, 4, 2),
+  densityContradiction(1.34, [1.2, 1.3], 1, 2),
   ...[40, 25, 10].map((massG) => jarFillStatement("Lamp black", massG, 118, soot)),
 ];
 

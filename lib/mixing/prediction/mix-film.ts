@@ -21,7 +21,6 @@ import { isStatement } from "../../quantities/statement.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { FilmStatement } from "../mix.ts";
 import type { MixingRange } from "../mixing-range.ts";
-import { volumeMix } from "./mass-mix.ts";
 import type { PredictedMix } from "./predicted-mix.ts";
 
 /** What a film is made of beside the mix. */
@@ -111,24 +110,24 @@ function mixCoefficients(
       rule: "white-films-not-read",
       values: { white: whitePaint?.name ?? mass.white.slug },
     };
-  const volume = volumeMix(mass, range);
   const unknown = [...mass.colours, mass.white].filter(
-    ({ slug }) => range.paint(slug)?.densityGPerCm3 === undefined,
+    ({ slug }) => inFilmGPerCm3(slug, range) === undefined,
   );
-  if (volume === undefined || unknown.length > 0)
+  if (unknown.length > 0)
     return {
       rule: "density-not-recorded",
       values: { paints: unknown.map(({ slug }) => range.paint(slug)?.name ?? slug) },
     };
-  const parts: VolumePart[] = [{ paint: white, parts: volume.white.parts }];
-  for (const { slug, parts: share } of volume.colours) {
+  const whiteGPerCm3 = certain(inFilmGPerCm3(mass.white.slug, range));
+  const parts: VolumePart[] = [{ paint: white, parts: mass.white.parts / whiteGPerCm3 }];
+  for (const { slug, parts: share } of mass.colours) {
     const fit = range.fit(slug);
-    const density =
-      certain(range.paint(slug)?.densityGPerCm3) / certain(whitePaint?.densityGPerCm3);
+    const ownGPerCm3 = certain(inFilmGPerCm3(slug, range));
+    const density = ownGPerCm3 / whiteGPerCm3;
     const paint = fit && absoluteCoefficients(fit, mass.white.slug, white, density);
     if (paint === undefined || isStatement(paint))
       return { rule: "film-needs-let-downs", values: {} };
-    parts.push({ paint, parts: share });
+    parts.push({ paint, parts: share / ownGPerCm3 });
   }
   const mixed = mixedCoefficients(parts);
   if (medium === undefined || !(medium.volumes > 0)) return mixed;
@@ -142,4 +141,10 @@ function mixCoefficients(
     { paint: mixed, parts: 1 },
     { paint: extender, parts: medium.volumes },
   ]);
+}
+
+/** Density of a paint as it lies in a film, without air [g/cm3]. */
+function inFilmGPerCm3(slug: string, range: MixingRange): number | undefined {
+  const paint = range.paint(slug);
+  return paint?.filmDensityGPerCm3 ?? paint?.densityGPerCm3;
 }

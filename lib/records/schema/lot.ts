@@ -8,7 +8,7 @@ import { DISPERSIONS } from "./terms.ts";
 
 const massG = privateKey(within("massG"));
 
-/** One lot of a colour as it was made: content/lots/NAME.yaml. Only its number and date leave the workshop. */
+/** One lot of a colour as it was made: content/lots/NAME.yaml. Only its number and date leave the workshop, and its density among that of others. */
 export const lotSchema = z.strictObject({
   number: text.max(40).describe("as it stands on the tube"),
   colour: slug,
@@ -39,7 +39,9 @@ export const lotSchema = z.strictObject({
     .optional()
     .describe("over the slab, or through the mill"),
   finenessOfGrindUm: privateKey(within("finenessOfGrindUm")).optional().describe("ISO 1524"),
-  densityGPerCm3: privateKey(within("densityGPerCm3")).optional().describe("of the paint"),
+  densityGPerCm3: within("densityGPerCm3")
+    .optional()
+    .describe("of the paint: the sheet of the colour gives the median of its lots"),
   retainedSample: privateKey(text).optional().describe("number of the sample that is kept"),
   masstone: plainReading.optional(),
   tints: z.array(tint).max(20).optional(),

@@ -114,6 +114,8 @@ function whitePaint(slug: string, records: Records): DryingPaint {
     tints: [],
     films: [],
     sizes: [],
+    lotDensities: [],
+    lotYields: [],
     place: (path) => ({ file: "", line: 1, column: 1, path: path.join(".") }),
   };
   const parts = pigmentParts(colour, undefined, records);

@@ -4,7 +4,7 @@ import { xyzToLab } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { controlChart, type Charted, type ControlChart } from "../../lots/control-chart.ts";
 import type { Correction } from "../../lots/correction.ts";
-import { CUSTOMARY_TOLERANCES, type Tolerances } from "../../lots/judgement.ts";
+import type { Tolerances } from "../../lots/judgement.ts";
 import {
   isWhollyCompared,
   lotAgainstStandard,
@@ -22,6 +22,7 @@ import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { Colour, Lot, Records } from "../../records/records.ts";
 import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
+import { tolerancesOf } from "./colour-tolerances.ts";
 import { lotCorrections } from "./lot-corrections.ts";
 import { readSpectra } from "./read-spectra.ts";
 import { standardLetDowns } from "../../records/standard-let-downs.ts";
@@ -102,16 +103,6 @@ const lotsByColour = remembered((lots: Records["lots"]): ReadonlyMap<string, rea
   }
   return of;
 });
-
-/** What its lots may differ by: the colour's own word, else the workshop's, else what is customary. */
-function tolerancesOf({ record }: Colour, { workshop }: Records): Tolerances {
-  const stated = Object.fromEntries(
-    Object.entries({ ...workshop.tolerances, ...record.tolerances }).filter(
-      ([, value]) => value !== undefined,
-    ),
-  );
-  return { ...CUSTOMARY_TOLERANCES, ...stated };
-}
 
 function lotBook(
   colour: Colour,

@@ -1,6 +1,7 @@
-import { batchLoss } from "../../formulation/batch-loss.ts";
+import { batchLoss, lossOfLots } from "../../formulation/batch-loss.ts";
 import { batch, type Batch, type BatchRecipe } from "../../formulation/batch.ts";
 import { oilHeldBack } from "../../formulation/oil-held-back.ts";
+import { learntLoss } from "../../lots/learnt-yield.ts";
 import { at, certain } from "../../quantities/at.ts";
 import {
   exactly,
@@ -9,13 +10,13 @@ import {
   type Figure,
   type Input,
 } from "../../quantities/figure.ts";
-import { isInterval, midpoint, type Quantity } from "../../quantities/interval.ts";
+import { isInterval, midpoint, type Interval, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { BatchSection, BatchSize, OilSection } from "../paint-section-types.ts";
 import { colourRecord } from "../record-inputs.ts";
-import { inputs } from "./paint-volumes.ts";
+import { inputs, massInputs } from "./paint-volumes.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
 
 /** Pigment of the batches that a sheet works out [g]: a trial on the slab, a morning's mulling, a run of the mill. */
@@ -37,17 +38,28 @@ export function batchSection(
   )
     return undefined;
   const held = heldBack(oil);
-  const lost = batchLoss(colour.record.dispersion);
+  const learnt = learntLoss(colour.lotYields);
+  const lost =
+    learnt === undefined
+      ? batchLoss(colour.record.dispersion)
+      : lossOfLots(learnt, colour.lotYields.length);
   const holdBack = share(held.fraction, "customary share kept by", held.reason, [
     oil.oilIndexGPer100g,
     oil.oilAbsorptionGPer100g,
   ]);
-  const loss = share(
-    lost.fraction,
-    "customary loss at slab or mill",
-    lost.reason,
-    colourRecord(colour, "dispersion"),
-  );
+  const loss =
+    learnt === undefined
+      ? share(
+          lost.fraction,
+          "customary loss at slab or mill",
+          lost.reason,
+          colourRecord(colour, "dispersion"),
+        )
+      : sourceFigure<Quantity>("measured", oneOrBoth(learnt), {
+          unit: "1",
+          method: "what lots lost, least and most",
+          inputs: colour.lotYields.map(({ lot }) => ({ kind: "lot", slug: lot })),
+        });
   const made = {
     colour,
     parts,
@@ -79,17 +91,21 @@ function heldBack({
 }
 
 function share(
-  [lower, upper]: readonly [number, number],
+  fraction: Interval,
   method: string,
   { source }: Statement,
   inputs: readonly Input[],
 ): Figure<Quantity> {
-  return sourceFigure<Quantity>("estimated", lower === upper ? lower : [lower, upper], {
+  return sourceFigure<Quantity>("estimated", oneOrBoth(fraction), {
     unit: "1",
     method,
     source,
     inputs,
   });
+}
+
+function oneOrBoth([least, most]: Interval): Quantity {
+  return least === most ? least : [least, most];
 }
 
 interface Made {
@@ -186,7 +202,7 @@ function batchSize(pigmentG: number, made: Made): BatchSize {
   };
 }
 
-/** Stands for oil, densities and every addition: what the volume of a batch follows from. */
+/** Stands for oil, every addition, and densities, of the parts or of the paint as weighed: what the volume of a batch follows from. */
 const VOLUME = ["volume"];
 
 type BatchFigure = (
@@ -202,14 +218,20 @@ function figureOf(
   pigmentG: number,
   { parts, vehicle, additions, oil, holdBack, loss }: Made,
 ): BatchFigure {
-  const volume = inputs(
-    {
-      oilIndex: oil.oilIndexGPer100g,
-      oilDensity: vehicle.densityGPerCm3,
-      pigmentDensity: oil.pigmentDensityGPerCm3,
-    },
-    additions,
-  );
+  const isWeighed = oil.paintDensityGPerCm3.standing === "measured";
+  const volume = isWeighed
+    ? {
+        ...massInputs({ oilIndex: oil.oilIndexGPer100g }, additions),
+        paintDensity: oil.paintDensityGPerCm3,
+      }
+    : inputs(
+        {
+          oilIndex: oil.oilIndexGPer100g,
+          oilDensity: vehicle.densityGPerCm3,
+          pigmentDensity: oil.pigmentDensityGPerCm3,
+        },
+        additions,
+      );
   const fractions = Object.fromEntries(
     parts.map(({ slug, massFraction }) => [`fraction ${slug}`, massFraction]),
   );
@@ -245,6 +267,7 @@ function figureOf(
         densityGPerCm3: density(`density ${slug}`),
         pricePerKg: price(`additions.${slug}`),
       })),
+      paintDensityGPerCm3: density("paintDensity"),
       holdBack: [value("holdBack"), value("holdBack")],
       loss: [value("loss"), value("loss")],
       tubeMl,

@@ -119,8 +119,8 @@ export function inputs(
 }
 
 /** The same without densities. */
-function massInputs(
-  { oilIndex }: PaintInputs,
+export function massInputs(
+  { oilIndex }: Pick<PaintInputs, "oilIndex">,
   additions: readonly AdditionPart[],
 ): Record<string, Figure<Quantity>> {
   return {

@@ -15,12 +15,12 @@ export function letDownCoefficients(
   fit: ColourFit,
   records: Records,
 ): { readonly coefficients: FilmCoefficients; readonly white: string } | undefined {
-  const own = weighedPaint(paint.slug, records);
+  const own = weighedPaint(paint.slug, records, "inFilm");
   for (const { slug, ratioKind } of fit.whites) {
     const white = records.colours.get(slug);
     const films = white && filmsOf(white, fit.grid, records);
     const density =
-      ratioKind === "paint" ? densityRatio(own, weighedPaint(slug, records)) : undefined;
+      ratioKind === "paint" ? densityRatio(own, weighedPaint(slug, records, "inFilm")) : undefined;
     if (white === undefined || films === undefined || density === undefined) continue;
     const coefficients = absoluteCoefficients(fit, slug, films, density);
     if (!isStatement(coefficients)) return { coefficients, white: white.record.name };

@@ -11,7 +11,7 @@ import { extenderFigures } from "./extender-section.ts";
 import { fitFigures } from "../tints/fit-section.ts";
 import { glossFigures, glossReasons } from "./gloss-section.ts";
 import { hiding } from "./hiding.ts";
-import type { OilSection } from "../paint-section-types.ts";
+import type { PaintAsMade } from "../paint-as-made.ts";
 import type { EqualLightness, OpticsSection, PigmentPart, TintSection } from "../sheet.ts";
 import { drawdownRecords } from "../record-inputs.ts";
 import { HARDLY_ANY_WHITE } from "../tints/strength-parts.ts";
@@ -25,7 +25,7 @@ export function opticsSection(
   colour: Colour,
   parts: readonly PigmentPart[],
   tints: readonly TintSection[],
-  oil: OilSection,
+  { oil, inFilm }: Pick<PaintAsMade, "oil" | "inFilm">,
   family: string | undefined,
   fits: Fits,
   records: Records,
@@ -34,7 +34,7 @@ export function opticsSection(
   const { reasons, judgedBy, ...hidden } = hiding(
     colour,
     oil.volumeSolids,
-    oil.paintDensityGPerCm3,
+    inFilm.paintDensityGPerCm3,
     fits.get(colour.slug),
     records,
   );

@@ -109,7 +109,7 @@ function powerOfFit(
   const weights = seenWeights(fit.grid, fit.masstone.internal);
   const ranges = fit.whites.flatMap((white) => {
     const scattering = absoluteScattering(white, fit, records);
-    const whiteDensity = weighedPaint(white.slug, records).density;
+    const whiteDensity = weighedPaint(white.slug, records, "inFilm").density;
     if (scattering === undefined || !isKnown(whiteDensity)) return [];
     const power = scatteringPowerSeen(scattering, weights, OPACITY_FILM.um);
     const spread =

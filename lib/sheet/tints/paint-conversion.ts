@@ -17,10 +17,14 @@ export function weighedAs({
   return { density: paintDensityGPerCm3, pigmentFraction: pigmentMassFraction };
 }
 
-/** Another colour's paint, worked out of its own record. */
-export function weighedPaint(slug: string, records: Records): WeighedPaint {
+/** Another colour's paint, worked out of its own record: from the tube, or as it lies in a film, without air. */
+export function weighedPaint(
+  slug: string,
+  records: Records,
+  as: "oil" | "inFilm" = "oil",
+): WeighedPaint {
   const colour = records.colours.get(slug);
-  if (colour !== undefined) return weighedAs(paintAsMade(colour, records).oil);
+  if (colour !== undefined) return weighedAs(paintAsMade(colour, records)[as]);
   const none: Figure<Quantity> = notStated(
     "the white is recorded as a pigment, not as a paint",
     [`colours.${slug}`],

@@ -16,10 +16,11 @@ import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { drawdownRecords, WORKSHOP } from "../record-inputs.ts";
 import { whiteColour } from "./drawdown-set.ts";
+import type { FitAmongOthers } from "./other-whites.ts";
 import { tintsAsDrawn } from "./tints-as-drawn.ts";
 import { weighedPaint, type WeighedPaint } from "./paint-conversion.ts";
 
-export type Fits = ReadonlyMap<string, ColourFit | FitRefusal>;
+export type Fits = ReadonlyMap<string, FitAmongOthers | FitRefusal>;
 
 export interface Strength {
   readonly byMass: Figure<Quantity>;

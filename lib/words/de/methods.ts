@@ -168,4 +168,8 @@ export const METHODS: MethodTexts = {
     "ΔE00 (D65/10) zwischen der Aufhellung bei L* 50 und derselben nach dem Verlust",
   "ΔE00 between what its components predict and its own drawdown":
     "ΔE00 zwischen dem, was seine Bestandteile vorhersagen, und seinem eigenen Aufstrich",
+  "measured on one lot": "an einer Charge gemessen",
+  "median measured on {a} lots": "Median aus {a} gemessenen Chargen",
+  "density of the paint x share of dry pigment": "Dichte der Farbe x Anteil des trockenen Pigments",
+  "what lots lost, least and most": "was Chargen verloren, von der geringsten zur größten Menge",
 };

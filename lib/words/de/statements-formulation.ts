@@ -78,6 +78,8 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
 
   "high-oil-demand-low-cpvc": (v) =>
     `Nach Volumen ist der Ölbedarf hoch: ${fillsTheGaps(v)}, die KPVK ist daher niedrig (${percent(v.cpvc)}).`,
+  "middling-oil-demand": (v) =>
+    `Nach Volumen ist der Ölbedarf mittel: ${fillsTheGaps(v)}, die KPVK liegt bei ${percent(v.cpvc)}.`,
   "low-oil-demand-high-cpvc": (v) =>
     `Nach Volumen ist der Ölbedarf niedrig: ${fillsTheGaps(v)}, die KPVK ist daher hoch (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>
@@ -146,6 +148,14 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `Rechnen Sie mit ${percent(fraction)} Farbe, die auf den Walzen bleibt.`,
   "loss-on-slab-or-mill": ({ fraction }) =>
     `Rechnen Sie mit ${percent(fraction)} Farbe, die auf Reibplatte oder Walzen bleibt.`,
+  "loss-of-lots": ({ fraction, lots }) =>
+    lots === 1
+      ? `Rechnen Sie mit ${percent(fraction)} Verlust: so viel verlor unsere eine Charge.`
+      : `Rechnen Sie mit ${percent(fraction)} Verlust: so viel verloren unsere ${lots} Chargen.`,
+  "lots-lighter-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
+    `${lots === 1 ? "Unsere eine Charge wiegt" : `Unsere ${lots} Chargen wiegen`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, und aus dem, was darin ist, folgten ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: es ist Luft darin, oder ein aufgezeichneter Ölindex oder eine Pigmentdichte stimmt nicht. Es gilt, was gewogen wurde.`,
+  "lots-heavier-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
+    `${lots === 1 ? "Unsere eine Charge wiegt" : `Unsere ${lots} Chargen wiegen`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, und aus dem, was darin ist, folgten ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: ein aufgezeichneter Ölindex oder eine Pigmentdichte stimmt nicht. Es gilt, was gewogen wurde.`,
   "fills-the-jar": (v) =>
     `${filling(v)} das füllt ein Glas von ${millilitres(v.jarMl)}, auch wenn es sich gesetzt hat.`,
   "fills-until-it-settles": (v) =>

@@ -121,6 +121,10 @@ export const METHOD_TEXTS = [
   "volume of all but thinner / volume of the wet paint",
   "ΔE00 (D65/10) between the tint at L* 50 and the same after the loss",
   "ΔE00 between what its components predict and its own drawdown",
+  "measured on one lot",
+  "median measured on {a} lots",
+  "density of the paint x share of dry pigment",
+  "what lots lost, least and most",
 ] as const;
 
 export type MethodTexts = Readonly<Record<(typeof METHOD_TEXTS)[number], string>>;

@@ -52,6 +52,8 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
 
   "high-oil-demand-low-cpvc": (v) =>
     `By volume its oil demand is high: ${fillsTheGaps(v)}, so the CPVC is low (${percent(v.cpvc)}).`,
+  "middling-oil-demand": (v) =>
+    `By volume its oil demand is middling: ${fillsTheGaps(v)}, and the CPVC is ${percent(v.cpvc)}.`,
   "low-oil-demand-high-cpvc": (v) =>
     `By volume its oil demand is low: ${fillsTheGaps(v)}, so the CPVC is high (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>
@@ -118,6 +120,14 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "loss-on-mill": ({ fraction }) => `Allow ${percent(fraction)} for paint left on the rolls.`,
   "loss-on-slab-or-mill": ({ fraction }) =>
     `Allow ${percent(fraction)} for paint left on slab or mill.`,
+  "loss-of-lots": ({ fraction, lots }) =>
+    lots === 1
+      ? `Allow ${percent(fraction)}: so much our one lot lost.`
+      : `Allow ${percent(fraction)}: so much our ${lots} lots lost.`,
+  "lots-lighter-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
+    `${lots === 1 ? "Our one lot weighs" : `Our ${lots} lots weigh`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, and from what is in them ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} would follow: they hold air, or an oil index or a pigment\u2019s density on record is off. What was weighed counts.`,
+  "lots-heavier-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
+    `${lots === 1 ? "Our one lot weighs" : `Our ${lots} lots weigh`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, and from what is in them ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} would follow: an oil index or a pigment\u2019s density on record is off. What was weighed counts.`,
   "fills-the-jar": (v) =>
     `${filling(v)} it fills a jar of ${millilitres(v.jarMl)} even when it has settled.`,
   "fills-until-it-settles": (v) =>

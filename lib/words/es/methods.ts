@@ -170,4 +170,8 @@ export const METHODS: MethodTexts = {
     "ΔE00 (D65/10) entre el rebaje a L* 50 y el mismo tras la pérdida",
   "ΔE00 between what its components predict and its own drawdown":
     "ΔE00 entre lo que predicen sus componentes y su propia extensión",
+  "measured on one lot": "medido en un lote",
+  "median measured on {a} lots": "mediana medida en {a} lotes",
+  "density of the paint x share of dry pigment": "densidad de la pintura x parte de pigmento seco",
+  "what lots lost, least and most": "lo que perdieron lotes, de menos a más",
 };

@@ -70,6 +70,8 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
 
   "high-oil-demand-low-cpvc": (v) =>
     `En volumen su demanda de aceite es alta: ${fillsTheGaps(v)}, así que la CPVC es baja (${percent(v.cpvc)}).`,
+  "middling-oil-demand": (v) =>
+    `En volumen su demanda de aceite es media: ${fillsTheGaps(v)}, y la CPVC es del ${percent(v.cpvc)}.`,
   "low-oil-demand-high-cpvc": (v) =>
     `En volumen su demanda de aceite es baja: ${fillsTheGaps(v)}, así que la CPVC es alta (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>
@@ -138,6 +140,14 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `Contar el ${percent(fraction)} por la pintura que queda en los rodillos.`,
   "loss-on-slab-or-mill": ({ fraction }) =>
     `Contar el ${percent(fraction)} por la pintura que queda en la losa o el molino.`,
+  "loss-of-lots": ({ fraction, lots }) =>
+    lots === 1
+      ? `Contar el ${percent(fraction)}: es lo que perdió nuestro único lote.`
+      : `Contar el ${percent(fraction)}: es lo que perdieron nuestros ${lots} lotes.`,
+  "lots-lighter-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
+    `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que llevan saldría ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: hay aire dentro, o un índice de aceite o una densidad de pigmento registrados no son exactos. Vale lo que se pesó.`,
+  "lots-heavier-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
+    `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que llevan saldría ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: un índice de aceite o una densidad de pigmento registrados no son exactos. Vale lo que se pesó.`,
   "fills-the-jar": (v) =>
     `${filling(v)} llena un tarro de ${millilitres(v.jarMl)} aun después de asentarse.`,
   "fills-until-it-settles": (v) =>

@@ -171,4 +171,9 @@ export const METHODS: MethodTexts = {
     "ΔE00 (D65/10) entre le dégradé à L* 50 et le même après la perte",
   "ΔE00 between what its components predict and its own drawdown":
     "ΔE00 entre ce que prédisent ses composants et sa propre application",
+  "measured on one lot": "mesuré sur un lot",
+  "median measured on {a} lots": "médiane mesurée sur {a} lots",
+  "density of the paint x share of dry pigment":
+    "masse volumique de la peinture x part de pigment sec",
+  "what lots lost, least and most": "ce que des lots ont perdu, du moins au plus",
 };

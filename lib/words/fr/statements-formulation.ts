@@ -71,6 +71,8 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
 
   "high-oil-demand-low-cpvc": (v) =>
     `En volume, sa demande en huile est élevée\u202f: ${fillsTheGaps(v)}, et la CPVC est basse (${percent(v.cpvc)}).`,
+  "middling-oil-demand": (v) =>
+    `En volume, sa demande en huile est moyenne\u202f: ${fillsTheGaps(v)}, et la CPVC est de ${percent(v.cpvc)}.`,
   "low-oil-demand-high-cpvc": (v) =>
     `En volume, sa demande en huile est faible\u202f: ${fillsTheGaps(v)}, et la CPVC est haute (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>
@@ -141,6 +143,14 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `Compter ${percent(fraction)} pour la peinture qui reste sur les cylindres.`,
   "loss-on-slab-or-mill": ({ fraction }) =>
     `Compter ${percent(fraction)} pour la peinture qui reste sur le marbre ou la broyeuse.`,
+  "loss-of-lots": ({ fraction, lots }) =>
+    lots === 1
+      ? `Compter ${percent(fraction)}\u202f: c’est ce qu’a perdu notre seul lot.`
+      : `Compter ${percent(fraction)}\u202f: c’est ce qu’ont perdu nos ${lots} lots.`,
+  "lots-lighter-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
+    `${lots === 1 ? "Notre seul lot pèse" : `Nos ${lots} lots pèsent`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, alors que de ce qui y entre on attendrait ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}\u202f: il s’y trouve de l’air, ou un indice d’huile ou une masse volumique de pigment consignés sont inexacts. C’est la pesée qui compte.`,
+  "lots-heavier-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
+    `${lots === 1 ? "Notre seul lot pèse" : `Nos ${lots} lots pèsent`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, alors que de ce qui y entre on attendrait ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}\u202f: un indice d’huile ou une masse volumique de pigment consignés sont inexacts. C’est la pesée qui compte.`,
   "fills-the-jar": (v) =>
     `${filling(v)} remplit un pot de ${millilitres(v.jarMl)}, même une fois tassé.`,
   "fills-until-it-settles": (v) =>
