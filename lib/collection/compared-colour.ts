@@ -55,8 +55,11 @@ export interface ComparedColour {
   readonly amounts: Readonly<Record<string, ComparedAmount>>;
 }
 
-/** What a finished sheet brings to a comparison. */
-export function comparedColour(sheet: Sheet): ComparedColour {
+/**
+ * What a finished sheet brings to a comparison.
+ * @param whitening of a white: how much of it by volume brings one of the strength reference to a middle grey.
+ */
+export function comparedColour(sheet: Sheet, whitening?: Figure<Quantity>): ComparedColour {
   const { optics, oil, drying, permanence, cautions } = sheet;
   const lightfastness = isKnown(permanence.category) ? permanence.category : permanence.expectation;
   const forbidden = cautions.restrictions
@@ -68,6 +71,7 @@ export function comparedColour(sheet: Sheet): ComparedColour {
       : masstone(sheet.notations.masstone),
     ...Object.fromEntries(sheet.tints.flatMap(inWhite)),
     strength: number(optics.tintingStrength),
+    whitens: whitening === undefined ? undefined : number(whitening),
     opacity: word(optics.opacityClass),
     oilByMass: number(oil.oilIndexGPer100g),
     oilByVolume: number(oil.oilGPer100cm3),

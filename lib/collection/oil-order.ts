@@ -31,6 +31,9 @@ export interface OilBeside {
   readonly byMassAlone?: OilRatioStatement;
 }
 
+/** Decimals that ratios of oil are told to: what is told of a colour then moves no sooner than its sentence. */
+const RATIO_DECIMALS = 1;
+
 /** Of every colour by its slug. */
 export function oilBeside(sheets: readonly Sheet[]): ReadonlyMap<string, OilBeside> {
   const { byMass, byVolume } = oilOrder(sheets);
@@ -48,11 +51,20 @@ export function oilBeside(sheets: readonly Sheet[]): ReadonlyMap<string, OilBesi
           ...(areRanked && mass !== undefined && volume !== undefined
             ? { places: { mass, volume, of: byMass.length } }
             : {}),
-          ...(byMassAlone === undefined ? {} : { byMassAlone }),
+          ...(byMassAlone === undefined ? {} : { byMassAlone: asTold(byMassAlone) }),
         },
       ];
     }),
   );
+}
+
+function asTold({ values, ...statement }: OilRatioStatement): OilRatioStatement {
+  const told = (ratio: number): number => Number(ratio.toFixed(RATIO_DECIMALS));
+  const { massRatio, volumeRatio } = values;
+  return {
+    ...statement,
+    values: { ...values, massRatio: told(massRatio), volumeRatio: told(volumeRatio) },
+  };
 }
 
 /** An estimate stands at the middle of its ratio, since oil figures differ by ratios; equals go by slug. */

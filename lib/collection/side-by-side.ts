@@ -1,7 +1,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { EqualLightness } from "../sheet/sheet.ts";
 import type { ComparedAmount, ComparedColour } from "./compared-colour.ts";
-import type { ComparisonStatement, Times } from "./statements.ts";
+import { TIMES, type ComparisonStatement, type Times } from "./statements.ts";
 import { daysApart, masstonesApart, numbersApart, tintsApart, type Apart } from "./apart.ts";
 
 /** What is compared, in reading order; `white` and `parts` are as many rows as there are whites. */
@@ -9,6 +9,7 @@ export const COMPARED = [
   "white",
   "masstone",
   "strength",
+  "whitens",
   "parts",
   "opacity",
   "oilByMass",
@@ -61,8 +62,10 @@ export function sideBySide(colours: readonly ComparedColour[]): SideBySide {
   };
 }
 
-/** A row of whites is a row for each white that one of the colours was let down in, in the order met. */
+/** A row of whites is a row for each white that one of the colours was let down in, in the order met. Only whites whiten. */
 function keysOf(key: Compared, colours: readonly ComparedColour[]): string[] {
+  if (key === "whitens")
+    return colours.some(({ amounts }) => amounts[key] !== undefined) ? [key] : [];
   if (key !== "white" && key !== "parts") return [key];
   return [
     ...new Set(
@@ -135,8 +138,8 @@ function comparedStated(key: string, stated: readonly Stated[]): Finding {
 
 /** What a row of numbers is compared by; a row of parts stands for one white. */
 function timesOf(key: string): Times {
-  const of = key.split(".")[0];
-  if (of === "strength" || of === "parts" || of === "oilByMass" || of === "oilByVolume") return of;
+  const of = TIMES.find((each) => each === key.split(".")[0]);
+  if (of !== undefined) return of;
   throw new RangeError(`${key} is compared by no ratio`);
 }
 

@@ -11,7 +11,8 @@ export interface PlacesApart {
 }
 
 /** What two colours of several are compared by as a ratio. */
-export type Times = "strength" | "parts" | "oilByMass" | "oilByVolume";
+export const TIMES = ["strength", "whitens", "parts", "oilByMass", "oilByVolume"] as const;
+export type Times = (typeof TIMES)[number];
 
 /** Said of a difference between the nearer ends of estimates. */
 interface NearerEnds {

@@ -4,7 +4,7 @@ import type { Colour, Records } from "../records/records.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
 import { workedSite } from "../site/site-context.ts";
 import { plannedLotRecord } from "../workshop/lot-record.ts";
-import { slugOf } from "./slug-of.ts";
+import { slugOf } from "../records/slug-of.ts";
 import { printDiagnostics } from "./told.ts";
 import type { Starter } from "./starters.ts";
 

@@ -5,7 +5,7 @@ import { andNearest, nearestWord } from "../diagnostics/nearest-word.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { lotStarter } from "./new-lot.ts";
 import { name as recordName } from "../records/schema/amount.ts";
-import { slugOf } from "./slug-of.ts";
+import { slugOf } from "../records/slug-of.ts";
 import { starter, STARTER_FORMS, type StarterKind } from "./starters.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 

@@ -1,6 +1,6 @@
 import { lstatSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { reasonUnread } from "../diagnostics/error-code.ts";
+import { reasonRefused } from "../diagnostics/error-code.ts";
 import { packedFolder, unpackedFiles, writeUnpacked } from "../publish/packed-folder.ts";
 import { asFault, OutputFault } from "../site/output-fault.ts";
 import { isWithin } from "../site/output-place.ts";
@@ -64,6 +64,6 @@ function readPack(file: string): Buffer {
   try {
     return readFileSync(file);
   } catch (error) {
-    throw new OutputFault(`${file} can't be read, ${reasonUnread(error)}`, { cause: error });
+    throw new OutputFault(`${file} can't be read, ${reasonRefused(error)}`, { cause: error });
   }
 }

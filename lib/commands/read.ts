@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, extname, join } from "node:path";
-import { codeOf, reasonUnread } from "../diagnostics/error-code.ts";
+import { codeOf, reasonRefused } from "../diagnostics/error-code.ts";
 import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
 import { decodedText } from "../records/decoded-text.ts";
 import { loadRecords } from "../records/load-records.ts";
@@ -12,7 +12,7 @@ import {
 import { replicateComplaint } from "../records/replicate-faults.ts";
 import { GEOMETRIES, type Geometry, type Scale } from "../records/schema/terms.ts";
 import type { CommandOptions } from "./command-line.ts";
-import { slugOf } from "./slug-of.ts";
+import { slugOf } from "../records/slug-of.ts";
 import { counted, printDiagnostics, say } from "./told.ts";
 
 /** Names of samples that are printed. */
@@ -34,7 +34,7 @@ export function read(
   try {
     text = decodedText(readFileSync(file)).text;
   } catch (error) {
-    return complaint(`${file} can't be read, ${reasonUnread(error)}`);
+    return complaint(`${file} can't be read, ${reasonRefused(error)}`);
   }
   const { readings, diagnostics } = understoodReadings(file, text);
   printDiagnostics(diagnostics);

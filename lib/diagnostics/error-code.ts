@@ -14,11 +14,13 @@ const REASONS: Readonly<Record<string, string>> = {
   EISDIR: "since it is a folder",
   EACCES: "since permission is denied",
   EPERM: "since permission is denied",
+  EROFS: "since the disk is read-only",
+  ENOSPC: "since the disk is full",
   ELOOP: "since a link leads round in a circle",
 };
 
-/** Why a file or folder can't be read, as the end of a sentence. */
-export function reasonUnread(error: unknown): string {
+/** Why a file or folder can't be read or written, as the end of a sentence. */
+export function reasonRefused(error: unknown): string {
   const code = codeOf(error);
   return REASONS[code] ?? `since the system says ${code === "" ? String(error) : code}`;
 }

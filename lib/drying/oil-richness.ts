@@ -82,7 +82,7 @@ export function oilBeforeFatMl(pigmentMl: number, binderMl: number): number {
 }
 
 /** @throws RangeError unless every end lies between 0 and 1. */
-export function requireFractionEnds(quantity: Quantity): void {
+function requireFractionEnds(quantity: Quantity): void {
   for (const end of ends(quantity)) {
     if (!(end > 0 && end < 1)) throw domainError("oil volume fraction", end, "0 < fraction < 1");
   }

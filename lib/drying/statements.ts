@@ -8,7 +8,6 @@ import type { FilmHealthStatement } from "./film-defects.ts";
 import type { GroundStatement } from "./layering-advice.ts";
 import type { KeptPaintStatement } from "./kept-in-the-tube.ts";
 import type { LayeringLine } from "./layering-line.ts";
-import type { LayersStatement } from "./layering.ts";
 import type { MediumStatement } from "./medium-in-paint.ts";
 import type { FatnessStatement } from "./oil-richness.ts";
 
@@ -27,6 +26,5 @@ export type DryingStatement =
   | MediumStatement
   | FatnessStatement
   | LayeringLine
-  | LayersStatement
   | GroundStatement
   | FilmHealthStatement;

@@ -7,6 +7,7 @@
  *
  * @source asbeck-van-loo-1949 : the concept; the equation was read in two later texts.
  */
+import { certain } from "../quantities/at.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { requireOpenFraction, requirePositive } from "./required-domain.ts";
@@ -36,14 +37,15 @@ export function criticalPigmentVolumeConcentration(
   return 1 / (1 + (oilAbsorptionGPer100g * pigmentDensityGPerCm3) / RUB_OUT_CONSTANT);
 }
 
-/** Oil demand in words, by CPVC: below the limit a pigment counts as one that drinks much oil. */
-const OIL_DEMAND_LIMITS = [
-  { demand: "high", cpvcBelow: 0.45, rule: "high-oil-demand-low-cpvc" },
-  { demand: "low", cpvcBelow: Infinity, rule: "low-oil-demand-high-cpvc" },
+/** Oil demand by volume in words, by CPVC; each row holds below its limit. */
+const OIL_DEMANDS = [
+  { cpvcBelow: 0.45, rule: "high-oil-demand-low-cpvc" },
+  { cpvcBelow: 0.55, rule: "middling-oil-demand" },
+  { cpvcBelow: Infinity, rule: "low-oil-demand-high-cpvc" },
 ] as const;
 
 export type OilDemandStatement = StatementOf<
-  (typeof OIL_DEMAND_LIMITS)[number]["rule"],
+  (typeof OIL_DEMANDS)[number]["rule"],
   {
     readonly cpvc: Quantity;
     /** Oil that fills the gaps of 100 cm3 of pigment [cm3]. */
@@ -52,21 +54,21 @@ export type OilDemandStatement = StatementOf<
 >;
 
 /**
- * Why oil demand and CPVC go opposite ways, for this pigment; nothing of an estimate that reaches over the limit.
+ * Why oil demand and CPVC go opposite ways, for this pigment; nothing of an estimate that reaches over a limit.
  *
  * @param cpvc fraction, 0-1, both ends open.
  * @throws RangeError outside 0-1.
- * @source practice-formulation for the limit, an estimate.
+ * @source practice-formulation for the limits, an estimate.
  */
 export function oilDemandStatements(cpvc: Quantity): OilDemandStatement[] {
   const [lower, upper] = ends(cpvc);
   for (const end of [lower, upper]) requireOpenFraction("CPVC", end);
-  const [high, low] = OIL_DEMAND_LIMITS;
-  if (lower < high.cpvcBelow && upper >= high.cpvcBelow) return [];
+  const demand = OIL_DEMANDS.find(({ cpvcBelow }) => upper < cpvcBelow);
+  if (demand !== OIL_DEMANDS.find(({ cpvcBelow }) => lower < cpvcBelow)) return [];
   const oil = (fraction: number): number => (100 * (1 - fraction)) / fraction;
   return [
     {
-      rule: upper < high.cpvcBelow ? high.rule : low.rule,
+      rule: certain(demand).rule,
       standing: "derived",
       source: "asbeck-van-loo-1949",
       values: {

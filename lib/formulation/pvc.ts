@@ -33,23 +33,6 @@ export function pigmentVolumeConcentration(
 }
 
 /**
- * Grams of oil to 100 g of pigment that give a wanted PVC; inverse of
- * {@link pigmentVolumeConcentration}.
- *
- * @throws RangeError when PVC is not in 0-1, or a density not above 0.
- */
-export function oilIndexForPvc(
-  pvc: number,
-  pigmentDensityGPerCm3: number,
-  oilDensityGPerCm3: number,
-): number {
-  requireOpenFraction("PVC", pvc);
-  requirePositive("density of the pigment", pigmentDensityGPerCm3, "g/cm3");
-  requirePositive("density of the oil", oilDensityGPerCm3, "g/cm3");
-  return (100 / pvc - 100) * (oilDensityGPerCm3 / pigmentDensityGPerCm3);
-}
-
-/**
  * Reduced PVC, Lambda = PVC / CPVC: below 1 oil is in excess, above 1 the film holds voids.
  *
  * @param pvc fraction, 0-1. @param cpvc fraction, 0-1; the effective one to judge a paste by.

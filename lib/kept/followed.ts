@@ -7,7 +7,7 @@ export type Grain =
   /** The same for every piece of work: it belongs to the key of each, and is not noted. */
   | "always"
   | { readonly each: Grain }
-  /** Of a list whose members bear a slug. */
+  /** Of a list whose members bear a slug, or go by that of their white. */
   | { readonly members: Grain }
   | { readonly keys: Readonly<Record<string, Grain>> };
 
@@ -80,7 +80,8 @@ function memberOf(value: object, name: string): unknown {
 }
 
 function slugOf(member: unknown): string {
-  return (member as { readonly slug: string }).slug;
+  const { slug, white } = member as { readonly slug?: string; readonly white?: { slug: string } };
+  return slug ?? white?.slug ?? "";
 }
 
 function following(value: unknown, grain: Grain, name: string): unknown {
@@ -138,7 +139,7 @@ function followedKeys(
         return known.get(key);
       },
       has: (_, key) => {
-        noteRead(`${name}/${NAMES}`);
+        if (typeof key === "string") noteRead(isThere(key));
         return Reflect.has(load(), key);
       },
       ownKeys: () => {

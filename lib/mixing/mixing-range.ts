@@ -1,4 +1,5 @@
 /** The paints of a range made ready to be mixed: fits unpacked when they are first asked for, once. */
+import { readWhenAsked } from "../kept/reads.ts";
 import { certain } from "../quantities/at.ts";
 import type { PredictingFit } from "../optics/fit/colour-fit.ts";
 import type { Measurement, SurfaceConstants } from "../optics/fit/measurement.ts";
@@ -131,11 +132,13 @@ function filmOf(paint: MixingPaint | undefined): FilmCoefficients | undefined {
   };
 }
 
+/** Whoever is given what was made before has read what it was made from. */
 function once<T>(compute: (key: string) => T): (key: string) => T {
-  const known = new Map<string, T>();
+  const known = new Map<string, () => T>();
   return (key) => {
-    if (!known.has(key)) known.set(key, compute(key));
-    return known.get(key) as T;
+    const own = known.get(key) ?? readWhenAsked(() => compute(key));
+    known.set(key, own);
+    return own();
   };
 }
 

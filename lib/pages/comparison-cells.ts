@@ -1,4 +1,5 @@
-import { isKnown } from "../quantities/figure.ts";
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import type { Quantity } from "../quantities/interval.ts";
 import { figureText } from "../present/figure-text.ts";
 import type { ShownCell, ShownColour } from "../present/comparison-types.ts";
 import { statementText } from "../present/statement-text.ts";
@@ -11,11 +12,12 @@ import { hazardView } from "./label-view.ts";
 import { comparableColour, comparableTint } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";
 import { sixFacts } from "./six-facts.ts";
+import { wordedSheet } from "./worded-sheet.ts";
 
 /** What a comparison shows of one colour: what is compared, and beside each its finished text, its standing, its small print. */
 export function shownColour(worded: SheetTexts, context: PageContext): ShownColour {
   const { sheet } = worded;
-  const compared = comparedColour(sheet);
+  const compared = comparedColour(sheet, whitening(sheet.slug, context));
   const masstone = comparableColour(sheet.notations.masstone);
   const cells = cellsOf(worded, context);
   return {
@@ -40,6 +42,12 @@ export function shownColour(worded: SheetTexts, context: PageContext): ShownColo
   };
 }
 
+/** How much of a white by volume brings one of the strength reference to a middle grey, where that was let down in it. */
+function whitening(white: string, context: PageContext): Figure<Quantity> | undefined {
+  const reference = wordedSheet(context.records.workshop.strengthReference ?? "", context);
+  return reference?.sheet.tints.find((tint) => tint.white.slug === white)?.strengthParts?.byVolume;
+}
+
 /** Colour Index names of its pigments; nothing where one has none. */
 function indexOf({ pigments }: SheetTexts["sheet"]): { readonly index?: string } {
   const names = pigments.map(({ colourIndexName }) => colourIndexName);
@@ -53,7 +61,7 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
   const figure = (path: string, note?: string): ShownCell =>
     figureCell(worded, path, context, note);
   const facts = sixFacts(worded, context);
-  const fact = (name: "lasts" | "hides"): ShownCell => {
+  const fact = (name: "lasts" | "hides" | "whitens"): ShownCell => {
     const { word, detail, standing } = facts.find(
       (each) => each.name === words.pages.sheetPage.facts[name],
     ) ?? { word: "", standing: undefined };
@@ -79,6 +87,7 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
         ? text.isReference
         : text.strength(records.colours.get(reference ?? "")?.record.name ?? ""),
     ),
+    whitens: fact("whitens"),
     opacity: fact("hides"),
     oilByMass: figure("oil.oilIndexGPer100g", plainText(worded, "oil.oilIndexClass", context)),
     oilByVolume: figure("oil.oilGPer100cm3"),

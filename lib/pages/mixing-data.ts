@@ -1,4 +1,5 @@
 /** The range as a reader's browser mixes with it: fits, films and what is known of each paint. */
+import type { Grain } from "../kept/followed.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { packedFit, FIT_FORMAT } from "../mixing/fits/packed-fit.ts";
 import { packedNumbers, REFLECTANCE_STEPS, RELATIVE_STEPS } from "../mixing/fits/packed-numbers.ts";
@@ -44,10 +45,24 @@ const someFit = remembered((fits: PageContext["fits"]): boolean => {
   return false;
 });
 
+/** Of most fits it is asked alone in what whites they are. */
+const FIT_PARTS = {
+  keys: { whites: { members: { keys: { slug: "always" } } } },
+} as const satisfies Grain;
+
 const MODULES = ["lib/pages/mixing-data.ts", "lib/words/languages.ts"];
 
+/** What paints are mixed by, told apart from what is known of them besides: an edit of a drying trial moves no mixture. */
+export const MIXING_PARTS = {
+  paints: {
+    members: { keys: { slug: "always", facts: { keys: {} }, fit: FIT_PARTS } },
+  },
+} as const satisfies Readonly<Record<string, Grain>>;
+
+type MixedOf = Omit<PageContext, "mixing">;
+
 /** Everything that is mixed with, as plain data. */
-export function mixingData(context: PageContext): MixingData {
+export function mixingData(context: MixedOf): MixingData {
   const { records, sheets, steps } = context;
   const { name, currency, observer, strengthReference } = records.workshop;
   const grounds = groundsOf(context);
@@ -69,7 +84,7 @@ export function mixingData(context: PageContext): MixingData {
   };
 }
 
-function mixingPaint(worded: SheetTexts, context: PageContext): MixingPaint {
+function mixingPaint(worded: SheetTexts, context: MixedOf): MixingPaint {
   const { sheet } = worded;
   const { records, fits, words } = context;
   const colour = records.colours.get(sheet.slug);
@@ -132,7 +147,7 @@ function packedReading({ spectrum, geometry }: Measurement): PackedReading {
 }
 
 /** Of whites and mediums alone: others' K and S come from their let-downs. */
-function packedFilm(colour: Colour, { records }: PageContext): PackedFilm | undefined {
+function packedFilm(colour: Colour, { records }: MixedOf): PackedFilm | undefined {
   const { family } = colour.record;
   const grid = filmGrid(colour, records);
   if (grid === undefined || (family !== "white" && family !== "extender")) return undefined;
@@ -147,14 +162,14 @@ function packedFilm(colour: Colour, { records }: PageContext): PackedFilm | unde
   };
 }
 
-function groundsOf({ records }: PageContext): MixingData["grounds"] {
+function groundsOf({ records }: MixedOf): MixingData["grounds"] {
   const first = [...records.colours.values()].flatMap((colour) => spectralFilms(colour))[0];
   if (first === undefined) return undefined;
   const { grounds } = opacityChart(first.reading.spectrum.grid, records);
   return { black: packedReading(grounds.black), white: packedReading(grounds.white) };
 }
 
-function paintFacts(worded: SheetTexts, context: PageContext): PaintFacts {
+function paintFacts(worded: SheetTexts, context: MixedOf): PaintFacts {
   const { sheet } = worded;
   const { cautions, offer } = sheet;
   const lightfastness = lightfastnessOf(worded, context);
@@ -188,7 +203,7 @@ export function metalsIn({ cautions }: Sheet): string[] {
 
 function lightfastnessOf(
   { sheet: { permanence } }: SheetTexts,
-  { words }: PageContext,
+  { words }: MixedOf,
 ): PaintFacts["lightfastness"] {
   const { category, expectation } = permanence;
   const rank = EXPECTATIONS.findIndex((row) =>
@@ -205,7 +220,7 @@ function lightfastnessOf(
   return { rank: rank + 1, text };
 }
 
-function dryingOf(worded: SheetTexts, { records, words }: PageContext): PaintFacts["drying"] {
+function dryingOf(worded: SheetTexts, { records, words }: MixedOf): PaintFacts["drying"] {
   const { touchDryDays } = worded.sheet.drying;
   if (!isKnown(touchDryDays)) return undefined;
   const shares = dryingParts(worded.sheet.pigments, records).map(
@@ -221,7 +236,7 @@ function dryingOf(worded: SheetTexts, { records, words }: PageContext): PaintFac
   };
 }
 
-function opacityOf({ sheet }: SheetTexts, { words }: PageContext): PaintFacts["opacity"] {
+function opacityOf({ sheet }: SheetTexts, { words }: MixedOf): PaintFacts["opacity"] {
   const { opacityClass } = sheet.optics;
   if (!isKnown(opacityClass)) return undefined;
   const rank = OPACITY_CLASSES.findIndex((row) => row.class === opacityClass.value);
@@ -230,7 +245,7 @@ function opacityOf({ sheet }: SheetTexts, { words }: PageContext): PaintFacts["o
     : { rank: rank + 1, text: words.terms[opacityClass.value] ?? opacityClass.value };
 }
 
-function oilOf(worded: SheetTexts, { words }: PageContext): PaintFacts["oil"] {
+function oilOf(worded: SheetTexts, { words }: MixedOf): PaintFacts["oil"] {
   const { oilIndexGPer100g } = worded.sheet.oil;
   if (!isKnown(oilIndexGPer100g)) return undefined;
   const { row } = worded.leaf("oil.oilIndexGPer100g");

@@ -6,7 +6,6 @@ import { mixableColours, mixingRange, type MixingRange } from "../mixing/mixing-
 import { rangeReach, reachLevels, type Reach } from "../mixing/reach/range-reach.ts";
 import { offeredPaints } from "../mixing/offered-paints.ts";
 import { remembered } from "../quantities/remembered.ts";
-import { mixingData } from "./mixing-data.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 export const BENCH_PATH = "bench/index.html";
@@ -16,7 +15,7 @@ export const PALETTE_PATH = "bench/palette/index.html";
 
 /** The range made ready for the pages that mix, once a build. */
 export function mixingOf(context: PageContext): MixingRange {
-  return readOnce(RANGES, context.sheets, "", () => mixingRange(mixingData(context)));
+  return readOnce(RANGES, context.sheets, "", () => mixingRange(context.mixing()));
 }
 const RANGES: RememberedReads<PageContext["sheets"], MixingRange> = new WeakMap();
 
@@ -32,12 +31,22 @@ export const offeredOf = remembered((context: PageContext): MixingRange => {
   return offered.length === paints.length ? all : mixingRange(offeredData(all.data, offered));
 });
 
-/** Its revision is handed on and not asked for: that is another with every sheet. */
 function offeredData(all: MixingData, paints: readonly MixingPaint[]): MixingData {
-  return Object.create(Object.prototype, {
-    ...Object.getOwnPropertyDescriptors(all),
-    ...Object.getOwnPropertyDescriptors({ paints, hasOthers: true }),
-  }) as MixingData;
+  const { format, workshop, currency, observer, usual, grounds } = all;
+  return {
+    format,
+    // Handed on and not asked for: it is another with every sheet.
+    get revision() {
+      return all.revision;
+    },
+    workshop,
+    ...(currency === undefined ? {} : { currency }),
+    observer,
+    ...(usual === undefined ? {} : { usual }),
+    paints,
+    ...(grounds === undefined ? {} : { grounds }),
+    hasOthers: true,
+  };
 }
 
 /** Of a large range, that not all of it is offered. */

@@ -5,6 +5,7 @@ import type { Words } from "../words/words.ts";
 import type { TheoryFigure } from "../optics/theory/theory-figure.ts";
 import type { Collection } from "../collection/collection.ts";
 import type { Language, Theme } from "../records/schema/terms.ts";
+import type { MixingData } from "../mixing/mixing-paint.ts";
 import type { OwnTexts } from "../records/own-texts.ts";
 import type { Keep } from "../kept/kept-result.ts";
 import type { KeptSteps } from "../kept/kept-steps.ts";
@@ -26,6 +27,8 @@ export interface PageContext {
   readonly range: Collection;
   /** What theory says of the range's blacks in its whites: worked out, or taken from the cache, by the first page that asks for it. */
   readonly theory: () => TheoryFigure;
+  /** What is mixed with; whoever asks has read of it what he looks at. */
+  readonly mixing: () => MixingData;
   /** Newest first. */
   readonly answers: readonly AnswerLink[];
   /** The date to print, YYYY-MM-DD. */

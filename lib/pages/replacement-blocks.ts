@@ -25,10 +25,10 @@ const AVOIDED = ["lead", "cadmium"];
 const SINGLES_MOST = 2;
 const RECIPES_MOST = 4;
 /**
- * What lies farther off [Delta-E00] takes nobody's place: twice the middle distance of neighbouring ISCC-NBS names, 6,
- * so that another name fits between the two. Our own limit.
+ * What lies farther off [Delta-E00] takes nobody's place: the middle distance of neighbouring ISCC-NBS names, so that
+ * it mostly goes by another name. Our own limit.
  */
-const REPLACES_TO = 12;
+const REPLACES_TO = 6;
 
 /** None for a colour that is made and that nobody has to do without, or that was not read. */
 export function replacementBlocks(

@@ -139,7 +139,9 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
         ? isKnown(opacityClass) && inputsOf(opacityClass).includes(scatteringPower)
           ? opacityClass.value === "opaque"
             ? detail.byBody
-            : detail.byScatter
+            : film === undefined
+              ? detail.byScatter
+              : detail.byDarkness(film)
           : undefined
         : film !== undefined
           ? isMoreThanACoat(worded.sheet)

@@ -1,4 +1,4 @@
-import type { ListView, Markup, PictureView, StandingView, TableView } from "./views.ts";
+import type { ListView, Markup, PictureView, TableView } from "./views.ts";
 
 /** An answer as other pages list it. */
 export interface AnswerEntryView {
@@ -8,15 +8,6 @@ export interface AnswerEntryView {
   readonly date?: string;
   /** Of question and summary, where that is not the page's. */
   readonly language?: string;
-}
-
-/** A figure in a sentence: its finished text, how it is known, and the sheet that shows it. */
-export interface InlineFigureView {
-  readonly text: string;
-  readonly standing: StandingView;
-  readonly href: string;
-  /** Colour and figure, in words: what the number is, for whoever asks. */
-  readonly name: string;
 }
 
 /** A stretch of an answer: prose, or what a shortcode on a line of its own stands for. */

@@ -122,9 +122,9 @@ function whiteOf(key: string): string | undefined {
   return key.startsWith("white.") ? key.slice("white.".length) : undefined;
 }
 
-/** Parts of white to a middle tone are a strength too: where they are told, strength is not unknown. */
+/** Parts of white to a middle tone are a strength too, and so is what a white whitens: where they are told, strength is not unknown. */
 function tellsStrength({ key, verdict }: ComparedRow): boolean {
-  return key.startsWith("parts.") && verdict !== "not stated";
+  return (key === "whitens" || key.startsWith("parts.")) && verdict !== "not stated";
 }
 
 /** Parts of white say again what the strength says, where every colour has a strength. */

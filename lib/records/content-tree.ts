@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
 import { basename, extname, join, relative, sep } from "node:path";
-import { reasonUnread } from "../diagnostics/error-code.ts";
+import { reasonRefused } from "../diagnostics/error-code.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { decodedText, type DecodedText } from "./decoded-text.ts";
@@ -76,7 +76,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
   } catch (error) {
     fault(
       contentDir,
-      `The content folder can't be read, ${reasonUnread(error)}: it is a folder with a workshop.yaml in it`,
+      `The content folder can't be read, ${reasonRefused(error)}: it is a folder with a workshop.yaml in it`,
     );
     return { files, photographs, unread, diagnostics };
   }
@@ -124,7 +124,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
     try {
       if (!refusedLink(folder)) return sortedNames(folder);
     } catch (error) {
-      fault(folder, `The folder can't be read, ${reasonUnread(error)}`);
+      fault(folder, `The folder can't be read, ${reasonRefused(error)}`);
     }
     unread.add(`${kind}/`);
     return [];
@@ -158,7 +158,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
           : "This is no plain file",
       );
     } catch (error) {
-      fault(path, `The file can't be read, ${reasonUnread(error)}`);
+      fault(path, `The file can't be read, ${reasonRefused(error)}`);
     }
     unread.add(`${PHOTOGRAPHS}/${basename(path)}`);
     return false;
@@ -198,7 +198,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
         fault(path, `The file has ${stats.size} bytes, and at most ${LARGEST_FILE_BYTES} are read`);
       else return told(path, decodedText(readFileSync(path)));
     } catch (error) {
-      fault(path, `The file can't be read, ${reasonUnread(error)}`);
+      fault(path, `The file can't be read, ${reasonRefused(error)}`);
     }
     return undefined;
   }

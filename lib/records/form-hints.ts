@@ -1,5 +1,6 @@
 /** How what a record says is written in the form that its key takes. */
 import type { z } from "zod";
+import { slugOf } from "./slug-of.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -65,7 +66,7 @@ function formatHint(
   if (key === "currency" && Object.hasOwn(CURRENCY_SIGNS, found.trim()))
     return `nearest: ${CURRENCY_SIGNS[found.trim()] ?? ""}`;
   if (format === "url" && /^[\w-]+(\.[\w-]+)+(\/|$)/.test(found)) return `https://${found}`;
-  const file = found.includes("/") ? "" : fileName(found);
+  const file = found.includes("/") ? "" : slugOf(found);
   return message.startsWith("lower-case letters") && file !== ""
     ? `its file is named so: ${file}`
     : undefined;
@@ -87,16 +88,6 @@ function dateHint(found: string): string | undefined {
   return year === "" || Number(month) > 12
     ? undefined
     : `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
-}
-
-/** A name as a file of the content folder bears it. @example fileName("Lamp soot") // "lamp-soot" */
-function fileName(name: string): string {
-  return name
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-|-$/g, "");
 }
 
 function numberHint(found: unknown): string | undefined {

@@ -7,6 +7,7 @@ import type { Records } from "../records/records.ts";
 import { colourSheet } from "./colour-sheet.ts";
 import { evidenceHash, packedSheet, unpackedSheet, type PackedSheet } from "./kept-sheet.ts";
 import { drawdownSet } from "./tints/drawdown-set.ts";
+import { fitsAmongOthers } from "./tints/other-whites.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Fits } from "./tints/strength.ts";
 
@@ -57,14 +58,15 @@ function loaded({ value }: FoundStep): Sheet | undefined {
   return kept && unpackedSheet(kept);
 }
 
-/** K and S of every colour by slug, or why there are none: all at once, since colours read alike share a surface. */
+/** K and S of every colour by slug, or why there are none: all at once, since colours read alike share a surface and tell one another's whites. */
 export function allFits(records: Records, kept: Keep = MADE_EACH_TIME): Fits {
   const sets = new Map(
     [...records.colours.values()].map((colour) => [colour.slug, drawdownSet(colour, records)]),
   );
-  return kept({ modules: ["lib/optics/fit/fitted-colour.ts"], inputs: sets }, () =>
+  const fitted = kept({ modules: ["lib/optics/fit/fitted-colour.ts"], inputs: sets }, () =>
     fittedColours(sets, {}, (...inputs) =>
       kept({ modules: ["lib/optics/fit/surface-trial.ts"], inputs }, () => surfaceTrial(...inputs)),
     ),
   );
+  return fitsAmongOthers(fitted);
 }

@@ -31,7 +31,8 @@ export function colourRecord(
   { slug, record }: Pick<Colour, "slug" | "record">,
   ...fields: (keyof ColourRecord)[]
 ): RecordRoot[] {
-  const recorded = fields.filter((field) => record[field] !== undefined);
+  // Not what it says but whether it is there: what names a record among its inputs has read no more of it by that.
+  const recorded = fields.filter((field) => field in record);
   return recorded.length === 0
     ? [root("colour", slug)]
     : recorded.map((field) => root("colour", slug, field));

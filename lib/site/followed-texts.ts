@@ -1,8 +1,9 @@
-import { followedList, followedWhenAsked, type Followed } from "../kept/followed.ts";
+import { followedList, followedWhenAsked, type Followed, type Grain } from "../kept/followed.ts";
 import { HashedPart } from "../kept/part-hashes.ts";
 import { noteRead } from "../kept/reads.ts";
 import type { LazySheet } from "../sheet/all-sheets.ts";
 import { evidenceHash } from "../sheet/kept-sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 
 /** A sheet, and its texts, that are made when they are asked for. */
@@ -27,11 +28,20 @@ export function followedTexts(all: readonly LazyTexts[]): Followed<readonly Shee
   };
 }
 
+/** A sheet section by section, and those key by key that most others read something of. */
+const SHEET: Readonly<Partial<Record<keyof Sheet, Grain>>> = {
+  slug: "always",
+  tints: { members: { keys: {} } },
+  notations: { keys: {} },
+  optics: { keys: {} },
+  oil: { keys: {} },
+  drying: { keys: {} },
+  permanence: { keys: {} },
+};
+
 function followedSheet({ slug, sheet: own, texts }: LazyTexts): Followed<SheetTexts> {
   const root = `sheets/${slug}`;
-  const sheet = followedWhenAsked(own, { slug: "always" }, `${root}/sheet`, {
-    slug,
-  });
+  const sheet = followedWhenAsked(own, SHEET, `${root}/sheet`, { slug });
   const plain = followedWhenAsked(() => texts().plain, {}, `${root}/plain`);
   return {
     value: {

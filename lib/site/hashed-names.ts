@@ -85,18 +85,22 @@ const ADDRESS = /(\b(?:href|src)=")([^"?#]+)/g;
  * A page whose addresses of styles, scripts, fonts and pictures are the new ones.
  * @param page its own address below the site's root, `colours/bone-black/`
  * @param base the folder of its host that the site stands in, for a page whose addresses begin there
+ * @param names is told the old path of each that the page names.
  */
 export function withHashedNames(
   html: string,
   page: string,
   base: string,
   { paths }: HashedAssets,
+  names: (asset: string) => void = () => undefined,
 ): string {
   return html.replace(ADDRESS, (found, attribute: string, address: string) => {
     if (!address.includes("assets/")) return found;
     const { host, pathname } = new URL(address, `http://site${base}${page}`);
-    const named = host === "site" ? paths.get(pathname.slice(base.length)) : undefined;
+    const asset = pathname.slice(base.length);
+    const named = host === "site" ? paths.get(asset) : undefined;
     if (named === undefined) return found;
+    names(asset);
     return `${attribute}${address.startsWith("/") ? `${base}${named}` : posix.relative(page.slice(0, page.lastIndexOf("/") + 1), named)}`;
   });
 }

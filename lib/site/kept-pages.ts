@@ -33,28 +33,53 @@ export interface KeptFiles<F extends KeyedFile> {
   readonly keep: (files: readonly F[]) => void;
 }
 
-/** By path, what a file was made of and the hash of what came out. */
-type MadeFiles = Readonly<Record<string, readonly [key: string, hash: string]>>;
+/** The same of pages. */
+export interface KeptPages extends KeptFiles<PageEntry> {
+  /** Note that a page names an asset, as its markup tells once it is rendered. */
+  readonly names: (page: string, asset: string) => void;
+}
+
+/** By path, what a file was made of, the hash of what came out, and what it names besides. */
+type MadeFiles = Readonly<
+  Record<string, readonly [key: string, hash: string, names?: readonly string[]]>
+>;
 
 const NOTHING_KEPT: KeptFiles<KeyedFile> = { isTaken: () => false, keep: () => undefined };
 
 /**
- * Pages between builds: rendered are those whose view, frame or templates have changed since.
- * @param named what pages say of the rest of their site: its folder, the names of its assets.
+ * Pages between builds: rendered are those whose view, frame or templates have changed since, or
+ * the name of an asset that they load.
+ * @param base the folder of its host that the site stands in. @param assets of all that pages may load the path, by that which a page is made with.
  * @param cache undefined, or of a program whose modules are not known, takes nothing and keeps nothing.
  */
 export function keptPages(
   cache: WorkCache | undefined,
   of: PagesOf,
-  named: readonly string[],
+  base: string,
+  assets: ReadonlyMap<string, string>,
   written: WrittenFiles = writtenFiles(of.dir, of.earlierDir),
-): KeptFiles<PageEntry> {
-  return keptFiles(
+): KeptPages {
+  const named = new Map<string, Set<string>>();
+  const kept = keptFiles<PageEntry>(
     cache,
     of,
-    { what: "pages", made: (known) => renderingKey(known, [of.kind, ...named]) },
+    {
+      what: "pages",
+      made: (known) => renderingKey(known, [of.kind, base, ...assets.keys()]),
+      named: {
+        by: (path) => [...(named.get(path) ?? [])].sort(),
+        as: (asset) => assets.get(asset) ?? "",
+      },
+    },
     written,
   );
+  return {
+    ...kept,
+    names: (page, asset) => {
+      const own = named.get(page) ?? new Set();
+      named.set(page, own.add(asset));
+    },
+  };
 }
 
 /** What else files are made of, the program among it; undefined where nobody knows. */
@@ -62,32 +87,47 @@ export interface MakingOf {
   /** Files of one kind are kept together. */
   readonly what: string;
   readonly made: (cache: WorkCache) => string | undefined;
+  /** What a file names besides, once it is made, and what stands there for each of these. */
+  readonly named?: {
+    readonly by: (path: string) => readonly string[];
+    readonly as: (name: string) => string;
+  };
 }
 
 /** Files between builds, each known by its key. */
 export function keptFiles<F extends KeyedFile>(
   cache: WorkCache | undefined,
   of: PagesOf,
-  { what, made }: MakingOf,
+  { what, made, named }: MakingOf,
   written: WrittenFiles,
 ): KeptFiles<F> {
   const making = cache && made(cache);
   if (cache === undefined || making === undefined) return NOTHING_KEPT;
   const name = `${what}-${of.output}-${of.kind}.json`;
   const before = new Map(Object.entries((readKept(cache.folder, name) ?? {}) as MadeFiles));
-  const keyOf = (file: F): string => contentHash([making, file.key()]).toString("hex");
-  const keys = new Map<F, string>();
+  const keyOf = (file: F, names: readonly string[] = []): string =>
+    contentHash([
+      making,
+      file.key(),
+      ...names.flatMap((name) => [name, named?.as(name) ?? ""]),
+    ]).toString("hex");
+  const taken = new Map<string, MadeFiles[string]>();
   return {
     isTaken: (file) => {
-      const [key, earlier] = [keyOf(file), before.get(file.path)];
-      keys.set(file, key);
-      return earlier?.[0] === key && written.bring(file.path, earlier[1]);
+      const earlier = before.get(file.path);
+      if (earlier === undefined || keyOf(file, earlier[2]) !== earlier[0]) return false;
+      if (!written.bring(file.path, earlier[1])) return false;
+      taken.set(file.path, earlier);
+      return true;
     },
     keep: (files) => {
       if (!cache.keeps) return;
       const all = files.map((file) => {
+        const known = taken.get(file.path);
+        if (known !== undefined) return [file.path, known] as const;
         const hash = written.hashes.get(file.path) ?? fileHash(join(of.dir, file.path));
-        return [file.path, [keys.get(file) ?? keyOf(file), hash]] as const;
+        const names = named?.by(file.path);
+        return [file.path, [keyOf(file, names), hash, ...(names ? [names] : [])]] as const;
       });
       writeKept(cache.folder, name, Object.fromEntries(all) satisfies MadeFiles);
     },

@@ -5,6 +5,7 @@ import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
 import { at } from "../quantities/at.ts";
 import { WORDS } from "../words/languages.ts";
 import type { Words } from "../words/words.ts";
+import { MIXING_PARTS, mixingData } from "../pages/mixing-data.ts";
 import { languageFolder, pageLanguages } from "../pages/page-languages.ts";
 import { rangeCards, type RangeCards } from "../print/range-cards.ts";
 import { collectionOf } from "../collection/collection.ts";
@@ -24,7 +25,13 @@ import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
 import { placedIn, sheetComplaints, type SheetComplaint } from "./sheet-warnings.ts";
-import { followed, followedList, type Followed, type Grain } from "../kept/followed.ts";
+import {
+  followed,
+  followedList,
+  followedWhenAsked,
+  type Followed,
+  type Grain,
+} from "../kept/followed.ts";
 import { keepIn, type Keep } from "../kept/kept-result.ts";
 import { keptSteps, madeStep, type KeptSteps, type Step } from "../kept/kept-steps.ts";
 import { heldFew } from "../kept/held-few.ts";
@@ -208,7 +215,14 @@ const FITS: Grain = {
 };
 
 /** Whose members are read alike. */
-const LISTS = [...LISTS_OF_RECORDS, "fits", "sheets", "range/nearest", "range/inTwoLights"];
+const LISTS = [
+  ...LISTS_OF_RECORDS,
+  "fits",
+  "sheets",
+  "range/nearest",
+  "range/inTwoLights",
+  "mixing/paints",
+];
 
 const CONTEXT: Grain = {
   keys: {
@@ -222,6 +236,7 @@ const CONTEXT: Grain = {
     sheets: "always",
     range: "always",
     theory: "always",
+    mixing: "always",
   },
 };
 const RANGE: Grain = {
@@ -246,6 +261,20 @@ function noted<V extends object>(
   const { value, part } = made();
   partsTold.set(root, { part });
   return value;
+}
+
+/** The same of what is made when something of it is first asked for. */
+function notedWhenAsked<V extends object>(
+  { steps, partsTold }: Pick<WorkedRange, "steps" | "partsTold">,
+  root: string,
+  keys: Readonly<Record<string, Grain>>,
+  made: () => V,
+): () => V {
+  const plain = readAside(made);
+  if (steps === undefined) return plain;
+  const { value, part } = followedWhenAsked(plain, keys, root);
+  partsTold.set(root, { part });
+  return () => value;
 }
 
 /** Something of every sheet: whoever goes through it has read which sheets there are. */
@@ -353,6 +382,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
   const published = listed(worked, each);
   const inContext = (context: PageContext): PageContext =>
     noted(worked, "context", () => followed(context, CONTEXT, "context"), context);
+  const mixing = notedWhenAsked(worked, "mixing", MIXING_PARTS, () => mixingData(unanswered));
   const unanswered: PageContext = {
     words,
     folder: languageFolder(language, records.workshop),
@@ -370,6 +400,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     answers: [],
     date,
     theory,
+    mixing,
     kept,
     steps,
     revision: revision(published.map((one) => one.revision)),

@@ -77,7 +77,7 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
     kind === "paper" ? writePictures(site.pictures?.() ?? [], writing, written) : undefined;
   pictures?.catch(() => undefined);
   const base = site.base ?? "/";
-  const kept = keptPages(cache, writing, [base, ...[...assets.paths].flat()], written);
+  const kept = keptPages(cache, writing, base, assets.paths, written);
   const all = site.pages.map(({ path }) => path);
   const left = new Map(site.pages.map((page) => [page.path, page]));
   const most = served === undefined ? PAGES_AT_ONCE : SERVED_AT_ONCE;
@@ -95,8 +95,10 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       if (pages.length === most) break;
     }
     if (pages.length > 0)
-      await renderPages({ ...site, pages }, writing, written, (html, page) =>
-        withHashedNames(html, page, base, assets),
+      await renderPages({ ...site, pages }, writing, written, (html, path) =>
+        withHashedNames(html, path.replace(/index\.html$/, ""), base, assets, (asset) =>
+          kept.names(path, asset),
+        ),
       );
     for (const page of pages) page.letGo();
     served?.made({ output, made, all });
@@ -163,7 +165,7 @@ async function renderPages(
   site: Site,
   { dir, kind }: Pick<Writing, "dir" | "kind">,
   written: WrittenFiles,
-  finished: (html: string, page: string) => string,
+  finished: (html: string, path: string) => string,
 ): Promise<void> {
   const eleventy = await newEleventy(dir, (config) => {
     configure(config, () => site);
@@ -182,10 +184,7 @@ async function renderPages(
         .join(", ")}`,
     );
   for (const { path } of site.pages)
-    written.write(
-      path,
-      finished(readFileSync(join(dir, path), "utf8"), path.replace(/index\.html$/, "")),
-    );
+    written.write(path, finished(readFileSync(join(dir, path), "utf8"), path));
 }
 
 /** A template that could not be read leaves a page without a letter in it, and no other complaint. */

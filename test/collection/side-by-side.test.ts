@@ -98,6 +98,13 @@ describe("numbers", () => {
     });
   });
 
+  test("what whites whiten is a row where any of them does, and a ratio", () => {
+    expect(row("whitens", number(12), number(59))).toMatchObject({
+      verdict: "differs",
+      ruling: { values: { of: "whitens", ratio: 59 / 12 } },
+    });
+  });
+
   test("parts of a white are rows of their own, named by the white", () => {
     expect(row("parts.zinc-white", number(2), number(4))).toMatchObject({
       key: "parts.zinc-white",
@@ -249,7 +256,8 @@ test("what none of them states is listed apart", () => {
     colours({ finish: word("matte") }, { finish: word("gloss") }),
   );
   expect(rows.map(({ key }) => key)).toEqual(["finish"]);
-  expect(unstated).toEqual(COMPARED.filter((key) => !["finish", "white", "parts"].includes(key)));
+  const ofWhites = ["white", "parts", "whitens"];
+  expect(unstated).toEqual(COMPARED.filter((key) => key !== "finish" && !ofWhites.includes(key)));
 });
 
 test.each([[1], [5]])("%i colours are refused", (count) => {

@@ -4,7 +4,6 @@ import { FATNESS_LIMITS, fatnessRuling, oilBeforeFatMl } from "../../lib/drying/
 import { filmHealthStatements, type Film } from "../../lib/drying/film-defects.ts";
 import { groundStatements } from "../../lib/drying/layering-advice.ts";
 import { layeringLine } from "../../lib/drying/layering-line.ts";
-import { layeringRulings } from "../../lib/drying/layering.ts";
 import { sinkingInStatements } from "../../lib/drying/sinking-in.ts";
 import { finishRuling } from "../../lib/formulation/finish.ts";
 import { glossRuling } from "../../lib/formulation/gloss.ts";
@@ -80,39 +79,6 @@ describe("oilBeforeFatMl", () => {
     );
     expect(() => oilBeforeFatMl(32, ml)).toThrow(RangeError);
   });
-});
-
-describe("layeringRulings", () => {
-  const layer = (name: string, oilVolumeFraction: number, dryingClass?: "fast" | "slow") => ({
-    name,
-    oilVolumeFraction,
-    dryingClass,
-  });
-  test.each([
-    [0.7, 0.5, "fat-over-lean"],
-    [0.5, 0.7, "lean-over-fat"],
-    [0.6, 0.6, "equally-fat"],
-    // basis: practice. Three in a hundred are as near as oil is weighed and volumes are known.
-    [0.629, 0.6, "equally-fat"],
-    [0.06, 0.03, "equally-fat"],
-    [0.631, 0.6, "fat-over-lean"],
-    [0.6, 0.631, "lean-over-fat"],
-  ])("%s over %s: %s", (upper, lower, rule) =>
-    expect(rules(layeringRulings(layer("u", upper), layer("l", lower)))).toEqual([rule]),
-  );
-  test("a fast paint over a slow one cracks, not the other way round", () => {
-    expect(
-      rules(layeringRulings(layer("umber", 0.7, "fast"), layer("lamp black", 0.6, "slow"))),
-    ).toEqual(["fat-over-lean", "fast-over-slow-cracks"]);
-    expect(
-      rules(layeringRulings(layer("lamp black", 0.7, "slow"), layer("umber", 0.6, "fast"))),
-    ).toEqual(["fat-over-lean"]);
-    expect(
-      rules(layeringRulings(layer("umber", 0.7, "fast"), layer("sienna", 0.6, "fast"))),
-    ).toEqual(["fat-over-lean"]);
-  });
-  test("refuses a fraction of NaN", () =>
-    expect(() => layeringRulings(layer("u", NaN), layer("l", 0.5))).toThrow(RangeError));
 });
 
 /** Rogala et al. (2010, abstract, read): paint over zinc oxide underlayers deteriorated; the rest is common practice. */

@@ -65,10 +65,14 @@ describe("the pigment that drinks more oil", () => {
 describe("oilDemandStatements", () => {
   test.each([
     [0.4499, ["high-oil-demand-low-cpvc"]],
-    [0.45, ["low-oil-demand-high-cpvc"]],
+    [0.45, ["middling-oil-demand"]],
+    [0.5499, ["middling-oil-demand"]],
+    [0.55, ["low-oil-demand-high-cpvc"]],
     [0.9, ["low-oil-demand-high-cpvc"]],
     [[0.3, 0.4499], ["high-oil-demand-low-cpvc"]],
-    [[0.45, 0.5], ["low-oil-demand-high-cpvc"]],
+    [[0.45, 0.5], ["middling-oil-demand"]],
+    [[0.5, 0.56], []],
+    [[0.55, 0.6], ["low-oil-demand-high-cpvc"]],
     [[0.4, 0.45], []],
   ] as const)("CPVC %o: %o", (cpvc, rules) => {
     expect(oilDemandStatements(cpvc).map(({ rule }) => rule)).toEqual(rules);

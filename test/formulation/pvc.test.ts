@@ -1,10 +1,5 @@
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-  oilIndexForPvc,
-  pigmentVolumeConcentration,
-  reducedPvc,
-} from "../../lib/formulation/pvc.ts";
+import { pigmentVolumeConcentration, reducedPvc } from "../../lib/formulation/pvc.ts";
 import { checkTable, type Check } from "../support/checks.ts";
 
 const BY_HAND = {
@@ -50,25 +45,6 @@ describe("ordinary recipes lie where oil pastes do (reduced PVC .6-1.0; worked f
     expect(lambda).toBeGreaterThan(0.6);
     expect(lambda).toBeLessThan(1);
   });
-});
-
-describe("oilIndexForPvc", () => {
-  test("goes back to the oil index that the PVC came from", () => {
-    const mass = fc.double({ min: 5, max: 300, noNaN: true });
-    const rho = fc.double({ min: 1, max: 9, noNaN: true });
-    fc.assert(
-      fc.property(mass, rho, (oilIndex, density) => {
-        expect(
-          oilIndexForPvc(pigmentVolumeConcentration(100, density, oilIndex, 0.93), density, 0.93) /
-            oilIndex,
-        ).toBeCloseTo(1, 9);
-      }),
-      { seed: 1, numRuns: 200 },
-    );
-  });
-  test.each([0, 1, NaN])("refuses a PVC of %s", (pvc) =>
-    expect(() => oilIndexForPvc(pvc, 4, 0.93)).toThrow(/The PVC/),
-  );
 });
 
 describe("reducedPvc", () => {

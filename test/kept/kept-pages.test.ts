@@ -25,7 +25,7 @@ beforeEach(() => {
   cache = { folder: join(home, "cache"), keeps: true, programPart: (module) => `of ${module}` };
 });
 
-const NAMES = ["/", "assets/styles/site.css", "assets/styles/site.1.css"];
+const ASSETS = { "assets/styles/site.css": "assets/styles/site.1.css" };
 
 /** One build: pages that are not taken are written as their view says; given back are these. */
 function built(
@@ -33,19 +33,31 @@ function built(
   pages: readonly PageEntry[],
   {
     own = cache,
-    names = NAMES,
+    base = "/",
+    assets = ASSETS,
     of = {},
-  }: { own?: WorkCache; names?: readonly string[]; of?: Partial<PagesOf> } = {},
+  }: {
+    own?: WorkCache;
+    base?: string;
+    assets?: Readonly<Record<string, string>>;
+    of?: Partial<PagesOf>;
+  } = {},
 ): string[] {
   const dir = join(home, name);
   const earlierDir = join(home, "first");
-  const kept = keptPages(own, { output: "site", kind: "paper", dir, earlierDir, ...of }, names);
+  const kept = keptPages(
+    own,
+    { output: "site", kind: "paper", dir, earlierDir, ...of },
+    base,
+    new Map(Object.entries(assets)),
+  );
   const made = pages.filter((page) => !kept.isTaken(page));
   for (const page of made) {
     const file = join(dir, page.path);
     expect(existsSync(file)).toBe(false);
     mkdirSync(dirname(file), { recursive: true });
     writeFileSync(file, JSON.stringify(page.view));
+    if (page.path === HOME.path) kept.names(page.path, "assets/styles/site.css");
   }
   kept.keep(pages);
   return made.map(({ path }) => path);
@@ -66,13 +78,27 @@ describe("a page", () => {
   });
 
   test.each<[string, Parameters<typeof built>[2]]>([
-    ["an asset bears another name", { names: [...NAMES.slice(0, 2), "assets/styles/site.2.css"] }],
+    [
+      "an asset that it names bears another name",
+      { assets: { "assets/styles/site.css": "assets/styles/site.2.css" } },
+    ],
+    ["there is an asset more", { assets: { ...ASSETS, "assets/scripts/a.js": "a.1.js" } }],
+    ["the site stands elsewhere", { base: "/colours/" }],
     ["it follows the builds", { of: { kind: "screen" } }],
     ["it is of the workshop", { of: { output: "workshop" } }],
     ["there is no earlier output", { of: { earlierDir: "/nowhere" } }],
   ])("is rendered when %s", (_, otherwise) => {
     built("first", [HOME]);
     expect(built("second", [HOME], otherwise)).toEqual([HOME.path]);
+  });
+
+  test("that names no asset of another name is none that is rendered for it, in the next build and the one after", () => {
+    const assets = { "assets/styles/site.css": "assets/styles/site.2.css" };
+    built("first", [HOME, BLACK]);
+    expect(built("second", [HOME, BLACK], { assets })).toEqual([HOME.path]);
+    expect(
+      built("third", [HOME, BLACK], { assets, of: { earlierDir: join(home, "second") } }),
+    ).toEqual([]);
   });
 
   test("is rendered when what renders it has changed, or nobody knows", () => {

@@ -9,7 +9,9 @@ import {
   expectedRuling,
   expectedTint,
   palestExpected,
+  type ExpectedLadder,
 } from "../../lib/optics/tints/expected-ladder.ts";
+import { changeOfWhite } from "../../lib/optics/tints/white-change.ts";
 import {
   BLUE,
   GRID,
@@ -69,6 +71,15 @@ function fitsOf(
   return { fit, others };
 }
 
+function expectedIn(
+  fit: ColourFit,
+  white: string,
+  others: readonly ColourFit[],
+): ExpectedLadder | undefined {
+  const change = changeOfWhite(fit, white, others);
+  return change && expectedLadder(fit, change);
+}
+
 /** The let-down itself, mixed by volume and integrated, without noise. */
 function trueLabs(colour: SyntheticPigment, asked: WhiteSlug) {
   return setIn(colour, [asked], NO_NOISE, 1).tints.map(({ massRatio, reading }) => ({
@@ -88,7 +99,7 @@ describe("expectedLadder", () => {
     "an %s without noise is where it lies in %s, within Delta-E00 %d",
     (_, pigment, asked, limit) => {
       const { fit, others } = fitsOf(pigment, [LAMP], asked, NO_NOISE);
-      const ladder = expectedLadder(fit, asked, others);
+      const ladder = expectedIn(fit, asked, others);
       if (ladder === undefined) throw new Error("Nothing expected");
       for (const { massRatio, lab } of trueLabs(pigment, asked))
         expect(deltaE00(expectedTint(ladder, massRatio).lab, lab), `${massRatio}`).toBeLessThan(
@@ -100,9 +111,21 @@ describe("expectedLadder", () => {
   // basis: derived. S of titanium .2381 per gram, of lead .0597: q = 3.99 at 550 nm.
   test("tells how much less the white scatters: ln q is ln of one S by the other, per gram", () => {
     const { fit, others } = fitsOf(OCHRE, [LAMP, IRON_BLACK], "lead", NO_NOISE);
-    const ladder = expectedLadder(fit, "lead", others);
+    const ladder = expectedIn(fit, "lead", others);
     expect(ladder?.logChange).toBeCloseTo(Math.log(TITANIUM.S(550) / 4.2 / (LEAD.S(550) / 6.7)), 1);
-    expect(ladder?.through).toEqual([0, 1]);
+    expect(changeOfWhite(fit, "lead", others)?.through).toEqual([0, 1]);
+  });
+
+  // basis: derived. Let-downs know ln q to some .02: a thousandth is a twentieth of that.
+  test("is told no finer than to a thousandth: a fit that moves by less moves nothing", () => {
+    const { fit, others } = fitsOf(OCHRE, [LAMP, IRON_BLACK], "lead", NO_NOISE);
+    const moved = others.map((other) => ({
+      ...other,
+      whites: other.whites.map((white) => ({ ...white, K: white.K.map((k) => k * (1 + 1e-9)) })),
+    }));
+    const change = changeOfWhite(fit, "lead", others);
+    expect(changeOfWhite(fit, "lead", moved)).toEqual(change);
+    expect(change?.logChange.every((value) => value === Number(value.toFixed(3)))).toBe(true);
   });
 
   test("its printed 68 and 90 % hold the true let-downs of noisy benches at least as often as they say", () => {
@@ -110,7 +133,7 @@ describe("expectedLadder", () => {
       (["lead", "zinc"] as const).flatMap((asked) =>
         [1, 2, 3].flatMap((seed) => {
           const { fit, others } = fitsOf(pigment, [LAMP], asked, READING_NOISE, seed);
-          const ladder = expectedLadder(fit, asked, others);
+          const ladder = expectedIn(fit, asked, others);
           if (ladder === undefined) throw new Error("Nothing expected");
           return trueLabs(pigment, asked).map(({ massRatio, lab }) => {
             const tint = expectedTint(ladder, massRatio);
@@ -128,9 +151,9 @@ describe("expectedLadder", () => {
 
   test("there is none in a white of its own, nor where no other colour was let down in both", () => {
     const { fit, others } = fitsOf(OCHRE, [LAMP], "lead", NO_NOISE);
-    expect(expectedLadder(fit, "titanium", others)).toBeUndefined();
-    expect(expectedLadder(fit, "zinc", others)).toBeUndefined();
-    expect(expectedLadder(fit, "lead", [])).toBeUndefined();
+    expect(expectedIn(fit, "titanium", others)).toBeUndefined();
+    expect(expectedIn(fit, "zinc", others)).toBeUndefined();
+    expect(expectedIn(fit, "lead", [])).toBeUndefined();
   });
 
   test("nor through a colour of which something else was weighed, or that was read otherwise", () => {
@@ -138,13 +161,13 @@ describe("expectedLadder", () => {
     const [lamp] = others;
     if (lamp === undefined) throw new Error("No lamp black");
     const whites = lamp.whites.map((white) => ({ ...white, ratioKind: "pigment" as const }));
-    expect(expectedLadder(fit, "lead", [{ ...lamp, whites }])).toBeUndefined();
-    expect(expectedLadder(fit, "lead", [{ ...lamp, geometry: "d/8 included" }])).toBeUndefined();
+    expect(expectedIn(fit, "lead", [{ ...lamp, whites }])).toBeUndefined();
+    expect(expectedIn(fit, "lead", [{ ...lamp, geometry: "d/8 included" }])).toBeUndefined();
   });
 
   test("reaches as far as its own ladder, by how strong it is in each white", () => {
     const { fit, others } = fitsOf(OCHRE, [LAMP], "lead", NO_NOISE);
-    const ladder = expectedLadder(fit, "lead", others);
+    const ladder = expectedIn(fit, "lead", others);
     if (ladder === undefined) throw new Error("Nothing expected");
     // Half of 1:100, and 3.99 times weaker still: lead white takes so much less of it.
     expect(palestExpected(ladder)).toBeCloseTo(0.005 / 3.99, 4);
@@ -152,7 +175,7 @@ describe("expectedLadder", () => {
 
   test.each([0, -1, NaN, Infinity])("refuses a mass ratio of %d", (ratio) => {
     const { fit, others } = fitsOf(OCHRE, [LAMP], "lead", NO_NOISE);
-    const ladder = expectedLadder(fit, "lead", others);
+    const ladder = expectedIn(fit, "lead", others);
     if (ladder === undefined) throw new Error("Nothing expected");
     expect(() => expectedTint(ladder, ratio)).toThrow(/mass ratio/);
   });
@@ -160,7 +183,7 @@ describe("expectedLadder", () => {
 
 test("what is said of it names both whites, the colours it goes by, and the worst that it may be off", () => {
   const { fit, others } = fitsOf(OCHRE, [LAMP], "lead", NO_NOISE);
-  const ladder = expectedLadder(fit, "lead", others);
+  const ladder = expectedIn(fit, "lead", others);
   if (ladder === undefined) throw new Error("Nothing expected");
   const tints = RATIOS.map((ratio) => expectedTint(ladder, ratio));
   const { values, standing } = expectedRuling("Lead", "Titanium", ["Lamp"], tints);

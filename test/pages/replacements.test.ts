@@ -3,6 +3,8 @@ import { describe, expect, test } from "vitest";
 import type { Block } from "../../lib/blocks/block.ts";
 import { searchRecipes, type RecipeReport } from "../../assets/scripts/mixing/recipe-search.ts";
 import { targetOfText } from "../../lib/mixing/finding/target-text.ts";
+import { mixingData } from "../../lib/pages/mixing-data.ts";
+import type { PageContext } from "../../lib/pages/page-context.ts";
 import { replacementBlocks } from "../../lib/pages/replacement-blocks.ts";
 import { offerViews } from "../../lib/pages/sheet-page.ts";
 import { possibleMeasurements } from "../../lib/planning/measurement.ts";
@@ -17,6 +19,12 @@ const OUT = "alizarin-crimson";
 
 function blocksOf(slug: string): readonly Block[] {
   return replacementBlocks(slug, context, { path: `colours/${slug}/index.html`, root: "../../" });
+}
+
+/** The same with other sheets, and what is mixed with of these. */
+function among(sheets: PageContext["sheets"]): PageContext {
+  const others = { ...context, sheets };
+  return { ...others, mixing: () => mixingData(others) };
 }
 
 /** What the table of replacements names, the colour itself first. */
@@ -65,7 +73,7 @@ describe("what takes the place of a colour", () => {
       ["cadmium-red", "lamp-black", "yellow-ochre", "titanium-white"].includes(slug),
     );
     const place = { path: "colours/cadmium-red/index.html", root: "../../" };
-    const said = JSON.stringify(replacementBlocks("cadmium-red", { ...context, sheets }, place));
+    const said = JSON.stringify(replacementBlocks("cadmium-red", among(sheets), place));
     expect(said).toContain('Cadmium Red contains cadmium."');
     expect(said).toContain("Nothing of ours comes near it.");
     expect(said).not.toContain("Lamp Black");
@@ -82,7 +90,7 @@ describe("what takes the place of a colour", () => {
           },
     );
     const place = { path: "colours/cadmium-red/index.html", root: "../../" };
-    const said = JSON.stringify(replacementBlocks("cadmium-red", { ...context, sheets }, place));
+    const said = JSON.stringify(replacementBlocks("cadmium-red", among(sheets), place));
     expect(said).toContain("what is not classified yet was left out");
     expect(said).not.toContain("Nothing of ours comes near it.");
   });

@@ -125,7 +125,9 @@ describe("a comparison", () => {
     expect(view.summary).toBe(
       "They differ in what they do in white and oil. Too close to call: masstone.",
     );
-    expect(view.unstated).toMatch(/^Not known of any of them: strength, opacity, .* and vehicle\.$/);
+    expect(view.unstated).toMatch(
+      /^Not known of any of them: strength, opacity, .* and vehicle\.$/,
+    );
   });
 
   test("says by how much, marks only what is news, and what is not stated has its dash and word", () => {

@@ -13,7 +13,6 @@ import {
 import { groundStatements } from "../../lib/drying/layering-advice.ts";
 import { keptPaintStatements } from "../../lib/drying/kept-in-the-tube.ts";
 import { layeringLine } from "../../lib/drying/layering-line.ts";
-import { layeringRulings } from "../../lib/drying/layering.ts";
 import { MEDIUM_CHANGES, mediumStatements } from "../../lib/drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../lib/drying/statements.ts";
 import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
@@ -129,18 +128,6 @@ const statements: (DryingStatement | undefined)[] = [
     })),
   ).statements,
   ...[0.5, [0.55, 0.65] as const, 0.72].map((oil) => fatnessRuling(oil).reason),
-  ...(
-    [
-      [0.65, 0.52],
-      [0.5, 0.65],
-      [0.6, 0.61],
-    ] as const
-  ).flatMap(([upper, lower]) =>
-    layeringRulings(
-      { name: "Titanium White", oilVolumeFraction: upper, dryingClass: "medium" },
-      { name: "Lamp Black", oilVolumeFraction: lower, dryingClass: "very slow" },
-    ),
-  ),
   ...(["fast", "medium", "slow"] as const).flatMap((dryingClass) =>
     (["lean", "fat"] as const).map((fatness) => layeringLine(dryingClass, fatness, 0)),
   ),

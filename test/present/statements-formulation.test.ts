@@ -44,7 +44,7 @@ const statements: (FormulationStatement | undefined)[] = [
     undefined,
   ].map(oilAbsorptionMethodStatement),
   handbookEstimate(KNOWN.pigment("PBk 6").densities, { colourIndexName: "PBk 6" })?.reason,
-  ...[0.34, 0.56, [0.39, 0.43] as const].flatMap(oilDemandStatements),
+  ...[0.34, 0.5, 0.56, [0.39, 0.43] as const].flatMap(oilDemandStatements),
   byMassAlone,
   {
     ...byMassAlone,

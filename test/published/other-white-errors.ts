@@ -7,6 +7,7 @@ import { fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
 import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import { hidingReading } from "../../lib/optics/fit/hiding-reading.ts";
 import { expectedLadder, expectedTint } from "../../lib/optics/tints/expected-ladder.ts";
+import { changeOfWhite } from "../../lib/optics/tints/white-change.ts";
 import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { drawdownSet } from "../../lib/sheet/tints/drawdown-set.ts";
@@ -62,8 +63,9 @@ function errorsThrough(
   );
   const [fit, other] = [fits.get("judged"), fits.get("bridge")];
   if (fit?.kind !== "fit" || other?.kind !== "fit") throw new Error("No fit");
-  const ladder = expectedLadder(fit, white, [other]);
-  if (ladder === undefined) throw new Error(`Nothing expected in ${white}`);
+  const change = changeOfWhite(fit, white, [other]);
+  if (change === undefined) throw new Error(`Nothing expected in ${white}`);
+  const ladder = expectedLadder(fit, change);
   return judged.slice(1).flatMap((id): PredictionError[] => {
     const { slug, massRatio } = whiteOf(id);
     if (slug !== white) return [];
@@ -144,8 +146,9 @@ export function otherWhiteTruthErrors(records: Records): PredictionError[] {
       const others = [...fits].flatMap(([slug, one]): ColourFit[] =>
         slug !== colour.slug && one.kind === "fit" ? [one] : [],
       );
-      const ladder = expectedLadder(fit, white, others);
-      if (ladder === undefined) return [];
+      const change = changeOfWhite(fit, white, others);
+      if (change === undefined) return [];
+      const ladder = expectedLadder(fit, change);
       const { slug: paint } = colour;
       const kind = ladder.from.white.ratioKind;
       return TRIED_RATIOS.map((massRatio): PredictionError => {

@@ -12,7 +12,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { codeOf } from "../../diagnostics/error-code.ts";
+import { reasonRefused } from "../../diagnostics/error-code.ts";
 
 /** A file with what it holds and what it is to hold. */
 export interface FileRewriting {
@@ -52,7 +52,7 @@ export function rewrittenTogether(files: readonly FileRewriting[]): void {
     putBack(placed);
     throw error instanceof RewritingFault
       ? error
-      : new RewritingFault(`${at} can't be written, ${reason(error)}`);
+      : new RewritingFault(`${at} can't be written, ${reasonRefused(error)}`);
   } finally {
     for (const path of written) rmSync(path, { force: true });
   }
@@ -83,12 +83,4 @@ function writeBeside(path: string, bytes: Uint8Array): void {
 /** A name that no reader of records looks at. */
 function beside(path: string): string {
   return join(dirname(path), `.${basename(path)}.migrating`);
-}
-
-function reason(error: unknown): string {
-  const code = codeOf(error);
-  if (code === "EACCES" || code === "EPERM" || code === "EROFS")
-    return "since permission is denied";
-  if (code === "ENOSPC") return "since the disk is full";
-  return `since the system says ${code === "" ? String(error) : code}`;
 }

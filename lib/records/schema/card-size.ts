@@ -19,4 +19,3 @@ export const cardSize = z.strictObject({
     .optional()
     .describe("of the label's statements; else the workshop's"),
 });
-export type CardSizeRecord = z.infer<typeof cardSize>;

@@ -17,4 +17,3 @@ export const tolerances = z.strictObject({
   oilIndexPercent: percent,
   densityPercent: percent,
 });
-export type TolerancesRecord = z.infer<typeof tolerances>;

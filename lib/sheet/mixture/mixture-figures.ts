@@ -89,7 +89,6 @@ const MIXTURE_LOSS = section({
   deltaE00: number({ unit: "1", kind: "decimal", digits: 1, word: "driftDeltaE00" }),
   ...SCREEN_IF_KNOWN,
 });
-export type MixtureLoss = SectionOf<typeof MIXTURE_LOSS>;
 
 const MIXTURE_DRIFT = section({
   /** Of the pigment. */

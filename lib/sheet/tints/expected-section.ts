@@ -2,7 +2,6 @@ import { deltaE00 } from "../../colorimetry/difference.ts";
 import { munsellOfLab } from "../../colorimetry/munsell.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
-import type { ColourFit } from "../../optics/fit/colour-fit.ts";
 import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 import {
   expectedLadder,
@@ -13,7 +12,6 @@ import {
 } from "../../optics/tints/expected-ladder.ts";
 import { computedFigure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
-import { remembered } from "../../quantities/remembered.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { Origin } from "../notations/lab-figures.ts";
@@ -21,9 +19,9 @@ import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { drawdownRecords } from "../record-inputs.ts";
 import { whiteColour } from "./drawdown-set.ts";
 import type { ExpectedStep, ExpectedTintSection, LabRange } from "./expected-figures.ts";
+import type { FitAmongOthers, OtherWhite } from "./other-whites.ts";
 import type { Fits } from "./strength.ts";
 import { TOLD_FROM_MASSTONE } from "./tint-steps.ts";
-import { whitesOfTheRange } from "./whites-of-the-range.ts";
 
 /** Let-downs that are told, as far as the colour's own ladder reaches. */
 const TOLD_STEPS = ["1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100", "1:200", "1:500"];
@@ -39,36 +37,22 @@ export function expectedSections(
 ): ExpectedTintSection[] {
   const fit = fits.get(colour.slug);
   if (fit?.kind !== "fit") return [];
-  return whitesOfTheRange(records).flatMap((white) =>
-    colour.tints.some((tint) => tint.white === white) || white === colour.slug
-      ? []
-      : expectedIn(white, colour, fit, fittedOf(fits), records),
-  );
+  return fit.otherWhites
+    .filter(
+      ({ change: { white } }) =>
+        white !== colour.slug && colour.tints.every((tint) => tint.white !== white),
+    )
+    .flatMap((other) => expectedIn(other, colour, fit, records));
 }
-
-interface Fitted {
-  readonly slugs: readonly string[];
-  readonly fits: readonly ColourFit[];
-}
-
-/** One list for all colours: no colour tells of a white that it was not let down in itself. */
-const fittedOf = remembered((fits: Fits): Fitted => {
-  const found = [...fits].flatMap(([slug, fit]) => (fit.kind === "fit" ? [{ slug, fit }] : []));
-  return { slugs: found.map(({ slug }) => slug), fits: found.map(({ fit }) => fit) };
-});
 
 function expectedIn(
-  white: string,
+  { change, through: slugs }: OtherWhite,
   colour: Colour,
-  fit: ColourFit,
-  fitted: Fitted,
+  fit: FitAmongOthers,
   records: Records,
 ): ExpectedTintSection[] {
-  const ladder = expectedLadder(fit, white, fitted.fits);
-  if (ladder === undefined) return [];
-  const through = ladder.through.flatMap(
-    (index) => records.colours.get(fitted.slugs[index] ?? "") ?? [],
-  );
+  const ladder = expectedLadder(fit, change);
+  const through = slugs.flatMap((slug) => records.colours.get(slug) ?? []);
   const origin: Origin = {
     standing: "estimated",
     method: "its own K and S, the white's S by what other colours do in both whites",
@@ -88,10 +72,10 @@ function expectedIn(
         tint.uncertainty.p90 <= WORTH_TELLING,
     );
   if (tints.length === 0) return [];
-  const { name } = whiteColour(white, records);
+  const { name } = whiteColour(change.white, records);
   return [
     {
-      white: { slug: white, name },
+      white: { slug: change.white, name },
       massRatioKind: ladder.from.white.ratioKind,
       steps: tints.map(({ massRatio, tint }) => expectedStep(massRatio, tint, origin)),
       sentence: expectedRuling(

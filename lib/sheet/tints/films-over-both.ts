@@ -34,12 +34,14 @@ export function paintFilms(colour: Colour, records: Records): PaintFilms {
     const film = drawdownFilm(overWhite.reading, reading, records);
     return film === undefined ? [] : [{ ...film, filmUm }];
   });
-  const mass = massPerVolume(colour, records);
   const isMasstone = ({ overWhite }: PaintFilm): boolean =>
     masstone !== undefined && isSpectrum(masstone) && isSameReading(masstone, overWhite);
   const film =
     (masstone && drawdownFilm(masstone, masstoneOverBlack, records)) ?? drawn.find(isMasstone);
   const films = drawn.filter((one) => one !== film);
+  // How much paint is in a film is asked of a colour that has one.
+  if (film === undefined && films.length === 0) return {};
+  const mass = massPerVolume(colour, records);
   return {
     ...(film === undefined ? {} : { film: { ...film, ...mass } }),
     ...(films.length === 0 ? {} : { films: films.map((one) => ({ ...one, ...mass })) }),

@@ -17,10 +17,11 @@ import type { Colour, Records } from "../../records/records.ts";
 import { drawdownRecords, WORKSHOP } from "../record-inputs.ts";
 import { isLightener } from "../colour-family.ts";
 import { whiteColour } from "./drawdown-set.ts";
+import type { FitAmongOthers } from "./other-whites.ts";
 import { tintsAsDrawn } from "./tints-as-drawn.ts";
 import { weighedPaint, type WeighedPaint } from "./paint-conversion.ts";
 
-export type Fits = ReadonlyMap<string, ColourFit | FitRefusal>;
+export type Fits = ReadonlyMap<string, FitAmongOthers | FitRefusal>;
 
 export interface Strength {
   readonly byMass: Figure<Quantity>;

@@ -50,6 +50,7 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
   rows: {
     masstone: { head: "Allein", unit: "Munsell" },
     strength: { head: "Farbstärke" },
+    whitens: { head: "Aufhellvermögen" },
     opacity: { head: "Deckvermögen" },
     oilByMass: { head: "Öl", unit: "auf 100 g Pigment" },
     oilByVolume: { head: "Öl nach Volumen", unit: "auf 100 cm\u00b3 Pigment" },
@@ -114,6 +115,7 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   masstone: "Vollton",
   white: "das Verhalten im Weiß",
   strength: "Farbstärke",
+  whitens: "Aufhellvermögen",
   parts: "Farbstärke",
   opacity: "Deckvermögen",
   oilByMass: "Öl",

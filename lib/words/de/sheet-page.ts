@@ -66,6 +66,8 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     film: (film: string) => `braucht ${film} trockenen Film`,
     byBody: "nach dem Körper, schon in einem dünnen Film",
     byScatter: "in einem dünnen Film; dick aufgetragen deckt auch die Dunkelheit",
+    byDarkness: (film: string) =>
+      `lässt Licht durch, doch ${film} trockener Film decken durch Dunkelheit`,
     contrast: (ratio: string) => `Kontrastverhältnis ${ratio}`,
     asDrawn: "über einer schwarzweißen Prüfkarte; wie dick der Film war, ist nicht aufgezeichnet",
     days: (touch: string, through: string | undefined) =>

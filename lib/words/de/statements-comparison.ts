@@ -14,6 +14,7 @@ import {
 /** How many times as much of what, between the names of the two. */
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
   strength: (ratio, less) => `ist ${ratio}-mal so farbstark wie ${less}`,
+  whitens: (ratio, less) => `braucht ${ratio}-mal so viel wie ${less}, um gleich aufzuhellen`,
   parts: (ratio, less) => `nimmt ${ratio}-mal so viel Weiß auf wie ${less}`,
   oilByMass: (ratio, less) => `nimmt ${ratio}-mal so viel Öl auf wie ${less}`,
   oilByVolume: (ratio, less) => `nimmt ${ratio}-mal so viel Öl auf wie ${less}`,

@@ -1,6 +1,5 @@
 import type { DrierRow } from "../../drying/added-drier.ts";
 import type { DryingCause } from "../../drying/chemistry-drying.ts";
-import type { DryingClass } from "../../drying/drying-class.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../drying/statements.ts";
 import { ends } from "../../quantities/interval.ts";
@@ -133,11 +132,6 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     "Für obere Schichten: durchtrocknen lassen, bevor darüber gemalt wird, und über fetterer Farbe etwas Malmittel zugeben.",
   "slow-for-last-layers": () =>
     "Für die letzten Schichten: bis sie durchgetrocknet ist, nichts darüber, was schneller trocknet.",
-  "fat-over-lean": (v) => `${over(v)} ist fett auf mager, wie es sein soll (${oils(v)}).`,
-  "lean-over-fat": (v) => `${over(v)} ist mager auf fett (${oils(v)}) und kann reißen.`,
-  "equally-fat": (v) => `${over(v)}: die beiden sind gleich fett (${oils(v)}).`,
-  "fast-over-slow-cracks": ({ upper, lower, upperClass, lowerClass }) =>
-    `${upper} (${dries(upperClass)}) über ${lower} (${dries(lowerClass)}) kann reißen: die untere Schicht erst durchtrocknen lassen.`,
   "oil-over-acrylic-ground": () =>
     "Einen Acrylgrund einige Tage trocknen lassen, bevor Sie in Öl darauf malen; grifftrocken genügt nicht.",
   "never-acrylic-over-oil": () => "Niemals Acryl über Öl malen.",
@@ -186,10 +180,6 @@ function classed({
   temperatureC,
 }: Omit<Of<"drying-class">, "dryingClass">): string {
   return `grifftrocken in ${dayCount(touchDryDays, "dative")} (Nassfilm von ${micrometres(filmThicknessUm)} bei ${degrees(temperatureC)})`;
-}
-
-function dries(drying: DryingClass): string {
-  return `Trocknung ${DRYING_WORDS[drying]}`;
 }
 
 function oilShare({ oil, massFraction }: Of<"linseed-sets-the-days">): string {
@@ -281,12 +271,4 @@ function beside({ touchDryDays, expectedDays }: Of<"trial-slower-than-expected">
 function oilOfFilm({ oilVolumeFraction }: Of<"lean-film">): string {
   const judged = typeof oilVolumeFraction === "number" ? "" : ", nach der Mitte der Schätzung";
   return `${judged}: Öl ${percent(oilVolumeFraction)} des trockenen Films nach Volumen`;
-}
-
-function oils({ upperOil, lowerOil }: Of<"fat-over-lean">): string {
-  return `Öl ${percent(upperOil)} über ${percent(lowerOil)} nach Volumen`;
-}
-
-function over({ upper, lower }: Of<"fat-over-lean">): string {
-  return `${upper} über ${lower}`;
 }

@@ -78,6 +78,8 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
 
   "high-oil-demand-low-cpvc": (v) =>
     `Nach Volumen ist der Ölbedarf hoch: ${fillsTheGaps(v)}, die KPVK ist daher niedrig (${percent(v.cpvc)}).`,
+  "middling-oil-demand": (v) =>
+    `Nach Volumen ist der Ölbedarf mittel: ${fillsTheGaps(v)}, die KPVK liegt bei ${percent(v.cpvc)}.`,
   "low-oil-demand-high-cpvc": (v) =>
     `Nach Volumen ist der Ölbedarf niedrig: ${fillsTheGaps(v)}, die KPVK ist daher hoch (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>

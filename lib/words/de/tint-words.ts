@@ -27,7 +27,8 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
   leans: (v) => `etwas ${HUES[v.hue]}`,
   "turns-clearly": (v) => `deutlich ${HUES[v.hue]}`,
   "turns-strongly": (v) => `stark ${HUES[v.hue]}`,
-  "gains-chroma": (v) => `leuchtender${turned(v)}`,
+  "gains-chroma": (v) =>
+    v.turn === "no-hue-to-compare" ? `stark ${HUES[v.hue]}` : `leuchtender${turned(v)}`,
   "keeps-chroma": (v) =>
     v.turn === "keeps-hue"
       ? "rein"

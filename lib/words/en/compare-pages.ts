@@ -52,6 +52,7 @@ export const COMPARE_PAGES = {
   rows: {
     masstone: { head: "Alone", unit: "Munsell" },
     strength: { head: "Strength" },
+    whitens: { head: "Whitens" },
     opacity: { head: "Opacity" },
     oilByMass: { head: "Oil", unit: "to 100 g of pigment" },
     oilByVolume: { head: "Oil by volume", unit: "to 100 cm\u00b3 of pigment" },
@@ -118,6 +119,7 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   masstone: "masstone",
   white: "what they do in white",
   strength: "strength",
+  whitens: "whitening",
   parts: "strength",
   opacity: "hiding",
   oilByMass: "oil",

@@ -60,6 +60,8 @@ export const SHEET_PAGE = {
     film: (film: string) => `needs ${film} of dry film`,
     byBody: "by its body, in a thin film",
     byScatter: "in a thin film; laid thick, its darkness hides as well",
+    byDarkness: (film: string) =>
+      `lets light through, yet ${film} of dry film hides by its darkness`,
     contrast: (ratio: string) => `contrast ratio ${ratio}`,
     asDrawn: "over a black-and-white chart; how thick the film was is not recorded",
     days: (touch: string, through: string | undefined) =>

@@ -14,6 +14,7 @@ import {
 /** How many times as much of what, between the names of the two. */
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
   strength: (ratio, less) => `is ${times(ratio)} as strong as ${less}`,
+  whitens: (ratio, less) => `takes ${times(ratio)} as much as ${less} to whiten alike`,
   parts: (ratio, less) => `takes ${times(ratio)} the white that ${less} takes`,
   oilByMass: (ratio, less) => `takes ${times(ratio)} the oil of ${less}`,
   oilByVolume: (ratio, less) => `takes ${times(ratio)} the oil of ${less}`,

@@ -126,11 +126,6 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     "For upper layers: let it dry through before you paint over it, and add a little medium over fatter paint.",
   "slow-for-last-layers": () =>
     "For the last layers: until it is dry through, put nothing over it that dries faster.",
-  "fat-over-lean": (v) => `${over(v)} is fat over lean, as it should be (${oils(v)}).`,
-  "lean-over-fat": (v) => `${over(v)} is lean over fat (${oils(v)}) and may crack.`,
-  "equally-fat": (v) => `${over(v)}: the two are equally fat (${oils(v)}).`,
-  "fast-over-slow-cracks": ({ upper, lower, upperClass, lowerClass }) =>
-    `${upper} (${upperClass}) over ${lower} (${lowerClass}) may crack: let the lower layer dry through first.`,
   "oil-over-acrylic-ground": () =>
     "Let an acrylic ground dry for some days before you paint on it in oil; dry to the touch is not enough.",
   "never-acrylic-over-oil": () => "Never paint acrylic over oil.",
@@ -268,12 +263,4 @@ function beside({ touchDryDays, expectedDays }: Of<"trial-slower-than-expected">
 function oilOfFilm({ oilVolumeFraction }: Of<"lean-film">): string {
   const judged = typeof oilVolumeFraction === "number" ? "" : ", by the middle of the estimate";
   return `${judged}: oil ${percent(oilVolumeFraction)} of the dry film by volume`;
-}
-
-function oils({ upperOil, lowerOil }: Of<"fat-over-lean">): string {
-  return `oil ${percent(upperOil)} over ${percent(lowerOil)} by volume`;
-}
-
-function over({ upper, lower }: Of<"fat-over-lean">): string {
-  return `${upper} over ${lower}`;
 }

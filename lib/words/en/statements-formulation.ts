@@ -52,6 +52,8 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
 
   "high-oil-demand-low-cpvc": (v) =>
     `By volume its oil demand is high: ${fillsTheGaps(v)}, so the CPVC is low (${percent(v.cpvc)}).`,
+  "middling-oil-demand": (v) =>
+    `By volume its oil demand is middling: ${fillsTheGaps(v)}, and the CPVC is ${percent(v.cpvc)}.`,
   "low-oil-demand-high-cpvc": (v) =>
     `By volume its oil demand is low: ${fillsTheGaps(v)}, so the CPVC is high (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>

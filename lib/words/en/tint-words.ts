@@ -26,7 +26,8 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
   leans: (v) => `slightly ${v.hue}`,
   "turns-clearly": (v) => `clearly ${v.hue}`,
   "turns-strongly": (v) => `strongly ${v.hue}`,
-  "gains-chroma": (v) => `brighter${turned(v)}`,
+  "gains-chroma": (v) =>
+    v.turn === "no-hue-to-compare" ? `strongly ${v.hue}` : `brighter${turned(v)}`,
   "keeps-chroma": (v) =>
     v.toward !== undefined ? TURNED[v.toward] : v.turn === "keeps-hue" ? "clean" : "as bright",
   "loses-chroma": (v) => `duller${turned(v)}`,

@@ -49,6 +49,7 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   rows: {
     masstone: { head: "Puro", unit: "Munsell" },
     strength: { head: "Fuerza" },
+    whitens: { head: "Blanquea" },
     opacity: { head: "Opacidad" },
     oilByMass: { head: "Aceite", unit: "por 100 g de pigmento" },
     oilByVolume: { head: "Aceite en volumen", unit: "por 100 cm\u00b3 de pigmento" },
@@ -117,6 +118,7 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   masstone: "el tono pleno",
   white: "lo que hacen en blanco",
   strength: "la fuerza",
+  whitens: "el poder blanqueador",
   parts: "la fuerza",
   opacity: "la opacidad",
   oilByMass: "el aceite",

@@ -61,6 +61,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     film: (film) => `necesita ${film} de película seca`,
     byBody: "por su cuerpo, en película fina",
     byScatter: "en película fina; en capa gruesa también cubre por oscuro",
+    byDarkness: (film) => `deja pasar la luz, pero ${film} de película seca cubren por oscuro`,
     contrast: (ratio) => `relación de contraste ${ratio}`,
     asDrawn: "sobre una carta en blanco y negro; el grosor de la película no está registrado",
     days: (touch, through) =>

@@ -6,6 +6,7 @@ import { dayCount, decimals, listed, percent, sentence, significant, within } fr
 /** How many times as much of what, between the names of the two. */
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
   strength: (ratio, less) => `colorea ${ratio} veces lo que ${less}`,
+  whitens: (ratio, less) => `necesita ${ratio} veces lo que ${less} para blanquear igual`,
   parts: (ratio, less) => `toma ${ratio} veces el blanco que toma ${less}`,
   oilByMass: (ratio, less) => `toma ${ratio} veces el aceite de ${less}`,
   oilByVolume: (ratio, less) => `toma ${ratio} veces el aceite de ${less}`,

@@ -130,11 +130,6 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     "Para las capas de encima: dejarla secar en profundidad antes de pintar sobre ella, y añadir un poco de médium sobre pintura más grasa.",
   "slow-for-last-layers": () =>
     "Para las últimas capas: hasta que esté seca en profundidad, no poner encima nada que seque más deprisa.",
-  "fat-over-lean": (v) => `${over(v)}: graso sobre magro, como debe ser (${oils(v)}).`,
-  "lean-over-fat": (v) => `${over(v)}: magro sobre graso (${oils(v)}), y puede agrietarse.`,
-  "equally-fat": (v) => `${over(v)}: los dos son igual de grasos (${oils(v)}).`,
-  "fast-over-slow-cracks": ({ upper, lower, upperClass, lowerClass }) =>
-    `${upper} (${DRYING_CLASSES[upperClass]}) sobre ${lower} (${DRYING_CLASSES[lowerClass]}) puede agrietarse: dejar antes que la capa de debajo seque en profundidad.`,
   "oil-over-acrylic-ground": () =>
     "Dejar secar un fondo acrílico algunos días antes de pintar al óleo sobre él; seco al tacto no basta.",
   "never-acrylic-over-oil": () => "No pintar nunca con acrílico sobre óleo.",
@@ -277,12 +272,4 @@ function beside({ touchDryDays, expectedDays }: Of<"trial-slower-than-expected">
 function oilOfFilm({ oilVolumeFraction }: Of<"lean-film">): string {
   const judged = typeof oilVolumeFraction === "number" ? "" : ", por el medio de la estimación";
   return `${judged}: aceite ${percent(oilVolumeFraction)} de la película seca en volumen`;
-}
-
-function oils({ upperOil, lowerOil }: Of<"fat-over-lean">): string {
-  return `aceite ${percent(upperOil)} sobre ${percent(lowerOil)} en volumen`;
-}
-
-function over({ upper, lower }: Of<"fat-over-lean">): string {
-  return `${upper} sobre ${lower}`;
 }

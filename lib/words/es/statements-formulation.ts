@@ -70,6 +70,8 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
 
   "high-oil-demand-low-cpvc": (v) =>
     `En volumen su demanda de aceite es alta: ${fillsTheGaps(v)}, así que la CPVC es baja (${percent(v.cpvc)}).`,
+  "middling-oil-demand": (v) =>
+    `En volumen su demanda de aceite es media: ${fillsTheGaps(v)}, y la CPVC es del ${percent(v.cpvc)}.`,
   "low-oil-demand-high-cpvc": (v) =>
     `En volumen su demanda de aceite es baja: ${fillsTheGaps(v)}, así que la CPVC es alta (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>

@@ -25,7 +25,8 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
   leans: (v) => `ligeramente ${HUES[v.hue]}`,
   "turns-clearly": (v) => `claramente ${HUES[v.hue]}`,
   "turns-strongly": (v) => `fuertemente ${HUES[v.hue]}`,
-  "gains-chroma": (v) => `más vivo${turned(v)}`,
+  "gains-chroma": (v) =>
+    v.turn === "no-hue-to-compare" ? `fuertemente ${HUES[v.hue]}` : `más vivo${turned(v)}`,
   "keeps-chroma": (v) =>
     v.turn === "keeps-hue"
       ? "limpio"

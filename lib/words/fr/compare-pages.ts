@@ -49,6 +49,7 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   rows: {
     masstone: { head: "Pure", unit: "Munsell" },
     strength: { head: "Force" },
+    whitens: { head: "Blanchit" },
     opacity: { head: "Opacité" },
     oilByMass: { head: "Huile", unit: "pour 100 g de pigment" },
     oilByVolume: { head: "Huile en volume", unit: "pour 100 cm\u00b3 de pigment" },
@@ -117,6 +118,7 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   masstone: "le ton plein",
   white: "ce qu’elles font dans le blanc",
   strength: "la force",
+  whitens: "le pouvoir blanchissant",
   parts: "la force",
   opacity: "l’opacité",
   oilByMass: "l’huile",

@@ -64,6 +64,8 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     film: (film) => `demande ${film} de film sec`,
     byBody: "par son corps, en film mince",
     byScatter: "en film mince\u202f; en couche épaisse, sa teinte sombre couvre aussi",
+    byDarkness: (film) =>
+      `laisse passer la lumière, mais ${film} de film sec couvrent par la noirceur`,
     contrast: (ratio) => `rapport de contraste ${ratio}`,
     asDrawn: "sur une carte noire et blanche\u202f; l’épaisseur du film n’est pas consignée",
     days: (touch, through) =>

@@ -15,6 +15,7 @@ import {
 /** How many times as much of what, between the names of the two. */
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
   strength: (ratio, less) => `colore ${ratio} fois plus que ${less}`,
+  whitens: (ratio, less) => `demande ${ratio} fois autant que ${less} pour blanchir de même`,
   parts: (ratio, less) => `prend ${ratio} fois le blanc que prend ${less}`,
   oilByMass: (ratio, less) => `prend ${ratio} fois l’huile ${of(less)}`,
   oilByVolume: (ratio, less) => `prend ${ratio} fois l’huile ${of(less)}`,

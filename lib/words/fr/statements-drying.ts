@@ -134,12 +134,6 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     "Pour les couches du dessus\u202f: la laisser sécher à cœur avant de peindre par-dessus, et ajouter un peu de médium sur une peinture plus grasse.",
   "slow-for-last-layers": () =>
     "Pour les dernières couches\u202f: tant qu’elle n’est pas sèche à cœur, ne rien mettre par-dessus qui sèche plus vite.",
-  "fat-over-lean": (v) => `${over(v)}\u202f: gras sur maigre, comme il faut (${oils(v)}).`,
-  "lean-over-fat": (v) =>
-    `${over(v)}\u202f: maigre sur gras (${oils(v)}), avec risque de craquelures.`,
-  "equally-fat": (v) => `${over(v)}\u202f: les deux sont aussi gras (${oils(v)}).`,
-  "fast-over-slow-cracks": ({ upper, lower, upperClass, lowerClass }) =>
-    `${upper} (${DRYING_CLASSES[upperClass]}) sur ${lower} (${DRYING_CLASSES[lowerClass]}) peut craqueler\u202f: laisser d’abord la couche du dessous sécher à cœur.`,
   "oil-over-acrylic-ground": () =>
     "Laisser un fond acrylique sécher quelques jours avant d’y peindre à l’huile\u202f; sec au toucher ne suffit pas.",
   "never-acrylic-over-oil": () => "Ne jamais peindre à l’acrylique sur de l’huile.",
@@ -288,12 +282,4 @@ function beside({ touchDryDays, expectedDays }: Of<"trial-slower-than-expected">
 function oilOfFilm({ oilVolumeFraction }: Of<"lean-film">): string {
   const judged = typeof oilVolumeFraction === "number" ? "" : ", au milieu de l’estimation";
   return `${judged}\u202f: huile ${percent(oilVolumeFraction)} du film sec en volume`;
-}
-
-function oils({ upperOil, lowerOil }: Of<"fat-over-lean">): string {
-  return `huile ${percent(upperOil)} sur ${percent(lowerOil)} en volume`;
-}
-
-function over({ upper, lower }: Of<"fat-over-lean">): string {
-  return `${upper} sur ${lower}`;
 }

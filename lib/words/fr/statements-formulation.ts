@@ -71,6 +71,8 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
 
   "high-oil-demand-low-cpvc": (v) =>
     `En volume, sa demande en huile est élevée\u202f: ${fillsTheGaps(v)}, et la CPVC est basse (${percent(v.cpvc)}).`,
+  "middling-oil-demand": (v) =>
+    `En volume, sa demande en huile est moyenne\u202f: ${fillsTheGaps(v)}, et la CPVC est de ${percent(v.cpvc)}.`,
   "low-oil-demand-high-cpvc": (v) =>
     `En volume, sa demande en huile est faible\u202f: ${fillsTheGaps(v)}, et la CPVC est haute (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>

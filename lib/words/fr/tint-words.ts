@@ -27,7 +27,8 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
   leans: (v) => `légèrement ${HUES[v.hue]}`,
   "turns-clearly": (v) => `nettement ${HUES[v.hue]}`,
   "turns-strongly": (v) => `fortement ${HUES[v.hue]}`,
-  "gains-chroma": (v) => `plus vif${turned(v)}`,
+  "gains-chroma": (v) =>
+    v.turn === "no-hue-to-compare" ? `fortement ${HUES[v.hue]}` : `plus vif${turned(v)}`,
   "keeps-chroma": (v) =>
     v.turn === "keeps-hue"
       ? "franc"

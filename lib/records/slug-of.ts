@@ -1,4 +1,4 @@
-/** A name as the name of a file: lower-case letters, digits and single hyphens; empty of a name without any. */
+/** A name as the name of a file: lower-case letters, digits and single hyphens; empty of a name without any. @example slugOf("Lamp soot") // "lamp-soot" */
 export function slugOf(name: string): string {
   return name
     .normalize("NFKD")
