@@ -48,8 +48,13 @@ export function heldAnswer(
   };
 }
 
+/** What is wrong with its claims, which is little and names no line. */
+export interface FaultsOfAnswer extends Pick<HeldAnswer, "answer"> {
+  readonly claims: readonly Pick<HeldClaim, "faults" | "newest">[];
+}
+
 /** Every claim that does not hold, at its line, with the newest record that it rests on: there something has changed. */
-export function claimDiagnostics({ answer, claims }: HeldAnswer): Diagnostic[] {
+export function claimDiagnostics({ answer, claims }: FaultsOfAnswer): Diagnostic[] {
   return claims.flatMap(({ faults, newest }, i) =>
     faults.map(({ rule, key, hint, ...fault }): Diagnostic => ({
       severity: "error",

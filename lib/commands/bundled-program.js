@@ -134,7 +134,8 @@ async function bundle(folder) {
     metafile: true,
     entryPoints: {
       [ENTRY]: join(PACKAGE_ROOT, "lib", "commands", `${ENTRY}.ts`),
-      // What threads begin with that work beside the one that writes a site.
+      // What threads begin with: the one that writes a site, and those that work beside it.
+      "site-thread": join(PACKAGE_ROOT, "lib", "site", "site-thread-work.ts"),
       "work-thread": join(PACKAGE_ROOT, "lib", "site", "work-thread.ts"),
     },
     bundle: true,

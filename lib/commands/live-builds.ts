@@ -6,7 +6,7 @@ import { printedOrder } from "../diagnostics/printed-order.ts";
 import { folderState } from "../site/folder-state.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { PACKAGE_ROOT } from "../site/package-root.ts";
-import { siteThread, type SiteThread } from "../site/site-thread.ts";
+import { NEWEST_PROGRAM, siteThread, type SiteThread } from "../site/site-thread.ts";
 import type { OutputPages, PagesMade } from "../site/site-task.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { counted, printDiagnostics, seconds } from "./told.ts";
@@ -81,7 +81,7 @@ export function liveBuilds(
     const earlier = pagesIn(shown.at(-1) ?? dir);
     for (const made of [dir, pages.site, pages.workshop]) mkdirSync(made);
     let stopped: string | undefined;
-    thread ??= siteThread();
+    thread ??= siteThread(NEWEST_PROGRAM);
     const { sheetCount, diagnostics } = await thread
       .written(
         {

@@ -1,4 +1,4 @@
-// Node begins a thread with this file as it is; the thread then runs the same program as whoever began it.
+// Node begins a thread with this file as it is; the thread then runs the program as that is by then.
 import { program } from "./program.js";
 
 const { workInThread } = await program();

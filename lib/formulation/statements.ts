@@ -11,6 +11,7 @@ import type { OilRatioStatement } from "./oil-by-volume.ts";
 import type { HoldBackStatement } from "./oil-held-back.ts";
 import type { OilIndexStatement } from "./oil-index-class.ts";
 import type { PasteStatement } from "./paste-body.ts";
+import type { SolventStatement } from "./solvent.ts";
 import type { WorkingOilStatement } from "./working-oil.ts";
 
 /** Everything that this science says. */
@@ -30,4 +31,5 @@ export type FormulationStatement =
   | HoldBackStatement
   | LossStatement
   | DensityStatement
-  | JarStatement;
+  | JarStatement
+  | SolventStatement;

@@ -7,18 +7,22 @@ import type { SheetPage } from "./section-views.ts";
 
 /** What is done before the colour is paint: it belongs to the bench. */
 const AT_THE_BENCH = new Set(["weighing and mulling"]);
-/** Not done with every picture: under a fold. */
+/** Not done with every picture: under a fold, unless this paint forbids it. */
 const RARELY = new Set(["sanding", "heating or spraying"]);
+const FORBIDS = new Set(["never-sand-dry", "no-spraying-no-heating"]);
 
 /** The label in full, cautions by operation, where it may be sold. */
 export function safetyBlocks(handling: HandlingSectionView, page: SheetPage): Block[] {
   const { words } = page;
   const text = words.pages.handling;
-  const rare = operations(page, (operation) => RARELY.has(operation));
-  const usual = operations(
-    page,
-    (operation) => !RARELY.has(operation) && !AT_THE_BENCH.has(operation),
+  const forbidden = new Set(
+    page.worded.sheet.cautions.studio
+      .filter(({ rule }) => FORBIDS.has(rule))
+      .map(({ operation }) => operation),
   );
+  const isRare = (operation: string): boolean => RARELY.has(operation) && !forbidden.has(operation);
+  const rare = operations(page, isRare);
+  const usual = operations(page, (operation) => !isRare(operation) && !AT_THE_BENCH.has(operation));
   return [
     { kind: "label", label: handling.label },
     ...handling.maker.map(({ text: line, quote, link }): Block => ({

@@ -1,5 +1,6 @@
 import { isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
+import { figureText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingWord } from "../present/standing-view.ts";
@@ -60,10 +61,10 @@ function reason(ruling: Statement, { words, context, place }: SheetPage): Reason
 }
 
 /** A figure's finished text with its unit; nothing when it is not stated. */
-export function textOf({ worded }: SheetPage, path: string): string | undefined {
-  if (!worded.has(path) || !isKnown(worded.leaf(path).figure)) return undefined;
-  return worded.plain.evidence.find(({ figure }) => figure === path)?.["text"] as
-    string | undefined;
+export function textOf({ worded, words }: SheetPage, path: string): string | undefined {
+  if (!worded.has(path)) return undefined;
+  const { row, figure } = worded.leaf(path);
+  return isKnown(figure) && !row.isPrivate ? figureText(row, figure, words) : undefined;
 }
 
 export function terms(words: Words, named: readonly string[]): TermView[] {

@@ -139,9 +139,11 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
         ? isKnown(opacityClass) && inputsOf(opacityClass).includes(scatteringPower)
           ? opacityClass.value === "opaque"
             ? detail.byBody
-            : film === undefined
-              ? detail.byScatter
-              : detail.byDarkness(film)
+            : isMoreThanACoat(worded.sheet)
+              ? detail.never
+              : film === undefined
+                ? detail.byScatter
+                : detail.byDarkness(film)
           : undefined
         : film !== undefined
           ? isMoreThanACoat(worded.sheet)

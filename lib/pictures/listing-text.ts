@@ -39,7 +39,7 @@ export function listingText(
       ...label.precautions.flatMap(statementLines),
       ...(label.notice === undefined ? [] : [label.notice]),
       ...(label.basis === undefined ? [] : [label.basis]),
-      ...(card.rags === undefined ? [] : [card.rags]),
+      ...(card.rags === undefined ? [] : [card.rags.full]),
       card.poisonCentre,
       card.deference,
     ]),

@@ -81,7 +81,7 @@ export function rangePointList(
     const bold = point.isOwn === true;
     const width = 2 * HALF_SIDE + 6 + textWidth(point.label, TEXT_SIZE, bold ? "bold" : "normal");
     if (x > at.left && x + width > at.left + at.width) [x, y] = [at.left, y + lineHeight];
-    nodes.push(drawnPoint({ ...point, at: { x: x + HALF_SIDE, y } }));
+    nodes.push(drawnPoint({ ...point, at: { x: x + HALF_SIDE, y }, isOnPage: true }));
     nodes.push(
       textLine(
         point.label,
@@ -100,7 +100,8 @@ function drawnPoint({
   href,
   label,
   isOwn,
-}: RangePoint & { readonly at: Point }): SvgNode {
+  isOnPage,
+}: RangePoint & { readonly at: Point; readonly isOnPage?: boolean }): SvgNode {
   const box = boxAround(at, HALF_SIDE);
   const parts = [
     ...(isOwn === true
@@ -117,7 +118,7 @@ function drawnPoint({
           }),
         ]
       : []),
-    swatch(colour, box),
+    swatch(colour, box, isOnPage),
   ];
   const hit = boxAround(at, HALF_HIT);
   return linkedPoint({ label, href }, hit, [

@@ -36,18 +36,20 @@ const LOST_ON_PANEL = 14;
 
 /**
  * A swatch: no border, no round corner, no shadow. Only one that would be lost on N 6
- * (a neutral tint at L* 70) has a hairline, so that it is seen to be there.
+ * (a neutral tint at L* 70) has a hairline, so that it is seen to be there; and any on the page
+ * itself, of which nobody knows how dark it is.
  */
-export function swatch(colour: ScreenColour, box: Box): SvgNode {
+export function swatch(colour: ScreenColour, box: Box, isOnPage = false): SvgNode {
   const shape = {
     x: box.left,
     y: box.top,
     width: box.right - box.left,
     height: box.bottom - box.top,
   };
-  const hairline = isLostOnPanel(colour)
-    ? { stroke: "currentColor", "stroke-width": 0.75, "stroke-opacity": 0.5 }
-    : {};
+  const hairline =
+    isOnPage || isLostOnPanel(colour)
+      ? { stroke: "currentColor", "stroke-width": 0.75, "stroke-opacity": 0.5 }
+      : {};
   return inOwnColour(
     colour,
     "fill",

@@ -70,7 +70,9 @@ function sharePlaces(share: number, { uncertainty }: Printed, { digits }: Figure
 export function figureText(row: FigureRow, figure: Printed, words: Words): string {
   const value = valueText(row, figure, words);
   const unit = unitText(figure.unit, words, value);
-  return unit === "" ? value : `${value}\u00a0${unit}`;
+  // A unit of its own parts is long: it may stand in a line below, and is never broken itself.
+  const gap = unit.includes("\u00a0") ? " " : "\u00a0";
+  return unit === "" ? value : `${value}${gap}${unit}`;
 }
 
 /** Unit as printed, of the number where one is given; nothing for plain numbers and words. */

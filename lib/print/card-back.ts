@@ -125,7 +125,7 @@ function backParagraphs(
     ...statements(label.statements),
     ...statements(label.precautions),
     ...(label.notice === undefined ? [] : [said(bold(label.notice))]),
-    ...(content.rags === undefined ? [] : [said(sans(content.rags))]),
+    ...(content.rags === undefined ? [] : [said(sans(content.rags.full))]),
     said(sans(content.poisonCentre)),
     said(sans(content.deference)),
   ];

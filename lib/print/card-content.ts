@@ -19,7 +19,7 @@ export interface CardContent {
   readonly facts: Readonly<Record<CardFactName, CardFact>>;
   readonly label: CardLabel;
   /** Of a paint in drying oil, or in an oil that is not on record. */
-  readonly rags?: string;
+  readonly rags?: CardRags;
   readonly sizes: readonly OfferView[];
   /** Of the sheet; absent where the workshop's records give no address. */
   readonly address?: string;
@@ -31,6 +31,15 @@ export interface CardContent {
   readonly lot?: string;
   /** Workshop, contact, and that it is a demonstration. */
   readonly imprint: readonly string[];
+}
+
+/** What is said of oily rags, in each language of the card. */
+export interface CardRags {
+  /** On the back. */
+  readonly full: string;
+  /** On the front, where a sentence finds room, and where it does not. */
+  readonly lead: string;
+  readonly short: string;
 }
 
 export const CARD_FACTS = ["lightfastness", "opacity", "drying", "strength"] as const;
@@ -55,6 +64,8 @@ export interface CardLabel {
   /** In each language, the leading one first; empty when there is none. */
   readonly signalWords: readonly string[];
   readonly pictograms: readonly { readonly code: string; readonly name: string }[];
+  /** In place of statements that are on the back alone. */
+  readonly overleaf: string;
   /** H and EUH, in the label's order. */
   readonly statements: readonly CardStatement[];
   readonly precautions: readonly CardStatement[];

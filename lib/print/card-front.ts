@@ -221,12 +221,11 @@ function factRows(
 
 /** Label, prices and rags, from the bottom up. */
 function footPieces(
-  { content, words }: CardPlan,
+  { content }: CardPlan,
   { type }: CardGeometry,
   { tightness, statements, ragsInWords }: Attempt,
   widthMm: number,
 ): Piece[] {
-  const { cards: text } = words.pages;
   const { label, sizes, rags } = content;
   const cautionPt = Math.max(CAUTION_MIN_PT, TEXT_PT * type * tightness);
   const caution = (runs: readonly Run[]): Piece =>
@@ -245,7 +244,7 @@ function footPieces(
                 ? label.statements.flatMap(({ texts }) => texts.map((one) => ({ text: one.text })))
                 : label.statements.length === 0
                   ? []
-                  : [{ text: text.overleaf }],
+                  : [{ text: label.overleaf }],
             },
             { widthMm },
             {
@@ -264,7 +263,7 @@ function footPieces(
             beforeMm: 1 * tightness,
           }),
         ]),
-    ...(rags === undefined ? [] : [caution(sans(ragsInWords ? text.ragLead : text.ragShort))]),
+    ...(rags === undefined ? [] : [caution(sans(ragsInWords ? rags.lead : rags.short))]),
   ];
 }
 

@@ -8,24 +8,43 @@ import { comparablePaint, comparableTintPaint } from "../pages/screen-swatch.ts"
 import { offerViews } from "../pages/sheet-page.ts";
 import { sixFacts } from "../pages/six-facts.ts";
 import { labelModel, type LabelLine } from "../present/label-model.ts";
-import type { SheetTexts } from "../present/sheet-texts.ts";
+import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
 import type { FactView } from "../present/views.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { upperFirst } from "../words/letter-case.ts";
+import { WORDS } from "../words/languages.ts";
 import type { Words } from "../words/words.ts";
+import { leadingLanguage, sheetNamedIn } from "./sheet-in-language.ts";
 import {
   CARD_FACTS,
   type CardContent,
   type CardFact,
   type CardLabel,
+  type CardRags,
   type CardStatement,
   type CardTint,
 } from "./card-content.ts";
 
-/** The card of a sheet, from what its page is made of. @param languages of the label's statements, the leading one first. */
+/**
+ * The card of a sheet, from what its page is made of: label and rags in each of its languages, all
+ * else in the one that leads.
+ * @param languages of the card, one at the least.
+ */
 export function cardOfSheet(
+  worded: SheetTexts,
+  context: PageContext,
+  languages: readonly Language[],
+): CardContent {
+  const { words, records } = context;
+  const leading = leadingLanguage(languages, words.language);
+  if (leading === words.language) return cardInWords(worded, context, languages);
+  const [ledBy, named] = [WORDS[leading], sheetNamedIn(worded.sheet, leading, records)];
+  return cardInWords(sheetTexts(named, ledBy), { ...context, words: ledBy }, languages);
+}
+
+function cardInWords(
   worded: SheetTexts,
   context: PageContext,
   languages: readonly Language[],
@@ -60,7 +79,7 @@ export function cardOfSheet(
     label: cardLabel(sheet, words, languages),
     // Of an oil that is not on record nobody can say that its rags keep cool.
     ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
-      ? { rags: words.pages.ragLine }
+      ? { rags: cardRags(languages) }
       : {}),
     sizes: offerViews(sheet, words).filter(({ size }) => size !== undefined),
     ...(address === undefined ? {} : { address }),
@@ -75,6 +94,18 @@ export function cardOfSheet(
       ...(workshop.demonstration === true ? [words.pages.demonstration] : []),
     ],
   };
+}
+
+function cardRags(languages: readonly Language[]): CardRags {
+  return {
+    full: inEach(languages, ({ ragLine }) => ragLine),
+    lead: inEach(languages, ({ cards }) => cards.ragLead),
+    short: inEach(languages, ({ cards }) => cards.ragShort),
+  };
+}
+
+function inEach(languages: readonly Language[], said: (pages: Words["pages"]) => string): string {
+  return languages.map((language) => said(WORDS[language].pages)).join(" ");
 }
 
 /** A fact in a few words; that it is an estimate or a supplier's word is said, but where its words say so themselves, as of its lasting. */
@@ -140,6 +171,7 @@ function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Langua
         labels.flatMap((label) => (label.signalWord === undefined ? [] : [label.signalWord])),
       ),
     ],
+    overleaf: inEach(languages, ({ cards }) => cards.overleaf),
     pictograms: cautions.pictograms.map((code) => ({
       code,
       name: words.pictograms[code] ?? code,

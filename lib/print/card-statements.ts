@@ -21,7 +21,7 @@ export function cardStates(content: CardContent): CardStates {
     statements: line(label.statements.map(statementText)),
     precautions: line(label.precautions.map(statementText)),
     unknown: label.notice,
-    rags: content.rags,
+    rags: content.rags?.full,
     sizes: line(content.sizes.map(({ text }) => text)),
     poisonCentre: content.poisonCentre,
     basis: label.basis,

@@ -9,16 +9,20 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Language } from "../records/schema/terms.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { WORDS } from "../words/languages.ts";
 import { decimalText } from "../words/number-text.ts";
+import type { Words } from "../words/words.ts";
 import type { PackageSize } from "./package-size.ts";
+import { leadingLanguage, sheetNamedIn } from "./sheet-in-language.ts";
 
 /** What a label to stick says, worded and complete; how it is laid out is another matter. */
 export interface PackageLabelContent {
   readonly slug: string;
   readonly name: string;
   readonly swatch?: PaintColour;
-  /** Pigments, vehicle, lightfastness: a line each. */
-  readonly facts: readonly string[];
+  /** Pigments, vehicle, lightfastness: a line each, in each language that words it otherwise. */
+  readonly facts: readonly LabelLine[];
   /** "40 ml" */
   readonly contents: string;
   /** "Lot BB-2602", or a blank to write on. */
@@ -35,8 +39,16 @@ export interface PackageLabelContent {
   /** Name, address, telephone, contact. */
   readonly supplier: string;
   readonly ufi?: string;
-  readonly rags?: string;
-  readonly demonstration?: string;
+  /** One a language; none of a paint whose rags keep cool. */
+  readonly rags: readonly LabelLine[];
+  /** One a language; none of a paint that is one. */
+  readonly demonstration: readonly LabelLine[];
+}
+
+/** A line of ours, worded by no law. */
+export interface LabelLine {
+  readonly language: Language;
+  readonly text: string;
 }
 
 export interface LabelCautions {
@@ -64,16 +76,16 @@ export function packageLabelContent(
     words,
     records: { workshop, colours },
   } = context;
-  const { sheet } = worded;
-  const { cautions } = sheet;
-  const text = words.pages.paint.labelText;
+  const { cautions } = worded.sheet;
+  const leading = leadingLanguage(size.languages, words.language);
+  const sheet = sheetNamedIn(worded.sheet, leading, context.records);
   const labels = size.languages.map((language) => labelModel(cautions, language, words));
   const isClassified = labels.some(
     ({ signalWord, hazards }) => signalWord !== undefined || hazards.length > 0,
   );
   const [gap] = labels.flatMap(({ gaps }) => gaps);
   if (cautions.unknown.length > 0 || gap !== undefined)
-    return { refusal: gap?.text ?? text.notForSale };
+    return { refusal: gap?.text ?? words.pages.paint.labelText.notForSale };
   const wanting = (["address", "telephone"] as const).filter((key) => workshop[key] === undefined);
   if (isClassified && wanting.length > 0)
     return {
@@ -89,21 +101,18 @@ export function packageLabelContent(
   const colour = colours.get(sheet.slug);
   const own = colour?.sizes.find(({ ml }) => ml === size.ml);
   const swatch = paintColour(sheet.notations.masstone);
-  const price = priceText(worded, size, context);
+  const price = priceText(worded, size, context, WORDS[leading]);
   const lot = lotNumber ?? (colour && lotOnSale(colour, context.records));
   const { siteAddress } = workshop;
   return {
     slug: sheet.slug,
     name: sheet.name,
     ...(swatch === undefined ? {} : { swatch }),
-    facts: [
-      (sheet.pigments.length === 1 ? text.pigment : text.pigments) +
-        sheet.pigments.map((pigment) => pigmentLine(unbroken(pigment))).join(", "),
-      ...(sheet.vehicle === undefined ? [] : [vehicleLine(sheet, words)]),
-      statementText(sheet.permanence.label, words),
-    ],
+    facts: size.languages
+      .flatMap((language) => factLines(worded.sheet, language, context))
+      .filter(isNew),
     contents: `${decimalText(size.ml, Number.isInteger(size.ml) ? 0 : 1)}\u00a0ml`,
-    lot: `${text.lot}${lot ?? text.blank}`,
+    lot: lotLine(size.languages, leading, lot),
     ...(price === undefined ? {} : { price }),
     ...(own?.ean === undefined ? {} : { ean: own.ean }),
     ...(siteAddress === undefined
@@ -111,7 +120,7 @@ export function packageLabelContent(
       : { address: new URL(`colours/${sheet.slug}/`, siteAddress.replace(/\/?$/, "/")).href }),
     pictograms: cautions.pictograms.map((code) => ({
       code: code as PictogramCode,
-      name: words.pictograms[code] ?? code,
+      name: WORDS[leading].pictograms[code] ?? code,
     })),
     cautions: labels.flatMap(
       ({ language, signalWord, substances, hazards, precautions, metals }) => {
@@ -135,18 +144,64 @@ export function packageLabelContent(
       .filter((line) => line !== undefined)
       .join(", "),
     ...(cautions.ufi === undefined ? {} : { ufi: `UFI: ${cautions.ufi}` }),
-    ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
-      ? { rags: words.pages.cards.ragShort }
-      : {}),
-    ...(workshop.demonstration === true ? { demonstration: words.pages.demonstration } : {}),
+    rags:
+      sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
+        ? size.languages.map((language) => ({
+            language,
+            text: WORDS[language].pages.cards.ragShort,
+          }))
+        : [],
+    demonstration:
+      workshop.demonstration === true
+        ? size.languages.map((language) => ({
+            language,
+            text: WORDS[language].pages.demonstration,
+          }))
+        : [],
   };
+}
+
+/** "Lot / Charge: BB-2602", or a blank to write on. */
+function lotLine(
+  languages: readonly Language[],
+  leading: Language,
+  lot: string | undefined,
+): string {
+  const text = WORDS[leading].pages.paint.labelText;
+  const nouns = [leading, ...languages].map(
+    (language) => /^[^\s:]+/.exec(WORDS[language].pages.paint.labelText.lot)?.[0] ?? "",
+  );
+  return text.lot.replace(/^[^\s:]+/, [...new Set(nouns)].join(" / ")) + (lot ?? text.blank);
+}
+
+/** Pigments, vehicle and lightfastness in a language. */
+function factLines(
+  named: Sheet,
+  language: Language,
+  { records }: Pick<PageContext, "records">,
+): LabelLine[] {
+  const words = WORDS[language];
+  const { labelText: text } = words.pages.paint;
+  const sheet = sheetNamedIn(named, language, records);
+  return [
+    (sheet.pigments.length === 1 ? text.pigment : text.pigments) +
+      sheet.pigments.map((pigment) => pigmentLine(unbroken(pigment))).join(", "),
+    ...(sheet.vehicle === undefined ? [] : [vehicleLine(sheet, words)]),
+    statementText(sheet.permanence.label, words),
+  ].map((line) => ({ language, text: line }));
+}
+
+/** Two languages may word a line alike: once is enough. */
+function isNew({ text }: LabelLine, i: number, lines: readonly LabelLine[]): boolean {
+  return lines.findIndex((other) => other.text === text) === i;
 }
 
 /** A price only where the sheet has one: a tube is seen in every market. */
 function priceText(
   { sheet: { slug, offer } }: SheetTexts,
   size: PackageSize,
-  { words, records }: PageContext,
+  { records }: PageContext,
+  words: Words,
 ): string | undefined {
   if (size.price === "none") return undefined;
   const own = records.colours.get(slug)?.sizes.find(({ ml }) => ml === size.ml);

@@ -5,6 +5,7 @@ import { labelSymbol, type LabelSymbol } from "./label-symbol.ts";
 import { BLACK, inkOf, MM_PER_PT, type Tagged } from "./mark.ts";
 import type { LabelCautions, PackageLabelContent } from "./package-label-content.ts";
 import type { PackageSize } from "./package-size.ts";
+import type { Language } from "../records/schema/terms.ts";
 import { SANS_X_HEIGHT } from "./print-font.ts";
 import { measureText } from "./print-document.ts";
 import { setRuns, sizesDown } from "./set-runs.ts";
@@ -306,12 +307,18 @@ function frontItems(
   widthMm: number,
 ): FlowItem[] {
   const sizePt = sizeOfXHeightPt(xHeightMm);
-  const item = (text: string, gapMm: number, face: "sans" | "sans bold" = "sans"): FlowItem => ({
+  const item = (
+    text: string,
+    gapMm: number,
+    face: "sans" | "sans bold" = "sans",
+    language?: Language,
+  ): FlowItem => ({
     kind: "text",
     text,
     face,
     sizePt,
     gapMm,
+    ...(language === undefined ? {} : { language }),
   });
   return [
     {
@@ -322,7 +329,9 @@ function frontItems(
       sizePt: nameSizePt(name, namePt, widthMm),
       gapMm: 0,
     },
-    ...facts.map((fact, i) => item(fact, i === 0 ? 1.8 : PARAGRAPH_MM)),
+    ...facts.map(({ text, language }, i) =>
+      item(text, i === 0 ? 1.8 : PARAGRAPH_MM, "sans", language),
+    ),
     item(
       [
         contents,
@@ -387,10 +396,17 @@ function cautionItems(
             },
           ]),
     ]),
-    ...[rags, ufi, supplier, demonstration].flatMap((text, i): FlowItem[] =>
-      text === undefined
-        ? []
-        : [{ kind: "text", text, face: "sans", sizePt, gapMm: i === 0 ? 1.8 : PARAGRAPH_MM }],
-    ),
+    ...[
+      ...rags,
+      ...(ufi === undefined ? [] : [{ text: ufi }]),
+      { text: supplier },
+      ...demonstration,
+    ].map((line, i): FlowItem => ({
+      kind: "text",
+      ...line,
+      face: "sans",
+      sizePt,
+      gapMm: i === 0 ? 1.8 : PARAGRAPH_MM,
+    })),
   ];
 }

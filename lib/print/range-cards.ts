@@ -8,7 +8,9 @@ import { cardLayout, type LaidCard } from "./card-layout.ts";
 import { cardOfSheet } from "./card-of-sheet.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
 import { cardRevision, cardStates, type CardStates } from "./card-statements.ts";
+import { WORDS } from "../words/languages.ts";
 import { qrMatrix } from "./qr-figure.ts";
+import { leadingLanguage } from "./sheet-in-language.ts";
 
 /** A card with what it states in every language of any size: what tells later whether to print it again. */
 export interface StatedCard {
@@ -154,16 +156,16 @@ export function laidCard(
   context: PageContext,
 ): RevisedCard | CardFault {
   try {
-    const content = cardOfSheet(worded, context, cardLanguages(size, context));
+    const languages = cardLanguages(size, context);
+    const content = cardOfSheet(worded, context, languages);
+    const language = leadingLanguage(languages, context.words.language);
     const inputs = { content, revision, size };
-    const layout = context.kept(
-      { modules: CARD_MODULES, inputs: { ...inputs, language: context.words.language } },
-      () =>
-        cardLayout({
-          ...inputs,
-          words: context.words,
-          ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
-        }),
+    const layout = context.kept({ modules: CARD_MODULES, inputs: { ...inputs, language } }, () =>
+      cardLayout({
+        ...inputs,
+        words: WORDS[language],
+        ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
+      }),
     );
     return { ...layout, revision };
   } catch (error) {

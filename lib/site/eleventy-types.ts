@@ -2,7 +2,6 @@
 export interface EleventyConfig {
   readonly setLibrary: (engine: "njk", environment: unknown) => void;
   readonly addGlobalData: (name: string, value: () => unknown) => void;
-  readonly addTransform: (name: string, transform: (page: string) => string) => void;
   readonly setUseGitIgnore: (use: boolean) => void;
   /** What it times of the configuration and its plugins, and tells on standard error of slow ones. */
   readonly benchmarkManager: {

@@ -19,6 +19,7 @@ import type { Site } from "./site.ts";
 import { begunSite, type BegunSite, type LaterSite } from "./write-site.ts";
 import { workAhead } from "./worked-ahead.ts";
 import { workProcess } from "./work-process.ts";
+import { knownFiles } from "./known-files.ts";
 import { writtenFiles } from "./written-files.ts";
 import { WORKED_HERE, workThreads, WORTH_A_THREAD, type WorkThreads } from "./work-threads.ts";
 
@@ -137,7 +138,7 @@ async function madeBeside(
     return stopped();
   if (kind === "paper") tell.progress(`printing ${sheets}`);
   const inFolder = (whole: Site): Site => inOneFolder(whole, records.workshop.siteAddress);
-  const written = writtenFiles(dir, earlierDir);
+  const written = writtenFiles(dir, earlierDir, knownFiles(cache, "site", kind));
   const papers =
     kind === "paper"
       ? askedPapers(onScreen, { previousDir: earlierDir, cache, threads, put: written.put })

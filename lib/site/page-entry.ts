@@ -6,7 +6,7 @@ import { readAgain, readBy, type Read } from "../kept/reads.ts";
 import { viewKey, type FilledPage } from "./filled-page.ts";
 
 /**
- * One page for Eleventy to render: templates/entry/every-page.njk picks the template of its kind.
+ * One page to render: templates/partials/every-page.njk picks the template of its kind.
  * It is filled when it is first looked into, and again when it is looked into after it was let go.
  */
 export interface PageEntry extends FilledPage {

@@ -11,7 +11,8 @@ import { contentHash, fileHash } from "../kept/content-hash.ts";
 import { LANGUAGES } from "../records/schema/terms.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
 import { LARGEST_PHOTOGRAPH_BYTES } from "../records/content-tree.ts";
-import { MANIFEST, outputManifest } from "./output-manifest.ts";
+import { knownFiles, type KnownFiles } from "./known-files.ts";
+import { MANIFEST, outputManifest, type OutputKind } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import type { SiteReport, SiteTask } from "./site-task.ts";
@@ -94,23 +95,33 @@ function* bytesIn(folder: string): Generator<string | Uint8Array> {
 export function sameSite(
   { earlierDir, earlierWorkshopDir }: SiteTask,
   key: string | undefined,
-  { folder }: KeptFolder,
+  cache: KeptFolder,
 ): SiteReport | undefined {
   if (key === undefined) return undefined;
-  const kept = readKept(folder, FILE) as Partial<KeptSite> | null | undefined;
+  const kept = readKept(cache.folder, FILE) as Partial<KeptSite> | null | undefined;
   if (kept?.key !== key || kept.sheetCount === undefined || kept.diagnostics === undefined)
     return undefined;
-  return isStill(earlierDir, kept.site) && isStill(earlierWorkshopDir, kept.workshop)
+  const isStillIn = (output: OutputKind, dir: string): boolean =>
+    isStill(dir, kept[output], knownFiles(cache, output, "paper"));
+  return isStillIn("site", earlierDir) && isStillIn("workshop", earlierWorkshopDir)
     ? { sheetCount: kept.sheetCount, diagnostics: kept.diagnostics, isSame: true }
     : undefined;
 }
 
-function isStill(dir: string, hashes: OutputHashes | undefined): boolean {
+function isStill(
+  dir: string,
+  hashes: OutputHashes | undefined,
+  { hashOf }: Pick<KnownFiles, "hashOf">,
+): boolean {
   if (hashes === undefined || Object.keys(hashes).length === 0) return false;
   try {
-    return Object.entries(hashes).every(
-      ([path, hash]) => lstatSync(join(dir, path)).isFile() && fileHash(join(dir, path)) === hash,
-    );
+    return Object.entries(hashes).every(([path, hash]) => {
+      const file = join(dir, path);
+      const known = hashOf(path, file);
+      return known === undefined
+        ? lstatSync(file).isFile() && fileHash(file) === hash
+        : known === hash;
+    });
   } catch {
     return false;
   }

@@ -2,7 +2,12 @@ import { answerColours, answerPath } from "../answers/answer-pages.ts";
 import { replyFaults } from "../answers/answer-faults.ts";
 import { renderedAnswer } from "../answers/rendered-answer.ts";
 import { figureIndex, type FigureIndex } from "../claims/figure-index.ts";
-import { claimDiagnostics, heldAnswer, type HeldAnswer } from "../claims/held-claims.ts";
+import {
+  claimDiagnostics,
+  heldAnswer,
+  type FaultsOfAnswer,
+  type HeldAnswer,
+} from "../claims/held-claims.ts";
 import { recordRoots, type RootsOf } from "../claims/record-roots.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { madeStep, type Step } from "../kept/kept-steps.ts";
@@ -74,23 +79,31 @@ interface ToldOfAnswer {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** As it was kept, unless something was wrong with it: a complaint names its line, which is nothing that a step reads. */
+/** As it was kept, unless something in its text was wrong: such a complaint names its line, which is nothing that a step reads. */
 function toldOfAnswer(answer: Answer, answers: SiteAnswers, context: PageContext): ToldOfAnswer {
   const step: Step = { modules: MODULES, name: "answers", of: answer.slug };
-  const made = (): ToldOfAnswer => madeOfAnswer(answer, answers, context);
-  const told = readWhenAsked(made);
-  const { link, isSound } = madeStep(context.steps, step, () => ({
-    link: told().link,
-    isSound: told().diagnostics.length === 0,
+  const read = readWhenAsked(() => answerAsRead(answer, answers, context));
+  const { link, claims, isSound } = madeStep(context.steps, step, () => ({
+    link: read().link,
+    claims: read().claims,
+    isSound: read().inText.length === 0,
   }));
-  return { link, diagnostics: isSound ? [] : told().diagnostics };
+  return {
+    link,
+    diagnostics: [...claimDiagnostics({ answer, claims }), ...(isSound ? [] : read().inText)],
+  };
 }
 
-function madeOfAnswer(
+interface AnswerAsRead extends Pick<ToldOfAnswer, "link">, Pick<FaultsOfAnswer, "claims"> {
+  /** Shortcodes and a reply that lead nowhere. */
+  readonly inText: readonly Diagnostic[];
+}
+
+function answerAsRead(
   answer: Answer,
   { heldOf, index }: SiteAnswers,
   context: PageContext,
-): ToldOfAnswer {
+): AnswerAsRead {
   const { slug, record } = answer;
   const { claims } = heldOf(slug);
   const place = pagePlace(answerPath(slug));
@@ -106,11 +119,11 @@ function madeOfAnswer(
       ...(record.theme === undefined ? {} : { theme: record.theme }),
       ...(answer.language === undefined ? {} : { language: answer.language }),
     },
-    diagnostics: [
-      ...claimDiagnostics({ answer, claims }),
-      ...faults,
-      ...replyFaults(answer, colours, index),
-    ],
+    claims: claims.map((one) => ({
+      faults: one.faults,
+      ...(one.newest === undefined ? {} : { newest: one.newest }),
+    })),
+    inText: [...faults, ...replyFaults(answer, colours, index)],
   };
 }
 

@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { Worker } from "node:worker_threads";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { BUNDLE } from "../kept/beside-program.ts";
 import { OutputFault } from "./output-fault.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import type { OutputPages, PagesMade, SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
@@ -28,8 +29,13 @@ export interface SiteThread {
   readonly end: () => Promise<void>;
 }
 
-export function siteThread(): SiteThread {
-  const worker = new Worker(join(PACKAGE_ROOT, "lib", "commands", "site-thread.js"), {
+/** What a thread begins with that runs the program as it is by then, whatever has been edited since this one began. */
+export const NEWEST_PROGRAM = join(PACKAGE_ROOT, "lib", "commands", "site-thread.js");
+/** The same of this very program: out of its bundle, where it has one. */
+const THIS_PROGRAM = BUNDLE === undefined ? NEWEST_PROGRAM : join(BUNDLE, "site-thread.mjs");
+
+export function siteThread(begins: string = THIS_PROGRAM): SiteThread {
+  const worker = new Worker(begins, {
     // Views, pages and papers live for a moment each: in more room of their own few are swept before they end.
     resourceLimits: { maxYoungGenerationSizeMb: 64 },
   });

@@ -1,13 +1,10 @@
-import { readFileSync, statSync } from "node:fs";
-import { basename, join } from "node:path";
-import configure from "../../eleventy.config.ts";
-import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
+import { basename } from "node:path";
 import { hashedAssets, withHashedNames } from "./hashed-names.ts";
-import { OutputFault } from "./output-fault.ts";
 import { keptFiles, keptPages, type PagesOf } from "./kept-pages.ts";
+import { knownFiles } from "./known-files.ts";
 import { listFilesInManifest, MANIFEST } from "./output-manifest.ts";
-import { PACKAGE_ROOT } from "./package-root.ts";
 import { followingBuilds } from "./reload-script.ts";
+import { renderedPages } from "./rendered-pages.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { eachPicture, PICTURE_MODULES } from "../pictures/kept-pictures.ts";
 import type { SitePicture } from "../pictures/site-pictures.ts";
@@ -17,8 +14,6 @@ import type { DataFile, Site } from "./site.ts";
 import type { ServedPages } from "./site-task.ts";
 import type { PageEntry } from "./page-entry.ts";
 import { writtenFiles, type WrittenFiles } from "./written-files.ts";
-
-const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 
 /** Eleventy holds all that it renders until all of it is written: so many pages are handed to it at a time. Our own choice. */
 const PAGES_AT_ONCE = 100;
@@ -65,7 +60,7 @@ export interface BegunSite {
  */
 export function begunSite(site: Site, writing: Writing): BegunSite {
   const { dir, earlierDir, kind, output, cache, served, later } = writing;
-  const { written = writtenFiles(dir, earlierDir) } = writing;
+  const { written = writtenFiles(dir, earlierDir, knownFiles(cache, output, kind)) } = writing;
   const assets = hashedAssets(assetsOf(site, output));
   writeData(
     later === undefined ? site : { ...site, files: site.files.filter((one) => !isManifest(one)) },
@@ -94,12 +89,14 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       else pages.push(page);
       if (pages.length === most) break;
     }
-    if (pages.length > 0)
-      await renderPages({ ...site, pages }, writing, written, (html, path) =>
-        withHashedNames(html, path.replace(/index\.html$/, ""), base, assets, (asset) =>
-          kept.names(path, asset),
-        ),
+    for await (const [{ path }, html] of renderedPages({ ...site, pages }, dir)) {
+      const folder = path.replace(/index\.html$/, "");
+      const whole = kind === "screen" ? followingBuilds(html) : html;
+      written.write(
+        path,
+        withHashedNames(whole, folder, base, assets, (asset) => kept.names(path, asset)),
       );
+    }
     for (const page of pages) page.letGo();
     served?.made({ output, made, all });
   };
@@ -124,6 +121,7 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       await pictures;
       kept.keep(whole.pages);
       listFilesInManifest(dir, written.hashes);
+      written.keepKnown();
     },
   };
 }
@@ -159,56 +157,6 @@ async function writePictures(
 function drawingKey({ programPart }: WorkCache): string | undefined {
   const parts = PICTURE_MODULES.map(programPart);
   return parts.every((part) => part !== undefined) ? parts.join(" ") : undefined;
-}
-
-async function renderPages(
-  site: Site,
-  { dir, kind }: Pick<Writing, "dir" | "kind">,
-  written: WrittenFiles,
-  finished: (html: string, path: string) => string,
-): Promise<void> {
-  const eleventy = await newEleventy(dir, (config) => {
-    configure(config, () => site);
-    // Its logger, disabled below, is not what tells of a slow transform.
-    config.benchmarkManager.get("Configuration").setIsVerbose(false);
-    if (kind === "screen") config.addTransform("follow builds", followingBuilds);
-  });
-  eleventy.disableLogger();
-  await eleventy.write();
-  const absent = site.pages.filter(({ path }) => !isWritten(join(dir, path)));
-  if (absent.length > 0)
-    throw new OutputFault(
-      `${site.pages.length - absent.length} pages of ${site.pages.length} were written; these are missing: ${absent
-        .slice(0, 3)
-        .map(({ path }) => path)
-        .join(", ")}`,
-    );
-  for (const { path } of site.pages)
-    written.write(path, finished(readFileSync(join(dir, path), "utf8"), path));
-}
-
-/** A template that could not be read leaves a page without a letter in it, and no other complaint. */
-function isWritten(file: string): boolean {
-  return (statSync(file, { throwIfNoEntry: false })?.size ?? 0) > 1;
-}
-
-/** Named as text: the package has no types to be found. */
-const ELEVENTY: string = "@11ty/eleventy";
-
-async function newEleventy(
-  dir: string,
-  config: (config: EleventyConfig) => unknown,
-): Promise<EleventyRun> {
-  const { default: Eleventy } = (await import(ELEVENTY)) as {
-    default: new (input: string, output: string, options: EleventyOptions) => EleventyRun;
-  };
-  return new Eleventy(TEMPLATES_INPUT, dir, {
-    configPath: false,
-    source: "script",
-    quietMode: true,
-    runMode: "build",
-    config,
-  });
 }
 
 /** Data and papers; what is an asset goes out under a name of its own. */

@@ -106,8 +106,9 @@ export const HAZARD_SOURCES = {
   "clp-article-28": {
     short: "CLP, Article 28",
     citation:
-      "Regulation (EC) No 1272/2008 (CLP), Article 28: at most six precautionary statements, and one on disposal for the public.",
-    standing: "memory",
+      "Regulation (EC) No 1272/2008 (CLP), Article 28: not more than six precautionary statements unless necessary to reflect the nature and the severity of the hazards; what is clearly redundant is omitted; one on disposal for the public.",
+    standing: "read",
+    note: "Read in a public copy. The official text is the Official Journal's.",
   },
   "clp-article-45": {
     short: "CLP, Article 45",

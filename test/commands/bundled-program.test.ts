@@ -41,7 +41,8 @@ function smallPackage(): string {
   writeFileSync(join(small, "lib/commands/command-line.ts"), COMMAND_LINE);
   writeFileSync(join(small, "lib/commands/code.ts"), "export const CODE = 0;\n");
   mkdirSync(join(small, "lib/site"));
-  writeFileSync(join(small, "lib/site/work-thread.ts"), "export {};\n");
+  for (const name of ["site-thread-work", "work-thread"])
+    writeFileSync(join(small, `lib/site/${name}.ts`), "export {};\n");
   return small;
 }
 

@@ -108,6 +108,16 @@ describe("parts that are no whole", () => {
       ]),
     ).toThrow(new RangeError("The sum of mass fraction is 0.75; right would be 1"));
   });
+  // Our own limit: a millionth is what rounding leaves of shares that are written to six places.
+  test("a sum may stray from 1 by a millionth, and no further", () => {
+    const withMore = (more: number) => () =>
+      blendDensityGPerCm3([
+        { massFraction: 0.5, densityGPerCm3: 2 },
+        { massFraction: 0.5 + more, densityGPerCm3: 3 },
+      ]);
+    for (const more of [0.99e-6, -0.99e-6]) expect(withMore(more)()).toBeCloseTo(2.4, 5);
+    for (const more of [1.01e-6, -1.01e-6]) expect(withMore(more)).toThrow(/sum of mass fraction/);
+  });
   test.each([-0.1, 1.1, NaN])("a fraction of %s is refused", (massFraction) => {
     expect(() =>
       blendDensityGPerCm3([

@@ -394,7 +394,13 @@ describe("awkward records, worked by hand", () => {
             },
           ]
         : [],
-      { ingredients, hazardStatements: found.hazardStatements, sensitisers: [], dryingOil: false },
+      {
+        ingredients,
+        hazardStatements: found.hazardStatements,
+        ofDust: [],
+        sensitisers: [],
+        dryingOil: false,
+      },
     ).map(({ rule }) => rule);
     const mask = cautions.includes("respirator-p3")
       ? "p3"

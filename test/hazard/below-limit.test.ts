@@ -80,6 +80,48 @@ describe("what a mixture holds too little of is told with its limit", () => {
     ]);
   });
 
+  /** Derived from CLP, Annex I, 3.1.3.6.1, and Tables 1.1 and 3.1.2: 100 / ATEmix = sum(Ci / ATEi). */
+  test("the estimate is that of the mixture: all ingredients, category 3 from .1 %, category 4 from 1 %", () => {
+    const two = below(
+      substance("one", 0.0096, "H311"),
+      substance("two", 0.224, "H312"),
+      substance("trace", 0.0099, "H312"),
+    );
+    // 100 / (.96 / 300 + 22.4 / 1100) = 4243.8 mg/kg; 300 and 1100 stand for dermal categories 3 and 4.
+    const mixture = { ate: expect.closeTo(4243.8, 1) as number, upTo: 2000, unit: "mg/kg" };
+    expect(two).toHaveLength(3);
+    for (const line of [
+      {
+        statement: "H311",
+        ingredients: ["one"],
+        massFraction: 0.0096,
+        ...mixture,
+        others: ["two"],
+      },
+      { statement: "H312", ingredients: ["two"], massFraction: 0.224, ...mixture, others: ["one"] },
+      { statement: "H312", ingredients: ["trace"], massFraction: 0.0099 },
+    ])
+      expect(two).toContainEqual(line);
+    // Below .1 % category 3 is no relevant ingredient either.
+    expect(below(substance("one", 0.00099, "H311"))).toEqual([
+      { statement: "H311", ingredients: ["one"], massFraction: 0.00099 },
+    ]);
+    // From .1 % it is: 100 / (.1 / 300) = 300,000.
+    expect(below(substance("one", 0.001, "H311"))).toMatchObject([
+      { ate: expect.closeTo(300_000, 0) as number },
+    ]);
+  });
+
+  test("ingredients of unknown toxicity above 10 % are taken out of the mixture, as in its class", () => {
+    // CLP, Annex I, 3.1.3.6.2.3: (100 - 20) / ATEmix = 10 / 500, so 4000.
+    const [found] = below(substance("a", 0.1, "H302"), {
+      slug: "unknown",
+      name: "unknown",
+      massFraction: 0.2,
+    });
+    expect(found).toMatchObject({ statement: "H302", ate: expect.closeTo(4000, 6) as number });
+  });
+
   test("two driers' salts that count together share a line", () => {
     const salt = (slug: string, casNumber: string): Ingredient => ({
       ...substance(slug, 0.001, "H360D"),

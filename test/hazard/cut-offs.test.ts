@@ -143,6 +143,14 @@ describe("generic limits, from both sides", () => {
   // Repr., lactation, STOT RE: clp-1272-2008, read. The others: clp-1272-2008-memory.
   test.each<Row>([
     {
+      statement: "H420",
+      hazardClass: "Ozone 1",
+      percent: 0.1,
+      gives: "H420",
+      below: undefined,
+      basis: "memory",
+    },
+    {
       statement: "H340",
       hazardClass: "Muta. 1B",
       percent: 0.1,

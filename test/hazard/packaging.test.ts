@@ -30,14 +30,20 @@ describe("packages sold to the public (CLP, Annex II, part 3, as the Belgian pub
     ["Flam. Sol. 2", [TACTILE]],
     ["Aquatic Chronic 1", []],
   ])("%s: %j", (name, wanted) => {
-    expect(packagingStatements([name]).map(({ rule }) => rule)).toEqual(wanted);
+    expect(packagingStatements([{ hazardClass: name }]).map(({ rule }) => rule)).toEqual(wanted);
   });
 
-  test("the classes are named, each once", () => {
-    expect(packagingStatements(["STOT RE 2", "Acute Tox. 4", "STOT RE 2"])).toEqual([
+  test("the classes are named, each once, an acute toxicity with its route", () => {
+    expect(
+      packagingStatements([
+        { hazardClass: "STOT RE 2" },
+        { hazardClass: "Acute Tox. 4", route: "oral" },
+        { hazardClass: "STOT RE 2" },
+      ]),
+    ).toEqual([
       expect.objectContaining({
         rule: TACTILE,
-        values: { classes: ["STOT RE 2", "Acute Tox. 4"] },
+        values: { classes: ["STOT RE 2", "Acute Tox. 4 oral"] },
       }),
     ]);
   });

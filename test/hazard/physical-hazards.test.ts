@@ -88,6 +88,21 @@ describe("a thinner", () => {
     ]);
   });
 
+  // basis: memory, UN GHS 3.10.2: category 2 up to 14 mm2/s at 40 degrees C, and no such category in the EU.
+  test("aspiration's second category is the UN frame's, in a liquid of 14 mm2/s or thinner", () => {
+    const second = (kinematicViscosityMm2PerS: number, frame: "UN GHS" | "EU CLP" = "UN GHS") =>
+      classStatements(
+        label([substance("isoparaffin", 0.1, "H305")], {
+          form: "liquid",
+          frame,
+          kinematicViscosityMm2PerS,
+        }),
+      );
+    expect(second(14)).toEqual(["H305"]);
+    expect(second(14.1)).toEqual([]);
+    expect(second(14, "EU CLP")).toEqual([]);
+  });
+
   test("a paste neither burns as a liquid nor runs into the lungs", () => {
     const found = label([thinner(0.15)]);
     expect(found.hazardStatements).toEqual([]);

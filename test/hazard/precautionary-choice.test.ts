@@ -6,6 +6,9 @@ import type { Composition } from "../../lib/hazard/classify/composition.ts";
 import { label, leadCarbonate, substance, zincOxide } from "./ingredients.ts";
 import { KNOWLEDGE } from "./knowledge.ts";
 
+/** Fatal and toxic; cancer, genes and unborn children for certain. */
+const GRAVE = /^(Acute Tox\. [123]|(Carc|Muta|Repr)\. 1[AB]?)$/;
+
 const precautions = (ingredients: Parameters<typeof label>[0], other: Partial<Composition> = {}) =>
   label(ingredients, other).precautionaryStatements.map(({ statement }) => statement);
 
@@ -36,6 +39,57 @@ describe("what a careful technician would expect (common practice, no source)", 
 
   test("no hazard, no precaution", () => {
     expect(precautions([substance("ochre", 0.8)], { publicSale: true })).toEqual([]);
+  });
+});
+
+/**
+ * Sources: clp-1272-2008, Tables 3.1.3 and 3.6.3, for what belongs to each hazard; clp-article-28(3)
+ * for more than six. What is left out of the tables is this project's choice.
+ */
+describe("a hazard that kills or causes cancer has all that is highly recommended for it", () => {
+  const vermilion = [
+    { statement: "H300", hazardClass: "Acute Tox. 2" },
+    { statement: "H310", hazardClass: "Acute Tox. 1" },
+    { statement: "H330", hazardClass: "Acute Tox. 2", route: "dust" },
+    "H373",
+    "H410",
+  ];
+
+  test("fatal in contact with skin: gloves, off the skin, help at once, locked up; and water", () => {
+    const found = label([substance("cinnabar", 1, ...vermilion)], { publicSale: true });
+    expect(found.precautionaryStatements.map(({ statement }) => statement)).toEqual([
+      ...["P102", "P262", "P270", "P273", "P280", "P301+P310", "P302+P352", "P310", "P405", "P501"],
+    ]);
+    const gloves = found.precautionaryStatements.find(({ statement }) => statement === "P280");
+    expect(gloves).toMatchObject({ protection: "gloves", values: { answers: ["H310"] } });
+  });
+
+  test("toxic in contact with skin: gloves and locked up, without what categories 1 and 2 have", () => {
+    const toxic = precautions([substance("a", 1, "H311")]);
+    expect(toxic).toEqual(expect.arrayContaining(["P280", "P302+P352", "P361+P364", "P405"]));
+    for (const code of ["P262", "P270", "P310"]) expect(toxic).not.toContain(code);
+  });
+
+  test("toxic when swallowed and causes cancer, poison to water", () => {
+    const orpiment = substance(
+      "orpiment",
+      1,
+      "H301",
+      { statement: "H350", hazardClass: "Carc. 1A" },
+      "H410",
+    );
+    expect(precautions([orpiment], { publicSale: true })).toEqual([
+      ...["P102", "P201", "P270", "P273", "P280", "P301+P310", "P308+P313", "P405", "P501"],
+    ]);
+  });
+
+  test("harmful alone stays at six, and out of children's reach stands for locked up", () => {
+    const harmful = precautions(
+      [substance("a", 1, "H302", "H304", "H312", "H315", "H318", "H317", "H335", "H411")],
+      { publicSale: true },
+    );
+    expect(harmful).toHaveLength(6);
+    expect(harmful).not.toContain("P405");
   });
 });
 
@@ -82,8 +136,8 @@ describe("editions", () => {
   });
 });
 
-/** Source: clp-article-28, not more than six unless the hazards ask for more. */
-test("never more than six, in order, each for a hazard on the label, whatever the hazards", () => {
+/** Source: clp-article-28, not more than six unless necessary to reflect the nature and severity of the hazards. */
+test("more than six only for a grave hazard, in order, each for a hazard on the label, whatever the hazards", () => {
   fc.assert(
     fc.property(
       fc.subarray([...HAZARD_CODES], { minLength: 1 }),
@@ -94,7 +148,8 @@ test("never more than six, in order, each for a hazard on the label, whatever th
         const found = label([substance("a", 1, ...statements)], { publicSale, form, frame });
         const chosen = found.precautionaryStatements;
         const codes = chosen.map(({ statement }) => statement);
-        expect(codes.length).toBeLessThanOrEqual(6);
+        const grave = found.classes.some(({ hazardClass }) => GRAVE.test(hazardClass));
+        if (!grave) expect(codes.length).toBeLessThanOrEqual(6);
         expect(codes).toEqual([...new Set(codes)].sort());
         for (const { statement, values } of chosen) {
           for (const answered of values["answers"])
@@ -127,6 +182,7 @@ test("what can be drawn into the lungs says not to make vomit, however much else
     const codes = precautionaryStatements.map(({ statement }) => statement);
     expect(codes).toContain("P331");
     expect(codes).toContain("P301+P310");
-    expect(codes.length).toBeLessThanOrEqual(6);
+    // Harms the unborn child, burns, and harms water: each still has its own (Article 28(3)).
+    expect(codes).toEqual(expect.arrayContaining(["P201", "P210", "P273", "P280", "P405"]));
   }
 });

@@ -85,11 +85,16 @@ describe("a stated label against the worked-out one", () => {
       "supplement-not-worked-out",
       "statement-annulled",
     ]);
+    const seven = ["P101", "P102", "P103", "P201", "P270", "P273", "P280"];
+    const zinc = { frame: "EU CLP", signalWord: "Warning", pictograms: ["GHS09"] } as const;
     expect(
-      differences({
-        precautionaryStatements: ["P101", "P102", "P103", "P201", "P270", "P273", "P280"],
-      }),
+      labelDifferences(
+        { ...zinc, hazardStatements: ["H410"], precautionaryStatements: seven },
+        label([zincOxide(0.8)]),
+      ),
     ).toMatchObject([{ rule: "too-many-precautions", values: { count: 7, atMost: 6 } }]);
+    // Article 28(3): "unless necessary to reflect the nature and the severity of the hazards".
+    expect(differences({ precautionaryStatements: seven })).toEqual([]);
   });
 
   test("an uncertain class is said to be uncertain", () => {

@@ -27,7 +27,14 @@ function pigment(part: Partial<StudioPigment>): StudioPigment {
   };
 }
 function paint(part: Partial<StudioPaint>): StudioPaint {
-  return { ingredients: [oil(1)], hazardStatements: [], sensitisers: [], dryingOil: true, ...part };
+  return {
+    ingredients: [oil(1)],
+    hazardStatements: [],
+    ofDust: [],
+    sensitisers: [],
+    dryingOil: true,
+    ...part,
+  };
 }
 function rules(
   operation: StudioOperation,
@@ -301,6 +308,67 @@ describe("the paint", () => {
       STUDIO_OPERATIONS.indexOf(operation),
     );
     expect(found).toEqual(found.toSorted((one, other) => one - other));
+  });
+});
+
+describe("what a paste gives off no dust of, its dry film does (common practice, no source)", () => {
+  const quartz = pigment({
+    slug: "flour",
+    respirableQuartzPercent: 12,
+    hazardStatements: ["H372"],
+  });
+  const lines = (pigments: readonly StudioPigment[], of: Partial<StudioPaint> = {}) =>
+    studioCautions(pigments, paint(of))
+      .filter(({ operation, rule }) => operation !== "weighing and mulling" && rule !== "oily-rags")
+      .flatMap(({ rule, reason }) =>
+        /sand|spray|wipe/.test(rule) ? [[rule, reason.rule, reason.values]] : [],
+      );
+
+  test("quartz that a paper states: never sanded dry, sprayed under an extractor, wiped up wet", () => {
+    const why = ["quartz-in-the-paint", { pigments: ["flour"], known: "stated" }];
+    expect(lines([quartz, pigment({ slug: "other" })])).toEqual([
+      ["never-sand-dry", ...why],
+      ["spray-only-with-captured-exhaust", ...why],
+      ["wet-wipe-no-sweeping", ...why],
+    ]);
+    expect(lines([pigment({ respirableQuartzPercent: 0, colourIndexName: "PW 27" })])).toEqual([
+      ["no-dry-sanding", "film-turns-to-dust", {}],
+      ["spray-only-with-captured-exhaust", "droplets-are-breathed-in", {}],
+      ["wet-wipe-no-sweeping", "dust-goes-up-again", {}],
+    ]);
+  });
+
+  test("an earth that may hold it: the same, as long as no paper says that there is none", () => {
+    const [sanding] = lines([pigment({ slug: "ochre", colourIndexName: "PY 43" })]);
+    expect(sanding).toEqual([
+      "never-sand-dry",
+      "quartz-in-the-paint",
+      { pigments: ["ochre"], known: "not known" },
+    ]);
+  });
+
+  test("what the label of the paste leaves out of its dust, where the dry pigment's own label has it", () => {
+    const slate = pigment({ slug: "slate", hazardStatements: ["H373", "H319"] });
+    const why = ["hazard-of-its-dust", { pigments: ["slate"], statements: ["H373"] }];
+    // H372 of a part of it: the same organs, by less of it.
+    expect(lines([slate, pigment({})], { ofDust: ["H372", "H319"] })).toEqual([
+      ["never-sand-dry", ...why],
+      ["spray-only-with-captured-exhaust", ...why],
+      ["wet-wipe-no-sweeping", ...why],
+    ]);
+    // Too little of it for the pigment's label, and nothing of its dust that a mask is for.
+    expect(lines([pigment({})], { ofDust: ["H372"] })[0]?.[0]).toBe("no-dry-sanding");
+    expect(lines([slate], { ofDust: ["H319"] })[0]?.[0]).toBe("no-dry-sanding");
+  });
+
+  test("metals go first, and of a stated quartz the weighing says quartz, not its H372 alone", () => {
+    const lead = { ingredients: [leadCarbonate(0.5), oil(0.5)] };
+    expect(lines([quartz], lead)[0]?.[1]).toBe("holds-metal");
+    const mask = studioCautions([quartz], paint({})).find(({ rule }) => rule === "respirator-p3");
+    expect(mask?.reason).toEqual({
+      rule: "may-hold-quartz",
+      values: { what: "a powder with respirable quartz" },
+    });
   });
 });
 

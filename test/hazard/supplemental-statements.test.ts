@@ -167,3 +167,36 @@ describe("small packages (clp-small-packages, Annex I, 1.5.2.1)", () => {
     ]);
   });
 });
+
+describe("a supplement that an ingredient states and the label does not carry (from which share on: common practice, no source)", () => {
+  const left = (...ingredients: Parameters<typeof label>[0]) =>
+    label(ingredients)
+      .leftOut.filter(({ statement }) => statement.startsWith("EUH"))
+      .map(({ statement, rule, values }) => ({ statement, rule, ...values }));
+
+  test("dryness of the skin below 10 %, from both sides", () => {
+    expect(left(substance("spirit", 0.099, "EUH066"))).toEqual([
+      {
+        statement: "EUH066",
+        rule: "below-its-limit",
+        ingredients: ["spirit"],
+        massFraction: 0.099,
+        limit: 0.1,
+      },
+    ]);
+    expect(left(substance("spirit", 0.1, "EUH066"))).toEqual([]);
+    expect(label([substance("spirit", 0.1, "EUH066")]).supplemental).toContain("EUH066");
+  });
+
+  test("where the mixture irritates or burns the skin, which says more", () => {
+    expect(left(substance("spirit", 0.2, "EUH066", "H315"))).toEqual([
+      { statement: "EUH066", rule: "covered-by", by: "H315" },
+    ]);
+  });
+
+  test("nothing in the UN frame, which has no such statement, nor of what is not there", () => {
+    const un = label([substance("spirit", 0.05, "EUH066")], { frame: "UN GHS" });
+    expect(un.leftOut).toEqual([]);
+    expect(left(substance("spirit", 0, "EUH066"))).toEqual([]);
+  });
+});

@@ -27,7 +27,7 @@ describe("a slip in a table of the hazard room is told at its line", () => {
     expect(
       told(HAZARD_TABLES.precautions as never, "    carcinogenicity: 3", "    carcinogenicty: 3"),
     ).toEqual([
-      "lib/hazard/texts/precautions.yaml:29 The answers is carcinogenicty; right would be a hazard class, a family of classes, or any",
+      "lib/hazard/texts/precautions.yaml:31 The answers is carcinogenicty; right would be a hazard class, a family of classes, or any",
     ]);
   });
   test("a substance that no rule names", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { PaintFilm, RatioKind, UsableDrawdowns } from "../../lib/optics/fit/drawdown.ts";
+import { scatteringAlone } from "../../lib/optics/fit/film-scattering.ts";
 import { readySet } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import type { Measurement } from "../../lib/optics/fit/measurement.ts";
 import { flatGround } from "../../lib/optics/films/film-coefficients.ts";
@@ -95,5 +96,28 @@ describe("what films tell of a colour's S beside its white's", () => {
       expect(Math.exp(at(made.scattering.logScattering, 10))).toBeCloseTo(0.25, 3);
       expect(made.scattering.scaleSigma).toBeCloseTo(Math.hypot(0.2, 0.4), 9);
     }
+  });
+});
+
+describe("S of a colour where hardly any white is in it", () => {
+  const flat = (value: number): Float64Array => new Float64Array(GRID.count).fill(value);
+  /** A film that tells four times the S of the let-downs, at 400 nm alone. */
+  const logScattering = flat(NaN);
+  logScattering[0] = Math.log(4);
+  const film = { logScattering, sigma: flat(0.3), scaleSigma: 0.2 };
+  const alone = scatteringAlone(GRID, [...flat(1)], [...flat(0)], film);
+
+  // basis: derived; a mean of ln S by 1/sigma^2, sigma .6 of the let-downs and .35 of the film, this one's weight falling as
+  // exp(-(d/120 nm)^2/2). At 400 nm 8.163 ln 4 / (8.163 + 2.778); 300 nm on, by exp(-3.125) = .0439, .3587 ln 4 / 3.1365.
+  test.each([
+    [0, 2.813],
+    [30, 1.172],
+  ])("lies between what let-downs and film tell, place %s: %s", (i, S) => {
+    expect(at(alone, i)).toBeCloseTo(S, 3);
+  });
+
+  test("is that of the let-downs where the film tells nothing", () => {
+    const silent = { ...film, logScattering: flat(NaN) };
+    expect(scatteringAlone(GRID, [...flat(0.7)], [...flat(0)], silent)).toEqual([...flat(0.7)]);
   });
 });

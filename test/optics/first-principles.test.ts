@@ -167,6 +167,20 @@ describe("refractive indices", () => {
     // Past the last row its value holds.
     expect(CARBONS[1]?.at(725)).toEqual({ n: 1.61, k: 0.47 });
   });
+  // basis: published, huffman-stapp-1973 as tabulated second-hand: readings stand at whole thousands of wave numbers [1/cm].
+  test.each([
+    [23_000, 5.484, 3.528],
+    [21_000, 5.688, 3.372],
+    [18_000, 5.915, 3.112],
+    [17_000, 6.154, 3.009],
+    [16_000, 6.375, 2.734],
+    [15_000, 6.416, 2.528],
+    [14_000, 6.317, 2.193],
+  ])("magnetite at %s per cm has the permittivity that was read there", (perCm, eps1, eps2) => {
+    const { n, k } = MAGNETITE.at(1e7 / perCm);
+    expect(n * n - k * k).toBeCloseTo(eps1, 3);
+    expect(2 * n * k).toBeCloseTo(eps2, 3);
+  });
   // basis: derived, a permittivity without a resonance in sight bends little: a row stands near the middle of its neighbours.
   test.each([500, 600])("carbon at %s nm lies between what it is 100 nm to either side", (nm) => {
     const [before, here, after] = [nm - 100, nm, nm + 100].map((one) => CARBONS[0]?.at(one));
@@ -254,7 +268,10 @@ describe("sizes", () => {
   });
   test("what is outside is refused", () => {
     const table = sizeTable(RUTILE, 1.48, [560], [0.2, 0.3], [1.25, 1.45]);
-    expect(() => sizeAverage(table, 0.19, 1.45)).toThrow("The median diameter");
+    // Sizes reach from .2/1.45^3 = .0656 up in steps of .04 of ln d, the 66th past .3 x 1.45^3 = .915: .0656 exp(2.64) = .919.
+    expect(() => sizeAverage(table, 0.19, 1.45)).toThrow(
+      /^The median diameter .*3 spreads inside the table's 0\.0656-0\.919 um/,
+    );
     expect(() => sizeAverage(table, 0.31, 1.45)).toThrow("The median diameter");
     expect(sizeAverage(table, 0.2, 1.45).S[0]).toBeGreaterThan(0);
     expect(sizeAverage(table, 0.3, 1.45).S[0]).toBeGreaterThan(0);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { HUE_SECTORS, hueToward, hueTurn, hueWord } from "../../lib/optics/tints/hue-word.ts";
 import {
+  groundShownRuling,
   TINT_RULES,
   tintRuling,
   whitesRuling,
@@ -282,5 +283,18 @@ describe("hue words", () => {
     expect(hueToward(degrees + 1, 5)).toBe(next);
     expect(hueToward(degrees + 1, -5)).toBe(hue);
     expect(hueToward(degrees - 1, -5)).toBe(last);
+  });
+});
+
+// Our own limit: a contrast ratio of .85 lets through more than the .98 that hides, and less than a glaze does.
+describe("let-downs that show their ground", () => {
+  test("say nothing of a white from below a contrast ratio of .85, the least of them counting", () => {
+    expect(groundShownRuling("titanium", [0.97, 0.849, 0.9])).toEqual({
+      rule: "no-tint-to-judge",
+      values: { white: "titanium", contrast: 0.849 },
+      source: "kubelka-1948",
+    });
+    expect(groundShownRuling("titanium", [0.85, 0.9])).toBeUndefined();
+    expect(groundShownRuling("titanium", [])).toBeUndefined();
   });
 });

@@ -111,6 +111,21 @@ describe("permanenceRuling", () => {
       },
     ]);
   });
+  // basis: memory, kirby-saunders-2004: Prussian blue lasts in the masstone and fades in tints.
+  test("a word for the masstone alone stands beside what its pigment is expected to do in tints", () => {
+    const PRUSSIAN = { name: "Prussian blue", ...lightOf("PB 27") };
+    const found = ask({ pigments: [PRUSSIAN], stated: { category: "I", form: "masstone" } });
+    expect(found).toMatchObject({ basis: "expected", expectation: "fair" });
+    expect(rulesOf(found)).toEqual(["category-stated", "weaker-in-tints"]);
+  });
+  // By whom a pigment's own paint was put into the light: the workshop, which read it, or a source that says so.
+  test.each([
+    ["measured", "pigment-exposed-in-its-own-paint"],
+    ["stated", "pigment-exposed-as-stated"],
+  ] as const)("a pigment's exposure that was %s is told as %s", (standing, rule) => {
+    const exposed = exposures.map((one) => ({ ...one, standing }));
+    expect(rulesOf(ask({ pigments: [{ ...BONE, exposures: exposed }] }))).toContain(rule);
+  });
   test("an estimate is an expectation and never a category", () => {
     const found = ask({});
     expect(found).toMatchObject({

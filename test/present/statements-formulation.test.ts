@@ -11,6 +11,7 @@ import { handbookEstimate } from "../../lib/formulation/handbook-estimate.ts";
 import { oilAbsorptionMethodStatement } from "../../lib/formulation/oil-absorption-method.ts";
 import { massAndVolumeRuling } from "../../lib/formulation/oil-by-volume.ts";
 import { oilHeldBack } from "../../lib/formulation/oil-held-back.ts";
+import { solventStatements } from "../../lib/formulation/solvent.ts";
 import { oilIndexRuling } from "../../lib/formulation/oil-index-class.ts";
 import {
   estimatedOilAbsorption,
@@ -29,6 +30,8 @@ const soot = { looseGPerMl: 0.15, tappedGPerMl: 0.3 };
 const byMassAlone = massAndVolumeRuling(paint(75, 1.8), paint(25, 4.7)).statement;
 
 const statements: (FormulationStatement | undefined)[] = [
+  ...solventStatements(["Alkyd medium"]),
+  ...solventStatements(["Alkyd medium", "Dammar varnish"]),
   ...[16, 34, 61, 97, 144, [22, 40] as const].map((oilIndex) => oilIndexRuling(oilIndex).reason),
   estimatedOilIndex(20).reason,
   estimatedOilIndex([16, 24]).reason,

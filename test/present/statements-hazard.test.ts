@@ -108,7 +108,7 @@ const stated: StatedLabel = {
   frame: "UN GHS",
   signalWord: "Warning",
   pictograms: ["GHS02"],
-  hazardStatements: ["H301", "H315", "H410"],
+  hazardStatements: ["H302", "H315", "H410"],
   precautionaryStatements: ["P201", "P202", "P260", "P264", "P270", "P280", "P308+P313", "P501"],
   supplemental: ["EUH066", "EUH212"],
 };
@@ -208,13 +208,21 @@ const paints: StudioPaint[] = [
   {
     ingredients: [leadCarbonate(0.6), oil(0.4)],
     hazardStatements: ["H302", "H360Df", "H318", "H226", "H332"],
+    ofDust: [],
     sensitisers: [],
     dryingOil: true,
   },
-  { ingredients: [oil(1)], hazardStatements: [], sensitisers: ["cobalt drier"], dryingOil: true },
+  {
+    ingredients: [oil(1)],
+    hazardStatements: [],
+    ofDust: [],
+    sensitisers: ["cobalt drier"],
+    dryingOil: true,
+  },
   {
     ingredients: [unknown("bismuth-vanadate", 0.5), oil(0.5)],
     hazardStatements: [],
+    ofDust: [],
     sensitisers: [],
     dryingOil: false,
   },
@@ -252,8 +260,22 @@ const rulings: HazardStatement[] = [
         hazardStatements: [],
       },
     ],
-    { ingredients: [oil(1)], hazardStatements: [], sensitisers: [], dryingOil: true },
+    { ingredients: [oil(1)], hazardStatements: [], ofDust: [], sensitisers: [], dryingOil: true },
   ).flatMap((caution) => [caution, caution.reason]),
+  ...studioCautions([pigment("mars-yellow", { colourIndexName: "PY 42" })], {
+    ingredients: [oil(1)],
+    hazardStatements: [],
+    ofDust: [],
+    sensitisers: [],
+    dryingOil: true,
+  }).flatMap((caution) => [caution, caution.reason]),
+  ...studioCautions([pigment("slate", { hazardStatements: ["H373"] })], {
+    ingredients: [oil(1)],
+    hazardStatements: [],
+    ofDust: ["H372"],
+    sensitisers: [],
+    dryingOil: true,
+  }).map(({ reason }) => reason),
   ...marketRulings(
     {
       ingredients: [{ ...substance("cadmium-red", 0.5), colourIndexName: "PR 108" }],
@@ -267,7 +289,11 @@ const rulings: HazardStatement[] = [
     "EU",
   ),
   ...benchTestCaution(["heat", "acid", "lye", "peroxide", "solvent"]),
-  ...packagingStatements(["Asp. Tox. 1", "Flam. Liq. 2"]),
+  ...packagingStatements([
+    { hazardClass: "Asp. Tox. 1" },
+    { hazardClass: "Flam. Liq. 2" },
+    { hazardClass: "Acute Tox. 2", route: "dermal" },
+  ]),
   ...label([substance("mystery", 0.2, "H999")]).gaps,
 ];
 

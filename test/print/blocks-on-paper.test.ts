@@ -223,8 +223,14 @@ const CARD: CardContent = {
   facts: Object.fromEntries(
     CARD_FACTS.map((fact) => [fact, { name: fact, text: "Slowly" }]),
   ) as CardContent["facts"],
-  label: { signalWords: [], pictograms: [], statements: [], precautions: [] },
-  rags: "Rags.",
+  label: {
+    signalWords: [],
+    pictograms: [],
+    overleaf: "Overleaf.",
+    statements: [],
+    precautions: [],
+  },
+  rags: { full: "Rags.", lead: "Rags.", short: "Rags." },
   sizes: [{ text: "40 ml £8.00", size: "40 ml", price: "£8.00" }],
   poisonCentre: "Poison centre.",
   deference: "The label first.",

@@ -78,9 +78,14 @@ function content({ name, pigments, statements, pictograms, languages, sizes }: L
         .map((code) => ({ code, name: code })),
       statements: STATEMENTS.slice(0, statements).map(statement),
       precautions: PRECAUTIONS.slice(0, statements).map(statement),
+      overleaf: ENGLISH.pages.cards.overleaf,
       basis: "Label by EU CLP.",
     },
-    rags: ENGLISH.pages.ragLine,
+    rags: {
+      full: ENGLISH.pages.ragLine,
+      lead: ENGLISH.pages.cards.ragLead,
+      short: ENGLISH.pages.cards.ragShort,
+    },
     sizes: Array.from({ length: sizes }, (_, i) => ({
       text: `${40 * (i + 1)}\u00a0ml \u00a3${8 * (i + 1)}.00`,
       size: `${40 * (i + 1)}\u00a0ml`,

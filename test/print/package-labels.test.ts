@@ -151,11 +151,52 @@ describe.each(SIZES)("labels of $kind $ml ml, $widthMm x $heightMm mm", (size) =
         content.name,
         content.contents,
         content.lot,
-        ...content.facts,
+        ...content.facts.map((fact) => fact.text),
         content.supplier,
       ])
         expect(text, label.slug).toContain(squeezed(part));
     }
+  });
+});
+
+/** Source: README, `labels` and `languages`; who buys a tube reads its fire caution in that language. */
+describe("lines of ours are in the languages of the label", () => {
+  const bought = (languages: Language[]) => {
+    const size = sized({ kind: "jar", ml: 120, widthMm: 150, heightMm: 100, languages });
+    const label = laidOf("bone-black", size);
+    if (label === undefined) throw new Error("Unexpected jar without room");
+    return textOf(label);
+  };
+  const RAGS = {
+    en: /Oily rags can self-ignite/,
+    fr: /chiffons/,
+    de: /Lappen/,
+    es: /trapos/i,
+  } as const;
+  const FACTS = {
+    en: /Vehicle: /,
+    fr: /Liant/,
+    de: /Bindemittel: /,
+    es: /Aglutinante: /,
+  } as const;
+
+  test.each(LANGUAGES)("all of it in %s where that is the only one", (language) => {
+    const text = bought([language]);
+    for (const other of LANGUAGES) {
+      const expected = other === language ? expect(text) : expect(text).not;
+      expected.toMatch(RAGS[other]);
+      expected.toMatch(FACTS[other]);
+    }
+  });
+
+  test("each line in each of several, the lot once", () => {
+    const text = bought(["de", "fr"]);
+    for (const language of ["de", "fr"] as const) {
+      expect(text).toMatch(RAGS[language]);
+      expect(text).toMatch(FACTS[language]);
+    }
+    expect(text).not.toMatch(RAGS.en);
+    expect(text.match(/Charge \/ Lot: /g)).toHaveLength(1);
   });
 });
 

@@ -46,6 +46,7 @@ interface Bundle {
 async function bundled(contents: string): Promise<Bundle> {
   try {
     const { metafile } = await build({
+      absWorkingDir: ROOT,
       stdin: { contents, resolveDir: ROOT },
       bundle: true,
       write: false,

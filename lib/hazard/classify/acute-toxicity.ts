@@ -65,8 +65,6 @@ const CATEGORIES: readonly AcuteCategory[] = ACUTE_CATEGORIES;
 
 /** From which fraction an ingredient counts: categories 1 to 3, then the rest (Annex I, Table 1.1). */
 const RELEVANT = { toxic: 0.001, harmful: 0.01 } as const;
-/** From which fraction an ingredient of the mildest category counts. */
-export const ACUTE_RELEVANT = RELEVANT.harmful;
 /** Unknown ingredients above this share are taken out of the mixture that is reckoned with. */
 const UNKNOWN_SHARE = 0.1;
 
@@ -124,7 +122,7 @@ function inFrame(category: AcuteCategory, frame: HazardFrame): boolean {
 }
 
 /** Largest estimate that is still classified by a route, in its unit. */
-export function acuteUpTo(route: AcuteRoute, frame: HazardFrame): number {
+function acuteUpTo(route: AcuteRoute, frame: HazardFrame): number {
   return Math.max(
     ...CATEGORIES.filter((category) => inFrame(category, frame)).map(
       ({ upTo }) => upTo[route] ?? 0,
@@ -142,6 +140,15 @@ export function pointEstimate(hazardClass: AcuteClass, route: AcuteRoute): numbe
 export interface AcuteOutcome {
   readonly route: AcuteRoute;
   readonly finding?: Finding;
+  /** What all relevant ingredients together bring the mixture to, classified or not; left out where none is toxic. */
+  readonly estimate?: {
+    readonly ate: number;
+    /** Largest estimate that is still classified, in the same unit. */
+    readonly upTo: number;
+    readonly unit: "mg/kg" | "mg/l";
+    /** Slugs of those that were reckoned with. */
+    readonly ingredients: readonly string[];
+  };
   /** Ingredients of unknown toxicity, 1 % or more each, and the share they make up; for the line on the label. */
   readonly unknown: { readonly slugs: readonly string[]; readonly massFraction: number };
 }
@@ -199,15 +206,19 @@ function acuteOutcome(
     1,
     unknown.reduce((sum, each) => sum + each.massFraction, 0),
   );
-  const outcome = {
-    route,
-    unknown: { slugs: unknown.map(({ slug }) => slug), massFraction: unknownFraction },
-  };
-
   const mixed = ateMix([
     ...toxic.map(({ part, ate }) => ({ massFraction: part.massFraction, ate })),
     { massFraction: unknownFraction, ate: "unknown" as const },
   ]);
+  const ingredients = toxic.map(({ part }) => part.slug);
+  const unit = ateUnit(route);
+  const outcome = {
+    route,
+    unknown: { slugs: unknown.map(({ slug }) => slug), massFraction: unknownFraction },
+    ...(mixed === undefined
+      ? {}
+      : { estimate: { ate: mixed, upTo: acuteUpTo(route, frame), unit, ingredients } }),
+  };
   const hazardClass =
     mixed === undefined ? undefined : (wholeClass(toxic) ?? acuteCategory(route, mixed, frame));
   if (mixed === undefined || hazardClass === undefined) return outcome;
@@ -231,9 +242,9 @@ function acuteOutcome(
             route,
             ateMix: mixed,
             ...(limit === undefined ? {} : { limit }),
-            unit: ateUnit(route),
+            unit,
             unknownFraction,
-            ingredients: toxic.map(({ part }) => part.slug),
+            ingredients,
           },
           shares: toxic.map(({ part, statement: share }) => share ?? traceShare(part)),
         },
@@ -256,7 +267,7 @@ function wholeClass(toxic: readonly KnownAcute[]): AcuteClass | undefined {
 /** Stands for the missing share among the slugs of a reason: no slug can hold a bracket. */
 export const UNACCOUNTED = "(unaccounted)";
 
-export function ateUnit(route: AcuteRoute): "mg/kg" | "mg/l" {
+function ateUnit(route: AcuteRoute): "mg/kg" | "mg/l" {
   return route === "oral" || route === "dermal" ? "mg/kg" : "mg/l";
 }
 

@@ -49,10 +49,12 @@ export type LeftOutStatement =
         readonly ingredients: readonly string[];
         readonly massFraction: number;
         readonly limit?: number;
-        /** Of an acute toxicity: what the mixture is estimated at by these alone, and the end of the last category. */
+        /** Of an acute toxicity: what the mixture is estimated at, and the end of the last category. */
         readonly ate?: number;
         readonly upTo?: number;
         readonly unit?: "mg/kg" | "mg/l";
+        /** Of an acute toxicity: ingredients beside these that the estimate reckons with. */
+        readonly others?: readonly string[];
       }
     >
   | StatementOf<"covered-by", { readonly by: string }>;

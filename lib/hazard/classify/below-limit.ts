@@ -9,18 +9,12 @@ import { countedFraction, type Finding } from "./finding.ts";
 import type { HazardFrame } from "./frame.ts";
 import { classElements } from "./hazard-class.ts";
 import { statementMeaning, type AcuteRoute } from "../texts/hazard-statement.ts";
-import {
-  ACUTE_RELEVANT,
-  acuteUpTo,
-  ateMix,
-  ateUnit,
-  isAcute,
-  pointEstimate,
-} from "./acute-toxicity.ts";
-import { reaches } from "./limit.ts";
+import { isAcute, type AcuteOutcome } from "./acute-toxicity.ts";
 import type { Part } from "./composition.ts";
 import { REPRODUCTION_LIMITS } from "./reproduction.ts";
 import { ASPIRATION_RULES, SUM_RULES } from "./sum-rules.ts";
+
+type BelowLimit = Extract<LeftOut, { readonly rule: "below-its-limit" }>["values"];
 
 interface Member {
   readonly part: Part;
@@ -31,11 +25,13 @@ interface Member {
  * A line for each statement that no finding of its family answers; substances
  * that count together share one.
  * @param saidElsewhere what is left out for another cause.
+ * @param acute what each route came to, of the same parts.
  */
 export function belowLimits(
   parts: readonly Part[],
   findings: readonly Finding[],
   saidElsewhere: readonly LeftOut[],
+  acute: readonly AcuteOutcome[],
   frame: HazardFrame,
 ): LeftOut[] {
   const groups = new Map<string, Member[]>();
@@ -62,38 +58,30 @@ export function belowLimits(
         ingredients: members.map(({ part }) => part.slug),
         massFraction: members.reduce((sum, { part, by }) => sum + countedFraction(part, by), 0),
         ...(limits.length === 0 ? {} : { limit: Math.min(...limits) }),
-        ...acuteEstimate(members, frame),
+        ...acuteEstimate(members, acute),
       },
     };
   });
 }
 
-/** What members of one acute statement bring a mixture to, where they are enough of it to be reckoned with. */
+/**
+ * What the mixture came to by the route of an acute statement, where a member was reckoned with:
+ * the estimate that decided, over all ingredients and not over the members alone.
+ */
 function acuteEstimate(
   members: readonly Member[],
-  frame: HazardFrame,
-): Pick<Extract<LeftOut, { readonly rule: "below-its-limit" }>["values"], "ate" | "upTo" | "unit"> {
-  const toxic = members.flatMap(({ part, by }) => {
-    const { hazardClass } = by;
-    const route = acuteRouteOf(part, by);
-    return isAcute(hazardClass) && route !== undefined
-      ? [
-          {
-            massFraction: part.massFraction,
-            ate: by.ate ?? pointEstimate(hazardClass, route),
-            route,
-          },
-        ]
-      : [];
-  });
-  const [first] = toxic;
-  const ate = ateMix(toxic);
-  if (first === undefined || ate === undefined) return {};
-  const { route } = first;
-  const upTo = acuteUpTo(route, frame);
-  return ate > upTo && toxic.every(({ massFraction }) => reaches(massFraction, ACUTE_RELEVANT))
-    ? { ate, upTo, unit: ateUnit(route) }
-    : {};
+  acute: readonly AcuteOutcome[],
+): Pick<BelowLimit, "ate" | "upTo" | "unit" | "others"> {
+  const slugs = members.map(({ part }) => part.slug);
+  const routes = members
+    .filter(({ by }) => isAcute(by.hazardClass))
+    .map(({ part, by }) => acuteRouteOf(part, by));
+  const estimate = acute.find(({ route }) => routes.includes(route))?.estimate;
+  if (estimate === undefined || !slugs.some((slug) => estimate.ingredients.includes(slug)))
+    return {};
+  const { ate, upTo, unit, ingredients } = estimate;
+  const others = ingredients.filter((slug) => !slugs.includes(slug));
+  return { ate, upTo, unit, ...(others.length === 0 ? {} : { others }) };
 }
 
 function acuteRouteOf(part: Part, by: Classification): AcuteRoute | undefined {

@@ -47,7 +47,7 @@ export function mixtureHazards(
   return {
     findings,
     acute,
-    leftOut: [...setAside, ...belowLimits(parts, findings, setAside, mixture.frame)],
+    leftOut: [...setAside, ...belowLimits(parts, findings, setAside, acute, mixture.frame)],
     parts,
   };
 }

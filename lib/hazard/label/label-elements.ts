@@ -23,7 +23,7 @@ import { labelStatements, pictograms, signalWord } from "../classify/precedence.
 import { smallPackageReduction, type SmallPackage } from "./small-package.ts";
 import type { PrecautionRow } from "../texts/precautionary-statement.ts";
 import type { SupplementalCode } from "../texts/supplemental-code.ts";
-import { supplementalTraces } from "./supplemental-statements.ts";
+import { supplementalTraces, supplementsLeftOut } from "./supplemental-statements.ts";
 
 export interface MixtureClass {
   readonly hazardClass: HazardClass;
@@ -113,7 +113,11 @@ export function labelElements(
       trace.rule === "elicitation" ? [trace.values.substance] : [],
     ),
     traces: [...most.findings.flatMap(({ traces }) => traces), ...supplements],
-    leftOut: [...most.leftOut, ...stated.leftOut],
+    leftOut: [
+      ...most.leftOut,
+      ...stated.leftOut,
+      ...supplementsLeftOut(most.parts, most.findings, mixture),
+    ],
     unknownAcuteToxicity: unknownLines(most.acute),
     gaps: gaps(parts),
     ...(smallPackage === undefined ? {} : { smallPackage }),

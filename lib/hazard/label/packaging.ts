@@ -5,9 +5,11 @@
  */
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { HazardClass } from "../classify/hazard-class.ts";
+import type { AcuteRoute } from "../texts/hazard-statement.ts";
 
 interface Classes {
-  readonly classes: readonly HazardClass[];
+  /** "Asp. Tox. 1"; of an acute toxicity with its route, "Acute Tox. 2 dermal". */
+  readonly classes: readonly string[];
 }
 
 export type PackagingStatement =
@@ -19,13 +21,23 @@ const TACTILE =
   /^(Acute Tox\. [1-4]|Skin Corr\. 1[ABC]?|Muta\. 2$|Carc\. 2$|Repr\. 2$|Resp\. Sens\. |STOT (SE|RE) [12]$|Asp\. Tox\. 1|Flam\. (Gas|Liq|Sol)\. [12])/;
 
 /** @param classes of what is in the package. */
-export function packagingStatements(classes: readonly HazardClass[]): PackagingStatement[] {
+export function packagingStatements(
+  classes: readonly { readonly hazardClass: HazardClass; readonly route?: AcuteRoute }[],
+): PackagingStatement[] {
   const rows = [
     ["child-resistant-fastening", FASTENING],
     ["tactile-warning", TACTILE],
   ] as const;
   return rows.flatMap(([rule, pattern]) => {
-    const found = [...new Set(classes.filter((name) => pattern.test(name)))];
+    const found = [
+      ...new Set(
+        classes
+          .filter(({ hazardClass }) => pattern.test(hazardClass))
+          .map(({ hazardClass, route }) =>
+            route === undefined ? hazardClass : `${hazardClass} ${route}`,
+          ),
+      ),
+    ];
     return found.length === 0
       ? []
       : [{ rule, values: { classes: found }, source: "clp-packaging-belgium" }];

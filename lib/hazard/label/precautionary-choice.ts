@@ -1,5 +1,6 @@
 /**
- * At most six precautionary statements, chosen by severity and use.
+ * Precautionary statements, chosen by severity and use: six, and more where a hazard kills,
+ * poisons, or causes cancer, harm to the genes or to an unborn child.
  *
  * Each statement is worth the sum, over the hazards it answers, of the hazard's
  * gravity times how strongly it is recommended. The worthiest is taken, and what
@@ -8,12 +9,18 @@
  * twice, and what to do after counts beside what to do before. For the public,
  * children and disposal come first.
  *
- * @source clp-article-28 : six, and one on disposal for the public
- * @source echa-label-guidance-memory : recommendations; the halving is this project's rule
+ * Of a grave hazard all that is highly recommended stands, before anything is weighed (the
+ * severity); and where six places are then filled, fire, health and the environment each still
+ * have what is most recommended for them (the nature).
+ *
+ * @source clp-article-28 : six "unless necessary to reflect the nature and the severity of the
+ *   hazards", what is redundant left out, and one on disposal for the public
+ * @source echa-label-guidance-memory : recommendations; the halving, and what is necessary beyond
+ *   six, are this project's rules
  */
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { Finding } from "../classify/finding.ts";
-import { classElements } from "../classify/hazard-class.ts";
+import { classElements, type HazardClass } from "../classify/hazard-class.ts";
 import type { Composition } from "../classify/composition.ts";
 import {
   choosablePrecautions,
@@ -22,7 +29,22 @@ import {
   type Recommendation,
 } from "../texts/precautionary-statement.ts";
 
+/** Unless a hazard is grave: {@link isGrave}. */
 export const PRECAUTIONS_AT_MOST = 6;
+
+/** Hazards that more than six statements are let stand for. */
+const GRAVE_CATEGORIES: Readonly<Record<string, number>> = {
+  "acute toxicity": 3,
+  carcinogenicity: 1,
+  mutagenicity: 1,
+  reproduction: 1,
+};
+
+/** Whether a class is fatal or toxic, or harms genes, an unborn child or causes cancer for certain. */
+export function isGrave(hazardClass: HazardClass): boolean {
+  const { family, rank } = classElements(hazardClass);
+  return rank <= (GRAVE_CATEGORIES[family] ?? 0);
+}
 
 /** In which frame, in which form, to whom. */
 export type Use = Pick<Composition, "frame" | "form" | "publicSale">;
@@ -50,19 +72,23 @@ export type ChosenPrecaution = PrecautionStatement & {
 /** Statements that say the same more strongly: when the first is chosen, the others add nothing. */
 const SAID_BY: Readonly<Record<PrecautionaryCode, readonly PrecautionaryCode[]>> = {
   P260: ["P261"],
-  P102: ["P405"],
-  P405: ["P102"],
-  "P301+P310": ["P301+P312", "P310"],
-  "P301+P316": ["P301+P317", "P316"],
+  "P301+P310": ["P301+P312"],
+  "P301+P316": ["P301+P317"],
   "P301+P330+P331": ["P331"],
   P331: ["P301+P330+P331"],
-  P310: ["P312"],
+  P310: ["P311", "P312"],
+  P311: ["P312"],
   P316: ["P317"],
   P201: ["P202"],
+  "P308+P311": ["P311", "P312", "P314"],
   "P308+P313": ["P314"],
+  "P308+P316": ["P316", "P317", "P319"],
   P318: ["P319"],
+  "P361+P364": ["P362+P364"],
   "P403+P233": ["P233"],
 };
+/** Out of children's reach is as good as locked up, unless what is in there is grave. */
+const SAID_BY_REACH: readonly PrecautionaryCode[] = ["P405"];
 
 /** Taken before anything else where aspiration threatens. */
 const SWALLOWED_OIL: readonly PrecautionaryCode[] = ["P301+P310", "P301+P316", "P331"];
@@ -74,11 +100,12 @@ const GENERAL_WORTH = 0.001;
 
 interface Answer {
   readonly finding: Finding;
+  readonly recommended: Recommendation;
   readonly worth: number;
 }
 
 /** Names under which a hazard may stand in the table of answers, the most exact first. */
-function namesOf({ hazardClass, route }: Finding): string[] {
+function namesOf({ hazardClass, route }: Pick<Finding, "hazardClass" | "route">): string[] {
   const { family } = classElements(hazardClass);
   const exposure = route === "dust" || route === "vapour" ? "inhalation" : route;
   const plain = hazardClass.replace(/^(Skin Corr\. 1)[ABC]$/, "$1");
@@ -90,19 +117,28 @@ function namesOf({ hazardClass, route }: Finding): string[] {
   ];
 }
 
-interface Named {
-  readonly finding: Finding;
-  readonly names: readonly string[];
+/**
+ * How strongly a statement is recommended for a hazard.
+ * @returns undefined where the law does not give it to the hazard; a general one says so by `name`.
+ */
+export function recommendation(
+  { answers: table = {} }: PrecautionRow,
+  hazard: Pick<Finding, "hazardClass" | "route">,
+): { readonly name: string; readonly recommended: Recommendation } | undefined {
+  const name = namesOf(hazard).find((each) => Object.hasOwn(table, each));
+  const recommended = name === undefined ? undefined : table[name];
+  return name === undefined || recommended === undefined ? undefined : { name, recommended };
 }
 
-function answers({ answers: table = {} }: PrecautionRow, findings: readonly Named[]): Answer[] {
-  return findings.flatMap(({ finding, names }) => {
-    const name = names.find((each) => Object.hasOwn(table, each));
-    const recommended = name === undefined ? undefined : table[name];
-    if (recommended === undefined) return [];
+function answers(row: PrecautionRow, findings: readonly Finding[]): Answer[] {
+  return findings.flatMap((finding) => {
+    const found = recommendation(row, finding);
+    if (found === undefined) return [];
+    const { name, recommended } = found;
     return [
       {
         finding,
+        recommended,
         worth:
           name === "any"
             ? GENERAL_WORTH
@@ -122,11 +158,11 @@ export function chosenPrecautions(
   rows: readonly PrecautionRow[],
 ): ChosenPrecaution[] {
   if (findings.length === 0) return [];
-  const named = findings.map((finding) => ({ finding, names: namesOf(finding) }));
+  const grave = findings.filter(({ hazardClass }) => isGrave(hazardClass));
   const open = new Map(
     choosablePrecautions(rows)
       .filter((row) => stands(row, use))
-      .map((row) => [row.code, answers(row, named)] as const)
+      .map((row) => [row.code, answers(row, findings)] as const)
       .filter(([, found]) => found.length > 0),
   );
   const spent = new Map<string, number>();
@@ -151,7 +187,22 @@ export function chosenPrecautions(
         spent.set(key, (spent.get(key) ?? 0) + 1);
       }
     }
-    [code, ...(SAID_BY[code] ?? [])].forEach((said) => open.delete(said));
+    [code, ...saidBy(code, grave.length > 0)].forEach((said) => open.delete(said));
+  }
+
+  function takeWorthiest(isMeant: (found: readonly Answer[]) => boolean = () => true): boolean {
+    let best: { readonly code: PrecautionaryCode; readonly worth: number } | undefined;
+    for (const [code, found] of open) {
+      if (!isMeant(found)) continue;
+      const worth = found.reduce(
+        (sum, answer) => sum + answer.worth * left(code, answer.finding),
+        0,
+      );
+      if (best === undefined || worth > best.worth) best = { code, worth };
+    }
+    if (best === undefined) return false;
+    take(best.code, "by-severity", true);
+    return true;
   }
 
   if (use.publicSale) {
@@ -161,19 +212,42 @@ export function chosenPrecautions(
   // Of what can be drawn into the lungs: vomit is the very thing that kills, and help is called at once.
   if (open.has("P331"))
     for (const code of SWALLOWED_OIL) if (open.has(code)) take(code, "by-severity", true);
-  while (chosen.length < PRECAUTIONS_AT_MOST) {
-    let best: { readonly code: PrecautionaryCode; readonly worth: number } | undefined;
-    for (const [code, found] of open) {
-      const worth = found.reduce(
-        (sum, answer) => sum + answer.worth * left(code, answer.finding),
-        0,
+  while (takeWorthiest((found) => found.some(isEssential)));
+  while (chosen.length < PRECAUTIONS_AT_MOST && takeWorthiest());
+  if (grave.length > 0)
+    for (const nature of natures(findings)) {
+      if (chosen.some((each) => speaksOf(each, nature))) continue;
+      takeWorthiest((found) =>
+        found.some(
+          ({ recommended, finding }) => recommended === 3 && natureOf(finding.statement) === nature,
+        ),
       );
-      if (best === undefined || worth > best.worth) best = { code, worth };
     }
-    if (best === undefined) break;
-    take(best.code, "by-severity", true);
-  }
   return chosen.toSorted((one, other) => (one.statement < other.statement ? -1 : 1));
+}
+
+/** Statements that add nothing to one that was chosen. */
+function saidBy(code: PrecautionaryCode, isGraveLabel: boolean): readonly PrecautionaryCode[] {
+  if (code === "P102") return isGraveLabel ? [] : SAID_BY_REACH;
+  return SAID_BY[code] ?? [];
+}
+
+/** What a grave hazard may not do without. */
+function isEssential({ recommended, finding }: Answer): boolean {
+  return recommended === 3 && isGrave(finding.hazardClass);
+}
+
+/** "H2" of fire, "H3" of health, "H4" of the environment. */
+function natureOf(statement: string): string {
+  return statement.slice(0, 2);
+}
+
+function speaksOf({ rule, values }: ChosenPrecaution, nature: string): boolean {
+  return rule === "by-severity" && values.answers.some((code) => natureOf(code) === nature);
+}
+
+function natures(findings: readonly Finding[]): ReadonlySet<string> {
+  return new Set(findings.map(({ statement }) => natureOf(statement)));
 }
 
 /** Gloves for the skin, goggles for the eyes; of what burns the skin all that the statement lists. */

@@ -16,7 +16,7 @@ import {
 } from "../texts/hazard-statement.ts";
 import type { LabelElements } from "./label-elements.ts";
 import { precaution, type PrecautionRow } from "../texts/precautionary-statement.ts";
-import { PRECAUTIONS_AT_MOST } from "./precautionary-choice.ts";
+import { isGrave, PRECAUTIONS_AT_MOST } from "./precautionary-choice.ts";
 import { COVERED_BY } from "../classify/precedence.ts";
 import { singleStatements } from "../texts/single-statements.ts";
 import { SUPPLEMENTAL_CODES, WITHDRAWN_SUPPLEMENTS } from "../texts/supplemental-code.ts";
@@ -311,7 +311,7 @@ function editionFaults(
         values: { statement },
         source: "cjeu-titanium-dioxide",
       })),
-    ...(precautionaryStatements.length > PRECAUTIONS_AT_MOST
+    ...(precautionaryStatements.length > PRECAUTIONS_AT_MOST && !statesGraveHazard(stated)
       ? [
           {
             rule: "too-many-precautions" as const,
@@ -321,6 +321,14 @@ function editionFaults(
         ]
       : []),
   ];
+}
+
+/** Whether a statement of the label is of a class that more than six precautions are let stand for. */
+function statesGraveHazard({ hazardStatements }: StatedLabel): boolean {
+  return hazardStatements
+    .flatMap(singleStatements)
+    .filter(isHazardCode)
+    .some((code) => statementMeaning(code).classes.some(isGrave));
 }
 
 /** The only frame that knows a code; undefined for a code of both. */

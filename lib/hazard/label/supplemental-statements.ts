@@ -4,6 +4,7 @@
  * @source clp-annex-2-memory
  * @source practice-hazard : from which share an ingredient's own supplement comes along
  */
+import type { LeftOut } from "../classify/applicable-classifications.ts";
 import { sameSeverity, type HazardClass } from "../classify/hazard-class.ts";
 import {
   traceShare,
@@ -14,7 +15,11 @@ import {
 import { passes, reaches } from "../classify/limit.ts";
 import type { Composition, Part } from "../classify/composition.ts";
 import { elicitationLimit, elicitationTraces } from "../classify/sensitisers.ts";
-import { ENTRAINED_SUPPLEMENTS, SUPPLEMENTAL_CODES } from "../texts/supplemental-code.ts";
+import {
+  ENTRAINED_SUPPLEMENTS,
+  SUPPLEMENTAL_CODES,
+  type EntrainedSupplement,
+} from "../texts/supplemental-code.ts";
 
 /** Lead as metal in a paint above which the label says so, mass fraction: exceeding, not reaching. */
 const LEAD_LIMIT = 0.0015;
@@ -46,25 +51,70 @@ function order(statement: string): number {
   return (SUPPLEMENTAL_CODES as readonly string[]).indexOf(statement);
 }
 
-function entrained(parts: readonly Part[], findings: readonly Finding[]): StatementTrace[] {
-  const irritates = findings.some(({ statement }) => statement === "H314" || statement === "H315");
-  return ENTRAINED_SUPPLEMENTS.flatMap((statement): StatementTrace[] => {
-    if (statement === "EUH066" && irritates) return [];
-    const limit = statement === "EUH066" ? DRYNESS_FROM : ENTRAINED_FROM;
-    const members = parts.filter(({ supplements }) =>
-      supplements.some((each) => each.statement === statement),
+interface Entrained {
+  readonly statement: EntrainedSupplement;
+  readonly members: readonly Part[];
+  readonly massFraction: number;
+  readonly limit: number;
+}
+
+/** Supplements that ingredients state, with what there is of these, and from which share they come along. */
+function stated(parts: readonly Part[]): Entrained[] {
+  return ENTRAINED_SUPPLEMENTS.flatMap((statement) => {
+    const members = parts.filter(
+      ({ supplements, massFraction }) =>
+        massFraction > 0 && supplements.some((each) => each.statement === statement),
     );
-    const massFraction = members.reduce((sum, part) => sum + part.massFraction, 0);
-    if (members.length === 0 || !reaches(massFraction, limit)) return [];
+    if (members.length === 0) return [];
     return [
       {
         statement,
-        rule: "as-its-ingredients",
-        source: "practice-hazard",
-        values: { massFraction, limit, ingredients: members.map(({ slug }) => slug) },
-        shares: members.map((part) => traceShare(part)),
+        members,
+        massFraction: members.reduce((sum, part) => sum + part.massFraction, 0),
+        limit: statement === "EUH066" ? DRYNESS_FROM : ENTRAINED_FROM,
       },
     ];
+  });
+}
+
+/** What says more than dryness of the skin. */
+function saysMore(findings: readonly Finding[]): string | undefined {
+  return findings.find(({ statement }) => statement === "H314" || statement === "H315")?.statement;
+}
+
+function entrained(parts: readonly Part[], findings: readonly Finding[]): StatementTrace[] {
+  return stated(parts)
+    .filter(({ statement }) => statement !== "EUH066" || saysMore(findings) === undefined)
+    .filter(({ massFraction, limit }) => reaches(massFraction, limit))
+    .map(({ statement, members, massFraction, limit }) => ({
+      statement,
+      rule: "as-its-ingredients",
+      source: "practice-hazard",
+      values: { massFraction, limit, ingredients: members.map(({ slug }) => slug) },
+      shares: members.map((part) => traceShare(part)),
+    }));
+}
+
+/** Supplements that ingredients state and the label does not carry, with the cause; none in the UN frame, which has no EUH statement. */
+export function supplementsLeftOut(
+  parts: readonly Part[],
+  findings: readonly Finding[],
+  { frame }: Pick<Composition, "frame">,
+): LeftOut[] {
+  if (frame !== "EU CLP") return [];
+  const by = saysMore(findings);
+  return stated(parts).flatMap(({ statement, members, massFraction, limit }): LeftOut[] => {
+    if (!reaches(massFraction, limit))
+      return [
+        {
+          statement,
+          rule: "below-its-limit",
+          values: { ingredients: members.map(({ slug }) => slug), massFraction, limit },
+        },
+      ];
+    return statement === "EUH066" && by !== undefined
+      ? [{ statement, rule: "covered-by", values: { by } }]
+      : [];
   });
 }
 

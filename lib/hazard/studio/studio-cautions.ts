@@ -34,7 +34,10 @@ import {
 } from "./studio-material.ts";
 import type { PigmentIdentity } from "../classify/substance.ts";
 import type { HazardKnowledge } from "../hazard-knowledge.ts";
-import { mayHoldQuartz } from "./quartz.ts";
+import { classElements } from "../classify/hazard-class.ts";
+import { isHazardCode, statementMeaning } from "../texts/hazard-statement.ts";
+import { singleStatements } from "../texts/single-statements.ts";
+import { mayHoldQuartz, STATED_QUARTZ } from "./quartz.ts";
 
 export const STUDIO_OPERATIONS = [
   "weighing and mulling",
@@ -63,6 +66,8 @@ export interface StudioPigment extends PigmentIdentity, Powder {
 export interface StudioPaint {
   readonly ingredients: readonly Ingredient[];
   readonly hazardStatements: readonly string[];
+  /** What ingredients state of their dust: the label of a paste leaves it out, and a dry film gives it off again. */
+  readonly ofDust: readonly string[];
   /** Names of sensitisers below the limit that classifies (EUH208). */
   readonly sensitisers: readonly string[];
   /** Whether the vehicle holds an oil that dries by itself. */
@@ -124,12 +129,13 @@ export function studioCautions(
   knowledge: Pick<HazardKnowledge, "metals" | "quartz">,
 ): StudioCaution[] {
   const wet = material(paint.ingredients, paint.hazardStatements, knowledge.metals);
+  const dust = paintDust(wet, pigments, paint, knowledge.quartz);
   return [
     merged(pigments.flatMap((pigment) => weighing(pigment, knowledge))),
     painting(wet, paint),
-    sanding(wet),
-    heatingOrSpraying(wet, paint),
-    cleaning(wet, paint, pigments.length > 0),
+    sanding(dust),
+    heatingOrSpraying(wet, dust, paint),
+    cleaning(dust, paint, pigments.length > 0),
     disposal(wet, paint),
   ].flatMap((operation) =>
     operation.toSorted((one, other) => Number(one.general) - Number(other.general)),
@@ -168,12 +174,13 @@ function weighing(
   const of = { pigments: [pigment.slug] };
   const dusts = dustReason(pigment);
   const stone = mayHoldQuartz(pigment, quartz);
-  const known = reasonOf(dry, graveDust, LIGHT_FILTER_NOT_ENOUGH);
-  const grave: StudioReason | undefined =
-    known ??
-    (stone === undefined
-      ? reasonOf(dry, noMetal, undefined, true)
-      : { rule: "may-hold-quartz", values: { what: stone } });
+  const quartzDust: StudioReason | undefined =
+    stone === undefined ? undefined : { rule: "may-hold-quartz", values: { what: stone } };
+  const known =
+    reasonOf(dry, graveDust, undefined) ??
+    (stone === STATED_QUARTZ ? quartzDust : undefined) ??
+    reasonOf(dry, noMetal, LIGHT_FILTER_NOT_ENOUGH);
+  const grave = known ?? quartzDust ?? reasonOf(dry, noMetal, undefined, true);
   const { nature } = pigment;
   const burns: StudioReason | undefined =
     nature === "mineral"
@@ -267,16 +274,83 @@ function painting(wet: Material, { sensitisers }: StudioPaint): StudioCaution[] 
   ];
 }
 
-function sanding(wet: Material): StudioCaution[] {
-  const grave = reasonOf(wet, graveDust, LIGHT_FILTER_NOT_ENOUGH, true);
+/**
+ * Why the dust of the dry film, spilt powder and a mist of the paint are not only a nuisance: its
+ * metals, quartz that a paper states, what the label says or leaves out since a paste gives off no
+ * dust, stone that may hold quartz, missing data.
+ */
+function paintDust(
+  wet: Material,
+  pigments: readonly StudioPigment[],
+  { ofDust }: StudioPaint,
+  rows: HazardKnowledge["quartz"],
+): StudioReason | undefined {
+  const stones = pigments.map((pigment) => ({
+    slug: pigment.slug,
+    stone: mayHoldQuartz(pigment, rows),
+  }));
+  const quartz = (known: "stated" | "not known"): StudioReason | undefined => {
+    const found = stones.filter(
+      ({ stone }) => stone !== undefined && (stone === STATED_QUARTZ) === (known === "stated"),
+    );
+    return found.length === 0
+      ? undefined
+      : {
+          rule: "quartz-in-the-paint",
+          values: { pigments: found.map(({ slug }) => slug), known },
+        };
+  };
+  const left = new Set(ofDust.filter(isGraveDust).map(aspectOf));
+  const dusts = pigments.map(({ slug, hazardStatements }) => ({
+    slug,
+    // A pigment that holds too little of it for its own label gives off no such dust.
+    statements: hazardStatements
+      .flatMap(singleStatements)
+      .filter((code) => isGraveDust(code) && left.has(aspectOf(code))),
+  }));
+  const grave = dusts.filter(({ statements }) => statements.length > 0);
+  return (
+    reasonOf(wet, graveDust, undefined) ??
+    quartz("stated") ??
+    reasonOf(wet, noMetal, LIGHT_FILTER_NOT_ENOUGH) ??
+    (grave.length === 0
+      ? undefined
+      : {
+          rule: "hazard-of-its-dust",
+          values: {
+            pigments: grave.map(({ slug }) => slug),
+            statements: [...new Set(grave.flatMap(({ statements }) => statements))],
+          },
+        }) ??
+    quartz("not known") ??
+    reasonOf(wet, noMetal, undefined, true)
+  );
+}
+
+function isGraveDust(code: string): boolean {
+  return LIGHT_FILTER_NOT_ENOUGH.test(code);
+}
+
+/** What a statement is about: H372 and H373 alike. */
+function aspectOf(code: string): string {
+  if (!isHazardCode(code)) return code;
+  const { classes, route } = statementMeaning(code);
+  return `${classElements(classes[0]).family} ${route ?? ""}`;
+}
+
+function sanding(dust: StudioReason | undefined): StudioCaution[] {
   return [
-    grave === undefined
+    dust === undefined
       ? caution("sanding", "no-dry-sanding", { rule: "film-turns-to-dust", values: {} })
-      : caution("sanding", "never-sand-dry", grave),
+      : caution("sanding", "never-sand-dry", dust),
   ];
 }
 
-function heatingOrSpraying(wet: Material, { dryingOil }: StudioPaint): StudioCaution[] {
+function heatingOrSpraying(
+  wet: Material,
+  dust: StudioReason | undefined,
+  { dryingOil }: StudioPaint,
+): StudioCaution[] {
   const operation = "heating or spraying";
   // What nobody has classified may hold a metal that gives off fumes.
   const fumes = reasonOf(wet, noHeat, undefined, true);
@@ -285,10 +359,7 @@ function heatingOrSpraying(wet: Material, { dryingOil }: StudioPaint): StudioCau
       ? caution(
           operation,
           "spray-only-with-captured-exhaust",
-          reasonOf(wet, graveDust, LIGHT_FILTER_NOT_ENOUGH) ?? {
-            rule: "droplets-are-breathed-in",
-            values: {},
-          },
+          dust ?? { rule: "droplets-are-breathed-in", values: {} },
         )
       : caution(operation, "no-spraying-no-heating", fumes),
     ...(dryingOil
@@ -297,7 +368,11 @@ function heatingOrSpraying(wet: Material, { dryingOil }: StudioPaint): StudioCau
   ];
 }
 
-function cleaning(wet: Material, { dryingOil }: StudioPaint, hasPowder: boolean): StudioCaution[] {
+function cleaning(
+  dust: StudioReason | undefined,
+  { dryingOil }: StudioPaint,
+  hasPowder: boolean,
+): StudioCaution[] {
   const operation = "cleaning";
   return [
     ...(hasPowder
@@ -305,10 +380,7 @@ function cleaning(wet: Material, { dryingOil }: StudioPaint, hasPowder: boolean)
           caution(
             operation,
             "wet-wipe-no-sweeping",
-            reasonOf(wet, graveDust, LIGHT_FILTER_NOT_ENOUGH, true) ?? {
-              rule: "dust-goes-up-again",
-              values: {},
-            },
+            dust ?? { rule: "dust-goes-up-again", values: {} },
           ),
         ]
       : []),

@@ -32,6 +32,14 @@ export type StudioReason =
   | StatementOf<"holds-sensitiser", { readonly names: readonly string[] }>
   | StatementOf<"may-hold-quartz", { readonly what: string }>
   | StatementOf<
+      "quartz-in-the-paint",
+      { readonly pigments: readonly string[]; readonly known: "stated" | "not known" }
+    >
+  | StatementOf<
+      "hazard-of-its-dust",
+      { readonly pigments: readonly string[]; readonly statements: readonly string[] }
+    >
+  | StatementOf<
       "dustiness",
       {
         readonly class: Dustiness | "not known";

@@ -94,6 +94,9 @@ export function cautionsSection(
       {
         ingredients,
         hazardStatements: shown.hazardStatements,
+        ofDust: workedOut.leftOut
+          .filter(({ rule }) => rule === "dust-not-from-a-paste")
+          .map(({ statement }) => statement),
         sensitisers: workedOut.sensitisers,
         dryingOil: vehicle?.oil !== undefined,
       },

@@ -33,6 +33,7 @@ export function dryPigmentHandling(
     {
       ingredients,
       hazardStatements: part.hazardStatements,
+      ofDust: [],
       sensitisers: [],
       dryingOil: false,
     },

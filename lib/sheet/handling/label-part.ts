@@ -95,10 +95,13 @@ export function labelPart(
     gaps: workedOut.gaps.map(named),
     notClassified,
     substances: substances.map(({ name }) => name),
-    packaging: packagingStatements(workedOut.classes.map(({ hazardClass }) => hazardClass)),
+    packaging: packagingStatements(workedOut.classes),
     unknownAcuteToxicity: workedOut.unknownAcuteToxicity.map(named),
   };
 }
+
+/** Fields of a ruling that hold slugs. */
+const SLUGS: ReadonlySet<string> = new Set(["ingredients", "others", "pigments"]);
 
 /** Puts the names of records in the place of slugs: a reader knows no slugs. */
 export function rulingsNamed(
@@ -109,7 +112,7 @@ export function rulingsNamed(
     const values = Object.fromEntries(
       Object.entries(ruling.values).map(([key, value]) => [
         key,
-        (key === "ingredients" || key === "pigments") && Array.isArray(value)
+        SLUGS.has(key) && Array.isArray(value)
           ? value.map((slug) => names.get(String(slug)) ?? String(slug))
           : (value as unknown),
       ]),

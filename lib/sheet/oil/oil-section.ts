@@ -5,6 +5,7 @@ import { effectiveCpvc } from "../../formulation/dispersion.ts";
 import { oilGPer100cm3 } from "../../formulation/oil-by-volume.ts";
 import { oilIndexRuling } from "../../formulation/oil-index-class.ts";
 import { reducedPvc } from "../../formulation/pvc.ts";
+import { solventStatements } from "../../formulation/solvent.ts";
 import { mediumStatements } from "../../drying/medium-in-paint.ts";
 import { isKnown, notStated, sourceFigure, type Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
@@ -17,6 +18,7 @@ import { oilDemand } from "./oil-demand.ts";
 import { openedPaste } from "./dispersion-factor.ts";
 import type { OilSection } from "../paint-section-types.ts";
 import { paintVolumes } from "./paint-volumes.ts";
+import { solventShares, untoldSolvents } from "./solvent-share.ts";
 import { colourRecord, WORKSHOP } from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
@@ -66,7 +68,11 @@ export function oilSection(
     (v) => effectiveCpvc(v.cpvc, v.factor),
   );
   const { pvc, paintDensity, pigmentMassFraction, pigmentGPerMl, volumeSolids, oilBeforeFat } =
-    paintVolumes({ oilIndex, oilDensity, pigmentDensity }, additions);
+    paintVolumes(
+      { oilIndex, oilDensity, pigmentDensity },
+      additions,
+      solventShares(additions, records),
+    );
   const reduced = (critical: Figure<Quantity>): Figure<Quantity> =>
     derivedFigure(
       { name: "PVC / CPVC", unit: "1", source: "bierwagen-hay-1975" },
@@ -114,6 +120,7 @@ export function oilSection(
       ...opened.reasons,
       ...finish.reasons,
       ...mediumStatements(unknownMediums(vehicle, additions, records), "finish"),
+      ...solventStatements(untoldSolvents(additions, records)),
       ...(colour.record.body === undefined ? [] : [bodyStatement(colour.record.body)]),
       ...(colour.record.oilSeparation === undefined
         ? []

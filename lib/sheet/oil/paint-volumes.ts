@@ -30,8 +30,15 @@ export interface PaintInputs {
 /** What binds the film beside the oil; a drier is too little to count, and a thinner leaves. */
 const BINDING = new Set<AdditionPart["kind"]>(["oil", "medium"]);
 
-/** Volumes of pigment, oil and what was added to it, as shares of film and of wet paint. */
-export function paintVolumes(paint: PaintInputs, additions: readonly AdditionPart[]): PaintVolumes {
+/**
+ * Volumes of pigment, oil and what was added to it, as shares of film and of wet paint.
+ * @param solvents what of each medium leaves the film [1], by slug.
+ */
+export function paintVolumes(
+  paint: PaintInputs,
+  additions: readonly AdditionPart[],
+  solvents: ReadonlyMap<string, Figure<Quantity>>,
+): PaintVolumes {
   const binding = additions.filter(({ kind }) => BINDING.has(kind));
   const binder = binding.length === 0 ? "oil" : "oil and medium";
   return {
@@ -41,9 +48,9 @@ export function paintVolumes(paint: PaintInputs, additions: readonly AdditionPar
         unit: "1",
         source: "bierwagen-hay-1975",
       },
-      inputs(paint, binding),
+      inputs(paint, binding, solvents),
       (v) => {
-        const [pigment, ...rest] = components(v, binding);
+        const [pigment, ...rest] = stays(components(v, binding));
         const massG = rest.reduce((sum, one) => sum + one.massG, 0);
         const volumeMl = rest.reduce((sum, one) => sum + one.massG / one.densityGPerCm3, 0);
         return pigmentVolumeConcentration(
@@ -80,7 +87,7 @@ export function paintVolumes(paint: PaintInputs, additions: readonly AdditionPar
     ),
     volumeSolids: derivedFigure(
       { name: "volume of all but thinner / volume of the wet paint", unit: "1" },
-      inputs(paint, additions),
+      inputs(paint, additions, solvents),
       (v) => volumeSolids(components(v, additions)),
     ),
     oilBeforeFat: derivedFigure(
@@ -90,9 +97,9 @@ export function paintVolumes(paint: PaintInputs, additions: readonly AdditionPar
         standing: "estimated",
         source: "practice-drying",
       },
-      inputs(paint, additions),
+      inputs(paint, additions, solvents),
       (v) => {
-        const [pigment, ...binder] = components(v, binding);
+        const [pigment, ...binder] = stays(components(v, binding));
         return (
           oilBeforeFatMl(paintVolumeMl([pigment]), paintVolumeMl(binder)) /
           paintVolumeMl(components(v, additions))
@@ -102,18 +109,23 @@ export function paintVolumes(paint: PaintInputs, additions: readonly AdditionPar
   };
 }
 
-/** Inputs of figures of the paint as made: a share and a density more for each addition. */
+/** Inputs of figures of the paint as made: a share and a density more for each addition, and what of it leaves the film where some does. */
 export function inputs(
   paint: PaintInputs,
   additions: readonly AdditionPart[],
+  solvents: ReadonlyMap<string, Figure<Quantity>> = new Map(),
 ): Record<string, Figure<Quantity>> {
   return {
     ...paint,
     ...Object.fromEntries(
-      additions.flatMap(({ slug, percentOfOil, densityGPerCm3 }): [string, Figure<Quantity>][] => [
-        [`percent ${slug}`, percentOfOil],
-        [`density ${slug}`, densityGPerCm3],
-      ]),
+      additions.flatMap(({ slug, percentOfOil, densityGPerCm3 }): [string, Figure<Quantity>][] => {
+        const leaves = solvents.get(slug);
+        return [
+          [`percent ${slug}`, percentOfOil],
+          [`density ${slug}`, densityGPerCm3],
+          ...(leaves === undefined ? [] : [[leavesKey(slug), leaves] as [string, typeof leaves]]),
+        ];
+      }),
     ),
   };
 }
@@ -141,10 +153,26 @@ function components(
   return [
     { massG: 100, densityGPerCm3: value("pigmentDensity"), volatile: false },
     { massG: oilG, densityGPerCm3: value("oilDensity"), volatile: false },
-    ...additions.map(({ slug, kind }) => ({
-      massG: (oilG * value(`percent ${slug}`)) / 100,
-      densityGPerCm3: value(`density ${slug}`),
-      volatile: kind === "thinner",
-    })),
+    ...additions.flatMap(({ slug, kind }) => {
+      const massG = (oilG * value(`percent ${slug}`)) / 100;
+      const densityGPerCm3 = value(`density ${slug}`);
+      const leaves = kind === "thinner" ? 1 : (v[leavesKey(slug)] ?? 0);
+      return [
+        { massG: massG * (1 - leaves), densityGPerCm3, volatile: false },
+        { massG: massG * leaves, densityGPerCm3, volatile: true },
+      ].filter((one) => one.massG > 0);
+    }),
   ];
+}
+
+/** What of it the film keeps; the pigment first. */
+function stays([pigment, ...others]: readonly [PaintComponent, ...PaintComponent[]]): readonly [
+  PaintComponent,
+  ...PaintComponent[],
+] {
+  return [pigment, ...others.filter(({ volatile }) => !volatile)];
+}
+
+function leavesKey(slug: string): string {
+  return `leaves ${slug}`;
 }

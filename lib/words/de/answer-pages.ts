@@ -91,7 +91,10 @@ export const ANSWER_PAGES: AnyWords<PageWords["answers"]> = {
     form: (form: string) => `als ${inGerman(FORM_WORDS, form)}`,
   },
   facts: FACTS,
-  fact: (path: string) => {
+  fact: (path: string): string => {
+    const ofPigment = /^cautions\.dryPigment\.[^.]+\.(.+)$/.exec(path)?.[1];
+    if (ofPigment !== undefined)
+      return `${ANSWER_PAGES.fact(`cautions.${ofPigment}`)} des trockenen Pigments`;
     const named = FACTS.find(([form]) => form.test(path))?.[1];
     const last = path.split(".").at(-1) ?? path;
     return (

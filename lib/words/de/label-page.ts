@@ -39,7 +39,7 @@ export const LABEL_PAGE: AnyWords<PageWords["labelPage"]> = {
         "Welcher Ansatz es war: das, was Sie nennen, wenn etwas nicht stimmt. Chargen einer Farbe unterscheiden sich ein wenig.",
       ],
     },
-    nothing: "keine Zeile: die aufgezeichneten Papiere der Lieferanten verlangen keine",
+    nothing: "kein Warnhinweis: die Papiere der Lieferanten verlangen keinen",
     lot: "von Hand eingetragen",
     holds: (ml: string, grams: string) => `${ml}, das sind ${grams} Farbe`,
     noSize: "keine Größe aufgezeichnet",

@@ -162,6 +162,8 @@ export const METHODS: MethodTexts = {
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint: what S hardly passes (97.5 %), by wavelength":
     "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil Farbe: was S kaum übersteigt (97.5 %), nach Wellenlänge",
   "usual range of {a} oil": "üblicher Bereich dieses Öls ({a})",
+  "solvents among its components, as many of its volume as of its mass":
+    "Lösemittel unter seinen Bestandteilen, so viel vom Volumen wie von der Masse",
   "volume of all but thinner / volume of the wet paint":
     "Volumen von allem außer Verdünner / Volumen der nassen Farbe",
   "ΔE00 (D65/10) between the tint at L* 50 and the same after the loss":

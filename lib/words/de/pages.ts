@@ -237,7 +237,7 @@ export const PAGES: AnyWords<PageWords> = {
     expected: (word: string) => `${upperFirst(word)}; hier nicht geprüft.`,
     caption: "Lichtechtheit",
     why: "Warum",
-    sensitivities: "Weitere Risiken: Säure, Lauge, Luft",
+    sensitivities: "Weitere Risiken",
     note: "Die Grenzen der Kategorien sind aus dem Gedächtnis der Norm zitiert. Eine Kategorie im eigentlichen Sinn braucht die Belichtungen der Norm.",
     none: "Noch nicht bekannt: keine Belichtung, keine Angabe des Lieferanten, und nichts, was die Pigmente erwarten ließen.",
   },

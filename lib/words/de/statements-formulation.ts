@@ -13,6 +13,7 @@ import {
   listed,
   micrometres,
   millilitres,
+  namesWithin,
   percent,
   sentence,
   significant,
@@ -51,6 +52,8 @@ const CHURCH: Readonly<Record<string, string>> = {
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
+  "medium-holds-solvent": ({ mediums }) =>
+    `Wie viel von ${namesWithin(mediums)} wegtrocknet, ist nicht bekannt: Lösemittel ist darin, und alles ist als Film gerechnet.`,
   "oil-index-class": ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
     `Ölindex ${OIL_INDEX_WORDS[oilIndexClass]}: ${gramsTo100(oilIndexGPer100g)} nach Masse${suchAs.length === 0 ? "" : `, in einer Klasse mit ${listed(suchAs.map((name) => inGerman(CHURCH, name)))} in Churchs Tabelle`}.`,
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>

@@ -108,9 +108,9 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "contains-metal": ({ metals, advice }) =>
     `Enthält ${listed(metals.map(metalWord))}. ${METAL_ADVICE[advice]}`,
   "child-resistant-fastening": ({ classes }) =>
-    `An die Öffentlichkeit verkauft braucht die Packung einen kindergesicherten Verschluss (${listed(classes)}).`,
+    `An die Öffentlichkeit verkauft braucht die Packung einen kindergesicherten Verschluss (${listed(classes.map(classByRoute))}).`,
   "tactile-warning": ({ classes }) =>
-    `An die Öffentlichkeit verkauft braucht die Packung einen tastbaren Gefahrenhinweis (${listed(classes)}).`,
+    `An die Öffentlichkeit verkauft braucht die Packung einen tastbaren Gefahrenhinweis (${listed(classes.map(classByRoute))}).`,
 
   "frame-differs": ({ stated, workedOut }) =>
     `Das Etikett des Herstellers folgt ${stated}, errechnet ist es hier nach ${workedOut}.`,
@@ -156,20 +156,30 @@ function signalWord(word: string): string {
   return word === "none" ? "keines" : inGerman(SIGNAL_WORDS, word);
 }
 
+/** "Acute Tox. 2 dermal" with its route in words; any other class as it is. */
+function classByRoute(name: string): string {
+  const [, hazardClass, route] = /^(.+) (oral|dermal|dust|vapour)$/.exec(name) ?? [];
+  return hazardClass === undefined || route === undefined
+    ? name
+    : `${hazardClass} (${ROUTES[route as keyof typeof ROUTES]})`;
+}
+
 /** The least share that counts; of an acute toxicity the estimate, which decides; else that it is too little. */
 function belowWhat({
   limit,
   ate,
   upTo,
   unit,
+  others,
 }: {
   readonly limit?: number;
   readonly ate?: number;
   readonly upTo?: number;
   readonly unit?: string;
+  readonly others?: readonly string[];
 }): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
-    return `bringt das Gemisch auf einen Schätzwert von ${withUnit(significant(ate, 2), unit)}, und der liegt über ${withUnit(significant(upTo, 3), unit)}`;
+    return `bringt das Gemisch${others === undefined ? "" : `, mit ${named(others)},`} auf einen Schätzwert von ${withUnit(significant(ate, 2), unit)}, und der liegt über ${withUnit(significant(upTo, 3), unit)}`;
   }
   return limit === undefined ? "ist zu wenig, um zu zählen" : `bleibt unter ${percent(limit)}`;
 }

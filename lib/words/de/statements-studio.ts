@@ -1,9 +1,11 @@
 import { STATED_QUARTZ } from "../../hazard/studio/quartz.ts";
+import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
 import type { StudioStatement } from "../../hazard/statements.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { inGerman, METAL_NAMES } from "./closed-sets.ts";
+import { HAZARD_EFFECTS } from "./hazard-effects.ts";
 import {
   bracketed,
   listed,
@@ -97,7 +99,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "film-turns-to-dust": () => "Schleifen macht den Film zu Staub.",
   "droplets-are-breathed-in": () => "Sprühnebel wird eingeatmet.",
   "holds-metal": ({ metals }) => `Enthält ${listed(metals.map(metalWord))}.`,
-  "states-hazard": ({ statements }) => `Trägt ${listed(statements)}.`,
+  "states-hazard": ({ statements }) => `${sentence(effects(statements))}.`,
   "hazard-data-missing": ({ ingredients }) =>
     `Keine Gefahrendaten aufgezeichnet für ${namesWithin(ingredients)}; als gefährlich behandeln.`,
   "holds-sensitiser": ({ names }) =>
@@ -106,6 +108,12 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     what === STATED_QUARTZ
       ? "Nach dem Papier des Lieferanten enthält es alveolengängigen Quarz, der die Lunge vernarbt und Krebs erzeugen kann."
       : `Das ist ${inGerman(QUARTZ_HOLDERS, what)}. Der Staub kann alveolengängigen Quarz enthalten, der die Lunge vernarbt und Krebs erzeugen kann, wenn nicht ein Papier des Lieferanten sagt, dass keiner darin ist.`,
+  "quartz-in-the-paint": ({ pigments: of, known }) =>
+    known === "stated"
+      ? `In ${namesWithin(of)} ist alveolengängiger Quarz: eingeatmet vernarbt er die Lunge und kann Krebs erzeugen.`
+      : `In ${namesWithin(of)} kann alveolengängiger Quarz sein: eingeatmet vernarbt er die Lunge und kann Krebs erzeugen.`,
+  "hazard-of-its-dust": ({ pigments: of, statements }) =>
+    `Der Staub von ${namesWithin(of)} ${effects(statements)}.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} Eine Prise genügt; Augenschutz, und nichts in der Nähe, was brennt oder gegessen wird.`,
   "paint-is-no-food": () => "Farbe nicht verschlucken.",
@@ -122,6 +130,15 @@ const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
     "Mit Peroxid: drei Prozent und nicht stärker, mit Handschuhen, niemals in einem geschlossenen Gefäß.",
   solvent: "Mit Lösemittel: an frischer Luft, und keine Flamme im Raum.",
 };
+
+/** What the hazards of a label do, after a subject. */
+function effects(statements: readonly string[]): string {
+  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect]));
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toLocaleUpperCase("de") + words.slice(1);
+}
 
 interface OfPigments {
   readonly pigments?: readonly string[];

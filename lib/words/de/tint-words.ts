@@ -28,7 +28,11 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
   "turns-clearly": (v) => `deutlich ${HUES[v.hue]}`,
   "turns-strongly": (v) => `stark ${HUES[v.hue]}`,
   "gains-chroma": (v) =>
-    v.turn === "no-hue-to-compare" ? `stark ${HUES[v.hue]}` : `leuchtender${turned(v)}`,
+    v.turn === "no-hue-to-compare"
+      ? `stark ${HUES[v.hue]}`
+      : v.toward === undefined
+        ? `leuchtender ${HUES[v.hue]}`
+        : `leuchtender${turned(v)}`,
   "keeps-chroma": (v) =>
     v.turn === "keeps-hue"
       ? "rein"

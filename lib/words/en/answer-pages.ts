@@ -83,7 +83,10 @@ export const ANSWER_PAGES = {
     [/^permanence\.weakest$/, "Weakest in light"],
     [/^cautions\.notClassified$/, "Contains, though not classified for it"],
   ] as readonly (readonly [RegExp, string])[],
-  fact: (path: string) => {
+  fact: (path: string): string => {
+    const ofPigment = /^cautions\.dryPigment\.[^.]+\.(.+)$/.exec(path)?.[1];
+    if (ofPigment !== undefined)
+      return `${ANSWER_PAGES.fact(`cautions.${ofPigment}`)} of the dry pigment`;
     const named = ANSWER_PAGES.facts.find(([form]) => form.test(path))?.[1];
     const last = path.split(".").at(-1) ?? path;
     return (

@@ -36,7 +36,7 @@ export const LABEL_PAGE = {
         "Which batch it was: the thing to quote when something is wrong. Lots of one colour differ a little.",
       ],
     },
-    nothing: "no line: the suppliers' papers recorded put none on it",
+    nothing: "no warning: the suppliers' papers call for none",
     lot: "written in by hand",
     holds: (ml: string, grams: string) => `${ml}, which hold ${grams} of paint`,
     noSize: "no size is recorded",

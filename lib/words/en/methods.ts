@@ -118,6 +118,7 @@ export const METHOD_TEXTS = [
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint, by wavelength",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint: what S hardly passes (97.5 %), by wavelength",
   "usual range of {a} oil",
+  "solvents among its components, as many of its volume as of its mass",
   "volume of all but thinner / volume of the wet paint",
   "ΔE00 (D65/10) between the tint at L* 50 and the same after the loss",
   "ΔE00 between what its components predict and its own drawdown",

@@ -223,7 +223,7 @@ export const PAGES = {
     expected: (word: string) => `${upperFirst(word)}; not tested here.`,
     caption: "Lightfastness",
     why: "Why",
-    sensitivities: "Other risks: acid, alkali, air",
+    sensitivities: "Other risks",
     note: "The limits of the categories are quoted from memory of the standard. A category proper needs the standard\u2019s own exposures.",
     none: "Not known yet: no exposure, no word from the supplier, and nothing to expect from its pigments.",
   },

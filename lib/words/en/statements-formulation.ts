@@ -25,6 +25,8 @@ const GRAINS: Readonly<Record<ParticleClass, string>> = {
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
+  "medium-holds-solvent": ({ mediums }) =>
+    `We do not know how much of ${namesWithin(mediums)} dries away: ${mediums.length > 1 ? "they hold" : "it holds"} a solvent, and all is reckoned as film.`,
   "oil-index-class": ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
     `A ${oilIndexClass} oil index: ${gramsTo100(oilIndexGPer100g)} by mass${suchAs.length === 0 ? "" : `, in one class with ${listed(suchAs)} in Church's table`}.`,
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>

@@ -106,9 +106,9 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "contains-metal": ({ metals, advice }) =>
     `Contains ${listed(metals.map(metalWord))}. ${METAL_ADVICE[advice]}`,
   "child-resistant-fastening": ({ classes }) =>
-    `Sold to the public, its package needs a child-resistant fastening (${listed(classes)}).`,
+    `Sold to the public, its package needs a child-resistant fastening (${listed(classes.map(classByRoute))}).`,
   "tactile-warning": ({ classes }) =>
-    `Sold to the public, its package needs a tactile warning of danger (${listed(classes)}).`,
+    `Sold to the public, its package needs a tactile warning of danger (${listed(classes.map(classByRoute))}).`,
 
   "frame-differs": ({ stated, workedOut }) =>
     `The maker's label is by ${stated}, and it is worked out here by ${workedOut}.`,
@@ -151,20 +151,30 @@ const METAL_ADVICE: Readonly<Record<MetalAdvice, string>> = {
   "do not heat": "Do not heat; nothing down the drain.",
 };
 
+/** "Acute Tox. 2 dermal" with its route in words; any other class as it is. */
+function classByRoute(name: string): string {
+  const [, hazardClass, route] = /^(.+) (oral|dermal|dust|vapour)$/.exec(name) ?? [];
+  return hazardClass === undefined || route === undefined
+    ? name
+    : `${hazardClass} (${ROUTES[route as keyof typeof ROUTES]})`;
+}
+
 /** The least share that counts; of an acute toxicity the estimate, which decides; else that it is too little. */
 function belowWhat({
   limit,
   ate,
   upTo,
   unit,
+  others,
 }: {
   readonly limit?: number;
   readonly ate?: number;
   readonly upTo?: number;
   readonly unit?: string;
+  readonly others?: readonly string[];
 }): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
-    return `brings the mixture to an estimate of ${withUnit(significant(ate, 2), unit)}, which is above ${withUnit(significant(upTo, 3), unit)}`;
+    return `brings the mixture${others === undefined ? "" : `, with ${named(others)},`} to an estimate of ${withUnit(significant(ate, 2), unit)}, which is above ${withUnit(significant(upTo, 3), unit)}`;
   }
   return limit === undefined ? "is too little to count" : `stays below ${percent(limit)}`;
 }

@@ -1,8 +1,10 @@
 import { STATED_QUARTZ } from "../../hazard/studio/quartz.ts";
+import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
 import type { StudioStatement } from "../../hazard/statements.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
+import { HAZARD_EFFECTS } from "./hazard-effects.ts";
 import {
   bracketed,
   listed,
@@ -77,7 +79,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "film-turns-to-dust": () => "Sanding turns the film to dust.",
   "droplets-are-breathed-in": () => "Spray is breathed in.",
   "holds-metal": ({ metals }) => `It holds ${listed(metals.map(metalWord))}.`,
-  "states-hazard": ({ statements }) => `It carries ${listed(statements)}.`,
+  "states-hazard": ({ statements }) => `It ${effects(statements)}.`,
   "hazard-data-missing": ({ ingredients }) =>
     `No hazard data recorded for ${namesWithin(ingredients)}; treat as hazardous.`,
   "holds-sensitiser": ({ names }) =>
@@ -86,6 +88,12 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     what === STATED_QUARTZ
       ? "By its supplier's paper it holds respirable quartz, which scars the lungs and can cause cancer."
       : `It is ${withArticle(what)}. Its dust may hold respirable quartz, which scars the lungs and can cause cancer, unless its supplier's paper says that there is none.`,
+  "quartz-in-the-paint": ({ pigments: of, known }) =>
+    known === "stated"
+      ? `There is respirable quartz in ${namesWithin(of)}: breathed in, it scars the lungs and can cause cancer.`
+      : `There may be respirable quartz in ${namesWithin(of)}: breathed in, it scars the lungs and can cause cancer.`,
+  "hazard-of-its-dust": ({ pigments: of, statements }) =>
+    `The dust of ${namesWithin(of)} ${effects(statements)}.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} A pinch is enough; eye protection, and nothing near that burns or is eaten.`,
   "paint-is-no-food": () => "Do not swallow paint.",
@@ -101,6 +109,11 @@ const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
   peroxide: "With peroxide: three per cent and no stronger, gloves on, never in a closed vessel.",
   solvent: "With a solvent: in fresh air, and no flame in the room.",
 };
+
+/** What the hazards of a label do, after a subject. */
+function effects(statements: readonly string[]): string {
+  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect]));
+}
 
 interface OfPigments {
   readonly pigments?: readonly string[];

@@ -27,7 +27,11 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
   "turns-clearly": (v) => `clearly ${v.hue}`,
   "turns-strongly": (v) => `strongly ${v.hue}`,
   "gains-chroma": (v) =>
-    v.turn === "no-hue-to-compare" ? `strongly ${v.hue}` : `brighter${turned(v)}`,
+    v.turn === "no-hue-to-compare"
+      ? `strongly ${v.hue}`
+      : v.toward === undefined
+        ? `a brighter ${v.hue}`
+        : `brighter${turned(v)}`,
   "keeps-chroma": (v) =>
     v.toward !== undefined ? TURNED[v.toward] : v.turn === "keeps-hue" ? "clean" : "as bright",
   "loses-chroma": (v) => `duller${turned(v)}`,

@@ -88,6 +88,9 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   facts: FACTS,
   fact: (path) => {
+    const ofPigment = /^cautions\.dryPigment\.[^.]+\.(.+)$/.exec(path)?.[1];
+    if (ofPigment !== undefined)
+      return `${ANSWER_PAGES.fact(`cautions.${ofPigment}`)} del pigmento seco`;
     const named = FACTS.find(([form]) => form.test(path))?.[1];
     const last = path.split(".").at(-1) ?? path;
     return (

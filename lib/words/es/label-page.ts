@@ -39,7 +39,7 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
         "De qué fabricación salió: lo que hay que citar cuando algo va mal. Los lotes de un color difieren un poco.",
       ],
     },
-    nothing: "ninguna línea: los documentos registrados de los proveedores no ponen ninguna",
+    nothing: "ninguna advertencia: los documentos de los proveedores no piden ninguna",
     lot: "escrito a mano",
     holds: (ml, grams) => `${ml}, que contienen ${grams} de pintura`,
     noSize: "no hay ningún tamaño registrado",

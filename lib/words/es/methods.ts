@@ -164,6 +164,8 @@ export const METHODS: MethodTexts = {
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint: what S hardly passes (97.5 %), by wavelength":
     "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pintura: lo que S apenas supera (97.5 %), por longitud de onda",
   "usual range of {a} oil": "intervalo habitual de este aceite ({a})",
+  "solvents among its components, as many of its volume as of its mass":
+    "disolventes entre sus componentes, tanto del volumen como de la masa",
   "volume of all but thinner / volume of the wet paint":
     "volumen de todo menos el diluyente / volumen de la pintura húmeda",
   "ΔE00 (D65/10) between the tint at L* 50 and the same after the loss":

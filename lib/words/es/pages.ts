@@ -232,7 +232,7 @@ export const PAGES: AnyWords<PageWords> = {
     expected: (word) => `${upperFirst(word)}; no ensayada aquí.`,
     caption: "Solidez a la luz",
     why: "Por qué",
-    sensitivities: "Otros riesgos: ácido, álcali, aire",
+    sensitivities: "Otros riesgos",
     note: "Los límites de las categorías se citan de memoria de la norma. Una categoría propiamente dicha necesita las exposiciones de la propia norma.",
     none: "Aún no se sabe: ni exposición, ni palabra del proveedor, ni nada que prever por sus pigmentos.",
   },

@@ -43,6 +43,8 @@ const SUCH_AS: Readonly<Record<string, string>> = {
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
+  "medium-holds-solvent": ({ mediums }) =>
+    `No se sabe cuánto de ${namesWithin(mediums)} se va al secar: lleva disolvente, y todo se cuenta como película.`,
   "oil-index-class": ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
     `Un índice de aceite ${OIL_CLASSES[oilIndexClass]}: ${gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${listed(suchAs.map((one) => wordOf(SUCH_AS, one)))} en la tabla de Church`}.`,
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>

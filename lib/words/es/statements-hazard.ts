@@ -108,9 +108,9 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "contains-metal": ({ metals, advice }) =>
     `Contiene ${listed(metals.map(metalWord))}. ${METAL_ADVICE[advice]}`,
   "child-resistant-fastening": ({ classes }) =>
-    `Vendido al público, su envase necesita un cierre de seguridad para niños (${listed(classes)}).`,
+    `Vendido al público, su envase necesita un cierre de seguridad para niños (${listed(classes.map(classByRoute))}).`,
   "tactile-warning": ({ classes }) =>
-    `Vendido al público, su envase necesita una advertencia de peligro táctil (${listed(classes)}).`,
+    `Vendido al público, su envase necesita una advertencia de peligro táctil (${listed(classes.map(classByRoute))}).`,
 
   "frame-differs": ({ stated, workedOut }) =>
     `La etiqueta del fabricante sigue ${stated}, y aquí se calcula según ${workedOut}.`,
@@ -152,20 +152,30 @@ const METAL_ADVICE: Readonly<Record<MetalAdvice, string>> = {
   "do not heat": "No calentar; no verter nada por el desagüe.",
 };
 
+/** "Acute Tox. 2 dermal" with its route in words; any other class as it is. */
+function classByRoute(name: string): string {
+  const [, hazardClass, route] = /^(.+) (oral|dermal|dust|vapour)$/.exec(name) ?? [];
+  return hazardClass === undefined || route === undefined
+    ? name
+    : `${hazardClass} (${ROUTES[route as keyof typeof ROUTES]})`;
+}
+
 /** The least share that counts; of an acute toxicity the estimate, which decides; else that it is too little. */
 function belowWhat({
   limit,
   ate,
   upTo,
   unit,
+  others,
 }: {
   readonly limit?: number;
   readonly ate?: number;
   readonly upTo?: number;
   readonly unit?: string;
+  readonly others?: readonly string[];
 }): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
-    return `lo que lleva la mezcla a una estimación de ${withUnit(significant(ate, 2), unit)}, por encima de ${withUnit(significant(upTo, 3), unit)}`;
+    return `lo que${others === undefined ? "" : `, con ${named(others)},`} lleva la mezcla a una estimación de ${withUnit(significant(ate, 2), unit)}, por encima de ${withUnit(significant(upTo, 3), unit)}`;
   }
   return limit === undefined ? "demasiado poco para contar" : `por debajo del ${percent(limit)}`;
 }

@@ -1,9 +1,11 @@
 import { STATED_QUARTZ } from "../../hazard/studio/quartz.ts";
+import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
 import type { StudioStatement } from "../../hazard/statements.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { METALS, wordOf } from "./closed-words.ts";
+import { HAZARD_EFFECTS } from "./hazard-effects.ts";
 import { bracketed, listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
 
 const DUSTINESS = {
@@ -74,7 +76,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "film-turns-to-dust": () => "Lijar convierte la película en polvo.",
   "droplets-are-breathed-in": () => "La niebla de pulverizar se inhala.",
   "holds-metal": ({ metals }) => `Contiene ${listed(metals.map(metalWord))}.`,
-  "states-hazard": ({ statements }) => `Lleva ${listed(statements)}.`,
+  "states-hazard": ({ statements }) => `${sentence(effects(statements))}.`,
   "hazard-data-missing": ({ ingredients }) =>
     `No hay datos de peligro registrados para ${namesWithin(ingredients)}; tratar como peligroso.`,
   "holds-sensitiser": ({ names }) =>
@@ -83,6 +85,12 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     what === STATED_QUARTZ
       ? "Según el documento de su proveedor contiene cuarzo respirable, que daña los pulmones y puede causar cáncer."
       : `Es ${wordOf(QUARTZ, what)}. Su polvo puede contener cuarzo respirable, que daña los pulmones y puede causar cáncer, salvo que un documento del proveedor diga que no lo hay.`,
+  "quartz-in-the-paint": ({ pigments: of, known }) =>
+    known === "stated"
+      ? `Hay cuarzo respirable en ${namesWithin(of)}: inhalado, daña los pulmones y puede causar cáncer.`
+      : `Puede haber cuarzo respirable en ${namesWithin(of)}: inhalado, daña los pulmones y puede causar cáncer.`,
+  "hazard-of-its-dust": ({ pigments: of, statements }) =>
+    `El polvo de ${namesWithin(of)} ${effects(statements)}.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} Basta una pizca; ojos protegidos, y nada cerca que arda o se coma.`,
   "paint-is-no-food": () => "No tragar pintura.",
@@ -113,6 +121,15 @@ const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
     "Con peróxido: al tres por ciento y no más fuerte, con guantes, nunca en un recipiente cerrado.",
   solvent: "Con un disolvente: al aire libre, y sin llamas en la sala.",
 };
+
+/** What the hazards of a label do, after a subject. */
+function effects(statements: readonly string[]): string {
+  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect]));
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toLocaleUpperCase("es") + words.slice(1);
+}
 
 interface OfPigments {
   readonly pigments?: readonly string[];

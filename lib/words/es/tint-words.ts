@@ -26,7 +26,11 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
   "turns-clearly": (v) => `claramente ${HUES[v.hue]}`,
   "turns-strongly": (v) => `fuertemente ${HUES[v.hue]}`,
   "gains-chroma": (v) =>
-    v.turn === "no-hue-to-compare" ? `fuertemente ${HUES[v.hue]}` : `más vivo${turned(v)}`,
+    v.turn === "no-hue-to-compare"
+      ? `fuertemente ${HUES[v.hue]}`
+      : v.toward === undefined
+        ? `de un ${HUES[v.hue]} más vivo`
+        : `más vivo${turned(v)}`,
   "keeps-chroma": (v) =>
     v.turn === "keeps-hue"
       ? "limpio"

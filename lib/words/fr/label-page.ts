@@ -39,7 +39,7 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
         "De quelle fabrication il vient\u202f: c’est ce qu’il faut citer quand quelque chose ne va pas. Les lots d’une couleur diffèrent un peu.",
       ],
     },
-    nothing: "pas de ligne\u202f: les documents consignés des fournisseurs n’en mettent aucune",
+    nothing: "pas d’avertissement\u202f: les documents des fournisseurs n’en demandent aucun",
     lot: "écrit à la main",
     holds: (ml, grams) => `${ml}, soit ${grams} de peinture`,
     noSize: "aucune contenance n’est consignée",

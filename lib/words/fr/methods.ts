@@ -165,6 +165,8 @@ export const METHODS: MethodTexts = {
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint: what S hardly passes (97.5 %), by wavelength":
     "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de peinture : ce que S ne dépasse guère (97.5 %), par longueur d’onde",
   "usual range of {a} oil": "plage usuelle de cette huile ({a})",
+  "solvents among its components, as many of its volume as of its mass":
+    "solvants parmi ses composants, autant du volume que de la masse",
   "volume of all but thinner / volume of the wet paint":
     "volume de tout sauf le diluant / volume de la peinture fraîche",
   "ΔE00 (D65/10) between the tint at L* 50 and the same after the loss":

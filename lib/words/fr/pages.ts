@@ -234,7 +234,7 @@ export const PAGES: AnyWords<PageWords> = {
     expected: (word) => `${upperFirst(word)}\u202f; non éprouvée ici.`,
     caption: "Solidité à la lumière",
     why: "Pourquoi",
-    sensitivities: "Autres risques\u202f: acide, alcali, air",
+    sensitivities: "Autres risques",
     note: "Les limites des catégories sont citées de mémoire d’après la norme. Une vraie catégorie demande les expositions de la norme elle-même.",
     none: "Pas encore connu\u202f: ni exposition, ni parole du fournisseur, ni rien à prévoir d’après ses pigments.",
   },

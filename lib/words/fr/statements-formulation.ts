@@ -44,6 +44,8 @@ const SUCH_AS: Readonly<Record<string, string>> = {
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
+  "medium-holds-solvent": ({ mediums }) =>
+    `On ignore quelle part ${of(namesWithin(mediums))} s’en va en séchant\u202f: il s’y trouve un solvant, et tout est compté comme film.`,
   "oil-index-class": ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
     `Un indice d’huile ${OIL_CLASSES[oilIndexClass]}\u202f: ${gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe que ${listed(suchAs.map((one) => wordOf(SUCH_AS, one)))} dans la table de Church`}.`,
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>

@@ -109,9 +109,9 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "contains-metal": ({ metals, advice }) =>
     `Contient\u202f: ${listed(metals.map(metalWord))}. ${METAL_ADVICE[advice]}`,
   "child-resistant-fastening": ({ classes }) =>
-    `Vendu au grand public, son emballage demande une fermeture de sécurité pour enfants (${listed(classes)}).`,
+    `Vendu au grand public, son emballage demande une fermeture de sécurité pour enfants (${listed(classes.map(classByRoute))}).`,
   "tactile-warning": ({ classes }) =>
-    `Vendu au grand public, son emballage demande une indication de danger détectable au toucher (${listed(classes)}).`,
+    `Vendu au grand public, son emballage demande une indication de danger détectable au toucher (${listed(classes.map(classByRoute))}).`,
 
   "frame-differs": ({ stated, workedOut }) =>
     `L’étiquette du fabricant suit ${stated}, et elle est calculée ici selon ${workedOut}.`,
@@ -153,20 +153,30 @@ const METAL_ADVICE: Readonly<Record<MetalAdvice, string>> = {
   "do not heat": "Ne pas chauffer\u202f; ne rien jeter à l’égout.",
 };
 
+/** "Acute Tox. 2 dermal" with its route in words; any other class as it is. */
+function classByRoute(name: string): string {
+  const [, hazardClass, route] = /^(.+) (oral|dermal|dust|vapour)$/.exec(name) ?? [];
+  return hazardClass === undefined || route === undefined
+    ? name
+    : `${hazardClass} (${ROUTES[route as keyof typeof ROUTES]})`;
+}
+
 /** The least share that counts; of an acute toxicity the estimate, which decides; else that it is too little. */
 function belowWhat({
   limit,
   ate,
   upTo,
   unit,
+  others,
 }: {
   readonly limit?: number;
   readonly ate?: number;
   readonly upTo?: number;
   readonly unit?: string;
+  readonly others?: readonly string[];
 }): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
-    return `ce qui mène le mélange à une estimation de ${withUnit(significant(ate, 2), unit)}, au-dessus de ${withUnit(significant(upTo, 3), unit)}`;
+    return `ce qui${others === undefined ? "" : `, avec ${named(others)},`} mène le mélange à une estimation de ${withUnit(significant(ate, 2), unit)}, au-dessus de ${withUnit(significant(upTo, 3), unit)}`;
   }
   return limit === undefined ? "trop peu pour compter" : `au-dessous de ${percent(limit)}`;
 }

@@ -1,9 +1,11 @@
 import { STATED_QUARTZ } from "../../hazard/studio/quartz.ts";
+import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
 import type { StudioStatement } from "../../hazard/statements.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { METALS, wordOf } from "./closed-words.ts";
+import { HAZARD_EFFECTS } from "./hazard-effects.ts";
 import { bracketed, listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
 
 const DUSTINESS = {
@@ -77,7 +79,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "film-turns-to-dust": () => "Le ponçage réduit le film en poussière.",
   "droplets-are-breathed-in": () => "Le brouillard de pulvérisation est inhalé.",
   "holds-metal": ({ metals }) => `Contient\u202f: ${listed(metals.map(metalWord))}.`,
-  "states-hazard": ({ statements }) => `Porte ${listed(statements)}.`,
+  "states-hazard": ({ statements }) => `${sentence(effects(statements))}.`,
   "hazard-data-missing": ({ ingredients }) =>
     `Aucune donnée de danger consignée pour ${namesWithin(ingredients)}\u202f; à traiter comme dangereux.`,
   "holds-sensitiser": ({ names }) =>
@@ -86,6 +88,12 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     what === STATED_QUARTZ
       ? "Selon le document de son fournisseur il contient du quartz alvéolaire, qui lèse les poumons et peut causer un cancer."
       : `C’est ${wordOf(QUARTZ, what)}. Sa poussière peut contenir du quartz alvéolaire, qui lèse les poumons et peut causer un cancer, à moins qu’un document du fournisseur ne dise qu’il n’y en a pas.`,
+  "quartz-in-the-paint": ({ pigments: of, known }) =>
+    known === "stated"
+      ? `Il y a du quartz alvéolaire dans ${namesWithin(of)}\u202f: inhalé, il lèse les poumons et peut causer un cancer.`
+      : `Il peut y avoir du quartz alvéolaire dans ${namesWithin(of)}\u202f: inhalé, il lèse les poumons et peut causer un cancer.`,
+  "hazard-of-its-dust": ({ pigments: of, statements }) =>
+    `La poussière de ${namesWithin(of)} ${effects(statements)}.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} Une pincée suffit\u202f; yeux protégés, et rien à proximité qui brûle ou qui se mange.`,
   "paint-is-no-food": () => "Ne pas avaler la peinture.",
@@ -116,6 +124,15 @@ const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
     "À l’eau oxygénée\u202f: à trois pour cent et pas plus forte, avec des gants, jamais dans un récipient fermé.",
   solvent: "Au solvant\u202f: à l’air libre, et aucune flamme dans la pièce.",
 };
+
+/** What the hazards of a label do, after a subject. */
+function effects(statements: readonly string[]): string {
+  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect]));
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toLocaleUpperCase("fr") + words.slice(1);
+}
 
 interface OfPigments {
   readonly pigments?: readonly string[];

@@ -28,7 +28,11 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
   "turns-clearly": (v) => `nettement ${HUES[v.hue]}`,
   "turns-strongly": (v) => `fortement ${HUES[v.hue]}`,
   "gains-chroma": (v) =>
-    v.turn === "no-hue-to-compare" ? `fortement ${HUES[v.hue]}` : `plus vif${turned(v)}`,
+    v.turn === "no-hue-to-compare"
+      ? `fortement ${HUES[v.hue]}`
+      : v.toward === undefined
+        ? `d’un ${HUES[v.hue]} plus vif`
+        : `plus vif${turned(v)}`,
   "keeps-chroma": (v) =>
     v.turn === "keeps-hue"
       ? "franc"

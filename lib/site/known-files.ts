@@ -1,0 +1,63 @@
+import { lstatSync, type BigIntStats } from "node:fs";
+import { join } from "node:path";
+import { readKept, writeKept } from "../kept/kept-file.ts";
+import type { KeptFolder } from "../kept/work-cache.ts";
+import type { OutputKind } from "./output-manifest.ts";
+import type { SiteTask } from "./site-task.ts";
+
+/** Files of an output as the newest build left them: one that has not been touched since need not be read to know its hash. */
+export interface KnownFiles {
+  /** The hash of a file, where it is still the one that the build put at this path. */
+  readonly hashOf: (path: string, file: string) => string | undefined;
+  /** Keep what files there are now, with their hashes by path. */
+  readonly keep: (dir: string, hashes: ReadonlyMap<string, string>) => void;
+}
+
+/** By path, what a file is told by and its hash. */
+type FileStates = Readonly<Record<string, readonly [state: string, hash: string]>>;
+
+/** What was written later than so long ago may be written again without a clock that shows it. Our own choice. */
+const SETTLED_MS = 100;
+const NS_PER_MS = 1_000_000n;
+
+export const NONE_KNOWN: KnownFiles = { hashOf: () => undefined, keep: () => undefined };
+
+/** @param cache undefined knows of no file and keeps none. */
+export function knownFiles(
+  cache: KeptFolder | undefined,
+  output: OutputKind,
+  kind: SiteTask["kind"],
+): KnownFiles {
+  if (cache === undefined) return NONE_KNOWN;
+  const name = `files-${output}-${kind}.json`;
+  let kept: ReadonlyMap<string, FileStates[string]> | undefined;
+  return {
+    hashOf: (path, file) => {
+      kept ??= new Map(Object.entries((readKept(cache.folder, name) ?? {}) as FileStates));
+      const [state, hash] = kept.get(path) ?? [];
+      const found = state === undefined ? undefined : fileAt(file);
+      return found !== undefined && state === stateOf(found) ? hash : undefined;
+    },
+    keep: (dir, hashes) => {
+      if (!cache.keeps) return;
+      const latest = BigInt(Date.now() - SETTLED_MS) * NS_PER_MS;
+      const states = [...hashes].flatMap(([path, hash]) => {
+        const found = fileAt(join(dir, path));
+        return found === undefined || found.mtimeNs > latest
+          ? []
+          : [[path, [stateOf(found), hash]] as const];
+      });
+      writeKept(cache.folder, name, Object.fromEntries(states) satisfies FileStates);
+    },
+  };
+}
+
+function fileAt(path: string): BigIntStats | undefined {
+  const found = lstatSync(path, { bigint: true, throwIfNoEntry: false });
+  return found?.isFile() === true ? found : undefined;
+}
+
+/** Another after every edit, and the same under each name of the file. */
+function stateOf({ dev, ino, size, mtimeNs }: BigIntStats): string {
+  return `${dev} ${ino} ${size} ${mtimeNs}`;
+}

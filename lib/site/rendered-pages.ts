@@ -1,0 +1,80 @@
+import { readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
+import type nunjucks from "nunjucks";
+import configure from "../../eleventy.config.ts";
+import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
+import { OutputFault } from "./output-fault.ts";
+import { PACKAGE_ROOT } from "./package-root.ts";
+import type { PageEntry } from "./page-entry.ts";
+import type { Site } from "./site.ts";
+import { templateEnvironment } from "./template-environment.ts";
+
+const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
+/** What the one template that Eleventy sees is made of. */
+const EVERY_PAGE = "partials/every-page.njk";
+
+/** Eleventy takes as long to load as so many pages take to render. Our own choice. */
+const WORTH_ELEVENTY = 60;
+
+/** Pages of a site as HTML, one after another: a few by the environment that Eleventy is handed, which comes to the same. */
+export async function* renderedPages(
+  site: Site,
+  dir: string,
+): AsyncGenerator<readonly [page: PageEntry, html: string]> {
+  if (site.pages.length >= WORTH_ELEVENTY) yield* byEleventy(site, dir);
+  else for (const page of site.pages) yield [page, rendered(page)];
+}
+
+let environment: nunjucks.Environment | undefined;
+
+function rendered(entry: PageEntry): string {
+  environment ??= templateEnvironment();
+  return environment.render(EVERY_PAGE, { entry });
+}
+
+/** Eleventy writes them below `dir`, each where it belongs. */
+async function* byEleventy(
+  site: Site,
+  dir: string,
+): AsyncGenerator<readonly [page: PageEntry, html: string]> {
+  const eleventy = await newEleventy(dir, (config) => {
+    configure(config, () => site);
+    // Its logger, disabled below, is not what tells of a slow transform.
+    config.benchmarkManager.get("Configuration").setIsVerbose(false);
+  });
+  eleventy.disableLogger();
+  await eleventy.write();
+  const absent = site.pages.filter(({ path }) => !isWritten(join(dir, path)));
+  if (absent.length > 0)
+    throw new OutputFault(
+      `${site.pages.length - absent.length} pages of ${site.pages.length} were written; these are missing: ${absent
+        .slice(0, 3)
+        .map(({ path }) => path)
+        .join(", ")}`,
+    );
+  for (const page of site.pages) yield [page, readFileSync(join(dir, page.path), "utf8")];
+}
+
+/** A template that could not be read leaves a page without a letter in it, and no other complaint. */
+function isWritten(file: string): boolean {
+  return (statSync(file, { throwIfNoEntry: false })?.size ?? 0) > 1;
+}
+
+/** Named as text: the package has no types to be found. */
+const ELEVENTY: string = "@11ty/eleventy";
+
+async function newEleventy(
+  dir: string,
+  config: (config: EleventyConfig) => unknown,
+): Promise<EleventyRun> {
+  const { default: Eleventy } = (await import(ELEVENTY)) as {
+    default: new (input: string, output: string, options: EleventyOptions) => EleventyRun;
+  };
+  return new Eleventy(TEMPLATES_INPUT, dir, {
+    configPath: false,
+    source: "script",
+    quietMode: true,
+    runMode: "build",
+    config,
+  });
+}

@@ -1,0 +1,37 @@
+import { expect, test } from "vitest";
+import { handlingSection } from "../../lib/pages/handling-section.ts";
+import { safetyBlocks } from "../../lib/pages/safety-blocks.ts";
+import { CONTEXT } from "../print/demonstration-cards.ts";
+
+function cautionsOf(slug: string) {
+  const worded = CONTEXT.sheets.find(({ sheet }) => sheet.slug === slug);
+  if (worded === undefined) throw new Error(`Unexpected range without ${slug}`);
+  const page = {
+    context: CONTEXT,
+    worded,
+    words: CONTEXT.words,
+    place: { root: "../../", path: `colours/${slug}/` },
+  };
+  const blocks = safetyBlocks(handlingSection(page), page);
+  const seen = blocks.flatMap((block) =>
+    block.kind === "cautions" ? block.operations.map(({ operation }) => operation) : [],
+  );
+  const folded = blocks.flatMap((block) => (block.kind === "fold" ? [block.summary] : []));
+  return { seen, folded };
+}
+
+/** Common practice: who sands a lead paint does not unfold a line first. */
+test.each(["lead-white", "cadmium-red", "cobalt-blue", "yellow-ochre"])(
+  "what %s forbids is not under a fold",
+  (slug) => {
+    const { seen, folded } = cautionsOf(slug);
+    expect(seen).toContain("Sanding");
+    expect(folded.join(" ")).not.toContain("Sanding");
+  },
+);
+
+test("what is only rarely done stays under one", () => {
+  const { seen, folded } = cautionsOf("cobalt-blue");
+  expect(seen).not.toContain("Heating or spraying");
+  expect(folded).toContain("Heating or spraying");
+});

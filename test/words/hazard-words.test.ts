@@ -1,0 +1,23 @@
+import { describe, expect, test } from "vitest";
+import { WORDS } from "../../lib/words/languages.ts";
+import { LANGUAGES } from "../../lib/records/schema/terms.ts";
+
+describe.each(LANGUAGES)("words of hazards in %s", (language) => {
+  const words = WORDS[language];
+
+  test("a claim on a dry pigment's label says that it is not the paint's", () => {
+    const of = (path: string) => words.pages.answers.fact(path);
+    const ofPigment = of("cautions.dryPigment.burnt-umber.hazardStatements");
+    expect(ofPigment).not.toBe(of("cautions.hazardStatements"));
+    expect(ofPigment.startsWith(of("cautions.hazardStatements"))).toBe(true);
+  });
+
+  test("an acute toxicity of a package has its route in words", () => {
+    const said = words.rulings["tactile-warning"];
+    expect(said).toBeDefined();
+    const text = said?.({ classes: ["Acute Tox. 2 dermal", "STOT RE 2"] }) ?? "";
+    expect(text).toContain("Acute Tox. 2 (");
+    expect(text).not.toContain("dermal");
+    expect(text).toContain("STOT RE 2");
+  });
+});
