@@ -3,7 +3,7 @@ import { completeCards, laidCards, type WithoutCard } from "../print/range-cards
 import { reprintList, type Reprint } from "../print/reprint-list.ts";
 import { earlierCards } from "../site/earlier-manifest.ts";
 import { keepPrintedCards } from "../site/printed-cards.ts";
-import { colourFamily } from "../sheet/colour-sheet.ts";
+import { colourFamily } from "../sheet/colour-family.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { outputFile } from "../site/output-file.ts";
 import { printedDate } from "../site/printed-date.ts";

@@ -4,7 +4,7 @@ import { packageSizes, type PackageSize } from "../print/package-size.ts";
 import { rangeLabels } from "../print/range-labels.ts";
 import type { Lot, Records } from "../records/records.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
-import { colourFamily } from "../sheet/colour-sheet.ts";
+import { colourFamily } from "../sheet/colour-family.ts";
 import { lotState } from "../sheet/lots/lot-on-sale.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
 import { OutputFault } from "../site/output-fault.ts";

@@ -5,7 +5,7 @@ import { sheetPage } from "../pages/sheet-page.ts";
 import { comparisonAssets, listingAssets } from "../pictures/listing-assets.ts";
 import { shownPaint } from "../pictures/site-pictures.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
-import { colourFamily } from "../sheet/colour-sheet.ts";
+import { colourFamily } from "../sheet/colour-family.ts";
 import { asFault, OutputFault } from "../site/output-fault.ts";
 import { ownFiles } from "../site/own-files.ts";
 import { printedDate } from "../site/printed-date.ts";

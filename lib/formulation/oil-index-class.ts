@@ -21,26 +21,58 @@ export interface OilIndexLimit {
   /** Largest oil index [g/100 g] still in this class, inclusive. */
   readonly oilIndexMaxGPer100g: number;
   /** Pigments of Church's table that lie in it. */
-  readonly suchAs: readonly string[];
+  readonly suchAs: readonly ChurchPigment[];
+}
+
+export interface ChurchPigment {
+  readonly name: string;
+  /** Where one name is of this pigment alone: PBr 7 is of siennas and umbers. */
+  readonly colourIndexName?: string;
+}
+
+/** A pigment of a paint, which is not set beside itself. */
+export interface OwnPigment {
+  readonly name: string;
+  readonly colourIndexName?: string | undefined;
 }
 
 export const OIL_INDEX_LIMITS: readonly OilIndexLimit[] = [
   {
     oilIndexClass: "very low",
     oilIndexMaxGPer100g: 25,
-    suchAs: ["white lead", "zinc white", "vermilion"],
+    suchAs: [
+      { name: "white lead", colourIndexName: "PW 1" },
+      { name: "zinc white", colourIndexName: "PW 4" },
+      { name: "vermilion", colourIndexName: "PR 106" },
+    ],
   },
-  { oilIndexClass: "low", oilIndexMaxGPer100g: 50, suchAs: ["ultramarine"] },
-  { oilIndexClass: "medium", oilIndexMaxGPer100g: 70, suchAs: ["yellow ochre", "viridian"] },
+  {
+    oilIndexClass: "low",
+    oilIndexMaxGPer100g: 50,
+    suchAs: [{ name: "ultramarine", colourIndexName: "PB 29" }],
+  },
+  {
+    oilIndexClass: "medium",
+    oilIndexMaxGPer100g: 70,
+    suchAs: [
+      { name: "yellow ochre", colourIndexName: "PY 43" },
+      { name: "viridian", colourIndexName: "PG 18" },
+    ],
+  },
   {
     oilIndexClass: "high",
     oilIndexMaxGPer100g: 110,
-    suchAs: ["Prussian blue", "raw umber", "burnt umber", "ivory black"],
+    suchAs: [
+      { name: "Prussian blue", colourIndexName: "PB 27" },
+      { name: "raw umber" },
+      { name: "burnt umber" },
+      { name: "ivory black", colourIndexName: "PBk 9" },
+    ],
   },
   {
     oilIndexClass: "very high",
     oilIndexMaxGPer100g: Infinity,
-    suchAs: ["raw sienna", "burnt sienna"],
+    suchAs: [{ name: "raw sienna" }, { name: "burnt sienna" }],
   },
 ];
 
@@ -73,14 +105,14 @@ export interface OilIndexRuling {
 /**
  * @param oilIndexGPer100g [g/100 g], > 0; an estimate's two ends are judged at
  *   their geometric mean, since oil figures differ by ratios.
- * @param own names of the paint's own pigments, lower case: it is not set beside itself.
+ * @param own the paint's own pigments: it is not set beside itself, by whichever name.
  * @returns the ruling; an oil index on a limit belongs to the lower class.
  * @throws RangeError when an end is not a finite number above 0.
  * @example oilIndexRuling(34).oilIndexClass // "low"
  */
 export function oilIndexRuling(
   oilIndexGPer100g: Quantity,
-  own: readonly string[] = [],
+  own: readonly OwnPigment[] = [],
 ): OilIndexRuling {
   const [lower, upper] = ends(oilIndexGPer100g);
   for (const end of [lower, upper]) {
@@ -105,7 +137,9 @@ export function oilIndexRuling(
             values: {
               oilIndexClass,
               oilIndexGPer100g,
-              suchAs: limit.suchAs.filter((one) => !own.includes(one.toLowerCase())),
+              suchAs: limit.suchAs
+                .filter((one) => !own.some((pigment) => isOne(pigment, one)))
+                .map(({ name }) => name),
             },
             ...evidence,
           }
@@ -115,6 +149,13 @@ export function oilIndexRuling(
             ...evidence,
           },
   };
+}
+
+function isOne(own: OwnPigment, { name, colourIndexName }: ChurchPigment): boolean {
+  return (
+    own.name.toLowerCase() === name.toLowerCase() ||
+    (colourIndexName !== undefined && own.colourIndexName?.split(":")[0] === colourIndexName)
+  );
 }
 
 function limitOf(oilIndexGPer100g: number): OilIndexLimit {

@@ -3,6 +3,7 @@ import { remembered } from "../quantities/remembered.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Colour, Records, SpectrumReading, TintReading } from "../records/records.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
+import { isLightener } from "../sheet/colour-family.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
 import type { VehicleRecord } from "../records/schema/vehicle.ts";
 
@@ -52,8 +53,9 @@ const PIGMENT = {
   bulkDensities: {
     hours: 0.5,
     line: "bulkDensityLooseGPerMl: 0.4\nbulkDensityTappedGPerMl: 0.7",
-    value: ({ bulkDensityLooseGPerMl: loose, bulkDensityTappedGPerMl: tapped }) =>
-      loose === undefined || tapped === undefined
+    // Pouring and tapping raises dust, for what a bag or a jar of the powder holds: of no use where none is sold.
+    value: ({ bulkDensityLooseGPerMl: loose, bulkDensityTappedGPerMl: tapped, soldDry }) =>
+      soldDry === true && (loose === undefined || tapped === undefined)
         ? { bulkDensityLooseGPerMl: loose ?? 0.2, bulkDensityTappedGPerMl: tapped ?? 0.9 }
         : undefined,
   },
@@ -113,7 +115,9 @@ const COLOUR = {
     hours: 3,
     line: 'tints:\n  - { white: WHITE, massRatio: "1:1", ratioKind: paint, reading: FILE, column: "1:1" }\n  - { white: WHITE, massRatio: "1:5", ratioKind: paint, reading: FILE, column: "1:5" }\n  - { white: WHITE, massRatio: "1:20", ratioKind: paint, reading: FILE, column: "1:20" }',
     value: ({ tints, masstone }, records, slug) => {
-      const white = usualWhite(records);
+      const [white, colour] = [usualWhite(records), records.colours.get(slug)];
+      // A white let down in another tells of neither: what wants letting down in it is a dark colour.
+      if (colour === undefined || isLightener(colour, records)) return undefined;
       return tints === undefined && masstone !== undefined && white !== undefined && white !== slug
         ? {
             tints: TRIED_RATIOS.map(([colour, whiteParts]) => ({
@@ -202,6 +206,13 @@ const COLOUR = {
         : undefined,
   },
 } satisfies Readonly<Record<string, Form<ColourRecord>>>;
+
+/** Measurements for which a powder is handled by itself, poured or ground. */
+export const OF_A_POWDER: ReadonlySet<MeasurementKey> = new Set([
+  "bulkDensities",
+  "densityGPerCm3",
+  "oilAbsorptionGPer100g",
+]);
 
 export type MeasurementKey = keyof typeof PIGMENT | keyof typeof VEHICLE | keyof typeof COLOUR;
 

@@ -95,7 +95,17 @@ export function nextSteps(
       ];
     })
     .filter(({ cleared, firmer, added }) => cleared + firmer + added > 0)
-    .sort((one, other) => worth(other) - worth(one) || order(one, other));
+    .sort(
+      (one, other) =>
+        Number(isPacking(one)) - Number(isPacking(other)) ||
+        worth(other) - worth(one) ||
+        order(one, other),
+    );
+}
+
+/** How a powder packs, which no painter asks: after all that one does. */
+function isPacking({ measurement }: NextStep): boolean {
+  return measurement.key === "bulkDensities";
 }
 
 export interface KnownFits {

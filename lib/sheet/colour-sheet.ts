@@ -13,6 +13,7 @@ import { expectedFinish } from "./oil/finish-figure.ts";
 import { paintAsMade } from "./paint-as-made.ts";
 import { opticsSection } from "./optics/optics-section.ts";
 import { permanenceSection } from "./permanence/permanence-section.ts";
+import { colourFamily } from "./colour-family.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Fits } from "./tints/strength.ts";
 import { expectedSections } from "./tints/expected-section.ts";
@@ -67,17 +68,4 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
   };
   placeFigures(slug, sheet);
   return sheet;
-}
-
-/** Its own, or that of its pigment, where there is only one. */
-export function colourFamily(
-  { record: { family, pigments } }: Colour,
-  records: Records,
-): Sheet["family"] {
-  if (family !== undefined) return family;
-  const [only] = pigments;
-  const pigment = only === undefined ? undefined : records.pigments.get(only.pigment)?.record;
-  return pigments.length > 1
-    ? undefined
-    : (pigment?.family ?? records.knowledge.pigment(pigment?.colourIndexName).family);
 }

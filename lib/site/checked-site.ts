@@ -45,7 +45,7 @@ export async function checkedSite({
     diagnostics: [
       ...diagnostics,
       ...claimsAs(claims, diagnosticsOf(sites)),
-      ...worked.laidOut().warnings,
+      ...sites.flatMap(({ laidOut }) => laidOut().warnings),
       ...addressFaults(records, allPagePaths(sites), [
         ...keptManifests(contentDir),
         ...(since === undefined ? [] : [since]),

@@ -26,12 +26,12 @@ export function earlierCards(file: string): EarlierCard[] {
 
 /**
  * What an earlier manifest says that its site told customers: of another language the manifest in that language's folder
- * beside it, where there is one.
+ * beside it. Without one nothing was told in that language, and its feed begins now, as that of a first publishing does.
  * @throws OutputFault for a file that is no manifest of ours
  */
-export function earlierState(file: string, folder = ""): PublishedState | undefined {
+export function earlierState(file: string, folder = ""): PublishedState {
   const own = join(dirname(file), folder, basename(file));
-  if (folder !== "" && !existsSync(own)) return undefined;
+  if (folder !== "" && !existsSync(own)) return publishedState({});
   const read = readManifest(own);
   if (fields(read)["kind"] !== MANIFEST_KIND)
     throw new OutputFault(`${own} is no manifest.json of an earlier build`);

@@ -79,10 +79,10 @@ function formerFaults({ workshop, workshopPlace }: Records, pages: PagePaths): D
 /** Addresses of an earlier manifest that no page of today has, each told once: a colour's sheet for all its pages, one language for all. */
 function lostFaults(file: string, pages: PagePaths): Diagnostic[] {
   const there = new Set(pages);
-  const lost = earlierState(file)?.files.filter(
+  const lost = earlierState(file).files.filter(
     (path) => path.endsWith(".html") && !there.has(path),
   );
-  const addresses = new Set(lost?.map((path) => shortAddress(path, there)));
+  const addresses = new Set(lost.map((path) => shortAddress(path, there)));
   return [...addresses].sort().map((address) => ({
     severity: "error",
     rule: "site/lost-address",

@@ -102,7 +102,12 @@ export function siteOf(
       })),
     },
     workshop: (asked) => workshopOfWorked(worked, date, asked),
-    warnings: diagnosticsOf(sites),
+    warnings: [
+      ...diagnosticsOf(sites),
+      ...hazardNotes(worked.sheets, worked.context.records, worked.steps).filter(
+        ({ severity }) => severity !== "note",
+      ),
+    ],
     paths: allPagePaths(sites),
   };
 }

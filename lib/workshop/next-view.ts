@@ -8,12 +8,13 @@ import {
   dueTrials,
   type Due,
 } from "../planning/due.ts";
-import { recordLine } from "../planning/measurement.ts";
+import { OF_A_POWDER, recordLine } from "../planning/measurement.ts";
 import { stepGroups, type StepGroup } from "../planning/step-groups.ts";
 import type { NextStep } from "../planning/next-steps.ts";
 import type { Reprint } from "../print/reprint-list.ts";
 import type { Records } from "../records/records.ts";
 import { decimalText } from "../words/number-text.ts";
+import { dryPigmentHandling } from "../sheet/handling/dry-pigment-handling.ts";
 import type { Words } from "../words/words.ts";
 import { trialName } from "./trials-page.ts";
 
@@ -33,10 +34,11 @@ export function nextLines(steps: readonly NextStep[], records: Records, words: W
   return stepGroups(steps).map(({ kind, key, slugs, step, counted: { on, of } }): NextLine => {
     const [first = ""] = slugs;
     return {
-      what: text.of(
-        text.things[key],
-        slugs.map((slug) => nameOf(kind, slug, records)),
-      ),
+      what:
+        text.of(
+          text.things[key],
+          slugs.map((slug) => nameOf(kind, slug, records)),
+        ) + (kind === "pigment" && OF_A_POWDER.has(key) ? maskText(slugs, records, words) : ""),
       gain:
         text.gain(step.cleared, step.firmer, step.added, step.claims) +
         (on < of ? `, ${text.triedOn(on, of)}` : ""),
@@ -45,6 +47,20 @@ export function nextLines(steps: readonly NextStep[], records: Records, words: W
       record: recordLine({ kind, key }),
     };
   });
+}
+
+/** What is to be worn for those of the powders that call for it. */
+function maskText(slugs: readonly string[], records: Records, words: Words): string {
+  const grave = slugs.flatMap((slug) => {
+    const pigment = records.pigments.get(slug);
+    return pigment !== undefined &&
+      dryPigmentHandling(pigment, records).cautions.some(({ rule }) => rule === "respirator-p3")
+      ? [pigment.record.name]
+      : [];
+  });
+  const text = words.pages.nextSteps;
+  if (grave.length === 0) return "";
+  return `; ${grave.length === slugs.length ? text.mask : text.maskFor(words.listed(grave))}`;
 }
 
 function nameOf(kind: StepGroup["kind"], slug: string, records: Records): string {

@@ -189,3 +189,17 @@ describe("check says what build --strict stops at", () => {
     expect(report.sheetCount).toBe(3);
   });
 });
+
+test("and a substance that a label has no name for in its language", async () => {
+  const { build, check } = await told({
+    "workshop.yaml": "name: Test Workshop\nlanguages: [de]\nvehicle: oil\n",
+    "vehicles/oil.yaml":
+      "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: 0.93\nhazards: []\n",
+    "pigments/red.yaml":
+      "name: Invented red\ncasNumber: 9000-01-5\ndensityGPerCm3: 3\nhazards: [{ statement: H301, hazardClass: Acute Tox. 3 }]\n",
+    "colours/red.md":
+      "---\nname: Red\npigments: [{ pigment: red }]\noilIndexGPer100g: { value: 30, method: batch book, date: 2026-01-01 }\n---\n",
+  });
+  expect(build.join("\n")).toContain(" hazard/name-missing");
+  expect(check).toEqual(expect.arrayContaining(build));
+});

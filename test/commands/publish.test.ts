@@ -65,6 +65,19 @@ afterAll(() => store.close());
 const ship = (...options: string[]): Promise<CommandRun> =>
   publish("s3:colours/shop", "--endpoint", store.address, ...options);
 
+test("in several languages a second publish of the same records finds nothing to move", async () => {
+  const other = contentFolder({
+    ...RECORDS,
+    "workshop.yaml": `${RECORDS["workshop.yaml"]}pageLanguages: [en, de]\n`,
+  });
+  const publishes = (): Promise<CommandRun> =>
+    commandHere(["publish", "--to", "www"], { cwd: other.home, env: KEYS });
+  expect((await publishes()).code).toBe(0);
+  const first = readFileSync(join(other.home, "www", "de", "feed.xml"), "utf8");
+  expect((await publishes()).output).toContain("www holds this site already");
+  expect(readFileSync(join(other.home, "www", "de", "feed.xml"), "utf8")).toBe(first);
+});
+
 /** One workshop, through one state after the other: what is published is held against what was published before. */
 describe("a workshop that publishes", { shuffle: false }, () => {
   describe("to a store that speaks as S3 does", () => {

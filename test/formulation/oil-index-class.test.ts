@@ -11,7 +11,7 @@ describe("the limits", () => {
 
   test("put each pigment that a row names, by Church's figure, into that row", () => {
     const named = OIL_INDEX_LIMITS.flatMap((row) =>
-      row.suchAs.map((pigment) => ({ pigment, row })),
+      row.suchAs.map(({ name }) => ({ pigment: name, row })),
     );
     expect(named.length).toBeGreaterThan(9);
     for (const { pigment, row } of named) {
@@ -55,7 +55,31 @@ describe("oilIndexRuling", () => {
   });
 
   test("a paint is not set beside itself", () =>
-    expect(oilIndexRuling(34, ["ultramarine"]).reason).toMatchObject({ values: { suchAs: [] } }));
+    expect(oilIndexRuling(34, [{ name: "Ultramarine" }]).reason).toMatchObject({
+      values: { suchAs: [] },
+    }));
+
+  // The Colour Index: lead white PW 1, bone and ivory black PBk 9; both umbers are PBr 7, and neither is the other.
+  test.each([
+    [20, { name: "Basic lead carbonate", colourIndexName: "PW 1" }, ["zinc white", "vermilion"]],
+    [
+      20,
+      { name: "Titanium dioxide", colourIndexName: "PW 6" },
+      ["white lead", "zinc white", "vermilion"],
+    ],
+    [
+      80,
+      { name: "Bone black", colourIndexName: "PBk 9" },
+      ["Prussian blue", "raw umber", "burnt umber"],
+    ],
+    [
+      80,
+      { name: "Burnt umber", colourIndexName: "PBr 7" },
+      ["Prussian blue", "raw umber", "ivory black"],
+    ],
+  ] as const)("a paint is not set beside itself: %d, %j", (oilIndex, own, suchAs) => {
+    expect(oilIndexRuling(oilIndex, [own]).reason).toMatchObject({ values: { suchAs } });
+  });
 
   test.each([0, -3, NaN, Infinity])("refuses %s", (oilIndex) => {
     expect(() => oilIndexRuling(oilIndex)).toThrow(

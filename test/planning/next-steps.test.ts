@@ -6,6 +6,7 @@ import { stepGroups } from "../../lib/planning/step-groups.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { lotOnSale } from "../../lib/sheet/lots/lot-on-sale.ts";
+import { nextLines } from "../../lib/workshop/next-view.ts";
 import { workedSite, type WorkedSite } from "../../lib/site/site-context.ts";
 import { RECORDS } from "../support/demonstration.ts";
 import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
@@ -22,7 +23,8 @@ const FILES = {
   "workshop.yaml": "name: Test Workshop\nvehicle: linseed-oil\n",
   "vehicles/linseed-oil.yaml":
     "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: 0.93\nhazards: []\n",
-  "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 6\nhazards: []\n",
+  "pigments/lamp-black.yaml":
+    "name: Lamp black\ncolourIndexName: PBk 6\nhazards: []\nsoldDry: true\n",
   "pigments/chalk.yaml": "name: Chalk\nhazards: []\n",
   "colours/grey.md": GREY,
 } as const;
@@ -181,7 +183,8 @@ test("nothing is proposed that the records have already", () => {
 });
 
 test("the best gain for the work comes first, and steps that gain alike stand together", () => {
-  const gains = steps.map(worth);
+  const packing = steps.filter(({ measurement: { key } }) => key === "bulkDensities");
+  const gains = steps.filter((step) => !packing.includes(step)).map(worth);
   expect(gains).toEqual(gains.toSorted((one, other) => other - one));
   const groups = stepGroups(steps);
   expect(groups.flatMap(({ slugs }) => slugs)).toHaveLength(steps.length);
@@ -231,6 +234,53 @@ describe("a supplier's paper", () => {
     ]);
     expect(papers("name: Chalk\n", "2026-03-10")).toEqual([]);
   });
+});
+
+describe("how a powder packs", () => {
+  test("is asked for of one that is sold dry alone, after all that a painter asks", () => {
+    const packing = steps.filter(({ measurement: { key } }) => key === "bulkDensities");
+    // Chalk is not sold dry.
+    expect(packing.map(({ measurement: { slug } }) => slug)).toEqual(["lamp-black"]);
+    expect(steps.at(-1)?.measurement.key).toBe("bulkDensities");
+  });
+
+  test("of one that is toxic is told with the mask; of another it is not", () => {
+    const toxic = {
+      ...FILES,
+      "pigments/chalk.yaml": "name: Chalk\nhazards: [H301]\nsoldDry: true\n",
+    };
+    const { context } = workedOf(toxic);
+    const lines = nextLines(
+      nextSteps(
+        recordsOf(toxic),
+        context.sheets.map(({ sheet }) => sheet),
+        [],
+        { steps: Infinity, sheets: Infinity },
+      ),
+      recordsOf(toxic),
+      context.words,
+    ).filter(({ record }) => record.startsWith("bulkDensity"));
+    const ofToxic = lines.find(({ what }) => what.includes("Chalk"))?.what;
+    expect(ofToxic).toMatch(/; with a P3 mask and the extractor on( for Chalk)?$/);
+    expect(
+      nextLines(steps, records, context.words).filter(({ what }) => what.includes("P3 mask")),
+    ).toEqual([]);
+  });
+});
+
+test("no white and no extender is to be let down in a white: a dark colour is, in it", () => {
+  const asked = possibleMeasurements(RECORDS).flatMap(({ kind, slug, key }) =>
+    kind === "colour" && key === "tints" ? [slug] : [],
+  );
+  const families = asked.map((slug) => RECORDS.colours.get(slug)?.record.family);
+  expect(families.filter((family) => family === "white" || family === "extender")).toEqual([]);
+  const open = [...RECORDS.colours.values()].filter(
+    ({ slug, record }) =>
+      record.tints === undefined && record.discontinued === undefined && !asked.includes(slug),
+  );
+  expect(open.map(({ slug }) => slug)).toEqual(
+    expect.arrayContaining(["titanium-zinc-white", "barytes-medium", "chalk-medium"]),
+  );
 });
 
 describe("what time makes due", () => {

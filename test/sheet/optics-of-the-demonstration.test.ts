@@ -75,6 +75,14 @@ describe("tinting strength", () => {
   });
 });
 
+test("a white is told by a dark colour let down in it, not by let-downs of its own", () => {
+  for (const slug of ["lead-white", "titanium-zinc-white", "barytes-medium"])
+    expect(sheetOf(slug).optics.tintingStrength).toMatchObject({
+      reason: "what a white or an extender does shows in a dark colour let down in it",
+      wanting: ["colours.lamp-black.tints"],
+    });
+});
+
 describe("parts of white to L* 50", () => {
   test("by paint, by volume and by dry pigment follow from the records by hand: bone black 78 g of oil to 100 g, titanium white 26", () => {
     const sheet = sheetOf("bone-black");

@@ -74,6 +74,10 @@ export const pigmentSchema = z.strictObject({
     .max(100)
     .optional()
     .describe("respirable crystalline silica [%]; 0 where a paper states that there is none"),
+  soldDry: z
+    .literal(true)
+    .optional()
+    .describe("sold as powder too: what a measure of it weighs is then worth finding out"),
   pricePerKg: privateKey(within("price")).optional(),
   lightfastness: z
     .strictObject({

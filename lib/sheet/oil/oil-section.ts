@@ -115,9 +115,7 @@ export function oilSection(
     oilSeparation: recordedWord(colour, "oilSeparation"),
     reasons: [
       ...demand.reasons,
-      ...(isKnown(demand.oilIndex)
-        ? [oilIndexRuling(demand.oilIndex.value, namesOf(parts)).reason]
-        : []),
+      ...(isKnown(demand.oilIndex) ? [oilIndexRuling(demand.oilIndex.value, parts).reason] : []),
       ...(isKnown(cpvc) ? oilDemandStatements(cpvc.value) : []),
       ...opened.reasons,
       ...finish.reasons,
@@ -132,10 +130,6 @@ export function oilSection(
       (found) => found !== undefined,
     ),
   };
-}
-
-function namesOf(parts: readonly PigmentPart[]): string[] {
-  return parts.map(({ name }) => name.toLowerCase());
 }
 
 /** A word of the workshop's own, as it saw it. */

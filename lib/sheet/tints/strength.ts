@@ -15,6 +15,7 @@ import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { drawdownRecords, WORKSHOP } from "../record-inputs.ts";
+import { isLightener } from "../colour-family.ts";
 import { whiteColour } from "./drawdown-set.ts";
 import type { FitAmongOthers } from "./other-whites.ts";
 import { tintsAsDrawn } from "./tints-as-drawn.ts";
@@ -48,6 +49,12 @@ export function tintingStrength(
     ...drawdownRecords(records.colours.get(reference), records),
     WORKSHOP,
   ];
+  if (fits.get(colour.slug)?.kind !== "fit" && isLightener(colour, records))
+    return absent(
+      "what a white or an extender does shows in a dark colour let down in it",
+      colour.slug === reference ? wanting : [`colours.${reference}.tints`],
+      drawdowns,
+    );
   const [sample, against] = [fits.get(colour.slug), fits.get(reference)];
   const name = records.colours.get(reference)?.record.name ?? reference;
   if (sample?.kind !== "fit")

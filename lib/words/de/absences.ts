@@ -20,6 +20,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "its films tell nothing of hiding": "die Filme sagen nichts über das Decken",
   "the workshop names no colour to reckon strength against":
     "die Werkstatt nennt keine Bezugsfarbe für die Farbstärke",
+  "what a white or an extender does shows in a dark colour let down in it":
+    "was ein Weiß oder ein Füllstoff tut, zeigt eine dunkle Farbe, die damit aufgehellt ist",
   "no let-downs from which strength can be fitted":
     "keine Aufhellungen, aus denen sich die Farbstärke anpassen ließe",
   "no let-down in a white of the reference": "keine Aufhellung in einem Weiß der Bezugsfarbe",

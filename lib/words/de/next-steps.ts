@@ -50,6 +50,8 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
     ].join(", "),
   triedOn: (tried: number, all: number) =>
     `gezählt an ${tried} von ${all} Farben, für die übrigen ebenso angenommen`,
+  mask: "mit P3-Maske und laufender Absaugung",
+  maskFor: (names: string) => `mit P3-Maske und laufender Absaugung bei ${names}`,
   hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
   file: ENGLISH.file,
   dueLines: {

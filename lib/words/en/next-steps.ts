@@ -50,6 +50,8 @@ export const NEXT_STEPS = {
     ].join(", "),
   triedOn: (tried: number, all: number) =>
     `found on ${tried} of the ${all} colours and taken to be alike on the others`,
+  mask: "with a P3 mask and the extractor on",
+  maskFor: (names: string) => `with a P3 mask and the extractor on for ${names}`,
   hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
   file: (kind: keyof typeof RECORD, slug: string) => `${RECORD[kind]}/${slug}.${ENDING[kind]}`,
   /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */

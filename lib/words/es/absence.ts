@@ -19,6 +19,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "no trial to through dry": "ningún ensayo hasta seco en profundidad",
   "not needed: it was exposed, or is stated": "no hace falta: se expuso, o está declarado",
   "no blue wool reference is stated": "no hay declarado ningún grado de lana azul",
+  "what a white or an extender does shows in a dark colour let down in it":
+    "lo que hace un blanco o una carga se ve en un color oscuro rebajado con él",
   "no let-downs from which strength can be fitted":
     "no hay rebajes de los que pueda ajustarse la fuerza",
   "the parts of its pigments are not in the record":

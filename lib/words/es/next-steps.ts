@@ -52,6 +52,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
         ? []
         : [`${claims} ${claims === 1 ? "afirmación" : "afirmaciones"} de respuestas`]),
     ].join(", "),
+  mask: "con mascarilla P3 y la extracción en marcha",
+  maskFor: (names) => `con mascarilla P3 y la extracción en marcha para ${names}`,
   hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
   file: ENGLISH_STEPS.file,
   reprintsUnknown:

@@ -20,6 +20,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "no trial to through dry": "aucun essai mené jusqu’au sec à cœur",
   "not needed: it was exposed, or is stated": "inutile\u202f: exposé, ou déclaré",
   "no blue wool reference is stated": "aucun degré de laine bleue n’est déclaré",
+  "what a white or an extender does shows in a dark colour let down in it":
+    "ce que fait un blanc ou une charge se voit à une couleur sombre dégradée avec",
   "no let-downs from which strength can be fitted":
     "aucun dégradé dont la force puisse être ajustée",
   "the parts of its pigments are not in the record":

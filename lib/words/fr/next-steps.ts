@@ -54,6 +54,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
         ? []
         : [`${claims} ${claims === 1 ? "affirmation" : "affirmations"} de réponses`]),
     ].join(", "),
+  mask: "avec un masque P3 et l’aspiration en marche",
+  maskFor: (names) => `avec un masque P3 et l’aspiration en marche pour ${names}`,
   hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
   file: ENGLISH_STEPS.file,
   reprintsUnknown:
