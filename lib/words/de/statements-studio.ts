@@ -49,9 +49,9 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "no-draught-across-powder": (v) =>
     `Kein Zug und kein Ventilator über dem Pulver: ${pigments(v)}.`,
   "respirator-ffp2": (v) =>
-    `Bei ${pigmentsDative(v)}, zusätzlich zur Absaugung und nicht an ihrer Stelle, eine dicht sitzende Maske, mindestens FFP2 oder N95.`,
+    `Bei ${pigmentsDative(v)} eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
   "respirator-p3": (v) =>
-    `Bei ${pigmentsDative(v)}, zusätzlich zur Absaugung und nicht an ihrer Stelle, ein dicht sitzendes Atemschutzgerät mit P3- oder P100-Filter oder eine Maske FFP3.`,
+    `Bei ${pigmentsDative(v)} ein dicht sitzendes Atemschutzgerät mit P3- oder P100-Filter oder eine Maske FFP3 tragen, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
   "no-ignition-source": (v) =>
     `Keine Flamme, keine Funken und keine andere Zündquelle in der Nähe: ${it(v)}.`,
   gloves: ({ pigments: of }) =>

@@ -32,9 +32,9 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     `Weigh and mull ${pigments(v)} where an extractor catches the dust, or under a cover; a mask comes on top of that.`,
   "no-draught-across-powder": (v) => `No draught and no fan across the powder of ${pigments(v)}.`,
   "respirator-ffp2": (v) =>
-    `For ${pigments(v)}, as well as the extractor and not in its place, a fitted mask of FFP2 or N95 at least.`,
+    `For ${pigments(v)} wear a fitted mask of FFP2 or N95 at least, as well as the extractor and never in its place.`,
   "respirator-p3": (v) =>
-    `For ${pigments(v)}, as well as the extractor and not in its place, a fitted respirator with a P3 or P100 filter, or a mask of FFP3.`,
+    `For ${pigments(v)} wear a fitted respirator with a P3 or P100 filter, or a mask of FFP3, as well as the extractor and never in its place.`,
   "no-ignition-source": (v) => `No flame, spark or other source of ignition near ${it(v)}.`,
   gloves: ({ pigments: of }) =>
     of === undefined ? "Wear gloves." : `Wear gloves with ${namesWithin(of)}.`,

@@ -27,9 +27,9 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "no-draught-across-powder": (v) =>
     `Ni corrientes de aire ni ventiladores sobre el polvo: ${pigments(v)}.`,
   "respirator-ffp2": (v) =>
-    `Para ${pigments(v)}, además del extractor y no en su lugar, una mascarilla ajustada FFP2 o N95 como mínimo.`,
+    `Con ${pigments(v)}, llevar una mascarilla ajustada FFP2 o N95 como mínimo, además del extractor y nunca en su lugar.`,
   "respirator-p3": (v) =>
-    `Para ${pigments(v)}, además del extractor y no en su lugar, un equipo respiratorio ajustado con filtro P3 o P100, o una mascarilla FFP3.`,
+    `Con ${pigments(v)}, llevar un equipo respiratorio ajustado con filtro P3 o P100, o una mascarilla FFP3, además del extractor y nunca en su lugar.`,
   "no-ignition-source": (v) => `Ninguna llama, chispa ni otra fuente de ignición cerca: ${it(v)}.`,
   gloves: ({ pigments: of }) =>
     of === undefined ? "Llevar guantes." : `Llevar guantes con ${namesWithin(of)}.`,

@@ -29,9 +29,9 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "no-draught-across-powder": (v) =>
     `Ni courant d’air ni ventilateur sur la poudre\u202f: ${pigments(v)}.`,
   "respirator-ffp2": (v) =>
-    `Pour ${pigments(v)}, en plus de l’aspiration et non à sa place, un masque ajusté FFP2 ou N95 au moins.`,
+    `Pour ${pigments(v)}, porter un masque ajusté FFP2 ou N95 au moins, en plus de l’aspiration et jamais à sa place.`,
   "respirator-p3": (v) =>
-    `Pour ${pigments(v)}, en plus de l’aspiration et non à sa place, un appareil respiratoire ajusté à filtre P3 ou P100, ou un masque FFP3.`,
+    `Pour ${pigments(v)}, porter un appareil respiratoire ajusté à filtre P3 ou P100, ou un masque FFP3, en plus de l’aspiration et jamais à sa place.`,
   "no-ignition-source": (v) =>
     `Ni flamme, ni étincelle, ni autre source d’inflammation à proximité\u202f: ${it(v)}.`,
   gloves: ({ pigments: of }) =>
