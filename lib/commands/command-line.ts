@@ -1,3 +1,4 @@
+import { dirname, join } from "node:path";
 import { parseArgs } from "node:util";
 import { andNearest } from "../diagnostics/nearest-word.ts";
 import { writtenBase } from "../records/site-base.ts";
@@ -64,10 +65,13 @@ export async function runCommand(
   const { claims = "error" } = values;
   if (claims !== "error" && claims !== "warn")
     return complaint(`--claims can't be ${claims}: it takes error or warn`);
+  const contentDir = values.content ?? "content";
+  // What is published of records elsewhere is no build of this folder's: it lies beside those.
+  const home = command === "publish" ? dirname(contentDir) : ".";
   const options: CommandOptions = {
-    contentDir: values.content ?? "content",
-    outputDir: values.output ?? "_site",
-    workshopDir: values.workshop ?? "_workshop",
+    contentDir,
+    outputDir: values.output ?? join(home, "_site"),
+    workshopDir: values.workshop ?? join(home, "_workshop"),
     date: values.date,
     base,
     port,
