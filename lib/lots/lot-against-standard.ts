@@ -120,44 +120,17 @@ export function lotAgainstStandard(
       rule: "lot-has-no-let-down-of-standard",
       values: { white: unpaired.white, ratio: unpaired.massRatio },
     });
-  let letDown: LotComparison["letDown"];
-  if (pair !== undefined) {
-    const white = whites.get(pair.of.white);
-    const isWhiteAlike = white?.geometry === pair.of.reading.geometry;
-    const bench = commonBench(
-      pair.of.reading,
-      pair.lot.reading,
-      ...(white !== undefined && isWhiteAlike ? [white] : []),
-    );
-    const [of, own] = [pair.of.reading, pair.lot.reading].map(
-      (reading) => bench && onBench(reading, bench),
-    );
-    if (bench === undefined || of === undefined || own === undefined)
-      remarks.push(notReadAlike("let-down", pair.of.reading, pair.lot.reading));
-    else {
-      const strength = lotStrength(of, own, white && onBench(white, bench), bench);
-      const difference = differenceParts(labOfReading(of), labOfReading(own));
-      letDown = { white: pair.of.white, massRatio: pair.of.massRatio, difference, strength };
-      const ofColour = colourUncertainty([pair.of.reading, pair.lot.reading], spread);
-      found.push(
-        judged("letDown", difference.deltaE00, [0, tolerances.letDownDeltaE00], ofColour),
-        judged(
-          "strength",
-          strength.weightedPercent,
-          tolerances.strengthPercent,
-          strengthUncertainty(pair, spread),
-        ),
-        judged("residual", strength.residual.deltaE00, [0, tolerances.residualDeltaE00], ofColour),
-      );
-      remarks.push(...inAnotherWhite(standard, pair, difference.deltaE00));
-    }
-  }
+  const compared =
+    pair && comparedLetDown(standard, pair, whites.get(pair.of.white), tolerances, spread);
+  if (compared !== undefined && "rule" in compared) remarks.push(compared);
+  const letDown = compared === undefined || "rule" in compared ? undefined : compared;
+  if (letDown !== undefined) found.push(...letDown.judged);
   found.push(...figuresJudged(standard, lot, tolerances));
   const worst = worstVerdict(found.map((one) => one.verdict));
-  const verdict = worst === "pass" && isLeftOpen(lot, masstone, letDown) ? undefined : worst;
+  const verdict = worst === "pass" && isLeftOpen(lot, masstone, letDown?.of) ? undefined : worst;
   return {
     ...(masstone === undefined ? {} : { masstone }),
-    ...(letDown === undefined ? {} : { letDown }),
+    ...(letDown === undefined ? {} : { letDown: letDown.of }),
     ...(verdict === undefined ? {} : { verdict }),
     judged: found,
     remarks,
@@ -171,9 +144,48 @@ export function lotAgainstStandard(
   };
 }
 
-/** The let-down's difference and strength, unless the let-down was not made as it is written down: then they tell nothing. */
-export function soundLetDown({ letDown, remarks }: LotComparison): LotComparison["letDown"] {
-  return remarks.some(({ rule }) => rule === "reads-as-in-another-white") ? undefined : letDown;
+/** A let-down held against the standard's, or why it tells nothing of the lot: read otherwise, or made in another white than is written down. */
+function comparedLetDown(
+  standard: LotFigures,
+  pair: LetDownPair,
+  white: Measurement | undefined,
+  tolerances: Tolerances,
+  spread: WorkshopSpread,
+):
+  | {
+      readonly of: NonNullable<LotComparison["letDown"]>;
+      readonly judged: readonly Judged[];
+    }
+  | ComparisonStatement {
+  const isWhiteAlike = white?.geometry === pair.of.reading.geometry;
+  const bench = commonBench(
+    pair.of.reading,
+    pair.lot.reading,
+    ...(white !== undefined && isWhiteAlike ? [white] : []),
+  );
+  const [of, own] = [pair.of.reading, pair.lot.reading].map(
+    (reading) => bench && onBench(reading, bench),
+  );
+  if (bench === undefined || of === undefined || own === undefined)
+    return notReadAlike("let-down", pair.of.reading, pair.lot.reading);
+  const difference = differenceParts(labOfReading(of), labOfReading(own));
+  const elsewhere = inAnotherWhite(standard, pair, difference.deltaE00);
+  if (elsewhere !== undefined) return elsewhere;
+  const strength = lotStrength(of, own, white && onBench(white, bench), bench);
+  const ofColour = colourUncertainty([pair.of.reading, pair.lot.reading], spread);
+  return {
+    of: { white: pair.of.white, massRatio: pair.of.massRatio, difference, strength },
+    judged: [
+      judged("letDown", difference.deltaE00, [0, tolerances.letDownDeltaE00], ofColour),
+      judged(
+        "strength",
+        strength.weightedPercent,
+        tolerances.strengthPercent,
+        strengthUncertainty(pair, spread),
+      ),
+      judged("residual", strength.residual.deltaE00, [0, tolerances.residualDeltaE00], ofColour),
+    ],
+  };
 }
 
 /** Whether masstone and let-down were both held against the standard, each as it is written down: a correction follows from both together. */
@@ -265,7 +277,7 @@ function inAnotherWhite(
   standard: LotFigures,
   { of, lot }: LetDownPair,
   off: number,
-): ComparisonStatement[] {
+): ComparisonStatement | undefined {
   const [nearest] = standard.letDowns
     .filter(
       ({ white, massRatio, ratioKind }) =>
@@ -277,14 +289,12 @@ function inAnotherWhite(
     })
     .toSorted((one, other) => one.deltaE00 - other.deltaE00);
   return nearest === undefined || nearest.deltaE00 > off * OTHER_WHITE_SHARE
-    ? []
-    : [
-        {
-          rule: "reads-as-in-another-white",
-          values: { white: of.white, other: nearest.white, deltaE00: nearest.deltaE00 },
-          standing: "derived",
-        },
-      ];
+    ? undefined
+    : {
+        rule: "reads-as-in-another-white",
+        values: { white: of.white, other: nearest.white, deltaE00: nearest.deltaE00 },
+        standing: "derived",
+      };
 }
 
 function figuresJudged(standard: LotFigures, lot: LotFigures, tolerances: Tolerances): Judged[] {

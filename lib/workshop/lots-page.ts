@@ -1,7 +1,6 @@
 import type { Block } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
-import { soundLetDown } from "../lots/lot-against-standard.ts";
 import { TELLING_DEGREES } from "../lots/replicate-spread.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { CellView, TableView } from "../present/views.ts";
@@ -65,7 +64,7 @@ function lotsTable(context: PageContext, { root }: PagePlace): TableView {
       { head: text.columns.strength, numeric: true },
     ],
     rows: rows.map(({ lot, judged, isStandard, book }): CellView[] => {
-      const letDown = judged && soundLetDown(judged.comparison);
+      const letDown = judged?.comparison.letDown;
       return [
         { text: lot.record.number, href: `${root}${lotAddress(lot.slug)}` },
         {

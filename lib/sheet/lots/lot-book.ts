@@ -8,7 +8,6 @@ import type { Tolerances } from "../../lots/judgement.ts";
 import {
   isWhollyCompared,
   lotAgainstStandard,
-  soundLetDown,
   type LotComparison,
   type LotFigures,
   type WorkshopSpread,
@@ -163,7 +162,7 @@ function lotBook(
 /** Nothing of a let-down that was not read or made as it is written down. */
 function chartedValue(of: Charted, comparison: LotComparison | undefined): number | undefined {
   if (of === "masstone") return comparison?.masstone?.deltaE00;
-  const letDown = comparison && soundLetDown(comparison);
+  const letDown = comparison?.letDown;
   if (letDown === undefined) return undefined;
   const { strength, difference } = letDown;
   return of === "strength" ? strength.weightedPercent : difference.deltaE00;
