@@ -35,7 +35,9 @@ interface Told {
   readonly standing: StandingView;
 }
 
-/** Where nothing is known a dash stands for the word, and that is said. */
+/** Stands for a word where there is none; its detail says why. */
+export const NO_WORD = "\u2013";
+
 function fact(
   { name, href, word, detail, brief, without, standing }: Told,
   { words }: PageContext,
@@ -44,7 +46,7 @@ function fact(
     return {
       name,
       href,
-      word: "\u2013",
+      word: NO_WORD,
       detail: without ?? words.pages.sheetPage.detail.unknown,
       standing: without === undefined ? standingWord("not stated", words) : standing,
     };
@@ -109,10 +111,8 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): Fac
 
 function hides(worded: SheetTexts, context: PageContext): FactView {
   const { optics } = worded.sheet;
-  const { opacityClass, contrastRatio, scatteringPower } = optics;
+  const { opacityClass } = optics;
   const { facts, asDrawn, detail } = context.words.pages.sheetPage;
-  const film = text(worded, "optics.hidingFilmUm", context);
-  const ratio = text(worded, "optics.contrastRatio", context);
   // What a drawdown of unknown thickness tells of hiding, where there is one.
   const drawn = optics.reasons.find(({ rule }) => Object.hasOwn(asDrawn, rule));
   if (!isKnown(opacityClass) && drawn !== undefined)
@@ -126,8 +126,6 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
       },
       context,
     );
-  // A dark paint is classed by how much it scatters: its contrast ratio says nothing of that.
-  const isByContrast = isKnown(opacityClass) && inputsOf(opacityClass).includes(contrastRatio);
   return fact(
     {
       name: facts.hides,
@@ -135,27 +133,28 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
       word: isKnown(opacityClass)
         ? upperFirst(context.words.terms[opacityClass.value] ?? opacityClass.value)
         : undefined,
-      detail: !isByContrast
-        ? isKnown(opacityClass) && inputsOf(opacityClass).includes(scatteringPower)
-          ? opacityClass.value === "opaque"
-            ? detail.byBody
-            : isMoreThanACoat(worded.sheet)
-              ? detail.never
-              : film === undefined
-                ? detail.byScatter
-                : detail.byDarkness(film)
-          : undefined
-        : film !== undefined
-          ? isMoreThanACoat(worded.sheet)
-            ? detail.never
-            : detail.film(film)
-          : ratio === undefined
-            ? undefined
-            : detail.contrast(ratio),
+      detail: hidingDetail(worded, context),
       standing: standingView(opacityClass, context.words),
     },
     context,
   );
+}
+
+/** How it hides, by what its class goes by: a dark paint is classed by how much it scatters, since its contrast ratio says nothing of that. */
+function hidingDetail(worded: SheetTexts, context: PageContext): string | undefined {
+  const { opacityClass, contrastRatio, scatteringPower } = worded.sheet.optics;
+  const { detail } = context.words.pages.sheetPage;
+  const film = text(worded, "optics.hidingFilmUm", context);
+  const judgedBy = isKnown(opacityClass) ? inputsOf(opacityClass) : [];
+  if (judgedBy.includes(contrastRatio)) {
+    const ratio = text(worded, "optics.contrastRatio", context);
+    if (film === undefined) return ratio === undefined ? undefined : detail.contrast(ratio);
+    return isMoreThanACoat(worded.sheet) ? detail.never : detail.film(film);
+  }
+  if (!judgedBy.includes(scatteringPower)) return undefined;
+  if (isKnown(opacityClass) && opacityClass.value === "opaque") return detail.byBody;
+  if (isMoreThanACoat(worded.sheet)) return detail.never;
+  return film === undefined ? detail.byScatter : detail.byDarkness(film);
 }
 
 function dries(worded: SheetTexts, context: PageContext): FactView {

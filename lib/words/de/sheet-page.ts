@@ -81,7 +81,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     oil: (grams: string) => `${grams} Pigment`,
     unknown: "noch nicht bekannt",
     lighter: "von sich aus heller als ein Mittelton",
-    never: "nie von sich aus",
+    never: "deckt nie von sich aus",
     noWarning: "das trockene Pigment aus der Luft halten; ölige Lappen können sich entzünden",
     noWarningDryOil: "das trockene Pigment aus der Luft halten",
     seeLabel: "das ganze Etikett unter Sicherheit",

@@ -73,7 +73,7 @@ export const SHEET_PAGE = {
     oil: (grams: string) => `${grams} of pigment`,
     unknown: "not known yet",
     lighter: "lighter than a middle tone by itself",
-    never: "never by itself",
+    never: "never hides by itself",
     noWarning: "keep the dry pigment out of the air; oily rags can catch fire",
     noWarningDryOil: "keep the dry pigment out of the air",
     seeLabel: "the whole label is under Safety",

@@ -73,7 +73,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     oil: (grams) => `${grams} de pigmento`,
     unknown: "aún no se sabe",
     lighter: "más claro que un tono medio por sí mismo",
-    never: "nunca por sí mismo",
+    never: "nunca cubre por sí misma",
     noWarning: "mantener el pigmento seco fuera del aire; los trapos con aceite pueden prenderse",
     noWarningDryOil: "mantener el pigmento seco fuera del aire",
     seeLabel: "toda la etiqueta en Seguridad",

@@ -77,7 +77,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     oil: (grams) => `${grams} de pigment`,
     unknown: "pas encore connu",
     lighter: "plus clair qu’un ton moyen par lui-même",
-    never: "jamais d’elle-même",
+    never: "ne couvre jamais d’elle-même",
     noWarning: "tenir le pigment sec hors de l’air\u202f; les chiffons gras peuvent prendre feu",
     noWarningDryOil: "tenir le pigment sec hors de l’air",
     seeLabel: "toute l’étiquette sous Sécurité",
