@@ -97,7 +97,9 @@ describe("a lot of which not all was read", () => {
 test("what is let down in the wrong white tells nothing, all else is compared whole", () => {
   const wrong = compared({ masstone: read(0.02), letDowns: [letDown(read(0.3))] });
   expect(wrong.remarks.map(({ rule }) => rule)).toEqual(["reads-as-in-another-white"]);
-  expect(wrong.judged.map(({ criterion, verdict }) => [criterion, verdict])).toEqual([["masstone", "pass"]]);
+  expect(wrong.judged.map(({ criterion, verdict }) => [criterion, verdict])).toEqual([
+    ["masstone", "pass"],
+  ]);
   expect([wrong.letDown, wrong.verdict, isWhollyCompared(wrong)]).toEqual([
     undefined,
     undefined,

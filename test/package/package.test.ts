@@ -2,9 +2,21 @@ import { execFileSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, inject, test } from "vitest";
-import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
 import { installed, packed, ROOT, type Installed } from "../support/installed-package.ts";
 import { mullstone, type CommandRun } from "../support/mullstone.ts";
+
+/** As many colours as make pages enough for Eleventy to be worth its loading. */
+const COLOURS = 30;
+const WORKSHOP: RecordTexts = {
+  ...SMALLEST_WORKSHOP,
+  ...Object.fromEntries(
+    Array.from({ length: COLOURS - 1 }, (_, i) => [
+      `colours/black-${i + 2}.md`,
+      `---\nname: Black ${i + 2}\npigments: [{ pigment: lamp-black }]\n---\nNotes.\n`,
+    ]),
+  ),
+};
 
 let tarball = "";
 beforeAll(() => {
@@ -68,7 +80,7 @@ describe("the package installed into an empty folder", () => {
   });
   /** A build of its command, in its folder, into a site of its own. */
   const build = async (site: string): Promise<CommandRun> => {
-    const { content } = contentFolder(SMALLEST_WORKSHOP);
+    const { content } = contentFolder(WORKSHOP);
     return mullstone(
       ["build", "--content", content, "--output", site, "--workshop", `${site}-workshop`],
       { cwd: place.home, bin: place.bin },
@@ -81,11 +93,13 @@ describe("the package installed into an empty folder", () => {
     const { code, output, complaints } = await build("site");
     expect(complaints).toBe("");
     expect(code).toBe(0);
-    expect(output).toMatch(/^1 sheet, 0 warnings, [\d.]+ s: site; for the workshop alone: \S+\n$/);
+    expect(output).toMatch(
+      /^30 sheets, 0 warnings, [\d.]+ s: site; for the workshop alone: \S+\n$/,
+    );
     const { colours } = JSON.parse(readFileSync(join(home, "site/catalogue.json"), "utf8")) as {
       colours: { url: string; sheet: string }[];
     };
-    expect(colours).toHaveLength(1);
+    expect(colours).toHaveLength(COLOURS);
     for (const { url, sheet } of colours)
       for (const file of [`${url}index.html`, sheet])
         expect(existsSync(join(home, "site", file)), file).toBe(true);

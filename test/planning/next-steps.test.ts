@@ -319,11 +319,11 @@ describe("what time makes due", () => {
     expect(dueLots(records)).toEqual([]);
   });
 
-  test("the newest lot of a colour that fails, and none that a later one has followed", () => {
+  test("the newest lot of a colour that fails or can't be judged, and none that a later one has followed", () => {
     // As the demonstration was invented: one off strength, one in the wrong white, each the last of its colour.
     expect(dueLots(RECORDS)).toEqual([
       { due: "lot-failed", record: "lots/ib-2605", number: "IB-2605" },
-      { due: "lot-failed", record: "lots/bb-2606", number: "BB-2606" },
+      { due: "lot-unjudged", record: "lots/bb-2606", number: "BB-2606" },
     ]);
   });
 
