@@ -36,6 +36,8 @@ test("from the list of lots to one that failed, to its correction, to the batch 
   expect(trial + added + rest + more).toBeCloseTo(all, 0);
   expect(await textOf(page, ".batch-sheet__cautions")).toMatch(/Lamp Black it holds PBk.6/);
   expect(await page.locator("[data-plan], [data-amount]").count()).toBe(0);
+  // A click does not wait for the styles of the page that it leads to.
+  await page.waitForLoadState("load");
   const paper = await page.pdf({ format: "A4", printBackground: true });
   expect(paper.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
   await page.goto(lotPage);
