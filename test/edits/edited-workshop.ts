@@ -13,7 +13,7 @@ import { viewKey } from "../../lib/site/filled-page.ts";
 import { writeData, writeSite } from "../../lib/site/write-site.ts";
 import { writtenFiles } from "../../lib/site/written-files.ts";
 import { chanceOf, chosen, index, type Chance } from "../fuzz/chance.ts";
-import { WHOLE_WORKSHOP } from "./whole-workshop.ts";
+import type { RecordTexts } from "../support/content-folder.ts";
 
 /** After every date of the records. */
 const TODAY = "2026-12-31";
@@ -33,9 +33,11 @@ export interface EditsReport {
  * Edit a small workshop again and again, and after each edit hold what is made out of the cache
  * against what is made without it, to the last byte.
  * @param home an empty folder for it.
+ * @param records of the workshop at first.
  * @param renderEvery of so many edits one is rendered to pages, the workshop's too, which takes longest.
  */
 export async function editedWorkshop(
+  records: RecordTexts,
   edits: number,
   seed: number,
   home: string,
@@ -44,7 +46,7 @@ export async function editedWorkshop(
 ): Promise<EditsReport> {
   const chance = chanceOf(seed);
   const content = join(home, "content");
-  const texts = new Map(Object.entries(WHOLE_WORKSHOP));
+  const texts = new Map(Object.entries(records));
   for (const [path, text] of texts) write(join(content, path), text);
   const warm: Making = {
     // The sources run as they are: to this cache they are one version of the program.

@@ -6,7 +6,7 @@ import { loadRecords } from "../../lib/records/load-records.ts";
 import { allLanguages } from "../../lib/site/one-folder.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { contentFolder } from "../support/content-folder.ts";
-import { WHOLE_WORKSHOP } from "./whole-workshop.ts";
+import { IN_TWO_LANGUAGES } from "./whole-workshop.ts";
 
 /** What the sheet of the red says in each language, out of a cache or without one. */
 function sheets(content: string, home: string, cache?: WorkCache): string[] {
@@ -22,10 +22,10 @@ function sheets(content: string, home: string, cache?: WorkCache): string[] {
 }
 
 test("a let-down that comes moves the sheet in a language in which its pigment has another name", () => {
-  const RED = WHOLE_WORKSHOP["colours/red.md"] ?? "";
+  const RED = IN_TWO_LANGUAGES["colours/red.md"] ?? "";
   const last = /^ {2}- .*massRatio: "1:20".*\n/m.exec(RED)?.[0] ?? "";
   const { content, home } = contentFolder({
-    ...WHOLE_WORKSHOP,
+    ...IN_TWO_LANGUAGES,
     "colours/red.md": RED.replace(last, ""),
   });
   process.env["XDG_STATE_HOME"] = mkdtempSync(join(inject("scratch"), "state-"));

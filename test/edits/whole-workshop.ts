@@ -59,7 +59,6 @@ Some *notes* on it.
 export const WHOLE_WORKSHOP: RecordTexts = {
   "workshop.yaml": `name: Small
 siteAddress: https://paints.example/
-pageLanguages: [en, de]
 markets: [EU, US]
 vehicle: oil
 strengthReference: black
@@ -152,4 +151,10 @@ claims: [{ figure: black.oil.oilIndexGPer100g, between: [5, 150] }]
 ---
 {% figure black.oil.oilIndexGPer100g %} against {% colour white %}.
 `,
+};
+
+/** The same with its pages in two languages, in one of which a pigment has another name. */
+export const IN_TWO_LANGUAGES: RecordTexts = {
+  ...WHOLE_WORKSHOP,
+  "workshop.yaml": `${WHOLE_WORKSHOP["workshop.yaml"] ?? ""}pageLanguages: [en, de]\n`,
 };
