@@ -40,6 +40,9 @@ function plan(root: HTMLElement): void {
             .replace("{to}", made.yieldMl[1].toFixed(0));
   };
   for (const field of [amount, unit]) field.addEventListener("input", show);
+  // What was asked before this ran, or a browser has filled in again, is worked out as well.
+  show();
+  window.addEventListener("pageshow", show);
 }
 
 /** Nothing for an amount that is none, or for tubes of what has no density. */

@@ -38,6 +38,8 @@ function reckon(root: HTMLElement): void {
   };
   for (const field of [amount, by, tube]) field.addEventListener("input", show);
   show();
+  // A browser that comes back to a page fills in what stood there.
+  window.addEventListener("pageshow", show);
   root.hidden = false;
 }
 

@@ -27,6 +27,8 @@ test("from the list of lots to one that failed, to its correction, to the batch 
   );
   const lotPage = page.url();
   await page.getByRole("link", { name: "Sheet for the correction of lot IB-2605" }).click();
+  // A click does not wait for the page that it leads to, nor for its styles.
+  await page.waitForURL("**/correction/");
   const [trial = NaN, added = NaN, rest = NaN, more = NaN, all = NaN] = (
     await page.locator("tbody td.number").allTextContents()
   ).map(Number);
@@ -36,12 +38,11 @@ test("from the list of lots to one that failed, to its correction, to the batch 
   expect(trial + added + rest + more).toBeCloseTo(all, 0);
   expect(await textOf(page, ".batch-sheet__cautions")).toMatch(/Lamp Black it holds PBk.6/);
   expect(await page.locator("[data-plan], [data-amount]").count()).toBe(0);
-  // A click does not wait for the styles of the page that it leads to.
-  await page.waitForLoadState("load");
   const paper = await page.pdf({ format: "A4", printBackground: true });
   expect(paper.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
   await page.goto(lotPage);
   await page.getByRole("link", { name: "Batch sheet of Iron Oxide Black" }).click();
+  await page.waitForURL("**/batches/iron-oxide-black/");
   // 33 g of oil to 100 g of pigment, of the record: 1000 g take 330 g.
   await page.locator("[data-amount]").fill("1000");
   const oil = await Promise.all(
@@ -122,6 +123,26 @@ test("what falls due says what the command says: papers, trials, texts to review
     /kept beside the records, in printed-cards.json/,
   ])
     expect(due).toMatch(line);
+});
+
+test("without script a batch sheet has no field that would do nothing", async () => {
+  const { page } = await emptyPage(inject("workshopAddress"), { javaScriptEnabled: false });
+  await page.goto(`${inject("workshopAddress")}/batches/iron-oxide-black/`);
+  expect(await page.locator("[data-amount]").isVisible()).toBe(false);
+});
+
+test("a batch sheet works out an amount that stood there before its script ran", async () => {
+  const { page } = await opened("");
+  await page.route("**/batch-sheet*.js", async (route) => {
+    await page.locator("[data-amount]").evaluate((field: HTMLInputElement) => {
+      field.value = "1000";
+    });
+    await route.continue();
+  });
+  await page.goto(`${inject("workshopAddress")}/batches/iron-oxide-black/`);
+  const oil = async (figure: string): Promise<number> =>
+    Number(await textOf(page, `[data-figure="${figure}"]`));
+  expect((await oil("oilAtFirstG")) + (await oil("oilHeldBackG"))).toBeCloseTo(330, 6);
 });
 
 test("the batch sheet is one page of A4", async () => {
