@@ -134,7 +134,7 @@ test("without script a batch sheet has no field that would do nothing", async ()
 test("a batch sheet works out an amount that stood there before its script ran", async () => {
   const { page } = await opened("");
   await page.route("**/batch-sheet*.js", async (route) => {
-    await page.locator("[data-amount]").evaluate((field) => field.setAttribute("value", "1000"));
+    await page.evaluate("document.querySelector('[data-amount]').value = 1000");
     await route.continue();
   });
   await page.goto(`${inject("workshopAddress")}/batches/iron-oxide-black/`);
