@@ -173,18 +173,15 @@ function rangeVerdict(claim: RangeClaim, index: FigureIndex): Verdict {
       if ("lost" in at) return [lostFault(`${sheet.slug}.${every}`, "every", at)];
       const isExcepted = but.includes(sheet.slug);
       if ((Array.isArray(at.fact) && at.fact.includes(lacks)) === isExcepted) return [];
-      const actual = printedFact(at.fact);
-      const expected = isExcepted
-        ? `${lacks} among them`
-        : `no ${lacks} among them${but.length === 0 ? "" : ` in any colour but ${but.join(", ")}`}`;
       return [
-        {
-          rule: "claims/fact",
-          key: isExcepted ? "but" : "lacks",
-          message: `${sheet.slug}.${every} is ${actual}; the claim wants ${expected}`,
-          actual,
-          expected,
-        },
+        otherFact(
+          `${sheet.slug}.${every}`,
+          isExcepted ? "but" : "lacks",
+          printedFact(at.fact),
+          isExcepted
+            ? `${lacks} among them`
+            : `no ${lacks} among them${but.length === 0 ? "" : ` in any colour but ${but.join(", ")}`}`,
+        ),
       ];
     }),
   ];
@@ -200,13 +197,8 @@ function printedFact(fact: Fact): string {
 function factFault(claim: FactClaim, fact: Fact): ClaimFault | undefined {
   const list = Array.isArray(fact) ? (fact as readonly string[]) : undefined;
   const printed = printedFact(fact);
-  const fault = (key: string, actual: string, expected: string): ClaimFault => ({
-    rule: "claims/fact",
-    key,
-    message: `${claim.fact} is ${actual}; the claim wants ${expected}`,
-    actual,
-    expected,
-  });
+  const fault = (key: string, actual: string, expected: string): ClaimFault =>
+    otherFact(claim.fact, key, actual, expected);
   if ("is" in claim)
     return list === undefined && fact === claim.is
       ? undefined
@@ -226,6 +218,16 @@ function factFault(claim: FactClaim, fact: Fact): ClaimFault | undefined {
   return list?.includes(claim.lacks) === false
     ? undefined
     : fault("lacks", printed, `no ${claim.lacks} among them`);
+}
+
+function otherFact(path: string, key: string, actual: string, expected: string): ClaimFault {
+  return {
+    rule: "claims/fact",
+    key,
+    message: `${path} is ${actual}; the claim wants ${expected}`,
+    actual,
+    expected,
+  };
 }
 
 function lostFault(path: string, key: string, { lost, nearest }: LostPath): ClaimFault {
