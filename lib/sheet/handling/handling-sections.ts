@@ -1,3 +1,4 @@
+import { UNITS_OF_PRICE_ML, type UnitOfPriceMl } from "../../formulation/unit-price.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { LeftOutStatement } from "../../hazard/classify/applicable-classifications.ts";
 import type { TraceStatement } from "../../hazard/classify/finding.ts";
@@ -126,16 +127,34 @@ const HANDLED_PARTS = plain<readonly HandledPart[]>({
   },
 });
 
+/** One size of a paint, and what it costs. */
+export interface SizeOnOffer {
+  readonly ml: number;
+  /** In the offer's currency. */
+  readonly price?: number;
+  /** What one unit of measurement costs; absent where that is the price. @source price-indication-98-6-ec Article 3 */
+  readonly unitPrice?: { readonly ml: UnitOfPriceMl; readonly price: number };
+}
+
 /** Sizes, and prices only where no market of the workshop forbids the sale: a page is read in all of them. */
 export const OFFER = section({
   currency: optional(text),
-  sizes: plain<readonly { readonly ml: number; readonly price?: number }[]>({
+  sizes: plain<readonly SizeOnOffer[]>({
     type: "array",
     items: {
       type: "object",
       additionalProperties: false,
       required: ["ml"],
-      properties: { ml: { type: "number" }, price: { type: "number" } },
+      properties: {
+        ml: { type: "number" },
+        price: { type: "number" },
+        unitPrice: {
+          type: "object",
+          additionalProperties: false,
+          required: ["ml", "price"],
+          properties: { ml: { enum: UNITS_OF_PRICE_ML }, price: { type: "number" } },
+        },
+      },
     },
   }),
   /** Markets for whose sake no price stands here. */
