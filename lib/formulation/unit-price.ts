@@ -1,9 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 
-/** Units of measurement [ml] that a price can be told by: the litre, and what small packages are compared by where a country has that in general use. */
-export const UNITS_OF_PRICE_ML = [1000, 100] as const;
-export type UnitOfPriceMl = (typeof UNITS_OF_PRICE_ML)[number];
-
 /**
  * What one unit of measurement of a paint costs, p * u / V.
  *
@@ -15,12 +11,7 @@ export type UnitOfPriceMl = (typeof UNITS_OF_PRICE_ML)[number];
  * @source price-indication-98-6-ec Article 2(b)
  * @example unitPrice(8, 40, 1000, 2) // 200
  */
-export function unitPrice(
-  price: number,
-  ml: number,
-  unitMl: UnitOfPriceMl,
-  digits: number,
-): number {
+export function unitPrice(price: number, ml: number, unitMl: number, digits: number): number {
   if (!(price >= 0 && price < Infinity))
     throw domainError("price", price, "0 <= price < Infinity of a package");
   if (!(ml > 0 && ml < Infinity)) throw domainError("contents", ml, "0 < V < Infinity ml");

@@ -113,11 +113,6 @@ function weakest(of: readonly TextProvenance[]): TextProvenance {
   return PROVENANCES.find((each) => of.includes(each)) ?? "read";
 }
 
-/** Whether a code, or each part of a combination, has a text. */
-export function hasStatementText(texts: StatementTexts, code: string): boolean {
-  return texts.has(code) || code.split("+").every((part) => texts.has(part.trim()));
-}
-
 function rowOf(
   texts: StatementTexts,
   code: string,

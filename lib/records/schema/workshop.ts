@@ -1,5 +1,4 @@
 import { z } from "zod";
-import { UNITS_OF_PRICE_ML } from "../../formulation/unit-price.ts";
 import { isoDate, longText, name, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
 import { packageLabel } from "./package-label.ts";
@@ -12,6 +11,7 @@ import {
   PAPERS,
   ROUNDINGS,
   SCALES,
+  UNITS_OF_PRICE_ML,
 } from "./terms.ts";
 import { spectralReading, surface } from "./reading-form.ts";
 import { tolerances } from "./tolerances.ts";

@@ -1,4 +1,3 @@
-import { UNITS_OF_PRICE_ML, type UnitOfPriceMl } from "../../formulation/unit-price.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { LeftOutStatement } from "../../hazard/classify/applicable-classifications.ts";
 import type { TraceStatement } from "../../hazard/classify/finding.ts";
@@ -10,7 +9,14 @@ import type { LabelDifference } from "../../hazard/label/stated-label.ts";
 import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
 import type { CautionStatement } from "../../hazard/studio/studio-cautions.ts";
 import type { ContainsMetalStatement, StudioReason } from "../../hazard/studio/studio-material.ts";
-import { LANGUAGES, MARKETS, type Language, type Market } from "../../records/schema/terms.ts";
+import {
+  LANGUAGES,
+  MARKETS,
+  UNITS_OF_PRICE_ML,
+  type Language,
+  type Market,
+  type UnitOfPriceMl,
+} from "../../records/schema/terms.ts";
 import type { SourceKey } from "../../sources/source.ts";
 import {
   oneOf,

@@ -1,7 +1,7 @@
-import { unitPrice, type UnitOfPriceMl } from "../../formulation/unit-price.ts";
+import { unitPrice } from "../../formulation/unit-price.ts";
 import { coinDigits } from "../../quantities/coin-digits.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import type { Market } from "../../records/schema/terms.ts";
+import type { Market, UnitOfPriceMl } from "../../records/schema/terms.ts";
 import { colourRecord, restingOn, WORKSHOP } from "../record-inputs.ts";
 import type { CautionsSection, SizeOnOffer, OfferSection } from "./handling-sections.ts";
 

@@ -3,7 +3,7 @@ import type { PageWords } from "../en/pages.ts";
 import { moneyFormat } from "../money-format.ts";
 import { decimalText } from "../number-text.ts";
 import { HANDLING as ENGLISH } from "../en/handling.ts";
-import { listed, within } from "./statements-phrases.ts";
+import { listed, within } from "./phrases.ts";
 
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
   en: "Englisch",

@@ -2,7 +2,7 @@ import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
 import { BY_WORDS, inGerman, SIGNAL_WORDS } from "./closed-sets.ts";
 import { upperFirst } from "../letter-case.ts";
-import { listed } from "./statements-phrases.ts";
+import { listed } from "./phrases.ts";
 
 /** What a colour's page says to a painter, and its bench page to whoever makes the paint. */
 export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {

@@ -1,4 +1,4 @@
-import { listed } from "./statements-phrases.ts";
+import { listed } from "./phrases.ts";
 
 /** What a colour's page says to a painter, and its bench page to whoever makes the paint. */
 export const SHEET_PAGE = {
