@@ -109,6 +109,9 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     yellow: (b: string) => `b*\u00a0${b}: 0 ist neutral, darüber ist Gelb.`,
     others: (parts: string) => `Von den anderen: ${parts}.`,
     other: (white: string, value: string) => `${white} ${value}`,
+    tints:
+      "Jede Farbe aus der Tube, darunter ihre dunkle, mittlere und helle Aufhellung in diesem Weiß.",
+    tintsMissing: "Ein leerer Rahmen: Keine Messung kommt dieser Helligkeit nahe.",
   },
   strengthOf: (percent: string, reference: string) => `${percent} von ${reference}`,
   isReference: "Das Maß",
