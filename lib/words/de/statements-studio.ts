@@ -6,14 +6,7 @@ import type { Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { inGerman, METAL_NAMES } from "./closed-sets.ts";
 import { HAZARD_EFFECTS } from "./hazard-effects.ts";
-import {
-  bracketed,
-  listed,
-  micrometres,
-  namesWithin,
-  significant,
-  withUnit,
-} from "./phrases.ts";
+import { bracketed, listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
 
 const DUSTINESS = {
   "very dusty": "Ein stark staubendes Pulver",
