@@ -4,7 +4,7 @@ import { glossCaption } from "../pages/gloss-caption.ts";
 import { comparableTint } from "../pages/screen-swatch.ts";
 import { colourStrip, type ColourStep } from "../plots/colour-strip.ts";
 import { tintTrail } from "../plots/tint-trail.ts";
-import { decimalText, placesWithin } from "../words/number-text.ts";
+import { placesWithin, type PrintedNumbers } from "../words/number-text.ts";
 import { asMarkup } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
@@ -76,6 +76,7 @@ export const TRAIL: Shortcode = {
       picture: {
         svg: asMarkup(
           tintTrail({
+            decimalMark: words.numbers.mark,
             idPrefix: room.id,
             title,
             description: words.pages.whites.trailDescription(trails.map(({ label }) => label)),
@@ -117,7 +118,7 @@ export const SWATCHES: Shortcode = {
         heading: "",
         axisLabel: text.swatchesAxis(level, white),
         missing: room.context.words.pages.sheet.missing,
-        description: `${steps.map(({ spoken }) => spoken).join("; ")}.`,
+        description: `${steps.map(({ spoken }) => spoken).join(room.context.words.semicolon)}.`,
         colours: steps,
         ...(width === undefined ? {} : { width }),
       });
@@ -139,7 +140,8 @@ export const SWATCHES: Shortcode = {
       at: EqualLightness,
     ): ColourStep & { readonly spoken: string } {
       const reached = tint?.atL[at];
-      const [a, b] = [axisText(reached?.a), axisText(reached?.b)];
+      const { numbers } = room.context.words;
+      const [a, b] = [axisText(reached?.a, numbers), axisText(reached?.b, numbers)];
       return {
         name: sheet.name,
         detail: reached === undefined ? "" : `b* ${b}`,
@@ -162,9 +164,9 @@ function shownTints(
   );
 }
 
-function axisText(figure: Figure<number> | undefined): string {
+function axisText(figure: Figure<number> | undefined, numbers: PrintedNumbers): string {
   return figure !== undefined && isKnown(figure)
-    ? decimalText(figure.value, placesWithin(figure.uncertainty, 1))
+    ? numbers.decimal(figure.value, placesWithin(figure.uncertainty, 1))
     : "\u2013";
 }
 

@@ -58,7 +58,7 @@ function workingTable(
   const text = words.pages.evidence;
   const inputsText = inputsTextOn(sheet.slug);
   return {
-    caption: `${text.caption}: ${part}`,
+    caption: `${text.caption}${words.colon}${part}`,
     columns: [
       text.columns.figure,
       text.columns.value,

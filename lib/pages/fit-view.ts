@@ -1,5 +1,4 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { significantText } from "../words/number-text.ts";
 import { asMarkup, type ListView, type PictureView } from "../present/views.ts";
 import { coefficientCurves, type CoefficientCurve } from "../plots/coefficient-curves.ts";
 import type { CoefficientFigures, FitFigures } from "../sheet/optics/optics-figures.ts";
@@ -16,6 +15,7 @@ export function coefficientPictures(page: SheetPage): PictureView[] {
   const colour = ownColour(sheet.notations.masstone);
   if (fit === undefined || colour === undefined) return [];
   const text = words.pages.optics.fit;
+  const told = (value: number): string => words.numbers.significant(value, 2);
   const curve = (
     label: string,
     values: readonly number[],
@@ -42,12 +42,13 @@ export function coefficientPictures(page: SheetPage): PictureView[] {
     {
       svg: asMarkup(
         coefficientCurves({
+          decimalMark: words.numbers.mark,
           idPrefix: "coefficients",
           title: text.title,
           wavelengthLabel: text.wavelength,
           description: text.description(
             fit.whites.map(({ white, K }) =>
-              text.part(white.name, least(series(K)), greatest(series(K))),
+              text.part(white.name, told(Math.min(...series(K))), told(Math.max(...series(K)))),
             ),
           ),
           absorption: { axisLabel: text.K, curves: absorption },
@@ -102,12 +103,4 @@ export function fitLists(page: SheetPage): ListView[] {
 
 function series(figure: Figure<readonly number[]> | undefined): readonly number[] {
   return figure !== undefined && isKnown(figure) ? figure.value : [];
-}
-
-function least(values: readonly number[]): string {
-  return significantText(Math.min(...values), 2);
-}
-
-function greatest(values: readonly number[]): string {
-  return significantText(Math.max(...values), 2);
 }

@@ -1,4 +1,3 @@
-import { decimalText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { NeighboursSectionView } from "../present/views.ts";
 import type { Neighbour } from "../collection/lab-index.ts";
@@ -42,8 +41,8 @@ export function neighboursSection(page: SheetPage): NeighboursSectionView | unde
     const other = bySlug.get(slug);
     const inWhite = other && apartInWhite(sheet, other);
     const line = text.difference(
-      decimalText(deltaE00, 1),
-      inWhite && { white: inWhite.white.name, deltaE: decimalText(inWhite.deltaE00, 1) },
+      words.numbers.decimal(deltaE00, 1),
+      inWhite && { white: inWhite.white.name, deltaE: words.numbers.decimal(inWhite.deltaE00, 1) },
     );
     return card(slug, line, inWhite?.white.slug);
   };

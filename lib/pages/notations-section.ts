@@ -1,7 +1,7 @@
 import { isKnown } from "../quantities/figure.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
 import { SHOWN_VIEWINGS } from "../colorimetry/viewing.ts";
-import { decimalText, placesWithin, significantText } from "../words/number-text.ts";
+import { placesWithin } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import {
   asMarkup,
@@ -81,11 +81,11 @@ function labTable({ worded: { sheet }, words }: SheetPage): TableView {
           { text: text.viewings[viewing] ?? viewing },
           ...[lab.L, lab.a, lab.b].map((figure) => ({
             text: isKnown(figure)
-              ? decimalText(figure.value, placesWithin(figure.uncertainty, 1))
+              ? words.numbers.decimal(figure.value, placesWithin(figure.uncertainty, 1))
               : "\u2013",
           })),
           ...[xyz.X, xyz.Y, xyz.Z].map((figure) => ({
-            text: isKnown(figure) ? significantText(figure.value, 3) : "\u2013",
+            text: isKnown(figure) ? words.numbers.significant(figure.value, 3) : "\u2013",
           })),
         ],
       ];
@@ -97,7 +97,10 @@ function curvePicture(page: SheetPage): PictureView | undefined {
   const curve = masstoneCurveOf(page);
   return curve === undefined
     ? undefined
-    : { svg: asMarkup(spectralCurve(curve)), caption: curve.title };
+    : {
+        svg: asMarkup(spectralCurve({ ...curve, decimalMark: page.words.numbers.mark })),
+        caption: curve.title,
+      };
 }
 
 /** The masstone's curve. */
@@ -113,8 +116,8 @@ function masstoneCurveOf({ worded: { sheet }, words }: SheetPage): SpectralCurve
     idPrefix: "curve",
     title: text.curveTitle,
     description: text.curveDescription(
-      significantText(lowest, 2),
-      significantText(highest, 2),
+      words.numbers.significant(lowest, 2),
+      words.numbers.significant(highest, 2),
       at(lowest),
       at(highest),
     ),
@@ -137,7 +140,8 @@ function masstoneCurveOf({ worded: { sheet }, words }: SheetPage): SpectralCurve
           ]),
     ],
     wavelengthLabel: text.wavelength,
-    reflectanceLabel: (end) => (end < 1 ? text.reflectanceTo(String(end)) : text.reflectance),
+    reflectanceLabel: (end) =>
+      end < 1 ? text.reflectanceTo(words.numbers.plain(end)) : text.reflectance,
   };
 }
 

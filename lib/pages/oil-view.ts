@@ -1,7 +1,6 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends } from "../quantities/interval.ts";
 import { valueText } from "../present/figure-text.ts";
-import { decimalText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { OilSectionView } from "../present/paint-views.ts";
@@ -112,7 +111,7 @@ function fillTable({
     columns: [
       { head: text.columns.filling },
       ...first.holds.map(({ ml }) => ({
-        head: text.columns.container(decimalText(ml, 0)),
+        head: text.columns.container(words.numbers.decimal(ml, 0)),
         numeric: true,
       })),
       { head: text.columns.takes, numeric: true },

@@ -67,7 +67,9 @@ function inWhites({ worded: own, words }: SheetPage): LineView[] {
     const { row, figure } = own.leaf(`drying.inWhites.${white.slug}.touchDryDays`);
     return isKnown(figure) ? [text.inWhite(white.name, figureText(row, figure, words))] : [];
   });
-  return told.length === 0 ? [] : line(text.lines.whites, [`${upperFirst(told.join("; "))}.`]);
+  return told.length === 0
+    ? []
+    : line(text.lines.whites, [`${upperFirst(told.join(words.semicolon))}.`]);
 }
 
 /** That the colour as shown is a film which lets its ground through, or hid it. */

@@ -1,4 +1,4 @@
-import { significantText, quantityText } from "../words/number-text.ts";
+import { quantityText } from "../words/number-text.ts";
 import { benchTestCaution } from "../hazard/studio/bench-test.ts";
 import { propertyView } from "../present/property-view.ts";
 import { statementText } from "../present/statement-text.ts";
@@ -75,7 +75,7 @@ export function pigmentFacts(record: PigmentRecord | undefined, words: Words): P
       : text.size(
           quantityText(
             typeof sizeUm === "number" ? sizeUm : sizeUm.value,
-            (um) => significantText(um, 2),
+            (um) => words.numbers.significant(um, 2),
             words.about,
           ),
         );
@@ -85,7 +85,7 @@ export function pigmentFacts(record: PigmentRecord | undefined, words: Words): P
       ? undefined
       : quantityText(
           typeof refractiveIndex === "number" ? refractiveIndex : refractiveIndex.value,
-          (n) => significantText(n, 3),
+          (n) => words.numbers.significant(n, 3),
           words.about,
         );
   const particle = text.particle(size, record?.particle?.shape, index);

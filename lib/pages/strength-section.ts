@@ -1,5 +1,4 @@
 import { isKnown } from "../quantities/figure.ts";
-import { decimalText, significantText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import {
@@ -67,7 +66,7 @@ function tubeTable({ worded: { sheet }, words }: SheetPage): TableView {
   ): CellView =>
     isKnown(figure)
       ? {
-          text: significantText(
+          text: words.numbers.significant(
             typeof figure.value === "number" ? figure.value : figure.value[0],
             2,
           ),
@@ -164,7 +163,10 @@ function hidingPicture(page: SheetPage): PictureView | undefined {
   const curve = hidingOf(page);
   return curve === undefined
     ? undefined
-    : { svg: asMarkup(hidingCurve(curve)), caption: curve.title };
+    : {
+        svg: asMarkup(hidingCurve({ ...curve, decimalMark: page.words.numbers.mark })),
+        caption: curve.title,
+      };
 }
 
 /** Films that do not hide yet, without which a curve is a line along the top. */
@@ -191,7 +193,8 @@ function hidingOf({ worded: { sheet }, words }: SheetPage): HidingCurve | undefi
     contrastLabel: text.hidingRatio,
     description: text.hidingDescription(
       points.map(
-        ({ filmUm, contrastRatio }) => `${filmUm} \u00b5m ${decimalText(contrastRatio, 2)}`,
+        ({ filmUm, contrastRatio }) =>
+          `${filmUm} \u00b5m ${words.numbers.decimal(contrastRatio, 2)}`,
       ),
     ),
     curves: [{ label: sheet.name, colour, standing: "derived", points }],

@@ -1,5 +1,5 @@
 import { isKnown, type Standing } from "../quantities/figure.ts";
-import { decimalText, placesWithin } from "../words/number-text.ts";
+import { placesWithin, type PrintedNumbers } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import {
@@ -129,7 +129,7 @@ export function ladderOf(
 }
 
 function stepWords(step: TintStep, words: SheetPage["words"]): string {
-  const [L, a, b] = labTexts(step.lab["D65/10"]);
+  const [L, a, b] = labTexts(step.lab["D65/10"], words.numbers);
   return words.pages.whites.stepDescription(
     step.massRatio,
     words.standings[step.standing].word,
@@ -139,10 +139,10 @@ function stepWords(step: TintStep, words: SheetPage["words"]): string {
   );
 }
 
-function labTexts(lab: LabFigures | undefined): [string, string, string] {
+function labTexts(lab: LabFigures | undefined, numbers: PrintedNumbers): [string, string, string] {
   const text = (figure: LabFigures["L"] | undefined): string =>
     figure !== undefined && isKnown(figure)
-      ? decimalText(figure.value, placesWithin(figure.uncertainty, 1))
+      ? numbers.decimal(figure.value, placesWithin(figure.uncertainty, 1))
       : "\u2013";
   return [text(lab?.L), text(lab?.a), text(lab?.b)];
 }
@@ -156,7 +156,7 @@ function stepsTable(
     caption: stepsCaption(white.name, massRatioKind),
     columns: stepColumns(words),
     rows: steps.map((step): CellView[] => {
-      const [L, a, b] = labTexts(step.lab["D65/10"]);
+      const [L, a, b] = labTexts(step.lab["D65/10"], words.numbers);
       const munsell = step.munsell?.text;
       return [
         {
@@ -171,8 +171,8 @@ function stepsTable(
         {
           text:
             step.uncertainty === undefined
-              ? missedBy(step)
-              : `\u00b1\u00a0${decimalText(step.uncertainty, 1)}`,
+              ? missedBy(step, words.numbers)
+              : `\u00b1\u00a0${words.numbers.decimal(step.uncertainty, 1)}`,
         },
       ];
     }),
@@ -181,9 +181,12 @@ function stepsTable(
   };
 }
 
-function missedBy({ residualDeltaE00, leaveOneOutDeltaE00 }: TintStep): string {
+function missedBy(
+  { residualDeltaE00, leaveOneOutDeltaE00 }: TintStep,
+  numbers: PrintedNumbers,
+): string {
   const number = (figure: TintStep["residualDeltaE00"]): string | undefined =>
-    figure !== undefined && isKnown(figure) ? decimalText(figure.value, 1) : undefined;
+    figure !== undefined && isKnown(figure) ? numbers.decimal(figure.value, 1) : undefined;
   const [residual, leftOut] = [number(residualDeltaE00), number(leaveOneOutDeltaE00)];
   return residual === undefined
     ? ""
@@ -196,7 +199,10 @@ function trailPicture(page: SheetPage): PictureView | undefined {
   const trail = trailOf(page);
   return trail === undefined
     ? undefined
-    : { svg: asMarkup(tintTrail(trail)), caption: trail.title };
+    : {
+        svg: asMarkup(tintTrail({ ...trail, decimalMark: page.words.numbers.mark })),
+        caption: trail.title,
+      };
 }
 
 /** The trail; none where no white has two drawdowns. */

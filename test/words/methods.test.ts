@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { ENGLISH } from "../../lib/words/en/english.ts";
 import { METHOD_TEXTS, type MethodTexts } from "../../lib/words/en/methods.ts";
 import { methodText } from "../../lib/words/method-text.ts";
 import { RECORDS, worked } from "../support/demonstration.ts";
@@ -18,7 +19,7 @@ function toldMethods(value: unknown): string[] {
 
 function unworded(methods: readonly string[], told: ReadonlySet<string>): string[] {
   return [...new Set(methods)].filter(
-    (method) => !told.has(method) && methodText(method, MARKED) === method,
+    (method) => !told.has(method) && methodText(method, MARKED, ENGLISH.numbers) === method,
   );
 }
 

@@ -1,3 +1,4 @@
+import { NUMBERS } from "./phrases.ts";
 import type { FIGURE_GLOSSES as ENGLISH_GLOSSES } from "../en/figures.ts";
 import { HIDING_CONTRAST_RATIO } from "../../optics/films/hiding.ts";
 import { OPACITY_FILM } from "../../optics/films/opacity.ts";
@@ -137,11 +138,11 @@ export const FIGURE_GLOSSES: Readonly<Record<keyof typeof ENGLISH_GLOSSES, strin
   pvc: "Pigmentvolumenkonzentration: der Anteil Pigment im trockenen Film, nach Volumen",
   effectiveReducedPvc:
     "unter 1 ist Öl übrig und der Film glänzt; über 1 hat er Hohlräume und ist matt",
-  contrastRatio: "1.00 heißt, dass von einer schwarzweißen Prüfkarte nichts durchscheint",
+  contrastRatio: "1,00 heißt, dass von einer schwarzweißen Prüfkarte nichts durchscheint",
   scatteringPower:
     "sagt, wie lasierend eine dunkle Farbe ist: eine Prüfkarte deckt sie, weil sie absorbiert, aber nur was sie streut, verschleiert die Schicht darunter",
-  hidingFilm: `trockener Film mit einem Kontrastverhältnis von ${HIDING_CONTRAST_RATIO}`,
-  coverage: `Fläche, die ein Milliliter aus der Tube deckt, bis zu einem Kontrastverhältnis von ${HIDING_CONTRAST_RATIO}`,
+  hidingFilm: `trockener Film mit einem Kontrastverhältnis von ${NUMBERS.plain(HIDING_CONTRAST_RATIO)}`,
+  coverage: `Fläche, die ein Milliliter aus der Tube deckt, bis zu einem Kontrastverhältnis von ${NUMBERS.plain(HIDING_CONTRAST_RATIO)}`,
   tintingStrengthByVolume: "dasselbe nach Volumen der Farbe, wie sie aus der Tube kommt",
   weightedResidual:
     "mittleres Quadrat der Abweichungen, gegen das, was Messen und Wiegen zulassen: nahe 1 ist so gut wie die Aufstriche selbst",

@@ -15,7 +15,7 @@ import { FIGURE_GLOSSES, FIGURES, UNITS, UNITS_OF_ONE } from "./figures.ts";
 import { PAGES } from "./pages.ts";
 import { RULINGS } from "./statements.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
-import { ABOUT, dateWords, listed } from "./phrases.ts";
+import { NUMBERS, ABOUT, dateWords, listed } from "./phrases.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
 
 /** What the weakest of the figures behind a figure is. */
@@ -29,6 +29,9 @@ export const GERMAN: Words = {
   language: "de",
   about: ABOUT,
   bounds: BOUND_WORDS,
+  colon: ": ",
+  semicolon: "; ",
+  numbers: NUMBERS,
   series: PAGES.optics.fit.series,
   figures: FIGURES,
   glosses: FIGURE_GLOSSES,
@@ -49,7 +52,7 @@ export const GERMAN: Words = {
   },
   restsOn: (root) => ROOTS[root],
   absence,
-  method: (method) => methodText(method, METHODS),
+  method: (method) => methodText(method, METHODS, NUMBERS),
   substance: (named) => SUBSTANCES[named] ?? named,
   factWords: FACT_WORDS,
   trade: TRADE,

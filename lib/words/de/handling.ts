@@ -1,9 +1,8 @@
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
 import { moneyFormat } from "../money-format.ts";
-import { decimalText } from "../number-text.ts";
 import { HANDLING as ENGLISH } from "../en/handling.ts";
-import { listed, within } from "./phrases.ts";
+import { NUMBERS, listed, within } from "./phrases.ts";
 
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
   en: "Englisch",
@@ -69,7 +68,7 @@ export const HANDLING: AnyWords<PageWords["handling"]> = {
   offer: {
     price: (amount: number, currency: string) => moneyFormat("de-DE", currency).format(amount),
     size: (ml: number, price: string | undefined) =>
-      `${decimalText(ml, Number.isInteger(ml) ? 0 : 1)}\u00a0ml${price === undefined ? "" : ` zu ${price}`}`,
+      `${NUMBERS.decimal(ml, Number.isInteger(ml) ? 0 : 1)}\u00a0ml${price === undefined ? "" : ` zu ${price}`}`,
     putUp: (sizes: readonly string[]) => `Abgefüllt in ${listed(sizes)}.`,
     notClassified: (names: readonly string[]) =>
       `Kein Preis, keine Karte und kein Angebot: ohne das Sicherheitsdatenblatt des Lieferanten von ${listed(names.map(within))} ist sie nicht eingestuft, und was nicht eingestuft ist, darf nicht verkauft werden.`,

@@ -17,7 +17,7 @@ export const METHODS: MethodTexts = {
   "CIE sums of {a}, 45/0": "CIE-Summen von {a}, 45/0",
   "CIE sums of {a}, {b}, 10 degree observer of CIE 2006":
     "CIE-Summen von {a}, {b}, 10°-Beobachter von CIE 2006",
-  "CPVC = 1/(1 + OA rho/93.5)": "KPVK = 1/(1 + ÖZ rho/93.5)",
+  "CPVC = 1/(1 + OA rho/93.5)": "KPVK = 1/(1 + ÖZ rho/93,5)",
   "CPVC x dispersion factor": "KPVK x Dispergierfaktor",
   "CSS colour from D65/2": "CSS-Farbe aus D65/2",
   "CSS colour, approximate: adapted from {a}": "CSS-Farbe, angenähert: aus {a} angepasst",
@@ -108,7 +108,7 @@ export const METHODS: MethodTexts = {
     "von den erprobten das Paar, das ausgelassene Aufhellungen am besten vorhersagt",
   "oil added until {a} % of the dry film is oil / volume of the wet paint":
     "zugesetztes Öl, bis {a} % des trockenen Films Öl sind / Volumen der nassen Farbe",
-  "oil index / 1.1 to 2": "Ölindex / 1.1 bis 2",
+  "oil index / 1.1 to 2": "Ölindex / 1,1 bis 2",
   "oil index x density of the pigment": "Ölindex x Dichte des Pigments",
   "one over colour to white at L* 50": "eins durch Farbe zu Weiß bei L* 50",
   "the reference's colour to white at L* 50": "Farbe zu Weiß der Bezugsfarbe bei L* 50",
@@ -125,7 +125,7 @@ export const METHODS: MethodTexts = {
   "renotation, interpolated in LCHab": "Renotation, in LCHab interpoliert",
   "renotation, interpolated in LCHab, approximate: adapted from {a}":
     "Renotation, in LCHab interpoliert, angenähert: aus {a} angepasst",
-  "rub-out figure x 1.1 to 2": "Ölzahl (angerieben) x 1.1 bis 2",
+  "rub-out figure x 1.1 to 2": "Ölzahl (angerieben) x 1,1 bis 2",
   "share by mass over density": "Masseanteil durch Dichte",
   "share by mass, each pigment with its own paint's oil":
     "Masseanteil, jedes Pigment mit dem Öl seiner eigenen Farbe",
@@ -156,11 +156,11 @@ export const METHODS: MethodTexts = {
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of dry pigment, by wavelength":
     "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil trockenes Pigment, nach Wellenlänge",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of dry pigment: what S hardly passes (97.5 %), by wavelength":
-    "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil trockenes Pigment: was S kaum übersteigt (97.5 %), nach Wellenlänge",
+    "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil trockenes Pigment: was S kaum übersteigt (97,5 %), nach Wellenlänge",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint, by wavelength":
     "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil Farbe, nach Wellenlänge",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint: what S hardly passes (97.5 %), by wavelength":
-    "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil Farbe: was S kaum übersteigt (97.5 %), nach Wellenlänge",
+    "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil Farbe: was S kaum übersteigt (97,5 %), nach Wellenlänge",
   "usual range of {a} oil": "üblicher Bereich dieses Öls ({a})",
   "solvents among its components, as many of its volume as of its mass":
     "Lösemittel unter den Bestandteilen, so viel vom Volumen wie von der Masse",

@@ -1,6 +1,5 @@
 import { moneyFormat } from "../money-format.ts";
-import { decimalText } from "../number-text.ts";
-import { listed, within } from "./phrases.ts";
+import { NUMBERS, listed, within } from "./phrases.ts";
 
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
   en: "English",
@@ -92,5 +91,5 @@ export const HANDLING = {
 } as const;
 
 function size(ml: number): string {
-  return decimalText(ml, Number.isInteger(ml) ? 0 : 1);
+  return NUMBERS.decimal(ml, Number.isInteger(ml) ? 0 : 1);
 }

@@ -1,3 +1,4 @@
+import { NUMBERS } from "./phrases.ts";
 import type { FIGURE_GLOSSES as ENGLISH_GLOSSES } from "../en/figures.ts";
 import { HIDING_CONTRAST_RATIO } from "../../optics/films/hiding.ts";
 import { OPACITY_FILM } from "../../optics/films/opacity.ts";
@@ -136,11 +137,11 @@ export const FIGURE_GLOSSES: Readonly<Record<keyof typeof ENGLISH_GLOSSES, strin
   pvc: "la parte de pigmento de la película seca, en volumen",
   effectiveReducedPvc:
     "por debajo de 1 sobra aceite y la película brilla; por encima de 1 tiene huecos y es mate",
-  contrastRatio: "1.00 quiere decir que nada de una carta en blanco y negro se transparenta",
+  contrastRatio: "1,00 quiere decir que nada de una carta en blanco y negro se transparenta",
   scatteringPower:
     "dice cuán transparente es una pintura oscura: cubre una carta porque absorbe, pero solo lo que dispersa vela la capa de debajo",
-  hidingFilm: `película seca con una relación de contraste de ${HIDING_CONTRAST_RATIO}`,
-  coverage: `superficie que cubre un mililitro salido del tubo, a una relación de contraste de ${HIDING_CONTRAST_RATIO}`,
+  hidingFilm: `película seca con una relación de contraste de ${NUMBERS.plain(HIDING_CONTRAST_RATIO)}`,
+  coverage: `superficie que cubre un mililitro salido del tubo, a una relación de contraste de ${NUMBERS.plain(HIDING_CONTRAST_RATIO)}`,
   tintingStrengthByVolume: "lo mismo por volumen de pintura, tal como se saca del tubo",
   weightedResidual:
     "media de los cuadrados de los errores, frente a lo que permiten la medición y la pesada: cerca de 1 vale tanto como las propias aplicaciones",

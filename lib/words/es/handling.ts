@@ -1,8 +1,7 @@
 import type { HANDLING as ENGLISH_HANDLING } from "../en/handling.ts";
 import type { AnyWords } from "../any-words.ts";
 import { moneyFormat } from "../money-format.ts";
-import { decimalText } from "../number-text.ts";
-import { listed, within } from "./phrases.ts";
+import { NUMBERS, listed, within } from "./phrases.ts";
 
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
   en: "inglés",
@@ -92,5 +91,5 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
 };
 
 function size(ml: number): string {
-  return decimalText(ml, Number.isInteger(ml) ? 0 : 1);
+  return NUMBERS.decimal(ml, Number.isInteger(ml) ? 0 : 1);
 }

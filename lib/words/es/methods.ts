@@ -2,7 +2,7 @@ import type { MethodTexts } from "../en/methods.ts";
 
 export const METHODS: MethodTexts = {
   "1 - PVC": "1 - PVC",
-  "{a} % of metal in it, as recorded": "{a} % de metal, según los registros",
+  "{a} % of metal in it, as recorded": "{a}\u00a0% de metal, según los registros",
   "10 000 / film that hides [µm] x volume solids":
     "10 000 / película que cubre [µm] x sólidos en volumen",
   "100 g / density": "100 g / densidad",
@@ -17,7 +17,7 @@ export const METHODS: MethodTexts = {
   "CIE sums of {a}, 45/0": "sumas CIE de {a}, 45/0",
   "CIE sums of {a}, {b}, 10 degree observer of CIE 2006":
     "sumas CIE de {a}, {b}, observador de 10° de CIE 2006",
-  "CPVC = 1/(1 + OA rho/93.5)": "CPVC = 1/(1 + AA rho/93.5)",
+  "CPVC = 1/(1 + OA rho/93.5)": "CPVC = 1/(1 + AA rho/93,5)",
   "CPVC x dispersion factor": "CPVC x factor de molienda",
   "CSS colour from D65/2": "color CSS a partir de D65/2",
   "CSS colour, approximate: adapted from {a}": "color CSS, aproximado: adaptado de {a}",
@@ -109,8 +109,8 @@ export const METHODS: MethodTexts = {
   "of those tried, the pair by which left-out let-downs are predicted best":
     "de los pares probados, el que mejor prevé los rebajes apartados",
   "oil added until {a} % of the dry film is oil / volume of the wet paint":
-    "aceite añadido hasta que el {a} % de la película seca sea aceite / volumen de la pintura húmeda",
-  "oil index / 1.1 to 2": "índice de aceite / de 1.1 a 2",
+    "aceite añadido hasta que el {a}\u00a0% de la película seca sea aceite / volumen de la pintura húmeda",
+  "oil index / 1.1 to 2": "índice de aceite / de 1,1 a 2",
   "oil index x density of the pigment": "índice de aceite x densidad del pigmento",
   "one over colour to white at L* 50": "uno entre color y blanco a L* 50",
   "the reference's colour to white at L* 50": "color a blanco de la referencia a L* 50",
@@ -127,7 +127,7 @@ export const METHODS: MethodTexts = {
   "renotation, interpolated in LCHab": "renotación, interpolada en LCHab",
   "renotation, interpolated in LCHab, approximate: adapted from {a}":
     "renotación, interpolada en LCHab, aproximada: adaptada de {a}",
-  "rub-out figure x 1.1 to 2": "absorción a espátula x de 1.1 a 2",
+  "rub-out figure x 1.1 to 2": "absorción a espátula x de 1,1 a 2",
   "share by mass over density": "parte en masa entre densidad",
   "share by mass, each pigment with its own paint's oil":
     "parte en masa, cada pigmento con el aceite de su propia pintura",
@@ -137,7 +137,7 @@ export const METHODS: MethodTexts = {
   "surface light of an oil film taken off and put on":
     "luz de superficie de una película de aceite restada y sumada",
   "surface light of an oil film taken off and put on: {a} % of it for satin":
-    "luz de superficie de una película de aceite restada y sumada: {a} % para el satinado",
+    "luz de superficie de una película de aceite restada y sumada: {a}\u00a0% para el satinado",
   "surface light of an oil film taken off the predicted tint":
     "luz de superficie de una película de aceite restada del rebaje previsto",
   "surface light of an oil film taken off, D65/10":
@@ -158,11 +158,11 @@ export const METHODS: MethodTexts = {
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of dry pigment, by wavelength":
     "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pigmento seco, por longitud de onda",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of dry pigment: what S hardly passes (97.5 %), by wavelength":
-    "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pigmento seco: lo que S apenas supera (97.5 %), por longitud de onda",
+    "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pigmento seco: lo que S apenas supera (97,5\u00a0%), por longitud de onda",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint, by wavelength":
     "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pintura, por longitud de onda",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint: what S hardly passes (97.5 %), by wavelength":
-    "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pintura: lo que S apenas supera (97.5 %), por longitud de onda",
+    "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pintura: lo que S apenas supera (97,5\u00a0%), por longitud de onda",
   "usual range of {a} oil": "intervalo habitual de este aceite ({a})",
   "solvents among its components, as many of its volume as of its mass":
     "disolventes entre sus componentes, tanto del volumen como de la masa",

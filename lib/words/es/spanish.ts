@@ -14,7 +14,7 @@ import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS, UNITS_OF_ONE } from "./figures.ts";
 import { PICTOGRAMS, SIGNAL_WORDS } from "./label-words.ts";
 import { PAGES } from "./pages.ts";
-import { ABOUT, dateWords, listed, within } from "./phrases.ts";
+import { NUMBERS, ABOUT, dateWords, listed, within } from "./phrases.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { RULINGS } from "./statements.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
@@ -30,6 +30,9 @@ export const SPANISH: Words = {
   language: "es",
   about: ABOUT,
   bounds: BOUNDS,
+  colon: ": ",
+  semicolon: "; ",
+  numbers: NUMBERS,
   series: PAGES.optics.fit.series,
   figures: FIGURES,
   glosses: FIGURE_GLOSSES,
@@ -50,7 +53,7 @@ export const SPANISH: Words = {
   },
   restsOn: (root) => ROOTS[root],
   absence,
-  method: (method) => methodText(method, METHODS),
+  method: (method) => methodText(method, METHODS, NUMBERS),
   substance: (named) => SUBSTANCES[named] ?? named,
   factWords: FACT_WORDS,
   trade: TRADE,

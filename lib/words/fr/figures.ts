@@ -1,3 +1,4 @@
+import { NUMBERS } from "./phrases.ts";
 import type { FIGURE_GLOSSES as ENGLISH_GLOSSES } from "../en/figures.ts";
 import { HIDING_CONTRAST_RATIO } from "../../optics/films/hiding.ts";
 import { OPACITY_FILM } from "../../optics/films/opacity.ts";
@@ -137,11 +138,11 @@ export const FIGURE_GLOSSES: Readonly<Record<keyof typeof ENGLISH_GLOSSES, strin
   pvc: "la part de pigment du film sec, en volume",
   effectiveReducedPvc:
     "au-dessous de 1 l’huile est en excès et le film brille\u202f; au-dessus de 1 il a des vides et il est mat",
-  contrastRatio: "1.00 veut dire que rien d’une carte noire et blanche ne transparaît",
+  contrastRatio: "1,00 veut dire que rien d’une carte noire et blanche ne transparaît",
   scatteringPower:
     "dit combien une peinture sombre est transparente\u202f: elle couvre une carte parce qu’elle absorbe, mais seul ce qu’elle diffuse voile la couche du dessous",
-  hidingFilm: `film sec dont le rapport de contraste est de ${HIDING_CONTRAST_RATIO}`,
-  coverage: `surface que couvre un millilitre sorti du tube, à un rapport de contraste de ${HIDING_CONTRAST_RATIO}`,
+  hidingFilm: `film sec dont le rapport de contraste est de ${NUMBERS.plain(HIDING_CONTRAST_RATIO)}`,
+  coverage: `surface que couvre un millilitre sorti du tube, à un rapport de contraste de ${NUMBERS.plain(HIDING_CONTRAST_RATIO)}`,
   tintingStrengthByVolume: "la même chose par volume de peinture, comme on la sort du tube",
   weightedResidual:
     "moyenne des carrés des écarts, rapportés à ce que permettent la mesure et la pesée\u202f: près de 1, l’ajustement vaut les applications elles-mêmes",

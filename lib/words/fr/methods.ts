@@ -2,7 +2,7 @@ import type { MethodTexts } from "../en/methods.ts";
 
 export const METHODS: MethodTexts = {
   "1 - PVC": "1 - CPV",
-  "{a} % of metal in it, as recorded": "{a} % de métal, selon les relevés",
+  "{a} % of metal in it, as recorded": "{a}\u00a0% de métal, selon les relevés",
   "10 000 / film that hides [µm] x volume solids":
     "10 000 / film couvrant [µm] x extrait sec en volume",
   "100 g / density": "100 g / masse volumique",
@@ -18,14 +18,14 @@ export const METHODS: MethodTexts = {
   "CIE sums of {a}, 45/0": "sommes CIE de {a}, 45/0",
   "CIE sums of {a}, {b}, 10 degree observer of CIE 2006":
     "sommes CIE de {a}, {b}, observateur 10° de CIE 2006",
-  "CPVC = 1/(1 + OA rho/93.5)": "CPVC = 1/(1 + PH rho/93.5)",
+  "CPVC = 1/(1 + OA rho/93.5)": "CPVC = 1/(1 + PH rho/93,5)",
   "CPVC x dispersion factor": "CPVC x facteur de broyage",
   "CSS colour from D65/2": "couleur CSS depuis D65/2",
-  "CSS colour, approximate: adapted from {a}": "couleur CSS, approchée : adaptée de {a}",
+  "CSS colour, approximate: adapted from {a}": "couleur CSS, approchée\u202f: adaptée de {a}",
   "Delta-E00 of {a} and {b} carried over by CAT16": "ΔE00 de {a} et {b}, transposé par CAT16",
   "ISCC-NBS block of the Munsell notation": "bloc ISCC-NBS de la notation Munsell",
   "ISCC-NBS block of the Munsell notation, approximate: adapted from {a}":
-    "bloc ISCC-NBS de la notation Munsell, approché : adapté de {a}",
+    "bloc ISCC-NBS de la notation Munsell, approché\u202f: adapté de {a}",
   "K and S from films of {a} µm over the workshop's own opacity chart as read (Y {b} and {c}, {d})":
     "K et S d’après des films de {a} µm sur la carte d’opacité de l’atelier, telle que mesurée (Y {b} et {c}, {d})",
   "K and S from films of {a} µm over an opacity chart assumed to read {b} and {c}":
@@ -81,14 +81,14 @@ export const METHODS: MethodTexts = {
   "class by days to touch dry": "classe selon les jours jusqu’au sec au toucher",
   "class of oil index": "classe de l’indice d’huile",
   "clumps hold oil: factor by pigment and dispersion":
-    "les amas retiennent de l’huile : facteur selon le pigment et le broyage",
+    "les amas retiennent de l’huile\u202f: facteur selon le pigment et le broyage",
   "condition of the trial": "condition de l’essai",
   "days over days without it": "jours sur jours sans lui",
   "finish by gloss at 60 degrees": "aspect selon la brillance à 60°",
   "finish expected of reduced PVC": "aspect attendu d’après la CPV réduite",
   "for {a} µm, gloss included": "pour {a} µm, reflet inclus",
   "for {a} µm, gloss included: thinnest film of contrast ratio {b}":
-    "pour {a} µm, reflet inclus : film le plus mince de rapport de contraste {b}",
+    "pour {a} µm, reflet inclus\u202f: film le plus mince de rapport de contraste {b}",
   "from Lab": "depuis Lab",
   "gloss included, D65/10": "reflet inclus, D65/10",
   "handbook range for {a}": "intervalle des manuels pour {a}",
@@ -110,15 +110,15 @@ export const METHODS: MethodTexts = {
   "of those tried, the pair by which left-out let-downs are predicted best":
     "parmi celles essayées, la paire qui prévoit le mieux les dégradés laissés de côté",
   "oil added until {a} % of the dry film is oil / volume of the wet paint":
-    "huile ajoutée jusqu’à ce que {a} % du film sec soit de l’huile / volume de la peinture fraîche",
-  "oil index / 1.1 to 2": "indice d’huile / 1.1 à 2",
+    "huile ajoutée jusqu’à ce que {a}\u00a0% du film sec soit de l’huile / volume de la peinture fraîche",
+  "oil index / 1.1 to 2": "indice d’huile / 1,1 à 2",
   "oil index x density of the pigment": "indice d’huile x masse volumique du pigment",
   "one over colour to white at L* 50": "inverse de couleur sur blanc à L* 50",
   "the reference's colour to white at L* 50": "couleur sur blanc de la référence à L* 50",
   "opacity of a film of {a} µm, by contrast ratio":
     "opacité d’un film de {a} µm, par rapport de contraste",
   "opacity of a film of {a} µm, by how much it scatters: it is too dark for the contrast ratio":
-    "opacité d’un film de {a} µm, selon ce qu’il diffuse : il est trop sombre pour le rapport de contraste",
+    "opacité d’un film de {a} µm, selon ce qu’il diffuse\u202f: il est trop sombre pour le rapport de contraste",
   "over white, gloss excluded": "sur blanc, reflet exclu",
   "parts by mass, as recorded": "parties en masse, selon les relevés",
   "parts of paint by mass, as recorded": "parties de peinture en masse, selon les relevés",
@@ -127,8 +127,8 @@ export const METHODS: MethodTexts = {
   "renotation of the chip": "renotation de l’échantillon",
   "renotation, interpolated in LCHab": "renotation, interpolée en LCHab",
   "renotation, interpolated in LCHab, approximate: adapted from {a}":
-    "renotation, interpolée en LCHab, approchée : adaptée de {a}",
-  "rub-out figure x 1.1 to 2": "prise d’huile au couteau x 1.1 à 2",
+    "renotation, interpolée en LCHab, approchée\u202f: adaptée de {a}",
+  "rub-out figure x 1.1 to 2": "prise d’huile au couteau x 1,1 à 2",
   "share by mass over density": "part en masse sur masse volumique",
   "share by mass, each pigment with its own paint's oil":
     "part en masse, chaque pigment avec l’huile de sa propre peinture",
@@ -138,7 +138,7 @@ export const METHODS: MethodTexts = {
   "surface light of an oil film taken off and put on":
     "lumière de surface d’un film d’huile ôtée et ajoutée",
   "surface light of an oil film taken off and put on: {a} % of it for satin":
-    "lumière de surface d’un film d’huile ôtée et ajoutée : {a} % pour le satiné",
+    "lumière de surface d’un film d’huile ôtée et ajoutée\u202f: {a}\u00a0% pour le satiné",
   "surface light of an oil film taken off the predicted tint":
     "lumière de surface d’un film d’huile ôtée du dégradé prévu",
   "surface light of an oil film taken off, D65/10":
@@ -153,18 +153,18 @@ export const METHODS: MethodTexts = {
   "the usual one of its geometry": "l’usuelle de sa géométrie",
   "the workshop's own trial": "essai de l’atelier",
   "the workshop's own trial: {a} part to {b} parts of {c}":
-    "essai de l’atelier : {a} partie pour {b} parties de {c}",
-  "the workshop's own trial: {a}": "essai de l’atelier : {a}",
+    "essai de l’atelier\u202f: {a} partie pour {b} parties de {c}",
+  "the workshop's own trial: {a}": "essai de l’atelier\u202f: {a}",
   "two-constant fit through all drawdowns":
     "ajustement à deux constantes sur toutes les applications",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of dry pigment, by wavelength":
     "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de pigment sec, par longueur d’onde",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of dry pigment: what S hardly passes (97.5 %), by wavelength":
-    "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de pigment sec : ce que S ne dépasse guère (97.5 %), par longueur d’onde",
+    "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de pigment sec\u202f: ce que S ne dépasse guère (97,5\u00a0%), par longueur d’onde",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint, by wavelength":
     "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de peinture, par longueur d’onde",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint: what S hardly passes (97.5 %), by wavelength":
-    "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de peinture : ce que S ne dépasse guère (97.5 %), par longueur d’onde",
+    "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de peinture\u202f: ce que S ne dépasse guère (97,5\u00a0%), par longueur d’onde",
   "usual range of {a} oil": "intervalle usuel de cette huile ({a})",
   "solvents among its components, as many of its volume as of its mass":
     "solvants parmi ses composants, autant du volume que de la masse",
