@@ -1,4 +1,4 @@
-import { listed } from "./statements-phrases.ts";
+import { listed } from "./phrases.ts";
 
 /** What the workshop's own pages say, which nobody outside reads. */
 export const WORKSHOP_PAGES = {
@@ -42,9 +42,9 @@ export const WORKSHOP_PAGES = {
       lots: "Lots",
     },
     batchSheet: "Batch sheet to print",
-    costsCaption: "What we buy it from, and for how much",
+    costsCaption: "From whom we buy it, and for how much",
     costColumns: {
-      what: "Of",
+      what: "What",
       supplier: "Supplier",
       price: (currency: string) => `${currency}/kg`,
       date: "Record of",
