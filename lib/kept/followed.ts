@@ -53,7 +53,7 @@ export function followedWhenAsked<V extends object>(
   keys: Readonly<Record<string, Grain>>,
   root: string,
   known: Partial<V> = {},
-  sooner: Readonly<Partial<Record<keyof V, unknown>>> = {},
+  sooner: Readonly<Record<string, unknown>> = {},
 ): Followed<V> {
   return {
     value: followedKeys({ load, known, sooner }, keys, root) as V,
