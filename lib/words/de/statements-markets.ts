@@ -1,14 +1,7 @@
 import type { InForce, MarketStatement } from "../../hazard/markets/market-statements.ts";
 import type { SubstanceName } from "../../hazard/classify/substance.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import {
-  dateWords,
-  listed,
-  namesWithin,
-  percent,
-  sentence,
-  withUnit,
-} from "./phrases.ts";
+import { dateWords, listed, namesWithin, percent, sentence, withUnit } from "./phrases.ts";
 import { inGerman } from "./closed-sets.ts";
 import { metalWord } from "./statements-studio.ts";
 

@@ -1,13 +1,6 @@
 import type { InForce, MarketStatement } from "../../hazard/markets/market-statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import {
-  dateWords,
-  listed,
-  namesWithin,
-  percent,
-  sentence,
-  withUnit,
-} from "./phrases.ts";
+import { dateWords, listed, namesWithin, percent, sentence, withUnit } from "./phrases.ts";
 import { metalWord } from "./statements-studio.ts";
 
 /** What the acts of one market say of a sale there; the market stands beside the sentence. */
