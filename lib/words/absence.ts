@@ -44,7 +44,7 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
   "no drawdown of known thickness over black and white": {
     de: "kein Aufstrich bekannter Dicke über Schwarz und Weiß",
     fr: "aucune application d’épaisseur connue sur noir et blanc",
-    es: "no hay aplicación de grosor conocido sobre negro y blanco",
+    es: "no hay aplicación de espesor conocido sobre negro y blanco",
   },
   "it was drawn down over black and white, but the thickness of that film is not recorded": {
     de: "über Schwarz und Weiß aufgestrichen, doch die Dicke dieses Films ist nicht aufgezeichnet",
@@ -82,7 +82,7 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     es: "ni 5 mm cubren",
   },
   "its let-downs tell how much it scatters beside its whites, and not how much a film of it does": {
-    de: "die Aufhellungen sagen, wie stark sie neben ihren Weißen streut, und nicht, wie stark ein Film von ihr",
+    de: "die Aufhellungen sagen, wie stark sie gegenüber ihren Weiß streut, und nicht, wie stark ein Film von ihr",
     fr: "ses dégradés disent combien elle diffuse par rapport à ses blancs, et non combien en diffuse un film",
     es: "sus rebajes dicen cuánto dispersa junto a sus blancos, y no cuánto dispersa una película suya",
   },
@@ -172,13 +172,13 @@ const FIELDS: Readonly<Record<string, InOthers>> = {
   oilIndexGPer100g: { de: "Ölindex", fr: "indice d’huile", es: "índice de aceite" },
   bulkDensityLooseGPerMl: {
     de: "Schüttdichte, lose",
-    fr: "densité apparente, versé",
-    es: "densidad aparente, vertido",
+    fr: "masse volumique apparente, sans tassement",
+    es: "densidad aparente, sin compactar",
   },
   bulkDensityTappedGPerMl: {
     de: "Stampfdichte",
-    fr: "densité apparente, tassé",
-    es: "densidad aparente, asentado",
+    fr: "masse volumique apparente, après tassement",
+    es: "densidad aparente, compactada",
   },
   sizeUm: { de: "Teilchengröße", fr: "taille des particules", es: "tamaño de partícula" },
   particleSizeUm: { de: "Teilchengröße", fr: "taille des particules", es: "tamaño de partícula" },
@@ -219,7 +219,7 @@ const FIELDS: Readonly<Record<string, InOthers>> = {
   dispersion: { de: "Anreiben", fr: "broyage", es: "molienda" },
   bulkDensityTappedGPerCm3: {
     de: "Stampfdichte",
-    fr: "densité apparente, tassé",
+    fr: "masse volumique apparente, après tassement",
     es: "densidad aparente, asentado",
   },
   hazards: { de: "Gefahrenangaben", fr: "données de danger", es: "datos de peligro" },

@@ -32,7 +32,7 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
     es: "Tamaño de partícula",
   },
   formula: { en: "Formula", de: "Formel", fr: "Formule", es: "Fórmula" },
-  mineral: { en: "As a mineral", de: "Als Mineral", fr: "À l’état minéral", es: "Como mineral" },
+  mineral: { en: "As a mineral", de: "Als Mineral", fr: "Comme minéral", es: "Como mineral" },
   introduced: { en: "Introduced", de: "Eingeführt", fr: "Introduit en", es: "Introducido en" },
   expectedOpacity: {
     en: "Opacity to expect",
@@ -57,14 +57,14 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
   bulkDensityLoose: {
     en: "Bulk density, as poured",
     de: "Schüttdichte, lose",
-    fr: "Densité apparente, versé",
-    es: "Densidad aparente, vertido",
+    fr: "Masse volumique apparente, sans tassement",
+    es: "Densidad aparente, sin compactar",
   },
   bulkDensityTapped: {
     en: "Bulk density, tapped",
     de: "Stampfdichte",
-    fr: "Densité apparente, tassé",
-    es: "Densidad aparente, asentado",
+    fr: "Masse volumique apparente, après tassement",
+    es: "Densidad aparente, compactada",
   },
   xyzX: { en: "X", de: "X", fr: "X", es: "X" },
   xyzY: { en: "Y", de: "Y", fr: "Y", es: "Y" },
@@ -223,7 +223,7 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
   mulledStrength: {
     en: "Strength mulled by hand, against milled",
     de: "Farbstärke von Hand angerieben, gegen gewalzt",
-    fr: "Force broyé à la molette, contre broyé à la machine",
+    fr: "Force, broyé à la molette par rapport à broyé à la machine",
     es: "Fuerza molido con moleta, frente a molido a máquina",
   },
   surfaceK1: {
@@ -246,8 +246,8 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
     gloss: {
       en: "mean square of the misses, against what reading and weighing allow: near 1 is as good as the drawdowns themselves",
       de: "mittleres Quadrat der Abweichungen, gegen das, was Messen und Wiegen zulassen: nahe 1 ist so gut wie die Aufstriche selbst",
-      fr: "moyenne des carrés des écarts, rapportés à ce que permettent la lecture et la pesée\u202f: près de 1, l’ajustement vaut les applications elles-mêmes",
-      es: "media de los cuadrados de los errores, frente a lo que permiten la lectura y la pesada: cerca de 1 vale tanto como las propias aplicaciones",
+      fr: "moyenne des carrés des écarts, rapportés à ce que permettent la mesure et la pesée\u202f: près de 1, l’ajustement vaut les applications elles-mêmes",
+      es: "media de los cuadrados de los errores, frente a lo que permiten la medición y la pesada: cerca de 1 vale tanto como las propias aplicaciones",
     },
   },
   masstoneResidual: {
@@ -284,7 +284,7 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
     gloss: {
       en: "how much it colours a white, against our reference colour, by mass",
       de: "wie stark sie ein Weiß färbt, gegen unsere Bezugsfarbe, nach Masse",
-      fr: "combien elle colore un blanc, contre notre couleur de référence, en masse",
+      fr: "combien elle colore un blanc, par rapport à notre couleur de référence, en masse",
       es: "cuánto colorea un blanco, frente a nuestro color de referencia, en masa",
     },
   },
@@ -407,7 +407,7 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
       en: "grams of oil that just bind 100 g of pigment on the slab",
       de: "Gramm Öl, die 100 g Pigment auf der Reibplatte gerade binden",
       fr: "grammes d’huile qui lient tout juste 100 g de pigment sur le marbre",
-      es: "gramos de aceite que apenas ligan 100 g de pigmento en la losa",
+      es: "gramos de aceite que bastan justo para ligar 100 g de pigmento en la losa",
     },
   },
   oilIndex: {
@@ -517,7 +517,7 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
     es: "Finura de molienda",
     gloss: {
       en: "depth on the gauge at which the coarsest grains begin to show (ISO 1524)",
-      de: "Tiefe auf dem Grindometer, bei der sich die gröbsten Körner zeigen (ISO 1524)",
+      de: "Tiefe auf dem Grindometer, bei der sich die gröbsten Körner zu zeigen beginnen (ISO 1524)",
       fr: "profondeur de la jauge où les plus gros grains commencent à se voir (ISO 1524)",
       es: "profundidad de la galga en que empiezan a verse los granos más gruesos (ISO 1524)",
     },
@@ -620,7 +620,7 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
   expectedDays: {
     en: "Touch dry, by rule of thumb",
     de: "Grifftrocken, nach Faustregel",
-    fr: "Sec au toucher, par règle empirique",
+    fr: "Sec au toucher, selon la règle empirique",
     es: "Seco al tacto, por regla práctica",
   },
   linseedDays: {
@@ -671,7 +671,7 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
     gloss: {
       en: "CIE 1976 ΔE*ab between the part exposed and the part kept dark",
       de: "CIE 1976 ΔE*ab zwischen belichtetem und dunkel gehaltenem Teil",
-      fr: "ΔE*ab CIE 1976 entre la partie exposée et la partie gardée à l’ombre",
+      fr: "ΔE*ab CIE 1976 entre la partie exposée et la partie gardée à l’obscurité",
       es: "ΔE*ab CIE 1976 entre la parte expuesta y la guardada a oscuras",
     },
   },

@@ -33,12 +33,12 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "CIE 1976, exposed against kept dark": {
     de: "CIE 1976, belichtet gegen dunkel aufbewahrt",
-    fr: "CIE 1976, exposé contre gardé à l’obscurité",
+    fr: "CIE 1976, partie exposée par rapport à la partie gardée à l’obscurité",
     es: "CIE 1976, expuesto frente a guardado a oscuras",
   },
   "CIE 1976, exposed against kept dark, of the form that changed most": {
     de: "CIE 1976, belichtet gegen dunkel aufbewahrt, an der Form, die sich am meisten änderte",
-    fr: "CIE 1976, exposé contre gardé à l’obscurité, pour la forme qui a le plus changé",
+    fr: "CIE 1976, partie exposée par rapport à la partie gardée à l’obscurité, pour la forme qui a le plus changé",
     es: "CIE 1976, expuesto frente a guardado a oscuras, de la forma que más cambió",
   },
   "CIE 1976, mean of {a} exposures": {
@@ -48,12 +48,12 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "CIE sums of {a}, d/8 excluded": {
     de: "CIE-Summen von {a}, d/8 ohne Glanz",
-    fr: "sommes CIE de {a}, d/8 brillant exclu",
+    fr: "sommes CIE de {a}, d/8 reflet exclu",
     es: "sumas CIE de {a}, d/8 brillo excluido",
   },
   "CIE sums of {a}, d/8 included": {
     de: "CIE-Summen von {a}, d/8 mit Glanz",
-    fr: "sommes CIE de {a}, d/8 brillant inclus",
+    fr: "sommes CIE de {a}, d/8 reflet inclus",
     es: "sumas CIE de {a}, d/8 brillo incluido",
   },
   "CIE sums of {a}, 45/0": {
@@ -73,8 +73,8 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "CPVC x dispersion factor": {
     de: "KPVK x Dispergierfaktor",
-    fr: "CPVC x facteur de dispersion",
-    es: "CPVC x factor de dispersión",
+    fr: "CPVC x facteur de broyage",
+    es: "CPVC x factor de molienda",
   },
   "CSS colour from D65/2": {
     de: "CSS-Farbe aus D65/2",
@@ -103,63 +103,63 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "K and S from films of {a} µm over the workshop's own opacity chart as read (Y {b} and {c}, {d})":
     {
-      de: "K und S aus Filmen von {a} µm über der eigenen Deckkraftkarte, wie gemessen (Y {b} und {c}, {d})",
-      fr: "K et S de films de {a} µm sur la carte d’opacité de l’atelier, telle que lue (Y {b} et {c}, {d})",
-      es: "K y S de películas de {a} µm sobre la carta de opacidad del taller, tal como se leyó (Y {b} y {c}, {d})",
+      de: "K und S aus Filmen von {a} µm über der eigenen Prüfkarte, wie gemessen (Y {b} und {c}, {d})",
+      fr: "K et S d’après des films de {a} µm sur la carte d’opacité de l’atelier, telle que mesurée (Y {b} et {c}, {d})",
+      es: "K y S de películas de {a} µm sobre la carta de opacidad del taller, tal como se midió (Y {b} y {c}, {d})",
     },
   "K and S from films of {a} µm over an opacity chart assumed to read {b} and {c}": {
-    de: "K und S aus Filmen von {a} µm über einer Deckkraftkarte, angenommen {b} und {c}",
-    fr: "K et S de films de {a} µm sur une carte d’opacité supposée de {b} et {c}",
+    de: "K und S aus Filmen von {a} µm über einer Prüfkarte, angenommen mit {b} und {c}",
+    fr: "K et S d’après des films de {a} µm sur une carte d’opacité supposée de {b} et {c}",
     es: "K y S de películas de {a} µm sobre una carta de opacidad que se supone de {b} y {c}",
   },
   "K and S from its films": {
-    de: "K und S aus seinen Filmen",
-    fr: "K et S de ses films",
+    de: "K und S aus ihren Filmen",
+    fr: "K et S d’après ses films",
     es: "K y S de sus películas",
   },
   "K and S from its let-downs in {a}, those of {b} from its films": {
-    de: "K und S aus seinen Aufhellungen in {a}, die von {b} aus dessen Filmen",
-    fr: "K et S de ses dégradés dans {a}, ceux de {b} de ses films",
-    es: "K y S de sus rebajes en {a}, los de {b} de sus películas",
+    de: "K und S aus ihren Aufhellungen in {a}, die von {b} aus dessen Filmen",
+    fr: "K et S d’après ses dégradés dans {a}, ceux de {b} d’après ses films",
+    es: "K y S según sus rebajes en {a}, los de {b} según sus películas",
   },
   "K and S of its components' own paints, added": {
-    de: "K und S der Farben seiner Bestandteile, addiert",
+    de: "K und S der Farben ihrer Komponenten, addiert",
     fr: "K et S des peintures de ses composants, additionnés",
     es: "K y S de las pinturas de sus componentes, sumados",
   },
   "K and S of its components' own paints, one of them less by what it lost": {
-    de: "K und S der Farben seiner Bestandteile, eine davon um den Verlust vermindert",
+    de: "K und S der Farben ihrer Komponenten, eine davon um den Verlust vermindert",
     fr: "K et S des peintures de ses composants, l’une diminuée de ce qu’elle a perdu",
     es: "K y S de las pinturas de sus componentes, una de ellas menos lo que perdió",
   },
   "K and S of {a} from its let-downs in {b}, of {c} and of the medium from their films, mixed by volume":
     {
-      de: "K und S von {a} aus den Aufhellungen in {b}, von {c} und dem Malmittel aus deren Filmen, nach Volumen gemischt",
-      fr: "K et S de {a} de ses dégradés dans {b}, de {c} et du médium de leurs films, mélangés en volume",
-      es: "K y S de {a} de sus rebajes en {b}, de {c} y del medio de sus películas, mezclados por volumen",
+      de: "K und S von {a} aus den Aufhellungen in {b}, von {c} und dem Streckmedium aus deren Filmen, nach Volumen gemischt",
+      fr: "K et S de {a} d’après ses dégradés dans {b}, de {c} et du médium d’après leurs films, mélangés en volume",
+      es: "K y S de {a} según sus rebajes en {b}, de {c} y del médium según sus películas, mezclados por volumen",
     },
   "K/S of let-downs equal by mass of dry pigment in {a}, mulled against milled": {
     de: "K/S von Aufhellungen gleicher Masse an trockenem Pigment in {a}, angerieben gegen gewalzt",
-    fr: "K/S de dégradés à masse égale de pigment sec dans {a}, broyé à la molette contre broyé à la machine",
+    fr: "K/S de dégradés à masse égale de pigment sec dans {a}, broyé à la molette par rapport à broyé à la machine",
     es: "K/S de rebajes a igual masa de pigmento seco en {a}, molido con moleta frente a molido a máquina",
   },
   "K/S of let-downs equal by mass of paint in {a}, against {b} = 1": {
     de: "K/S von Aufhellungen gleicher Farbmasse in {a}, gegen {b} = 1",
-    fr: "K/S de dégradés à masse égale de peinture dans {a}, contre {b} = 1",
+    fr: "K/S de dégradés à masse égale de peinture dans {a}, par rapport à {b} = 1",
     es: "K/S de rebajes a igual masa de pintura en {a}, frente a {b} = 1",
   },
   "K/S of let-downs equal by volume of paint in {a}, against {b} = 1": {
     de: "K/S von Aufhellungen gleichen Farbvolumens in {a}, gegen {b} = 1",
-    fr: "K/S de dégradés à volume égal de peinture dans {a}, contre {b} = 1",
+    fr: "K/S de dégradés à volume égal de peinture dans {a}, par rapport à {b} = 1",
     es: "K/S de rebajes a igual volumen de pintura en {a}, frente a {b} = 1",
   },
   "Lab as read, {a}": {
     de: "Lab wie gemessen, {a}",
-    fr: "Lab tel que lu, {a}",
-    es: "Lab tal como se leyó, {a}",
+    fr: "Lab tel que mesuré, {a}",
+    es: "Lab tal como se midió, {a}",
   },
   "Munsell chip, by eye": {
-    de: "Munsell-Muster, mit dem Auge",
+    de: "Munsell-Muster, nach Augenmaß",
     fr: "échantillon Munsell, à l’œil",
     es: "muestra Munsell, a ojo",
   },
@@ -167,7 +167,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   "PVC = pigment volume / (pigment + oil and medium volume)": {
     de: "PVK = Pigmentvolumen / (Pigment- + Öl- und Malmittelvolumen)",
     fr: "CPV = volume de pigment / (volume de pigment + d’huile et de médium)",
-    es: "PVC = volumen de pigmento / (volumen de pigmento + aceite y medio)",
+    es: "PVC = volumen de pigmento / (volumen de pigmento + aceite y médium)",
   },
   "PVC = pigment volume / (pigment + oil volume)": {
     de: "PVK = Pigmentvolumen / (Pigment- + Ölvolumen)",
@@ -175,12 +175,12 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "PVC = volumen de pigmento / (volumen de pigmento + aceite)",
   },
   "S of its films times {a} µm, averaged over the light that it throws back": {
-    de: "S seiner Filme mal {a} µm, gemittelt über das Licht, das es zurückwirft",
+    de: "S ihrer Filme mal {a} µm, gemittelt über das Licht, das sie zurückwirft",
     fr: "S de ses films fois {a} µm, en moyenne sur la lumière qu’il renvoie",
     es: "S de sus películas por {a} µm, promediada sobre la luz que devuelve",
   },
   "S of its let-downs in units of the white's S, times that of the white's films and {a} µm": {
-    de: "S seiner Aufhellungen in Einheiten der S des Weiß, mal S der Filme des Weiß und {a} µm",
+    de: "S ihrer Aufhellungen in Einheiten des S des Weiß, mal S der Filme des Weiß und {a} µm",
     fr: "S de ses dégradés en unités de la S du blanc, fois celle des films du blanc et {a} µm",
     es: "S de sus rebajes en unidades de la S del blanco, por la de las películas del blanco y {a} µm",
   },
@@ -193,7 +193,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   "as recorded with the readings": {
     de: "wie mit den Messungen aufgezeichnet",
     fr: "selon les relevés, avec les mesures",
-    es: "según consta con las lecturas",
+    es: "según consta con las mediciones",
   },
   "as seen by the workshop": {
     de: "wie in der Werkstatt gesehen",
@@ -216,17 +216,17 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "según se declara, en la escala de ISO 105-B02",
   },
   "the weakest of its pigments, as stated, on the scale of ISO 105-B02": {
-    de: "das schwächste seiner Pigmente, wie angegeben, nach der Skala von ISO 105-B02",
+    de: "das schwächste ihrer Pigmente, wie angegeben, nach der Skala von ISO 105-B02",
     fr: "le plus faible de ses pigments, comme indiqué, sur l’échelle d’ISO 105-B02",
     es: "el más débil de sus pigmentos, según se declara, en la escala de ISO 105-B02",
   },
   "an opacity chart as it is usually printed": {
-    de: "eine Deckkraftkarte, wie sie üblicherweise gedruckt wird",
+    de: "eine Prüfkarte, wie sie üblicherweise gedruckt wird",
     fr: "une carte d’opacité telle qu’on l’imprime d’ordinaire",
     es: "una carta de opacidad como se imprime de ordinario",
   },
   "between what its parts take alone, as tried or by the rules, each by its share": {
-    de: "zwischen dem, was seine Teile allein brauchen, wie versucht oder nach den Regeln, jeder nach seinem Anteil",
+    de: "zwischen dem, was ihre Teile allein brauchen, wie erprobt oder nach den Regeln, jeder nach seinem Anteil",
     fr: "entre ce que ses parties demandent seules, à l’essai ou selon les règles, chacune selon sa part",
     es: "entre lo que tardan sus partes solas, ensayadas o según las reglas, cada una por su parte",
   },
@@ -242,7 +242,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "by colour change against the standard's limits": {
     de: "nach der Farbänderung gegen die Grenzen der Norm",
-    fr: "par le changement de couleur, contre les limites de la norme",
+    fr: "par le changement de couleur, au regard des limites de la norme",
     es: "por el cambio de color frente a los límites de la norma",
   },
   "the exposure was another": {
@@ -256,8 +256,8 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "por su nombre del Colour Index",
   },
   "by its pigments, of which the least lightfast form of the least lightfast decides": {
-    de: "nach seinen Pigmenten, von denen die am wenigsten lichtechte Form des am wenigsten lichtechten entscheidet",
-    fr: "d’après ses pigments, dont décide la forme la moins solidu moins solide",
+    de: "nach ihren Pigmenten, von denen die am wenigsten lichtechte Form des am wenigsten lichtechten entscheidet",
+    fr: "d’après ses pigments, dont décide la forme la moins solide du moins solide",
     es: "por sus pigmentos, de los que decide la forma menos sólida del menos sólido",
   },
   "class by days to touch dry": {
@@ -266,14 +266,14 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "clase por días hasta seco al tacto",
   },
   "class of oil index": {
-    de: "Klasse der Ölindex",
+    de: "Klasse des Ölindex",
     fr: "classe de l’indice d’huile",
     es: "clase del índice de aceite",
   },
   "clumps hold oil: factor by pigment and dispersion": {
-    de: "Klumpen halten Öl: Faktor nach Pigment und Dispergierung",
-    fr: "les amas retiennent de l’huile : facteur selon pigment et dispersion",
-    es: "los grumos retienen aceite: factor por pigmento y dispersión",
+    de: "Agglomerate halten Öl fest: Faktor nach Pigment und Anreiben",
+    fr: "les amas retiennent de l’huile : facteur selon le pigment et le broyage",
+    es: "los grumos retienen aceite: factor por pigmento y molienda",
   },
   "condition of the trial": {
     de: "Bedingung des Versuchs",
@@ -286,34 +286,34 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "días entre días sin él",
   },
   "finish by gloss at 60 degrees": {
-    de: "Oberfläche nach Glanz bei 60°",
-    fr: "aspect selon le brillant à 60°",
+    de: "Glanzgrad nach Glanz bei 60°",
+    fr: "aspect selon la brillance à 60°",
     es: "acabado por el brillo a 60°",
   },
   "finish expected of reduced PVC": {
-    de: "Oberfläche, wie nach der reduzierten PVK zu erwarten",
+    de: "Glanzgrad, wie nach der reduzierten PVK zu erwarten",
     fr: "aspect attendu d’après la CPV réduite",
     es: "acabado que se espera de la PVC reducida",
   },
   "for {a} µm, gloss included": {
     de: "für {a} µm, mit Glanz",
-    fr: "pour {a} µm, brillant inclus",
+    fr: "pour {a} µm, reflet inclus",
     es: "para {a} µm, brillo incluido",
   },
   "for {a} µm, gloss included: thinnest film of contrast ratio {b}": {
     de: "für {a} µm, mit Glanz: dünnster Film mit Kontrastverhältnis {b}",
-    fr: "pour {a} µm, brillant inclus : film le plus mince de rapport de contraste {b}",
-    es: "para {a} µm, brillo incluido: la película más fina con razón de contraste {b}",
+    fr: "pour {a} µm, reflet inclus : film le plus mince de rapport de contraste {b}",
+    es: "para {a} µm, brillo incluido: la película más fina con relación de contraste {b}",
   },
   "from Lab": { de: "aus Lab", fr: "depuis Lab", es: "a partir de Lab" },
   "gloss included, D65/10": {
     de: "mit Glanz, D65/10",
-    fr: "brillant inclus, D65/10",
+    fr: "reflet inclus, D65/10",
     es: "brillo incluido, D65/10",
   },
   "handbook range for {a}": {
     de: "Handbuchbereich für {a}",
-    fr: "plage des manuels pour {a}",
+    fr: "intervalle des manuels pour {a}",
     es: "intervalo de manual para {a}",
   },
   "how far S of a white's films is trusted": {
@@ -327,14 +327,14 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "con qué precisión lo dicen los rebajes de ambos",
   },
   "its own K and S, the white's S by what other colours do in both whites": {
-    de: "eigene K und S, die S des Weiß danach, was andere Farben in beiden Weiß tun",
+    de: "eigenes K und S, das S des Weiß danach, wie sich andere Farben in beiden Weiß verhalten",
     fr: "ses propres K et S, la S du blanc d’après ce que d’autres couleurs font dans les deux blancs",
     es: "sus propias K y S, la S del blanco por lo que otros colores hacen en ambos blancos",
   },
   "linseed oil alone x what oil, pigment, drier, film and room each do": {
-    de: "Leinöl allein x was Öl, Pigment, Trockner, Film und Raum je bewirken",
+    de: "Leinöl allein x was Öl, Pigment, Trockenstoff, Film und Raum je bewirken",
     fr: "huile de lin seule x ce que font huile, pigment, siccatif, film et pièce",
-    es: "aceite de linaza solo x lo que hacen aceite, pigmento, secante, película y cuarto",
+    es: "aceite de linaza solo x lo que hacen aceite, pigmento, secante, película y sala",
   },
   "linseed oil alone, thin film, 20 to 23 degrees C": {
     de: "Leinöl allein, dünner Film, 20 bis 23 °C",
@@ -357,23 +357,23 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "masa de pigmento seco / volumen de todo lo que contiene",
   },
   "mean square of residual over the noise of reading and weighing": {
-    de: "mittleres Quadrat des Rests durch das Rauschen von Messen und Wägen",
+    de: "mittleres Quadrat des Rests durch das Rauschen von Messen und Wiegen",
     fr: "carré moyen du résidu sur le bruit de mesure et de pesée",
-    es: "cuadrado medio del residuo sobre el ruido de lectura y pesada",
+    es: "cuadrado medio del residuo sobre el ruido de medición y pesada",
   },
   "middle one of the misses of its drawdowns": {
-    de: "Median der Abweichungen seiner Aufstriche",
+    de: "Median der Abweichungen ihrer Aufstriche",
     fr: "médiane des écarts de ses applications",
-    es: "mediana de los errores de sus extensiones",
+    es: "mediana de los errores de sus aplicaciones",
   },
   "of those tried, the pair by which left-out let-downs are predicted best": {
-    de: "von den versuchten das Paar, das ausgelassene Aufhellungen am besten vorhersagt",
-    fr: "parmi celles essayées, la paire qui prédit le mieux les dégradés laissés de côté",
-    es: "de los pares probados, el que mejor predice los rebajes apartados",
+    de: "von den erprobten das Paar, das ausgelassene Aufhellungen am besten vorhersagt",
+    fr: "parmi celles essayées, la paire qui prévoit le mieux les dégradés laissés de côté",
+    es: "de los pares probados, el que mejor prevé los rebajes apartados",
   },
   "oil added until {a} % of the dry film is oil / volume of the wet paint": {
     de: "zugesetztes Öl, bis {a} % des trockenen Films Öl sind / Volumen der nassen Farbe",
-    fr: "huile ajoutée jusqu’à ce que {a} % du film sec soit de l’huile / volume de la peinture humide",
+    fr: "huile ajoutée jusqu’à ce que {a} % du film sec soit de l’huile / volume de la peinture fraîche",
     es: "aceite añadido hasta que el {a} % de la película seca sea aceite / volumen de la pintura húmeda",
   },
   "oil index / 1.1 to 2": {
@@ -399,16 +399,16 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   "opacity of a film of {a} µm, by contrast ratio": {
     de: "Deckvermögen eines Films von {a} µm, nach Kontrastverhältnis",
     fr: "opacité d’un film de {a} µm, par rapport de contraste",
-    es: "opacidad de una película de {a} µm, por razón de contraste",
+    es: "opacidad de una película de {a} µm, por relación de contraste",
   },
   "opacity of a film of {a} µm, by how much it scatters: it is too dark for the contrast ratio": {
     de: "Deckvermögen eines Films von {a} µm, danach, wie stark er streut: Für das Kontrastverhältnis ist er zu dunkel",
     fr: "opacité d’un film de {a} µm, selon ce qu’il diffuse : il est trop sombre pour le rapport de contraste",
-    es: "opacidad de una película de {a} µm, por cuánto dispersa: es demasiado oscura para la razón de contraste",
+    es: "opacidad de una película de {a} µm, por cuánto dispersa: es demasiado oscura para la relación de contraste",
   },
   "over white, gloss excluded": {
     de: "über Weiß, ohne Glanz",
-    fr: "sur blanc, brillant exclu",
+    fr: "sur blanc, reflet exclu",
     es: "sobre blanco, brillo excluido",
   },
   "parts by mass, as recorded": {
@@ -478,7 +478,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "surface light of an oil film taken off the predicted tint": {
     de: "Oberflächenlicht eines Ölfilms von der vorhergesagten Aufhellung abgezogen",
-    fr: "lumière de surface d’un film d’huile ôtée du dégradé prédit",
+    fr: "lumière de surface d’un film d’huile ôtée du dégradé prévu",
     es: "luz de superficie de una película de aceite restada del rebaje previsto",
   },
   "surface light of an oil film taken off, D65/10": {
@@ -535,7 +535,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   "two-constant fit through all drawdowns": {
     de: "Zwei-Konstanten-Anpassung durch alle Aufstriche",
     fr: "ajustement à deux constantes sur toutes les applications",
-    es: "ajuste de dos constantes por todas las extensiones",
+    es: "ajuste de dos constantes por todas las aplicaciones",
   },
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of dry pigment, by wavelength":
     {
@@ -563,11 +563,11 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     },
   "usual range of {a} oil": {
     de: "üblicher Bereich dieses Öls ({a})",
-    fr: "plage usuelle de cette huile ({a})",
+    fr: "intervalle usuel de cette huile ({a})",
     es: "intervalo habitual de este aceite ({a})",
   },
   "solvents among its components, as many of its volume as of its mass": {
-    de: "Lösemittel unter seinen Bestandteilen, so viel vom Volumen wie von der Masse",
+    de: "Lösemittel unter den Bestandteilen, so viel vom Volumen wie von der Masse",
     fr: "solvants parmi ses composants, autant du volume que de la masse",
     es: "disolventes entre sus componentes, tanto del volumen como de la masa",
   },
@@ -582,9 +582,9 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "ΔE00 (D65/10) entre el rebaje a L* 50 y el mismo tras la pérdida",
   },
   "ΔE00 between what its components predict and its own drawdown": {
-    de: "ΔE00 zwischen dem, was seine Bestandteile vorhersagen, und seinem eigenen Aufstrich",
-    fr: "ΔE00 entre ce que prédisent ses composants et sa propre application",
-    es: "ΔE00 entre lo que predicen sus componentes y su propia extensión",
+    de: "ΔE00 zwischen dem, was ihre Komponenten vorhersagen, und ihrem eigenen Aufstrich",
+    fr: "ΔE00 entre ce que prévoient ses composants et sa propre application",
+    es: "ΔE00 entre lo que prevén sus componentes y su propia aplicación",
   },
   "measured on one lot": {
     de: "an einer Charge gemessen",

@@ -17,7 +17,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   mica: { de: "Glimmer", fr: "mica", es: "mica" },
   "barium sulphate": { de: "Bariumsulfat", fr: "sulfate de baryum", es: "sulfato de bario" },
   "alumina hydrate": {
-    de: "Aluminiumhydroxid",
+    de: "Aluminiumoxidhydrat",
     fr: "hydroxyde d’aluminium",
     es: "hidróxido de aluminio",
   },
@@ -41,8 +41,8 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
     fr: "ferrite de manganèse",
     es: "ferrita de manganeso",
   },
-  "cobalt chromite": { de: "Cobaltchromit", fr: "chromite de cobalt", es: "cromita de cobalto" },
-  "copper chromite": { de: "Kupferchromit", fr: "chromite de cuivre", es: "cromita de cobre" },
+  "cobalt chromite": { de: "Cobaltchromit", fr: "chromite de cobalt", es: "cromito de cobalto" },
+  "copper chromite": { de: "Kupferchromit", fr: "chromite de cuivre", es: "cromito de cobre" },
   "cobalt ferrite": { de: "Cobaltferrit", fr: "ferrite de cobalt", es: "ferrita de cobalto" },
   "nickel chromium ferrite": {
     de: "Nickel-Chrom-Ferrit",
@@ -84,7 +84,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
     fr: "phtalocyanine halogénée",
     es: "ftalocianina halogenada",
   },
-  dioxazine: { de: "Dioxazin", fr: "dioxazine", es: "dioxazina" },
+  dioxazine: { de: "Dioxazin", fr: "dioxazine", es: "dioxacina" },
   "yttrium indium manganate": {
     de: "Yttrium-Indium-Manganat",
     fr: "manganate d’yttrium et d’indium",
@@ -174,7 +174,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
     fr: "oxyde de chrome et d’étain",
     es: "óxido de cromo y estaño",
   },
-  "thiazine indigo": { de: "Thiazinindigo", fr: "indigo de thiazine", es: "índigo de tiazina" },
+  "thiazine indigo": { de: "Thiazinindigo", fr: "indigo de thiazine", es: "índigo de tiacina" },
   "arylide yellow": { de: "Arylidgelb", fr: "jaune arylide", es: "amarillo de arilida" },
   "alkaline earth chromate": {
     de: "Erdalkalichromat",

@@ -1,5 +1,6 @@
 import type { Language } from "../records/schema/terms.ts";
 import { absenceIn } from "./absence.ts";
+import { elided } from "./fr/phrases.ts";
 import { figureWords } from "./figures.ts";
 import { textsIn } from "./in-each.ts";
 import { METHODS } from "./methods.ts";
@@ -26,5 +27,6 @@ export function tableWords(
 function methodIn(language: Language): Words["method"] {
   if (language === "en") return (method) => method;
   const text = slottedTexts(textsIn(language, METHODS));
-  return (method) => allWorded(method, text);
+  const bent = language === "fr" ? elided : (said: string) => said;
+  return (method) => bent(allWorded(method, text));
 }

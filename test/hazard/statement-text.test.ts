@@ -86,6 +86,19 @@ describe("texts that were wrong or missing, word for word (02008R1272, Annexes I
     );
   });
 
+  test("names of sensitisers go into EUH208 alone, never where an organ or a route would stand", () => {
+    for (const { code = "" } of OFFICIAL.filter((row) => row["en"]?.includes("<")))
+      for (const language of STATEMENT_LANGUAGES)
+        expect(
+          statementText(texts, code, language, { names: ["cobalt salt"] }).text.includes(
+            "cobalt salt",
+          ),
+        ).toBe(code === "EUH208");
+    expect(statementText(texts, "H373", "en", { names: ["cobalt salt"] }).text).toBe(
+      "May cause damage to organs through prolonged or repeated exposure.",
+    );
+  });
+
   test("P280 names the protection that is meant", () => {
     const p280 = (protection: string): string =>
       statementText(texts, "P280", "es", { protection }).text;

@@ -40,7 +40,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-otherwise-known": (v) =>
     `Nicht verglichen: auf anderem Weg ermittelt für ${listed(v.names.map(within))}.`,
   "compared-shows-ground": (v) =>
-    `Nicht verglichen: ${listed(v.names.map(within))} ${v.names.length === 1 ? "wurde auf einem Film gelesen, der seinen Untergrund" : "wurden auf Filmen gelesen, die ihren Untergrund"} durchscheinen ${v.names.length === 1 ? "lässt" : "lassen"}.`,
+    `Nicht verglichen: ${listed(v.names.map(within))} ${v.names.length === 1 ? "wurde an einem Film gemessen, der seinen Grund" : "wurden an Filmen gemessen, die ihren Grund"} durchscheinen ${v.names.length === 1 ? "lässt" : "lassen"}.`,
   "compared-not-stated": (v) => `Nicht bekannt für ${listed(v.names.map(within))}.`,
 };
 

@@ -41,7 +41,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "captured-exhaust-first": (v) =>
     `${upperFirst(pigments(v))} nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu.`,
   "no-draught-across-powder": (v) =>
-    `Kein Zug und kein Ventilator über dem Pulver: ${pigments(v)}.`,
+    `Keine Zugluft und kein Ventilator über dem Pulver: ${pigments(v)}.`,
   "respirator-ffp2": (v) =>
     `Bei ${pigmentsDative(v)} eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
   "respirator-p3": (v) =>

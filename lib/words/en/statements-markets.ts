@@ -21,7 +21,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "lead-limits-at-work": ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
     sentence(
-      `at work, lead in the air stays below ${withUnit(String(airMgPerM3), "mg/m\u00b3")} over eight hours and in blood below ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} until ${dateWords(until)}, ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} from then on ${inForce(act)}; a country may ask for less`,
+      `at work, lead in the air stays below ${withUnit(String(airMgPerM3), "mg/m\u00b3")} over eight hours and in blood below ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} until ${dateWords(until)}, ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} from then on ${inForce(act)}; a country may set a lower limit`,
     ),
   "substance-of-very-high-concern": ({ names, ...act }) =>
     sentence(

@@ -29,13 +29,13 @@ export const FRENCH: Words = {
   series: PAGES.optics.fit.series,
   ...tableWords("fr"),
   standings: {
-    measured: { word: "mesuré", gloss: "notre propre lecture" },
+    measured: { word: "mesuré", gloss: "notre propre mesure" },
     derived: { word: "calculé", gloss: "d’après d’autres chiffres de la fiche" },
     estimated: {
       word: "estimé",
       gloss: "d’après un manuel ou une règle empirique\u202f: un intervalle ou une classe",
     },
-    stated: { word: "déclaré", gloss: "la parole d’un fournisseur" },
+    stated: { word: "déclaré", gloss: "sur déclaration d’un fournisseur" },
     "not stated": {
       word: "non indiqué",
       gloss: "nous ne le savons pas encore\u202f; la fiche dit ce qu’il y faudrait",
