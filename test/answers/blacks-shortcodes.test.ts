@@ -85,7 +85,7 @@ describe("shortcodes of blacks, whites and theory", () => {
 
   test("theory draws bands and no colour of a paint, and says which statements are told", () => {
     const {
-      blocks: [picture, told, untold, inputs],
+      blocks: [picture, told, toldNote, untold, untoldNote, inputs],
       faults,
     } = rendered(
       "{% theory %}\n\n{% theory show=told %}\n\n{% theory show=untold %}\n\n{% theory show=inputs %}",
@@ -105,6 +105,7 @@ describe("shortcodes of blacks, whites and theory", () => {
     expect(
       items(told).some((text) => /lamp black is bluer than furnace black, in/i.test(text)),
     ).toBe(true);
+    expect([toldNote?.kind, untoldNote?.kind]).toEqual(["statement", "statement"]);
     expect(items(untold).every((text) => text.startsWith("Theory "))).toBe(true);
     expect(inputs?.kind === "table" ? inputs.table.rows.length : 0).toBe(7);
   });
@@ -149,7 +150,7 @@ describe("folds", () => {
       blocks.map((part) =>
         part.kind === "fold" ? [part.summary, ...part.blocks.map(({ kind }) => kind)] : part.kind,
       ),
-    ).toEqual(["prose", ["The physics", "prose", "picture"], "prose"]);
+    ).toEqual(["prose", ["The physics", "prose", "plots"], "prose"]);
   });
   test.each([
     ['{% fold "One" %}\n\nInside.', "Missing endfold for the fold that opens here", 1],
