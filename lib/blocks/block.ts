@@ -226,9 +226,9 @@ export interface ReckonerBlock {
 /** Colours as linked tiles: masstone over tint, the name below. */
 export interface WallBlock {
   readonly kind: "wall";
-  /** "tints" where a tile has a swatch for each lightness below the masstone. */
+  /** "tints" where tiles have `tints`: a place for each lightness below the masstone, the same across the wall. */
   readonly form?: "tints";
-  readonly tiles: readonly TileView[];
+  readonly tiles: readonly (TileView & { readonly tints?: readonly SwatchCell[] })[];
 }
 
 /** Colours one below the other, each across the same swatches, abutting both ways. */

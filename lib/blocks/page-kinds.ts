@@ -51,10 +51,12 @@ export interface SheetView extends PageView {
 
 /** A size on sale, or why there is no price. */
 export interface OfferView {
-  /** "40 ml £8.00" */
+  /** "40 ml £8.00 (£200.00/l)" */
   readonly text: string;
   readonly size?: string;
   readonly price?: string;
+  /** What one unit of measurement costs: "£200.00/l". */
+  readonly unitPrice?: string;
 }
 
 /** A page of sections, with a list of them at its head. */

@@ -1,5 +1,4 @@
-import { isKnown, type Figure } from "../quantities/figure.ts";
-import type { Quantity } from "../quantities/interval.ts";
+import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import type { ShownCell, ShownColour } from "../present/comparison-types.ts";
 import { statementText } from "../present/statement-text.ts";
@@ -11,13 +10,14 @@ import type { EqualLightness, TintSection } from "../sheet/sheet.ts";
 import { hazardView } from "./label-view.ts";
 import { comparableColour, comparableTint } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";
-import { sixFacts } from "./six-facts.ts";
-import { wordedSheet } from "./worded-sheet.ts";
+import { sixFacts, whiteningParts } from "./six-facts.ts";
 
 /** What a comparison shows of one colour: what is compared, and beside each its finished text, its standing, its small print. */
 export function shownColour(worded: SheetTexts, context: PageContext): ShownColour {
   const { sheet } = worded;
-  const compared = comparedColour(sheet, whitening(sheet.slug, context));
+  const whitening = whiteningParts(sheet.slug, context);
+  // By weight two whites compare otherwise than as they are squeezed out.
+  const compared = comparedColour(sheet, whitening?.by === "volume" ? whitening.figure : undefined);
   const masstone = comparableColour(sheet.notations.masstone);
   const cells = cellsOf(worded, context);
   return {
@@ -40,12 +40,6 @@ export function shownColour(worded: SheetTexts, context: PageContext): ShownColo
       Object.entries(cells).filter(([key]) => compared.amounts[key] !== undefined),
     ),
   };
-}
-
-/** How much of a white by volume brings one of the strength reference to a middle grey, where that was let down in it. */
-function whitening(white: string, context: PageContext): Figure<Quantity> | undefined {
-  const reference = wordedSheet(context.records.workshop.strengthReference ?? "", context);
-  return reference?.sheet.tints.find((tint) => tint.white.slug === white)?.strengthParts?.byVolume;
 }
 
 /** Colour Index names of its pigments; nothing where one has none. */

@@ -1,4 +1,6 @@
 import { asMarkup, type Markup } from "../present/views.ts";
+import { coinDigits } from "../quantities/coin-digits.ts";
+import type { SizeOnOffer } from "../sheet/handling/handling-sections.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { madeOfText } from "./made-of.ts";
 import { pictureAddress, type PageContext } from "./page-context.ts";
@@ -36,18 +38,37 @@ export function jsonLd(
 /** One a size with a price; none where a market forbids the general sale. */
 function offers({ offer }: Sheet, url: string | undefined): object {
   if (offer?.currency === undefined) return {};
-  const priced = offer.sizes.flatMap(({ ml, price }) =>
+  const { currency } = offer;
+  const digits = coinDigits(currency);
+  const priced = offer.sizes.flatMap(({ ml, price, unitPrice }) =>
     price === undefined
       ? []
       : [
           {
             "@type": "Offer",
             name: `${ml} ml`,
-            price: price.toFixed(2),
-            priceCurrency: offer.currency,
+            price: price.toFixed(digits),
+            priceCurrency: currency,
+            ...(unitPrice === undefined
+              ? {}
+              : { priceSpecification: unitPriceSpecification(unitPrice, currency, digits) }),
             ...(url === undefined ? {} : { url }),
           },
         ],
   );
   return priced.length === 0 ? {} : { offers: priced };
+}
+
+/** What so many millilitres cost; MLT is the millilitre of UN/CEFACT's codes, which schema.org goes by. */
+function unitPriceSpecification(
+  { ml, price }: NonNullable<SizeOnOffer["unitPrice"]>,
+  currency: string,
+  digits: number,
+): object {
+  return {
+    "@type": "UnitPriceSpecification",
+    price: price.toFixed(digits),
+    priceCurrency: currency,
+    referenceQuantity: { "@type": "QuantitativeValue", value: ml, unitCode: "MLT" },
+  };
 }

@@ -1,3 +1,4 @@
+import { unitPriceText } from "../words/money-format.ts";
 import { tintsInWords } from "../words/tints-in-words.ts";
 import type { SectionBlock } from "../blocks/block.ts";
 import type { FactView } from "../present/views.ts";
@@ -129,10 +130,12 @@ export function offerViews(
         ),
       },
     ];
-  return sizes.map(({ ml, price: amount }) => {
+  return sizes.map(({ ml, price: amount, unitPrice: unit }) => {
     const size = `${ml}\u00a0ml`;
-    const price =
-      amount === undefined || currency === undefined ? undefined : text.price(amount, currency);
-    return price === undefined ? { text: size, size } : { text: `${size} ${price}`, size, price };
+    if (amount === undefined || currency === undefined) return { text: size, size };
+    const price = text.price(amount, currency);
+    if (unit === undefined) return { text: `${size} ${price}`, size, price };
+    const unitPrice = unitPriceText(text.price(unit.price, currency), unit.ml);
+    return { text: `${size} ${price} (${unitPrice})`, size, price, unitPrice };
   });
 }

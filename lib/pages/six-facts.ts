@@ -1,4 +1,11 @@
-import { inputsOf, isKnown, type Figure, type StandingKind } from "../quantities/figure.ts";
+import {
+  inputsOf,
+  isKnown,
+  type Figure,
+  type Known,
+  type StandingKind,
+} from "../quantities/figure.ts";
+import type { Quantity } from "../quantities/interval.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { figureText, valueText } from "../present/figure-text.ts";
@@ -240,7 +247,7 @@ function strength(worded: SheetTexts, context: PageContext): FactView {
 interface Parts {
   readonly text: string;
   readonly white: string;
-  readonly figure: Figure;
+  readonly figure: Known<Quantity>;
   readonly by: "volume" | "weight";
 }
 
@@ -266,14 +273,15 @@ function partsIn(
   worded: SheetTexts,
   words: PageContext["words"],
 ): Omit<Parts, "white"> | undefined {
+  const parts = worded.sheet.tints.find((tint) => tint.white.slug === white)?.strengthParts;
   for (const [key, by] of [
     ["byVolume", "volume"],
     ["byMass", "weight"],
   ] as const) {
-    const path = `tints.${white}.strengthParts.${key}`;
-    if (!worded.has(path)) continue;
-    const { row, figure } = worded.leaf(path);
-    if (isKnown(figure)) return { text: valueText(row, figure, words), figure, by };
+    const figure = parts?.[key];
+    if (figure === undefined || !isKnown(figure)) continue;
+    const { row } = worded.leaf(`tints.${white}.strengthParts.${key}`);
+    return { text: valueText(row, figure, words), figure, by };
   }
   return undefined;
 }

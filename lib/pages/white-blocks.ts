@@ -1,4 +1,4 @@
-import type { Block, LineView } from "../blocks/block.ts";
+import type { Block, LineView, WallBlock } from "../blocks/block.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { ends } from "../quantities/interval.ts";
 import { decimalText } from "../words/number-text.ts";
@@ -20,7 +20,9 @@ export function whiteBlocks(page: SheetPage): Block[] {
   const { parts } = page.words.pages;
   return [
     ...(lines.length === 0 ? [] : [{ kind: "lines", lines } as const]),
-    ...(tiles.length === 0 ? [] : [{ kind: "wall", form: "tints", tiles } as const]),
+    ...(tiles.length === 0
+      ? []
+      : [{ kind: "wall", form: "tints", tiles } as const, legend(page, tiles)]),
     ...(tiles.length === all ? [] : [statement(parts.someOf(tiles.length, all), "note")]),
   ];
 }
@@ -78,6 +80,13 @@ function whiteLines({ sheet, context, words }: SheetPage): LineView[] {
   ];
 }
 
+/** What the places of a tile are, and what an empty one means where there is one. */
+function legend({ words }: SheetPage, tiles: WallBlock["tiles"]): Block {
+  const text = words.pages.sheetPage.white;
+  const hasEmpty = tiles.some(({ tints = [] }) => tints.some(({ colour }) => colour === undefined));
+  return statement(hasEmpty ? `${text.tints} ${text.tintsMissing}` : text.tints, "note");
+}
+
 /** What its own figures make a white good for, against the other whites of the range. */
 function whitePurposes(sheet: Sheet, others: readonly Sheet[], context: PageContext): string[] {
   const { uses } = context.words.pages.sheetPage.white;
@@ -115,14 +124,14 @@ function tintTiles({ sheet: white, context, place }: SheetPage) {
     all: tried.length,
     tiles: evenly(tried, ON_ONE_PAGE.named).map((worded: SheetTexts) => {
       const tint = worded.sheet.tints.find((one) => one.white.slug === white.slug);
+      const masstone = comparablePaint(worded.sheet.notations.masstone);
       return {
         ...colourTile(worded, context, place),
-        colours: [
-          comparablePaint(worded.sheet.notations.masstone),
-          ...(["30", "50", "70"] as const).map((level) =>
-            comparableTintPaint(level, tint?.atL[level]),
-          ),
-        ].filter((colour) => colour !== undefined),
+        colours: masstone === undefined ? [] : [masstone],
+        tints: (["30", "50", "70"] as const).map((level) => {
+          const colour = comparableTintPaint(level, tint?.atL[level]);
+          return colour === undefined ? { missing: "" } : { colour };
+        }),
       };
     }),
   };

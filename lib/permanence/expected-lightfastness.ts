@@ -34,16 +34,6 @@ export interface ExpectedLightfastnessRow {
   readonly source: SourceKey;
 }
 
-/** A paint is used in both forms: what is expected of it is the weaker. */
-export function weakerExpectation({
-  masstone,
-  tint,
-}: Pick<ExpectedLightfastnessRow, "masstone" | "tint">): Expectation {
-  const rank = (word: Expectation): number =>
-    EXPECTATIONS.findIndex(({ expectation }) => expectation === word);
-  return rank(tint) >= rank(masstone) ? tint : masstone;
-}
-
 /** Expectation word that answers to a category. */
 export function expectationOf(category: LightfastnessCategory): Expectation {
   const row = certain(EXPECTATIONS.find((candidate) => candidate.category === category));

@@ -112,7 +112,7 @@ export function hueCircle(params: HueCircle): string {
         ...drawnRangePoints(
           placed,
           { left: 4, top: 4, right: width - 4, bottom: across - 4 },
-          [...numbers, ...letters].map(({ at }) => boxAround(at, 8)),
+          { boxes: [...numbers, ...letters].map(({ at }) => boxAround(at, 8)), segments: [] },
         ),
         ...neutrals.nodes,
       ]),

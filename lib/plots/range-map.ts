@@ -2,7 +2,7 @@
 import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { drawnRangePoints, HALF_SIDE, rangePointList, type RangePoint } from "./range-point.ts";
-import { boxAround, lengthInside, sharedArea, type Box, type Segment } from "./box.ts";
+import { boxAround, lengthInside, segmentsThrough, sharedArea, type Box } from "./box.ts";
 import { inOwnColour, swatch, type ScreenColour } from "./screen-colour.ts";
 import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
@@ -75,10 +75,15 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
     width: frame.area.right - frame.area.left,
   });
   const height = crowded.length === 0 ? frame.bottom : list.bottom;
+  const drawn = outlines.map(({ label, places: line }) => ({
+    label,
+    line: closed(line.map(at)),
+  }));
+  const named = outlineNames(drawn);
   const svg = writtenPicture("range-map", params, { width, height, hasLinks: true }, [
     ...frame.nodes,
     onPanel([
-      ...outlines.flatMap(({ places: line }, i) => outlineNodes(line.map(at), i)),
+      ...drawn.flatMap(({ line }, i) => outlineNodes(line, i)),
       element("path", {
         class: "plot__without",
         d: "M0 0",
@@ -99,8 +104,13 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
           right: frame.area.right - 3,
           bottom: frame.area.bottom - 3,
         },
+        {
+          boxes: named.map(({ box }) => box),
+          // An outline may run behind a name's rim: it can be followed there, a short trail can't.
+          segments: colours.flatMap((colour) => segmentsThrough([colour, ...colour.trail].map(at))),
+        },
       ),
-      ...outlineNames(outlines.map(({ label, places: line }) => ({ label, line: line.map(at) }))),
+      ...named.map(({ node }) => node),
     ]),
     ...list.nodes,
   ]);
@@ -114,13 +124,18 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
   };
 }
 
+/** A line that ends where it began; nothing for no places. */
+function closed(line: readonly Point[]): readonly Point[] {
+  return [...line, ...line.slice(0, 1)];
+}
+
+/** @param line closed. */
 function outlineNodes(line: readonly Point[], i: number): SvgNode[] {
-  const [first] = line;
-  if (first === undefined) return [];
+  if (line.length === 0) return [];
   return [
     element("path", {
       class: "plot__outline",
-      d: polyline([...line, first]),
+      d: polyline(line),
       fill: "none",
       stroke: "currentColor",
       "stroke-width": 1.25,
@@ -132,10 +147,8 @@ function outlineNodes(line: readonly Point[], i: number): SvgNode[] {
 /** Each name below a low place of its outline, where neither a line nor another name runs through it. */
 function outlineNames(
   outlines: readonly { readonly label: string; readonly line: readonly Point[] }[],
-): SvgNode[] {
-  const segments = outlines.flatMap(({ line }) =>
-    line.map((from, i): Segment => [from, line[(i + 1) % line.length] ?? from]),
-  );
+): { readonly box: Box; readonly node: SvgNode }[] {
+  const segments = outlines.flatMap(({ line }) => segmentsThrough(line));
   const set: Box[] = [];
   return outlines.flatMap(({ label, line }) => {
     const half = textWidth(label, TEXT_SIZE) / 2;
@@ -155,13 +168,12 @@ function outlineNames(
     const box = boxes.find((each) => cost(each) === 0) ?? boxes[0];
     if (box === undefined) return [];
     set.push(box);
-    return [
-      textLine(
-        label,
-        { x: (box.left + box.right) / 2, y: box.bottom - 3 },
-        { role: "label", anchor: "middle", rim: true },
-      ),
-    ];
+    const node = textLine(
+      label,
+      { x: (box.left + box.right) / 2, y: box.bottom - 3 },
+      { role: "label", anchor: "middle", rim: true },
+    );
+    return [{ box, node }];
   });
 }
 

@@ -1,5 +1,11 @@
 import { boxAround, type Box } from "./box.ts";
-import { drawnLabels, placedLabels, spotsAround, type LabelWish } from "./label-placement.ts";
+import {
+  drawnLabels,
+  placedLabels,
+  spotsAround,
+  type LabelWish,
+  type Obstacles,
+} from "./label-placement.ts";
 import { LINE_HEIGHT, TEXT_SIZE } from "./picture.ts";
 import { swatch, type ScreenColour } from "./screen-colour.ts";
 import { element, refusal, type Point, type SvgNode } from "./svg.ts";
@@ -25,15 +31,16 @@ const FAR_PLACES = [HALF_SIDE + 4, 16, 24, 34, 46, 60, 76, 94, 114, 136];
 /** Of more points than these a name stands beside its swatch or not at all: it is told when the point is met. */
 const ALL_NAMED_MOST = 60;
 const NEAR_PLACES = FAR_PLACES.slice(0, 1);
+const NOTHING: Obstacles = { boxes: [], segments: [] };
 
 /**
- * Swatches with their names; the sheet's own colour last, on top.
- * A picture of links is not an image to a screen reader: see `hasLinks` of the picture.
+ * Swatches with their names, which keep clear of what else is drawn; the sheet's own colour last,
+ * on top. A picture of links is not an image to a screen reader: see `hasLinks` of the picture.
  */
 export function drawnRangePoints(
   points: readonly (RangePoint & { readonly at: Point })[],
   bounds: Box,
-  keepClear: readonly Box[] = [],
+  keepClear: Obstacles = NOTHING,
 ): SvgNode[] {
   const ordered = points.toSorted(
     (one, other) => Number(one.isOwn === true) - Number(other.isOwn === true),
@@ -57,8 +64,9 @@ export function drawnRangePoints(
   const spots = placedLabels(
     wishes,
     {
-      boxes: [...ordered.map(({ at }) => boxAround(at, HALF_SIDE + 1)), ...keepClear],
-      segments: [],
+      boxes: [...ordered.map(({ at }) => boxAround(at, HALF_SIDE + 1)), ...keepClear.boxes],
+      // Of many, a name that crosses a line is better than none.
+      segments: areAllNamed ? keepClear.segments : [],
     },
     bounds,
   );

@@ -271,13 +271,16 @@ function footPieces(
 function priceRuns(sizes: CardPlan["content"]["sizes"], mostPt: number, widthMm: number): SetRuns {
   const setIn = (sizePt: number): SetRuns => {
     const small = Math.max(0.52, TEXT_MIN_PT / sizePt);
-    const runs = sizes.flatMap(({ text, size = "", price }, i): Run[] => [
+    const runs = sizes.flatMap(({ text, size = "", price, unitPrice }, i): Run[] => [
       ...(i === 0 ? [] : sans("  ")),
       ...(price === undefined
         ? [{ text, face: "sans", scale: small } as const]
         : [
             { text: price.replaceAll(" ", "\u00a0"), face: "sans bold" } as const,
             { text: `\u00a0\u00a0${size}`, face: "sans", ink: GREY, scale: small } as const,
+            ...(unitPrice === undefined
+              ? []
+              : [{ text: ` (${unitPrice})`, face: "sans", ink: GREY, scale: small } as const]),
           ]),
     ]);
     return setRuns(runs, { widthMm, sizePt, leading: 1.1 });

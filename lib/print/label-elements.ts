@@ -108,81 +108,98 @@ export interface LabelLook {
   readonly isRunIn?: boolean;
 }
 
-/** Least width for words beside the pictograms; below it they stand under them [mm]. */
+/** Least width for words beside the pictograms [mm]. */
 const BESIDE_LEAST_MM = 15;
 
-/** Pictograms on the left, signal word and statements beside them, what the label rests on below. */
+/**
+ * Pictograms, signal word and statements, and what the label rests on: the words beside the
+ * pictograms or below them, whichever is less high.
+ */
 export function labelElements(
-  { signalWord, pictograms, statements, basis }: LabelElements,
-  style: Pick<PaperStyle, "widthMm">,
-  { sideMm, sizePt, wordPt, isRunIn = false }: LabelLook,
+  elements: LabelElements,
+  { widthMm }: Pick<PaperStyle, "widthMm">,
+  look: LabelLook,
 ): Piece {
-  const codes = pictograms.flatMap(({ code, name }) =>
+  const pictograms = elements.pictograms.flatMap(({ code, name }) =>
     isPictogramCode(code) ? [{ code, name }] : [],
   );
-  const isBeside = codes.length * (sideMm + 1) + GAP_MM <= style.widthMm - BESIDE_LEAST_MM;
-  const perRow = Math.max(
-    1,
-    Math.min(codes.length, isBeside ? Infinity : Math.floor((style.widthMm + 1) / (sideMm + 1))),
-  );
-  const picturesMm = codes.length === 0 ? 0 : Math.ceil(codes.length / perRow) * (sideMm + 1);
-  const figures = codes.map(({ code, name }, i) =>
-    pictogramFigure(code, name, {
-      xMm: (i % perRow) * (sideMm + 1),
-      yMm: Math.floor(i / perRow) * (sideMm + 1),
-      sideMm,
-    }),
-  );
-  const x = figures.length === 0 || !isBeside ? 0 : perRow * (sideMm + 1) + GAP_MM;
-  let y = isBeside ? 0 : picturesMm;
+  const stepMm = look.sideMm + 1;
+  const wordsLeftMm = pictograms.length === 0 ? 0 : pictograms.length * stepMm + GAP_MM;
+  const perRow = Math.min(pictograms.length, Math.max(1, Math.floor((widthMm + 1) / stepMm)));
+  const wordsBelowMm = perRow === 0 ? 0 : Math.ceil(pictograms.length / perRow) * stepMm;
+  const below = labelWords(elements, { xMm: 0, yMm: wordsBelowMm, widthMm }, look);
+  const beside =
+    wordsLeftMm > widthMm - BESIDE_LEAST_MM
+      ? undefined
+      : labelWords(elements, { xMm: wordsLeftMm, yMm: 0, widthMm: widthMm - wordsLeftMm }, look);
+  const besideMm = Math.max(beside?.bottomMm ?? Infinity, pictograms.length === 0 ? 0 : stepMm);
+  const isBeside = besideMm <= below.bottomMm;
+  const { tagged } = beside !== undefined && isBeside ? beside : below;
+  return {
+    kind: "piece",
+    heightMm: isBeside ? besideMm : below.bottomMm,
+    beforeMm: 1.5,
+    content: {
+      tag: "Div",
+      children: [
+        ...pictograms.map(({ code, name }, i) => {
+          const column = isBeside ? i : i % perRow;
+          const row = isBeside ? 0 : Math.floor(i / perRow);
+          return pictogramFigure(code, name, {
+            xMm: column * stepMm,
+            yMm: row * stepMm,
+            sideMm: look.sideMm,
+          });
+        }),
+        ...tagged,
+      ],
+    },
+  };
+}
+
+/** The words of the elements down from a place, and how far down these go [mm]. */
+function labelWords(
+  { signalWord, statements, basis }: LabelElements,
+  { xMm, yMm, widthMm }: { readonly xMm: number; readonly yMm: number; readonly widthMm: number },
+  { sizePt, wordPt, isRunIn = false }: LabelLook,
+): { readonly tagged: readonly Tagged[]; readonly bottomMm: number } {
+  let y = yMm;
   const line = (
     tag: "P" | "LBody",
     runs: readonly Run[],
     size: number,
     language?: string,
   ): Tagged => {
-    const set = setRuns(runs, { widthMm: style.widthMm - x, sizePt: size, leading: 1.28 });
-    const marks = set.marks.map((mark) => shifted(mark, x, y));
+    const set = setRuns(runs, { widthMm, sizePt: size, leading: 1.28 });
+    const marks = set.marks.map((mark) => shifted(mark, xMm, y));
     y += set.heightMm + 0.3;
     return { tag, marks, ...(language === undefined ? {} : { language }) };
   };
-  const before = signalWord === undefined ? 0 : 1;
+  const hasWord = signalWord !== undefined && signalWord !== "";
+  const word = hasWord && !isRunIn ? [line("P", bold(signalWord), wordPt)] : [];
   const own = isRunIn
     ? [
         line(
           "P",
           [
-            ...(signalWord === undefined ? [] : bold(`${signalWord}.`)),
-            ...statements.flatMap((one, i) => sentenceRuns(one, i + before)),
+            ...(hasWord ? bold(`${signalWord}.`) : []),
+            ...statements.flatMap((one, i) => sentenceRuns(one, i + (hasWord ? 1 : 0))),
           ],
           sizePt,
         ),
       ]
-    : [
-        ...(signalWord === undefined || signalWord === ""
-          ? []
-          : [line("P", bold(signalWord), wordPt)]),
-        ...(statements.length === 0
-          ? []
-          : [
-              {
-                tag: "L",
-                children: statements.map((statement): Tagged => ({
-                  tag: "LI",
-                  children: [line("LBody", statementRuns(statement), sizePt, statement.language)],
-                })),
-              } as const,
-            ]),
-      ];
+    : statements.length === 0
+      ? []
+      : [
+          {
+            tag: "L",
+            children: statements.map((statement): Tagged => ({
+              tag: "LI",
+              children: [line("LBody", statementRuns(statement), sizePt, statement.language)],
+            })),
+          } as const,
+        ];
   const rests =
     basis === undefined ? [] : [line("P", quiet(basis), Math.max(LEAST_PT, sizePt - 1))];
-  return {
-    kind: "piece",
-    heightMm: Math.max(y, picturesMm),
-    beforeMm: 1.5,
-    content: {
-      tag: "Div",
-      children: [...figures, ...own, ...rests],
-    },
-  };
+  return { tagged: [...word, ...own, ...rests], bottomMm: y };
 }

@@ -11,6 +11,7 @@ import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { WORDS } from "../words/languages.ts";
+import { unitPriceText } from "../words/money-format.ts";
 import { decimalText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 import type { PackageSize } from "./package-size.ts";
@@ -207,10 +208,14 @@ function priceText(
   const own = records.colours.get(slug)?.sizes.find(({ ml }) => ml === size.ml);
   if (size.price === "code")
     return own?.code === undefined ? undefined : words.pages.packageLabels.code(own.code);
-  const price = offer?.sizes.find(({ ml }) => ml === size.ml)?.price;
-  return price === undefined || offer?.currency === undefined
-    ? undefined
-    : words.pages.handling.offer.price(price, offer.currency);
+  const offered = offer?.sizes.find(({ ml }) => ml === size.ml);
+  if (offered?.price === undefined || offer?.currency === undefined) return undefined;
+  const { currency } = offer;
+  const money = (amount: number) => words.pages.handling.offer.price(amount, currency);
+  const { price, unitPrice } = offered;
+  return unitPrice === undefined
+    ? money(price)
+    : `${money(price)} (${unitPriceText(money(unitPrice.price), unitPrice.ml)})`;
 }
 
 /** A pigment whose Colour Index name is not parted at the end of a line. */

@@ -140,13 +140,16 @@ function contentsLine({ slug, listed: sheet }: RangeSheet, page: number, style: 
     sizePt - 1.5,
   );
   const offer = set(
-    sheet.offer.flatMap(({ text, size, price }, i): Run[] => [
+    sheet.offer.flatMap(({ text, size, price, unitPrice }, i): Run[] => [
       ...(i === 0 ? [] : sans("   ")),
       ...(price === undefined
         ? [{ text, face: "sans", ink: GREY } as const]
         : [
             { text: `${size ?? ""}\u00a0\u00a0`, face: "sans", ink: GREY } as const,
             ...sans(price),
+            ...(unitPrice === undefined
+              ? []
+              : [{ text: ` (${unitPrice})`, face: "sans", ink: GREY } as const]),
           ]),
     ]),
     SHARES.offer,

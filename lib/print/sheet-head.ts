@@ -74,19 +74,21 @@ const PRICE_PT = 13;
 
 /** Sizes with their prices in one line. */
 function offerLine(offer: SheetView["offer"], style: PaperStyle): Flow {
-  const runs = offer.flatMap(({ text, size, price }, i): Run[] => [
+  const runs = offer.flatMap(({ text, size, price, unitPrice }, i): Run[] => [
     ...(i === 0 ? [] : sans("\u2003\u2002 ")),
-    ...(price === undefined ? sans(text) : [...bold(price), ...sized(size)]),
+    ...(price === undefined
+      ? sans(text)
+      : [...bold(price), ...beside(size), ...beside(unitPrice && `(${unitPrice})`)]),
   ]);
   const hasPrice = offer.some(({ price }) => price !== undefined);
   return paragraph(runs, style, { sizePt: hasPrice ? PRICE_PT : 9, beforeMm: 2 });
 }
 
-/** The size beside a price, smaller and quiet. */
-function sized(size: string | undefined): Run[] {
-  return size === undefined
+/** Beside a price, smaller and quiet: its size, and what a litre costs. */
+function beside(text: string | undefined): Run[] {
+  return text === undefined
     ? []
-    : [{ text: `\u00a0\u00a0${size}`, face: "sans", ink: GREY, scale: 0.65 }];
+    : [{ text: `\u00a0\u00a0${text}`, face: "sans", ink: GREY, scale: 0.65 }];
 }
 
 const FACT_GAP_MM = 3;

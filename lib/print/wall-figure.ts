@@ -1,4 +1,4 @@
-import type { WallBlock } from "../blocks/block.ts";
+import type { SwatchCell, WallBlock } from "../blocks/block.ts";
 import type { Group, Piece } from "./layout-tree.ts";
 import { shifted, type Tagged } from "./mark.ts";
 import { LEAST_PT, linkRun, type PaperStyle } from "./paper-style.ts";
@@ -17,20 +17,33 @@ export function wallFigure({ tiles }: WallBlock, style: PaperStyle): Group[] {
   );
   return rows.length === 0
     ? []
-    : [{ kind: "group", tag: "L", children: rows.map((row) => wallRow(row, perRow, style)) }];
+    : [
+        {
+          kind: "group",
+          tag: "L",
+          children: rows.map((row, i) => ({
+            ...wallRow(row, perRow, style),
+            // A last row that is not full would stand alone at the top of a column.
+            ...(i === rows.length - 2 && (rows.at(-1)?.length ?? 0) < perRow
+              ? { keepWithNext: true }
+              : {}),
+          })),
+        },
+      ];
 }
 
 function wallRow(tiles: WallBlock["tiles"], perRow: number, style: PaperStyle): Piece {
   const widthMm = (style.widthMm - GAP_MM * (perRow - 1)) / perRow;
-  const colours = Math.max(1, ...tiles.map((tile) => tile.colours.length));
-  const swatchesMm = colours * SWATCH_MM;
+  const places = tiles.map(({ colours, tints = [], missing }): SwatchCell[] => [
+    ...(colours.length === 0 ? [{ ...(missing === undefined ? {} : { missing }) }] : []),
+    ...colours.map((colour) => ({ colour })),
+    ...tints,
+  ]);
+  const swatchesMm = Math.max(...places.map((cells) => cells.length)) * SWATCH_MM;
   let heightMm = 0;
-  const children = tiles.map(({ name, href, colours: own, missing }, i): Tagged => {
+  const children = tiles.map(({ name, href }, i): Tagged => {
     const xMm = i * (widthMm + GAP_MM);
-    const cells =
-      own.length === 0
-        ? [{ ...(missing === undefined ? {} : { missing }) }]
-        : own.map((colour) => ({ colour }));
+    const cells = places[i] ?? [];
     const each = swatchesMm / cells.length;
     const text = setRuns([linkRun({ text: name, href }, style, "sans")], {
       widthMm,

@@ -1,5 +1,6 @@
 /** How what a record says is written in the form that its key takes. */
 import type { z } from "zod";
+import { priceHint } from "./price-slips.ts";
 import { slugOf } from "./slug-of.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
@@ -46,7 +47,28 @@ export function formHint(
   if (issue.code !== "invalid_type") return undefined;
   if (issue.expected === "string" && typeof found === "number")
     return `in quotes: "${key === "massRatio" ? "1:" : ""}${written ?? String(found)}"`;
-  return issue.expected === "number" ? numberHint(found) : undefined;
+  if (issue.expected === "array") return listHint(key, found);
+  if (issue.expected !== "number") return undefined;
+  const isPrice = (key === "price" || key === "pricePerKg") && typeof found === "string";
+  return numberHint(found) ?? (isPrice ? priceHint(found) : undefined);
+}
+
+/** Lists of codes and words, which are written as one text where somebody does not know how a list is. */
+const LISTS_OF_WORDS: ReadonlySet<PropertyKey> = new Set([
+  "hazards",
+  "hazardStatements",
+  "precautionaryStatements",
+  "supplemental",
+  "pictograms",
+  "markets",
+  "languages",
+  "pageLanguages",
+]);
+
+function listHint(key: PropertyKey | undefined, found: unknown): string | undefined {
+  if (key === undefined || !LISTS_OF_WORDS.has(key) || typeof found !== "string") return undefined;
+  const members = found.split(/[,;]\s*|\s+and\s+|(?<!\+)\s+(?!\+)/).filter((one) => one !== "");
+  return members.length === 0 ? undefined : `a list stands in brackets: [${members.join(", ")}]`;
 }
 
 function otherName(found: string, allowed: readonly string[]): string | undefined {

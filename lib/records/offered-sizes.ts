@@ -13,6 +13,8 @@ export interface OfferedSize {
   readonly ml: number;
   /** By the workshop's rounding rule, in its currency. */
   readonly price?: number;
+  /** The same before that rule. */
+  readonly written?: number;
   /** The price group that a label prints in place of a price. */
   readonly code?: string;
   readonly ean?: string;
@@ -55,7 +57,7 @@ export function offeredSizes(
     record.sizes?.forEach(({ price, ...size }, i) =>
       add(slug, {
         ...given(size),
-        ...(price === undefined ? {} : { price: roundedPrice(price, rule) }),
+        ...(price === undefined ? {} : { price: roundedPrice(price, rule), written: price }),
         place: (key) => yaml.place(["sizes", i, key]),
       }),
     );
@@ -77,7 +79,7 @@ export function offeredSizes(
     }
     add(colour, {
       ...size,
-      ...(price === undefined ? {} : { price: roundedPrice(price, rule) }),
+      ...(price === undefined ? {} : { price: roundedPrice(price, rule), written: price }),
       place,
     });
   }

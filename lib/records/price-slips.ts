@@ -1,3 +1,4 @@
+import { coinDigits } from "../quantities/coin-digits.ts";
 import { median } from "../quantities/median.ts";
 import { faultAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
@@ -17,11 +18,7 @@ export function twoReadings(
   written: string,
   currency: string | undefined,
 ): readonly [thousands: string, decimals: string] | undefined {
-  const coins =
-    currency === undefined
-      ? 2
-      : (new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions()
-          .maximumFractionDigits ?? 2);
+  const coins = coinDigits(currency);
   const [, whole = "", decimals = ""] = /^([1-9]\d{0,2})[.,](\d{3})$/.exec(written) ?? [];
   if (whole === "" || coins > 2) return undefined;
   return [`${whole}${decimals}`, Number(`${whole}.${decimals}`).toFixed(coins)];

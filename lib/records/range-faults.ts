@@ -1,6 +1,7 @@
 import { apparentRatio } from "../optics/tints/let-down-order.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
+import { priceReachFaults } from "./price-reach.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Colour, Reading } from "./records.ts";
 import { median } from "../quantities/median.ts";
@@ -9,8 +10,6 @@ import { median } from "../quantities/median.ts";
 const MANY = 3;
 /** Of so few colours one that says otherwise than the rest is as likely right. */
 const MOST_SPLIT = 2;
-/** Times [1] the median price to a millilitre of the range. Our own limit. */
-const PRICE_TIMES = 10;
 /** Contents [ml] of a tube, jar or tin. Common practice. */
 const TUBE_REACH_ML = [5, 5000] as const;
 /** How far [natural logarithm] a turned strength may lie from what all others show, and how far those part. */
@@ -25,6 +24,7 @@ export function* rangeFaults(
 ): Faults {
   yield* nameFaults(files);
   yield* sizeFaults(colours);
+  yield* priceReachFaults(colours, files);
   yield* referenceFaults(files);
   yield* whiteFaults(colours, whites);
 }
@@ -45,7 +45,7 @@ function* nameFaults({ colours }: ParsedFiles): Faults {
   }
 }
 
-/** Contents beyond tubes and tins; a price to the millilitre that is another's ten times over. */
+/** Contents beyond tubes and tins. */
 function* sizeFaults(colours: readonly Colour[]): Faults {
   const [least, most] = TUBE_REACH_ML;
   const sizes = colours.flatMap((colour) => colour.sizes);
@@ -62,23 +62,6 @@ function* sizeFaults(colours: readonly Colour[]): Faults {
             ? `${Number((10 * ml).toPrecision(3))} ml, if the decimal point slipped; litres are times 1000`
             : "grams or a slipped decimal point?",
       });
-  const priced = sizes.flatMap(({ ml, price, place }) =>
-    price === undefined || price === 0 ? [] : [{ perMl: price / ml, price, ml, place }],
-  );
-  if (priced.length <= MANY) return;
-  const usual = median(priced.map(({ perMl }) => perMl));
-  for (const { perMl, price, ml, place } of priced) {
-    const times = perMl / usual;
-    if (times >= PRICE_TIMES || times <= 1 / PRICE_TIMES)
-      yield faultAt(place("price"), {
-        severity: "warning",
-        rule: "records/price-reach",
-        message: `${price} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `a ${Math.round(1 / times)}th of`} what the range costs to the millilitre in the middle`,
-        actual: String(price),
-        expected: `within ${PRICE_TIMES} times of ${Number((usual * ml).toPrecision(3))}`,
-        hint: "a decimal point may have slipped, in the price or in the size",
-      });
-  }
 }
 
 /** To be looked at again: one colour weighed as dry pigment where all others were as paint, or the other way. */

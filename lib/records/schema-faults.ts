@@ -112,6 +112,8 @@ function unknownKey(
   schema: z.ZodType,
   record: YamlRecord,
 ): Diagnostic {
+  const cut = cutNumber(key, path, record);
+  if (cut !== undefined) return cut;
   const known = knownKeys(schema, path);
   const near = nearestWord(key, known);
   const [, begun, mark] = /^([\w-]+)(:| )\s*\S/.exec(key) ?? [];
@@ -131,6 +133,30 @@ function unknownKey(
     expected: known.length > MOST_EXPECTED ? "a key of this record" : known.join(", "),
     hint,
   };
+}
+
+/** A number that YAML cut in two at its decimal comma, since a comma parts what stands between braces. */
+function cutNumber(key: string, path: RecordPath, record: YamlRecord): Diagnostic | undefined {
+  const pairs = record.pairs(path);
+  const at = pairs.findIndex((pair) => pair.key !== undefined && sameNumber(pair.key, key));
+  const [before, decimals] = [pairs[at - 1], pairs[at]];
+  if (before?.key === undefined || !/^\d+(?:\.\d{3})*$/.test(before.value ?? "")) return undefined;
+  const [whole, parts] = [before.value?.replaceAll(".", ""), decimals?.key];
+  const own = [...path, before.key];
+  return {
+    severity: "error",
+    rule: "records/schema",
+    place: record.place(own),
+    message: `${printedPath(own)} can't be ${before.value},${parts}: it takes a number`,
+    actual: `${before.value},${parts}`,
+    expected: "a number",
+    hint: `with a decimal point: ${whole}.${parts}`,
+  };
+}
+
+/** Whether a key is digits, written as another tells them: 05 of a key 5. */
+function sameNumber(written: string, key: string): boolean {
+  return /^\d+$/.test(written) && String(Number(written)) === key;
 }
 
 /** Of a union's complaints, those of the form that the author most likely meant: the fewest, and no wrong type at its root. */

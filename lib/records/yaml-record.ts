@@ -7,6 +7,7 @@ import {
   parseDocument,
   visit,
   type Document,
+  type YAMLMap,
 } from "yaml";
 import { excerpt, type Diagnostic } from "../diagnostics/diagnostic.ts";
 import { TOO_DEEP, yamlFaults } from "./yaml-sentences.ts";
@@ -23,6 +24,14 @@ export interface YamlRecord {
   readonly written: (path: RecordPath) => string | undefined;
   /** The place of a key, for a key that should not be there. */
   readonly keyPlace: (path: RecordPath, key: string) => Diagnostic["place"];
+  /** Keys and plain values of what stands at a path, as they are written and in that order. */
+  readonly pairs: (path: RecordPath) => readonly WrittenPair[];
+}
+
+/** A key with its value, where either is plain: 050 of a number 50. */
+export interface WrittenPair {
+  readonly key: string | undefined;
+  readonly value: string | undefined;
 }
 
 /** More aliases than this in one record is an attack, not a notebook. */
@@ -60,6 +69,7 @@ export function yamlWhenAsked(
     place: (path) => yaml().place(path),
     written: (path) => yaml().written(path),
     keyPlace: (path, key) => yaml().keyPlace(path, key),
+    pairs: (path) => yaml().pairs(path),
   };
 }
 
@@ -138,11 +148,15 @@ export function yamlRecord(
       file,
       data,
       place: (path) => at(offsetOf(document, path), printedPath(path)),
-      written: (path) => {
-        const node: unknown = document.getIn(path, true);
-        return isScalar(node) ? node.source : undefined;
-      },
+      written: (path) => sourceOf(document.getIn(path, true)),
       keyPlace: (path, key) => at(keyOffset(document, path, key), printedPath([...path, key])),
+      pairs: (path) => {
+        const map = mapAt(document, path);
+        return (map?.items ?? []).map(({ key, value }) => ({
+          key: sourceOf(key),
+          value: sourceOf(value),
+        }));
+      },
     },
   };
 }
@@ -173,14 +187,21 @@ function offsetOf(document: Document, path: RecordPath): number {
 }
 
 function keyOffset(document: Document, path: RecordPath, key: string): number {
+  const pair = mapAt(document, path)?.items.find(
+    (item) => isPair(item) && isScalar(item.key) && String(item.key.value) === key,
+  );
+  return pair && isScalar(pair.key) && pair.key.range
+    ? pair.key.range[0]
+    : offsetOf(document, path);
+}
+
+function mapAt(document: Document, path: RecordPath): YAMLMap | undefined {
   const map: unknown = path.length === 0 ? document.contents : document.getIn(path, true);
-  if (isMap(map)) {
-    const pair = map.items.find(
-      (item) => isPair(item) && isScalar(item.key) && String(item.key.value) === key,
-    );
-    if (pair && isScalar(pair.key) && pair.key.range) return pair.key.range[0];
-  }
-  return offsetOf(document, path);
+  return isMap(map) ? map : undefined;
+}
+
+function sourceOf(node: unknown): string | undefined {
+  return isScalar(node) ? node.source : undefined;
 }
 
 /** `tints[0].massRatio`, as a record's author would write it. */

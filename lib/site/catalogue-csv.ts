@@ -5,6 +5,7 @@ import { statementText } from "../present/statement-text.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { isInterval, midpoint } from "../quantities/interval.ts";
 import type { Records } from "../records/records.ts";
+import type { SizeOnOffer } from "../sheet/handling/handling-sections.ts";
 import { isOffered } from "../sheet/handling/offer-section.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -37,6 +38,8 @@ const COLUMNS = {
       : "no",
   price: ({ size }) => size?.price,
   currency: ({ sheet, size }) => (size?.price === undefined ? undefined : sheet.offer?.currency),
+  unit_price: ({ size }) => size?.unitPrice?.price,
+  unit_price_ml: ({ size }) => size?.unitPrice?.ml,
   picture: ({ sheet, site }) =>
     address(
       ownColour(sheet.notations.masstone) === undefined
@@ -59,7 +62,7 @@ export const CATALOGUE_COLUMNS = Object.keys(COLUMNS);
 interface Row {
   readonly sheet: Sheet;
   /** Absent of a colour that no size is recorded of, or that may not be offered in any. */
-  readonly size?: { readonly ml: number; readonly price?: number };
+  readonly size?: SizeOnOffer;
   readonly revision: string;
   readonly records: Records;
   readonly words: Words;

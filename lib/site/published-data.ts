@@ -125,7 +125,9 @@ function statedOf({ worded: { sheet, plain }, revision }: PublishedSheet, contex
       supplemental: sheet.cautions.supplemental,
       studio: [...new Set(sheet.cautions.studio.map((one) => statementText(one, words)))],
     },
-    sizes: offerViews(sheet, words).map(({ text }) => text),
+    sizes: offerViews(sheet, words).map(({ text, size, price }) =>
+      price === undefined ? text : `${size} ${price}`,
+    ),
     ...(sheet.discontinued === undefined ? {} : { discontinued: sheet.discontinued }),
   };
 }

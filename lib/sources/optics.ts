@@ -186,12 +186,6 @@ export const OPTICS_SOURCES = {
       "How widely the particles of pigments vary in size: geometric standard deviation 1.2 to 2.",
     standing: "memory",
   },
-  "blueness-rule": {
-    citation:
-      "K falling as the wavelength to the power -p and S as -q, tints at L* 60 (D65/10): b* about -3.8 (q - p).",
-    standing: "derived",
-    note: "Worked out by Kubelka-Munk through the surface of an oil film; a rule for the eye of the mind, not for a colour's figure.",
-  },
   "iso-6504-1": {
     citation:
       "ISO 6504-1:1983. Paints and varnishes. Determination of hiding power. Part 1: Kubelka-Munk method for white and light-coloured paints.",

@@ -13,3 +13,8 @@ export function moneyFormat(locale: string, currency: string): Intl.NumberFormat
   FORMATS.set(name, format);
   return format;
 }
+
+/** "£200.00/l", "12,50\u00a0€/100\u00a0ml": symbols of units are the same in every language. @param price in words. */
+export function unitPriceText(price: string, ml: number): string {
+  return `${price}/${ml === 1000 ? "l" : `${ml}\u00a0ml`}`;
+}

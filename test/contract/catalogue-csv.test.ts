@@ -13,7 +13,11 @@ const SHEETS = publishedSheets();
 
 interface Offer {
   readonly currency?: string;
-  readonly sizes: readonly { readonly ml: number; readonly price?: number }[];
+  readonly sizes: readonly {
+    readonly ml: number;
+    readonly price?: number;
+    readonly unitPrice?: { readonly ml: number; readonly price: number };
+  }[];
 }
 
 test("every row has an id of its own, and every EAN its check digit", () => {
@@ -45,6 +49,22 @@ describe.each(SHEETS)("the rows of $slug", ({ slug, sheet }) => {
             price === undefined ? "" : String(price),
             price === undefined ? "" : offer?.currency,
           ]),
+    );
+  });
+
+  test("say what a litre costs, to the penny, wherever they say a price", () => {
+    for (const { price, size_ml, unit_price, unit_price_ml } of rows) {
+      const perLitre = (1000 * Number(price)) / Number(size_ml);
+      if (price === "") expect([unit_price, unit_price_ml]).toEqual(["", ""]);
+      else {
+        expect(unit_price_ml).toBe("1000");
+        expect(Math.abs(Number(unit_price) - perLitre)).toBeLessThanOrEqual(0.005);
+      }
+    }
+    expect(rows.map(({ unit_price }) => unit_price)).toEqual(
+      rows.map(({ size_ml }) =>
+        String(offer?.sizes.find(({ ml }) => String(ml) === size_ml)?.unitPrice?.price ?? ""),
+      ),
     );
   });
 

@@ -6,7 +6,6 @@ import {
   measuredDispersionRuling,
   strengthKeptInLumps,
 } from "../../lib/optics/fit/dispersion.ts";
-import type { RatioKind } from "../../lib/optics/fit/drawdown.ts";
 import { fittedColour, fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
 import { ladderModel, type LadderModel } from "../../lib/optics/tints/ladder.ts";
 import {
@@ -17,10 +16,9 @@ import {
 } from "../../lib/optics/mixtures/paint-parts.ts";
 import {
   comparedStrength,
-  relativeStrength,
   strengthAtRatios,
   strengthTakenAt,
-  type RelativeStrength,
+  type StrengthAtRatios,
 } from "../../lib/optics/tints/tinting-strength.ts";
 import type { WavelengthGrid } from "../../lib/quantities/spectrum.ts";
 import { checkTable } from "../support/checks.ts";
@@ -36,15 +34,11 @@ import {
   type SyntheticPigment,
 } from "./synthetic-drawdowns.ts";
 
-function ladderOf(
-  colour: SyntheticPigment,
-  slug = "titanium",
-  ratioKind: RatioKind = "pigment",
-): LadderModel {
+function ladderOf(colour: SyntheticPigment, slug = "titanium"): LadderModel {
   const fit = fittedColour(
     syntheticSet(
       colour,
-      [{ slug, white: slug === "lead" ? LEAD : TITANIUM, massRatios: [0.1, 0.02], ratioKind }],
+      [{ slug, white: slug === "lead" ? LEAD : TITANIUM, massRatios: [0.1, 0.02] }],
       {
         geometry: "d/8 excluded",
         surface: { k1: 0.04, k2: 0.55 },
@@ -58,8 +52,14 @@ function ladderOf(
   return ladderModel(fit, slug);
 }
 
-function strength(...args: Parameters<typeof relativeStrength>): RelativeStrength {
-  const found = relativeStrength(...args);
+/** At one ratio of both, or at one of each. */
+function strength(
+  sample: LadderModel,
+  reference: LadderModel,
+  ratio: number,
+  referenceRatio = ratio,
+): StrengthAtRatios {
+  const found = strengthAtRatios(sample, reference, ratio, referenceRatio);
   if (isStatement(found)) throw new Error(`Unexpected absence ${found.rule}`);
   return found;
 }
@@ -70,16 +70,12 @@ const scaled = (
   density = pigment.density,
 ): SyntheticPigment => ({ K: (nm) => by * pigment.K(nm), S: (nm) => by * pigment.S(nm), density });
 
-describe("relativeStrength", () => {
+describe("strengthAtRatios", () => {
   const lamp = ladderOf(LAMP);
   const blue = ladderOf(BLUE);
 
-  test("of a colour beside itself is 1, by mass and by volume", () => {
-    for (const ladder of [lamp, blue]) {
-      const own = strength(ladder, ladder, 0.03, { sample: 1.8, reference: 1.8 });
-      expect(own.byMass).toBe(1);
-      expect(own.byVolume).toBeCloseTo(1, 12);
-    }
+  test("of a colour beside itself is 1", () => {
+    for (const ladder of [lamp, blue]) expect(strength(ladder, ladder, 0.03).strength).toBe(1);
   });
 
   test.each<[string, SyntheticPigment, LadderModel]>([
@@ -99,7 +95,7 @@ describe("relativeStrength", () => {
       };
       const expected = added(1 / 3) / added(1);
       expect(
-        strength(ladderOf(scaled(pigment, 1 / 3)), reference, 0.03).byMass / expected,
+        strength(ladderOf(scaled(pigment, 1 / 3)), reference, 0.03).strength / expected,
       ).toBeCloseTo(1, 2);
       expect(expected).toBeGreaterThan(1 / 3);
       expect(expected).toBeLessThan(0.36);
@@ -108,13 +104,10 @@ describe("relativeStrength", () => {
 
   test("by volume a denser colour makes up for what it lacks by mass", () => {
     const dense = ladderOf(scaled(BLUE, 1, 2 * BLUE.density));
-    const found = strength(dense, blue, 0.03, {
-      sample: 2 * BLUE.density,
-      reference: BLUE.density,
-    });
-    expect(found.byMass).toBeLessThan(0.55);
-    expect(found.byVolume).toBeCloseTo(1, 2);
-    expect(found.at).toBe(600);
+    expect(strength(dense, blue, 0.03).strength).toBeLessThan(0.55);
+    const byVolume = strength(dense, blue, 2 * 0.03, 0.03);
+    expect(byVolume.strength).toBeCloseTo(1, 2);
+    expect(byVolume.at).toBe(600);
   });
 
   test("of two greys is weighted by y-bar", () => {
@@ -128,22 +121,18 @@ describe("relativeStrength", () => {
       expect(() => strengthAtRatios(blue, blue, 0.03, bad)).toThrow(`The mass ratio is ${bad}`);
   });
 
-  test("has no figure across hues, whites or kinds of ratio", () => {
-    expect(relativeStrength(ladderOf(OCHRE), blue, 0.03)).toMatchObject({
+  test("has no figure across hues or whites", () => {
+    expect(strengthAtRatios(ladderOf(OCHRE), blue, 0.03, 0.03)).toMatchObject({
       rule: "hues-not-comparable",
       values: { referenceNm: 600 },
     });
-    expect(relativeStrength(lamp, blue, 0.03)).toEqual({
+    expect(strengthAtRatios(lamp, blue, 0.03, 0.03)).toEqual({
       rule: "grey-beside-colour",
       values: { grey: "sample" },
     });
-    expect(relativeStrength(ladderOf(BLUE, "lead"), blue, 0.03)).toEqual({
+    expect(strengthAtRatios(ladderOf(BLUE, "lead"), blue, 0.03, 0.03)).toEqual({
       rule: "whites-differ",
       values: { sample: "lead", reference: "titanium" },
-    });
-    expect(relativeStrength(ladderOf(BLUE, "titanium", "paint"), blue, 0.03)).toEqual({
-      rule: "ratio-kinds-differ",
-      values: { sample: "paint", reference: "pigment" },
     });
   });
 
@@ -177,13 +166,9 @@ describe("relativeStrength", () => {
     });
   });
 
-  test("refuses no ratio and no density", () => {
-    for (const bad of [0, -1, NaN, Infinity]) {
-      expect(() => relativeStrength(blue, blue, bad)).toThrow(`The mass ratio is ${bad}`);
-      expect(() => relativeStrength(blue, blue, 0.03, { sample: bad, reference: 1 })).toThrow(
-        `The density is ${bad}`,
-      );
-    }
+  test("refuses what is no ratio", () => {
+    for (const bad of [0, -1, NaN, Infinity])
+      expect(() => strengthAtRatios(blue, blue, bad, 0.03)).toThrow(`The mass ratio is ${bad}`);
   });
 });
 
@@ -367,5 +352,5 @@ test("a colour read by another instrument, in other steps over another range, is
   });
   if (fine === undefined || coarse === undefined) throw new Error("two were fitted");
   expect(fine.fit.grid).toEqual(GRID);
-  expect(strength(fine, coarse, 0.05).byMass).toBeCloseTo(1, 6);
+  expect(strength(fine, coarse, 0.05).strength).toBeCloseTo(1, 6);
 });

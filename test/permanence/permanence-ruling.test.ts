@@ -4,7 +4,6 @@ import {
   categoryOf,
   EXPECTATIONS,
   expectationOf,
-  weakerExpectation,
 } from "../../lib/permanence/expected-lightfastness.ts";
 import {
   labelLightfastness,
@@ -35,16 +34,13 @@ describe("expected of a Colour Index name (memory)", () => {
     ["NR 4", "fugitive"],
     ["PR 999", undefined],
   ])("%s: %s", (name, expectation) => {
-    const row = KNOWN.pigment(name).lightfastness;
-    expect(row && weakerExpectation(row)).toBe(expectation);
+    expect(KNOWN.pigment(name).lightfastness?.tint).toBe(expectation);
   });
-  test("goes by the weaker of masstone and tint", () => {
+  test("tells masstone and tint apart", () => {
     expect(KNOWN.pigment("PB 27").lightfastness).toMatchObject({
       masstone: "excellent",
       tint: "fair",
     });
-    expect(weakerExpectation({ masstone: "excellent", tint: "fair" })).toBe("fair");
-    expect(weakerExpectation({ masstone: "poor", tint: "fair" })).toBe("poor");
   });
   test("has a word for each category and back", () => {
     expect(EXPECTATIONS.map((row) => row.category)).toEqual(

@@ -35,7 +35,7 @@ import type { Measurement } from "../../lib/optics/fit/measurement.ts";
 import { NO_SURFACE, OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
 import { suspects } from "../../lib/optics/fit/outlier-drawdown.ts";
 import {
-  relativeStrength,
+  strengthAtRatios,
   strengthResidualRuling,
 } from "../../lib/optics/tints/tinting-strength.ts";
 import {
@@ -248,9 +248,12 @@ const found: unknown[] = [
     ],
     50,
   ),
-  relativeStrength(ofBlue, ladder(LAMP, "zinc-white"), 0.05),
-  relativeStrength(ofBlue, ladder(BLUE, "titanium-white", "pigment"), 0.05),
-  relativeStrength(ofBlue, ladder(OCHRE), 0.05),
+  strengthAtRatios(ofBlue, ladder(LAMP, "zinc-white"), 0.05, 0.05),
+  mixture([
+    { ladder: ofBlue, parts: 1 },
+    { ladder: ladder(BLUE, "titanium-white", "pigment"), parts: 1 },
+  ]),
+  strengthAtRatios(ofBlue, ladder(OCHRE), 0.05, 0.05),
   ...(["absorption", "depth"] as const).map((by) =>
     strengthResidualRuling(
       { strength: 0.8, by, uncertainty: 0.1, residualDeltaE00: 2.4 },
@@ -258,7 +261,7 @@ const found: unknown[] = [
       "Titanium White",
     ),
   ),
-  relativeStrength(ofBlue, ladder(LAMP), 0.05),
+  strengthAtRatios(ofBlue, ladder(LAMP), 0.05, 0.05),
   mixture([
     { ladder: ofBlue, parts: 1 },
     { ladder: readOtherwise, parts: 1 },

@@ -20,7 +20,7 @@ import {
   significant,
   timesTheDays,
   within,
-} from "../../lib/words/en/statements-phrases.ts";
+} from "../../lib/words/en/phrases.ts";
 import { LOT_RULINGS } from "../../lib/words/en/statements-lots.ts";
 import { RULINGS } from "../../lib/words/en/statements.ts";
 import { TERMS } from "../../lib/words/en/terms.ts";

@@ -257,6 +257,12 @@ describe("the front of a card of 90 x 55", () => {
     }
   });
 
+  test("says beside each price what a litre costs: 8 / .040 and 18 / .120", () => {
+    const text = marks.map((mark) => (mark.kind === "text" ? mark.text : "")).join("");
+    expect(text).toContain("(\u00a3200.00/l)");
+    expect(text).toContain("(\u00a3150.00/l)");
+  });
+
   test("sets its tints side by side without a gap, each over the name of its white", () => {
     const tints = bone.flatMap(({ tag, alt, marks: own = [] }) =>
       tag === "Figure" && alt !== undefined && /White/.test(alt) && own[0]?.kind === "box"

@@ -267,6 +267,17 @@ describe("a label that is too small", () => {
   });
 });
 
+test("a price on a label has that of a litre beside it, in the label's own language", () => {
+  const priced = (language: Language) =>
+    contentOf(
+      "bone-black",
+      sized({ kind: "jar", ml: 120, price: "price", languages: [language] }),
+    ).price?.replaceAll("\u00a0", " ");
+  // 18 / .120 = 150
+  expect(priced("en")).toBe("\u00a318.00 (\u00a3150.00/l)");
+  expect(priced("de")).toBe("18,00 \u00a3 (150,00 \u00a3/l)");
+});
+
 test("labels of one size have letters of one height, the roomiest that all of them hold", () => {
   const size = sized({ kind: "tube", ml: 40, symbol: "ean", price: "code" });
   const alone = ["bone-black", "titanium-zinc-white"].map((slug) => laidOf(slug, size)?.xHeightMm);

@@ -24,6 +24,10 @@ const colour = (found: string, written: string, told: string): ToldCheck => ({
 describe("what is written in another form", () => {
   checkTold([
     pigment(
+      "hazards: H400, H410",
+      `10 error hazards can't be "H400, H410": it takes a list; a list stands in brackets: [H400, H410] records/schema`,
+    ),
+    pigment(
       "colourIndexName: PB 6",
       "18 warning Nothing is known here of a pigment by the Colour Index name PB 6; nearest: PBk 6 records/unknown-colour-index-name",
     ),

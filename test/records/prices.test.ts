@@ -95,6 +95,30 @@ describe("a price list", () => {
         `${LINE}:3:16 error The price 12,345 has three decimals, so it may be 12345 or 12.35: write the one that is meant records/price`,
       ],
     },
+    ...(
+      [
+        ["12,50", "can't be 12,50: it takes a number; with a decimal point: 12.50"],
+        ["12,05", "can't be 12,05: it takes a number; with a decimal point: 12.05"],
+        ["1.200,50", "can't be 1.200,50: it takes a number; with a decimal point: 1200.50"],
+        ['"12,50"', 'can\'t be "12,50": it takes a number; with a decimal point: 12.50'],
+        ['"1.200,50 €"', 'can\'t be "1.200,50 €": it takes a number; written so: 1200.50'],
+        ["€12", 'can\'t be "€12": it takes a number; written so: 12'],
+      ] as const
+    ).map(([price, told]) => ({
+      what: `a record's price of ${price}`,
+      files: {
+        ...CURRENCY,
+        "colours/lamp-black.md": withSizes(`[{ ml: 60, price: ${price} }]`),
+      },
+      told: [`content/colours/lamp-black.md:6:26 error sizes[0].price ${told} records/schema`],
+    })),
+    {
+      what: "a unit of measurement that is none",
+      files: { "workshop.yaml": `${CURRENCY["workshop.yaml"]}prices: { unitMl: 250 }\n` },
+      told: [
+        "content/workshop.yaml:3:19 error prices.unitMl can't be 250: it takes 1000 or 100 records/schema",
+      ],
+    },
     {
       what: "prices with three decimals of a currency that has so many, and below one",
       files: {
@@ -140,4 +164,45 @@ describe("a price list", () => {
       ],
     },
   ]);
+});
+
+describe("a price that is far from those of the range", () => {
+  const TOLD = /times what the range costs|th of what the range costs/;
+  const range = (rows: readonly string[], pigments: Readonly<Record<string, number>> = {}) => {
+    const names = [...new Set(rows.map((row) => row.split(",")[0] ?? ""))];
+    const { content, home } = contentFolder({
+      ...SMALLEST_WORKSHOP,
+      "workshop.yaml": `${CURRENCY["workshop.yaml"]}prices: { addPercent: 20, roundTo: 0.05, rounding: up }\n`,
+      "prices.csv": `colour,ml,price\n${rows.join("\n")}\n`,
+      ...Object.fromEntries(
+        names.flatMap((name) => [
+          [
+            `colours/${name}.md`,
+            `---\nname: ${name}\npigments: [{ pigment: ${name} }]\n---\nNotes.\n`,
+          ],
+          [`pigments/${name}.yaml`, `name: ${name}\npricePerKg: ${pigments[name] ?? 20}\n`],
+        ]),
+      ),
+    });
+    return loadRecords(content, home)
+      .diagnostics.map(({ message }) => message)
+      .filter((message) => TOLD.test(message));
+  };
+  const USUAL = ["ochre,40,8", "umber,40,7", "sienna,40,8", "red-earth,40,9", "black,120,18"];
+
+  test("is told of a colour of one size, as the list has it", () => {
+    expect(range([...USUAL, "blue,5,19.9"])).toEqual([
+      "19.9 for 5 ml is 20 times what the range costs to the millilitre in the middle",
+    ]);
+  });
+  test("is not told where another size bears it out, and is where that does not", () => {
+    expect(range([...USUAL, "blue,5,19.9", "blue,20,59"])).toEqual([]);
+    expect(range([...USUAL, "blue,5,199", "blue,20,8"])).toHaveLength(1);
+  });
+  test("is not told of a paint whose pigment costs ten times what pigments do", () => {
+    expect(range([...USUAL, "blue,5,19.9"], { blue: 200 })).toEqual([]);
+    expect(range([...USUAL, "blue,5,19.9"], { blue: 190 })).toHaveLength(1);
+    // A dear pigment is no reason for a paint that costs a tenth.
+    expect(range([...USUAL, "blue,40,0.6"], { blue: 200 })).toHaveLength(1);
+  });
 });

@@ -699,7 +699,7 @@ describe("names and numbers", () => {
       file: SPINEL,
       edits: [["{ ml: 40, price: 12 }", "{ ml: 40, price: 12,50 }"]],
       severity: "error",
-      told: /There is no key 50 .*a decimal comma\? a number has a decimal point/,
+      told: /sizes\[0\]\.price can't be 12,50: it takes a number; with a decimal point: 12\.50/,
     },
   ]);
 });

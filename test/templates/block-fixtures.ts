@@ -147,7 +147,12 @@ export function everyBlock({
       kind: "wall",
       form: "tints",
       tiles: [
-        { name: "Bone Black", href: "../bone-black/", colours: [{ hex: "#211f1e" }] },
+        {
+          name: "Bone Black",
+          href: "../bone-black/",
+          colours: [{ hex: "#211f1e" }],
+          tints: [{ colour: { hex: "#4a4846" } }, { missing: "" }],
+        },
         { name: "Vine Black", href: "../vine-black/", colours: [], missing: "not read" },
       ],
     },

@@ -93,10 +93,8 @@ export function reproductionStatement(
   either: Severity | undefined,
 ): HazardCode {
   if (either === 1) return "H360";
-  const openly = either === 2 && child === undefined && fertility === undefined;
-  if (openly) return "H361";
-  const onChild = child ?? either,
-    onFertility = fertility ?? either;
+  const onChild = child ?? either;
+  const onFertility = fertility ?? either;
   if (onChild === 1) return onFertility === 1 ? "H360FD" : onFertility === 2 ? "H360Df" : "H360D";
   if (onFertility === 1) return onChild === 2 ? "H360Fd" : "H360F";
   if (either === 2) return "H361";

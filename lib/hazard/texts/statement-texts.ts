@@ -113,11 +113,6 @@ function weakest(of: readonly TextProvenance[]): TextProvenance {
   return PROVENANCES.find((each) => of.includes(each)) ?? "read";
 }
 
-/** Whether a code, or each part of a combination, has a text. */
-export function hasStatementText(texts: StatementTexts, code: string): boolean {
-  return texts.has(code) || code.split("+").every((part) => texts.has(part.trim()));
-}
-
 function rowOf(
   texts: StatementTexts,
   code: string,
@@ -138,17 +133,25 @@ function inLanguage(
   const text = found ?? texts.en ?? "";
   const decimal = found === undefined || wanted === "en" ? share : share?.replace(".", ",");
   return {
-    text: isSignalWord(code) ? text : closed(filled(text, names, decimal)),
+    text: isSignalWord(code) ? text : closed(filled(code, text, names, decimal)),
     language: found === undefined ? "en" : wanted,
     provenance,
     translationMissing: found === undefined,
   };
 }
 
-/** Names stand in the first pair of brackets; what else stands in brackets a supplier may add, and here nobody has. */
-function filled(text: string, names: readonly string[], share: string | undefined): string {
-  const named =
-    names.length === 0 ? text : text.replace(/<[^>]*>|\{names\}/, () => names.join(", "));
+/** The one official text whose brackets ask for names of substances; H340 to H373 have brackets too, for organs and routes. */
+const NAMES_SENSITISERS = "EUH208";
+
+/** Text with its names; what else stands in brackets a supplier may add, and here nobody has. */
+function filled(
+  code: string,
+  text: string,
+  names: readonly string[],
+  share: string | undefined,
+): string {
+  const gap = code === NAMES_SENSITISERS ? /<[^>]*>/ : "{names}";
+  const named = names.length === 0 ? text : text.replace(gap, () => names.join(", "));
   return named
     .replace(/\s*<[^>]*>/g, "")
     .replace("{share}", () => share ?? "")

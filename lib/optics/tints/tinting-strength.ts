@@ -22,64 +22,6 @@ export type NotCompared =
   | StatementOf<"grey-beside-colour", { grey: "sample" | "reference" }>
   | StatementOf<"hues-not-comparable", { sampleNm: number; referenceNm: number }>;
 
-/** Strength of a colour beside a reference, in the same white. */
-export interface RelativeStrength {
-  /** At equal mass ratio [1]: 2 is twice as strong. */
-  readonly byMass: number;
-  /** At equal volume ratio [1]; absent without densities. */
-  readonly byVolume?: number;
-  /** The mass ratio at which both were taken. */
-  readonly massRatio: number;
-  /** Where K/S was taken [nm], or weighted by y-bar (D65) for two greys. */
-  readonly at: number | "y-bar";
-}
-
-/**
- * Relative tinting strength by K/S of equal let-downs, the white's own K/S taken off.
- *
- *     strength = (theta - theta_w) / (theta_ref - theta_w,ref)
- *
- * taken at the wavelength of the reference's greatest absorption in the let-down;
- * for two greys each K/S is weighted by y-bar, since a grey absorbs everywhere.
- *
- * @param massRatio colour to white [1] at which to compare: best the reference's at L* 50.
- * @param densities of both, in the kind that was weighed [g/cm3], for the figure by volume.
- * @returns strength; rules `whites-differ`, `ratio-kinds-differ`, `grey-beside-colour`, `hues-not-comparable`.
- * @throws RangeError when ratio or densities are not positive, or the fits are not of one grid.
- */
-export function relativeStrength(
-  sample: LadderModel,
-  reference: LadderModel,
-  massRatio: number,
-  densities?: { readonly sample: number; readonly reference: number },
-): RelativeStrength | NotCompared {
-  if (sample.white.ratioKind !== reference.white.ratioKind)
-    return {
-      rule: "ratio-kinds-differ",
-      values: { sample: sample.white.ratioKind, reference: reference.white.ratioKind },
-    };
-  const byMass = strengthAtRatios(sample, reference, massRatio, massRatio);
-  if ("rule" in byMass) return byMass;
-  const { strength, at } = byMass;
-  if (densities === undefined) return { byMass: strength, massRatio, at };
-  const { sample: sampleDensity, reference: referenceDensity } = densities;
-  for (const density of [sampleDensity, referenceDensity])
-    if (!(density > 0 && density < Infinity))
-      throw domainError("density", density, "0 < density < Infinity g/cm3");
-  return {
-    byMass: strength,
-    byVolume: strengthTakenAt(
-      at,
-      sample,
-      reference,
-      massRatio * (sampleDensity / referenceDensity),
-      massRatio,
-    ),
-    massRatio,
-    at,
-  };
-}
-
 /** Strength of a let-down beside one of the reference, and where K/S was taken. */
 export interface StrengthAtRatios {
   readonly strength: number;
@@ -87,7 +29,13 @@ export interface StrengthAtRatios {
 }
 
 /**
- * The same of two let-downs that are held to be alike by the caller: by mass, by volume, by pigment in the paint.
+ * Relative tinting strength by K/S of two let-downs, the white's own K/S taken off, which the caller
+ * holds to be alike: by mass, by volume, by pigment in the paint.
+ *
+ *     strength = (theta - theta_w) / (theta_ref - theta_w,ref)
+ *
+ * taken at the wavelength of the reference's greatest absorption in the let-down;
+ * for two greys each K/S is weighted by y-bar, since a grey absorbs everywhere.
  *
  * @param sampleRatio, referenceRatio colour to white [1] of each, in the kind that each was weighed in, > 0.
  * @returns strength; rules `whites-differ`, `grey-beside-colour`, `hues-not-comparable`.

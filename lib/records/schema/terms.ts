@@ -47,6 +47,9 @@ export const LABEL_PRICES = ["price", "code", "none"] as const;
 export const LABEL_SYMBOLS = ["ean", "qr", "none"] as const;
 /** How a price goes to the step that it is rounded to. */
 export const ROUNDINGS = ["nearest", "up", "down"] as const;
+/** Units of measurement [ml] that a price can be told by: the litre, and what small packages are compared by where a country has that in general use. @source price-indication-98-6-ec Article 2(b) */
+export const UNITS_OF_PRICE_ML = [1000, 100] as const;
+export type UnitOfPriceMl = (typeof UNITS_OF_PRICE_ML)[number];
 
 export type Geometry = (typeof GEOMETRIES)[number];
 export type Scale = (typeof SCALES)[number];

@@ -11,6 +11,7 @@ import {
   PAPERS,
   ROUNDINGS,
   SCALES,
+  UNITS_OF_PRICE_ML,
 } from "./terms.ts";
 import { spectralReading, surface } from "./reading-form.ts";
 import { tolerances } from "./tolerances.ts";
@@ -112,6 +113,10 @@ export const workshopSchema = z.strictObject({
       addPercent: z.number().min(-90).max(1000).optional().describe("put on every price [%]"),
       roundTo: z.number().min(0.001).max(1000).optional().describe("the step of prices"),
       rounding: z.enum(ROUNDINGS).optional().describe("to the nearest step without it"),
+      unitMl: z
+        .literal(UNITS_OF_PRICE_ML)
+        .optional()
+        .describe("what the price beside each price is of [ml]; a litre without it"),
     })
     .optional()
     .describe("what is done to every price before it is printed"),

@@ -9,7 +9,14 @@ import type { LabelDifference } from "../../hazard/label/stated-label.ts";
 import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
 import type { CautionStatement } from "../../hazard/studio/studio-cautions.ts";
 import type { ContainsMetalStatement, StudioReason } from "../../hazard/studio/studio-material.ts";
-import { LANGUAGES, MARKETS, type Language, type Market } from "../../records/schema/terms.ts";
+import {
+  LANGUAGES,
+  MARKETS,
+  UNITS_OF_PRICE_ML,
+  type Language,
+  type Market,
+  type UnitOfPriceMl,
+} from "../../records/schema/terms.ts";
 import type { SourceKey } from "../../sources/source.ts";
 import {
   oneOf,
@@ -126,16 +133,34 @@ const HANDLED_PARTS = plain<readonly HandledPart[]>({
   },
 });
 
+/** One size of a paint, and what it costs. */
+export interface SizeOnOffer {
+  readonly ml: number;
+  /** In the offer's currency. */
+  readonly price?: number;
+  /** What one unit of measurement costs; absent where that is the price. @source price-indication-98-6-ec Article 3 */
+  readonly unitPrice?: { readonly ml: UnitOfPriceMl; readonly price: number };
+}
+
 /** Sizes, and prices only where no market of the workshop forbids the sale: a page is read in all of them. */
 export const OFFER = section({
   currency: optional(text),
-  sizes: plain<readonly { readonly ml: number; readonly price?: number }[]>({
+  sizes: plain<readonly SizeOnOffer[]>({
     type: "array",
     items: {
       type: "object",
       additionalProperties: false,
       required: ["ml"],
-      properties: { ml: { type: "number" }, price: { type: "number" } },
+      properties: {
+        ml: { type: "number" },
+        price: { type: "number" },
+        unitPrice: {
+          type: "object",
+          additionalProperties: false,
+          required: ["ml", "price"],
+          properties: { ml: { enum: UNITS_OF_PRICE_ML }, price: { type: "number" } },
+        },
+      },
     },
   }),
   /** Markets for whose sake no price stands here. */

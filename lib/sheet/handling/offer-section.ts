@@ -1,7 +1,9 @@
+import { unitPrice } from "../../formulation/unit-price.ts";
+import { coinDigits } from "../../quantities/coin-digits.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import type { Market } from "../../records/schema/terms.ts";
+import type { Market, UnitOfPriceMl } from "../../records/schema/terms.ts";
 import { colourRecord, restingOn, WORKSHOP } from "../record-inputs.ts";
-import type { CautionsSection, OfferSection } from "./handling-sections.ts";
+import type { CautionsSection, SizeOnOffer, OfferSection } from "./handling-sections.ts";
 
 /** Markets for whose sake a paint has no price and no card: no sale there, or on a legal basis alone. */
 export function marketsWithoutOffer({
@@ -30,7 +32,7 @@ export function isOffered(
 export function offerSection(
   colour: Colour,
   cautions: CautionsSection,
-  { workshop: { currency } }: Records,
+  { workshop: { currency, prices } }: Records,
 ): OfferSection | undefined {
   const { sizes } = colour;
   const { unknown } = cautions;
@@ -44,9 +46,25 @@ export function offerSection(
         ? []
         : sizes.map(({ ml, price }) => ({
             ml,
-            ...(priced && price !== undefined ? { price } : {}),
+            ...(priced && price !== undefined
+              ? { price, ...unitPriceOf(price, ml, prices?.unitMl ?? LITRE_ML, currency) }
+              : {}),
           })),
     withheldFor: marketsWithoutOffer(cautions),
     ...(unknown.length === 0 ? {} : { notClassified: unknown }),
   });
+}
+
+const LITRE_ML = 1000;
+
+/** Beside a price what a unit of measurement costs, but where the package holds just that. @source price-indication-98-6-ec Article 3 */
+function unitPriceOf(
+  price: number,
+  ml: number,
+  unitMl: UnitOfPriceMl,
+  currency: string,
+): Pick<SizeOnOffer, "unitPrice"> {
+  return ml === unitMl
+    ? {}
+    : { unitPrice: { ml: unitMl, price: unitPrice(price, ml, unitMl, coinDigits(currency)) } };
 }

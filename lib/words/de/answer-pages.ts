@@ -2,7 +2,7 @@ import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
 import { upperFirst } from "../letter-case.ts";
 import { FORM_WORDS, inGerman, SIGNAL_WORDS } from "./closed-sets.ts";
-import { listed, namesWithin } from "./statements-phrases.ts";
+import { listed, namesWithin } from "./phrases.ts";
 
 /** What a plain part of a sheet is called, by its path; the first that fits. */
 const FACTS: readonly (readonly [RegExp, string])[] = [

@@ -1,6 +1,6 @@
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
-import { listed, within } from "./statements-phrases.ts";
+import { listed, within } from "./phrases.ts";
 
 /** The pages that set colours side by side; the page's script carries these words too, so nothing else is imported here. */
 export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {

@@ -1,6 +1,6 @@
 import type { ContributionWords } from "../contribution-name.ts";
 import { METAL_NAMES, OIL_NAMES } from "./closed-sets.ts";
-import { degrees, listed, micrometres, significant, withUnit } from "./statements-phrases.ts";
+import { degrees, listed, micrometres, significant, withUnit } from "./phrases.ts";
 
 export const CONTRIBUTION_WORDS: ContributionWords = {
   oils: OIL_NAMES,

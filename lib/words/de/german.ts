@@ -8,14 +8,14 @@ import type { Standing } from "../../quantities/figure.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { within } from "../phrases.ts";
-import { absence } from "./absences.ts";
+import { absence } from "./absence.ts";
 import { BOUND_WORDS, PICTOGRAM_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS, UNITS_OF_ONE } from "./figures.ts";
 import { PAGES } from "./pages.ts";
 import { RULINGS } from "./statements.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
-import { ABOUT, dateWords, listed } from "./statements-phrases.ts";
+import { ABOUT, dateWords, listed } from "./phrases.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
 
 /** What the weakest of the figures behind a figure is. */

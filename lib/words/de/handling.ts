@@ -3,7 +3,7 @@ import type { PageWords } from "../en/pages.ts";
 import { moneyFormat } from "../money-format.ts";
 import { decimalText } from "../number-text.ts";
 import { HANDLING as ENGLISH } from "../en/handling.ts";
-import { listed, within, withUnit } from "./statements-phrases.ts";
+import { listed, within } from "./phrases.ts";
 
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
   en: "Englisch",
@@ -67,12 +67,7 @@ export const HANDLING: AnyWords<PageWords["handling"]> = {
     other: "Anderswo",
   },
   offer: {
-    price: (amount: number, currency: string) => {
-      const format = moneyFormat("de-DE", currency);
-      const sign = format.formatToParts(amount).find(({ type }) => type === "currency")?.value;
-      const places = format.resolvedOptions().maximumFractionDigits ?? 2;
-      return withUnit(decimalText(amount, places), sign ?? currency);
-    },
+    price: (amount: number, currency: string) => moneyFormat("de-DE", currency).format(amount),
     size: (ml: number, price: string | undefined) =>
       `${decimalText(ml, Number.isInteger(ml) ? 0 : 1)}\u00a0ml${price === undefined ? "" : ` zu ${price}`}`,
     putUp: (sizes: readonly string[]) => `Abgefüllt in ${listed(sizes)}.`,

@@ -4,7 +4,7 @@ import type { PageWords } from "../en/pages.ts";
 import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import { inGerman, METAL_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
-import { dayCount, decimals, listed, micrometres, within } from "./statements-phrases.ts";
+import { dayCount, decimals, listed, micrometres, within } from "./phrases.ts";
 
 const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
   incandescent: "Lampenlicht",

@@ -1,6 +1,6 @@
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
-import { listed } from "./statements-phrases.ts";
+import { listed } from "./phrases.ts";
 
 /** Words of the pages on what colours do in whites, in films and under gloss. */
 export const OPTICS_PAGES: AnyWords<PageWords["optics"]> = {

@@ -2,7 +2,7 @@ import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
 import { BY_WORDS, inGerman, SIGNAL_WORDS } from "./closed-sets.ts";
 import { upperFirst } from "../letter-case.ts";
-import { listed } from "./statements-phrases.ts";
+import { listed } from "./phrases.ts";
 
 /** What a colour's page says to a painter, and its bench page to whoever makes the paint. */
 export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
@@ -109,6 +109,9 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     yellow: (b: string) => `b*\u00a0${b}: 0 ist neutral, darüber ist Gelb.`,
     others: (parts: string) => `Von den anderen: ${parts}.`,
     other: (white: string, value: string) => `${white} ${value}`,
+    tints:
+      "Jede Farbe aus der Tube, darunter ihre dunkle, mittlere und helle Aufhellung in diesem Weiß.",
+    tintsMissing: "Ein leerer Rahmen: Keine Messung kommt dieser Helligkeit nahe.",
   },
   strengthOf: (percent: string, reference: string) => `${percent} von ${reference}`,
   isReference: "Das Maß",

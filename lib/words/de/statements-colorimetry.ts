@@ -4,7 +4,7 @@ import type { ColorimetryStatement } from "../../colorimetry/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { HUE_NOUNS } from "./closed-sets.ts";
 import { deltaE00Text, labText, viewingIn } from "../phrases.ts";
-import { bracketed, decimals, listed, sentence } from "./statements-phrases.ts";
+import { bracketed, decimals, listed, sentence } from "./phrases.ts";
 
 /** Lamps as they are bought, after "unter". */
 const LAMP_NAMES: Readonly<Record<Lamp, string>> = {

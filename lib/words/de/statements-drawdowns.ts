@@ -3,7 +3,7 @@ import type { WordingsOf } from "../../quantities/statement.ts";
 import { GEOMETRY_NAMES } from "./geometry-names.ts";
 import { inGerman } from "./closed-sets.ts";
 import { deltaE00Text, surfaceConstants } from "../phrases.ts";
-import { decimals, listed, percent, significant, within } from "./statements-phrases.ts";
+import { decimals, listed, percent, significant, within } from "./phrases.ts";
 
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
 export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {

@@ -18,7 +18,7 @@ import {
   timesTheDays,
   within,
   withUnit,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 /** Why a pigment slows drying, after a colon. */
 const CAUSES: Readonly<Record<DryingCause, string>> = {

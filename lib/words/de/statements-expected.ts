@@ -1,6 +1,6 @@
 import type { ExpectedStatement } from "../../optics/tints/expected-ladder.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { decimals, namesWithin, within } from "./statements-phrases.ts";
+import { decimals, namesWithin, within } from "./phrases.ts";
 
 /** What is expected of a colour in a white that it was not let down in. */
 export const EXPECTED_RULINGS: WordingsOf<ExpectedStatement> = {

@@ -19,7 +19,7 @@ import {
   significant,
   within,
   withUnit,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 /** Whose clumps hold oil, after "Agglomerate". */
 const GRAINS: Readonly<Record<ParticleClass, string>> = {

@@ -6,7 +6,7 @@ import { lowerFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
 import { GEOMETRY_NAMES } from "./geometry-names.ts";
 import { inGerman } from "./closed-sets.ts";
-import { within } from "./statements-phrases.ts";
+import { within } from "./phrases.ts";
 
 export const CRITERIA = criteriaIn(
   {

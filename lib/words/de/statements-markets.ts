@@ -8,7 +8,7 @@ import {
   percent,
   sentence,
   withUnit,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 import { inGerman } from "./closed-sets.ts";
 import { metalWord } from "./statements-studio.ts";
 

@@ -1,7 +1,7 @@
 import { worded } from "../by-rule.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { MixingStatement } from "../en/statements-mixing.ts";
-import { listed, within } from "./statements-phrases.ts";
+import { listed, within } from "./phrases.ts";
 
 /** Why a mix is not predicted, not shown as a film, or not understood; the pages' scripts carry these too. */
 export const MIXING_STATEMENTS: WordingsOf<MixingStatement> = {

@@ -2,7 +2,7 @@ import type { MixtureStatement } from "../../optics/statements.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { HUE_NOUNS } from "./closed-sets.ts";
-import { decimals, micrometres, namesWithin, percent, within } from "./statements-phrases.ts";
+import { decimals, micrometres, namesWithin, percent, within } from "./phrases.ts";
 
 /** Where a mixed colour drifts, what keeps colours from being reckoned together, and what theory allows to be said. */
 export const MIXTURE_RULINGS: WordingsOf<MixtureStatement> = {

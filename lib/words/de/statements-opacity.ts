@@ -6,7 +6,7 @@ import {
 import type { OpacityContradiction } from "../../optics/films/expected-opacity.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { BOUND_WORDS, OPACITY_WORDS } from "./closed-sets.ts";
-import { bracketed, decimals, micrometres, sentence, significant } from "./statements-phrases.ts";
+import { bracketed, decimals, micrometres, sentence, significant } from "./phrases.ts";
 
 const OUR_LIMITS = "Die Grenzen dieser Wörter sind unsere eigenen, nicht die einer Norm.";
 

@@ -16,7 +16,7 @@ import {
   sentence,
   significant,
   within,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 const KINDS = { pigment: "trockenes Pigment", paint: "Farbe" } as const;
 

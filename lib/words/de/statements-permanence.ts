@@ -13,7 +13,7 @@ import {
   namesWithin,
   sentence,
   within,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 /** What the pigment does, of one and of several; what stands in the third place follows the circumstances. */
 const EFFECTS: Readonly<

@@ -13,7 +13,7 @@ import {
   namesWithin,
   significant,
   withUnit,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 const DUSTINESS = {
   "very dusty": "Ein stark staubendes Pulver",

@@ -1,6 +1,6 @@
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
-import { listed } from "./statements-phrases.ts";
+import { listed } from "./phrases.ts";
 
 /** What the workshop's own pages say, which nobody outside reads. */
 export const WORKSHOP_PAGES: AnyWords<PageWords["workshop"]> = {

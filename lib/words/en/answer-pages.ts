@@ -1,4 +1,4 @@
-import { listed, namesWithin } from "./statements-phrases.ts";
+import { listed, namesWithin } from "./phrases.ts";
 
 /** Headings, captions and sentences of answers, their claims and replies. */
 export const ANSWER_PAGES = {

@@ -1,6 +1,6 @@
 import type { ContributionWords } from "../contribution-name.ts";
 import { OILS } from "./statements-drying.ts";
-import { degrees, listed, micrometres, significant, withUnit } from "./statements-phrases.ts";
+import { degrees, listed, micrometres, significant, withUnit } from "./phrases.ts";
 
 export const CONTRIBUTION_WORDS: ContributionWords = {
   oils: OILS,

@@ -6,7 +6,7 @@ import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS, UNITS_OF_ONE } from "./figures.ts";
 import { lowerFirst, PAGES } from "./pages.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
-import { dateWords, listed, within } from "./statements-phrases.ts";
+import { dateWords, listed, within } from "./phrases.ts";
 import { RULINGS } from "./statements.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
 

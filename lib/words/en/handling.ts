@@ -1,6 +1,6 @@
 import { moneyFormat } from "../money-format.ts";
 import { decimalText } from "../number-text.ts";
-import { listed, within } from "./statements-phrases.ts";
+import { listed, within } from "./phrases.ts";
 
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
   en: "English",

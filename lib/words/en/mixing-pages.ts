@@ -1,5 +1,5 @@
 /** The tint bench, and what the pages that mix have in common; their scripts carry these words too. */
-import { dayCount, decimals, listed, micrometres, within } from "./statements-phrases.ts";
+import { dayCount, decimals, listed, micrometres, within } from "./phrases.ts";
 import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
 import type { Interval } from "../../quantities/interval.ts";
 

@@ -1,4 +1,4 @@
-import { listed } from "./statements-phrases.ts";
+import { listed } from "./phrases.ts";
 
 /** Words of the pages on what colours do in whites, in films and under gloss. */
 export const OPTICS_PAGES = {

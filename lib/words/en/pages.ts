@@ -21,7 +21,7 @@ import { PHOTOGRAPHS } from "./photographs.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
-import { listed } from "./statements-phrases.ts";
+import { listed } from "./phrases.ts";
 import { LOT_PAGES } from "./lot-pages.ts";
 import { WORKSHOP_PAGES } from "./workshop-pages.ts";
 

@@ -1,4 +1,4 @@
-import { listed } from "./statements-phrases.ts";
+import { listed } from "./phrases.ts";
 
 /** What a colour's page says to a painter, and its bench page to whoever makes the paint. */
 export const SHEET_PAGE = {
@@ -100,6 +100,8 @@ export const SHEET_PAGE = {
     yellow: (b: string) => `b*\u00a0${b}: 0 is neutral, above it is yellow.`,
     others: (parts: string) => `Of the others: ${parts}.`,
     other: (white: string, value: string) => `${white} ${value}`,
+    tints: "Each from the tube, then its dark, middle and pale tint in this white.",
+    tintsMissing: "An empty frame: no reading comes near that lightness.",
   },
   strengthOf: (percent: string, reference: string) => `${percent} of ${reference}`,
   isReference: "The measure",

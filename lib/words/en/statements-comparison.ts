@@ -9,7 +9,7 @@ import {
   sentence,
   significant,
   within,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 /** How many times as much of what, between the names of the two. */
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {

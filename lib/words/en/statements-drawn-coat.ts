@@ -1,6 +1,6 @@
 import type { DrawnCoatStatement } from "../../optics/films/drawn-coat.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { decimals } from "./statements-phrases.ts";
+import { decimals } from "./phrases.ts";
 
 /** What a drawdown of unknown thickness tells of hiding. */
 export const DRAWN_COAT_RULINGS: WordingsOf<DrawnCoatStatement> = {

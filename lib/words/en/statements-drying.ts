@@ -18,7 +18,7 @@ import {
   timesTheDays,
   withUnit,
   within,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 export const OILS: Readonly<Record<Oil, string>> = {
   linseed: "linseed oil",

@@ -15,7 +15,7 @@ import {
   significant,
   within,
   withUnit,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 const GRAINS: Readonly<Record<ParticleClass, string>> = {
   "fine carbon": "fine carbon",

@@ -13,7 +13,7 @@ import {
   significant,
   within,
   withUnit,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 import { MARKET_WORDINGS } from "./statements-markets.ts";
 import { metalWord, STUDIO_WORDINGS } from "./statements-studio.ts";
 

@@ -7,7 +7,7 @@ import {
   percent,
   sentence,
   withUnit,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 import { metalWord } from "./statements-studio.ts";
 
 /** What the acts of one market say of a sale there; the market stands beside the sentence. */

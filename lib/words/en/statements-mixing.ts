@@ -3,7 +3,7 @@ import type { TargetStatement } from "../../mixing/finding/target-text.ts";
 import type { AddressStatement } from "../../mixing/mix-address.ts";
 import type { FilmStatement, MixStatement } from "../../mixing/mix.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { listed, within } from "./statements-phrases.ts";
+import { listed, within } from "./phrases.ts";
 
 export type MixingStatement = MixStatement | FilmStatement | AddressStatement | TargetStatement;
 

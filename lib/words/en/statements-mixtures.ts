@@ -8,7 +8,7 @@ import {
   percent,
   sentence,
   within,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 /** Where a mixed colour drifts, what keeps colours from being reckoned together, and what theory allows to be said. */
 export const MIXTURE_RULINGS: WordingsOf<MixtureStatement> = {

@@ -5,7 +5,7 @@ import {
 } from "../../optics/films/opacity.ts";
 import type { OpacityContradiction } from "../../optics/films/expected-opacity.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { bracketed, decimals, micrometres, sentence, significant } from "./statements-phrases.ts";
+import { bracketed, decimals, micrometres, sentence, significant } from "./phrases.ts";
 
 /** How opaque a film is, and by what that was judged. */
 export const OPACITY_RULINGS: WordingsOf<OpacityStatement | OpacityContradiction> = {

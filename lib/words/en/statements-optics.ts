@@ -14,7 +14,7 @@ import {
   sentence,
   significant,
   within,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 const KINDS = { pigment: "dry pigment", paint: "paint" } as const;
 

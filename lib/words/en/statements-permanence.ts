@@ -11,7 +11,7 @@ import {
   namesWithin,
   sentence,
   within,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 /** What the pigment does, of one and of several. */
 const EFFECTS: Readonly<

@@ -12,7 +12,7 @@ import {
   namesWithin,
   significant,
   withUnit,
-} from "./statements-phrases.ts";
+} from "./phrases.ts";
 
 const DUSTINESS = {
   "very dusty": "A very dusty powder",

@@ -3,7 +3,7 @@ import type { HueWord } from "../../optics/tints/hue-word.ts";
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { JudgedColour, TintWords } from "../tint-words.ts";
-import { decimals, listed } from "./statements-phrases.ts";
+import { decimals, listed } from "./phrases.ts";
 
 /** What a colour does in a white, without saying which. */
 const PHRASES: WordingsOf<JudgedTintStatement> = {

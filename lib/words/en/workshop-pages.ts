@@ -1,4 +1,4 @@
-import { listed } from "./statements-phrases.ts";
+import { listed } from "./phrases.ts";
 
 /** What the workshop's own pages say, which nobody outside reads. */
 export const WORKSHOP_PAGES = {

@@ -74,8 +74,7 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
     other: "En otros lugares",
   },
   offer: {
-    price: (amount, currency) =>
-      moneyFormat("es-ES", currency).format(amount).replaceAll(".", "\u202f").replace(",", "."),
+    price: (amount, currency) => moneyFormat("es-ES", currency).format(amount),
     size: (ml, price) => `${size(ml)}\u00a0ml${price === undefined ? "" : ` a ${price}`}`,
     putUp: (sizes) => `Se envasa en ${listed(sizes)}.`,
     notClassified: (names) =>

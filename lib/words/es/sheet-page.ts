@@ -101,6 +101,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     yellow: (b) => `b*\u00a0${b}: 0 es neutro, por encima es amarillo.`,
     others: (parts) => `De los demás: ${parts}.`,
     other: (white, value) => `${white} ${value}`,
+    tints:
+      "Cada color tal como sale del tubo y, debajo, su tono oscuro, medio y pálido en este blanco.",
+    tintsMissing: "Un marco vacío: ninguna medida se acerca a esa claridad.",
   },
   strengthOf: (percent, reference) => `${percent} de ${reference}`,
   isReference: "La medida",

@@ -75,7 +75,7 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
     other: "Ailleurs",
   },
   offer: {
-    price: (amount, currency) => moneyFormat("fr-FR", currency).format(amount).replace(",", "."),
+    price: (amount, currency) => moneyFormat("fr-FR", currency).format(amount),
     size: (ml, price) => `${size(ml)}\u00a0ml${price === undefined ? "" : ` à ${price}`}`,
     putUp: (sizes) => `Conditionnement\u202f: ${listed(sizes)}.`,
     notClassified: (names) =>

@@ -105,6 +105,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     yellow: (b) => `b*\u00a0${b}\u202f: 0 est neutre, au-dessus c’est jaune.`,
     others: (parts) => `Les autres\u202f: ${parts}.`,
     other: (white, value) => `${white} ${value}`,
+    tints:
+      "Chaque couleur telle qu’elle sort du tube, puis sa teinte foncée, moyenne et pâle dans ce blanc.",
+    tintsMissing: "Un cadre vide\u202f: aucune mesure n’approche cette clarté.",
   },
   strengthOf: (percent, reference) => `${percent} ${of(reference)}`,
   isReference: "La mesure",
