@@ -2,46 +2,38 @@ import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
 import { standingView } from "../present/standing-view.ts";
-import type { CellView, SectionView, TableView } from "../present/views.ts";
+import type { Block } from "../blocks/block.ts";
+import { blocksOf } from "../blocks/section-blocks.ts";
+import type { CellView, ListView, PropertyView, TableView } from "../present/views.ts";
 import { sourceLink } from "./page-context.ts";
-import { emptySection, reasons, type SheetPage } from "./section-views.ts";
+import { reasons, type SheetPage } from "./page-of-sheet.ts";
 
 /** Lightfastness by what it rests on: only the standard's own exposures, or somebody's word, make a category. */
-export function permanencePart(page: SheetPage): SectionView {
-  const {
-    worded: {
-      sheet: { permanence },
-    },
-    words,
-  } = page;
-  const text = words.pages.permanence;
-  return {
-    ...emptySection("permanence", words.pages.sections.permanence),
+export function permanenceBlocks(page: SheetPage): Block[] {
+  return blocksOf({
     summary: permanenceSummary(page),
-    properties: { caption: text.caption, rows: rows(page) },
+    properties: { caption: page.words.pages.permanence.caption, rows: rows(page) },
     tables: formTable(page),
-    lists: [
-      ...reasons(page, text.why, permanence.reasons),
-      ...reasons(page, words.pages.paint.permanence.contradictions, permanence.contradictions),
-      ...reasons(page, text.sensitivities, permanence.sensitivities),
-    ],
-  };
+    lists: permanenceReasons(page),
+  });
+}
+
+/** What the finding rests on, what speaks against it, and what the paint is sensitive to. */
+export function permanenceReasons(page: SheetPage): ListView[] {
+  const { permanence } = page.sheet;
+  const { permanence: text, paint } = page.words.pages;
+  return [
+    ...reasons(page, text.why, permanence.reasons),
+    ...reasons(page, paint.permanence.contradictions, permanence.contradictions),
+    ...reasons(page, text.sensitivities, permanence.sensitivities),
+  ];
 }
 
 /** The finding, and what its category rests on. */
-export function permanenceSummary({
-  worded: {
-    sheet: {
-      permanence: { basis, category, expectation },
-    },
-  },
-  words,
-}: SheetPage): string[] {
-  const {
-    permanence: text,
-    paint,
-    sheet: { categories, expectation: expectations },
-  } = words.pages;
+export function permanenceSummary({ sheet, words }: SheetPage): string[] {
+  const { basis, category, expectation } = sheet.permanence;
+  const { permanence: text, paint } = words.pages;
+  const { categories, expectation: expectations } = words.pages.sheet;
   const known = isKnown(category) ? category.value : "";
   const word = categories[known] ?? known;
   switch (basis) {
@@ -60,34 +52,23 @@ export function permanenceSummary({
   }
 }
 
-function rows({
-  worded,
-  worded: {
-    sheet: { permanence },
-  },
-  words,
-  place,
-  context,
-}: SheetPage) {
-  const shown = isKnown(permanence.category) ? "permanence.category" : "permanence.expectation";
-  const name = isKnown(permanence.category)
-    ? words.pages.paint.permanence.names[permanence.basis]
-    : undefined;
+function rows({ worded, sheet: { permanence }, words, place, context }: SheetPage): PropertyView[] {
+  const property = (path: string, name?: string): PropertyView =>
+    propertyView(worded.leaf(path), words, sourceLink(context, place), name);
   return [
-    propertyView(worded.leaf(shown), words, sourceLink(context, place), name),
-    ...["permanence.deltaEab", "permanence.blueWool"].map((path) =>
-      propertyView(worded.leaf(path), words, sourceLink(context, place)),
-    ),
+    isKnown(permanence.category)
+      ? property("permanence.category", words.pages.paint.permanence.names[permanence.basis])
+      : property("permanence.expectation"),
+    property("permanence.deltaEab"),
+    property("permanence.blueWool"),
   ];
 }
 
 /** Each form with its change, and the standard and exposure that the record names. */
 function formTable({
   worded,
-  worded: {
-    sheet: {
-      permanence: { forms },
-    },
+  sheet: {
+    permanence: { forms },
   },
   words,
 }: SheetPage): TableView[] {

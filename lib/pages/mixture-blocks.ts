@@ -1,38 +1,44 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { decimalText } from "../words/number-text.ts";
 import { figureText } from "../present/figure-text.ts";
-import type { MixtureSectionView, MixtureWhiteView } from "../present/mixture-views.ts";
+import type { Block, StatementBlock } from "../blocks/block.ts";
+import {
+  blocksOf,
+  fold,
+  headed,
+  lists,
+  plots,
+  statement,
+  tables,
+} from "../blocks/section-blocks.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
-import type { CellView, TableView } from "../present/views.ts";
+import type { CellView, ReasonView, TableView } from "../present/views.ts";
 import type { MixtureSection, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import { mixturePictures } from "./mixture-pictures.ts";
 import { blacksTable, driftTable, stepsTable } from "./mixture-tables.ts";
-import { emptySection, type SheetPage } from "./section-views.ts";
+import { textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** What a colour of several pigments is mixed from, what its components predict, and where it goes when one of them fades. */
-export function mixturePart(page: SheetPage): MixtureSectionView | undefined {
-  const {
-    worded: {
-      sheet: { mixture },
-    },
-    words,
-  } = page;
-  if (mixture === undefined) return undefined;
-  return {
-    ...emptySection("mixture", words.pages.sections.mixture),
-    summary: [
-      statementText(mixture.leastLightfast, words),
-      ...mixture.refusals.map((ruling) => statementText(ruling, words)),
-      ...(mixture.whites.length === 0 ? [] : [words.pages.mixture.lead]),
-    ],
-    tables:
-      mixture.whites.length === 0 &&
-      mixture.components.every(({ pigmentVolumeFraction }) => !isKnown(pigmentVolumeFraction))
-        ? []
-        : [componentTable(mixture, page)],
-    whites: mixture.whites.map((white) => whiteView(white, page)),
-  };
+export function mixtureBlocks(page: SheetPage): Block[] {
+  const { sheet, words } = page;
+  const { mixture } = sheet;
+  if (mixture === undefined) return [];
+  const isEmpty =
+    mixture.whites.length === 0 &&
+    mixture.components.every(({ pigmentVolumeFraction }) => !isKnown(pigmentVolumeFraction));
+  return [
+    ...blocksOf({
+      summary: [
+        ...[mixture.leastLightfast, ...mixture.refusals].map((ruling) =>
+          statementText(ruling, words),
+        ),
+        ...(mixture.whites.length === 0 ? [] : [words.pages.mixture.lead]),
+      ],
+      tables: isEmpty ? [] : [componentTable(mixture, page)],
+    }),
+    ...mixture.whites.map((white) => whiteBlock(white, page)),
+  ];
 }
 
 function componentTable(
@@ -72,54 +78,44 @@ function componentTable(
   };
 }
 
-function whiteView(white: MixtureWhite, page: SheetPage): MixtureWhiteView {
+function whiteBlock(white: MixtureWhite, page: SheetPage): Block {
   const { words } = page;
   const text = words.pages.mixture;
-  const name = white.white.name;
-  const drifts = likeliestFirst(white.drifts, page).flatMap(({ sentences: [first] }) =>
-    first === undefined
-      ? []
-      : [{ text: statementText(first, words), standing: standingWord("estimated", words) }],
-  );
-  const [single] = white.singleBlack?.sentences ?? [];
-  return {
-    id: `mixture-in-${white.white.slug}`,
-    heading: text.heading(name),
-    sentences: [
-      { text: metText(white, page), standing: standingWord("derived", words) },
+  const drifts = driftSentences(white, page);
+  return headed(
+    text.heading(white.white.name),
+    [
+      statement(metText(white, page), "body", { standing: standingWord("derived", words) }),
       ...neutralSentence(white, page),
+      ...plots(mixturePictures(white, page)),
+      ...(drifts.length === 0 ? [] : lists([{ heading: text.drift.heading, items: drifts }])),
+      ...[
+        { summary: text.steps(white.steps.length), table: stepsTable(white, words) },
+        ...driftTable(white, words),
+        ...blacksTable(white, page),
+      ].flatMap(({ summary, table }) => fold(summary, tables([table]))),
     ],
-    pictures: mixturePictures(white, page),
-    drift: {
-      heading: text.drift.heading,
-      items: [
-        ...drifts,
-        ...(single === undefined
-          ? []
-          : [
-              {
-                text: text.drift.single(words.lowerFirst(statementText(single, words))),
-                standing: standingWord("estimated", words),
-              },
-            ]),
-      ],
-    },
-    tables: [
-      { summary: text.steps(white.steps.length), table: stepsTable(white, words) },
-      ...driftTable(white, words),
-      ...blacksTable(white, page),
-    ],
-  };
+    `mixture-in-${white.white.slug}`,
+  );
+}
+
+/** Where it goes as each pigment in turn gets weaker, and a black of one pigment beside it. */
+function driftSentences(white: MixtureWhite, page: SheetPage): ReasonView[] {
+  const { words } = page;
+  const { single } = words.pages.mixture.drift;
+  const [ofSingle] = white.singleBlack?.sentences ?? [];
+  return [
+    ...likeliestFirst(white.drifts, page).flatMap(({ sentences: [first] }) =>
+      first === undefined ? [] : [statementText(first, words)],
+    ),
+    ...(ofSingle === undefined ? [] : [single(words.lowerFirst(statementText(ofSingle, words)))]),
+  ].map((text) => ({ text, standing: standingWord("estimated", words) }));
 }
 
 /** What light takes first comes first, where that is known. */
 function likeliestFirst(
   drifts: MixtureWhite["drifts"],
-  {
-    worded: {
-      sheet: { mixture },
-    },
-  }: SheetPage,
+  { sheet: { mixture } }: SheetPage,
 ): MixtureWhite["drifts"] {
   const { rule = "", values = {} } = mixture?.leastLightfast ?? {};
   const watched = rule.startsWith("least-lightfast")
@@ -148,28 +144,25 @@ function metText({ white, steps, middleMissDeltaE00 }: MixtureWhite, { words }: 
     : text.metWithMasstone(white.name, misses.length, middle, largest);
 }
 
-function neutralSentence(
-  { white, pair }: MixtureWhite,
-  { worded, words }: SheetPage,
-): MixtureWhiteView["sentences"] {
+function neutralSentence({ white, pair }: MixtureWhite, page: SheetPage): StatementBlock[] {
+  const { words } = page;
   if (pair === undefined) return [];
-  const text = (key: string): string | undefined => {
-    const { row, figure } = worded.leaf(`mixture.whites.${white.slug}.pair.${key}`);
-    return isKnown(figure) ? figureText(row, figure, words) : undefined;
-  };
+  const text = (key: string): string | undefined =>
+    textOf(page, `mixture.whites.${white.slug}.pair.${key}`);
   const [share, chroma] = [text("neutralShare"), text("neutralChroma")];
   if (share === undefined || chroma === undefined) return [];
   return [
-    {
-      text: words.pages.mixture.pair.neutral(
+    statement(
+      words.pages.mixture.pair.neutral(
         pair.first,
         pair.second,
         share,
         text("neutralVolumeShare"),
         chroma,
       ),
-      standing: standingView(pair.neutralShare, words),
-    },
+      "body",
+      { standing: standingView(pair.neutralShare, words) },
+    ),
   ];
 }
 

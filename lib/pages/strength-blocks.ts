@@ -1,32 +1,25 @@
+import type { Block } from "../blocks/block.ts";
+import { blocksOf } from "../blocks/section-blocks.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { decimalText, significantText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import {
-  asMarkup,
-  type CellView,
-  type PictureView,
-  type SectionView,
-  type TableView,
-} from "../present/views.ts";
+import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { glazeStrip } from "../plots/glaze-strip.ts";
-import { hidingCurve, type HidingCurve } from "../plots/hiding-curve.ts";
+import { hidingCurve } from "../plots/hiding-curve.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
 import { glossPicture, glossTable } from "./gloss-view.ts";
 import { ownColour } from "./screen-swatch.ts";
-import { emptySection, properties, reasons, type SheetPage } from "./section-views.ts";
+import { properties, reasons, type SheetPage } from "./page-of-sheet.ts";
 
 /** Strength in each white, hiding, glaze, and what gloss does to depth. */
-export function strengthSection(page: SheetPage): SectionView {
+export function strengthBlocks(page: SheetPage): Block[] {
   const {
-    worded: {
-      sheet: { optics, tints },
-    },
+    sheet: { optics, tints },
     words,
   } = page;
   const text = words.pages.strength;
-  return {
-    ...emptySection("strength", words.pages.sections.strength),
+  return blocksOf({
     summary: [optics.extender?.sentence, optics.gloss?.sentence].flatMap((sentence) =>
       sentence === undefined ? [] : [statementText(sentence, words)],
     ),
@@ -42,9 +35,7 @@ export function strengthSection(page: SheetPage): SectionView {
       "optics.extender.fromL",
       "optics.extender.toL",
     ]),
-    pictures: [...glazePictures(page), hidingPicture(page), glossPicture(page)].filter(
-      (picture) => picture !== undefined,
-    ),
+    pictures: [...glazePictures(page), ...hidingPicture(page), ...glossPicture(page)],
     tables: [
       ...(tints.some(({ strengthParts }) => strengthParts !== undefined) ? [tubeTable(page)] : []),
       ...glossTable(page),
@@ -57,10 +48,10 @@ export function strengthSection(page: SheetPage): SectionView {
       ),
       ...reasons(page, text.why, optics.reasons),
     ],
-  };
+  });
 }
 
-function tubeTable({ worded: { sheet }, words }: SheetPage): TableView {
+function tubeTable({ sheet, words }: SheetPage): TableView {
   const { tubeCaption, tubeColumns, tubeNote } = words.pages.strength;
   const cell = (
     figure: NonNullable<(typeof sheet.tints)[number]["strengthParts"]>["byMass"],
@@ -99,47 +90,29 @@ function tubeTable({ worded: { sheet }, words }: SheetPage): TableView {
 }
 
 /** The undertone, where it tells something: an opaque paint shows none, and white over white cannot. */
-export function glazePictures(page: SheetPage): PictureView[] {
-  const { family, optics } = page.worded.sheet;
+export function glazePictures({ sheet: { family, optics }, words }: SheetPage): PictureView[] {
   if (isKnown(optics.opacityClass) && optics.opacityClass.value === "opaque") return [];
   if (family === "white" || family === "extender") return [];
-  const picture = glazePicture(page);
-  return picture === undefined ? [] : [picture];
-}
-
-function glazePicture({
-  worded: {
-    sheet: { optics },
-  },
-  words,
-}: SheetPage): PictureView | undefined {
   const films = untilAlike((optics.glaze ?? []).filter((film) => ownColour(film) !== undefined));
-  if (films.length < FEWEST_FILMS) return undefined;
+  if (films.length < FEWEST_FILMS) return [];
   const text = words.pages.strength;
-  return {
-    svg: asMarkup(
-      glazeStrip({
-        idPrefix: "glaze",
-        title: text.glazeTitle,
-        heading: "",
-        axisLabel: text.glazeAxis,
-        missing: words.pages.sheet.missing,
-        description: text.glazeDescription(
-          films.map(
-            ({ filmUm, srgb }) =>
-              `${filmUm} \u00b5m ${srgb !== undefined && isKnown(srgb.hex) ? srgb.hex.value : ""}`,
-          ),
-        ),
-        films: films.map((film) => ({
-          filmUm: film.filmUm,
-          label: text.glazeLabel(film.filmUm),
-          colour: ownColour(film),
-          standing: "derived",
-        })),
-      }),
+  const svg = glazeStrip({
+    idPrefix: "glaze",
+    title: text.glazeTitle,
+    heading: "",
+    axisLabel: text.glazeAxis,
+    missing: words.pages.sheet.missing,
+    description: text.glazeDescription(
+      films.map((film) => `${film.filmUm} \u00b5m ${ownColour(film)?.hex ?? ""}`),
     ),
-    caption: text.glazeTitle,
-  };
+    films: films.map((film) => ({
+      filmUm: film.filmUm,
+      label: text.glazeLabel(film.filmUm),
+      colour: ownColour(film),
+      standing: "derived",
+    })),
+  });
+  return [{ svg: asMarkup(svg), caption: text.glazeTitle }];
 }
 
 /** Fewer than these show no undertone. */
@@ -160,20 +133,13 @@ function untilAlike<Film extends Parameters<typeof ownColour>[0]>(films: readonl
   return films.slice(0, alike + 1);
 }
 
-function hidingPicture(page: SheetPage): PictureView | undefined {
-  const curve = hidingOf(page);
-  return curve === undefined
-    ? undefined
-    : { svg: asMarkup(hidingCurve(curve)), caption: curve.title };
-}
-
 /** Films that do not hide yet, without which a curve is a line along the top. */
 const FEWEST_UNHIDDEN = 2;
 /** From here on a curve runs level. */
 const LEVEL_FROM = 0.998;
 
 /** The hiding curve, to where it runs level; none for a paint that hides in the thinnest films. */
-function hidingOf({ worded: { sheet }, words }: SheetPage): HidingCurve | undefined {
+function hidingPicture({ sheet, words }: SheetPage): PictureView[] {
   const colour = ownColour(sheet.notations.masstone);
   const films = (sheet.optics.hidingCurve ?? []).map(({ filmUm, contrastRatio }) => ({
     filmUm,
@@ -182,9 +148,9 @@ function hidingOf({ worded: { sheet }, words }: SheetPage): HidingCurve | undefi
   const level = films.findIndex(({ contrastRatio }) => contrastRatio >= LEVEL_FROM);
   const points = level < 0 ? films : films.slice(0, level + 1);
   const unhidden = points.filter(({ contrastRatio }) => contrastRatio < HIDING_CONTRAST_RATIO);
-  if (unhidden.length < FEWEST_UNHIDDEN || colour === undefined) return undefined;
+  if (unhidden.length < FEWEST_UNHIDDEN || colour === undefined) return [];
   const text = words.pages.strength;
-  return {
+  const svg = hidingCurve({
     idPrefix: "hiding",
     title: text.hidingTitle,
     filmLabel: text.hidingFilm,
@@ -197,5 +163,6 @@ function hidingOf({ worded: { sheet }, words }: SheetPage): HidingCurve | undefi
     curves: [{ label: sheet.name, colour, standing: "derived", points }],
     readings: [],
     limit: { contrastRatio: HIDING_CONTRAST_RATIO, label: text.hides },
-  };
+  });
+  return [{ svg: asMarkup(svg), caption: text.hidingTitle }];
 }

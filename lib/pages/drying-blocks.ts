@@ -4,25 +4,24 @@ import { figureText } from "../present/figure-text.ts";
 import { quantityText, significantText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import type { CellView, SectionView, TableView } from "../present/views.ts";
+import type { Block } from "../blocks/block.ts";
+import { blocksOf } from "../blocks/section-blocks.ts";
+import type { CellView, TableView } from "../present/views.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { ContributionFigure } from "../sheet/paint-section-types.ts";
-import { emptySection, properties, reasons, textOf, type SheetPage } from "./section-views.ts";
+import { properties, reasons, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Class and days, what moves them, trials, the colour in each white, layers and film. */
-export function dryingPart(page: SheetPage): SectionView {
+export function dryingBlocks(page: SheetPage): Block[] {
   const {
-    worded: {
-      sheet: { drying },
-    },
+    sheet: { drying },
     words,
   } = page;
   const text = words.pages.drying;
   const [dryingClass, days] = [textOf(page, "drying.class"), textOf(page, "drying.touchDryDays")];
   const tried = drying.trials.some(({ tintedWith }) => tintedWith === undefined);
   const listed = new Set(drying.contributions.map(({ sentence }) => sentence.rule));
-  return {
-    ...emptySection("drying", words.pages.sections.drying),
+  return blocksOf({
     summary: [
       dryingClass === undefined || days === undefined ? text.none : text.summary(dryingClass, days),
     ],
@@ -45,15 +44,13 @@ export function dryingPart(page: SheetPage): SectionView {
       // Last: print leaves it out by that.
       ...reasons(page, words.pages.paint.drying.grounds, drying.grounds),
     ],
-  };
+  });
 }
 
 /** Each contribution with its sign, factor and standing; its reason under its name. */
 function contributionTable(page: SheetPage): TableView[] {
   const {
-    worded: {
-      sheet: { drying },
-    },
+    sheet: { drying },
     words,
   } = page;
   if (drying.contributions.length === 0) return [];
@@ -100,13 +97,7 @@ function factorText({ factor }: ContributionFigure, { words }: SheetPage): strin
     : "\u2013";
 }
 
-function trialTable({
-  worded,
-  worded: {
-    sheet: { drying },
-  },
-  words,
-}: SheetPage): TableView[] {
+function trialTable({ worded, sheet: { drying }, words }: SheetPage): TableView[] {
   if (drying.trials.length === 0) return [];
   const { trials: text } = words.pages.paint.drying;
   const cell = (path: string): CellView => {
@@ -145,13 +136,7 @@ function trialTable({
 }
 
 /** The colour let down with each white: class and days, and what the white does. */
-function whitesTable({
-  worded,
-  worded: {
-    sheet: { drying },
-  },
-  words,
-}: SheetPage): TableView[] {
+function whitesTable({ worded, sheet: { drying }, words }: SheetPage): TableView[] {
   const { inWhites: text } = words.pages.paint.drying;
   const known = drying.inWhites.filter(({ touchDryDays }) => isKnown(touchDryDays));
   const [first] = known;

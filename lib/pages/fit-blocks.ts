@@ -1,17 +1,20 @@
+import type { Block } from "../blocks/block.ts";
+import { columns, lists, plots } from "../blocks/section-blocks.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { significantText } from "../words/number-text.ts";
 import { asMarkup, type ListView, type PictureView } from "../present/views.ts";
 import { coefficientCurves, type CoefficientCurve } from "../plots/coefficient-curves.ts";
 import type { CoefficientFigures, FitFigures } from "../sheet/optics/optics-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
-import { reasons, type SheetPage } from "./section-views.ts";
+import { reasons, type SheetPage } from "./page-of-sheet.ts";
+
+/** K and S, and how they were fitted. */
+export function fitBlocks(page: SheetPage): Block[] {
+  return [...plots(coefficientPictures(page)), ...columns(lists(fitLists(page)))];
+}
 
 /** K and S as drawn for the evidence, in each white: nothing without a fit, or without a colour to draw in. */
-export function coefficientPictures(page: SheetPage): PictureView[] {
-  const {
-    worded: { sheet },
-    words,
-  } = page;
+function coefficientPictures({ sheet, words }: SheetPage): PictureView[] {
   const { fit } = sheet.optics;
   const colour = ownColour(sheet.notations.masstone);
   if (fit === undefined || colour === undefined) return [];
@@ -46,9 +49,11 @@ export function coefficientPictures(page: SheetPage): PictureView[] {
           title: text.title,
           wavelengthLabel: text.wavelength,
           description: text.description(
-            fit.whites.map(({ white, K }) =>
-              text.part(white.name, least(series(K)), greatest(series(K))),
-            ),
+            fit.whites.map(({ white, K }) => {
+              const values = series(K);
+              const [least, greatest] = [Math.min(...values), Math.max(...values)];
+              return text.part(white.name, significantText(least, 2), significantText(greatest, 2));
+            }),
           ),
           absorption: { axisLabel: text.K, curves: absorption },
           scattering: { axisLabel: isBound ? text.SUpper : text.S, curves: scattering },
@@ -83,17 +88,10 @@ function scatteringCurve(
 }
 
 /** Which surface was taken off, how well the fit meets the drawdowns, what of S is known, and what was left out. */
-export function fitLists(page: SheetPage): ListView[] {
-  const {
-    worded: {
-      sheet: {
-        optics: { fit },
-      },
-    },
-    words,
-  } = page;
+function fitLists(page: SheetPage): ListView[] {
+  const { fit } = page.sheet.optics;
   if (fit === undefined) return [];
-  const text = words.pages.optics.fit;
+  const text = page.words.pages.optics.fit;
   return [
     ...reasons(page, text.list, [fit.surface, fit.quality, fit.scattering, ...fit.remarks]),
     ...reasons(page, text.leftOut, fit.leftOut),
@@ -102,12 +100,4 @@ export function fitLists(page: SheetPage): ListView[] {
 
 function series(figure: Figure<readonly number[]> | undefined): readonly number[] {
   return figure !== undefined && isKnown(figure) ? figure.value : [];
-}
-
-function least(values: readonly number[]): string {
-  return significantText(Math.min(...values), 2);
-}
-
-function greatest(values: readonly number[]): string {
-  return significantText(Math.max(...values), 2);
 }

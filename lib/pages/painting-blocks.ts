@@ -1,12 +1,12 @@
 import { isMoreThanACoat } from "./hiding-film.ts";
 import type { Block, LineView } from "../blocks/block.ts";
+import { linesOf, plots } from "../blocks/section-blocks.ts";
 import { inputsOf, isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
-import { figureText } from "../present/figure-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
-import { glazePictures } from "./strength-section.ts";
-import { textOf, type SheetPage } from "./section-views.ts";
+import { glazePictures } from "./strength-blocks.ts";
+import { textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Statements of film health that say how the surface looks. */
 const OF_THE_FINISH = /^(?:may-)?(?:sinks?-in|be-dull-of-itself|dull-of-itself|oiling-out)/;
@@ -16,19 +16,17 @@ const OF_A_MEDIUM = "holds-medium-not-known";
 
 /** What a painter has to know at the easel, a line each. */
 export function paintingBlocks(page: SheetPage): Block[] {
-  const lines = [
-    ...dries(page),
-    ...layers(page),
-    ...inWhites(page),
-    ...hides(page),
-    ...finish(page),
-    ...age(page),
-    ...oilAndSizes(page),
-  ];
-  const glaze = glazePictures(page);
   return [
-    ...(lines.length === 0 ? [] : [{ kind: "lines", lines } as const]),
-    ...(glaze.length === 0 ? [] : [{ kind: "plots", plots: glaze } as const]),
+    ...linesOf([
+      ...dries(page),
+      ...layers(page),
+      ...inWhites(page),
+      ...hides(page),
+      ...finish(page),
+      ...age(page),
+      ...oilAndSizes(page),
+    ]),
+    ...plots(glazePictures(page)),
   ];
 }
 
@@ -44,7 +42,7 @@ function worded(statements: readonly Statement[], { words }: SheetPage): string[
 function dries(page: SheetPage): LineView[] {
   const { words } = page;
   const [kind, days] = [textOf(page, "drying.class"), textOf(page, "drying.touchDryDays")];
-  const { drying } = page.worded.sheet;
+  const { drying } = page.sheet;
   if (kind === undefined || days === undefined) return [];
   return line(words.pages.sheetPage.lines.dries, [
     words.pages.drying.summary(kind, days),
@@ -56,16 +54,15 @@ function dries(page: SheetPage): LineView[] {
 }
 
 function layers(page: SheetPage): LineView[] {
-  const { layering } = page.worded.sheet.drying;
+  const { layering } = page.sheet.drying;
   return line(page.words.pages.sheetPage.lines.layers, worded(layering, page));
 }
 
-function inWhites({ worded: own, words }: SheetPage): LineView[] {
-  const text = words.pages.sheetPage;
-  const told = own.sheet.drying.inWhites.flatMap(({ white, touchDryDays }) => {
-    if (!isKnown(touchDryDays)) return [];
-    const { row, figure } = own.leaf(`drying.inWhites.${white.slug}.touchDryDays`);
-    return isKnown(figure) ? [text.inWhite(white.name, figureText(row, figure, words))] : [];
+function inWhites(page: SheetPage): LineView[] {
+  const text = page.words.pages.sheetPage;
+  const told = page.sheet.drying.inWhites.flatMap(({ white }) => {
+    const days = textOf(page, `drying.inWhites.${white.slug}.touchDryDays`);
+    return days === undefined ? [] : [text.inWhite(white.name, days)];
   });
   return told.length === 0 ? [] : line(text.lines.whites, [`${upperFirst(told.join("; "))}.`]);
 }
@@ -99,7 +96,7 @@ function hides(page: SheetPage): LineView[] {
 }
 
 /** A dark colour can hide a chart and yet have little body, which is what its class goes by. */
-function glazesThoughItHides({ worded: { sheet } }: SheetPage): boolean {
+function glazesThoughItHides({ sheet }: SheetPage): boolean {
   const { opacityClass, scatteringPower } = sheet.optics;
   return (
     isKnown(opacityClass) &&
@@ -110,7 +107,7 @@ function glazesThoughItHides({ worded: { sheet } }: SheetPage): boolean {
 
 function finish(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
-  const { drying, optics } = page.worded.sheet;
+  const { drying, optics } = page.sheet;
   const word = textOf(page, "oil.finish");
   return line(text.lines.finish, [
     word === undefined ? "" : text.finishLine(upperFirst(word)),
@@ -123,7 +120,7 @@ function age(page: SheetPage): LineView[] {
   return line(
     page.words.pages.sheetPage.lines.age,
     worded(
-      page.worded.sheet.drying.filmHealth.filter(
+      page.sheet.drying.filmHealth.filter(
         ({ rule }) => !OF_THE_FINISH.test(rule) && rule !== OF_A_MEDIUM,
       ),
       page,
@@ -134,7 +131,7 @@ function age(page: SheetPage): LineView[] {
 function oilAndSizes(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
   const grams = textOf(page, "oil.oilIndexGPer100g");
-  const { oilIndexGPer100g: oil } = page.worded.sheet.oil;
+  const { oilIndexGPer100g: oil } = page.sheet.oil;
   const isOwn = isKnown(oil) && oil.restsOn === "measured";
   return grams === undefined
     ? []

@@ -1,44 +1,46 @@
 import { significantText, quantityText } from "../words/number-text.ts";
+import type { Block } from "../blocks/block.ts";
+import { statement } from "../blocks/section-blocks.ts";
 import { benchTestCaution } from "../hazard/studio/bench-test.ts";
 import { propertyView } from "../present/property-view.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingWord } from "../present/standing-view.ts";
-import type { PigmentSectionView, PropertyTableView, PropertyView } from "../present/views.ts";
+import type { PropertyTableView, PropertyView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
+import type { Quantity } from "../quantities/interval.ts";
 import type { PigmentPart } from "../sheet/sheet.ts";
 import { sourceLink } from "./page-context.ts";
-import { emptySection, textOf, type SheetPage } from "./section-views.ts";
+import { textOf, type SheetPage } from "./page-of-sheet.ts";
 
-/** What the pigments of a colour are. */
-export function pigmentSection(page: SheetPage): PigmentSectionView {
-  const {
-    worded: { sheet },
-    words,
-    context,
-    place,
-  } = page;
+/** What the pigments of a colour are, each with its share and its figures. */
+export function pigmentBlocks(page: SheetPage): Block[] {
+  const { sheet, words, context, place } = page;
   const text = words.pages.pigment;
-  return {
-    ...emptySection("pigment", words.pages.sections.pigment),
-    pigments: sheet.pigments.map((part) => {
-      const record = context.records.pigments.get(part.slug)?.record;
-      const share = textOf(page, `pigments.${part.slug}.massFraction`);
-      return {
-        name: part.name,
-        href: `${place.root}pigments/${part.slug}/`,
-        ...(part.colourIndexName === undefined ? {} : { colourIndexName: part.colourIndexName }),
-        share:
-          sheet.pigments.length === 1
-            ? text.whole
-            : share === undefined
-              ? text.noShare
-              : text.share(share),
-        text: [record?.whatItIs ?? text.nothing],
-        properties: pigmentProperties(part, record, page),
-      };
-    }),
-  };
+  return sheet.pigments.flatMap((part): Block[] => {
+    const { slug, name, colourIndexName } = part;
+    const record = context.records.pigments.get(slug)?.record;
+    const share = textOf(page, `pigments.${slug}.massFraction`);
+    return [
+      {
+        kind: "heading",
+        level: 3,
+        text: name,
+        href: `${place.root}pigments/${slug}/`,
+        ...(colourIndexName === undefined ? {} : { index: colourIndexName }),
+      },
+      statement(
+        sheet.pigments.length === 1
+          ? text.whole
+          : share === undefined
+            ? text.noShare
+            : text.share(share),
+        "note",
+      ),
+      statement(record?.whatItIs ?? text.nothing),
+      { kind: "figures", table: pigmentProperties(part, record, page) },
+    ];
+  });
 }
 
 function pigmentProperties(
@@ -68,27 +70,13 @@ function pigmentProperties(
 /** Origin, chemistry, particle and bench test, as far as the record says. */
 export function pigmentFacts(record: PigmentRecord | undefined, words: Words): PropertyView[] {
   const text = words.pages.pigment;
-  const sizeUm = record?.particle?.sizeUm;
-  const size =
-    sizeUm === undefined
-      ? undefined
-      : text.size(
-          quantityText(
-            typeof sizeUm === "number" ? sizeUm : sizeUm.value,
-            (um) => significantText(um, 2),
-            words.about,
-          ),
-        );
-  const { refractiveIndex } = record?.particle ?? {};
-  const index =
-    refractiveIndex === undefined
-      ? undefined
-      : quantityText(
-          typeof refractiveIndex === "number" ? refractiveIndex : refractiveIndex.value,
-          (n) => significantText(n, 3),
-          words.about,
-        );
-  const particle = text.particle(size, record?.particle?.shape, index);
+  const { sizeUm, refractiveIndex, shape } = record?.particle ?? {};
+  const size = statedText(sizeUm, 2, words);
+  const particle = text.particle(
+    size === undefined ? undefined : text.size(size),
+    shape,
+    statedText(refractiveIndex, 3, words),
+  );
   const fact = (name: string, value: string | undefined): PropertyView[] =>
     value === undefined || value === ""
       ? []
@@ -99,6 +87,16 @@ export function pigmentFacts(record: PigmentRecord | undefined, words: Words): P
     ...fact(text.facts.particle, particle),
     ...fact(text.facts.benchTest, benchTestText(record, words)),
   ];
+}
+
+function statedText(
+  stated: Quantity | { readonly value: Quantity } | undefined,
+  digits: number,
+  words: Words,
+): string | undefined {
+  if (stated === undefined) return undefined;
+  const value = typeof stated === "object" && "value" in stated ? stated.value : stated;
+  return quantityText(value, (number) => significantText(number, digits), words.about);
 }
 
 /** The test with what it takes to make it without harm. */

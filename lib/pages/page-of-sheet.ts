@@ -4,28 +4,23 @@ import { figureText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingWord } from "../present/standing-view.ts";
-import type {
-  ListView,
-  PropertyTableView,
-  ReasonView,
-  SectionView,
-  TermView,
-} from "../present/views.ts";
+import type { ListView, PropertyTableView, ReasonView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import type { Words } from "../words/words.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
 
-/** What the sections of one sheet are made from. */
+/** What a page of one colour is filled from. */
 export interface SheetPage {
   readonly context: PageContext;
-  readonly worded: SheetTexts;
-  readonly place: PagePlace;
   readonly words: Words;
+  readonly worded: SheetTexts;
+  readonly sheet: Sheet;
+  readonly place: PagePlace;
 }
 
-/** A section with nothing in it yet. */
-export function emptySection(id: string, heading: string): SectionView {
-  return { id, heading, summary: [], pictures: [], tables: [], lists: [], terms: [] };
+export function pageOfSheet(worded: SheetTexts, context: PageContext, place: PagePlace): SheetPage {
+  return { context, words: context.words, worded, sheet: worded.sheet, place };
 }
 
 /** The figures at some paths of a sheet as a property table. */
@@ -65,11 +60,4 @@ export function textOf({ worded, words }: SheetPage, path: string): string | und
   if (!worded.has(path)) return undefined;
   const { row, figure } = worded.leaf(path);
   return isKnown(figure) && !row.isPrivate ? figureText(row, figure, words) : undefined;
-}
-
-export function terms(words: Words, named: readonly string[]): TermView[] {
-  return named.flatMap((term) => {
-    const gloss = words.trade[term];
-    return gloss === undefined ? [] : [{ term, gloss }];
-  });
 }

@@ -1,37 +1,25 @@
+import type { Block } from "../blocks/block.ts";
+import { blocksOf } from "../blocks/section-blocks.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
 import { SHOWN_VIEWINGS } from "../colorimetry/viewing.ts";
-import { decimalText, placesWithin, significantText } from "../words/number-text.ts";
+import { coordinateOf, DASH } from "../present/coordinate-text.ts";
+import { significantText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
-import {
-  asMarkup,
-  type CellView,
-  type PictureView,
-  type SectionView,
-  type TableView,
-} from "../present/views.ts";
-import { spectralCurve, type SpectralCurve } from "../plots/spectral-curve.ts";
+import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
+import { spectralCurve } from "../plots/spectral-curve.ts";
 import { ownColour } from "./screen-swatch.ts";
-import { emptySection, properties, textOf, type SheetPage } from "./section-views.ts";
+import { properties, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Every notation that follows from the reading, each with its light, observer and geometry. */
-export function notationsSection(page: SheetPage): SectionView {
-  const {
-    worded: {
-      sheet: {
-        notations: { masstone },
-      },
-    },
-    words,
-  } = page;
+export function notationsBlocks(page: SheetPage): Block[] {
+  const { sheet, words } = page;
+  const { masstone } = sheet.notations;
   const text = words.pages.notations;
-  if (masstone === undefined)
-    return { ...emptySection("notations", words.pages.sections.notations), summary: [text.none] };
+  if (masstone === undefined) return blocksOf({ summary: [text.none] });
   const glossExcluded = textOf(page, "notations.masstone.glossExcludedL");
   const screen = ownColour(masstone);
-  const curve = curvePicture(page);
-  return {
-    ...emptySection("notations", words.pages.sections.notations),
+  return blocksOf({
     summary: [
       howKnown(masstone, words),
       ...(glossExcluded === undefined ? [] : [text.included(glossExcluded)]),
@@ -59,11 +47,11 @@ export function notationsSection(page: SheetPage): SectionView {
       ].map((path) => `notations.masstone.${path}`),
     ),
     tables: [labTable(page)],
-    pictures: curve === undefined ? [] : [curve],
-  };
+    pictures: curvePicture(page),
+  });
 }
 
-function labTable({ worded: { sheet }, words }: SheetPage): TableView {
+function labTable({ sheet, words }: SheetPage): TableView {
   const text = words.pages.notations;
   const masstone = sheet.notations.masstone;
   return {
@@ -79,13 +67,9 @@ function labTable({ worded: { sheet }, words }: SheetPage): TableView {
       return [
         [
           { text: text.viewings[viewing] ?? viewing },
-          ...[lab.L, lab.a, lab.b].map((figure) => ({
-            text: isKnown(figure)
-              ? decimalText(figure.value, placesWithin(figure.uncertainty, 1))
-              : "\u2013",
-          })),
+          ...[lab.L, lab.a, lab.b].map((figure) => ({ text: coordinateOf(figure) })),
           ...[xyz.X, xyz.Y, xyz.Z].map((figure) => ({
-            text: isKnown(figure) ? significantText(figure.value, 3) : "\u2013",
+            text: isKnown(figure) ? significantText(figure.value, 3) : DASH,
           })),
         ],
       ];
@@ -93,23 +77,16 @@ function labTable({ worded: { sheet }, words }: SheetPage): TableView {
   };
 }
 
-function curvePicture(page: SheetPage): PictureView | undefined {
-  const curve = masstoneCurveOf(page);
-  return curve === undefined
-    ? undefined
-    : { svg: asMarkup(spectralCurve(curve)), caption: curve.title };
-}
-
-/** The masstone's curve. */
-function masstoneCurveOf({ worded: { sheet }, words }: SheetPage): SpectralCurve | undefined {
-  const masstone = sheet.notations.masstone;
+/** The masstone's curve, and without its gloss; none where no curve was read. */
+function curvePicture({ sheet, words }: SheetPage): PictureView[] {
+  const { masstone } = sheet.notations;
   const colour = ownColour(masstone);
-  if (masstone?.curve === undefined || colour === undefined) return undefined;
+  if (masstone?.curve === undefined || colour === undefined) return [];
   const text = words.pages.notations;
   const { grid, values } = masstone.curve;
   const at = (value: number): string => String(wavelengthNm(grid, values.indexOf(value)));
   const [lowest, highest] = [Math.min(...values), Math.max(...values)];
-  return {
+  const svg = spectralCurve({
     idPrefix: "curve",
     title: text.curveTitle,
     description: text.curveDescription(
@@ -138,11 +115,12 @@ function masstoneCurveOf({ worded: { sheet }, words }: SheetPage): SpectralCurve
     ],
     wavelengthLabel: text.wavelength,
     reflectanceLabel: (end) => (end < 1 ? text.reflectanceTo(String(end)) : text.reflectance),
-  };
+  });
+  return [{ svg: asMarkup(svg), caption: text.curveTitle }];
 }
 
 function howKnown(
-  { standing, geometry }: NonNullable<SheetPage["worded"]["sheet"]["notations"]["masstone"]>,
+  { standing, geometry }: NonNullable<SheetPage["sheet"]["notations"]["masstone"]>,
   words: SheetPage["words"],
 ): string {
   const text = words.pages.notations;

@@ -5,7 +5,7 @@ import type { CellView, SourceEntryView, StandingView, TableView } from "../pres
 import { figureEntries } from "../sheet/figure-entries.ts";
 import { inputPathsOn } from "../sheet/figure-places.ts";
 import { sourceEntry } from "./source-entry.ts";
-import type { SheetPage } from "./section-views.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 
 /** Ladders, batches, fills and what moves the days have their own tables, with standing beside each; sheet.json lists them all. */
@@ -34,7 +34,7 @@ export function missingFigures(page: SheetPage): TableView[] {
   return missing.length === 0 ? [] : [missingTable(missing, page.words)];
 }
 
-function shownFigures({ worded: { sheet } }: SheetPage): Entries {
+function shownFigures({ sheet }: SheetPage): Entries {
   return figureEntries(sheet).filter(({ path, row }) => !row.isPrivate && !IN_ITS_TABLE.test(path));
 }
 
@@ -50,11 +50,7 @@ function byPart(entries: Entries): [string, Entries][] {
   return [...parts];
 }
 
-function workingTable(
-  entries: Entries,
-  part: string,
-  { worded: { sheet }, words }: SheetPage,
-): TableView {
+function workingTable(entries: Entries, part: string, { sheet, words }: SheetPage): TableView {
   const text = words.pages.evidence;
   const inputsText = inputsTextOn(sheet.slug);
   return {

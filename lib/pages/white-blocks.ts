@@ -10,7 +10,7 @@ import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import type { PageContext } from "./page-context.ts";
 import { comparablePaint, comparableTintPaint } from "./screen-swatch.ts";
-import type { SheetPage } from "./section-views.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
 import { whiteningParts } from "./six-facts.ts";
 
 /** What a white is for and how it stands beside the other whites; then every colour that was tried in it. */
@@ -27,7 +27,7 @@ export function whiteBlocks(page: SheetPage): Block[] {
   ];
 }
 
-function whiteLines({ worded: { sheet }, context, words }: SheetPage): LineView[] {
+function whiteLines({ sheet, context, words }: SheetPage): LineView[] {
   const text = words.pages.sheetPage.white;
   const others = context.sheets
     .map((one) => one.sheet)
@@ -117,7 +117,7 @@ function whitePurposes(sheet: Sheet, others: readonly Sheet[], context: PageCont
 }
 
 /** Each colour as it comes from the tube, over its dark, middle and pale tint in this white. */
-function tintTiles({ worded: { sheet: white }, context, place }: SheetPage) {
+function tintTiles({ sheet: white, context, place }: SheetPage) {
   const letDown = new Set(coloursLetDownIn(white.slug, context).map(({ slug }) => slug));
   const tried = context.sheets.filter(({ sheet }) => letDown.has(sheet.slug));
   return {

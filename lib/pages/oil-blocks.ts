@@ -4,19 +4,18 @@ import { valueText } from "../present/figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import type { OilSectionView } from "../present/paint-views.ts";
-import type { CellView, TableView } from "../present/views.ts";
-import { emptySection, properties, reasons, textOf, type SheetPage } from "./section-views.ts";
+import type { Block } from "../blocks/block.ts";
+import { blocksOf, statement, tables } from "../blocks/section-blocks.ts";
+import type { CellView, ListView, TableView } from "../present/views.ts";
+import { properties, reasons, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Rulings on what the workshop saw of the paste: they explain nothing else. */
 const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
 
 /** Oil by mass and by volume, packing, finish; what jars and tubes hold. */
-export function oilPart(page: SheetPage): OilSectionView {
+export function oilBlocks(page: SheetPage): Block[] {
   const {
-    worded: {
-      sheet: { oil, fill },
-    },
+    sheet: { oil },
     words,
   } = page;
   const { oil: text, paint } = words.pages;
@@ -24,61 +23,56 @@ export function oilPart(page: SheetPage): OilSectionView {
     textOf(page, "oil.oilIndexClass"),
     textOf(page, "oil.oilIndexGPer100g"),
   ];
-  const filled = fillTable(page);
-  return {
-    ...emptySection("oil", words.pages.sections.oil),
-    summary: [
-      oilClass === undefined || grams === undefined ? text.none : text.summary(oilClass, grams),
-    ],
-    properties: properties(
-      page,
-      text.caption,
-      [
-        "oilIndexGPer100g",
-        "oilAbsorptionGPer100g",
-        "oilGPer100cm3",
-        "cpvc",
-        "effectiveCpvc",
-        "pvc",
-        ...(isKnown(oil.oilBeforeFat) && ends(oil.oilBeforeFat.value)[1] === 0
-          ? []
-          : ["oilBeforeFat"]),
-        "reducedPvc",
-        "effectiveReducedPvc",
-        "finish",
-        "gloss60",
-        "finenessOfGrindUm",
-        "paintDensityGPerCm3",
-        "pigmentGPerMl",
-        ...(isKnown(oil.volumeSolids) && oil.volumeSolids.value !== 1 ? ["volumeSolids"] : []),
-      ].map((field) => `oil.${field}`),
-    ),
-    lists: [
-      ...reasons(
+  return [
+    ...blocksOf({
+      summary: [
+        oilClass === undefined || grams === undefined ? text.none : text.summary(oilClass, grams),
+      ],
+      properties: properties(
         page,
-        text.why,
-        oil.reasons.filter(({ rule }) => !SEEN.test(rule)),
+        text.caption,
+        [
+          "oilIndexGPer100g",
+          "oilAbsorptionGPer100g",
+          "oilGPer100cm3",
+          "cpvc",
+          "effectiveCpvc",
+          "pvc",
+          ...(isKnown(oil.oilBeforeFat) && ends(oil.oilBeforeFat.value)[1] === 0
+            ? []
+            : ["oilBeforeFat"]),
+          "reducedPvc",
+          "effectiveReducedPvc",
+          "finish",
+          "gloss60",
+          "finenessOfGrindUm",
+          "paintDensityGPerCm3",
+          "pigmentGPerMl",
+          ...(isKnown(oil.volumeSolids) && oil.volumeSolids.value !== 1 ? ["volumeSolids"] : []),
+        ].map((field) => `oil.${field}`),
       ),
-      ...reasons(page, text.contradictions, oil.contradictions),
-      ...besideRange(page),
-      ...reasons(
-        page,
-        paint.oilLists.paste,
-        oil.reasons.filter(({ rule }) => SEEN.test(rule)),
-      ),
-    ],
-    ...(filled === undefined ? {} : { fill: filled }),
-    fillRemarks: fill.sentences.map((sentence) => statementText(sentence, words)),
-  };
+      lists: [
+        ...reasons(
+          page,
+          text.why,
+          oil.reasons.filter(({ rule }) => !SEEN.test(rule)),
+        ),
+        ...reasons(page, text.contradictions, oil.contradictions),
+        ...besideRange(page),
+        ...reasons(
+          page,
+          paint.oilLists.paste,
+          oil.reasons.filter(({ rule }) => SEEN.test(rule)),
+        ),
+      ],
+    }),
+    ...fillBlocks(page),
+  ];
 }
 
 /** Its place by mass and by volume, and the colour that differs from it by mass alone. */
-function besideRange(page: SheetPage): OilSectionView["lists"] {
-  const {
-    context,
-    worded: { sheet },
-    words,
-  } = page;
+function besideRange(page: SheetPage): ListView[] {
+  const { context, sheet, words } = page;
   const { places, byMassAlone: alone } = context.range.oil.get(sheet.slug) ?? {};
   const items = [
     ...(places === undefined
@@ -93,15 +87,17 @@ function besideRange(page: SheetPage): OilSectionView["lists"] {
   return items.length === 0 ? [] : [{ heading: words.pages.paint.oilLists.range, items }];
 }
 
-function fillTable({
-  worded,
-  worded: {
-    sheet: { fill, pigments },
-  },
-  words,
-}: SheetPage): TableView | undefined {
-  const [first] = fill.fillings;
-  if (first === undefined) return undefined;
+/** What jars and tubes hold; nothing where nothing is filled. */
+function fillBlocks(page: SheetPage): Block[] {
+  const { fill } = page.sheet;
+  if (fill.fillings.length === 0) return [];
+  return [
+    ...tables([fillTable(page)]),
+    ...fill.sentences.map((sentence) => statement(statementText(sentence, page.words))),
+  ];
+}
+
+function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): TableView {
   const text = words.pages.paint.fill;
   const cell = (path: string, figure: Figure): CellView =>
     isKnown(figure)
@@ -111,7 +107,7 @@ function fillTable({
     caption: text.caption,
     columns: [
       { head: text.columns.filling },
-      ...first.holds.map(({ ml }) => ({
+      ...(fill.fillings[0]?.holds ?? []).map(({ ml }) => ({
         head: text.columns.container(decimalText(ml, 0)),
         numeric: true,
       })),
