@@ -24,12 +24,7 @@ export const OIL = section({
   oilIndexClass: word("oilIndexClass"),
   /** Of the dry pigment, mixed where there are several. */
   pigmentDensityGPerCm3: quantity({ ...DENSITY, word: "density" }),
-  oilGPer100cm3: quantity({
-    unit: "g/100 cm3",
-    kind: "significant",
-    digits: 3,
-    word: "oilByVolume",
-  }),
+  oilGPer100cm3: quantity({ unit: "g/100 cm3", kind: "decimal", digits: 0, word: "oilByVolume" }),
   cpvc: quantity({ ...SHARE, word: "cpvc" }),
   finenessOfGrindUm: quantity({
     unit: "um",
