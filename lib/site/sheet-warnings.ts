@@ -20,9 +20,10 @@ const HOURS = 24;
 /** Mean square of residual over noise that no honest drawdowns leave, however little the model fits the paint. Our own limit. */
 const RESIDUAL_OF_A_SLIP = 300;
 
-/** A complaint about a key of a colour's record; on what line it stands, the record knows. */
+/** A complaint about a key of a colour's record, or of a trial of it; on what line it stands, the record knows. */
 export interface SheetComplaint extends Complaint {
   readonly slug: string;
+  readonly trial?: string;
   readonly path: RecordPath;
 }
 
@@ -36,10 +37,15 @@ export function sheetWarnings(
 }
 
 /** Lines move with every note, and no complaint is another for it: so they are looked up anew. */
-export function placedIn({ colours }: Records): (complaint: SheetComplaint) => Diagnostic {
-  return ({ slug, path, ...complaint }) => ({
+export function placedIn({ colours, trials }: Records): (complaint: SheetComplaint) => Diagnostic {
+  return ({ slug, trial, path, ...complaint }) => ({
     ...complaint,
-    place: colours.get(slug)?.place(path) ?? { file: slug, line: 1, column: 1, path: "" },
+    place: (trial === undefined ? colours.get(slug) : trials.get(trial))?.place(path) ?? {
+      file: slug,
+      line: 1,
+      column: 1,
+      path: "",
+    },
   });
 }
 
@@ -103,7 +109,12 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
       const text = betterThanFound(open);
       return text === undefined
         ? []
-        : [warning("sheet/trial-worse", [PLACES[open.result.kind]], text)];
+        : [
+            {
+              ...warning("sheet/trial-worse", worstPath(open), text),
+              trial: open.slug,
+            },
+          ];
     }),
     ...suspectComplaints(sheet, shown, records, warning),
     ...(residual !== undefined && isKnown(residual) && residual.value > RESIDUAL_OF_A_SLIP
@@ -121,15 +132,25 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
   ];
 }
 
-const PLACES = { exposure: "exposures", drying: "dryingTrials" } as const;
+/** What of a trial is worse than its colour's record: the reading that changed most, or the last look at a film that is still wet. */
+function worstPath({ trial }: OpenResult): RecordPath {
+  if (trial.kind !== "exposure")
+    return [
+      "touched",
+      trial.touched.findLastIndex(({ found }) => found === "wet" || found === "tacky"),
+    ];
+  const changes = trial.readings.map(({ deltaEab }) => deltaEab);
+  return ["readings", changes.indexOf(Math.max(...changes)), "deltaEab"];
+}
 
 /** What a trial that is over found, where the record says better of the colour. */
-function betterThanFound({ slug, ended, result, better }: OpenResult): string | undefined {
+function betterThanFound({ trial, ended, result, better }: OpenResult): string | undefined {
   if (better === undefined) return undefined;
-  const over = `The trial trials/${slug} ended on ${ended}`;
+  const over = `The trial ended on ${ended}`;
+  const record = `colours/${trial.colour}`;
   return result.kind === "exposure"
-    ? `${over} at a change of ${decimalText(result.deltaEab, 1)} (as in category ${result.category}), and the record says ${decimalText(better, 1)} (${lightfastnessRuling(better).category}): the sheet tells it better than it was found`
-    : `${over}, still wet or tacky on day ${result.touchDryDays[0]}, and the record says dry to the touch in ${better} days: the sheet tells it better than it was found`;
+    ? `${over} at a change of ${decimalText(result.deltaEab, 1)} (as in category ${result.category}), and ${record} says ${decimalText(better, 1)} (${lightfastnessRuling(better).category}): the sheet tells it better than it was found`
+    : `${over}, still wet or tacky on day ${result.touchDryDays[0]}, and ${record} says dry to the touch in ${better} days: the sheet tells it better than it was found`;
 }
 
 function suspectComplaints(
