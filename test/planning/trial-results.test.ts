@@ -93,7 +93,9 @@ describe("a drying trial that has ended", () => {
 
   test("is a warning where the record says sooner", () => {
     expect(warned(recordsOf(DRIED, dried("5")))).toEqual([
-      expect.stringMatching(/trials\/madder.yaml:8:5 .* still wet or tacky on day 7, and colours\/madder says .* in 5 days/),
+      expect.stringMatching(
+        /trials\/madder.yaml:8:5 .* still wet or tacky on day 7, and colours\/madder says .* in 5 days/,
+      ),
     ]);
     expect(warned(recordsOf(DRIED, dried("13")))).toEqual([]);
   });
