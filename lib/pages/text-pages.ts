@@ -47,10 +47,8 @@ export function sourcesPage(context: PageContext, place: PagePlace): TextPageVie
   const { words, records, sheets } = context;
   const text = words.pages.sources;
   const usedBy = new Map<string, { text: string; href: string }[]>();
-  for (const { sheet, plain } of sheets) {
-    for (const key of new Set(
-      plain.evidence.map(({ source }) => source).filter((source) => typeof source === "string"),
-    )) {
+  for (const { sheet, inShort } of sheets) {
+    for (const key of inShort.sources) {
       usedBy.set(key, [
         ...(usedBy.get(key) ?? []),
         { text: sheet.name, href: `${place.root}colours/${sheet.slug}/evidence/#sources` },

@@ -53,7 +53,7 @@ function colourTable(context: PageContext, place: PagePlace): TableView {
       { head: text.columns.suppliers },
     ],
     rows: sheets.map((worded): CellView[] => {
-      const { sheet, plain } = worded;
+      const { sheet, inShort } = worded;
       const colour = ownColour(sheet.notations.masstone);
       return [
         {
@@ -62,7 +62,7 @@ function colourTable(context: PageContext, place: PagePlace): TableView {
           swatch: asMarkup(cellSwatch(colour)),
         },
         costCell(worded, context),
-        { text: String(plain.notStated.length) },
+        { text: String(inShort.notStatedCount) },
         { text: suppliers(worded, context) },
       ];
     }),
