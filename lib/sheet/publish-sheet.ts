@@ -76,7 +76,7 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
       missing.push({ figure: path, reason: figure.reason, wanting: figure.wanting });
       return undefined;
     }
-    const value = row.kind === "share" ? figure.value : sixDigits(figure.value);
+    const value = publishedValue(row, figure);
     const { standing, unit, restsOn, method, source, uncertainty, bound } = figure;
     evidence.push({
       figure: path,
@@ -111,6 +111,11 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
           ...(ruling.source === undefined ? {} : { source: ruling.source }),
         };
   }
+}
+
+/** As sheet.json has it. */
+export function publishedValue({ kind }: FigureRow, { value }: Known<Amount>): Amount {
+  return kind === "share" ? value : sixDigits(value);
 }
 
 function sixDigits<V>(value: V): V {

@@ -297,8 +297,9 @@ function wordedSheets(
   words: Words,
 ): readonly SheetTexts[] {
   const held = heldFew<SheetTexts["plain"]>(TEXTS_AT_ONCE);
-  const lazy = sheets.map(({ slug, sheet }) => ({
+  const lazy = sheets.map(({ slug, head, sheet }) => ({
     slug,
+    head,
     sheet,
     texts: readAside(() => sheetTexts(sheet(), words, (made) => held(slug, () => madeAside(made)))),
   }));

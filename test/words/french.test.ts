@@ -88,7 +88,7 @@ describe("what a colour does in its whites", () => {
     expect(combinedTintSentence(tints, FRENCH.tints)).toBe(
       "Tourne nettement vers le bleu dans Zinc White (b* \u22124.6 à L* 50) et Titanium White (\u22124.1)\u202f; tire vers le bleu dans Lead White (\u22122.0).",
     );
-    expect(combinedTintSentence([], FRENCH.tints)).toBe("Pas encore essayé dans le blanc.");
+    expect(combinedTintSentence([], FRENCH.tints)).toBe("Pas encore essayée dans le blanc.");
   });
 
   test("is told in words, and on a card", () => {

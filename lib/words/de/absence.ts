@@ -27,7 +27,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "no let-down in a white of the reference": "keine Aufhellung in einem Weiß der Bezugsfarbe",
   "not even 5 mm hides": "nicht einmal 5 mm decken",
   "its let-downs tell how much it scatters beside its whites, and not how much a film of it does":
-    "die Aufhellungen sagen, wie stark sie neben ihren Weißen streut, und nicht, wie stark ein Film von ihr",
+    "die Aufhellungen sagen, wie stark sie gegenüber ihren Weiß streut, und nicht, wie stark ein Film von ihr",
   "neither its films nor let-downs tell how much it scatters":
     "weder Filme noch Aufhellungen sagen, wie stark sie streut",
   "too dark for a class by contrast ratio, and how much it scatters is not told":

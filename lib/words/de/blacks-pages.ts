@@ -5,7 +5,7 @@ import type { PageWords } from "../en/pages.ts";
 export const BLACKS_PAGES: AnyWords<PageWords["blacks"]> = {
   table: {
     caption: (level: string) =>
-      `Die Schwarz des Sortiments bei L* ${level}: a* und b* in jedem Weiß`,
+      `Die Schwarztöne des Sortiments bei L* ${level}: a* und b* in jedem Weiß`,
     colour: "Schwarz",
     cell: (a: string, b: string) => `${a}, ${b}`,
     note: "a* und b*, unter D65 für den 10\u00b0-Beobachter. 0, 0 ist neutral; b* unter null ist Blau, darüber Gelb. Ein Strich: in diesem Weiß nicht erprobt, oder nicht bei dieser Helligkeit.",

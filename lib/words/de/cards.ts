@@ -19,7 +19,7 @@ export const CARDS: AnyWords<PageWords["cards"]> = {
   ragLead: "Ölgetränkte Lappen können sich selbst entzünden: siehe Rückseite.",
   ragShort: "Ölige Lappen: selbstentzündlich.",
   basisWorkedOut: (frame: string, edition: string) => `Etikett nach ${frame}: ${edition}.`,
-  drawdown: "Gedruckte Farbe kommt nur nahe: der gemalte Aufstrich gilt.",
+  drawdown: "Der Druck kommt der Farbe nur nahe: der gemalte Aufstrich gilt.",
   approximateNote: "Diese wurde unter anderem Licht gemessen und angepasst.",
   lot: (number: string) => `Charge\u00a0${number}`,
   revision: (revision: string) => `Karte\u00a0${revision}`,
@@ -33,7 +33,7 @@ export const CARDS: AnyWords<PageWords["cards"]> = {
   page: {
     heading: "Regalkarten",
     lead: (size: string, width: string, height: string) =>
-      `Jede Karte, wie sie in der Größe ${size} druckt, ${width} \u00d7 ${height} mm: vorn und hinten. Ein Bildschirm zeigt keine Farbe, ein Drucker auch nicht ganz.`,
+      `Jede Karte, wie sie in der Größe ${size} gedruckt wird, ${width} \u00d7 ${height} mm: vorn und hinten. Ein Bildschirm zeigt eine Farbe nicht, wie sie ist; ein Drucker auch nicht ganz.`,
     sizes: "Größen",
     card: (name: string, revision: string) => `${name}, Karte ${revision}`,
     front: "vorn",
@@ -49,7 +49,7 @@ export const CARDS: AnyWords<PageWords["cards"]> = {
     notClassified:
       "ist noch nicht eingestuft, weil ein Sicherheitsdatenblatt fehlt, und daher nicht im Verkauf: keine Karte, kein Preis",
     pdf: (size: string) => `diese Karten zum Drucken und Schneiden, ${size}`,
-    link: "Regalkarten, jede wie sie druckt",
+    link: "Regalkarten, jede so, wie sie gedruckt wird",
   },
   /** The list of reprints. */
   reprint: {
@@ -63,10 +63,10 @@ export const CARDS: AnyWords<PageWords["cards"]> = {
   /** Names of what a card states, as the list of reprints has them. */
   states: {
     name: "Name",
-    madeOf: "Gemacht aus",
+    madeOf: "Besteht aus",
     masstone: "Vollton",
     tints: "Aufhellungen",
-    sentence: "Im Weiß",
+    sentence: "In Weiß",
     lightfastness: "Lichtechtheit",
     opacity: "Deckvermögen",
     drying: "Trocknet",

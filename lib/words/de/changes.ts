@@ -10,7 +10,7 @@ export const CHANGES: AnyWords<PageWords["changes"]> = {
     colour: "Etwas anderes auf dem Farbblatt hat sich geändert.",
     answer: "Die Antwort hat sich geändert.",
   },
-  discontinued: (date) => `Wird nicht mehr hergestellt, ab ${date}.`,
+  discontinued: (date) => `Wird ab dem ${date} nicht mehr hergestellt.`,
   renamed: (before, now) => `\u201e${before}\u201c heißt jetzt \u201e${now}\u201c.`,
   figure: (what, before, now) => `${what}: ${now}; vorher ${before}.`,
   figureCame: (what, now) => `${what}: jetzt ${now}.`,

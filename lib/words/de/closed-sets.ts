@@ -123,7 +123,7 @@ export const CHEMISTRY_NAMES: Readonly<Record<Chemistry, string>> = {
   cobalt: "Cobalt",
   manganese: "Mangan",
   "manganese trace": "Manganspuren",
-  "brown earth": "Braunerde",
+  "brown earth": "braune Erde",
   "iron cyanide": "Eisencyanid",
   "iron oxide": "Eisenoxid",
   aluminosilicate: "Alumosilikat",

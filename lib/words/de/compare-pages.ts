@@ -7,7 +7,7 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
   heading: "Farben nebeneinander",
   lead: "Zwei bis vier Farben, allein und in jedem Weiß; dann, was sich unterscheidet, was zu nah beieinander liegt und was gleich ist.",
   description: (names: readonly string[]) =>
-    `${listed(names)} nebeneinander: im Weiß, Farbstärke, Öl, Trocknung, Beständigkeit, Vorsicht und Pigmente.`,
+    `${listed(names)} nebeneinander: in Weiß, Farbstärke, Öl, Trocknung, Beständigkeit, Vorsicht und Pigmente.`,
   pairHeading: (names: readonly string[]) => listed(names),
   panelTitle: (names: readonly string[]) => `Nebeneinander: ${listed(names)}`,
   panelDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
@@ -58,7 +58,7 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
     drying: { head: "Trocknet", unit: "bis grifftrocken" },
     lightfastness: { head: "Lichtechtheit" },
     label: { head: "Warnung" },
-    sale: { head: "Grenzen des Verkaufs" },
+    sale: { head: "Verkaufsbeschränkungen" },
     pigments: { head: "Pigmente" },
     vehicle: { head: "Bindemittel" },
     dispersion: { head: "Anreiben" },
@@ -89,13 +89,13 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
     fold: "Andere Farben wählen",
     result: "Nebeneinander",
     without:
-      "Farben zu wählen braucht hier das Skript der Seite und einen Webserver. Die Vergleiche unten brauchen beides nicht.",
+      "Um hier Farben zu wählen, braucht es das Skript der Seite und einen Webserver. Die Vergleiche unten kommen ohne beides aus.",
     tooFew: (first: string | undefined) =>
       first === undefined ? "Zwei Farben oder mehr antippen." : `${first}, und welche noch?`,
     unknown: (slug: string, near: string | undefined) =>
       `Eine Farbe „${slug}“ gibt es hier nicht${near === undefined ? "" : `; vielleicht war ${near} gemeint`}.`,
     some: (shown: number, all: number) =>
-      `Hier sind ${shown} von ${all} Farben. Jede andere kommt von ihrem eigenen Blatt mit, über den Weg zum Vergleich.`,
+      `Hier sind ${shown} von ${all} Farben. Jede andere lässt sich von ihrem eigenen Blatt aus in den Vergleich nehmen.`,
     tooMany: "Vier passen nebeneinander; nehmen Sie erst eine weg.",
     leftOut: "Vier passen nebeneinander; die übrigen bleiben weg.",
     failed:
@@ -113,7 +113,7 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
 /** What rows are about, in a word within a sentence, each once. */
 const IN_SHORT: Readonly<Record<string, string>> = {
   masstone: "Vollton",
-  white: "das Verhalten im Weiß",
+  white: "das Verhalten in Weiß",
   strength: "Farbstärke",
   whitens: "Aufhellvermögen",
   parts: "Farbstärke",
@@ -124,7 +124,7 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   drying: "Trocknung",
   lightfastness: "Lichtechtheit",
   label: "Warnungen",
-  sale: "Grenzen des Verkaufs",
+  sale: "Verkaufsbeschränkungen",
   pigments: "Pigmente",
   vehicle: "Bindemittel",
   dispersion: "Anreiben",

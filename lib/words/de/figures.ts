@@ -145,7 +145,8 @@ export const FIGURE_GLOSSES: Readonly<Record<keyof typeof ENGLISH_GLOSSES, strin
   tintingStrengthByVolume: "dasselbe nach Volumen der Farbe, wie sie aus der Tube kommt",
   weightedResidual:
     "mittleres Quadrat der Abweichungen, gegen das, was Messen und Wiegen zulassen: nahe 1 ist so gut wie die Aufstriche selbst",
-  finenessOfGrind: "Tiefe auf dem Grindometer, bei der sich die gröbsten Körner zeigen (ISO 1524)",
+  finenessOfGrind:
+    "Tiefe auf dem Grindometer, bei der sich die gröbsten Körner zu zeigen beginnen (ISO 1524)",
   oilBeforeFat:
     "Öl, das hinzukommen darf, nach Volumen der Farbe aus der Tube; darüber kann ein dicker Strich runzeln",
   volumeSolids: "der Anteil der nassen Farbe, der im Film bleibt",

@@ -44,7 +44,7 @@ export const GERMAN: Words = {
     stated: { word: "angegeben", gloss: "Angabe eines Lieferanten" },
     "not stated": {
       word: "keine Angabe",
-      gloss: "noch nicht bekannt; das Blatt sagt, was es dazu brauchte",
+      gloss: "noch nicht bekannt; das Blatt sagt, was dazu nötig wäre",
     },
   },
   restsOn: (root) => ROOTS[root],

@@ -20,11 +20,11 @@ export const LABEL_PAGE: AnyWords<PageWords["labelPage"]> = {
       ],
       vehicle: [
         "Bindemittel",
-        "Das Öl, das bindet, und was zugesetzt wurde. Es bestimmt, wie der Film vergilbt, und mit, wie schnell er trocknet.",
+        "Das Öl, das bindet, und was zugesetzt wurde. Es bestimmt, wie der Film vergilbt, und bestimmt mit, wie schnell er trocknet.",
       ],
       lightfastness: [
         "Lichtechtheit",
-        "Eine Kategorie von I bis V nur, wo die Belichtungen einer Norm gemacht wurden, oder als jemandes Angabe; sonst, was stattdessen getan wurde, oder dass nichts getan wurde.",
+        "Eine Kategorie von I bis V nur, wo die Belichtungen einer Norm gemacht wurden, oder als Angabe eines anderen; sonst steht da, was stattdessen getan wurde, oder dass nichts getan wurde.",
       ],
       hazards: [
         "Gefahren",
@@ -71,8 +71,8 @@ export const LABEL_PAGE: AnyWords<PageWords["labelPage"]> = {
   },
   drift: {
     heading: "Warum sich manches gemischte Schwarz verschiebt",
-    caption: "Gemischte Schwarz und Grau hier",
-    text: "In einem Schwarz aus einem einzigen Pigment kann sich nur eines ändern. Nimmt ihm das Licht etwas, oder bringt ein Weiß es weit herunter, so wird es heller und behält seinen Buntton. Ein gemischtes Schwarz ist ein Gleichgewicht: Pigmente von ungleichem Buntton sind so gewogen, dass sie zusammen neutral wirken. Verliert eines an Stärke, kippt das Gleichgewicht, und das Schwarz verschiebt sich zu denen hin, die bleiben: nach Braun, wo ein Blau oder Grün nachgibt, nach Grün oder Blau, wo ein Rot nachgibt. Was im Licht zuerst verblasst, was Lauge, Säure oder Hitze erreichen, und was in einem Weiß nur schwächer wirkt als in einem anderen: jedes davon kann es kippen. In einer Mischung entscheidet daher das am wenigsten lichtechte Pigment, und eine Mischung aus Pigmenten, die im Licht gleich sind, hat wenig Grund, sich zu verschieben.",
+    caption: "Gemischte Schwarz- und Grautöne hier",
+    text: "In einem Schwarz aus einem einzigen Pigment kann sich nur eines ändern. Nimmt ihm das Licht etwas, oder hellt ein Weiß es weit auf, so wird es heller und behält seinen Buntton. Ein gemischtes Schwarz ist ein Gleichgewicht: Pigmente von ungleichem Buntton sind so gewogen, dass sie zusammen neutral wirken. Verliert eines an Stärke, kippt das Gleichgewicht, und das Schwarz verschiebt sich zu denen hin, die bleiben: nach Braun, wo ein Blau oder Grün nachgibt, nach Grün oder Blau, wo ein Rot nachgibt. Was im Licht zuerst verblasst, was Lauge, Säure oder Hitze erreichen, und was in einem Weiß nur schwächer wirkt als in einem anderen: jedes davon kann es kippen. In einer Mischung entscheidet daher das am wenigsten lichtechte Pigment, und eine Mischung aus Pigmenten, die im Licht gleich sind, hat wenig Grund, sich zu verschieben.",
     driftColumn: "Wenn ein Pigment 30\u00a0% verliert",
     notReckoned: "hier nicht gerechnet",
     none: "Kein Schwarz oder Grau hier ist gemischt.",
@@ -93,6 +93,6 @@ export const LABEL_PAGE: AnyWords<PageWords["labelPage"]> = {
       safety:
         "Das Signalwort des Etiketts, oder dass keines nötig ist. Wo niemand ein Pigment eingestuft hat, sagt es das Blatt: als gefährlich behandeln.",
     },
-    text: "Neben jedem Wert steht, woher er bekannt ist. Ein Wert, den niemand kennt, ist als „keine Angabe“ vermerkt, mit dem, was es dazu brauchte; er ist nie eine Null oder geraten.",
+    text: "Neben jedem Wert steht, woher er bekannt ist. Ein Wert, den niemand kennt, ist als „keine Angabe“ vermerkt, mit dem, was dazu nötig wäre; er ist nie eine Null oder geraten.",
   },
 };

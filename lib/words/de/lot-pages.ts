@@ -24,7 +24,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     heading: "Chargen",
     lead: "Jede Charge neben ihrem Standard, die neueste zuerst.",
     description: "Chargen der Werkstatt neben ihren Standards.",
-    none: "Noch keine Charge aufgezeichnet. Eine Charge ist eine Datei in lots/.",
+    none: "Noch ist keine Charge aufgezeichnet. Eine Charge ist eine Datei in lots/.",
     caption: "Chargen, und wie sie ausfielen",
     columns: {
       lot: "Charge",
@@ -36,10 +36,10 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     },
     standard: "Standard",
     planned: "Geplant",
-    spreadHeading: "Wie gut wir uns wiederholen",
+    spreadHeading: "Wie gut sich unsere Messungen wiederholen lassen",
     spread: (colour: string, strength: string, degrees: number) =>
       `Dieselbe Charge, noch einmal aufgehellt und gemessen, weicht um ${colour} \u0394E*ab und ${strength} % der Farbstärke ab (Standardabweichung, ${degrees} ${degrees === 1 ? "Freiheitsgrad" : "Freiheitsgrade"}).`,
-    spreadUsed: "Danach richten sich die Urteile, mit dem Doppelten.",
+    spreadUsed: "Danach richten sich die Urteile, und zwar nach dem Doppelten.",
     spreadNotUsed:
       "Das ist zu wenig, um sich danach zu richten: die Urteile richten sich nach dem Rauschen des Geräts.",
     spreadOfReadings:
@@ -69,10 +69,10 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       correction: "Was sie zurückbrächte",
       planned: "Wie sie geplant ist",
       batch: "Wie sie hergestellt wurde",
-      next: "Weiter",
+      next: "Nächste Schritte",
     },
     judgedCaption: "Jedes Merkmal mit seiner Toleranz",
-    judgedColumns: { what: "Von", found: "Gefunden", tolerance: "Toleranz", verdict: "Urteil" },
+    judgedColumns: { what: "Merkmal", found: "Gefunden", tolerance: "Toleranz", verdict: "Urteil" },
     customary:
       "Toleranzen sind unsere eigene Wahl, wo weder die Werkstatt noch die Farbe sie nennt.",
     seenRows: ["Standard", "Charge"],
@@ -82,7 +82,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     letDown: (white: string, ratio: string) => `${ratio} in ${white}`,
     partsCaption: "Charge weniger Standard, CIEDE2000 (D65, 10\u00b0)",
     partsColumns: {
-      of: "Von",
+      of: "Was",
       total: "\u0394E00",
       L: "\u0394L\u2032",
       C: "\u0394C\u2032",
@@ -100,7 +100,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     correctionUnread: "Es gibt nichts zu berichtigen, bevor sie richtig gemessen ist.",
     correctionCaption: "Auf 100 g der Charge, und was dann gemessen würde",
     correctionColumns: {
-      what: "Von",
+      what: "Zugabe",
       grams: "Auf 100 g, g",
       masstone: "Vollton, \u0394E00",
       letDown: "Aufhellung, \u0394E00",
@@ -126,10 +126,10 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     steps: {
       planned: () => [
         "Ist sie gemacht: die Gewichte, wie sie waren, in ihre Datei schreiben und planned: true herausnehmen.",
-        "Vollton und Aufhellung aufziehen, messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
+        "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
       ],
       none: () => [
-        "Vollton und Aufhellung aufziehen, messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
+        "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
       ],
       pass: (number, copies) => [
         `Ihre Etiketten: npm run labels -- --lot ${number} --copies ${copies}.`,
@@ -141,7 +141,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
         "In dem Weiß und dem Verhältnis des Standards aufhellen und so messen wie den Standard; oder den zurückgestellten Standard so aufhellen wie diese Charge.",
       ],
       near: () => [
-        "Noch einmal aufziehen und messen: das engt das \u00b1 ein und kann es entscheiden.",
+        "Noch einmal aufstreichen und messen: mit einem kleineren ± kann sich zeigen, ob sie besteht.",
       ],
       fail: () => [
         "Nach ihrem Blatt korrigieren oder zurückhalten. Was korrigiert wurde, wird neu gemessen, als eigene Charge.",
@@ -195,9 +195,9 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       "Keine Charge liegt jenseits der Grenzen, und keine Folge ist lang genug, um etwas zu sagen.",
     points: "Welche Charge jede Marke ist",
     columns: { place: "Marke", lot: "Charge", date: "Datum" },
-    one: "Eine Charge ergibt keine Karte.",
+    one: "Eine Charge allein ergibt keine Regelkarte.",
     apart:
-      "Keine dieser Chargen ließ sich in Farbe oder Farbstärke mit dem Standard vergleichen; daher gibt es keine Karte.",
+      "Keine dieser Chargen ließ sich in Farbe oder Farbstärke mit dem Standard vergleichen; daher gibt es keine Regelkarte.",
   },
   correctionSheet: {
     heading: (number) => `Korrektur der Charge ${number}`,
@@ -213,20 +213,20 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       `Sollte dann messen: Vollton \u0394E00 ${masstone}, Aufhellung \u0394E00 ${letDown}, Farbstärke ${strength} %.`,
     dose: (grams, name) => `${grams} g ${name} auf 100 g der Charge.`,
     ofYield: (grams) =>
-      `Für die ${grams} g, die herauskamen: um das, was schon in Tuben ist, weniger.`,
+      `Für die ${grams} g, die herauskamen: was davon schon in Tuben ist, wird abgezogen.`,
     ofWeighed: (grams) =>
       `Für die ${grams} g, die eingewogen wurden: die Datei nennt keine Ausbeute.`,
     order: [
-      "Die Probe auf der Platte mit dem Spachtel mischen, bis kein Streifen mehr da ist.",
-      "Neben dem Standard aufziehen, Vollton und Aufhellung, und beide messen.",
+      "Die Probe auf der Reibplatte mit dem Spachtel mischen, bis keine Schlieren mehr zu sehen sind.",
+      "Neben dem Standard aufstreichen, Vollton und Aufhellung, und beide messen.",
       "Außerhalb der Toleranz: aufschreiben, was gemessen wurde, und die Charge lassen, wie sie ist.",
-      "Innerhalb der Toleranz: den Rest in Dritteln einarbeiten und dem Ganzen einen Gang mehr geben.",
-      "Das Ganze aufziehen, messen, und ein neues Rückstellmuster füllen.",
+      "Innerhalb der Toleranz: den Rest in Dritteln einarbeiten und das Ganze noch einmal durchreiben oder durchwalzen.",
+      "Das Ganze aufstreichen, messen und ein neues Rückstellmuster füllen.",
       "Als eigene Charge aufschreiben, mit allem, was hineinging.",
     ],
     cautions: "Vor dem Mischen",
     classified: (name, statements) =>
-      `${name} ist eingestuft (${statements}): die Hinweise seines Etiketts gelten an der Platte, und die Charge braucht ein eigenes Etikett.`,
+      `${name} ist eingestuft (${statements}): die Hinweise auf dem Etikett gelten an der Reibplatte, und die Charge braucht ein eigenes Etikett.`,
     fields: {
       masstone: "Probe, Vollton \u0394E00",
       letDown: "Probe, Aufhellung \u0394E00",
@@ -263,7 +263,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       heading: "Arbeitsfolge",
       mulled: [
         "Das Pigment bei laufender Absaugung abwiegen, wie unten gesagt, und das Glas schließen.",
-        "Öl zu Beginn: mit dem Messer einarbeiten, bis kein trockenes Pigment mehr übrig ist.",
+        "Öl zu Beginn: mit dem Spachtel einarbeiten, bis kein trockenes Pigment mehr übrig ist.",
         "In Portionen mit dem Läufer anreiben; nach jedem Durchgang zusammenschaben und wenden.",
         "Zurückgehaltenes Öl: tropfenweise, nur so weit die Paste danach verlangt. Notieren, was übrig bleibt.",
         "Trockenstoffe und Malmittel zuletzt, und gut durchmischen.",
@@ -316,7 +316,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
   },
   trials: {
     heading: "Versuche",
-    lead: "Belichtungen und Trockenversuche, so weit sie sind.",
+    lead: "Belichtungen und Trockenversuche, so weit sie gediehen sind.",
     description: "Versuche der Werkstatt als datierte Reihen.",
     none: "Kein Versuch ist als Reihe aufgezeichnet. Ein Versuch ist eine Datei in trials/.",
     due: "Als Nächstes fällig",
@@ -334,7 +334,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     touch: (from: number, to: number) => `Grifftrocken zwischen Tag ${from} und Tag ${to}.`,
     through: (from: number, to: number) => `Durchgetrocknet zwischen Tag ${from} und Tag ${to}.`,
     notYet: "Noch nicht grifftrocken.",
-    never: "Beim Ende nicht grifftrocken.",
+    never: "Bei Versuchsende nicht grifftrocken.",
     day: "Tage seit Beginn",
     change: "\u0394E*ab zur dunkel gehaltenen Hälfte",
     state: "Nass 0, klebrig 1, grifftrocken 2, durchgetrocknet 3",

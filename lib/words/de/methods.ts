@@ -26,17 +26,17 @@ export const METHODS: MethodTexts = {
   "ISCC-NBS block of the Munsell notation, approximate: adapted from {a}":
     "ISCC-NBS-Block der Munsell-Notation, angenähert: aus {a} angepasst",
   "K and S from films of {a} µm over the workshop's own opacity chart as read (Y {b} and {c}, {d})":
-    "K und S aus Filmen von {a} µm über der eigenen Deckkraftkarte, wie gemessen (Y {b} und {c}, {d})",
+    "K und S aus Filmen von {a} µm über der eigenen Prüfkarte, wie gemessen (Y {b} und {c}, {d})",
   "K and S from films of {a} µm over an opacity chart assumed to read {b} and {c}":
-    "K und S aus Filmen von {a} µm über einer Deckkraftkarte, angenommen {b} und {c}",
-  "K and S from its films": "K und S aus seinen Filmen",
+    "K und S aus Filmen von {a} µm über einer Prüfkarte, angenommen mit {b} und {c}",
+  "K and S from its films": "K und S aus ihren Filmen",
   "K and S from its let-downs in {a}, those of {b} from its films":
-    "K und S aus seinen Aufhellungen in {a}, die von {b} aus dessen Filmen",
-  "K and S of its components' own paints, added": "K und S der Farben seiner Bestandteile, addiert",
+    "K und S aus ihren Aufhellungen in {a}, die von {b} aus dessen Filmen",
+  "K and S of its components' own paints, added": "K und S der Farben ihrer Komponenten, addiert",
   "K and S of its components' own paints, one of them less by what it lost":
-    "K und S der Farben seiner Bestandteile, eine davon um den Verlust vermindert",
+    "K und S der Farben ihrer Komponenten, eine davon um den Verlust vermindert",
   "K and S of {a} from its let-downs in {b}, of {c} and of the medium from their films, mixed by volume":
-    "K und S von {a} aus den Aufhellungen in {b}, von {c} und dem Malmittel aus deren Filmen, nach Volumen gemischt",
+    "K und S von {a} aus den Aufhellungen in {b}, von {c} und dem Streckmedium aus deren Filmen, nach Volumen gemischt",
   "K/S of let-downs equal by mass of dry pigment in {a}, mulled against milled":
     "K/S von Aufhellungen gleicher Masse an trockenem Pigment in {a}, angerieben gegen gewalzt",
   "K/S of let-downs equal by mass of paint in {a}, against {b} = 1":
@@ -44,15 +44,15 @@ export const METHODS: MethodTexts = {
   "K/S of let-downs equal by volume of paint in {a}, against {b} = 1":
     "K/S von Aufhellungen gleichen Farbvolumens in {a}, gegen {b} = 1",
   "Lab as read, {a}": "Lab wie gemessen, {a}",
-  "Munsell chip, by eye": "Munsell-Muster, mit dem Auge",
+  "Munsell chip, by eye": "Munsell-Muster, nach Augenmaß",
   "PVC / CPVC": "PVK / KPVK",
   "PVC = pigment volume / (pigment + oil and medium volume)":
     "PVK = Pigmentvolumen / (Pigment- + Öl- und Malmittelvolumen)",
   "PVC = pigment volume / (pigment + oil volume)": "PVK = Pigmentvolumen / (Pigment- + Ölvolumen)",
   "S of its films times {a} µm, averaged over the light that it throws back":
-    "S seiner Filme mal {a} µm, gemittelt über das Licht, das es zurückwirft",
+    "S ihrer Filme mal {a} µm, gemittelt über das Licht, das sie zurückwirft",
   "S of its let-downs in units of the white's S, times that of the white's films and {a} µm":
-    "S seiner Aufhellungen in Einheiten der S des Weiß, mal S der Filme des Weiß und {a} µm",
+    "S ihrer Aufhellungen in Einheiten des S des Weiß, mal S der Filme des Weiß und {a} µm",
   "as in the category, by colour change alone":
     "wie in der Kategorie, allein nach der Farbänderung",
   "as recorded": "wie aufgezeichnet",
@@ -62,11 +62,11 @@ export const METHODS: MethodTexts = {
   "as stated for the colour": "wie für die Farbe angegeben",
   "as stated, on the scale of ISO 105-B02": "wie angegeben, nach der Skala von ISO 105-B02",
   "the weakest of its pigments, as stated, on the scale of ISO 105-B02":
-    "das schwächste seiner Pigmente, wie angegeben, nach der Skala von ISO 105-B02",
+    "das schwächste ihrer Pigmente, wie angegeben, nach der Skala von ISO 105-B02",
   "an opacity chart as it is usually printed":
-    "eine Deckkraftkarte, wie sie üblicherweise gedruckt wird",
+    "eine Prüfkarte, wie sie üblicherweise gedruckt wird",
   "between what its parts take alone, as tried or by the rules, each by its share":
-    "zwischen dem, was seine Teile allein brauchen, wie versucht oder nach den Regeln, jeder nach seinem Anteil",
+    "zwischen dem, was ihre Teile allein brauchen, wie erprobt oder nach den Regeln, jeder nach seinem Anteil",
   "blend by pigment volume": "Mischung nach Pigmentvolumen",
   "blend by volume": "Mischung nach Volumen",
   "by colour change against the standard's limits":
@@ -74,15 +74,15 @@ export const METHODS: MethodTexts = {
   "the exposure was another": "die Belichtung war eine andere",
   "by its Colour Index name": "nach seinem Colour-Index-Namen",
   "by its pigments, of which the least lightfast form of the least lightfast decides":
-    "nach seinen Pigmenten, von denen die am wenigsten lichtechte Form des am wenigsten lichtechten entscheidet",
+    "nach ihren Pigmenten, von denen die am wenigsten lichtechte Form des am wenigsten lichtechten entscheidet",
   "class by days to touch dry": "Klasse nach Tagen bis grifftrocken",
-  "class of oil index": "Klasse der Ölindex",
+  "class of oil index": "Klasse des Ölindex",
   "clumps hold oil: factor by pigment and dispersion":
-    "Klumpen halten Öl: Faktor nach Pigment und Dispergierung",
+    "Agglomerate halten Öl fest: Faktor nach Pigment und Anreiben",
   "condition of the trial": "Bedingung des Versuchs",
   "days over days without it": "Tage durch Tage ohne es",
-  "finish by gloss at 60 degrees": "Oberfläche nach Glanz bei 60°",
-  "finish expected of reduced PVC": "Oberfläche, wie nach der reduzierten PVK zu erwarten",
+  "finish by gloss at 60 degrees": "Glanzgrad nach Glanz bei 60\u00b0",
+  "finish expected of reduced PVC": "Glanzgrad, wie nach der reduzierten PVK zu erwarten",
   "for {a} µm, gloss included": "für {a} µm, mit Glanz",
   "for {a} µm, gloss included: thinnest film of contrast ratio {b}":
     "für {a} µm, mit Glanz: dünnster Film mit Kontrastverhältnis {b}",
@@ -92,9 +92,9 @@ export const METHODS: MethodTexts = {
   "how far S of a white's films is trusted": "wie weit S aus Filmen eines Weiß gilt",
   "how well the let-downs of both tell it": "wie genau die Aufhellungen beider es zeigen",
   "its own K and S, the white's S by what other colours do in both whites":
-    "eigene K und S, die S des Weiß danach, was andere Farben in beiden Weiß tun",
+    "eigenes K und S, das S des Weiß danach, wie sich andere Farben in beiden Weiß verhalten",
   "linseed oil alone x what oil, pigment, drier, film and room each do":
-    "Leinöl allein x was Öl, Pigment, Trockner, Film und Raum je bewirken",
+    "Leinöl allein x was Öl, Pigment, Trockenstoff, Film und Raum je bewirken",
   "linseed oil alone, thin film, 20 to 23 degrees C": "Leinöl allein, dünner Film, 20 bis 23 °C",
   "mass / volume of all that is in it": "Masse / Volumen all dessen, was darin ist",
   "mass of dry pigment / mass of all that is in it":
@@ -102,10 +102,10 @@ export const METHODS: MethodTexts = {
   "mass of dry pigment / volume of all that is in it":
     "Masse des trockenen Pigments / Volumen all dessen, was darin ist",
   "mean square of residual over the noise of reading and weighing":
-    "mittleres Quadrat des Rests durch das Rauschen von Messen und Wägen",
-  "middle one of the misses of its drawdowns": "Median der Abweichungen seiner Aufstriche",
+    "mittleres Quadrat des Rests durch das Rauschen von Messen und Wiegen",
+  "middle one of the misses of its drawdowns": "Median der Abweichungen ihrer Aufstriche",
   "of those tried, the pair by which left-out let-downs are predicted best":
-    "von den versuchten das Paar, das ausgelassene Aufhellungen am besten vorhersagt",
+    "von den erprobten das Paar, das ausgelassene Aufhellungen am besten vorhersagt",
   "oil added until {a} % of the dry film is oil / volume of the wet paint":
     "zugesetztes Öl, bis {a} % des trockenen Films Öl sind / Volumen der nassen Farbe",
   "oil index / 1.1 to 2": "Ölindex / 1.1 bis 2",
@@ -163,13 +163,13 @@ export const METHODS: MethodTexts = {
     "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil Farbe: was S kaum übersteigt (97.5 %), nach Wellenlänge",
   "usual range of {a} oil": "üblicher Bereich dieses Öls ({a})",
   "solvents among its components, as many of its volume as of its mass":
-    "Lösemittel unter seinen Bestandteilen, so viel vom Volumen wie von der Masse",
+    "Lösemittel unter den Bestandteilen, so viel vom Volumen wie von der Masse",
   "volume of all but thinner / volume of the wet paint":
     "Volumen von allem außer Verdünner / Volumen der nassen Farbe",
   "ΔE00 (D65/10) between the tint at L* 50 and the same after the loss":
     "ΔE00 (D65/10) zwischen der Aufhellung bei L* 50 und derselben nach dem Verlust",
   "ΔE00 between what its components predict and its own drawdown":
-    "ΔE00 zwischen dem, was seine Bestandteile vorhersagen, und seinem eigenen Aufstrich",
+    "ΔE00 zwischen dem, was ihre Komponenten vorhersagen, und ihrem eigenen Aufstrich",
   "measured on one lot": "an einer Charge gemessen",
   "median measured on {a} lots": "Median aus {a} gemessenen Chargen",
   "density of the paint x share of dry pigment": "Dichte der Farbe x Anteil des trockenen Pigments",

@@ -25,9 +25,9 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     label: "Mischen",
   },
   offered: (offered: number, all: number) =>
-    `Von ${all} Farben lassen sich hier ${offered} wählen, die am weitesten auseinanderliegen; jede andere kommt von ihrem eigenen Blatt mit.`,
+    `Von ${all} Farben lassen sich hier ${offered} wählen, die am weitesten auseinanderliegen; jede andere lässt sich von ihrem eigenen Blatt aus mitnehmen.`,
   without:
-    "Mischen braucht hier das Skript der Seite. Was wir im Voraus errechnet haben, steht in der Tabelle unten.",
+    "Zum Mischen braucht es hier das Skript der Seite. Was wir im Voraus errechnet haben, steht in der Tabelle unten.",
   olderData:
     "Die Werte hier stammen aus einer anderen Fassung der Seite als ihr Skript. Laden Sie die Seite neu; hilft das nicht, gilt nur die Tabelle unten.",
   noData:
@@ -67,7 +67,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     view: "Wie sie betrachtet wird",
     halo: "Oder so könnte sie sein",
     haloNote: (p68: string) =>
-      `In zwei von drei Fällen liegt Ihre eigene Mischung innerhalb von \u0394E\u00a0${p68} um das große Farbfeld: jedes von diesen ist so wahrscheinlich wie dieses.`,
+      `In zwei von drei Fällen liegt Ihre eigene Mischung nicht weiter als \u0394E\u00a0${p68} vom großen Farbfeld entfernt: jedes dieser Felder ist ebenso wahrscheinlich wie jenes.`,
     ways: {
       paler: "heller",
       darker: "dunkler",
@@ -76,14 +76,15 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       yellower: "gelber",
       bluer: "blauer",
     },
-    read: (p68: string) => `Wie wir sie messen, innerhalb von \u0394E\u00a0${p68}.`,
+    read: (p68: string) => `Wie wir sie gemessen haben, auf \u0394E\u00a0${p68} genau.`,
     predicted: (p68: string, p90: string) =>
       `Eine Vorhersage. In zwei von drei Fällen liegt sie innerhalb von \u0394E\u00a0${p68}, in neun von zehn innerhalb von \u0394E\u00a0${p90}.`,
     beyond:
       "Viel heller als jede Mischung, die wir erprobt haben; niemand hat nachgesehen, wie gut sich das vorhersagen lässt.",
     outOfGamut:
-      "Ihr Bildschirm kann diese Farbe nicht zeigen; das Farbfeld ist das nächste, was er kann.",
-    lampNote: (lamp: string) => `Gezeigt, wie ein an ${lamp} gewöhntes Auge sie sieht.`,
+      "Ihr Bildschirm kann diese Farbe nicht zeigen; das Farbfeld kommt ihr so nahe, wie er kann.",
+    lampNote: (lamp: string) =>
+      `Gezeigt, wie ein Auge sie sieht, das sich an dieses Licht gewöhnt hat: ${lamp}.`,
     matteNote: "Ein matter Film wirft sein Oberflächenlicht nach allen Seiten und wirkt heller.",
     overBlack: "über Schwarz",
     overWhite: "über Weiß",
@@ -165,11 +166,11 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     lampsPart: (worst: Lamp, of: ByLamp, p68: number) =>
       of[worst] < 2
         ? "passt auch unter Lampen"
-        : `weicht davon um \u0394E\u00a0${decimals(of[worst], 1)} \u00b1${decimals(p68, 1)} ab bei ${LAMP_NAMES[worst]}`,
+        : `weicht bei ${LAMP_NAMES[worst]} um \u0394E\u00a0${decimals(of[worst], 1)} ±${decimals(p68, 1)} davon ab`,
     lampsShift: (worst: Lamp, of: ByLamp, p68: number) =>
       of[worst] < 2
         ? "hält ihre Farbe unter Lampen"
-        : `ändert sich um \u0394E\u00a0${decimals(of[worst], 1)} \u00b1${decimals(p68, 1)} bei ${LAMP_NAMES[worst]}`,
+        : `ändert sich bei ${LAMP_NAMES[worst]} um \u0394E\u00a0${decimals(of[worst], 1)} ±${decimals(p68, 1)}`,
   },
   micrometres,
   recipes: {
@@ -178,7 +179,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     description:
       "Alle Mischungen weniger Farben des Sortiments, die einer Farbe nahekommen, mit Lichtechtheit, Trocknung und Deckvermögen.",
     without:
-      "Rezepte zu suchen braucht das Skript der Seite. Was wir im Voraus gesucht haben, steht in den Tabellen unten.",
+      "Um Rezepte zu suchen, braucht es das Skript der Seite. Was wir im Voraus gesucht haben, steht in den Tabellen unten.",
     target: "Die gesuchte Farbe",
     text: "Eine Notation: 5PB 4/2, oder L*a*b* 42 \u22121 \u22127, oder eine Bildschirmfarbe #6b6f76",
     colour: "Oder eine Farbe des Sortiments",
@@ -187,7 +188,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     percent: "Die Datei gibt Prozent an",
     choose: "wählen",
     origin: {
-      range: "wie wir sie messen",
+      range: "wie wir sie gemessen haben",
       reading: "wie Ihre Datei misst",
       munsell: "ein Muster nach Augenmaß",
       lab: "D65, 10\u00b0",
@@ -226,13 +227,13 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       price: "die günstigsten",
     },
     find: "Rezepte suchen",
-    looking: (tried: number) => `Suche läuft\u2026 ${tried} Mischungen erprobt.`,
+    looking: (tried: number) => `Suche läuft… ${tried} Mischungen durchgerechnet.`,
     found: (inside: number, near: number, tried: number, isAtLeast: boolean) =>
       inside > 0
-        ? `${isAtLeast ? "Mindestens " : ""}${inside} Mischungen können diese Farbe sein, soweit sich das sagen lässt; ${near} weitere kommen nahe. ${tried} wurden erprobt.`
+        ? `${inside === 1 ? "Eine Mischung kann" : `${isAtLeast ? "Mindestens " : ""}${inside} Mischungen können`} diese Farbe sein, soweit sich das sagen lässt; ${near === 1 ? "eine weitere kommt" : `${near} weitere kommen`} nahe. ${tried} wurden durchgerechnet.`
         : near > 0
-          ? `Keine ist diese Farbe; ${near} kommen nahe. ${tried} wurden erprobt.`
-          : `Keine kommt nahe. ${tried} wurden erprobt.`,
+          ? `Keine ist diese Farbe; ${near === 1 ? "eine kommt" : `${near} kommen`} nahe. ${tried} wurden durchgerechnet.`
+          : `Keine kommt nahe. ${tried} wurden durchgerechnet.`,
     shown: (shown: number) => `Die ersten ${shown} sind aufgeführt.`,
     nothingMixes: "Mit diesen Wünschen bleiben keine Farben zum Mischen.",
     within: "Diese können es sein: näher, als sich unterscheiden lässt",
@@ -241,7 +242,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       `Die schnellste, die nahekommt und Ihre übrigen Wünsche erfüllt, ist in ${dayCount(days, "dative")} grifftrocken, eine Schätzung.`,
     none: "Keine Mischung unserer Farben kommt mit diesen Wünschen der Farbe nahe.",
     tryIt: "Am Mischtisch",
-    failed: "Die Suche brach durch einen Fehler von uns ab. Laden Sie die Seite neu.",
+    failed: "Die Suche brach wegen eines Fehlers bei uns ab. Laden Sie die Seite neu.",
     more: "Mehr zeigen",
     lamps: "Lampen",
     lightfast: "Lichtechtheit",
@@ -253,7 +254,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       because: (name: string, metals: readonly string[], isNone: boolean) =>
         `${name} enthält ${metalNames(metals)}.${isNone ? "" : " Am nächsten unter unseren Farben ohne Blei und Cadmium:"}`,
       discontinued: (name: string, date: string, isNone: boolean) =>
-        `${name} wird nicht mehr hergestellt, ab ${date}.${isNone ? "" : " Am nächsten unter unseren Farben:"}`,
+        `${name} wird ab dem ${date} nicht mehr hergestellt.${isNone ? "" : " Am nächsten unter unseren Farben:"}`,
       caption: (name: string) => `Anstelle von ${within(name)}, und was sich ändert`,
       columns: {
         what: "Stattdessen",
@@ -264,9 +265,9 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       },
       itself: "sie selbst",
       single: "allein",
-      none: "Nichts von uns kommt ihr nahe.",
+      none: "Keine unserer Farben kommt ihr nahe.",
       noneKnown:
-        "Nichts von uns, das bekanntermaßen ohne sie ist, kommt ihr nahe; was noch nicht eingestuft ist, blieb außer Betracht.",
+        "Keine unserer Farben, die bekanntermaßen ohne sie ist, kommt ihr nahe; was noch nicht eingestuft ist, blieb außer Betracht.",
       note: "\u0394E bis etwa 2 geht nebeneinander als gleich durch. Einzelne Tuben sind gemessen, Mischungen vorhergesagt.",
       more: "Andere Rezepte, nach Ihren eigenen Wünschen",
     },
@@ -274,7 +275,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
   map: {
     heading: "Karte des Sortiments",
     headingIn: (white: string) => `Karte des Sortiments, in ${within(white)}`,
-    lead: "Wo unsere Farben liegen, wie sie sich beim Aufhellen wenden, und wie weit ihre Mischungen reichen.",
+    lead: "Wo unsere Farben liegen, wie sie sich beim Aufhellen verschieben, und wie weit ihre Mischungen reichen.",
     description:
       "Die Farben des Sortiments nach Buntton, Chroma und Helligkeit, und der Umriss dessen, was sich aus ihnen mischen lässt.",
     title: (white: string) =>
@@ -294,7 +295,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       `Ohne ${within(name)} ist das Sortiment kleiner (gepunktete Linien) um ${listed(shares)}: Flächen, in zwei von drei Fällen innerhalb des \u00b1 richtig.`,
     withoutAt: (share: string, L: number) => `${share} bei L* ${L}`,
     withoutNothing: (name: string) =>
-      `Ohne ${within(name)} reicht das Sortiment ebenso weit: andere geben seine Bunttöne.`,
+      `Ohne ${within(name)} reicht das Sortiment ebenso weit: andere Farben ergeben dieselben Bunttöne.`,
     adds: {
       heading: "Was jede Tube hinzufügt",
       caption: "Wie viel kleiner das Sortiment ohne sie wäre",
@@ -324,7 +325,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     description:
       "Eine gewählte Reihe von Farben: ihre Karte, ihre Lücken und die Reihenfolge der Schichten.",
     without:
-      "Eine Palette zu wählen braucht das Skript der Seite. Die Reihenfolge der Schichten für das ganze Sortiment steht in der Tabelle unten.",
+      "Um eine Palette zu wählen, braucht es das Skript der Seite. Die Reihenfolge der Schichten für das ganze Sortiment steht in der Tabelle unten.",
     choose: "Ihre Tuben",
     reach: "Was sie erreichen",
     reachTitle: "Ihre Tuben und was sich aus ihnen mischen lässt",

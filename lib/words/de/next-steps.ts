@@ -5,7 +5,7 @@ import { NEXT_STEPS as ENGLISH } from "../en/next-steps.ts";
 /** What the page What to do next, and its command, say. */
 export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
   heading: "Was als Nächstes zu tun ist",
-  lead: "Jede Zeile wurde durchgerechnet: ein plausibler Wert kam in die Aufzeichnungen, die Blätter wurden neu errechnet, und was sie gewannen, wurde gezählt. Der beste Gewinn je Arbeitsstunde steht zuerst; die Stunden sind solche der Hände, nicht des Wartens, und unsere eigene Schätzung.",
+  lead: "Jede Zeile wurde durchgerechnet: ein plausibler Wert kam in die Aufzeichnungen, die Blätter wurden neu errechnet, und was sie gewannen, wurde gezählt. Der beste Gewinn je Arbeitsstunde steht zuerst; gezählt sind Arbeitsstunden ohne Wartezeit, nach unserer eigenen Schätzung.",
   steps: "Was am meisten klärt",
   stepsCaption: "Was herauszufinden ist, was die Blätter gewinnen und welche Arbeit es macht",
   columns: {
@@ -67,13 +67,13 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
         ? `Von diesen ist noch keine Charge aufgezeichnet, daher sagt nichts, wie ihre Chargen sich unterscheiden: ${colours}`
         : `Von diesen ist eine Charge aufgezeichnet; eine zweite würde sagen, wie ihre Chargen sich unterscheiden: ${colours}`,
     "lot-planned": (number: string) =>
-      `Charge ${number} ist geplant und nicht gemacht: ihr Ansatzblatt liegt bereit`,
+      `Charge ${number} ist geplant und noch nicht hergestellt: ihr Ansatzblatt liegt bereit`,
     "lot-unread": (number: string) =>
-      `Charge ${number} ist noch mit nichts verglichen: aufziehen und messen`,
+      `Charge ${number} ist noch mit nichts verglichen: aufstreichen und messen`,
     "lot-unjudged": (number: string) =>
       `Charge ${number} wurde gemessen, aber nicht wie ihr Standard: ihre Seite sagt, was noch einmal aufzuhellen oder zu messen ist`,
     "lot-failed": (number: string) =>
-      `Charge ${number} besteht neben ihrem Standard nicht: ihre Seite sagt, warum und was zu tun ist`,
+      `Charge ${number} besteht gegen ihren Standard nicht: ihre Seite sagt, warum und was zu tun ist`,
     reprint: (changes: readonly string[]) => `Regalkarte neu zu drucken: ${changes.join("; ")}`,
     "undated-paper": (name: string) =>
       `${name}: die Gefahrenangaben tragen kein Datum; notieren, von wann das Papier des Lieferanten ist`,

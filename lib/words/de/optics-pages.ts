@@ -42,7 +42,7 @@ export const OPTICS_PAGES: AnyWords<PageWords["optics"]> = {
   },
   whites: {
     across: "Von Weiß zu Weiß",
-    linkToAll: "Alle unsere Schwarz und Grau in jedem Weiß",
+    linkToAll: "Alle unsere Schwarz- und Grautöne in jedem Weiß",
   },
   byStrength: {
     ranked: (reference: string) => `Gegen ${reference}, die stärkste zuerst`,
@@ -78,13 +78,13 @@ export const OPTICS_PAGES: AnyWords<PageWords["optics"]> = {
       figures: (a: string, b: string) => `a*\u00a0${a}, b*\u00a0${b}`,
     },
     readWithGloss: (names: readonly string[]) =>
-      `${listed(names)} ${names.length === 1 ? "wurde" : "wurden"} mit Glanz gemessen, die anderen ohne: so gemessen, lassen sich die beiden Arten nicht vergleichen.`,
+      `${listed(names)} ${names.length === 1 ? "wurde" : "wurden"} mit Glanz gemessen, die anderen ohne: so gemessen lassen sich die beiden Arten nicht vergleichen.`,
     group: (white: string, index: string | undefined) =>
       `${white}${index === undefined ? "" : ` (${index})`}`,
     picture: (white: string) => `In ${white}`,
     description: (parts: readonly string[]) => `Bei L* 50: ${parts.join("; ")}.`,
     descriptionPart: (name: string, a: string, b: string) => `${name} a* ${a}, b* ${b}`,
-    key: "Das Kreuz ist neutral: oben ist Gelb, unten Blau, links Grün, rechts Rot. Gefüllte Marken sind, was wir aufgestrichen und gemessen haben, von L* 30 bis zum blassesten; gestrichelte Linien sind dazwischen errechnet. Ein Pfeil am Rand nennt ein Schwarz, das die Grau verlässt, mit a* und b*.",
+    key: "Das Kreuz ist neutral: oben ist Gelb, unten Blau, links Grün, rechts Rot. Gefüllte Marken zeigen, was wir aufgestrichen und gemessen haben, von L* 30 bis zum blassesten; gestrichelte Linien sind dazwischen errechnet. Ein Pfeil am Rand nennt ein Schwarz, das den Bereich der Grautöne verlässt, mit a* und b*.",
     caption: (white: string) => `In ${white}, das bei L* 50 blaueste zuerst`,
     columns: {
       colour: "Farbe",

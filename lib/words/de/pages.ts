@@ -99,7 +99,7 @@ export const PAGES: AnyWords<PageWords> = {
     holdsMediums: (mediums: readonly string[]) =>
       `Sie enthält auch ${listed(mediums)}: wie sich das auf Trocknung, Glanzgrad und Vergilbung auswirkt, haben wir nicht erprobt.`,
     noPanel:
-      "Keine Farbe wird gezeigt: noch kein Aufstrich davon ist gemessen oder verglichen worden.",
+      "Es wird keine Farbe gezeigt: noch ist kein Aufstrich davon gemessen oder nach Augenmaß verglichen worden.",
     panelTitle: (name: string) => `${name}: allein, und in jedem Weiß bei gleicher Helligkeit`,
     panelTitleAlone: (name: string) => `${name}: Vollton`,
     panelDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
@@ -110,7 +110,7 @@ export const PAGES: AnyWords<PageWords> = {
     approximateColour:
       "Auf dem Bildschirm nur ungefähr: errechnet aus einer Messung unter anderem Licht.",
     outOfGamut:
-      "Ein gewöhnlicher Bildschirm kann diese Farbe nicht zeigen; das Farbfeld ist das nächste, was er kann.",
+      "Ein gewöhnlicher Bildschirm kann diese Farbe nicht zeigen; das Farbfeld kommt ihr so nahe, wie er kann.",
     facts: {
       munsell: "Munsell",
       lightfastness: "Lichtechtheit",
@@ -124,7 +124,7 @@ export const PAGES: AnyWords<PageWords> = {
         geometry === undefined ? "nach Augenmaß" : inGerman(GEOMETRY_NAMES, geometry),
       category: (category: string) => `Kategorie\u00a0${category}`,
       exposed: (category: string) =>
-        `unser eigener Fensterversuch: änderte sich, wie Kategorie\u00a0${category} zulässt`,
+        `unser eigener Fensterversuch: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt`,
       stated: (category: string) => `Kategorie\u00a0${category}, wie angegeben`,
       strength: (reference: string) => `von ${reference}, nach Masse`,
       isReference: "die Bezugsfarbe selbst",
@@ -148,7 +148,7 @@ export const PAGES: AnyWords<PageWords> = {
     noSentence: "Noch in keinem Weiß erprobt.",
   },
   sections: {
-    whites: "Im Weiß",
+    whites: "In Weiß",
     strength: "Farbstärke, Decken, Lasur",
     drying: "Trocknung und Schichten",
     permanence: "Beständigkeit",
@@ -205,7 +205,7 @@ export const PAGES: AnyWords<PageWords> = {
       byMass: "Nach Masse der Farbe",
     },
     tubeNote:
-      "Eine starke Farbe nimmt viel Weiß auf. Nach Volumen, so wird Farbe aus der Tube gedrückt; errechnet ist es aus den Gewichten und den Dichten.",
+      "Eine starke Farbe nimmt viel Weiß auf. Aus der Tube gedrückt wird nach Volumen; errechnet ist es aus den Gewichten und den Dichten.",
     glazeTitle: "Unterton: immer dickere Filme über Weiß",
     glazeAxis: "Trockener Film, \u00b5m",
     glazeLabel: (filmUm: number) => `${filmUm}`,
@@ -231,14 +231,14 @@ export const PAGES: AnyWords<PageWords> = {
   },
   permanence: {
     exposed: (word: string, category: string) =>
-      `${upperFirst(word)}: sie änderte sich so viel, wie Kategorie\u00a0${category} zulässt, in unserer eigenen Belichtung.`,
+      `${upperFirst(word)}: in unserer eigenen Belichtung änderte sie sich so stark, wie Kategorie\u00a0${category} es zulässt.`,
     stated: (word: string, category: string) =>
       `${upperFirst(word)}: Kategorie\u00a0${category}, Angabe des Lieferanten; hier nicht geprüft.`,
     expected: (word: string) => `${upperFirst(word)}; hier nicht geprüft.`,
     caption: "Lichtechtheit",
     why: "Warum",
     sensitivities: "Weitere Risiken",
-    note: "Die Grenzen der Kategorien sind aus dem Gedächtnis der Norm zitiert. Eine Kategorie im eigentlichen Sinn braucht die Belichtungen der Norm.",
+    note: "Die Grenzen der Kategorien sind nach der Norm aus dem Gedächtnis zitiert. Eine Kategorie im eigentlichen Sinn braucht die Belichtungen der Norm.",
     none: "Noch nicht bekannt: keine Belichtung, keine Angabe des Lieferanten, und nichts, was die Pigmente erwarten ließen.",
   },
   oil: {
@@ -246,14 +246,14 @@ export const PAGES: AnyWords<PageWords> = {
     why: "Warum",
     contradictions: "Wo unsere Aufzeichnung und die Faustregel sich widersprechen",
     summary: (oilClass: string, grams: string) =>
-      `Ölbedarf ${oilClass}: ${grams} in der Farbe, wie wir sie machen.`,
+      `Ölbedarf ${oilClass}: ${grams} in der Farbe, so wie wir sie herstellen.`,
     none: "Noch nicht bekannt: wir haben weder eine Ölzahl noch das Öl eines Ansatzes.",
   },
   handling: HANDLING,
   pigmentIndex: PIGMENT_INDEX,
   pigment: {
     share: (share: string) => `${share} des trockenen Pigments`,
-    whole: "einziges Pigment",
+    whole: "ein einziges Pigment",
     noShare: "Anteil nicht aufgezeichnet",
     caption: (name: string) => `${name}, trocken`,
     facts: {
@@ -295,7 +295,7 @@ export const PAGES: AnyWords<PageWords> = {
     readBy: (geometry: string) => `Gemessen ${inGerman(GEOMETRY_NAMES, geometry)}.`,
     included: (L: string) => `Mit Glanz gemessen; ohne ihn läge L* bei etwa ${L}.`,
     byEye:
-      "Nach Augenmaß mit einem Munsell-Muster verglichen; das ist auf eine halbe Stufe Helligkeit und eine Stufe Chroma gut.",
+      "Nach Augenmaß mit einem Munsell-Muster verglichen; das ist auf eine halbe Stufe Helligkeit und eine Stufe Chroma genau.",
     none: "Noch keine: kein Aufstrich ist gemessen oder nach Augenmaß verglichen worden.",
     labCaption: "Die Farbe allein, unter jedem Licht",
     light: "Licht, Beobachter",
@@ -335,7 +335,7 @@ export const PAGES: AnyWords<PageWords> = {
     parts: {
       pigments: "Das Pigment",
       notations: "Notationen",
-      tints: "Im Weiß",
+      tints: "In Weiß",
       mixture: "Als Mischung",
       optics: "Farbstärke, Decken, Glanz und Anpassung",
       oil: "Öl und Glanzgrad",
@@ -349,7 +349,7 @@ export const PAGES: AnyWords<PageWords> = {
       offer: "Größen und Preise",
     },
     notStated: "Noch nicht bekannt",
-    notStatedCaption: "Noch nicht bekannt, und was es dazu brauchte",
+    notStatedCaption: "Noch nicht bekannt, und was dazu nötig wäre",
     reason: "Warum",
     wanting: "Es fehlt",
     sources: "Quellen",
@@ -375,7 +375,7 @@ export const PAGES: AnyWords<PageWords> = {
       families: "Nur",
       heading: "die",
       found: "{count} von {all} Farben",
-      nothing: "Keine Farbe ist all das.",
+      nothing: "Keine Farbe erfüllt all das.",
     },
     filterNames: {
       opaque: "decken",
@@ -457,16 +457,16 @@ export const PAGES: AnyWords<PageWords> = {
             ...(unread === 0 ? [] : [`und ${unread} noch zu messen`]),
           ].join(", ") + ".",
     pressFamily:
-      "Tippen Sie auf eine Familie für ihre Farben und auf eine Farbe für ihr Blatt: was sie im Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
+      "Tippen Sie auf eine Familie für ihre Farben und auf eine Farbe für ihr Blatt: was sie in Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     press:
-      "Tippen Sie auf eine Farbe für ihr Blatt: was sie im Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
+      "Tippen Sie auf eine Farbe für ihr Blatt: was sie in Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     ask: "Fragen",
     allQuestions: (count: number) => (count === 1 ? "Alle Fragen" : `Alle ${count} Fragen`),
-    beside: "Nebeneinander stellen",
+    beside: "Nebeneinandergestellt",
     choose: "Selbst wählen",
     know: "Woher wir es wissen",
     knowText:
-      "Wir haben es gemessen, errechnet, geschätzt oder die Angabe eines Lieferanten übernommen. Jedes Blatt sagt, welches.",
+      "Wir haben es gemessen, errechnet, geschätzt oder die Angabe eines Lieferanten übernommen. Jedes Blatt sagt, was davon gilt.",
     knowLink: "Wie ein Etikett zu lesen ist",
     wall: "Das Sortiment",
   },
@@ -537,12 +537,12 @@ export const PAGES: AnyWords<PageWords> = {
       [
         "sheets",
         "Was ein Blatt ist",
-        "Ein Blatt wird aus unseren Aufzeichnungen errechnet: was in den Ansatz ging, Ölzahlen, Aufstriche, mit einem Gerät gemessen oder nach Augenmaß verglichen, Trockenversuche, Belichtungen, Papiere der Lieferanten. Jeder Wert sagt, woher er bekannt ist. Wo wir es nicht wissen, steht, was es dazu brauchte.",
+        "Ein Blatt wird aus unseren Aufzeichnungen errechnet: was in den Ansatz ging, Ölzahlen, Aufstriche, mit einem Gerät gemessen oder nach Augenmaß verglichen, Trockenversuche, Belichtungen, Papiere der Lieferanten. Jeder Wert sagt, woher er bekannt ist. Wo wir es nicht wissen, steht, was dazu nötig wäre.",
       ],
       [
         "limits",
         "Was es nicht ist",
-        "Ein Blatt ist kein Sicherheitsdatenblatt und kein Zertifikat. Trauen Sie einem gemalten Muster, nicht dem Bildschirm.",
+        "Ein Blatt ist kein Sicherheitsdatenblatt und kein Zertifikat. Verlassen Sie sich auf ein aufgestrichenes Muster, nicht auf den Bildschirm.",
       ],
     ] as const,
   },
@@ -572,7 +572,7 @@ export const PAGES: AnyWords<PageWords> = {
     replacedBy: (name) => `An ihrer Stelle: ${name}`,
   },
   notFound: {
-    heading: "Keine solche Seite",
+    heading: "Diese Seite gibt es nicht",
     lead: "Unter dieser Adresse ist nichts. Eine Farbe kann umbenannt oder aus dem Sortiment genommen worden sein.",
     link: "Alle Farben",
   },

@@ -4,7 +4,7 @@ import type { PageWords } from "../en/pages.ts";
 /** What the sheet says of the paint as made: batch, fill, drying in figures, lightfastness by what it rests on, label text. */
 export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
   oilLists: {
-    paste: "Die Paste, wie gesehen",
+    paste: "Die Paste, wie sie aussieht",
     slab: "An Reibplatte und Walze",
     range: "Im Sortiment",
   },
@@ -39,7 +39,7 @@ export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
     any: {
       heading: "Jede Größe",
       amount: "Menge",
-      by: "Von",
+      by: "Einheit",
       tube: "Tube, ml",
       caption: "Dieser Ansatz",
       fault: "Geben Sie eine Menge über 0 an.",
@@ -100,14 +100,14 @@ export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
       note: (parts: number) =>
         `Errechnet für 1 Teil der Farbe auf ${parts} Teile Weiß nach Gewicht, die Öle und ein etwaiger Trockenstoff im Verhältnis. Unser eigener Versuch ersetzt die Schätzung.`,
     },
-    grounds: "Gründe",
+    grounds: "Malgründe",
   },
   permanence: {
     ownExposure: (category: string) =>
-      `Sie änderte sich so viel, wie Kategorie\u00a0${category} zulässt, in unserer eigenen Belichtung; das ist nicht die ganze Prüfung der Norm.`,
+      `In unserer eigenen Belichtung änderte sie sich so stark, wie Kategorie\u00a0${category} es zulässt; das ist nicht die ganze Prüfung der Norm.`,
     names: { "own exposure": "Farbänderung wie in Kategorie" },
     fact: (category: string) =>
-      `in unserer eigenen Belichtung, so viel wie Kategorie\u00a0${category} zulässt; nicht die Prüfung der Norm`,
+      `in unserer eigenen Belichtung so stark, wie Kategorie\u00a0${category} es zulässt; nicht die Prüfung der Norm`,
     order: (category: string) => `Wie Kategorie\u00a0${category}, in unserer eigenen Belichtung`,
     cell: "eigene Belichtung",
     forms: {
@@ -144,7 +144,7 @@ export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
   byOil: {
     mass: "Nach Masse des Pigments",
     volume: "Nach Volumen des Pigments",
-    lead: "Die magerste zuerst. Nach Gewicht wirken leichte Pigmente gierig; nach Volumen sind sie einander sehr ähnlich.",
+    lead: "Die magerste zuerst. Nach Gewicht wirken leichte Pigmente durstig; nach Volumen sind sie einander sehr ähnlich.",
     columns: { place: "Rang", colour: "Farbe", oilIndex: "Nach Masse", byVolume: "Nach Volumen" },
     notStated: "Öl noch nicht bekannt",
   },

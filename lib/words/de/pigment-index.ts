@@ -22,7 +22,7 @@ const DUST: Readonly<Record<PigmentNature, string>> = {
 export const PIGMENT_INDEX: AnyWords<PageWords["pigmentIndex"]> = {
   lead: "Woraus die Farben gemacht sind, und was wir von jedem Colour-Index-Namen wissen, der in Künstler-Ölfarben vorkommt.",
   known:
-    "Öffnen Sie einen Namen für Chemie, Dichte, Ölzahl, Trocknung, Licht, Deckvermögen und was ihm schadet. Das meiste ist aus Handbüchern erinnert und daher ein weiter Bereich oder eine Klasse: zum Planen, nicht zum Versprechen. Unsere eigenen Werte stehen auf der Seite jedes Pigments.",
+    "Öffnen Sie einen Namen für Chemie, Dichte, Ölzahl, Trocknung, Licht, Deckvermögen und was ihm schadet. Das meiste ist aus dem Gedächtnis nach Handbüchern angegeben und daher ein weiter Bereich oder eine Klasse: gut zum Planen, nicht zum Versprechen. Unsere eigenen Werte stehen auf der Seite jedes Pigments.",
   knownHeading: (count: number) => `Nach Colour-Index-Name bekannt (${count})`,
   summary: (name: string, called: string | undefined, isOwn: boolean) =>
     [
@@ -44,7 +44,7 @@ export const PIGMENT_INDEX: AnyWords<PageWords["pigmentIndex"]> = {
     drying: "Trocknung",
     lightfastness: "Lichtechtheit",
     opacity: "Deckvermögen",
-    sensitivities: "Schaden durch",
+    sensitivities: "Empfindlichkeit",
     dust: "Staub",
   },
   /** What is not stated, within a sentence. */

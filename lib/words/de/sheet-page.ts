@@ -19,12 +19,12 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
       : count === 1
         ? "Ein Weiß. Eine Farbe des Sortiments wurde darin erprobt."
         : `Ein Weiß. ${count} Farben des Sortiments wurden darin erprobt.`,
-  extenderSentence: "Ein Medium für Lasuren und für Körper, kein Weiß.",
+  extenderSentence: "Ein Malmittel für Lasuren und für mehr Körper, kein Weiß.",
   notTried: "Noch in keinem Weiß erprobt.",
   noPrice: (markets: readonly string[]) =>
     `Kein Preis hier: nicht frei verkäuflich in: ${listed(markets)}.`,
   notForSale: "Noch nicht im Verkauf.",
-  discontinued: (date: string) => `Wird nicht mehr hergestellt, ab ${date}.`,
+  discontinued: (date: string) => `Wird ab dem ${date} nicht mehr hergestellt.`,
   unknownHazard: "Noch nicht eingestuft: als gefährlich behandeln.",
   print: "Blatt zum Drucken",
   compare: "Vergleichen",
@@ -39,9 +39,9 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     safety: "Sicherheit",
   },
   asDrawn: {
-    "coat-hides-as-drawn": "Deckt so aufgestrichen",
-    "masstone-by-both-grounds": "Deckt so aufgestrichen nicht",
-    "masstone-is-a-film": "Deckt so aufgestrichen nicht",
+    "coat-hides-as-drawn": "Deckt im Aufstrich",
+    "masstone-by-both-grounds": "Deckt im Aufstrich nicht",
+    "masstone-is-a-film": "Deckt im Aufstrich nicht",
   },
   dries: {
     fast: "Schnell",
@@ -61,11 +61,11 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
       `Kategorie\u00a0${category}, Angabe des Lieferanten; hier nicht geprüft`,
     exposed: (category: string) => `Kategorie\u00a0${category}, nach der Norm geprüft`,
     own: (category: string) =>
-      `änderte sich, wie Kategorie\u00a0${category} zulässt, in unserem eigenen Fenster; nicht die Prüfung der Norm`,
+      `änderte sich in unserem eigenen Fenster so stark, wie Kategorie\u00a0${category} es zulässt; nicht die Prüfung der Norm`,
     expected: "was das Pigment erwarten lässt; hier nicht geprüft",
     film: (film: string) => `braucht ${film} trockenen Film`,
-    byBody: "nach dem Körper, schon in einem dünnen Film",
-    byScatter: "in einem dünnen Film; dick aufgetragen deckt auch die Dunkelheit",
+    byBody: "weil sie Licht zurückwirft, schon in einem dünnen Film",
+    byScatter: "in einem dünnen Film; dick aufgetragen deckt sie auch durch ihre Dunkelheit",
     byDarkness: (film: string) =>
       `lässt Licht durch, doch ${film} trockener Film decken durch Dunkelheit`,
     contrast: (ratio: string) => `Kontrastverhältnis ${ratio}`,
@@ -136,14 +136,14 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     handling: "Sicherheit",
     range: "Neben anderen",
     questions: "Dazu gefragt",
-    unknown: "Noch nicht bekannt, und was es dazu brauchte",
+    unknown: "Noch nicht bekannt, und was dazu nötig wäre",
     bench: "Für die Werkbank",
   },
   ladder: {
     key: "Farbe zu Weiß, nach Gewicht der Farbe. Ein Punkt markiert, was wir aufgestrichen und gemessen haben; die Stufen dazwischen sind errechnet.",
     keyPigment:
       "Farbe zu Weiß, nach Gewicht des trockenen Pigments. Ein Punkt markiert, was wir aufgestrichen und gemessen haben; die Stufen dazwischen sind errechnet.",
-    noSentence: "Im Weiß erprobt; die Messung reicht nicht, um mehr zu sagen.",
+    noSentence: "In Weiß erprobt; die Messung reicht nicht, um mehr zu sagen.",
     notDrawn: (whites: readonly string[]) => `Nicht erprobt in ${listed(whites)}.`,
     expected: (whites: readonly string[]) =>
       `Was in ${listed(whites)} zu erwarten ist, nicht aufgestrichen`,
@@ -155,21 +155,22 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     hides: "Deckt",
     finish: "Glanzgrad",
     age: "Mit dem Alter",
-    whites: "Im Weiß",
+    whites: "In Weiß",
     oil: "Öl",
     sizes: "Größen",
   },
   /** Where it would take more paint than anybody lays. */
-  hidesNever: "Sie deckt nie von sich aus: auch ein halber Millimeter täte es nicht.",
+  hidesNever:
+    "Sie deckt nie von sich aus: auch eine Schicht von einem halben Millimeter täte es nicht.",
   hidesLine: (film: string) =>
     `Es braucht einen trockenen Film von ${film}, um eine schwarzweiße Prüfkarte zu decken.`,
   hidesByDarkness: (film: string) =>
-    `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber durch seine Dunkelheit, nicht durch seinen Körper: dünner ausgestrichen lasiert er.`,
+    `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber durch seine Dunkelheit, nicht weil er Licht zurückwirft: dünner ausgestrichen lasiert er.`,
   /** @param area with its unit, "360 cm²/ml". */
   covers: (area: string) => `Ein Milliliter aus der Tube deckt ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${upperFirst(finish)} nach dem Trocknen.`,
   inWhite: (white: string, days: string) => `${days} bis grifftrocken in ${white}`,
-  oilLine: (grams: string) => `${grams} Pigment, wie wir sie machen.`,
+  oilLine: (grams: string) => `${grams} Pigment, so wie wir sie herstellen.`,
   oilNotWeighed: (grams: string) => `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
   shareNews: "errechnet, zum Teil aus Angaben eines Lieferanten",
   unknown: {
@@ -178,7 +179,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
       "Ein Aufstrich, mit einem Gerät gemessen oder mit einem Munsell-Muster verglichen.",
     ],
     whites: [
-      "Im Weiß",
+      "In Weiß",
       "Drei Mischungen mit einem Weiß, 1:1, 1:5 und 1:20, aufgestrichen und gemessen.",
     ],
     opacity: [
@@ -200,7 +201,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   standingsFold: "Was die Zeichen bedeuten",
   benchLead: "Öl und Packung, das Pigment, Notationen, Spektren, und woher wir jeden Wert haben.",
   benchLink: (name: string) => `${name} an der Werkbank`,
-  dryPigment: "Abwiegen, Anreiben und trockenes Pigment stehen auf der Seite der Werkbank.",
+  dryPigment: "Abwiegen, Anreiben und trockenes Pigment: siehe die Seite für die Werkbank.",
   bench: {
     heading: (name: string) => `${name} an der Werkbank`,
     description: (name: string) =>
@@ -209,7 +210,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     evidenceLead: "Jeder Wert, woher wir ihn haben, woraus er errechnet ist, und die Quellen:",
     evidenceLink: (name: string) => `die Nachweise zu ${name}`,
     sections: {
-      ladders: "Im Weiß, in Zahlen",
+      ladders: "In Weiß, in Zahlen",
       strength: "Farbstärke, Decken, Lasur",
       drying: "Trocknung in Zahlen",
       permanence: "Beständigkeit in Zahlen",

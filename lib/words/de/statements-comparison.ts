@@ -1,15 +1,7 @@
 import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
 import { comparedWays, type ComparedWay } from "../compared-ways.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import {
-  dayCount,
-  decimals,
-  listed,
-  percent,
-  sentence,
-  significant,
-  within,
-} from "./phrases.ts";
+import { dayCount, decimals, listed, percent, sentence, significant, within } from "./phrases.ts";
 
 /** How many times as much of what, between the names of the two. */
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
@@ -48,7 +40,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-otherwise-known": (v) =>
     `Nicht verglichen: auf anderem Weg ermittelt für ${listed(v.names.map(within))}.`,
   "compared-shows-ground": (v) =>
-    `Nicht verglichen: ${listed(v.names.map(within))} ${v.names.length === 1 ? "wurde auf einem Film gelesen, der seinen Untergrund" : "wurden auf Filmen gelesen, die ihren Untergrund"} durchscheinen ${v.names.length === 1 ? "lässt" : "lassen"}.`,
+    `Nicht verglichen: ${listed(v.names.map(within))} ${v.names.length === 1 ? "wurde an einem Film gemessen, der seinen Grund" : "wurden an Filmen gemessen, die ihren Grund"} durchscheinen ${v.names.length === 1 ? "lässt" : "lassen"}.`,
   "compared-not-stated": (v) => `Nicht bekannt für ${listed(v.names.map(within))}.`,
 };
 

@@ -71,7 +71,7 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "fit-misses-more-than-noise": (v) =>
     `Die Anpassung verfehlt die Aufstriche um mehr, als Messen und Wiegen erklären (gewichtete Abweichung ${significant(v.weightedResidual, 2)}; nahe 1 läge es an ihnen allein).`,
   "scattering-known": (v) =>
-    `Wie stark sie neben ihren Weißen streut, ist auf etwa ${percent(v.relativeUncertainty, 1)} bekannt.`,
+    `Wie stark sie gegenüber ihren Weiß streut, ist auf etwa ${percent(v.relativeUncertainty, 1)} bekannt.`,
   "scattering-is-bound": (v) =>
     `Bekannt ist nur eine Grenze dafür, wie stark sie streut: der Vollton reflektiert ${percent(v.masstoneY)}, und die Anpassung lässt es auf \u00b1\u00a0${percent(v.relativeUncertainty, 1)} offen.`,
 
@@ -82,7 +82,7 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "neighbours-too-far-apart": (v) =>
     `L* ${decimals(v.L, 0)} liegt zwischen Aufhellungen, die ${decimals(v.gap, 0)} L* auseinander sind; mehr als ${decimals(v.limit, 0)} wird ohne Anpassung nicht überbrückt.`,
   "film-needs-masstone-or-two-grounds": () =>
-    "Ein Film allein sagt nicht, was er absorbiert und was er streut: ein Vollton oder Filme über zwei Gründen sagten es.",
+    "Ein Film allein sagt nicht, was er absorbiert und was er streut: ein Vollton oder Filme über zwei Gründen würden es sagen.",
   "film-tells-nothing": (v) =>
     `Bei ${wavelengths(v.wavelengths)} ändert der Film seinen Grund zu wenig, um zu sagen, was er absorbiert und streut.`,
   "no-such-white": (v) => `In ${within(v.white)} wurde nichts aufgehellt.`,

@@ -77,7 +77,7 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "oil-absorption-method-not-stated": () =>
     "Das Verfahren der Ölzahl ist nicht aufgezeichnet, und Verfahren unterscheiden sich.",
   "handbook-range": ({ range, colourIndexName, kinds }) =>
-    `Handbücher geben ${significant(range, 3)} für ${colourIndexName}${bracketed(listed(kinds.map((kind) => inGerman(KIND_NAMES, kind))))}.`,
+    `Handbücher nennen ${significant(range, 3)} für ${colourIndexName}${bracketed(listed(kinds.map((kind) => inGerman(KIND_NAMES, kind))))}.`,
 
   "high-oil-demand-low-cpvc": (v) =>
     `Nach Volumen ist der Ölbedarf hoch: ${fillsTheGaps(v)}, die KPVK ist daher niedrig (${percent(v.cpvc)}).`,
@@ -97,7 +97,7 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `Die eine nimmt nach Masse ${times(massRatio)} so viel Öl auf wie die andere, nach Volumen des Pigments ${times(volumeRatio)} so viel.`,
 
   "oil-in-excess": (v) => finish(v, "Öl ist im Überschuss"),
-  "oil-little-in-excess": (v) => finish(v, "Öl ist wenig im Überschuss"),
+  "oil-little-in-excess": (v) => finish(v, "Öl ist leicht im Überschuss"),
   "oil-just-fills": (v) => finish(v, "das Öl füllt die Lücken gerade"),
   "film-holds-voids": (v) => finish(v, "der Film hat Hohlräume, die ihn matt und heller machen"),
   "clumps-make-voids": ({ finish: expected, reducedPvc, reducedPvcOpened }) =>
@@ -130,9 +130,9 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "milled-but-not-opened": (v) => `Gewalzt, aber nicht vollständig dispergiert: ${gauge(v)}.`,
   "not-opened-by-fineness": (v) => `Nicht vollständig dispergiert: ${gauge(v)}.`,
 
-  "body-short": () => "Kurze Konsistenz: die Paste reißt ab und steht, wo das Messer sie lässt.",
-  "body-long": () => "Lange Konsistenz: die Paste zieht sich und fließt dem Messer nach.",
-  "body-stiff": () => "Steife Konsistenz: die Paste widersteht dem Messer.",
+  "body-short": () => "Kurze Konsistenz: die Paste reißt ab und steht, wo der Spachtel sie lässt.",
+  "body-long": () => "Lange Konsistenz: die Paste zieht sich und fließt dem Spachtel nach.",
+  "body-stiff": () => "Steife Konsistenz: die Paste widersteht dem Spachtel.",
   "body-ropy": () => "Fadenziehende Konsistenz: die Paste zieht Fäden.",
   "oil-stays-in": () => "Das Öl bleibt in der Paste.",
   "oil-parts-slightly": () => "Ein wenig Öl scheidet sich von der Paste ab.",
@@ -162,7 +162,7 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "fills-the-jar": (v) =>
     `${filling(v)} das füllt ein Glas von ${millilitres(v.jarMl)}, auch wenn es sich gesetzt hat.`,
   "fills-until-it-settles": (v) =>
-    `${filling(v)} das füllt ein Glas von ${millilitres(v.jarMl)}, frisch geschüttet, nicht mehr, wenn es sich gesetzt hat.`,
+    `${filling(v)} das füllt ein Glas von ${millilitres(v.jarMl)}, wenn es frisch geschüttet ist, aber nicht mehr, wenn es sich gesetzt hat.`,
   "does-not-fill-the-jar": (v) =>
     `${filling(v)} das füllt ein Glas von ${millilitres(v.jarMl)} nicht.`,
 };

@@ -36,7 +36,7 @@ const UNACCOUNTED = "(unaccounted)";
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
 const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "ate-mix": ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-    `${hazardClass}, ${ROUTES[route]}, durch ${named(ingredients)}: der Schätzwert für das Gemisch ist ${withUnit(significant(ateMix, 3), unit)}, ${limit === undefined ? "ein Grenzwert ist dafür nicht angegeben" : `der Grenzwert ${withUnit(significant(limit, 3), unit)}`}${unknownFraction > 0 ? `; ${percent(unknownFraction)} sind von unbekannter Toxizität` : ""}.`,
+    `${hazardClass}, ${ROUTES[route]} (${named(ingredients)}): der Schätzwert für das Gemisch ist ${withUnit(significant(ateMix, 3), unit)}, ${limit === undefined ? "ein Grenzwert ist dafür nicht angegeben" : `der Grenzwert ${withUnit(significant(limit, 3), unit)}`}${unknownFraction > 0 ? `; ${percent(unknownFraction)} sind von unbekannter Toxizität` : ""}.`,
   "cut-off": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
     `${hazardClass} ab ${percent(limit)} (${LIMIT_KINDS[limitKind]}): ${named(ingredients)} mit ${percent(massFraction)}${counted(countedAs)}.`,
   "cut-off-summed": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
@@ -79,17 +79,17 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "flash-point-decides": ({ name }) =>
     `Weggelassen: für ${within(name)} angegeben, doch der Flammpunkt des Gemisches entscheidet.`,
   "flammable-trace": ({ name }) =>
-    `Weggelassen: von ${within(name)} ist zu wenig darin, um zu zählen; der Flammpunkt des Gemisches würde es sagen.`,
+    `Weggelassen: es ist zu wenig ${within(name)} darin, um zu zählen; der Flammpunkt des Gemisches würde es sagen.`,
   "too-viscous-to-aspirate": ({ name }) =>
-    `Weggelassen: für ${within(name)} angegeben, und das Gemisch ist zu zäh, um in die Lunge gezogen zu werden.`,
+    `Weggelassen: für ${within(name)} angegeben, und das Gemisch ist zu zäh, um in die Lunge zu geraten.`,
   "needs-a-test-of-the-mixture": ({ name }) =>
     `Weggelassen: für ${within(name)} angegeben, und nur eine Prüfung des Gemisches selbst würde es sagen.`,
 
   "by-severity": ({ answers }) => `Nach Schwere gewählt, für ${listed(answers)}.`,
   "children-first": ({ answers }) =>
-    `Steht zuerst bei allem, was die Öffentlichkeit kaufen kann${bracketed(listed(answers))}.`,
+    `Steht zuerst bei allem, was die breite Öffentlichkeit kaufen kann${bracketed(listed(answers))}.`,
   "disposal-for-the-public": ({ answers }) =>
-    `Die Entsorgung hat ihren Platz auf allem, was die Öffentlichkeit kaufen kann${bracketed(listed(answers))}.`,
+    `Die Entsorgung hat ihren Platz auf allem, was die breite Öffentlichkeit kaufen kann${bracketed(listed(answers))}.`,
   "small-package": ({ packageMl, upToMl, statements }) =>
     `Das Etikett einer Packung von ${millilitres(packageMl)} (bis ${millilitres(upToMl)}) darf ${listed(statements)} weglassen, wenn weder es selbst noch ein Faltetikett, ein Anhänger oder eine Schachtel das Ganze tragen kann; eine Seite oder Karte tut es nie.`,
 
@@ -108,9 +108,9 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "contains-metal": ({ metals, advice }) =>
     `Enthält ${listed(metals.map(metalWord))}. ${METAL_ADVICE[advice]}`,
   "child-resistant-fastening": ({ classes }) =>
-    `An die Öffentlichkeit verkauft braucht die Packung einen kindergesicherten Verschluss (${listed(classes.map(classByRoute))}).`,
+    `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen kindergesicherten Verschluss (${listed(classes.map(classByRoute))}).`,
   "tactile-warning": ({ classes }) =>
-    `An die Öffentlichkeit verkauft braucht die Packung einen tastbaren Gefahrenhinweis (${listed(classes.map(classByRoute))}).`,
+    `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen tastbaren Gefahrenhinweis (${listed(classes.map(classByRoute))}).`,
 
   "frame-differs": ({ stated, workedOut }) =>
     `Das Etikett des Herstellers folgt ${stated}, errechnet ist es hier nach ${workedOut}.`,
@@ -141,7 +141,7 @@ export const HAZARD_RULINGS = { ...LABEL_WORDINGS, ...STUDIO_WORDINGS, ...MARKET
 
 function named(ingredients: readonly string[]): string {
   return namesWithin([
-    ...new Set(ingredients.map((slug) => (slug === UNACCOUNTED ? "nicht belegtem Rest" : slug))),
+    ...new Set(ingredients.map((slug) => (slug === UNACCOUNTED ? "der nicht belegte Rest" : slug))),
   ]);
 }
 

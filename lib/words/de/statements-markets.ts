@@ -1,14 +1,7 @@
 import type { InForce, MarketStatement } from "../../hazard/markets/market-statements.ts";
 import type { SubstanceName } from "../../hazard/classify/substance.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import {
-  dateWords,
-  listed,
-  namesWithin,
-  percent,
-  sentence,
-  withUnit,
-} from "./phrases.ts";
+import { dateWords, listed, namesWithin, percent, sentence, withUnit } from "./phrases.ts";
 import { inGerman } from "./closed-sets.ts";
 import { metalWord } from "./statements-studio.ts";
 
@@ -42,20 +35,20 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "lead-limits-at-work": ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
     sentence(
-      `bei der Arbeit bleibt Blei in der Luft über acht Stunden unter ${withUnit(String(airMgPerM3), "mg/m\u00b3")} und im Blut unter ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} bis ${dateWords(until)}, danach unter ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ${inForce(act)}; ein Land kann weniger verlangen`,
+      `bei der Arbeit bleibt Blei in der Luft über acht Stunden unter ${withUnit(String(airMgPerM3), "mg/m\u00b3")} und im Blut unter ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} bis ${dateWords(until)}, danach unter ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ${inForce(act)}; ein Land kann niedrigere Grenzwerte festlegen`,
     ),
   "substance-of-very-high-concern": ({ names, ...act }) =>
     sentence(
-      `${namesWithin(names)} steht auf der Liste der besonders besorgniserregenden Stoffe ${inForce(act)}: das Sicherheitsdatenblatt sagt es jedem, der zur Arbeit kauft`,
+      `${namesWithin(names)} steht auf der Liste der besonders besorgniserregenden Stoffe ${inForce(act)}: das Sicherheitsdatenblatt sagt es jedem, der beruflich kauft`,
     ),
   "cadmium-in-other-paints": ({ names, limit, ...act }) =>
     sentence(
-      `enthält ${namesWithin(names)}; Eintrag 23 hält ${percent(limit)} und mehr Cadmium aus Farben der Zolltarifnummern 3208 und 3209 heraus ${inForce(act)}, und Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213: lassen Sie die Nummer der Ihren bestätigen, bevor Sie verkaufen`,
+      `enthält ${namesWithin(names)}; Eintrag 23 hält ${percent(limit)} und mehr Cadmium aus Farben der Zolltarifnummern 3208 und 3209 heraus ${inForce(act)}, und Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213: lassen Sie sich die Nummer Ihrer Farbe bestätigen, bevor Sie sie verkaufen`,
     ),
   "cmr-not-to-the-public": ({ statements, ...act }) =>
     forbidden(
       act,
-      `ein trockenes Pigment, das ${listed(statements)} trägt, darf nicht an die Öffentlichkeit abgegeben werden ${inForce(act)}`,
+      `ein trockenes Pigment, das ${listed(statements)} trägt, darf nicht an die breite Öffentlichkeit abgegeben werden ${inForce(act)}`,
     ),
   "needs-authorisation": ({ names, ...act }) =>
     forbidden(
@@ -64,7 +57,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "cmr-artists-paint-exempt": ({ statements, ...act }) =>
     sentence(
-      `${listed(statements)} hielte sie von der Öffentlichkeit fern ${inForce(act)}; dass Künstlerfarben ausgenommen sind, ist aus dem Gedächtnis zitiert`,
+      `${listed(statements)} hielte sie von der breiten Öffentlichkeit fern ${inForce(act)}; dass Künstlerfarben ausgenommen sind, ist aus dem Gedächtnis zitiert`,
     ),
   "restricted-to-professional-users": ({ statements, ...act }) =>
     sentence(`nur für gewerbliche Anwender, da sie ${listed(statements)} trägt ${inForce(act)}`),
@@ -72,7 +65,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     sentence(`Titandioxid trägt hier kein H351: der Eintrag gilt nicht mehr ${since(act)}`),
   "offer-names-hazards": ({ statements, ...act }) =>
     sentence(
-      `wird sie im Versand oder online an die Öffentlichkeit verkauft, muss das Angebot ihre Gefahren zeigen ${inForce(act)}: ${listed(statements)}`,
+      `wird sie im Versand oder online an die breite Öffentlichkeit verkauft, muss das Angebot ihre Gefahren zeigen ${inForce(act)}: ${listed(statements)}`,
     ),
   "formula-identifier-wanted": (act) =>
     sentence(

@@ -13,7 +13,7 @@ const OUR_LIMITS = "Die Grenzen dieser Wörter sind unsere eigenen, nicht die ei
 /** How opaque a film is, and by what that was judged. */
 export const OPACITY_RULINGS: WordingsOf<OpacityStatement | OpacityContradiction> = {
   "opacity-unlike-its-pigment": (v) =>
-    `Errechnet ist „${OPACITY_WORDS[v.class]}“, und von ihrem Pigment ist „${OPACITY_WORDS[v.expected]}“ zu erwarten.`,
+    `Errechnet ist „${OPACITY_WORDS[v.class]}“, und nach ihrem Pigment ist „${OPACITY_WORDS[v.expected]}“ zu erwarten.`,
   "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
     sentence(
       `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITY_WORDS[word]}: ein Film von ${micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUND_WORDS[bound]} `}${decimals(contrastRatio, 3)}${bracketed(
@@ -35,7 +35,7 @@ export const OPACITY_RULINGS: WordingsOf<OpacityStatement | OpacityContradiction
   "too-dark-for-contrast-ratio": ({ contrastRatio }) =>
     `Wie lasierend sie ist, lässt sich nicht sagen: ein so dunkler Film deckt die Prüfkarte durch seine Dunkelheit (Kontrastverhältnis ${decimals(contrastRatio, 3)}), und wie stark er streut, wissen wir nicht.`,
   "film-not-comparable": ({ filmUm, wantedUm }) =>
-    `Der gemessene Film, ${micrometres(filmUm)}, liegt zu weit von den ${micrometres(wantedUm)}, für die die Wörter des Deckvermögens gelten.`,
+    `Der gemessene Film, ${micrometres(filmUm)}, liegt zu weit weg von den ${micrometres(wantedUm)}, für die die Wörter des Deckvermögens gelten.`,
 };
 
 function limitOf(word: OpacityClass): string {

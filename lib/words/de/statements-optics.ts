@@ -43,7 +43,7 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "ratio-kinds-differ": (v) =>
     `Kein Vergleich der Farbstärke: eine Aufhellung wurde als ${KINDS[v.sample]} gewogen, die andere als ${KINDS[v.reference]}.`,
   "grey-beside-colour": () =>
-    "Kein Vergleich der Farbstärke: eine der beiden gibt im Weiß ein Grau, die andere eine bunte Farbe.",
+    "Kein Vergleich der Farbstärke: eine der beiden gibt in Weiß ein Grau, die andere eine bunte Farbe.",
   "hues-not-comparable": (v) =>
     `Kein Vergleich der Farbstärke: die beiden absorbieren an verschiedenen Stellen am stärksten (${decimals(v.sampleNm, 0)} und ${decimals(v.referenceNm, 0)}\u00a0nm).`,
   "milled-stronger": (v) =>

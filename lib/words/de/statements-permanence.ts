@@ -6,14 +6,7 @@ import type { WordingsOf } from "../../quantities/statement.ts";
 import { EXPECTATION_WORDS, FORM_WORDS, inGerman } from "./closed-sets.ts";
 import { KIND_NAMES } from "./pigment-kinds.ts";
 import { deltaEabText } from "../phrases.ts";
-import {
-  bracketed,
-  decimals,
-  listed,
-  namesWithin,
-  sentence,
-  within,
-} from "./phrases.ts";
+import { bracketed, decimals, listed, namesWithin, sentence, within } from "./phrases.ts";
 
 /** What the pigment does, of one and of several; what stands in the third place follows the circumstances. */
 const EFFECTS: Readonly<
@@ -52,9 +45,9 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "exposure-as-stated": (v) =>
     `Nach Angabe anderer änderte sich ${THE_FORM[v.form]} um ${deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${limit(v.deltaEabMax)} (${sources(v)}); hier nicht belichtet.`,
   "exposure-better-than-stated": (v) =>
-    contradicted(v, "besser", `Kategorie\u00a0${v.stated}, die angegeben ist`),
+    contradicted(v, "besser", `die angegebene Kategorie\u00a0${v.stated}`),
   "exposure-worse-than-stated": (v) =>
-    contradicted(v, "schlechter", `Kategorie\u00a0${v.stated}, die angegeben ist`),
+    contradicted(v, "schlechter", `die angegebene Kategorie\u00a0${v.stated}`),
   "exposure-better-than-expected": (v) =>
     contradicted(v, "besser", `nach ihren Pigmenten zu erwarten (${expected(v)})`),
   "exposure-worse-than-expected": (v) =>
@@ -98,12 +91,12 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
     leastLightfast(pigments, "zu erwarten, nicht geprüft"),
   "components-alike-in-light": ({ pigments }) =>
     sentence(
-      `${namesWithin(pigments)} verhalten sich im Licht gleich, soweit bekannt: bei keinem ist wahrscheinlicher, dass es zuerst nachgibt`,
+      `${namesWithin(pigments)} verhalten sich im Licht gleich, soweit bekannt: keines gibt eher nach als die anderen`,
     ),
   "components-in-light-not-known": ({ pigments }) =>
     `Wie ${namesWithin(pigments)} im Licht ${hold(pigments)}, wissen wir nicht, und daher auch nicht, welche Komponente zuerst nachgibt.`,
   "blue-wool-is-another-scale": ({ reference, category }) =>
-    `Blauwollskala ${reference} ist eine andere Skala; nach Gewohnheit entspricht sie Kategorie\u00a0${category}, aber keine Norm sagt das.`,
+    `Stufe ${reference} der Blauwollskala gehört zu einer anderen Skala; nach altem Brauch entspricht sie Kategorie\u00a0${category}, doch keine Norm sagt das.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
     `Eine Änderung von ${deltaEabText(deltaEab)} liegt am nächsten bei Stufe ${grade} des Graumaßstabs, auf dem 5 keine Änderung ist.`,
 

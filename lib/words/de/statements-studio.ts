@@ -6,14 +6,7 @@ import type { Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { inGerman, METAL_NAMES } from "./closed-sets.ts";
 import { HAZARD_EFFECTS } from "./hazard-effects.ts";
-import {
-  bracketed,
-  listed,
-  micrometres,
-  namesWithin,
-  significant,
-  withUnit,
-} from "./phrases.ts";
+import { bracketed, listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
 
 const DUSTINESS = {
   "very dusty": "Ein stark staubendes Pulver",
@@ -47,7 +40,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "captured-exhaust-first": (v) =>
     `${pigments(v)} nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu.`,
   "no-draught-across-powder": (v) =>
-    `Kein Zug und kein Ventilator über dem Pulver: ${pigments(v)}.`,
+    `Keine Zugluft und kein Ventilator über dem Pulver: ${pigments(v)}.`,
   "respirator-ffp2": (v) =>
     `Bei ${pigmentsDative(v)} eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
   "respirator-p3": (v) =>

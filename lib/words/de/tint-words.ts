@@ -38,7 +38,7 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
       ? "rein"
       : v.toward === undefined
         ? "ebenso leuchtend"
-        : `nach ${HUE_NOUNS[v.toward]} gewendet`,
+        : `nach ${HUE_NOUNS[v.toward]} verschoben`,
   "loses-chroma": (v) => `stumpfer${turned(v)}`,
 };
 
@@ -68,7 +68,7 @@ export const TINT_WORDS: TintWords = {
   to: "auf",
   semicolon: "; ",
   notTried: "Noch in keinem Weiß erprobt.",
-  othersBelow: "weitere Weiß unten",
+  othersBelow: "weitere Weißtöne unten",
   lengthMax: 180,
   listed,
   decimals,
@@ -78,5 +78,5 @@ export const TINT_WORDS: TintWords = {
 function turn({ turn: kind, toward }: JudgedColour): string {
   if (kind === "no-hue-to-compare") return "";
   if (kind === "keeps-hue") return " und behält den Buntton";
-  return ` und wendet sich${toward === undefined ? "" : ` nach ${HUE_NOUNS[toward]}`}`;
+  return ` und verschiebt sich${toward === undefined ? "" : ` nach ${HUE_NOUNS[toward]}`}`;
 }

@@ -5,7 +5,7 @@ import { listed } from "./phrases.ts";
 /** What the workshop's own pages say, which nobody outside reads. */
 export const WORKSHOP_PAGES: AnyWords<PageWords["workshop"]> = {
   heading: "Die Werkstatt",
-  lead: "Nur für die Werkstatt: Kosten, Lieferanten, Ansätze, Antworten und Etiketten im Entwurf. Nichts davon steht auf der öffentlichen Seite.",
+  lead: "Nur für die Werkstatt: Kosten, Lieferanten, Ansätze, Antworten und Etiketten im Entwurf. Nichts davon steht auf der öffentlichen Website.",
   name: (workshop: string) => `${workshop}, die Werkstatt`,
   notice: "Nicht veröffentlicht",
   nav: {
@@ -50,9 +50,9 @@ export const WORKSHOP_PAGES: AnyWords<PageWords["workshop"]> = {
       answers: "Was Kunden fragen",
     },
     batchSheet: "Ansatzblatt zum Drucken",
-    costsCaption: "Woraus wir sie herstellen, und zu welchem Preis",
+    costsCaption: "Bei wem wir kaufen, und zu welchem Preis",
     costColumns: {
-      what: "Von",
+      what: "Was",
       supplier: "Lieferant",
       price: (currency: string) => `${currency}/kg`,
       date: "Aufzeichnung vom",
@@ -62,14 +62,14 @@ export const WORKSHOP_PAGES: AnyWords<PageWords["workshop"]> = {
         ? "Zu einem Wert des Blatts gibt es keine Angabe."
         : `Zu ${count} Werten des Blatts gibt es keine Angabe.`,
     noGaps: "Jeder Wert des Blatts ist angegeben.",
-    gapsCaption: "Was fehlt, warum, und was es ergäbe",
-    gapColumns: { figure: "Wert", reason: "Warum", wanting: "Was es ergäbe" },
+    gapsCaption: "Was fehlt, warum, und woraus es sich ergäbe",
+    gapColumns: { figure: "Wert", reason: "Warum", wanting: "Woraus es sich ergäbe" },
   },
   answer: {
     description: (question: string) =>
       `Eine Antwort zum Verschicken, und worauf sie sich stützt: ${question}`,
     claims: "Worauf sich die Antwort stützt",
-    privateClaims: "Gilt, und bleibt aus der veröffentlichten Antwort heraus",
+    privateClaims: "Gilt, bleibt aber aus der veröffentlichten Antwort heraus",
     back: "Die Werkstatt",
   },
 };

@@ -62,7 +62,12 @@ export const LOT_PAGES = {
       next: "Next",
     },
     judgedCaption: "Each criterion with its tolerance",
-    judgedColumns: { what: "Of", found: "Found", tolerance: "Tolerance", verdict: "Verdict" },
+    judgedColumns: {
+      what: "Criterion",
+      found: "Found",
+      tolerance: "Tolerance",
+      verdict: "Verdict",
+    },
     customary:
       "Tolerances are our own choice where neither the workshop nor the colour names them.",
     seenRows: ["Standard", "Lot"],
@@ -72,7 +77,7 @@ export const LOT_PAGES = {
     letDown: (white: string, ratio: string) => `${ratio} in ${white}`,
     partsCaption: "Lot less standard, CIEDE2000 (D65, 10\u00b0)",
     partsColumns: {
-      of: "Of",
+      of: "What",
       total: "\u0394E00",
       L: "\u0394L\u2032",
       C: "\u0394C\u2032",
@@ -90,7 +95,7 @@ export const LOT_PAGES = {
     correctionUnread: "There is nothing to correct before it has been read rightly.",
     correctionCaption: "To 100 g of the lot, and what would then be read",
     correctionColumns: {
-      what: "Of",
+      what: "Addition",
       grams: "To 100 g, g",
       masstone: "Masstone, \u0394E00",
       letDown: "Let-down, \u0394E00",

@@ -214,9 +214,9 @@ export const MIXING_PAGES = {
     looking: (tried: number) => `Looking\u2026 ${tried} mixtures tried.`,
     found: (within: number, near: number, tried: number, isAtLeast: boolean) =>
       within > 0
-        ? `${isAtLeast ? "At least " : ""}${within} mixtures may be this colour, as far as we can tell; ${near} more come near. ${tried} were tried.`
+        ? `${within === 1 ? "One mixture" : `${isAtLeast ? "At least " : ""}${within} mixtures`} may be this colour, as far as we can tell; ${near === 1 ? "one more comes" : `${near} more come`} near. ${tried} were tried.`
         : near > 0
-          ? `None is this colour; ${near} come near. ${tried} were tried.`
+          ? `None is this colour; ${near === 1 ? "one comes" : `${near} come`} near. ${tried} were tried.`
           : `None comes near. ${tried} were tried.`,
     quickest: (days: Interval) =>
       `The quickest that comes near and keeps to your other wishes is touch dry in ${dayCount(days)}, an estimate.`,

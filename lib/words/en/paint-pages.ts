@@ -32,7 +32,7 @@ export const PAINT_PAGES = {
     any: {
       heading: "Any size",
       amount: "Amount",
-      by: "Of",
+      by: "Unit",
       tube: "Tube, ml",
       caption: "This batch",
       fault: "Give an amount above 0.",

@@ -1,15 +1,7 @@
 import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
 import { comparedWays, type ComparedWay } from "../compared-ways.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import {
-  dayCount,
-  decimals,
-  listed,
-  percent,
-  sentence,
-  significant,
-  within,
-} from "./phrases.ts";
+import { dayCount, decimals, listed, percent, sentence, significant, within } from "./phrases.ts";
 
 /** How many times as much of what, between the names of the two. */
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {

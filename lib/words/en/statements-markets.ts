@@ -1,13 +1,6 @@
 import type { InForce, MarketStatement } from "../../hazard/markets/market-statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import {
-  dateWords,
-  listed,
-  namesWithin,
-  percent,
-  sentence,
-  withUnit,
-} from "./phrases.ts";
+import { dateWords, listed, namesWithin, percent, sentence, withUnit } from "./phrases.ts";
 import { metalWord } from "./statements-studio.ts";
 
 /** What the acts of one market say of a sale there; the market stands beside the sentence. */
@@ -28,7 +21,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "lead-limits-at-work": ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
     sentence(
-      `at work, lead in the air stays below ${withUnit(String(airMgPerM3), "mg/m\u00b3")} over eight hours and in blood below ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} until ${dateWords(until)}, ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} from then on ${inForce(act)}; a country may ask for less`,
+      `at work, lead in the air stays below ${withUnit(String(airMgPerM3), "mg/m\u00b3")} over eight hours and in blood below ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} until ${dateWords(until)}, ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} from then on ${inForce(act)}; a country may set a lower limit`,
     ),
   "substance-of-very-high-concern": ({ names, ...act }) =>
     sentence(

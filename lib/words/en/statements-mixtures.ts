@@ -1,14 +1,7 @@
 import type { MixtureStatement } from "../../optics/statements.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import {
-  decimals,
-  micrometres,
-  namesWithin,
-  percent,
-  sentence,
-  within,
-} from "./phrases.ts";
+import { decimals, micrometres, namesWithin, percent, sentence, within } from "./phrases.ts";
 
 /** Where a mixed colour drifts, what keeps colours from being reckoned together, and what theory allows to be said. */
 export const MIXTURE_RULINGS: WordingsOf<MixtureStatement> = {

@@ -5,14 +5,7 @@ import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { HAZARD_EFFECTS } from "./hazard-effects.ts";
-import {
-  bracketed,
-  listed,
-  micrometres,
-  namesWithin,
-  significant,
-  withUnit,
-} from "./phrases.ts";
+import { bracketed, listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
 
 const DUSTINESS = {
   "very dusty": "A very dusty powder",

@@ -42,9 +42,9 @@ export const WORKSHOP_PAGES = {
       lots: "Lots",
     },
     batchSheet: "Batch sheet to print",
-    costsCaption: "What we buy it from, and for how much",
+    costsCaption: "From whom we buy it, and for how much",
     costColumns: {
-      what: "Of",
+      what: "What",
       supplier: "Supplier",
       price: (currency: string) => `${currency}/kg`,
       date: "Record of",

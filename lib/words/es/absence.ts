@@ -12,7 +12,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "not in the records": "no está en los registros",
   "no oil in the records": "no hay aceite en los registros",
   "no drawdown of known thickness over black and white":
-    "no hay aplicación de grosor conocido sobre negro y blanco",
+    "no hay aplicación de espesor conocido sobre negro y blanco",
   "not exposed here": "no expuesto aquí",
   "not exposed here, and no category is stated":
     "no expuesto aquí, y no hay ninguna categoría declarada",
@@ -65,8 +65,8 @@ const FIELDS: Readonly<Record<string, string>> = {
   densityGPerCm3: "densidad",
   oilAbsorptionGPer100g: "absorción de aceite",
   oilIndexGPer100g: "índice de aceite",
-  bulkDensityLooseGPerMl: "densidad aparente, vertido",
-  bulkDensityTappedGPerMl: "densidad aparente, asentado",
+  bulkDensityLooseGPerMl: "densidad aparente, sin compactar",
+  bulkDensityTappedGPerMl: "densidad aparente, compactada",
   sizeUm: "tamaño de partícula",
   parts: "partes en masa",
   blueWool: "lana azul",

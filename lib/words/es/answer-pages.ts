@@ -12,7 +12,7 @@ const FACTS: readonly (readonly [RegExp, string])[] = [
   [/^cautions\.notForSale$/, "Mercados donde no puede venderse por falta de base legal"],
   [/^cautions\.unknown$/, "Componentes sin datos de peligro"],
   [/^cautions\.restrictions$/, "Normas de sus mercados"],
-  [/^cautions\.basis$/, "Elementos de etiqueta"],
+  [/^cautions\.basis$/, "Elementos de la etiqueta"],
   [/^pigments$/, "Pigmentos"],
   [/^additions$/, "Añadido al aceite"],
   [/^permanence\.basis$/, "Fundamento de la solidez a la luz"],
@@ -22,7 +22,7 @@ const FACTS: readonly (readonly [RegExp, string])[] = [
   [/\.colourIndexName$/, "Nombre del Colour Index"],
   [/^drying\.layering$/, "Capas"],
   [/^drying\.filmHealth$/, "Película"],
-  [/^drying\.grounds$/, "Fondos"],
+  [/^drying\.grounds$/, "Imprimaciones"],
   [/^permanence\.sensitivities$/, "Otros riesgos"],
   [/^permanence\.reasons$/, "Razones de la solidez"],
   [/^permanence\.weakest$/, "El más débil a la luz"],
@@ -135,9 +135,10 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     lightfastness: "Solidez a la luz",
     caution: (name, signalWord, statements) =>
       `Etiqueta de ${name}: ${[signalWord, ...statements].filter((part) => part !== "").join(" ")}`,
-    cautionLine: "La etiqueta, la ficha de datos de seguridad y sus normas locales van primero.",
+    cautionLine:
+      "La etiqueta, la ficha de datos de seguridad y sus normas locales tienen prioridad.",
     more: (address) => `Completo, con el origen de cada cifra: ${address}`,
     closing: "Un cordial saludo,",
-    invented: "(Demostración: el taller, los colores y las lecturas son inventados.)",
+    invented: "(Demostración: el taller, los colores y las mediciones son inventados.)",
   },
 };

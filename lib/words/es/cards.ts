@@ -7,7 +7,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
   white: shortWhite,
   tint: (white, level) => `${white}, ${level}`,
   masstone: "Tono pleno",
-  noColour: "aún no leído",
+  noColour: "aún no medido",
   chip: "aplicación pintada",
   noTint: "Qué hace en un blanco no está indicado.",
   extender: "Un médium de carga.",
@@ -20,7 +20,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
   ragShort: "Los trapos con aceite pueden prenderse solos.",
   basisWorkedOut: (frame, edition) => `Etiqueta según ${frame}: ${edition}.`,
   drawdown: "El color impreso solo se acerca: manda una aplicación pintada.",
-  approximateNote: "Este se leyó bajo otra luz y se adaptó.",
+  approximateNote: "Este se midió bajo otra luz y se adaptó.",
   lot: (number) => `Lote\u00a0${number}`,
   revision: (revision) => `Tarjeta\u00a0${revision}`,
   address: (address) => `Código QR de la dirección de la ficha, ${address}`,
@@ -43,7 +43,9 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
     without: (markets) =>
       `solo puede venderse con base legal, o no puede venderse (${markets.join(", ")}): ni tarjeta, ni precio`,
     lacks: (lacks) =>
-      lacks.map((lack) => (lack === "colour" ? "ningún color leído aún" : "sin precio")).join(", "),
+      lacks
+        .map((lack) => (lack === "colour" ? "ningún color medido aún" : "sin precio"))
+        .join(", "),
     notClassified:
       "aún no está clasificado, por falta de una ficha de datos de seguridad, así que no está a la venta: ni tarjeta, ni precio",
     pdf: (size) => `estas tarjetas para imprimir y cortar, ${size}`,
@@ -62,7 +64,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
     masstone: "Tono pleno",
     tints: "Rebajes",
     sentence: "En los blancos",
-    lightfastness: "Dura",
+    lightfastness: "Solidez",
     opacity: "Opacidad",
     drying: "Seca",
     strength: "Fuerza",
@@ -77,6 +79,6 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
     basis: "Fundamento de la etiqueta",
     address: "Dirección",
     lot: "Lote",
-    imprint: "Pie",
+    imprint: "Datos del editor",
   },
 };

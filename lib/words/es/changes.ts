@@ -13,7 +13,7 @@ export const CHANGES: AnyWords<PageWords["changes"]> = {
     colour: "Ha cambiado otra cosa en su ficha.",
     answer: "Ha cambiado la respuesta.",
   },
-  discontinued: (date) => `Ya no se hace, desde el ${date}.`,
+  discontinued: (date) => `Se deja de fabricar el ${date}.`,
   renamed: (before, now) => `\u00ab${before}\u00bb es ahora \u00ab${now}\u00bb.`,
   figure: (what, before, now) => `${what}: ${now}; antes ${before}.`,
   figureCame: (what, now) => `${what}: ahora ${now}.`,

@@ -14,7 +14,7 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   missing: "no indicado",
   swatches: {
     alone: "Puro",
-    notRead: "no leído",
+    notRead: "no medido",
     notTried: "no probado",
     notReached: "no alcanzado",
     differs: undefined,
@@ -55,7 +55,7 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     oilByVolume: { head: "Aceite en volumen", unit: "por 100 cm\u00b3 de pigmento" },
     finish: { head: "Acabado" },
     drying: { head: "Seca", unit: "al tacto" },
-    lightfastness: { head: "Dura" },
+    lightfastness: { head: "Solidez" },
     label: { head: "Advertencia" },
     sale: { head: "Límites a la venta" },
     pigments: { head: "Pigmentos" },

@@ -17,8 +17,8 @@ export const FIGURES: Readonly<Record<FigureWord, string>> = {
   percentOfOil: "Parte sobre el aceite",
   additionDensity: "Densidad",
   metalPercentOfOil: "Metal sobre el aceite",
-  bulkDensityLoose: "Densidad aparente, vertido",
-  bulkDensityTapped: "Densidad aparente, asentado",
+  bulkDensityLoose: "Densidad aparente, sin compactar",
+  bulkDensityTapped: "Densidad aparente, compactada",
   xyzX: "X",
   xyzY: "Y",
   xyzZ: "Z",
@@ -129,7 +129,7 @@ export const FIGURES: Readonly<Record<FigureWord, string>> = {
 /** Gloss of a figure whose name a painter may not know, by the same key. */
 export const FIGURE_GLOSSES: Readonly<Record<keyof typeof ENGLISH_GLOSSES, string>> = {
   oilIndex: "gramos de aceite por 100 g de pigmento, en la pintura tal como la hacemos",
-  oilAbsorption: "gramos de aceite que apenas ligan 100 g de pigmento en la losa",
+  oilAbsorption: "gramos de aceite que bastan justo para ligar 100 g de pigmento en la losa",
   oilByVolume: "lo mismo por 100 cm\u00b3 de pigmento, para comparar pigmentos ligeros y pesados",
   cpvc: "la parte de pigmento de la película seca en que el aceite llena justo los huecos",
   effectiveCpvc: "la CPVC una vez restado el aceite que retienen los grumos",
@@ -143,7 +143,7 @@ export const FIGURE_GLOSSES: Readonly<Record<keyof typeof ENGLISH_GLOSSES, strin
   coverage: `superficie que cubre un mililitro salido del tubo, a una relación de contraste de ${HIDING_CONTRAST_RATIO}`,
   tintingStrengthByVolume: "lo mismo por volumen de pintura, tal como se saca del tubo",
   weightedResidual:
-    "media de los cuadrados de los errores, frente a lo que permiten la lectura y la pesada: cerca de 1 vale tanto como las propias aplicaciones",
+    "media de los cuadrados de los errores, frente a lo que permiten la medición y la pesada: cerca de 1 vale tanto como las propias aplicaciones",
   finenessOfGrind:
     "profundidad de la galga en que empiezan a verse los granos más gruesos (ISO 1524)",
   oilBeforeFat:

@@ -20,11 +20,11 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       ],
       vehicle: [
         "Aglutinante",
-        "El aceite que lo liga, y lo que se añadió. Decide cómo amarillea la película y ayuda a decidir lo deprisa que seca.",
+        "El aceite que lo liga, y lo que se añadió. Decide cómo amarillea la película e influye en la rapidez con que seca.",
       ],
       lightfastness: [
         "Solidez a la luz",
-        "Una categoría de I a V solo donde se hicieron las exposiciones de una norma, o por palabra de alguien; si no, qué se hizo en su lugar, o que no se hizo nada.",
+        "Una categoría de I a V solo donde se hicieron las exposiciones de una norma, o por declaración ajena; si no, qué se hizo en su lugar, o que no se hizo nada.",
       ],
       hazards: [
         "Peligros",
@@ -76,7 +76,7 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   drift: {
     heading: "Por qué derivan algunos negros mezclados",
     caption: "Los negros y grises de aquí que son mezclas",
-    text: "Un negro de un solo pigmento tiene una sola cosa que puede cambiar. Si la luz se lleva una parte, o un blanco lo rebaja mucho, se aclara y conserva su matiz. Un negro mezclado es un equilibrio: pigmentos de matices distintos se dosifican para que juntos parezcan neutros. Si uno pierde fuerza el equilibrio se inclina, y el negro deriva hacia los que quedan: hacia el pardo donde cede un azul o un verde, hacia el verde o el azul donde cede un rojo. Lo que se desvanece primero a la luz, lo que alcanzan álcali, ácido o calor, y lo que solo parece más débil en un blanco que en otro pueden inclinarlo. Así que en una mezcla decide el pigmento menos sólido a la luz, y una mezcla de pigmentos iguales a la luz tiene poco motivo para derivar.",
+    text: "Un negro de un solo pigmento tiene una sola cosa que puede cambiar. Si la luz se lleva una parte, o un blanco lo rebaja mucho, se aclara y conserva su matiz. Un negro mezclado es un equilibrio: pigmentos de matices distintos se dosifican para que juntos parezcan neutros. Si uno pierde fuerza el equilibrio se inclina, y el negro deriva hacia los que quedan: hacia el pardo donde cede un azul o un verde, hacia el verde o el azul donde cede un rojo. Lo que se desvanece primero a la luz, lo que alcanzan los álcalis, los ácidos o el calor, y lo que solo parece más débil en un blanco que en otro pueden inclinarlo. Así que en una mezcla decide el pigmento menos sólido a la luz, y una mezcla de pigmentos iguales a la luz tiene poco motivo para derivar.",
     driftColumn: "Si pierde el 30\u00a0% de un pigmento",
     notReckoned: "no calculado aquí",
     none: "Ningún negro ni gris de aquí es una mezcla.",
@@ -86,11 +86,11 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     caption: "Los datos de la primera pantalla",
     facts: {
       lasts:
-        "Cómo aguantó, o se prevé que aguante, a la luz. La letra pequeña dice cuál: expuesto según la norma, expuesto aquí, declarado por alguien, o previsible por sus pigmentos y no ensayado.",
+        "Cómo aguantó, o se prevé que aguante, a la luz. La letra pequeña lo precisa: expuesto según la norma, expuesto aquí, declarado por alguien, o previsible por sus pigmentos y no ensayado.",
       hides:
-        "Cuánto cubre una película el negro y el blanco por igual, y qué grosor de película seca hace falta.",
+        "Cuánto cubre una película el negro y el blanco por igual, y qué espesor de película seca hace falta.",
       dries:
-        "Una clase por el medio de los días hasta seco al tacto, para una película del grosor y una sala de la temperatura que nombra la ficha. Seco al tacto no es seco en profundidad.",
+        "Una clase por el medio de los días hasta seco al tacto, para una película del espesor y una sala de la temperatura que nombra la ficha. Seco al tacto no es seco en profundidad.",
       strength:
         "Hasta dónde llega un poco de él en un blanco, en peso, junto al color con que compara el taller.",
       oil: "Gramos de aceite en la pintura por 100 g de pigmento. Mucho no es un defecto: un pigmento ligero y fino lo necesita. En volumen los colores están más cerca.",

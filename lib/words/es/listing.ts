@@ -9,12 +9,12 @@ export const LISTING: PageWords["listing"] = {
   said: "Lo que puede decirse del color",
   pictures: "Imágenes",
   screen:
-    "Las muestras enseñan una lectura de la pintura seca tal como una pantalla puede enseñarla, y ninguna pantalla enseña una pintura con exactitud: se juzga y se iguala por la pintura misma, nunca por una imagen.",
+    "Las muestras enseñan una medición de la pintura seca tal como una pantalla puede enseñarla, y ninguna pantalla enseña una pintura con exactitud: se juzga y se iguala por la pintura misma, nunca por una imagen.",
   estimated:
-    "Ningún instrumento ha leído el color. Se estimó a partir de una fotografía: dígalo dondequiera que se muestre.",
+    "Ningún instrumento ha medido el color. Se estimó a partir de una fotografía: dígalo dondequiera que se muestre.",
   outside:
     "El color queda más allá de lo que abarca el sRGB: las pantallas lo muestran más apagado de lo que es.",
-  predicted: "Las degradaciones que no se pintaron están predichas.",
+  predicted: "Los rebajes que no se pintaron están previstos.",
   alone: (name: string) => `${name}, el color solo.`,
   strip: (name: string, white: string) =>
     `${name}, solo y rebajado con ${white}, de fuerte a pálido.`,

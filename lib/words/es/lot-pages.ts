@@ -31,16 +31,16 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     },
     standard: "Patrón",
     planned: "Previsto",
-    spreadHeading: "Cómo nos repetimos",
+    spreadHeading: "Nuestra repetibilidad",
     spread: (colour, strength, degrees) =>
-      `El mismo lote, rebajado y leído otra vez, difiere en ${colour} \u0394E*ab y en un ${strength}\u00a0% de fuerza (desviación típica, ${degrees} ${degrees === 1 ? "grado" : "grados"} de libertad).`,
-    spreadUsed: "Los veredictos van por eso, al doble.",
+      `El mismo lote, rebajado y medido otra vez, difiere en ${colour} \u0394E*ab y en un ${strength}\u00a0% de fuerza (desviación típica, ${degrees} ${degrees === 1 ? "grado" : "grados"} de libertad).`,
+    spreadUsed: "Los veredictos se rigen por eso, al doble.",
     spreadNotUsed:
-      "Es demasiado poco para guiarse: los veredictos van por el ruido propio del instrumento.",
+      "Es demasiado poco para guiarse: los veredictos se rigen por el ruido propio del instrumento.",
     spreadOfReadings:
-      "El \u00b1 de cada lectura del mismo instrumento que no indica ninguno tiene en cuenta estas repeticiones y todas las demás.",
+      "El \u00b1 de cada medición del mismo instrumento que no indica ninguno tiene en cuenta estas repeticiones y todas las demás.",
     spreadNone:
-      "Ningún lote tiene un rebaje hecho o leído dos veces, así que los veredictos van por el ruido propio del instrumento.",
+      "Ningún lote tiene un rebaje hecho o medido dos veces, así que los veredictos se rigen por el ruido propio del instrumento.",
   },
   lot: {
     heading: (number, colour) => `Lote ${number}, ${colour}`,
@@ -49,10 +49,10 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     lead: {
       pass: "Es conforme.",
       near: "Está demasiado cerca de un límite para decidir.",
-      unjudged: "Sin juzgar: no todo lo que se leyó de él puede compararse con el patrón.",
+      unjudged: "Sin juzgar: no todo lo que se midió de él puede compararse con el patrón.",
       fail: "No es conforme.",
-      none: "Sin juzgar: ni su tono pleno ni su rebaje se han leído como espectro.",
-      standard: "El patrón guardado: los lotes siguientes se comparan con él.",
+      none: "Sin juzgar: ni su tono pleno ni su rebaje se han medido como espectro.",
+      standard: "El patrón conservado: los lotes siguientes se comparan con él.",
       planned: "Previsto, y aún no hecho.",
     },
     sections: {
@@ -65,7 +65,12 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       next: "Después",
     },
     judgedCaption: "Cada criterio con su tolerancia",
-    judgedColumns: { what: "De", found: "Hallado", tolerance: "Tolerancia", verdict: "Veredicto" },
+    judgedColumns: {
+      what: "Criterio",
+      found: "Hallado",
+      tolerance: "Tolerancia",
+      verdict: "Veredicto",
+    },
     customary: "Las tolerancias son elección nuestra donde ni el taller ni el color las nombran.",
     seenRows: ["Patrón", "Lote"],
     seenDescription: (number) => `El patrón encima del lote ${number}, en tono pleno y rebajado.`,
@@ -73,7 +78,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     letDown: (white, ratio) => `${ratio} en ${white}`,
     partsCaption: "Lote menos patrón, CIEDE2000 (D65, 10\u00b0)",
     partsColumns: {
-      of: "De",
+      of: "Qué",
       total: "\u0394E00",
       L: "\u0394L\u2032",
       C: "\u0394C\u2032",
@@ -86,18 +91,18 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     correctionForeign: (name, pigments) =>
       `Con ${name} contiene también ${pigments}, lo que no dicen ni su nombre ni su etiqueta.`,
     correctionNone:
-      "Ni un blanco, ni una carga, ni un color leído igual, ni otro lote reduciría la diferencia a la mitad.",
-    correctionUnread: "No hay nada que corregir antes de una lectura correcta.",
-    correctionCaption: "Por 100 g del lote, y lo que se leería entonces",
+      "Ni un blanco, ni una carga, ni un color medido igual, ni otro lote reduciría la diferencia a la mitad.",
+    correctionUnread: "No hay nada que corregir antes de una medición correcta.",
+    correctionCaption: "Por 100 g del lote, y lo que se mediría entonces",
     correctionColumns: {
-      what: "De",
+      what: "Adición",
       grams: "Por 100 g, g",
       masstone: "Tono pleno, \u0394E00",
       letDown: "Rebaje, \u0394E00",
       strength: "Fuerza, %",
     },
     correctionNote:
-      "Entre paréntesis, a lo que puede llegar con una dosis errada en un 5\u00a0%, o en lo que es incierto lo añadido, y con la incertidumbre de la lectura. Probar antes en 20 g: lo que la teoría deja fuera no está en el intervalo.",
+      "Entre paréntesis, a lo que puede llegar con una dosis desviada en un 5\u00a0%, o en la medida en que es incierto lo añadido, y con la incertidumbre de la medición. Probar antes en 20 g: lo que la teoría deja fuera no está en el intervalo.",
     kinds: { white: "blanco", extender: "carga", colour: "color", lot: "lote" },
     plannedCaption: "Por pesar",
     batchCaption: "Pesado, y lo que salió",
@@ -109,17 +114,17 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       tubeMass: (ml) => `En uno de ${ml} ml`,
       fineness: "Finura de molienda",
       density: "Densidad de la pintura",
-      retained: "Muestra guardada",
+      retained: "Muestra de retención",
       passes: "Pasadas",
       note: "Nota",
     },
     steps: {
       planned: () => [
         "Una vez hecho: ponga en su registro los pesos como fueron y quite planned: true.",
-        "Extienda el tono pleno y el rebaje y léalos; npm run read -- ARCHIVO guarda las lecturas y da las líneas para su registro.",
+        "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas para su registro.",
       ],
       none: () => [
-        "Extienda el tono pleno y el rebaje y léalos; npm run read -- ARCHIVO guarda las lecturas y da las líneas para su registro.",
+        "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas para su registro.",
       ],
       pass: (number, copies) => [
         `Sus etiquetas: npm run labels -- --lot ${number} --copies ${copies}.`,
@@ -128,13 +133,13 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
         `Sus etiquetas: npm run labels -- --lot ${number} --copies ${copies}.`,
       ],
       unjudged: () => [
-        "Rebájelo en el blanco y en la proporción del patrón y léalo como se leyó el patrón; o rebaje el patrón guardado como este lote.",
+        "Rebájelo en el blanco y en la proporción del patrón y mídalo como se midió el patrón; o rebaje el patrón conservado como este lote.",
       ],
-      near: () => ["Extiéndalo y léalo otra vez: eso estrecha el \u00b1 y puede decidirlo."],
+      near: () => ["Extiéndalo y mídalo otra vez: con un ± menor quizá se vea si es conforme."],
       fail: () => [
-        "Corríjalo según su hoja, o guárdelo. Lo corregido se lee otra vez, como un lote aparte.",
+        "Corríjalo según su hoja, o reténgalo. Lo corregido se mide otra vez, como un lote aparte.",
       ],
-      kept: () => ["Guárdelo: nada de lo leído aquí lo devolvería a su patrón."],
+      kept: () => ["Reténgalo: nada de lo medido aquí lo devolvería a su patrón."],
     },
     ownSheet: (number) => `Hoja de fabricación del lote ${number}`,
     correctionSheet: (number) => `Hoja de corrección del lote ${number}`,
@@ -180,7 +185,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     quiet: "Ningún lote sale de los límites, y ninguna serie es lo bastante larga para decir algo.",
     points: "Qué lote es cada marca",
     columns: { place: "Marca", lot: "Lote", date: "Fecha" },
-    one: "Un lote no hace una gráfica.",
+    one: "Un solo lote no hace una gráfica.",
     apart:
       "Ninguno de estos lotes pudo compararse con el patrón en color o fuerza, así que no hay gráfica.",
   },
@@ -194,17 +199,17 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       restAdded: (name) => `Después: ${name}`,
     },
     predicted: (masstone, letDown, strength) =>
-      `Debería leer entonces: tono pleno \u0394E00 ${masstone}, rebaje \u0394E00 ${letDown}, fuerza ${strength}\u00a0%.`,
+      `Debería dar entonces: tono pleno \u0394E00 ${masstone}, rebaje \u0394E00 ${letDown}, fuerza ${strength}\u00a0%.`,
     dose: (grams, name) => `${grams}\u00a0g de ${name} por 100\u00a0g del lote.`,
     ofYield: (grams) =>
       `Para los ${grams}\u00a0g que salieron: tanto menos cuanto haya ya en tubos.`,
     ofWeighed: (grams) => `Para los ${grams}\u00a0g que se pesaron: el registro no da rendimiento.`,
     order: [
       "Mezcle el ensayo en la losa con la espátula hasta que no quede veta alguna.",
-      "Extiéndalo junto al patrón, tono pleno y rebaje, y lea ambos.",
-      "Fuera de tolerancia: anote lo leído y deje el lote como está.",
+      "Extiéndalo junto al patrón, tono pleno y rebaje, y mida ambos.",
+      "Fuera de tolerancia: anote lo medido y deje el lote como está.",
       "Dentro de tolerancia: incorpore el resto por tercios y dé al conjunto una pasada más.",
-      "Extienda el conjunto, léalo y llene un nuevo frasco de muestra.",
+      "Extienda el conjunto, mídalo y llene un nuevo frasco de muestra.",
       "Anótelo como un lote aparte, con todo lo que entró.",
     ],
     cautions: "Antes de mezclar",
@@ -265,7 +270,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       ],
     },
     cautions: "Antes de que el pigmento sea pintura",
-    defer: "Las fichas de datos de seguridad de los proveedores y las normas locales van primero.",
+    defer:
+      "Las fichas de datos de seguridad de los proveedores y las normas locales tienen prioridad.",
     fields: {
       heading: "Para rellenar",
       lot: "Lote",
@@ -315,7 +321,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       `Categoría\u00a0${category} hasta ahora: \u0394E*ab ${deltaEab} ${days === 1 ? "al cabo de 1 día" : `a los ${days} días`}. No dice nada de lo que vendrá.`,
     over: (category, deltaEab, days) =>
       `Categoría\u00a0${category}: \u0394E*ab ${deltaEab} ${days === 1 ? "al cabo de 1 día" : `a los ${days} días`}.`,
-    unread: "Aún no leído.",
+    unread: "Aún no medido.",
     touch: (from, to) => `Seco al tacto entre el día ${from} y el día ${to}.`,
     through: (from, to) => `Seco en profundidad entre el día ${from} y el día ${to}.`,
     notYet: "Aún no seco al tacto.",
@@ -325,7 +331,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     state: "Húmedo 0, pegajoso 1, seco al tacto 2, en profundidad 3",
     limit: (category) => `fin de ${category}`,
     next: (date) => `Volver a mirar el ${date}.`,
-    table: "Cada lectura",
+    table: "Cada medición",
     columns: { date: "Fecha", day: "Día", found: "Hallado" },
   },
 };

@@ -72,7 +72,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       yellower: "más amarillo",
       bluer: "más azul",
     },
-    read: (p68) => `Tal como lo leímos, con un error de \u0394E\u00a0${p68}.`,
+    read: (p68) => `Tal como lo medimos, con un error de \u0394E\u00a0${p68}.`,
     predicted: (p68, p90) =>
       `Una previsión. Dos veces de cada tres acierta dentro de \u0394E\u00a0${p68}, nueve de cada diez dentro de \u0394E\u00a0${p90}.`,
     beyond:
@@ -90,7 +90,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       munsell: "Munsell",
       lab: "L*a*b* (D65, 10\u00b0)",
       name: "En palabras",
-      lasts: "Dura",
+      lasts: "Solidez",
       dries: "Seca al tacto",
       hides: "Cubre",
       warning: "Advertencia",
@@ -124,7 +124,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     static: {
       heading: (white) => `Calculado de antemano: cada color en ${within(white)}`,
       note: (white) =>
-        `Partes en peso de color a ${within(white)}. Previsto a partir de lo que leímos; junto a cada fila, cuánto puede errar lo más pálido.`,
+        `Partes en peso de color a ${within(white)}. Previsto a partir de lo que medimos; junto a cada fila, cuánto puede desviarse el más pálido.`,
       caption: (white) => `Cada color rebajado en ${within(white)}`,
       colour: "Color",
       said: "A 1:20, y con qué seguridad",
@@ -175,13 +175,13 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     target: "El color que se quiere",
     text: "Una notación: 5PB 4/2, o L*a*b* 42 \u22121 \u22127, o un color de pantalla #6b6f76",
     colour: "O un color de la gama",
-    file: "O una lectura propia (.csv, .cgats, .txt, .cxf)",
-    column: "Qué lectura del archivo",
+    file: "O una medición propia (.csv, .cgats, .txt, .cxf)",
+    column: "Qué medición del archivo",
     percent: "El archivo da tantos por ciento",
     choose: "elegir",
     origin: {
-      range: "tal como lo leímos",
-      reading: "tal como lo lee su archivo",
+      range: "tal como lo medimos",
+      reading: "tal como lo da su archivo",
       munsell: "una muestra, a ojo",
       lab: "D65, 10\u00b0",
       screen: "un color de pantalla: solo aproximado",
@@ -193,7 +193,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     withoutMetals: "Sin",
     metals: { lead: "plomo", cadmium: "cadmio", cobalt: "cobalto", nickel: "níquel" },
     unlabelled: "ninguna pintura que lleve una advertencia de peligro",
-    lightfastness: "Dura al menos",
+    lightfastness: "Solidez mínima",
     lightfastnessChoices: ["", "excelente", "muy buena", "mediana", "escasa"],
     any: "cualquiera",
     days: "Seco al tacto en (días)",
@@ -217,9 +217,9 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     looking: (tried) => `Buscando\u2026 ${tried} mezclas probadas.`,
     found: (matching, near, tried, isAtLeast) =>
       matching > 0
-        ? `${isAtLeast ? "Al menos " : ""}${matching} mezclas pueden ser este color, hasta donde podemos decir; otras ${near} se acercan. Se probaron ${tried}.`
+        ? `${matching === 1 ? "Una mezcla puede" : `${isAtLeast ? "Al menos " : ""}${matching} mezclas pueden`} ser este color, hasta donde podemos decir; ${near === 1 ? "otra se acerca" : `otras ${near} se acercan`}. Se probaron ${tried}.`
         : near > 0
-          ? `Ninguna es este color; ${near} se acercan. Se probaron ${tried}.`
+          ? `Ninguna es este color; ${near === 1 ? "una se acerca" : `${near} se acercan`}. Se probaron ${tried}.`
           : `Ninguna se acerca. Se probaron ${tried}.`,
     quickest: (days) =>
       `La más rápida de las que se acercan y cumplen sus demás deseos está seca al tacto en ${dayCount(days)}, estimados.`,
@@ -232,7 +232,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     failed: "La búsqueda se detuvo por un error nuestro. Vuelva a cargar la página.",
     more: "Mostrar más",
     lamps: "Lámparas",
-    lightfast: "Dura",
+    lightfast: "Solidez",
     parts: "Partes en volumen",
     partsMass: "Partes en peso",
     replaces: {
@@ -241,21 +241,21 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       because: (name, metals, isNone) =>
         `${name} contiene ${listed(metals.map((metal) => wordOf(METALS, metal)))}.${isNone ? "" : " Lo más próximo entre nuestras pinturas sin plomo ni cadmio:"}`,
       discontinued: (name, date, isNone) =>
-        `${name} ya no se hace, desde el ${date}.${isNone ? "" : " Lo más próximo entre nuestras pinturas:"}`,
+        `${name} se deja de fabricar el ${date}.${isNone ? "" : " Lo más próximo entre nuestras pinturas:"}`,
       caption: (name) => `En lugar de ${within(name)}, y qué cambia`,
       columns: {
         what: "En su lugar",
         difference: "A qué distancia",
-        lasts: "Dura",
+        lasts: "Solidez",
         dries: "Seca al tacto",
         hides: "Opacidad",
       },
       itself: "él mismo",
       single: "solo",
-      none: "Nada nuestro se le acerca.",
+      none: "Ninguno de nuestros colores se le acerca.",
       noneKnown:
-        "Nada de lo que sabemos que no los lleva se le acerca; lo que aún no está clasificado queda fuera.",
-      note: "Hasta \u0394E 2 más o menos, lado a lado pasan por el mismo. Los tubos solos son tal como se leyeron, las mezclas previstas.",
+        "Ninguno de los nuestros que sabemos que no los lleva se le acerca; lo que aún no está clasificado queda fuera.",
+      note: "Hasta \u0394E 2 más o menos, lado a lado pasan por el mismo. Los tubos solos son tal como se midieron, las mezclas previstas.",
       more: "Otras recetas, según sus propios deseos",
     },
   },
@@ -300,7 +300,9 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
           : [`Sin rebaje en este blanco, y por eso fuera del mapa: ${listed(untried)}.`]),
         ...(otherwise.length === 0
           ? []
-          : [`Leídos de otro modo que los demás, y por eso fuera del mapa: ${listed(otherwise)}.`]),
+          : [
+              `Medidos de otro modo que los demás, y por eso fuera del mapa: ${listed(otherwise)}.`,
+            ]),
       ].join(" "),
   },
   palette: {
@@ -319,7 +321,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     shown: (white, L) => `Con ${within(white)}; el mapa a L* ${L}.`,
     shareAt: (share, L) => `${share} a L* ${L}`,
     unlike: (names, white) =>
-      `${listed(names)}: no probado en ${within(white)} o leído de otro modo, así que no cuenta en lo que se alcanza.`,
+      `${listed(names)}: no probado en ${within(white)} o medido de otro modo, así que no cuenta en lo que se alcanza.`,
     gaps: "Qué falta",
     gapsCaption: "Matices en que la gama va más lejos que sus tubos",
     gapColumns: { hue: "Nada cerca de un matiz limpio", bring: "Qué lo traería" },
@@ -351,7 +353,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       colour: "Color",
       dries: "Seca al tacto",
       oil: "Aceite por 100 g de pigmento",
-      lasts: "Dura",
+      lasts: "Solidez",
     },
     print: "Imprimir esta paleta",
     yours: "la suya",

@@ -23,7 +23,7 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   metAlone: (white, miss) =>
     `Por sus rebajes en ${white}, sus componentes prevén el color puro, sin blanco, con \u0394E00 ${miss}.`,
   notMet: (white) => `No lo hemos probado en ${white}: es solo una previsión.`,
-  steps: (count) => `Lo previsto junto a lo leído: ${count === 1 ? "un paso" : `${count} pasos`}`,
+  steps: (count) => `Previsión junto a medición: ${count === 1 ? "un paso" : `${count} pasos`}`,
   stepsCaption: (white) => `Color a ${white}, tal como lo prevén sus componentes`,
   masstone: "tono pleno",
   stepColumns: {

@@ -22,7 +22,7 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       includedValue: "Brillo incluido: valor",
     },
     glossNote:
-      "Apartado del brillo es como se mira un cuadro. Un instrumento que cuenta el brillo lee igual todos los acabados. El valor es el de Munsell.",
+      "Apartado del brillo es como se mira un cuadro. Un instrumento que cuenta el brillo mide igual todos los acabados. El valor es el de Munsell.",
   },
   fit: {
     title: "Absorción K y dispersión S a lo largo del espectro",
@@ -71,17 +71,17 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
         "Negros y grises puros, y mezclados con cada blanco hasta L* 50; los más azules primero",
       alone: "Puro",
       said: "En palabras",
-      notRead: "no leído",
+      notRead: "no medido",
       notTried: "no probado",
       figures: (a, b) => `a*\u00a0${a}, b*\u00a0${b}`,
     },
     readWithGloss: (names) =>
-      `Leídos con el brillo incluido: ${listed(names)}; los demás sin él. Tal como se leyeron, las dos clases no se comparan.`,
+      `Medidos con el brillo incluido: ${listed(names)}; los demás sin él. Tal como se midieron, las dos clases no se comparan.`,
     group: (white, index) => `${white}${index === undefined ? "" : ` (${index})`}`,
     picture: (white) => `En ${white}`,
     description: (parts) => `A L* 50: ${parts.join("; ")}.`,
     descriptionPart: (name, a, b) => `${name} a* ${a}, b* ${b}`,
-    key: "La cruz es el neutro: arriba el amarillo, abajo el azul, a la izquierda el verde, a la derecha el rojo. Las marcas llenas son lo que pintamos y leímos, de L* 30 a lo más pálido; las líneas de trazos están calculadas entre ellas. Una flecha en el borde nombra un negro que sale de los grises, con su a* y su b*.",
+    key: "La cruz es el neutro: arriba el amarillo, abajo el azul, a la izquierda el verde, a la derecha el rojo. Las marcas llenas son lo que pintamos y medimos, de L* 30 a lo más pálido; las líneas de trazos están calculadas entre ellas. Una flecha en el borde nombra un negro que sale de los grises, con su a* y su b*.",
     caption: (white) => `En ${white}, el más azul a L* 50 primero`,
     columns: {
       colour: "Color",

@@ -62,7 +62,7 @@ export const PAGES: AnyWords<PageWords> = {
     toContents: "Volver al contenido",
     property: "Propiedad",
     value: "Valor",
-    standing: "De dónde",
+    standing: "Origen",
     method: "Método y fuente",
     source: "Fuente",
     standingsHeading: "Cómo se sabe cada cifra",
@@ -80,7 +80,7 @@ export const PAGES: AnyWords<PageWords> = {
     "Los trapos empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata metálica cerrada. Nunca en la basura ni en un montón.",
   fromPapers: "Peligros: de los documentos de nuestros proveedores.",
   cautionLine:
-    "La etiqueta, la ficha de datos de seguridad, sus normas locales y la práctica autorizada van primero.",
+    "La etiqueta, la ficha de datos de seguridad, sus normas locales y la práctica autorizada tienen prioridad.",
   build: (date) =>
     date === undefined
       ? "Hecho a partir de registros sin fecha."
@@ -99,7 +99,7 @@ export const PAGES: AnyWords<PageWords> = {
     },
     holdsMediums: (mediums) =>
       `Contiene además ${listed(mediums)}: qué hace eso al secado, al acabado y al amarilleo no lo hemos probado.`,
-    noPanel: "No se muestra ningún color: aún no se ha leído ni igualado ninguna aplicación.",
+    noPanel: "No se muestra ningún color: aún no se ha medido ni igualado ninguna aplicación.",
     panelTitle: (name) => `${name}: puro, y en cada blanco a igual claridad`,
     panelTitleAlone: (name) => `${name}: tono pleno`,
     panelDescription: (parts) => `${parts.join("; ")}.`,
@@ -108,7 +108,7 @@ export const PAGES: AnyWords<PageWords> = {
     level: (level) => `L* ${level}`,
     missing: "no indicado",
     approximateColour:
-      "Solo aproximado en pantalla: calculado a partir de una lectura bajo otra luz.",
+      "Solo aproximado en pantalla: calculado a partir de una medición bajo otra luz.",
     outOfGamut:
       "Una pantalla corriente no puede mostrar este color; la muestra es lo más próximo que puede.",
     facts: {
@@ -182,9 +182,9 @@ export const PAGES: AnyWords<PageWords> = {
       munsell: "Munsell",
       misfit: "\u00b1 o error",
     },
-    note: "L* a* b* bajo D65, observador de 10\u00b0. Última columna, en \u0394E00: en un paso previsto, aquello dentro de lo cual queda alrededor del 68\u00a0% de las previsiones; en una aplicación, cuánto la yerra el ajuste, y entre paréntesis cuánto si se deja fuera.",
+    note: "L* a* b* bajo D65, observador de 10\u00b0. Última columna, en \u0394E00: en un paso previsto, el error que no superan alrededor del 68\u00a0% de las previsiones; en una aplicación, cuánto se aparta de ella el ajuste, y entre paréntesis cuánto si se deja fuera.",
     expectedNote:
-      "Previsible, no pintado: L* a* b* (D65, observador de 10\u00b0) como el intervalo en que caen nueve de cada diez rebajes así, Munsell en su medio. Última columna, en \u0394E00: aquello dentro de lo cual queda alrededor del 68\u00a0%.",
+      "Previsible, no pintado: L* a* b* (D65, observador de 10\u00b0) como el intervalo en que caen nueve de cada diez rebajes así, Munsell en su medio. Última columna, en \u0394E00: el error que no superan alrededor del 68\u00a0% de los casos.",
     range: (low, high) => (low === high ? low : `${low} a ${high}`),
     trailEnds: { plusA: "rojo", minusA: "verde", plusB: "amarillo", minusB: "azul" },
     trailTitle: "Adónde lleva cada blanco el color: a* y b* de las mezclas",
@@ -201,17 +201,17 @@ export const PAGES: AnyWords<PageWords> = {
       byMass: "En masa de pintura",
     },
     tubeNote:
-      "Un color fuerte toma mucho blanco. En volumen es como se aprietan los tubos; se calcula a partir de los pesos y las densidades.",
+      "Un color fuerte pide mucho blanco. Del tubo se saca por volumen; ese volumen se calcula a partir de los pesos y las densidades.",
     glazeTitle: "Subtono: películas cada vez más gruesas sobre blanco",
     glazeAxis: "Película seca, \u00b5m",
     glazeLabel: (filmUm) => `${filmUm}`,
     glazeDescription: (films) => `Películas sobre blanco: ${films.join("; ")}.`,
-    hidingTitle: "Qué grosor necesita una película para cubrir",
+    hidingTitle: "Qué espesor necesita una película para cubrir",
     hidingFilm: "Película seca, \u00b5m",
     hidingRatio: "Relación de contraste",
     hides: "cubre",
     hidingDescription: (points) => `Relación de contraste por película: ${points.join("; ")}.`,
-    curveTitle: (name) => `Cómo cubre el grosor de la película: ${name}`,
+    curveTitle: (name) => `Cómo cubre el espesor de la película: ${name}`,
   },
   drying: {
     caption: "Secado",
@@ -228,13 +228,13 @@ export const PAGES: AnyWords<PageWords> = {
     exposed: (word, category) =>
       `${upperFirst(word)}: cambió lo que permite la categoría\u00a0${category}, en nuestra propia exposición.`,
     stated: (word, category) =>
-      `${upperFirst(word)}: categoría\u00a0${category}, palabra del proveedor; no ensayada aquí.`,
+      `${upperFirst(word)}: categoría\u00a0${category}, según el proveedor; no ensayada aquí.`,
     expected: (word) => `${upperFirst(word)}; no ensayada aquí.`,
     caption: "Solidez a la luz",
     why: "Por qué",
     sensitivities: "Otros riesgos",
     note: "Los límites de las categorías se citan de memoria de la norma. Una categoría propiamente dicha necesita las exposiciones de la propia norma.",
-    none: "Aún no se sabe: ni exposición, ni palabra del proveedor, ni nada que prever por sus pigmentos.",
+    none: "Aún no se sabe: ni exposición, ni dato del proveedor, ni nada que prever por sus pigmentos.",
   },
   oil: {
     caption: "Aceite, empaquetamiento y acabado",
@@ -287,10 +287,10 @@ export const PAGES: AnyWords<PageWords> = {
     box: (count) => `recuadro: la mitad central de ${count} colores`,
   },
   notations: {
-    readBy: (geometry) => `Leído en ${wordOf(GEOMETRIES, geometry)}.`,
-    included: (L) => `Leído con el brillo incluido; sin él L* sería alrededor de ${L}.`,
+    readBy: (geometry) => `Medido en ${wordOf(GEOMETRIES, geometry)}.`,
+    included: (L) => `Medido con el brillo incluido; sin él L* sería alrededor de ${L}.`,
     byEye: "Igualado a ojo a una muestra Munsell, lo que vale medio paso de valor y uno de croma.",
-    none: "Ninguna aún: no se ha leído ni igualado a ojo ninguna aplicación.",
+    none: "Ninguna aún: no se ha medido ni igualado a ojo ninguna aplicación.",
     labCaption: "El color puro, bajo cada luz",
     light: "Luz, observador",
     viewings: {
@@ -321,7 +321,7 @@ export const PAGES: AnyWords<PageWords> = {
     columns: {
       figure: "Cifra",
       value: "Valor",
-      standing: "De dónde",
+      standing: "Origen",
       method: "Método",
       inputs: "A partir de",
     },
@@ -350,7 +350,7 @@ export const PAGES: AnyWords<PageWords> = {
   },
   downloads: {
     sheet: "cada cifra de esta ficha y cómo se sabe",
-    reading: "el tono pleno tal como se leyó, factor de reflectancia por longitud de onda",
+    reading: "el tono pleno tal como se midió, factor de reflectancia por longitud de onda",
     csv: "una línea por tamaño, para cargar en una tienda",
     figures: "una línea por color, cada cifra con su origen",
     json: "la lista de fichas, para programas",
@@ -367,7 +367,7 @@ export const PAGES: AnyWords<PageWords> = {
       families: "Solo",
       heading: "que",
       found: "{count} de {all} colores",
-      nothing: "Ningún color es todo eso.",
+      nothing: "Ningún color cumple todo eso.",
     },
     filterNames: {
       opaque: "cubren",
@@ -410,11 +410,11 @@ export const PAGES: AnyWords<PageWords> = {
       drying: "Secado",
       oil: "Índice de aceite",
     },
-    notRead: "no leído",
+    notRead: "no medido",
     count: (count) => `${count} ${count === 1 ? "color" : "colores"}`,
     groups: { neutral: "Neutros", notStated: "Aún no se sabe" },
-    noSwatch: "aún no leído",
-    madeNoMore: "ya no se hace",
+    noSwatch: "aún no medido",
+    madeNoMore: "descatalogado",
     caption: (heading) => `Colores: ${heading}`,
     value: (from) => `Valor ${from} a ${from + 1}`,
   },
@@ -458,7 +458,7 @@ export const PAGES: AnyWords<PageWords> = {
     choose: "Elegir los suyos",
     know: "Cómo lo sabemos",
     knowText:
-      "Lo medimos, lo calculamos, lo estimamos, o tomamos la palabra de un proveedor. Cada ficha dice cuál.",
+      "Lo medimos, lo calculamos, lo estimamos, o lo tomamos de un proveedor. Cada ficha lo precisa.",
     knowLink: "Cómo leer una etiqueta",
     wall: "La gama",
   },
@@ -480,7 +480,7 @@ export const PAGES: AnyWords<PageWords> = {
       [
         "colour",
         "Color",
-        "Una lectura es una lista de factores de reflectancia. Se suma con las tablas de la CIE a X, Y, Z y L*, a*, b* para cada luz y observador, a escala para que un blanco perfecto dé el blanco de la CIE. Las notaciones Munsell son las de la renotación, interpoladas en LCHab. Los colores de pantalla son para D65 y el observador de 2\u00b0. Nombramos la geometría junto a cada lectura: con el brillo dentro, un negro se lee de 13 a 23 unidades de L* más claro.",
+        "Una medición es una lista de factores de reflectancia. Se suma con las tablas de la CIE a X, Y, Z y L*, a*, b* para cada luz y observador, a escala para que un blanco perfecto dé el blanco de la CIE. Las notaciones Munsell son las de la renotación, interpoladas en LCHab. Los colores de pantalla son para D65 y el observador de 2\u00b0. Nombramos la geometría junto a cada medición: con el brillo dentro, un negro resulta de 13 a 23 unidades de L* más claro.",
       ],
       [
         "tints",
@@ -490,22 +490,22 @@ export const PAGES: AnyWords<PageWords> = {
       [
         "oil",
         "Aceite y acabado",
-        "El índice de aceite es lo que pesamos; la absorción de aceite es lo que apenas liga el pigmento. La absorción y la densidad dan la CPVC, la fabricación da la PVC, y las dos juntas dicen si cabe esperar una película brillante o mate. Una lectura con brillómetro sustituye la previsión.",
+        "El índice de aceite es lo que pesamos; la absorción de aceite es lo justo para ligar el pigmento. La absorción y la densidad dan la CPVC, la fabricación da la PVC, y las dos juntas dicen si cabe esperar una película brillante o mate. Una medición con brillómetro sustituye la previsión.",
       ],
       [
         "drying",
         "Secado",
-        "Partimos de los días que toma el aceite de linaza solo, y multiplicamos por un factor por el aceite, el pigmento, el secante si lo hay, la película y la sala. Eso da un intervalo de días. Nuestro propio ensayo sustituye la estimación y se muestra con sus condiciones.",
+        "Partimos de los días que tarda el aceite de linaza solo, y multiplicamos por un factor para cada cosa: el aceite, el pigmento, el secante si lo hay, la película y la sala. Eso da un intervalo de días. Nuestro propio ensayo sustituye la estimación y se muestra con sus condiciones.",
       ],
       [
         "permanence",
         "Permanencia",
-        "Una categoría viene de una exposición, o de la palabra de un proveedor; sin ninguna de las dos solo hay lo que hace prever la clase de pigmento. La ficha dice cuál de las tres es. La lana azul es otra escala. No damos años: ninguna exposición puede decir cuántos.",
+        "Una categoría viene de una exposición, o del dato de un proveedor; sin ninguna de las dos solo hay lo que hace prever la clase de pigmento. La ficha dice cuál de las tres es. La lana azul es otra escala. No damos años: ninguna exposición puede decir cuántos.",
       ],
       [
         "handling",
         "Manejo",
-        "Donde se ha declarado una etiqueta, va primero. Si no, se calcula a partir de las clasificaciones de los proveedores con las reglas de las mezclas, y cada indicación nombra el componente, su parte y el límite. Esto no es una ficha de datos de seguridad.",
+        "Si se ha declarado una etiqueta, esa tiene prioridad. Si no, se calcula a partir de las clasificaciones de los proveedores con las reglas de las mezclas, y cada indicación nombra el componente, su parte y el límite. Esto no es una ficha de datos de seguridad.",
       ],
     ],
   },
@@ -528,7 +528,7 @@ export const PAGES: AnyWords<PageWords> = {
       [
         "sheets",
         "Qué es una ficha",
-        "Una ficha se calcula a partir de nuestros registros: lo que entró en la fabricación, absorciones de aceite, aplicaciones leídas con un instrumento o igualadas a ojo, ensayos de secado, exposiciones, documentos de los proveedores. Cada cifra dice cómo se sabe. Donde no sabemos, dice qué haría falta.",
+        "Una ficha se calcula a partir de nuestros registros: lo que entró en la fabricación, absorciones de aceite, aplicaciones medidas con un instrumento o igualadas a ojo, ensayos de secado, exposiciones, documentos de los proveedores. Cada cifra dice cómo se sabe. Donde no sabemos, dice qué haría falta.",
       ],
       [
         "limits",
@@ -563,7 +563,7 @@ export const PAGES: AnyWords<PageWords> = {
     replacedBy: (name) => `En su lugar: ${name}`,
   },
   notFound: {
-    heading: "No hay tal página",
+    heading: "Página no encontrada",
     lead: "No hay nada en esta dirección. Puede que un color haya cambiado de nombre o salido de la gama.",
     link: "Todos los colores",
   },

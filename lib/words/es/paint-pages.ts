@@ -37,7 +37,7 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     any: {
       heading: "Cualquier cantidad",
       amount: "Cantidad",
-      by: "De",
+      by: "Unidad",
       tube: "Tubo, ml",
       caption: "Esta fabricación",
       fault: "Dé una cantidad mayor que 0.",
@@ -60,14 +60,14 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     },
     fillings: {
       paint: "Pintura",
-      poured: (name) => `${name}, seco, vertido`,
-      tapped: (name) => `${name}, seco, asentado`,
+      poured: (name) => `${name}, seco, sin compactar`,
+      tapped: (name) => `${name}, seco, compactado`,
     },
     note: "118\u00a0ml es un tarro de 4 onzas líquidas estadounidenses. El pigmento seco se asienta: un tarro llenado al verter ya no está lleno una semana después.",
   },
   drying: {
     contributions: "Qué lo acelera o lo retarda",
-    columns: { what: "Qué", effect: "Efecto", times: "Factor", standing: "De dónde" },
+    columns: { what: "Qué", effect: "Efecto", times: "Factor", standing: "Origen" },
     signs: {
       faster: "más rápido",
       none: "sin\u00a0cambio",
@@ -98,7 +98,7 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       note: (parts) =>
         `Calculado para 1 parte del color y ${parts} de blanco en peso de pintura, los aceites y el secante en proporción. Nuestro propio ensayo sustituye la estimación.`,
     },
-    grounds: "Fondos",
+    grounds: "Imprimaciones",
   },
   permanence: {
     ownExposure: (category) =>
@@ -122,7 +122,7 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       notExposed: "no expuesto",
       note: "Una calificación vale para lo que se expuso; la otra forma puede diferir en una categoría o más.",
     },
-    contradictions: "Dónde no concuerdan nuestra exposición y la palabra del proveedor",
+    contradictions: "Dónde no concuerdan nuestra exposición y el dato del proveedor",
   },
   labelText: {
     heading: "Texto de la etiqueta",
@@ -137,7 +137,7 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     lot: "Lote: ",
     notForSale: "Aún sin clasificar, así que aún no está a la venta.",
     pictograms: "Pictogramas: ",
-    frame: (frame) => `Elementos de etiqueta según ${frame}.`,
+    frame: (frame) => `Elementos de la etiqueta según ${frame}.`,
   },
   byOil: {
     mass: "Por masa de pigmento",

@@ -20,7 +20,7 @@ const DUST: Readonly<Record<PigmentNature, string>> = {
 export const PIGMENT_INDEX: AnyWords<typeof ENGLISH_INDEX> = {
   lead: "De qué están hechos los colores, y lo que sabemos de cada nombre del Colour Index que se usa en los óleos para artistas.",
   known:
-    "Abra un nombre para ver su química, densidad, absorción de aceite, secado, luz, opacidad y lo que le perjudica. Lo más viene de manuales, de memoria, así que es un intervalo amplio o una clase: sirve para planear, no para prometer. Nuestras propias cifras están en la página de cada pigmento.",
+    "Abra un nombre para ver su química, densidad, absorción de aceite, secado, luz, opacidad y lo que le perjudica. La mayor parte viene de manuales, de memoria, así que es un intervalo amplio o una clase: sirve para planear, no para prometer. Nuestras propias cifras están en la página de cada pigmento.",
   knownHeading: (count) => `Conocidos por su nombre del Colour Index (${count})`,
   summary: (name, called, isOwn) =>
     [name, called, isOwn ? "uno de los nuestros" : undefined]

@@ -21,13 +21,13 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   notTried: "Aún no probado en blanco.",
   noPrice: (markets) => `Aquí no hay precio: no puede venderse libremente en ${listed(markets)}.`,
   notForSale: "Aún no está a la venta.",
-  discontinued: (date) => `Ya no se hace, desde el ${date}.`,
+  discontinued: (date) => `Se deja de fabricar el ${date}.`,
   unknownHazard: "Aún sin clasificar: tratar como peligroso.",
   print: "Ficha para imprimir",
   compare: "Comparar",
   safety: "Seguridad",
   facts: {
-    lasts: "Dura",
+    lasts: "Solidez",
     hides: "Opacidad",
     dries: "Seca",
     strength: "Fuerza",
@@ -53,7 +53,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     "very high": "Muchísimo",
   },
   detail: {
-    stated: (category) => `categoría\u00a0${category}, palabra del proveedor; no ensayada aquí`,
+    stated: (category) => `categoría\u00a0${category}, según el proveedor; no ensayada aquí`,
     exposed: (category) => `categoría\u00a0${category}, ensayada según la norma`,
     own: (category) =>
       `cambió lo que permite la categoría\u00a0${category}, en nuestra propia ventana; no es el ensayo de la norma`,
@@ -63,13 +63,13 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     byScatter: "en película fina; en capa gruesa también cubre por oscuro",
     byDarkness: (film) => `deja pasar la luz, pero ${film} de película seca cubren por oscuro`,
     contrast: (ratio) => `relación de contraste ${ratio}`,
-    asDrawn: "sobre una carta en blanco y negro; el grosor de la película no está registrado",
+    asDrawn: "sobre una carta en blanco y negro; el espesor de la película no está registrado",
     days: (touch, through) =>
       through === undefined ? `${touch} al tacto` : `${touch} al tacto, ${through} en profundidad`,
     trial: (days) => `${days}; ensayo nuestro`,
     parts: (parts, white, by) =>
       `${parts} partes de ${white} hasta un gris medio, en ${wordOf(MEASURES, by)}`,
-    reference: "la medida de los demás",
+    reference: "la referencia de los demás",
     oil: (grams) => `${grams} de pigmento`,
     unknown: "aún no se sabe",
     lighter: "más claro que un tono medio por sí mismo",
@@ -80,7 +80,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     unknownHazard: (names) => `sin datos de peligro para ${listed(names)}`,
   },
   brief: {
-    stated: "palabra del proveedor",
+    stated: "según el proveedor",
     exposed: "ensayado según la norma",
     own: "nuestra propia exposición",
   },
@@ -106,7 +106,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     tintsMissing: "Un marco vacío: ninguna medida se acerca a esa claridad.",
   },
   strengthOf: (percent, reference) => `${percent} de ${reference}`,
-  isReference: "La medida",
+  isReference: "La referencia",
   whitens: (parts) => `${parts} partes`,
   whitensDetail: (reference, by) =>
     `llevan una de ${reference} a un gris medio, en ${wordOf(MEASURES, by)}`,
@@ -132,10 +132,10 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     bench: "Para la mesa de trabajo",
   },
   ladder: {
-    key: "Color a blanco, en peso de pintura. Un punto marca lo que pintamos y leímos; los pasos intermedios están calculados.",
+    key: "Color a blanco, en peso de pintura. Un punto marca lo que pintamos y medimos; los pasos intermedios están calculados.",
     keyPigment:
-      "Color a blanco, en peso de pigmento seco. Un punto marca lo que pintamos y leímos; los pasos intermedios están calculados.",
-    noSentence: "Probado en blanco; la lectura no basta para decir más.",
+      "Color a blanco, en peso de pigmento seco. Un punto marca lo que pintamos y medimos; los pasos intermedios están calculados.",
+    noSentence: "Probado en blanco; la medición no basta para decir más.",
     notDrawn: (whites) => `No probado en ${listed(whites)}.`,
     expected: (whites) => `Lo previsible en ${listed(whites)}, no pintado`,
     expectedIn: (white) => `${white}, no pintado`,
@@ -165,21 +165,21 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   unknown: {
     colour: [
       "Su color",
-      "Una aplicación leída con un instrumento, o igualada a una muestra Munsell.",
+      "Una aplicación medida con un instrumento, o igualada a una muestra Munsell.",
     ],
-    whites: ["En blanco", "Tres mezclas con un blanco, 1:1, 1:5 y 1:20, pintadas y leídas."],
+    whites: ["En blanco", "Tres mezclas con un blanco, 1:1, 1:5 y 1:20, pintadas y medidas."],
     opacity: [
       "Cómo cubre",
-      "Una película de grosor conocido sobre una carta en blanco y negro, leída.",
+      "Una película de espesor conocido sobre una carta en blanco y negro, medida.",
     ],
     oil: ["Su aceite", "Una absorción de aceite, o el aceite pesado en una fabricación."],
     drying: [
       "Cuándo seca",
-      "Una película de grosor conocido, y los días hasta que está seca al tacto.",
+      "Una película de espesor conocido, y los días hasta que está seca al tacto.",
     ],
     permanence: [
       "Si dura",
-      "Una exposición en la ventana con una mitad a oscuras, o la palabra del proveedor.",
+      "Una exposición en la ventana con una mitad a oscuras, o el dato del proveedor.",
     ],
     hazard: [
       "Sus peligros",

@@ -36,13 +36,13 @@ export const SPANISH: Words = {
   units: UNITS,
   unitsOfOne: UNITS_OF_ONE,
   standings: {
-    measured: { word: "medido", gloss: "nuestra propia lectura" },
+    measured: { word: "medido", gloss: "nuestra propia medición" },
     derived: { word: "calculado", gloss: "a partir de otras cifras de la ficha" },
     estimated: {
       word: "estimado",
       gloss: "de un manual o una regla práctica: un intervalo o una clase",
     },
-    stated: { word: "declarado", gloss: "la palabra de un proveedor" },
+    stated: { word: "declarado", gloss: "según un proveedor" },
     "not stated": {
       word: "no indicado",
       gloss: "aún no lo sabemos; la ficha dice qué haría falta",

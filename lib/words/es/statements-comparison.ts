@@ -7,9 +7,9 @@ import { dayCount, decimals, listed, percent, sentence, significant, within } fr
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
   strength: (ratio, less) => `colorea ${ratio} veces lo que ${less}`,
   whitens: (ratio, less) => `necesita ${ratio} veces lo que ${less} para blanquear igual`,
-  parts: (ratio, less) => `toma ${ratio} veces el blanco que toma ${less}`,
-  oilByMass: (ratio, less) => `toma ${ratio} veces el aceite de ${less}`,
-  oilByVolume: (ratio, less) => `toma ${ratio} veces el aceite de ${less}`,
+  parts: (ratio, less) => `admite ${ratio} veces el blanco que admite ${less}`,
+  oilByMass: (ratio, less) => `lleva ${ratio} veces el aceite de ${less}`,
+  oilByVolume: (ratio, less) => `lleva ${ratio} veces el aceite de ${less}`,
 };
 
 /** Colours side by side: by how much they differ, or why it cannot be told. */
@@ -31,7 +31,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
       `${within(v.earlier)} está seco ${atLeast(v)}${dayCount(Math.round(v.days))} antes que ${within(v.later)}`,
     ),
   "compared-within": (v) =>
-    `Demasiado cerca para decidir (diferencia de ${decimals(v.apart, 1)}; nuestras lecturas distinguen ${decimals(v.borne, 1)}).`,
+    `Demasiado cerca para decidir (diferencia de ${decimals(v.apart, 1)}; nuestras mediciones distinguen ${decimals(v.borne, 1)}).`,
   "compared-within-share": (v) =>
     `Demasiado cerca para decidir (diferencia del ${percent(v.share, 1)}; tales cifras distinguen el ${percent(v.borne, 1)}).`,
   "compared-too-close": () => "Demasiado cerca para decidir: los intervalos se solapan o se tocan.",
@@ -40,7 +40,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-otherwise-known": (v) =>
     `No comparado: hallado por otro método para ${listed(v.names.map(within))}.`,
   "compared-shows-ground": (v) =>
-    `No comparado: ${listed(v.names.map(within))}, ${v.names.length === 1 ? "leído en una película que deja ver su" : "leídos en películas que dejan ver su"} fondo.`,
+    `No comparado: ${listed(v.names.map(within))}, ${v.names.length === 1 ? "medido en una película que deja ver su" : "medidos en películas que dejan ver su"} fondo.`,
   "compared-not-stated": (v) => `No se sabe de ${listed(v.names.map(within))}.`,
 };
 

@@ -33,7 +33,7 @@ const ACTS: Readonly<Record<DrierRow["acts"], string>> = {
 };
 
 const CONDITIONS = {
-  filmThicknessUm: "el grosor de la película",
+  filmThicknessUm: "el espesor de la película",
   temperatureC: "la temperatura",
 } as const;
 
@@ -58,7 +58,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
       : `No sabemos qué ${pigments.length > 1 ? "hacen" : "hace"} ${namesWithin(pigments)} al secado del aceite.`,
   "linseed-oil-alone": ({ days }) =>
     `El aceite de linaza solo está seco al tacto en ${dayCount(days)}.`,
-  "linseed-sets-the-days": (oil) => sentence(`los días los da: ${oilShare(oil)}`),
+  "linseed-sets-the-days": (oil) => sentence(`los días parten de: ${oilShare(oil)}`),
   "oil-slower-than-linseed": ({ days, acting, ...oil }) =>
     `${sentence(`${oilShare(oil)}: seca más despacio que el de linaza (solo ${dayCount(days)})`)}${acting === undefined ? "" : ` Se cuenta al ${percent(acting)}: los pigmentos ya retrasan la pintura, y los dos efectos no se multiplican.`}`,
   "vehicle-not-stated": ({ factor }) =>
@@ -131,14 +131,14 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "slow-for-last-layers": () =>
     "Para las últimas capas: hasta que esté seca en profundidad, no poner encima nada que seque más deprisa.",
   "oil-over-acrylic-ground": () =>
-    "Dejar secar un fondo acrílico algunos días antes de pintar al óleo sobre él; seco al tacto no basta.",
+    "Dejar secar una imprimación acrílica algunos días antes de pintar al óleo sobre ella; seca al tacto no basta.",
   "never-acrylic-over-oil": () => "No pintar nunca con acrílico sobre óleo.",
   "oil-ground-through-dry-first": () =>
-    "Dejar que un fondo al óleo seque en profundidad antes de pintar sobre él.",
+    "Dejar que una imprimación al óleo seque en profundidad antes de pintar sobre ella.",
   "absorbent-ground-draws-oil": () =>
-    "Un fondo de cola y creta absorbe el aceite de la pintura, y el color se rechupa.",
+    "Una imprimación de cola y creta absorbe el aceite de la pintura, y el color se rechupa.",
   "rigid-support-for-brittle-ground": () =>
-    "Un fondo de cola y creta es quebradizo: usarlo sobre un soporte rígido.",
+    "Una imprimación de cola y creta es quebradiza: usarla sobre un soporte rígido.",
 
   "zinc-makes-brittle": (v) =>
     sentence(`${pigmentShare(v)} vuelve quebradiza la película con la edad`),
@@ -153,7 +153,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
   "oil-rich-wrinkles-when-thick": ({ oilVolumeFraction, from }) =>
     `${ends(oilVolumeFraction)[0] < from ? "Puede ser rica en aceite" : "Rica en aceite"} (${percent(oilVolumeFraction)} de la película seca en volumen): desde el ${percent(from)} una pincelada gruesa puede arrugarse.`,
-  "sinks-in-on-absorbent-ground-alone": () => `Solo se rechupa sobre un fondo absorbente.`,
+  "sinks-in-on-absorbent-ground-alone": () => `Solo se rechupa sobre una imprimación absorbente.`,
   "sinks-in-easily": () => `Se rechupa con facilidad, en manchas apagadas: le sobra poco aceite.`,
   "may-sink-in": () =>
     `Puede rechuparse, en manchas apagadas, si tiene tan poco aceite como permite la estimación.`,
@@ -169,7 +169,9 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "yellows-less": ({ oil }) =>
     sentence(`${OILS[oil]}: amarillea menos que el aceite de linaza corriente`),
   "yellows-least": ({ oil }) =>
-    sentence(`${OILS[oil]}: el que menos amarillea, y hace una película más débil y más lenta`),
+    sentence(
+      `${OILS[oil]}: el que menos amarillea, y da una película más débil, que seca más despacio`,
+    ),
   "drier-above-customary": ({ metal, percentOnOil, customaryPercent }) =>
     `Un ${withUnit(significant(percentOnOil, 2), "%")} de ${DRIER_METALS[metal]} sobre el aceite es más que el ${withUnit(significant(customaryPercent, 2), "%")} usual: la película puede hacer piel y arrugarse.`,
   "surface-drier-alone": ({ metals }) =>

@@ -50,13 +50,13 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>
     `Un índice de aceite ${OIL_CLASSES[oilIndexClass]}, juzgado por el medio de la estimación (${gramsTo100(oilIndexGPer100g)} en masa); la estimación va ${fromTo(spans, OIL_CLASSES)}.`,
   "working-paint-takes-more-than-rub-out": ({ ratio, oilAbsorptionGPer100g }) =>
-    `Una pintura lista para usar toma ${significant(ratio, 2)} veces el aceite de la absorción (${gramsTo100(oilAbsorptionGPer100g)}), y el índice de aceite se estima a partir de ahí.`,
+    `Una pintura lista para usar lleva ${significant(ratio, 2)} veces el aceite de la absorción (${gramsTo100(oilAbsorptionGPer100g)}), y el índice de aceite se estima a partir de ahí.`,
   "rub-out-takes-less-than-working-paint": ({ ratio, oilIndexGPer100g }) =>
-    `Una pintura lista para usar toma ${significant(ratio, 2)} veces el aceite de la absorción, y esta se estima a partir del índice de aceite (${gramsTo100(oilIndexGPer100g)}).`,
+    `Una pintura lista para usar lleva ${significant(ratio, 2)} veces el aceite de la absorción, y esta se estima a partir del índice de aceite (${gramsTo100(oilIndexGPer100g)}).`,
   "oil-index-below-rub-out": ({ oilIndexGPer100g, oilAbsorptionGPer100g }) =>
-    `El índice de aceite (${gramsTo100(oilIndexGPer100g)}) está por debajo de la absorción (${gramsTo100(oilAbsorptionGPer100g)}), con la que el pigmento apenas se sostiene: uno de los dos es dudoso.`,
+    `El índice de aceite (${gramsTo100(oilIndexGPer100g)}) está por debajo de la absorción (${gramsTo100(oilAbsorptionGPer100g)}), con la que el pigmento apenas se sostiene: uno de los dos datos es dudoso.`,
   "oil-index-far-above-rub-out": ({ oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach }) =>
-    `El índice de aceite (${gramsTo100(oilIndexGPer100g)}) es ${significant(ratio, 2)} veces la absorción (${gramsTo100(oilAbsorptionGPer100g)}); lo más que hay registrado es ${significant(reach[1], 2)} veces, así que uno de los dos es dudoso.`,
+    `El índice de aceite (${gramsTo100(oilIndexGPer100g)}) es ${significant(ratio, 2)} veces la absorción (${gramsTo100(oilAbsorptionGPer100g)}); lo más que hay registrado es ${significant(reach[1], 2)} veces, así que uno de los dos datos es dudoso.`,
   "oil-absorption-by-rub-out": ({ way, standard }) =>
     `Absorción de aceite por ${OIL_WAYS[way]} (${standard}), de la que se calcula la CPVC.`,
   "oil-absorption-rubbed-out": ({ method }) =>
@@ -77,15 +77,15 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "low-oil-demand-high-cpvc": (v) =>
     `En volumen su demanda de aceite es baja: ${fillsTheGaps(v)}, así que la CPVC es alta (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>
-    `Los dos toman más o menos el mismo aceite, dentro de ${times(v.massRatio)} en masa y de ${times(v.volumeRatio)} por volumen de pigmento.`,
+    `Los dos llevan más o menos el mismo aceite, dentro de ${times(v.massRatio)} en masa y de ${times(v.volumeRatio)} por volumen de pigmento.`,
   "oil-differs-by-mass-alone": ({ massRatio, volumeRatio, more, less }) =>
     more !== undefined && less !== undefined
-      ? `${more} toma ${times(massRatio)} el aceite de ${less} en masa; por volumen de pigmento los dos quedan dentro de ${times(volumeRatio)}. Lo más de la diferencia es el peso del pigmento.`
-      : `Uno toma ${times(massRatio)} el aceite del otro en masa, pero solo ${times(volumeRatio)} por volumen de pigmento: lo más de la diferencia es el peso del pigmento.`,
+      ? `${more} lleva ${times(massRatio)} el aceite de ${less} en masa; por volumen de pigmento los dos quedan dentro de ${times(volumeRatio)}. La mayor parte de la diferencia es el peso del pigmento.`
+      : `Uno lleva ${times(massRatio)} el aceite del otro en masa, pero solo ${times(volumeRatio)} por volumen de pigmento: la mayor parte de la diferencia es el peso del pigmento.`,
   "oil-differs-by-volume-alone": ({ massRatio, volumeRatio }) =>
-    `Uno toma ${times(volumeRatio)} el aceite del otro por volumen de pigmento, aunque en masa (${times(massRatio)}) apenas se nota.`,
+    `Uno lleva ${times(volumeRatio)} el aceite del otro por volumen de pigmento, aunque en masa (${times(massRatio)}) apenas se nota.`,
   "oil-differs-both-ways": ({ massRatio, volumeRatio }) =>
-    `Uno toma ${times(massRatio)} el aceite del otro en masa, y ${times(volumeRatio)} por volumen de pigmento.`,
+    `Uno lleva ${times(massRatio)} el aceite del otro en masa, y ${times(volumeRatio)} por volumen de pigmento.`,
 
   "oil-in-excess": (v) => finish(v, "sobra aceite"),
   "oil-little-in-excess": (v) => finish(v, "sobra un poco de aceite"),
@@ -99,12 +99,12 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `No podemos decir qué acabado prever: la PVC es ${decimals(reducedPvc, 2)} de la CPVC efectiva, lo que puede ir de brillante a mate.`,
   "gloss-measured": ({ finish: measured, gloss60, betterAngle }) =>
     sentence(
-      `${FINISHES[measured]} según la medida: ${withUnit(significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 dirían más`}`,
+      `${FINISHES[measured]} según la medición: ${withUnit(significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 dirían más`}`,
     ),
   "glossier-than-expected": ({ measured, expected }) =>
-    `Leído ${FINISHES[measured]} donde se esperaba ${expectedText(expected)}: el índice de aceite registrado puede ser demasiado bajo, o la pasta estar mejor molida de lo anotado.`,
+    `Medido ${FINISHES[measured]} donde se esperaba ${expectedText(expected)}: el índice de aceite registrado puede ser demasiado bajo, o la pasta estar mejor molida de lo anotado.`,
   "duller-than-expected": ({ measured, expected }) =>
-    `Leído ${FINISHES[measured]} donde se esperaba ${expectedText(expected)}: puede que los grumos retengan aceite, o que el fondo lo haya absorbido.`,
+    `Medido ${FINISHES[measured]} donde se esperaba ${expectedText(expected)}: puede que los grumos retengan aceite, o que la imprimación lo haya absorbido.`,
 
   "agglomerates-hold-oil": ({ particle, factor }) =>
     sentence(
@@ -125,7 +125,7 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "body-short": () => "Cuerpo corto: la pasta se parte y queda donde la deja el cuchillo.",
   "body-long": () => "Cuerpo largo: la pasta se estira y sigue al cuchillo.",
   "body-stiff": () => "Cuerpo firme: la pasta resiste al cuchillo.",
-  "body-ropy": () => "Cuerpo hebroso: la pasta se estira en hilos.",
+  "body-ropy": () => "Cuerpo filamentoso: la pasta se estira en hilos.",
   "oil-stays-in": () => "El aceite queda en la pasta.",
   "oil-parts-slightly": () => "Un poco de aceite se separa de la pasta.",
   "oil-parts-markedly": () => "El aceite se separa de la pasta: amasar el tubo antes de usarlo.",
@@ -135,17 +135,17 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "paste-loosens-down-to-rub-out": ({ fraction, oilAbsorptionGPer100g }) =>
     `Reservar el ${percent(fraction)} del aceite y añadirlo al final: una pasta se afloja bajo la moleta, pero por debajo de la absorción (${gramsTo100(oilAbsorptionGPer100g)}) no se sostiene.`,
   "rub-out-takes-all-the-oil": ({ oilAbsorptionGPer100g }) =>
-    `No reservar aceite: la absorción (${gramsTo100(oilAbsorptionGPer100g)}) lo toma todo.`,
+    `No reservar aceite: la absorción (${gramsTo100(oilAbsorptionGPer100g)}) se lo lleva todo.`,
   "loss-on-slab": ({ fraction }) =>
-    `Contar el ${percent(fraction)} por la pintura que queda en la losa y la moleta.`,
+    `Contar con un ${percent(fraction)} de pintura que queda en la losa y la moleta.`,
   "loss-on-mill": ({ fraction }) =>
-    `Contar el ${percent(fraction)} por la pintura que queda en los rodillos.`,
+    `Contar con un ${percent(fraction)} de pintura que queda en los rodillos.`,
   "loss-on-slab-or-mill": ({ fraction }) =>
-    `Contar el ${percent(fraction)} por la pintura que queda en la losa o el molino.`,
+    `Contar con un ${percent(fraction)} de pintura que queda en la losa o el molino.`,
   "loss-of-lots": ({ fraction, lots }) =>
     lots === 1
-      ? `Contar el ${percent(fraction)}: es lo que perdió nuestro único lote.`
-      : `Contar el ${percent(fraction)}: es lo que perdieron nuestros ${lots} lotes.`,
+      ? `Contar con un ${percent(fraction)}: es lo que perdió nuestro único lote.`
+      : `Contar con un ${percent(fraction)}: es lo que perdieron nuestros ${lots} lotes.`,
   "lots-lighter-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
     `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${withUnit(decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que llevan saldría ${withUnit(decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: hay aire dentro, o un índice de aceite o una densidad de pigmento registrados no son exactos. Vale lo que se pesó.`,
   "lots-heavier-than-reckoned": ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>

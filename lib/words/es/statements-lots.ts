@@ -49,16 +49,16 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name}: ${withUncertainty(criterion, value, uncertainty)}, fuera de la tolerancia (${limitsText(criterion, limits)}).`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
-    `El rebaje está anotado en ${within(white)} y se lee como el patrón en ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)}): se pesó el blanco equivocado. Repetir el rebaje antes de juzgar el lote.`,
+    `El rebaje está anotado en ${within(white)} y da lo mismo que el patrón en ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)}): se pesó el blanco equivocado. Repetir el rebaje antes de juzgar el lote.`,
   "lot-not-read-as-standard": ({ what, lot, standard }) =>
-    `El ${wordOf(FORMS, what)} se leyó en ${wordOf(GEOMETRIES, lot)} y el del patrón en ${wordOf(GEOMETRIES, standard)}: no se pueden comparar, y el ${wordOf(FORMS, what)} no se juzga.`,
+    `El ${wordOf(FORMS, what)} se midió en ${wordOf(GEOMETRIES, lot)} y el del patrón en ${wordOf(GEOMETRIES, standard)}: no se pueden comparar, y el ${wordOf(FORMS, what)} no se juzga.`,
   "standard-has-no-masstone": () =>
     "No hay registrado ningún espectro del tono pleno del patrón, y el tono pleno no se juzga.",
   "lot-not-read": ({ what }) => NOT_READ[what],
   "lot-has-no-let-down-of-standard": ({ white, ratio }) =>
     `El patrón no tiene rebaje ${ratio} en ${within(white)}, y la fuerza no se juzga.`,
   "read-under-another-calibration": ({ lot, standard }) =>
-    `El lote se leyó con la calibración de ${lot} y el patrón con la de ${standard}: lo que yerran las calibraciones del instrumento está en la incertidumbre. Leer otra vez el patrón guardado junto al lote para más certeza.`,
+    `El lote se midió con la calibración de ${lot} y el patrón con la de ${standard}: el error de las calibraciones del instrumento está en la incertidumbre. Medir otra vez el patrón conservado junto al lote para más certeza.`,
   "lot-beyond-limits": ({ of, value }) =>
     `Un lote, con ${figureOf(of, value)} (${CHARTED[of]}), sale de los límites que fijan todos los lotes.`,
   "lots-far-apart": ({ of, range, limit }) =>

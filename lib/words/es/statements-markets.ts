@@ -33,7 +33,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "lead-limits-at-work": ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
     sentence(
-      `en el trabajo, el plomo en el aire queda por debajo de ${withUnit(String(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} hasta el ${dateWords(until)}, de ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} desde entonces ${inForce(act)}; un país puede exigir menos`,
+      `en el trabajo, el plomo en el aire queda por debajo de ${withUnit(String(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} hasta el ${dateWords(until)}, de ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} desde entonces ${inForce(act)}; un país puede fijar un límite más bajo`,
     ),
   "substance-of-very-high-concern": ({ names, ...act }) =>
     sentence(
@@ -41,7 +41,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "cadmium-in-other-paints": ({ names, limit, ...act }) =>
     sentence(
-      `contiene ${namesWithin(names)}; la entrada 23 prohíbe el ${percent(limit)} y más de cadmio en pinturas de los códigos arancelarios 3208 y 3209 ${inForce(act)}, y los colores para artistas en tubos y tarros tienen su propio código, 3213: haga confirmar el código del suyo antes de venderlo`,
+      `contiene ${namesWithin(names)}; la entrada 23 prohíbe el ${percent(limit)} y más de cadmio en pinturas de los códigos arancelarios 3208 y 3209 ${inForce(act)}, y los colores para artistas en tubos y tarros tienen su propio código, 3213: haga confirmar el código de su pintura antes de venderla`,
     ),
   "cmr-not-to-the-public": ({ statements, ...act }) =>
     forbidden(

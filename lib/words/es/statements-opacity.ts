@@ -36,7 +36,7 @@ export const OPACITY_RULINGS: WordingsOf<OpacityStatement | OpacityContradiction
   "too-dark-for-contrast-ratio": ({ contrastRatio }) =>
     `No podemos decir cuán transparente es: una película tan oscura cubre la carta por su sola oscuridad (relación de contraste ${decimals(contrastRatio, 3)}), y no sabemos cuánto dispersa.`,
   "film-not-comparable": ({ filmUm, wantedUm }) =>
-    `La película leída, ${micrometres(filmUm)}, está demasiado lejos de los ${micrometres(wantedUm)} para los que valen las palabras de opacidad.`,
+    `La película medida, ${micrometres(filmUm)}, está demasiado lejos de los ${micrometres(wantedUm)} para los que valen las palabras de opacidad.`,
 };
 
 function limitOf(word: OpacityClass): string {

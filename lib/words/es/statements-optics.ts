@@ -34,7 +34,7 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
     `A ${lightnessText(v.L)} no lo conocemos en dos blancos, y los blancos no se comparan.`,
 
   "geometries-differ": (v) =>
-    `No pueden calcularse juntos: uno se leyó en ${wordOf(GEOMETRIES, v.sample)}, el otro en ${wordOf(GEOMETRIES, v.reference)}.`,
+    `No pueden calcularse juntos: uno se midió en ${wordOf(GEOMETRIES, v.sample)}, el otro en ${wordOf(GEOMETRIES, v.reference)}.`,
   "not-let-down-in": (v) => `No probado en ${namesWithin(v.whites, "or")}.`,
 
   "whites-differ": (v) =>
@@ -57,7 +57,7 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
     `Molido con moleta, cabe esperar que conserve el ${percent(v.kept)} de su fuerza (grumos de ${micrometres(v.lumpsUm)}), con rebajes más pálidos y más azules que a máquina.`,
 
   "films-hid-their-grounds": (v) =>
-    `Las películas leídas (${micrometres(v.filmsUm)}) ya cubrían la carta en la mayoría de las longitudes de onda: puede bastar una película más fina que la indicada.`,
+    `Las películas medidas (${micrometres(v.filmsUm)}) ya cubrían la carta en la mayoría de las longitudes de onda: puede bastar una película más fina que la indicada.`,
   "strength-by-absorption": (v) =>
     `La fuerza se mide frente a ${v.reference} por lo que ambos absorben en ${within(v.white)}; a igual fuerza aún difieren en \u0394E00 ${decimals(v.residualDeltaE00, 1)}.`,
   "strength-by-equal-depth": (v) =>
@@ -65,7 +65,7 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "contrast-without-gloss": (v) =>
     `Eso incluye el brillo: sin él, una película de ${micrometres(v.filmUm)} tiene una relación de contraste de ${decimals(v.excluded, 2)}; con él, de ${decimals(v.included, 2)}.`,
   "masstone-by-both-grounds": (v) =>
-    `El tono pleno se leyó en una película que deja ver su fondo (relación de contraste ${decimals(v.contrast, 2)}). Los rebajes y las mezclas se calculan por lo que ambos fondos dicen de una capa que cubre.`,
+    `El tono pleno se midió en una película que deja ver su fondo (relación de contraste ${decimals(v.contrast, 2)}). Los rebajes y las mezclas se calculan por lo que ambos fondos dicen de una capa que cubre.`,
   "masstone-is-a-film": (v) =>
     `Lo que se muestra como tono pleno es una película sobre blanco que deja ver su fondo (relación de contraste ${decimals(v.contrast, 2)}). Una capa más gruesa parece más oscura, y lo que calculamos de ella es más incierto.`,
   "does-not-hide": (v) =>
@@ -115,7 +115,7 @@ function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
   if (contrast !== undefined)
     return `sus rebajes dejan ver allí su fondo (relación de contraste ${decimals(contrast, 2)}), y una capa que cubre tiene otro aspecto`;
   if (wantedL === undefined || nearestL === undefined)
-    return "hace falta una lectura del tono pleno y un rebaje cerca de L* 50";
+    return "hace falta una medición del tono pleno y un rebaje cerca de L* 50";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
   if (wantedL > masstoneMax + aboveMasstone)
     return "es por sí mismo demasiado pálido para hacer mucho en él";

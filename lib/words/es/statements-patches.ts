@@ -7,9 +7,9 @@ const ends = ([low, high]: Interval): string => `${decimalText(low, 0)} a ${deci
 
 export const PATCH_RULINGS: WordingsOf<PhotographStatement> = {
   "photograph-corrected": ({ patches, median, largest }) =>
-    `Colores corregidos según ${patches} muestras medidas. Una muestra apartada se yerra en \u0394E00 ${decimalText(median, 1)} (mediana), la peor en ${decimalText(largest, 1)}.`,
+    `Colores corregidos según ${patches} muestras medidas. El error en una muestra apartada es de \u0394E00 ${decimalText(median, 1)} (mediana), y en la peor de ${decimalText(largest, 1)}.`,
   "photograph-not-corrected": ({ median, limit }) =>
-    `Colores sin corregir: las muestras apartadas se yerran en \u0394E00 ${decimalText(median, 1)} (mediana), y harían falta ${decimalText(limit, 0)} como mucho.`,
+    `Colores sin corregir: el error en las muestras apartadas es de \u0394E00 ${decimalText(median, 1)} (mediana), y se admite ${decimalText(limit, 0)} como máximo.`,
   "photograph-as-it-came": () => "Colores sin corregir.",
   "light-evened": ({ percent }) =>
     `La luz está igualada según el fondo desnudo: en la esquina más oscura caía el ${decimalText(percent, 0)} % de lo que caía en la más clara.`,

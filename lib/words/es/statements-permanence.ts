@@ -54,7 +54,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "category-stated": ({ category, form }) =>
     `La categoría\u00a0${category} está declarada para el color${bracketed(formText(form))}; no ensayada aquí.`,
   "pigment-category-stated": ({ category, form, pigment }) =>
-    `La categoría\u00a0${category} es palabra del proveedor para ${within(pigment)}${bracketed(formText(form))}; no ensayada aquí.`,
+    `La categoría\u00a0${category} es dato del proveedor para ${within(pigment)}${bracketed(formText(form))}; no ensayada aquí.`,
   "expected-by-colour-index-name": ({ pigment, colourIndexName, expectation, kinds }) =>
     sentence(
       `${within(pigment)}${bracketed(colourIndexName, kindsBeside(kinds, pigment))}: solidez previsible ${EXPECTED[expectation]}; no ensayada aquí`,
@@ -91,9 +91,9 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "components-in-light-not-known": ({ pigments }) =>
     `No sabemos cómo ${holds(pigments)} a la luz, ni por tanto qué componente se desvanece primero.`,
   "blue-wool-is-another-scale": ({ reference, category }) =>
-    `La lana azul ${reference} es otra escala; por costumbre va con la categoría\u00a0${category}, pero ninguna norma lo dice.`,
+    `El grado ${reference} de lana azul es de otra escala; por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
-    `Un cambio de ${deltaEabText(deltaEab)} está lo más cerca del grado ${grade} de la escala de grises, donde 5 es ningún cambio.`,
+    `Un cambio de ${deltaEabText(deltaEab)} es el más próximo al grado ${grade} de la escala de grises, donde 5 significa ningún cambio.`,
 
   "label-not-tested": () => "Solidez a la luz no ensayada aquí.",
   "label-category-as-stated": ({ category }) =>

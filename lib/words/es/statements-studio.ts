@@ -37,7 +37,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "pregnant-or-nursing-keep-away": (v) =>
     `Quien esté o pueda quedar embarazada, o dé el pecho, se mantiene alejada: ${it(v)}.`,
   "workplace-lead-rules": (v) =>
-    `Rigen las normas laborales sobre el plomo (${it(v)}); los reglamentos locales y la práctica autorizada van primero.`,
+    `Rigen las normas laborales sobre el plomo (${it(v)}); los reglamentos locales y la práctica autorizada tienen prioridad.`,
   "work-clothes-apart": (v) =>
     `La ropa llevada para ${pigments(v)} se queda en el taller: cambiarse antes de ir a casa, lavarla aparte, y no sacudir ni soplar el polvo.`,
   "children-keep-away": (v) => `Mantener alejados a los niños: ${it(v)}.`,
@@ -69,7 +69,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     bulkDensityTappedGPerMl: tapped,
     particleSizeUm,
   }) =>
-    `${DUSTINESS[of]}${bracketed(bulk(loose, "vertido"), bulk(tapped, "asentado"), grain(particleSizeUm))}.`,
+    `${DUSTINESS[of]}${bracketed(bulk(loose, "sin compactar"), bulk(tapped, "compactado"), grain(particleSizeUm))}.`,
   "nuisance-dust": () => "Todo polvo fino es malo para los pulmones.",
   "dust-can-burn": ({ nature }) => NATURES[nature],
   "dust-goes-up-again": () => "Barrer devuelve el polvo al aire.",

@@ -39,6 +39,13 @@ export const TERMS: Readonly<Record<string, string>> = {
   ...OIL_CLASSES,
   ...OPACITIES,
   ...FINISHES,
+  short: "corto",
+  long: "largo",
+  stiff: "firme",
+  ropy: "filamentoso",
+  none: "ninguna",
+  slight: "ligera",
+  marked: "marcada",
   ...Object.fromEntries(
     EXPECTATIONS.map(({ expectation }) => [expectation, `previsible: ${EXPECTED[expectation]}`]),
   ),

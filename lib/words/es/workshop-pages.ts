@@ -17,7 +17,7 @@ export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   home: {
     colours: "Colores",
-    coloursCaption: "Lo que cuesta una fabricación, y cuánto de una ficha sigue abierto",
+    coloursCaption: "Lo que cuesta una fabricación, y cuánto de cada ficha queda por completar",
     /** Beside a cost, what it leaves out. */
     costWithout: (names) => `sin ${listed(names)}, sin precio`,
     columns: {
@@ -51,7 +51,7 @@ export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     batchSheet: "Hoja de fabricación para imprimir",
     costsCaption: "A quién lo compramos, y por cuánto",
     costColumns: {
-      what: "De",
+      what: "Qué",
       supplier: "Proveedor",
       price: (currency) => `${currency}/kg`,
       date: "Registro del",

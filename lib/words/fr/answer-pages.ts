@@ -22,7 +22,7 @@ const FACTS: readonly (readonly [RegExp, string])[] = [
   [/\.colourIndexName$/, "Nom du Colour Index"],
   [/^drying\.layering$/, "Couches"],
   [/^drying\.filmHealth$/, "Film"],
-  [/^drying\.grounds$/, "Fonds"],
+  [/^drying\.grounds$/, "Préparations"],
   [/^permanence\.sensitivities$/, "Autres risques"],
   [/^permanence\.reasons$/, "Raisons de la solidité"],
   [/^permanence\.weakest$/, "Le plus faible à la lumière"],
@@ -61,7 +61,7 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     above: (name, limit) => `${name}\u202f: au-dessus de ${limit}`,
     belowBy: (name, limit, by) => `${name}\u202f: au-dessous de ${limit}, de ${by} au moins`,
     aboveBy: (name, limit, by) => `${name}\u202f: au-dessus de ${limit}, de ${by} au moins`,
-    other: (colour, name) => `celui de ${colour}${name === "" ? "" : `, ${name}`}`,
+    other: (colour, name) => `celui ${of(colour)}${name === "" ? "" : `, ${name}`}`,
     between: (name, from, to) => `${name}\u202f: entre ${from} et ${to}`,
     is: (name, value) => `${name}\u202f: ${value}`,
     family: (name) => `les ${name.toLowerCase()}`,
@@ -99,7 +99,8 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   table: { colour: "Couleur", caption: "Couleurs côte à côte", none: "absent de cette fiche" },
   picture: {
-    swatchesTitle: (level, white) => `Mêlées à ${white} jusqu’à une même clarté, L*\u00a0${level}`,
+    swatchesTitle: (level, white) =>
+      `Mélangées à ${white} jusqu’à une même clarté, L*\u00a0${level}`,
     swatchesAxis: (level, white) => `Avec ${white}, à L*\u00a0${level}`,
     swatchDescription: (name, a, b) => `${name}, a* ${a}, b* ${b}`,
     trailTitle: (white) => `Où ${white} mène chacune\u202f: a* et b* des mélanges`,
@@ -137,6 +138,6 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     cautionLine: "L’étiquette, la fiche de données de sécurité et vos règles locales priment.",
     more: (address) => `En entier, avec l’origine de chaque chiffre\u202f: ${address}`,
     closing: "Bien à vous,",
-    invented: "(Démonstration\u202f: atelier, couleurs et lectures sont inventés.)",
+    invented: "(Démonstration\u202f: atelier, couleurs et mesures sont inventés.)",
   },
 };

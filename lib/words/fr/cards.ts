@@ -8,7 +8,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
   white: shortWhite,
   tint: (white, level) => `${white}, ${level}`,
   masstone: "Ton plein",
-  noColour: "pas encore lu",
+  noColour: "pas encore mesuré",
   chip: "application peinte",
   noTint: "Ce qu’elle fait dans un blanc n’est pas indiqué.",
   extender: "Un médium de charge.",
@@ -21,7 +21,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
   ragShort: "Les chiffons gras peuvent s’enflammer seuls.",
   basisWorkedOut: (frame, edition) => `Étiquette selon ${frame}\u202f: ${edition}.`,
   drawdown: "La couleur imprimée n’est qu’approchante\u202f: une application peinte fait foi.",
-  approximateNote: "Celle-ci a été lue sous une autre lumière et adaptée.",
+  approximateNote: "Celle-ci a été mesurée sous une autre lumière et adaptée.",
   lot: (number) => `Lot\u00a0${number}`,
   revision: (revision) => `Carte\u00a0${revision}`,
   address: (address) => `Code QR de l’adresse de la fiche, ${address}`,
@@ -45,7 +45,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
       `vente permise sur base légale seulement, ou pas du tout (${markets.join(", ")})\u202f: ni carte, ni prix`,
     lacks: (lacks) =>
       lacks
-        .map((lack) => (lack === "colour" ? "aucune couleur encore lue" : "pas de prix"))
+        .map((lack) => (lack === "colour" ? "aucune couleur encore mesurée" : "pas de prix"))
         .join(", "),
     notClassified:
       "n’est pas encore classé, faute de fiche de données de sécurité, et n’est donc pas en vente\u202f: ni carte, ni prix",
@@ -58,7 +58,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
     changed: (what, before, now) =>
       `${what}\u202f: «\u202f${before}\u202f» devient «\u202f${now}\u202f»`,
     added: (what, now) => `${what}\u202f: maintenant «\u202f${now}\u202f»`,
-    removed: (what, before) => `${what}\u202f: plus de «\u202f${before}\u202f»`,
+    removed: (what, before) => `${what}\u202f: n’est plus «\u202f${before}\u202f»`,
   },
   states: {
     name: "Nom",
@@ -66,7 +66,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
     masstone: "Ton plein",
     tints: "Dégradés",
     sentence: "Dans les blancs",
-    lightfastness: "Tient",
+    lightfastness: "Tenue",
     opacity: "Opacité",
     drying: "Sèche",
     strength: "Force",

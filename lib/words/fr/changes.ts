@@ -13,7 +13,7 @@ export const CHANGES: AnyWords<PageWords["changes"]> = {
     colour: "Autre chose a changé sur sa fiche.",
     answer: "La réponse a changé.",
   },
-  discontinued: (date) => `Ne se fait plus, depuis le ${date}.`,
+  discontinued: (date) => `Fabrication arrêtée au ${date}.`,
   renamed: (before, now) =>
     `\u00ab\u00a0${before}\u00a0\u00bb devient \u00ab\u00a0${now}\u00a0\u00bb.`,
   figure: (what, before, now) => `${what}\u00a0: ${now}\u00a0; auparavant ${before}.`,

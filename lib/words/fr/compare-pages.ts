@@ -14,7 +14,7 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   missing: "non indiqué",
   swatches: {
     alone: "Pure",
-    notRead: "non lu",
+    notRead: "non mesuré",
     notTried: "non essayé",
     notReached: "non atteint",
     differs: undefined,
@@ -55,7 +55,7 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     oilByVolume: { head: "Huile en volume", unit: "pour 100 cm\u00b3 de pigment" },
     finish: { head: "Aspect" },
     drying: { head: "Sèche", unit: "au toucher" },
-    lightfastness: { head: "Tient" },
+    lightfastness: { head: "Tenue" },
     label: { head: "Avertissement" },
     sale: { head: "Limites à la vente" },
     pigments: { head: "Pigments" },
@@ -68,7 +68,7 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   partsOfWhite: {
     head: "Blanc jusqu’à un ton moyen",
-    unit: (white) => `parts de ${within(white)} pour une, tube pour tube`,
+    unit: (white) => `parts ${of(within(white))} pour une, tube pour tube`,
   },
   cells: {
     tint: (a, b) => `a*\u00a0${a}, b*\u00a0${b}`,

@@ -36,13 +36,13 @@ export const FRENCH: Words = {
   units: UNITS,
   unitsOfOne: UNITS_OF_ONE,
   standings: {
-    measured: { word: "mesuré", gloss: "notre propre lecture" },
+    measured: { word: "mesuré", gloss: "notre propre mesure" },
     derived: { word: "calculé", gloss: "d’après d’autres chiffres de la fiche" },
     estimated: {
       word: "estimé",
       gloss: "d’après un manuel ou une règle empirique\u202f: un intervalle ou une classe",
     },
-    stated: { word: "déclaré", gloss: "la parole d’un fournisseur" },
+    stated: { word: "déclaré", gloss: "sur déclaration d’un fournisseur" },
     "not stated": {
       word: "non indiqué",
       gloss: "nous ne le savons pas encore\u202f; la fiche dit ce qu’il y faudrait",
@@ -50,7 +50,7 @@ export const FRENCH: Words = {
   },
   restsOn: (root) => ROOTS[root],
   absence,
-  method: (method) => methodText(method, METHODS),
+  method: (method) => elided(methodText(method, METHODS)),
   substance: (named) => SUBSTANCES[named] ?? named,
   factWords: FACT_WORDS,
   trade: TRADE,
@@ -71,3 +71,8 @@ export const FRENCH: Words = {
   comparisons: COMPARISON_RULINGS,
   rulings: RULINGS,
 };
+
+/** A name of a record put in after "de": "de Alba" is "d\u2019Alba". */
+function elided(text: string): string {
+  return text.replace(/\bde (?=[aeiouàâéèêîôœ])/g, "d\u2019");
+}

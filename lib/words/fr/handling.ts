@@ -2,7 +2,7 @@ import type { HANDLING as ENGLISH_HANDLING } from "../en/handling.ts";
 import type { AnyWords } from "../any-words.ts";
 import { moneyFormat } from "../money-format.ts";
 import { decimalText } from "../number-text.ts";
-import { listed, within } from "./phrases.ts";
+import { listed, within, of } from "./phrases.ts";
 
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
   en: "anglais",
@@ -79,7 +79,7 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
     size: (ml, price) => `${size(ml)}\u00a0ml${price === undefined ? "" : ` à ${price}`}`,
     putUp: (sizes) => `Conditionnement\u202f: ${listed(sizes)}.`,
     notClassified: (names) =>
-      `Ni prix, ni carte, ni offre\u202f: sans la fiche de données de sécurité du fournisseur de ${listed(names.map(within))} le produit n’est pas classé, et ce qui n’est pas classé ne peut être vendu.`,
+      `Ni prix, ni carte, ni offre\u202f: sans la fiche de données de sécurité du fournisseur ${of(listed(names.map(within)))}, le produit n’est pas classé, et ce qui n’est pas classé ne peut être vendu.`,
     withheld: (markets) =>
       `Pas de prix ici\u202f: cette page se lit aussi depuis ${listed(markets)}, où la vente n’est permise que comme il est dit sous Sécurité.`,
     markets: {

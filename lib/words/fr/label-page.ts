@@ -24,7 +24,7 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       ],
       lightfastness: [
         "Solidité à la lumière",
-        "Une catégorie de I à V seulement si les expositions d’une norme ont été faites, ou sur la parole de quelqu’un\u202f; sinon ce qu’on a fait à la place, ou que rien n’a été fait.",
+        "Une catégorie de I à V seulement si les expositions d’une norme ont été faites, ou sur la déclaration d’autrui\u202f; sinon ce qu’on a fait à la place, ou que rien n’a été fait.",
       ],
       hazards: [
         "Dangers",
@@ -50,7 +50,7 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     heading: "Ce qui vaut pour toute couleur",
     text: "Ces précautions valent dans tout atelier, quelle que soit la couleur sur la table\u202f; elles sont donc dites ici une fois. Ce qui est propre à une couleur est sur sa fiche, en premier\u202f; une étiquette et une fiche de données de sécurité prévalent, et les règlements locaux et la pratique habilitée passent avant tout ce qui est dit ici.",
     caption: "Dans tout atelier",
-    dust: "Un pigment sec s’envole en poussière\u202f: le traiter comme très poussiéreux, sauf si sa densité apparente dit autre chose.",
+    dust: "Un pigment sec s’envole en poussière\u202f: le traiter comme très poussiéreux, sauf si sa masse volumique apparente dit autre chose.",
     columns: {
       operation: "Au moment de",
       caution: "Ce qu’il faut faire, et ne pas faire",
@@ -61,7 +61,7 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     heading: "Un pigment ou plusieurs",
     caption: "Couleurs de plus d’un pigment",
     text: (single, all) =>
-      `Des ${all} couleurs d’ici, ${single} ${single === 1 ? "est faite" : "sont faites"} d’un seul pigment. Il faut regarder combien de noms du Colour Index donne une étiquette\u202f: un seul nom est une seule sorte de pigment, qui se mêle proprement et se comporte de même dans chaque couche. Plusieurs noms sont un mélange qu’on pourrait faire sur la palette\u202f; il se vend parce qu’il est commode, ou remplace un pigment cher, nocif ou fugace.`,
+      `Des ${all} couleurs d’ici, ${single} ${single === 1 ? "est faite" : "sont faites"} d’un seul pigment. Il faut regarder combien de noms du Colour Index donne une étiquette\u202f: un seul nom est une seule sorte de pigment, qui se mélange proprement et se comporte de même dans chaque couche. Plusieurs noms sont un mélange qu’on pourrait faire sur la palette\u202f; il se vend parce qu’il est commode, ou remplace un pigment cher, nocif ou fugace.`,
     columns: { colour: "Couleur", pigments: "Pigments", weakest: "Le moins solide à la lumière" },
     alike: "semblables, autant qu’on sache",
     unknown: "inconnu",
@@ -74,9 +74,9 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     columns: { index: "Nom au Colour Index", pigments: "Pigments", colours: "Couleurs" },
   },
   drift: {
-    heading: "Pourquoi certains noirs mêlés dérivent",
+    heading: "Pourquoi certains noirs de mélange dérivent",
     caption: "Les noirs et les gris d’ici qui sont des mélanges",
-    text: "Un noir d’un seul pigment n’a qu’une chose qui puisse changer. Si la lumière en prend une part, ou si un blanc l’affaiblit beaucoup, il s’éclaircit et garde sa teinte. Un noir mêlé est un équilibre\u202f: des pigments de teintes différentes sont dosés pour que l’ensemble paraisse neutre. Si l’un perd de sa force, l’équilibre penche, et le noir dérive vers ceux qui restent\u202f: vers le brun quand cède un bleu ou un vert, vers le vert ou le bleu quand cède un rouge. Ce qui passe le premier à la lumière, ce qu’atteignent alcali, acide ou chaleur, et ce qui paraît seulement plus faible dans un blanc que dans un autre peut chacun le faire pencher. Dans un mélange, le pigment le moins solide à la lumière décide donc, et un mélange de pigments qui se valent à la lumière a peu de raisons de dériver.",
+    text: "Un noir d’un seul pigment n’a qu’une chose qui puisse changer. Si la lumière en prend une part, ou si un blanc l’affaiblit beaucoup, il s’éclaircit et garde sa teinte. Un noir de mélange est un équilibre\u202f: des pigments de teintes différentes sont dosés pour que l’ensemble paraisse neutre. Si l’un perd de sa force, l’équilibre penche, et le noir dérive vers ceux qui restent\u202f: vers le brun quand cède un bleu ou un vert, vers le vert ou le bleu quand cède un rouge. Ce qui passe le premier à la lumière, ce qu’atteignent alcali, acide ou chaleur, et ce qui paraît seulement plus faible dans un blanc que dans un autre peut chacun le faire pencher. Dans un mélange, le pigment le moins solide à la lumière décide donc, et un mélange de pigments qui se valent à la lumière a peu de raisons de dériver.",
     driftColumn: "S’il perd 30\u00a0% d’un pigment",
     notReckoned: "non calculé ici",
     none: "Aucun noir ni gris d’ici n’est un mélange.",
@@ -86,7 +86,7 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     caption: "Les données du premier écran",
     facts: {
       lasts:
-        "Comment elle a tenu, ou doit tenir, à la lumière. Les petits caractères disent lequel\u202f: exposée selon la norme, exposée ici, déclarée par quelqu’un, ou à prévoir d’après ses pigments et non éprouvée.",
+        "Comment elle a tenu, ou doit tenir, à la lumière. Les petits caractères le précisent\u202f: exposée selon la norme, exposée ici, déclarée par quelqu’un, ou à prévoir d’après ses pigments et non testée.",
       hides:
         "Combien un film couvre également le noir et le blanc, et quelle épaisseur de film sec il y faut.",
       dries:

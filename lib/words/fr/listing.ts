@@ -14,7 +14,7 @@ export const LISTING: PageWords["listing"] = {
     "Aucun instrument n’a mesuré la couleur. Elle est estimée d’après une photographie : il faut le dire partout où elle est montrée.",
   outside:
     "La couleur dépasse ce que contient le sRGB : les écrans la montrent plus terne qu’elle n’est.",
-  predicted: "Les dégradés qui n’ont pas été peints sont prédits.",
+  predicted: "Les dégradés qui n’ont pas été peints sont prévus.",
   alone: (name: string) => `${name}, la couleur seule.`,
   strip: (name: string, white: string) =>
     `${name}, seule et dégradée au ${white}, du plus fort au plus pâle.`,

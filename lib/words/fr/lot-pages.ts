@@ -32,16 +32,16 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     },
     standard: "Étalon",
     planned: "Prévu",
-    spreadHeading: "Comment nous nous répétons",
+    spreadHeading: "Notre répétabilité",
     spread: (colour, strength, degrees) =>
-      `Le même lot, dégradé et lu une seconde fois, diffère de ${colour} \u0394E*ab et de ${strength}\u00a0% de force (écart type, ${degrees} ${degrees === 1 ? "degré" : "degrés"} de liberté).`,
-    spreadUsed: "Les verdicts se règlent là-dessus, au double.",
+      `Le même lot, dégradé et mesuré une seconde fois, diffère de ${colour} \u0394E*ab et de ${strength}\u00a0% de force (écart type, ${degrees} ${degrees === 1 ? "degré" : "degrés"} de liberté).`,
+    spreadUsed: "Les verdicts s’appuient là-dessus, au double.",
     spreadNotUsed:
-      "C’est trop peu pour s’y régler\u202f: les verdicts suivent le bruit propre de l’instrument.",
+      "C’est trop peu pour s’y fier\u202f: les verdicts suivent le bruit propre de l’instrument.",
     spreadOfReadings:
       "Le \u00b1 de chaque mesure du même instrument qui n’en indique pas tient compte de ces répétitions et de toutes les autres.",
     spreadNone:
-      "Aucun lot n’a de dégradé fait ou lu deux fois\u202f; les verdicts suivent le bruit propre de l’instrument.",
+      "Aucun lot n’a de dégradé fait ou mesuré deux fois\u202f; les verdicts suivent le bruit propre de l’instrument.",
   },
   lot: {
     heading: (number, colour) => `Lot ${number}, ${colour}`,
@@ -53,12 +53,12 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       unjudged:
         "Non jugé\u202f: ce qui en a été mesuré ne peut pas être comparé en entier à l’étalon.",
       fail: "Il n’est pas conforme.",
-      none: "Non jugé\u202f: ni son ton plein ni son dégradé n’a été lu en spectre.",
-      standard: "L’étalon gardé\u202f: les lots suivants se comparent à lui.",
+      none: "Non jugé\u202f: ni son ton plein ni son dégradé n’a été mesuré en spectre.",
+      standard: "L’étalon conservé\u202f: les lots suivants se comparent à lui.",
       planned: "Prévu, et pas encore fait.",
     },
     sections: {
-      verdict: "Contre l’étalon",
+      verdict: "Face à l’étalon",
       seen: "Côte à côte",
       parts: "L’écart en parties",
       correction: "Ce qui le ramènerait",
@@ -67,7 +67,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       next: "Ensuite",
     },
     judgedCaption: "Chaque critère avec sa tolérance",
-    judgedColumns: { what: "De", found: "Trouvé", tolerance: "Tolérance", verdict: "Verdict" },
+    judgedColumns: { what: "Critère", found: "Trouvé", tolerance: "Tolérance", verdict: "Verdict" },
     customary:
       "Les tolérances sont notre propre choix là où ni l’atelier ni la couleur n’en nomment.",
     seenRows: ["Étalon", "Lot"],
@@ -76,7 +76,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     letDown: (white, ratio) => `${ratio} dans ${white}`,
     partsCaption: "Lot moins étalon, CIEDE2000 (D65, 10\u00b0)",
     partsColumns: {
-      of: "De",
+      of: "Quoi",
       total: "\u0394E00",
       L: "\u0394L\u2032",
       C: "\u0394C\u2032",
@@ -85,22 +85,22 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     equal: "Dégradé à force égale",
     strength: (percent, nm, weighted) =>
       `Force ${percent}\u00a0% à ${nm} nm, où l’étalon absorbe le plus\u202f; ${weighted}\u00a0% pondérée par ce que l’œil prend de la lumière du jour.`,
-    correctionLead: (best, grams) => `Incorporer ${grams} g de ${best} à 100 g du lot.`,
+    correctionLead: (best, grams) => `Incorporer ${grams} g ${of(best)} à 100 g du lot.`,
     correctionForeign: (name, pigments) =>
       `Avec ${name} il contient aussi ${pigments}, ce que ne dit ni son nom ni son étiquette.`,
     correctionNone:
-      "Ni un blanc, ni une charge, ni une couleur lue de même, ni un autre lot ne réduirait l’écart de moitié.",
-    correctionUnread: "Rien à corriger avant une lecture juste.",
-    correctionCaption: "Pour 100 g du lot, et ce qu’on lirait alors",
+      "Ni un blanc, ni une charge, ni une couleur mesurée de même, ni un autre lot ne réduirait l’écart de moitié.",
+    correctionUnread: "Rien à corriger avant une mesure juste.",
+    correctionCaption: "Pour 100 g du lot, et ce qu’on mesurerait alors",
     correctionColumns: {
-      what: "De",
+      what: "Ajout",
       grams: "Pour 100 g, g",
       masstone: "Ton plein, \u0394E00",
       letDown: "Dégradé, \u0394E00",
       strength: "Force, %",
     },
     correctionNote:
-      "Entre parenthèses, ce à quoi cela peut aller avec une dose fausse de 5\u00a0%, ou d’autant que l’ajout est mal connu, et l’incertitude de la lecture. Essayer d’abord sur 20 g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
+      "Entre parenthèses, ce à quoi cela peut aller avec une dose fausse de 5\u00a0%, ou d’autant que l’ajout est mal connu, et l’incertitude de la mesure. Essayer d’abord sur 20 g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
     kinds: { white: "blanc", extender: "charge", colour: "couleur", lot: "lot" },
     plannedCaption: "À peser",
     batchCaption: "Pesé, et ce qui en est sorti",
@@ -112,7 +112,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       tubeMass: (ml) => `Dans un tube de ${ml} ml`,
       fineness: "Finesse de broyage",
       density: "Masse volumique de la peinture",
-      retained: "Échantillon gardé",
+      retained: "Échantillon témoin",
       passes: "Passes",
       note: "Note",
     },
@@ -131,16 +131,16 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
         `Ses étiquettes\u202f: npm run labels -- --lot ${number} --copies ${copies}.`,
       ],
       unjudged: () => [
-        "En faire un dégradé dans le blanc et au rapport de l’étalon, et le mesurer comme l’étalon\u202f; ou faire de l’étalon gardé le même dégradé que de ce lot.",
+        "En faire un dégradé dans le blanc et au rapport de l’étalon, et le mesurer comme l’étalon\u202f; ou faire de l’étalon conservé le même dégradé que de ce lot.",
       ],
       near: () => [
-        "L’étirer et le mesurer encore une fois\u202f: cela resserre le \u00b1, et peut trancher.",
+        "L’étirer et le mesurer encore une fois\u202f: avec un ± plus petit, on saura peut-être s’il est conforme.",
       ],
       fail: () => [
-        "Le corriger d’après sa fiche, ou le garder. Ce qui a été corrigé se mesure de nouveau, comme un lot à part.",
+        "Le corriger d’après sa fiche, ou le retenir. Ce qui a été corrigé se mesure de nouveau, comme un lot à part.",
       ],
       kept: () => [
-        "Le garder\u202f: rien de ce qui a été mesuré ici ne le ramènerait à son étalon.",
+        "Le retenir\u202f: rien de ce qui a été mesuré ici ne le ramènerait à son étalon.",
       ],
     },
     ownSheet: (number) => `Fiche de fabrication du lot ${number}`,
@@ -188,9 +188,9 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       "Aucun lot ne sort des limites, et aucune suite n’est assez longue pour dire quelque chose.",
     points: "Quel lot est chaque marque",
     columns: { place: "Marque", lot: "Lot", date: "Date" },
-    one: "Un seul lot ne fait pas une carte.",
+    one: "Un seul lot ne fait pas une carte de contrôle.",
     apart:
-      "Aucun de ces lots n’a pu être comparé à l’étalon par la couleur ou la force\u202f; il n’y a donc pas de carte.",
+      "Aucun de ces lots n’a pu être comparé à l’étalon par la couleur ou la force\u202f; il n’y a donc pas de carte de contrôle.",
   },
   correctionSheet: {
     heading: (number) => `Correction du lot ${number}`,
@@ -203,13 +203,13 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     },
     predicted: (masstone, letDown, strength) =>
       `Devrait alors donner\u202f: ton plein \u0394E00 ${masstone}, dégradé \u0394E00 ${letDown}, force ${strength}\u00a0%.`,
-    dose: (grams, name) => `${grams}\u00a0g de ${name} pour 100\u00a0g du lot.`,
+    dose: (grams, name) => `${grams}\u00a0g ${of(name)} pour 100 g du lot.`,
     ofYield: (grams) =>
       `Pour les ${grams}\u00a0g obtenus\u202f: d’autant moins qu’il y en a déjà en tubes.`,
     ofWeighed: (grams) =>
       `Pour les ${grams}\u00a0g pesés\u202f: le relevé ne donne pas de rendement.`,
     order: [
-      "Mélanger l’essai sur la plaque au couteau jusqu’à ce qu’aucune traînée ne reste.",
+      "Mélanger l’essai sur le marbre au couteau jusqu’à ce qu’aucune traînée ne reste.",
       "L’étirer à côté de l’étalon, ton plein et dégradé, et mesurer les deux.",
       "Hors tolérance\u202f: noter ce qui a été mesuré, et laisser le lot tel qu’il est.",
       "Dans la tolérance\u202f: incorporer le reste par tiers, et donner au tout une passe de plus.",
@@ -218,7 +218,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     ],
     cautions: "Avant de mélanger",
     classified: (name, statements) =>
-      `${name} est classé (${statements})\u202f: les mises en garde de son étiquette valent à la plaque, et le lot demande une étiquette à lui.`,
+      `${name} est classé (${statements})\u202f: les mises en garde de son étiquette valent au marbre, et le lot demande une étiquette à lui.`,
     fields: {
       masstone: "Essai, ton plein \u0394E00",
       letDown: "Essai, dégradé \u0394E00",
@@ -262,7 +262,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
         "Huile pour commencer\u202f: l’incorporer au couteau jusqu’à ce qu’il ne reste plus de pigment sec.",
         "Broyer à la molette par portions\u202f; ramasser et retourner après chaque passe.",
         "Huile gardée en réserve\u202f: goutte à goutte, et seulement autant que la pâte le demande. Noter ce qui reste.",
-        "Siccatifs et médiums à la fin, bien mêlés à la pâte.",
+        "Siccatifs et médiums à la fin, bien incorporés à la pâte.",
         "Étirer le ton plein et le dégradé, remplir le pot témoin, puis les tubes.",
       ],
       milled: [
@@ -325,17 +325,17 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       `Catégorie\u00a0${category} jusqu’ici\u202f: \u0394E*ab ${deltaEab} après ${days} ${days === 1 ? "jour" : "jours"}. Cela ne dit rien de la suite.`,
     over: (category, deltaEab, days) =>
       `Catégorie\u00a0${category}\u202f: \u0394E*ab ${deltaEab} après ${days} ${days === 1 ? "jour" : "jours"}.`,
-    unread: "Pas encore lu.",
+    unread: "Pas encore mesuré.",
     touch: (from, to) => `Sec au toucher entre le jour ${from} et le jour ${to}.`,
     through: (from, to) => `Sec à cœur entre le jour ${from} et le jour ${to}.`,
     notYet: "Pas encore sec au toucher.",
     never: "Pas sec au toucher à la fin de l’essai.",
     day: "Jours depuis le début",
-    change: "\u0394E*ab par rapport à la moitié gardée à l’ombre",
+    change: "\u0394E*ab par rapport à la moitié gardée à l’obscurité",
     state: "Humide 0, collant 1, sec au toucher 2, à cœur 3",
     limit: (category) => `fin de ${category}`,
     next: (date) => `Regarder de nouveau le ${date}.`,
-    table: "Chaque lecture",
+    table: "Chaque mesure",
     columns: { date: "Date", day: "Jour", found: "Trouvé" },
   },
 };

@@ -8,17 +8,18 @@ export const METHODS: MethodTexts = {
   "100 g / density": "100 g / masse volumique",
   "{a} ml x density": "{a} ml x masse volumique",
   "C*ab (D65/10) of that grey": "C*ab (D65/10) de ce gris",
-  "CIE 1976, exposed against kept dark": "CIE 1976, exposé contre gardé à l’obscurité",
+  "CIE 1976, exposed against kept dark":
+    "CIE 1976, partie exposée par rapport à la partie gardée à l’obscurité",
   "CIE 1976, exposed against kept dark, of the form that changed most":
-    "CIE 1976, exposé contre gardé à l’obscurité, pour la forme qui a le plus changé",
+    "CIE 1976, partie exposée par rapport à la partie gardée à l’obscurité, pour la forme qui a le plus changé",
   "CIE 1976, mean of {a} exposures": "CIE 1976, moyenne de {a} expositions",
-  "CIE sums of {a}, d/8 excluded": "sommes CIE de {a}, d/8 brillant exclu",
-  "CIE sums of {a}, d/8 included": "sommes CIE de {a}, d/8 brillant inclus",
+  "CIE sums of {a}, d/8 excluded": "sommes CIE de {a}, d/8 reflet exclu",
+  "CIE sums of {a}, d/8 included": "sommes CIE de {a}, d/8 reflet inclus",
   "CIE sums of {a}, 45/0": "sommes CIE de {a}, 45/0",
   "CIE sums of {a}, {b}, 10 degree observer of CIE 2006":
     "sommes CIE de {a}, {b}, observateur 10° de CIE 2006",
   "CPVC = 1/(1 + OA rho/93.5)": "CPVC = 1/(1 + PH rho/93.5)",
-  "CPVC x dispersion factor": "CPVC x facteur de dispersion",
+  "CPVC x dispersion factor": "CPVC x facteur de broyage",
   "CSS colour from D65/2": "couleur CSS depuis D65/2",
   "CSS colour, approximate: adapted from {a}": "couleur CSS, approchée : adaptée de {a}",
   "Delta-E00 of {a} and {b} carried over by CAT16": "ΔE00 de {a} et {b}, transposé par CAT16",
@@ -26,25 +27,25 @@ export const METHODS: MethodTexts = {
   "ISCC-NBS block of the Munsell notation, approximate: adapted from {a}":
     "bloc ISCC-NBS de la notation Munsell, approché : adapté de {a}",
   "K and S from films of {a} µm over the workshop's own opacity chart as read (Y {b} and {c}, {d})":
-    "K et S de films de {a} µm sur la carte d’opacité de l’atelier, telle que lue (Y {b} et {c}, {d})",
+    "K et S d’après des films de {a} µm sur la carte d’opacité de l’atelier, telle que mesurée (Y {b} et {c}, {d})",
   "K and S from films of {a} µm over an opacity chart assumed to read {b} and {c}":
-    "K et S de films de {a} µm sur une carte d’opacité supposée de {b} et {c}",
-  "K and S from its films": "K et S de ses films",
+    "K et S d’après des films de {a} µm sur une carte d’opacité supposée de {b} et {c}",
+  "K and S from its films": "K et S d’après ses films",
   "K and S from its let-downs in {a}, those of {b} from its films":
-    "K et S de ses dégradés dans {a}, ceux de {b} de ses films",
+    "K et S d’après ses dégradés dans {a}, ceux de {b} d’après ses films",
   "K and S of its components' own paints, added":
     "K et S des peintures de ses composants, additionnés",
   "K and S of its components' own paints, one of them less by what it lost":
     "K et S des peintures de ses composants, l’une diminuée de ce qu’elle a perdu",
   "K and S of {a} from its let-downs in {b}, of {c} and of the medium from their films, mixed by volume":
-    "K et S de {a} de ses dégradés dans {b}, de {c} et du médium de leurs films, mélangés en volume",
+    "K et S de {a} d’après ses dégradés dans {b}, de {c} et du médium d’après leurs films, mélangés en volume",
   "K/S of let-downs equal by mass of dry pigment in {a}, mulled against milled":
-    "K/S de dégradés à masse égale de pigment sec dans {a}, broyé à la molette contre broyé à la machine",
+    "K/S de dégradés à masse égale de pigment sec dans {a}, broyé à la molette par rapport à broyé à la machine",
   "K/S of let-downs equal by mass of paint in {a}, against {b} = 1":
-    "K/S de dégradés à masse égale de peinture dans {a}, contre {b} = 1",
+    "K/S de dégradés à masse égale de peinture dans {a}, par rapport à {b} = 1",
   "K/S of let-downs equal by volume of paint in {a}, against {b} = 1":
-    "K/S de dégradés à volume égal de peinture dans {a}, contre {b} = 1",
-  "Lab as read, {a}": "Lab tel que lu, {a}",
+    "K/S de dégradés à volume égal de peinture dans {a}, par rapport à {b} = 1",
+  "Lab as read, {a}": "Lab tel que mesuré, {a}",
   "Munsell chip, by eye": "échantillon Munsell, à l’œil",
   "PVC / CPVC": "CPV / CPVC",
   "PVC = pigment volume / (pigment + oil and medium volume)":
@@ -72,25 +73,25 @@ export const METHODS: MethodTexts = {
   "blend by pigment volume": "mélange selon le volume de pigment",
   "blend by volume": "mélange selon le volume",
   "by colour change against the standard's limits":
-    "par le changement de couleur, contre les limites de la norme",
+    "par le changement de couleur, au regard des limites de la norme",
   "the exposure was another": "l’exposition était autre",
   "by its Colour Index name": "d’après son nom du Colour Index",
   "by its pigments, of which the least lightfast form of the least lightfast decides":
-    "d’après ses pigments, dont décide la forme la moins solidu moins solide",
+    "d’après ses pigments, dont décide la forme la moins solide du moins solide",
   "class by days to touch dry": "classe selon les jours jusqu’au sec au toucher",
   "class of oil index": "classe de l’indice d’huile",
   "clumps hold oil: factor by pigment and dispersion":
-    "les amas retiennent de l’huile : facteur selon pigment et dispersion",
+    "les amas retiennent de l’huile : facteur selon le pigment et le broyage",
   "condition of the trial": "condition de l’essai",
   "days over days without it": "jours sur jours sans lui",
-  "finish by gloss at 60 degrees": "aspect selon le brillant à 60°",
+  "finish by gloss at 60 degrees": "aspect selon la brillance à 60°",
   "finish expected of reduced PVC": "aspect attendu d’après la CPV réduite",
-  "for {a} µm, gloss included": "pour {a} µm, brillant inclus",
+  "for {a} µm, gloss included": "pour {a} µm, reflet inclus",
   "for {a} µm, gloss included: thinnest film of contrast ratio {b}":
-    "pour {a} µm, brillant inclus : film le plus mince de rapport de contraste {b}",
+    "pour {a} µm, reflet inclus : film le plus mince de rapport de contraste {b}",
   "from Lab": "depuis Lab",
-  "gloss included, D65/10": "brillant inclus, D65/10",
-  "handbook range for {a}": "plage des manuels pour {a}",
+  "gloss included, D65/10": "reflet inclus, D65/10",
+  "handbook range for {a}": "intervalle des manuels pour {a}",
   "how far S of a white's films is trusted": "jusqu’où se fier à la S des films d’un blanc",
   "how well the let-downs of both tell it": "avec quelle précision les dégradés des deux le disent",
   "its own K and S, the white's S by what other colours do in both whites":
@@ -107,9 +108,9 @@ export const METHODS: MethodTexts = {
     "carré moyen du résidu sur le bruit de mesure et de pesée",
   "middle one of the misses of its drawdowns": "médiane des écarts de ses applications",
   "of those tried, the pair by which left-out let-downs are predicted best":
-    "parmi celles essayées, la paire qui prédit le mieux les dégradés laissés de côté",
+    "parmi celles essayées, la paire qui prévoit le mieux les dégradés laissés de côté",
   "oil added until {a} % of the dry film is oil / volume of the wet paint":
-    "huile ajoutée jusqu’à ce que {a} % du film sec soit de l’huile / volume de la peinture humide",
+    "huile ajoutée jusqu’à ce que {a} % du film sec soit de l’huile / volume de la peinture fraîche",
   "oil index / 1.1 to 2": "indice d’huile / 1.1 à 2",
   "oil index x density of the pigment": "indice d’huile x masse volumique du pigment",
   "one over colour to white at L* 50": "inverse de couleur sur blanc à L* 50",
@@ -118,7 +119,7 @@ export const METHODS: MethodTexts = {
     "opacité d’un film de {a} µm, par rapport de contraste",
   "opacity of a film of {a} µm, by how much it scatters: it is too dark for the contrast ratio":
     "opacité d’un film de {a} µm, selon ce qu’il diffuse : il est trop sombre pour le rapport de contraste",
-  "over white, gloss excluded": "sur blanc, brillant exclu",
+  "over white, gloss excluded": "sur blanc, reflet exclu",
   "parts by mass, as recorded": "parties en masse, selon les relevés",
   "parts of paint by mass, as recorded": "parties de peinture en masse, selon les relevés",
   "relative standard uncertainty of {a}, by wavelength":
@@ -139,7 +140,7 @@ export const METHODS: MethodTexts = {
   "surface light of an oil film taken off and put on: {a} % of it for satin":
     "lumière de surface d’un film d’huile ôtée et ajoutée : {a} % pour le satiné",
   "surface light of an oil film taken off the predicted tint":
-    "lumière de surface d’un film d’huile ôtée du dégradé prédit",
+    "lumière de surface d’un film d’huile ôtée du dégradé prévu",
   "surface light of an oil film taken off, D65/10":
     "lumière de surface d’un film d’huile ôtée, D65/10",
   "the dry pigment alone": "le pigment sec seul",
@@ -164,7 +165,7 @@ export const METHODS: MethodTexts = {
     "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de peinture, par longueur d’onde",
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint: what S hardly passes (97.5 %), by wavelength":
     "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de peinture : ce que S ne dépasse guère (97.5 %), par longueur d’onde",
-  "usual range of {a} oil": "plage usuelle de cette huile ({a})",
+  "usual range of {a} oil": "intervalle usuel de cette huile ({a})",
   "solvents among its components, as many of its volume as of its mass":
     "solvants parmi ses composants, autant du volume que de la masse",
   "volume of all but thinner / volume of the wet paint":
@@ -172,7 +173,7 @@ export const METHODS: MethodTexts = {
   "ΔE00 (D65/10) between the tint at L* 50 and the same after the loss":
     "ΔE00 (D65/10) entre le dégradé à L* 50 et le même après la perte",
   "ΔE00 between what its components predict and its own drawdown":
-    "ΔE00 entre ce que prédisent ses composants et sa propre application",
+    "ΔE00 entre ce que prévoient ses composants et sa propre application",
   "measured on one lot": "mesuré sur un lot",
   "median measured on {a} lots": "médiane mesurée sur {a} lots",
   "density of the paint x share of dry pigment":

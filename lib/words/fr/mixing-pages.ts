@@ -32,9 +32,9 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
   lamps: LAMP_NAMES,
   bench: {
     heading: "Banc de mélange",
-    lead: "Mêler jusqu’à trois de nos couleurs à un blanc, et voir ce qu’on obtiendrait, et avec quelle sûreté.",
+    lead: "Mélanger jusqu’à trois de nos couleurs à un blanc, et voir ce qu’on obtiendrait, et avec quelle certitude.",
     description:
-      "Mêler des couleurs de la gamme à un blanc, et voir la couleur, ses notations et jusqu’où s’y fier.",
+      "Mélanger des couleurs de la gamme à un blanc, et voir la couleur, ses notations et jusqu’où s’y fier.",
     swatch: (what) => `Le mélange\u202f: ${what}`,
     colourHeads: ["Première couleur", "Deuxième couleur", "Troisième couleur", "Quatrième couleur"],
     partHeads: [
@@ -72,7 +72,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       yellower: "plus jaune",
       bluer: "plus bleu",
     },
-    read: (p68) => `Tel que nous l’avons lu, à \u0394E\u00a0${p68} près.`,
+    read: (p68) => `Tel que nous l’avons mesuré, à \u0394E\u00a0${p68} près.`,
     predicted: (p68, p90) =>
       `Une prévision. Deux fois sur trois elle est juste à \u0394E\u00a0${p68} près, neuf fois sur dix à \u0394E\u00a0${p90} près.`,
     beyond:
@@ -90,7 +90,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       munsell: "Munsell",
       lab: "L*a*b* (D65, 10\u00b0)",
       name: "En mots",
-      lasts: "Tient",
+      lasts: "Tenue",
       dries: "Sèche au toucher",
       hides: "Couvre",
       warning: "Avertissement",
@@ -117,7 +117,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       byMass: "en poids",
       share: (text) => `${text}\u00a0%`,
       part: "Peinture",
-      madeOn: "Mêlé le",
+      madeOn: "Mélangé le",
       notes: "Notes",
       from: (workshop, revision) => `${workshop}, chiffres de la révision ${revision}`,
       paperNote: "L’échantillon n’est juste qu’autant que votre imprimante.",
@@ -125,10 +125,10 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     static: {
       heading: (white) => `Calculé d’avance\u202f: chaque couleur dans ${within(white)}`,
       note: (white) =>
-        `Parts en poids de couleur pour ${within(white)}. Prévu d’après ce que nous avons lu\u202f; à côté de chaque ligne, de combien le plus pâle peut s’écarter.`,
+        `Parts en poids de couleur pour ${within(white)}. Prévu d’après ce que nous avons mesuré\u202f; à côté de chaque ligne, de combien le plus pâle peut s’écarter.`,
       caption: (white) => `Chaque couleur dégradée dans ${within(white)}`,
       colour: "Couleur",
-      said: "À 1:20, et avec quelle sûreté",
+      said: "À 1:20, et avec quelle certitude",
       finding: (munsell, p68) => `${munsell}, à \u0394E ${p68} près`,
     },
     fromSheet: "La dégrader au banc de mélange",
@@ -178,13 +178,13 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     target: "La couleur voulue",
     text: "Une notation\u202f: 5PB 4/2, ou L*a*b* 42 \u22121 \u22127, ou une couleur d’écran #6b6f76",
     colour: "Ou une couleur de la gamme",
-    file: "Ou une lecture à vous (.csv, .cgats, .txt, .cxf)",
-    column: "Quelle lecture du fichier",
+    file: "Ou une mesure à vous (.csv, .cgats, .txt, .cxf)",
+    column: "Quelle mesure du fichier",
     percent: "Le fichier donne des pour-cent",
     choose: "choisir",
     origin: {
-      range: "telle que nous l’avons lue",
-      reading: "telle que la lit votre fichier",
+      range: "telle que nous l’avons mesurée",
+      reading: "telle que la donne votre fichier",
       munsell: "un échantillon, à l’œil",
       lab: "D65, 10\u00b0",
       screen: "une couleur d’écran\u202f: approchante seulement",
@@ -196,7 +196,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     withoutMetals: "Sans",
     metals: { lead: "plomb", cadmium: "cadmium", cobalt: "cobalt", nickel: "nickel" },
     unlabelled: "aucune peinture qui porte un avertissement de danger",
-    lightfastness: "Tient au moins",
+    lightfastness: "Tenue au moins",
     lightfastnessChoices: ["", "excellente", "très bonne", "moyenne", "faible"],
     any: "sans condition",
     days: "Sèche au toucher en (jours)",
@@ -217,17 +217,17 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       price: "les moins chères",
     },
     find: "Chercher des recettes",
-    looking: (tried) => `Recherche\u2026 ${tried} mélanges essayés.`,
+    looking: (tried) => `Recherche\u2026 ${tried} mélanges examinés.`,
     found: (matching, near, tried, isAtLeast) =>
       matching > 0
-        ? `${isAtLeast ? "Au moins " : ""}${matching} mélanges peuvent être cette couleur, autant que nous puissions dire\u202f; ${near} de plus en approchent. ${tried} ont été essayés.`
+        ? `${matching === 1 ? "Un mélange peut" : `${isAtLeast ? "Au moins " : ""}${matching} mélanges peuvent`} être cette couleur, autant que nous puissions dire\u202f; ${near === 1 ? "un de plus en approche" : `${near} de plus en approchent`}. ${tried} ont été examinés.`
         : near > 0
-          ? `Aucun n’est cette couleur\u202f; ${near} en approchent. ${tried} ont été essayés.`
-          : `Aucun n’en approche. ${tried} ont été essayés.`,
+          ? `Aucun n’est cette couleur\u202f; ${near === 1 ? "un seul en approche" : `${near} en approchent`}. ${tried} ont été examinés.`
+          : `Aucun n’en approche. ${tried} ont été examinés.`,
     quickest: (days) =>
-      `La plus rapide de celles qui approchent et gardent vos autres souhaits est sèche au toucher en ${dayCount(days)}, estimés.`,
+      `La plus rapide de celles qui approchent et respectent vos autres souhaits est sèche au toucher en ${dayCount(days)}, estimés.`,
     shown: (shown) => `Les ${shown} premiers sont donnés.`,
-    nothingMixes: "Avec ces souhaits, il ne reste aucune couleur à mêler.",
+    nothingMixes: "Avec ces souhaits, il ne reste aucune couleur à mélanger.",
     within: "Ceux-ci peuvent l’être\u202f: plus proches que nous ne pouvons distinguer",
     near: "Ceux-ci en approchent",
     none: "Aucun mélange de nos peintures n’approche de cette couleur avec ces souhaits.",
@@ -235,7 +235,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     failed: "La recherche s’est arrêtée par une erreur de notre part. Recharger la page.",
     more: "En montrer plus",
     lamps: "Lampes",
-    lightfast: "Tient",
+    lightfast: "Tenue",
     parts: "Parts en volume",
     partsMass: "Parts en poids",
     replaces: {
@@ -244,21 +244,21 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       because: (name, metals, isNone) =>
         `${name} contient\u202f: ${listed(metals.map((metal) => wordOf(METALS, metal)))}.${isNone ? "" : " Au plus près parmi nos peintures sans plomb ni cadmium\u202f:"}`,
       discontinued: (name, date, isNone) =>
-        `${name} ne se fait plus, depuis le ${date}.${isNone ? "" : " Au plus près parmi nos peintures\u202f:"}`,
+        `${name}\u202f: fabrication arrêtée au ${date}.${isNone ? "" : " Au plus près parmi nos peintures\u202f:"}`,
       caption: (name) => `À la place ${of(within(name))}, et ce qui change`,
       columns: {
         what: "À la place",
         difference: "À quel écart",
-        lasts: "Tient",
+        lasts: "Tenue",
         dries: "Sèche au toucher",
         hides: "Opacité",
       },
       itself: "elle-même",
       single: "seule",
-      none: "Rien chez nous n’en approche.",
+      none: "Aucune de nos couleurs n’en approche.",
       noneKnown:
-        "Rien de ce que nous savons en être exempt n’en approche\u202f; ce qui n’est pas encore classé est laissé de côté.",
-      note: "Jusqu’à \u0394E 2 environ, deux couleurs côte à côte passent pour la même. Les tubes simples sont tels que lus, les mélanges prévus.",
+        "Aucune de nos couleurs que nous savons en être exempte n’en approche\u202f; ce qui n’est pas encore classé est laissé de côté.",
+      note: "Jusqu’à \u0394E 2 environ, deux couleurs côte à côte passent pour la même. Les tubes simples sont tels que mesurés, les mélanges prévus.",
       more: "D’autres recettes, selon vos propres souhaits",
     },
   },
@@ -267,7 +267,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     headingIn: (white) => `Carte de la gamme, dans ${within(white)}`,
     lead: "Où sont nos couleurs, comment elles tournent en se dégradant, et jusqu’où vont leurs mélanges.",
     description:
-      "Les couleurs de la gamme par teinte, chroma et clarté, et le contour de ce qui peut en être mêlé.",
+      "Les couleurs de la gamme par teinte, chroma et clarté, et le contour de ce qu’on peut en mélanger.",
     title: (white) => `La gamme en a* et b*, chaque couleur avec son chemin dans ${within(white)}`,
     describe: (count, white, area) =>
       count === 1
@@ -278,7 +278,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     whites: "Dans quel blanc",
     nearNeutral: "près du milieu\u202f:",
     key: (p68) =>
-      `Lignes pleines\u202f: L* 30\u202f; longs tirets\u202f: L* 50\u202f; tirets courts\u202f: L* 70. Ce qui est à l’intérieur d’une ligne peut être mêlé\u202f; la ligne elle-même est une prévision, à \u0394E ${p68} près deux fois sur trois.`,
+      `Lignes pleines\u202f: L* 30\u202f; longs tirets\u202f: L* 50\u202f; tirets courts\u202f: L* 70. Ce qui est à l’intérieur d’une ligne peut s’obtenir par mélange\u202f; la ligne elle-même est une prévision, à \u0394E ${p68} près deux fois sur trois.`,
     without: "Sans quelle couleur\u202f?",
     withoutSaid: (name, shares) =>
       `Sans ${within(name)} la gamme est plus petite (lignes pointillées) de ${listed(shares)}\u202f: des aires, justes deux fois sur trois dans le \u00b1.`,
@@ -304,7 +304,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
         ...(otherwise.length === 0
           ? []
           : [
-              `Absentes de la carte, car lues autrement que les autres\u202f: ${listed(otherwise)}.`,
+              `Absentes de la carte, car mesurées autrement que les autres\u202f: ${listed(otherwise)}.`,
             ]),
       ].join(" "),
   },
@@ -316,7 +316,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       "Pour choisir une palette, il faut le script de la page. L’ordre des couches de toute la gamme est dans le tableau ci-dessous.",
     choose: "Vos tubes",
     reach: "Ce qu’ils atteignent",
-    reachTitle: "Vos tubes et ce qui peut en être mêlé",
+    reachTitle: "Vos tubes et ce qu’on peut en mélanger",
     white: "Dans quel blanc",
     level: "La carte à",
     levelName: (L) => `L* ${L}`,
@@ -324,7 +324,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     shown: (white, L) => `Avec ${within(white)}\u202f; la carte à L* ${L}.`,
     shareAt: (share, L) => `${share} à L* ${L}`,
     unlike: (names, white) =>
-      `${listed(names)}\u202f: non essayé dans ${within(white)} ou lu autrement, donc non compté dans ce qui est atteint.`,
+      `${listed(names)}\u202f: non essayé dans ${within(white)} ou mesuré autrement, donc non compté dans ce qui est atteint.`,
     gaps: "Ce qui manque",
     gapsCaption: "Teintes où la gamme va plus loin que vos tubes",
     gapColumns: { hue: "Rien près d’une teinte franche", bring: "Ce qui l’apporterait" },
@@ -356,7 +356,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       colour: "Couleur",
       dries: "Sèche au toucher",
       oil: "Huile pour 100 g de pigment",
-      lasts: "Tient",
+      lasts: "Tenue",
     },
     print: "Imprimer cette palette",
     yours: "la vôtre",

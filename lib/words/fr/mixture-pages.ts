@@ -4,7 +4,7 @@ import { of } from "./phrases.ts";
 
 /** What the sheet says of a colour of several pigments: what its components predict, its greys, and drift. */
 export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
-  caption: "De quoi elle est mêlée",
+  caption: "Ce qui la compose",
   columns: {
     pigment: "Pigment",
     paint: "Sa peinture pure",
@@ -13,18 +13,19 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     paintMass: "Peinture, en masse",
     paintVolume: "Tube pour tube",
   },
-  note: "À gauche, le pigment sec qu’elle contient. À droite, ce qu’il faut prendre aux tubes simples pour en mêler autant sur la palette.",
+  note: "À gauche, le pigment sec qu’elle contient. À droite, ce qu’il faut prendre aux tubes simples pour refaire ce mélange sur la palette.",
   noPaint: "aucune n’en est faite seule",
   lead: "Tout ici est calculé d’après les peintures de ses pigments simples. Là où nous avons peint le mélange lui-même, les deux sont montrés côte à côte.",
   heading: (white) => `Dans ${white}`,
   met: (white, count, middle, largest) =>
-    `Dans ${white}, ses composants prévoient ${count === 1 ? "son unique dégradé" : `ses ${count} dégradés`} à \u0394E00 ${middle}${count === 1 ? "" : ` en médiane, ${largest} au plus`}.`,
+    `Dans ${white}, ses composants prévoient ${count === 1 ? "son unique dégradé" : `ses ${count} dégradés`} à \u0394E00 ${middle} près${count === 1 ? "" : ` en médiane, ${largest} au plus`}.`,
   metWithMasstone: (white, count, middle, largest) =>
-    `Dans ${white}, ses composants prévoient ses ${count} applications, la couleur pure comprise, à \u0394E00 ${middle} en médiane, ${largest} au plus.`,
+    `Dans ${white}, ses composants prévoient ses ${count} applications, la couleur pure comprise, à \u0394E00 ${middle} près en médiane, ${largest} au plus.`,
   metAlone: (white, miss) =>
-    `D’après leurs dégradés dans ${white}, ses composants prévoient la couleur pure, sans blanc, à \u0394E00 ${miss}.`,
+    `D’après leurs dégradés dans ${white}, ses composants prévoient la couleur pure, sans blanc, à \u0394E00 ${miss} près.`,
   notMet: (white) => `Nous ne l’avons pas essayée dans ${white}\u202f: c’est une simple prévision.`,
-  steps: (count) => `Le prévu à côté du lu\u202f: ${count === 1 ? "un degré" : `${count} degrés`}`,
+  steps: (count) =>
+    `Prévision et mesure côte à côte\u202f: ${count === 1 ? "un degré" : `${count} degrés`}`,
   stepsCaption: (white) => `Couleur pour ${white}, comme ses composants la prévoient`,
   masstone: "ton plein",
   stepColumns: {

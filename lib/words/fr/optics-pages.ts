@@ -22,7 +22,7 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       includedValue: "Reflet inclus\u202f: valeur",
     },
     glossNote:
-      "Hors du reflet, c’est ainsi qu’on regarde un tableau. Un instrument qui compte le reflet lit tous les aspects de même. La valeur est celle de Munsell.",
+      "Hors du reflet, c’est ainsi qu’on regarde un tableau. Un instrument qui compte le reflet mesure tous les aspects de même. La valeur est celle de Munsell.",
   },
   fit: {
     title: "Absorption K et diffusion S sur le spectre",
@@ -43,9 +43,9 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     linkToAll: "Tous nos noirs et nos gris dans chaque blanc",
   },
   byStrength: {
-    ranked: (reference) => `Contre ${reference}, la plus forte d’abord`,
+    ranked: (reference) => `Par rapport à ${reference}, la plus forte d’abord`,
     notCompared: "Non comparées",
-    lead: "Combien chacune colore un blanc, contre notre couleur de référence\u202f; et combien de blanc il lui faut jusqu’à un ton moyen.",
+    lead: "Combien chacune colore un blanc, par rapport à notre couleur de référence\u202f; et combien de blanc il lui faut jusqu’à un ton moyen.",
     leadWithout:
       "Combien de blanc il faut à chacune jusqu’à un ton moyen (L* 50). Nous n’avons pas de couleur de référence pour les ranger.",
     columns: {
@@ -59,7 +59,7 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   inTheWhites: {
     heading: "Noirs et gris dans chaque blanc",
-    lead: "Un noir se juge à son gris, non au tube\u202f: voici tous les nôtres, mêlés à chaque blanc jusqu’au même gris moyen.",
+    lead: "Un noir se juge à son gris, non au tube\u202f: voici tous les nôtres, mélangés à chaque blanc jusqu’au même gris moyen.",
     orders: "Noirs et gris",
     sections: {
       swatches: "Côte à côte",
@@ -68,20 +68,20 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     },
     board: {
       caption:
-        "Noirs et gris purs, et mêlés à chaque blanc jusqu’à L* 50\u202f; les plus bleus d’abord",
+        "Noirs et gris purs, et mélangés à chaque blanc jusqu’à L* 50\u202f; les plus bleus d’abord",
       alone: "Pur",
       said: "En mots",
-      notRead: "non lu",
+      notRead: "non mesuré",
       notTried: "non essayé",
       figures: (a, b) => `a*\u00a0${a}, b*\u00a0${b}`,
     },
     readWithGloss: (names) =>
-      `Reflet inclus à la lecture\u202f: ${listed(names)}\u202f; reflet exclu pour les autres. Ainsi lues, les deux sortes ne se comparent pas.`,
+      `Reflet inclus à la mesure\u202f: ${listed(names)}\u202f; reflet exclu pour les autres. Ainsi mesurées, les deux sortes ne se comparent pas.`,
     group: (white, index) => `${white}${index === undefined ? "" : ` (${index})`}`,
     picture: (white) => `Dans ${white}`,
     description: (parts) => `À L* 50\u202f: ${parts.join("\u202f; ")}.`,
     descriptionPart: (name, a, b) => `${name} a* ${a}, b* ${b}`,
-    key: "La croix est le neutre\u202f: en haut le jaune, en bas le bleu, à gauche le vert, à droite le rouge. Les marques pleines sont ce que nous avons peint et lu, de L* 30 au plus pâle\u202f; les tirets sont calculés entre elles. Une flèche au bord nomme un noir qui sort des gris, avec son a* et son b*.",
+    key: "La croix est le neutre\u202f: en haut le jaune, en bas le bleu, à gauche le vert, à droite le rouge. Les marques pleines sont ce que nous avons peint et mesuré, de L* 30 au plus pâle\u202f; les tirets sont calculés entre elles. Une flèche au bord nomme un noir qui sort des gris, avec son a* et son b*.",
     caption: (white) => `Dans ${white}, le plus bleu à L* 50 d’abord`,
     columns: {
       colour: "Couleur",

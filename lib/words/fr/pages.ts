@@ -62,7 +62,7 @@ export const PAGES: AnyWords<PageWords> = {
     toContents: "Retour au sommaire",
     property: "Propriété",
     value: "Valeur",
-    standing: "D’où",
+    standing: "Origine",
     method: "Méthode et source",
     source: "Source",
     standingsHeading: "D’où l’on tient chaque chiffre",
@@ -100,7 +100,7 @@ export const PAGES: AnyWords<PageWords> = {
     holdsMediums: (mediums) =>
       `Contient aussi ${listed(mediums)}\u202f: ce que cela fait au séchage, à l’aspect et au jaunissement, nous ne l’avons pas essayé.`,
     noPanel:
-      "Aucune couleur n’est montrée\u202f: aucune application n’en a encore été lue ni appariée.",
+      "Aucune couleur n’est montrée\u202f: aucune application n’en a encore été mesurée ni comparée.",
     panelTitle: (name) => `${name}\u202f: pure, et dans chaque blanc à clarté égale`,
     panelTitleAlone: (name) => `${name}\u202f: ton plein`,
     panelDescription: (parts) => `${parts.join("\u202f; ")}.`,
@@ -109,7 +109,7 @@ export const PAGES: AnyWords<PageWords> = {
     level: (level) => `L* ${level}`,
     missing: "non indiqué",
     approximateColour:
-      "Approchante seulement à l’écran\u202f: calculée d’après une lecture sous une autre lumière.",
+      "Approchante seulement à l’écran\u202f: calculée d’après une mesure sous une autre lumière.",
     outOfGamut:
       "Un écran ordinaire ne peut pas montrer cette couleur\u202f; l’échantillon en est le plus proche.",
     facts: {
@@ -131,8 +131,8 @@ export const PAGES: AnyWords<PageWords> = {
       drying: (days) => `${days} au toucher`,
       oil: (grams) => `${grams} de pigment`,
       contrast: (ratio) => `rapport de contraste ${ratio}`,
-      notTested: "non éprouvée ici",
-      notTestedInTints: "d’après ses dégradés, où elle est plus faible\u202f; non éprouvée ici",
+      notTested: "non testée ici",
+      notTestedInTints: "d’après ses dégradés, où elle est plus faible\u202f; non testée ici",
     },
     expectation: TERMS,
     categories: Object.fromEntries(
@@ -144,7 +144,7 @@ export const PAGES: AnyWords<PageWords> = {
       count === 1
         ? "Un blanc. Une couleur de la gamme y a été essayée."
         : `Un blanc. ${count} couleurs de la gamme y ont été essayées.`,
-    noSentence: "Pas encore essayé dans le blanc.",
+    noSentence: "Pas encore essayée dans le blanc.",
   },
   sections: {
     whites: "Dans les blancs",
@@ -164,8 +164,8 @@ export const PAGES: AnyWords<PageWords> = {
     evidence: "Preuves",
   },
   whites: {
-    none: "Pas encore essayé dans le blanc. Trois mélanges, 1:1, 1:5 et 1:20, le diraient.",
-    ofAWhite: (names) => `Essayées dedans\u202f: ${names.join(", ")}.`,
+    none: "Pas encore essayée dans le blanc. Trois mélanges, 1:1, 1:5 et 1:20, le diraient.",
+    ofAWhite: (names) => `Y ont été essayées\u202f: ${names.join(", ")}.`,
     heading: (name, index) => `Dans ${name}${index === undefined ? "" : ` (${index})`}`,
     ladderTitle: (white) => `Avec ${white}, du mélange le plus fort au plus pâle`,
     ladderDescription: (steps) => `${steps.join("\u202f; ")}.`,
@@ -183,9 +183,9 @@ export const PAGES: AnyWords<PageWords> = {
       munsell: "Munsell",
       misfit: "\u00b1 ou écart",
     },
-    note: "L* a* b* sous D65, observateur 10\u00b0. Dernière colonne, en \u0394E00\u202f: pour un degré prévu, ce en deçà de quoi restent environ 68\u00a0% des prévisions\u202f; pour une application, de combien l’ajustement la manque, et entre parenthèses de combien si on l’écarte.",
+    note: "L* a* b* sous D65, observateur 10\u00b0. Dernière colonne, en \u0394E00\u202f: pour un degré prévu, l’écart que n’excèdent pas environ 68\u00a0% des prévisions\u202f; pour une application, de combien l’ajustement s’en écarte, et entre parenthèses de combien si on l’écarte.",
     expectedNote:
-      "À prévoir, non peint\u202f: L* a* b* (D65, observateur 10\u00b0) en l’intervalle où tombent neuf dégradés de cette sorte sur dix, Munsell en son milieu. Dernière colonne, en \u0394E00\u202f: ce en deçà de quoi restent environ 68\u00a0%.",
+      "À prévoir, non peint\u202f: L* a* b* (D65, observateur 10\u00b0) donnés par l’intervalle où tombent neuf dégradés de cette sorte sur dix, Munsell en son milieu. Dernière colonne, en \u0394E00\u202f: l’écart que n’excèdent pas environ 68\u00a0% des cas.",
     range: (low, high) => (low === high ? low : `${low} à ${high}`),
     trailEnds: { plusA: "rouge", minusA: "vert", plusB: "jaune", minusB: "bleu" },
     trailTitle: "Où chaque blanc mène la couleur\u202f: a* et b* des mélanges",
@@ -202,7 +202,7 @@ export const PAGES: AnyWords<PageWords> = {
       byMass: "En masse de peinture",
     },
     tubeNote:
-      "Une couleur forte prend beaucoup de blanc. C’est au volume qu’on presse les tubes\u202f; il est calculé d’après les poids et les masses volumiques.",
+      "Une couleur forte demande beaucoup de blanc. C’est au volume qu’on presse les tubes\u202f; ce volume est calculé d’après les poids et les masses volumiques.",
     glazeTitle: "Sous-ton\u202f: des films de plus en plus épais sur du blanc",
     glazeAxis: "Film sec, \u00b5m",
     glazeLabel: (filmUm) => `${filmUm}`,
@@ -230,13 +230,13 @@ export const PAGES: AnyWords<PageWords> = {
     exposed: (word, category) =>
       `${upperFirst(word)}\u202f: elle a changé autant que le permet la catégorie\u00a0${category}, dans notre propre exposition.`,
     stated: (word, category) =>
-      `${upperFirst(word)}\u202f: catégorie\u00a0${category}, parole du fournisseur\u202f; non éprouvée ici.`,
-    expected: (word) => `${upperFirst(word)}\u202f; non éprouvée ici.`,
+      `${upperFirst(word)}\u202f: catégorie\u00a0${category}, selon le fournisseur\u202f; non testée ici.`,
+    expected: (word) => `${upperFirst(word)}\u202f; non testée ici.`,
     caption: "Solidité à la lumière",
     why: "Pourquoi",
     sensitivities: "Autres risques",
     note: "Les limites des catégories sont citées de mémoire d’après la norme. Une vraie catégorie demande les expositions de la norme elle-même.",
-    none: "Pas encore connu\u202f: ni exposition, ni parole du fournisseur, ni rien à prévoir d’après ses pigments.",
+    none: "Pas encore connu\u202f: ni exposition, ni indication du fournisseur, ni rien à prévoir d’après ses pigments.",
   },
   oil: {
     caption: "Huile, compacité et aspect",
@@ -281,7 +281,7 @@ export const PAGES: AnyWords<PageWords> = {
     difference: (deltaE, inWhite) =>
       inWhite === undefined
         ? `seule \u0394E00 ${deltaE}`
-        : `seule \u0394E00 ${deltaE}; dans ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
+        : `seule \u0394E00 ${deltaE}\u202f; dans ${inWhite.white} \u0394E00 ${inWhite.deltaE}`,
     oilTitle: "Son huile à côté du reste de la gamme",
     dryingTitle: "Son séchage à côté du reste de la gamme",
     placeDescription: (name, value, count, [lowest, lower, upper, highest]) =>
@@ -289,11 +289,11 @@ export const PAGES: AnyWords<PageWords> = {
     box: (count) => `rectangle\u202f: la moitié centrale de ${count} couleurs`,
   },
   notations: {
-    readBy: (geometry) => `Lu en ${wordOf(GEOMETRIES, geometry)}.`,
-    included: (L) => `Lu reflet inclus\u202f; sans lui L* serait d’environ ${L}.`,
+    readBy: (geometry) => `Mesuré en ${wordOf(GEOMETRIES, geometry)}.`,
+    included: (L) => `Mesuré reflet inclus\u202f; sans lui L* serait d’environ ${L}.`,
     byEye:
-      "Apparié à l’œil à un échantillon Munsell, ce qui est juste à un demi-degré de valeur et un degré de chroma près.",
-    none: "Aucune encore\u202f: aucune application n’a été lue ni appariée à l’œil.",
+      "Comparé à l’œil à un échantillon Munsell, ce qui est juste à un demi-degré de valeur et un degré de chroma près.",
+    none: "Aucune encore\u202f: aucune application n’a été mesurée ni comparée à l’œil.",
     labCaption: "La couleur pure, sous chaque lumière",
     light: "Lumière, observateur",
     viewings: {
@@ -324,7 +324,7 @@ export const PAGES: AnyWords<PageWords> = {
     columns: {
       figure: "Chiffre",
       value: "Valeur",
-      standing: "D’où",
+      standing: "Origine",
       method: "Méthode",
       inputs: "À partir de",
     },
@@ -353,7 +353,7 @@ export const PAGES: AnyWords<PageWords> = {
   },
   downloads: {
     sheet: "chaque chiffre de cette fiche et d’où on le sait",
-    reading: "le ton plein tel que lu, facteur de réflectance par longueur d’onde",
+    reading: "le ton plein tel que mesuré, facteur de réflectance par longueur d’onde",
     csv: "une ligne par contenance, à charger dans une boutique",
     figures: "une ligne par couleur, chaque chiffre avec son origine",
     json: "la liste des fiches, pour des programmes",
@@ -370,7 +370,7 @@ export const PAGES: AnyWords<PageWords> = {
       families: "Seulement",
       heading: "qui",
       found: "{count} couleurs sur {all}",
-      nothing: "Aucune couleur n’est tout cela.",
+      nothing: "Aucune couleur ne remplit toutes ces conditions.",
     },
     filterNames: {
       opaque: "couvrent",
@@ -400,7 +400,7 @@ export const PAGES: AnyWords<PageWords> = {
       drying:
         "Les plus rapides d’abord. Là où les jours sont un intervalle, son milieu règle l’ordre\u202f; mieux vaut compter sur le dernier jour.",
       permanence:
-        "Les plus solides à la lumière d’abord. Le tableau dit ce qui a été éprouvé ici, ce qu’un fournisseur déclare et ce qui est seulement à prévoir.",
+        "Les plus solides à la lumière d’abord. Le tableau dit ce qui a été testé ici, ce qu’un fournisseur déclare et ce qui est seulement à prévoir.",
       oil: PAINT_PAGES.byOil.lead,
       strength: OPTICS_PAGES.byStrength.lead,
     },
@@ -413,11 +413,11 @@ export const PAGES: AnyWords<PageWords> = {
       drying: "Séchage",
       oil: "Indice d’huile",
     },
-    notRead: "non lu",
+    notRead: "non mesuré",
     count: (count) => `${count} couleur${count === 1 ? "" : "s"}`,
     groups: { neutral: "Neutres", notStated: "Pas encore connu" },
-    noSwatch: "pas encore lu",
-    madeNoMore: "ne se fait plus",
+    noSwatch: "pas encore mesuré",
+    madeNoMore: "fabrication arrêtée",
     caption: (heading) => `Couleurs\u202f: ${heading}`,
     value: (from) => `Valeur ${from} à ${from + 1}`,
   },
@@ -441,14 +441,14 @@ export const PAGES: AnyWords<PageWords> = {
   home: {
     promise: (count, unread, tinted) =>
       unread === 0 && tinted === count
-        ? `${count} couleurs à l’huile, chacune montrée telle que nous l’avons mesurée\u202f: pure, et mêlée de blanc.`
+        ? `${count} couleurs à l’huile, chacune montrée telle que nous l’avons mesurée\u202f: pure, et mélangée à du blanc.`
         : [
             `${count - unread} couleurs à l’huile telles que nous les avons mesurées`,
             ...(tinted === count - unread
-              ? ["pures et mêlées de blanc"]
+              ? ["pures et mélangées à du blanc"]
               : tinted === 0
                 ? []
-                : [`dont ${tinted} aussi mêlées de blanc`]),
+                : [`dont ${tinted} aussi mélangées à du blanc`]),
             ...(unread === 0 ? [] : [`et ${unread} encore à mesurer`]),
           ].join(", ") + ".",
     pressFamily:
@@ -461,7 +461,7 @@ export const PAGES: AnyWords<PageWords> = {
     choose: "Choisir les vôtres",
     know: "Comment nous le savons",
     knowText:
-      "Nous l’avons mesuré, calculé, estimé, ou tenu d’un fournisseur. Chaque fiche dit lequel.",
+      "Nous l’avons mesuré, calculé, estimé, ou repris d’un fournisseur. Chaque fiche le précise.",
     knowLink: "Comment lire une étiquette",
     wall: "La gamme",
   },
@@ -483,7 +483,7 @@ export const PAGES: AnyWords<PageWords> = {
       [
         "colour",
         "Couleur",
-        "Une lecture est une liste de facteurs de réflectance. Elle est sommée d’après les tables de la CIE en X, Y, Z et L*, a*, b* pour chaque lumière et chaque observateur, de sorte qu’un blanc parfait donne le blanc de la CIE. Les notations Munsell sont celles de la renotation, interpolées en LCHab. Les couleurs d’écran valent pour D65 et l’observateur 2\u00b0. Nous nommons la géométrie à côté de chaque lecture\u202f: reflet inclus, un noir se lit de 13 à 23 unités de L* plus clair.",
+        "Une mesure est une liste de facteurs de réflectance. Elle est sommée d’après les tables de la CIE en X, Y, Z et L*, a*, b* pour chaque lumière et chaque observateur, de sorte qu’un blanc parfait donne le blanc de la CIE. Les notations Munsell sont celles de la renotation, interpolées en LCHab. Les couleurs d’écran valent pour D65 et l’observateur 2\u00b0. Nous nommons la géométrie à côté de chaque mesure\u202f: reflet inclus, un noir est de 13 à 23 unités de L* plus clair.",
       ],
       [
         "tints",
@@ -493,7 +493,7 @@ export const PAGES: AnyWords<PageWords> = {
       [
         "oil",
         "Huile et aspect",
-        "L’indice d’huile est ce que nous avons pesé\u202f; la prise d’huile est ce qui lie tout juste le pigment. La prise d’huile et la masse volumique donnent la CPVC, la fabrication donne la CPV, et les deux ensemble disent s’il faut prévoir un film brillant ou mat. Une lecture au brillancemètre remplace la prévision.",
+        "L’indice d’huile est ce que nous avons pesé\u202f; la prise d’huile est ce qui lie tout juste le pigment. La prise d’huile et la masse volumique donnent la CPVC, la fabrication donne la CPV, et les deux ensemble disent s’il faut prévoir un film brillant ou mat. Une mesure au brillancemètre remplace la prévision.",
       ],
       [
         "drying",
@@ -503,7 +503,7 @@ export const PAGES: AnyWords<PageWords> = {
       [
         "permanence",
         "Permanence",
-        "Une catégorie vient d’une exposition, ou de la parole d’un fournisseur\u202f; sans l’une ni l’autre, il n’y a que ce que la sorte de pigment fait prévoir. La fiche dit lequel des trois. La laine bleue est une autre échelle. Nous ne donnons pas d’années\u202f: aucune exposition ne peut dire combien.",
+        "Une catégorie vient d’une exposition, ou de l’indication d’un fournisseur\u202f; sans l’une ni l’autre, il n’y a que ce que la sorte de pigment fait prévoir. La fiche dit lequel des trois. La laine bleue est une autre échelle. Nous ne donnons pas d’années\u202f: aucune exposition ne peut dire combien.",
       ],
       [
         "handling",
@@ -531,7 +531,7 @@ export const PAGES: AnyWords<PageWords> = {
       [
         "sheets",
         "Ce qu’est une fiche",
-        "Une fiche est calculée d’après nos relevés\u202f: ce qui est entré dans la fabrication, prises d’huile, applications lues à l’instrument ou appariées à l’œil, essais de séchage, expositions, documents des fournisseurs. Chaque chiffre dit d’où on le sait. Là où nous ne savons pas, la fiche dit ce qu’il y faudrait.",
+        "Une fiche est calculée d’après nos relevés\u202f: ce qui est entré dans la fabrication, prises d’huile, applications mesurées à l’instrument ou comparées à l’œil, essais de séchage, expositions, documents des fournisseurs. Chaque chiffre dit d’où on le sait. Là où nous ne savons pas, la fiche dit ce qu’il y faudrait.",
       ],
       [
         "limits",
@@ -566,7 +566,7 @@ export const PAGES: AnyWords<PageWords> = {
     replacedBy: (name) => `\u00c0 sa place\u00a0: ${name}`,
   },
   notFound: {
-    heading: "Pas de telle page",
+    heading: "Page introuvable",
     lead: "Il n’y a rien à cette adresse. Une couleur a peut-être changé de nom ou quitté la gamme.",
     link: "Toutes les couleurs",
   },

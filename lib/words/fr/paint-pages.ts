@@ -38,7 +38,7 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     any: {
       heading: "Toute quantité",
       amount: "Quantité",
-      by: "De",
+      by: "Unité",
       tube: "Tube, ml",
       caption: "Cette fabrication",
       fault: "Donner une quantité supérieure à 0.",
@@ -61,14 +61,14 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     },
     fillings: {
       paint: "Peinture",
-      poured: (name) => `${name}, sec, versé`,
+      poured: (name) => `${name}, sec, non tassé`,
       tapped: (name) => `${name}, sec, tassé`,
     },
     note: "118\u00a0ml font un pot de 4 onces liquides américaines. Un pigment sec se tasse\u202f: un pot rempli en versant n’est plus plein une semaine après.",
   },
   drying: {
     contributions: "Ce qui l’accélère ou le ralentit",
-    columns: { what: "Quoi", effect: "Effet", times: "Facteur", standing: "D’où" },
+    columns: { what: "Quoi", effect: "Effet", times: "Facteur", standing: "Origine" },
     signs: {
       faster: "plus vite",
       none: "sans\u00a0effet",
@@ -94,12 +94,12 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       none: "\u2013",
     },
     inWhites: {
-      caption: "Mêlée de blanc",
+      caption: "Mélangée à du blanc",
       columns: { white: "Blanc", class: "Séchage", days: "Sec au toucher" },
       note: (parts) =>
         `Calculé pour 1 part de la couleur et ${parts} de blanc en poids de peinture, les huiles et le siccatif en proportion. Notre propre essai remplace l’estimation.`,
     },
-    grounds: "Fonds",
+    grounds: "Préparations",
   },
   permanence: {
     ownExposure: (category) =>
@@ -108,7 +108,7 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     fact: (category) =>
       `dans notre propre exposition, autant que le permet la catégorie\u00a0${category}\u202f; pas l’essai de la norme`,
     order: (category) => `Comme catégorie\u00a0${category}, dans notre propre exposition`,
-    cell: "exposition propre",
+    cell: "exposition de l’atelier",
     forms: {
       caption: "La couleur seule et en dégradé",
       columns: {
@@ -123,7 +123,7 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       notExposed: "non exposée",
       note: "Une note vaut pour ce qui a été exposé\u202f; l’autre forme peut différer d’une catégorie ou plus.",
     },
-    contradictions: "Où notre exposition et la parole du fournisseur se contredisent",
+    contradictions: "Où notre exposition et l’indication du fournisseur se contredisent",
   },
   labelText: {
     heading: "Texte d’étiquette",

@@ -31,7 +31,7 @@ export const PIGMENT_INDEX: AnyWords<typeof ENGLISH_INDEX> = {
   facts: {
     chemistry: "Chimie",
     metals: "Métaux",
-    mineral: "À l’état minéral",
+    mineral: "Comme minéral",
     year: "Introduit en",
     density: "Masse volumique",
     oilAbsorption: "Prise d’huile",
@@ -52,7 +52,7 @@ export const PIGMENT_INDEX: AnyWords<typeof ENGLISH_INDEX> = {
     dust: "poussière",
   },
   drying: (chemistry, effect, days) =>
-    `compte pour ${wordOf(CHEMISTRIES, chemistry)} et ${EFFECTS[effect]}\u202f: seul dans l’huile de lin, sec au toucher en ${days}`,
+    `compte comme ${wordOf(CHEMISTRIES, chemistry)} et ${EFFECTS[effect]}\u202f: seul dans l’huile de lin, sec au toucher en ${days}`,
   light: ({ masstone, tint }) =>
     masstone === tint
       ? `solidité à prévoir ${EXPECTED[masstone]}, en ton plein et en dégradé`

@@ -19,17 +19,17 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
         ? "Un blanc. Une couleur de la gamme y a été essayée."
         : `Un blanc. ${count} couleurs de la gamme y ont été essayées.`,
   extenderSentence: "Un médium pour les glacis et pour le corps, non un blanc.",
-  notTried: "Pas encore essayé dans le blanc.",
+  notTried: "Pas encore essayée dans le blanc.",
   noPrice: (markets) =>
     `Pas de prix ici\u202f: la vente n’en est pas libre en tout lieu (${listed(markets)}).`,
   notForSale: "Pas encore en vente.",
-  discontinued: (date) => `Ne se fait plus, depuis le ${date}.`,
+  discontinued: (date) => `Fabrication arrêtée au ${date}.`,
   unknownHazard: "Pas encore classé\u202f: à traiter comme dangereux.",
   print: "Fiche à imprimer",
   compare: "Comparer",
   safety: "Sécurité",
   facts: {
-    lasts: "Tient",
+    lasts: "Tenue",
     hides: "Opacité",
     dries: "Sèche",
     strength: "Force",
@@ -52,15 +52,15 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     low: "Peu",
     medium: "Moyen",
     high: "Beaucoup",
-    "very high": "Très gras",
+    "very high": "Énormément",
   },
   detail: {
     stated: (category) =>
-      `catégorie\u00a0${category}, déclarée par le fournisseur\u202f; non éprouvée ici`,
-    exposed: (category) => `catégorie\u00a0${category}, éprouvée selon la norme`,
+      `catégorie\u00a0${category}, déclarée par le fournisseur\u202f; non testée ici`,
+    exposed: (category) => `catégorie\u00a0${category}, testée selon la norme`,
     own: (category) =>
       `a changé comme le permet la catégorie\u00a0${category}, à notre propre fenêtre\u202f; pas l’essai de la norme`,
-    expected: "ce que fait prévoir son pigment\u202f; non éprouvée ici",
+    expected: "ce que fait prévoir son pigment\u202f; non testée ici",
     film: (film) => `demande ${film} de film sec`,
     byBody: "par son corps, en film mince",
     byScatter: "en film mince\u202f; en couche épaisse, sa teinte sombre couvre aussi",
@@ -72,8 +72,8 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       through === undefined ? `${touch} au toucher` : `${touch} au toucher, ${through} à cœur`,
     trial: (days) => `${days}\u202f; notre essai`,
     parts: (parts, white, by) =>
-      `${parts} parts de ${white} jusqu’à un gris moyen, en ${wordOf(MEASURES, by)}`,
-    reference: "la mesure des autres",
+      `${parts} parts ${of(white)} jusqu’à un gris moyen, en ${wordOf(MEASURES, by)}`,
+    reference: "la référence des autres",
     oil: (grams) => `${grams} de pigment`,
     unknown: "pas encore connu",
     lighter: "plus clair qu’un ton moyen par lui-même",
@@ -84,8 +84,8 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     unknownHazard: (names) => `aucune donnée de danger pour ${listed(names)}`,
   },
   brief: {
-    stated: "parole du fournisseur",
-    exposed: "éprouvé selon la norme",
+    stated: "selon le fournisseur",
+    exposed: "testée selon la norme",
     own: "notre propre exposition",
   },
   white: {
@@ -100,7 +100,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
         "Le dernier de nos blancs à sécher\u202f: pour les couches du dessus, et pour travailler dans le frais.",
     },
     whitens: (parts, reference, by) =>
-      `${parts} parts mènent une part de ${reference} à un gris moyen, en ${wordOf(MEASURES, by)}\u202f; moins il en faut, plus il est fort.`,
+      `${parts} parts mènent une part ${of(reference)} à un gris moyen, en ${wordOf(MEASURES, by)}\u202f; moins il en faut, plus il est fort.`,
     bright: (L) => `Clarté L*\u00a0${L} sur 100.`,
     yellow: (b) => `b*\u00a0${b}\u202f: 0 est neutre, au-dessus c’est jaune.`,
     others: (parts) => `Les autres\u202f: ${parts}.`,
@@ -110,10 +110,10 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     tintsMissing: "Un cadre vide\u202f: aucune mesure n’approche cette clarté.",
   },
   strengthOf: (percent, reference) => `${percent} ${of(reference)}`,
-  isReference: "La mesure",
+  isReference: "La référence",
   whitens: (parts) => `${parts} parts`,
   whitensDetail: (reference, by) =>
-    `mènent une part de ${reference} à un gris moyen, en ${wordOf(MEASURES, by)}`,
+    `mènent une part ${of(reference)} à un gris moyen, en ${wordOf(MEASURES, by)}`,
   partsOfWhite: (parts) => `${parts} parts de blanc`,
   toMiddle: (white, by) =>
     `${white} pour une de la couleur, en ${wordOf(MEASURES, by)}, jusqu’au ton moyen`,
@@ -136,11 +136,11 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     bench: "Pour l’établi",
   },
   ladder: {
-    key: "Couleur pour blanc, en poids de peinture. Un point marque ce que nous avons peint et lu\u202f; les degrés intermédiaires sont calculés.",
+    key: "Couleur pour blanc, en poids de peinture. Un point marque ce que nous avons peint et mesuré\u202f; les degrés intermédiaires sont calculés.",
     keyPigment:
-      "Couleur pour blanc, en poids de pigment sec. Un point marque ce que nous avons peint et lu\u202f; les degrés intermédiaires sont calculés.",
-    noSentence: "Essayé dans le blanc\u202f; la lecture ne suffit pas pour en dire plus.",
-    notDrawn: (whites) => `Non essayé dans ${listed(whites)}.`,
+      "Couleur pour blanc, en poids de pigment sec. Un point marque ce que nous avons peint et mesuré\u202f; les degrés intermédiaires sont calculés.",
+    noSentence: "Essayée dans le blanc\u202f; la mesure ne suffit pas pour en dire plus.",
+    notDrawn: (whites) => `Non essayée dans ${listed(whites)}.`,
     expected: (whites) => `Ce qu’il faut prévoir dans ${listed(whites)}, non peint`,
     expectedIn: (white) => `${white}, non peint`,
   },
@@ -160,7 +160,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   hidesByDarkness: (film) =>
     `Un film sec de ${film} couvre une carte noire et blanche, mais parce qu’il est sombre, non par son corps\u202f: étalé plus mince, il glace.`,
   covers: (area) => `Un millilitre sorti du tube couvre ${area.replace(/\/ml$/, "")}.`,
-  finishLine: (finish) => `${finish} en séchant.`,
+  finishLine: (finish) => `${finish} une fois sec.`,
   inWhite: (white, days) => `${days} au toucher dans ${white}`,
   oilLine: (grams) => `${grams} de pigment, telle que nous la faisons.`,
   oilNotWeighed: (grams) => `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
@@ -168,12 +168,12 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   unknown: {
     colour: [
       "Sa couleur",
-      "Une application lue à l’instrument, ou appariée à un échantillon Munsell.",
+      "Une application mesurée à l’instrument, ou comparée à un échantillon Munsell.",
     ],
-    whites: ["Dans le blanc", "Trois mélanges avec un blanc, 1:1, 1:5 et 1:20, peints et lus."],
+    whites: ["Dans le blanc", "Trois mélanges avec un blanc, 1:1, 1:5 et 1:20, peints et mesurés."],
     opacity: [
       "Comment elle couvre",
-      "Un film d’épaisseur connue sur une carte noire et blanche, lu.",
+      "Un film d’épaisseur connue sur une carte noire et blanche, mesuré.",
     ],
     oil: ["Son huile", "Une prise d’huile, ou l’huile pesée pour une fabrication."],
     drying: [
@@ -182,7 +182,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     ],
     permanence: [
       "Si elle tient",
-      "Une exposition à la fenêtre, une moitié gardée à l’ombre, ou la parole du fournisseur.",
+      "Une exposition à la fenêtre, une moitié gardée à l’obscurité, ou l’indication du fournisseur.",
     ],
     hazard: [
       "Ses dangers",

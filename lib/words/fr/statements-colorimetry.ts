@@ -31,9 +31,9 @@ export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
   "differs-in-daylight": ({ daylight }) =>
     `Les deux diffèrent déjà à la lumière du jour (${deltaE00Text(daylight)}).`,
   "metameric-pair": ({ daylight, lamp, index }) =>
-    `Une paire métamère\u202f: pareils à la lumière du jour (${deltaE00Text(daylight)}), mais différents sous ${LAMP_NAMES[lamp]} (${deltaE00Text(index)} du fait de la seule lumière).`,
+    `Une paire métamère\u202f: semblables à la lumière du jour (${deltaE00Text(daylight)}), mais différentes sous ${LAMP_NAMES[lamp]} (${deltaE00Text(index)} du fait de la seule lumière).`,
   "matches-in-both-lights": ({ daylight, index }) =>
-    `Pareils à la lumière du jour (${deltaE00Text(daylight)}) et, sous une lampe à incandescence, une LED blanche ou un tube fluorescent, pas plus éloignés que ${deltaE00Text(index)}.`,
+    `Semblables à la lumière du jour (${deltaE00Text(daylight)}) et, sous une lampe à incandescence, une LED blanche ou un tube fluorescent, pas plus éloignées que ${deltaE00Text(index)}.`,
 
   "impossible-colour": ({ viewing, ...lab }) =>
     `Aucune surface n’a cette couleur sous ${viewingText(viewing)}\u202f: ${labText(lab)}.`,

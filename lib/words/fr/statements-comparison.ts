@@ -16,9 +16,9 @@ import {
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
   strength: (ratio, less) => `colore ${ratio} fois plus que ${less}`,
   whitens: (ratio, less) => `demande ${ratio} fois autant que ${less} pour blanchir de même`,
-  parts: (ratio, less) => `prend ${ratio} fois le blanc que prend ${less}`,
-  oilByMass: (ratio, less) => `prend ${ratio} fois l’huile ${of(less)}`,
-  oilByVolume: (ratio, less) => `prend ${ratio} fois l’huile ${of(less)}`,
+  parts: (ratio, less) => `demande ${ratio} fois le blanc que demande ${less}`,
+  oilByMass: (ratio, less) => `demande ${ratio} fois l’huile ${of(less)}`,
+  oilByVolume: (ratio, less) => `demande ${ratio} fois l’huile ${of(less)}`,
 };
 
 /** Colours side by side: by how much they differ, or why it cannot be told. */
@@ -40,7 +40,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
       `${within(v.earlier)} est sec ${atLeast(v)}${dayCount(Math.round(v.days))} avant ${within(v.later)}`,
     ),
   "compared-within": (v) =>
-    `Trop proche pour trancher (écart de ${decimals(v.apart, 1)}\u202f; nos lectures distinguent ${decimals(v.borne, 1)}).`,
+    `Trop proche pour trancher (écart de ${decimals(v.apart, 1)}\u202f; nos mesures distinguent ${decimals(v.borne, 1)}).`,
   "compared-within-share": (v) =>
     `Trop proche pour trancher (écart de ${percent(v.share, 1)}\u202f; de tels chiffres distinguent ${percent(v.borne, 1)}).`,
   "compared-too-close": () =>
@@ -50,7 +50,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-otherwise-known": (v) =>
     `Non comparé\u202f: trouvé par une autre méthode pour ${listed(v.names.map(within))}.`,
   "compared-shows-ground": (v) =>
-    `Non comparé\u202f: ${listed(v.names.map(within))}, ${v.names.length === 1 ? "lu sur un film qui laisse voir son" : "lus sur des films qui laissent voir leur"} fond.`,
+    `Non comparé\u202f: ${listed(v.names.map(within))}, ${v.names.length === 1 ? "mesuré sur un film qui laisse voir son" : "mesurés sur des films qui laissent voir leur"} fond.`,
   "compared-not-stated": (v) => `Inconnu pour ${listed(v.names.map(within))}.`,
 };
 

@@ -7,12 +7,12 @@ import { decimals, listed, percent, significant, within } from "./phrases.ts";
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
 export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "no-masstone": () =>
-    "Le ton plein n’a pas été lu\u202f; les dégradés seuls ne disent pas ce qu’une couleur absorbe et ce qu’elle diffuse.",
+    "Le ton plein n’a pas été mesuré\u202f; les dégradés seuls ne disent pas ce qu’une couleur absorbe et ce qu’elle diffuse.",
   "no-tint": () =>
-    "Aucun dégradé dans un blanc n’a été lu, et un ton plein seul n’en prévoit aucun.",
+    "Aucun dégradé dans un blanc n’a été mesuré, et un ton plein seul n’en prévoit aucun.",
   "masstone-without-spectrum": () =>
-    "Rien n’est ajusté\u202f: le ton plein a été lu sans spectre, et il en faut un pour l’absorption et la diffusion.",
-  "tint-without-spectrum": (v) => `${letDown(v)} n’est pas ajusté\u202f: lu sans spectre.`,
+    "Rien n’est ajusté\u202f: le ton plein a été mesuré sans spectre, et il en faut un pour l’absorption et la diffusion.",
+  "tint-without-spectrum": (v) => `${letDown(v)} n’est pas ajusté\u202f: mesuré sans spectre.`,
   "white-without-masstone": (v) =>
     `${letDown(v)} n’est pas ajusté\u202f: aucun spectre de son blanc seul n’est consigné.`,
   "ratio-kind-missing": (v) =>
@@ -22,17 +22,17 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "ratio-not-positive": (v) =>
     `${letDown(v)} n’est pas ajusté\u202f: son rapport de couleur à blanc n’est pas supérieur à 0.`,
   "masstone-lighter-than-tint": (v) =>
-    `${letDown(v)} n’est pas ajusté\u202f: il se lit plus sombre que le ton plein (${luminances(v.tintY, v.masstoneY)}), ce que ne peut aucun dégradé dans un blanc.`,
+    `${letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus sombre que le ton plein (${luminances(v.tintY, v.masstoneY)}), ce que ne peut aucun dégradé dans un blanc.`,
   "tint-lighter-than-white": (v) =>
-    `${letDown(v)} n’est pas ajusté\u202f: il se lit plus clair que son blanc (${luminances(v.tintY, v.whiteY)}), ce que ne peut aucun dégradé dans ce blanc.`,
+    `${letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus clair que son blanc (${luminances(v.tintY, v.whiteY)}), ce que ne peut aucun dégradé dans ce blanc.`,
   "white-lighter-than-tint": (v) =>
-    `${letDown(v)} n’est pas ajusté\u202f: il se lit plus sombre que son blanc (${luminances(v.tintY, v.whiteY)}), alors que la couleur est la plus claire des deux.`,
+    `${letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus sombre que son blanc (${luminances(v.tintY, v.whiteY)}), alors que la couleur est la plus claire des deux.`,
   "tint-lighter-than-masstone": (v) =>
-    `${letDown(v)} n’est pas ajusté\u202f: il se lit plus clair que le ton plein (${luminances(v.tintY, v.masstoneY)}), alors que son blanc est le plus sombre des deux.`,
+    `${letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus clair que le ton plein (${luminances(v.tintY, v.masstoneY)}), alors que son blanc est le plus sombre des deux.`,
   "geometry-mixed": (v) =>
-    `Les applications ont été lues dans des géométries différentes (${listed(v.geometries.map((one) => wordOf(GEOMETRIES, one)))}), et les constantes de surface consignées ne les ramènent pas l’une à l’autre.`,
+    `Les applications ont été mesurées dans des géométries différentes (${listed(v.geometries.map((one) => wordOf(GEOMETRIES, one)))}), et les constantes de surface consignées ne les ramènent pas l’une à l’autre.`,
   "geometry-needs-surface": (v) =>
-    `Sans les constantes de sa surface, une lecture (${wordOf(GEOMETRIES, v.from)}) ne dit pas ce que le brillant y ajoute.`,
+    `Sans les constantes de sa surface, une mesure (${wordOf(GEOMETRIES, v.from)}) ne dit pas ce que le brillant y ajoute.`,
   "surfaces-differ": () =>
     "Les applications sont consignées avec des constantes de surface différentes, et ne sont pas ajustées ensemble.",
   "reflectance-not-above-surface": (v) =>
@@ -40,10 +40,10 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "masstone-not-told-from-surface": (v) =>
     `À ${wavelengths(v.wavelengths)} le ton plein ne renvoie pas plus que sa surface (k1 ${decimals(v.k1, 3)}), et nous ne pouvons dire ce qu’il y a dessous.`,
   "masstone-near-its-surface": (v) =>
-    `Lu avec son reflet, le ton plein est si près de ce que la surface seule renvoie (k1 ${decimals(v.k1, 3)}) que nous ne pouvons dire combien il est profond sans reflet.`,
+    `Mesuré avec son reflet, le ton plein est si près de ce que la surface seule renvoie (k1 ${decimals(v.k1, 3)}) que nous ne pouvons dire combien il est profond sans reflet.`,
 
   "suspect-drawdown": (v) =>
-    `${letDown(v)} est douteux\u202f: les autres le manquent de ${deltaE00Text(v.leaveOneOutDeltaE00)} (la limite est ${decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : ` et s’accordent entre eux à ${decimals(v.othersDeltaE00, 1)} près`}\u202f; il est montré et n’est pas employé.`,
+    `${letDown(v)} est douteux\u202f: les autres s’en écartent de ${deltaE00Text(v.leaveOneOutDeltaE00)} (la limite est ${decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : ` et s’accordent entre eux à ${decimals(v.othersDeltaE00, 1)} près`}\u202f; il est montré et n’est pas employé.`,
   "drawdowns-disagree": (v) =>
     `${letDown(v)} et l’autre dans ce blanc se contredisent (${deltaE00Text(v.leaveOneOutDeltaE00)}\u202f; la limite est ${decimals(v.limit, 1)}), et rien ne dit lequel est faux.`,
   "fit-needs-masstone": () =>
@@ -51,23 +51,23 @@ export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "only-let-down-in-its-white": (v) =>
     `Le seul dégradé dans ${within(v.white)}\u202f: si on l’écarte, rien ne le prévoit.`,
   "surface-stated": (v) =>
-    `Surface ôtée d’après les constantes consignées avec les lectures (${surfaceConstants(v)}).`,
+    `Surface ôtée d’après les constantes consignées avec les mesures (${surfaceConstants(v)}).`,
   "surface-by-leave-one-out": (v) =>
-    `Surface ôtée comme celle d’un film d’huile (${surfaceConstants(v)})\u202f: avec ces constantes, les dégradés écartés tour à tour, de toutes les couleurs lues de même, sont mieux prévus que sans.`,
+    `Surface ôtée comme celle d’un film d’huile (${surfaceConstants(v)})\u202f: avec ces constantes, les dégradés écartés tour à tour, de toutes les couleurs mesurées de même, sont mieux prévus que sans.`,
   "surface-by-default": (v) =>
     `Surface ôtée comme celle d’un film d’huile (${surfaceConstants(v)}), comme il est d’usage dans cette géométrie.`,
   "surface-under-darkest": (v) =>
-    `Surface ôtée comme celle d’un film d’huile, sa part de lumière extérieure tenue au-dessous de la lecture la plus sombre de l’atelier (${surfaceConstants(v)}).`,
+    `Surface ôtée comme celle d’un film d’huile, sa part de lumière extérieure tenue au-dessous de la mesure la plus sombre de l’atelier (${surfaceConstants(v)}).`,
   "no-surface-by-leave-one-out": (v) =>
-    `Aucune surface ôtée (${surfaceConstants(v)})\u202f: ainsi les dégradés écartés tour à tour, de toutes les couleurs lues de même, sont mieux prévus qu’avec les constantes d’un film d’huile.`,
+    `Aucune surface ôtée (${surfaceConstants(v)})\u202f: ainsi les dégradés écartés tour à tour, de toutes les couleurs mesurées de même, sont mieux prévus qu’avec les constantes d’un film d’huile.`,
   "no-surface-by-default": (v) =>
     `Aucune surface ôtée (${surfaceConstants(v)}), comme il est d’usage reflet exclu\u202f; aucun dégradé ne pouvait être écarté pour en essayer d’autres.`,
   "fit-has-none-to-spare": () =>
     "Chaque blanc n’a qu’un dégradé\u202f: l’ajustement passe par tous, et rien ne dit ce qu’il vaut.",
   "fit-within-noise": (v) =>
-    `L’ajustement rejoint les applications aussi bien que le permettent la lecture et la pesée (résidu pondéré ${significant(v.weightedResidual, 2)}).`,
+    `L’ajustement rejoint les applications aussi bien que le permettent la mesure et la pesée (résidu pondéré ${significant(v.weightedResidual, 2)}).`,
   "fit-misses-more-than-noise": (v) =>
-    `L’ajustement manque les applications de plus que n’expliquent la lecture et la pesée (résidu pondéré ${significant(v.weightedResidual, 2)}\u202f; près de 1, elles seules seraient en cause).`,
+    `L’ajustement s’écarte des applications plus que ne l’expliquent la mesure et la pesée (résidu pondéré ${significant(v.weightedResidual, 2)}\u202f; près de 1, elles seules seraient en cause).`,
   "scattering-known": (v) =>
     `Ce qu’elle diffuse par rapport à ses blancs est connu à environ ${percent(v.relativeUncertainty, 1)} près.`,
   "scattering-is-bound": (v) =>

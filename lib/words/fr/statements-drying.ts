@@ -59,13 +59,13 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
       : `Nous ne savons pas ce que ${pigments.length > 1 ? "font" : "fait"} ${namesWithin(pigments)} au séchage de l’huile.`,
   "linseed-oil-alone": ({ days }) =>
     `L’huile de lin seule est sèche au toucher en ${dayCount(days)}.`,
-  "linseed-sets-the-days": (oil) => sentence(`les jours viennent de\u202f: ${oilShare(oil)}`),
+  "linseed-sets-the-days": (oil) => sentence(`les jours partent de\u202f: ${oilShare(oil)}`),
   "oil-slower-than-linseed": ({ days, acting, ...oil }) =>
     `${sentence(
       `${oilShare(oil)}\u202f: sèche plus lentement que l’huile de lin (seule ${dayCount(days)})`,
     )}${acting === undefined ? "" : ` Compté à ${percent(acting)}\u202f: les pigments ralentissent déjà la peinture, et les deux effets ne se multiplient pas.`}`,
   "vehicle-not-stated": ({ factor }) =>
-    `L’huile n’est pas consignée\u202f: le lin est la plus rapide, et la plus lente demande ${timesTheDays(factor)}.`,
+    `L’huile n’est pas consignée\u202f: l’huile de lin est la plus rapide, et avec la plus lente il faut ${timesTheDays(factor)}.`,
   "pigment-speeds-drying": (v) => speeds(pigmentShare(v), v),
   "white-speeds-drying": (v) => speeds(theWhite(v), v),
   "pigment-slows-drying": (v) => slows(pigmentShare(v), v),
@@ -84,7 +84,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
   "part-by-the-rules": (v) =>
     sentence(
-      `${partShare(v)}\u202f: seul, sec au toucher en ${dayCount(v.daysAlone)}, par règle empirique`,
+      `${partShare(v)}\u202f: seul, sec au toucher en ${dayCount(v.daysAlone)}, selon la règle empirique`,
     ),
   "added-drier": (v) => sentence(`${drier(v)} ${ACTS[v.acts]}`),
   "carbon-takes-up-drier": (v) =>
@@ -135,14 +135,14 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "slow-for-last-layers": () =>
     "Pour les dernières couches\u202f: tant qu’elle n’est pas sèche à cœur, ne rien mettre par-dessus qui sèche plus vite.",
   "oil-over-acrylic-ground": () =>
-    "Laisser un fond acrylique sécher quelques jours avant d’y peindre à l’huile\u202f; sec au toucher ne suffit pas.",
+    "Laisser une préparation acrylique sécher quelques jours avant d’y peindre à l’huile\u202f; sèche au toucher ne suffit pas.",
   "never-acrylic-over-oil": () => "Ne jamais peindre à l’acrylique sur de l’huile.",
   "oil-ground-through-dry-first": () =>
-    "Laisser un fond à l’huile sécher à cœur avant d’y peindre.",
+    "Laisser une préparation à l’huile sécher à cœur avant d’y peindre.",
   "absorbent-ground-draws-oil": () =>
-    "Un fond de colle et de craie boit l’huile de la peinture, et la couleur s’embit.",
+    "Une préparation à la colle et à la craie boit l’huile de la peinture, et la couleur s’embit.",
   "rigid-support-for-brittle-ground": () =>
-    "Un fond de colle et de craie est cassant\u202f: l’employer sur un support rigide.",
+    "Une préparation à la colle et à la craie est cassante\u202f: l’employer sur un support rigide.",
 
   "zinc-makes-brittle": (v) => sentence(`${pigmentShare(v)} rend le film cassant avec l’âge`),
   "zinc-soaps-may-part-layers": (v) =>
@@ -156,7 +156,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     ),
   "oil-rich-wrinkles-when-thick": ({ oilVolumeFraction, from }) =>
     `${ends(oilVolumeFraction)[0] < from ? "Peut être riche en huile" : "Riche en huile"} (${percent(oilVolumeFraction)} du film sec en volume)\u202f: à partir de ${percent(from)} une touche épaisse peut rider.`,
-  "sinks-in-on-absorbent-ground-alone": () => `Ne s’embit que sur un fond absorbant.`,
+  "sinks-in-on-absorbent-ground-alone": () => `Ne s’embit que sur une préparation absorbante.`,
   "sinks-in-easily": () =>
     `S’embit facilement, par taches ternes\u202f: elle a peu d’huile en trop.`,
   "may-sink-in": () =>
@@ -168,13 +168,13 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     "Où la couleur s’est embue pendant le travail, un peu d’huile frottée sur le film sec, puis essuyée, rend la profondeur. Ne pas finir un tableau ainsi\u202f; employer un vernis.",
   "yellows-most": ({ oil }) =>
     sentence(
-      `${OILS[oil]}\u202f: jaunit le plus des huiles siccatives, et fait le film le plus solide`,
+      `${OILS[oil]}\u202f: c’est l’huile siccative qui jaunit le plus, et qui donne le film le plus solide`,
     ),
   "yellows-less": ({ oil }) =>
     sentence(`${OILS[oil]}\u202f: jaunit moins que l’huile de lin ordinaire`),
   "yellows-least": ({ oil }) =>
     sentence(
-      `${OILS[oil]}\u202f: jaunit le moins, et fait un film plus faible, plus lent à sécher`,
+      `${OILS[oil]}\u202f: jaunit le moins, et donne un film plus faible, plus lent à sécher`,
     ),
   "drier-above-customary": ({ metal, percentOnOil, customaryPercent }) =>
     `${withUnit(significant(percentOnOil, 2), "%")} de ${DRIER_METALS[metal]} sur l’huile, c’est plus que les ${withUnit(significant(customaryPercent, 2), "%")} d’usage\u202f: le film peut faire peau et rider.`,

@@ -51,13 +51,13 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>
     `Un indice d’huile ${OIL_CLASSES[oilIndexClass]}, jugé au milieu de l’estimation (${gramsTo100(oilIndexGPer100g)} en masse)\u202f; l’estimation va ${fromTo(spans, OIL_CLASSES)}.`,
   "working-paint-takes-more-than-rub-out": ({ ratio, oilAbsorptionGPer100g }) =>
-    `Une peinture prête à l’emploi prend ${significant(ratio, 2)} fois l’huile de la prise d’huile (${gramsTo100(oilAbsorptionGPer100g)}), et l’indice d’huile en est estimé.`,
+    `Une peinture prête à l’emploi demande ${significant(ratio, 2)} fois l’huile de la prise d’huile (${gramsTo100(oilAbsorptionGPer100g)}), et l’indice d’huile en est estimé.`,
   "rub-out-takes-less-than-working-paint": ({ ratio, oilIndexGPer100g }) =>
-    `Une peinture prête à l’emploi prend ${significant(ratio, 2)} fois l’huile de la prise d’huile, et celle-ci est estimée d’après l’indice d’huile (${gramsTo100(oilIndexGPer100g)}).`,
+    `Une peinture prête à l’emploi demande ${significant(ratio, 2)} fois l’huile de la prise d’huile, et celle-ci est estimée d’après l’indice d’huile (${gramsTo100(oilIndexGPer100g)}).`,
   "oil-index-below-rub-out": ({ oilIndexGPer100g, oilAbsorptionGPer100g }) =>
-    `L’indice d’huile (${gramsTo100(oilIndexGPer100g)}) est au-dessous de la prise d’huile (${gramsTo100(oilAbsorptionGPer100g)}), où le pigment se tient tout juste\u202f: l’un des deux est douteux.`,
+    `L’indice d’huile (${gramsTo100(oilIndexGPer100g)}) est au-dessous de la prise d’huile (${gramsTo100(oilAbsorptionGPer100g)}), où le pigment se tient tout juste\u202f: l’un des deux chiffres est douteux.`,
   "oil-index-far-above-rub-out": ({ oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach }) =>
-    `L’indice d’huile (${gramsTo100(oilIndexGPer100g)}) est ${significant(ratio, 2)} fois la prise d’huile (${gramsTo100(oilAbsorptionGPer100g)})\u202f; on n’en a consigné que ${significant(reach[1], 2)} fois au plus, et l’un des deux est douteux.`,
+    `L’indice d’huile (${gramsTo100(oilIndexGPer100g)}) est ${significant(ratio, 2)} fois la prise d’huile (${gramsTo100(oilAbsorptionGPer100g)})\u202f; le plus qu’on connaisse est ${significant(reach[1], 2)} fois, et l’un des deux chiffres est donc douteux.`,
   "oil-absorption-by-rub-out": ({ way, standard }) =>
     `Prise d’huile par ${OIL_WAYS[way]} (${standard}), celle dont on calcule la CPVC.`,
   "oil-absorption-rubbed-out": ({ method }) =>
@@ -78,15 +78,15 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "low-oil-demand-high-cpvc": (v) =>
     `En volume, sa demande en huile est faible\u202f: ${fillsTheGaps(v)}, et la CPVC est haute (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>
-    `Les deux prennent à peu près la même huile, à ${times(v.massRatio)} près en masse et à ${times(v.volumeRatio)} près par volume de pigment.`,
+    `Les deux demandent à peu près autant d’huile, à ${times(v.massRatio)} près en masse et à ${times(v.volumeRatio)} près par volume de pigment.`,
   "oil-differs-by-mass-alone": ({ massRatio, volumeRatio, more, less }) =>
     more !== undefined && less !== undefined
-      ? `${more} prend ${times(massRatio)} l’huile ${of(less)} en masse\u202f; par volume de pigment les deux se tiennent à ${times(volumeRatio)} près. L’essentiel de l’écart est le poids du pigment.`
-      : `L’une prend ${times(massRatio)} l’huile de l’autre en masse, mais seulement ${times(volumeRatio)} par volume de pigment\u202f: l’essentiel de l’écart est le poids du pigment.`,
+      ? `${more} demande ${times(massRatio)} l’huile ${of(less)} en masse\u202f; par volume de pigment les deux se tiennent à ${times(volumeRatio)} près. L’essentiel de l’écart est le poids du pigment.`
+      : `L’une demande ${times(massRatio)} l’huile de l’autre en masse, mais seulement ${times(volumeRatio)} par volume de pigment\u202f: l’essentiel de l’écart est le poids du pigment.`,
   "oil-differs-by-volume-alone": ({ massRatio, volumeRatio }) =>
-    `L’une prend ${times(volumeRatio)} l’huile de l’autre par volume de pigment, bien qu’en masse (${times(massRatio)}) cela se voie à peine.`,
+    `L’une demande ${times(volumeRatio)} l’huile de l’autre par volume de pigment, bien qu’en masse (${times(massRatio)}) cela se voie à peine.`,
   "oil-differs-both-ways": ({ massRatio, volumeRatio }) =>
-    `L’une prend ${times(massRatio)} l’huile de l’autre en masse, et ${times(volumeRatio)} par volume de pigment.`,
+    `L’une demande ${times(massRatio)} l’huile de l’autre en masse, et ${times(volumeRatio)} par volume de pigment.`,
 
   "oil-in-excess": (v) => finish(v, "l’huile est en excès"),
   "oil-little-in-excess": (v) => finish(v, "l’huile est un peu en excès"),
@@ -103,9 +103,9 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
       `${FINISHES[measured]} selon la mesure\u202f: ${withUnit(significant(gloss60, 2), "unités de brillance")} à 60\u00b0${betterAngle === undefined ? "" : `\u202f; ${betterAngle}\u00b0 en diraient plus`}`,
     ),
   "glossier-than-expected": ({ measured, expected }) =>
-    `Lu ${FINISHES[measured]} là où l’on attendait ${expectedText(expected)}\u202f: l’indice d’huile consigné est peut-être trop bas, ou la pâte mieux broyée qu’il n’est noté.`,
+    `Mesuré ${FINISHES[measured]} là où l’on attendait ${expectedText(expected)}\u202f: l’indice d’huile consigné est peut-être trop bas, ou la pâte mieux broyée qu’il n’est noté.`,
   "duller-than-expected": ({ measured, expected }) =>
-    `Lu ${FINISHES[measured]} là où l’on attendait ${expectedText(expected)}\u202f: des amas retiennent peut-être de l’huile, ou le fond l’a bue.`,
+    `Mesuré ${FINISHES[measured]} là où l’on attendait ${expectedText(expected)}\u202f: des amas retiennent peut-être de l’huile, ou la préparation l’a bue.`,
 
   "agglomerates-hold-oil": ({ particle, factor }) =>
     sentence(
@@ -217,5 +217,5 @@ function filling({
   readonly massG: number;
   readonly takenMl: Interval;
 }): string {
-  return `${withUnit(significant(massG, 3), "g")} ${of(within(pigment))} sec occupent ${withUnit(significant(takenMl, 2), "ml")}, de tassé à versé\u202f: cela`;
+  return `${withUnit(significant(massG, 3), "g")} ${of(within(pigment))} sec occupent ${withUnit(significant(takenMl, 2), "ml")}, tassé ou non\u202f: cela`;
 }

@@ -37,7 +37,7 @@ const UNACCOUNTED = "(unaccounted)";
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
 const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "ate-mix": ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-    `${hazardClass}, ${ROUTES[route]}, du fait ${of(named(ingredients))}\u202f: l’estimation pour le mélange est de ${withUnit(significant(ateMix, 3), unit)}, ${limit === undefined ? "pour quoi aucune limite n’est indiquée" : `la limite de ${withUnit(significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, dont ${percent(unknownFraction)} de toxicité inconnue` : ""}.`,
+    `${hazardClass}, ${ROUTES[route]}, du fait ${of(named(ingredients))}\u202f: l’estimation pour le mélange est de ${withUnit(significant(ateMix, 3), unit)}, ${limit === undefined ? "pour quoi aucune limite n’est indiquée" : `la limite de ${withUnit(significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, avec ${percent(unknownFraction)} de composants de toxicité inconnue` : ""}.`,
   "cut-off": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
     `${hazardClass} à partir de ${percent(limit)} (${LIMIT_KINDS[limitKind]})\u202f: ${named(ingredients)} à ${percent(massFraction)}${counted(countedAs)}.`,
   "cut-off-summed": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>

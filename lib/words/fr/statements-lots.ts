@@ -49,16 +49,16 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, hors tolérance (${limitsText(criterion, limits)}).`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
-    `Le dégradé est noté dans ${within(white)} et se lit comme l’étalon dans ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
+    `Le dégradé est noté dans ${within(white)} et donne la même mesure que l’étalon dans ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
   "lot-not-read-as-standard": ({ what, lot, standard }) =>
-    `Le ${wordOf(FORMS, what)} a été lu en ${wordOf(GEOMETRIES, lot)}, celui de l’étalon en ${wordOf(GEOMETRIES, standard)}\u202f: les deux ne se comparent pas, et le ${wordOf(FORMS, what)} n’est pas jugé.`,
+    `Le ${wordOf(FORMS, what)} a été mesuré en ${wordOf(GEOMETRIES, lot)}, celui de l’étalon en ${wordOf(GEOMETRIES, standard)}\u202f: les deux ne se comparent pas, et le ${wordOf(FORMS, what)} n’est pas jugé.`,
   "standard-has-no-masstone": () =>
     "Aucun spectre du ton plein de l’étalon n’est consigné, et le ton plein n’est pas jugé.",
   "lot-not-read": ({ what }) => NOT_READ[what],
   "lot-has-no-let-down-of-standard": ({ white, ratio }) =>
     `L’étalon n’a pas de dégradé ${ratio} dans ${within(white)}, et la force n’est pas jugée.`,
   "read-under-another-calibration": ({ lot, standard }) =>
-    `Le lot a été lu sous l’étalonnage de ${lot} et l’étalon sous celui de ${standard}\u202f: l’erreur des étalonnages de l’instrument est comptée dans l’incertitude. Relire l’étalon gardé à côté du lot pour plus de certitude.`,
+    `Le lot a été mesuré sous l’étalonnage de ${lot} et l’étalon sous celui de ${standard}\u202f: l’erreur des étalonnages de l’instrument est comptée dans l’incertitude. Mesurer de nouveau l’étalon conservé à côté du lot pour plus de certitude.`,
   "lot-beyond-limits": ({ of, value }) =>
     `Un lot, à ${figureOf(of, value)} (${CHARTED[of]}), sort des limites que fixent tous les lots.`,
   "lots-far-apart": ({ of, range, limit }) =>

@@ -33,7 +33,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "lead-limits-at-work": ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
     sentence(
-      `au travail, le plomb dans l’air reste au-dessous de ${withUnit(String(airMgPerM3), "mg/m\u00b3")} sur huit heures, et dans le sang au-dessous de ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} jusqu’au ${dateWords(until)}, de ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ensuite ${inForce(act)}\u202f; un pays peut exiger moins`,
+      `au travail, le plomb dans l’air reste au-dessous de ${withUnit(String(airMgPerM3), "mg/m\u00b3")} sur huit heures, et dans le sang au-dessous de ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} jusqu’au ${dateWords(until)}, de ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ensuite ${inForce(act)}\u202f; un pays peut fixer une limite plus basse`,
     ),
   "substance-of-very-high-concern": ({ names, ...act }) =>
     sentence(
@@ -41,7 +41,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "cadmium-in-other-paints": ({ names, limit, ...act }) =>
     sentence(
-      `contient ${namesWithin(names)}\u202f; l’entrée 23 interdit ${percent(limit)} et plus de cadmium dans les peintures des codes douaniers 3208 et 3209 ${inForce(act)}, et les couleurs pour artistes en tubes et en pots ont leur propre code, 3213\u202f: faites confirmer le code du vôtre avant de vendre`,
+      `contient ${namesWithin(names)}\u202f; l’entrée 23 interdit ${percent(limit)} et plus de cadmium dans les peintures des codes douaniers 3208 et 3209 ${inForce(act)}, et les couleurs pour artistes en tubes et en pots ont leur propre code, 3213\u202f: faites confirmer celui de votre peinture avant de vendre`,
     ),
   "cmr-not-to-the-public": ({ statements, ...act }) =>
     forbidden(

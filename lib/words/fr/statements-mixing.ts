@@ -10,17 +10,17 @@ export const MIXING_STATEMENTS: WordingsOf<MixingStatement> = {
     `${paint} ne peut être prévu dans un mélange.${reason === "" ? "" : ` ${reason}`}`,
   "paint-not-let-down-in": ({ paint, white }) =>
     `${paint} n’a pas été essayé dans ${within(white)}, et l’on n’en sait rien là. Choisir un autre blanc.`,
-  "white-not-read": ({ white }) => `${white} n’a pas été lu, et ne peut être montré seul.`,
+  "white-not-read": ({ white }) => `${white} n’a pas été mesuré, et ne peut être montré seul.`,
   "paints-read-unlike": ({ first, other }) =>
-    `${first} et ${within(other)} ont été lus par des instruments de géométrie différente, et ne peuvent être additionnés.`,
+    `${first} et ${within(other)} ont été mesurés par des instruments de géométrie différente, et ne peuvent être additionnés.`,
   "density-not-recorded": ({ paints }) =>
     `Ce que pèse un millilitre ${of(listed(paints.map(within)))} n’est pas consigné. Mélanger plutôt au poids.`,
   "pigment-share-not-recorded": ({ paint }) =>
     `Combien de pigment contient ${within(paint)} n’est pas consigné, et cela ne peut être mélangé comme peinture.`,
   "white-films-not-read": ({ white }) =>
-    `Aucun film mince ${of(within(white))} n’a été lu\u202f: seule une couche qui couvre peut être montrée.`,
+    `Aucun film mince ${of(within(white))} n’a été mesuré\u202f: seule une couche qui couvre peut être montrée.`,
   "medium-films-not-read": ({ medium }) =>
-    `Aucun film mince ${of(within(medium))} n’a été lu, et ce qu’il fait à la couleur n’est pas connu.`,
+    `Aucun film mince ${of(within(medium))} n’a été mesuré, et ce qu’il fait à la couleur n’est pas connu.`,
   "grounds-not-read": () =>
     "Aucune carte de contraste n’est consignée\u202f: seule une couche qui couvre peut être montrée.",
   "film-needs-let-downs": () =>

@@ -36,7 +36,7 @@ export const OPACITY_RULINGS: WordingsOf<OpacityStatement | OpacityContradiction
   "too-dark-for-contrast-ratio": ({ contrastRatio }) =>
     `Nous ne pouvons dire combien elle est transparente\u202f: un film aussi sombre couvre la carte par sa seule noirceur (rapport de contraste ${decimals(contrastRatio, 3)}), et nous ne savons pas combien il diffuse.`,
   "film-not-comparable": ({ filmUm, wantedUm }) =>
-    `Le film lu, ${micrometres(filmUm)}, est trop loin des ${micrometres(wantedUm)} pour lesquels valent les mots de l’opacité.`,
+    `Le film mesuré, ${micrometres(filmUm)}, est trop loin des ${micrometres(wantedUm)} pour lesquels valent les mots de l’opacité.`,
 };
 
 function limitOf(word: OpacityClass): string {

@@ -37,8 +37,8 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
     `À ${lightnessText(v.L)} nous ne la connaissons pas dans deux blancs, et les blancs ne sont pas comparés.`,
 
   "geometries-differ": (v) =>
-    `Ils ne peuvent être calculés ensemble\u202f: l’un a été lu en ${wordOf(GEOMETRIES, v.sample)}, l’autre en ${wordOf(GEOMETRIES, v.reference)}.`,
-  "not-let-down-in": (v) => `Non essayé dans ${namesWithin(v.whites, "or")}.`,
+    `Ils ne peuvent être calculés ensemble\u202f: l’un a été mesuré en ${wordOf(GEOMETRIES, v.sample)}, l’autre en ${wordOf(GEOMETRIES, v.reference)}.`,
+  "not-let-down-in": (v) => `Non essayée dans ${namesWithin(v.whites, "or")}.`,
 
   "whites-differ": (v) =>
     `La force n’est pas comparée\u202f: l’une a été dégradée dans ${within(v.sample)}, l’autre dans ${within(v.reference)}.`,
@@ -60,15 +60,15 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
     `Broyée à la molette, il faut en attendre ${percent(v.kept)} de sa force (amas de ${micrometres(v.lumpsUm)}), avec des dégradés plus pâles et plus bleus qu’à la machine.`,
 
   "films-hid-their-grounds": (v) =>
-    `Les films lus (${micrometres(v.filmsUm)}) couvraient déjà la carte à la plupart des longueurs d’onde\u202f: un film plus mince que celui qui est donné peut suffire.`,
+    `Les films mesurés (${micrometres(v.filmsUm)}) couvraient déjà la carte à la plupart des longueurs d’onde\u202f: un film plus mince que celui qui est donné peut suffire.`,
   "strength-by-absorption": (v) =>
-    `La force est mesurée contre ${v.reference} d’après ce que les deux absorbent dans ${within(v.white)}\u202f; à force égale elles diffèrent encore de \u0394E00 ${decimals(v.residualDeltaE00, 1)}.`,
+    `La force est mesurée par rapport à ${v.reference} d’après ce que les deux absorbent dans ${within(v.white)}\u202f; à force égale elles diffèrent encore de \u0394E00 ${decimals(v.residualDeltaE00, 1)}.`,
   "strength-by-equal-depth": (v) =>
-    `La force est mesurée contre ${v.reference} d’après ce qu’il faut de chacune pour mener ${within(v.white)} à une même clarté, puisque ses dégradés n’atteignent pas ceux de l’autre\u202f; à cette clarté elles diffèrent encore de \u0394E00 ${decimals(v.residualDeltaE00, 1)}.`,
+    `La force est mesurée par rapport à ${v.reference} d’après ce qu’il faut de chacune pour mener ${within(v.white)} à une même clarté, puisque ses dégradés n’atteignent pas ceux de l’autre\u202f; à cette clarté elles diffèrent encore de \u0394E00 ${decimals(v.residualDeltaE00, 1)}.`,
   "contrast-without-gloss": (v) =>
     `Reflet compris\u202f: sans lui, un film de ${micrometres(v.filmUm)} a un rapport de contraste de ${decimals(v.excluded, 2)}\u202f; avec lui, de ${decimals(v.included, 2)}.`,
   "masstone-by-both-grounds": (v) =>
-    `Le ton plein a été lu sur un film qui laisse voir son fond (rapport de contraste ${decimals(v.contrast, 2)}). Les dégradés et les mélanges sont calculés d’après ce que les deux fonds disent d’une couche qui couvre.`,
+    `Le ton plein a été mesuré sur un film qui laisse voir son fond (rapport de contraste ${decimals(v.contrast, 2)}). Les dégradés et les mélanges sont calculés d’après ce que les deux fonds disent d’une couche qui couvre.`,
   "masstone-is-a-film": (v) =>
     `Ce qui est montré comme ton plein est un film sur du blanc qui laisse voir son fond (rapport de contraste ${decimals(v.contrast, 2)}). Une couche plus épaisse paraît plus sombre, et ce que nous en calculons est moins certain.`,
   "does-not-hide": (v) =>
@@ -118,7 +118,7 @@ function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
   if (contrast !== undefined)
     return `ses dégradés y laissent voir leur fond (rapport de contraste ${decimals(contrast, 2)}), et une couche qui couvre a un autre aspect`;
   if (wantedL === undefined || nearestL === undefined)
-    return "il faut une lecture du ton plein et un dégradé près de L* 50";
+    return "il faut une mesure du ton plein et un dégradé près de L* 50";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
   if (wantedL > masstoneMax + aboveMasstone)
     return "elle est elle-même trop pâle pour y faire beaucoup";

@@ -7,9 +7,9 @@ const ends = ([low, high]: Interval): string => `${decimalText(low, 0)} à ${dec
 
 export const PATCH_RULINGS: WordingsOf<PhotographStatement> = {
   "photograph-corrected": ({ patches, median, largest }) =>
-    `Couleurs corrigées d’après ${patches} plages mesurées. Une plage mise de côté est manquée de \u0394E00 ${decimalText(median, 1)} (médiane), la pire de ${decimalText(largest, 1)}.`,
+    `Couleurs corrigées d’après ${patches} plages mesurées. Une plage mise de côté s’écarte de \u0394E00 ${decimalText(median, 1)} (médiane), la pire de ${decimalText(largest, 1)}.`,
   "photograph-not-corrected": ({ median, limit }) =>
-    `Couleurs non corrigées\u202f: les plages mises de côté sont manquées de \u0394E00 ${decimalText(median, 1)} (médiane), il faudrait ${decimalText(limit, 0)} au plus.`,
+    `Couleurs non corrigées\u202f: les plages mises de côté s’écartent de \u0394E00 ${decimalText(median, 1)} (médiane), il faudrait ${decimalText(limit, 0)} au plus.`,
   "photograph-as-it-came": () => "Couleurs non corrigées.",
   "light-evened": ({ percent }) =>
     `La lumière est égalisée d’après le fond nu\u202f: le coin le plus sombre recevait ${decimalText(percent, 0)} % de ce que recevait le plus clair.`,

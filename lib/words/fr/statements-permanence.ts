@@ -52,12 +52,12 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "exposure-worse-than-expected": (v) =>
     contradicted(v, "moins bien", `ce que ses pigments font prévoir (${EXPECTED[v.expectation]})`),
   "category-stated": ({ category, form }) =>
-    `La catégorie\u00a0${category} est déclarée pour la couleur${bracketed(formText(form))}\u202f; non éprouvée ici.`,
+    `La catégorie\u00a0${category} est déclarée pour la couleur${bracketed(formText(form))}\u202f; non testée ici.`,
   "pigment-category-stated": ({ category, form, pigment }) =>
-    `La catégorie\u00a0${category} est déclarée par le fournisseur pour ${within(pigment)}${bracketed(formText(form))}\u202f; non éprouvée ici.`,
+    `La catégorie\u00a0${category} est déclarée par le fournisseur pour ${within(pigment)}${bracketed(formText(form))}\u202f; non testée ici.`,
   "expected-by-colour-index-name": ({ pigment, colourIndexName, expectation, kinds }) =>
     sentence(
-      `${within(pigment)}${bracketed(colourIndexName, kindsBeside(kinds, pigment))}\u202f: solidité à prévoir ${EXPECTED[expectation]}\u202f; non éprouvée ici`,
+      `${within(pigment)}${bracketed(colourIndexName, kindsBeside(kinds, pigment))}\u202f: solidité à prévoir ${EXPECTED[expectation]}\u202f; non testée ici`,
     ),
   "pigment-exposed-in-its-own-paint": ({ pigment, form, deltaEab, category }) =>
     sentence(
@@ -68,7 +68,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
       `${within(pigment)}, dans une peinture à lui seul, a changé à la lumière de ${deltaEabText(deltaEab)} en ${wordOf(FORMS, form)}, comme en catégorie\u00a0${category}, selon d’autres`,
     ),
   "weaker-in-tints": ({ pigment, expectation }) =>
-    `En dégradés et en glacis minces, ${within(pigment)} tient moins bien\u202f: solidité à prévoir ${EXPECTED[expectation]}\u202f; non éprouvée ici.`,
+    `En dégradés et en glacis minces, ${within(pigment)} tient moins bien\u202f: solidité à prévoir ${EXPECTED[expectation]}\u202f; non testée ici.`,
   "mixture-with-unknown-pigment": ({ pigments }) =>
     `Nous ne savons pas comment ${holds(pigments)} à la lumière, et un mélange ne dure qu’autant que son pigment le plus faible\u202f: aucune solidité n’est donc donnée.`,
   "pigments-alike": ({ pigments }) => `Ses pigments durent autant\u202f: ${namesWithin(pigments)}.`,
@@ -85,19 +85,19 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
     ),
   "least-lightfast-as-stated": ({ pigments, category }) =>
     leastLightfast(pigments, `catégorie\u00a0${category}, déclarée`),
-  "least-lightfast-expected": ({ pigments }) => leastLightfast(pigments, "à prévoir, non éprouvé"),
+  "least-lightfast-expected": ({ pigments }) => leastLightfast(pigments, "à prévoir, non testé"),
   "components-alike-in-light": ({ pigments }) =>
     `Autant qu’on sache, ${namesWithin(pigments)} se valent à la lumière\u202f: aucun n’a plus de chances de passer le premier.`,
   "components-in-light-not-known": ({ pigments }) =>
     `Nous ne savons pas comment ${holds(pigments)} à la lumière, ni donc quel composant passe le premier.`,
   "blue-wool-is-another-scale": ({ reference, category }) =>
-    `La laine bleue ${reference} est une autre échelle\u202f; l’usage la rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
+    `Le degré ${reference} de laine bleue est d’une autre échelle\u202f; l’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
     `Un changement de ${deltaEabText(deltaEab)} est au plus près du degré ${grade} de l’échelle des gris, où 5 est l’absence de changement.`,
 
-  "label-not-tested": () => "Solidité à la lumière non éprouvée ici.",
+  "label-not-tested": () => "Solidité à la lumière non testée ici.",
   "label-category-as-stated": ({ category }) =>
-    `Solidité à la lumière ${category}, déclarée par d’autres\u202f; non éprouvée ici.`,
+    `Solidité à la lumière ${category}, déclarée par d’autres\u202f; non testée ici.`,
   "label-category-under-standard": ({ category, forms }) =>
     `Solidité à la lumière ${category} selon ASTM D4303${bracketed(listed(forms.map((form) => wordOf(FORMS, form))))}.`,
   "label-own-exposure": ({ category, forms }) =>
@@ -111,8 +111,8 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "harmed-by-acid": (v) => harm(v, "à l’acide"),
   "harmed-by-sulphur": (v) => harm(v, "à l’air soufré"),
   "harmed-by-heat": (v) => harm(v, "à la chaleur"),
-  "harmed-by-damp": (v) => harm(v, "à la forte lumière et à l’humidité"),
-  "harmed-by-light": (v) => harm(v, v.effect === "fades" ? "à la lumière" : "à la forte lumière"),
+  "harmed-by-damp": (v) => harm(v, "à une lumière forte et à l’humidité"),
+  "harmed-by-light": (v) => harm(v, v.effect === "fades" ? "à la lumière" : "à une lumière forte"),
   "said-to-be-harmed": ({ pigments, effect }) =>
     sentence(
       `de vieux livres disent que ${namesWithin(pigments)} ${EFFECTS[effect][pigments.length < 2 ? 0 : 1]} auprès de couleurs qui contiennent des sulfures\u202f; que cela arrive dans l’huile est contesté`,

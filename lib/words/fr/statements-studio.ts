@@ -6,7 +6,15 @@ import type { Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { METALS, wordOf } from "./closed-words.ts";
 import { HAZARD_EFFECTS } from "./hazard-effects.ts";
-import { bracketed, listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
+import {
+  bracketed,
+  listed,
+  micrometres,
+  namesWithin,
+  significant,
+  withUnit,
+  of,
+} from "./phrases.ts";
 
 const DUSTINESS = {
   "very dusty": "Une poudre très poussiéreuse",
@@ -72,7 +80,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     bulkDensityTappedGPerMl: tapped,
     particleSizeUm,
   }) =>
-    `${DUSTINESS[of]}${bracketed(bulk(loose, "versé"), bulk(tapped, "tassé"), grain(particleSizeUm))}.`,
+    `${DUSTINESS[of]}${bracketed(bulk(loose, "sans tassement"), bulk(tapped, "après tassement"), grain(particleSizeUm))}.`,
   "nuisance-dust": () => "Toute poussière fine est mauvaise pour les poumons.",
   "dust-can-burn": ({ nature }) => NATURES[nature],
   "dust-goes-up-again": () => "Balayer remet la poussière dans l’air.",
@@ -92,8 +100,8 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     known === "stated"
       ? `Il y a du quartz alvéolaire dans ${namesWithin(of)}\u202f: inhalé, il lèse les poumons et peut causer un cancer.`
       : `Il peut y avoir du quartz alvéolaire dans ${namesWithin(of)}\u202f: inhalé, il lèse les poumons et peut causer un cancer.`,
-  "hazard-of-its-dust": ({ pigments: of, statements }) =>
-    `La poussière de ${namesWithin(of)} ${effects(statements)}.`,
+  "hazard-of-its-dust": ({ pigments: named, statements }) =>
+    `La poussière ${of(namesWithin(named))} ${effects(statements)}.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} Une pincée suffit\u202f; yeux protégés, et rien à proximité qui brûle ou qui se mange.`,
   "paint-is-no-food": () => "Ne pas avaler la peinture.",

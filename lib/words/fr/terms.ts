@@ -8,7 +8,7 @@ export const TRADE = {
   "ton plein":
     "la couleur telle qu’elle sort du tube, en un film assez épais pour couvrir son fond",
   "sous-ton": "la couleur d’un film mince sur du blanc",
-  dégradé: "la peinture mêlée de blanc",
+  dégradé: "la peinture mélangée à du blanc",
   "L* a* b*":
     "clarté de 0 à 100, puis du vert au rouge et du bleu au jaune\u202f; C* est la distance au gris",
   Munsell: "teinte, valeur de 0 (noir) à 10 (blanc), chroma\u202f; N est un neutre",
@@ -40,6 +40,13 @@ export const TERMS: Readonly<Record<string, string>> = {
   ...OIL_CLASSES,
   ...OPACITIES,
   ...FINISHES,
+  short: "court",
+  long: "long",
+  stiff: "ferme",
+  ropy: "filant",
+  none: "aucune",
+  slight: "légère",
+  marked: "marquée",
   ...Object.fromEntries(
     EXPECTATIONS.map(({ expectation }) => [
       expectation,

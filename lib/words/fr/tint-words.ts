@@ -67,7 +67,7 @@ export const TINT_WORDS: TintWords = {
   at: "à",
   to: "à",
   semicolon: "\u202f; ",
-  notTried: "Pas encore essayé dans le blanc.",
+  notTried: "Pas encore essayée dans le blanc.",
   othersBelow: "autres blancs plus bas",
   lengthMax: 200,
   listed,

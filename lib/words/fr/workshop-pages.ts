@@ -17,7 +17,7 @@ export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   home: {
     colours: "Couleurs",
-    coloursCaption: "Ce que coûte une fabrication, et ce qui d’une fiche reste ouvert",
+    coloursCaption: "Ce que coûte une fabrication, et ce qui reste à compléter d’une fiche",
     /** Beside a cost, what it leaves out. */
     costWithout: (names) => `sans ${listed(names)}, sans prix`,
     columns: {
@@ -51,7 +51,7 @@ export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     batchSheet: "Fiche de fabrication à imprimer",
     costsCaption: "À qui nous l’achetons, et à quel prix",
     costColumns: {
-      what: "De",
+      what: "Quoi",
       supplier: "Fournisseur",
       price: (currency) => `${currency}/kg`,
       date: "Relevé du",
