@@ -26,6 +26,9 @@ export async function keptPicture(
   );
 }
 
+/** Asked of a thread at a time, so that it has something to do while the one that asks makes pages. Our own choice. */
+const ASKED_AHEAD = 8;
+
 /** Pictures that are being drawn. */
 export interface BegunPictures {
   /** All of them, once they are written: for whoever has nothing else to do. */
@@ -34,7 +37,7 @@ export interface BegunPictures {
 
 /**
  * Pictures written as they come, as many drawn side by side as there are processors.
- * @param beside draws in a thread: then that draws one after the other, and only what is left in the end is drawn here.
+ * @param beside draws in a thread: then only what that has not been asked for in the end is drawn here.
  */
 export function begunPictures(
   pictures: readonly SitePicture[],
@@ -44,17 +47,20 @@ export function begunPictures(
   beside?: DrawPicture,
 ): BegunPictures {
   const left = pictures.values();
-  const drawer = async (draw: DrawPicture = drawnPicture): Promise<void> => {
-    for (const picture of left) write(picture.path, await keptPicture(picture, type, cache, draw));
+  const drawers = async (count: number, draw?: DrawPicture): Promise<unknown> => {
+    const drawer = async (): Promise<void> => {
+      for (const picture of left)
+        write(picture.path, await keptPicture(picture, type, cache, draw));
+    };
+    return Promise.all(Array.from({ length: count }, drawer));
   };
-  const drawers = async (): Promise<unknown> =>
-    Promise.all(Array.from({ length: availableParallelism() }, async () => drawer()));
-  const begun = beside === undefined ? drawers() : drawer(beside);
+  const begun =
+    beside === undefined ? drawers(availableParallelism()) : drawers(ASKED_AHEAD, beside);
   // Whoever waits for them is told what stopped them.
   begun.catch(() => undefined);
   return {
     done: async () => {
-      await Promise.all([begun, ...(beside === undefined ? [] : [drawer()])]);
+      await Promise.all([begun, ...(beside === undefined ? [] : [drawers(1)])]);
     },
   };
 }
