@@ -15,7 +15,7 @@ export const BLACKS: Shortcode = {
     { name: "show", kind: "text", optional: true },
     { name: "level", kind: "level", optional: true },
   ],
-  does: "b* of every black of the range in every white, at L* 50 or at the lightness that `level` gives: a `picture`, or with `show=table` a table with a*",
+  does: "b* of every black of the range in every white, at L* 50, or with `level` at L* 70 or 30: a `picture`, or with `show=table` a table with a*",
   render: (args, room) => {
     const level = args.level("level");
     return shown(args.text("show") ?? "picture", room, {

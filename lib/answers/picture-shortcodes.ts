@@ -100,7 +100,7 @@ export const SWATCHES: Shortcode = {
     { name: "white", kind: "white" },
     { name: "level", kind: "level", optional: true },
   ],
-  does: "tints of several colours side by side, at L* 50 in a white, or at the lightness that `level` gives",
+  does: "tints of several colours side by side in a white, at L* 50, or with `level` at L* 70 or 30",
   render: (args, room) => {
     const text = room.context.words.pages.answers.picture;
     const level = args.level("level");

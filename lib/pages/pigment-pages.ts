@@ -2,7 +2,7 @@ import { cautionLineOf } from "./caution-line.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
-import { figureText } from "../present/figure-text.ts";
+import { unitText, valueText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, PigmentPageView } from "../present/views.ts";
@@ -117,8 +117,8 @@ function ownTable(
         columns: [
           { head: text.columns.pigment },
           { head: text.columns.index },
-          { head: text.columns.density, unit: words.units["g/cm3"] ?? "", numeric: true },
-          { head: text.columns.oil, unit: "g/100 g", numeric: true },
+          { head: text.columns.density, unit: unitText("g/cm3", words), numeric: true },
+          { head: text.columns.oil, unit: unitText("g/100 g", words), numeric: true },
           { head: text.columns.colours, numeric: true },
         ],
         rows: members
@@ -164,7 +164,7 @@ function numberCell(
 ): CellView {
   if (!isKnown(figure)) return { text: "\u2013", reason: standingWord("not stated", words).word };
   return {
-    text: figureText(figureRow(pattern), { ...figure, unit: "1" }, words),
+    text: valueText(figureRow(pattern), figure, words),
     standing: standingView(figure, words),
   };
 }

@@ -16,7 +16,18 @@ export interface LazySheet {
   readonly slug: string;
   /** Tells it from every other; undefined where nothing is kept. */
   readonly identity: string | undefined;
+  /** What is known of it without loading it. */
+  readonly head: SheetHead;
   readonly sheet: () => Sheet;
+}
+
+/** Plain facts by which sheets are chosen and put in order. Each key is there, so that what a sheet does not state is known as soon. */
+export type SheetHead = {
+  readonly [Fact in "name" | "family" | "discontinued"]: Sheet[Fact] | undefined;
+};
+
+function headOf({ name, family, discontinued }: Sheet): SheetHead {
+  return { name, family, discontinued };
 }
 
 /** Every colour's sheet, in order of slug. Fits come first, because strength is reckoned against another colour's. */
@@ -32,7 +43,7 @@ export function lazySheets(records: Records, fits: Fits, kept?: KeptSteps): Lazy
   const begun = [...records.colours.values()].map((colour) => {
     const { slug } = colour;
     const step: Step = {
-      modules: ["lib/sheet/colour-sheet.ts", "lib/sheet/kept-sheet.ts"],
+      modules: ["lib/sheet/all-sheets.ts"],
       name: `sheet ${slug}`,
     };
     const made = (): Sheet => colourSheet(colour, fits, records);
@@ -44,12 +55,16 @@ export function lazySheets(records: Records, fits: Fits, kept?: KeptSteps): Lazy
   // Only once all are worked out stands every figure where it belongs.
   return begun.map((one): LazySheet => {
     const { slug } = one;
-    if (one.made === undefined) return { slug, identity: one.found.identity, sheet: one.sheet };
+    if (one.made === undefined) {
+      const { identity, sooner } = one.found;
+      return { slug, identity, head: sooner as SheetHead, sheet: one.sheet };
+    }
     const { value, names } = one.made;
-    if (kept === undefined) return { slug, identity: undefined, sheet: () => value };
+    const head = headOf(value);
+    if (kept === undefined) return { slug, identity: undefined, head, sheet: () => value };
     const identity = evidenceHash(value);
-    kept.keep(one.step, names, identity, () => packedSheet(value));
-    return { slug, identity, sheet: () => value };
+    kept.keep(one.step, names, identity, () => packedSheet(value), head);
+    return { slug, identity, head, sheet: () => value };
   });
 }
 

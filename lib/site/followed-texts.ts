@@ -7,7 +7,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 
 /** A sheet, and its texts, that are made when they are asked for. */
-export interface LazyTexts extends Pick<LazySheet, "slug" | "sheet"> {
+export interface LazyTexts extends Pick<LazySheet, "slug" | "head" | "sheet"> {
   readonly texts: () => SheetTexts;
 }
 
@@ -39,9 +39,9 @@ const SHEET: Readonly<Partial<Record<keyof Sheet, Grain>>> = {
   permanence: { keys: {} },
 };
 
-function followedSheet({ slug, sheet: own, texts }: LazyTexts): Followed<SheetTexts> {
+function followedSheet({ slug, head, sheet: own, texts }: LazyTexts): Followed<SheetTexts> {
   const root = `sheets/${slug}`;
-  const sheet = followedWhenAsked(own, SHEET, `${root}/sheet`, { slug });
+  const sheet = followedWhenAsked(own, SHEET, `${root}/sheet`, { slug }, head);
   const plain = followedWhenAsked(() => texts().plain, {}, `${root}/plain`);
   return {
     value: {

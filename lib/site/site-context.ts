@@ -291,8 +291,9 @@ function wordedSheets(
   words: Words,
 ): readonly SheetTexts[] {
   const held = heldFew<SheetTexts>(TEXTS_AT_ONCE);
-  const lazy = sheets.map(({ slug, sheet }) => ({
+  const lazy = sheets.map(({ slug, head, sheet }) => ({
     slug,
+    head,
     sheet,
     texts: () => held(slug, () => madeAside(() => sheetTexts(sheet(), words))),
   }));

@@ -245,7 +245,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     fault: "Geben Sie eine Menge über 0 an.",
     print: "Drucken",
     caption: "Was abzuwiegen ist",
-    columns: { what: "Was", planned: "Geplant, g", weighed: "Gewogen, g" },
+    columns: { what: "Was", planned: "Geplant,\u00a0g", weighed: "Gewogen,\u00a0g" },
     rows: { first: "Öl zu Beginn", held: "Zurückgehaltenes Öl", paint: "Farbe insgesamt" },
     comesOut: (from: string, to: string) => `${from} bis ${to} ml sollten herauskommen.`,
     tubesOf: (count: string, ml: string) =>

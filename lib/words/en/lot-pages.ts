@@ -232,7 +232,7 @@ export const LOT_PAGES = {
     fault: "Give an amount above 0.",
     print: "Print",
     caption: "What to weigh",
-    columns: { what: "What", planned: "Planned, g", weighed: "Weighed, g" },
+    columns: { what: "What", planned: "Planned,\u00a0g", weighed: "Weighed,\u00a0g" },
     rows: { first: "Oil to begin with", held: "Oil held back", paint: "Paint in all" },
     comesOut: (from: string, to: string) => `${from} to ${to} ml should come out.`,
     tubesOf: (count: string, ml: string) =>

@@ -233,7 +233,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     fault: "Dé una cantidad mayor que 0.",
     print: "Imprimir",
     caption: "Qué pesar",
-    columns: { what: "Qué", planned: "Previsto, g", weighed: "Pesado, g" },
+    columns: { what: "Qué", planned: "Previsto,\u00a0g", weighed: "Pesado,\u00a0g" },
     rows: {
       first: "Aceite para empezar",
       held: "Aceite reservado",

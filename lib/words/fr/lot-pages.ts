@@ -237,7 +237,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     fault: "Donner une quantité supérieure à 0.",
     print: "Imprimer",
     caption: "Ce qu’il faut peser",
-    columns: { what: "Quoi", planned: "Prévu, g", weighed: "Pesé, g" },
+    columns: { what: "Quoi", planned: "Prévu,\u00a0g", weighed: "Pesé,\u00a0g" },
     rows: {
       first: "Huile pour commencer",
       held: "Huile gardée en réserve",
