@@ -8,12 +8,10 @@ import { isKnown } from "../quantities/figure.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { Words } from "../words/words.ts";
 import { SHOWS_GROUND } from "../optics/tints/tint-statement.ts";
-import { lightfastnessRuling } from "../permanence/lightfastness.ts";
-import { openResults, type OpenResult } from "../planning/trial-results.ts";
-import { decimalText } from "../words/number-text.ts";
 import type { Records, TintReading } from "../records/records.ts";
 import { tintContrast } from "../sheet/tints/films-over-both.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { trialsToldBetter } from "./trials-told-better.ts";
 
 /** In a day. */
 const HOURS = 24;
@@ -99,12 +97,9 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
         contradictionHint(ruling),
       ),
     ),
-    ...openResults(records, slug).flatMap((open) => {
-      const text = betterThanFound(open);
-      return text === undefined
-        ? []
-        : [warning("sheet/trial-worse", [PLACES[open.result.kind]], text)];
-    }),
+    ...trialsToldBetter(sheet, records).map(({ key, message }) =>
+      warning("sheet/trial-worse", [key], message),
+    ),
     ...suspectComplaints(sheet, shown, records, warning),
     ...(residual !== undefined && isKnown(residual) && residual.value > RESIDUAL_OF_A_SLIP
       ? [
@@ -119,17 +114,6 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
         ]
       : []),
   ];
-}
-
-const PLACES = { exposure: "exposures", drying: "dryingTrials" } as const;
-
-/** What a trial that is over found, where the record says better of the colour. */
-function betterThanFound({ slug, ended, result, better }: OpenResult): string | undefined {
-  if (better === undefined) return undefined;
-  const over = `The trial trials/${slug} ended on ${ended}`;
-  return result.kind === "exposure"
-    ? `${over} at a change of ${decimalText(result.deltaEab, 1)} (as in category ${result.category}), and the record says ${decimalText(better, 1)} (${lightfastnessRuling(better).category}): the sheet tells it better than it was found`
-    : `${over}, still wet or tacky on day ${result.touchDryDays[0]}, and the record says dry to the touch in ${better} days: the sheet tells it better than it was found`;
 }
 
 function suspectComplaints(
