@@ -10,6 +10,7 @@ import type { Words } from "../words/words.ts";
 import { SHOWS_GROUND } from "../optics/tints/tint-statement.ts";
 import type { Records, TintReading } from "../records/records.ts";
 import { tintContrast } from "../sheet/tints/films-over-both.ts";
+import { bookOf } from "../sheet/lots/lot-book.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { trialsToldBetter } from "./trials-told-better.ts";
 
@@ -18,9 +19,11 @@ const HOURS = 24;
 /** Mean square of residual over noise that no honest drawdowns leave, however little the model fits the paint. Our own limit. */
 const RESIDUAL_OF_A_SLIP = 300;
 
-/** A complaint about a key of a colour's record; on what line it stands, the record knows. */
+/** A complaint about a key of a colour's record, or of a lot's; on what line it stands, the record knows. */
 export interface SheetComplaint extends Complaint {
   readonly slug: string;
+  /** The lot's, where its record is meant. */
+  readonly lot?: string;
   readonly path: RecordPath;
 }
 
@@ -34,10 +37,15 @@ export function sheetWarnings(
 }
 
 /** Lines move with every note, and no complaint is another for it: so they are looked up anew. */
-export function placedIn({ colours }: Records): (complaint: SheetComplaint) => Diagnostic {
-  return ({ slug, path, ...complaint }) => ({
+export function placedIn({ colours, lots }: Records): (complaint: SheetComplaint) => Diagnostic {
+  return ({ slug, lot, path, ...complaint }) => ({
     ...complaint,
-    place: colours.get(slug)?.place(path) ?? { file: slug, line: 1, column: 1, path: "" },
+    place: (lot === undefined ? colours.get(slug) : lots.get(lot))?.place(path) ?? {
+      file: lot ?? slug,
+      line: 1,
+      column: 1,
+      path: "",
+    },
   });
 }
 
@@ -100,6 +108,7 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
     ...trialsToldBetter(sheet, records).map(({ key, message }) =>
       warning("sheet/trial-worse", [key], message),
     ),
+    ...lotsInAnotherWhite(slug, records, words),
     ...suspectComplaints(sheet, shown, records, warning),
     ...(residual !== undefined && isKnown(residual) && residual.value > RESIDUAL_OF_A_SLIP
       ? [
@@ -114,6 +123,23 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
         ]
       : []),
   ];
+}
+
+/** Lots whose let-down reads as their standard's does in another white than their records say. */
+function lotsInAnotherWhite(slug: string, records: Records, words: Words): SheetComplaint[] {
+  return (bookOf(slug, records)?.lots ?? []).flatMap(({ lot, comparison: { remarks } }) =>
+    remarks
+      .filter(({ rule }) => rule === "reads-as-in-another-white")
+      .map((remark) => ({
+        severity: "warning",
+        rule: "sheet/lot-white",
+        slug,
+        lot: lot.slug,
+        path: ["tints", 0],
+        message: `The lot ${lot.record.number} is not judged. ${unended(statementText(remark, words))}`,
+        hint: undefined,
+      })),
+  );
 }
 
 function suspectComplaints(
