@@ -18,18 +18,18 @@ import type { PigmentRecord } from "../records/schema/pigment.ts";
 import type { Block, FoldBlock } from "../blocks/block.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import { colourCard } from "./colour-card.ts";
-import { poisonCentreLine, workedOut } from "./handling-section.ts";
+import { poisonCentreLine, workedOut } from "./safety-blocks.ts";
 import { knownPigments } from "./known-pigments.ts";
 import { labelView } from "./label-view.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
 import { pigmentPhotographs } from "./photograph-blocks.ts";
-import { pigmentFacts } from "./pigment-view.ts";
+import { pigmentFacts } from "./pigment-blocks.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { textPage } from "./text-page.ts";
-import { byReason } from "./studio-view.ts";
+import { cautionsByReason } from "./studio-cautions.ts";
 import { nameOrder } from "../quantities/name-order.ts";
 
 const FIGURES = [
@@ -238,7 +238,6 @@ export function pigmentPage(
       heading: words.pages.photographs.heading,
       list: pigmentPhotographs(slug, record.name, context, place).flatMap((one) => one.photographs),
     },
-    lists: [],
     handlingHeading: text.handling,
     label: labelView(
       part,
@@ -248,13 +247,13 @@ export function pigmentPage(
       place,
     ),
     cautionsHeading: words.operations["weighing and mulling"] ?? "",
-    cautions: byReason(
+    cautions: cautionsByReason(
       cautions.filter(({ general }) => !general),
       words,
     ),
     handling: [
       handling.general,
-      poisonCentreLine(poisonCentre, handling),
+      poisonCentreLine(poisonCentre, words),
       cautionLineOf([record], words),
     ],
     colours: shown.map((worded) => colourCard(worded, context, place)),
@@ -262,7 +261,6 @@ export function pigmentPage(
       ? { someColours: words.pages.parts.someOf(shown.length, colours.length) }
       : {}),
     ...(colours.length === 0 ? { noColours: text.noColours } : {}),
-    terms: [],
     revision: words.pages.build(context.date === undefined ? undefined : words.date(context.date)),
   };
 }

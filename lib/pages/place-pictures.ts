@@ -4,7 +4,7 @@ import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
 import { placeInRange } from "../plots/place-in-range.ts";
 import type { Collection } from "../collection/collection.ts";
-import { textOf, type SheetPage } from "./section-views.ts";
+import { textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Where a colour stands among the others: in oil and in drying. */
 export function placePictures(page: SheetPage): PictureView[] {

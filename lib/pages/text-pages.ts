@@ -1,5 +1,5 @@
 import type { SectionBlock } from "../blocks/block.ts";
-import { section } from "../blocks/section-blocks.ts";
+import { linksOf, section } from "../blocks/section-blocks.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { MEASURED_ERRORS } from "../optics/fit/measured-errors.ts";
@@ -7,7 +7,6 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { asMarkup } from "../present/views.ts";
 import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { terms } from "./section-views.ts";
 import { standingsKey } from "./site-frame.ts";
 import { sourceEntry } from "./source-entry.ts";
 import { textPage } from "./text-page.ts";
@@ -28,7 +27,12 @@ export function methodsPage(context: PageContext, place: PagePlace): TextPageVie
           id === "tints" ? `${prose}\n\n${text.measured(MEASURED_ERRORS)}` : prose,
         ]),
       ),
-      close: [{ kind: "terms", terms: terms(words, Object.keys(words.trade)) }],
+      close: [
+        {
+          kind: "terms",
+          terms: Object.entries(words.trade).map(([term, gloss]) => ({ term, gloss })),
+        },
+      ],
     },
     context,
     place,
@@ -125,7 +129,7 @@ export function notFoundPage(context: PageContext, place: PagePlace): TextPageVi
     {
       heading: text.heading,
       description: text.lead,
-      opening: [{ kind: "links", links: [{ text: text.link, href: `${place.root}colours/` }] }],
+      opening: linksOf([{ text: text.link, href: `${place.root}colours/` }]),
       sections: [],
     },
     context,

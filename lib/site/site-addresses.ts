@@ -76,8 +76,10 @@ function formerFaults({ workshop, workshopPlace }: Records, pages: PagePaths): D
   });
 }
 
-/** Addresses of an earlier manifest that no page of today has, each told once: a colour's sheet for all its pages, one language for all. */
-/** Each once, whichever manifests list it, and where it can be mended. */
+/**
+ * Addresses of earlier manifests that no page of today has, each told once, where it can be mended: a
+ * colour's sheet for all its pages, one language for all.
+ */
 function lostFaults(
   { workshopPlace }: Records,
   pages: PagePaths,

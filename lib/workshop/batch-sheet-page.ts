@@ -4,8 +4,8 @@ import { learntFillMl } from "../lots/learnt-yield.ts";
 import type { BatchRecipe } from "../formulation/batch.ts";
 import { noBatch, spannedRecipe } from "../pages/batch-view.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
-import { mullingCautions } from "../pages/safety-blocks.ts";
-import type { SheetPage } from "../pages/section-views.ts";
+import { mullingCautions } from "../pages/studio-cautions.ts";
+import { pageOfSheet } from "../pages/page-of-sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { type Interval, type Quantity, ends, midpoint } from "../quantities/interval.ts";
 import { weighedInG } from "../records/lot-faults.ts";
@@ -99,7 +99,7 @@ export function batchSheetPage(
   const { batchSheet: text } = words.pages.lots;
   const { sheet } = worded;
   const matter = planMatter(worded, context);
-  const page: SheetPage = { context, worded, place, words };
+  const page = pageOfSheet(worded, context, place);
   const head = {
     kind: "batch-sheet" as const,
     ...workshopHead(context, text.heading(sheet.name), text.description(sheet.name)),
