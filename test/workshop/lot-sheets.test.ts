@@ -34,7 +34,9 @@ describe("the batch sheet of a planned lot", () => {
   });
 
   test("says when the pigment's rub-out takes all the oil, as of a new lot of it", () => {
-    const takesAll = expect.stringMatching(/^Hold no oil back: the rub-out figure \(120\sg.100\sg\)/);
+    const takesAll: unknown = expect.stringMatching(
+      /^Hold no oil back: the rub-out figure \(120\sg.100\sg\)/,
+    );
     expect(sheet?.remarks).not.toContainEqual(takesAll);
     const texts = fourColourWorkshop();
     const pigment = "pigments/lamp-black.yaml";
