@@ -79,19 +79,23 @@ export function partsOf({ shape }: Declared, node: unknown, path: string): Part[
     }));
   if (shape.form === "figure" || shape.form === "list" || typeof node !== "object")
     throw new RangeError(`${path} is no ${shape.form}, as it is declared`);
-  return Object.entries(node as Readonly<Record<string, unknown>>).map(([key, value]) => {
-    const part = shape.form === "members" ? shape.members[key] : inMap(shape, key);
-    if (part === undefined)
-      throw new RangeError(`${pathBelow(path, key)} is not declared in its section`);
-    return { key, name: key, star: shape.form === "map" ? "*" : key, part, value };
-  });
+  const values = new Map(Object.entries(node));
+  const parts = declaredParts(shape).flatMap(({ key, ...of }) =>
+    values.has(key) ? [{ key, name: key, ...of, value: values.get(key) as unknown }] : [],
+  );
+  if (parts.length === values.size) return parts;
+  const told = new Set(parts.map(({ key }) => key));
+  const stranger = [...values.keys()].find((key) => !told.has(key)) ?? "";
+  throw new RangeError(`${pathBelow(path, stranger)} is not declared in its section`);
 }
 
-function inMap(
-  { keys, member }: Extract<Shape, { form: "map" }>,
-  key: string,
-): Declared | undefined {
-  return keys.includes(key) ? member : undefined;
+/** In the order of the declaration, whatever order a section was put together in. */
+function declaredParts(
+  shape: Extract<Shape, { form: "members" | "map" }>,
+): readonly Pick<Part, "key" | "star" | "part">[] {
+  return shape.form === "members"
+    ? Object.entries(shape.members).map(([key, part]) => ({ key, star: key, part }))
+    : shape.keys.map((key) => ({ key, star: "*", part: shape.member }));
 }
 
 /** An array's member goes by its slug, a tint by its white's, a step by its ratio, a film by its micrometres: paths then survive a new neighbour. */
