@@ -67,12 +67,12 @@ export function oilSection(
     { cpvc, factor: opened.factor },
     (v) => effectiveCpvc(v.cpvc, v.factor),
   );
-  const volumes = paintVolumes(
-    { oilIndex, oilDensity, pigmentDensity },
-    additions,
-    solventShares(additions, records),
-  );
-  const { pvc } = volumes;
+  const { pvc, paintDensity, pigmentMassFraction, pigmentGPerMl, volumeSolids, oilBeforeFat } =
+    paintVolumes(
+      { oilIndex, oilDensity, pigmentDensity },
+      additions,
+      solventShares(additions, records),
+    );
   const reduced = (critical: Figure<Quantity>): Figure<Quantity> =>
     derivedFigure(
       { name: "PVC / CPVC", unit: "1", source: "bierwagen-hay-1975" },
@@ -101,9 +101,14 @@ export function oilSection(
     finenessOfGrindUm,
     dispersionFactor: opened.factor,
     effectiveCpvc: effective,
-    ...volumes,
+    pvc,
     oilVolumeFraction: derivedFigure({ name: "1 - PVC", unit: "1" }, { pvc }, (v) => 1 - v.pvc),
+    oilBeforeFat,
     ...packing,
+    paintDensityGPerCm3: paintDensity,
+    pigmentMassFraction,
+    pigmentGPerMl,
+    volumeSolids,
     finish: finish.figure,
     gloss60,
     body: recordedWord(colour, "body"),

@@ -11,18 +11,15 @@ import type { Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { AdditionPart } from "../sheet.ts";
-import type { OilSection } from "./oil-figures.ts";
 
-/** What the section takes over as it is. */
-export type PaintVolumes = Pick<
-  OilSection,
-  | "pvc"
-  | "paintDensityGPerCm3"
-  | "pigmentMassFraction"
-  | "pigmentGPerMl"
-  | "volumeSolids"
-  | "oilBeforeFat"
->;
+export interface PaintVolumes {
+  readonly pvc: Figure<Quantity>;
+  readonly paintDensity: Figure<Quantity>;
+  readonly pigmentMassFraction: Figure<Quantity>;
+  readonly pigmentGPerMl: Figure<Quantity>;
+  readonly volumeSolids: Figure<Quantity>;
+  readonly oilBeforeFat: Figure<Quantity>;
+}
 
 export interface PaintInputs {
   readonly oilIndex: Figure<Quantity>;
@@ -64,7 +61,7 @@ export function paintVolumes(
         );
       },
     ),
-    paintDensityGPerCm3: derivedFigure(
+    paintDensity: derivedFigure(
       { name: "mass / volume of all that is in it", unit: "g/cm3" },
       inputs(paint, additions),
       (v) => paintDensityGPerCm3(components(v, additions)),
