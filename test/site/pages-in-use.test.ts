@@ -36,17 +36,6 @@ describe("folds", () => {
   });
 });
 
-test.each([
-  ["one white", "alizarin-crimson"],
-  ["three whites", "bone-black"],
-  ["none", "titanium-white"],
-])("what a colour with tints in %s does is told on the first screen", async (_, slug) => {
-  await on(`colours/${slug}/`, 1440, async (page) => {
-    const facts = await page.locator(".facts").boundingBox();
-    expect(facts?.y).toBeLessThan(760);
-  });
-});
-
 describe.each(["colours/by-hue/", "colours/by-value/"])("the chart of %s", (path) => {
   test.each([390, 1440])("names every colour of the range at %s px", async (width) => {
     await on(path, width, async (page) => {
