@@ -69,8 +69,6 @@ export const TRAIL: Shortcode = {
           title,
           description: words.pages.whites.trailDescription(trails.map(({ label }) => label)),
           trails,
-          frame: "fitted",
-          axes: { a: "a*", b: "b*" },
           ends: words.pages.whites.trailEnds,
         }),
       ),
@@ -103,7 +101,6 @@ export const SWATCHES: Shortcode = {
       colourStrip({
         idPrefix,
         title: text.swatchesTitle(level, white),
-        heading: "",
         axisLabel: text.swatchesAxis(level, white),
         missing: room.context.words.pages.sheet.missing,
         description: `${steps.map(({ spoken }) => spoken).join("; ")}.`,

@@ -34,7 +34,6 @@ export function glossPicture(page: SheetPage): PictureView[] {
   const svg = glossStrip({
     idPrefix: "gloss",
     title: text.glossTitle,
-    heading: "",
     axisLabel: text.glossAxis,
     missing: words.pages.sheet.missing,
     finishes,

@@ -42,7 +42,6 @@ export function ladderPicture(
       width,
       title,
       description,
-      heading: "",
       axisLabel: words.pages.whites.stepsCaption(white.name, massRatioKind),
       missing: words.pages.sheet.missing,
       steps,

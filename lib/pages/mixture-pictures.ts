@@ -59,8 +59,6 @@ function driftPicture(white: MixtureWhite, { sheet, words }: SheetPage): Picture
         idPrefix: `drift-${white.white.slug}`,
         title,
         trails,
-        frame: "fitted",
-        axes: { a: "a*", b: "b*" },
         ends: { plusA, minusA, plusB, minusB },
         description: text.description(
           white.drifts.map(({ name, path }) =>
@@ -160,8 +158,6 @@ function pairPicture(
         idPrefix: `pair-${slug}`,
         title,
         trails,
-        frame: "fitted",
-        axes: { a: "a*", b: "b*" },
         ends: { plusA, minusA, plusB, minusB },
         description: text.description(
           pair.first,

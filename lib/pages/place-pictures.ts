@@ -50,7 +50,6 @@ function placePicture(
             standing: figure.standing,
             text: `${sheet.name}: ${text}`,
           },
-          missing: words.pages.sheet.missing,
           range,
           legend: box(range.count),
           ends,

@@ -99,7 +99,6 @@ export function glazePictures({ sheet: { family, optics }, words }: SheetPage): 
   const svg = glazeStrip({
     idPrefix: "glaze",
     title: text.glazeTitle,
-    heading: "",
     axisLabel: text.glazeAxis,
     missing: words.pages.sheet.missing,
     description: text.glazeDescription(
@@ -160,8 +159,10 @@ function hidingPicture({ sheet, words }: SheetPage): PictureView[] {
         ({ filmUm, contrastRatio }) => `${filmUm} \u00b5m ${decimalText(contrastRatio, 2)}`,
       ),
     ),
-    curves: [{ label: sheet.name, colour, standing: "derived", points }],
-    readings: [],
+    label: sheet.name,
+    colour,
+    standing: "derived",
+    points,
     limit: { contrastRatio: HIDING_CONTRAST_RATIO, label: text.hides },
   });
   return [{ svg: asMarkup(svg), caption: text.hidingTitle }];

@@ -24,8 +24,6 @@ export function trailPicture({ sheet, words, context }: SheetPage): PictureView[
     title: text.trailTitle,
     description: text.trailDescription(trails.map(({ label }) => label)),
     trails,
-    frame: "fitted",
-    axes: { a: "a*", b: "b*" },
     ends: text.trailEnds,
   });
   return [{ svg: asMarkup(svg), caption: text.trailTitle }];
