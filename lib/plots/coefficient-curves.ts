@@ -79,7 +79,6 @@ function drawnHalf(
     top,
     ...sides,
     areaHeight: AREA_HEIGHT,
-    decimalMark: params.decimalMark,
     inside: 8,
     x: { domain: DRAWN_NM, ticks: ticksEvery(50, DRAWN_NM), label: params.wavelengthLabel },
     y: { domain: [0, most], ticks, label: half.axisLabel },

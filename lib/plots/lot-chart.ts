@@ -55,7 +55,6 @@ export function lotChart(params: LotChart): string {
     width,
     top: 0,
     areaHeight: AREA_HEIGHT,
-    decimalMark: params.decimalMark,
     inside: 12,
     x: {
       domain: [0.5, places + 0.5],

@@ -23,7 +23,6 @@ export interface FrameWish {
   readonly areaHeight?: number | undefined;
   readonly x: AxisWish;
   readonly y: AxisWish;
-  readonly decimalMark?: "." | "," | undefined;
   /** Lines across the area at the ticks: of the vertical axis unless given. */
   readonly grid?: "y" | "both" | undefined;
   /** Room inside the area at its four sides, so that a mark on the edge stays whole. */
@@ -48,7 +47,7 @@ export interface PlotFrame {
 
 /** The vertical axis is named above it, level, because words on their side are hard to read on a phone. */
 export function plotFrame(wish: FrameWish): PlotFrame {
-  const { width, inside, decimalMark } = wish;
+  const { width, inside } = wish;
   const above = wrappedLines(wish.y.label, width, TEXT_SIZE);
   const below = wrappedLines(wish.x.label, width, TEXT_SIZE);
   const lastNumber = textWidth(
@@ -83,8 +82,8 @@ export function plotFrame(wish: FrameWish): PlotFrame {
         ),
       ]),
       ...textLines(above, { x: 0, y: wish.top + TEXT_SIZE }, { role: "axis-label" }),
-      ...axisLeft(area, y, wish.y.ticks, decimalMark),
-      ...axisBelow(area, x, wish.x.ticks, decimalMark),
+      ...axisLeft(area, y, wish.y.ticks),
+      ...axisBelow(area, x, wish.x.ticks),
       ...textLines(
         below,
         { x: area.right, y: labelTop + TEXT_SIZE },

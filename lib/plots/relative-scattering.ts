@@ -45,7 +45,6 @@ export function relativeScattering(params: RelativeScattering): string {
     width: pictureWidth(params),
     top: 0,
     areaHeight: AREA_HEIGHT,
-    decimalMark: params.decimalMark,
     inside: 4,
     x: { domain: NM, ticks: ticksEvery(100, NM), label: params.wavelengthLabel },
     y: {

@@ -33,7 +33,6 @@ export function trialCurve(params: TrialCurve): string {
     width,
     top: 0,
     areaHeight: AREA_HEIGHT,
-    decimalMark: params.decimalMark,
     inside: 10,
     x: { domain: [0, last], ticks: roundTicks([0, last], 5), label: params.dayLabel },
     y: {

@@ -68,7 +68,6 @@ export function valueChromaSlice(params: ValueChromaSlice): string {
     width,
     top: 0,
     areaHeight: params.areaHeight ?? 260,
-    decimalMark: params.decimalMark,
     inside: 10,
     x: {
       domain: [from, most],

@@ -4,6 +4,7 @@ import type { Finish } from "../../formulation/finish.ts";
 import type { Interval, Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { FINISHES, OIL_CLASSES, OIL_WAYS, wordOf } from "./closed-words.ts";
+import { pigmentWord } from "../pigment-words.ts";
 import {
   bracketed,
   decimals,
@@ -26,28 +27,12 @@ const GRAINS: Readonly<Record<ParticleClass, string>> = {
   coarse: "un pigment grossier",
 };
 
-/** Examples of Church's table. */
-const SUCH_AS: Readonly<Record<string, string>> = {
-  "white lead": "blanc de plomb",
-  "zinc white": "blanc de zinc",
-  vermilion: "vermillon",
-  ultramarine: "outremer",
-  "yellow ochre": "ocre jaune",
-  viridian: "vert émeraude",
-  "Prussian blue": "bleu de Prusse",
-  "raw umber": "terre d’ombre naturelle",
-  "burnt umber": "terre d’ombre brûlée",
-  "ivory black": "noir d’ivoire",
-  "raw sienna": "terre de Sienne naturelle",
-  "burnt sienna": "terre de Sienne brûlée",
-};
-
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "medium-holds-solvent": ({ mediums }) =>
     `On ignore quelle part ${of(namesWithin(mediums))} s’en va en séchant\u202f: il s’y trouve un solvant, et tout est compté comme film.`,
   "oil-index-class": ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-    `Un indice d’huile ${OIL_CLASSES[oilIndexClass]}\u202f: ${gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe que ${listed(suchAs.map((one) => wordOf(SUCH_AS, one)))} dans la table de Church`}.`,
+    `Un indice d’huile ${OIL_CLASSES[oilIndexClass]}\u202f: ${gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe que ${listed(suchAs.map((one) => pigmentWord(one, "fr")))} dans la table de Church`}.`,
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>
     `Un indice d’huile ${OIL_CLASSES[oilIndexClass]}, jugé au milieu de l’estimation (${gramsTo100(oilIndexGPer100g)} en masse)\u202f; l’estimation va ${fromTo(spans, OIL_CLASSES)}.`,
   "working-paint-takes-more-than-rub-out": ({ ratio, oilAbsorptionGPer100g }) =>
@@ -69,7 +54,7 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "oil-absorption-method-not-stated": () =>
     "La méthode de la prise d’huile n’est pas consignée, et les méthodes diffèrent.",
   "handbook-range": ({ range, colourIndexName, kinds }) =>
-    `Les manuels donnent ${significant(range, 3)} pour ${colourIndexName}${bracketed(namesWithin(kinds))}.`,
+    `Les manuels donnent ${significant(range, 3)} pour ${colourIndexName}${bracketed(listed(kinds.map((kind) => pigmentWord(kind, "fr"))))}.`,
 
   "high-oil-demand-low-cpvc": (v) =>
     `En volume, sa demande en huile est élevée\u202f: ${fillsTheGaps(v)}, et la CPVC est basse (${percent(v.cpvc)}).`,

@@ -6,7 +6,7 @@ import type { WordingsOf } from "../../quantities/statement.ts";
 import { EXPECTED, FORMS, wordOf } from "./closed-words.ts";
 import { deltaEabText } from "../phrases.ts";
 import { bracketed, decimals, listed, namesWithin, sentence, within } from "./phrases.ts";
-import { kindsText } from "./pigment-kinds.ts";
+import { pigmentWord } from "../pigment-words.ts";
 
 /** What the pigment does, of one and of several. */
 const EFFECTS: Readonly<
@@ -148,7 +148,7 @@ function holds(pigments: readonly string[]): string {
 function kindsBeside(kinds: string, pigment: string): string | undefined {
   return kinds.toLowerCase() === pigment.toLowerCase()
     ? undefined
-    : `parmi\u202f: ${kindsText(kinds)}`;
+    : `parmi\u202f: ${pigmentWord(kinds, "fr")}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */
