@@ -12,9 +12,9 @@ import {
 import { pictureFolder, picturedColours, sharedPicture } from "../pages/shared-picture.ts";
 import { pageHead } from "../pages/site-frame.ts";
 import { textPage } from "../pages/text-page.ts";
-import type { Block, EntriesBlock } from "../blocks/block.ts";
+import type { EntriesBlock } from "../blocks/block.ts";
 import type { TextPageView, AnswerPageView } from "../blocks/page-kinds.ts";
-import { section, statement } from "../blocks/section-blocks.ts";
+import { section } from "../blocks/section-blocks.ts";
 import {
   comparableColour,
   comparableTint,
@@ -22,7 +22,7 @@ import {
   tellingTint,
 } from "../pages/screen-swatch.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { AnswerPartView, ReplyView } from "../present/answer-views.ts";
+import type { ReplyView } from "../present/answer-views.ts";
 import { THEMES } from "../records/schema/terms.ts";
 import { claimText, factText, todayText } from "../present/claim-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
@@ -121,7 +121,7 @@ export function answerPage(
       question,
     ),
     summary: { body: rendered.summary },
-    blocks: rendered.parts.flatMap(partBlocks),
+    blocks: rendered.blocks,
     ...(claims.length === 0
       ? {}
       : {
@@ -188,24 +188,6 @@ function whitesOfAnswer(sheets: readonly Sheet[]): Sheet["tints"][number]["white
     : [...all.values()].filter(({ slug }) =>
         tried.every((whites) => whites.some((white) => white.slug === slug)),
       );
-}
-
-/** What a part of an answer is among the blocks of a page. */
-function partBlocks(part: AnswerPartView): Block[] {
-  switch (part.kind) {
-    case "prose":
-      return [{ kind: "prose", body: part.body }];
-    case "table":
-      return [{ kind: "table", table: part.table }];
-    case "picture":
-      return [{ kind: "plots", plots: [part.picture] }];
-    case "pictures":
-      return [{ kind: "plots", plots: part.pictures }];
-    case "list":
-      return [{ kind: "list", list: part.list }, statement(part.note, "note")];
-    case "fold":
-      return [{ kind: "fold", summary: part.summary, blocks: part.parts.flatMap(partBlocks) }];
-  }
 }
 
 /** Those that the record names, else those that its claims speak of. */

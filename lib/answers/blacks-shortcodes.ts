@@ -5,6 +5,9 @@ import {
   theoryPicture,
   theoryStatements,
 } from "../pages/theory-views.ts";
+import type { Block } from "../blocks/block.ts";
+import { lists, plots, statement, tables } from "../blocks/section-blocks.ts";
+import type { PictureView, TableView } from "../present/views.ts";
 import type { BlockPiece, Shortcode, ShortcodeRoom } from "./shortcode.ts";
 
 /** The range's blacks in its whites at one lightness. */
@@ -15,7 +18,7 @@ export const BLACKS: Shortcode = {
     { name: "show", kind: "text", optional: true },
     { name: "level", kind: "level", optional: true },
   ],
-  does: "b* of every black of the range in every white, at L* 50 or at the lightness that `level` gives: a `picture`, or with `show=table` a table with a*",
+  does: "b* of every black of the range in every white, at L* 50, or with `level` at L* 70 or 30: a `picture`, or with `show=table` a table with a*",
   render: (args, room) => {
     const level = args.level("level");
     return shown(args.text("show") ?? "picture", room, {
@@ -33,7 +36,7 @@ export const SCATTERING: Shortcode = {
   does: "how each white scatters light over the spectrum: from its own films, and as a band by theory",
   render: (_, room) => {
     const pictures = scatteringPictures(room.context, room.id);
-    return pictures.length === 0 ? undefined : { pictures };
+    return pictures.length === 0 ? undefined : { blocks: plots(pictures) };
   },
 };
 
@@ -46,8 +49,8 @@ export const THEORY: Shortcode = {
   render: (args, room) =>
     shown(args.text("show") ?? "picture", room, {
       picture: () => pictured(theoryPicture(room.context, room.id)),
-      told: () => theoryStatements(true, room.context),
-      untold: () => theoryStatements(false, room.context),
+      told: () => said(theoryStatements(true, room.context)),
+      untold: () => said(theoryStatements(false, room.context)),
       inputs: () => tabled(theoryInputs(room.context)),
     }),
 };
@@ -55,7 +58,7 @@ export const THEORY: Shortcode = {
 function shown(
   wanted: string,
   room: ShortcodeRoom,
-  ways: Readonly<Record<string, () => BlockPiece | undefined>>,
+  ways: Readonly<Record<string, () => readonly Block[] | undefined>>,
 ): BlockPiece | undefined {
   const way = Object.hasOwn(ways, wanted) ? ways[wanted] : undefined;
   return way === undefined
@@ -64,13 +67,21 @@ function shown(
         actual: wanted,
         expected: Object.keys(ways).join(" | "),
       })
-    : way();
+    : withBlocks(way());
 }
 
-function pictured(picture: ReturnType<typeof theoryPicture>): BlockPiece | undefined {
-  return picture === undefined ? undefined : { picture };
+function withBlocks(blocks: readonly Block[] | undefined): BlockPiece | undefined {
+  return blocks && { blocks };
 }
 
-function tabled(table: ReturnType<typeof theoryInputs>): BlockPiece | undefined {
-  return table === undefined ? undefined : { table };
+function pictured(picture: PictureView | undefined): Block[] | undefined {
+  return picture && plots([picture]);
+}
+
+function tabled(table: TableView | undefined): Block[] | undefined {
+  return table && tables([table]);
+}
+
+function said(found: ReturnType<typeof theoryStatements>): Block[] | undefined {
+  return found && [...lists([found.list]), statement(found.note, "note")];
 }

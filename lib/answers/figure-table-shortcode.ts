@@ -3,6 +3,7 @@ import { unitText, valueText } from "../present/figure-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, ColumnView } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
+import { tables } from "../blocks/section-blocks.ts";
 import type { RangeFigure } from "../claims/figure-index.ts";
 import type { Shortcode, ShortcodeRoom } from "./shortcode.ts";
 
@@ -21,21 +22,20 @@ export const TABLE: Shortcode = {
     const text = words.pages.answers.table;
     const paths = args.figures("figures");
     const colours = args.colours("colours");
-    return {
-      table: {
-        caption: args.text("caption") ?? text.caption,
-        columns: [
-          { head: text.colour },
-          ...paths.map((path) =>
-            column(colours.flatMap(({ sheet }) => found(`${sheet.slug}.${path}`, room))[0], room),
-          ),
-        ],
-        rows: colours.map(({ sheet }): CellView[] => [
-          { text: sheet.name, href: `${room.place.root}colours/${sheet.slug}/` },
-          ...paths.map((path) => cell(found(`${sheet.slug}.${path}`, room)[0], room)),
-        ]),
-      },
+    const table = {
+      caption: args.text("caption") ?? text.caption,
+      columns: [
+        { head: text.colour },
+        ...paths.map((path) =>
+          column(colours.flatMap(({ sheet }) => found(`${sheet.slug}.${path}`, room))[0], room),
+        ),
+      ],
+      rows: colours.map(({ sheet }): CellView[] => [
+        { text: sheet.name, href: `${room.place.root}colours/${sheet.slug}/` },
+        ...paths.map((path) => cell(found(`${sheet.slug}.${path}`, room)[0], room)),
+      ]),
     };
+    return { blocks: tables([table]) };
   },
 };
 

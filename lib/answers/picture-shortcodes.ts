@@ -1,13 +1,14 @@
-import { ladderPicture, trailPoint, whiteTrail } from "../pages/whites-section.ts";
+import { plots } from "../blocks/section-blocks.ts";
+import { ladderPicture } from "../pages/ladder-picture.ts";
+import { trailPoint, whiteTrail } from "../pages/trail-picture.ts";
 import type { NearNeutral } from "../collection/near-neutrals.ts";
 import { glossCaption } from "../pages/gloss-caption.ts";
 import { comparableTint } from "../pages/screen-swatch.ts";
 import { colourStrip, type ColourStep } from "../plots/colour-strip.ts";
 import { tintTrail } from "../plots/tint-trail.ts";
-import { placesWithin, type PrintedNumbers } from "../words/number-text.ts";
+import { coordinateOf } from "../present/coordinate-text.ts";
 import { asMarkup } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { EqualLightness, TintSection } from "../sheet/sheet.ts";
 import type { Shortcode, ShortcodeRoom } from "./shortcode.ts";
 
@@ -28,20 +29,9 @@ export const LADDER: Shortcode = {
     const [worded] = args.colours("colour");
     const tint = worded === undefined ? undefined : tintIn(worded, args.text("white"), room);
     if (worded === undefined || tint === undefined) return undefined;
-    const picture = ladderPicture(
-      tint,
-      words,
-      room.id,
-      words.pages.answers.picture.ladderTitle(worded.sheet.name, tint.white.name),
-    );
-    return picture === undefined
-      ? undefined
-      : {
-          picture: {
-            ...picture,
-            caption: words.pages.answers.picture.ladderTitle(worded.sheet.name, tint.white.name),
-          },
-        };
+    const title = words.pages.answers.picture.ladderTitle(worded.sheet.name, tint.white.name);
+    const picture = ladderPicture(tint, room.id, title, words);
+    return picture && { blocks: plots([picture]) };
   },
 };
 
@@ -63,32 +53,29 @@ export const TRAIL: Shortcode = {
       tint === undefined
         ? []
         : whiteTrail(
-            tint,
-            trailPoint({ ...sheet.notations.masstone, standing: "measured" }),
+            tint.steps,
             sheet.name,
+            trailPoint({ ...sheet.notations.masstone, standing: "measured" }),
           ),
     );
     const white = tints.find(({ tint }) => tint !== undefined)?.tint?.white.name;
     if (white === undefined || trails.length === 0 || tints.some(({ tint }) => tint === undefined))
       return undefined;
     const title = words.pages.answers.picture.trailTitle(white);
-    return {
-      picture: {
-        svg: asMarkup(
-          tintTrail({
-            decimalMark: words.numbers.mark,
-            idPrefix: room.id,
-            title,
-            description: words.pages.whites.trailDescription(trails.map(({ label }) => label)),
-            trails,
-            frame: "fitted",
-            axes: { a: "a*", b: "b*" },
-            ends: words.pages.whites.trailEnds,
-          }),
-        ),
-        caption: glossCaption(title, shownTints(tints), words),
-      },
+    const picture = {
+      svg: asMarkup(
+        tintTrail({
+          decimalMark: words.numbers.mark,
+          idPrefix: room.id,
+          title,
+          description: words.pages.whites.trailDescription(trails.map(({ label }) => label)),
+          trails,
+          ends: words.pages.whites.trailEnds,
+        }),
+      ),
+      caption: glossCaption(title, shownTints(tints), words),
     };
+    return { blocks: plots([picture]) };
   },
 };
 
@@ -101,7 +88,7 @@ export const SWATCHES: Shortcode = {
     { name: "white", kind: "white" },
     { name: "level", kind: "level", optional: true },
   ],
-  does: "tints of several colours side by side, at L* 50 in a white, or at the lightness that `level` gives",
+  does: "tints of several colours side by side in a white, at L* 50, or with `level` at L* 70 or 30",
   render: (args, room) => {
     const text = room.context.words.pages.answers.picture;
     const level = args.level("level");
@@ -115,24 +102,22 @@ export const SWATCHES: Shortcode = {
       colourStrip({
         idPrefix,
         title: text.swatchesTitle(level, white),
-        heading: "",
         axisLabel: text.swatchesAxis(level, white),
         missing: room.context.words.pages.sheet.missing,
-        description: `${steps.map(({ spoken }) => spoken).join(room.context.words.semicolon)}.`,
+        description: `${steps.map(({ spoken }) => spoken).join("; ")}.`,
         colours: steps,
         ...(width === undefined ? {} : { width }),
       });
-    return {
-      picture: {
-        svg: asMarkup(strip(room.id, WIDE)),
-        narrow: asMarkup(strip(`${room.id}-narrow`)),
-        caption: glossCaption(
-          text.swatchesTitle(level, white),
-          shownTints(tints),
-          room.context.words,
-        ),
-      },
+    const picture = {
+      svg: asMarkup(strip(room.id, WIDE)),
+      narrow: asMarkup(strip(`${room.id}-narrow`)),
+      caption: glossCaption(
+        text.swatchesTitle(level, white),
+        shownTints(tints),
+        room.context.words,
+      ),
     };
+    return { blocks: plots([picture]) };
 
     function step(
       { sheet }: SheetTexts,
@@ -141,7 +126,7 @@ export const SWATCHES: Shortcode = {
     ): ColourStep & { readonly spoken: string } {
       const reached = tint?.atL[at];
       const { numbers } = room.context.words;
-      const [a, b] = [axisText(reached?.a, numbers), axisText(reached?.b, numbers)];
+      const [a, b] = [coordinateOf(reached?.a, numbers), coordinateOf(reached?.b, numbers)];
       return {
         name: sheet.name,
         detail: reached === undefined ? "" : `b* ${b}`,
@@ -162,12 +147,6 @@ function shownTints(
   return tints.flatMap(({ worded: { sheet }, tint }) =>
     tint === undefined ? [] : [{ sheet, tint }],
   );
-}
-
-function axisText(figure: Figure<number> | undefined, numbers: PrintedNumbers): string {
-  return figure !== undefined && isKnown(figure)
-    ? numbers.decimal(figure.value, placesWithin(figure.uncertainty, 1))
-    : "\u2013";
 }
 
 /** A colour's tints in a white that it was let down in; else a fault that names those that there are. */

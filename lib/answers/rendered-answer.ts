@@ -3,12 +3,12 @@ import type { FigureIndex } from "../claims/figure-index.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
-import type { AnswerPartView } from "../present/answer-views.ts";
+import type { Block } from "../blocks/block.ts";
 import { asMarkup, type Markup } from "../present/views.ts";
 import type { Answer } from "../records/records.ts";
 import { markdownLine, markdownParts, type FoundShortcode } from "./answer-markdown.ts";
 import { checkedArgs } from "./checked-args.ts";
-import { foldedParts, type FoldMark } from "./folded-parts.ts";
+import { foldedBlocks } from "./folded-blocks.ts";
 import type { BlockPiece, InlinePiece, ShortcodeFault, ShortcodeRoom } from "./shortcode.ts";
 import { shortcodeCall } from "./shortcode-syntax.ts";
 import { SHORTCODES } from "./shortcode-table.ts";
@@ -20,7 +20,7 @@ export interface RenderedAnswer {
   readonly summaryText: string;
   /** The text of a reply, which may be other than the summary. */
   readonly replyText: string;
-  readonly parts: readonly AnswerPartView[];
+  readonly blocks: readonly Block[];
   readonly faults: readonly Diagnostic[];
 }
 
@@ -60,35 +60,36 @@ export function renderedAnswer(
     };
     return filled(found, room, () => told.any);
   };
-  const asHtml =
-    (at: (found: FoundShortcode) => Diagnostic["place"]) =>
-    (found: FoundShortcode): string =>
-      inlineHtml(piece(found, at(found)));
   const asText = (source: string, path: readonly string[]): string =>
     unmarked(
       markdownLine(source, (found) => escapedMarkup(inlineText(piece(found, placeOf(path))))),
     );
 
-  const summary = markdownLine(
-    record.summary,
-    asHtml(() => placeOf(["summary"])),
+  const summary = markdownLine(record.summary, (found) =>
+    inlineHtml(piece(found, placeOf(["summary"]))),
   );
   const told = faults.length;
   const summaryText = asText(record.summary, ["summary"]);
   faults.length = told;
   const replyText =
     record.reply?.text === undefined ? summaryText : asText(record.reply.text, ["reply", "text"]);
-  const folds = foldedParts();
-  for (const part of markdownParts(body, asHtml(inBody))) {
-    const at = "html" in part ? undefined : inBody(part.shortcode);
-    const fault =
-      "html" in part || at === undefined
-        ? undefined
-        : folds.add(filledPart(part.shortcode, at), at);
-    if (fault !== undefined && at !== undefined) faults.push(diagnostic(fault, at));
-    if ("html" in part) folds.add({ kind: "prose", body: asMarkup(part.html) });
+  const folds = foldedBlocks();
+  const bodyPiece = (found: FoundShortcode): ReturnType<typeof piece> => {
+    const filledIn = piece(found, inBody(found));
+    if (filledIn === undefined && OPENS_FOLD.test(found.raw)) folds.spoilt();
+    return filledIn;
+  };
+  for (const part of markdownParts(body, (found) => inlineHtml(bodyPiece(found)))) {
+    if ("html" in part) folds.add(prose(part.html));
+    else {
+      const at = inBody(part.shortcode);
+      const found = bodyPiece(part.shortcode);
+      const isBlock = found !== undefined && !("text" in found);
+      const fault = folds.add(isBlock ? found : prose(`<p>${inlineHtml(found)}</p>`), at);
+      if (fault !== undefined) faults.push(diagnostic(fault, at));
+    }
   }
-  const { parts, open } = folds.all();
+  const { blocks, open } = folds.all();
   if (open !== undefined)
     faults.push(
       diagnostic(
@@ -100,19 +101,14 @@ export function renderedAnswer(
         open,
       ),
     );
-  return { summary: asMarkup(summary), summaryText, replyText, parts, faults };
+  return { summary: asMarkup(summary), summaryText, replyText, blocks, faults };
+}
 
-  function filledPart(found: FoundShortcode, at: Diagnostic["place"]): AnswerPartView | FoldMark {
-    const block = piece(found, at);
-    if (block !== undefined && ("fold" in block || "endsFold" in block)) return block;
-    if (block !== undefined && "list" in block) return { kind: "list", ...block };
-    if (block !== undefined && "pictures" in block)
-      return { kind: "pictures", pictures: block.pictures };
-    if (block !== undefined && "table" in block) return { kind: "table", table: block.table };
-    if (block !== undefined && "picture" in block)
-      return { kind: "picture", picture: block.picture };
-    return { kind: "prose", body: asMarkup(`<p>${inlineHtml(block)}</p>`) };
-  }
+/** A shortcode that would begin a fold. */
+const OPENS_FOLD = /^\{%\s*fold\b/;
+
+function prose(html: string): BlockPiece {
+  return { blocks: [{ kind: "prose", body: asMarkup(html) }] };
 }
 
 /** What a shortcode stands for; every fault is told to its room, so that nothing means a fault. */

@@ -1,6 +1,7 @@
 import type { RangeFigure, FigureIndex } from "../claims/figure-index.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
-import type { ListView, StandingView, PictureView, TableView } from "../present/views.ts";
+import type { Block } from "../blocks/block.ts";
+import type { StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { EqualLightness } from "../sheet/sheet.ts";
 
@@ -52,13 +53,10 @@ export interface InlinePiece {
   readonly href?: string;
 }
 
-export type BlockPiece =
-  | { readonly table: TableView }
-  | { readonly picture: PictureView }
-  | { readonly list: ListView; readonly note: string }
-  | { readonly pictures: readonly PictureView[] }
-  | { readonly fold: string }
-  | { readonly endsFold: true };
+/** What stands between paragraphs, or where a fold of them begins or ends. */
+export type BlockPiece = { readonly blocks: readonly Block[] } | FoldMark;
+
+export type FoldMark = { readonly fold: string } | { readonly endsFold: true };
 
 /** One shortcode: another is another row of lib/answers/shortcode-table.ts. `does` stands in the README. */
 export type Shortcode = {

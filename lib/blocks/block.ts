@@ -1,11 +1,9 @@
 import type { Lab } from "../colorimetry/viewing.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
-import type { AnswerEntryView } from "../present/answer-views.ts";
 import type { CautionView, LabelView } from "../present/handling-views.ts";
 import type { BatchReckonerView } from "../present/paint-views.ts";
 import type {
   ColourCardView,
-  DownloadView,
   LinkView,
   ListView,
   Markup,
@@ -40,12 +38,10 @@ export type Block =
   | CautionsBlock
   | LinksBlock
   | CardsBlock
-  | AnswersBlock
   | TermsBlock
   | KeyBlock
   | ProseBlock
   | SourcesBlock
-  | DownloadsBlock
   | ReckonerBlock
   | WallBlock
   | EntriesBlock
@@ -196,11 +192,6 @@ export interface CardsBlock {
   readonly cards: readonly ColourCardView[];
 }
 
-export interface AnswersBlock {
-  readonly kind: "answers";
-  readonly answers: readonly AnswerEntryView[];
-}
-
 export interface TermsBlock {
   readonly kind: "terms";
   readonly terms: readonly TermView[];
@@ -224,11 +215,6 @@ export interface ProseBlock {
 export interface SourcesBlock {
   readonly kind: "sources";
   readonly entries: readonly SourceEntryView[];
-}
-
-export interface DownloadsBlock {
-  readonly kind: "downloads";
-  readonly downloads: readonly DownloadView[];
 }
 
 /** A batch of any size, worked out in the browser. */

@@ -1,5 +1,23 @@
-import type { SectionView } from "../present/views.ts";
-import type { Block, GroupBlock, SectionBlock, StatementBlock } from "./block.ts";
+import type {
+  LinkView,
+  ListView,
+  PictureView,
+  PropertyTableView,
+  TableView,
+} from "../present/views.ts";
+import type {
+  Block,
+  FoldBlock,
+  GroupBlock,
+  LinesBlock,
+  LineView,
+  LinksBlock,
+  ListBlock,
+  PlotsBlock,
+  SectionBlock,
+  StatementBlock,
+  TableBlock,
+} from "./block.ts";
 
 /** A section, unless it has nothing to say. */
 export function section(id: string, heading: string, blocks: readonly Block[]): SectionBlock[] {
@@ -9,30 +27,66 @@ export function section(id: string, heading: string, blocks: readonly Block[]): 
 export function statement(
   text: string,
   role: StatementBlock["role"] = "body",
-  more: Partial<Pick<StatementBlock, "standing" | "link">> = {},
+  more: Partial<Pick<StatementBlock, "standing" | "link" | "quote">> = {},
 ): StatementBlock {
   return { kind: "statement", role, text, ...more };
 }
 
-/** What sections share, in reading order: finding, figures, plots, tables, lists, terms. */
+/** What many sections say, each part where there is one. */
+export interface SectionParts {
+  /** The finding first, one paragraph each. */
+  readonly summary: readonly string[];
+  readonly properties?: PropertyTableView;
+  readonly pictures?: readonly PictureView[];
+  readonly tables?: readonly TableView[];
+  readonly lists?: readonly ListView[];
+}
+
+/** The parts of a section in reading order: finding, figures, drawings, tables, lists. */
 export function blocksOf({
   summary,
   properties,
-  pictures,
-  tables,
-  lists,
-  terms,
-}: Omit<SectionView, "id" | "heading">): Block[] {
+  pictures = [],
+  tables: shown = [],
+  lists: listed = [],
+}: SectionParts): Block[] {
   return [
     ...summary.map((text, i) => statement(text, i === 0 ? "lead" : "body")),
     ...(properties === undefined || properties.rows.length === 0
       ? []
       : [{ kind: "figures", table: properties } as const]),
-    ...(pictures.length === 0 ? [] : [{ kind: "plots", plots: pictures } as const]),
-    ...tables.map((table) => ({ kind: "table", table }) as const),
-    ...columns(lists.map((list) => ({ kind: "list", list }) as const)),
-    ...(terms.length === 0 ? [] : [{ kind: "terms", terms } as const]),
+    ...plots(pictures),
+    ...tables(shown),
+    ...columns(lists(listed)),
   ];
+}
+
+/** Drawings side by side; none for none. */
+export function plots(pictures: readonly PictureView[]): PlotsBlock[] {
+  return pictures.length === 0 ? [] : [{ kind: "plots", plots: pictures }];
+}
+
+export function tables(shown: readonly TableView[]): TableBlock[] {
+  return shown.map((table) => ({ kind: "table", table }));
+}
+
+export function lists(shown: readonly ListView[]): ListBlock[] {
+  return shown.map((list) => ({ kind: "list", list }));
+}
+
+/** Words with what is to be known of each; none for none. */
+export function linesOf(lines: readonly LineView[]): LinesBlock[] {
+  return lines.length === 0 ? [] : [{ kind: "lines", lines }];
+}
+
+/** Ways on, a link each; none for none. */
+export function linksOf(links: readonly LinkView[]): LinksBlock[] {
+  return links.length === 0 ? [] : [{ kind: "links", links }];
+}
+
+/** What a reader opens; nothing where nothing is in it. */
+export function fold(summary: string, blocks: readonly Block[]): FoldBlock[] {
+  return blocks.length === 0 ? [] : [{ kind: "fold", summary, blocks }];
 }
 
 /** Blocks below a heading inside a section. */

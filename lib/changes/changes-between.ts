@@ -21,7 +21,12 @@ const CAUTION_LISTS: readonly CautionList[] = [
 
 /** One difference that a customer would see. */
 export type Change =
-  | { readonly kind: "new" | "gone" | "otherwise" }
+  | { readonly kind: "new" | "otherwise" }
+  | {
+      readonly kind: "gone";
+      /** The name of what took its place. */
+      readonly replacedBy?: string;
+    }
   | { readonly kind: "discontinued"; readonly date: string }
   | { readonly kind: "renamed"; readonly before: string; readonly now: string }
   | {
@@ -36,6 +41,13 @@ export type Change =
       readonly what: Said;
       readonly before: string | undefined;
       readonly now: string | undefined;
+    }
+  | {
+      readonly kind: "price";
+      readonly ml: number;
+      readonly currency: string;
+      readonly before: number;
+      readonly now: number;
     }
   | {
       readonly kind: "sizes" | "photographs";
@@ -65,11 +77,11 @@ export function changesBetween(before: PublishedState, now: PublishedState): Cha
   return [
     ...changedThings(
       "colour",
-      before.colours,
+      underNewSlugs(before.colours, now),
       now.colours,
       ({ name }) => name,
       (old, own) => colourChanges(old, own, figures),
-    ),
+    ).map((thing) => withReplacement(thing, now)),
     ...(before.answers === undefined || now.answers === undefined
       ? []
       : changedThings(
@@ -80,6 +92,32 @@ export function changesBetween(before: PublishedState, now: PublishedState): Cha
           answerChanges,
         )),
   ];
+}
+
+/** What stood before, a colour that has another slug since under that: one that came as another went, and which `former` names in its place. */
+function underNewSlugs(
+  before: readonly PublishedColour[],
+  { colours, former }: PublishedState,
+): readonly PublishedColour[] {
+  const [earlier, later] = [before, colours].map((all) => new Set(all.map(({ slug }) => slug)));
+  return before.map((colour) => {
+    const own = former.find(({ slug }) => slug === colour.slug)?.replacedBy;
+    const isRenamed =
+      own !== undefined && !later?.has(colour.slug) && later?.has(own) && !earlier?.has(own);
+    return isRenamed === true ? { ...colour, slug: own } : colour;
+  });
+}
+
+function withReplacement(thing: ChangedThing, { colours, former }: PublishedState): ChangedThing {
+  const own = former.find(({ slug }) => slug === thing.slug)?.replacedBy;
+  const replacedBy = colours.find(({ slug }) => slug === own)?.name;
+  if (replacedBy === undefined) return thing;
+  return {
+    ...thing,
+    changes: thing.changes.map((change) =>
+      change.kind === "gone" ? { ...change, replacedBy } : change,
+    ),
+  };
 }
 
 function changedThings<T extends { readonly slug: string }>(
@@ -135,7 +173,7 @@ function colourChanges(
       ({ what }) => !(isTold && what === "lightfastness"),
     ),
     ...ofFigures,
-    ...listChanges("sizes", before.sizes, now.sizes),
+    ...sizeChanges(before, now),
     ...listChanges("photographs", before.photographs, now.photographs),
     ...cautionChanges(before.cautions, now.cautions),
   ];
@@ -163,6 +201,41 @@ function saidChanges(
     before: before[what],
     now: now[what],
   }));
+}
+
+/** Sizes that came and went, and each that has another price since. */
+function sizeChanges(before: PublishedColour, now: PublishedColour): Change[] {
+  const prices = priceChanges(before.prices, now.prices);
+  const isPriced = (text: string): boolean =>
+    prices.some(({ ml }) => text.replaceAll("\u00a0", " ").startsWith(`${ml} ml `));
+  const [old, own] = [before, now].map(({ sizes }) => sizes?.filter((text) => !isPriced(text)));
+  return [
+    ...prices,
+    ...listChanges("sizes", old, own).flatMap((change) => (isRewritten(change) ? [] : [change])),
+  ];
+}
+
+function priceChanges(
+  before: PublishedColour["prices"],
+  now: PublishedColour["prices"],
+): Extract<Change, { readonly kind: "price" }>[] {
+  if (before === undefined || before.currency !== now?.currency) return [];
+  const { currency } = now;
+  return now.sizes.flatMap(({ ml, price }) => {
+    const old = before.sizes.find((size) => size.ml === ml)?.price;
+    return old === undefined || old === price
+      ? []
+      : [{ kind: "price", ml, currency, before: old, now: price }];
+  });
+}
+
+/** Whether sizes and prices are as they were and only their decimal sign is another, as of a manifest of before. */
+function isRewritten(change: Change): boolean {
+  if (change.kind !== "sizes") return false;
+  const [came, went] = [change.came, change.went].map((texts) =>
+    texts.map((text) => text.replace(/[.,\s\u00a0\u202f]/g, "")).join(";"),
+  );
+  return came === went;
 }
 
 function listChanges(

@@ -28,8 +28,22 @@ export interface PublishedColour {
   readonly photographs: readonly string[] | undefined;
   /** Sizes with their prices, as the sheet prints them; undefined in a manifest that did not say them. */
   readonly sizes: readonly string[] | undefined;
+  /** Undefined in a manifest that did not say them, and of a colour without prices. */
+  readonly prices: PublishedPrices | undefined;
   readonly cautions: PublishedCautions;
   readonly discontinued: string | undefined;
+}
+
+export interface PublishedPrices {
+  readonly currency: string;
+  /** By contents [ml]. */
+  readonly sizes: readonly { readonly ml: number; readonly price: number }[];
+}
+
+/** A colour that is gone, and what took its place. */
+export interface FormerColour {
+  readonly slug: string;
+  readonly replacedBy: string;
 }
 
 export interface PublishedAnswer {
@@ -56,6 +70,7 @@ export interface PublishedState {
   readonly colours: readonly PublishedColour[];
   /** undefined in a manifest that did not list them. */
   readonly answers: readonly PublishedAnswer[] | undefined;
+  readonly former: readonly FormerColour[];
   /** What changed before, newest first. */
   readonly past: readonly PastChange[];
   /** Every file of the site, below its folder. */
@@ -66,11 +81,15 @@ type Fields = Readonly<Record<string, unknown>>;
 
 /** What a manifest says, parsed from its JSON; what an older one left out is empty, or undefined where that would read as none. */
 export function publishedState(manifest: unknown): PublishedState {
-  const { figures, sheets, answers, changes, files } = fields(manifest);
+  const { figures, sheets, answers, former, changes, files } = fields(manifest);
   return {
     figures: Array.isArray(figures) ? texts(figures) : FIRST_FIGURES,
     colours: list(sheets).map((sheet) => colour(fields(sheet))),
     answers: Array.isArray(answers) ? answers.map((one) => answer(fields(one))) : undefined,
+    former: list(former).map((one) => {
+      const { slug, replacedBy } = fields(one);
+      return { slug: text(slug), replacedBy: text(replacedBy) };
+    }),
     past: list(changes).flatMap((one) => pastChange(fields(one))),
     files: texts(files),
   };
@@ -98,6 +117,7 @@ function colour({
   said,
   photographs,
   sizes,
+  prices,
   cautions,
   discontinued,
 }: Fields): PublishedColour {
@@ -114,6 +134,7 @@ function colour({
     said: saidTexts(said),
     photographs: Array.isArray(photographs) ? texts(photographs) : undefined,
     sizes: Array.isArray(sizes) ? texts(sizes) : undefined,
+    prices: publishedPrices(prices),
     cautions: {
       signalWord: typeof signalWord === "string" ? signalWord : null,
       pictograms: texts(lists["pictograms"]),
@@ -123,6 +144,18 @@ function colour({
       studio: texts(lists["studio"]),
     },
     discontinued: typeof discontinued === "string" ? discontinued : undefined,
+  };
+}
+
+function publishedPrices(value: unknown): PublishedPrices | undefined {
+  const { currency, sizes } = fields(value);
+  if (typeof currency !== "string") return undefined;
+  return {
+    currency,
+    sizes: list(sizes).flatMap((one) => {
+      const { ml, price } = fields(one);
+      return typeof ml === "number" && typeof price === "number" ? [{ ml, price }] : [];
+    }),
   };
 }
 

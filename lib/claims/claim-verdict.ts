@@ -57,13 +57,13 @@ function figureVerdict(claim: FigureClaim, index: FigureIndex): Verdict {
 
   if ("is" in claim) {
     const figure = known(claim.figure, "figure");
-    if (figure !== undefined && String(figure.value) !== claim.is)
+    if (figure !== undefined && String(figure.value) !== String(claim.is))
       faults.push({
         rule: "claims/word",
         key: "is",
         message: `${claim.figure} is ${plainText(figure.value)}; the claim says ${claim.is}`,
         actual: plainText(figure.value),
-        expected: claim.is,
+        expected: String(claim.is),
       });
   } else {
     const own = compared(claim.figure, "figure");

@@ -48,10 +48,10 @@ export async function unpack(
     return 1;
   }
   try {
-    const files = await unpackedFiles(file, readPack(file));
-    writeUnpacked(files, contentDir);
+    const unpacked = await unpackedFiles(file, readPack(file));
+    writeUnpacked(unpacked, contentDir);
     say(
-      `${counted(files.size, "file")}, each as it was packed, ${seconds(started)}: ${contentDir}`,
+      `${counted(unpacked.files.size, "file")}, each as it was packed, ${seconds(started)}: ${contentDir}`,
     );
     return 0;
   } catch (error) {

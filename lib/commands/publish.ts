@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { changesBetween, removedColours, type ChangedThing } from "../changes/changes-between.ts";
+import { priceAct, type PriceMove } from "../changes/price-act.ts";
 import { weakenings } from "../changes/weakenings.ts";
 import { fields, publishedState } from "../changes/published-state.ts";
 import { changeSentences, changeTexts } from "../present/change-text.ts";
@@ -119,7 +120,10 @@ function tell(
   { added, changed: other, removed }: ReturnType<typeof fileDifferences>,
   dryRun: boolean,
 ): void {
-  for (const thing of changed)
+  const act = priceAct(changed);
+  for (const move of act) say(priceMoveText(move));
+  // One act is told at once; each of its prices is there to be read before anything moves.
+  for (const thing of act.length > 0 && !dryRun ? withoutPrices(changed) : changed)
     for (const sentence of changeSentences(thing, WORDS.en)) say(`${thing.name}: ${sentence}`);
   for (const thing of changed)
     for (const { is, change } of weakenings(thing))
@@ -129,6 +133,22 @@ function tell(
   for (const path of added) say(`new      ${path}`);
   for (const path of other) say(`changed  ${path}`);
   for (const path of removed) say(`removed  ${path}`);
+}
+
+/** "Prices of 14 colours rise by 3 to 8 %." */
+function priceMoveText({ way, colours, leastPercent, mostPercent }: PriceMove): string {
+  const [least, most] = [leastPercent, mostPercent].map((percent) =>
+    String(Number(percent.toPrecision(percent < 10 ? 1 : 2))),
+  );
+  const by = least === most ? `${least} %` : `${least} to ${most} %`;
+  return `Prices of ${counted(colours, "colour")} ${way} by ${by}.`;
+}
+
+function withoutPrices(changed: readonly ChangedThing[]): ChangedThing[] {
+  return changed.map((thing) => ({
+    ...thing,
+    changes: thing.changes.filter(({ kind }) => kind !== "price"),
+  }));
 }
 
 const REASONS: Readonly<Record<Confirmation, string>> = {

@@ -40,8 +40,8 @@ export function read(
   printDiagnostics(diagnostics);
   if (readings === undefined) return 1;
   for (const line of understood(readings)) say(line);
-  if (readings.samples.length === 0)
-    return complaint(`${file} holds no spectrum: nothing was written`);
+  const unfit = unfitReadings(file, readings);
+  if (unfit !== undefined) return complaint(`${unfit}: nothing was written`);
   const settled = settledScale(readings, scale);
   if ("complaint" in settled) return complaint(`${settled.complaint}: nothing was written`);
   say(`taken as ${settled.scale}, ${settled.since}`);
@@ -73,6 +73,24 @@ function understood({
       : [`without a spectrum, and left out: ${withoutSpectrum.join(", ")}`]),
   ];
 }
+
+/** Why a file is not written as factors: what it holds in place of reflectances, and what to do with it. */
+function unfitReadings(
+  file: string,
+  { samples, measures }: UnderstoodReadings,
+): string | undefined {
+  if (samples.length === 0)
+    return measures === undefined
+      ? `${file} holds no spectrum, and a reading is one, or L*a*b* or XYZ with the names that CGATS and CxF3 have for them`
+      : `${file} holds ${measures} and no spectrum; a record can name it as it is, put into readings/, with the illuminant and observer where the file does not say them`;
+  const absorbing = samples.filter(({ name }) => OF_ABSORPTION.test(name)).map(({ name }) => name);
+  return absorbing.length === 0
+    ? undefined
+    : `${absorbing.join(", ")} of ${file} ${absorbing.length === 1 ? "is" : "are"} named as K/S, which is worked out of a reflectance, and a reading is the reflectance itself; export that, or leave ${absorbing.length === 1 ? "the column" : "these columns"} out`;
+}
+
+/** How instruments head what they worked out by Kubelka and Munk. */
+const OF_ABSORPTION = /(?:^|[\s_([])K\s*\/\s*S(?:$|[\s_)\]])|^(?:K[\s_-]?(?:over|by)[\s_-]?S)$/i;
 
 /** What the file says, what no factor could be, or what the command says; else the question. */
 function settledScale(

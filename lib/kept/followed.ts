@@ -46,16 +46,21 @@ export function followedList<V>(list: readonly V[], root: string): readonly V[] 
 /**
  * The same of a value that is loaded when something of it is first asked for.
  * @param known of it without loading it; nobody notes that it was read.
+ * @param sooner likewise, of which it is noted.
  */
 export function followedWhenAsked<V extends object>(
   load: () => V,
   keys: Readonly<Record<string, Grain>>,
   root: string,
   known: Partial<V> = {},
+  sooner: Readonly<Record<string, unknown>> = {},
 ): Followed<V> {
   return {
-    value: followedKeys({ load, known }, keys, root) as V,
-    part: (name) => partOf(load(), name.slice(root.length).split("/").slice(1)),
+    value: followedKeys({ load, known, sooner }, keys, root) as V,
+    part: (name) => {
+      const [first = "", ...rest] = name.slice(root.length).split("/").slice(1);
+      return partOf(Object.hasOwn(sooner, first) ? sooner : load(), [first, ...rest]);
+    },
   };
 }
 
@@ -114,10 +119,11 @@ function namesBelow(name: string, end = ""): (key: string) => string {
 interface Loading {
   readonly load: () => object;
   readonly known?: object;
+  readonly sooner?: object;
 }
 
 function followedKeys(
-  { load, known: sooner = {} }: Loading,
+  { load, known: unnoted = {}, sooner = {} }: Loading,
   keys: Readonly<Record<string, Grain>>,
   name: string,
 ): object {
@@ -128,8 +134,8 @@ function followedKeys(
     {},
     {
       get: (_, key) => {
-        if (Object.hasOwn(sooner, key)) return Reflect.get(sooner, key) as unknown;
-        const own: unknown = Reflect.get(load(), key);
+        if (Object.hasOwn(unnoted, key)) return Reflect.get(unnoted, key) as unknown;
+        const own: unknown = Reflect.get(Object.hasOwn(sooner, key) ? sooner : load(), key);
         if (typeof key !== "string") return own;
         const grain = keys[key] ?? "whole";
         if (typeof grain === "string" || typeof own !== "object" || own === null)

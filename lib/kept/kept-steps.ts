@@ -31,6 +31,8 @@ export type PartsRead = readonly (readonly [
 /** A large value that was kept: what tells it from every other, and itself where it is still there. */
 export interface FoundStep {
   readonly identity: string;
+  /** What was kept beside it, to be known without reading it. */
+  readonly sooner: unknown;
   readonly value: () => unknown;
 }
 
@@ -39,13 +41,17 @@ export interface KeptSteps {
   readonly made: <V>(step: Step, made: () => V) => V;
   /** A large value that was kept, where each part that it read is still as it was; it is read when it is asked for, which whoever asks has to note. */
   readonly found: (step: Step) => FoundStep | undefined;
-  /** @param names of all parts that it read. @param identity tells the value from every other; the value can be cloned. */
+  /** @param names of all parts that it read. @param identity tells the value from every other; the value can be cloned. @param sooner of the value, to be known without reading it. */
   readonly keep: (
     step: Step,
     names: Iterable<string>,
     identity: string,
     value: () => unknown,
+    sooner?: unknown,
   ) => void;
+  /** What was kept last in the place of a step, whatever that read: of use to whoever keeps in it what each part of it was made from. */
+  readonly last: (step: Step) => unknown;
+  readonly keepLast: (step: Step, value: unknown) => void;
   /** What parts of such names are now. @param before of an earlier time: of owners that are as they were then it is known. */
   readonly partsOf: (names: Iterable<string>, before?: PartsRead) => PartsRead;
   /** The same with what their owners are now, where all of them, and what every step may read, are as they were. */
@@ -156,16 +162,19 @@ export function keptSteps(
   return {
     partsOf,
     stillAs,
-    keep: (step, names, identity, value) => {
+    last: (step) => lastOf(step)?.value,
+    keepLast: (step, value) => write(step, { parts: [], value }),
+    keep: (step, names, identity, value, sooner) => {
       writeResult(cache, valueKey(identity), serialize(value()));
-      write(step, { parts: partsOf(names), identity });
+      write(step, { parts: partsOf(names), identity, value: sooner });
     },
     found: (step) => {
       const kept = lastOf(step);
       if (kept?.identity === undefined || !isStill(kept)) return undefined;
-      const { identity } = kept;
+      const { identity, value: sooner } = kept;
       return {
         identity,
+        sooner,
         value: () => {
           const bytes = readResult(cache, valueKey(identity));
           return bytes === undefined ? undefined : (deserialize(bytes) as unknown);

@@ -7,8 +7,9 @@ import type { WorkCache } from "./work-cache.ts";
 
 export interface KeptStep {
   readonly parts: PartsRead;
-  /** The value, or where it is kept. */
+  /** The value; of one that is kept by itself what is known of it sooner. */
   readonly value?: unknown;
+  /** Of a value that is kept by itself. */
   readonly identity?: string;
 }
 

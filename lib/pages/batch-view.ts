@@ -7,14 +7,11 @@ import type { BatchReckonerView, BatchView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { BatchSection, BatchSize } from "../sheet/paint-section-types.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { SheetPage } from "./section-views.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
 
 /** A batch in three sizes, and what the browser needs for any other. */
 export function batchView(batch: BatchSection, page: SheetPage): BatchView {
-  const {
-    words,
-    worded: { sheet },
-  } = page;
+  const { words, sheet } = page;
   const text = words.pages.paint.batch;
   const [first] = batch.sizes;
   const unpriced =
@@ -30,7 +27,7 @@ export function batchView(batch: BatchSection, page: SheetPage): BatchView {
 }
 
 /** Why nothing can be weighed out. */
-export function noBatch({ worded: { sheet }, words }: SheetPage): string {
+export function noBatch({ sheet, words }: SheetPage): string {
   const wanting: readonly Figure[] = [
     sheet.oil.oilIndexGPer100g,
     ...sheet.pigments.map(({ massFraction }) => massFraction),
@@ -51,7 +48,7 @@ interface Line {
 
 /** What stands in each line of a batch, in the order of the work. */
 function lines(
-  { worded: { sheet }, words }: SheetPage,
+  { sheet, words }: SheetPage,
   tubes: readonly { readonly slug: string; readonly ml: number }[],
   currency: string | undefined,
 ): Line[] {
@@ -130,11 +127,7 @@ function batchTable(batch: BatchSection, page: SheetPage): TableView {
 }
 
 function reckoner(batch: BatchSection, page: SheetPage): BatchReckonerView {
-  const {
-    words,
-    context,
-    worded: { sheet },
-  } = page;
+  const { words, context, sheet } = page;
   const { any: text, rows } = words.pages.paint.batch;
   const tube = batch.sizes[0]?.tubes[0];
   const currency =

@@ -2,8 +2,7 @@ import type { Words } from "../words/words.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
-import { figureText } from "../present/figure-text.ts";
-import { standingView, standingWord } from "../present/standing-view.ts";
+import { unitText } from "../present/figure-text.ts";
 import {
   type CatalogueGridView,
   type CatalogueTableView,
@@ -19,7 +18,7 @@ import { filterChoices, filterTags } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { hueGiven, munsellPlace } from "./munsell-place.ts";
 import { oilGroups } from "./oil-order-page.ts";
-import { colourCell } from "./order-cells.ts";
+import { colourCell, figureCell } from "./order-cells.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { strengthGroups } from "./strength-order-page.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -439,7 +438,7 @@ function table(
       { head: columns.lightfastness },
       { head: columns.opacity },
       { head: columns.drying },
-      { head: columns.oil, unit: "g/100 g", numeric: true },
+      { head: columns.oil, unit: unitText("g/100 g", words), numeric: true },
     ],
     rows: sheets.map((worded): CellView[] => {
       const { sheet } = worded;
@@ -474,8 +473,6 @@ function cell(
   withStanding = true,
 ): CellView {
   if (!worded.has(path)) return { text: "\u2013", reason: words.pages.catalogue.notRead };
-  const { row, figure } = worded.leaf(path);
-  if (!isKnown(figure)) return { text: "\u2013", reason: standingWord("not stated", words).word };
-  const text = figureText(row, figure, words).replace(/\u00a0g\/100 g$/, "");
-  return { text, ...(withStanding ? { standing: standingView(figure, words) } : {}) };
+  const { standing, ...rest } = figureCell(worded, path, words);
+  return withStanding && standing !== undefined ? { ...rest, standing } : rest;
 }

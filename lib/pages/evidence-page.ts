@@ -2,9 +2,9 @@ import type { Block, SectionBlock } from "../blocks/block.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import { section } from "../blocks/section-blocks.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { missingFigures, sheetSources, workings } from "./evidence-section.ts";
+import { missingFigures, sheetSources, workings } from "./figure-workings.ts";
 import type { TableView } from "../present/views.ts";
-import type { SheetPage } from "./section-views.ts";
+import { pageOfSheet } from "./page-of-sheet.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { textPage } from "./text-page.ts";
 
@@ -22,7 +22,7 @@ export function evidencePage(
   const { words } = context;
   const { sheet } = worded;
   const text = words.pages.sheetPage.evidence;
-  const page: SheetPage = { context, worded, place, words };
+  const page = pageOfSheet(worded, context, place);
   const sources = sheetSources(page);
   const tables = (list: readonly TableView[]): Block[] =>
     list.map((table) => ({ kind: "table", table }));

@@ -7,11 +7,11 @@ import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { ExpectedTintSection } from "../sheet/tints/expected-figures.ts";
 import type { PrintedNumbers } from "../words/number-text.ts";
-import type { SheetPage } from "./section-views.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
 import { stepColumns } from "./step-columns.ts";
 
 /** Whites that the colour was not let down in, each with what is expected there, as ranges. */
-export function expectedTables({ worded: { sheet }, words }: SheetPage): Block[] {
+export function expectedTables({ sheet, words }: SheetPage): Block[] {
   return sheet.expectedTints.map((tint) =>
     headed(
       words.pages.sheetPage.ladder.expectedIn(tint.white.name),

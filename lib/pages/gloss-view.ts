@@ -5,19 +5,17 @@ import { asMarkup, type CellView, type PictureView, type TableView } from "../pr
 import { glossStrip, type GlossStep } from "../plots/gloss-strip.ts";
 import type { FinishDepth } from "../sheet/optics/optics-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
-import type { SheetPage } from "./section-views.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
 
 /** The masstone glossy, satin and matte as an eye sees it, and beside them what an instrument reads with the gloss let in. */
-export function glossPicture(page: SheetPage): PictureView | undefined {
+export function glossPicture(page: SheetPage): PictureView[] {
   const {
-    worded: {
-      sheet: {
-        optics: { gloss },
-      },
+    sheet: {
+      optics: { gloss },
     },
     words,
   } = page;
-  if (gloss === undefined) return undefined;
+  if (gloss === undefined) return [];
   const text = words.pages.optics.strength;
   const included = gloss.depths.find(
     ({ finish, specular }) => finish === "glossy" && specular === "included",
@@ -33,32 +31,27 @@ export function glossPicture(page: SheetPage): PictureView | undefined {
     colour: ownColour(depth),
     standing: depth.L.standing,
   }));
-  const svg = (idPrefix: string, width?: number): string =>
-    glossStrip({
-      idPrefix,
-      width,
-      title: text.glossTitle,
-      heading: "",
-      axisLabel: text.glossAxis,
-      missing: words.pages.sheet.missing,
-      finishes,
-      description: text.glossDescription(
-        steps.map(
-          ({ depth, label }) =>
-            `${label} ${text.glossDepth(textAt(page, depth, "L"), textAt(page, depth, "value"))}`,
-        ),
+  const svg = glossStrip({
+    idPrefix: "gloss",
+    title: text.glossTitle,
+    axisLabel: text.glossAxis,
+    missing: words.pages.sheet.missing,
+    finishes,
+    description: text.glossDescription(
+      steps.map(
+        ({ depth, label }) =>
+          `${label} ${text.glossDepth(textAt(page, depth, "L"), textAt(page, depth, "value"))}`,
       ),
-    });
-  return { svg: asMarkup(svg("gloss")), caption: text.glossTitle };
+    ),
+  });
+  return [{ svg: asMarkup(svg), caption: text.glossTitle }];
 }
 
 /** The same as figures: a row a finish, gloss excluded and included. */
 export function glossTable(page: SheetPage): TableView[] {
   const {
-    worded: {
-      sheet: {
-        optics: { gloss },
-      },
+    sheet: {
+      optics: { gloss },
     },
     words,
   } = page;

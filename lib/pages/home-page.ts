@@ -1,6 +1,6 @@
 import type { HomeView } from "../present/views.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
-import { answerEntry } from "./answer-entry.ts";
+import { answerLink } from "./answer-link.ts";
 import { colourTile, familyTiles, tilePaints, wallOrder } from "./colour-tile.ts";
 import { pairAddress, pairHeading } from "./compare-pages.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -43,10 +43,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
       : {
           ask: {
             heading: text.ask,
-            links: answers.slice(0, MOST_LINKS).map((answer) => {
-              const { question, href, language } = answerEntry(answer, words, place);
-              return { text: question, href, ...(language === undefined ? {} : { language }) };
-            }),
+            links: answers.slice(0, MOST_LINKS).map((answer) => answerLink(answer, place)),
             more: { text: text.allQuestions(answers.length), href: `${place.root}answers/` },
           },
         }),

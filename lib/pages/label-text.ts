@@ -6,14 +6,10 @@ import type { Language } from "../records/schema/terms.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { isPrinted, translationRemark } from "./label-view.ts";
-import type { SheetPage } from "./section-views.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
 
 /** A colour's label text with what it is for. */
-export function labelTextView({
-  worded: { sheet },
-  words,
-  context: { records },
-}: SheetPage): LabelTextView {
+export function labelTextView({ sheet, words, context: { records } }: SheetPage): LabelTextView {
   const { labelText: text } = words.pages.paint;
   const { name, address, telephone, contact, languages = [] } = records.workshop;
   const { smallPackage, packaging } = sheet.cautions;

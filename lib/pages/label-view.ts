@@ -21,12 +21,13 @@ import type {
 } from "../sheet/handling/handling-sections.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
 
-type Basis = Pick<CautionsSection, "frame" | "edition" | "basis" | "maker">;
+/** What a label goes by: reckoned in a frame, or the maker's word. */
+export type LabelBasis = Pick<CautionsSection, "frame" | "edition" | "basis" | "maker">;
 
 /** The band of a label: nothing only where nothing is classified, everything known and no metal to be named. */
 export function hazardView(
   part: LabelPart,
-  basis: Basis,
+  basis: LabelBasis,
   words: Words,
   handlingHref?: string,
 ): HazardView | undefined {
@@ -40,13 +41,13 @@ export function hazardView(
         ? [{ code, name: words.pictograms[code] ?? code, svg: asMarkup(pictogramSvg(code)) }]
         : [],
     ),
-    statements: [...[...gaps, ...metals, ...hazards].map((line) => lineView(line, words.language))],
+    statements: [...gaps, ...metals, ...hazards].map((line) => lineView(line, words.language)),
     basis: part.unknown.length > 0 ? words.pages.handling.basisUnknown : basisText(basis, words),
     ...(handlingHref === undefined ? {} : { handlingHref }),
   };
 }
 
-function basisText({ basis, frame, edition, maker }: Basis, words: Words): string {
+function basisText({ basis, frame, edition, maker }: LabelBasis, words: Words): string {
   const text = words.pages.handling;
   return basis === "worked out"
     ? text.basisWorkedOut(frame, words.factWords[edition] ?? edition)
@@ -71,7 +72,7 @@ export interface LabelTexts {
 /** A whole label: band, precautions, the workshop's other languages, and why each statement stands there. */
 export function labelView(
   part: LabelPart & Pick<HandledPart, "dataSheet">,
-  basis: Basis,
+  basis: LabelBasis,
   { heading, nothing }: LabelTexts,
   context: PageContext,
   place: PagePlace,

@@ -3,18 +3,18 @@ import type { LadderBlock } from "../blocks/block.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { TintSection } from "../sheet/sheet.ts";
 import { ownColour, paintColour } from "./screen-swatch.ts";
-import { ladderOf } from "./whites-section.ts";
-import type { SheetPage } from "./section-views.ts";
+import { shownLadder } from "./ladder-picture.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
 
 /** A ladder a white: its steps abutting, and in words what the colour does there. */
-export function ladderBlocks({ worded: { sheet }, words }: SheetPage): LadderBlock[] {
+export function ladderBlocks({ sheet, words }: SheetPage): LadderBlock[] {
   return sheet.tints.map((tint) => ladderBlock(tint, words));
 }
 
 function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock {
   const { white, sentence, refusal } = tint;
-  const drawn = ladderOf(tint, words);
-  const steps = (drawn?.steps ?? []).toSorted((one, other) => one.whiteParts - other.whiteParts);
+  const { ladderTitle } = words.pages.whites;
+  const { steps, description } = shownLadder(tint, words);
   return {
     kind: "ladder",
     id: `in-${white.slug}`,
@@ -22,16 +22,18 @@ function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock 
     sentence:
       tintsInWords([{ white: white.name, ruling: sentence }], words.tints) ??
       words.pages.sheetPage.ladder.noSentence,
-    description: drawn === undefined ? white.name : `${drawn.title}. ${drawn.description}`,
-    steps: steps.map(({ label, standing, suspect }) => {
-      const colour = paintColour(tint.steps.find(({ massRatio }) => massRatio === label));
-      return {
-        label,
-        measured: standing === "measured",
-        ...(colour === undefined ? {} : { colour }),
-        ...(suspect === undefined ? {} : { note: suspect }),
-      };
-    }),
+    description: steps.length === 0 ? white.name : `${ladderTitle(white.name)}. ${description}`,
+    steps: steps
+      .toSorted((one, other) => one.whiteParts - other.whiteParts)
+      .map(({ label, standing, suspect }) => {
+        const colour = paintColour(tint.steps.find(({ massRatio }) => massRatio === label));
+        return {
+          label,
+          measured: standing === "measured",
+          ...(colour === undefined ? {} : { colour }),
+          ...(suspect === undefined ? {} : { note: suspect }),
+        };
+      }),
     remarks: [
       ...(refusal === undefined ? [] : [statementText(refusal, words)]),
       ...tint.steps.flatMap(({ suspect }) =>
@@ -42,7 +44,7 @@ function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock 
 }
 
 /** A ladder a white that it was not painted out in: without a mark of a drawdown, and with what it goes by. */
-export function expectedLadderBlocks({ worded: { sheet }, words }: SheetPage): LadderBlock[] {
+export function expectedLadderBlocks({ sheet, words }: SheetPage): LadderBlock[] {
   return sheet.expectedTints.map(({ white, steps, sentence }) => ({
     kind: "ladder",
     id: `expected-in-${white.slug}`,

@@ -7,7 +7,7 @@ import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figure
 import type { LabFigures, ScreenFigures } from "../sheet/sheet.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import { ownColour } from "./screen-swatch.ts";
-import type { SheetPage } from "./section-views.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
 import { plainSheets } from "./worded-sheet.ts";
 
 /** Farthest from neutral, in a* or b*, that the greys of a pair are drawn: beyond it they are no greys. */
@@ -20,10 +20,7 @@ export function mixturePictures(white: MixtureWhite, page: SheetPage): PictureVi
   );
 }
 
-function driftPicture(
-  white: MixtureWhite,
-  { worded: { sheet }, words }: SheetPage,
-): PictureView | undefined {
+function driftPicture(white: MixtureWhite, { sheet, words }: SheetPage): PictureView | undefined {
   const { drift: text } = words.pages.mixture;
   const { plusA, minusA, plusB, minusB } = words.pages.whites.trailEnds;
   if (white.fresh === undefined) return undefined;
@@ -62,8 +59,6 @@ function driftPicture(
         idPrefix: `drift-${white.white.slug}`,
         title,
         trails,
-        frame: "fitted",
-        axes: { a: "a*", b: "b*" },
         ends: { plusA, minusA, plusB, minusB },
         description: text.description(
           white.drifts.map(({ name, path }) =>
@@ -164,8 +159,6 @@ function pairPicture(
         idPrefix: `pair-${slug}`,
         title,
         trails,
-        frame: "fitted",
-        axes: { a: "a*", b: "b*" },
         ends: { plusA, minusA, plusB, minusB },
         description: text.description(
           pair.first,

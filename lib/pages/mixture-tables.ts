@@ -12,7 +12,7 @@ import {
 import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import type { LabFigures } from "../sheet/sheet.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
-import type { SheetPage } from "./section-views.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
 import { plainSheets } from "./worded-sheet.ts";
 
 /** What its components predict of each let-down, and how far its own drawdown lies from that. */
@@ -102,7 +102,7 @@ const LEVELS = ["70", "50", "30"] as const;
 /** a* and b* at equal lightness beside blacks of one pigment; nothing for a colour that is no black or grey. */
 export function blacksTable(
   { white }: MixtureWhite,
-  { worded: { sheet }, context, words, place }: SheetPage,
+  { sheet, context, words, place }: SheetPage,
 ): FoldedTableView[] {
   const all = singleBlacksIn(plainSheets(context.sheets), white.slug);
   const own = sheet.tints.find((tint) => tint.white.slug === white.slug);

@@ -1,4 +1,5 @@
 import type { CellView, TableView } from "../present/views.ts";
+import { unitText } from "../present/figure-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Words } from "../words/words.ts";
 import type { OrderGroup } from "./catalogue-pages.ts";
@@ -51,8 +52,8 @@ function table(
     columns: [
       { head: columns.colour },
       ...(from !== undefined ? [{ head: columns.place, numeric: true }] : []),
-      { head: columns.oilIndex, unit: "g/100 g", numeric: true },
-      { head: columns.byVolume, unit: "g/100 cm\u00b3", numeric: true },
+      { head: columns.oilIndex, unit: unitText("g/100 g", words), numeric: true },
+      { head: columns.byVolume, unit: unitText("g/100 cm3", words), numeric: true },
     ],
     rows: shown.map((worded, i): CellView[] => [
       colourCell(worded.sheet, place),

@@ -67,6 +67,16 @@ export function pagePlace(path: string): PagePlace {
   return { path, root: "../".repeat(path.split("/").length - 1) };
 }
 
+/** From a page to another of its language, by where that lies. */
+export function addressTo(path: string, { root }: Pick<PagePlace, "root">): string {
+  return root + shortAddress(path);
+}
+
+/** The address of a page, which names its folder alone. */
+function shortAddress(path: string): string {
+  return path.replace(/index\.html$/, "");
+}
+
 /** A page's whole address; nothing where the workshop gives the site none. */
 export function wholeAddress(
   { records, folder }: Pick<PageContext, "records" | "folder">,
@@ -76,7 +86,7 @@ export function wholeAddress(
   return siteAddress === undefined
     ? undefined
     : new URL(
-        `${folder}${path.replace(/index\.html$/, "")}`,
+        `${folder}${shortAddress(path)}`,
         siteAddress.endsWith("/") ? siteAddress : `${siteAddress}/`,
       ).href;
 }

@@ -2,7 +2,7 @@ import { cautionLineOf } from "./caution-line.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
-import { figureText } from "../present/figure-text.ts";
+import { unitText, valueText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, PigmentPageView } from "../present/views.ts";
@@ -18,18 +18,18 @@ import type { PigmentRecord } from "../records/schema/pigment.ts";
 import type { Block, FoldBlock } from "../blocks/block.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import { colourCard } from "./colour-card.ts";
-import { poisonCentreLine, workedOut } from "./handling-section.ts";
+import { poisonCentreLine, workedOut } from "./safety-blocks.ts";
 import { knownPigments } from "./known-pigments.ts";
 import { labelView } from "./label-view.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
 import { pigmentPhotographs } from "./photograph-blocks.ts";
-import { pigmentFacts } from "./pigment-view.ts";
+import { pigmentFacts } from "./pigment-blocks.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { textPage } from "./text-page.ts";
-import { byReason } from "./studio-view.ts";
+import { cautionsByReason } from "./studio-cautions.ts";
 import { nameOrder } from "../quantities/name-order.ts";
 
 const FIGURES = [
@@ -117,8 +117,8 @@ function ownTable(
         columns: [
           { head: text.columns.pigment },
           { head: text.columns.index },
-          { head: text.columns.density, unit: words.units["g/cm3"] ?? "", numeric: true },
-          { head: text.columns.oil, unit: "g/100 g", numeric: true },
+          { head: text.columns.density, unit: unitText("g/cm3", words), numeric: true },
+          { head: text.columns.oil, unit: unitText("g/100 g", words), numeric: true },
           { head: text.columns.colours, numeric: true },
         ],
         rows: members
@@ -164,7 +164,7 @@ function numberCell(
 ): CellView {
   if (!isKnown(figure)) return { text: "\u2013", reason: standingWord("not stated", words).word };
   return {
-    text: figureText(figureRow(pattern), { ...figure, unit: "1" }, words),
+    text: valueText(figureRow(pattern), figure, words),
     standing: standingView(figure, words),
   };
 }
@@ -238,7 +238,6 @@ export function pigmentPage(
       heading: words.pages.photographs.heading,
       list: pigmentPhotographs(slug, record.name, context, place).flatMap((one) => one.photographs),
     },
-    lists: [],
     handlingHeading: text.handling,
     label: labelView(
       part,
@@ -248,13 +247,13 @@ export function pigmentPage(
       place,
     ),
     cautionsHeading: words.operations["weighing and mulling"] ?? "",
-    cautions: byReason(
+    cautions: cautionsByReason(
       cautions.filter(({ general }) => !general),
       words,
     ),
     handling: [
       handling.general,
-      poisonCentreLine(poisonCentre, handling),
+      poisonCentreLine(poisonCentre, words),
       cautionLineOf([record], words),
     ],
     colours: shown.map((worded) => colourCard(worded, context, place)),
@@ -262,7 +261,6 @@ export function pigmentPage(
       ? { someColours: words.pages.parts.someOf(shown.length, colours.length) }
       : {}),
     ...(colours.length === 0 ? { noColours: text.noColours } : {}),
-    terms: [],
     revision: words.pages.build(context.date === undefined ? undefined : words.date(context.date)),
   };
 }

@@ -3,7 +3,7 @@ import type { Quantity } from "../quantities/interval.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
 import { placeInRange } from "../plots/place-in-range.ts";
 import type { Collection } from "../collection/collection.ts";
-import { textOf, type SheetPage } from "./section-views.ts";
+import { textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Where a colour stands among the others: in oil and in drying. */
 export function placePictures(page: SheetPage): PictureView[] {
@@ -50,7 +50,6 @@ function placePicture(
             standing: figure.standing,
             text: `${sheet.name}${words.colon}${text}`,
           },
-          missing: words.pages.sheet.missing,
           range,
           legend: box(range.count),
           ends,

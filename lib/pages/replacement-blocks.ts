@@ -3,7 +3,7 @@ import type { Block } from "../blocks/block.ts";
 import { readOnce, type RememberedReads } from "../kept/reads.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
-import { mixesOf, searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
+import { searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
 import { byOrder, judgedMix, paintPasses, type MixLimits } from "../mixing/finding/judged-mix.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { readTarget, type Target } from "../mixing/finding/target.ts";
@@ -15,6 +15,7 @@ import { cellSwatch } from "../plots/small-swatch.ts";
 import { differenceText, driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
 import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
 import { asMarkup, type CellView } from "../present/views.ts";
+import { keptMixes } from "./kept-mixes.ts";
 import { metalsIn } from "./mixing-data.ts";
 import { mixingOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -228,7 +229,7 @@ function recipes(
   target: Target,
   limits: MixLimits,
   range: MixingRange,
-  { words, kept }: PageContext,
+  { words, steps }: PageContext,
 ): Row[] {
   const text = words.pages.mixing;
   for (const coloursMost of [2, 3] as const) {
@@ -254,9 +255,7 @@ function recipes(
           isWhiteFree: i === 0,
         };
         const search = searchOf(wish, range);
-        return kept({ modules: ["lib/mixing/finding/found-mixes.ts"], inputs: search }, () =>
-          [...mixesOf(search)].flatMap((one) => one ?? []),
-        );
+        return keptMixes(`of ${coloursMost} in ${white} for ${paint.slug}`, search, steps);
       });
     const judged = found
       .toSorted((one, other) => one.deltaE00 - other.deltaE00)

@@ -1,111 +1,152 @@
-import type { Block, LineView } from "../blocks/block.ts";
-import { statement } from "../blocks/section-blocks.ts";
+import type { Block, StatementBlock } from "../blocks/block.ts";
+import { linesOf, lists, statement } from "../blocks/section-blocks.ts";
+import type { LabelView } from "../present/handling-views.ts";
 import { statementText } from "../present/statement-text.ts";
-import type { HandlingSectionView } from "../present/handling-views.ts";
-import { byReason } from "./studio-view.ts";
-import type { SheetPage } from "./section-views.ts";
+import type { HandledPart } from "../sheet/handling/handling-sections.ts";
+import type { Words } from "../words/words.ts";
+import { cautionLine } from "./caution-line.ts";
+import { labelView, type LabelBasis } from "./label-view.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
+import { isAtTheBench, studioCautions } from "./studio-cautions.ts";
 
-/** What is done before the colour is paint: it belongs to the bench. */
-const AT_THE_BENCH = new Set(["weighing and mulling"]);
 /** Not done with every picture: under a fold, unless this paint forbids it. */
 const RARELY = new Set(["sanding", "heating or spraying"]);
 const FORBIDS = new Set(["never-sand-dry", "no-spraying-no-heating"]);
 
 /** The label in full, cautions by operation, where it may be sold. */
-export function safetyBlocks(handling: HandlingSectionView, page: SheetPage): Block[] {
-  const { words } = page;
-  const text = words.pages.handling;
+export function safetyBlocks(page: SheetPage): Block[] {
+  const { sheet, words, context } = page;
+  const { handling: text, sheetPage } = words.pages;
+  const { checks, studio } = sheet.cautions;
   const forbidden = new Set(
-    page.worded.sheet.cautions.studio
-      .filter(({ rule }) => FORBIDS.has(rule))
-      .map(({ operation }) => operation),
+    studio.filter(({ rule }) => FORBIDS.has(rule)).map(({ operation }) => operation),
   );
   const isRare = (operation: string): boolean => RARELY.has(operation) && !forbidden.has(operation);
-  const rare = operations(page, isRare);
-  const usual = operations(page, (operation) => !isRare(operation) && !AT_THE_BENCH.has(operation));
+  const rare = studioCautions(page, isRare);
+  const markets = linesOf(marketLines(page));
   return [
-    { kind: "label", label: handling.label },
-    ...handling.maker.map(({ text: line, quote, link }): Block => ({
-      kind: "statement",
-      role: "body",
-      text: line,
-      ...(quote === undefined ? {} : { quote }),
-      ...(link === undefined ? {} : { link }),
-    })),
-    ...(handling.checks === undefined ? [] : [{ kind: "list", list: handling.checks } as const]),
-    ...(usual.length === 0 ? [] : [{ kind: "cautions", operations: usual } as const]),
-    ...(rare.length === 0
+    { kind: "label", label: paintLabel(page) },
+    ...makerLines(page),
+    ...(checks.length === 0
       ? []
-      : [
+      : lists([
           {
-            kind: "fold",
-            isPrinted: true,
-            summary: rare.map(({ operation }) => operation).join(" \u00b7 "),
-            blocks: [{ kind: "cautions", operations: rare }],
-          } as const,
-        ]),
-    ...(handling.markets.length === 0
-      ? []
-      : [
-          {
-            kind: "fold",
-            isPrinted: true,
-            summary: text.markets,
-            blocks: [{ kind: "lines", lines: handling.markets.map(marketLine) }],
-          } as const,
-        ]),
-    statement(handling.studioGeneral.text, "body", { link: handling.studioGeneral.link }),
-    statement(handling.poisonCentre),
-    statement(words.pages.sheetPage.dryPigment, "way", {
-      link: {
-        text: words.pages.sheetPage.bench.weighing,
-        href: "bench/#dry-pigment",
-      },
+            heading: text.checks,
+            items: checks.map((check) => ({ text: statementText(check, words) })),
+          },
+        ])),
+    ...studioCautions(page, (operation) => !isRare(operation) && !isAtTheBench(operation)),
+    ...printedFold(
+      rare
+        .flatMap(({ operations }) => operations.map(({ operation }) => operation))
+        .join(" \u00b7 "),
+      rare,
+    ),
+    ...printedFold(text.markets, markets),
+    generalCautions(page),
+    statement(poisonCentreLine(context.records.workshop.poisonCentre, words)),
+    statement(sheetPage.dryPigment, "way", {
+      link: { text: sheetPage.bench.weighing, href: "bench/#dry-pigment" },
     }),
   ];
 }
 
 /** Weighing and mulling, and each dry pigment, drier or thinner with its own label. */
-export function dryPigmentBlocks(handling: HandlingSectionView, page: SheetPage): Block[] {
-  const dry = operations(page, (operation) => AT_THE_BENCH.has(operation));
+export function dryPigmentBlocks(page: SheetPage): Block[] {
+  const { sheet, words, context, place } = page;
+  const text = words.pages.handling;
+  const label = (part: HandledPart, heading: string): Block => ({
+    kind: "label",
+    label: labelView(part, workedOut(part), { heading, nothing: text.dryNothing }, context, place),
+  });
+  const { dryPigment, additions } = sheet.cautions;
   return [
-    ...(dry.length === 0 ? [] : [{ kind: "cautions", operations: dry } as const]),
-    statement(handling.studioGeneral.text, "body", { link: handling.studioGeneral.link }),
-    ...handling.parts.map((label): Block => ({ kind: "label", label })),
-    statement(handling.deference, "note"),
+    ...studioCautions(page, isAtTheBench),
+    generalCautions(page),
+    ...dryPigment.map((part) => label(part, text.dryPigment(part.name))),
+    ...additions.map((part) => label(part, text.addition(part.name))),
+    statement(cautionLine(context), "note"),
   ];
 }
 
-/** What to mind before the pigment is paint, one sentence each: what holds for every colour too. */
-export function mullingCautions({
-  worded: {
-    sheet: { cautions },
-  },
-  words,
-}: SheetPage): string[] {
+/** Of what the studio handles before it is paint the workshop is no maker: its label is always worked out here. */
+export function workedOut({ frame, edition }: HandledPart): LabelBasis {
+  return { frame, edition, basis: "worked out" };
+}
+
+/** From the workshop's record; that there is none is said. */
+export function poisonCentreLine(recorded: string | undefined, { pages }: Words): string {
+  const { noPoisonCentre, poisonCentre } = pages.handling;
+  // A telephone number is read in one line.
+  return recorded === undefined
+    ? noPoisonCentre
+    : poisonCentre(recorded.replace(/(?<=\d) (?=\d)/g, "\u00a0"));
+}
+
+function paintLabel({ sheet: { cautions }, words, context, place }: SheetPage): LabelView {
+  const text = words.pages.handling;
+  const isStated = cautions.basis === "stated by the maker";
+  const heading = isStated
+    ? text.stated
+    : cautions.unknown.length > 0
+      ? text.notClassified
+      : text.workedOut;
+  const nothing = isStated ? text.nothingStated : text.nothing;
+  return labelView(cautions, cautions, { heading, nothing }, context, place);
+}
+
+/** UFI, review, data sheet: what the maker states beside the label. */
+function makerLines({ sheet, words }: SheetPage): StatementBlock[] {
+  const text = words.pages.handling;
+  const { ufi, maker } = sheet.cautions;
+  const { review, dataSheet } = maker ?? {};
   return [
-    ...new Set(
-      cautions.studio
-        .filter(({ operation }) => AT_THE_BENCH.has(operation))
-        .map((caution) => statementText(caution, words)),
-    ),
+    ...(ufi === undefined ? [] : [statement(text.ufi(ufi))]),
+    ...(review === undefined
+      ? []
+      : [
+          statement(
+            text.review(review.by, words.date(review.date)),
+            "body",
+            review.wording === undefined ? {} : { quote: review.wording },
+          ),
+        ]),
+    ...(dataSheet === undefined
+      ? []
+      : [
+          statement("", "body", {
+            link: {
+              text: text.dataSheet(
+                dataSheet.date === undefined ? undefined : words.date(dataSheet.date),
+              ),
+              href: dataSheet.url,
+            },
+          }),
+        ]),
   ];
 }
 
-function marketLine({ market, lines }: HandlingSectionView["markets"][number]): LineView {
-  return { name: market, sentences: lines.map(({ text }) => ({ text })) };
-}
-
-function operations(
-  { worded: { sheet }, words }: SheetPage,
-  wanted: (operation: string) => boolean,
-): { operation: string; cautions: ReturnType<typeof byReason> }[] {
-  const studio = sheet.cautions.studio.filter(({ general }) => !general);
-  return [...new Set(studio.map(({ operation }) => operation))].filter(wanted).map((operation) => ({
-    operation: words.operations[operation] ?? operation,
-    cautions: byReason(
-      studio.filter((caution) => caution.operation === operation),
-      words,
-    ),
+/** What each market limits, in the order of the sheet. */
+function marketLines({ sheet, words }: SheetPage) {
+  const { restrictions } = sheet.cautions;
+  const { marketNames } = words.pages.handling;
+  return [...new Set(restrictions.map(({ market }) => market))].map((market) => ({
+    name: marketNames[market] ?? market,
+    sentences: restrictions
+      .filter((restriction) => restriction.market === market)
+      .map((restriction) => ({ text: statementText(restriction, words) })),
   }));
+}
+
+/** What holds for every colour, in a sentence; where it stands with its reasons. */
+function generalCautions({ words, place }: SheetPage): StatementBlock {
+  const { general, generalLink } = words.pages.handling;
+  return statement(general, "body", {
+    link: { text: generalLink, href: `${place.root}label/#studio` },
+  });
+}
+
+/** Opened on paper, where nothing can be opened. */
+function printedFold(summary: string, blocks: readonly Block[]): Block[] {
+  return blocks.length === 0 ? [] : [{ kind: "fold", isPrinted: true, summary, blocks }];
 }

@@ -12,7 +12,7 @@ import { benchLinks } from "./mixing-ways.ts";
 import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { paintColour } from "./screen-swatch.ts";
-import type { SheetPage } from "./section-views.ts";
+import { pageOfSheet } from "./page-of-sheet.ts";
 import { tintsBlock } from "./sheet-hero.ts";
 import { sheetSections } from "./sheet-sections.ts";
 import { pageHead } from "./site-frame.ts";
@@ -23,7 +23,7 @@ import { sixFacts } from "./six-facts.ts";
 export function sheetPage(worded: SheetTexts, context: PageContext, place: PagePlace): SheetView {
   const { words } = context;
   const { sheet } = worded;
-  const page: SheetPage = { context, worded, place, words };
+  const page = pageOfSheet(worded, context, place);
   const text = words.pages.sheetPage;
   const head = pageHead(
     context,

@@ -1,24 +1,31 @@
 import type { Block, SectionBlock } from "../blocks/block.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { ownColour } from "./screen-swatch.ts";
-import { columns, headed, section, statement } from "../blocks/section-blocks.ts";
-import { statementText } from "../present/statement-text.ts";
+import {
+  columns,
+  fold,
+  linesOf,
+  linksOf,
+  lists,
+  section,
+  statement,
+} from "../blocks/section-blocks.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { asMarkup } from "../present/views.ts";
-import { answerEntry } from "./answer-entry.ts";
+import { answerLink } from "./answer-link.ts";
 import { WHITES_PATH } from "./catalogue-pages.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
-import { handlingSection } from "./handling-section.ts";
 import { expectedLadderBlocks, ladderBlocks } from "./ladder-blocks.ts";
 import { markdownHtml } from "./markdown.ts";
-import { paintingBlocks } from "./painting-section.ts";
-import { permanenceSummary } from "./permanence-view.ts";
+import { paintingBlocks } from "./painting-blocks.ts";
+import { permanenceReasons, permanenceSummary } from "./permanence-blocks.ts";
 import { colourPhotographs } from "./photograph-blocks.ts";
-import { neighboursSection } from "./neighbours-section.ts";
+import { neighboursBlocks } from "./neighbours-blocks.ts";
 import { replacementBlocks } from "./replacement-blocks.ts";
 import { safetyBlocks } from "./safety-blocks.ts";
-import { whiteBlocks } from "./white-section.ts";
-import { reasons, type SheetPage } from "./section-views.ts";
+import { whiteBlocks } from "./white-blocks.ts";
+import { addressTo } from "./page-context.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
 
 /** What a painter reads below the first screen, in order. */
 export function sheetSections(page: SheetPage): SectionBlock[] {
@@ -27,24 +34,24 @@ export function sheetSections(page: SheetPage): SectionBlock[] {
     ...section(
       "photographs",
       page.words.pages.photographs.heading,
-      colourPhotographs(page.worded.sheet, page.context, page.place),
+      colourPhotographs(page.sheet, page.context, page.place),
     ),
     ...section("whites", isWhite(page) ? sections.ofWhite : sections.whites, letDown(page)),
     ...section("painting", sections.painting, [...paintingBlocks(page), ...notes(page)]),
     ...section("permanence", sections.permanence, lasting(page)),
-    ...section("handling", sections.handling, safetyBlocks(handlingSection(page), page)),
+    ...section("handling", sections.handling, safetyBlocks(page)),
     ...section(
       "replacement",
       page.words.pages.mixing.recipes.replaces.heading,
-      replacementBlocks(page.worded.sheet.slug, page.context, page.place),
+      replacementBlocks(page.sheet.slug, page.context, page.place),
     ),
-    ...section("range", sections.range, beside(page)),
+    ...section("range", sections.range, neighboursBlocks(page)),
     ...section("questions", sections.questions, asked(page)),
     ...section("unknown", sections.unknown, notKnownYet(page)),
     ...section("bench", sections.bench, [
       statement(page.words.pages.sheetPage.benchLead, "way", {
         link: {
-          text: page.words.pages.sheetPage.benchLink(page.worded.sheet.name),
+          text: page.words.pages.sheetPage.benchLink(page.sheet.name),
           href: "bench/",
         },
       }),
@@ -53,7 +60,7 @@ export function sheetSections(page: SheetPage): SectionBlock[] {
 }
 
 /** A white by its family, or because others were let down in it. */
-function isWhite({ worded: { sheet }, context }: SheetPage): boolean {
+function isWhite({ sheet, context }: SheetPage): boolean {
   return sheet.family === "white" || coloursLetDownIn(sheet.slug, context).length > 0;
 }
 
@@ -73,17 +80,9 @@ function letDown(page: SheetPage): Block[] {
     ),
     ...absent.flatMap(({ values }) => notTried(values["whites"] as readonly string[], page)),
     ...(isNearNeutral(sheet)
-      ? [
-          {
-            kind: "links",
-            links: [
-              {
-                text: words.pages.optics.whites.linkToAll,
-                href: `${place.root}${WHITES_PATH.replace("index.html", "")}`,
-              },
-            ],
-          } as const,
-        ]
+      ? linksOf([
+          { text: words.pages.optics.whites.linkToAll, href: addressTo(WHITES_PATH, place) },
+        ])
       : []),
   ];
 }
@@ -92,13 +91,11 @@ function letDown(page: SheetPage): Block[] {
 function notTried(whites: readonly string[], page: SheetPage): Block[] {
   const { ladder: text } = page.words.pages.sheetPage;
   const expected = expectedLadderBlocks(page);
-  const told = page.worded.sheet.expectedTints.map(({ white }) => white.name);
+  const told = page.sheet.expectedTints.map(({ white }) => white.name);
   const untold = whites.filter((white) => !told.includes(white));
   return [
     ...(untold.length === 0 ? [] : [statement(text.notDrawn(untold), "note")]),
-    ...(expected.length === 0
-      ? []
-      : [{ kind: "fold", summary: text.expected(told), blocks: expected } as const]),
+    ...fold(text.expected(told), expected),
   ];
 }
 
@@ -117,17 +114,10 @@ function notKnownYet(page: SheetPage): Block[] {
     ...(isKnown(permanence.category) || isKnown(permanence.expectation) ? [] : [text.permanence]),
     ...(cautions.unknown.length > 0 ? [text.hazard] : []),
   ];
-  return lines.length === 0
-    ? []
-    : [
-        {
-          kind: "lines",
-          lines: lines.map(([name, takes]) => ({ name, sentences: [{ text: takes }] })),
-        },
-      ];
+  return linesOf(lines.map(([name, takes]) => ({ name, sentences: [{ text: takes }] })));
 }
 
-function notes({ context: { records }, worded: { sheet } }: SheetPage): Block[] {
+function notes({ context: { records }, sheet }: SheetPage): Block[] {
   const { notes: own = "", notesLanguage: language } = records.colours.get(sheet.slug) ?? {};
   return own === ""
     ? []
@@ -141,55 +131,15 @@ function notes({ context: { records }, worded: { sheet } }: SheetPage): Block[] 
 }
 
 function lasting(page: SheetPage): Block[] {
-  const { words, worded } = page;
-  const { permanence } = worded.sheet;
   const [lead, ...more] = permanenceSummary(page);
   return [
     ...(lead === undefined ? [] : [statement(lead, "lead")]),
     ...more.map((text) => statement(text, "note")),
-    ...columns(
-      [
-        ...reasons(page, words.pages.permanence.why, permanence.reasons),
-        ...reasons(page, words.pages.paint.permanence.contradictions, permanence.contradictions),
-        ...reasons(page, words.pages.permanence.sensitivities, permanence.sensitivities),
-      ].map((list) => ({ kind: "list", list }) as const),
-    ),
+    ...columns(lists(permanenceReasons(page))),
   ];
 }
 
-function beside(page: SheetPage): Block[] {
-  const neighbours = neighboursSection(page);
-  if (neighbours === undefined) return [];
-  const { groups, lists, compare } = neighbours;
-  return [
-    ...columns(groups.map(({ heading, cards }) => headed(heading, [{ kind: "cards", cards }]))),
-    ...columns([
-      ...lists.map((list) => ({ kind: "list", list }) as const),
-      ...(compare === undefined
-        ? []
-        : [headed(compare.heading, [{ kind: "links", links: compare.links }])]),
-    ]),
-  ];
-}
-
-function asked({ context, worded: { sheet }, words, place }: SheetPage): Block[] {
+function asked({ context, sheet, place }: SheetPage): Block[] {
   const naming = context.answers.filter(({ colours }) => colours.includes(sheet.slug));
-  return naming.length === 0
-    ? []
-    : [
-        {
-          kind: "links",
-          links: naming.map((answer) => {
-            const { question, href, language } = answerEntry(answer, words, place);
-            return { text: question, href, ...(language === undefined ? {} : { language }) };
-          }),
-        },
-      ];
-}
-
-/** Sentences across the whites: what one white makes of it beside another. */
-export function acrossWhites({ worded: { sheet }, words }: SheetPage): string[] {
-  return sheet.optics.acrossWhites
-    .filter(({ rule }) => rule !== "not-let-down-in")
-    .map((across) => statementText(across, words));
+  return linksOf(naming.map((answer) => answerLink(answer, place)));
 }

@@ -1,11 +1,12 @@
 import type { SectionBlock } from "../blocks/block.ts";
-import { section } from "../blocks/section-blocks.ts";
+import { linksOf, section } from "../blocks/section-blocks.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
+import { madeStep } from "../kept/kept-steps.ts";
 import { MEASURED_ERRORS } from "../optics/fit/measured-errors.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import { asMarkup } from "../present/views.ts";
 import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { terms } from "./section-views.ts";
 import { standingsKey } from "./site-frame.ts";
 import { sourceEntry } from "./source-entry.ts";
 import { textPage } from "./text-page.ts";
@@ -26,7 +27,12 @@ export function methodsPage(context: PageContext, place: PagePlace): TextPageVie
           id === "tints" ? `${prose}\n\n${text.measured(MEASURED_ERRORS)}` : prose,
         ]),
       ),
-      close: [{ kind: "terms", terms: terms(words, Object.keys(words.trade)) }],
+      close: [
+        {
+          kind: "terms",
+          terms: Object.entries(words.trade).map(([term, gloss]) => ({ term, gloss })),
+        },
+      ],
     },
     context,
     place,
@@ -47,13 +53,12 @@ export function sourcesPage(context: PageContext, place: PagePlace): TextPageVie
   const { words, records, sheets } = context;
   const text = words.pages.sources;
   const usedBy = new Map<string, { text: string; href: string }[]>();
-  for (const { sheet, plain } of sheets) {
-    for (const key of new Set(
-      plain.evidence.map(({ source }) => source).filter((source) => typeof source === "string"),
-    )) {
+  for (const worded of sheets) {
+    const { name, slug, keys } = sourcesOf(worded, context);
+    for (const key of keys) {
       usedBy.set(key, [
         ...(usedBy.get(key) ?? []),
-        { text: sheet.name, href: `${place.root}colours/${sheet.slug}/evidence/#sources` },
+        { text: name, href: `${place.root}colours/${slug}/evidence/#sources` },
       ]);
     }
   }
@@ -77,6 +82,21 @@ export function sourcesPage(context: PageContext, place: PagePlace): TextPageVie
     place,
   );
 }
+
+/** What a sheet goes by, asked of it once for as long as it stays as it is. */
+function sourcesOf(
+  { sheet, inShort }: SheetTexts,
+  { steps }: PageContext,
+): { readonly name: string; readonly slug: string; readonly keys: readonly string[] } {
+  const { slug } = sheet;
+  return madeStep(steps, { modules: MODULES, name: "sources of sheets", of: slug }, () => ({
+    name: sheet.name,
+    slug,
+    keys: [...inShort.sources],
+  }));
+}
+
+const MODULES = ["lib/pages/text-pages.ts", "lib/words/languages.ts"];
 
 /** A source that every sheet uses is better said so than listed forty times. */
 const MOST_LINKS = 6;
@@ -108,7 +128,7 @@ export function notFoundPage(context: PageContext, place: PagePlace): TextPageVi
     {
       heading: text.heading,
       description: text.lead,
-      opening: [{ kind: "links", links: [{ text: text.link, href: `${place.root}colours/` }] }],
+      opening: linksOf([{ text: text.link, href: `${place.root}colours/` }]),
       sections: [],
     },
     context,

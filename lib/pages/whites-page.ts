@@ -215,7 +215,6 @@ function trailPlot(
     title: text.picture(name),
     description: at50.length === 0 ? text.picture(name) : text.description(at50),
     trails,
-    axes: { a: "a*", b: "b*" },
     ends: words.pages.whites.trailEnds,
     frame,
   });

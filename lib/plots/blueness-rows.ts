@@ -14,7 +14,7 @@ import { evenScale } from "./scale.ts";
 import type { ScreenColour } from "./screen-colour.ts";
 import { DASHES, MARK_RADIUS, standingMark } from "./standing-mark.ts";
 import { element, refusal, type Point, type SvgNode } from "./svg.ts";
-import { textLine } from "./text-label.ts";
+import { textLine, textLines } from "./text-label.ts";
 import { shortened, textWidth, wrappedLines } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
 import { at } from "../quantities/at.ts";
@@ -98,12 +98,10 @@ export function bluenessRows(params: BluenessRows): string {
       ]),
       ...rows.flatMap((row, i) => laneLabels(row, i === 0 ? area.top : at(tops, i - 1))),
       ...axisBelow(area, x, ticks, params.decimalMark),
-      ...below.map((line, i) =>
-        textLine(
-          line,
-          { x: width, y: axisEnd + TEXT_SIZE + i * LINE_HEIGHT },
-          { role: "axis-label", anchor: "end" },
-        ),
+      ...textLines(
+        below,
+        { x: width, y: axisEnd + TEXT_SIZE },
+        { role: "axis-label", anchor: "end" },
       ),
     ],
   );

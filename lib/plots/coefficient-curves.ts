@@ -75,11 +75,11 @@ function drawnHalf(
   top: number,
 ): { readonly nodes: readonly SvgNode[]; readonly bottom: number } {
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width: pictureWidth(params),
     top,
     ...sides,
     areaHeight: AREA_HEIGHT,
-    decimalMark: params.decimalMark,
     inside: 8,
     x: { domain: DRAWN_NM, ticks: ticksEvery(50, DRAWN_NM), label: params.wavelengthLabel },
     y: { domain: [0, most], ticks, label: half.axisLabel },

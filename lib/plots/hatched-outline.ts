@@ -8,7 +8,7 @@ import { textWidth, wrappedLines } from "./text-width.ts";
 const STROKE_GAP = 10;
 
 /** Where a swatch would stand if its colour were known: an outline, hatched, with a word. */
-export function hatchedOutline(box: Box, word: string, textSize: number = TEXT_SIZE): SvgNode[] {
+export function hatchedOutline(box: Box, word: string): SvgNode[] {
   const { left, top, right, bottom } = box;
   const [width, height] = [right - left, bottom - top];
   const strokes: string[] = [];
@@ -29,18 +29,17 @@ export function hatchedOutline(box: Box, word: string, textSize: number = TEXT_S
         "stroke-opacity": 0.4,
       }),
       element("rect", { x: left, y: top, width, height, ...line, "stroke-width": 1 }),
-      ...wordOnHatching(box, word, textSize),
+      ...wordOnHatching(box, word),
     ]),
   ];
 }
 
-function wordOnHatching(box: Box, word: string, size: number): SvgNode[] {
-  const lineHeight = (LINE_HEIGHT / TEXT_SIZE) * size;
-  const lines = wrappedLines(word, box.right - box.left - 8, size);
+function wordOnHatching(box: Box, word: string): SvgNode[] {
+  const lines = wrappedLines(word, box.right - box.left - 8, TEXT_SIZE);
   if (lines.length === 0) return [];
-  const width = Math.max(...lines.map((line) => textWidth(line, size))) + 8;
+  const width = Math.max(...lines.map((line) => textWidth(line, TEXT_SIZE))) + 8;
   const centre = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
-  const height = lines.length * lineHeight + 2;
+  const height = lines.length * LINE_HEIGHT + 2;
   return [
     element("rect", {
       x: centre.x - width / 2,
@@ -51,9 +50,8 @@ function wordOnHatching(box: Box, word: string, size: number): SvgNode[] {
     }),
     ...textLines(
       lines,
-      { x: centre.x, y: centre.y - height / 2 + size * 0.98 },
+      { x: centre.x, y: centre.y - height / 2 + TEXT_SIZE * 0.98 },
       { role: "word", anchor: "middle" },
-      lineHeight,
     ),
   ];
 }

@@ -8,7 +8,7 @@ export interface PictureWords {
   readonly title: string;
   /** The text alternative: repeats what the picture shows. */
   readonly description: string;
-  /** Between units and tenths on the axes; "." unless given. */
+  /** Of numbers on its axes; a point unless given. */
   readonly decimalMark?: "." | "," | undefined;
   /** Width in user units, 320 (a phone) unless given; text keeps its size, so a wider picture holds more. */
   readonly width?: number | undefined;
@@ -35,7 +35,6 @@ export interface PictureSize {
   readonly height: number;
   /** Holds links, so that its parts must stay reachable. */
   readonly hasLinks?: boolean | undefined;
-  readonly textSize?: number | undefined;
 }
 
 /**
@@ -72,7 +71,7 @@ export function writtenPicture(
       "aria-labelledby": `${idPrefix}-title ${idPrefix}-desc`,
       fill: "currentColor",
       "font-family": "sans-serif",
-      "font-size": size.textSize ?? TEXT_SIZE,
+      "font-size": TEXT_SIZE,
     },
     [
       element("title", { id: `${idPrefix}-title` }, [title]),

@@ -21,14 +21,14 @@ export interface PlaceInRange extends PictureWords {
   readonly heading: string;
   /** The axis: one for all sheets of a range. */
   readonly domain: readonly [number, number];
-  /** This colour, and its figure as printed; undefined when it is not stated. */
-  readonly own:
-    | { readonly value: Quantity; readonly standing: ShownStanding; readonly text: string }
-    | undefined;
-  /** Instead of a mark, when there is no figure: "not stated". */
-  readonly missing: string;
+  /** This colour, and its figure as printed. */
+  readonly own: {
+    readonly value: Quantity;
+    readonly standing: ShownStanding;
+    readonly text: string;
+  };
   /** How the figures of the range are spread, this colour's among them. */
-  readonly range: Spread | undefined;
+  readonly range: Spread;
   /** What the box is. */
   readonly legend: string;
   /** At the two ends of the axis: which colour is least and which most, or what the ends mean. */
@@ -44,16 +44,11 @@ const BOX_FROM = 5;
 /**
  * Where a colour stands in the range: a line from the least figure to the highest, the middle half
  * as a box with the median across it, this colour marked, an estimate as a bar from end to end.
- * @throws RangeError when a figure lies outside the axis, or there is none at all.
+ * @throws RangeError when a figure lies outside the axis.
  */
 export function placeInRange(params: PlaceInRange): string {
   const { own, range, domain } = params;
-  if (own === undefined && range === undefined)
-    throw refusal("figures of a range", "none", "at least one");
-  for (const value of [
-    ...(range === undefined ? [] : [range.lowest, range.highest]),
-    ...(own === undefined ? [] : ends(own.value)),
-  ]) {
+  for (const value of [range.lowest, range.highest, ...ends(own.value)]) {
     if (!(value >= domain[0] && value <= domain[1]))
       throw refusal("figure in a range", String(value), `${domain[0]} to ${domain[1]}`);
   }
@@ -74,11 +69,9 @@ export function placeInRange(params: PlaceInRange): string {
     { width, height: legendTop + legend.length * LINE_HEIGHT },
     [
       ...textLines(heading, { x: 0, y: TEXT_SIZE }, { role: "heading", bold: true }),
-      ...(range === undefined ? [] : drawnSpread(range, scale, line)),
+      ...drawnSpread(range, scale, line),
       ...axisBelow(area, scale, ticks, params.decimalMark),
-      ...(own === undefined
-        ? [textLine(params.missing, { x: 0, y: line - 14 }, { role: "word" })]
-        : ownMark(own, scale, line, width)),
+      ...ownMark(own, scale, line, width),
       ...textLines(low, { x: 0, y: endsTop + TEXT_SIZE * 0.8 }, { role: "caption" }),
       ...textLines(
         high,
@@ -90,8 +83,8 @@ export function placeInRange(params: PlaceInRange): string {
   );
 }
 
-function hasBox(range: Spread | undefined): range is Spread {
-  return range !== undefined && range.count >= BOX_FROM;
+function hasBox({ count }: Spread): boolean {
+  return count >= BOX_FROM;
 }
 
 function drawnSpread(range: Spread, scale: Scale, y: number): SvgNode[] {
@@ -131,7 +124,7 @@ function drawnSpread(range: Spread, scale: Scale, y: number): SvgNode[] {
 }
 
 function ownMark(
-  { value, standing, text }: NonNullable<PlaceInRange["own"]>,
+  { value, standing, text }: PlaceInRange["own"],
   scale: Scale,
   y: number,
   width: number,
@@ -148,7 +141,7 @@ function ownMark(
 }
 
 /** From one end of an estimate to the other: dashes between two stops, clear of the open mark in the middle. */
-export function rangeBar(from: number, to: number, y: number): SvgNode[] {
+function rangeBar(from: number, to: number, y: number): SvgNode[] {
   const stop = (x: number): SvgNode =>
     hairline({ x, y: y - MARK_RADIUS }, { x, y: y + MARK_RADIUS }, "reference");
   const bar = (end: number, towards: number): SvgNode[] =>

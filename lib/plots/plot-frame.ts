@@ -16,6 +16,7 @@ export interface AxisWish {
 }
 
 export interface FrameWish {
+  readonly decimalMark?: "." | "," | undefined;
   readonly width: number;
   /** Where the frame begins in its picture. */
   readonly top: number;
@@ -23,7 +24,6 @@ export interface FrameWish {
   readonly areaHeight?: number | undefined;
   readonly x: AxisWish;
   readonly y: AxisWish;
-  readonly decimalMark?: "." | "," | undefined;
   /** Lines across the area at the ticks: of the vertical axis unless given. */
   readonly grid?: "y" | "both" | undefined;
   /** Room inside the area at its four sides, so that a mark on the edge stays whole. */

@@ -18,8 +18,6 @@ export interface RangePoint {
   readonly colour: ScreenColour;
   /** Its sheet; relative, or http(s). */
   readonly href?: string | undefined;
-  /** The colour whose sheet this is: outlined, and always named. */
-  readonly isOwn?: boolean | undefined;
 }
 
 export const HALF_SIDE = 5;
@@ -34,43 +32,32 @@ const NEAR_PLACES = FAR_PLACES.slice(0, 1);
 const NOTHING: Obstacles = { boxes: [], segments: [] };
 
 /**
- * Swatches with their names, which keep clear of what else is drawn; the sheet's own colour last,
- * on top. A picture of links is not an image to a screen reader: see `hasLinks` of the picture.
+ * Swatches with their names, which keep clear of what else is drawn.
+ * A picture of links is not an image to a screen reader: see `hasLinks` of the picture.
  */
 export function drawnRangePoints(
   points: readonly (RangePoint & { readonly at: Point })[],
   bounds: Box,
   keepClear: Obstacles = NOTHING,
 ): SvgNode[] {
-  const ordered = points.toSorted(
-    (one, other) => Number(one.isOwn === true) - Number(other.isOwn === true),
-  );
   const areAllNamed = points.length <= ALL_NAMED_MOST;
   // Of many in one place the first of the range is named.
-  const byImportance = areAllNamed
-    ? ordered.toReversed()
-    : points.toSorted((one, other) => Number(other.isOwn === true) - Number(one.isOwn === true));
-  const wishes = byImportance.map(({ label, at, isOwn = false }): LabelWish => ({
+  const byImportance = areAllNamed ? points.toReversed() : points;
+  const wishes = byImportance.map(({ label, at }): LabelWish => ({
     text: label,
-    mayDrop: !areAllNamed && !isOwn,
-    bold: isOwn,
-    spots: spotsAround(
-      label,
-      at,
-      isOwn ? [HALF_SIDE + 6, ...FAR_PLACES.slice(1)] : areAllNamed ? FAR_PLACES : NEAR_PLACES,
-      isOwn,
-    ),
+    mayDrop: !areAllNamed,
+    spots: spotsAround(label, at, areAllNamed ? FAR_PLACES : NEAR_PLACES),
   }));
   const spots = placedLabels(
     wishes,
     {
-      boxes: [...ordered.map(({ at }) => boxAround(at, HALF_SIDE + 1)), ...keepClear.boxes],
+      boxes: [...points.map(({ at }) => boxAround(at, HALF_SIDE + 1)), ...keepClear.boxes],
       // Of many, a name that crosses a line is better than none.
       segments: areAllNamed ? keepClear.segments : [],
     },
     bounds,
   );
-  return [...ordered.map(drawnPoint), ...drawnLabels(wishes, spots)];
+  return [...points.map(drawnPoint), ...drawnLabels(wishes, spots)];
 }
 
 /** Swatches with their names in lines, after a word; nothing for no points. */
@@ -86,15 +73,14 @@ export function rangePointList(
   ];
   let [x, y] = [at.left + textWidth(word, TEXT_SIZE) + 14, at.top];
   for (const point of points) {
-    const bold = point.isOwn === true;
-    const width = 2 * HALF_SIDE + 6 + textWidth(point.label, TEXT_SIZE, bold ? "bold" : "normal");
+    const width = 2 * HALF_SIDE + 6 + textWidth(point.label, TEXT_SIZE);
     if (x > at.left && x + width > at.left + at.width) [x, y] = [at.left, y + lineHeight];
     nodes.push(drawnPoint({ ...point, at: { x: x + HALF_SIDE, y }, isOnPage: true }));
     nodes.push(
       textLine(
         point.label,
         { x: x + 2 * HALF_SIDE + 6, y: y + TEXT_SIZE * 0.35 },
-        { role: "label", bold },
+        { role: "label" },
       ),
     );
     x += width + 14;
@@ -107,30 +93,12 @@ function drawnPoint({
   colour,
   href,
   label,
-  isOwn,
   isOnPage,
 }: RangePoint & { readonly at: Point; readonly isOnPage?: boolean }): SvgNode {
   const box = boxAround(at, HALF_SIDE);
-  const parts = [
-    ...(isOwn === true
-      ? [
-          element("rect", {
-            class: "plot__own",
-            x: box.left - 2.5,
-            y: box.top - 2.5,
-            width: 2 * HALF_SIDE + 5,
-            height: 2 * HALF_SIDE + 5,
-            fill: "none",
-            stroke: "currentColor",
-            "stroke-width": 1.25,
-          }),
-        ]
-      : []),
-    swatch(colour, box, isOnPage),
-  ];
   const hit = boxAround(at, HALF_HIT);
   return linkedPoint({ label, href }, hit, [
-    ...parts,
+    swatch(colour, box, isOnPage),
     // Shown while the point is pointed at or has the focus.
     ...(href === undefined
       ? []

@@ -39,8 +39,6 @@ export interface SpectralCurve extends PictureWords {
   readonly wavelengthLabel: string;
   /** By the end of the axis, so that it says when it is enlarged. */
   readonly reflectanceLabel: (end: ReflectanceScale) => string;
-  /** One for all pictures that are to be compared; absent: the smallest that holds every reading. */
-  readonly scale?: ReflectanceScale | undefined;
   /** Of the drawing area in user units; 190 unless given. */
   readonly areaHeight?: number | undefined;
 }
@@ -57,17 +55,13 @@ export function spectralCurve(params: SpectralCurve): string {
   const highest = Math.max(
     ...readings.flatMap((points) => points.map(({ reflectance }) => reflectance)),
   );
-  const scale = smallestHolding(
-    params.scale === undefined ? REFLECTANCE_SCALES : [params.scale],
-    highest,
-    "reflectance factor",
-  );
+  const scale = smallestHolding(REFLECTANCE_SCALES, highest, "reflectance factor");
   const width = pictureWidth(params);
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width,
     top: 0,
     areaHeight: params.areaHeight ?? AREA_HEIGHT,
-    decimalMark: params.decimalMark,
     inside: 10,
     x: { domain: DRAWN_NM, ticks: ticksEvery(50, DRAWN_NM), label: params.wavelengthLabel },
     y: {

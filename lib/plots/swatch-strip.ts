@@ -13,8 +13,6 @@ import { textLines } from "./text-label.ts";
 import { wrappedLines } from "./text-width.ts";
 
 export interface SwatchStrip extends PictureWords {
-  /** Above the swatches: the white of a ladder, the ground of a glaze. */
-  readonly heading: string;
   /** Below: what the labels count, with its unit ("colour : white, paint by mass"). */
   readonly axisLabel: string;
   /** On the hatching where a colour is not known. */
@@ -23,7 +21,7 @@ export interface SwatchStrip extends PictureWords {
 
 const MARGIN = 16;
 
-/** Swatches in a row on one panel, headed and captioned: the shape that ladders, glazes and finishes share. */
+/** Swatches in a row on one panel, captioned: the shape that ladders, glazes and finishes share. */
 export function writtenSwatchStrip(
   kind: string,
   words: SwatchStrip,
@@ -32,26 +30,19 @@ export function writtenSwatchStrip(
 ): string {
   if (steps.length === 0) throw refusal("steps", "none", "at least one");
   const width = pictureWidth(words);
-  const heading = wrappedLines(words.heading, width - 2 * MARGIN, TEXT_SIZE, "bold");
   const axis = wrappedLines(words.axisLabel, width - 2 * MARGIN, TEXT_SIZE);
-  const top = MARGIN + heading.length * LINE_HEIGHT + (heading.length > 0 ? 8 : 0);
   const size = {
     left: MARGIN,
     width: width - 2 * MARGIN,
     swatchWidth: swatchSize.width,
     swatchHeight: swatchSize.height,
   };
-  const rows = swatchRows(steps, words.missing, size, top);
+  const rows = swatchRows(steps, words.missing, size, MARGIN);
   const axisTop = rows.bottom + (axis.length > 0 ? 8 : 0);
   const height = Math.ceil(axisTop + axis.length * LINE_HEIGHT + MARGIN - 4);
   return writtenPicture(kind, words, { width, height }, [
     panel({ left: 0, top: 0, right: width, bottom: height }),
     onPanel([
-      ...textLines(
-        heading,
-        { x: MARGIN, y: MARGIN + TEXT_SIZE * 0.8 },
-        { role: "heading", bold: true },
-      ),
       ...rows.nodes,
       ...textLines(axis, { x: MARGIN, y: axisTop + TEXT_SIZE }, { role: "axis-label" }),
     ]),

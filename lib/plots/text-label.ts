@@ -34,11 +34,6 @@ export function textLine(text: string, at: Point, look: TextLook): SvgNode {
 }
 
 /** Lines under each other, `at` the baseline of the first. */
-export function textLines(
-  lines: readonly string[],
-  at: Point,
-  look: TextLook,
-  lineHeight: number = LINE_HEIGHT,
-): SvgNode[] {
-  return lines.map((line, i) => textLine(line, { x: at.x, y: at.y + i * lineHeight }, look));
+export function textLines(lines: readonly string[], at: Point, look: TextLook): SvgNode[] {
+  return lines.map((line, i) => textLine(line, { x: at.x, y: at.y + i * LINE_HEIGHT }, look));
 }

@@ -5,7 +5,6 @@ import { hairline } from "./hairline.ts";
 import { drawnLabels, placedLabels, spotsAround, type LabelWish } from "./label-placement.ts";
 import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame, type PlotFrame } from "./plot-frame.ts";
-import { smallestHolding } from "./scale.ts";
 import type { ScreenColour } from "./screen-colour.ts";
 import {
   DASHES,
@@ -18,11 +17,6 @@ import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
 import { textWidth } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
-
-/** Half the side of the square, in a* or b*: 10 for the tints of blacks and greys. */
-const TRAIL_SCALES = [10, 20, 40, 80, 120] as const;
-export type TrailScale = (typeof TRAIL_SCALES)[number];
-const TICK_STEPS: Readonly<Record<TrailScale, number>> = { 10: 5, 20: 10, 40: 20, 80: 40, 120: 40 };
 
 export interface TrailPoint {
   readonly a: number;
@@ -49,7 +43,6 @@ export interface Trail {
 
 export interface TintTrail extends PictureWords {
   readonly trails: readonly Trail[];
-  readonly axes: { readonly a: string; readonly b: string };
   /** Where the axes lead: "red", "green", "yellow", "blue". */
   readonly ends: {
     readonly plusA: string;
@@ -57,14 +50,11 @@ export interface TintTrail extends PictureWords {
     readonly plusB: string;
     readonly minusB: string;
   };
-  /** One for all sheets that are to be compared; absent: the smallest that holds every point. */
-  readonly scale?: TrailScale | undefined;
   /**
-   * Drawn as large as the points and the neutral cross allow, instead of centred on the cross, for near-neutrals,
-   * which lie to one side of it; or in a frame that several drawings share. A trail that lies outside a shared frame
-   * is named at its edge.
+   * That several drawings share: a trail that lies outside it is named at its edge. Absent: as large as the points and
+   * the neutral cross allow, since near-neutrals lie to one side of the cross.
    */
-  readonly frame?: "fitted" | TrailFrame | undefined;
+  readonly frame?: TrailFrame | undefined;
 }
 
 /** A square of a* and b*. */
@@ -76,28 +66,23 @@ export interface TrailFrame {
 
 /**
  * How a colour turns as it is let down: a* across, b* up, equal units, neutral at the cross.
- * @throws RangeError for no point, a coordinate that is not a number, or one outside the scale asked for.
+ * @throws RangeError for no point, or a coordinate that is not a number.
  */
 export function tintTrail(params: TintTrail): string {
-  const { axes, ends } = params;
+  for (const { a, b } of params.trails.flatMap(allPlaces))
+    if (!Number.isFinite(a + b)) throw domainError("a* or b*", a + b, "finite");
   const { trails, beyond } = cropped(params);
-  const coordinates = trails.flatMap(({ points, predicted = [] }) =>
-    [...points, ...predicted].flatMap(({ a, b }) => [a, b]),
-  );
   if (trails.every(({ points }) => points.length === 0) && beyond.length === 0)
     throw refusal("points of a trail", "none", "at least one");
-  const { a, b, step } =
-    params.frame === "fitted"
-      ? fittedFrame(trails)
-      : (params.frame ?? centredFrame(coordinates, params.scale));
+  const { a, b, step } = params.frame ?? fittedFrame(trails);
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width: pictureWidth(params),
     top: 0,
-    decimalMark: params.decimalMark,
     inside: MARK_RADIUS + 2,
     grid: "both",
-    x: { domain: a, ticks: ticksEvery(step, a), label: axes.a },
-    y: { domain: b, ticks: ticksEvery(step, b), label: axes.b },
+    x: { domain: a, ticks: ticksEvery(step, a), label: "a*" },
+    y: { domain: b, ticks: ticksEvery(step, b), label: "b*" },
   });
   const placed = trails.map((trail) => placedTrail(trail, frame));
   const atEdge = beyond.map((trail) => edgePlace(trail, frame));
@@ -115,7 +100,7 @@ export function tintTrail(params: TintTrail): string {
   const marked = [...placed.flatMap(({ marks }) => marks), ...atEdge].map(({ at }) =>
     boxAround(at, MARK_RADIUS + 1),
   );
-  const ended = endWords(frame, ends, marked);
+  const ended = endWords(frame, params.ends, marked);
   const spots = placedLabels(
     wishes,
     {
@@ -159,21 +144,12 @@ export function tintTrail(params: TintTrail): string {
   );
 }
 
-function centredFrame(coordinates: readonly number[], scale: TrailScale | undefined): TrailFrame {
-  const half = smallestHolding(
-    scale === undefined ? TRAIL_SCALES : [scale],
-    Math.max(...coordinates.map(Math.abs)),
-    "a* or b*",
-  );
-  return { a: [-half, half], b: [-half, half], step: TICK_STEPS[half] };
-}
-
 /** What of the trails lies in a shared frame, and which lie outside it altogether. */
 function cropped({ trails, frame }: TintTrail): {
   readonly trails: readonly Trail[];
   readonly beyond: readonly Trail[];
 } {
-  if (frame === undefined || frame === "fitted") return { trails, beyond: [] };
+  if (frame === undefined) return { trails, beyond: [] };
   const isInside = (point: { readonly a: number; readonly b: number }): boolean =>
     [point.a - frame.a[0], frame.a[1] - point.a, point.b - frame.b[0], frame.b[1] - point.b].every(
       (room) => !(room < 0),
@@ -242,7 +218,7 @@ const FITTED_MARGIN = 0.5;
 
 /** The smallest square that holds every point and the neutral cross, whole numbers at its edges. */
 export function fittedFrame(trails: readonly Pick<Trail, "points" | "predicted">[]): TrailFrame {
-  const points = trails.flatMap(({ points: marks, predicted = [] }) => [...marks, ...predicted]);
+  const points = trails.flatMap(allPlaces);
   const extent = (values: readonly number[]): [number, number] => [
     Math.min(0, ...values) - FITTED_MARGIN,
     Math.max(0, ...values) + FITTED_MARGIN,
@@ -261,6 +237,13 @@ export function fittedFrame(trails: readonly Pick<Trail, "points" | "predicted">
   return { a: square(a), b: square(b), step };
 }
 
+function allPlaces({
+  points,
+  predicted = [],
+}: Pick<Trail, "points" | "predicted">): readonly { readonly a: number; readonly b: number }[] {
+  return [...points, ...predicted];
+}
+
 interface PlacedTrail {
   readonly trail: Trail;
   readonly marks: readonly { readonly at: Point; readonly point: TrailPoint }[];
@@ -271,10 +254,10 @@ interface PlacedTrail {
 }
 
 function placedTrail(trail: Trail, { x, y }: PlotFrame): PlacedTrail {
-  const place = ({ a, b }: { readonly a: number; readonly b: number }): Point => {
-    if (!Number.isFinite(a + b)) throw domainError("a* or b*", a + b, "finite");
-    return { x: x(a), y: y(b) };
-  };
+  const place = ({ a, b }: { readonly a: number; readonly b: number }): Point => ({
+    x: x(a),
+    y: y(b),
+  });
   const marks = trail.points.map((point) => ({ at: place(point), point }));
   if (trail.predicted !== undefined)
     return {

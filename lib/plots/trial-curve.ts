@@ -30,10 +30,10 @@ export function trialCurve(params: TrialCurve): string {
     throw refusal("points of a trial", String(points.length), "at least two, on two days");
   const width = pictureWidth(params);
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width,
     top: 0,
     areaHeight: AREA_HEIGHT,
-    decimalMark: params.decimalMark,
     inside: 10,
     x: { domain: [0, last], ticks: roundTicks([0, last], 5), label: params.dayLabel },
     y: {

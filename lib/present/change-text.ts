@@ -12,9 +12,21 @@ export function changeTexts(change: Change, what: ChangedThing["what"], words: W
   const text = words.pages.changes;
   switch (change.kind) {
     case "new":
-    case "gone":
     case "otherwise":
       return [text[change.kind][what]];
+    case "gone":
+      return [
+        [
+          text.gone[what],
+          ...(change.replacedBy === undefined
+            ? []
+            : [`${words.pages.former.replacedBy(change.replacedBy)}.`]),
+        ].join(" "),
+      ];
+    case "price": {
+      const money = (amount: number) => words.pages.handling.offer.price(amount, change.currency);
+      return [text.figure(text.price(change.ml), money(change.before), money(change.now))];
+    }
     case "discontinued":
       return [text.discontinued(words.date(change.date))];
     case "renamed":

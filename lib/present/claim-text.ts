@@ -107,6 +107,7 @@ function figureStatement(
   const number = (value: number): string =>
     limitText(value, row, isKnown(figure) ? figure.unit : row.unit, words);
   if ("is" in claim) {
+    if (typeof claim.is === "number") return text.is(name, number(claim.is));
     const word = claim.is === "not stated" ? words.standings["not stated"].word : claim.is;
     return text.is(name, words.terms[word] ?? word);
   }

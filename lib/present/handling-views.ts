@@ -1,4 +1,4 @@
-import type { LinkView, ListView, Markup, SectionView } from "./views.ts";
+import type { LinkView, Markup } from "./views.ts";
 
 export interface PictogramView {
   readonly code: string;
@@ -75,34 +75,4 @@ export interface LabelView {
 export interface CautionView {
   readonly sentences: readonly string[];
   readonly reason: string;
-}
-
-export interface HandlingSectionView extends SectionView {
-  readonly label: LabelView;
-  /** UFI, review, data sheet: what the maker states beside the label. */
-  readonly maker: readonly {
-    readonly text: string;
-    readonly quote?: string;
-    readonly link?: LinkView;
-  }[];
-  /** Where the maker's label and the reckoning part. */
-  readonly checks?: ListView;
-  /** The dry pigments, and the driers and thinners, that the studio meets before they are paint. */
-  readonly parts: readonly LabelView[];
-  readonly studioHeading: string;
-  /** Cautions by operation: mulling, painting, sanding, cleaning, rags. */
-  readonly studio: readonly {
-    readonly operation: string;
-    readonly cautions: readonly CautionView[];
-  }[];
-  /** What holds for every colour, in a sentence; where it stands with its reasons. */
-  readonly studioGeneral: { readonly text: string; readonly link: LinkView };
-  readonly marketsHeading: string;
-  readonly markets: readonly {
-    readonly market: string;
-    readonly lines: readonly { readonly text: string; readonly source?: LinkView }[];
-  }[];
-  readonly poisonCentre: string;
-  /** Defers to label, safety data sheet, local codes and licensed practice. */
-  readonly deference: string;
 }

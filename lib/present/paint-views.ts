@@ -1,16 +1,10 @@
-import type { SectionView, TableView } from "./views.ts";
+import type { TableView } from "./views.ts";
 
 /** What to weigh for a batch, with a reckoner for any size of it. */
 export interface BatchView {
   readonly table: TableView;
   readonly remarks: readonly string[];
   readonly reckoner: BatchReckonerView;
-}
-
-/** Oil and finish, and what jars and tubes hold. */
-export interface OilSectionView extends SectionView {
-  readonly fill?: TableView;
-  readonly fillRemarks?: readonly string[];
 }
 
 /** Any size, worked out in the browser; hidden where there is no script. */

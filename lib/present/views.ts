@@ -254,70 +254,10 @@ export interface FactView {
   readonly href?: string;
 }
 
-/** Parts common to the sections, printed in this order. */
-export interface SectionView {
-  /** Anchor. */
-  readonly id: string;
-  readonly heading: string;
-  /** The finding first, one paragraph each. */
-  readonly summary: readonly string[];
-  readonly properties?: PropertyTableView;
-  readonly pictures: readonly PictureView[];
-  readonly tables: readonly TableView[];
-  readonly lists: readonly ListView[];
-  readonly terms: readonly TermView[];
-}
-
-export interface WhitesSectionView extends SectionView {
-  readonly whites: readonly WhiteView[];
-  /** a*b* trail of all whites together. */
-  readonly trail?: PictureView;
-  /** Of a near-neutral: to the page of all of them. */
-  readonly further?: LinkView;
-}
-
-export interface WhiteView {
-  readonly id: string;
-  /** "In titanium white (PW 6)" */
-  readonly heading: string;
-  readonly sentence: string;
-  readonly standing: StandingView;
-  readonly ladder?: PictureView;
-  /** Each step's figures, folded. */
-  readonly steps?: FoldedTableView;
-  /** Why nothing is predicted between the measured steps; a suspect drawdown. */
-  readonly remarks: readonly string[];
-}
-
 export interface FoldedTableView {
   /** What is under the fold, on its handle. */
   readonly summary: string;
   readonly table: TableView;
-}
-
-export interface PigmentSectionView extends SectionView {
-  readonly pigments: readonly PigmentSummaryView[];
-}
-
-export interface PigmentSummaryView {
-  readonly name: string;
-  readonly href: string;
-  readonly colourIndexName?: string;
-  /** "60 % of the dry pigment" */
-  readonly share?: string;
-  /** What it is, one paragraph each. */
-  readonly text: readonly string[];
-  /** Origin, chemistry, particle, bench test. */
-  readonly properties?: PropertyTableView;
-}
-
-export interface NeighboursSectionView extends SectionView {
-  readonly groups: readonly {
-    readonly heading: string;
-    readonly cards: readonly ColourCardView[];
-  }[];
-  /** Ways to see it beside others. */
-  readonly compare?: { readonly heading: string; readonly links: readonly LinkView[] };
 }
 
 export interface DownloadView extends LinkView {
@@ -434,9 +374,7 @@ export interface PigmentPageView extends PageView {
   readonly name: string;
   readonly colourIndexName?: string;
   readonly whatItIs: readonly string[];
-  readonly benchTest?: { readonly heading: string; readonly text: string };
   readonly properties: PropertyTableView;
-  readonly lists: readonly ListView[];
   readonly handlingHeading: string;
   /** Of the dry pigment. */
   readonly label: LabelView;
@@ -445,12 +383,11 @@ export interface PigmentPageView extends PageView {
   readonly cautions: readonly CautionView[];
   readonly handling: readonly string[];
   readonly colours: readonly ColourCardView[];
-  /** Said in place of `colours` when no colour is made from it. */
   /** How many of them are shown, where not all are. */
   readonly someColours?: string;
+  /** Said in place of `colours` when no colour is made from it. */
   readonly noColours?: string;
   readonly photographs: { readonly heading: string; readonly list: readonly PhotographView[] };
-  readonly terms: readonly TermView[];
   readonly revision: string;
 }
 

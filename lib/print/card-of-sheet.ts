@@ -1,7 +1,7 @@
 import { cardSentence } from "../words/card-sentence.ts";
 import { cautionLine } from "../pages/caution-line.ts";
 import { coloursLetDownIn } from "../pages/colours-tinted-with.ts";
-import { poisonCentreLine } from "../pages/handling-section.ts";
+import { poisonCentreLine } from "../pages/safety-blocks.ts";
 import { madeOf } from "../pages/made-of.ts";
 import { wholeAddress, type PageContext } from "../pages/page-context.ts";
 import { comparablePaint, comparableTintPaint } from "../pages/screen-swatch.ts";
@@ -83,7 +83,7 @@ function cardInWords(
       : {}),
     sizes: offerViews(sheet, words).filter(({ size }) => size !== undefined),
     ...(address === undefined ? {} : { address }),
-    poisonCentre: poisonCentreLine(workshop.poisonCentre, words.pages.handling),
+    poisonCentre: poisonCentreLine(workshop.poisonCentre, words),
     deference: cautionLine(context),
     drawdownNote: words.pages.cards.drawdown,
     ...(lot === undefined ? {} : { lot: words.pages.cards.lot(lot) }),

@@ -25,24 +25,28 @@ export interface Imposition {
 /**
  * As many as the paper holds, in its middle, so that backs turned on the long edge
  * fall on their fronts. Folded cards take two heights: the back above, head down.
+ * @param mayLie what has no back may have the paper lying, where it holds none upright.
  * @throws RangeError when the paper does not hold one.
  */
-export function imposition({
-  name,
-  widthMm,
-  heightMm,
-  paper,
-  twoSided,
-}: Pick<CardSize, "name" | "widthMm" | "heightMm" | "paper" | "twoSided">): Imposition {
-  const sheet = PAPER_SIZES[paper];
+export function imposition(
+  {
+    name,
+    widthMm,
+    heightMm,
+    paper,
+    twoSided,
+  }: Pick<CardSize, "name" | "widthMm" | "heightMm" | "paper" | "twoSided">,
+  mayLie = false,
+): Imposition {
   const tall = twoSided ? heightMm : 2 * heightMm;
-  const columns = Math.floor(
-    (sheet.widthMm - 2 * PAPER_MARGIN_MM + GUTTER_MM) / (widthMm + GUTTER_MM),
-  );
-  const rows = Math.floor((sheet.heightMm - 2 * PAPER_MARGIN_MM + GUTTER_MM) / (tall + GUTTER_MM));
+  const upright = PAPER_SIZES[paper];
+  const lying = { widthMm: upright.heightMm, heightMm: upright.widthMm };
+  const standing = held(upright, widthMm, tall);
+  const sheet = mayLie && standing.columns * standing.rows < 1 ? lying : upright;
+  const { columns, rows } = held(sheet, widthMm, tall);
   if (!(columns * rows >= 1))
     throw new RangeError(
-      `The size of card is ${name} (${widthMm} x ${tall} mm); right would be one that ${paper} holds within its margins`,
+      `${name} is ${widthMm} x ${tall} mm, and ${paper} holds no such size within its margins of ${PAPER_MARGIN_MM} mm${mayLie ? ", upright or lying" : ""}`,
     );
   const left = (sheet.widthMm - columns * widthMm - (columns - 1) * GUTTER_MM) / 2;
   const top = (sheet.heightMm - rows * tall - (rows - 1) * GUTTER_MM) / 2;
@@ -65,4 +69,15 @@ export function imposition({
     cuts: { x: xs.flatMap((x) => [x, x + widthMm]), y: ys.flatMap((y) => [y, y + tall]) },
     folds: twoSided ? [] : ys.map((y) => y + heightMm),
   };
+}
+
+/** How many of a size paper holds within its margins. */
+function held(
+  sheet: { readonly widthMm: number; readonly heightMm: number },
+  widthMm: number,
+  heightMm: number,
+): Pick<Imposition, "columns" | "rows"> {
+  const along = (paperMm: number, mm: number): number =>
+    Math.floor((paperMm - 2 * PAPER_MARGIN_MM + GUTTER_MM) / (mm + GUTTER_MM));
+  return { columns: along(sheet.widthMm, widthMm), rows: along(sheet.heightMm, heightMm) };
 }

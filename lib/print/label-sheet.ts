@@ -27,15 +27,10 @@ export function labelSheet(size: PackageSize): LabelSheet {
   const { widthMm: width, heightMm: height } = PAPER_SIZES[paper];
   const paperMm = { width, height };
   if (sheet === undefined) {
-    const { perSheet, place, cuts } = imposition({
-      name,
-      widthMm,
-      heightMm,
-      paper,
-      twoSided: true,
-    });
+    const laid = imposition({ name, widthMm, heightMm, paper, twoSided: true }, true);
+    const { perSheet, place, cuts } = laid;
     return {
-      paperMm,
+      paperMm: laid.paperMm,
       perSheet,
       place: (index) => place(index, "front"),
       bleedMm: MARKED_BLEED_MM,

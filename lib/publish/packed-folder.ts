@@ -45,6 +45,15 @@ interface PackList {
   readonly kind: typeof KIND;
   readonly schemaVersion: 1;
   readonly files: Readonly<Record<string, string>>;
+  /** Those without a file; absent where there is none. */
+  readonly emptyFolders?: readonly string[];
+}
+
+/** What came out of a pack. */
+export interface Unpacked {
+  /** By path below the content folder. */
+  readonly files: ReadonlyMap<string, Buffer>;
+  readonly emptyFolders: readonly string[];
 }
 
 /** What went into a pack. */
@@ -58,7 +67,7 @@ export interface Packed {
  * @throws OutputFault for a link or a device in the folder, or more than a pack may hold
  */
 export function packedFolder(contentDir: string, limits: PackLimits = LIMITS): Packed {
-  const files = filesIn(contentDir, "", limits);
+  const { files, emptyFolders } = filesIn(contentDir, "", limits);
   if (!files.includes("workshop.yaml"))
     throw new OutputFault(
       `${contentDir} can't be packed: it is no content folder, for want of a workshop.yaml`,
@@ -72,6 +81,7 @@ export function packedFolder(contentDir: string, limits: PackLimits = LIMITS): P
     kind: KIND,
     schemaVersion: 1,
     files: Object.fromEntries(contents.map(({ path, bytes }) => [path, hashOf(bytes)])),
+    ...(emptyFolders.length === 0 ? {} : { emptyFolders }),
   };
   const entries = [
     { path: LIST, bytes: Buffer.from(`${JSON.stringify(list, null, 1)}\n`) },
@@ -86,24 +96,34 @@ export function packedFolder(contentDir: string, limits: PackLimits = LIMITS): P
   return { bytes: gzipSync(tar), count: files.length };
 }
 
-function filesIn(root: string, folder: string, limits: PackLimits): string[] {
-  return readdirSync(join(root, folder))
+interface Found {
+  readonly files: readonly string[];
+  readonly emptyFolders: readonly string[];
+}
+
+function filesIn(root: string, folder: string, limits: PackLimits): Found {
+  const found = readdirSync(join(root, folder))
+    .filter((name) => !LEFT_OUT.has(name))
     .sort()
-    .flatMap((name): string[] => {
-      if (LEFT_OUT.has(name)) return [];
+    .map((name): Found => {
       const path = folder === "" ? name : `${folder}/${name}`;
-      const found = lstatSync(join(root, path));
-      if (found.isDirectory()) return filesIn(root, path, limits);
-      if (!found.isFile())
+      const own = lstatSync(join(root, path));
+      if (own.isDirectory()) return filesIn(root, path, limits);
+      if (!own.isFile())
         throw new OutputFault(
-          `${path} can't be packed: it is ${found.isSymbolicLink() ? "a link" : "no plain file"}, and a pack holds files alone`,
+          `${path} can't be packed: it is ${own.isSymbolicLink() ? "a link" : "no plain file"}, and a pack holds files alone`,
         );
-      if (found.size > limits.fileBytes)
+      if (own.size > limits.fileBytes)
         throw new OutputFault(
-          `${path} has ${found.size} bytes, and a pack takes files of at most ${limits.fileBytes}`,
+          `${path} has ${own.size} bytes, and a pack takes files of at most ${limits.fileBytes}`,
         );
-      return [path];
+      return { files: [path], emptyFolders: [] };
     });
+  return {
+    files: found.flatMap((one) => one.files),
+    emptyFolders:
+      found.length === 0 && folder !== "" ? [folder] : found.flatMap((one) => one.emptyFolders),
+  };
 }
 
 function tarEntry({ path, bytes }: { readonly path: string; readonly bytes: Buffer }): Buffer[] {
@@ -119,15 +139,14 @@ function tarEntry({ path, bytes }: { readonly path: string; readonly bytes: Buff
 }
 
 /**
- * Every file of a pack, held against the list at its head.
- * @returns by path below the content folder
+ * Every file of a pack, held against the list at its head, and the folders that held none.
  * @throws OutputFault for what is no pack, is damaged, or holds what no pack of ours does: a path that leads outside, a link, more than there may be
  */
 export async function unpackedFiles(
   file: string,
   packed: Uint8Array,
   limits: PackLimits = LIMITS,
-): Promise<Map<string, Buffer>> {
+): Promise<Unpacked> {
   const refused = (why: string): OutputFault =>
     new OutputFault(`${file} is refused: ${why}; nothing was written`);
   let tar: Buffer;
@@ -141,8 +160,13 @@ export async function unpackedFiles(
     );
   }
   const entries = await entriesOf(tar, refused, limits);
-  const listed = packList(entries.get(LIST));
-  if (listed === undefined) throw refused(`it has no ${LIST} of ours at its head`);
+  const list = packList(entries.get(LIST));
+  if (list === undefined) throw refused(`it has no ${LIST} of ours at its head`);
+  const { files: listed, emptyFolders } = list;
+  const outside = emptyFolders.find((path) => !isInside(`content/${path}`));
+  if (outside !== undefined)
+    throw refused(`the path ${JSON.stringify(outside)} leads out of the content folder`);
+  if (emptyFolders.length > limits.files) throw refused("it holds more than a pack may");
   entries.delete(LIST);
   const files = new Map(
     [...entries].map(([path, bytes]) => [path.slice("content/".length), bytes]),
@@ -152,7 +176,7 @@ export async function unpackedFiles(
     else if (listed[path] !== hashOf(bytes)) throw refused(`${path} is not what was packed`);
   const missing = Object.keys(listed).find((path) => !files.has(path));
   if (missing !== undefined) throw refused(`${missing} is missing`);
-  return files;
+  return { files, emptyFolders };
 }
 
 async function entriesOf(
@@ -209,10 +233,17 @@ function isInside(path: string): boolean {
   );
 }
 
-function packList(bytes: Buffer | undefined): Readonly<Record<string, unknown>> | undefined {
+function packList(
+  bytes: Buffer | undefined,
+): { files: Readonly<Record<string, unknown>>; emptyFolders: readonly string[] } | undefined {
   try {
     const read = JSON.parse(bytes?.toString("utf8") ?? "") as Partial<PackList> | null;
-    return read?.kind === KIND && typeof read.files === "object" ? read.files : undefined;
+    if (read?.kind !== KIND || typeof read.files !== "object") return undefined;
+    const folders: unknown = read.emptyFolders;
+    return {
+      files: read.files,
+      emptyFolders: Array.isArray(folders) ? folders.map(String) : [],
+    };
   } catch {
     return undefined;
   }
@@ -223,7 +254,7 @@ function hashOf(bytes: Uint8Array): string {
 }
 
 /** Write unpacked files into a folder that is not there yet or is empty: beside it first, then in one step. @throws OutputFault */
-export function writeUnpacked(files: ReadonlyMap<string, Buffer>, dir: string): void {
+export function writeUnpacked({ files, emptyFolders }: Unpacked, dir: string): void {
   const place = resolve(dir);
   const found = statSync(place, { throwIfNoEntry: false });
   if (found !== undefined && (!found.isDirectory() || readdirSync(place).length > 0))
@@ -238,6 +269,11 @@ export function writeUnpacked(files: ReadonlyMap<string, Buffer>, dir: string): 
       if (!target.startsWith(aside + sep)) throw new OutputFault(`${path} leads out of ${dir}`);
       mkdirSync(dirname(target), { recursive: true });
       writeFileSync(target, bytes);
+    }
+    for (const path of emptyFolders) {
+      const target = join(aside, path);
+      if (!target.startsWith(aside + sep)) throw new OutputFault(`${path} leads out of ${dir}`);
+      mkdirSync(target, { recursive: true });
     }
     if (found !== undefined) rmSync(place, { recursive: true });
     renameSync(aside, place);

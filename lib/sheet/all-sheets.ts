@@ -1,8 +1,12 @@
-import { MADE_EACH_TIME, type Keep } from "../kept/kept-result.ts";
+import { MADE_EACH_TIME, type Keep, type Origin } from "../kept/kept-result.ts";
 import type { FoundStep, KeptSteps, Step } from "../kept/kept-steps.ts";
 import { readAside, readBy } from "../kept/reads.ts";
+import { partText, textHash } from "../kept/part-hashes.ts";
+import type { UsableDrawdowns } from "../optics/fit/drawdown.ts";
+import { finishedFit } from "../optics/fit/finished-fit.ts";
 import { surfaceTrial } from "../optics/fit/surface-trial.ts";
 import { fittedColours } from "../optics/fit/fitted-colour.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { Records } from "../records/records.ts";
 import { colourSheet } from "./colour-sheet.ts";
 import { evidenceHash, packedSheet, unpackedSheet, type PackedSheet } from "./kept-sheet.ts";
@@ -16,7 +20,18 @@ export interface LazySheet {
   readonly slug: string;
   /** Tells it from every other; undefined where nothing is kept. */
   readonly identity: string | undefined;
+  /** What is known of it without loading it. */
+  readonly head: SheetHead;
   readonly sheet: () => Sheet;
+}
+
+/** Plain facts by which sheets are chosen and put in order. Each key is there, so that what a sheet does not state is known as soon. */
+export type SheetHead = {
+  readonly [Fact in "name" | "family" | "discontinued"]: Sheet[Fact] | undefined;
+};
+
+function headOf({ name, family, discontinued }: Sheet): SheetHead {
+  return { name, family, discontinued };
 }
 
 /** Every colour's sheet, in order of slug. Fits come first, because strength is reckoned against another colour's. */
@@ -32,7 +47,7 @@ export function lazySheets(records: Records, fits: Fits, kept?: KeptSteps): Lazy
   const begun = [...records.colours.values()].map((colour) => {
     const { slug } = colour;
     const step: Step = {
-      modules: ["lib/sheet/colour-sheet.ts", "lib/sheet/kept-sheet.ts"],
+      modules: ["lib/sheet/all-sheets.ts"],
       name: `sheet ${slug}`,
     };
     const made = (): Sheet => colourSheet(colour, fits, records);
@@ -44,12 +59,16 @@ export function lazySheets(records: Records, fits: Fits, kept?: KeptSteps): Lazy
   // Only once all are worked out stands every figure where it belongs.
   return begun.map((one): LazySheet => {
     const { slug } = one;
-    if (one.made === undefined) return { slug, identity: one.found.identity, sheet: one.sheet };
+    if (one.made === undefined) {
+      const { identity, sooner } = one.found;
+      return { slug, identity, head: sooner as SheetHead, sheet: one.sheet };
+    }
     const { value, names } = one.made;
-    if (kept === undefined) return { slug, identity: undefined, sheet: () => value };
+    const head = headOf(value);
+    if (kept === undefined) return { slug, identity: undefined, head, sheet: () => value };
     const identity = evidenceHash(value);
-    kept.keep(one.step, names, identity, () => packedSheet(value));
-    return { slug, identity, sheet: () => value };
+    kept.keep(one.step, names, identity, () => packedSheet(value), head);
+    return { slug, identity, head, sheet: () => value };
   });
 }
 
@@ -63,10 +82,20 @@ export function allFits(records: Records, kept: Keep = MADE_EACH_TIME): Fits {
   const sets = new Map(
     [...records.colours.values()].map((colour) => [colour.slug, drawdownSet(colour, records)]),
   );
-  const fitted = kept({ modules: ["lib/optics/fit/fitted-colour.ts"], inputs: sets }, () =>
-    fittedColours(sets, {}, (...inputs) =>
-      kept({ modules: ["lib/optics/fit/surface-trial.ts"], inputs }, () => surfaceTrial(...inputs)),
-    ),
+  return fitsAmongOthers(
+    fittedColours(sets, {}, surfaceTrial, finishedFit, {
+      tried: ([usable, surface], made) => kept(originOf(usable, surface), made),
+      fitted: ([usable, ...beside], made) => kept(originOf(usable, ...beside), made),
+    }),
   );
-  return fitsAmongOthers(fitted);
 }
+
+/** Of what is made of a colour's drawdowns. They are many numbers, and hashed once for all that is made of them. */
+function originOf(usable: UsableDrawdowns, ...beside: readonly unknown[]): Origin {
+  return {
+    modules: ["lib/optics/fit/fitted-colour.ts"],
+    inputs: [drawdownsHash(usable), ...beside],
+  };
+}
+
+const drawdownsHash = remembered((usable: UsableDrawdowns): string => textHash([partText(usable)]));

@@ -1,4 +1,5 @@
 import { stringify } from "csv-stringify/sync";
+import { madeStep } from "../kept/kept-steps.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { labelModel } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
@@ -80,28 +81,27 @@ interface Row {
 export function catalogueCsv(
   published: readonly PublishedSheet[],
   records: Records,
-  { words, folder }: Pick<PageContext, "words" | "folder">,
+  context: Pick<PageContext, "words" | "folder" | "steps">,
 ): string {
-  const { siteAddress } = records.workshop;
-  const rows = published.flatMap(({ worded: { sheet }, revision }): Row[] => {
-    const row: Row = {
-      sheet,
-      revision,
-      records,
-      words,
-      folder,
-      site: siteAddress?.replace(/\/?$/, "/"),
-    };
-    const sizes = sheet.offer?.sizes ?? [];
-    return sizes.length === 0 ? [row] : sizes.map((size) => ({ ...row, size }));
+  const lines = published.flatMap((one) => {
+    const step = { modules: MODULES, name: "lines of catalogue.csv", of: one.worded.sheet.slug };
+    return madeStep(context.steps, step, () => linesOf(one, records, context));
   });
-  return stringify(
-    [
-      CATALOGUE_COLUMNS,
-      ...rows.map((row) => Object.values(COLUMNS).map((cell) => cell(row) ?? "")),
-    ],
-    { escape_formulas: true },
-  );
+  return stringify([CATALOGUE_COLUMNS, ...lines], { escape_formulas: true });
+}
+
+const MODULES = ["lib/site/catalogue-csv.ts", "lib/words/languages.ts"];
+
+function linesOf(
+  { worded: { sheet }, revision }: PublishedSheet,
+  records: Records,
+  { words, folder }: Pick<PageContext, "words" | "folder">,
+): (string | number)[][] {
+  const site = records.workshop.siteAddress?.replace(/\/?$/, "/");
+  const row: Row = { sheet, revision, records, words, folder, site };
+  const sizes = sheet.offer?.sizes ?? [];
+  const rows = sizes.length === 0 ? [row] : sizes.map((size) => ({ ...row, size }));
+  return rows.map((one) => Object.values(COLUMNS).map((cell) => cell(one) ?? ""));
 }
 
 /** Of the paint alone [g], whole, with what it rests on; of an estimate the middle, and its ends beside it. */

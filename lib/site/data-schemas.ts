@@ -158,9 +158,36 @@ const MANIFEST = {
           said: SAID_TEXTS,
           photographs: { type: "array", items: TEXT },
           sizes: { type: "array", items: TEXT },
+          prices: {
+            type: "object",
+            additionalProperties: false,
+            required: ["currency", "sizes"],
+            properties: {
+              currency: TEXT,
+              sizes: {
+                type: "array",
+                items: {
+                  type: "object",
+                  additionalProperties: false,
+                  required: ["ml", "price"],
+                  properties: { ml: { type: "number" }, price: { type: "number" } },
+                },
+              },
+            },
+          },
           cautions: { type: "object" },
           discontinued: TEXT,
         },
+      },
+    },
+    former: {
+      description: "Colours that are gone, each with the one that took its place.",
+      type: "array",
+      items: {
+        type: "object",
+        additionalProperties: false,
+        required: ["slug", "replacedBy"],
+        properties: { slug: TEXT, replacedBy: TEXT },
       },
     },
     answers: {

@@ -1,4 +1,8 @@
 import { stringify } from "csv-stringify/sync";
+import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { isKnown, type FigurePath } from "../quantities/figure.ts";
+import { publishedValue } from "../sheet/publish-sheet.ts";
 import type { PublishedSheet } from "./published-data.ts";
 
 /** Columns of figures.csv: the figures that a sheet is chosen by, each with its standing beside it. */
@@ -20,7 +24,7 @@ const FIGURES = [
 ] as const;
 
 /** One line a colour; an estimate is written `3..6`; empty where not stated. A text that a spreadsheet would run as a formula is led by an apostrophe. */
-export function figuresCsv(published: readonly PublishedSheet[]): string {
+export function figuresCsv(published: readonly PublishedSheet[], steps?: KeptSteps): string {
   const head = [
     "slug",
     "name",
@@ -30,22 +34,33 @@ export function figuresCsv(published: readonly PublishedSheet[]): string {
     ...FIGURES.flatMap((path) => [path, `${path} standing`]),
     "revision",
   ];
-  const rows = published.map(({ worded: { sheet, plain }, revision }) => {
-    const evidence = new Map(plain.evidence.map((entry) => [entry["figure"] as string, entry]));
-    return [
-      sheet.slug,
-      sheet.name,
-      sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join("; "),
-      sheet.vehicle?.name ?? "",
-      sheet.cautions.signalWord ?? "",
-      ...FIGURES.flatMap((path) => [
-        written(evidence.get(path)?.["value"]),
-        written(evidence.get(path)?.["standing"]),
-      ]),
-      revision,
-    ];
+  const rows = published.map((one) => {
+    const step = { modules: MODULES, name: "lines of figures.csv", of: one.worded.sheet.slug };
+    return madeStep(steps, step, () => lineOf(one));
   });
   return stringify([head, ...rows], { escape_formulas: true });
+}
+
+const MODULES = ["lib/site/figures-csv.ts", "lib/words/languages.ts"];
+
+function lineOf({ worded, revision }: PublishedSheet): (string | number)[] {
+  const { sheet } = worded;
+  return [
+    sheet.slug,
+    sheet.name,
+    sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join("; "),
+    sheet.vehicle?.name ?? "",
+    sheet.cautions.signalWord ?? "",
+    ...FIGURES.flatMap((path) => cells(path, worded)),
+    revision,
+  ];
+}
+
+/** What a figure is, and its standing. */
+function cells(path: FigurePath, worded: SheetTexts): [string | number, string] {
+  if (!worded.has(path)) return ["", ""];
+  const { row, figure } = worded.leaf(path);
+  return isKnown(figure) ? [written(publishedValue(row, figure)), figure.standing] : ["", ""];
 }
 
 /** A number stays one: written as text, a minus would be taken for a formula. */

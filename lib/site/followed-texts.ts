@@ -7,7 +7,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 
 /** A sheet, and its texts, that are made when they are asked for. */
-export interface LazyTexts extends Pick<LazySheet, "slug" | "sheet"> {
+export interface LazyTexts extends Pick<LazySheet, "slug" | "head" | "sheet"> {
   readonly texts: () => SheetTexts;
 }
 
@@ -39,14 +39,16 @@ const SHEET: Readonly<Partial<Record<keyof Sheet, Grain>>> = {
   permanence: { keys: {} },
 };
 
-function followedSheet({ slug, sheet: own, texts }: LazyTexts): Followed<SheetTexts> {
+function followedSheet({ slug, head, sheet: own, texts }: LazyTexts): Followed<SheetTexts> {
   const root = `sheets/${slug}`;
-  const sheet = followedWhenAsked(own, SHEET, `${root}/sheet`, { slug });
+  const sheet = followedWhenAsked(own, SHEET, `${root}/sheet`, { slug }, head);
   const plain = followedWhenAsked(() => texts().plain, {}, `${root}/plain`);
+  const inShort = followedWhenAsked(() => texts().inShort, {}, `${root}/inShort`);
   return {
     value: {
       sheet: sheet.value,
       plain: plain.value,
+      inShort: inShort.value,
       has: (path) => {
         noteRead(`${root}/leaf/${path}`);
         return texts().has(path);
@@ -59,6 +61,7 @@ function followedSheet({ slug, sheet: own, texts }: LazyTexts): Followed<SheetTe
     part: (rest) => {
       const [of = "", ...more] = rest.split("/");
       if (of === "plain") return plain.part(`${root}/${rest}`);
+      if (of === "inShort") return inShort.part(`${root}/${rest}`);
       if (of === "sheet") return evidenced(sheet.part(`${root}/${rest}`));
       const path = more.join("/");
       return texts().has(path) ? evidenced(texts().leaf(path).figure) : undefined;

@@ -1,4 +1,4 @@
-import type { PastChange, SaidTexts } from "../changes/published-state.ts";
+import type { PastChange, PublishedPrices, SaidTexts } from "../changes/published-state.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { madeOfText } from "../pages/made-of.ts";
 import type { PageContext } from "../pages/page-context.ts";
@@ -89,6 +89,10 @@ export function stated({ published, context, steps }: WorkedSite) {
         () => statedOf(one, context),
       ),
     ),
+    former: (records.workshop.former ?? []).flatMap(({ address, replacedBy }) => {
+      const [slug, own] = [address, replacedBy].map((page) => colourOf(page));
+      return slug === undefined || own === undefined ? [] : [{ slug, replacedBy: own }];
+    }),
     answers: [...records.answers.values()].map(({ slug, record: { question, summary }, body }) => ({
       slug,
       question,
@@ -96,6 +100,11 @@ export function stated({ published, context, steps }: WorkedSite) {
       said: { summary: summaries.get(slug) ?? "" },
     })),
   };
+}
+
+/** The slug of the colour whose sheet lies at an address. */
+function colourOf(address: string | undefined): string | undefined {
+  return /^colours\/([^/]+)\/$/.exec(address ?? "")?.[1];
 }
 
 const STATED_MODULES = ["lib/site/published-data.ts", "lib/words/languages.ts"];
@@ -128,8 +137,18 @@ function statedOf({ worded: { sheet, plain }, revision }: PublishedSheet, contex
     sizes: offerViews(sheet, words).map(({ text, size, price }) =>
       price === undefined ? text : `${size} ${price}`,
     ),
+    ...pricesOf(sheet),
     ...(sheet.discontinued === undefined ? {} : { discontinued: sheet.discontinued }),
   };
+}
+
+/** Prices as numbers, which are compared from one publishing to the next. */
+function pricesOf({ offer }: Sheet): { readonly prices?: PublishedPrices } {
+  if (offer?.currency === undefined) return {};
+  const sizes = offer.sizes.flatMap(({ ml, price }) =>
+    price === undefined ? [] : [{ ml, price }],
+  );
+  return sizes.length === 0 ? {} : { prices: { currency: offer.currency, sizes } };
 }
 
 /** What the first screen of a sheet says in words. */

@@ -1,6 +1,6 @@
 /** Addresses are for good: a page that was published once is there, or another says what took its place. */
 import { readdirSync } from "node:fs";
-import { join, relative, sep } from "node:path";
+import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { formerPages } from "../pages/former-page.ts";
@@ -35,7 +35,7 @@ export function addressFaults(
   pages: PagePaths,
   manifests: readonly string[],
 ): Diagnostic[] {
-  return [...formerFaults(records, pages), ...manifests.flatMap((file) => lostFaults(file, pages))];
+  return [...formerFaults(records, pages), ...lostFaults(records, pages, manifests)];
 }
 
 function formerFaults({ workshop, workshopPlace }: Records, pages: PagePaths): Diagnostic[] {
@@ -76,22 +76,24 @@ function formerFaults({ workshop, workshopPlace }: Records, pages: PagePaths): D
   });
 }
 
-/** Addresses of an earlier manifest that no page of today has, each told once: a colour's sheet for all its pages, one language for all. */
-function lostFaults(file: string, pages: PagePaths): Diagnostic[] {
+/**
+ * Addresses of earlier manifests that no page of today has, each told once, where it can be mended: a
+ * colour's sheet for all its pages, one language for all.
+ */
+function lostFaults(
+  { workshopPlace }: Records,
+  pages: PagePaths,
+  manifests: readonly string[],
+): Diagnostic[] {
   const there = new Set(pages);
-  const lost = earlierState(file).files.filter(
-    (path) => path.endsWith(".html") && !there.has(path),
-  );
+  const lost = manifests
+    .flatMap((file) => earlierState(file).files)
+    .filter((path) => path.endsWith(".html") && !there.has(path));
   const addresses = new Set(lost.map((path) => shortAddress(path, there)));
   return [...addresses].sort().map((address) => ({
     severity: "error",
     rule: "site/lost-address",
-    place: {
-      file: relative(process.cwd(), file).split(sep).join("/"),
-      line: 1,
-      column: 1,
-      path: "",
-    },
+    place: workshopPlace(["former"]),
     message: `The page ${address} was published and would be gone, and a printed QR code may lead there: name it under former in workshop.yaml, with what took its place`,
     actual: "no such page",
     expected: `former: [{ address: ${address}, name, replacedBy }]`,

@@ -46,6 +46,8 @@ import {
 } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
 import { at, certain } from "../quantities/at.ts";
+import { keptBesideProgram } from "../kept/beside-program.ts";
+import { contentHash } from "../kept/content-hash.ts";
 import { followed } from "../kept/followed.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { readWhenAsked } from "../kept/reads.ts";
@@ -423,7 +425,7 @@ function dataFiles(worked: WorkedSite, pages: readonly PageEntry[], shown: Shown
       { path: "catalogue.json", text: catalogueJson(published, records) },
       { path: "catalogue.csv", text: catalogueCsv(published, records, context) },
     ]),
-    ...of("all figures", () => [{ path: "figures.csv", text: figuresCsv(published) }]),
+    ...of("all figures", () => [{ path: "figures.csv", text: figuresCsv(published, steps) }]),
     ...of("search", () => searchFiles(context)),
     ...published.flatMap((one) => {
       const { slug } = one.worded.sheet;
@@ -438,17 +440,24 @@ function dataFiles(worked: WorkedSite, pages: readonly PageEntry[], shown: Shown
     ...of("former sheets", () => formerSheets(context)),
     ...of("mixing", () => mixingFiles(context)),
     ...of("readings", () => exchangeFiles(context)),
-    ...of("schemas", () =>
-      [...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({
-        path: `schema/${name}.schema.json`,
-        text: `${JSON.stringify(schema, null, 2)}\n`,
-      })),
-    ),
+    ...keptBesideProgram("schemas", [], schemaFiles),
     ...hostFiles(records),
     ...(siteAddress === undefined
       ? []
       : [{ path: "sitemap.xml", text: sitemap(siteAddress, pages) }]),
   ];
+}
+
+/** The same of every workshop. */
+function schemaFiles(): DataFile[] {
+  return [...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => {
+    const text = `${JSON.stringify(schema, null, 2)}\n`;
+    return {
+      path: `schema/${name}.schema.json`,
+      text,
+      hash: contentHash([text]).toString("base64url"),
+    };
+  });
 }
 
 /** What the page Compare fetches of a colour. */

@@ -1,6 +1,7 @@
 /** Phrases that no language changes, and figures as every language prints them. */
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import type { Quantity } from "../quantities/interval.ts";
+import { upperFirst } from "./letter-case.ts";
 import { quantityText, type PrintedNumbers } from "./number-text.ts";
 
 const SPACE = "\u00a0";
@@ -75,7 +76,7 @@ export function within(name: string): string {
 
 /** A sentence out of its words: capital letter and full stop. */
 export function sentence(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  return `${upperFirst(words)}.`;
 }
 
 /** Small print of a sentence, left out when there is none. */

@@ -15,7 +15,7 @@ import { standardLetDowns } from "../records/standard-let-downs.ts";
 import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
 import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { whiteColour } from "../sheet/tints/drawdown-set.ts";
-import { foreignPigments } from "./foreign-pigments.ts";
+import { foreignIngredients } from "./foreign-ingredients.ts";
 import { batchSheetPath, correctionAddress, lotBatchAddress, verdictWord } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
@@ -267,7 +267,7 @@ function correctionBlocks(
       "lead",
     ),
     ...corrections.flatMap(({ candidate }) => {
-      const foreign = foreignPigments(candidate, colour, context);
+      const foreign = foreignIngredients(candidate, colour, context);
       return foreign.length === 0
         ? []
         : [statement(text.correctionForeign(candidate.name, words.listed(foreign)))];
@@ -325,9 +325,9 @@ function batchTable({ record }: Lot, { words, records }: PageContext): TableView
         : `${words.numbers.decimal(100 * (1 - record.yieldG / weighed), 1)}\u00a0%`,
     ),
     ...(record.tubes ?? []).flatMap(({ ml, count, massG }): [string, string][] => [
-      [text.rows.tubes(words.numbers.plain(ml)), String(count)],
+      [text.rows.tubes(String(ml)), String(count)],
       ...optionalRow(
-        text.rows.tubeMass(words.numbers.plain(ml)),
+        text.rows.tubeMass(String(ml)),
         massG === undefined ? undefined : grams(massG),
       ),
     ]),

@@ -5,7 +5,7 @@ import { section, statement } from "../blocks/section-blocks.ts";
 import { batchView, noBatch } from "../pages/batch-view.ts";
 import { labelTextView } from "../pages/label-text.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
-import type { SheetPage } from "../pages/section-views.ts";
+import { pageOfSheet, type SheetPage } from "../pages/page-of-sheet.ts";
 import { figureName } from "../present/figure-name.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -31,7 +31,7 @@ export function workshopColourPage(
   const { words } = context;
   const { colour: text } = words.pages.workshop;
   const book = bookOf(worded.sheet.slug, context.records);
-  const page: SheetPage = { context, worded, place, words };
+  const page = pageOfSheet(worded, context, place);
   const sections = [
     ...section("batch", text.sections.batch, batchBlocks(page)),
     ...(book === undefined
@@ -86,7 +86,7 @@ function batchBlocks(page: SheetPage): Block[] {
 }
 
 /** Everything that goes into the paint, with who sells it and what it costs. */
-function costTable({ worded: { sheet }, context: { records }, words }: SheetPage): TableView {
+function costTable({ sheet, context: { records }, words }: SheetPage): TableView {
   const { colour: text } = words.pages.workshop;
   const { currency = "" } = records.workshop;
   const bought = [
@@ -116,11 +116,7 @@ function costTable({ worded: { sheet }, context: { records }, words }: SheetPage
 }
 
 /** Questions of customers that name the colour, each with the reply to send. */
-function answerBlocks({
-  worded: { sheet },
-  context: { answers },
-  place: { root },
-}: SheetPage): Block[] {
+function answerBlocks({ sheet, context: { answers }, place: { root } }: SheetPage): Block[] {
   const own = answers.filter(({ colours }) => colours.includes(sheet.slug));
   return own.length === 0
     ? []

@@ -4,6 +4,7 @@ import { section, statement } from "../blocks/section-blocks.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { ownColour } from "../pages/screen-swatch.ts";
+import { madeStep } from "../kept/kept-steps.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { valueText } from "../present/figure-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -42,7 +43,7 @@ export function workshopHome(
 }
 
 function colourTable(context: PageContext, place: PagePlace): TableView {
-  const { words, records, sheets } = context;
+  const { words, records, sheets, steps } = context;
   const { home: text } = words.pages.workshop;
   return {
     caption: text.coloursCaption,
@@ -53,19 +54,28 @@ function colourTable(context: PageContext, place: PagePlace): TableView {
       { head: text.columns.suppliers },
     ],
     rows: sheets.map((worded): CellView[] => {
-      const { sheet, plain } = worded;
-      const colour = ownColour(sheet.notations.masstone);
-      return [
-        {
-          text: sheet.name,
-          href: `${place.root}${address(workshopColourPath(sheet.slug))}`,
-          swatch: asMarkup(cellSwatch(colour)),
-        },
-        costCell(worded, context),
-        { text: String(plain.notStated.length) },
-        { text: suppliers(worded, context) },
-      ];
+      const { slug } = worded.sheet;
+      const step = { modules: MODULES, name: "lines of the workshop", of: slug };
+      const { name, ...cells } = madeStep(steps, step, () => lineOf(worded, context));
+      const href = `${place.root}${address(workshopColourPath(slug))}`;
+      return [{ ...name, href }, cells.cost, cells.wanting, cells.suppliers];
     }),
+  };
+}
+
+const MODULES = ["lib/workshop/workshop-home.ts", "lib/words/languages.ts"];
+
+/** What the list shows of a colour, wherever the list stands. */
+function lineOf(
+  worded: SheetTexts,
+  context: PageContext,
+): Readonly<Record<"name" | "cost" | "wanting" | "suppliers", CellView & { text: string }>> {
+  const { sheet, inShort } = worded;
+  return {
+    name: { text: sheet.name, swatch: asMarkup(cellSwatch(ownColour(sheet.notations.masstone))) },
+    cost: costCell(worded, context),
+    wanting: { text: String(inShort.notStatedCount) },
+    suppliers: { text: suppliers(worded, context) },
   };
 }
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { renderedAnswer } from "../../lib/answers/rendered-answer.ts";
 import { figureIndex } from "../../lib/claims/figure-index.ts";
 import { pagePlace, type PageContext } from "../../lib/pages/page-context.ts";
-import type { AnswerPartView } from "../../lib/present/answer-views.ts";
+import type { Block } from "../../lib/blocks/block.ts";
 import { RECORDS, worked } from "../support/demonstration.ts";
 
 const { context } = worked();
@@ -20,17 +20,13 @@ function rendered(body: string, by: PageContext = context): ReturnType<typeof re
   );
 }
 
-const svgIn = (part: AnswerPartView | undefined): string =>
-  part?.kind === "picture"
-    ? part.picture.svg
-    : part?.kind === "pictures"
-      ? part.pictures.map(({ svg }) => svg).join("")
-      : "";
+const svgIn = (block: Block | undefined): string =>
+  block?.kind === "plots" ? block.plots.map(({ svg }) => svg).join("") : "";
 
 describe("shortcodes of blacks, whites and theory", () => {
   test("blacks: a picture, and a table whose cells are the sheets' own figures", () => {
     const {
-      parts: [picture, table],
+      blocks: [picture, table],
       faults,
     } = rendered("{% blacks %}\n\n{% blacks show=table %}");
     expect(faults).toEqual([]);
@@ -66,12 +62,12 @@ describe("shortcodes of blacks, whites and theory", () => {
     const body =
       "{% swatches colours=lamp-black,bone-black white=titanium-white %}\n\n{% trail colours=lamp-black,bone-black white=titanium-white %}\n\n{% blacks %}\n\n{% blacks show=table %}";
     const said = (by: PageContext): (string | undefined)[] =>
-      rendered(body, by).parts.map((part) =>
+      rendered(body, by).blocks.flatMap((part) =>
         part.kind === "table"
           ? part.table.note
-          : part.kind === "picture"
-            ? part.picture.caption
-            : undefined,
+          : part.kind === "plots"
+            ? part.plots.map(({ caption }) => caption)
+            : [],
       );
     const told = said(included);
     expect(told).toHaveLength(4);
@@ -82,21 +78,21 @@ describe("shortcodes of blacks, whites and theory", () => {
 
   test("scattering: one picture a white, all on one scale", () => {
     const {
-      parts: [part],
+      blocks: [part],
     } = rendered("{% scattering %}");
-    expect(part?.kind === "pictures" ? part.pictures.length : 0).toBe(3);
+    expect(part?.kind === "plots" ? part.plots.length : 0).toBe(3);
   });
 
   test("theory draws bands and no colour of a paint, and says which statements are told", () => {
     const {
-      parts: [picture, told, untold, inputs],
+      blocks: [picture, told, toldNote, untold, untoldNote, inputs],
       faults,
     } = rendered(
       "{% theory %}\n\n{% theory show=told %}\n\n{% theory show=untold %}\n\n{% theory show=inputs %}",
     );
     expect(faults).toEqual([]);
     expect(svgIn(picture)).not.toMatch(/plot__mark|fill="#(?!939393)(?!111111)[0-9a-f]{6}"|swatch/);
-    const items = (part: AnswerPartView | undefined): string[] =>
+    const items = (part: Block | undefined): string[] =>
       part?.kind === "list" ? part.list.items.map(({ text }) => text) : [];
     // Robust by a calculation of its own (optics reference): bluer in titanium than in lead, coarse carbon bluer than fine.
     expect(
@@ -109,6 +105,7 @@ describe("shortcodes of blacks, whites and theory", () => {
     expect(
       items(told).some((text) => /lamp black is bluer than furnace black, in/i.test(text)),
     ).toBe(true);
+    expect([toldNote?.kind, untoldNote?.kind]).toEqual(["statement", "statement"]);
     expect(items(untold).every((text) => text.startsWith("Theory "))).toBe(true);
     expect(inputs?.kind === "table" ? inputs.table.rows.length : 0).toBe(7);
   });
@@ -145,15 +142,15 @@ describe("shortcodes of blacks, whites and theory", () => {
 
 describe("folds", () => {
   test("hold what lies between", () => {
-    const { parts, faults } = rendered(
+    const { blocks, faults } = rendered(
       'Before.\n\n{% fold "The physics" %}\n\nInside.\n\n{% blacks %}\n\n{% endfold %}\n\nAfter.',
     );
     expect(faults).toEqual([]);
     expect(
-      parts.map((part) =>
-        part.kind === "fold" ? [part.summary, ...part.parts.map(({ kind }) => kind)] : part.kind,
+      blocks.map((part) =>
+        part.kind === "fold" ? [part.summary, ...part.blocks.map(({ kind }) => kind)] : part.kind,
       ),
-    ).toEqual(["prose", ["The physics", "prose", "picture"], "prose"]);
+    ).toEqual(["prose", ["The physics", "prose", "plots"], "prose"]);
   });
   test.each([
     ['{% fold "One" %}\n\nInside.', "Missing endfold for the fold that opens here", 1],
@@ -164,9 +161,16 @@ describe("folds", () => {
       3,
     ],
     ["{% fold %}\n\n{% endfold %}", "fold needs text", 1],
-  ])("%j is a fault at its line", (body, told, line) => {
-    const [first] = rendered(body).faults;
+    ['{% fold "One"\n\nInside.\n\n{% endfold %}', "is not closed by %}", 1],
+    ["{% ladder colour=soot\n\nMore.", "is not closed by %}", 1],
+  ])("%j is one fault at its line", (body, told, line) => {
+    const [first, ...others] = rendered(body).faults;
     expect(first?.message).toContain(told);
     expect(first?.place.line).toBe(line);
+    expect(others).toEqual([]);
+  });
+  test("an end too many is told after a fold that was spoilt, too", () => {
+    const { faults } = rendered('{% fold "One"\n\n{% endfold %}\n\n{% endfold %}');
+    expect(faults.map(({ place }) => place.line)).toEqual([1, 5]);
   });
 });

@@ -55,7 +55,7 @@ describe("a shortcode that leads nowhere is told at its line and column", () => 
     ],
     [
       "A {% figure soot-black.drying.class and more.",
-      "so.md:5:3 error The shortcode {% is not closed by %} before the next begins answers/shortcode",
+      "so.md:5:3 error The shortcode {% figure is not closed by %} before the next begins answers/shortcode",
     ],
     [
       `In a sentence {% table colours=soot-black figures=drying.class %}.`,
@@ -121,15 +121,15 @@ test("an answer's text is text: raw HTML, templates and hostile links are shown 
   const { answers, context } = worked;
   const answer = context.records.answers.get("so");
   if (answer === undefined) throw new Error("Unexpected workshop without its answer");
-  const { parts, faults } = renderedAnswer(
+  const { blocks, faults } = renderedAnswer(
     answer,
     context,
     pagePlace("answers/so/index.html"),
     answers.index,
   );
   expect(faults).toEqual([]);
-  expect(parts.map(({ kind }) => kind)).toEqual(["prose", "table"]);
-  const [prose, table] = parts;
+  expect(blocks.map(({ kind }) => kind)).toEqual(["prose", "table"]);
+  const [prose, table] = blocks;
   const html = prose?.kind === "prose" ? prose.body : "";
   expect(html).toContain("&lt;b&gt;It&lt;/b&gt; is {{ 7 * 7 }}");
   expect(html).not.toContain(`href="javascript`);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { changesBetween, removedColours, type Change } from "../../lib/changes/changes-between.ts";
+import { priceAct } from "../../lib/changes/price-act.ts";
 import { weakenings } from "../../lib/changes/weakenings.ts";
 import { publishedState } from "../../lib/changes/published-state.ts";
 import { changeSentences } from "../../lib/present/change-text.ts";
@@ -21,8 +22,12 @@ const SHEET = {
   said: { madeOf: "PW 4, in linseed oil", lightfastness: "Excellent (stated)" },
   photographs: ["Tube, 2 May 2026"],
   sizes: ["40 ml £8.00"],
+  prices: priced(8),
   cautions: CAUTIONS,
 };
+function priced(...prices: readonly number[]) {
+  return { currency: "GBP", sizes: prices.map((price, i) => ({ ml: [40, 120][i], price })) };
+}
 const ANSWER = {
   slug: "is-it-dry",
   question: "Is it dry?",
@@ -55,6 +60,25 @@ describe("what a customer would see differ", () => {
       { sizes: ["40 ml £9.00"] },
       [{ kind: "sizes", came: ["40 ml £9.00"], went: ["40 ml £8.00"] }],
     ],
+    [
+      "a price, where a manifest says them as numbers",
+      { sizes: ["40 ml £9.00"], prices: priced(9) },
+      [{ kind: "price", ml: 40, currency: "GBP", before: 8, now: 9 }],
+    ],
+    [
+      "a price with a size that came",
+      { sizes: ["40 ml £9.00", "120 ml £18.00"], prices: priced(9, 18) },
+      [
+        { kind: "price", ml: 40, currency: "GBP", before: 8, now: 9 },
+        { kind: "sizes", came: ["120 ml £18.00"], went: [] },
+      ],
+    ],
+    [
+      "a price in another currency",
+      { sizes: ["40 ml €9.00"], prices: { ...priced(9), currency: "EUR" } },
+      [{ kind: "sizes", came: ["40 ml €9.00"], went: ["40 ml £8.00"] }],
+    ],
+    ["a price that is written otherwise and the same", { sizes: ["40 ml £8,00"] }, []],
     ["a name", { name: "Zinc" }, [{ kind: "renamed", before: "Zinc White", now: "Zinc" }]],
     [
       "a paint that is made no more",
@@ -278,4 +302,69 @@ test("of a manifest that listed no figures, those of the first are compared", ()
     { kind: "figure", figure: "drying.class", before: "slow", now: undefined },
     { kind: "figure", figure: "oil.finish", before: "satin", now: "matte" },
   ]);
+});
+
+describe("a colour that has another address", () => {
+  const former = [{ slug: "zinc-white", replacedBy: "chinese-white" }];
+  const told = (now: readonly object[], earlier: readonly object[] = [SHEET]) =>
+    changesBetween(
+      publishedState({ sheets: earlier }),
+      publishedState({ sheets: now, former }),
+    ).flatMap((thing) => changeSentences(thing, WORDS.en).map((said) => `${thing.name}: ${said}`));
+  const other = { ...SHEET, slug: "chinese-white", name: "Chinese White" };
+
+  test("is now called otherwise, and nothing new or gone", () => {
+    expect(told([{ ...other, revision: "b", prices: priced(9), sizes: ["40 ml £9.00"] }])).toEqual([
+      "Chinese White: \u201cZinc White\u201d is now \u201cChinese White\u201d.",
+      "Chinese White: Price of 40\u00a0ml: £9.00; it was £8.00.",
+    ]);
+  });
+  test("says nothing where its name is as it was", () => {
+    expect(told([{ ...other, name: "Zinc White" }])).toEqual([]);
+  });
+  test("is gone where what took its place was there before, and is named", () => {
+    expect(told([other], [SHEET, other])).toEqual([
+      "Zinc White: No longer among the colours. In its place: Chinese White.",
+    ]);
+  });
+  test("is gone and the other new where nobody says that they are one", () => {
+    expect(
+      changesBetween(publishedState({ sheets: [SHEET] }), publishedState({ sheets: [other] })).map(
+        ({ slug, changes }) => [slug, changes[0]?.kind],
+      ),
+    ).toEqual([
+      ["chinese-white", "new"],
+      ["zinc-white", "gone"],
+    ]);
+  });
+});
+
+describe("prices that move together", () => {
+  const range = (prices: readonly number[]) =>
+    publishedState({
+      sheets: prices.map((price, i) => ({ ...SHEET, slug: `c-${i}`, prices: priced(price) })),
+    });
+  const moves = (before: readonly number[], now: readonly number[]) =>
+    priceAct(changesBetween(range(before), range(now)));
+
+  test("are one act from three colours on, risen and fallen apart, in per cent of what they were", () => {
+    // 8.24/8, 8.4/8, 8.64/8 are 3, 5 and 8 % more; 7.6/8 is 5 % less.
+    expect(moves([8, 8, 8, 8, 8], [8.24, 8.4, 8.64, 7.6, 8])).toEqual([
+      {
+        way: "rise",
+        colours: 3,
+        leastPercent: expect.closeTo(3, 6) as number,
+        mostPercent: expect.closeTo(8, 6) as number,
+      },
+      {
+        way: "fall",
+        colours: 1,
+        leastPercent: expect.closeTo(5, 6) as number,
+        mostPercent: expect.closeTo(5, 6) as number,
+      },
+    ]);
+  });
+  test("are single prices of two", () => {
+    expect(moves([8, 8, 8], [9, 9, 8])).toEqual([]);
+  });
 });

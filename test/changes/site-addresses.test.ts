@@ -60,6 +60,18 @@ describe("a page that was published", () => {
       .map(({ message }) => message.replace(/ was published.*/, ""));
     expect(found).toEqual(["The page colours/soot/", "The page de/"]);
   });
+
+  test("is gone by two manifests: one error, where it can be mended", () => {
+    const kept = keptManifests(keptIn(content, [...paths, "colours/soot/index.html"]));
+    const elsewhere = join(content, "elsewhere.json");
+    writeFileSync(elsewhere, manifest([...paths, "colours/soot/bench/index.html"]));
+    expect(
+      addressFaults(records, paths, [...kept, elsewhere]).map(({ message, place }) => [
+        message.replace(/ was published.*/, ""),
+        place.file.replace(/.*\//, ""),
+      ]),
+    ).toEqual([["The page colours/soot/", "workshop.yaml"]]);
+  });
 });
 
 describe("a former page", () => {

@@ -18,6 +18,8 @@ describe("a claim that holds is not told", () => {
     `{ figure: ore-black.${OIL}, lowestOf: black, by: 47 }`,
     `{ figure: soot-black.${OIL}, highestOf: [ore-black], standing: stated }`,
     `{ figure: soot-black.oil.finish, is: matte }`,
+    `{ figure: soot-black.${OIL}, is: 90 }`,
+    `{ figure: soot-black.${OIL}, is: "90" }`,
     `{ figure: bare-black.${OIL}, is: not stated }`,
     `{ fact: soot-black.pigments, count: 1 }`,
     `{ fact: bare-black.pigments, includes: ore }`,
@@ -36,6 +38,12 @@ describe("a claim that holds is not told", () => {
 
 /** One broken on purpose of each kind: told at its line and column, with both values. */
 const BROKEN: readonly (readonly [kind: string, key: string, claim: string, told: string])[] = [
+  [
+    "word, a number",
+    "is",
+    `{ figure: soot-black.${OIL}, is: 91 }`,
+    `error soot-black.${OIL} is 90; the claim says 91; ${NEWEST_OIL} claims/word`,
+  ],
   [
     "value, at its limit",
     "above",

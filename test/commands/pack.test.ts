@@ -47,6 +47,22 @@ describe("a content folder packed and brought back", () => {
       expect(readFileSync(join(again, path)), path).toEqual(readFileSync(join(content, path)));
   });
 
+  test("comes back with its empty folders, and without those of others", async () => {
+    const empty = contentFolder(SMALLEST_WORKSHOP);
+    for (const folder of ["trials", "photographs/old", ".git/refs"])
+      mkdirSync(join(empty.content, folder), { recursive: true });
+    const here = (...args: string[]) => commandHere(args, { cwd: empty.home });
+    expect((await here("pack", "--output", "e.tgz")).code).toBe(0);
+    expect((await here("unpack", "e.tgz", "--content", "again")).complaints).toBe("");
+    const again = join(empty.home, "again");
+    expect(
+      readdirSync(again, { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isDirectory())
+        .map((entry) => join(entry.parentPath, entry.name).slice(again.length + 1))
+        .sort(),
+    ).toEqual(["colours", "photographs", "photographs/old", "pigments", "readings", "trials"]);
+  });
+
   test("is never written over another, nor unpacked over records", async () => {
     const pack = () => run("pack", "--output", "older.tgz");
     expect((await pack()).complaints).toBe("");
@@ -79,7 +95,7 @@ describe("what is more than a pack may hold is refused on either way", () => {
   test("which just holds what it may", async () => {
     expect(packedFolder(content, size({ files: count })).count).toBe(count);
     expect(packedFolder(content, size({ fileBytes: largest })).count).toBe(count);
-    const files = await unpackedFiles("b.tgz", bytes, size({ files: count }));
+    const { files } = await unpackedFiles("b.tgz", bytes, size({ files: count }));
     expect(files.size).toBe(count);
   });
 
@@ -186,6 +202,42 @@ describe("a pack that is not to be trusted", () => {
   ])("%s is refused", async (_, bytes, why) => {
     await expect(unpackedFiles("backup.tgz", bytes)).rejects.toThrow(why);
   });
+
+  test.each(["../evil", "/etc/evil", "a/../../evil", ""])(
+    "an empty folder %j is refused",
+    async (folder) => {
+      const entries = tar.indexOf("pack.json");
+      const [listed = "", rest = 0] = (() => {
+        const bytes = parseInt(tar.toString("ascii", entries + 124, entries + 135), 8);
+        return [
+          tar.toString("utf8", entries + 512, entries + 512 + bytes),
+          entries + 512 + Math.ceil(bytes / 512) * 512,
+        ];
+      })();
+      const text = JSON.stringify({ ...(JSON.parse(listed) as object), emptyFolders: [folder] });
+      const header = new Header({
+        path: "pack.json",
+        mode: 0o644,
+        mtime: new Date(0),
+        type: "File",
+        size: text.length,
+      });
+      header.encode();
+      const padded = Buffer.alloc(Math.ceil(text.length / 512) * 512);
+      padded.write(text);
+      const forged = gzipSync(
+        Buffer.concat([
+          header.block ?? Buffer.alloc(512),
+          padded,
+          tar.subarray(rest),
+          Buffer.alloc(1024),
+        ]),
+      );
+      await expect(unpackedFiles("backup.tgz", forged)).rejects.toThrow(
+        "leads out of the content folder",
+      );
+    },
+  );
 
   test("one byte changed is found", async () => {
     const spoilt = Buffer.from(tar);

@@ -207,10 +207,12 @@ describe("a workshop that publishes", { shuffle: false }, () => {
       writeFileSync(join(www, "CNAME"), "saltreach.example\n");
       const { code, output } = await publish("www");
       expect(code).toBe(0);
-      expect(output).toMatch(/^Soot: Sizes and prices: no longer 40.ml £8\.00\.$/m);
-      expect(output).toMatch(/^Soot: Sizes and prices: now 40.ml £9\.00\.$/m);
+      expect(output).toMatch(/^Soot: Price of 40.ml: £9\.00; it was £8\.00\.$/m);
+      expect(output).not.toContain("Sizes and prices");
       expect(readFileSync(join(www, "CNAME"), "utf8")).toBe("saltreach.example\n");
-      expect(readFileSync(join(www, "feed.xml"), "utf8")).toContain("now 40\u00a0ml £9.00");
+      expect(readFileSync(join(www, "feed.xml"), "utf8")).toContain(
+        "Price of 40\u00a0ml: £9.00; it was £8.00.",
+      );
     });
   });
 

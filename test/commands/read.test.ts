@@ -109,4 +109,45 @@ describe("an instrument's file", () => {
     expect(complaints).toMatch(/^letter\.txt:1:1 error /);
     expect((await run()).complaints).toBe("A file is read by: mullstone read FILE\n");
   });
+
+  test("that says its geometry before the table says it in what is written", async () => {
+    const file = save("Geometric.csv", [2.5, 3.7]);
+    const text = readFileSync(join(home, file), "utf8");
+    writeFileSync(join(home, file), text.replace("Instrument;invented", "Geometry;d/8 SCE"));
+    const { output } = await run(file);
+    expect(output).toContain("geometry d/8 excluded\n");
+    expect(output).toContain(
+      '{ reading: geometric, column: "soot", scale: factor, geometry: d/8 excluded }',
+    );
+    expect(readFileSync(join(content, "readings/geometric.csv"), "utf8")).toContain(
+      "# Geometry: d/8 excluded",
+    );
+  });
+
+  test("of K/S is not taken for reflectances", async () => {
+    const { code, complaints } = await run(save("KS.csv", [3, 6.3], ["Soot K/S", "grey"]));
+    expect(code).toBe(1);
+    expect(complaints).toBe(
+      "Soot K/S of KS.csv is named as K/S, which is worked out of a reflectance, and a reading is the reflectance itself; export that, or leave the column out: nothing was written\n",
+    );
+    expect(existsSync(join(content, "readings/ks.csv"))).toBe(false);
+    // A name with a stroke is none of it.
+    expect((await run(save("Lot KS 7.csv", [3, 6.3], ["lot 7/S"]))).code).toBe(0);
+  });
+
+  test("of L*a*b* alone is said to be that, and where it goes", async () => {
+    writeFileSync(
+      join(home, "lab.txt"),
+      "CGATS.17\nNUMBER_OF_FIELDS 4\nBEGIN_DATA_FORMAT\nSAMPLE_NAME LAB_L LAB_A LAB_B\nEND_DATA_FORMAT\nNUMBER_OF_SETS 1\nBEGIN_DATA\nsoot 25.1 0.2 -0.4\nEND_DATA\n",
+    );
+    const { code, complaints } = await run("lab.txt");
+    expect([code, complaints]).toEqual([
+      1,
+      "lab.txt holds L*a*b* and no spectrum; a record can name it as it is, put into readings/, with the illuminant and observer where the file does not say them: nothing was written\n",
+    ]);
+    writeFileSync(join(home, "lab.csv"), "Name;L*;a*;b*\nsoot;25,1;0,2;-0,4\n");
+    expect((await run("lab.csv")).complaints).toContain(
+      "L*a*b* alone stands in the record itself, lab: [L, a, b], with its illuminant",
+    );
+  });
 });

@@ -1,7 +1,7 @@
 import { mkdtempSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { beforeEach, describe, expect, inject, test } from "vitest";
-import { followed } from "../../lib/kept/followed.ts";
+import { followed, followedWhenAsked } from "../../lib/kept/followed.ts";
 import { keptSteps, type KeptSteps, type Step } from "../../lib/kept/kept-steps.ts";
 import { partHashes } from "../../lib/kept/part-hashes.ts";
 import { readBy } from "../../lib/kept/reads.ts";
@@ -166,11 +166,33 @@ test("a step of which nothing was noted is taken each time, by itself or of a th
 test("a large value that was kept is read when it is asked for, and is not there once it was thrown away", () => {
   const { steps, colours } = run(BLACKS);
   const { names } = readBy(() => colours.get("bone")?.oil);
-  steps.keep(STEP, names, "an identity", () => ({ large: true }));
+  steps.keep(STEP, names, "an identity", () => ({ large: true }), { name: "a name" });
   const found = run(BLACKS).steps.found(STEP);
   expect(found?.identity).toBe("an identity");
+  expect(found?.sooner).toEqual({ name: "a name" });
   expect(found?.value()).toEqual({ large: true });
   expect(run(new Map([colour("bone", "61")])).steps.found(STEP)).toBeUndefined();
+});
+
+test("what is known of a value sooner is read without loading it, and noted as all else that is read of it", () => {
+  let loads = 0;
+  const { value, part } = followedWhenAsked(
+    () => {
+      loads += 1;
+      return { name: "Bone Black", oil: "60" };
+    },
+    {},
+    "sheets/bone",
+    {},
+    { name: "Bone Black" },
+  );
+  const { names } = readBy(() => value.name);
+  expect([[...names], part("sheets/bone/name"), loads]).toEqual([
+    ["sheets/bone/name"],
+    "Bone Black",
+    0,
+  ]);
+  expect([value.oil, part("sheets/bone/oil"), loads]).toEqual(["60", "60", 2]);
 });
 
 describe("steps that are taken of many colours", () => {

@@ -1,18 +1,14 @@
 import { expect, test } from "vitest";
-import { handlingSection } from "../../lib/pages/handling-section.ts";
+import { pagePlace } from "../../lib/pages/page-context.ts";
+import { pageOfSheet } from "../../lib/pages/page-of-sheet.ts";
 import { safetyBlocks } from "../../lib/pages/safety-blocks.ts";
 import { CONTEXT } from "../print/demonstration-cards.ts";
 
 function cautionsOf(slug: string) {
   const worded = CONTEXT.sheets.find(({ sheet }) => sheet.slug === slug);
   if (worded === undefined) throw new Error(`Unexpected range without ${slug}`);
-  const page = {
-    context: CONTEXT,
-    worded,
-    words: CONTEXT.words,
-    place: { root: "../../", path: `colours/${slug}/` },
-  };
-  const blocks = safetyBlocks(handlingSection(page), page);
+  const page = pageOfSheet(worded, CONTEXT, pagePlace(`colours/${slug}/index.html`));
+  const blocks = safetyBlocks(page);
   const seen = blocks.flatMap((block) =>
     block.kind === "cautions" ? block.operations.map(({ operation }) => operation) : [],
   );

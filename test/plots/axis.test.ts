@@ -44,10 +44,10 @@ describe("axisBelow", () => {
 });
 
 describe("axisLeft", () => {
-  test("numbers are right-aligned with one count of decimals and the language's mark", () => {
-    const all = drawn(axisLeft(AREA, evenScale([0, 1], [200, 10]), ticksEvery(0.5, [0, 1]), ","));
+  test("numbers are right-aligned with one count of decimals", () => {
+    const all = drawn(axisLeft(AREA, evenScale([0, 1], [200, 10]), ticksEvery(0.5, [0, 1])));
     const numbers = all.filter(({ name }) => name === "text");
-    expect(numbers.map(({ text }) => text)).toEqual(["0,0", "0,5", "1,0"]);
+    expect(numbers.map(({ text }) => text)).toEqual(["0.0", "0.5", "1.0"]);
     expect(
       new Set(
         numbers.map(({ attributes }) => `${attributes.x ?? ""} ${attributes["text-anchor"] ?? ""}`),

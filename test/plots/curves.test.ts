@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { coefficientCurves, type CoefficientCurve } from "../../lib/plots/coefficient-curves.ts";
-import { hidingCurve, type HidingCurve } from "../../lib/plots/hiding-curve.ts";
+import { hidingCurve, type HidingPoint } from "../../lib/plots/hiding-curve.ts";
 import { spectralCurve, type DrawnSpectrum } from "../../lib/plots/spectral-curve.ts";
 import { hasClass, parsedSvg, seenTexts } from "./parsed-svg.ts";
 
@@ -98,25 +98,18 @@ describe("spectralCurve", () => {
 });
 
 describe("hidingCurve", () => {
-  const params = (change: Partial<HidingCurve>): HidingCurve => ({
-    ...WORDS,
-    filmLabel: "film",
-    contrastLabel: "contrast",
-    readings: [],
-    limit: { contrastRatio: 0.98, label: "hides" },
-    curves: [
-      {
-        label: "Smalt",
-        colour,
-        standing: "derived",
-        points: [
-          { filmUm: 0, contrastRatio: 0.05 },
-          { filmUm: 100, contrastRatio: 0.9 },
-        ],
-      },
-    ],
-    ...change,
-  });
+  const drawn = (...points: HidingPoint[]): string =>
+    hidingCurve({
+      ...WORDS,
+      filmLabel: "film",
+      contrastLabel: "contrast",
+      label: "Smalt",
+      colour,
+      standing: "derived",
+      points,
+      limit: { contrastRatio: 0.98, label: "hides" },
+    });
+  const bare: HidingPoint = { filmUm: 0, contrastRatio: 0.05 };
   test.each([
     [20, "20"],
     [20.01, "50"],
@@ -124,24 +117,8 @@ describe("hidingCurve", () => {
     [100.01, "200"],
     [5000, "5000"],
   ])("a film of %s um is drawn to %s", (filmUm, end) => {
-    const svg = hidingCurve(
-      params({
-        readings: [{ filmUm, contrastRatio: 0.5, colour, standing: "measured" }],
-        curves: [],
-      }),
-    );
+    const svg = drawn(bare, { filmUm, contrastRatio: 0.5 });
     expect(Math.max(...seenTexts(svg).map(Number).filter(Number.isFinite))).toBe(Number(end));
-  });
-  test("a range of films is a bar with an open mark, a single one a mark", () => {
-    const bars = (
-      filmUm: number | readonly [number, number],
-      standing: "estimated" | "derived",
-    ): number =>
-      parsedSvg(hidingCurve(params({ hidingFilm: { filmUm, standing, label: "x" } }))).all.filter(
-        (element) => hasClass(element, "plot__range"),
-      ).length;
-    expect(bars([40, 90], "estimated")).toBe(2);
-    expect(bars(60, "derived")).toBe(0);
   });
   test.each([
     [-1, 0.5, /film thickness/],
@@ -151,12 +128,9 @@ describe("hidingCurve", () => {
     [1, 1.01, /contrast ratio/],
     [1, NaN, /contrast ratio/],
   ])("refuses film %s, ratio %s", (filmUm, contrastRatio, message) => {
-    expect(() =>
-      hidingCurve(params({ readings: [{ filmUm, contrastRatio, colour, standing: "measured" }] })),
-    ).toThrow(message);
+    expect(() => drawn(bare, { filmUm, contrastRatio })).toThrow(message);
   });
-  test("refuses nothing to draw", () =>
-    expect(() => hidingCurve(params({ curves: [] }))).toThrow("The films, none"));
+  test("refuses nothing to draw", () => expect(() => drawn(bare)).toThrow("The films, 1"));
 });
 
 describe("coefficientCurves", () => {

@@ -1,4 +1,5 @@
 import { spreadOf } from "../../lib/collection/spread.ts";
+import { certain } from "../../lib/quantities/at.ts";
 import { expect, test } from "vitest";
 import { coefficientCurves } from "../../lib/plots/coefficient-curves.ts";
 import { glazeStrip } from "../../lib/plots/glaze-strip.ts";
@@ -17,7 +18,7 @@ const T = `<b>&"'`;
 const words = { idPrefix: "e", title: T, description: T };
 const colour = { hex: "#123456" };
 const step = { colour, standing: "measured" } as const;
-const strip = { ...words, heading: T, axisLabel: T, missing: T };
+const strip = { ...words, axisLabel: T, missing: T };
 const grid = { startNm: 400, stepNm: 100, count: 4 };
 const point = { ...step, label: T, hue: 5, chroma: 1, value: 5, href: `../a?b=1&c="<'` };
 
@@ -29,11 +30,16 @@ const PICTURES: Readonly<Record<string, string>> = {
       { ...step, colour: undefined, whiteParts: 2, label: T },
     ],
   }),
-  glazeStrip: glazeStrip({ ...strip, films: [{ ...step, filmUm: 1, label: T }] }),
+  glazeStrip: glazeStrip({
+    ...strip,
+    films: [
+      { ...step, filmUm: 1, label: T },
+      { ...step, colour: undefined, filmUm: 2, label: T },
+    ],
+  }),
   glossStrip: glossStrip({ ...strip, finishes: [{ ...step, label: T, depth: T }] }),
   tintTrail: tintTrail({
     ...words,
-    axes: { a: T, b: T },
     ends: { plusA: T, minusA: T, plusB: T, minusB: T },
     trails: [{ label: T, points: [{ ...step, a: 3, b: 3, label: T }] }],
   }),
@@ -48,8 +54,7 @@ const PICTURES: Readonly<Record<string, string>> = {
     heading: T,
     domain: [0, 1],
     own: { value: 0.5, standing: "measured", text: T },
-    missing: T,
-    range: spreadOf([0.1, 0.2, 0.3, 0.4, 0.5]),
+    range: certain(spreadOf([0.1, 0.2, 0.3, 0.4, 0.5])),
     legend: T,
     ends: { low: T, high: T },
   }),
@@ -64,19 +69,13 @@ const PICTURES: Readonly<Record<string, string>> = {
     ...words,
     filmLabel: T,
     contrastLabel: T,
-    curves: [
-      {
-        ...step,
-        label: T,
-        points: [
-          { filmUm: 0, contrastRatio: 0 },
-          { filmUm: 9, contrastRatio: 0.9 },
-        ],
-      },
+    ...step,
+    label: T,
+    points: [
+      { filmUm: 0, contrastRatio: 0 },
+      { filmUm: 9, contrastRatio: 0.9 },
     ],
-    readings: [],
     limit: { contrastRatio: 0.98, label: T },
-    hidingFilm: { filmUm: 9, standing: "derived", label: T },
   }),
   coefficientCurves: coefficientCurves({
     ...words,

@@ -14,6 +14,7 @@ import { hueCircle } from "../../lib/plots/hue-circle.ts";
 import { ladderStrip, type LadderStep } from "../../lib/plots/ladder-strip.ts";
 import { lotChart } from "../../lib/plots/lot-chart.ts";
 import { spreadOf } from "../../lib/collection/spread.ts";
+import { certain } from "../../lib/quantities/at.ts";
 import { rangeRows } from "../../lib/plots/range-rows.ts";
 import { placeInRange } from "../../lib/plots/place-in-range.ts";
 import type { ScreenColour } from "../../lib/plots/screen-colour.ts";
@@ -87,8 +88,7 @@ function blackTrail(label: string, a: number, b: number): Trail {
   };
 }
 
-const AXES: Pick<TintTrail, "axes" | "ends"> = {
-  axes: { a: "a* (D65, 10°)", b: "b* (D65, 10°)" },
+const ENDS: Pick<TintTrail, "ends"> = {
   ends: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
 };
 
@@ -131,7 +131,6 @@ const rangePoints = RANGE.map(([label, hue, value, chroma, L, a, b]) => ({
   chroma,
   colour: lab(L, a, b),
   href: `../${label.toLowerCase().replace(" ", "-")}/`,
-  isOwn: label === "Viridian",
 }));
 
 const hiding =
@@ -150,7 +149,6 @@ const films = (
 export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
   "ladder-strip": ladderStrip({
     ...words("lad", "Turns blue from 1:5 on"),
-    heading: "In titanium white (PW 6)",
     axisLabel: "colour : white, paint by mass",
     missing: "not stated",
     steps: ladderSteps(-1.5, -6),
@@ -158,14 +156,12 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
   "ladder-strip-wide": ladderStrip({
     ...words("ladw", "Turns blue from 1:5 on"),
     width: 640,
-    heading: "In titanium white (PW 6)",
     axisLabel: "colour : white, paint by mass",
     missing: "not stated",
     steps: ladderSteps(-1.5, -6),
   }),
   "ladder-strip-short": ladderStrip({
     ...words("lads", "Only two drawdowns"),
-    heading: "In lead white (PW 1)",
     axisLabel: "colour : white, pigment by mass",
     missing: "no reading",
     steps: [
@@ -238,7 +234,7 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
   }),
   "tint-trail-loose": tintTrail({
     ...words("trl", "Blacks side by side"),
-    ...AXES,
+    ...ENDS,
     trails: [
       {
         label: "blacks of one pigment",
@@ -252,17 +248,7 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
   }),
   "tint-trail-whites": tintTrail({
     ...words("trw", "Bluest in titanium white, nearly neutral in lead white"),
-    ...AXES,
-    trails: [
-      blackTrail("titanium white", -1.8, -6),
-      blackTrail("zinc white", -1, -3.6),
-      blackTrail("lead white", 0.2, -1.2),
-    ],
-  }),
-  "tint-trail-whites-close": tintTrail({
-    ...words("trc", "The same, enlarged"),
-    ...AXES,
-    scale: 10,
+    ...ENDS,
     trails: [
       blackTrail("titanium white", -1.8, -6),
       blackTrail("zinc white", -1, -3.6),
@@ -271,9 +257,8 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
   }),
   "tint-trail-colours": tintTrail({
     ...words("trk", "Ultramarine keeps its hue, ochre turns yellower"),
-    ...AXES,
+    ...ENDS,
     width: 640,
-    decimalMark: ",",
     trails: [
       {
         label: "Ultramarine",
@@ -352,26 +337,10 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
     ...words("prm", "Among the thirstiest of the range"),
     heading: "Oil index, g of oil to 100 g of pigment",
     domain: [0, 180],
-    missing: "not stated",
     own: { value: 112, standing: "measured", text: "112, high" },
-    range: spreadOf([
-      16,
-      19,
-      21,
-      27,
-      34,
-      [35, 60],
-      44,
-      56,
-      59,
-      63,
-      72,
-      72,
-      88,
-      96,
-      [130, 170],
-      147,
-    ]),
+    range: certain(
+      spreadOf([16, 19, 21, 27, 34, [35, 60], 44, 56, 59, 63, 72, 72, 88, 96, [130, 170], 147]),
+    ),
     legend: "box: the middle half of the range",
     ends: { low: "least: lead white, 16", high: "most: raw sienna, 147" },
   }),
@@ -379,21 +348,10 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
     ...words("pre", "Slow to dry"),
     heading: "Days to touch dry, 75 µm film at 20 °C",
     domain: [0, 20],
-    missing: "not stated",
     own: { value: [12, 19], standing: "estimated", text: "12 to 19 days, very slow" },
-    range: spreadOf([2, 2.5, 3, [3, 6], [4, 6], 5, [6, 12], 9]),
+    range: certain(spreadOf([2, 2.5, 3, [3, 6], [4, 6], 5, [6, 12], 9])),
     legend: "box: the middle half of the range",
     ends: { low: "fastest: raw umber, 2", high: "slowest: lamp black" },
-  }),
-  "place-in-range-not-stated": placeInRange({
-    ...words("prn", "Not stated"),
-    heading: "Tinting strength against the reference",
-    domain: [0, 4],
-    missing: "not stated: a tint in a white is wanted",
-    own: undefined,
-    range: spreadOf([0.4, 1, 1.3, 2.2, 3.6]),
-    legend: "box: the middle half of the range",
-    ends: { low: "weakest", high: "strongest" },
   }),
   "value-chroma-slice": valueChromaSlice({
     ...words("vcs", "Viridian stands alone among the greens"),
@@ -406,7 +364,7 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
   }),
   "value-chroma-slice-blacks": valueChromaSlice({
     ...words("vcb", "Three blacks"),
-    points: rangePoints.slice(0, 3).map((point, i) => ({ ...point, isOwn: i === 0 })),
+    points: rangePoints.slice(0, 3),
     chromaLabel: "Munsell chroma",
     valueLabel: "Munsell value",
   }),
@@ -438,46 +396,24 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
     ...words("hid", "Hides at about 60 micrometres"),
     filmLabel: "wet film, µm",
     contrastLabel: "contrast ratio",
-    curves: [
-      {
-        label: "Yellow ochre",
-        colour: OCHRE,
-        standing: "derived",
-        points: films(hiding(0.06, 0.05), 150),
-      },
-      {
-        label: "Chalk medium",
-        colour: lab(82, 0, 6),
-        standing: "estimated",
-        points: films(hiding(0.006, 0.04), 200),
-      },
-    ],
-    readings: [
-      { ...hiding(0.058, 0.05)(25), colour: OCHRE, standing: "measured" },
-      { ...hiding(0.063, 0.05)(50), colour: OCHRE, standing: "measured" },
-    ],
+    label: "Yellow ochre",
+    colour: OCHRE,
+    standing: "derived",
+    points: films(hiding(0.06, 0.05), 150),
     limit: { contrastRatio: 0.98, label: "hides: 0.98" },
-    hidingFilm: { filmUm: [55, 74], standing: "estimated", label: "55 to 74 µm" },
   }),
   "hiding-curve-black": hidingCurve({
     ...words("hidb", "Hides at 8 micrometres"),
     filmLabel: "wet film, µm",
     contrastLabel: "contrast ratio",
-    curves: [
-      {
-        label: "Lamp black",
-        colour: BLACK,
-        standing: "derived",
-        points: films(hiding(0.5, 0.05), 20),
-      },
-    ],
-    readings: [],
+    label: "Lamp black",
+    colour: BLACK,
+    standing: "derived",
+    points: films(hiding(0.5, 0.05), 20),
     limit: { contrastRatio: 0.98, label: "hides: 0.98" },
-    hidingFilm: { filmUm: 7.8, standing: "derived", label: "8 µm" },
   }),
   "glaze-strip": glazeStrip({
     ...words("gla", "From a pale pink to a deep red"),
-    heading: "Over white",
     axisLabel: "dry film, µm",
     missing: "not stated",
     films: [0, 5, 10, 20, 40, 80].map((filmUm) => ({
@@ -493,7 +429,6 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
   }),
   "colour-strip": colourStrip({
     ...words("cst", "Two of three blacks go blue in one white"),
-    heading: "",
     axisLabel: "Let down in titanium white to L* 50",
     missing: "not stated",
     colours: [
@@ -514,7 +449,6 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
   }),
   "gloss-strip": glossStrip({
     ...words("glo", "Gloss is worth eighteen L* in this black"),
-    heading: "The same paint at three finishes",
     axisLabel: "L* with the gloss shut out or spread",
     missing: "not stated",
     finishes: [

@@ -1,4 +1,5 @@
 import { spreadOf } from "../../lib/collection/spread.ts";
+import { certain } from "../../lib/quantities/at.ts";
 import { describe, expect, test } from "vitest";
 import { hueCircle, type HuePoint } from "../../lib/plots/hue-circle.ts";
 import { spread } from "../../lib/plots/end-labels.ts";
@@ -29,8 +30,7 @@ describe("placeInRange", () => {
     heading: "Oil index",
     domain: [0, 100],
     own: { value: 50, standing: "measured", text: "50" },
-    missing: "not stated",
-    range: spreadOf([0, 100]),
+    range: certain(spreadOf([0, 100])),
     legend: "box: the middle half",
     ends: { low: "least", high: "most" },
     ...change,
@@ -52,7 +52,9 @@ describe("placeInRange", () => {
     parsedSvg(svg).all.filter((element) => hasClass(element, "plot__middle-half"));
 
   test("a line from the least to the highest, a box over the middle half, and the median across it", () => {
-    const svg = placeInRange(params({ range: spreadOf([0, 10, 20, 25, 40, 60, 75, 100]) }));
+    const svg = placeInRange(
+      params({ range: certain(spreadOf([0, 10, 20, 25, 40, 60, 75, 100])) }),
+    );
     const [[low, boxFrom] = [], [boxTo, high] = [], [median] = []] = lines(svg);
     const [box] = boxes(svg);
     const own = parsedSvg(svg).all.find(({ name }) => name === "circle");
@@ -72,13 +74,15 @@ describe("placeInRange", () => {
     [5, 1],
   ])("of %i figures there are %i boxes", (count, expected) => {
     const figures = Array.from({ length: count }, (_, i) => i);
-    expect(boxes(placeInRange(params({ range: spreadOf(figures) })))).toHaveLength(expected);
+    expect(boxes(placeInRange(params({ range: certain(spreadOf(figures)) })))).toHaveLength(
+      expected,
+    );
   });
   test("an estimate is a bar from end to end with an open mark", () => {
     const svg = placeInRange(
       params({
         own: { value: [40, 80], standing: "estimated", text: "40 to 80" },
-        range: spreadOf([[40, 80], 30]),
+        range: certain(spreadOf([[40, 80], 30])),
       }),
     );
     expect(places(svg, "plot__range")).toHaveLength(2);
@@ -98,26 +102,14 @@ describe("placeInRange", () => {
     expect(numberOf(label, "x") - half).toBeGreaterThanOrEqual(0);
     expect(numberOf(label, "x") + half).toBeLessThanOrEqual(320);
   });
-  test("not stated is said, and no mark is drawn", () => {
-    const svg = placeInRange(params({ own: undefined }));
-    expect(seenTexts(svg)).toContain("not stated");
-    expect(parsedSvg(svg).all.filter((element) => hasClass(element, "plot__mark"))).toEqual([]);
-  });
-  test("is drawn for the only colour of a range", () => {
-    expect(places(placeInRange(params({ range: undefined })), "plot__spread")).toEqual([]);
-  });
   test.each([
-    [{ range: spreadOf([100.1]) }],
-    [{ range: spreadOf([-0.1]) }],
-    [{ range: spreadOf([NaN]) }],
+    [{ range: certain(spreadOf([100.1])) }],
+    [{ range: certain(spreadOf([-0.1])) }],
+    [{ range: certain(spreadOf([NaN])) }],
     [{ own: { value: [50, 101], standing: "estimated", text: "" } }],
   ] as const)("refuses a figure off the axis %o", (change) => {
     expect(() => placeInRange(params(change))).toThrow(/The figure in a range/);
   });
-  test("refuses a range of nothing", () =>
-    expect(() => placeInRange(params({ own: undefined, range: undefined }))).toThrow(
-      "The figures of a range, none",
-    ));
 });
 
 describe("valueChromaSlice", () => {
@@ -298,16 +290,6 @@ describe("hueCircle", () => {
     expect(swatchCentres(svg)[0]?.y).toBeGreaterThan(320);
     expect(seenTexts(svg)).toEqual(expect.arrayContaining(["neutral", "Lamp black"]));
     expect(seenTexts(circle({}))).not.toContain("neutral");
-  });
-  test("the sheet's own colour is on top, outlined and named", () => {
-    const { all } = parsedSvg(circle({ isOwn: true, label: "Own" }, { label: "Other" }));
-    expect(all.filter((element) => hasClass(element, "plot__own"))).toHaveLength(1);
-    expect(
-      all
-        .filter((element) => hasClass(element, "plot__point"))
-        .at(-1)
-        ?.children.some((element) => hasClass(element, "plot__own")),
-    ).toBe(true);
   });
   test("links are named and make the picture a group", () => {
     const { root, all } = parsedSvg(circle({ href: "../smalt/", label: "Smalt" }));

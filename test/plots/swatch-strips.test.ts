@@ -8,7 +8,6 @@ const STRIP = {
   idPrefix: "s",
   title: "t",
   description: "d",
-  heading: "In lead white",
   axisLabel: "colour : white, paint by mass",
   missing: "no reading",
 };
@@ -136,7 +135,7 @@ describe("glossStrip", () => {
         { label: "gloss", depth: "L* 7", colour, standing: "measured" },
       ],
     });
-    expect(seenTexts(svg).slice(1, 5)).toEqual(["matte", "L* 25", "gloss", "L* 7"]);
+    expect(seenTexts(svg).slice(0, 4)).toEqual(["matte", "L* 25", "gloss", "L* 7"]);
     expect(() => glossStrip({ ...STRIP, finishes: [] })).toThrow(/The steps/);
   });
 });

@@ -1,6 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { tintTrail, type TintTrail, type TrailPoint } from "../../lib/plots/tint-trail.ts";
+import {
+  fittedFrame,
+  tintTrail,
+  type TintTrail,
+  type TrailPoint,
+} from "../../lib/plots/tint-trail.ts";
 import { TEXT_SIZE } from "../../lib/plots/picture.ts";
 import { textWidth } from "../../lib/plots/text-width.ts";
 import { certain } from "../../lib/quantities/at.ts";
@@ -10,7 +15,6 @@ const FRAME: Omit<TintTrail, "trails"> = {
   idPrefix: "t",
   title: "t",
   description: "d",
-  axes: { a: "a*", b: "b*" },
   ends: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
 };
 const point = (
@@ -32,7 +36,7 @@ function markPlaces(svg: string): { x: number; y: number }[] {
     });
 }
 
-test("a* goes right, b* up, in equal units, and neutral is in the middle", () => {
+test("a* goes right, b* up, in equal units", () => {
   const [neutral, red, yellow, blue] = markPlaces(
     trail(point(0, 0), point(5, 0), point(0, 5), point(0, -5)),
   );
@@ -44,85 +48,44 @@ test("a* goes right, b* up, in equal units, and neutral is in the middle", () =>
   expect(blue.y - neutral.y).toBeCloseTo(red.x - neutral.x, 2);
 });
 
-describe("a fitted square", () => {
-  const fitted = (...points: TrailPoint[]): string =>
-    tintTrail({ ...FRAME, frame: "fitted", trails: [{ label: "lead white", points }] });
-
-  test("keeps equal units, and is drawn larger than one centred on neutral", () => {
-    const [one, right, up] = markPlaces(
-      fitted(point(0, 0), point(1, 0), point(0, 1), point(-0.5, -4)),
-    );
-    if (one === undefined || right === undefined || up === undefined)
-      throw new Error("Unexpected missing mark");
-    expect(one.y - up.y).toBeCloseTo(right.x - one.x, 2);
-    const [centred, other] = markPlaces(trail(point(0, 0), point(1, 0)));
-    expect(right.x - one.x).toBeGreaterThan(1.5 * ((other?.x ?? NaN) - (centred?.x ?? NaN)));
-  });
-
-  test("holds every point and the neutral cross, wherever they lie", () => {
-    const coordinate = fc.double({ min: -110, max: 110, noNaN: true });
-    fc.assert(
-      fc.property(
-        fc.array(fc.tuple(coordinate, coordinate), { minLength: 1, maxLength: 4 }),
-        (points) => {
-          const svg = fitted(...points.map(([a, b]) => point(a, b)));
-          const frame = parsedSvg(svg).all.find((element) => hasClass(element, "panel"));
-          if (frame === undefined) throw new Error("Unexpected picture without a panel");
-          const [left, top] = [numberOf(frame, "x"), numberOf(frame, "y")];
-          const [right, bottom] = [
-            left + numberOf(frame, "width"),
-            top + numberOf(frame, "height"),
-          ];
-          for (const { x, y } of markPlaces(svg))
-            expect(x > left && x < right && y > top && y < bottom).toBe(true);
-          expect(seenTexts(svg)).toContain("0");
-        },
-      ),
-      { seed: 1, numRuns: 100 },
-    );
-  });
+test("holds every point and the neutral cross, wherever they lie", () => {
+  const coordinate = fc.double({ min: -110, max: 110, noNaN: true });
+  fc.assert(
+    fc.property(
+      fc.array(fc.tuple(coordinate, coordinate), { minLength: 1, maxLength: 4 }),
+      (points) => {
+        const svg = trail(...points.map(([a, b]) => point(a, b)));
+        const frame = parsedSvg(svg).all.find((element) => hasClass(element, "panel"));
+        if (frame === undefined) throw new Error("Unexpected picture without a panel");
+        const [left, top] = [numberOf(frame, "x"), numberOf(frame, "y")];
+        const [right, bottom] = [left + numberOf(frame, "width"), top + numberOf(frame, "height")];
+        for (const { x, y } of markPlaces(svg))
+          expect(x > left && x < right && y > top && y < bottom).toBe(true);
+        expect(seenTexts(svg)).toContain("0");
+      },
+    ),
+    { seed: 1, numRuns: 100 },
+  );
 });
 
-describe("scale", () => {
-  const greatestTick = (svg: string): number =>
-    Math.max(...seenTexts(svg).map(Number).filter(Number.isFinite));
-  test.each([
-    [10, 10],
-    [10.01, 20],
-    [20, 20],
-    [20.01, 40],
-    [40.01, 80],
-    [80.01, 120],
-    [120, 120],
-  ])("b* of %s is drawn to %s", (b, half) => {
-    // Ticks of 80 and 120 are 40 apart, so that the last is the end.
-    expect(greatestTick(trail(point(0, -b)))).toBe(half);
-  });
-  test("one that is asked for is kept, or refused when it does not hold", () => {
-    const asked = (b: number): string =>
-      tintTrail({ ...FRAME, scale: 20, trails: [{ label: "w", points: [point(1, b)] }] });
-    expect(greatestTick(asked(2))).toBe(20);
-    expect(() => asked(20.01)).toThrow("The a* or b* is 20.01; right would be at most 20");
-  });
-  test("a predicted line counts as well as the marks", () => {
-    expect(
-      greatestTick(
-        tintTrail({
-          ...FRAME,
-          trails: [
-            {
-              label: "w",
-              points: [point(1, 1)],
-              predicted: [
-                { a: 0, b: 0 },
-                { a: 0, b: 15 },
-              ],
-            },
-          ],
-        }),
-      ),
-    ).toBe(20);
-  });
+// Derived: points, the cross and half a unit beyond them on both sides, in the least of the squares.
+test.each([
+  [4, 6],
+  [4.01, 8],
+  [8.01, 14],
+  [28.01, 40],
+  [78.01, 240],
+])("b* from 0 to %s is drawn in a square of %s", (b, side) => {
+  const { b: frame, a } = fittedFrame([{ points: [point(0, 0), point(0, b)] }]);
+  expect([frame[1] - frame[0], a[1] - a[0]]).toEqual([side, side]);
+});
+test("a predicted line counts as well as the marks", () => {
+  const predicted = [
+    { a: 0, b: 0 },
+    { a: 0, b: 15 },
+  ];
+  const { b } = fittedFrame([{ points: [point(1, 1)], predicted }]);
+  expect(b[1] - b[0]).toBe(20);
 });
 
 describe("lines", () => {

@@ -38,14 +38,9 @@ const statements: (FormulationStatement | undefined)[] = [
   estimatedOilAbsorption(40).reason,
   workingOilContradiction(20, 40),
   workingOilContradiction(140, 30),
-  ...[
-    "ASTM D281",
-    "iso 787-5, by knife",
-    "ASTM D1483",
-    "our own rub-out",
-    "the old way",
-    undefined,
-  ].map(oilAbsorptionMethodStatement),
+  ...["ASTM D281", "iso 787-5, by knife", "ASTM D1483", "own rub-out", "an old way", undefined].map(
+    oilAbsorptionMethodStatement,
+  ),
   handbookEstimate(KNOWN.pigment("PBk 6").densities, { colourIndexName: "PBk 6" })?.reason,
   ...[0.34, 0.5, 0.56, [0.39, 0.43] as const].flatMap(oilDemandStatements),
   byMassAlone,

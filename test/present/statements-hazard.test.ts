@@ -144,9 +144,7 @@ const sale: Sale = {
   form: "paste",
   hazardStatements: ["H350", "H360Df", "H302+H332"],
   publicSale: true,
-  legalBasis: [
-    { market: "EU", basis: "restoration of listed buildings, permit 7.", buyers: "restorers" },
-  ],
+  legalBasis: [{ market: "EU", basis: "Listed buildings, permit 7.", buyers: "restorers" }],
   reviewed: true,
   hasFormulaIdentifier: false,
 };

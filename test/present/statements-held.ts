@@ -1,4 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { upperFirst } from "../../lib/words/letter-case.ts";
+import { within } from "../../lib/words/phrases.ts";
+import { WORDS } from "../../lib/words/languages.ts";
+import { faultsOf } from "../words/said.ts";
 import { forbiddenWords } from "../support/known.ts";
 import type { WordingsOf } from "../../lib/quantities/statement.ts";
 
@@ -8,7 +12,7 @@ export function sentenceFaults(text: string): string[] {
     [/undefined|\bnull\b|NaN|Infinity|\[object/, "a value that was never put into words"],
     [/[ \u00a0]{2}/, "two spaces"],
     [/\s[.,;:]/, "a space before a stop"],
-    [/^[^\p{Lu}\p{N}]/u, "no capital at its beginning"],
+    [/^[^\p{Lu}\p{N}\u201c]/u, "no capital at its beginning"],
     [/[^.]$|\.\.$/, "no one full stop at its end"],
     [/(?<=^|[\s(\u2013])-\d/, "a hyphen for a minus"],
     [/\d\.\d{4}/, "more decimals than any science here claims"],
@@ -23,26 +27,62 @@ export function sentenceFaults(text: string): string[] {
   ];
 }
 
+/** How a sentence of each other language begins and ends, and what is never in one. */
+const OTHERS = {
+  de: { whole: /^[\p{Lu}\d\u201e].*\.$/su, never: /$^/ },
+  fr: { whole: /^[\p{Lu}\d\u00ab].*\.$/su, never: /[^\u202f\d] ?[;?!](?= |$)| :/ },
+  es: { whole: /^[\p{Lu}\d\u00ab\u00bf].*\.$/su, never: /$^/ },
+} as const;
+type Other = keyof typeof OTHERS;
+type Wordings = Readonly<Record<string, (values: never) => string>>;
+
+function rulingsOf(language: Other): Wordings {
+  return WORDS[language].rulings;
+}
+
+/** What is wrong with a sentence of another language, but for the names that records gave. */
+function faultsIn(language: Other, text: string, values: object): string[] {
+  const { whole, never } = OTHERS[language];
+  const names = Object.values(values)
+    .flat()
+    .filter((value) => typeof value === "string")
+    .map((value) => value.replace(/ 1:\d+$/, ""))
+    .filter((value) => /^\p{Lu}/u.test(value) || value.includes("white"));
+  const ours = names
+    .flatMap((name) => [within(name), upperFirst(within(name))])
+    .reduce((left, name) => left.replaceAll(name, "Alba"), text);
+  return [
+    ...faultsOf(ours, language),
+    ...(whole.test(text) ? [] : ["no sentence"]),
+    ...(never.test(ours) ? ["a stop without its space"] : []),
+  ];
+}
+
 /**
- * Holds the wordings of a science against statements that its own functions returned: each wording
- * is reached, and each sentence may be printed. That each kind has a wording, which gets the fields
- * of that kind, the compiler holds.
+ * Holds the wordings of a science, in every language, against statements that its own functions returned:
+ * each wording is reached, and each sentence may be printed. That each kind has a wording in each language,
+ * which gets the fields of that kind, the compiler holds.
  */
 export function holdSentences<S extends AnyStatement>(
-  name: string,
+  title: string,
   wordings: WordingsOf<S>,
   statements: readonly S[],
+  inOthers: (language: Other) => Wordings = rulingsOf,
 ): void {
-  describe(name, () => {
+  describe(title, () => {
     const rules = Object.keys(wordings) as S["rule"][];
     test("every wording is reached by a statement that a science returned", () => {
       expect([...new Set(statements.map(({ rule }) => rule))].sort()).toEqual(rules.toSorted());
     });
     test.each(rules)("%s makes sentences that may be printed", (rule) => {
       const wording = wordings[rule];
-      for (const statement of statements.filter((each) => each.rule === rule)) {
-        const text = wording(statement.values);
+      for (const { values } of statements.filter((each) => each.rule === rule)) {
+        const text = wording(values);
         expect(sentenceFaults(text), text).toEqual([]);
+        for (const language of Object.keys(OTHERS) as Other[]) {
+          const said = inOthers(language)[rule]?.(values as never) ?? "";
+          expect(faultsIn(language, said, values), said).toEqual([]);
+        }
       }
     });
   });

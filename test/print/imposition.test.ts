@@ -53,10 +53,41 @@ describe("cards on a sheet", () => {
   test("a size is refused just where the paper ends", () => {
     expect(imposition({ ...CARD, widthMm: 194 }).columns).toBe(1);
     expect(() => imposition({ ...CARD, widthMm: 194.1 })).toThrow(
-      "The size of card is card (194.1 x 55 mm); right would be one that A4 holds within its margins",
+      "card is 194.1 x 55 mm, and A4 holds no such size within its margins of 8 mm",
     );
-    expect(() => imposition({ ...CARD, widthMm: NaN })).toThrow("right would be one that A4 holds");
+    expect(() => imposition({ ...CARD, widthMm: NaN })).toThrow("A4 holds no such size");
     expect(imposition({ ...CARD, heightMm: 140.5, twoSided: false }).rows).toBe(1);
     expect(() => imposition({ ...CARD, heightMm: 140.6, twoSided: false })).toThrow(RangeError);
+  });
+});
+
+describe("a label on a sheet", () => {
+  const label = { name: "jar", paper: "A4", twoSided: true } as const;
+
+  test("has the paper lying where it is too wide for it upright: 297 less 16 are 281, 210 less 16 are 194", () => {
+    const { paperMm, columns, rows, place } = imposition(
+      { ...label, widthMm: 200, heightMm: 110 },
+      true,
+    );
+    expect({ paperMm, columns, rows }).toEqual({
+      paperMm: { width: 297, height: 210 },
+      columns: 1,
+      rows: 1,
+    });
+    expect(place(0, "front")).toEqual({ xMm: 48.5, yMm: 50 });
+  });
+  test("has it upright wherever that holds one", () => {
+    const { paperMm } = imposition({ ...label, widthMm: 194, heightMm: 110 }, true);
+    expect(paperMm).toEqual({ width: 210, height: 297 });
+  });
+  test("is refused where neither holds it", () => {
+    expect(imposition({ ...label, widthMm: 281, heightMm: 194 }, true).perSheet).toBe(1);
+    for (const [widthMm, heightMm] of [
+      [281.1, 110],
+      [200, 194.1],
+    ] as const)
+      expect(() => imposition({ ...label, widthMm, heightMm }, true)).toThrow(
+        "within its margins of 8 mm, upright or lying",
+      );
   });
 });

@@ -37,8 +37,9 @@ describe("a wall of tiles on paper", () => {
   test("a lightness that was not reached keeps its place, so that the same ones stand in one line", () => {
     const all = [{ colour: PAINT }, { colour: PAINT }, { colour: PAINT }];
     const gap = [{ missing: "" }, { missing: "" }, { colour: PAINT }];
-    const [piece] = pieces([tile("Whole", all), tile("Pale alone", gap)]);
-    const boxes = marksOf(piece!.content).flatMap((mark) => (mark.kind === "box" ? [mark] : []));
+    const boxes = pieces([tile("Whole", all), tile("Pale alone", gap)])
+      .flatMap(({ content }) => marksOf(content))
+      .filter((mark) => mark.kind === "box");
     const [left] = [...new Set(boxes.map(({ xMm }) => xMm))];
     const rows = (ofLeft: boolean): number[] =>
       boxes.filter(({ xMm }) => (xMm === left) === ofLeft).map(({ yMm }) => yMm);

@@ -63,6 +63,20 @@ describe("every page", () => {
   });
 });
 
+test("no cell of a table says the unit again that its column's head has said", () => {
+  const cells = PAGES.flatMap(({ file, html }) =>
+    [...html.replaceAll("\u00a0", " ").matchAll(/data-head="[^"]*, ([^"]+)">([^<]*)/g)].map(
+      ([, unit = "", text = ""]) => ({
+        file,
+        unit,
+        text,
+      }),
+    ),
+  );
+  expect(cells.length).toBeGreaterThan(100);
+  expect(cells.filter(({ unit, text }) => text.trim().endsWith(unit))).toEqual([]);
+});
+
 describe("what a page weighs", () => {
   const elements = (html: string): number => (html.match(/<[a-z]/g) ?? []).length;
 

@@ -174,12 +174,6 @@ export function everyBlock({
         },
       ],
     },
-    {
-      kind: "answers",
-      answers: [
-        { question: "When is it dry?", href: "../../answers/dry/", summary: "In ten days." },
-      ],
-    },
     TERMS,
     KEY,
     { kind: "prose", body: asMarkup("<p>Weak enough to steer a grey with.</p>") },
@@ -187,7 +181,6 @@ export function everyBlock({
       kind: "sources",
       entries: [{ id: "source-x", citation: "A text", standing: "read", usedBy: [] }],
     },
-    { kind: "downloads", downloads: [{ text: "sheet.json", href: "sheet.json", note: "data" }] },
     {
       kind: "reckoner",
       reckoner: {

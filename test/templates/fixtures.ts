@@ -415,10 +415,6 @@ export const PIGMENT: PigmentPageView = {
   name: "Bone black",
   colourIndexName: "PBk 9",
   whatItIs: ["Charred bone, washed and ground: a little carbon on much calcium phosphate."],
-  benchTest: {
-    heading: "At the bench",
-    text: "Does not cling to a magnet; leaves white ash when burnt in a crucible.",
-  },
   properties: {
     caption: "The dry pigment",
     rows: [
@@ -428,18 +424,12 @@ export const PIGMENT: PigmentPageView = {
     ],
   },
   photographs: { heading: "Photographed", list: [PHOTOGRAPH] },
-  lists: [
-    { heading: "Origin and chemistry", items: [{ text: "Cattle bone, charred without air." }] },
-  ],
   handlingHeading: "Handling the dry pigment",
   label: { ...LABEL_BLOCK, heading: "Bone black, dry" },
   cautionsHeading: "Weighing and mulling",
   cautions: [{ sentences: ["Weigh it under captured exhaust."], reason: "A light powder." }],
   handling: ["A fine dust: keep it out of the air."],
   colours: CARDS.slice(0, 2),
-  terms: [
-    { term: "Oil absorption", gloss: "grams of oil that 100 g of pigment take up in a rub-out." },
-  ],
   revision: "From records of 3 November 2026",
 };
 

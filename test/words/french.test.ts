@@ -4,26 +4,13 @@ import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
 import { FRENCH } from "../../lib/words/fr/french.ts";
-import { MIXING_STATEMENTS } from "../../lib/words/fr/statements-mixing.ts";
 import { metalWord } from "../../lib/words/fr/statements-studio.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
-import { saidOf } from "./sample-values.ts";
 
 holdLanguage({
   words: FRENCH,
-  mixing: MIXING_STATEMENTS,
   metal: (metal) => article(metalWord(metal)),
-  sentence: /^[\p{Lu}\d\u00ab].*\.$/su,
 });
-
-test.each(Object.entries({ ...FRENCH.rulings, ...MIXING_STATEMENTS }))(
-  "%s has its narrow space before a double stop",
-  (rule, wording) => {
-    expect(saidOf(rule, wording as (values: never) => string)).not.toMatch(
-      /[^\u202f\d] ?[;?!](?= |$)| :/,
-    );
-  },
-);
 
 describe("hazard words beside those", () => {
   // basis: memory, the symbols of Annex V as they are named in French

@@ -3,15 +3,12 @@ import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { GERMAN } from "../../lib/words/de/german.ts";
-import { MIXING_STATEMENTS } from "../../lib/words/de/statements-mixing.ts";
 import { metalWord } from "../../lib/words/de/statements-studio.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
 
 holdLanguage({
   words: GERMAN,
-  mixing: MIXING_STATEMENTS,
   metal: metalWord,
-  sentence: /^[\p{Lu}\d„].*\.$/su,
 });
 
 describe("hazard words beside those", () => {

@@ -5,21 +5,15 @@ import { signalWordKey } from "../../lib/hazard/texts/statement-texts.ts";
 import { hazardKnowledge } from "../../lib/knowledge/hazard-tables.ts";
 import { loadedTables } from "../../lib/knowledge/tables.ts";
 import type { TintStatement } from "../../lib/optics/tints/tint-statement.ts";
-import { at } from "../../lib/quantities/at.ts";
 import type { NotStated } from "../../lib/quantities/figure.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import type { Words } from "../../lib/words/words.ts";
-import { saidOf } from "./sample-values.ts";
 import { faultsOf, textsOf } from "./said.ts";
 
 interface HeldLanguage {
   readonly words: Words;
-  /** Sentences that scripts of the mixing pages say. */
-  readonly mixing: object;
   /** A metal as the label's table has it. */
   readonly metal: (metal: Metal) => string;
-  /** How a sentence may begin and end. */
-  readonly sentence: RegExp;
 }
 
 /** Where a page's words hold a key, which no reader sees. */
@@ -34,26 +28,8 @@ export function official(code: string, language: Words["language"]): string | un
 }
 
 /** That a language says all that the English says, in print and in no English, and hazard words as the law does. */
-export function holdLanguage({ words, mixing, metal, sentence }: HeldLanguage): void {
+export function holdLanguage({ words, metal }: HeldLanguage): void {
   const { language } = words;
-  describe("sentences of statements", () => {
-    const wordings = { ...words.rulings, ...mixing } as Readonly<
-      Record<string, (values: never) => string>
-    >;
-
-    test("there is one for every rule that has one in English", () => {
-      expect(Object.keys(words.rulings).toSorted()).toEqual(
-        Object.keys(ENGLISH.rulings).toSorted(),
-      );
-    });
-
-    test.each(Object.keys(wordings))("%s reads as print in its language", (rule) => {
-      const said = saidOf(rule, at(wordings, rule));
-      expect(faultsOf(said, language)).toEqual([]);
-      expect(said).toMatch(sentence);
-    });
-  });
-
   describe("words of pages", () => {
     const said = textsOf(words.pages, "pages");
     const english = textsOf(ENGLISH.pages, "pages");

@@ -1,12 +1,23 @@
 import { describe, expect, test } from "vitest";
-import { ENGLISH } from "../../lib/words/en/english.ts";
-import { METHOD_TEXTS, type MethodTexts } from "../../lib/words/en/methods.ts";
-import { methodText } from "../../lib/words/method-text.ts";
+import { REASONS } from "../../lib/words/absence.ts";
+import { METHODS } from "../../lib/words/methods.ts";
+import { allWorded, slottedTexts } from "../../lib/words/slotted-text.ts";
 import { RECORDS, worked } from "../support/demonstration.ts";
 
-/** What a method reads as where each of its parts has a text. */
+/** What a text of a sheet reads as where each of its parts has a row. */
 const WORDED = "in words";
-const MARKED = Object.fromEntries(METHOD_TEXTS.map((text) => [text, WORDED])) as MethodTexts;
+function marked(rows: Readonly<Record<string, unknown>>): (english: string) => string | undefined {
+  return slottedTexts(Object.fromEntries(Object.keys(rows).map((english) => [english, WORDED])));
+}
+
+function unworded(
+  texts: readonly string[],
+  rows: Readonly<Record<string, unknown>>,
+  told: ReadonlySet<string> = new Set(),
+): string[] {
+  const text = marked(rows);
+  return [...new Set(texts)].filter((each) => !told.has(each) && allWorded(each, text) === each);
+}
 
 /** The methods that records tell in words of their own, which nobody translates here. */
 function toldMethods(value: unknown): string[] {
@@ -17,24 +28,25 @@ function toldMethods(value: unknown): string[] {
   );
 }
 
-function unworded(methods: readonly string[], told: ReadonlySet<string>): string[] {
-  return [...new Set(methods)].filter(
-    (method) => !told.has(method) && methodText(method, MARKED, ENGLISH.numbers) === method,
-  );
-}
+const PUBLISHED = worked().published.map(({ worded }) => worded.plain);
 
-describe("how a figure was found, of every figure that a sheet of the demonstration publishes", () => {
-  const methods = worked().published.flatMap(({ worded }) =>
-    worded.plain.evidence.map(({ method }) => String(method)),
-  );
-  test("has a text in METHOD_TEXTS, which each language translates by type", () => {
+describe("of every figure that a sheet of the demonstration publishes", () => {
+  test("how it was found has a row in methods.ts", () => {
     const { pigments, vehicles, colours } = RECORDS;
     const told = new Set(toldMethods([pigments, vehicles, colours]));
+    const methods = PUBLISHED.flatMap(({ evidence }) =>
+      evidence.map(({ method }) => String(method)),
+    );
     expect(methods.length).toBeGreaterThan(1000);
-    expect(unworded(methods, told)).toEqual([]);
+    expect(unworded(methods, METHODS, told)).toEqual([]);
+  });
+  test("why it is missing has a row in absence.ts", () => {
+    const reasons = PUBLISHED.flatMap(({ notStated }) => notStated.map(({ reason }) => reason));
+    expect(reasons.length).toBeGreaterThan(100);
+    expect(unworded(reasons, REASONS)).toEqual([]);
   });
   test("and one without would be named, though another part of it has one", () => {
-    expect(unworded(["as recorded", "by guess", "as recorded; by guess"], new Set())).toEqual([
+    expect(unworded(["as recorded", "by guess", "as recorded; by guess"], METHODS)).toEqual([
       "by guess",
       "as recorded; by guess",
     ]);

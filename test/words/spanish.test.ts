@@ -4,15 +4,12 @@ import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
 import { SPANISH } from "../../lib/words/es/spanish.ts";
-import { MIXING_STATEMENTS } from "../../lib/words/es/statements-mixing.ts";
 import { metalWord } from "../../lib/words/es/statements-studio.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
 
 holdLanguage({
   words: SPANISH,
-  mixing: MIXING_STATEMENTS,
   metal: metalWord,
-  sentence: /^[\p{Lu}\d\u00ab\u00bf].*\.$/su,
 });
 
 describe("hazard words beside those", () => {

@@ -76,6 +76,17 @@ export function withoutPreamble(text: string): string {
     : text.slice(0, header.offset).replace(/[^\r\n]/g, " ") + text.slice(header.offset);
 }
 
+/** What stands before the header, a line each: what an instrument tells of itself, and remarks. */
+export function preambleLines(text: string): string[] {
+  const header = headerOf(text);
+  return header === undefined
+    ? []
+    : text
+        .slice(0, header.offset)
+        .split(/[\r\n]+/)
+        .filter((line) => line.trim() !== "");
+}
+
 /** Whether a table has a row a sample: wavelengths in its header, and none down its first column. */
 export function isTurned([header = [], first = []]: readonly (readonly WrittenCell[])[]): boolean {
   return (

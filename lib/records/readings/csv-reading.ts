@@ -1,11 +1,13 @@
 import type { FaultList, Spot } from "./fault-list.ts";
 import { csvCells } from "./csv-cells.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
+import { preambleGeometry, type FoundGeometry } from "./found-geometry.ts";
 import type { ReadingColumn, ReadingFile, WrittenCell } from "./reading-column.ts";
 import {
   headerOf,
   isTurned,
   ofWavelengths,
+  preambleLines,
   turned,
   WAVELENGTH_HEAD,
   withoutPreamble,
@@ -15,7 +17,7 @@ import { decimalMarkCheck, writtenNumber } from "./written-number.ts";
 /**
  * Readings of a CSV: a header row, `nm` its first cell and then one name a column, and one row a
  * wavelength; or one row a sample under a header of wavelengths. Lines before the header, and a
- * `sep=;`, are passed over. Percent is told from factor only where each cell of a reading has its %.
+ * `sep=;`, are passed over but for the geometry that they tell. Percent is told from factor only where each cell of a reading has its %.
  *
  * @returns undefined when the table has a fault; a cell that holds no number is
  *   none yet, as its column may never be asked for.
@@ -51,6 +53,9 @@ export function csvReading(
       message: `The header row begins with "${wavelengthHead.text}", and begins with nm in a reading`,
       actual: wavelengthHead.text,
       expected: "nm",
+      hint: header.some(({ text: head }) => /^(?:CIE\s*)?L\s*\*?(?:\s*\(.*\))?$/i.test(head))
+        ? "L*a*b* alone stands in the record itself, lab: [L, a, b], with its illuminant"
+        : undefined,
     });
     return undefined;
   }
@@ -62,14 +67,20 @@ export function csvReading(
     "",
     faults,
   );
-  const columns = namedColumns(header, lines, found, faults);
+  const geometry = preambleGeometry(preambleLines(text));
+  const columns = namedColumns(header, lines, found && { ...found, geometry }, faults);
   return faults.errorCount() > 0 ? undefined : { format: "CSV", columns, notes: {} };
+}
+
+/** What holds for every column of a table. */
+interface FoundInTable extends FoundGrid {
+  readonly geometry: FoundGeometry | undefined;
 }
 
 function namedColumns(
   header: readonly WrittenCell[],
   lines: readonly WrittenCell[][],
-  found: FoundGrid | undefined,
+  found: FoundInTable | undefined,
   faults: FaultList,
 ): Map<string, ReadingColumn> {
   const columns = new Map<string, ReadingColumn>();
@@ -114,7 +125,7 @@ function namedColumns(
 function csvColumn(
   head: WrittenCell,
   cells: readonly WrittenCell[],
-  { grid, falling }: FoundGrid,
+  { grid, falling, geometry }: FoundInTable,
 ): ReadingColumn {
   const places = falling ? cells.toReversed() : cells;
   const inPercent = places.length > 0 && places.every(({ text }) => PERCENT.test(text));
@@ -127,6 +138,7 @@ function csvColumn(
     ),
     places,
     ...(inPercent ? { declaredScale: "percent" } : {}),
+    ...(geometry === undefined ? {} : { geometry }),
   };
 }
 

@@ -27,6 +27,23 @@ export function foundGeometry(words: string): FoundGeometry | undefined {
   return angles ? angledGeometry(Number(angles[1]), Number(angles[2])) : undefined;
 }
 
+/** Lines of a preamble that speak of geometry: by their head, or since nothing else is written so. */
+const OF_GEOMETRY =
+  /geom|g\u00e9om|specular|specul|glanz|sp\u00e9culaire|especular|\bSC[IE]\b|\bd[ie]?\s*[/:]\s*8\b|\b8\u00b0?\s*[/:]\s*d[ie]?\b|\b45\u00b0?[a-z]?\s*[/:]\s*0\b|\b0\u00b0?\s*[/:]\s*45\b/i;
+
+/** Geometry that the lines before a table tell of; undefined where none of them does. */
+export function preambleGeometry(lines: readonly string[]): FoundGeometry | undefined {
+  const words = lines
+    .map((line) => line.slice(0, 200))
+    .filter((line) => OF_GEOMETRY.test(line))
+    .map((line) => line.replace(/^[^;,\t:=]*geom[^;,\t:=]*[;,\t:=]/i, ""))
+    .join(" ");
+  if (words.trim() === "") return undefined;
+  const found = foundGeometry(words);
+  // Only a sphere can shut the gloss out, and instruments that do it often say no more.
+  return found ?? (sphereGeometry(words) === "d/8" ? undefined : sphereGeometry(words));
+}
+
 /**
  * Whether words of a file say that it was read between crossed polarisers, condition M3 of ISO 13655.
  * The names of the conditions are from memory.

@@ -20,6 +20,8 @@ export interface UnderstoodReadings {
   readonly samples: readonly ReadingColumn[];
   /** Names of those that hold none. */
   readonly withoutSpectrum: readonly string[];
+  /** What those hold, where it can be read: "L*a*b*", "XYZ". */
+  readonly measures?: "L*a*b*" | "XYZ";
   readonly grid?: WavelengthGrid;
   /** The largest value of any sample, as written. */
   readonly highest: number;
@@ -49,6 +51,11 @@ export function understoodReadings(
   const highest = Math.max(
     ...samples.flatMap(({ values }) => values.filter((value) => Number.isFinite(value))),
   );
+  const measures = columns.some(({ lab }) => lab !== undefined)
+    ? "L*a*b*"
+    : columns.some(({ xyz }) => xyz !== undefined)
+      ? "XYZ"
+      : undefined;
   const declared = samples.find(({ declaredScale }) => declaredScale !== undefined)?.declaredScale;
   const [grid] = samples.map((sample) => sample.grid);
   return {
@@ -60,6 +67,7 @@ export function understoodReadings(
       withoutSpectrum: columns
         .filter((column) => column.grid === undefined)
         .map(({ name }) => name),
+      ...(measures === undefined ? {} : { measures }),
       ...(grid === undefined ? {} : { grid }),
       highest,
       scale:

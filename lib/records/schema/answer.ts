@@ -46,7 +46,9 @@ export const claim = z.union([
   z.strictObject({ figure: figurePath, between: z.tuple([number, number]), standing }),
   z.strictObject({
     figure: figurePath,
-    is: text.describe('a word or notation as sheet.json has it, or "not stated"'),
+    is: z
+      .union([text, number])
+      .describe('a word, notation or number as sheet.json has it, or "not stated"'),
     standing,
   }),
   z.strictObject({

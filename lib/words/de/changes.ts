@@ -16,6 +16,7 @@ export const CHANGES: AnyWords<PageWords["changes"]> = {
   figureCame: (what, now) => `${what}: jetzt ${now}.`,
   figureWent: (what, before) => `${what}: nicht mehr angegeben; vorher ${before}.`,
   sizes: "Größen und Preise",
+  price: (ml) => `Preis von ${ml}\u00a0ml`,
   photographs: "Fotografien",
   said: {
     madeOf: "Besteht aus",

@@ -1,17 +1,13 @@
 /** Translation, to be reviewed by a reader of trade German. */
 import { FACT_WORDS } from "./fact-words.ts";
-import { METHODS } from "./methods.ts";
-import { SUBSTANCES } from "./substances.ts";
-import { methodText } from "../method-text.ts";
 import { CRITERIA, limitsText } from "./statements-lots.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { within } from "../phrases.ts";
-import { absence } from "./absence.ts";
 import { BOUND_WORDS, PICTOGRAM_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
-import { FIGURE_GLOSSES, FIGURES, UNITS, UNITS_OF_ONE } from "./figures.ts";
+import { tableWords } from "../table-words.ts";
 import { PAGES } from "./pages.ts";
 import { RULINGS } from "./statements.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
@@ -33,10 +29,7 @@ export const GERMAN: Words = {
   semicolon: "; ",
   numbers: NUMBERS,
   series: PAGES.optics.fit.series,
-  figures: FIGURES,
-  glosses: FIGURE_GLOSSES,
-  units: UNITS,
-  unitsOfOne: UNITS_OF_ONE,
+  ...tableWords("de"),
   standings: {
     measured: { word: "gemessen", gloss: "unsere eigene Messung" },
     derived: { word: "errechnet", gloss: "aus anderen Werten des Blatts" },
@@ -51,9 +44,6 @@ export const GERMAN: Words = {
     },
   },
   restsOn: (root) => ROOTS[root],
-  absence,
-  method: (method) => methodText(method, METHODS, NUMBERS),
-  substance: (named) => SUBSTANCES[named] ?? named,
   factWords: FACT_WORDS,
   trade: TRADE,
   terms: TERMS,

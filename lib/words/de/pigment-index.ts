@@ -5,7 +5,7 @@ import type { PigmentNature } from "../../hazard/studio/pigment-nature.ts";
 import type { ExpectedLightfastnessRow } from "../../permanence/expected-lightfastness.ts";
 import { upperFirst } from "../letter-case.ts";
 import { CHEMISTRY_NAMES, EXPECTATION_WORDS, inGerman } from "./closed-sets.ts";
-import { KIND_NAMES } from "./pigment-kinds.ts";
+import { pigmentWord } from "../pigment-words.ts";
 
 const EFFECTS: Readonly<Record<DryingEffect, string>> = {
   drier: "beschleunigt die Trocknung",
@@ -27,7 +27,7 @@ export const PIGMENT_INDEX: AnyWords<PageWords["pigmentIndex"]> = {
   summary: (name: string, called: string | undefined, isOwn: boolean) =>
     [
       name,
-      called === undefined ? undefined : inGerman(KIND_NAMES, called),
+      called === undefined ? undefined : pigmentWord(called, "de"),
       isOwn ? "eines von unseren" : undefined,
     ]
       .filter((part) => part !== undefined)

@@ -2,10 +2,9 @@ import type { ParticleClass } from "../../formulation/particle-class.ts";
 import type { OilAbsorptionMethod } from "../../formulation/oil-absorption-method.ts";
 import type { Finish } from "../../formulation/finish.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
-import type { Interval, Quantity } from "../../quantities/interval.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
-import { FINISH_WORDS, inGerman, OIL_INDEX_WORDS } from "./closed-sets.ts";
-import { KIND_NAMES } from "./pigment-kinds.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
+import { FINISH_WORDS, OIL_INDEX_WORDS } from "./closed-sets.ts";
+import { pigmentWord } from "../pigment-words.ts";
 import {
   bracketed,
   decimals,
@@ -34,28 +33,14 @@ const WAYS: Readonly<Record<OilAbsorptionMethod["way"], string>> = {
   "stirred to a soft ball": "Rühren zur weichen Kugel",
 };
 
-/** Pigments of Church's table. */
-const CHURCH: Readonly<Record<string, string>> = {
-  "white lead": "Bleiweiß",
-  "zinc white": "Zinkweiß",
-  vermilion: "Zinnober",
-  ultramarine: "Ultramarin",
-  "yellow ochre": "gelbem Ocker",
-  viridian: "Chromoxidhydratgrün",
-  "Prussian blue": "Preußischblau",
-  "raw umber": "Umbra natur",
-  "burnt umber": "Umbra gebrannt",
-  "ivory black": "Elfenbeinschwarz",
-  "raw sienna": "Siena natur",
-  "burnt sienna": "Siena gebrannt",
-};
+type Of<R extends FormulationStatement["rule"]> = ValuesOf<FormulationStatement, R>;
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "medium-holds-solvent": ({ mediums }) =>
     `Wie viel von ${namesWithin(mediums)} wegtrocknet, ist nicht bekannt: Lösemittel ist darin, und alles ist als Film gerechnet.`,
   "oil-index-class": ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-    `Ölindex ${OIL_INDEX_WORDS[oilIndexClass]}: ${gramsTo100(oilIndexGPer100g)} nach Masse${suchAs.length === 0 ? "" : `, in einer Klasse mit ${listed(suchAs.map((name) => inGerman(CHURCH, name)))} in Churchs Tabelle`}.`,
+    `Ölindex ${OIL_INDEX_WORDS[oilIndexClass]}: ${gramsTo100(oilIndexGPer100g)} nach Masse${suchAs.length === 0 ? "" : `, in einer Klasse mit ${listed(suchAs.map((name) => pigmentWord(name, "de")))} in Churchs Tabelle`}.`,
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>
     `Ölindex ${OIL_INDEX_WORDS[oilIndexClass]}, nach der Mitte der Schätzung beurteilt (${gramsTo100(oilIndexGPer100g)} nach Masse); die Schätzung reicht ${fromTo(spans.map((each) => OIL_INDEX_WORDS[each]))}.`,
   "working-paint-takes-more-than-rub-out": ({ ratio, oilAbsorptionGPer100g }) =>
@@ -77,7 +62,7 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "oil-absorption-method-not-stated": () =>
     "Das Verfahren der Ölzahl ist nicht aufgezeichnet, und Verfahren unterscheiden sich.",
   "handbook-range": ({ range, colourIndexName, kinds }) =>
-    `Handbücher nennen ${significant(range, 3)} für ${colourIndexName}${bracketed(listed(kinds.map((kind) => inGerman(KIND_NAMES, kind))))}.`,
+    `Handbücher nennen ${significant(range, 3)} für ${colourIndexName}${bracketed(listed(kinds.map((kind) => pigmentWord(kind, "de"))))}.`,
 
   "high-oil-demand-low-cpvc": (v) =>
     `Nach Volumen ist der Ölbedarf hoch: ${fillsTheGaps(v)}, die KPVK ist daher niedrig (${percent(v.cpvc)}).`,
@@ -179,7 +164,9 @@ function asRead(measured: Finish, expected: readonly Finish[]): string {
   )}`;
 }
 
-function fillsTheGaps({ oilCm3Per100Cm3 }: { readonly oilCm3Per100Cm3: Quantity }): string {
+function fillsTheGaps({
+  oilCm3Per100Cm3,
+}: Pick<Of<"middling-oil-demand">, "oilCm3Per100Cm3">): string {
   return `${withUnit(significant(oilCm3Per100Cm3, 2), "cm\u00b3")} Öl füllen die Lücken von 100\u00a0cm\u00b3 Pigment`;
 }
 
@@ -192,15 +179,7 @@ function fold(ratio: number): string {
 }
 
 function finish(
-  {
-    finish: expected,
-    reducedPvc,
-    spans,
-  }: {
-    readonly finish: Finish;
-    readonly reducedPvc: Quantity;
-    readonly spans: readonly Finish[];
-  },
+  { finish: expected, reducedPvc, spans }: Of<"oil-in-excess">,
   because: string,
 ): string {
   const reach =
@@ -212,24 +191,10 @@ function finish(
   );
 }
 
-function gauge({
-  finenessOfGrindUm,
-  limitUm,
-}: {
-  readonly finenessOfGrindUm: number;
-  readonly limitUm: number;
-}): string {
+function gauge({ finenessOfGrindUm, limitUm }: Of<"opened-by-fineness">): string {
   return `das Grindometer zeigt ${micrometres(finenessOfGrindUm)} (bis ${micrometres(limitUm)} gilt als gut dispergiert)`;
 }
 
-function filling({
-  pigment,
-  massG,
-  takenMl,
-}: {
-  readonly pigment: string;
-  readonly massG: number;
-  readonly takenMl: Interval;
-}): string {
+function filling({ pigment, massG, takenMl }: Of<"fills-the-jar">): string {
   return `${withUnit(significant(massG, 3), "g")} ${within(pigment)}, trocken, nehmen ${withUnit(significant(takenMl, 2), "ml")} ein, von gesetzt bis geschüttet:`;
 }

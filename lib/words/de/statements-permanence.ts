@@ -4,7 +4,7 @@ import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { EXPECTATION_WORDS, FORM_WORDS, inGerman } from "./closed-sets.ts";
-import { KIND_NAMES } from "./pigment-kinds.ts";
+import { pigmentWord } from "../pigment-words.ts";
 import {
   bracketed,
   decimals,
@@ -166,7 +166,7 @@ function hold(pigments: readonly string[]): string {
 function kindsBeside(kinds: string, pigment: string): string | undefined {
   return kinds.toLowerCase() === pigment.toLowerCase()
     ? undefined
-    : `Gruppe: ${inGerman(KIND_NAMES, kinds)}`;
+    : `Gruppe: ${pigmentWord(kinds, "de")}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */

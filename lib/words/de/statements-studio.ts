@@ -4,6 +4,7 @@ import type { StudioStatement } from "../../hazard/statements.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
+import { upperFirst } from "../letter-case.ts";
 import { inGerman, METAL_NAMES } from "./closed-sets.ts";
 import { HAZARD_EFFECTS } from "./hazard-effects.ts";
 import { bracketed, listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
@@ -38,7 +39,7 @@ const QUARTZ_HOLDERS: Readonly<Record<string, string>> = {
 /** Cautions of studio and workshop, then the reasons that stand after them, each a sentence of its own. */
 export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "captured-exhaust-first": (v) =>
-    `${pigments(v)} nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu.`,
+    `${upperFirst(pigments(v))} nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu.`,
   "no-draught-across-powder": (v) =>
     `Keine Zugluft und kein Ventilator über dem Pulver: ${pigments(v)}.`,
   "respirator-ffp2": (v) =>
@@ -92,7 +93,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "film-turns-to-dust": () => "Schleifen macht den Film zu Staub.",
   "droplets-are-breathed-in": () => "Sprühnebel wird eingeatmet.",
   "holds-metal": ({ metals }) => `Enthält ${listed(metals.map(metalWord))}.`,
-  "states-hazard": ({ statements }) => `${sentence(effects(statements))}.`,
+  "states-hazard": ({ statements }) => `${upperFirst(effects(statements))}.`,
   "hazard-data-missing": ({ ingredients }) =>
     `Keine Gefahrendaten aufgezeichnet für ${namesWithin(ingredients)}; als gefährlich behandeln.`,
   "holds-sensitiser": ({ names }) =>
@@ -127,10 +128,6 @@ const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
 /** What the hazards of a label do, after a subject. */
 function effects(statements: readonly string[]): string {
   return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect]));
-}
-
-function sentence(words: string): string {
-  return words.charAt(0).toLocaleUpperCase("de") + words.slice(1);
 }
 
 interface OfPigments {

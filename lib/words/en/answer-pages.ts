@@ -1,3 +1,4 @@
+import { upperFirst } from "../letter-case.ts";
 import { listed, namesWithin } from "./phrases.ts";
 
 /** Headings, captions and sentences of answers, their claims and replies. */
@@ -74,6 +75,7 @@ export const ANSWER_PAGES = {
     [/^dispersion$/, "Ground by"],
     [/^family$/, "Family"],
     [/^vehicle\.oil$/, "Made with"],
+    [/^vehicle\.(?:name|slug)$/, "Vehicle"],
     [/\.colourIndexName$/, "Colour Index name"],
     [/^drying\.layering$/, "Layers"],
     [/^drying\.filmHealth$/, "Film"],
@@ -90,11 +92,7 @@ export const ANSWER_PAGES = {
     const named = ANSWER_PAGES.facts.find(([form]) => form.test(path))?.[1];
     const last = path.split(".").at(-1) ?? path;
     return (
-      named ??
-      (last.charAt(0).toUpperCase() + last.slice(1)).replace(
-        /(?<=[a-z])[A-Z]/g,
-        (letter) => ` ${letter.toLowerCase()}`,
-      )
+      named ?? upperFirst(last).replace(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
     );
   },
   table: { colour: "Colour", caption: "Colours side by side", none: "not on this sheet" },

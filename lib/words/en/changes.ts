@@ -13,6 +13,7 @@ export const CHANGES = {
   figureCame: (what: string, now: string) => `${what}: now ${now}.`,
   figureWent: (what: string, before: string) => `${what}: no longer stated; it was ${before}.`,
   sizes: "Sizes and prices",
+  price: (ml: number) => `Price of ${ml}\u00a0ml`,
   photographs: "Photographs",
   said: {
     madeOf: "Made of",

@@ -3,7 +3,7 @@ import type { Standing } from "../../quantities/figure.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
-import { FIGURE_GLOSSES, FIGURES, UNITS, UNITS_OF_ONE } from "./figures.ts";
+import { tableWords } from "../table-words.ts";
 import { lowerFirst, PAGES } from "./pages.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { NUMBERS, dateWords, listed, within } from "./phrases.ts";
@@ -25,10 +25,7 @@ export const ENGLISH: Words = {
   semicolon: "; ",
   numbers: NUMBERS,
   series: PAGES.optics.fit.series,
-  figures: FIGURES,
-  glosses: FIGURE_GLOSSES,
-  units: UNITS,
-  unitsOfOne: UNITS_OF_ONE,
+  ...tableWords("en"),
   standings: {
     measured: { word: "measured", gloss: "our own reading" },
     derived: { word: "worked out", gloss: "from other figures of the sheet" },
@@ -43,12 +40,6 @@ export const ENGLISH: Words = {
     },
   },
   restsOn: (root) => ROOTS[root],
-  absence: ({ reason, wanting }) =>
-    wanting.length === 0
-      ? `${sentenceCase(reason)}.`
-      : `${sentenceCase(reason)}; needs ${wanting.map(fieldWords).join(", ")}.`,
-  method: (method) => method,
-  substance: (named) => named,
   factWords: {},
   trade: TRADE,
   terms: TERMS,
@@ -78,21 +69,3 @@ export const ENGLISH: Words = {
   comparisons: COMPARISON_RULINGS,
   rulings: RULINGS,
 };
-
-function sentenceCase(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** The last part of a record path as words: `pigments.lamp-black.densityGPerCm3` is "density of lamp black". */
-function fieldWords(path: string): string {
-  const parts = path.split(".");
-  const field = (parts.at(-1) ?? path)
-    .replace(/(GPer100g|GPerCm3|GPerMl|Um|Days|G60)$/, "")
-    .replace(/[A-Z0-9]+/g, (capital) => ` ${capital.toLowerCase()}`)
-    .trim();
-  const owner =
-    parts.length > 2 && parts[0] === "pigments"
-      ? ` of ${(parts[1] ?? "").replaceAll("-", " ")}`
-      : "";
-  return `${field}${owner}`;
-}

@@ -1,3 +1,4 @@
+import { upperFirst } from "../letter-case.ts";
 import type { DryingEffect } from "../../drying/chemistry-drying.ts";
 import type { ExpectedLightfastnessRow } from "../../permanence/expected-lightfastness.ts";
 import type { PigmentNature } from "../../hazard/studio/pigment-nature.ts";
@@ -56,8 +57,7 @@ export const PIGMENT_INDEX = {
       ? `expected ${masstone}, in masstone and in tints`
       : `expected ${masstone} in masstone, ${tint} in tints`,
   dust: (nature: PigmentNature) => DUST[nature],
-  sourced: (text: string, sources: string) =>
-    `${text.charAt(0).toUpperCase()}${text.slice(1)} (${sources}).`,
+  sourced: (text: string, sources: string) => `${upperFirst(text)} (${sources}).`,
   /** A row of a text that was recalled, and of nothing but memory. */
   recalled: (source: string) => `${source}, from memory`,
   memory: "from memory",

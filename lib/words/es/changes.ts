@@ -19,6 +19,7 @@ export const CHANGES: AnyWords<PageWords["changes"]> = {
   figureCame: (what, now) => `${what}: ahora ${now}.`,
   figureWent: (what, before) => `${what}: ya no se indica; antes ${before}.`,
   sizes: "Tamaños y precios",
+  price: (ml) => `Precio de ${ml}\u00a0ml`,
   photographs: "Fotografías",
   said: {
     madeOf: "Composición",

@@ -3,6 +3,7 @@ import type { PigmentNature } from "../../hazard/studio/pigment-nature.ts";
 import type { PIGMENT_INDEX as ENGLISH_INDEX } from "../en/pigment-index.ts";
 import type { AnyWords } from "../any-words.ts";
 import { upperFirst } from "../letter-case.ts";
+import { pigmentWord } from "../pigment-words.ts";
 import { CHEMISTRIES, EXPECTED, wordOf } from "./closed-words.ts";
 
 const EFFECTS: Readonly<Record<DryingEffect, string>> = {
@@ -23,7 +24,11 @@ export const PIGMENT_INDEX: AnyWords<typeof ENGLISH_INDEX> = {
     "Abra un nombre para ver su química, densidad, absorción de aceite, secado, luz, opacidad y lo que le perjudica. La mayor parte viene de manuales, de memoria, así que es un intervalo amplio o una clase: sirve para planear, no para prometer. Nuestras propias cifras están en la página de cada pigmento.",
   knownHeading: (count) => `Conocidos por su nombre del Colour Index (${count})`,
   summary: (name, called, isOwn) =>
-    [name, called, isOwn ? "uno de los nuestros" : undefined]
+    [
+      name,
+      called === undefined ? undefined : pigmentWord(called, "es"),
+      isOwn ? "uno de los nuestros" : undefined,
+    ]
       .filter((part) => part !== undefined)
       .join(" \u00b7 "),
   nothing: "No sabemos más que su nombre.",

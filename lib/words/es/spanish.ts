@@ -1,17 +1,13 @@
 /** Translation, to be reviewed by a reader of trade Spanish. */
 import { FACT_WORDS } from "./fact-words.ts";
-import { METHODS } from "./methods.ts";
-import { SUBSTANCES } from "./substances.ts";
-import { methodText } from "../method-text.ts";
 import { CRITERIA, limitsText } from "./statements-lots.ts";
 import { lowerFirst } from "../letter-case.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
-import { absence } from "./absence.ts";
 import { BOUNDS } from "./bounds.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
-import { FIGURE_GLOSSES, FIGURES, UNITS, UNITS_OF_ONE } from "./figures.ts";
+import { tableWords } from "../table-words.ts";
 import { PICTOGRAMS, SIGNAL_WORDS } from "./label-words.ts";
 import { PAGES } from "./pages.ts";
 import { NUMBERS, ABOUT, dateWords, listed, within } from "./phrases.ts";
@@ -34,10 +30,7 @@ export const SPANISH: Words = {
   semicolon: "; ",
   numbers: NUMBERS,
   series: PAGES.optics.fit.series,
-  figures: FIGURES,
-  glosses: FIGURE_GLOSSES,
-  units: UNITS,
-  unitsOfOne: UNITS_OF_ONE,
+  ...tableWords("es"),
   standings: {
     measured: { word: "medido", gloss: "nuestra propia medición" },
     derived: { word: "calculado", gloss: "a partir de otras cifras de la ficha" },
@@ -52,9 +45,6 @@ export const SPANISH: Words = {
     },
   },
   restsOn: (root) => ROOTS[root],
-  absence,
-  method: (method) => methodText(method, METHODS, NUMBERS),
-  substance: (named) => SUBSTANCES[named] ?? named,
   factWords: FACT_WORDS,
   trade: TRADE,
   terms: TERMS,

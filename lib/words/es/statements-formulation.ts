@@ -1,9 +1,8 @@
 import type { ParticleClass } from "../../formulation/particle-class.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
-import type { Finish } from "../../formulation/finish.ts";
-import type { Interval, Quantity } from "../../quantities/interval.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import { FINISHES, OIL_CLASSES, OIL_WAYS, wordOf } from "./closed-words.ts";
+import { pigmentWord } from "../pigment-words.ts";
 import {
   bracketed,
   decimals,
@@ -25,28 +24,14 @@ const GRAINS: Readonly<Record<ParticleClass, string>> = {
   coarse: "un pigmento grueso",
 };
 
-/** Examples of Church's table. */
-const SUCH_AS: Readonly<Record<string, string>> = {
-  "white lead": "blanco de plomo",
-  "zinc white": "blanco de cinc",
-  vermilion: "bermellón",
-  ultramarine: "ultramar",
-  "yellow ochre": "ocre amarillo",
-  viridian: "verde esmeralda (viridiana)",
-  "Prussian blue": "azul de Prusia",
-  "raw umber": "tierra de sombra natural",
-  "burnt umber": "tierra de sombra tostada",
-  "ivory black": "negro marfil",
-  "raw sienna": "tierra de Siena natural",
-  "burnt sienna": "tierra de Siena tostada",
-};
+type Of<R extends FormulationStatement["rule"]> = ValuesOf<FormulationStatement, R>;
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "medium-holds-solvent": ({ mediums }) =>
     `No se sabe cuánto de ${namesWithin(mediums)} se va al secar: lleva disolvente, y todo se cuenta como película.`,
   "oil-index-class": ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-    `Un índice de aceite ${OIL_CLASSES[oilIndexClass]}: ${gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${listed(suchAs.map((one) => wordOf(SUCH_AS, one)))} en la tabla de Church`}.`,
+    `Un índice de aceite ${OIL_CLASSES[oilIndexClass]}: ${gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${listed(suchAs.map((one) => pigmentWord(one, "es")))} en la tabla de Church`}.`,
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>
     `Un índice de aceite ${OIL_CLASSES[oilIndexClass]}, juzgado por el medio de la estimación (${gramsTo100(oilIndexGPer100g)} en masa); la estimación va ${fromTo(spans, OIL_CLASSES)}.`,
   "working-paint-takes-more-than-rub-out": ({ ratio, oilAbsorptionGPer100g }) =>
@@ -68,7 +53,7 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "oil-absorption-method-not-stated": () =>
     "El método de la absorción de aceite no está registrado, y los métodos difieren.",
   "handbook-range": ({ range, colourIndexName, kinds }) =>
-    `Los manuales dan ${significant(range, 3)} para ${colourIndexName}${bracketed(namesWithin(kinds))}.`,
+    `Los manuales dan ${significant(range, 3)} para ${colourIndexName}${bracketed(listed(kinds.map((kind) => pigmentWord(kind, "es"))))}.`,
 
   "high-oil-demand-low-cpvc": (v) =>
     `En volumen su demanda de aceite es alta: ${fillsTheGaps(v)}, así que la CPVC es baja (${percent(v.cpvc)}).`,
@@ -169,7 +154,9 @@ function expectedText(finishes: readonly string[]): string {
   );
 }
 
-function fillsTheGaps({ oilCm3Per100Cm3 }: { readonly oilCm3Per100Cm3: Quantity }): string {
+function fillsTheGaps({
+  oilCm3Per100Cm3,
+}: Pick<Of<"middling-oil-demand">, "oilCm3Per100Cm3">): string {
   return `${withUnit(significant(oilCm3Per100Cm3, 2), "cm\u00b3")} de aceite llenan los huecos de 100\u00a0cm\u00b3 de pigmento`;
 }
 
@@ -178,15 +165,7 @@ function times(ratio: number): string {
 }
 
 function finish(
-  {
-    finish: expected,
-    reducedPvc,
-    spans,
-  }: {
-    readonly finish: Finish;
-    readonly reducedPvc: Quantity;
-    readonly spans: readonly string[];
-  },
+  { finish: expected, reducedPvc, spans }: Of<"oil-in-excess">,
   because: string,
 ): string {
   const reach = spans.length > 1 ? `; la estimación va ${fromTo(spans, FINISHES)}` : "";
@@ -195,24 +174,10 @@ function finish(
   );
 }
 
-function gauge({
-  finenessOfGrindUm,
-  limitUm,
-}: {
-  readonly finenessOfGrindUm: number;
-  readonly limitUm: number;
-}): string {
+function gauge({ finenessOfGrindUm, limitUm }: Of<"opened-by-fineness">): string {
   return `la galga marca ${micrometres(finenessOfGrindUm)} (hasta ${micrometres(limitUm)} cuenta como bien molido)`;
 }
 
-function filling({
-  pigment,
-  massG,
-  takenMl,
-}: {
-  readonly pigment: string;
-  readonly massG: number;
-  readonly takenMl: Interval;
-}): string {
+function filling({ pigment, massG, takenMl }: Of<"fills-the-jar">): string {
   return `${withUnit(significant(massG, 3), "g")} de ${within(pigment)} seco ocupan ${withUnit(significant(takenMl, 2), "ml")}, de asentado a vertido: eso`;
 }

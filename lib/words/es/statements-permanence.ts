@@ -13,7 +13,7 @@ import {
   sentence,
   within,
 } from "./phrases.ts";
-import { kindsText } from "./pigment-kinds.ts";
+import { pigmentWord } from "../pigment-words.ts";
 
 /** What the pigment does, of one and of several. */
 const EFFECTS: Readonly<
@@ -153,7 +153,9 @@ function holds(pigments: readonly string[]): string {
 
 /** What the pigment stands among in the list, unless that is its own name. */
 function kindsBeside(kinds: string, pigment: string): string | undefined {
-  return kinds.toLowerCase() === pigment.toLowerCase() ? undefined : `entre: ${kindsText(kinds)}`;
+  return kinds.toLowerCase() === pigment.toLowerCase()
+    ? undefined
+    : `entre: ${pigmentWord(kinds, "es")}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */

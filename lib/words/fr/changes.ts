@@ -21,6 +21,7 @@ export const CHANGES: AnyWords<PageWords["changes"]> = {
   figureWent: (what, before) =>
     `${what}\u00a0: n\u2019est plus indiqué\u00a0; auparavant ${before}.`,
   sizes: "Contenances et prix",
+  price: (ml) => `Prix de ${ml}\u00a0ml`,
   photographs: "Photographies",
   said: {
     madeOf: "Composition",

@@ -1,17 +1,13 @@
 /** Translation, to be reviewed by a reader of trade French. */
 import { FACT_WORDS } from "./fact-words.ts";
-import { METHODS } from "./methods.ts";
-import { SUBSTANCES } from "./substances.ts";
-import { methodText } from "../method-text.ts";
 import { CRITERIA, limitsText } from "./statements-lots.ts";
 import { lowerFirst } from "../letter-case.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
-import { absence } from "./absence.ts";
 import { BOUNDS } from "./bounds.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
-import { FIGURE_GLOSSES, FIGURES, UNITS, UNITS_OF_ONE } from "./figures.ts";
+import { tableWords } from "../table-words.ts";
 import { PICTOGRAMS, SIGNAL_WORDS } from "./label-words.ts";
 import { PAGES } from "./pages.ts";
 import { NUMBERS, ABOUT, dateWords, listed, within } from "./phrases.ts";
@@ -34,10 +30,7 @@ export const FRENCH: Words = {
   semicolon: "\u202f; ",
   numbers: NUMBERS,
   series: PAGES.optics.fit.series,
-  figures: FIGURES,
-  glosses: FIGURE_GLOSSES,
-  units: UNITS,
-  unitsOfOne: UNITS_OF_ONE,
+  ...tableWords("fr"),
   standings: {
     measured: { word: "mesuré", gloss: "notre propre mesure" },
     derived: { word: "calculé", gloss: "d’après d’autres chiffres de la fiche" },
@@ -52,9 +45,6 @@ export const FRENCH: Words = {
     },
   },
   restsOn: (root) => ROOTS[root],
-  absence,
-  method: (method) => elided(methodText(method, METHODS, NUMBERS, "\u202f; ")),
-  substance: (named) => SUBSTANCES[named] ?? named,
   factWords: FACT_WORDS,
   trade: TRADE,
   terms: TERMS,
@@ -74,8 +64,3 @@ export const FRENCH: Words = {
   comparisons: COMPARISON_RULINGS,
   rulings: RULINGS,
 };
-
-/** A name of a record put in after "de": "de Alba" is "d\u2019Alba". */
-function elided(text: string): string {
-  return text.replace(/\bde (?=[aeiouàâéèêîôœ])/g, "d\u2019");
-}

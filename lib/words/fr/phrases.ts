@@ -62,3 +62,8 @@ const day = dayIn("fr-FR");
 export function dateWords(isoDate: string): string {
   return day(isoDate).replace(/^1 /, "1er ");
 }
+
+/** A name of a record put in after "de": "de Alba" is "d\u2019Alba". */
+export function elided(text: string): string {
+  return text.replace(/\bde (?=[aeiouàâéèêîôœ])/g, "d\u2019");
+}

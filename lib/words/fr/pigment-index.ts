@@ -3,6 +3,7 @@ import type { PigmentNature } from "../../hazard/studio/pigment-nature.ts";
 import type { PIGMENT_INDEX as ENGLISH_INDEX } from "../en/pigment-index.ts";
 import type { AnyWords } from "../any-words.ts";
 import { upperFirst } from "../letter-case.ts";
+import { pigmentWord } from "../pigment-words.ts";
 import { CHEMISTRIES, EXPECTED, wordOf } from "./closed-words.ts";
 
 const EFFECTS: Readonly<Record<DryingEffect, string>> = {
@@ -23,7 +24,11 @@ export const PIGMENT_INDEX: AnyWords<typeof ENGLISH_INDEX> = {
     "Ouvrir un nom pour sa chimie, sa masse volumique, sa prise d’huile, son séchage, sa tenue à la lumière, son opacité et ce qui lui nuit. La plupart de cela vient des manuels, de mémoire\u202f: c’est un large intervalle ou une classe\u202f; on peut s’en servir pour prévoir, non pour promettre. Nos propres chiffres sont sur la page de chaque pigment.",
   knownHeading: (count) => `Connus par leur nom au Colour Index (${count})`,
   summary: (name, called, isOwn) =>
-    [name, called, isOwn ? "l’un des nôtres" : undefined]
+    [
+      name,
+      called === undefined ? undefined : pigmentWord(called, "fr"),
+      isOwn ? "l’un des nôtres" : undefined,
+    ]
       .filter((part) => part !== undefined)
       .join(" \u00b7 "),
   nothing: "Nous n’en savons que le nom.",

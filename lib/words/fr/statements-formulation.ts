@@ -1,9 +1,8 @@
 import type { ParticleClass } from "../../formulation/particle-class.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
-import type { Finish } from "../../formulation/finish.ts";
-import type { Interval, Quantity } from "../../quantities/interval.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import { FINISHES, OIL_CLASSES, OIL_WAYS, wordOf } from "./closed-words.ts";
+import { pigmentWord } from "../pigment-words.ts";
 import {
   bracketed,
   decimals,
@@ -26,28 +25,14 @@ const GRAINS: Readonly<Record<ParticleClass, string>> = {
   coarse: "un pigment grossier",
 };
 
-/** Examples of Church's table. */
-const SUCH_AS: Readonly<Record<string, string>> = {
-  "white lead": "blanc de plomb",
-  "zinc white": "blanc de zinc",
-  vermilion: "vermillon",
-  ultramarine: "outremer",
-  "yellow ochre": "ocre jaune",
-  viridian: "vert émeraude",
-  "Prussian blue": "bleu de Prusse",
-  "raw umber": "terre d’ombre naturelle",
-  "burnt umber": "terre d’ombre brûlée",
-  "ivory black": "noir d’ivoire",
-  "raw sienna": "terre de Sienne naturelle",
-  "burnt sienna": "terre de Sienne brûlée",
-};
+type Of<R extends FormulationStatement["rule"]> = ValuesOf<FormulationStatement, R>;
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "medium-holds-solvent": ({ mediums }) =>
     `On ignore quelle part ${of(namesWithin(mediums))} s’en va en séchant\u202f: il s’y trouve un solvant, et tout est compté comme film.`,
   "oil-index-class": ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-    `Un indice d’huile ${OIL_CLASSES[oilIndexClass]}\u202f: ${gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe que ${listed(suchAs.map((one) => wordOf(SUCH_AS, one)))} dans la table de Church`}.`,
+    `Un indice d’huile ${OIL_CLASSES[oilIndexClass]}\u202f: ${gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe que ${listed(suchAs.map((one) => pigmentWord(one, "fr")))} dans la table de Church`}.`,
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>
     `Un indice d’huile ${OIL_CLASSES[oilIndexClass]}, jugé au milieu de l’estimation (${gramsTo100(oilIndexGPer100g)} en masse)\u202f; l’estimation va ${fromTo(spans, OIL_CLASSES)}.`,
   "working-paint-takes-more-than-rub-out": ({ ratio, oilAbsorptionGPer100g }) =>
@@ -69,7 +54,7 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "oil-absorption-method-not-stated": () =>
     "La méthode de la prise d’huile n’est pas consignée, et les méthodes diffèrent.",
   "handbook-range": ({ range, colourIndexName, kinds }) =>
-    `Les manuels donnent ${significant(range, 3)} pour ${colourIndexName}${bracketed(namesWithin(kinds))}.`,
+    `Les manuels donnent ${significant(range, 3)} pour ${colourIndexName}${bracketed(listed(kinds.map((kind) => pigmentWord(kind, "fr"))))}.`,
 
   "high-oil-demand-low-cpvc": (v) =>
     `En volume, sa demande en huile est élevée\u202f: ${fillsTheGaps(v)}, et la CPVC est basse (${percent(v.cpvc)}).`,
@@ -172,7 +157,9 @@ function expectedText(finishes: readonly string[]): string {
   );
 }
 
-function fillsTheGaps({ oilCm3Per100Cm3 }: { readonly oilCm3Per100Cm3: Quantity }): string {
+function fillsTheGaps({
+  oilCm3Per100Cm3,
+}: Pick<Of<"middling-oil-demand">, "oilCm3Per100Cm3">): string {
   return `${withUnit(significant(oilCm3Per100Cm3, 2), "cm\u00b3")} d’huile comblent les vides de 100\u00a0cm\u00b3 de pigment`;
 }
 
@@ -181,15 +168,7 @@ function times(ratio: number): string {
 }
 
 function finish(
-  {
-    finish: expected,
-    reducedPvc,
-    spans,
-  }: {
-    readonly finish: Finish;
-    readonly reducedPvc: Quantity;
-    readonly spans: readonly string[];
-  },
+  { finish: expected, reducedPvc, spans }: Of<"oil-in-excess">,
   because: string,
 ): string {
   const reach = spans.length > 1 ? `\u202f; l’estimation va ${fromTo(spans, FINISHES)}` : "";
@@ -198,24 +177,10 @@ function finish(
   );
 }
 
-function gauge({
-  finenessOfGrindUm,
-  limitUm,
-}: {
-  readonly finenessOfGrindUm: number;
-  readonly limitUm: number;
-}): string {
+function gauge({ finenessOfGrindUm, limitUm }: Of<"opened-by-fineness">): string {
   return `la jauge marque ${micrometres(finenessOfGrindUm)} (jusqu’à ${micrometres(limitUm)} on le compte pour bien broyé)`;
 }
 
-function filling({
-  pigment,
-  massG,
-  takenMl,
-}: {
-  readonly pigment: string;
-  readonly massG: number;
-  readonly takenMl: Interval;
-}): string {
+function filling({ pigment, massG, takenMl }: Of<"fills-the-jar">): string {
   return `${withUnit(significant(massG, 3), "g")} ${of(within(pigment))} sec occupent ${withUnit(significant(takenMl, 2), "ml")}, tassé ou non\u202f: cela`;
 }

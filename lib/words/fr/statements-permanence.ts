@@ -13,7 +13,7 @@ import {
   sentence,
   within,
 } from "./phrases.ts";
-import { kindsText } from "./pigment-kinds.ts";
+import { pigmentWord } from "../pigment-words.ts";
 
 /** What the pigment does, of one and of several. */
 const EFFECTS: Readonly<
@@ -155,7 +155,7 @@ function holds(pigments: readonly string[]): string {
 function kindsBeside(kinds: string, pigment: string): string | undefined {
   return kinds.toLowerCase() === pigment.toLowerCase()
     ? undefined
-    : `parmi\u202f: ${kindsText(kinds)}`;
+    : `parmi\u202f: ${pigmentWord(kinds, "fr")}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */

@@ -1,5 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { contradicts, foundGeometry } from "../../../lib/records/readings/found-geometry.ts";
+import {
+  contradicts,
+  foundGeometry,
+  preambleGeometry,
+} from "../../../lib/records/readings/found-geometry.ts";
 import { foundObserver } from "../../../lib/records/readings/found-observer.ts";
 
 describe("foundGeometry", () => {
@@ -30,6 +34,24 @@ describe("foundGeometry", () => {
     ["4".repeat(1_000_000), undefined],
   ])("%s is %s", (words, geometry) => {
     expect(foundGeometry(words)).toBe(geometry);
+  });
+});
+
+describe("the geometry that lines before a table tell of", () => {
+  test.each<[readonly string[], string | undefined]>([
+    [["Instrument;invented", "Geometry;d/8 SCE"], "d/8 excluded"],
+    [["Messgeometrie: 45°a:0°"], "45/0"],
+    [["Measurement geometry,d/8", "Specular component,included"], "d/8 included"],
+    [["# Geometry: 45/0"], "45/0"],
+    [["SCI"], "d/8 included"],
+    [["Mode;de:8"], "d/8 excluded"],
+    [["G\u00e9om\u00e9trie\td/8", "Sp\u00e9culaire\texclude"], "d/8 excluded"],
+    // A day, an observer and a lamp are no angles.
+    [["Date;10/05/2026", "Observer;10/D65", "Run 45 of 60"], undefined],
+    [[], undefined],
+    [["geometry ".repeat(200_000)], undefined],
+  ])("%j is %s", (lines, geometry) => {
+    expect(preambleGeometry(lines)).toBe(geometry);
   });
 });
 

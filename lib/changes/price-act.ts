@@ -1,0 +1,39 @@
+import type { ChangedThing } from "./changes-between.ts";
+
+/** From so many colours on whose prices move, that is one act of the workshop's. */
+const MANY = 3;
+
+/** Prices that move the same way. */
+export interface PriceMove {
+  readonly way: "rise" | "fall";
+  readonly colours: number;
+  /** Of one price of theirs [%], above 0. */
+  readonly leastPercent: number;
+  readonly mostPercent: number;
+}
+
+/** How prices of a range move, where more than a few do: those that rise, then those that fall. */
+export function priceAct(changed: readonly ChangedThing[]): PriceMove[] {
+  const moves = changed.flatMap(({ slug, changes }) =>
+    changes.flatMap((change) =>
+      change.kind === "price" && change.before > 0
+        ? [{ slug, percent: 100 * (change.now / change.before - 1) }]
+        : [],
+    ),
+  );
+  if (new Set(moves.map(({ slug }) => slug)).size < MANY) return [];
+  return (["rise", "fall"] as const).flatMap((way): PriceMove[] => {
+    const own = moves.filter(({ percent }) => (way === "rise" ? percent > 0 : percent < 0));
+    const percents = own.map(({ percent }) => Math.abs(percent));
+    return own.length === 0
+      ? []
+      : [
+          {
+            way,
+            colours: new Set(own.map(({ slug }) => slug)).size,
+            leastPercent: Math.min(...percents),
+            mostPercent: Math.max(...percents),
+          },
+        ];
+  });
+}

@@ -1,0 +1,183 @@
+import { contributionName } from "../words/contribution-name.ts";
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import { figureText } from "../present/figure-text.ts";
+import { quantityText } from "../words/number-text.ts";
+import { statementText } from "../present/statement-text.ts";
+import { standingView } from "../present/standing-view.ts";
+import type { Block } from "../blocks/block.ts";
+import { blocksOf } from "../blocks/section-blocks.ts";
+import type { CellView, TableView } from "../present/views.ts";
+import { upperFirst } from "../words/letter-case.ts";
+import type { ContributionFigure } from "../sheet/paint-section-types.ts";
+import { properties, reasons, textOf, type SheetPage } from "./page-of-sheet.ts";
+
+/** Class and days, what moves them, trials, the colour in each white, layers and film. */
+export function dryingBlocks(page: SheetPage): Block[] {
+  const {
+    sheet: { drying },
+    words,
+  } = page;
+  const text = words.pages.drying;
+  const [dryingClass, days] = [textOf(page, "drying.class"), textOf(page, "drying.touchDryDays")];
+  const tried = drying.trials.some(({ tintedWith }) => tintedWith === undefined);
+  const listed = new Set(drying.contributions.map(({ sentence }) => sentence.rule));
+  return blocksOf({
+    summary: [
+      dryingClass === undefined || days === undefined ? text.none : text.summary(dryingClass, days),
+    ],
+    properties: properties(page, text.caption, [
+      "drying.class",
+      "drying.touchDryDays",
+      "drying.throughDryDays",
+      ...(tried ? ["drying.expectedDays"] : []),
+    ]),
+    tables: [...contributionTable(page), ...trialTable(page), ...whitesTable(page)],
+    lists: [
+      ...reasons(
+        page,
+        text.why,
+        drying.reasons.filter(({ rule }) => !listed.has(rule) && rule !== "linseed-oil-alone"),
+      ),
+      ...reasons(page, text.contradictions, drying.contradictions),
+      ...reasons(page, text.layering, [...drying.layering, ...drying.layeringReasons]),
+      ...reasons(page, text.film, drying.filmHealth),
+      // Last: print leaves it out by that.
+      ...reasons(page, words.pages.paint.drying.grounds, drying.grounds),
+    ],
+  });
+}
+
+/** Each contribution with its sign, factor and standing; its reason under its name. */
+function contributionTable(page: SheetPage): TableView[] {
+  const {
+    sheet: { drying },
+    words,
+  } = page;
+  if (drying.contributions.length === 0) return [];
+  const text = words.pages.paint.drying;
+  const linseed = textOf(page, "drying.linseedDays") ?? "";
+  return [
+    {
+      caption: text.contributions,
+      columns: [
+        { head: text.columns.what },
+        { head: text.columns.effect },
+        { head: text.columns.times },
+        { head: text.columns.standing },
+      ],
+      rows: [
+        [
+          { text: text.base },
+          { text: "" },
+          { text: text.baseValue(linseed) },
+          { text: "", standing: standingView(drying.linseedDays, words) },
+        ],
+        ...drying.contributions.map((contribution): CellView[] => [
+          {
+            text: contributionName(contribution.sentence, words.contributions),
+            note: statementText(contribution.sentence, words),
+          },
+          { text: text.signs[contribution.sign] },
+          { text: factorText(contribution, page) },
+          { text: "", standing: standingView(contribution.factor, words) },
+        ]),
+      ],
+      note: text.note,
+    },
+  ];
+}
+
+function factorText({ factor }: ContributionFigure, { words }: SheetPage): string {
+  return isKnown(factor)
+    ? quantityText(
+        factor.value,
+        (value) => words.numbers.significant(value, 2).replace(/\.0+$/, ""),
+        words.about,
+      )
+    : "\u2013";
+}
+
+function trialTable({ worded, sheet: { drying }, words }: SheetPage): TableView[] {
+  if (drying.trials.length === 0) return [];
+  const { trials: text } = words.pages.paint.drying;
+  const cell = (path: string): CellView => {
+    if (!worded.has(path)) return { text: text.none };
+    const { row, figure } = worded.leaf(path);
+    return isKnown(figure) ? { text: figureText(row, figure, words) } : { text: text.none };
+  };
+  const { columns } = text;
+  return [
+    {
+      caption: text.caption,
+      columns: [
+        { head: columns.of },
+        ...[
+          columns.touch,
+          columns.through,
+          columns.film,
+          columns.temperature,
+          columns.humidity,
+          columns.date,
+        ].map((head) => ({ head })),
+      ],
+      rows: drying.trials.map(({ tintedWith, method, date, touchDryDays }, i): CellView[] => [
+        {
+          text: tintedWith === undefined ? text.alone : text.inWhite(tintedWith.name),
+          ...(method === undefined ? {} : { note: method }),
+        },
+        { ...cell(`drying.trials.${i}.touchDryDays`), standing: standingView(touchDryDays, words) },
+        ...["throughDryDays", "filmThicknessUm", "temperatureC", "humidityPercent"].map((field) =>
+          cell(`drying.trials.${i}.${field}`),
+        ),
+        { text: date === undefined ? text.none : words.date(date) },
+      ]),
+    },
+  ];
+}
+
+/** The colour let down with each white: class and days, and what the white does. */
+function whitesTable({ worded, sheet: { drying }, words }: SheetPage): TableView[] {
+  const { inWhites: text } = words.pages.paint.drying;
+  const known = drying.inWhites.filter(({ touchDryDays }) => isKnown(touchDryDays));
+  const [first] = known;
+  if (first === undefined) return [];
+  const shown = (path: string, figure: Figure): string =>
+    isKnown(figure) ? figureText(worded.leaf(path).row, figure, words) : "\u2013";
+  return [
+    {
+      caption: text.caption,
+      columns: [
+        { head: text.columns.white },
+        { head: text.columns.class },
+        { head: text.columns.days },
+      ],
+      rows: known.map(({ white, class: dryingClass, touchDryDays, contributions }): CellView[] => {
+        const its = contributions
+          .filter(({ sentence }) => sentence.rule.startsWith("white-"))
+          .map(({ sentence }) => statementText(sentence, words));
+        return [
+          {
+            text:
+              white.colourIndexName === undefined
+                ? white.name
+                : `${white.name} (${white.colourIndexName})`,
+            ...(its.length === 0 || touchDryDays.standing !== "estimated"
+              ? {}
+              : { note: its.join(" ") }),
+          },
+          {
+            text: upperFirst(shown(`drying.inWhites.${white.slug}.class`, dryingClass)).replaceAll(
+              " ",
+              "\u00a0",
+            ),
+          },
+          {
+            text: shown(`drying.inWhites.${white.slug}.touchDryDays`, touchDryDays),
+            standing: standingView(touchDryDays, words),
+          },
+        ];
+      }),
+      note: text.note(first.whiteParts),
+    },
+  ];
+}

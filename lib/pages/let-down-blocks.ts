@@ -1,0 +1,86 @@
+import type { Block } from "../blocks/block.ts";
+import { fold, headed, plots, statement, tables } from "../blocks/section-blocks.ts";
+import { coordinateOf, DASH } from "../present/coordinate-text.ts";
+import { standingWord } from "../present/standing-view.ts";
+import { statementText } from "../present/statement-text.ts";
+import type { CellView, TableView } from "../present/views.ts";
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import type { TintSection, TintStep } from "../sheet/sheet.ts";
+import type { Words } from "../words/words.ts";
+import type { PrintedNumbers } from "../words/number-text.ts";
+import { expectedTables } from "./expected-tables.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
+import { stepColumns } from "./step-columns.ts";
+import { trailPicture } from "./trail-picture.ts";
+
+/** For the bench: what one white makes of a colour beside another, and every let-down in figures. */
+export function letDownBlocks(page: SheetPage): Block[] {
+  const { sheet, words } = page;
+  return [
+    ...sheet.optics.acrossWhites
+      .filter(({ rule }) => rule !== "not-let-down-in")
+      .map((across) => statement(statementText(across, words))),
+    ...plots(trailPicture(page)),
+    ...sheet.tints.map((tint) => whiteBlock(tint, words)),
+    ...expectedTables(page),
+  ];
+}
+
+function whiteBlock(tint: TintSection, words: Words): Block {
+  const { white, sentence, steps } = tint;
+  const text = words.pages.whites;
+  return headed(
+    text.heading(white.name, white.colourIndexName),
+    [
+      statement(statementText(sentence, words)),
+      ...fold(text.steps(steps.length), tables([stepsTable(tint, words)])),
+    ],
+    `in-${white.slug}`,
+  );
+}
+
+function stepsTable({ white, steps, massRatioKind }: TintSection, words: Words): TableView {
+  const { stepsCaption, note, suspect } = words.pages.whites;
+  return {
+    caption: stepsCaption(white.name, massRatioKind),
+    columns: stepColumns(words),
+    rows: steps.map((step): CellView[] => {
+      const { L, a, b } = step.lab["D65/10"] ?? {};
+      const munsell = step.munsell?.text;
+      return [
+        {
+          text: step.massRatio,
+          standing: standingWord(step.standing, words),
+          ...(step.suspect === undefined ? {} : { note: suspect }),
+        },
+        { text: coordinateOf(L, words.numbers) },
+        { text: coordinateOf(a, words.numbers) },
+        { text: coordinateOf(b, words.numbers) },
+        { text: munsell !== undefined && isKnown(munsell) ? munsell.value : DASH },
+        {
+          text:
+            step.uncertainty === undefined
+              ? missedBy(step, words.numbers)
+              : `\u00b1\u00a0${words.numbers.decimal(step.uncertainty, 1)}`,
+        },
+      ];
+    }),
+    note,
+    compact: true,
+  };
+}
+
+/** How far a drawdown lies from the fit, and in brackets from one that it was left out of. */
+function missedBy(
+  { residualDeltaE00, leaveOneOutDeltaE00 }: TintStep,
+  numbers: PrintedNumbers,
+): string {
+  const number = (figure: Figure<number> | undefined): string | undefined =>
+    figure !== undefined && isKnown(figure) ? numbers.decimal(figure.value, 1) : undefined;
+  const [residual, leftOut] = [number(residualDeltaE00), number(leaveOneOutDeltaE00)];
+  return residual === undefined
+    ? ""
+    : leftOut === undefined
+      ? residual
+      : `${residual} (${leftOut})`;
+}

@@ -1,0 +1,130 @@
+import type { Block } from "../blocks/block.ts";
+import { blocksOf } from "../blocks/section-blocks.ts";
+import { isKnown } from "../quantities/figure.ts";
+import { wavelengthNm } from "../quantities/spectrum.ts";
+import { SHOWN_VIEWINGS } from "../colorimetry/viewing.ts";
+import { coordinateOf, DASH } from "../present/coordinate-text.ts";
+import { statementText } from "../present/statement-text.ts";
+import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
+import { spectralCurve } from "../plots/spectral-curve.ts";
+import { ownColour } from "./screen-swatch.ts";
+import { properties, textOf, type SheetPage } from "./page-of-sheet.ts";
+
+/** Every notation that follows from the reading, each with its light, observer and geometry. */
+export function notationsBlocks(page: SheetPage): Block[] {
+  const { sheet, words } = page;
+  const { masstone } = sheet.notations;
+  const text = words.pages.notations;
+  if (masstone === undefined) return blocksOf({ summary: [text.none] });
+  const glossExcluded = textOf(page, "notations.masstone.glossExcludedL");
+  const screen = ownColour(masstone);
+  return blocksOf({
+    summary: [
+      howKnown(masstone, words),
+      ...(glossExcluded === undefined ? [] : [text.included(glossExcluded)]),
+      ...(masstone.lamplight === undefined
+        ? []
+        : [statementText(masstone.lamplight.sentence, words)]),
+      ...(masstone.srgb !== undefined && screen !== undefined && !masstone.srgb.inGamut
+        ? [words.pages.sheet.outOfGamut]
+        : []),
+      ...(masstone.srgb?.hex.standing === "estimated" ? [words.pages.sheet.approximateColour] : []),
+    ],
+    properties: properties(
+      page,
+      text.caption,
+      [
+        "munsell.text",
+        "nbsName",
+        "srgb.hex",
+        "displayP3.css",
+        "oklch.css",
+        "lamplight.deltaE00",
+        "lamplight.ledDeltaE00",
+        "lamplight.fluorescentDeltaE00",
+        "glossExcludedL",
+      ].map((path) => `notations.masstone.${path}`),
+    ),
+    tables: [labTable(page)],
+    pictures: curvePicture(page),
+  });
+}
+
+function labTable({ sheet, words }: SheetPage): TableView {
+  const text = words.pages.notations;
+  const masstone = sheet.notations.masstone;
+  return {
+    caption: text.labCaption,
+    columns: [
+      { head: text.light },
+      ...["L*", "a*", "b*", "X", "Y", "Z"].map((head) => ({ head, numeric: true })),
+    ],
+    rows: SHOWN_VIEWINGS.flatMap((viewing): CellView[][] => {
+      const lab = masstone?.lab[viewing];
+      const xyz = masstone?.xyz[viewing];
+      if (lab === undefined || xyz === undefined) return [];
+      return [
+        [
+          { text: text.viewings[viewing] ?? viewing },
+          ...[lab.L, lab.a, lab.b].map((figure) => ({ text: coordinateOf(figure, words.numbers) })),
+          ...[xyz.X, xyz.Y, xyz.Z].map((figure) => ({
+            text: isKnown(figure) ? words.numbers.significant(figure.value, 3) : DASH,
+          })),
+        ],
+      ];
+    }),
+  };
+}
+
+/** The masstone's curve, and without its gloss; none where no curve was read. */
+function curvePicture({ sheet, words }: SheetPage): PictureView[] {
+  const { masstone } = sheet.notations;
+  const colour = ownColour(masstone);
+  if (masstone?.curve === undefined || colour === undefined) return [];
+  const text = words.pages.notations;
+  const { grid, values } = masstone.curve;
+  const at = (value: number): string => String(wavelengthNm(grid, values.indexOf(value)));
+  const [lowest, highest] = [Math.min(...values), Math.max(...values)];
+  const svg = spectralCurve({
+    decimalMark: words.numbers.mark,
+    idPrefix: "curve",
+    title: text.curveTitle,
+    description: text.curveDescription(
+      words.numbers.significant(lowest, 2),
+      words.numbers.significant(highest, 2),
+      at(lowest),
+      at(highest),
+    ),
+    curves: [
+      {
+        label: text.curveLabel(masstone.geometry ?? ""),
+        spectrum: masstone.curve,
+        colour,
+        standing: masstone.standing,
+      },
+      ...(masstone.glossExcludedCurve === undefined
+        ? []
+        : [
+            {
+              label: text.excludedLabel,
+              spectrum: masstone.glossExcludedCurve,
+              colour,
+              standing: "derived" as const,
+            },
+          ]),
+    ],
+    wavelengthLabel: text.wavelength,
+    reflectanceLabel: (end) =>
+      end < 1 ? text.reflectanceTo(words.numbers.plain(end)) : text.reflectance,
+  });
+  return [{ svg: asMarkup(svg), caption: text.curveTitle }];
+}
+
+function howKnown(
+  { standing, geometry }: NonNullable<SheetPage["sheet"]["notations"]["masstone"]>,
+  words: SheetPage["words"],
+): string {
+  const text = words.pages.notations;
+  if (standing === "estimated") return words.pages.photographs.notation;
+  return geometry === undefined ? text.byEye : text.readBy(geometry);
+}

@@ -1,0 +1,133 @@
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import { ends } from "../quantities/interval.ts";
+import { valueText } from "../present/figure-text.ts";
+import { statementText } from "../present/statement-text.ts";
+import { standingView } from "../present/standing-view.ts";
+import type { Block } from "../blocks/block.ts";
+import { blocksOf, statement, tables } from "../blocks/section-blocks.ts";
+import type { CellView, ListView, TableView } from "../present/views.ts";
+import { properties, reasons, textOf, type SheetPage } from "./page-of-sheet.ts";
+
+/** Rulings on what the workshop saw of the paste: they explain nothing else. */
+const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
+
+/** Oil by mass and by volume, packing, finish; what jars and tubes hold. */
+export function oilBlocks(page: SheetPage): Block[] {
+  const {
+    sheet: { oil },
+    words,
+  } = page;
+  const { oil: text, paint } = words.pages;
+  const [oilClass, grams] = [
+    textOf(page, "oil.oilIndexClass"),
+    textOf(page, "oil.oilIndexGPer100g"),
+  ];
+  return [
+    ...blocksOf({
+      summary: [
+        oilClass === undefined || grams === undefined ? text.none : text.summary(oilClass, grams),
+      ],
+      properties: properties(
+        page,
+        text.caption,
+        [
+          "oilIndexGPer100g",
+          "oilAbsorptionGPer100g",
+          "oilGPer100cm3",
+          "cpvc",
+          "effectiveCpvc",
+          "pvc",
+          ...(isKnown(oil.oilBeforeFat) && ends(oil.oilBeforeFat.value)[1] === 0
+            ? []
+            : ["oilBeforeFat"]),
+          "reducedPvc",
+          "effectiveReducedPvc",
+          "finish",
+          "gloss60",
+          "finenessOfGrindUm",
+          "paintDensityGPerCm3",
+          "pigmentGPerMl",
+          ...(isKnown(oil.volumeSolids) && oil.volumeSolids.value !== 1 ? ["volumeSolids"] : []),
+        ].map((field) => `oil.${field}`),
+      ),
+      lists: [
+        ...reasons(
+          page,
+          text.why,
+          oil.reasons.filter(({ rule }) => !SEEN.test(rule)),
+        ),
+        ...reasons(page, text.contradictions, oil.contradictions),
+        ...besideRange(page),
+        ...reasons(
+          page,
+          paint.oilLists.paste,
+          oil.reasons.filter(({ rule }) => SEEN.test(rule)),
+        ),
+      ],
+    }),
+    ...fillBlocks(page),
+  ];
+}
+
+/** Its place by mass and by volume, and the colour that differs from it by mass alone. */
+function besideRange(page: SheetPage): ListView[] {
+  const { context, sheet, words } = page;
+  const { places, byMassAlone: alone } = context.range.oil.get(sheet.slug) ?? {};
+  const items = [
+    ...(places === undefined
+      ? []
+      : [
+          {
+            text: words.pages.paint.places(sheet.name, places.mass, places.volume, places.of),
+          },
+        ]),
+    ...(alone === undefined ? [] : (reasons(page, "", [alone])[0]?.items ?? [])),
+  ];
+  return items.length === 0 ? [] : [{ heading: words.pages.paint.oilLists.range, items }];
+}
+
+/** What jars and tubes hold; nothing where nothing is filled. */
+function fillBlocks(page: SheetPage): Block[] {
+  const { fill } = page.sheet;
+  if (fill.fillings.length === 0) return [];
+  return [
+    ...tables([fillTable(page)]),
+    ...fill.sentences.map((sentence) => statement(statementText(sentence, page.words))),
+  ];
+}
+
+function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): TableView {
+  const text = words.pages.paint.fill;
+  const cell = (path: string, figure: Figure): CellView =>
+    isKnown(figure)
+      ? { text: valueText(worded.leaf(path).row, figure, words) }
+      : { text: "\u2013" };
+  return {
+    caption: text.caption,
+    columns: [
+      { head: text.columns.filling },
+      ...(fill.fillings[0]?.holds ?? []).map(({ ml }) => ({
+        head: text.columns.container(words.numbers.decimal(ml, 0)),
+        numeric: true,
+      })),
+      { head: text.columns.takes, numeric: true },
+    ],
+    rows: fill.fillings.map((filling): CellView[] => {
+      const pigment = pigments.find(({ slug }) => slug === filling.pigment);
+      const name =
+        filling.packing === "paint"
+          ? text.fillings.paint
+          : text.fillings[filling.packing](pigment?.name ?? filling.pigment ?? "");
+      const at = `fill.fillings.${filling.slug}`;
+      return [
+        { text: name },
+        ...filling.holds.map(({ slug, massG }) => cell(`${at}.holds.${slug}.massG`, massG)),
+        {
+          ...cell(`${at}.takesMlPer100g`, filling.takesMlPer100g),
+          standing: standingView(filling.takesMlPer100g, words),
+        },
+      ];
+    }),
+    ...(fill.fillings.some(({ packing }) => packing !== "paint") ? { note: text.note } : {}),
+  };
+}

@@ -1,0 +1,63 @@
+import { isKnown } from "../quantities/figure.ts";
+import type { Statement } from "../quantities/statement.ts";
+import { figureText } from "../present/figure-text.ts";
+import { propertyView } from "../present/property-view.ts";
+import { statementText } from "../present/statement-text.ts";
+import { standingWord } from "../present/standing-view.ts";
+import type { ListView, PropertyTableView, ReasonView } from "../present/views.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Words } from "../words/words.ts";
+import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
+
+/** What a page of one colour is filled from. */
+export interface SheetPage {
+  readonly context: PageContext;
+  readonly words: Words;
+  readonly worded: SheetTexts;
+  readonly sheet: Sheet;
+  readonly place: PagePlace;
+}
+
+export function pageOfSheet(worded: SheetTexts, context: PageContext, place: PagePlace): SheetPage {
+  return { context, words: context.words, worded, sheet: worded.sheet, place };
+}
+
+/** The figures at some paths of a sheet as a property table. */
+export function properties(
+  { worded, words, place, context }: SheetPage,
+  caption: string,
+  paths: readonly string[],
+): PropertyTableView {
+  return {
+    caption,
+    rows: paths
+      .filter((path) => worded.has(path))
+      .map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place))),
+  };
+}
+
+/** Rulings as a headed list; no list for none. */
+export function reasons(
+  page: SheetPage,
+  heading: string,
+  rulings: readonly Statement[],
+): ListView[] {
+  if (rulings.length === 0) return [];
+  return [{ heading, items: rulings.map((ruling) => reason(ruling, page)) }];
+}
+
+function reason(ruling: Statement, { words, context, place }: SheetPage): ReasonView {
+  return {
+    text: statementText(ruling, words),
+    ...(ruling.standing === undefined ? {} : { standing: standingWord(ruling.standing, words) }),
+    ...(ruling.source === undefined ? {} : { source: sourceLink(context, place)(ruling.source) }),
+  };
+}
+
+/** A figure's finished text with its unit; nothing when it is not stated. */
+export function textOf({ worded, words }: SheetPage, path: string): string | undefined {
+  if (!worded.has(path)) return undefined;
+  const { row, figure } = worded.leaf(path);
+  return isKnown(figure) && !row.isPrivate ? figureText(row, figure, words) : undefined;
+}

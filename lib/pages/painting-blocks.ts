@@ -1,0 +1,141 @@
+import { isMoreThanACoat } from "./hiding-film.ts";
+import type { Block, LineView } from "../blocks/block.ts";
+import { linesOf, plots } from "../blocks/section-blocks.ts";
+import { inputsOf, isKnown } from "../quantities/figure.ts";
+import type { Statement } from "../quantities/statement.ts";
+import { statementText } from "../present/statement-text.ts";
+import { upperFirst } from "../words/letter-case.ts";
+import { glazePictures } from "./strength-blocks.ts";
+import { textOf, type SheetPage } from "./page-of-sheet.ts";
+
+/** Statements of film health that say how the surface looks. */
+const OF_THE_FINISH = /^(?:may-)?(?:sinks?-in|be-dull-of-itself|dull-of-itself|oiling-out)/;
+
+/** What a medium in the recipe does is not known: the first screen says so, and not every line again. */
+const OF_A_MEDIUM = "holds-medium-not-known";
+
+/** What a painter has to know at the easel, a line each. */
+export function paintingBlocks(page: SheetPage): Block[] {
+  return [
+    ...linesOf([
+      ...dries(page),
+      ...layers(page),
+      ...inWhites(page),
+      ...hides(page),
+      ...finish(page),
+      ...age(page),
+      ...oilAndSizes(page),
+    ]),
+    ...plots(glazePictures(page)),
+  ];
+}
+
+function line(name: string, sentences: readonly string[]): LineView[] {
+  const told = sentences.filter((sentence) => sentence !== "");
+  return told.length === 0 ? [] : [{ name, sentences: told.map((text) => ({ text })) }];
+}
+
+function worded(statements: readonly Statement[], { words }: SheetPage): string[] {
+  return statements.map((statement) => statementText(statement, words));
+}
+
+function dries(page: SheetPage): LineView[] {
+  const { words } = page;
+  const [kind, days] = [textOf(page, "drying.class"), textOf(page, "drying.touchDryDays")];
+  const { drying } = page.sheet;
+  if (kind === undefined || days === undefined) return [];
+  return line(words.pages.sheetPage.lines.dries, [
+    words.pages.drying.summary(kind, days),
+    ...worded(
+      drying.reasons.filter(({ rule }) => rule === "touch-dry-is-not-through-dry"),
+      page,
+    ),
+  ]);
+}
+
+function layers(page: SheetPage): LineView[] {
+  const { layering } = page.sheet.drying;
+  return line(page.words.pages.sheetPage.lines.layers, worded(layering, page));
+}
+
+function inWhites(page: SheetPage): LineView[] {
+  const text = page.words.pages.sheetPage;
+  const told = page.sheet.drying.inWhites.flatMap(({ white }) => {
+    const days = textOf(page, `drying.inWhites.${white.slug}.touchDryDays`);
+    return days === undefined ? [] : [text.inWhite(white.name, days)];
+  });
+  return told.length === 0
+    ? []
+    : line(text.lines.whites, [`${upperFirst(told.join(page.words.semicolon))}.`]);
+}
+
+/** That the colour as shown is a film which lets its ground through, or hid it. */
+const OF_A_FILM = /^(masstone-(by-both-grounds|is-a-film)|coat-hides-as-drawn)$/;
+
+function hides(page: SheetPage): LineView[] {
+  const text = page.words.pages.sheetPage;
+  const [film, area] = [
+    textOf(page, "optics.hidingFilmUm"),
+    textOf(page, "optics.coverageCm2PerMl"),
+  ];
+  const { sheet } = page.worded;
+  const { reasons } = sheet.optics;
+  const isNever = isMoreThanACoat(sheet);
+  return line(text.lines.hides, [
+    ...worded(
+      reasons.filter(({ rule }) => OF_A_FILM.test(rule)),
+      page,
+    ),
+    film === undefined
+      ? ""
+      : isNever
+        ? text.hidesNever
+        : glazesThoughItHides(page)
+          ? text.hidesByDarkness(film)
+          : text.hidesLine(film),
+    area === undefined || isNever ? "" : text.covers(area),
+  ]);
+}
+
+/** A dark colour can hide a chart and yet have little body, which is what its class goes by. */
+function glazesThoughItHides({ sheet }: SheetPage): boolean {
+  const { opacityClass, scatteringPower } = sheet.optics;
+  return (
+    isKnown(opacityClass) &&
+    ["transparent", "semi-transparent"].includes(opacityClass.value) &&
+    inputsOf(opacityClass).includes(scatteringPower)
+  );
+}
+
+function finish(page: SheetPage): LineView[] {
+  const text = page.words.pages.sheetPage;
+  const { drying, optics } = page.sheet;
+  const word = textOf(page, "oil.finish");
+  return line(text.lines.finish, [
+    word === undefined ? "" : text.finishLine(upperFirst(word)),
+    ...worded([...drying.filmHealth.filter(({ rule }) => OF_THE_FINISH.test(rule))], page),
+    ...(optics.gloss === undefined ? [] : worded([optics.gloss.sentence], page)),
+  ]);
+}
+
+function age(page: SheetPage): LineView[] {
+  return line(
+    page.words.pages.sheetPage.lines.age,
+    worded(
+      page.sheet.drying.filmHealth.filter(
+        ({ rule }) => !OF_THE_FINISH.test(rule) && rule !== OF_A_MEDIUM,
+      ),
+      page,
+    ),
+  );
+}
+
+function oilAndSizes(page: SheetPage): LineView[] {
+  const text = page.words.pages.sheetPage;
+  const grams = textOf(page, "oil.oilIndexGPer100g");
+  const { oilIndexGPer100g: oil } = page.sheet.oil;
+  const isOwn = isKnown(oil) && oil.restsOn === "measured";
+  return grams === undefined
+    ? []
+    : line(text.lines.oil, [isOwn ? text.oilLine(grams) : text.oilNotWeighed(grams)]);
+}

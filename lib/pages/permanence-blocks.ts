@@ -1,0 +1,109 @@
+import { isKnown } from "../quantities/figure.ts";
+import { figureText } from "../present/figure-text.ts";
+import { propertyView } from "../present/property-view.ts";
+import { standingView } from "../present/standing-view.ts";
+import type { Block } from "../blocks/block.ts";
+import { blocksOf } from "../blocks/section-blocks.ts";
+import type { CellView, ListView, PropertyView, TableView } from "../present/views.ts";
+import { sourceLink } from "./page-context.ts";
+import { reasons, type SheetPage } from "./page-of-sheet.ts";
+
+/** Lightfastness by what it rests on: only the standard's own exposures, or somebody's word, make a category. */
+export function permanenceBlocks(page: SheetPage): Block[] {
+  return blocksOf({
+    summary: permanenceSummary(page),
+    properties: { caption: page.words.pages.permanence.caption, rows: rows(page) },
+    tables: formTable(page),
+    lists: permanenceReasons(page),
+  });
+}
+
+/** What the finding rests on, what speaks against it, and what the paint is sensitive to. */
+export function permanenceReasons(page: SheetPage): ListView[] {
+  const { permanence } = page.sheet;
+  const { permanence: text, paint } = page.words.pages;
+  return [
+    ...reasons(page, text.why, permanence.reasons),
+    ...reasons(page, paint.permanence.contradictions, permanence.contradictions),
+    ...reasons(page, text.sensitivities, permanence.sensitivities),
+  ];
+}
+
+/** The finding, and what its category rests on. */
+export function permanenceSummary({ sheet, words }: SheetPage): string[] {
+  const { basis, category, expectation } = sheet.permanence;
+  const { permanence: text, paint } = words.pages;
+  const { categories, expectation: expectations } = words.pages.sheet;
+  const known = isKnown(category) ? category.value : "";
+  const word = categories[known] ?? known;
+  switch (basis) {
+    case "exposed under the standard":
+      return [text.exposed(word, known), text.note];
+    case "own exposure":
+      return [paint.permanence.ownExposure(known), text.note];
+    case "stated":
+      return [text.stated(word, known), text.note];
+    case "expected":
+      return isKnown(expectation)
+        ? [text.expected(expectations[expectation.value] ?? `expected ${expectation.value}`)]
+        : [text.none];
+    case "not known":
+      return [text.none];
+  }
+}
+
+function rows({ worded, sheet: { permanence }, words, place, context }: SheetPage): PropertyView[] {
+  const property = (path: string, name?: string): PropertyView =>
+    propertyView(worded.leaf(path), words, sourceLink(context, place), name);
+  return [
+    isKnown(permanence.category)
+      ? property("permanence.category", words.pages.paint.permanence.names[permanence.basis])
+      : property("permanence.expectation"),
+    property("permanence.deltaEab"),
+    property("permanence.blueWool"),
+  ];
+}
+
+/** Each form with its change, and the standard and exposure that the record names. */
+function formTable({
+  worded,
+  sheet: {
+    permanence: { forms },
+  },
+  words,
+}: SheetPage): TableView[] {
+  if (forms.length === 0) return [];
+  const text = words.pages.paint.permanence.forms;
+  return [
+    {
+      caption: text.caption,
+      columns: [
+        { head: text.columns.form },
+        { head: text.columns.change, numeric: true },
+        { head: text.columns.category },
+        { head: text.columns.standard },
+        { head: text.columns.exposure },
+      ],
+      rows: forms.map(({ slug, deltaEab, category, standards, exposures }): CellView[] => [
+        { text: text.names[slug] ?? slug },
+        deltaEab === undefined || !isKnown(deltaEab)
+          ? { text: "\u2013", reason: text.notExposed }
+          : {
+              text: figureText(
+                worded.leaf(`permanence.forms.${slug}.deltaEab`).row,
+                deltaEab,
+                words,
+              ),
+              standing: standingView(deltaEab, words),
+            },
+        {
+          text: isKnown(category) ? category.value : "\u2013",
+          standing: standingView(category, words),
+        },
+        { text: standards.length === 0 ? text.stated : standards.join(words.semicolon) },
+        { text: exposures.length === 0 ? text.stated : exposures.join(words.semicolon) },
+      ]),
+      note: text.note,
+    },
+  ];
+}

@@ -1,0 +1,56 @@
+import type { CautionsBlock } from "../blocks/block.ts";
+import type { CautionView } from "../present/handling-views.ts";
+import { statementText } from "../present/statement-text.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Words } from "../words/words.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
+
+type Cautions = Sheet["cautions"]["studio"];
+
+/** What is done before the colour is paint: it belongs to the bench. */
+const AT_THE_BENCH = "weighing and mulling";
+
+export function isAtTheBench(operation: string): boolean {
+  return operation === AT_THE_BENCH;
+}
+
+/** Cautions of one colour by operation, but for what holds of every colour; no block for none. */
+export function studioCautions(
+  { sheet, words }: SheetPage,
+  wanted: (operation: string) => boolean,
+): CautionsBlock[] {
+  const own = sheet.cautions.studio.filter(({ general }) => !general);
+  const operations = [...new Set(own.map(({ operation }) => operation))].filter(wanted);
+  return operations.length === 0
+    ? []
+    : [
+        {
+          kind: "cautions",
+          operations: operations.map((operation) => ({
+            operation: words.operations[operation] ?? operation,
+            cautions: cautionsByReason(
+              own.filter((caution) => caution.operation === operation),
+              words,
+            ),
+          })),
+        },
+      ];
+}
+
+/** Sentences that share a reason, in the order of the first of them. */
+export function cautionsByReason(cautions: Cautions, words: Words): CautionView[] {
+  const groups = new Map<string, string[]>();
+  for (const caution of cautions) {
+    const reason = statementText(caution.reason, words);
+    groups.set(reason, [...(groups.get(reason) ?? []), statementText(caution, words)]);
+  }
+  return [...groups].map(([reason, sentences]) => ({ sentences, reason }));
+}
+
+/** What to mind before the pigment is paint, one sentence each: what holds for every colour too. */
+export function mullingCautions({ sheet, words }: SheetPage): string[] {
+  const sentences = sheet.cautions.studio
+    .filter(({ operation }) => isAtTheBench(operation))
+    .map((caution) => statementText(caution, words));
+  return [...new Set(sentences)];
+}

@@ -1,0 +1,139 @@
+import type { Block, LineView, WallBlock } from "../blocks/block.ts";
+import { isKnown } from "../quantities/figure.ts";
+import { ends } from "../quantities/interval.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { statement } from "../blocks/section-blocks.ts";
+import { colourTile } from "./colour-tile.ts";
+import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
+import { coloursLetDownIn } from "./colours-tinted-with.ts";
+import type { PageContext } from "./page-context.ts";
+import { comparablePaint, comparableTintPaint } from "./screen-swatch.ts";
+import type { SheetPage } from "./page-of-sheet.ts";
+import { whiteningParts } from "./six-facts.ts";
+
+/** What a white is for and how it stands beside the other whites; then every colour that was tried in it. */
+export function whiteBlocks(page: SheetPage): Block[] {
+  const lines = whiteLines(page);
+  const { tiles, all } = tintTiles(page);
+  const { parts } = page.words.pages;
+  return [
+    ...(lines.length === 0 ? [] : [{ kind: "lines", lines } as const]),
+    ...(tiles.length === 0
+      ? []
+      : [{ kind: "wall", form: "tints", tiles } as const, legend(page, tiles)]),
+    ...(tiles.length === all ? [] : [statement(parts.someOf(tiles.length, all), "note")]),
+  ];
+}
+
+function whiteLines({ sheet, context, words }: SheetPage): LineView[] {
+  const text = words.pages.sheetPage.white;
+  const others = context.sheets
+    .map((one) => one.sheet)
+    .filter(({ slug, family }) => family === "white" && slug !== sheet.slug);
+  const line = (name: string, sentence: string | undefined): LineView[] =>
+    sentence === undefined ? [] : [{ name, sentences: [{ text: sentence }] }];
+  const beside = (told: (white: Sheet) => string | undefined): string => {
+    const parts = others.flatMap((white) => {
+      const own = told(white);
+      return own === undefined ? [] : [text.other(white.name, own)];
+    });
+    return parts.length === 0 ? "" : ` ${text.others(words.listed(parts))}`;
+  };
+  const [lightness, yellowness] = (["L", "b"] as const).map(
+    (axis) =>
+      (white: Sheet): string | undefined => {
+        const figure = white.notations.masstone?.lab["D65/10"]?.[axis];
+        return figure !== undefined && isKnown(figure)
+          ? words.numbers.decimal(figure.value, 1)
+          : undefined;
+      },
+  );
+  const parts = (white: Sheet): string | undefined => whiteningParts(white.slug, context)?.text;
+  const reference =
+    context.records.colours.get(context.records.workshop.strengthReference ?? "")?.record.name ??
+    "";
+  const said = <T>(value: T | undefined, sentence: (value: T) => string): string | undefined =>
+    value === undefined ? undefined : sentence(value);
+  const purposes = sheet.family === "extender" ? [] : whitePurposes(sheet, others, context);
+  return [
+    ...line(text.names.use, purposes.length === 0 ? undefined : purposes.join(" ")),
+    ...line(
+      text.names.whitens,
+      said(
+        whiteningParts(sheet.slug, context),
+        (own) => text.whitens(own.text, reference, own.by) + beside(parts),
+      ),
+    ),
+    // A film of an extender shows its chart: how bright that is, is not its own.
+    ...(sheet.family === "extender"
+      ? []
+      : [
+          ...line(
+            text.names.bright,
+            said(lightness?.(sheet), (own) => text.bright(own) + beside((w) => lightness?.(w))),
+          ),
+          ...line(
+            text.names.yellow,
+            said(yellowness?.(sheet), (own) => text.yellow(own) + beside((w) => yellowness?.(w))),
+          ),
+        ]),
+  ];
+}
+
+/** What the places of a tile are, and what an empty one means where there is one. */
+function legend({ words }: SheetPage, tiles: WallBlock["tiles"]): Block {
+  const text = words.pages.sheetPage.white;
+  const hasEmpty = tiles.some(({ tints = [] }) => tints.some(({ colour }) => colour === undefined));
+  return statement(hasEmpty ? `${text.tints} ${text.tintsMissing}` : text.tints, "note");
+}
+
+/** What its own figures make a white good for, against the other whites of the range. */
+function whitePurposes(sheet: Sheet, others: readonly Sheet[], context: PageContext): string[] {
+  const { uses } = context.words.pages.sheetPage.white;
+  const parts = ({ slug }: Sheet): number | undefined => {
+    const figure = whiteningParts(slug, context)?.figure;
+    return figure !== undefined && isKnown(figure) && typeof figure.value === "number"
+      ? figure.value
+      : undefined;
+  };
+  const days = ({ drying }: Sheet): number | undefined =>
+    isKnown(drying.touchDryDays) ? ends(drying.touchDryDays.value)[1] : undefined;
+  const place = (of: (white: Sheet) => number | undefined): "least" | "most" | undefined => {
+    const own = of(sheet);
+    const rest = others.flatMap((white) => of(white) ?? []);
+    if (own === undefined || rest.length === 0) return undefined;
+    return rest.every((value) => own < value)
+      ? "least"
+      : rest.every((value) => own > value)
+        ? "most"
+        : undefined;
+  };
+  const strength = place(parts);
+  const drying = place(days);
+  return [
+    ...(strength === "least" ? [uses.strongest] : strength === "most" ? [uses.weakest] : []),
+    ...(drying === "least" ? [uses.fastest] : drying === "most" ? [uses.slowest] : []),
+  ];
+}
+
+/** Each colour as it comes from the tube, over its dark, middle and pale tint in this white. */
+function tintTiles({ sheet: white, context, place }: SheetPage) {
+  const letDown = new Set(coloursLetDownIn(white.slug, context).map(({ slug }) => slug));
+  const tried = context.sheets.filter(({ sheet }) => letDown.has(sheet.slug));
+  return {
+    all: tried.length,
+    tiles: evenly(tried, ON_ONE_PAGE.named).map((worded: SheetTexts) => {
+      const tint = worded.sheet.tints.find((one) => one.white.slug === white.slug);
+      const masstone = comparablePaint(worded.sheet.notations.masstone);
+      return {
+        ...colourTile(worded, context, place),
+        colours: masstone === undefined ? [] : [masstone],
+        tints: (["30", "50", "70"] as const).map((level) => {
+          const colour = comparableTintPaint(level, tint?.atL[level]);
+          return colour === undefined ? { missing: "" } : { colour };
+        }),
+      };
+    }),
+  };
+}

@@ -1,0 +1,282 @@
+import type { Language } from "../records/schema/terms.ts";
+import { of } from "./fr/phrases.ts";
+import { textsIn, type InEach, type InOthers } from "./in-each.ts";
+import { upperFirst } from "./letter-case.ts";
+import { slottedTexts, type SlottedText } from "./slotted-text.ts";
+import type { Words } from "./words.ts";
+
+/**
+ * Why a figure is missing, by the English of sheet.json: a letter in braces stands for a name.
+ * `npx vitest run --project units test/words/methods.test.ts` names a reason without a row.
+ */
+export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, SlottedText>>>> = {
+  "not in the records": {
+    de: "nicht in den Aufzeichnungen",
+    fr: "pas dans les relevés",
+    es: "no está en los registros",
+  },
+  "no oil in the records": {
+    de: "kein Öl in den Aufzeichnungen",
+    fr: "aucune huile dans les relevés",
+    es: "no hay aceite en los registros",
+  },
+  "not exposed here": { de: "hier nicht belichtet", fr: "non exposé ici", es: "no expuesto aquí" },
+  "not exposed here, and no category is stated": {
+    de: "hier nicht belichtet, und keine Kategorie ist angegeben",
+    fr: "non exposé ici, et aucune catégorie n’est déclarée",
+    es: "no expuesto aquí, y no hay ninguna categoría declarada",
+  },
+  "no blue wool reference is stated": {
+    de: "keine Stufe der Blauwollskala ist angegeben",
+    fr: "aucun degré de laine bleue n’est déclaré",
+    es: "no hay declarado ningún grado de lana azul",
+  },
+  "nothing is known of its pigments in light": {
+    de: "über das Verhalten der Pigmente im Licht ist nichts bekannt",
+    fr: "rien n’est connu de ses pigments à la lumière",
+    es: "no se sabe nada de sus pigmentos a la luz",
+  },
+  "not needed: it was exposed, or is stated": {
+    de: "nicht nötig: belichtet oder angegeben",
+    fr: "inutile\u202f: exposé, ou déclaré",
+    es: "no hace falta: se expuso, o está declarado",
+  },
+  "no drawdown of known thickness over black and white": {
+    de: "kein Aufstrich bekannter Dicke über Schwarz und Weiß",
+    fr: "aucune application d’épaisseur connue sur noir et blanc",
+    es: "no hay aplicación de espesor conocido sobre negro y blanco",
+  },
+  "it was drawn down over black and white, but the thickness of that film is not recorded": {
+    de: "über Schwarz und Weiß aufgestrichen, doch die Dicke dieses Films ist nicht aufgezeichnet",
+    fr: "appliqué sur noir et blanc, mais l’épaisseur de ce film n’est pas relevée",
+    es: "se extendió sobre negro y blanco, pero el espesor de esa película no consta",
+  },
+  "its films tell nothing of hiding": {
+    de: "die Filme sagen nichts über das Decken",
+    fr: "ses films ne disent rien du pouvoir couvrant",
+    es: "sus películas no dicen nada de cómo cubre",
+  },
+  "the workshop names no colour to reckon strength against": {
+    de: "die Werkstatt nennt keine Bezugsfarbe für die Farbstärke",
+    fr: "l’atelier ne nomme aucune couleur de référence pour la force",
+    es: "el taller no nombra ningún color de referencia para la fuerza",
+  },
+  "what a white or an extender does shows in a dark colour let down in it": {
+    de: "was ein Weiß oder ein Füllstoff tut, zeigt eine dunkle Farbe, die damit aufgehellt ist",
+    fr: "ce que fait un blanc ou une charge se voit à une couleur sombre dégradée avec",
+    es: "lo que hace un blanco o una carga se ve en un color oscuro rebajado con él",
+  },
+  "no let-downs from which strength can be fitted": {
+    de: "keine Aufhellungen, aus denen sich die Farbstärke anpassen ließe",
+    fr: "aucun dégradé dont la force puisse être ajustée",
+    es: "no hay rebajes de los que pueda ajustarse la fuerza",
+  },
+  "no let-down in a white of the reference": {
+    de: "keine Aufhellung in einem Weiß der Bezugsfarbe",
+    fr: "aucun dégradé dans un blanc de la référence",
+    es: "ningún rebaje en un blanco de la referencia",
+  },
+  "not even 5 mm hides": {
+    de: "nicht einmal 5 mm decken",
+    fr: "même 5 mm ne couvrent pas",
+    es: "ni 5 mm cubren",
+  },
+  "its let-downs tell how much it scatters beside its whites, and not how much a film of it does": {
+    de: "die Aufhellungen sagen, wie stark sie gegenüber ihren Weiß streut, und nicht, wie stark ein Film von ihr",
+    fr: "ses dégradés disent combien elle diffuse par rapport à ses blancs, et non combien en diffuse un film",
+    es: "sus rebajes dicen cuánto dispersa junto a sus blancos, y no cuánto dispersa una película suya",
+  },
+  "neither its films nor let-downs tell how much it scatters": {
+    de: "weder Filme noch Aufhellungen sagen, wie stark sie streut",
+    fr: "ni ses films ni ses dégradés ne disent combien elle diffuse",
+    es: "ni sus películas ni sus rebajes dicen cuánto dispersa",
+  },
+  "too dark for a class by contrast ratio, and how much it scatters is not told": {
+    de: "zu dunkel für eine Klasse nach Kontrastverhältnis, und wie stark sie streut, ist nicht bekannt",
+    fr: "trop sombre pour une classe par rapport de contraste, et l’on ne sait combien elle diffuse",
+    es: "demasiado oscuro para una clase por relación de contraste, y no se sabe cuánto dispersa",
+  },
+  "how much metal is in it is not recorded": {
+    de: "wie viel Metall darin ist, ist nicht aufgezeichnet",
+    fr: "la part de métal n’est pas consignée",
+    es: "cuánto metal contiene no está registrado",
+  },
+  "its paints were not weighed": {
+    de: "die Farben darin wurden nicht gewogen",
+    fr: "ses peintures n’ont pas été pesées",
+    es: "sus pinturas no se pesaron",
+  },
+  "how its pigment acts on drying oil is not known here": {
+    de: "wie das Pigment auf trocknendes Öl wirkt, ist hier nicht bekannt",
+    fr: "ce que son pigment fait à l’huile siccative n’est pas connu ici",
+    es: "aquí no se sabe qué hace su pigmento al aceite secante",
+  },
+  "the white is recorded as a pigment, not as a paint": {
+    de: "das Weiß ist als Pigment aufgezeichnet, nicht als Farbe",
+    fr: "le blanc est consigné comme pigment, non comme peinture",
+    es: "el blanco está registrado como pigmento, no como pintura",
+  },
+  "its estimate reaches from gloss to matte": {
+    de: "die Schätzung reicht von glänzend bis matt",
+    fr: "l’estimation va du brillant au mat",
+    es: "su estimación va de brillante a mate",
+  },
+  "it was weighed as paint, and how much of each paint is pigment is not recorded": {
+    de: "gewogen wurde Farbe, und wie viel Pigment in jeder ist, ist nicht aufgezeichnet",
+    fr: "pesé en peinture, et la part de pigment de chaque peinture n’est pas consignée",
+    es: "se pesó como pintura, y cuánto de cada pintura es pigmento no está registrado",
+  },
+  "the parts of its pigments are not in the record": {
+    de: "die Teile der Pigmente sind nicht aufgezeichnet",
+    fr: "les parts de ses pigments ne sont pas consignées",
+    es: "las partes de sus pigmentos no están en el registro",
+  },
+  "the mixture itself was not let down in this white": {
+    de: "die Mischung selbst wurde in diesem Weiß nicht aufgehellt",
+    fr: "le mélange lui-même n’a pas été dégradé dans ce blanc",
+    es: "la mezcla misma no se rebajó en este blanco",
+  },
+  "no trial to through dry": {
+    de: "kein Versuch bis durchgetrocknet",
+    fr: "aucun essai mené jusqu’au sec à cœur",
+    es: "ningún ensayo hasta seco en profundidad",
+  },
+  "its strength does not compare with {a}'s": {
+    de: "die Farbstärke lässt sich nicht mit der von {a} vergleichen",
+    fr: (name) => `sa force ne se compare pas à celle ${of(name)}`,
+    es: "su fuerza no se compara con la de {a}",
+  },
+  "{a}, which strength is reckoned against, has no let-downs from which it can be fitted": {
+    de: "{a}, woran die Farbstärke gemessen wird, hat keine Aufhellungen, aus denen sie sich anpassen ließe",
+    fr: "{a}, à quoi la force se compare, n’a aucun dégradé dont elle puisse être ajustée",
+    es: "{a}, con el que se compara la fuerza, no tiene rebajes de los que se pueda ajustar",
+  },
+  "no paint is made of {a} alone": {
+    de: "aus {a} allein ist keine Farbe gemacht",
+    fr: (name) => `aucune peinture n’est faite ${of(name)} seul`,
+    es: "ninguna pintura está hecha de {a} solo",
+  },
+  "how {a} stands in light is not known, and a mixture is as good as its weakest": {
+    de: "das Verhalten von {a} im Licht ist nicht bekannt, und eine Mischung ist so gut wie ihr schwächstes Pigment",
+    fr: (name) =>
+      `la tenue ${of(name)} à la lumière n’est pas connue, et un mélange vaut son pigment le plus faible`,
+    es: "no se sabe cómo aguanta a la luz {a}, y una mezcla vale lo que su pigmento más débil",
+  },
+};
+
+/** Fields of the records, as a path ends. */
+const FIELDS: Readonly<Record<string, InOthers>> = {
+  densityGPerCm3: { de: "Dichte", fr: "masse volumique", es: "densidad" },
+  densityGPerMl: { de: "Dichte", fr: "masse volumique", es: "densidad" },
+  oilAbsorptionGPer100g: { de: "Ölzahl", fr: "prise d’huile", es: "absorción de aceite" },
+  oilIndexGPer100g: { de: "Ölindex", fr: "indice d’huile", es: "índice de aceite" },
+  bulkDensityLooseGPerMl: {
+    de: "Schüttdichte, lose",
+    fr: "masse volumique apparente, sans tassement",
+    es: "densidad aparente, sin compactar",
+  },
+  bulkDensityTappedGPerMl: {
+    de: "Stampfdichte",
+    fr: "masse volumique apparente, après tassement",
+    es: "densidad aparente, compactada",
+  },
+  sizeUm: { de: "Teilchengröße", fr: "taille des particules", es: "tamaño de partícula" },
+  particleSizeUm: { de: "Teilchengröße", fr: "taille des particules", es: "tamaño de partícula" },
+  finenessOfGrindUm: { de: "Mahlfeinheit", fr: "finesse de broyage", es: "finura de molienda" },
+  gloss60: { de: "Glanz bei 60°", fr: "brillance à 60°", es: "brillo a 60°" },
+  parts: { de: "Teile", fr: "parts en masse", es: "partes en masa" },
+  tints: { de: "Aufhellungen", fr: "dégradés", es: "rebajes" },
+  films: { de: "Filme", fr: "films", es: "películas" },
+  masstone: { de: "Vollton", fr: "ton plein", es: "tono pleno" },
+  dryingTrials: { de: "Trockenversuche", fr: "essais de séchage", es: "ensayos de secado" },
+  touchDryDays: {
+    de: "Tage bis grifftrocken",
+    fr: "jours jusqu’au sec au toucher",
+    es: "días hasta seco al tacto",
+  },
+  throughDryDays: {
+    de: "Tage bis durchgetrocknet",
+    fr: "jours jusqu’au sec à cœur",
+    es: "días hasta seco en profundidad",
+  },
+  exposures: { de: "Belichtungen", fr: "expositions", es: "exposiciones" },
+  lightfastness: { de: "Lichtechtheit", fr: "solidité à la lumière", es: "solidez a la luz" },
+  blueWool: { de: "Blauwollskala", fr: "laine bleue", es: "lana azul" },
+  colours: { de: "Farben", fr: "couleurs", es: "colores" },
+  colourIndexName: {
+    de: "Colour-Index-Name",
+    fr: "nom au Colour Index",
+    es: "nombre del Colour Index",
+  },
+  pigments: { de: "Pigmente", fr: "pigments", es: "pigmentos" },
+  vehicle: { de: "Bindemittel", fr: "liant", es: "aglutinante" },
+  formula: { de: "Formel", fr: "formule", es: "fórmula" },
+  mineral: { de: "Mineral", fr: "minéral", es: "mineral" },
+  year: { de: "Jahr", fr: "année", es: "año" },
+  price: { de: "Preis", fr: "prix", es: "precio" },
+  body: { de: "Konsistenz", fr: "corps", es: "cuerpo" },
+  oilSeparation: { de: "Ölabscheidung", fr: "séparation d’huile", es: "separación de aceite" },
+  dispersion: { de: "Anreiben", fr: "broyage", es: "molienda" },
+  bulkDensityTappedGPerCm3: {
+    de: "Stampfdichte",
+    fr: "masse volumique apparente, après tassement",
+    es: "densidad aparente, asentado",
+  },
+  hazards: { de: "Gefahrenangaben", fr: "données de danger", es: "datos de peligro" },
+  surface: { de: "Oberfläche", fr: "surface", es: "superficie" },
+  percentOfOil: { de: "Anteil am Öl", fr: "part sur l’huile", es: "parte sobre el aceite" },
+  metalPercent: { de: "Metallgehalt", fr: "part de métal", es: "parte de metal" },
+};
+
+/** Before what would be needed. */
+const NEEDS: InEach = {
+  en: "; needs ",
+  de: "; es fehlt: ",
+  fr: "\u202f; il faut\u202f: ",
+  es: "; hace falta: ",
+};
+
+/** Why a figure is missing and what would be needed, in a sentence of a language. */
+export function absenceIn(language: Language): Words["absence"] {
+  const reasonText = language === "en" ? undefined : slottedTexts(textsIn(language, REASONS));
+  const stop = language === "fr" ? "\u202f; " : "; ";
+  const field = language === "en" ? englishField : fieldIn(language);
+  return ({ reason, wanting }) => {
+    const why = upperFirst(
+      reason
+        .split("; ")
+        .map((part) => reasonText?.(part) ?? part)
+        .join(stop),
+    );
+    return wanting.length === 0
+      ? `${why}.`
+      : `${why}${NEEDS[language]}${wanting.map(field).join(", ")}.`;
+  };
+}
+
+/** The last part of a record path as words: `pigments.lamp-black.densityGPerCm3` is "Dichte (lamp black)". */
+function fieldIn(language: keyof InOthers): (path: string) => string {
+  return (path) => {
+    const [last, owner] = fieldAndOwner(path);
+    const field = FIELDS[last]?.[language] ?? last.replaceAll("-", " ");
+    return owner === undefined ? field : `${field} (${owner})`;
+  };
+}
+
+/** The same in English: "density of lamp black". */
+function englishField(path: string): string {
+  const [last, owner] = fieldAndOwner(path);
+  const field = last
+    .replace(/(GPer100g|GPerCm3|GPerMl|Um|Days|G60)$/, "")
+    .replace(/[A-Z0-9]+/g, (capital) => ` ${capital.toLowerCase()}`)
+    .trim();
+  return owner === undefined ? field : `${field} of ${owner}`;
+}
+
+function fieldAndOwner(path: string): readonly [field: string, owner?: string] {
+  const parts = path.split(".");
+  const last = parts.at(-1) ?? path;
+  return parts.length > 2 && parts[0] === "pigments"
+    ? [last, (parts[1] ?? "").replaceAll("-", " ")]
+    : [last];
+}

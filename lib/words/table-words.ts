@@ -1,0 +1,39 @@
+import type { Language } from "../records/schema/terms.ts";
+import { absenceIn } from "./absence.ts";
+import { elided } from "./fr/phrases.ts";
+import { figureWords } from "./figures.ts";
+import { textsIn } from "./in-each.ts";
+import { METHODS } from "./methods.ts";
+import { pigmentWord } from "./pigment-words.ts";
+import { allWorded, slottedTexts } from "./slotted-text.ts";
+import type { Words } from "./words.ts";
+
+/** What the tables of this room say in one language: a row of theirs holds a text in each. */
+export function tableWords(
+  language: Language,
+): Pick<
+  Words,
+  "figures" | "glosses" | "units" | "unitsOfOne" | "method" | "absence" | "substance"
+> {
+  return {
+    ...figureWords(language),
+    method: methodIn(language),
+    absence: absenceIn(language),
+    substance: (named) => pigmentWord(named, language),
+  };
+}
+
+/** What a record says of a method in words of its own stays as it was written. */
+function methodIn(language: Language): Words["method"] {
+  if (language === "en") return (method) => method;
+  const text = slottedTexts(textsIn(language, METHODS));
+  const bent = language === "fr" ? elided : (said: string) => said;
+  return (method) => bent(inPrint(allWorded(method, text), language, method));
+}
+
+/** Numbers and stops that were put in, as the language prints them; a record's own words stay. */
+function inPrint(said: string, language: Language, method: string): string {
+  if (said === method) return said;
+  const marked = said.replace(/(?<=\d)\.(?=\d)/g, ",");
+  return language === "fr" ? marked.replaceAll("; ", "\u202f; ") : marked;
+}
