@@ -18,7 +18,7 @@ import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 /** Classifications, components and label elements that are of no closed list or make no whole, each at its line. */
 export function* hazardFaults(
   files: ParsedFiles,
-  { metals, precautions }: HazardKnowledge,
+  { metals, precautions, texts }: HazardKnowledge,
 ): Faults {
   for (const pigment of files.pigments.values()) {
     yield* substanceFaults(pigment, metals);
@@ -29,7 +29,7 @@ export function* hazardFaults(
   for (const { record, yaml } of files.colours.values()) {
     for (const fault of formulaIdentifierFaults(record.ufi)) yield told(fault, yaml, []);
     if (record.label !== undefined)
-      for (const fault of statedLabelFaults(record.label, precautions))
+      for (const fault of statedLabelFaults(record.label, { precautions, texts }))
         yield told(fault, yaml, ["label"]);
   }
 }

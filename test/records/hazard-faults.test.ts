@@ -205,7 +205,21 @@ describe("what the maker's label states", () => {
     label(
       "a precaution that there is none of",
       `${SOUND}, precautionaryStatements: [P999]`,
-      "137 warning There is no statement code P999 records/hazard",
+      "137 error There is no statement code P999 records/hazard",
+    ),
+    label(
+      "a precaution of two parts, one of them misspelt",
+      `${SOUND}, precautionaryStatements: [P301+P321, P301+P392]`,
+      "148 error There is no statement code P301+P392; nearest: P301+P312 records/hazard",
+    ),
+    label(
+      "a supplement that there is none of",
+      `${SOUND}, supplemental: [EUH201B]`,
+      "126 error There is no statement code EUH201B; nearest: EUH201 records/hazard",
+    ),
+    label(
+      "a precaution that is never chosen here, and is the law's",
+      `${SOUND}, precautionaryStatements: [P321, P231+P232]`,
     ),
     label(
       "a class that there is none of",
