@@ -125,13 +125,7 @@ function inputsTextOn(colour: string): (figure: Figure) => string {
 
 /** What a sheet cites. */
 export function sheetSources({ worded, context, words }: SheetPage): SourceEntryView[] {
-  const keys = [
-    ...new Set(
-      worded.plain.evidence
-        .map(({ source }) => source)
-        .filter((source) => typeof source === "string"),
-    ),
-  ].sort(slugOrder);
+  const keys = [...worded.inShort.sources].sort(slugOrder);
   return keys.flatMap((key) => {
     const source = context.records.sources.get(key);
     return source === undefined ? [] : [sourceEntry(key, source, words, [])];

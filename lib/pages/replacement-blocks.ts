@@ -1,10 +1,13 @@
 /** What takes the place of a colour that some may not use: nearest tubes and recipes, and what changes with each. */
 import type { Block } from "../blocks/block.ts";
+import { partText, textHash } from "../kept/part-hashes.ts";
 import { readOnce, type RememberedReads } from "../kept/reads.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { mixesOf, searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
 import { byOrder, judgedMix, paintPasses, type MixLimits } from "../mixing/finding/judged-mix.ts";
+import type { LadderModel } from "../optics/tints/ladder.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { readTarget, type Target } from "../mixing/finding/target.ts";
 import { addressOf } from "../mixing/mix-address.ts";
@@ -216,6 +219,9 @@ function nearestColours(
     .map(({ slug }) => slug);
 }
 
+/** A ladder goes into dozens of searches, and is a long text. */
+const ladderHash = remembered((ladder: LadderModel) => textHash([partText(ladder)]));
+
 /** Pairs and, where none may be it, threes: in each white that may be used. */
 function recipes(
   paint: MixingPaint,
@@ -248,7 +254,8 @@ function recipes(
           isWhiteFree: i === 0,
         };
         const search = searchOf(wish, range);
-        return kept({ modules: ["lib/mixing/finding/found-mixes.ts"], inputs: search }, () =>
+        const inputs = { ...search, ladders: search.ladders.map(ladderHash) };
+        return kept({ modules: ["lib/mixing/finding/found-mixes.ts"], inputs }, () =>
           [...mixesOf(search)].flatMap((one) => one ?? []),
         );
       });

@@ -85,16 +85,15 @@ export function sourcesPage(context: PageContext, place: PagePlace): TextPageVie
 
 /** What a sheet goes by, asked of it once for as long as it stays as it is. */
 function sourcesOf(
-  { sheet, plain }: SheetTexts,
+  { sheet, inShort }: SheetTexts,
   { steps }: PageContext,
 ): { readonly name: string; readonly slug: string; readonly keys: readonly string[] } {
   const { slug } = sheet;
-  return madeStep(steps, { modules: MODULES, name: "sources of sheets", of: slug }, () => {
-    const named = plain.evidence.flatMap(({ source }) =>
-      typeof source === "string" ? [source] : [],
-    );
-    return { name: sheet.name, slug, keys: [...new Set(named)] };
-  });
+  return madeStep(steps, { modules: MODULES, name: "sources of sheets", of: slug }, () => ({
+    name: sheet.name,
+    slug,
+    keys: [...inShort.sources],
+  }));
 }
 
 const MODULES = ["lib/pages/text-pages.ts", "lib/words/languages.ts"];

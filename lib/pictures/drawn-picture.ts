@@ -11,11 +11,17 @@ export type PictureType = (typeof PICTURE_TYPES)[number];
 /** Of PNG: flat paint packs as well as it will early. */
 const COMPRESSION_LEVEL = 4;
 
+/** A face to be drawn: plain data. */
+export interface PictureToDraw {
+  readonly face: PictureFace;
+  readonly type: PictureType;
+}
+
 /** A face as a picture in sRGB: a flat swatch has the very sRGB of its paint. */
-export async function drawnPicture(
-  { widthMm, heightMm, marks }: PictureFace,
-  type: PictureType,
-): Promise<Uint8Array> {
+export async function drawnPicture({
+  face: { widthMm, heightMm, marks },
+  type,
+}: PictureToDraw): Promise<Uint8Array> {
   const [width, height] = [Math.round(inPx(widthMm)), Math.round(inPx(heightMm))];
   const layers = layersOf(marks);
   const drawnFrom = layers.findIndex((layer) => !("colour" in layer));

@@ -1,7 +1,7 @@
 import { availableParallelism } from "node:os";
 import { keptBytes } from "../kept/kept-result.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
-import { drawnPicture, type PictureType } from "./drawn-picture.ts";
+import { drawnPicture, type PictureToDraw, type PictureType } from "./drawn-picture.ts";
 import type { SitePicture } from "./site-pictures.ts";
 
 /** By whose imports a picture is kept: what lays faces out, and what draws them. */
@@ -11,27 +11,56 @@ export const PICTURE_MODULES = [
   "lib/pictures/drawn-picture.ts",
 ] as const;
 
+/** Draws a picture, here or elsewhere. */
+type DrawPicture = (asked: PictureToDraw) => Promise<Uint8Array>;
+
 /** A picture kept by what its face is laid out from, which is looked at before anything is laid out. */
 export async function keptPicture(
   { of, face }: SitePicture,
   type: PictureType,
   cache: WorkCache | undefined,
+  draw: DrawPicture = drawnPicture,
 ): Promise<Uint8Array> {
   return keptBytes(cache, { modules: PICTURE_MODULES, inputs: { of, type } }, async () =>
-    drawnPicture(face(), type),
+    draw({ face: face(), type }),
   );
 }
 
-/** Pictures written as they come, as many drawn side by side as there are processors. */
-export async function eachPicture(
+/** Asked of a thread at a time, so that it has something to do while the one that asks makes pages. Our own choice. */
+const ASKED_AHEAD = 8;
+
+/** Pictures that are being drawn. */
+export interface BegunPictures {
+  /** All of them, once they are written: for whoever has nothing else to do. */
+  readonly done: () => Promise<void>;
+}
+
+/**
+ * Pictures written as they come, as many drawn side by side as there are processors.
+ * @param beside draws in a thread: then only what that has not been asked for in the end is drawn here.
+ */
+export function begunPictures(
   pictures: readonly SitePicture[],
   type: PictureType,
   cache: WorkCache | undefined,
   write: (path: string, bytes: Uint8Array) => void,
-): Promise<void> {
+  beside?: DrawPicture,
+): BegunPictures {
   const left = pictures.values();
-  const drawer = async (): Promise<void> => {
-    for (const picture of left) write(picture.path, await keptPicture(picture, type, cache));
+  const drawers = async (count: number, draw?: DrawPicture): Promise<unknown> => {
+    const drawer = async (): Promise<void> => {
+      for (const picture of left)
+        write(picture.path, await keptPicture(picture, type, cache, draw));
+    };
+    return Promise.all(Array.from({ length: count }, drawer));
   };
-  await Promise.all(Array.from({ length: availableParallelism() }, drawer));
+  const begun =
+    beside === undefined ? drawers(availableParallelism()) : drawers(ASKED_AHEAD, beside);
+  // Whoever waits for them is told what stopped them.
+  begun.catch(() => undefined);
+  return {
+    done: async () => {
+      await Promise.all([begun, ...(beside === undefined ? [] : [drawers(1)])]);
+    },
+  };
 }

@@ -7,27 +7,50 @@ import { figureText } from "./figure-text.ts";
 import { statementText } from "./statement-text.ts";
 import type { Words } from "../words/words.ts";
 
+/** What pages of the whole range ask of each sheet's published texts. */
+export interface SheetInShort {
+  /** Keys of the bibliography, each once. */
+  readonly sources: readonly string[];
+  /** How many of its figures are not stated. */
+  readonly notStatedCount: number;
+}
+
 /** A sheet with its finished texts: what pages, pictures, paper and sheet.json are all made from. */
 export interface SheetTexts {
   readonly sheet: Sheet;
   readonly plain: PublishedSheet;
+  readonly inShort: SheetInShort;
   /** @throws RangeError for a path that is no figure of this sheet, with the nearest. */
   readonly leaf: (path: string) => FigureEntry;
   readonly has: (path: string) => boolean;
 }
 
-/** The published texts are made when they are first asked for. */
-export function sheetTexts(sheet: Sheet, words: Words): SheetTexts {
-  const plain = readWhenAsked(() =>
-    publishedSheet(sheet, {
+/** Holds published texts for a while; they can be made again. */
+export type HoldTexts = (made: () => PublishedSheet) => PublishedSheet;
+
+/**
+ * The published texts are made when they are first asked for.
+ * @param hold how long they are held; without it for as long as the sheet's texts are.
+ */
+export function sheetTexts(sheet: Sheet, words: Words, hold?: HoldTexts): SheetTexts {
+  let short: SheetInShort | undefined;
+  const made = (): PublishedSheet => {
+    const published = publishedSheet(sheet, {
       ruling: (ruling) => statementText(ruling, words),
       figure: (row, figure) => figureText(row, figure, words),
-    }),
-  );
+    });
+    // Told now, since whoever asks for it later would have all of it made again.
+    short ??= inShort(published);
+    return published;
+  };
+  const plain = hold === undefined ? readWhenAsked(made) : () => hold(made);
   return {
     sheet,
     get plain() {
       return plain();
+    },
+    get inShort() {
+      return short ?? inShort(plain());
     },
     has: (path) => figureEntry(sheet, path) !== undefined,
     leaf: (path) => {
@@ -42,4 +65,9 @@ export function sheetTexts(sheet: Sheet, words: Words): SheetTexts {
       );
     },
   };
+}
+
+function inShort({ evidence, notStated }: PublishedSheet): SheetInShort {
+  const sources = evidence.flatMap(({ source }) => (typeof source === "string" ? [source] : []));
+  return { sources: [...new Set(sources)], notStatedCount: notStated.length };
 }

@@ -1,5 +1,6 @@
 import type { SourceKey } from "../sources/source.ts";
 import { ends, type Interval, type Quantity } from "./interval.ts";
+import { notesOn } from "./noted-on.ts";
 
 /** Where a figure stands in its sheet, array members by slug: `tints.titanium-white.atL.50.b`. */
 export type FigurePath = string;
@@ -64,7 +65,7 @@ export interface NotStated extends Made {
 export type Figure<V extends Amount = Amount> = Known<V> | NotStated;
 
 /** What each figure was made from. A value that is not in here is no figure, whatever it was cast to. */
-const INPUTS = new WeakMap<object, readonly Input[]>();
+const INPUTS = notesOn<object, readonly Input[]>();
 
 function made<F extends Figure>(figure: Omit<F, keyof Made>, inputs: readonly Input[]): F {
   INPUTS.set(figure, inputs);

@@ -1,3 +1,4 @@
+import { certain } from "../quantities/at.ts";
 import { isFigure, type Figure, type FigurePath } from "../quantities/figure.ts";
 import type { Declared, Shape } from "./declaration.ts";
 import { figureRow, type FigureRow } from "./figure-table.ts";
@@ -20,32 +21,26 @@ export type PartsOfSheet = {
 /** Every figure of a sheet, known or not, with its path and row. */
 export function figureEntries(sheet: PartsOfSheet): FigureEntry[] {
   const found: FigureEntry[] = [];
-  visit(SHEET, sheet, "", "");
+  visit(WHOLE_SHEET, sheet, "");
   return found;
 
-  function visit(declared: Declared, node: unknown, path: FigurePath, pattern: string): void {
-    if (isFigure(node)) found.push({ path, row: figureRow(pattern), figure: node });
+  function visit(place: DeclaredPlace, node: unknown, path: FigurePath): void {
+    if (isFigure(node)) found.push({ path, row: place.row(), figure: node });
     else
-      for (const { name, star, part, value } of partsOf(declared, node, path))
-        visit(part, value, pathBelow(path, name), pathBelow(pattern, star));
+      for (const { name, part, value } of partsOf(place, node, path))
+        visit(part, value, pathBelow(path, name));
   }
 }
 
 /** The figure at a path of a sheet, where it has one there; found without going through all of them. */
 export function figureEntry(sheet: PartsOfSheet, path: FigurePath): FigureEntry | undefined {
-  return found(SHEET, sheet, path, "");
+  return found(WHOLE_SHEET, sheet, path);
 
-  function found(
-    declared: Declared,
-    node: unknown,
-    rest: string,
-    pattern: string,
-  ): FigureEntry | undefined {
-    if (isFigure(node))
-      return rest === "" ? { path, row: figureRow(pattern), figure: node } : undefined;
-    for (const { name, star, part, value } of partsOf(declared, node, path)) {
-      if (rest !== name && !rest.startsWith(`${name}.`)) continue;
-      const below = found(part, value, rest.slice(name.length + 1), pathBelow(pattern, star));
+  function found(place: DeclaredPlace, node: unknown, rest: string): FigureEntry | undefined {
+    if (isFigure(node)) return rest === "" ? { path, row: place.row(), figure: node } : undefined;
+    const leadsOn = (name: string): boolean => rest === name || rest.startsWith(`${name}.`);
+    for (const { name, part, value } of partsOf(place, node, path, leadsOn)) {
+      const below = found(part, value, rest.slice(name.length + 1));
       if (below !== undefined) return below;
     }
     return undefined;
@@ -57,41 +52,86 @@ export function pathBelow(path: string, name: string): string {
   return path === "" ? name : `${path}.${name}`;
 }
 
+/** What is declared at a place of a sheet: places are gone through again and again, and each looks up its row once. */
+export interface DeclaredPlace {
+  readonly declared: Declared;
+  /** Of a figure. @throws RangeError for what is none. */
+  readonly row: () => FigureRow;
+  /** Of a part by its key, of a list by none; undefined where none is declared. */
+  readonly below: (key?: string) => DeclaredPlace | undefined;
+}
+
+const ONE_OF_MANY = "*";
+export const WHOLE_SHEET: DeclaredPlace = declaredPlace(SHEET, "");
+
+function declaredPlace(declared: Declared, pattern: string): DeclaredPlace {
+  const { shape } = declared;
+  const known = new Map<string, DeclaredPlace>();
+  let row: FigureRow | undefined;
+  return {
+    declared,
+    row: () => (row ??= figureRow(pattern)),
+    below: (key = ONE_OF_MANY) => {
+      const before = known.get(key);
+      if (before !== undefined) return before;
+      const part = partOf(shape, key);
+      if (part === undefined) return undefined;
+      const place = declaredPlace(
+        part,
+        pathBelow(pattern, shape.form === "members" ? key : ONE_OF_MANY),
+      );
+      known.set(key, place);
+      return place;
+    },
+  };
+}
+
+function partOf(shape: Shape, key: string): Declared | undefined {
+  if (shape.form === "members") return shape.members[key];
+  if (shape.form === "list") return shape.member;
+  return shape.form === "map" && shape.keys.includes(key) ? shape.member : undefined;
+}
+
 export interface Part {
-  /** Its key in sheet.json, and how a path and a pattern call it. */
+  /** Its key in sheet.json, and how a path calls it. */
   readonly key: string;
   readonly name: string;
-  readonly star: string;
-  readonly part: Declared;
+  readonly part: DeclaredPlace;
   readonly value: unknown;
 }
 
-/** What a sheet has at a place, by what is declared there. @throws RangeError for what is not declared. */
-export function partsOf({ shape }: Declared, node: unknown, path: string): Part[] {
+/**
+ * What a sheet has at a place, by what is declared there.
+ * @param isWanted of all that it has there, by name.
+ * @throws RangeError for what is not declared.
+ */
+export function partsOf(
+  { declared: { shape }, below }: DeclaredPlace,
+  node: unknown,
+  path: string,
+  isWanted: (name: string) => boolean = () => true,
+): Part[] {
   if (node === undefined || node === null || shape.form === "plain") return [];
-  if (shape.form === "list" && Array.isArray(node))
-    return node.map((value: unknown, i) => ({
-      key: String(i),
-      name: memberName(value, i),
-      star: "*",
-      part: shape.member,
-      value,
-    }));
+  const parts: Part[] = [];
+  if (shape.form === "list" && Array.isArray(node)) {
+    const part = certain(below());
+    for (const [i, value] of (node as readonly unknown[]).entries()) {
+      const name = memberName(value, i);
+      if (isWanted(name)) parts.push({ key: String(i), name, part, value });
+    }
+    return parts;
+  }
   if (shape.form === "figure" || shape.form === "list" || typeof node !== "object")
     throw new RangeError(`${path} is no ${shape.form}, as it is declared`);
-  return Object.entries(node as Readonly<Record<string, unknown>>).map(([key, value]) => {
-    const part = shape.form === "members" ? shape.members[key] : inMap(shape, key);
+  const own = node as Readonly<Record<string, unknown>>;
+  for (const key of Object.keys(own)) {
+    if (!isWanted(key)) continue;
+    const part = below(key);
     if (part === undefined)
       throw new RangeError(`${pathBelow(path, key)} is not declared in its section`);
-    return { key, name: key, star: shape.form === "map" ? "*" : key, part, value };
-  });
-}
-
-function inMap(
-  { keys, member }: Extract<Shape, { form: "map" }>,
-  key: string,
-): Declared | undefined {
-  return keys.includes(key) ? member : undefined;
+    parts.push({ key, name: key, part, value: own[key] });
+  }
+  return parts;
 }
 
 /** An array's member goes by its slug, a tint by its white's, a step by its ratio, a film by its micrometres: paths then survive a new neighbour. */

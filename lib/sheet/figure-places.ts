@@ -5,6 +5,7 @@ import {
   type FigurePath,
   type Input,
 } from "../quantities/figure.ts";
+import { notesOn } from "../quantities/noted-on.ts";
 import { figureEntries, type PartsOfSheet } from "./figure-entries.ts";
 
 /** Where a figure stands: on which colour's sheet, and where there. */
@@ -13,7 +14,7 @@ export interface Place {
   readonly path: FigurePath;
 }
 
-const PLACES = new WeakMap<Figure, Place>();
+const PLACES = notesOn<Figure, Place>();
 
 /** Notes where the figures of a colour's sheet, or of a part of it, stand; of two places the first. */
 export function placeFigures(colour: string, sheet: PartsOfSheet): void {

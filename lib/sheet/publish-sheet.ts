@@ -7,11 +7,10 @@ import {
   type Known,
 } from "../quantities/figure.ts";
 import { isStatement, type Statement } from "../quantities/statement.ts";
-import type { Declared } from "./declaration.ts";
-import { partsOf, pathBelow } from "./figure-entries.ts";
+import { partsOf, pathBelow, WHOLE_SHEET, type DeclaredPlace } from "./figure-entries.ts";
 import { inputPathsOn } from "./figure-places.ts";
-import { figureRow, type FigureRow } from "./figure-table.ts";
-import { SHEET, type Sheet } from "./sheet.ts";
+import type { FigureRow } from "./figure-table.ts";
+import type { Sheet } from "./sheet.ts";
 
 /** How the walk puts rulings and figures into words; lib/present knows. */
 export interface Wording {
@@ -40,25 +39,23 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
   const evidence: Record<string, unknown>[] = [];
   const missing: Wanting[] = [];
   const inputPaths = inputPathsOn(sheet.slug);
-  const values = published(SHEET, sheet, "", "") as Record<string, unknown>;
+  const values = published(WHOLE_SHEET, sheet, "") as Record<string, unknown>;
   return { values, evidence, notStated: missing };
 
-  function published(
-    declared: Declared,
-    node: unknown,
-    path: FigurePath,
-    pattern: string,
-  ): unknown {
-    if (isFigure(node)) return figureValue(node, path, figureRow(pattern));
-    if (declared.shape.form === "plain" || node === undefined || node === null) return plain(node);
-    const parts = partsOf(declared, node, path).flatMap(({ key, name, star, part, value }) => {
-      if (part.isPrivate) return [];
-      const inner = published(part, value, pathBelow(path, name), pathBelow(pattern, star));
-      return inner === undefined ? [] : [[key, inner] as const];
-    });
-    return declared.shape.form === "list"
-      ? parts.map(([, value]) => value)
-      : Object.fromEntries(parts);
+  function published(place: DeclaredPlace, node: unknown, path: FigurePath): unknown {
+    if (isFigure(node)) return figureValue(node, path, place.row());
+    const { form } = place.declared.shape;
+    if (form === "plain" || node === undefined || node === null) return plain(node);
+    const values: unknown[] = [];
+    const byKey: Record<string, unknown> = {};
+    for (const { key, name, part, value } of partsOf(place, node, path)) {
+      if (part.declared.isPrivate) continue;
+      const inner = published(part, value, pathBelow(path, name));
+      if (inner === undefined) continue;
+      if (form === "list") values.push(inner);
+      else byKey[key] = inner;
+    }
+    return form === "list" ? values : byKey;
   }
 
   function plain(node: unknown): unknown {
@@ -79,7 +76,7 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
       missing.push({ figure: path, reason: figure.reason, wanting: figure.wanting });
       return undefined;
     }
-    const value = row.kind === "share" ? figure.value : sixDigits(figure.value);
+    const value = publishedValue(row, figure);
     const { standing, unit, restsOn, method, source, uncertainty, bound } = figure;
     evidence.push({
       figure: path,
@@ -114,6 +111,11 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
           ...(ruling.source === undefined ? {} : { source: ruling.source }),
         };
   }
+}
+
+/** As sheet.json has it. */
+export function publishedValue({ kind }: FigureRow, { value }: Known<Amount>): Amount {
+  return kind === "share" ? value : sixDigits(value);
 }
 
 function sixDigits<V>(value: V): V {

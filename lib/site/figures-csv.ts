@@ -1,5 +1,8 @@
 import { stringify } from "csv-stringify/sync";
 import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { isKnown, type FigurePath } from "../quantities/figure.ts";
+import { publishedValue } from "../sheet/publish-sheet.ts";
 import type { PublishedSheet } from "./published-data.ts";
 
 /** Columns of figures.csv: the figures that a sheet is chosen by, each with its standing beside it. */
@@ -40,20 +43,24 @@ export function figuresCsv(published: readonly PublishedSheet[], steps?: KeptSte
 
 const MODULES = ["lib/site/figures-csv.ts", "lib/words/languages.ts"];
 
-function lineOf({ worded: { sheet, plain }, revision }: PublishedSheet): (string | number)[] {
-  const evidence = new Map(plain.evidence.map((entry) => [entry["figure"] as string, entry]));
+function lineOf({ worded, revision }: PublishedSheet): (string | number)[] {
+  const { sheet } = worded;
   return [
     sheet.slug,
     sheet.name,
     sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join("; "),
     sheet.vehicle?.name ?? "",
     sheet.cautions.signalWord ?? "",
-    ...FIGURES.flatMap((path) => [
-      written(evidence.get(path)?.["value"]),
-      written(evidence.get(path)?.["standing"]),
-    ]),
+    ...FIGURES.flatMap((path) => cells(path, worded)),
     revision,
   ];
+}
+
+/** What a figure is, and its standing. */
+function cells(path: FigurePath, worded: SheetTexts): [string | number, string] {
+  if (!worded.has(path)) return ["", ""];
+  const { row, figure } = worded.leaf(path);
+  return isKnown(figure) ? [written(publishedValue(row, figure)), figure.standing] : ["", ""];
 }
 
 /** A number stays one: written as text, a minus would be taken for a formula. */

@@ -43,10 +43,12 @@ function followedSheet({ slug, head, sheet: own, texts }: LazyTexts): Followed<S
   const root = `sheets/${slug}`;
   const sheet = followedWhenAsked(own, SHEET, `${root}/sheet`, { slug }, head);
   const plain = followedWhenAsked(() => texts().plain, {}, `${root}/plain`);
+  const inShort = followedWhenAsked(() => texts().inShort, {}, `${root}/inShort`);
   return {
     value: {
       sheet: sheet.value,
       plain: plain.value,
+      inShort: inShort.value,
       has: (path) => {
         noteRead(`${root}/leaf/${path}`);
         return texts().has(path);
@@ -59,6 +61,7 @@ function followedSheet({ slug, head, sheet: own, texts }: LazyTexts): Followed<S
     part: (rest) => {
       const [of = "", ...more] = rest.split("/");
       if (of === "plain") return plain.part(`${root}/${rest}`);
+      if (of === "inShort") return inShort.part(`${root}/${rest}`);
       if (of === "sheet") return evidenced(sheet.part(`${root}/${rest}`));
       const path = more.join("/");
       return texts().has(path) ? evidenced(texts().leaf(path).figure) : undefined;

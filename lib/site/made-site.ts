@@ -34,8 +34,11 @@ function recordFolders({ colours, pigments, answers }: Records): string[] {
   ];
 }
 
-/** Photographs that the process is asked for before the first of them has come. Our own choice. */
-const ASKED_AHEAD = 4;
+/**
+ * Photographs that the process is asked for before the first of them has come, so that it has something to do while
+ * sheets are worked out; it does one after the other, and of those that wait it holds the file. Our own choice.
+ */
+const ASKED_AHEAD = 16;
 
 /** Photographs in a process that ends with them: what their pixels took is free again for the pages. */
 async function withPicturesOf(loaded: LoadedRecords, cache: WorkCache): Promise<LoadedRecords> {
@@ -45,7 +48,9 @@ async function withPicturesOf(loaded: LoadedRecords, cache: WorkCache): Promise<
       ahead: ASKED_AHEAD,
       made: async (asked) => beside.ask("photograph", asked),
     });
-    if (beside.isBegun() && loaded.records !== undefined) workAhead(loaded.records, cache);
+    // Whoever waits for it below is told what stopped it.
+    read.catch(() => undefined);
+    if (beside.isBegun() && loaded.records !== undefined) await workAhead(loaded.records, cache);
     return await read;
   } finally {
     beside.end();
@@ -164,6 +169,7 @@ async function madeBeside(
     cache,
     served,
     written,
+    threads,
     ...(later && { later }),
   });
   await ofSite.pages(wanted?.site ?? []);

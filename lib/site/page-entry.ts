@@ -37,6 +37,10 @@ export function pageEntry(
   let key: string | undefined;
   const once = (): Read<FilledPage> => (read ??= heldAsText(readBy(filled)));
   const again = (): FilledPage => readAgain(once());
+  const keyNow = (): string =>
+    (key ??= madeStep(kept?.steps, { ...FILLING, name: `pages of ${kept?.of}`, of: path }, () =>
+      viewKey(again()),
+    ));
   return {
     path,
     ...(isUnlisted ? { isUnlisted } : {}),
@@ -46,11 +50,10 @@ export function pageEntry(
     get view() {
       return again().view;
     },
-    key: () =>
-      (key ??= madeStep(kept?.steps, { ...FILLING, name: `pages of ${kept?.of}`, of: path }, () =>
-        viewKey(again()),
-      )),
+    key: keyNow,
     letGo: () => {
+      // Asked for later, when pages are kept, it would be filled again for that alone.
+      if (read !== undefined && kept?.steps !== undefined) keyNow();
       read = undefined;
     },
   };

@@ -128,6 +128,12 @@ function placeOf({ place: { file, line, column, path }, rule }: Diagnostic): str
   return [file, line, column, path, rule].join(":");
 }
 
+/** Works out fits and sheets for whoever asks later and finds them kept. */
+export function rangeAhead(records: Records, cache: WorkCache): void {
+  const [own] = pageLanguages(records.workshop);
+  workedRange(records, own, cache);
+}
+
 function workedRange(
   written: Records,
   language: Language,
@@ -290,12 +296,12 @@ function wordedSheets(
   { sheets, steps, partsTold, cache }: WorkedRange,
   words: Words,
 ): readonly SheetTexts[] {
-  const held = heldFew<SheetTexts>(TEXTS_AT_ONCE);
+  const held = heldFew<SheetTexts["plain"]>(TEXTS_AT_ONCE);
   const lazy = sheets.map(({ slug, head, sheet }) => ({
     slug,
     head,
     sheet,
-    texts: () => held(slug, () => madeAside(() => sheetTexts(sheet(), words))),
+    texts: readAside(() => sheetTexts(sheet(), words, (made) => held(slug, () => madeAside(made)))),
   }));
   if (steps === undefined) return lazy.map(({ texts }) => texts());
   const { value, part } = followedTexts(lazy);

@@ -21,12 +21,51 @@ const OPTIONS: nunjucks.ConfigureOptions = {
  * Nunjucks over templates/: a missing figure stops the build, a record's text is escaped.
  */
 export function templateEnvironment(): nunjucks.Environment {
-  const environment = new nunjucks.Environment(compiledTemplates(), OPTIONS);
+  const environment = importingOnce(new nunjucks.Environment(compiledTemplates(), OPTIONS));
   return environment.addFilter(
     "typeset",
     (page: unknown, ownTexts: OwnTexts) =>
       new nunjucks.runtime.SafeString(typeset(markedTexts(String(page), ownTexts))),
   );
+}
+
+/** A template as those that import it see it, which Nunjucks' types leave out. */
+interface ImportedTemplate {
+  getExported: (done: Exported) => void;
+}
+type Exported = (error: unknown, macros: unknown) => void;
+type GetTemplate = (...asked: unknown[]) => unknown;
+
+/** Macros are imported without the page's context, so that they are the same for every page: Nunjucks would run each of their files again for each page. */
+function importingOnce(environment: nunjucks.Environment): nunjucks.Environment {
+  const own = environment as unknown as { getTemplate: GetTemplate };
+  const getTemplate = own.getTemplate.bind(environment);
+  const seen = new WeakSet<object>();
+  own.getTemplate = (...asked) =>
+    getTemplate(
+      ...asked.map((one) =>
+        typeof one === "function"
+          ? (error: unknown, template: ImportedTemplate | undefined) => {
+              if (template !== undefined && !seen.has(template)) rememberExported(template);
+              if (template !== undefined) seen.add(template);
+              (one as (error: unknown, template: unknown) => void)(error, template);
+            }
+          : one,
+      ),
+    );
+  return environment;
+}
+
+function rememberExported(template: ImportedTemplate): void {
+  const getExported = template.getExported.bind(template);
+  let known: readonly [macros: unknown] | undefined;
+  template.getExported = (done) => {
+    if (known !== undefined) return done(null, known[0]);
+    getExported((error, macros) => {
+      if (error === null) known = [macros];
+      done(error, macros);
+    });
+  };
 }
 
 /** What Nunjucks makes of a template: its root and blocks as functions. */

@@ -1,4 +1,5 @@
 import type { MadeOfPhotograph, PhotographToMake } from "../photographs/made-of-photograph.ts";
+import type { PictureToDraw } from "../pictures/drawn-picture.ts";
 import type { CardsOnPaper, PagesOnPaper, RangeOnPaper, SheetPaper } from "../print/paper-work.ts";
 
 /** What may be worked out in a thread of its own: plain data in, plain data out, the same wherever it is done. */
@@ -8,6 +9,7 @@ export interface ThreadWork {
   readonly sheet: (asked: PagesOnPaper) => SheetPaper;
   readonly range: (asked: RangeOnPaper) => Uint8Array;
   readonly cards: (asked: CardsOnPaper) => Uint8Array;
+  readonly picture: (asked: PictureToDraw) => Promise<Uint8Array>;
   readonly photograph: (asked: PhotographToMake) => Promise<MadeOfPhotograph>;
 }
 
@@ -21,6 +23,7 @@ const WORK: { readonly [N in WorkName]: () => Promise<ThreadWork[N]> } = {
   leaves: async () => (await import("../print/paper-work.ts")).leavesOnPaper,
   sheet: async () => (await import("../print/paper-work.ts")).sheetOnPaper,
   range: async () => (await import("../print/paper-work.ts")).rangeOnPaper,
+  picture: async () => (await import("../pictures/drawn-picture.ts")).drawnPicture,
   photograph: async () => (await import("../photographs/made-of-photograph.ts")).madeOfPhotograph,
   cards: async () => (await import("../print/paper-work.ts")).cardsOnPaper,
 };

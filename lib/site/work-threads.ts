@@ -18,6 +18,8 @@ export interface AskedWork<R> {
 /** Threads that work beside the one that asks. */
 export interface WorkThreads {
   readonly ask: <N extends WorkName>(name: N, asked: Asked<N>) => AskedWork<WorkedOut<N>>;
+  /** Whether there are any; else each piece of work is done where it is waited for. */
+  readonly areThere: boolean;
   /** Ends them at once, whatever they are at. */
   readonly end: () => Promise<void>;
 }
@@ -72,6 +74,7 @@ export function workThreads(
     return further;
   };
   return {
+    areThere: count > 0,
     ask: <N extends WorkName>(name: N, asked: Asked<N>) => {
       const claim = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
       const work = { id: (last += 1), name, asked, claim };

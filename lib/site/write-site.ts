@@ -6,13 +6,15 @@ import { listFilesInManifest, MANIFEST } from "./output-manifest.ts";
 import { followingBuilds } from "./reload-script.ts";
 import { renderedPages } from "./rendered-pages.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
-import { eachPicture, PICTURE_MODULES } from "../pictures/kept-pictures.ts";
+import type { PictureToDraw } from "../pictures/drawn-picture.ts";
+import { begunPictures, PICTURE_MODULES, type BegunPictures } from "../pictures/kept-pictures.ts";
 import type { SitePicture } from "../pictures/site-pictures.ts";
 import { contentHash } from "../kept/content-hash.ts";
 import { assetsOf, isAsset } from "./site-assets.ts";
 import type { DataFile, Site } from "./site.ts";
 import type { ServedPages } from "./site-task.ts";
 import type { PageEntry } from "./page-entry.ts";
+import type { WorkThreads } from "./work-threads.ts";
 import { writtenFiles, type WrittenFiles } from "./written-files.ts";
 
 /** Eleventy holds all that it renders until all of it is written: so many pages are handed to it at a time. Our own choice. */
@@ -35,6 +37,8 @@ export interface Writing extends PagesOf {
   readonly written?: WrittenFiles;
   /** Of pictures and pages; without it each is made. */
   readonly cache?: WorkCache;
+  /** That pictures are drawn in; without it here, on threads of their library's. */
+  readonly threads?: WorkThreads | undefined;
   /** Who serves pages while they are made, and says which are wanted first. */
   readonly served?: ServedPages | undefined;
 }
@@ -67,10 +71,9 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
     written,
   );
   for (const { path, bytes } of assets.files) written.write(path, bytes);
-  // They are drawn on threads of their library's, while pages are made.
+  // They are drawn while pages are made.
   const pictures =
-    kind === "paper" ? writePictures(site.pictures?.() ?? [], writing, written) : undefined;
-  pictures?.catch(() => undefined);
+    kind === "paper" ? writtenPictures(site.pictures?.() ?? [], writing, written) : undefined;
   const base = site.base ?? "/";
   const kept = keptPages(cache, writing, base, assets.paths, written);
   const all = site.pages.map(({ path }) => path);
@@ -114,11 +117,12 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
     sooner,
     rest: async () => {
       await sooner();
+      // Before their thread ends with the papers.
+      await pictures?.done();
       const whole = (await later?.whole()) ?? site;
       if (later !== undefined) writeData({ files: whole.files.filter(isManifest) }, written);
       for (const page of whole.pages) if (left.has(page.path)) left.set(page.path, page);
       await makeAll(() => true);
-      await pictures;
       kept.keep(whole.pages);
       listFilesInManifest(dir, written.hashes);
       written.keepKnown();
@@ -132,12 +136,12 @@ function isManifest({ path }: DataFile): boolean {
 }
 
 /** Drawn are those that show something else than the earlier output's. */
-async function writePictures(
+function writtenPictures(
   pictures: readonly SitePicture[],
   writing: Writing,
   written: WrittenFiles,
-): Promise<void> {
-  const { cache } = writing;
+): BegunPictures {
+  const { cache, threads } = writing;
   const keyed = pictures.map((picture) => ({
     picture,
     path: picture.path,
@@ -149,9 +153,18 @@ async function writePictures(
     { what: "pictures", made: drawingKey },
     written,
   );
-  const drawn = keyed.filter((one) => !kept.isTaken(one)).map(({ picture }) => picture);
-  await eachPicture(drawn, "png", cache, written.write);
-  kept.keep(keyed);
+  const left = keyed.filter((one) => !kept.isTaken(one)).map(({ picture }) => picture);
+  const beside =
+    threads?.areThere === true
+      ? async (asked: PictureToDraw) => threads.ask("picture", asked).result
+      : undefined;
+  const begun = begunPictures(left, "png", cache, written.write, beside);
+  return {
+    done: async () => {
+      await begun.done();
+      kept.keep(keyed);
+    },
+  };
 }
 
 function drawingKey({ programPart }: WorkCache): string | undefined {

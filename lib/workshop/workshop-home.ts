@@ -70,11 +70,11 @@ function lineOf(
   worded: SheetTexts,
   context: PageContext,
 ): Readonly<Record<"name" | "cost" | "wanting" | "suppliers", CellView & { text: string }>> {
-  const { sheet, plain } = worded;
+  const { sheet, inShort } = worded;
   return {
     name: { text: sheet.name, swatch: asMarkup(cellSwatch(ownColour(sheet.notations.masstone))) },
     cost: costCell(worded, context),
-    wanting: { text: String(plain.notStated.length) },
+    wanting: { text: String(inShort.notStatedCount) },
     suppliers: { text: suppliers(worded, context) },
   };
 }

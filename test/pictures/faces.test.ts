@@ -160,7 +160,7 @@ test.each([
   async (_, face, width, height, [x, y]) => {
     const own = face(shown("Bone Black"), IMPRINT);
     for (const type of ["png", "avif"] as const) {
-      const bytes = await drawnPicture(own, type);
+      const bytes = await drawnPicture({ face: own, type });
       const found = await sharp(bytes).metadata();
       expect([found.width, found.height, found.hasAlpha]).toEqual([width, height, false]);
       const { data, info } = await sharp(bytes).raw().toBuffer({ resolveWithObject: true });
@@ -174,7 +174,7 @@ test.each([
 );
 
 test("letters are drawn: the ground below the paint is not even", async () => {
-  const bytes = await drawnPicture(wideFace(shown("Bone Black"), IMPRINT), "png");
+  const bytes = await drawnPicture({ face: wideFace(shown("Bone Black"), IMPRINT), type: "png" });
   const part = await sharp(bytes)
     .extract({ left: 40, top: 450, width: 300, height: 120 })
     .png()

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { AnyPageView } from "../../lib/blocks/page-kinds.ts";
+import type { KeptSteps, Step } from "../../lib/kept/kept-steps.ts";
 import { noteRead, readBy } from "../../lib/kept/reads.ts";
 import { viewKey, type FilledPage } from "../../lib/site/filled-page.ts";
 import { pageEntry, pageWith } from "../../lib/site/page-entry.ts";
@@ -8,6 +9,8 @@ import type { OwnTexts } from "../../lib/records/own-texts.ts";
 function filledWith(view: object, ownTexts: OwnTexts = new Map()): FilledPage {
   return { site: { root: "../", ownTexts }, view } as unknown as FilledPage;
 }
+
+const NOTHING_KEPT = { made: <V>(_: Step, made: () => V): V => made() } as unknown as KeptSteps;
 
 /** A page of a kind that counts how often it is filled. */
 function counted(kind: AnyPageView["kind"]) {
@@ -38,6 +41,21 @@ describe.each(["sheet", "bench", "text"] as const)("a page of the kind %s", (kin
     expect(page.key()).toBe(key);
     expect(count.filled).toBe(1);
     expect(page.view).toEqual(first);
+    expect(count.filled).toBe(2);
+  });
+
+  test("that is let go tells its key without being filled again, where keys are kept", () => {
+    const count = { filled: 0 };
+    const fill = (): FilledPage => {
+      count.filled++;
+      return filledWith({ kind });
+    };
+    const page = pageEntry("colours/black/index.html", fill, { steps: NOTHING_KEPT, of: "a site" });
+    page.letGo();
+    expect(count.filled).toBe(0);
+    expect(page.view).toMatchObject({ kind });
+    page.letGo();
+    expect(page.key()).toBe(viewKey(fill()));
     expect(count.filled).toBe(2);
   });
 

@@ -1,9 +1,10 @@
-import { mkdtempSync, readdirSync } from "node:fs";
+import { mkdtempSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { expect, inject, test } from "vitest";
 import { keptIfAny, type Keep } from "../../lib/kept/kept-result.ts";
 import type { WorkCache } from "../../lib/kept/work-cache.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
+import { rangeAhead } from "../../lib/site/site-context.ts";
 import { workAhead } from "../../lib/site/worked-ahead.ts";
 import { allFits } from "../../lib/sheet/all-sheets.ts";
 import { soundWorkshops } from "../fuzz/sound-workshops.ts";
@@ -11,7 +12,15 @@ import { contentFolder } from "../support/content-folder.ts";
 
 const COLOURS = ["bismuth-yellow", "cerulean-blue", "green-earth", "titanium-white"];
 
-test("fits and theory that were worked out ahead are found kept by whoever asks for them", () => {
+/** Each by its inode: one that is made again is another. */
+function keptFiles({ folder }: WorkCache): string[] {
+  return readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((name) => name.startsWith("results"))
+    .map((name) => `${name} ${statSync(join(folder, name)).ino}`)
+    .sort();
+}
+
+test("what was worked out ahead is found kept by whoever asks for it", async () => {
   const texts = soundWorkshops().find((workshop) =>
     COLOURS.every((slug) => `colours/${slug}.md` in workshop),
   );
@@ -23,7 +32,7 @@ test("fits and theory that were worked out ahead are found kept by whoever asks 
     keeps: true,
     programPart: (module) => `part of ${module}`,
   };
-  workAhead(records, cache);
+  await workAhead(records, cache);
   const fromCache: Keep = (origin, made) => {
     const found = keptIfAny(cache, origin);
     if (found === undefined) throw new Error(`Nothing is kept of ${origin.modules.join()}`);
@@ -31,6 +40,10 @@ test("fits and theory that were worked out ahead are found kept by whoever asks 
   };
   expect(allFits(records, fromCache)).toEqual(allFits(records));
   expect(readdirSync(cache.folder)).toContainEqual(expect.stringMatching(/^theory-white-/));
-  workAhead(records, { ...cache, folder: join(cache.folder, "other"), keeps: false });
+  const before = keptFiles(cache);
+  expect(before.length).toBeGreaterThan(COLOURS.length);
+  rangeAhead(records, cache);
+  expect(keptFiles(cache)).toEqual(before);
+  await workAhead(records, { ...cache, folder: join(cache.folder, "other"), keeps: false });
   expect(readdirSync(cache.folder)).not.toContain("other");
 });

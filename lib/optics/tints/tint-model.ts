@@ -184,10 +184,11 @@ function withOwnStrength(
     span > 0
       ? carriedShare((asked - lower.logRatio) / span, CARRIED.logRatio / span, plain.carriedShare)
       : 0;
-  const extinction = Float64Array.from(plain.extinction, (E, i) => {
+  const extinction = new Float64Array(plain.extinction.length);
+  for (let i = 0; i < extinction.length; i++) {
     const change = (1 - share) * (lower.change[i] ?? NaN) + share * (upper.change[i] ?? NaN);
-    return E * Math.exp(change);
-  });
+    extinction[i] = (plain.extinction[i] ?? NaN) * Math.exp(change);
+  }
   return { ...plain, extinction };
 }
 
