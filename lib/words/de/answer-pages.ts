@@ -19,6 +19,7 @@ const FACTS: readonly (readonly [RegExp, string])[] = [
   [/^dispersion$/, "Anreiben"],
   [/^family$/, "Familie"],
   [/^vehicle\.oil$/, "Öl"],
+  [/^vehicle\.(?:name|slug)$/, "Bindemittel"],
   [/\.colourIndexName$/, "Colour-Index-Name"],
   [/^drying\.layering$/, "Schichten"],
   [/^drying\.filmHealth$/, "Film"],

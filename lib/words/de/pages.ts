@@ -94,7 +94,7 @@ export const PAGES: AnyWords<PageWords> = {
       milled: (vehicle: string) => `; ${vehicle}, gewalzt`,
       plain: (vehicle: string) => `; ${vehicle}`,
       comma: ", ",
-      withMediums: (mediums: readonly string[]) => `; außerdem darin: ${listed(mediums)}`,
+      withAdditions: (names: readonly string[]) => `; außerdem darin: ${listed(names)}`,
     },
     holdsMediums: (mediums: readonly string[]) =>
       `Sie enthält auch ${listed(mediums)}: wie sich das auf Trocknung, Glanzgrad und Vergilbung auswirkt, haben wir nicht erprobt.`,

@@ -75,6 +75,7 @@ export const ANSWER_PAGES = {
     [/^dispersion$/, "Ground by"],
     [/^family$/, "Family"],
     [/^vehicle\.oil$/, "Made with"],
+    [/^vehicle\.(?:name|slug)$/, "Vehicle"],
     [/\.colourIndexName$/, "Colour Index name"],
     [/^drying\.layering$/, "Layers"],
     [/^drying\.filmHealth$/, "Film"],

@@ -84,7 +84,7 @@ export const PAGES = {
       milled: (vehicle: string) => `; ${vehicle}, milled`,
       plain: (vehicle: string) => `; ${vehicle}`,
       comma: ", ",
-      withMediums: (mediums: readonly string[]) => `; also in it: ${listed(mediums)}`,
+      withAdditions: (names: readonly string[]) => `; also in it: ${listed(names)}`,
     },
     holdsMediums: (mediums: readonly string[]) =>
       `It also holds ${listed(mediums)}: what that does to drying, finish and yellowing we have not tried.`,

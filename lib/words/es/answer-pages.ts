@@ -19,6 +19,7 @@ const FACTS: readonly (readonly [RegExp, string])[] = [
   [/^dispersion$/, "Molido"],
   [/^family$/, "Familia"],
   [/^vehicle\.oil$/, "Aceite"],
+  [/^vehicle\.(?:name|slug)$/, "Aglutinante"],
   [/\.colourIndexName$/, "Nombre del Colour Index"],
   [/^drying\.layering$/, "Capas"],
   [/^drying\.filmHealth$/, "Película"],

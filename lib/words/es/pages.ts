@@ -95,7 +95,7 @@ export const PAGES: AnyWords<PageWords> = {
       milled: (vehicle) => `; ${vehicle}, molido a máquina`,
       plain: (vehicle) => `; ${vehicle}`,
       comma: ", ",
-      withMediums: (mediums) => `; contiene además: ${listed(mediums)}`,
+      withAdditions: (names) => `; contiene además: ${listed(names)}`,
     },
     holdsMediums: (mediums) =>
       `Contiene además ${listed(mediums)}: qué hace eso al secado, al acabado y al amarilleo no lo hemos probado.`,

@@ -19,6 +19,7 @@ const FACTS: readonly (readonly [RegExp, string])[] = [
   [/^dispersion$/, "Broyé"],
   [/^family$/, "Famille"],
   [/^vehicle\.oil$/, "Huile"],
+  [/^vehicle\.(?:name|slug)$/, "Liant"],
   [/\.colourIndexName$/, "Nom du Colour Index"],
   [/^drying\.layering$/, "Couches"],
   [/^drying\.filmHealth$/, "Film"],

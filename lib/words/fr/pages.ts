@@ -95,7 +95,7 @@ export const PAGES: AnyWords<PageWords> = {
       milled: (vehicle) => `\u202f; ${vehicle}, broyé à la machine`,
       plain: (vehicle) => `\u202f; ${vehicle}`,
       comma: ", ",
-      withMediums: (mediums) => `\u202f; et aussi\u202f: ${listed(mediums)}`,
+      withAdditions: (names) => `\u202f; et aussi\u202f: ${listed(names)}`,
     },
     holdsMediums: (mediums) =>
       `Contient aussi ${listed(mediums)}\u202f: ce que cela fait au séchage, à l’aspect et au jaunissement, nous ne l’avons pas essayé.`,
