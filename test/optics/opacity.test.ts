@@ -5,6 +5,7 @@ import {
   CONTRAST_RATIO_FROM_Y,
   OPACITY_CLASSES,
   opacityRuling,
+  scatteringPowerLimit,
   type OpaqueFilm,
 } from "../../lib/optics/films/opacity.ts";
 import {
@@ -25,6 +26,17 @@ const DARK: OpaqueFilm = {
   contrastRatio: 1,
   scatteringPower: [2, 2.5],
 };
+
+// Derived: without absorption a film throws back S X / (1 + S X): .90, .85 and .75 are of S X = 9, 17/3 and 3.
+test.each([
+  ["opaque", { from: 0.9 / 0.1 }],
+  ["semi-opaque", { from: 0.85 / 0.15 }],
+  ["semi-transparent", { from: 0.75 / 0.25 }],
+  ["transparent", { below: 0.75 / 0.25 }],
+] as const)("a dark film that is %s scatters %o", (word, limit) => {
+  const [key, value] = Object.entries(limit)[0] ?? [];
+  expect(scatteringPowerLimit(word)).toEqual({ [key ?? ""]: expect.closeTo(value ?? NaN, 9) });
+});
 
 describe("of a light film, by contrast ratio", () => {
   test.each([
