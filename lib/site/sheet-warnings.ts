@@ -19,11 +19,13 @@ const HOURS = 24;
 /** Mean square of residual over noise that no honest drawdowns leave, however little the model fits the paint. Our own limit. */
 const RESIDUAL_OF_A_SLIP = 300;
 
-/** A complaint about a key of a colour's record, or of a lot's; on what line it stands, the record knows. */
+/** A complaint about a key of a colour's record, or of a lot's or a trial's; on what line it stands, the record knows. */
 export interface SheetComplaint extends Complaint {
   readonly slug: string;
   /** The lot's, where its record is meant. */
   readonly lot?: string;
+  /** The trial's, where its record is meant. */
+  readonly trial?: string;
   readonly path: RecordPath;
 }
 
@@ -37,16 +39,23 @@ export function sheetWarnings(
 }
 
 /** Lines move with every note, and no complaint is another for it: so they are looked up anew. */
-export function placedIn({ colours, lots }: Records): (complaint: SheetComplaint) => Diagnostic {
-  return ({ slug, lot, path, ...complaint }) => ({
-    ...complaint,
-    place: (lot === undefined ? colours.get(slug) : lots.get(lot))?.place(path) ?? {
-      file: lot ?? slug,
-      line: 1,
-      column: 1,
-      path: "",
-    },
-  });
+export function placedIn({
+  colours,
+  lots,
+  trials,
+}: Records): (complaint: SheetComplaint) => Diagnostic {
+  return ({ slug, lot, trial, path, ...complaint }) => {
+    const record =
+      lot !== undefined
+        ? lots.get(lot)
+        : trial !== undefined
+          ? trials.get(trial)
+          : colours.get(slug);
+    return {
+      ...complaint,
+      place: record?.place(path) ?? { file: lot ?? trial ?? slug, line: 1, column: 1, path: "" },
+    };
+  };
 }
 
 /**
@@ -105,9 +114,10 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
         contradictionHint(ruling),
       ),
     ),
-    ...trialsToldBetter(sheet, records).map(({ key, message }) =>
-      warning("sheet/trial-worse", [key], message),
-    ),
+    ...trialsToldBetter(sheet, records).map(({ trial, path, message }) => ({
+      ...warning("sheet/trial-worse", path, message),
+      trial,
+    })),
     ...lotsInAnotherWhite(slug, records, words),
     ...suspectComplaints(sheet, shown, records, warning),
     ...(residual !== undefined && isKnown(residual) && residual.value > RESIDUAL_OF_A_SLIP

@@ -65,7 +65,7 @@ describe("an exposure that has ended", () => {
 
   test("is a warning where the record says better, at its line", () => {
     expect(warned(recordsOf(ENDED, exposed("14.1")))).toEqual([
-      "content/colours/madder.md:4:12 warning The trial trials/madder ended on 2026-06-01 at a change of 22.5 (as in category IV), and the record says 14.1 (III): the sheet tells it better than it was found sheet/trial-worse",
+      "content/trials/madder.yaml:11:35 warning The trial ended on 2026-06-01 at a change of 22.5 (as in category IV), and colours/madder says 14.1 (III): the sheet tells it better than it was found sheet/trial-worse",
     ]);
     for (const silent of ["", exposed("22.5"), exposed("30"), exposed("5", "masstone")])
       expect(warned(recordsOf(ENDED, silent)), silent).toEqual([]);
@@ -77,7 +77,7 @@ describe("an exposure that has ended, of a colour whose record has none", () => 
 
   test("is a warning where its pigments alone are told, two categories better", () => {
     expect(warned(recordsOf(ENDED, "", "colourIndexName: PV 19\n"))).toEqual([
-      "content/colours/madder.md:2:1 warning The trial trials/madder ended on 2026-06-01 at a change of 22.5 (as in category IV), and by its pigments alone excellent is expected: the sheet tells it better than it was found sheet/trial-worse",
+      "content/trials/madder.yaml:11:35 warning The trial ended on 2026-06-01 at a change of 22.5 (as in category IV), and by its pigments alone excellent is expected: the sheet tells it better than it was found sheet/trial-worse",
     ]);
     // One category beside the expectation is within it.
     expect(warned(recordsOf(changed("7.9"), "", "colourIndexName: PV 19\n"))).toEqual([]);
@@ -114,7 +114,9 @@ describe("a drying trial that has ended", () => {
 
   test("is a warning where the record says sooner", () => {
     expect(warned(recordsOf(DRIED, dried("5")))).toEqual([
-      expect.stringMatching(/still wet or tacky on day 7, and the record says .* in 5 days/),
+      expect.stringMatching(
+        /trials\/madder.yaml:8:5 .* still wet or tacky on day 7, and colours\/madder says .* in 5 days/,
+      ),
     ]);
     expect(warned(recordsOf(DRIED, dried("13")))).toEqual([]);
   });
