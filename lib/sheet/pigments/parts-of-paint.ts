@@ -10,7 +10,7 @@ import {
 } from "../../quantities/figure.ts";
 import { ends, isInterval, type Quantity } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import type { VehiclePart } from "../sheet.ts";
+import type { VehiclePart } from "./pigment-figures.ts";
 import { colourRecord } from "../record-inputs.ts";
 
 /** A pigment of a mixture as the tube that it came from. */
