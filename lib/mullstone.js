@@ -13,6 +13,12 @@ if (process.versions.v8.startsWith("11.")) {
   setFlagsFromString("--heap-growing-percent=60");
 }
 
+// Whoever asks for the first lines alone, as `head` does, closes the pipe: what was begun is finished all the same.
+for (const stream of [process.stdout, process.stderr])
+  stream.on("error", (fault) => {
+    if (fault.code !== "EPIPE") throw fault;
+  });
+
 const { runCommand } = await program();
 const code = await runCommand(process.argv.slice(2));
 // All is said first; a thread that has ended would hold the process by its port now and then, as seen of Node 22.

@@ -116,12 +116,21 @@ function located(
     });
 }
 
+/** No name of a shortcode is longer. */
+const LONGEST_NAME = 40;
+
+/** Where the mark and the name of a shortcode without its close end: what follows is prose. */
+function openedEnd(text: string, start: number): number {
+  const opened = text.slice(start, start + LONGEST_NAME);
+  return start + (/^\{%(?:[ \t]*[a-z][\w-]*)?/.exec(opened)?.[0].length ?? 0);
+}
+
 /** `{% ... %}` as a token of its own, which Markdown leaves alone; an open one without its close is a token too, for the complaint. */
 function withShortcodes(md: Markdown): void {
   md.inline.ruler.before("escape", "shortcode", (state, silent) => {
     if (!state.src.startsWith("{%", state.pos)) return false;
     const found = shortcodeEnd(state.src, state.pos);
-    const end = found < 0 ? state.pos + 2 : found;
+    const end = found < 0 ? openedEnd(state.src, state.pos) : found;
     if (!silent)
       state.push("shortcode", "", 0).meta = {
         raw: state.src.slice(state.pos, end),

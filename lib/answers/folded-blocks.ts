@@ -6,6 +6,8 @@ import type { BlockPiece, ShortcodeFault } from "./shortcode.ts";
 export interface FoldedBlocks {
   /** @returns what is wrong with a mark where it stands. */
   readonly add: (piece: BlockPiece, at?: Diagnostic["place"]) => ShortcodeFault | undefined;
+  /** A fold whose beginning is at fault: its end is none. */
+  readonly spoilt: () => void;
   /** All of them, and where a fold began that has no end. */
   readonly all: () => {
     readonly blocks: readonly Block[];
@@ -22,6 +24,7 @@ export function foldedBlocks(): FoldedBlocks {
         readonly inside: Block[];
       }
     | undefined;
+  let spoilt = 0;
   const end = (): void => {
     if (open !== undefined)
       blocks.push({ kind: "fold", summary: open.summary, blocks: open.inside });
@@ -39,6 +42,10 @@ export function foldedBlocks(): FoldedBlocks {
           };
         open = { summary: piece.fold, at, inside: [] };
       } else {
+        if (open === undefined && spoilt > 0) {
+          spoilt--;
+          return undefined;
+        }
         if (open === undefined)
           return {
             message: "This endfold closes nothing: no fold is open before it",
@@ -48,6 +55,9 @@ export function foldedBlocks(): FoldedBlocks {
         end();
       }
       return undefined;
+    },
+    spoilt: () => {
+      spoilt++;
     },
     all: () => {
       const at = open?.at;

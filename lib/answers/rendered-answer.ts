@@ -60,18 +60,13 @@ export function renderedAnswer(
     };
     return filled(found, room, () => told.any);
   };
-  const asHtml =
-    (at: (found: FoundShortcode) => Diagnostic["place"]) =>
-    (found: FoundShortcode): string =>
-      inlineHtml(piece(found, at(found)));
   const asText = (source: string, path: readonly string[]): string =>
     unmarked(
       markdownLine(source, (found) => escapedMarkup(inlineText(piece(found, placeOf(path))))),
     );
 
-  const summary = markdownLine(
-    record.summary,
-    asHtml(() => placeOf(["summary"])),
+  const summary = markdownLine(record.summary, (found) =>
+    inlineHtml(piece(found, placeOf(["summary"]))),
   );
   const told = faults.length;
   const summaryText = asText(record.summary, ["summary"]);
@@ -79,11 +74,16 @@ export function renderedAnswer(
   const replyText =
     record.reply?.text === undefined ? summaryText : asText(record.reply.text, ["reply", "text"]);
   const folds = foldedBlocks();
-  for (const part of markdownParts(body, asHtml(inBody))) {
+  const bodyPiece = (found: FoundShortcode): ReturnType<typeof piece> => {
+    const filledIn = piece(found, inBody(found));
+    if (filledIn === undefined && OPENS_FOLD.test(found.raw)) folds.spoilt();
+    return filledIn;
+  };
+  for (const part of markdownParts(body, (found) => inlineHtml(bodyPiece(found)))) {
     if ("html" in part) folds.add(prose(part.html));
     else {
       const at = inBody(part.shortcode);
-      const found = piece(part.shortcode, at);
+      const found = bodyPiece(part.shortcode);
       const isBlock = found !== undefined && !("text" in found);
       const fault = folds.add(isBlock ? found : prose(`<p>${inlineHtml(found)}</p>`), at);
       if (fault !== undefined) faults.push(diagnostic(fault, at));
@@ -103,6 +103,9 @@ export function renderedAnswer(
     );
   return { summary: asMarkup(summary), summaryText, replyText, blocks, faults };
 }
+
+/** A shortcode that would begin a fold. */
+const OPENS_FOLD = /^\{%\s*fold\b/;
 
 function prose(html: string): BlockPiece {
   return { blocks: [{ kind: "prose", body: asMarkup(html) }] };

@@ -49,6 +49,9 @@ export interface KeptSteps {
     value: () => unknown,
     sooner?: unknown,
   ) => void;
+  /** What was kept last in the place of a step, whatever that read: of use to whoever keeps in it what each part of it was made from. */
+  readonly last: (step: Step) => unknown;
+  readonly keepLast: (step: Step, value: unknown) => void;
   /** What parts of such names are now. @param before of an earlier time: of owners that are as they were then it is known. */
   readonly partsOf: (names: Iterable<string>, before?: PartsRead) => PartsRead;
   /** The same with what their owners are now, where all of them, and what every step may read, are as they were. */
@@ -161,6 +164,8 @@ export function keptSteps(
   return {
     partsOf,
     stillAs,
+    last: (step) => lastOf(step)?.value,
+    keepLast: (step, value) => write(step, { parts: [], value }),
     keep: (step, names, identity, value, sooner) => {
       writeResult(cache, valueKey(identity), serialize(value()));
       write(step, { parts: partsOf(names), identity, value: sooner });

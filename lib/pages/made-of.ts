@@ -13,11 +13,11 @@ export function madeOf(sheet: Sheet, words: Words, root: string): RunView[] {
       : [{ text: " (" }, { text: colourIndexName, index: true }, { text: ")" }]),
   ]);
   if (sheet.vehicle === undefined) return pigments;
-  const mediums = mediumsOf(sheet);
+  const others = sheet.additions.filter(({ oil }) => oil === undefined).map(({ name }) => name);
   return [
     ...pigments,
     { text: text[sheet.dispersion ?? "plain"](sheet.vehicle.name) },
-    ...(mediums.length === 0 ? [] : [{ text: text.withMediums(mediums) }]),
+    ...(others.length === 0 ? [] : [{ text: text.withAdditions(others) }]),
   ];
 }
 

@@ -42,6 +42,7 @@ export function photographView(
   const jpeg = inFormat(pictures, "jpeg", "sRGB");
   const [fallback] = jpeg;
   if (fallback === undefined) return [];
+  const shown = record.shows === undefined ? undefined : toPage(record.shows);
   const light = record.light === undefined ? undefined : toPage(record.light);
   const alt = record.alt === undefined || instead !== undefined ? undefined : toPage(record.alt);
   const day = record.date === undefined ? [] : [words.date(record.date)];
@@ -68,7 +69,7 @@ export function photographView(
           : [
               { text: sentence(text.of[record.of]) },
               ...(lot === undefined ? [] : [{ text: sentence(text.lot(lot)) }]),
-              ...(record.shows === undefined ? [] : [toPage(record.shows)]),
+              ...(shown === undefined ? [] : [{ ...shown, text: sentence(shown.text) }]),
               ...(taken === ""
                 ? []
                 : [

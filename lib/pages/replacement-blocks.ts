@@ -1,13 +1,10 @@
 /** What takes the place of a colour that some may not use: nearest tubes and recipes, and what changes with each. */
 import type { Block } from "../blocks/block.ts";
-import { partText, textHash } from "../kept/part-hashes.ts";
 import { readOnce, type RememberedReads } from "../kept/reads.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
-import { mixesOf, searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
+import { searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
 import { byOrder, judgedMix, paintPasses, type MixLimits } from "../mixing/finding/judged-mix.ts";
-import type { LadderModel } from "../optics/tints/ladder.ts";
-import { remembered } from "../quantities/remembered.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { readTarget, type Target } from "../mixing/finding/target.ts";
 import { addressOf } from "../mixing/mix-address.ts";
@@ -18,6 +15,7 @@ import { cellSwatch } from "../plots/small-swatch.ts";
 import { differenceText, driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
 import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
 import { asMarkup, type CellView } from "../present/views.ts";
+import { keptMixes } from "./kept-mixes.ts";
 import { metalsIn } from "./mixing-data.ts";
 import { mixingOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -219,16 +217,13 @@ function nearestColours(
     .map(({ slug }) => slug);
 }
 
-/** A ladder goes into dozens of searches, and is a long text. */
-const ladderHash = remembered((ladder: LadderModel) => textHash([partText(ladder)]));
-
 /** Pairs and, where none may be it, threes: in each white that may be used. */
 function recipes(
   paint: MixingPaint,
   target: Target,
   limits: MixLimits,
   range: MixingRange,
-  { words, kept }: PageContext,
+  { words, steps }: PageContext,
 ): Row[] {
   const text = words.pages.mixing;
   for (const coloursMost of [2, 3] as const) {
@@ -254,10 +249,7 @@ function recipes(
           isWhiteFree: i === 0,
         };
         const search = searchOf(wish, range);
-        const inputs = { ...search, ladders: search.ladders.map(ladderHash) };
-        return kept({ modules: ["lib/mixing/finding/found-mixes.ts"], inputs }, () =>
-          [...mixesOf(search)].flatMap((one) => one ?? []),
-        );
+        return keptMixes(`of ${coloursMost} in ${white} for ${paint.slug}`, search, steps);
       });
     const judged = found
       .toSorted((one, other) => one.deltaE00 - other.deltaE00)

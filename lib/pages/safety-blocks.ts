@@ -77,7 +77,10 @@ export function workedOut({ frame, edition }: HandledPart): LabelBasis {
 /** From the workshop's record; that there is none is said. */
 export function poisonCentreLine(recorded: string | undefined, { pages }: Words): string {
   const { noPoisonCentre, poisonCentre } = pages.handling;
-  return recorded === undefined ? noPoisonCentre : poisonCentre(recorded);
+  // A telephone number is read in one line.
+  return recorded === undefined
+    ? noPoisonCentre
+    : poisonCentre(recorded.replace(/(?<=\d) (?=\d)/g, "\u00a0"));
 }
 
 function paintLabel({ sheet: { cautions }, words, context, place }: SheetPage): LabelView {

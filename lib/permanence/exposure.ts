@@ -142,7 +142,7 @@ function formRating(form: ExposedForm, exposures: readonly Exposure[]): FormRati
 /** A stated category and the workshop's own exposure that differ: the exposure rules, and the difference is said. */
 export function statedContradiction(
   stated: LightfastnessCategory,
-  exposed: FormRating,
+  exposed: Pick<FormRating, "form" | "category" | "meanDeltaEab">,
 ): StatedContradiction | undefined {
   if (stated === exposed.category) return undefined;
   return {

@@ -267,7 +267,7 @@ function footPieces(
   ];
 }
 
-/** Prices with their sizes in two lines at most, as large as that allows. */
+/** Prices with their sizes in a line each, or in two at most, as large as that allows. */
 function priceRuns(sizes: CardPlan["content"]["sizes"], mostPt: number, widthMm: number): SetRuns {
   const setIn = (sizePt: number): SetRuns => {
     const small = Math.max(0.52, TEXT_MIN_PT / sizePt);
@@ -286,7 +286,8 @@ function priceRuns(sizes: CardPlan["content"]["sizes"], mostPt: number, widthMm:
     return setRuns(runs, { widthMm, sizePt, leading: 1.1 });
   };
   const tries = [mostPt, mostPt * 0.8, Math.max(7.5, mostPt * 0.6)].map(setIn);
-  return tries.find(({ lines }) => lines.length <= 2) ?? setIn(7.5);
+  const within = (most: number) => tries.find(({ lines }) => lines.length <= most);
+  return within(Math.min(2, sizes.length)) ?? within(2) ?? setIn(7.5);
 }
 
 /** The sheet's address as a QR code at the bottom right, its quiet zone inside the margin. */

@@ -33,13 +33,16 @@ export function completeCards(cards: readonly RangeCard[]): RangeCard[] {
   return cards.filter(({ lacks }) => lacks.length === 0);
 }
 
-/** Cards that a shelf has, or had: those that are complete, and those that were printed all the same. */
+/** Cards that a shelf has, or had: those that are complete, and those that were printed all the same; what is discontinued leaves the shelf. */
 export function shelfCards(
   cards: readonly RangeCard[],
   before: readonly Pick<StatedCard, "slug">[],
 ): RangeCard[] {
   const printed = new Set(before.map(({ slug }) => slug));
-  return cards.filter(({ slug, lacks }) => lacks.length === 0 || printed.has(slug));
+  return cards.filter(
+    ({ slug, lacks, worded }) =>
+      lacks.length === 0 || (printed.has(slug) && worded.sheet.discontinued === undefined),
+  );
 }
 
 /** A colour that gets no card: a shelf is seen by everybody, and in these markets not everybody may buy it. */

@@ -76,8 +76,9 @@ function membersChanged(
     },
   }: Words,
 ): string[] {
+  const codes = new Set(now.flatMap((member) => codeOf(member) ?? []));
   const gone = before
-    .filter((member) => !now.includes(member))
+    .filter((member) => !now.includes(member) && !codes.has(codeOf(member) ?? member))
     .map((member) => reprint.removed(what, member));
   const come = now
     .filter((member) => !before.includes(member))
@@ -85,4 +86,9 @@ function membersChanged(
   return gone.length + come.length > 0
     ? [...gone, ...come]
     : [reprint.changed(what, before.join("; "), now.join("; "))];
+}
+
+/** Of a statement of a label, "H302" or "P301+P310": by it the same statement in other words, or in one language more, is known again. */
+function codeOf(member: string): string | undefined {
+  return /^(?:EUH|H|P)\d{3}\w*(?:\+[HP]\d{3}\w*)*(?= )/.exec(member)?.[0];
 }

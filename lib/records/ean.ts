@@ -21,6 +21,8 @@ export function eanCheckDigit(digits: string): number {
 
 /** What an EAN-13 has to be where this is none; undefined where it is one. */
 export function eanFault(written: string): string | undefined {
+  if (/^\d[.,]?\d*E\+\d+$/i.test(written))
+    return "13 digits, which a spreadsheet has rounded: give its column the format of text, and enter it anew";
   if (!/^\d{13}$/.test(written)) return "13 digits, the last of them the check digit of an EAN-13";
   const digit = eanCheckDigit(written.slice(0, 12));
   return written.endsWith(String(digit))

@@ -40,6 +40,13 @@ export function formHint(
     return "an empty list, [], says that the supplier states none; without the key nothing is known";
   if (key === "temperatureC" && issue.code === "too_big" && typeof found === "number")
     return `${Math.round(((found - 32) * 5) / 9)} C if it was given in degrees Fahrenheit`;
+  if (
+    (key === "from" || key === "massFraction") &&
+    issue.code === "too_big" &&
+    typeof found === "number" &&
+    found <= 100
+  )
+    return `${Number((found / 100).toPrecision(6))} if it was given in percent`;
   if (issue.code === "too_big" && issue.origin === "array") return commaHint(found);
   if (issue.code === "invalid_value" && typeof found === "string")
     return otherName(found, issue.values.map(String));

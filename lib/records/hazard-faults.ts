@@ -1,4 +1,5 @@
 import { classificationFaults, type HazardFault } from "../hazard/classify/classification.ts";
+import { isHazardCode, statementMeaning } from "../hazard/texts/hazard-statement.ts";
 import { formulaIdentifierFaults, statedLabelFaults } from "../hazard/label/stated-label.ts";
 import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import { metalRow, type Metal, type MetalTables } from "../hazard/studio/metal-content.ts";
@@ -17,7 +18,7 @@ import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 /** Classifications, components and label elements that are of no closed list or make no whole, each at its line. */
 export function* hazardFaults(
   files: ParsedFiles,
-  { metals, precautions }: HazardKnowledge,
+  { metals, precautions, texts }: HazardKnowledge,
 ): Faults {
   for (const pigment of files.pigments.values()) {
     yield* substanceFaults(pigment, metals);
@@ -28,7 +29,7 @@ export function* hazardFaults(
   for (const { record, yaml } of files.colours.values()) {
     for (const fault of formulaIdentifierFaults(record.ufi)) yield told(fault, yaml, []);
     if (record.label !== undefined)
-      for (const fault of statedLabelFaults(record.label, precautions))
+      for (const fault of statedLabelFaults(record.label, { precautions, texts }))
         yield told(fault, yaml, ["label"]);
   }
 }
@@ -74,6 +75,7 @@ function* classified(
         yaml,
         at,
       );
+    for (const fault of unusedFaults(hazard)) yield told(fault, yaml, at);
     const counted = isBare ? undefined : hazard.countedAs;
     if (counted !== undefined && typeof metals[counted] !== "number")
       yield told(
@@ -87,6 +89,35 @@ function* classified(
         at,
       );
   }
+}
+
+/** What stands beside a statement that has no use for it, and perhaps belongs to its neighbour. */
+function unusedFaults(hazard: HazardForm): HazardFault[] {
+  if (typeof hazard === "string" || !isHazardCode(hazard.statement)) return [];
+  const { statement, ate, mFactor } = hazard;
+  const classes: readonly string[] =
+    hazard.hazardClass === undefined ? statementMeaning(statement).classes : [hazard.hazardClass];
+  const unused = (
+    key: "ate" | "mFactor",
+    value: number | undefined,
+    what: string,
+    of: RegExp,
+  ): HazardFault[] =>
+    value === undefined || classes.some((one) => of.test(one))
+      ? []
+      : [
+          {
+            path: [key],
+            message: `${what} is of no use beside ${statement} (${classes.join(", ")}), and nothing is worked out from it`,
+            actual: String(value),
+            expected: `${key} beside a statement that it is about`,
+            severity: "warning",
+          },
+        ];
+  return [
+    ...unused("ate", ate, "An acute toxicity estimate", /^Acute Tox\. /),
+    ...unused("mFactor", mFactor, "An M-factor", /^Aquatic (?:Acute|Chronic) 1$/),
+  ];
 }
 
 /** A pigment that holds arsenic is never without hazard: an empty list is refused. */

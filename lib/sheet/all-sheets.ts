@@ -1,8 +1,12 @@
-import { MADE_EACH_TIME, type Keep } from "../kept/kept-result.ts";
+import { MADE_EACH_TIME, type Keep, type Origin } from "../kept/kept-result.ts";
 import type { FoundStep, KeptSteps, Step } from "../kept/kept-steps.ts";
 import { readAside, readBy } from "../kept/reads.ts";
+import { partText, textHash } from "../kept/part-hashes.ts";
+import type { UsableDrawdowns } from "../optics/fit/drawdown.ts";
+import { finishedFit } from "../optics/fit/finished-fit.ts";
 import { surfaceTrial } from "../optics/fit/surface-trial.ts";
 import { fittedColours } from "../optics/fit/fitted-colour.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { Records } from "../records/records.ts";
 import { colourSheet } from "./colour-sheet.ts";
 import { evidenceHash, packedSheet, unpackedSheet, type PackedSheet } from "./kept-sheet.ts";
@@ -78,10 +82,20 @@ export function allFits(records: Records, kept: Keep = MADE_EACH_TIME): Fits {
   const sets = new Map(
     [...records.colours.values()].map((colour) => [colour.slug, drawdownSet(colour, records)]),
   );
-  const fitted = kept({ modules: ["lib/optics/fit/fitted-colour.ts"], inputs: sets }, () =>
-    fittedColours(sets, {}, (...inputs) =>
-      kept({ modules: ["lib/optics/fit/surface-trial.ts"], inputs }, () => surfaceTrial(...inputs)),
-    ),
+  return fitsAmongOthers(
+    fittedColours(sets, {}, surfaceTrial, finishedFit, {
+      tried: ([usable, surface], made) => kept(originOf(usable, surface), made),
+      fitted: ([usable, ...beside], made) => kept(originOf(usable, ...beside), made),
+    }),
   );
-  return fitsAmongOthers(fitted);
 }
+
+/** Of what is made of a colour's drawdowns. They are many numbers, and hashed once for all that is made of them. */
+function originOf(usable: UsableDrawdowns, ...beside: readonly unknown[]): Origin {
+  return {
+    modules: ["lib/optics/fit/fitted-colour.ts"],
+    inputs: [drawdownsHash(usable), ...beside],
+  };
+}
+
+const drawdownsHash = remembered((usable: UsableDrawdowns): string => textHash([partText(usable)]));

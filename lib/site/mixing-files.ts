@@ -1,4 +1,5 @@
 /** What the pages that mix are sent beside their script: the paints, and the tables of notations. */
+import { keptBesideProgram } from "../kept/beside-program.ts";
 import { labOfMunsell } from "../colorimetry/munsell-inversion.ts";
 import { renotationTable } from "../mixing/notation/renotation-table.ts";
 import { sentReach } from "../mixing/reach/sent-reach.ts";
@@ -34,7 +35,7 @@ export function mixingFiles(context: PageContext): DataFile[] {
     {
       path: "assets/scripts/mixing-notations.js",
       text: assigned("colourNotations", {
-        renotation: renotation(),
+        renotation: keptBesideProgram("renotation", [], renotation),
         blocks: context.records.knowledge.tables.isccNbsBlocks.map(
           ({ hueFrom, hueTo, valueFrom, valueTo, chromaFrom, chromaTo, number, name }) => [
             hueFrom,

@@ -8,21 +8,24 @@ import { isKnown } from "../quantities/figure.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { Words } from "../words/words.ts";
 import { SHOWS_GROUND } from "../optics/tints/tint-statement.ts";
-import { lightfastnessRuling } from "../permanence/lightfastness.ts";
-import { openResults, type OpenResult } from "../planning/trial-results.ts";
-import { decimalText } from "../words/number-text.ts";
 import type { Records, TintReading } from "../records/records.ts";
 import { tintContrast } from "../sheet/tints/films-over-both.ts";
+import { bookOf } from "../sheet/lots/lot-book.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { trialsToldBetter } from "./trials-told-better.ts";
 
 /** In a day. */
 const HOURS = 24;
 /** Mean square of residual over noise that no honest drawdowns leave, however little the model fits the paint. Our own limit. */
 const RESIDUAL_OF_A_SLIP = 300;
 
-/** A complaint about a key of a colour's record; on what line it stands, the record knows. */
+/** A complaint about a key of a colour's record, or of a lot's or a trial's; on what line it stands, the record knows. */
 export interface SheetComplaint extends Complaint {
   readonly slug: string;
+  /** The lot's, where its record is meant. */
+  readonly lot?: string;
+  /** The trial's, where its record is meant. */
+  readonly trial?: string;
   readonly path: RecordPath;
 }
 
@@ -36,11 +39,23 @@ export function sheetWarnings(
 }
 
 /** Lines move with every note, and no complaint is another for it: so they are looked up anew. */
-export function placedIn({ colours }: Records): (complaint: SheetComplaint) => Diagnostic {
-  return ({ slug, path, ...complaint }) => ({
-    ...complaint,
-    place: colours.get(slug)?.place(path) ?? { file: slug, line: 1, column: 1, path: "" },
-  });
+export function placedIn({
+  colours,
+  lots,
+  trials,
+}: Records): (complaint: SheetComplaint) => Diagnostic {
+  return ({ slug, lot, trial, path, ...complaint }) => {
+    const record =
+      lot !== undefined
+        ? lots.get(lot)
+        : trial !== undefined
+          ? trials.get(trial)
+          : colours.get(slug);
+    return {
+      ...complaint,
+      place: record?.place(path) ?? { file: lot ?? trial ?? slug, line: 1, column: 1, path: "" },
+    };
+  };
 }
 
 /**
@@ -99,12 +114,11 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
         contradictionHint(ruling),
       ),
     ),
-    ...openResults(records, slug).flatMap((open) => {
-      const text = betterThanFound(open);
-      return text === undefined
-        ? []
-        : [warning("sheet/trial-worse", [PLACES[open.result.kind]], text)];
-    }),
+    ...trialsToldBetter(sheet, records).map(({ trial, path, message }) => ({
+      ...warning("sheet/trial-worse", path, message),
+      trial,
+    })),
+    ...lotsInAnotherWhite(slug, records, words),
     ...suspectComplaints(sheet, shown, records, warning),
     ...(residual !== undefined && isKnown(residual) && residual.value > RESIDUAL_OF_A_SLIP
       ? [
@@ -121,15 +135,21 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
   ];
 }
 
-const PLACES = { exposure: "exposures", drying: "dryingTrials" } as const;
-
-/** What a trial that is over found, where the record says better of the colour. */
-function betterThanFound({ slug, ended, result, better }: OpenResult): string | undefined {
-  if (better === undefined) return undefined;
-  const over = `The trial trials/${slug} ended on ${ended}`;
-  return result.kind === "exposure"
-    ? `${over} at a change of ${decimalText(result.deltaEab, 1)} (as in category ${result.category}), and the record says ${decimalText(better, 1)} (${lightfastnessRuling(better).category}): the sheet tells it better than it was found`
-    : `${over}, still wet or tacky on day ${result.touchDryDays[0]}, and the record says dry to the touch in ${better} days: the sheet tells it better than it was found`;
+/** Lots whose let-down reads as their standard's does in another white than their records say. */
+function lotsInAnotherWhite(slug: string, records: Records, words: Words): SheetComplaint[] {
+  return (bookOf(slug, records)?.lots ?? []).flatMap(({ lot, comparison: { remarks } }) =>
+    remarks
+      .filter(({ rule }) => rule === "reads-as-in-another-white")
+      .map((remark) => ({
+        severity: "warning",
+        rule: "sheet/lot-white",
+        slug,
+        lot: lot.slug,
+        path: ["tints", 0],
+        message: `The lot ${lot.record.number} is not judged. ${unended(statementText(remark, words))}`,
+        hint: undefined,
+      })),
+  );
 }
 
 function suspectComplaints(

@@ -541,7 +541,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   "copper chromite black": {
     de: "Kupferchromitschwarz",
     fr: "noir de chromite de cuivre",
-    es: "negro de cromita de cobre",
+    es: "negro de cromito de cobre",
   },
   "lamp black": { de: "Lampenruß", fr: "noir de fumée", es: "negro de humo" },
   smalt: { de: "Smalte", fr: "smalt", es: "esmalte" },

@@ -7,6 +7,7 @@ import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { mullingCautions } from "../pages/studio-cautions.ts";
 import { pageOfSheet } from "../pages/page-of-sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { statementText } from "../present/statement-text.ts";
 import { type Interval, type Quantity, ends, midpoint } from "../quantities/interval.ts";
 import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot } from "../records/records.ts";
@@ -22,6 +23,12 @@ export const CUSTOMARY_STEP_G = 0.1;
 const FIRST_PIGMENT_G = 500;
 /** So far [1] a lot's weights may lie from the plan's, and what should come out is still the plan's. */
 const AS_PLANNED = 0.02;
+
+/** Of a pigment whose rub-out takes all the oil there is, a new lot of it perhaps: whoever stands at the slab should know. */
+const TOO_LITTLE_OIL: ReadonlySet<string> = new Set([
+  "oil-index-below-rub-out",
+  "rub-out-takes-all-the-oil",
+]);
 
 /** What the browser's script reckons a plan from, beside what is wanted. */
 export interface PlanMatter {
@@ -135,6 +142,9 @@ export function batchSheetPage(
           ? ""
           : text.comesOut(decimalText(plan.yieldMl[0], 0), decimalText(plan.yieldMl[1], 0)),
       remarks: [
+        ...[...sheet.oil.contradictions, ...(sheet.batch?.reasons ?? [])]
+          .filter(({ rule }) => TOO_LITTLE_OIL.has(rule))
+          .map((one) => statementText(one, words)),
         lossText,
         ...matter.fills
           .filter(({ ml, reallyMl }) => reallyMl !== ml)

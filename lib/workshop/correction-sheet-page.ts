@@ -6,7 +6,7 @@ import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot } from "../records/records.ts";
 import { decimalText } from "../words/number-text.ts";
 import { CUSTOMARY_STEP_G } from "./batch-sheet-page.ts";
-import { foreignPigments } from "./foreign-pigments.ts";
+import { foreignIngredients } from "./foreign-ingredients.ts";
 import { lotAddress } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
@@ -42,7 +42,7 @@ export function correctionSheetPage(
     [text.rows.paint, lotG + addedTo(lotG)],
   ];
   const colour = records.colours.get(lot.record.colour);
-  const foreign = colour === undefined ? [] : foreignPigments(candidate, colour, context);
+  const foreign = colour === undefined ? [] : foreignIngredients(candidate, colour, context);
   const classified = context.sheets.find(({ sheet }) => sheet.slug === candidate.slug)?.sheet
     .cautions.hazardStatements;
   return {

@@ -16,7 +16,7 @@ import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
 import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { whiteColour } from "../sheet/tints/drawdown-set.ts";
 import { decimalText } from "../words/number-text.ts";
-import { foreignPigments } from "./foreign-pigments.ts";
+import { foreignIngredients } from "./foreign-ingredients.ts";
 import { batchSheetPath, correctionAddress, lotBatchAddress, verdictWord } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
@@ -265,7 +265,7 @@ function correctionBlocks(
   return [
     statement(text.correctionLead(best.candidate.name, decimalText(best.gramsPer100g, 1)), "lead"),
     ...corrections.flatMap(({ candidate }) => {
-      const foreign = foreignPigments(candidate, colour, context);
+      const foreign = foreignIngredients(candidate, colour, context);
       return foreign.length === 0
         ? []
         : [statement(text.correctionForeign(candidate.name, words.listed(foreign)))];

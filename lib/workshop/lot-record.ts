@@ -31,8 +31,7 @@ export function plannedLotRecord(
     lotsOf(sheet.slug, context.records).findLast(({ letDowns }) => letDowns.length > 0)
       ?.letDowns[0] ?? context.records.colours.get(sheet.slug)?.tints[0];
   const lost = recipe.loss[0] / 2 + recipe.loss[1] / 2;
-  return `# yaml-language-server: $schema=../../assets/schema/lot.schema.json
-number: ${JSON.stringify(number)}
+  return `number: ${JSON.stringify(number)}
 colour: ${sheet.slug}
 date: ${date}
 # Take this line out once it is made, and put the weights as they were.

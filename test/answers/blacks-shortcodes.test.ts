@@ -161,9 +161,16 @@ describe("folds", () => {
       3,
     ],
     ["{% fold %}\n\n{% endfold %}", "fold needs text", 1],
-  ])("%j is a fault at its line", (body, told, line) => {
-    const [first] = rendered(body).faults;
+    ['{% fold "One"\n\nInside.\n\n{% endfold %}', "is not closed by %}", 1],
+    ["{% ladder colour=soot\n\nMore.", "is not closed by %}", 1],
+  ])("%j is one fault at its line", (body, told, line) => {
+    const [first, ...others] = rendered(body).faults;
     expect(first?.message).toContain(told);
     expect(first?.place.line).toBe(line);
+    expect(others).toEqual([]);
+  });
+  test("an end too many is told after a fold that was spoilt, too", () => {
+    const { faults } = rendered('{% fold "One"\n\n{% endfold %}\n\n{% endfold %}');
+    expect(faults.map(({ place }) => place.line)).toEqual([1, 5]);
   });
 });

@@ -55,7 +55,7 @@ describe("a shortcode that leads nowhere is told at its line and column", () => 
     ],
     [
       "A {% figure soot-black.drying.class and more.",
-      "so.md:5:3 error The shortcode {% is not closed by %} before the next begins answers/shortcode",
+      "so.md:5:3 error The shortcode {% figure is not closed by %} before the next begins answers/shortcode",
     ],
     [
       `In a sentence {% table colours=soot-black figures=drying.class %}.`,

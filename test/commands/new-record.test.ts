@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
@@ -186,6 +186,10 @@ test("a lot has its weights planned and a trial its beginning, and check accepts
   expect(readFileSync(join(folder.content, "lots/lb-2603.yaml"), "utf8")).toMatch(
     /number: "LB-2603"\ncolour: lamp-black\ndate: 2026-03-02[^]*pigment: lamp-black, massG: [1-9]/,
   );
+  // An editor finds the schema from wherever the content folder lies.
+  const [, schema = ""] =
+    /\$schema=(\S+)/.exec(readFileSync(join(folder.content, "lots/lb-2603.yaml"), "utf8")) ?? [];
+  expect(existsSync(join(folder.content, "lots", schema)), schema).toBe(true);
   expect(errorsOf(folder)).toEqual([]);
 });
 

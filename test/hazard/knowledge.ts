@@ -52,7 +52,7 @@ export function labelDifferences(stated: StatedLabel, workedOut: LabelElements):
 }
 
 export function statedLabelFaults(label: StatedLabel): HazardFault[] {
-  return faultsByTables(label, KNOWLEDGE.precautions);
+  return faultsByTables(label, KNOWLEDGE);
 }
 
 export function marketRulings(sale: Sale, market: HazardMarket): MarketRuling[] {

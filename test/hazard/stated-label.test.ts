@@ -133,4 +133,14 @@ describe("statedLabelFaults", () => {
     expect(others).toEqual([]);
     expect(fault).toMatchObject({ path, ...(nearest === undefined ? {} : { nearest }) });
   });
+
+  // The list of the UN's ninth revision is not at hand: a code of it that CLP has not taken up is no slip.
+  test.each([
+    ["EU CLP", undefined],
+    ["UN GHS", "warning"],
+  ])("a precaution of no list, by %s", (frame, severity) => {
+    const [fault] = statedLabelFaults({ ...STATED, frame, precautionaryStatements: ["P236"] });
+    expect(fault?.severity).toBe(severity);
+    expect(fault?.path).toEqual(["precautionaryStatements", 0]);
+  });
 });

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { cautionLine } from "../../lib/pages/caution-line.ts";
+import { poisonCentreLine } from "../../lib/pages/safety-blocks.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { contentFolder } from "../support/content-folder.ts";
@@ -19,4 +20,10 @@ test.each([
   const said = records === undefined ? "" : cautionLine({ records, words: ENGLISH });
   expect(said.startsWith(PAPERS)).toBe(isSaid);
   expect(said).toContain("The label, the safety data sheet");
+});
+
+test("a poison centre's number is not broken over two lines", () => {
+  expect(poisonCentreLine("Poison centre, 0999 111 222", ENGLISH)).toBe(
+    "If it is swallowed or breathed in: Poison centre, 0999\u00a0111\u00a0222.",
+  );
 });

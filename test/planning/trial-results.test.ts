@@ -18,10 +18,10 @@ const FILM = (more: string) =>
   `kind: drying\ncolour: madder\nstarted: 2026-05-01\n${more}filmThicknessUm: 75\ntemperatureC: 20\ntouched:\n  - { date: 2026-05-08, found: tacky }\n  - { date: 2026-05-13, found: touch dry }\n`;
 const DRIED = FILM("ended: 2026-05-20\n");
 
-function recordsOf(trial: string, colour: string): Records {
+function recordsOf(trial: string, colour: string, pigment = ""): Records {
   const { content, home } = contentFolder({
     "workshop.yaml": "name: My workshop\n",
-    "pigments/madder.yaml": "name: Madder\nhazards: []\n",
+    "pigments/madder.yaml": `name: Madder\nhazards: []\n${pigment}`,
     "colours/madder.md": `---\nname: Madder\npigments: [{ pigment: madder }]\n${colour}---\n`,
     "trials/madder.yaml": trial,
   });
@@ -65,10 +65,31 @@ describe("an exposure that has ended", () => {
 
   test("is a warning where the record says better, at its line", () => {
     expect(warned(recordsOf(ENDED, exposed("14.1")))).toEqual([
-      "content/colours/madder.md:4:12 warning The trial trials/madder ended on 2026-06-01 at a change of 22.5 (as in category IV), and the record says 14.1 (III): the sheet tells it better than it was found sheet/trial-worse",
+      "content/trials/madder.yaml:11:35 warning The trial ended on 2026-06-01 at a change of 22.5 (as in category IV), and colours/madder says 14.1 (III): the sheet tells it better than it was found sheet/trial-worse",
     ]);
     for (const silent of ["", exposed("22.5"), exposed("30"), exposed("5", "masstone")])
       expect(warned(recordsOf(ENDED, silent)), silent).toEqual([]);
+  });
+});
+
+describe("an exposure that has ended, of a colour whose record has none", () => {
+  const changed = (deltaEab: string): string => ENDED.replace(/6\.4|18\.2|22\.5/g, deltaEab);
+
+  test("is a warning where its pigments alone are told, two categories better", () => {
+    expect(warned(recordsOf(ENDED, "", "colourIndexName: PV 19\n"))).toEqual([
+      "content/trials/madder.yaml:11:35 warning The trial ended on 2026-06-01 at a change of 22.5 (as in category IV), and by its pigments alone excellent is expected: the sheet tells it better than it was found sheet/trial-worse",
+    ]);
+    // One category beside the expectation is within it.
+    expect(warned(recordsOf(changed("7.9"), "", "colourIndexName: PV 19\n"))).toEqual([]);
+    expect(warned(recordsOf(WINDOW(""), "", "colourIndexName: PV 19\n"))).toEqual([]);
+  });
+
+  test("is a warning where a better category is stated", () => {
+    const stated = "lightfastness: { category: II, source: practice-permanence }\n";
+    expect(warned(recordsOf(ENDED, stated))).toEqual([
+      expect.stringContaining("(as in category IV), and category II is stated"),
+    ]);
+    expect(warned(recordsOf(ENDED, stated.replace("II", "V")))).toEqual([]);
   });
 });
 
@@ -93,7 +114,9 @@ describe("a drying trial that has ended", () => {
 
   test("is a warning where the record says sooner", () => {
     expect(warned(recordsOf(DRIED, dried("5")))).toEqual([
-      expect.stringMatching(/still wet or tacky on day 7, and the record says .* in 5 days/),
+      expect.stringMatching(
+        /trials\/madder.yaml:8:5 .* still wet or tacky on day 7, and colours\/madder says .* in 5 days/,
+      ),
     ]);
     expect(warned(recordsOf(DRIED, dried("13")))).toEqual([]);
   });

@@ -40,6 +40,22 @@ test("a limit in percent reads as its author wrote it", () => {
 });
 
 test.each([
+  ["en", "Walnut White: Vehicle is Walnut oil"],
+  ["de", "Walnut White: Bindemittel ist Walnut oil"],
+  ["fr", "Walnut White\u202f: Liant\u202f: Walnut oil"],
+  ["es", "Walnut White: Aglutinante: Walnut oil"],
+] as const)("in %s the name of an oil is not told as the colour's", (language, expected) => {
+  expect(
+    claimText(
+      { claim: { fact: "walnut-white.vehicle.name", is: "Walnut oil" }, figures: [] },
+      () => "Walnut White",
+      WORDS[language],
+      () => undefined,
+    ),
+  ).toBe(expected);
+});
+
+test.each([
   ["en", "1\u00a0day", "2\u00a0days", "1\u20132\u00a0days"],
   ["de", "1\u00a0Tag", "2\u00a0Tage", "1\u20132\u00a0Tage"],
   ["fr", "1\u00a0jour", "2\u00a0jours", "1\u20132\u00a0jours"],

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cardOfSheet } from "../../lib/print/card-of-sheet.ts";
 import { cardRevision, cardStates } from "../../lib/print/card-statements.ts";
-import type { StatedCard } from "../../lib/print/range-cards.ts";
+import { shelfCards, type StatedCard } from "../../lib/print/range-cards.ts";
 import { reprintList, type EarlierCard } from "../../lib/print/reprint-list.ts";
 import { classifiedFigure } from "../../lib/quantities/derived-figure.ts";
 import { sourceFigure } from "../../lib/quantities/figure.ts";
@@ -91,6 +91,51 @@ describe("the list of reprints", () => {
     expect(reprintList(now, KEPT, words).map(({ slug, changes }) => [slug, changes])).toEqual([
       ["zinc-white", ["Precautions: no longer \u201cP391 Collect spillage.\u201d"]],
     ]);
+  });
+
+  test("tells a statement that is there in other words once, as it is now", () => {
+    const earlier = KEPT.map((card) =>
+      card.slug === "zinc-white"
+        ? {
+            ...card,
+            states: {
+              ...card.states,
+              precautions: (card.states["precautions"] ?? "").replace(
+                "Collect spillage.",
+                "Collect.",
+              ),
+            },
+          }
+        : card,
+    );
+    expect(reprintList(CARDS.cards, earlier, words).map(({ changes }) => changes)).toEqual([
+      ["Precautions: now \u201cP391 Collect spillage.\u201d"],
+    ]);
+  });
+
+  test("has a discontinued colour's card, which was printed, taken off the shelf", () => {
+    const bones = (discontinued: string | undefined) =>
+      CARDS.cards.flatMap((card) => {
+        const { sheet } = card.worded;
+        return card.slug === "bone-black"
+          ? [
+              {
+                ...card,
+                lacks: ["price" as const],
+                worded: {
+                  ...card.worded,
+                  sheet: { ...sheet, ...(discontinued === undefined ? {} : { discontinued }) },
+                },
+              },
+            ]
+          : [];
+      });
+    const kept = KEPT.filter(({ slug }) => slug === "bone-black");
+    expect(reprintList(shelfCards(bones("2026-05-01"), kept), kept, words)).toMatchObject([
+      { kind: "gone", changes: ["no card any more: take it off the shelf"] },
+    ]);
+    // One that has no price for now was printed without, and is a card still.
+    expect(reprintList(shelfCards(bones(undefined), kept), kept, words)).toEqual([]);
   });
 
   test("names a new card, and one that is to be taken off the shelf", () => {

@@ -47,3 +47,10 @@ test.each(["629104150021", "62910415002133", "629104150021x", ""])("refuses %j",
 test("works out of twelve digits alone", () => {
   expect(() => eanCheckDigit("62910415002")).toThrow(RangeError);
 });
+
+test.each(["6.29104E+12", "6,29104E+12", "6E+12"])(
+  "%s is what a spreadsheet makes of one",
+  (written) => {
+    expect(eanFault(written)).toMatch(/^13 digits, which a spreadsheet has rounded: /);
+  },
+);

@@ -28,6 +28,10 @@ describe("what is written in another form", () => {
       `10 error hazards can't be "H400, H410": it takes a list; a list stands in brackets: [H400, H410] records/schema`,
     ),
     pigment(
+      "hazards: [{ statement: H317, limits: [{ hazardClass: Skin Sens. 1A, from: 25 }] }]",
+      "75 error hazards[0].limits[0].from is 25, and takes 1 or less; 0.25 if it was given in percent records/schema",
+    ),
+    pigment(
       "colourIndexName: PB 6",
       "18 warning Nothing is known here of a pigment by the Colour Index name PB 6; nearest: PBk 6 records/unknown-colour-index-name",
     ),

@@ -45,6 +45,16 @@ describe("what a supplier is said to state", () => {
       "2:11 error H140 is no hazard statement of the frame, such as H302; nearest: H410 records/hazard",
     ),
     pigment(
+      "what only acute toxicity and water have a use for, beside an allergy",
+      "hazards: [{ statement: H317, hazardClass: Skin Sens. 1A, ate: 0.5, mFactor: 10 }]",
+      "2:63 warning An acute toxicity estimate is of no use beside H317 (Skin Sens. 1A), and nothing is worked out from it records/hazard",
+      "2:77 warning An M-factor is of no use beside H317 (Skin Sens. 1A), and nothing is worked out from it records/hazard",
+    ),
+    pigment(
+      "the same where it belongs",
+      "hazards: [{ statement: H302, route: oral, ate: 500 }, { statement: H410, mFactor: 10 }, { statement: H332, ate: 1.5 }]",
+    ),
+    pigment(
       "two codes in one",
       "hazards: [H302+H332]",
       "2:11 error H302+H332 joins 2 statements, and each stands by itself: H302, H332 records/hazard",
@@ -97,7 +107,7 @@ describe("what a supplier is said to state", () => {
     pigment(
       "a limit over the whole",
       "hazards:\n  - statement: H373\n    limits:\n      - { from: 1.5, hazardClass: STOT RE 2 }",
-      "5:17 error hazards[0].limits[0].from is 1.5, and takes 1 or less records/schema",
+      "5:17 error hazards[0].limits[0].from is 1.5, and takes 1 or less; 0.015 if it was given in percent records/schema",
     ),
     pigment(
       "a limit without a class",
@@ -144,7 +154,7 @@ describe("what something is made of", () => {
     pigment(
       "a component over the whole",
       "components:\n  - { name: a, massFraction: 1.2, hazards: [] }",
-      "3:30 error components[0].massFraction is 1.2, and takes 1 or less records/schema",
+      "3:30 error components[0].massFraction is 1.2, and takes 1 or less; 0.012 if it was given in percent records/schema",
     ),
     pigment(
       "components that add up to more than the whole, and a code of one of them",
@@ -195,7 +205,21 @@ describe("what the maker's label states", () => {
     label(
       "a precaution that there is none of",
       `${SOUND}, precautionaryStatements: [P999]`,
-      "137 warning There is no statement code P999 records/hazard",
+      "137 error There is no statement code P999 records/hazard",
+    ),
+    label(
+      "a precaution of two parts, one of them misspelt",
+      `${SOUND}, precautionaryStatements: [P301+P321, P301+P392]`,
+      "148 error There is no statement code P301+P392; nearest: P301+P312 records/hazard",
+    ),
+    label(
+      "a supplement that there is none of",
+      `${SOUND}, supplemental: [EUH201B]`,
+      "126 error There is no statement code EUH201B; nearest: EUH201 records/hazard",
+    ),
+    label(
+      "a precaution that is never chosen here, and is the law's",
+      `${SOUND}, precautionaryStatements: [P321, P231+P232]`,
     ),
     label(
       "a class that there is none of",

@@ -1,28 +1,10 @@
-/** What a sheet reads of others' let-downs, in a few of the demonstration's colours: each is let down in titanium white, burnt sienna in lead white too. */
+/** What a sheet reads of others' let-downs, in a few of the demonstration's colours. */
 import { describe, expect, test } from "vitest";
 import { readBy } from "../../lib/kept/reads.ts";
 import { followedRecords } from "../../lib/records/followed-records.ts";
-import type { Colour, Records } from "../../lib/records/records.ts";
 import { allFits } from "../../lib/sheet/all-sheets.ts";
 import { colourSheet } from "../../lib/sheet/colour-sheet.ts";
-import { RECORDS } from "../support/demonstration.ts";
-
-const FEW = ["alizarin-crimson", "burnt-sienna", "lead-white", "titanium-white"];
-
-function colourOf(slug: string, { colours }: Records): Colour {
-  const colour = colours.get(slug);
-  if (colour === undefined) throw new Error(`Unexpected demonstration without ${slug}`);
-  return colour;
-}
-
-function withOilIndex(oilIndexGPer100g: number): Records {
-  const colours = FEW.map((slug) => colourOf(slug, RECORDS)).map((colour) =>
-    colour.slug === "burnt-sienna"
-      ? { ...colour, record: { ...colour.record, oilIndexGPer100g } }
-      : colour,
-  );
-  return { ...RECORDS, colours: new Map(colours.map((colour) => [colour.slug, colour])) };
-}
+import { colourOf, withOilIndex } from "./few-colours.ts";
 
 describe("a colour expected in a white that another was let down in", () => {
   const [before, after] = [70, 71].map((oilIndex) => allFits(withOilIndex(oilIndex)));

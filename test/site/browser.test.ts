@@ -45,6 +45,31 @@ test("a visitor gets from the first page to a colour's sheet and to a section of
   });
 });
 
+test.each(["alizarin-crimson", "phthalocyanine-blue", "vine-black"])(
+  "what %s is, in a word each, stands on the first screen of a laptop",
+  async (slug) => {
+    await visitedPage(SITE, async (page, complaints) => {
+      await page.setViewportSize({ width: 1440, height: 900 });
+      await opened(page, `colours/${slug}/`);
+      const words = await page.locator(".fact__word").all();
+      expect(words.length).toBe(6);
+      for (const word of words) {
+        const { y, height } = (await word.boundingBox()) ?? { y: Infinity, height: 0 };
+        expect(y + height).toBeLessThan(900);
+      }
+      // A mark beside the word that it is about, never on a line of its own.
+      for (const width of [1440, 1280, 390]) {
+        await page.setViewportSize({ width, height: 900 });
+        const apart = await page.evaluate<number[]>(
+          "[...document.querySelectorAll('.fact__marked')].map((one) => one.getClientRects().length)",
+        );
+        expect(apart.filter((lines) => lines > 1)).toEqual([]);
+      }
+      expect(complaints).toEqual([]);
+    });
+  },
+);
+
 /** Ways in which texts were drawn that axe has looked at. */
 const drawn = { light: new Set<string>(), dark: new Set<string>() };
 

@@ -86,3 +86,42 @@ test("of several trials the one that an estimate contradicts is told at its line
     /^content\/colours\/ochre\.md:7:21 warning .* 96 days against .*; 4 days if it was timed in hours sheet\/contradiction$/,
   );
 });
+
+/** A black whose let-downs 1:5 differ by white, and a lot that was let down so. */
+function letDownLot(white: string, column: string): string[] {
+  const values = { black: 0.03, titanium: 0.3, zinc: 0.18, white: 0.85 };
+  const rows = Array.from({ length: 31 }, (_, i) => [400 + 10 * i, ...Object.values(values)]);
+  const tint = (of: string, read: string) =>
+    `  - { white: ${of}, massRatio: "1:5", ratioKind: paint, reading: read, column: ${read} }\n`;
+  const { content, home } = contentFolder({
+    "workshop.yaml": "name: My workshop\nreadings: { scale: factor, geometry: d/8 excluded }\n",
+    "readings/read.csv": [["nm", ...Object.keys(values)], ...rows]
+      .map((row) => row.join(","))
+      .join("\n"),
+    ...Object.fromEntries(
+      ["black", "titanium", "zinc"].flatMap((one) => [
+        [`pigments/${one}.yaml`, `name: ${one}\nhazards: []\n`],
+        [
+          `colours/${one}.md`,
+          `---\nname: ${one}\npigments: [{ pigment: ${one} }]\nmasstone: { reading: read, column: ${one === "black" ? "black" : "white"} }\n${one === "black" ? `tints:\n${tint("titanium", "titanium")}${tint("zinc", "zinc")}` : ""}---\n`,
+        ],
+      ]),
+    ),
+    "lots/b-1.yaml": `number: "B-1"\ncolour: black\ndate: 2026-01-01\npigments: [{ pigment: black, massG: 100 }]\nmasstone: { reading: read, column: black }\ntints:\n${tint(white, column)}`,
+  });
+  const { records, diagnostics } = loadRecords(content, home);
+  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  return sheetWarnings(allSheets(records), records, ENGLISH)
+    .filter(({ rule }) => rule === "sheet/lot-white")
+    .map((one) => formatDiagnostic(one).replaceAll("\u00a0", " "));
+}
+
+test("a lot's let-down that reads as its standard's does in another white, at its line", () => {
+  expect(letDownLot("zinc", "titanium")).toEqual([
+    expect.stringMatching(
+      /^content\/lots\/b-1\.yaml:7:5 warning The lot B-1 is not judged\. The let-down is written down in zinc and reads as the standard does in titanium .* sheet\/lot-white$/,
+    ),
+  ]);
+  expect(letDownLot("zinc", "zinc")).toEqual([]);
+  expect(letDownLot("titanium", "titanium")).toEqual([]);
+});

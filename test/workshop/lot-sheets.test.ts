@@ -15,21 +15,36 @@ additions: [{ vehicle: cobalt-zirconium-drier, massG: 6.5 }]
 dispersion: mulled
 `;
 
+function sheetOfLot(texts: Readonly<Record<string, string>>): BatchSheetView["sheet"] {
+  const { content, home } = contentFolder({ ...texts, "lots/lb-2611.yaml": LOT });
+  const { records, diagnostics } = loadRecords(content, home);
+  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  const { pages } = siteOf(records, "2026-05-18").workshop({
+    isPrinted: false,
+    printedCards: undefined,
+  });
+  const view = pages.find(({ path }) => path === "lots/lb-2611/batch/index.html")?.view;
+  return view?.kind === "batch-sheet" ? view.sheet : undefined;
+}
+
 describe("the batch sheet of a planned lot", () => {
   let sheet: BatchSheetView["sheet"];
   beforeAll(() => {
-    const { content, home } = contentFolder({
-      ...fourColourWorkshop(),
-      "lots/lb-2611.yaml": LOT,
+    sheet = sheetOfLot(fourColourWorkshop());
+  });
+
+  test("says when the pigment's rub-out takes all the oil, as of a new lot of it", () => {
+    const takesAll: unknown = expect.stringMatching(
+      /^Hold no oil back: the rub-out figure \(120\sg.100\sg\)/,
+    );
+    expect(sheet?.remarks).not.toContainEqual(takesAll);
+    const texts = fourColourWorkshop();
+    const pigment = "pigments/lamp-black.yaml";
+    const thirstier = sheetOfLot({
+      ...texts,
+      [pigment]: (texts[pigment] ?? "").replace("{ value: 72,", "{ value: 120,"),
     });
-    const { records, diagnostics } = loadRecords(content, home);
-    if (records === undefined) throw new Error(JSON.stringify(diagnostics));
-    const { pages } = siteOf(records, "2026-05-18").workshop({
-      isPrinted: false,
-      printedCards: undefined,
-    });
-    const view = pages.find(({ path }) => path === "lots/lb-2611/batch/index.html")?.view;
-    sheet = view?.kind === "batch-sheet" ? view.sheet : undefined;
+    expect(thirstier?.remarks).toContainEqual(takesAll);
   });
 
   test("bears its number and day, and leaves the rest to be written in", () => {

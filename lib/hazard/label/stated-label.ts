@@ -19,6 +19,7 @@ import { precaution, type PrecautionRow } from "../texts/precautionary-statement
 import { isGrave, PRECAUTIONS_AT_MOST } from "./precautionary-choice.ts";
 import { COVERED_BY } from "../classify/precedence.ts";
 import { singleStatements } from "../texts/single-statements.ts";
+import type { StatementTexts } from "../texts/statement-texts.ts";
 import { SUPPLEMENTAL_CODES, WITHDRAWN_SUPPLEMENTS } from "../texts/supplemental-code.ts";
 
 export interface StatedLabel {
@@ -80,7 +81,7 @@ const UFI = /^[0-9ACDEFGHJKMNPQRSTUVWXY]{4}(-[0-9ACDEFGHJKMNPQRSTUVWXY]{4}){3}$/
 /** Whatever a stated label holds that is of no closed list; empty when it can be printed. */
 export function statedLabelFaults(
   label: StatedLabel,
-  known: readonly PrecautionRow[],
+  lists: { readonly precautions: readonly PrecautionRow[]; readonly texts: StatementTexts },
 ): HazardFault[] {
   const {
     precautionaryStatements: precautions = [],
@@ -106,17 +107,13 @@ export function statedLabelFaults(
       ),
     ),
     ...precautions.flatMap((code, i) =>
-      asWarning(
-        unknownWordFault(
-          ["precautionaryStatements", i],
-          "statement code",
-          code,
-          known.map((row) => row.code),
-        ),
-      ),
+      precautionFaults(["precautionaryStatements", i], code, label.frame, lists),
     ),
     ...supplemental.flatMap((code, i) =>
-      asWarning(unknownWordFault(["supplemental", i], "statement code", code, SUPPLEMENTAL_CODES)),
+      unreckonedAsWarning(
+        code,
+        unknownWordFault(["supplemental", i], "statement code", code, SUPPLEMENTAL_CODES),
+      ),
     ),
     ...classification.flatMap((name, i) =>
       unknownWordFault(["classification", i], "hazard class", name, HAZARD_CLASS_NAMES),
@@ -153,6 +150,21 @@ export function formulaIdentifierFaults(ufi: string | undefined): HazardFault[] 
 /** A hazard statement that nothing is worked out from is shown as stated; a code that the law does not know is a slip of the pen. */
 function unreckonedAsWarning(code: string, faults: readonly HazardFault[]): readonly HazardFault[] {
   return isHazardStatement(code) ? asWarning(faults) : faults;
+}
+
+/** A code of neither list, whole or by its parts, is a slip of the pen; of UN GHS, whose newer codes no list here has, it is shown as stated. */
+function precautionFaults(
+  path: HazardFault["path"],
+  code: string,
+  frame: string,
+  { precautions, texts }: Parameters<typeof statedLabelFaults>[1],
+): HazardFault[] {
+  const known = [...precautions.map((row) => row.code), ...texts.keys()].filter((one) =>
+    /^P\d/.test(one),
+  );
+  const isKnown = code.split("+").every((part) => known.includes(part));
+  const faults = isKnown ? [] : unknownWordFault(path, "statement code", code, known);
+  return frame === "UN GHS" ? asWarning(faults) : faults;
 }
 
 /** A statement that no list here knows is shown as stated, and the build goes on. */

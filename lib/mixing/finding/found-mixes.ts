@@ -72,15 +72,27 @@ export function searchOf(wish: FindingWish, range: MixingRange): Search {
   return { wish, colours, ladders };
 }
 
-/** What a search finds, as {@link foundMixes}. */
-export function* mixesOf({ wish, colours, ladders }: Search): Generator<FoundMix | undefined> {
+/** Of some paints of a search, by their places in it, the white 0: the mixture that comes nearest. */
+export type NearestOf = (
+  members: readonly number[],
+  made: () => Nearest | undefined,
+) => Nearest | undefined;
+
+/**
+ * What a search finds, as {@link foundMixes}.
+ * @param nearestOf another that gives what is made, as one that remembers it.
+ */
+export function* mixesOf(
+  { wish, colours, ladders }: Search,
+  nearestOf: NearestOf = (_, made) => made(),
+): Generator<FoundMix | undefined> {
   if (ladders.length === 0) return;
   const problem = matchProblem(wish.target, ladders);
   const best = new Map<string, number>();
   for (const members of memberSets(colours.length, wish)) {
     const slugs = members.flatMap((member) => (member === 0 ? [] : [colours[member - 1] ?? ""]));
     if (!wish.mustHold.every((slug) => slugs.includes(slug))) continue;
-    const found = nearestMix(problem, members, ladders, wish.target.lab);
+    const found = nearestOf(members, () => nearestMix(problem, members, ladders, wish.target.lab));
     if (found === undefined || found.deltaE00 > REACH) {
       yield undefined;
       continue;
@@ -139,7 +151,8 @@ function* subsets(count: number, size: number, from = 1): Generator<number[]> {
     for (const rest of subsets(count, size - 1, first + 1)) yield [first, ...rest];
 }
 
-interface Nearest {
+/** By mass of each paint, in the order of their places. */
+export interface Nearest {
   readonly amounts: readonly number[];
   readonly lab: Lab;
   readonly deltaE00: number;

@@ -12,10 +12,10 @@ import { onCommonGrid } from "./common-grid.ts";
 import { allFilms, type DrawdownSet, type UsableDrawdowns } from "./drawdown.ts";
 import { finishedFit } from "./finished-fit.ts";
 import type { FitChoices } from "./fit-problem.ts";
-import type { Measurement } from "./measurement.ts";
+import type { Measurement, SurfaceConstants } from "./measurement.ts";
 import { surfaceTrial, type SurfaceRefusal, type SurfaceTrial } from "./surface-trial.ts";
 import { leftOutMisses, workshopExperience } from "./workshop-experience.ts";
-import { usableDrawdowns } from "./usable-drawdowns.ts";
+import { usableDrawdowns, type LeftOutStatement } from "./usable-drawdowns.ts";
 import { median } from "../../quantities/median.ts";
 
 /**
@@ -39,6 +39,7 @@ export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
  * and not fitted.
  *
  * @param trial another that gives the same, as one that remembers what it gave; `finished` likewise.
+ * @param kept of each colour what was made of the same drawdowns before.
  * @returns by key of the set the fit, or the refusal with its reasons: what usableDrawdowns refuses,
  *   `geometry-mixed`, `surfaces-differ`, `reflectance-not-above-surface`.
  * @validity opaque, matte or glossy drawdowns of one lot; not fluorescent, metallic or pearlescent.
@@ -49,46 +50,99 @@ export function fittedColours<K>(
   choices: FitChoices = {},
   trial: typeof surfaceTrial = surfaceTrial,
   finished: typeof finishedFit = finishedFit,
+  kept: KeptFits = MADE_EACH_TIME,
 ): Map<K, ColourFit | FitRefusal> {
   const selected = [...onCommonGrid(sets)].map(([key, set]) => ({ key, ...usableDrawdowns(set) }));
   const colours = selected.map(({ usable }, i) => ({
     usable,
     readings: usable === undefined ? readingsOfSet([...sets.values()][i]) : readingsOf(usable),
   }));
-  const tried = triedColours(colours, (usable, surface) => trial(usable, surface, choices));
+  const trialOf = rememberedTrials((usable, surface) => trial(usable, surface, choices));
+  const tried = triedColours(colours, (usable, surface) =>
+    kept.tried([usable, surface], () => triedSurface(trialOf(usable, surface))),
+  );
   return withExperience(
-    selected.map(({ key, usable, leftOut }, i): [K, ColourFit | FitRefusal] => {
-      const found = tried[i];
-      if (usable === undefined || found === undefined)
+    selected.map(({ key, usable, leftOut }, i): [K, FittedAlone | FitRefusal] => {
+      const choice = tried[i];
+      if (usable === undefined || choice === undefined)
         return [key, { kind: "refused", reasons: leftOut }];
-      if (isStatement(found)) return [key, { kind: "refused", reasons: [found] }];
-      return [key, finished(usable, found.trial, found.choice, leftOut)];
+      if (isStatement(choice)) return [key, { kind: "refused", reasons: [choice] }];
+      const made = (): FittedAlone => {
+        const chosen = trialOf(usable, choice.surface);
+        if (chosen.kind === "refused") throw new Error("Unreachable: a refused surface is chosen");
+        const fit = finished(usable, chosen, choice, leftOut);
+        return { kind: "fitted", fit, misses: leftOutMisses(fit) };
+      };
+      return [key, kept.fitted([usable, choice, leftOut], made)];
     }),
   );
+}
+
+/** What is made of one colour's drawdowns, or was made of the same before. */
+export interface KeptFits {
+  readonly tried: (
+    of: readonly [UsableDrawdowns, SurfaceConstants],
+    made: () => TriedSurface | SurfaceRefusal,
+  ) => TriedSurface | SurfaceRefusal;
+  readonly fitted: (
+    of: readonly [UsableDrawdowns, SurfaceChoice, readonly LeftOutStatement[]],
+    made: () => FittedAlone,
+  ) => FittedAlone;
+}
+
+const MADE_EACH_TIME: KeptFits = { tried: (_, made) => made(), fitted: (_, made) => made() };
+
+/** How far off a surface has the let-downs that are left out of its fit, Delta-E00. */
+export interface TriedSurface {
+  readonly kind: "tried";
+  readonly leftOutDeltaE00: readonly number[];
+}
+
+/** A colour's fit by its own drawdowns, with its left-out misses in units of the usual 68 % [1]. */
+export interface FittedAlone {
+  readonly kind: "fitted";
+  readonly fit: ColourFit;
+  readonly misses: readonly number[];
+}
+
+function triedSurface(trial: SurfaceTrial | SurfaceRefusal): TriedSurface | SurfaceRefusal {
+  return trial.kind === "refused"
+    ? trial
+    : { kind: "tried", leftOutDeltaE00: trial.leftOut.map(({ deltaE00 }) => deltaE00) };
+}
+
+/** The surface that is chosen has been tried. */
+function rememberedTrials(
+  trial: (usable: UsableDrawdowns, surface: SurfaceConstants) => SurfaceTrial | SurfaceRefusal,
+): typeof trial {
+  const known = new Map<UsableDrawdowns, Map<SurfaceConstants, SurfaceTrial | SurfaceRefusal>>();
+  return (usable, surface) => {
+    const own = known.get(usable) ?? new Map<SurfaceConstants, SurfaceTrial | SurfaceRefusal>();
+    known.set(usable, own);
+    const tried = own.get(surface) ?? trial(usable, surface);
+    own.set(surface, tried);
+    return tried;
+  };
 }
 
 /** Fits with what left-out let-downs of all that were read alike show. */
 function withExperience<K>(
-  fits: readonly (readonly [K, ColourFit | FitRefusal])[],
+  fits: readonly (readonly [K, FittedAlone | FitRefusal])[],
 ): Map<K, ColourFit | FitRefusal> {
-  const fitted = fits.flatMap(([, fit]) => (fit.kind === "fit" ? [fit] : []));
+  const fitted = fits.flatMap(([, one]) => (one.kind === "fitted" ? [one] : []));
   const byGeometry = new Map(
-    [...new Set(fitted.map(({ geometry }) => geometry))].map((geometry) => [
-      geometry,
-      workshopExperience(fitted.filter((fit) => fit.geometry === geometry).flatMap(leftOutMisses)),
-    ]),
-  );
-  return new Map(
-    fits.map(([key, fit]) => {
-      const experience = fit.kind === "fit" ? byGeometry.get(fit.geometry) : undefined;
-      return [key, fit.kind === "fit" && experience !== undefined ? { ...fit, experience } : fit];
+    [...new Set(fitted.map(({ fit: { geometry } }) => geometry))].map((geometry) => {
+      const alike = fitted.filter(({ fit }) => fit.geometry === geometry);
+      return [geometry, workshopExperience(alike.flatMap(({ misses }) => misses))];
     }),
   );
-}
-
-interface Tried {
-  readonly trial: SurfaceTrial;
-  readonly choice: SurfaceChoice;
+  return new Map(
+    fits.map(([key, one]): [K, ColourFit | FitRefusal] => {
+      if (one.kind === "refused") return [key, one];
+      const experience = byGeometry.get(one.fit.geometry);
+      return [key, experience === undefined ? one.fit : { ...one.fit, experience }];
+    }),
+  );
 }
 
 interface ColourReadings {
@@ -97,17 +151,14 @@ interface ColourReadings {
 }
 
 /** A colour fitted under a surface. */
-type Trial = (
-  usable: UsableDrawdowns,
-  surface: SurfaceChoice["surface"],
-) => SurfaceTrial | SurfaceRefusal;
+type Trial = (usable: UsableDrawdowns, surface: SurfaceConstants) => TriedSurface | SurfaceRefusal;
 
-/** Each colour under the surface of its group; undefined where it has nothing to fit. */
+/** Of each colour the surface that it is fitted under; undefined where it has nothing to fit. */
 function triedColours(
   colours: readonly ColourReadings[],
   trial: Trial,
-): (Tried | FitRefusalStatement | undefined)[] {
-  const found = new Map<number, Tried | FitRefusalStatement>();
+): (SurfaceChoice | FitRefusalStatement | undefined)[] {
+  const found = new Map<number, SurfaceChoice | FitRefusalStatement>();
   const homes = new Set(colours.flatMap(({ readings: [first] }) => first?.geometry ?? []));
   for (const home of homes) {
     const alike = colours.map((colour, i) => ({ ...colour, i }));
@@ -145,14 +196,14 @@ function chosen(
   members: readonly { readonly i: number; readonly usable: UsableDrawdowns }[],
   candidates: readonly SurfaceChoice[],
   trial: Trial,
-): Map<number, Tried | FitRefusalStatement> {
+): Map<number, SurfaceChoice | FitRefusalStatement> {
   const trials = candidates.map((choice) => {
     const tried = members.map(({ i, usable }) => ({
       i,
       trial: trial(usable, choice.surface),
     }));
     const errors = tried.flatMap(({ trial }) =>
-      trial.kind === "tried" ? trial.leftOut.map((one) => one.deltaE00) : [],
+      trial.kind === "tried" ? trial.leftOutDeltaE00 : [],
     );
     const refused = tried.filter(({ trial }) => trial.kind === "refused").length;
     return { choice, tried, error: errors.length === 0 ? Infinity : median(errors), refused };
@@ -170,10 +221,7 @@ function chosen(
   const isByError = trials.length > 1 && best.error < Infinity;
   const choice: SurfaceChoice = isByError ? { ...best.choice, by: "leave-one-out" } : best.choice;
   return new Map(
-    best.tried.map(({ i, trial }) => [
-      i,
-      trial.kind === "tried" ? { trial, choice } : reasonOf(trial),
-    ]),
+    best.tried.map(({ i, trial }) => [i, trial.kind === "tried" ? choice : reasonOf(trial)]),
   );
 }
 

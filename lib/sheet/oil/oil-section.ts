@@ -16,12 +16,12 @@ import { blendedFigure } from "../pigments/blended-figure.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { oilDemand } from "./oil-demand.ts";
 import { openedPaste } from "./dispersion-factor.ts";
-import type { OilSection } from "../paint-section-types.ts";
+import type { OilSection } from "./oil-figures.ts";
 import { paintVolumes } from "./paint-volumes.ts";
 import { solventShares, untoldSolvents } from "./solvent-share.ts";
 import { colourRecord, WORKSHOP } from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
-import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
+import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
 /** Oil demand, packing and finish of the paint as made, with whatever contradicts itself in the record. */
 export function oilSection(

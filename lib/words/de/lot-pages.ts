@@ -96,7 +96,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     correctionForeign: (name: string, pigments: string) =>
       `Mit ${name} enthält sie auch ${pigments}; weder ihr Name noch ihr Etikett sagt das.`,
     correctionNone:
-      "Weder ein Weiß noch ein Füllstoff noch eine gleich gemessene Farbe noch eine andere Charge würde den Unterschied halbieren.",
+      "Nichts von dem, was versucht wurde, würde den Unterschied halbieren: kein Weiß, kein Füllstoff, keine gleich gemessene Farbe, keine andere Charge. Nicht versucht werden konnte, was nie aufgehellt und auch nicht allein und in Filmen über einer selbst gemessenen Prüfkarte gemessen wurde.",
     correctionUnread: "Es gibt nichts zu berichtigen, bevor sie richtig gemessen ist.",
     correctionCaption: "Auf 100 g der Charge, und was dann gemessen würde",
     correctionColumns: {
@@ -157,7 +157,6 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     colourPage: (colour: string) => `${colour} in der Werkstatt`,
   },
   chart: {
-    heading: "Chargen im Lauf der Zeit",
     of: {
       strength: {
         title: (colour: string) => `Farbstärke von ${colour}, Charge für Charge`,

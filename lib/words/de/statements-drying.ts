@@ -167,7 +167,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     `${OIL_NAMES[oil]} vergilbt von den trocknenden Ölen am meisten und gibt den zähesten Film.`,
   "yellows-less": ({ oil }) => `${OIL_NAMES[oil]} vergilbt weniger als gewöhnliches Leinöl.`,
   "yellows-least": ({ oil }) =>
-    `${OIL_NAMES[oil]} vergilbt am wenigsten und gibt einen schwächeren, langsamer trocknenden Film.`,
+    `${OIL_NAMES[oil]} gehört zu den Ölen, die am wenigsten vergilben, und gibt einen schwächeren, langsamer trocknenden Film.`,
   "drier-above-customary": ({ metal, percentOnOil, customaryPercent }) =>
     `${withUnit(significant(percentOnOil, 2), "%")} ${METAL_NAMES[metal]} auf Öl ist mehr als die üblichen ${withUnit(significant(customaryPercent, 2), "%")}: der Film kann eine Haut bilden und runzeln.`,
   "surface-drier-alone": ({ metals }) =>

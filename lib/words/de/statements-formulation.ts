@@ -2,8 +2,7 @@ import type { ParticleClass } from "../../formulation/particle-class.ts";
 import type { OilAbsorptionMethod } from "../../formulation/oil-absorption-method.ts";
 import type { Finish } from "../../formulation/finish.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
-import type { Interval, Quantity } from "../../quantities/interval.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import { FINISH_WORDS, OIL_INDEX_WORDS } from "./closed-sets.ts";
 import { pigmentWord } from "../pigment-words.ts";
 import {
@@ -33,6 +32,8 @@ const WAYS: Readonly<Record<OilAbsorptionMethod["way"], string>> = {
   "palette-knife rub-out": "Anreiben mit dem Palettenmesser",
   "stirred to a soft ball": "Rühren zur weichen Kugel",
 };
+
+type Of<R extends FormulationStatement["rule"]> = ValuesOf<FormulationStatement, R>;
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
@@ -163,7 +164,9 @@ function asRead(measured: Finish, expected: readonly Finish[]): string {
   )}`;
 }
 
-function fillsTheGaps({ oilCm3Per100Cm3 }: { readonly oilCm3Per100Cm3: Quantity }): string {
+function fillsTheGaps({
+  oilCm3Per100Cm3,
+}: Pick<Of<"middling-oil-demand">, "oilCm3Per100Cm3">): string {
   return `${withUnit(significant(oilCm3Per100Cm3, 2), "cm\u00b3")} Öl füllen die Lücken von 100\u00a0cm\u00b3 Pigment`;
 }
 
@@ -176,15 +179,7 @@ function fold(ratio: number): string {
 }
 
 function finish(
-  {
-    finish: expected,
-    reducedPvc,
-    spans,
-  }: {
-    readonly finish: Finish;
-    readonly reducedPvc: Quantity;
-    readonly spans: readonly Finish[];
-  },
+  { finish: expected, reducedPvc, spans }: Of<"oil-in-excess">,
   because: string,
 ): string {
   const reach =
@@ -196,24 +191,10 @@ function finish(
   );
 }
 
-function gauge({
-  finenessOfGrindUm,
-  limitUm,
-}: {
-  readonly finenessOfGrindUm: number;
-  readonly limitUm: number;
-}): string {
+function gauge({ finenessOfGrindUm, limitUm }: Of<"opened-by-fineness">): string {
   return `das Grindometer zeigt ${micrometres(finenessOfGrindUm)} (bis ${micrometres(limitUm)} gilt als gut dispergiert)`;
 }
 
-function filling({
-  pigment,
-  massG,
-  takenMl,
-}: {
-  readonly pigment: string;
-  readonly massG: number;
-  readonly takenMl: Interval;
-}): string {
+function filling({ pigment, massG, takenMl }: Of<"fills-the-jar">): string {
   return `${withUnit(significant(massG, 3), "g")} ${within(pigment)}, trocken, nehmen ${withUnit(significant(takenMl, 2), "ml")} ein, von gesetzt bis geschüttet:`;
 }

@@ -1,7 +1,7 @@
 import type { AcuteRoute } from "../../hazard/texts/hazard-statement.ts";
 import type { LabelStatement } from "../../hazard/statements.ts";
 import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import { inGerman, SIGNAL_WORDS } from "./closed-sets.ts";
 import {
   bracketed,
@@ -33,6 +33,8 @@ const LIMIT_KINDS = {
 /** Stands among ingredients for a share that nobody accounts for. */
 const UNACCOUNTED = "(unaccounted)";
 
+type Of<R extends LabelStatement["rule"]> = ValuesOf<LabelStatement, R>;
+
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
 const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "ate-mix": ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
@@ -57,8 +59,8 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
     ),
   "lead-as-metal": ({ massFraction, ingredients, limit, ...size }) =>
     `Blei, als Metall gerechnet, macht ${percent(massFraction)} der Farbe aus (${named(ingredients)}), über ${percent(limit)}${shortForm(size)}.`,
-  "lead-share-not-stated": ({ ingredients, limit, packageMl, shortBelowMl }) =>
-    `Enthält Blei in nicht angegebenem Anteil (${named(ingredients)}) und zählt daher als über ${percent(limit)}${shortForm({ packageMl, shortBelowMl })}.`,
+  "lead-share-not-stated": ({ ingredients, limit, ...size }) =>
+    `Enthält Blei in nicht angegebenem Anteil (${named(ingredients)}) und zählt daher als über ${percent(limit)}${shortForm(size)}.`,
   "traces-in-an-unclassified-mixture": ({ ingredients }) =>
     `Nicht eingestuft, doch wegen ${named(ingredients)} darin ist auf Anfrage ein Sicherheitsdatenblatt zu geben.`,
   "as-its-supplier-states": ({ ingredients }) =>
@@ -171,13 +173,7 @@ function belowWhat({
   upTo,
   unit,
   others,
-}: {
-  readonly limit?: number;
-  readonly ate?: number;
-  readonly upTo?: number;
-  readonly unit?: string;
-  readonly others?: readonly string[];
-}): string {
+}: Omit<Of<"below-its-limit">, "ingredients" | "massFraction">): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
     return `bringt das Gemisch${others === undefined ? "" : `, mit ${named(others)},`} auf einen Schätzwert von ${withUnit(significant(ate, 2), unit)}, und der liegt über ${withUnit(significant(upTo, 3), unit)}`;
   }
@@ -191,10 +187,7 @@ function counted(as: string): string {
 function shortForm({
   packageMl,
   shortBelowMl,
-}: {
-  readonly packageMl?: number | undefined;
-  readonly shortBelowMl?: number | undefined;
-}): string {
+}: Pick<Of<"lead-as-metal">, "packageMl" | "shortBelowMl">): string {
   if (packageMl === undefined || packageMl >= (shortBelowMl ?? 0)) return "";
   return `; eine Packung von ${millilitres(packageMl)} trägt die Kurzform`;
 }

@@ -35,7 +35,7 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
         : `leuchtender${turned(v)}`,
   "keeps-chroma": (v) =>
     v.turn === "keeps-hue"
-      ? "rein"
+      ? "farbtreu"
       : v.toward === undefined
         ? "ebenso leuchtend"
         : `nach ${HUE_NOUNS[v.toward]} verschoben`,

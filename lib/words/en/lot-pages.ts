@@ -91,7 +91,7 @@ export const LOT_PAGES = {
     correctionForeign: (name: string, pigments: string) =>
       `With ${name} it holds ${pigments} as well, which neither its name nor its label says.`,
     correctionNone:
-      "Nothing that we tried would halve the difference: no white, no extender, no other lot, and no colour that was read in the same way.",
+      "Nothing that we tried would halve the difference: no white, no extender, no other lot, and no colour that was read in the same way. What was never let down, nor read alone and in films over a bare chart that was read itself, could not be tried.",
     correctionUnread: "There is nothing to correct before it has been read rightly.",
     correctionCaption: "To 100 g of the lot, and what would then be read",
     correctionColumns: {
@@ -151,7 +151,6 @@ export const LOT_PAGES = {
     colourPage: (colour: string) => `${colour} in the workshop`,
   },
   chart: {
-    heading: "Lots in time",
     of: {
       strength: {
         title: (colour: string) => `Strength of ${colour}, lot by lot`,

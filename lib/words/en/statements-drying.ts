@@ -160,7 +160,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     sentence(`${OILS[oil]} yellows most of the drying oils, and makes the toughest film`),
   "yellows-less": ({ oil }) => sentence(`${OILS[oil]} yellows less than plain linseed oil`),
   "yellows-least": ({ oil }) =>
-    sentence(`${OILS[oil]} yellows least, and makes a weaker, slower film`),
+    sentence(`${OILS[oil]} is among the oils that yellow least, and makes a weaker, slower film`),
   "drier-above-customary": ({ metal, percentOnOil, customaryPercent }) =>
     `${withUnit(significant(percentOnOil, 2), "%")} ${metal} on oil is more than the customary ${withUnit(significant(customaryPercent, 2), "%")}: the film may skin over and wrinkle.`,
   "surface-drier-alone": ({ metals }) =>

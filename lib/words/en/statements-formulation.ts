@@ -1,7 +1,6 @@
 import type { ParticleClass } from "../../formulation/particle-class.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
-import type { Interval, Quantity } from "../../quantities/interval.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import {
   bracketed,
   decimals,
@@ -22,6 +21,8 @@ const GRAINS: Readonly<Record<ParticleClass, string>> = {
   fine: "a fine pigment",
   coarse: "a coarse pigment",
 };
+
+type Of<R extends FormulationStatement["rule"]> = ValuesOf<FormulationStatement, R>;
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
@@ -143,7 +144,9 @@ function fromTo(spans: readonly string[]): string {
   return `from ${spans[0] ?? ""} to ${spans.at(-1) ?? ""}`;
 }
 
-function fillsTheGaps({ oilCm3Per100Cm3 }: { readonly oilCm3Per100Cm3: Quantity }): string {
+function fillsTheGaps({
+  oilCm3Per100Cm3,
+}: Pick<Of<"middling-oil-demand">, "oilCm3Per100Cm3">): string {
   return `${withUnit(significant(oilCm3Per100Cm3, 2), "cm\u00b3")} of oil fill the gaps of 100\u00a0cm\u00b3 of pigment`;
 }
 
@@ -152,15 +155,7 @@ function times(ratio: number): string {
 }
 
 function finish(
-  {
-    finish: expected,
-    reducedPvc,
-    spans,
-  }: {
-    readonly finish: string;
-    readonly reducedPvc: Quantity;
-    readonly spans: readonly string[];
-  },
+  { finish: expected, reducedPvc, spans }: Of<"oil-in-excess">,
   because: string,
 ): string {
   const reach = spans.length > 1 ? `; the estimate reaches ${fromTo(spans)}` : "";
@@ -169,24 +164,10 @@ function finish(
   );
 }
 
-function gauge({
-  finenessOfGrindUm,
-  limitUm,
-}: {
-  readonly finenessOfGrindUm: number;
-  readonly limitUm: number;
-}): string {
+function gauge({ finenessOfGrindUm, limitUm }: Of<"opened-by-fineness">): string {
   return `the gauge reads ${micrometres(finenessOfGrindUm)} (up to ${micrometres(limitUm)} counts as well ground)`;
 }
 
-function filling({
-  pigment,
-  massG,
-  takenMl,
-}: {
-  readonly pigment: string;
-  readonly massG: number;
-  readonly takenMl: Interval;
-}): string {
+function filling({ pigment, massG, takenMl }: Of<"fills-the-jar">): string {
   return `${withUnit(significant(massG, 3), "g")} of dry ${within(pigment)} take ${withUnit(significant(takenMl, 2), "ml")}, from settled to poured:`;
 }

@@ -1,6 +1,6 @@
 import type { LabelStatement } from "../../hazard/statements.ts";
 import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import {
   bracketed,
   dateWords,
@@ -31,6 +31,8 @@ const LIMIT_KINDS = {
 /** Stands among ingredients for a share that nobody accounts for. */
 const UNACCOUNTED = "(unaccounted)";
 
+type Of<R extends LabelStatement["rule"]> = ValuesOf<LabelStatement, R>;
+
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
 const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "ate-mix": ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
@@ -55,8 +57,8 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
     ),
   "lead-as-metal": ({ massFraction, ingredients, limit, ...size }) =>
     `Lead, as metal, is ${percent(massFraction)} of the paint (${named(ingredients)}), above ${percent(limit)}${shortForm(size)}.`,
-  "lead-share-not-stated": ({ ingredients, limit, packageMl, shortBelowMl }) =>
-    `Holds lead in a share that is not stated (${named(ingredients)}), so it counts as above ${percent(limit)}${shortForm({ packageMl, shortBelowMl })}.`,
+  "lead-share-not-stated": ({ ingredients, limit, ...size }) =>
+    `Holds lead in a share that is not stated (${named(ingredients)}), so it counts as above ${percent(limit)}${shortForm(size)}.`,
   "traces-in-an-unclassified-mixture": ({ ingredients }) =>
     `Not classified, but ${named(ingredients)} in it means that a safety data sheet must be given on request.`,
   "as-its-supplier-states": ({ ingredients }) =>
@@ -166,13 +168,7 @@ function belowWhat({
   upTo,
   unit,
   others,
-}: {
-  readonly limit?: number;
-  readonly ate?: number;
-  readonly upTo?: number;
-  readonly unit?: string;
-  readonly others?: readonly string[];
-}): string {
+}: Omit<Of<"below-its-limit">, "ingredients" | "massFraction">): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
     return `brings the mixture${others === undefined ? "" : `, with ${named(others)},`} to an estimate of ${withUnit(significant(ate, 2), unit)}, which is above ${withUnit(significant(upTo, 3), unit)}`;
   }
@@ -186,10 +182,7 @@ function counted(as: string): string {
 function shortForm({
   packageMl,
   shortBelowMl,
-}: {
-  readonly packageMl?: number | undefined;
-  readonly shortBelowMl?: number | undefined;
-}): string {
+}: Pick<Of<"lead-as-metal">, "packageMl" | "shortBelowMl">): string {
   if (packageMl === undefined || packageMl >= (shortBelowMl ?? 0)) return "";
   return `; a package of ${millilitres(packageMl)} bears the short form`;
 }

@@ -33,7 +33,11 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
         ? `a brighter ${v.hue}`
         : `brighter${turned(v)}`,
   "keeps-chroma": (v) =>
-    v.toward !== undefined ? TURNED[v.toward] : v.turn === "keeps-hue" ? "clean" : "as bright",
+    v.toward !== undefined
+      ? TURNED[v.toward]
+      : v.turn === "keeps-hue"
+        ? "true to its colour"
+        : "as bright",
   "loses-chroma": (v) => `duller${turned(v)}`,
 };
 

@@ -91,7 +91,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     correctionForeign: (name, pigments) =>
       `Con ${name} contiene también ${pigments}, lo que no dicen ni su nombre ni su etiqueta.`,
     correctionNone:
-      "Ni un blanco, ni una carga, ni un color medido igual, ni otro lote reduciría la diferencia a la mitad.",
+      "Nada de lo que se probó reduciría la diferencia a la mitad: ni un blanco, ni una carga, ni un color medido igual, ni otro lote. No se pudo probar lo que nunca se rebajó con blanco ni se midió solo y en películas sobre una carta de contraste desnuda, medida también.",
     correctionUnread: "No hay nada que corregir antes de una medición correcta.",
     correctionCaption: "Por 100 g del lote, y lo que se mediría entonces",
     correctionColumns: {
@@ -148,7 +148,6 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     colourPage: (colour) => `${colour} en el taller`,
   },
   chart: {
-    heading: "Los lotes en el tiempo",
     of: {
       strength: {
         title: (colour) => `Fuerza de ${colour}, lote a lote`,

@@ -170,7 +170,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     sentence(`${OILS[oil]}: amarillea menos que el aceite de linaza corriente`),
   "yellows-least": ({ oil }) =>
     sentence(
-      `${OILS[oil]}: el que menos amarillea, y da una película más débil, que seca más despacio`,
+      `${OILS[oil]}: de los aceites que menos amarillean, y da una película más débil, que seca más despacio`,
     ),
   "drier-above-customary": ({ metal, percentOnOil, customaryPercent }) =>
     `Un ${withUnit(significant(percentOnOil, 2), "%")} de ${DRIER_METALS[metal]} sobre el aceite es más que el ${withUnit(significant(customaryPercent, 2), "%")} usual: la película puede hacer piel y arrugarse.`,

@@ -1,8 +1,6 @@
 import type { ParticleClass } from "../../formulation/particle-class.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
-import type { Finish } from "../../formulation/finish.ts";
-import type { Interval, Quantity } from "../../quantities/interval.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import { FINISHES, OIL_CLASSES, OIL_WAYS, wordOf } from "./closed-words.ts";
 import { pigmentWord } from "../pigment-words.ts";
 import {
@@ -25,6 +23,8 @@ const GRAINS: Readonly<Record<ParticleClass, string>> = {
   fine: "un pigmento fino",
   coarse: "un pigmento grueso",
 };
+
+type Of<R extends FormulationStatement["rule"]> = ValuesOf<FormulationStatement, R>;
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
@@ -154,7 +154,9 @@ function expectedText(finishes: readonly string[]): string {
   );
 }
 
-function fillsTheGaps({ oilCm3Per100Cm3 }: { readonly oilCm3Per100Cm3: Quantity }): string {
+function fillsTheGaps({
+  oilCm3Per100Cm3,
+}: Pick<Of<"middling-oil-demand">, "oilCm3Per100Cm3">): string {
   return `${withUnit(significant(oilCm3Per100Cm3, 2), "cm\u00b3")} de aceite llenan los huecos de 100\u00a0cm\u00b3 de pigmento`;
 }
 
@@ -163,15 +165,7 @@ function times(ratio: number): string {
 }
 
 function finish(
-  {
-    finish: expected,
-    reducedPvc,
-    spans,
-  }: {
-    readonly finish: Finish;
-    readonly reducedPvc: Quantity;
-    readonly spans: readonly string[];
-  },
+  { finish: expected, reducedPvc, spans }: Of<"oil-in-excess">,
   because: string,
 ): string {
   const reach = spans.length > 1 ? `; la estimación va ${fromTo(spans, FINISHES)}` : "";
@@ -180,24 +174,10 @@ function finish(
   );
 }
 
-function gauge({
-  finenessOfGrindUm,
-  limitUm,
-}: {
-  readonly finenessOfGrindUm: number;
-  readonly limitUm: number;
-}): string {
+function gauge({ finenessOfGrindUm, limitUm }: Of<"opened-by-fineness">): string {
   return `la galga marca ${micrometres(finenessOfGrindUm)} (hasta ${micrometres(limitUm)} cuenta como bien molido)`;
 }
 
-function filling({
-  pigment,
-  massG,
-  takenMl,
-}: {
-  readonly pigment: string;
-  readonly massG: number;
-  readonly takenMl: Interval;
-}): string {
+function filling({ pigment, massG, takenMl }: Of<"fills-the-jar">): string {
   return `${withUnit(significant(massG, 3), "g")} de ${within(pigment)} seco ocupan ${withUnit(significant(takenMl, 2), "ml")}, de asentado a vertido: eso`;
 }

@@ -1,6 +1,6 @@
 import type { LabelStatement } from "../../hazard/statements.ts";
 import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import { SIGNAL_WORDS } from "./label-words.ts";
 import {
   bracketed,
@@ -33,6 +33,8 @@ const LIMIT_KINDS = {
 /** Stands among ingredients for a share that nobody accounts for. */
 const UNACCOUNTED = "(unaccounted)";
 
+type Of<R extends LabelStatement["rule"]> = ValuesOf<LabelStatement, R>;
+
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
 const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "ate-mix": ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
@@ -57,8 +59,8 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
     ),
   "lead-as-metal": ({ massFraction, ingredients, limit, ...size }) =>
     `El plomo, como metal, es el ${percent(massFraction)} de la pintura (${named(ingredients)}), por encima del ${percent(limit)}${shortForm(size)}.`,
-  "lead-share-not-stated": ({ ingredients, limit, packageMl, shortBelowMl }) =>
-    `Contiene plomo en una parte que no se indica (${named(ingredients)}), así que cuenta como por encima del ${percent(limit)}${shortForm({ packageMl, shortBelowMl })}.`,
+  "lead-share-not-stated": ({ ingredients, limit, ...size }) =>
+    `Contiene plomo en una parte que no se indica (${named(ingredients)}), así que cuenta como por encima del ${percent(limit)}${shortForm(size)}.`,
   "traces-in-an-unclassified-mixture": ({ ingredients }) =>
     `No clasificada, pero por contener ${named(ingredients)} debe darse una ficha de datos de seguridad a quien la pida.`,
   "as-its-supplier-states": ({ ingredients }) =>
@@ -167,13 +169,7 @@ function belowWhat({
   upTo,
   unit,
   others,
-}: {
-  readonly limit?: number;
-  readonly ate?: number;
-  readonly upTo?: number;
-  readonly unit?: string;
-  readonly others?: readonly string[];
-}): string {
+}: Omit<Of<"below-its-limit">, "ingredients" | "massFraction">): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
     return `lo que${others === undefined ? "" : `, con ${named(others)},`} lleva la mezcla a una estimación de ${withUnit(significant(ate, 2), unit)}, por encima de ${withUnit(significant(upTo, 3), unit)}`;
   }
@@ -187,10 +183,7 @@ function counted(as: string): string {
 function shortForm({
   packageMl,
   shortBelowMl,
-}: {
-  readonly packageMl?: number | undefined;
-  readonly shortBelowMl?: number | undefined;
-}): string {
+}: Pick<Of<"lead-as-metal">, "packageMl" | "shortBelowMl">): string {
   if (packageMl === undefined || packageMl >= (shortBelowMl ?? 0)) return "";
   return `; un envase de ${millilitres(packageMl)} lleva la forma corta`;
 }

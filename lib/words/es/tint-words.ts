@@ -33,7 +33,7 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
         : `más vivo${turned(v)}`,
   "keeps-chroma": (v) =>
     v.turn === "keeps-hue"
-      ? "limpio"
+      ? "fiel a su color"
       : v.toward === undefined
         ? "igual de vivo"
         : `tirando ${TOWARD[v.toward]}`,

@@ -174,7 +174,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     sentence(`${OILS[oil]}\u202f: jaunit moins que l’huile de lin ordinaire`),
   "yellows-least": ({ oil }) =>
     sentence(
-      `${OILS[oil]}\u202f: jaunit le moins, et donne un film plus faible, plus lent à sécher`,
+      `${OILS[oil]}\u202f: parmi les huiles qui jaunissent le moins, et donne un film plus faible, plus lent à sécher`,
     ),
   "drier-above-customary": ({ metal, percentOnOil, customaryPercent }) =>
     `${withUnit(significant(percentOnOil, 2), "%")} de ${DRIER_METALS[metal]} sur l’huile, c’est plus que les ${withUnit(significant(customaryPercent, 2), "%")} d’usage\u202f: le film peut faire peau et rider.`,

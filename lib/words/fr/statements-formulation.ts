@@ -1,8 +1,6 @@
 import type { ParticleClass } from "../../formulation/particle-class.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
-import type { Finish } from "../../formulation/finish.ts";
-import type { Interval, Quantity } from "../../quantities/interval.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import { FINISHES, OIL_CLASSES, OIL_WAYS, wordOf } from "./closed-words.ts";
 import { pigmentWord } from "../pigment-words.ts";
 import {
@@ -26,6 +24,8 @@ const GRAINS: Readonly<Record<ParticleClass, string>> = {
   fine: "un pigment fin",
   coarse: "un pigment grossier",
 };
+
+type Of<R extends FormulationStatement["rule"]> = ValuesOf<FormulationStatement, R>;
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
 export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
@@ -157,7 +157,9 @@ function expectedText(finishes: readonly string[]): string {
   );
 }
 
-function fillsTheGaps({ oilCm3Per100Cm3 }: { readonly oilCm3Per100Cm3: Quantity }): string {
+function fillsTheGaps({
+  oilCm3Per100Cm3,
+}: Pick<Of<"middling-oil-demand">, "oilCm3Per100Cm3">): string {
   return `${withUnit(significant(oilCm3Per100Cm3, 2), "cm\u00b3")} d’huile comblent les vides de 100\u00a0cm\u00b3 de pigment`;
 }
 
@@ -166,15 +168,7 @@ function times(ratio: number): string {
 }
 
 function finish(
-  {
-    finish: expected,
-    reducedPvc,
-    spans,
-  }: {
-    readonly finish: Finish;
-    readonly reducedPvc: Quantity;
-    readonly spans: readonly string[];
-  },
+  { finish: expected, reducedPvc, spans }: Of<"oil-in-excess">,
   because: string,
 ): string {
   const reach = spans.length > 1 ? `\u202f; l’estimation va ${fromTo(spans, FINISHES)}` : "";
@@ -183,24 +177,10 @@ function finish(
   );
 }
 
-function gauge({
-  finenessOfGrindUm,
-  limitUm,
-}: {
-  readonly finenessOfGrindUm: number;
-  readonly limitUm: number;
-}): string {
+function gauge({ finenessOfGrindUm, limitUm }: Of<"opened-by-fineness">): string {
   return `la jauge marque ${micrometres(finenessOfGrindUm)} (jusqu’à ${micrometres(limitUm)} on le compte pour bien broyé)`;
 }
 
-function filling({
-  pigment,
-  massG,
-  takenMl,
-}: {
-  readonly pigment: string;
-  readonly massG: number;
-  readonly takenMl: Interval;
-}): string {
+function filling({ pigment, massG, takenMl }: Of<"fills-the-jar">): string {
   return `${withUnit(significant(massG, 3), "g")} ${of(within(pigment))} sec occupent ${withUnit(significant(takenMl, 2), "ml")}, tassé ou non\u202f: cela`;
 }

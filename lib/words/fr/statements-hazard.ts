@@ -1,6 +1,6 @@
 import type { LabelStatement } from "../../hazard/statements.ts";
 import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
+import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
 import { SIGNAL_WORDS } from "./label-words.ts";
 import {
   bracketed,
@@ -34,6 +34,8 @@ const LIMIT_KINDS = {
 /** Stands among ingredients for a share that nobody accounts for. */
 const UNACCOUNTED = "(unaccounted)";
 
+type Of<R extends LabelStatement["rule"]> = ValuesOf<LabelStatement, R>;
+
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
 const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "ate-mix": ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
@@ -58,8 +60,8 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
     ),
   "lead-as-metal": ({ massFraction, ingredients, limit, ...size }) =>
     `Le plomb, en métal, fait ${percent(massFraction)} de la peinture (${named(ingredients)}), au-dessus de ${percent(limit)}${shortForm(size)}.`,
-  "lead-share-not-stated": ({ ingredients, limit, packageMl, shortBelowMl }) =>
-    `Contient du plomb dans une part qui n’est pas indiquée (${named(ingredients)}), et compte donc comme au-dessus de ${percent(limit)}${shortForm({ packageMl, shortBelowMl })}.`,
+  "lead-share-not-stated": ({ ingredients, limit, ...size }) =>
+    `Contient du plomb dans une part qui n’est pas indiquée (${named(ingredients)}), et compte donc comme au-dessus de ${percent(limit)}${shortForm(size)}.`,
   "traces-in-an-unclassified-mixture": ({ ingredients }) =>
     `Non classé, mais la présence ${of(named(ingredients))} oblige à donner une fiche de données de sécurité sur demande.`,
   "as-its-supplier-states": ({ ingredients }) =>
@@ -168,13 +170,7 @@ function belowWhat({
   upTo,
   unit,
   others,
-}: {
-  readonly limit?: number;
-  readonly ate?: number;
-  readonly upTo?: number;
-  readonly unit?: string;
-  readonly others?: readonly string[];
-}): string {
+}: Omit<Of<"below-its-limit">, "ingredients" | "massFraction">): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
     return `ce qui${others === undefined ? "" : `, avec ${named(others)},`} mène le mélange à une estimation de ${withUnit(significant(ate, 2), unit)}, au-dessus de ${withUnit(significant(upTo, 3), unit)}`;
   }
@@ -188,10 +184,7 @@ function counted(as: string): string {
 function shortForm({
   packageMl,
   shortBelowMl,
-}: {
-  readonly packageMl?: number | undefined;
-  readonly shortBelowMl?: number | undefined;
-}): string {
+}: Pick<Of<"lead-as-metal">, "packageMl" | "shortBelowMl">): string {
   if (packageMl === undefined || packageMl >= (shortBelowMl ?? 0)) return "";
   return `\u202f; un emballage de ${millilitres(packageMl)} porte la forme courte`;
 }

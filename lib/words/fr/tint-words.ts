@@ -35,7 +35,7 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
         : `plus vif${turned(v)}`,
   "keeps-chroma": (v) =>
     v.turn === "keeps-hue"
-      ? "franc"
+      ? "fidèle à sa couleur"
       : v.toward === undefined
         ? "aussi vif"
         : `tirant ${TOWARD[v.toward]}`,
