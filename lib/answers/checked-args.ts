@@ -1,7 +1,7 @@
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { isPrivatePath } from "../sheet/figure-table.ts";
 import { isKnown } from "../quantities/figure.ts";
-import type { EqualLightness } from "../sheet/sheet.ts";
+import type { EqualLightness } from "../sheet/tints/tint-figures.ts";
 import type { ArgRule, Args, Shortcode, ShortcodeRoom } from "./shortcode.ts";
 import { listed, type ShortcodeCall } from "./shortcode-syntax.ts";
 

@@ -9,7 +9,7 @@ import { tintTrail } from "../plots/tint-trail.ts";
 import { coordinateOf } from "../present/coordinate-text.ts";
 import { asMarkup } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { EqualLightness, TintSection } from "../sheet/sheet.ts";
+import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
 import type { Shortcode, ShortcodeRoom } from "./shortcode.ts";
 
 /** Width where there is room for one line of swatches [user units]. */

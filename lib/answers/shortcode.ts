@@ -3,7 +3,7 @@ import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { Block } from "../blocks/block.ts";
 import type { StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { EqualLightness } from "../sheet/sheet.ts";
+import type { EqualLightness } from "../sheet/tints/tint-figures.ts";
 
 /** What the value of an argument must be. `figures` are paths without the colour: `oil.oilIndexGPer100g`. */
 export type ArgKind =

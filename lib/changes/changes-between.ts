@@ -208,7 +208,10 @@ function sizeChanges(before: PublishedColour, now: PublishedColour): Change[] {
   const prices = priceChanges(before.prices, now.prices);
   const isPriced = (text: string): boolean =>
     prices.some(({ ml }) => text.replaceAll("\u00a0", " ").startsWith(`${ml} ml `));
-  const [old, own] = [before, now].map(({ sizes }) => sizes?.filter((text) => !isPriced(text)));
+  // That it is discontinued stands in the place of its sizes, and is told by itself.
+  const [old, own] = [before, now].map(({ sizes, discontinued }) =>
+    sizes && (discontinued === undefined ? sizes.filter((text) => !isPriced(text)) : []),
+  );
   return [
     ...prices,
     ...listChanges("sizes", old, own).flatMap((change) => (isRewritten(change) ? [] : [change])),

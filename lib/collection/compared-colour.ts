@@ -1,13 +1,9 @@
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { isKnown, type Figure, type Standing } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
-import type {
-  EqualLightness,
-  LabFigures,
-  MasstoneNotations,
-  Sheet,
-  TintSection,
-} from "../sheet/sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
+import type { LabFigures, MasstoneNotations } from "../sheet/notations/notation-figures.ts";
 import { glossOfTint } from "./near-neutrals.ts";
 import {
   comparedMasstone,

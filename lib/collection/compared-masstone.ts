@@ -2,7 +2,8 @@ import { xyzToLab } from "../colorimetry/lab.ts";
 import { tristimulus } from "../colorimetry/tristimulus.ts";
 import type { Lab } from "../colorimetry/viewing.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import type { MasstoneNotations, Sheet } from "../sheet/sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { MasstoneNotations } from "../sheet/notations/notation-figures.ts";
 
 /** Light from the surface is in a reading or shut out of it; the two never compare as read. */
 export type GlossInReading = "included" | "shut out";

@@ -1,7 +1,8 @@
 import { deltaE00 } from "../colorimetry/difference.ts";
 import type { Lab } from "../colorimetry/viewing.ts";
 import { isKnown } from "../quantities/figure.ts";
-import type { Sheet, TintSection } from "../sheet/sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { TintSection } from "../sheet/tints/tint-figures.ts";
 import { glossOfTint } from "./near-neutrals.ts";
 
 /** How far two colours stand apart in a white, each let down to L* 50 [Delta-E00, D65/10]. */

@@ -1,4 +1,5 @@
-import type { Sheet, TintSection } from "../sheet/sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { TintSection } from "../sheet/tints/tint-figures.ts";
 import type { GlossInReading } from "./compared-masstone.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 

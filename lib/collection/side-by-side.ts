@@ -1,5 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { EqualLightness } from "../sheet/sheet.ts";
+import type { EqualLightness } from "../sheet/tints/tint-figures.ts";
 import type { ComparedAmount, ComparedColour } from "./compared-colour.ts";
 import { TIMES, type ComparisonStatement, type Times } from "./statements.ts";
 import { daysApart, masstonesApart, numbersApart, tintsApart, type Apart } from "./apart.ts";

@@ -1,6 +1,7 @@
 import { isKnown } from "../quantities/figure.ts";
 import { remembered } from "../quantities/remembered.ts";
-import type { EqualLightness, Sheet } from "../sheet/sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { EqualLightness } from "../sheet/tints/tint-figures.ts";
 
 /** A black of one pigment in a white, at the lightnesses that its ladder reaches. */
 export interface BlackInWhite {

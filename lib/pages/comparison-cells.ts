@@ -6,7 +6,7 @@ import { standingView } from "../present/standing-view.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { comparedColour } from "../collection/compared-colour.ts";
-import type { EqualLightness, TintSection } from "../sheet/sheet.ts";
+import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
 import { hazardView } from "./label-view.ts";
 import { comparableColour, comparableTint } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";

@@ -8,7 +8,7 @@ import type { Block } from "../blocks/block.ts";
 import { blocksOf } from "../blocks/section-blocks.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import { upperFirst } from "../words/letter-case.ts";
-import type { ContributionFigure } from "../sheet/paint-section-types.ts";
+import type { ContributionFigure } from "../sheet/drying/drying-figures.ts";
 import { properties, reasons, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Class and days, what moves them, trials, the colour in each white, layers and film. */

@@ -1,7 +1,7 @@
 import { tintsInWords } from "../words/tints-in-words.ts";
 import type { LadderBlock } from "../blocks/block.ts";
 import { statementText } from "../present/statement-text.ts";
-import type { TintSection } from "../sheet/sheet.ts";
+import type { TintSection } from "../sheet/tints/tint-figures.ts";
 import { ownColour, paintColour } from "./screen-swatch.ts";
 import { shownLadder } from "./ladder-picture.ts";
 import type { SheetPage } from "./page-of-sheet.ts";

@@ -1,7 +1,7 @@
 import { coordinateOf } from "../present/coordinate-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
 import { ladderStrip, type LadderStep } from "../plots/ladder-strip.ts";
-import type { TintSection, TintStep } from "../sheet/sheet.ts";
+import type { TintSection, TintStep } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
 import { ownColour } from "./screen-swatch.ts";
 

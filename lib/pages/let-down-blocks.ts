@@ -5,7 +5,7 @@ import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import type { TintSection, TintStep } from "../sheet/sheet.ts";
+import type { TintSection, TintStep } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
 import type { PrintedNumbers } from "../words/number-text.ts";
 import { expectedTables } from "./expected-tables.ts";

@@ -4,7 +4,7 @@ import { asMarkup, type PictureView } from "../present/views.ts";
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
 import { greyAt, nearestBlacks, singleBlacksIn } from "../collection/single-blacks.ts";
 import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
-import type { LabFigures, ScreenFigures } from "../sheet/sheet.ts";
+import type { LabFigures, ScreenFigures } from "../sheet/notations/notation-figures.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./page-of-sheet.ts";

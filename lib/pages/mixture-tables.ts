@@ -10,7 +10,7 @@ import {
   type BlackInWhite,
 } from "../collection/single-blacks.ts";
 import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
-import type { LabFigures } from "../sheet/sheet.ts";
+import type { LabFigures } from "../sheet/notations/notation-figures.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { plainSheets } from "./worded-sheet.ts";

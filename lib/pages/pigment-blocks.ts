@@ -9,7 +9,7 @@ import type { PropertyTableView, PropertyView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
 import type { Quantity } from "../quantities/interval.ts";
-import type { PigmentPart } from "../sheet/sheet.ts";
+import type { PigmentPart } from "../sheet/pigments/pigment-figures.ts";
 import { sourceLink } from "./page-context.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
 

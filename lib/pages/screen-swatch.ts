@@ -2,14 +2,13 @@ import { readingNotations } from "../colorimetry/reading-notations.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { PaintColour } from "../blocks/block.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { AtLightness, EqualLightness } from "../sheet/tints/tint-figures.ts";
 import type {
-  AtLightness,
-  EqualLightness,
   LabFigures,
   MasstoneNotations,
   ScreenFigures,
-  Sheet,
-} from "../sheet/sheet.ts";
+} from "../sheet/notations/notation-figures.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
 import { comparableLab, printedLab, printedTint } from "./printed-lab.ts";
 

@@ -1,6 +1,7 @@
 import { isKnown } from "../quantities/figure.ts";
 import type { SwatchCell, SwatchesBlock } from "../blocks/block.ts";
-import type { EqualLightness, Sheet, TintSection } from "../sheet/sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
 import { ownColour, tintColour } from "./screen-swatch.ts";
 

@@ -23,7 +23,8 @@ import {
 } from "../collection/near-neutrals.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { EqualLightness, Sheet, TintStep } from "../sheet/sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { EqualLightness, TintStep } from "../sheet/tints/tint-figures.ts";
 import { orderLinks, WHITES_PATH } from "./catalogue-pages.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { comparableColour, ownColour } from "./screen-swatch.ts";

@@ -1,5 +1,5 @@
 import type { ComparedColour } from "../collection/compared-colour.ts";
-import type { EqualLightness } from "../sheet/sheet.ts";
+import type { EqualLightness } from "../sheet/tints/tint-figures.ts";
 import type { Markup, PageView, LinkView, StandingView } from "./views.ts";
 
 /** A paint as screens can show it. */

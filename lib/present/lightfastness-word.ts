@@ -1,6 +1,6 @@
 import { seenChange } from "../permanence/grey-scale.ts";
 import { isKnown } from "../quantities/figure.ts";
-import type { PermanenceSection } from "../sheet/paint-section-types.ts";
+import type { PermanenceSection } from "../sheet/permanence/permanence-figures.ts";
 import type { Words } from "../words/words.ts";
 
 /** Lightfastness in a word, and what that word rests on. */

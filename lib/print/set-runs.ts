@@ -52,10 +52,7 @@ const LEADING = 1.3;
 /** Where the baseline lies below the top of the type, as a share of its size. */
 const ASCENT = 0.8;
 
-/**
- * Runs in lines no wider than given. A word wider than a line is broken where an address has its joints, and
- * where it has none, where it fills a line: nothing is left out, nothing sticks out.
- */
+/** Runs in lines no wider than given. A word wider than a line is broken where it fills one: nothing is left out, nothing sticks out. */
 export function setRuns(runs: readonly Run[], setting: RunSetting): SetRuns {
   const { widthMm, sizePt, leading = LEADING, align } = setting;
   const units = unbreakables(runs, sizePt);
@@ -203,36 +200,21 @@ function wordsAtOnePt({ text: whole, face }: Run): readonly MeasuredWord[] {
   return words;
 }
 
-/** An address is broken after its at sign or a slash, or before a dot. */
-const JOINTS = /(?<=[@/])(?![@/])|(?=\.\p{L})/u;
-
-/** A unit that no line holds in smaller ones. @param split a word's text, nothing of it left out. */
-function parted(
-  { words }: Unit,
-  sizePt: number,
-  split: (text: string) => readonly string[],
-): Unit[] {
-  return words.flatMap(({ text: whole, run, ends }) =>
-    split(whole).map((text, i, { length }) => {
-      const solid = text.trimEnd();
-      const ownPt = sizePt * (run.scale ?? 1);
+function letters({ words }: Unit, sizePt: number): Unit[] {
+  return words.flatMap(({ text, run, ends }) =>
+    Array.from(text, (letter, i) => {
+      const width = measureText(letter, run.face, sizePt * (run.scale ?? 1));
+      const isSpace = letter === " ";
       return unitOf([
         {
-          text,
+          text: letter,
           run,
-          widthMm: measureText(solid, run.face, ownPt),
-          spaceMm: measureText(text.slice(solid.length), run.face, ownPt),
-          ends: ends && i === length - 1,
+          widthMm: isSpace ? 0 : width,
+          spaceMm: isSpace ? width : 0,
+          ends: ends && i === text.length - 1,
         },
       ]);
     }),
-  );
-}
-
-function fitting(unit: Unit, sizePt: number, widthMm: number): Unit[] {
-  if (unit.widthMm <= widthMm) return [unit];
-  return parted(unit, sizePt, (text) => text.split(JOINTS)).flatMap((part) =>
-    part.widthMm <= widthMm ? [part] : parted(part, sizePt, Array.from<string>),
   );
 }
 
@@ -249,7 +231,9 @@ function brokenLines(units: readonly Unit[], sizePt: number, widthMm: number): W
     line.push(...unit.words);
     filledMm += unit.widthMm + (unit.words.at(-1)?.spaceMm ?? 0);
   };
-  for (const unit of units) for (const one of fitting(unit, sizePt, widthMm)) add(one);
+  for (const unit of units)
+    if (unit.widthMm <= widthMm) add(unit);
+    else for (const letter of letters(unit, sizePt)) add(letter);
   return line.length > 0 ? [...lines, line] : lines;
 }
 

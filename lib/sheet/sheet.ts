@@ -63,14 +63,3 @@ export type Sheet = SectionOf<typeof SHEET>;
 
 /** Keys of the names that a language gives to figures. */
 export type FigureWord = WordsOf<typeof SHEET>;
-
-export type { AdditionPart, PigmentPart, VehiclePart } from "./pigments/pigment-figures.ts";
-export type {
-  LabFigures,
-  MasstoneNotations,
-  MunsellFigures,
-  ScreenFigures,
-  XyzFigures,
-} from "./notations/notation-figures.ts";
-export type { AtLightness, EqualLightness, TintSection, TintStep } from "./tints/tint-figures.ts";
-export type { GlazeStep, OpticsSection } from "./optics/optics-figures.ts";

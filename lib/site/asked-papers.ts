@@ -41,6 +41,8 @@ export interface Printing {
   readonly threads: WorkThreads;
   /** Put a paper where it goes, as soon as it is drawn. @returns the hash of its file. */
   readonly put: (file: BinaryFile) => string;
+  /** Put the earlier output's paper there, where its hash is this; without it the earlier paper is read and put. */
+  readonly bring?: ((path: string, hash: string) => boolean) | undefined;
 }
 
 /** A paper that is drawn by somebody, or was before. */
@@ -269,13 +271,16 @@ export function askedFormers(printing: Printing): AskedPaper[] {
   });
 }
 
-interface PreviousPapers extends Pick<KeptPapers, "drawnHash"> {
+interface PreviousPapers extends Pick<KeptPapers, "drawn" | "drawnHash"> {
   readonly dir: string;
 }
 
 /** The earlier file, when it is what was drawn from the same. */
 function kept(path: string, key: string, printing: Printing): Paper | undefined {
-  const { dir, drawnHash } = printing.before;
+  const { dir, drawn, drawnHash } = printing.before;
+  const known = drawn(key);
+  if (known !== undefined && printing.bring?.(path, known.fileHash) === true)
+    return { path, key, ...known };
   const bytes = fileBytes(join(dir, path));
   const fileHash = bytes && drawnHash({ key, bytes });
   return bytes && fileHash !== undefined

@@ -146,7 +146,7 @@ async function madeBeside(
   const written = writtenFiles(dir, earlierDir, knownFiles(cache, "site", kind));
   const papers =
     kind === "paper"
-      ? askedPapers(onScreen, { previousDir: earlierDir, cache, threads, put: written.put })
+      ? askedPapers(onScreen, { ...written, previousDir: earlierDir, cache, threads })
       : undefined;
   const later: LaterSite | undefined = papers && {
     isWaiting: papers.isWaiting,

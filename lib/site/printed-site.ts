@@ -35,7 +35,7 @@ export interface PrintedSite {
 }
 
 /** How papers are asked for, and where they go. */
-export interface AskingPapers extends Pick<Printing, "threads" | "put" | "cache"> {
+export interface AskingPapers extends Pick<Printing, "threads" | "put" | "bring" | "cache"> {
   /** The output that will be replaced; need not exist. */
   readonly previousDir: string;
 }
@@ -77,7 +77,7 @@ export async function printedSite(
 /** The same in two steps, between which the threads draw. */
 export function askedPapers(
   site: Site,
-  { previousDir, cache, threads, put }: AskingPapers,
+  { previousDir, cache, threads, put, bring }: AskingPapers,
 ): AskedPapers {
   const { prints } = site;
   if (prints === undefined)
@@ -89,10 +89,11 @@ export function askedPapers(
   const printing: Printing = {
     prints,
     program: programKey(),
-    before: { dir: previousDir, drawnHash: drawnBefore.drawnHash },
+    before: { ...drawnBefore, dir: previousDir },
     cache,
     threads,
     put,
+    bring,
   };
   // Cards first: laid out they take more memory than sheets do, as long as they wait to be drawn.
   const further = [...askedCards(printing), ...askedFormers(printing)];
@@ -113,6 +114,7 @@ export function askedPapers(
       cache,
       threads,
       put: ({ path, ...file }) => put({ ...file, path: `${folder}${path}` }),
+      bring: bring && ((path, hash) => bring(`${folder}${path}`, hash)),
     }),
   }));
   const paths = new Set([...sheets, ...range, ...further].map(({ path }) => path));

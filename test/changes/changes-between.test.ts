@@ -82,8 +82,11 @@ describe("what a customer would see differ", () => {
     ["a name", { name: "Zinc" }, [{ kind: "renamed", before: "Zinc White", now: "Zinc" }]],
     [
       "a paint that is made no more",
-      { discontinued: "2026-05-01" },
-      [{ kind: "discontinued", date: "2026-05-01" }],
+      { discontinued: "2026-05-01", sizes: ["Discontinued from 1 May 2026."] },
+      [
+        { kind: "discontinued", date: "2026-05-01" },
+        { kind: "sizes", came: [], went: ["40 ml £8.00"] },
+      ],
     ],
     [
       "what it is made of",

@@ -10,7 +10,8 @@ import { sideBySide } from "../../lib/collection/side-by-side.ts";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
 import type { Reading, SpectrumReading } from "../../lib/records/records.ts";
 import { masstoneNotations } from "../../lib/sheet/notations/masstone-notations.ts";
-import type { AtLightness, Sheet } from "../../lib/sheet/sheet.ts";
+import type { Sheet } from "../../lib/sheet/sheet.ts";
+import type { AtLightness } from "../../lib/sheet/tints/tint-figures.ts";
 import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
 
 const GRID = { startNm: 400, stepNm: 10, count: 31 };

@@ -31,6 +31,11 @@ describe("parts mixed", () => {
     expect(earlier).toBeCloseTo(6 / 1.25, 6);
     expect(later).toBeCloseTo(9 ** 0.95 * 4 ** 0.05 * 1.25, 6);
   });
+  /** By hand: half of what acts in full acts half: w from .01 to .5 / (1 + .5); 9 ^ 2/3 x 4 ^ 1/3 = 324 ^ 1/3 = 6.868. */
+  test("a part acts in full from its share on, and no more above it", () => {
+    const [earlier] = daysOfParts([tried(9, 0.99, 0.25), tried(4, 0.01, 0.02)]).touchDryDays;
+    expect(earlier).toBeCloseTo(Math.cbrt(324) / 1.25, 6);
+  });
   test("what the rules expect of a part is no further widened", () => {
     const byRules: PartAlone = { ...WHITE, touchDryDays: [6, 12], isTried: false };
     expect(daysOfParts([byRules]).touchDryDays).toEqual([6, 12]);

@@ -113,6 +113,14 @@ describe("trialComplaints", () => {
   ])("offers days for %s hours", (touchDryDays, hint) =>
     expect(trialComplaints({ touchDryDays, ...CONDITIONS })[0]?.hint).toBe(hint),
   );
+  /** By hand: (77 - 32) x 5/9 = 25; (95 - 32) x 5/9 = 35; (110 - 32) x 5/9 = 43.3, warmer than a room. */
+  test.each([
+    [77, "25 C if it was given in degrees Fahrenheit"],
+    [95, "35 C if it was given in degrees Fahrenheit"],
+    [110, undefined],
+  ])("offers degrees Celsius for %s degrees", (temperatureC, hint) =>
+    expect(trialComplaints({ touchDryDays: 4, ...CONDITIONS, temperatureC })[0]?.hint).toBe(hint),
+  );
 });
 
 test("a painting is left half a year to a year before it is varnished (common practice, no source)", () => {

@@ -116,6 +116,8 @@ describe("parts", () => {
     [[0.5, 0.4949], "formulation/parts-sum"],
     [[1, undefined], undefined],
     [[undefined, undefined], undefined],
+    // Some given and some not: what they would add up to nobody knows.
+    [[0.3, 0.3, undefined], undefined],
     [[0.5], undefined],
   ])("%o: %s", (parts, rule) => expect(partsComplaint(parts)?.rule).toBe(rule));
 });

@@ -19,6 +19,16 @@ describe("lead in a paint (clp-annex-2-memory)", () => {
     expect(lead(0.1)).toContain("EUH201");
   });
 
+  test("tells the package that it goes by, where one is recorded", () => {
+    const values = (packageMl?: number) =>
+      label(
+        [{ ...substance("lead-drier", 1), metals: { lead: 0.1 } }],
+        packageMl === undefined ? {} : { packageMl },
+      ).traces.find(({ statement }) => statement.startsWith("EUH201"))?.values;
+    expect(values(37)).toMatchObject({ packageMl: 37, shortBelowMl: 125 });
+    expect(values()).not.toHaveProperty("packageMl");
+  });
+
   test("the metal follows from the compound: basic lead carbonate is 80.14 % lead", () => {
     // 3 x 207.2 / (3 x 207.2 + 2 x 12.011 + 8 x 15.999 + 2 x 1.008) = 621.6 / 775.63 (derived, iupac-atomic-weights)
     expect(elementShare("Pb3C2O8H2", "Pb")).toBeCloseTo(0.8014, 4);

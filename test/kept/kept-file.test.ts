@@ -98,7 +98,8 @@ describe("the key of a seal", () => {
 
 function drawnPaper(key: string, n: number) {
   const bytes = Buffer.from(`paper ${n}`);
-  return { key, bytes, fileHash: contentHash([bytes]).toString("base64url") };
+  const fileHash = contentHash([bytes]).toString("base64url");
+  return { key, bytes, fileHash, hash: `as listed ${n}`, size: bytes.length };
 }
 
 test("a paper is known by its key and its bytes, and one of a hundred thousand others is not kept for ever", () => {
@@ -106,6 +107,8 @@ test("a paper is known by its key and its bytes, and one of a hundred thousand o
   const paper = (n: number) => drawnPaper(`key ${n}`, n);
   keptPapers(cache).keep([paper(1)]);
   expect(keptPapers(cache).drawnHash(paper(1))).toBeDefined();
+  const { fileHash, hash, size } = paper(1);
+  expect(keptPapers(cache).drawn("key 1")).toEqual({ fileHash, hash, size });
   expect(keptPapers(cache).drawnHash({ ...paper(1), bytes: paper(2).bytes })).toBeUndefined();
   expect(keptPapers(undefined).drawnHash(paper(1))).toBeUndefined();
   for (let from = 0; from < 30_000; from += 10_000)

@@ -331,6 +331,15 @@ describe("what a record allows", () => {
     [{ ...plain, refractiveIndex: undefined }, "refractive-index-not-known"],
     [{ ...plain, isClear: false }, "absorption-not-known"],
   ])("else the reason %#", (record, rule) => expect(particleModel(record)).toMatchObject({ rule }));
+  // basis: memory: geometric standard deviations of ground pigments lie about 1.3 to 1.8, of blacks of soot lower, of ground minerals higher.
+  test.each([
+    [undefined, 1.3, 1.8],
+    ["PB 29", 1.3, 1.8],
+    ["PW 6", 1.25, 1.45],
+    ["PW 18", 1.5, 2],
+  ])("grains of %s spread from %s to %s", (colourIndexName, least, most) =>
+    expect(particleModel({ ...plain, colourIndexName })).toMatchObject({ spread: [least, most] }),
+  );
   test("a size stated as one number is given room", () => {
     expect((particleModel({ ...plain, sizeUm: 0.2 }) as ParticleModel).sizeUm).toEqual([
       expect.closeTo(0.17, 9),

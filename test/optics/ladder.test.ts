@@ -335,6 +335,17 @@ describe("equal lightness without a fit", () => {
     });
   });
 
+  test("is the same in whatever order the let-downs are recorded", () => {
+    const [one, two, three] = points;
+    for (const order of [points.toReversed(), [two, one, three], [two, three, one]])
+      expect(
+        interpolatedAtLightness(
+          order.filter((each) => each !== undefined),
+          50,
+        ),
+      ).toEqual(interpolatedAtLightness(points, 50));
+  });
+
   test("goes no further than the measured steps, and bridges no wide gap", () => {
     expect(interpolatedAtLightness(points, 39.9)).toEqual({
       rule: "ladder-does-not-reach",

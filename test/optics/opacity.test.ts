@@ -5,6 +5,7 @@ import {
   CONTRAST_RATIO_FROM_Y,
   OPACITY_CLASSES,
   opacityRuling,
+  scatteringPowerLimit,
   type OpaqueFilm,
 } from "../../lib/optics/films/opacity.ts";
 import {
@@ -25,6 +26,16 @@ const DARK: OpaqueFilm = {
   contrastRatio: 1,
   scatteringPower: [2, 2.5],
 };
+
+// Derived: without absorption a film throws back S X / (1 + S X): .90, .85 and .75 are of S X = 9, 17/3 and 3.
+test.each([
+  ["opaque", "from", 0.9],
+  ["semi-opaque", "from", 0.85],
+  ["semi-transparent", "from", 0.75],
+  ["transparent", "below", 0.75],
+] as const)("a dark film that is %s scatters %s what would throw back %s", (word, end, share) => {
+  expect(scatteringPowerLimit(word)[end]).toBeCloseTo(share / (1 - share), 9);
+});
 
 describe("of a light film, by contrast ratio", () => {
   test.each([

@@ -18,13 +18,6 @@ describe("a text in lines", () => {
     ["cold-pressed oil", "pressed", ["cold-", "pressed", "oil"]],
     ["b* -4.1", "-4.1", ["b*", "-4.1"]],
     ["PBk\u00a09 ab", "PBk\u00a09", ["PBk\u00a09", "ab"]],
-    ["bench@nettlehill.example", "@nettlehill", ["bench@", "nettlehill", ".example"]],
-    [
-      "https://a.example/colours/green/",
-      "a.example/",
-      ["https://a", ".example/", "colours/", "green/"],
-    ],
-    ["Phthalocyanine", "Phthalocy", ["Phthalocy", "anine"]],
     ["", "wide", []],
   ])("%j as wide as %j", (text, width, expected) => {
     expect(inWidthOf(text, width)).toEqual(expected);

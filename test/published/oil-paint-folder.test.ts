@@ -9,7 +9,8 @@ import { tintReadings } from "../../lib/optics/tints/tint-model.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { allFits, allSheets } from "../../lib/sheet/all-sheets.ts";
-import type { LabFigures, Sheet } from "../../lib/sheet/sheet.ts";
+import type { Sheet } from "../../lib/sheet/sheet.ts";
+import type { LabFigures } from "../../lib/sheet/notations/notation-figures.ts";
 import { oilPaintFolder } from "./oil-paint-folder.ts";
 
 function workedFolder(blackMasstone?: string) {

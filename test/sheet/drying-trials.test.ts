@@ -4,7 +4,7 @@ import { loadRecords } from "../../lib/records/load-records.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
-import type { DryingSection } from "../../lib/sheet/paint-section-types.ts";
+import type { DryingSection } from "../../lib/sheet/drying/drying-figures.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 
 /** Drying of the smallest workshop's one colour, a PBk 6 in linseed oil, with these trials. */

@@ -4,11 +4,10 @@ import { describe, expect, test } from "vitest";
 import { readingNotations } from "../../lib/colorimetry/reading-notations.ts";
 import { tristimulus } from "../../lib/colorimetry/tristimulus.ts";
 import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
-import { filmSurface } from "../../lib/optics/surface/workshop-surface.ts";
 import { OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
 import { at, certain } from "../../lib/quantities/at.ts";
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
-import { flatSpectrum, wavelengthsNm } from "../../lib/quantities/spectrum.ts";
+import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { trueReflectance } from "../demonstration/drawdown-reflectance.ts";
@@ -128,22 +127,6 @@ describe("an extender", () => {
 });
 
 describe("the surface of films", () => {
-  const read = (reflectance: number, geometry: "d/8 included" | "d/8 excluded") => ({
-    spectrum: flatSpectrum(GRID, reflectance),
-    geometry,
-  });
-
-  // basis: derived; saunderson-1942: light thrown back by the surface alone can't be more than what was read of it all.
-  test("is as stated, else an oil film's with less than the darkest reading thrown back", () => {
-    expect(filmSurface([read(0.2, "d/8 included")])).toEqual(OIL_SURFACE);
-    expect(filmSurface([read(0.01, "d/8 excluded")])).toEqual(OIL_SURFACE);
-    const { k1 } = filmSurface([read(0.5, "d/8 included"), read(0.03, "d/8 included")]);
-    expect(k1).toBeLessThan(0.03);
-    expect(k1).toBeGreaterThan(0.025);
-    const surface = { k1: 0.02, k2: 0.5 };
-    expect(filmSurface([{ ...read(0.03, "d/8 included"), surface }])).toEqual(surface);
-  });
-
   // basis: derived; kubelka-munk-1931 integrated, and light thrown about under a surface of k1 .03 until nothing is left.
   test("is thin enough for a dark film read with its gloss: contrast and hiding are those of the integrated film", () => {
     const surface = { k1: 0.03, k2: OIL_SURFACE.k2 };

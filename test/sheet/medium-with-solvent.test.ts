@@ -5,7 +5,7 @@ import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
 import { midpoint, type Quantity } from "../../lib/quantities/interval.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { paintAsMade } from "../../lib/sheet/paint-as-made.ts";
-import type { OilSection } from "../../lib/sheet/paint-section-types.ts";
+import type { OilSection } from "../../lib/sheet/oil/oil-figures.ts";
 import { certain } from "../../lib/quantities/at.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { chemistryOf } from "../support/known.ts";
 import { notStated, sourceFigure, type Figure } from "../../lib/quantities/figure.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
-import type { AdditionPart, VehiclePart } from "../../lib/sheet/sheet.ts";
+import type { AdditionPart, VehiclePart } from "../../lib/sheet/pigments/pigment-figures.ts";
 import type { DryingPart } from "../../lib/sheet/drying/drying-parts.ts";
 import type { DryingPaint } from "../../lib/sheet/drying/drying-question.ts";
 import { mixtureQuestion } from "../../lib/sheet/drying/tint-drying.ts";

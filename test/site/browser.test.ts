@@ -45,7 +45,7 @@ test("a visitor gets from the first page to a colour's sheet and to a section of
   });
 });
 
-test.each(["alizarin-crimson", "phthalocyanine-blue"])(
+test.each(["alizarin-crimson", "phthalocyanine-blue", "vine-black"])(
   "what %s is, in a word each, stands on the first screen of a laptop",
   async (slug) => {
     await visitedPage(SITE, async (page, complaints) => {
@@ -56,6 +56,14 @@ test.each(["alizarin-crimson", "phthalocyanine-blue"])(
       for (const word of words) {
         const { y, height } = (await word.boundingBox()) ?? { y: Infinity, height: 0 };
         expect(y + height).toBeLessThan(900);
+      }
+      // A mark beside the word that it is about, never on a line of its own.
+      for (const width of [1440, 1280, 390]) {
+        await page.setViewportSize({ width, height: 900 });
+        const apart = await page.evaluate<number[]>(
+          "[...document.querySelectorAll('.fact__marked')].map((one) => one.getClientRects().length)",
+        );
+        expect(apart.filter((lines) => lines > 1)).toEqual([]);
       }
       expect(complaints).toEqual([]);
     });

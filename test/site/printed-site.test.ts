@@ -1,13 +1,14 @@
 import { mkdtempSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, test } from "vitest";
+import { contentHash } from "../../lib/kept/content-hash.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
-import { printedSite } from "../../lib/site/printed-site.ts";
+import { askedPapers, printedSite } from "../../lib/site/printed-site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import type { Site } from "../../lib/site/site.ts";
 import { writeData } from "../../lib/site/write-site.ts";
-import { workThreads, type WorkThreads } from "../../lib/site/work-threads.ts";
+import { WORKED_HERE, workThreads, type WorkThreads } from "../../lib/site/work-threads.ts";
 import { writtenFiles } from "../../lib/site/written-files.ts";
 import { contentKey } from "../../lib/sheet/revision.ts";
 import { partOfDemonstration } from "../commands/demonstration-part.ts";
@@ -58,6 +59,26 @@ describe("papers of a build", async () => {
   const { site: fresh } = await printedSite(site, join(home, "nothing-there"), cache);
   const out = join(home, "out");
   writeData(fresh, writtenFiles(out));
+
+  test("are brought by their hashes where nothing that they are drawn from has changed, and told as they were", async () => {
+    const brought = new Map<string, string>();
+    const asked = askedPapers(site, {
+      previousDir: join(home, "nothing-there"),
+      cache,
+      threads: WORKED_HERE,
+      put: ({ path }) => {
+        throw new Error(`Unexpected drawing of ${path}`);
+      },
+      bring: (path, hash) => brought.set(path, hash).has(path),
+    });
+    const { papers } = await asked.printed();
+    const told = papers.map(({ path, hash, size }) => [path, hash, size]);
+    expect(told).toEqual(
+      (fresh.papers ?? []).map(({ path, bytes }) => [path, contentKey(bytes), bytes.length]),
+    );
+    for (const { path, bytes } of fresh.papers ?? [])
+      expect(brought.get(path), path).toBe(contentHash([bytes]).toString("base64url"));
+  });
 
   test("are a sheet for each colour and the range", () => {
     expect(fresh.papers?.map(({ path }) => path)).toEqual([

@@ -10,7 +10,7 @@ import {
 } from "../../quantities/figure.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import { classifiedFigure } from "../../quantities/derived-figure.ts";
-import type { ContributionFigure } from "../paint-section-types.ts";
+import type { ContributionFigure } from "./drying-figures.ts";
 
 /** Days expected of what is in a paint, from linseed's and what each contribution multiplies them by. */
 export function expectedDays(

@@ -5,7 +5,7 @@ import type { DryingNoteRow } from "../../drying/drying-notes.ts";
 import { isKnown } from "../../quantities/figure.ts";
 import { amountValue } from "../recorded-figure.ts";
 import type { Records } from "../../records/records.ts";
-import type { PigmentPart } from "../sheet.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
 
 /** A pigment of a paint as far as drying and film go. */
 export interface DryingPart extends DryingPigment {

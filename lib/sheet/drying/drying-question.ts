@@ -3,7 +3,7 @@ import type { DryingQuestion } from "../../drying/drying-estimate.ts";
 import type { OilPart } from "../../drying/oils.ts";
 import { isKnown, type Figure } from "../../quantities/figure.ts";
 import { midpoint, type Quantity } from "../../quantities/interval.ts";
-import type { AdditionPart, VehiclePart } from "../sheet.ts";
+import type { AdditionPart, VehiclePart } from "../pigments/pigment-figures.ts";
 import type { DryingPart } from "./drying-parts.ts";
 
 /** What of a paint bears on drying. */

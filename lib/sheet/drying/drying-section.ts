@@ -31,8 +31,9 @@ import { dryingParts, type DryingPart } from "./drying-parts.ts";
 import { dryingQuestion, type DryingPaint } from "./drying-question.ts";
 import { decidingTrial, recordedTrials } from "./drying-trials.ts";
 import { unknownMediums } from "../pigments/unknown-mediums.ts";
-import type { DryingSection, OilSection } from "../paint-section-types.ts";
-import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
+import type { DryingSection } from "./drying-figures.ts";
+import type { OilSection } from "../oil/oil-figures.ts";
+import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { paintRecords, tintDrying } from "./tint-drying.ts";
 

@@ -9,7 +9,7 @@ import { whiteColour } from "../tints/drawdown-set.ts";
 import { placeFigures } from "../figure-places.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { amountParts, amountValue, recordedFigure, type RecordedAs } from "../recorded-figure.ts";
-import type { TrialFigures } from "../paint-section-types.ts";
+import type { TrialFigures } from "./drying-figures.ts";
 
 /** A trial as the drying rules take it, and as the sheet shows it. */
 export interface RecordedTrial {

@@ -11,10 +11,10 @@ import { decidingTrial, recordedTrials, type RecordedTrial } from "./drying-tria
 import { daysFromTrials, standingTrial } from "./days-from-trials.ts";
 import { oilDemand } from "../oil/oil-demand.ts";
 import { colourRecord, ingredientRecords, paintOfWhite, pigmentRecord } from "../record-inputs.ts";
-import type { TintDrying } from "../paint-section-types.ts";
+import type { TintDrying } from "./drying-figures.ts";
 import { pigmentParts } from "../pigments/pigment-parts.ts";
 import { paintAsMade } from "../paint-as-made.ts";
-import type { AdditionPart, VehiclePart } from "../sheet.ts";
+import type { AdditionPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
 /** Paint of the white to one of the colour, by mass: a middling tint, for which drying in a white is reckoned. */
 const WHITE_PARTS = 20;

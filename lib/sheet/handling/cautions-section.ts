@@ -14,9 +14,9 @@ import type { StatedLabelForm } from "../../records/schema/hazard-form.ts";
 import { dryPigmentPart, vehiclePartHandled } from "./handled-part.ts";
 import { paintIngredients } from "./hazard-ingredients.ts";
 import { labelPart, printedElements, rulingsNamed, type PrintedElements } from "./label-part.ts";
-import type { OilSection } from "../paint-section-types.ts";
+import type { OilSection } from "../oil/oil-figures.ts";
 import type { CautionsSection, LabelPart } from "./handling-sections.ts";
-import type { PigmentPart, VehiclePart } from "../sheet.ts";
+import type { PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 import {
   colourRecord,
   ingredientRecords,

@@ -14,8 +14,8 @@ import type { Colour, Records } from "../../records/records.ts";
 import type { ComponentForm, HazardForm, HazardRecord } from "../../records/schema/hazard-form.ts";
 import type { PigmentRecord } from "../../records/schema/pigment.ts";
 import type { NamesByLanguage } from "../../hazard/texts/substance-name.ts";
-import type { OilSection } from "../paint-section-types.ts";
-import type { PigmentPart, VehiclePart } from "../sheet.ts";
+import type { OilSection } from "../oil/oil-figures.ts";
+import type { PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
 /**
  * What a paint is made of, as hazard rules see it: pigments, oil and additions,

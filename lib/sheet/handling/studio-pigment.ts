@@ -4,7 +4,7 @@ import { isKnown, type Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { Records } from "../../records/records.ts";
 import { pigmentIngredients } from "./hazard-ingredients.ts";
-import type { PigmentPart } from "../sheet.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
 
 /**
  * A dry pigment as the cautions of the studio see it.

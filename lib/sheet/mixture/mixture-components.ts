@@ -9,7 +9,7 @@ import type { MixtureComponent } from "./mixture-figures.ts";
 import { paintAsMade } from "../paint-as-made.ts";
 import { colourRecord, paintsOfPigment, pigmentRecord } from "../record-inputs.ts";
 import type { WeighedTube } from "../pigments/parts-of-paint.ts";
-import type { PigmentPart } from "../sheet.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import type { Fits } from "../tints/strength.ts";
 import { slugOrder } from "../../quantities/name-order.ts";
 

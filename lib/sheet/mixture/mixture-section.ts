@@ -19,7 +19,7 @@ import { colourRecord, drawdownRecords } from "../record-inputs.ts";
 import type { MixtureSection } from "./mixture-figures.ts";
 import { mixtureWhite, type WorkedWhite } from "./mixture-white.ts";
 import { weighedTubes } from "../pigments/parts-of-paint.ts";
-import type { PigmentPart } from "../sheet.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import type { Fits } from "../tints/strength.ts";
 
 /** What the paints of its single pigments predict for a colour of several, in each white that all of them were let down in. */

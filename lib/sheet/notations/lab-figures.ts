@@ -1,7 +1,7 @@
 import type { Lab, Xyz } from "../../colorimetry/viewing.ts";
 import { computedFigure, type Figure, type Input, type Standing } from "../../quantities/figure.ts";
 import type { SourceKey } from "../../sources/source.ts";
-import type { LabFigures, XyzFigures } from "../sheet.ts";
+import type { LabFigures, XyzFigures } from "./notation-figures.ts";
 
 /** How a set of coordinates came about: the same for each of them. */
 export interface Origin {

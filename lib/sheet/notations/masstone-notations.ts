@@ -17,7 +17,7 @@ import type { Reading, SpectrumReading } from "../../records/records.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { labFigures, notationFigure, xyzFigures, type Origin } from "./lab-figures.ts";
 import { readingFigures, type ReadingFigures } from "./reading-figures.ts";
-import type { MasstoneNotations } from "../sheet.ts";
+import type { MasstoneNotations } from "./notation-figures.ts";
 
 /**
  * Every notation of a masstone that follows from its reading.

@@ -1,7 +1,7 @@
 import type { Munsell } from "../../colorimetry/munsell.ts";
 import type { ScreenColours } from "../../colorimetry/screen-colour.ts";
 import { notationFigure, type Origin } from "./lab-figures.ts";
-import type { MunsellFigures, ScreenFigures } from "../sheet.ts";
+import type { MunsellFigures, ScreenFigures } from "./notation-figures.ts";
 
 export function munsellFigures(munsell: Munsell, origin: Origin): MunsellFigures {
   const { uncertainty } = munsell;

@@ -12,7 +12,7 @@ import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { ChipReading, LabReading, Reading, SpectrumReading } from "../../records/records.ts";
 import { labFigures, notationFigure, xyzFigures, type Origin } from "./lab-figures.ts";
 import { munsellFigures, screenFigures } from "./munsell-figures.ts";
-import type { LabFigures, MunsellFigures, ScreenFigures, XyzFigures } from "../sheet.ts";
+import type { LabFigures, MunsellFigures, ScreenFigures, XyzFigures } from "./notation-figures.ts";
 
 /** Every notation that follows from one reading, and no more. */
 export interface ReadingFigures extends Partial<ScreenFigures> {

@@ -14,10 +14,10 @@ import { isInterval, midpoint, type Interval, type Quantity } from "../../quanti
 import type { Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import type { BatchSection, BatchSize, OilSection } from "../paint-section-types.ts";
+import type { BatchSection, BatchSize, OilSection } from "./oil-figures.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { inputs, massInputs } from "./paint-volumes.ts";
-import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
+import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
 /** Pigment of the batches that a sheet works out [g]: a trial on the slab, a morning's mulling, a run of the mill. */
 const BATCH_SIZES_G: readonly number[] = [100, 500, 1000];

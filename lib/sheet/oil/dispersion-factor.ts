@@ -7,7 +7,7 @@ import type { AmountRecord } from "../../records/schema/amount.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { colourRecord, pigmentRecord } from "../record-inputs.ts";
 import { amountValue } from "../recorded-figure.ts";
-import type { PigmentPart } from "../sheet.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
 
 export interface OpenedPaste {
   /** Effective CPVC over CPVC. */

@@ -5,7 +5,7 @@ import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import { classifiedFigure } from "../../quantities/derived-figure.ts";
 import type { ExpectedFinish } from "../../drying/sinking-in.ts";
-import type { OilSection } from "../paint-section-types.ts";
+import type { OilSection } from "./oil-figures.ts";
 
 export interface FinishFigure {
   readonly figure: Figure<string>;

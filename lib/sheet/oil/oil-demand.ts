@@ -12,7 +12,7 @@ import type { Colour, Records } from "../../records/records.ts";
 import { blendedFigure } from "../pigments/blended-figure.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
-import type { PigmentPart } from "../sheet.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
 
 export interface OilDemand {
   readonly oilAbsorption: Figure<Quantity>;

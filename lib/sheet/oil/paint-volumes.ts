@@ -10,7 +10,7 @@ import { at } from "../../quantities/at.ts";
 import type { Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
-import type { AdditionPart } from "../sheet.ts";
+import type { AdditionPart } from "../pigments/pigment-figures.ts";
 
 export interface PaintVolumes {
   readonly pvc: Figure<Quantity>;

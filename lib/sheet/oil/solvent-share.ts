@@ -6,7 +6,7 @@ import type { Records } from "../../records/records.ts";
 import type { VehicleRecord } from "../../records/schema/vehicle.ts";
 import { vehicleRecord } from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
-import type { AdditionPart } from "../sheet.ts";
+import type { AdditionPart } from "../pigments/pigment-figures.ts";
 
 /** Share by mass of each medium that leaves the film as it dries [1], by slug; none of one whose record names no solvent in it. */
 export function solventShares(

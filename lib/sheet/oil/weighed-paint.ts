@@ -3,7 +3,7 @@ import { derivedFigure } from "../../quantities/derived-figure.ts";
 import { isKnown, sourceFigure } from "../../quantities/figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { tolerancesOf } from "../lots/colour-tolerances.ts";
-import type { OilSection } from "../paint-section-types.ts";
+import type { OilSection } from "./oil-figures.ts";
 
 /**
  * Density of the paint as its lots were weighed, in place of the one that its parts add up to, and

@@ -50,7 +50,7 @@ import { letDownCoefficients } from "./let-down-coefficients.ts";
 import { coefficientsOfFilms, filmGrid, opacityChart, spectralFilms } from "./opacity-chart.ts";
 import { readFilms, type GlossyFilm } from "./read-films.ts";
 import { scatteringPowerFigure } from "./scattering-power.ts";
-import type { OpticsSection } from "../sheet.ts";
+import type { OpticsSection } from "./optics-figures.ts";
 
 export type Hiding = Pick<
   OpticsSection,

@@ -5,7 +5,7 @@ import { midpoint } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { colourRecord, pigmentRecord } from "../record-inputs.ts";
 import { amountValue, recordedFigure } from "../recorded-figure.ts";
-import type { PigmentPart } from "../sheet.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
 
 /** Pigments of a mixture with what is known of each in light: exposures of a paint of it alone count before what is stated of the pigment. */
 export function fadingComponents(

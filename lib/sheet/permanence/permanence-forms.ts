@@ -13,7 +13,7 @@ import type { Colour } from "../../records/records.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { OWN_EXPOSURE } from "./fading-components.ts";
 import { recordedFigure } from "../recorded-figure.ts";
-import type { FormFigures } from "../paint-section-types.ts";
+import type { FormFigures } from "./permanence-figures.ts";
 
 /** Masstone and tint apart: each form as it was exposed, else as it is stated. */
 export function permanenceForms(

@@ -38,8 +38,8 @@ import type { Colour, Records } from "../../records/records.ts";
 import { fadingComponents, fadingRecords, recordedExposure } from "./fading-components.ts";
 import { permanenceForms } from "./permanence-forms.ts";
 import { colourRecord, pigmentRecord } from "../record-inputs.ts";
-import type { PermanenceBasis, PermanenceSection } from "../paint-section-types.ts";
-import type { PigmentPart } from "../sheet.ts";
+import type { PermanenceBasis, PermanenceSection } from "./permanence-figures.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
 
 /** Lightfastness from the colour's own exposures, else as stated, else as its pigments lead one to expect; and what else harms it. */
 export function permanenceSection(

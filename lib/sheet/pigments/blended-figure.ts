@@ -2,7 +2,7 @@ import { at } from "../../quantities/at.ts";
 import type { Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { derivedFigure, type Method } from "../../quantities/derived-figure.ts";
-import type { PigmentPart } from "../sheet.ts";
+import type { PigmentPart } from "./pigment-figures.ts";
 
 type PartFigure = "densityGPerCm3" | "oilAbsorptionGPer100g";
 export type BlendMember = { readonly massFraction: number } & Record<PartFigure, number>;

@@ -2,7 +2,7 @@ import type { RowStanding } from "../../knowledge/cells.ts";
 import type { PigmentKnowledge } from "../../knowledge/pigment-knowledge.ts";
 import { sourceFigure, type Figure, type Input } from "../../quantities/figure.ts";
 import type { PigmentRecord } from "../../records/schema/pigment.ts";
-import type { PigmentPart } from "../sheet.ts";
+import type { PigmentPart } from "./pigment-figures.ts";
 
 type KnownFacts = Pick<PigmentPart, "formula" | "mineral" | "introduced" | "expectedOpacity">;
 

@@ -26,7 +26,7 @@ import {
 } from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
 import { pigmentShares, type KnownTube } from "./parts-of-paint.ts";
-import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
+import type { AdditionPart, PigmentPart, VehiclePart } from "./pigment-figures.ts";
 
 /** The pigments of a colour with the figures that everything else starts from. */
 export function pigmentParts(

@@ -1,5 +1,5 @@
 import type { Records } from "../../records/records.ts";
-import type { AdditionPart, VehiclePart } from "../sheet.ts";
+import type { AdditionPart, VehiclePart } from "./pigment-figures.ts";
 
 /** Names of mediums in the recipe that are recorded as no drying oil, and bring no drier: wax paste, resin, egg. */
 export function unknownMediums(

@@ -1,7 +1,7 @@
 import { notStated, type Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { Records } from "../../records/records.ts";
-import type { OilSection } from "../paint-section-types.ts";
+import type { OilSection } from "../oil/oil-figures.ts";
 import { paintAsMade } from "../paint-as-made.ts";
 
 /** What a ratio of paints needs of each to become one of volumes or of dry pigments. */

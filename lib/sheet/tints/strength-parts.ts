@@ -7,7 +7,7 @@ import {
 import { isKnown } from "../../quantities/figure.ts";
 import { ends } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
-import type { AtLightness, TintSection } from "../sheet.ts";
+import type { AtLightness, TintSection } from "./tint-figures.ts";
 import type { WeighedPaint } from "./paint-conversion.ts";
 
 /** Colour to white beyond which hardly any white is in it: the masstone itself is about as light. */

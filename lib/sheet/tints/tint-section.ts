@@ -31,7 +31,7 @@ import { drawdownFilm, tintContrast } from "./films-over-both.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 import { dayLab } from "../notations/reading-figures.ts";
-import type { AtLightness, EqualLightness, TintSection, TintStep } from "../sheet.ts";
+import type { AtLightness, EqualLightness, TintSection, TintStep } from "./tint-figures.ts";
 import { drawdownRecords, tintRecords } from "../record-inputs.ts";
 import { strengthParts } from "./strength-parts.ts";
 import { weighedPaint, type WeighedPaint } from "./paint-conversion.ts";

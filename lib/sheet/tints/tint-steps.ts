@@ -16,7 +16,7 @@ import { opticsReading } from "./optics-reading.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { readingFigures } from "../notations/reading-figures.ts";
-import type { TintStep } from "../sheet.ts";
+import type { TintStep } from "./tint-figures.ts";
 
 /** The method of everything that the fit of K and S predicts. */
 export function predictedFrom(drawdowns: readonly RecordRoot[]): Origin {

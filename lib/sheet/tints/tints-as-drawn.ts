@@ -2,7 +2,7 @@ import { readOnce, type RememberedReads } from "../../kept/reads.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { placeFigures } from "../figure-places.ts";
 import { paintAsMade } from "../paint-as-made.ts";
-import type { TintSection } from "../sheet.ts";
+import type { TintSection } from "./tint-figures.ts";
 import { weighedAs } from "./paint-conversion.ts";
 import type { Fits } from "./strength.ts";
 import { tintSections } from "./tint-section.ts";

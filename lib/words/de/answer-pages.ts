@@ -45,7 +45,6 @@ export const ANSWER_PAGES: AnyWords<PageWords["answers"]> = {
   },
   none: "Noch keine Frage beantwortet.",
   all: "Alle Antworten",
-  homeHeading: "Fragen, beantwortet",
   description: (summary: string) =>
     summary.length <= 300 ? summary : `${summary.slice(0, 297).replace(/\s+\S*$/, "")}...`,
   claims: {
@@ -125,10 +124,8 @@ export const ANSWER_PAGES: AnyWords<PageWords["answers"]> = {
   tintIn: (white: string) => `unten: eine Aufhellung mit ${namesWithin([white])}`,
   coloursNote: (whites: readonly string[]) =>
     `Jede allein, dann als mittlerer Ton mit ${namesWithin(whites)}.`,
-  sheetQuestions: "Fragen zu dieser Farbe",
   reply: {
     heading: "Eine Antwort zum Verschicken",
-    sheetHeading: "Antwort",
     lead: "Reiner Text, fertig zum Einfügen in einen Brief. Die Werte sind die der Blätter.",
     text: "Antwort",
     copy: "Antwort kopieren",

@@ -35,7 +35,6 @@ export const CARDS: AnyWords<PageWords["cards"]> = {
     lead: (size: string, width: string, height: string) =>
       `Jede Karte, wie sie in der Größe ${size} gedruckt wird, ${width} \u00d7 ${height} mm: vorn und hinten. Ein Bildschirm zeigt eine Farbe nicht, wie sie ist; ein Drucker auch nicht ganz.`,
     sizes: "Größen",
-    card: (name: string, revision: string) => `${name}, Karte ${revision}`,
     front: "vorn",
     back: "hinten",
     leaf: (leaf: number, side: string) => `Blatt ${leaf}, ${side}`,

@@ -10,7 +10,6 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
     `${listed(names)} nebeneinander: in Weiß, Farbstärke, Öl, Trocknung, Beständigkeit, Vorsicht und Pigmente.`,
   pairHeading: (names: readonly string[]) => listed(names),
   panelTitle: (names: readonly string[]) => `Nebeneinander: ${listed(names)}`,
-  panelDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
   missing: "keine Angabe",
   swatches: {
     alone: "Allein",
@@ -107,7 +106,6 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
   beside: (name: string) => `Mit ${within(name)}`,
   besideAny: "Mit einer anderen Farbe",
   fromCatalogue: "Zwei bis vier davon nebeneinander stellen",
-  fromPair: "Ausführlich nebeneinander",
 };
 
 /** What rows are about, in a word within a sentence, each once. */

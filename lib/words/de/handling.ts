@@ -2,7 +2,7 @@ import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
 import { moneyFormat } from "../money-format.ts";
 import { HANDLING as ENGLISH } from "../en/handling.ts";
-import { NUMBERS, listed, within } from "./phrases.ts";
+import { listed } from "./phrases.ts";
 
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
   en: "Englisch",
@@ -17,14 +17,11 @@ export const HANDLING: AnyWords<PageWords["handling"]> = {
   workedOut: "Errechnet aus den Daten der Lieferanten",
   notClassified: "Noch nicht eingestuft",
   precautions: "Sicherheitshinweise",
-  studio: "In Atelier und Werkstatt",
   markets: "Wo sie verkauft werden darf",
   nothing:
     "Trockenes Pigment und Schleifstaub aus der Luft und aus der Lunge halten, Farbe aus dem Mund. Die Papiere unserer Lieferanten verlangen keine Warnung auf dem Etikett; das heißt nicht, dass sie nicht schaden kann.",
   nothingStated:
     "Trockenes Pigment und Schleifstaub aus der Luft und aus der Lunge halten, Farbe aus dem Mund. Das Etikett des Herstellers gibt keine Gefahr an; das heißt nicht, dass sie nicht schaden kann.",
-  unknown: (names: readonly string[]) =>
-    `Keine Gefahrendaten aufgezeichnet für ${listed(names.map(within))}; als gefährlich behandeln. Noch nicht eingestuft, daher noch nicht im Verkauf: kein Preis, keine Karte, kein Angebot, bis das Sicherheitsdatenblatt des Lieferanten hier ist.`,
   unknownInShort: "Als gefährlich behandeln",
   basisStated: (frame: string, date: string) => `Nach Angabe des Herstellers, ${frame}, ${date}.`,
   basisUnknown:
@@ -53,7 +50,6 @@ export const HANDLING: AnyWords<PageWords["handling"]> = {
   review: (by: string, date: string) => `Geprüft von ${by}, ${date}.`,
   dataSheet: (date: string | undefined) =>
     date === undefined ? "Sicherheitsdatenblatt" : `Sicherheitsdatenblatt vom ${date}`,
-  rags: "Ölgetränkte Lappen: wie unter Reinigen.",
   poisonCentre: (line: string) =>
     `Bei Verschlucken oder Einatmen: ${line}${/[.!?]$/.test(line) ? "" : "."}`,
   noPoisonCentre:
@@ -67,13 +63,6 @@ export const HANDLING: AnyWords<PageWords["handling"]> = {
   },
   offer: {
     price: (amount: number, currency: string) => moneyFormat("de-DE", currency).format(amount),
-    size: (ml: number, price: string | undefined) =>
-      `${NUMBERS.decimal(ml, Number.isInteger(ml) ? 0 : 1)}\u00a0ml${price === undefined ? "" : ` zu ${price}`}`,
-    putUp: (sizes: readonly string[]) => `Abgefüllt in ${listed(sizes)}.`,
-    notClassified: (names: readonly string[]) =>
-      `Kein Preis, keine Karte und kein Angebot: ohne das Sicherheitsdatenblatt des Lieferanten von ${listed(names.map(within))} ist sie nicht eingestuft, und was nicht eingestuft ist, darf nicht verkauft werden.`,
-    withheld: (markets: readonly string[]) =>
-      `Kein Preis hier: diese Seite wird auch gelesen in: ${listed(markets)}; dort darf sie nur so verkauft werden, wie unter Sicherheit beschrieben.`,
     markets: {
       EU: "Europäische Union",
       GB: "Großbritannien",

@@ -157,7 +157,6 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     colourPage: (colour: string) => `${colour} in der Werkstatt`,
   },
   chart: {
-    heading: "Chargen im Lauf der Zeit",
     of: {
       strength: {
         title: (colour: string) => `Farbstärke von ${colour}, Charge für Charge`,

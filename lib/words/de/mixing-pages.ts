@@ -66,8 +66,6 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     controls: "Die Mischung",
     view: "Wie sie betrachtet wird",
     halo: "Oder so könnte sie sein",
-    haloNote: (p68: string) =>
-      `In zwei von drei Fällen liegt Ihre eigene Mischung nicht weiter als \u0394E\u00a0${p68} vom großen Farbfeld entfernt: jedes dieser Felder ist ebenso wahrscheinlich wie jenes.`,
     ways: {
       paler: "heller",
       darker: "dunkler",
@@ -101,7 +99,6 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       warning: "Warnung",
       price: "Preis von 10 ml",
     },
-    munsellWaiting: "\u2026",
     munsellNone: "außerhalb der Notation",
     munsellUncertain: (value: string, chroma: string) =>
       `\u00b1${value} Helligkeit, \u00b1${chroma} Chroma`,

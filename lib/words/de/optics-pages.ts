@@ -31,7 +31,6 @@ export const OPTICS_PAGES: AnyWords<PageWords["optics"]> = {
     S: "Streuung S, in denselben Einheiten",
     SUpper:
       "Streuung S, in denselben Einheiten: nur eine Grenze ist bekannt, sie liegt unter der Linie",
-    inWhite: (white: string) => `in ${white}`,
     description: (parts: readonly string[]) => `${parts.join("; ")}.`,
     part: (white: string, least: string, greatest: string) =>
       `In ${white}, K von ${least} bis ${greatest}`,
@@ -41,18 +40,14 @@ export const OPTICS_PAGES: AnyWords<PageWords["optics"]> = {
       `${least} bis ${greatest} über ${count} Wellenlängen`,
   },
   whites: {
-    across: "Von Weiß zu Weiß",
     linkToAll: "Alle unsere Schwarz- und Grautöne in jedem Weiß",
   },
   byStrength: {
     ranked: (reference: string) => `Gegen ${reference}, die stärkste zuerst`,
     notCompared: "Nicht verglichen",
     lead: "Wie stark jede ein Weiß färbt, gegen unsere Bezugsfarbe; und wie viel Weiß sie bis zu einem mittleren Ton braucht.",
-    leadWithout:
-      "Wie viel Weiß jede bis zu einem mittleren Ton (L* 50) braucht. Eine Bezugsfarbe, um sie zu reihen, haben wir nicht.",
     columns: {
       colour: "Farbe",
-      place: "Rang",
       byMass: "Nach Masse",
       byVolume: "Tube zu Tube",
       white: "Weiß bis L* 50, Tube zu Tube",

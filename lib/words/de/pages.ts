@@ -100,37 +100,17 @@ export const PAGES: AnyWords<PageWords> = {
       `Sie enthält auch ${listed(mediums)}: wie sich das auf Trocknung, Glanzgrad und Vergilbung auswirkt, haben wir nicht erprobt.`,
     noPanel:
       "Es wird keine Farbe gezeigt: noch ist kein Aufstrich davon gemessen oder nach Augenmaß verglichen worden.",
-    panelTitle: (name: string) => `${name}: allein, und in jedem Weiß bei gleicher Helligkeit`,
-    panelTitleAlone: (name: string) => `${name}: Vollton`,
-    panelDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
-    masstone: "Vollton",
     tintDescription: (level: string, a: string, b: string) => `L* ${level}, a* ${a}, b* ${b}`,
-    level: (level: string) => `L* ${level}`,
     missing: "keine Angabe",
     approximateColour:
       "Auf dem Bildschirm nur ungefähr: errechnet aus einer Messung unter anderem Licht.",
     outOfGamut:
       "Ein gewöhnlicher Bildschirm kann diese Farbe nicht zeigen; das Farbfeld kommt ihr so nahe, wie er kann.",
-    facts: {
-      munsell: "Munsell",
-      lightfastness: "Lichtechtheit",
-      opacity: "Deckvermögen",
-      drying: "Trocknung",
-      strength: "Farbstärke",
-      oil: "Öl",
-    },
     factDetail: {
-      munsell: (geometry: string | undefined) =>
-        geometry === undefined ? "nach Augenmaß" : inGerman(GEOMETRY_NAMES, geometry),
       category: (category: string) => `Kategorie\u00a0${category}`,
       exposed: (category: string) =>
         `unser eigener Fensterversuch: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt`,
       stated: (category: string) => `Kategorie\u00a0${category}, wie angegeben`,
-      strength: (reference: string) => `von ${reference}, nach Masse`,
-      isReference: "die Bezugsfarbe selbst",
-      drying: (days: string) => `${days} bis grifftrocken`,
-      oil: (grams: string) => `${grams} Pigment`,
-      contrast: (ratio: string) => `Kontrastverhältnis ${ratio}`,
       notTested: "hier nicht geprüft",
       notTestedInTints: "nach den Aufhellungen, wo sie schwächer ist; hier nicht geprüft",
     },
@@ -148,25 +128,10 @@ export const PAGES: AnyWords<PageWords> = {
     noSentence: "Noch in keinem Weiß erprobt.",
   },
   sections: {
-    whites: "In Weiß",
-    strength: "Farbstärke, Decken, Lasur",
-    drying: "Trocknung und Schichten",
-    permanence: "Beständigkeit",
-    mixture: "Als Mischung",
-    oil: "Öl und Glanzgrad",
-    handling: "Umgang",
-    pigment: "Das Pigment",
-    notes: "Aus der Werkstatt",
-    range: "Im Sortiment",
-    questions: "Fragen zu dieser Farbe",
     reply: "Antwort",
     label: "Etikettentext",
-    notations: "Notationen, vollständig",
-    evidence: "Nachweise",
   },
   whites: {
-    none: "Noch in keinem Weiß erprobt. Drei Mischungen, 1:1, 1:5 und 1:20, würden es sagen.",
-    ofAWhite: (names: readonly string[]) => `Darin erprobt: ${names.join(", ")}.`,
     heading: (name: string, index: string | undefined) =>
       `In ${name}${index === undefined ? "" : ` (${index})`}`,
     ladderTitle: (white: string) => `Mit ${white}, von der kräftigsten Mischung zur hellsten`,
@@ -216,14 +181,12 @@ export const PAGES: AnyWords<PageWords> = {
     hides: "deckt",
     hidingDescription: (points: readonly string[]) =>
       `Kontrastverhältnis nach Film: ${points.join("; ")}.`,
-    curveTitle: (name: string) => `Wie die Filmdicke deckt: ${name}`,
   },
   drying: {
     caption: "Trocknung",
     why: "Warum",
     layering: "Schichten",
     film: "Der Film mit dem Alter",
-    trials: "Unsere eigenen Versuche",
     contradictions: "Wo unser Versuch und die Faustregel sich widersprechen",
     summary: (dryingClass: string, days: string) =>
       `${upperFirst(dryingClass)}: ${days} bis grifftrocken. Das ist nicht durchgetrocknet.`,
@@ -431,14 +394,11 @@ export const PAGES: AnyWords<PageWords> = {
     columns: {
       pigment: "Pigment",
       index: "Colour Index",
-      chemistry: "Chemie",
       density: "Dichte",
       oil: "Ölzahl",
       colours: "Farben",
     },
     properties: "Werte des trockenen Pigments",
-    bench: "An der Werkbank",
-    details: "Herkunft, Chemie und Teilchen",
     handling: "Umgang mit dem trockenen Pigment",
     noColours: "Keine Farbe ist daraus gemacht.",
     caption: "Trockene Pigmente",

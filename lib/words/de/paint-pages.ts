@@ -11,7 +11,6 @@ export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
   places: (name: string, byMass: number, byVolume: number, of: number) =>
     `Von der magersten an gezählt steht ${name} nach Gewicht an ${byMass}. Stelle von ${of} Farben, nach Volumen an ${byVolume}.`,
   batch: {
-    heading: "Ein Ansatz",
     caption: "Was abzuwiegen ist, und was herauskommt",
     columns: {
       what: "Pigment",
@@ -127,7 +126,6 @@ export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
     contradictions: "Wo unsere Belichtung und die Angabe des Lieferanten sich widersprechen",
   },
   labelText: {
-    heading: "Etikettentext",
     lead: "Zum Übertragen auf ein Etikett: achten Sie darauf, dass die Charge die abgefüllte ist. Errechnet aus diesen Aufzeichnungen: für das Etikett steht der Hersteller ein, und das Recht jedes Marktes bestimmt, was es tragen muss.",
     vehicle: "Bindemittel: ",
     pigment: "Pigment: ",

@@ -28,7 +28,6 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   unknownHazard: "Noch nicht eingestuft: als gefährlich behandeln.",
   print: "Blatt zum Drucken",
   compare: "Vergleichen",
-  safety: "Sicherheit",
   facts: {
     lasts: "Lichtechtheit",
     hides: "Deckvermögen",
@@ -157,7 +156,6 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     age: "Mit dem Alter",
     whites: "In Weiß",
     oil: "Öl",
-    sizes: "Größen",
   },
   /** Where it would take more paint than anybody lays. */
   hidesNever:
@@ -172,7 +170,6 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   inWhite: (white: string, days: string) => `${days} bis grifftrocken in ${white}`,
   oilLine: (grams: string) => `${grams} Pigment, so wie wir sie herstellen.`,
   oilNotWeighed: (grams: string) => `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
-  shareNews: "errechnet, zum Teil aus Angaben eines Lieferanten",
   unknown: {
     colour: [
       "Die Farbe",
@@ -197,7 +194,6 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
       "Das Sicherheitsdatenblatt des Lieferanten, Abschnitte 2 und 3. Bis dahin als gefährlich behandeln.",
     ],
   },
-  keyHeading: "Woher wir es wissen",
   standingsFold: "Was die Zeichen bedeuten",
   benchLead: "Öl und Packung, das Pigment, Notationen, Spektren, und woher wir jeden Wert haben.",
   benchLink: (name: string) => `${name} an der Werkbank`,
@@ -223,7 +219,6 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
       evidence: "Nachweise",
       downloads: "Daten",
     },
-    reckoner: "Jede Größe",
     weighing: "Abwiegen und Anreiben",
   },
   evidence: {

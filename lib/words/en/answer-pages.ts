@@ -16,7 +16,6 @@ export const ANSWER_PAGES = {
   },
   none: "No question has been answered yet.",
   all: "All answers",
-  homeHeading: "Questions, answered",
   description: (summary: string) =>
     summary.length <= 300 ? summary : `${summary.slice(0, 297).replace(/\s+\S*$/, "")}...`,
   claims: {
@@ -114,10 +113,8 @@ export const ANSWER_PAGES = {
   tintIn: (white: string) => `below: a tint with ${namesWithin([white])}`,
   coloursNote: (whites: readonly string[]) =>
     `Each alone, then as a middle tone with ${namesWithin(whites)}.`,
-  sheetQuestions: "Questions about this colour",
   reply: {
     heading: "A reply to send",
-    sheetHeading: "Reply",
     lead: "Plain text, ready to paste into a letter. The figures are those of the sheets.",
     text: "Reply",
     copy: "Copy the reply",

@@ -32,7 +32,6 @@ export const CARDS = {
     lead: (size: string, width: string, height: string) =>
       `Every card as it prints in the size ${size}, ${width} \u00d7 ${height} mm: front and back. A screen does not show a paint; nor does a printer quite.`,
     sizes: "Sizes",
-    card: (name: string, revision: string) => `${name}, card ${revision}`,
     front: "front",
     back: "back",
     leaf: (leaf: number, side: string) => `leaf ${leaf}, ${side}`,

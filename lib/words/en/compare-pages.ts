@@ -8,7 +8,6 @@ export const COMPARE_PAGES = {
     `${listed(names)} side by side: in the whites, strength, oil, drying, permanence, cautions and pigments.`,
   pairHeading: (names: readonly string[]) => listed(names),
   panelTitle: (names: readonly string[]) => `Side by side: ${listed(names)}`,
-  panelDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
   missing: "not stated",
   swatches: {
     alone: "Alone",
@@ -111,7 +110,6 @@ export const COMPARE_PAGES = {
   beside: (name: string) => `With ${within(name)}`,
   besideAny: "With another colour",
   fromCatalogue: "Set two to four of them side by side",
-  fromPair: "Side by side in full",
 };
 
 /** What rows are about, in a word within a sentence, each once. */

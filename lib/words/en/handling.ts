@@ -1,5 +1,5 @@
 import { moneyFormat } from "../money-format.ts";
-import { NUMBERS, listed, within } from "./phrases.ts";
+import { listed } from "./phrases.ts";
 
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
   en: "English",
@@ -14,14 +14,11 @@ export const HANDLING = {
   workedOut: "Worked out from suppliers' data",
   notClassified: "Not yet classified",
   precautions: "Precautions",
-  studio: "In the studio and workshop",
   markets: "Where it may be sold",
   nothing:
     "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. Our suppliers' papers ask for no warning on the label; that does not mean it can do no harm.",
   nothingStated:
     "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. The maker's label states no hazard; that does not mean it can do no harm.",
-  unknown: (names: readonly string[]) =>
-    `No hazard data recorded for ${listed(names.map(within))}; treat as hazardous. Not yet classified, so not yet for sale: no price, no card, no offer until its supplier's safety data sheet is here.`,
   unknownInShort: "Treat as hazardous",
   basisStated: (frame: string, date: string) => `As the maker states them, ${frame}, ${date}.`,
   basisUnknown: "Not yet classified: no label can be worked out before that paper is here.",
@@ -59,7 +56,6 @@ export const HANDLING = {
   review: (by: string, date: string) => `Reviewed by ${by}, ${date}.`,
   dataSheet: (date: string | undefined) =>
     date === undefined ? "Safety data sheet" : `Safety data sheet of ${date}`,
-  rags: "Rags soaked in oil, as under cleaning up.",
   poisonCentre: (line: string) =>
     `If it is swallowed or breathed in: ${line}${/[.!?]$/.test(line) ? "" : "."}`,
   noPoisonCentre:
@@ -73,13 +69,6 @@ export const HANDLING = {
   } as Readonly<Record<string, string>>,
   offer: {
     price: (amount: number, currency: string) => moneyFormat("en-GB", currency).format(amount),
-    size: (ml: number, price: string | undefined) =>
-      `${size(ml)}\u00a0ml${price === undefined ? "" : ` at ${price}`}`,
-    putUp: (sizes: readonly string[]) => `Put up in ${listed(sizes)}.`,
-    notClassified: (names: readonly string[]) =>
-      `No price, no card and no offer: without the safety data sheet of the supplier of ${listed(names.map(within))} it is not classified, and what is not classified may not be sold.`,
-    withheld: (markets: readonly string[]) =>
-      `No price here: this page is also read in ${listed(markets)}, where it may be sold only as described under Safety.`,
     markets: {
       EU: "the European Union",
       GB: "Great Britain",
@@ -89,7 +78,3 @@ export const HANDLING = {
     } as Readonly<Record<string, string>>,
   },
 } as const;
-
-function size(ml: number): string {
-  return NUMBERS.decimal(ml, Number.isInteger(ml) ? 0 : 1);
-}

@@ -151,7 +151,6 @@ export const LOT_PAGES = {
     colourPage: (colour: string) => `${colour} in the workshop`,
   },
   chart: {
-    heading: "Lots in time",
     of: {
       strength: {
         title: (colour: string) => `Strength of ${colour}, lot by lot`,

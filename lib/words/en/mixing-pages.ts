@@ -58,8 +58,6 @@ export const MIXING_PAGES = {
     controls: "The mixture",
     view: "How it is looked at",
     halo: "Or it could be",
-    haloNote: (p68: string) =>
-      `Two times in three your own mixture will lie within \u0394E\u00a0${p68} of the large swatch: each of these is as likely as it.`,
     ways: {
       paler: "paler",
       darker: "darker",
@@ -91,7 +89,6 @@ export const MIXING_PAGES = {
       warning: "Warning",
       price: "Price of 10 ml",
     },
-    munsellWaiting: "\u2026",
     munsellNone: "outside the notation",
     munsellUncertain: (value: string, chroma: string) =>
       `\u00b1${value} value, \u00b1${chroma} chroma`,

@@ -28,7 +28,6 @@ export const OPTICS_PAGES = {
     K: "Absorption K, in units of each white\u2019s own scattering",
     S: "Scattering S, in the same units",
     SUpper: "Scattering S, in the same units: only a limit is known, it lies below the line",
-    inWhite: (white: string) => `in ${white}`,
     description: (parts: readonly string[]) => `${parts.join("; ")}.`,
     part: (white: string, least: string, greatest: string) =>
       `In ${white}, K from ${least} to ${greatest}`,
@@ -38,18 +37,14 @@ export const OPTICS_PAGES = {
       `${least} to ${greatest} over ${count} wavelengths`,
   },
   whites: {
-    across: "From white to white",
     linkToAll: "All our blacks and greys in each white",
   },
   byStrength: {
     ranked: (reference: string) => `Against ${reference}, the strongest first`,
     notCompared: "Not compared",
     lead: "How much each colours a white, against our reference colour; and how much white it takes to a middle tone.",
-    leadWithout:
-      "How much white each takes to a middle tone (L* 50). We have no reference colour to rank them by.",
     columns: {
       colour: "Colour",
-      place: "Place",
       byMass: "By mass",
       byVolume: "Tube to tube",
       white: "White to L* 50, tube to tube",

@@ -4,7 +4,6 @@ export const PAINT_PAGES = {
   places: (name: string, byMass: number, byVolume: number, of: number) =>
     `Counted from the leanest, ${name} is ${ordinal(byMass)} of ${of} colours by weight, and ${ordinal(byVolume)} by volume.`,
   batch: {
-    heading: "A batch",
     caption: "What to weigh, and what comes out",
     columns: {
       what: "Pigment",
@@ -120,7 +119,6 @@ export const PAINT_PAGES = {
     contradictions: "Where our exposure and the supplier\u2019s word disagree",
   },
   labelText: {
-    heading: "Label text",
     lead: "To copy onto a label: see that the lot is the one that is filled. Worked out from these records: the maker answers for the label, the law of each market decides what it must carry.",
     vehicle: "Vehicle: ",
     pigment: "Pigment: ",

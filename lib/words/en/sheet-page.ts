@@ -24,7 +24,6 @@ export const SHEET_PAGE = {
   unknownHazard: "Not classified yet: treat as hazardous.",
   print: "Sheet to print",
   compare: "Compare",
-  safety: "Safety",
   facts: {
     lasts: "Lasts",
     hides: "Opacity",
@@ -146,7 +145,6 @@ export const SHEET_PAGE = {
     age: "With age",
     whites: "In white",
     oil: "Oil",
-    sizes: "Sizes",
   },
   /** Where it would take more paint than anybody lays. */
   hidesNever: "It never hides by itself: not even a coat of half a millimetre would.",
@@ -160,7 +158,6 @@ export const SHEET_PAGE = {
   inWhite: (white: string, days: string) => `${days} to the touch in ${white}`,
   oilLine: (grams: string) => `${grams} of pigment, as we make it.`,
   oilNotWeighed: (grams: string) => `${grams} of pigment is to be expected; not weighed here.`,
-  shareNews: "worked out, partly from a supplier\u2019s figure",
   unknown: {
     colour: ["Its colour", "A drawdown read with an instrument, or matched to a Munsell chip."],
     whites: ["In white", "Three mixtures with a white, 1:1, 1:5 and 1:20, painted out and read."],
@@ -179,7 +176,6 @@ export const SHEET_PAGE = {
       "The supplier\u2019s safety data sheet, sections 2 and 3. Until then treat it as hazardous.",
     ],
   },
-  keyHeading: "How we know",
   standingsFold: "What the marks mean",
   benchLead: "Oil and packing, the pigment, notations, spectra, and how we came by every figure.",
   benchLink: (name: string) => `${name} at the bench`,
@@ -205,7 +201,6 @@ export const SHEET_PAGE = {
       evidence: "Evidence",
       downloads: "Data",
     },
-    reckoner: "Any size",
     weighing: "Weighing and mulling",
   },
   evidence: {

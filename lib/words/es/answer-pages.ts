@@ -45,7 +45,6 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   none: "Aún no se ha respondido ninguna pregunta.",
   all: "Todas las respuestas",
-  homeHeading: "Preguntas, respondidas",
   description: (summary) =>
     summary.length <= 300 ? summary : `${summary.slice(0, 297).replace(/\s+\S*$/, "")}...`,
   claims: {
@@ -116,10 +115,8 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   /** Under a tile, of its lower part. */
   tintIn: (white) => `abajo: un tono rebajado con ${namesWithin([white])}`,
   coloursNote: (whites) => `Cada uno puro, y luego en tono medio con ${namesWithin(whites)}.`,
-  sheetQuestions: "Preguntas sobre este color",
   reply: {
     heading: "Una respuesta para enviar",
-    sheetHeading: "Respuesta",
     lead: "Texto sencillo, listo para pegar en una carta. Las cifras son las de las fichas.",
     text: "Respuesta",
     copy: "Copiar la respuesta",

@@ -35,7 +35,6 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
     lead: (size, width, height) =>
       `Cada tarjeta tal como se imprime en el tamaño ${size}, ${width} \u00d7 ${height} mm: anverso y dorso. Una pantalla no muestra una pintura; una impresora tampoco del todo.`,
     sizes: "Tamaños",
-    card: (name, revision) => `${name}, tarjeta ${revision}`,
     front: "anverso",
     back: "dorso",
     leaf: (leaf, side) => `hoja ${leaf}, ${side}`,

@@ -10,7 +10,6 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     `${listed(names)} lado a lado: en los blancos, fuerza, aceite, secado, permanencia, precauciones y pigmentos.`,
   pairHeading: (names) => listed(names),
   panelTitle: (names) => `Lado a lado: ${listed(names)}`,
-  panelDescription: (parts) => `${parts.join("; ")}.`,
   missing: "no indicado",
   swatches: {
     alone: "Puro",
@@ -106,7 +105,6 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   beside: (name) => `Con ${within(name)}`,
   besideAny: "Con otro color",
   fromCatalogue: "Poner de dos a cuatro lado a lado",
-  fromPair: "Lado a lado, completo",
 };
 
 function lowered(head: string): string {

@@ -1,7 +1,7 @@
 import type { HANDLING as ENGLISH_HANDLING } from "../en/handling.ts";
 import type { AnyWords } from "../any-words.ts";
 import { moneyFormat } from "../money-format.ts";
-import { NUMBERS, listed, within } from "./phrases.ts";
+import { listed } from "./phrases.ts";
 
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
   en: "inglés",
@@ -16,14 +16,11 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
   workedOut: "Calculadas a partir de los datos de los proveedores",
   notClassified: "Aún sin clasificar",
   precautions: "Consejos de prudencia",
-  studio: "En el estudio y el taller",
   markets: "Dónde puede venderse",
   nothing:
     "Mantener el pigmento seco y el polvo de lijado fuera del aire y de los pulmones, y la pintura fuera de la boca. Los documentos de nuestros proveedores no piden ninguna advertencia en la etiqueta; eso no quiere decir que no pueda hacer daño.",
   nothingStated:
     "Mantener el pigmento seco y el polvo de lijado fuera del aire y de los pulmones, y la pintura fuera de la boca. La etiqueta del fabricante no declara ningún peligro; eso no quiere decir que no pueda hacer daño.",
-  unknown: (names) =>
-    `No hay datos de peligro registrados para ${listed(names.map(within))}; tratar como peligroso. Aún sin clasificar, así que aún no está a la venta: ni precio, ni tarjeta, ni oferta hasta que esté aquí la ficha de datos de seguridad de su proveedor.`,
   unknownInShort: "Tratar como peligroso",
   basisStated: (frame, date) => `Tal como las declara el fabricante, ${frame}, ${date}.`,
   basisUnknown:
@@ -61,7 +58,6 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
   review: (by, date) => `Revisado por ${by}, ${date}.`,
   dataSheet: (date) =>
     date === undefined ? "Ficha de datos de seguridad" : `Ficha de datos de seguridad del ${date}`,
-  rags: "Trapos empapados de aceite, como al limpiar.",
   poisonCentre: (line) => `Si se traga o se inhala: ${line}${/[.!?]$/.test(line) ? "" : "."}`,
   noPoisonCentre:
     "Si se traga o se inhala, consulte al centro de toxicología de su país o a un médico.",
@@ -74,12 +70,6 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
   },
   offer: {
     price: (amount, currency) => moneyFormat("es-ES", currency).format(amount),
-    size: (ml, price) => `${size(ml)}\u00a0ml${price === undefined ? "" : ` a ${price}`}`,
-    putUp: (sizes) => `Se envasa en ${listed(sizes)}.`,
-    notClassified: (names) =>
-      `Ni precio, ni tarjeta, ni oferta: sin la ficha de datos de seguridad del proveedor de ${listed(names.map(within))} no está clasificado, y lo que no está clasificado no puede venderse.`,
-    withheld: (markets) =>
-      `Aquí no hay precio: esta página también se lee en ${listed(markets)}, donde solo puede venderse como se describe en Seguridad.`,
     markets: {
       EU: "la Unión Europea",
       GB: "Gran Bretaña",
@@ -89,7 +79,3 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
     },
   },
 };
-
-function size(ml: number): string {
-  return NUMBERS.decimal(ml, Number.isInteger(ml) ? 0 : 1);
-}

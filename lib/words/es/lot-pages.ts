@@ -148,7 +148,6 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     colourPage: (colour) => `${colour} en el taller`,
   },
   chart: {
-    heading: "Los lotes en el tiempo",
     of: {
       strength: {
         title: (colour) => `Fuerza de ${colour}, lote a lote`,

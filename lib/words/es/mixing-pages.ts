@@ -62,8 +62,6 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     controls: "La mezcla",
     view: "Cómo se mira",
     halo: "O podría ser",
-    haloNote: (p68) =>
-      `Dos veces de cada tres su propia mezcla quedará a \u0394E\u00a0${p68} o menos de la muestra grande: cada una de estas es tan probable como ella.`,
     ways: {
       paler: "más pálido",
       darker: "más oscuro",
@@ -96,7 +94,6 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       warning: "Advertencia",
       price: "Precio de 10 ml",
     },
-    munsellWaiting: "\u2026",
     munsellNone: "fuera de la notación",
     munsellUncertain: (value, chroma) => `\u00b1${value} de valor, \u00b1${chroma} de croma`,
     lab: (L, a, b) => `${L}, ${a}, ${b}`,

@@ -31,7 +31,6 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     S: "Dispersión S, en las mismas unidades",
     SUpper:
       "Dispersión S, en las mismas unidades: solo se conoce un límite, está por debajo de la línea",
-    inWhite: (white) => `en ${white}`,
     description: (parts) => `${parts.join("; ")}.`,
     part: (white, least, greatest) => `En ${white}, K de ${least} a ${greatest}`,
     list: "Cómo se ajustaron K y S",
@@ -39,18 +38,14 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     series: (count, least, greatest) => `${least} a ${greatest} en ${count} longitudes de onda`,
   },
   whites: {
-    across: "De blanco en blanco",
     linkToAll: "Todos nuestros negros y grises en cada blanco",
   },
   byStrength: {
     ranked: (reference) => `Frente a ${reference}, el más fuerte primero`,
     notCompared: "No comparados",
     lead: "Cuánto colorea cada uno un blanco, frente a nuestro color de referencia; y cuánto blanco hace falta hasta un tono medio.",
-    leadWithout:
-      "Cuánto blanco necesita cada uno hasta un tono medio (L* 50). No tenemos un color de referencia para ordenarlos.",
     columns: {
       colour: "Color",
-      place: "Puesto",
       byMass: "En masa",
       byVolume: "Tubo a tubo",
       white: "Blanco hasta L* 50, tubo a tubo",

@@ -11,7 +11,6 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   places: (name, byMass, byVolume, of) =>
     `Contando desde el más magro, ${name} es el ${byMass}.\u00ba de ${of} colores en peso, y el ${byVolume}.\u00ba en volumen.`,
   batch: {
-    heading: "Una fabricación",
     caption: "Qué pesar, y qué sale",
     columns: {
       what: "Pigmento",
@@ -125,7 +124,6 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     contradictions: "Dónde no concuerdan nuestra exposición y el dato del proveedor",
   },
   labelText: {
-    heading: "Texto de la etiqueta",
     lead: "Para copiar en una etiqueta: compruebe que el lote es el que se envasa. Calculado a partir de estos registros: el fabricante responde de la etiqueta, la ley de cada mercado decide lo que debe llevar.",
     vehicle: "Aglutinante: ",
     pigment: "Pigmento: ",

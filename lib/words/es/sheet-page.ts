@@ -25,7 +25,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   unknownHazard: "Aún sin clasificar: tratar como peligroso.",
   print: "Ficha para imprimir",
   compare: "Comparar",
-  safety: "Seguridad",
   facts: {
     lasts: "Solidez",
     hides: "Opacidad",
@@ -148,7 +147,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     age: "Con la edad",
     whites: "En blanco",
     oil: "Aceite",
-    sizes: "Tamaños",
   },
   /** Where it would take more paint than anybody lays. */
   hidesNever: "Nunca cubre por sí mismo: ni siquiera con medio milímetro.",
@@ -161,7 +159,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   inWhite: (white, days) => `${days} al tacto en ${white}`,
   oilLine: (grams) => `${grams} de pigmento, tal como lo hacemos.`,
   oilNotWeighed: (grams) => `${grams} de pigmento es lo previsible; no pesado aquí.`,
-  shareNews: "calculado, en parte a partir de una cifra del proveedor",
   unknown: {
     colour: [
       "Su color",
@@ -186,7 +183,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       "La ficha de datos de seguridad del proveedor, secciones 2 y 3. Hasta entonces, tratar como peligroso.",
     ],
   },
-  keyHeading: "Cómo lo sabemos",
   standingsFold: "Qué quieren decir las marcas",
   benchLead:
     "Aceite y empaquetamiento, el pigmento, notaciones, espectros, y de dónde sale cada cifra.",
@@ -213,7 +209,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       evidence: "Pruebas",
       downloads: "Datos",
     },
-    reckoner: "Cualquier cantidad",
     weighing: "Pesar y moler",
   },
   evidence: {

@@ -45,7 +45,6 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   none: "Aucune question n’a encore de réponse.",
   all: "Toutes les réponses",
-  homeHeading: "Des questions, des réponses",
   description: (summary) =>
     summary.length <= 300 ? summary : `${summary.slice(0, 297).replace(/\s+\S*$/, "")}...`,
   claims: {
@@ -116,10 +115,8 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   /** Under a tile, of its lower part. */
   tintIn: (white) => `en bas\u202f: un ton dégradé avec ${namesWithin([white])}`,
   coloursNote: (whites) => `Chacune pure, puis en ton moyen avec ${namesWithin(whites)}.`,
-  sheetQuestions: "Questions sur cette couleur",
   reply: {
     heading: "Une réponse à envoyer",
-    sheetHeading: "Réponse",
     lead: "Texte simple, prêt à coller dans une lettre. Les chiffres sont ceux des fiches.",
     text: "Réponse",
     copy: "Copier la réponse",

@@ -36,7 +36,6 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
     lead: (size, width, height) =>
       `Chaque carte telle qu’elle s’imprime au format ${size}, ${width} \u00d7 ${height} mm\u202f: recto et verso. Un écran ne montre pas une peinture\u202f; une imprimante non plus, tout à fait.`,
     sizes: "Formats",
-    card: (name, revision) => `${name}, carte ${revision}`,
     front: "recto",
     back: "verso",
     leaf: (leaf, side) => `feuillet ${leaf}, ${side}`,

@@ -10,7 +10,6 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     `${listed(names)} côte à côte\u202f: dans les blancs, force, huile, séchage, permanence, précautions et pigments.`,
   pairHeading: (names) => listed(names),
   panelTitle: (names) => `Côte à côte\u202f: ${listed(names)}`,
-  panelDescription: (parts) => `${parts.join("\u202f; ")}.`,
   missing: "non indiqué",
   swatches: {
     alone: "Pure",
@@ -106,7 +105,6 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   beside: (name) => `Avec ${within(name)}`,
   besideAny: "Avec une autre couleur",
   fromCatalogue: "En mettre de deux à quatre côte à côte",
-  fromPair: "Côte à côte, en entier",
 };
 
 function lowered(head: string): string {

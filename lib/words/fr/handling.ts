@@ -1,7 +1,7 @@
 import type { HANDLING as ENGLISH_HANDLING } from "../en/handling.ts";
 import type { AnyWords } from "../any-words.ts";
 import { moneyFormat } from "../money-format.ts";
-import { NUMBERS, listed, within, of } from "./phrases.ts";
+import { listed } from "./phrases.ts";
 
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
   en: "anglais",
@@ -16,14 +16,11 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
   workedOut: "Calculées d’après les données des fournisseurs",
   notClassified: "Pas encore classé",
   precautions: "Conseils de prudence",
-  studio: "À l’atelier",
   markets: "Où la vente est permise",
   nothing:
     "Tenir le pigment sec et la poussière de ponçage hors de l’air et des poumons, et la peinture hors de la bouche. Les documents de nos fournisseurs ne demandent aucun avertissement sur l’étiquette\u202f; cela ne veut pas dire que le produit ne peut pas nuire.",
   nothingStated:
     "Tenir le pigment sec et la poussière de ponçage hors de l’air et des poumons, et la peinture hors de la bouche. L’étiquette du fabricant ne déclare aucun danger\u202f; cela ne veut pas dire que le produit ne peut pas nuire.",
-  unknown: (names) =>
-    `Aucune donnée de danger consignée pour ${listed(names.map(within))}\u202f; à traiter comme dangereux. Pas encore classé, donc pas encore en vente\u202f: ni prix, ni carte, ni offre tant que la fiche de données de sécurité du fournisseur n’est pas là.`,
   unknownInShort: "À traiter comme dangereux",
   basisStated: (frame, date) => `Telles que le fabricant les déclare, ${frame}, ${date}.`,
   basisUnknown:
@@ -61,7 +58,6 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
   review: (by, date) => `Revu par ${by}, ${date}.`,
   dataSheet: (date) =>
     date === undefined ? "Fiche de données de sécurité" : `Fiche de données de sécurité du ${date}`,
-  rags: "Chiffons imbibés d’huile, comme au nettoyage.",
   poisonCentre: (line) =>
     `En cas d’ingestion ou d’inhalation\u202f: ${line}${/[.!?]$/.test(line) ? "" : "."}`,
   noPoisonCentre:
@@ -75,12 +71,6 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
   },
   offer: {
     price: (amount, currency) => moneyFormat("fr-FR", currency).format(amount),
-    size: (ml, price) => `${size(ml)}\u00a0ml${price === undefined ? "" : ` à ${price}`}`,
-    putUp: (sizes) => `Conditionnement\u202f: ${listed(sizes)}.`,
-    notClassified: (names) =>
-      `Ni prix, ni carte, ni offre\u202f: sans la fiche de données de sécurité du fournisseur ${of(listed(names.map(within)))}, le produit n’est pas classé, et ce qui n’est pas classé ne peut être vendu.`,
-    withheld: (markets) =>
-      `Pas de prix ici\u202f: cette page se lit aussi depuis ${listed(markets)}, où la vente n’est permise que comme il est dit sous Sécurité.`,
     markets: {
       EU: "l’Union européenne",
       GB: "la Grande-Bretagne",
@@ -90,7 +80,3 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
     },
   },
 };
-
-function size(ml: number): string {
-  return NUMBERS.decimal(ml, Number.isInteger(ml) ? 0 : 1);
-}

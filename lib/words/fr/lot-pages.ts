@@ -150,7 +150,6 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     colourPage: (colour) => `${colour} à l’atelier`,
   },
   chart: {
-    heading: "Les lots dans le temps",
     of: {
       strength: {
         title: (colour) => `Force ${of(colour)}, lot par lot`,

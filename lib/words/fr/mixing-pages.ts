@@ -62,8 +62,6 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     controls: "Le mélange",
     view: "Comment on le regarde",
     halo: "Ou ce pourrait être",
-    haloNote: (p68) =>
-      `Deux fois sur trois, votre propre mélange sera à \u0394E\u00a0${p68} au plus du grand échantillon\u202f: chacun de ceux-ci est aussi probable que lui.`,
     ways: {
       paler: "plus pâle",
       darker: "plus sombre",
@@ -96,7 +94,6 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       warning: "Avertissement",
       price: "Prix de 10 ml",
     },
-    munsellWaiting: "\u2026",
     munsellNone: "hors de la notation",
     munsellUncertain: (value, chroma) => `\u00b1${value} de valeur, \u00b1${chroma} de chroma`,
     lab: (L, a, b) => `${L}, ${a}, ${b}`,

@@ -31,7 +31,6 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     S: "Diffusion S, dans les mêmes unités",
     SUpper:
       "Diffusion S, dans les mêmes unités\u202f: seule une limite est connue, elle est sous la ligne",
-    inWhite: (white) => `dans ${white}`,
     description: (parts) => `${parts.join("\u202f; ")}.`,
     part: (white, least, greatest) => `Dans ${white}, K de ${least} à ${greatest}`,
     list: "Comment K et S ont été ajustés",
@@ -39,18 +38,14 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     series: (count, least, greatest) => `${least} à ${greatest} sur ${count} longueurs d’onde`,
   },
   whites: {
-    across: "De blanc en blanc",
     linkToAll: "Tous nos noirs et nos gris dans chaque blanc",
   },
   byStrength: {
     ranked: (reference) => `Par rapport à ${reference}, la plus forte d’abord`,
     notCompared: "Non comparées",
     lead: "Combien chacune colore un blanc, par rapport à notre couleur de référence\u202f; et combien de blanc il lui faut jusqu’à un ton moyen.",
-    leadWithout:
-      "Combien de blanc il faut à chacune jusqu’à un ton moyen (L* 50). Nous n’avons pas de couleur de référence pour les ranger.",
     columns: {
       colour: "Couleur",
-      place: "Rang",
       byMass: "En masse",
       byVolume: "Tube pour tube",
       white: "Blanc jusqu’à L* 50, tube pour tube",

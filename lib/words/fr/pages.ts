@@ -20,7 +20,7 @@ import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 import { LISTING } from "./listing.ts";
 import { PHOTOGRAPHS } from "./photographs.ts";
-import { NUMBERS, listed, of } from "./phrases.ts";
+import { NUMBERS, listed } from "./phrases.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
@@ -101,36 +101,17 @@ export const PAGES: AnyWords<PageWords> = {
       `Contient aussi ${listed(mediums)}\u202f: ce que cela fait au séchage, à l’aspect et au jaunissement, nous ne l’avons pas essayé.`,
     noPanel:
       "Aucune couleur n’est montrée\u202f: aucune application n’en a encore été mesurée ni comparée.",
-    panelTitle: (name) => `${name}\u202f: pure, et dans chaque blanc à clarté égale`,
-    panelTitleAlone: (name) => `${name}\u202f: ton plein`,
-    panelDescription: (parts) => `${parts.join("\u202f; ")}.`,
-    masstone: "Ton plein",
     tintDescription: (level, a, b) => `L* ${level}, a* ${a}, b* ${b}`,
-    level: (level) => `L* ${level}`,
     missing: "non indiqué",
     approximateColour:
       "Approchante seulement à l’écran\u202f: calculée d’après une mesure sous une autre lumière.",
     outOfGamut:
       "Un écran ordinaire ne peut pas montrer cette couleur\u202f; l’échantillon en est le plus proche.",
-    facts: {
-      munsell: "Munsell",
-      lightfastness: "Solidité à la lumière",
-      opacity: "Opacité",
-      drying: "Séchage",
-      strength: "Force",
-      oil: "Huile",
-    },
     factDetail: {
-      munsell: (geometry) => (geometry === undefined ? "à l’œil" : wordOf(GEOMETRIES, geometry)),
       category: (category) => `catégorie\u00a0${category}`,
       exposed: (category) =>
         `notre propre essai à la fenêtre\u202f: a changé comme le permet la catégorie\u00a0${category}`,
       stated: (category) => `catégorie\u00a0${category}, déclarée`,
-      strength: (reference) => `${of(reference)}, en masse`,
-      isReference: "la référence elle-même",
-      drying: (days) => `${days} au toucher`,
-      oil: (grams) => `${grams} de pigment`,
-      contrast: (ratio) => `rapport de contraste ${ratio}`,
       notTested: "non testée ici",
       notTestedInTints: "d’après ses dégradés, où elle est plus faible\u202f; non testée ici",
     },
@@ -147,25 +128,10 @@ export const PAGES: AnyWords<PageWords> = {
     noSentence: "Pas encore essayée dans le blanc.",
   },
   sections: {
-    whites: "Dans les blancs",
-    strength: "Force, opacité, glacis",
-    drying: "Séchage et couches",
-    permanence: "Permanence",
-    mixture: "Comme mélange",
-    oil: "Huile et aspect",
-    handling: "Maniement",
-    pigment: "Le pigment",
-    notes: "De l’atelier",
-    range: "Dans la gamme",
-    questions: "Questions sur cette couleur",
     reply: "Réponse",
     label: "Texte d’étiquette",
-    notations: "Notations en entier",
-    evidence: "Preuves",
   },
   whites: {
-    none: "Pas encore essayée dans le blanc. Trois mélanges, 1:1, 1:5 et 1:20, le diraient.",
-    ofAWhite: (names) => `Y ont été essayées\u202f: ${names.join(", ")}.`,
     heading: (name, index) => `Dans ${name}${index === undefined ? "" : ` (${index})`}`,
     ladderTitle: (white) => `Avec ${white}, du mélange le plus fort au plus pâle`,
     ladderDescription: (steps) => `${steps.join("\u202f; ")}.`,
@@ -213,14 +179,12 @@ export const PAGES: AnyWords<PageWords> = {
     hides: "couvre",
     hidingDescription: (points) =>
       `Rapport de contraste par film\u202f: ${points.join("\u202f; ")}.`,
-    curveTitle: (name) => `Comment l’épaisseur du film couvre\u202f: ${name}`,
   },
   drying: {
     caption: "Séchage",
     why: "Pourquoi",
     layering: "Couches",
     film: "Le film, avec l’âge",
-    trials: "Nos propres essais",
     contradictions: "Où notre essai et la règle empirique ne s’accordent pas",
     summary: (dryingClass, days) =>
       `${upperFirst(dryingClass)}\u202f: sec au toucher en ${days}. Ce n’est pas sec à cœur.`,
@@ -426,14 +390,11 @@ export const PAGES: AnyWords<PageWords> = {
     columns: {
       pigment: "Pigment",
       index: "Colour Index",
-      chemistry: "Chimie",
       density: "Masse volumique",
       oil: "Prise d’huile",
       colours: "Couleurs",
     },
     properties: "Chiffres du pigment sec",
-    bench: "À l’établi",
-    details: "Origine, chimie et particule",
     handling: "Manier le pigment sec",
     noColours: "Aucune couleur n’en est faite.",
     caption: "Pigments secs",

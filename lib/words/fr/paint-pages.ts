@@ -11,7 +11,6 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   places: (name, byMass, byVolume, of) =>
     `En comptant depuis la plus maigre, ${name} est ${ordinal(byMass)} sur ${of} couleurs en poids, et ${ordinal(byVolume)} en volume.`,
   batch: {
-    heading: "Une fabrication",
     caption: "Ce qu’il faut peser, et ce qui en sort",
     columns: {
       what: "Pigment",
@@ -126,7 +125,6 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     contradictions: "Où notre exposition et l’indication du fournisseur se contredisent",
   },
   labelText: {
-    heading: "Texte d’étiquette",
     lead: "À recopier sur une étiquette\u202f: vérifier que le lot est bien celui qu’on remplit. Calculé d’après ces relevés\u202f: le fabricant répond de l’étiquette, la loi de chaque marché décide de ce qu’elle doit porter.",
     vehicle: "Liant\u202f: ",
     pigment: "Pigment\u202f: ",

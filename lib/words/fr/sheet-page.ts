@@ -27,7 +27,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   unknownHazard: "Pas encore classé\u202f: à traiter comme dangereux.",
   print: "Fiche à imprimer",
   compare: "Comparer",
-  safety: "Sécurité",
   facts: {
     lasts: "Tenue",
     hides: "Opacité",
@@ -152,7 +151,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     age: "Avec l’âge",
     whites: "Dans le blanc",
     oil: "Huile",
-    sizes: "Contenances",
   },
   /** Where it would take more paint than anybody lays. */
   hidesNever: "Elle ne couvre jamais d’elle-même\u202f: pas même en couche d’un demi-millimètre.",
@@ -164,7 +162,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   inWhite: (white, days) => `${days} au toucher dans ${white}`,
   oilLine: (grams) => `${grams} de pigment, telle que nous la faisons.`,
   oilNotWeighed: (grams) => `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
-  shareNews: "calculé, en partie d’après un chiffre du fournisseur",
   unknown: {
     colour: [
       "Sa couleur",
@@ -189,7 +186,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       "La fiche de données de sécurité du fournisseur, rubriques 2 et 3. D’ici là, à traiter comme dangereux.",
     ],
   },
-  keyHeading: "Comment nous le savons",
   standingsFold: "Ce que veulent dire les marques",
   benchLead:
     "Huile et compacité, pigment, notations, spectres, et d’où nous tenons chaque chiffre.",
@@ -217,7 +213,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       evidence: "Preuves",
       downloads: "Données",
     },
-    reckoner: "Toute quantité",
     weighing: "Pesée et broyage",
   },
   evidence: {
