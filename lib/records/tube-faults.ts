@@ -19,8 +19,7 @@ function vehiclesOf(
 }
 
 /**
- * What a tube holds and the mixture's record does not name: the oil, its drying and the label are worked out
- * from the record alone.
+ * What a tube holds and the record of the mixture does not name: kind of oil, drying and label go by the record alone, and the density of the oil by the tubes.
  */
 export function* tubeFaults(colour: Parsed<ColourRecord>, files: ParsedFiles): Faults {
   const { record, yaml } = colour;
@@ -35,7 +34,7 @@ export function* tubeFaults(colour: Parsed<ColourRecord>, files: ParsedFiles): F
     yield faultAt(yaml.place(["pigments", i, "paintParts"]), {
       severity: "warning",
       rule: "records/tube-vehicle",
-      message: `The tube of ${tube.slug} holds ${lacking.join(" and ")}, which the record of the mixture does not name: its oil, drying and label are worked out without`,
+      message: `The tube of ${tube.slug} holds ${lacking.join(" and ")}, which the record of the mixture does not name: what its oil is, its drying and label are worked out without`,
       actual: named.filter((one) => one !== undefined).join(", ") || "no vehicle",
       expected: `${lacking.join(" and ")} under vehicle or additions`,
       hint: recipeHint(tubes, files),

@@ -4,7 +4,12 @@ import { placeFigures } from "./figure-places.ts";
 import { oilSection } from "./oil/oil-section.ts";
 import { asWeighed } from "./oil/weighed-paint.ts";
 import { notStated } from "../quantities/figure.ts";
-import { oilIndexOfTubes, weighedTubes, type KnownTube } from "./pigments/parts-of-paint.ts";
+import {
+  oilDensityOfTubes,
+  oilIndexOfTubes,
+  weighedTubes,
+  type KnownTube,
+} from "./pigments/parts-of-paint.ts";
 import { additionParts, pigmentParts, vehiclePart } from "./pigments/pigment-parts.ts";
 import { pigmentRecord } from "./record-inputs.ts";
 import type { Sheet } from "./sheet.ts";
@@ -33,7 +38,14 @@ function paintOf(colour: Colour, records: Records): PaintAsMade {
     vehicle,
     additions,
     records,
-    tubes && oilIndexOfTubes(colour, tubes),
+    tubes && {
+      oilIndex: oilIndexOfTubes(colour, tubes),
+      oilDensity: oilDensityOfTubes(
+        colour,
+        tubes,
+        [vehicle, ...additions].flatMap((one) => one?.slug ?? []),
+      ),
+    },
   );
   const paint = { pigments, vehicle, additions, oil: asWeighed(inFilm, colour, records) };
   placeFigures(colour.slug, paint);
@@ -42,15 +54,18 @@ function paintOf(colour: Colour, records: Records): PaintAsMade {
 
 /** What it was weighed from, where that was tubes of paint. */
 function knownTubes(colour: Colour, records: Records): KnownTube[] | undefined {
-  return weighedTubes(colour, records)?.map((tube) => ({
-    ...tube,
-    pigmentFraction:
-      tube.paint === undefined
-        ? notStated(
-            `no paint is made of ${tube.pigment} alone`,
-            ["colours"],
-            [pigmentRecord(tube.pigment)],
-          )
-        : paintAsMade(tube.paint, records).oil.pigmentMassFraction,
-  }));
+  return weighedTubes(colour, records)?.map((tube) => {
+    const made = tube.paint && paintAsMade(tube.paint, records);
+    return {
+      ...tube,
+      vehicle: made?.vehicle,
+      pigmentFraction:
+        made?.oil.pigmentMassFraction ??
+        notStated(
+          `no paint is made of ${tube.pigment} alone`,
+          ["colours"],
+          [pigmentRecord(tube.pigment)],
+        ),
+    };
+  });
 }

@@ -20,6 +20,11 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     fr: "aucune huile dans les relevés",
     es: "no hay aceite en los registros",
   },
+  "no oil is recorded of a paint that it was weighed from": {
+    de: "von einer Farbe, aus der sie gewogen wurde, ist kein Öl aufgezeichnet",
+    fr: "aucune huile n’est consignée d’une couleur dont elle a été pesée",
+    es: "no hay registrado ningún aceite de un color del que se pesó",
+  },
   "not exposed here": { de: "hier nicht belichtet", fr: "non exposé ici", es: "no expuesto aquí" },
   "not exposed here, and no category is stated": {
     de: "hier nicht belichtet, und keine Kategorie ist angegeben",

@@ -235,6 +235,16 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     fr: "mélange selon le volume de pigment",
     es: "mezcla por volumen de pigmento",
   },
+  "oils of the paints that it was weighed from, by volume": {
+    de: "Öle der Farben, aus denen sie gewogen wurde, nach Volumen",
+    fr: "huiles des couleurs dont elle a été pesée, selon le volume",
+    es: "aceites de los colores de los que se pesó, por volumen",
+  },
+  "what of the paints that it was weighed from is not pigment": {
+    de: "was in den Farben, aus denen sie gewogen wurde, kein Pigment ist",
+    fr: "ce qui n’est pas du pigment dans les couleurs dont elle a été pesée",
+    es: "lo que no es pigmento en los colores de los que se pesó",
+  },
   "blend by volume": {
     de: "Mischung nach Volumen",
     fr: "mélange selon le volume",

@@ -48,8 +48,8 @@ const HINT =
 
 test("what tubes hold and a mixture's record does not name is warned of at its part, with what they come to", () =>
   expect(told("")).toEqual([
-    `4 warning The tube of lamp-black holds wax, which the record of the mixture does not name: its oil, drying and label are worked out without; ${HINT}`,
-    `5 warning The tube of zinc-white holds safflower-oil, which the record of the mixture does not name: its oil, drying and label are worked out without; ${HINT}`,
+    `4 warning The tube of lamp-black holds wax, which the record of the mixture does not name: what its oil is, its drying and label are worked out without; ${HINT}`,
+    `5 warning The tube of zinc-white holds safflower-oil, which the record of the mixture does not name: what its oil is, its drying and label are worked out without; ${HINT}`,
   ]));
 
 test("a record that names all of it says so", () =>

@@ -125,3 +125,32 @@ describe("without any oil in the records", () => {
     expect(value(estimated.oil.oilIndexGPer100g)).toHaveLength(2);
   });
 });
+
+describe("tubes in other oils than the record of the mixture names", () => {
+  const density = (violet: string, cobaltOil: string | undefined) => {
+    const { content, home } = contentFolder({
+      "workshop.yaml": "name: Test\n",
+      "pigments/cochineal.yaml": "name: Cochineal\ndensityGPerCm3: 2\n",
+      "pigments/cobalt.yaml": "name: Cobalt\ndensityGPerCm3: 4\n",
+      "vehicles/light.yaml": "name: Light oil\nkind: oil\ndensityGPerCm3: 0.9\n",
+      "vehicles/heavy.yaml": "name: Heavy oil\nkind: oil\ndensityGPerCm3: 1\n",
+      "colours/cochineal.md": `---\nname: Cochineal\npigments: [{ pigment: cochineal }]\nvehicle: light\n${OIL.cochineal}\n---\n`,
+      "colours/cobalt.md": `---\nname: Cobalt\npigments: [{ pigment: cobalt }]\n${cobaltOil === undefined ? "" : `vehicle: ${cobaltOil}\n`}${OIL.cobalt}\n---\n`,
+      "colours/violet.md": `---\nname: Violet\npigments: ${TUBES}\n${violet}\n---\n`,
+    });
+    const { records, diagnostics } = loadRecords(content, home);
+    if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+    return allSheets(records).find(({ slug }) => slug === "violet")?.oil.paintDensityGPerCm3;
+  };
+  // basis: derived. Of 3 parts 1 is cochineal (/2), .8 cobalt (/4) and 1.2 oil: 1 of it light (/.9) and .2 heavy (/1).
+  test("are reckoned with each by its own density: 3 / (.5 + .2 + 1/.9 + .2) = 1.4917", () => {
+    expect(value(density("vehicle: light", "heavy"))).toBeCloseTo(1.4917, 4);
+    // 1.2 light: 3 / (.7 + 1.2/.9)
+    expect(value(density("vehicle: light", "light"))).toBeCloseTo(1.4754, 4);
+  });
+  test("have no density where the oil of one is not recorded", () => {
+    expect(density("vehicle: heavy", undefined)).toMatchObject({
+      reason: "no oil is recorded of a paint that it was weighed from",
+    });
+  });
+});

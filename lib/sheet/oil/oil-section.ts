@@ -23,6 +23,13 @@ import { colourRecord, WORKSHOP } from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
+/** What the tubes that a mixture was weighed from tell of its oil. */
+export interface OfTubes {
+  readonly oilIndex: Figure<Quantity>;
+  /** Where a tube is in an oil that the mixture's record does not name. */
+  readonly oilDensity: Figure<Quantity> | undefined;
+}
+
 /** Oil demand, packing and finish of the paint as made, with whatever contradicts itself in the record. */
 export function oilSection(
   colour: Colour,
@@ -30,7 +37,7 @@ export function oilSection(
   vehicle: VehiclePart | undefined,
   additions: readonly AdditionPart[],
   records: Records,
-  ofTubes?: Figure<Quantity>,
+  ofTubes?: OfTubes,
 ): OilSection {
   const recorded = (field: "finenessOfGrindUm" | "gloss60", unit: string): Figure<Quantity> =>
     recordedFigure(colour.record[field], {
@@ -38,12 +45,14 @@ export function oilSection(
       wanting: `colours.${colour.slug}.${field}`,
       inputs: colourRecord(colour, field),
     });
-  const demand = oilDemand(colour, parts, records, ofTubes);
+  const demand = oilDemand(colour, parts, records, ofTubes?.oilIndex);
   const finenessOfGrindUm = recorded("finenessOfGrindUm", "um");
   const opened = openedPaste(colour, parts, finenessOfGrindUm, records);
   const { oilIndex, oilAbsorption } = demand;
   const oilDensity =
-    vehicle?.densityGPerCm3 ?? notStated("no oil in the records", ["vehicle"], [WORKSHOP]);
+    ofTubes?.oilDensity ??
+    vehicle?.densityGPerCm3 ??
+    notStated("no oil in the records", ["vehicle"], [WORKSHOP]);
   const pigmentDensity = blendedFigure(
     parts,
     "densityGPerCm3",

@@ -10,6 +10,7 @@ import {
 } from "../../quantities/figure.ts";
 import { ends, isInterval, type Quantity } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import type { VehiclePart } from "./pigment-figures.ts";
 import { colourRecord } from "../record-inputs.ts";
 
 /** A pigment of a mixture as the tube that it came from. */
@@ -38,6 +39,7 @@ export function weighedTubes(colour: Colour, { colours }: Records): WeighedTube[
 /** A tube with how much of its mass is pigment [1]. */
 export interface KnownTube extends WeighedTube {
   readonly pigmentFraction: Figure<Quantity>;
+  readonly vehicle: VehiclePart | undefined;
 }
 
 /**
@@ -93,6 +95,54 @@ export function oilIndexOfTubes(colour: Colour, tubes: readonly KnownTube[]): Fi
       return 100 * (paint / pigmentIn(tubes, v) - 1);
     },
   );
+}
+
+/**
+ * Density of the oil of a mixture [g/cm3], where a tube is in another than its record names.
+ *
+ *     rho = Sum m / Sum (m / rho_i),  m = p (1 - f) of oil in each tube
+ *
+ * @param named slugs of vehicle and additions of the record.
+ * @returns undefined where the record names them all: then its recipe tells it.
+ */
+export function oilDensityOfTubes(
+  colour: Colour,
+  tubes: readonly KnownTube[],
+  named: readonly string[],
+): Figure<Quantity> | undefined {
+  if (tubes.every(({ vehicle }) => vehicle === undefined || named.includes(vehicle.slug)))
+    return undefined;
+  const beside = colourRecord(colour, "pigments");
+  const densities = Object.fromEntries(
+    tubes.map(({ pigment, paint, vehicle }) => [
+      oilOf(vehicle),
+      vehicle?.densityGPerCm3 ??
+        notStated(
+          "no oil is recorded of a paint that it was weighed from",
+          [`colours.${paint?.slug ?? pigment}.vehicle`],
+          beside,
+        ),
+    ]),
+  );
+  return derivedFigure(
+    { name: "oils of the paints that it was weighed from, by volume", unit: "g/cm3", beside },
+    { ...contentsOf(tubes), ...densities },
+    (v) => {
+      const oils = tubes.map(({ pigment, paintParts, vehicle }) => ({
+        mass: paintParts * (1 - at(v, pigment)),
+        density: at(v, oilOf(vehicle)),
+      }));
+      return (
+        oils.reduce((sum, { mass }) => sum + mass, 0) /
+        oils.reduce((sum, { mass, density }) => sum + mass / density, 0)
+      );
+    },
+  );
+}
+
+/** A name that no pigment bears. */
+function oilOf(vehicle: VehiclePart | undefined): string {
+  return `oil ${vehicle?.slug ?? ""}`;
 }
 
 function contentsOf(tubes: readonly KnownTube[]): Record<string, Figure<Quantity>> {
