@@ -65,5 +65,7 @@ test("what a card states in the manifest is in its sheet's own words", () => {
   // A manifest keeps no no-break spaces: they are a matter of lines, not of what is stated.
   const days = sheet.evidence.find(({ figure }) => figure === "drying.touchDryDays")?.text ?? "";
   expect(bone?.states["drying"]).toBe(`Slowly, ${days.replaceAll("\u00a0", " ")}`);
-  expect(bone?.states["sizes"]).toBe("40 ml \u00a38.00; 120 ml \u00a318.00");
+  expect(bone?.states["sizes"]).toBe(
+    "40 ml \u00a38.00 (\u00a3200.00/l); 120 ml \u00a318.00 (\u00a3150.00/l)",
+  );
 });
