@@ -207,7 +207,7 @@ describe("a pack that is not to be trusted", () => {
     "an empty folder %j is refused",
     async (folder) => {
       const entries = tar.indexOf("pack.json");
-      const [listed = "", rest = 0] = (() => {
+      const [listed, rest] = (() => {
         const bytes = parseInt(tar.toString("ascii", entries + 124, entries + 135), 8);
         return [
           tar.toString("utf8", entries + 512, entries + 512 + bytes),
