@@ -93,7 +93,9 @@ export function keptSteps(
     return hash;
   };
   const owners = new Map<string, string>();
-  const beginnings = withMembers.map((list) => `${list}/`);
+  const beginnings = new Map<string, string[]>();
+  for (const list of withMembers)
+    beginnings.set(list.charAt(0), [...(beginnings.get(list.charAt(0)) ?? []), `${list}/`]);
   const ownerIn = (name: string): string => {
     const owner = owners.get(name) ?? ownerOf(name, beginnings);
     if (owners.size >= MOST_OWNED) owners.clear();
@@ -248,9 +250,9 @@ function widened(names: Iterable<string>, ownerIn: (name: string) => string): st
   return [...alone, ...put].sort();
 }
 
-/** The member that a part belongs to, or every member; the empty name for what is none of a member. @param beginnings of names of members. */
-function ownerOf(name: string, beginnings: readonly string[]): string {
-  const list = beginnings.find((one) => name.startsWith(one));
+/** The member that a part belongs to, or every member; the empty name for what is none of a member. @param beginnings of names of members, by their first letter: of a large range more names are asked for than are remembered. */
+function ownerOf(name: string, beginnings: ReadonlyMap<string, readonly string[]>): string {
+  const list = beginnings.get(name.charAt(0))?.find((one) => name.startsWith(one));
   if (list === undefined) return "";
   const end = name.indexOf("/", list.length);
   const owner = end === -1 ? name : name.slice(0, end);

@@ -3,7 +3,7 @@ import type { InOthers } from "./in-each.ts";
 
 /**
  * What pigments are made of and called, by the English of the tables of knowledge: chemical classes,
- * minerals, kinds. To be reviewed in each language by a reader of the trade.
+ * minerals, kinds, common names. To be reviewed in each language by a reader of the trade.
  */
 export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   "lead carbonate": { de: "Bleicarbonat", fr: "carbonate de plomb", es: "carbonato de plomo" },
@@ -602,6 +602,511 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   "yellow ochre": { de: "Gelbocker", fr: "ocre jaune", es: "ocre amarillo" },
   "zinc white": { de: "Zinkweiß", fr: "blanc de zinc", es: "blanco de cinc" },
   "zinc yellow": { de: "Zinkgelb", fr: "jaune de zinc", es: "amarillo de cinc" },
+  "lead white": { de: "Bleiweiß", fr: "blanc de plomb", es: "blanco de plomo" },
+  "basic lead sulphate": {
+    de: "basisches Bleisulfat",
+    fr: "sulfate basique de plomb",
+    es: "sulfato básico de plomo",
+  },
+  "titanium white": { de: "Titanweiß", fr: "blanc de titane", es: "blanco de titanio" },
+  "manganese black": { de: "Manganschwarz", fr: "noir de manganèse", es: "negro de manganeso" },
+  "slate grey": { de: "Schiefergrau", fr: "gris d’ardoise", es: "gris pizarra" },
+  "manganese ferrite black": {
+    de: "Manganferritschwarz",
+    fr: "noir de ferrite de manganèse",
+    es: "negro de ferrita de manganeso",
+  },
+  "iron cobalt chromite black": {
+    de: "Eisen-Cobalt-Chromit-Schwarz",
+    fr: "noir de chromite de fer et de cobalt",
+    es: "negro de cromito de hierro y cobalto",
+  },
+  "iron cobalt black": {
+    de: "Eisen-Cobalt-Schwarz",
+    fr: "noir de fer et de cobalt",
+    es: "negro de hierro y cobalto",
+  },
+  "chrome iron nickel black": {
+    de: "Chrom-Eisen-Nickel-Schwarz",
+    fr: "noir de chrome, de fer et de nickel",
+    es: "negro de cromo, hierro y níquel",
+  },
+  "perylene black": { de: "Perylenschwarz", fr: "noir de pérylène", es: "negro de perileno" },
+  "iron manganese oxide black": {
+    de: "Eisen-Mangan-Oxidschwarz",
+    fr: "noir d’oxydes de fer et de manganèse",
+    es: "negro de óxidos de hierro y manganeso",
+  },
+  "phthalocyanine blue": {
+    de: "Phthalocyaninblau",
+    fr: "bleu de phtalocyanine",
+    es: "azul de ftalocianina",
+  },
+  "phthalocyanine blue, red shade": {
+    de: "Phthalocyaninblau, rotstichig",
+    fr: "bleu de phtalocyanine, nuance rouge",
+    es: "azul de ftalocianina, matiz rojo",
+  },
+  "phthalocyanine blue, green shade": {
+    de: "Phthalocyaninblau, grünstichig",
+    fr: "bleu de phtalocyanine, nuance verte",
+    es: "azul de ftalocianina, matiz verde",
+  },
+  "phthalocyanine blue, reddest shade": {
+    de: "Phthalocyaninblau, am stärksten rotstichig",
+    fr: "bleu de phtalocyanine, nuance la plus rouge",
+    es: "azul de ftalocianina, el matiz más rojo",
+  },
+  "metal-free phthalocyanine blue": {
+    de: "metallfreies Phthalocyaninblau",
+    fr: "bleu de phtalocyanine sans métal",
+    es: "azul de ftalocianina sin metal",
+  },
+  "ultramarine blue": { de: "Ultramarinblau", fr: "bleu outremer", es: "azul ultramar" },
+  "cobalt chromite blue": {
+    de: "Cobaltchromitblau",
+    fr: "bleu de chromite de cobalt",
+    es: "azul de cromito de cobalto",
+  },
+  "indanthrone blue": { de: "Indanthronblau", fr: "bleu d’indanthrone", es: "azul de indantrona" },
+  "cobalt zinc aluminate blue": {
+    de: "Cobaltzinkaluminatblau",
+    fr: "bleu d’aluminate de cobalt et de zinc",
+    es: "azul de aluminato de cobalto y cinc",
+  },
+  "cobalt silicate blue": {
+    de: "Cobaltsilikatblau",
+    fr: "bleu de silicate de cobalt",
+    es: "azul de silicato de cobalto",
+  },
+  "cobalt zinc silicate blue": {
+    de: "Cobaltzinksilikatblau",
+    fr: "bleu de silicate de cobalt et de zinc",
+    es: "azul de silicato de cobalto y cinc",
+  },
+  "phthalocyanine blue, halogenated": {
+    de: "Phthalocyaninblau, halogeniert",
+    fr: "bleu de phtalocyanine halogénée",
+    es: "azul de ftalocianina halogenada",
+  },
+  "dioxazine benzimidazolone blue": {
+    de: "Dioxazin-Benzimidazolon-Blau",
+    fr: "bleu de dioxazine et de benzimidazolone",
+    es: "azul de dioxacina y bencimidazolona",
+  },
+  "yttrium indium manganese blue": {
+    de: "Yttrium-Indium-Mangan-Blau",
+    fr: "bleu d’yttrium, d’indium et de manganèse",
+    es: "azul de itrio, indio y manganeso",
+  },
+  "phthalocyanine green, blue shade": {
+    de: "Phthalocyaningrün, blaustichig",
+    fr: "vert de phtalocyanine, nuance bleue",
+    es: "verde de ftalocianina, matiz azul",
+  },
+  "nitroso green": { de: "Nitrosogrün", fr: "vert nitroso", es: "verde nitroso" },
+  "nickel azo green gold": {
+    de: "Nickel-Azo-Grüngold",
+    fr: "or vert azoïque de nickel",
+    es: "oro verde azoico de níquel",
+  },
+  "Scheele's green": { de: "Scheeles Grün", fr: "vert de Scheele", es: "verde de Scheele" },
+  "ultramarine green": { de: "Ultramaringrün", fr: "vert d’outremer", es: "verde ultramar" },
+  "cobalt chromite green": {
+    de: "Cobaltchromitgrün",
+    fr: "vert de chromite de cobalt",
+    es: "verde de cromito de cobalto",
+  },
+  "phthalocyanine green, yellow shade": {
+    de: "Phthalocyaningrün, gelbstichig",
+    fr: "vert de phtalocyanine, nuance jaune",
+    es: "verde de ftalocianina, matiz amarillo",
+  },
+  "cobalt titanate green": {
+    de: "Cobalttitanatgrün",
+    fr: "vert de titanate de cobalt",
+    es: "verde de titanato de cobalto",
+  },
+  "rhodamine violet lake": {
+    de: "Rhodaminlack, violett",
+    fr: "laque violette de rhodamine",
+    es: "laca violeta de rodamina",
+  },
+  "quinacridone rose or violet": {
+    de: "Chinacridonrosa oder -violett",
+    fr: "rose ou violet de quinacridone",
+    es: "rosa o violeta de quinacridona",
+  },
+  "dioxazine violet": {
+    de: "Dioxazinviolett",
+    fr: "violet de dioxazine",
+    es: "violeta de dioxacina",
+  },
+  "perylene violet": { de: "Perylenviolett", fr: "violet de pérylène", es: "violeta de perileno" },
+  "naphthol benzimidazolone bordeaux": {
+    de: "Naphthol-Benzimidazolon-Bordeaux",
+    fr: "bordeaux de naphtol et de benzimidazolone",
+    es: "burdeos de naftol y bencimidazolona",
+  },
+  "dioxazine violet, red shade": {
+    de: "Dioxazinviolett, rotstichig",
+    fr: "violet de dioxazine, nuance rouge",
+    es: "violeta de dioxacina, matiz rojo",
+  },
+  "quinacridone maroon": {
+    de: "Chinacridon-Kastanienbraun",
+    fr: "marron de quinacridone",
+    es: "granate de quinacridona",
+  },
+  "cobalt lithium violet": {
+    de: "Cobalt-Lithium-Violett",
+    fr: "violet de cobalt et de lithium",
+    es: "violeta de cobalto y litio",
+  },
+  "cobalt magnesium violet": {
+    de: "Cobalt-Magnesium-Violett",
+    fr: "violet de cobalt et de magnésium",
+    es: "violeta de cobalto y magnesio",
+  },
+  "cobalt ammonium violet": {
+    de: "Cobalt-Ammonium-Violett",
+    fr: "violet de cobalt et d’ammonium",
+    es: "violeta de cobalto y amonio",
+  },
+  "quinacridone purple": {
+    de: "Chinacridonpurpur",
+    fr: "pourpre de quinacridone",
+    es: "púrpura de quinacridona",
+  },
+  "sienna or umber": {
+    de: "Siena oder Umbra",
+    fr: "terre de Sienne ou terre d’ombre",
+    es: "tierra de Siena o de sombra",
+  },
+  "manganese brown": { de: "Manganbraun", fr: "brun de manganèse", es: "pardo de manganeso" },
+  "magnesium ferrite brown": {
+    de: "Magnesiumferritbraun",
+    fr: "brun de ferrite de magnésium",
+    es: "pardo de ferrita de magnesio",
+  },
+  "chrome antimony titanate": {
+    de: "Chrom-Antimon-Titanat",
+    fr: "titanate de chrome et d’antimoine",
+    es: "titanato de cromo y antimonio",
+  },
+  "benzimidazolone brown": {
+    de: "Benzimidazolonbraun",
+    fr: "brun de benzimidazolone",
+    es: "pardo de bencimidazolona",
+  },
+  "chrome iron oxide brown": {
+    de: "Chrom-Eisenoxid-Braun",
+    fr: "brun d’oxydes de chrome et de fer",
+    es: "pardo de óxidos de cromo y hierro",
+  },
+  "zinc iron chromite brown": {
+    de: "Zink-Eisen-Chromit-Braun",
+    fr: "brun de chromite de zinc et de fer",
+    es: "pardo de cromito de cinc y hierro",
+  },
+  "disazo condensation brown": {
+    de: "Disazokondensationsbraun",
+    fr: "brun disazoïque de condensation",
+    es: "pardo disazoico de condensación",
+  },
+  sepia: { de: "Sepia", fr: "sépia", es: "sepia" },
+  "dinitraniline orange": {
+    de: "Dinitroanilinorange",
+    fr: "orange de dinitroaniline",
+    es: "naranja de dinitroanilina",
+  },
+  "cadmium orange": { de: "Cadmiumorange", fr: "orange de cadmium", es: "naranja de cadmio" },
+  "cadmium orange lithopone": {
+    de: "Cadmiumorange-Lithopone",
+    fr: "lithopone d’orange de cadmium",
+    es: "litopón de naranja de cadmio",
+  },
+  "chrome orange": { de: "Chromorange", fr: "orange de chrome", es: "naranja de cromo" },
+  "cadmium mercury orange": {
+    de: "Cadmium-Quecksilber-Orange",
+    fr: "orange de cadmium et de mercure",
+    es: "naranja de cadmio y mercurio",
+  },
+  "perinone orange": { de: "Perinonorange", fr: "orange de périnone", es: "naranja de perinona" },
+  "quinacridone gold": {
+    de: "Chinacridongold",
+    fr: "or de quinacridone",
+    es: "oro de quinacridona",
+  },
+  "quinacridone deep gold": {
+    de: "Chinacridongold, dunkel",
+    fr: "or foncé de quinacridone",
+    es: "oro oscuro de quinacridona",
+  },
+  "heterocyclic azo orange": {
+    de: "heterocyclisches Azo-Orange",
+    fr: "orange azoïque hétérocyclique",
+    es: "naranja azoico heterocíclico",
+  },
+  "pyrazoloquinazolone orange": {
+    de: "Pyrazolochinazolonorange",
+    fr: "orange de pyrazoloquinazolone",
+    es: "naranja de pirazoloquinazolona",
+  },
+  "tin zinc titanate orange": {
+    de: "Zinn-Zink-Titanat-Orange",
+    fr: "orange de titanate d’étain et de zinc",
+    es: "naranja de titanato de estaño y cinc",
+  },
+  "toluidine red": { de: "Toluidinrot", fr: "rouge de toluidine", es: "rojo de toluidina" },
+  "chlorinated para red": {
+    de: "chloriertes Pararot",
+    fr: "rouge para chloré",
+    es: "rojo para clorado",
+  },
+  "manganese azo lake red": {
+    de: "Mangan-Azolack-Rot",
+    fr: "rouge de laque azoïque de manganèse",
+    es: "rojo de laca azoica de manganeso",
+  },
+  "lithol red": { de: "Litholrot", fr: "rouge lithol", es: "rojo litol" },
+  "rhodamine red lake": {
+    de: "Rhodaminlack, rot",
+    fr: "laque rouge de rhodamine",
+    es: "laca roja de rodamina",
+  },
+  "alizarin crimson": {
+    de: "Alizarinkarmesin",
+    fr: "cramoisi d’alizarine",
+    es: "carmesí de alizarina",
+  },
+  "chrome red": { de: "Chromrot", fr: "rouge de chrome", es: "rojo de cromo" },
+  "cadmium mercury red": {
+    de: "Cadmium-Quecksilber-Rot",
+    fr: "rouge de cadmium et de mercure",
+    es: "rojo de cadmio y mercurio",
+  },
+  "disazo condensation red": {
+    de: "Disazokondensationsrot",
+    fr: "rouge disazoïque de condensation",
+    es: "rojo disazoico de condensación",
+  },
+  "perylene red": { de: "Perylenrot", fr: "rouge de pérylène", es: "rojo de perileno" },
+  "disazo condensation scarlet": {
+    de: "Disazokondensations-Scharlach",
+    fr: "écarlate disazoïque de condensation",
+    es: "escarlata disazoico de condensación",
+  },
+  "anthanthrone scarlet": {
+    de: "Anthanthronscharlach",
+    fr: "écarlate d’anthanthrone",
+    es: "escarlata de antantrona",
+  },
+  "benzimidazolone maroon": {
+    de: "Benzimidazolon-Kastanienbraun",
+    fr: "marron de benzimidazolone",
+    es: "granate de bencimidazolona",
+  },
+  "benzimidazolone carmine": {
+    de: "Benzimidazolonkarmin",
+    fr: "carmin de benzimidazolone",
+    es: "carmín de bencimidazolona",
+  },
+  "perylene maroon": {
+    de: "Perylen-Kastanienbraun",
+    fr: "marron de pérylène",
+    es: "granate de perileno",
+  },
+  "naphthol scarlet": {
+    de: "Naphtholscharlach",
+    fr: "écarlate de naphtol",
+    es: "escarlata de naftol",
+  },
+  "quinacridone burnt scarlet": {
+    de: "Chinacridonscharlach, gebrannt",
+    fr: "écarlate brûlé de quinacridone",
+    es: "escarlata tostado de quinacridona",
+  },
+  "quinacridone scarlet": {
+    de: "Chinacridonscharlach",
+    fr: "écarlate de quinacridone",
+    es: "escarlata de quinacridona",
+  },
+  "quinacridone coral": {
+    de: "Chinacridonkoralle",
+    fr: "corail de quinacridone",
+    es: "coral de quinacridona",
+  },
+  "pyranthrone red": { de: "Pyranthronrot", fr: "rouge de pyranthrone", es: "rojo de pirantrona" },
+  "chrome tin pink": {
+    de: "Chrom-Zinn-Rosa",
+    fr: "rose de chrome et d’étain",
+    es: "rosa de cromo y estaño",
+  },
+  "pyrazoloquinazolone scarlet": {
+    de: "Pyrazolochinazolonscharlach",
+    fr: "écarlate de pyrazoloquinazolone",
+    es: "escarlata de pirazoloquinazolona",
+  },
+  "pyrrole red": { de: "Pyrrolrot", fr: "rouge de pyrrole", es: "rojo de pirrol" },
+  "pyrrole scarlet": {
+    de: "Pyrrolscharlach",
+    fr: "écarlate de pyrrole",
+    es: "escarlata de pirrol",
+  },
+  "ultramarine pink": { de: "Ultramarinrosa", fr: "rose d’outremer", es: "rosa ultramar" },
+  "pyrrole rubine": { de: "Pyrrolrubin", fr: "rubis de pyrrole", es: "rubí de pirrol" },
+  "thiazine indigo red": {
+    de: "Thiazinindigorot",
+    fr: "rouge d’indigo de thiazine",
+    es: "rojo de índigo de tiacina",
+  },
+  "arylide lemon yellow": {
+    de: "Arylidgelb, zitron",
+    fr: "jaune citron arylide",
+    es: "amarillo limón de arilida",
+  },
+  "cadmium zinc yellow": {
+    de: "Cadmium-Zink-Gelb",
+    fr: "jaune de cadmium et de zinc",
+    es: "amarillo de cadmio y cinc",
+  },
+  "cadmium zinc yellow lithopone": {
+    de: "Cadmium-Zink-Gelb-Lithopone",
+    fr: "lithopone de jaune de cadmium et de zinc",
+    es: "litopón de amarillo de cadmio y cinc",
+  },
+  "nickel titanate yellow": {
+    de: "Nickeltitangelb",
+    fr: "jaune de titanate de nickel",
+    es: "amarillo de titanato de níquel",
+  },
+  "arylide yellow, deep": {
+    de: "Arylidgelb, dunkel",
+    fr: "jaune arylide foncé",
+    es: "amarillo oscuro de arilida",
+  },
+  "diarylide yellow, deep": {
+    de: "Diarylidgelb, dunkel",
+    fr: "jaune diarylide foncé",
+    es: "amarillo oscuro de diarilida",
+  },
+  "disazo condensation yellow": {
+    de: "Disazokondensationsgelb",
+    fr: "jaune disazoïque de condensation",
+    es: "amarillo disazoico de condensación",
+  },
+  "anthrapyrimidine yellow": {
+    de: "Anthrapyrimidingelb",
+    fr: "jaune d’anthrapyrimidine",
+    es: "amarillo de antrapirimidina",
+  },
+  "isoindolinone yellow, green shade": {
+    de: "Isoindolinongelb, grünstichig",
+    fr: "jaune d’isoindolinone, nuance verte",
+    es: "amarillo de isoindolinona, matiz verde",
+  },
+  "isoindolinone yellow, red shade": {
+    de: "Isoindolinongelb, rotstichig",
+    fr: "jaune d’isoindolinone, nuance rouge",
+    es: "amarillo de isoindolinona, matiz rojo",
+  },
+  "flavanthrone yellow": {
+    de: "Flavanthrongelb",
+    fr: "jaune de flavanthrone",
+    es: "amarillo de flavantrona",
+  },
+  "copper azomethine yellow": {
+    de: "Kupfer-Azomethin-Gelb",
+    fr: "jaune d’azométhine de cuivre",
+    es: "amarillo de azometina de cobre",
+  },
+  "zinc ferrite yellow": {
+    de: "Zinkferritgelb",
+    fr: "jaune de ferrite de zinc",
+    es: "amarillo de ferrita de cinc",
+  },
+  "benzimidazolone yellow": {
+    de: "Benzimidazolongelb",
+    fr: "jaune de benzimidazolone",
+    es: "amarillo de bencimidazolona",
+  },
+  "copper azomethine green gold": {
+    de: "Kupfer-Azomethin-Grüngold",
+    fr: "or vert d’azométhine de cuivre",
+    es: "oro verde de azometina de cobre",
+  },
+  "quinophthalone yellow": {
+    de: "Chinophthalongelb",
+    fr: "jaune de quinophtalone",
+    es: "amarillo de quinoftalona",
+  },
+  "isoindoline yellow": {
+    de: "Isoindolingelb",
+    fr: "jaune d’isoindoline",
+    es: "amarillo de isoindolina",
+  },
+  "nickel azo yellow": {
+    de: "Nickel-Azo-Gelb",
+    fr: "jaune azoïque de nickel",
+    es: "amarillo azoico de níquel",
+  },
+  "nickel dioxime yellow": {
+    de: "Nickeldioximgelb",
+    fr: "jaune de dioxime de nickel",
+    es: "amarillo de dioxima de níquel",
+  },
+  "nickel barium titanate yellow": {
+    de: "Nickel-Barium-Titanat-Gelb",
+    fr: "jaune de titanate de nickel et de baryum",
+    es: "amarillo de titanato de níquel y bario",
+  },
+  "praseodymium zircon yellow": {
+    de: "Praseodym-Zirkon-Gelb",
+    fr: "jaune de zircon au praséodyme",
+    es: "amarillo de zircón con praseodimio",
+  },
+  "manganese antimony titanate": {
+    de: "Mangan-Antimon-Titanat",
+    fr: "titanate de manganèse et d’antimoine",
+    es: "titanato de manganeso y antimonio",
+  },
+  "benzimidazolone lemon yellow": {
+    de: "Benzimidazolongelb, zitron",
+    fr: "jaune citron de benzimidazolone",
+    es: "amarillo limón de bencimidazolona",
+  },
+  "bismuth vanadate yellow": {
+    de: "Bismutvanadatgelb",
+    fr: "jaune de vanadate de bismuth",
+    es: "amarillo de vanadato de bismuto",
+  },
+  "tin zinc titanate yellow": {
+    de: "Zinn-Zink-Titanat-Gelb",
+    fr: "jaune de titanate d’étain et de zinc",
+    es: "amarillo de titanato de estaño y cinc",
+  },
+  "niobium tin pyrochlore yellow": {
+    de: "Niob-Zinn-Pyrochlor-Gelb",
+    fr: "jaune de pyrochlore de niobium et d’étain",
+    es: "amarillo de pirocloro de niobio y estaño",
+  },
+  "kermes lake": { de: "Kermeslack", fr: "laque de kermès", es: "laca de quermes" },
+  "cochineal lake, carmine": {
+    de: "Cochenillelack, Karmin",
+    fr: "laque de cochenille, carmin",
+    es: "laca de cochinilla, carmín",
+  },
+  madder: { de: "Krapp", fr: "garance", es: "rubia" },
+  "natural indigo": { de: "natürlicher Indigo", fr: "indigo naturel", es: "índigo natural" },
+  "woad indigo": { de: "Waid-Indigo", fr: "indigo de pastel", es: "índigo de glasto" },
+  "quercitron lake": { de: "Quercitronlack", fr: "laque de quercitron", es: "laca de quercitrón" },
+  "buckthorn lake, stil de grain": {
+    de: "Kreuzdornlack, Stil de grain",
+    fr: "laque de nerprun, stil de grain",
+    es: "laca de espino cerval, stil de grain",
+  },
+  "buckthorn lake": { de: "Kreuzdornlack", fr: "laque de nerprun", es: "laca de espino cerval" },
 };
 
 /** A word of these tables in a language; one that is not here, such as a formula, stands as it is. */

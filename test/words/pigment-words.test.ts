@@ -7,6 +7,7 @@ const { pigments, lightfastness, densities, oilAbsorptions } = KNOWN.tables;
 
 test.each([
   ["class", pigments.map((row) => row.class)],
+  ["common name", pigments.map((row) => row.name)],
   ["mineral", pigments.map((row) => row.mineral)],
   [
     "formula in words",

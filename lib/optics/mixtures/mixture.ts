@@ -234,9 +234,14 @@ function mixedSpectrum(
     const { K, S, SAlone } = white;
     return { K, S, SAlone, share };
   });
-  const values = Array.from({ length: grid.count }, (_, i) => {
-    let [K, S, miss, weight] = [0, 0, 0, 0];
-    const alone = strengthsAlone(components, i, colourShare);
+  const values = new Array<number>(grid.count);
+  const alone = new Float64Array(components.length);
+  for (let i = 0; i < values.length; i++) {
+    let K = 0;
+    let S = 0;
+    let miss = 0;
+    let weight = 0;
+    strengthsAlone(components, i, colourShare, alone);
     for (let j = 0; j < components.length; j++) {
       const own = at(components, j);
       const amount = own.share * (left?.[j] ?? 1) * (alone[j] ?? NaN);
@@ -249,8 +254,9 @@ function mixedSpectrum(
     }
     const theta =
       massRatio === Infinity ? K / S : (at(whiteRatio, i) + massRatio * K) / (1 + massRatio * S);
-    return readingOf(form, masstoneReflectance(theta)) * Math.exp(weight > 0 ? miss / weight : 0);
-  });
+    values[i] =
+      readingOf(form, masstoneReflectance(theta)) * Math.exp(weight > 0 ? miss / weight : 0);
+  }
   return { grid, values: keptWithin(values, readings) };
 }
 
@@ -258,23 +264,25 @@ function mixedSpectrum(
  * What K and S of each component are to be multiplied by where little white is in the mixture:
  * by its S alone against that of its let-downs, relative to the mixture's own mean, so that a
  * colour mixed with itself stays that colour.
+ * @param alone is filled with them: asked at each wavelength of thousands of mixtures.
  */
 function strengthsAlone(
   components: readonly Component[],
   i: number,
   colourShare: number,
-): readonly number[] {
-  const changes = components.map(
-    ({ S, SAlone }) => ((SAlone?.[i] ?? S[i] ?? NaN) / (S[i] ?? NaN)) ** colourShare,
-  );
-  let [sum, total] = [0, 0];
+  alone: Float64Array,
+): void {
+  let sum = 0;
+  let total = 0;
   for (let j = 0; j < components.length; j++) {
-    const { K, S, share } = at(components, j);
+    const { K, S, SAlone, share } = at(components, j);
+    const change = ((SAlone?.[i] ?? S[i] ?? NaN) / (S[i] ?? NaN)) ** colourShare;
     const weight = share * ((K[i] ?? NaN) + (S[i] ?? NaN));
-    sum += weight * (changes[j] ?? NaN);
+    alone[j] = change;
+    sum += weight * change;
     total += weight;
   }
-  return changes.map((change) => (change * total) / sum);
+  for (let j = 0; j < alone.length; j++) alone[j] = ((alone[j] ?? NaN) * total) / sum;
 }
 
 /** What a standard error of each K, S and part moves, in quadrature, Delta-E00. */
