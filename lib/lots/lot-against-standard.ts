@@ -1,22 +1,19 @@
 /** A lot beside its standard, reading against reading, and figure against figure. */
-import { deltaE00 } from "../colorimetry/difference.ts";
-import { HAND_HELD_NOISE, tiltAt, type ReadingNoise } from "../colorimetry/reading-noise.ts";
-import { xyzToLab } from "../colorimetry/lab.ts";
-import { tristimulus } from "../colorimetry/tristimulus.ts";
 import type { Geometry, Measurement } from "../optics/fit/measurement.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { differenceParts, type DifferenceParts } from "./difference-parts.ts";
+import {
+  areOfTwoCalibrations,
+  colourUncertainty,
+  strengthUncertainty,
+  type LotReading,
+  type WorkshopSpread,
+} from "./difference-uncertainty.ts";
 import { judged, worstVerdict, type Judged, type Tolerances, type Verdict } from "./judgement.ts";
 import { labOfReading } from "./let-down-absorption.ts";
 import { lotStrength, type LotStrength } from "./lot-strength.ts";
 import { commonBench, onBench } from "./read-alike.ts";
-import { TELLING_DEGREES, type ReplicateSpread } from "./replicate-spread.ts";
-
-/** A reading with the day of the calibration that it was read under, YYYY-MM-DD, where that is known. */
-export interface LotReading extends Measurement {
-  readonly calibration?: string;
-}
 
 export interface LetDownReading {
   /** Slug of the white. */
@@ -34,12 +31,6 @@ export interface LotFigures {
   readonly finenessUm?: number;
   readonly oilIndexGPer100g?: number;
   readonly densityGPerCm3?: number;
-}
-
-/** What replicates of the workshop show: of colour [Delta-E*ab], of strength [%]. */
-export interface WorkshopSpread {
-  readonly colour?: ReplicateSpread;
-  readonly strengthPercent?: ReplicateSpread;
 }
 
 export interface LotComparison {
@@ -85,8 +76,6 @@ export type ComparisonStatement =
       { readonly white: string; readonly ratio: string }
     >;
 
-/** Expanded uncertainties are of coverage factor 2. */
-const COVERAGE = 2;
 /** A let-down that lies so much nearer to another white's than to its own was made in that one. Our own limit. */
 const OTHER_WHITE_SHARE = 1 / 3;
 
@@ -181,7 +170,7 @@ function comparedLetDown(
         "strength",
         strength.weightedPercent,
         tolerances.strengthPercent,
-        strengthUncertainty(pair, spread),
+        strengthUncertainty([pair.of.reading, pair.lot.reading], spread),
       ),
       judged("residual", strength.residual.deltaE00, [0, tolerances.residualDeltaE00], ofColour),
     ],
@@ -329,36 +318,6 @@ function figuresJudged(standard: LotFigures, lot: LotFigures, tolerances: Tolera
   ];
 }
 
-/**
- * Of a difference of two readings [Delta-E00], expanded. What the instrument's calibration errs by is
- * in both and falls out, unless they are known to have been read under two.
- */
-function colourUncertainty(
-  [standard, lot]: readonly [LotReading | undefined, LotReading | undefined],
-  { colour }: WorkshopSpread,
-): number {
-  const both = [standard, lot].filter((reading) => reading !== undefined);
-  const sumOf = (variance: (reading: LotReading) => number): number =>
-    both.reduce((sum, reading) => sum + variance(reading), 0);
-  const repeated =
-    colour !== undefined && colour.degrees >= TELLING_DEGREES
-      ? 2 * colour.standardDeviation ** 2
-      : sumOf(readingVariance);
-  const calibrated = areOfTwoCalibrations(standard, lot) ? sumOf(calibrationVariance) : 0;
-  return COVERAGE * Math.sqrt(repeated + calibrated);
-}
-
-function areOfTwoCalibrations(
-  one: LotReading | undefined,
-  other: LotReading | undefined,
-): one is LotReading {
-  return (
-    one?.calibration !== undefined &&
-    other?.calibration !== undefined &&
-    one.calibration !== other.calibration
-  );
-}
-
 function otherCalibrations(
   pairs: readonly (readonly [LotReading | undefined, LotReading | undefined])[],
 ): ComparisonNote[] {
@@ -373,56 +332,4 @@ function otherCalibrations(
           standing: "derived",
         },
       ];
-}
-
-/** Variance of one reading's colour [Delta-E00 squared], by what moves it as a whole. */
-function readingVariance(reading: Measurement): number {
-  const { reading: whole }: ReadingNoise = reading.noise ?? HAND_HELD_NOISE;
-  return (
-    movedBy(reading, (R) => R * (1 + whole.scale)) ** 2 +
-    movedBy(reading, (R) => R + whole.zero) ** 2
-  );
-}
-
-/** Variance of one reading's colour by what its calibration is off by [Delta-E00 squared]. */
-function calibrationVariance(reading: Measurement): number {
-  const { calibration }: ReadingNoise = reading.noise ?? HAND_HELD_NOISE;
-  const { grid } = reading.spectrum;
-  return (
-    movedBy(reading, (R) => R * (1 + calibration.scale)) ** 2 +
-    movedBy(reading, (R) => R + calibration.zero) ** 2 +
-    movedBy(reading, (R, i) => R * (1 + calibration.tilt * tiltAt(grid, i))) ** 2
-  );
-}
-
-/** How far a change of its reflectance moves a reading's colour [Delta-E00]. */
-function movedBy(reading: Measurement, change: (R: number, i: number) => number): number {
-  const { grid, values } = reading.spectrum;
-  const spectrum = { grid, values: values.map((R, i) => Math.max(change(R, i), 0)) };
-  return deltaE00(labOfReading(reading), xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10"));
-}
-
-/** Relative standard uncertainty of K/S of a reading [1], where it absorbs most. @source kubelka-munk-1931 */
-export function absorptionUncertainty(
-  { spectrum, noise = HAND_HELD_NOISE }: Measurement,
-  layer: "reading" | "calibration" = "reading",
-): number {
-  const R = Math.max(Math.min(...spectrum.values), 1e-3);
-  const sigma = Math.hypot(noise[layer].zero, noise[layer].scale * R);
-  // d(ln K/S)/dR = -(1 + R) / (R (1 - R))
-  return ((1 + R) / (R * (1 - R))) * sigma;
-}
-
-function strengthUncertainty(
-  { of, lot }: LetDownPair,
-  { strengthPercent }: WorkshopSpread,
-): number {
-  const repeated =
-    strengthPercent !== undefined && strengthPercent.degrees >= TELLING_DEGREES
-      ? strengthPercent.standardDeviation
-      : 100 * absorptionUncertainty(lot.reading);
-  const calibrated = areOfTwoCalibrations(of.reading, lot.reading)
-    ? 100 * absorptionUncertainty(lot.reading, "calibration")
-    : 0;
-  return COVERAGE * Math.SQRT2 * Math.hypot(repeated, calibrated);
 }

@@ -1,6 +1,6 @@
 import { isKnown } from "../quantities/figure.ts";
-import { figureText } from "../present/figure-text.ts";
 import type { ShownCell, ShownColour } from "../present/comparison-types.ts";
+import { statedText } from "../present/stated-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -106,9 +106,8 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
 }
 
 function plainText(worded: SheetTexts, path: string, { words }: PageContext): string | undefined {
-  if (!worded.has(path)) return undefined;
-  const { row, figure } = worded.leaf(path);
-  return isKnown(figure) ? upperFirst(figureText(row, figure, words)) : undefined;
+  const text = statedText(worded, path, words);
+  return text && upperFirst(text);
 }
 
 function figureCell(

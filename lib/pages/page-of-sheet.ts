@@ -1,7 +1,6 @@
-import { isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
-import { figureText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
+import { statedText } from "../present/stated-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import type { ListView, PropertyTableView, ReasonView } from "../present/views.ts";
@@ -55,9 +54,8 @@ function reason(ruling: Statement, { words, context, place }: SheetPage): Reason
   };
 }
 
-/** A figure's finished text with its unit; nothing when it is not stated. */
+/** What a page says of a figure; nothing when it is not stated, or the workshop's alone. */
 export function textOf({ worded, words }: SheetPage, path: string): string | undefined {
-  if (!worded.has(path)) return undefined;
-  const { row, figure } = worded.leaf(path);
-  return isKnown(figure) && !row.isPrivate ? figureText(row, figure, words) : undefined;
+  const isPrivate = worded.has(path) && worded.leaf(path).row.isPrivate;
+  return isPrivate ? undefined : statedText(worded, path, words);
 }

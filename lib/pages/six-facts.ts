@@ -8,7 +8,8 @@ import {
 import type { Quantity } from "../quantities/interval.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { lightfastnessWord } from "../present/lightfastness-word.ts";
-import { figureText, valueText } from "../present/figure-text.ts";
+import { statedText } from "../present/stated-text.ts";
+import { valueText } from "../present/figure-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { FactView, StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -65,12 +66,6 @@ function fact(
     ...(brief === undefined ? {} : { brief }),
     standing,
   };
-}
-
-function text(worded: SheetTexts, path: string, { words }: PageContext): string | undefined {
-  if (!worded.has(path)) return undefined;
-  const { row, figure } = worded.leaf(path);
-  return isKnown(figure) ? figureText(row, figure, words) : undefined;
 }
 
 function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): FactView {
@@ -151,10 +146,10 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
 function hidingDetail(worded: SheetTexts, context: PageContext): string | undefined {
   const { opacityClass, contrastRatio, scatteringPower } = worded.sheet.optics;
   const { detail } = context.words.pages.sheetPage;
-  const film = text(worded, "optics.hidingFilmUm", context);
+  const film = statedText(worded, "optics.hidingFilmUm", context.words);
   const judgedBy = isKnown(opacityClass) ? inputsOf(opacityClass) : [];
   if (judgedBy.includes(contrastRatio)) {
-    const ratio = text(worded, "optics.contrastRatio", context);
+    const ratio = statedText(worded, "optics.contrastRatio", context.words);
     if (film === undefined) return ratio === undefined ? undefined : detail.contrast(ratio);
     return isMoreThanACoat(worded.sheet) ? detail.never : detail.film(film);
   }
@@ -167,11 +162,11 @@ function hidingDetail(worded: SheetTexts, context: PageContext): string | undefi
 function dries(worded: SheetTexts, context: PageContext): FactView {
   const { drying } = worded.sheet;
   const { facts, dries: wordings, detail } = context.words.pages.sheetPage;
-  const days = text(worded, "drying.touchDryDays", context);
+  const days = statedText(worded, "drying.touchDryDays", context.words);
   const told =
     days === undefined
       ? undefined
-      : detail.days(days, text(worded, "drying.throughDryDays", context));
+      : detail.days(days, statedText(worded, "drying.throughDryDays", context.words));
   const tried = isKnown(drying.touchDryDays) && drying.touchDryDays.standing === "measured";
   return fact(
     {
@@ -219,7 +214,10 @@ function strength(worded: SheetTexts, context: PageContext): FactView {
         word:
           reference === sheet.slug
             ? text_.isReference
-            : text_.strengthOf(text(worded, "optics.tintingStrength", context) ?? "", name),
+            : text_.strengthOf(
+                statedText(worded, "optics.tintingStrength", context.words) ?? "",
+                name,
+              ),
         detail:
           reference === sheet.slug
             ? detail.reference
@@ -289,7 +287,7 @@ function partsIn(
 function oil(worded: SheetTexts, context: PageContext): FactView {
   const { oilIndexClass } = worded.sheet.oil;
   const { facts, oil: wordings, detail } = context.words.pages.sheetPage;
-  const grams = text(worded, "oil.oilIndexGPer100g", context);
+  const grams = statedText(worded, "oil.oilIndexGPer100g", context.words);
   return fact(
     {
       name: facts.oil,

@@ -50,6 +50,8 @@ const PLAIN_NUMBERS = new Set([
   "fill.fillings.*.holds.*.ml",
   "offer.sizes.*.ml",
   "offer.sizes.*.price",
+  "offer.sizes.*.unitPrice.ml",
+  "offer.sizes.*.unitPrice.price",
   "drying.inWhites.*.whiteParts",
   "optics.extender.volumes",
   "optics.fit.grid.startNm",

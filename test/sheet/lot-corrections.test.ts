@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { absorptionOf, type Bench } from "../../lib/lots/let-down-absorption.ts";
-import type { LotReading } from "../../lib/lots/lot-against-standard.ts";
+import type { LotReading } from "../../lib/lots/difference-uncertainty.ts";
 import { benchOf } from "../../lib/lots/read-alike.ts";
 import { masstoneReflectance } from "../../lib/optics/kubelka-munk.ts";
 import { measuredReflectance } from "../../lib/optics/surface/surface.ts";

@@ -10,8 +10,8 @@ import {
   lotAgainstStandard,
   type LotComparison,
   type LotFigures,
-  type WorkshopSpread,
 } from "../../lots/lot-against-standard.ts";
+import type { WorkshopSpread } from "../../lots/difference-uncertainty.ts";
 import { commonBench, onBench } from "../../lots/read-alike.ts";
 import { lotStrength } from "../../lots/lot-strength.ts";
 import { replicateSpread } from "../../lots/replicate-spread.ts";

@@ -2,11 +2,11 @@
 import { corrections, type Candidate, type Correction } from "../../lots/correction.ts";
 import { absorptionOf } from "../../lots/let-down-absorption.ts";
 import {
-  absorptionUncertainty,
   letDownPair,
   type LetDownReading,
   type LotFigures,
 } from "../../lots/lot-against-standard.ts";
+import { absorptionUncertainty } from "../../lots/difference-uncertainty.ts";
 import { benchOf, commonBench, onBench } from "../../lots/read-alike.ts";
 import { otherWhite, type LetDownInBoth, type OtherWhite } from "../../lots/other-white.ts";
 import {

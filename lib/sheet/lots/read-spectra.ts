@@ -1,4 +1,5 @@
-import type { LotFigures, LotReading } from "../../lots/lot-against-standard.ts";
+import type { LotFigures } from "../../lots/lot-against-standard.ts";
+import type { LotReading } from "../../lots/difference-uncertainty.ts";
 import type { Colour, SpectrumReading, TintReading } from "../../records/records.ts";
 import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 
