@@ -369,7 +369,8 @@ function curve({ standing, spectrum }: PredictedMix, { shown }: Seen): string {
       },
     ],
     wavelengthLabel: BENCH.wavelength,
-    reflectanceLabel: (end) => (end < 1 ? BENCH.reflectanceTo(NUMBERS.plain(end)) : BENCH.reflectance),
+    reflectanceLabel: (end) =>
+      end < 1 ? BENCH.reflectanceTo(NUMBERS.plain(end)) : BENCH.reflectance,
     areaHeight: 120,
   });
 }
