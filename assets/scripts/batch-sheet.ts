@@ -1,5 +1,6 @@
 /** A batch sheet for another amount: the same plan as the page was built with, worked out for what is asked. */
 import type { BatchRecipe } from "../../lib/formulation/batch.ts";
+import { printedNumbers, type DecimalMark } from "../../lib/words/number-text.ts";
 import { batchPlan, type BatchPlan, type Wanted } from "../../lib/lots/batch-plan.ts";
 
 interface Carried {
@@ -9,6 +10,7 @@ interface Carried {
     readonly stepG: number;
   };
   readonly places: number;
+  readonly mark: DecimalMark;
   readonly texts: { readonly comesOut: string };
 }
 
@@ -18,7 +20,8 @@ for (const button of document.querySelectorAll("[data-print]"))
 for (const bar of document.querySelectorAll<HTMLElement>("[data-wanted]")) bar.hidden = false;
 
 function plan(root: HTMLElement): void {
-  const { matter, places, texts } = JSON.parse(root.dataset["plan"] ?? "") as Carried;
+  const { matter, places, mark, texts } = JSON.parse(root.dataset["plan"] ?? "") as Carried;
+  const numbers = printedNumbers(mark);
   const amount = root.querySelector<HTMLInputElement>("[data-amount]");
   const unit = root.querySelector<HTMLSelectElement>("[data-unit]");
   const fault = root.querySelector<HTMLElement>("[data-fault]");
@@ -30,7 +33,7 @@ function plan(root: HTMLElement): void {
     fault.textContent = made === undefined ? (fault.dataset["fault"] ?? "") : "";
     for (const cell of root.querySelectorAll<HTMLElement>("[data-figure]")) {
       const massG = made === undefined ? undefined : massOf(made, cell.dataset["figure"] ?? "");
-      cell.textContent = massG === undefined ? "\u2013" : massG.toFixed(places);
+      cell.textContent = massG === undefined ? "\u2013" : numbers.decimal(massG, places);
     }
     comesOut.textContent =
       made?.yieldMl === undefined

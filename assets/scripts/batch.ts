@@ -9,17 +9,20 @@ import {
 } from "../../lib/formulation/batch-between.ts";
 import type { BatchSize } from "../../lib/formulation/batch.ts";
 import { batchFigureText } from "../../lib/present/batch-figure-text.ts";
+import { printedNumbers, type DecimalMark } from "../../lib/words/number-text.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
 
 interface Carried {
   readonly recipe: SpannedRecipe;
   readonly about: string;
+  readonly mark: DecimalMark;
 }
 
 for (const root of document.querySelectorAll<HTMLElement>("[data-batch]")) reckon(root);
 
 function reckon(root: HTMLElement): void {
   const carried = JSON.parse(root.dataset["batch"] ?? "") as Carried;
+  const numbers = printedNumbers(carried.mark);
   const amount = root.querySelector<HTMLInputElement>("[data-amount]");
   const by = root.querySelector<HTMLSelectElement>("[data-by]");
   const tube = root.querySelector<HTMLInputElement>("[data-tube]");
@@ -33,7 +36,7 @@ function reckon(root: HTMLElement): void {
       const key = cell.dataset["figure"] ?? "";
       const quantity = batch === undefined ? undefined : figureOf(batch, key);
       cell.textContent =
-        quantity === undefined ? "\u2013" : batchFigureText(key, quantity, carried.about);
+        quantity === undefined ? "\u2013" : batchFigureText(key, quantity, carried.about, numbers);
     }
   };
   for (const field of [amount, by, tube]) field.addEventListener("input", show);

@@ -16,7 +16,7 @@ import { differenceText, percentText } from "../../lib/present/mix-facts-text.ts
 import { held, made } from "./mixing/drawn.ts";
 import { withRange } from "./mixing/page-data.ts";
 import { mixingReaches } from "./mixing/sent-reach.ts";
-import { MIXING_PAGES as TEXT, mixingSentence } from "#browser-words";
+import { MIXING_PAGES as TEXT, mixingSentence, NUMBERS } from "#browser-words";
 
 const PALETTE = TEXT.palette;
 /** A palette that falls short of the range by less [Delta-E00] has no gap there. */
@@ -242,7 +242,7 @@ function gapRows(
       [
         PALETTE.gapHue(hue),
         ...widest.map((gap) =>
-          gap === undefined ? PALETTE.gapNone : differenceText(gap.short, gap.p68),
+          gap === undefined ? PALETTE.gapNone : differenceText(gap.short, gap.p68, NUMBERS),
         ),
         bring.length === 0 ? PALETTE.gapByNone : PALETTE.gapBy(bring),
       ],

@@ -25,7 +25,7 @@ import {
 import { readyNotations, withRange } from "./mixing/page-data.ts";
 import { reader, type ReadColumn } from "./mixing/read-file.ts";
 import { searchRecipes, type RecipeReport, type RecipeWish } from "./mixing/recipe-search.ts";
-import { LANGUAGE, MIXING_PAGES as TEXT, mixingSentence } from "#browser-words";
+import { LANGUAGE, MIXING_PAGES as TEXT, mixingSentence, NUMBERS } from "#browser-words";
 
 const RECIPES = TEXT.recipes;
 const SHOWN_FIRST = 12;
@@ -345,8 +345,8 @@ function recipeItem(recipe: JudgedMix, wanted: Shown, paints: MixingRange): HTML
     made(
       "div",
       "recipe__said",
-      made("p", "recipe__parts", mixPartsText(shownMix, paints, TEXT)),
-      made("p", "recipe__difference", differenceText(difference, p68)),
+      made("p", "recipe__parts", mixPartsText(shownMix, paints, TEXT, NUMBERS)),
+      made("p", "recipe__difference", differenceText(difference, p68, NUMBERS)),
       made(
         "dl",
         "recipe__facts",
@@ -354,7 +354,7 @@ function recipeItem(recipe: JudgedMix, wanted: Shown, paints: MixingRange): HTML
           [RECIPES.lamps, lampText],
           [notations.lasts, lastsText(facts, TEXT)],
           [notations.dries, driesText(facts, TEXT)],
-          [notations.hides, hidesText(recipe.contrast, TEXT)],
+          [notations.hides, hidesText(recipe.contrast, TEXT, NUMBERS)],
           [notations.warning, warningText(facts, TEXT)],
           [
             notations.price,

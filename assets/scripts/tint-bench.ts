@@ -21,13 +21,13 @@ import {
 import { axisUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
 import { spectralCurve } from "../../lib/plots/spectral-curve.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
-import { decimalText, placesWithin } from "../../lib/words/number-text.ts";
+import { placesWithin } from "../../lib/words/number-text.ts";
 import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
 import { contrastRange, contrastText, factRows } from "../../lib/present/mix-facts-text.ts";
 import { notationsOf, withRange } from "./mixing/page-data.ts";
 import { filledCard } from "./mixing/recipe-card.ts";
 import { partsOfSlider, sliderOfParts } from "./mixing/part-slider.ts";
-import { LANGUAGE, MIXING_PAGES as TEXT, mixingSentence } from "#browser-words";
+import { LANGUAGE, MIXING_PAGES as TEXT, mixingSentence, NUMBERS } from "#browser-words";
 
 const BENCH = TEXT.bench;
 /** Quiet time [ms] after which the address follows the hand: browsers refuse to rewrite it at every move. */
@@ -105,8 +105,8 @@ function bench(at: HTMLElement, paints: MixingRange): void {
       found.standing === "read" && wished === undefined ? "#mark-measured" : "#mark-derived",
     );
     const [near, far] = [
-      decimalText(p68, 1),
-      decimalText((p68 * found.uncertainty.p90) / found.uncertainty.p68, 1),
+      NUMBERS.decimal(p68, 1),
+      NUMBERS.decimal((p68 * found.uncertainty.p90) / found.uncertainty.p68, 1),
     ];
     find("[data-trust]").textContent =
       found.standing === "read" && wished === undefined
@@ -126,6 +126,7 @@ function bench(at: HTMLElement, paints: MixingRange): void {
       [BENCH.notations.lab, labText(as, p68)],
       ...factRows(facts, contrastOf(found, paints), paints.data.currency, {
         text: TEXT,
+        numbers: NUMBERS,
         language: LANGUAGE,
       }),
     ];
@@ -167,8 +168,9 @@ function bench(at: HTMLElement, paints: MixingRange): void {
                     ratio: wished.contrastRatio,
                     uncertainty: wished.contrastUncertainty,
                   }),
+                  NUMBERS,
                 ),
-                decimalText(wished.p68, 1),
+                NUMBERS.decimal(wished.p68, 1),
               ),
             ]),
     ...(state.light === "daylight" ? [] : [BENCH.lampNote(TEXT.lamps[state.light])]),
@@ -303,14 +305,14 @@ function positive(text: string): number {
 
 /** A width that rounds to none is no more than a tenth. */
 function atLeastTenth(width: number): string {
-  return decimalText(Math.max(width, 0.1), 1);
+  return NUMBERS.decimal(Math.max(width, 0.1), 1);
 }
 
 function labText({ lab }: Seen, p68: number): string {
   const u = axisUncertainty(p68, lab);
   const one = (value: number, width: number): string => {
     const places = placesWithin(width, 1);
-    return `${decimalText(value, places)} \u00b1${decimalText(width, 1)}`;
+    return `${NUMBERS.decimal(value, places)} \u00b1${NUMBERS.decimal(width, 1)}`;
   };
   return BENCH.lab(one(lab.L, u.L), one(lab.a, u.a), one(lab.b, u.b));
 }
@@ -354,6 +356,7 @@ function showPaints(place: HTMLElement, mass: Mix, paints: MixingRange): void {
 
 function curve({ standing, spectrum }: PredictedMix, { shown }: Seen): string {
   return spectralCurve({
+    decimalMark: NUMBERS.mark,
     idPrefix: "mix-spectrum",
     title: BENCH.spectrumTitle,
     description: BENCH.spectrumTitle,
@@ -366,7 +369,7 @@ function curve({ standing, spectrum }: PredictedMix, { shown }: Seen): string {
       },
     ],
     wavelengthLabel: BENCH.wavelength,
-    reflectanceLabel: (end) => (end < 1 ? BENCH.reflectanceTo(String(end)) : BENCH.reflectance),
+    reflectanceLabel: (end) => (end < 1 ? BENCH.reflectanceTo(NUMBERS.plain(end)) : BENCH.reflectance),
     areaHeight: 120,
   });
 }

@@ -279,8 +279,8 @@ function todayCell(
   const compared = "lowestOf" in claim || "highestOf" in claim ? [] : others;
   const note = compared
     .flatMap((other) => todayText(other, words) ?? [])
-    .map((value, i) => `${nameOf(compared[i]?.sheet.slug ?? "")}: ${value}`)
-    .join("; ");
+    .map((value, i) => `${nameOf(compared[i]?.sheet.slug ?? "")}${words.colon}${value}`)
+    .join(words.semicolon);
   return {
     text: todayText(own, words) ?? "\u2013",
     standing: standingView(own.leaf.figure, words),

@@ -65,6 +65,7 @@ export const TRAIL: Shortcode = {
     const picture = {
       svg: asMarkup(
         tintTrail({
+          decimalMark: words.numbers.mark,
           idPrefix: room.id,
           title,
           description: words.pages.whites.trailDescription(trails.map(({ label }) => label)),
@@ -124,7 +125,8 @@ export const SWATCHES: Shortcode = {
       at: EqualLightness,
     ): ColourStep & { readonly spoken: string } {
       const reached = tint?.atL[at];
-      const [a, b] = [coordinateOf(reached?.a), coordinateOf(reached?.b)];
+      const { numbers } = room.context.words;
+      const [a, b] = [coordinateOf(reached?.a, numbers), coordinateOf(reached?.b, numbers)];
       return {
         name: sheet.name,
         detail: reached === undefined ? "" : `b* ${b}`,

@@ -7,7 +7,7 @@ import { standingView } from "../present/standing-view.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { isKnown, type Amount, type Known } from "../quantities/figure.ts";
 import type { FigureRow } from "../sheet/figure-table.ts";
-import { decimalText, placesWithin } from "../words/number-text.ts";
+import { placesWithin } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 import type { ReplyColour, ReplyMaterial } from "./reply-text.ts";
 
@@ -132,7 +132,7 @@ function toldFigure(path: string, row: FigureRow, figure: Known<Amount>, words: 
     typeof value === "number" &&
     uncertainty !== undefined &&
     placesWithin(uncertainty, row.digits) < row.digits
-    ? `${decimalText(value, row.digits)} \u00b1${decimalText(uncertainty, row.digits)}`
+    ? `${words.numbers.decimal(value, row.digits)} \u00b1${words.numbers.decimal(uncertainty, row.digits)}`
     : figureText(row, figure, words);
 }
 
@@ -163,7 +163,7 @@ function cautionOf(
   const { ufi } = cautions;
   const lines = [
     ...label,
-    ...[...gaps, ...metals].map(({ text }) => `${name}: ${text}`),
+    ...[...gaps, ...metals].map(({ text }) => `${name}${words.colon}${text}`),
     ...(ufi === undefined ? [] : [`${name}: UFI ${ufi}`]),
   ];
   return lines.length === 0 ? undefined : lines.join("\n");

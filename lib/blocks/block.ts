@@ -148,7 +148,7 @@ export interface ListBlock {
 export interface LinesBlock {
   readonly kind: "lines";
   readonly lines: readonly LineView[];
-  /** One paragraph with a line for each, where a page has hundreds of them: a line without a name is a remark. */
+  /** One paragraph with a line for each, where a page has hundreds of them: a name brings its colon, and a line without one is a remark. */
   readonly isDense?: true;
 }
 

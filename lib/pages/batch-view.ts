@@ -2,7 +2,6 @@ import type { SpannedRecipe } from "../formulation/batch-between.ts";
 import { isKnown, type Figure, type Known } from "../quantities/figure.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import { valueText } from "../present/figure-text.ts";
-import { decimalText } from "../words/number-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { BatchReckonerView, BatchView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
@@ -77,7 +76,7 @@ function lines(
     whole(text.loss, "lossMl"),
     whole(text.yield, "yieldMl"),
     ...tubes.map(({ slug, ml }, i): Line => ({
-      name: text.tubes(decimalText(ml, 0)),
+      name: text.tubes(words.numbers.decimal(ml, 0)),
       key: "tubes",
       at: (size) => pair(`tubes.${slug}.count`, size.tubes[i]?.count),
     })),
@@ -140,7 +139,11 @@ function reckoner(batch: BatchSection, page: SheetPage): BatchReckonerView {
     tube: text.tube,
     caption: text.caption,
     fault: text.fault,
-    recipe: JSON.stringify({ recipe: spannedRecipe(batch, sheet), about: words.about }),
+    recipe: JSON.stringify({
+      recipe: spannedRecipe(batch, sheet),
+      about: words.about,
+      mark: words.numbers.mark,
+    }),
     sizes: Object.entries(text.sizes).map(([value, name]) => ({ value, text: name })),
     tubeMl: String(tube?.ml ?? CUSTOMARY_TUBE_ML),
     columns: [text.figure, text.value],

@@ -1,4 +1,4 @@
-import { decimalText, placesWithin } from "../words/number-text.ts";
+import { placesWithin } from "../words/number-text.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
 import type { NearNeutral } from "../collection/near-neutrals.ts";
@@ -112,7 +112,7 @@ export function blacksInWhitesTable(
         const tint = tints.find((one) => one.white.slug === white.slug);
         const at = tint === undefined ? undefined : greyAt(tint, level);
         const axis = (value: number): string =>
-          decimalText(value, placesWithin(at?.uncertainty, 1));
+          context.words.numbers.decimal(value, placesWithin(at?.uncertainty, 1));
         return { text: at === undefined ? "\u2013" : text.cell(axis(at.a), axis(at.b)) };
       }),
     ]),
@@ -157,7 +157,10 @@ export function blacksInWhitesPicture(
     text.row(
       label,
       lanes.map((lane) =>
-        text.lane(lane.label, decimalText(lane.kind === "point" ? lane.b : lane.middle, 1)),
+        text.lane(
+          lane.label,
+          context.words.numbers.decimal(lane.kind === "point" ? lane.b : lane.middle, 1),
+        ),
       ),
     ),
   );
@@ -165,6 +168,7 @@ export function blacksInWhitesPicture(
   return {
     svg: asMarkup(
       bluenessRows({
+        decimalMark: context.words.numbers.mark,
         idPrefix,
         title,
         description: text.description(spoken),

@@ -2,7 +2,6 @@ import { hueCircle } from "../plots/hue-circle.ts";
 import { rangeRows } from "../plots/range-rows.ts";
 import { smallestHolding } from "../plots/scale.ts";
 import { CHROMA_SCALES, chromaTickStep, valueChromaSlice } from "../plots/value-chroma-slice.ts";
-import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Order } from "./catalogue-pages.ts";
@@ -32,7 +31,8 @@ export function orderPictures(
   if (points.length === 0) return [];
   const description = text.hueDescription(
     points.map(
-      ({ label, value, chroma }) => `${label} ${decimalText(value, 1)}/${decimalText(chroma, 1)}`,
+      ({ label, value, chroma }) =>
+        `${label} ${words.numbers.decimal(value, 1)}/${words.numbers.decimal(chroma, 1)}`,
     ),
   );
   const chromaEnd = smallestHolding(
@@ -46,6 +46,7 @@ export function orderPictures(
         {
           svg: asMarkup(
             hueCircle({
+              decimalMark: words.numbers.mark,
               idPrefix: "hues",
               title: text.hueTitle,
               description,
@@ -58,6 +59,7 @@ export function orderPictures(
           ),
           narrow: asMarkup(
             rangeRows({
+              decimalMark: words.numbers.mark,
               idPrefix: "hues-narrow",
               title: text.hueTitle,
               description,
@@ -82,6 +84,7 @@ export function orderPictures(
         {
           svg: asMarkup(
             valueChromaSlice({
+              decimalMark: words.numbers.mark,
               idPrefix: "values",
               title: text.valueTitle,
               description,
@@ -95,6 +98,7 @@ export function orderPictures(
           ),
           narrow: asMarkup(
             rangeRows({
+              decimalMark: words.numbers.mark,
               idPrefix: "values-narrow",
               title: text.valueTitle,
               description,

@@ -1,7 +1,7 @@
 import { contributionName } from "../words/contribution-name.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
-import { quantityText, significantText } from "../words/number-text.ts";
+import { quantityText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { Block } from "../blocks/block.ts";
@@ -91,7 +91,7 @@ function factorText({ factor }: ContributionFigure, { words }: SheetPage): strin
   return isKnown(factor)
     ? quantityText(
         factor.value,
-        (value) => significantText(value, 2).replace(/\.0+$/, ""),
+        (value) => words.numbers.significant(value, 2).replace(/\.0+$/, ""),
         words.about,
       )
     : "\u2013";

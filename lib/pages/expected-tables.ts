@@ -6,7 +6,7 @@ import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { ExpectedTintSection } from "../sheet/tints/expected-figures.ts";
-import { decimalText } from "../words/number-text.ts";
+import type { PrintedNumbers } from "../words/number-text.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { stepColumns } from "./step-columns.ts";
 
@@ -34,7 +34,9 @@ function stepsTable(
 ): TableView {
   const { stepsCaption, expectedNote } = words.pages.whites;
   const range = (figure: Figure<Quantity>): CellView => ({
-    text: isKnown(figure) ? words.pages.whites.range(...rounded(figure.value)) : "\u2013",
+    text: isKnown(figure)
+      ? words.pages.whites.range(...rounded(figure.value, words.numbers))
+      : "\u2013",
   });
   return {
     caption: stepsCaption(white.name, massRatioKind),
@@ -49,13 +51,13 @@ function stepsTable(
         range(a),
         range(b),
         { text: munsell !== undefined && isKnown(munsell.text) ? munsell.text.value : "\u2013" },
-        { text: `\u00b1\u00a0${decimalText(uncertainty, 1)}` },
+        { text: `\u00b1\u00a0${words.numbers.decimal(uncertainty, 1)}` },
       ];
     }),
   };
 }
 
-function rounded(quantity: Quantity): [string, string] {
+function rounded(quantity: Quantity, numbers: PrintedNumbers): [string, string] {
   const [low, high] = ends(quantity);
-  return [decimalText(low, 0), decimalText(high, 0)];
+  return [numbers.decimal(low, 0), numbers.decimal(high, 0)];
 }

@@ -54,7 +54,7 @@ function workingTable(entries: Entries, part: string, { sheet, words }: SheetPag
   const text = words.pages.evidence;
   const inputsText = inputsTextOn(sheet.slug);
   return {
-    caption: `${text.caption}: ${part}`,
+    caption: `${text.caption}${words.colon}${part}`,
     columns: [
       text.columns.figure,
       text.columns.value,

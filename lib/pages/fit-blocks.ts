@@ -1,7 +1,6 @@
 import type { Block } from "../blocks/block.ts";
 import { columns, lists, plots } from "../blocks/section-blocks.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { significantText } from "../words/number-text.ts";
 import { asMarkup, type ListView, type PictureView } from "../present/views.ts";
 import { coefficientCurves, type CoefficientCurve } from "../plots/coefficient-curves.ts";
 import type { CoefficientFigures, FitFigures } from "../sheet/optics/optics-figures.ts";
@@ -52,7 +51,11 @@ function coefficientPictures({ sheet, words }: SheetPage): PictureView[] {
             fit.whites.map(({ white, K }) => {
               const values = series(K);
               const [least, greatest] = [Math.min(...values), Math.max(...values)];
-              return text.part(white.name, significantText(least, 2), significantText(greatest, 2));
+              return text.part(
+                white.name,
+                words.numbers.significant(least, 2),
+                words.numbers.significant(greatest, 2),
+              );
             }),
           ),
           absorption: { axisLabel: text.K, curves: absorption },

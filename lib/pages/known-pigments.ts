@@ -7,7 +7,7 @@ import { isInterval } from "../quantities/interval.ts";
 import type { Block, FoldBlock, LineView } from "../blocks/block.ts";
 import { statementText } from "../present/statement-text.ts";
 import { sensitivityRulings } from "../permanence/sensitivity.ts";
-import { daysText, quantityText, significantText } from "../words/number-text.ts";
+import { quantityText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 import { unitText } from "../present/figure-text.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
@@ -94,13 +94,13 @@ function factLines(
           [
             fact,
             {
-              name: texts.facts[fact],
+              name: `${texts.facts[fact]}${words.colon}`,
               sentences: [{ text: texts.sourced(text, sources(evidence)) }],
             },
           ],
         ];
   const sources = (evidence: readonly Evidenced[]): string =>
-    [...new Set(evidence.map(told))].join("; ");
+    [...new Set(evidence.map(told))].join(words.semicolon);
   /** A text, and how what it says was come by. */
   const told = ({ source, standing }: Evidenced): string => {
     const { text } = named(source);
@@ -119,7 +119,7 @@ function factLines(
       ? []
       : line(
           fact,
-          `${quantityText(estimate, (each) => significantText(each, isInterval(estimate) ? 2 : 3), words.about)}\u00a0${unitText(unit, words)}`,
+          `${quantityText(estimate, (each) => words.numbers.significant(each, isInterval(estimate) ? 2 : 3), words.about)}\u00a0${unitText(unit, words)}`,
           found,
         );
   };
@@ -166,7 +166,7 @@ function factLines(
         : texts.drying(
             drying.chemistry,
             inOil.effect,
-            `${quantityText(inOil.daysInLinseed, daysText, words.about)}\u00a0${unitText("d", words)}`,
+            `${quantityText(inOil.daysInLinseed, words.numbers.days, words.about)}\u00a0${unitText("d", words)}`,
           ),
       drying === undefined ? [] : [drying],
     ),

@@ -2,7 +2,6 @@ import type { Block, SectionBlock } from "../blocks/block.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
-import { decimalText } from "../words/number-text.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import { labelModel } from "../present/label-model.ts";
 import { standingWord } from "../present/standing-view.ts";
@@ -109,7 +108,7 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
   const held = sheet.fill.fillings
     .find(({ packing }) => packing === "paint")
     ?.holds.find(({ ml }) => ml === size?.ml);
-  const ml = size === undefined ? undefined : `${decimalText(size.ml, 0)}\u00a0ml`;
+  const ml = size === undefined ? undefined : `${words.numbers.decimal(size.ml, 0)}\u00a0ml`;
   const contents =
     ml === undefined
       ? label.noSize

@@ -1,4 +1,3 @@
-import { decimalText } from "../words/number-text.ts";
 import { labelModel, type LabelLine, type LabelModel } from "../present/label-model.ts";
 import type { LabelTextView } from "../present/paint-views.ts";
 import { statementText } from "../present/statement-text.ts";
@@ -56,7 +55,9 @@ export function labelText(
   words: Words,
 ): string {
   const { labelText: text } = words.pages.paint;
-  const sizes = sizesMl.map((ml) => `${decimalText(ml, Number.isInteger(ml) ? 0 : 1)}${text.ml}`);
+  const sizes = sizesMl.map(
+    (ml) => `${words.numbers.decimal(ml, Number.isInteger(ml) ? 0 : 1)}${text.ml}`,
+  );
   const hazards = hazardLines(sheet, words);
   return [
     sheet.name,

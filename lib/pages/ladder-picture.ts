@@ -58,8 +58,8 @@ function stepWords({ massRatio, standing, lab }: TintStep, words: Words): string
   return words.pages.whites.stepDescription(
     massRatio,
     words.standings[standing].word,
-    coordinateOf(L),
-    coordinateOf(a),
-    coordinateOf(b),
+    coordinateOf(L, words.numbers),
+    coordinateOf(a, words.numbers),
+    coordinateOf(b, words.numbers),
   );
 }

@@ -7,7 +7,7 @@ import type { CellView, TableView } from "../present/views.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { TintSection, TintStep } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
-import { decimalText } from "../words/number-text.ts";
+import type { PrintedNumbers } from "../words/number-text.ts";
 import { expectedTables } from "./expected-tables.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { stepColumns } from "./step-columns.ts";
@@ -53,15 +53,15 @@ function stepsTable({ white, steps, massRatioKind }: TintSection, words: Words):
           standing: standingWord(step.standing, words),
           ...(step.suspect === undefined ? {} : { note: suspect }),
         },
-        { text: coordinateOf(L) },
-        { text: coordinateOf(a) },
-        { text: coordinateOf(b) },
+        { text: coordinateOf(L, words.numbers) },
+        { text: coordinateOf(a, words.numbers) },
+        { text: coordinateOf(b, words.numbers) },
         { text: munsell !== undefined && isKnown(munsell) ? munsell.value : DASH },
         {
           text:
             step.uncertainty === undefined
-              ? missedBy(step)
-              : `\u00b1\u00a0${decimalText(step.uncertainty, 1)}`,
+              ? missedBy(step, words.numbers)
+              : `\u00b1\u00a0${words.numbers.decimal(step.uncertainty, 1)}`,
         },
       ];
     }),
@@ -71,9 +71,12 @@ function stepsTable({ white, steps, massRatioKind }: TintSection, words: Words):
 }
 
 /** How far a drawdown lies from the fit, and in brackets from one that it was left out of. */
-function missedBy({ residualDeltaE00, leaveOneOutDeltaE00 }: TintStep): string {
+function missedBy(
+  { residualDeltaE00, leaveOneOutDeltaE00 }: TintStep,
+  numbers: PrintedNumbers,
+): string {
   const number = (figure: Figure<number> | undefined): string | undefined =>
-    figure !== undefined && isKnown(figure) ? decimalText(figure.value, 1) : undefined;
+    figure !== undefined && isKnown(figure) ? numbers.decimal(figure.value, 1) : undefined;
   const [residual, leftOut] = [number(residualDeltaE00), number(leaveOneOutDeltaE00)];
   return residual === undefined
     ? ""

@@ -1,5 +1,4 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { decimalText } from "../words/number-text.ts";
 import { figureText } from "../present/figure-text.ts";
 import type { Block, StatementBlock } from "../blocks/block.ts";
 import {
@@ -133,8 +132,8 @@ function metText({ white, steps, middleMissDeltaE00 }: MixtureWhite, { words }: 
   const text = words.pages.mixture;
   const misses = steps.flatMap(({ missDeltaE00 }) => numberIn(missDeltaE00));
   if (!isKnown(middleMissDeltaE00) || misses.length === 0) return text.notMet(white.name);
-  const middle = decimalText(middleMissDeltaE00.value, 1);
-  const largest = decimalText(Math.max(...misses), 1);
+  const middle = words.numbers.decimal(middleMissDeltaE00.value, 1);
+  const largest = words.numbers.decimal(Math.max(...misses), 1);
   const isAloneRead = steps.some(
     ({ massRatio, missDeltaE00 }) => massRatio === ALONE && numberIn(missDeltaE00).length > 0,
   );

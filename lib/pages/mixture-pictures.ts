@@ -1,6 +1,5 @@
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
-import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
 import { greyAt, nearestBlacks, singleBlacksIn } from "../collection/single-blacks.ts";
@@ -56,6 +55,7 @@ function driftPicture(white: MixtureWhite, { sheet, words }: SheetPage): Picture
   return {
     svg: asMarkup(
       tintTrail({
+        decimalMark: words.numbers.mark,
         idPrefix: `drift-${white.white.slug}`,
         title,
         trails,
@@ -64,8 +64,8 @@ function driftPicture(white: MixtureWhite, { sheet, words }: SheetPage): Picture
           white.drifts.map(({ name, path }) =>
             text.path(
               name,
-              decimalText(path.at(-1)?.a ?? 0, 1),
-              decimalText(path.at(-1)?.b ?? 0, 1),
+              words.numbers.decimal(path.at(-1)?.a ?? 0, 1),
+              words.numbers.decimal(path.at(-1)?.b ?? 0, 1),
             ),
           ),
         ),
@@ -119,7 +119,7 @@ function pairPicture(
                 a,
                 b,
                 standing: "derived",
-                label: text.share(decimalText(share * 100, 0)),
+                label: text.share(words.numbers.decimal(share * 100, 0)),
               })),
           },
         ]),
@@ -155,6 +155,7 @@ function pairPicture(
   return {
     svg: asMarkup(
       tintTrail({
+        decimalMark: words.numbers.mark,
         idPrefix: `pair-${slug}`,
         title,
         trails,
@@ -163,9 +164,9 @@ function pairPicture(
           pair.first,
           pair.second,
           figureText(row, pair.neutralShare, words),
-          decimalText(pair.neutralChroma.value, 1),
+          words.numbers.decimal(pair.neutralChroma.value, 1),
           blacks.map(({ name, point }) =>
-            text.black(name, decimalText(point.a, 1), decimalText(point.b, 1)),
+            text.black(name, words.numbers.decimal(point.a, 1), words.numbers.decimal(point.b, 1)),
           ),
         ),
       }),

@@ -1,5 +1,5 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { decimalText, placesWithin } from "../words/number-text.ts";
+import { placesWithin, type PrintedNumbers } from "../words/number-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import type { CellView, FoldedTableView, TableView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
@@ -37,13 +37,13 @@ export function stepsTable({ white, steps }: MixtureWhite, words: Words): TableV
         text: massRatio === "1:0" ? text.masstone : massRatio,
         standing: standingWord("derived", words),
       },
-      ...labCells(lab["D65/10"]),
+      ...labCells(lab["D65/10"], words.numbers),
       { text: munsell !== undefined && isKnown(munsell.text) ? munsell.text.value : "\u2013" },
-      { text: decimalText(uncertainty, 1) },
+      { text: words.numbers.decimal(uncertainty, 1) },
       {
         text:
           missDeltaE00 !== undefined && isKnown(missDeltaE00)
-            ? decimalText(missDeltaE00.value, 1)
+            ? words.numbers.decimal(missDeltaE00.value, 1)
             : "\u2013",
       },
     ]),
@@ -67,9 +67,9 @@ export function driftTable(
           : Math.hypot(after.a.value - from.a, after.b.value - from.b);
       return [
         { text: text.lost(name, slug), standing: standingWord("estimated", words) },
-        ...labCells(after),
-        { text: fixed(deltaE00) },
-        { text: hue === undefined ? "\u2013" : decimalText(hue, 1) },
+        ...labCells(after, words.numbers),
+        { text: fixed(deltaE00, words.numbers) },
+        { text: hue === undefined ? "\u2013" : words.numbers.decimal(hue, 1) },
       ];
     });
   const table: TableView = {
@@ -86,7 +86,7 @@ export function driftTable(
     rows: [
       [
         { text: text.asMade, standing: standingWord("derived", words) },
-        ...labCells(fresh.lab["D65/10"]),
+        ...labCells(fresh.lab["D65/10"], words.numbers),
         { text: "" },
         { text: "" },
       ],
@@ -122,8 +122,8 @@ export function blacksTable(
           at === undefined
             ? "\u2013"
             : text.cell(
-                decimalText(at.a, placesWithin(at.uncertainty, 1)),
-                decimalText(at.b, placesWithin(at.uncertainty, 1)),
+                words.numbers.decimal(at.a, placesWithin(at.uncertainty, 1)),
+                words.numbers.decimal(at.b, placesWithin(at.uncertainty, 1)),
               ),
       };
     });
@@ -150,14 +150,14 @@ export function blacksTable(
   ];
 }
 
-function labCells({ L, a, b }: LabFigures): CellView[] {
+function labCells({ L, a, b }: LabFigures, numbers: PrintedNumbers): CellView[] {
   return [L, a, b].map((figure) => ({
     text: isKnown(figure)
-      ? decimalText(figure.value, placesWithin(figure.uncertainty, 1))
+      ? numbers.decimal(figure.value, placesWithin(figure.uncertainty, 1))
       : "\u2013",
   }));
 }
 
-function fixed(figure: Figure<number>): string {
-  return isKnown(figure) ? decimalText(figure.value, 1) : "\u2013";
+function fixed(figure: Figure<number>, numbers: PrintedNumbers): string {
+  return isKnown(figure) ? numbers.decimal(figure.value, 1) : "\u2013";
 }

@@ -7,7 +7,6 @@ import type { ColourCardView, ListView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
 import { remembered } from "../quantities/remembered.ts";
-import { decimalText } from "../words/number-text.ts";
 import { colourCard } from "./colour-card.ts";
 import { compareLinks } from "./compare-pages.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
@@ -29,8 +28,8 @@ export function neighboursBlocks(page: SheetPage): Block[] {
     const other = bySlug.get(slug);
     const inWhite = other && apartInWhite(sheet, other);
     const line = text.difference(
-      decimalText(deltaE00, 1),
-      inWhite && { white: inWhite.white.name, deltaE: decimalText(inWhite.deltaE00, 1) },
+      words.numbers.decimal(deltaE00, 1),
+      inWhite && { white: inWhite.white.name, deltaE: words.numbers.decimal(inWhite.deltaE00, 1) },
     );
     return card(slug, page, inWhite?.white.slug).map((shown) => ({ ...shown, line }));
   };

@@ -4,7 +4,6 @@ import { isKnown } from "../quantities/figure.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
 import { SHOWN_VIEWINGS } from "../colorimetry/viewing.ts";
 import { coordinateOf, DASH } from "../present/coordinate-text.ts";
-import { significantText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { spectralCurve } from "../plots/spectral-curve.ts";
@@ -67,9 +66,9 @@ function labTable({ sheet, words }: SheetPage): TableView {
       return [
         [
           { text: text.viewings[viewing] ?? viewing },
-          ...[lab.L, lab.a, lab.b].map((figure) => ({ text: coordinateOf(figure) })),
+          ...[lab.L, lab.a, lab.b].map((figure) => ({ text: coordinateOf(figure, words.numbers) })),
           ...[xyz.X, xyz.Y, xyz.Z].map((figure) => ({
-            text: isKnown(figure) ? significantText(figure.value, 3) : DASH,
+            text: isKnown(figure) ? words.numbers.significant(figure.value, 3) : DASH,
           })),
         ],
       ];
@@ -87,11 +86,12 @@ function curvePicture({ sheet, words }: SheetPage): PictureView[] {
   const at = (value: number): string => String(wavelengthNm(grid, values.indexOf(value)));
   const [lowest, highest] = [Math.min(...values), Math.max(...values)];
   const svg = spectralCurve({
+    decimalMark: words.numbers.mark,
     idPrefix: "curve",
     title: text.curveTitle,
     description: text.curveDescription(
-      significantText(lowest, 2),
-      significantText(highest, 2),
+      words.numbers.significant(lowest, 2),
+      words.numbers.significant(highest, 2),
       at(lowest),
       at(highest),
     ),
@@ -114,7 +114,8 @@ function curvePicture({ sheet, words }: SheetPage): PictureView[] {
           ]),
     ],
     wavelengthLabel: text.wavelength,
-    reflectanceLabel: (end) => (end < 1 ? text.reflectanceTo(String(end)) : text.reflectance),
+    reflectanceLabel: (end) =>
+      end < 1 ? text.reflectanceTo(words.numbers.plain(end)) : text.reflectance,
   });
   return [{ svg: asMarkup(svg), caption: text.curveTitle }];
 }

@@ -1,7 +1,6 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends } from "../quantities/interval.ts";
 import { valueText } from "../present/figure-text.ts";
-import { decimalText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { Block } from "../blocks/block.ts";
@@ -108,7 +107,7 @@ function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): Tab
     columns: [
       { head: text.columns.filling },
       ...(fill.fillings[0]?.holds ?? []).map(({ ml }) => ({
-        head: text.columns.container(decimalText(ml, 0)),
+        head: text.columns.container(words.numbers.decimal(ml, 0)),
         numeric: true,
       })),
       { head: text.columns.takes, numeric: true },

@@ -64,7 +64,9 @@ function inWhites(page: SheetPage): LineView[] {
     const days = textOf(page, `drying.inWhites.${white.slug}.touchDryDays`);
     return days === undefined ? [] : [text.inWhite(white.name, days)];
   });
-  return told.length === 0 ? [] : line(text.lines.whites, [`${upperFirst(told.join("; "))}.`]);
+  return told.length === 0
+    ? []
+    : line(text.lines.whites, [`${upperFirst(told.join(page.words.semicolon))}.`]);
 }
 
 /** That the colour as shown is a film which lets its ground through, or hid it. */

@@ -1,4 +1,4 @@
-import { significantText, quantityText } from "../words/number-text.ts";
+import { quantityText } from "../words/number-text.ts";
 import type { Block } from "../blocks/block.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import { benchTestCaution } from "../hazard/studio/bench-test.ts";
@@ -96,7 +96,7 @@ function statedText(
 ): string | undefined {
   if (stated === undefined) return undefined;
   const value = typeof stated === "object" && "value" in stated ? stated.value : stated;
-  return quantityText(value, (number) => significantText(number, digits), words.about);
+  return quantityText(value, (number) => words.numbers.significant(number, digits), words.about);
 }
 
 /** The test with what it takes to make it without harm. */

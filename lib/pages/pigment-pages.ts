@@ -113,7 +113,7 @@ function ownTable(
     {
       kind: "table",
       table: {
-        caption: `${text.caption}: ${words.families[family]}`,
+        caption: `${text.caption}${words.colon}${words.families[family]}`,
         columns: [
           { head: text.columns.pigment },
           { head: text.columns.index },

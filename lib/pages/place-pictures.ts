@@ -1,6 +1,5 @@
 import { isKnown } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
-import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
 import { placeInRange } from "../plots/place-in-range.ts";
 import type { Collection } from "../collection/collection.ts";
@@ -30,11 +29,12 @@ function placePicture(
   if (range === undefined || range.count < 2 || text === undefined) return [];
   if (!isKnown(figure)) return [];
   const { placeDescription, ends, box } = words.pages.range;
-  const printed = (value: number): string => decimalText(value, 0);
+  const printed = (value: number): string => words.numbers.decimal(value, 0);
   return [
     {
       svg: asMarkup(
         placeInRange({
+          decimalMark: words.numbers.mark,
           idPrefix: `place-${id}`,
           title,
           description: placeDescription(sheet.name, text, range.count, [
@@ -48,7 +48,7 @@ function placePicture(
           own: {
             value: figure.value as Quantity,
             standing: figure.standing,
-            text: `${sheet.name}: ${text}`,
+            text: `${sheet.name}${words.colon}${text}`,
           },
           range,
           legend: box(range.count),

@@ -10,7 +10,7 @@ import { rangeMap, type MapColour, type MapScale } from "../plots/range-map.ts";
 import { percentText } from "../present/mix-facts-text.ts";
 import { asMarkup, type CellView, type LinkView } from "../present/views.ts";
 import { isStatement } from "../quantities/statement.ts";
-import { decimalText } from "../words/number-text.ts";
+import { decimalText, type PrintedNumbers } from "../words/number-text.ts";
 import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
@@ -73,7 +73,7 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
     picture: {
       svg: asMarkup(wide.svg),
       narrow: asMarkup(narrow.svg),
-      caption: text.key(outlineWidth(reach)),
+      caption: text.key(outlineWidth(reach, context.words.numbers)),
     },
     scales: { wide: scaleText(wide.scale), narrow: scaleText(narrow.scale) },
     sections: [
@@ -101,9 +101,9 @@ function whiteLinks(shown: Reach, context: PageContext, { root }: PagePlace): Li
 }
 
 /** Middle of what the outlines' corners may be off, 68 %. */
-function outlineWidth({ levels }: Reach): string {
+function outlineWidth({ levels }: Reach, numbers: PrintedNumbers): string {
   const widths = levels.flatMap(({ all }) => all.corners.map(({ p68 }) => p68));
-  return decimalText(widths.length === 0 ? 0 : median(widths), 1);
+  return numbers.decimal(widths.length === 0 ? 0 : median(widths), 1);
 }
 
 function areaText({ value, p68 }: Told): string {

@@ -159,14 +159,20 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
       range.data.paints.some((other) => other.slug !== paint.slug && other.facts.warning.isUnknown),
     rows: [
       itself,
-      ...singles(paint, target, limits, range),
+      ...singles(paint, target, limits, range, context),
       ...recipes(paint, target, limits, range, context),
     ],
   };
 }
 
 /** Other tubes by themselves, as they were read. */
-function singles(paint: MixingPaint, target: Target, limits: MixLimits, range: MixingRange): Row[] {
+function singles(
+  paint: MixingPaint,
+  target: Target,
+  limits: MixLimits,
+  range: MixingRange,
+  { words }: PageContext,
+): Row[] {
   const near = range.data.paints.flatMap((other) => {
     const reading = range.masstone(other.slug);
     if (other.slug === paint.slug || other.kind !== paint.kind) return [];
@@ -187,7 +193,7 @@ function singles(paint: MixingPaint, target: Target, limits: MixLimits, range: M
     .map(({ other, difference, p68 }) => ({
       what: other.name,
       href: `colours/${other.slug}/`,
-      cells: [differenceText(difference, p68), ...paintCells(other)],
+      cells: [differenceText(difference, p68, words.numbers), ...paintCells(other)],
       ...(other.screen === undefined ? {} : { screen: other.screen }),
     }));
 }
@@ -263,13 +269,13 @@ function recipes(
         .map(({ mix, deltaE00: difference, p68, facts, contrast, shown }) => {
           const parts = toSmallest(volumeMix(mix, range) ?? mix);
           return {
-            what: mixPartsText(parts, range, text),
+            what: mixPartsText(parts, range, text, words.numbers),
             href: `bench/?${addressOf({ mix: parts, filmUm: Infinity, finish: "glossy", light: "daylight" })}`,
             cells: [
-              differenceText(difference, p68),
+              differenceText(difference, p68, words.numbers),
               lastsText(facts, text),
               driesText(facts, text),
-              hidesText(contrast, text),
+              hidesText(contrast, text, words.numbers),
             ],
             screen: shown,
           };

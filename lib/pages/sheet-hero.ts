@@ -49,7 +49,11 @@ function whiteWords(
         white.name,
         at === undefined || !isKnown(at.a) || !isKnown(at.b)
           ? text.notReached
-          : words.pages.sheet.tintDescription(level, at.a.value.toFixed(1), at.b.value.toFixed(1)),
+          : words.pages.sheet.tintDescription(
+              level,
+              words.numbers.decimal(at.a.value, 1),
+              words.numbers.decimal(at.b.value, 1),
+            ),
       );
     })
     .join(", ");

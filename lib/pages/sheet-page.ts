@@ -47,7 +47,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
       : sharedPicture(
           context,
           `colours/${sheet.slug}/`,
-          tints?.description ?? `${sheet.name}: ${madeOfText(sheet, words)}`,
+          tints?.description ?? `${sheet.name}${words.colon}${madeOfText(sheet, words)}`,
         )),
     name: sheet.name,
     madeOf: madeOf(sheet, words, place.root),
@@ -131,7 +131,7 @@ export function offerViews(
       },
     ];
   return sizes.map(({ ml, price: amount, unitPrice: unit }) => {
-    const size = `${ml}\u00a0ml`;
+    const size = `${words.numbers.plain(ml)}\u00a0ml`;
     if (amount === undefined || currency === undefined) return { text: size, size };
     const price = text.price(amount, currency);
     if (unit === undefined) return { text: `${size} ${price}`, size, price };

@@ -1,7 +1,6 @@
 import type { Block } from "../blocks/block.ts";
 import { blocksOf } from "../blocks/section-blocks.ts";
 import { isKnown } from "../quantities/figure.ts";
-import { decimalText, significantText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
@@ -58,7 +57,7 @@ function tubeTable({ sheet, words }: SheetPage): TableView {
   ): CellView =>
     isKnown(figure)
       ? {
-          text: significantText(
+          text: words.numbers.significant(
             typeof figure.value === "number" ? figure.value : figure.value[0],
             2,
           ),
@@ -150,13 +149,15 @@ function hidingPicture({ sheet, words }: SheetPage): PictureView[] {
   if (unhidden.length < FEWEST_UNHIDDEN || colour === undefined) return [];
   const text = words.pages.strength;
   const svg = hidingCurve({
+    decimalMark: words.numbers.mark,
     idPrefix: "hiding",
     title: text.hidingTitle,
     filmLabel: text.hidingFilm,
     contrastLabel: text.hidingRatio,
     description: text.hidingDescription(
       points.map(
-        ({ filmUm, contrastRatio }) => `${filmUm} \u00b5m ${decimalText(contrastRatio, 2)}`,
+        ({ filmUm, contrastRatio }) =>
+          `${filmUm} \u00b5m ${words.numbers.decimal(contrastRatio, 2)}`,
       ),
     ),
     label: sheet.name,

@@ -9,7 +9,7 @@ import {
 import type { ParticleModel } from "../optics/theory/particle-model.ts";
 import { OIL_INDICES, PARTICLE_GRID, RUN_COUNT } from "../optics/theory/particle-runs.ts";
 import type { TheoryLightness, TheoryTint } from "../optics/theory/mie-tint.ts";
-import { decimalText, quantityText, significantText } from "../words/number-text.ts";
+import { quantityText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { sourceName } from "../present/source-name.ts";
 import { standingWord } from "../present/standing-view.ts";
@@ -70,7 +70,13 @@ export function theoryPicture(context: PageContext, idPrefix: string): PictureVi
       label,
       lanes.flatMap((lane) =>
         lane.kind === "band"
-          ? [text.lane(lane.label, decimalText(lane.low, 0), decimalText(lane.high, 0))]
+          ? [
+              text.lane(
+                lane.label,
+                context.words.numbers.decimal(lane.low, 0),
+                context.words.numbers.decimal(lane.high, 0),
+              ),
+            ]
           : [],
       ),
     ),
@@ -79,6 +85,7 @@ export function theoryPicture(context: PageContext, idPrefix: string): PictureVi
   return {
     svg: asMarkup(
       bluenessRows({
+        decimalMark: context.words.numbers.mark,
         idPrefix,
         title,
         description: text.description(spoken),
@@ -122,14 +129,17 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
     const parts = [
       ...(filmed === undefined
         ? []
-        : [text.at(text.kinds.read, "440", decimalText(filmed.value, 2))]),
+        : [text.at(text.kinds.read, "440", context.words.numbers.decimal(filmed.value, 2))]),
       ...(blue === undefined
         ? []
         : [
             text.at(
               text.kinds.band,
               "440",
-              text.span(decimalText(blue.low, 2), decimalText(blue.high, 2)),
+              text.span(
+                context.words.numbers.decimal(blue.low, 2),
+                context.words.numbers.decimal(blue.high, 2),
+              ),
             ),
           ]),
     ];
@@ -137,6 +147,7 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
     return {
       svg: asMarkup(
         relativeScattering({
+          decimalMark: context.words.numbers.mark,
           idPrefix: `${idPrefix}-${white}`,
           title,
           description: text.description(title, parts),
@@ -172,7 +183,10 @@ export function theoryStatements(
         standing: standingWord("estimated", context.words),
       })),
     },
-    note: text.statementsNote(RUN_COUNT, `${decimalText(ROBUST_SHARE * 100, 0)}\u00a0%`),
+    note: text.statementsNote(
+      RUN_COUNT,
+      `${context.words.numbers.decimal(ROBUST_SHARE * 100, 0)}\u00a0%`,
+    ),
   };
 }
 
@@ -309,7 +323,7 @@ export function theoryInputs(context: PageContext): TableView | undefined {
   const text = context.words.pages.blacks.theory.inputs;
   if (whites.length + blacks.length === 0) return undefined;
   const um = (size: ParticleModel["sizeUm"]): string =>
-    quantityText(size, (value) => significantText(value, 2), context.words.about);
+    quantityText(size, (value) => context.words.numbers.significant(value, 2), context.words.about);
   const source = (key: string): string =>
     sourceName(key, context.records.sources.get(key), context.words.pages.sources.standings);
   return {
@@ -323,13 +337,13 @@ export function theoryInputs(context: PageContext): TableView | undefined {
     rows: [...whites, ...blacks].map(({ slug, sizeUm, sizeKind, spread, indices }): CellView[] => [
       { text: blackName(slug, context) },
       { text: um(sizeUm), note: text.sizeKinds[sizeKind] },
-      { text: spread.map((value) => decimalText(value, 2)).join("\u2013") },
+      { text: spread.map((value) => context.words.numbers.decimal(value, 2)).join("\u2013") },
       {
         text: [...new Set(indices.map(({ name }) => name))].join("; "),
         note: [...new Set(indices.map((index) => source(index.source)))].join("; "),
       },
     ]),
-    note: text.note(OIL_INDICES.map((index) => decimalText(index, 2))),
+    note: text.note(OIL_INDICES.map((index) => context.words.numbers.decimal(index, 2))),
   };
 }
 

@@ -10,7 +10,7 @@ import { mixableColours, type MixingRange } from "../mixing/mixing-range.ts";
 import { predictedMix, type PredictedMix } from "../mixing/prediction/predicted-mix.ts";
 import { axisUncertainty } from "../optics/fit/prediction-uncertainty.ts";
 import { isStatement } from "../quantities/statement.ts";
-import { decimalText } from "../words/number-text.ts";
+import { type PrintedNumbers } from "../words/number-text.ts";
 import { colourChoices, offeredLead, offeredOf, mixingWays } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
@@ -63,10 +63,12 @@ function letDowns(
         name,
         href: `${root}colours/${slug}/`,
         cells: steps.map(({ found }) =>
-          isStatement(found) ? { missing: text.colour } : stepCell(found),
+          isStatement(found) ? { missing: text.colour } : stepCell(found, words.numbers),
         ),
         said:
-          told === undefined || isStatement(told) ? "" : text.finding(munsellOf(told), width(told)),
+          told === undefined || isStatement(told)
+            ? ""
+            : text.finding(munsellOf(told), width(told, words.numbers)),
       };
     }),
   };
@@ -78,11 +80,11 @@ function letDowns(
       ]);
 }
 
-function stepCell({ spectrum, lab, uncertainty }: PredictedMix) {
+function stepCell({ spectrum, lab, uncertainty }: PredictedMix, { decimal }: PrintedNumbers) {
   const { srgb, displayP3 } = screenColours(tristimulus(spectrum, "D65/2"));
   return {
     colour: { hex: srgb.hex, displayP3: displayP3.css },
-    text: `L* ${decimalText(lab.L, 1)}, a* ${decimalText(lab.a, 1)}, b* ${decimalText(lab.b, 1)}, \u0394E \u00b1${decimalText(uncertainty.p68, 1)}`,
+    text: `L* ${decimal(lab.L, 1)}, a* ${decimal(lab.a, 1)}, b* ${decimal(lab.b, 1)}, \u0394E \u00b1${decimal(uncertainty.p68, 1)}`,
   };
 }
 
@@ -94,6 +96,6 @@ function munsellOf({ spectrum, lab, uncertainty }: PredictedMix): string {
   return isStatement(found) ? "\u2013" : found.text;
 }
 
-function width({ uncertainty }: PredictedMix): string {
-  return decimalText(uncertainty.p68, 1);
+function width({ uncertainty }: PredictedMix, { decimal }: PrintedNumbers): string {
+  return decimal(uncertainty.p68, 1);
 }

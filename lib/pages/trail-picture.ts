@@ -21,6 +21,7 @@ export function trailPicture({ sheet, words, context }: SheetPage): PictureView[
   );
   if (trails.length === 0) return [];
   const svg = tintTrail({
+    decimalMark: words.numbers.mark,
     idPrefix: "trail",
     title: text.trailTitle,
     description: text.trailDescription(trails.map(({ label }) => label)),

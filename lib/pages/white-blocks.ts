@@ -1,7 +1,6 @@
 import type { Block, LineView, WallBlock } from "../blocks/block.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { ends } from "../quantities/interval.ts";
-import { decimalText } from "../words/number-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { statement } from "../blocks/section-blocks.ts";
@@ -45,7 +44,9 @@ function whiteLines({ sheet, context, words }: SheetPage): LineView[] {
     (axis) =>
       (white: Sheet): string | undefined => {
         const figure = white.notations.masstone?.lab["D65/10"]?.[axis];
-        return figure !== undefined && isKnown(figure) ? decimalText(figure.value, 1) : undefined;
+        return figure !== undefined && isKnown(figure)
+          ? words.numbers.decimal(figure.value, 1)
+          : undefined;
       },
   );
   const parts = (white: Sheet): string | undefined => whiteningParts(white.slug, context)?.text;

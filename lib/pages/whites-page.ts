@@ -3,7 +3,7 @@ import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Block, BoardBlock } from "../blocks/block.ts";
 import type { WhitesPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
-import { decimalText, placesWithin } from "../words/number-text.ts";
+import { placesWithin } from "../words/number-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
@@ -144,7 +144,7 @@ function tintCell(sheet: Sheet, white: string, words: PageContext["words"]) {
     ...cell(ownColour(tint.atL["50"]), words.pages.sheetPage.notReached),
     ...(a === undefined || b === undefined
       ? {}
-      : { text: text.board.figures(decimalText(a, 1), decimalText(b, 1)) }),
+      : { text: text.board.figures(words.numbers.decimal(a, 1), words.numbers.decimal(b, 1)) }),
   };
 }
 
@@ -201,9 +201,16 @@ function trailPlot(
     const [a, b] = [value(atL["50"]?.a), value(atL["50"]?.b)];
     return a === undefined || b === undefined
       ? []
-      : [text.descriptionPart(sheet.name, decimalText(a, 1), decimalText(b, 1))];
+      : [
+          text.descriptionPart(
+            sheet.name,
+            words.numbers.decimal(a, 1),
+            words.numbers.decimal(b, 1),
+          ),
+        ];
   });
   const svg = tintTrail({
+    decimalMark: words.numbers.mark,
     idPrefix: `neutrals-${white.slug}`,
     width: WIDTH,
     title: text.picture(name),
@@ -255,7 +262,7 @@ function table(
     if (figure === undefined || !isKnown(figure))
       return { text: "\u2013", reason: standingWord("not stated", words).word };
     return {
-      text: decimalText(figure.value, placesWithin(figure.uncertainty, 1)),
+      text: words.numbers.decimal(figure.value, placesWithin(figure.uncertainty, 1)),
       standing: standingView(figure, words),
     };
   };

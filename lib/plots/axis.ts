@@ -14,8 +14,13 @@ const NUMBER_GAP = 3;
 const BETWEEN = 8;
 
 /** Axis below an area: tick marks and numbers on the page's ground. */
-export function axisBelow(area: Box, scale: Scale, ticks: Ticks): SvgNode[] {
-  const texts = ticks.values.map((value) => tickText(value, ticks.decimals));
+export function axisBelow(
+  area: Box,
+  scale: Scale,
+  ticks: Ticks,
+  decimalMark?: "." | ",",
+): SvgNode[] {
+  const texts = ticks.values.map((value) => tickText(value, ticks.decimals, decimalMark));
   const every = labelledEvery(texts, ticks.values.map(scale));
   return [
     hairline({ x: area.left, y: area.bottom }, { x: area.right, y: area.bottom }, "axis"),
@@ -39,13 +44,18 @@ export function axisBelow(area: Box, scale: Scale, ticks: Ticks): SvgNode[] {
 }
 
 /** Axis left of an area: numbers right-aligned, so that they line up by their last digit. */
-export function axisLeft(area: Box, scale: Scale, ticks: Ticks): SvgNode[] {
+export function axisLeft(
+  area: Box,
+  scale: Scale,
+  ticks: Ticks,
+  decimalMark?: "." | ",",
+): SvgNode[] {
   return [
     hairline({ x: area.left, y: area.top }, { x: area.left, y: area.bottom }, "axis"),
     ...ticks.values.flatMap((value) => [
       hairline({ x: area.left - TICK, y: scale(value) }, { x: area.left, y: scale(value) }, "axis"),
       textLine(
-        tickText(value, ticks.decimals),
+        tickText(value, ticks.decimals, decimalMark),
         { x: area.left - TICK - NUMBER_GAP, y: scale(value) + TEXT_SIZE * 0.35 },
         { role: "tick", anchor: "end" },
       ),

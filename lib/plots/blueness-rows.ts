@@ -97,7 +97,7 @@ export function bluenessRows(params: BluenessRows): string {
         ),
       ]),
       ...rows.flatMap((row, i) => laneLabels(row, i === 0 ? area.top : at(tops, i - 1))),
-      ...axisBelow(area, x, ticks),
+      ...axisBelow(area, x, ticks, params.decimalMark),
       ...textLines(
         below,
         { x: width, y: axisEnd + TEXT_SIZE },

@@ -75,6 +75,7 @@ function drawnHalf(
   top: number,
 ): { readonly nodes: readonly SvgNode[]; readonly bottom: number } {
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width: pictureWidth(params),
     top,
     ...sides,

@@ -48,6 +48,7 @@ export function hidingCurve(params: HidingCurve): string {
   const most = smallestHolding(FILM_SCALES, thickest, "film thickness");
   const width = pictureWidth(params);
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width,
     top: 0,
     areaHeight: AREA_HEIGHT,

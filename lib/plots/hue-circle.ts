@@ -70,7 +70,7 @@ export function hueCircle(params: HueCircle): string {
   const placed = points.flatMap((point) =>
     point.hue === null ? [] : [{ ...point, at: place(point.hue, point.chroma) }],
   );
-  const numbers = circleNumbers(centre, radius, most);
+  const numbers = circleNumbers(centre, radius, most, params.decimalMark);
   const letters = HUES.map((text, i) => ({
     text,
     at: place(5 + 10 * i, most * (1 + (RIM * 0.5) / radius)),
@@ -130,6 +130,7 @@ function circleNumbers(
   centre: Point,
   radius: number,
   most: (typeof CHROMA_SCALES)[number],
+  decimalMark: "." | "," | undefined,
 ): { readonly r: number; readonly text: string; readonly at: Point }[] {
   const { values, decimals } = ticksEvery(chromaTickStep(most), [0, most]);
   const aslant = -Math.PI / 10;
@@ -139,7 +140,7 @@ function circleNumbers(
       const r = (radius * value) / most;
       return {
         r,
-        text: tickText(value, decimals),
+        text: tickText(value, decimals, decimalMark),
         at: { x: centre.x + r * Math.sin(aslant), y: centre.y - r * Math.cos(aslant) },
       };
     });

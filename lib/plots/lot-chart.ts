@@ -52,6 +52,7 @@ export function lotChart(params: LotChart): string {
   );
   const domain = [Math.max(mean - reach * 1.06, floor), mean + reach * 1.06] as const;
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width,
     top: 0,
     areaHeight: AREA_HEIGHT,

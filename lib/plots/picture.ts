@@ -8,6 +8,8 @@ export interface PictureWords {
   readonly title: string;
   /** The text alternative: repeats what the picture shows. */
   readonly description: string;
+  /** Of numbers on its axes; a point unless given. */
+  readonly decimalMark?: "." | "," | undefined;
   /** Width in user units, 320 (a phone) unless given; text keeps its size, so a wider picture holds more. */
   readonly width?: number | undefined;
 }

@@ -70,7 +70,7 @@ export function placeInRange(params: PlaceInRange): string {
     [
       ...textLines(heading, { x: 0, y: TEXT_SIZE }, { role: "heading", bold: true }),
       ...drawnSpread(range, scale, line),
-      ...axisBelow(area, scale, ticks),
+      ...axisBelow(area, scale, ticks, params.decimalMark),
       ...ownMark(own, scale, line, width),
       ...textLines(low, { x: 0, y: endsTop + TEXT_SIZE * 0.8 }, { role: "caption" }),
       ...textLines(

@@ -16,6 +16,7 @@ export interface AxisWish {
 }
 
 export interface FrameWish {
+  readonly decimalMark?: "." | "," | undefined;
   readonly width: number;
   /** Where the frame begins in its picture. */
   readonly top: number;
@@ -47,7 +48,7 @@ export interface PlotFrame {
 
 /** The vertical axis is named above it, level, because words on their side are hard to read on a phone. */
 export function plotFrame(wish: FrameWish): PlotFrame {
-  const { width, inside } = wish;
+  const { width, inside, decimalMark } = wish;
   const above = wrappedLines(wish.y.label, width, TEXT_SIZE);
   const below = wrappedLines(wish.x.label, width, TEXT_SIZE);
   const lastNumber = textWidth(
@@ -82,8 +83,8 @@ export function plotFrame(wish: FrameWish): PlotFrame {
         ),
       ]),
       ...textLines(above, { x: 0, y: wish.top + TEXT_SIZE }, { role: "axis-label" }),
-      ...axisLeft(area, y, wish.y.ticks),
-      ...axisBelow(area, x, wish.x.ticks),
+      ...axisLeft(area, y, wish.y.ticks, decimalMark),
+      ...axisBelow(area, x, wish.x.ticks, decimalMark),
       ...textLines(
         below,
         { x: area.right, y: labelTop + TEXT_SIZE },

@@ -91,7 +91,7 @@ export function rangeRows(params: RangeRows): string {
         ),
         ...rows.map((row, i) => drawnRow(row, { x: x(row.at), y: rowY(i) }, area)),
       ]),
-      ...axisBelow(area, x, ticks),
+      ...axisBelow(area, x, ticks, params.decimalMark),
     ],
   );
 }

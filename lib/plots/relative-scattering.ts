@@ -42,6 +42,7 @@ export function relativeScattering(params: RelativeScattering): string {
   if (band.length < 2 && read.every((points) => points.length < 2))
     throw refusal("points of scattering", "none", "at least two");
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width: pictureWidth(params),
     top: 0,
     areaHeight: AREA_HEIGHT,

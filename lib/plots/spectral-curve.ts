@@ -58,6 +58,7 @@ export function spectralCurve(params: SpectralCurve): string {
   const scale = smallestHolding(REFLECTANCE_SCALES, highest, "reflectance factor");
   const width = pictureWidth(params);
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width,
     top: 0,
     areaHeight: params.areaHeight ?? AREA_HEIGHT,

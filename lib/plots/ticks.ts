@@ -38,7 +38,7 @@ export function ticksEvery(step: number, [low, high]: readonly [number, number])
 }
 
 /** A tick's number as printed: fixed decimals, so that the column lines up; a true minus sign. */
-export function tickText(value: number, decimals: number): string {
-  const digits = Math.abs(value).toFixed(decimals);
+export function tickText(value: number, decimals: number, decimalMark: "." | "," = "."): string {
+  const digits = Math.abs(value).toFixed(decimals).replace(".", decimalMark);
   return value < 0 && /[1-9]/.test(digits) ? `\u2212${digits}` : digits;
 }

@@ -76,6 +76,7 @@ export function tintTrail(params: TintTrail): string {
     throw refusal("points of a trail", "none", "at least one");
   const { a, b, step } = params.frame ?? fittedFrame(trails);
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width: pictureWidth(params),
     top: 0,
     inside: MARK_RADIUS + 2,

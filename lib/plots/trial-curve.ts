@@ -30,6 +30,7 @@ export function trialCurve(params: TrialCurve): string {
     throw refusal("points of a trial", String(points.length), "at least two, on two days");
   const width = pictureWidth(params);
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width,
     top: 0,
     areaHeight: AREA_HEIGHT,

@@ -65,6 +65,7 @@ export function valueChromaSlice(params: ValueChromaSlice): string {
   // The column takes its share of the axis below 0, where no colour can lie.
   const from = (-most * column) / (width - NUMBERS - column);
   const frame = plotFrame({
+    decimalMark: params.decimalMark,
     width,
     top: 0,
     areaHeight: params.areaHeight ?? 260,

@@ -1,10 +1,15 @@
 import { isInterval, type Quantity } from "../quantities/interval.ts";
 import { figureForm } from "../sheet/declaration.ts";
 import { BATCH_LINES } from "../sheet/oil/oil-figures.ts";
-import { decimalText, quantityText, significantText } from "../words/number-text.ts";
+import { quantityText, type PrintedNumbers } from "../words/number-text.ts";
 
 /** A line of a batch that the browser reckons, rounded as the sheet rounds the same figure. */
-export function batchFigureText(key: string, quantity: Quantity, about: string): string {
+export function batchFigureText(
+  key: string,
+  quantity: Quantity,
+  about: string,
+  numbers: PrintedNumbers,
+): string {
   const line = key.replace(/\.\d+$/, "");
   if (!isLine(line)) throw new RangeError(`${key} is no line of a batch`);
   const { kind, digits } = figureForm(BATCH_LINES[line]);
@@ -12,7 +17,7 @@ export function batchFigureText(key: string, quantity: Quantity, about: string):
   return quantityText(
     quantity,
     (value) =>
-      kind === "significant" ? significantText(value, places) : decimalText(value, digits),
+      kind === "significant" ? numbers.significant(value, places) : numbers.decimal(value, digits),
     about,
   );
 }

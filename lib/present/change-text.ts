@@ -78,7 +78,7 @@ function saidText(
   if (own === undefined) return text.figureWent(text.said[what], old ?? "");
   return old === undefined
     ? text.figureCame(text.said[what], own)
-    : `${text.said[what]}: ${text.renamed(old, own)}`;
+    : `${text.said[what]}${words.colon}${text.renamed(old, own)}`;
 }
 
 function listTexts(

@@ -154,8 +154,9 @@ function otherText(
 
 /** A limit as its author wrote it, with the unit of the figure. */
 function limitText(value: number, row: FigureRow, unit: string, words: Words): string {
-  if (row.kind === "share") return `${Number((value * 100).toPrecision(12))}\u00a0%`;
-  const number = String(value).replace("-", "\u2212");
+  if (row.kind === "share")
+    return `${words.numbers.plain(Number((value * 100).toPrecision(12)))}\u00a0%`;
+  const number = words.numbers.plain(value).replace("-", "\u2212");
   const symbol = unitText(unit, words, number);
   return symbol === "" ? number : `${number}\u00a0${symbol}`;
 }

@@ -1,13 +1,7 @@
 import type { Amount, Known } from "../quantities/figure.ts";
 import { isInterval, type Quantity } from "../quantities/interval.ts";
 import type { FigureRow } from "../sheet/figure-table.ts";
-import {
-  daysText,
-  decimalText,
-  placesWithin,
-  quantityText,
-  significantText,
-} from "../words/number-text.ts";
+import { placesWithin, quantityText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 
 /** What of a figure is printed. */
@@ -32,17 +26,17 @@ function roundedText(row: FigureRow, figure: Printed, words: Words): string {
   if (!isQuantity(value))
     return words.series(
       value.length,
-      significantText(Math.min(...value), 2),
-      significantText(Math.max(...value), 2),
+      words.numbers.significant(Math.min(...value), 2),
+      words.numbers.significant(Math.max(...value), 2),
     );
   switch (row.kind) {
     case "share":
-      return `${quantityText(value, (share) => decimalText(share * 100, sharePlaces(share, figure, row)), words.about)}\u00a0%`;
+      return `${quantityText(value, (share) => words.numbers.decimal(share * 100, sharePlaces(share, figure, row)), words.about)}\u00a0%`;
     case "significant":
       return quantityText(
         value,
         (number) =>
-          significantText(
+          words.numbers.significant(
             number,
             isInterval(value) ? Math.min(row.digits, ESTIMATE_DIGITS) : row.digits,
             uncertainty,
@@ -50,11 +44,11 @@ function roundedText(row: FigureRow, figure: Printed, words: Words): string {
         words.about,
       );
     case "days":
-      return quantityText(value, daysText, words.about);
+      return quantityText(value, words.numbers.days, words.about);
     default:
       return quantityText(
         value,
-        (number) => decimalText(number, placesWithin(uncertainty, row.digits)),
+        (number) => words.numbers.decimal(number, placesWithin(uncertainty, row.digits)),
         words.about,
       );
   }

@@ -5,7 +5,7 @@ import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
 import { OPACITY_FILM } from "../optics/films/opacity.ts";
 import type { Interval } from "../quantities/interval.ts";
 import { moneyFormat } from "../words/money-format.ts";
-import { decimalText, quantityText } from "../words/number-text.ts";
+import { type PrintedNumbers, quantityText } from "../words/number-text.ts";
 import type { MixFacts } from "../mixing/prediction/mix-facts.ts";
 import type { Words } from "../words/words.ts";
 
@@ -14,6 +14,7 @@ type MixText = Words["pages"]["mixing"];
 /** What mixtures are told in, and in which language prices are written. */
 export interface MixWords {
   readonly text: MixText;
+  readonly numbers: PrintedNumbers;
   readonly language: string;
 }
 
@@ -30,7 +31,7 @@ export function factRows(
   return [
     [notations.lasts, lastsText(facts, text)],
     [notations.dries, driesText(facts, text)],
-    [notations.hides, hidesText(contrast, text)],
+    [notations.hides, hidesText(contrast, text, words.numbers)],
     [notations.warning, warningText(facts, text)],
     [notations.price, priceText(facts, currency, words)],
   ];
@@ -39,7 +40,9 @@ export function factRows(
 export function lastsText({ lightfastness }: MixFacts, { facts }: MixText): string {
   const { text, of, unknown } = lightfastness;
   const known = text === undefined ? [] : [facts.weakest(text, of ?? "")];
-  return [...known, ...(unknown.length === 0 ? [] : [facts.unknown(unknown)])].join("; ");
+  return [...known, ...(unknown.length === 0 ? [] : [facts.unknown(unknown)])].join(
+    facts.semicolon,
+  );
 }
 
 export function driesText({ dryingDays, dryingUnknown }: MixFacts, { facts }: MixText): string {
@@ -48,7 +51,11 @@ export function driesText({ dryingDays, dryingUnknown }: MixFacts, { facts }: Mi
 }
 
 /** Of a film as thick as sheets judge opacity by. */
-export function hidesText(contrast: JudgedMix["contrast"], text: MixText): string {
+export function hidesText(
+  contrast: JudgedMix["contrast"],
+  text: MixText,
+  numbers: PrintedNumbers,
+): string {
   if (contrast === undefined) return text.facts.notKnown;
   const ratio = contrastRange(contrast);
   const [least, most] = ratio;
@@ -58,7 +65,10 @@ export function hidesText(contrast: JudgedMix["contrast"], text: MixText): strin
       : most < HIDING_CONTRAST_RATIO
         ? "does not hide"
         : "may hide";
-  return text.facts.hiding[verdict](contrastText(ratio), text.micrometres(OPACITY_FILM.um));
+  return text.facts.hiding[verdict](
+    contrastText(ratio, numbers),
+    text.micrometres(OPACITY_FILM.um),
+  );
 }
 
 /** What the contrast ratio [1] of a film may be, 68 %: no more than 1, at which no eye tells the two grounds apart. */
@@ -71,10 +81,10 @@ export function contrastRange({
 }
 
 /** "0.94\u20130.96", "0.99\u20131": two places, the rest cut off, so that what falls short of the limit reads so. */
-export function contrastText(ratio: Interval): string {
+export function contrastText(ratio: Interval, numbers: PrintedNumbers): string {
   return quantityText(
     ratio,
-    (end) => (end === 1 ? "1" : decimalText(Math.floor(100 * end + ROUNDING) / 100, 2)),
+    (end) => (end === 1 ? "1" : numbers.decimal(Math.floor(100 * end + ROUNDING) / 100, 2)),
     "",
   ).trim();
 }
@@ -87,13 +97,15 @@ export function warningText(
   { facts }: MixText,
 ): string {
   const said = facts.warning(signal, metals);
-  return warningUnknown.length === 0 ? said : `${said}; ${facts.unknown(warningUnknown)}`;
+  return warningUnknown.length === 0
+    ? said
+    : `${said}${facts.semicolon}${facts.unknown(warningUnknown)}`;
 }
 
 export function priceText(
   { pricePer10Ml, restricted }: MixFacts,
   currency: string | undefined,
-  { text, language }: MixWords,
+  { text, language }: Omit<MixWords, "numbers">,
 ): string {
   if (restricted.length > 0) return text.facts.restricted(restricted);
   if (pricePer10Ml === undefined || currency === undefined) return text.facts.notKnown;
@@ -112,6 +124,6 @@ export function percentText({ value, p68 }: Told): string {
 }
 
 /** A difference with its 68 % [Delta-E00]. */
-export function differenceText(difference: number, p68: number): string {
-  return `\u0394E\u00a0${decimalText(difference, 1)}\u00a0\u00b1${decimalText(Math.max(p68, 0.1), 1)}`;
+export function differenceText(difference: number, p68: number, numbers: PrintedNumbers): string {
+  return `\u0394E\u00a0${numbers.decimal(difference, 1)}\u00a0\u00b1${numbers.decimal(Math.max(p68, 0.1), 1)}`;
 }

@@ -2,23 +2,24 @@
 import type { Mix } from "../mixing/mix.ts";
 import type { MixingRange } from "../mixing/mixing-range.ts";
 import type { Words } from "../words/words.ts";
-import { significantText } from "../words/number-text.ts";
+import type { PrintedNumbers } from "../words/number-text.ts";
 
 /** "Parts by volume: Titanium White 30, Bone Black 2, Raw Umber 1", the largest first, the smallest as one. */
 export function mixPartsText(
   mix: Mix,
   range: MixingRange,
   { recipes }: Words["pages"]["mixing"],
+  numbers: PrintedNumbers,
 ): string {
   const { colours, white } = toSmallest(mix);
   const parts = [...(white.parts > 0 ? [white] : []), ...colours].toSorted(
     (one, other) => other.parts - one.parts,
   );
   const unit = mix.by === "volume" ? recipes.parts : recipes.partsMass;
-  return `${unit}: ${parts
+  return `${unit}${recipes.colon}${parts
     .map(
       ({ slug, parts: own }) =>
-        `${range.paint(slug)?.name ?? slug}\u00a0${significantText(own, 2)}`,
+        `${range.paint(slug)?.name ?? slug}\u00a0${numbers.significant(own, 2)}`,
     )
     .join(", ")}`;
 }

@@ -1,6 +1,5 @@
 import { isKnown, type Amount, type Known } from "../quantities/figure.ts";
 import type { FigureEntry } from "../sheet/figure-entries.ts";
-import { significantText } from "../words/number-text.ts";
 import { unitText, valueText } from "./figure-text.ts";
 import { standingView } from "./standing-view.ts";
 import type { LinkView, PropertyView } from "./views.ts";
@@ -30,7 +29,7 @@ export function propertyView(
     ...(unit === "" ? {} : { unit }),
     standing: standingView(figure, words),
     ...(worthSaying(figure)
-      ? { note: `\u00b1\u00a0${significantText(figure.uncertainty, 1)}` }
+      ? { note: `\u00b1\u00a0${words.numbers.significant(figure.uncertainty, 1)}` }
       : {}),
     method: words.method(figure.method),
     ...(figure.source === undefined ? {} : { source: sourceLink(figure.source) }),

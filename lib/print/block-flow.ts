@@ -75,7 +75,7 @@ const LAID: Laid = {
   ],
   lines: ({ lines }, style) => [
     list(
-      lines.map((line) => ({ runs: lineRuns(line) })),
+      lines.map((line) => ({ runs: lineRuns(line, style) })),
       style,
       { marker: "" },
     ),
@@ -152,9 +152,9 @@ function standingRuns({ word }: StandingView): Run[] {
   return quiet(` ${word}`);
 }
 
-function lineRuns({ name, sentences }: LineView): Run[] {
+function lineRuns({ name, sentences }: LineView, { words }: PaperStyle): Run[] {
   return [
-    ...bold(`${name}: `),
+    ...bold(`${name}${words.colon}`),
     ...sentences.flatMap(({ text, standing }, i): Run[] => [
       ...prose(i === 0 ? text : ` ${text}`),
       ...(standing === undefined ? [] : standingRuns(standing)),

@@ -116,11 +116,11 @@ function backParagraphs(
       ),
     );
   const told = CARD_FACTS.map(
-    (name) => `${facts[name].name}: ${words.lowerFirst(facts[name].text)}`,
+    (name) => `${facts[name].name}${words.colon}${words.lowerFirst(facts[name].text)}`,
   );
   return [
     ...(left.sentence ? [said(sans(content.sentence))] : []),
-    ...(left.facts ? [said(sans(`${told.join("; ")}.`))] : []),
+    ...(left.facts ? [said(sans(`${told.join(words.semicolon)}.`))] : []),
     ...(label.signalWords.length === 0 ? [] : [said(bold(label.signalWords.join(" \u00b7 ")), 2)]),
     ...statements(label.statements),
     ...statements(label.precautions),

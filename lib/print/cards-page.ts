@@ -3,7 +3,6 @@ import { pageHead } from "../pages/site-frame.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { CardsPageView } from "../present/card-views.ts";
-import { decimalText } from "../words/number-text.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
 import type { LaidCard } from "./card-layout.ts";
 import { faceSvg } from "./card-face-svg.ts";
@@ -56,7 +55,8 @@ export function cardsPage(
     },
     records,
   } = context;
-  const mm = (length: number): string => decimalText(length, Number.isInteger(length) ? 0 : 1);
+  const mm = (length: number): string =>
+    context.words.numbers.decimal(length, Number.isInteger(length) ? 0 : 1);
   const pages = cardPages(cards);
   const isLast = nth === pages.length - 1;
   const { laid, faults } = laidAndFaults((pages[nth] ?? []).map(laidOf));

@@ -12,7 +12,6 @@ import type { Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { WORDS } from "../words/languages.ts";
 import { unitPriceText } from "../words/money-format.ts";
-import { decimalText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 import type { PackageSize } from "./package-size.ts";
 import { leadingLanguage, sheetNamedIn } from "./sheet-in-language.ts";
@@ -112,7 +111,7 @@ export function packageLabelContent(
     facts: size.languages
       .flatMap((language) => factLines(worded.sheet, language, context))
       .filter(isNew),
-    contents: `${decimalText(size.ml, Number.isInteger(size.ml) ? 0 : 1)}\u00a0ml`,
+    contents: `${words.numbers.decimal(size.ml, Number.isInteger(size.ml) ? 0 : 1)}\u00a0ml`,
     lot: lotLine(size.languages, leading, lot),
     ...(price === undefined ? {} : { price }),
     ...(own?.ean === undefined ? {} : { ean: own.ean }),

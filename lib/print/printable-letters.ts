@@ -5,10 +5,11 @@ import { FACES, fontBytes, fontFile, SUBSETS, type Face, type Subset } from "./p
 /** Stands on paper in place of a letter that the fonts lack: seen at once, and no letter of any name. */
 export const MISSING_LETTER = "[?]";
 
-/** A text as a face can set it: a space for a tab or a line's end, `[?]` for each letter that the fonts lack. */
+/** A text as a face can set it: a space for a tab or a line's end, one that keeps a line together for a narrow one, `[?]` for each letter that the fonts lack. */
 export function printable(text: string, face: Face): string {
   return Array.from(text, (character) => {
     if (subsetOf(face, codeOf(character)) !== undefined) return character;
+    if (/[\u00a0\u202f]/.test(character)) return "\u00a0";
     return /\s/.test(character) ? " " : MISSING_LETTER;
   }).join("");
 }

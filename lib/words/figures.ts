@@ -1,3 +1,4 @@
+import { printedNumbers } from "./number-text.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
 import { OPACITY_FILM } from "../optics/films/opacity.ts";
 import type { Language } from "../records/schema/terms.ts";
@@ -203,9 +204,9 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
     es: "Rendimiento",
     gloss: {
       en: `area that one millilitre from the tube hides, to a contrast ratio of ${HIDING_CONTRAST_RATIO}`,
-      de: `Fläche, die ein Milliliter aus der Tube deckt, bis zu einem Kontrastverhältnis von ${HIDING_CONTRAST_RATIO}`,
-      fr: `surface que couvre un millilitre sorti du tube, à un rapport de contraste de ${HIDING_CONTRAST_RATIO}`,
-      es: `superficie que cubre un mililitro salido del tubo, a una relación de contraste de ${HIDING_CONTRAST_RATIO}`,
+      de: `Fläche, die ein Milliliter aus der Tube deckt, bis zu einem Kontrastverhältnis von ${printedNumbers(",").plain(HIDING_CONTRAST_RATIO)}`,
+      fr: `surface que couvre un millilitre sorti du tube, à un rapport de contraste de ${printedNumbers(",").plain(HIDING_CONTRAST_RATIO)}`,
+      es: `superficie que cubre un mililitro salido del tubo, a una relación de contraste de ${printedNumbers(",").plain(HIDING_CONTRAST_RATIO)}`,
     },
   },
   extendedFromL: {
@@ -295,9 +296,9 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
     es: "Relación de contraste",
     gloss: {
       en: "1.00 means that nothing of a black-and-white chart shows through",
-      de: "1.00 heißt, dass von einer schwarzweißen Prüfkarte nichts durchscheint",
-      fr: "1.00 veut dire que rien d’une carte noire et blanche ne transparaît",
-      es: "1.00 quiere decir que nada de una carta en blanco y negro se transparenta",
+      de: "1,00 heißt, dass von einer schwarzweißen Prüfkarte nichts durchscheint",
+      fr: "1,00 veut dire que rien d’une carte noire et blanche ne transparaît",
+      es: "1,00 quiere decir que nada de una carta en blanco y negro se transparenta",
     },
   },
   hidingFilm: {
@@ -307,9 +308,9 @@ const FIGURES: Readonly<Record<FigureWord, InEach & { readonly gloss?: InEach }>
     es: "Película que cubre",
     gloss: {
       en: `dry film with a contrast ratio of ${HIDING_CONTRAST_RATIO}`,
-      de: `trockener Film mit einem Kontrastverhältnis von ${HIDING_CONTRAST_RATIO}`,
-      fr: `film sec dont le rapport de contraste est de ${HIDING_CONTRAST_RATIO}`,
-      es: `película seca con una relación de contraste de ${HIDING_CONTRAST_RATIO}`,
+      de: `trockener Film mit einem Kontrastverhältnis von ${printedNumbers(",").plain(HIDING_CONTRAST_RATIO)}`,
+      fr: `film sec dont le rapport de contraste est de ${printedNumbers(",").plain(HIDING_CONTRAST_RATIO)}`,
+      es: `película seca con una relación de contraste de ${printedNumbers(",").plain(HIDING_CONTRAST_RATIO)}`,
     },
   },
   scatteringPower: {

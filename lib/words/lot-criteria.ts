@@ -1,6 +1,6 @@
 import type { Criterion } from "../lots/judgement.ts";
 import type { Interval } from "../quantities/interval.ts";
-import { decimalText } from "./number-text.ts";
+import type { PrintedNumbers } from "./number-text.ts";
 
 /** What is held against the standard: its name, its unit, and to how many places it is rounded. */
 export type Criteria = Readonly<
@@ -28,11 +28,16 @@ export function criteriaIn(names: Readonly<Record<Criterion, string>>, ofOil: st
 /** Figures of the criteria as sentences of a language give them. @param words of limits; `beforeUnit` parts number and unit. */
 export function criterionFigures(
   criteria: Criteria,
-  words: { readonly atMost: string; readonly to: string; readonly beforeUnit: string },
+  words: {
+    readonly atMost: string;
+    readonly to: string;
+    readonly beforeUnit: string;
+    readonly numbers: PrintedNumbers;
+  },
 ) {
   const figure = (of: Criterion, numbers: (text: (value: number) => string) => string): string => {
     const { unit, places } = criteria[of];
-    return `${numbers((value) => decimalText(value, places))}${words.beforeUnit}${unit}`;
+    return `${numbers((value) => words.numbers.decimal(value, places))}${words.beforeUnit}${unit}`;
   };
   const figureOf = (of: Criterion, value: number): string => figure(of, (text) => text(value));
   return {

@@ -8,8 +8,8 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   "1 - PVC": { de: "1 - PVK", fr: "1 - CPV", es: "1 - PVC" },
   "{a} % of metal in it, as recorded": {
     de: "{a} % Metall darin, wie aufgezeichnet",
-    fr: "{a} % de métal, selon les relevés",
-    es: "{a} % de metal, según los registros",
+    fr: "{a}\u00a0% de métal, selon les relevés",
+    es: "{a}\u00a0% de metal, según los registros",
   },
   "10 000 / film that hides [µm] x volume solids": {
     de: "10 000 / deckender Film [µm] x Festkörpervolumen",
@@ -67,9 +67,9 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "sumas CIE de {a}, {b}, observador de 10° de CIE 2006",
   },
   "CPVC = 1/(1 + OA rho/93.5)": {
-    de: "KPVK = 1/(1 + ÖZ rho/93.5)",
-    fr: "CPVC = 1/(1 + PH rho/93.5)",
-    es: "CPVC = 1/(1 + AA rho/93.5)",
+    de: "KPVK = 1/(1 + ÖZ rho/93,5)",
+    fr: "CPVC = 1/(1 + PH rho/93,5)",
+    es: "CPVC = 1/(1 + AA rho/93,5)",
   },
   "CPVC x dispersion factor": {
     de: "KPVK x Dispergierfaktor",
@@ -83,7 +83,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "CSS colour, approximate: adapted from {a}": {
     de: "CSS-Farbe, angenähert: aus {a} angepasst",
-    fr: "couleur CSS, approchée : adaptée de {a}",
+    fr: "couleur CSS, approchée\u202f: adaptée de {a}",
     es: "color CSS, aproximado: adaptado de {a}",
   },
   "Delta-E00 of {a} and {b} carried over by CAT16": {
@@ -98,7 +98,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "ISCC-NBS block of the Munsell notation, approximate: adapted from {a}": {
     de: "ISCC-NBS-Block der Munsell-Notation, angenähert: aus {a} angepasst",
-    fr: "bloc ISCC-NBS de la notation Munsell, approché : adapté de {a}",
+    fr: "bloc ISCC-NBS de la notation Munsell, approché\u202f: adapté de {a}",
     es: "bloque ISCC-NBS de la notación Munsell, aproximado: adaptado de {a}",
   },
   "K and S from films of {a} µm over the workshop's own opacity chart as read (Y {b} and {c}, {d})":
@@ -282,7 +282,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "clumps hold oil: factor by pigment and dispersion": {
     de: "Agglomerate halten Öl fest: Faktor nach Pigment und Anreiben",
-    fr: "les amas retiennent de l’huile : facteur selon le pigment et le broyage",
+    fr: "les amas retiennent de l’huile\u202f: facteur selon le pigment et le broyage",
     es: "los grumos retienen aceite: factor por pigmento y molienda",
   },
   "condition of the trial": {
@@ -312,7 +312,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "for {a} µm, gloss included: thinnest film of contrast ratio {b}": {
     de: "für {a} µm, mit Glanz: dünnster Film mit Kontrastverhältnis {b}",
-    fr: "pour {a} µm, reflet inclus : film le plus mince de rapport de contraste {b}",
+    fr: "pour {a} µm, reflet inclus\u202f: film le plus mince de rapport de contraste {b}",
     es: "para {a} µm, brillo incluido: la película más fina con relación de contraste {b}",
   },
   "from Lab": { de: "aus Lab", fr: "depuis Lab", es: "a partir de Lab" },
@@ -383,13 +383,13 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "oil added until {a} % of the dry film is oil / volume of the wet paint": {
     de: "zugesetztes Öl, bis {a} % des trockenen Films Öl sind / Volumen der nassen Farbe",
-    fr: "huile ajoutée jusqu’à ce que {a} % du film sec soit de l’huile / volume de la peinture fraîche",
-    es: "aceite añadido hasta que el {a} % de la película seca sea aceite / volumen de la pintura húmeda",
+    fr: "huile ajoutée jusqu’à ce que {a}\u00a0% du film sec soit de l’huile / volume de la peinture fraîche",
+    es: "aceite añadido hasta que el {a}\u00a0% de la película seca sea aceite / volumen de la pintura húmeda",
   },
   "oil index / 1.1 to 2": {
-    de: "Ölindex / 1.1 bis 2",
-    fr: "indice d’huile / 1.1 à 2",
-    es: "índice de aceite / de 1.1 a 2",
+    de: "Ölindex / 1,1 bis 2",
+    fr: "indice d’huile / 1,1 à 2",
+    es: "índice de aceite / de 1,1 a 2",
   },
   "oil index x density of the pigment": {
     de: "Ölindex x Dichte des Pigments",
@@ -413,7 +413,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "opacity of a film of {a} µm, by how much it scatters: it is too dark for the contrast ratio": {
     de: "Deckvermögen eines Films von {a} µm, danach, wie stark er streut: Für das Kontrastverhältnis ist er zu dunkel",
-    fr: "opacité d’un film de {a} µm, selon ce qu’il diffuse : il est trop sombre pour le rapport de contraste",
+    fr: "opacité d’un film de {a} µm, selon ce qu’il diffuse\u202f: il est trop sombre pour le rapport de contraste",
     es: "opacidad de una película de {a} µm, por cuánto dispersa: es demasiado oscura para la relación de contraste",
   },
   "over white, gloss excluded": {
@@ -448,13 +448,13 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "renotation, interpolated in LCHab, approximate: adapted from {a}": {
     de: "Renotation, in LCHab interpoliert, angenähert: aus {a} angepasst",
-    fr: "renotation, interpolée en LCHab, approchée : adaptée de {a}",
+    fr: "renotation, interpolée en LCHab, approchée\u202f: adaptée de {a}",
     es: "renotación, interpolada en LCHab, aproximada: adaptada de {a}",
   },
   "rub-out figure x 1.1 to 2": {
-    de: "Ölzahl (angerieben) x 1.1 bis 2",
-    fr: "prise d’huile au couteau x 1.1 à 2",
-    es: "absorción a espátula x de 1.1 a 2",
+    de: "Ölzahl (angerieben) x 1,1 bis 2",
+    fr: "prise d’huile au couteau x 1,1 à 2",
+    es: "absorción a espátula x de 1,1 a 2",
   },
   "share by mass over density": {
     de: "Masseanteil durch Dichte",
@@ -483,8 +483,8 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "surface light of an oil film taken off and put on: {a} % of it for satin": {
     de: "Oberflächenlicht eines Ölfilms abgezogen und zugegeben: {a} % davon für seidenmatt",
-    fr: "lumière de surface d’un film d’huile ôtée et ajoutée : {a} % pour le satiné",
-    es: "luz de superficie de una película de aceite restada y sumada: {a} % para el satinado",
+    fr: "lumière de surface d’un film d’huile ôtée et ajoutée\u202f: {a}\u00a0% pour le satiné",
+    es: "luz de superficie de una película de aceite restada y sumada: {a}\u00a0% para el satinado",
   },
   "surface light of an oil film taken off the predicted tint": {
     de: "Oberflächenlicht eines Ölfilms von der vorhergesagten Aufhellung abgezogen",
@@ -534,12 +534,12 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "the workshop's own trial: {a} part to {b} parts of {c}": {
     de: "eigener Versuch der Werkstatt: {a} Teil auf {b} Teile {c}",
-    fr: "essai de l’atelier : {a} partie pour {b} parties de {c}",
+    fr: "essai de l’atelier\u202f: {a} partie pour {b} parties de {c}",
     es: "ensayo propio del taller: {a} parte por {b} partes de {c}",
   },
   "the workshop's own trial: {a}": {
     de: "eigener Versuch der Werkstatt: {a}",
-    fr: "essai de l’atelier : {a}",
+    fr: "essai de l’atelier\u202f: {a}",
     es: "ensayo propio del taller: {a}",
   },
   "two-constant fit through all drawdowns": {
@@ -555,9 +555,9 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     },
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of dry pigment: what S hardly passes (97.5 %), by wavelength":
     {
-      de: "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil trockenes Pigment: was S kaum übersteigt (97.5 %), nach Wellenlänge",
-      fr: "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de pigment sec : ce que S ne dépasse guère (97.5 %), par longueur d’onde",
-      es: "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pigmento seco: lo que S apenas supera (97.5 %), por longitud de onda",
+      de: "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil trockenes Pigment: was S kaum übersteigt (97,5 %), nach Wellenlänge",
+      fr: "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de pigment sec\u202f: ce que S ne dépasse guère (97,5\u00a0%), par longueur d’onde",
+      es: "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pigmento seco: lo que S apenas supera (97,5\u00a0%), por longitud de onda",
     },
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint, by wavelength":
     {
@@ -567,9 +567,9 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     },
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint: what S hardly passes (97.5 %), by wavelength":
     {
-      de: "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil Farbe: was S kaum übersteigt (97.5 %), nach Wellenlänge",
-      fr: "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de peinture : ce que S ne dépasse guère (97.5 %), par longueur d’onde",
-      es: "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pintura: lo que S apenas supera (97.5 %), por longitud de onda",
+      de: "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil Farbe: was S kaum übersteigt (97,5 %), nach Wellenlänge",
+      fr: "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de peinture\u202f: ce que S ne dépasse guère (97,5\u00a0%), par longueur d’onde",
+      es: "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pintura: lo que S apenas supera (97,5\u00a0%), por longitud de onda",
     },
   "usual range of {a} oil": {
     de: "üblicher Bereich dieses Öls ({a})",

@@ -37,6 +37,25 @@ export function placesWithin(uncertainty: number | undefined, places: number): n
   return Math.min(places, Math.max(0, -Math.floor(Math.log10(uncertainty))));
 }
 
+/** What stands between the whole of a number and its decimals. */
+export type DecimalMark = "." | ",";
+
+/** Numbers as a language prints them; those of data keep their point. */
+export function printedNumbers(mark: DecimalMark) {
+  const marked = (text: string): string => text.replace(".", mark);
+  return {
+    mark,
+    decimal: (value: number, places: number): string => marked(decimalText(value, places)),
+    significant: (value: number, digits: number, uncertainty?: number): string =>
+      marked(significantText(value, digits, uncertainty)),
+    days: (value: number): string => marked(daysText(value)),
+    /** One that is printed as it was written down. */
+    plain: (value: number): string => marked(String(value)),
+  };
+}
+
+export type PrintedNumbers = ReturnType<typeof printedNumbers>;
+
 /** One number, or an estimate as its two ends; ends that read alike are "about" one. */
 export function quantityText(
   quantity: Quantity,

@@ -2,39 +2,51 @@
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import { upperFirst } from "./letter-case.ts";
-import { decimalText, quantityText, significantText } from "./number-text.ts";
+import { quantityText, type PrintedNumbers } from "./number-text.ts";
 
 const SPACE = "\u00a0";
 
-/** Figures in sentences of a language. @param about its word before an estimate whose two ends read alike. */
-export function printedFigures(about: string) {
+/**
+ * Figures in sentences of a language.
+ * @param about its word before an estimate whose two ends read alike.
+ * @param numbers how it prints a number.
+ */
+export function printedFigures(about: string, numbers: PrintedNumbers) {
   const text = (quantity: Quantity, print: (value: number) => string): string =>
     quantityText(quantity, print, about);
   const decimals = (quantity: Quantity, places: number): string =>
-    text(quantity, (value) => decimalText(value, places));
+    text(quantity, (value) => numbers.decimal(value, places));
   /** To significant digits, without zeros after the last one that counts: an estimate's 3 days are not 3.0. */
   const significant = (quantity: Quantity, digits: number): string =>
-    text(quantity, (value) => tidy(value, digits));
+    text(quantity, (value) => tidy(numbers.significant(value, digits)));
   return {
     decimals,
     significant,
     /** A fraction 0-1 as "2.5 %"; two significant digits are all that a recipe or an estimate bears, three from 100 on. */
     percent: (fraction: Quantity, digits = 2): string =>
       withUnit(
-        text(fraction, (value) => tidy(value * 100, value > 0.995 ? 3 : digits)),
+        text(fraction, (value) =>
+          tidy(numbers.significant(value * 100, value > 0.995 ? 3 : digits)),
+        ),
         "%",
       ),
     gramsTo100: (grams: Quantity): string => withUnit(significant(grams, 2), "g/100 g"),
     micrometres: (um: Quantity): string => withUnit(significant(um, 2), "\u00b5m"),
     degrees: (celsius: Quantity): string => withUnit(decimals(celsius, 0), "\u00b0C"),
     millilitres: (ml: Quantity): string => withUnit(significant(ml, 3), "ml"),
+    deltaE00Text: (difference: number): string => `\u0394E00 ${decimals(difference, 1)}`,
+    deltaEabText: (difference: number): string => `\u0394E*ab ${decimals(difference, 1)}`,
+    lightnessText: (L: number): string => `L* ${decimals(L, 0)}`,
+    labText: ({ L, a, b }: Lab): string =>
+      `L* ${decimals(L, 1)}, a* ${decimals(a, 1)}, b* ${decimals(b, 1)}`,
+    /** Constants of the surface, k1 and k2 [1]. */
+    surfaceConstants: ({ k1, k2 }: { readonly k1: number; readonly k2: number }): string =>
+      `k1 ${decimals(k1, 3)}, k2 ${decimals(k2, 3)}`,
   };
 }
 
-function tidy(value: number, digits: number): string {
-  return significantText(value, digits)
-    .replace(/(\.\d*?)0+$/, "$1")
-    .replace(/\.$/, "");
+function tidy(text: string): string {
+  return text.replace(/([.,]\d*?)0+$/, "$1").replace(/[.,]$/, "");
 }
 
 /** "2009-06-01" as a language writes a day. */
@@ -73,31 +85,10 @@ export function bracketed(...parts: readonly (string | undefined)[]): string {
   return said.length === 0 ? "" : ` (${said.join(", ")})`;
 }
 
-export function deltaE00Text(difference: number): string {
-  return `\u0394E00 ${decimalText(difference, 1)}`;
-}
-
-export function deltaEabText(difference: number): string {
-  return `\u0394E*ab ${decimalText(difference, 1)}`;
-}
-
-export function lightnessText(L: number): string {
-  return `L* ${decimalText(L, 0)}`;
-}
-
-export function labText({ L, a, b }: Lab): string {
-  return `L* ${decimalText(L, 1)}, a* ${decimalText(a, 1)}, b* ${decimalText(b, 1)}`;
-}
-
 /** "D65/10" as "D65, 10\u00b0"; a viewing of lamplight says so. @param lamplight the language's word for it. */
 export function viewingIn(lamplight: string): (viewing: LabViewing) => string {
   return (viewing) => {
     const [light = "", observer = ""] = viewing.split("/");
     return `${light === "A" ? `A (${lamplight})` : light}, ${observer}\u00b0`;
   };
-}
-
-/** Constants of the surface, k1 and k2 [1]. */
-export function surfaceConstants({ k1, k2 }: { readonly k1: number; readonly k2: number }): string {
-  return `k1 ${decimalText(k1, 3)}, k2 ${decimalText(k2, 3)}`;
 }

@@ -28,5 +28,12 @@ function methodIn(language: Language): Words["method"] {
   if (language === "en") return (method) => method;
   const text = slottedTexts(textsIn(language, METHODS));
   const bent = language === "fr" ? elided : (said: string) => said;
-  return (method) => bent(allWorded(method, text));
+  return (method) => bent(inPrint(allWorded(method, text), language, method));
+}
+
+/** Numbers and stops that were put in, as the language prints them; a record's own words stay. */
+function inPrint(said: string, language: Language, method: string): string {
+  if (said === method) return said;
+  const marked = said.replace(/(?<=\d)\.(?=\d)/g, ",");
+  return language === "fr" ? marked.replaceAll("; ", "\u202f; ") : marked;
 }

@@ -6,6 +6,7 @@ import type { Bound, NotStated, Standing, StandingKind } from "../quantities/fig
 import type { ComparisonStatement } from "../collection/statements.ts";
 import type { Statement, WordingsOf } from "../quantities/statement.ts";
 import type { ContributionWords } from "./contribution-name.ts";
+import type { PrintedNumbers } from "./number-text.ts";
 import type { TintWords } from "./tint-words.ts";
 import type { FigureWord } from "../sheet/sheet.ts";
 
@@ -19,6 +20,11 @@ export interface Words {
   readonly about: string;
   /** Before a value that is only what the true one does not pass. */
   readonly bounds: Readonly<Record<Bound, string>>;
+  /** Between a head and what it heads, and between parts of a line that have commas of their own. */
+  readonly colon: string;
+  readonly semicolon: string;
+  /** How a number is printed. */
+  readonly numbers: PrintedNumbers;
   /** A list of numbers over wavelengths in a few words. */
   readonly series: (count: number, least: string, greatest: string) => string;
   /** Name of each figure by its key in the figure table. */

@@ -13,7 +13,7 @@ import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot } from "../records/records.ts";
 import type { Words } from "../words/words.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
-import { decimalText } from "../words/number-text.ts";
+
 import { lotAddress } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
@@ -122,7 +122,8 @@ export function batchSheetPage(
   const plan = lot === undefined ? asked : planOfLot(asked, lot, matter);
   const places = Math.max(0, Math.ceil(-Math.log10(matter.stepG)));
   const lots = records.colours.get(sheet.slug)?.lotYields ?? [];
-  const percent = (share: number): string => decimalText(100 * share, 1);
+  const grams = (massG: number): string => words.numbers.decimal(massG, places);
+  const percent = (share: number): string => words.numbers.decimal(100 * share, 1);
   const [least, most]: Interval = matter.recipe.loss;
   const lossText =
     lots.length === 0
@@ -132,15 +133,18 @@ export function batchSheetPage(
   return {
     ...head,
     sheet: {
-      ...(lot === undefined ? { reckoner: reckonerOf(matter, wanted, places, text) } : {}),
+      ...(lot === undefined ? { reckoner: reckonerOf(matter, wanted, places, words) } : {}),
       print: text.print,
       caption: text.caption,
       columns: [text.columns.what, text.columns.planned, text.columns.weighed],
-      rows: planRows(plan, matter, text.rows, places),
+      rows: planRows(plan, matter, text.rows, grams),
       comesOut:
         plan.yieldMl === undefined
           ? ""
-          : text.comesOut(decimalText(plan.yieldMl[0], 0), decimalText(plan.yieldMl[1], 0)),
+          : text.comesOut(
+              words.numbers.decimal(plan.yieldMl[0], 0),
+              words.numbers.decimal(plan.yieldMl[1], 0),
+            ),
       remarks: [
         ...[...sheet.oil.contradictions, ...(sheet.batch?.reasons ?? [])]
           .filter(({ rule }) => TOO_LITTLE_OIL.has(rule))
@@ -148,7 +152,9 @@ export function batchSheetPage(
         lossText,
         ...matter.fills
           .filter(({ ml, reallyMl }) => reallyMl !== ml)
-          .map(({ ml, reallyMl }) => text.fill(String(ml), decimalText(reallyMl, 1))),
+          .map(({ ml, reallyMl }) =>
+            text.fill(words.numbers.plain(ml), words.numbers.decimal(reallyMl, 1)),
+          ),
         text.step(String(matter.stepG)),
       ],
       orderHeading: text.order.heading,
@@ -181,10 +187,16 @@ function reckonerOf(
   matter: PlanMatter,
   wanted: Wanted,
   places: number,
-  text: Words["pages"]["lots"]["batchSheet"],
+  words: Words,
 ): NonNullable<NonNullable<BatchSheetView["sheet"]>["reckoner"]> {
+  const text = words.pages.lots.batchSheet;
   return {
-    plan: JSON.stringify({ matter, places, texts: { comesOut: text.comesOut("{from}", "{to}") } }),
+    plan: JSON.stringify({
+      matter,
+      places,
+      mark: words.numbers.mark,
+      texts: { comesOut: text.comesOut("{from}", "{to}") },
+    }),
     wanted: text.wanted,
     amount: text.amount,
     amountValue: String("pigmentG" in wanted ? wanted.pigmentG : wanted.tubes),
@@ -192,7 +204,7 @@ function reckonerOf(
       { value: "pigmentG", text: text.units.pigmentG },
       ...matter.fills.map(({ ml }) => ({
         value: `tubes ${ml}`,
-        text: text.units.tubes(String(ml)),
+        text: text.units.tubes(words.numbers.plain(ml)),
       })),
     ],
     fault: text.fault,
@@ -225,9 +237,8 @@ function planRows(
   plan: BatchPlan,
   { recipe }: PlanMatter,
   names: { readonly first: string; readonly held: string; readonly paint: string },
-  places: number,
+  grams: (massG: number) => string,
 ): { name: string; figure: string; planned: string }[] {
-  const grams = (massG: number): string => decimalText(massG, places);
   return [
     ...plan.pigments.map(({ name, massG }, i) => ({
       name,

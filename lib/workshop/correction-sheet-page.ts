@@ -4,7 +4,6 @@ import { inSteps } from "../lots/batch-plan.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot } from "../records/records.ts";
-import { decimalText } from "../words/number-text.ts";
 import { CUSTOMARY_STEP_G } from "./batch-sheet-page.ts";
 import { foreignIngredients } from "./foreign-ingredients.ts";
 import { lotAddress } from "./lot-words.ts";
@@ -25,7 +24,7 @@ export function correctionSheetPage(
   const { number, yieldG } = lot.record;
   const stepG = records.workshop.balanceStepG ?? CUSTOMARY_STEP_G;
   const places = Math.max(0, Math.ceil(-Math.log10(stepG)));
-  const grams = (massG: number): string => decimalText(inSteps(massG, stepG), places);
+  const grams = (massG: number): string => words.numbers.decimal(inSteps(massG, stepG), places);
   const lotG = yieldG ?? weighedInG(lot.record);
   const trialG = Math.min(TRIAL_G, lotG);
   const restG = lotG - trialG;
@@ -55,13 +54,13 @@ export function correctionSheetPage(
       columns: [text.columns.what, text.columns.planned, text.columns.weighed],
       rows: rows.map(([name, massG]) => ({ name, planned: grams(massG) })),
       comesOut: own.predicted(
-        decimalText(predicted.masstoneDeltaE00, 2),
-        decimalText(predicted.letDownDeltaE00, 2),
-        decimalText(predicted.strengthPercent, 1),
+        words.numbers.decimal(predicted.masstoneDeltaE00, 2),
+        words.numbers.decimal(predicted.letDownDeltaE00, 2),
+        words.numbers.decimal(predicted.strengthPercent, 1),
       ),
       remarks: [
         yieldG === undefined ? own.ofWeighed(grams(lotG)) : own.ofYield(grams(lotG)),
-        own.dose(decimalText(gramsPer100g, 1), candidate.name),
+        own.dose(words.numbers.decimal(gramsPer100g, 1), candidate.name),
         text.step(String(stepG)),
       ],
       orderHeading: text.order.heading,

@@ -8,7 +8,6 @@ import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type PictureView, type TableView } from "../present/views.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { LotBook, LotsInTime } from "../sheet/lots/lot-book.ts";
-import { decimalText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 import { DASH, lotAddress } from "./lot-words.ts";
 
@@ -122,13 +121,14 @@ function picture(id: string, book: LotBook, words: Words, drawn: Drawn): Picture
   const { places, ...shape } = drawn;
   const figure = (width: number, suffix: string): string =>
     lotChart({
+      decimalMark: words.numbers.mark,
       ...shape,
       idPrefix: `lots-${id}${suffix}`,
       description: text.description(
         drawn.lots
           .map(
             ({ place, value }) =>
-              `${book.charted[place - 1]?.record.number ?? ""} ${decimalText(value, places)}`,
+              `${book.charted[place - 1]?.record.number ?? ""} ${words.numbers.decimal(value, places)}`,
           )
           .join(", "),
       ),
@@ -175,7 +175,7 @@ function pointTable({ charted, charts }: LotBook, words: Words, root: string): T
       { text: words.date(lot.record.date) },
       ...charts.map(({ of, points }) => {
         const value = points.find((point) => point.lot === lot)?.value;
-        return { text: value === undefined ? DASH : decimalText(value, PLACES[of]) };
+        return { text: value === undefined ? DASH : words.numbers.decimal(value, PLACES[of]) };
       }),
     ]),
   };

@@ -15,7 +15,6 @@ import { standardLetDowns } from "../records/standard-let-downs.ts";
 import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
 import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { whiteColour } from "../sheet/tints/drawdown-set.ts";
-import { decimalText } from "../words/number-text.ts";
 import { foreignIngredients } from "./foreign-ingredients.ts";
 import { batchSheetPath, correctionAddress, lotBatchAddress, verdictWord } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
@@ -126,9 +125,9 @@ function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block
       : [
           statement(
             text.strength(
-              decimalText(comparison.letDown.strength.percent, 1),
+              words.numbers.decimal(comparison.letDown.strength.percent, 1),
               comparison.letDown.strength.strongestNm,
-              decimalText(comparison.letDown.strength.weightedPercent, 1),
+              words.numbers.decimal(comparison.letDown.strength.weightedPercent, 1),
             ),
           ),
         ]),
@@ -148,7 +147,7 @@ function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block
             return [
               { text: name },
               {
-                text: `${decimalText(value, places)}${uncertainty === 0 ? "" : `\u00a0\u00b1\u00a0${decimalText(uncertainty, places)}`}\u00a0${unit}`,
+                text: `${words.numbers.decimal(value, places)}${uncertainty === 0 ? "" : `\u00a0\u00b1\u00a0${words.numbers.decimal(uncertainty, places)}`}\u00a0${unit}`,
               },
               { text: words.limits(criterion, limits) },
               { text: verdictWord(verdict, words) },
@@ -214,7 +213,7 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
   const row = (name: string, parts: DifferenceParts): CellView[] => [
     { text: name },
     ...[parts.deltaE00, parts.deltaL, parts.deltaC, parts.deltaH].map((value) => ({
-      text: decimalText(value, 2),
+      text: words.numbers.decimal(value, 2),
     })),
   ];
   const rows = [
@@ -259,11 +258,14 @@ function correctionBlocks(
   const [best] = corrections;
   if (best === undefined) return [statement(text.correctionNone)];
   const ranged = (value: number, [low, high]: Interval, places: number): CellView => ({
-    text: decimalText(value, places),
-    note: `(${decimalText(low, places)}\u2013${decimalText(high, places)})`,
+    text: words.numbers.decimal(value, places),
+    note: `(${words.numbers.decimal(low, places)}\u2013${words.numbers.decimal(high, places)})`,
   });
   return [
-    statement(text.correctionLead(best.candidate.name, decimalText(best.gramsPer100g, 1)), "lead"),
+    statement(
+      text.correctionLead(best.candidate.name, words.numbers.decimal(best.gramsPer100g, 1)),
+      "lead",
+    ),
     ...corrections.flatMap(({ candidate }) => {
       const foreign = foreignIngredients(candidate, colour, context);
       return foreign.length === 0
@@ -285,7 +287,7 @@ function correctionBlocks(
         ],
         rows: corrections.map(({ candidate, gramsPer100g, predicted, range }): CellView[] => [
           { text: candidate.name, note: text.kinds[candidate.kind] },
-          { text: decimalText(gramsPer100g, 1) },
+          { text: words.numbers.decimal(gramsPer100g, 1) },
           ranged(predicted.masstoneDeltaE00, range.masstoneDeltaE00, 2),
           ranged(predicted.letDownDeltaE00, range.letDownDeltaE00, 2),
           ranged(predicted.strengthPercent, range.strengthPercent, 1),
@@ -298,7 +300,7 @@ function correctionBlocks(
 
 function batchTable({ record }: Lot, { words, records }: PageContext): TableView {
   const { lot: text } = words.pages.lots;
-  const grams = (massG: number): string => `${decimalText(massG, 1)}\u00a0g`;
+  const grams = (massG: number): string => `${words.numbers.decimal(massG, 1)}\u00a0g`;
   const vehicle = (slug: string): string => records.vehicles.get(slug)?.record.name ?? slug;
   const weighed = weighedInG(record);
   const optionalRow = (name: string, value: string | undefined): [string, string][] =>
@@ -320,7 +322,7 @@ function batchTable({ record }: Lot, { words, records }: PageContext): TableView
       text.rows.loss,
       record.yieldG === undefined
         ? undefined
-        : `${decimalText(100 * (1 - record.yieldG / weighed), 1)}\u00a0%`,
+        : `${words.numbers.decimal(100 * (1 - record.yieldG / weighed), 1)}\u00a0%`,
     ),
     ...(record.tubes ?? []).flatMap(({ ml, count, massG }): [string, string][] => [
       [text.rows.tubes(String(ml)), String(count)],
@@ -340,7 +342,7 @@ function batchTable({ record }: Lot, { words, records }: PageContext): TableView
       text.rows.density,
       record.densityGPerCm3 === undefined
         ? undefined
-        : `${decimalText(record.densityGPerCm3, 3)}\u00a0g/cm\u00b3`,
+        : `${words.numbers.decimal(record.densityGPerCm3, 3)}\u00a0g/cm\u00b3`,
     ),
     ...optionalRow(text.rows.retained, record.retainedSample),
     ...optionalRow(text.rows.note, record.note),

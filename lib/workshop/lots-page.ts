@@ -6,7 +6,6 @@ import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import { lotBooks, spreadOf, type JudgedLot, type LotBook } from "../sheet/lots/lot-book.ts";
 import type { Lot } from "../records/records.ts";
-import { decimalText } from "../words/number-text.ts";
 import { DASH, lotAddress, verdictWord } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
@@ -80,10 +79,14 @@ function lotsTable(context: PageContext, { root }: PagePlace): TableView {
               : verdictWord(judged?.comparison.verdict, words),
         },
         {
-          text: letDown === undefined ? DASH : decimalText(letDown.difference.deltaE00, 2),
+          text:
+            letDown === undefined ? DASH : words.numbers.decimal(letDown.difference.deltaE00, 2),
         },
         {
-          text: letDown === undefined ? DASH : decimalText(letDown.strength.weightedPercent, 1),
+          text:
+            letDown === undefined
+              ? DASH
+              : words.numbers.decimal(letDown.strength.weightedPercent, 1),
         },
       ];
     }),
@@ -97,8 +100,8 @@ function spreadBlocks({ words, records }: PageContext): Block[] {
   return [
     statement(
       text.spread(
-        decimalText(colour.standardDeviation, 2),
-        decimalText(strengthPercent.standardDeviation, 1),
+        words.numbers.decimal(colour.standardDeviation, 2),
+        words.numbers.decimal(strengthPercent.standardDeviation, 1),
         strengthPercent.degrees,
       ),
     ),

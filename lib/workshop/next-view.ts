@@ -13,7 +13,6 @@ import { stepGroups, type StepGroup } from "../planning/step-groups.ts";
 import type { NextStep } from "../planning/next-steps.ts";
 import type { Reprint } from "../print/reprint-list.ts";
 import type { Records } from "../records/records.ts";
-import { decimalText } from "../words/number-text.ts";
 import { dryPigmentHandling } from "../sheet/handling/dry-pigment-handling.ts";
 import type { Words } from "../words/words.ts";
 import { trialName } from "./trials-page.ts";
@@ -138,7 +137,7 @@ function dueLines(due: readonly Due[], context: PageContext): DueLine[] {
           ? text["exposure-result"](
               name,
               date,
-              decimalText(one.result.deltaEab, 1),
+              words.numbers.decimal(one.result.deltaEab, 1),
               one.result.category,
             )
           : text["drying-result"](name, date, ...one.result.touchDryDays);

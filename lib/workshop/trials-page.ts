@@ -9,7 +9,6 @@ import { asMarkup, type CellView } from "../present/views.ts";
 import type { Checked } from "../records/records.ts";
 import { TOUCHES } from "../records/schema/terms.ts";
 import type { TrialRecord } from "../records/schema/trial.ts";
-import { decimalText } from "../words/number-text.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** Exposures and drying trials as series: what is due next, then each with its curve. */
@@ -83,12 +82,13 @@ function exposureBlocks(
   if (category === undefined || last === undefined || curve.length < 2)
     return [statement(text.unread)];
   const worst = Math.max(...curve.map(({ deltaEab }) => deltaEab));
-  const told = [category, decimalText(worst, 1), last.day] as const;
+  const told = [category, context.words.numbers.decimal(worst, 1), last.day] as const;
   const sentence = record.ended === undefined ? text.soFar(...told) : text.over(...told);
   return [
     statement(sentence),
     statement(`${record.standard}; ${record.exposure}.`, "note"),
     curvePlot(slug, sentence, {
+      decimalMark: context.words.numbers.mark,
       points: curve.map(({ day, deltaEab }) => ({ day, value: deltaEab })),
       valueLabel: text.change,
       dayLabel: text.day,
@@ -99,7 +99,7 @@ function exposureBlocks(
       curve.slice(1).map(({ day, deltaEab }, i) => ({
         date: record.readings[i]?.date ?? record.started,
         day,
-        found: decimalText(deltaEab, 1),
+        found: context.words.numbers.decimal(deltaEab, 1),
       })),
       context,
     ),
@@ -132,6 +132,7 @@ function dryingBlocks(
       ? []
       : [
           curvePlot(slug, sentence, {
+            decimalMark: context.words.numbers.mark,
             points: curve.map(({ day, touch }) => ({ day, value: TOUCHES.indexOf(touch) })),
             valueLabel: text.state,
             dayLabel: text.day,

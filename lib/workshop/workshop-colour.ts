@@ -12,7 +12,6 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
-import { decimalText } from "../words/number-text.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
 import { lotChartBlocks } from "./lot-chart-blocks.ts";
 import { batchSheetPath } from "./lot-words.ts";
@@ -107,7 +106,10 @@ function costTable({ sheet, context: { records }, words }: SheetPage): TableView
     rows: bought.map(({ record }): CellView[] => [
       { text: record.name },
       { text: ("supplier" in record ? record.supplier : undefined) ?? "\u2013" },
-      { text: record.pricePerKg === undefined ? "\u2013" : decimalText(record.pricePerKg, 2) },
+      {
+        text:
+          record.pricePerKg === undefined ? "\u2013" : words.numbers.decimal(record.pricePerKg, 2),
+      },
       { text: record.date === undefined ? "\u2013" : words.date(record.date) },
     ]),
   };

@@ -8,7 +8,7 @@ import {
 import { ENGLISH } from "../../lib/words/en/english.ts";
 
 const hides = (ratio: number, uncertainty: number): string =>
-  hidesText({ ratio, uncertainty }, ENGLISH.pages.mixing);
+  hidesText({ ratio, uncertainty }, ENGLISH.pages.mixing, ENGLISH.numbers);
 
 /** ISO 6504-3 and ASTM D2805, memory: from a contrast ratio of 0.98 on a film is taken to hide. */
 describe("whether a film of a mixture hides", () => {
@@ -25,11 +25,13 @@ describe("whether a film of a mixture hides", () => {
 
   /** Derived: over white a film reflects at least as much as over black, as far as reading goes. */
   test("no contrast ratio is said to pass 1", () => {
-    expect(contrastText(contrastRange({ ratio: 1.02, uncertainty: 0.01 }))).toBe("1");
+    expect(contrastText(contrastRange({ ratio: 1.02, uncertainty: 0.01 }), ENGLISH.numbers)).toBe(
+      "1",
+    );
   });
 
   test("is not known where no film could be worked out", () => {
-    expect(hidesText(undefined, ENGLISH.pages.mixing)).toBe("not known");
+    expect(hidesText(undefined, ENGLISH.pages.mixing, ENGLISH.numbers)).toBe("not known");
   });
 });
 

@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import {
   decimalText,
   placesWithin,
+  printedNumbers,
   quantityText,
   significantText,
 } from "../../lib/words/number-text.ts";
@@ -48,4 +49,12 @@ test("an estimate reads as its two ends, or as about one when they read alike", 
 test("what differs from nought by nothing that counts is 0, however small", () => {
   for (const value of [9.6e-164, -1e-300, 5e-324]) expect(significantText(value, 3)).toBe("0");
   expect(significantText(1e-9, 1)).toBe("0.000000001");
+});
+
+test.each([
+  [".", ["\u22124.1", "0.034", "1.5", "0.98"]],
+  [",", ["\u22124,1", "0,034", "1,5", "0,98"]],
+] as const)("numbers are printed with the mark of a language, %s", (mark, texts) => {
+  const { decimal, significant, days, plain } = printedNumbers(mark);
+  expect([decimal(-4.06, 1), significant(0.0344, 2), days(1.4), plain(0.98)]).toEqual(texts);
 });

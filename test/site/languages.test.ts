@@ -10,6 +10,37 @@ import { soundWorkshops } from "../fuzz/sound-workshops.ts";
 import { contentFolder } from "../support/content-folder.ts";
 import { textsByLanguage } from "../support/texts-by-language.ts";
 
+/** What no text of a language may read like: what is put in meets an article, a count, a unit or a stop there. */
+const SLIPS: Readonly<Record<Exclude<Language, "en">, readonly RegExp[]>> = {
+  de: [
+    /(?<![\d.,\u2013])1[ \u00a0](?:Tage|Teile|Farben|Chargen|Stufen|Werte|Zeilen|Seiten)(?!\p{L})/u,
+    / [,;!?](?=\s|$)/u,
+  ],
+  fr: [
+    /(?<!\p{L})(?:de|à) les?(?! \p{Ll}+er(?!\p{L}))(?!\p{L})/u,
+    /(?<!\p{L})de [aeiouàâéèêîôœ]\p{Lu}?\p{L}+/u,
+    /(?<!\p{L})de [AEIOUÀÂÉÈÊÎÔŒ]\p{Ll}/u,
+    /(?<![\d.,\u2013])[01][ \u00a0](?:jours|parts|lots|degrés|chiffres|lignes|pages)(?!\p{L})/u,
+    /(?<![\u202f\u00a0]|Attention)[;!?\u00bb](?=\s|$)/u,
+    // The Journal prints hazard statements without a space there.
+    /^(?!EN CAS).+(?<![\u202f\u00a0]|suspectée|malaise|respiratoires):(?=\s|$)|\u00ab(?![\u202f\u00a0])/u,
+    / [,.](?=\s|$)/u,
+    /\d ?%/u,
+  ],
+  es: [
+    /(?<!\p{L})(?:de|a) el(?!\p{L})/u,
+    /(?<![\d.,\u2013])1[ \u00a0](?:días|partes|lotes|pasos|cifras|líneas|páginas)(?!\p{L})/u,
+    /^[^\u00bf]*\?|^[^\u00a1]*!/u,
+    / [,;!?](?=\s|$)/u,
+    /\d ?%/u,
+  ],
+};
+
+/** A number with a point, and what is written with one in every language: notations of colours, formulas, addresses. */
+const POINTED = /(?<![\d.,])\d+\.\d+(?![\d.])/u;
+const WRITTEN_ALIKE =
+  /oklch\(.*?\)|color\(.*?\)|[\d.]+(?:RP|YR|GY|BG|PB|R|Y|G|B|P)(?: [\d.]+\/[\d.]+)?(?!\p{L})|N [\d.]+\/(?:\(.*?\))?|[A-Z]\S*\.\d\p{L}\S*/gu;
+
 const home = mkdtempSync(join(inject("scratch"), "languages-"));
 
 /** The colour whose name and notes are translated into German, and another that is not. */
@@ -47,6 +78,16 @@ const all = (text: string, pattern: RegExp): string[] =>
   [...text.matchAll(pattern)].map(([, found = ""]) => found);
 const heading = (text: string): string | undefined =>
   /<h1[^>]*>([^<]*)<\/h1>/.exec(text)?.[1]?.trim();
+
+/** Every text of a language's pages that is its own. */
+function textsOf(language: Language): string[] {
+  const files = readdirSync(join(home, language), { recursive: true, encoding: "utf8" });
+  return files
+    .filter((file) => file.endsWith(".html"))
+    .flatMap((file) => textsByLanguage(page(join(language, file))))
+    .flatMap((said) => (said.language === language ? [said.text] : []))
+    .map((text) => text.replaceAll("&nbsp;", "\u00a0").replaceAll(/&#?\w+;/g, "-"));
+}
 
 describe("a site in several languages", () => {
   test.each(OTHERS)(
@@ -112,6 +153,27 @@ describe("a site in several languages", () => {
           lost.add(`${file}: ${said.text}`);
     }
     expect([...lost]).toEqual([]);
+  });
+
+  test.each(OTHERS)(
+    "%s: what is put into its texts meets no wrong article, count or space",
+    (language) => {
+      const slips = new Set<string>();
+      const slip = SLIPS[language as keyof typeof SLIPS];
+      for (const said of textsOf(language)) {
+        const plain = said.replace(WRITTEN_ALIKE, "");
+        const found = slip.flatMap((pattern) => pattern.exec(plain)?.[0] ?? [])[0];
+        if (found !== undefined) slips.add(`${found} in ${said}`);
+      }
+      expect([...slips]).toEqual([]);
+    },
+  );
+
+  test.each(OTHERS)("%s: numbers have a decimal comma", (language) => {
+    const pointed = textsOf(language).filter((said) =>
+      POINTED.test(said.replace(WRITTEN_ALIKE, "")),
+    );
+    expect([...new Set(pointed)]).toEqual([]);
   });
 
   test("a text in the records' own language is told from the page's", () => {

@@ -78,7 +78,7 @@ test("the drift of ultramarine is told above its chart", async () => {
 test("a correction says which pigments it brings into a paint of one", async () => {
   const { page } = await opened("lots/ib-2605/");
   expect(await textOf(page, "#correction")).toMatch(
-    /With Lamp Black it holds PBk.\d as well, which neither its name nor its label says/,
+    /With Lamp Black it holds PBk.\d and Cobalt-zirconium drier as well, which neither its name nor its label says/,
   );
 });
 

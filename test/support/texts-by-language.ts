@@ -28,7 +28,10 @@ export function textsByLanguage(page: string): TextInLanguage[] {
   const around = () => open.at(-1) ?? { name: "", language: "", isRead: true };
   let end = 0;
   for (const tag of page.matchAll(TAG)) {
-    const text = page.slice(end, tag.index).replace(/\s+/g, " ").trim();
+    const text = page
+      .slice(end, tag.index)
+      .replace(/[ \t\r\n]+/g, " ")
+      .trim();
     end = tag.index + tag[0].length;
     if (text !== "" && around().isRead) told.push({ language: around().language, text });
     const [, closing = "", name = "", attributes = "", selfClosing = ""] = tag;

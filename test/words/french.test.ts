@@ -73,7 +73,7 @@ describe("what a colour does in its whites", () => {
 
   test("is one sentence, the strongest turn first", () => {
     expect(combinedTintSentence(tints, FRENCH.tints)).toBe(
-      "Tourne nettement vers le bleu dans Zinc White (b* \u22124.6 à L* 50) et Titanium White (\u22124.1)\u202f; tire vers le bleu dans Lead White (\u22122.0).",
+      "Tourne nettement vers le bleu dans Zinc White (b* \u22124,6 à L* 50) et Titanium White (\u22124,1)\u202f; tire vers le bleu dans Lead White (\u22122,0).",
     );
     expect(combinedTintSentence([], FRENCH.tints)).toBe("Pas encore essayée dans le blanc.");
   });

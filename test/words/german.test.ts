@@ -41,7 +41,7 @@ describe("what a colour does in its whites", () => {
 
   test("is one sentence, the strongest turn first", () => {
     expect(combinedTintSentence(tints, GERMAN.tints)).toBe(
-      "Wird deutlich blau in Zinkweiß (b* \u22124.6 bei L* 50) und Titanweiß (\u22124.1); neigt zu Blau in Bleiweiß (\u22122.0).",
+      "Wird deutlich blau in Zinkweiß (b* \u22124,6 bei L* 50) und Titanweiß (\u22124,1); neigt zu Blau in Bleiweiß (\u22122,0).",
     );
     expect(combinedTintSentence([], GERMAN.tints)).toBe("Noch in keinem Weiß erprobt.");
   });

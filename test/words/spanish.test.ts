@@ -68,7 +68,7 @@ describe("what a colour does in its whites", () => {
 
   test("is one sentence, the strongest turn first", () => {
     expect(combinedTintSentence(tints, SPANISH.tints)).toBe(
-      "Vira claramente hacia el azul en Zinc White (b* \u22124.6 a L* 50) y Titanium White (\u22124.1); tira hacia el azul en Lead White (\u22122.0).",
+      "Vira claramente hacia el azul en Zinc White (b* \u22124,6 a L* 50) y Titanium White (\u22124,1); tira hacia el azul en Lead White (\u22122,0).",
     );
     expect(combinedTintSentence([], SPANISH.tints)).toBe("Aún no probado en blanco.");
   });

@@ -5,9 +5,8 @@ import type { MixingRange } from "../../../lib/mixing/mixing-range.ts";
 import { volumeMix } from "../../../lib/mixing/prediction/mass-mix.ts";
 import type { PredictedMix } from "../../../lib/mixing/prediction/predicted-mix.ts";
 import type { Seen } from "../../../lib/mixing/prediction/seen-mix.ts";
-import { decimalText, significantText } from "../../../lib/words/number-text.ts";
 import { made, newSwatch, termRows } from "./drawn.ts";
-import { MIXING_PAGES as TEXT } from "#browser-words";
+import { MIXING_PAGES as TEXT, NUMBERS } from "#browser-words";
 
 const CARD = TEXT.bench.card;
 
@@ -39,8 +38,8 @@ export function filledCard(place: HTMLElement, content: CardContent): void {
         "p",
         "recipe-card__trust",
         TEXT.bench.predicted(
-          decimalText(p68, 1),
-          decimalText((p68 * found.uncertainty.p90) / found.uncertainty.p68, 1),
+          NUMBERS.decimal(p68, 1),
+          NUMBERS.decimal((p68 * found.uncertainty.p90) / found.uncertainty.p68, 1),
         ),
       ),
       made("dl", "bench-figures", ...termRows(figures)),
@@ -94,7 +93,7 @@ function partText(slug: string, parts: readonly MixPart[]): string {
   const total = parts.reduce((sum, part) => sum + part.parts, 0);
   const least = Math.min(...parts.map((part) => part.parts).filter((one) => one > 0));
   const own = parts.find((part) => part.slug === slug)?.parts ?? 0;
-  return `${significantText(own / least, 2)} (${CARD.share(significantText((100 * own) / total, 2))})`;
+  return `${NUMBERS.significant(own / least, 2)} (${CARD.share(NUMBERS.significant((100 * own) / total, 2))})`;
 }
 
 function cell(name: "th" | "td", text: string, scope?: string, isNumber = false): HTMLElement {

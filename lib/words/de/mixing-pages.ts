@@ -136,6 +136,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     fromSheet: "Am Mischtisch aufhellen",
   },
   facts: {
+    semicolon: "; ",
     weakest: (word: string, of: string) => `${word} (durch ${within(of)})`,
     unknown: (names: readonly string[]) => `nicht bekannt für ${listed(names.map(within))}`,
     notKnown: "nicht bekannt",
@@ -171,6 +172,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
   },
   micrometres,
   recipes: {
+    colon: ": ",
     heading: "Rezept finden",
     lead: "Nennen Sie eine Farbe; wir gehen alle Mischungen unserer Farben durch und suchen, was ihr nahekommt.",
     description:

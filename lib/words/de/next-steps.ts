@@ -1,3 +1,4 @@
+import { NUMBERS } from "./phrases.ts";
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
 import { NEXT_STEPS as ENGLISH } from "../en/next-steps.ts";
@@ -52,7 +53,8 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
     `gezählt an ${tried} von ${all} Farben, für die übrigen ebenso angenommen`,
   mask: "mit P3-Maske und laufender Absaugung",
   maskFor: (names: string) => `mit P3-Maske und laufender Absaugung bei ${names}`,
-  hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
+  hours: (hours: number) =>
+    hours < 1 ? `${Math.round(60 * hours)} min` : `${NUMBERS.plain(hours)} h`,
   file: ENGLISH.file,
   dueLines: {
     "old-paper": (name: string, date: string) =>

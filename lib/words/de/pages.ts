@@ -24,7 +24,7 @@ import { PHOTOGRAPHS } from "./photographs.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
-import { listed } from "./phrases.ts";
+import { NUMBERS, listed } from "./phrases.ts";
 import { TERMS } from "./terms.ts";
 import { WORKSHOP_PAGES } from "./workshop-pages.ts";
 
@@ -442,7 +442,7 @@ export const PAGES: AnyWords<PageWords> = {
         "|---|---|---|---|---|---|---|",
         ...rows.map(
           ({ what, films, count, median, p90, inside68, inside90 }) =>
-            `| ${MEASURED[what]} | ${films ? "mit Filmen" : "ohne Filme"} | ${count} | ${median.toFixed(1)} | ${p90.toFixed(1)} | ${inside68} | ${inside90} |`,
+            `| ${MEASURED[what]} | ${films ? "mit Filmen" : "ohne Filme"} | ${count} | ${NUMBERS.decimal(median, 1)} | ${NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,
         ),
       ].join("\n"),
     sections: [

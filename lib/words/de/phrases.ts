@@ -1,13 +1,28 @@
 /** Phrases that sentences of several sciences share, in German: figures with their units, lists, days. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
+import { printedNumbers } from "../number-text.ts";
 import { dayIn, printedFigures, within, withUnit } from "../phrases.ts";
 
 export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
 export const ABOUT = "etwa";
 
-export const { decimals, significant, percent, gramsTo100, micrometres, degrees, millilitres } =
-  printedFigures(ABOUT);
+export const NUMBERS = printedNumbers(",");
+
+export const {
+  decimals,
+  significant,
+  percent,
+  gramsTo100,
+  micrometres,
+  degrees,
+  millilitres,
+  deltaE00Text,
+  deltaEabText,
+  lightnessText,
+  labText,
+  surfaceConstants,
+} = printedFigures(ABOUT, NUMBERS);
 
 /** A count of days stands after "in" or alone. */
 export type DayCase = "nominative" | "dative";

@@ -1,9 +1,10 @@
+import { NUMBERS } from "./phrases.ts";
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
-import { SHEET_PAPER as ENGLISH } from "../en/sheet-paper.ts";
 
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER: AnyWords<PageWords["sheetPaper"]> = {
+  colon: ": ",
   kind: "Farbblatt",
   proof: "Vorschau in Prozessfarben, keine Farbe zum Abmustern",
   pageOf: (page: number, pages: number) => `${page} von ${pages}`,
@@ -22,6 +23,9 @@ export const SHEET_PAPER: AnyWords<PageWords["sheetPaper"]> = {
     range: (size: string) => `alle Blätter in einer Datei zum Drucken, ${size}`,
     rangePart: (size: string) =>
       `ein Teil der Blätter in einer Datei zum Drucken, nach Familien, ${size}`,
-    kilobytes: ENGLISH.downloads.kilobytes,
+    kilobytes: (bytes: number) =>
+      bytes < 1_000_000
+        ? `${Math.max(1, Math.round(bytes / 1000))}\u00a0kB`
+        : `${NUMBERS.decimal(bytes / 1_000_000, 1)}\u00a0MB`,
   },
 };

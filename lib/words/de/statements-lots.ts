@@ -3,10 +3,9 @@ import type { Charted } from "../../lots/control-chart.ts";
 import type { LotStatement } from "../../lots/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { lowerFirst } from "../letter-case.ts";
-import { decimalText } from "../number-text.ts";
 import { GEOMETRY_NAMES } from "./geometry-names.ts";
 import { inGerman } from "./closed-sets.ts";
-import { within } from "./phrases.ts";
+import { NUMBERS, within } from "./phrases.ts";
 
 export const CRITERIA = criteriaIn(
   {
@@ -25,6 +24,7 @@ export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITER
   atMost: "höchstens",
   to: "bis",
   beforeUnit: " ",
+  numbers: NUMBERS,
 });
 
 /** What a chart follows. */
@@ -52,7 +52,7 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "out-of-tolerance": ({ criterion: of, value, limits, uncertainty }) =>
     `${CRITERIA[of].name} ${withUncertainty(of, value, uncertainty)} liegt außerhalb der Toleranz (${limitsText(of, limits)}).`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
-    `Die Aufhellung ist in ${within(white)} notiert und misst wie der Standard in ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)}): das falsche Weiß wurde gewogen. Noch einmal aufhellen, bevor die Charge beurteilt wird.`,
+    `Die Aufhellung ist in ${within(white)} notiert und misst wie der Standard in ${within(other)} (\u0394E00 ${NUMBERS.decimal(deltaE00, 2)}): das falsche Weiß wurde gewogen. Noch einmal aufhellen, bevor die Charge beurteilt wird.`,
   "lot-not-read-as-standard": ({ what, lot, standard }) =>
     `${PARTS[what]} wurde ${inGerman(GEOMETRY_NAMES, lot)} gemessen, beim Standard ${inGerman(GEOMETRY_NAMES, standard)}: die beiden lassen sich nicht vergleichen, und ${lowerFirst(PARTS[what])} wird nicht beurteilt.`,
   "standard-has-no-masstone": () =>

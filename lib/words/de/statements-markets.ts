@@ -1,7 +1,7 @@
 import type { InForce, MarketStatement } from "../../hazard/markets/market-statements.ts";
 import type { SubstanceName } from "../../hazard/classify/substance.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { dateWords, listed, namesWithin, percent, sentence, withUnit } from "./phrases.ts";
+import { NUMBERS, dateWords, listed, namesWithin, percent, sentence, withUnit } from "./phrases.ts";
 import { inGerman } from "./closed-sets.ts";
 import { metalWord } from "./statements-studio.ts";
 
@@ -35,7 +35,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "lead-limits-at-work": ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
     sentence(
-      `bei der Arbeit bleibt Blei in der Luft über acht Stunden unter ${withUnit(String(airMgPerM3), "mg/m\u00b3")} und im Blut unter ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} bis ${dateWords(until)}, danach unter ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ${inForce(act)}; ein Land kann niedrigere Grenzwerte festlegen`,
+      `bei der Arbeit bleibt Blei in der Luft über acht Stunden unter ${withUnit(NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} und im Blut unter ${withUnit(NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} bis ${dateWords(until)}, danach unter ${withUnit(NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ${inForce(act)}; ein Land kann niedrigere Grenzwerte festlegen`,
     ),
   "substance-of-very-high-concern": ({ names, ...act }) =>
     sentence(

@@ -6,9 +6,9 @@ import { TINT_WORDS } from "./tint-words.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { inGerman } from "./closed-sets.ts";
 import { GEOMETRY_NAMES } from "./geometry-names.ts";
-import { lightnessText } from "../phrases.ts";
 import {
   decimals,
+  lightnessText,
   listed,
   micrometres,
   namesWithin,

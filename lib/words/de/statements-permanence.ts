@@ -5,8 +5,15 @@ import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { EXPECTATION_WORDS, FORM_WORDS, inGerman } from "./closed-sets.ts";
 import { pigmentWord } from "../pigment-words.ts";
-import { deltaEabText } from "../phrases.ts";
-import { bracketed, decimals, listed, namesWithin, sentence, within } from "./phrases.ts";
+import {
+  bracketed,
+  decimals,
+  deltaEabText,
+  listed,
+  namesWithin,
+  sentence,
+  within,
+} from "./phrases.ts";
 
 /** What the pigment does, of one and of several; what stands in the third place follows the circumstances. */
 const EFFECTS: Readonly<

@@ -126,6 +126,7 @@ export const MIXING_PAGES = {
     fromSheet: "Let it down on the tint bench",
   },
   facts: {
+    semicolon: "; ",
     weakest: (word: string, of: string) => `${word} (by ${within(of)})`,
     unknown: (names: readonly string[]) => `not known of ${listed(names.map(within))}`,
     notKnown: "not known",
@@ -160,6 +161,7 @@ export const MIXING_PAGES = {
   },
   micrometres,
   recipes: {
+    colon: ": ",
     heading: "Find a recipe",
     lead: "Name a colour; we look through every mixture of our paints for those that come near it.",
     description:

@@ -1,5 +1,7 @@
+import { NUMBERS } from "./phrases.ts";
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER = {
+  colon: ": ",
   kind: "Colour sheet",
   proof: "Preview of process inks, not a colour to match",
   pageOf: (page: number, pages: number) => `${page} of ${pages}`,
@@ -20,6 +22,6 @@ export const SHEET_PAPER = {
     kilobytes: (bytes: number) =>
       bytes < 1_000_000
         ? `${Math.max(1, Math.round(bytes / 1000))} kB`
-        : `${(bytes / 1_000_000).toFixed(1)} MB`,
+        : `${NUMBERS.decimal(bytes / 1_000_000, 1)} MB`,
   },
 } as const;

@@ -1,7 +1,14 @@
 import type { DrawdownStatement } from "../../optics/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { deltaE00Text, surfaceConstants } from "../phrases.ts";
-import { decimals, listed, percent, significant, within } from "./phrases.ts";
+import {
+  decimals,
+  deltaE00Text,
+  listed,
+  percent,
+  significant,
+  surfaceConstants,
+  within,
+} from "./phrases.ts";
 
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
 export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {

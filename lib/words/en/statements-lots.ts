@@ -1,9 +1,9 @@
+import { NUMBERS } from "./phrases.ts";
 import { criteriaIn, criterionFigures } from "../lot-criteria.ts";
 import type { Charted } from "../../lots/control-chart.ts";
 import type { LotStatement } from "../../lots/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { upperFirst } from "../letter-case.ts";
-import { decimalText } from "../number-text.ts";
 import { GEOMETRY_WORDS } from "./geometry-names.ts";
 
 export const CRITERIA = criteriaIn(
@@ -23,6 +23,7 @@ export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITER
   atMost: "at most",
   to: "to",
   beforeUnit: " ",
+  numbers: NUMBERS,
 });
 
 /** What a chart follows, as it stands inside a sentence. */
@@ -51,7 +52,7 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} is outside ${limitsText(criterion, limits)}.`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
-    `The let-down is written down in ${white.replaceAll("-", " ")} and reads as the standard does in ${other.replaceAll("-", " ")} (\u0394E00 ${decimalText(deltaE00, 2)}): the wrong white was weighed. Let it down again before the lot is judged.`,
+    `The let-down is written down in ${white.replaceAll("-", " ")} and reads as the standard does in ${other.replaceAll("-", " ")} (\u0394E00 ${NUMBERS.decimal(deltaE00, 2)}): the wrong white was weighed. Let it down again before the lot is judged.`,
   "lot-not-read-as-standard": ({ what, lot, standard }) =>
     `The ${what} was read ${geometryOf(lot)} and the standard's ${geometryOf(standard)}: the two can't be held against each other, and the ${what} is not judged.`,
   "standard-has-no-masstone": () =>

@@ -4,9 +4,9 @@ import { tintSentences } from "../tint-sentence.ts";
 import { waysApart, type Way } from "../tint-words.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { lightnessText } from "../phrases.ts";
 import {
   decimals,
+  lightnessText,
   listed,
   micrometres,
   namesWithin,

@@ -3,8 +3,15 @@ import type { ExposureStatement, StatedContradiction } from "../../permanence/ex
 import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import { deltaEabText } from "../phrases.ts";
-import { bracketed, decimals, listed, namesWithin, sentence, within } from "./phrases.ts";
+import {
+  bracketed,
+  decimals,
+  deltaEabText,
+  listed,
+  namesWithin,
+  sentence,
+  within,
+} from "./phrases.ts";
 
 /** What the pigment does, of one and of several. */
 const EFFECTS: Readonly<

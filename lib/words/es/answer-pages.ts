@@ -57,10 +57,10 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     every: (but) =>
       but.length === 0 ? "Todos los colores" : `Todos los colores salvo ${listed(but)}`,
     about: (colour, statement) => `${colour}: ${statement}`,
-    below: (name, limit) => `${name}: por debajo de ${limit}`,
-    above: (name, limit) => `${name}: por encima de ${limit}`,
-    belowBy: (name, limit, by) => `${name}: por debajo de ${limit}, en ${by} al menos`,
-    aboveBy: (name, limit, by) => `${name}: por encima de ${limit}, en ${by} al menos`,
+    below: (name, limit) => `${name}: por debajo ${ofThe(limit)}`,
+    above: (name, limit) => `${name}: por encima ${ofThe(limit)}`,
+    belowBy: (name, limit, by) => `${name}: por debajo ${ofThe(limit)}, en ${by} al menos`,
+    aboveBy: (name, limit, by) => `${name}: por encima ${ofThe(limit)}, en ${by} al menos`,
     other: (colour, name) => `el de ${colour}${name === "" ? "" : `, ${name}`}`,
     between: (name, from, to) => `${name}: entre ${from} y ${to}`,
     is: (name, value) => `${name}: ${value}`,
@@ -140,3 +140,8 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     invented: "(Demostración: el taller, los colores y las mediciones son inventados.)",
   },
 };
+
+/** "de 4 días", and "del de Lead White" of what begins with an article. */
+function ofThe(limit: string): string {
+  return limit.startsWith("el ") ? `del ${limit.slice(3)}` : `de ${limit}`;
+}

@@ -130,6 +130,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     fromSheet: "Rebajarlo en el banco de mezcla",
   },
   facts: {
+    semicolon: "; ",
     weakest: (word, by) => `${word} (por ${within(by)})`,
     unknown: (names) => `no se sabe de ${listed(names.map(within))}`,
     notKnown: "no se sabe",
@@ -163,6 +164,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
   },
   micrometres,
   recipes: {
+    colon: ": ",
     heading: "Buscar una receta",
     lead: "Nombre un color; buscamos en todas las mezclas de nuestras pinturas las que se le acercan.",
     description:

@@ -1,3 +1,4 @@
+import { NUMBERS } from "./phrases.ts";
 import { NEXT_STEPS as ENGLISH_STEPS } from "../en/next-steps.ts";
 import type { AnyWords } from "../any-words.ts";
 
@@ -54,7 +55,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     ].join(", "),
   mask: "con mascarilla P3 y la extracción en marcha",
   maskFor: (names) => `con mascarilla P3 y la extracción en marcha para ${names}`,
-  hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
+  hours: (hours) =>
+    hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${NUMBERS.plain(hours)}\u00a0h`,
   file: ENGLISH_STEPS.file,
   reprintsUnknown:
     "Qué tarjetas de estante hay que volver a imprimir se sabe en cuanto cards las ha impreso: lo que decían entonces queda junto a los registros, en printed-cards.json.",

@@ -1,13 +1,28 @@
 /** Phrases that sentences of several sciences share: figures with their units, lists, names as they stand within a sentence. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
+import { printedNumbers } from "../number-text.ts";
 import { dayIn, printedFigures, within, withUnit } from "../phrases.ts";
 
 export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
 export const ABOUT = "alrededor de";
 
-export const { decimals, significant, percent, gramsTo100, micrometres, degrees, millilitres } =
-  printedFigures(ABOUT);
+export const NUMBERS = printedNumbers(",");
+
+export const {
+  decimals,
+  significant,
+  percent,
+  gramsTo100,
+  micrometres,
+  degrees,
+  millilitres,
+  deltaE00Text,
+  deltaEabText,
+  lightnessText,
+  labText,
+  surfaceConstants,
+} = printedFigures(ABOUT, NUMBERS);
 
 export function dayCount(days: Quantity): string {
   return withUnit(significant(days, 2), significant(days, 2) === "1" ? "día" : "días");

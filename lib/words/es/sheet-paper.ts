@@ -1,8 +1,10 @@
+import { NUMBERS } from "./phrases.ts";
 import type { SHEET_PAPER as ENGLISH_PAPER } from "../en/sheet-paper.ts";
 import type { AnyWords } from "../any-words.ts";
 
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER: AnyWords<typeof ENGLISH_PAPER> = {
+  colon: ": ",
   kind: "Ficha de color",
   proof: "Vista previa en tintas de cuatricromía, no un color que igualar",
   pageOf: (page, pages) => `${page} de ${pages}`,
@@ -23,6 +25,6 @@ export const SHEET_PAPER: AnyWords<typeof ENGLISH_PAPER> = {
     kilobytes: (bytes) =>
       bytes < 1_000_000
         ? `${Math.max(1, Math.round(bytes / 1000))}\u00a0kB`
-        : `${(bytes / 1_000_000).toFixed(1)}\u00a0MB`,
+        : `${NUMBERS.decimal(bytes / 1_000_000, 1)}\u00a0MB`,
   },
 };

@@ -3,9 +3,8 @@ import type { Charted } from "../../lots/control-chart.ts";
 import type { LotStatement } from "../../lots/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { upperFirst } from "../letter-case.ts";
-import { decimalText } from "../number-text.ts";
 import { FORMS, GEOMETRIES, wordOf } from "./closed-words.ts";
-import { within } from "./phrases.ts";
+import { NUMBERS, within } from "./phrases.ts";
 
 export const CRITERIA = criteriaIn(
   {
@@ -24,6 +23,7 @@ export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITER
   atMost: "como máximo",
   to: "a",
   beforeUnit: "\u00a0",
+  numbers: NUMBERS,
 });
 
 /** What a chart follows, as it stands inside a sentence. */
@@ -49,7 +49,7 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name}: ${withUncertainty(criterion, value, uncertainty)}, fuera de la tolerancia (${limitsText(criterion, limits)}).`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
-    `El rebaje está anotado en ${within(white)} y da lo mismo que el patrón en ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)}): se pesó el blanco equivocado. Repetir el rebaje antes de juzgar el lote.`,
+    `El rebaje está anotado en ${within(white)} y da lo mismo que el patrón en ${within(other)} (\u0394E00 ${NUMBERS.decimal(deltaE00, 2)}): se pesó el blanco equivocado. Repetir el rebaje antes de juzgar el lote.`,
   "lot-not-read-as-standard": ({ what, lot, standard }) =>
     `El ${wordOf(FORMS, what)} se midió en ${wordOf(GEOMETRIES, lot)} y el del patrón en ${wordOf(GEOMETRIES, standard)}: no se pueden comparar, y el ${wordOf(FORMS, what)} no se juzga.`,
   "standard-has-no-masstone": () =>

@@ -1,7 +1,7 @@
 import type { InForce, MarketStatement } from "../../hazard/markets/market-statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { wordOf } from "./closed-words.ts";
-import { dateWords, listed, namesWithin, percent, sentence, withUnit } from "./phrases.ts";
+import { NUMBERS, dateWords, listed, namesWithin, percent, sentence, withUnit } from "./phrases.ts";
 import { metalWord } from "./statements-studio.ts";
 
 /** Substances that the acts are named after, as the tables have them; another stands as it is. */
@@ -33,7 +33,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "lead-limits-at-work": ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
     sentence(
-      `en el trabajo, el plomo en el aire queda por debajo de ${withUnit(String(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} hasta el ${dateWords(until)}, de ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} desde entonces ${inForce(act)}; un país puede fijar un límite más bajo`,
+      `en el trabajo, el plomo en el aire queda por debajo de ${withUnit(NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${withUnit(NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} hasta el ${dateWords(until)}, de ${withUnit(NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} desde entonces ${inForce(act)}; un país puede fijar un límite más bajo`,
     ),
   "substance-of-very-high-concern": ({ names, ...act }) =>
     sentence(

@@ -5,9 +5,9 @@ import { waysApart, type Way } from "../tint-words.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { GEOMETRIES, wordOf } from "./closed-words.ts";
-import { lightnessText } from "../phrases.ts";
 import {
   decimals,
+  lightnessText,
   listed,
   micrometres,
   namesWithin,

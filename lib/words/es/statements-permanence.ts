@@ -4,8 +4,15 @@ import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { EXPECTED, FORMS, wordOf } from "./closed-words.ts";
-import { deltaEabText } from "../phrases.ts";
-import { bracketed, decimals, listed, namesWithin, sentence, within } from "./phrases.ts";
+import {
+  bracketed,
+  decimals,
+  deltaEabText,
+  listed,
+  namesWithin,
+  sentence,
+  within,
+} from "./phrases.ts";
 import { pigmentWord } from "../pigment-words.ts";
 
 /** What the pigment does, of one and of several. */

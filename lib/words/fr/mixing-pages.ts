@@ -131,6 +131,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     fromSheet: "La dégrader au banc de mélange",
   },
   facts: {
+    semicolon: "\u202f; ",
     weakest: (word, by) => `${word} (d’après ${within(by)})`,
     unknown: (names) => `inconnu pour ${listed(names.map(within))}`,
     notKnown: "inconnu",
@@ -166,6 +167,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
   },
   micrometres,
   recipes: {
+    colon: "\u202f: ",
     heading: "Trouver une recette",
     lead: "Nommer une couleur\u202f; nous cherchons dans tous les mélanges de nos peintures ceux qui en approchent.",
     description:

@@ -64,13 +64,13 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   pair: {
     title: (first, second) =>
-      `Tons moyens de ${first} et ${second}, à côté des noirs d’un seul pigment`,
+      `Tons moyens ${of(first)} et ${second}, à côté des noirs d’un seul pigment`,
     description: (first, second, share, chroma, blacks) =>
       `De ${second} seul à ${first} seul, au plus près du neutre à ${share} ${of(first)} en masse, C*ab ${chroma}. ${blacks.join("\u202f; ")}.`,
     single: "noirs d’un seul pigment",
     black: (name, a, b) => `${name}\u202f: a* ${a}, b* ${b}`,
     neutral: (first, second, share, volume, chroma) =>
-      `Le ton moyen le plus neutre de ${first} et ${second} prend ${share} ${of(first)} en poids de peinture${volume === undefined ? "" : ` (${volume} en volume)`}\u202f; C*ab ${chroma}.`,
+      `Le ton moyen le plus neutre ${of(first)} et ${second} prend ${share} ${of(first)} en poids de peinture${volume === undefined ? "" : ` (${volume} en volume)`}\u202f; C*ab ${chroma}.`,
     share: (percent) => `${percent}\u00a0%`,
   },
   blacks: {

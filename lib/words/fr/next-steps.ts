@@ -1,3 +1,4 @@
+import { NUMBERS } from "./phrases.ts";
 import { NEXT_STEPS as ENGLISH_STEPS } from "../en/next-steps.ts";
 import type { AnyWords } from "../any-words.ts";
 
@@ -56,7 +57,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     ].join(", "),
   mask: "avec un masque P3 et l’aspiration en marche",
   maskFor: (names) => `avec un masque P3 et l’aspiration en marche pour ${names}`,
-  hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
+  hours: (hours) =>
+    hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${NUMBERS.plain(hours)}\u00a0h`,
   file: ENGLISH_STEPS.file,
   reprintsUnknown:
     "Quelles cartes de rayon sont à réimprimer se sait dès que cards les a imprimées\u202f: ce qu’elles portaient alors reste auprès des relevés, dans printed-cards.json.",

@@ -20,7 +20,7 @@ import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 import { LISTING } from "./listing.ts";
 import { PHOTOGRAPHS } from "./photographs.ts";
-import { listed } from "./phrases.ts";
+import { NUMBERS, listed } from "./phrases.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
@@ -437,7 +437,7 @@ export const PAGES: AnyWords<PageWords> = {
         "|---|---|---|---|---|---|---|",
         ...rows.map(
           ({ what, films, count, median, p90, inside68, inside90 }) =>
-            `| ${MEASURED[what]} | ${films ? "avec films" : "sans films"} | ${count} | ${median.toFixed(1)} | ${p90.toFixed(1)} | ${inside68} | ${inside90} |`,
+            `| ${MEASURED[what]} | ${films ? "avec films" : "sans films"} | ${count} | ${NUMBERS.decimal(median, 1)} | ${NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,
         ),
       ].join("\n"),
     sections: [

@@ -154,9 +154,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   },
   /** Where it would take more paint than anybody lays. */
   hidesNever: "Elle ne couvre jamais d’elle-même\u202f: pas même en couche d’un demi-millimètre.",
-  hidesLine: (film) => `Il faut un film sec de ${film} pour couvrir une carte noire et blanche.`,
+  hidesLine: (film) => `Il faut un film sec ${of(film)} pour couvrir une carte noire et blanche.`,
   hidesByDarkness: (film) =>
-    `Un film sec de ${film} couvre une carte noire et blanche, mais parce qu’il est sombre, non par son corps\u202f: étalé plus mince, il glace.`,
+    `Un film sec ${of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non par son corps\u202f: étalé plus mince, il glace.`,
   covers: (area) => `Un millilitre sorti du tube couvre ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish) => `${finish} une fois sec.`,
   inWhite: (white, days) => `${days} au toucher dans ${white}`,

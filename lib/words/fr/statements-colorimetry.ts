@@ -3,8 +3,8 @@ import type { LampShift } from "../../colorimetry/lamplight.ts";
 import type { ColorimetryStatement } from "../../colorimetry/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { TOWARD } from "./closed-words.ts";
-import { deltaE00Text, labText, viewingIn } from "../phrases.ts";
-import { bracketed, decimals, listed, sentence } from "./phrases.ts";
+import { viewingIn } from "../phrases.ts";
+import { bracketed, decimals, deltaE00Text, labText, listed, sentence } from "./phrases.ts";
 
 /** Lamps as they are bought. */
 const LAMP_NAMES: Readonly<Record<Lamp, string>> = {

@@ -3,9 +3,8 @@ import type { Charted } from "../../lots/control-chart.ts";
 import type { LotStatement } from "../../lots/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import { upperFirst } from "../letter-case.ts";
-import { decimalText } from "../number-text.ts";
 import { FORMS, GEOMETRIES, wordOf } from "./closed-words.ts";
-import { within } from "./phrases.ts";
+import { NUMBERS, within } from "./phrases.ts";
 
 export const CRITERIA = criteriaIn(
   {
@@ -24,6 +23,7 @@ export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITER
   atMost: "au plus",
   to: "à",
   beforeUnit: "\u00a0",
+  numbers: NUMBERS,
 });
 
 /** What a chart follows, as it stands inside a sentence. */
@@ -49,7 +49,7 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
     `${CRITERIA[criterion].name}\u202f: ${withUncertainty(criterion, value, uncertainty)}, hors tolérance (${limitsText(criterion, limits)}).`,
   "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
-    `Le dégradé est noté dans ${within(white)} et donne la même mesure que l’étalon dans ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
+    `Le dégradé est noté dans ${within(white)} et donne la même mesure que l’étalon dans ${within(other)} (\u0394E00 ${NUMBERS.decimal(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
   "lot-not-read-as-standard": ({ what, lot, standard }) =>
     `Le ${wordOf(FORMS, what)} a été mesuré en ${wordOf(GEOMETRIES, lot)}, celui de l’étalon en ${wordOf(GEOMETRIES, standard)}\u202f: les deux ne se comparent pas, et le ${wordOf(FORMS, what)} n’est pas jugé.`,
   "standard-has-no-masstone": () =>
