@@ -121,7 +121,7 @@ describe("cards of a workshop", () => {
     const record = join(content, "colours/zinc-white.md");
     writeFileSync(record, readFileSync(record, "utf8").replace("price: 8.50", "price: 9.25"));
     expect(await due()).toEqual([
-      "due: colours/zinc-white: Shelf card to print again: Sizes and prices: no longer \u201c40 ml \u00a38.50\u201d; Sizes and prices: now \u201c40 ml \u00a39.25\u201d",
+      "due: colours/zinc-white: Shelf card to print again: Sizes and prices: no longer \u201c40 ml \u00a38.50 (\u00a3212.50/l)\u201d; Sizes and prices: now \u201c40 ml \u00a39.25 (\u00a3231.25/l)\u201d",
     ]);
     const again = await inOwn("cards", "--since", "content/printed-cards.json");
     expect(again.output).toContain("1 card in 90x55");
@@ -150,7 +150,7 @@ describe("cards of a workshop", () => {
     writeFileSync(record, readFileSync(record, "utf8").replace(/price: [\d.]+/, "price: 9.25"));
     const { output } = await run("--since", "site/manifest.json", "--output", "again.pdf");
     expect(output).toContain(
-      "zinc-white: Sizes and prices: no longer \u201c40 ml \u00a38.50\u201d\nzinc-white: Sizes and prices: now \u201c40 ml \u00a39.25\u201d\n1 card in 90x55 on 2 pages of A4",
+      "zinc-white: Sizes and prices: no longer \u201c40 ml \u00a38.50 (\u00a3212.50/l)\u201d\nzinc-white: Sizes and prices: now \u201c40 ml \u00a39.25 (\u00a3231.25/l)\u201d\n1 card in 90x55 on 2 pages of A4",
     );
     const { pages } = await readPdf(readFileSync(file("again.pdf")));
     expect(pages[0] && pageText(pages[0])).toContain("\u00a39.25");
