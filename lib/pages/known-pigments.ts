@@ -193,7 +193,7 @@ function factLines(
           [
             "sensitivities",
             {
-              name: texts.facts.sensitivities,
+              name: `${texts.facts.sensitivities}${words.colon}`,
               sentences: harms.map(({ row, reason }) => ({
                 text: `${statementText(reason, words).replace(/\.$/, "")} (${sources([row as Evidenced & typeof row])}).`,
               })),

@@ -69,4 +69,11 @@ export const FORMULATION_SOURCES = {
     standing: "practice",
     note: "Rules of thumb of this project, to be overridden by the workshop's own readings.",
   },
+  "price-indication-98-6-ec": {
+    short: "Directive 98/6/EC",
+    citation:
+      "Directive 98/6/EC on the indication of the prices of products offered to consumers, Articles 2(b) and 3: the unit price, the final price of one litre, beside the selling price, but where the two are the same; another single quantity where a Member State has that in general use.",
+    standing: "read",
+    note: "Article 3 and recital 8 were read, Article 2(b) is recalled. Germany has had the litre alone since 28 May 2022 (Preisangabenverordnung, § 5(1), read).",
+  },
 } as const satisfies Bibliography;

@@ -22,13 +22,6 @@ export const LABEL_SOURCES = {
     standing: "derived",
     note: "Worked from what several commentaries print of the letters alike, and from what BG BAU, the German statutory accident insurance of the building trade, prints of 1.2.1.5; the text itself was not at hand. Smaller letters on an inner package of at most 10 ml are allowed there and not used here. Its application was put off to 1 January 2028 (announced by the Council on 17 November 2025), and its simplification is under discussion.",
   },
-  "price-indication-98-6-ec": {
-    short: "Directive 98/6/EC",
-    citation:
-      "Directive 98/6/EC on the indication of the prices of products offered to consumers, Articles 2(b) and 3: the unit price, the final price of one litre, beside the selling price, but where the two are the same; another single quantity where a Member State has that in general use.",
-    standing: "read",
-    note: "Article 3 and recital 8 were read, Article 2(b) is recalled. Germany has had the litre alone since 28 May 2022 (Preisangabenverordnung, § 5(1), read).",
-  },
   "iso-15420-memory": {
     citation:
       "ISO/IEC 15420 and the GS1 General Specifications: an EAN-13 symbol is 95 modules wide with 11 of quiet zone before and 7 behind; a module is 0.33 mm, and prints from 80 to 200 % of that.",

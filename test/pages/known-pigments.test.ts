@@ -26,8 +26,7 @@ function linesOf({ blocks }: FoldBlock): string[] {
   return blocks.flatMap((block) =>
     block.kind === "lines"
       ? block.lines.map(
-          ({ name, sentences }) =>
-            `${name === "" ? "" : `${name}: `}${sentences.map(({ text }) => text).join(" ")}`,
+          ({ name, sentences }) => `${name}${sentences.map(({ text }) => text).join(" ")}`,
         )
       : block.kind === "statement"
         ? [block.text]

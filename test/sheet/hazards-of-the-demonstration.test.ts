@@ -200,7 +200,11 @@ describe("prices", () => {
     for (const { slug, offer } of offers) {
       expect([slug, offer?.currency, offer?.withheldFor]).toEqual([slug, "GBP", []]);
       expect(offer?.sizes).toEqual(
-        RECORDS.colours.get(slug)?.sizes.map(({ ml, price }) => ({ ml, price })),
+        RECORDS.colours.get(slug)?.sizes.map(({ ml, price = NaN }) => ({
+          ml,
+          price,
+          unitPrice: { ml: 1000, price: Math.round((price / ml) * 1000 * 100) / 100 },
+        })),
       );
     }
   });
