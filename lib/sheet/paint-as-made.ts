@@ -39,7 +39,7 @@ function paintOf(colour: Colour, records: Records): PaintAsMade {
     additions,
     records,
     tubes && {
-      oilIndex: oilIndexOfTubes(colour, tubes),
+      oilIndex: oilIndexOfTubes(colour, tubes, additions),
       oilDensity: oilDensityOfTubes(
         colour,
         tubes,
@@ -59,6 +59,7 @@ function knownTubes(colour: Colour, records: Records): KnownTube[] | undefined {
     return {
       ...tube,
       vehicle: made?.vehicle,
+      additions: made?.additions ?? [],
       pigmentFraction:
         made?.oil.pigmentMassFraction ??
         notStated(

@@ -10,7 +10,7 @@ import {
 } from "../../quantities/figure.ts";
 import { ends, isInterval, type Quantity } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import type { VehiclePart } from "./pigment-figures.ts";
+import type { AdditionPart, VehiclePart } from "./pigment-figures.ts";
 import { colourRecord } from "../record-inputs.ts";
 
 /** A pigment of a mixture as the tube that it came from. */
@@ -40,6 +40,7 @@ export function weighedTubes(colour: Colour, { colours }: Records): WeighedTube[
 export interface KnownTube extends WeighedTube {
   readonly pigmentFraction: Figure<Quantity>;
   readonly vehicle: VehiclePart | undefined;
+  readonly additions: readonly AdditionPart[];
 }
 
 /**
@@ -81,18 +82,38 @@ function percent(share: number): string {
   return (100 * share).toPrecision(2);
 }
 
-/** Oil to 100 g of pigment in what the tubes give together [g/100 g]. */
-export function oilIndexOfTubes(colour: Colour, tubes: readonly KnownTube[]): Figure<Quantity> {
+/**
+ * Oil to 100 g of pigment in what the tubes give together [g/100 g].
+ *
+ *     100 (Sum p / Sum p f - 1) / (1 + Sum a)
+ *
+ * with a, on the oil, what the record names as additions and a tube holds: of all that is no pigment these
+ * are a part, and are reckoned beside the oil by themselves.
+ */
+export function oilIndexOfTubes(
+  colour: Colour,
+  tubes: readonly KnownTube[],
+  additions: readonly AdditionPart[],
+): Figure<Quantity> {
+  const inTubes = new Set(
+    tubes.flatMap(({ vehicle, additions: own }) => [vehicle, ...own].map((one) => one?.slug)),
+  );
+  const onOil = Object.fromEntries(
+    additions
+      .filter(({ slug }) => inTubes.has(slug))
+      .map(({ slug, percentOfOil }) => [`% of ${slug}`, percentOfOil]),
+  );
   return derivedFigure(
     {
       name: "what of the paints that it was weighed from is not pigment",
       unit: "g/100 g",
       beside: colourRecord(colour, "pigments"),
     },
-    contentsOf(tubes),
+    { ...contentsOf(tubes), ...onOil },
     (v) => {
       const paint = tubes.reduce((sum, { paintParts }) => sum + paintParts, 0);
-      return 100 * (paint / pigmentIn(tubes, v) - 1);
+      const all = Object.keys(onOil).reduce((sum, key) => sum + at(v, key) / 100, 1);
+      return (100 * (paint / pigmentIn(tubes, v) - 1)) / all;
     },
   );
 }
