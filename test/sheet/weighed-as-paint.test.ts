@@ -126,77 +126,77 @@ describe("without any oil in the records", () => {
   });
 });
 
+/** A violet of two tubes, each in an oil of its own. */
+function violetOfTubes(
+  violet: string,
+  { cobaltOil = "vehicle: heavy\n", cochinealDrier = "" } = {},
+): Sheet {
+  const { content, home } = contentFolder({
+    "workshop.yaml": "name: Test\n",
+    "pigments/cochineal.yaml": "name: Cochineal\ndensityGPerCm3: 2\n",
+    "pigments/cobalt.yaml": "name: Cobalt\ndensityGPerCm3: 4\n",
+    "vehicles/light.yaml": "name: Light oil\nkind: oil\ndensityGPerCm3: 0.9\n",
+    "vehicles/heavy.yaml": "name: Heavy oil\nkind: oil\ndensityGPerCm3: 1\n",
+    "vehicles/drier.yaml": "name: Drier\nkind: drier\ndensityGPerCm3: 0.9\n",
+    "colours/cochineal.md": `---\nname: Cochineal\npigments: [{ pigment: cochineal }]\nvehicle: light\n${cochinealDrier}${OIL.cochineal}\n---\n`,
+    "colours/cobalt.md": `---\nname: Cobalt\npigments: [{ pigment: cobalt }]\n${cobaltOil}${OIL.cobalt}\n---\n`,
+    "colours/violet.md": `---\nname: Violet\npigments: ${TUBES}\n${violet}\n---\n`,
+  });
+  const { records, diagnostics } = loadRecords(content, home);
+  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  const sheet = allSheets(records).find(({ slug }) => slug === "violet");
+  if (sheet === undefined) throw new Error("No sheet");
+  return sheet;
+}
+
 describe("tubes in other oils than the record of the mixture names", () => {
-  const density = (violet: string, cobaltOil: string | undefined) => {
-    const { content, home } = contentFolder({
-      "workshop.yaml": "name: Test\n",
-      "pigments/cochineal.yaml": "name: Cochineal\ndensityGPerCm3: 2\n",
-      "pigments/cobalt.yaml": "name: Cobalt\ndensityGPerCm3: 4\n",
-      "vehicles/light.yaml": "name: Light oil\nkind: oil\ndensityGPerCm3: 0.9\n",
-      "vehicles/heavy.yaml": "name: Heavy oil\nkind: oil\ndensityGPerCm3: 1\n",
-      "colours/cochineal.md": `---\nname: Cochineal\npigments: [{ pigment: cochineal }]\nvehicle: light\n${OIL.cochineal}\n---\n`,
-      "colours/cobalt.md": `---\nname: Cobalt\npigments: [{ pigment: cobalt }]\n${cobaltOil === undefined ? "" : `vehicle: ${cobaltOil}\n`}${OIL.cobalt}\n---\n`,
-      "colours/violet.md": `---\nname: Violet\npigments: ${TUBES}\n${violet}\n---\n`,
-    });
-    const { records, diagnostics } = loadRecords(content, home);
-    if (records === undefined) throw new Error(JSON.stringify(diagnostics));
-    return allSheets(records).find(({ slug }) => slug === "violet")?.oil.paintDensityGPerCm3;
-  };
+  const density = (...tubes: Parameters<typeof violetOfTubes>) =>
+    violetOfTubes(...tubes).oil.paintDensityGPerCm3;
+
   // basis: derived. Of 3 parts 1 is cochineal (/2), .8 cobalt (/4) and 1.2 oil: 1 of it light (/.9) and .2 heavy (/1).
   test("are reckoned with each by its own density: 3 / (.5 + .2 + 1/.9 + .2) = 1.4917", () => {
-    expect(value(density("vehicle: light", "heavy"))).toBeCloseTo(1.4917, 4);
+    expect(value(density("vehicle: light"))).toBeCloseTo(1.4917, 4);
     // 1.2 light: 3 / (.7 + 1.2/.9)
-    expect(value(density("vehicle: light", "light"))).toBeCloseTo(1.4754, 4);
+    expect(value(density("vehicle: light", { cobaltOil: "vehicle: light\n" }))).toBeCloseTo(
+      1.4754,
+      4,
+    );
   });
   test("have no density where the oil of one is not recorded", () => {
-    expect(density("vehicle: heavy", undefined)).toMatchObject({
+    expect(density("vehicle: heavy", { cobaltOil: "" })).toMatchObject({
       reason: "no oil is recorded of a paint that it was weighed from",
     });
   });
 });
 
 describe("a mixture whose record names what its tubes hold as an addition", () => {
-  /** Pigment by mass, and all that is none to 100 g of it, of the mixture. */
-  const made = (violet: string, driers = "") => {
-    const { content, home } = contentFolder({
-      "workshop.yaml": "name: Test\n",
-      "pigments/cochineal.yaml": "name: Cochineal\ndensityGPerCm3: 2\n",
-      "pigments/cobalt.yaml": "name: Cobalt\ndensityGPerCm3: 4\n",
-      "vehicles/light.yaml": "name: Light oil\nkind: oil\ndensityGPerCm3: 0.9\n",
-      "vehicles/heavy.yaml": "name: Heavy oil\nkind: oil\ndensityGPerCm3: 1\n",
-      "vehicles/drier.yaml": "name: Drier\nkind: drier\ndensityGPerCm3: 0.9\n",
-      "colours/cochineal.md": `---\nname: Cochineal\npigments: [{ pigment: cochineal }]\nvehicle: light\n${driers}${OIL.cochineal}\n---\n`,
-      "colours/cobalt.md": `---\nname: Cobalt\npigments: [{ pigment: cobalt }]\nvehicle: heavy\n${OIL.cobalt}\n---\n`,
-      "colours/violet.md": `---\nname: Violet\npigments: ${TUBES}\n${violet}\n---\n`,
-    });
-    const { records, diagnostics } = loadRecords(content, home);
-    if (records === undefined) throw new Error(JSON.stringify(diagnostics));
-    const sheet = allSheets(records).find(({ slug }) => slug === "violet");
-    return { sheet, pigment: value(sheet?.oil.pigmentMassFraction) };
-  };
+  const pigment = (sheet: Sheet): Quantity => value(sheet.oil.pigmentMassFraction);
   const ADDED = "vehicle: light\nadditions: [{ vehicle: heavy, percentOfOil: 20 }]";
 
   // basis: derived. 1 + .8 of pigment in 3 of paint, 0.6; of the 1.2 that is none 1 is light oil and .2 heavy, 20 % on it.
   test("counts that once: its pigment is that of the tubes, whatever the record names", () => {
-    expect(made("vehicle: light").pigment).toBeCloseTo(0.6, 6);
-    const { sheet, pigment } = made(ADDED);
-    expect(pigment).toBeCloseTo(0.6, 6);
-    expect(value(sheet?.oil.oilIndexGPer100g)).toBeCloseTo(100 / 1.8, 4);
+    expect(pigment(violetOfTubes("vehicle: light"))).toBeCloseTo(0.6, 6);
+    const sheet = violetOfTubes(ADDED);
+    expect(pigment(sheet)).toBeCloseTo(0.6, 6);
+    expect(value(sheet.oil.oilIndexGPer100g)).toBeCloseTo(100 / 1.8, 4);
   });
 
   // basis: derived. A drier that is in no tube comes on top: 1.8 of pigment in 3 + 1.2 x .1.
   test("counts on top what none of its tubes holds", () => {
-    expect(
-      made("vehicle: light\nadditions: [{ vehicle: drier, percentOfOil: 10 }]").pigment,
-    ).toBeCloseTo(1.8 / 3.12, 6);
+    const sheet = violetOfTubes(
+      "vehicle: light\nadditions: [{ vehicle: drier, percentOfOil: 10 }]",
+    );
+    expect(pigment(sheet)).toBeCloseTo(1.8 / 3.12, 6);
   });
 
   // basis: derived. In a tube of 100 g of oil and 10 of drier to 100 of pigment: 1 / 2.1 of its paint is pigment.
   test("counts a drier of its tubes once too", () => {
-    const driers = "additions: [{ vehicle: drier, percentOfOil: 10 }]\n";
-    const share = (2 / 2.1 + 0.8) / 3;
-    expect(
-      made("vehicle: light\nadditions: [{ vehicle: drier, percentOfOil: 8 }]", driers).pigment,
-    ).toBeCloseTo(share, 6);
+    const sheet = violetOfTubes(
+      "vehicle: light\nadditions: [{ vehicle: drier, percentOfOil: 8 }]",
+      {
+        cochinealDrier: "additions: [{ vehicle: drier, percentOfOil: 10 }]\n",
+      },
+    );
+    expect(pigment(sheet)).toBeCloseTo((2 / 2.1 + 0.8) / 3, 6);
   });
 });
