@@ -4,7 +4,8 @@ import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import { unitText, valueText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
-import { standingView, standingWord } from "../present/standing-view.ts";
+import { standingView } from "../present/standing-view.ts";
+import { notStatedCell } from "./order-cells.ts";
 import type { CellView, PigmentPageView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import { FAMILY_KEYS } from "./catalogue-pages.ts";
@@ -126,7 +127,7 @@ function ownTable(
           .map((pigment): CellView[] => [
             { text: pigment.record.name, href: `${place.root}pigments/${pigment.slug}/` },
             pigment.record.colourIndexName === undefined
-              ? { text: "\u2013", reason: words.standings["not stated"].word }
+              ? notStatedCell(words)
               : { text: pigment.record.colourIndexName },
             numberCell(
               pigmentFigure(pigment, "densityGPerCm3", records.knowledge),
@@ -162,7 +163,7 @@ function numberCell(
   pattern: string,
   words: PageContext["words"],
 ): CellView {
-  if (!isKnown(figure)) return { text: "\u2013", reason: standingWord("not stated", words).word };
+  if (!isKnown(figure)) return notStatedCell(words);
   return {
     text: valueText(figureRow(pattern), figure, words),
     standing: standingView(figure, words),

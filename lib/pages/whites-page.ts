@@ -4,7 +4,8 @@ import type { Block, BoardBlock } from "../blocks/block.ts";
 import type { WhitesPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import { placesWithin } from "../words/number-text.ts";
-import { standingView, standingWord } from "../present/standing-view.ts";
+import { standingView } from "../present/standing-view.ts";
+import { notStatedCell } from "./order-cells.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import {
@@ -259,8 +260,7 @@ function table(
   const { columns, caption, note } = words.pages.optics.inTheWhites;
   const at = ({ tint }: NearNeutral, L: EqualLightness, axis: "a" | "b"): CellView => {
     const figure = tint.atL[L]?.[axis];
-    if (figure === undefined || !isKnown(figure))
-      return { text: "\u2013", reason: standingWord("not stated", words).word };
+    if (figure === undefined || !isKnown(figure)) return notStatedCell(words);
     return {
       text: words.numbers.decimal(figure.value, placesWithin(figure.uncertainty, 1)),
       standing: standingView(figure, words),

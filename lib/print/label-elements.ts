@@ -124,15 +124,15 @@ export function labelElements(
     isPictogramCode(code) ? [{ code, name }] : [],
   );
   const stepMm = look.sideMm + 1;
-  const wordsLeftMm = pictograms.length === 0 ? 0 : pictograms.length * stepMm + GAP_MM;
+  const wordsLeftMm = pictograms.length * stepMm + GAP_MM;
   const perRow = Math.min(pictograms.length, Math.max(1, Math.floor((widthMm + 1) / stepMm)));
   const wordsBelowMm = perRow === 0 ? 0 : Math.ceil(pictograms.length / perRow) * stepMm;
   const below = labelWords(elements, { xMm: 0, yMm: wordsBelowMm, widthMm }, look);
   const beside =
-    wordsLeftMm > widthMm - BESIDE_LEAST_MM
+    pictograms.length === 0 || wordsLeftMm > widthMm - BESIDE_LEAST_MM
       ? undefined
       : labelWords(elements, { xMm: wordsLeftMm, yMm: 0, widthMm: widthMm - wordsLeftMm }, look);
-  const besideMm = Math.max(beside?.bottomMm ?? Infinity, pictograms.length === 0 ? 0 : stepMm);
+  const besideMm = Math.max(beside?.bottomMm ?? Infinity, stepMm);
   const isBeside = besideMm <= below.bottomMm;
   const { tagged } = beside !== undefined && isBeside ? beside : below;
   return {

@@ -11,7 +11,7 @@ import { tableWords } from "../table-words.ts";
 import { PAGES } from "./pages.ts";
 import { RULINGS } from "./statements.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
-import { NUMBERS, ABOUT, dateWords, listed } from "./phrases.ts";
+import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed } from "./phrases.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
 
 /** What the weakest of the figures behind a figure is. */
@@ -25,8 +25,8 @@ export const GERMAN: Words = {
   language: "de",
   about: ABOUT,
   bounds: BOUND_WORDS,
-  colon: ": ",
-  semicolon: "; ",
+  colon: COLON,
+  semicolon: SEMICOLON,
   numbers: NUMBERS,
   series: PAGES.optics.fit.series,
   ...tableWords("de"),

@@ -4,7 +4,7 @@ import type { PageWords } from "../en/pages.ts";
 import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import { inGerman, METAL_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
-import { dayCount, decimals, listed, micrometres, within } from "./phrases.ts";
+import { COLON, SEMICOLON, dayCount, decimals, listed, micrometres, within } from "./phrases.ts";
 
 const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
   incandescent: "Lampenlicht",
@@ -136,7 +136,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     fromSheet: "Am Mischtisch aufhellen",
   },
   facts: {
-    semicolon: "; ",
+    semicolon: SEMICOLON,
     weakest: (word: string, of: string) => `${word} (durch ${within(of)})`,
     unknown: (names: readonly string[]) => `nicht bekannt für ${listed(names.map(within))}`,
     notKnown: "nicht bekannt",
@@ -172,7 +172,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
   },
   micrometres,
   recipes: {
-    colon: ": ",
+    colon: COLON,
     heading: "Rezept finden",
     lead: "Nennen Sie eine Farbe; wir gehen alle Mischungen unserer Farben durch und suchen, was ihr nahekommt.",
     description:

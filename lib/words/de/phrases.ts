@@ -7,6 +7,10 @@ export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
 export const ABOUT = "etwa";
 
+/** Between what is named and what is said of it. */
+export const COLON = ": ";
+export const SEMICOLON = "; ";
+
 export const NUMBERS = printedNumbers(",");
 
 export const {

@@ -1,10 +1,10 @@
-import { NUMBERS } from "./phrases.ts";
+import { COLON, NUMBERS } from "./phrases.ts";
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
 
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER: AnyWords<PageWords["sheetPaper"]> = {
-  colon: ": ",
+  colon: COLON,
   kind: "Farbblatt",
   proof: "Vorschau in Prozessfarben, keine Farbe zum Abmustern",
   pageOf: (page: number, pages: number) => `${page} von ${pages}`,

@@ -4,7 +4,7 @@ import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { JudgedColour, TintWords } from "../tint-words.ts";
 import { HUE_NOUNS, HUES } from "./closed-sets.ts";
-import { decimals, listed } from "./phrases.ts";
+import { SEMICOLON, decimals, listed } from "./phrases.ts";
 import { withoutWhite } from "./white-names.ts";
 /** What a colour does in a white, without saying which. */
 const PHRASES: WordingsOf<JudgedTintStatement> = {
@@ -66,7 +66,7 @@ export const TINT_WORDS: TintWords = {
   in: "in",
   at: "bei",
   to: "auf",
-  semicolon: "; ",
+  semicolon: SEMICOLON,
   notTried: "Noch in keinem Weiß erprobt.",
   othersBelow: "weitere Weißtöne unten",
   lengthMax: 180,

@@ -6,7 +6,7 @@ import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { tableWords } from "../table-words.ts";
 import { lowerFirst, PAGES } from "./pages.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
-import { NUMBERS, dateWords, listed, within } from "./phrases.ts";
+import { COLON, SEMICOLON, NUMBERS, dateWords, listed, within } from "./phrases.ts";
 import { RULINGS } from "./statements.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
 
@@ -21,8 +21,8 @@ export const ENGLISH: Words = {
   language: "en",
   about: "about",
   bounds: { "at least": "at least", "at most": "at most" },
-  colon: ": ",
-  semicolon: "; ",
+  colon: COLON,
+  semicolon: SEMICOLON,
   numbers: NUMBERS,
   series: PAGES.optics.fit.series,
   ...tableWords("en"),

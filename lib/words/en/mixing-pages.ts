@@ -1,5 +1,5 @@
 /** The tint bench, and what the pages that mix have in common; their scripts carry these words too. */
-import { dayCount, decimals, listed, micrometres, within } from "./phrases.ts";
+import { COLON, SEMICOLON, dayCount, decimals, listed, micrometres, within } from "./phrases.ts";
 import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
 import type { Interval } from "../../quantities/interval.ts";
 
@@ -126,7 +126,7 @@ export const MIXING_PAGES = {
     fromSheet: "Let it down on the tint bench",
   },
   facts: {
-    semicolon: "; ",
+    semicolon: SEMICOLON,
     weakest: (word: string, of: string) => `${word} (by ${within(of)})`,
     unknown: (names: readonly string[]) => `not known of ${listed(names.map(within))}`,
     notKnown: "not known",
@@ -161,7 +161,7 @@ export const MIXING_PAGES = {
   },
   micrometres,
   recipes: {
-    colon: ": ",
+    colon: COLON,
     heading: "Find a recipe",
     lead: "Name a colour; we look through every mixture of our paints for those that come near it.",
     description:

@@ -1,7 +1,7 @@
-import { NUMBERS } from "./phrases.ts";
+import { COLON, NUMBERS } from "./phrases.ts";
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER = {
-  colon: ": ",
+  colon: COLON,
   kind: "Colour sheet",
   proof: "Preview of process inks, not a colour to match",
   pageOf: (page: number, pages: number) => `${page} of ${pages}`,

@@ -3,7 +3,7 @@ import type { HueWord } from "../../optics/tints/hue-word.ts";
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { JudgedColour, TintWords } from "../tint-words.ts";
-import { decimals, listed } from "./phrases.ts";
+import { SEMICOLON, decimals, listed } from "./phrases.ts";
 
 /** What a colour does in a white, without saying which. */
 const PHRASES: WordingsOf<JudgedTintStatement> = {
@@ -78,7 +78,7 @@ export const TINT_WORDS: TintWords = {
   in: "in",
   at: "at",
   to: "to",
-  semicolon: "; ",
+  semicolon: SEMICOLON,
   notTried: "Not yet tried in white.",
   othersBelow: "other whites below",
   lengthMax: 180,

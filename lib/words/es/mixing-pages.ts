@@ -4,7 +4,7 @@ import type { MixingWords } from "../en/mixing-pages.ts";
 import type { AnyWords } from "../any-words.ts";
 import { METALS, wordOf } from "./closed-words.ts";
 import { SIGNAL_WORDS } from "./label-words.ts";
-import { dayCount, decimals, listed, micrometres, within } from "./phrases.ts";
+import { COLON, SEMICOLON, dayCount, decimals, listed, micrometres, within } from "./phrases.ts";
 
 const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
   incandescent: "luz de lámpara",
@@ -130,7 +130,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     fromSheet: "Rebajarlo en el banco de mezcla",
   },
   facts: {
-    semicolon: "; ",
+    semicolon: SEMICOLON,
     weakest: (word, by) => `${word} (por ${within(by)})`,
     unknown: (names) => `no se sabe de ${listed(names.map(within))}`,
     notKnown: "no se sabe",
@@ -164,7 +164,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
   },
   micrometres,
   recipes: {
-    colon: ": ",
+    colon: COLON,
     heading: "Buscar una receta",
     lead: "Nombre un color; buscamos en todas las mezclas de nuestras pinturas las que se le acercan.",
     description:

@@ -10,7 +10,7 @@ import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { tableWords } from "../table-words.ts";
 import { PICTOGRAMS, SIGNAL_WORDS } from "./label-words.ts";
 import { PAGES } from "./pages.ts";
-import { NUMBERS, ABOUT, dateWords, listed, within } from "./phrases.ts";
+import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed, within } from "./phrases.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { RULINGS } from "./statements.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
@@ -26,8 +26,8 @@ export const SPANISH: Words = {
   language: "es",
   about: ABOUT,
   bounds: BOUNDS,
-  colon: ": ",
-  semicolon: "; ",
+  colon: COLON,
+  semicolon: SEMICOLON,
   numbers: NUMBERS,
   series: PAGES.optics.fit.series,
   ...tableWords("es"),

@@ -4,7 +4,7 @@ import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { JudgedColour, TintWords } from "../tint-words.ts";
 import { HUES, TOWARD } from "./closed-words.ts";
-import { decimals, listed } from "./phrases.ts";
+import { SEMICOLON, decimals, listed } from "./phrases.ts";
 
 /** What a colour does in a white, without saying which. */
 const PHRASES: WordingsOf<JudgedTintStatement> = {
@@ -64,7 +64,7 @@ export const TINT_WORDS: TintWords = {
   in: "en",
   at: "a",
   to: "a",
-  semicolon: "; ",
+  semicolon: SEMICOLON,
   notTried: "Aún no probado en blanco.",
   othersBelow: "otros blancos más abajo",
   lengthMax: 200,

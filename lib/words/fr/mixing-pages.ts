@@ -4,7 +4,16 @@ import type { MixingWords } from "../en/mixing-pages.ts";
 import type { AnyWords } from "../any-words.ts";
 import { METALS, wordOf } from "./closed-words.ts";
 import { SIGNAL_WORDS } from "./label-words.ts";
-import { dayCount, decimals, listed, micrometres, of, within } from "./phrases.ts";
+import {
+  COLON,
+  SEMICOLON,
+  dayCount,
+  decimals,
+  listed,
+  micrometres,
+  of,
+  within,
+} from "./phrases.ts";
 
 const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
   incandescent: "lumière de lampe",
@@ -131,7 +140,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     fromSheet: "La dégrader au banc de mélange",
   },
   facts: {
-    semicolon: "\u202f; ",
+    semicolon: SEMICOLON,
     weakest: (word, by) => `${word} (d’après ${within(by)})`,
     unknown: (names) => `inconnu pour ${listed(names.map(within))}`,
     notKnown: "inconnu",
@@ -167,7 +176,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
   },
   micrometres,
   recipes: {
-    colon: "\u202f: ",
+    colon: COLON,
     heading: "Trouver une recette",
     lead: "Nommer une couleur\u202f; nous cherchons dans tous les mélanges de nos peintures ceux qui en approchent.",
     description:

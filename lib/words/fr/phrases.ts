@@ -7,6 +7,10 @@ export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
 export const ABOUT = "environ";
 
+/** Between what is named and what is said of it. */
+export const COLON = "\u202f: ";
+export const SEMICOLON = "\u202f; ";
+
 export const NUMBERS = printedNumbers(",");
 
 export const {

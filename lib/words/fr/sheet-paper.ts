@@ -1,10 +1,10 @@
-import { NUMBERS } from "./phrases.ts";
+import { COLON, NUMBERS } from "./phrases.ts";
 import type { SHEET_PAPER as ENGLISH_PAPER } from "../en/sheet-paper.ts";
 import type { AnyWords } from "../any-words.ts";
 
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER: AnyWords<typeof ENGLISH_PAPER> = {
-  colon: "\u202f: ",
+  colon: COLON,
   kind: "Fiche de couleur",
   proof: "Aperçu en encres de quadrichromie, pas une couleur à contretyper",
   pageOf: (page, pages) => `${page} sur ${pages}`,
