@@ -8,6 +8,7 @@ import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import { amountFaults } from "./amount-faults.ts";
 import { claimFaults } from "./claim-faults.ts";
+import { claimedNames } from "./claimed-names.ts";
 import { colourFaults } from "./colour-faults.ts";
 import { columnFaults } from "./column-faults.ts";
 import { contentTree, type ContentTree } from "./content-tree.ts";
@@ -127,6 +128,7 @@ export function checkedRecords(
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
     ...(hazard === undefined ? [] : claimFaults(files, hazard.forbiddenWords)),
+    ...claimedNames(files),
     ...pairFaults(files),
     ...siteFaults(files, today),
     ...photographed.diagnostics,
