@@ -450,7 +450,7 @@ describe("references, both ways", () => {
       what: "a reading that leads out of its folder",
       files: { [COLOUR]: colourBut("reading: lamp-black", "reading: ../../secret.csv") },
       told: [
-        `${COLOUR_LINE}:5:22 error masstone.reading can't be "../../secret.csv": it takes a file name in readings/, without a path records/schema`,
+        `${COLOUR_LINE}:5:22 error masstone.reading can't be "../../secret.csv": it takes a file name in readings/ of letters, digits, dots, hyphens and low lines, without blanks or a path records/schema`,
       ],
     },
   ]);

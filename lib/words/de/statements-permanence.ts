@@ -103,7 +103,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "components-in-light-not-known": ({ pigments }) =>
     `Wie ${namesWithin(pigments)} im Licht ${hold(pigments)}, wissen wir nicht, und daher auch nicht, welche Komponente zuerst nachgibt.`,
   "blue-wool-is-another-scale": ({ reference, category }) =>
-    `Stufe ${reference} der Blauwollskala gehört zu einer anderen Skala; nach altem Brauch entspricht sie Kategorie\u00a0${category}, doch keine Norm sagt das.`,
+    `Stufe ${reference} der Blauwollskala ist die Angabe eines Lieferanten und gehört zu einer anderen Skala; nach altem Brauch entspricht sie Kategorie\u00a0${category}, doch keine Norm sagt das.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
     `Eine Änderung von ${deltaEabText(deltaEab)} liegt am nächsten bei Stufe ${grade} des Graumaßstabs, auf dem 5 keine Änderung ist.`,
 

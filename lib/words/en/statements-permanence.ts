@@ -92,7 +92,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "components-in-light-not-known": ({ pigments }) =>
     `We do not know how ${namesWithin(pigments)} ${stand(pigments)} up to light, nor therefore which component goes first.`,
   "blue-wool-is-another-scale": ({ reference, category }) =>
-    `Blue wool ${reference} is of another scale; by custom it goes with category ${category}, but no standard says so.`,
+    `Blue wool ${reference} is a supplier's word, and of another scale; by custom it goes with category ${category}, but no standard says so.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
     `A change of ${deltaEabText(deltaEab)} is nearest grade ${grade} of the grey scale, where 5 is no change.`,
 

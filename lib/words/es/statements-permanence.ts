@@ -98,7 +98,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "components-in-light-not-known": ({ pigments }) =>
     `No sabemos cómo ${holds(pigments)} a la luz, ni por tanto qué componente se desvanece primero.`,
   "blue-wool-is-another-scale": ({ reference, category }) =>
-    `El grado ${reference} de lana azul es de otra escala; por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
+    `El grado ${reference} de lana azul es dato de un proveedor, y de otra escala; por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
     `Un cambio de ${deltaEabText(deltaEab)} es el más próximo al grado ${grade} de la escala de grises, donde 5 significa ningún cambio.`,
 

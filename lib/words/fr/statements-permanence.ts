@@ -98,7 +98,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "components-in-light-not-known": ({ pigments }) =>
     `Nous ne savons pas comment ${holds(pigments)} à la lumière, ni donc quel composant passe le premier.`,
   "blue-wool-is-another-scale": ({ reference, category }) =>
-    `Le degré ${reference} de laine bleue est d’une autre échelle\u202f; l’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
+    `Le degré ${reference} de laine bleue est l’indication d’un fournisseur, sur une autre échelle\u202f; l’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
     `Un changement de ${deltaEabText(deltaEab)} est au plus près du degré ${grade} de l’échelle des gris, où 5 est l’absence de changement.`,
 
