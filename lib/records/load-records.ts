@@ -48,6 +48,7 @@ import { siteFaults } from "./site-faults.ts";
 import { versionFaults } from "./version-faults.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes, unitSlips } from "./unit-slips.ts";
+import { standardRecipeFaults } from "./standard-recipe.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
 import { certain } from "../quantities/at.ts";
 import { fileOrder } from "../quantities/name-order.ts";
@@ -127,6 +128,7 @@ export function checkedRecords(
     ...amountFaults(files, today),
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
+    ...standardRecipeFaults(files),
     ...(hazard === undefined ? [] : claimFaults(files, hazard.forbiddenWords)),
     ...claimedNames(files),
     ...pairFaults(files),

@@ -183,7 +183,7 @@ describe("closed vocabularies and notations", () => {
       what: "a Colour Index name as it is not written",
       files: { [PIGMENT]: "name: Lamp black\ncolourIndexName: Pbk6\n" },
       told: [
-        `${PIGMENT_LINE}:2:18 error colourIndexName can't be "Pbk6": it takes a Colour Index generic name, such as "PBk 6" records/schema`,
+        `${PIGMENT_LINE}:2:18 error colourIndexName can't be "Pbk6": it takes a Colour Index generic name, such as "PBk 6"; written so: PBk 6 records/schema`,
       ],
     },
     {
