@@ -595,3 +595,20 @@ test("every fault of every file stands in one report, by file, line and column",
     "workshop.yaml:2:8 records/schema",
   ]);
 });
+
+/** Source: CLP, Article 29(1) and (2): a part is left out where no fold-out label bears the whole. */
+describe("a label that is folded out", () => {
+  const labelled = (line: string): Record<string, string> => ({
+    "workshop.yaml": `${SMALLEST_WORKSHOP["workshop.yaml"].trimEnd()}\nlabels:\n  - { name: tube-40, kind: tube, ml: 40, ${line} }\n`,
+  });
+  checkTold([
+    { what: "or reduced is right", files: labelled("foldOut: true, reduced: false"), told: [] },
+    {
+      what: "and reduced is an error",
+      files: labelled("foldOut: true, reduced: true"),
+      told: [
+        "content/workshop.yaml:3:66 error The label tube-40 is folded out and reduced, and statements may be left out only where no fold-out label bears the whole (CLP, Article 29) records/folded-and-reduced",
+      ],
+    },
+  ]);
+});
