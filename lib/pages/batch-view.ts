@@ -6,6 +6,7 @@ import { standingView } from "../present/standing-view.ts";
 import type { BatchReckonerView, BatchView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { BatchSection, BatchSize } from "../sheet/oil/oil-figures.ts";
+import { weighedTubes } from "../sheet/pigments/parts-of-paint.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { NO_VALUE } from "../present/no-value.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
@@ -20,11 +21,27 @@ export function batchView(batch: BatchSection, page: SheetPage): BatchView {
   return {
     table: batchTable(batch, page),
     remarks: [
+      ...ofTubes(page),
       ...(first?.tubes.length === 0 ? [text.noTubes] : []),
       ...(unpriced.length === 0 ? [] : [text.unpriced(unpriced)]),
     ],
     reckoner: reckoner(batch, page),
   };
+}
+
+/** What to squeeze out in place of dry pigment, of a mixture that its record weighs from tubes. */
+export function ofTubes({ sheet, words, context: { records } }: SheetPage): string[] {
+  const colour = records.colours.get(sheet.slug);
+  const tubes = (colour && weighedTubes(colour, records)) ?? [];
+  const whole = tubes.reduce((sum, { paintParts }) => sum + paintParts, 0);
+  const parts = tubes.flatMap(({ paint, paintParts }) =>
+    paint === undefined
+      ? []
+      : [`${paint.record.name} ${words.numbers.decimal((100 * paintParts) / whole, 1)}\u00a0g`],
+  );
+  return parts.length === 0 || parts.length < tubes.length
+    ? []
+    : [words.pages.paint.batch.ofTubes(parts)];
 }
 
 /** Why nothing can be weighed out. */

@@ -39,6 +39,8 @@ export interface PackageLabelContent {
   /** Name, address, telephone, contact. */
   readonly supplier: string;
   readonly ufi?: string;
+  /** That there is more inside, of a label that is folded out: one a language. */
+  readonly inside: readonly LabelLine[];
   /** One a language; none of a paint whose rags keep cool. */
   readonly rags: readonly LabelLine[];
   /** One a language; none of a paint that is one. */
@@ -144,6 +146,10 @@ export function packageLabelContent(
       .filter((line) => line !== undefined)
       .join(", "),
     ...(cautions.ufi === undefined ? {} : { ufi: `UFI: ${cautions.ufi}` }),
+    inside: size.languages.map((language) => ({
+      language,
+      text: WORDS[language].pages.packageLabels.foldOut.inside,
+    })),
     rags:
       sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
         ? size.languages.map((language) => ({

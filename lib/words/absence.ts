@@ -57,6 +57,11 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     fr: "appliqué sur noir et blanc, mais l’épaisseur de ce film n’est pas relevée",
     es: "se extendió sobre negro y blanco, pero el espesor de esa película no consta",
   },
+  "its films were read without a spectrum, and what a film hides is worked out from one": {
+    de: "die Filme wurden ohne Spektrum gemessen, und was ein Film deckt, wird aus einem errechnet",
+    fr: "ses films ont été mesurés sans spectre, et ce qu’un film couvre se calcule à partir d’un spectre",
+    es: "sus películas se midieron sin espectro, y lo que cubre una película se calcula a partir de uno",
+  },
   "its films tell nothing of hiding": {
     de: "die Filme sagen nichts über das Decken",
     fr: "ses films ne disent rien du pouvoir couvrant",
