@@ -5,6 +5,7 @@ import type { Lab } from "../../colorimetry/viewing.ts";
 import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { mixedReading, mixture } from "../../optics/mixtures/mixture.ts";
 import type { LadderModel } from "../../optics/tints/ladder.ts";
+import { notRefused } from "../../quantities/statement.ts";
 import type { Mix } from "../mix.ts";
 import { laddersIn, mixableColours, type MixingRange } from "../mixing-range.ts";
 import { finishedSpectrum, type SeenAs } from "../prediction/seen-mix.ts";
