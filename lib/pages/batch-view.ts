@@ -8,6 +8,7 @@ import type { CellView, TableView } from "../present/views.ts";
 import type { BatchSection, BatchSize } from "../sheet/oil/oil-figures.ts";
 import { weighedTubes } from "../sheet/pigments/parts-of-paint.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 
 /** A batch in three sizes, and what the browser needs for any other. */
@@ -132,7 +133,7 @@ function batchTable(batch: BatchSection, page: SheetPage): TableView {
       { text: name },
       ...batch.sizes.map((size, i): CellView => {
         const found = at(size);
-        if (found === undefined || !isKnown(found[1])) return { text: "\u2013" };
+        if (found === undefined || !isKnown(found[1])) return { text: NO_VALUE };
         const { row } = worded.leaf(`batch.sizes.${size.slug}.${found[0]}`);
         return {
           text: valueText(row, found[1], words),

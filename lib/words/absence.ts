@@ -2,6 +2,7 @@ import type { Language } from "../records/schema/terms.ts";
 import { of } from "./fr/phrases.ts";
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";
 import { upperFirst } from "./letter-case.ts";
+import { SEMICOLONS } from "./semicolons.ts";
 import { slottedTexts, type SlottedText } from "./slotted-text.ts";
 import type { Words } from "./words.ts";
 
@@ -249,14 +250,13 @@ const NEEDS: InEach = {
 /** Why a figure is missing and what would be needed, in a sentence of a language. */
 export function absenceIn(language: Language): Words["absence"] {
   const reasonText = language === "en" ? undefined : slottedTexts(textsIn(language, REASONS));
-  const stop = language === "fr" ? "\u202f; " : "; ";
   const field = language === "en" ? englishField : fieldIn(language);
   return ({ reason, wanting }) => {
     const why = upperFirst(
       reason
         .split("; ")
         .map((part) => reasonText?.(part) ?? part)
-        .join(stop),
+        .join(SEMICOLONS[language]),
     );
     return wanting.length === 0
       ? `${why}.`
