@@ -14,7 +14,7 @@ import { workshopAnswerPath } from "./workshop-answer.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { workshopColourPath } from "./workshop-colour.ts";
 import { recordName } from "./next-view.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** Of the batches that a sheet works out, the one whose cost the list shows. */
