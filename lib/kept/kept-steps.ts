@@ -6,6 +6,7 @@
 import { deserialize, serialize } from "node:v8";
 import { contentHash } from "./content-hash.ts";
 import { keyOf, readResult, writeResult, type Origin } from "./kept-result.ts";
+import { lean } from "./lean-value.ts";
 import { namesByOwner } from "./names-by-owner.ts";
 import { partText, textHash, type PartHashes } from "./part-hashes.ts";
 import { noteReadAgain, readBy, type ReadNames } from "./reads.ts";
@@ -158,7 +159,7 @@ export function keptSteps(
         sooner,
         value: () => {
           const bytes = readResult(cache, valueKey(identity));
-          return bytes === undefined ? undefined : (deserialize(bytes) as unknown);
+          return bytes === undefined ? undefined : lean(deserialize(bytes) as unknown);
         },
       };
     },
