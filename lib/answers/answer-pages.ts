@@ -30,6 +30,7 @@ import type { CellView, TableView } from "../present/views.ts";
 import type { Answer } from "../records/records.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { renderedAnswer } from "./rendered-answer.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { replyView } from "./reply-view.ts";
 
 export function answerPath(slug: string): string {
@@ -268,7 +269,7 @@ function todayCell(
     const { colour, figure } = pathParts(claim.fact);
     const sheet = index.sheet(colour);
     const at = sheet === undefined ? undefined : factAt(sheet, figure);
-    if (at === undefined || !("fact" in at)) return { text: "\u2013" };
+    if (at === undefined || !("fact" in at)) return { text: NO_VALUE };
     const member =
       "includes" in claim ? claim.includes : "lacks" in claim ? claim.lacks : undefined;
     if (member === undefined) return { text: factText(at.fact, words) };
@@ -276,14 +277,14 @@ function todayCell(
     return { text: Array.isArray(at.fact) && at.fact.includes(member) ? among : notAmong };
   }
   const [own, ...others] = figures;
-  if (own === undefined) return { text: "\u2013", standing: standingWord("not stated", words) };
+  if (own === undefined) return { text: NO_VALUE, standing: standingWord("not stated", words) };
   const compared = "lowestOf" in claim || "highestOf" in claim ? [] : others;
   const note = compared
     .flatMap((other) => todayText(other, words) ?? [])
     .map((value, i) => `${nameOf(compared[i]?.sheet.slug ?? "")}${words.colon}${value}`)
     .join(words.semicolon);
   return {
-    text: todayText(own, words) ?? "\u2013",
+    text: todayText(own, words) ?? NO_VALUE,
     standing: standingView(own.leaf.figure, words),
     ...(note === "" ? {} : { note }),
   };

@@ -64,7 +64,7 @@ function trialBlocks(trial: Checked<TrialRecord>, context: PageContext): Block[]
       : dryingBlocks(trial.slug, record, context)),
     statement(
       next === undefined
-        ? `${text.ended}${record.ended === undefined ? "" : `: ${words.date(record.ended)}`}.`
+        ? `${text.ended}${record.ended === undefined ? "" : `${words.colon}${words.date(record.ended)}`}.`
         : text.next(words.date(next)),
       "note",
     ),
@@ -86,7 +86,7 @@ function exposureBlocks(
   const sentence = record.ended === undefined ? text.soFar(...told) : text.over(...told);
   return [
     statement(sentence),
-    statement(`${record.standard}; ${record.exposure}.`, "note"),
+    statement(`${record.standard}${context.words.semicolon}${record.exposure}.`, "note"),
     curvePlot(slug, sentence, {
       decimalMark: context.words.numbers.mark,
       points: curve.map(({ day, deltaEab }) => ({ day, value: deltaEab })),
