@@ -95,6 +95,23 @@ function whitesOf(data: MixingData, paints: ReadonlyMap<string, MixingPaint>): M
     .flatMap(([slug]) => paints.get(slug) ?? []);
 }
 
+/** Of a paint that is not here its slug. */
+export function paintName(slug: string, range: MixingRange): string {
+  return range.paint(slug)?.name ?? slug;
+}
+
+/** Of those colours that were let down in a white, in their order. */
+export function laddersIn(
+  white: string,
+  slugs: readonly string[],
+  range: MixingRange,
+): LadderModel[] {
+  return slugs.flatMap((slug) => {
+    const ladder = range.ladder(slug, white);
+    return isStatement(ladder) ? [] : [ladder];
+  });
+}
+
 /** Colours that mix with each other in a white: let down in it, and read alike with most of those that were. */
 export function mixableColours(range: MixingRange, white: string): MixingPaint[] {
   const ladders = range.data.paints.flatMap((paint) => {

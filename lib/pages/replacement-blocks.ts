@@ -19,6 +19,7 @@ import { keptMixes } from "./kept-mixes.ts";
 import { metalsIn } from "./mixing-data.ts";
 import { mixingOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
 /** Metals that customers ask to do without. */
@@ -286,5 +287,5 @@ function recipes(
 
 /** As its own sheet says it. */
 function paintCells({ facts }: MixingPaint): string[] {
-  return [facts.lightfastness, facts.drying, facts.opacity].map((known) => known?.text ?? "\u2013");
+  return [facts.lightfastness, facts.drying, facts.opacity].map((known) => known?.text ?? NO_VALUE);
 }

@@ -1,4 +1,5 @@
 import { HAND_HELD_NOISE } from "../colorimetry/reading-noise.ts";
+import { absorptionScatteringRatio, masstoneReflectance } from "../optics/kubelka-munk.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Colour, Records, SpectrumReading, TintReading } from "../records/records.ts";
@@ -362,14 +363,14 @@ function withReadings(colour: Colour, patch: Partial<ColourRecord>, records: Rec
 
 /** K/S of colour and of a white that reflects .9, by their shares: plausible, and no more is asked of it. */
 function letDown(spectrum: Spectrum, colourParts: number, whiteParts: number): Spectrum {
-  const ks = (R: number): number => (1 - R) ** 2 / (2 * R);
   return {
     ...spectrum,
     values: spectrum.values.map((R) => {
       const mixed =
-        (colourParts * ks(Math.min(0.9, Math.max(0.01, R))) + whiteParts * ks(0.9)) /
+        (colourParts * absorptionScatteringRatio(Math.min(0.9, Math.max(0.01, R))) +
+          whiteParts * absorptionScatteringRatio(0.9)) /
         (colourParts + whiteParts);
-      return 1 + mixed - Math.sqrt(mixed ** 2 + 2 * mixed);
+      return masstoneReflectance(mixed);
     }),
   };
 }

@@ -82,7 +82,7 @@ export function nextSteps(
   };
   return promising(records, bySlug, known.steps)
     .flatMap((alike): NextStep[] => {
-      const few = evenly(alike, TRIED_ALIKE);
+      const few = lastOfStretches(alike, TRIED_ALIKE);
       const others = alike.filter((measurement) => !few.includes(measurement));
       const first = few.flatMap(tried);
       const [one] = first;
@@ -173,7 +173,7 @@ function triedStep(
   const { kind, slug: measured, key } = measurement;
   const all = concerned(measurement, records);
   const tried = readWhenAsked(() => measurement.tried());
-  const gained = evenly(all, TRIED_ON_MOST).map((slug): GainedLines => {
+  const gained = lastOfStretches(all, TRIED_ON_MOST).map((slug): GainedLines => {
     const of = `${kind} ${measured} ${key} on ${slug}`;
     const lines = madeStep(known.steps, { modules: MODULES, name: "measurements tried", of }, () =>
       gainedLines(beforeAndAfter(measurement, tried(), slug, records, known, sheets)),
@@ -245,8 +245,8 @@ function takenFrom(
   return { ...counted({ ...step, measurement, gained: own }, claimed), isTried: false };
 }
 
-/** So many at most, from the first to the last. */
-function evenly<T>(all: readonly T[], most: number): readonly T[] {
+/** So many at most: of as many equal stretches the last of each. */
+function lastOfStretches<T>(all: readonly T[], most: number): readonly T[] {
   return all.length <= most
     ? all
     : all.filter(
