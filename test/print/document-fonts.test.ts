@@ -6,7 +6,7 @@ import { FACES, fontBytes, type Face } from "../../lib/print/print-font.ts";
 /** A font as pdfkit itself opens it. */
 function byPdfkit(face: Face): EmbeddedFont {
   const pdf = new PDFDocument();
-  pdf.registerFont("own", fontBytes(face, "latin") as Buffer);
+  pdf.registerFont("own", fontBytes(face, "latin"));
   return (pdf.font("own") as unknown as { readonly _font: EmbeddedFont })._font;
 }
 
