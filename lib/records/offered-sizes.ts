@@ -31,7 +31,7 @@ export function offeredSizes(
   diagnostics: Diagnostic[],
 ): ReadonlyMap<string, readonly OfferedSize[]> {
   const { colours, prices, workshop } = files;
-  const rule = workshop?.record.prices;
+  const { prices: rule, currency } = workshop?.record ?? {};
   const bySlug = new Map<string, OfferedSize[]>();
   const add = (slug: string, size: OfferedSize): void => {
     const sizes = bySlug.get(slug) ?? [];
@@ -57,11 +57,13 @@ export function offeredSizes(
     record.sizes?.forEach(({ price, ...size }, i) =>
       add(slug, {
         ...given(size),
-        ...(price === undefined ? {} : { price: roundedPrice(price, rule), written: price }),
+        ...(price === undefined
+          ? {}
+          : { price: roundedPrice(price, rule, currency), written: price }),
         place: (key) => yaml.place(["sizes", i, key]),
       }),
     );
-  const listed = prices && priceList(prices.file, prices.text, workshop?.record.currency);
+  const listed = prices && priceList(prices.file, prices.text, currency);
   diagnostics.push(...(listed?.diagnostics ?? []));
   for (const { colour, price, place, ...size } of listed?.rows ?? []) {
     if (!colours.has(colour)) {
@@ -79,7 +81,9 @@ export function offeredSizes(
     }
     add(colour, {
       ...size,
-      ...(price === undefined ? {} : { price: roundedPrice(price, rule), written: price }),
+      ...(price === undefined
+        ? {}
+        : { price: roundedPrice(price, rule, currency), written: price }),
       place,
     });
   }

@@ -2,7 +2,7 @@ import type { BatchSheetView } from "../blocks/page-kinds.ts";
 import { batchPlan, inSteps, type BatchPlan, type Wanted } from "../lots/batch-plan.ts";
 import { learntFillMl } from "../lots/learnt-yield.ts";
 import type { BatchRecipe } from "../formulation/batch.ts";
-import { noBatch, spannedRecipe } from "../pages/batch-view.ts";
+import { noBatch, ofTubes, spannedRecipe } from "../pages/batch-view.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { mullingCautions } from "../pages/studio-cautions.ts";
 import { pageOfSheet } from "../pages/page-of-sheet.ts";
@@ -153,6 +153,7 @@ export function batchSheetPage(
               words.numbers.decimal(plan.yieldMl[1], 0),
             ),
       remarks: [
+        ...ofTubes(page),
         ...(ownOil?.rubbedOut ?? []).map(({ pigment, number, oilAbsorptionGPer100g }) =>
           text.rubbedOut(
             sheet.pigments.find(({ slug }) => slug === pigment)?.name ?? pigment,

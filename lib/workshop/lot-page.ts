@@ -20,6 +20,7 @@ import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { whiteColour } from "../sheet/tints/drawdown-set.ts";
 import { foreignIngredients } from "./foreign-ingredients.ts";
 import { batchSheetPath, correctionAddress, lotBatchAddress, verdictWord } from "./lot-words.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** Below this, mass and density as they are weighed do not tell volumes apart [ml]. Our own choice. */
@@ -209,7 +210,7 @@ function seenBlocks(
 }
 
 function seen(reading: Reading | undefined): SwatchCell {
-  if (reading?.form !== "spectrum") return { missing: "\u2013" };
+  if (reading?.form !== "spectrum") return { missing: NO_VALUE };
   const { screen } = readingNotations(reading.spectrum);
   return { colour: { hex: screen.srgb.hex, displayP3: screen.displayP3.css } };
 }

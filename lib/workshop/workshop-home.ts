@@ -11,8 +11,10 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { asMarkup, type CellView, type TableView } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import { workshopColourPath } from "./workshop-colour.ts";
 import { recordName } from "./next-view.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** Of the batches that a sheet works out, the one whose cost the list shows. */
@@ -82,7 +84,7 @@ function lineOf(
 /** What a batch costs, and what of it has no price and is not in that. */
 function costCell(worded: SheetTexts, { words, records }: PageContext): CellView {
   const batch = worded.sheet.batch?.sizes.find(({ slug }) => slug === LISTED_BATCH);
-  if (batch?.cost === undefined || !isKnown(batch.cost)) return { text: "\u2013" };
+  if (batch?.cost === undefined || !isKnown(batch.cost)) return { text: NO_VALUE };
   const unpriced = batch.unpriced.map(
     (slug) => (records.pigments.get(slug) ?? records.vehicles.get(slug))?.record.name ?? slug,
   );
@@ -94,7 +96,7 @@ function costCell(worded: SheetTexts, { words, records }: PageContext): CellView
 
 function suppliers({ sheet: { pigments } }: SheetTexts, { records }: PageContext): string {
   const names = pigments.flatMap(({ slug }) => records.pigments.get(slug)?.record.supplier ?? []);
-  return names.length === 0 ? "\u2013" : [...new Set(names)].join(", ");
+  return names.length === 0 ? NO_VALUE : [...new Set(names)].join(", ");
 }
 
 function replies({ words, answers }: PageContext, { root }: PagePlace): Block {
@@ -120,7 +122,7 @@ function faultBlocks({ words }: PageContext, found: readonly Diagnostic[]): Bloc
         caption: text.faultsCaption,
         columns: [{ head: text.faultColumns.what }, { head: text.faultColumns.where }],
         rows: found.map(({ message, hint, place: { file, line } }): CellView[] => [
-          { text: `${message}.`, ...(hint === undefined ? {} : { note: hint }) },
+          { text: `${message}.`, ...(hint === undefined ? {} : { note: upperFirst(hint) }) },
           { text: `${recordName(file)}, line ${line}` },
         ]),
       },

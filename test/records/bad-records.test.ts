@@ -183,7 +183,7 @@ describe("closed vocabularies and notations", () => {
       what: "a Colour Index name as it is not written",
       files: { [PIGMENT]: "name: Lamp black\ncolourIndexName: Pbk6\n" },
       told: [
-        `${PIGMENT_LINE}:2:18 error colourIndexName can't be "Pbk6": it takes a Colour Index generic name, such as "PBk 6" records/schema`,
+        `${PIGMENT_LINE}:2:18 error colourIndexName can't be "Pbk6": it takes a Colour Index generic name, such as "PBk 6"; written so: PBk 6 records/schema`,
       ],
     },
     {
@@ -450,7 +450,7 @@ describe("references, both ways", () => {
       what: "a reading that leads out of its folder",
       files: { [COLOUR]: colourBut("reading: lamp-black", "reading: ../../secret.csv") },
       told: [
-        `${COLOUR_LINE}:5:22 error masstone.reading can't be "../../secret.csv": it takes a file name in readings/, without a path records/schema`,
+        `${COLOUR_LINE}:5:22 error masstone.reading can't be "../../secret.csv": it takes a file name in readings/ of letters, digits, dots, hyphens and low lines, without blanks or a path records/schema`,
       ],
     },
   ]);
