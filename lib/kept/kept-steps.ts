@@ -5,7 +5,14 @@
  */
 import { deserialize, serialize } from "node:v8";
 import { contentHash } from "./content-hash.ts";
-import { keyOf, readResult, writeResult, type Origin } from "./kept-result.ts";
+import {
+  keyOf,
+  readResult,
+  readValue,
+  writeResult,
+  writeValue,
+  type Origin,
+} from "./kept-result.ts";
 import { partText, textHash, type PartHashes } from "./part-hashes.ts";
 import { noteReadAgain, readBy } from "./reads.ts";
 import { hasRead, stepBook, type KeptStep, type StepBook } from "./step-book.ts";
@@ -144,12 +151,11 @@ export function keptSteps(
     keyOf(cache, { modules, inputs: ["a step", name, alike] });
   const write = (step: Step, kept: KeptStep): void => {
     const key = keyOfStep(step);
-    if (key !== undefined) writeResult(cache, key, serialize(kept));
+    if (key !== undefined) writeValue(cache, key, kept);
   };
   const lastOf = (step: Step): KeptStep | undefined => {
     const key = keyOfStep(step);
-    const bytes = key === undefined ? undefined : readResult(cache, key);
-    return bytes === undefined ? undefined : (deserialize(bytes) as KeptStep);
+    return key === undefined ? undefined : (readValue(cache, key) as KeptStep | undefined);
   };
   const isStill = (kept: KeptStep): boolean => stillAs(kept.parts) !== undefined;
   const books = new Map<string, StepBook>();

@@ -1,7 +1,6 @@
 /** Steps of one kind that are taken of many things, such as every colour: kept in one file, each by what it read. */
-import { deserialize, serialize } from "node:v8";
 import type { KeptSteps, PartsRead } from "./kept-steps.ts";
-import { readResult, writeResult } from "./kept-result.ts";
+import { readValue, writeValue } from "./kept-result.ts";
 import { noteReadAgain, readBy } from "./reads.ts";
 import type { WorkCache } from "./work-cache.ts";
 
@@ -55,7 +54,7 @@ export function stepBook(
       }
       const isSame =
         now.size === before().size && [...now].every(([of, kept]) => before().get(of) === kept);
-      if (!isSame) writeResult(place.cache, place.key, serialize(now));
+      if (!isSame) writeValue(place.cache, place.key, now);
     },
   };
 }
@@ -68,6 +67,6 @@ export function hasRead(parts: PartsRead): boolean {
 function readBook(
   place: { readonly cache: WorkCache; readonly key: string } | undefined,
 ): ReadonlyMap<string, KeptStep> {
-  const bytes = place && readResult(place.cache, place.key);
-  return bytes === undefined ? new Map() : (deserialize(bytes) as ReadonlyMap<string, KeptStep>);
+  const kept = place && readValue(place.cache, place.key);
+  return (kept as ReadonlyMap<string, KeptStep> | undefined) ?? new Map<string, KeptStep>();
 }

@@ -1,5 +1,6 @@
 import { contentHash } from "../kept/content-hash.ts";
 import { keepValue, keptIfAny, type Origin } from "../kept/kept-result.ts";
+import { sameAsBefore } from "../kept/same-as-before.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { certain } from "../quantities/at.ts";
 import { parsedRecord, type Parsed, type ParsedRecord } from "./parsed-record.ts";
@@ -42,6 +43,7 @@ export function keptParsers(): KeptParsers {
         once(source.file, source.folder, source.text, () => parsedRecord(schema, source)),
         () => parsedRecord(schema, source).record?.yaml,
       ),
+    again: sameAsBefore(),
     reading: (file, text) => once(file, "a reading", text, () => parseReadingFile(file, text)),
     begin: (cache) => {
       if (last.size > 0) return;

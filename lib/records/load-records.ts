@@ -16,7 +16,13 @@ import { figureSlips } from "./figure-slips.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
 import { lotFaults } from "./lot-faults.ts";
-import { allRecords, parsedFiles, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
+import {
+  allRecords,
+  PARSERS,
+  parsedFiles,
+  type FileParsers,
+  type ParsedFiles,
+} from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { lotWeights, lotWithNoise, resolvedLot } from "./resolved-lots.ts";
 import type {
@@ -78,7 +84,7 @@ export function loadRecords(
 export function checkedRecords(
   tree: ContentTree,
   today: string | undefined,
-  parsers?: FileParsers,
+  parsers: FileParsers = PARSERS,
 ): LoadedRecords {
   const { tables, diagnostics: ofTables } = loadedTables();
   const diagnostics = [...ofTables, ...tree.diagnostics];
@@ -141,6 +147,7 @@ export function checkedRecords(
     sorted.some(({ severity }) => severity === "error")
   )
     return { diagnostics: sorted, notes };
+  const { again } = parsers;
   const newestDate = newestDateOf(allRecords(files).map(({ record }) => record));
   return {
     diagnostics: sorted,
@@ -151,20 +158,23 @@ export function checkedRecords(
       siteBase: siteBase(files.workshop.record),
       workshopPlace: files.workshop.yaml.place,
       ...(grounds === undefined ? {} : { grounds }),
-      pigments: checked(files.pigments),
-      vehicles: checked(files.vehicles),
-      colours: new Map(colours.map((colour) => [colour.slug, colour])),
+      pigments: checked(files.pigments, again),
+      vehicles: checked(files.vehicles, again),
+      colours: new Map(colours.map((colour) => [colour.slug, again(colour.file, colour)])),
       sources: bibliography(files),
       answers: new Map(
         [...files.answers].map(([slug, { file, record, yaml, body, bodyLine }]) => [
           slug,
-          { slug, file, record, body, bodyLine, place: yaml.place },
+          again(file, { slug, file, record, body, bodyLine, place: yaml.place }),
         ]),
       ),
       lots: new Map(
-        lotsRead.map((lot) => [lot.slug, lotWithNoise(lot, resolver.withReplicateNoise)]),
+        lotsRead.map((lot) => [
+          lot.slug,
+          again(lot.file, lotWithNoise(lot, resolver.withReplicateNoise)),
+        ]),
       ),
-      trials: checked(files.trials),
+      trials: checked(files.trials, again),
       photographs: photographed.photographs,
       knowledge,
       ...(newestDate === undefined ? {} : { newestDate }),
@@ -323,11 +333,14 @@ function withNoise(colour: Colour, { withReplicateNoise }: ReadingResolver): Col
   };
 }
 
-function checked<R>(parsed: ReadonlyMap<string, Parsed<R>>): ReadonlyMap<string, Checked<R>> {
+function checked<R>(
+  parsed: ReadonlyMap<string, Parsed<R>>,
+  again: FileParsers["again"],
+): ReadonlyMap<string, Checked<R>> {
   return new Map(
     [...parsed].map(([slug, { file, record, yaml }]) => [
       slug,
-      { slug, file, record, place: yaml.place },
+      again(file, { slug, file, record, place: yaml.place }),
     ]),
   );
 }

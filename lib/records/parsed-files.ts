@@ -56,9 +56,15 @@ export function isFaulty({ faulty }: ParsedFiles, folder: string, slug: string):
 export interface FileParsers {
   readonly record: typeof parsedRecord;
   readonly reading: typeof parseReadingFile;
+  /** A record as it was made before, where it says the same. */
+  readonly again: <R>(name: string, record: R) => R;
 }
 
-const PARSERS: FileParsers = { record: parsedRecord, reading: parseReadingFile };
+export const PARSERS: FileParsers = {
+  record: parsedRecord,
+  reading: parseReadingFile,
+  again: (_, record) => record,
+};
 
 /** Parse every file by the form of its folder, and hold each against its schema. */
 export function parsedFiles(

@@ -48,11 +48,11 @@ export async function writeSite(site: Site, writing: Writing): Promise<void> {
   await begunSite(site, writing).rest();
 }
 
-/** A site whose data, styles and fonts are written. */
+/** A site whose styles, scripts and fonts are written. */
 export interface BegunSite {
   /** Make those of these pages that there are not yet, as many as go at once. */
   readonly pages: (paths: readonly string[]) => Promise<void>;
-  /** Make all that wait for nothing, those first that are wanted by then. */
+  /** Write the data, and make all pages that wait for nothing, those first that are wanted by then. */
   readonly sooner: () => Promise<void>;
   /** Make all others, and write down what there is. */
   readonly rest: () => Promise<void>;
@@ -66,10 +66,6 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
   const { dir, earlierDir, kind, output, cache, served, later } = writing;
   const { written = writtenFiles(dir, earlierDir, knownFiles(cache, output, kind)) } = writing;
   const assets = hashedAssets(assetsOf(site, output));
-  writeData(
-    later === undefined ? site : { ...site, files: site.files.filter((one) => !isManifest(one)) },
-    written,
-  );
   for (const { path, bytes } of assets.files) written.write(path, bytes);
   // They are drawn while pages are made.
   const pictures =
@@ -79,6 +75,15 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
   const all = site.pages.map(({ path }) => path);
   const left = new Map(site.pages.map((page) => [page.path, page]));
   const most = served === undefined ? PAGES_AT_ONCE : SERVED_AT_ONCE;
+  let isDataThere = false;
+  const tell = (made: readonly string[]): void => served?.made({ output, made, all, isDataThere });
+  const data = (): void => {
+    if (isDataThere) return;
+    const isSooner = (file: DataFile): boolean => later === undefined || !isManifest(file);
+    writeData({ ...site, files: () => site.files().filter(isSooner) }, written);
+    isDataThere = true;
+    tell([]);
+  };
   /** Of these pages as many as are rendered at a time. */
   const make = async (paths: readonly string[]): Promise<void> => {
     const made: string[] = [];
@@ -101,7 +106,7 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       );
     }
     for (const page of pages) page.letGo();
-    served?.made({ output, made, all });
+    tell(made);
   };
   const makeAll = async (isMade: (path: string) => boolean): Promise<void> => {
     for (;;) {
@@ -111,7 +116,10 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       await make(wanted.some((path) => left.has(path)) ? wanted : own);
     }
   };
-  const sooner = async (): Promise<void> => makeAll((path) => later?.isWaiting(path) !== true);
+  const sooner = async (): Promise<void> => {
+    data();
+    await makeAll((path) => later?.isWaiting(path) !== true);
+  };
   return {
     pages: make,
     sooner,
@@ -120,7 +128,8 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       // Before their thread ends with the papers.
       await pictures?.done();
       const whole = (await later?.whole()) ?? site;
-      if (later !== undefined) writeData({ files: whole.files.filter(isManifest) }, written);
+      if (later !== undefined)
+        writeData({ files: () => whole.files().filter(isManifest) }, written);
       for (const page of whole.pages) if (left.has(page.path)) left.set(page.path, page);
       await makeAll(() => true);
       kept.keep(whole.pages);
@@ -177,7 +186,7 @@ export function writeData(
   site: Pick<Site, "files" | "papers" | "photographs">,
   written: WrittenFiles,
 ): void {
-  for (const file of site.files) {
+  for (const file of site.files()) {
     if (isAsset(file.path)) continue;
     if (file.hash === undefined || !written.bring(file.path, file.hash))
       written.write(file.path, file.text);

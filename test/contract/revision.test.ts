@@ -16,7 +16,7 @@ function sheetOf(files: RecordTexts, date = "2026-06-30"): Json {
   const { content } = contentFolder({ ...SMALLEST_WORKSHOP, ...files });
   const { records } = loadRecords(content);
   if (records === undefined) throw new Error("Unexpected faults in the smallest workshop");
-  const file = siteOf(records, date).site.files.find(
+  const file = siteOf(records, date).site.files().find(
     ({ path }) => path === "colours/lamp-black/sheet.json",
   );
   return JSON.parse(file?.text ?? "{}") as Json;

@@ -43,6 +43,7 @@ export function readWorkshop(texts: RecordTexts): ReadWorkshop {
         ? parseReadingFile(file, text)
         : keeping(source, () => parseReadingFile(file, text));
     },
+    again: (_, record) => record,
   });
   const tree = (among: readonly ContentFile[]): ContentTree => ({
     files: among,
