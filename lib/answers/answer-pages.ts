@@ -269,10 +269,11 @@ function todayCell(
     const sheet = index.sheet(colour);
     const at = sheet === undefined ? undefined : factAt(sheet, figure);
     if (at === undefined || !("fact" in at)) return { text: "\u2013" };
-    const members = Array.isArray(at.fact) ? at.fact : [];
-    if ("includes" in claim) return { text: factText(members.includes(claim.includes), words) };
-    if ("lacks" in claim) return { text: factText(members.includes(claim.lacks), words) };
-    return { text: factText(at.fact, words) };
+    const member =
+      "includes" in claim ? claim.includes : "lacks" in claim ? claim.lacks : undefined;
+    if (member === undefined) return { text: factText(at.fact, words) };
+    const { among, notAmong } = words.pages.answers.claims;
+    return { text: Array.isArray(at.fact) && at.fact.includes(member) ? among : notAmong };
   }
   const [own, ...others] = figures;
   if (own === undefined) return { text: "\u2013", standing: standingWord("not stated", words) };

@@ -209,8 +209,9 @@ function sizeChanges(before: PublishedColour, now: PublishedColour): Change[] {
   const isPriced = (text: string): boolean =>
     prices.some(({ ml }) => text.replaceAll("\u00a0", " ").startsWith(`${ml} ml `));
   // That it is discontinued stands in the place of its sizes, and is told by itself.
-  const [old, own] = [before, now].map(({ sizes, discontinued }) =>
-    sizes && (discontinued === undefined ? sizes.filter((text) => !isPriced(text)) : []),
+  const [old, own] = [before, now].map(
+    ({ sizes, discontinued }) =>
+      sizes && (discontinued === undefined ? sizes.filter((text) => !isPriced(text)) : []),
   );
   return [
     ...prices,

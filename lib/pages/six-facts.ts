@@ -206,28 +206,23 @@ function strength(worded: SheetTexts, context: PageContext): FactView {
     );
   const parts = partsOfWhite(worded, context);
   const own = sheet.optics.tintingStrength;
-  if (isKnown(own))
+  const toMiddle = parts && detail.parts(parts.text, parts.white, parts.by);
+  if (isKnown(own)) {
+    const percent = statedText(worded, "optics.tintingStrength", words) ?? "";
+    const isReference = reference === sheet.slug;
     return fact(
       {
         name: facts.strength,
         href,
-        word:
-          reference === sheet.slug
-            ? text_.isReference
-            : text_.strengthOf(
-                statedText(worded, "optics.tintingStrength", context.words) ?? "",
-                name,
-              ),
-        detail:
-          reference === sheet.slug
-            ? detail.reference
-            : parts === undefined
-              ? undefined
-              : detail.parts(parts.text, parts.white, parts.by),
+        word: isReference ? percent : text_.strengthOf(percent, name),
+        detail: isReference
+          ? [detail.reference, toMiddle].filter((told) => told !== undefined).join(words.semicolon)
+          : toMiddle,
         standing: standingView(own, words),
       },
       context,
     );
+  }
   const light = lightMasstone(sheet);
   return fact(
     {

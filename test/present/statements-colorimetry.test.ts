@@ -2,7 +2,7 @@ import { labUnder } from "../../lib/colorimetry/lab-under.ts";
 import { lamplight } from "../../lib/colorimetry/lamplight.ts";
 import { metamerism } from "../../lib/colorimetry/metamerism.ts";
 import { munsellOfLab } from "../../lib/colorimetry/munsell.ts";
-import { COLORIMETRY_RULINGS } from "../../lib/words/en/statements-colorimetry.ts";
+import { COLORIMETRY_RULINGS } from "../../lib/words/rulings/colorimetry.ts";
 import { wavelengthsNm, type Spectrum } from "../../lib/quantities/spectrum.ts";
 import { holdSentences } from "./statements-held.ts";
 

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { drawnCoatRuling } from "../../lib/optics/films/drawn-coat.ts";
-import { DRAWN_COAT_RULINGS } from "../../lib/words/en/statements-drawn-coat.ts";
+import { DRAWN_COAT_RULINGS } from "../../lib/words/rulings/drawn-coat.ts";
 import { holdSentences } from "./statements-held.ts";
 
 // A contrast ratio of .98 counts as hiding (ISO 6504-3; memory).

@@ -15,7 +15,7 @@ import { keptPaintStatements } from "../../lib/drying/kept-in-the-tube.ts";
 import { layeringLine } from "../../lib/drying/layering-line.ts";
 import { MEDIUM_CHANGES, mediumStatements } from "../../lib/drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../lib/drying/statements.ts";
-import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
+import { DRYING_RULINGS } from "../../lib/words/rulings/drying.ts";
 import { chemistryOf, KNOWN } from "../support/known.ts";
 import { holdSentences } from "./statements-held.ts";
 

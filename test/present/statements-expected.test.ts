@@ -1,5 +1,5 @@
 import { expectedRuling } from "../../lib/optics/tints/expected-ladder.ts";
-import { EXPECTED_RULINGS } from "../../lib/words/en/statements-expected.ts";
+import { EXPECTED_RULINGS } from "../../lib/words/rulings/expected.ts";
 import { holdSentences } from "./statements-held.ts";
 
 const tint = {

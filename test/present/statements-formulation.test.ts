@@ -18,7 +18,7 @@ import {
   estimatedOilIndex,
   workingOilContradiction,
 } from "../../lib/formulation/working-oil.ts";
-import { FORMULATION_RULINGS } from "../../lib/words/en/statements-formulation.ts";
+import { FORMULATION_RULINGS } from "../../lib/words/rulings/formulation.ts";
 import type { FormulationStatement } from "../../lib/formulation/statements.ts";
 import { holdSentences } from "./statements-held.ts";
 

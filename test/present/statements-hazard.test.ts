@@ -21,8 +21,10 @@ import {
 } from "../../lib/hazard/studio/studio-cautions.ts";
 import { containedMetals } from "../../lib/hazard/studio/studio-material.ts";
 import type { HazardStatement } from "../../lib/hazard/statements.ts";
-import { HAZARD_RULINGS } from "../../lib/words/en/statements-hazard.ts";
-import { RULINGS } from "../../lib/words/en/statements.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
+import { LABEL_RULINGS } from "../../lib/words/rulings/label.ts";
+import { MARKET_RULINGS } from "../../lib/words/rulings/markets.ts";
+import { STUDIO_RULINGS } from "../../lib/words/rulings/studio.ts";
 import { OPERATIONS } from "../../lib/words/en/terms.ts";
 import { label, leadCarbonate, oil, substance, zincOxide } from "../hazard/ingredients.ts";
 import { packagingStatements } from "../../lib/hazard/label/packaging.ts";
@@ -295,7 +297,11 @@ const rulings: HazardStatement[] = [
   ...label([substance("mystery", 0.2, "H999")]).gaps,
 ];
 
-holdSentences<HazardStatement>("sentences of hazards", HAZARD_RULINGS, rulings);
+holdSentences<HazardStatement>(
+  "sentences of hazards",
+  { ...LABEL_RULINGS, ...STUDIO_RULINGS, ...MARKET_RULINGS },
+  rulings,
+);
 
 describe("words of hazards", () => {
   test("every operation of the studio has its heading", () => {
@@ -308,15 +314,15 @@ describe("words of hazards", () => {
     );
     expect(new Set(gaps.map(({ rule }) => rule)).size).toBe(3);
     for (const { rule, values } of gaps)
-      expect(RULINGS[rule]?.(values)).toMatch(/; treat (it )?as hazardous\./);
+      expect(ENGLISH.rulings[rule]?.(values)).toMatch(/; treat (it )?as hazardous\./);
     expect(dustiness({})).toBeUndefined();
-    expect(HAZARD_RULINGS.dustiness({ class: "not known" })).toBe(
+    expect(STUDIO_RULINGS.dustiness.en({ class: "not known" })).toBe(
       "How dusty the powder is has not been recorded; treat it as very dusty.",
     );
   });
 
   test("oily rags: never in a bin or a heap", () => {
-    expect(HAZARD_RULINGS["oily-rags"]({})).toMatch(
+    expect(STUDIO_RULINGS["oily-rags"].en({})).toMatch(
       /can catch fire by themselves: .*closed metal can.*never in a bin or a heap\.$/,
     );
   });

@@ -4,7 +4,7 @@ import { within } from "../../lib/words/phrases.ts";
 import { WORDS } from "../../lib/words/languages.ts";
 import { faultsOf } from "../words/said.ts";
 import { forbiddenWords } from "../support/known.ts";
-import type { WordingsOf } from "../../lib/quantities/statement.ts";
+import type { Language } from "../../lib/records/schema/terms.ts";
 
 /** What is wrong with a sentence as print; empty when it may be printed. */
 export function sentenceFaults(text: string): string[] {
@@ -36,7 +36,7 @@ const OTHERS = {
 type Other = keyof typeof OTHERS;
 type Wordings = Readonly<Record<string, (values: never) => string>>;
 
-function rulingsOf(language: Other): Wordings {
+function rulingsOf(language: Language): Wordings {
   return WORDS[language].rulings;
 }
 
@@ -60,29 +60,27 @@ function faultsIn(language: Other, text: string, values: object): string[] {
 
 /**
  * Holds the wordings of a science, in every language, against statements that its own functions returned:
- * each wording is reached, and each sentence may be printed. That each kind has a wording in each language,
+ * each rule is reached, and each sentence may be printed. That each kind has a wording in each language,
  * which gets the fields of that kind, the compiler holds.
  */
 export function holdSentences<S extends AnyStatement>(
   title: string,
-  wordings: WordingsOf<S>,
+  rulings: Readonly<Record<S["rule"], unknown>>,
   statements: readonly S[],
-  inOthers: (language: Other) => Wordings = rulingsOf,
+  wordingsOf: (language: Language) => Wordings = rulingsOf,
 ): void {
   describe(title, () => {
-    const rules = Object.keys(wordings) as S["rule"][];
+    const rules = Object.keys(rulings);
     test("every wording is reached by a statement that a science returned", () => {
       expect([...new Set(statements.map(({ rule }) => rule))].sort()).toEqual(rules.toSorted());
     });
     test.each(rules)("%s makes sentences that may be printed", (rule) => {
-      const wording = wordings[rule];
       for (const { values } of statements.filter((each) => each.rule === rule)) {
-        const text = wording(values);
-        expect(sentenceFaults(text), text).toEqual([]);
-        for (const language of Object.keys(OTHERS) as Other[]) {
-          const said = inOthers(language)[rule]?.(values as never) ?? "";
-          expect(faultsIn(language, said, values), said).toEqual([]);
-        }
+        const said = (language: Language): string =>
+          wordingsOf(language)[rule]?.(values as never) ?? "";
+        expect(sentenceFaults(said("en")), said("en")).toEqual([]);
+        for (const language of Object.keys(OTHERS) as Other[])
+          expect(faultsIn(language, said(language), values), said(language)).toEqual([]);
       }
     });
   });

@@ -1,7 +1,7 @@
 import type { Charted } from "../../lib/lots/control-chart.ts";
 import type { Criterion } from "../../lib/lots/judgement.ts";
 import type { LotStatement } from "../../lib/lots/statements.ts";
-import { LOT_RULINGS } from "../../lib/words/en/statements-lots.ts";
+import { LOT_RULINGS } from "../../lib/words/rulings/lots.ts";
 import { holdSentences } from "./statements-held.ts";
 
 const CRITERIA: readonly Criterion[] = [

@@ -32,5 +32,5 @@ const statements: MixingStatement[] = [
   { rule: "no-surface-colour", values: { text: "5PB 9/20" } },
 ];
 
-const OTHERS = { de: GERMAN, fr: FRENCH, es: SPANISH };
-holdSentences("sentences of mixing", ENGLISH, statements, (language) => OTHERS[language]);
+const IN_EACH = { en: ENGLISH, de: GERMAN, fr: FRENCH, es: SPANISH };
+holdSentences("sentences of mixing", ENGLISH, statements, (language) => IN_EACH[language]);

@@ -13,7 +13,8 @@ import {
 import { commonWhites, unknownOilRuling } from "../../lib/optics/tints/common-whites.ts";
 import type { MixtureStatement } from "../../lib/optics/statements.ts";
 import { worded } from "../../lib/words/by-rule.ts";
-import { MIXTURE_RULINGS } from "../../lib/words/en/statements-mixtures.ts";
+import { wordingsIn } from "../../lib/words/rulings/rulings-in-each.ts";
+import { MIXTURE_RULINGS } from "../../lib/words/rulings/mixtures.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import {
   BLUE,
@@ -113,7 +114,7 @@ holdSentences<MixtureStatement>(
 
 test("a drift names the component, the loss and the way it goes", () => {
   const ruling = driftRuling("Ultramarine Blue", FRESH, step(51, 3, 1));
-  expect(worded(MIXTURE_RULINGS, ruling)).toMatch(
+  expect(worded(wordingsIn("en", MIXTURE_RULINGS), ruling)).toMatch(
     /^When Ultramarine Blue has lost 30\u00a0% of its strength, it goes toward \w+ \(\u0394E00\u00a0\d\.\d\)\.$/,
   );
 });

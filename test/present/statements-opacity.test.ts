@@ -1,6 +1,6 @@
 import { opacityContradiction } from "../../lib/optics/films/expected-opacity.ts";
 import { opacityRuling } from "../../lib/optics/films/opacity.ts";
-import { OPACITY_RULINGS } from "../../lib/words/en/statements-opacity.ts";
+import { OPACITY_RULINGS } from "../../lib/words/rulings/opacity.ts";
 import { holdSentences } from "./statements-held.ts";
 
 const film = { filmUm: 75, luminance: 0.8, contrastRatio: 0.9, scatteringPower: undefined };

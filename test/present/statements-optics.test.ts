@@ -46,10 +46,11 @@ import {
 } from "../../lib/optics/tints/tint-statement.ts";
 import { usableDrawdowns } from "../../lib/optics/fit/usable-drawdowns.ts";
 import { worded } from "../../lib/words/by-rule.ts";
-import { DRAWDOWN_RULINGS } from "../../lib/words/en/statements-drawdowns.ts";
-import { OPTICS_RULINGS } from "../../lib/words/en/statements-optics.ts";
+import { DRAWDOWN_RULINGS } from "../../lib/words/rulings/drawdowns.ts";
+import { OPTICS_RULINGS } from "../../lib/words/rulings/optics.ts";
+import { wordingsIn } from "../../lib/words/rulings/rulings-in-each.ts";
 import { TINT_WORDS } from "../../lib/words/en/tint-words.ts";
-import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
+import { combinedTintSentence, tintSentences } from "../../lib/words/tint-sentence.ts";
 import type { DrawdownStatement, PaintStatement } from "../../lib/optics/statements.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import {
@@ -303,41 +304,37 @@ const found: unknown[] = [
   extendedPaint(film(2, 0.05), film(0.01, 1)).ruling,
 ];
 
+const IN_WHITES = { ...wordingsIn("en", OPTICS_RULINGS), ...tintSentences(TINT_WORDS) };
+
 holdSentences<PaintStatement | DrawdownStatement>(
   "sentences of optics",
-  { ...OPTICS_RULINGS, ...DRAWDOWN_RULINGS },
+  { ...IN_WHITES, ...DRAWDOWN_RULINGS },
   found.filter((one): one is PaintStatement | DrawdownStatement => isStatement(one)),
 );
 
 describe("the sentence of a colour in a white", () => {
   test("gives the coordinate that it turns along, with a true minus, and both where it goes between", () => {
-    expect(worded(OPTICS_RULINGS, grey("Titanium White", -0.4, -4.1))).toBe(
+    expect(worded(IN_WHITES, grey("Titanium White", -0.4, -4.1))).toBe(
       "Turns clearly blue in Titanium White (b* \u22124.1 at L* 50).",
     );
-    expect(worded(OPTICS_RULINGS, grey("Prussian White", 1.6, 2.2))).toBe(
+    expect(worded(IN_WHITES, grey("Prussian White", 1.6, 2.2))).toBe(
       "Leans brown in Prussian White (a* 1.6, b* 2.2 at L* 50).",
     );
-    expect(worded(OPTICS_RULINGS, grey("lead-white", 0.64, 0.1))).toBe(
+    expect(worded(IN_WHITES, grey("lead-white", 0.64, 0.1))).toBe(
       "Stays near neutral in lead white (a* 0.6 at L* 50).",
     );
   });
 
   test("says of a chromatic colour what becomes of chroma and hue, and on what it rests", () => {
     expect(
-      worded(
-        OPTICS_RULINGS,
-        inWhite("Zinc White", { L: 50, a: 55, b: 40 }, RED_MASSTONE, "predicted"),
-      ),
+      worded(IN_WHITES, inWhite("Zinc White", { L: 50, a: 55, b: 40 }, RED_MASSTONE, "predicted")),
     ).toBe("Gains chroma and turns toward yellow in Zinc White (C* 58 to 68 at L* 50, predicted).");
     expect(
-      worded(
-        OPTICS_RULINGS,
-        inWhite("Zinc White", { L: 50, a: -5, b: -24 }, { L: 8, a: 1, b: -2 }),
-      ),
+      worded(IN_WHITES, inWhite("Zinc White", { L: 50, a: -5, b: -24 }, { L: 8, a: 1, b: -2 })),
     ).toBe("Gains chroma and comes out blue in Zinc White (C* 2 to 25 at L* 50).");
-    expect(
-      worded(OPTICS_RULINGS, inWhite("Zinc White", { L: 50, a: 50, b: 29 }, RED_MASSTONE)),
-    ).toBe("Keeps chroma and hue in Zinc White (C* 58 at L* 50).");
+    expect(worded(IN_WHITES, inWhite("Zinc White", { L: 50, a: 50, b: 29 }, RED_MASSTONE))).toBe(
+      "Keeps chroma and hue in Zinc White (C* 58 at L* 50).",
+    );
   });
 });
 

@@ -1,5 +1,5 @@
 import type { PhotographStatement } from "../../lib/patches/statements.ts";
-import { PATCH_RULINGS } from "../../lib/words/en/statements-patches.ts";
+import { PATCH_RULINGS } from "../../lib/words/rulings/patches.ts";
 import { holdSentences } from "./statements-held.ts";
 
 const statements: readonly PhotographStatement[] = [

@@ -11,7 +11,7 @@ import {
   type PermanenceQuestion,
 } from "../../lib/permanence/permanence-ruling.ts";
 import { sensitivityRulings } from "../../lib/permanence/sensitivity.ts";
-import { PERMANENCE_RULINGS } from "../../lib/words/en/statements-permanence.ts";
+import { PERMANENCE_RULINGS } from "../../lib/words/rulings/permanence.ts";
 import type { Exposure } from "../../lib/permanence/exposure.ts";
 import type { PermanenceStatement } from "../../lib/permanence/statements.ts";
 import { statementText } from "../../lib/present/statement-text.ts";

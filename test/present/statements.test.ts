@@ -1,17 +1,19 @@
 import { describe, expect, test } from "vitest";
-import { COLORIMETRY_RULINGS } from "../../lib/words/en/statements-colorimetry.ts";
+import { COLORIMETRY_RULINGS } from "../../lib/words/rulings/colorimetry.ts";
 import { COMPARISON_RULINGS } from "../../lib/words/en/statements-comparison.ts";
-import { DRAWDOWN_RULINGS } from "../../lib/words/en/statements-drawdowns.ts";
-import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
-import { DRAWN_COAT_RULINGS } from "../../lib/words/en/statements-drawn-coat.ts";
-import { EXPECTED_RULINGS } from "../../lib/words/en/statements-expected.ts";
-import { FORMULATION_RULINGS } from "../../lib/words/en/statements-formulation.ts";
-import { HAZARD_RULINGS } from "../../lib/words/en/statements-hazard.ts";
-import { MIXTURE_RULINGS } from "../../lib/words/en/statements-mixtures.ts";
-import { OPACITY_RULINGS } from "../../lib/words/en/statements-opacity.ts";
-import { OPTICS_RULINGS } from "../../lib/words/en/statements-optics.ts";
-import { PATCH_RULINGS } from "../../lib/words/en/statements-patches.ts";
-import { PERMANENCE_RULINGS } from "../../lib/words/en/statements-permanence.ts";
+import { DRAWDOWN_RULINGS } from "../../lib/words/rulings/drawdowns.ts";
+import { DRYING_RULINGS } from "../../lib/words/rulings/drying.ts";
+import { DRAWN_COAT_RULINGS } from "../../lib/words/rulings/drawn-coat.ts";
+import { EXPECTED_RULINGS } from "../../lib/words/rulings/expected.ts";
+import { FORMULATION_RULINGS } from "../../lib/words/rulings/formulation.ts";
+import { LABEL_RULINGS } from "../../lib/words/rulings/label.ts";
+import { MARKET_RULINGS } from "../../lib/words/rulings/markets.ts";
+import { STUDIO_RULINGS } from "../../lib/words/rulings/studio.ts";
+import { MIXTURE_RULINGS } from "../../lib/words/rulings/mixtures.ts";
+import { OPACITY_RULINGS } from "../../lib/words/rulings/opacity.ts";
+import { OPTICS_RULINGS } from "../../lib/words/rulings/optics.ts";
+import { PATCH_RULINGS } from "../../lib/words/rulings/patches.ts";
+import { PERMANENCE_RULINGS } from "../../lib/words/rulings/permanence.ts";
 import {
   dateWords,
   dayCount,
@@ -21,8 +23,10 @@ import {
   timesTheDays,
   within,
 } from "../../lib/words/en/phrases.ts";
-import { LOT_RULINGS } from "../../lib/words/en/statements-lots.ts";
-import { RULINGS } from "../../lib/words/en/statements.ts";
+import { LOT_RULINGS } from "../../lib/words/rulings/lots.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
+import { TINT_WORDS } from "../../lib/words/en/tint-words.ts";
+import { tintSentences } from "../../lib/words/tint-sentence.ts";
 import { TERMS } from "../../lib/words/en/terms.ts";
 import { sentenceFaults } from "./statements-held.ts";
 
@@ -39,13 +43,16 @@ describe("a sentence for each rule", () => {
       FORMULATION_RULINGS,
       DRYING_RULINGS,
       PERMANENCE_RULINGS,
-      HAZARD_RULINGS,
+      LABEL_RULINGS,
+      STUDIO_RULINGS,
+      MARKET_RULINGS,
+      tintSentences(TINT_WORDS),
       COMPARISON_RULINGS,
       LOT_RULINGS,
       PATCH_RULINGS,
     ].flatMap((wordings) => Object.keys(wordings));
     expect(new Set(all).size).toBe(all.length);
-    expect(Object.keys(RULINGS).sort()).toEqual(all.sort());
+    expect(Object.keys(ENGLISH.rulings).sort()).toEqual(all.sort());
   });
 
   test("a printable sentence passes, and each fault is found", () => {

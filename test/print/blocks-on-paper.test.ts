@@ -147,6 +147,24 @@ describe("blocks on paper", () => {
     expect(text).toContain(solid("Never sand dry."));
   });
 
+  test("a label that goes on over says in each column whose warnings these are", async () => {
+    const heading = "Cobalt drier, before it is in the paint";
+    const precautionary = Array.from({ length: 200 }, (_, i) => ({ text: `Precaution ${i + 1}.` }));
+    const label = { heading, remarks: [], precautionaryHeading: "Precautions", precautionary };
+    const sheet = sheetPdf(withSection([{ kind: "label", label }]), PAPER_SIZES.A4);
+    const { pages } = await readPdf(sheet);
+    const columns = new Map<string, string[]>();
+    pages.forEach((page, number) => {
+      for (const { text, x } of page.texts)
+        if (text === heading || /^Precaution \d+\.$/.test(text)) {
+          const key = `${number} ${Math.round(x)}`;
+          columns.set(key, [...(columns.get(key) ?? []), text]);
+        }
+    });
+    expect(columns.size).toBeGreaterThan(2);
+    for (const [first] of columns.values()) expect(first).toBe(heading);
+  });
+
   test("a table that goes on over says its columns again, and leaves no row alone", async () => {
     const rows = Array.from({ length: 120 }, (_, i) => [{ text: `Row ${i + 1}` }, { text: "7" }]);
     const { pages } = await readPdf(

@@ -162,6 +162,17 @@ test("the list of answers and an answer are among those held against axe, HTML a
   expect(held.map(({ file }) => file)).toContain("answers/index.html");
 });
 
+test("beside a claim on a colour's list stands whether it is among them, in the words of the claim", () => {
+  const row = /<th scope="row">([^<]*) is (not )?among them<[^]*?<td[^>]*>([^<]*)</g;
+  const told = sitePages()
+    .filter(({ kind }) => kind === "answer")
+    .flatMap(({ html }) => [...html.matchAll(row)])
+    .filter(([, claim = ""]) => !claim.startsWith("All colours"))
+    .map(([, , not = "", today = ""]) => [`${not}among them`, today.trim()]);
+  expect(told.length).toBeGreaterThan(20);
+  expect(told.filter(([claimed, today]) => claimed !== today)).toEqual([]);
+});
+
 interface PublishedFigure extends Published {
   readonly standing: StandingKind;
 }

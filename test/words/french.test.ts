@@ -4,7 +4,7 @@ import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
 import { FRENCH } from "../../lib/words/fr/french.ts";
-import { metalWord } from "../../lib/words/fr/statements-studio.ts";
+import { metalWord } from "../../lib/words/fr/studio-phrases.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
 
 holdLanguage({

@@ -3,7 +3,7 @@ import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { GERMAN } from "../../lib/words/de/german.ts";
-import { metalWord } from "../../lib/words/de/statements-studio.ts";
+import { metalWord } from "../../lib/words/de/studio-phrases.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
 
 holdLanguage({

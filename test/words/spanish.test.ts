@@ -4,7 +4,7 @@ import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
 import { SPANISH } from "../../lib/words/es/spanish.ts";
-import { metalWord } from "../../lib/words/es/statements-studio.ts";
+import { metalWord } from "../../lib/words/es/studio-phrases.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
 
 holdLanguage({

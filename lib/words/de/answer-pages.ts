@@ -74,6 +74,8 @@ export const ANSWER_PAGES: AnyWords<PageWords["answers"]> = {
     by: (statement: string, by: string) => `${statement}, um mindestens ${by}`,
     includes: (name: string, value: string) => `${name}: ${value} ist dabei`,
     lacks: (name: string, value: string) => `${name}: ${value} ist nicht dabei`,
+    among: "dabei",
+    notAmong: "nicht dabei",
     count: (name: string, count: number) => `${name}: ${count === 0 ? "keine" : `${count} davon`}`,
     standing: (statement: string, standing: string) => `${statement} (durchweg ${standing})`,
     none: "keine",

@@ -1,6 +1,6 @@
 /** Translation, to be reviewed by a reader of trade German. */
 import { FACT_WORDS } from "./fact-words.ts";
-import { CRITERIA, limitsText } from "./statements-lots.ts";
+import { CRITERIA, limitsText } from "./lot-phrases.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
@@ -9,7 +9,8 @@ import { BOUND_WORDS, PICTOGRAM_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { tableWords } from "../table-words.ts";
 import { PAGES } from "./pages.ts";
-import { RULINGS } from "./statements.ts";
+import { rulingsIn } from "../rulings/all-rulings.ts";
+import { tintSentences } from "../tint-sentence.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed } from "./phrases.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
@@ -62,5 +63,5 @@ export const GERMAN: Words = {
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: COMPARISON_RULINGS,
-  rulings: RULINGS,
+  rulings: rulingsIn("de", { ...COMPARISON_RULINGS, ...tintSentences(TINT_WORDS) }),
 };

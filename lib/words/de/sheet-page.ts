@@ -76,7 +76,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     trial: (days: string) => `${days}; unser Versuch`,
     parts: (parts: string, white: string, by: string) =>
       `${parts} Teile ${white} bis zu einem mittleren Grau, ${inGerman(BY_WORDS, by)}`,
-    reference: "das Maß für die anderen",
+    reference: "daran werden die anderen gemessen",
     oil: (grams: string) => `${grams} Pigment`,
     unknown: "noch nicht bekannt",
     lighter: "von sich aus heller als ein Mittelton",
@@ -113,7 +113,6 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     tintsMissing: "Ein leerer Rahmen: Keine Messung kommt dieser Helligkeit nahe.",
   },
   strengthOf: (percent: string, reference: string) => `${percent} von ${reference}`,
-  isReference: "Das Maß",
   whitens: (parts: string) => `${parts} Teile`,
   whitensDetail: (reference: string, by: string) =>
     `davon bringen einen Teil ${reference} auf ein mittleres Grau, ${inGerman(BY_WORDS, by)}`,

@@ -43,6 +43,8 @@ export const ANSWER_PAGES = {
     by: (statement: string, by: string) => `${statement}, by ${by} at least`,
     includes: (name: string, value: string) => `${name}: ${value} is among them`,
     lacks: (name: string, value: string) => `${name}: ${value} is not among them`,
+    among: "among them",
+    notAmong: "not among them",
     count: (name: string, count: number) => `${name}: ${count === 0 ? "none" : `${count} of them`}`,
     standing: (statement: string, standing: string) => `${statement} (${standing} throughout)`,
     none: "none",

@@ -1,5 +1,5 @@
 import type { ContributionWords } from "../contribution-name.ts";
-import { OILS } from "./statements-drying.ts";
+import { OILS } from "./drying-phrases.ts";
 import { degrees, listed, micrometres, significant, withUnit } from "./phrases.ts";
 
 export const CONTRIBUTION_WORDS: ContributionWords = {

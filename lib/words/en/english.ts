@@ -1,4 +1,4 @@
-import { CRITERIA, limitsText } from "./statements-lots.ts";
+import { CRITERIA, limitsText } from "./lot-phrases.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
@@ -7,7 +7,8 @@ import { tableWords } from "../table-words.ts";
 import { lowerFirst, PAGES } from "./pages.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { COLON, SEMICOLON, NUMBERS, dateWords, listed, within } from "./phrases.ts";
-import { RULINGS } from "./statements.ts";
+import { rulingsIn } from "../rulings/all-rulings.ts";
+import { tintSentences } from "../tint-sentence.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
 
 /** What the weakest of the figures behind a figure is. */
@@ -67,5 +68,5 @@ export const ENGLISH: Words = {
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: COMPARISON_RULINGS,
-  rulings: RULINGS,
+  rulings: rulingsIn("en", { ...COMPARISON_RULINGS, ...tintSentences(TINT_WORDS) }),
 };

@@ -68,7 +68,7 @@ export const SHEET_PAGE = {
     trial: (days: string) => `${days}; our trial`,
     parts: (parts: string, white: string, by: string) =>
       `${parts} parts of ${white} to a middle grey, by ${by}`,
-    reference: "the measure for the others",
+    reference: "others are measured against it",
     oil: (grams: string) => `${grams} of pigment`,
     unknown: "not known yet",
     lighter: "lighter than a middle tone by itself",
@@ -103,7 +103,6 @@ export const SHEET_PAGE = {
     tintsMissing: "An empty frame: no reading comes near that lightness.",
   },
   strengthOf: (percent: string, reference: string) => `${percent} of ${reference}`,
-  isReference: "The measure",
   whitens: (parts: string) => `${parts} parts`,
   whitensDetail: (reference: string, by: string) =>
     `of it bring one of ${reference} to a middle grey, by ${by}`,

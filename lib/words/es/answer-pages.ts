@@ -70,6 +70,8 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     by: (statement, by) => `${statement}, en ${by} al menos`,
     includes: (name, value) => `${name}: ${value} está entre ellos`,
     lacks: (name, value) => `${name}: ${value} no está entre ellos`,
+    among: "está entre ellos",
+    notAmong: "no está entre ellos",
     count: (name, count) => `${name}: ${count === 0 ? "ninguno" : `${count} en total`}`,
     standing: (statement, standing) => `${statement} (siempre ${standing})`,
     none: "ninguno",

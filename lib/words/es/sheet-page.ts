@@ -68,7 +68,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     trial: (days) => `${days}; ensayo nuestro`,
     parts: (parts, white, by) =>
       `${parts} partes de ${white} hasta un gris medio, en ${wordOf(MEASURES, by)}`,
-    reference: "la referencia de los demás",
+    reference: "los demás se comparan con él",
     oil: (grams) => `${grams} de pigmento`,
     unknown: "aún no se sabe",
     lighter: "más claro que un tono medio por sí mismo",
@@ -105,7 +105,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     tintsMissing: "Un marco vacío: ninguna medida se acerca a esa claridad.",
   },
   strengthOf: (percent, reference) => `${percent} de ${reference}`,
-  isReference: "La referencia",
   whitens: (parts) => `${parts} partes`,
   whitensDetail: (reference, by) =>
     `llevan una de ${reference} a un gris medio, en ${wordOf(MEASURES, by)}`,

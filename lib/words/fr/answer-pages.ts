@@ -70,6 +70,8 @@ export const ANSWER_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     by: (statement, by) => `${statement}, de ${by} au moins`,
     includes: (name, value) => `${name}\u202f: ${value} en fait partie`,
     lacks: (name, value) => `${name}\u202f: ${value} n’en fait pas partie`,
+    among: "en fait partie",
+    notAmong: "n’en fait pas partie",
     count: (name, count) => `${name}\u202f: ${count === 0 ? "aucun" : `${count} en tout`}`,
     standing: (statement, standing) => `${statement} (toujours ${standing})`,
     none: "aucun",

@@ -1,6 +1,6 @@
 /** Translation, to be reviewed by a reader of trade French. */
 import { FACT_WORDS } from "./fact-words.ts";
-import { CRITERIA, limitsText } from "./statements-lots.ts";
+import { CRITERIA, limitsText } from "./lot-phrases.ts";
 import { lowerFirst } from "../letter-case.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import { TINT_WORDS } from "./tint-words.ts";
@@ -12,7 +12,8 @@ import { PICTOGRAMS, SIGNAL_WORDS } from "./label-words.ts";
 import { PAGES } from "./pages.ts";
 import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed, within } from "./phrases.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
-import { RULINGS } from "./statements.ts";
+import { rulingsIn } from "../rulings/all-rulings.ts";
+import { tintSentences } from "../tint-sentence.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
 
 /** What the weakest of the figures behind a figure is. */
@@ -62,5 +63,5 @@ export const FRENCH: Words = {
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: COMPARISON_RULINGS,
-  rulings: RULINGS,
+  rulings: rulingsIn("fr", { ...COMPARISON_RULINGS, ...tintSentences(TINT_WORDS) }),
 };

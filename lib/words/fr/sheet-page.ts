@@ -72,7 +72,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     trial: (days) => `${days}\u202f; notre essai`,
     parts: (parts, white, by) =>
       `${parts} parts ${of(white)} jusqu’à un gris moyen, en ${wordOf(MEASURES, by)}`,
-    reference: "la référence des autres",
+    reference: "les autres lui sont comparés",
     oil: (grams) => `${grams} de pigment`,
     unknown: "pas encore connu",
     lighter: "plus clair qu’un ton moyen par lui-même",
@@ -109,7 +109,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     tintsMissing: "Un cadre vide\u202f: aucune mesure n’approche cette clarté.",
   },
   strengthOf: (percent, reference) => `${percent} ${of(reference)}`,
-  isReference: "La référence",
   whitens: (parts) => `${parts} parts`,
   whitensDetail: (reference, by) =>
     `mènent une part ${of(reference)} à un gris moyen, en ${wordOf(MEASURES, by)}`,

@@ -1,0 +1,40 @@
+import { criteriaIn, criterionFigures } from "../lot-criteria.ts";
+import type { Charted } from "../../lots/control-chart.ts";
+import { NUMBERS } from "./phrases.ts";
+
+export const CRITERIA = criteriaIn(
+  {
+    masstone: "Vollton",
+    letDown: "Aufhellung",
+    strength: "Farbstärke",
+    residual: "Aufhellung bei gleicher Stärke",
+    fineness: "Mahlfeinheit",
+    oilIndex: "Ölindex",
+    density: "Dichte",
+  },
+  "g auf 100 g",
+);
+
+export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITERIA, {
+  atMost: "höchstens",
+  to: "bis",
+  beforeUnit: " ",
+  numbers: NUMBERS,
+});
+
+/** What a chart follows. */
+export const CHARTED: Readonly<Record<Charted, string>> = {
+  strength: "Farbstärke",
+  letDown: "Abstand der Aufhellung vom Standard",
+  masstone: "Abstand des Volltons vom Standard",
+};
+
+export const PARTS = { masstone: "Der Vollton", "let-down": "Die Aufhellung" } as const;
+
+export const NOT_READ = {
+  masstone:
+    "Von ihrem Vollton ist kein Spektrum aufgezeichnet: das Urteil sagt nichts über den Vollton.",
+  "let-down":
+    "Von einer Aufhellung ist kein Spektrum aufgezeichnet: das Urteil sagt nichts über die Farbstärke.",
+  both: "Weder vom Vollton noch von einer Aufhellung ist ein Spektrum aufgezeichnet.",
+} as const;

@@ -1,0 +1,35 @@
+import type { InForce } from "../../hazard/markets/market-statements.ts";
+import type { SubstanceName } from "../../hazard/classify/substance.ts";
+import { dateWords, sentence } from "./phrases.ts";
+
+/** Substances that a rule names. */
+export const SUBSTANCES: Readonly<Record<SubstanceName, string>> = {
+  "lead carbonates": "Bleicarbonate",
+  "lead sulphates": "Bleisulfate",
+  "lead compounds of very high concern": "besonders besorgniserregende Bleiverbindungen",
+  "lead chromate pigments": "Bleichromatpigmente",
+  "chromates under authorisation": "zulassungspflichtige Chromate",
+  "titanium dioxide": "Titandioxid",
+  "carbon black": "Industrieruß",
+  "2-ethylhexanoic acid and its salts": "2-Ethylhexansäure und ihre Salze",
+};
+
+/** Since when, and whether the act was read. */
+export function since({ since: from, standing }: InForce, ...before: readonly string[]): string {
+  const recalled = standing === "memory" ? ", aus dem Gedächtnis zitiert" : "";
+  return `(${[...before, `seit ${dateWords(from)}`].join(" ")}${recalled})`;
+}
+
+export function inForce(act: InForce, entry?: string): string {
+  return since(act, entry === undefined ? "in Kraft" : `${entry}, in Kraft`);
+}
+
+/** Legal basis and buyers as the record words them, which may be a sentence of its own. */
+export function forbidden({ basis, buyers }: InForce, words: string): string {
+  const plain = (text: string): string => text.trim().replace(/\.$/, "");
+  const unless =
+    basis === undefined || buyers === undefined
+      ? "keine Rechtsgrundlage ist aufgezeichnet, daher wird sie hier nicht angeboten"
+      : `Verkauf nur an: ${plain(buyers)}; Rechtsgrundlage: ${plain(basis)}`;
+  return sentence(`${words}; ${unless}`);
+}

@@ -1,0 +1,82 @@
+import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
+import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
+import type { Quantity } from "../../quantities/interval.ts";
+import { inGerman, METAL_NAMES } from "./closed-sets.ts";
+import { HAZARD_EFFECTS } from "./hazard-effects.ts";
+import { listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
+
+export const DUSTINESS = {
+  "very dusty": "Ein stark staubendes Pulver",
+  dusty: "Ein staubendes Pulver",
+  "less dusty": "Ein schweres Pulver, das weniger staubt als die meisten",
+  "not known":
+    "Wie stark das Pulver staubt, ist nicht aufgezeichnet; behandeln Sie es als stark staubend",
+} as const;
+export const NATURES = {
+  "fine carbon": "Der Staub von feinem Kohlenstoff kann brennen.",
+  organic: "Der Staub eines organischen Pigments kann brennen.",
+  "not known": "Ob der Staub brennen kann, ist nicht bekannt; behandeln Sie ihn, als könnte er es.",
+} as const;
+
+/** What may hold quartz, as the table names it, after "Das ist". */
+export const QUARTZ_HOLDERS: Readonly<Record<string, string>> = {
+  "natural sienna or umber": "natürliche Siena oder Umbra",
+  "natural ochre": "natürlicher Ocker",
+  "natural red earth": "natürliche rote Erde",
+  "green earth": "Grüne Erde",
+  "natural chalk or limestone": "natürliche Kreide oder Kalkstein",
+  kaolin: "Kaolin",
+  mica: "Glimmer",
+  gypsum: "Gips",
+  talc: "Talk",
+  silica: "Kieselsäure",
+};
+
+/** What makes each kind of test hold no harm. */
+export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
+  heat: "Mit Hitze: unter Absaugung oder im Freien, auf einem Metalllöffel, mit der Zange gehalten, und niemals mit einem Pigment aus Blei, Cadmium, Quecksilber, Arsen, Chromat, Antimon oder Kupfer.",
+  acid: "Mit Säure: ein Tropfen und nicht mehr, an frischer Luft, mit Handschuhen; niemals auf ein Sulfid-, Cyanid- oder Arsenpigment, in keiner Menge.",
+  lye: "Mit Lauge oder Soda: mit Handschuhen, und nicht in die Nähe der Augen.",
+  peroxide:
+    "Mit Peroxid: drei Prozent und nicht stärker, mit Handschuhen, niemals in einem geschlossenen Gefäß.",
+  solvent: "Mit Lösemittel: an frischer Luft, und keine Flamme im Raum.",
+};
+
+/** What the hazards of a label do, after a subject. */
+export function effects(statements: readonly string[]): string {
+  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect]));
+}
+
+interface OfPigments {
+  readonly pigments?: readonly string[];
+}
+
+export function pigments({ pigments: of }: OfPigments): string {
+  return of === undefined ? "Das Pigment" : namesWithin(of);
+}
+
+export function pigmentsDative({ pigments: of }: OfPigments): string {
+  return of === undefined ? "dem Pigment" : namesWithin(of);
+}
+
+/** The pigments that a caution names, or the paint when it names none. */
+export function it({ pigments: of }: OfPigments): string {
+  return of === undefined ? "die Farbe" : namesWithin(of);
+}
+
+export function itDative({ pigments: of }: OfPigments): string {
+  return of === undefined ? "der Farbe" : namesWithin(of);
+}
+
+/** As a reader knows it. */
+export function metalWord(metal: string): string {
+  return inGerman(METAL_NAMES, metal);
+}
+
+export function bulk(density: Quantity | undefined, how: string): string | undefined {
+  return density === undefined ? undefined : `${withUnit(significant(density, 2), "g/ml")} ${how}`;
+}
+
+export function grain(um: Quantity | undefined): string | undefined {
+  return um === undefined ? undefined : `Korn ${micrometres(um)}`;
+}

@@ -1,0 +1,22 @@
+import type { InForce } from "../../hazard/markets/market-statements.ts";
+import { dateWords, sentence } from "./phrases.ts";
+
+/** Since when, and whether the act was read. */
+export function since({ since: from, standing }: InForce, ...before: readonly string[]): string {
+  const recalled = standing === "memory" ? ", quoted from memory" : "";
+  return `(${[...before, `since ${dateWords(from)}`].join(" ")}${recalled})`;
+}
+
+export function inForce(act: InForce, entry?: string): string {
+  return since(act, entry === undefined ? "in force" : `${entry}, in force`);
+}
+
+/** Legal basis and buyers as the record words them, which may be a sentence of its own. */
+export function forbidden({ basis, buyers }: InForce, words: string): string {
+  const plain = (text: string): string => text.trim().replace(/\.$/, "");
+  const unless =
+    basis === undefined || buyers === undefined
+      ? "no legal basis is recorded, so it is not offered here"
+      : `sold only to ${plain(buyers)}; legal basis: ${plain(basis)}`;
+  return sentence(`${words}; ${unless}`);
+}

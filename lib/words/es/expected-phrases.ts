@@ -1,0 +1,12 @@
+import { namesWithin, within } from "./phrases.ts";
+
+/** By name as long as a reader takes them in. */
+const NAMED_MAX = 3;
+
+export function named(colours: readonly string[]): string {
+  const [first] = colours;
+  if (colours.length === 1 && first !== undefined) return `hace ${within(first)}`;
+  return colours.length > NAMED_MAX
+    ? `hacen otros ${colours.length} colores`
+    : `hacen ${namesWithin(colours)}`;
+}

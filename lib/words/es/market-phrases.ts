@@ -1,0 +1,39 @@
+import type { InForce } from "../../hazard/markets/market-statements.ts";
+import { wordOf } from "./closed-words.ts";
+import { dateWords, sentence } from "./phrases.ts";
+import { metalWord } from "./studio-phrases.ts";
+
+/** Substances that the acts are named after, as the tables have them; another stands as it is. */
+export const SUBSTANCES: Readonly<Record<string, string>> = {
+  "lead carbonates": "carbonatos de plomo",
+  "lead sulphates": "sulfatos de plomo",
+  "lead compounds of very high concern": "compuestos de plomo extremadamente preocupantes",
+  "lead chromate pigments": "pigmentos de cromato de plomo",
+  "chromates under authorisation": "cromatos sujetos a autorización",
+  "titanium dioxide": "dióxido de titanio",
+  "carbon black": "negro de carbono",
+};
+
+export function substanceWord(substance: string): string {
+  return wordOf(SUBSTANCES, metalWord(substance));
+}
+
+/** Since when, and whether the act was read. */
+export function since({ since: from, standing }: InForce, ...before: readonly string[]): string {
+  const recalled = standing === "memory" ? ", citado de memoria" : "";
+  return `(${[...before, `desde el ${dateWords(from)}`].join(" ")}${recalled})`;
+}
+
+export function inForce(act: InForce, entry?: string): string {
+  return since(act, entry === undefined ? "en vigor" : `${entry}, en vigor`);
+}
+
+/** Legal basis and buyers as the record words them, which may be a sentence of its own. */
+export function forbidden({ basis, buyers }: InForce, words: string): string {
+  const plain = (text: string): string => text.trim().replace(/\.$/, "");
+  const unless =
+    basis === undefined || buyers === undefined
+      ? "no hay ninguna base legal registrada, así que aquí no se ofrece"
+      : `se vende solo a: ${plain(buyers)}; base legal: ${plain(basis)}`;
+  return sentence(`${words}; ${unless}`);
+}

@@ -1,0 +1,39 @@
+import type { InForce } from "../../hazard/markets/market-statements.ts";
+import { wordOf } from "./closed-words.ts";
+import { dateWords, sentence } from "./phrases.ts";
+import { metalWord } from "./studio-phrases.ts";
+
+/** Substances that the acts are named after, as the tables have them; another stands as it is. */
+export const SUBSTANCES: Readonly<Record<string, string>> = {
+  "lead carbonates": "carbonates de plomb",
+  "lead sulphates": "sulfates de plomb",
+  "lead compounds of very high concern": "composés du plomb extrêmement préoccupants",
+  "lead chromate pigments": "pigments au chromate de plomb",
+  "chromates under authorisation": "chromates soumis à autorisation",
+  "titanium dioxide": "dioxyde de titane",
+  "carbon black": "noir de carbone",
+};
+
+export function substanceWord(substance: string): string {
+  return wordOf(SUBSTANCES, metalWord(substance));
+}
+
+/** Since when, and whether the act was read. */
+export function since({ since: from, standing }: InForce, ...before: readonly string[]): string {
+  const recalled = standing === "memory" ? ", cité de mémoire" : "";
+  return `(${[...before, `depuis le ${dateWords(from)}`].join(" ")}${recalled})`;
+}
+
+export function inForce(act: InForce, entry?: string): string {
+  return since(act, entry === undefined ? "en vigueur" : `${entry}, en vigueur`);
+}
+
+/** Legal basis and buyers as the record words them, which may be a sentence of its own. */
+export function forbidden({ basis, buyers }: InForce, words: string): string {
+  const plain = (text: string): string => text.trim().replace(/\.$/, "");
+  const unless =
+    basis === undefined || buyers === undefined
+      ? "aucune base légale n’est consignée, et il n’est donc pas proposé ici"
+      : `vendu seulement à\u202f: ${plain(buyers)}\u202f; base légale\u202f: ${plain(basis)}`;
+  return sentence(`${words}\u202f; ${unless}`);
+}

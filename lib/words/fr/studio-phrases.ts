@@ -1,0 +1,79 @@
+import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
+import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
+import type { Quantity } from "../../quantities/interval.ts";
+import { METALS, wordOf } from "./closed-words.ts";
+import { HAZARD_EFFECTS } from "./hazard-effects.ts";
+import { listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
+
+export const DUSTINESS = {
+  "very dusty": "Une poudre très poussiéreuse",
+  dusty: "Une poudre poussiéreuse",
+  "less dusty": "Une poudre lourde, moins poussiéreuse que la plupart",
+  "not known":
+    "On n’a pas consigné combien la poudre est poussiéreuse\u202f; la traiter comme très poussiéreuse",
+} as const;
+export const NATURES = {
+  "fine carbon": "La poussière de carbone fin peut brûler.",
+  organic: "La poussière d’un pigment organique peut brûler.",
+  "not known":
+    "On ne sait pas si sa poussière peut brûler\u202f; la traiter comme si elle le pouvait.",
+} as const;
+
+/** What may hold respirable quartz, with its article. */
+export const QUARTZ: Readonly<Record<string, string>> = {
+  "natural sienna or umber": "une terre de Sienne ou d’ombre naturelle",
+  "natural ochre": "une ocre naturelle",
+  "natural red earth": "une terre rouge naturelle",
+  "green earth": "une terre verte",
+  "natural chalk or limestone": "de la craie ou du calcaire naturels",
+  kaolin: "du kaolin",
+  mica: "du mica",
+  gypsum: "du gypse",
+  talc: "du talc",
+  silica: "de la silice",
+};
+
+/** What makes each kind of test hold no harm. */
+export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
+  heat: "À la chaleur\u202f: sous aspiration à la source ou dehors, sur une cuiller métallique tenue à la pince, et jamais avec un pigment de plomb, cadmium, mercure, arsenic, chromate, antimoine ou cuivre.",
+  acid: "À l’acide\u202f: une goutte et pas plus, à l’air libre, avec des gants\u202f; jamais sur un sulfure, un cyanure ou un pigment d’arsenic, en quelque quantité que ce soit.",
+  lye: "À la soude caustique ou au carbonate de soude\u202f: avec des gants, et loin des yeux.",
+  peroxide:
+    "À l’eau oxygénée\u202f: à trois pour cent et pas plus forte, avec des gants, jamais dans un récipient fermé.",
+  solvent: "Au solvant\u202f: à l’air libre, et aucune flamme dans la pièce.",
+};
+
+/** What the hazards of a label do, after a subject. */
+export function effects(statements: readonly string[]): string {
+  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect]));
+}
+
+export function sentence(words: string): string {
+  return words.charAt(0).toLocaleUpperCase("fr") + words.slice(1);
+}
+
+interface OfPigments {
+  readonly pigments?: readonly string[];
+}
+
+export function pigments({ pigments: of }: OfPigments): string {
+  return of === undefined ? "le pigment" : namesWithin(of);
+}
+
+/** The pigments that a caution names, or the paint when it names none. */
+export function it({ pigments: of }: OfPigments): string {
+  return of === undefined ? "la peinture" : namesWithin(of);
+}
+
+/** As a reader knows it. */
+export function metalWord(metal: string): string {
+  return wordOf(METALS, metal);
+}
+
+export function bulk(density: Quantity | undefined, how: string): string | undefined {
+  return density === undefined ? undefined : `${withUnit(significant(density, 2), "g/ml")} ${how}`;
+}
+
+export function grain(um: Quantity | undefined): string | undefined {
+  return um === undefined ? undefined : `grain ${micrometres(um)}`;
+}

@@ -1,0 +1,638 @@
+import type { DryingStatement } from "../../drying/statements.ts";
+import { ends } from "../../quantities/interval.ts";
+import * as en from "../en/phrases.ts";
+import * as enDrying from "../en/drying-phrases.ts";
+import * as de from "../de/phrases.ts";
+import * as deDrying from "../de/drying-phrases.ts";
+import * as deSets from "../de/closed-sets.ts";
+import * as fr from "../fr/phrases.ts";
+import * as frDrying from "../fr/drying-phrases.ts";
+import * as frWords from "../fr/closed-words.ts";
+import * as es from "../es/phrases.ts";
+import * as esDrying from "../es/drying-phrases.ts";
+import * as esWords from "../es/closed-words.ts";
+import type { RulingsInEach } from "./rulings-in-each.ts";
+
+/** Days to touch dry, layers, and the film with age. */
+export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
+  "drying-class": {
+    en: ({ dryingClass, ...days }) => en.sentence(`${dryingClass}: ${enDrying.classed(days)}`),
+    de: ({ dryingClass, ...days }) =>
+      de.sentence(`${deSets.DRYING_WORDS[dryingClass]}: ${deDrying.classed(days)}`),
+    fr: ({ dryingClass, ...days }) =>
+      fr.sentence(`${frWords.DRYING_CLASSES[dryingClass]}\u202f: ${frDrying.classed(days)}`),
+    es: ({ dryingClass, ...days }) =>
+      es.sentence(`${esWords.DRYING_CLASSES[dryingClass]}: ${esDrying.classed(days)}`),
+  },
+  "drying-class-by-the-middle": {
+    en: ({ dryingClass, ...days }) =>
+      en.sentence(`${dryingClass}, by the middle of the range: ${enDrying.classed(days)}`),
+    de: ({ dryingClass, ...days }) =>
+      de.sentence(
+        `${deSets.DRYING_WORDS[dryingClass]}, nach der Mitte des Bereichs: ${deDrying.classed(days)}`,
+      ),
+    fr: ({ dryingClass, ...days }) =>
+      fr.sentence(
+        `${frWords.DRYING_CLASSES[dryingClass]}, au milieu de l’intervalle\u202f: ${frDrying.classed(days)}`,
+      ),
+    es: ({ dryingClass, ...days }) =>
+      es.sentence(
+        `${esWords.DRYING_CLASSES[dryingClass]}, por el medio del intervalo: ${esDrying.classed(days)}`,
+      ),
+  },
+  "pigment-chemistry-unknown": {
+    en: ({ pigments }) =>
+      pigments.length === 0
+        ? "No pigment is recorded, so we cannot work out its drying."
+        : `We do not know what ${en.namesWithin(pigments)} ${pigments.length > 1 ? "do" : "does"} to the drying of oil.`,
+    de: ({ pigments }) =>
+      pigments.length === 0
+        ? "Kein Pigment ist aufgezeichnet, die Trocknung lässt sich daher nicht errechnen."
+        : `Wie ${de.namesWithin(pigments)} auf die Trocknung des Öls wirkt, wissen wir nicht.`,
+    fr: ({ pigments }) =>
+      pigments.length === 0
+        ? "Aucun pigment n’est consigné, et nous ne pouvons calculer son séchage."
+        : `Nous ne savons pas ce que ${pigments.length > 1 ? "font" : "fait"} ${fr.namesWithin(pigments)} au séchage de l’huile.`,
+    es: ({ pigments }) =>
+      pigments.length === 0
+        ? "No hay ningún pigmento registrado, así que no podemos calcular su secado."
+        : `No sabemos qué ${pigments.length > 1 ? "hacen" : "hace"} ${es.namesWithin(pigments)} al secado del aceite.`,
+  },
+  "linseed-oil-alone": {
+    en: ({ days }) => `Linseed oil alone is touch dry in ${en.dayCount(days)}.`,
+    de: ({ days }) => `Leinöl allein ist in ${de.dayCount(days, "dative")} grifftrocken.`,
+    fr: ({ days }) => `L’huile de lin seule est sèche au toucher en ${fr.dayCount(days)}.`,
+    es: ({ days }) => `El aceite de linaza solo está seco al tacto en ${es.dayCount(days)}.`,
+  },
+  "linseed-sets-the-days": {
+    en: (oil) => en.sentence(`${enDrying.oilShare(oil)} sets the days`),
+    de: (oil) => de.sentence(`${deDrying.oilShare(oil)} gibt die Tage vor`),
+    fr: (oil) => fr.sentence(`les jours partent de\u202f: ${frDrying.oilShare(oil)}`),
+    es: (oil) => es.sentence(`los días parten de: ${esDrying.oilShare(oil)}`),
+  },
+  "oil-slower-than-linseed": {
+    en: ({ days, acting, ...oil }) =>
+      `${en.sentence(`${enDrying.oilShare(oil)} dries slower than linseed oil (alone ${en.dayCount(days)})`)}${acting === undefined ? "" : ` Counted at ${en.percent(acting)} of that: its pigments slow the paint already, and the two do not multiply.`}`,
+    de: ({ days, acting, ...oil }) =>
+      `${de.sentence(`${deDrying.oilShare(oil)} trocknet langsamer als Leinöl (allein ${de.dayCount(days)})`)}${acting === undefined ? "" : ` Davon zählen ${de.percent(acting)}: die Pigmente bremsen die Farbe schon, und beides vervielfacht sich nicht.`}`,
+    fr: ({ days, acting, ...oil }) =>
+      `${fr.sentence(
+        `${frDrying.oilShare(oil)}\u202f: sèche plus lentement que l’huile de lin (seule ${fr.dayCount(days)})`,
+      )}${acting === undefined ? "" : ` Compté à ${fr.percent(acting)}\u202f: les pigments ralentissent déjà la peinture, et les deux effets ne se multiplient pas.`}`,
+    es: ({ days, acting, ...oil }) =>
+      `${es.sentence(`${esDrying.oilShare(oil)}: seca más despacio que el de linaza (solo ${es.dayCount(days)})`)}${acting === undefined ? "" : ` Se cuenta al ${es.percent(acting)}: los pigmentos ya retrasan la pintura, y los dos efectos no se multiplican.`}`,
+  },
+  "vehicle-not-stated": {
+    en: ({ factor }) =>
+      `The oil is not recorded: linseed is the fastest, and the slowest makes it ${en.timesTheDays(factor)}.`,
+    de: ({ factor }) =>
+      `Das Öl ist nicht aufgezeichnet: Leinöl ist das schnellste, und das langsamste ergibt ${de.timesTheDays(factor)}.`,
+    fr: ({ factor }) =>
+      `L’huile n’est pas consignée\u202f: l’huile de lin est la plus rapide, et avec la plus lente il faut ${fr.timesTheDays(factor)}.`,
+    es: ({ factor }) =>
+      `El aceite no está registrado: el de linaza es el más rápido, y con el más lento son ${es.timesTheDays(factor)}.`,
+  },
+  "pigment-speeds-drying": {
+    en: (v) => enDrying.speeds(enDrying.pigmentShare(v), v),
+    de: (v) => deDrying.speeds(deDrying.pigmentShare(v), v),
+    fr: (v) => frDrying.speeds(frDrying.pigmentShare(v), v),
+    es: (v) => esDrying.speeds(esDrying.pigmentShare(v), v),
+  },
+  "white-speeds-drying": {
+    en: (v) => enDrying.speeds(enDrying.theWhite(v), v),
+    de: (v) => deDrying.speeds(deDrying.theWhite(v), v),
+    fr: (v) => frDrying.speeds(frDrying.theWhite(v), v),
+    es: (v) => esDrying.speeds(esDrying.theWhite(v), v),
+  },
+  "pigment-slows-drying": {
+    en: (v) => enDrying.slows(enDrying.pigmentShare(v), v),
+    de: (v) => deDrying.slows(deDrying.pigmentShare(v), v),
+    fr: (v) => frDrying.slows(frDrying.pigmentShare(v), v),
+    es: (v) => esDrying.slows(esDrying.pigmentShare(v), v),
+  },
+  "white-slows-drying": {
+    en: (v) => enDrying.slows(enDrying.theWhite(v), v),
+    de: (v) => deDrying.slows(deDrying.theWhite(v), v),
+    fr: (v) => frDrying.slows(frDrying.theWhite(v), v),
+    es: (v) => esDrying.slows(esDrying.theWhite(v), v),
+  },
+  "pigment-takes-no-part-in-drying": {
+    en: (v) => enDrying.takesNoPart(enDrying.pigmentShare(v), v),
+    de: (v) => deDrying.takesNoPart(deDrying.pigmentShare(v), v),
+    fr: (v) => frDrying.takesNoPart(frDrying.pigmentShare(v), v),
+    es: (v) => esDrying.takesNoPart(esDrying.pigmentShare(v), v),
+  },
+  "white-takes-no-part-in-drying": {
+    en: (v) => enDrying.takesNoPart(enDrying.theWhite(v), v),
+    de: (v) => deDrying.takesNoPart(deDrying.theWhite(v), v),
+    fr: (v) => frDrying.takesNoPart(frDrying.theWhite(v), v),
+    es: (v) => esDrying.takesNoPart(esDrying.theWhite(v), v),
+  },
+  "brown-earth-not-told": {
+    en: (v) =>
+      en.sentence(
+        `${enDrying.pigmentShare(v)} may be an umber or a sienna, and its manganese, which dries oil, is not recorded: the days cover both (${enDrying.alone(v)})`,
+      ),
+    de: (v) =>
+      de.sentence(
+        `${deDrying.pigmentShare(v)} kann eine Umbra oder eine Siena sein, und ob Mangan darin ist, das Öl trocknet, ist nicht aufgezeichnet: die Tage umfassen beides (${deDrying.alone(v)})`,
+      ),
+    fr: (v) =>
+      fr.sentence(
+        `${frDrying.pigmentShare(v)} peut être une terre d’ombre ou une terre de Sienne, et son manganèse, qui fait sécher l’huile, n’est pas consigné\u202f: les jours couvrent les deux cas (${frDrying.alone(v)})`,
+      ),
+    es: (v) =>
+      es.sentence(
+        `${esDrying.pigmentShare(v)} puede ser una sombra o una siena, y su manganeso, que seca el aceite, no está registrado: los días abarcan los dos casos (${esDrying.alone(v)})`,
+      ),
+  },
+  "pigment-parts-not-recorded": {
+    en: ({ pigments, daysInLinseed }) =>
+      `How much there is of ${en.namesWithin(pigments)} is not recorded: the days run from those of the faster alone to those of the slower (in linseed oil ${en.dayCount(daysInLinseed)}).`,
+    de: ({ pigments, daysInLinseed }) =>
+      `Wie viel von ${de.namesWithin(pigments)} darin ist, ist nicht aufgezeichnet: die Tage reichen von denen des schnelleren allein bis zu denen des langsameren (in Leinöl ${de.dayCount(daysInLinseed)}).`,
+    fr: ({ pigments, daysInLinseed }) =>
+      `La part ${fr.of(fr.namesWithin(pigments))} n’est pas consignée\u202f: les jours vont de ceux du plus rapide seul à ceux du plus lent (dans l’huile de lin ${fr.dayCount(daysInLinseed)}).`,
+    es: ({ pigments, daysInLinseed }) =>
+      `Cuánto hay de ${es.namesWithin(pigments)} no está registrado: los días van de los del más rápido solo a los del más lento (en aceite de linaza ${es.dayCount(daysInLinseed)}).`,
+  },
+  "part-as-tried": {
+    en: (v) =>
+      en.sentence(
+        `${enDrying.partShare(v)}: touch dry alone in ${en.dayCount(v.daysAlone)}, as tried here`,
+      ),
+    de: (v) =>
+      de.sentence(
+        `${deDrying.partShare(v)}: allein in ${de.dayCount(v.daysAlone, "dative")} grifftrocken, wie hier erprobt`,
+      ),
+    fr: (v) =>
+      fr.sentence(
+        `${frDrying.partShare(v)}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, comme essayé ici`,
+      ),
+    es: (v) =>
+      es.sentence(
+        `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, como se probó aquí`,
+      ),
+  },
+  "part-by-the-rules": {
+    en: (v) =>
+      en.sentence(
+        `${enDrying.partShare(v)}: touch dry alone in ${en.dayCount(v.daysAlone)}, by rule of thumb`,
+      ),
+    de: (v) =>
+      de.sentence(
+        `${deDrying.partShare(v)}: allein in ${de.dayCount(v.daysAlone, "dative")} grifftrocken, nach Faustregel`,
+      ),
+    fr: (v) =>
+      fr.sentence(
+        `${frDrying.partShare(v)}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, selon la règle empirique`,
+      ),
+    es: (v) =>
+      es.sentence(
+        `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, por regla práctica`,
+      ),
+  },
+  "added-drier": {
+    en: (v) => en.sentence(`${enDrying.drier(v)} ${enDrying.ACTS[v.acts]}`),
+    de: (v) => de.sentence(`${deDrying.drier(v)} ${deDrying.ACTS[v.acts]}`),
+    fr: (v) => fr.sentence(`${frDrying.drier(v)} ${frDrying.ACTS[v.acts]}`),
+    es: (v) => es.sentence(`${esDrying.drier(v)} ${esDrying.ACTS[v.acts]}`),
+  },
+  "carbon-takes-up-drier": {
+    en: (v) =>
+      en.sentence(
+        `${enDrying.drier(v)} ${enDrying.ACTS[v.acts]}, but carbon takes up to half of it`,
+      ),
+    de: (v) =>
+      de.sentence(
+        `${deDrying.drier(v)} ${deDrying.ACTS[v.acts]}, doch Kohlenstoff nimmt bis zur Hälfte davon auf`,
+      ),
+    fr: (v) =>
+      fr.sentence(
+        `${frDrying.drier(v)} ${frDrying.ACTS[v.acts]}, mais le carbone en retient jusqu’à la moitié`,
+      ),
+    es: (v) =>
+      es.sentence(
+        `${esDrying.drier(v)} ${esDrying.ACTS[v.acts]}, pero el carbono retiene hasta la mitad`,
+      ),
+  },
+  "film-as-classed": {
+    en: ({ filmThicknessUm }) => `Worked out for a wet film of ${en.micrometres(filmThicknessUm)}.`,
+    de: ({ filmThicknessUm }) =>
+      `Errechnet für einen Nassfilm von ${de.micrometres(filmThicknessUm)}.`,
+    fr: ({ filmThicknessUm }) =>
+      `Calculé pour un film humide de ${fr.micrometres(filmThicknessUm)}.`,
+    es: ({ filmThicknessUm }) =>
+      `Calculado para una película húmeda de ${es.micrometres(filmThicknessUm)}.`,
+  },
+  "thick-film-slows": {
+    en: (v) => enDrying.film(v),
+    de: (v) => deDrying.film(v),
+    fr: (v) => frDrying.film(v),
+    es: (v) => esDrying.film(v),
+  },
+  "thin-film-speeds": {
+    en: (v) => enDrying.film(v),
+    de: (v) => deDrying.film(v),
+    fr: (v) => frDrying.film(v),
+    es: (v) => esDrying.film(v),
+  },
+  "temperature-as-classed": {
+    en: ({ temperatureC }) => `Worked out for ${en.degrees(temperatureC)}.`,
+    de: ({ temperatureC }) => `Errechnet für ${de.degrees(temperatureC)}.`,
+    fr: ({ temperatureC }) => `Calculé pour ${fr.degrees(temperatureC)}.`,
+    es: ({ temperatureC }) => `Calculado para ${es.degrees(temperatureC)}.`,
+  },
+  "cold-slows": {
+    en: (v) => enDrying.room(v),
+    de: (v) => deDrying.room(v),
+    fr: (v) => frDrying.room(v),
+    es: (v) => esDrying.room(v),
+  },
+  "warmth-speeds": {
+    en: (v) => enDrying.room(v),
+    de: (v) => deDrying.room(v),
+    fr: (v) => frDrying.room(v),
+    es: (v) => esDrying.room(v),
+  },
+  "trial-decides": {
+    en: (v) => en.sentence(enDrying.trial(v)),
+    de: (v) => de.sentence(deDrying.trial(v)),
+    fr: (v) => fr.sentence(frDrying.trial(v)),
+    es: (v) => es.sentence(esDrying.trial(v)),
+  },
+  "trial-decides-for-its-own-film": {
+    en: (v) => en.sentence(`${enDrying.trial(v)}; it holds for that film and room`),
+    de: (v) => de.sentence(`${deDrying.trial(v)}; das gilt für diesen Film und diesen Raum`),
+    fr: (v) => fr.sentence(`${frDrying.trial(v)}\u202f; il vaut pour ce film et cette pièce`),
+    es: (v) => es.sentence(`${esDrying.trial(v)}; vale para esa película y esa sala`),
+  },
+  "trial-without-conditions": {
+    en: (v) =>
+      en.sentence(
+        `${enDrying.trial(v)}; ${en.listed(v.wanting.map((key) => enDrying.CONDITIONS[key]))} not recorded, so we do not know what it holds for`,
+      ),
+    de: (v) =>
+      de.sentence(
+        `${deDrying.trial(v)}; ${de.listed(v.wanting.map((key) => deDrying.CONDITIONS[key]))} nicht aufgezeichnet, daher wissen wir nicht, wofür das gilt`,
+      ),
+    fr: (v) =>
+      fr.sentence(
+        `${frDrying.trial(v)}\u202f; sans ${fr.listed(v.wanting.map((key) => frDrying.CONDITIONS[key]))}, non ${v.wanting.length > 1 ? "consignées" : "consignée"}, nous ne savons pas pour quoi il vaut`,
+      ),
+    es: (v) =>
+      es.sentence(
+        `${esDrying.trial(v)}; sin ${es.listed(v.wanting.map((key) => esDrying.CONDITIONS[key]))} en el registro, no sabemos para qué vale`,
+      ),
+  },
+  "trial-slower-than-expected": {
+    en: (v) => `The trial was slower than the rule of thumb: ${enDrying.beside(v)}.`,
+    de: (v) => `Der Versuch war langsamer als die Faustregel: ${deDrying.beside(v)}.`,
+    fr: (v) => `L’essai a été plus lent que la règle empirique\u202f: ${frDrying.beside(v)}.`,
+    es: (v) => `El ensayo fue más lento que la regla práctica: ${esDrying.beside(v)}.`,
+  },
+  "trial-faster-than-expected": {
+    en: (v) => `The trial was faster than the rule of thumb: ${enDrying.beside(v)}.`,
+    de: (v) => `Der Versuch war schneller als die Faustregel: ${deDrying.beside(v)}.`,
+    fr: (v) => `L’essai a été plus rapide que la règle empirique\u202f: ${frDrying.beside(v)}.`,
+    es: (v) => `El ensayo fue más rápido que la regla práctica: ${esDrying.beside(v)}.`,
+  },
+  "touch-dry-is-not-through-dry": {
+    en: ({ monthsBeforeVarnish }) =>
+      `By custom a painting waits ${en.significant(monthsBeforeVarnish, 2)} months for its varnish, and even then it has not stopped changing.`,
+    de: ({ monthsBeforeVarnish }) =>
+      `Nach altem Brauch wartet ein Bild ${de.significant(monthsBeforeVarnish, 2)} Monate auf seinen Firnis. Auch dann ändert es sich noch.`,
+    fr: ({ monthsBeforeVarnish }) =>
+      `L’usage fait attendre le vernis ${fr.significant(monthsBeforeVarnish, 2)} mois à un tableau. Même alors, il n’a pas fini de changer.`,
+    es: ({ monthsBeforeVarnish }) =>
+      `Por costumbre un cuadro espera ${es.significant(monthsBeforeVarnish, 2)} meses su barniz. Ni siquiera entonces ha dejado de cambiar.`,
+  },
+  "skins-and-stays-soft": {
+    en: (v) =>
+      en.sentence(
+        `${enDrying.pigmentShare(v)} skins over and stays soft below, so a thick stroke may wrinkle`,
+      ),
+    de: (v) =>
+      de.sentence(
+        `${deDrying.pigmentShare(v)} bildet eine Haut und bleibt darunter weich, ein dicker Strich kann daher runzeln`,
+      ),
+    fr: (v) =>
+      fr.sentence(
+        `${frDrying.pigmentShare(v)} fait peau et reste mou dessous\u202f: une touche épaisse peut rider`,
+      ),
+    es: (v) =>
+      es.sentence(
+        `${esDrying.pigmentShare(v)} hace piel y queda blando debajo, así que una pincelada gruesa puede arrugarse`,
+      ),
+  },
+  "driers-customary": {
+    en: ({ pigment }) =>
+      `Makers often add a drier to ${en.within(pigment)}; none is recorded in this paint.`,
+    de: ({ pigment }) =>
+      `Bei ${de.within(pigment)} setzen Hersteller oft Trockenstoff zu; in dieser Farbe ist keiner aufgezeichnet.`,
+    fr: ({ pigment }) =>
+      `Les fabricants ajoutent souvent un siccatif à ${fr.within(pigment)}\u202f; aucun n’est consigné dans cette peinture.`,
+    es: ({ pigment }) =>
+      `Los fabricantes suelen añadir un secante a ${es.within(pigment)}; en esta pintura no hay ninguno registrado.`,
+  },
+  "drier-is-lost-in-the-tube": {
+    en: ({ metals }) =>
+      `In the tube carbon goes on taking up drier (${en.listed(metals)}): paint that has lain for long may dry slower than fresh paint.`,
+    de: ({ metals }) =>
+      `In der Tube nimmt Kohlenstoff weiter Trockenstoff auf (${de.listed(metals.map((metal) => deSets.METAL_NAMES[metal]))}): lange gelagerte Farbe kann langsamer trocknen als frische.`,
+    fr: ({ metals }) =>
+      `Dans le tube, le carbone continue à retenir du siccatif (${fr.listed(metals.map((metal) => frWords.DRIER_METALS[metal]))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une fraîche.`,
+    es: ({ metals }) =>
+      `En el tubo el carbono sigue reteniendo secante (${es.listed(metals.map((metal) => esWords.DRIER_METALS[metal]))}): una pintura guardada mucho tiempo puede secar más despacio que una fresca.`,
+  },
+  "holds-medium-not-known": {
+    en: ({ mediums, changes }) =>
+      `We do not know what ${en.namesWithin(mediums)} ${mediums.length > 1 ? "do" : "does"} to ${enDrying.CHANGES[changes]}.`,
+    de: ({ mediums, changes }) =>
+      `Wie sich ${de.namesWithin(mediums)} auf ${deDrying.CHANGES[changes]} auswirkt, wissen wir nicht.`,
+    fr: ({ mediums, changes }) =>
+      `Nous ne savons pas ce que ${mediums.length > 1 ? "font" : "fait"} ${fr.namesWithin(mediums)} ${frDrying.CHANGES[changes]}.`,
+    es: ({ mediums, changes }) =>
+      `No sabemos qué ${mediums.length > 1 ? "hacen" : "hace"} ${es.namesWithin(mediums)} ${esDrying.CHANGES[changes]}.`,
+  },
+
+  "lean-film": {
+    en: (v) => `Lean${enDrying.oilOfFilm(v)}.`,
+    de: (v) => `Mager${deDrying.oilOfFilm(v)}.`,
+    fr: (v) => `Maigre${frDrying.oilOfFilm(v)}.`,
+    es: (v) => `Magra${esDrying.oilOfFilm(v)}.`,
+  },
+  "medium-fat-film": {
+    en: (v) => `Medium fat${enDrying.oilOfFilm(v)}.`,
+    de: (v) => `Mittelfett${deDrying.oilOfFilm(v)}.`,
+    fr: (v) => `Moyennement gras${frDrying.oilOfFilm(v)}.`,
+    es: (v) => `Medianamente grasa${esDrying.oilOfFilm(v)}.`,
+  },
+  "fat-film": {
+    en: (v) => `Fat${enDrying.oilOfFilm(v)}.`,
+    de: (v) => `Fett${deDrying.oilOfFilm(v)}.`,
+    fr: (v) => `Gras${frDrying.oilOfFilm(v)}.`,
+    es: (v) => `Grasa${esDrying.oilOfFilm(v)}.`,
+  },
+  "zinc-out-of-underlayers": {
+    en: () => "Not for underlayers; in the upper layers, thinly.",
+    de: () => "Nicht für untere Schichten; in den oberen Schichten dünn auftragen.",
+    fr: () => "Pas dans les couches du dessous\u202f; dans celles du dessus, en couche mince.",
+    es: () => "No para las capas de debajo; en las de encima, en capa fina.",
+  },
+  "fast-and-fat-thinly-below": {
+    en: () =>
+      "For lower layers, thinly: it dries fast but is fat, so what goes over it must be as fat or fatter.",
+    de: () =>
+      "Für untere Schichten, dünn: sie trocknet schnell, ist aber fett; was darüber kommt, muss ebenso fett oder fetter sein.",
+    fr: () =>
+      "Pour les couches du dessous, en couche mince\u202f: sèche vite mais grasse, elle demande par-dessus une couche aussi grasse ou plus grasse.",
+    es: () =>
+      "Para las capas de debajo, en capa fina: seca deprisa pero es grasa, y lo que vaya encima debe ser igual de graso o más.",
+  },
+  "fast-for-lower-layers": {
+    en: () => "For lower layers: it dries fast.",
+    de: () => "Für untere Schichten: sie trocknet schnell.",
+    fr: () => "Pour les couches du dessous\u202f: elle sèche vite.",
+    es: () => "Para las capas de debajo: seca deprisa.",
+  },
+  "medium-for-any-layer": {
+    en: () =>
+      "For any layer over dry paint. In the upper layers add a little medium, so that each is as fat as the one below.",
+    de: () =>
+      "Für jede Schicht über trockener Farbe. In den oberen Schichten etwas Malmittel zugeben, damit jede so fett ist wie die darunter.",
+    fr: () =>
+      "Pour toute couche, sur une peinture sèche. Dans les couches du dessus, ajouter un peu de médium, pour que chacune soit aussi grasse que celle du dessous.",
+    es: () =>
+      "Para cualquier capa sobre pintura seca. En las capas de encima, añadir un poco de médium, para que cada una sea tan grasa como la de debajo.",
+  },
+  "slow-but-lean-dry-it-through": {
+    en: () =>
+      "For upper layers: let it dry through before you paint over it, and add a little medium over fatter paint.",
+    de: () =>
+      "Für obere Schichten: durchtrocknen lassen, bevor darüber gemalt wird, und über fetterer Farbe etwas Malmittel zugeben.",
+    fr: () =>
+      "Pour les couches du dessus\u202f: la laisser sécher à cœur avant de peindre par-dessus, et ajouter un peu de médium sur une peinture plus grasse.",
+    es: () =>
+      "Para las capas de encima: dejarla secar en profundidad antes de pintar sobre ella, y añadir un poco de médium sobre pintura más grasa.",
+  },
+  "slow-for-last-layers": {
+    en: () =>
+      "For the last layers: until it is dry through, put nothing over it that dries faster.",
+    de: () =>
+      "Für die letzten Schichten: bis sie durchgetrocknet ist, nichts darüber, was schneller trocknet.",
+    fr: () =>
+      "Pour les dernières couches\u202f: tant qu’elle n’est pas sèche à cœur, ne rien mettre par-dessus qui sèche plus vite.",
+    es: () =>
+      "Para las últimas capas: hasta que esté seca en profundidad, no poner encima nada que seque más deprisa.",
+  },
+  "oil-over-acrylic-ground": {
+    en: () =>
+      "Let an acrylic ground dry for some days before you paint on it in oil; dry to the touch is not enough.",
+    de: () =>
+      "Einen Acrylgrund einige Tage trocknen lassen, bevor Sie in Öl darauf malen; grifftrocken genügt nicht.",
+    fr: () =>
+      "Laisser une préparation acrylique sécher quelques jours avant d’y peindre à l’huile\u202f; sèche au toucher ne suffit pas.",
+    es: () =>
+      "Dejar secar una imprimación acrílica algunos días antes de pintar al óleo sobre ella; seca al tacto no basta.",
+  },
+  "never-acrylic-over-oil": {
+    en: () => "Never paint acrylic over oil.",
+    de: () => "Niemals Acryl über Öl malen.",
+    fr: () => "Ne jamais peindre à l’acrylique sur de l’huile.",
+    es: () => "No pintar nunca con acrílico sobre óleo.",
+  },
+  "oil-ground-through-dry-first": {
+    en: () => "Let an oil ground dry through before you paint on it.",
+    de: () => "Einen Ölgrund durchtrocknen lassen, bevor Sie darauf malen.",
+    fr: () => "Laisser une préparation à l’huile sécher à cœur avant d’y peindre.",
+    es: () => "Dejar que una imprimación al óleo seque en profundidad antes de pintar sobre ella.",
+  },
+  "absorbent-ground-draws-oil": {
+    en: () => "A ground of glue and chalk draws oil out of the paint, and the colour sinks in.",
+    de: () => "Ein Grund aus Leim und Kreide zieht Öl aus der Farbe, und die Farbe schlägt ein.",
+    fr: () =>
+      "Une préparation à la colle et à la craie boit l’huile de la peinture, et la couleur s’embit.",
+    es: () =>
+      "Una imprimación de cola y creta absorbe el aceite de la pintura, y el color se rechupa.",
+  },
+  "rigid-support-for-brittle-ground": {
+    en: () => "A ground of glue and chalk is brittle: use it on a rigid support.",
+    de: () => "Ein Grund aus Leim und Kreide ist spröde: auf einem starren Malgrund verwenden.",
+    fr: () =>
+      "Une préparation à la colle et à la craie est cassante\u202f: l’employer sur un support rigide.",
+    es: () => "Una imprimación de cola y creta es quebradiza: usarla sobre un soporte rígido.",
+  },
+
+  "zinc-makes-brittle": {
+    en: (v) => en.sentence(`${enDrying.pigmentShare(v)} makes the film brittle with age`),
+    de: (v) => de.sentence(`${deDrying.pigmentShare(v)} macht den Film mit dem Alter spröde`),
+    fr: (v) => fr.sentence(`${frDrying.pigmentShare(v)} rend le film cassant avec l’âge`),
+    es: (v) => es.sentence(`${esDrying.pigmentShare(v)} vuelve quebradiza la película con la edad`),
+  },
+  "zinc-soaps-may-part-layers": {
+    en: (v) =>
+      en.sentence(
+        `${enDrying.pigmentShare(v)} forms soaps with the oil, and paint over zinc underlayers has cracked and come away`,
+      ),
+    de: (v) =>
+      de.sentence(
+        `${deDrying.pigmentShare(v)} bildet mit dem Öl Seifen, und Farbe über unteren Schichten mit Zink ist schon gerissen und abgeblättert`,
+      ),
+    fr: (v) =>
+      fr.sentence(
+        `${frDrying.pigmentShare(v)} forme des savons avec l’huile, et des peintures sur des couches de zinc ont craqué et se sont décollées`,
+      ),
+    es: (v) =>
+      es.sentence(
+        `${esDrying.pigmentShare(v)} forma jabones con el aceite, y pinturas sobre capas de cinc se han agrietado y desprendido`,
+      ),
+  },
+  "lead-makes-tough": {
+    en: (v) => en.sentence(`${enDrying.pigmentShare(v)} makes a tough, flexible film`),
+    de: (v) => de.sentence(`${deDrying.pigmentShare(v)} macht den Film zäh und biegsam`),
+    fr: (v) => fr.sentence(`${frDrying.pigmentShare(v)} fait un film solide et souple`),
+    es: (v) => es.sentence(`${esDrying.pigmentShare(v)} hace una película tenaz y flexible`),
+  },
+  "lead-soaps": {
+    en: (v) =>
+      en.sentence(
+        `${enDrying.pigmentShare(v)} forms soaps with the oil, which may make the film more transparent with age, push up grains through it or cloud it with a white haze`,
+      ),
+    de: (v) =>
+      de.sentence(
+        `${deDrying.pigmentShare(v)} bildet mit dem Öl Seifen, die den Film mit dem Alter durchscheinender machen, Körner durch ihn treiben oder ihn mit einem weißen Schleier trüben können`,
+      ),
+    fr: (v) =>
+      fr.sentence(
+        `${frDrying.pigmentShare(v)} forme des savons avec l’huile, qui peuvent rendre le film plus transparent avec l’âge, y pousser des grains ou le voiler de blanc`,
+      ),
+    es: (v) =>
+      es.sentence(
+        `${esDrying.pigmentShare(v)} forma jabones con el aceite, que pueden hacer más transparente la película con la edad, empujar granos a través de ella o velarla de blanco`,
+      ),
+  },
+  "oil-rich-wrinkles-when-thick": {
+    en: ({ oilVolumeFraction, from }) =>
+      `${ends(oilVolumeFraction)[0] < from ? "It may be rich in oil" : "Rich in oil"} (${en.percent(oilVolumeFraction)} of the dry film by volume): from ${en.percent(from)} on a thick stroke may wrinkle.`,
+    de: ({ oilVolumeFraction, from }) =>
+      `${ends(oilVolumeFraction)[0] < from ? "Sie kann reich an Öl sein" : "Reich an Öl"} (${de.percent(oilVolumeFraction)} des trockenen Films nach Volumen): ab ${de.percent(from)} kann ein dicker Strich runzeln.`,
+    fr: ({ oilVolumeFraction, from }) =>
+      `${ends(oilVolumeFraction)[0] < from ? "Peut être riche en huile" : "Riche en huile"} (${fr.percent(oilVolumeFraction)} du film sec en volume)\u202f: à partir de ${fr.percent(from)} une touche épaisse peut rider.`,
+    es: ({ oilVolumeFraction, from }) =>
+      `${ends(oilVolumeFraction)[0] < from ? "Puede ser rica en aceite" : "Rica en aceite"} (${es.percent(oilVolumeFraction)} de la película seca en volumen): desde el ${es.percent(from)} una pincelada gruesa puede arrugarse.`,
+  },
+  "sinks-in-on-absorbent-ground-alone": {
+    en: () => `It sinks in only on an absorbent ground.`,
+    de: () => `Sie schlägt nur auf saugendem Grund ein.`,
+    fr: () => `Ne s’embit que sur une préparation absorbante.`,
+    es: () => `Solo se rechupa sobre una imprimación absorbente.`,
+  },
+  "sinks-in-easily": {
+    en: () => `It sinks in easily, in dull patches: it has little oil to spare.`,
+    de: () => `Sie schlägt leicht ein, in matten Flecken: sie hat wenig Öl übrig.`,
+    fr: () => `S’embit facilement, par taches ternes\u202f: elle a peu d’huile en trop.`,
+    es: () => `Se rechupa con facilidad, en manchas apagadas: le sobra poco aceite.`,
+  },
+  "may-sink-in": {
+    en: () => `It may sink in, in dull patches, if it holds as little oil as the estimate allows.`,
+    de: () =>
+      `Sie kann einschlagen, in matten Flecken, wenn sie so wenig Öl hat, wie die Schätzung zulässt.`,
+    fr: () =>
+      `Peut s’embire, par taches ternes, si elle a aussi peu d’huile que l’estimation le permet.`,
+    es: () =>
+      `Puede rechuparse, en manchas apagadas, si tiene tan poco aceite como permite la estimación.`,
+  },
+  "dull-of-itself": {
+    en: () => `It is matte by nature: oiling out will not make it glossy.`,
+    de: () => `Sie ist von Natur aus matt: Einölen macht sie nicht glänzend.`,
+    fr: () => `Mate de nature\u202f: la nourrir d’huile ne la rendra pas brillante.`,
+    es: () => `Es mate por naturaleza: nutrirla con aceite no la hará brillante.`,
+  },
+  "may-be-dull-of-itself": {
+    en: () =>
+      `It may be matte by nature, and then oiling out will not make it glossy, if it holds as little oil as the estimate allows.`,
+    de: () =>
+      `Sie kann von Natur aus matt sein, wenn sie so wenig Öl hat, wie die Schätzung zulässt; dann macht Einölen sie nicht glänzend.`,
+    fr: () =>
+      `Peut être mate de nature, et alors la nourrir d’huile ne la rendra pas brillante, si elle a aussi peu d’huile que l’estimation le permet.`,
+    es: () =>
+      `Puede ser mate por naturaleza, y entonces nutrirla con aceite no la hará brillante, si tiene tan poco aceite como permite la estimación.`,
+  },
+  "oiling-out": {
+    en: () =>
+      "Where it has sunk in while you paint, oiling out brings back the depth: rub a little oil over the dry film and wipe it off. Do not finish a picture that way; use varnish.",
+    de: () =>
+      "Wo sie beim Malen eingeschlagen ist, bringt Einölen die Tiefe zurück: ein wenig Öl auf den trockenen Film reiben und abwischen. Ein Bild nicht so abschließen, sondern mit Firnis.",
+    fr: () =>
+      "Où la couleur s’est embue pendant le travail, un peu d’huile frottée sur le film sec, puis essuyée, rend la profondeur. Ne pas finir un tableau ainsi\u202f; employer un vernis.",
+    es: () =>
+      "Donde se haya rechupado mientras se pinta, un poco de aceite frotado sobre la película seca y limpiado después devuelve la profundidad. No acabar así un cuadro; usar barniz.",
+  },
+  "yellows-most": {
+    en: ({ oil }) =>
+      en.sentence(
+        `${enDrying.OILS[oil]} yellows most of the drying oils, and makes the toughest film`,
+      ),
+    de: ({ oil }) =>
+      `${deSets.OIL_NAMES[oil]} vergilbt von den trocknenden Ölen am meisten und gibt den zähesten Film.`,
+    fr: ({ oil }) =>
+      fr.sentence(
+        `${frWords.OILS[oil]}\u202f: c’est l’huile siccative qui jaunit le plus, et qui donne le film le plus solide`,
+      ),
+    es: ({ oil }) =>
+      es.sentence(
+        `${esWords.OILS[oil]}: el que más amarillea de los aceites secantes, y el que hace la película más tenaz`,
+      ),
+  },
+  "yellows-less": {
+    en: ({ oil }) => en.sentence(`${enDrying.OILS[oil]} yellows less than plain linseed oil`),
+    de: ({ oil }) => `${deSets.OIL_NAMES[oil]} vergilbt weniger als gewöhnliches Leinöl.`,
+    fr: ({ oil }) =>
+      fr.sentence(`${frWords.OILS[oil]}\u202f: jaunit moins que l’huile de lin ordinaire`),
+    es: ({ oil }) =>
+      es.sentence(`${esWords.OILS[oil]}: amarillea menos que el aceite de linaza corriente`),
+  },
+  "yellows-least": {
+    en: ({ oil }) =>
+      en.sentence(
+        `${enDrying.OILS[oil]} is among the oils that yellow least, and makes a weaker, slower film`,
+      ),
+    de: ({ oil }) =>
+      `${deSets.OIL_NAMES[oil]} gehört zu den Ölen, die am wenigsten vergilben, und gibt einen schwächeren, langsamer trocknenden Film.`,
+    fr: ({ oil }) =>
+      fr.sentence(
+        `${frWords.OILS[oil]}\u202f: parmi les huiles qui jaunissent le moins, et donne un film plus faible, plus lent à sécher`,
+      ),
+    es: ({ oil }) =>
+      es.sentence(
+        `${esWords.OILS[oil]}: de los aceites que menos amarillean, y da una película más débil, que seca más despacio`,
+      ),
+  },
+  "drier-above-customary": {
+    en: ({ metal, percentOnOil, customaryPercent }) =>
+      `${en.withUnit(en.significant(percentOnOil, 2), "%")} ${metal} on oil is more than the customary ${en.withUnit(en.significant(customaryPercent, 2), "%")}: the film may skin over and wrinkle.`,
+    de: ({ metal, percentOnOil, customaryPercent }) =>
+      `${de.withUnit(de.significant(percentOnOil, 2), "%")} ${deSets.METAL_NAMES[metal]} auf Öl ist mehr als die üblichen ${de.withUnit(de.significant(customaryPercent, 2), "%")}: der Film kann eine Haut bilden und runzeln.`,
+    fr: ({ metal, percentOnOil, customaryPercent }) =>
+      `${fr.withUnit(fr.significant(percentOnOil, 2), "%")} de ${frWords.DRIER_METALS[metal]} sur l’huile, c’est plus que les ${fr.withUnit(fr.significant(customaryPercent, 2), "%")} d’usage\u202f: le film peut faire peau et rider.`,
+    es: ({ metal, percentOnOil, customaryPercent }) =>
+      `Un ${es.withUnit(es.significant(percentOnOil, 2), "%")} de ${esWords.DRIER_METALS[metal]} sobre el aceite es más que el ${es.withUnit(es.significant(customaryPercent, 2), "%")} usual: la película puede hacer piel y arrugarse.`,
+  },
+  "surface-drier-alone": {
+    en: ({ metals }) =>
+      en.sentence(
+        `${en.listed(metals)} ${metals.length > 1 ? "dry" : "dries"} from the surface with no through drier beside it: a thick stroke may wrinkle`,
+      ),
+    de: ({ metals }) =>
+      `${de.listed(metals.map((metal) => deSets.METAL_NAMES[metal]))} ${metals.length > 1 ? "trocknen" : "trocknet"} von der Oberfläche her, ohne einen Trockenstoff, der durchtrocknet: ein dicker Strich kann runzeln.`,
+    fr: ({ metals }) =>
+      fr.sentence(
+        `${fr.listed(metals.map((metal) => frWords.DRIER_METALS[metal]))} ${metals.length > 1 ? "sèchent" : "sèche"} par la surface, sans siccatif de masse à côté\u202f: une touche épaisse peut rider`,
+      ),
+    es: ({ metals }) =>
+      es.sentence(
+        `${es.listed(metals.map((metal) => esWords.DRIER_METALS[metal]))} ${metals.length > 1 ? "secan" : "seca"} por la superficie, sin un secante de masa al lado: una pincelada gruesa puede arrugarse`,
+      ),
+  },
+};

@@ -1,0 +1,164 @@
+import type { LotStatement } from "../../lots/statements.ts";
+import { lowerFirst, upperFirst } from "../letter-case.ts";
+import * as en from "../en/phrases.ts";
+import * as enLot from "../en/lot-phrases.ts";
+import * as de from "../de/phrases.ts";
+import * as deGeometry from "../de/geometry-names.ts";
+import * as deLot from "../de/lot-phrases.ts";
+import * as deSets from "../de/closed-sets.ts";
+import * as fr from "../fr/phrases.ts";
+import * as frLot from "../fr/lot-phrases.ts";
+import * as frWords from "../fr/closed-words.ts";
+import * as es from "../es/phrases.ts";
+import * as esLot from "../es/lot-phrases.ts";
+import * as esWords from "../es/closed-words.ts";
+import type { RulingsInEach } from "./rulings-in-each.ts";
+
+export const LOT_RULINGS: RulingsInEach<LotStatement> = {
+  "within-tolerance": {
+    en: ({ criterion, value, limits, uncertainty }) =>
+      `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} is within ${enLot.limitsText(criterion, limits)}.`,
+    de: ({ criterion: of, value, limits, uncertainty }) =>
+      `${deLot.CRITERIA[of].name} ${deLot.withUncertainty(of, value, uncertainty)} liegt in der Toleranz (${deLot.limitsText(of, limits)}).`,
+    fr: ({ criterion, value, limits, uncertainty }) =>
+      `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, dans la tolérance (${frLot.limitsText(criterion, limits)}).`,
+    es: ({ criterion, value, limits, uncertainty }) =>
+      `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, dentro de la tolerancia (${esLot.limitsText(criterion, limits)}).`,
+  },
+  "near-its-tolerance": {
+    en: ({ criterion, value, limits, uncertainty }) =>
+      `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} reaches across a limit (${enLot.limitsText(criterion, limits)}) with its uncertainty.`,
+    de: ({ criterion: of, value, limits, uncertainty }) =>
+      `${deLot.CRITERIA[of].name} ${deLot.withUncertainty(of, value, uncertainty)} liegt zu nah an der Toleranz (${deLot.limitsText(of, limits)}), um davon unterschieden zu werden.`,
+    fr: ({ criterion, value, limits, uncertainty }) =>
+      `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, trop près de la limite (${frLot.limitsText(criterion, limits)}) pour en être distingué.`,
+    es: ({ criterion, value, limits, uncertainty }) =>
+      `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, demasiado cerca del límite (${esLot.limitsText(criterion, limits)}) para distinguirlo de él.`,
+  },
+  "out-of-tolerance": {
+    en: ({ criterion, value, limits, uncertainty }) =>
+      `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} is outside ${enLot.limitsText(criterion, limits)}.`,
+    de: ({ criterion: of, value, limits, uncertainty }) =>
+      `${deLot.CRITERIA[of].name} ${deLot.withUncertainty(of, value, uncertainty)} liegt außerhalb der Toleranz (${deLot.limitsText(of, limits)}).`,
+    fr: ({ criterion, value, limits, uncertainty }) =>
+      `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, hors tolérance (${frLot.limitsText(criterion, limits)}).`,
+    es: ({ criterion, value, limits, uncertainty }) =>
+      `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, fuera de la tolerancia (${esLot.limitsText(criterion, limits)}).`,
+  },
+  "reads-as-in-another-white": {
+    en: ({ white, other, deltaE00 }) =>
+      `The let-down is written down in ${white.replaceAll("-", " ")} and reads as the standard does in ${other.replaceAll("-", " ")} (\u0394E00 ${en.NUMBERS.decimal(deltaE00, 2)}): the wrong white was weighed. Let it down again before the lot is judged.`,
+    de: ({ white, other, deltaE00 }) =>
+      `Die Aufhellung ist in ${de.within(white)} notiert und misst wie der Standard in ${de.within(other)} (\u0394E00 ${de.NUMBERS.decimal(deltaE00, 2)}): das falsche Weiß wurde gewogen. Noch einmal aufhellen, bevor die Charge beurteilt wird.`,
+    fr: ({ white, other, deltaE00 }) =>
+      `Le dégradé est noté dans ${fr.within(white)} et donne la même mesure que l’étalon dans ${fr.within(other)} (\u0394E00 ${fr.NUMBERS.decimal(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
+    es: ({ white, other, deltaE00 }) =>
+      `El rebaje está anotado en ${es.within(white)} y da lo mismo que el patrón en ${es.within(other)} (\u0394E00 ${es.NUMBERS.decimal(deltaE00, 2)}): se pesó el blanco equivocado. Repetir el rebaje antes de juzgar el lote.`,
+  },
+  "lot-not-read-as-standard": {
+    en: ({ what, lot, standard }) =>
+      `The ${what} was read ${enLot.geometryOf(lot)} and the standard's ${enLot.geometryOf(standard)}: the two can't be held against each other, and the ${what} is not judged.`,
+    de: ({ what, lot, standard }) =>
+      `${deLot.PARTS[what]} wurde ${deSets.inGerman(deGeometry.GEOMETRY_NAMES, lot)} gemessen, beim Standard ${deSets.inGerman(deGeometry.GEOMETRY_NAMES, standard)}: die beiden lassen sich nicht vergleichen, und ${lowerFirst(deLot.PARTS[what])} wird nicht beurteilt.`,
+    fr: ({ what, lot, standard }) =>
+      `Le ${frWords.wordOf(frWords.FORMS, what)} a été mesuré en ${frWords.wordOf(frWords.GEOMETRIES, lot)}, celui de l’étalon en ${frWords.wordOf(frWords.GEOMETRIES, standard)}\u202f: les deux ne se comparent pas, et le ${frWords.wordOf(frWords.FORMS, what)} n’est pas jugé.`,
+    es: ({ what, lot, standard }) =>
+      `El ${esWords.wordOf(esWords.FORMS, what)} se midió en ${esWords.wordOf(esWords.GEOMETRIES, lot)} y el del patrón en ${esWords.wordOf(esWords.GEOMETRIES, standard)}: no se pueden comparar, y el ${esWords.wordOf(esWords.FORMS, what)} no se juzga.`,
+  },
+  "standard-has-no-masstone": {
+    en: () =>
+      "No spectrum of the standard's masstone is recorded, so that the masstone is not judged.",
+    de: () =>
+      "Vom Vollton des Standards ist kein Spektrum aufgezeichnet, der Vollton wird daher nicht beurteilt.",
+    fr: () =>
+      "Aucun spectre du ton plein de l’étalon n’est consigné, et le ton plein n’est pas jugé.",
+    es: () =>
+      "No hay registrado ningún espectro del tono pleno del patrón, y el tono pleno no se juzga.",
+  },
+  "lot-not-read": {
+    en: ({ what }) => enLot.NOT_READ[what],
+    de: ({ what }) => deLot.NOT_READ[what],
+    fr: ({ what }) => frLot.NOT_READ[what],
+    es: ({ what }) => esLot.NOT_READ[what],
+  },
+  "lot-has-no-let-down-of-standard": {
+    en: ({ white, ratio }) =>
+      `The standard has no let-down of ${ratio} in ${white.replaceAll("-", " ")}, so that strength is not judged.`,
+    de: ({ white, ratio }) =>
+      `Der Standard hat keine Aufhellung ${ratio} in ${de.within(white)}, die Farbstärke wird daher nicht beurteilt.`,
+    fr: ({ white, ratio }) =>
+      `L’étalon n’a pas de dégradé ${ratio} dans ${fr.within(white)}, et la force n’est pas jugée.`,
+    es: ({ white, ratio }) =>
+      `El patrón no tiene rebaje ${ratio} en ${es.within(white)}, y la fuerza no se juzga.`,
+  },
+  "read-under-another-calibration": {
+    en: ({ lot, standard }) =>
+      `The lot was read under the calibration of ${lot} and the standard under that of ${standard}: what the instrument's calibrations err by is in the uncertainty. Read the retained standard again beside the lot to be surer.`,
+    de: ({ lot, standard }) =>
+      `Die Charge wurde unter der Kalibrierung ${lot} gemessen, der Standard unter ${standard}: worin die Kalibrierungen des Geräts voneinander abweichen, steckt in der Unsicherheit. Das Rückstellmuster des Standards neben der Charge noch einmal messen, für mehr Gewissheit.`,
+    fr: ({ lot, standard }) =>
+      `Le lot a été mesuré sous l’étalonnage de ${lot} et l’étalon sous celui de ${standard}\u202f: l’erreur des étalonnages de l’instrument est comptée dans l’incertitude. Mesurer de nouveau l’étalon conservé à côté du lot pour plus de certitude.`,
+    es: ({ lot, standard }) =>
+      `El lote se midió con la calibración de ${lot} y el patrón con la de ${standard}: el error de las calibraciones del instrumento está en la incertidumbre. Medir otra vez el patrón conservado junto al lote para más certeza.`,
+  },
+  "lot-beyond-limits": {
+    en: ({ of, value }) =>
+      `One lot, at ${enLot.figureOf(of, value)} (${enLot.CHARTED[of]}), lies beyond the limits that all lots set.`,
+    de: ({ of, value }) =>
+      `Eine Charge, bei ${deLot.figureOf(of, value)} (${deLot.CHARTED[of]}), liegt jenseits der Grenzen, die alle Chargen setzen.`,
+    fr: ({ of, value }) =>
+      `Un lot, à ${frLot.figureOf(of, value)} (${frLot.CHARTED[of]}), sort des limites que fixent tous les lots.`,
+    es: ({ of, value }) =>
+      `Un lote, con ${esLot.figureOf(of, value)} (${esLot.CHARTED[of]}), sale de los límites que fijan todos los lotes.`,
+  },
+  "lots-far-apart": {
+    en: ({ of, range, limit }) =>
+      `Two lots one after another are ${enLot.figureOf(of, range)} apart (${enLot.CHARTED[of]}), and hardly ever more than ${enLot.figureOf(of, limit)}.`,
+    de: ({ of, range, limit }) =>
+      `Zwei Chargen nacheinander liegen ${deLot.figureOf(of, range)} auseinander (${deLot.CHARTED[of]}), sonst kaum je mehr als ${deLot.figureOf(of, limit)}.`,
+    fr: ({ of, range, limit }) =>
+      `Deux lots de suite sont distants de ${frLot.figureOf(of, range)} (${frLot.CHARTED[of]}), et presque jamais de plus de ${frLot.figureOf(of, limit)}.`,
+    es: ({ of, range, limit }) =>
+      `Dos lotes seguidos distan ${esLot.figureOf(of, range)} (${esLot.CHARTED[of]}), y casi nunca más de ${esLot.figureOf(of, limit)}.`,
+  },
+  "lots-drifting-up": {
+    en: ({ of, count }) =>
+      `${upperFirst(enLot.CHARTED[of])} has risen over ${count} lots one after another: it drifts.`,
+    de: ({ of, count }) =>
+      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gestiegen, also eine Verschiebung.`,
+    fr: ({ of, count }) =>
+      `${upperFirst(frLot.CHARTED[of])}\u202f: en hausse sur ${count} lots de suite, donc à la dérive.`,
+    es: ({ of, count }) =>
+      `${upperFirst(esLot.CHARTED[of])}: ha subido en ${count} lotes seguidos; deriva.`,
+  },
+  "lots-drifting-down": {
+    en: ({ of, count }) =>
+      `${upperFirst(enLot.CHARTED[of])} has fallen over ${count} lots one after another: it drifts.`,
+    de: ({ of, count }) =>
+      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gefallen, also eine Verschiebung.`,
+    fr: ({ of, count }) =>
+      `${upperFirst(frLot.CHARTED[of])}\u202f: en baisse sur ${count} lots de suite, donc à la dérive.`,
+    es: ({ of, count }) =>
+      `${upperFirst(esLot.CHARTED[of])}: ha bajado en ${count} lotes seguidos; deriva.`,
+  },
+  "lots-all-above": {
+    en: ({ of, count }) =>
+      `${count} lots one after another lie above the mean (${enLot.CHARTED[of]}).`,
+    de: ({ of, count }) =>
+      `${count} Chargen nacheinander liegen über dem Mittelwert (${deLot.CHARTED[of]}).`,
+    fr: ({ of, count }) =>
+      `${count} lots de suite sont au-dessus de la moyenne (${frLot.CHARTED[of]}).`,
+    es: ({ of, count }) =>
+      `${count} lotes seguidos están por encima de la media (${esLot.CHARTED[of]}).`,
+  },
+  "lots-all-below": {
+    en: ({ of, count }) =>
+      `${count} lots one after another lie below the mean (${enLot.CHARTED[of]}).`,
+    de: ({ of, count }) =>
+      `${count} Chargen nacheinander liegen unter dem Mittelwert (${deLot.CHARTED[of]}).`,
+    fr: ({ of, count }) =>
+      `${count} lots de suite sont au-dessous de la moyenne (${frLot.CHARTED[of]}).`,
+    es: ({ of, count }) =>
+      `${count} lotes seguidos están por debajo de la media (${esLot.CHARTED[of]}).`,
+  },
+};

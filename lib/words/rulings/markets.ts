@@ -1,0 +1,348 @@
+import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
+import * as en from "../en/phrases.ts";
+import * as enMarket from "../en/market-phrases.ts";
+import * as enStudio from "../en/studio-phrases.ts";
+import * as de from "../de/phrases.ts";
+import * as deMarket from "../de/market-phrases.ts";
+import * as deSets from "../de/closed-sets.ts";
+import * as deStudio from "../de/studio-phrases.ts";
+import * as fr from "../fr/phrases.ts";
+import * as frMarket from "../fr/market-phrases.ts";
+import * as frWords from "../fr/closed-words.ts";
+import * as es from "../es/phrases.ts";
+import * as esMarket from "../es/market-phrases.ts";
+import * as esWords from "../es/closed-words.ts";
+import type { RulingsInEach } from "./rulings-in-each.ts";
+
+/** What the acts of one market say of a sale there; the market stands beside the sentence. */
+export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
+  "lead-compound-not-as-paint": {
+    en: ({ names, substance, entry, ...act }) =>
+      enMarket.forbidden(
+        act,
+        `it holds ${en.namesWithin(names)}, and ${substance} may not be placed on the market or used as paint ${enMarket.inForce(act, `entry ${entry}`)}`,
+      ),
+    de: ({ names, substance, entry, ...act }) =>
+      deMarket.forbidden(
+        act,
+        `enthält ${de.namesWithin(names)}, und ${deMarket.SUBSTANCES[substance]} dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act, `Eintrag ${entry.replace(/^entry /, "")}`)}`,
+      ),
+    fr: ({ names, substance, entry, ...act }) =>
+      frMarket.forbidden(
+        act,
+        `contient ${fr.namesWithin(names)}\u202f; ces substances (${frWords.wordOf(frMarket.SUBSTANCES, substance)}) ne peuvent être mises sur le marché ni utilisées comme peinture ${frMarket.inForce(act, `entrée ${entry}`)}`,
+      ),
+    es: ({ names, substance, entry, ...act }) =>
+      esMarket.forbidden(
+        act,
+        `contiene ${es.namesWithin(names)}; estas sustancias (${esWords.wordOf(esMarket.SUBSTANCES, substance)}) no pueden comercializarse ni usarse como pintura ${esMarket.inForce(act, `entrada ${entry}`)}`,
+      ),
+  },
+  "lead-compound-not-identified": {
+    en: ({ names, ...act }) =>
+      enMarket.forbidden(
+        act,
+        `which compound of lead ${en.namesWithin(names)} holds is not recorded, and carbonates and sulphates of lead may not be placed on the market or used as paint ${enMarket.inForce(act)}`,
+      ),
+    de: ({ names, ...act }) =>
+      deMarket.forbidden(
+        act,
+        `welche Bleiverbindung in ${de.namesWithin(names)} steckt, ist nicht aufgezeichnet, und Carbonate und Sulfate des Bleis dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act)}`,
+      ),
+    fr: ({ names, ...act }) =>
+      frMarket.forbidden(
+        act,
+        `quel composé du plomb contient ${fr.namesWithin(names)} n’est pas consigné, et les carbonates et sulfates de plomb ne peuvent être mis sur le marché ni utilisés comme peinture ${frMarket.inForce(act)}`,
+      ),
+    es: ({ names, ...act }) =>
+      esMarket.forbidden(
+        act,
+        `qué compuesto de plomo contiene ${es.namesWithin(names)} no está registrado, y los carbonatos y sulfatos de plomo no pueden comercializarse ni usarse como pintura ${esMarket.inForce(act)}`,
+      ),
+  },
+  "leaded-paint-by-declaration": {
+    en: (act) =>
+      en.sentence(
+        `there is no licence: the buyer signs a declaration of the use, the supplier sends it with a notice to the competent heritage body and may supply three weeks later at the earliest, unless that body objects; only to restore or maintain works of art made before 1992, listed buildings of the highest grades and scheduled monuments ${enMarket.inForce(act)}`,
+      ),
+    de: (act) =>
+      de.sentence(
+        `eine Lizenz gibt es nicht: der Käufer unterschreibt eine Erklärung über die Verwendung, der Lieferant sendet sie mit einer Anzeige an die zuständige Denkmalbehörde und darf frühestens drei Wochen später liefern, wenn sie nicht widerspricht; nur zum Restaurieren oder Erhalten von Kunstwerken aus der Zeit vor 1992, denkmalgeschützten Gebäuden der höchsten Stufen und geschützten Denkmälern ${deMarket.inForce(act)}`,
+      ),
+    fr: (act) =>
+      fr.sentence(
+        `il n’y a pas de licence\u202f: l’acheteur signe une déclaration d’usage, le fournisseur l’envoie avec un avis à l’autorité compétente du patrimoine et peut livrer trois semaines plus tard au plus tôt, sauf opposition de cette autorité\u202f; uniquement pour restaurer ou entretenir des œuvres d’art antérieures à 1992, des bâtiments classés des plus hauts grades et des monuments classés ${frMarket.inForce(act)}`,
+      ),
+    es: (act) =>
+      es.sentence(
+        `no hay licencia: el comprador firma una declaración de uso, el proveedor la envía con un aviso al organismo de patrimonio competente y puede suministrar tres semanas después como muy pronto, salvo que ese organismo se oponga; solo para restaurar o mantener obras de arte anteriores a 1992, edificios protegidos de los grados más altos y monumentos protegidos ${esMarket.inForce(act)}`,
+      ),
+  },
+  "lead-limits-at-work": {
+    en: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
+      en.sentence(
+        `at work, lead in the air stays below ${en.withUnit(String(airMgPerM3), "mg/m\u00b3")} over eight hours and in blood below ${en.withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} until ${en.dateWords(until)}, ${en.withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} from then on ${enMarket.inForce(act)}; a country may set a lower limit`,
+      ),
+    de: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
+      de.sentence(
+        `bei der Arbeit bleibt Blei in der Luft über acht Stunden unter ${de.withUnit(de.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} und im Blut unter ${de.withUnit(de.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} bis ${de.dateWords(until)}, danach unter ${de.withUnit(de.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ${deMarket.inForce(act)}; ein Land kann niedrigere Grenzwerte festlegen`,
+      ),
+    fr: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
+      fr.sentence(
+        `au travail, le plomb dans l’air reste au-dessous de ${fr.withUnit(fr.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} sur huit heures, et dans le sang au-dessous de ${fr.withUnit(fr.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} jusqu’au ${fr.dateWords(until)}, de ${fr.withUnit(fr.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ensuite ${frMarket.inForce(act)}\u202f; un pays peut fixer une limite plus basse`,
+      ),
+    es: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
+      es.sentence(
+        `en el trabajo, el plomo en el aire queda por debajo de ${es.withUnit(es.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${es.withUnit(es.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} hasta el ${es.dateWords(until)}, de ${es.withUnit(es.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} desde entonces ${esMarket.inForce(act)}; un país puede fijar un límite más bajo`,
+      ),
+  },
+  "substance-of-very-high-concern": {
+    en: ({ names, ...act }) =>
+      en.sentence(
+        `${en.namesWithin(names)} is on the list of substances of very high concern ${enMarket.inForce(act)}: the safety data sheet says so to whoever buys it for work`,
+      ),
+    de: ({ names, ...act }) =>
+      de.sentence(
+        `${de.namesWithin(names)} steht auf der Liste der besonders besorgniserregenden Stoffe ${deMarket.inForce(act)}: das Sicherheitsdatenblatt sagt es jedem, der beruflich kauft`,
+      ),
+    fr: ({ names, ...act }) =>
+      fr.sentence(
+        `${fr.namesWithin(names)} figure sur la liste des substances extrêmement préoccupantes ${frMarket.inForce(act)}\u202f: la fiche de données de sécurité le dit à qui l’achète pour son travail`,
+      ),
+    es: ({ names, ...act }) =>
+      es.sentence(
+        `${es.namesWithin(names)} está en la lista de sustancias extremadamente preocupantes ${esMarket.inForce(act)}: la ficha de datos de seguridad lo dice a quien lo compra para trabajar`,
+      ),
+  },
+  "cadmium-in-other-paints": {
+    en: ({ names, limit, ...act }) =>
+      en.sentence(
+        `it holds ${en.namesWithin(names)}; entry 23 keeps ${en.percent(limit)} and more of cadmium out of paints of the tariff codes 3208 and 3209 ${enMarket.inForce(act)}, and artists' colours in tubes and jars have a code of their own, 3213: have the code of yours confirmed before you sell it`,
+      ),
+    de: ({ names, limit, ...act }) =>
+      de.sentence(
+        `enthält ${de.namesWithin(names)}; Eintrag 23 hält ${de.percent(limit)} und mehr Cadmium aus Farben der Zolltarifnummern 3208 und 3209 heraus ${deMarket.inForce(act)}, und Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213: lassen Sie sich die Nummer Ihrer Farbe bestätigen, bevor Sie sie verkaufen`,
+      ),
+    fr: ({ names, limit, ...act }) =>
+      fr.sentence(
+        `contient ${fr.namesWithin(names)}\u202f; l’entrée 23 interdit ${fr.percent(limit)} et plus de cadmium dans les peintures des codes douaniers 3208 et 3209 ${frMarket.inForce(act)}, et les couleurs pour artistes en tubes et en pots ont leur propre code, 3213\u202f: faites confirmer celui de votre peinture avant de vendre`,
+      ),
+    es: ({ names, limit, ...act }) =>
+      es.sentence(
+        `contiene ${es.namesWithin(names)}; la entrada 23 prohíbe el ${es.percent(limit)} y más de cadmio en pinturas de los códigos arancelarios 3208 y 3209 ${esMarket.inForce(act)}, y los colores para artistas en tubos y tarros tienen su propio código, 3213: haga confirmar el código de su pintura antes de venderla`,
+      ),
+  },
+  "cmr-not-to-the-public": {
+    en: ({ statements, ...act }) =>
+      enMarket.forbidden(
+        act,
+        `a dry pigment that carries ${en.listed(statements)} may not be supplied to the public ${enMarket.inForce(act)}`,
+      ),
+    de: ({ statements, ...act }) =>
+      deMarket.forbidden(
+        act,
+        `ein trockenes Pigment, das ${de.listed(statements)} trägt, darf nicht an die breite Öffentlichkeit abgegeben werden ${deMarket.inForce(act)}`,
+      ),
+    fr: ({ statements, ...act }) =>
+      frMarket.forbidden(
+        act,
+        `un pigment sec qui porte ${fr.listed(statements)} ne peut être fourni au grand public ${frMarket.inForce(act)}`,
+      ),
+    es: ({ statements, ...act }) =>
+      esMarket.forbidden(
+        act,
+        `un pigmento seco que lleva ${es.listed(statements)} no puede suministrarse al público ${esMarket.inForce(act)}`,
+      ),
+  },
+  "needs-authorisation": {
+    en: ({ names, ...act }) =>
+      enMarket.forbidden(
+        act,
+        `${en.namesWithin(names)} may be placed on the market and used only under an authorisation ${enMarket.inForce(act)}`,
+      ),
+    de: ({ names, ...act }) =>
+      deMarket.forbidden(
+        act,
+        `${de.namesWithin(names)}: nur mit Zulassung in Verkehr zu bringen und zu verwenden ${deMarket.inForce(act)}`,
+      ),
+    fr: ({ names, ...act }) =>
+      frMarket.forbidden(
+        act,
+        `${fr.namesWithin(names)} ne peut être mis sur le marché ni utilisé que sous autorisation ${frMarket.inForce(act)}`,
+      ),
+    es: ({ names, ...act }) =>
+      esMarket.forbidden(
+        act,
+        `${es.namesWithin(names)} solo puede comercializarse y usarse con una autorización ${esMarket.inForce(act)}`,
+      ),
+  },
+  "cmr-artists-paint-exempt": {
+    en: ({ statements, ...act }) =>
+      en.sentence(
+        `${en.listed(statements)} would keep it from the public ${enMarket.inForce(act)}; that artists' paints are exempt is quoted from memory`,
+      ),
+    de: ({ statements, ...act }) =>
+      de.sentence(
+        `${de.listed(statements)} hielte sie von der breiten Öffentlichkeit fern ${deMarket.inForce(act)}; dass Künstlerfarben ausgenommen sind, ist aus dem Gedächtnis zitiert`,
+      ),
+    fr: ({ statements, ...act }) =>
+      fr.sentence(
+        `${fr.listed(statements)} l’écarterait du grand public ${frMarket.inForce(act)}\u202f; que les peintures pour artistes en sont exemptées est cité de mémoire`,
+      ),
+    es: ({ statements, ...act }) =>
+      es.sentence(
+        `${es.listed(statements)} lo apartaría del público ${esMarket.inForce(act)}; que las pinturas para artistas están exentas se cita de memoria`,
+      ),
+  },
+  "restricted-to-professional-users": {
+    en: ({ statements, ...act }) =>
+      en.sentence(
+        `restricted to professional users, since it carries ${en.listed(statements)} ${enMarket.inForce(act)}`,
+      ),
+    de: ({ statements, ...act }) =>
+      de.sentence(
+        `nur für gewerbliche Anwender, da sie ${de.listed(statements)} trägt ${deMarket.inForce(act)}`,
+      ),
+    fr: ({ statements, ...act }) =>
+      fr.sentence(
+        `réservé aux utilisateurs professionnels, puisqu’il porte ${fr.listed(statements)} ${frMarket.inForce(act)}`,
+      ),
+    es: ({ statements, ...act }) =>
+      es.sentence(
+        `reservado a usuarios profesionales, puesto que lleva ${es.listed(statements)} ${esMarket.inForce(act)}`,
+      ),
+  },
+  "titanium-dioxide-without-h351": {
+    en: (act) =>
+      en.sentence(
+        `titanium dioxide bears no H351 here: its entry no longer stands ${enMarket.since(act)}`,
+      ),
+    de: (act) =>
+      de.sentence(
+        `Titandioxid trägt hier kein H351: der Eintrag gilt nicht mehr ${deMarket.since(act)}`,
+      ),
+    fr: (act) =>
+      fr.sentence(
+        `le dioxyde de titane ne porte pas ici de H351\u202f: son entrée ne vaut plus ${frMarket.since(act)}`,
+      ),
+    es: (act) =>
+      es.sentence(
+        `el dióxido de titanio no lleva aquí H351: su entrada ya no vale ${esMarket.since(act)}`,
+      ),
+  },
+  "offer-names-hazards": {
+    en: ({ statements, ...act }) =>
+      en.sentence(
+        `if it is sold to the public by post or online, the listing must show its hazards ${enMarket.inForce(act)}: ${en.listed(statements)}`,
+      ),
+    de: ({ statements, ...act }) =>
+      de.sentence(
+        `wird sie im Versand oder online an die breite Öffentlichkeit verkauft, muss das Angebot ihre Gefahren zeigen ${deMarket.inForce(act)}: ${de.listed(statements)}`,
+      ),
+    fr: ({ statements, ...act }) =>
+      fr.sentence(
+        `vendu au grand public par correspondance ou en ligne, l’annonce doit en montrer les dangers ${frMarket.inForce(act)}\u202f: ${fr.listed(statements)}`,
+      ),
+    es: ({ statements, ...act }) =>
+      es.sentence(
+        `si se vende al público por correo o en línea, el anuncio debe mostrar sus peligros ${esMarket.inForce(act)}: ${es.listed(statements)}`,
+      ),
+  },
+  "formula-identifier-wanted": {
+    en: (act) =>
+      en.sentence(
+        `poison centres ask for a unique formula identifier, UFI ${enMarket.inForce(act)}; none is recorded`,
+      ),
+    de: (act) =>
+      de.sentence(
+        `die Giftinformationszentren verlangen einen eindeutigen Rezepturidentifikator, UFI ${deMarket.inForce(act)}; keiner ist aufgezeichnet`,
+      ),
+    fr: (act) =>
+      fr.sentence(
+        `les centres antipoison demandent un identifiant unique de formulation, UFI ${frMarket.inForce(act)}\u202f; aucun n’est consigné`,
+      ),
+    es: (act) =>
+      es.sentence(
+        `los centros de toxicología piden un identificador único de fórmula, UFI ${esMarket.inForce(act)}; no hay ninguno registrado`,
+      ),
+  },
+  "us-artists-paint-exempt-labelled": {
+    en: ({ names, limit, ...act }) =>
+      en.sentence(
+        `it holds lead (${en.namesWithin(names)}); artists' paints are exempt from the ban on paint with more than ${en.percent(limit)} of it ${enMarket.inForce(act)}, but have to be labelled`,
+      ),
+    de: ({ names, limit, ...act }) =>
+      de.sentence(
+        `enthält Blei (${de.namesWithin(names)}); Künstlerfarben sind vom Verbot von Farbe mit mehr als ${de.percent(limit)} davon ausgenommen ${deMarket.inForce(act)}, müssen aber gekennzeichnet sein`,
+      ),
+    fr: ({ names, limit, ...act }) =>
+      fr.sentence(
+        `contient du plomb (${fr.namesWithin(names)})\u202f; les peintures pour artistes sont exemptées de l’interdiction des peintures qui en ont plus de ${fr.percent(limit)} ${frMarket.inForce(act)}, mais doivent être étiquetées`,
+      ),
+    es: ({ names, limit, ...act }) =>
+      es.sentence(
+        `contiene plomo (${es.namesWithin(names)}); las pinturas para artistas están exentas de la prohibición de pinturas con más del ${es.percent(limit)} de plomo ${esMarket.inForce(act)}, pero deben etiquetarse`,
+      ),
+  },
+  "us-review-on-record": {
+    en: (act) =>
+      en.sentence(
+        `art materials need a toxicologist's review of the formulation ${enMarket.inForce(act)}; one is on record`,
+      ),
+    de: (act) =>
+      de.sentence(
+        `bei Künstlermaterial muss ein Toxikologe die Rezeptur prüfen ${deMarket.inForce(act)}; eine Prüfung liegt vor`,
+      ),
+    fr: (act) =>
+      fr.sentence(
+        `le matériel pour artistes demande l’examen de la formule par un toxicologue ${frMarket.inForce(act)}\u202f; un examen est consigné`,
+      ),
+    es: (act) =>
+      es.sentence(
+        `los materiales para artistas necesitan que un toxicólogo revise la fórmula ${esMarket.inForce(act)}; hay una revisión registrada`,
+      ),
+  },
+  "us-review-wanted": {
+    en: (act) =>
+      en.sentence(
+        `art materials need a toxicologist's review of the formulation ${enMarket.inForce(act)}; none is recorded`,
+      ),
+    de: (act) =>
+      de.sentence(
+        `bei Künstlermaterial muss ein Toxikologe die Rezeptur prüfen ${deMarket.inForce(act)}; keine Prüfung ist aufgezeichnet`,
+      ),
+    fr: (act) =>
+      fr.sentence(
+        `le matériel pour artistes demande l’examen de la formule par un toxicologue ${frMarket.inForce(act)}\u202f; aucun n’est consigné`,
+      ),
+    es: (act) =>
+      es.sentence(
+        `los materiales para artistas necesitan que un toxicólogo revise la fórmula ${esMarket.inForce(act)}; no hay ninguna registrada`,
+      ),
+  },
+  "proposition-65": {
+    en: ({ substances, ...act }) =>
+      en.sentence(
+        `California lists ${en.listed(substances.map(enStudio.metalWord))} ${enMarket.inForce(act, "Proposition 65")}, and a warning may be due`,
+      ),
+    de: ({ substances, ...act }) =>
+      de.sentence(
+        `Kalifornien führt ${de.listed(substances.map((each) => deSets.inGerman(deMarket.SUBSTANCES, deStudio.metalWord(each))))} auf ${deMarket.inForce(act, "Proposition 65")}, und ein Warnhinweis kann fällig sein`,
+      ),
+    fr: ({ substances, ...act }) =>
+      fr.sentence(
+        `la Californie inscrit sur sa liste ${fr.listed(substances.map(frMarket.substanceWord))} ${frMarket.inForce(act, "Proposition 65")}, et un avertissement peut être dû`,
+      ),
+    es: ({ substances, ...act }) =>
+      es.sentence(
+        `California incluye en su lista ${es.listed(substances.map(esMarket.substanceWord))} ${esMarket.inForce(act, "Proposition 65")}, y puede hacer falta una advertencia`,
+      ),
+  },
+  "acts-not-known-here": {
+    en: () => "We do not know the rules elsewhere: ask before you offer it there.",
+    de: () => "Die Regeln anderswo kennen wir nicht: fragen Sie nach, bevor Sie dort anbieten.",
+    fr: () =>
+      "Nous ne connaissons pas les règles ailleurs\u202f: renseignez-vous avant de l’y proposer.",
+    es: () => "No conocemos las normas en otros lugares: pregunte antes de ofrecerlo allí.",
+  },
+};

@@ -1,0 +1,97 @@
+import type { OpacityContradiction } from "../../optics/films/expected-opacity.ts";
+import type { OpacityStatement } from "../../optics/films/opacity.ts";
+import * as en from "../en/phrases.ts";
+import * as enOpacity from "../en/opacity-phrases.ts";
+import * as de from "../de/phrases.ts";
+import * as deOpacity from "../de/opacity-phrases.ts";
+import * as deSets from "../de/closed-sets.ts";
+import * as fr from "../fr/phrases.ts";
+import * as frBounds from "../fr/bounds.ts";
+import * as frOpacity from "../fr/opacity-phrases.ts";
+import * as frWords from "../fr/closed-words.ts";
+import * as es from "../es/phrases.ts";
+import * as esBounds from "../es/bounds.ts";
+import * as esOpacity from "../es/opacity-phrases.ts";
+import * as esWords from "../es/closed-words.ts";
+import type { RulingsInEach } from "./rulings-in-each.ts";
+
+/** How opaque a film is, and by what that was judged. */
+export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradiction> = {
+  "opacity-unlike-its-pigment": {
+    en: (v) => `Worked out as ${v.class}, and ${v.expected} is to be expected of its pigment.`,
+    de: (v) =>
+      `Errechnet ist „${deSets.OPACITY_WORDS[v.class]}“, und nach ihrem Pigment ist „${deSets.OPACITY_WORDS[v.expected]}“ zu erwarten.`,
+    fr: (v) =>
+      `Le calcul donne «\u202f${frWords.OPACITIES[v.class]}\u202f», et de son pigment on attend «\u202f${frWords.OPACITIES[v.expected]}\u202f».`,
+    es: (v) =>
+      `El cálculo da «${esWords.OPACITIES[v.class]}», y de su pigmento se espera «${esWords.OPACITIES[v.expected]}».`,
+  },
+  "opacity-by-contrast-ratio": {
+    en: ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
+      en.sentence(
+        `${bound === "at least" && word !== "opaque" ? `at least ${word}` : word}: a film of ${en.micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${en.decimals(contrastRatio, 3)}${en.bracketed(
+          contrastRatioMin > 0 ? `from ${en.decimals(contrastRatioMin, 2)}` : undefined,
+          "by limits of our own",
+        )}`,
+      ),
+    de: ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
+      de.sentence(
+        `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${deSets.OPACITY_WORDS[word]}: ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${deSets.BOUND_WORDS[bound]} `}${de.decimals(contrastRatio, 3)}${de.bracketed(
+          contrastRatioMin > 0 ? `ab ${de.decimals(contrastRatioMin, 2)}` : undefined,
+          "nach eigenen Grenzen",
+        )}`,
+      ),
+    fr: ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
+      fr.sentence(
+        `${bound === "at least" && word !== "opaque" ? `au moins ${frWords.OPACITIES[word]}` : frWords.OPACITIES[word]}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste de ${bound === undefined ? "" : `${frBounds.BOUNDS[bound]} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
+          contrastRatioMin > 0 ? `à partir de ${fr.decimals(contrastRatioMin, 2)}` : undefined,
+          "selon nos propres limites",
+        )}`,
+      ),
+    es: ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
+      es.sentence(
+        `${bound === "at least" && word !== "opaque" ? `al menos ${esWords.OPACITIES[word]}` : esWords.OPACITIES[word]}: una película de ${es.micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${esBounds.BOUNDS[bound]} `}${es.decimals(contrastRatio, 3)}${es.bracketed(
+          contrastRatioMin > 0 ? `desde ${es.decimals(contrastRatioMin, 2)}` : undefined,
+          "según límites nuestros",
+        )}`,
+      ),
+  },
+  "opacity-by-scattering": {
+    en: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
+      byScattering !== undefined && contrastRatio !== undefined
+        ? `${en.sentence(`${word}: a film of ${en.micrometres(filmUm)} ${word === "opaque" ? "hides its ground" : "lets its ground through"} (contrast ratio ${en.decimals(contrastRatio, 3)}), though it scatters as ${enOpacity.articled(byScattering)} one does, with S\u00b7X ${en.significant(scatteringPower, 2)}`)} The limits of these words are our own, not a standard’s.`
+        : `${en.sentence(`${word}: a film of ${en.micrometres(filmUm)} scatters with S\u00b7X ${en.significant(scatteringPower, 2)}${en.bracketed(enOpacity.limitOf(word), enOpacity.reach(spans))}`)} A film as dark as this hides a chart by its darkness, so its contrast ratio gives no class. The limits of these words are our own, not a standard’s.`,
+    de: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
+      byScattering !== undefined && contrastRatio !== undefined
+        ? `${de.sentence(`${deSets.OPACITY_WORDS[word]}: ein Film von ${de.micrometres(filmUm)} ${word === "opaque" ? "deckt seinen Grund" : "lässt seinen Grund durchscheinen"} (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), obwohl er mit S\u00b7X ${de.significant(scatteringPower, 2)} so streut, wie es „${deSets.OPACITY_WORDS[byScattering]}“ entspricht`)} ${deOpacity.OUR_LIMITS}`
+        : `${de.sentence(`${deSets.OPACITY_WORDS[word]}: ein Film von ${de.micrometres(filmUm)} streut mit S\u00b7X ${de.significant(scatteringPower, 2)}${de.bracketed(deOpacity.limitOf(word), deOpacity.reach(spans))}`)} Ein so dunkler Film deckt eine Prüfkarte durch seine Dunkelheit, sein Kontrastverhältnis ergibt daher keine Klasse. ${deOpacity.OUR_LIMITS}`,
+    fr: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
+      byScattering !== undefined && contrastRatio !== undefined
+        ? `${fr.sentence(`${frWords.OPACITIES[word]}\u202f: un film de ${fr.micrometres(filmUm)} ${word === "opaque" ? "couvre son fond" : "laisse voir son fond"} (rapport de contraste ${fr.decimals(contrastRatio, 3)}), bien qu’il diffuse comme un film ${frWords.OPACITIES[byScattering]}, avec S\u00b7X ${fr.significant(scatteringPower, 2)}`)} ${frOpacity.OWN_LIMITS}`
+        : `${fr.sentence(`${frWords.OPACITIES[word]}\u202f: un film de ${fr.micrometres(filmUm)} diffuse avec S\u00b7X ${fr.significant(scatteringPower, 2)}${fr.bracketed(frOpacity.limitOf(word), frOpacity.reach(spans))}`)} Un film aussi sombre couvre une carte par sa seule noirceur, et son rapport de contraste ne donne aucune classe. ${frOpacity.OWN_LIMITS}`,
+    es: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
+      byScattering !== undefined && contrastRatio !== undefined
+        ? `${es.sentence(`${esWords.OPACITIES[word]}: una película de ${es.micrometres(filmUm)} ${word === "opaque" ? "cubre su fondo" : "deja ver su fondo"} (relación de contraste ${es.decimals(contrastRatio, 3)}), aunque dispersa como una película ${esWords.OPACITIES[byScattering]}, con S\u00b7X ${es.significant(scatteringPower, 2)}`)} ${esOpacity.OWN_LIMITS}`
+        : `${es.sentence(`${esWords.OPACITIES[word]}: una película de ${es.micrometres(filmUm)} dispersa con S\u00b7X ${es.significant(scatteringPower, 2)}${es.bracketed(esOpacity.limitOf(word), esOpacity.reach(spans))}`)} Una película tan oscura cubre una carta por su sola oscuridad, y su relación de contraste no da ninguna clase. ${esOpacity.OWN_LIMITS}`,
+  },
+  "too-dark-for-contrast-ratio": {
+    en: ({ contrastRatio }) =>
+      `We cannot say how transparent it is: a film as dark as this hides the chart by its darkness (contrast ratio ${en.decimals(contrastRatio, 3)}), and we do not know how much it scatters.`,
+    de: ({ contrastRatio }) =>
+      `Wie lasierend sie ist, lässt sich nicht sagen: ein so dunkler Film deckt die Prüfkarte durch seine Dunkelheit (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), und wie stark er streut, wissen wir nicht.`,
+    fr: ({ contrastRatio }) =>
+      `Nous ne pouvons dire combien elle est transparente\u202f: un film aussi sombre couvre la carte par sa seule noirceur (rapport de contraste ${fr.decimals(contrastRatio, 3)}), et nous ne savons pas combien il diffuse.`,
+    es: ({ contrastRatio }) =>
+      `No podemos decir cuán transparente es: una película tan oscura cubre la carta por su sola oscuridad (relación de contraste ${es.decimals(contrastRatio, 3)}), y no sabemos cuánto dispersa.`,
+  },
+  "film-not-comparable": {
+    en: ({ filmUm, wantedUm }) =>
+      `The film read, ${en.micrometres(filmUm)}, is too far from the ${en.micrometres(wantedUm)} that words of opacity are meant for.`,
+    de: ({ filmUm, wantedUm }) =>
+      `Der gemessene Film, ${de.micrometres(filmUm)}, liegt zu weit weg von den ${de.micrometres(wantedUm)}, für die die Wörter des Deckvermögens gelten.`,
+    fr: ({ filmUm, wantedUm }) =>
+      `Le film mesuré, ${fr.micrometres(filmUm)}, est trop loin des ${fr.micrometres(wantedUm)} pour lesquels valent les mots de l’opacité.`,
+    es: ({ filmUm, wantedUm }) =>
+      `La película medida, ${es.micrometres(filmUm)}, está demasiado lejos de los ${es.micrometres(wantedUm)} para los que valen las palabras de opacidad.`,
+  },
+};

@@ -1,0 +1,421 @@
+import type { PermanenceStatement } from "../../permanence/statements.ts";
+import * as en from "../en/phrases.ts";
+import * as enPermanence from "../en/permanence-phrases.ts";
+import * as de from "../de/phrases.ts";
+import * as dePermanence from "../de/permanence-phrases.ts";
+import * as deSets from "../de/closed-sets.ts";
+import * as fr from "../fr/phrases.ts";
+import * as frPermanence from "../fr/permanence-phrases.ts";
+import * as frWords from "../fr/closed-words.ts";
+import * as es from "../es/phrases.ts";
+import * as esPermanence from "../es/permanence-phrases.ts";
+import * as esWords from "../es/closed-words.ts";
+import type { RulingsInEach } from "./rulings-in-each.ts";
+
+/** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */
+export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
+  "exposed-under-standard": {
+    en: (v) =>
+      `Category ${v.category}: the ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}${enPermanence.limit(v.deltaEabMax)}, exposed by ${enPermanence.sources(v)}.`,
+    de: (v) =>
+      `Kategorie\u00a0${v.category}: ${dePermanence.THE_FORM[v.form]} änderte sich um ${de.deltaEabText(v.meanDeltaEab)}${dePermanence.limit(v.deltaEabMax)}, belichtet nach ${dePermanence.sources(v)}.`,
+    fr: (v) =>
+      `Catégorie\u00a0${v.category}\u202f: le ${frWords.wordOf(frWords.FORMS, v.form)} a changé de ${fr.deltaEabText(v.meanDeltaEab)}${frPermanence.limit(v.deltaEabMax)}, exposé selon ${frPermanence.sources(v)}.`,
+    es: (v) =>
+      `Categoría\u00a0${v.category}: el ${esWords.wordOf(esWords.FORMS, v.form)} cambió en ${es.deltaEabText(v.meanDeltaEab)}${esPermanence.limit(v.deltaEabMax)}, expuesto según ${esPermanence.sources(v)}.`,
+  },
+  "exposed-not-under-standard": {
+    en: (v) =>
+      `The ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}, as in category ${v.category}${enPermanence.limit(v.deltaEabMax)}; the exposure (${enPermanence.sources(v)}) is not all that the standard asks for.`,
+    de: (v) =>
+      de.sentence(
+        `${dePermanence.THE_FORM[v.form]} änderte sich um ${de.deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${dePermanence.limit(v.deltaEabMax)}; die Belichtung (${dePermanence.sources(v)}) ist nicht alles, was die Norm verlangt`,
+      ),
+    fr: (v) =>
+      `Le ${frWords.wordOf(frWords.FORMS, v.form)} a changé de ${fr.deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${frPermanence.limit(v.deltaEabMax)}\u202f; l’exposition (${frPermanence.sources(v)}) n’est pas tout ce que demande la norme.`,
+    es: (v) =>
+      `El ${esWords.wordOf(esWords.FORMS, v.form)} cambió en ${es.deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${esPermanence.limit(v.deltaEabMax)}; la exposición (${esPermanence.sources(v)}) no es todo lo que pide la norma.`,
+  },
+  "exposure-as-stated": {
+    en: (v) =>
+      `As stated by others, the ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}, as in category ${v.category}${enPermanence.limit(v.deltaEabMax)} (${enPermanence.sources(v)}); not exposed here.`,
+    de: (v) =>
+      `Nach Angabe anderer änderte sich ${dePermanence.THE_FORM[v.form]} um ${de.deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${dePermanence.limit(v.deltaEabMax)} (${dePermanence.sources(v)}); hier nicht belichtet.`,
+    fr: (v) =>
+      `Selon d’autres, le ${frWords.wordOf(frWords.FORMS, v.form)} a changé de ${fr.deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${frPermanence.limit(v.deltaEabMax)} (${frPermanence.sources(v)})\u202f; non exposé ici.`,
+    es: (v) =>
+      `Según otros, el ${esWords.wordOf(esWords.FORMS, v.form)} cambió en ${es.deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${esPermanence.limit(v.deltaEabMax)} (${esPermanence.sources(v)}); no expuesto aquí.`,
+  },
+  "exposure-better-than-stated": {
+    en: (v) => enPermanence.contradicted(v, "better", `the category ${v.stated} that is stated`),
+    de: (v) => dePermanence.contradicted(v, "besser", `die angegebene Kategorie\u00a0${v.stated}`),
+    fr: (v) => frPermanence.contradicted(v, "mieux", `la catégorie\u00a0${v.stated} déclarée`),
+    es: (v) => esPermanence.contradicted(v, "mejor", `la categoría\u00a0${v.stated} declarada`),
+  },
+  "exposure-worse-than-stated": {
+    en: (v) => enPermanence.contradicted(v, "less well", `the category ${v.stated} that is stated`),
+    de: (v) =>
+      dePermanence.contradicted(v, "schlechter", `die angegebene Kategorie\u00a0${v.stated}`),
+    fr: (v) => frPermanence.contradicted(v, "moins bien", `la catégorie\u00a0${v.stated} déclarée`),
+    es: (v) => esPermanence.contradicted(v, "peor", `la categoría\u00a0${v.stated} declarada`),
+  },
+  "exposure-better-than-expected": {
+    en: (v) =>
+      enPermanence.contradicted(v, "better", `its pigments lead us to expect (${v.expectation})`),
+    de: (v) =>
+      dePermanence.contradicted(
+        v,
+        "besser",
+        `nach ihren Pigmenten zu erwarten (${dePermanence.expected(v)})`,
+      ),
+    fr: (v) =>
+      frPermanence.contradicted(
+        v,
+        "mieux",
+        `ce que ses pigments font prévoir (${frWords.EXPECTED[v.expectation]})`,
+      ),
+    es: (v) =>
+      esPermanence.contradicted(
+        v,
+        "mejor",
+        `lo que hacen prever sus pigmentos (${esWords.EXPECTED[v.expectation]})`,
+      ),
+  },
+  "exposure-worse-than-expected": {
+    en: (v) =>
+      enPermanence.contradicted(
+        v,
+        "less well",
+        `its pigments lead us to expect (${v.expectation})`,
+      ),
+    de: (v) =>
+      dePermanence.contradicted(
+        v,
+        "schlechter",
+        `nach ihren Pigmenten zu erwarten (${dePermanence.expected(v)})`,
+      ),
+    fr: (v) =>
+      frPermanence.contradicted(
+        v,
+        "moins bien",
+        `ce que ses pigments font prévoir (${frWords.EXPECTED[v.expectation]})`,
+      ),
+    es: (v) =>
+      esPermanence.contradicted(
+        v,
+        "peor",
+        `lo que hacen prever sus pigmentos (${esWords.EXPECTED[v.expectation]})`,
+      ),
+  },
+  "category-stated": {
+    en: ({ category, form }) =>
+      `Category ${category} is stated for the colour${en.bracketed(form)}; not tested here.`,
+    de: ({ category, form }) =>
+      `Kategorie\u00a0${category} ist für die Farbe angegeben${de.bracketed(dePermanence.formWord(form))}; hier nicht geprüft.`,
+    fr: ({ category, form }) =>
+      `La catégorie\u00a0${category} est déclarée pour la couleur${fr.bracketed(frPermanence.formText(form))}\u202f; non testée ici.`,
+    es: ({ category, form }) =>
+      `La categoría\u00a0${category} está declarada para el color${es.bracketed(esPermanence.formText(form))}; no ensayada aquí.`,
+  },
+  "pigment-category-stated": {
+    en: ({ category, form, pigment }) =>
+      `Category ${category} is the supplier's word for ${en.within(pigment)}${en.bracketed(form)}; not tested here.`,
+    de: ({ category, form, pigment }) =>
+      `Kategorie\u00a0${category} ist die Angabe des Lieferanten für ${de.within(pigment)}${de.bracketed(dePermanence.formWord(form))}; hier nicht geprüft.`,
+    fr: ({ category, form, pigment }) =>
+      `La catégorie\u00a0${category} est déclarée par le fournisseur pour ${fr.within(pigment)}${fr.bracketed(frPermanence.formText(form))}\u202f; non testée ici.`,
+    es: ({ category, form, pigment }) =>
+      `La categoría\u00a0${category} es dato del proveedor para ${es.within(pigment)}${es.bracketed(esPermanence.formText(form))}; no ensayada aquí.`,
+  },
+  "expected-by-colour-index-name": {
+    en: ({ pigment, colourIndexName, expectation, kinds }) =>
+      en.sentence(
+        `${en.within(pigment)}${en.bracketed(colourIndexName, enPermanence.kindsBeside(kinds, pigment))}: expected ${expectation}; not tested here`,
+      ),
+    de: ({ pigment, colourIndexName, expectation, kinds }) =>
+      de.sentence(
+        `${de.within(pigment)}${de.bracketed(colourIndexName, dePermanence.kindsBeside(kinds, pigment))}: Lichtechtheit voraussichtlich ${deSets.EXPECTATION_WORDS[expectation]}; hier nicht geprüft`,
+      ),
+    fr: ({ pigment, colourIndexName, expectation, kinds }) =>
+      fr.sentence(
+        `${fr.within(pigment)}${fr.bracketed(colourIndexName, frPermanence.kindsBeside(kinds, pigment))}\u202f: solidité à prévoir ${frWords.EXPECTED[expectation]}\u202f; non testée ici`,
+      ),
+    es: ({ pigment, colourIndexName, expectation, kinds }) =>
+      es.sentence(
+        `${es.within(pigment)}${es.bracketed(colourIndexName, esPermanence.kindsBeside(kinds, pigment))}: solidez previsible ${esWords.EXPECTED[expectation]}; no ensayada aquí`,
+      ),
+  },
+  "pigment-exposed-in-its-own-paint": {
+    en: ({ pigment, form, deltaEab, category }) =>
+      en.sentence(
+        `${en.within(pigment)} in a paint of its own was exposed here: its ${form} changed by ${en.deltaEabText(deltaEab)}, as in category ${category}`,
+      ),
+    de: ({ pigment, form, deltaEab, category }) =>
+      de.sentence(
+        `${de.within(pigment)} wurde hier in einer eigenen Farbe belichtet: ${dePermanence.THE_FORM[form]} änderte sich um ${de.deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
+      ),
+    fr: ({ pigment, form, deltaEab, category }) =>
+      fr.sentence(
+        `${fr.within(pigment)} a été exposé ici dans une peinture à lui seul\u202f: le ${frWords.wordOf(frWords.FORMS, form)} a changé de ${fr.deltaEabText(deltaEab)}, comme en catégorie\u00a0${category}`,
+      ),
+    es: ({ pigment, form, deltaEab, category }) =>
+      es.sentence(
+        `${es.within(pigment)} se expuso aquí en una pintura suya: el ${esWords.wordOf(esWords.FORMS, form)} cambió en ${es.deltaEabText(deltaEab)}, como en la categoría\u00a0${category}`,
+      ),
+  },
+  "pigment-exposed-as-stated": {
+    en: ({ pigment, form, deltaEab, category }) =>
+      en.sentence(
+        `${en.within(pigment)} in a paint of its own changed in light by ${en.deltaEabText(deltaEab)} in the ${form}, as in category ${category}, as stated by others`,
+      ),
+    de: ({ pigment, form, deltaEab, category }) =>
+      de.sentence(
+        `${de.within(pigment)} in einer eigenen Farbe änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${deSets.FORM_WORDS[form]}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
+      ),
+    fr: ({ pigment, form, deltaEab, category }) =>
+      fr.sentence(
+        `${fr.within(pigment)}, dans une peinture à lui seul, a changé à la lumière de ${fr.deltaEabText(deltaEab)} en ${frWords.wordOf(frWords.FORMS, form)}, comme en catégorie\u00a0${category}, selon d’autres`,
+      ),
+    es: ({ pigment, form, deltaEab, category }) =>
+      es.sentence(
+        `${es.within(pigment)}, en una pintura suya, cambió a la luz en ${es.deltaEabText(deltaEab)} en ${esWords.wordOf(esWords.FORMS, form)}, como en la categoría\u00a0${category}, según otros`,
+      ),
+  },
+  "weaker-in-tints": {
+    en: ({ pigment, expectation }) =>
+      `In tints and thin glazes ${en.within(pigment)} lasts less well: expected ${expectation}; not tested here.`,
+    de: ({ pigment, expectation }) =>
+      `In Aufhellungen und dünnen Lasuren hält ${de.within(pigment)} weniger gut: voraussichtlich ${deSets.EXPECTATION_WORDS[expectation]}; hier nicht geprüft.`,
+    fr: ({ pigment, expectation }) =>
+      `En dégradés et en glacis minces, ${fr.within(pigment)} tient moins bien\u202f: solidité à prévoir ${frWords.EXPECTED[expectation]}\u202f; non testée ici.`,
+    es: ({ pigment, expectation }) =>
+      `En rebajes y veladuras finas, ${es.within(pigment)} dura menos: solidez previsible ${esWords.EXPECTED[expectation]}; no ensayada aquí.`,
+  },
+  "mixture-with-unknown-pigment": {
+    en: ({ pigments }) =>
+      `We do not know how ${en.namesWithin(pigments)} ${enPermanence.stand(pigments)} up to light, and a mixture lasts only as long as its weakest pigment: so no lightfastness is given.`,
+    de: ({ pigments }) =>
+      `Wie ${de.namesWithin(pigments)} im Licht ${dePermanence.hold(pigments)}, wissen wir nicht, und eine Mischung hält nur so lange wie ihr schwächstes Pigment: daher keine Angabe zur Lichtechtheit.`,
+    fr: ({ pigments }) =>
+      `Nous ne savons pas comment ${frPermanence.holds(pigments)} à la lumière, et un mélange ne dure qu’autant que son pigment le plus faible\u202f: aucune solidité n’est donc donnée.`,
+    es: ({ pigments }) =>
+      `No sabemos cómo ${esPermanence.holds(pigments)} a la luz, y una mezcla dura solo lo que su pigmento más débil: así que no se da ninguna solidez.`,
+  },
+  "pigments-alike": {
+    en: ({ pigments }) => `Its pigments last alike: ${en.namesWithin(pigments)}.`,
+    de: ({ pigments }) => `Die Pigmente sind gleich lichtecht: ${de.namesWithin(pigments)}.`,
+    fr: ({ pigments }) => `Ses pigments durent autant\u202f: ${fr.namesWithin(pigments)}.`,
+    es: ({ pigments }) => `Sus pigmentos duran igual: ${es.namesWithin(pigments)}.`,
+  },
+  "weakest-pigment-decides": {
+    en: ({ pigments }) => `The least lightfast pigment decides: ${en.namesWithin(pigments)}.`,
+    de: ({ pigments }) =>
+      `Das am wenigsten lichtechte Pigment entscheidet: ${de.namesWithin(pigments)}.`,
+    fr: ({ pigments }) => `Le pigment le moins solide décide\u202f: ${fr.namesWithin(pigments)}.`,
+    es: ({ pigments }) => `Decide el pigmento menos sólido a la luz: ${es.namesWithin(pigments)}.`,
+  },
+  "lightfastness-of-pigment-unknown": {
+    en: ({ pigments }) =>
+      `We do not know how ${en.namesWithin(pigments)} ${enPermanence.stand(pigments)} up to light.`,
+    de: ({ pigments }) =>
+      `Wie ${de.namesWithin(pigments)} im Licht ${dePermanence.hold(pigments)}, wissen wir nicht.`,
+    fr: ({ pigments }) =>
+      `Nous ne savons pas comment ${frPermanence.holds(pigments)} à la lumière.`,
+    es: ({ pigments }) => `No sabemos cómo ${esPermanence.holds(pigments)} a la luz.`,
+  },
+  "least-lightfast-by-exposure": {
+    en: ({ pigments, deltaEab }) =>
+      enPermanence.leastLightfast(
+        pigments,
+        deltaEab === undefined
+          ? undefined
+          : `${en.deltaEabText(deltaEab)} where its own paint was exposed`,
+      ),
+    de: ({ pigments, deltaEab }) =>
+      dePermanence.leastLightfast(
+        pigments,
+        deltaEab === undefined
+          ? undefined
+          : `${de.deltaEabText(deltaEab)}, wo die eigene Farbe belichtet wurde`,
+      ),
+    fr: ({ pigments, deltaEab }) =>
+      frPermanence.leastLightfast(
+        pigments,
+        deltaEab === undefined
+          ? undefined
+          : `${fr.deltaEabText(deltaEab)} là où sa propre peinture a été exposée`,
+      ),
+    es: ({ pigments, deltaEab }) =>
+      esPermanence.leastLightfast(
+        pigments,
+        deltaEab === undefined
+          ? undefined
+          : `${es.deltaEabText(deltaEab)} donde se expuso su propia pintura`,
+      ),
+  },
+  "least-lightfast-as-stated": {
+    en: ({ pigments, category }) =>
+      enPermanence.leastLightfast(pigments, `category ${category}, as stated`),
+    de: ({ pigments, category }) =>
+      dePermanence.leastLightfast(pigments, `Kategorie\u00a0${category}, wie angegeben`),
+    fr: ({ pigments, category }) =>
+      frPermanence.leastLightfast(pigments, `catégorie\u00a0${category}, déclarée`),
+    es: ({ pigments, category }) =>
+      esPermanence.leastLightfast(pigments, `categoría\u00a0${category}, declarada`),
+  },
+  "least-lightfast-expected": {
+    en: ({ pigments }) => enPermanence.leastLightfast(pigments, "expected, not tested"),
+    de: ({ pigments }) => dePermanence.leastLightfast(pigments, "zu erwarten, nicht geprüft"),
+    fr: ({ pigments }) => frPermanence.leastLightfast(pigments, "à prévoir, non testé"),
+    es: ({ pigments }) => esPermanence.leastLightfast(pigments, "previsible, no ensayado"),
+  },
+  "components-alike-in-light": {
+    en: ({ pigments }) =>
+      `${en.sentence(`${en.namesWithin(pigments)} are alike in light, as far as is known`).replace(/\.$/, "")}: none of them is more likely to go first.`,
+    de: ({ pigments }) =>
+      de.sentence(
+        `${de.namesWithin(pigments)} verhalten sich im Licht gleich, soweit bekannt: keines gibt eher nach als die anderen`,
+      ),
+    fr: ({ pigments }) =>
+      `Autant qu’on sache, ${fr.namesWithin(pigments)} se valent à la lumière\u202f: aucun n’a plus de chances de passer le premier.`,
+    es: ({ pigments }) =>
+      `Hasta donde se sabe, ${es.namesWithin(pigments)} valen lo mismo a la luz: ninguno tiene más probabilidad de desvanecerse primero.`,
+  },
+  "components-in-light-not-known": {
+    en: ({ pigments }) =>
+      `We do not know how ${en.namesWithin(pigments)} ${enPermanence.stand(pigments)} up to light, nor therefore which component goes first.`,
+    de: ({ pigments }) =>
+      `Wie ${de.namesWithin(pigments)} im Licht ${dePermanence.hold(pigments)}, wissen wir nicht, und daher auch nicht, welche Komponente zuerst nachgibt.`,
+    fr: ({ pigments }) =>
+      `Nous ne savons pas comment ${frPermanence.holds(pigments)} à la lumière, ni donc quel composant passe le premier.`,
+    es: ({ pigments }) =>
+      `No sabemos cómo ${esPermanence.holds(pigments)} a la luz, ni por tanto qué componente se desvanece primero.`,
+  },
+  "blue-wool-is-another-scale": {
+    en: ({ reference, category }) =>
+      `Blue wool ${reference} is of another scale; by custom it goes with category ${category}, but no standard says so.`,
+    de: ({ reference, category }) =>
+      `Stufe ${reference} der Blauwollskala gehört zu einer anderen Skala; nach altem Brauch entspricht sie Kategorie\u00a0${category}, doch keine Norm sagt das.`,
+    fr: ({ reference, category }) =>
+      `Le degré ${reference} de laine bleue est d’une autre échelle\u202f; l’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
+    es: ({ reference, category }) =>
+      `El grado ${reference} de lana azul es de otra escala; por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
+  },
+  "change-beside-grey-scale": {
+    en: ({ deltaEab, grade }) =>
+      `A change of ${en.deltaEabText(deltaEab)} is nearest grade ${grade} of the grey scale, where 5 is no change.`,
+    de: ({ deltaEab, grade }) =>
+      `Eine Änderung von ${de.deltaEabText(deltaEab)} liegt am nächsten bei Stufe ${grade} des Graumaßstabs, auf dem 5 keine Änderung ist.`,
+    fr: ({ deltaEab, grade }) =>
+      `Un changement de ${fr.deltaEabText(deltaEab)} est au plus près du degré ${grade} de l’échelle des gris, où 5 est l’absence de changement.`,
+    es: ({ deltaEab, grade }) =>
+      `Un cambio de ${es.deltaEabText(deltaEab)} es el más próximo al grado ${grade} de la escala de grises, donde 5 significa ningún cambio.`,
+  },
+
+  "label-not-tested": {
+    en: () => "Lightfastness not tested here.",
+    de: () => "Lichtechtheit hier nicht geprüft.",
+    fr: () => "Solidité à la lumière non testée ici.",
+    es: () => "Solidez a la luz no ensayada aquí.",
+  },
+  "label-category-as-stated": {
+    en: ({ category }) => `Lightfastness ${category} as stated by others; not tested here.`,
+    de: ({ category }) => `Lichtechtheit ${category} nach Angabe anderer; hier nicht geprüft.`,
+    fr: ({ category }) =>
+      `Solidité à la lumière ${category}, déclarée par d’autres\u202f; non testée ici.`,
+    es: ({ category }) => `Solidez a la luz ${category}, declarada por otros; no ensayada aquí.`,
+  },
+  "label-category-under-standard": {
+    en: ({ category, forms }) =>
+      `Lightfastness ${category} by ASTM D4303${en.bracketed(en.listed(forms))}.`,
+    de: ({ category, forms }) =>
+      `Lichtechtheit ${category} nach ASTM D4303${de.bracketed(dePermanence.formsListed(forms))}.`,
+    fr: ({ category, forms }) =>
+      `Solidité à la lumière ${category} selon ASTM D4303${fr.bracketed(fr.listed(forms.map((form) => frWords.wordOf(frWords.FORMS, form))))}.`,
+    es: ({ category, forms }) =>
+      `Solidez a la luz ${category} según ASTM D4303${es.bracketed(es.listed(forms.map((form) => esWords.wordOf(esWords.FORMS, form))))}.`,
+  },
+  "label-own-exposure": {
+    en: ({ category, forms }) =>
+      `Lightfastness: changed as in category ${category} in our own exposure${en.bracketed(en.listed(forms))}, not the standard's.`,
+    de: ({ category, forms }) =>
+      `Lichtechtheit: änderte sich wie in Kategorie\u00a0${category} in unserer eigenen Belichtung${de.bracketed(dePermanence.formsListed(forms))}, nicht der der Norm.`,
+    fr: ({ category, forms }) =>
+      `Solidité à la lumière\u202f: a changé comme en catégorie\u00a0${category} dans notre propre exposition${fr.bracketed(fr.listed(forms.map((form) => frWords.wordOf(frWords.FORMS, form))))}, non celle de la norme.`,
+    es: ({ category, forms }) =>
+      `Solidez a la luz: cambió como en la categoría\u00a0${category} en nuestra propia exposición${es.bracketed(es.listed(forms.map((form) => esWords.wordOf(esWords.FORMS, form))))}, no la de la norma.`,
+  },
+  "listed-as-suitable": {
+    en: ({ category }) =>
+      `Category ${category} is one of the two that the specification for artists' oil paints lists.`,
+    de: ({ category }) =>
+      `Kategorie\u00a0${category} ist eine der zwei, die die Norm für Künstler-Ölfarben aufführt.`,
+    fr: ({ category }) =>
+      `La catégorie\u00a0${category} est l’une des deux que retient la spécification des peintures à l’huile pour artistes.`,
+    es: ({ category }) =>
+      `La categoría\u00a0${category} es una de las dos que recoge la especificación de las pinturas al óleo para artistas.`,
+  },
+  "below-suitable": {
+    en: ({ category }) =>
+      `Category ${category} lies below the two that the specification for artists' oil paints lists.`,
+    de: ({ category }) =>
+      `Kategorie\u00a0${category} liegt unter den zwei, die die Norm für Künstler-Ölfarben aufführt.`,
+    fr: ({ category }) =>
+      `La catégorie\u00a0${category} est au-dessous des deux que retient la spécification des peintures à l’huile pour artistes.`,
+    es: ({ category }) =>
+      `La categoría\u00a0${category} está por debajo de las dos que recoge la especificación de las pinturas al óleo para artistas.`,
+  },
+
+  "harmed-by-alkali": {
+    en: (v) => enPermanence.harm(v, "in alkali"),
+    de: (v) => dePermanence.harm(v, "in Lauge"),
+    fr: (v) => frPermanence.harm(v, "en milieu alcalin"),
+    es: (v) => esPermanence.harm(v, "en medio alcalino"),
+  },
+  "harmed-by-acid": {
+    en: (v) => enPermanence.harm(v, "in acid"),
+    de: (v) => dePermanence.harm(v, "in Säure"),
+    fr: (v) => frPermanence.harm(v, "à l’acide"),
+    es: (v) => esPermanence.harm(v, "en ácido"),
+  },
+  "harmed-by-sulphur": {
+    en: (v) => enPermanence.harm(v, "in sulphurous air"),
+    de: (v) => dePermanence.harm(v, "in schwefelhaltiger Luft"),
+    fr: (v) => frPermanence.harm(v, "à l’air soufré"),
+    es: (v) => esPermanence.harm(v, "en aire con azufre"),
+  },
+  "harmed-by-heat": {
+    en: (v) => enPermanence.harm(v, "when heated"),
+    de: (v) => dePermanence.harm(v, "beim Erhitzen"),
+    fr: (v) => frPermanence.harm(v, "à la chaleur"),
+    es: (v) => esPermanence.harm(v, "con el calor"),
+  },
+  "harmed-by-damp": {
+    en: (v) => enPermanence.harm(v, "in strong light with damp"),
+    de: (v) => dePermanence.harm(v, "in starkem Licht mit Feuchte"),
+    fr: (v) => frPermanence.harm(v, "à une lumière forte et à l’humidité"),
+    es: (v) => esPermanence.harm(v, "a la luz fuerte con humedad"),
+  },
+  "harmed-by-light": {
+    en: (v) => enPermanence.harm(v, v.effect === "fades" ? "in light" : "in strong light"),
+    de: (v) => dePermanence.harm(v, v.effect === "fades" ? "im Licht" : "in starkem Licht"),
+    fr: (v) => frPermanence.harm(v, v.effect === "fades" ? "à la lumière" : "à une lumière forte"),
+    es: (v) => esPermanence.harm(v, v.effect === "fades" ? "a la luz" : "a la luz fuerte"),
+  },
+  "said-to-be-harmed": {
+    en: ({ pigments, effect }) =>
+      en.sentence(
+        `old books say that ${en.namesWithin(pigments)} ${enPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} beside colours that hold sulphides; whether that happens in oil is disputed`,
+      ),
+    de: ({ pigments, effect }) =>
+      `Alte Bücher sagen: ${dePermanence.does(pigments, effect, "neben sulfidhaltigen Farben")}; ob das in Öl geschieht, ist umstritten.`,
+    fr: ({ pigments, effect }) =>
+      fr.sentence(
+        `de vieux livres disent que ${fr.namesWithin(pigments)} ${frPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} auprès de couleurs qui contiennent des sulfures\u202f; que cela arrive dans l’huile est contesté`,
+      ),
+    es: ({ pigments, effect }) =>
+      es.sentence(
+        `libros antiguos dicen que ${es.namesWithin(pigments)} ${esPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} junto a colores que contienen sulfuros; que eso ocurra en el aceite se discute`,
+      ),
+  },
+};
