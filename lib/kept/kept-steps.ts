@@ -65,6 +65,8 @@ export interface KeptSteps {
   readonly stillAs: (parts: PartsRead) => PartsRead | undefined;
   /** Keep what was taken of many for the next build. */
   readonly keepBooks: () => void;
+  /** The same of one kind of step, for whoever takes it before this build is over. */
+  readonly keepBook: (step: Pick<Step, "name">) => void;
 }
 
 /** A step out of what is kept, where anything is. */
@@ -158,6 +160,10 @@ export function keptSteps(
     return key === undefined ? undefined : (readValue(cache, key) as KeptStep | undefined);
   };
   const isStill = (kept: KeptStep): boolean => stillAs(kept.parts) !== undefined;
+  const stillLast = (step: Step): KeptStep | undefined => {
+    const kept = lastOf(step);
+    return kept !== undefined && isStill(kept) ? kept : undefined;
+  };
   const books = new Map<string, StepBook>();
   const bookOf = (step: Step): StepBook => {
     const known = books.get(step.name);
@@ -174,11 +180,13 @@ export function keptSteps(
     keepLast: (step, value) => write(step, { parts: [], value }),
     keep: (step, names, identity, value, sooner) => {
       writeResult(cache, valueKey(identity), serialize(value()));
-      write(step, { parts: partsOf(names), identity, value: sooner });
+      const kept: KeptStep = { parts: partsOf(names), identity, value: sooner };
+      if (step.of === undefined) write(step, kept);
+      else bookOf(step).put(step.of, kept);
     },
     found: (step) => {
-      const kept = lastOf(step);
-      if (kept?.identity === undefined || !isStill(kept)) return undefined;
+      const kept = step.of === undefined ? stillLast(step) : bookOf(step).found(step.of);
+      if (kept?.identity === undefined) return undefined;
       const { identity, value: sooner } = kept;
       return {
         identity,
@@ -189,6 +197,7 @@ export function keptSteps(
         },
       };
     },
+    keepBook: ({ name }) => books.get(name)?.keep(),
     keepBooks: () => {
       for (const book of books.values()) book.keep();
     },

@@ -15,6 +15,9 @@ export interface KeptStep {
 export interface StepBook {
   /** What was kept of a thing, else made now; whoever asks has read what it was made from. */
   readonly made: <V>(of: string, made: () => V) => V;
+  /** What was kept of a thing, where all that it read is as it was. */
+  readonly found: (of: string) => KeptStep | undefined;
+  readonly put: (of: string, kept: KeptStep) => void;
   /** Write it down for the next build, where it says something else than before. */
   readonly keep: () => void;
 }
@@ -33,11 +36,17 @@ export function stepBook(
     if (kept === undefined || parts === undefined) return undefined;
     return parts === kept.parts ? kept : { ...kept, parts };
   };
+  const found = (of: string): KeptStep | undefined => {
+    const known = now.get(of) ?? stillIn(of);
+    if (known !== undefined) now.set(of, known);
+    return known;
+  };
   return {
+    found,
+    put: (of, kept) => now.set(of, kept),
     made: <V>(of: string, made: () => V): V => {
-      const known = now.get(of) ?? stillIn(of);
+      const known = found(of);
       if (known !== undefined) {
-        now.set(of, known);
         for (const [, , , names] of known.parts) noteReadAgain(names);
         return known.value as V;
       }
@@ -54,7 +63,9 @@ export function stepBook(
       }
       const isSame =
         now.size === before().size && [...now].every(([of, kept]) => before().get(of) === kept);
-      if (!isSame) writeValue(place.cache, place.key, now);
+      if (isSame) return;
+      earlier = new Map(now);
+      writeValue(place.cache, place.key, earlier);
     },
   };
 }
