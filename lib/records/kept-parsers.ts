@@ -4,6 +4,7 @@ import { sameAsBefore } from "../kept/same-as-before.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { certain } from "../quantities/at.ts";
 import { parsedRecord, type Parsed, type ParsedRecord } from "./parsed-record.ts";
+import { priceList } from "./price-list.ts";
 import type { FileParsers } from "./parsed-files.ts";
 import { parseReadingFile } from "./readings/reading-file.ts";
 import { yamlWhenAsked, type YamlRecord } from "./yaml-record.ts";
@@ -45,6 +46,10 @@ export function keptParsers(): KeptParsers {
       ),
     again: sameAsBefore(),
     reading: (file, text) => once(file, "a reading", text, () => parseReadingFile(file, text)),
+    prices: (file, text, currency) =>
+      once(file, `prices in ${currency ?? "no currency"}`, text, () =>
+        priceList(file, text, currency),
+      ),
     begin: (cache) => {
       if (last.size > 0) return;
       last = (keptIfAny(cache, ORIGIN) as typeof last | undefined) ?? last;

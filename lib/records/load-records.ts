@@ -94,7 +94,7 @@ export function checkedRecords(
   const { knowledge, hazard } = tables === undefined ? NOTHING_KNOWN : knownOf(tables);
   const files = parsedFiles(tree, diagnostics, parsers);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
-  const sizes = offeredSizes(files, diagnostics);
+  const sizes = offeredSizes(files, diagnostics, parsers.prices);
   const lotsRead = [...files.lots.values()]
     .map((lot) => resolvedLot(lot, resolver))
     .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1));

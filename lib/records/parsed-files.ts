@@ -3,6 +3,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ContentFile, ContentFolder, ContentTree } from "./content-tree.ts";
 import { fileFault } from "./fault.ts";
 import { parsedRecord, type Parsed } from "./parsed-record.ts";
+import { priceList } from "./price-list.ts";
 import { parseReadingFile, type ReadingFile } from "./readings/reading-file.ts";
 import { answerSchema, type AnswerRecord } from "./schema/answer.ts";
 import { colourSchema, type ColourRecord } from "./schema/colour.ts";
@@ -56,6 +57,7 @@ export function isFaulty({ faulty }: ParsedFiles, folder: string, slug: string):
 export interface FileParsers {
   readonly record: typeof parsedRecord;
   readonly reading: typeof parseReadingFile;
+  readonly prices: typeof priceList;
   /** A record as it was made before, where it says the same. */
   readonly again: <R>(name: string, record: R) => R;
 }
@@ -63,6 +65,7 @@ export interface FileParsers {
 export const PARSERS: FileParsers = {
   record: parsedRecord,
   reading: parseReadingFile,
+  prices: priceList,
   again: (_, record) => record,
 };
 

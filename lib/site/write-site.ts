@@ -22,6 +22,8 @@ const PAGES_AT_ONCE = 100;
 
 /** Fewer are rendered at a time where somebody may ask for one meanwhile. Our own choice. */
 const SERVED_AT_ONCE = 8;
+/** Likewise of files that are brought. Our own choice. */
+const BROUGHT_AT_ONCE = 64;
 
 /** What of a site there is only after a while: a page that waits for it is made once it is there. */
 export interface LaterSite {
@@ -77,10 +79,18 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
   const most = served === undefined ? PAGES_AT_ONCE : SERVED_AT_ONCE;
   let isDataThere = false;
   const tell = (made: readonly string[]): void => served?.made({ output, made, all, isDataThere });
-  const data = (): void => {
+  // From now on pages are waited for, and so wanted.
+  tell([]);
+  const isSooner = (path: string): boolean => later?.isWaiting(path) !== true;
+  const data = async (): Promise<void> => {
     if (isDataThere) return;
-    const isSooner = (file: DataFile): boolean => later === undefined || !isManifest(file);
-    writeData({ ...site, files: () => site.files().filter(isSooner) }, written);
+    await makeWanted(isSooner);
+    const isThere = (file: DataFile): boolean => later === undefined || !isManifest(file);
+    const writes = dataWrites({ ...site, files: () => site.files().filter(isThere) }, written);
+    for (const [i, write] of writes.entries()) {
+      if (i % BROUGHT_AT_ONCE === 0) await makeWanted(isSooner);
+      write();
+    }
     isDataThere = true;
     tell([]);
   };
@@ -95,7 +105,7 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       made.push(path);
       if (kept.isTaken(page)) page.letGo();
       else pages.push(page);
-      if (pages.length === most) break;
+      if (pages.length === most || (served !== undefined && made.length === BROUGHT_AT_ONCE)) break;
     }
     for await (const [{ path }, html] of renderedPages({ ...site, pages }, dir)) {
       const folder = path.replace(/index\.html$/, "");
@@ -108,17 +118,26 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
     for (const page of pages) page.letGo();
     tell(made);
   };
+  /** Those of these that somebody waits for or looks at by now. */
+  const makeWanted = async (isMade: (path: string) => boolean): Promise<void> => {
+    for (;;) {
+      const wanted = (await served?.wanted())?.[output] ?? [];
+      const some = wanted.filter((path) => left.has(path) && isMade(path));
+      if (some.length === 0) return;
+      await make(some);
+    }
+  };
   const makeAll = async (isMade: (path: string) => boolean): Promise<void> => {
     for (;;) {
       const own = [...left.keys()].filter(isMade);
       if (own.length === 0) return;
-      const wanted = ((await served?.wanted())?.[output] ?? []).filter(isMade);
-      await make(wanted.some((path) => left.has(path)) ? wanted : own);
+      await makeWanted(isMade);
+      await make(own);
     }
   };
   const sooner = async (): Promise<void> => {
-    data();
-    await makeAll((path) => later?.isWaiting(path) !== true);
+    await data();
+    await makeAll(isSooner);
   };
   return {
     pages: make,
@@ -181,15 +200,25 @@ function drawingKey({ programPart }: WorkCache): string | undefined {
   return parts.every((part) => part !== undefined) ? parts.join(" ") : undefined;
 }
 
-/** Data and papers; what is an asset goes out under a name of its own. */
-export function writeData(
-  site: Pick<Site, "files" | "papers" | "photographs">,
+/** Data and papers. */
+export function writeData(site: SiteData, written: WrittenFiles): void {
+  for (const write of dataWrites(site, written)) write();
+}
+
+type SiteData = Pick<Site, "files" | "papers" | "photographs">;
+
+/** What writes them, one after another; what is an asset goes out under a name of its own. */
+function dataWrites(
+  { files, papers = [], photographs = [] }: SiteData,
   written: WrittenFiles,
-): void {
-  for (const file of site.files()) {
-    if (isAsset(file.path)) continue;
-    if (file.hash === undefined || !written.bring(file.path, file.hash))
-      written.write(file.path, file.text);
-  }
-  for (const file of [...(site.papers ?? []), ...(site.photographs ?? [])]) written.put(file);
+): (() => void)[] {
+  return [
+    ...files()
+      .filter(({ path }) => !isAsset(path))
+      .map((file) => () => {
+        if (file.hash === undefined || !written.bring(file.path, file.hash))
+          written.write(file.path, file.text);
+      }),
+    ...[...papers, ...photographs].map((file) => () => written.put(file)),
+  ];
 }
