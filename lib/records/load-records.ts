@@ -44,7 +44,7 @@ import { pigmentFaults } from "./pigment-faults.ts";
 import { priceSlips } from "./price-slips.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
-import { eachValue } from "./record-values.ts";
+import { datesIn } from "./record-values.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
@@ -357,13 +357,11 @@ function bibliography(files: ParsedFiles): ReadonlyMap<SourceKey, Source> {
   return new Map([...Object.entries<Source>(BIBLIOGRAPHY), ...own]);
 }
 
-function newestDateOf(records: readonly unknown[]): string | undefined {
-  const dates: string[] = [];
-  for (const record of records)
-    eachValue(record, (value, path) => {
-      if (path.at(-1) === "date" && typeof value === "string") dates.push(value);
-    });
-  return dates.sort().at(-1);
+function newestDateOf(records: readonly object[]): string | undefined {
+  return records
+    .flatMap((record) => datesIn(record))
+    .sort()
+    .at(-1);
 }
 
 function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {

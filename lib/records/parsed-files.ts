@@ -35,7 +35,7 @@ export interface ParsedFiles {
 }
 
 /** Every record that could be read, of every kind. */
-export function allRecords(files: ParsedFiles): Parsed<unknown>[] {
+export function allRecords(files: ParsedFiles): Parsed<object>[] {
   return [
     ...(files.workshop === undefined ? [] : [files.workshop]),
     ...files.pigments.values(),

@@ -131,8 +131,7 @@ export function keptFiles<F extends KeyedFile>(
         const names = named?.by(file.path);
         return [file.path, [keyOf(file, names), hash, ...(names ? [names] : [])]] as const;
       });
-      const files: MadeFiles = Object.fromEntries(all);
-      writeKept(cache.folder, name, files, cache.held);
+      writeKept(cache.folder, name, Object.fromEntries(all) satisfies MadeFiles, cache.held);
     },
   };
 }
