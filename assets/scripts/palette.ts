@@ -7,7 +7,7 @@ import type { Lab } from "../../lib/colorimetry/viewing.ts";
 import { nearestWord } from "../../lib/diagnostics/nearest-word.ts";
 import { layeringOrder } from "../../lib/mixing/layering-order.ts";
 import type { MixingPaint } from "../../lib/mixing/mixing-paint.ts";
-import { mixableColours, type MixingRange } from "../../lib/mixing/mixing-range.ts";
+import { mixableColours, paintName, type MixingRange } from "../../lib/mixing/mixing-range.ts";
 import { edgeAt, reachedShare, type Hull } from "../../lib/mixing/reach/hull.ts";
 import { chosenHulls } from "../../lib/mixing/reach/range-reach.ts";
 import { receivedHull, type SentReach } from "../../lib/mixing/reach/sent-reach.ts";
@@ -284,7 +284,7 @@ function bringing(
     .filter(({ slug, lost }) => lost > BRINGS_FROM && !chosen.some((one) => one.slug === slug))
     .toSorted((one, other) => other.lost - one.lost)
     .slice(0, 2)
-    .map(({ slug }) => paints.paint(slug)?.name ?? slug);
+    .map(({ slug }) => paintName(slug, paints));
 }
 
 function hueSector(angle: number): number {

@@ -4,7 +4,7 @@
  */
 import { contrastOf } from "../../lib/mixing/finding/judged-mix.ts";
 import { addressOf, stateOf, type BenchState } from "../../lib/mixing/mix-address.ts";
-import type { Mix, MixPart } from "../../lib/mixing/mix.ts";
+import { partsOf, type Mix, type MixPart } from "../../lib/mixing/mix.ts";
 import type { MixingPaint } from "../../lib/mixing/mixing-paint.ts";
 import type { MixingRange } from "../../lib/mixing/mixing-range.ts";
 import { mixFacts } from "../../lib/mixing/prediction/mix-facts.ts";
@@ -339,7 +339,7 @@ function showFilms(
 
 /** The tubes that it is made of, each with its share of the whole. */
 function showPaints(place: HTMLElement, mass: Mix, paints: MixingRange): void {
-  const parts = [...mass.colours, ...(mass.white.parts > 0 ? [mass.white] : [])];
+  const parts = partsOf(mass);
   const key = parts.map(({ slug }) => slug).join();
   if (place.dataset["key"] === key) return;
   place.dataset["key"] = key;

@@ -1,20 +1,11 @@
-import { type FigureIndex, pathParts } from "../claims/figure-index.ts";
-import { factAt, factMember } from "../claims/fact-at.ts";
+import type { FigureIndex } from "../claims/figure-index.ts";
 import type { HeldAnswer, HeldClaim } from "../claims/held-claims.ts";
 import { coloursOf } from "../claims/verdict.ts";
 import { colourTile } from "../pages/colour-tile.ts";
-import {
-  pagePlace,
-  type AnswerLink,
-  type PageContext,
-  type PagePlace,
-} from "../pages/page-context.ts";
+import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { pictureFolder, picturedColours, sharedPicture } from "../pages/shared-picture.ts";
 import { pageHead } from "../pages/site-frame.ts";
-import { textPage } from "../pages/text-page.ts";
-import type { EntriesBlock } from "../blocks/block.ts";
-import type { TextPageView, AnswerPageView } from "../blocks/page-kinds.ts";
-import { section } from "../blocks/section-blocks.ts";
+import type { AnswerPageView } from "../blocks/page-kinds.ts";
 import {
   comparableColour,
   comparableTint,
@@ -23,74 +14,14 @@ import {
 } from "../pages/screen-swatch.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { ReplyView } from "../present/answer-views.ts";
-import { THEMES } from "../records/schema/terms.ts";
-import { claimText, factText, todayText } from "../present/claim-text.ts";
-import { standingView, standingWord } from "../present/standing-view.ts";
-import type { CellView, TableView } from "../present/views.ts";
 import type { Answer } from "../records/records.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { claimTable } from "./claim-table.ts";
 import { renderedAnswer } from "./rendered-answer.ts";
 import { replyView } from "./reply-view.ts";
 
 export function answerPath(slug: string): string {
   return `answers/${slug}/index.html`;
-}
-
-export function answerIndex(context: PageContext, place: PagePlace): TextPageView {
-  const { words, answers } = context;
-  const text = words.pages.answers;
-  return textPage(
-    {
-      heading: text.heading,
-      description: text.lead,
-      lead: answers.length === 0 ? [text.lead, text.none] : [text.lead],
-      sections: themed(answers, context, place),
-    },
-    context,
-    place,
-  );
-}
-
-function themed(answers: readonly AnswerLink[], context: PageContext, place: PagePlace) {
-  const { themes } = context.words.pages.answers;
-  return [...THEMES, undefined].flatMap((theme) =>
-    section(theme ?? "others", themes[theme ?? "others"], [
-      ...entriesOf(
-        answers.filter((answer) => answer.theme === theme),
-        context,
-        place,
-      ),
-    ]),
-  );
-}
-
-function entriesOf(
-  answers: readonly AnswerLink[],
-  context: PageContext,
-  { root }: PagePlace,
-): EntriesBlock[] {
-  return answers.length === 0
-    ? []
-    : [
-        {
-          kind: "entries",
-          entries: answers.map(({ slug, question, summary, colours, language }) => ({
-            heading: question,
-            href: `${root}answers/${slug}/`,
-            text: firstSentence(summary),
-            ...(language === undefined ? {} : { language }),
-            colours: colours.slice(0, MOST_COLOURS).flatMap((colour) => {
-              const sheet = context.sheets.find((one) => one.sheet.slug === colour)?.sheet;
-              return comparableColour(sheet?.notations.masstone) ?? [];
-            }),
-          })),
-        },
-      ];
-}
-const MOST_COLOURS = 6;
-
-function firstSentence(text: string): string {
-  return /^.*?[.!?](?=\s+\p{Lu}|$)/su.exec(text)?.[0] ?? text;
 }
 
 /** One answer: in short, in full, and what it rests on today, but for what is the workshop's alone. */
@@ -218,73 +149,4 @@ export function answerReply(
     },
     context,
   );
-}
-
-/** Claims with the figures as they stand now. */
-export function claimTable(
-  claims: readonly HeldClaim[],
-  { words, records }: PageContext,
-  index: FigureIndex,
-): TableView {
-  const text = words.pages.answers.claims;
-  const nameOf = (slug: string): string => records.colours.get(slug)?.record.name ?? slug;
-  return {
-    caption: text.caption,
-    columns: [
-      { head: text.columns.statement },
-      { head: text.columns.today },
-      { head: text.columns.records },
-    ],
-    rows: claims.map((held): CellView[] => [
-      {
-        text: claimText(held, nameOf, words, (slug) => index.sheet(slug)),
-        ...(held.faults.length === 0 ? {} : { note: text.broken }),
-      },
-      todayCell(held, nameOf, index, words),
-      { text: held.newest === undefined ? text.undated : words.date(held.newest.date) },
-    ]),
-  };
-}
-
-/** The claim's own figure, and under it the one that it is compared with. */
-function todayCell(
-  { claim, figures }: HeldClaim,
-  nameOf: (slug: string) => string,
-  index: FigureIndex,
-  words: PageContext["words"],
-): CellView {
-  if ("every" in claim) {
-    const having = index.sheets.filter(
-      (sheet) => factMember(sheet, claim.every, claim.lacks) !== undefined,
-    );
-    return {
-      text: factText(
-        having.map(({ name }) => name),
-        words,
-      ),
-    };
-  }
-  if ("fact" in claim) {
-    const { colour, figure } = pathParts(claim.fact);
-    const sheet = index.sheet(colour);
-    const at = sheet === undefined ? undefined : factAt(sheet, figure);
-    if (at === undefined || !("fact" in at)) return { text: "\u2013" };
-    const member =
-      "includes" in claim ? claim.includes : "lacks" in claim ? claim.lacks : undefined;
-    if (member === undefined) return { text: factText(at.fact, words) };
-    const { among, notAmong } = words.pages.answers.claims;
-    return { text: Array.isArray(at.fact) && at.fact.includes(member) ? among : notAmong };
-  }
-  const [own, ...others] = figures;
-  if (own === undefined) return { text: "\u2013", standing: standingWord("not stated", words) };
-  const compared = "lowestOf" in claim || "highestOf" in claim ? [] : others;
-  const note = compared
-    .flatMap((other) => todayText(other, words) ?? [])
-    .map((value, i) => `${nameOf(compared[i]?.sheet.slug ?? "")}${words.colon}${value}`)
-    .join(words.semicolon);
-  return {
-    text: todayText(own, words) ?? "\u2013",
-    standing: standingView(own.leaf.figure, words),
-    ...(note === "" ? {} : { note }),
-  };
 }

@@ -61,16 +61,13 @@ function shown(
   ways: Readonly<Record<string, () => readonly Block[] | undefined>>,
 ): BlockPiece | undefined {
   const way = Object.hasOwn(ways, wanted) ? ways[wanted] : undefined;
-  return way === undefined
-    ? room.fault({
-        message: `The list can't be shown as "${wanted}": show takes ${Object.keys(ways).join(", ")}`,
-        actual: wanted,
-        expected: Object.keys(ways).join(" | "),
-      })
-    : withBlocks(way());
-}
-
-function withBlocks(blocks: readonly Block[] | undefined): BlockPiece | undefined {
+  if (way === undefined)
+    return room.fault({
+      message: `The list can't be shown as "${wanted}": show takes ${Object.keys(ways).join(", ")}`,
+      actual: wanted,
+      expected: Object.keys(ways).join(" | "),
+    });
+  const blocks = way();
   return blocks && { blocks };
 }
 

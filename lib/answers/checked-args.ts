@@ -43,11 +43,11 @@ export function checkedArgs(
         );
     } else checkValue(rule, value);
   }
+  return faults === 0 ? argsOf(call, room) : undefined;
+
   function privateFault(path: string): void {
     fault(`${path} is the workshop's alone, and an answer is published`, path, PUBLIC_FIGURE);
   }
-
-  return faults === 0 ? argsOf(call, room) : undefined;
 
   function checkValue({ name, kind }: ArgRule, value: string): void {
     const slugs = room.index.sheets.map(({ slug }) => slug);

@@ -5,6 +5,7 @@ import type { CellView, ColumnView } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { tables } from "../blocks/section-blocks.ts";
 import type { RangeFigure } from "../claims/figure-index.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import type { Shortcode, ShortcodeRoom } from "./shortcode.ts";
 
 /** Colours down, figures across. */
@@ -59,8 +60,8 @@ function column(first: RangeFigure | undefined, { context: { words } }: Shortcod
 function cell(at: RangeFigure | undefined, { context: { words } }: ShortcodeRoom): CellView {
   const none = standingWord("not stated", words);
   if (at === undefined)
-    return { text: "\u2013", standing: none, reason: words.pages.answers.table.none };
+    return { text: NO_VALUE, standing: none, reason: words.pages.answers.table.none };
   const { row, figure } = at.leaf;
-  if (!isKnown(figure)) return { text: "\u2013", standing: none, reason: words.absence(figure) };
+  if (!isKnown(figure)) return { text: NO_VALUE, standing: none, reason: words.absence(figure) };
   return { text: valueText(row, figure, words), standing: standingView(figure, words) };
 }

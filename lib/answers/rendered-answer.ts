@@ -11,6 +11,7 @@ import { checkedArgs } from "./checked-args.ts";
 import { foldedBlocks } from "./folded-blocks.ts";
 import type { BlockPiece, InlinePiece, ShortcodeFault, ShortcodeRoom } from "./shortcode.ts";
 import { shortcodeCall } from "./shortcode-syntax.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { SHORTCODES } from "./shortcode-table.ts";
 
 /** An answer with its shortcodes filled in, or what is wrong with them. */
@@ -162,15 +163,13 @@ function diagnostic(
   return { severity: "error", rule, place, ...fault };
 }
 
-const NOTHING = "\u2013";
-
 function inlineText(piece: InlinePiece | BlockPiece | undefined): string {
-  return piece !== undefined && "text" in piece ? piece.text : NOTHING;
+  return piece !== undefined && "text" in piece ? piece.text : NO_VALUE;
 }
 
 /** The same mark that tables set beside a figure; its word for screen readers. */
 function inlineHtml(piece: InlinePiece | BlockPiece | undefined): string {
-  if (piece === undefined || !("text" in piece)) return NOTHING;
+  if (piece === undefined || !("text" in piece)) return NO_VALUE;
   const { text, standing, href } = piece;
   if (href !== undefined) return `<a href="${escapedMarkup(href)}">${escapedMarkup(text)}</a>`;
   if (standing === undefined) return escapedMarkup(text);

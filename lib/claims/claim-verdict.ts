@@ -1,7 +1,13 @@
 import { isKnown, weakestRoot, type Amount, type Known } from "../quantities/figure.ts";
 import type { ClaimRecord } from "../records/schema/answer.ts";
 import type { Family } from "../records/schema/terms.ts";
-import { comparisonFault, quantityOf, rankFault, type Compared } from "./comparison.ts";
+import {
+  comparisonFault,
+  quantityOf,
+  rankFault,
+  type Compared,
+  type NumberClaim,
+} from "./comparison.ts";
 import { factAt, type Fact } from "./fact-at.ts";
 import { pathParts, type FigureIndex, type LostPath, type RangeFigure } from "./figure-index.ts";
 import { plainText, type ClaimFault, type Verdict } from "./verdict.ts";
@@ -55,51 +61,77 @@ function figureVerdict(claim: FigureClaim, index: FigureIndex): Verdict {
     return value === undefined ? undefined : { path, value };
   }
 
-  if ("is" in claim) {
-    const figure = known(claim.figure, "figure");
-    if (figure !== undefined && String(figure.value) !== String(claim.is))
-      faults.push({
-        rule: "claims/word",
-        key: "is",
-        message: `${claim.figure} is ${plainText(figure.value)}; the claim says ${claim.is}`,
-        actual: plainText(figure.value),
-        expected: String(claim.is),
-      });
-  } else {
+  if ("is" in claim) faults.push(...wordFaults(claim, known(claim.figure, "figure")));
+  else {
     const own = compared(claim.figure, "figure");
-    if ("lowestOf" in claim || "highestOf" in claim) {
-      const [side, rivals] =
-        "lowestOf" in claim
-          ? (["lowestOf", claim.lowestOf] as const)
-          : (["highestOf", claim.highestOf] as const);
-      const against =
-        own === undefined
-          ? []
-          : rivalPaths(claim.figure, rivals, index).flatMap((path) => compared(path, side) ?? []);
-      if (own !== undefined && against.length === 0)
-        faults.push({
-          rule: "claims/rank",
-          key: side,
-          message: `No other colour has the figure, so ${claim.figure} can't be ranked`,
-          actual: "none",
-          expected: `a colour beside ${pathParts(claim.figure).colour} that has the figure`,
-        });
-      if (own !== undefined)
-        faults.push(...optional(rankFault(side, claim.figure, own.value, against, claim.by)));
-    } else {
-      const [key, wanted] =
-        "below" in claim
-          ? (["below", claim.below] as const)
-          : "above" in claim
-            ? (["above", claim.above] as const)
-            : (["between", undefined] as const);
-      const other = typeof wanted === "string" ? compared(wanted, key) : undefined;
-      if (own !== undefined && (typeof wanted !== "string" || other !== undefined))
-        faults.push(...optional(comparisonFault(claim, own, other)));
-    }
+    faults.push(
+      ...("lowestOf" in claim || "highestOf" in claim
+        ? rankFaults(claim, own, index, compared)
+        : numberFaults(claim, own, compared)),
+    );
   }
   faults.push(...standingFaults(claim, figures));
   return { claim, figures, colours: [...new Set(figures.map(({ sheet }) => sheet.slug))], faults };
+}
+
+function wordFaults(
+  { figure: path, is }: Extract<FigureClaim, { is: unknown }>,
+  figure: Known<Amount> | undefined,
+): ClaimFault[] {
+  if (figure === undefined || String(figure.value) === String(is)) return [];
+  const actual = plainText(figure.value);
+  return [
+    {
+      rule: "claims/word",
+      key: "is",
+      message: `${path} is ${actual}; the claim says ${is}`,
+      actual,
+      expected: String(is),
+    },
+  ];
+}
+
+/** A figure that can be compared, by its path; where there is none, what is wrong is noted at the key. */
+type Comparing = (path: string, key: string) => Compared | undefined;
+
+function rankFaults(
+  claim: Extract<FigureClaim, { lowestOf: unknown } | { highestOf: unknown }>,
+  own: Compared | undefined,
+  index: FigureIndex,
+  compared: Comparing,
+): ClaimFault[] {
+  if (own === undefined) return [];
+  const [side, rivals] =
+    "lowestOf" in claim
+      ? (["lowestOf", claim.lowestOf] as const)
+      : (["highestOf", claim.highestOf] as const);
+  const against = rivalPaths(own.path, rivals, index).flatMap((path) => compared(path, side) ?? []);
+  return against.length > 0
+    ? optional(rankFault(side, own, against, claim.by))
+    : [
+        {
+          rule: "claims/rank",
+          key: side,
+          message: `No other colour has the figure, so ${own.path} can't be ranked`,
+          actual: "none",
+          expected: `a colour beside ${pathParts(own.path).colour} that has the figure`,
+        },
+      ];
+}
+
+function numberFaults(
+  claim: NumberClaim,
+  own: Compared | undefined,
+  compared: Comparing,
+): ClaimFault[] {
+  const [key, wanted] =
+    "below" in claim
+      ? (["below", claim.below] as const)
+      : ["above", "above" in claim ? claim.above : undefined];
+  const other = typeof wanted === "string" ? compared(wanted, key) : undefined;
+  return own === undefined || (typeof wanted === "string" && other === undefined)
+    ? []
+    : optional(comparisonFault(claim, own, other));
 }
 
 /** Of a family those alone that have the figure; of named colours all of them, so that one without it is told. */
@@ -132,13 +164,14 @@ function standingFaults(
       figure.standing === figure.restsOn
         ? figure.standing
         : `${figure.standing}, rests on a figure that is ${figure.restsOn}`;
+    const expected = needed === "measured" ? "measured to the root" : `${needed} or better`;
     return [
       {
         rule: "claims/standing",
         key: "standing",
-        message: `${sheet.slug}.${path} is ${actual}; the claim needs it ${needed === "measured" ? "measured to the root" : `${needed} or better`}`,
+        message: `${sheet.slug}.${path} is ${actual}; the claim needs it ${expected}`,
         actual,
-        expected: needed === "measured" ? "measured to the root" : `${needed} or better`,
+        expected,
         ...(`${sheet.slug}.${path}` === own ? {} : { hint: `compared with ${own}` }),
       },
     ];
@@ -231,14 +264,15 @@ function otherFact(path: string, key: string, actual: string, expected: string):
 }
 
 function lostFault(path: string, key: string, { lost, nearest }: LostPath): ClaimFault {
+  const { colour, figure } = pathParts(path);
   const hint = nearest === undefined ? undefined : `nearest: ${nearest}`;
   switch (lost) {
     case "colour":
       return {
         rule: "claims/unknown-colour",
         key,
-        message: `No colour has the slug ${pathParts(path).colour}`,
-        actual: pathParts(path).colour,
+        message: `No colour has the slug ${colour}`,
+        actual: colour,
         expected: "the slug of a colour",
         hint,
       };
@@ -246,9 +280,9 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
       return {
         rule: "claims/absent-figure",
         key,
-        message: `The sheet of ${pathParts(path).colour} has no figure ${pathParts(path).figure}`,
+        message: `The sheet of ${colour} has no figure ${figure}`,
         actual: path,
-        expected: `a figure that the sheet of ${pathParts(path).colour} has`,
+        expected: `a figure that the sheet of ${colour} has`,
         hint,
       };
     case "figure":

@@ -33,64 +33,79 @@ export function quantityOf(
  */
 export function comparisonFault(
   claim: NumberClaim,
-  { path, value }: Compared,
+  own: Compared,
   other?: Compared,
 ): ClaimFault | undefined {
-  const [lower, upper] = ends(value);
+  const [lower, upper] = ends(own.value);
   if ("between" in claim) {
     const [from, to] = claim.between;
-    if (lower >= from && upper <= to) return undefined;
-    return {
-      rule: "claims/value",
-      key: "between",
-      message: `${path} is ${plainText(value)}; the claim wants it between ${plainText(from)} and ${plainText(to)}`,
-      actual: plainText(value),
-      expected: `between ${plainText(from)} and ${plainText(to)}`,
-    };
+    return lower >= from && upper <= to
+      ? undefined
+      : valueFault(
+          "claims/value",
+          "between",
+          own,
+          `between ${plainText(from)} and ${plainText(to)}`,
+        );
   }
-  const by = claim.by ?? 0;
-  const margin = by === 0 ? "" : ` by ${plainText(by)}`;
   const [side, wanted] =
     "below" in claim ? (["below", claim.below] as const) : (["above", claim.above] as const);
   const limit = other === undefined ? Number(wanted) : ends(other.value)[side === "below" ? 0 : 1];
-  const apart = side === "below" ? limit - upper : lower - limit;
-  if (by === 0 ? apart > 0 : apart >= by) return undefined;
-  const wantedText =
-    `${side} ${other === undefined ? plainText(limit) : `${other.path}, ${plainText(other.value)},`}${margin}`.replace(
-      /,$/,
-      "",
-    );
-  return {
-    rule: other === undefined ? "claims/value" : "claims/order",
-    key: side,
-    message: `${path} is ${plainText(value)}; the claim wants it ${wantedText}`,
-    actual: plainText(value),
-    expected: wantedText,
-  };
+  if (isApart(side === "below" ? limit - upper : lower - limit, claim.by)) return undefined;
+  const margin = marginText(claim.by);
+  return other === undefined
+    ? valueFault("claims/value", side, own, `${side} ${plainText(limit)}${margin}`)
+    : valueFault(
+        "claims/order",
+        side,
+        own,
+        `${side} ${other.path}, ${plainText(other.value)}${margin === "" ? "" : `,${margin}`}`,
+      );
 }
 
 /** First of its rivals, by a margin where the claim asks for one. Rivals leave the figure's own colour out. */
 export function rankFault(
   side: "lowestOf" | "highestOf",
-  path: string,
-  value: Quantity,
+  own: Compared,
   rivals: readonly Compared[],
-  by = 0,
+  by?: number,
 ): ClaimFault | undefined {
-  const beaten = rivals.find((rival) => {
-    const apart =
-      side === "lowestOf"
-        ? ends(rival.value)[0] - ends(value)[1]
-        : ends(value)[0] - ends(rival.value)[1];
-    return !(by === 0 ? apart > 0 : apart >= by);
+  const [lower, upper] = ends(own.value);
+  const beaten = rivals.find(({ value }) => {
+    const [least, most] = ends(value);
+    return !isApart(side === "lowestOf" ? least - upper : lower - most, by);
   });
-  if (beaten === undefined) return undefined;
   const word = side === "lowestOf" ? "below" : "above";
+  return (
+    beaten &&
+    valueFault(
+      "claims/rank",
+      side,
+      own,
+      `${word} every rival${marginText(by)}, and ${beaten.path} is ${plainText(beaten.value)}`,
+    )
+  );
+}
+
+function isApart(distance: number, by = 0): boolean {
+  return by === 0 ? distance > 0 : distance >= by;
+}
+
+function marginText(by = 0): string {
+  return by === 0 ? "" : ` by ${plainText(by)}`;
+}
+
+function valueFault(
+  rule: ClaimFault["rule"],
+  key: string,
+  { path, value }: Compared,
+  wanted: string,
+): ClaimFault {
   return {
-    rule: "claims/rank",
-    key: side,
-    message: `${path} is ${plainText(value)}; the claim wants it ${word} every rival${by === 0 ? "" : ` by ${plainText(by)}`}, and ${beaten.path} is ${plainText(beaten.value)}`,
+    rule,
+    key,
+    message: `${path} is ${plainText(value)}; the claim wants it ${wanted}`,
     actual: plainText(value),
-    expected: `${word} every rival${by === 0 ? "" : ` by ${plainText(by)}`}, and ${beaten.path} is ${plainText(beaten.value)}`,
+    expected: wanted,
   };
 }

@@ -2,7 +2,7 @@ import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { isFigure } from "../quantities/figure.ts";
 import { memberName } from "../sheet/figure-entries.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { LostPath } from "./figure-index.ts";
+import { lost, type LostPath } from "./figure-index.ts";
 
 export type Fact = string | number | boolean | null | readonly string[];
 
@@ -23,8 +23,7 @@ export function factAt(sheet: Sheet, path: string): { readonly fact: Fact } | Lo
     };
   if (typeof node === "string" || typeof node === "number" || typeof node === "boolean")
     return { fact: node };
-  const nearest = nearestWord("", membersOf(node).keys());
-  return { lost: "figure", ...(nearest === undefined ? {} : { nearest }) };
+  return lost("figure", nearestWord("", membersOf(node).keys()));
 }
 
 /** A member of a list on a sheet, by the name that a claim gives it: a sentence, a pigment, an act of a market. */
@@ -37,10 +36,7 @@ function nodeAt(sheet: Sheet, path: string): { readonly node: unknown } | LostPa
   let node: unknown = sheet;
   for (const key of path.split(".")) {
     const member = memberAt(node, key);
-    if (member === undefined) {
-      const nearest = nearestWord(key, membersOf(node).keys());
-      return { lost: "figure", ...(nearest === undefined ? {} : { nearest }) };
-    }
+    if (member === undefined) return lost("figure", nearestWord(key, membersOf(node).keys()));
     node = member.value;
   }
   return { node };

@@ -95,7 +95,8 @@ export function pathParts(path: string): { readonly colour: string; readonly fig
     : { colour: path.slice(0, dot), figure: path.slice(dot + 1) };
 }
 
-function lost(what: LostPath["lost"], nearest: string | undefined): LostPath {
+/** @param nearest path or member that there is. */
+export function lost(what: LostPath["lost"], nearest: string | undefined): LostPath {
   return { lost: what, ...(nearest === undefined ? {} : { nearest }) };
 }
 

@@ -3,7 +3,7 @@ import type { Answer, Records } from "../records/records.ts";
 import { claimVerdict } from "./claim-verdict.ts";
 import { isPrivatePath } from "../sheet/figure-table.ts";
 import { pathParts, type FigureIndex } from "./figure-index.ts";
-import type { RecordRoot, RootsOf } from "./record-roots.ts";
+import { distinctRoots, type RecordRoot, type RootsOf } from "./record-roots.ts";
 import { newestRoot, type DatedRoot } from "./root-dates.ts";
 import type { Verdict } from "./verdict.ts";
 
@@ -40,7 +40,7 @@ export function heldAnswer(
           : "fact" in claim
             ? [claim.fact]
             : verdict.figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
-      const roots = distinct(paths.flatMap((path) => rootsOf(path)));
+      const roots = distinctRoots(paths.flatMap((path) => rootsOf(path)));
       const newest = newestRoot(roots, records);
       const isPrivate = paths.some((path) => isPrivatePath(pathParts(path).figure));
       return { ...verdict, paths, roots, isPrivate, ...(newest === undefined ? {} : { newest }) };
@@ -67,12 +67,4 @@ export function claimDiagnostics({ answer, claims }: FaultsOfAnswer): Diagnostic
           `newest record that it rests on: ${newest.root.kind} ${newest.root.slug}, ${newest.date}`),
     })),
   );
-}
-
-function distinct(roots: readonly RecordRoot[]): RecordRoot[] {
-  return [
-    ...new Map(
-      roots.map((root) => [`${root.kind}/${root.slug}/${root.field ?? ""}`, root]),
-    ).values(),
-  ];
 }

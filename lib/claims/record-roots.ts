@@ -54,6 +54,13 @@ export function recordRoots(index: FigureIndex, records: Records): RootsOf {
   }
 }
 
+/** Each root once. */
+export function distinctRoots(roots: Iterable<RecordRoot>): RecordRoot[] {
+  const found = new Map<string, RecordRoot>();
+  add(found, roots);
+  return [...found.values()];
+}
+
 function add(found: Map<string, RecordRoot>, roots: Iterable<RecordRoot>): void {
   for (const root of roots) found.set(`${root.kind}/${root.slug}/${root.field ?? ""}`, root);
 }

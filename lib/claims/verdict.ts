@@ -27,7 +27,7 @@ export interface Verdict {
 /** A number or range as a fault prints it. */
 export function plainText(value: unknown): string {
   if (typeof value === "number") return String(Number(value.toPrecision(4)));
-  if (Array.isArray(value)) return value.map(plainText).join(" to ");
+  if (Array.isArray(value)) return [...new Set(value.map(plainText))].join(" to ");
   return String(value);
 }
 

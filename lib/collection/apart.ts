@@ -68,7 +68,16 @@ function coloursApart(
     size: distance,
     ruling: differs
       ? statement(
-          { one: one.name, other: other.name, lighter, redder, yellower, distance },
+          {
+            one: one.name,
+            other: other.name,
+            a: one.amount.a,
+            b: one.amount.b,
+            lighter,
+            redder,
+            yellower,
+            distance,
+          },
           one.amount.L,
         )
       : { rule: "compared-within", values: { apart: distance, borne } },

@@ -1,6 +1,5 @@
-import { xyzToLab } from "../colorimetry/lab.ts";
-import { tristimulus } from "../colorimetry/tristimulus.ts";
 import type { Lab } from "../colorimetry/viewing.ts";
+import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { MasstoneNotations } from "../sheet/notations/notation-figures.ts";
@@ -32,7 +31,7 @@ export function comparedMasstone(
   const excluded = notations?.glossExcludedCurve;
   if (excluded !== undefined)
     return {
-      lab: xyzToLab(tristimulus(excluded, "D65/10"), "D65/10"),
+      lab: spectrumLab(excluded),
       gloss: "shut out",
       ...uncertainty,
     };

@@ -4,6 +4,9 @@ import type { StatementOf } from "../quantities/statement.ts";
 export interface PlacesApart {
   readonly one: string;
   readonly other: string;
+  /** Of the first: a yellow that has less of it is no bluer for that. */
+  readonly a: number;
+  readonly b: number;
   readonly lighter: number;
   readonly redder: number;
   readonly yellower: number;

@@ -128,7 +128,7 @@ function moduleHashes(inputs) {
 
 /** Beside its place first, then moved there whole: another process sees all of a bundle or none. */
 async function bundle(folder) {
-  const { build } = await import("esbuild");
+  const { build, stop } = await import("esbuild");
   const { outputFiles, metafile } = await build({
     absWorkingDir: PACKAGE_ROOT,
     metafile: true,
@@ -155,6 +155,8 @@ async function bundle(folder) {
     outExtension: { ".js": ".mjs" },
     logLevel: "silent",
   });
+  // Its process would stand beside the command's to the end, with 250 MB.
+  await stop();
   const made = `${folder}-${randomUUID()}`;
   mkdirSync(made, { recursive: true });
   try {

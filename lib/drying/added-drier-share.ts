@@ -4,7 +4,7 @@
  *
  * @source practice-drying : a rule of this project.
  */
-import type { Interval, Quantity } from "../quantities/interval.ts";
+import { spanning, type Interval, type Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { drierDose, type AddedDrier, type DrierMetal, type DrierRow } from "./added-drier.ts";
 import { inPart, signOf, type Contribution } from "./contribution.ts";
@@ -53,8 +53,7 @@ export function drierContributions(
 
 function actingFactor(factor: Interval, share: Quantity): Interval {
   if (typeof share === "number") return inPart(factor, share);
-  const [less, more] = [inPart(factor, share[0]), inPart(factor, share[1])];
-  return [Math.min(less[0], more[0]), Math.max(less[1], more[1])];
+  return spanning(share.map((end) => inPart(factor, end)));
 }
 
 function strength({ row, share }: { readonly row: DrierRow; readonly share: number }): number {

@@ -6,8 +6,9 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { at } from "../quantities/at.ts";
-import { ends, type Interval, type Quantity } from "../quantities/interval.ts";
+import { ends, spanning, type Interval, type Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
+import { requireDays } from "./drying-class.ts";
 
 /** How far [1] a trial is trusted either way once its paint is mixed with another. */
 export const TRIAL_SPREAD = 1.25;
@@ -66,11 +67,7 @@ export function daysOfParts(parts: readonly PartAlone[]): DaysOfParts {
 }
 
 function together(days: readonly Interval[], weights: readonly (readonly number[])[]): Interval {
-  if (weights.length === 0)
-    return [
-      Math.min(...days.map(([earlier]) => earlier)),
-      Math.max(...days.map(([, later]) => later)),
-    ];
+  if (weights.length === 0) return spanning(days);
   const corners = weights.flatMap((one) =>
     ([0, 1] as const).map((end) =>
       days.reduce((product, ownDays, i) => product * ownDays[end] ** at(one, i), 1),
@@ -93,9 +90,7 @@ function weightings(parts: readonly PartAlone[]): number[][] {
 }
 
 function requirePart({ touchDryDays, massFraction, fullFromMassFraction }: PartAlone): void {
-  for (const days of ends(touchDryDays))
-    if (!(days > 0 && days < Infinity))
-      throw domainError("days to touch dry", days, "0 < days < Infinity");
+  requireDays(touchDryDays);
   if (massFraction !== undefined && !(massFraction >= 0 && massFraction <= 1))
     throw domainError("share of the dry pigment", massFraction, "0 <= share <= 1");
   if (!(fullFromMassFraction > 0 && fullFromMassFraction <= 1))

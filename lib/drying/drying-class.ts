@@ -54,10 +54,7 @@ export interface DryingClassRuling {
  */
 export function dryingClassRuling(touchDryDays: Quantity): DryingClassRuling {
   const [earlier, later] = ends(touchDryDays);
-  for (const days of [earlier, later]) {
-    if (!(days > 0 && days < Infinity))
-      throw domainError("days to touch dry", days, "0 < days < Infinity");
-  }
+  requireDays(touchDryDays);
   const decidedAt = midpoint(touchDryDays);
   const limit = limitOf(decidedAt);
   const first = DRYING_LIMITS.indexOf(limitOf(earlier));
@@ -80,6 +77,14 @@ export function dryingClassRuling(touchDryDays: Quantity): DryingClassRuling {
       source: "practice-drying",
     },
   };
+}
+
+/** @throws RangeError unless each end is a finite number above 0. */
+export function requireDays(touchDryDays: Quantity): void {
+  for (const days of ends(touchDryDays)) {
+    if (!(days > 0 && days < Infinity))
+      throw domainError("days to touch dry", days, "0 < days < Infinity");
+  }
 }
 
 function limitOf(days: number): DryingLimit {

@@ -21,7 +21,7 @@ export interface NotedPigment {
   readonly name: string;
   /** Undefined when the parts are not recorded: then nothing is said of it. */
   readonly massFraction?: number | undefined;
-  readonly notes: readonly DryingNoteRow[];
+  readonly notes?: readonly DryingNoteRow[] | undefined;
 }
 
 export type NoteStatement = StatementOf<
@@ -46,7 +46,7 @@ export function noteStatements(
   note: DryingNote,
   pigments: readonly NotedPigment[],
 ): NoteStatement[] {
-  return pigments.flatMap(({ name, massFraction, notes }) =>
+  return pigments.flatMap(({ name, massFraction, notes = [] }) =>
     notes
       .filter((row) => row.note === note && (massFraction ?? 0) >= row.fromMassFraction)
       .map(({ source }) => ({

@@ -78,10 +78,7 @@ export function filmHealthStatements(
   const yellowing = yellowingStatement(film.oils, oils);
   return [
     ...film.pigments.flatMap((pigment) => pigmentStatements(pigment, filmHealth)),
-    ...noteStatements(
-      "skins-and-stays-soft",
-      film.pigments.map(({ notes = [], ...pigment }) => ({ ...pigment, notes })),
-    ),
+    ...noteStatements("skins-and-stays-soft", film.pigments),
     ...(yellowing === undefined ? [] : [yellowing]),
     ...mediumStatements(film.mediums ?? [], "yellowing"),
     ...drierWarnings(film.addedDriers ?? [], driers),

@@ -13,7 +13,7 @@
  *
  * @source practice-drying : a rule of this project.
  */
-import type { Interval } from "../quantities/interval.ts";
+import { spanning, type Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import type { ChemistryRow, DryingCause } from "./chemistry-drying.ts";
 import { inPart, ratio, signOf, type Contribution } from "./contribution.ts";
@@ -115,11 +115,7 @@ function unweighed(
   parts: readonly ChemicalPart[],
   factors: readonly Interval[],
 ): Contribution<PigmentStatement> {
-  const factor: Interval = [
-    Math.min(...factors.map(([least]) => least)),
-    Math.max(...factors.map(([, most]) => most)),
-  ];
-  const days = parts.map(({ chemistry }) => chemistry.daysInLinseed);
+  const factor = spanning(factors);
   return {
     sign: signOf(factor),
     factor,
@@ -127,10 +123,7 @@ function unweighed(
       rule: "pigment-parts-not-recorded",
       values: {
         pigments: parts.map(({ name }) => name),
-        daysInLinseed: [
-          Math.min(...days.map(([earlier]) => earlier)),
-          Math.max(...days.map(([, later]) => later)),
-        ],
+        daysInLinseed: spanning(parts.map(({ chemistry }) => chemistry.daysInLinseed)),
         factor,
       },
       standing: "estimated",

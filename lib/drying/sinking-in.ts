@@ -43,8 +43,9 @@ export function sinkingInStatements({
   reducedPvc,
   measured,
 }: ExpectedFinish): SinkingStatement[] {
-  const [glossiest, dullest] = [spans[0], spans.at(-1)];
-  if (glossiest === undefined || dullest === undefined) return [];
+  const [glossiest] = spans;
+  if (glossiest === undefined) return [];
+  const dullest = spans.at(-1) ?? glossiest;
   if (glossiest === "gloss" && dullest === "matte") return [];
   if (measured !== undefined && stepsBetween(spans, measured) >= DISBELIEVED_FROM) return [];
   const evidence = { standing: "estimated", source: "practice-drying" } as const;

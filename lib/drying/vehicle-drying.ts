@@ -1,6 +1,6 @@
 /** What the oil itself does to drying. */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Interval } from "../quantities/interval.ts";
+import { spanning, type Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { inPart, ratio, signOf, type Contribution } from "./contribution.ts";
 import { linseedDays, oilRow, OILS, type Oil, type OilPart, type OilRow } from "./oils.ts";
@@ -42,13 +42,7 @@ export function oilContributions(
   const acting = 1 - (1 - BESIDE_SLOW_PIGMENT) * slowing;
   if (oils.length === 0) {
     const factors = rows.map(({ touchDryDays }) => ratio(touchDryDays, linseedDays(rows)));
-    const factor = inPart(
-      [
-        Math.min(...factors.map(([lower]) => lower)),
-        Math.max(...factors.map(([, upper]) => upper)),
-      ],
-      acting,
-    );
+    const factor = inPart(spanning(factors), acting);
     return [
       {
         sign: signOf(factor),

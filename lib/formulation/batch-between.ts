@@ -1,5 +1,5 @@
 /** A batch whose oil or densities are estimates: from the least to the most that it can come to. For a sheet's reckoner in the browser. */
-import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
+import { ends, spanning, type Quantity, type Interval } from "../quantities/interval.ts";
 import { batch, type Batch, type BatchSize } from "./batch.ts";
 import { at, certain } from "../quantities/at.ts";
 
@@ -51,10 +51,7 @@ export function batchBetween(recipe: SpannedRecipe, size: BatchSize, tubeMl: num
   ];
   const batches = corners(estimates).map((values) => batchAt(recipe, values, size, tubeMl));
   const over = (pick: (one: Batch) => Quantity): Quantity => {
-    const [lower, upper] = [
-      Math.min(...batches.map((one) => ends(pick(one))[0])),
-      Math.max(...batches.map((one) => ends(pick(one))[1])),
-    ];
+    const [lower, upper] = spanning(batches.map((one) => ends(pick(one))));
     return lower === upper ? lower : [lower, upper];
   };
   return {

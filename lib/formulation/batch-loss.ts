@@ -3,7 +3,7 @@
  *
  * @source practice-formulation : an estimate, to be overridden by the workshop's own weighings.
  */
-import type { Interval } from "../quantities/interval.ts";
+import { spanning, type Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import type { Dispersion } from "./dispersion.ts";
 
@@ -36,10 +36,7 @@ export function batchLoss(dispersion: Dispersion | undefined): BatchLossRuling {
   const rows = BATCH_LOSSES.filter(
     (row) => dispersion === undefined || row.dispersion === dispersion,
   );
-  const fraction: Interval = [
-    Math.min(...rows.map((row) => row.fraction[0])),
-    Math.max(...rows.map((row) => row.fraction[1])),
-  ];
+  const fraction = spanning(rows.map((row) => row.fraction));
   const [row] = rows;
   const rule = dispersion === undefined || row === undefined ? "loss-on-slab-or-mill" : row.rule;
   return {

@@ -90,7 +90,7 @@ export function batch(recipe: BatchRecipe, size: BatchSize): Batch {
   const additions = recipe.additions.map(({ name, percent, of, pricePerKg }) => ({
     name,
     pricePerKg,
-    massG: ((of === "oil" ? oilG : pigmentG) * percent) / 100,
+    massG: additionG({ percent, of }, pigmentG, oilG),
   }));
   const pigments = recipe.pigments.map(({ name, massFraction, pricePerKg }) => ({
     name,
@@ -155,10 +155,7 @@ function pigmentMassG(
 /** Paint [g] that comes of one gram of pigment with its oil and additions. */
 function massOfOneGramOfPigmentG({ oilIndexGPer100g, additions }: BatchRecipe): number {
   const oilG = oilIndexGPer100g / 100;
-  return additions.reduce(
-    (total, { percent, of }) => total + ((of === "oil" ? oilG : 1) * percent) / 100,
-    1 + oilG,
-  );
+  return additions.reduce((total, addition) => total + additionG(addition, 1, oilG), 1 + oilG);
 }
 
 /** Paint [ml] that comes of one gram of pigment with its oil and additions; undefined where a density is not known. */
@@ -173,9 +170,9 @@ function volumeOfOneGramOfPigmentMl(recipe: BatchRecipe): number | undefined {
       densityGPerCm3,
     })),
     { massG: oilG, densityGPerCm3: oil.densityGPerCm3 },
-    ...additions.map(({ percent, of, densityGPerCm3 }) => ({
-      massG: ((of === "oil" ? oilG : 1) * percent) / 100,
-      densityGPerCm3,
+    ...additions.map((addition) => ({
+      massG: additionG(addition, 1, oilG),
+      densityGPerCm3: addition.densityGPerCm3,
     })),
   ];
   let volumeMl = 0;
@@ -184,6 +181,14 @@ function volumeOfOneGramOfPigmentMl(recipe: BatchRecipe): number | undefined {
     volumeMl += massG / densityGPerCm3;
   }
   return volumeMl;
+}
+
+function additionG(
+  { percent, of }: Pick<BatchAddition, "percent" | "of">,
+  pigmentG: number,
+  oilG: number,
+): number {
+  return ((of === "oil" ? oilG : pigmentG) * percent) / 100;
 }
 
 function weighing({ name, massG }: Weighing): Weighing {

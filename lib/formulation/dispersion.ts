@@ -5,7 +5,7 @@
  * @source practice-formulation : the factors are an estimate.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Interval } from "../quantities/interval.ts";
+import { spanning, type Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import type { ParticleClass } from "./particle-class.ts";
 import { requireOpenFraction, requirePositive } from "./required-domain.ts";
@@ -57,10 +57,7 @@ export function dispersionFactorRuling(
     (row) =>
       row.particle === particle && (dispersion === undefined || row.dispersion === dispersion),
   );
-  const factor: Interval = [
-    Math.min(...rows.map((row) => row.factor[0])),
-    Math.max(...rows.map((row) => row.factor[1])),
-  ];
+  const factor = spanning(rows.map((row) => row.factor));
   const evidence = { standing: "estimated", source: "practice-formulation" } as const;
   return {
     factor,

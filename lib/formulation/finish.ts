@@ -7,10 +7,10 @@
  * @source practice-formulation : the limits are an estimate.
  * @source hansen-lowinger-sadoff-1993 : matte and paler, abruptly, once voids open.
  */
-import { domainError } from "../diagnostics/diagnostic.ts";
-import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
+import { midpoint, type Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { certain } from "../quantities/at.ts";
+import { positiveEnds } from "./required-domain.ts";
 
 /** Glossiest first. */
 export const FINISHES = ["gloss", "semi-gloss", "satin", "matte"] as const;
@@ -71,11 +71,8 @@ export interface FinishRuling {
  * @example finishRuling(0.86).finish // "gloss"
  */
 export function finishRuling(lambda: Quantity, lambdaOpened: Quantity = lambda): FinishRuling {
-  const [lower, upper] = ends(lambda);
-  for (const end of [lower, upper, ...ends(lambdaOpened)]) {
-    if (!(end > 0 && end < Infinity))
-      throw domainError("reduced PVC", end, "0 < reduced PVC < Infinity");
-  }
+  const [lower, upper] = positiveEnds("reduced PVC", lambda, "");
+  const [, upperOpened] = positiveEnds("reduced PVC", lambdaOpened, "");
   const { finish, rule } = limitOf(midpoint(lambda));
   const spans = FINISHES.slice(
     FINISHES.indexOf(limitOf(lower).finish),
@@ -91,7 +88,7 @@ export function finishRuling(lambda: Quantity, lambdaOpened: Quantity = lambda):
       spans,
       reason: { rule: "finish-not-told", values: { reducedPvc: lambda }, ...evidence },
     };
-  const opened = limitOf(ends(lambdaOpened)[1]);
+  const opened = limitOf(upperOpened);
   return {
     finish,
     spans,

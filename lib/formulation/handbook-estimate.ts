@@ -1,5 +1,5 @@
 /** What a handbook expects of a pigment, by Colour Index generic name and, where that is not enough, by kind. */
-import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
+import { spanning, type Quantity, type Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
@@ -51,22 +51,19 @@ export function handbookEstimate(
   const rows = ofKind(known, pigment.kind);
   const [first] = rows;
   if (first === undefined) return undefined;
-  const spread = rows.map(({ figure }) =>
-    typeof figure === "number"
-      ? ([figure * (1 - LOT_SPREAD), figure * (1 + LOT_SPREAD)] as const)
-      : ends(figure),
+  const estimate = spanning(
+    rows.map(({ figure }): Interval =>
+      typeof figure === "number" ? [figure * (1 - LOT_SPREAD), figure * (1 + LOT_SPREAD)] : figure,
+    ),
   );
-  const estimate: Interval = [
-    Math.min(...spread.map(([lower]) => lower)),
-    Math.max(...spread.map(([, upper]) => upper)),
-  ];
   return {
     estimate,
     rows,
     reason: {
       rule: "handbook-range",
       standing: "estimated",
-      source: weakestSource(rows),
+      // A recalled row makes the whole range recalled.
+      source: (rows.find(({ source }) => source === "memory-formulation") ?? first).source,
       values: {
         colourIndexName: pigment.colourIndexName,
         kinds: rows.map((row) => row.kind),
@@ -79,13 +76,4 @@ export function handbookEstimate(
 function ofKind(rows: readonly HandbookRow[], kind: string | undefined): readonly HandbookRow[] {
   const narrowed = rows.filter((row) => row.kind === kind);
   return narrowed.length === 0 ? rows : narrowed;
-}
-
-/** A recalled row makes the whole range recalled. */
-function weakestSource(rows: readonly HandbookRow[]): SourceKey {
-  return (
-    rows.find((row) => row.source === "memory-formulation")?.source ??
-    rows[0]?.source ??
-    "memory-formulation"
-  );
 }

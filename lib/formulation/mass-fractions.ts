@@ -1,6 +1,6 @@
 /** Parts of a colour's pigments, as a record gives them, to shares of the dry pigment by mass. */
-import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Complaint } from "../diagnostics/complaint.ts";
+import { requirePositive } from "./required-domain.ts";
 
 /** How far written shares may stray from a whole by their own rounding. */
 const WRITTEN_SUM_TOLERANCE = 0.005;
@@ -17,7 +17,7 @@ export function massFractions(parts: readonly (number | undefined)[]): number[] 
   const given: number[] = [];
   for (const part of parts) {
     if (part === undefined) return undefined;
-    if (!(part > 0 && part < Infinity)) throw domainError("part", part, "0 < part < Infinity");
+    requirePositive("part", part, "");
     given.push(part);
   }
   const whole = given.reduce((total, part) => total + part, 0);

@@ -1,5 +1,6 @@
 /** Density of a paint as lots of it were weighed, beside what follows from its parts. */
 import { ends, type Quantity } from "../quantities/interval.ts";
+import { median } from "../quantities/median.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { requirePositive } from "./required-domain.ts";
 
@@ -24,9 +25,7 @@ export type DensityStatement = StatementOf<
 export function measuredDensity(lots: readonly number[]): MeasuredDensity {
   if (lots.length === 0) throw new RangeError("No lot was weighed; right would be at least one");
   for (const density of lots) requirePositive("density of a lot", density, "g/cm3");
-  const sorted = lots.toSorted((one, other) => one - other);
-  const middle = sorted.slice((sorted.length - 1) >> 1, (sorted.length >> 1) + 1);
-  const densityGPerCm3 = middle.reduce((sum, one) => sum + one, 0) / middle.length;
+  const densityGPerCm3 = median(lots);
   if (lots.length === 1) return { densityGPerCm3 };
   const mean = lots.reduce((sum, one) => sum + one, 0) / lots.length;
   const squares = lots.reduce((sum, one) => sum + (one - mean) ** 2, 0);

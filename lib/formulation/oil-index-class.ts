@@ -9,10 +9,10 @@
  *
  * @source practice-formulation : an estimate; church-1915 for where the pigments lie.
  */
-import { domainError } from "../diagnostics/diagnostic.ts";
-import { ends, type Quantity } from "../quantities/interval.ts";
+import type { Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { certain } from "../quantities/at.ts";
+import { positiveEnds } from "./required-domain.ts";
 
 export type OilIndexClass = "very low" | "low" | "medium" | "high" | "very high";
 
@@ -114,11 +114,7 @@ export function oilIndexRuling(
   oilIndexGPer100g: Quantity,
   own: readonly OwnPigment[] = [],
 ): OilIndexRuling {
-  const [lower, upper] = ends(oilIndexGPer100g);
-  for (const end of [lower, upper]) {
-    if (!(end > 0 && end < Infinity))
-      throw domainError("oil index", end, "0 < oil index < Infinity g/100 g");
-  }
+  const [lower, upper] = positiveEnds("oil index", oilIndexGPer100g, "g/100 g");
   const decidedAt = lower === upper ? lower : Math.sqrt(lower * upper);
   const limit = limitOf(decidedAt);
   const first = OIL_INDEX_LIMITS.indexOf(limitOf(lower));

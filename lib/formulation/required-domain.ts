@@ -1,9 +1,17 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
+import { ends, type Interval, type Quantity } from "../quantities/interval.ts";
 
 /** @throws RangeError unless the value is a finite number above 0; `named` is the sentence's subject, `unit` its unit. */
 export function requirePositive(named: string, value: number, unit: string): void {
   if (!(value > 0 && value < Infinity))
     throw domainError(named, value, `0 < ${named} < Infinity ${unit}`.trim());
+}
+
+/** Both ends of a quantity. @throws RangeError unless each is a finite number above 0. */
+export function positiveEnds(named: string, quantity: Quantity, unit: string): Interval {
+  const both = ends(quantity);
+  for (const end of both) requirePositive(named, end, unit);
+  return both;
 }
 
 /** @throws RangeError unless the value lies in 0-1, both ends open: a concentration of nothing, or of nothing else, is no paint. */

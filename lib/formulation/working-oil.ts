@@ -10,9 +10,9 @@
  *
  * @source church-1915 ; practice-formulation
  */
-import { domainError } from "../diagnostics/diagnostic.ts";
-import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
+import type { Quantity, Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
+import { positiveEnds, requirePositive } from "./required-domain.ts";
 
 /** Oil index over oil absorption [1]. */
 export const WORKING_OIL_RATIO: Interval = [1.1, 2];
@@ -45,15 +45,6 @@ export interface WorkingOilEstimate {
   readonly reason: WorkingOilStatement;
 }
 
-function requirePositiveEnds(named: string, quantity: Quantity): Interval {
-  const [lower, upper] = ends(quantity);
-  for (const end of [lower, upper]) {
-    if (!(end > 0 && end < Infinity))
-      throw domainError(named, end, `0 < ${named} < Infinity g/100 g`);
-  }
-  return [lower, upper];
-}
-
 /**
  * Oil index [g/100 g] expected of a pigment from its rub-out figure.
  * @param oilAbsorptionGPer100g [g/100 g], > 0, or an estimate's ends.
@@ -61,7 +52,7 @@ function requirePositiveEnds(named: string, quantity: Quantity): Interval {
  * @example estimatedOilIndex(20).estimate // [22, 40]
  */
 export function estimatedOilIndex(oilAbsorptionGPer100g: Quantity): WorkingOilEstimate {
-  const [lower, upper] = requirePositiveEnds("oil absorption", oilAbsorptionGPer100g);
+  const [lower, upper] = positiveEnds("oil absorption", oilAbsorptionGPer100g, "g/100 g");
   const [least, most] = WORKING_OIL_RATIO;
   return {
     estimate: [lower * least, upper * most],
@@ -80,7 +71,7 @@ export function estimatedOilIndex(oilAbsorptionGPer100g: Quantity): WorkingOilEs
  * @example estimatedOilAbsorption(40).estimate // [20, 36.36]
  */
 export function estimatedOilAbsorption(oilIndexGPer100g: Quantity): WorkingOilEstimate {
-  const [lower, upper] = requirePositiveEnds("oil index", oilIndexGPer100g);
+  const [lower, upper] = positiveEnds("oil index", oilIndexGPer100g, "g/100 g");
   const [least, most] = WORKING_OIL_RATIO;
   return {
     estimate: [lower / most, upper / least],
@@ -103,9 +94,9 @@ export function workingOilContradiction(
   oilIndexGPer100g: number,
   oilAbsorptionGPer100g: number,
 ): WorkingOilStatement | undefined {
-  const [oilIndex] = requirePositiveEnds("oil index", oilIndexGPer100g);
-  const [oilAbsorption] = requirePositiveEnds("oil absorption", oilAbsorptionGPer100g);
-  const ratio = oilIndex / oilAbsorption;
+  requirePositive("oil index", oilIndexGPer100g, "g/100 g");
+  requirePositive("oil absorption", oilAbsorptionGPer100g, "g/100 g");
+  const ratio = oilIndexGPer100g / oilAbsorptionGPer100g;
   const [least, most] = WORKING_OIL_REACH;
   if (ratio >= least && ratio <= most) return undefined;
   return {

@@ -20,6 +20,7 @@ import { codeOf } from "../diagnostics/error-code.ts";
 import { contentHash } from "./content-hash.ts";
 import { makeCacheFolder } from "./kept-file.ts";
 import { keptSeal } from "./kept-seal.ts";
+import { lean } from "./lean-value.ts";
 import { isJson } from "./part-hashes.ts";
 import type { WorkCache } from "./work-cache.ts";
 
@@ -79,7 +80,7 @@ export function keptValue<V>(cache: WorkCache | undefined, origin: Origin, made:
   const key = keyOf(cache, origin);
   if (cache === undefined || key === undefined) return made();
   const found = readResult(cache, key);
-  if (found !== undefined) return deserialize(found) as V;
+  if (found !== undefined) return lean(deserialize(found) as V);
   const value = made();
   writeResult(cache, key, serialize(value));
   return value;

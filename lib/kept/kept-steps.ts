@@ -13,8 +13,10 @@ import {
   writeValue,
   type Origin,
 } from "./kept-result.ts";
+import { lean } from "./lean-value.ts";
+import { namesByOwner } from "./names-by-owner.ts";
 import { partText, textHash, type PartHashes } from "./part-hashes.ts";
-import { noteReadAgain, readBy } from "./reads.ts";
+import { noteReadAgain, readBy, type ReadNames } from "./reads.ts";
 import { hasRead, stepBook, type KeptStep, type StepBook } from "./step-book.ts";
 import type { WorkCache } from "./work-cache.ts";
 
@@ -51,7 +53,7 @@ export interface KeptSteps {
   /** @param names of all parts that it read. @param identity tells the value from every other; the value can be cloned. @param sooner of the value, to be known without reading it. */
   readonly keep: (
     step: Step,
-    names: Iterable<string>,
+    names: ReadNames,
     identity: string,
     value: () => unknown,
     sooner?: unknown,
@@ -60,7 +62,7 @@ export interface KeptSteps {
   readonly last: (step: Step) => unknown;
   readonly keepLast: (step: Step, value: unknown) => void;
   /** What parts of such names are now. @param before of an earlier time: of owners that are as they were then it is known. */
-  readonly partsOf: (names: Iterable<string>, before?: PartsRead) => PartsRead;
+  readonly partsOf: (names: ReadNames, before?: PartsRead) => PartsRead;
   /** The same with what their owners are now, where all of them, and what every step may read, are as they were. */
   readonly stillAs: (parts: PartsRead) => PartsRead | undefined;
   /** Keep what was taken of many for the next build. */
@@ -73,12 +75,6 @@ export interface KeptSteps {
 export function madeStep<V>(steps: KeptSteps | undefined, step: Step, made: () => V): V {
   return steps === undefined ? made() : steps.made(step, made);
 }
-
-/** Members of which a step reads the same are named one by one up to so many; past that it is said to read all. */
-const MOST_NAMED = 12;
-const EVERY = "*";
-/** Pages read much the same: of so many names it is remembered whose they are. */
-const MOST_OWNED = 50_000;
 
 /**
  * @param always what every step may read without noting it.
@@ -101,26 +97,10 @@ export function keptSteps(
     known.set(list, hash);
     return hash;
   };
-  const owners = new Map<string, string>();
-  const beginnings = new Map<string, string[]>();
-  for (const list of withMembers)
-    beginnings.set(list.charAt(0), [...(beginnings.get(list.charAt(0)) ?? []), `${list}/`]);
-  const ownerIn = (name: string): string => {
-    const owner = owners.get(name) ?? ownerOf(name, beginnings);
-    if (owners.size >= MOST_OWNED) owners.clear();
-    owners.set(name, owner);
-    return owner;
-  };
-  const partsOf = (read: Iterable<string>, before: PartsRead = []): PartsRead => {
+  const byOwner = namesByOwner(withMembers);
+  const partsOf = (read: ReadNames, before: PartsRead = []): PartsRead => {
     const earlier = new Map(before.map((part) => [part[0], part]));
-    const owned = new Map<string, string[]>([["", []]]);
-    for (const name of widened(read, ownerIn)) {
-      const owner = ownerIn(name);
-      const own = owned.get(owner);
-      if (own === undefined) owned.set(owner, [name]);
-      else own.push(name);
-    }
-    return [...owned].map(([owner, own]) => {
+    return [...byOwner(read)].map(([owner, own]) => {
       const names = lists.once(own);
       if (owner === "") return [owner, "", textHash([alike, hashOf(names)]), names];
       const identity = hashes.identityOf(owner) ?? "";
@@ -193,7 +173,7 @@ export function keptSteps(
         sooner,
         value: () => {
           const bytes = readResult(cache, valueKey(identity));
-          return bytes === undefined ? undefined : (deserialize(bytes) as unknown);
+          return bytes === undefined ? undefined : lean(deserialize(bytes) as unknown);
         },
       };
     },
@@ -245,35 +225,4 @@ function areSame(one: readonly string[], other: readonly string[]): boolean {
 
 function valueKey(identity: string): string {
   return contentHash(["a value", identity]).toString("hex");
-}
-
-/** Names with those put together that many members have: `sheets/EVERY/sheet/name`. */
-function widened(names: Iterable<string>, ownerIn: (name: string) => string): string[] {
-  const alone: string[] = [];
-  const shared = new Map<string, string[]>();
-  for (const name of names) {
-    const owner = ownerIn(name);
-    if (owner === "") alone.push(name);
-    else {
-      const every = `${listOf(owner)}/${EVERY}/${name.slice(owner.length + 1)}`;
-      const own = shared.get(every);
-      if (own === undefined) shared.set(every, [name]);
-      else own.push(name);
-    }
-  }
-  const put = [...shared].flatMap(([every, own]) => (own.length > MOST_NAMED ? [every] : own));
-  return [...alone, ...put].sort();
-}
-
-/** The member that a part belongs to, or every member; the empty name for what is none of a member. @param beginnings of names of members, by their first letter: of a large range more names are asked for than are remembered. */
-function ownerOf(name: string, beginnings: ReadonlyMap<string, readonly string[]>): string {
-  const list = beginnings.get(name.charAt(0))?.find((one) => name.startsWith(one));
-  if (list === undefined) return "";
-  const end = name.indexOf("/", list.length);
-  const owner = end === -1 ? name : name.slice(0, end);
-  return owner.endsWith("/#") || owner.endsWith("/?") ? "" : owner;
-}
-
-function listOf(owner: string): string {
-  return owner.slice(0, owner.lastIndexOf("/"));
 }

@@ -8,26 +8,26 @@
  * Names of what was read. Those of a value that many pieces of work share stand in it once and are
  * not copied into each of them: of a large range that would grow with its square.
  */
-class ReadNames implements Iterable<string> {
-  readonly #own = new Set<string>();
-  readonly #lists = new Set<readonly string[]>();
-  readonly #shared = new Set<ReadNames>();
+export class ReadNames implements Iterable<string> {
+  readonly own = new Set<string>();
+  readonly lists = new Set<readonly string[]>();
+  readonly shared = new Set<ReadNames>();
 
   add(name: string): void {
-    this.#own.add(name);
+    this.own.add(name);
   }
 
   addList(names: readonly string[]): void {
-    this.#lists.add(names);
+    this.lists.add(names);
   }
 
   addAll(names: ReadNames): void {
-    this.#shared.add(names);
+    this.shared.add(names);
   }
 
   /** How many names are held here and nowhere else. */
   get held(): number {
-    return this.#own.size + this.#lists.size + this.#shared.size;
+    return this.own.size + this.lists.size + this.shared.size;
   }
 
   /** Each name once. */
@@ -35,8 +35,8 @@ class ReadNames implements Iterable<string> {
     const told = new Set<string>();
     const visited = new Set<ReadNames>([this]);
     for (const names of visited) {
-      for (const shared of names.#shared) visited.add(shared);
-      for (const some of [names.#own, ...names.#lists])
+      for (const shared of names.shared) visited.add(shared);
+      for (const some of [names.own, ...names.lists])
         for (const name of some) {
           if (told.has(name)) continue;
           told.add(name);

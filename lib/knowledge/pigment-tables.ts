@@ -5,7 +5,7 @@ import type { BlackOrigin } from "../formulation/black-origin.ts";
 import type { HandbookRow } from "../formulation/handbook-estimate.ts";
 import { PIGMENT_NATURES } from "../hazard/studio/pigment-nature.ts";
 import { EXPECTED_OPACITIES } from "../optics/films/expected-opacity.ts";
-import { EXPECTATION_WORDS } from "../permanence/expected-lightfastness.ts";
+import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { AGENTS, EFFECTS, SHIELDINGS } from "../permanence/sensitivity.ts";
 import type { TraditionalName } from "../permanence/traditional-names.ts";
 import type { Quantity } from "../quantities/interval.ts";
@@ -22,6 +22,8 @@ import type { EvidencedRow, TableForm } from "./loaded-table.ts";
 
 /** "PB 15:3": usage and hue, number, and the suffix of a variant. */
 export const COLOUR_INDEX_NAME = /^[PN](?:Bk|Br|B|G|M|O|R|V|W|Y) \d{1,3}(?::\d)?$/;
+
+const expectation = z.enum(EXPECTATIONS.map((row) => row.expectation));
 
 /** Colour Index names, or chemical classes of pigments.csv: a row stands for all that it lists. */
 const pigments = listCell(z.string().min(1));
@@ -114,8 +116,8 @@ export const PIGMENT_TABLES = {
   chemistries: pigmentTable("drying/pigment-chemistry.csv", { chemistry: z.enum(CHEMISTRIES) }),
   lightfastness: pigmentTable("permanence/expected-lightfastness.csv", {
     kinds: wording,
-    masstone: z.enum(EXPECTATION_WORDS),
-    tint: z.enum(EXPECTATION_WORDS),
+    masstone: expectation,
+    tint: expectation,
     tintSource: evidence.source.optional(),
   }),
   traditionalNames: {

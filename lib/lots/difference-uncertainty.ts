@@ -1,10 +1,8 @@
 /** How far a difference of two readings may be off: by the noise of each, or what the workshop's replicates show. */
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { HAND_HELD_NOISE, tiltAt, type ReadingNoise } from "../colorimetry/reading-noise.ts";
-import { xyzToLab } from "../colorimetry/lab.ts";
-import { tristimulus } from "../colorimetry/tristimulus.ts";
+import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import type { Measurement } from "../optics/fit/measurement.ts";
-import { labOfReading } from "./let-down-absorption.ts";
 import { TELLING_DEGREES, type ReplicateSpread } from "./replicate-spread.ts";
 
 /** A reading with the day of the calibration that it was read under, YYYY-MM-DD, where that is known. */
@@ -74,8 +72,8 @@ function calibrationVariance(reading: Measurement): number {
 /** How far a change of its reflectance moves a reading's colour [Delta-E00]. */
 function movedBy(reading: Measurement, change: (R: number, i: number) => number): number {
   const { grid, values } = reading.spectrum;
-  const spectrum = { grid, values: values.map((R, i) => Math.max(change(R, i), 0)) };
-  return deltaE00(labOfReading(reading), xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10"));
+  const changed = values.map((R, i) => Math.max(change(R, i), 0));
+  return deltaE00(spectrumLab({ grid, values }), spectrumLab({ grid, values: changed }));
 }
 
 /** Relative standard uncertainty of K/S of a reading [1], where it absorbs most. @source kubelka-munk-1931 */

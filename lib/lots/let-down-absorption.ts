@@ -2,9 +2,8 @@ import { absorptionScatteringRatio, masstoneReflectance } from "../optics/kubelk
 import type { Measurement, SurfaceConstants } from "../optics/fit/measurement.ts";
 import { internalReflectances } from "../optics/surface/measurement-in-geometry.ts";
 import { measuredReflectance } from "../optics/surface/surface.ts";
-import { xyzToLab } from "../colorimetry/lab.ts";
-import { tristimulus } from "../colorimetry/tristimulus.ts";
 import type { Lab } from "../colorimetry/viewing.ts";
+import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import type { WavelengthGrid } from "../quantities/spectrum.ts";
 
 /** Darker than any paint film [1]: keeps K/S finite where a reading shows nothing. */
@@ -28,12 +27,7 @@ export function labOfAbsorption(
   const values = absorption.map((ratio) =>
     measuredReflectance(masstoneReflectance(Math.max(ratio, 0)), geometry, surface),
   );
-  return xyzToLab(tristimulus({ grid, values }, "D65/10"), "D65/10");
-}
-
-/** The Lab (D65, 10 degrees) of a reading as it is. */
-export function labOfReading({ spectrum }: Measurement): Lab {
-  return xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10");
+  return spectrumLab({ grid, values });
 }
 
 /** How all readings of one comparison were taken. */

@@ -1,4 +1,5 @@
 /** A lot beside its standard, reading against reading, and figure against figure. */
+import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import type { Geometry, Measurement } from "../optics/fit/measurement.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
@@ -11,7 +12,6 @@ import {
   type WorkshopSpread,
 } from "./difference-uncertainty.ts";
 import { judged, worstVerdict, type Judged, type Tolerances, type Verdict } from "./judgement.ts";
-import { labOfReading } from "./let-down-absorption.ts";
 import { lotStrength, type LotStrength } from "./lot-strength.ts";
 import { commonBench, onBench } from "./read-alike.ts";
 
@@ -157,7 +157,7 @@ function comparedLetDown(
   );
   if (bench === undefined || of === undefined || own === undefined)
     return notReadAlike("let-down", pair.of.reading, pair.lot.reading);
-  const difference = differenceParts(labOfReading(of), labOfReading(own));
+  const difference = differenceParts(spectrumLab(of.spectrum), spectrumLab(own.spectrum));
   const elsewhere = inAnotherWhite(standard, pair, difference.deltaE00);
   if (elsewhere !== undefined) return elsewhere;
   const strength = lotStrength(of, own, white && onBench(white, bench), bench);
@@ -259,7 +259,7 @@ function masstoneDifference(
 function readDifference(standard: LotReading, lot: LotReading): DifferenceParts | undefined {
   const bench = commonBench(standard, lot);
   const [one, other] = [standard, lot].map((reading) => bench && onBench(reading, bench));
-  return one && other && differenceParts(labOfReading(one), labOfReading(other));
+  return one && other && differenceParts(spectrumLab(one.spectrum), spectrumLab(other.spectrum));
 }
 
 function inAnotherWhite(

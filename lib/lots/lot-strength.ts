@@ -1,11 +1,12 @@
 /** Tinting strength of a lot beside its standard, both let down alike in one white. */
 import { summationWeights } from "../colorimetry/summation-weights.ts";
+import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Measurement } from "../optics/fit/measurement.ts";
 import { at } from "../quantities/at.ts";
 import { sameGrid, wavelengthNm, type WavelengthGrid } from "../quantities/spectrum.ts";
 import { differenceParts, type DifferenceParts } from "./difference-parts.ts";
-import { absorptionOf, labOfAbsorption, labOfReading, type Bench } from "./let-down-absorption.ts";
+import { absorptionOf, labOfAbsorption, type Bench } from "./let-down-absorption.ts";
 
 export interface LotStrength {
   /** Where the standard absorbs most [%]: 105 is a lot five percent stronger. */
@@ -57,7 +58,7 @@ export function lotStrength(
     percent: 100 * strength,
     strongestNm: wavelengthNm(bench.grid, strongest),
     weightedPercent: 100 * weighted,
-    residual: differenceParts(labOfReading(standard), labOfAbsorption(atEqual, bench)),
+    residual: differenceParts(spectrumLab(standard.spectrum), labOfAbsorption(atEqual, bench)),
   };
 }
 

@@ -2,7 +2,7 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { COLOURS_MOST, type Mix, type MixPart } from "./mix.ts";
-import type { MixingRange } from "./mixing-range.ts";
+import { paintName, type MixingRange } from "./mixing-range.ts";
 import type { Light, SeenFinish } from "./prediction/seen-mix.ts";
 
 export interface BenchState {
@@ -64,7 +64,7 @@ export function stateOf(
       );
       remarks.push({
         rule: "no-such-paint",
-        values: { slug, ...(near === undefined ? {} : { near: range.paint(near)?.name ?? near }) },
+        values: { slug, ...(near === undefined ? {} : { near: paintName(near, range) }) },
       });
       return undefined;
     }

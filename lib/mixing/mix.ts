@@ -14,6 +14,11 @@ export interface Mix {
   readonly white: MixPart;
 }
 
+/** Its colours, and the white where it has a part of its own. */
+export function partsOf({ colours, white }: Mix): readonly MixPart[] {
+  return white.parts > 0 ? [...colours, white] : colours;
+}
+
 /** Most colours that are mixed at once. */
 export const COLOURS_MOST = 4;
 

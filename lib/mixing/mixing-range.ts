@@ -6,6 +6,7 @@ import type { Measurement, SurfaceConstants } from "../optics/fit/measurement.ts
 import type { FilmCoefficients } from "../optics/films/film-coefficients.ts";
 import { ladderInPaint } from "../optics/tints/ladder-in-paint.ts";
 import { ladderModel, type LadderModel } from "../optics/tints/ladder.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { FIT_FORMAT, unpackedFit } from "./fits/packed-fit.ts";
 import { REFLECTANCE_STEPS, RELATIVE_STEPS, unpackedNumbers } from "./fits/packed-numbers.ts";
@@ -95,17 +96,36 @@ function whitesOf(data: MixingData, paints: ReadonlyMap<string, MixingPaint>): M
     .flatMap(([slug]) => paints.get(slug) ?? []);
 }
 
-/** Colours that mix with each other in a white: let down in it, and read alike with most of those that were. */
-export function mixableColours(range: MixingRange, white: string): MixingPaint[] {
-  const ladders = range.data.paints.flatMap((paint) => {
-    const ladder = range.ladder(paint.slug, white);
-    return isStatement(ladder) ? [] : [{ paint, key: readAs(ladder) }];
-  });
-  const counts = new Map<string, number>();
-  for (const { key } of ladders) counts.set(key, (counts.get(key) ?? 0) + 1);
-  const [most] = [...counts].toSorted(([, one], [, other]) => other - one);
-  return ladders.filter(({ key }) => key === most?.[0]).map(({ paint }) => paint);
+/** Of a paint that is not here its slug. */
+export function paintName(slug: string, range: MixingRange): string {
+  return range.paint(slug)?.name ?? slug;
 }
+
+/** Of those colours that were let down in a white, in their order. */
+export function laddersIn(
+  white: string,
+  slugs: readonly string[],
+  range: MixingRange,
+): LadderModel[] {
+  return slugs.flatMap((slug) => {
+    const ladder = range.ladder(slug, white);
+    return isStatement(ladder) ? [] : [ladder];
+  });
+}
+
+/** Colours that mix with each other in a white: let down in it, and read alike with most of those that were. */
+export const mixableColours = remembered(
+  (range: MixingRange, white: string): readonly MixingPaint[] => {
+    const ladders = range.data.paints.flatMap((paint) => {
+      const ladder = range.ladder(paint.slug, white);
+      return isStatement(ladder) ? [] : [{ paint, key: readAs(ladder) }];
+    });
+    const counts = new Map<string, number>();
+    for (const { key } of ladders) counts.set(key, (counts.get(key) ?? 0) + 1);
+    const [most] = [...counts].toSorted(([, one], [, other]) => other - one);
+    return ladders.filter(({ key }) => key === most?.[0]).map(({ paint }) => paint);
+  },
+);
 
 /** Geometry, surface, grid and kind of ratio: what two paints must have in common to be mixed. */
 function readAs({ fit: { geometry, surface, grid }, white }: LadderModel): string {

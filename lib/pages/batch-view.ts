@@ -6,7 +6,9 @@ import { standingView } from "../present/standing-view.ts";
 import type { BatchReckonerView, BatchView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { BatchSection, BatchSize } from "../sheet/oil/oil-figures.ts";
+import { weighedTubes } from "../sheet/pigments/parts-of-paint.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 
 /** A batch in three sizes, and what the browser needs for any other. */
@@ -19,11 +21,27 @@ export function batchView(batch: BatchSection, page: SheetPage): BatchView {
   return {
     table: batchTable(batch, page),
     remarks: [
+      ...ofTubes(page),
       ...(first?.tubes.length === 0 ? [text.noTubes] : []),
       ...(unpriced.length === 0 ? [] : [text.unpriced(unpriced)]),
     ],
     reckoner: reckoner(batch, page),
   };
+}
+
+/** What to squeeze out in place of dry pigment, of a mixture that its record weighs from tubes. */
+export function ofTubes({ sheet, words, context: { records } }: SheetPage): string[] {
+  const colour = records.colours.get(sheet.slug);
+  const tubes = (colour && weighedTubes(colour, records)) ?? [];
+  const whole = tubes.reduce((sum, { paintParts }) => sum + paintParts, 0);
+  const parts = tubes.flatMap(({ paint, paintParts }) =>
+    paint === undefined
+      ? []
+      : [`${paint.record.name} ${words.numbers.decimal((100 * paintParts) / whole, 1)}\u00a0g`],
+  );
+  return parts.length === 0 || parts.length < tubes.length
+    ? []
+    : [words.pages.paint.batch.ofTubes(parts)];
 }
 
 /** Why nothing can be weighed out. */
@@ -115,7 +133,7 @@ function batchTable(batch: BatchSection, page: SheetPage): TableView {
       { text: name },
       ...batch.sizes.map((size, i): CellView => {
         const found = at(size);
-        if (found === undefined || !isKnown(found[1])) return { text: "\u2013" };
+        if (found === undefined || !isKnown(found[1])) return { text: NO_VALUE };
         const { row } = worded.leaf(`batch.sizes.${size.slug}.${found[0]}`);
         return {
           text: valueText(row, found[1], words),

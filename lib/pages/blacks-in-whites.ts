@@ -10,6 +10,7 @@ import { comparableTint } from "./screen-swatch.ts";
 import { glossCaption } from "./gloss-caption.ts";
 import { evenly } from "./range-parts.ts";
 import type { Words } from "../words/words.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** Ends of the b* axis: one of two, so that what was read and what theory says are drawn alike. */
@@ -113,7 +114,7 @@ export function blacksInWhitesTable(
         const at = tint === undefined ? undefined : greyAt(tint, level);
         const axis = (value: number): string =>
           context.words.numbers.decimal(value, placesWithin(at?.uncertainty, 1));
-        return { text: at === undefined ? "\u2013" : text.cell(axis(at.a), axis(at.b)) };
+        return { text: at === undefined ? NO_VALUE : text.cell(axis(at.a), axis(at.b)) };
       }),
     ]),
   };

@@ -25,6 +25,7 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { pageHead } from "./site-frame.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { nameOrder } from "../quantities/name-order.ts";
 
 /** The printed orders of the catalogue, each a page of its own. */
@@ -472,7 +473,7 @@ function cell(
   words: PageContext["words"],
   withStanding = true,
 ): CellView {
-  if (!worded.has(path)) return { text: "\u2013", reason: words.pages.catalogue.notRead };
+  if (!worded.has(path)) return { text: NO_VALUE, reason: words.pages.catalogue.notRead };
   const { standing, ...rest } = figureCell(worded, path, words);
   return withStanding && standing !== undefined ? { ...rest, standing } : rest;
 }

@@ -9,6 +9,7 @@ import { blocksOf } from "../blocks/section-blocks.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { ContributionFigure } from "../sheet/drying/drying-figures.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { properties, reasons, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Class and days, what moves them, trials, the colour in each white, layers and film. */
@@ -94,7 +95,7 @@ function factorText({ factor }: ContributionFigure, { words }: SheetPage): strin
         (value) => words.numbers.significant(value, 2).replace(/\.0+$/, ""),
         words.about,
       )
-    : "\u2013";
+    : NO_VALUE;
 }
 
 function trialTable({ worded, sheet: { drying }, words }: SheetPage): TableView[] {
@@ -142,7 +143,7 @@ function whitesTable({ worded, sheet: { drying }, words }: SheetPage): TableView
   const [first] = known;
   if (first === undefined) return [];
   const shown = (path: string, figure: Figure): string =>
-    isKnown(figure) ? figureText(worded.leaf(path).row, figure, words) : "\u2013";
+    isKnown(figure) ? figureText(worded.leaf(path).row, figure, words) : NO_VALUE;
   return [
     {
       caption: text.caption,

@@ -8,6 +8,7 @@ import type { CellView, TableView } from "../present/views.ts";
 import type { ExpectedTintSection } from "../sheet/tints/expected-figures.ts";
 import type { PrintedNumbers } from "../words/number-text.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { stepColumns } from "./step-columns.ts";
 
 /** Whites that the colour was not let down in, each with what is expected there, as ranges. */
@@ -36,7 +37,7 @@ function stepsTable(
   const range = (figure: Figure<Quantity>): CellView => ({
     text: isKnown(figure)
       ? words.pages.whites.range(...rounded(figure.value, words.numbers))
-      : "\u2013",
+      : NO_VALUE,
   });
   return {
     caption: stepsCaption(white.name, massRatioKind),
@@ -50,7 +51,7 @@ function stepsTable(
         range(L),
         range(a),
         range(b),
-        { text: munsell !== undefined && isKnown(munsell.text) ? munsell.text.value : "\u2013" },
+        { text: munsell !== undefined && isKnown(munsell.text) ? munsell.text.value : NO_VALUE },
         { text: `\u00b1\u00a0${words.numbers.decimal(uncertainty, 1)}` },
       ];
     }),

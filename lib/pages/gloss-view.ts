@@ -5,6 +5,7 @@ import { asMarkup, type CellView, type PictureView, type TableView } from "../pr
 import { glossStrip, type GlossStep } from "../plots/gloss-strip.ts";
 import type { FinishDepth } from "../sheet/optics/optics-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 
 /** The masstone glossy, satin and matte as an eye sees it, and beside them what an instrument reads with the gloss let in. */
@@ -64,7 +65,7 @@ export function glossTable(page: SheetPage): TableView[] {
   ): CellView => {
     const depth = gloss.depths.find((one) => one.finish === finish && one.specular === specular);
     return depth === undefined || !isKnown(depth[kind])
-      ? { text: "\u2013" }
+      ? { text: NO_VALUE }
       : { text: textAt(page, depth, kind), standing: standingView(depth[kind], words) };
   };
   return [
@@ -92,5 +93,5 @@ export function glossTable(page: SheetPage): TableView[] {
 
 function textAt({ worded, words }: SheetPage, { slug }: FinishDepth, kind: "L" | "value"): string {
   const { row, figure } = worded.leaf(`optics.gloss.depths.${slug}.${kind}`);
-  return isKnown(figure) ? valueText(row, figure, words) : "\u2013";
+  return isKnown(figure) ? valueText(row, figure, words) : NO_VALUE;
 }

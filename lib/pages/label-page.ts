@@ -13,6 +13,7 @@ import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { sixFacts } from "./six-facts.ts";
 import { standingsKey } from "./site-frame.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { textPage } from "./text-page.ts";
 
 /** What each line of a label and of a sheet means, with the range's own examples: no figure here is typed by hand. */
@@ -123,7 +124,7 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
     pigment: pigmentWords(sheet),
     vehicle:
       sheet.vehicle === undefined
-        ? "\u2013"
+        ? NO_VALUE
         : [sheet.vehicle, ...sheet.additions].map(({ name }) => name).join(", "),
     lightfastness: statementText(sheet.permanence.label, words),
     hazards: hazards === "" ? label.nothing : hazards,
@@ -172,6 +173,7 @@ function studioTable({ sheets, words }: PageContext): TableView {
 
 function factTable(worded: SheetTexts, context: PageContext): TableView {
   const { columns, sheet: text } = context.words.pages.labelPage;
+  const { whitens } = context.words.pages.sheetPage.facts;
   const facts = sixFacts(worded, context);
   return {
     caption: text.caption,
@@ -187,7 +189,7 @@ function factTable(worded: SheetTexts, context: PageContext): TableView {
         : [
             [
               { text: fact.name },
-              { text: says },
+              { text: fact.name === whitens ? text.whitens : says },
               {
                 text: fact.word,
                 standing: fact.standing,
@@ -246,7 +248,7 @@ function driftCell(sheet: Sheet | undefined, { words }: PageContext): CellView {
     first === undefined ? [] : [statementText(first, words)],
   );
   return sentences.length === 0
-    ? { text: "\u2013", reason: words.pages.labelPage.drift.notReckoned }
+    ? { text: NO_VALUE, reason: words.pages.labelPage.drift.notReckoned }
     : { text: sentences.join(" "), standing: standingWord("estimated", words) };
 }
 

@@ -172,16 +172,10 @@ function languageView(part: LabelPart, language: Language, words: Words): LabelL
 }
 
 /** Said of a text that stands in English for want of its translation: in that language, and in the page's. */
-export function translationRemark(
-  language: Language,
-  {
-    pages: {
-      handling: { toReview, toReviewPlain },
-    },
-  }: Words,
-): string {
+export function translationRemark(language: Language, { colon, pages }: Words): string {
+  const { toReview, toReviewPlain } = pages.handling;
   const own = toReview[language];
-  return own === undefined ? toReviewPlain : `${own}: ${toReviewPlain}`;
+  return own === undefined ? toReviewPlain : `${own}${colon}${toReviewPlain}`;
 }
 
 /** The rule's own text first, then the suppliers' papers that its ingredients were classified by. */

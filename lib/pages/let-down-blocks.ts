@@ -1,6 +1,6 @@
 import type { Block } from "../blocks/block.ts";
 import { fold, headed, plots, statement, tables } from "../blocks/section-blocks.ts";
-import { coordinateOf, DASH } from "../present/coordinate-text.ts";
+import { coordinateOf } from "../present/coordinate-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
@@ -11,6 +11,7 @@ import type { PrintedNumbers } from "../words/number-text.ts";
 import { expectedTables } from "./expected-tables.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { stepColumns } from "./step-columns.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { trailPicture } from "./trail-picture.ts";
 
 /** For the bench: what one white makes of a colour beside another, and every let-down in figures. */
@@ -56,7 +57,7 @@ function stepsTable({ white, steps, massRatioKind }: TintSection, words: Words):
         { text: coordinateOf(L, words.numbers) },
         { text: coordinateOf(a, words.numbers) },
         { text: coordinateOf(b, words.numbers) },
-        { text: munsell !== undefined && isKnown(munsell) ? munsell.value : DASH },
+        { text: munsell !== undefined && isKnown(munsell) ? munsell.value : NO_VALUE },
         {
           text:
             step.uncertainty === undefined

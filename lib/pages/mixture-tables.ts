@@ -13,6 +13,7 @@ import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figure
 import type { LabFigures } from "../sheet/notations/notation-figures.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { plainSheets } from "./worded-sheet.ts";
 
 /** What its components predict of each let-down, and how far its own drawdown lies from that. */
@@ -38,13 +39,13 @@ export function stepsTable({ white, steps }: MixtureWhite, words: Words): TableV
         standing: standingWord("derived", words),
       },
       ...labCells(lab["D65/10"], words.numbers),
-      { text: munsell !== undefined && isKnown(munsell.text) ? munsell.text.value : "\u2013" },
+      { text: munsell !== undefined && isKnown(munsell.text) ? munsell.text.value : NO_VALUE },
       { text: words.numbers.decimal(uncertainty, 1) },
       {
         text:
           missDeltaE00 !== undefined && isKnown(missDeltaE00)
             ? words.numbers.decimal(missDeltaE00.value, 1)
-            : "\u2013",
+            : NO_VALUE,
       },
     ]),
   };
@@ -69,7 +70,7 @@ export function driftTable(
         { text: text.lost(name, slug), standing: standingWord("estimated", words) },
         ...labCells(after, words.numbers),
         { text: fixed(deltaE00, words.numbers) },
-        { text: hue === undefined ? "\u2013" : words.numbers.decimal(hue, 1) },
+        { text: hue === undefined ? NO_VALUE : words.numbers.decimal(hue, 1) },
       ];
     });
   const table: TableView = {
@@ -120,7 +121,7 @@ export function blacksTable(
       return {
         text:
           at === undefined
-            ? "\u2013"
+            ? NO_VALUE
             : text.cell(
                 words.numbers.decimal(at.a, placesWithin(at.uncertainty, 1)),
                 words.numbers.decimal(at.b, placesWithin(at.uncertainty, 1)),
@@ -154,10 +155,10 @@ function labCells({ L, a, b }: LabFigures, numbers: PrintedNumbers): CellView[] 
   return [L, a, b].map((figure) => ({
     text: isKnown(figure)
       ? numbers.decimal(figure.value, placesWithin(figure.uncertainty, 1))
-      : "\u2013",
+      : NO_VALUE,
   }));
 }
 
 function fixed(figure: Figure<number>, numbers: PrintedNumbers): string {
-  return isKnown(figure) ? numbers.decimal(figure.value, 1) : "\u2013";
+  return isKnown(figure) ? numbers.decimal(figure.value, 1) : NO_VALUE;
 }

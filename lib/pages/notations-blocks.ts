@@ -3,11 +3,12 @@ import { blocksOf } from "../blocks/section-blocks.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
 import { SHOWN_VIEWINGS } from "../colorimetry/viewing.ts";
-import { coordinateOf, DASH } from "../present/coordinate-text.ts";
+import { coordinateOf } from "../present/coordinate-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { spectralCurve } from "../plots/spectral-curve.ts";
 import { ownColour } from "./screen-swatch.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { properties, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Every notation that follows from the reading, each with its light, observer and geometry. */
@@ -68,7 +69,7 @@ function labTable({ sheet, words }: SheetPage): TableView {
           { text: text.viewings[viewing] ?? viewing },
           ...[lab.L, lab.a, lab.b].map((figure) => ({ text: coordinateOf(figure, words.numbers) })),
           ...[xyz.X, xyz.Y, xyz.Z].map((figure) => ({
-            text: isKnown(figure) ? words.numbers.significant(figure.value, 3) : DASH,
+            text: isKnown(figure) ? words.numbers.significant(figure.value, 3) : NO_VALUE,
           })),
         ],
       ];

@@ -6,6 +6,7 @@ import { standingView } from "../present/standing-view.ts";
 import type { Block } from "../blocks/block.ts";
 import { blocksOf, statement, tables } from "../blocks/section-blocks.ts";
 import type { CellView, ListView, TableView } from "../present/views.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { properties, reasons, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Rulings on what the workshop saw of the paste: they explain nothing else. */
@@ -101,7 +102,7 @@ function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): Tab
   const cell = (path: string, figure: Figure): CellView =>
     isKnown(figure)
       ? { text: valueText(worded.leaf(path).row, figure, words) }
-      : { text: "\u2013" };
+      : { text: NO_VALUE };
   return {
     caption: text.caption,
     columns: [

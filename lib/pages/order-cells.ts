@@ -8,6 +8,7 @@ import type { Words } from "../words/words.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { comparableColour } from "./screen-swatch.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import type { PagePlace } from "./page-context.ts";
 
 /** A colour's name, the way to its sheet, and its swatch where it has one. */
@@ -29,5 +30,5 @@ export function figureCell(worded: SheetTexts, path: string, words: Words): Cell
 }
 
 export function notStatedCell(words: Words): CellView {
-  return { text: "\u2013", reason: words.standings["not stated"].word };
+  return { text: NO_VALUE, reason: words.standings["not stated"].word };
 }

@@ -5,6 +5,7 @@ import type { CellView } from "../present/views.ts";
 import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
 import { offeredLead, offeredOf, mixingWays, reachedWhites } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** The tubes to choose from, and all of them in the order in which layers dry. */
@@ -43,9 +44,9 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
           ],
           rows: layeringOrder(paints).map(({ slug, name, facts }): CellView[] => [
             { text: name, href: `${place.root}colours/${slug}/` },
-            { text: facts.drying?.text ?? "\u2013" },
-            { text: facts.oil?.text ?? "\u2013" },
-            { text: facts.lightfastness?.text ?? "\u2013" },
+            { text: facts.drying?.text ?? NO_VALUE },
+            { text: facts.oil?.text ?? NO_VALUE },
+            { text: facts.lightfastness?.text ?? NO_VALUE },
           ]),
         },
       },

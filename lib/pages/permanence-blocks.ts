@@ -6,6 +6,7 @@ import type { Block } from "../blocks/block.ts";
 import { blocksOf } from "../blocks/section-blocks.ts";
 import type { CellView, ListView, PropertyView, TableView } from "../present/views.ts";
 import { sourceLink } from "./page-context.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { reasons, type SheetPage } from "./page-of-sheet.ts";
 
 /** Lightfastness by what it rests on: only the standard's own exposures, or somebody's word, make a category. */
@@ -87,7 +88,7 @@ function formTable({
       rows: forms.map(({ slug, deltaEab, category, standards, exposures }): CellView[] => [
         { text: text.names[slug] ?? slug },
         deltaEab === undefined || !isKnown(deltaEab)
-          ? { text: "\u2013", reason: text.notExposed }
+          ? { text: NO_VALUE, reason: text.notExposed }
           : {
               text: figureText(
                 worded.leaf(`permanence.forms.${slug}.deltaEab`).row,
@@ -97,7 +98,7 @@ function formTable({
               standing: standingView(deltaEab, words),
             },
         {
-          text: isKnown(category) ? category.value : "\u2013",
+          text: isKnown(category) ? category.value : NO_VALUE,
           standing: standingView(category, words),
         },
         { text: standards.length === 0 ? text.stated : standards.join(words.semicolon) },

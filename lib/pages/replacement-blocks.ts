@@ -5,6 +5,7 @@ import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
 import { byOrder, judgedMix, paintPasses, type MixLimits } from "../mixing/finding/judged-mix.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { readTarget, type Target } from "../mixing/finding/target.ts";
 import { addressOf } from "../mixing/mix-address.ts";
@@ -19,6 +20,7 @@ import { keptMixes } from "./kept-mixes.ts";
 import { metalsIn } from "./mixing-data.ts";
 import { mixingOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
 /** Metals that customers ask to do without. */
@@ -137,13 +139,12 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
   if (metals.length === 0 && discontinued === undefined) return undefined;
   const range = mixingOf(context);
   const paint = range.paint(slug);
-  const reading = range.masstone(slug);
-  if (paint === undefined || reading === undefined) return undefined;
+  const target = targetOf(range, slug);
+  if (paint === undefined || target === undefined) return undefined;
   const limits: MixLimits = {
     withoutMetals: metals.length === 0 ? [] : AVOIDED,
     isUnlabelled: false,
   };
-  const target = readTarget(paint.name, "range", reading);
   const text = context.words.pages.mixing.recipes.replaces;
   const itself: Row = {
     what: paint.name,
@@ -165,6 +166,12 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
   };
 }
 
+/** A paint's own colour, which all who look for another are held against. */
+const targetOf = remembered((range: MixingRange, slug: string): Target | undefined => {
+  const reading = range.masstone(slug);
+  return reading && readTarget(range.paint(slug)?.name ?? slug, "range", reading);
+});
+
 /** Other tubes by themselves, as they were read. */
 function singles(
   paint: MixingPaint,
@@ -174,10 +181,9 @@ function singles(
   { words }: PageContext,
 ): Row[] {
   const near = range.data.paints.flatMap((other) => {
-    const reading = range.masstone(other.slug);
     if (other.slug === paint.slug || other.kind !== paint.kind) return [];
-    if (reading === undefined || !paintPasses(other, limits)) return [];
-    const own = readTarget(other.name, "range", reading);
+    const own = targetOf(range, other.slug);
+    if (own === undefined || !paintPasses(other, limits)) return [];
     return [
       {
         other,
@@ -223,6 +229,17 @@ function nearestColours(
     .map(({ slug }) => slug);
 }
 
+/** Colours that mix in a white and hold none of some metals; the same for all that do without these. @param metals with spaces between. */
+const usableColours = remembered((range: MixingRange, white: string, metals: string): string[] => {
+  const limits = {
+    withoutMetals: metals.split(" ").filter((one) => one !== ""),
+    isUnlabelled: false,
+  };
+  return mixableColours(range, white)
+    .filter((one) => paintPasses(one, limits))
+    .map(({ slug }) => slug);
+});
+
 /** Pairs and, where none may be it, threes: in each white that may be used. */
 function recipes(
   paint: MixingPaint,
@@ -237,9 +254,7 @@ function recipes(
       .filter((white) => paintPasses(white, limits))
       .flatMap(({ slug: white }, i): FoundMix[] => {
         const colours = nearestColours(
-          mixableColours(range, white)
-            .filter((one) => paintPasses(one, limits))
-            .map(({ slug }) => slug),
+          usableColours(range, white, limits.withoutMetals.join(" ")),
           white,
           target,
           range,
@@ -286,5 +301,5 @@ function recipes(
 
 /** As its own sheet says it. */
 function paintCells({ facts }: MixingPaint): string[] {
-  return [facts.lightfastness, facts.drying, facts.opacity].map((known) => known?.text ?? "\u2013");
+  return [facts.lightfastness, facts.drying, facts.opacity].map((known) => known?.text ?? NO_VALUE);
 }

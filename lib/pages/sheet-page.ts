@@ -1,4 +1,4 @@
-import { unitPriceText } from "../words/money-format.ts";
+import { priceText } from "../present/price-text.ts";
 import { tintsInWords } from "../words/tints-in-words.ts";
 import type { SectionBlock } from "../blocks/block.ts";
 import type { FactView } from "../present/views.ts";
@@ -130,12 +130,11 @@ export function offerViews(
         ),
       },
     ];
-  return sizes.map(({ ml, price: amount, unitPrice: unit }) => {
-    const size = `${words.numbers.plain(ml)}\u00a0ml`;
-    if (amount === undefined || currency === undefined) return { text: size, size };
-    const price = text.price(amount, currency);
-    if (unit === undefined) return { text: `${size} ${price}`, size, price };
-    const unitPrice = unitPriceText(text.price(unit.price, currency), unit.ml);
-    return { text: `${size} ${price} (${unitPrice})`, size, price, unitPrice };
+  return sizes.map((offered) => {
+    const size = `${words.numbers.plain(offered.ml)}\u00a0ml`;
+    const priced = priceText(offered, currency, words);
+    return priced === undefined
+      ? { text: size, size }
+      : { ...priced, text: `${size} ${priced.text}`, size };
   });
 }

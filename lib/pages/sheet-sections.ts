@@ -105,10 +105,11 @@ function notKnownYet(page: SheetPage): Block[] {
   const { notations, tints, optics, oil, drying, permanence, cautions, family } = worded.sheet;
   const text = words.pages.sheetPage.unknown;
   const isTinted = tints.length > 0 || family === "extender" || isWhite(page);
+  const hasFilms = (page.context.records.colours.get(worded.sheet.slug)?.films.length ?? 0) > 0;
   const lines = [
     ...(ownColour(notations.masstone) === undefined ? [text.colour] : []),
     ...(isTinted ? [] : [text.whites]),
-    ...(isKnown(optics.opacityClass) ? [] : [text.opacity]),
+    ...(isKnown(optics.opacityClass) ? [] : [hasFilms ? text.filmSpectra : text.opacity]),
     ...(isKnown(oil.oilIndexGPer100g) ? [] : [text.oil]),
     ...(isKnown(drying.touchDryDays) ? [] : [text.drying]),
     ...(isKnown(permanence.category) || isKnown(permanence.expectation) ? [] : [text.permanence]),

@@ -17,6 +17,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext } from "./page-context.ts";
 import { isMoreThanACoat } from "./hiding-film.ts";
 import { lightMasstone } from "./light-masstone.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
 /** Whether it lasts, hides, dries, how strong it is, how much oil it takes, and whether it is safe: a word each. */
@@ -43,9 +44,6 @@ interface Told {
   readonly standing: StandingView;
 }
 
-/** Stands for a word where there is none; its detail says why. */
-export const NO_WORD = "\u2013";
-
 function fact(
   { name, href, word, detail, brief, without, standing }: Told,
   { words }: PageContext,
@@ -54,7 +52,7 @@ function fact(
     return {
       name,
       href,
-      word: NO_WORD,
+      word: NO_VALUE,
       detail: without ?? words.pages.sheetPage.detail.unknown,
       standing: without === undefined ? standingWord("not stated", words) : standing,
     };

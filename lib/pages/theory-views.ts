@@ -159,7 +159,7 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
         }),
       ),
       caption: [title, ...(read === undefined ? [] : [text.read(read.filmsUm)]), text.band].join(
-        "; ",
+        context.words.semicolon,
       ),
     };
   });
@@ -320,6 +320,7 @@ function areOfOneSubstance(one: string, other: string, { blacks }: RangeModels):
 /** Size, spread and indices of each pigment, with their sources. */
 export function theoryInputs(context: PageContext): TableView | undefined {
   const { whites, blacks } = theoryModels(context.records);
+  const { semicolon } = context.words;
   const text = context.words.pages.blacks.theory.inputs;
   if (whites.length + blacks.length === 0) return undefined;
   const um = (size: ParticleModel["sizeUm"]): string =>
@@ -339,8 +340,8 @@ export function theoryInputs(context: PageContext): TableView | undefined {
       { text: um(sizeUm), note: text.sizeKinds[sizeKind] },
       { text: spread.map((value) => context.words.numbers.decimal(value, 2)).join("\u2013") },
       {
-        text: [...new Set(indices.map(({ name }) => name))].join("; "),
-        note: [...new Set(indices.map((index) => source(index.source)))].join("; "),
+        text: [...new Set(indices.map(({ name }) => name))].join(semicolon),
+        note: [...new Set(indices.map((index) => source(index.source)))].join(semicolon),
       },
     ]),
     note: text.note(OIL_INDICES.map((index) => context.words.numbers.decimal(index, 2))),

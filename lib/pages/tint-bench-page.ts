@@ -13,6 +13,7 @@ import { isStatement } from "../quantities/statement.ts";
 import { type PrintedNumbers } from "../words/number-text.ts";
 import { colourChoices, offeredLead, offeredOf, mixingWays } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** Colour to white by weight, of the table that needs no script. */
@@ -93,7 +94,7 @@ function munsellOf({ spectrum, lab, uncertainty }: PredictedMix): string {
     xyzToLab(tristimulus(spectrum, "C/2"), "C/2"),
     axisUncertainty(uncertainty.p68, lab),
   );
-  return isStatement(found) ? "\u2013" : found.text;
+  return isStatement(found) ? NO_VALUE : found.text;
 }
 
 function width({ uncertainty }: PredictedMix, { decimal }: PrintedNumbers): string {

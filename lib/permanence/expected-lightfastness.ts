@@ -8,20 +8,15 @@ import type { SourceKey } from "../sources/source.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
 import { certain } from "../quantities/at.ts";
 
-export const EXPECTATION_WORDS = ["excellent", "very good", "fair", "poor", "fugitive"] as const;
-export type Expectation = (typeof EXPECTATION_WORDS)[number];
-
 /** The words, best first; `category` is only what the word would answer to, for comparing. */
-export const EXPECTATIONS: readonly {
-  readonly expectation: Expectation;
-  readonly category: LightfastnessCategory;
-}[] = [
+export const EXPECTATIONS = [
   { expectation: "excellent", category: "I" },
   { expectation: "very good", category: "II" },
   { expectation: "fair", category: "III" },
   { expectation: "poor", category: "IV" },
   { expectation: "fugitive", category: "V" },
-];
+] as const satisfies readonly { expectation: string; category: LightfastnessCategory }[];
+export type Expectation = (typeof EXPECTATIONS)[number]["expectation"];
 
 /** What is expected of one pigment, or of a kind of pigments. */
 export interface ExpectedLightfastnessRow {
@@ -36,12 +31,10 @@ export interface ExpectedLightfastnessRow {
 
 /** Expectation word that answers to a category. */
 export function expectationOf(category: LightfastnessCategory): Expectation {
-  const row = certain(EXPECTATIONS.find((candidate) => candidate.category === category));
-  return row.expectation;
+  return certain(EXPECTATIONS.find((row) => row.category === category)).expectation;
 }
 
 /** Category that an expectation word would answer to, for comparing alone. */
 export function categoryOf(expectation: Expectation): LightfastnessCategory {
-  const row = certain(EXPECTATIONS.find((candidate) => candidate.expectation === expectation));
-  return row.category;
+  return certain(EXPECTATIONS.find((row) => row.expectation === expectation)).category;
 }

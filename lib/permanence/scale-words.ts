@@ -34,7 +34,7 @@ const SCALES: Readonly<
  *
  * @param word as the record has it. Only the scale's own spelling passes; a word that holds one ("LF I", "BW 7") is told what to write.
  * @returns undefined when the word is of the wanted scale.
- * @example scaleComplaint("7", "category")?.hint // "7 is a blue wool reference: give it as blueWool; customarily set beside category I"
+ * @example scaleComplaint("7", "category")?.hint // "if it is blue wool 7, give it as blueWool; customarily set beside category I"
  */
 export function scaleComplaint(word: string, wanted: LightfastnessScale): Complaint | undefined {
   const written = word.trim();
@@ -55,7 +55,11 @@ function hintFor(written: string, wanted: LightfastnessScale): string | undefine
       ? /\b(III|II|IV|I|V)\b/i.exec(written)?.[1]?.toUpperCase()
       : /\b([1-8])\b/.exec(written)?.[1];
   if (SCALES["blue wool"].words.includes(written) && wanted === "category") {
-    return `${written} is a blue wool reference: give it as ${SCALES["blue wool"].field}; customarily set beside category ${customaryCategory(blueWool(Number(written))).row.category}`;
+    const asCategory = SCALES.category.words[Number(written) - 1];
+    return [
+      ...(asCategory === undefined ? [] : [`category ${written} is written ${asCategory}`]),
+      `if it is blue wool ${written}, give it as ${SCALES["blue wool"].field}; customarily set beside category ${customaryCategory(blueWool(Number(written))).row.category}`,
+    ].join("; ");
   }
   if (SCALES.category.words.includes(written.toUpperCase()) && wanted !== "category")
     return `${written} is a category: give it as ${SCALES.category.field}`;

@@ -26,8 +26,18 @@ export async function keptPicture(
   );
 }
 
-/** Asked of a thread at a time, so that it has something to do while the one that asks makes pages. Our own choice. */
-const ASKED_AHEAD = 8;
+/**
+ * Asked of a thread at a time: while the one that asks fills the workshop's pages it hears nothing, and the thread is to
+ * have something to do meanwhile. Our own choice.
+ */
+const ASKED_AHEAD = 64;
+
+/** A picture that a thread was asked for. */
+interface AskedPicture {
+  readonly result: Promise<Uint8Array>;
+  /** Drawn here at once where the thread has not begun it. */
+  readonly here: () => Promise<Uint8Array>;
+}
 
 /** Pictures that are being drawn. */
 export interface BegunPictures {
@@ -37,14 +47,14 @@ export interface BegunPictures {
 
 /**
  * Pictures written as they come, as many drawn side by side as there are processors.
- * @param beside draws in a thread: then only what that has not been asked for in the end is drawn here.
+ * @param beside asks a thread: then only what that has not begun in the end is drawn here.
  */
 export function begunPictures(
   pictures: readonly SitePicture[],
   type: PictureType,
   cache: WorkCache | undefined,
   write: (path: string, bytes: Uint8Array) => void,
-  beside?: DrawPicture,
+  beside?: (asked: PictureToDraw) => AskedPicture,
 ): BegunPictures {
   const left = pictures.values();
   const drawers = async (count: number, draw?: DrawPicture): Promise<unknown> => {
@@ -54,13 +64,22 @@ export function begunPictures(
     };
     return Promise.all(Array.from({ length: count }, drawer));
   };
+  const waiting = new Set<AskedPicture>();
+  const drawnBeside = async (asked: PictureToDraw): Promise<Uint8Array> => {
+    const own = beside?.(asked);
+    if (own === undefined) return drawnPicture(asked);
+    waiting.add(own);
+    return own.result.finally(() => waiting.delete(own));
+  };
   const begun =
-    beside === undefined ? drawers(availableParallelism()) : drawers(ASKED_AHEAD, beside);
+    beside === undefined ? drawers(availableParallelism()) : drawers(ASKED_AHEAD, drawnBeside);
   // Whoever waits for them is told what stopped them.
   begun.catch(() => undefined);
   return {
     done: async () => {
-      await Promise.all([begun, ...(beside === undefined ? [] : [drawers(1)])]);
+      // The thread goes through them in their order.
+      for (let last; (last = [...waiting].at(-1)) !== undefined;) await last.here();
+      await begun;
     },
   };
 }

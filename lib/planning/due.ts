@@ -3,7 +3,7 @@ import type { Lot, Records } from "../records/records.ts";
 import type { TrialRecord } from "../records/schema/trial.ts";
 import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
-import { openResults, type OpenResult } from "./trial-results.ts";
+import { openResults, touches, type OpenResult } from "./trial-results.ts";
 
 /** Something that time has made due. */
 export type Due =
@@ -101,11 +101,6 @@ export function nextLook(trial: TrialRecord): string | undefined {
       ? exposureSoFar(trial.started, trial.readings, trial.ended)
       : dryingSoFar(trial.started, touches(trial), trial.ended);
   return nextDate;
-}
-
-/** What a finger found, day by day. */
-export function touches({ touched }: Extract<TrialRecord, { kind: "drying" }>) {
-  return touched.map(({ date, found }) => ({ date, touch: found }));
 }
 
 type DueLot = Extract<Due, { number: string }>["due"];

@@ -1,11 +1,10 @@
-import { HAND_HELD_NOISE } from "../colorimetry/reading-noise.ts";
 import { remembered } from "../quantities/remembered.ts";
-import type { Spectrum } from "../quantities/spectrum.ts";
-import type { Colour, Records, SpectrumReading, TintReading } from "../records/records.ts";
+import type { Records } from "../records/records.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
 import { isLightener } from "../sheet/colour-family.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
 import type { VehicleRecord } from "../records/schema/vehicle.ts";
+import { TRIED_RATIOS, triedColour } from "./tried-colour.ts";
 
 export type MeasuredKind = "pigment" | "vehicle" | "colour";
 
@@ -287,7 +286,7 @@ export function possibleMeasurements(records: Records): Measurement[] {
       one.record.discontinued === undefined
         ? measurements("colour", COLOUR, slug, one.record, records, (patch) => ({
             ...records,
-            colours: new Map(records.colours).set(slug, withReadings(one, patch, records)),
+            colours: new Map(records.colours).set(slug, triedColour(one, patch, records)),
           }))
         : [],
     ),
@@ -309,87 +308,6 @@ function measurements<R>(
     const tried = (): Records => put(patch() ?? {});
     return [{ kind, slug, key: key as MeasurementKey, tried, refits }];
   });
-}
-
-/** Colour to white by mass, from strong to pale. */
-const TRIED_RATIOS = [
-  [1, 1],
-  [1, 5],
-  [1, 20],
-] as const;
-
-/** A colour with a patch, and with readings where the patch speaks of drawdowns: of its own masstone, lightened as paint in a white is. */
-function withReadings(colour: Colour, patch: Partial<ColourRecord>, records: Records): Colour {
-  const read = colour.masstone?.form === "spectrum" ? colour.masstone : undefined;
-  const masstone = read ?? reading(flat(0.15), records);
-  const white = patch.tints?.[0]?.white;
-  const changed = {
-    record: { ...colour.record, ...patch },
-    ...(patch.masstone === undefined ? {} : { masstone }),
-    ...(white === undefined
-      ? {}
-      : {
-          tints: TRIED_RATIOS.map(([colourParts, whiteParts]): TintReading => ({
-            white,
-            massRatio: `${colourParts}:${whiteParts}`,
-            colourParts,
-            whiteParts,
-            ratioKind: "paint",
-            reading: { ...masstone, spectrum: letDown(masstone.spectrum, colourParts, whiteParts) },
-          })),
-        }),
-    ...(patch.films === undefined
-      ? {}
-      : {
-          films: (["black", "white"] as const).map((ground) => ({
-            ground,
-            filmThicknessUm: 50,
-            reading: {
-              ...masstone,
-              spectrum: {
-                ...masstone.spectrum,
-                values: masstone.spectrum.values.map((R) =>
-                  ground === "black" ? 0.85 * R : Math.min(0.95, R + 0.05),
-                ),
-              },
-            },
-          })),
-        }),
-  };
-  // By its prototype, since a copy would read all of the colour, its notes among it.
-  return Object.create(colour, Object.getOwnPropertyDescriptors(changed)) as Colour;
-}
-
-/** K/S of colour and of a white that reflects .9, by their shares: plausible, and no more is asked of it. */
-function letDown(spectrum: Spectrum, colourParts: number, whiteParts: number): Spectrum {
-  const ks = (R: number): number => (1 - R) ** 2 / (2 * R);
-  return {
-    ...spectrum,
-    values: spectrum.values.map((R) => {
-      const mixed =
-        (colourParts * ks(Math.min(0.9, Math.max(0.01, R))) + whiteParts * ks(0.9)) /
-        (colourParts + whiteParts);
-      return 1 + mixed - Math.sqrt(mixed ** 2 + 2 * mixed);
-    }),
-  };
-}
-
-function reading(spectrum: Spectrum, { workshop }: Records): SpectrumReading {
-  return {
-    form: "spectrum",
-    spectrum,
-    count: 1,
-    geometry: workshop.readings?.geometry ?? "d/8 excluded",
-    noise: HAND_HELD_NOISE,
-    origin: "tried",
-  };
-}
-
-function flat(factor: number): Spectrum {
-  return {
-    grid: { startNm: 400, stepNm: 10, count: 31 },
-    values: Array.from({ length: 31 }, () => factor),
-  };
 }
 
 /** The white that most colours are let down in. */

@@ -1,6 +1,4 @@
 import type { HeldAnswer } from "../claims/held-claims.ts";
-import { inputsOf, isFigure, isKnown, type Figure } from "../quantities/figure.ts";
-import { isInterval } from "../quantities/interval.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { Records } from "../records/records.ts";
@@ -9,7 +7,6 @@ import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { readWhenAsked } from "../kept/reads.ts";
 import { allFits } from "../sheet/all-sheets.ts";
 import { colourSheet } from "../sheet/colour-sheet.ts";
-import { figureEntries } from "../sheet/figure-entries.ts";
 import { paintOfWhite } from "../sheet/record-inputs.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
@@ -20,6 +17,7 @@ import {
   workHours,
   type Measurement,
 } from "./measurement.ts";
+import { gainedLines, matterOf, openLines, type Gain, type GainedLine } from "./sheet-lines.ts";
 
 /** What a measurement would do to the sheets, found by putting a plausible value in. */
 export interface NextStep {
@@ -82,7 +80,7 @@ export function nextSteps(
   };
   return promising(records, bySlug, known.steps)
     .flatMap((alike): NextStep[] => {
-      const few = evenly(alike, TRIED_ALIKE);
+      const few = lastOfStretches(alike, TRIED_ALIKE);
       const others = alike.filter((measurement) => !few.includes(measurement));
       const first = few.flatMap(tried);
       const [one] = first;
@@ -130,17 +128,6 @@ function order({ measurement: one }: NextStep, { measurement: other }: NextStep)
   );
 }
 
-type Line = "not stated" | "estimated" | "firm";
-
-function linesOf(sheet: Sheet): ReadonlyMap<string, Line> {
-  return new Map(figureEntries(sheet).map(({ path, figure }) => [path, lineOf(figure)]));
-}
-
-function lineOf(figure: Figure): Line {
-  if (!isKnown(figure)) return "not stated";
-  return figure.restsOn === "estimated" || isInterval(figure.value) ? "estimated" : "firm";
-}
-
 /** How often claims speak of a path, colour first. */
 function claimedPaths(answers: readonly HeldAnswer[]): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
@@ -149,8 +136,6 @@ function claimedPaths(answers: readonly HeldAnswer[]): ReadonlyMap<string, numbe
       counts.set(path, (counts.get(path) ?? 0) + 1);
   return counts;
 }
-
-type Gain = "cleared" | "firmer" | "added";
 
 /** A measurement as it was tried: of each colour that it was tried on, the lines of its sheet that gain. */
 interface TriedStep {
@@ -161,7 +146,7 @@ interface TriedStep {
 
 interface GainedLines {
   readonly slug: string;
-  readonly lines: readonly { readonly path: string; readonly gain: Gain }[];
+  readonly lines: readonly GainedLine[];
 }
 
 function triedStep(
@@ -173,23 +158,14 @@ function triedStep(
   const { kind, slug: measured, key } = measurement;
   const all = concerned(measurement, records);
   const tried = readWhenAsked(() => measurement.tried());
-  const gained = evenly(all, TRIED_ON_MOST).map((slug): GainedLines => {
+  const gained = lastOfStretches(all, TRIED_ON_MOST).map((slug): GainedLines => {
     const of = `${kind} ${measured} ${key} on ${slug}`;
     const lines = madeStep(known.steps, { modules: MODULES, name: "measurements tried", of }, () =>
-      gainedLines(beforeAndAfter(measurement, tried(), slug, records, known, sheets)),
+      gainedLines(...beforeAndAfter(measurement, tried(), slug, records, known, sheets)),
     );
     return { slug, lines };
   });
   return { measurement, gained, concerns: all.length };
-}
-
-function gainedLines({ before, after }: BeforeAndAfter): GainedLines["lines"] {
-  if (before === undefined || after === undefined) return [];
-  const was = linesOf(before);
-  return [...linesOf(after)].flatMap(([path, line]) => {
-    const found = gain(was.get(path), line);
-    return found === undefined ? [] : [{ path, gain: found }];
-  });
 }
 
 function gainsAlike({ gained: one }: TriedStep, { gained: other }: TriedStep): boolean {
@@ -225,16 +201,6 @@ function counted(
   };
 }
 
-/** Parts of a path up to a table, and those of a figure that stands in none: `pigments.NAME.densityGPerCm3`. */
-const [TABLE_PARTS, PLAIN_PARTS] = [2, 3] as const;
-
-/** What a line of a colour's sheet is told as: `fill.fillings` of all its cells; of a pigment the same on all sheets. */
-function matterOf(slug: string, path: string): string {
-  const parts = path.split(".");
-  if (parts.length > PLAIN_PARTS) return [slug, ...parts.slice(0, TABLE_PARTS)].join(".");
-  return parts[0] === "pigments" ? path : `${slug}.${path}`;
-}
-
 /** What the same measurement of another colour gains that wants the same. */
 function takenFrom(
   { gained, ...step }: TriedStep,
@@ -245,8 +211,8 @@ function takenFrom(
   return { ...counted({ ...step, measurement, gained: own }, claimed), isTried: false };
 }
 
-/** So many at most, from the first to the last. */
-function evenly<T>(all: readonly T[], most: number): readonly T[] {
+/** So many at most: of as many equal stretches the last of each. */
+function lastOfStretches<T>(all: readonly T[], most: number): readonly T[] {
   return all.length <= most
     ? all
     : all.filter(
@@ -254,20 +220,7 @@ function evenly<T>(all: readonly T[], most: number): readonly T[] {
       );
 }
 
-function gain(was: Line | undefined, is: Line): Gain | undefined {
-  if (is === "not stated") return undefined;
-  if (was === undefined) return "added";
-  if (was === "not stated") return "cleared";
-  return was === "estimated" && is === "firm" ? "firmer" : undefined;
-}
-
-/** A sheet as it is, and as it would be. */
-interface BeforeAndAfter {
-  readonly before: Sheet | undefined;
-  readonly after: Sheet | undefined;
-}
-
-/** A reading changes the fit of its colour: then it and what it is let down in are fitted apart, before as after. */
+/** A sheet as it is, and as it would be. A reading changes the fit of its colour: then it and what it is let down in are fitted apart, before as after. */
 function beforeAndAfter(
   { refits, slug: measured }: Measurement,
   tried: Records,
@@ -275,19 +228,19 @@ function beforeAndAfter(
   records: Records,
   { fits, kept }: KnownFits,
   sheets: ReadonlyMap<string, Sheet>,
-): BeforeAndAfter {
+): readonly [before: Sheet | undefined, after: Sheet | undefined] {
   const colour = tried.colours.get(slug);
-  if (colour === undefined) return { before: undefined, after: undefined };
-  if (!refits) return { before: sheets.get(slug), after: colourSheet(colour, fits, tried) };
+  if (colour === undefined) return [undefined, undefined];
+  if (!refits) return [sheets.get(slug), colourSheet(colour, fits, tried)];
   const [few, fewTried] = [
     companions(measured, records, tried),
     companions(measured, tried, tried),
   ];
   const own = few.colours.get(slug);
-  return {
-    before: own && colourSheet(own, allFits(few, kept), few),
-    after: colourSheet(colour, allFits(fewTried, kept), fewTried),
-  };
+  return [
+    own && colourSheet(own, allFits(few, kept), few),
+    colourSheet(colour, allFits(fewTried, kept), fewTried),
+  ];
 }
 
 /** The records with no colours but one, the whites of its let-downs as tried, and what strength goes by. */
@@ -384,29 +337,4 @@ function promising(
   return [...groups.values()]
     .sort((one, other) => other.promised - one.promised)
     .map(({ alike }) => alike);
-}
-
-/** A line that is not firm: what it asks for, and the figures without firm ground that it rests on, itself among them. */
-interface OpenLine {
-  readonly path: string;
-  readonly wanting: readonly string[];
-  readonly restsOn: readonly string[];
-}
-
-function openLines(sheet: Sheet): OpenLine[] {
-  const entries = figureEntries(sheet);
-  const paths = new Map<Figure, string>(entries.map(({ figure, path }) => [figure, path]));
-  const grounds = (figure: Figure, found: Set<Figure>): Set<Figure> => {
-    if (found.has(figure) || lineOf(figure) === "firm") return found;
-    found.add(figure);
-    for (const input of inputsOf(figure)) if (isFigure(input)) grounds(input, found);
-    return found;
-  };
-  return entries
-    .filter(({ figure }) => lineOf(figure) !== "firm")
-    .map(({ path, figure }) => ({
-      path,
-      wanting: isKnown(figure) ? [] : figure.wanting,
-      restsOn: [...grounds(figure, new Set())].flatMap((ground) => paths.get(ground) ?? []),
-    }));
 }

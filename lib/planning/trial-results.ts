@@ -56,11 +56,15 @@ export function trialResult(trial: TrialRecord): Pick<OpenResult, "ended" | "res
     const deltaEab = Math.max(...trial.readings.map((reading) => reading.deltaEab));
     return { ended: trial.ended, result: { kind: "exposure", deltaEab, category } };
   }
-  const touched = trial.touched.map(({ date, found }) => ({ date, touch: found }));
-  const { touchDryDays, nextDate } = dryingSoFar(trial.started, touched, trial.ended);
-  const ended = trial.ended ?? touched.at(-1)?.date;
+  const { touchDryDays, nextDate } = dryingSoFar(trial.started, touches(trial), trial.ended);
+  const ended = trial.ended ?? trial.touched.at(-1)?.date;
   if (nextDate !== undefined || ended === undefined || touchDryDays === undefined) return undefined;
   return { ended, result: { kind: "drying", touchDryDays } };
+}
+
+/** What a finger found, day by day. */
+export function touches({ touched }: Extract<TrialRecord, { kind: "drying" }>) {
+  return touched.map(({ date, found }) => ({ date, touch: found }));
 }
 
 function besideRecord(

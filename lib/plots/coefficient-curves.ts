@@ -4,6 +4,7 @@ import { wavelengthsNm, type WavelengthGrid } from "../quantities/spectrum.ts";
 import { axisLeftWidth } from "./axis.ts";
 import { endLabels, endLabelsWidth } from "./end-labels.ts";
 import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { plainLine } from "./plain-line.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { smallestRoundHolding } from "./scale.ts";
 import { ownColourLine, type ScreenColour } from "./screen-colour.ts";
@@ -108,16 +109,7 @@ function drawnHalf(
         ...half.curves.flatMap((curve, i) =>
           curve.values !== undefined
             ? []
-            : [
-                element("path", {
-                  class: "plot__bound",
-                  d: polyline(lines[i] ?? []),
-                  fill: "none",
-                  stroke: "currentColor",
-                  "stroke-width": 1.25,
-                  "stroke-dasharray": DASHES,
-                }),
-              ],
+            : [plainLine(lines[i] ?? [], { role: "plot__bound", width: 1.25, dashes: DASHES })],
         ),
         ...half.curves.flatMap((curve, i) =>
           curve.values === undefined

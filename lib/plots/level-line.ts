@@ -1,21 +1,18 @@
+import { plainLine } from "./plain-line.ts";
 import type { PlotFrame } from "./plot-frame.ts";
-import { element, polyline, type Point, type SvgNode } from "./svg.ts";
+import type { SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
 
-/** A line across a plot at one value. @param look dashes, and the weight where it is not 1, in user units. */
+/** A line across a plot at one value. */
 export function levelLine(
   { area, y }: PlotFrame,
   value: number,
-  look: { readonly dashes: string; readonly weight?: number },
+  look: Parameters<typeof plainLine>[1],
 ): SvgNode {
-  const ends: readonly Point[] = [area.left, area.right].map((x) => ({ x, y: y(value) }));
-  return element("path", {
-    d: polyline(ends),
-    fill: "none",
-    stroke: "currentColor",
-    "stroke-width": look.weight,
-    "stroke-dasharray": look.dashes,
-  });
+  return plainLine(
+    [area.left, area.right].map((x) => ({ x, y: y(value) })),
+    look,
+  );
 }
 
 /** Its name, at the right above it. */

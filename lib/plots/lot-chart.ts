@@ -1,9 +1,10 @@
 import { hairline } from "./hairline.ts";
 import { levelLine, levelName } from "./level-line.ts";
 import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { plainLine } from "./plain-line.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { DASHES, standingMark } from "./standing-mark.ts";
-import { element, polyline, refusal } from "./svg.ts";
+import { element, refusal } from "./svg.ts";
 import { roundTicks } from "./ticks.ts";
 
 /** One lot of a chart, in order of time. */
@@ -72,21 +73,16 @@ export function lotChart(params: LotChart): string {
     onPanel([
       ...tolerance
         .filter(isDrawn)
-        .map((value) => levelLine(frame, value, { dashes: "1 4", weight: 1.2 })),
+        .map((value) => levelLine(frame, value, { dashes: "1 4", width: 1.2 })),
       ...limits
         .filter(isDrawn)
-        .map((value) => levelLine(frame, value, { dashes: DASHES, weight: 1 })),
+        .map((value) => levelLine(frame, value, { dashes: DASHES, width: 1 })),
       hairline(
         { x: frame.area.left, y: frame.y(mean) },
         { x: frame.area.right, y: frame.y(mean) },
         "axis",
       ),
-      element("path", {
-        d: polyline(points),
-        fill: "none",
-        stroke: "currentColor",
-        "stroke-width": 1,
-      }),
+      plainLine(points, { width: 1 }),
       ...points.flatMap((point, i) => [
         standingMark("measured", point),
         ...(lots[i]?.isMarked === true

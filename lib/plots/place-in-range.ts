@@ -8,6 +8,7 @@ import {
   writtenPicture,
   type PictureWords,
 } from "./picture.ts";
+import { plainLine } from "./plain-line.ts";
 import { evenScale, type Scale } from "./scale.ts";
 import type { Spread } from "../collection/spread.ts";
 import { DASHES, MARK_RADIUS, standingMark, type ShownStanding } from "./standing-mark.ts";
@@ -148,17 +149,13 @@ function rangeBar(from: number, to: number, y: number): SvgNode[] {
     Math.abs(towards - end) <= MARK_RADIUS
       ? []
       : [
-          element("path", {
-            class: "plot__range",
-            d: polyline([
+          plainLine(
+            [
               { x: end, y },
               { x: towards - Math.sign(towards - end) * MARK_RADIUS, y },
-            ]),
-            fill: "none",
-            stroke: "currentColor",
-            "stroke-width": 2,
-            "stroke-dasharray": DASHES,
-          }),
+            ],
+            { role: "plot__range", width: 2, dashes: DASHES },
+          ),
         ];
   const middle = (from + to) / 2;
   // Stops that would cut the mark say less than the mark and its words.

@@ -1,5 +1,6 @@
 /** The colours of a range in a*, b* with their trails in a white, and the outline of what can be mixed of them. */
 import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
+import { plainLine } from "./plain-line.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { drawnRangePoints, HALF_SIDE, rangePointList, type RangePoint } from "./range-point.ts";
 import { boxAround, lengthInside, segmentsThrough, sharedArea, type Box } from "./box.ts";
@@ -84,14 +85,8 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
     ...frame.nodes,
     onPanel([
       ...drawn.flatMap(({ line }, i) => outlineNodes(line, i)),
-      element("path", {
-        class: "plot__without",
-        d: "M0 0",
-        fill: "none",
-        stroke: "currentColor",
-        "stroke-width": 1.5,
-        "stroke-dasharray": "1 3",
-      }),
+      // A script puts its places in.
+      plainLine([{ x: 0, y: 0 }], { role: "plot__without", width: 1.5, dashes: "1 3" }),
       ...colours.flatMap((colour) => trailNodes(colour, at)),
       ...crowded.map((colour) => swatch(colour.colour, boxAround(at(colour), HALF_SIDE))),
       ...drawnRangePoints(
@@ -131,17 +126,9 @@ function closed(line: readonly Point[]): readonly Point[] {
 
 /** @param line closed. */
 function outlineNodes(line: readonly Point[], i: number): SvgNode[] {
-  if (line.length === 0) return [];
-  return [
-    element("path", {
-      class: "plot__outline",
-      d: polyline(line),
-      fill: "none",
-      stroke: "currentColor",
-      "stroke-width": 1.25,
-      "stroke-dasharray": DASHES[i % DASHES.length],
-    }),
-  ];
+  return line.length === 0
+    ? []
+    : [plainLine(line, { role: "plot__outline", width: 1.25, dashes: DASHES[i % DASHES.length] })];
 }
 
 /** Each name below a low place of its outline, where neither a line nor another name runs through it. */

@@ -1,5 +1,6 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { plainLine } from "./plain-line.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
 import { DASHES, DERIVED_DASHES } from "./standing-mark.ts";
@@ -82,14 +83,10 @@ export function relativeScattering(params: RelativeScattering): string {
     ...read
       .filter((points) => points.length > 1)
       .map((points) =>
-        element("path", {
-          class: "plot__line",
-          d: polyline(points.map(({ nm, value }) => at(nm, value))),
-          fill: "none",
-          stroke: "currentColor",
-          "stroke-width": 1.75,
-          "stroke-dasharray": DERIVED_DASHES,
-        }),
+        plainLine(
+          points.map(({ nm, value }) => at(nm, value)),
+          { role: "plot__line", width: 1.75, dashes: DERIVED_DASHES },
+        ),
       ),
   ];
   return writtenPicture(

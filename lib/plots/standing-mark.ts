@@ -1,4 +1,5 @@
 import type { Standing } from "../quantities/figure.ts";
+import { plainLine } from "./plain-line.ts";
 import { inOwnColour, type ScreenColour } from "./screen-colour.ts";
 import { element, polyline, type Attributes, type Point, type SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
@@ -59,15 +60,13 @@ function markParts(
       ];
     case "not stated":
       return [
-        element("path", {
-          d: polyline([
+        plainLine(
+          [
             { x: at.x - 5, y: at.y },
             { x: at.x + 5, y: at.y },
-          ]),
-          fill: "none",
-          stroke: "currentColor",
-          "stroke-width": 1.5,
-        }),
+          ],
+          { width: 1.5 },
+        ),
       ];
   }
 }

@@ -4,6 +4,7 @@ import { boxAround, segmentsThrough, sharedArea, type Box, type Segment } from "
 import { hairline } from "./hairline.ts";
 import { drawnLabels, placedLabels, spotsAround, type LabelWish } from "./label-placement.ts";
 import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
+import { plainLine } from "./plain-line.ts";
 import { plotFrame, type PlotFrame } from "./plot-frame.ts";
 import type { ScreenColour } from "./screen-colour.ts";
 import {
@@ -276,14 +277,7 @@ function placedTrail(trail: Trail, { x, y }: PlotFrame): PlacedTrail {
 
 function drawnLine(segments: readonly Segment[], dashes: string | undefined): SvgNode {
   const points = segments.flatMap(([from, to], i) => (i === 0 ? [from, to] : [to]));
-  return element("path", {
-    class: "plot__line",
-    d: polyline(points),
-    fill: "none",
-    stroke: "currentColor",
-    "stroke-width": 1.25,
-    "stroke-dasharray": dashes,
-  });
+  return plainLine(points, { role: "plot__line", width: 1.25, dashes });
 }
 
 /** A trail is named at its end that lies farther from the others, else where it runs farthest from them. */

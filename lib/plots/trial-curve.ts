@@ -1,8 +1,9 @@
 import { levelLine, levelName } from "./level-line.ts";
 import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { plainLine } from "./plain-line.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { DASHES, standingMark } from "./standing-mark.ts";
-import { element, polyline, refusal } from "./svg.ts";
+import { refusal } from "./svg.ts";
 import { roundTicks, type Ticks } from "./ticks.ts";
 
 export interface TrialCurve extends PictureWords {
@@ -50,12 +51,7 @@ export function trialCurve(params: TrialCurve): string {
         levelLine(frame, value, { dashes: DASHES }),
         levelName(frame, value, name),
       ]),
-      element("path", {
-        d: polyline(places),
-        fill: "none",
-        stroke: "currentColor",
-        "stroke-width": 1.25,
-      }),
+      plainLine(places, { width: 1.25 }),
       ...places.map((place) => standingMark("measured", place)),
     ]),
   ]);

@@ -1,8 +1,6 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
+import { NO_VALUE } from "./no-value.ts";
 import { placesWithin, type PrintedNumbers } from "../words/number-text.ts";
-
-/** Stands where nothing is known. */
-export const DASH = "\u2013";
 
 /** A coordinate of a colour: to a tenth, as far as its uncertainty bears that. */
 export function coordinateText(
@@ -17,5 +15,5 @@ export function coordinateText(
 export function coordinateOf(figure: Figure<number> | undefined, numbers: PrintedNumbers): string {
   return figure !== undefined && isKnown(figure)
     ? coordinateText(figure.value, figure.uncertainty, numbers)
-    : DASH;
+    : NO_VALUE;
 }

@@ -6,7 +6,7 @@ import { madeOf } from "../pages/made-of.ts";
 import { wholeAddress, type PageContext } from "../pages/page-context.ts";
 import { comparablePaint, comparableTintPaint } from "../pages/screen-swatch.ts";
 import { offerViews } from "../pages/sheet-page.ts";
-import { NO_WORD, sixFacts } from "../pages/six-facts.ts";
+import { sixFacts } from "../pages/six-facts.ts";
 import { labelModel, type LabelLine } from "../present/label-model.ts";
 import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
 import type { FactView } from "../present/views.ts";
@@ -17,6 +17,7 @@ import { upperFirst } from "../words/letter-case.ts";
 import { WORDS } from "../words/languages.ts";
 import type { Words } from "../words/words.ts";
 import { leadingLanguage, sheetNamedIn } from "./sheet-in-language.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import {
   CARD_FACTS,
   type CardContent,
@@ -112,7 +113,7 @@ function inEach(languages: readonly Language[], said: (pages: Words["pages"]) =>
 function cardFact(fact: FactView | undefined, i: number): CardFact {
   if (fact === undefined) throw new RangeError("A card states a fact that its sheet has not");
   const { name, word, detail, brief, standing } = fact;
-  if (word === NO_WORD) return { name, text: upperFirst(detail ?? standing.word) };
+  if (word === NO_VALUE) return { name, text: upperFirst(detail ?? standing.word) };
   const isNews = i > 0 && (standing.kind === "estimated" || standing.kind === "stated");
   return {
     name,

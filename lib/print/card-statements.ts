@@ -2,13 +2,16 @@ import type { Words } from "../words/words.ts";
 import { revision } from "../sheet/revision.ts";
 import { CARD_FACTS, type CardContent, type CardStatement, type CardTint } from "./card-content.ts";
 
+/** Between members of one line: the same in every language, since a program parts them again. */
+export const BETWEEN_STATES = "; ";
+
 export type CardStates = Readonly<Partial<Record<keyof Words["pages"]["cards"]["states"], string>>>;
 
 /** What a card states, each in a line of text: what an earlier manifest is compared with. */
 export function cardStates(content: CardContent): CardStates {
   const { label } = content;
   const line = (parts: readonly string[]): string | undefined =>
-    parts.length === 0 ? undefined : parts.join("; ");
+    parts.length === 0 ? undefined : parts.join(BETWEEN_STATES);
   const states: Record<string, string | undefined> = {
     name: content.name,
     madeOf: content.madeOf,

@@ -71,6 +71,24 @@ export function imposition(
   };
 }
 
+/** Whether a sheet of paper, upright or lying, bears one of a size within its margins. */
+export function imposesOn(paper: CardSize["paper"], widthMm: number, heightMm: number): boolean {
+  const { widthMm: across, heightMm: down } = PAPER_SIZES[paper];
+  return [
+    { widthMm: across, heightMm: down },
+    { widthMm: down, heightMm: across },
+  ].some((sheet) => {
+    const { columns, rows } = held(sheet, widthMm, heightMm);
+    return columns * rows >= 1;
+  });
+}
+
+/** The longest that a sheet of paper bears within its margins [mm]. */
+export function longestOn(paper: CardSize["paper"]): number {
+  const { widthMm, heightMm } = PAPER_SIZES[paper];
+  return Math.max(widthMm, heightMm) - 2 * PAPER_MARGIN_MM;
+}
+
 /** How many of a size paper holds within its margins. */
 function held(
   sheet: { readonly widthMm: number; readonly heightMm: number },

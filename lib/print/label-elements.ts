@@ -81,7 +81,10 @@ function labelPieces(label: LabelView, style: PaperStyle): Flow[] {
       : [paragraph([linkRun(dataSheet, style, "sans")], style, small)]),
     ...(style.isOneLanguage === true ? [] : (languages?.list ?? [])).flatMap(
       ({ language, name, signalWord, statements: own }): Flow[] => [
-        subHeading(signalWord === undefined ? name : `${name}: ${signalWord}`, style),
+        subHeading(
+          signalWord === undefined ? name : `${name}${style.words.colon}${signalWord}`,
+          style,
+        ),
         further(own, language),
       ],
     ),

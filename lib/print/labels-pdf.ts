@@ -1,8 +1,9 @@
 import type { Words } from "../words/words.ts";
 import { cropMarks } from "./crop-marks.ts";
 import { drawTagged } from "./draw-tagged.ts";
+import { foldMarks } from "./fold-marks.ts";
+import type { FoldedStrip, LabelFace, LaidLabel } from "./laid-label.ts";
 import { labelSheet } from "./label-sheet.ts";
-import type { LaidLabel } from "./package-label-layout.ts";
 import type { PackageSize } from "./package-size.ts";
 import { addPage, printDocument, printedBytes } from "./print-document.ts";
 
@@ -21,30 +22,34 @@ export function labelsPdf(
     words,
   }: { readonly workshop: string; readonly date: string | undefined; readonly words: Words },
 ): { readonly bytes: Uint8Array; readonly pages: number } {
-  const text = words.pages.packageLabels.document;
+  const text = words.pages.packageLabels;
   const document = printDocument({
-    title: text.title(workshop),
+    title: text.document.title(workshop),
     author: workshop,
-    subject: text.subject(runs.reduce((sum, { labels }) => sum + labels.length, 0)),
+    subject: text.document.subject(runs.reduce((sum, { labels }) => sum + labels.length, 0)),
     language: words.language,
     date,
   });
   const root = document.pdf.struct("Document");
   document.pdf.addStructure(root);
   let pages = 0;
-  for (const { size, labels } of runs) {
-    const { paperMm, perSheet, place, bleedMm, cuts } = labelSheet(size);
-    const faces = labels.flatMap((label) =>
-      label.faces.map((face) => ({ name: label.name, blocks: face.blocks })),
+  for (const { size, faces, strip } of runs.flatMap(facesAlike)) {
+    const { paperMm, perSheet, place, bleedMm, cuts } = labelSheet(
+      strip === undefined ? size : unfolded(size, strip),
     );
     faces.forEach(({ name, blocks }, i) => {
       if (i % perSheet === 0) {
         addPage(document, paperMm.width, paperMm.height);
         pages++;
-        if (cuts !== undefined)
-          drawTagged(document, root, cropMarks({ cuts, folds: [] }), { xMm: 0, yMm: 0 });
+        const outside = [
+          ...(cuts === undefined ? [] : [cropMarks({ cuts, folds: [] })]),
+          ...(cuts === undefined || strip === undefined
+            ? []
+            : [foldMarks(strip, cuts, text.foldOut)]),
+        ];
+        for (const marks of outside) drawTagged(document, root, marks, { xMm: 0, yMm: 0 });
       }
-      const section = document.pdf.struct("Sect", { title: text.label(name, size.name) });
+      const section = document.pdf.struct("Sect", { title: text.document.label(name, size.name) });
       root.add(section);
       for (const block of blocks)
         drawTagged(document, section, block, {
@@ -52,8 +57,8 @@ export function labelsPdf(
           clipMm: {
             left: -bleedMm,
             top: -bleedMm,
-            right: size.widthMm + bleedMm,
-            bottom: size.heightMm + bleedMm,
+            right: (strip?.widthMm ?? size.widthMm) + bleedMm,
+            bottom: (strip?.heightMm ?? size.heightMm) + bleedMm,
           },
         });
       section.end();
@@ -61,4 +66,38 @@ export function labelsPdf(
   }
   root.end();
   return { bytes: printedBytes(document), pages };
+}
+
+interface Faces {
+  readonly size: PackageSize;
+  readonly strip?: FoldedStrip;
+  readonly faces: readonly (LabelFace & { readonly name: string })[];
+}
+
+/** Pieces of one run by what shape they have: those of the label's own, then strips of one fold after another. */
+function facesAlike({ size, labels }: LabelRun): Faces[] {
+  const found = new Map<string, Faces & { readonly faces: (LabelFace & { name: string })[] }>();
+  for (const { name, faces } of labels)
+    for (const face of faces) {
+      const { strip } = face;
+      const shape = JSON.stringify(strip ?? null);
+      const alike = found.get(shape) ?? {
+        size,
+        ...(strip === undefined ? {} : { strip }),
+        faces: [],
+      };
+      alike.faces.push({ ...face, name });
+      found.set(shape, alike);
+    }
+  return [...found.values()].sort(
+    (one, other) => (one.strip?.widthMm ?? 0) - (other.strip?.widthMm ?? 0),
+  );
+}
+
+/** A strip lies by itself, whatever sheet of labels cut beforehand the size has. */
+function unfolded(
+  { sheet: _cutBeforehand, ...size }: PackageSize,
+  strip: FoldedStrip,
+): PackageSize {
+  return { ...size, widthMm: strip.widthMm, heightMm: strip.heightMm };
 }

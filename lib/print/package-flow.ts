@@ -1,9 +1,17 @@
 import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
 import { LINE_SPACING } from "../hazard/label/label-sizes.ts";
 import { PICTOGRAM_SPAN } from "../hazard/label/pictogram-drawings.ts";
-import { at, certain } from "../quantities/at.ts";
-import type { Piece } from "./layout-tree.ts";
-import { marksOf, MM_PER_PT, movedTo, shifted, type PaperTag, type Tagged } from "./mark.ts";
+import { certain } from "../quantities/at.ts";
+import type { Flow, Piece } from "./layout-tree.ts";
+import {
+  marksOf,
+  MM_PER_PT,
+  movedTo,
+  shifted,
+  type Mark,
+  type PaperTag,
+  type Tagged,
+} from "./mark.ts";
 import { placedPieces } from "./paper-columns.ts";
 import { pictogramFigure } from "./pictogram-figure.ts";
 import { FACE_HEIGHTS, type Face } from "./print-font.ts";
@@ -40,40 +48,114 @@ export interface FlowPictograms {
 
 export type FlowItem = FlowText | FlowPictograms;
 
+/** Items under a head that is said again at the top of every column that they go on over to. */
+export interface FlowGroup {
+  readonly kind: "group";
+  readonly head: FlowText;
+  readonly items: readonly FlowItem[];
+}
+
 const EPSILON_MM = 1e-6;
+/** Below a head that is said again [mm]. */
+const BELOW_HEAD_MM = 0.9;
 
 /**
  * Items down a row of columns of one width, nothing left out.
  * @returns undefined where the columns do not hold them.
  */
 export function flowed(
-  items: readonly FlowItem[],
+  items: readonly (FlowItem | FlowGroup)[],
   columns: readonly Column[],
 ): Tagged[] | undefined {
   const last = columns.at(-1);
   if (last === undefined) return undefined;
-  const pieces = items.map((item) =>
-    item.kind === "text" ? linePieces(item, last.widthMm) : pictogramPieces(item, last.widthMm),
-  );
+  const parts = items.map((item) => laidPart(item, last.widthMm));
   // A page is a column here: past the last one, what does not fit is told by its number.
-  const placed = placedPieces(pieces.flat(), (page) => ({ ...(columns[page] ?? last), page }));
+  const placed = placedPieces(
+    parts.flatMap(({ flow }) => flow),
+    (page) => ({ ...(columns[page] ?? last), page }),
+  );
   const overflows = placed.some(({ piece, page, yMm }) => {
     const column = columns[page];
     return column === undefined || yMm + piece.heightMm > column.bottomMm + EPSILON_MM;
   });
   if (overflows) return undefined;
   const stands = new Map(placed.map(({ piece, xMm, yMm }) => [piece, { xMm, yMm }]));
-  const contents = (own: readonly Piece[]): Tagged[] =>
-    own.map((piece) => {
-      const { xMm, yMm } = certain(stands.get(piece));
-      return movedTo(piece.content, xMm, yMm);
-    });
-  return items.flatMap((item, i): readonly Tagged[] => {
-    const set = contents(at(pieces, i));
-    return item.kind === "text"
-      ? [paragraphOf(item, set)]
-      : set.flatMap(({ children = [] }) => children);
-  });
+  return [
+    ...parts.flatMap(({ leaves }) =>
+      leaves.flatMap(({ item, pieces }): readonly Tagged[] => {
+        const set = pieces.map((piece) => {
+          const { xMm, yMm } = certain(stands.get(piece));
+          return movedTo(piece.content, xMm, yMm);
+        });
+        return item.kind === "text"
+          ? [paragraphOf(item, set)]
+          : set.flatMap(({ children = [] }) => children);
+      }),
+    ),
+    ...placed.flatMap(({ heads, xMm }) =>
+      heads.map(({ piece, yMm }) => movedTo(piece.content, xMm, yMm)),
+    ),
+  ];
+}
+
+/** How high items stand in one column [mm]. */
+export function flowHeightMm(items: readonly FlowItem[], widthMm: number): number {
+  return items
+    .flatMap((item) => piecesOf(item, widthMm))
+    .reduce((sum, { heightMm, beforeMm }, i) => sum + heightMm + (i === 0 ? 0 : beforeMm), 0);
+}
+
+/** An item with its pieces; of a group the head and each item, and the pieces as one group. */
+interface LaidPart {
+  readonly leaves: readonly { readonly item: FlowItem; readonly pieces: readonly Piece[] }[];
+  readonly flow: readonly Flow[];
+}
+
+function laidPart(part: FlowItem | FlowGroup, widthMm: number): LaidPart {
+  if (part.kind !== "group") {
+    const pieces = piecesOf(part, widthMm);
+    return { leaves: [{ item: part, pieces }], flow: pieces };
+  }
+  const head = linePieces(part.head, widthMm).map((piece) => ({ ...piece, keepWithNext: true }));
+  const leaves = [
+    { item: part.head, pieces: head },
+    ...part.items.map((item) => ({ item, pieces: piecesOf(item, widthMm) })),
+  ];
+  const children = leaves.flatMap(({ pieces }) => pieces);
+  return {
+    leaves,
+    flow: [
+      {
+        kind: "group",
+        tag: "Sect",
+        runningHead: { piece: headAgain(head), at: "column" },
+        children,
+      },
+    ],
+  };
+}
+
+/** A head said again, with the room below it; a reading machine has read it. */
+function headAgain(head: readonly Piece[]): Piece {
+  const marks: Mark[] = [];
+  let heightMm = 0;
+  for (const { content, heightMm: high, beforeMm } of head) {
+    if (heightMm > 0) heightMm += beforeMm;
+    const top = heightMm;
+    marks.push(...marksOf(content).map((mark) => shifted(mark, 0, top)));
+    heightMm += high;
+  }
+  return {
+    kind: "piece",
+    heightMm: heightMm + BELOW_HEAD_MM,
+    beforeMm: 0,
+    content: { tag: "Artifact", marks },
+  };
+}
+
+function piecesOf(item: FlowItem, widthMm: number): Piece[] {
+  return item.kind === "text" ? linePieces(item, widthMm) : pictogramPieces(item, widthMm);
 }
 
 /** Lines of a text, the capitals of the first one in a column at its top. */

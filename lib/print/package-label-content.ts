@@ -11,7 +11,7 @@ import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { WORDS } from "../words/languages.ts";
-import { unitPriceText } from "../words/money-format.ts";
+import { priceText } from "../present/price-text.ts";
 import type { Words } from "../words/words.ts";
 import type { PackageSize } from "./package-size.ts";
 import { leadingLanguage, sheetNamedIn } from "./sheet-in-language.ts";
@@ -39,6 +39,8 @@ export interface PackageLabelContent {
   /** Name, address, telephone, contact. */
   readonly supplier: string;
   readonly ufi?: string;
+  /** That there is more inside, of a label that is folded out: one a language. */
+  readonly inside: readonly LabelLine[];
   /** One a language; none of a paint whose rags keep cool. */
   readonly rags: readonly LabelLine[];
   /** One a language; none of a paint that is one. */
@@ -101,7 +103,7 @@ export function packageLabelContent(
   const colour = colours.get(sheet.slug);
   const own = colour?.sizes.find(({ ml }) => ml === size.ml);
   const swatch = paintColour(sheet.notations.masstone);
-  const price = priceText(worded, size, context, WORDS[leading]);
+  const price = priceOrCode(worded, size, context, WORDS[leading]);
   const lot = lotNumber ?? (colour && lotOnSale(colour, context.records));
   const { siteAddress } = workshop;
   return {
@@ -144,6 +146,10 @@ export function packageLabelContent(
       .filter((line) => line !== undefined)
       .join(", "),
     ...(cautions.ufi === undefined ? {} : { ufi: `UFI: ${cautions.ufi}` }),
+    inside: size.languages.map((language) => ({
+      language,
+      text: WORDS[language].pages.packageLabels.foldOut.inside,
+    })),
     rags:
       sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
         ? size.languages.map((language) => ({
@@ -197,7 +203,7 @@ function isNew({ text }: LabelLine, i: number, lines: readonly LabelLine[]): boo
 }
 
 /** A price only where the sheet has one: a tube is seen in every market. */
-function priceText(
+function priceOrCode(
   { sheet: { slug, offer } }: SheetTexts,
   size: PackageSize,
   { records }: PageContext,
@@ -208,13 +214,7 @@ function priceText(
   if (size.price === "code")
     return own?.code === undefined ? undefined : words.pages.packageLabels.code(own.code);
   const offered = offer?.sizes.find(({ ml }) => ml === size.ml);
-  if (offered?.price === undefined || offer?.currency === undefined) return undefined;
-  const { currency } = offer;
-  const money = (amount: number) => words.pages.handling.offer.price(amount, currency);
-  const { price, unitPrice } = offered;
-  return unitPrice === undefined
-    ? money(price)
-    : `${money(price)} (${unitPriceText(money(unitPrice.price), unitPrice.ml)})`;
+  return offered && priceText(offered, offer?.currency, words)?.text;
 }
 
 /** A pigment whose Colour Index name is not parted at the end of a line. */

@@ -1,31 +1,24 @@
 import { labelSizes } from "../hazard/label/label-sizes.ts";
-import { BLEED_MM } from "./card-plan.ts";
-import { flowed, type Column, type FlowItem } from "./package-flow.ts";
+import { foldOutLabel } from "./fold-out-layout.ts";
+import { flowed, type FlowItem } from "./package-flow.ts";
+import type { LabelFace, LaidLabel } from "./laid-label.ts";
 import { labelSymbol, type LabelSymbol } from "./label-symbol.ts";
-import { BLACK, inkOf, MM_PER_PT, type Tagged } from "./mark.ts";
+import type { Tagged } from "./mark.ts";
 import type { LabelCautions, PackageLabelContent } from "./package-label-content.ts";
 import type { PackageSize } from "./package-size.ts";
+import {
+  band,
+  bandHeightMm,
+  BETWEEN_MM,
+  columnsOf,
+  isWordBroken,
+  nameItem,
+  PARAGRAPH_MM,
+  SAFE_MM,
+  sizeOfXHeightPt,
+  SUBJECT_MM,
+} from "./package-label-parts.ts";
 import type { Language } from "../records/schema/terms.ts";
-import { SANS_X_HEIGHT } from "./print-font.ts";
-import { measureText } from "./print-document.ts";
-import { setRuns, sizesDown } from "./set-runs.ts";
-
-/** One piece of label, at real size. */
-export interface LabelFace {
-  readonly blocks: readonly Tagged[];
-}
-
-export interface LaidLabel {
-  readonly slug: string;
-  readonly name: string;
-  /** Of a tube one; of a jar its front and its back. */
-  readonly faces: readonly LabelFace[];
-  /** Statements that are not on it, as its size allows. */
-  readonly leftOut: readonly string[];
-  /** Side of the red frames [mm]; absent without pictograms. */
-  readonly pictogramMm?: number;
-  readonly xHeightMm: number;
-}
 
 /** How a label is tried, from roomy to tight. */
 interface Attempt {
@@ -45,13 +38,6 @@ interface Attempt {
   readonly areWordsWhole: boolean;
 }
 
-/** From the edge to anything that may not be cut, and between columns [mm]. */
-const SAFE_MM = 2;
-const BETWEEN_MM = 2.4;
-/** Between two paragraphs, a little more than between two lines [mm]. */
-const PARAGRAPH_MM = 1.1;
-/** Of the paint's band, as a share of the height, and its reach [mm]. */
-const BAND = { share: 0.17, least: 6, most: 14 };
 /** Of a jar's front: more of it is paint. */
 const JAR_BAND_SHARE = 0.4;
 /** Roomy letters against the least. */
@@ -61,8 +47,9 @@ const FRONTS = [0.44, 0.5, 0.38, 0.32, 0.26] as const;
 
 /**
  * A label laid out: whole statements first, where they find room, then, of a size that is to be
- * reduced, without those that a small package may leave out; roomy letters and pictograms first,
- * then the least that the law allows. Nothing else is ever cut.
+ * reduced, without those that a small package may leave out, and of one that may be folded out,
+ * on pages; roomy letters and pictograms first, then the least that the law allows. Nothing else
+ * is ever cut.
  * @param mostXHeightMm letters no larger, so that the labels of a sheet are alike.
  * @returns undefined where it does not fit.
  */
@@ -94,7 +81,11 @@ export function packageLabel(
         };
     }
   }
-  return undefined;
+  return size.isFoldOut
+    ? foldOutLabel(content, size, mostXHeightMm, (outside, attempt) =>
+        jarFront(outside, size, { ...attempt, runIn: true }),
+      )
+    : undefined;
 }
 
 function without(cautions: LabelCautions, leftOut: readonly string[]): LabelCautions {
@@ -135,7 +126,7 @@ function tubeFaces(
   attempt: Attempt,
 ): LabelFace[] | undefined {
   const { widthMm, heightMm, overlapMm } = size;
-  const bandMm = Math.min(BAND.most, Math.max(BAND.least, BAND.share * heightMm));
+  const bandMm = bandHeightMm(heightMm);
   const [topMm, bottomMm] = [bandMm + SAFE_MM, heightMm - SAFE_MM];
   const insideMm = widthMm - overlapMm - 2 * SAFE_MM;
   const frontMm = attempt.front * insideMm;
@@ -157,7 +148,7 @@ function tubeFaces(
   if (last === undefined || (symbol !== undefined && symbol.widthMm > symbolMm)) return undefined;
   const facts = frontItems(content, attempt, frontMm);
   const law = cautionItems(content, attempt);
-  if (attempt.areWordsWhole && (widestWordMm(facts) > frontMm || widestWordMm(law) > last.widthMm))
+  if (isWordBroken(facts, frontMm, attempt) || isWordBroken(law, last.widthMm, attempt))
     return undefined;
   const front = flowed(facts, [
     {
@@ -184,7 +175,7 @@ function tubeFaces(
   return [
     {
       blocks: [
-        ...band(content, widthMm, bandMm),
+        ...band(content, { rightMm: widthMm, heightMm: bandMm }),
         ...front,
         ...cautions,
         ...symbolBlocks(symbol, symbolAt, bottomMm),
@@ -202,12 +193,9 @@ function jarFaces(
   if (attempt.front !== FRONTS[0] || attempt.place !== PLACES[0]) return undefined;
   const { widthMm, heightMm } = size;
   const insideMm = widthMm - 2 * SAFE_MM;
-  const bandMm = JAR_BAND_SHARE * heightMm;
   const bottomMm = heightMm - SAFE_MM;
   const symbol = labelSymbol(content, size);
-  const front = flowed(frontItems(content, attempt, insideMm), [
-    { xMm: SAFE_MM, topMm: bandMm + SAFE_MM, widthMm: insideMm, bottomMm },
-  ]);
+  const front = jarFront(content, size, attempt);
   const columns = columnsOf(
     { xMm: SAFE_MM, topMm: SAFE_MM, widthMm: insideMm, bottomMm },
     attempt.columns,
@@ -225,7 +213,7 @@ function jarFaces(
   );
   if (front === undefined || back === undefined) return undefined;
   return [
-    { blocks: [...band(content, widthMm, bandMm), ...front] },
+    front,
     {
       blocks: [
         ...back,
@@ -239,6 +227,24 @@ function jarFaces(
   ];
 }
 
+function jarFront(
+  content: PackageLabelContent,
+  { widthMm, heightMm }: PackageSize,
+  attempt: Pick<Attempt, "xHeightMm" | "namePt" | "runIn">,
+): LabelFace | undefined {
+  const insideMm = widthMm - 2 * SAFE_MM;
+  const bandMm = JAR_BAND_SHARE * heightMm;
+  const front = flowed(frontItems(content, attempt, insideMm), [
+    {
+      xMm: SAFE_MM,
+      topMm: bandMm + SAFE_MM,
+      widthMm: insideMm,
+      bottomMm: heightMm - SAFE_MM,
+    },
+  ]);
+  return front && { blocks: [...band(content, { rightMm: widthMm, heightMm: bandMm }), ...front] };
+}
+
 function symbolBlocks(
   symbol: LabelSymbol | undefined,
   xMm: number,
@@ -247,63 +253,9 @@ function symbolBlocks(
   return symbol?.blocksAt(xMm, bottomMm - symbol.heightMm) ?? [];
 }
 
-/** Paint over the edge, so that no white shows where the knife strays; a white's own edge is a hairline. */
-function band({ swatch, name }: PackageLabelContent, widthMm: number, bandMm: number): Tagged[] {
-  if (swatch === undefined) return [];
-  return [
-    {
-      tag: "Figure",
-      alt: name,
-      marks: [
-        {
-          kind: "box",
-          xMm: -BLEED_MM,
-          yMm: -BLEED_MM,
-          widthMm: widthMm + 2 * BLEED_MM,
-          heightMm: bandMm + BLEED_MM,
-          ink: inkOf(swatch),
-        },
-        {
-          kind: "line",
-          fromMm: [-BLEED_MM, bandMm],
-          toMm: [widthMm + BLEED_MM, bandMm],
-          widthPt: 0.25,
-          ink: BLACK,
-        },
-      ],
-    },
-  ];
-}
-
-/** The longest word that is not parted at a blank or a hyphen [mm]. */
-function widestWordMm(items: readonly FlowItem[]): number {
-  return Math.max(
-    0,
-    ...items.flatMap((item) =>
-      item.kind === "text"
-        ? item.text.split(/[ -]/).map((word) => measureText(word, item.face, item.sizePt))
-        : [],
-    ),
-  );
-}
-
-function columnsOf(area: Column, count: number): Column[] {
-  const widthMm = (area.widthMm - (count - 1) * BETWEEN_MM) / count;
-  return Array.from({ length: count }, (_, i) => ({
-    ...area,
-    xMm: area.xMm + i * (widthMm + BETWEEN_MM),
-    widthMm,
-  }));
-}
-
-/** Size of letters [pt] whose lower-case x is so high, never less. */
-export function sizeOfXHeightPt(xHeightMm: number): number {
-  return Math.ceil((xHeightMm / SANS_X_HEIGHT / MM_PER_PT) * 20 - 1e-9) / 20;
-}
-
 function frontItems(
   { name, facts, contents, price, lot }: PackageLabelContent,
-  { xHeightMm, namePt, runIn }: Attempt,
+  { xHeightMm, namePt, runIn }: Pick<Attempt, "xHeightMm" | "namePt" | "runIn">,
   widthMm: number,
 ): FlowItem[] {
   const sizePt = sizeOfXHeightPt(xHeightMm);
@@ -321,16 +273,9 @@ function frontItems(
     ...(language === undefined ? {} : { language }),
   });
   return [
-    {
-      kind: "text",
-      tag: "H2",
-      text: name,
-      face: "sans bold",
-      sizePt: nameSizePt(name, namePt, widthMm),
-      gapMm: 0,
-    },
+    nameItem(name, namePt, widthMm),
     ...facts.map(({ text, language }, i) =>
-      item(text, i === 0 ? 1.8 : PARAGRAPH_MM, "sans", language),
+      item(text, i === 0 ? SUBJECT_MM : PARAGRAPH_MM, "sans", language),
     ),
     item(
       [
@@ -338,24 +283,11 @@ function frontItems(
         ...(price === undefined ? [] : [price]),
         ...(runIn ? [lot.replaceAll(" ", "\u00a0")] : []),
       ].join(" \u00b7 "),
-      1.8,
+      SUBJECT_MM,
       "sans bold",
     ),
     ...(runIn ? [] : [item(lot, PARAGRAPH_MM)]),
   ];
-}
-
-/** As large as no word of it is broken and it takes two lines; a long name three. A name is a label element too: one face, without serifs. */
-function nameSizePt(name: string, mostPt: number, widthMm: number): number {
-  const sizes = sizesDown(mostPt, 8);
-  const words = name.split(/[ -]/);
-  const holds = (most: number) =>
-    sizes.find(
-      (sizePt) =>
-        words.every((word) => measureText(word, "sans bold", sizePt) <= widthMm) &&
-        setRuns([{ text: name, face: "sans bold" }], { widthMm, sizePt }).lines.length <= most,
-    );
-  return holds(2) ?? holds(3) ?? 8;
 }
 
 /** Pictograms, signal word and statements together, then who answers for them. */
@@ -378,7 +310,7 @@ function cautionItems(
               text: signalWord ?? language.toUpperCase(),
               face: "sans bold" as const,
               sizePt,
-              gapMm: 1.8,
+              gapMm: SUBJECT_MM,
               language,
               whole: true,
             },
@@ -406,7 +338,7 @@ function cautionItems(
       ...line,
       face: "sans",
       sizePt,
-      gapMm: i === 0 ? 1.8 : PARAGRAPH_MM,
+      gapMm: i === 0 ? SUBJECT_MM : PARAGRAPH_MM,
     })),
   ];
 }

@@ -41,6 +41,8 @@ export interface PackageSize {
   readonly xHeightMm: number;
   /** Whether what a small package may leave out goes where it finds no room. */
   readonly isReduced: boolean;
+  /** Whether what finds no room on one page goes onto the pages of a fold-out label. */
+  readonly isFoldOut: boolean;
   readonly price: "price" | "code" | "none";
   readonly symbol: "ean" | "qr" | "none";
   readonly paper: Paper;
@@ -80,6 +82,7 @@ function packageSize(
     languages: label.languages ?? languages,
     xHeightMm: label.xHeightMm ?? labelSizes(ml).xHeightMm,
     isReduced: label.reduced ?? false,
+    isFoldOut: label.foldOut ?? false,
     price: label.price ?? "none",
     symbol: label.symbol ?? "none",
     paper: label.paper ?? paper,

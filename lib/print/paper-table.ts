@@ -8,6 +8,7 @@ import type { Flow, Group, Piece } from "./layout-tree.ts";
 import { GREY, shifted, type LineMark, type Mark, type Tagged } from "./mark.ts";
 import { paragraph, quiet, smallPt, wholeParagraph, type PaperStyle } from "./paper-style.ts";
 import { measureText } from "./print-document.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { naturalWidths, setRuns, type Run } from "./set-runs.ts";
 
 /** Between two columns of a table. */
@@ -113,7 +114,7 @@ export function plainTable(view: TableView, style: PaperStyle): Group {
 
 function tableCell({ text, standing, note, reason }: CellView): Cell {
   const word =
-    standing === undefined || text === "\u2013"
+    standing === undefined || text === NO_VALUE
       ? []
       : [{ text: `${text === "" ? "" : " "}${standing.word}`, face: "sans" as const, ink: GREY }];
   return { runs: [{ text, face: "sans" }, ...word], note: note ?? reason };

@@ -2,13 +2,14 @@ import { labelSizes, LETTERS_FROM } from "../hazard/label/label-sizes.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { foldOutPages, type LaidLabel } from "./laid-label.ts";
 import type { LabelRun } from "./labels-pdf.ts";
 import {
   packageLabelContent,
   type LabelRefusal,
   type PackageLabelContent,
 } from "./package-label-content.ts";
-import { packageLabel, type LaidLabel } from "./package-label-layout.ts";
+import { packageLabel } from "./package-label-layout.ts";
 import { largerTubes, type PackageSize } from "./package-size.ts";
 
 /** Labels of a range with what is to be said of them, a line each. */
@@ -113,18 +114,29 @@ function lettersAlike(
 /** What does not fit, the smallest tube on which it would, and what the law has for the rest. */
 function tooSmall(content: PackageLabelContent, size: PackageSize): string {
   const { widthMm, heightMm, languages, xHeightMm } = size;
-  const larger = largerTubes({ ...size, isReduced: false }).find(
+  const larger = largerTubes({ ...size, isReduced: false, isFoldOut: false }).find(
     (tube) => packageLabel(content, tube) !== undefined,
   );
   const isHeldReduced =
-    !size.isReduced && packageLabel(content, { ...size, isReduced: true }) !== undefined;
+    !size.isReduced &&
+    packageLabel(content, { ...size, isReduced: true, isFoldOut: false }) !== undefined;
+  const foldedOut = size.isFoldOut
+    ? undefined
+    : packageLabel(content, { ...size, isReduced: false, isFoldOut: true });
   return [
     `${widthMm} x ${heightMm} mm are too small for it in ${IN_ENGLISH.list.format(languages.map(languageName))} with letters of ${xHeightMm} mm: ${
       larger === undefined
         ? "nor does any tube to 200 ml"
         : `the smallest tube that would hold it is one of ${larger.ml} ml, ${larger.widthMm} x ${larger.heightMm} mm`
     }`,
-    "A fold-out label, a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)",
+    size.isFoldOut
+      ? `A fold-out label on ${size.paper} does not hold it either; a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)`
+      : "A fold-out label, a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)",
+    ...(foldedOut === undefined
+      ? []
+      : [
+          `With foldOut: true of this label in workshop.yaml it is printed as a fold-out label of ${foldOutPages(foldedOut)} pages`,
+        ]),
     ...(isHeldReduced
       ? [
           `Where none of these can be had, give this label reduced: true in workshop.yaml: it is then printed without ${content.mayLeaveOut.join(", ")} (1.5.2)`,
@@ -143,12 +155,19 @@ function languageName(language: string): string {
 }
 
 function labelRemarks(
-  { leftOut, pictogramMm }: LaidLabel,
+  laid: LaidLabel,
   { ean, address }: PackageLabelContent,
   { ml, symbol }: PackageSize,
 ): string[] {
+  const { leftOut, pictogramMm } = laid;
   const wanted = labelSizes(ml).pictogramMm;
+  const pages = foldOutPages(laid);
   return [
+    ...(pages === 0
+      ? []
+      : [
+          `as a fold-out label of ${pages} pages (CLP, Annex I, 1.2.1.6): cut at the marks, fold in turn, the first fold backwards, stick down the last page alone and hold the front page with a strip that can be lifted; whether the authority of the country of sale wants the whole surface used first is to be asked there`,
+        ]),
     ...(leftOut.length === 0
       ? []
       : [

@@ -1,5 +1,5 @@
 import type { Words } from "../words/words.ts";
-import type { CardStates } from "./card-statements.ts";
+import { BETWEEN_STATES, type CardStates } from "./card-statements.ts";
 import type { StatedCard } from "./range-cards.ts";
 
 /** A card to print again, or to take off the shelf, with why in words. */
@@ -51,7 +51,7 @@ function changesOf(
     if (text === old) return [];
     const what = (names as Readonly<Record<string, string>>)[key] ?? key;
     if (text !== undefined && old !== undefined && LISTS.has(key))
-      return membersChanged(what, old.split("; "), text.split("; "), words);
+      return membersChanged(what, old.split(BETWEEN_STATES), text.split(BETWEEN_STATES), words);
     if (old === undefined) return text === undefined ? [] : [reprint.added(what, text)];
     return [text === undefined ? reprint.removed(what, old) : reprint.changed(what, old, text)];
   });
@@ -70,12 +70,9 @@ function membersChanged(
   what: string,
   before: readonly string[],
   now: readonly string[],
-  {
-    pages: {
-      cards: { reprint },
-    },
-  }: Words,
+  { semicolon, pages }: Words,
 ): string[] {
+  const { reprint } = pages.cards;
   const codes = new Set(now.flatMap((member) => codeOf(member) ?? []));
   const gone = before
     .filter((member) => !now.includes(member) && !codes.has(codeOf(member) ?? member))
@@ -85,7 +82,7 @@ function membersChanged(
     .map((member) => reprint.added(what, member));
   return gone.length + come.length > 0
     ? [...gone, ...come]
-    : [reprint.changed(what, before.join("; "), now.join("; "))];
+    : [reprint.changed(what, before.join(semicolon), now.join(semicolon))];
 }
 
 /** Of a statement of a label, "H302" or "P301+P310": by it the same statement in other words, or in one language more, is known again. */

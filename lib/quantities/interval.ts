@@ -16,6 +16,14 @@ export function ends(quantity: Quantity): Interval {
   return typeof quantity === "number" ? [quantity, quantity] : quantity;
 }
 
+/** From the least lower end of several estimates, one or more, to the greatest upper one. */
+export function spanning(intervals: readonly Interval[]): Interval {
+  return [
+    Math.min(...intervals.map(([lower]) => lower)),
+    Math.max(...intervals.map(([, upper]) => upper)),
+  ];
+}
+
 /** The middle of a quantity, for ordering and drawing only: never shown as the figure. */
 export function midpoint(quantity: Quantity): number {
   const [lower, upper] = ends(quantity);

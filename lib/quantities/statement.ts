@@ -20,6 +20,15 @@ export function isStatement(value: unknown): value is Statement {
 }
 
 /**
+ * What was reckoned, where a statement could have said why it can't be and that was ruled out before.
+ * @throws RangeError for a statement: a fault of ours, never of a record.
+ */
+export function notRefused<T>(reckoned: T): Exclude<T, Statement> {
+  if (isStatement(reckoned)) throw new RangeError(`Refused: ${reckoned.rule}`);
+  return reckoned as Exclude<T, Statement>;
+}
+
+/**
  * One kind of statement, with fields of its own. A science lists its kinds as a
  * closed union, and the compiler then holds that every kind has its wording.
  * Of several rules with the same fields it makes a kind for each.

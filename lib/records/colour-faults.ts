@@ -1,9 +1,9 @@
-import { labToLch, labToXyz, xyzToLab } from "../colorimetry/lab.ts";
+import { labToLch, labToXyz } from "../colorimetry/lab.ts";
 import { labOfMunsell } from "../colorimetry/munsell-inversion.ts";
 import { parseMunsell } from "../colorimetry/munsell-notation.ts";
 import { outsideOptimal } from "../colorimetry/optimal-colours.ts";
-import { tristimulus } from "../colorimetry/tristimulus.ts";
 import { VIEWINGS, type Lab } from "../colorimetry/viewing.ts";
+import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import type { HueFamily } from "../knowledge/hue-family.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { faultAt, type Faults } from "./fault.ts";
@@ -142,8 +142,7 @@ function onArc(hue: number, [from, to]: readonly [number, number]): boolean {
 
 function masstoneLab(reading: Reading | undefined): Lab | undefined {
   if (reading === undefined) return undefined;
-  if (reading.form === "spectrum")
-    return xyzToLab(tristimulus(reading.spectrum, "D65/10"), "D65/10");
+  if (reading.form === "spectrum") return spectrumLab(reading.spectrum);
   return reading.form === "lab" ? reading.lab : labOfChip(reading.munsell);
 }
 

@@ -27,6 +27,8 @@ export type ContentFolder = keyof typeof CONTENT_FOLDERS;
 export const MANIFESTS_FOLDER = "manifests";
 /** Where pictures lie: their bytes are read only when they are made into pictures of a page. */
 const PHOTOGRAPHS = "photographs";
+/** What a spreadsheet saves where nobody asks it for CSV. */
+const WORKBOOKS: ReadonlySet<string> = new Set([".xlsx", ".xls", ".ods", ".numbers"]);
 
 /** Kept out of memory: no record or reading of a workshop comes near it. */
 const LARGEST_FILE_BYTES = 8 * 1024 * 1024;
@@ -171,7 +173,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       else
         fault(
           join(folder, entry),
-          `${entry} is left out: ${kind}/ holds files ending in ${endings.join(", ")}`,
+          `${entry} is left out: ${kind}/ holds files ending in ${endings.join(", ")}${WORKBOOKS.has(extname(entry).toLowerCase()) ? `, and this is a spreadsheet's workbook: save the sheet as CSV` : ""}`,
           "warning",
         );
     }

@@ -9,12 +9,17 @@ type Issue = z.core.$ZodIssue;
 /** What a starter leaves to be filled in. */
 const OPEN = /^change-me$/i;
 
+/** Countries of the European Union by their codes of ISO 3166-1, which is one market. */
+const MEMBER_STATES =
+  "at be bg cy cz de dk ee es fi fr gr hr hu ie it lt lu lv mt nl pl pt ro se si sk".split(" ");
+
 /** What a closed list calls otherwise. */
 const OTHER_NAMES: Readonly<Record<string, string>> = {
   "0/45": "45/0",
   sce: "d/8 excluded",
   sci: "d/8 included",
   uk: "GB",
+  ...Object.fromEntries(MEMBER_STATES.map((state) => [state, "EU"])),
   usa: "US",
   english: "en",
   french: "fr",
@@ -92,6 +97,9 @@ function formatHint(
   if (typeof found !== "string") return undefined;
   if (format === "date") return dateHint(found);
   if (key === "massRatio") return ratioHint(found);
+  if (key === "colourIndexName") return colourIndexHint(found);
+  if (/^(?:EU)?H\d{3}/i.test(found) && found !== found.toUpperCase())
+    return `written so: ${found.toUpperCase()}`;
   if (key === "currency" && Object.hasOwn(CURRENCY_SIGNS, found.trim()))
     return `nearest: ${CURRENCY_SIGNS[found.trim()] ?? ""}`;
   if (format === "url" && /^[\w-]+(\.[\w-]+)+(\/|$)/.test(found)) return `https://${found}`;
@@ -99,6 +107,15 @@ function formatHint(
   return message.startsWith("lower-case letters") && file !== ""
     ? `its file is named so: ${file}`
     : undefined;
+}
+
+/** A Colour Index name without its blank, or in small letters: "PG7", "pg 7". */
+function colourIndexHint(found: string): string | undefined {
+  const [, kind = "", hue = "", number = ""] =
+    /^\s*([PN])(BK|BR|B|G|M|O|R|V|W|Y)[\s._-]*(\d+(?::\d+)?)\s*$/i.exec(found) ?? [];
+  return number === ""
+    ? undefined
+    : `written so: ${kind.toUpperCase()}${hue.slice(0, 1).toUpperCase()}${hue.slice(1).toLowerCase()} ${number}`;
 }
 
 /** A ratio with another mark between its sides, a decimal comma, or quotation marks of a letter. */

@@ -8,6 +8,7 @@ import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import { amountFaults } from "./amount-faults.ts";
 import { claimFaults } from "./claim-faults.ts";
+import { claimedNames } from "./claimed-names.ts";
 import { colourFaults } from "./colour-faults.ts";
 import { columnFaults } from "./column-faults.ts";
 import { contentTree, type ContentTree } from "./content-tree.ts";
@@ -53,6 +54,7 @@ import { siteFaults } from "./site-faults.ts";
 import { versionFaults } from "./version-faults.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes, unitSlips } from "./unit-slips.ts";
+import { standardRecipeFaults } from "./standard-recipe.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
 import { certain } from "../quantities/at.ts";
 import { fileOrder } from "../quantities/name-order.ts";
@@ -132,7 +134,9 @@ export function checkedRecords(
     ...amountFaults(files, today),
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
+    ...standardRecipeFaults(files),
     ...(hazard === undefined ? [] : claimFaults(files, hazard.forbiddenWords)),
+    ...claimedNames(files),
     ...pairFaults(files),
     ...siteFaults(files, today),
     ...photographed.diagnostics,

@@ -34,7 +34,7 @@ export function offeredSizes(
   listOf: typeof priceList = priceList,
 ): ReadonlyMap<string, readonly OfferedSize[]> {
   const { colours, prices, workshop } = files;
-  const rule = workshop?.record.prices;
+  const { prices: rule, currency } = workshop?.record ?? {};
   const bySlug = new Map<string, OfferedSize[]>();
   const add = (slug: string, size: OfferedSize): void => {
     const sizes = bySlug.get(slug) ?? [];
@@ -62,11 +62,11 @@ export function offeredSizes(
         ...given(size),
         ...(size.price === undefined
           ? {}
-          : { price: roundedPrice(size.price, rule), written: size.price }),
+          : { price: roundedPrice(size.price, rule, currency), written: size.price }),
         place: placesInRecord(yaml, i),
       }),
     );
-  const listed = prices && listOf(prices.file, prices.text, workshop?.record.currency);
+  const listed = prices && listOf(prices.file, prices.text, currency);
   diagnostics.push(...(listed?.diagnostics ?? []));
   for (const row of listed?.rows ?? []) {
     const { colour, price } = row;
@@ -86,7 +86,9 @@ export function offeredSizes(
     }
     add(colour, {
       ...given(row),
-      ...(price === undefined ? {} : { price: roundedPrice(price, rule), written: price }),
+      ...(price === undefined
+        ? {}
+        : { price: roundedPrice(price, rule, currency), written: price }),
       place,
     });
   }

@@ -1,6 +1,5 @@
 import { deltaE00 } from "../colorimetry/difference.ts";
-import { xyzToLab } from "../colorimetry/lab.ts";
-import { tristimulus } from "../colorimetry/tristimulus.ts";
+import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
 import type { Complaint } from "../diagnostics/complaint.ts";
 import { averaged } from "./readings/averaged.ts";
@@ -20,9 +19,8 @@ export function replicateComplaint(
   spectra: readonly Spectrum[],
 ): Complaint | undefined {
   if (spectra.length < 2) return undefined;
-  const lab = (spectrum: Spectrum) => xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10");
   const distances = spectra.map((spectrum, i) =>
-    deltaE00(lab(spectrum), lab(averaged(spectra.filter((_, j) => j !== i)).mean)),
+    deltaE00(spectrumLab(spectrum), spectrumLab(averaged(spectra.toSpliced(i, 1)).mean)),
   );
   const largest = Math.max(...distances);
   if (largest <= REPLICATES_APART.doubted) return undefined;

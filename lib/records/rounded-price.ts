@@ -1,20 +1,26 @@
+import { coinDigits } from "../quantities/coin-digits.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
 
-/** The step of a price that was raised and has no step of its own. */
-const LEAST_COIN = 0.01;
 /** Digits past which a price is arithmetic's noise and no money. */
 const FINEST = 6;
 
 /**
- * A price by the workshop's rule: so many per cent put on, then rounded to a step.
+ * A price by the workshop's rule: so many per cent put on, then rounded to a step, which is
+ * the smallest coin where the rule names none.
  *
- * @param price as written, in any currency, 0 or more.
+ * @param price as written, 0 or more.
  * @param rule of workshop.yaml; without one the price stands as written.
+ * @param currency its three letters, by ISO 4217; two decimals without one.
  * @example roundedPrice(8.3, { addPercent: 5, roundTo: 0.5, rounding: "up" }) // 9
  */
-export function roundedPrice(price: number, rule: WorkshopRecord["prices"]): number {
-  const { addPercent = 0, roundTo = LEAST_COIN, rounding = "nearest" } = rule ?? {};
+export function roundedPrice(
+  price: number,
+  rule: WorkshopRecord["prices"],
+  currency?: string,
+): number {
+  const { addPercent = 0, rounding = "nearest" } = rule ?? {};
   if (addPercent === 0 && rule?.roundTo === undefined) return price;
+  const roundTo = rule?.roundTo ?? 10 ** -coinDigits(currency);
   const raised = Number((price * (1 + addPercent / 100)).toFixed(FINEST));
   // A step that a price already stands on is not left for the sake of the last binary digit.
   const steps = Number((raised / roundTo).toFixed(FINEST));

@@ -1,10 +1,11 @@
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 
-/** Faults of what a site says of itself: a colour replaced and yet made, or by itself; a security.txt past its day; one page named twice as former. */
+/** Faults of what a site says of itself: a colour replaced and yet made, or by itself; a security.txt past its day; one page named twice as former; a label that is folded out and reduced. */
 export function* siteFaults(files: ParsedFiles, today: string | undefined): Faults {
   yield* replacedFaults(files);
   yield* formerTwice(files);
+  yield* foldedAndReduced(files);
   if (today !== undefined) yield* expiredSecurity(files, today);
 }
 
@@ -49,6 +50,20 @@ function* formerTwice({ workshop }: ParsedFiles): Faults {
         message: `The former page ${address} is listed twice`,
         actual: address,
         expected: "each address once",
+      });
+}
+
+/** CLP, Article 29: a part may be left out only where no fold-out label bears the whole. */
+function* foldedAndReduced({ workshop }: ParsedFiles): Faults {
+  for (const [i, { name, foldOut = false, reduced = false }] of (
+    workshop?.record.labels ?? []
+  ).entries())
+    if (workshop !== undefined && foldOut && reduced)
+      yield faultAt(workshop.yaml.place(["labels", i, "reduced"]), {
+        rule: "records/folded-and-reduced",
+        message: `The label ${name} is folded out and reduced, and statements may be left out only where no fold-out label bears the whole (CLP, Article 29)`,
+        actual: "foldOut: true, reduced: true",
+        expected: "one of them",
       });
 }
 

@@ -12,7 +12,7 @@ import {
 } from "../quantities/figure.ts";
 import { partText, textHash } from "../kept/part-hashes.ts";
 import { keptPlace, placeOf, type Place } from "./figure-places.ts";
-import { restingOn, sectionInputs } from "./record-inputs.ts";
+import { restingOn, sameRoot, sectionInputs } from "./record-inputs.ts";
 import type { Sheet } from "./sheet.ts";
 
 /** Figures and sections by themselves: what is one thing here is one thing when it is read again. */
@@ -64,8 +64,22 @@ export function unpackedSheet({ part: sheet, figures, sections }: PackedSheet): 
     keptFigure(figure, inputs);
     if (place !== undefined) keptPlace(figure, place);
   }
-  for (const [section, inputs] of sections) restingOn(inputs, section);
+  // Once each figure is known as one.
+  const sameInputs = withSameRoots();
+  for (const { figure, inputs } of figures) keptFigure(figure, sameInputs(inputs));
+  for (const [section, inputs] of sections) restingOn(inputs.map(sameRoot), section);
   return sheet;
+}
+
+/** Lists of inputs with the roots that all sheets rest on; what is one list stays one. */
+function withSameRoots(): (inputs: readonly Input[]) => readonly Input[] {
+  const known = new Map<readonly Input[], readonly Input[]>();
+  return (inputs) => {
+    const same =
+      known.get(inputs) ?? inputs.map((input) => (isFigure(input) ? input : sameRoot(input)));
+    known.set(inputs, same);
+    return same;
+  };
 }
 
 /**

@@ -15,6 +15,11 @@ function root(kind: RecordRoot["kind"], slug: string, field?: string): RecordRoo
   return known;
 }
 
+/** The one thing that stands for a root, for one that was read again. */
+export function sameRoot({ kind, slug, field }: RecordRoot): RecordRoot {
+  return root(kind, slug, field);
+}
+
 /** The records that a section reads, as inputs of the figures that it makes of them. */
 export const WORKSHOP: RecordRoot = root("workshop", "workshop");
 

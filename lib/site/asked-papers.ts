@@ -74,15 +74,28 @@ function saidOf({ records: { workshop }, date, words }: RangeToPrint["context"])
   return { workshop: { ...workshop }, date, language: words.language };
 }
 
-/** Photographs that some text names by their hashes. */
+/** Before the hash by which a view names a photograph. */
+const NAMES_PHOTOGRAPH = '"hash":"';
+
+/** Looked for once: of a large range there are as many photographs as pages that might name them. */
+function* hashesIn(pages: string): Generator<string> {
+  for (let at = pages.indexOf(NAMES_PHOTOGRAPH); at !== -1;) {
+    const begin = at + NAMES_PHOTOGRAPH.length;
+    yield pages.slice(begin, pages.indexOf('"', begin));
+    at = pages.indexOf(NAMES_PHOTOGRAPH, begin);
+  }
+}
+
+/** Photographs that some pages as JSON name by their hashes. */
 function photographsIn(
-  names: (hash: string) => boolean,
+  pages: string,
   { records: { photographs } }: RangeToPrint["context"],
 ): PhotographOnPaper[] {
+  const hashes = new Set(hashesIn(pages));
   const named = (
     one: PictureSizes | undefined,
   ): Pick<PictureSizes, "hash" | "paper"> | undefined =>
-    one !== undefined && names(one.hash) ? { hash: one.hash, paper: one.paper } : undefined;
+    one !== undefined && hashes.has(one.hash) ? { hash: one.hash, paper: one.paper } : undefined;
   return photographs.flatMap((photograph) => {
     const [pictures, inReadColour] = [named(photograph.pictures), named(photograph.inReadColour)];
     return pictures === undefined && inReadColour === undefined
@@ -109,7 +122,7 @@ export function askedSheet(sheet: SheetToPrint, key: string, printing: Printing)
       caution: sheet.caution,
       said: saidOf(context),
       paper,
-      photographs: photographsIn((hash) => pages.includes(hash), context),
+      photographs: photographsIn(pages, context),
     };
   };
   const leavesBefore = (): Uint8Array | undefined =>

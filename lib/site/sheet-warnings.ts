@@ -111,7 +111,7 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
         "sheet/contradiction",
         contradictedPath(ruling, colour?.record),
         `Record and estimate differ: ${unended(statementText(ruling, words))}`,
-        contradictionHint(ruling),
+        contradictionHint(ruling, colour?.record),
       ),
     ),
     ...trialsToldBetter(sheet, records).map(({ trial, path, message }) => ({
@@ -212,8 +212,13 @@ function contradictedPath(
 }
 
 /** The slip by which a figure is off just so. */
-function contradictionHint({ rule, values }: Statement): string | undefined {
+function contradictionHint(
+  { rule, values }: Statement,
+  record: ColourRecord | undefined,
+): string | undefined {
   const { touchDryDays, expectedDays, oilIndexGPer100g, oilAbsorptionGPer100g } = values;
+  if (rule === "opacity-unlike-its-pigment" && (record?.films ?? []).length === 0)
+    return "let-downs of another white, the films of that white, or another Colour Index name of the pigment?";
   if (rule === "opacity-unlike-its-pigment")
     return "a film's thickness, the chart's readings, films in each other's columns, or another Colour Index name of the pigment?";
   if (

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { answerIndex, answerPage, answerPath } from "../answers/answer-pages.ts";
+import { answerIndex } from "../answers/answer-index.ts";
+import { answerPage, answerPath } from "../answers/answer-pages.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
 import { cautionLine } from "../pages/caution-line.ts";
 import { catalogueGrid, catalogueTable, ORDERS } from "../pages/catalogue-pages.ts";

@@ -184,7 +184,7 @@ function writtenPictures(
   const left = keyed.filter((one) => !kept.isTaken(one)).map(({ picture }) => picture);
   const beside =
     threads?.areThere === true
-      ? async (asked: PictureToDraw) => threads.ask("picture", asked).result
+      ? (asked: PictureToDraw) => threads.ask("picture", asked)
       : undefined;
   const begun = begunPictures(left, "png", cache, written.write, beside);
   return {

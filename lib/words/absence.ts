@@ -2,6 +2,7 @@ import type { Language } from "../records/schema/terms.ts";
 import { of } from "./fr/phrases.ts";
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";
 import { upperFirst } from "./letter-case.ts";
+import { SEMICOLONS } from "./semicolons.ts";
 import { slottedTexts, type SlottedText } from "./slotted-text.ts";
 import type { Words } from "./words.ts";
 
@@ -55,6 +56,11 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     de: "über Schwarz und Weiß aufgestrichen, doch die Dicke dieses Films ist nicht aufgezeichnet",
     fr: "appliqué sur noir et blanc, mais l’épaisseur de ce film n’est pas relevée",
     es: "se extendió sobre negro y blanco, pero el espesor de esa película no consta",
+  },
+  "its films were read without a spectrum, and what a film hides is worked out from one": {
+    de: "die Filme wurden ohne Spektrum gemessen, und was ein Film deckt, wird aus einem errechnet",
+    fr: "ses films ont été mesurés sans spectre, et ce qu’un film couvre se calcule à partir d’un spectre",
+    es: "sus películas se midieron sin espectro, y lo que cubre una película se calcula a partir de uno",
   },
   "its films tell nothing of hiding": {
     de: "die Filme sagen nichts über das Decken",
@@ -244,14 +250,13 @@ const NEEDS: InEach = {
 /** Why a figure is missing and what would be needed, in a sentence of a language. */
 export function absenceIn(language: Language): Words["absence"] {
   const reasonText = language === "en" ? undefined : slottedTexts(textsIn(language, REASONS));
-  const stop = language === "fr" ? "\u202f; " : "; ";
   const field = language === "en" ? englishField : fieldIn(language);
   return ({ reason, wanting }) => {
     const why = upperFirst(
       reason
         .split("; ")
         .map((part) => reasonText?.(part) ?? part)
-        .join(stop),
+        .join(SEMICOLONS[language]),
     );
     return wanting.length === 0
       ? `${why}.`

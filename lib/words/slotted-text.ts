@@ -49,7 +49,11 @@ function formsOf(texts: Readonly<Record<string, SlottedText>>): readonly Form[] 
 }
 
 /** A text of several parts, parted by semicolons, where each of them has a text; else as it is, a record's own words. */
-export function allWorded(english: string, text: (part: string) => string | undefined): string {
+export function allWorded(
+  english: string,
+  text: (part: string) => string | undefined,
+  semicolon: string,
+): string {
   const parts = english.split("; ").map(text);
-  return parts.every((part) => part !== undefined) ? parts.join("; ") : english;
+  return parts.every((part) => part !== undefined) ? parts.join(semicolon) : english;
 }

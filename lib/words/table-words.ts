@@ -5,6 +5,7 @@ import { figureWords } from "./figures.ts";
 import { textsIn } from "./in-each.ts";
 import { METHODS } from "./methods.ts";
 import { pigmentWord } from "./pigment-words.ts";
+import { SEMICOLONS } from "./semicolons.ts";
 import { allWorded, slottedTexts } from "./slotted-text.ts";
 import type { Words } from "./words.ts";
 
@@ -28,12 +29,11 @@ function methodIn(language: Language): Words["method"] {
   if (language === "en") return (method) => method;
   const text = slottedTexts(textsIn(language, METHODS));
   const bent = language === "fr" ? elided : (said: string) => said;
-  return (method) => bent(inPrint(allWorded(method, text), language, method));
+  return (method) => bent(inPrint(allWorded(method, text, SEMICOLONS[language]), method));
 }
 
-/** Numbers and stops that were put in, as the language prints them; a record's own words stay. */
-function inPrint(said: string, language: Language, method: string): string {
+/** Numbers that were put in, as each language but English prints them; a record's own words stay. */
+function inPrint(said: string, method: string): string {
   if (said === method) return said;
-  const marked = said.replace(/(?<=\d)\.(?=\d)/g, ",");
-  return language === "fr" ? marked.replaceAll("; ", "\u202f; ") : marked;
+  return said.replace(/(?<=\d)\.(?=\d)/g, ",");
 }

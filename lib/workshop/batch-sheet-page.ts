@@ -2,7 +2,7 @@ import type { BatchSheetView } from "../blocks/page-kinds.ts";
 import { batchPlan, inSteps, type BatchPlan, type Wanted } from "../lots/batch-plan.ts";
 import { learntFillMl } from "../lots/learnt-yield.ts";
 import type { BatchRecipe } from "../formulation/batch.ts";
-import { noBatch, spannedRecipe } from "../pages/batch-view.ts";
+import { noBatch, ofTubes, spannedRecipe } from "../pages/batch-view.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { mullingCautions } from "../pages/studio-cautions.ts";
 import { pageOfSheet } from "../pages/page-of-sheet.ts";
@@ -146,6 +146,7 @@ export function batchSheetPage(
               words.numbers.decimal(plan.yieldMl[1], 0),
             ),
       remarks: [
+        ...ofTubes(page),
         ...[...sheet.oil.contradictions, ...(sheet.batch?.reasons ?? [])]
           .filter(({ rule }) => TOO_LITTLE_OIL.has(rule))
           .map((one) => statementText(one, words)),

@@ -9,7 +9,8 @@ import { asMarkup, type PictureView, type TableView } from "../present/views.ts"
 import type { Interval } from "../quantities/interval.ts";
 import type { LotBook, LotsInTime } from "../sheet/lots/lot-book.ts";
 import type { Words } from "../words/words.ts";
-import { DASH, lotAddress } from "./lot-words.ts";
+import { NO_VALUE } from "../present/no-value.ts";
+import { lotAddress } from "./lot-words.ts";
 
 /** How far an axis reaches on each side of the mean at the least: strength in percent, differences in Delta-E00. */
 const LEAST_REACH: Readonly<Record<Charted, number>> = { strength: 8, letDown: 1, masstone: 1 };
@@ -175,7 +176,7 @@ function pointTable({ charted, charts }: LotBook, words: Words, root: string): T
       { text: words.date(lot.record.date) },
       ...charts.map(({ of, points }) => {
         const value = points.find((point) => point.lot === lot)?.value;
-        return { text: value === undefined ? DASH : words.numbers.decimal(value, PLACES[of]) };
+        return { text: value === undefined ? NO_VALUE : words.numbers.decimal(value, PLACES[of]) };
       }),
     ]),
   };

@@ -17,6 +17,7 @@ import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { whiteColour } from "../sheet/tints/drawdown-set.ts";
 import { foreignIngredients } from "./foreign-ingredients.ts";
 import { batchSheetPath, correctionAddress, lotBatchAddress, verdictWord } from "./lot-words.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** One lot: its verdict, how it differs, what would bring it back, and how it was made. */
@@ -202,7 +203,7 @@ function seenBlocks(
 }
 
 function seen(reading: Reading | undefined): SwatchCell {
-  if (reading?.form !== "spectrum") return { missing: "\u2013" };
+  if (reading?.form !== "spectrum") return { missing: NO_VALUE };
   const { screen } = readingNotations(reading.spectrum);
   return { colour: { hex: screen.srgb.hex, displayP3: screen.displayP3.css } };
 }

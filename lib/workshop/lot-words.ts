@@ -27,6 +27,3 @@ export function correctionAddress(slug: string): string {
 export function batchSheetPath(colour: string): string {
   return `batches/${colour}/index.html`;
 }
-
-/** Nothing known. */
-export const DASH = "\u2013";

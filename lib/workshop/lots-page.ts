@@ -6,7 +6,8 @@ import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import { lotBooks, spreadOf, type JudgedLot, type LotBook } from "../sheet/lots/lot-book.ts";
 import type { Lot } from "../records/records.ts";
-import { DASH, lotAddress, verdictWord } from "./lot-words.ts";
+import { lotAddress, verdictWord } from "./lot-words.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** Every lot, the newest first, and how well the workshop repeats itself. */
@@ -80,12 +81,14 @@ function lotsTable(context: PageContext, { root }: PagePlace): TableView {
         },
         {
           text:
-            letDown === undefined ? DASH : words.numbers.decimal(letDown.difference.deltaE00, 2),
+            letDown === undefined
+              ? NO_VALUE
+              : words.numbers.decimal(letDown.difference.deltaE00, 2),
         },
         {
           text:
             letDown === undefined
-              ? DASH
+              ? NO_VALUE
               : words.numbers.decimal(letDown.strength.weightedPercent, 1),
         },
       ];

@@ -3,7 +3,8 @@ import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { dueTrials, nextLook, touches } from "../planning/due.ts";
+import { dueTrials, nextLook } from "../planning/due.ts";
+import { touches } from "../planning/trial-results.ts";
 import { trialCurve, type TrialCurve } from "../plots/trial-curve.ts";
 import { asMarkup, type CellView } from "../present/views.ts";
 import type { Checked } from "../records/records.ts";
@@ -64,7 +65,7 @@ function trialBlocks(trial: Checked<TrialRecord>, context: PageContext): Block[]
       : dryingBlocks(trial.slug, record, context)),
     statement(
       next === undefined
-        ? `${text.ended}${record.ended === undefined ? "" : `: ${words.date(record.ended)}`}.`
+        ? `${text.ended}${record.ended === undefined ? "" : `${words.colon}${words.date(record.ended)}`}.`
         : text.next(words.date(next)),
       "note",
     ),
@@ -86,7 +87,7 @@ function exposureBlocks(
   const sentence = record.ended === undefined ? text.soFar(...told) : text.over(...told);
   return [
     statement(sentence),
-    statement(`${record.standard}; ${record.exposure}.`, "note"),
+    statement(`${record.standard}${context.words.semicolon}${record.exposure}.`, "note"),
     curvePlot(slug, sentence, {
       decimalMark: context.words.numbers.mark,
       points: curve.map(({ day, deltaEab }) => ({ day, value: deltaEab })),

@@ -1,4 +1,5 @@
-import { answerReply, claimTable } from "../answers/answer-pages.ts";
+import { answerReply } from "../answers/answer-pages.ts";
+import { claimTable } from "../answers/claim-table.ts";
 import type { FigureIndex } from "../claims/figure-index.ts";
 import type { HeldAnswer, HeldClaim } from "../claims/held-claims.ts";
 import type { SectionBlock } from "../blocks/block.ts";

@@ -16,6 +16,7 @@ import { bookOf } from "../sheet/lots/lot-book.ts";
 import { lotChartBlocks } from "./lot-chart-blocks.ts";
 import { batchSheetPath } from "./lot-words.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 export function workshopColourPath(slug: string): string {
@@ -105,12 +106,12 @@ function costTable({ sheet, context: { records }, words }: SheetPage): TableView
     ],
     rows: bought.map(({ record }): CellView[] => [
       { text: record.name },
-      { text: ("supplier" in record ? record.supplier : undefined) ?? "\u2013" },
+      { text: ("supplier" in record ? record.supplier : undefined) ?? NO_VALUE },
       {
         text:
-          record.pricePerKg === undefined ? "\u2013" : words.numbers.decimal(record.pricePerKg, 2),
+          record.pricePerKg === undefined ? NO_VALUE : words.numbers.decimal(record.pricePerKg, 2),
       },
-      { text: record.date === undefined ? "\u2013" : words.date(record.date) },
+      { text: record.date === undefined ? NO_VALUE : words.date(record.date) },
     ]),
   };
 }

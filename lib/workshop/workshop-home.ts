@@ -13,6 +13,7 @@ import { isKnown } from "../quantities/figure.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
 import { workshopColourPath } from "./workshop-colour.ts";
 import { recordName } from "./next-view.ts";
+import { NO_VALUE } from "../present/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** Of the batches that a sheet works out, the one whose cost the list shows. */
@@ -82,7 +83,7 @@ function lineOf(
 /** What a batch costs, and what of it has no price and is not in that. */
 function costCell(worded: SheetTexts, { words, records }: PageContext): CellView {
   const batch = worded.sheet.batch?.sizes.find(({ slug }) => slug === LISTED_BATCH);
-  if (batch?.cost === undefined || !isKnown(batch.cost)) return { text: "\u2013" };
+  if (batch?.cost === undefined || !isKnown(batch.cost)) return { text: NO_VALUE };
   const unpriced = batch.unpriced.map(
     (slug) => (records.pigments.get(slug) ?? records.vehicles.get(slug))?.record.name ?? slug,
   );
@@ -94,7 +95,7 @@ function costCell(worded: SheetTexts, { words, records }: PageContext): CellView
 
 function suppliers({ sheet: { pigments } }: SheetTexts, { records }: PageContext): string {
   const names = pigments.flatMap(({ slug }) => records.pigments.get(slug)?.record.supplier ?? []);
-  return names.length === 0 ? "\u2013" : [...new Set(names)].join(", ");
+  return names.length === 0 ? NO_VALUE : [...new Set(names)].join(", ");
 }
 
 function replies({ words, answers }: PageContext, { root }: PagePlace): Block {

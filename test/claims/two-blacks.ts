@@ -1,10 +1,10 @@
 import { figureIndex, type FigureIndex } from "../../lib/claims/figure-index.ts";
 import { heldAnswer, type HeldAnswer } from "../../lib/claims/held-claims.ts";
 import { recordRoots, type RootsOf } from "../../lib/claims/record-roots.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
-import { contentFolder, type RecordTexts } from "../support/content-folder.ts";
+import { type RecordTexts } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 /** Two invented blacks, one with its oil index measured and one as a supplier states it. */
 export const TWO_BLACKS: RecordTexts = {
@@ -50,9 +50,7 @@ export interface HeldWorkshop {
 
 /** A workshop's answers held against its sheets. */
 export function heldWorkshop(texts: RecordTexts): HeldWorkshop {
-  const { content, home } = contentFolder(texts);
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(diagnostics.map(({ message }) => message).join("\n"));
+  const records = soundRecords(texts);
   const index = figureIndex(allSheets(records));
   const rootsOf = recordRoots(index, records);
   return {

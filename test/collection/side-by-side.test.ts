@@ -153,7 +153,16 @@ describe("masstones and tints", () => {
   test("a distance above 1 counts where nothing is said of the readings; 3, 4 and 12 make 13", () => {
     expect(row("masstone", colour(33, 4, 12), colour(30, 0, 0)).ruling).toEqual({
       rule: "compared-masstones",
-      values: { one: "One", other: "Two", lighter: 3, redder: 4, yellower: 12, distance: 13 },
+      values: {
+        one: "One",
+        other: "Two",
+        a: 4,
+        b: 12,
+        lighter: 3,
+        redder: 4,
+        yellower: 12,
+        distance: 13,
+      },
     });
     expect(row("masstone", colour(30, 1.01, 0), colour(30, 0, 0)).verdict).toBe("differs");
     expect(row("masstone", colour(30, 0.99, 0), colour(30, 0, 0)).verdict).toBe("not told");

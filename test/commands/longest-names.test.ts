@@ -1,11 +1,9 @@
 import { join } from "node:path";
 import { expect, inject, test } from "vitest";
-import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { printedSite } from "../../lib/site/printed-site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { soundWorkshops } from "../fuzz/sound-workshops.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 /** As many letters as a name may have, the widest that there is, without a place to break. */
 const longName = (path: string): string => path.replace(/\W/g, "").slice(-20).padEnd(80, "W");
@@ -19,9 +17,7 @@ test.each(soundWorkshops().map((texts, i) => ({ i, texts })))(
         text.replace(/^name: .*$/m, `name: ${longName(path)}`),
       ]),
     );
-    const { content, home } = contentFolder(named);
-    const { records, diagnostics } = loadRecords(content, home, "2026-12-31");
-    if (records === undefined) throw new Error(diagnostics.map(formatDiagnostic).join("\n"));
+    const records = soundRecords(named, "2026-12-31");
     const { site } = siteOf(records, "2026-12-31");
     expect(site.pages.length).toBeGreaterThan(10);
     const { site: printed } = await printedSite(site, join(inject("scratch"), "none"));

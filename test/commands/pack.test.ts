@@ -15,6 +15,7 @@ import { packedFolder, unpackedFiles } from "../../lib/publish/packed-folder.ts"
 import { commandHere } from "../support/command-here.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { mullstone } from "../support/mullstone.ts";
+import { filesIn } from "../support/files-in.ts";
 
 const RECORDS = {
   ...SMALLEST_WORKSHOP,
@@ -23,12 +24,6 @@ const RECORDS = {
   "manifests/published.json": "{}\n",
   "node_modules/config": "x",
 };
-const filesIn = (dir: string): string[] =>
-  readdirSync(dir, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(dir.length + 1))
-    .sort();
-
 describe("a content folder packed and brought back", () => {
   const { home, content } = contentFolder(RECORDS);
   const run = (...args: string[]) => commandHere(args, { cwd: home });

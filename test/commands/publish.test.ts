@@ -16,6 +16,7 @@ import { commandHere } from "../support/command-here.ts";
 import { bucketServer, KEYS, type BucketServer } from "../support/bucket-server.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { mullstone, type CommandRun } from "../support/mullstone.ts";
+import { filesIn } from "../support/files-in.ts";
 
 const COLOUR = `---
 name: Soot
@@ -50,12 +51,6 @@ const publish = (to: string, ...options: string[]): Promise<CommandRun> =>
 /** Each state of the workshop is built once, and published to all that take it: a store, a folder, by rsync. */
 const [www, byRsync] = [join(home, "www"), join(home, "by-rsync")];
 const hasRsync = spawnSync("rsync", ["--version"]).status === 0;
-
-const filesIn = (dir: string): string[] =>
-  readdirSync(dir, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(dir.length + 1))
-    .sort();
 
 let store: BucketServer;
 beforeAll(async () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
-import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
+import { SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
 import type { Json } from "./published.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const COLOUR = "colours/lamp-black.md";
 const dated = (oilIndex: number, day: string): string =>
@@ -13,12 +13,10 @@ const dated = (oilIndex: number, day: string): string =>
 
 /** The sheet of lamp black as these records give it, dated. */
 function sheetOf(files: RecordTexts, date = "2026-06-30"): Json {
-  const { content } = contentFolder({ ...SMALLEST_WORKSHOP, ...files });
-  const { records } = loadRecords(content);
-  if (records === undefined) throw new Error("Unexpected faults in the smallest workshop");
-  const file = siteOf(records, date).site.files().find(
-    ({ path }) => path === "colours/lamp-black/sheet.json",
-  );
+  const records = soundRecords({ ...SMALLEST_WORKSHOP, ...files });
+  const file = siteOf(records, date)
+    .site.files()
+    .find(({ path }) => path === "colours/lamp-black/sheet.json");
   return JSON.parse(file?.text ?? "{}") as Json;
 }
 const revisionOf = (files: RecordTexts, date?: string): unknown => sheetOf(files, date)["revision"];

@@ -113,6 +113,23 @@ describe("trialComplaints", () => {
   ])("offers days for %s hours", (touchDryDays, hint) =>
     expect(trialComplaints({ touchDryDays, ...CONDITIONS })[0]?.hint).toBe(hint),
   );
+  /**
+   * basis: practice. Films are drawn down at 10 to 500 um. By hand: 4 mil of 25.4 um (the inch is 25.4 mm by
+   * definition) are 101.6 um; .01 mm is 10 um, and less is no film in mil either; 500,000 nm are 500 um.
+   */
+  test.each([
+    [4, "102 um if it was given in mil"],
+    [0.01, "10 um if it was given in mm"],
+    [0.0099, undefined],
+    [500_000, "500 um if it was given in nm"],
+    [500_001, undefined],
+    [10_000, "10 um if it was given in nm"],
+    [9_999, undefined],
+  ])("offers another unit for a film of %s", (filmThicknessUm, hint) =>
+    expect(trialComplaints({ touchDryDays: 4, ...CONDITIONS, filmThicknessUm })[0]?.hint).toBe(
+      hint,
+    ),
+  );
   /** By hand: (77 - 32) x 5/9 = 25; (95 - 32) x 5/9 = 35; (110 - 32) x 5/9 = 43.3, warmer than a room. */
   test.each([
     [77, "25 C if it was given in degrees Fahrenheit"],
@@ -155,10 +172,18 @@ describe("notes on a pigment", () => {
       "practice-drying",
     );
   });
-  test("are due from a quarter of the pigment on, and not where the share is not recorded", () => {
-    expect(noteStatements("driers-customary", [noted("PBk 9", 0.25)])).toHaveLength(1);
-    expect(noteStatements("driers-customary", [noted("PBk 9", 0.249)])).toEqual([]);
-    expect(noteStatements("driers-customary", [noted("PBk 9", undefined)])).toEqual([]);
-  });
+  test.each([
+    ["skins-and-stays-soft", ["PBk 6", "PBk 7", "PBk 10"]],
+    ["driers-customary", ["PBk 6", "PBk 7", "PBk 8", "PBk 9"]],
+  ] as const)(
+    "%s is due from a quarter of the pigment on, and not where the share is not recorded",
+    (note, names) => {
+      for (const name of names) {
+        expect(noteStatements(note, [noted(name, 0.25)]), name).toHaveLength(1);
+        expect(noteStatements(note, [noted(name, 0.249)]), name).toEqual([]);
+        expect(noteStatements(note, [noted(name, undefined)]), name).toEqual([]);
+      }
+    },
+  );
   test("iron black has none", () => expect(noted("PBk 11", 1).notes).toEqual([]));
 });

@@ -1,7 +1,7 @@
+import { spectrumLab } from "../../lib/colorimetry/spectrum-lab.ts";
 import { describe, expect, test } from "vitest";
 import { differenceParts } from "../../lib/lots/difference-parts.ts";
 import { lotStrength } from "../../lib/lots/lot-strength.ts";
-import { labOfReading } from "../../lib/lots/let-down-absorption.ts";
 import type { Measurement } from "../../lib/optics/fit/measurement.ts";
 import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
 import { checkTable } from "../support/checks.ts";
@@ -64,7 +64,7 @@ checkTable(
 
 /** What python3 test/lots/strength.py prints: another language, its own CIEDE2000, sums at 10 nm. */
 const found = lotStrength(STANDARD, LOT, WHITE, BENCH);
-const difference = differenceParts(labOfReading(STANDARD), labOfReading(LOT));
+const difference = differenceParts(spectrumLab(STANDARD.spectrum), spectrumLab(LOT.spectrum));
 const PRINTED: Readonly<Record<string, readonly [ours: number, theirs: number, within: number]>> = {
   "wavelength of strongest absorption": [found.strongestNm, 400, 0],
   "strength there, %": [found.percent, 113.26, 0.001],

@@ -1,9 +1,9 @@
 /** A colour expected in a white that it was not let down in, held against films integrated step by step in that white. */
 import { describe, expect, test } from "vitest";
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
+import { spectrumLab } from "../../lib/colorimetry/spectrum-lab.ts";
 import { fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
 import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
-import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import {
   expectedLadder,
   expectedRuling,
@@ -84,7 +84,7 @@ function expectedIn(
 function trueLabs(colour: SyntheticPigment, asked: WhiteSlug) {
   return setIn(colour, [asked], NO_NOISE, 1).tints.map(({ massRatio, reading }) => ({
     massRatio,
-    lab: labOf(GRID, reading.spectrum.values),
+    lab: spectrumLab({ grid: GRID, values: reading.spectrum.values }),
   }));
 }
 

@@ -59,6 +59,12 @@ describe("limits from a film read at another thickness", () => {
     expect(contrastLimits(75, [])).toEqual({ least: 0, most: 1 });
     expect(() => contrastLimits(0, [])).toThrow(RangeError);
   });
+
+  test("a film that noise has read whiter over black than over white rules out no more than all below 1", () =>
+    expect(contrastLimits(75, [{ filmUm: 50, contrastRatio: 1.004 }])).toEqual({
+      least: 1,
+      most: 1,
+    }));
 });
 
 describe("a contrast ratio at 75 um", () => {

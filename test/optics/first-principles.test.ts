@@ -26,7 +26,7 @@ import {
   RUN_COUNT,
   type ParticleRun,
 } from "../../lib/optics/theory/particle-runs.ts";
-import { quasiRandomPoint } from "../../lib/optics/theory/quasi-random.ts";
+import { quasiRandom } from "../../lib/optics/theory/quasi-random.ts";
 import {
   CALCITE,
   LEAD_CARBONATE,
@@ -289,7 +289,7 @@ describe("sizes", () => {
 });
 
 test("Halton's points: the printed beginnings, even over the square, and refusals", () => {
-  expect([1, 2, 3, 4].map((i) => quasiRandomPoint(i, 2))).toEqual([
+  expect([1, 2, 3, 4].map((i) => [quasiRandom(i, 0), quasiRandom(i, 1)])).toEqual([
     [1 / 2, 1 / 3],
     [1 / 4, 2 / 3],
     [3 / 4, expect.closeTo(1 / 9, 12)],
@@ -297,15 +297,15 @@ test("Halton's points: the printed beginnings, even over the square, and refusal
   ]);
   for (let d = 0; d < 7; d++)
     expect(
-      Array.from({ length: RUN_COUNT }, (_, i) => quasiRandomPoint(i + 1, 7)[d] ?? NaN).reduce(
+      Array.from({ length: RUN_COUNT }, (_, i) => quasiRandom(i + 1, d)).reduce(
         (sum, u) => sum + u,
         0,
       ) / RUN_COUNT,
     ).toBeCloseTo(0.5, 1);
   for (const index of [0, 1.5, NaN])
-    expect(() => quasiRandomPoint(index, 2)).toThrow("The index of a point");
-  for (const count of [0, 9, NaN])
-    expect(() => quasiRandomPoint(1, count)).toThrow("The count of dimensions");
+    expect(() => quasiRandom(index, 1)).toThrow("The index of a point");
+  for (const dimension of [-1, 8, NaN])
+    expect(() => quasiRandom(1, dimension)).toThrow("The dimension of a point");
 });
 
 describe("what a record allows", () => {

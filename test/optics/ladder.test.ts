@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
 import type { Lab } from "../../lib/colorimetry/viewing.ts";
+import { spectrumLab } from "../../lib/colorimetry/spectrum-lab.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
-import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import { plainReadings } from "../../lib/optics/tints/tint-model.ts";
 import {
   interpolatedAtLightness,
@@ -192,7 +192,13 @@ describe("a predicted let-down", () => {
       expect(tint.uncertainty.p68).toBeCloseTo(0.8 * ladder.fit.experience.p68, 6);
     }
     const plain = ladder.used.map((step) =>
-      deltaE00(labOf(ladder.fit.grid, [...plainReadings(ladder.model, step.massRatio)]), step.lab),
+      deltaE00(
+        spectrumLab({
+          grid: ladder.fit.grid,
+          values: plainReadings(ladder.model, step.massRatio),
+        }),
+        step.lab,
+      ),
     );
     expect(Math.max(...plain)).toBeGreaterThan(0.3);
   });

@@ -1,5 +1,5 @@
+import { spectrumLab } from "../../lib/colorimetry/spectrum-lab.ts";
 import { expect, test } from "vitest";
-import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import { letDownNoise } from "../../lib/optics/fit/let-down-noise.ts";
 import { predictionUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
 
@@ -7,7 +7,7 @@ const GRID = { startNm: 400, stepNm: 10, count: 31 };
 const flat = (R: number): number[] => Array.from({ length: GRID.count }, () => R);
 const noiseAt = (R: number): number =>
   letDownNoise(
-    { measured: flat(R), lab: labOf(GRID, flat(R)) },
+    { measured: flat(R), lab: spectrumLab({ grid: GRID, values: flat(R) }) },
     { measured: flat(0.97) },
     { grid: GRID, geometry: "d/8 excluded", masstone: { measured: flat(0.002) } },
   );

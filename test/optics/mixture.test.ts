@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
+import { spectrumLab } from "../../lib/colorimetry/spectrum-lab.ts";
 import {
   drift,
   driftRuling,
@@ -22,7 +23,6 @@ import {
   type MassPart,
   type Mixture,
 } from "../../lib/optics/mixtures/mixture.ts";
-import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import { OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
 import type { Statement } from "../../lib/quantities/statement.ts";
 import { OPTICS_SOURCES } from "../../lib/sources/optics.ts";
@@ -39,6 +39,7 @@ import {
   type Bench,
   type SyntheticPigment,
 } from "./synthetic-drawdowns.ts";
+import { certain } from "../../lib/quantities/at.ts";
 
 const BENCH: Bench = {
   geometry: "d/8 excluded",
@@ -112,15 +113,12 @@ describe("mixtures against drawdowns of the mixture, integrated step by step and
       BENCH,
     );
     for (const { massRatio, reading } of read.tints) {
-      const lab = labOf(reading.spectrum.grid, reading.spectrum.values);
+      const lab = spectrumLab(reading.spectrum);
       const tint = mixedTint(mixed, massRatio);
       expect(deltaE00(tint.lab, lab), `1:${1 / massRatio}`).toBeLessThan(0.5);
       expect(deltaE00(tint.lab, lab)).toBeLessThan(tint.uncertainty.p68);
     }
-    const masstone = labOf(
-      read.masstone?.spectrum.grid ?? BLUE_LADDER.fit.grid,
-      read.masstone?.spectrum.values ?? [],
-    );
+    const masstone = spectrumLab(certain(read.masstone).spectrum);
     // A masstone hardly fixes a black's scattering: the mixture's is only as good as that.
     expect(deltaE00(mixedTint(mixed, Infinity).lab, masstone)).toBeLessThan(1.5);
   });

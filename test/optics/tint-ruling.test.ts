@@ -167,6 +167,7 @@ describe("whites at one lightness", () => {
         { white: "lithopone", a: 0, b: -distance, uncertainty: { a: 9, b: 4 } },
       ]);
     expect(apart(5.01).rule).toBe("differs-by-white");
+    expect(apart(5).rule).toBe("whites-not-told-apart");
     expect(apart(4.99)).toMatchObject({
       rule: "whites-not-told-apart",
       values: { distance: 4.99, uncertainty: 5 },

@@ -1,17 +1,15 @@
 import { describe, expect, test } from "vitest";
 import type { FoldBlock } from "../../lib/blocks/block.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { knownPigments } from "../../lib/pages/known-pigments.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
-import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { KNOWN } from "../support/known.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
-const { content, home } = contentFolder({
+const records = soundRecords({
   ...SMALLEST_WORKSHOP,
   "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 6\n",
 });
-const { records } = loadRecords(content, home);
-if (records === undefined) throw new Error("Unexpected faults in the smallest workshop");
 const families = knownPigments({ records, words: ENGLISH }, { root: "../" });
 const folds = [...families.values()].flat();
 

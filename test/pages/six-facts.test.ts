@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import { labelPage } from "../../lib/pages/label-page.ts";
+import { pagePlace } from "../../lib/pages/page-context.ts";
 import { sixFacts } from "../../lib/pages/six-facts.ts";
 import { RECORDS, worked } from "../support/demonstration.ts";
 
@@ -16,7 +18,31 @@ test("what strength is measured against has 100 %, and says of itself what white
   const [word, detail] = strengthOf("lamp-black");
   expect(word).toBe("100 %");
   expect(detail).toMatch(
-    /^others are measured against it; \d+ parts of Titanium White to a middle grey, by volume$/,
+    /^others are measured against it; \d+ parts of Titanium White to a middle tone, by volume$/,
   );
   expect(strengthOf("bone-black")[0]).toMatch(/^\d+ % of Lamp Black$/);
+});
+
+test("a page that tells what lines of a first screen say has one of its own for what a white does", () => {
+  const { context } = worked();
+  const rows = (slug: string): readonly (string | undefined)[] => {
+    const leadingPair: [string, string] = [slug, "lamp-black"];
+    const workshop = { ...context.records.workshop, leadingPair };
+    const view = labelPage(
+      { ...context, records: { ...context.records, workshop } },
+      pagePlace("label/index.html"),
+    );
+    return view.sections.flatMap(({ id, blocks }) =>
+      id === "sheet"
+        ? blocks.flatMap((block) =>
+            block.kind === "table" ? block.table.rows.map(([, says]) => says?.text) : [],
+          )
+        : [],
+    );
+  };
+  const { facts, whitens } = context.words.pages.labelPage.sheet;
+  expect(rows("bone-black")).toContain(facts.strength);
+  expect(rows("bone-black")).not.toContain(whitens);
+  expect(rows("zinc-white")).toContain(whitens);
+  expect(rows("zinc-white")).not.toContain(facts.strength);
 });

@@ -100,12 +100,12 @@ describe("scaleComplaint: a word of the wrong scale", () => {
     [
       "7",
       "category",
-      "7 is a blue wool reference: give it as blueWool; customarily set beside category I",
+      "if it is blue wool 7, give it as blueWool; customarily set beside category I",
     ],
     [
       "1",
       "category",
-      "1 is a blue wool reference: give it as blueWool; customarily set beside category V",
+      "category 1 is written I; if it is blue wool 1, give it as blueWool; customarily set beside category V",
     ],
     ["9", "category", ""],
     ["VI", "category", ""],

@@ -3,13 +3,13 @@ import { coloursOfFewLots, dueLots, duePapers, dueTrials } from "../../lib/plann
 import { possibleMeasurements, recordLine, workHours } from "../../lib/planning/measurement.ts";
 import { nextSteps, TRIED_ALIKE, worth, type NextStep } from "../../lib/planning/next-steps.ts";
 import { stepGroups } from "../../lib/planning/step-groups.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { lotOnSale } from "../../lib/sheet/lots/lot-on-sale.ts";
 import { nextLines } from "../../lib/workshop/next-view.ts";
 import { workedSite, type WorkedSite } from "../../lib/site/site-context.ts";
 import { RECORDS } from "../support/demonstration.ts";
-import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
+import { SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const GREY = `---
 name: Grey
@@ -29,13 +29,7 @@ const FILES = {
   "colours/grey.md": GREY,
 } as const;
 
-function recordsOf(files: RecordTexts): Records {
-  const { content, home } = contentFolder(files);
-  const { records } = loadRecords(content, home);
-  if (records === undefined) throw new Error("Unexpected faults");
-  return records;
-}
-const workedOf = (files: RecordTexts): WorkedSite => workedSite(recordsOf(files), undefined);
+const workedOf = (files: RecordTexts): WorkedSite => workedSite(soundRecords(files), undefined);
 const notStated = ({ published }: WorkedSite): Set<string> =>
   new Set(
     published.flatMap(({ worded: { sheet, plain } }) =>
@@ -53,7 +47,7 @@ let records: Records;
 let worked: WorkedSite;
 let steps: readonly NextStep[];
 beforeAll(() => {
-  records = recordsOf(FILES);
+  records = soundRecords(FILES);
   worked = workedOf(FILES);
   steps = nextSteps(
     records,
@@ -125,7 +119,7 @@ describe("of colours that want the same a few are tried", () => {
     ]),
   );
   const many = { ...FILES, ...greys };
-  const manyRecords = recordsOf(many);
+  const manyRecords = soundRecords(many);
   const before = workedOf(many);
   const found = nextSteps(
     manyRecords,
@@ -215,7 +209,7 @@ test("each measurement has its work and its line", () => {
 
 describe("a supplier's paper", () => {
   const papers = (text: string, today: string | undefined) =>
-    duePapers(recordsOf({ ...FILES, "pigments/chalk.yaml": text }), today).filter(
+    duePapers(soundRecords({ ...FILES, "pigments/chalk.yaml": text }), today).filter(
       ({ record }) => record === "pigments/chalk",
     );
   const dated = "name: Chalk\nhazards: []\ndate: 2023-03-10\n";
@@ -252,12 +246,12 @@ describe("how a powder packs", () => {
     const { context } = workedOf(toxic);
     const lines = nextLines(
       nextSteps(
-        recordsOf(toxic),
+        soundRecords(toxic),
         context.sheets.map(({ sheet }) => sheet),
         [],
         { steps: Infinity, sheets: Infinity },
       ),
-      recordsOf(toxic),
+      soundRecords(toxic),
       context.words,
     ).filter(({ record }) => record.startsWith("bulkDensity"));
     const ofToxic = lines.find(({ what }) => what.includes("Chalk"))?.what;
@@ -284,7 +278,7 @@ test("no white and no extender is to be let down in a white: a dark colour is, i
 });
 
 describe("what time makes due", () => {
-  const kept = recordsOf({
+  const kept = soundRecords({
     ...FILES,
     "trials/lamp-black-window.yaml":
       "kind: exposure\ncolour: lamp-black\nstarted: 2026-01-05\nform: masstone\nstandard: after ASTM D4303\nexposure: window\nreadings: []\n",

@@ -2,12 +2,11 @@ import { describe, expect, test } from "vitest";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { dueResults } from "../../lib/planning/due.ts";
 import { openResults } from "../../lib/planning/trial-results.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 /** A tint of a madder in a window for a year, read five times, the last at 22.5. */
 const WINDOW = (more: string) =>
@@ -19,15 +18,12 @@ const FILM = (more: string) =>
 const DRIED = FILM("ended: 2026-05-20\n");
 
 function recordsOf(trial: string, colour: string, pigment = ""): Records {
-  const { content, home } = contentFolder({
+  return soundRecords({
     "workshop.yaml": "name: My workshop\n",
     "pigments/madder.yaml": `name: Madder\nhazards: []\n${pigment}`,
     "colours/madder.md": `---\nname: Madder\npigments: [{ pigment: madder }]\n${colour}---\n`,
     "trials/madder.yaml": trial,
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
-  return records;
 }
 
 const exposed = (deltaEab: string, form = "tint") =>

@@ -10,11 +10,9 @@ import {
   packageLabelContent,
   type PackageLabelContent,
 } from "../../lib/print/package-label-content.ts";
-import {
-  packageLabel,
-  sizeOfXHeightPt,
-  type LaidLabel,
-} from "../../lib/print/package-label-layout.ts";
+import type { LaidLabel } from "../../lib/print/laid-label.ts";
+import { packageLabel } from "../../lib/print/package-label-layout.ts";
+import { sizeOfXHeightPt } from "../../lib/print/package-label-parts.ts";
 import { largerTubes, packageSizes, type PackageSize } from "../../lib/print/package-size.ts";
 import { measureText } from "../../lib/print/print-document.ts";
 import { fontBytes, SANS_X_HEIGHT } from "../../lib/print/print-font.ts";
@@ -239,7 +237,7 @@ describe("a label that is too small", () => {
     const small = sized({ kind: "tube", ml: 60, symbol: "ean", price: "code" });
     const [line = ""] = rangeLabels([sheetOf("lead-white")], [small], CONTEXT).refusals;
     expect(line).toMatch(
-      /A fold-out label, a tie-on tag or a box may bear the whole instead \(CLP, Annex I, 1\.5\.1\)\. Where none of these can be had, give this label reduced: true in workshop\.yaml: it is then printed without H410, P273 \(1\.5\.2\)$/,
+      /A fold-out label, a tie-on tag or a box may bear the whole instead \(CLP, Annex I, 1\.5\.1\)\. With foldOut: true of this label in workshop\.yaml it is printed as a fold-out label of 3 pages\. Where none of these can be had, give this label reduced: true in workshop\.yaml: it is then printed without H410, P273 \(1\.5\.2\)$/,
     );
   });
 

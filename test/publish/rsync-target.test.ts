@@ -1,9 +1,10 @@
 import { spawnSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { userInfo } from "node:os";
 import { join } from "node:path";
 import { afterEach, describe, expect, inject, test, vi } from "vitest";
 import { publishTarget } from "../../lib/publish/publish-target.ts";
+import { filesIn } from "../support/files-in.ts";
 
 const hasRsync = spawnSync("rsync", ["--version"]).status === 0;
 
@@ -28,12 +29,6 @@ function daemon() {
   vi.stubEnv("RSYNC_CONNECT_PROG", `rsync --daemon --config=${settings}`);
   return { outputDir, www };
 }
-
-const filesIn = (dir: string): string[] =>
-  readdirSync(dir, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(dir.length + 1))
-    .sort();
 
 describe.skipIf(!hasRsync)("a folder that a daemon of rsync serves", () => {
   afterEach(() => {

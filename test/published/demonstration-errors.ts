@@ -2,8 +2,8 @@
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
 import { tristimulus } from "../../lib/colorimetry/tristimulus.ts";
 import type { Lab } from "../../lib/colorimetry/viewing.ts";
+import { spectrumLab } from "../../lib/colorimetry/spectrum-lab.ts";
 import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
-import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import type { PredictionUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
 import { ladderModel, ladderSteps, predictedTint } from "../../lib/optics/tints/ladder.ts";
 import { isKnown, type Bound, type Figure } from "../../lib/quantities/figure.ts";
@@ -208,7 +208,7 @@ function trueLab(
   drawdown: Parameters<typeof trueReflectance>[0],
   { grid }: Pick<ColourFit, "grid">,
 ): Lab {
-  return labOf(grid, trueReflectance(drawdown, wavelengthsNm(grid)));
+  return spectrumLab({ grid, values: trueReflectance(drawdown, wavelengthsNm(grid)) });
 }
 
 function isPaint(slug: string): slug is PaintKey {

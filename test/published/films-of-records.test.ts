@@ -1,11 +1,10 @@
 /** Measured oil paints written down as a workshop would, over both halves of the chart. Source: reconstructed-oil-paints. */
 import { describe, expect, test } from "vitest";
 import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { allFits, allSheets } from "../../lib/sheet/all-sheets.ts";
 import { drawdownRecords } from "../../lib/sheet/record-inputs.ts";
-import { contentFolder } from "../support/content-folder.ts";
 import { measuredPaint } from "./measured-paints.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const LADDERS = { cochineal: ["04A", "04B", "04C"], "eosin-lake": ["01A", "01B", "01C"] } as const;
 const IDS = ["07A", ...Object.values(LADDERS).flat()];
@@ -46,7 +45,7 @@ ${tints
 `;
   const grounds =
     "grounds: { black: { reading: paints, column: chart black }, white: { reading: paints, column: chart white } }\n";
-  const { content, home } = contentFolder({
+  return soundRecords({
     "workshop.yaml": `name: Test\nreadings: { scale: factor, geometry: d/8 included }\n${isChartRead ? grounds : ""}`,
     "readings/paints.csv": readings(),
     "colours/zinc-white.md": `---\nname: Zinc White\npigments: [{ pigment: zinc-oxide }]\nmasstone: { ${both("07A")} }\n---\n`,
@@ -58,9 +57,6 @@ ${tints
       ]),
     ),
   });
-  const loaded = loadRecords(content, home);
-  if (loaded.records === undefined) throw new Error(JSON.stringify(loaded.diagnostics));
-  return loaded.records;
 }
 
 describe("drawdowns recorded over both halves", () => {

@@ -1,11 +1,10 @@
 /** Drawdowns that no paint gives, told from those that a fit merely meets badly. Source: reconstructed-oil-paints. */
 import { expect, test } from "vitest";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";
 import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 import { measuredPaint } from "./measured-paints.ts";
 import { oilPaintRecords } from "./oil-paint-folder.ts";
 
@@ -17,7 +16,7 @@ function fitComplaints(masstone: string): string[] {
   );
   const tint = (id: string, ratio: string): string =>
     `  - { white: zinc, massRatio: "${ratio}", ratioKind: paint, reading: paints, column: ${id} }`;
-  const { content, home } = contentFolder({
+  const records = soundRecords({
     "workshop.yaml": "name: Test\nreadings: { scale: factor, geometry: d/8 included }\n",
     "readings/paints.csv": `nm,${ids.join(",")}\n${rows.join("\n")}\n`,
     "pigments/zinc.yaml": "name: Zinc\n",
@@ -26,8 +25,6 @@ function fitComplaints(masstone: string): string[] {
       "---\nname: Zinc\npigments: [{ pigment: zinc }]\nmasstone: { reading: paints, column: 07A }\n---\n",
     "colours/blue.md": `---\nname: Blue\npigments: [{ pigment: blue }]\nmasstone: { reading: paints, column: ${masstone} }\ntints:\n${[tint("13C", "50.7:49.3"), tint("13B", "6.3:93.7"), tint("13G", "1.1:98.9")].join("\n")}\n---\n`,
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   return sheetWarnings(allSheets(records), records, ENGLISH)
     .filter(({ rule }) => rule === "sheet/fit-misses")
     .map(({ message, hint, place }) => `${place.line} ${message}; ${hint ?? ""}`);
@@ -47,9 +44,7 @@ test("a fit that misses far beyond reading and weighing is told at the let-downs
 test("where let-downs show their ground and the chart was not read, that is told and no slip", () => {
   const texts = oilPaintRecords("07F");
   const workshop = (texts["workshop.yaml"] ?? "").replace(/^grounds.*\n/m, "");
-  const { content, home } = contentFolder({ ...texts, "workshop.yaml": workshop });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  const records = soundRecords({ ...texts, "workshop.yaml": workshop });
   const found = sheetWarnings(allSheets(records), records, ENGLISH).filter(({ rule }) =>
     ["sheet/fit-misses", "sheet/suspect-drawdown"].includes(rule),
   );

@@ -1,10 +1,10 @@
 /** How far let-downs expected in a white lie from those that were read, or are known to be true, there. */
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
+import { spectrumLab } from "../../lib/colorimetry/spectrum-lab.ts";
 import { filmsOptics } from "../../lib/optics/films/several-films.ts";
 import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
 import type { DrawdownSet, Tint } from "../../lib/optics/fit/drawdown.ts";
 import { fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
-import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import { hidingReading } from "../../lib/optics/fit/hiding-reading.ts";
 import { expectedLadder, expectedTint } from "../../lib/optics/tints/expected-ladder.ts";
 import { changeOfWhite } from "../../lib/optics/tints/white-change.ts";
@@ -74,7 +74,7 @@ function errorsThrough(
     const film = filmOf(id);
     const { surface } = fit.surface;
     const hiding = hidingReading(overWhite, film, filmsOptics([film], surface), surface);
-    const read = labOf(fit.grid, hiding.measured);
+    const read = spectrumLab({ grid: fit.grid, values: hiding.measured });
     return [
       {
         id: `${judged[0].slice(0, 2)} in ${id} through ${bridge[0]}`,
@@ -158,7 +158,7 @@ export function otherWhiteTruthErrors(records: Records): PredictionError[] {
           { paint, geometry: fit.geometry, into },
           wavelengthsNm(fit.grid),
         );
-        const read = labOf(fit.grid, truth);
+        const read = spectrumLab({ grid: fit.grid, values: truth });
         return {
           id: `${paint} in ${white} ${massRatio}`,
           hides: true,

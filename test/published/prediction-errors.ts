@@ -2,11 +2,11 @@
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
 import { labToLch } from "../../lib/colorimetry/lab.ts";
 import type { Lab } from "../../lib/colorimetry/viewing.ts";
+import { spectrumLab } from "../../lib/colorimetry/spectrum-lab.ts";
 import { fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
 import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
 import type { FitChoices } from "../../lib/optics/fit/fit-problem.ts";
 import type { DrawdownSet, Tint } from "../../lib/optics/fit/drawdown.ts";
-import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import type { Doubts, PredictionUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
 import { mixedTint, mixture } from "../../lib/optics/mixtures/mixture.ts";
 import { ladderModel, predictedTint } from "../../lib/optics/tints/ladder.ts";
@@ -239,5 +239,5 @@ function filmOf({ overBlack, overWhite, chartBlack, chartWhite }: MeasuredPaint,
 
 function labOfPaint(id: string): Lab {
   const { spectrum } = measuredPaint(id).overWhite;
-  return labOf(spectrum.grid, spectrum.values);
+  return spectrumLab(spectrum);
 }

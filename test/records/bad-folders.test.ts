@@ -63,6 +63,13 @@ describe("files that do not belong", () => {
       ],
     },
     {
+      what: "a workbook of a spreadsheet is told how to be saved",
+      files: { "readings/drawdowns.XLSX": "x" },
+      told: [
+        "content/readings/drawdowns.XLSX:1:1 warning drawdowns.XLSX is left out: readings/ holds files ending in .csv, .txt, .cgats, .it8, .cxf, .xml, and this is a spreadsheet's workbook: save the sheet as CSV records/folder",
+      ],
+    },
+    {
       what: "notes beside the records and hidden files are let be",
       files: {
         "README.md": "Ours.\n",

@@ -177,6 +177,28 @@ describe("a trial", () => {
   );
 });
 
+describe("a standard of another recipe than the record's", () => {
+  const colour = SMALLEST_WORKSHOP["colours/lamp-black.md"];
+  // 450 g of oil to 500 g of pigment are 90 g to 100 g; 5 % of 94.7 g are 4.7 g, of 94.8 g 4.7 g.
+  const oil = (written: string, more = ""): string[] =>
+    told({
+      "colours/lamp-black.md": colour.replace(
+        "\n---\nNotes",
+        `\nstandard: lb-1\noilIndexGPer100g: ${written}${more}\n---\nNotes`,
+      ),
+    });
+
+  test("is told from 5 % on, or from what the colour's lots may differ by", () => {
+    expect(oil("94.7")).toEqual([]);
+    expect(oil("94.8")).toEqual([
+      "content/colours/lamp-black.md:7 warning The standard LB-1 has 90 g of oil to 100 g of pigment, and the record 94.8 g: lots are held against the standard's look and the record's oil; after a change of recipe a lot of the new one is the standard",
+    ]);
+    expect(oil("94.8", "\ntolerances: { oilIndexPercent: 6 }")).toEqual([]);
+  });
+
+  test("is none beside an estimate", () => expect(oil("{ value: [94, 120] }")).toEqual([]));
+});
+
 test("a colour without readings of its own has those of its standard", () => {
   const { content, home } = contentFolder({
     ...SOUND,

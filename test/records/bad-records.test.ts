@@ -183,7 +183,7 @@ describe("closed vocabularies and notations", () => {
       what: "a Colour Index name as it is not written",
       files: { [PIGMENT]: "name: Lamp black\ncolourIndexName: Pbk6\n" },
       told: [
-        `${PIGMENT_LINE}:2:18 error colourIndexName can't be "Pbk6": it takes a Colour Index generic name, such as "PBk 6" records/schema`,
+        `${PIGMENT_LINE}:2:18 error colourIndexName can't be "Pbk6": it takes a Colour Index generic name, such as "PBk 6"; written so: PBk 6 records/schema`,
       ],
     },
     {
@@ -450,7 +450,7 @@ describe("references, both ways", () => {
       what: "a reading that leads out of its folder",
       files: { [COLOUR]: colourBut("reading: lamp-black", "reading: ../../secret.csv") },
       told: [
-        `${COLOUR_LINE}:5:22 error masstone.reading can't be "../../secret.csv": it takes a file name in readings/, without a path records/schema`,
+        `${COLOUR_LINE}:5:22 error masstone.reading can't be "../../secret.csv": it takes a file name in readings/ of letters, digits, dots, hyphens and low lines, without blanks or a path records/schema`,
       ],
     },
   ]);
@@ -593,5 +593,22 @@ test("every fault of every file stands in one report, by file, line and column",
     "pigments/lamp-black.yaml:2:17 records/schema",
     "readings/lamp-black.csv:17:1 readings/wavelength-gap",
     "workshop.yaml:2:8 records/schema",
+  ]);
+});
+
+/** Source: CLP, Article 29(1) and (2): a part is left out where no fold-out label bears the whole. */
+describe("a label that is folded out", () => {
+  const labelled = (line: string): Record<string, string> => ({
+    "workshop.yaml": `${SMALLEST_WORKSHOP["workshop.yaml"].trimEnd()}\nlabels:\n  - { name: tube-40, kind: tube, ml: 40, ${line} }\n`,
+  });
+  checkTold([
+    { what: "or reduced is right", files: labelled("foldOut: true, reduced: false"), told: [] },
+    {
+      what: "and reduced is an error",
+      files: labelled("foldOut: true, reduced: true"),
+      told: [
+        "content/workshop.yaml:3:66 error The label tube-40 is folded out and reduced, and statements may be left out only where no fold-out label bears the whole (CLP, Article 29) records/folded-and-reduced",
+      ],
+    },
   ]);
 });

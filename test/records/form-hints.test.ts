@@ -36,6 +36,18 @@ describe("what is written in another form", () => {
       "18 warning Nothing is known here of a pigment by the Colour Index name PB 6; nearest: PBk 6 records/unknown-colour-index-name",
     ),
     pigment(
+      "hazards: [h410]",
+      '11 error hazards[0] can\'t be "h410": it takes a statement code, such as `H302`; written so: H410 records/schema',
+    ),
+    pigment(
+      "colourIndexName: pg7",
+      '18 error colourIndexName can\'t be "pg7": it takes a Colour Index generic name, such as "PBk 6"; written so: PG 7 records/schema',
+    ),
+    pigment(
+      "colourIndexName: PBK 9",
+      '18 error colourIndexName can\'t be "PBK 9": it takes a Colour Index generic name, such as "PBk 6"; written so: PBk 9 records/schema',
+    ),
+    pigment(
       "hazards: none",
       '10 error hazards can\'t be "none": it takes a list; an empty list, [], says that the supplier states none; without the key nothing is known records/schema',
     ),
@@ -70,6 +82,10 @@ describe("what is written in another form", () => {
     workshop(
       "markets: [UK]",
       '11 error markets[0] can\'t be "UK": it takes EU, GB, NI, US or other; nearest: GB records/schema',
+    ),
+    workshop(
+      "markets: [SE]",
+      '11 error markets[0] can\'t be "SE": it takes EU, GB, NI, US or other; nearest: EU records/schema',
     ),
     workshop(
       "languages: [English]",

@@ -132,14 +132,14 @@ describe("a lightfastness on the wrong scale", () => {
       what: "a blue wool reference for a category",
       files: { [PIGMENT]: pigmentWith(`lightfastness: { category: "8" }`) },
       told: [
-        `${PIGMENT_LINE}:2:28 error lightfastness.category can't be "8": it takes I, II, III, IV or V; 8 is a blue wool reference: give it as blueWool; customarily set beside category I records/schema`,
+        `${PIGMENT_LINE}:2:28 error lightfastness.category can't be "8": it takes I, II, III, IV or V; if it is blue wool 8, give it as blueWool; customarily set beside category I records/schema`,
       ],
     },
     {
       what: "the same as a number",
       files: { [PIGMENT]: pigmentWith("lightfastness: { category: 6 }") },
       told: [
-        `${PIGMENT_LINE}:2:28 error lightfastness.category can't be 6: it takes I, II, III, IV or V; 6 is a blue wool reference: give it as blueWool; customarily set beside category II records/schema`,
+        `${PIGMENT_LINE}:2:28 error lightfastness.category can't be 6: it takes I, II, III, IV or V; if it is blue wool 6, give it as blueWool; customarily set beside category II records/schema`,
       ],
     },
     {

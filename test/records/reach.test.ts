@@ -1,13 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { yamlRecord } from "../../lib/records/yaml-record.ts";
-import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
+import { toldOf } from "./told.ts";
 
-const told = (files: Readonly<Record<string, string>>): string[] => {
-  const { content, home } = contentFolder({ ...SMALLEST_WORKSHOP, ...files });
-  return loadRecords(content, home).diagnostics.map(formatDiagnostic);
-};
+const told = (files: RecordTexts): readonly string[] =>
+  toldOf(contentFolder({ ...SMALLEST_WORKSHOP, ...files })).lines;
 
 const FIGURES: Readonly<Record<string, readonly string[]>> = {
   "pigments/lamp-black.yaml": [

@@ -15,3 +15,13 @@ test.each([
 ] as const)("$price by $rule is $expected", ({ price, rule, expected }) => {
   expect(roundedPrice(price, rule)).toBe(expected);
 });
+
+/** ISO 4217: a yen has no smaller coin, of a dinar of Kuwait a thousandth is one. */
+test.each([
+  { currency: "JPY", price: 830, expected: 872 },
+  { currency: "KWD", price: 8.305, expected: 8.72 },
+  { currency: "KWD", price: 8.315, expected: 8.731 },
+  { currency: "EUR", price: 8.315, expected: 8.73 },
+])("$price $currency and five per cent on it is $expected", ({ currency, price, expected }) => {
+  expect(roundedPrice(price, { addPercent: 5 }, currency)).toBe(expected);
+});

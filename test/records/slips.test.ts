@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { contentFolder, flatReadings, type RecordTexts } from "../support/content-folder.ts";
+import { toldOf } from "./told.ts";
 
 const COLOUR =
   '---\nname: Bone Black\npigments: [{ pigment: bone-black }]\nmasstone: { reading: bone, column: masstone, scale: factor, geometry: "45/0" }\n---\n';
@@ -12,9 +13,8 @@ const SOUND: RecordTexts = {
   "readings/bone.csv": flatReadings({ masstone: 0.01 }),
 };
 
-function told(but: RecordTexts): string[] {
-  const { content, home } = contentFolder({ ...SOUND, ...but });
-  return loadRecords(content, home).diagnostics.map(formatDiagnostic);
+function told(but: RecordTexts): readonly string[] {
+  return toldOf(contentFolder({ ...SOUND, ...but })).lines;
 }
 
 describe("slips that a schema does not see", () => {

@@ -1,8 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { loadRecords } from "../../lib/records/load-records.ts";
-import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundSheet } from "../support/sound-records.ts";
 
 /**
  * PBr 7 is sienna and umber alike. Hazard and drying go by the same two keys of the
@@ -10,18 +8,13 @@ import { contentFolder } from "../support/content-folder.ts";
  * dioxide and siennas at about 1 %. STOT RE 2 from 10 %: CLP, Annex I, Table 3.9.4.
  */
 function earth(lines: string): Sheet {
-  const { content } = contentFolder({
+  return soundSheet({
     "workshop.yaml": "name: Test Workshop\nvehicle: linseed\n",
     "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\noil: linseed\nhazards: []\n",
     "pigments/earth.yaml": `name: Brown earth\ncolourIndexName: PBr 7\nhazards: []\n${lines}`,
     "colours/earth.md":
       "---\nname: Brown Earth\npigments: [{ pigment: earth }]\noilIndexGPer100g: 50\n---\n",
   });
-  const { records, diagnostics } = loadRecords(content);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
-  const [sheet] = allSheets(records);
-  if (sheet === undefined) throw new Error("Unexpected records without a sheet");
-  return sheet;
 }
 
 const dryPigment = ({ cautions }: Sheet): readonly string[] =>

@@ -1,22 +1,16 @@
 import { expect, test } from "vitest";
-import { loadRecords } from "../../lib/records/load-records.ts";
-import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { isOffered } from "../../lib/sheet/handling/offer-section.ts";
-import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { soundSheet } from "../support/sound-records.ts";
 
 /** The smallest workshop's only sheet, its pigment and oil being stated so. */
 function sheetOf(pigment: string, oil = "[]") {
-  const { content } = contentFolder({
+  return soundSheet({
     ...SMALLEST_WORKSHOP,
     "workshop.yaml": "name: Test Workshop\nvehicle: linseed\n",
     "vehicles/linseed.yaml": `name: Linseed oil\nkind: oil\noil: linseed\nhazards: ${oil}\n`,
     "pigments/lamp-black.yaml": `name: Lamp black\nhazards: ${pigment}\n`,
   });
-  const { records, diagnostics } = loadRecords(content);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
-  const [sheet] = allSheets(records);
-  if (sheet === undefined) throw new Error("Unexpected records without a sheet");
-  return sheet;
 }
 
 /** H250, of what catches fire by itself, is in the law (Annex III) and in none of the rules by which a paint is classified here. */

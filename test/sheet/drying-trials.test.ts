@@ -1,15 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { inputsOf, isKnown } from "../../lib/quantities/figure.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
-import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { DryingSection } from "../../lib/sheet/drying/drying-figures.ts";
-import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { soundSheet } from "../support/sound-records.ts";
 
 /** Drying of the smallest workshop's one colour, a PBk 6 in linseed oil, with these trials. */
 function dryingWith(...trials: string[]): DryingSection {
-  const { content, home } = contentFolder({
+  const sheet = soundSheet({
     ...SMALLEST_WORKSHOP,
     "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 6\n",
     "pigments/white-lead.yaml": "name: White lead\ncolourIndexName: PW 1\n",
@@ -19,9 +18,6 @@ function dryingWith(...trials: string[]): DryingSection {
       `\nvehicle: linseed\ndryingTrials:\n${trials.map((trial) => `  - { ${trial} }`).join("\n")}\n---\nNotes`,
     ),
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  const [sheet] = records === undefined ? [] : allSheets(records);
-  if (sheet === undefined) throw new Error(`Unexpected faults: ${JSON.stringify(diagnostics)}`);
   return sheet.drying;
 }
 

@@ -3,17 +3,17 @@ import { differenceCiede2000 } from "culori";
 import { describe, expect, test } from "vitest";
 import { readingNotations } from "../../lib/colorimetry/reading-notations.ts";
 import { tristimulus } from "../../lib/colorimetry/tristimulus.ts";
-import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
+import { spectrumLab } from "../../lib/colorimetry/spectrum-lab.ts";
 import { OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
 import { at, certain } from "../../lib/quantities/at.ts";
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
 import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { trueReflectance } from "../demonstration/drawdown-reflectance.ts";
 import { INVENTED_PAINTS, type PaintKey } from "../demonstration/invented-paints.ts";
 import { INVENTED_SETS, type InventedSet } from "../demonstration/invented-sets.ts";
-import { contentFolder, flatReadings } from "../support/content-folder.ts";
+import { flatReadings } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 import { hidingErrors } from "../published/demonstration-errors.ts";
 import { bounced } from "../optics/synthetic-drawdowns.ts";
 import { integratedMasstone, integratedReflectance } from "../optics/two-flux.ts";
@@ -93,9 +93,9 @@ describe("an extender", () => {
         return known(oil.paintDensityGPerCm3 as Figure<number>);
       };
       const lightness = (volumes: number): number =>
-        labOf(
-          GRID,
-          trueReflectance(
+        spectrumLab({
+          grid: GRID,
+          values: trueReflectance(
             {
               paint: "lamp-black",
               geometry: "d/8 included",
@@ -111,7 +111,7 @@ describe("an extender", () => {
             },
             wavelengthsNm(GRID),
           ),
-        ).L;
+        }).L;
       const { rule, values } = extender.sentence;
       const [fromL = NaN, change = NaN] = Object.entries({
         fromL: 0,
@@ -135,7 +135,7 @@ describe("the surface of films", () => {
     const film = (um: number, ground: number): number =>
       reads(integratedReflectance(K, S, um, ground));
     const [black, white] = [0.01, 0.8];
-    const { content, home } = contentFolder({
+    const records = soundRecords({
       "workshop.yaml": `name: Test
 readings: { scale: factor, geometry: d/8 included }
 grounds: { black: { reading: films, column: bare black }, white: { reading: films, column: bare white } }
@@ -158,8 +158,6 @@ films:
         coat: reads(integratedMasstone(K, S)),
       }),
     });
-    const { records, diagnostics } = loadRecords(content, home);
-    if (records === undefined) throw new Error(JSON.stringify(diagnostics));
     const { contrastRatio, hidingFilmUm } = at(allSheets(records), 0).optics;
     const Y = (R: number): number =>
       tristimulus({ grid: GRID, values: GRID_VALUES.map(() => R) }, "D65/10").Y;

@@ -1,17 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { isKnown } from "../../lib/quantities/figure.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
-import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 describe("observer of workshop.yaml", () => {
   const sheetOf = (line: string) => {
-    const { content, home } = contentFolder({
+    const records = soundRecords({
       ...SMALLEST_WORKSHOP,
       "workshop.yaml": `name: Test\n${line}`,
     });
-    const { records } = loadRecords(content, home);
-    if (records === undefined) throw new Error("Faulty records");
     return allSheets(records)[0]?.notations.masstone;
   };
 

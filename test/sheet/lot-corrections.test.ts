@@ -5,26 +5,22 @@ import { benchOf } from "../../lib/lots/read-alike.ts";
 import { masstoneReflectance } from "../../lib/optics/kubelka-munk.ts";
 import { measuredReflectance } from "../../lib/optics/surface/surface.ts";
 import { at } from "../../lib/quantities/at.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Lot, Records } from "../../lib/records/records.ts";
 import { lotCorrections } from "../../lib/sheet/lots/lot-corrections.ts";
 import { readSpectra } from "../../lib/sheet/lots/read-spectra.ts";
 import { whiteColour } from "../../lib/sheet/tints/drawdown-set.ts";
-
-const { records } = loadRecords("content");
-if (records === undefined) throw new Error("The demonstration has faults");
-const DEMONSTRATION: Records = records;
+import { RECORDS } from "../support/demonstration.ts";
 
 /** Lots that the demonstration does not have: a quarter too strong, as if a quarter more of it had been let down. */
 function tooStrong(slug: string): ReturnType<typeof lotCorrections> {
-  const colour = DEMONSTRATION.colours.get(slug);
-  const lot = [...DEMONSTRATION.lots.values()].find(({ record }) => record.colour === slug);
+  const colour = RECORDS.colours.get(slug);
+  const lot = [...RECORDS.lots.values()].find(({ record }) => record.colour === slug);
   if (colour === undefined || lot === undefined) throw new Error(`There is no lot of ${slug}`);
   const standard = readSpectra(colour.masstone, colour.tints);
   const own = standard.letDowns.find(
     ({ white, massRatio }) => white === "titanium-white" && massRatio === "1:10",
   );
-  const white = whiteColour("titanium-white", DEMONSTRATION).masstone;
+  const white = whiteColour("titanium-white", RECORDS).masstone;
   if (own === undefined || white === undefined || standard.masstone === undefined)
     throw new Error(`${slug} was not let down 1:10 in titanium white`);
   const bench = benchOf(own.reading);
@@ -43,7 +39,7 @@ function tooStrong(slug: string): ReturnType<typeof lotCorrections> {
 }
 
 function withoutOtherLots(lot: Lot): Records {
-  return { ...DEMONSTRATION, lots: new Map([[lot.slug, lot]]) };
+  return { ...RECORDS, lots: new Map([[lot.slug, lot]]) };
 }
 
 /** What a let-down would read with more colour in it: its K/S above the white's times a factor. */

@@ -3,16 +3,16 @@ import { describe, expect, test } from "vitest";
 import { spannedRecipe } from "../../lib/pages/batch-view.ts";
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
 import { ends, type Quantity } from "../../lib/quantities/interval.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
+import { at } from "../../lib/quantities/at.ts";
 
 /** 100 g of pigment of 2 g/cm3 and 50 g of oil of 1 g/cm3: 150 g in 100 ml. */
 function made(lots: readonly string[]): { readonly sheet: Sheet; readonly warnings: string[] } {
-  const { content, home } = contentFolder({
+  const records = soundRecords({
     "workshop.yaml": "name: My workshop\nvehicle: oil\n",
     "vehicles/oil.yaml": "name: Oil\nkind: oil\noil: linseed\ndensityGPerCm3: 1\nhazards: []\n",
     "pigments/grey.yaml": "name: Grey\ndensityGPerCm3: 2\nhazards: []\n",
@@ -25,10 +25,7 @@ function made(lots: readonly string[]): { readonly sheet: Sheet; readonly warnin
       ]),
     ),
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
-  const [sheet] = allSheets(records);
-  if (sheet === undefined) throw new Error("no sheet");
+  const sheet = at(allSheets(records), 0);
   return {
     sheet,
     warnings: sheetWarnings([sheet], records, ENGLISH).map(({ message }) => message),

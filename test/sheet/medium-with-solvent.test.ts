@@ -3,26 +3,27 @@ import { isSolvent } from "../../lib/hazard/studio/solvent.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
 import { midpoint, type Quantity } from "../../lib/quantities/interval.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { paintAsMade } from "../../lib/sheet/paint-as-made.ts";
 import type { OilSection } from "../../lib/sheet/oil/oil-figures.ts";
 import { certain } from "../../lib/quantities/at.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
-import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 /** 100 g of a black of 2 g/cm3 with 50 g of an oil of .9 and a tenth of it a medium of .9, with the components said. */
 function oilOf(medium: string): OilSection {
-  const { content, home } = contentFolder({
-    ...SMALLEST_WORKSHOP,
-    "pigments/lamp-black.yaml":
-      "name: Lamp black\ndensityGPerCm3: { value: 2, method: pycnometer, date: 2026-01-01 }\n",
-    "vehicles/oil.yaml":
-      "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: { value: 0.9, method: weighed, date: 2026-01-01 }\n",
-    "vehicles/alkyd.yaml": `name: Alkyd medium
+  const records = soundRecords(
+    {
+      ...SMALLEST_WORKSHOP,
+      "pigments/lamp-black.yaml":
+        "name: Lamp black\ndensityGPerCm3: { value: 2, method: pycnometer, date: 2026-01-01 }\n",
+      "vehicles/oil.yaml":
+        "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: { value: 0.9, method: weighed, date: 2026-01-01 }\n",
+      "vehicles/alkyd.yaml": `name: Alkyd medium
 kind: medium
 densityGPerCm3: { value: 0.9, method: weighed, date: 2026-01-01 }
 ${medium}`,
-    "colours/lamp-black.md": `---
+      "colours/lamp-black.md": `---
 name: Lamp Black
 pigments: [{ pigment: lamp-black }]
 vehicle: oil
@@ -30,9 +31,9 @@ oilIndexGPer100g: { value: 50, method: batch book, date: 2026-02-10 }
 additions: [{ vehicle: alkyd, percentOfOil: 10 }]
 ---
 `,
-  });
-  const { records, diagnostics } = loadRecords(content, home, "2026-06-30");
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+    },
+    "2026-06-30",
+  );
   return paintAsMade(certain(records.colours.get("lamp-black")), records).oil;
 }
 const value = (figure: Figure<Quantity>): number => {

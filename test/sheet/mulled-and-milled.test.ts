@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
-import { contentFolder, flatReadings } from "../support/content-folder.ts";
+import { flatReadings } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const READINGS = { white: 0.9, mulled: 0.04, mulledPale: 0.4, milled: 0.04, milledPale: 0.3 };
 
@@ -19,7 +19,7 @@ tints:
 
 /** Whom a mulled black is held against, whose pigments and a milled one's are as they stand in records. */
 function heldAgainst(mulled: string, milled: string): string | undefined {
-  const { content, home } = contentFolder({
+  const records = soundRecords({
     "workshop.yaml": "name: Test\nreadings: { scale: factor, geometry: d/8 excluded }\n",
     "readings/all.csv": flatReadings(READINGS),
     "pigments/earth.yaml": "name: Earth\n",
@@ -30,8 +30,6 @@ function heldAgainst(mulled: string, milled: string): string | undefined {
     "colours/mulled.md": paint("mulled", mulled),
     "colours/milled.md": paint("milled", milled),
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   return allSheets(records).find(({ slug }) => slug === "mulled")?.optics.dispersion?.other.slug;
 }
 

@@ -1,27 +1,23 @@
 import { describe, expect, test } from "vitest";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { lightfastnessWord } from "../../lib/present/lightfastness-word.ts";
 import { sheetTexts, type SheetTexts } from "../../lib/present/sheet-texts.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
-import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
-import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
+import { SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
+import { soundSheet } from "../support/sound-records.ts";
 
 const COLOUR = SMALLEST_WORKSHOP["colours/lamp-black.md"];
 const TRIAL_PAPER = "citation: A made-up paper on a made-up trial.\n";
 
 /** The smallest workshop's colour with more keys, or other pigments, as its sheet tells it. */
 function told(more: string, files: RecordTexts = {}): SheetTexts {
-  const { content, home } = contentFolder({
+  const sheet = soundSheet({
     ...SMALLEST_WORKSHOP,
     "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 6\n",
     "sources/trial-paper.yaml": TRIAL_PAPER,
     "colours/lamp-black.md": COLOUR.replace("\n---\nNotes", `\n${more}\n---\nNotes`),
     ...files,
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  const [sheet] = records === undefined ? [] : allSheets(records);
-  if (sheet === undefined) throw new Error(`Unexpected faults: ${JSON.stringify(diagnostics)}`);
   return sheetTexts(sheet, ENGLISH);
 }
 

@@ -3,11 +3,11 @@ import { describe, expect, test } from "vitest";
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
 import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import { measuredPaint } from "../published/measured-paints.ts";
-import { contentFolder, type RecordTexts } from "../support/content-folder.ts";
+import { type RecordTexts } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const IDS = { cochineal: ["04A", "04B", "04C"], cobalt: ["12A", "12B", "12C"], zinc: ["07A"] };
 
@@ -50,9 +50,7 @@ function workshop(pigments: string, oil: Readonly<Record<keyof typeof OIL, strin
       Object.keys(IDS).map((name) => [`pigments/${name}.yaml`, `name: ${name}\n`]),
     ),
   };
-  const { content, home } = contentFolder(files);
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  const records = soundRecords(files);
   const sheet = allSheets(records).find(({ slug }) => slug === "violet");
   if (sheet === undefined) throw new Error("No sheet");
   return sheet;
@@ -131,7 +129,7 @@ function violetOfTubes(
   violet: string,
   { cobaltOil = "vehicle: heavy\n", cochinealDrier = "" } = {},
 ): Sheet {
-  const { content, home } = contentFolder({
+  const records = soundRecords({
     "workshop.yaml": "name: Test\n",
     "pigments/cochineal.yaml": "name: Cochineal\ndensityGPerCm3: 2\n",
     "pigments/cobalt.yaml": "name: Cobalt\ndensityGPerCm3: 4\n",
@@ -142,8 +140,6 @@ function violetOfTubes(
     "colours/cobalt.md": `---\nname: Cobalt\npigments: [{ pigment: cobalt }]\n${cobaltOil}${OIL.cobalt}\n---\n`,
     "colours/violet.md": `---\nname: Violet\npigments: ${TUBES}\n${violet}\n---\n`,
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   const sheet = allSheets(records).find(({ slug }) => slug === "violet");
   if (sheet === undefined) throw new Error("No sheet");
   return sheet;

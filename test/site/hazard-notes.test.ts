@@ -5,6 +5,7 @@ import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { hazardNotes } from "../../lib/site/hazard-notes.ts";
 import { recordsIn } from "../../lib/records/records-in-language.ts";
 import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const DRIER = `name: Drier
 kind: drier
@@ -14,7 +15,7 @@ components:
 `;
 
 function notes(files: Readonly<Record<string, string>>, languages = "[en]"): string[] {
-  const { content, home } = contentFolder({
+  const records = soundRecords({
     "workshop.yaml": `name: My workshop\nvehicle: linseed\nlanguages: ${languages}\naddress: The Loft\ntelephone: 020 7946 0000\n`,
     "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n",
     "pigments/earth.yaml": "name: Earth\nhazards: []\n",
@@ -22,8 +23,6 @@ function notes(files: Readonly<Record<string, string>>, languages = "[en]"): str
       "---\nname: Earth\npigments: [{ pigment: earth }]\noilIndexGPer100g: 50\n---\n",
     ...files,
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   const found = hazardNotes(allSheets(records), records);
   for (const { severity, rule } of found)
     expect(severity, rule).toBe(rule === "hazard/name-missing" ? "warning" : "note");
@@ -156,13 +155,11 @@ describe("names of substances", () => {
     expect(missed[0]).not.toContain("lib/");
     const named = pigment("translations: { de: { name: Tarnocker } }\n");
     expect(notes(named, "[en, de]").filter((line) => line.includes("hazard/name-"))).toEqual([]);
-    const { content, home } = contentFolder({
+    const records = soundRecords({
       "workshop.yaml": "name: My workshop\nlanguages: [en, de]\n",
       "colours/earth.md": "---\nname: Earth\npigments: [{ pigment: earth }]\n---\n",
       ...named,
     });
-    const { records } = loadRecords(content, home);
-    if (records === undefined) throw new Error("Unexpected faults");
     const lineOf = (those: typeof records) =>
       Object.values(allSheets(those)[0]?.cautions.texts ?? {}).find(({ de }) =>
         de?.includes("Tarnocker"),

@@ -1,23 +1,20 @@
 import { expect, test } from "vitest";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const LEGAL = `legalBasis: [{ market: EU, basis: "a restoration permit", buyers: "restorers who hold one", date: 2026-01-01 }]\n`;
 
 /** Basic lead carbonate on sale in the Union. REACH Annex XVII, entry 16, as read second-hand: not as paint, but for restoration where permitted. */
 function complaints(more: string): string[] {
-  const { content, home } = contentFolder({
+  const records = soundRecords({
     "workshop.yaml": "name: My workshop\nmarkets: [EU]\n",
     "pigments/lead-white.yaml":
       "name: Lead white\ncolourIndexName: PW 1\ncasNumber: 1319-46-6\nhazards: [H302, H360Df, H373, H410]\n",
     "colours/lead-white.md": `---\nname: Lead White\npigments: [{ pigment: lead-white }]\n${more}---\n`,
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   return sheetWarnings(allSheets(records), records, ENGLISH).map(
     ({ severity, rule, message }) => `${severity} ${rule} ${message}`,
   );
@@ -55,15 +52,13 @@ test("the maker's label against the reckoning, and a label older than the frame'
 
 /** What an estimate contradicts of a colour, each line with its place. */
 function placed(more: string): string[] {
-  const { content, home } = contentFolder({
+  const records = soundRecords({
     "workshop.yaml": "name: My workshop\nvehicle: linseed\n",
     "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\noil: linseed\nhazards: []\n",
     "pigments/ochre.yaml":
       "name: Ochre\ncolourIndexName: PY 43\ndensityGPerCm3: 3.1\noilAbsorptionGPer100g: { value: 34, method: ISO 787-5, standing: measured }\nhazards: []\n",
     "colours/ochre.md": `---\nname: Ochre\npigments: [{ pigment: ochre }]\n${more}---\n`,
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   return sheetWarnings(allSheets(records), records, ENGLISH).map((one) =>
     formatDiagnostic(one).replaceAll("\u00a0", " "),
   );
@@ -93,7 +88,7 @@ function letDownLot(white: string, column: string): string[] {
   const rows = Array.from({ length: 31 }, (_, i) => [400 + 10 * i, ...Object.values(values)]);
   const tint = (of: string, read: string) =>
     `  - { white: ${of}, massRatio: "1:5", ratioKind: paint, reading: read, column: ${read} }\n`;
-  const { content, home } = contentFolder({
+  const records = soundRecords({
     "workshop.yaml": "name: My workshop\nreadings: { scale: factor, geometry: d/8 excluded }\n",
     "readings/read.csv": [["nm", ...Object.keys(values)], ...rows]
       .map((row) => row.join(","))
@@ -109,8 +104,6 @@ function letDownLot(white: string, column: string): string[] {
     ),
     "lots/b-1.yaml": `number: "B-1"\ncolour: black\ndate: 2026-01-01\npigments: [{ pigment: black, massG: 100 }]\nmasstone: { reading: read, column: black }\ntints:\n${tint(white, column)}`,
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   return sheetWarnings(allSheets(records), records, ENGLISH)
     .filter(({ rule }) => rule === "sheet/lot-white")
     .map((one) => formatDiagnostic(one).replaceAll("\u00a0", " "));

@@ -1,6 +1,7 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { inject } from "vitest";
+import { filesIn } from "../support/files-in.ts";
 
 export interface SitePage {
   /** Below the output: `colours/bone-black/index.html`. */
@@ -37,13 +38,6 @@ export function siteFiles(): string[] {
 /** Every file of the demonstration workshop's own pages. */
 export function workshopFiles(): string[] {
   return filesIn(inject("workshopDir"));
-}
-
-function filesIn(dir: string): string[] {
-  return readdirSync(dir, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(dir.length + 1))
-    .sort();
 }
 
 /** Sheets at both ends of completeness: many drawdowns in three whites, a chip by eye alone, nothing but a name and pigments. */

@@ -3,12 +3,11 @@ import { join } from "node:path";
 import { expect, inject, test } from "vitest";
 import { keptIfAny, type Keep } from "../../lib/kept/kept-result.ts";
 import type { WorkCache } from "../../lib/kept/work-cache.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { rangeAhead } from "../../lib/site/site-context.ts";
 import { workAhead } from "../../lib/site/worked-ahead.ts";
 import { allFits } from "../../lib/sheet/all-sheets.ts";
 import { soundWorkshops } from "../fuzz/sound-workshops.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const COLOURS = ["bismuth-yellow", "cerulean-blue", "green-earth", "titanium-white"];
 
@@ -24,9 +23,7 @@ test("what was worked out ahead is found kept by whoever asks for it", async () 
   const texts = soundWorkshops().find((workshop) =>
     COLOURS.every((slug) => `colours/${slug}.md` in workshop),
   );
-  const { content, home } = contentFolder(texts ?? {});
-  const { records } = loadRecords(content, home);
-  if (records === undefined) throw new Error("Unexpected faults");
+  const records = soundRecords(texts ?? {});
   const cache: WorkCache = {
     folder: join(mkdtempSync(join(inject("scratch"), "ahead-")), "cache"),
     keeps: true,

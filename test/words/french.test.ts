@@ -100,5 +100,6 @@ describe("why a figure is missing", () => {
 test("lists and dates read as French does", () => {
   expect(FRENCH.listed(["a", "b", "c"])).toBe("a, b et c");
   expect(FRENCH.listed(["a, b", "c", "d"], "or")).toBe("a, b\u202f; c ou d");
+  expect(FRENCH.method("1 - PVC; 100 g / density")).toBe("1 - CPV\u202f; 100 g / masse volumique");
   expect(FRENCH.date("2026-11-01")).toBe("1er novembre 2026");
 });

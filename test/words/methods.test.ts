@@ -16,7 +16,9 @@ function unworded(
   told: ReadonlySet<string> = new Set(),
 ): string[] {
   const text = marked(rows);
-  return [...new Set(texts)].filter((each) => !told.has(each) && allWorded(each, text) === each);
+  return [...new Set(texts)].filter(
+    (each) => !told.has(each) && allWorded(each, text, "; ") === each,
+  );
 }
 
 /** The methods that records tell in words of their own, which nobody translates here. */

@@ -1,11 +1,10 @@
 import { expect, test } from "vitest";
 import type { PageContext } from "../../lib/pages/page-context.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { certain } from "../../lib/quantities/at.ts";
 import { foreignIngredients } from "../../lib/workshop/foreign-ingredients.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
-const { content, home } = contentFolder({
+const records = soundRecords({
   "workshop.yaml": "name: A workshop\nvehicle: linseed\n",
   "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\noil: linseed\n",
   "vehicles/walnut.yaml": "name: Walnut oil\nkind: oil\noil: walnut\n",
@@ -18,8 +17,6 @@ const { content, home } = contentFolder({
   "colours/thin-blue.md":
     "---\nname: Thin Blue\npigments: [{ pigment: blue }]\nvehicle: walnut\n---\n",
 });
-const { records, diagnostics } = loadRecords(content, home);
-if (records === undefined) throw new Error(JSON.stringify(diagnostics));
 
 test.each([
   ["base", ["PW 22", "Spirit medium"]],

@@ -1,9 +1,8 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { BatchSheetView } from "../../lib/blocks/page-kinds.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { fourColourWorkshop } from "../commands/demonstration-part.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const LOT = `number: "LB-2611"
 colour: lamp-black
@@ -16,9 +15,7 @@ dispersion: mulled
 `;
 
 function sheetOfLot(texts: Readonly<Record<string, string>>): BatchSheetView["sheet"] {
-  const { content, home } = contentFolder({ ...texts, "lots/lb-2611.yaml": LOT });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  const records = soundRecords({ ...texts, "lots/lb-2611.yaml": LOT });
   const { pages } = siteOf(records, "2026-05-18").workshop({
     isPrinted: false,
     printedCards: undefined,

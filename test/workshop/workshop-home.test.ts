@@ -1,11 +1,11 @@
 import { expect, test } from "vitest";
 import { workshopHome } from "../../lib/workshop/workshop-home.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { workedSite } from "../../lib/site/site-context.ts";
-import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 test("a batch's cost is of so much pigment, and says what of it has no price", () => {
-  const { content, home } = contentFolder({
+  const records = soundRecords({
     ...SMALLEST_WORKSHOP,
     "workshop.yaml": "name: Test Workshop\ncurrency: GBP\nvehicle: linseed-oil\n",
     "vehicles/linseed-oil.yaml":
@@ -18,8 +18,6 @@ test("a batch's cost is of so much pigment, and says what of it has no price", (
     "colours/waxed-black.md":
       "---\nname: Waxed Black\npigments: [{ pigment: lamp-black }]\noilIndexGPer100g: 90\nadditions: [{ vehicle: wax-paste, percentOfOil: 5 }]\n---\n",
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   const { context } = workedSite(records, undefined);
   const view = workshopHome(context, { path: "index.html", root: "" }, []);
   const [table] = view.sections.flatMap(({ blocks }) =>

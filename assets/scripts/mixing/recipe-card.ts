@@ -1,7 +1,7 @@
 /** A mixture as a card to print and lay beside the palette. */
 import { addressOf, type BenchState } from "../../../lib/mixing/mix-address.ts";
-import type { MixPart } from "../../../lib/mixing/mix.ts";
-import type { MixingRange } from "../../../lib/mixing/mixing-range.ts";
+import { partsOf, type MixPart } from "../../../lib/mixing/mix.ts";
+import { paintName, type MixingRange } from "../../../lib/mixing/mixing-range.ts";
 import { volumeMix } from "../../../lib/mixing/prediction/mass-mix.ts";
 import type { PredictedMix } from "../../../lib/mixing/prediction/predicted-mix.ts";
 import type { Seen } from "../../../lib/mixing/prediction/seen-mix.ts";
@@ -63,14 +63,10 @@ export function filledCard(place: HTMLElement, content: CardContent): void {
 
 /** Parts by volume, where densities tell, and by weight: of the smallest one, and as shares. */
 function partsTable({ mass }: PredictedMix, range: MixingRange): HTMLElement {
-  const listed = (mix: { colours: readonly MixPart[]; white: MixPart }): MixPart[] => [
-    ...mix.colours,
-    ...(mix.white.parts > 0 ? [mix.white] : []),
-  ];
   const volume = volumeMix(mass, range);
   const ways = [
-    ...(volume === undefined ? [] : [{ head: CARD.byVolume, parts: listed(volume) }]),
-    { head: CARD.byMass, parts: listed(mass) },
+    ...(volume === undefined ? [] : [{ head: CARD.byVolume, parts: partsOf(volume) }]),
+    { head: CARD.byMass, parts: partsOf(mass) },
   ];
   const head = made(
     "tr",
@@ -78,11 +74,11 @@ function partsTable({ mass }: PredictedMix, range: MixingRange): HTMLElement {
     cell("th", CARD.part, "col"),
     ...ways.map((way) => cell("th", way.head, "col", true)),
   );
-  const rows = listed(mass).map(({ slug }) =>
+  const rows = partsOf(mass).map(({ slug }) =>
     made(
       "tr",
       "",
-      cell("th", range.paint(slug)?.name ?? slug, "row"),
+      cell("th", paintName(slug, range), "row"),
       ...ways.map(({ parts }) => cell("td", partText(slug, parts), undefined, true)),
     ),
   );

@@ -2,12 +2,12 @@
 import { at } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
-import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { mixedReading, mixture } from "../../optics/mixtures/mixture.ts";
 import type { LadderModel } from "../../optics/tints/ladder.ts";
-import { isStatement } from "../../quantities/statement.ts";
+import { notRefused } from "../../quantities/statement.ts";
 import type { Mix } from "../mix.ts";
-import { mixableColours, type MixingRange } from "../mixing-range.ts";
+import { laddersIn, mixableColours, type MixingRange } from "../mixing-range.ts";
 import { finishedSpectrum, type SeenAs } from "../prediction/seen-mix.ts";
 import { matchProblem, type MatchProblem } from "./match-problem.ts";
 import { matchedAmounts, SHARE_MIN, type MatchedAmounts } from "./matched-amounts.ts";
@@ -65,11 +65,7 @@ export interface Search {
 
 export function searchOf(wish: FindingWish, range: MixingRange): Search {
   const colours = searchedColours(wish, range);
-  const ladders = colours.flatMap((slug): LadderModel[] => {
-    const ladder = range.ladder(slug, wish.white);
-    return isStatement(ladder) ? [] : [ladder];
-  });
-  return { wish, colours, ladders };
+  return { wish, colours, ladders: laddersIn(wish.white, colours, range) };
 }
 
 /** Of some paints of a search, by their places in it, the white 0: the mixture that comes nearest. */
@@ -206,13 +202,10 @@ function fullLab(
     return member === 0 || ladder === undefined ? [] : [{ ladder, parts: at(amounts, i) }];
   });
   const total = parts.reduce((sum, part) => sum + part.parts, 0);
-  const mixed = mixture(parts);
-  if (isStatement(mixed)) throw new Error(`Unreachable: ${mixed.rule} of colours that mix`);
-  const [first] = ladders;
-  if (first === undefined) throw new Error("Unreachable: a mixture of no colour");
-  const { geometry, surface } = first.fit;
+  const mixed = notRefused(mixture(parts));
+  const { geometry, surface } = at(ladders, 0).fit;
   const seenAs: SeenAs = { geometry, surface: surface.surface };
   const massRatio = members[0] === 0 ? total / at(amounts, 0) : Infinity;
   const { grid, values } = finishedSpectrum(mixedReading(mixed, massRatio), seenAs, "glossy");
-  return labOf(grid, values);
+  return spectrumLab({ grid, values });
 }

@@ -3,7 +3,7 @@ import type { ByLamp } from "../../colorimetry/lamps.ts";
 import { lamplight } from "../../colorimetry/lamplight.ts";
 import { metamerism } from "../../colorimetry/metamerism.ts";
 import type { JudgingObserver } from "../../colorimetry/viewing.ts";
-import { isStatement } from "../../quantities/statement.ts";
+import { isStatement, notRefused } from "../../quantities/statement.ts";
 import { OPACITY_CLASSES, OPACITY_FILM } from "../../optics/films/opacity.ts";
 import type { Mix } from "../mix.ts";
 import type { MixingPaint } from "../mixing-paint.ts";
@@ -83,11 +83,9 @@ export function contrastOf(prediction: PredictedMix, range: MixingRange): Judged
     : { ratio: film.contrastRatio, uncertainty: film.contrastUncertainty };
 }
 
-/** @throws Error for a mixture that the range does not predict: it was found by the same models. */
+/** @throws RangeError for a mixture that the range does not predict: it was found by the same models. */
 export function judgedMix(found: FoundMix, target: Target, range: MixingRange): JudgedMix {
-  const prediction = predictedMix(found.mix, range);
-  if (isStatement(prediction))
-    throw new Error(`Unreachable: ${prediction.rule} of a found mixture`);
+  const prediction = notRefused(predictedMix(found.mix, range));
   const p68 = Math.hypot(prediction.uncertainty.p68, target.p68);
   const contrast = contrastOf(prediction, range);
   return {

@@ -2,7 +2,7 @@
 import { uncertaintyDeltaE00 } from "../../colorimetry/difference.ts";
 import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
-import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
 import { OIL_SURFACE } from "../../optics/surface/surface.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
@@ -26,7 +26,7 @@ export function readTarget(
   { spectrum: read, geometry, surface = OIL_SURFACE }: Measurement,
 ): Target {
   const spectrum = finishedSpectrum(read, { geometry, surface }, "glossy");
-  const lab = labOf(spectrum.grid, spectrum.values);
+  const lab = spectrumLab(spectrum);
   const p68 = uncertaintyDeltaE00(lab, labUncertainty(spectrum, "D65/10"));
   return { name, origin, lab, spectrum, p68 };
 }

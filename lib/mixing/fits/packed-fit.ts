@@ -2,10 +2,10 @@
  * A colour's fit small enough to send to a reader's browser, and back: what its ladders and
  * mixtures are predicted from, without the verdicts and remarks that only its sheet tells.
  */
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { at } from "../../quantities/at.ts";
 import type { PredictingFit, FittedWhite } from "../../optics/fit/colour-fit.ts";
 import type { RatioKind } from "../../optics/fit/drawdown.ts";
-import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
 import type { Geometry } from "../../optics/fit/measurement.ts";
 import type { Experience } from "../../optics/fit/workshop-experience.ts";
 import type { SurfaceChoice } from "../../optics/surface/workshop-surface.ts";
@@ -120,7 +120,7 @@ export function unpackedFit(packed: PackedFit): PredictingFit {
     experience,
     masstone: {
       measured,
-      lab: labOf(grid, measured),
+      lab: spectrumLab({ grid, values: measured }),
       internal: unpackedNumbers(packed.masstone.internal, RELATIVE_STEPS),
       ...(filmContrast === undefined ? {} : { filmContrast }),
     },
@@ -154,7 +154,7 @@ function unpackedWhite(white: PackedFitWhite, grid: WavelengthGrid): FittedWhite
     hasFilms: white.hasFilms,
     measured,
     whiteRatio: relative(white.whiteRatio),
-    lab: labOf(grid, measured),
+    lab: spectrumLab({ grid, values: measured }),
     K: relative(white.K),
     S,
     ...(white.SAlone === undefined ? {} : { SAlone: relative(white.SAlone) }),
@@ -168,7 +168,7 @@ function unpackedWhite(white: PackedFitWhite, grid: WavelengthGrid): FittedWhite
         massRatio,
         measured: values,
         ...(hiding === undefined ? {} : { hiding: reading(hiding) }),
-        lab: labOf(grid, values),
+        lab: spectrumLab({ grid, values }),
       };
     }),
   };

@@ -2,7 +2,7 @@
 import { at } from "../../quantities/at.ts";
 import { daysOfParts, type PartAlone } from "../../drying/days-of-parts.ts";
 import type { Interval } from "../../quantities/interval.ts";
-import type { Mix } from "../mix.ts";
+import { partsOf, type Mix } from "../mix.ts";
 import type { MixingPaint } from "../mixing-paint.ts";
 import type { MixingRange } from "../mixing-range.ts";
 import { volumeMix } from "./mass-mix.ts";
@@ -32,12 +32,10 @@ const PRICE_ML = 10;
 
 /** @param mass by mass of paint, colours of no part left out. */
 export function mixFacts(mass: Mix, range: MixingRange): MixFacts {
-  const parts = [...mass.colours, ...(mass.white.parts > 0 ? [mass.white] : [])].flatMap(
-    ({ slug, parts: share }) => {
-      const paint = range.paint(slug);
-      return paint === undefined ? [] : [{ paint, mass: share }];
-    },
-  );
+  const parts = partsOf(mass).flatMap(({ slug, parts: share }) => {
+    const paint = range.paint(slug);
+    return paint === undefined ? [] : [{ paint, mass: share }];
+  });
   const paints = parts.map(({ paint }) => paint);
   const volume = volumeMix(mass, range);
   const shares = volume && volumeShares(volume);
@@ -121,8 +119,8 @@ interface Share {
   readonly share: number;
 }
 
-function volumeShares({ colours, white }: Mix): Share[] {
-  const parts = [...colours, ...(white.parts > 0 ? [white] : [])];
+function volumeShares(volume: Mix): Share[] {
+  const parts = partsOf(volume);
   const total = parts.reduce((sum, part) => sum + part.parts, 0);
   return parts.map(({ slug, parts: own }) => ({ slug, share: own / total }));
 }

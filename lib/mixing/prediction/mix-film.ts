@@ -2,10 +2,10 @@
 import { at, certain } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { filmOnGrid, type FilmCoefficients } from "../../optics/films/film-coefficients.ts";
 import { filmReflectance } from "../../optics/films/film.ts";
 import { measurementOnGrid } from "../../optics/fit/common-grid.ts";
-import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
 import { masstoneReflectance } from "../../optics/kubelka-munk.ts";
 import { contrastRatio } from "../../optics/films/hiding.ts";
 import {
@@ -20,7 +20,7 @@ import type { Measurement } from "../../optics/fit/measurement.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { FilmStatement } from "../mix.ts";
-import type { MixingRange } from "../mixing-range.ts";
+import { paintName, type MixingRange } from "../mixing-range.ts";
 import type { PredictedMix } from "./predicted-mix.ts";
 
 /** What a film is made of beside the mix. */
@@ -80,17 +80,16 @@ export function mixFilm(
     return { grid: paint.grid, values };
   };
   const [overBlack, overWhite] = [over(black, filmUm), over(white, filmUm)];
-  const lab = ({ grid, values }: Spectrum): Lab => labOf(grid, values);
   const thinnerUm = filmUm / (1 + paint.scaleUncertainty);
   const [thinBlack, thinWhite] = [over(black, thinnerUm), over(white, thinnerUm)];
   const ratio = contrastRatio(overBlack, overWhite);
   return {
     overBlack,
     overWhite,
-    labs: { overBlack: lab(overBlack), overWhite: lab(overWhite) },
+    labs: { overBlack: spectrumLab(overBlack), overWhite: spectrumLab(overWhite) },
     contrastRatio: ratio,
     contrastUncertainty: Math.abs(ratio - contrastRatio(thinBlack, thinWhite)),
-    p68: Math.hypot(mix.uncertainty.p68, deltaE00(lab(overWhite), lab(thinWhite))),
+    p68: Math.hypot(mix.uncertainty.p68, deltaE00(spectrumLab(overWhite), spectrumLab(thinWhite))),
   };
 }
 
@@ -104,11 +103,10 @@ function mixCoefficients(
     return read && filmOnGrid(read, spectrum.grid);
   };
   const white = film(mass.white.slug);
-  const whitePaint = range.paint(mass.white.slug);
   if (white === undefined)
     return {
       rule: "white-films-not-read",
-      values: { white: whitePaint?.name ?? mass.white.slug },
+      values: { white: paintName(mass.white.slug, range) },
     };
   const unknown = [...mass.colours, mass.white].filter(
     ({ slug }) => inFilmGPerCm3(slug, range) === undefined,
@@ -116,7 +114,7 @@ function mixCoefficients(
   if (unknown.length > 0)
     return {
       rule: "density-not-recorded",
-      values: { paints: unknown.map(({ slug }) => range.paint(slug)?.name ?? slug) },
+      values: { paints: unknown.map(({ slug }) => paintName(slug, range)) },
     };
   const whiteGPerCm3 = certain(inFilmGPerCm3(mass.white.slug, range));
   const parts: VolumePart[] = [{ paint: white, parts: mass.white.parts / whiteGPerCm3 }];
@@ -135,7 +133,7 @@ function mixCoefficients(
   if (extender === undefined)
     return {
       rule: "medium-films-not-read",
-      values: { medium: range.paint(medium.slug)?.name ?? medium.slug },
+      values: { medium: paintName(medium.slug, range) },
     };
   return mixedCoefficients([
     { paint: mixed, parts: 1 },

@@ -4,7 +4,7 @@ import { NINETY_PERCENT } from "../../quantities/coverage.ts";
 import { uncertaintyDeltaE00 } from "../../colorimetry/difference.ts";
 import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
-import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import type { Geometry, Measurement, SurfaceConstants } from "../../optics/fit/measurement.ts";
 import type { PredictionUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 import { mixedTint, mixture } from "../../optics/mixtures/mixture.ts";
@@ -13,7 +13,7 @@ import { LADDER_BEYOND, predictedTint, type LadderModel } from "../../optics/tin
 import { isStatement } from "../../quantities/statement.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { Mix, MixStatement } from "../mix.ts";
-import type { MixingRange } from "../mixing-range.ts";
+import { paintName, type MixingRange } from "../mixing-range.ts";
 import { massMix } from "./mass-mix.ts";
 
 export interface PredictedMix {
@@ -52,7 +52,7 @@ export function predictedMix(mix: Mix, range: MixingRange): PredictedMix | MixSt
   if (others.length === 0 && !(white.parts > 0)) return paintAlone(first.slug, mass, range);
   const ladders = colours.map(({ slug }) => range.ladder(slug, white.slug));
   const refused = ladders.find((ladder) => isStatement(ladder));
-  if (refused !== undefined && isStatement(refused)) return refused;
+  if (refused !== undefined) return refused;
   const ready = ladders.filter((ladder): ladder is LadderModel => !isStatement(ladder));
   const total = colours.reduce((sum, { parts }) => sum + parts, 0);
   const massRatio = white.parts > 0 ? total / white.parts : Infinity;
@@ -108,10 +108,7 @@ function readUnlike(
 ): MixStatement {
   const geometry = ladders[0]?.fit.geometry;
   const other = ladders.findIndex(({ fit }) => fit.geometry !== geometry);
-  const name = (i: number): string => {
-    const slug = colours[i]?.slug ?? "";
-    return range.paint(slug)?.name ?? slug;
-  };
+  const name = (i: number): string => paintName(colours[i]?.slug ?? "", range);
   return {
     rule: "paints-read-unlike",
     values: { first: name(0), other: name(other < 0 ? 1 : other) },
@@ -143,7 +140,7 @@ function paintAlone(slug: string, mass: Mix, range: MixingRange): PredictedMix |
     spectrum,
     geometry,
     surface,
-    lab: labOf(spectrum.grid, spectrum.values),
+    lab: spectrumLab(spectrum),
     uncertainty: readingUncertainty(reading),
     isBeyond: false,
     mass,
@@ -152,7 +149,7 @@ function paintAlone(slug: string, mass: Mix, range: MixingRange): PredictedMix |
 
 /** What a reading's own noise moves, Delta-E00. */
 function readingUncertainty({ spectrum }: Measurement): PredictionUncertainty {
-  const lab = labOf(spectrum.grid, spectrum.values);
+  const lab = spectrumLab(spectrum);
   const p68 = uncertaintyDeltaE00(lab, labUncertainty(spectrum, "D65/10"));
   return { p68, p90: NINETY_PERCENT * p68 };
 }

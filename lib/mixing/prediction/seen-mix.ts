@@ -5,6 +5,7 @@ import { LIGHTS, type Lamp } from "../../colorimetry/lamps.ts";
 import { screenColours } from "../../colorimetry/screen-colour.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 import type { Geometry, SurfaceConstants } from "../../optics/fit/measurement.ts";
 import { surfaceForm } from "../../optics/surface/surface.ts";
@@ -60,7 +61,7 @@ export function finishedSpectrum(
 /** The colour of a spectrum in a light. */
 export function seen(spectrum: Spectrum, light: Light): Seen {
   if (light === "daylight") {
-    const lab = xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10");
+    const lab = spectrumLab(spectrum);
     return { lab, shown: shown(tristimulus(spectrum, "D65/2")) };
   }
   const viewing = LIGHTS["CIE 1964"].lamps[light];

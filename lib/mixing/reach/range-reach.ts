@@ -1,8 +1,7 @@
 /** What a range reaches in one white, and what is left of it without each of its colours. */
 import type { LadderModel } from "../../optics/tints/ladder.ts";
-import { isStatement } from "../../quantities/statement.ts";
 import type { MixingPaint } from "../mixing-paint.ts";
-import { mixableColours, type MixingRange } from "../mixing-range.ts";
+import { laddersIn, mixableColours, type MixingRange } from "../mixing-range.ts";
 import { convexHull, type Hull } from "./hull.ts";
 import { hullOf, reachedPlaces } from "./reached-places.ts";
 
@@ -33,10 +32,8 @@ export function rangeReach(
   const colours = mixableColours(range, white.slug).filter(
     ({ isDiscontinued = false }) => !isDiscontinued,
   );
-  const outer = outermost(
-    colours.map(({ slug }) => slug),
-    laddersOf(range, white.slug, colours),
-  );
+  const slugs = colours.map(({ slug }) => slug);
+  const outer = outermost(slugs, laddersIn(white.slug, slugs, range));
   return {
     white,
     colours,
@@ -115,17 +112,10 @@ export function chosenHulls(
   white: string,
   chosen: readonly MixingPaint[],
 ): Hull[] {
-  const ladders = laddersOf(range, white, chosen);
+  const ladders = laddersIn(
+    white,
+    chosen.map(({ slug }) => slug),
+    range,
+  );
   return REACH_LEVELS.map((L) => hullOf(reachedPlaces(ladders, L), L));
-}
-
-function laddersOf(
-  range: MixingRange,
-  white: string,
-  colours: readonly MixingPaint[],
-): LadderModel[] {
-  return colours.flatMap(({ slug }) => {
-    const ladder = range.ladder(slug, white);
-    return isStatement(ladder) ? [] : [ladder];
-  });
 }

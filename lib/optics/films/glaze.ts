@@ -1,5 +1,5 @@
-import { labOf } from "../fit/fitted-drawdown-set.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { FilmCoefficients } from "./film-coefficients.ts";
 import { filmSpectrum } from "./hiding.ts";
@@ -33,6 +33,6 @@ export function glazeStrip(
 ): GlazeStep[] {
   return filmsUm.map((filmUm) => {
     const spectrum = filmSpectrum(paint, filmUm, ground, geometry);
-    return { filmUm, spectrum, lab: labOf(spectrum.grid, spectrum.values) };
+    return { filmUm, spectrum, lab: spectrumLab(spectrum) };
   });
 }

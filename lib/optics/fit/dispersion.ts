@@ -1,5 +1,6 @@
 /** What lumps left in the paint cost: the same pigment mulled and milled. */
 import { domainError } from "../../diagnostics/diagnostic.ts";
+import { at } from "../../quantities/at.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 
@@ -46,9 +47,7 @@ export function strengthKeptInLumps(lumpUm: number): Interval {
   if (!(lumpUm >= 0.5 && lumpUm <= 5))
     throw domainError("diameter of lumps", lumpUm, "0.5 <= d <= 5 um");
   const upper = LUMP_STRENGTH.findIndex((row) => row.lumpUm >= lumpUm);
-  const [small, large] = [LUMP_STRENGTH[Math.max(upper - 1, 0)], LUMP_STRENGTH[upper]];
-  if (small === undefined || large === undefined)
-    throw new Error("Unreachable: the rows reach from 0.5 to 5 um");
+  const [small, large] = [at(LUMP_STRENGTH, Math.max(upper - 1, 0)), at(LUMP_STRENGTH, upper)];
   const span = Math.log(large.lumpUm / small.lumpUm);
   const share = span === 0 ? 0 : Math.log(lumpUm / small.lumpUm) / span;
   const between = (one: number, other: number): number => one * (other / one) ** share;

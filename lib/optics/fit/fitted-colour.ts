@@ -68,8 +68,8 @@ export function fittedColours<K>(
         return [key, { kind: "refused", reasons: leftOut }];
       if (isStatement(choice)) return [key, { kind: "refused", reasons: [choice] }];
       const made = (): FittedAlone => {
-        const chosen = trialOf(usable, choice.surface);
-        if (chosen.kind === "refused") throw new Error("Unreachable: a refused surface is chosen");
+        const tried = trialOf(usable, choice.surface);
+        const chosen = certain(tried.kind === "refused" ? undefined : tried);
         const fit = finished(usable, chosen, choice, leftOut);
         return { kind: "fitted", fit, misses: leftOutMisses(fit) };
       };

@@ -1,7 +1,6 @@
 /** One fit of one set under one surface, with the models that predict from it. */
-import { tristimulus } from "../../colorimetry/tristimulus.ts";
-import { xyzToLab } from "../../colorimetry/lab.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import {
   allFilms,
@@ -84,8 +83,11 @@ export function readySet(
       ...(hiding.filmContrast === undefined
         ? {}
         : { hiding: atHome(hiding.measured), filmContrast: hiding.filmContrast }),
-      lab: labOf(reading.spectrum.grid, measured),
-      fittedLab: labOf(reading.spectrum.grid, atHome(hiding.measured)),
+      lab: spectrumLab({ grid: reading.spectrum.grid, values: measured }),
+      fittedLab: spectrumLab({
+        grid: reading.spectrum.grid,
+        values: atHome(hiding.measured),
+      }),
     };
   };
   const { grid } = masstone.spectrum;
@@ -198,17 +200,12 @@ export function setFit(set: ReadySet, tints: readonly ReadyTint[]): SetFit {
 
 /** Lab (D65/10) of the plain two-constant model of a let-down. */
 export function plainLab(set: ReadySet, model: PlainModel, massRatio: number): Lab {
-  return labOf(set.grid, plainReadings(model, massRatio));
+  return spectrumLab({ grid: set.grid, values: plainReadings(model, massRatio) });
 }
 
 /** Lab (D65/10) of a let-down as predicted. */
 export function predictedLab(set: ReadySet, model: TintModel, massRatio: number): Lab {
-  return labOf(set.grid, tintReadings(model, massRatio));
-}
-
-/** Lab (D65/10) of readings [1] on a grid. */
-export function labOf(grid: WavelengthGrid, values: readonly number[]): Lab {
-  return xyzToLab(tristimulus({ grid, values }, "D65/10"), "D65/10");
+  return spectrumLab({ grid: set.grid, values: tintReadings(model, massRatio) });
 }
 
 /** A masstone is a coat that hides, unless its own drawdown over black and white was read. */

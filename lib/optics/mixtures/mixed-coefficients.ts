@@ -4,8 +4,8 @@ import type { StatementOf } from "../../quantities/statement.ts";
 import { sameGrid } from "../../quantities/spectrum.ts";
 import type { PredictingFit } from "../fit/colour-fit.ts";
 import type { FilmCoefficients } from "../films/film-coefficients.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { masstoneReflectance } from "../kubelka-munk.ts";
-import { labOf } from "../fit/fitted-drawdown-set.ts";
 import { surfaceForm } from "../surface/surface.ts";
 import { readingOf } from "../tints/tint-reading.ts";
 import { at } from "../../quantities/at.ts";
@@ -134,10 +134,10 @@ export function extendedPaint(
     ]);
     return {
       volumes,
-      L: labOf(
+      L: spectrumLab({
         grid,
-        K.map((value, i) => readingOf(form, masstoneReflectance(value / at(S, i)))),
-      ).L,
+        values: K.map((value, i) => readingOf(form, masstoneReflectance(value / at(S, i)))),
+      }).L,
     };
   });
   const { L: from } = at(steps, 0);

@@ -6,6 +6,7 @@
  */
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { NotReached } from "../tints/equal-lightness.ts";
 import type { UnlikeReadings } from "../unlike-readings.ts";
@@ -18,7 +19,6 @@ import {
   type PredictionUncertainty,
 } from "../fit/prediction-uncertainty.ts";
 import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
-import { labOf } from "../fit/fitted-drawdown-set.ts";
 import {
   keptWithin,
   plainReadings,
@@ -174,7 +174,7 @@ interface Change {
  */
 export function mixedTint(mixed: Mixture, massRatio: number, left?: readonly number[]): MixedTint {
   const spectrum = mixedSpectrum(mixed, massRatio, { left });
-  const lab = labOf(spectrum.grid, spectrum.values);
+  const lab = spectrumLab(spectrum);
   const nearestDeltaE00 = nearestDrawdown(mixed, lab);
   const doubts = doubtsOf(mixed);
   const ownDeltaE00 = movedByErrors(mixed, massRatio, left, lab);
@@ -196,7 +196,7 @@ export function mixedTint(mixed: Mixture, massRatio: number, left?: readonly num
 /** Lab (D65/10) of the same without its uncertainty, for a path of many steps. */
 export function mixedLab(mixed: Mixture, massRatio: number, left?: readonly number[]): Lab {
   const { grid, values } = mixedSpectrum(mixed, massRatio, { left });
-  return labOf(grid, values);
+  return spectrumLab({ grid, values });
 }
 
 /** What the same reads, in the geometry of its colours' fits. */
@@ -297,7 +297,7 @@ function movedByErrors(
     Array.from({ length: count }, (_, i) => (i === j ? factor : 1));
   const moved = (change: Change): number => {
     const { grid, values } = mixedSpectrum(mixed, massRatio, { left, ...change });
-    return deltaE00(lab, labOf(grid, values));
+    return deltaE00(lab, spectrumLab({ grid, values }));
   };
   // An error of K or S is mostly one of scale, alike at every wavelength.
   const squares = mixed.parts.map(({ ladder: { white }, parts: share }, j) => {

@@ -1,8 +1,8 @@
 /** What gloss does to a colour's depth: the same film glossy, satin and matte, as eye and instrument meet it. */
 import { certain } from "../../quantities/at.ts";
-import { xyzToLab } from "../../colorimetry/lab.ts";
 import { munsellValue } from "../../colorimetry/munsell-value.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
@@ -108,7 +108,7 @@ function depth(
 }
 
 function lightness(grid: WavelengthGrid, values: readonly number[]): number {
-  return xyzToLab(tristimulus({ grid, values }, "D65/10"), "D65/10").L;
+  return spectrumLab({ grid, values }).L;
 }
 
 function value(grid: WavelengthGrid, values: readonly number[]): number {

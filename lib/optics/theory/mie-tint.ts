@@ -1,4 +1,5 @@
 /** What theory alone says of a black in whites, at equal L*: an explanation, and never a colour's own figure. */
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { certain } from "../../quantities/at.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
@@ -6,7 +7,6 @@ import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import { masstoneReflectance } from "../kubelka-munk.ts";
 import { particleRuns, PARTICLE_GRID, type ParticleRun } from "./particle-runs.ts";
 import type { ParticleModel } from "./particle-model.ts";
-import { labOf } from "../fit/fitted-drawdown-set.ts";
 import { OIL_SURFACE, surfaceForm } from "../surface/surface.ts";
 import { readingOf } from "../tints/tint-reading.ts";
 
@@ -89,9 +89,9 @@ export function theoryTintAt(black: ParticleRun, white: ParticleRun, L: number):
   if (!(L > 0 && L < 100)) throw domainError("lightness L*", L, "0 < L* < 100");
   const at = (logShare: number): Lab => {
     const c = Math.exp(logShare);
-    return labOf(
-      GRID,
-      white.S.map((S, i) =>
+    return spectrumLab({
+      grid: GRID,
+      values: white.S.map((S, i) =>
         readingOf(
           SURFACE,
           masstoneReflectance(
@@ -99,7 +99,7 @@ export function theoryTintAt(black: ParticleRun, white: ParticleRun, L: number):
           ),
         ),
       ),
-    );
+    });
   };
   // From where black and white weigh alike, out to both sides.
   const mean = (values: readonly number[]): number =>

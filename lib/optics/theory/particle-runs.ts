@@ -1,10 +1,10 @@
 /** K and S of a pigment over what is not known of it: the same unknowns in the same run of every pigment. */
 import type { Interval } from "../../quantities/interval.ts";
 import type { ParticleModel } from "./particle-model.ts";
-import { quasiRandomPoint } from "./quasi-random.ts";
+import { quasiRandom } from "./quasi-random.ts";
 import type { IndexSet } from "./refractive-index.ts";
 import { sizeAverage, sizeTable, volumeMedianUm, type SizeTable } from "./size-average.ts";
-import { at, certain } from "../../quantities/at.ts";
+import { certain } from "../../quantities/at.ts";
 
 /** Index of the oil: linseed, fresh to aged. @source oil-index */
 export const OIL_INDICES: readonly number[] = [1.48, 1.5, 1.52];
@@ -36,13 +36,11 @@ export function particleRuns(
   const first = role === "white" ? 1 : 4;
   const order = role === "white" ? ownOrder(model.slug, count) : [];
   return Array.from({ length: count }, (_, i) => {
-    const point = quasiRandomPoint((order[i] ?? i) + 1, 7);
-    const [oil, index] = [
-      pick(OIL_INDICES.length, at(quasiRandomPoint(i + 1, 1), 0)),
-      pick(model.indices.length, at(point, first)),
-    ];
-    const spread = within(model.spread, at(point, first + 2), false);
-    const size = within(model.sizeUm, at(point, first + 1), true);
+    const own = (dimension: number): number => quasiRandom((order[i] ?? i) + 1, dimension);
+    const oil = pick(OIL_INDICES.length, quasiRandom(i + 1, 0));
+    const index = pick(model.indices.length, own(first));
+    const spread = within(model.spread, own(first + 2), false);
+    const size = within(model.sizeUm, own(first + 1), true);
     const table = certain(tables[oil * model.indices.length + index]);
     return sizeAverage(
       table,

@@ -8,11 +8,11 @@
  */
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Spectrum, WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { PredictingFit } from "../fit/colour-fit.ts";
-import { labOf } from "../fit/fitted-drawdown-set.ts";
 import {
   predictionUncertainty,
   type Doubts,
@@ -107,11 +107,14 @@ export function expectedTint(ladder: ExpectedLadder, massRatio: number): Expecte
     throw domainError("mass ratio", massRatio, "0 < ratio < Infinity");
   const { grid, model, from, whiteLab, doubts, changeUncertainty } = ladder;
   const values = tintReadings(model, massRatio);
-  const lab = labOf(grid, values);
+  const lab = spectrumLab({ grid, values });
   const distance = Math.min(...[whiteLab, from.fit.masstone.lab].map((end) => deltaE00(end, lab)));
   const { p68, p90 } = predictionUncertainty(distance, doubts);
   // An error of q is one of strength, and so of the ratio.
-  const moved = labOf(grid, tintReadings(model, massRatio * Math.exp(changeUncertainty)));
+  const moved = spectrumLab({
+    grid,
+    values: tintReadings(model, massRatio * Math.exp(changeUncertainty)),
+  });
   const own = deltaE00(lab, moved);
   return {
     massRatio,

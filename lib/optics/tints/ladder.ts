@@ -1,6 +1,7 @@
 import { remembered } from "../../quantities/remembered.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { PredictingFit, FittedWhite, MeasuredStep } from "../fit/colour-fit.ts";
@@ -10,7 +11,6 @@ import {
   type Doubts,
   type PredictionUncertainty,
 } from "../fit/prediction-uncertainty.ts";
-import { labOf } from "../fit/fitted-drawdown-set.ts";
 import { letDownNoise } from "../fit/let-down-noise.ts";
 import { drawnDoubts } from "../fit/workshop-experience.ts";
 import { surfaceForm } from "../surface/surface.ts";
@@ -134,7 +134,7 @@ export function predictedTint(ladder: LadderModel, massRatio: number): Predicted
   if (!(massRatio > 0 && massRatio < Infinity))
     throw domainError("mass ratio", massRatio, "0 < ratio < Infinity");
   const values = tintReadings(ladder.model, massRatio);
-  const lab = labOf(grid, values);
+  const lab = spectrumLab({ grid, values });
   const nearest = ladder.used
     .map((step) => ({ massRatio: step.massRatio, deltaE00: deltaE00(step.lab, lab) }))
     .reduce((one, other) => (other.deltaE00 < one.deltaE00 ? other : one));

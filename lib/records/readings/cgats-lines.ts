@@ -1,4 +1,4 @@
-import type { FaultList, Spot } from "./fault-list.ts";
+import type { FaultList, Spot, Spotter } from "./fault-list.ts";
 
 /** A word of a CGATS text; a quoted one is never a keyword. */
 export interface CgatsToken extends Spot {
@@ -20,7 +20,7 @@ const LONGEST_LINE = 128_000;
  */
 export function* cgatsLines(
   text: string,
-  spot: (offset: number) => Spot,
+  spot: Spotter,
   faults: FaultList,
 ): Generator<CgatsToken[]> {
   for (const line of text.matchAll(/[^\r\n]+/g)) {

@@ -1,10 +1,10 @@
 import type { CgatsToken } from "./cgats-lines.ts";
 import { cgatsFields, type CgatsFields } from "./cgats-fields.ts";
 import { cgatsTables, type CgatsTable } from "./cgats-tables.ts";
-import type { FaultList, Spot } from "./fault-list.ts";
+import { TEXT_START, type FaultList, type Spotter } from "./fault-list.ts";
 import { foundGeometry, saysPolarised } from "./found-geometry.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
-import { foundObserver } from "./found-observer.ts";
+import { foundViewing } from "./found-observer.ts";
 import type {
   FoundViewing,
   ReadingColumn,
@@ -25,7 +25,7 @@ import { decimalMarkCheck, writtenNumber } from "./written-number.ts";
  */
 export function cgatsReading(
   text: string,
-  spot: (offset: number) => Spot,
+  spot: Spotter,
   faults: FaultList,
 ): ReadingFile | undefined {
   const tables = cgatsTables(text, spot, faults);
@@ -50,7 +50,7 @@ export function cgatsReading(
   if (columns.size === 0 && faults.errorCount() === 0) {
     faults.add({
       rule: "no-reading",
-      at: { line: 1, column: 1 },
+      at: TEXT_START,
       message:
         "The file holds no sample: one has fields SPECTRAL_NM400 and so on, LAB_L LAB_A LAB_B or XYZ_X XYZ_Y XYZ_Z",
       actual: "no sample",
@@ -87,7 +87,7 @@ function tableColumns(
     spectral.length > 0
       ? foundGrid(
           spectral.map(({ wavelength }) => wavelength),
-          spectral[0]?.wavelength ?? { line: 1, column: 1 },
+          spectral[0]?.wavelength ?? TEXT_START,
           "",
           faults,
         )
@@ -104,7 +104,10 @@ function tableColumns(
   const isPolarised = (["MEASUREMENT_SOURCE", "MEASUREMENT_CONDITION", "FILTER"] as const).some(
     (keyword) => saysPolarised(table.keywords.get(keyword) ?? ""),
   );
-  const viewing = viewingOf(table);
+  const viewing = foundViewing(
+    table.keywords.get("ILLUMINATION_NAME"),
+    table.keywords.get("OBSERVER_ANGLE"),
+  );
 
   return table.sets.map((set, row) => {
     const name = names[row] ?? "";
@@ -134,7 +137,7 @@ function spectrumOf(
   const wavelengths = fields.pairs.map(({ wavelengthIndex }) => cellOf(set[wavelengthIndex]));
   for (const cell of [...wavelengths, ...cells]) markCheck(cell);
   const found = isPaired
-    ? foundGrid(wavelengths, wavelengths[0] ?? { line: 1, column: 1 }, name, faults)
+    ? foundGrid(wavelengths, wavelengths[0] ?? TEXT_START, name, faults)
     : shared;
   if (found === undefined) return { values: [], places: [] };
   const places = found.falling ? cells.toReversed() : cells;
@@ -186,12 +189,6 @@ function triples(
   };
 }
 
-function viewingOf({ keywords }: CgatsTable): FoundViewing {
-  const illuminant = keywords.get("ILLUMINATION_NAME");
-  const observer = foundObserver(keywords.get("OBSERVER_ANGLE") ?? "");
-  return { ...(illuminant ? { illuminant } : {}), ...(observer === undefined ? {} : { observer }) };
-}
-
 function nameCell(set: readonly CgatsToken[], fields: CgatsFields): WrittenCell {
   return cellOf(set[fields.name ?? fields.id ?? 0]);
 }
@@ -203,5 +200,5 @@ function textAt(set: readonly CgatsToken[], index: number | undefined): string {
 function cellOf(token: CgatsToken | undefined): WrittenCell {
   return token
     ? { text: token.text, line: token.line, column: token.column }
-    : { text: "", line: 1, column: 1 };
+    : { text: "", ...TEXT_START };
 }

@@ -1,5 +1,5 @@
 import { isOneOf } from "../../quantities/members.ts";
-import type { FaultList, Spot } from "./fault-list.ts";
+import type { FaultList, Spot, Spotter } from "./fault-list.ts";
 import { cgatsLines, type CgatsToken } from "./cgats-lines.ts";
 import { MOST_CELLS } from "./size-limits.ts";
 
@@ -45,11 +45,7 @@ interface OpenTable {
  * own and may run over several. Counts that do not match, and parts that are
  * not closed, are complained of.
  */
-export function cgatsTables(
-  text: string,
-  spot: (offset: number) => Spot,
-  faults: FaultList,
-): CgatsTable[] {
+export function cgatsTables(text: string, spot: Spotter, faults: FaultList): CgatsTable[] {
   const tables: CgatsTable[] = [];
   const keywords = new Map<CgatsKeyword, string>();
   const at: { part: "header" | "format" | "data" } = { part: "header" };

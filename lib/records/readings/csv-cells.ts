@@ -1,5 +1,5 @@
 import { CsvError, parse, type InfoField } from "csv-parse/sync";
-import type { FaultList, Spot } from "./fault-list.ts";
+import { TEXT_START, type FaultList, type Spotter } from "./fault-list.ts";
 import type { WrittenCell } from "./reading-column.ts";
 import { MOST_CELLS } from "./size-limits.ts";
 
@@ -15,14 +15,14 @@ const LONGEST_ROW = 128_000;
  */
 export function csvCells(
   text: string,
-  spot: (offset: number) => Spot,
+  spot: Spotter,
   faults: FaultList,
 ): WrittenCell[][] | undefined {
   const delimiter = delimiterOf(text);
   if (countOf(text, [delimiter, "\n", "\r"]) > MOST_CELLS) {
     faults.add({
       rule: "size",
-      at: { line: 1, column: 1 },
+      at: TEXT_START,
       message: `The file has more than ${MOST_CELLS} cells, and no more are read`,
       actual: `more than ${MOST_CELLS}`,
       expected: `at most ${MOST_CELLS}`,

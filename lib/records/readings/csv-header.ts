@@ -1,3 +1,4 @@
+import { TEXT_START } from "./fault-list.ts";
 import { wavelengthOf } from "./found-grid.ts";
 import type { WrittenCell } from "./reading-column.ts";
 
@@ -103,7 +104,7 @@ export function turned(table: readonly (readonly WrittenCell[])[]): WrittenCell[
   const names = header.findIndex(({ text }) => /^(?:sample[\s_]*)?name$|^sample$/i.test(text));
   const nameAt = names < 0 ? 0 : names;
   const empty = (row: readonly WrittenCell[]): WrittenCell => ({
-    ...(row.at(-1) ?? { line: 1, column: 1 }),
+    ...(row.at(-1) ?? TEXT_START),
     text: "",
   });
   const head: WrittenCell = { ...(header[nameAt] ?? empty(header)), text: "nm" };
@@ -133,7 +134,7 @@ function headNm(text: string): number | undefined {
 /** A table of a column a sample as one that begins with nm and holds wavelengths alone. */
 export function ofWavelengths(table: readonly (readonly WrittenCell[])[]): WrittenCell[][] {
   const [header = [], ...rows] = table;
-  const [first = { text: "", line: 1, column: 1 }, ...names] = header;
+  const [first = { text: "", ...TEXT_START }, ...names] = header;
   return [
     [{ ...first, text: "nm" }, ...names],
     ...rows.flatMap(([head, ...cells]) => {

@@ -1,4 +1,4 @@
-import type { FaultList, Spot } from "./fault-list.ts";
+import { TEXT_START, type FaultList, type Spotter } from "./fault-list.ts";
 import { csvCells } from "./csv-cells.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
 import { preambleGeometry, type FoundGeometry } from "./found-geometry.ts";
@@ -24,7 +24,7 @@ import { decimalMarkCheck, writtenNumber } from "./written-number.ts";
  */
 export function csvReading(
   text: string,
-  spot: (offset: number) => Spot,
+  spot: Spotter,
   faults: FaultList,
 ): ReadingFile | undefined {
   const cells = csvCells(withoutPreamble(text), spot, faults);
@@ -39,7 +39,7 @@ export function csvReading(
   if (header === undefined || wavelengthHead === undefined) {
     faults.add({
       rule: "header",
-      at: { line: 1, column: 1 },
+      at: TEXT_START,
       message: "The header row is missing: nm, then a name for each column",
       actual: "nothing",
       expected: "nm, then a name for each column",
@@ -112,7 +112,7 @@ function namedColumns(
   if (names.size < 2) {
     faults.add({
       rule: "header",
-      at: header[0] ?? { line: 1, column: 1 },
+      at: header[0] ?? TEXT_START,
       message: "The header row has nm alone: each column needs a name",
       actual: "nm alone",
       expected: "nm, then a name for each column",

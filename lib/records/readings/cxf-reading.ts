@@ -1,7 +1,7 @@
 import { nearestHint } from "../../diagnostics/nearest-word.ts";
 import { attributeCell, cxfSpecifications, type CxfSpecification } from "./cxf-specification.ts";
 import { childrenOf, cxfTree, elementAt, type CxfElement } from "./cxf-tree.ts";
-import type { FaultList, Spot } from "./fault-list.ts";
+import type { FaultList, Spotter } from "./fault-list.ts";
 import { foundWavelength } from "./found-grid.ts";
 import type {
   FoundLab,
@@ -14,8 +14,6 @@ import type {
 import { readingNames } from "./reading-names.ts";
 import { MOST_CELLS } from "./size-limits.ts";
 import { writtenNumber } from "./written-number.ts";
-
-type Spotter = (offset: number) => Spot;
 
 /**
  * Readings of a CxF3 / ISO 17972-1 document, one a measured object: by its Name,

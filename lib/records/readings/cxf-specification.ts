@@ -1,12 +1,12 @@
 import { childrenOf, elementAt, type CxfElement } from "./cxf-tree.ts";
-import type { FaultList, Spot } from "./fault-list.ts";
+import type { FaultList, Spotter } from "./fault-list.ts";
 import {
   angledGeometry,
   saysPolarised,
   sphereGeometry,
   type FoundGeometry,
 } from "./found-geometry.ts";
-import { foundObserver } from "./found-observer.ts";
+import { foundViewing } from "./found-observer.ts";
 import type { FoundViewing, WrittenCell } from "./reading-column.ts";
 
 /** Under what conditions the objects that name it were measured and reckoned. */
@@ -24,7 +24,7 @@ export interface CxfSpecification {
 /** Specifications of a document by Id; complains of an Id that comes twice. */
 export function cxfSpecifications(
   resources: CxfElement | undefined,
-  spot: (offset: number) => Spot,
+  spot: Spotter,
   faults: FaultList,
 ): Map<string, CxfSpecification> {
   const specifications = new Map<string, CxfSpecification>();
@@ -60,13 +60,14 @@ export function cxfSpecifications(
 export function attributeCell(
   element: CxfElement | undefined,
   name: string,
-  spot: (offset: number) => Spot,
+  spot: Spotter,
 ): WrittenCell | undefined {
   const attribute = element?.attributes.get(name);
   return attribute && { text: attribute.value, ...spot(attribute.start) };
 }
 
-function specificationOf(element: CxfElement, spot: (offset: number) => Spot): CxfSpecification {
+function specificationOf(element: CxfElement, spot: Spotter): CxfSpecification {
+  const tristimulus = elementAt(element, "TristimulusSpec");
   const measurement = elementAt(element, "MeasurementSpec");
   const range = elementAt(measurement, "WavelengthRange");
   const startNm = attributeCell(range, "StartWL", spot);
@@ -77,7 +78,10 @@ function specificationOf(element: CxfElement, spot: (offset: number) => Spot): C
   const instrument = leafWords(elementAt(measurement, "Device"));
   const isPolarised = saysPolarised(leafWords(measurement));
   return {
-    viewing: viewingOf(elementAt(element, "TristimulusSpec")),
+    viewing: foundViewing(
+      elementAt(tristimulus, "Illuminant")?.text,
+      elementAt(tristimulus, "Observer")?.text,
+    ),
     ...(startNm ? { startNm } : {}),
     ...(stepNm ? { stepNm } : {}),
     ...(geometry === undefined ? {} : { geometry }),
@@ -85,12 +89,6 @@ function specificationOf(element: CxfElement, spot: (offset: number) => Spot): C
     ...(isPolarised ? { isPolarised } : {}),
     ...(instrument ? { instrument } : {}),
   };
-}
-
-function viewingOf(tristimulus: CxfElement | undefined): FoundViewing {
-  const illuminant = elementAt(tristimulus, "Illuminant")?.text;
-  const observer = foundObserver(elementAt(tristimulus, "Observer")?.text ?? "");
-  return { ...(illuminant ? { illuminant } : {}), ...(observer === undefined ? {} : { observer }) };
 }
 
 function geometryOf(choice: CxfElement | undefined): FoundGeometry | undefined {

@@ -6,6 +6,12 @@ export interface Spot {
   readonly column: number;
 }
 
+/** The place of an offset in a text. */
+export type Spotter = (offset: number) => Spot;
+
+/** Where a text begins. */
+export const TEXT_START: Spot = { line: 1, column: 1 };
+
 /** One complaint about a reading file, before it knows its file. Severity is error unless said. */
 export interface Fault {
   readonly severity?: "error" | "warning";

@@ -3,7 +3,7 @@ import { cgatsReading } from "./cgats-reading.ts";
 import { csvReading } from "./csv-reading.ts";
 import { headerOf } from "./csv-header.ts";
 import { cxfReading } from "./cxf-reading.ts";
-import { faultList, type FaultList, type Spot } from "./fault-list.ts";
+import { faultList, TEXT_START, type FaultList, type Spotter } from "./fault-list.ts";
 import type { ReadingFile, ReadingFormat } from "./reading-column.ts";
 import { LONGEST_TEXT } from "./size-limits.ts";
 import { textSpots } from "./text-spots.ts";
@@ -19,10 +19,7 @@ const FORMATS_BY_ENDING: Readonly<Record<string, ReadingFormat>> = {
   xml: "CxF3",
 };
 const READERS: Readonly<
-  Record<
-    ReadingFormat,
-    (text: string, spot: (offset: number) => Spot, faults: FaultList) => ReadingFile | undefined
-  >
+  Record<ReadingFormat, (text: string, spot: Spotter, faults: FaultList) => ReadingFile | undefined>
 > = {
   CSV: csvReading,
   "CGATS.17": cgatsReading,
@@ -74,7 +71,7 @@ function checkedFormat(file: string, text: string, faults: FaultList): ReadingFo
   ): undefined => {
     faults.add({
       rule,
-      at: { line: 1, column: 1 },
+      at: TEXT_START,
       message,
       actual,
       expected,

@@ -1,4 +1,4 @@
-import type { FaultList, Spot } from "./fault-list.ts";
+import { TEXT_START, type FaultList, type Spot } from "./fault-list.ts";
 
 /** What a file offers as the name of one reading. */
 export interface NameOffer {
@@ -29,7 +29,7 @@ export function readingNames(offers: readonly NameOffer[], faults: FaultList): s
     faults.add({
       severity,
       rule: "duplicated-column",
-      at: offers[index]?.at ?? { line: 1, column: 1 },
+      at: offers[index]?.at ?? TEXT_START,
       message:
         severity === "warning"
           ? `The sample name ${names[index] ?? ""} comes twice, so the samples go by their identifiers`

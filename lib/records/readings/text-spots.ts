@@ -1,4 +1,4 @@
-import type { Spot } from "./fault-list.ts";
+import type { Spotter } from "./fault-list.ts";
 
 const LF = 0x0a;
 const CR = 0x0d;
@@ -9,7 +9,7 @@ const CR = 0x0d;
  *
  * @returns a function of an offset, 0 <= offset <= text.length.
  */
-export function textSpots(text: string): (offset: number) => Spot {
+export function textSpots(text: string): Spotter {
   const starts = [0];
   for (let i = 0; i < text.length; i++) {
     const code = text.charCodeAt(i);

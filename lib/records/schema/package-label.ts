@@ -43,6 +43,12 @@ export const packageLabel = z.strictObject({
     .describe(
       "true: what finds no room is left out as far as CLP, Annex I, 1.5.2 goes, since no fold-out label, tag or box bears the whole",
     ),
+  foldOut: z
+    .boolean()
+    .optional()
+    .describe(
+      "true: what finds no room goes onto a fold-out label, pages of a strip that is folded in turn (CLP, Annex I, 1.2.1.6)",
+    ),
   price: z.enum(LABEL_PRICES).optional().describe("none without it"),
   symbol: z.enum(LABEL_SYMBOLS).optional().describe("none without it"),
   paper: z.enum(PAPERS).optional().describe("of its sheets; else the workshop's"),

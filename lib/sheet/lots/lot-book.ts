@@ -1,7 +1,6 @@
 /** All lots of a colour, held against its standard and each other. */
 import { readOnce, readWhenAsked, type RememberedReads } from "../../kept/reads.ts";
-import { xyzToLab } from "../../colorimetry/lab.ts";
-import { tristimulus } from "../../colorimetry/tristimulus.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { controlChart, type Charted, type ControlChart } from "../../lots/control-chart.ts";
 import type { Correction } from "../../lots/correction.ts";
 import type { Tolerances } from "../../lots/judgement.ts";
@@ -17,7 +16,6 @@ import { lotStrength } from "../../lots/lot-strength.ts";
 import { replicateSpread } from "../../lots/replicate-spread.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
 import { remembered } from "../../quantities/remembered.ts";
-import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { Colour, Lot, Records } from "../../records/records.ts";
 import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
@@ -224,7 +222,7 @@ function workshopSpread(records: Records): WorkshopSpread {
     ),
   );
   const axes = sets.flatMap(({ replicates }) => {
-    const labs = replicates.map(labOf);
+    const labs = replicates.map(spectrumLab);
     return [labs.map(({ L }) => L), labs.map(({ a }) => a), labs.map(({ b }) => b)];
   });
   const one = replicateSpread(axes);
@@ -256,8 +254,4 @@ function workshopSpread(records: Records): WorkshopSpread {
         }),
     ...(strength === undefined ? {} : { strengthPercent: strength }),
   };
-}
-
-function labOf(spectrum: Spectrum): ReturnType<typeof xyzToLab> {
-  return xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10");
 }

@@ -5,6 +5,7 @@ import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { VIEWINGS, type JudgingObserver } from "../../colorimetry/viewing.ts";
+import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { thicknessShift } from "../../optics/films/thickness-shift.ts";
 import type { TwoGroundFilm } from "../../optics/films/two-ground-film.ts";
 import {
@@ -55,7 +56,7 @@ function glossExcluded(
     reading.surface ?? unstatedSurface(opticsReading(reading)),
   );
   if (isStatement(excluded)) return {};
-  const { L } = xyzToLab(tristimulus(excluded, "D65/10"), "D65/10");
+  const { L } = spectrumLab(excluded);
   return {
     glossExcludedL: notationFigure(L, "1", {
       standing: "derived",

@@ -109,9 +109,11 @@ export function hiding(
   };
   if (first === undefined)
     return withoutFilms(
-      asDrawn === undefined
-        ? "no drawdown of known thickness over black and white"
-        : "it was drawn down over black and white, but the thickness of that film is not recorded",
+      colour.films.length > 0
+        ? "its films were read without a spectrum, and what a film hides is worked out from one"
+        : asDrawn === undefined
+          ? "no drawdown of known thickness over black and white"
+          : "it was drawn down over black and white, but the thickness of that film is not recorded",
       [],
     );
   const grid = filmGrid(colour, records) ?? first.reading.spectrum.grid;

@@ -15,7 +15,7 @@ import {
   type Figure,
   type RecordRoot,
 } from "../../quantities/figure.ts";
-import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
+import { ends, spanning, type Interval, type Quantity } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { notationFigure } from "../notations/lab-figures.ts";
 import { colourRecord, drawdownRecords, filmRecords, ingredientRecords } from "../record-inputs.ts";
@@ -120,10 +120,7 @@ function powerOfFit(
       [(power * least) / mostWhite / spread, ((power * most) / leastWhite) * spread] as const,
     ];
   });
-  const [least, most] = [
-    Math.min(...ranges.map(([low]) => low)),
-    Math.max(...ranges.map(([, high]) => high)),
-  ];
+  const [least, most] = spanning(ranges);
   // Where the surface is only kept under the darkest reading, a dark paint's S hangs on it: it may be anything below.
   const isBound =
     fit.scattering.rule === "scattering-is-bound" && fit.surface.by === "darkest-reading";

@@ -3,7 +3,7 @@ import type { FadingComponent } from "../../permanence/least-lightfast.ts";
 import { isKnown, type RecordRoot, type RootStanding } from "../../quantities/figure.ts";
 import { midpoint } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import { colourRecord, pigmentRecord } from "../record-inputs.ts";
+import { colourRecord, paintsOfPigment, pigmentRecord } from "../record-inputs.ts";
 import { amountValue, recordedFigure } from "../recorded-figure.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 
@@ -74,9 +74,7 @@ export function fadingRecords(parts: readonly PigmentPart[], records: Records): 
 
 /** The paint of one pigment alone that tells most of it in light. */
 function toldPaint(pigment: string, { colours }: Records): Colour | undefined {
-  const paints = [...colours.values()].filter(
-    ({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === pigment,
-  );
+  const paints = paintsOfPigment(pigment, colours);
   return (
     paints.find(({ record }) => (record.exposures ?? []).length > 0) ??
     paints.find(({ record }) => record.lightfastness !== undefined)

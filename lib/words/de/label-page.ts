@@ -93,6 +93,8 @@ export const LABEL_PAGE: AnyWords<PageWords["labelPage"]> = {
       safety:
         "Das Signalwort des Etiketts, oder dass keines nötig ist. Wo niemand ein Pigment eingestuft hat, sagt es das Blatt: als gefährlich behandeln.",
     },
+    whitens:
+      "Von einem Weiß: wie viel davon einen Teil der Farbe, mit der die Werkstatt vergleicht, auf einen mittleren Ton bringt. Je weniger, desto stärker das Weiß.",
     text: "Neben jedem Wert steht, woher er bekannt ist. Ein Wert, den niemand kennt, ist als „keine Angabe“ vermerkt, mit dem, was dazu nötig wäre; er ist nie eine Null oder geraten.",
   },
 };

@@ -1,5 +1,6 @@
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
+import { listed } from "./phrases.ts";
 
 /** What the sheet says of the paint as made: batch, fill, drying in figures, lightfastness by what it rests on, label text. */
 export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
@@ -31,6 +32,8 @@ export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
       cost: (currency: string) => `Kosten, ${currency}`,
       tubesAny: "Tuben",
     },
+    ofTubes: (parts: readonly string[]) =>
+      `Nach ihrer Aufzeichnung wird sie aus Tuben gewogen: auf 100\u00a0g ${listed(parts)}, und nichts ist anzureiben. Die Gewichte hier sind die derselben Farbe aus trockenem Pigment.`,
     unpriced: (names: readonly string[]) =>
       `Nicht in den Kosten, weil uns ein Preis fehlt: ${names.join(", ")}.`,
     noTubes: "Keine Tubengröße ist aufgezeichnet, Tuben werden daher nicht gezählt.",

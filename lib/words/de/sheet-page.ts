@@ -75,7 +75,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
         : `${touch} bis grifftrocken, ${through} bis durchgetrocknet`,
     trial: (days: string) => `${days}; unser Versuch`,
     parts: (parts: string, white: string, by: string) =>
-      `${parts} Teile ${white} bis zu einem mittleren Grau, ${inGerman(BY_WORDS, by)}`,
+      `${parts} Teile ${white} bis zu einem mittleren Ton, ${inGerman(BY_WORDS, by)}`,
     reference: "daran werden die anderen gemessen",
     oil: (grams: string) => `${grams} Pigment`,
     unknown: "noch nicht bekannt",
@@ -103,7 +103,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
         "Das Weiß, das bei uns zuletzt trocknet: für die oberen Schichten und zum Malen nass in nass.",
     },
     whitens: (parts: string, reference: string, by: string) =>
-      `${parts} Teile bringen einen Teil ${reference} auf ein mittleres Grau, ${inGerman(BY_WORDS, by)}; je weniger, desto stärker.`,
+      `${parts} Teile bringen einen Teil ${reference} auf einen mittleren Ton, ${inGerman(BY_WORDS, by)}; je weniger, desto stärker.`,
     bright: (L: string) => `Helligkeit L*\u00a0${L} von 100.`,
     yellow: (b: string) => `b*\u00a0${b}: 0 ist neutral, darüber ist Gelb.`,
     others: (parts: string) => `Von den anderen: ${parts}.`,
@@ -115,7 +115,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   strengthOf: (percent: string, reference: string) => `${percent} von ${reference}`,
   whitens: (parts: string) => `${parts} Teile`,
   whitensDetail: (reference: string, by: string) =>
-    `davon bringen einen Teil ${reference} auf ein mittleres Grau, ${inGerman(BY_WORDS, by)}`,
+    `davon bringen einen Teil ${reference} auf einen mittleren Ton, ${inGerman(BY_WORDS, by)}`,
   partsOfWhite: (parts: string) => `${parts} Teile Weiß`,
   toMiddle: (white: string, by: string) =>
     `${white} auf einen Teil der Farbe, ${inGerman(BY_WORDS, by)}, für einen mittleren Ton`,
@@ -181,6 +181,10 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     opacity: [
       "Wie sie deckt",
       "Ein Film bekannter Dicke über einer schwarzweißen Prüfkarte, gemessen.",
+    ],
+    filmSpectra: [
+      "Wie sie deckt",
+      "Die Spektren ihrer Filme über einer schwarzweißen Prüfkarte: gemessen sind sie ohne.",
     ],
     oil: ["Das Öl", "Eine Ölzahl durch Anreiben, oder das eingewogene Öl eines Ansatzes."],
     drying: ["Wann sie trocknet", "Ein Film bekannter Dicke, und die Tage bis grifftrocken."],

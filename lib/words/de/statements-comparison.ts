@@ -34,7 +34,8 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
     `Zu nah beieinander (Abstand ${decimals(v.apart, 1)}; unsere Messungen unterscheiden ab ${decimals(v.borne, 1)}).`,
   "compared-within-share": (v) =>
     `Zu nah beieinander (Abstand ${percent(v.share, 1)}; solche Werte unterscheiden ab ${percent(v.borne, 1)}).`,
-  "compared-too-close": () => "Zu nah beieinander: die Bereiche überschneiden oder berühren sich.",
+  "compared-too-close": () =>
+    "Zu nah beieinander: die Bereiche überschneiden sich oder berühren sich fast.",
   "compared-no-lightness": () => "Nicht bei gleicher Helligkeit erprobt.",
   "compared-one-expected": () => "Dasselbe Wort, doch bei einer ist es nur eine Erwartung.",
   "compared-otherwise-known": (v) =>
@@ -49,8 +50,12 @@ const WAYS: Readonly<Record<ComparedWay, string>> = {
   darker: "dunkler",
   yellower: "gelber",
   bluer: "blauer",
+  "less yellow": "weniger gelb",
+  "less blue": "weniger blau",
   redder: "röter",
   greener: "grüner",
+  "less red": "weniger rot",
+  "less green": "weniger grün",
 };
 
 function atLeast({ atLeast: ends }: { readonly atLeast?: string }): string {

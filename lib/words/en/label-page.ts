@@ -90,6 +90,8 @@ export const LABEL_PAGE = {
       safety:
         "The label's signal word, or that none is needed. Where nobody has classified a pigment the sheet says so: treat it as hazardous.",
     },
+    whitens:
+      "Of a white: how much of it brings one part of the colour that the workshop compares with to a middle tone. The less, the stronger the white.",
     text: "Beside each figure stands how it is known. A figure that nobody knows is not stated, with what it would take; it is never a zero or a guess.",
   },
 } as const;

@@ -1,3 +1,5 @@
+import { listed } from "./phrases.ts";
+
 /** What the sheet says of the paint as made: batch, fill, drying in figures, lightfastness by what it rests on, label text. */
 export const PAINT_PAGES = {
   oilLists: { paste: "The paste, as seen", slab: "At slab and mill", range: "In the range" },
@@ -24,6 +26,8 @@ export const PAINT_PAGES = {
       cost: (currency: string) => `Cost, ${currency}`,
       tubesAny: "Tubes",
     },
+    ofTubes: (parts: readonly string[]) =>
+      `Its record weighs it from tubes: for 100\u00a0g, ${listed(parts)}, with nothing to grind. The weights here are of the same paint made from dry pigment.`,
     unpriced: (names: readonly string[]) =>
       `The cost leaves out ${names.join(", ")}: we have no price for it.`,
     noTubes: "No size of tube is on record, so tubes are not counted.",

@@ -67,7 +67,7 @@ export const SHEET_PAGE = {
       through === undefined ? `${touch} to the touch` : `${touch} to the touch, ${through} through`,
     trial: (days: string) => `${days}; our trial`,
     parts: (parts: string, white: string, by: string) =>
-      `${parts} parts of ${white} to a middle grey, by ${by}`,
+      `${parts} parts of ${white} to a middle tone, by ${by}`,
     reference: "others are measured against it",
     oil: (grams: string) => `${grams} of pigment`,
     unknown: "not known yet",
@@ -94,7 +94,7 @@ export const SHEET_PAGE = {
       slowest: "The last of our whites to dry: for the layers on top, and for working wet.",
     },
     whitens: (parts: string, reference: string, by: string) =>
-      `${parts} parts bring one of ${reference} to a middle grey, by ${by}; the fewer, the stronger.`,
+      `${parts} parts bring one of ${reference} to a middle tone, by ${by}; the fewer, the stronger.`,
     bright: (L: string) => `Lightness L*\u00a0${L} of 100.`,
     yellow: (b: string) => `b*\u00a0${b}: 0 is neutral, above it is yellow.`,
     others: (parts: string) => `Of the others: ${parts}.`,
@@ -105,7 +105,7 @@ export const SHEET_PAGE = {
   strengthOf: (percent: string, reference: string) => `${percent} of ${reference}`,
   whitens: (parts: string) => `${parts} parts`,
   whitensDetail: (reference: string, by: string) =>
-    `of it bring one of ${reference} to a middle grey, by ${by}`,
+    `of it bring one of ${reference} to a middle tone, by ${by}`,
   partsOfWhite: (parts: string) => `${parts} parts of white`,
   toMiddle: (white: string, by: string) =>
     `${white} to one of the colour, by ${by}, for a middle tone`,
@@ -161,6 +161,10 @@ export const SHEET_PAGE = {
     colour: ["Its colour", "A drawdown read with an instrument, or matched to a Munsell chip."],
     whites: ["In white", "Three mixtures with a white, 1:1, 1:5 and 1:20, painted out and read."],
     opacity: ["How it hides", "A film of known thickness over a black-and-white chart, read."],
+    filmSpectra: [
+      "How it hides",
+      "The spectra of its films over a black-and-white chart: these were read without one.",
+    ],
     oil: ["Its oil", "A rub-out, or the oil weighed in for a batch."],
     drying: [
       "When it dries",

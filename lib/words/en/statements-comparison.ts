@@ -39,7 +39,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
     `Too close to call (${decimals(v.apart, 1)} apart; our readings can tell ${decimals(v.borne, 1)}).`,
   "compared-within-share": (v) =>
     `Too close to call (${percent(v.share, 1)} apart; such figures can tell ${percent(v.borne, 1)}).`,
-  "compared-too-close": () => "Too close to call: the ranges overlap or touch.",
+  "compared-too-close": () => "Too close to call: the ranges overlap or nearly touch.",
   "compared-no-lightness": () => "Not tried at the same lightness.",
   "compared-one-expected": () => "The same word, but for one it is only an expectation.",
   "compared-otherwise-known": (v) =>
@@ -54,8 +54,12 @@ const WAYS: Readonly<Record<ComparedWay, string>> = {
   darker: "darker",
   yellower: "yellower",
   bluer: "bluer",
+  "less yellow": "less yellow",
+  "less blue": "less blue",
   redder: "redder",
   greener: "greener",
+  "less red": "less red",
+  "less green": "less green",
 };
 
 function atLeast({ atLeast: ends }: { readonly atLeast?: string }): string {

@@ -97,6 +97,8 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       safety:
         "La palabra de advertencia de la etiqueta, o que no hace falta ninguna. Donde nadie ha clasificado un pigmento la ficha lo dice: tratar como peligroso.",
     },
+    whitens:
+      "De un blanco: cuánto hace falta para llevar una parte del color con que compara el taller a un tono medio. Cuanto menos, más fuerte es el blanco.",
     text: "Junto a cada cifra se dice cómo se sabe. Una cifra que nadie conoce no está indicada, con lo que haría falta; nunca es un cero ni una conjetura.",
   },
 };

@@ -4,6 +4,14 @@ import type { AnyWords } from "../any-words.ts";
 /** What labels to stick, and the document that they come in, say. */
 export const PACKAGE_LABELS: AnyWords<typeof ENGLISH_LABELS> = {
   code: (code) => `Grupo de precio ${code}`,
+  foldOut: {
+    inside: "Toda la información de seguridad en el interior",
+    front: "primera página",
+    page: (page) => `página ${page}`,
+    back: "última página: pegar",
+    away: "doblar hacia atrás",
+    over: "doblar hacia delante",
+  },
   document: {
     title: (workshop) => `Etiquetas: ${workshop}`,
     subject: (count) =>

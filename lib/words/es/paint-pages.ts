@@ -1,5 +1,6 @@
 import type { PAINT_PAGES as ENGLISH_PAGES } from "../en/paint-pages.ts";
 import type { AnyWords } from "../any-words.ts";
+import { listed } from "./phrases.ts";
 
 /** What the sheet says of the paint as made: batch, fill, drying in figures, lightfastness by what it rests on, label text. */
 export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
@@ -30,6 +31,8 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       cost: (currency) => `Coste, ${currency}`,
       tubesAny: "Tubos",
     },
+    ofTubes: (parts) =>
+      `Su registro la pesa a partir de tubos: para 100\u00a0g, ${listed(parts)}, sin nada que moler. Los pesos de aquí son los de la misma pintura hecha de pigmento seco.`,
     unpriced: (names) => `El coste no cuenta ${names.join(", ")}: no tenemos su precio.`,
     noTubes: "No hay registrado ningún tamaño de tubo, así que los tubos no se cuentan.",
     none: (because) => `No puede calcularse ninguna fabricación. ${because}`,

@@ -67,7 +67,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       through === undefined ? `${touch} al tacto` : `${touch} al tacto, ${through} en profundidad`,
     trial: (days) => `${days}; ensayo nuestro`,
     parts: (parts, white, by) =>
-      `${parts} partes de ${white} hasta un gris medio, en ${wordOf(MEASURES, by)}`,
+      `${parts} partes de ${white} hasta un tono medio, en ${wordOf(MEASURES, by)}`,
     reference: "los demás se comparan con él",
     oil: (grams) => `${grams} de pigmento`,
     unknown: "aún no se sabe",
@@ -95,7 +95,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
         "El último de nuestros blancos en secar: para las capas de encima, y para trabajar en fresco.",
     },
     whitens: (parts, reference, by) =>
-      `${parts} partes llevan una de ${reference} a un gris medio, en ${wordOf(MEASURES, by)}; cuantas menos, más fuerte.`,
+      `${parts} partes llevan una de ${reference} a un tono medio, en ${wordOf(MEASURES, by)}; cuantas menos, más fuerte.`,
     bright: (L) => `Claridad L*\u00a0${L} de 100.`,
     yellow: (b) => `b*\u00a0${b}: 0 es neutro, por encima es amarillo.`,
     others: (parts) => `De los demás: ${parts}.`,
@@ -107,7 +107,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   strengthOf: (percent, reference) => `${percent} de ${reference}`,
   whitens: (parts) => `${parts} partes`,
   whitensDetail: (reference, by) =>
-    `llevan una de ${reference} a un gris medio, en ${wordOf(MEASURES, by)}`,
+    `llevan una de ${reference} a un tono medio, en ${wordOf(MEASURES, by)}`,
   partsOfWhite: (parts) => `${parts} partes de blanco`,
   toMiddle: (white, by) =>
     `${white} por una del color, en ${wordOf(MEASURES, by)}, hasta un tono medio`,
@@ -167,6 +167,10 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     opacity: [
       "Cómo cubre",
       "Una película de espesor conocido sobre una carta en blanco y negro, medida.",
+    ],
+    filmSpectra: [
+      "Cómo cubre",
+      "Los espectros de sus películas sobre una carta en blanco y negro: se midieron sin espectro.",
     ],
     oil: ["Su aceite", "Una absorción de aceite, o el aceite pesado en una fabricación."],
     drying: [

@@ -34,7 +34,8 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
     `Demasiado cerca para decidir (diferencia de ${decimals(v.apart, 1)}; nuestras mediciones distinguen ${decimals(v.borne, 1)}).`,
   "compared-within-share": (v) =>
     `Demasiado cerca para decidir (diferencia del ${percent(v.share, 1)}; tales cifras distinguen el ${percent(v.borne, 1)}).`,
-  "compared-too-close": () => "Demasiado cerca para decidir: los intervalos se solapan o se tocan.",
+  "compared-too-close": () =>
+    "Demasiado cerca para decidir: los intervalos se solapan o casi se tocan.",
   "compared-no-lightness": () => "No probado a la misma claridad.",
   "compared-one-expected": () => "La misma palabra, pero para uno es solo una previsión.",
   "compared-otherwise-known": (v) =>
@@ -49,8 +50,12 @@ const WAYS: Readonly<Record<ComparedWay, string>> = {
   darker: "más oscuro",
   yellower: "más amarillo",
   bluer: "más azul",
+  "less yellow": "menos amarillo",
+  "less blue": "menos azul",
   redder: "más rojo",
   greener: "más verde",
+  "less red": "menos rojo",
+  "less green": "menos verde",
 };
 
 function atLeast({ atLeast: ends }: { readonly atLeast?: string }): string {

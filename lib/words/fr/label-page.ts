@@ -97,6 +97,8 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       safety:
         "La mention d’avertissement de l’étiquette, ou qu’il n’en faut aucune. Là où personne n’a classé un pigment, la fiche le dit\u202f: à traiter comme dangereux.",
     },
+    whitens:
+      "D’un blanc\u202f: combien il en faut pour mener une part de la couleur que l’atelier prend pour mesure à un ton moyen. Moins il en faut, plus le blanc est fort.",
     text: "À côté de chaque chiffre est dit d’où on le sait. Un chiffre que personne ne connaît n’est pas indiqué, avec ce qu’il y faudrait\u202f; ce n’est jamais un zéro ni une supposition.",
   },
 };

@@ -1,5 +1,6 @@
 import type { PAINT_PAGES as ENGLISH_PAGES } from "../en/paint-pages.ts";
 import type { AnyWords } from "../any-words.ts";
+import { listed } from "./phrases.ts";
 
 /** What the sheet says of the paint as made: batch, fill, drying in figures, lightfastness by what it rests on, label text. */
 export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
@@ -30,6 +31,8 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       cost: (currency) => `Coût, ${currency}`,
       tubesAny: "Tubes",
     },
+    ofTubes: (parts) =>
+      `Sa fiche la pèse à partir de tubes\u202f: pour 100\u00a0g, ${listed(parts)}, sans rien broyer. Les poids donnés ici sont ceux de la même couleur faite de pigment sec.`,
     unpriced: (names) =>
       `Le coût ne compte pas ${names.join(", ")}\u202f: nous n’en avons pas le prix.`,
     noTubes: "Aucune taille de tube n’est consignée\u202f; les tubes ne sont donc pas comptés.",

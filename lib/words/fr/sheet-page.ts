@@ -71,7 +71,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       through === undefined ? `${touch} au toucher` : `${touch} au toucher, ${through} à cœur`,
     trial: (days) => `${days}\u202f; notre essai`,
     parts: (parts, white, by) =>
-      `${parts} parts ${of(white)} jusqu’à un gris moyen, en ${wordOf(MEASURES, by)}`,
+      `${parts} parts ${of(white)} jusqu’à un ton moyen, en ${wordOf(MEASURES, by)}`,
     reference: "les autres lui sont comparés",
     oil: (grams) => `${grams} de pigment`,
     unknown: "pas encore connu",
@@ -99,7 +99,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
         "Le dernier de nos blancs à sécher\u202f: pour les couches du dessus, et pour travailler dans le frais.",
     },
     whitens: (parts, reference, by) =>
-      `${parts} parts mènent une part ${of(reference)} à un gris moyen, en ${wordOf(MEASURES, by)}\u202f; moins il en faut, plus il est fort.`,
+      `${parts} parts mènent une part ${of(reference)} à un ton moyen, en ${wordOf(MEASURES, by)}\u202f; moins il en faut, plus il est fort.`,
     bright: (L) => `Clarté L*\u00a0${L} sur 100.`,
     yellow: (b) => `b*\u00a0${b}\u202f: 0 est neutre, au-dessus c’est jaune.`,
     others: (parts) => `Les autres\u202f: ${parts}.`,
@@ -111,7 +111,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   strengthOf: (percent, reference) => `${percent} ${of(reference)}`,
   whitens: (parts) => `${parts} parts`,
   whitensDetail: (reference, by) =>
-    `mènent une part ${of(reference)} à un gris moyen, en ${wordOf(MEASURES, by)}`,
+    `mènent une part ${of(reference)} à un ton moyen, en ${wordOf(MEASURES, by)}`,
   partsOfWhite: (parts) => `${parts} parts de blanc`,
   toMiddle: (white, by) =>
     `${white} pour une de la couleur, en ${wordOf(MEASURES, by)}, jusqu’au ton moyen`,
@@ -170,6 +170,10 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     opacity: [
       "Comment elle couvre",
       "Un film d’épaisseur connue sur une carte noire et blanche, mesuré.",
+    ],
+    filmSpectra: [
+      "Comment elle couvre",
+      "Les spectres de ses films sur une carte noire et blanche\u202f: ils ont été mesurés sans spectre.",
     ],
     oil: ["Son huile", "Une prise d’huile, ou l’huile pesée pour une fabrication."],
     drying: [

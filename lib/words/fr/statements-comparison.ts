@@ -44,7 +44,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-within-share": (v) =>
     `Trop proche pour trancher (écart de ${percent(v.share, 1)}\u202f; de tels chiffres distinguent ${percent(v.borne, 1)}).`,
   "compared-too-close": () =>
-    "Trop proche pour trancher\u202f: les intervalles se recouvrent ou se touchent.",
+    "Trop proche pour trancher\u202f: les intervalles se recouvrent ou se touchent presque.",
   "compared-no-lightness": () => "Non essayé à la même clarté.",
   "compared-one-expected": () => "Le même mot, mais pour l’un ce n’est qu’une prévision.",
   "compared-otherwise-known": (v) =>
@@ -59,8 +59,12 @@ const WAYS: Readonly<Record<ComparedWay, string>> = {
   darker: "plus sombre",
   yellower: "plus jaune",
   bluer: "plus bleu",
+  "less yellow": "moins jaune",
+  "less blue": "moins bleu",
   redder: "plus rouge",
   greener: "plus vert",
+  "less red": "moins rouge",
+  "less green": "moins vert",
 };
 
 function atLeast({ atLeast: ends }: { readonly atLeast?: string }): string {

@@ -293,13 +293,13 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
   },
   "blue-wool-is-another-scale": {
     en: ({ reference, category }) =>
-      `Blue wool ${reference} is of another scale; by custom it goes with category ${category}, but no standard says so.`,
+      `Blue wool ${reference} is a supplier's word, and of another scale; by custom it goes with category ${category}, but no standard says so.`,
     de: ({ reference, category }) =>
-      `Stufe ${reference} der Blauwollskala gehört zu einer anderen Skala; nach altem Brauch entspricht sie Kategorie\u00a0${category}, doch keine Norm sagt das.`,
+      `Stufe ${reference} der Blauwollskala ist die Angabe eines Lieferanten und gehört zu einer anderen Skala; nach altem Brauch entspricht sie Kategorie\u00a0${category}, doch keine Norm sagt das.`,
     fr: ({ reference, category }) =>
-      `Le degré ${reference} de laine bleue est d’une autre échelle\u202f; l’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
+      `Le degré ${reference} de laine bleue est l’indication d’un fournisseur, sur une autre échelle\u202f; l’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
     es: ({ reference, category }) =>
-      `El grado ${reference} de lana azul es de otra escala; por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
+      `El grado ${reference} de lana azul es dato de un proveedor, y de otra escala; por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
   },
   "change-beside-grey-scale": {
     en: ({ deltaEab, grade }) =>

@@ -1,0 +1,110 @@
+/** Names of what was read, put together by what they belong to. */
+import type { ReadNames } from "./reads.ts";
+
+/** Members of which a step reads the same are named one by one up to so many; past that it is said to read all. */
+const MOST_NAMED = 12;
+const EVERY = "*";
+/** Pages read much the same: of so many names it is remembered whose they are. */
+const MOST_OWNED = 50_000;
+/** Names that stand together in so many places are put together once for all who share them: of a large range an index names every colour. */
+const MANY = 64;
+
+/** Whose a name is, and the same part of every member. */
+interface Owned {
+  /** The empty name for what is none of a member. */
+  readonly owner: string;
+  readonly every: string;
+}
+
+/** What was read: names of no member; and of each part of members the names, or that more read it than are named. */
+interface Reach {
+  readonly alone: Set<string>;
+  readonly shared: Map<string, Set<string> | typeof EVERY>;
+}
+
+/**
+ * What was read, each name once, by what it belongs to: a member of a list, every member of one
+ * (`sheets/*`), or none (the empty name). Names that many members have are put together:
+ * `sheets/EVERY/sheet/name`.
+ * @param withMembers names of what has members, of which one is read as another is.
+ */
+export function namesByOwner(
+  withMembers: readonly string[],
+): (names: ReadNames) => Map<string, string[]> {
+  const beginnings = new Map<string, string[]>();
+  for (const list of withMembers)
+    beginnings.set(list.charAt(0), [...(beginnings.get(list.charAt(0)) ?? []), `${list}/`]);
+  const known = new Map<string, Owned>();
+  const ownedBy = (name: string): Owned => {
+    const before = known.get(name);
+    if (before !== undefined) return before;
+    const owner = ownerOf(name, beginnings);
+    const owned = { owner, every: owner === "" ? name : ofEvery(owner, name) };
+    if (known.size >= MOST_OWNED) known.clear();
+    known.set(name, owned);
+    return owned;
+  };
+  const reaches = new WeakMap<object, Reach>();
+  const begun = new Set<object>();
+  const addTo = ({ alone, shared }: Reach, name: string): void => {
+    const { owner, every } = ownedBy(name);
+    if (owner === "") alone.add(name);
+    else addMember(shared, every, name);
+  };
+  const addReach = (reach: Reach, { alone, shared }: Reach): void => {
+    for (const name of alone) reach.alone.add(name);
+    for (const [every, own] of shared)
+      if (own === EVERY) reach.shared.set(every, EVERY);
+      else for (const name of own) addMember(reach.shared, every, name);
+  };
+  /** What was closed before it was shared stays as it is: so that which names much is walked through once. */
+  const reachOf = (names: ReadNames): Reach => {
+    const reach: Reach = { alone: new Set(), shared: new Map() };
+    begun.add(names);
+    const visited = new Set([names]);
+    for (const one of visited) {
+      if (one !== names && one.held > MANY && !begun.has(one)) {
+        const before = reaches.get(one) ?? reachOf(one);
+        reaches.set(one, before);
+        addReach(reach, before);
+        continue;
+      }
+      for (const shared of one.shared) visited.add(shared);
+      for (const some of [one.own, ...one.lists]) for (const name of some) addTo(reach, name);
+    }
+    begun.delete(names);
+    return reach;
+  };
+  return (names) => {
+    const { alone, shared } = reachOf(names);
+    const put = [...shared].flatMap(([every, own]) => (own === EVERY ? [every] : [...own]));
+    const owned = new Map<string, string[]>([["", []]]);
+    for (const name of [...alone, ...put].sort()) {
+      const { owner } = ownedBy(name);
+      const own = owned.get(owner);
+      if (own === undefined) owned.set(owner, [name]);
+      else own.push(name);
+    }
+    return owned;
+  };
+}
+
+function addMember(shared: Reach["shared"], every: string, name: string): void {
+  const own = shared.get(every);
+  if (own === EVERY) return;
+  if (own === undefined) shared.set(every, new Set([name]));
+  else if (own.add(name).size > MOST_NAMED) shared.set(every, EVERY);
+}
+
+/** @param beginnings of names of members, by their first letter: of a large range more names are asked for than are remembered. */
+function ownerOf(name: string, beginnings: ReadonlyMap<string, readonly string[]>): string {
+  const list = beginnings.get(name.charAt(0))?.find((one) => name.startsWith(one));
+  if (list === undefined) return "";
+  const end = name.indexOf("/", list.length);
+  const owner = end === -1 ? name : name.slice(0, end);
+  return owner.endsWith("/#") || owner.endsWith("/?") ? "" : owner;
+}
+
+function ofEvery(owner: string, name: string): string {
+  return `${owner.slice(0, owner.lastIndexOf("/"))}/${EVERY}/${name.slice(owner.length + 1)}`;
+}

@@ -1,0 +1,2 @@
+/** Stands in a cell, and for a word, where nothing is known. */
+export const NO_VALUE = "\u2013";

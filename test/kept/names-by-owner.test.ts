@@ -1,0 +1,78 @@
+import { describe, expect, test } from "vitest";
+import { namesByOwner } from "../../lib/kept/names-by-owner.ts";
+import {
+  noteRead,
+  readBy,
+  readOnce,
+  type ReadNames,
+  type RememberedReads,
+} from "../../lib/kept/reads.ts";
+
+const byOwner = namesByOwner(["sheets"]);
+const named = (names: ReadNames): object => Object.fromEntries(byOwner(names));
+const noteAll = (count: number, part: string): void => {
+  for (let i = 0; i < count; i++) noteRead(`sheets/colour-${i}/${part}`);
+};
+
+test("names stand in order by the member that they belong to, those of none by themselves", () => {
+  const { names } = readBy(() => {
+    for (const name of ["sheets/b/oil", "records/b", "sheets/a/oil", "sheets/#", "sheets/a/name"])
+      noteRead(name);
+  });
+  expect(named(names)).toEqual({
+    "": ["records/b", "sheets/#"],
+    "sheets/a": ["sheets/a/name", "sheets/a/oil"],
+    "sheets/b": ["sheets/b/oil"],
+  });
+});
+
+test("twelve members are named one by one, and thirteen are all of them", () => {
+  const read = (count: number): object => named(readBy(() => noteAll(count, "oil")).names);
+  expect(Object.keys(read(12))).toHaveLength(13);
+  expect(read(13)).toEqual({ "": [], "sheets/*": ["sheets/*/oil"] });
+});
+
+describe("of an index that many share", () => {
+  const shared: RememberedReads<object, number> = new WeakMap();
+  const range = {};
+  const index = (): number => readOnce(shared, range, "by oil", () => (noteAll(100, "oil"), 1));
+  const asked = (also: () => void): object =>
+    named(readBy(() => [index(), readBy(also), index()]).names);
+
+  test.each<[string, () => void, object]>([
+    ["its names are those of each who asks", () => undefined, { "sheets/*": ["sheets/*/oil"] }],
+    [
+      "nothing is left there of what one of them read beside it",
+      () => noteRead("sheets/colour-3/name"),
+      { "sheets/*": ["sheets/*/oil"], "sheets/colour-3": ["sheets/colour-3/name"] },
+    ],
+    [
+      "another part that some read is counted with what stands beside it",
+      () => noteAll(13, "hue"),
+      { "sheets/*": ["sheets/*/hue", "sheets/*/oil"] },
+    ],
+    ["the same again", () => undefined, { "sheets/*": ["sheets/*/oil"] }],
+  ])("%s", (_, also, expected) => {
+    expect(asked(also)).toEqual({ "": [], ...expected });
+  });
+
+  test("members named by two who read few each are counted together", () => {
+    const many = readBy(() => {
+      for (let i = 0; i < 100; i++) noteRead(`of none ${i}`);
+      noteAll(12, "hue");
+    });
+    const { names } = readBy(() => noteRead("sheets/another/hue"));
+    names.addAll(many.names);
+    expect(named(many.names)).toHaveProperty(["sheets/colour-3"], ["sheets/colour-3/hue"]);
+    expect(named(names)).toHaveProperty(["sheets/*"], ["sheets/*/hue"]);
+  });
+});
+
+test("an end is come to where two were read for each other", () => {
+  const [one, other] = ["one", "other"].map((part) => readBy(() => noteAll(100, part)).names);
+  one?.addAll(other as ReadNames);
+  other?.addAll(one as ReadNames);
+  const both = { "": [], "sheets/*": ["sheets/*/one", "sheets/*/other"] };
+  expect(named(one as ReadNames)).toEqual(both);
+  expect(named(other as ReadNames)).toEqual(both);
+});

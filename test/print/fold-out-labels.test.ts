@@ -1,0 +1,255 @@
+import { describe, expect, test } from "vitest";
+import { labelModel } from "../../lib/present/label-model.ts";
+import { foldOutPages, type FoldedStrip, type LaidLabel } from "../../lib/print/laid-label.ts";
+import { labelSheet } from "../../lib/print/label-sheet.ts";
+import { labelsPdf } from "../../lib/print/labels-pdf.ts";
+import {
+  packageLabelContent,
+  type PackageLabelContent,
+} from "../../lib/print/package-label-content.ts";
+import { packageLabel } from "../../lib/print/package-label-layout.ts";
+import { packageSizes, type PackageSize } from "../../lib/print/package-size.ts";
+import { rangeLabels } from "../../lib/print/range-labels.ts";
+import type { PackageLabelRecord } from "../../lib/records/schema/package-label.ts";
+import { readPdf, type FoundText } from "../support/read-pdf.ts";
+import { CONTEXT } from "./demonstration-cards.ts";
+
+const MM = 25.4 / 72;
+
+const sized = (label: Partial<PackageLabelRecord>): PackageSize => {
+  const [size] = packageSizes({
+    name: "Test",
+    labels: [{ name: "tried", kind: "tube", ml: 40, foldOut: true, ...label }],
+  });
+  if (size === undefined) throw new Error("Unexpected label without a size");
+  return size;
+};
+const sheetOf = (slug: string) => {
+  const found = CONTEXT.sheets.find(({ sheet }) => sheet.slug === slug);
+  if (found === undefined) throw new Error(`Unexpected range without ${slug}`);
+  return found;
+};
+const contentOf = (slug: string, size: PackageSize): PackageLabelContent => {
+  const content = packageLabelContent(sheetOf(slug), size, CONTEXT);
+  if ("refusal" in content) throw new Error(content.refusal);
+  return content;
+};
+const squeezed = (text: string): string => text.replace(/[\s\u00a0\u2002-]+/g, "");
+
+interface Folded {
+  readonly label: LaidLabel;
+  readonly content: PackageLabelContent;
+  readonly strip: FoldedStrip;
+  /** What a reader of the PDF finds on each page of the strip, from its upper left corner [mm]. */
+  readonly pages: readonly (readonly FoundText[])[];
+  readonly outside: readonly FoundText[];
+}
+
+/** One fold-out label as another program reads it from the PDF. */
+const folded = async (slug: string, size: PackageSize): Promise<Folded> => {
+  const content = contentOf(slug, size);
+  const label = packageLabel(content, size);
+  const strip = label?.faces.at(-1)?.strip;
+  if (label === undefined || strip === undefined)
+    throw new Error(`Unexpected label of ${slug} without folds`);
+  const { bytes } = labelsPdf([{ size, labels: [label] }], {
+    workshop: "Test",
+    date: "2026-05-18",
+    words: CONTEXT.words,
+  });
+  const read = (await readPdf(bytes)).pages.at(-1);
+  const sheet = labelSheet({ ...size, widthMm: strip.widthMm, heightMm: strip.heightMm });
+  const corner = sheet.place(0);
+  const texts = (read?.texts ?? []).map((found) => ({
+    ...found,
+    x: found.x * MM - corner.xMm,
+    y: sheet.paperMm.height - found.y * MM - corner.yMm,
+    width: found.width * MM,
+  }));
+  const along = ({ x, y }: FoundText): number => (strip.runs === "across" ? x : y);
+  const isOn = ({ x, y }: FoundText): boolean =>
+    x >= 0 && y >= 0 && x <= strip.widthMm && y <= strip.heightMm;
+  const starts = [0, ...strip.foldsMm, Infinity];
+  return {
+    label,
+    content,
+    strip,
+    pages: starts
+      .slice(0, -1)
+      .map((from, i) =>
+        texts.filter(
+          (found) => isOn(found) && along(found) >= from && along(found) < (starts[i + 1] ?? 0),
+        ),
+      ),
+    outside: texts.filter((found) => !isOn(found)),
+  };
+};
+/** A label is laid out and read once for all that is asked of it. */
+const once = <T>(make: () => Promise<T>): (() => Promise<T>) => {
+  let made: Promise<T> | undefined;
+  return () => (made ??= make());
+};
+const textOf = (texts: readonly FoundText[]): string =>
+  squeezed(texts.map(({ text }) => text).join(" "));
+
+/** Source: clp-fold-out, what front, inside and back pages bear. */
+describe.each([
+  { kind: "tube", ml: 40, slug: "zinc-white", symbol: "ean", isTold: true },
+  { kind: "tube", ml: 40, slug: "lead-white", symbol: "none", isTold: true },
+  { kind: "jar", ml: 120, slug: "zinc-white", symbol: "none", isTold: false },
+] as const)("a $kind of $ml ml, $slug in two languages", ({ slug, isTold, ...label }) => {
+  const size = sized({ ...label, languages: ["en", "de"] });
+  const { cautions } = sheetOf(slug).sheet;
+  const models = (["en", "de"] as const).map((language) =>
+    labelModel(cautions, language, CONTEXT.words),
+  );
+
+  const read = once(() => folded(slug, size));
+
+  test("goes onto an odd number of pages, so that front and back lie with their print outwards", async () => {
+    const { label, strip } = await read();
+    expect(foldOutPages(label) % 2).toBe(1);
+    expect(strip.foldsMm.length + 1).toBe(foldOutPages(label));
+    const [one = 0, two = 0] = strip.foldsMm;
+    expect(two - one).toBeCloseTo(one, 9);
+  });
+
+  test("has on its front what is asked for, and in words, or by its codes beside an arrow, what languages are inside", async () => {
+    const { pages, content } = await read();
+    const front = textOf(pages[0] ?? []);
+    for (const part of [
+      content.name,
+      content.contents,
+      content.supplier,
+      ...models.map(({ signalWord }) => signalWord ?? "no signal word"),
+      ...(isTold
+        ? ["EN Full safety information inside", "DE Alle Sicherheitshinweise innen"]
+        : ["EN \u00b7 DE"]),
+    ])
+      expect(front).toContain(squeezed(part));
+    for (const { hazards } of models)
+      for (const { text } of hazards) expect(front).not.toContain(squeezed(text));
+  });
+
+  test("has on its back page the same, without the languages", async () => {
+    const { pages, content } = await read();
+    const back = textOf(pages.at(-1) ?? []);
+    for (const part of [
+      content.name,
+      content.contents,
+      content.supplier,
+      ...models.map(({ signalWord }) => signalWord ?? "no signal word"),
+    ])
+      expect(back).toContain(squeezed(part));
+    expect(back).not.toContain(squeezed("Full safety information inside"));
+  });
+
+  test("has inside every statement of each language behind its code, and the code atop each page", async () => {
+    const { pages } = await read();
+    const inside = pages.slice(1, -1).filter((texts) => texts.length > 0);
+    const whole = inside.map(textOf).join("");
+    const [english = "", german = ""] = whole.split(/(?=DE[A-Z])/);
+    for (const [i, text] of [english, german].entries())
+      for (const { text: said } of [
+        ...(models[i]?.hazards ?? []),
+        ...(models[i]?.precautions ?? []),
+        ...(models[i]?.metals ?? []),
+      ])
+        expect(text).toContain(squeezed(said));
+    expect(english).not.toContain(squeezed(models[1]?.hazards[0]?.text ?? "none"));
+    for (const texts of inside) {
+      const top = [...texts].sort((one, other) => one.y - other.y || one.x - other.x)[0];
+      expect(top?.text).toMatch(/^(EN|DE)\b/);
+    }
+  });
+
+  test("has every pictogram on front and back, its side 10 mm or more", async () => {
+    const { label, content, strip } = await read();
+    const frames = label.faces
+      .at(-1)
+      ?.blocks.flatMap(({ marks = [] }) => marks)
+      .flatMap((mark) => (mark.kind === "path" && "srgb" in mark.ink ? [mark] : []));
+    expect(frames).toHaveLength(2 * content.pictograms.length);
+    for (const { scale } of frames ?? [])
+      expect((98 * scale) / Math.SQRT2).toBeGreaterThanOrEqual(10 - 1e-9);
+    const along = (mark: { readonly xMm: number; readonly yMm: number }): number =>
+      strip.runs === "across" ? mark.xMm : mark.yMm;
+    expect(frames?.filter((mark) => along(mark) < (strip.foldsMm[0] ?? 0))).toHaveLength(
+      content.pictograms.length,
+    );
+  });
+
+  test("keeps text off its cuts and folds, and says outside them what is folded how", async () => {
+    const { pages, strip, outside } = await read();
+    const across = strip.runs === "across";
+    const edges = across ? [0, ...strip.foldsMm, strip.widthMm - 3] : [0, strip.widthMm];
+    for (const { x, width, text } of pages.flat()) {
+      const from = edges.filter((edge) => edge <= x).at(-1) ?? 0;
+      const to = edges.find((edge) => edge > x) ?? 0;
+      // Of a tube's last page, the fold lies over its middle.
+      expect(x - from, text).toBeGreaterThanOrEqual(1.9);
+      expect(to - (x + width), text).toBeGreaterThanOrEqual(1.8);
+    }
+    const said = outside.map(({ text }) => text.trim());
+    expect(said[0]).toBe("front page");
+    expect(said).toContain("back page: stick down");
+    expect(said.filter((text) => text === "fold back")).toHaveLength(strip.foldsMm.length / 2);
+    expect(said.filter((text) => text === "fold over")).toHaveLength(strip.foldsMm.length / 2);
+  });
+});
+
+describe("of four languages on a tube of 40 ml", () => {
+  const size = sized({ languages: ["en", "fr", "de", "es"] });
+
+  test("one that goes on over to a further page has its code said again there", async () => {
+    const { pages } = await folded("zinc-white", size);
+    const inside = pages.slice(1, -1).filter((texts) => texts.length > 0);
+    const codes = inside.flatMap((texts) =>
+      texts.flatMap(({ text, x }) =>
+        /^(EN|FR|DE|ES)\b/.test(text) ? [`${text.slice(0, 2)} ${Math.floor(x / 20)}`] : [],
+      ),
+    );
+    expect(codes.length).toBeGreaterThan(4);
+    expect(new Set(codes.map((code) => code.slice(0, 2)))).toEqual(
+      new Set(["EN", "FR", "DE", "ES"]),
+    );
+    for (const texts of inside) {
+      const top = [...texts].sort((one, other) => one.y - other.y || one.x - other.x)[0];
+      expect(top?.text).toMatch(/^(EN|FR|DE|ES)\b/);
+    }
+  });
+});
+
+describe("which labels are folded", () => {
+  const languages: PackageLabelRecord["languages"] = ["en", "de"];
+
+  test("is told of a label without room that its record does not have folded", () => {
+    const size = sized({ ml: 60, languages, symbol: "ean", foldOut: false });
+    const { refusals, runs } = rangeLabels([sheetOf("lead-white")], [size], CONTEXT);
+    expect(runs).toEqual([]);
+    expect(refusals[0]).toContain(
+      "With foldOut: true of this label in workshop.yaml it is printed as a fold-out label of 5 pages",
+    );
+  });
+
+  test("is said of each that is, and whom to ask", () => {
+    const size = sized({ ml: 60, languages, symbol: "ean" });
+    const { refusals, remarks } = rangeLabels([sheetOf("lead-white")], [size], CONTEXT);
+    expect(refusals).toEqual([]);
+    expect(remarks.join("\n")).toMatch(
+      /^Lead White, tried: as a fold-out label of 5 pages .* the authority of the country of sale/m,
+    );
+  });
+
+  test("what finds room on one page stays there", () => {
+    const size = sized({ languages: ["en"] });
+    const label = packageLabel(contentOf("bone-black", size), size);
+    expect(label && foldOutPages(label)).toBe(0);
+  });
+
+  test("one that no strip on the paper holds is refused all the same", () => {
+    const size = sized({ ml: 60, heightMm: 60, languages: ["en", "fr", "de", "es"] });
+    const [line = ""] = rangeLabels([sheetOf("lead-white")], [size], CONTEXT).refusals;
+    expect(line).toContain("A fold-out label on A4 does not hold it either");
+  });
+});
