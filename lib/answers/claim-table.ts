@@ -3,7 +3,7 @@ import { factAt, factMember } from "../claims/fact-at.ts";
 import type { HeldClaim } from "../claims/held-claims.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { claimText, factText, todayText } from "../present/claim-text.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, TableView } from "../present/views.ts";
 

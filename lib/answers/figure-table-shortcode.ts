@@ -5,7 +5,7 @@ import type { CellView, ColumnView } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { tables } from "../blocks/section-blocks.ts";
 import type { RangeFigure } from "../claims/figure-index.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import type { Shortcode, ShortcodeRoom } from "./shortcode.ts";
 
 /** Colours down, figures across. */

@@ -11,7 +11,7 @@ import { checkedArgs } from "./checked-args.ts";
 import { foldedBlocks } from "./folded-blocks.ts";
 import type { BlockPiece, InlinePiece, ShortcodeFault, ShortcodeRoom } from "./shortcode.ts";
 import { shortcodeCall } from "./shortcode-syntax.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { SHORTCODES } from "./shortcode-table.ts";
 
 /** An answer with its shortcodes filled in, or what is wrong with them. */

@@ -1,14 +1,16 @@
 import { answerColours } from "../answers/answer-pages.ts";
 import { shownPaths } from "../answers/shown-paths.ts";
+import { tracedLots } from "../claims/traced-lots.ts";
 import { namedRecords, recordsNamed, usesOf, type ColourUse, type Uses } from "../claims/uses.ts";
 import { andNearest } from "../diagnostics/nearest-word.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { workedSite } from "../site/site-context.ts";
 import { workCacheOf } from "../kept/work-cache.ts";
+import { lotsText } from "./lots-text.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 import type { CommandOptions } from "./command-line.ts";
 
-/** List what rests on a record, to be looked at again when a supplier changes; write nothing. */
+/** List what rests on a record, to be looked at again when a supplier changes, or which lots are called back; write nothing. */
 export function listUses(
   { contentDir, strict }: Pick<CommandOptions, "contentDir" | "strict">,
   slug: string,
@@ -20,14 +22,20 @@ export function listUses(
     process.stdout.write(`no uses, ${tally(diagnostics)}, ${seconds(started)}\n`);
     return 1;
   }
+  const traced = tracedLots(slug, records);
+  for (const lots of traced) process.stdout.write(`${lotsText(lots, records)}\n`);
   const named = recordsNamed(slug, records);
+  if (named.length === 0 && traced.length > 0) {
+    process.stdout.write(`${seconds(started)}\n`);
+    return 0;
+  }
   if (named.length === 0) {
     const near = andNearest(
       slug,
       namedRecords(records).map((record) => record.slug),
     );
     process.stderr.write(
-      `No colour, pigment, vehicle, reading or source is called ${slug}${near}\n`,
+      `No colour, pigment, vehicle, reading, source, lot or supplier's lot is called ${slug}${near}\n`,
     );
     return 1;
   }

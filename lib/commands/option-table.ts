@@ -67,7 +67,7 @@ export const OPTIONS = {
   uses: text(
     "NAME",
     ["check"],
-    "of check: list what rests on a pigment, vehicle, reading, source or colour",
+    "of check: list what rests on a pigment, vehicle, reading, source or colour; of a lot, or a supplier's lot, what to call back",
   ),
   to: text(
     "TARGET",

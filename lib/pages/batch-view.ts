@@ -8,7 +8,7 @@ import type { CellView, TableView } from "../present/views.ts";
 import type { BatchSection, BatchSize } from "../sheet/oil/oil-figures.ts";
 import { weighedTubes } from "../sheet/pigments/parts-of-paint.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 
 /** A batch in three sizes, and what the browser needs for any other. */

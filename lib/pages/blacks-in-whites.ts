@@ -10,7 +10,7 @@ import { comparableTint } from "./screen-swatch.ts";
 import { glossCaption } from "./gloss-caption.ts";
 import { evenly } from "./range-parts.ts";
 import type { Words } from "../words/words.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** Ends of the b* axis: one of two, so that what was read and what theory says are drawn alike. */

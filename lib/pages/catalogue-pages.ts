@@ -25,7 +25,7 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { pageHead } from "./site-frame.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { nameOrder } from "../quantities/name-order.ts";
 
 /** The printed orders of the catalogue, each a page of its own. */

@@ -9,7 +9,7 @@ import { blocksOf } from "../blocks/section-blocks.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { ContributionFigure } from "../sheet/drying/drying-figures.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { properties, reasons, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Class and days, what moves them, trials, the colour in each white, layers and film. */

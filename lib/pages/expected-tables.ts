@@ -8,7 +8,7 @@ import type { CellView, TableView } from "../present/views.ts";
 import type { ExpectedTintSection } from "../sheet/tints/expected-figures.ts";
 import type { PrintedNumbers } from "../words/number-text.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { stepColumns } from "./step-columns.ts";
 
 /** Whites that the colour was not let down in, each with what is expected there, as ranges. */

@@ -5,7 +5,7 @@ import { asMarkup, type CellView, type PictureView, type TableView } from "../pr
 import { glossStrip, type GlossStep } from "../plots/gloss-strip.ts";
 import type { FinishDepth } from "../sheet/optics/optics-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 
 /** The masstone glossy, satin and matte as an eye sees it, and beside them what an instrument reads with the gloss let in. */

@@ -13,7 +13,7 @@ import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { sixFacts } from "./six-facts.ts";
 import { standingsKey } from "./site-frame.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { textPage } from "./text-page.ts";
 
 /** What each line of a label and of a sheet means, with the range's own examples: no figure here is typed by hand. */

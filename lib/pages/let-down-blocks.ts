@@ -11,7 +11,7 @@ import type { PrintedNumbers } from "../words/number-text.ts";
 import { expectedTables } from "./expected-tables.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { stepColumns } from "./step-columns.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { trailPicture } from "./trail-picture.ts";
 
 /** For the bench: what one white makes of a colour beside another, and every let-down in figures. */

@@ -16,7 +16,7 @@ import type { CellView, ReasonView, TableView } from "../present/views.ts";
 import type { MixtureSection, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import { mixturePictures } from "./mixture-pictures.ts";
 import { blacksTable, driftTable, stepsTable } from "./mixture-tables.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** What a colour of several pigments is mixed from, what its components predict, and where it goes when one of them fades. */

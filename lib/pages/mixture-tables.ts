@@ -13,7 +13,7 @@ import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figure
 import type { LabFigures } from "../sheet/notations/notation-figures.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { plainSheets } from "./worded-sheet.ts";
 
 /** What its components predict of each let-down, and how far its own drawdown lies from that. */

@@ -8,7 +8,7 @@ import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { spectralCurve } from "../plots/spectral-curve.ts";
 import { ownColour } from "./screen-swatch.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { properties, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Every notation that follows from the reading, each with its light, observer and geometry. */

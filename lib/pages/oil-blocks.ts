@@ -6,7 +6,7 @@ import { standingView } from "../present/standing-view.ts";
 import type { Block } from "../blocks/block.ts";
 import { blocksOf, statement, tables } from "../blocks/section-blocks.ts";
 import type { CellView, ListView, TableView } from "../present/views.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { properties, reasons, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Rulings on what the workshop saw of the paste: they explain nothing else. */

@@ -8,7 +8,7 @@ import type { Words } from "../words/words.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { comparableColour } from "./screen-swatch.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import type { PagePlace } from "./page-context.ts";
 
 /** A colour's name, the way to its sheet, and its swatch where it has one. */

@@ -5,7 +5,7 @@ import type { CellView } from "../present/views.ts";
 import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
 import { offeredLead, offeredOf, mixingWays, reachedWhites } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** The tubes to choose from, and all of them in the order in which layers dry. */

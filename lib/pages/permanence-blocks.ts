@@ -6,7 +6,7 @@ import type { Block } from "../blocks/block.ts";
 import { blocksOf } from "../blocks/section-blocks.ts";
 import type { CellView, ListView, PropertyView, TableView } from "../present/views.ts";
 import { sourceLink } from "./page-context.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { reasons, type SheetPage } from "./page-of-sheet.ts";
 
 /** Lightfastness by what it rests on: only the standard's own exposures, or somebody's word, make a category. */

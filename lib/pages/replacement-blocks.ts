@@ -20,7 +20,7 @@ import { keptMixes } from "./kept-mixes.ts";
 import { metalsIn } from "./mixing-data.ts";
 import { mixingOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
 /** Metals that customers ask to do without. */

@@ -17,7 +17,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext } from "./page-context.ts";
 import { isMoreThanACoat } from "./hiding-film.ts";
 import { lightMasstone } from "./light-masstone.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
 /** Whether it lasts, hides, dries, how strong it is, how much oil it takes, and whether it is safe: a word each. */

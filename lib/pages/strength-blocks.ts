@@ -9,7 +9,7 @@ import { hidingCurve } from "../plots/hiding-curve.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
 import { glossPicture, glossTable } from "./gloss-view.ts";
 import { ownColour } from "./screen-swatch.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { properties, reasons, type SheetPage } from "./page-of-sheet.ts";
 
 /** Strength in each white, hiding, glaze, and what gloss does to depth. */

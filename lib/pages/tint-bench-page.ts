@@ -13,7 +13,7 @@ import { isStatement } from "../quantities/statement.ts";
 import { type PrintedNumbers } from "../words/number-text.ts";
 import { colourChoices, offeredLead, offeredOf, mixingWays } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** Colour to white by weight, of the table that needs no script. */

@@ -150,8 +150,8 @@ const COLOUR = {
   dryingTrials: {
     hours: 1,
     line: "dryingTrials:\n  - { touchDryDays: 6, throughDryDays: 20, filmThicknessUm: 75, temperatureC: 20, humidityPercent: 50, date: DATE }",
-    value: ({ dryingTrials }) =>
-      dryingTrials === undefined
+    value: ({ dryingTrials }, records, slug) =>
+      dryingTrials === undefined && !isOnTrial("drying", slug, records)
         ? {
             dryingTrials: [
               {
@@ -169,8 +169,8 @@ const COLOUR = {
   exposures: {
     hours: 2,
     line: 'exposures:\n  - { deltaEab: 2, form: masstone, standard: after ASTM D4303, exposure: "window, under glass, 12 months", date: DATE }\n  - { deltaEab: 2, form: tint, standard: after ASTM D4303, exposure: "window, under glass, 12 months", date: DATE }',
-    value: ({ exposures }) =>
-      exposures === undefined
+    value: ({ exposures }, records, slug) =>
+      exposures === undefined && !isOnTrial("exposure", slug, records)
         ? {
             exposures: (["masstone", "tint"] as const).map((form) => ({
               deltaEab: 2,
@@ -236,6 +236,17 @@ export function isAskedFor({ kind, slug, key }: Measurement, wanting: string): b
   const asked = ASKED[key] ?? [key];
   if (key === "parts") return rest[0] === "parts";
   return group === `${kind}s` && name === slug && asked.includes(rest[0] ?? "");
+}
+
+/** Whether it is being tried already: what comes of that falls due by itself. */
+function isOnTrial(
+  kind: "drying" | "exposure",
+  colour: string,
+  { trials }: Pick<Records, "trials">,
+): boolean {
+  return [...trials.values()].some(
+    ({ record }) => record.kind === kind && record.colour === colour,
+  );
 }
 
 /** Last part of the path of the figure that a measurement gives, where it is another than the key. */

@@ -1,5 +1,5 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { NO_VALUE } from "./no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { placesWithin, type PrintedNumbers } from "../words/number-text.ts";
 
 /** A coordinate of a colour: to a tenth, as far as its uncertainty bears that. */

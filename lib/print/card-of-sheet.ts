@@ -17,7 +17,7 @@ import { upperFirst } from "../words/letter-case.ts";
 import { WORDS } from "../words/languages.ts";
 import type { Words } from "../words/words.ts";
 import { leadingLanguage, sheetNamedIn } from "./sheet-in-language.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import {
   CARD_FACTS,
   type CardContent,

@@ -26,7 +26,9 @@ export interface EmbeddedFont {
   readonly id: string;
   readonly font: ReadFont;
   readonly layoutRun: (text: string) => ShapedWord;
+  readonly layoutCached: (text: string) => ShapedWord;
   layoutCache: Record<string, ShapedWord>;
+  layout: (text: string, features: undefined, onlyWidth?: boolean) => ShapedText;
   /** Of each glyph that was used, by its number in the document: the letters that it stands for, and how wide it is. */
   readonly unicode: (readonly number[] | undefined)[];
   readonly widths: (number | undefined)[];
@@ -40,6 +42,9 @@ interface ShapedWord {
   readonly positions: readonly { readonly xAdvance: number }[];
   readonly advanceWidth: number;
 }
+
+/** Its words one after another; of a text that is only measured no glyphs. */
+type ShapedText = Pick<ShapedWord, "advanceWidth"> & Partial<ShapedWord>;
 
 /** Parts of fontkit that are used of a font that it has read. */
 interface ReadFont {
@@ -119,6 +124,41 @@ function withSpacesAdded(font: EmbeddedFont): ShapedWords {
   return { words, count: () => count };
 }
 
+const TEXTS = new Map<string, Map<string, ShapedText>>();
+/** Past so many texts of a font they are put together anew: what is drawn is drawn again soon, as the leaf of a sheet. */
+const MOST_TEXTS = 2_000;
+
+/** Texts as words after one another, each text that is drawn once: pdfkit would do it letter by letter, and three times for each drawing. */
+function textsShaped(name: string, font: EmbeddedFont): EmbeddedFont["layout"] {
+  const shaped = TEXTS.get(name) ?? new Map<string, ShapedText>();
+  TEXTS.set(name, shaped);
+  return (text, _, onlyWidth = false) => {
+    const known = shaped.get(text);
+    if (known !== undefined) return known;
+    const words = wordsOf(text).map((word) => font.layoutCached(word));
+    const advanceWidth = words.reduce((sum, word) => sum + word.advanceWidth, 0);
+    if (onlyWidth) return { advanceWidth };
+    if (shaped.size >= MOST_TEXTS) shaped.clear();
+    const own = {
+      glyphs: words.flatMap(({ glyphs }) => glyphs),
+      positions: words.flatMap(({ positions }) => positions),
+      advanceWidth,
+    };
+    shaped.set(text, own);
+    return own;
+  };
+}
+
+/** As pdfkit parts a text: each word with the space behind it, and every further space by itself. */
+function wordsOf(text: string): string[] {
+  const words: string[] = [];
+  let from = 0;
+  for (let space; (space = text.indexOf(" ", from)) >= 0; from = space + 1)
+    words.push(text.slice(from, space + 1));
+  if (from < text.length) words.push(text.slice(from));
+  return words;
+}
+
 /** @param areWhole whether each font is embedded whole in place of the part of it that is used. */
 export function documentFonts(pdf: PDFKit.PDFDocument, areWhole: boolean): DocumentFonts {
   const opened = new Map<string, EmbeddedFont>();
@@ -134,6 +174,7 @@ export function documentFonts(pdf: PDFKit.PDFDocument, areWhole: boolean): Docum
     READ.set(name, font.font);
     // Ligatures and kerning of a word are the same in every document: shaped once a run, not once a document.
     font.layoutCache = shapedWords(name, font);
+    font.layout = textsShaped(name, font);
     if (areWhole) embedWhole(font, fontBytes(face, subset));
     opened.set(name, font);
     return font;
@@ -203,15 +244,16 @@ interface SubsetRun {
   readonly subset: Subset;
 }
 
-/** Texts parted by the file that sets them, the same in every document; past so many they are parted anew. */
-const PARTED = new Map<string, readonly SubsetRun[]>();
-const MOST_PARTED = 20_000;
+/** Texts of a face parted by the file that sets them, the same in every document; past so many they are parted anew. */
+const PARTED = new Map<Face, Map<string, readonly SubsetRun[]>>();
+const MOST_PARTED = 10_000;
 
 function subsetRuns(text: string, face: Face): readonly SubsetRun[] {
-  const key = `${face} ${text}`;
-  const known = PARTED.get(key);
+  const parted = PARTED.get(face) ?? new Map<string, readonly SubsetRun[]>();
+  PARTED.set(face, parted);
+  const known = parted.get(text);
   if (known !== undefined) return known;
-  if (PARTED.size >= MOST_PARTED) PARTED.clear();
+  if (parted.size >= MOST_PARTED) parted.clear();
   const runs: { text: string; subset: Subset }[] = [];
   for (const character of printable(text, face)) {
     const subset = subsetOf(face, character.codePointAt(0) ?? 0) ?? "latin";
@@ -219,6 +261,6 @@ function subsetRuns(text: string, face: Face): readonly SubsetRun[] {
     if (last?.subset === subset) last.text += character;
     else runs.push({ text: character, subset });
   }
-  PARTED.set(key, runs);
+  parted.set(text, runs);
   return runs;
 }

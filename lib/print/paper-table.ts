@@ -8,7 +8,7 @@ import type { Flow, Group, Piece } from "./layout-tree.ts";
 import { GREY, shifted, type LineMark, type Mark, type Tagged } from "./mark.ts";
 import { paragraph, quiet, smallPt, wholeParagraph, type PaperStyle } from "./paper-style.ts";
 import { measureText } from "./print-document.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { naturalWidths, setRuns, type Run } from "./set-runs.ts";
 
 /** Between two columns of a table. */

@@ -56,6 +56,8 @@ export function printDocument(
   const PDFDocument = loadedPdfkit();
   const pdf = new PDFDocument({
     autoFirstPage: false,
+    // None of its own, whose widths and kerning it would read for each document.
+    font: "",
     pdfVersion: "1.7",
     tagged: true,
     displayTitle: true,
@@ -71,6 +73,8 @@ export function printDocument(
       ModDate: day,
     },
   });
+  // Fonts are called F2 and on.
+  inside(pdf)._fontCount = 1;
   const labSpace = pdf.ref(["Lab", LAB_SPACE]);
   labSpace.end(undefined);
   outputIntent(pdf);
@@ -148,6 +152,7 @@ function inkSpaceOf(pdf: PDFKit.PDFDocument, profile: Uint8Array): PDFKit.PDFKit
 
 /** Parts of pdfkit that its types leave out. */
 interface PdfInside {
+  _fontCount: number;
   readonly _root: { readonly data: Record<string, unknown> };
   readonly page: { readonly colorSpaces: Record<string, unknown>; readonly content: PageContent };
 }
@@ -186,9 +191,9 @@ function pdfString(text: string): object {
 }
 
 let measuring: PrintDocument | undefined;
-const widthsAtOnePt = new Map<string, number>();
-/** Past so many texts they are measured anew. */
-const MOST_WIDTHS = 50_000;
+const widthsAtOnePt = new Map<Face, Map<string, number>>();
+/** Past so many texts of a face they are measured anew. */
+const MOST_WIDTHS = 25_000;
 
 /** One that is never written: its fonts are asked, and end up nowhere. */
 export function measuringDocument(): PrintDocument {
@@ -197,15 +202,16 @@ export function measuringDocument(): PrintDocument {
 
 /** Width of a text at a size [mm], as the embedded fonts set it, kerning included. */
 export function measureText(text: string, face: Face, sizePt: number): number {
-  const key = `${face} ${text}`;
-  const known = widthsAtOnePt.get(key);
+  const widths = widthsAtOnePt.get(face) ?? new Map<string, number>();
+  widthsAtOnePt.set(face, widths);
+  const known = widths.get(text);
   if (known !== undefined) return known * sizePt;
   const { pdf, runs } = measuringDocument();
   const width = runs(text, face).reduce(
     (sum, run) => sum + pdf.font(run.font).fontSize(1).widthOfString(run.text) * MM_PER_PT,
     0,
   );
-  if (widthsAtOnePt.size >= MOST_WIDTHS) widthsAtOnePt.clear();
-  widthsAtOnePt.set(key, width);
+  if (widths.size >= MOST_WIDTHS) widths.clear();
+  widths.set(text, width);
   return width * sizePt;
 }

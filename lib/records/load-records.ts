@@ -48,6 +48,7 @@ import { siteFaults } from "./site-faults.ts";
 import { versionFaults } from "./version-faults.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes, unitSlips } from "./unit-slips.ts";
+import { quartzHazardFaults } from "./quartz-hazard.ts";
 import { standardRecipeFaults } from "./standard-recipe.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
 import { certain } from "../quantities/at.ts";
@@ -129,6 +130,7 @@ export function checkedRecords(
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
     ...standardRecipeFaults(files),
+    ...quartzHazardFaults(files),
     ...(hazard === undefined ? [] : claimFaults(files, hazard.forbiddenWords)),
     ...claimedNames(files),
     ...pairFaults(files),

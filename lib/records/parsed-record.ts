@@ -49,7 +49,7 @@ export function parsedRecord<S extends z.ZodType>(
   const { value, diagnostics } = checkedAgainst(schema, yaml.record);
   if (value === undefined) return { diagnostics };
   return {
-    diagnostics,
+    diagnostics: [...yaml.diagnostics, ...diagnostics],
     record: {
       slug: source.stem,
       file: source.file,

@@ -143,7 +143,12 @@ export function yamlRecord(
       })),
     };
   return {
-    diagnostics: [],
+    diagnostics: cutTexts(document).map(({ text, comment, offset }) => ({
+      severity: "warning",
+      rule: "records/yaml",
+      place: at(offset, ""),
+      message: `A comment begins at #${excerpt(comment)}, so the text ends before it; if that belongs to it, it stands in quotes: "${excerpt(`${text} #${comment}`)}"`,
+    })),
     record: {
       file,
       data,
@@ -173,6 +178,20 @@ function repeatedKeys(document: Document): readonly { key: string; offset: numbe
         if (seen.has(text)) found.push({ key: text, offset: key.range?.[0] ?? 0 });
         seen.add(text);
       }
+    },
+  });
+  return found;
+}
+
+/** Texts that go on behind a number sign, as in Orange #62: a comment has a blank after its sign. */
+function cutTexts(
+  document: Document,
+): readonly { text: string; comment: string; offset: number }[] {
+  const found: { text: string; comment: string; offset: number }[] = [];
+  visit(document, {
+    Scalar: (_, { type, value, comment, range }) => {
+      if (type === "PLAIN" && typeof value === "string" && /^[^\s#]/.test(comment ?? ""))
+        found.push({ text: value, comment: comment ?? "", offset: range?.[1] ?? 0 });
     },
   });
   return found;

@@ -15,7 +15,14 @@ export interface EleventyConfig {
 export interface EleventyRun {
   /** Not a word to the terminal: errors are thrown as well. */
   readonly disableLogger: () => void;
-  readonly write: () => Promise<unknown>;
+  /** Every page as it would be written. */
+  readonly toJSON: () => Promise<
+    readonly {
+      /** From the folder that the program runs in. */
+      readonly outputPath: string;
+      readonly content: string;
+    }[]
+  >;
 }
 
 export interface EleventyOptions {

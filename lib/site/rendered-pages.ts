@@ -1,5 +1,4 @@
-import { readFileSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { join, relative, resolve, sep } from "node:path";
 import type nunjucks from "nunjucks";
 import configure from "../../eleventy.config.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
@@ -32,7 +31,7 @@ function rendered(entry: PageEntry): string {
   return environment.render(EVERY_PAGE, { entry });
 }
 
-/** Eleventy writes them below `dir`, each where it belongs. */
+/** Eleventy hands them over unwritten, since a page is finished before it is written. @param dir that Eleventy takes for their place. */
 async function* byEleventy(
   site: Site,
   dir: string,
@@ -43,21 +42,23 @@ async function* byEleventy(
     config.benchmarkManager.get("Configuration").setIsVerbose(false);
   });
   eleventy.disableLogger();
-  await eleventy.write();
-  const absent = site.pages.filter(({ path }) => !isWritten(join(dir, path)));
+  const rendered = new Map(
+    (await eleventy.toJSON()).map(({ outputPath, content }) => [
+      relative(dir, resolve(outputPath)).replaceAll(sep, "/"),
+      content,
+    ]),
+  );
+  const pages = site.pages.map((page) => [page, rendered.get(page.path) ?? ""] as const);
+  // A template that could not be read leaves a page without a letter in it, and no other complaint.
+  const absent = pages.filter(([, html]) => html.trim() === "");
   if (absent.length > 0)
     throw new OutputFault(
-      `${site.pages.length - absent.length} pages of ${site.pages.length} were written; these are missing: ${absent
+      `${pages.length - absent.length} pages of ${pages.length} were written; these are missing: ${absent
         .slice(0, 3)
-        .map(({ path }) => path)
+        .map(([{ path }]) => path)
         .join(", ")}`,
     );
-  for (const page of site.pages) yield [page, readFileSync(join(dir, page.path), "utf8")];
-}
-
-/** A template that could not be read leaves a page without a letter in it, and no other complaint. */
-function isWritten(file: string): boolean {
-  return (statSync(file, { throwIfNoEntry: false })?.size ?? 0) > 1;
+  yield* pages;
 }
 
 /** Named as text: the package has no types to be found. */

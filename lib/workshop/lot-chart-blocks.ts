@@ -9,7 +9,7 @@ import { asMarkup, type PictureView, type TableView } from "../present/views.ts"
 import type { Interval } from "../quantities/interval.ts";
 import type { LotBook, LotsInTime } from "../sheet/lots/lot-book.ts";
 import type { Words } from "../words/words.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { lotAddress } from "./lot-words.ts";
 
 /** How far an axis reaches on each side of the mean at the least: strength in percent, differences in Delta-E00. */

@@ -7,7 +7,7 @@ import type { CellView, TableView } from "../present/views.ts";
 import { lotBooks, spreadOf, type JudgedLot, type LotBook } from "../sheet/lots/lot-book.ts";
 import type { Lot } from "../records/records.ts";
 import { lotAddress, verdictWord } from "./lot-words.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** Every lot, the newest first, and how well the workshop repeats itself. */

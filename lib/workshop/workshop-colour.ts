@@ -16,7 +16,7 @@ import { bookOf } from "../sheet/lots/lot-book.ts";
 import { lotChartBlocks } from "./lot-chart-blocks.ts";
 import { batchSheetPath } from "./lot-words.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 export function workshopColourPath(slug: string): string {

@@ -11,9 +11,10 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { asMarkup, type CellView, type TableView } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import { workshopColourPath } from "./workshop-colour.ts";
 import { recordName } from "./next-view.ts";
-import { NO_VALUE } from "../present/no-value.ts";
+import { NO_VALUE } from "../words/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** Of the batches that a sheet works out, the one whose cost the list shows. */
@@ -121,7 +122,7 @@ function faultBlocks({ words }: PageContext, found: readonly Diagnostic[]): Bloc
         caption: text.faultsCaption,
         columns: [{ head: text.faultColumns.what }, { head: text.faultColumns.where }],
         rows: found.map(({ message, hint, place: { file, line } }): CellView[] => [
-          { text: `${message}.`, ...(hint === undefined ? {} : { note: hint }) },
+          { text: `${message}.`, ...(hint === undefined ? {} : { note: upperFirst(hint) }) },
           { text: `${recordName(file)}, line ${line}` },
         ]),
       },

@@ -123,6 +123,6 @@ test("check --uses prints it, and tells an unknown name in one line with the nea
   expect([unknown.code, unknown.output, unknown.complaints]).toEqual([
     1,
     "",
-    "No colour, pigment, vehicle, reading or source is called green-erth; nearest: green-earth\n",
+    "No colour, pigment, vehicle, reading, source, lot or supplier's lot is called green-erth; nearest: green-earth\n",
   ]);
 });

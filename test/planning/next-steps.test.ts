@@ -176,6 +176,26 @@ test("nothing is proposed that the records have already", () => {
   expect(keys).toContain("colour grey parts");
 });
 
+test("what is being tried already is not proposed: of drying, of light, and of that colour alone", () => {
+  const keys = (trials: typeof records.trials): string[] =>
+    possibleMeasurements({ ...records, trials }).map(
+      ({ kind, slug, key }) => `${kind} ${slug} ${key}`,
+    );
+  const without = keys(new Map());
+  for (const [trial, key] of [
+    ["ultramarine-blue-drying", "dryingTrials"],
+    ["quinacridone-rose-window", "exposures"],
+  ] as const) {
+    const going = RECORDS.trials.get(trial);
+    if (going === undefined) throw new Error(`Unexpected absence of ${trial}`);
+    const own = { ...going, record: { ...going.record, colour: "lamp-black" } };
+    expect(without).toContain(`colour lamp-black ${key}`);
+    expect(keys(new Map([[trial, own]]))).toEqual(
+      without.filter((one) => one !== `colour lamp-black ${key}`),
+    );
+  }
+});
+
 test("the best gain for the work comes first, and steps that gain alike stand together", () => {
   const packing = steps.filter(({ measurement: { key } }) => key === "bulkDensities");
   const gains = steps.filter((step) => !packing.includes(step)).map(worth);

@@ -149,6 +149,27 @@ describe("a pigment with arsenic", () => {
   ]);
 });
 
+// CLP, Annex I, Table 3.9.4: STOT RE 1 in a mixture from 10 %, STOT RE 2 from 1 %.
+describe("a powder with respirable quartz", () => {
+  const quartz = (percent: string, hazards: string, ...told: string[]): ToldCheck =>
+    pigment(
+      `${percent} % and ${hazards}`,
+      `hazards: ${hazards}\nrespirableQuartzPercent: ${percent}`,
+      ...told,
+    );
+  const wanting = (percent: string, code: string, from: string): string =>
+    `3:26 warning Lamp black holds ${percent} % of respirable quartz, and its hazards do not name ${code}: from ${from} % on a powder is commonly classified so; ask its supplier for section 2 of a newer safety data sheet records/quartz-without-hazard`;
+  checkTold([
+    quartz("0.99", "[]"),
+    quartz("1", "[]", wanting("1", "H373", "1")),
+    quartz("9.9", "[H373]"),
+    quartz("10", "[H373]", wanting("10", "H372", "10")),
+    quartz("10", "[H372]"),
+    quartz("4", "[H372]"),
+    pigment("of which nothing is stated", "respirableQuartzPercent: 40"),
+  ]);
+});
+
 describe("what something is made of", () => {
   checkTold([
     pigment(

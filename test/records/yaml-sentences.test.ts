@@ -109,3 +109,21 @@ describe("a slip in the marks of a record is told in one sentence, at its place"
     ],
   ])("%s", (_slip, text, line) => expect(told(text)).toEqual([line]));
 });
+
+describe("a text that YAML cuts at a number sign is warned of", () => {
+  test.each([
+    ["a name with its number", "name: Orange #62\nfamily: orange\n", "1:13", "#62", "Orange #62"],
+    ["within a list", "a: [b, c #1\n]\n", "1:9", "#1", "c #1"],
+  ])("%s", (_, text, place, sign, whole) =>
+    expect(told(text)).toEqual([
+      `${place} A comment begins at ${sign}, so the text ends before it; if that belongs to it, it stands in quotes: "${whole}"`,
+    ]),
+  );
+
+  test.each([
+    "name: Orange # our own\n",
+    "ml: 40 #tube\n",
+    'name: "Orange #62"\n',
+    "#name: Orange\nname: Red\n",
+  ])("and %s is not", (text) => expect(told(text)).toEqual([]));
+});

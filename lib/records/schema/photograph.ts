@@ -69,7 +69,10 @@ const knownColours = z.strictObject({
 export const photograph = z.strictObject({
   file: z
     .string()
-    .regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, "a file name in photographs/ of letters, digits, dots, hyphens and low lines, without blanks or a path")
+    .regex(
+      /^[A-Za-z0-9][A-Za-z0-9._-]*$/,
+      "a file name in photographs/ of letters, digits, dots, hyphens and low lines, without blanks or a path",
+    )
     .max(120)
     .describe("name of a file in photographs/: JPEG, PNG, WebP, AVIF or TIFF"),
   of: z.enum(PHOTOGRAPHED),

@@ -19,7 +19,10 @@ export const surface = z.strictObject({
 
 const fileName = z
   .string()
-  .regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, "a file name in readings/ of letters, digits, dots, hyphens and low lines, without blanks or a path")
+  .regex(
+    /^[A-Za-z0-9][A-Za-z0-9._-]*$/,
+    "a file name in readings/ of letters, digits, dots, hyphens and low lines, without blanks or a path",
+  )
   .max(120);
 
 /** A spectrum in readings/, with the fields that only one kind of reading has. */

@@ -247,8 +247,6 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     columns: { what: "Was", planned: "Geplant,\u00a0g", weighed: "Gewogen,\u00a0g" },
     rows: { first: "Öl zu Beginn", held: "Zurückgehaltenes Öl", paint: "Farbe insgesamt" },
     comesOut: (from: string, to: string) => `${from} bis ${to} ml sollten herauskommen.`,
-    tubesOf: (count: string, ml: string) =>
-      `Genug für ${count === "1" ? "eine Tube" : `${count} Tuben`} zu ${ml} ml.`,
     loss: {
       learnt: (from: string, to: string, count: number) =>
         `Verlust ${from} bis ${to} %, wie bei ${count === 1 ? "einer Charge" : `${count} Chargen`} davon.`,

@@ -363,7 +363,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     ],
     order: "In welcher Reihenfolge zu malen ist",
     orderNote:
-      "Schnell und mager unten, langsam und fett oben: legen Sie in Schichten eine Farbe über eine, die vor ihr steht, nicht darunter.",
+      "Schnell und mager unten, langsam und fett oben: legen Sie in Schichten eine Farbe über eine, die vor ihr steht, nicht darunter. Über einer mit mehr Öl etwas Malmittel zugeben.",
     columns: {
       colour: "Farbe",
       dries: "Grifftrocken",

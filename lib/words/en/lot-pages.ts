@@ -234,8 +234,6 @@ export const LOT_PAGES = {
     columns: { what: "What", planned: "Planned,\u00a0g", weighed: "Weighed,\u00a0g" },
     rows: { first: "Oil to begin with", held: "Oil held back", paint: "Paint in all" },
     comesOut: (from: string, to: string) => `${from} to ${to} ml should come out.`,
-    tubesOf: (count: string, ml: string) =>
-      `Enough for ${count === "1" ? "one tube" : `${count} tubes`} of ${ml} ml.`,
     loss: {
       learnt: (from: string, to: string, count: number) =>
         `Loss ${from} to ${to} %, as ${count === 1 ? "one lot" : `${count} lots`} of it lost.`,

@@ -344,7 +344,7 @@ export const MIXING_PAGES = {
     ],
     order: "In which order to paint",
     orderNote:
-      "Fast and lean below, slow and fat above: in layers put a colour over one that stands before it, not under.",
+      "Fast and lean below, slow and fat above: in layers put a colour over one that stands before it, not under. Over one that holds more oil add a little medium to it.",
     columns: {
       colour: "Colour",
       dries: "Dries to the touch",

@@ -239,8 +239,6 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       paint: "Pintura en total",
     },
     comesOut: (from, to) => `Deben salir de ${from} a ${to} ml.`,
-    tubesOf: (count, ml) =>
-      `Bastante para ${count === "1" ? "un tubo" : `${count} tubos`} de ${ml} ml.`,
     loss: {
       learnt: (from, to, count) =>
         `Pérdida de ${from} a ${to}\u00a0%, como ${count === 1 ? "la de un lote suyo" : `la de ${count} lotes suyos`}.`,

@@ -347,7 +347,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     ],
     order: "En qué orden pintar",
     orderNote:
-      "Rápido y magro debajo, lento y graso encima: por capas, ponga un color sobre otro que esté antes que él, no debajo.",
+      "Rápido y magro debajo, lento y graso encima: por capas, ponga un color sobre otro que esté antes que él, no debajo. Sobre uno con más aceite, añádale un poco de médium.",
     columns: {
       colour: "Color",
       dries: "Seca al tacto",

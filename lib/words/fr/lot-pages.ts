@@ -243,8 +243,6 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       paint: "Peinture en tout",
     },
     comesOut: (from, to) => `Il doit en sortir ${from} à ${to} ml.`,
-    tubesOf: (count, ml) =>
-      `De quoi remplir ${count === "1" ? "un tube" : `${count} tubes`} de ${ml} ml.`,
     loss: {
       learnt: (from, to, count) =>
         `Perte ${from} à ${to}\u00a0%, d’après ${count === 1 ? "un lot" : `${count} lots`} de cette couleur.`,

@@ -359,7 +359,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     ],
     order: "Dans quel ordre peindre",
     orderNote:
-      "Rapide et maigre dessous, lent et gras dessus\u202f: en couches, mettre une couleur sur une autre qui la précède ici, non dessous.",
+      "Rapide et maigre dessous, lent et gras dessus\u202f: en couches, mettre une couleur sur une autre qui la précède ici, non dessous. Sur une couleur plus riche en huile, lui ajouter un peu de médium.",
     columns: {
       colour: "Couleur",
       dries: "Sèche au toucher",
