@@ -57,6 +57,7 @@ export const OPTICS_PAGES: AnyWords<PageWords["optics"]> = {
   inTheWhites: {
     heading: "Schwarz und Grau in jedem Weiß",
     lead: "Beurteilen Sie ein Schwarz nach seinem Grau, nicht nach der Tube: hier ist jedes von unseren, mit jedem Weiß zum selben mittleren Grau gemischt.",
+    orders: "Schwarz und Grau",
     sections: {
       swatches: "Nebeneinander",
       trails: "Wohin jedes Weiß sie führt",

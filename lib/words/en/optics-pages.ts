@@ -54,6 +54,7 @@ export const OPTICS_PAGES = {
   inTheWhites: {
     heading: "Blacks and greys in each white",
     lead: "Judge a black by its grey, not by the tube: here is every one of ours, mixed with each white to the same middle grey.",
+    orders: "Blacks and greys",
     sections: {
       swatches: "Side by side",
       trails: "Where each white takes them",

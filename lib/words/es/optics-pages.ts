@@ -55,6 +55,7 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   inTheWhites: {
     heading: "Negros y grises en cada blanco",
     lead: "Un negro se juzga por su gris, no por el tubo: aquí están todos los nuestros, mezclados con cada blanco hasta el mismo gris medio.",
+    orders: "Negros y grises",
     sections: {
       swatches: "Lado a lado",
       trails: "Adónde los lleva cada blanco",

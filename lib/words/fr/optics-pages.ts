@@ -55,6 +55,7 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   inTheWhites: {
     heading: "Noirs et gris dans chaque blanc",
     lead: "Un noir se juge à son gris, non au tube\u202f: voici tous les nôtres, mélangés à chaque blanc jusqu’au même gris moyen.",
+    orders: "Noirs et gris",
     sections: {
       swatches: "Côte à côte",
       trails: "Où chaque blanc les mène",
