@@ -10,7 +10,6 @@ describe.each(Object.entries(WORDS))("in %s", (_, { pages }) => {
     pages.mixing.recipes.found(count, count, 20, false),
     pages.mixing.recipes.found(0, count, 20, false),
     pages.mixing.map.describe(count, "Zinc White", "100"),
-    pages.lots.batchSheet.tubesOf(String(count), "40"),
   ];
   test("one is not told as several, and several are counted", () => {
     expect(of(1).filter((text) => /(?<![\d*])1\b(?!\d)/.test(text))).toEqual([]);
