@@ -228,7 +228,7 @@ function printedFact(fact: Fact): string {
 }
 
 function factFault(claim: FactClaim, fact: Fact): ClaimFault | undefined {
-  const list = Array.isArray(fact) ? (fact as readonly string[]) : undefined;
+  const list = typeof fact === "object" && fact !== null ? fact : undefined;
   const printed = printedFact(fact);
   const fault = (key: string, actual: string, expected: string): ClaimFault =>
     otherFact(claim.fact, key, actual, expected);
@@ -263,9 +263,21 @@ function otherFact(path: string, key: string, actual: string, expected: string):
   };
 }
 
-function lostFault(path: string, key: string, { lost, nearest }: LostPath): ClaimFault {
+/** Of what a path leads to several of, so many are named. */
+const NAMED_WITHIN = 6;
+
+function lostFault(
+  path: string,
+  key: string,
+  { lost, nearest, within = [] }: LostPath,
+): ClaimFault {
   const { colour, figure } = pathParts(path);
-  const hint = nearest === undefined ? undefined : `nearest: ${nearest}`;
+  const hint =
+    within.length > 0
+      ? withinHint(within)
+      : nearest === undefined
+        ? undefined
+        : `nearest: ${nearest}`;
   switch (lost) {
     case "colour":
       return {
@@ -295,6 +307,11 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
         hint,
       };
   }
+}
+
+function withinHint(within: readonly string[]): string {
+  const more = within.length - NAMED_WITHIN;
+  return `it holds ${within.slice(0, NAMED_WITHIN).join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
 }
 
 function optional<T>(value: T | undefined): T[] {

@@ -23,7 +23,7 @@ export function factAt(sheet: Sheet, path: string): { readonly fact: Fact } | Lo
     };
   if (typeof node === "string" || typeof node === "number" || typeof node === "boolean")
     return { fact: node };
-  return lost("figure", nearestWord("", membersOf(node).keys()));
+  return { lost: "figure", within: [...membersOf(node).keys()].map((key) => `${path}.${key}`) };
 }
 
 /** A member of a list on a sheet, by the name that a claim gives it: a sentence, a pigment, an act of a market. */

@@ -15,6 +15,8 @@ export interface RangeFigure {
 export interface LostPath {
   readonly lost: "colour" | "figure" | "member";
   readonly nearest?: string;
+  /** Of a path that leads to several: these. */
+  readonly within?: readonly string[];
 }
 
 /** Every figure of a range, by colour and path: `lamp-black.oil.oilIndexGPer100g`. */
@@ -70,6 +72,9 @@ export function figureIndex(
       const { colour, figure } = pathParts(path);
       const entry = bySlug.get(colour);
       if (entry === undefined) return lost("colour", nearestWord(colour, bySlug.keys()));
+      const within = entry.paths().filter((path) => path.startsWith(`${figure}.`));
+      if (within.length > 0)
+        return { lost: "figure", within: within.map((path) => `${colour}.${path}`) };
       const near = nearestWord(figure, entry.paths());
       return lost(
         isPattern(figure) ? "member" : "figure",

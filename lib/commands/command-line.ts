@@ -60,6 +60,12 @@ export async function runCommand(
   const copies = Number(values.copies ?? 1);
   if (!(Number.isInteger(copies) && copies >= 1 && copies <= MOST_COPIES))
     return complaint(`--copies can't be ${values.copies ?? ""}: it takes 1 to ${MOST_COPIES}`);
+  if (values.filled === true && (values.lot === undefined || values.copies !== undefined))
+    return complaint(
+      values.lot === undefined
+        ? "--filled needs --lot: it takes as many labels as that lot filled tubes"
+        : "--filled says how many of each, and so does --copies: give one of them",
+    );
   if (values.proof !== undefined && values.proof !== "cmyk")
     return complaint(`--proof can't be ${values.proof}: it takes cmyk`);
   const { claims = "error" } = values;
@@ -109,7 +115,13 @@ export async function runCommand(
     case "labels":
       return (await import("./labels.ts")).labels(
         { ...options, outputFile: values.output ?? "labels.pdf" },
-        { only: values.only, family: values.family, size: values.size, lot: values.lot, copies },
+        {
+          only: values.only,
+          family: values.family,
+          size: values.size,
+          lot: values.lot,
+          copies: values.filled === true ? "filled" : copies,
+        },
       );
     case "pictures":
       return (await import("./pictures.ts")).pictures(

@@ -20,8 +20,8 @@ import { counted, say, seconds } from "./told.ts";
 export interface LabelOptions extends Pick<CardOptions, "only" | "family" | "size"> {
   /** Number or file name of the lot that is filled; without it of each colour the one on sale. */
   readonly lot: string | undefined;
-  /** How many of each. */
-  readonly copies: number;
+  /** How many of each, or one for each tube that the lot filled. */
+  readonly copies: number | "filled";
 }
 
 /** Print labels to stick on tubes and jars, at real size, into one PDF. */
@@ -57,8 +57,11 @@ export async function labels(
     for (const refusal of refusals) process.stderr.write(`${refusal}\n`);
     const copied = runs.map(({ size, labels: laid }) => ({
       size,
-      labels: laid.flatMap((label) => Array.from({ length: wanted.copies }, () => label)),
+      labels: laid.flatMap((label) =>
+        Array.from({ length: copiesOf(size, wanted.copies, lot) }, () => label),
+      ),
     }));
+    if (wanted.copies === "filled" && lot !== undefined) sayOfFilled(lot, sizes);
     const count = copied.reduce((sum, run) => sum + run.labels.length, 0);
     if (count === 0) {
       say(`no labels to print, ${seconds(started)}: nothing was written`);
@@ -99,6 +102,30 @@ function chosenLot(wanted: string, { lots }: Records): Lot {
 function onlyOf({ record: { number, colour } }: Lot, only: string | undefined): string {
   if (only === undefined || only.trim() === colour) return colour;
   throw new OutputFault(`The lot ${number} is one of ${colour}, and --only asks for ${only}`);
+}
+
+/** How many labels of a size: what was asked for, or as many as the lot filled. */
+function copiesOf(
+  { ml }: PackageSize,
+  copies: LabelOptions["copies"],
+  lot: Lot | undefined,
+): number {
+  return copies === "filled" ? filledOf(ml, lot) : copies;
+}
+
+function filledOf(ml: number, lot: Lot | undefined): number {
+  return (lot?.record.tubes ?? [])
+    .filter((tube) => tube.ml === ml)
+    .reduce((sum, { count }) => sum + count, 0);
+}
+
+/** What a lot filled and these labels are not for. */
+function sayOfFilled({ record: { number, tubes = [] } }: Lot, sizes: readonly PackageSize[]): void {
+  if (tubes.every(({ count }) => count === 0))
+    say(`the record of lot ${number} gives no tubes: a list of { ml, count } says how many`);
+  for (const { ml, count } of tubes)
+    if (count > 0 && !sizes.some((size) => size.ml === ml))
+      say(`${counted(count, "tube")} of ${ml} ml of lot ${number} have no label here`);
 }
 
 /** How the lot stands that the labels are for: they are printed whatever it is, with a warning of one that nothing speaks for. */

@@ -51,6 +51,10 @@ export const OPTIONS = {
     "of labels: the lot that is filled (default: of each colour the newest that agrees with its standard)",
   ),
   copies: text("N", ["labels"], "of labels: so many of each (default: 1)"),
+  filled: flag(
+    ["labels"],
+    "of labels with --lot: one for each tube that the lot filled, size by size",
+  ),
   scale: text("SCALE", ["read"], "of read: factor or percent, where the file leaves it open"),
   paper: text("NAME", ["cards"], "of cards: A4 or Letter"),
   since: text(

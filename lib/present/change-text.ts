@@ -65,8 +65,11 @@ function figureText(
   const text = words.pages.changes;
   const word = FIGURE_TABLE.find(({ pattern }) => pattern === figure)?.word;
   const what = word === undefined ? figure : words.figures[word];
-  if (now === undefined) return text.figureWent(what, before ?? "");
-  return before === undefined ? text.figureCame(what, now) : text.figure(what, before, now);
+  // A difference has no unit: what it is a difference of, its sign says.
+  const sign = word === "deltaEab" ? "\u0394E*ab " : "";
+  const [old, own] = [before, now].map((one) => one && `${sign}${one}`);
+  if (own === undefined) return text.figureWent(what, old ?? "");
+  return old === undefined ? text.figureCame(what, own) : text.figure(what, old, own);
 }
 
 function saidText(

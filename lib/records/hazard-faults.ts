@@ -4,6 +4,7 @@ import { formulaIdentifierFaults, statedLabelFaults } from "../hazard/label/stat
 import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import { metalRow, type Metal, type MetalTables } from "../hazard/studio/metal-content.ts";
 import { heatedMetals } from "../hazard/studio/bench-test.ts";
+import { SHARE_ROUNDING } from "../hazard/classify/composition.ts";
 import type { PigmentIdentity } from "../hazard/classify/substance.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { amountEnds } from "./amount-ends.ts";
@@ -46,7 +47,7 @@ function* substanceFaults(
   for (const [i, one] of components.entries())
     yield* classified(one, yaml, ["components", i], tables);
   const shares = components.map(({ massFraction }) => amountEnds(massFraction, [])[0]?.value ?? 0);
-  yield* wholeFaults(yaml, "components", shares, 1);
+  yield* wholeFaults(yaml, "components", shares, 1, SHARE_ROUNDING * shares.length);
   yield* wholeFaults(
     yaml,
     "metals",
@@ -162,10 +163,21 @@ function* wholeFaults(
   list: "components" | "metals",
   shares: readonly number[],
   whole: number,
+  rounded = 0,
 ): Faults {
   const total = shares.reduce((sum, share) => sum + share, 0);
   if (!(total > whole * (1 + ROUNDING))) return;
   const printed = String(Number(total.toPrecision(6)));
+  if (total <= whole * (1 + ROUNDING) + rounded) {
+    yield faultAt(yaml.place([list]), {
+      severity: "note",
+      rule: "records/rounded-shares",
+      message: `The ${list} add up to ${printed}, which is ${whole} as far as they are rounded; limits are held against each as it stands`,
+      actual: printed,
+      expected: String(whole),
+    });
+    return;
+  }
   yield told(
     {
       path: [list],

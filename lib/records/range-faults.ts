@@ -25,6 +25,7 @@ export function* rangeFaults(
   yield* nameFaults(files);
   yield* sizeFaults(colours);
   yield* priceReachFaults(colours, files);
+  yield* pastPrices(colours, files);
   yield* referenceFaults(files);
   yield* whiteFaults(colours, whites);
 }
@@ -42,6 +43,26 @@ function* nameFaults({ colours }: ParsedFiles): Faults {
         actual: record.name,
         expected: "a name of its own for each colour",
       });
+  }
+}
+
+/** A line of the price list for a colour that is made no more: most likely forgotten there. */
+function* pastPrices(
+  colours: readonly Colour[],
+  { colours: written, prices }: ParsedFiles,
+): Faults {
+  for (const { slug, sizes } of colours) {
+    const day = written.get(slug)?.record.discontinued;
+    if (day === undefined) continue;
+    for (const { ml, place } of sizes)
+      if (place("price").file === prices?.file)
+        yield faultAt(place("price"), {
+          severity: "note",
+          rule: "records/past-price",
+          message: `${slug} has a price for ${ml} ml, and is made no more since ${day}: while stock lasts it is sold at that, after that the line can go`,
+          actual: slug,
+          expected: "a colour that is made",
+        });
   }
 }
 

@@ -76,4 +76,11 @@ export const FORMULATION_SOURCES = {
     standing: "read",
     note: "Article 3 and recital 8 were read, Article 2(b) is recalled. Germany has had the litre alone since 28 May 2022 (Preisangabenverordnung, § 5(1), read).",
   },
+  "packed-quantity-76-211-eec": {
+    short: "Directive 76/211/EEC",
+    citation:
+      "Directive 76/211/EEC on the making-up by weight or by volume of certain prepackaged products, Annex I, 1, 2.4 and 2.5: contents no less than nominal on the mean, tolerable negative errors by nominal contents of 5 g or ml to 10 kg or l, no package short by more than twice that.",
+    standing: "derived",
+    note: "The table and its rounding were read alike in two laws that carry it over, of Germany (Fertigpackungsverordnung, § 9(1), (3) and (4)) and of Austria (Fertigpackungsverordnung 1993, § 9(1) and § 10(2)); the directive itself was not at hand. Germany lets 2 in 100 be short by more than the tolerable error; elsewhere a sampling test decides.",
+  },
 } as const satisfies Bibliography;

@@ -1,5 +1,8 @@
 const FORMATS = new Map<string, Intl.NumberFormat>();
 
+/** Printed by its sign alone in every language: French writes sterling "£GB" where it might be another pound, and no other is sold in here. */
+const BY_SIGN: ReadonlySet<string> = new Set(["GBP"]);
+
 /**
  * How a language writes an amount of money. One is made of each: making it takes far longer than writing an amount.
  * @param locale as BCP 47 writes it.
@@ -9,7 +12,12 @@ const FORMATS = new Map<string, Intl.NumberFormat>();
 export function moneyFormat(locale: string, currency: string): Intl.NumberFormat {
   const name = `${locale} ${currency}`;
   const format =
-    FORMATS.get(name) ?? new Intl.NumberFormat(locale, { style: "currency", currency });
+    FORMATS.get(name) ??
+    new Intl.NumberFormat(locale, {
+      style: "currency",
+      currency,
+      currencyDisplay: BY_SIGN.has(currency) ? "narrowSymbol" : "symbol",
+    });
   FORMATS.set(name, format);
   return format;
 }

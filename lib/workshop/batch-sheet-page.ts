@@ -9,12 +9,14 @@ import { pageOfSheet } from "../pages/page-of-sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
 import { type Interval, type Quantity, ends, midpoint } from "../quantities/interval.ts";
+import { packedRemarks } from "./packed-remarks.ts";
 import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot } from "../records/records.ts";
 import type { Words } from "../words/words.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
 
 import { lotAddress } from "./lot-words.ts";
+import { oilOfDeliveries } from "./supplier-lots.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** Without one in workshop.yaml [g]. Our own choice: kitchen scales and laboratory balances have it or finer. */
@@ -105,7 +107,12 @@ export function batchSheetPage(
   const { words, records } = context;
   const { batchSheet: text } = words.pages.lots;
   const { sheet } = worded;
-  const matter = planMatter(worded, context);
+  const usual = planMatter(worded, context);
+  const ownOil = lot && oilOfDeliveries(lot, sheet, records);
+  const matter =
+    usual === undefined || ownOil === undefined
+      ? usual
+      : { ...usual, recipe: { ...usual.recipe, holdBack: ownOil.held.fraction } };
   const page = pageOfSheet(worded, context, place);
   const head = {
     kind: "batch-sheet" as const,
@@ -147,7 +154,20 @@ export function batchSheetPage(
             ),
       remarks: [
         ...ofTubes(page),
-        ...[...sheet.oil.contradictions, ...(sheet.batch?.reasons ?? [])]
+        ...(ownOil?.rubbedOut ?? []).map(({ pigment, number, oilAbsorptionGPer100g }) =>
+          text.rubbedOut(
+            sheet.pigments.find(({ slug }) => slug === pigment)?.name ?? pigment,
+            number,
+            words.numbers.plain(oilAbsorptionGPer100g),
+          ),
+        ),
+        ...(ownOil === undefined
+          ? [...sheet.oil.contradictions, ...(sheet.batch?.reasons ?? [])]
+          : [
+              ...(ownOil.contradiction === undefined ? [] : [ownOil.contradiction]),
+              ownOil.held.reason,
+            ]
+        )
           .filter(({ rule }) => TOO_LITTLE_OIL.has(rule))
           .map((one) => statementText(one, words)),
         lossText,
@@ -156,6 +176,7 @@ export function batchSheetPage(
           .map(({ ml, reallyMl }) =>
             text.fill(words.numbers.plain(ml), words.numbers.decimal(reallyMl, 1)),
           ),
+        ...packedRemarks(worded, context, places, lot),
         text.step(String(matter.stepG)),
       ],
       orderHeading: text.order.heading,

@@ -4,11 +4,14 @@ import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import type { Correction } from "../lots/correction.ts";
 import type { DifferenceParts } from "../lots/difference-parts.ts";
+import { takenVolumeMl } from "../formulation/container-fill.ts";
+import { packedMasses } from "../formulation/packed-quantity.ts";
 import { isWhollyCompared } from "../lots/lot-against-standard.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { Interval } from "../quantities/interval.ts";
+import { isPackedSize, tareOf } from "./packed-remarks.ts";
 import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot, Reading, TintReading } from "../records/records.ts";
 import { standardLetDowns } from "../records/standard-let-downs.ts";
@@ -19,6 +22,9 @@ import { foreignIngredients } from "./foreign-ingredients.ts";
 import { batchSheetPath, correctionAddress, lotBatchAddress, verdictWord } from "./lot-words.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
+
+/** Below this, mass and density as they are weighed do not tell volumes apart [ml]. Our own choice. */
+const WEIGHED_TO_ML = 0.05;
 
 /** One lot: its verdict, how it differs, what would bring it back, and how it was made. */
 export function lotPage(
@@ -53,6 +59,7 @@ export function lotPage(
         ]),
     ...section("batch", state === "planned" ? text.sections.planned : text.sections.batch, [
       { kind: "table", table: batchTable(lot, context) },
+      ...shortBlocks(lot, context),
     ]),
     ...section("next", text.sections.next, [
       ...text.steps[nextStep(state, judged)](number, copiesOf(lot)).map((step) => statement(step)),
@@ -325,12 +332,13 @@ function batchTable({ record }: Lot, { words, records }: PageContext): TableView
         ? undefined
         : `${words.numbers.decimal(100 * (1 - record.yieldG / weighed), 1)}\u00a0%`,
     ),
-    ...(record.tubes ?? []).flatMap(({ ml, count, massG }): [string, string][] => [
+    ...(record.tubes ?? []).flatMap(({ ml, count, massG, tareG }): [string, string][] => [
       [text.rows.tubes(String(ml)), String(count)],
       ...optionalRow(
         text.rows.tubeMass(String(ml)),
         massG === undefined ? undefined : grams(massG),
       ),
+      ...packedRows(ml, tareG ?? tareOf(ml, records), record.densityGPerCm3, { words }),
     ]),
     ...optionalRow(text.rows.passes, record.passes?.toString()),
     ...optionalRow(
@@ -353,4 +361,44 @@ function batchTable({ record }: Lot, { words, records }: PageContext): TableView
     columns: [{ head: text.batchColumns.what }, { head: text.batchColumns.amount, numeric: true }],
     rows: rows.map(([name, value]) => [{ text: name }, { text: value }]),
   };
+}
+
+/** What one tube must hold on the mean, and what all but few hold; the same with the tube. */
+function packedRows(
+  ml: number,
+  tareG: number | undefined,
+  densityGPerCm3: number | undefined,
+  { words }: Pick<PageContext, "words">,
+): [string, string][] {
+  if (densityGPerCm3 === undefined || !isPackedSize(ml)) return [];
+  const { rows: text } = words.pages.lots.lot;
+  const { meanG, fewBelowG } = packedMasses(ml, densityGPerCm3);
+  const grams = (massG: number): string =>
+    `${words.numbers.decimal(Math.ceil(10 * massG - 1e-6) / 10, 1)}\u00a0g`;
+  const both = (more: number): string => `${grams(meanG + more)}; ${grams(fewBelowG + more)}`;
+  const size = words.numbers.plain(ml);
+  return [
+    [text.packed(size), both(0)],
+    ...(tareG === undefined ? [] : [[text.packedGross(size), both(tareG)] as [string, string]]),
+  ];
+}
+
+/** Of each size whose tubes hold less on the mean than stands on them. */
+function shortBlocks({ record }: Lot, { words }: PageContext): Block[] {
+  const { densityGPerCm3, tubes = [] } = record;
+  if (densityGPerCm3 === undefined) return [];
+  return tubes.flatMap(({ ml, massG }) => {
+    if (massG === undefined || !isPackedSize(ml)) return [];
+    const foundMl = takenVolumeMl(massG, densityGPerCm3);
+    return foundMl >= ml - WEIGHED_TO_ML
+      ? []
+      : [
+          statement(
+            words.pages.lots.lot.rows.packedShort(
+              words.numbers.decimal(foundMl, 1),
+              words.numbers.plain(ml),
+            ),
+          ),
+        ];
+  });
 }

@@ -135,6 +135,12 @@ const BROKEN: readonly (readonly [kind: string, key: string, claim: string, told
     `error No sheet has a figure soot-black.oil.oilIndxGPer100g; nearest: soot-black.${OIL} claims/unknown-figure`,
   ],
   [
+    "several figures under one path",
+    "figure",
+    "{ figure: soot-black.oil, below: 5 }",
+    `error No sheet has a figure soot-black.oil; it holds soot-black.oil.oilAbsorptionGPer100g, soot-black.${OIL}, `,
+  ],
+  [
     "figure that this sheet does not have",
     "figure",
     "{ figure: soot-black.tints.chalk.atL.50.b, below: 5 }",
@@ -181,6 +187,12 @@ const BROKEN: readonly (readonly [kind: string, key: string, claim: string, told
     "fact",
     "{ fact: bare-black.pigment, count: 1 }",
     "error No sheet has a figure bare-black.pigment; nearest: pigments claims/unknown-figure",
+  ],
+  [
+    "several facts under one path",
+    "fact",
+    "{ fact: bare-black.cautions, is: none }",
+    "error No sheet has a figure bare-black.cautions; it holds cautions.",
   ],
 ];
 

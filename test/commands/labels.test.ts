@@ -54,11 +54,39 @@ describe("labels of a workshop", () => {
       "--only can't be lamp-blak: it takes lamp-black; nearest: lamp-black\n",
     ],
     [["--copies", "0"], "--copies can't be 0: it takes 1 to 500\n"],
+    [["--filled"], "--filled needs --lot: it takes as many labels as that lot filled tubes\n"],
+    [
+      ["--filled", "--lot", "LB-1", "--copies", "2"],
+      "--filled says how many of each, and so does --copies: give one of them\n",
+    ],
     [["--paper", "A4"], "labels has no --paper: it belongs to cards\n"],
   ])("%j is refused in one line", async (options, complaint) => {
     const { code, complaints } = await run(...options, "--output", "none.pdf");
     expect([code, complaints]).toEqual([1, complaint]);
     expect(existsSync(join(home, "none.pdf"))).toBe(false);
+  });
+
+  test("are as many as a lot filled tubes, size by size", async () => {
+    const { home: filled } = contentFolder({
+      ...SMALLEST_WORKSHOP,
+      "workshop.yaml": WORKSHOP,
+      "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 6\nhazards: []\n",
+      "vehicles/linseed-oil.yaml": "name: Linseed oil\nkind: oil\noil: linseed\nhazards: []\n",
+      "prices.csv": "colour,ml,price\nlamp-black,40 ml,8\nlamp-black,120 ml,20\n",
+      "lots/lb-1.yaml":
+        "number: LB-1\ncolour: lamp-black\ndate: 2026-04-01\npigments: [{ pigment: lamp-black, massG: 100 }]\ntubes: [{ ml: 40, count: 5 }, { ml: 120, count: 2 }, { ml: 15, count: 3 }]\n",
+    });
+    const { code, output } = await commandHere(
+      ["labels", "--lot", "LB-1", "--filled", "--output", "filled.pdf"],
+      { cwd: filled },
+    );
+    expect(code).toBe(0);
+    expect(output).toContain("3 tubes of 15 ml of lot LB-1 have no label here");
+    const { pages } = await readPdf(readFileSync(join(filled, "filled.pdf")));
+    const text = pages.map(pageText).join(" ");
+    // Five round tubes; of two jars the front alone bears contents.
+    expect(text.match(/40\s*ml/g)).toHaveLength(5);
+    expect(text.match(/120\s*ml/g)).toHaveLength(2);
   });
 
   test("bear the newest lot that agrees with its standard, or the one that is asked for", async () => {

@@ -31,6 +31,11 @@ describe("bad input", () => {
     expect(() =>
       parts(substance("a", 0.1), substance("b", 0.2), substance("c", 0.7)),
     ).not.toThrow();
+    // Shares to three digits: each may be half of the third too much.
+    expect(() =>
+      parts(substance("a", 0.334), substance("b", 0.333), substance("c", 0.334)),
+    ).not.toThrow();
+    expect(() => parts(substance("a", 0.5), substance("b", 0.502))).toThrow(/ is 1\.002;/);
   });
 
   test("an unknown code stops nothing: it is kept as stated", () => {

@@ -187,6 +187,17 @@ describe("what something is made of", () => {
       "components that are just the whole, in decimals that are not",
       "components:\n  - { name: a, massFraction: 0.1, hazards: [] }\n  - { name: b, massFraction: 0.7, hazards: [] }\n  - { name: c, massFraction: 0.2, hazards: [] }",
     ),
+    // Half of the third digit for each of three: 1.0015 at the most.
+    pigment(
+      "components that are the whole as they are rounded, which is noted",
+      "components:\n  - { name: a, massFraction: 0.334, hazards: [] }\n  - { name: b, massFraction: 0.333, hazards: [] }\n  - { name: c, massFraction: 0.334, hazards: [] }",
+      "3:3 note The components add up to 1.001, which is 1 as far as they are rounded; limits are held against each as it stands records/rounded-shares",
+    ),
+    pigment(
+      "components that are more than that",
+      "components:\n  - { name: a, massFraction: 0.334, hazards: [] }\n  - { name: b, massFraction: 0.334, hazards: [] }\n  - { name: c, massFraction: 0.334, hazards: [] }",
+      "3:3 error The components add up to 1.002, more than 1 records/hazard",
+    ),
     pigment(
       "ranges that can be the whole",
       "components:\n  - { name: a, massFraction: { value: [0.5, 0.7] }, hazards: [] }\n  - { name: b, massFraction: { value: [0.3, 0.6] }, hazards: [] }",

@@ -32,6 +32,20 @@ describe("a price list", () => {
 
   checkTold([
     {
+      what: "a price of a colour that is made no more, as a note",
+      files: {
+        ...CURRENCY,
+        "prices.csv": "colour,ml,price\nlamp-black,40,8\n",
+        "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+          "\n---\nNotes",
+          "\ndiscontinued: 2026-03-01\n---\nNotes",
+        ),
+      },
+      told: [
+        `${LINE}:2:15 note lamp-black has a price for 40 ml, and is made no more since 2026-03-01: while stock lasts it is sold at that, after that the line can go records/past-price`,
+      ],
+    },
+    {
       what: "a colour that there is not, with the nearest",
       files: { ...CURRENCY, "prices.csv": "colour,ml,price\nlamp-blak,40 ml,8\n" },
       told: [

@@ -60,7 +60,7 @@ const RECORDS: RecordTexts = {
   ...SMALLEST_WORKSHOP,
   "workshop.yaml": "name: Test Workshop\ncurrency: GBP\nvehicle: linseed-oil\n",
   "pigments/lamp-black.yaml":
-    "name: Lamp black\nsupplier: Quillfeather Merchants\npricePerKg: 7391.37\ndensityGPerCm3: 1.8\n",
+    "name: Lamp black\nsupplier: Quillfeather Merchants\npricePerKg: 7391.37\ndensityGPerCm3: 1.8\nsupplierLots: [{ number: Ferrowhistle 77-Q, oilAbsorptionGPer100g: 87.319, date: 2025-11-13 }]\n",
   "vehicles/linseed-oil.yaml":
     "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: 0.931\npricePerKg: 6143.29\n",
   "vehicles/drier.yaml": "name: Drier\nkind: drier\nmetals: [{ metal: zinc, percent: 8 }]\n",
@@ -74,7 +74,7 @@ finenessOfGrindUm: 23.71
 densityGPerCm3: 1.2713
 retainedSample: Shelfmark 88-Z
 yieldG: 9876.13
-tubes: [{ ml: 37, count: 7163, massG: 1.3759 }]
+tubes: [{ ml: 37, count: 7163, massG: 1.3759, tareG: 2.7193 }]
 masstone: { reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }
 note: Thistledown settled in the hopper.
 `,

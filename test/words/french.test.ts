@@ -36,6 +36,13 @@ describe("hazard words beside those", () => {
     },
   );
 
+  test("children are kept away from what is meant, with its article", () => {
+    const line = (pigments?: readonly string[]): string =>
+      plain(FRENCH.rulings["children-keep-away"]?.(pigments === undefined ? {} : { pigments }));
+    expect(line()).toBe(plain("Tenir les enfants à l\u2019écart de la peinture."));
+    expect(line(["Ocre jaune"])).toMatch(/écart d.ocre jaune\.$/i);
+  });
+
   test("a share of unknown toxicity is said as the regulation says it", () => {
     const line = plain(
       FRENCH.rulings["unknown-acute-toxicity"]?.({

@@ -14,12 +14,17 @@ additions: [{ vehicle: cobalt-zirconium-drier, massG: 6.5 }]
 dispersion: mulled
 `;
 
-function sheetOfLot(texts: Readonly<Record<string, string>>): BatchSheetView["sheet"] {
-  const records = soundRecords({ ...texts, "lots/lb-2611.yaml": LOT });
-  const { pages } = siteOf(records, "2026-05-18").workshop({
-    isPrinted: false,
-    printedCards: undefined,
-  });
+function workshopPages(texts: Readonly<Record<string, string>>, lot = LOT) {
+  const records = soundRecords({ ...texts, "lots/lb-2611.yaml": lot });
+  return siteOf(records, "2026-05-18").workshop({ isPrinted: false, printedCards: undefined })
+    .pages;
+}
+
+function sheetOfLot(
+  texts: Readonly<Record<string, string>>,
+  lot?: string,
+): BatchSheetView["sheet"] {
+  const pages = workshopPages(texts, lot);
   const view = pages.find(({ path }) => path === "lots/lb-2611/batch/index.html")?.view;
   return view?.kind === "batch-sheet" ? view.sheet : undefined;
 }
@@ -61,5 +66,88 @@ describe("the batch sheet of a planned lot", () => {
     expect(held).toBeGreaterThan(0);
     expect(held).toBeLessThan(first);
     expect(sheet?.reckoner).toBeUndefined();
+  });
+});
+
+/** Source: packed-quantity-76-211-eec. 40 ml may be short by 3.6 ml in few tubes, by 7.2 in none. */
+describe("what filled tubes have to weigh", () => {
+  const sized = (): Record<string, string> => ({
+    ...fourColourWorkshop(),
+    "prices.csv": "colour,ml,price\nlamp-black,40,9\n",
+  });
+  const told = (lot: string): string[] =>
+    (sheetOfLot(sized(), lot)?.remarks ?? []).filter((line) =>
+      /of paint or more|empty tube|density of the lot/.test(line),
+    );
+
+  test("goes by the density of the lot, and the tube comes on top", () => {
+    expect(told(`${LOT}densityGPerCm3: 1.5\n`)).toEqual([
+      "A tube of 40 ml takes 60.0 g of paint or more on the mean, at a density of 1.500 g/cm\u00b3 or less; few of a lot (2 in 100 by German law) may hold less than 54.6 g, and none less than 49.2 g (Directive 76/211/EEC).",
+      "The empty tube with its cap comes on top: weigh one, and write it down as tareG.",
+    ]);
+  });
+
+  test("is told as the balance shows it where an empty tube was weighed", () => {
+    const lot = `${LOT}densityGPerCm3: 1.5\ntubes: [{ ml: 40, count: 0, tareG: 6.2 }]\n`;
+    expect(told(lot)).toContain(
+      "On the balance, with an empty tube of 40 ml of 6.2 g: 66.2 g, 60.8 g and 55.4 g.",
+    );
+    expect(told(lot).join(" ")).not.toContain("tareG");
+  });
+
+  test("goes by the densest that the paint may come out as where the lot was not weighed", () => {
+    const lines = told(LOT);
+    expect(lines.at(-1)).toBe("Weigh the density of the lot first: the masses go with it.");
+  });
+
+  test("is on the lot's own page, with what falls short of it on the mean", () => {
+    const lot = LOT.replace("planned: true\n", "");
+    const page = (massG: number) =>
+      JSON.stringify(
+        workshopPages(
+          sized(),
+          `${lot}densityGPerCm3: 1.5\ntubes: [{ ml: 40, count: 9, massG: ${massG}, tareG: 6.2 }]\n`,
+        ).find(({ path }) => path === "lots/lb-2611/index.html")?.view,
+      );
+    expect(page(60)).toContain("60.0\u00a0g; 54.6\u00a0g");
+    expect(page(60)).toContain("66.2\u00a0g; 60.8\u00a0g");
+    expect(page(60)).not.toContain("they may not be sold as such");
+    // 58.5 / 1.5
+    expect(page(58.5)).toContain("On the mean they hold 39.0 ml, and 40 ml stands on them");
+  });
+});
+
+/** Source: Van Loo's blends, which take oil by mass of each part; the customary share is kept back down to the rub-out. */
+describe("a delivery that was rubbed out by itself", () => {
+  const delivered = (figure: number, lot = LOT) => {
+    const texts = fourColourWorkshop();
+    const pigment = "pigments/lamp-black.yaml";
+    return sheetOfLot(
+      {
+        ...texts,
+        [pigment]: `${texts[pigment] ?? ""}\nsupplierLots: [{ number: D-7, oilAbsorptionGPer100g: ${figure} }]\n`,
+      },
+      lot,
+    );
+  };
+  const named = LOT.replace("massG: 400 }", "massG: 400, supplierLot: D-7 }");
+  const heldG = (sheet: BatchSheetView["sheet"]): number =>
+    Number(sheet?.rows.find(({ figure }) => figure === "oilHeldBackG")?.planned);
+  const takesAll: unknown = expect.stringMatching(/^Hold no oil back: the rub-out figure/);
+
+  test("is what the batch sheet of a lot of it goes by", () => {
+    const sheet = delivered(120, named);
+    expect(heldG(sheet)).toBe(0);
+    expect(sheet?.remarks).toContainEqual(takesAll);
+    expect(sheet?.remarks[0]).toBe(
+      "Lamp black, delivery D-7: rub-out 120 g/100 g, by which the oil held back goes here.",
+    );
+  });
+
+  test("is nothing to a lot that does not name it", () => {
+    const sheet = delivered(120);
+    expect(heldG(sheet)).toBe(heldG(sheetOfLot(fourColourWorkshop())));
+    expect(heldG(sheet)).toBeGreaterThan(0);
+    expect(sheet?.remarks).not.toContainEqual(takesAll);
   });
 });

@@ -86,10 +86,13 @@ export interface MixtureParts {
   readonly unaccounted: number;
 }
 
+/** What each share that is stated to three digits may add to a total by its rounding [1]. */
+export const SHARE_ROUNDING = 0.0005;
+
 /**
  * The parts of a mixture, checked.
  *
- * @throws RangeError for a fraction outside 0-1, a total over 1, a package or an
+ * @throws RangeError for a fraction outside 0-1, a total over 1 by more than shares are rounded, a package or an
  *   estimate that is not positive, a limit on a metal whose share is not known,
  *   and for everything that {@link classification} refuses.
  */
@@ -102,7 +105,8 @@ export function mixtureParts(mixture: Composition): MixtureParts {
   const total = (end: 0 | 1): number =>
     merged.reduce((sum, ingredient) => sum + ends(ingredient.massFraction)[end], 0);
   const least = total(0);
-  if (!(least <= 1 + 1e-9)) throw domainError("total of mass fractions", least, "total <= 1");
+  if (!(least <= 1 + SHARE_ROUNDING * merged.length + 1e-9))
+    throw domainError("total of mass fractions", least, "total <= 1");
   const parts = merged.map(partOf);
   const at = (end: 0 | 1): Part[] =>
     parts.map((part) => ({ ...part, massFraction: Math.min(1, ends(part.stated)[end]) }));

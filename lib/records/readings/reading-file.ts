@@ -31,6 +31,11 @@ const NAMED_AS: Readonly<Record<ReadingFormat, string>> = {
   CxF3: ".cxf or .xml",
 };
 
+/** Controls that text may have: tab, line ends, form feed, what ends a file or begins an escape. A NUL is told of as another encoding. */
+const TEXT_CONTROLS = "\0\t\n\v\f\r\u001A\u001B";
+/** So many characters tell text from what is none. */
+const LOOKED_THROUGH = 4096;
+
 export interface ParsedReadingFile {
   /** Absent as soon as there is an error. */
   readonly reading?: ReadingFile;
@@ -53,12 +58,27 @@ export function parseReadingFile(
 ): ParsedReadingFile {
   const faults = faultList(file);
   const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
+  if (holdsNoText(body.slice(0, LOOKED_THROUGH))) {
+    faults.add({
+      rule: "encoding",
+      at: { line: 1, column: 1 },
+      message: "The file holds bytes that no text has, as a picture or a program's own format does",
+      actual: "bytes that are no text",
+      expected: "readings as text",
+      hint: "export them from the instrument as CSV, CGATS.17 or CxF3",
+    });
+    return { diagnostics: faults.diagnostics };
+  }
   const format = asFormat ?? checkedFormat(file, body, faults);
   const reading = format && READERS[format](body, textSpots(body), faults);
   return {
     ...(reading && faults.errorCount() === 0 ? { reading } : {}),
     diagnostics: faults.diagnostics,
   };
+}
+
+function holdsNoText(text: string): boolean {
+  return text.split("").some((unit) => unit < " " && !TEXT_CONTROLS.includes(unit));
 }
 
 function checkedFormat(file: string, text: string, faults: FaultList): ReadingFormat | undefined {

@@ -56,6 +56,9 @@ export const lotSchema = z.strictObject({
         ml: within("ml"),
         count: privateKey(z.number().int().min(0).max(1e6)),
         massG: privateKey(within("massG")).optional().describe("of what one holds, mean"),
+        tareG: privateKey(within("massG"))
+          .optional()
+          .describe("of an empty one with its cap: what a filled one must weigh is told with it"),
       }),
     )
     .max(20)

@@ -91,6 +91,19 @@ export const pigmentSchema = z.strictObject({
   ...hazardRecord,
   safetyDataSheet: webAddress.optional(),
   supplier: privateKey(text).optional().describe("kept in the records, not published"),
+  supplierLots: z
+    .array(
+      z.strictObject({
+        number: privateKey(text).describe("as supplierLot of a lot names it"),
+        oilAbsorptionGPer100g: privateKey(within("oilAbsorptionGPer100g")).describe(
+          "of this lot alone: batch sheets of lots that it goes into go by it",
+        ),
+        date: privateKey(isoDate).optional(),
+      }),
+    )
+    .max(100)
+    .optional()
+    .describe("deliveries that were rubbed out by themselves"),
   photographs,
   date: isoDate.optional(),
   note: longText.optional(),

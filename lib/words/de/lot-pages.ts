@@ -116,6 +116,10 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       yield: "Ausbeute",
       loss: "Verlust",
       tubes: (ml: string) => `Tuben zu ${ml} ml`,
+      packed: (ml: string) => `In einer zu ${ml} ml müssen sein, im Mittel und wenige darunter`,
+      packedGross: (ml: string) => `Dasselbe mit der leeren Tube zu ${ml} ml`,
+      packedShort: (found: string, ml: string) =>
+        `Im Mittel enthalten sie ${found} ml, und ${ml} ml stehen darauf: So dürfen sie nicht verkauft werden (Richtlinie 76/211/EWG).`,
       tubeMass: (ml: string) => `In einer zu ${ml} ml`,
       fineness: "Mahlfeinheit",
       density: "Dichte der Farbe",
@@ -255,6 +259,14 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     },
     fill: (ml: string, really: string) =>
       `Eine Tube zu ${ml} ml nimmt ${really} ml auf, wie zuvor gefüllt.`,
+    packed: (ml: string, mean: string, few: string, none: string, density: string) =>
+      `In eine Tube zu ${ml} ml gehören im Mittel mindestens ${mean} g Farbe, bei einer Dichte von höchstens ${density} g/cm\u00b3; wenige einer Charge (nach deutschem Recht 2 von 100) dürfen weniger als ${few} g enthalten, keine weniger als ${none} g (Richtlinie 76/211/EWG).`,
+    gross: (ml: string, mean: string, few: string, none: string, tare: string) =>
+      `Auf der Waage, mit der leeren Tube zu ${ml} ml von ${tare} g: ${mean} g, ${few} g und ${none} g.`,
+    tareless: "Die leere Tube mit Kappe kommt hinzu: eine wiegen und als tareG eintragen.",
+    densityFirst: "Zuerst die Dichte der Charge wiegen: Die Massen richten sich nach ihr.",
+    rubbedOut: (pigment: string, number: string, figure: string) =>
+      `${pigment}, Lieferung ${number}: Ölzahl ${figure} g/100 g, nach der sich hier das zurückgehaltene Öl richtet.`,
     step: (grams: string) => `Gewichte auf ${grams} g, die Teilung der Waage.`,
     order: {
       heading: "Arbeitsfolge",

@@ -111,6 +111,10 @@ export const LOT_PAGES = {
       yield: "Yield",
       loss: "Lost",
       tubes: (ml: string) => `Tubes of ${ml} ml`,
+      packed: (ml: string) => `One of ${ml} ml must hold, on the mean and few less than`,
+      packedGross: (ml: string) => `The same with the empty tube of ${ml} ml`,
+      packedShort: (found: string, ml: string) =>
+        `On the mean they hold ${found} ml, and ${ml} ml stands on them: they may not be sold as such (Directive 76/211/EEC).`,
       tubeMass: (ml: string) => `In one of ${ml} ml`,
       fineness: "Fineness of grind",
       density: "Density of the paint",
@@ -242,6 +246,14 @@ export const LOT_PAGES = {
     },
     fill: (ml: string, really: string) =>
       `A tube of ${ml} ml takes ${really} ml, as it was filled before.`,
+    packed: (ml: string, mean: string, few: string, none: string, density: string) =>
+      `A tube of ${ml} ml takes ${mean} g of paint or more on the mean, at a density of ${density} g/cm\u00b3 or less; few of a lot (2 in 100 by German law) may hold less than ${few} g, and none less than ${none} g (Directive 76/211/EEC).`,
+    gross: (ml: string, mean: string, few: string, none: string, tare: string) =>
+      `On the balance, with an empty tube of ${ml} ml of ${tare} g: ${mean} g, ${few} g and ${none} g.`,
+    tareless: "The empty tube with its cap comes on top: weigh one, and write it down as tareG.",
+    densityFirst: "Weigh the density of the lot first: the masses go with it.",
+    rubbedOut: (pigment: string, number: string, figure: string) =>
+      `${pigment}, delivery ${number}: rub-out ${figure} g/100 g, by which the oil held back goes here.`,
     step: (grams: string) => `Weights to ${grams} g, the step of the balance.`,
     order: {
       heading: "Order of work",

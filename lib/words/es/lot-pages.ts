@@ -111,6 +111,10 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       yield: "Rendimiento",
       loss: "Perdido",
       tubes: (ml) => `Tubos de ${ml} ml`,
+      packed: (ml) => `Uno de ${ml} ml debe contener, de media y pocos menos de`,
+      packedGross: (ml) => `Lo mismo con el tubo vacío de ${ml} ml`,
+      packedShort: (found, ml) =>
+        `Contienen de media ${found} ml, y en ellos se leen ${ml} ml: no pueden venderse así (Directiva 76/211/CEE).`,
       tubeMass: (ml) => `En uno de ${ml} ml`,
       fineness: "Finura de molienda",
       density: "Densidad de la pintura",
@@ -246,6 +250,14 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
         `Pérdida de ${from} a ${to}\u00a0%, como es costumbre: no hay ningún lote suyo registrado.`,
     },
     fill: (ml, really) => `Un tubo de ${ml} ml toma ${really} ml, como se llenó hasta ahora.`,
+    packed: (ml, mean, few, none, density) =>
+      `Un tubo de ${ml} ml recibe de media al menos ${mean} g de pintura, con una densidad de ${density} g/cm\u00b3 como mucho; pocos de un lote (2 de cada 100 según la ley alemana) pueden contener menos de ${few} g, y ninguno menos de ${none} g (Directiva 76/211/CEE).`,
+    gross: (ml, mean, few, none, tare) =>
+      `En la balanza, con un tubo vacío de ${ml} ml de ${tare} g: ${mean} g, ${few} g y ${none} g.`,
+    tareless: "El tubo vacío con su tapón va aparte: pese uno y anótelo como tareG.",
+    densityFirst: "Pese antes la densidad del lote: las masas dependen de ella.",
+    rubbedOut: (pigment, number, figure) =>
+      `${pigment}, entrega ${number}: absorción ${figure} g/100 g, según la cual se reserva aquí el aceite.`,
     step: (grams) => `Pesos a ${grams} g, el paso de la balanza.`,
     order: {
       heading: "Orden del trabajo",

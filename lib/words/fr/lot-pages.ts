@@ -109,6 +109,10 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       yield: "Rendement",
       loss: "Perdu",
       tubes: (ml) => `Tubes de ${ml} ml`,
+      packed: (ml) => `Un de ${ml} ml doit contenir, en moyenne et peu en dessous`,
+      packedGross: (ml) => `De même avec le tube vide de ${ml} ml`,
+      packedShort: (found, ml) =>
+        `Ils contiennent en moyenne ${found} ml, et ${ml} ml y sont inscrits\u202f: ils ne peuvent être vendus ainsi (directive 76/211/CEE).`,
       tubeMass: (ml) => `Dans un tube de ${ml} ml`,
       fineness: "Finesse de broyage",
       density: "Masse volumique de la peinture",
@@ -251,6 +255,15 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     },
     fill: (ml, really) =>
       `Un tube de ${ml} ml prend ${really} ml, comme il a été rempli jusqu’ici.`,
+    packed: (ml, mean, few, none, density) =>
+      `Un tube de ${ml} ml reçoit en moyenne au moins ${mean} g de peinture, pour une masse volumique d\u2019au plus ${density} g/cm\u00b3\u202f; peu de tubes d\u2019un lot (2 sur 100 selon le droit allemand) peuvent contenir moins de ${few} g, et aucun moins de ${none} g (directive 76/211/CEE).`,
+    gross: (ml, mean, few, none, tare) =>
+      `Sur la balance, avec un tube vide de ${ml} ml de ${tare} g\u202f: ${mean} g, ${few} g et ${none} g.`,
+    tareless:
+      "Le tube vide avec son bouchon s\u2019y ajoute\u202f: en peser un, et l\u2019inscrire comme tareG.",
+    densityFirst: "Peser d\u2019abord la masse volumique du lot\u202f: les masses en dépendent.",
+    rubbedOut: (pigment, number, figure) =>
+      `${pigment}, livraison ${number}\u202f: absorption ${figure} g/100 g, d\u2019après laquelle l\u2019huile est retenue ici.`,
     step: (grams) => `Pesées à ${grams} g près, le pas de la balance.`,
     order: {
       heading: "Ordre du travail",

@@ -3,7 +3,14 @@ import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { METALS, wordOf } from "./closed-words.ts";
 import { HAZARD_EFFECTS } from "./hazard-effects.ts";
-import { listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
+import {
+  listed,
+  micrometres,
+  namesWithin,
+  of as ofName,
+  significant,
+  withUnit,
+} from "./phrases.ts";
 
 export const DUSTINESS = {
   "very dusty": "Une poudre très poussiéreuse",
@@ -63,6 +70,10 @@ export function pigments({ pigments: of }: OfPigments): string {
 /** The pigments that a caution names, or the paint when it names none. */
 export function it({ pigments: of }: OfPigments): string {
   return of === undefined ? "la peinture" : namesWithin(of);
+}
+
+export function ofIt(v: OfPigments): string {
+  return v.pigments === undefined ? "de la peinture" : ofName(it(v));
 }
 
 /** As a reader knows it. */

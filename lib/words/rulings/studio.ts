@@ -109,15 +109,14 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   "children-keep-away": {
     en: (v) => `Keep children away from ${enStudio.it(v)}.`,
     de: (v) => `Kinder fernhalten von ${deStudio.itDative(v)}.`,
-    fr: (v) => `Tenir les enfants à l’écart\u202f: ${frStudio.it(v)}.`,
-    es: (v) => `Mantener alejados a los niños: ${esStudio.it(v)}.`,
+    fr: (v) => `Tenir les enfants à l’écart ${frStudio.ofIt(v)}.`,
+    es: (v) => `Mantener a los niños alejados de ${esStudio.it(v)}.`,
   },
   "no-food-in-the-room": {
     en: (v) => `No eating, drinking or smoking in the room with ${enStudio.it(v)}.`,
     de: (v) => `Nicht essen, trinken oder rauchen im selben Raum mit ${deStudio.itDative(v)}.`,
-    fr: (v) =>
-      `Ne pas manger, boire ni fumer dans la pièce où se trouve ce produit\u202f: ${frStudio.it(v)}.`,
-    es: (v) => `No comer, beber ni fumar en la sala donde esté este producto: ${esStudio.it(v)}.`,
+    fr: (v) => `Ne pas manger, boire ni fumer dans la même pièce que ${frStudio.it(v)}.`,
+    es: (v) => `No comer, beber ni fumar en la misma sala que ${esStudio.it(v)}.`,
   },
   "no-food-no-brush-in-mouth": {
     en: () => "No food or drink beside the paint, and do not point a brush in the mouth.",

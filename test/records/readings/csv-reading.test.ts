@@ -290,6 +290,12 @@ describe("faults of a file as a whole", () => {
       told: `${file}:1:1 error A .csv holds CSV, and this one holds CxF3; name it .cxf or .xml readings/format`,
     },
     {
+      what: "a picture named .csv",
+      file,
+      text: "\u0089PNG\r\n\u001A\n\u0001\u0008",
+      told: `${file}:1:1 error The file holds bytes that no text has, as a picture or a program's own format does; export them from the instrument as CSV, CGATS.17 or CxF3 readings/encoding`,
+    },
+    {
       what: "CSV named .txt",
       file: "r/a.txt",
       text: csvText(),
