@@ -169,6 +169,8 @@ export interface FoldBlock {
 /** Label elements, in full. */
 export interface LabelBlock {
   readonly kind: "label";
+  /** Of something that goes into the paint: no page may let its warnings be taken for the paint's. */
+  readonly isOfPart?: true;
   readonly label: LabelView;
 }
 

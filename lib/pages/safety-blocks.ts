@@ -57,6 +57,7 @@ export function dryPigmentBlocks(page: SheetPage): Block[] {
   const text = words.pages.handling;
   const label = (part: HandledPart, heading: string): Block => ({
     kind: "label",
+    isOfPart: true,
     label: labelView(part, workedOut(part), { heading, nothing: text.dryNothing }, context, place),
   });
   const { dryPigment, additions } = sheet.cautions;

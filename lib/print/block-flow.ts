@@ -3,7 +3,7 @@ import type { CautionView } from "../present/handling-views.ts";
 import type { SvgNode } from "../plots/svg.ts";
 import type { PhotographView, StandingView } from "../present/views.ts";
 import { pictureHeightMm, pictureWords } from "./draw-picture.ts";
-import { labelFlow } from "./label-elements.ts";
+import { labelFlow, partLabelFlow } from "./label-elements.ts";
 import { ladderFigure } from "./ladder-figure.ts";
 import type { Flow } from "./layout-tree.ts";
 import { elementsOf, markupTree, textOf } from "./markup-tree.ts";
@@ -81,7 +81,8 @@ const LAID: Laid = {
     ),
   ],
   fold: ({ isPrinted, blocks }, style) => (isPrinted === true ? blockFlow(blocks, style) : []),
-  label: ({ label }, style) => labelFlow(label, style),
+  label: ({ label, isOfPart }, style) =>
+    isOfPart === true ? partLabelFlow(label, style) : labelFlow(label, style),
   cautions: ({ operations }, style) => [
     list(
       operations.map(({ operation, cautions }) => ({

@@ -26,22 +26,20 @@ export function labelLook({ sizePt }: Pick<PaperStyle, "sizePt">): LabelLook {
   return { sideMm: 12, sizePt: text, wordPt: text + 3 };
 }
 
-/**
- * A whole label: its elements, its class, precautions, and the same in the workshop's other languages. Wherever the label
- * goes on over, its heading is said again: warnings of a drier or of dry pigment are never to be read as the paint's.
- */
-export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
+/** That of a drier or of dry pigment: wherever it goes on over, its heading is said again, so that no warning is taken for the paint's. */
+export function partLabelFlow(label: LabelView, style: PaperStyle): Flow[] {
   return [
     {
       kind: "group",
       tag: "Sect",
       runningHead: { piece: runningHead(label.heading, style), at: "column" },
-      children: labelPieces(label, style),
+      children: labelFlow(label, style),
     },
   ];
 }
 
-function labelPieces(label: LabelView, style: PaperStyle): Flow[] {
+/** A whole label: its elements, its class, precautions, and the same in the workshop's other languages. */
+export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
   const { hazard, classification, precautionary, languages, dataSheet } = label;
   const small = { sizePt: smallPt(style) };
   const statements = (list_: readonly StatementView[], language?: string): Flow =>

@@ -147,11 +147,11 @@ describe("blocks on paper", () => {
     expect(text).toContain(solid("Never sand dry."));
   });
 
-  test("a label that goes on over says in each column whose warnings these are", async () => {
+  test("the label of a part that goes on over says in each column whose warnings these are", async () => {
     const heading = "Cobalt drier, before it is in the paint";
     const precautionary = Array.from({ length: 200 }, (_, i) => ({ text: `Precaution ${i + 1}.` }));
     const label = { heading, remarks: [], precautionaryHeading: "Precautions", precautionary };
-    const sheet = sheetPdf(withSection([{ kind: "label", label }]), PAPER_SIZES.A4);
+    const sheet = sheetPdf(withSection([{ kind: "label", isOfPart: true, label }]), PAPER_SIZES.A4);
     const { pages } = await readPdf(sheet);
     const columns = new Map<string, string[]>();
     pages.forEach((page, number) => {
