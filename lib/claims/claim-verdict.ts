@@ -228,7 +228,7 @@ function printedFact(fact: Fact): string {
 }
 
 function factFault(claim: FactClaim, fact: Fact): ClaimFault | undefined {
-  const list = Array.isArray(fact) ? (fact as readonly string[]) : undefined;
+  const list = typeof fact === "object" && fact !== null ? fact : undefined;
   const printed = printedFact(fact);
   const fault = (key: string, actual: string, expected: string): ClaimFault =>
     otherFact(claim.fact, key, actual, expected);

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { formatDiagnostic } from "../diagnostics/diagnostic.ts";
 import { printedOrder } from "../diagnostics/printed-order.ts";
+import { folderStir } from "../site/folder-stir.ts";
 import { folderState } from "../site/folder-state.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { PACKAGE_ROOT } from "../site/package-root.ts";
@@ -137,12 +138,15 @@ export function liveBuilds(
   };
 
   const changed = async (): Promise<void> => {
+    const stir = folderStir(contentDir);
     for (let looks = 0; !isEnded; looks += 1) {
       const started = performance.now();
       if (content() !== known.content) break;
       if (looks % PROGRAM_EVERY === 0 && programState() !== known.program) break;
-      await pause(Math.max(LOOK_EVERY_MS, (performance.now() - started) * LOOK_SHARE));
+      const rest = Math.max(LOOK_EVERY_MS, (performance.now() - started) * LOOK_SHARE);
+      await Promise.race([stir.next(), pause(rest)]);
     }
+    stir.end();
     const until = performance.now() + LONGEST_WAIT_MS;
     for (let before = ""; before !== content() && performance.now() < until;) {
       before = content();

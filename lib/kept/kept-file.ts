@@ -9,6 +9,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
+import type { HeldValues } from "./held-values.ts";
 import { keptSeal } from "./kept-seal.ts";
 
 /** Read at most: no file that is kept comes near it. */
@@ -19,7 +20,12 @@ const SEALED = /^\{"seal":"([0-9a-f]+)","value":/;
 const END = "}\n";
 
 /** What this user kept in a file of a folder; undefined for anything else that lies there, or nothing. */
-export function readKept(folder: string, name: string): unknown {
+export function readKept(folder: string, name: string, held?: HeldValues): unknown {
+  const read = (): unknown => readSealed(folder, name);
+  return held === undefined ? read() : held.of(join(folder, name), read);
+}
+
+function readSealed(folder: string, name: string): unknown {
   try {
     const path = join(folder, name);
     const found = statSync(path);
@@ -40,13 +46,19 @@ export function readKept(folder: string, name: string): unknown {
  * moved into place, so that nobody reads half a file.
  * @returns whether it is kept: a folder that can't be written costs the time of the next build alone
  */
-export function writeKept(folder: string, name: string, value: unknown): boolean {
+export function writeKept(
+  folder: string,
+  name: string,
+  value: unknown,
+  held?: HeldValues,
+): boolean {
   const aside = join(folder, `${name}.${randomUUID()}`);
   try {
     const text = JSON.stringify(value);
     const seal = keptSeal(name).of(text);
     makeCacheFolder(folder);
     writeFileSync(aside, `{"seal":"${seal}","value":${text}${END}`, { flag: "wx" });
+    held?.hold(join(folder, name), value, aside);
     renameSync(aside, join(folder, name));
     return true;
   } catch {

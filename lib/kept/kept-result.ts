@@ -99,6 +99,22 @@ export function keepValue(cache: WorkCache, origin: Origin, value: unknown): voi
   if (key !== undefined) writeResult(cache, key, serialize(value));
 }
 
+/** The value that is kept under a name, where there is one. */
+export function readValue(cache: WorkCache, key: string): unknown {
+  const read = (): unknown => {
+    const bytes = readResult(cache, key);
+    return bytes === undefined ? undefined : deserialize(bytes);
+  };
+  return cache.held === undefined ? read() : cache.held.of(fileOf(cache, key), read);
+}
+
+/** Keep a value under a name, in the place of the one before. */
+export function writeValue(cache: WorkCache, key: string, value: unknown): void {
+  writeResult(cache, key, serialize(value), (aside) =>
+    cache.held?.hold(fileOf(cache, key), value, aside),
+  );
+}
+
 /** The name of what is kept of an origin; undefined of sources that run as they are. */
 export function keyOf(
   cache: WorkCache | undefined,
@@ -157,12 +173,18 @@ export function readResult(cache: WorkCache, key: string): Buffer | undefined {
  * Written aside and moved into place, so that nobody reads half a file; where it can't be, the next build makes it again.
  * @returns whether it is kept.
  */
-export function writeResult(cache: WorkCache, key: string, content: Uint8Array): boolean {
+export function writeResult(
+  cache: WorkCache,
+  key: string,
+  content: Uint8Array,
+  beforeMoved: (aside: string) => void = () => undefined,
+): boolean {
   if (!cache.keeps || content.length + SEAL_BYTES > LARGEST_BYTES) return false;
   const file = fileOf(cache, key);
   const aside = `${file}-${randomUUID()}`;
   try {
     writeNew(cache, aside, Buffer.concat([sealOf(key, content), content]));
+    beforeMoved(aside);
     renameSync(aside, file);
     grown.add(cache.folder);
     return true;

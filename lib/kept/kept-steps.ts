@@ -5,7 +5,14 @@
  */
 import { deserialize, serialize } from "node:v8";
 import { contentHash } from "./content-hash.ts";
-import { keyOf, readResult, writeResult, type Origin } from "./kept-result.ts";
+import {
+  keyOf,
+  readResult,
+  readValue,
+  writeResult,
+  writeValue,
+  type Origin,
+} from "./kept-result.ts";
 import { lean } from "./lean-value.ts";
 import { namesByOwner } from "./names-by-owner.ts";
 import { partText, textHash, type PartHashes } from "./part-hashes.ts";
@@ -60,6 +67,8 @@ export interface KeptSteps {
   readonly stillAs: (parts: PartsRead) => PartsRead | undefined;
   /** Keep what was taken of many for the next build. */
   readonly keepBooks: () => void;
+  /** The same of one kind of step, for whoever takes it before this build is over. */
+  readonly keepBook: (step: Pick<Step, "name">) => void;
 }
 
 /** A step out of what is kept, where anything is. */
@@ -124,14 +133,17 @@ export function keptSteps(
     keyOf(cache, { modules, inputs: ["a step", name, alike] });
   const write = (step: Step, kept: KeptStep): void => {
     const key = keyOfStep(step);
-    if (key !== undefined) writeResult(cache, key, serialize(kept));
+    if (key !== undefined) writeValue(cache, key, kept);
   };
   const lastOf = (step: Step): KeptStep | undefined => {
     const key = keyOfStep(step);
-    const bytes = key === undefined ? undefined : readResult(cache, key);
-    return bytes === undefined ? undefined : (deserialize(bytes) as KeptStep);
+    return key === undefined ? undefined : (readValue(cache, key) as KeptStep | undefined);
   };
   const isStill = (kept: KeptStep): boolean => stillAs(kept.parts) !== undefined;
+  const stillLast = (step: Step): KeptStep | undefined => {
+    const kept = lastOf(step);
+    return kept !== undefined && isStill(kept) ? kept : undefined;
+  };
   const books = new Map<string, StepBook>();
   const bookOf = (step: Step): StepBook => {
     const known = books.get(step.name);
@@ -148,11 +160,13 @@ export function keptSteps(
     keepLast: (step, value) => write(step, { parts: [], value }),
     keep: (step, names, identity, value, sooner) => {
       writeResult(cache, valueKey(identity), serialize(value()));
-      write(step, { parts: partsOf(names), identity, value: sooner });
+      const kept: KeptStep = { parts: partsOf(names), identity, value: sooner };
+      if (step.of === undefined) write(step, kept);
+      else bookOf(step).put(step.of, kept);
     },
     found: (step) => {
-      const kept = lastOf(step);
-      if (kept?.identity === undefined || !isStill(kept)) return undefined;
+      const kept = step.of === undefined ? stillLast(step) : bookOf(step).found(step.of);
+      if (kept?.identity === undefined) return undefined;
       const { identity, value: sooner } = kept;
       return {
         identity,
@@ -163,6 +177,7 @@ export function keptSteps(
         },
       };
     },
+    keepBook: ({ name }) => books.get(name)?.keep(),
     keepBooks: () => {
       for (const book of books.values()) book.keep();
     },

@@ -6,7 +6,7 @@ const MOST_NAMED = 12;
 const EVERY = "*";
 /** Pages read much the same: of so many names it is remembered whose they are. */
 const MOST_OWNED = 50_000;
-/** Names that stand together in so many places are put together once for all who share them: of a large range an index names every colour. */
+/** Names of which so many stand together are put together once for all who share them, from the second on: of a large range an index names every colour. */
 const MANY = 64;
 
 /** Whose a name is, and the same part of every member. */
@@ -45,6 +45,7 @@ export function namesByOwner(
     return owned;
   };
   const reaches = new WeakMap<object, Reach>();
+  const met = new WeakSet<object>();
   const begun = new Set<object>();
   const addTo = ({ alone, shared }: Reach, name: string): void => {
     const { owner, every } = ownedBy(name);
@@ -63,12 +64,13 @@ export function namesByOwner(
     begun.add(names);
     const visited = new Set([names]);
     for (const one of visited) {
-      if (one !== names && one.held > MANY && !begun.has(one)) {
+      if (one !== names && one.held > MANY && met.has(one) && !begun.has(one)) {
         const before = reaches.get(one) ?? reachOf(one);
         reaches.set(one, before);
         addReach(reach, before);
         continue;
       }
+      met.add(one);
       for (const shared of one.shared) visited.add(shared);
       for (const some of [one.own, ...one.lists]) for (const name of some) addTo(reach, name);
     }

@@ -48,7 +48,7 @@ export function partHashes(
   const file = `parts-${of}.json`;
   let kept: KeptHashes | undefined;
   const before = (owner: string): KeptHashes[string] | undefined =>
-    (kept ??= (readKept(cache.folder, file) ?? {}) as KeptHashes)[owner];
+    (kept ??= (readKept(cache.folder, file, cache.held) ?? {}) as KeptHashes)[owner];
   const now = new Map<string, [identity: string, hashes: Record<string, string>]>();
   const known = new Map<string, string>();
   const membersOf = (list: string): readonly string[] =>
@@ -101,7 +101,7 @@ export function partHashes(
         return [[owner, [identity, { ...hashes, ...now.get(owner)?.[1] }]] as const];
       });
       const all: KeptHashes = Object.fromEntries([...now, ...still]);
-      writeKept(cache.folder, file, all);
+      writeKept(cache.folder, file, all, cache.held);
     },
   };
 }
@@ -113,24 +113,33 @@ export function textHash(parts: Iterable<string>): string {
   return contentHash(parts).subarray(0, HASH_BYTES).toString("base64url");
 }
 
+/** Of things that are the same ones in the next build of the same process, as records whose files were left alone. */
+const knownHashes = new WeakMap<object, string>();
+
 function partHash(part: unknown): string {
-  return part instanceof HashedPart ? part.hash : textHash([partText(part)]);
+  if (part instanceof HashedPart) return part.hash;
+  if (typeof part !== "object" || part === null) return textHash([partText(part)]);
+  const hash = knownHashes.get(part) ?? textHash([partText(part)]);
+  knownHashes.set(part, hash);
+  return hash;
 }
+
 /** Any part as text, the same of what was made now and of what was kept. Of a function nothing is told: what it goes by is a part of its own. */
 export function partText(part: unknown): string {
-  if (part === undefined) return "not there";
-  return isJson(part)
-    ? JSON.stringify(part)
-    : JSON.stringify(part, function (this: Readonly<Record<string, unknown>>, key, value: unknown) {
-        const own = this[key];
-        if (own instanceof Uint8Array) return { bytes: contentHash([own]).toString("hex") };
-        if (ArrayBuffer.isView(own)) return { numbers: [...(own as Float64Array)] };
-        if (typeof own === "function") return { "a function": own.length };
-        if (own instanceof Map) return { "a map": [...(own as ReadonlyMap<unknown, unknown>)] };
-        if (own instanceof Set) return { "a set": [...(own as ReadonlySet<unknown>)] };
-        if (typeof own === "number" && !Number.isFinite(own)) return { "no number": String(own) };
-        return value;
-      });
+  return part === undefined ? "not there" : JSON.stringify(isJson(part) ? part : asJson(part));
+}
+
+/** What JSON tells nothing of, or at length, as something that it does: of bytes their hash. */
+function asJson(part: unknown): unknown {
+  if (part instanceof Uint8Array) return { bytes: contentHash([part]).toString("hex") };
+  if (ArrayBuffer.isView(part)) return { numbers: [...(part as Float64Array)] };
+  if (typeof part === "function") return { "a function": part.length };
+  if (typeof part === "number" && !Number.isFinite(part)) return { "no number": String(part) };
+  if (typeof part !== "object" || part === null) return part;
+  if (Array.isArray(part)) return part.map(asJson);
+  if (part instanceof Map) return { "a map": asJson([...(part as ReadonlyMap<unknown, unknown>)]) };
+  if (part instanceof Set) return { "a set": asJson([...(part as ReadonlySet<unknown>)]) };
+  return Object.fromEntries(Object.entries(part).map(([key, own]) => [key, asJson(own)]));
 }
 
 /** Whether JSON tells all of it, and quickly. */

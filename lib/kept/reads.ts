@@ -4,25 +4,40 @@
  * parts that it read has changed. Only what happens in one go is followed: nothing that waits.
  */
 
+/** So few names are copied to whoever shares them, since to hold them apart would take more. */
+const FEW = 8;
+const NONE: ReadonlySet<never> = new Set<never>();
+
 /**
  * Names of what was read. Those of a value that many pieces of work share stand in it once and are
  * not copied into each of them: of a large range that would grow with its square.
  */
 export class ReadNames implements Iterable<string> {
   readonly own = new Set<string>();
-  readonly lists = new Set<readonly string[]>();
-  readonly shared = new Set<ReadNames>();
+  // There are many of these, and few of them have any of what follows.
+  #lists: Set<readonly string[]> | undefined;
+  #shared: Set<ReadNames> | undefined;
+
+  get lists(): ReadonlySet<readonly string[]> {
+    return this.#lists ?? NONE;
+  }
+
+  get shared(): ReadonlySet<ReadNames> {
+    return this.#shared ?? NONE;
+  }
 
   add(name: string): void {
     this.own.add(name);
   }
 
   addList(names: readonly string[]): void {
-    this.lists.add(names);
+    (this.#lists ??= new Set()).add(names);
   }
 
   addAll(names: ReadNames): void {
-    this.shared.add(names);
+    if (names.held <= FEW && names.held === names.own.size)
+      for (const name of names.own) this.own.add(name);
+    else (this.#shared ??= new Set()).add(names);
   }
 
   /** How many names are held here and nowhere else. */

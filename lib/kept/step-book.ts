@@ -1,7 +1,6 @@
 /** Steps of one kind that are taken of many things, such as every colour: kept in one file, each by what it read. */
-import { deserialize, serialize } from "node:v8";
 import type { KeptSteps, PartsRead } from "./kept-steps.ts";
-import { readResult, writeResult } from "./kept-result.ts";
+import { readValue, writeValue } from "./kept-result.ts";
 import { noteReadAgain, readBy } from "./reads.ts";
 import type { WorkCache } from "./work-cache.ts";
 
@@ -16,6 +15,9 @@ export interface KeptStep {
 export interface StepBook {
   /** What was kept of a thing, else made now; whoever asks has read what it was made from. */
   readonly made: <V>(of: string, made: () => V) => V;
+  /** What was kept of a thing, where all that it read is as it was. */
+  readonly found: (of: string) => KeptStep | undefined;
+  readonly put: (of: string, kept: KeptStep) => void;
   /** Write it down for the next build, where it says something else than before. */
   readonly keep: () => void;
 }
@@ -34,11 +36,17 @@ export function stepBook(
     if (kept === undefined || parts === undefined) return undefined;
     return parts === kept.parts ? kept : { ...kept, parts };
   };
+  const found = (of: string): KeptStep | undefined => {
+    const known = now.get(of) ?? stillIn(of);
+    if (known !== undefined) now.set(of, known);
+    return known;
+  };
   return {
+    found,
+    put: (of, kept) => now.set(of, kept),
     made: <V>(of: string, made: () => V): V => {
-      const known = now.get(of) ?? stillIn(of);
+      const known = found(of);
       if (known !== undefined) {
-        now.set(of, known);
         for (const [, , , names] of known.parts) noteReadAgain(names);
         return known.value as V;
       }
@@ -55,7 +63,9 @@ export function stepBook(
       }
       const isSame =
         now.size === before().size && [...now].every(([of, kept]) => before().get(of) === kept);
-      if (!isSame) writeResult(place.cache, place.key, serialize(now));
+      if (isSame) return;
+      earlier = new Map(now);
+      writeValue(place.cache, place.key, earlier);
     },
   };
 }
@@ -68,6 +78,6 @@ export function hasRead(parts: PartsRead): boolean {
 function readBook(
   place: { readonly cache: WorkCache; readonly key: string } | undefined,
 ): ReadonlyMap<string, KeptStep> {
-  const bytes = place && readResult(place.cache, place.key);
-  return bytes === undefined ? new Map() : (deserialize(bytes) as ReadonlyMap<string, KeptStep>);
+  const kept = place && readValue(place.cache, place.key);
+  return (kept as ReadonlyMap<string, KeptStep> | undefined) ?? new Map<string, KeptStep>();
 }

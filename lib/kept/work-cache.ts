@@ -1,4 +1,5 @@
 import { dirname, join, resolve } from "node:path";
+import type { HeldValues } from "./held-values.ts";
 import { programPart } from "./program-part.ts";
 
 /** Beside the content folder; it keeps itself out of version control, and may be thrown away at any time. */
@@ -8,6 +9,8 @@ export const CACHE_FOLDER = ".mullstone-cache";
 export interface KeptFolder {
   readonly folder: string;
   readonly keeps: boolean;
+  /** Of who works again and again in one process. */
+  readonly held?: HeldValues | undefined;
 }
 
 /** Work kept by what it was made from, the program among it. */
@@ -16,6 +19,6 @@ export interface WorkCache extends KeptFolder {
   readonly programPart: (module: string) => string | undefined;
 }
 
-export function workCacheOf(contentDir: string, keeps = true): WorkCache {
-  return { folder: join(dirname(resolve(contentDir)), CACHE_FOLDER), keeps, programPart };
+export function workCacheOf(contentDir: string, keeps = true, held?: HeldValues): WorkCache {
+  return { folder: join(dirname(resolve(contentDir)), CACHE_FOLDER), keeps, held, programPart };
 }

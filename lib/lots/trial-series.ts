@@ -82,8 +82,8 @@ export function dryingSoFar(
   touched: readonly { readonly date: string; readonly touch: Touch }[],
   ended?: string,
 ): DryingSoFar {
-  const curve = [
-    { day: 0, touch: "wet" as Touch },
+  const curve: DryingSoFar["curve"] = [
+    { day: 0, touch: "wet" },
     ...touched.map(({ date, touch }) => ({ day: daysBetween(started, date), touch })),
   ];
   const reached = (touch: Touch): Interval | undefined => {

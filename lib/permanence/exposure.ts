@@ -108,9 +108,7 @@ function formRating(form: ExposedForm, exposures: readonly Exposure[]): FormRati
     exposures.every(({ standard }) => /\bD\s?4303\b/i.test(standard)) &&
     kinds.has("daylight") &&
     kinds.has("xenon arc");
-  const standing = weakestRoot(
-    exposures.map((exposure) => exposure.standing ?? "measured"),
-  ) as RootStanding;
+  const standing = weakestRoot(exposures.map((exposure) => exposure.standing ?? "measured"));
   const told = exposures.find(({ source }) => source !== undefined)?.source;
   return {
     form,

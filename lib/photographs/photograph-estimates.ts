@@ -7,7 +7,8 @@ import { MOST_MEDIAN_DELTA_E00 } from "../patches/left-out.ts";
 export function withEstimates(records: Records): Records {
   const colours = new Map(
     [...records.colours].map(([slug, colour]): [string, Colour] => {
-      const masstone = colour.masstone ?? estimateOf(slug, records.photographs);
+      const masstone =
+        colour.masstone === undefined ? estimateOf(slug, records.photographs) : undefined;
       return [slug, masstone === undefined ? colour : { ...colour, masstone }];
     }),
   );

@@ -131,16 +131,13 @@ export function imprintOf({ records: { workshop }, words }: PageContext): Imprin
 function rangePicture(context: PageContext): SitePicture[] {
   const { words, sheets, records, steps } = context;
   const step = { modules: ["lib/pictures/site-pictures.ts"], name: "picture of the range" };
-  const colours = madeStep(steps, step, () =>
-    wallOrder(sheets, words.language).flatMap(
+  const { colours, letDowns } = madeStep(steps, step, () => ({
+    colours: wallOrder(sheets, words.language).flatMap(
       ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
     ),
-  );
-  const lead = words.pages.home.promise(
-    sheets.length,
-    sheets.length - colours.length,
-    letDownCount(sheets),
-  );
+    letDowns: letDownCount(sheets),
+  }));
+  const lead = words.pages.home.promise(sheets.length, sheets.length - colours.length, letDowns);
   const said = { name: records.workshop.name, lead };
   const imprint = imprintOf(context);
   return colours.length === 0

@@ -32,6 +32,13 @@ interface Form<R> {
 
 const DATE = "2000-01-01";
 
+const HAZARDS: Form<Pick<PigmentRecord & VehicleRecord, "hazards" | "components">> = {
+  hours: 0.5,
+  line: "hazards: []   # or each statement of its safety data sheet, section 2",
+  value: ({ hazards, components }) =>
+    hazards === undefined && components === undefined ? { hazards: [] } : undefined,
+};
+
 const PIGMENT = {
   densityGPerCm3: {
     hours: 1,
@@ -66,12 +73,7 @@ const PIGMENT = {
         ? { lightfastness: { blueWool: 7, form: "masstone" } }
         : undefined,
   },
-  hazards: {
-    hours: 0.5,
-    line: "hazards: []   # or each statement of its safety data sheet, section 2",
-    value: ({ hazards, components }) =>
-      hazards === undefined && components === undefined ? { hazards: [] } : undefined,
-  },
+  hazards: HAZARDS,
 } satisfies Readonly<Record<string, Form<PigmentRecord>>>;
 
 const VEHICLE = {
@@ -83,7 +85,7 @@ const VEHICLE = {
         ? { densityGPerCm3: { value: 0.93, method: "tried", date: DATE } }
         : undefined,
   },
-  hazards: PIGMENT.hazards as Form<VehicleRecord>,
+  hazards: HAZARDS,
 } satisfies Readonly<Record<string, Form<VehicleRecord>>>;
 
 const COLOUR = {

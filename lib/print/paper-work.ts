@@ -56,7 +56,8 @@ export interface RangeOnPaper {
 }
 
 export interface CardsOnPaper {
-  readonly laid: readonly LaidCard[];
+  /** {@link LaidCard}s as V8 serializes them, deflated. */
+  readonly laid: Uint8Array;
   readonly size: CardSize;
   readonly said: Pick<SaidOnPaper, "date" | "language"> & { readonly workshop: string };
 }
@@ -112,7 +113,8 @@ export function cardsOnPaper({
   size,
   said: { workshop, date, language },
 }: CardsOnPaper): Uint8Array {
-  return cardsPdf(laid, size, { workshop, date, words: WORDS[language] }).bytes;
+  const cards = deserialize(inflateRawSync(laid)) as LaidCard[];
+  return cardsPdf(cards, size, { workshop, date, words: WORDS[language] }).bytes;
 }
 
 /** Bytes that other threads read where they lie: leaves go back to whoever asked, and from there to the range. */

@@ -166,12 +166,20 @@ function inside(pdf: PDFKit.PDFDocument): PdfInside {
   return pdf as unknown as PdfInside;
 }
 
+let srgb: Buffer | undefined;
+
+/** Found and read once for all documents. */
+function srgbProfile(): Buffer {
+  if (srgb !== undefined) return srgb;
+  const main = createRequire(import.meta.url).resolve("pdfkit");
+  srgb = readFileSync(new URL("data/sRGB_IEC61966_2_1.icc", `file://${main}`));
+  return srgb;
+}
+
 /** What untagged colour means: the sRGB profile that comes with pdfkit. */
 function outputIntent(pdf: PDFKit.PDFDocument): void {
-  const main = createRequire(import.meta.url).resolve("pdfkit");
-  const icc = readFileSync(new URL("data/sRGB_IEC61966_2_1.icc", `file://${main}`));
   const profile = pdf.ref({ N: 3 });
-  profile.write(icc);
+  profile.write(srgbProfile());
   profile.end(undefined);
   const name = "sRGB IEC61966-2.1";
   // A String object is what pdfkit writes as a string; a bare one becomes a name.

@@ -193,8 +193,8 @@ export function notStated(
 const FIRMNESS: readonly Standing[] = ["measured", "stated", "estimated"];
 
 /** The weakest root among standings; `measured` for none. */
-export function weakestRoot(roots: readonly Standing[]): Standing {
-  return roots.reduce<Standing>(
+export function weakestRoot<S extends Standing>(roots: readonly S[]): S | "measured" {
+  return roots.reduce<S | "measured">(
     (weakest, root) => (FIRMNESS.indexOf(root) > FIRMNESS.indexOf(weakest) ? root : weakest),
     "measured",
   );

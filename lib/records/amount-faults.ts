@@ -4,6 +4,7 @@ import { amountEnds } from "./amount-ends.ts";
 import { faultAt, type Fault, type Faults } from "./fault.ts";
 import { allRecords, type ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { eachValue } from "./record-values.ts";
 
 /** Times [1] its value that an uncertainty can't be: of a figure with a zero that means nothing. */
@@ -27,7 +28,7 @@ const RUB_OUT_METHODS = ["ISO 787-5", "ASTM D281", "ASTM D1483"] as const;
 
 /** Figures that no method gives: uncertainties past all sense, colour changes beyond white to black, methods that there are not, dates to come or long past. */
 export function* amountFaults(files: ParsedFiles, today: string | undefined): Faults {
-  for (const one of allRecords(files)) yield* valueFaults(one, today);
+  for (const one of allRecords(files)) yield* valueFaults(one, today ?? "");
   for (const { record, yaml } of files.colours.values())
     for (const [i, { deltaEab }] of (record.exposures ?? []).entries()) {
       const [least] = amountEnds(deltaEab, ["exposures", i, "deltaEab"]);
@@ -37,7 +38,8 @@ export function* amountFaults(files: ParsedFiles, today: string | undefined): Fa
   for (const pigment of files.pigments.values()) yield* methodFaults(pigment);
 }
 
-function valueFaults({ record, yaml }: Parsed<unknown>, today: string | undefined): Diagnostic[] {
+// Of a record that was parsed once for many runs what is wrong with it is found once.
+const valueFaults = remembered(({ record, yaml }: Parsed<unknown>, today: string) => {
   const faults: Diagnostic[] = [];
   eachValue(record, (value, path) => {
     const key = path.at(-1) ?? "";
@@ -45,13 +47,13 @@ function valueFaults({ record, yaml }: Parsed<unknown>, today: string | undefine
     if (uncertainty !== undefined)
       faults.push(faultAt(yaml.place([...path, "uncertainty"]), uncertainty));
     const date =
-      today === undefined || typeof value !== "string" || !DATES.has(key)
+      today === "" || typeof value !== "string" || !DATES.has(key)
         ? undefined
         : dateFault(value, today);
     if (date !== undefined) faults.push(faultAt(yaml.place(path), date));
   });
   return faults;
-}
+});
 
 function uncertaintyFault(key: PropertyKey, found: unknown): Fault | undefined {
   if (typeof found !== "object" || found === null || FREE_ZERO.has(key)) return undefined;

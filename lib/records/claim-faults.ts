@@ -3,6 +3,7 @@ import type { ForbiddenWordsOf } from "../hazard/label/forbidden-words.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import { labelLanguages } from "./label-languages.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { eachValue } from "./record-values.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
@@ -48,14 +49,14 @@ export function* claimFaults(files: ParsedFiles, forbiddenWords: ForbiddenWordsO
 const QUOTED = "label.review.wording";
 
 /** Every text of a record that a page may show. */
-function textsOf(record: unknown): { readonly text: string; readonly path: RecordPath }[] {
-  const texts: { text: string; path: RecordPath }[] = [];
+const textsOf = remembered((record: object) => {
+  const texts: { readonly text: string; readonly path: RecordPath }[] = [];
   eachValue(record, (value, path) => {
     if (typeof value === "string" && path.join(".") !== QUOTED)
       texts.push({ text: value, path: [...path] });
   });
   return texts;
-}
+});
 
 function claim(word: string, place: Diagnostic["place"]): Diagnostic {
   return faultAt(place, {

@@ -1,8 +1,10 @@
 import { contentHash } from "../kept/content-hash.ts";
 import { keepValue, keptIfAny, type Origin } from "../kept/kept-result.ts";
+import { sameAsBefore } from "../kept/same-as-before.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { certain } from "../quantities/at.ts";
 import { parsedRecord, type Parsed, type ParsedRecord } from "./parsed-record.ts";
+import { priceList } from "./price-list.ts";
 import type { FileParsers } from "./parsed-files.ts";
 import { parseReadingFile } from "./readings/reading-file.ts";
 import { yamlWhenAsked, type YamlRecord } from "./yaml-record.ts";
@@ -42,7 +44,12 @@ export function keptParsers(): KeptParsers {
         once(source.file, source.folder, source.text, () => parsedRecord(schema, source)),
         () => parsedRecord(schema, source).record?.yaml,
       ),
+    again: sameAsBefore(),
     reading: (file, text) => once(file, "a reading", text, () => parseReadingFile(file, text)),
+    prices: (file, text, currency) =>
+      once(file, `prices in ${currency ?? "no currency"}`, text, () =>
+        priceList(file, text, currency),
+      ),
     begin: (cache) => {
       if (last.size > 0) return;
       last = (keptIfAny(cache, ORIGIN) as typeof last | undefined) ?? last;

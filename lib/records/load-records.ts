@@ -17,7 +17,13 @@ import { figureSlips } from "./figure-slips.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
 import { lotFaults } from "./lot-faults.ts";
-import { allRecords, parsedFiles, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
+import {
+  allRecords,
+  PARSERS,
+  parsedFiles,
+  type FileParsers,
+  type ParsedFiles,
+} from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { lotWeights, lotWithNoise, resolvedLot } from "./resolved-lots.ts";
 import type {
@@ -39,7 +45,7 @@ import { pigmentFaults } from "./pigment-faults.ts";
 import { priceSlips } from "./price-slips.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
-import { eachValue } from "./record-values.ts";
+import { datesIn } from "./record-values.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
@@ -81,7 +87,7 @@ export function loadRecords(
 export function checkedRecords(
   tree: ContentTree,
   today: string | undefined,
-  parsers?: FileParsers,
+  parsers: FileParsers = PARSERS,
 ): LoadedRecords {
   const { tables, diagnostics: ofTables } = loadedTables();
   const diagnostics = [...ofTables, ...tree.diagnostics];
@@ -91,7 +97,7 @@ export function checkedRecords(
   const { knowledge, hazard } = tables === undefined ? NOTHING_KNOWN : knownOf(tables);
   const files = parsedFiles(tree, diagnostics, parsers);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
-  const sizes = offeredSizes(files, diagnostics);
+  const sizes = offeredSizes(files, diagnostics, parsers.prices);
   const lotsRead = [...files.lots.values()]
     .map((lot) => resolvedLot(lot, resolver))
     .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1));
@@ -147,6 +153,7 @@ export function checkedRecords(
     sorted.some(({ severity }) => severity === "error")
   )
     return { diagnostics: sorted, notes };
+  const { again } = parsers;
   const newestDate = newestDateOf(allRecords(files).map(({ record }) => record));
   return {
     diagnostics: sorted,
@@ -157,20 +164,23 @@ export function checkedRecords(
       siteBase: siteBase(files.workshop.record),
       workshopPlace: files.workshop.yaml.place,
       ...(grounds === undefined ? {} : { grounds }),
-      pigments: checked(files.pigments),
-      vehicles: checked(files.vehicles),
-      colours: new Map(colours.map((colour) => [colour.slug, colour])),
+      pigments: checked(files.pigments, again),
+      vehicles: checked(files.vehicles, again),
+      colours: new Map(colours.map((colour) => [colour.slug, again(colour.file, colour)])),
       sources: bibliography(files),
       answers: new Map(
         [...files.answers].map(([slug, { file, record, yaml, body, bodyLine }]) => [
           slug,
-          { slug, file, record, body, bodyLine, place: yaml.place },
+          again(file, { slug, file, record, body, bodyLine, place: yaml.place }),
         ]),
       ),
       lots: new Map(
-        lotsRead.map((lot) => [lot.slug, lotWithNoise(lot, resolver.withReplicateNoise)]),
+        lotsRead.map((lot) => [
+          lot.slug,
+          again(lot.file, lotWithNoise(lot, resolver.withReplicateNoise)),
+        ]),
       ),
-      trials: checked(files.trials),
+      trials: checked(files.trials, again),
       photographs: photographed.photographs,
       knowledge,
       ...(newestDate === undefined ? {} : { newestDate }),
@@ -329,11 +339,14 @@ function withNoise(colour: Colour, { withReplicateNoise }: ReadingResolver): Col
   };
 }
 
-function checked<R>(parsed: ReadonlyMap<string, Parsed<R>>): ReadonlyMap<string, Checked<R>> {
+function checked<R>(
+  parsed: ReadonlyMap<string, Parsed<R>>,
+  again: FileParsers["again"],
+): ReadonlyMap<string, Checked<R>> {
   return new Map(
     [...parsed].map(([slug, { file, record, yaml }]) => [
       slug,
-      { slug, file, record, place: yaml.place },
+      again(file, { slug, file, record, place: yaml.place }),
     ]),
   );
 }
@@ -350,13 +363,11 @@ function bibliography(files: ParsedFiles): ReadonlyMap<SourceKey, Source> {
   return new Map([...Object.entries<Source>(BIBLIOGRAPHY), ...own]);
 }
 
-function newestDateOf(records: readonly unknown[]): string | undefined {
-  const dates: string[] = [];
-  for (const record of records)
-    eachValue(record, (value, path) => {
-      if (path.at(-1) === "date" && typeof value === "string") dates.push(value);
-    });
-  return dates.sort().at(-1);
+function newestDateOf(records: readonly object[]): string | undefined {
+  return records
+    .flatMap((record) => datesIn(record))
+    .sort()
+    .at(-1);
 }
 
 function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {

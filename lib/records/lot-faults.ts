@@ -1,7 +1,7 @@
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
-import { eachValue } from "./record-values.ts";
+import { datesIn } from "./record-values.ts";
 import type { Colour, Lot, Reading, TintReading } from "./records.ts";
 import { standardLetDowns } from "./standard-let-downs.ts";
 import type { LotRecord } from "./schema/lot.ts";
@@ -61,7 +61,7 @@ function* dateFaults({ colours, lots, trials }: ParsedFiles): Faults {
   const dated = new Map(
     [...colours.values(), ...lots.values(), ...trials.values()].map((one) => [
       one as Parsed<unknown>,
-      datesOf(one.record),
+      datesIn(one.record),
     ]),
   );
   for (const lot of lots.values()) {
@@ -82,14 +82,6 @@ function* dateFaults({ colours, lots, trials }: ParsedFiles): Faults {
         hint: "a digit of the year?",
       });
   }
-}
-
-function datesOf(record: unknown): string[] {
-  const dates: string[] = [];
-  eachValue(record, (value, path) => {
-    if (path.at(-1) === "date" && typeof value === "string") dates.push(value);
-  });
-  return dates;
 }
 
 /** All that was weighed in [g]. */

@@ -2,8 +2,10 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
-import { priceList, type PriceRow } from "./price-list.ts";
+import { priceList, type Column, type PriceRow } from "./price-list.ts";
 import { roundedPrice } from "./rounded-price.ts";
+import { remembered } from "../quantities/remembered.ts";
+import type { YamlRecord } from "./yaml-record.ts";
 
 /** What of a size can be complained of. */
 type SizeKey = "ml" | "price" | "code" | "ean";
@@ -29,6 +31,7 @@ export interface OfferedSize {
 export function offeredSizes(
   files: ParsedFiles,
   diagnostics: Diagnostic[],
+  listOf: typeof priceList = priceList,
 ): ReadonlyMap<string, readonly OfferedSize[]> {
   const { colours, prices, workshop } = files;
   const { prices: rule, currency } = workshop?.record ?? {};
@@ -54,18 +57,20 @@ export function offeredSizes(
     );
   };
   for (const [slug, { record, yaml }] of colours)
-    record.sizes?.forEach(({ price, ...size }, i) =>
+    record.sizes?.forEach((size, i) =>
       add(slug, {
         ...given(size),
-        ...(price === undefined
+        ...(size.price === undefined
           ? {}
-          : { price: roundedPrice(price, rule, currency), written: price }),
-        place: (key) => yaml.place(["sizes", i, key]),
+          : { price: roundedPrice(size.price, rule, currency), written: size.price }),
+        place: placesInRecord(yaml, i),
       }),
     );
-  const listed = prices && priceList(prices.file, prices.text, currency);
+  const listed = prices && listOf(prices.file, prices.text, currency);
   diagnostics.push(...(listed?.diagnostics ?? []));
-  for (const { colour, price, place, ...size } of listed?.rows ?? []) {
+  for (const row of listed?.rows ?? []) {
+    const { colour, price } = row;
+    const place = placesInList(row, prices?.file ?? "");
     if (!colours.has(colour)) {
       if (!isFaulty(files, "colours", colour))
         diagnostics.push(
@@ -80,7 +85,7 @@ export function offeredSizes(
       continue;
     }
     add(colour, {
-      ...size,
+      ...given(row),
       ...(price === undefined
         ? {}
         : { price: roundedPrice(price, rule, currency), written: price }),
@@ -90,6 +95,18 @@ export function offeredSizes(
   diagnostics.push(...eanFaults(bySlug), ...currencyFaults(listed?.rows ?? [], files));
   return bySlug;
 }
+
+// The same functions for a row or a size that was parsed once for many runs.
+const placesInList = remembered(
+  ({ at }: PriceRow, file: string) =>
+    (column: Column): Diagnostic["place"] => ({ file, ...at[column], path: column }),
+);
+
+const placesInRecord = remembered(
+  (yaml: YamlRecord, i: number) =>
+    (key: SizeKey): Diagnostic["place"] =>
+      yaml.place(["sizes", i, key]),
+);
 
 function given({
   ml,
@@ -126,10 +143,10 @@ function* eanFaults(bySlug: ReadonlyMap<string, readonly OfferedSize[]>): Faults
 }
 
 /** Told once, at the first price of the list. */
-function* currencyFaults(rows: readonly PriceRow[], { workshop }: ParsedFiles): Faults {
+function* currencyFaults(rows: readonly PriceRow[], { workshop, prices }: ParsedFiles): Faults {
   const priced = rows.find(({ price }) => price !== undefined);
   if (workshop !== undefined && workshop.record.currency === undefined && priced !== undefined)
-    yield faultAt(priced.place("price"), {
+    yield faultAt(placesInList(priced, prices?.file ?? "")("price"), {
       severity: "warning",
       rule: "records/currency",
       message: "There are prices, and workshop.yaml gives no currency: none of them is printed",

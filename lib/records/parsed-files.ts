@@ -3,6 +3,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ContentFile, ContentFolder, ContentTree } from "./content-tree.ts";
 import { fileFault } from "./fault.ts";
 import { parsedRecord, type Parsed } from "./parsed-record.ts";
+import { priceList } from "./price-list.ts";
 import { parseReadingFile, type ReadingFile } from "./readings/reading-file.ts";
 import { answerSchema, type AnswerRecord } from "./schema/answer.ts";
 import { colourSchema, type ColourRecord } from "./schema/colour.ts";
@@ -34,7 +35,7 @@ export interface ParsedFiles {
 }
 
 /** Every record that could be read, of every kind. */
-export function allRecords(files: ParsedFiles): Parsed<unknown>[] {
+export function allRecords(files: ParsedFiles): Parsed<object>[] {
   return [
     ...(files.workshop === undefined ? [] : [files.workshop]),
     ...files.pigments.values(),
@@ -56,9 +57,17 @@ export function isFaulty({ faulty }: ParsedFiles, folder: string, slug: string):
 export interface FileParsers {
   readonly record: typeof parsedRecord;
   readonly reading: typeof parseReadingFile;
+  readonly prices: typeof priceList;
+  /** A record as it was made before, where it says the same. */
+  readonly again: <R>(name: string, record: R) => R;
 }
 
-const PARSERS: FileParsers = { record: parsedRecord, reading: parseReadingFile };
+export const PARSERS: FileParsers = {
+  record: parsedRecord,
+  reading: parseReadingFile,
+  prices: priceList,
+  again: (_, record) => record,
+};
 
 /** Parse every file by the form of its folder, and hold each against its schema. */
 export function parsedFiles(

@@ -12,7 +12,7 @@ import { within } from "./schema/reach.ts";
 /** Columns of prices.csv; the first three are in every list. */
 const COLUMNS = ["colour", "ml", "price", "code", "ean"] as const;
 const REQUIRED: readonly Column[] = ["colour", "ml", "price"];
-type Column = (typeof COLUMNS)[number];
+export type Column = (typeof COLUMNS)[number];
 /** What a cell of it is called in a sentence. */
 const NAMES: Readonly<Record<Column, string>> = {
   colour: "colour",
@@ -31,18 +31,20 @@ export interface PriceRow {
   /** The price group that a label prints in place of a price. */
   readonly code?: string;
   readonly ean?: string;
-  readonly place: (column: Column) => Diagnostic["place"];
+  /** Where its cells stand. */
+  readonly at: Readonly<Record<Column, Pick<Diagnostic["place"], "line" | "column">>>;
+}
+
+export interface PriceList {
+  readonly rows: readonly PriceRow[];
+  readonly diagnostics: readonly Diagnostic[];
 }
 
 /**
  * The rows of prices.csv, or what is wrong with them, a line each. Cells are parted by commas, semicolons or tabs.
  * @param currency its code, which tells how many decimals a price has.
  */
-export function priceList(
-  file: string,
-  text: string,
-  currency: string | undefined,
-): { readonly rows: readonly PriceRow[]; readonly diagnostics: readonly Diagnostic[] } {
+export function priceList(file: string, text: string, currency: string | undefined): PriceList {
   const body = text.replace(/^\uFEFF/, "");
   const faults = faultList(file, "records");
   const table = csvCells(body, textSpots(body), faults)?.filter((row) =>
@@ -51,7 +53,7 @@ export function priceList(
   const [header = [], ...lines] = table ?? [];
   const at = columnPlaces(header, faults);
   if (faults.errorCount() > 0) return { rows: [], diagnostics: faults.diagnostics };
-  const rows = lines.flatMap((cells) => priceRow(file, cells, at, currency, faults) ?? []);
+  const rows = lines.flatMap((cells) => priceRow(cells, at, currency, faults) ?? []);
   return { rows, diagnostics: faults.diagnostics };
 }
 
@@ -89,7 +91,6 @@ function columnPlaces(
 }
 
 function priceRow(
-  file: string,
   cells: readonly WrittenCell[],
   at: ReadonlyMap<Column, number>,
   currency: string | undefined,
@@ -133,13 +134,18 @@ function priceRow(
     ...(price === undefined ? {} : { price }),
     ...(code === "" ? {} : { code }),
     ...(ean === "" ? {} : { ean }),
-    place: (column) => ({
-      file,
-      line: cell(column).line,
-      column: cell(column).column,
-      path: column,
-    }),
+    at: {
+      colour: spotOf(cell("colour")),
+      ml: spotOf(cell("ml")),
+      price: spotOf(cell("price")),
+      code: spotOf(cell("code")),
+      ean: spotOf(cell("ean")),
+    },
   };
+}
+
+function spotOf({ line, column }: WrittenCell): PriceRow["at"][Column] {
+  return { line, column };
 }
 
 /** A row whose cells are parted by another sign than the first row's is one cell, or a few. */

@@ -1,3 +1,4 @@
+import { remembered } from "../quantities/remembered.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /**
@@ -18,3 +19,12 @@ export function eachValue(
     path.pop();
   }
 }
+
+/** Every date that a record states, YYYY-MM-DD. */
+export const datesIn = remembered((record: object): readonly string[] => {
+  const dates: string[] = [];
+  eachValue(record, (value, path) => {
+    if (path.at(-1) === "date" && typeof value === "string") dates.push(value);
+  });
+  return dates;
+});

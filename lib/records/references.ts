@@ -4,6 +4,7 @@ import { faultAt, fileFault, type Faults } from "./fault.ts";
 import { keysOf } from "../quantities/members.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { eachValue } from "./record-values.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
@@ -118,17 +119,23 @@ interface Reference {
 
 /** Every name in a record that stands for another record. */
 function referencesOf(files: ParsedFiles): Reference[] {
-  const references: Reference[] = [];
-  for (const folder of keysOf(REFERENCES))
-    for (const from of folder === "workshop" ? [files.workshop] : files[folder].values())
-      eachValue(from?.record, (value, path) => {
-        if (from === undefined || typeof value !== "string") return;
-        const key = path.map((part) => (typeof part === "number" ? "[]" : `.${String(part)}`));
-        const kinds = path.at(-1) === "source" ? SOURCE : REFERENCES[folder][key.join("").slice(1)];
-        if (kinds !== undefined) references.push({ from, path: [...path], slug: value, kinds });
-      });
-  return references;
+  return keysOf(REFERENCES).flatMap((folder) =>
+    [...(folder === "workshop" ? [files.workshop] : files[folder].values())].flatMap((from) =>
+      from === undefined ? [] : referencesIn(from, folder),
+    ),
+  );
 }
+
+const referencesIn = remembered((from: Parsed<unknown>, folder: keyof typeof REFERENCES) => {
+  const references: Reference[] = [];
+  eachValue(from.record, (value, path) => {
+    if (typeof value !== "string") return;
+    const key = path.map((part) => (typeof part === "number" ? "[]" : `.${String(part)}`));
+    const kinds = path.at(-1) === "source" ? SOURCE : REFERENCES[folder][key.join("").slice(1)];
+    if (kinds !== undefined) references.push({ from, path: [...path], slug: value, kinds });
+  });
+  return references;
+});
 
 function unused(file: string, slug: string): Diagnostic {
   return fileFault(file, {

@@ -12,6 +12,7 @@ import {
   statedNoise,
   type ReadingNoise,
 } from "../colorimetry/reading-noise.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { type Spectrum, sameGrid } from "../quantities/spectrum.ts";
 import { faultAt, type Fault, type Faults } from "./fault.ts";
 import { fileLab, knownIlluminant, meanLab, type FileLab } from "./file-lab.ts";
@@ -122,19 +123,19 @@ export function readingResolver(
     const key = JSON.stringify([stem, column.name, scale, geometry]);
     if (!spectra.has(key)) {
       const isShared = sharesGrid(reading);
-      const result = spectrumFromColumn(
+      const result = readColumn(
         column,
         scale,
         geometry,
         file,
-        isShared ? "Every column" : undefined,
+        isShared ? "Every column" : column.name,
       );
       const untold = result.diagnostics.filter(({ rule, message }) => {
         if (!isShared || !GRID_RULES.has(rule)) return true;
         const key = JSON.stringify([stem, rule, message]);
         return !told.has(key) && told.add(key);
       });
-      diagnostics.push(...untold, ...spikeFaults(column, result.spectrum, file));
+      diagnostics.push(...untold, ...result.spikes);
       spectra.set(key, result.spectrum);
     }
     return spectra.get(key);
@@ -150,10 +151,7 @@ export function readingResolver(
     const key = JSON.stringify([stem, scale]);
     const known = scales.get(key);
     if (known !== undefined) return known;
-    const complaint = (scale === "percent" ? percentComplaint : factorComplaint)(
-      [...reading.columns.values()],
-      file,
-    );
+    const complaint = scaleComplaint(reading, scale, file);
     if (complaint !== undefined) complain(yaml, path, complaint);
     scales.set(key, complaint?.severity !== "error");
     return complaint?.severity !== "error";
@@ -317,10 +315,22 @@ const GRID_RULES: ReadonlySet<string> = new Set([
   "readings/wavelength-step",
 ]);
 
-function sharesGrid({ columns }: ReadingFile): boolean {
+// Of a file that is parsed once for many runs, what follows from it alone is worked out once.
+const sharesGrid = remembered(({ columns }: ReadingFile): boolean => {
   const grids = [...columns.values()].map(({ grid }) => JSON.stringify(grid));
   return grids.length > 1 && new Set(grids).size === 1;
-}
+});
+
+const readColumn = remembered(
+  (column: ReadingColumn, scale: Scale, geometry: Geometry, file: string, gridOf: string) => {
+    const { spectrum, diagnostics } = spectrumFromColumn(column, scale, geometry, file, gridOf);
+    return { spectrum, diagnostics, spikes: [...spikeFaults(column, spectrum, file)] };
+  },
+);
+
+const scaleComplaint = remembered(({ columns }: ReadingFile, scale: Scale, file: string) =>
+  (scale === "percent" ? percentComplaint : factorComplaint)([...columns.values()], file),
+);
 
 /** Where the visible range begins [nm]. */
 const FIRST_SEEN_NM = 400;

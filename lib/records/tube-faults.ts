@@ -47,6 +47,7 @@ function tubesOf(
   { colours }: ParsedFiles,
 ): (Tube | undefined)[] {
   return record.pigments.map(({ pigment, paint, paintParts }) => {
+    if (paintParts === undefined) return undefined;
     const alone = [...colours].filter(
       ([other, { record: one }]) =>
         other !== slug && one.pigments.length === 1 && one.pigments[0]?.pigment === pigment,
@@ -54,7 +55,7 @@ function tubesOf(
     const [found] = alone.filter(
       ([other]) => paint === other || (paint === undefined && alone.length === 1),
     );
-    return paintParts === undefined || found === undefined
+    return found === undefined
       ? undefined
       : { slug: found[0], record: found[1].record, paintParts };
   });

@@ -6,6 +6,7 @@ import type { ColourRecord } from "./schema/colour.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { eachValue } from "./record-values.ts";
 
 /** Faults that no schema sees because they lie between two keys of a record. */
@@ -181,7 +182,7 @@ function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
 }
 
 /** An estimate's two ends in the wrong order, at whatever depth. */
-function rangeFaults({ record, yaml }: Parsed<unknown>): Diagnostic[] {
+const rangeFaults = remembered(({ record, yaml }: Parsed<unknown>): readonly Diagnostic[] => {
   const faults: Diagnostic[] = [];
   eachValue(record, (value, path) => {
     if (path.at(-1) !== "value" || !Array.isArray(value) || !(Number(value[0]) > Number(value[1])))
@@ -196,4 +197,4 @@ function rangeFaults({ record, yaml }: Parsed<unknown>): Diagnostic[] {
     );
   });
   return faults;
-}
+});

@@ -46,10 +46,7 @@ export function allSheets(records: Records, fits: Fits = allFits(records)): Shee
 export function lazySheets(records: Records, fits: Fits, kept?: KeptSteps): LazySheet[] {
   const begun = [...records.colours.values()].map((colour) => {
     const { slug } = colour;
-    const step: Step = {
-      modules: ["lib/sheet/all-sheets.ts"],
-      name: `sheet ${slug}`,
-    };
+    const step: Step = { ...WORKING_OUT, of: slug };
     const made = (): Sheet => colourSheet(colour, fits, records);
     const found = kept?.found(step);
     return found === undefined
@@ -57,7 +54,7 @@ export function lazySheets(records: Records, fits: Fits, kept?: KeptSteps): Lazy
       : { slug, found, sheet: readAside(() => loaded(found) ?? made()) };
   });
   // Only once all are worked out stands every figure where it belongs.
-  return begun.map((one): LazySheet => {
+  const sheets = begun.map((one): LazySheet => {
     const { slug } = one;
     if (one.made === undefined) {
       const { identity, sooner } = one.found;
@@ -70,7 +67,12 @@ export function lazySheets(records: Records, fits: Fits, kept?: KeptSteps): Lazy
     kept.keep(one.step, names, identity, () => packedSheet(value), head);
     return { slug, identity, head, sheet: () => value };
   });
+  // Whatever becomes of the pages, and for whoever asks while these are made.
+  if (begun.some(({ made }) => made !== undefined)) kept?.keepBook(WORKING_OUT);
+  return sheets;
 }
+
+const WORKING_OUT = { modules: ["lib/sheet/all-sheets.ts"], name: "sheets" };
 
 function loaded({ value }: FoundStep): Sheet | undefined {
   const kept = value() as PackedSheet | undefined;

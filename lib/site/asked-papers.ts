@@ -1,5 +1,6 @@
 import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
+import { serialize } from "node:v8";
 import { deflateRawSync } from "node:zlib";
 import { keyOf, readResult, writeResult } from "../kept/kept-result.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
@@ -254,7 +255,9 @@ export function askedCards(printing: Printing): AskedPaper[] {
     const earlier = kept(path, key, printing);
     if (earlier !== undefined) return [{ path, key, drawn: () => earlier }];
     const said = { workshop, date, language: words.language };
-    const paper = madeOf(threads.ask("cards", { laid: laid(), size, said }), (bytes) =>
+    // Packed: with all their marks the cards of a large range take more memory than its sheets do.
+    const packed = deflateRawSync(serialize(laid()), { level: 1 });
+    const paper = madeOf(threads.ask("cards", { laid: packed, size, said }), (bytes) =>
       put(key, { path, bytes }, printing),
     );
     return [{ path, key, drawn: paper.here }];

@@ -104,7 +104,9 @@ export function keptFiles<F extends KeyedFile>(
   const making = cache && made(cache);
   if (cache === undefined || making === undefined) return NOTHING_KEPT;
   const name = `${what}-${of.output}-${of.kind}.json`;
-  const before = new Map(Object.entries((readKept(cache.folder, name) ?? {}) as MadeFiles));
+  const before = new Map(
+    Object.entries((readKept(cache.folder, name, cache.held) ?? {}) as MadeFiles),
+  );
   const keyOf = (file: F, names: readonly string[] = []): string =>
     contentHash([
       making,
@@ -120,16 +122,16 @@ export function keptFiles<F extends KeyedFile>(
       taken.set(file.path, earlier);
       return true;
     },
-    keep: (files) => {
+    keep: (made) => {
       if (!cache.keeps) return;
-      const all = files.map((file) => {
+      const all = made.map((file) => {
         const known = taken.get(file.path);
         if (known !== undefined) return [file.path, known] as const;
         const hash = written.hashes.get(file.path) ?? fileHash(join(of.dir, file.path));
         const names = named?.by(file.path);
         return [file.path, [keyOf(file, names), hash, ...(names ? [names] : [])]] as const;
       });
-      writeKept(cache.folder, name, Object.fromEntries(all) satisfies MadeFiles);
+      writeKept(cache.folder, name, Object.fromEntries(all) satisfies MadeFiles, cache.held);
     },
   };
 }

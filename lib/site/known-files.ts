@@ -33,7 +33,9 @@ export function knownFiles(
   let kept: ReadonlyMap<string, FileStates[string]> | undefined;
   return {
     hashOf: (path, file) => {
-      kept ??= new Map(Object.entries((readKept(cache.folder, name) ?? {}) as FileStates));
+      kept ??= new Map(
+        Object.entries((readKept(cache.folder, name, cache.held) ?? {}) as FileStates),
+      );
       const [state, hash] = kept.get(path) ?? [];
       const found = state === undefined ? undefined : fileAt(file);
       return found !== undefined && state === stateOf(found) ? hash : undefined;
@@ -47,7 +49,8 @@ export function knownFiles(
           ? []
           : [[path, [stateOf(found), hash]] as const];
       });
-      writeKept(cache.folder, name, Object.fromEntries(states) satisfies FileStates);
+      const all: FileStates = Object.fromEntries(states);
+      writeKept(cache.folder, name, all, cache.held);
     },
   };
 }

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { MISSING_LETTER, missingLetters } from "../print/printable-letters.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { Records } from "../records/records.ts";
 import { eachValue } from "../records/record-values.ts";
 import type { RecordPath } from "../records/yaml-record.ts";
@@ -25,10 +26,10 @@ export function letterWarnings({
     ...pigments.values(),
     ...vehicles.values(),
     ...colours.values(),
-  ].flatMap(ofRecord);
+  ].flatMap((one) => ofRecord(one));
 }
 
-function ofRecord({ record, place }: PlacedRecord): Diagnostic[] {
+const ofRecord = remembered(({ record, place }: PlacedRecord): Diagnostic[] => {
   const told = new Set<string>();
   const warnings: Diagnostic[] = [];
   eachValue(record, (value, path) => {
@@ -38,7 +39,7 @@ function ofRecord({ record, place }: PlacedRecord): Diagnostic[] {
     if (letters.length > 0) warnings.push(warning(letters, place(path)));
   });
   return warnings;
-}
+});
 
 function warning(letters: readonly string[], place: Diagnostic["place"]): Diagnostic {
   const named = letters.map(

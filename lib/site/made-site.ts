@@ -160,7 +160,6 @@ async function madeBeside(
   const site = inFolder(onScreen);
   tell.progress(`writing ${site.pages.length} pages`);
   const { served } = tell;
-  const wanted = await served?.wanted();
   const ofSite = begunSite(site, {
     output: "site",
     kind,
@@ -172,6 +171,7 @@ async function madeBeside(
     threads,
     ...(later && { later }),
   });
+  const wanted = await served?.wanted();
   await ofSite.pages(wanted?.site ?? []);
   const beginWorkshop = async (): Promise<BegunSite> => {
     const own = workshop({ isPrinted: kind === "paper", printedCards: cardsBefore });

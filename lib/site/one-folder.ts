@@ -30,17 +30,17 @@ export function inOneFolder({ translated = [], ...site }: Site, siteAddress?: st
       language === undefined ? [] : [{ folder, language }],
     ),
     pages,
-    files: [
-      ...site.files.map((file) =>
-        file.path === "sitemap.xml" && siteAddress !== undefined
-          ? {
-              ...file,
-              text: sitemap(siteAddress, pages),
-            }
-          : file,
-      ),
-      ...below(({ files }) => files),
+    files: () => [
+      ...site
+        .files()
+        .map((file) =>
+          file.path === "sitemap.xml" && siteAddress !== undefined
+            ? { ...file, text: sitemap(siteAddress, pages) }
+            : file,
+        ),
+      ...below(({ files }) => files()),
     ],
+    assets: () => [...(site.assets?.() ?? []), ...below(({ assets }) => assets?.())],
     papers: [...(site.papers ?? []), ...below(({ papers }) => papers)],
   };
 }

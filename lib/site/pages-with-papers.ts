@@ -81,16 +81,17 @@ export function withPapers(
           )
         : page,
     ),
-    files: site.files.map((file) =>
-      file.path === "manifest.json"
-        ? {
-            ...file,
-            text: manifestWithPapers(
-              file.text,
-              papers.map(({ path, key, hash }) => ({ path, key, hash })),
-            ),
-          }
-        : file,
-    ),
+    files: () =>
+      site.files().map((file) =>
+        file.path === "manifest.json"
+          ? {
+              ...file,
+              text: manifestWithPapers(
+                file.text,
+                papers.map(({ path, key, hash }) => ({ path, key, hash })),
+              ),
+            }
+          : file,
+      ),
   };
 }

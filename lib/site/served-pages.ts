@@ -2,7 +2,7 @@ import { existsSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { PagesMade } from "./site-task.ts";
 
-/** What is served of an output while a newer one is made: never a page that is known to be another by now. */
+/** What is served of an output while a newer one is made: never a page, nor data beside the newer pages, that is known to be another by now. */
 export interface PagesInWork {
   /** Folders to look for a file in, one after the other; none where it is gone; undefined while it is being made. */
   readonly foldersOf: (path: string) => readonly string[] | undefined;
@@ -22,6 +22,7 @@ interface Newer {
   readonly dir: string;
   readonly all: ReadonlySet<string>;
   readonly made: Set<string>;
+  isDataThere: boolean;
 }
 
 /** @param shown the output that is whole. */
@@ -44,12 +45,16 @@ export function pagesInWork(shown: string): PagesInWork {
     foldersOf: (path) => {
       if (isGone(path)) return [];
       if (newer === undefined) return [whole];
-      if (!isPage(path)) return [newer.dir, whole];
+      if (!isPage(path))
+        return newer.isDataThere || existsSync(join(newer.dir, path))
+          ? [newer.dir, whole]
+          : undefined;
       return newer.made.has(path) ? [newer.dir] : undefined;
     },
     isNewer: (path) => newer?.made.has(path) === true,
-    made: (dir, { made, all }) => {
-      if (newer?.dir !== dir) newer = { dir, all: new Set(all), made: new Set() };
+    made: (dir, { made, all, isDataThere }) => {
+      if (newer?.dir !== dir) newer = { dir, all: new Set(all), made: new Set(), isDataThere };
+      newer.isDataThere = isDataThere;
       for (const path of made) newer.made.add(path);
       withoutRecord = withoutRecord.filter((folder) => !all.includes(`${folder}index.html`));
     },

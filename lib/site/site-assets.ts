@@ -35,7 +35,7 @@ export function isAsset(path: string): boolean {
  * such, and fonts from their packages, so that the site asks no other host for anything.
  */
 export function assetsOf(
-  { files, language = "en", scripts = [] }: Site,
+  { assets, language = "en", scripts = [] }: Pick<Site, "assets" | "language" | "scripts">,
   output: OutputKind,
 ): Asset[] {
   return [
@@ -43,9 +43,7 @@ export function assetsOf(
     ...scripts.flatMap(({ folder, language: other }) =>
       wordedScripts(other, language).map((one) => asText(one, folder)),
     ),
-    ...files
-      .filter(({ path }) => isAsset(path))
-      .map(({ path, text }) => ({ path, bytes: Buffer.from(text) })),
+    ...(assets?.() ?? []).map(({ path, text }) => ({ path, bytes: Buffer.from(text) })),
     { path: "assets/icon.svg", bytes: readFileSync(join(PACKAGE_ROOT, "assets", "icon.svg")) },
     ...fonts(),
   ];

@@ -53,6 +53,7 @@ import { followed } from "../kept/followed.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { readWhenAsked } from "../kept/reads.ts";
 import { contentKey } from "../sheet/revision.ts";
+import { isAsset } from "./site-assets.ts";
 import { plannedPaths, type PlannedPaths } from "./planned-paths.ts";
 import { dataFilesOf } from "./data-files.ts";
 import { pageEntry, pageWith, type PageEntry, type PagesKept } from "./page-entry.ts";
@@ -124,22 +125,28 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
       readWhenAsked(() => shownColour(worded, context)),
     ]),
   );
-  const states = stated(worked);
+  const states = readWhenAsked(() => stated(worked));
   const changes =
-    earlier && allChanges(changesBetween(earlier, publishedState(states)), earlier.past, context);
+    earlier && allChanges(changesBetween(earlier, publishedState(states())), earlier.past, context);
   const atom = changes && feed(changes, context);
   const pages = sitePages(worked, shown).map((page) =>
     atom === undefined ? page : withFeed(page),
   );
+  const mixing = readWhenAsked(() =>
+    dataFilesOf(worked.steps, { name: "files of mixing" }, () => mixingFiles(context)),
+  );
+  const files = readWhenAsked(() => [
+    ...dataFiles(worked, pages, shown),
+    ...mixing(),
+    { path: MANIFEST, text: manifestJson(worked, states(), changes) },
+    ...(atom === undefined ? [] : [{ path: FEED_PATH, text: atom }]),
+  ]);
   return {
     base: context.records.siteBase,
     language: context.words.language,
     pages,
-    files: [
-      ...dataFiles(worked, pages, shown),
-      { path: MANIFEST, text: manifestJson(worked, states, changes) },
-      ...(atom === undefined ? [] : [{ path: FEED_PATH, text: atom }]),
-    ],
+    files,
+    assets: () => mixing().filter(({ path }) => isAsset(path)),
     keepSteps: worked.keepSteps,
     sheetCount: worked.published.length,
     pictures: () => sitePictures(pages, context.answers, context),
@@ -231,7 +238,7 @@ function workshopOfWorked(
   return {
     pages: workshopPages(context, own).map(({ path, filled }) => pageEntry(path, filled, kept)),
     language: worked.context.words.language,
-    files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
+    files: () => [{ path: MANIFEST, text: workshopManifestJson(date) }],
     ...(pdf === undefined ? {} : { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
     sheetCount: worked.published.length,
   };
@@ -439,7 +446,6 @@ function dataFiles(worked: WorkedSite, pages: readonly PageEntry[], shown: Shown
       ];
     }),
     ...of("former sheets", () => formerSheets(context)),
-    ...of("mixing", () => mixingFiles(context)),
     ...of("readings", () => exchangeFiles(context)),
     ...keptBesideProgram("schemas", [], schemaFiles),
     ...hostFiles(records),

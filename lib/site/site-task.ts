@@ -44,6 +44,8 @@ export interface PagesMade {
   /** Those that have come since it was told last. */
   readonly made: readonly string[];
   readonly all: readonly string[];
+  /** Whether all has come that is no page. */
+  readonly isDataThere: boolean;
 }
 
 /** Told while it is at work. */

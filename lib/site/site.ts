@@ -33,7 +33,10 @@ export interface Site {
   readonly pages: readonly PageEntry[];
   /** Keep what was worked out for it, once all of it is made. */
   readonly keepSteps?: () => void;
-  readonly files: readonly DataFile[];
+  /** Worked out when they are asked for, which may be after the first pages. */
+  readonly files: () => readonly DataFile[];
+  /** Those of the files that pages load by names which change with what they hold. */
+  readonly assets?: () => readonly DataFile[];
   readonly sheetCount: number;
   /** The folder of its host that it stands in, `/` unless said. */
   readonly base?: string;

@@ -22,6 +22,8 @@ const PAGES_AT_ONCE = 100;
 
 /** Fewer are rendered at a time where somebody may ask for one meanwhile. Our own choice. */
 const SERVED_AT_ONCE = 8;
+/** Likewise of files that are brought. Our own choice. */
+const BROUGHT_AT_ONCE = 64;
 
 /** What of a site there is only after a while: a page that waits for it is made once it is there. */
 export interface LaterSite {
@@ -48,11 +50,11 @@ export async function writeSite(site: Site, writing: Writing): Promise<void> {
   await begunSite(site, writing).rest();
 }
 
-/** A site whose data, styles and fonts are written. */
+/** A site whose styles, scripts and fonts are written. */
 export interface BegunSite {
   /** Make those of these pages that there are not yet, as many as go at once. */
   readonly pages: (paths: readonly string[]) => Promise<void>;
-  /** Make all that wait for nothing, those first that are wanted by then. */
+  /** Write the data, and make all pages that wait for nothing, those first that are wanted by then. */
   readonly sooner: () => Promise<void>;
   /** Make all others, and write down what there is. */
   readonly rest: () => Promise<void>;
@@ -66,10 +68,6 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
   const { dir, earlierDir, kind, output, cache, served, later } = writing;
   const { written = writtenFiles(dir, earlierDir, knownFiles(cache, output, kind)) } = writing;
   const assets = hashedAssets(assetsOf(site, output));
-  writeData(
-    later === undefined ? site : { ...site, files: site.files.filter((one) => !isManifest(one)) },
-    written,
-  );
   for (const { path, bytes } of assets.files) written.write(path, bytes);
   // They are drawn while pages are made.
   const pictures =
@@ -79,6 +77,23 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
   const all = site.pages.map(({ path }) => path);
   const left = new Map(site.pages.map((page) => [page.path, page]));
   const most = served === undefined ? PAGES_AT_ONCE : SERVED_AT_ONCE;
+  let isDataThere = false;
+  const tell = (made: readonly string[]): void => served?.made({ output, made, all, isDataThere });
+  // From now on pages are waited for, and so wanted.
+  tell([]);
+  const isSooner = (path: string): boolean => later?.isWaiting(path) !== true;
+  const data = async (): Promise<void> => {
+    if (isDataThere) return;
+    await makeWanted(isSooner);
+    const isThere = (file: DataFile): boolean => later === undefined || !isManifest(file);
+    const writes = dataWrites({ ...site, files: () => site.files().filter(isThere) }, written);
+    for (const [i, write] of writes.entries()) {
+      if (i % BROUGHT_AT_ONCE === 0) await makeWanted(isSooner);
+      write();
+    }
+    isDataThere = true;
+    tell([]);
+  };
   /** Of these pages as many as are rendered at a time. */
   const make = async (paths: readonly string[]): Promise<void> => {
     const made: string[] = [];
@@ -90,7 +105,7 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       made.push(path);
       if (kept.isTaken(page)) page.letGo();
       else pages.push(page);
-      if (pages.length === most) break;
+      if (pages.length === most || (served !== undefined && made.length === BROUGHT_AT_ONCE)) break;
     }
     for await (const [{ path }, html] of renderedPages({ ...site, pages }, dir)) {
       const folder = path.replace(/index\.html$/, "");
@@ -101,17 +116,29 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       );
     }
     for (const page of pages) page.letGo();
-    served?.made({ output, made, all });
+    tell(made);
+  };
+  /** Those of these that somebody waits for or looks at by now. */
+  const makeWanted = async (isMade: (path: string) => boolean): Promise<void> => {
+    for (;;) {
+      const wanted = (await served?.wanted())?.[output] ?? [];
+      const some = wanted.filter((path) => left.has(path) && isMade(path));
+      if (some.length === 0) return;
+      await make(some);
+    }
   };
   const makeAll = async (isMade: (path: string) => boolean): Promise<void> => {
     for (;;) {
       const own = [...left.keys()].filter(isMade);
       if (own.length === 0) return;
-      const wanted = ((await served?.wanted())?.[output] ?? []).filter(isMade);
-      await make(wanted.some((path) => left.has(path)) ? wanted : own);
+      await makeWanted(isMade);
+      await make(own);
     }
   };
-  const sooner = async (): Promise<void> => makeAll((path) => later?.isWaiting(path) !== true);
+  const sooner = async (): Promise<void> => {
+    await data();
+    await makeAll(isSooner);
+  };
   return {
     pages: make,
     sooner,
@@ -120,7 +147,8 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       // Before their thread ends with the papers.
       await pictures?.done();
       const whole = (await later?.whole()) ?? site;
-      if (later !== undefined) writeData({ files: whole.files.filter(isManifest) }, written);
+      if (later !== undefined)
+        writeData({ files: () => whole.files().filter(isManifest) }, written);
       for (const page of whole.pages) if (left.has(page.path)) left.set(page.path, page);
       await makeAll(() => true);
       kept.keep(whole.pages);
@@ -172,15 +200,25 @@ function drawingKey({ programPart }: WorkCache): string | undefined {
   return parts.every((part) => part !== undefined) ? parts.join(" ") : undefined;
 }
 
-/** Data and papers; what is an asset goes out under a name of its own. */
-export function writeData(
-  site: Pick<Site, "files" | "papers" | "photographs">,
+/** Data and papers. */
+export function writeData(site: SiteData, written: WrittenFiles): void {
+  for (const write of dataWrites(site, written)) write();
+}
+
+type SiteData = Pick<Site, "files" | "papers" | "photographs">;
+
+/** What writes them, one after another; what is an asset goes out under a name of its own. */
+function dataWrites(
+  { files, papers = [], photographs = [] }: SiteData,
   written: WrittenFiles,
-): void {
-  for (const file of site.files) {
-    if (isAsset(file.path)) continue;
-    if (file.hash === undefined || !written.bring(file.path, file.hash))
-      written.write(file.path, file.text);
-  }
-  for (const file of [...(site.papers ?? []), ...(site.photographs ?? [])]) written.put(file);
+): (() => void)[] {
+  return [
+    ...files()
+      .filter(({ path }) => !isAsset(path))
+      .map((file) => () => {
+        if (file.hash === undefined || !written.bring(file.path, file.hash))
+          written.write(file.path, file.text);
+      }),
+    ...[...papers, ...photographs].map((file) => () => written.put(file)),
+  ];
 }

@@ -65,7 +65,8 @@ export function writtenFiles(
     write,
     bring,
     put: ({ path, bytes, fileHash: hash = contentHash([bytes]).toString("base64url") }) =>
-      bring(path, hash) ? hash : write(path, bytes),
+      // One photograph may be of several records.
+      hashes.get(path) === hash || bring(path, hash) ? hash : write(path, bytes),
     keepKnown: () => known.keep(dir, hashes),
   };
 }

@@ -37,8 +37,7 @@ const file = (name: string): string => join(home, name);
 /** What a build would keep of these records. */
 function manifestOf(content: string): string {
   const { records } = loadRecords(content, home);
-  const { files } =
-    records === undefined ? { files: [] } : siteOf(records, records.newestDate).site;
+  const files = records === undefined ? [] : siteOf(records, records.newestDate).site.files();
   return files.find(({ path }) => path === "manifest.json")?.text ?? "";
 }
 

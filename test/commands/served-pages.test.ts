@@ -52,6 +52,11 @@ async function openedPage(path: string): Promise<{ readonly told: () => string }
   return { told: () => told };
 }
 
+/** Told of a build whose data is there, unless said. */
+function made(pages: readonly string[], all: readonly string[] = ALL, isDataThere = true) {
+  return { output: "site", made: pages, all, isDataThere } as const;
+}
+
 async function until(isSo: () => boolean): Promise<void> {
   while (!isSo()) await new Promise((later) => setTimeout(later, 5));
 }
@@ -62,7 +67,7 @@ describe("while a newer site is made", () => {
       "colours/bone/index.html": "new bone",
       "colours/bone/sheet.json": "new",
     });
-    server.made(next, { output: "site", made: ["colours/bone/index.html"], all: ALL });
+    server.made(next, made(["colours/bone/index.html"]));
     expect(await got("colours/bone/")).toBe("new bone");
     expect(await got("colours/bone/index.html")).toBe("new bone");
     expect(await got("colours/bone/sheet.json")).toBe("new");
@@ -70,18 +75,30 @@ describe("while a newer site is made", () => {
 
   test("a page that has not come yet is waited for, and wanted meanwhile", async () => {
     const next = output({});
-    server.made(next, { output: "site", made: [], all: ALL });
+    server.made(next, made([]));
     const page = got("colours/bone/");
     await until(() => server.wanted().includes("colours/bone/index.html"));
     mkdirSync(join(next, "colours", "bone"), { recursive: true });
     writeFileSync(join(next, "colours", "bone", "index.html"), "new bone");
-    server.made(next, { output: "site", made: ["colours/bone/index.html"], all: ALL });
+    server.made(next, made(["colours/bone/index.html"]));
     expect(await page).toBe("new bone");
     expect(server.wanted()).toEqual([]);
   });
 
+  test("data that has not come yet is waited for, and styles are there before", async () => {
+    const next = output({ "assets/site.1.css": "new", "colours/bone/index.html": "new bone" });
+    server.made(next, made(["colours/bone/index.html"], ALL, false));
+    expect(await got("colours/bone/")).toBe("new bone");
+    expect(await got("assets/site.1.css")).toBe("new");
+    const data = got("colours/bone/sheet.json");
+    await until(() => server.wanted().includes("colours/bone/sheet.json"));
+    writeFileSync(join(next, "colours", "bone", "sheet.json"), "new");
+    server.made(next, made([]));
+    expect(await data).toBe("new");
+  });
+
   test("a request that is broken off is wanted no more", async () => {
-    server.made(output({}), { output: "site", made: [], all: ALL });
+    server.made(output({}), made([]));
     const broken = new AbortController();
     const page = fetch(`${server.address}colours/bone/`, { signal: broken.signal });
     await until(() => server.wanted().length > 0);
@@ -92,14 +109,14 @@ describe("while a newer site is made", () => {
 
   test("a page that there will not be is not there, nor what lies beside it", async () => {
     const next = output({ "404.html": "new: no such page" });
-    server.made(next, { output: "site", made: ["404.html"], all: ALL });
+    server.made(next, made(["404.html"]));
     expect(await got("colours/lamp/")).toBe("404 new: no such page");
     expect(await got("colours/lamp/sheet.json")).toBe("404 new: no such page");
     expect(await got("colours/bone/sheet.json")).toBe("old bone's data");
   });
 
   test("where it will not come, what there was is served to those who wait", async () => {
-    server.made(output({}), { output: "site", made: [], all: ALL });
+    server.made(output({}), made([]));
     const page = got("colours/bone/");
     await until(() => server.wanted().length > 0);
     server.tell("a fault");
@@ -108,7 +125,7 @@ describe("while a newer site is made", () => {
   });
 
   test("those who wait are served from the newer site once it is whole", async () => {
-    server.made(output({}), { output: "site", made: [], all: ALL });
+    server.made(output({}), made([]));
     const page = got("colours/bone/");
     await until(() => server.wanted().length > 0);
     server.show(output({ "colours/bone/index.html": "new bone" }));
@@ -138,7 +155,7 @@ describe("a page whose record was deleted", () => {
     server.gone(["colours/lamp/"]);
     const former = "colours/lamp/index.html";
     const next = output({ [former]: "is called bone now" });
-    server.made(next, { output: "site", made: [former], all: [...ALL, former] });
+    server.made(next, made([former], [...ALL, former]));
     expect(await got("colours/lamp/")).toBe("is called bone now");
   });
 });
@@ -151,7 +168,7 @@ describe("an open page", () => {
     const [bone, home] = [await openedPage("colours/bone/"), await openedPage("")];
     expect([...server.wanted()].sort()).toEqual(["colours/bone/index.html", "index.html"]);
     const next = output({ ...OLD, "colours/bone/index.html": "new bone" });
-    server.made(next, { output: "site", made: ["colours/bone/index.html"], all: ALL });
+    server.made(next, made(["colours/bone/index.html"]));
     await until(() => times(bone.told()) === 1);
     expect(times(home.told())).toBe(0);
     const again = await openedPage("colours/bone/");

@@ -14,9 +14,9 @@ const dated = (oilIndex: number, day: string): string =>
 /** The sheet of lamp black as these records give it, dated. */
 function sheetOf(files: RecordTexts, date = "2026-06-30"): Json {
   const records = soundRecords({ ...SMALLEST_WORKSHOP, ...files });
-  const file = siteOf(records, date).site.files.find(
-    ({ path }) => path === "colours/lamp-black/sheet.json",
-  );
+  const file = siteOf(records, date)
+    .site.files()
+    .find(({ path }) => path === "colours/lamp-black/sheet.json");
   return JSON.parse(file?.text ?? "{}") as Json;
 }
 const revisionOf = (files: RecordTexts, date?: string): unknown => sheetOf(files, date)["revision"];

@@ -1,8 +1,9 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
+import { heldValues, type HeldValues } from "../../lib/kept/held-values.ts";
 import { workCacheOf, type WorkCache } from "../../lib/kept/work-cache.ts";
-import { keptParsers } from "../../lib/records/kept-parsers.ts";
+import { keptParsers, type KeptParsers } from "../../lib/records/kept-parsers.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { printedSite } from "../../lib/site/printed-site.ts";
 import { inOneFolder } from "../../lib/site/one-folder.ts";
@@ -54,6 +55,7 @@ export async function editedWorkshop(
     dir: (times) => join(home, `warm-${times}`),
     earlier: join(home, "none"),
   };
+  const server: Server = { parsers: keptParsers(), held: heldValues() };
   const taken: Record<string, number> = {};
   const stale: string[] = [];
   let [refused, rendered, done, earlier] = [0, 0, 0, warm.earlier];
@@ -62,7 +64,8 @@ export async function editedWorkshop(
     const before = texts.get(path);
     put(content, path, text);
     const isRendered = (done + 1) % renderEvery === 0;
-    const own = { ...warm, earlier };
+    // By turns as a command of its own, and as a server that holds what it read and made before.
+    const own = tries % 2 === 0 ? { ...warm, earlier } : heldBy(server, { ...warm, earlier });
     const made = await madeWith(own, content, done, isRendered);
     const cold = await madeWith(
       { dir: (times) => join(home, `cold-${times}`), earlier: join(home, "none") },
@@ -91,8 +94,19 @@ export async function editedWorkshop(
   return { taken, refused, rendered, stale };
 }
 
+/** What a process holds that makes a site again and again. */
+interface Server {
+  readonly parsers: KeptParsers;
+  readonly held: HeldValues;
+}
+
+function heldBy({ parsers, held }: Server, making: Making): Making {
+  return { ...making, parsers, ...(making.cache && { cache: { ...making.cache, held } }) };
+}
+
 interface Making {
   readonly cache?: WorkCache;
+  readonly parsers?: KeptParsers;
   readonly dir: (times: number) => string;
   readonly earlier: string;
 }
@@ -104,12 +118,11 @@ interface MadeFiles {
 }
 
 async function madeWith(
-  { cache, dir, earlier }: Making,
+  { cache, dir, earlier, parsers = keptParsers() }: Making,
   content: string,
   times: number,
   isRendered: boolean,
 ): Promise<MadeFiles> {
-  const parsers = keptParsers();
   if (cache !== undefined) parsers.begin(cache);
   const { records, diagnostics } = loadRecords(content, dirname(content), TODAY, parsers);
   if (cache !== undefined) parsers.keep(cache);

@@ -14,7 +14,7 @@ function sheets(content: string, home: string, cache?: WorkCache): string[] {
   if (records === undefined) throw new Error("The workshop is refused");
   const languages = allLanguages(siteOf(records, records.newestDate, cache).site);
   const texts = languages.map(({ files }) => {
-    const file = files.find(({ path }) => path === "colours/red/sheet.json");
+    const file = files().find(({ path }) => path === "colours/red/sheet.json");
     return String(file?.text);
   });
   for (const { keepSteps } of languages) keepSteps?.();

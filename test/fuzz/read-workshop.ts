@@ -4,6 +4,7 @@ import { decodedText } from "../../lib/records/decoded-text.ts";
 import { checkedRecords, type LoadedRecords } from "../../lib/records/load-records.ts";
 import { parsedFiles, type FileParsers } from "../../lib/records/parsed-files.ts";
 import { parsedRecord } from "../../lib/records/parsed-record.ts";
+import { priceList } from "../../lib/records/price-list.ts";
 import { parseReadingFile } from "../../lib/records/readings/reading-file.ts";
 import type { RecordTexts } from "../support/content-folder.ts";
 
@@ -43,6 +44,8 @@ export function readWorkshop(texts: RecordTexts): ReadWorkshop {
         ? parseReadingFile(file, text)
         : keeping(source, () => parseReadingFile(file, text));
     },
+    prices: priceList,
+    again: (_, record) => record,
   });
   const tree = (among: readonly ContentFile[]): ContentTree => ({
     files: among,

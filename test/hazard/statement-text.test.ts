@@ -13,6 +13,7 @@ import {
 } from "../../lib/hazard/texts/statement-texts.ts";
 import {
   CONTAINS,
+  isOwnLine,
   metalAdvice,
   metalKey,
   metalLine,
@@ -317,3 +318,13 @@ test.each([
 ] as const)("of a metal heated %s whose dust is %s a label says: %s", (heat, dust, advice) => {
   expect(metalAdvice({ heat, dust })).toBe(advice);
 });
+
+/** basis: derived. No text of the law lists what a label contains, names a metal by itself or says what to leave with it. */
+test.each([
+  ["contains", true],
+  ["metal lead", true],
+  ["do not sand dry", true],
+  ["H302", false],
+  ["P280", false],
+  ["Danger", false],
+])("%s is a line of ours: %s", (code, isOurs) => expect(isOwnLine(code)).toBe(isOurs));

@@ -163,16 +163,23 @@ test("a step of which nothing was noted is taken each time, by itself or of a th
   expect(count({ ...STEP, name: "of colours", of: "bone" })).toEqual([true, true]);
 });
 
-test("a large value that was kept is read when it is asked for, and is not there once it was thrown away", () => {
-  const { steps, colours } = run(BLACKS);
-  const { names } = readBy(() => colours.get("bone")?.oil);
-  steps.keep(STEP, names, "an identity", () => ({ large: true }), { name: "a name" });
-  const found = run(BLACKS).steps.found(STEP);
-  expect(found?.identity).toBe("an identity");
-  expect(found?.sooner).toEqual({ name: "a name" });
-  expect(found?.value()).toEqual({ large: true });
-  expect(run(new Map([colour("bone", "61")])).steps.found(STEP)).toBeUndefined();
-});
+test.each([
+  ["by itself", STEP],
+  ["of a thing", { ...STEP, name: "of colours", of: "bone" }],
+])(
+  "a large value that was kept %s is read when it is asked for, and is not there once what it read is another",
+  (_, step: Step) => {
+    const { steps, colours } = run(BLACKS);
+    const { names } = readBy(() => colours.get("bone")?.oil);
+    steps.keep(step, names, "an identity", () => ({ large: true }), { name: "a name" });
+    steps.keepBook(step);
+    const found = run(BLACKS).steps.found(step);
+    expect(found?.identity).toBe("an identity");
+    expect(found?.sooner).toEqual({ name: "a name" });
+    expect(found?.value()).toEqual({ large: true });
+    expect(run(new Map([colour("bone", "61")])).steps.found(step)).toBeUndefined();
+  },
+);
 
 test("what is known of a value sooner is read without loading it, and noted as all else that is read of it", () => {
   let loads = 0;

@@ -77,6 +77,15 @@ describe("permanenceRuling", () => {
       "of another form",
     ).toEqual(["exposed-not-under-standard"]);
   });
+  test("one that others made stands as their word, beside a category that is stated too", () => {
+    const told = [{ ...exposures[0], standing: "stated" }] as const;
+    expect(ask({ exposures: told })).toMatchObject({ basis: "stated", category: "III" });
+    expect(rulesOf(ask({ exposures: told }))).toEqual(["exposure-as-stated"]);
+    expect(rulesOf(ask({ exposures: told, stated: { category: "I" } }))).toEqual([
+      "exposure-as-stated",
+      "category-stated",
+    ]);
+  });
   test("a statement decides over its pigments", () => {
     expect(ask({ pigments: [ALIZARIN], stated: { category: "II", form: "tint" } })).toMatchObject({
       basis: "stated",

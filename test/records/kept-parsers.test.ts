@@ -30,3 +30,60 @@ test("records read again are those of the files as they are now, and what was no
     loadRecords(content, home).records?.colours.get("lamp-black")?.masstone,
   );
 });
+
+test("a record that says what it said before is the same one, price and all, until something of it is edited", () => {
+  const { content, home } = contentFolder({
+    ...SMALLEST_WORKSHOP,
+    "prices.csv": "colour,ml,price\nlamp-black,40,5\n",
+  });
+  const parsers = keptParsers();
+  const black = () =>
+    loadRecords(content, home, undefined, parsers).records?.colours.get("lamp-black");
+  const write = (path: string, text: string): void => writeFileSync(join(content, path), text);
+  const first = black();
+  expect(first?.sizes.map(({ price }) => price)).toEqual([5]);
+  expect(black()).toBe(first);
+  write("prices.csv", "colour,ml,price\nlamp-black,40,6\n");
+  const dearer = black();
+  expect(dearer?.sizes.map(({ price }) => price)).toEqual([6]);
+  expect(black()).toBe(dearer);
+  const readings = readFileSync(join(content, "readings/lamp-black.csv"), "utf8");
+  write("readings/lamp-black.csv", readings.replaceAll("0.02", "0.03"));
+  const lighter = black();
+  expect(lighter).not.toBe(dearer);
+  expect(lighter?.masstone).toEqual(
+    loadRecords(content, home).records?.colours.get("lamp-black")?.masstone,
+  );
+});
+
+test("what is wrong is told at its line as it is now, however often the files were read before", () => {
+  const { content, home } = contentFolder(SMALLEST_WORKSHOP);
+  const parsers = keptParsers();
+  const write = (path: string, text: string): void => writeFileSync(join(content, path), text);
+  const told = () => {
+    const { diagnostics } = loadRecords(content, home, "2026-01-01", parsers);
+    expect(diagnostics).toEqual(loadRecords(content, home, "2026-01-01").diagnostics);
+    return diagnostics.map(({ rule, place }) => `${rule} ${place.line}`);
+  };
+  const rows = ["lamp-black,40,5", "lamp-black,40,6", "soot,40,5", "lamp-black,60,free"];
+  const list = (...more: readonly string[]): string =>
+    `${["colour,ml,price", ...more, ...rows].join("\n")}\n`;
+  write("prices.csv", list());
+  const first = told();
+  expect(first).toContain("records/price 5");
+  expect(told()).toEqual(first);
+  write("prices.csv", list("lamp-black,80,7"));
+  expect(told()).toContain("records/price 6");
+  const pigment = SMALLEST_WORKSHOP["pigments/lamp-black.yaml"];
+  write("prices.csv", "colour,ml,price\nlamp-black,40,5\n");
+  write("pigments/lamp-black.yaml", `${pigment}source: nobody\n`);
+  const unknown = told();
+  write("pigments/lamp-black.yaml", `# A line more.\n${pigment}source: nobody\n`);
+  expect(told()).not.toEqual(unknown);
+  write("pigments/lamp-black.yaml", pigment);
+  expect(told()).toEqual(
+    loadRecords(content, home, "2026-01-01").diagnostics.map(
+      ({ rule, place }) => `${rule} ${place.line}`,
+    ),
+  );
+});

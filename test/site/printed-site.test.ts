@@ -95,8 +95,8 @@ describe("papers of a build", async () => {
     ]) {
       for (const { path, bytes } of fresh.papers ?? [])
         expect(Buffer.compare(paperAt(again, path), bytes), path).toBe(0);
-      expect(again.files.find(({ path }) => path === "manifest.json")?.text).toBe(
-        fresh.files.find(({ path }) => path === "manifest.json")?.text,
+      expect(again.files().find(({ path }) => path === "manifest.json")?.text).toBe(
+        fresh.files().find(({ path }) => path === "manifest.json")?.text,
       );
     }
   });

@@ -1,5 +1,7 @@
 import { spawn } from "node:child_process";
+import { serialize } from "node:v8";
 import { Worker } from "node:worker_threads";
+import { deflateRawSync } from "node:zlib";
 import { afterEach, describe, expect, test } from "vitest";
 import type { CardsOnPaper } from "../../lib/print/paper-work.ts";
 import { workProcess } from "../../lib/site/work-process.ts";
@@ -7,7 +9,7 @@ import { workThreads, type WorkThreads } from "../../lib/site/work-threads.ts";
 
 /** A document without a card in it, named for its workshop: the least that a thread can be asked for. */
 const empty = (workshop: string): CardsOnPaper => ({
-  laid: [],
+  laid: deflateRawSync(serialize([])),
   size: {
     name: "90x55",
     widthMm: 90,

@@ -177,10 +177,10 @@ function checkValues(
 ): void {
   const unit = scale === "percent" ? 100 : 1;
   const limits = scale === "percent" ? "-0.5 to 120 percent" : `${R_MIN} to ${R_MAX}`;
-  const faulty = {
-    "empty-cell": [] as number[],
-    "not-a-number": [] as number[],
-    "reflectance-domain": [] as number[],
+  const faulty: Record<"empty-cell" | "not-a-number" | "reflectance-domain", number[]> = {
+    "empty-cell": [],
+    "not-a-number": [],
+    "reflectance-domain": [],
   };
   const belowZero: number[] = [];
   values.forEach((value, i) => {
