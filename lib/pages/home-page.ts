@@ -44,7 +44,9 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
           ask: {
             heading: text.ask,
             links: answers.slice(0, MOST_LINKS).map((answer) => answerLink(answer, place)),
-            more: { text: text.allQuestions(answers.length), href: `${place.root}answers/` },
+            ...(answers.length > MOST_LINKS
+              ? { more: { text: text.allQuestions(answers.length), href: `${place.root}answers/` } }
+              : {}),
           },
         }),
     ...(pairs.length === 0

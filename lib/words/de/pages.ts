@@ -421,7 +421,7 @@ export const PAGES: AnyWords<PageWords> = {
     press:
       "Tippen Sie auf eine Farbe für ihr Blatt: was sie in Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     ask: "Fragen",
-    allQuestions: (count: number) => (count === 1 ? "Alle Fragen" : `Alle ${count} Fragen`),
+    allQuestions: (count: number) => `Alle ${count} Fragen`,
     beside: "Nebeneinandergestellt",
     choose: "Selbst wählen",
     know: "Woher wir es wissen",

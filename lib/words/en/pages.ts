@@ -414,7 +414,7 @@ export const PAGES = {
     press:
       "Press a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
     ask: "Ask",
-    allQuestions: (count: number) => (count === 1 ? "All questions" : `All ${count} questions`),
+    allQuestions: (count: number) => `All ${count} questions`,
     beside: "Put side by side",
     choose: "Choose your own",
     know: "How we know",

@@ -414,7 +414,7 @@ export const PAGES: AnyWords<PageWords> = {
     press:
       "Pulse un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
     ask: "Preguntar",
-    allQuestions: (count) => (count === 1 ? "Todas las preguntas" : `Las ${count} preguntas`),
+    allQuestions: (count) => `Las ${count} preguntas`,
     beside: "Puestos lado a lado",
     choose: "Elegir los suyos",
     know: "Cómo lo sabemos",

@@ -417,7 +417,7 @@ export const PAGES: AnyWords<PageWords> = {
     press:
       "Toucher une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
     ask: "Demander",
-    allQuestions: (count) => (count === 1 ? "Toutes les questions" : `Les ${count} questions`),
+    allQuestions: (count) => `Les ${count} questions`,
     beside: "Mises côte à côte",
     choose: "Choisir les vôtres",
     know: "Comment nous le savons",
