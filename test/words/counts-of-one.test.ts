@@ -6,7 +6,6 @@ import { ENGLISH } from "../../lib/words/en/english.ts";
 
 describe.each(Object.entries(WORDS))("in %s", (_, { pages }) => {
   const of = (count: number): string[] => [
-    pages.home.allQuestions(count),
     pages.mixing.recipes.found(count, count, 20, false),
     pages.mixing.recipes.found(0, count, 20, false),
     pages.mixing.map.describe(count, "Zinc White", "100"),
