@@ -3,37 +3,19 @@ import { labelModel } from "../../lib/present/label-model.ts";
 import { foldOutPages, type FoldedStrip, type LaidLabel } from "../../lib/print/laid-label.ts";
 import { labelSheet } from "../../lib/print/label-sheet.ts";
 import { labelsPdf } from "../../lib/print/labels-pdf.ts";
-import {
-  packageLabelContent,
-  type PackageLabelContent,
-} from "../../lib/print/package-label-content.ts";
+import type { PackageLabelContent } from "../../lib/print/package-label-content.ts";
 import { packageLabel } from "../../lib/print/package-label-layout.ts";
-import { packageSizes, type PackageSize } from "../../lib/print/package-size.ts";
+import type { PackageSize } from "../../lib/print/package-size.ts";
 import { rangeLabels } from "../../lib/print/range-labels.ts";
 import type { PackageLabelRecord } from "../../lib/records/schema/package-label.ts";
 import { readPdf, type FoundText } from "../support/read-pdf.ts";
 import { CONTEXT } from "./demonstration-cards.ts";
+import { labelContentOf, labelSize, textsOf } from "./demonstration-labels.ts";
 
 const MM = 25.4 / 72;
 
-const sized = (label: Partial<PackageLabelRecord>): PackageSize => {
-  const [size] = packageSizes({
-    name: "Test",
-    labels: [{ name: "tried", kind: "tube", ml: 40, foldOut: true, ...label }],
-  });
-  if (size === undefined) throw new Error("Unexpected label without a size");
-  return size;
-};
-const sheetOf = (slug: string) => {
-  const found = CONTEXT.sheets.find(({ sheet }) => sheet.slug === slug);
-  if (found === undefined) throw new Error(`Unexpected range without ${slug}`);
-  return found;
-};
-const contentOf = (slug: string, size: PackageSize): PackageLabelContent => {
-  const content = packageLabelContent(sheetOf(slug), size, CONTEXT);
-  if ("refusal" in content) throw new Error(content.refusal);
-  return content;
-};
+const sized = (label: Partial<PackageLabelRecord>): PackageSize =>
+  labelSize({ kind: "tube", ml: 40, foldOut: true, ...label });
 const squeezed = (text: string): string => text.replace(/[\s\u00a0\u2002-]+/g, "");
 
 interface Folded {
@@ -47,7 +29,7 @@ interface Folded {
 
 /** One fold-out label as another program reads it from the PDF. */
 const folded = async (slug: string, size: PackageSize): Promise<Folded> => {
-  const content = contentOf(slug, size);
+  const content = labelContentOf(slug, size);
   const label = packageLabel(content, size);
   const strip = label?.faces.at(-1)?.strip;
   if (label === undefined || strip === undefined)
@@ -99,7 +81,7 @@ describe.each([
   { kind: "jar", ml: 120, slug: "zinc-white", symbol: "none", isTold: false },
 ] as const)("a $kind of $ml ml, $slug in two languages", ({ slug, isTold, ...label }) => {
   const size = sized({ ...label, languages: ["en", "de"] });
-  const { cautions } = sheetOf(slug).sheet;
+  const { cautions } = textsOf(slug).sheet;
   const models = (["en", "de"] as const).map((language) =>
     labelModel(cautions, language, CONTEXT.words),
   );
@@ -225,7 +207,7 @@ describe("which labels are folded", () => {
 
   test("is told of a label without room that its record does not have folded", () => {
     const size = sized({ ml: 60, languages, symbol: "ean", foldOut: false });
-    const { refusals, runs } = rangeLabels([sheetOf("lead-white")], [size], CONTEXT);
+    const { refusals, runs } = rangeLabels([textsOf("lead-white")], [size], CONTEXT);
     expect(runs).toEqual([]);
     expect(refusals[0]).toContain(
       "With foldOut: true of this label in workshop.yaml it is printed as a fold-out label of 5 pages",
@@ -234,7 +216,7 @@ describe("which labels are folded", () => {
 
   test("is said of each that is, and whom to ask", () => {
     const size = sized({ ml: 60, languages, symbol: "ean" });
-    const { refusals, remarks } = rangeLabels([sheetOf("lead-white")], [size], CONTEXT);
+    const { refusals, remarks } = rangeLabels([textsOf("lead-white")], [size], CONTEXT);
     expect(refusals).toEqual([]);
     expect(remarks.join("\n")).toMatch(
       /^Lead White, tried: as a fold-out label of 5 pages .* the authority of the country of sale/m,
@@ -243,13 +225,13 @@ describe("which labels are folded", () => {
 
   test("what finds room on one page stays there", () => {
     const size = sized({ languages: ["en"] });
-    const label = packageLabel(contentOf("bone-black", size), size);
+    const label = packageLabel(labelContentOf("bone-black", size), size);
     expect(label && foldOutPages(label)).toBe(0);
   });
 
   test("one that no strip on the paper holds is refused all the same", () => {
     const size = sized({ ml: 60, heightMm: 60, languages: ["en", "fr", "de", "es"] });
-    const [line = ""] = rangeLabels([sheetOf("lead-white")], [size], CONTEXT).refusals;
+    const [line = ""] = rangeLabels([textsOf("lead-white")], [size], CONTEXT).refusals;
     expect(line).toContain("A fold-out label on A4 does not hold it either");
   });
 });

@@ -6,14 +6,11 @@ import { labelSheet } from "../../lib/print/label-sheet.ts";
 import { pictogramBoxMm } from "../../lib/print/package-flow.ts";
 import { labelsPdf } from "../../lib/print/labels-pdf.ts";
 import type { Mark } from "../../lib/print/mark.ts";
-import {
-  packageLabelContent,
-  type PackageLabelContent,
-} from "../../lib/print/package-label-content.ts";
+import { packageLabelContent } from "../../lib/print/package-label-content.ts";
 import type { LaidLabel } from "../../lib/print/laid-label.ts";
 import { packageLabel } from "../../lib/print/package-label-layout.ts";
 import { sizeOfXHeightPt } from "../../lib/print/package-label-parts.ts";
-import { largerTubes, packageSizes, type PackageSize } from "../../lib/print/package-size.ts";
+import { largerTubes, type PackageSize } from "../../lib/print/package-size.ts";
 import { measureText } from "../../lib/print/print-document.ts";
 import { fontBytes, SANS_X_HEIGHT } from "../../lib/print/print-font.ts";
 import { rangeLabels } from "../../lib/print/range-labels.ts";
@@ -21,29 +18,13 @@ import type { PackageLabelRecord } from "../../lib/records/schema/package-label.
 import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
 import { readPdf } from "../support/read-pdf.ts";
 import { CONTEXT } from "./demonstration-cards.ts";
+import { labelContentOf, labelSize, textsOf } from "./demonstration-labels.ts";
 
 const sized = (
   label: Partial<PackageLabelRecord> & Pick<PackageLabelRecord, "kind" | "ml">,
-): PackageSize => {
-  const [size] = packageSizes({
-    name: "Test",
-    labels: [{ name: "tried", languages: ["en"], ...label }],
-  });
-  if (size === undefined) throw new Error("Unexpected label without a size");
-  return size;
-};
-const sheetOf = (slug: string) => {
-  const found = CONTEXT.sheets.find(({ sheet }) => sheet.slug === slug);
-  if (found === undefined) throw new Error(`Unexpected range without ${slug}`);
-  return found;
-};
-const contentOf = (slug: string, size: PackageSize): PackageLabelContent => {
-  const content = packageLabelContent(sheetOf(slug), size, CONTEXT);
-  if ("refusal" in content) throw new Error(content.refusal);
-  return content;
-};
+): PackageSize => labelSize({ languages: ["en"], ...label });
 const laidOf = (slug: string, size: PackageSize): LaidLabel | undefined =>
-  packageLabel(contentOf(slug, size), size);
+  packageLabel(labelContentOf(slug, size), size);
 const marksOf = ({ faces }: LaidLabel): Mark[] =>
   faces.flatMap(({ blocks }) => blocks.flatMap(({ marks = [] }) => marks));
 const textOf = (label: LaidLabel): string =>
@@ -204,7 +185,7 @@ describe("a label that is too small", () => {
   test("is refused, and the tube that is named holds it while the next smaller does not", () => {
     const slug = "zinc-white";
     expect(laidOf(slug, size)).toBeUndefined();
-    const { refusals, runs } = rangeLabels([sheetOf(slug)], [size], CONTEXT);
+    const { refusals, runs } = rangeLabels([textsOf(slug)], [size], CONTEXT);
     expect(runs).toEqual([]);
     const [line = ""] = refusals;
     expect(line).toMatch(
@@ -213,7 +194,7 @@ describe("a label that is too small", () => {
     const named = Number(/is one of (\d+) ml/.exec(line)?.[1]);
     const tubes = largerTubes(size);
     const at = tubes.findIndex(({ ml }) => ml === named);
-    const content = { ...contentOf(slug, size), mayLeaveOut: [] };
+    const content = { ...labelContentOf(slug, size), mayLeaveOut: [] };
     expect(at).toBeGreaterThanOrEqual(0);
     expect(tubes.map((tube) => packageLabel(content, tube) !== undefined).indexOf(true)).toBe(at);
   });
@@ -222,11 +203,11 @@ describe("a label that is too small", () => {
   test("is held against the law's size where the paint is classified, and not where it bears nothing", () => {
     const low = { ...sized({ kind: "tube", ml: 40 }), heightMm: 40 };
     const bears = (slug: string): boolean => {
-      const content = contentOf(slug, low);
+      const content = labelContentOf(slug, low);
       return content.cautions.length > 0;
     };
     const told = (slug: string): boolean =>
-      rangeLabels([sheetOf(slug)], [low], CONTEXT).remarks.some((line) =>
+      rangeLabels([textsOf(slug)], [low], CONTEXT).remarks.some((line) =>
         line.includes("is less than the 52 x 74 mm"),
       );
     expect([bears("zinc-white"), told("zinc-white")]).toEqual([true, true]);
@@ -235,7 +216,7 @@ describe("a label that is too small", () => {
 
   test("says what the law has for it, the whole elsewhere before a part left out", () => {
     const small = sized({ kind: "tube", ml: 60, symbol: "ean", price: "code" });
-    const [line = ""] = rangeLabels([sheetOf("lead-white")], [small], CONTEXT).refusals;
+    const [line = ""] = rangeLabels([textsOf("lead-white")], [small], CONTEXT).refusals;
     expect(line).toMatch(
       /A fold-out label, a tie-on tag or a box may bear the whole instead \(CLP, Annex I, 1\.5\.1\)\. With foldOut: true of this label in workshop\.yaml it is printed as a fold-out label of 3 pages\. Where none of these can be had, give this label reduced: true in workshop\.yaml: it is then printed without H410, P273 \(1\.5\.2\)$/,
     );
@@ -243,12 +224,12 @@ describe("a label that is too small", () => {
 
   test("is reduced where its record says so, by what may go alone, and it is told", () => {
     const small = sized({ kind: "tube", ml: 60, symbol: "ean", price: "code", reduced: true });
-    const { runs, remarks, refusals } = rangeLabels([sheetOf("lead-white")], [small], CONTEXT);
+    const { runs, remarks, refusals } = rangeLabels([textsOf("lead-white")], [small], CONTEXT);
     expect(refusals).toEqual([]);
     const [label] = runs[0]?.labels ?? [];
     expect(label?.leftOut).toEqual(["H410", "P273"]);
     expect(remarks.join("\n")).toContain("without H410, P273, which a package of 60 ml may");
-    const model = labelModel(sheetOf("lead-white").sheet.cautions, "en", CONTEXT.words);
+    const model = labelModel(textsOf("lead-white").sheet.cautions, "en", CONTEXT.words);
     const text = squeezed(label === undefined ? "" : textOf(label));
     for (const { code, text: said } of [...model.hazards, ...model.precautions])
       if (label?.leftOut.includes(code ?? "")) expect(text, code).not.toContain(squeezed(said));
@@ -260,14 +241,14 @@ describe("a label that is too small", () => {
       leftOut: [],
     };
     expect(leftOut).toEqual([]);
-    const content = contentOf("lead-white", sized({ kind: "tube", ml: 150, reduced: true }));
+    const content = labelContentOf("lead-white", sized({ kind: "tube", ml: 150, reduced: true }));
     expect(content.mayLeaveOut).toEqual([]);
   });
 });
 
 test("a price on a label has that of a litre beside it, in the label's own language", () => {
   const priced = (language: Language) =>
-    contentOf(
+    labelContentOf(
       "bone-black",
       sized({ kind: "jar", ml: 120, price: "price", languages: [language] }),
     ).price?.replaceAll("\u00a0", " ");
@@ -284,7 +265,7 @@ test("labels of one size have letters of one height, the roomiest that all of th
   const labels = runs[0]?.labels ?? [];
   expect(labels.length).toBeGreaterThan(15);
   expect(new Set(labels.map(({ xHeightMm }) => xHeightMm))).toEqual(new Set([1.2]));
-  const roomy = rangeLabels([sheetOf("bone-black")], [size], CONTEXT).runs[0]?.labels ?? [];
+  const roomy = rangeLabels([textsOf("bone-black")], [size], CONTEXT).runs[0]?.labels ?? [];
   expect(roomy.map(({ xHeightMm }) => xHeightMm)).toEqual([1.44]);
 });
 
@@ -296,13 +277,13 @@ test("a label has one face, without serifs (clp-letter-sizes, 1.2.1.5)", () => {
 
 test("an ingredient without hazard data has no label", () => {
   const size = sized({ kind: "tube", ml: 40 });
-  const content = packageLabelContent(sheetOf("vine-black"), size, CONTEXT);
+  const content = packageLabelContent(textsOf("vine-black"), size, CONTEXT);
   expect(content).toHaveProperty("refusal");
 });
 
 test("a classified paint of a supplier without telephone has none either", () => {
   const { telephone: _telephone, ...workshop } = CONTEXT.records.workshop;
-  const content = packageLabelContent(sheetOf("zinc-white"), sized({ kind: "tube", ml: 40 }), {
+  const content = packageLabelContent(textsOf("zinc-white"), sized({ kind: "tube", ml: 40 }), {
     ...CONTEXT,
     records: { ...CONTEXT.records, workshop },
   });
