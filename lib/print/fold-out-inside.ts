@@ -1,8 +1,14 @@
 import { at } from "../quantities/at.ts";
 import type { Tagged } from "./mark.ts";
-import { flowed, type Column, type FlowGroup, type FlowItem } from "./package-flow.ts";
+import { flowed, type Column, type FlowGroup } from "./package-flow.ts";
 import type { LabelLine, PackageLabelContent } from "./package-label-content.ts";
-import { isWordBroken, PARAGRAPH_MM, sizeOfXHeightPt, SUBJECT_MM } from "./package-label-parts.ts";
+import {
+  isWordBroken,
+  lineSetter,
+  PARAGRAPH_MM,
+  sizeOfXHeightPt,
+  SUBJECT_MM,
+} from "./package-label-parts.ts";
 import { measureText } from "./print-document.ts";
 
 /** How the inside of a fold-out label is tried. */
@@ -54,32 +60,17 @@ function languageGroup(
   { language }: LabelLine,
   widthMm: number,
 ): FlowGroup {
-  const sizePt = sizeOfXHeightPt(xHeightMm);
-  const line = (text: string, gapMm: number, face: "sans" | "sans bold" = "sans"): FlowItem => ({
-    kind: "text",
-    text,
-    face,
-    sizePt,
-    gapMm,
-    language,
-  });
+  const line = lineSetter(xHeightMm, language);
   const code = language.toUpperCase();
   const named = `${code}\u2002${name}`;
-  const isBeside = measureText(named, "sans bold", sizePt) <= widthMm;
+  const isBeside = measureText(named, "sans bold", sizeOfXHeightPt(xHeightMm)) <= widthMm;
   const own = cautions.find((one) => one.language === language);
   const statements = own?.statements.map(({ text }) => text).join(" ") ?? "";
   const ofLanguage = (lines: readonly LabelLine[]) =>
     lines.filter((one) => one.language === language).map(({ text }) => line(text, PARAGRAPH_MM));
   return {
     kind: "group",
-    head: {
-      kind: "text",
-      text: isBeside ? named : code,
-      face: "sans bold",
-      sizePt,
-      gapMm: 2 * SUBJECT_MM,
-      language,
-    },
+    head: line(isBeside ? named : code, 2 * SUBJECT_MM, "sans bold"),
     items: [
       ...(isBeside ? [] : [line(name, PARAGRAPH_MM, "sans bold")]),
       ...(own?.signalWord === undefined ? [] : [line(own.signalWord, SUBJECT_MM, "sans bold")]),

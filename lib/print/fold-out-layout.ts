@@ -13,6 +13,7 @@ import {
   BETWEEN_MM,
   isWordBroken,
   LEAST_BAND_MM,
+  lineSetter,
   nameItem,
   PARAGRAPH_MM,
   SAFE_MM,
@@ -290,14 +291,7 @@ function outerItems(
   { xHeightMm, pictogramMm, namePt }: OuterAttempt,
   widthMm: number,
 ): FlowItem[] {
-  const sizePt = sizeOfXHeightPt(xHeightMm);
-  const line = (text: string, gapMm: number, face: "sans" | "sans bold" = "sans"): FlowItem => ({
-    kind: "text",
-    text,
-    face,
-    sizePt,
-    gapMm,
-  });
+  const line = lineSetter(xHeightMm);
   const words = cautions.flatMap(({ signalWord }) => signalWord ?? []);
   return [
     nameItem(name, namePt, widthMm),

@@ -100,6 +100,16 @@ export function sizeOfXHeightPt(xHeightMm: number): number {
   return Math.ceil((xHeightMm / SANS_X_HEIGHT / MM_PER_PT) * 20 - 1e-9) / 20;
 }
 
+/** What sets the lines of a label, all in letters of one height. @param language of the lines, where it is not the label's own */
+export function lineSetter(
+  xHeightMm: number,
+  language?: string,
+): (text: string, gapMm: number, face?: "sans" | "sans bold") => FlowText {
+  const sizePt = sizeOfXHeightPt(xHeightMm);
+  const own = language === undefined ? {} : { language };
+  return (text, gapMm, face = "sans") => ({ kind: "text", text, face, sizePt, gapMm, ...own });
+}
+
 /** The name of the paint, as large as its width bears. */
 export function nameItem(name: string, mostPt: number, widthMm: number): FlowText {
   return {
