@@ -140,7 +140,9 @@ describe("a former page", () => {
     const { records: own } = loaded({
       "workshop.yaml": `${WORKSHOP}former:\n  - { address: answers/soot/, name: Soot? }\n`,
     });
-    const files = siteOf(own, undefined).site.files().map(({ path }) => path);
+    const files = siteOf(own, undefined)
+      .site.files()
+      .map(({ path }) => path);
     expect(files.filter((path) => path.includes("soot"))).toEqual([]);
   });
 
@@ -235,8 +237,10 @@ describe("the feed of what changed", () => {
   });
 
   test("is absent where no earlier state is known", () => {
-    expect(siteOf(records, "2026-05-01").site.files().some(({ path }) => path === "feed.xml")).toBe(
-      false,
-    );
+    expect(
+      siteOf(records, "2026-05-01")
+        .site.files()
+        .some(({ path }) => path === "feed.xml"),
+    ).toBe(false);
   });
 });
