@@ -27,8 +27,7 @@ function sheetTexts(files: RecordTexts): { complaints: string[]; texts: Set<stri
   if (records === undefined)
     return { complaints: diagnostics.map(formatDiagnostic), texts: new Set() };
   const { site, warnings } = siteOf(records, undefined);
-  const texts = site
-    .files()
+  const texts = [...site.files()]
     .filter(({ path }) => path.endsWith("sheet.json"))
     .flatMap(({ text }) => strings(JSON.parse(text)));
   return {
