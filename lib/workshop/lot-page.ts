@@ -108,10 +108,9 @@ function nextStep(state: LotState, judged: JudgedLot | undefined): LotState | "k
   return state === "near" || bestCorrection(judged) !== undefined ? state : "kept";
 }
 
-/** As many labels as tubes were filled; a letter to be replaced where nobody wrote that down. */
+/** One label for each tube that was filled; a number to be put in where nobody wrote that down. */
 function copiesOf({ record: { tubes = [] } }: Lot): string {
-  const count = tubes.reduce((sum, one) => sum + one.count, 0);
-  return count === 0 ? "N" : String(count);
+  return tubes.some(({ count }) => count > 0) ? "--filled" : "--copies N";
 }
 
 /** What a lot that is near or fails is best brought back with, where anything does. */

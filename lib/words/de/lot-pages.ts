@@ -135,11 +135,9 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       none: () => [
         "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
       ],
-      pass: (number, copies) => [
-        `Ihre Etiketten: npm run labels -- --lot ${number} --copies ${copies}.`,
-      ],
+      pass: (number, copies) => [`Ihre Etiketten: npm run labels -- --lot ${number} ${copies}.`],
       standard: (number, copies) => [
-        `Ihre Etiketten: npm run labels -- --lot ${number} --copies ${copies}.`,
+        `Ihre Etiketten: npm run labels -- --lot ${number} ${copies}.`,
       ],
       unjudged: () => [
         "In dem Weiß und dem Verhältnis des Standards aufhellen und so messen wie den Standard; oder den zurückgestellten Standard so aufhellen wie diese Charge.",

@@ -132,10 +132,10 @@ export const LOT_PAGES = {
         "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",
       ],
       pass: (number: string, copies: string) => [
-        `Its labels: npm run labels -- --lot ${number} --copies ${copies}.`,
+        `Its labels: npm run labels -- --lot ${number} ${copies}.`,
       ],
       standard: (number: string, copies: string) => [
-        `Its labels: npm run labels -- --lot ${number} --copies ${copies}.`,
+        `Its labels: npm run labels -- --lot ${number} ${copies}.`,
       ],
       unjudged: () => [
         "Let it down in the white and at the ratio of the standard, and read it as the standard was read; or let the retained standard down as this lot was.",

@@ -130,12 +130,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       none: () => [
         "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas para su registro.",
       ],
-      pass: (number, copies) => [
-        `Sus etiquetas: npm run labels -- --lot ${number} --copies ${copies}.`,
-      ],
-      standard: (number, copies) => [
-        `Sus etiquetas: npm run labels -- --lot ${number} --copies ${copies}.`,
-      ],
+      pass: (number, copies) => [`Sus etiquetas: npm run labels -- --lot ${number} ${copies}.`],
+      standard: (number, copies) => [`Sus etiquetas: npm run labels -- --lot ${number} ${copies}.`],
       unjudged: () => [
         "Rebájelo en el blanco y en la proporción del patrón y mídalo como se midió el patrón; o rebaje el patrón conservado como este lote.",
       ],

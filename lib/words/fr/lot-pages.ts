@@ -129,10 +129,10 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
         "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes pour son relevé.",
       ],
       pass: (number, copies) => [
-        `Ses étiquettes\u202f: npm run labels -- --lot ${number} --copies ${copies}.`,
+        `Ses étiquettes\u202f: npm run labels -- --lot ${number} ${copies}.`,
       ],
       standard: (number, copies) => [
-        `Ses étiquettes\u202f: npm run labels -- --lot ${number} --copies ${copies}.`,
+        `Ses étiquettes\u202f: npm run labels -- --lot ${number} ${copies}.`,
       ],
       unjudged: () => [
         "En faire un dégradé dans le blanc et au rapport de l’étalon, et le mesurer comme l’étalon\u202f; ou faire de l’étalon conservé le même dégradé que de ce lot.",
