@@ -16,17 +16,19 @@ export function leastAt(
 ): number {
   if (!(within > 0)) throw new RangeError(`A stretch is never narrower than ${within}`);
   let [a, b] = [from, to];
-  let [c, d] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
-  let [ofC, ofD] = [of(c), of(d)];
+  // Of a stretch that is narrow enough nothing more is asked.
+  const asked = (x: number): number => (b - a > within ? of(x) : NaN);
+  let [left, right] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
+  let [atLeft, atRight] = [asked(left), asked(right)];
   while (b - a > within) {
-    if (ofC < ofD) {
-      [b, d, ofD] = [d, c, ofC];
-      c = b - GOLDEN * (b - a);
-      ofC = of(c);
+    if (atLeft < atRight) {
+      [b, right, atRight] = [right, left, atLeft];
+      left = b - GOLDEN * (b - a);
+      atLeft = asked(left);
     } else {
-      [a, c, ofC] = [c, d, ofD];
-      d = a + GOLDEN * (b - a);
-      ofD = of(d);
+      [a, left, atLeft] = [left, right, atRight];
+      right = a + GOLDEN * (b - a);
+      atRight = asked(right);
     }
   }
   return (a + b) / 2;
