@@ -5,7 +5,7 @@ import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { BatchReckonerView, BatchView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
-import type { BatchSection, BatchSize } from "../sheet/oil/oil-figures.ts";
+import type { BatchSection, BatchSize } from "../sheet/oil/batch-figures.ts";
 import { weighedTubes } from "../sheet/pigments/parts-of-paint.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { NO_VALUE } from "../words/no-value.ts";

@@ -10,7 +10,7 @@ import type { CellView, TableView } from "../present/views.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { ContributionFigure } from "../sheet/drying/drying-figures.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { properties, reasons, textOf, type SheetPage } from "./page-of-sheet.ts";
+import { reasons, sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Class and days, what moves them, trials, the colour in each white, layers and film. */
 export function dryingBlocks(page: SheetPage): Block[] {
@@ -26,12 +26,12 @@ export function dryingBlocks(page: SheetPage): Block[] {
     summary: [
       dryingClass === undefined || days === undefined ? text.none : text.summary(dryingClass, days),
     ],
-    properties: properties(page, text.caption, [
-      "drying.class",
-      "drying.touchDryDays",
-      "drying.throughDryDays",
-      ...(tried ? ["drying.expectedDays"] : []),
-    ]),
+    properties: sectionTable(
+      page,
+      text.caption,
+      "drying",
+      (path) => tried || path !== "drying.expectedDays",
+    ),
     tables: [...contributionTable(page), ...trialTable(page), ...whitesTable(page)],
     lists: [
       ...reasons(

@@ -1,5 +1,4 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { ends } from "../quantities/interval.ts";
 import { valueText } from "../present/figure-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
@@ -7,7 +6,7 @@ import type { Block } from "../blocks/block.ts";
 import { blocksOf, statement, tables } from "../blocks/section-blocks.ts";
 import type { CellView, ListView, TableView } from "../present/views.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { properties, reasons, textOf, type SheetPage } from "./page-of-sheet.ts";
+import { reasons, sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Rulings on what the workshop saw of the paste: they explain nothing else. */
 const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
@@ -28,29 +27,7 @@ export function oilBlocks(page: SheetPage): Block[] {
       summary: [
         oilClass === undefined || grams === undefined ? text.none : text.summary(oilClass, grams),
       ],
-      properties: properties(
-        page,
-        text.caption,
-        [
-          "oilIndexGPer100g",
-          "oilAbsorptionGPer100g",
-          "oilGPer100cm3",
-          "cpvc",
-          "effectiveCpvc",
-          "pvc",
-          ...(isKnown(oil.oilBeforeFat) && ends(oil.oilBeforeFat.value)[1] === 0
-            ? []
-            : ["oilBeforeFat"]),
-          "reducedPvc",
-          "effectiveReducedPvc",
-          "finish",
-          "gloss60",
-          "finenessOfGrindUm",
-          "paintDensityGPerCm3",
-          "pigmentGPerMl",
-          ...(isKnown(oil.volumeSolids) && oil.volumeSolids.value !== 1 ? ["volumeSolids"] : []),
-        ].map((field) => `oil.${field}`),
-      ),
+      properties: sectionTable(page, text.caption, "oil"),
       lists: [
         ...reasons(
           page,

@@ -1,3 +1,4 @@
+import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { propertyView } from "../present/property-view.ts";
 import { statedText } from "../present/stated-text.ts";
@@ -5,6 +6,8 @@ import { statementText } from "../present/statement-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import type { ListView, PropertyTableView, ReasonView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Silent } from "../sheet/declaration.ts";
+import { listedRows } from "../sheet/figure-table.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Words } from "../words/words.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
@@ -34,6 +37,29 @@ export function properties(
       .filter((path) => worded.has(path))
       .map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place))),
   };
+}
+
+/** The table of a section's figures: what its declaration lists, but for rows that say nothing. */
+export function sectionTable(
+  page: SheetPage,
+  caption: string,
+  section: string,
+  isShown: (path: string) => boolean = () => true,
+): PropertyTableView {
+  const paths = listedRows(section).flatMap(({ pattern, silentAt = [] }) =>
+    isShown(pattern) &&
+    page.worded.has(pattern) &&
+    !isSilent(page.worded.leaf(pattern).figure, silentAt)
+      ? [pattern]
+      : [],
+  );
+  return properties(page, caption, paths);
+}
+
+function isSilent(figure: Figure, silentAt: readonly Silent[]): boolean {
+  if (!isKnown(figure)) return silentAt.includes("not stated");
+  const { value } = figure;
+  return silentAt.some((one) => [value].flat().every((end) => end === one));
 }
 
 /** Rulings as a headed list; no list for none. */

@@ -5,6 +5,7 @@ import {
   type Known,
   type StandingKind,
 } from "../quantities/figure.ts";
+import { at } from "../quantities/at.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { lightfastnessWord } from "../present/lightfastness-word.ts";
@@ -170,9 +171,7 @@ function dries(worded: SheetTexts, context: PageContext): FactView {
     {
       name: facts.dries,
       href: "#painting",
-      word: isKnown(drying.class)
-        ? (wordings[drying.class.value] ?? upperFirst(drying.class.value))
-        : undefined,
+      word: isKnown(drying.class) ? at(wordings, drying.class.value) : undefined,
       detail: told !== undefined && tried ? detail.trial(told) : told,
       brief: days,
       standing: standingView(drying.touchDryDays, context.words),
@@ -285,9 +284,7 @@ function oil(worded: SheetTexts, context: PageContext): FactView {
     {
       name: facts.oil,
       href: "#painting",
-      word: isKnown(oilIndexClass)
-        ? (wordings[oilIndexClass.value] ?? upperFirst(oilIndexClass.value))
-        : undefined,
+      word: isKnown(oilIndexClass) ? at(wordings, oilIndexClass.value) : undefined,
       detail: grams === undefined ? undefined : detail.oil(grams),
       standing: standingView(worded.sheet.oil.oilIndexGPer100g, context.words),
     },

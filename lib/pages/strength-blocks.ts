@@ -10,7 +10,7 @@ import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
 import { glossPicture, glossTable } from "./gloss-view.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { properties, reasons, type SheetPage } from "./page-of-sheet.ts";
+import { reasons, sectionTable, type SheetPage } from "./page-of-sheet.ts";
 
 /** Strength in each white, hiding, glaze, and what gloss does to depth. */
 export function strengthBlocks(page: SheetPage): Block[] {
@@ -23,18 +23,7 @@ export function strengthBlocks(page: SheetPage): Block[] {
     summary: [optics.extender?.sentence, optics.gloss?.sentence].flatMap((sentence) =>
       sentence === undefined ? [] : [statementText(sentence, words)],
     ),
-    properties: properties(page, text.caption, [
-      "optics.tintingStrength",
-      "optics.tintingStrengthByVolume",
-      "optics.dispersion.strength",
-      "optics.opacityClass",
-      "optics.scatteringPower",
-      "optics.contrastRatio",
-      "optics.hidingFilmUm",
-      "optics.coverageCm2PerMl",
-      "optics.extender.fromL",
-      "optics.extender.toL",
-    ]),
+    properties: sectionTable(page, text.caption, "optics"),
     pictures: [...glazePictures(page), ...hidingPicture(page), ...glossPicture(page)],
     tables: [
       ...(tints.some(({ strengthParts }) => strengthParts !== undefined) ? [tubeTable(page)] : []),

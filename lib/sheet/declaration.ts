@@ -1,4 +1,4 @@
-import type { Figure } from "../quantities/figure.ts";
+import type { Figure, FigurePath } from "../quantities/figure.ts";
 import type { Interval, Quantity } from "../quantities/interval.ts";
 import type { Statement } from "../quantities/statement.ts";
 
@@ -10,6 +10,9 @@ import type { Statement } from "../quantities/statement.ts";
 export type FigureKind =
   "decimal" | "significant" | "share" | "days" | "word" | "notation" | "series";
 
+/** What a row may have nothing to say at: a number, or where the figure is not stated. */
+export type Silent = number | "not stated";
+
 /** What is said of a figure once, beside its place. */
 export interface FigureForm<W extends string = string> {
   /** Unit symbol, "1" for a plain number, "" for a word. */
@@ -17,8 +20,13 @@ export interface FigureForm<W extends string = string> {
   readonly kind: FigureKind;
   /** Decimal places, significant digits or places of a percentage; 0 for words. */
   readonly digits: number;
-  /** Key of its name in words/LANGUAGE. */
+  /** Key of its name in lib/words/figures. */
   readonly word: W;
+  /** Whether it is a row of the table of its section's page, and where that is not in the order of the declaration, after which. */
+  readonly isListed?: boolean;
+  readonly listedAfter?: FigurePath;
+  /** At these it says nothing, and its row is left out. */
+  readonly silentAt?: readonly Silent[];
 }
 
 /** A JSON Schema of a plain part. */
@@ -79,6 +87,23 @@ function declared<T, W extends string = never>(shape: Shape): Required<T, W> {
 /** The same part, kept in the workshop: its pages there show it, and nothing that is published does. */
 export function workshopAlone<D extends Declared>(part: D): D {
   return { ...part, isPrivate: true };
+}
+
+/**
+ * The same figure as a row of its section's table, in the order of the declaration.
+ * @param place where it stands `after` another by its path, and at what it says nothing.
+ */
+export function listed<D extends Declared>(
+  part: D,
+  { after, silentAt }: { readonly after?: FigurePath; readonly silentAt?: readonly Silent[] } = {},
+): D {
+  const figure: FigureForm = {
+    ...figureForm(part),
+    isListed: true,
+    ...(after === undefined ? {} : { listedAfter: after }),
+    ...(silentAt === undefined ? {} : { silentAt }),
+  };
+  return { ...part, shape: { form: "figure", figure } };
 }
 
 function figure<V extends Quantity | string | readonly number[], W extends string>(

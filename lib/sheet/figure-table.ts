@@ -48,6 +48,25 @@ export function figureRow(pattern: string): FigureRow {
   );
 }
 
+/**
+ * Rows of a section's own table, "oil": those that its declaration lists, in its order but where one says after which it stands.
+ * @throws RangeError for a row that is to stand after what is no row.
+ */
+export function listedRows(section: string): readonly FigureRow[] {
+  const rows = FIGURE_TABLE.filter(
+    ({ isListed, pattern }) => isListed === true && pattern.startsWith(`${section}.`),
+  );
+  const above = (pattern?: string): FigureRow[] =>
+    rows
+      .filter(({ listedAfter }) => listedAfter === pattern)
+      .flatMap((row) => [row, ...above(row.pattern)]);
+  const table = above();
+  const lost = rows.find((row) => !table.includes(row));
+  if (lost !== undefined)
+    throw new RangeError(`${lost.pattern} is to stand after ${lost.listedAfter}, which is no row`);
+  return table;
+}
+
 /** Whether what stands at a path of a sheet, without the colour, is the workshop's alone; a path that leads nowhere is not. */
 export function isPrivatePath(path: string): boolean {
   let at: Declared | undefined = SHEET;

@@ -1,4 +1,5 @@
 import type { Language } from "../records/schema/terms.ts";
+import { MISSING } from "./figures/all-figures.ts";
 import { of } from "./fr/phrases.ts";
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";
 import { upperFirst } from "./letter-case.ts";
@@ -8,9 +9,11 @@ import type { Words } from "./words.ts";
 
 /**
  * Why a figure is missing, by the English of sheet.json: a letter in braces stands for a name.
+ * Why one alone is missing stands with its name, in `figures/`.
  * `npx vitest run --project units test/words/methods.test.ts` names a reason without a row.
  */
 export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, SlottedText>>>> = {
+  ...MISSING,
   "not in the records": {
     de: "nicht in den Aufzeichnungen",
     fr: "pas dans les relevés",
@@ -25,27 +28,6 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     de: "von einer Farbe, aus der sie gewogen wurde, ist kein Öl aufgezeichnet",
     fr: "aucune huile n’est consignée d’une couleur dont elle a été pesée",
     es: "no hay registrado ningún aceite de un color del que se pesó",
-  },
-  "not exposed here": { de: "hier nicht belichtet", fr: "non exposé ici", es: "no expuesto aquí" },
-  "not exposed here, and no category is stated": {
-    de: "hier nicht belichtet, und keine Kategorie ist angegeben",
-    fr: "non exposé ici, et aucune catégorie n’est déclarée",
-    es: "no expuesto aquí, y no hay ninguna categoría declarada",
-  },
-  "no blue wool reference is stated": {
-    de: "keine Stufe der Blauwollskala ist angegeben",
-    fr: "aucun degré de laine bleue n’est déclaré",
-    es: "no hay declarado ningún grado de lana azul",
-  },
-  "nothing is known of its pigments in light": {
-    de: "über das Verhalten der Pigmente im Licht ist nichts bekannt",
-    fr: "rien n’est connu de ses pigments à la lumière",
-    es: "no se sabe nada de sus pigmentos a la luz",
-  },
-  "not needed: it was exposed, or is stated": {
-    de: "nicht nötig: belichtet oder angegeben",
-    fr: "inutile\u202f: exposé, ou déclaré",
-    es: "no hace falta: se expuso, o está declarado",
   },
   "no drawdown of known thickness over black and white": {
     de: "kein Aufstrich bekannter Dicke über Schwarz und Weiß",
@@ -87,31 +69,6 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     fr: "aucun dégradé dans un blanc de la référence",
     es: "ningún rebaje en un blanco de la referencia",
   },
-  "not even 5 mm hides": {
-    de: "nicht einmal 5 mm decken",
-    fr: "même 5 mm ne couvrent pas",
-    es: "ni 5 mm cubren",
-  },
-  "its let-downs tell how much it scatters beside its whites, and not how much a film of it does": {
-    de: "die Aufhellungen sagen, wie stark sie gegenüber ihren Weiß streut, und nicht, wie stark ein Film von ihr",
-    fr: "ses dégradés disent combien elle diffuse par rapport à ses blancs, et non combien en diffuse un film",
-    es: "sus rebajes dicen cuánto dispersa junto a sus blancos, y no cuánto dispersa una película suya",
-  },
-  "neither its films nor let-downs tell how much it scatters": {
-    de: "weder Filme noch Aufhellungen sagen, wie stark sie streut",
-    fr: "ni ses films ni ses dégradés ne disent combien elle diffuse",
-    es: "ni sus películas ni sus rebajes dicen cuánto dispersa",
-  },
-  "too dark for a class by contrast ratio, and how much it scatters is not told": {
-    de: "zu dunkel für eine Klasse nach Kontrastverhältnis, und wie stark sie streut, ist nicht bekannt",
-    fr: "trop sombre pour une classe par rapport de contraste, et l’on ne sait combien elle diffuse",
-    es: "demasiado oscuro para una clase por relación de contraste, y no se sabe cuánto dispersa",
-  },
-  "how much metal is in it is not recorded": {
-    de: "wie viel Metall darin ist, ist nicht aufgezeichnet",
-    fr: "la part de métal n’est pas consignée",
-    es: "cuánto metal contiene no está registrado",
-  },
   "its paints were not weighed": {
     de: "die Farben darin wurden nicht gewogen",
     fr: "ses peintures n’ont pas été pesées",
@@ -127,11 +84,6 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     fr: "le blanc est consigné comme pigment, non comme peinture",
     es: "el blanco está registrado como pigmento, no como pintura",
   },
-  "its estimate reaches from gloss to matte": {
-    de: "die Schätzung reicht von glänzend bis matt",
-    fr: "l’estimation va du brillant au mat",
-    es: "su estimación va de brillante a mate",
-  },
   "it was weighed as paint, and how much of each paint is pigment is not recorded": {
     de: "gewogen wurde Farbe, und wie viel Pigment in jeder ist, ist nicht aufgezeichnet",
     fr: "pesé en peinture, et la part de pigment de chaque peinture n’est pas consignée",
@@ -141,16 +93,6 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     de: "die Teile der Pigmente sind nicht aufgezeichnet",
     fr: "les parts de ses pigments ne sont pas consignées",
     es: "las partes de sus pigmentos no están en el registro",
-  },
-  "the mixture itself was not let down in this white": {
-    de: "die Mischung selbst wurde in diesem Weiß nicht aufgehellt",
-    fr: "le mélange lui-même n’a pas été dégradé dans ce blanc",
-    es: "la mezcla misma no se rebajó en este blanco",
-  },
-  "no trial to through dry": {
-    de: "kein Versuch bis durchgetrocknet",
-    fr: "aucun essai mené jusqu’au sec à cœur",
-    es: "ningún ensayo hasta seco en profundidad",
   },
   "its strength does not compare with {a}'s": {
     de: "die Farbstärke lässt sich nicht mit der von {a} vergleichen",
@@ -166,12 +108,6 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     de: "aus {a} allein ist keine Farbe gemacht",
     fr: (name) => `aucune peinture n’est faite ${of(name)} seul`,
     es: "ninguna pintura está hecha de {a} solo",
-  },
-  "how {a} stands in light is not known, and a mixture is as good as its weakest": {
-    de: "das Verhalten von {a} im Licht ist nicht bekannt, und eine Mischung ist so gut wie ihr schwächstes Pigment",
-    fr: (name) =>
-      `la tenue ${of(name)} à la lumière n’est pas connue, et un mélange vaut son pigment le plus faible`,
-    es: "no se sabe cómo aguanta a la luz {a}, y una mezcla vale lo que su pigmento más débil",
   },
 };
 

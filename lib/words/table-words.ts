@@ -1,12 +1,13 @@
 import type { Language } from "../records/schema/terms.ts";
 import { absenceIn } from "./absence.ts";
 import { elided } from "./fr/phrases.ts";
-import { figureWords } from "./figures.ts";
+import { figureWords } from "./figures/all-figures.ts";
 import { textsIn } from "./in-each.ts";
 import { METHODS } from "./methods.ts";
 import { pigmentWord } from "./pigment-words.ts";
 import { SEMICOLONS } from "./semicolons.ts";
 import { allWorded, slottedTexts } from "./slotted-text.ts";
+import { unitWords } from "./units.ts";
 import type { Words } from "./words.ts";
 
 /** What the tables of this room say in one language: a row of theirs holds a text in each. */
@@ -18,6 +19,7 @@ export function tableWords(
 > {
   return {
     ...figureWords(language),
+    ...unitWords(language),
     method: methodIn(language),
     absence: absenceIn(language),
     substance: (named) => pigmentWord(named, language),

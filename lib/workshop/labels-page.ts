@@ -50,7 +50,7 @@ function printBlocks({ words, records }: PageContext, { runs, pdf }: LabelMatter
               rows: runs.map(({ size, labels }): CellView[] => [
                 { text: size.name },
                 { text: text.measures(size.widthMm, size.heightMm) },
-                { text: labels.map(({ name }) => name).join(", ") },
+                { text: words.listed(labels.map(({ name }) => name)) },
               ]),
             },
           },

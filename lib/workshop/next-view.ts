@@ -83,32 +83,36 @@ export interface DueLine {
   readonly record: string;
 }
 
-/** All that falls due, in one list for the command and for the page. */
-export function allDueLines(
+/** What presses: trials, lots, suppliers' papers and cards, each with the record that speaks of it. */
+export function pressingLines(
   context: PageContext,
-  { labelNotes, reprints = [] }: DueMatter,
+  { reprints = [] }: Pick<DueMatter, "reprints">,
 ): DueLine[] {
   const { records, words, date } = context;
-  const { dueLines: text } = words.pages.nextSteps;
+  const due = [
+    ...dueResults(records),
+    ...dueLots(records),
+    ...dueTrials(records),
+    ...duePapers(records, date),
+  ];
   return [
-    ...dueLines(
-      [
-        ...dueResults(records),
-        ...dueLots(records),
-        ...dueTrials(records),
-        ...duePapers(records, date),
-      ],
-      context,
-    ),
+    ...dueLines(due, context),
     ...reprints.map(({ slug, changes }) => ({
-      what: text.reprint(changes),
+      what: words.pages.nextSteps.dueLines.reprint(changes),
       record: `colours/${slug}`,
     })),
-    ...labelNotes.map(({ message, hint, place: { file, line, column } }) => ({
+  ];
+}
+
+/** All that falls due, in one list for the command and for the page: what presses first. */
+export function allDueLines(context: PageContext, matter: DueMatter): DueLine[] {
+  return [
+    ...pressingLines(context, matter),
+    ...matter.labelNotes.map(({ message, hint, place: { file, line, column } }) => ({
       what: hint === undefined ? message : `${message} (${hint})`,
       record: `${recordName(file)}:${line}:${column}`,
     })),
-    ...dueLines(coloursOfFewLots(records), context),
+    ...dueLines(coloursOfFewLots(context.records), context),
   ];
 }
 

@@ -13,27 +13,36 @@ import { isKnown } from "../quantities/figure.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { workshopColourPath } from "./workshop-colour.ts";
-import { recordName } from "./next-view.ts";
+import { dueTable, recordLink } from "./due-table.ts";
+import { pressingLines, recordName, type DueMatter } from "./next-view.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
+import { NEXT_PATH } from "./workshop-next.ts";
 
 /** Of the batches that a sheet works out, the one whose cost the list shows. */
 const LISTED_BATCH = "500-g";
 
-/** The workshop's first page: its colours with what they cost and lack, its replies, and what contradicts itself. */
+/** The workshop's first page: what presses, what contradicts itself, its colours with what they cost and lack, its replies. */
 export function workshopHome(
   context: PageContext,
   place: PagePlace,
-  found: readonly Diagnostic[],
+  { found, due }: { readonly found: readonly Diagnostic[]; readonly due: DueMatter },
 ): WorkshopPageView {
   const { words } = context;
-  const { workshop: text } = words.pages;
+  const { workshop: text, nextSteps } = words.pages;
   const sections = [
+    ...section("due", nextSteps.due, [
+      dueTable(pressingLines(context, due), words, place),
+      {
+        kind: "links",
+        links: [{ text: nextSteps.heading, href: `${place.root}${address(NEXT_PATH)}` }],
+      },
+    ]),
+    ...section("faults", text.home.faults, faultBlocks(context, place, found)),
     ...section("colours", text.home.colours, [
       { kind: "table", table: colourTable(context, place) },
     ]),
     ...section("answers", text.home.answers, [replies(context, place)]),
-    ...section("faults", text.home.faults, faultBlocks(context, found)),
   ];
   return {
     kind: "workshop",
@@ -111,7 +120,11 @@ function replies({ words, answers }: PageContext, { root }: PagePlace): Block {
       };
 }
 
-function faultBlocks({ words }: PageContext, found: readonly Diagnostic[]): Block[] {
+function faultBlocks(
+  { words }: PageContext,
+  place: PagePlace,
+  found: readonly Diagnostic[],
+): Block[] {
   const { home: text } = words.pages.workshop;
   if (found.length === 0) return [statement(text.noFaults)];
   return [
@@ -121,10 +134,16 @@ function faultBlocks({ words }: PageContext, found: readonly Diagnostic[]): Bloc
       table: {
         caption: text.faultsCaption,
         columns: [{ head: text.faultColumns.what }, { head: text.faultColumns.where }],
-        rows: found.map(({ message, hint, place: { file, line } }): CellView[] => [
-          { text: `${message}.`, ...(hint === undefined ? {} : { note: upperFirst(hint) }) },
-          { text: `${recordName(file)}, line ${line}` },
-        ]),
+        rows: found.map(({ message, hint, place: { file, line } }): CellView[] => {
+          const record = recordName(file);
+          return [
+            { text: `${message}.`, ...(hint === undefined ? {} : { note: upperFirst(hint) }) },
+            {
+              text: `${record}, line ${line}`,
+              ...recordLink(record.replace(/\.\w+$/, ""), place),
+            },
+          ];
+        }),
       },
     },
   ];

@@ -4,6 +4,7 @@ import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { nextSteps } from "../planning/next-steps.ts";
 import type { CellView } from "../present/views.ts";
+import { dueTable } from "./due-table.ts";
 import { allDueLines, nextLines, type DueMatter } from "./next-view.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
@@ -14,14 +15,6 @@ const TRIED = { steps: 40, sheets: 250 };
 /** So many colours are few enough that a build tries all steps as `next` does, and both have one list. Our own choice. */
 const FEW_COLOURS = 12;
 const SHOWN = 20;
-
-/** Where the workshop's pages speak of a record, as far as they do. */
-function recordLink(record: string, { root }: PagePlace): { readonly href?: string } {
-  if (/^(?:lots|colours)\/[^/.:]+$/.test(record)) return { href: `${root}${record}/` };
-  return record === "lots" || record.startsWith("trials/")
-    ? { href: `${root}${record.split("/")[0] ?? ""}/` }
-    : {};
-}
 
 /** What to do next: what to find out that the sheets gain most by, and what falls due. */
 export function workshopNextPage(
@@ -40,22 +33,9 @@ export function workshopNextPage(
     context,
   );
   const lines = nextLines(steps, records, words).slice(0, SHOWN);
-  const due = allDueLines(context, matter);
   const sections = [
     ...section("due", text.due, [
-      due.length === 0
-        ? statement(text.nothingDue)
-        : {
-            kind: "table" as const,
-            table: {
-              caption: text.dueCaption,
-              columns: [{ head: text.dueColumns.what }, { head: text.dueColumns.where }],
-              rows: due.map(({ what, record }): CellView[] => [
-                { text: `${what}.` },
-                { text: record, ...recordLink(record, place) },
-              ]),
-            },
-          },
+      dueTable(allDueLines(context, matter), words, place),
       ...(matter.reprints === undefined ? [statement(text.reprintsUnknown, "note")] : []),
     ]),
     ...section("steps", text.steps, [

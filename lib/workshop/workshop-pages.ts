@@ -117,7 +117,7 @@ export function workshopPages(context: PageContext, matter: WorkshopMatter): Wor
     };
   };
   return [
-    page("index.html", (place) => workshopHome(context, place, matter.found)),
+    page("index.html", (place) => workshopHome(context, place, matter)),
     page(NEXT_PATH, (place) => workshopNextPage(context, place, matter.answers, matter.due)),
     ...context.sheets.map((worded) =>
       page(workshopColourPath(worded.sheet.slug), (place) =>

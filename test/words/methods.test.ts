@@ -33,7 +33,7 @@ function toldMethods(value: unknown): string[] {
 const PUBLISHED = worked().published.map(({ worded }) => worded.plain);
 
 describe("of every figure that a sheet of the demonstration publishes", () => {
-  test("how it was found has a row in methods.ts", () => {
+  test("how it was found has a row in figures/ or methods.ts", () => {
     const { pigments, vehicles, colours } = RECORDS;
     const told = new Set(toldMethods([pigments, vehicles, colours]));
     const methods = PUBLISHED.flatMap(({ evidence }) =>
@@ -42,7 +42,7 @@ describe("of every figure that a sheet of the demonstration publishes", () => {
     expect(methods.length).toBeGreaterThan(1000);
     expect(unworded(methods, METHODS, told)).toEqual([]);
   });
-  test("why it is missing has a row in absence.ts", () => {
+  test("why it is missing has a row in figures/ or absence.ts", () => {
     const reasons = PUBLISHED.flatMap(({ notStated }) => notStated.map(({ reason }) => reason));
     expect(reasons.length).toBeGreaterThan(100);
     expect(unworded(reasons, REASONS)).toEqual([]);

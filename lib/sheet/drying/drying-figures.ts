@@ -4,6 +4,7 @@ import {
   days,
   interval,
   list,
+  listed,
   oneOf,
   optional,
   plainNumber,
@@ -67,12 +68,12 @@ export type TintDrying = SectionOf<typeof TINT_DRYING>;
 
 /** Days, class and reasons of drying, and what follows for layers and film. */
 export const DRYING = section({
-  class: word("dryingClass"),
-  touchDryDays: days("touchDryDays"),
-  throughDryDays: days("throughDryDays"),
+  class: listed(word("dryingClass")),
+  touchDryDays: listed(days("touchDryDays")),
+  throughDryDays: listed(days("throughDryDays")),
   standing: STANDING_OR_NONE,
   /** What the rules expect, beside a trial too. */
-  expectedDays: days("expectedDays"),
+  expectedDays: listed(days("expectedDays")),
   /** Days of linseed oil alone, which the estimate starts from. */
   linseedDays: days("linseedDays"),
   reasons: statements,

@@ -14,7 +14,8 @@ import { isInterval, midpoint, type Interval, type Quantity } from "../../quanti
 import type { Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import type { BatchSection, BatchSize, OilSection } from "./oil-figures.ts";
+import type { BatchSection, BatchSize } from "./batch-figures.ts";
+import type { OilSection } from "./oil-figures.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { inputs, massInputs } from "./paint-volumes.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";

@@ -5,7 +5,8 @@ import { ends, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour } from "../../records/records.ts";
-import type { FillSection, Filling, OilSection } from "./oil-figures.ts";
+import type { FillSection, Filling } from "./fill-figures.ts";
+import type { OilSection } from "./oil-figures.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 
 /** What tubes and jars hold of the paint, and of each dry pigment poured and tapped; and what 100 g of each take. */

@@ -5,7 +5,7 @@ import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import { classifiedFigure } from "../../quantities/derived-figure.ts";
 import type { ExpectedFinish } from "../../drying/sinking-in.ts";
-import type { OilSection } from "./oil-figures.ts";
+import type { OilSection, Packing } from "./oil-figures.ts";
 
 export interface FinishFigure {
   readonly figure: Figure<string>;
@@ -13,9 +13,6 @@ export interface FinishFigure {
   /** Where gloss as read and finish as expected disagree beyond tolerance. */
   readonly contradiction?: Statement;
 }
-
-/** PVC over the CPVC of a well opened paste, and over the one that this paste acts by. */
-export type Packing = Pick<OilSection, "reducedPvc" | "effectiveReducedPvc">;
 
 /** The finish as read by a gloss meter where it was, else as expected of the reduced PVC. */
 export function finishFigure(packing: Packing, gloss60: Figure<Quantity>): FinishFigure {

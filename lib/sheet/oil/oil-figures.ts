@@ -1,68 +1,112 @@
+import { criticalPigmentVolumeConcentration } from "../../formulation/cpvc.ts";
+import { effectiveCpvc } from "../../formulation/dispersion.ts";
+import { oilGPer100cm3 } from "../../formulation/oil-by-volume.ts";
+import { oilIndexRuling } from "../../formulation/oil-index-class.ts";
+import { reducedPvc } from "../../formulation/pvc.ts";
 import {
-  list,
-  oneOf,
-  optional,
-  plainNumber,
+  listed,
   quantity,
   section,
   statements,
-  text,
-  texts,
   word,
+  type PartsOf,
   type SectionOf,
 } from "../declaration.ts";
+import { following, wordFollowing } from "../following.ts";
 
 const SHARE = { unit: "1", kind: "share", digits: 0 } as const;
 const DENSITY = { unit: "g/cm3", kind: "significant", digits: 3 } as const;
 const DEMAND = { unit: "g/100 g", kind: "significant", digits: 3 } as const;
-const GRAMS = { unit: "g", kind: "significant", digits: 3 } as const;
+const OVER_CPVC = { unit: "1", kind: "decimal", digits: 2 } as const;
 
-/** Oil demand, packing and finish of the paint as made. */
-export const OIL = section({
-  oilAbsorptionGPer100g: quantity({ ...DEMAND, word: "oilAbsorption" }),
-  oilIndexGPer100g: quantity({ ...DEMAND, word: "oilIndex" }),
-  oilIndexClass: word("oilIndexClass"),
+const PVC_OVER_CPVC = { name: "PVC / CPVC", source: "bierwagen-hay-1975" } as const;
+
+/** Oil demand and packing of the paint as made. */
+export const PACKING = {
+  oilAbsorptionGPer100g: listed(quantity({ ...DEMAND, word: "oilAbsorption" }), {
+    after: "oil.oilIndexGPer100g",
+  }),
+  oilIndexGPer100g: listed(quantity({ ...DEMAND, word: "oilIndex" })),
+  oilIndexClass: wordFollowing(
+    word("oilIndexClass"),
+    ["oilIndexGPer100g"],
+    { name: "class of oil index", source: "practice-formulation" },
+    (v) => oilIndexRuling(v.oilIndexGPer100g).oilIndexClass,
+  ),
   /** Of the dry pigment, mixed where there are several. */
   pigmentDensityGPerCm3: quantity({ ...DENSITY, word: "density" }),
-  oilGPer100cm3: quantity({ unit: "g/100 cm3", kind: "decimal", digits: 0, word: "oilByVolume" }),
-  cpvc: quantity({ ...SHARE, word: "cpvc" }),
-  finenessOfGrindUm: quantity({
-    unit: "um",
-    kind: "significant",
-    digits: 2,
-    word: "finenessOfGrind",
-  }),
+  oilGPer100cm3: following(
+    listed(quantity({ unit: "g/100 cm3", kind: "decimal", digits: 0, word: "oilByVolume" })),
+    ["oilIndexGPer100g", "pigmentDensityGPerCm3"],
+    { name: "oil index x density of the pigment" },
+    (v) => oilGPer100cm3(v.oilIndexGPer100g, v.pigmentDensityGPerCm3),
+  ),
+  cpvc: following(
+    listed(quantity({ ...SHARE, word: "cpvc" })),
+    ["oilAbsorptionGPer100g", "pigmentDensityGPerCm3"],
+    { name: "CPVC = 1/(1 + OA rho/93.5)", source: "asbeck-van-loo-1949" },
+    (v) => criticalPigmentVolumeConcentration(v.oilAbsorptionGPer100g, v.pigmentDensityGPerCm3),
+  ),
+  finenessOfGrindUm: listed(
+    quantity({ unit: "um", kind: "significant", digits: 2, word: "finenessOfGrind" }),
+    { after: "oil.gloss60" },
+  ),
   /** How much of its CPVC the paste acts by: clumps hold oil. */
   dispersionFactor: quantity({ unit: "1", kind: "decimal", digits: 2, word: "dispersionFactor" }),
-  effectiveCpvc: quantity({ ...SHARE, word: "effectiveCpvc" }),
-  pvc: quantity({ ...SHARE, word: "pvc" }),
-  /** Oil of the dry film, 1 - PVC: what fat and lean are judged by. */
-  oilVolumeFraction: quantity({ ...SHARE, word: "oilVolumeFraction" }),
+  effectiveCpvc: following(
+    listed(quantity({ ...SHARE, word: "effectiveCpvc" })),
+    ["cpvc", "dispersionFactor"],
+    {
+      name: "CPVC x dispersion factor",
+      standing: "estimated",
+      source: "practice-formulation",
+    },
+    (v) => effectiveCpvc(v.cpvc, v.dispersionFactor),
+  ),
+  pvc: listed(quantity({ ...SHARE, word: "pvc" })),
+  /** Oil of the dry film: what fat and lean are judged by. */
+  oilVolumeFraction: following(
+    quantity({ ...SHARE, word: "oilVolumeFraction" }),
+    ["pvc"],
+    { name: "1 - PVC" },
+    (v) => 1 - v.pvc,
+  ),
   /** Oil that a volume of the wet paint takes before its film counts as fat. */
-  oilBeforeFat: quantity({ ...SHARE, word: "oilBeforeFat" }),
-  /** PVC over CPVC. */
-  reducedPvc: quantity({ unit: "1", kind: "decimal", digits: 2, word: "reducedPvc" }),
-  /** PVC over effective CPVC: what the finish is judged by. */
-  effectiveReducedPvc: quantity({
-    unit: "1",
-    kind: "decimal",
-    digits: 2,
-    word: "effectiveReducedPvc",
-  }),
-  paintDensityGPerCm3: quantity({ ...DENSITY, word: "paintDensity" }),
+  oilBeforeFat: listed(quantity({ ...SHARE, word: "oilBeforeFat" }), { silentAt: [0] }),
+  reducedPvc: following(
+    listed(quantity({ ...OVER_CPVC, word: "reducedPvc" })),
+    ["pvc", "cpvc"],
+    PVC_OVER_CPVC,
+    (v) => reducedPvc(v.pvc, v.cpvc),
+  ),
+  /** Over the effective CPVC: what the finish is judged by. */
+  effectiveReducedPvc: following(
+    listed(quantity({ ...OVER_CPVC, word: "effectiveReducedPvc" })),
+    ["pvc", "effectiveCpvc"],
+    PVC_OVER_CPVC,
+    (v) => reducedPvc(v.pvc, v.effectiveCpvc),
+  ),
+  paintDensityGPerCm3: listed(quantity({ ...DENSITY, word: "paintDensity" })),
   /** Share of the wet paint's mass that is dry pigment: between a ratio of paints and one of pigments. */
   pigmentMassFraction: quantity({ ...SHARE, word: "pigmentMassFraction" }),
   /** Dry pigment in a millilitre from the tube. */
-  pigmentGPerMl: quantity({
-    unit: "g/ml",
-    kind: "significant",
-    digits: 2,
-    word: "pigmentByVolume",
-  }),
+  pigmentGPerMl: listed(
+    quantity({ unit: "g/ml", kind: "significant", digits: 2, word: "pigmentByVolume" }),
+  ),
   /** Share of the wet paint's volume that stays in the film. */
-  volumeSolids: quantity({ ...SHARE, word: "volumeSolids" }),
-  finish: word("finish"),
-  gloss60: quantity({ unit: "GU", kind: "significant", digits: 2, word: "gloss60" }),
+  volumeSolids: listed(quantity({ ...SHARE, word: "volumeSolids" }), {
+    silentAt: [1, "not stated"],
+  }),
+};
+export type Packing = PartsOf<typeof PACKING>;
+
+/** Oil demand, packing and finish of the paint as made. */
+export const OIL = section({
+  ...PACKING,
+  finish: listed(word("finish"), { after: "oil.effectiveReducedPvc" }),
+  gloss60: listed(quantity({ unit: "GU", kind: "significant", digits: 2, word: "gloss60" }), {
+    after: "oil.finish",
+  }),
   body: word("body"),
   oilSeparation: word("oilSeparation"),
   reasons: statements,
@@ -70,71 +114,3 @@ export const OIL = section({
   contradictions: statements,
 });
 export type OilSection = SectionOf<typeof OIL>;
-
-/** The lines of a batch, which a browser reckons anew for another size. */
-export const BATCH_LINES = {
-  pigments: quantity({ ...GRAMS, word: "batchPigment" }),
-  oilG: quantity({ ...GRAMS, word: "batchOil" }),
-  oilAtFirstG: quantity({ ...GRAMS, word: "batchOilAtFirst" }),
-  oilHeldBackG: quantity({ ...GRAMS, word: "batchOilHeldBack" }),
-  additions: quantity({ ...GRAMS, digits: 2, word: "batchAddition" }),
-  paintG: quantity({ ...GRAMS, word: "batchPaint" }),
-  paintMl: quantity({ unit: "ml", kind: "decimal", digits: 0, word: "batchVolume" }),
-  lossMl: quantity({ unit: "ml", kind: "significant", digits: 2, word: "batchLossMl" }),
-  yieldMl: quantity({ unit: "ml", kind: "decimal", digits: 0, word: "batchYield" }),
-  tubes: quantity({ unit: "1", kind: "decimal", digits: 0, word: "batchTubes" }),
-  cost: quantity({ unit: "currency", kind: "decimal", digits: 2, word: "batchCost" }),
-};
-const { pigments, additions, tubes, cost, ...PLAIN_LINES } = BATCH_LINES;
-
-const BATCH_SIZE = section({
-  /** "100-g": by it a path finds the size. */
-  slug: text,
-  pigmentG: plainNumber,
-  pigments: list(section({ slug: text, massG: pigments })),
-  ...PLAIN_LINES,
-  additions: list(section({ slug: text, massG: additions })),
-  /** Whole tubes of each size that it is sold in. */
-  tubes: list(section({ slug: text, ml: plainNumber, count: tubes })),
-  /** Of what is priced; absent when nothing is. */
-  cost: optional(cost),
-  /** What the cost leaves out, by slug. */
-  unpriced: texts,
-});
-export type BatchSize = SectionOf<typeof BATCH_SIZE>;
-
-/** What to weigh for a batch, what to hold back, what comes out. */
-export const BATCH = section({
-  /** Share of the oil [1]. */
-  holdBack: quantity({ ...SHARE, word: "holdBack" }),
-  /** Share of the batch [1] that does not reach a tube. */
-  loss: quantity({ ...SHARE, word: "batchLoss" }),
-  reasons: statements,
-  sizes: list(BATCH_SIZE),
-});
-export type BatchSection = SectionOf<typeof BATCH>;
-
-const FILLING = section({
-  /** "paint", "lamp-black-poured", "lamp-black-tapped". */
-  slug: text,
-  /** The pigment, where it is a dry one. */
-  pigment: optional(text),
-  packing: oneOf(["paint", "poured", "tapped"]),
-  holds: list(
-    section({
-      slug: text,
-      ml: plainNumber,
-      massG: quantity({ ...GRAMS, word: "fillHolds" }),
-    }),
-  ),
-  takesMlPer100g: quantity({ unit: "ml", kind: "significant", digits: 3, word: "fillTakes" }),
-});
-export type Filling = SectionOf<typeof FILLING>;
-
-/** What jars and tubes hold, and the reverse. */
-export const FILL = section({
-  fillings: list(FILLING),
-  /** Whether 100 g of a dry pigment fill a jar. */
-  sentences: statements,
-});
-export type FillSection = SectionOf<typeof FILL>;

@@ -1,25 +1,22 @@
 import { blendDensityGPerCm3 } from "../../formulation/blend.ts";
 import { bodyStatement, oilSeparationStatement } from "../../formulation/paste-body.ts";
-import { criticalPigmentVolumeConcentration, oilDemandStatements } from "../../formulation/cpvc.ts";
-import { effectiveCpvc } from "../../formulation/dispersion.ts";
-import { oilGPer100cm3 } from "../../formulation/oil-by-volume.ts";
+import { oilDemandStatements } from "../../formulation/cpvc.ts";
 import { oilIndexRuling } from "../../formulation/oil-index-class.ts";
-import { reducedPvc } from "../../formulation/pvc.ts";
 import { solventStatements } from "../../formulation/solvent.ts";
 import { mediumStatements } from "../../drying/medium-in-paint.ts";
 import { isKnown, notStated, sourceFigure, type Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
-import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { unknownMediums } from "../pigments/unknown-mediums.ts";
 import { blendedFigure } from "../pigments/blended-figure.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { oilDemand } from "./oil-demand.ts";
 import { openedPaste } from "./dispersion-factor.ts";
-import type { OilSection } from "./oil-figures.ts";
+import { PACKING, type OilSection } from "./oil-figures.ts";
 import { paintVolumes } from "./paint-volumes.ts";
 import { solventShares, untoldSolvents } from "./solvent-share.ts";
 import { colourRecord, WORKSHOP } from "../record-inputs.ts";
+import { withFollowing } from "../following.ts";
 import { recordedFigure } from "../recorded-figure.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
@@ -48,7 +45,7 @@ export function oilSection(
   const demand = oilDemand(colour, parts, records, ofTubes?.oilIndex);
   const finenessOfGrindUm = recorded("finenessOfGrindUm", "um");
   const opened = openedPaste(colour, parts, finenessOfGrindUm, records);
-  const { oilIndex, oilAbsorption } = demand;
+  const { oilIndex } = demand;
   const oilDensity =
     ofTubes?.oilDensity ??
     vehicle?.densityGPerCm3 ??
@@ -61,70 +58,31 @@ export function oilSection(
     blendDensityGPerCm3,
   );
 
-  const cpvc = derivedFigure(
-    { name: "CPVC = 1/(1 + OA rho/93.5)", unit: "1", source: "asbeck-van-loo-1949" },
-    { oilAbsorption, pigmentDensity },
-    (v) => criticalPigmentVolumeConcentration(v.oilAbsorption, v.pigmentDensity),
-  );
-  const effective = derivedFigure(
-    {
-      name: "CPVC x dispersion factor",
-      unit: "1",
-      standing: "estimated",
-      source: "practice-formulation",
-    },
-    { cpvc, factor: opened.factor },
-    (v) => effectiveCpvc(v.cpvc, v.factor),
-  );
-  const { pvc, paintDensity, pigmentMassFraction, pigmentGPerMl, volumeSolids, oilBeforeFat } =
-    paintVolumes(
+  const figures = withFollowing(PACKING, {
+    oilAbsorptionGPer100g: demand.oilAbsorption,
+    oilIndexGPer100g: oilIndex,
+    pigmentDensityGPerCm3: pigmentDensity,
+    finenessOfGrindUm,
+    dispersionFactor: opened.factor,
+    ...paintVolumes(
       { oilIndex, oilDensity, pigmentDensity },
       additions,
       solventShares(additions, records),
-    );
-  const reduced = (critical: Figure<Quantity>): Figure<Quantity> =>
-    derivedFigure(
-      { name: "PVC / CPVC", unit: "1", source: "bierwagen-hay-1975" },
-      { pvc, cpvc: critical },
-      (v) => reducedPvc(v.pvc, v.cpvc),
-    );
-  const packing = { reducedPvc: reduced(cpvc), effectiveReducedPvc: reduced(effective) };
+    ),
+  });
+  const { cpvc } = figures;
   const gloss60 = recorded("gloss60", "GU");
-  const finish = finishFigure(packing, gloss60);
+  const finish = finishFigure(figures, gloss60);
 
   return {
-    oilAbsorptionGPer100g: demand.oilAbsorption,
-    oilIndexGPer100g: demand.oilIndex,
-    oilIndexClass: classifiedFigure(
-      { name: "class of oil index", unit: "", source: "practice-formulation" },
-      { oilIndex },
-      (v) => oilIndexRuling(v.oilIndex).oilIndexClass as string,
-    ),
-    pigmentDensityGPerCm3: pigmentDensity,
-    oilGPer100cm3: derivedFigure(
-      { name: "oil index x density of the pigment", unit: "g/100 cm3" },
-      { oilIndex, pigmentDensity },
-      (v) => oilGPer100cm3(v.oilIndex, v.pigmentDensity),
-    ),
-    cpvc,
-    finenessOfGrindUm,
-    dispersionFactor: opened.factor,
-    effectiveCpvc: effective,
-    pvc,
-    oilVolumeFraction: derivedFigure({ name: "1 - PVC", unit: "1" }, { pvc }, (v) => 1 - v.pvc),
-    oilBeforeFat,
-    ...packing,
-    paintDensityGPerCm3: paintDensity,
-    pigmentMassFraction,
-    pigmentGPerMl,
-    volumeSolids,
+    ...figures,
     finish: finish.figure,
     gloss60,
     body: recordedWord(colour, "body"),
     oilSeparation: recordedWord(colour, "oilSeparation"),
     reasons: [
       ...demand.reasons,
-      ...(isKnown(demand.oilIndex) ? [oilIndexRuling(demand.oilIndex.value, parts).reason] : []),
+      ...(isKnown(oilIndex) ? [oilIndexRuling(oilIndex.value, parts).reason] : []),
       ...(isKnown(cpvc) ? oilDemandStatements(cpvc.value) : []),
       ...opened.reasons,
       ...finish.reasons,

@@ -11,15 +11,17 @@ import type { Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { AdditionPart } from "../pigments/pigment-figures.ts";
+import type { Packing } from "./oil-figures.ts";
 
-export interface PaintVolumes {
-  readonly pvc: Figure<Quantity>;
-  readonly paintDensity: Figure<Quantity>;
-  readonly pigmentMassFraction: Figure<Quantity>;
-  readonly pigmentGPerMl: Figure<Quantity>;
-  readonly volumeSolids: Figure<Quantity>;
-  readonly oilBeforeFat: Figure<Quantity>;
-}
+export type PaintVolumes = Pick<
+  Packing,
+  | "pvc"
+  | "oilBeforeFat"
+  | "paintDensityGPerCm3"
+  | "pigmentMassFraction"
+  | "pigmentGPerMl"
+  | "volumeSolids"
+>;
 
 export interface PaintInputs {
   readonly oilIndex: Figure<Quantity>;
@@ -61,7 +63,7 @@ export function paintVolumes(
         );
       },
     ),
-    paintDensity: derivedFigure(
+    paintDensityGPerCm3: derivedFigure(
       { name: "mass / volume of all that is in it", unit: "g/cm3" },
       inputs(paint, additions),
       (v) => paintDensityGPerCm3(components(v, additions)),

@@ -2,6 +2,7 @@ import type { Finish } from "../../optics/surface/gloss-depth.ts";
 import {
   interval,
   list,
+  listed,
   number,
   oneOf,
   optional,
@@ -54,8 +55,8 @@ export type GlossDepthFigures = SectionOf<typeof GLOSS_DEPTH>;
 export const EXTENDER = section({
   colour: NAMED,
   volumes: plainNumber,
-  fromL: number({ unit: "1", kind: "decimal", digits: 1, word: "extendedFromL" }),
-  toL: number({ unit: "1", kind: "decimal", digits: 1, word: "extendedToL" }),
+  fromL: listed(number({ unit: "1", kind: "decimal", digits: 1, word: "extendedFromL" })),
+  toL: listed(number({ unit: "1", kind: "decimal", digits: 1, word: "extendedToL" })),
   sentence: statement,
 });
 export type ExtenderFigures = SectionOf<typeof EXTENDER>;
@@ -65,7 +66,9 @@ const DISPERSION = section({
   /** The paint of the same pigment on the other sheet. */
   other: NAMED,
   white: NAMED,
-  strength: quantity({ unit: "1", kind: "share", digits: 0, word: "mulledStrength" }),
+  strength: listed(quantity({ unit: "1", kind: "share", digits: 0, word: "mulledStrength" }), {
+    after: "optics.tintingStrengthByVolume",
+  }),
   sentence: statement,
 });
 export type DispersionFigures = SectionOf<typeof DISPERSION>;
@@ -117,25 +120,36 @@ export type GlazeStep = SectionOf<typeof GLAZE_STEP>;
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
 export const OPTICS = section({
   /** Beside the workshop's reference: by mass, and tube to tube. */
-  tintingStrength: quantity({ unit: "1", kind: "share", digits: 0, word: "tintingStrength" }),
-  tintingStrengthByVolume: quantity({
-    unit: "1",
-    kind: "share",
-    digits: 0,
-    word: "tintingStrengthByVolume",
-  }),
-  contrastRatio: quantity({ unit: "1", kind: "decimal", digits: 2, word: "contrastRatio" }),
-  hidingFilmUm: quantity({ unit: "um", kind: "significant", digits: 2, word: "hidingFilm" }),
+  tintingStrength: listed(
+    quantity({ unit: "1", kind: "share", digits: 0, word: "tintingStrength" }),
+  ),
+  tintingStrengthByVolume: listed(
+    quantity({
+      unit: "1",
+      kind: "share",
+      digits: 0,
+      word: "tintingStrengthByVolume",
+    }),
+  ),
+  contrastRatio: listed(quantity({ unit: "1", kind: "decimal", digits: 2, word: "contrastRatio" })),
+  hidingFilmUm: listed(
+    quantity({ unit: "um", kind: "significant", digits: 2, word: "hidingFilm" }),
+  ),
   /** Of a millilitre from the tube, in a film that just hides. */
-  coverageCm2PerMl: quantity({
-    unit: "cm2/ml",
-    kind: "significant",
-    digits: 2,
-    word: "coverage",
-  }),
+  coverageCm2PerMl: listed(
+    quantity({
+      unit: "cm2/ml",
+      kind: "significant",
+      digits: 2,
+      word: "coverage",
+    }),
+  ),
   /** S X of the film that opacity is judged by: what a dark paint's transparency goes by. */
-  scatteringPower: interval({ unit: "1", kind: "significant", digits: 2, word: "scatteringPower" }),
-  opacityClass: word("opacityClass"),
+  scatteringPower: listed(
+    interval({ unit: "1", kind: "significant", digits: 2, word: "scatteringPower" }),
+    { after: "optics.opacityClass" },
+  ),
+  opacityClass: listed(word("opacityClass"), { after: "optics.dispersion.strength" }),
   /** The colour in films over white, thinnest first: its undertone. */
   glaze: optional(list(GLAZE_STEP)),
   /** For the hiding curve, as worked out from its films. */

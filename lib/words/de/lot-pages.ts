@@ -321,7 +321,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     none: "workshop.yaml gibt keine Etiketten an: eine Liste aus { name, kind, ml } sagt, welche es gibt.",
     nothing: "Noch hat keine Farbe, die in einer dieser Größen abgefüllt wird, ein Etikett.",
     command:
-      "Für eine Charge, und so viele, wie Tuben gefüllt wurden: npm run labels -- --lot NUMBER --copies 24.",
+      "Für eine Charge, und so viele, wie Tuben gefüllt wurden: npm run labels -- --lot NUMBER --filled.",
   },
   trials: {
     heading: "Versuche",

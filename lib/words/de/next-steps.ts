@@ -1,4 +1,4 @@
-import { NUMBERS } from "./phrases.ts";
+import { listed, NUMBERS } from "./phrases.ts";
 import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
 import { NEXT_STEPS as ENGLISH } from "../en/next-steps.ts";
@@ -41,7 +41,7 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
     bodyAndSeparation: "Konsistenz und Ölabscheidung, betrachtet",
   },
   of: (thing: string, names: readonly string[]) =>
-    `${thing}: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` und ${names.length - 4} weitere` : ""}`,
+    `${thing}: ${listed(names.length > 4 ? [...names.slice(0, 4), `${names.length - 4} weitere`] : names)}`,
   gain: (cleared: number, firmer: number, added: number, claims: number) =>
     [
       ...(cleared === 0 ? [] : [`${lines(cleared)} nicht mehr „keine Angabe“`]),

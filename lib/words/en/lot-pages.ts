@@ -308,7 +308,7 @@ export const LOT_PAGES = {
     none: "workshop.yaml gives no labels: a list of { name, kind, ml } says which there are.",
     nothing: "No colour that is put up in one of these sizes has a label yet.",
     command:
-      "For one lot, and as many as tubes were filled: npm run labels -- --lot NUMBER --copies 24.",
+      "For one lot, and as many as tubes were filled: npm run labels -- --lot NUMBER --filled.",
   },
   trials: {
     heading: "Trials",

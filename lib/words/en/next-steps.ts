@@ -1,3 +1,5 @@
+import { listed } from "./phrases.ts";
+
 const RECORD = { pigment: "pigments", vehicle: "vehicles", colour: "colours" } as const;
 const ENDING = { pigment: "yaml", vehicle: "yaml", colour: "md" } as const;
 
@@ -36,7 +38,7 @@ export const NEXT_STEPS = {
     bodyAndSeparation: "Body and oil separation, looked at",
   },
   of: (thing: string, names: readonly string[]) =>
-    `${thing}: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` and ${names.length - 4} more` : ""}`,
+    `${thing}: ${listed(names.length > 4 ? [...names.slice(0, 4), `${names.length - 4} more`] : names)}`,
   gain: (cleared: number, firmer: number, added: number, claims: number) =>
     [
       ...(cleared === 0

@@ -1,3 +1,5 @@
+import type { DryingClass } from "../../drying/drying-class.ts";
+import type { OilIndexClass } from "../../formulation/oil-index-class.ts";
 import { listed } from "./phrases.ts";
 
 /** What a colour's page says to a painter, and its bench page to whoever makes the paint. */
@@ -43,13 +45,14 @@ export const SHEET_PAGE = {
     medium: "Medium",
     slow: "Slowly",
     "very slow": "Very slowly",
-  } as Readonly<Record<string, string>>,
+  } satisfies Readonly<Record<DryingClass, string>>,
   oil: {
+    "very low": "Very low",
     low: "Low",
     medium: "Medium",
     high: "High",
     "very high": "Very high",
-  } as Readonly<Record<string, string>>,
+  } satisfies Readonly<Record<OilIndexClass, string>>,
   detail: {
     stated: (category: string) => `category ${category}, the supplier\u2019s word; not tested here`,
     exposed: (category: string) => `category ${category}, tested by the standard`,

@@ -313,7 +313,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     none: "workshop.yaml no da etiquetas: una lista de { name, kind, ml } dice cuáles hay.",
     nothing: "Ningún color que se envase en uno de estos tamaños tiene aún etiqueta.",
     command:
-      "Para un lote, y tantas como tubos se llenaron: npm run labels -- --lot NUMBER --copies 24.",
+      "Para un lote, y tantas como tubos se llenaron: npm run labels -- --lot NUMBER --filled.",
   },
   trials: {
     heading: "Ensayos",

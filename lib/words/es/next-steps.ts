@@ -1,4 +1,4 @@
-import { NUMBERS } from "./phrases.ts";
+import { listed, NUMBERS } from "./phrases.ts";
 import { NEXT_STEPS as ENGLISH_STEPS } from "../en/next-steps.ts";
 import type { AnyWords } from "../any-words.ts";
 
@@ -37,7 +37,7 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     bodyAndSeparation: "El cuerpo y la separación de aceite, observados",
   },
   of: (thing, names) =>
-    `${thing}: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` y ${names.length - 4} más` : ""}`,
+    `${thing}: ${listed(names.length > 4 ? [...names.slice(0, 4), `${names.length - 4} más`] : names)}`,
   triedOn: (tried, all) =>
     `contado en ${tried} de los ${all} colores, y supuesto igual en los demás`,
   gain: (cleared, firmer, added, claims) =>

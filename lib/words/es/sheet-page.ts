@@ -46,6 +46,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     "very slow": "Muy despacio",
   },
   oil: {
+    "very low": "Muy poco",
     low: "Poco",
     medium: "Medio",
     high: "Mucho",

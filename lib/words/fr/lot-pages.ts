@@ -318,7 +318,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     none: "workshop.yaml ne donne pas d’étiquettes\u202f: une liste de { name, kind, ml } dit lesquelles il y a.",
     nothing: "Aucune couleur vendue dans l’une de ces contenances n’a encore d’étiquette.",
     command:
-      "Pour un lot, et autant que de tubes remplis\u202f: npm run labels -- --lot NUMBER --copies 24.",
+      "Pour un lot, et autant que de tubes remplis\u202f: npm run labels -- --lot NUMBER --filled.",
   },
   trials: {
     heading: "Essais",

@@ -1,4 +1,4 @@
-import { NUMBERS } from "./phrases.ts";
+import { listed, NUMBERS } from "./phrases.ts";
 import { NEXT_STEPS as ENGLISH_STEPS } from "../en/next-steps.ts";
 import type { AnyWords } from "../any-words.ts";
 
@@ -37,7 +37,7 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     bodyAndSeparation: "Le corps et la séparation d’huile, regardés",
   },
   of: (thing, names) =>
-    `${thing}\u202f: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` et ${names.length - 4} de plus` : ""}`,
+    `${thing}\u202f: ${listed(names.length > 4 ? [...names.slice(0, 4), `${names.length - 4} de plus`] : names)}`,
   triedOn: (tried, all) =>
     `compté sur ${tried} des ${all} couleurs, les autres supposées pareilles`,
   gain: (cleared, firmer, added, claims) =>

@@ -48,6 +48,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     "very slow": "Très lentement",
   },
   oil: {
+    "very low": "Très peu",
     low: "Peu",
     medium: "Moyen",
     high: "Beaucoup",

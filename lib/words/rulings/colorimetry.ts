@@ -50,13 +50,13 @@ export const COLORIMETRY_RULINGS: RulingsInEach<ColorimetryStatement> = {
   },
   "matches-in-both-lights": {
     en: ({ daylight, index }) =>
-      `Alike in daylight (${en.deltaE00Text(daylight)}), and under an incandescent lamp, a white LED or a fluorescent tube no further apart than ${en.deltaE00Text(index)}.`,
+      `Alike in daylight (${en.deltaE00Text(daylight)}), and under an incandescent lamp, a white LED or a fluorescent tube too: the change of light alone parts them by ${en.deltaE00Text(index)} at most.`,
     de: ({ daylight, index }) =>
-      `Gleich bei Tageslicht (${de.deltaE00Text(daylight)}) und unter Glühlampe, weißer LED oder Leuchtstofflampe nicht weiter auseinander als ${de.deltaE00Text(index)}.`,
+      `Gleich bei Tageslicht (${de.deltaE00Text(daylight)}) und auch unter Glühlampe, weißer LED oder Leuchtstofflampe: Der Wechsel des Lichts allein macht höchstens ${de.deltaE00Text(index)} aus.`,
     fr: ({ daylight, index }) =>
-      `Semblables à la lumière du jour (${fr.deltaE00Text(daylight)}) et, sous une lampe à incandescence, une LED blanche ou un tube fluorescent, pas plus éloignées que ${fr.deltaE00Text(index)}.`,
+      `Semblables à la lumière du jour (${fr.deltaE00Text(daylight)}), et aussi sous une lampe à incandescence, une LED blanche ou un tube fluorescent\u202f: le changement de lumière seul les écarte de ${fr.deltaE00Text(index)} au plus.`,
     es: ({ daylight, index }) =>
-      `Iguales a la luz del día (${es.deltaE00Text(daylight)}) y, bajo una lámpara incandescente, un LED blanco o un tubo fluorescente, a no más de ${es.deltaE00Text(index)}.`,
+      `Iguales a la luz del día (${es.deltaE00Text(daylight)}) y también bajo una lámpara incandescente, un LED blanco o un tubo fluorescente: el cambio de luz por sí solo los separa en ${es.deltaE00Text(index)} como mucho.`,
   },
 
   "impossible-colour": {

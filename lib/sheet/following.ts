@@ -1,0 +1,95 @@
+import { at } from "../quantities/at.ts";
+import { classifiedFigure, derivedFigure, type Method } from "../quantities/derived-figure.ts";
+import type { Figure } from "../quantities/figure.ts";
+import type { Quantity } from "../quantities/interval.ts";
+import { figureForm, type Declared, type PartsOf } from "./declaration.ts";
+
+declare const FROM: unique symbol;
+
+/** A declared figure with how it follows from others of its section, whose keys are `From`. */
+export type Following<D extends Declared, From extends string> = D & {
+  readonly follows: (section: Readonly<Record<From, Figure<Quantity>>>) => Figure;
+  readonly [FROM]?: From;
+};
+
+/** How it follows; its unit is that of its declaration. */
+type Way = Omit<Method, "unit">;
+
+/**
+ * A number that follows from figures of its section, declared with how.
+ * @param from keys of these in the section, each above it there.
+ * @param compute plain arithmetic on their values, each in its own unit.
+ */
+export function following<D extends Declared<Figure<Quantity>>, const From extends string>(
+  part: D,
+  from: readonly From[],
+  way: Way,
+  compute: (values: Readonly<Record<From, number>>) => number,
+): Following<D, From> {
+  const method: Method = { ...way, unit: figureForm(part).unit };
+  return {
+    ...part,
+    follows: (section) => derivedFigure(method, inputsOf(section, from), compute),
+  };
+}
+
+/** A word of a closed set that follows from figures of its section, as {@link following}; values may be ranges. */
+export function wordFollowing<D extends Declared<Figure<string>>, const From extends string>(
+  part: D,
+  from: readonly From[],
+  way: Way,
+  choose: (values: Readonly<Record<From, Quantity>>) => string,
+): Following<D, From> {
+  const method: Method = { ...way, unit: figureForm(part).unit };
+  return {
+    ...part,
+    follows: (section) =>
+      classifiedFigure<string, Readonly<Record<string, Figure<Quantity>>>>(
+        method,
+        inputsOf(section, from),
+        (values) => choose(values as Readonly<Record<From, Quantity>>),
+      ),
+  };
+}
+
+function inputsOf<From extends string>(
+  section: Readonly<Record<From, Figure<Quantity>>>,
+  from: readonly From[],
+): Readonly<Record<From, Figure<Quantity>>> {
+  return Object.fromEntries(from.map((key) => [key, at(section, key)])) as Record<
+    From,
+    Figure<Quantity>
+  >;
+}
+
+type Members = Readonly<Record<string, Declared>>;
+type FollowingKeys<M> = {
+  [K in keyof M]: M[K] extends { readonly follows: unknown } ? K : never;
+}[keyof M];
+type FromOf<M> = {
+  [K in keyof M]: M[K] extends Following<Declared, infer From> ? From : never;
+}[keyof M];
+
+/** What a section is handed: all that does not follow from the rest. */
+export type Given<M extends Members> = Omit<PartsOf<M>, FollowingKeys<M>>;
+
+/**
+ * The figures of a section in the order of their declaration, those that follow worked out from the rest.
+ * Where one is declared to follow from what its section has not, that does not compile.
+ */
+export function withFollowing<const M extends Members>(
+  members: FromOf<M> extends keyof M ? M : never,
+  given: Given<M>,
+): PartsOf<M> {
+  const figures: Record<string, unknown> = {};
+  for (const [key, part] of Object.entries<Declared>(members)) {
+    figures[key] = isFollowing(part)
+      ? part.follows(figures as Record<string, Figure<Quantity>>)
+      : (given as Readonly<Record<string, unknown>>)[key];
+  }
+  return figures as PartsOf<M>;
+}
+
+function isFollowing(part: Declared): part is Following<Declared, string> {
+  return "follows" in part;
+}

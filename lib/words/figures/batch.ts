@@ -1,0 +1,86 @@
+import type { FigureTexts } from "./figure-words.ts";
+
+/** What to weigh, and what jars and tubes hold. */
+export const BATCH_FIGURES = {
+  holdBack: {
+    en: "Oil to keep back",
+    de: "Zurückzuhaltendes Öl",
+    fr: "Huile à garder en réserve",
+    es: "Aceite que se reserva",
+  },
+  batchLoss: {
+    en: "Lost on slab or mill",
+    de: "Verlust auf Reibplatte oder Walze",
+    fr: "Perte sur le marbre ou la broyeuse",
+    es: "Pérdida en la losa o el molino",
+    found: {
+      "what lots lost, least and most": {
+        de: "was Chargen verloren, von der geringsten zur größten Menge",
+        fr: "ce que des lots ont perdu, du moins au plus",
+        es: "lo que perdieron lotes, de menos a más",
+      },
+    },
+  },
+  batchPigment: {
+    en: "Pigment to weigh",
+    de: "Pigment, abzuwiegen",
+    fr: "Pigment à peser",
+    es: "Pigmento que hay que pesar",
+  },
+  batchOil: { en: "Oil in all", de: "Öl insgesamt", fr: "Huile en tout", es: "Aceite en total" },
+  batchOilAtFirst: {
+    en: "Oil to start with",
+    de: "Öl zu Beginn",
+    fr: "Huile pour commencer",
+    es: "Aceite para empezar",
+  },
+  batchOilHeldBack: {
+    en: "Oil to keep back",
+    de: "Zurückzuhaltendes Öl",
+    fr: "Huile à garder en réserve",
+    es: "Aceite que se reserva",
+  },
+  batchAddition: { en: "Added", de: "Zusatz", fr: "Ajouté", es: "Añadido" },
+  batchPaint: {
+    en: "Paint, by mass",
+    de: "Farbe, nach Masse",
+    fr: "Peinture, en masse",
+    es: "Pintura, en masa",
+  },
+  batchVolume: {
+    en: "Paint, by volume",
+    de: "Farbe, nach Volumen",
+    fr: "Peinture, en volume",
+    es: "Pintura, en volumen",
+  },
+  batchLossMl: { en: "Lost", de: "Verlust", fr: "Perdu", es: "Perdido" },
+  batchYield: { en: "To fill", de: "Abzufüllen", fr: "À conditionner", es: "Para envasar" },
+  batchTubes: { en: "Tubes filled", de: "Gefüllte Tuben", fr: "Tubes remplis", es: "Tubos llenos" },
+  batchCost: { en: "Cost", de: "Kosten", fr: "Coût", es: "Coste" },
+  fillHolds: {
+    en: "Holds",
+    de: "Fasst",
+    fr: "Contient",
+    es: "Contiene",
+    found: {
+      "{a} ml x density": {
+        de: "{a} ml x Dichte",
+        fr: "{a} ml x masse volumique",
+        es: "{a} ml x densidad",
+      },
+    },
+  },
+  fillTakes: {
+    en: "100 g take",
+    de: "100 g nehmen ein",
+    fr: "100 g occupent",
+    es: "100 g ocupan",
+    found: {
+      "100 g / density": {
+        de: "100 g / Dichte",
+        fr: "100 g / masse volumique",
+        es: "100 g / densidad",
+      },
+    },
+  },
+} satisfies FigureTexts;

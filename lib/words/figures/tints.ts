@@ -1,0 +1,55 @@
+import type { FigureTexts } from "./figure-words.ts";
+
+/** What a colour does in a white. */
+export const TINT_FIGURES = {
+  residual: {
+    en: "Missed by the fit",
+    de: "Abweichung der Anpassung",
+    fr: "Écart de l’ajustement",
+    es: "Error del ajuste",
+  },
+  leaveOneOut: {
+    en: "Missed when left out",
+    de: "Abweichung, wenn ausgelassen",
+    fr: "Écart une fois écarté",
+    es: "Error al dejarlo fuera",
+  },
+  massRatio: {
+    en: "Colour to white, by mass",
+    de: "Farbe zu Weiß, nach Masse",
+    fr: "Couleur pour blanc, en masse",
+    es: "Color a blanco, en masa",
+  },
+  strengthByMass: {
+    en: "White to L* 50, by mass of paint",
+    de: "Weiß bis L* 50, nach Masse der Farbe",
+    fr: "Blanc jusqu’à L* 50, en masse de peinture",
+    es: "Blanco hasta L* 50, en masa de pintura",
+    found: {
+      "the same of the paints that hold the pigment": {
+        de: "dasselbe für die Farben, die das Pigment enthalten",
+        fr: "de même pour les peintures qui contiennent le pigment",
+        es: "lo mismo de las pinturas que contienen el pigmento",
+      },
+    },
+  },
+  strengthByVolume: {
+    en: "White to L* 50, tube to tube",
+    de: "Weiß bis L* 50, Tube zu Tube",
+    fr: "Blanc jusqu’à L* 50, tube pour tube",
+    es: "Blanco hasta L* 50, tubo a tubo",
+  },
+  strengthByPigmentMass: {
+    en: "White to L* 50, by mass of dry pigment",
+    de: "Weiß bis L* 50, nach Masse des trockenen Pigments",
+    fr: "Blanc jusqu’à L* 50, en masse de pigment sec",
+    es: "Blanco hasta L* 50, en masa de pigmento seco",
+    found: {
+      "the same of the dry pigment in the paints": {
+        de: "dasselbe für das trockene Pigment in den Farben",
+        fr: "de même pour le pigment sec dans les peintures",
+        es: "lo mismo del pigmento seco en las pinturas",
+      },
+    },
+  },
+} satisfies FigureTexts;
