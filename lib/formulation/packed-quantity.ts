@@ -16,7 +16,21 @@ const SHORTFALLS: readonly (
 ];
 
 /** Nominal contents that the table reaches [ml], both included. */
-export const PACKED_REACH_ML = [5, 10_000] as const;
+const PACKED_REACH_ML = [5, 10_000] as const;
+
+/** Whether the law of packages speaks of so much [ml]. */
+export function isPackedSize(ml: number): boolean {
+  const [least, most] = PACKED_REACH_ML;
+  return ml >= least && ml <= most;
+}
+
+/** Below this, mass and density as they are weighed do not tell volumes apart [ml]. Our own choice. */
+const WEIGHED_TO_ML = 0.05;
+
+/** Whether packages hold less on the mean [ml] than stands on them [ml]. */
+export function isShort(heldMl: number, nominalMl: number): boolean {
+  return heldMl < nominalMl - WEIGHED_TO_ML;
+}
 
 /**
  * Tolerable negative error T of a package by its nominal contents Qn [ml]; what is reckoned as a

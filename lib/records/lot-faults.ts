@@ -1,4 +1,6 @@
 import { faultAt, type Faults } from "./fault.ts";
+import { lotColumnFaults } from "./lot-column-faults.ts";
+import { lotFillingFaults } from "./lot-filling-faults.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { datesIn } from "./record-values.ts";
@@ -6,6 +8,7 @@ import type { Colour, Lot, Reading, TintReading } from "./records.ts";
 import { standardLetDowns } from "./standard-let-downs.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { TrialRecord } from "./schema/trial.ts";
+import { vehiclesOf } from "./tube-faults.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** So many years before all other dates of a workshop, where it has so many, a lot's is doubted. Our own limits. */
@@ -28,8 +31,11 @@ export function* lotFaults(
   yield* dateFaults(files);
   for (const lot of files.lots.values()) {
     yield* yieldFaults(lot);
+    yield* lotFillingFaults(lot);
     yield* recipeFaults(lot, files);
+    yield* readBeforeMade(lot);
   }
+  yield* lotColumnFaults(files);
   const bySlug = new Map(lots.map((lot) => [lot.slug, lot]));
   for (const lot of lots) {
     const colour = colours.get(lot.record.colour);
@@ -149,16 +155,48 @@ function grams(massG: number): string {
 }
 
 /** A pigment that the colour is not made of is another paint; the colour itself may be faulty and absent. */
-function* recipeFaults({ record, yaml }: Parsed<LotRecord>, { colours }: ParsedFiles): Faults {
-  const known = colours.get(record.colour)?.record.pigments.map(({ pigment }) => pigment);
-  if (known === undefined) return;
+function* recipeFaults({ record, yaml }: Parsed<LotRecord>, files: ParsedFiles): Faults {
+  const colour = files.colours.get(record.colour)?.record;
+  if (colour === undefined) return;
+  const known = colour.pigments.map(({ pigment }) => pigment);
   for (const [i, { pigment }] of record.pigments.entries())
-    if (!known.includes(pigment))
+    // A name that no pigment bears is told by itself, and nothing that follows from that slip.
+    if (!known.includes(pigment) && [pigment, ...known].every((one) => files.pigments.has(one)))
       yield faultAt(yaml.place(["pigments", i, "pigment"]), {
         rule: "records/lot-recipe",
         message: `The colour ${record.colour} is not made of ${pigment}`,
         actual: pigment,
         expected: known.join(" | "),
+      });
+  const named = vehiclesOf(colour, files);
+  for (const { vehicle, path } of [
+    ...(record.oil === undefined ? [] : [{ ...record.oil, path: ["oil", "vehicle"] }]),
+    ...(record.additions ?? []).map((one, i) => ({ ...one, path: ["additions", i, "vehicle"] })),
+  ])
+    if (named[0] !== undefined && !named.includes(vehicle))
+      yield faultAt(yaml.place(path), {
+        severity: "warning",
+        rule: "records/lot-recipe",
+        message: `Lot ${record.number} holds ${vehicle}, and the record of ${record.colour} does not name it: sheet and label go by ${named.join(" and ")}`,
+        actual: vehicle,
+        expected: named.join(" | "),
+      });
+}
+
+/** A drawdown is made of a paint that is there: one of the two days is wrong. */
+function* readBeforeMade({ record, yaml }: Parsed<LotRecord>): Faults {
+  for (const { path, date } of [
+    { path: ["masstone", "date"], date: record.masstone?.date },
+    ...(record.tints ?? []).map((tint, i) => ({ path: ["tints", i, "date"], date: tint.date })),
+  ])
+    if (date !== undefined && date < record.date)
+      yield faultAt(yaml.place(path), {
+        severity: "warning",
+        rule: "records/lot-date",
+        message: `Lot ${record.number} was read on ${date}, and made on ${record.date}`,
+        actual: date,
+        expected: `${record.date} or later`,
+        hint: "day and month exchanged, or the date of a record that was copied?",
       });
 }
 

@@ -11,7 +11,7 @@ interface Tube {
 }
 
 /** Oils, mediums and driers of a colour's record, or of the workshop's where the colour names none: the oil first. */
-function vehiclesOf(
+export function vehiclesOf(
   { vehicle, additions = [] }: ColourRecord,
   { workshop }: ParsedFiles,
 ): (string | undefined)[] {

@@ -5,13 +5,13 @@ import { section, statement } from "../blocks/section-blocks.ts";
 import type { Correction } from "../lots/correction.ts";
 import type { DifferenceParts } from "../lots/difference-parts.ts";
 import { takenVolumeMl } from "../formulation/container-fill.ts";
-import { packedMasses } from "../formulation/packed-quantity.ts";
+import { isPackedSize, isShort, packedMasses } from "../formulation/packed-quantity.ts";
 import { isWhollyCompared } from "../lots/lot-against-standard.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { Interval } from "../quantities/interval.ts";
-import { isPackedSize, tareOf } from "./packed-remarks.ts";
+import { tareOf } from "./packed-remarks.ts";
 import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot, Reading, TintReading } from "../records/records.ts";
 import { standardLetDowns } from "../records/standard-let-downs.ts";
@@ -22,9 +22,6 @@ import { foreignIngredients } from "./foreign-ingredients.ts";
 import { batchSheetPath, correctionAddress, lotBatchAddress, verdictWord } from "./lot-words.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
-
-/** Below this, mass and density as they are weighed do not tell volumes apart [ml]. Our own choice. */
-const WEIGHED_TO_ML = 0.05;
 
 /** One lot: its verdict, how it differs, what would bring it back, and how it was made. */
 export function lotPage(
@@ -62,7 +59,9 @@ export function lotPage(
       ...shortBlocks(lot, context),
     ]),
     ...section("next", text.sections.next, [
-      ...text.steps[nextStep(state, judged)](number, copiesOf(lot)).map((step) => statement(step)),
+      ...text.steps[nextStep(state, judged)](number, labelsWanted(lot)).map((step) =>
+        statement(step),
+      ),
       {
         kind: "links",
         links: [
@@ -108,10 +107,9 @@ function nextStep(state: LotState, judged: JudgedLot | undefined): LotState | "k
   return state === "near" || bestCorrection(judged) !== undefined ? state : "kept";
 }
 
-/** As many labels as tubes were filled; a letter to be replaced where nobody wrote that down. */
-function copiesOf({ record: { tubes = [] } }: Lot): string {
-  const count = tubes.reduce((sum, one) => sum + one.count, 0);
-  return count === 0 ? "N" : String(count);
+/** As many labels of each size as tubes of it were filled; a letter to be replaced where nobody wrote that down. */
+function labelsWanted({ record: { tubes = [] } }: Lot): string {
+  return tubes.some(({ count }) => count > 0) ? "--filled" : "--copies N";
 }
 
 /** What a lot that is near or fails is best brought back with, where anything does. */
@@ -375,11 +373,11 @@ function packedRows(
   const { meanG, fewBelowG } = packedMasses(ml, densityGPerCm3);
   const grams = (massG: number): string =>
     `${words.numbers.decimal(Math.ceil(10 * massG - 1e-6) / 10, 1)}\u00a0g`;
-  const both = (more: number): string => `${grams(meanG + more)}; ${grams(fewBelowG + more)}`;
-  const size = words.numbers.plain(ml);
+  const withTube = (massG: number, net: string): string =>
+    tareG === undefined ? net : text.packedGross(net, grams(massG + tareG));
   return [
-    [text.packed(size), both(0)],
-    ...(tareG === undefined ? [] : [[text.packedGross(size), both(tareG)] as [string, string]]),
+    [text.packed(words.numbers.plain(ml)), withTube(meanG, text.packedMean(grams(meanG)))],
+    [text.packedFew, withTube(fewBelowG, grams(fewBelowG))],
   ];
 }
 
@@ -390,7 +388,7 @@ function shortBlocks({ record }: Lot, { words }: PageContext): Block[] {
   return tubes.flatMap(({ ml, massG }) => {
     if (massG === undefined || !isPackedSize(ml)) return [];
     const foundMl = takenVolumeMl(massG, densityGPerCm3);
-    return foundMl >= ml - WEIGHED_TO_ML
+    return !isShort(foundMl, ml)
       ? []
       : [
           statement(

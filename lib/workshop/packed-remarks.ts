@@ -1,15 +1,9 @@
-import { packedMasses, PACKED_REACH_ML } from "../formulation/packed-quantity.ts";
+import { isPackedSize, packedMasses } from "../formulation/packed-quantity.ts";
 import { spannedRecipe } from "../pages/batch-view.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { ends } from "../quantities/interval.ts";
 import type { Lot, Records } from "../records/records.ts";
-
-/** Whether the law of packages speaks of so much [ml]. */
-export function isPackedSize(ml: number): boolean {
-  const [least, most] = PACKED_REACH_ML;
-  return ml >= least && ml <= most;
-}
 
 /** What an empty tube of a size weighs [g], as the newest lot of any colour has it; undefined where none does. */
 export function tareOf(ml: number, { lots }: Records): number | undefined {

@@ -117,9 +117,36 @@ describe("a lot", () => {
       "of a pigment that the colour is not made of",
       "{ pigment: lamp-black,",
       "{ pigment: bone-black,",
+      ["content/lots/lb-1.yaml:4 error There is no bone-black in pigments/"],
+    ],
+    [
+      "whose tubes hold less than stands on them",
+      "yieldG: 900",
+      "yieldG: 900\ndensityGPerCm3: 1.25",
       [
-        "content/lots/lb-1.yaml:4 error There is no bone-black in pigments/",
-        "content/lots/lb-1.yaml:4 error The colour lamp-black is not made of bone-black",
+        "content/lots/lb-1.yaml:8 warning The tubes of 40 ml hold 49 g, which at 1.25 g/cm3 are 39.2 ml: less on the mean than stands on them, and so they may not be sold",
+      ],
+    ],
+    [
+      "whose tubes were weighed with what is in them",
+      "yieldG: 900",
+      "yieldG: 900\ndensityGPerCm3: 1.05",
+      [
+        "content/lots/lb-1.yaml:8 warning The tubes of 40 ml hold 49 g, which at 1.05 g/cm3 are 46.7 ml: more than such a tube takes; massG is what is in the tube; was the empty tube weighed with it? its own mass goes into tareG",
+      ],
+    ],
+    [
+      "whose tubes hold a little more than stands on them",
+      "yieldG: 900",
+      "yieldG: 900\ndensityGPerCm3: 1.2",
+      [],
+    ],
+    [
+      "read before it was made",
+      'geometry: "45/0" }',
+      'geometry: "45/0", date: 2026-04-30 }',
+      [
+        "content/lots/lb-1.yaml:8 warning Lot LB-1 was read on 2026-04-30, and made on 2026-05-01; day and month exchanged, or the date of a record that was copied?",
       ],
     ],
   ] as const)("%s", (_, found, written, lines) =>
@@ -129,9 +156,52 @@ describe("a lot", () => {
   );
 
   test("with the number of another", () =>
-    expect(told({ "lots/lb-2.yaml": LOT })).toEqual([
+    expect(told({ "lots/lb-2.yaml": edited("column: masstone", "column: again") })).toEqual([
       "content/lots/lb-2.yaml:1 error The lot number LB-1 is that of content/lots/lb-1.yaml already",
     ]));
+
+  test("of a pigment that another colour is made of", () =>
+    expect(
+      told({
+        "pigments/bone-black.yaml": "name: Bone black\ncolourIndexName: PBk 9\n",
+        "colours/bone-black.md":
+          "---\nname: Bone Black\npigments: [{ pigment: bone-black }]\n---\n",
+        "lots/lb-1.yaml": edited("{ pigment: lamp-black,", "{ pigment: bone-black,"),
+      }),
+    ).toEqual(["content/lots/lb-1.yaml:4 error The colour lamp-black is not made of bone-black"]));
+
+  test("in another oil than its colour, or with what that does not name", () =>
+    expect(
+      told({
+        "vehicles/walnut-oil.yaml": "name: Walnut oil\nkind: oil\noil: walnut\n",
+        "vehicles/drier.yaml":
+          "name: Drier\nkind: drier\nmetals: [{ metal: cobalt, percent: 6 }]\n",
+        "lots/lb-1.yaml": `${edited("vehicle: linseed-oil", "vehicle: walnut-oil")}additions: [{ vehicle: drier, massG: 2 }]\n`,
+      }).filter((line) => line.startsWith("content/lots/")),
+    ).toEqual([
+      "content/lots/lb-1.yaml:5 warning Lot LB-1 holds walnut-oil, and the record of lamp-black does not name it: sheet and label go by linseed-oil",
+      "content/lots/lb-1.yaml:9 warning Lot LB-1 holds drier, and the record of lamp-black does not name it: sheet and label go by linseed-oil",
+    ]));
+
+  test("by the readings of another lot", () =>
+    expect(told({ "lots/lb-2.yaml": edited("LB-1", "LB-2") })).toEqual([
+      "content/lots/lb-2.yaml:8 warning The masstone of lot LB-2 is the column masstone, which lot LB-1 was read from already; a record that was copied, and its column not changed?",
+    ]));
+
+  test("by the readings of its colour, unless the colour was read from it", () => {
+    const colour = SMALLEST_WORKSHOP["colours/lamp-black.md"];
+    const read = (more: string): string[] =>
+      told({
+        "colours/lamp-black.md": colour
+          .replace("reading: lamp-black, column", "reading: lots, column")
+          .replace("\n---\nNotes", `${more}\n---\nNotes`),
+      }).filter((line) => !line.startsWith("content/readings/lamp-black.csv"));
+    expect(read("")).toEqual([
+      "content/lots/lb-1.yaml:8 warning The masstone of lot LB-1 is the column masstone of its colour, so that the lot is held against itself; standard: lb-1 in the record of lamp-black, if the colour was read from this lot",
+    ]);
+    expect(read("\nstandard: lb-1")).toEqual([]);
+    expect(read("\nlot: LB-1")).toEqual([]);
+  });
 
   test("named as a standard that there is none of, or of another colour", () => {
     const colour = SMALLEST_WORKSHOP["colours/lamp-black.md"];

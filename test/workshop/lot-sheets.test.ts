@@ -82,7 +82,7 @@ describe("what filled tubes have to weigh", () => {
 
   test("goes by the density of the lot, and the tube comes on top", () => {
     expect(told(`${LOT}densityGPerCm3: 1.5\n`)).toEqual([
-      "A tube of 40 ml takes 60.0 g of paint or more on the mean, at a density of 1.500 g/cm\u00b3 or less; few of a lot (2 in 100 by German law) may hold less than 54.6 g, and none less than 49.2 g (Directive 76/211/EEC).",
+      "By law tubes of 40 ml must hold 60.0 g of paint or more on the mean: enough for 40 ml up to a density of 1.500 g/cm\u00b3. Few of a lot (2 in 100 by German law) may hold less than 54.6 g, and none less than 49.2 g (Directive 76/211/EEC).",
       "The empty tube with its cap comes on top: weigh one, and write it down as tareG.",
     ]);
   });
@@ -109,12 +109,31 @@ describe("what filled tubes have to weigh", () => {
           `${lot}densityGPerCm3: 1.5\ntubes: [{ ml: 40, count: 9, massG: ${massG}, tareG: 6.2 }]\n`,
         ).find(({ path }) => path === "lots/lb-2611/index.html")?.view,
       );
-    expect(page(60)).toContain("60.0\u00a0g; 54.6\u00a0g");
-    expect(page(60)).toContain("66.2\u00a0g; 60.8\u00a0g");
+    expect(page(60)).toContain("60.0\u00a0g or more; with the empty tube 66.2\u00a0g");
+    expect(page(60)).toContain("54.6\u00a0g; with the empty tube 60.8\u00a0g");
     expect(page(60)).not.toContain("they may not be sold as such");
     // 58.5 / 1.5
     expect(page(58.5)).toContain("On the mean they hold 39.0 ml, and 40 ml stands on them");
   });
+});
+
+test("labels are asked for size by size, as tubes of each were filled", () => {
+  const texts = fourColourWorkshop();
+  const colour = texts["colours/lamp-black.md"] ?? "";
+  const next = (tubes: string): string =>
+    JSON.stringify(
+      workshopPages(
+        {
+          ...texts,
+          "colours/lamp-black.md": colour.replace(/^standard: .*$/m, "standard: lb-2611"),
+        },
+        `${LOT.replace("planned: true\n", "")}${tubes}`,
+      ).find(({ path }) => path === "lots/lb-2611/index.html")?.view,
+    );
+  expect(next("tubes: [{ ml: 40, count: 9 }, { ml: 20, count: 4 }]\n")).toContain(
+    "npm run labels -- --lot LB-2611 --filled.",
+  );
+  expect(next("")).toContain("npm run labels -- --lot LB-2611 --copies N.");
 });
 
 /** Source: Van Loo's blends, which take oil by mass of each part; the customary share is kept back down to the rub-out. */

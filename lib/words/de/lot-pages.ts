@@ -116,8 +116,10 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       yield: "Ausbeute",
       loss: "Verlust",
       tubes: (ml: string) => `Tuben zu ${ml} ml`,
-      packed: (ml: string) => `In einer zu ${ml} ml müssen sein, im Mittel und wenige darunter`,
-      packedGross: (ml: string) => `Dasselbe mit der leeren Tube zu ${ml} ml`,
+      packed: (ml: string) => `Tuben zu ${ml} ml müssen im Mittel enthalten`,
+      packedMean: (grams: string) => `${grams} oder mehr`,
+      packedFew: "Nur wenige davon dürfen weniger enthalten als",
+      packedGross: (net: string, gross: string) => `${net}; mit der leeren Tube ${gross}`,
       packedShort: (found: string, ml: string) =>
         `Im Mittel enthalten sie ${found} ml, und ${ml} ml stehen darauf: So dürfen sie nicht verkauft werden (Richtlinie 76/211/EWG).`,
       tubeMass: (ml: string) => `In einer zu ${ml} ml`,
@@ -135,11 +137,9 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       none: () => [
         "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
       ],
-      pass: (number, copies) => [
-        `Ihre Etiketten: npm run labels -- --lot ${number} --copies ${copies}.`,
-      ],
-      standard: (number, copies) => [
-        `Ihre Etiketten: npm run labels -- --lot ${number} --copies ${copies}.`,
+      pass: (number, howMany) => [`Ihre Etiketten: npm run labels -- --lot ${number} ${howMany}.`],
+      standard: (number, howMany) => [
+        `Ihre Etiketten: npm run labels -- --lot ${number} ${howMany}.`,
       ],
       unjudged: () => [
         "In dem Weiß und dem Verhältnis des Standards aufhellen und so messen wie den Standard; oder den zurückgestellten Standard so aufhellen wie diese Charge.",
@@ -258,9 +258,9 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
         `Verlust ${from} bis ${to} %, wie üblich: keine Charge davon ist aufgezeichnet.`,
     },
     fill: (ml: string, really: string) =>
-      `Eine Tube zu ${ml} ml nimmt ${really} ml auf, wie zuvor gefüllt.`,
+      `Auf jede Tube zu ${ml} ml ${really} ml rechnen: So viel enthielten die früheren.`,
     packed: (ml: string, mean: string, few: string, none: string, density: string) =>
-      `In eine Tube zu ${ml} ml gehören im Mittel mindestens ${mean} g Farbe, bei einer Dichte von höchstens ${density} g/cm\u00b3; wenige einer Charge (nach deutschem Recht 2 von 100) dürfen weniger als ${few} g enthalten, keine weniger als ${none} g (Richtlinie 76/211/EWG).`,
+      `Nach dem Gesetz müssen Tuben zu ${ml} ml im Mittel mindestens ${mean} g Farbe enthalten: Das genügt für ${ml} ml bis zu einer Dichte von ${density} g/cm\u00b3. Wenige einer Charge (nach deutschem Recht 2 von 100) dürfen weniger als ${few} g enthalten, keine weniger als ${none} g (Richtlinie 76/211/EWG).`,
     gross: (ml: string, mean: string, few: string, none: string, tare: string) =>
       `Auf der Waage, mit der leeren Tube zu ${ml} ml von ${tare} g: ${mean} g, ${few} g und ${none} g.`,
     tareless: "Die leere Tube mit Kappe kommt hinzu: eine wiegen und als tareG eintragen.",

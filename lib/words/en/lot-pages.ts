@@ -111,8 +111,10 @@ export const LOT_PAGES = {
       yield: "Yield",
       loss: "Lost",
       tubes: (ml: string) => `Tubes of ${ml} ml`,
-      packed: (ml: string) => `One of ${ml} ml must hold, on the mean and few less than`,
-      packedGross: (ml: string) => `The same with the empty tube of ${ml} ml`,
+      packed: (ml: string) => `Tubes of ${ml} ml must hold on the mean`,
+      packedMean: (grams: string) => `${grams} or more`,
+      packedFew: "Only few of them may hold less than",
+      packedGross: (net: string, gross: string) => `${net}; with the empty tube ${gross}`,
       packedShort: (found: string, ml: string) =>
         `On the mean they hold ${found} ml, and ${ml} ml stands on them: they may not be sold as such (Directive 76/211/EEC).`,
       tubeMass: (ml: string) => `In one of ${ml} ml`,
@@ -131,11 +133,11 @@ export const LOT_PAGES = {
       none: () => [
         "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",
       ],
-      pass: (number: string, copies: string) => [
-        `Its labels: npm run labels -- --lot ${number} --copies ${copies}.`,
+      pass: (number: string, howMany: string) => [
+        `Its labels: npm run labels -- --lot ${number} ${howMany}.`,
       ],
-      standard: (number: string, copies: string) => [
-        `Its labels: npm run labels -- --lot ${number} --copies ${copies}.`,
+      standard: (number: string, howMany: string) => [
+        `Its labels: npm run labels -- --lot ${number} ${howMany}.`,
       ],
       unjudged: () => [
         "Let it down in the white and at the ratio of the standard, and read it as the standard was read; or let the retained standard down as this lot was.",
@@ -245,9 +247,9 @@ export const LOT_PAGES = {
         `Loss ${from} to ${to} %, as is customary: no lot of it is on record.`,
     },
     fill: (ml: string, really: string) =>
-      `A tube of ${ml} ml takes ${really} ml, as it was filled before.`,
+      `Reckon ${really} ml to each tube of ${ml} ml: that is what earlier ones came to hold.`,
     packed: (ml: string, mean: string, few: string, none: string, density: string) =>
-      `A tube of ${ml} ml takes ${mean} g of paint or more on the mean, at a density of ${density} g/cm\u00b3 or less; few of a lot (2 in 100 by German law) may hold less than ${few} g, and none less than ${none} g (Directive 76/211/EEC).`,
+      `By law tubes of ${ml} ml must hold ${mean} g of paint or more on the mean: enough for ${ml} ml up to a density of ${density} g/cm\u00b3. Few of a lot (2 in 100 by German law) may hold less than ${few} g, and none less than ${none} g (Directive 76/211/EEC).`,
     gross: (ml: string, mean: string, few: string, none: string, tare: string) =>
       `On the balance, with an empty tube of ${ml} ml of ${tare} g: ${mean} g, ${few} g and ${none} g.`,
     tareless: "The empty tube with its cap comes on top: weigh one, and write it down as tareG.",

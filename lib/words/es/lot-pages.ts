@@ -111,8 +111,10 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       yield: "Rendimiento",
       loss: "Perdido",
       tubes: (ml) => `Tubos de ${ml} ml`,
-      packed: (ml) => `Uno de ${ml} ml debe contener, de media y pocos menos de`,
-      packedGross: (ml) => `Lo mismo con el tubo vacío de ${ml} ml`,
+      packed: (ml) => `Los tubos de ${ml} ml deben contener de media`,
+      packedMean: (grams) => `${grams} o más`,
+      packedFew: "Solo unos pocos de ellos pueden contener menos de",
+      packedGross: (net, gross) => `${net}; con el tubo vacío ${gross}`,
       packedShort: (found, ml) =>
         `Contienen de media ${found} ml, y en ellos se leen ${ml} ml: no pueden venderse así (Directiva 76/211/CEE).`,
       tubeMass: (ml) => `En uno de ${ml} ml`,
@@ -130,11 +132,9 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       none: () => [
         "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas para su registro.",
       ],
-      pass: (number, copies) => [
-        `Sus etiquetas: npm run labels -- --lot ${number} --copies ${copies}.`,
-      ],
-      standard: (number, copies) => [
-        `Sus etiquetas: npm run labels -- --lot ${number} --copies ${copies}.`,
+      pass: (number, howMany) => [`Sus etiquetas: npm run labels -- --lot ${number} ${howMany}.`],
+      standard: (number, howMany) => [
+        `Sus etiquetas: npm run labels -- --lot ${number} ${howMany}.`,
       ],
       unjudged: () => [
         "Rebájelo en el blanco y en la proporción del patrón y mídalo como se midió el patrón; o rebaje el patrón conservado como este lote.",
@@ -249,9 +249,10 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       customary: (from, to) =>
         `Pérdida de ${from} a ${to}\u00a0%, como es costumbre: no hay ningún lote suyo registrado.`,
     },
-    fill: (ml, really) => `Un tubo de ${ml} ml toma ${really} ml, como se llenó hasta ahora.`,
+    fill: (ml, really) =>
+      `Cuente ${really} ml por cada tubo de ${ml} ml: es lo que contenían los anteriores.`,
     packed: (ml, mean, few, none, density) =>
-      `Un tubo de ${ml} ml recibe de media al menos ${mean} g de pintura, con una densidad de ${density} g/cm\u00b3 como mucho; pocos de un lote (2 de cada 100 según la ley alemana) pueden contener menos de ${few} g, y ninguno menos de ${none} g (Directiva 76/211/CEE).`,
+      `Por ley los tubos de ${ml} ml deben contener de media ${mean} g de pintura o más: basta para ${ml} ml hasta una densidad de ${density} g/cm\u00b3. Pocos de un lote (2 de cada 100 según la ley alemana) pueden contener menos de ${few} g, y ninguno menos de ${none} g (Directiva 76/211/CEE).`,
     gross: (ml, mean, few, none, tare) =>
       `En la balanza, con un tubo vacío de ${ml} ml de ${tare} g: ${mean} g, ${few} g y ${none} g.`,
     tareless: "El tubo vacío con su tapón va aparte: pese uno y anótelo como tareG.",

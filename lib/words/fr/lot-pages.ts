@@ -109,8 +109,10 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       yield: "Rendement",
       loss: "Perdu",
       tubes: (ml) => `Tubes de ${ml} ml`,
-      packed: (ml) => `Un de ${ml} ml doit contenir, en moyenne et peu en dessous`,
-      packedGross: (ml) => `De même avec le tube vide de ${ml} ml`,
+      packed: (ml) => `Les tubes de ${ml} ml doivent contenir en moyenne`,
+      packedMean: (grams) => `${grams} ou plus`,
+      packedFew: "Peu d’entre eux peuvent contenir moins de",
+      packedGross: (net, gross) => `${net}\u202f; avec le tube vide ${gross}`,
       packedShort: (found, ml) =>
         `Ils contiennent en moyenne ${found} ml, et ${ml} ml y sont inscrits\u202f: ils ne peuvent être vendus ainsi (directive 76/211/CEE).`,
       tubeMass: (ml) => `Dans un tube de ${ml} ml`,
@@ -128,11 +130,11 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       none: () => [
         "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes pour son relevé.",
       ],
-      pass: (number, copies) => [
-        `Ses étiquettes\u202f: npm run labels -- --lot ${number} --copies ${copies}.`,
+      pass: (number, howMany) => [
+        `Ses étiquettes\u202f: npm run labels -- --lot ${number} ${howMany}.`,
       ],
-      standard: (number, copies) => [
-        `Ses étiquettes\u202f: npm run labels -- --lot ${number} --copies ${copies}.`,
+      standard: (number, howMany) => [
+        `Ses étiquettes\u202f: npm run labels -- --lot ${number} ${howMany}.`,
       ],
       unjudged: () => [
         "En faire un dégradé dans le blanc et au rapport de l’étalon, et le mesurer comme l’étalon\u202f; ou faire de l’étalon conservé le même dégradé que de ce lot.",
@@ -254,9 +256,9 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
         `Perte ${from} à ${to}\u00a0%, selon l’usage\u202f: aucun lot de cette couleur n’est consigné.`,
     },
     fill: (ml, really) =>
-      `Un tube de ${ml} ml prend ${really} ml, comme il a été rempli jusqu’ici.`,
+      `Compter ${really} ml par tube de ${ml} ml\u202f: c’est ce que contenaient les précédents.`,
     packed: (ml, mean, few, none, density) =>
-      `Un tube de ${ml} ml reçoit en moyenne au moins ${mean} g de peinture, pour une masse volumique d\u2019au plus ${density} g/cm\u00b3\u202f; peu de tubes d\u2019un lot (2 sur 100 selon le droit allemand) peuvent contenir moins de ${few} g, et aucun moins de ${none} g (directive 76/211/CEE).`,
+      `La loi veut que les tubes de ${ml} ml contiennent en moyenne ${mean} g de peinture ou plus\u202f: c\u2019est assez pour ${ml} ml jusqu\u2019à une masse volumique de ${density} g/cm\u00b3. Peu de tubes d\u2019un lot (2 sur 100 selon le droit allemand) peuvent contenir moins de ${few} g, et aucun moins de ${none} g (directive 76/211/CEE).`,
     gross: (ml, mean, few, none, tare) =>
       `Sur la balance, avec un tube vide de ${ml} ml de ${tare} g\u202f: ${mean} g, ${few} g et ${none} g.`,
     tareless:

@@ -1,0 +1,44 @@
+import { isPackedSize, isShort, packedMasses } from "../formulation/packed-quantity.ts";
+import { takenVolumeMl } from "../formulation/container-fill.ts";
+import { faultAt, type Faults } from "./fault.ts";
+import type { Parsed } from "./parsed-record.ts";
+import type { LotRecord } from "./schema/lot.ts";
+
+/** A tube is filled to a little more than stands on it; past this share of that [1] it holds no more. Our own limit. */
+const MOST_FILLED = 1.12;
+
+/** What the tubes of a lot were weighed to hold, beside what stands on them. */
+export function* lotFillingFaults({
+  record: { densityGPerCm3, tubes = [] },
+  yaml,
+}: Parsed<LotRecord>): Faults {
+  if (densityGPerCm3 === undefined) return;
+  for (const [i, { ml, massG, tareG }] of tubes.entries()) {
+    if (massG === undefined || !isPackedSize(ml)) continue;
+    const heldMl = takenVolumeMl(massG, densityGPerCm3);
+    const told = `The tubes of ${ml} ml hold ${massG} g, which at ${densityGPerCm3} g/cm3 are ${heldMl.toPrecision(3)} ml`;
+    const { meanG } = packedMasses(ml, densityGPerCm3);
+    const place = yaml.place(["tubes", i, "massG"]);
+    if (isShort(heldMl, ml))
+      yield faultAt(place, {
+        severity: "warning",
+        rule: "records/lot-filling",
+        message: `${told}: less on the mean than stands on them, and so they may not be sold`,
+        actual: String(massG),
+        expected: `${Number(meanG.toFixed(1))} or more`,
+        source: "packed-quantity-76-211-eec",
+      });
+    if (heldMl > ml * MOST_FILLED)
+      yield faultAt(place, {
+        severity: "warning",
+        rule: "records/lot-filling",
+        message: `${told}: more than such a tube takes`,
+        actual: String(massG),
+        expected: `about ${Number(meanG.toFixed(1))}`,
+        hint:
+          tareG === undefined
+            ? "massG is what is in the tube; was the empty tube weighed with it? its own mass goes into tareG"
+            : `${Number((massG - tareG).toFixed(1))} g without the empty tube`,
+      });
+  }
+}
