@@ -92,7 +92,7 @@ export function checkedRecords(
     return { diagnostics: inOrder([...diagnostics, ...otherVersion]), notes: [] };
   const { knowledge, hazard } = tables === undefined ? NOTHING_KNOWN : knownOf(tables);
   const files = parsedFiles(tree, diagnostics, parsers);
-  const resolver = readingResolver(files, files.workshop?.record, diagnostics);
+  const resolver = readingResolver(files, files.workshop?.record, diagnostics, parsers.follows);
   const sizes = offeredSizes(files, diagnostics, parsers.prices);
   const lotsRead = [...files.lots.values()]
     .map((lot) => resolvedLot(lot, resolver))
