@@ -52,7 +52,8 @@ export function openedWorkFolder(out: string, spare: SpareOutput): string {
 function recover(out: string, work: string): void {
   const earlier = join(work, EARLIER);
   if (existsSync(earlier)) {
-    if (existsSync(out) && readdirSync(out).length > 0) cleared(work, out);
+    if (existsSync(out) && readdirSync(out).length > 0)
+      cleared(work, out, NO_SPARE, { before: builtIn(earlier), now: builtIn(out) });
     else renameSync(earlier, out);
   }
   discardSite(work);
@@ -73,21 +74,29 @@ function discardSite(work: string): void {
  */
 export function swapped(out: string, spare: SpareOutput): string | undefined {
   const work = workFolderOf(out);
-  const isThere = existsSync(out);
+  const built = existsSync(out)
+    ? { before: builtIn(out), now: builtIn(join(work, SITE)) }
+    : undefined;
   try {
-    if (isThere) setAside(out, work);
+    if (built !== undefined) setAside(out, work, built);
     putInPlace(out, work);
   } catch (error) {
     // What no build wrote may stand in it by now: it is no other build's to begin with.
     discardSite(work);
     throw error;
   }
-  return isThere ? cleared(work, out, spare) : undefined;
+  return built === undefined ? undefined : cleared(work, out, spare, built);
 }
 
-function setAside(out: string, work: string): void {
+/** What the builds of two outputs wrote. */
+interface Built {
+  readonly before: BuiltPaths;
+  readonly now: BuiltPaths;
+}
+
+function setAside(out: string, work: string, { before, now }: Built): void {
   const site = join(work, SITE);
-  const { inTheWay } = carriedOver(out, site, builtIn(out), builtIn(site));
+  const { inTheWay } = carriedOver(out, site, before, now);
   if (inTheWay.length > 0)
     throw new OutputFault(
       `${join(out, inTheWay[0] ?? "")} was written by no build, and the new output has a file of that name: move it away${inTheWay.length > 1 ? `, and ${inTheWay.length - 1} more` : ""}; nothing was written`,
@@ -107,9 +116,9 @@ function putInPlace(out: string, work: string): void {
 }
 
 /** The replaced output out of the way, for the next build or as rubbish, once all in it that no build wrote is in the new one. */
-function cleared(work: string, out: string, spare = NO_SPARE): string | undefined {
+function cleared(work: string, out: string, spare: SpareOutput, built: Built): string | undefined {
   const earlier = join(work, EARLIER);
-  const foreign = carriedWhole(earlier, out);
+  const foreign = carriedWhole(earlier, out, built);
   if (foreign === undefined) {
     const kept = `${out}.kept-${randomUUID().slice(0, 8)}`;
     renameSync(earlier, kept);
@@ -120,9 +129,13 @@ function cleared(work: string, out: string, spare = NO_SPARE): string | undefine
 }
 
 /** What no build wrote of an output, once all of it is in another; undefined where some could not be brought. */
-function carriedWhole(earlier: string, out: string): readonly string[] | undefined {
+function carriedWhole(
+  earlier: string,
+  out: string,
+  { before, now }: Built,
+): readonly string[] | undefined {
   try {
-    const { foreign, inTheWay } = carriedOver(earlier, out, builtIn(earlier), builtIn(out));
+    const { foreign, inTheWay } = carriedOver(earlier, out, before, now);
     return inTheWay.length === 0 ? foreign : undefined;
   } catch {
     return undefined;
