@@ -1,3 +1,4 @@
+import { recordLanguage } from "../records/label-languages.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 
@@ -12,5 +13,5 @@ export function pageLanguages({
 
 /** Where the pages of a language lie below the site's root: the first language's at the root itself, others in a folder of their own. */
 export function languageFolder(language: Language, workshop: Workshop): string {
-  return language === pageLanguages(workshop)[0] ? "" : `${language}/`;
+  return language === recordLanguage(workshop) ? "" : `${language}/`;
 }

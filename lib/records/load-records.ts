@@ -46,6 +46,7 @@ import { datesIn } from "./record-values.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
+import { recordLanguage } from "./label-languages.ts";
 import { siteBase } from "./site-base.ts";
 import { siteFaults } from "./site-faults.ts";
 import { versionFaults } from "./version-faults.ts";
@@ -152,6 +153,7 @@ export function checkedRecords(
     records: {
       hazardKnowledge: hazard,
       workshop: files.workshop.record,
+      language: recordLanguage(files.workshop.record),
       siteBase: siteBase(files.workshop.record),
       workshopPlace: files.workshop.yaml.place,
       ...(grounds === undefined ? {} : { grounds }),

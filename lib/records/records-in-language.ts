@@ -1,3 +1,4 @@
+import { earthManganeseDioxide } from "../hazard/studio/manganese-dioxide.ts";
 import type { Answer, Checked, Colour, Records } from "./records.ts";
 import type { Language } from "./schema/terms.ts";
 
@@ -10,10 +11,8 @@ export function recordsIn(records: Records, language: Language, own: Language): 
   if (language === own) return records;
   return {
     ...records,
-    workshop: {
-      ...records.workshop,
-      about: records.workshop.translations?.[language]?.about ?? records.workshop.about,
-    },
+    language,
+    workshop: { ...records.workshop, ...records.workshop.translations?.[language] },
     pigments: translated(records.pigments, language, own),
     vehicles: translated(records.vehicles, language, own),
     colours: mapped(records.colours, (colour) => colourIn(colour, language, own)),
@@ -21,10 +20,24 @@ export function recordsIn(records: Records, language: Language, own: Language): 
   };
 }
 
-/** Whether a language gives pigments, oils or colours names or texts of its own, which then stand in the figures of sheets. */
+/**
+ * Whether a language gives pigments, oils or colours names or texts of its own, or substances that the
+ * program's tables name, which then stand in the figures of sheets.
+ */
 export function changesSheets(records: Records, language: Language): boolean {
-  return [records.pigments, records.vehicles, records.colours].some((all) =>
-    [...all.values()].some(({ record }) => record.translations?.[language] !== undefined),
+  const { pigments, vehicles, colours } = records;
+  return (
+    [pigments, vehicles, colours].some((all) =>
+      [...all.values()].some(({ record }) => record.translations?.[language] !== undefined),
+    ) ||
+    [pigments, vehicles].some((all) =>
+      [...all.values()].some(({ record }) => record.components !== undefined),
+    ) ||
+    [...pigments.values()].some(
+      ({ record: { manganeseDioxideFraction, colourIndexName, earth } }) =>
+        manganeseDioxideFraction !== undefined ||
+        earthManganeseDioxide(colourIndexName, earth) !== undefined,
+    )
   );
 }
 

@@ -154,6 +154,8 @@ export interface Records {
   /** What the hazard room knows by its tables. */
   readonly hazardKnowledge: HazardKnowledge;
   readonly workshop: WorkshopRecord;
+  /** The language that names stand in: that of the records as they are written, or of the page that they are told on. */
+  readonly language: Language;
   /** The folder of its host that the site stands in: `/`, or `/colours/`. */
   readonly siteBase: string;
   /** Where in workshop.yaml a value stands. */

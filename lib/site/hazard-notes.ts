@@ -7,6 +7,7 @@ import { ends } from "../quantities/interval.ts";
 import type { Checked, Records } from "../records/records.ts";
 import type { HazardRecord } from "../records/schema/hazard-form.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
+import { labelLanguages, recordLanguage } from "../records/label-languages.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { recordedNames } from "../sheet/handling/hazard-ingredients.ts";
 import type { LabelPart } from "../sheet/handling/handling-sections.ts";
@@ -33,10 +34,24 @@ export function hazardNotes(
       ...withoutData(checked),
       ...shortOfTheWhole(checked),
     ]),
-    ...(records.workshop.languages ?? ["en"]).flatMap((language, i) =>
-      languageNotes(labels, language, records, records.workshopPlace(["languages", i])),
+    ...labelLanguages(records.workshop).flatMap((language) =>
+      languageNotes(labels, language, records, languagePlace(language, records)),
     ),
   ];
+}
+
+/** Where the workshop asks for label texts in a language. */
+function languagePlace(
+  language: Language,
+  { workshop: { languages = [], labels = [], cards = [] }, workshopPlace }: Records,
+): Diagnostic["place"] {
+  const asks = (size: { readonly languages?: readonly Language[] | undefined }): boolean =>
+    size.languages?.includes(language) === true;
+  if (languages.includes(language))
+    return workshopPlace(["languages", languages.indexOf(language)]);
+  if (labels.some(asks)) return workshopPlace(["labels", labels.findIndex(asks), "languages"]);
+  if (cards.some(asks)) return workshopPlace(["cards", cards.findIndex(asks), "languages"]);
+  return workshopPlace(["pageLanguages"]);
 }
 
 /** What a label has to say of its supplier and the workshop's record does not hold. */
@@ -182,7 +197,8 @@ function substanceNotes(
   records: Records,
   place: Diagnostic["place"],
 ): Diagnostic[] {
-  if (language === "en") return [];
+  const own = recordLanguage(records.workshop);
+  if (language === own) return [];
   const rows = records.hazardKnowledge.substanceNames;
   const substances = substancesByName(records);
   const byRecord = (name: string): boolean => substances.get(name)?.names?.[language] !== undefined;
@@ -229,7 +245,11 @@ interface RecordedSubstance {
 }
 
 /** What records know of substances, by the names that they give them. */
-function substancesByName({ pigments, vehicles }: Records): ReadonlyMap<string, RecordedSubstance> {
+function substancesByName({
+  pigments,
+  vehicles,
+  language,
+}: Records): ReadonlyMap<string, RecordedSubstance> {
   const own = [
     ...[...pigments.values()].map(({ slug, record }) => ({ at: `pigments/${slug}.yaml`, record })),
     ...[...vehicles.values()].map(({ slug, record }) => ({ at: `vehicles/${slug}.yaml`, record })),
@@ -241,7 +261,7 @@ function substancesByName({ pigments, vehicles }: Records): ReadonlyMap<string, 
       ({ at, record }) =>
         [
           record.name,
-          { casNumber: record.casNumber, names: recordedNames(record), record: at },
+          { casNumber: record.casNumber, names: recordedNames(record, language), record: at },
         ] as const,
     ),
   ]);

@@ -293,8 +293,12 @@ describe("lines that no code stands for, in every language", () => {
 
 describe("names of substances (memory)", () => {
   const rows = KNOWLEDGE.substanceNames;
-  test("by CAS number, else by English name; English stays as the record has it", () => {
-    const cobalt = { name: "Cobalt octoate", casNumber: "136-52-7" };
+  test("as its record has it in a language, else by CAS number, else by its name in any language", () => {
+    const cobalt = {
+      name: "Cobalt octoate",
+      names: { en: "Cobalt octoate" },
+      casNumber: "136-52-7",
+    };
     expect(STATEMENT_LANGUAGES.map((language) => substanceName(cobalt, language, rows))).toEqual([
       "Cobalt octoate",
       "bis(2-éthylhexanoate) de cobalt",
@@ -303,6 +307,12 @@ describe("names of substances (memory)", () => {
     ]);
     expect(substanceName({ name: "Basic Lead Carbonate" }, "de", rows)).toBe(
       "basisches Bleicarbonat",
+    );
+    expect(substanceName({ name: "Carbonate basique de plomb" }, "en", rows)).toBe(
+      "basic lead carbonate",
+    );
+    expect(substanceName({ name: "octoate", casNumber: "136-52-7" }, "en", rows)).toBe(
+      "cobalt bis(2-ethylhexanoate)",
     );
   });
   test("what no row names has none", () =>

@@ -19,7 +19,13 @@ function workshop(
 ): { records: Records; told: string[] } {
   const { content, home } = contentFolder({
     ...SMALLEST_WORKSHOP,
-    "readings/lamp-black.csv": flatReadings({ masstone: 0.02, tint: 0.3, lot: 0.3, weak: 0.5 }),
+    "readings/lamp-black.csv": flatReadings({
+      masstone: 0.02,
+      again: 0.02,
+      tint: 0.3,
+      lot: 0.3,
+      weak: 0.5,
+    }),
     "readings/white.csv": flatReadings({ masstone: 0.9 }),
     "pigments/zinc-oxide.yaml": "name: Zinc oxide\n",
     "colours/zinc-white.md": `---
@@ -52,7 +58,7 @@ tints:
 colour: lamp-black
 date: 2026-05-01
 pigments: [{ pigment: lamp-black, massG: 500 }]
-masstone: { reading: lamp-black, column: masstone, ${READ} }
+masstone: { reading: lamp-black, column: again, ${READ} }
 tints:
   - { white: zinc-white, massRatio: "${ratio}", ratioKind: paint, reading: lamp-black, column: ${letDown}, ${READ} }
 `,

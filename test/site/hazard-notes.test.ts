@@ -141,6 +141,53 @@ describe("names of substances", () => {
     );
   });
 
+  describe("of a workshop that writes in French", () => {
+    const french = {
+      ...drier("octoate de cobalt"),
+      "workshop.yaml":
+        "name: Atelier\nvehicle: linseed\nlanguages: [fr, en]\npageLanguages: [fr, en]\naddress: Le grenier\ntelephone: 01 99 00 00 00\n",
+      "vehicles/drier.yaml":
+        "name: Siccatif\nkind: drier\ncomponents:\n  - { name: octoate de cobalt, casNumber: 136-52-7, massFraction: 1, hazards: [{ statement: H317, hazardClass: Skin Sens. 1A }] }\n",
+      "pigments/earth.yaml":
+        "name: Terre d'ombre\ncolourIndexName: PBr 7\nmanganeseDioxideFraction: 0.1\nhazards: []\n",
+      "vehicles/linseed.yaml": "name: Huile de lin\nkind: oil\nhazards: []\n",
+    };
+    const records = soundRecords(french);
+    const named = (language: "fr" | "en"): string =>
+      JSON.stringify(allSheets(recordsIn(records, language, "fr"))[0]?.cautions);
+
+    test("stand as its records have them on French labels, and by the table on English ones", () => {
+      for (const cautions of [named("fr"), named("en")]) {
+        expect(cautions).toContain("Contient octoate de cobalt.");
+        expect(cautions).toContain("Contains cobalt bis(2-ethylhexanoate).");
+      }
+    });
+
+    test("stand in reasons in the language of the page", () => {
+      expect(named("fr")).toContain('"name":"dioxyde de manganèse"');
+      expect(named("en")).toContain('"name":"manganese dioxide"');
+      expect(named("en")).not.toMatch(/"(?:name|substance)":"octoate de cobalt"/);
+    });
+
+    test("are missed in other languages alone", () => {
+      const missed = (texts: Readonly<Record<string, string>>): string[] =>
+        notes(texts).filter((line) => line.endsWith("hazard/name-missing"));
+      expect(missed(french)).toEqual([]);
+      const resin = { ...french, ...drier("une résine") };
+      expect(missed({ ...resin, "workshop.yaml": french["workshop.yaml"] })).toEqual([
+        expect.stringContaining("No English name is known here for une résine: "),
+      ]);
+    });
+
+    test("are missed in the languages of labels, and at these, where no others ask for them", () => {
+      const workshop = `${french["workshop.yaml"]}labels: [{ name: tube, kind: tube, ml: 40, languages: [fr, de] }]\n`;
+      const resin = { ...french, ...drier("une résine"), "workshop.yaml": workshop };
+      expect(notes(resin).filter((line) => line.includes("No German name"))).toEqual([
+        expect.stringMatching(/^content\/workshop\.yaml:7:\d+ warning /),
+      ]);
+    });
+  });
+
   test("that a pigment's record gives in a language are printed in it, and are missed by name of their key before", () => {
     const pigment = (further: string): Readonly<Record<string, string>> => ({
       "pigments/earth.yaml": `name: Ochre of Tarn\nhazards: [H350]\n${further}`,

@@ -21,7 +21,8 @@ export interface NamedSubstance {
 }
 
 /**
- * A substance's name in a language: as its record has it, else by its CAS number, else by its English name.
+ * A substance's name in a language: as its record has it, else by its CAS number, else by the name itself, in
+ * whatever language that is.
  * @returns undefined when no row names it: the record's own name then stands.
  */
 export function substanceName(
@@ -31,9 +32,11 @@ export function substanceName(
 ): string | undefined {
   const own = names?.[language];
   if (own !== undefined) return own;
-  if (language === "en") return name;
+  const known = name.toLowerCase();
   const row =
     rows.find((each) => each.casNumber === casNumber) ??
-    rows.find(({ en }) => en.toLowerCase() === name.toLowerCase());
+    rows.find(({ en, fr, de, es }) =>
+      [en, fr, de, es].some((each) => each.toLowerCase() === known),
+    );
   return row?.[language];
 }

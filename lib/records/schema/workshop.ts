@@ -171,6 +171,6 @@ export const workshopSchema = z.strictObject({
     })
     .optional()
     .describe("what holds for all readings that do not say otherwise"),
-  translations: translations({ about: longText }),
+  translations: translations({ about: longText, poisonCentre: text }),
 });
 export type WorkshopRecord = z.infer<typeof workshopSchema>;

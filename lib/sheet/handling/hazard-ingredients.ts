@@ -13,7 +13,13 @@ import { hazardMetals } from "../../records/hazard-metals.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { ComponentForm, HazardForm, HazardRecord } from "../../records/schema/hazard-form.ts";
 import type { PigmentRecord } from "../../records/schema/pigment.ts";
-import type { NamesByLanguage } from "../../hazard/texts/substance-name.ts";
+import {
+  substanceName,
+  type NamedSubstance,
+  type NamesByLanguage,
+} from "../../hazard/texts/substance-name.ts";
+import { recordLanguage } from "../../records/label-languages.ts";
+import type { Language } from "../../records/schema/terms.ts";
 import type { OilSection } from "../oil/oil-figures.ts";
 import type { PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
@@ -97,7 +103,8 @@ export function pigmentIngredients(
         ? recorded
         : recorded.value;
   if (manganese === undefined || listsManganese) return taken(whole, components, records);
-  const [rest, ...dioxide] = withManganeseDioxide(whole, manganese, manganeseShare(records));
+  const [rest, ...oxides] = withManganeseDioxide(whole, manganese, manganeseShare(records));
+  const dioxide = oxides.map((oxide) => ({ ...oxide, name: nameOnPage(oxide, records) }));
   return rest === undefined ? dioxide : [...taken(rest, components, records), ...dioxide];
 }
 
@@ -128,8 +135,8 @@ function taken(
   const listed = components.map((one) =>
     substance(
       componentSlug(one.name),
-      one.name,
-      one,
+      nameOnPage({ ...one, names: { [recordLanguage(records.workshop)]: one.name } }, records),
+      { ...one, translations: { [recordLanguage(records.workshop)]: { name: one.name } } },
       typeof one.massFraction === "number" ? one.massFraction : one.massFraction.value,
       records,
     ),
@@ -156,14 +163,13 @@ function substance(
     readonly translations?: PigmentRecord["translations"];
   },
   massFraction: Quantity,
-  { hazardKnowledge }: Records,
+  { hazardKnowledge, language }: Records,
 ): Ingredient {
   const { casNumber, hazards, acuteToxicity, workplaceLimit } = record;
-  const names = recordedNames(record);
   return {
     slug,
     name,
-    ...(names === undefined ? {} : { names }),
+    names: recordedNames({ ...record, name }, language),
     casNumber,
     massFraction,
     classifications: classifications(hazards),
@@ -174,15 +180,23 @@ function substance(
   };
 }
 
-/** What a record calls itself in other languages. */
-export function recordedNames({
-  translations,
-}: Pick<PigmentRecord, "translations">): NamesByLanguage | undefined {
-  return translations === undefined
-    ? undefined
-    : Object.fromEntries(
-        Object.entries(translations).map(([language, texts]) => [language, texts.name]),
-      );
+/** A substance in the language of the page: as the record has it, unless the tables name it in that language. */
+function nameOnPage(
+  substance: NamedSubstance,
+  { language, hazardKnowledge: { substanceNames } }: Records,
+): string {
+  return substanceName(substance, language, substanceNames) ?? substance.name;
+}
+
+/** What a record calls itself, in its own language and in others. @param language that its name stands in. */
+export function recordedNames(
+  { name, translations = {} }: Pick<PigmentRecord, "name" | "translations">,
+  language: Language,
+): NamesByLanguage {
+  return {
+    [language]: name,
+    ...Object.fromEntries(Object.entries(translations).map(([each, texts]) => [each, texts.name])),
+  };
 }
 
 function manganeseShare({ hazardKnowledge: { metals } }: Records): number {
