@@ -27,6 +27,8 @@ export interface PaperStyle {
   readonly isRunIn?: boolean;
   /** Between its lines, in sizes of the type, where not as usual. */
   readonly leading?: number;
+  /** Above and below the text of a table's row [mm], where not as usual. */
+  readonly rowPadMm?: number;
 }
 
 /** Nothing on a sheet is smaller: what a reader with glasses still reads, and what cautions ask for. */

@@ -14,6 +14,7 @@ import { naturalWidths, setRuns, type Run } from "./set-runs.ts";
 /** Between two columns of a table. */
 const GUTTER_MM = 2.5;
 const ROW_PAD_MM = 0.55;
+const ROW_LEADING = 1.25;
 /** A table with no more rows is not parted. */
 const KEPT_ROWS = 5;
 
@@ -195,7 +196,7 @@ function isKept(row: number, count: number): boolean {
 }
 
 function rowPiece({ cells, widths }: Row, style: PaperStyle, scope: "Row" | "Column"): Piece {
-  const { sizePt } = style;
+  const { sizePt, leading = ROW_LEADING, rowPadMm: padMm = ROW_PAD_MM } = style;
   let x = 0;
   let height = 0;
   const children = cells.map((cell, i): Tagged => {
@@ -203,7 +204,7 @@ function rowPiece({ cells, widths }: Row, style: PaperStyle, scope: "Row" | "Col
     const set = setRuns(cell.runs, {
       widthMm: width,
       sizePt,
-      leading: 1.25,
+      leading,
       align: cell.align ?? "left",
     });
     const note =
@@ -212,17 +213,17 @@ function rowPiece({ cells, widths }: Row, style: PaperStyle, scope: "Row" | "Col
         : setRuns(quiet(cell.note), {
             widthMm: width,
             sizePt: smallPt(style),
-            leading: 1.25,
+            leading,
           });
     const marks: Mark[] = [
-      ...set.marks.map((mark) => shifted(mark, x, ROW_PAD_MM)),
-      ...(note?.marks ?? []).map((mark) => shifted(mark, x, ROW_PAD_MM + set.heightMm)),
+      ...set.marks.map((mark) => shifted(mark, x, padMm)),
+      ...(note?.marks ?? []).map((mark) => shifted(mark, x, padMm + set.heightMm)),
     ];
     height = Math.max(height, set.heightMm + (note?.heightMm ?? 0));
     x += width + GUTTER_MM;
     return cell.isHead === true ? { tag: "TH", scope, marks } : { tag: "TD", marks };
   });
-  const heightMm = height + 2 * ROW_PAD_MM;
+  const heightMm = height + 2 * padMm;
   const rule: LineMark = {
     kind: "line",
     fromMm: [0, heightMm],

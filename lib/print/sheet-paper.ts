@@ -64,7 +64,7 @@ export interface ListedSheet extends Pick<SheetView, "name" | "madeOf" | "offer"
 export interface PaperFit {
   readonly sizePt: number;
   readonly without: readonly Block["kind"][];
-  /** Statements of further languages, and of the dry pigments, run in; lines closer together. */
+  /** Statements of further languages, and of the dry pigments, run in; lines and rows of tables closer together. */
   readonly isTight?: boolean;
 }
 
@@ -83,6 +83,7 @@ const FITS: readonly PaperFit[] = [
 const ROOMIEST: PaperFit = { sizePt: 9, without: [] };
 const MOST_PAGES = 2;
 const TIGHT_LEADING = 1.2;
+const TIGHT_ROW_PAD_MM = 0.2;
 
 /** A sheet on one or two pages; on a third, in roomy type, only where its cautions and figures find no room in two. */
 export function laidOutSheet(printed: PagesToPrint, paper: PaperSize): LaidOutSheet {
@@ -232,7 +233,7 @@ function columnStyles(
       ...head,
       widthMm: columnMm(head),
       sizePt,
-      ...(isTight ? { isRunIn: true, leading: TIGHT_LEADING } : {}),
+      ...(isTight ? { isRunIn: true, leading: TIGHT_LEADING, rowPadMm: TIGHT_ROW_PAD_MM } : {}),
     };
     const styles = known.get(key) ?? {
       painter,
