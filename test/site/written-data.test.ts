@@ -17,6 +17,7 @@ function followed(brought: readonly string[] = []) {
     write: (path, content) => told.push(`${path} written: ${String(content)}`),
     put: ({ path }) => path,
     bring: (path) => brought.includes(path),
+    removeOthers: () => undefined,
     keepKnown: () => undefined,
   };
   return { told, written };
