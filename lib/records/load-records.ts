@@ -57,6 +57,7 @@ import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes, unitSlips } from "./unit-slips.ts";
 import { quartzHazardFaults } from "./quartz-hazard.ts";
 import { standardRecipeFaults } from "./standard-recipe.ts";
+import { translatedNumberNotes } from "./translated-numbers.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
 import { certain } from "../quantities/at.ts";
 import { fileOrder } from "../quantities/name-order.ts";
@@ -146,7 +147,11 @@ export function checkedRecords(
   );
 
   const sorted = inOrder(diagnostics);
-  const notes = inOrder([...rangeNotes(read, files), ...grainNotes(files)]);
+  const notes = inOrder([
+    ...rangeNotes(read, files),
+    ...grainNotes(files),
+    ...translatedNumberNotes(files),
+  ]);
   if (
     knowledge === undefined ||
     hazard === undefined ||

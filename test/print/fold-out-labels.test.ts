@@ -226,10 +226,10 @@ describe("which labels are folded", () => {
   });
 
   test("is proposed by check, once for each size, at its entry", () => {
-    const labels = [
+    const labels: PackageLabelRecord[] = [
       { name: "wide", kind: "tube", ml: 60, widthMm: 120, heightMm: 160, languages: ["en"] },
       { name: "tried", kind: "tube", ml: 60, languages },
-    ] as const satisfies readonly PackageLabelRecord[];
+    ];
     const context = {
       ...CONTEXT,
       sheets: [textsOf("lead-white"), textsOf("bone-black")],
