@@ -1,6 +1,8 @@
+import { workCacheOf } from "../kept/work-cache.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { buildFolders, refuseNested, type BuildFolders } from "../site/output-pair.ts";
 import { asFault } from "../site/output-fault.ts";
+import { spareOutput } from "../site/spare-output.ts";
 import { siteThread, type SiteThread } from "../site/site-thread.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { atSignal } from "./at-signal.ts";
@@ -21,7 +23,9 @@ export async function build(options: CommandOptions): Promise<number> {
     });
     try {
       refuseNested(outputDir, workshopDir, contentDir);
-      folder = buildFolders(outputDir, workshopDir, contentDir);
+      folder = buildFolders(outputDir, workshopDir, contentDir, (kind) =>
+        spareOutput(workCacheOf(contentDir), kind),
+      );
       thread = (options.thread ?? siteThread)();
       const { sheetCount, diagnostics, isSame } = await thread.written(
         {

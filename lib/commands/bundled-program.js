@@ -33,6 +33,10 @@ const PACKAGES_WITHIN = [
 const LISTING = "bundle.json";
 /** The hash of each module of lib/ with all that it imports, by its path. */
 const MODULES = "modules.json";
+/** The hash of the sources, and what tells that none of them was touched since. */
+const SOURCES = "sources.json";
+/** What was written later than so long ago may be written again without a clock that shows it. Our own choice. */
+const SETTLED_MS = 100;
 /** Older bundles stay for a while: a program that still runs may load a part of its own late. */
 const BUNDLES_KEPT = 3;
 /** What the system answers where the package's folder can't be written. */
@@ -47,7 +51,7 @@ const UNWRITABLE = ["EACCES", "EDQUOT", "EEXIST", "ENOSPC", "ENOTDIR", "EPERM", 
 export async function bundledProgram() {
   module.enableCompileCache?.(join(KEPT, "compiled"));
   try {
-    const folder = join(KEPT, `program-${hashOf(...sources())}`);
+    const folder = join(KEPT, `program-${sourcesHash()}`);
     if (!isWhole(folder)) await bundle(folder);
     return await import(pathToFileURL(join(folder, `${ENTRY}.mjs`)).href);
   } catch (error) {
@@ -57,11 +61,43 @@ export async function bundledProgram() {
 }
 
 /**
- * What a bundle is made from and goes by: every module and table of lib/, and the versions of the
- * packages beside it.
+ * The hash of what a bundle is made from and goes by: every module and table of lib/, and the
+ * versions of the packages beside it. Where no file was touched since they were read last, none is read.
  */
-function* sources() {
-  yield* bytesOf([...inLibrary(".ts"), ...tables(), "eleventy.config.ts", "package.json"]);
+function sourcesHash() {
+  const names = [...inLibrary(".ts", ".csv", ".yaml"), "eleventy.config.ts", "package.json"];
+  const found = names.map((name) => statSync(join(PACKAGE_ROOT, name), { bigint: true }));
+  const state = hashOf(
+    ...found.flatMap(({ ino, size, mtimeNs, ctimeNs }, i) => [
+      names[i],
+      [ino, size, mtimeNs, ctimeNs].join(" "),
+    ]),
+  );
+  const known = knownSources();
+  if (known.state === state) return known.hash;
+  const hash = hashOf(...bytesOf(names));
+  const newest = Math.max(...found.map(({ ctimeMs }) => Number(ctimeMs)));
+  if (Date.now() - newest > SETTLED_MS) keepSources({ state, hash });
+  return hash;
+}
+
+function knownSources() {
+  try {
+    return JSON.parse(readFileSync(join(KEPT, SOURCES), "utf8"));
+  } catch {
+    return {};
+  }
+}
+
+/** Written aside and moved into place, so that nobody reads half of it; where it can't be, the files are read again. */
+function keepSources(known) {
+  const aside = join(KEPT, `${SOURCES}-${randomUUID()}`);
+  try {
+    writeFileSync(aside, JSON.stringify(known), { flag: "wx" });
+    renameSync(aside, join(KEPT, SOURCES));
+  } catch {
+    rmSync(aside, { force: true });
+  }
 }
 
 /** What the modules read while they run: an edit of a row changes what any of them may say. */

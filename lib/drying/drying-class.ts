@@ -3,7 +3,7 @@
  *
  * @source practice-drying : the limits are an estimate of this project.
  */
-import { domainError } from "../diagnostics/diagnostic.ts";
+import { requirePositive } from "../quantities/positive.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { certain } from "../quantities/at.ts";
@@ -82,8 +82,7 @@ export function dryingClassRuling(touchDryDays: Quantity): DryingClassRuling {
 /** @throws RangeError unless each end is a finite number above 0. */
 export function requireDays(touchDryDays: Quantity): void {
   for (const days of ends(touchDryDays)) {
-    if (!(days > 0 && days < Infinity))
-      throw domainError("days to touch dry", days, "0 < days < Infinity");
+    requirePositive("days to touch dry", days, "", "days");
   }
 }
 

@@ -10,7 +10,8 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
 import { batchCost, type BatchCost, type Weighing } from "./batch-cost.ts";
 import { requireFractionRange } from "./oil-held-back.ts";
-import { requirePositive, requireShares } from "./required-domain.ts";
+import { requireShares } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 export interface BatchPigment {
   readonly name: string;

@@ -4,7 +4,8 @@
  * @validity ideal mixing: fine grains that lodge between coarse ones pack closer
  *   and take less oil than this says.
  */
-import { requirePositive, requireShares } from "./required-domain.ts";
+import { requireShares } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 import { at } from "../quantities/at.ts";
 
 export interface BlendPart {

@@ -2,7 +2,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
-import { requirePositive } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 /**
  * Mass that a container holds [g]: of paint by its density, of dry pigment by its

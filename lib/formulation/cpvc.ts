@@ -10,7 +10,8 @@
 import { certain } from "../quantities/at.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
-import { requireOpenFraction, requirePositive } from "./required-domain.ts";
+import { requireOpenFraction } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 /** 100 g of pigment over the density of linseed oil: 100 x 0.935 g/cm3. */
 const RUB_OUT_CONSTANT = 93.5;

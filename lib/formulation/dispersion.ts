@@ -8,7 +8,8 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { spanning, type Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import type { ParticleClass } from "./particle-class.ts";
-import { requireOpenFraction, requirePositive } from "./required-domain.ts";
+import { requireOpenFraction } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 export type Dispersion = "mulled" | "milled";
 

@@ -1,6 +1,6 @@
 /** Parts of a colour's pigments, as a record gives them, to shares of the dry pigment by mass. */
 import type { Complaint } from "../diagnostics/complaint.ts";
-import { requirePositive } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 /** How far written shares may stray from a whole by their own rounding. */
 const WRITTEN_SUM_TOLERANCE = 0.005;

@@ -2,7 +2,7 @@
 import { ends, type Quantity } from "../quantities/interval.ts";
 import { median } from "../quantities/median.ts";
 import type { StatementOf } from "../quantities/statement.ts";
-import { requirePositive } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 export interface MeasuredDensity {
   /** Median of the lots [g/cm3]. */

@@ -3,7 +3,7 @@
  * more than a heavy one; by volume most of the difference goes.
  */
 import type { StatementOf } from "../quantities/statement.ts";
-import { requirePositive } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 /**
  * Grams of oil to 100 cm3 of pigment, from grams to 100 g: the oil index or the

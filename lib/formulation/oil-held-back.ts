@@ -7,7 +7,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
-import { requirePositive } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 /** Customary share of the oil to keep by [1]. */
 const CUSTOMARY_HOLD_BACK: Interval = [0.1, 0.2];

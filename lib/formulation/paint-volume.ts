@@ -1,5 +1,5 @@
 /** Volume, density and volume solids of a paint from what was weighed into it. */
-import { requirePositive } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 export interface PaintComponent {
   /** Mass weighed in [g], > 0. */

@@ -4,7 +4,7 @@
  *
  * @source practice-formulation : an estimate, to be overridden by a fineness of grind.
  */
-import { requirePositive } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 export type ParticleClass = "fine carbon" | "fine" | "coarse";
 

@@ -4,7 +4,8 @@
  * @validity film of pigment and binder alone: what evaporates has gone. The oil
  *   takes up oxygen as it dries, which this leaves out.
  */
-import { requireOpenFraction, requirePositive } from "./required-domain.ts";
+import { requireOpenFraction } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 /**
  * PVC = (mp / rhop) / (mp / rhop + mb / rhob)

@@ -1,11 +1,6 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
+import { requirePositive } from "../quantities/positive.ts";
 import { ends, type Interval, type Quantity } from "../quantities/interval.ts";
-
-/** @throws RangeError unless the value is a finite number above 0; `named` is the sentence's subject, `unit` its unit. */
-export function requirePositive(named: string, value: number, unit: string): void {
-  if (!(value > 0 && value < Infinity))
-    throw domainError(named, value, `0 < ${named} < Infinity ${unit}`.trim());
-}
 
 /** Both ends of a quantity. @throws RangeError unless each is a finite number above 0. */
 export function positiveEnds(named: string, quantity: Quantity, unit: string): Interval {

@@ -1,3 +1,4 @@
+import { requirePositive } from "../quantities/positive.ts";
 import { domainError } from "../diagnostics/diagnostic.ts";
 
 /**
@@ -14,7 +15,7 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 export function unitPrice(price: number, ml: number, unitMl: number, digits: number): number {
   if (!(price >= 0 && price < Infinity))
     throw domainError("price", price, "0 <= price < Infinity of a package");
-  if (!(ml > 0 && ml < Infinity)) throw domainError("contents", ml, "0 < V < Infinity ml");
+  requirePositive("contents", ml, "ml", "V");
   // What lies halfway between two coins is not to fall to the lower for the sake of a last binary digit.
   const coins = Number(((price * unitMl * 10 ** digits) / ml).toFixed(6));
   return Math.round(coins) / 10 ** digits;

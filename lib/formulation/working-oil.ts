@@ -12,7 +12,8 @@
  */
 import type { Quantity, Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
-import { positiveEnds, requirePositive } from "./required-domain.ts";
+import { positiveEnds } from "./required-domain.ts";
+import { requirePositive } from "../quantities/positive.ts";
 
 /** Oil index over oil absorption [1]. */
 export const WORKING_OIL_RATIO: Interval = [1.1, 2];

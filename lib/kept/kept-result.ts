@@ -18,7 +18,7 @@ import { dirname, join } from "node:path";
 import { deserialize, serialize } from "node:v8";
 import { codeOf } from "../diagnostics/error-code.ts";
 import { contentHash } from "./content-hash.ts";
-import { makeCacheFolder } from "./kept-file.ts";
+import { makeCacheFolder, readKept, writeKept } from "./kept-file.ts";
 import { keptSeal } from "./kept-seal.ts";
 import { lean } from "./lean-value.ts";
 import { isJson } from "./part-hashes.ts";
@@ -34,8 +34,10 @@ const USUAL = { most: 512 * 1024 * 1024, left: 384 * 1024 * 1024 };
 /** A result is marked as used no more often than this [ms]. */
 const MARKED_EVERY_MS = 3_600_000;
 
-/** Folders that this process has kept something in since they were cleared. */
-const grown = new Set<string>();
+/** What a folder holds of results, at most, beside it: known from when all were looked through, and what was added since. */
+const SIZE = "results-size.json";
+/** Bytes that this process has kept in a folder since that was noted. */
+const grown = new Map<string, number>();
 
 /** All that a result follows from. */
 export interface Origin {
@@ -186,7 +188,7 @@ export function writeResult(
     writeNew(cache, aside, Buffer.concat([sealOf(key, content), content]));
     beforeMoved(aside);
     renameSync(aside, file);
-    grown.add(cache.folder);
+    grown.set(cache.folder, (grown.get(cache.folder) ?? 0) + SEAL_BYTES + content.length);
     return true;
   } catch {
     remove(aside);
@@ -206,14 +208,33 @@ function writeNew({ folder }: WorkCache, file: string, bytes: Uint8Array): void 
   }
 }
 
-/** Let what has not been used for longest go, where more is kept than should be; nothing is looked at where nothing was added. */
-export function clearResults({ folder, keeps }: WorkCache, limits = USUAL): void {
-  if (!keeps || (limits === USUAL && !grown.delete(folder))) return;
-  const { most, left } = limits;
-  const files = filesIn(join(folder, RESULTS)).toSorted((one, other) => other.used - one.used);
-  if (files.reduce((sum, { size }) => sum + size, 0) <= most) return;
-  let sum = 0;
-  for (const { file, size } of files) if ((sum += size) > left) remove(file);
+/**
+ * Let what has not been used for longest go, where more is kept than should be. Thousands of files
+ * are looked through only where there may be more: what took another's place is counted twice until then.
+ */
+export function clearResults({ folder, keeps }: WorkCache, { most, left } = USUAL): void {
+  const added = grown.get(folder) ?? 0;
+  const before = readKept(folder, SIZE);
+  const known = typeof before === "number" ? before : Infinity;
+  if (!keeps || (added === 0 && known <= most)) return;
+  grown.delete(folder);
+  writeKept(
+    folder,
+    SIZE,
+    known + added <= most ? known + added : cleared(join(folder, RESULTS), most, left),
+  );
+}
+
+/** @returns what is left of it [bytes]. */
+function cleared(results: string, most: number, left: number): number {
+  const files = filesIn(results).toSorted((one, other) => other.used - one.used);
+  const all = files.reduce((sum, { size }) => sum + size, 0);
+  if (all <= most) return all;
+  let [sum, kept] = [0, 0];
+  for (const { file, size } of files)
+    if ((sum += size) > left) remove(file);
+    else kept += size;
+  return kept;
 }
 
 /** Files of ours alone: a link is not followed, and what bears another name stays. */

@@ -30,11 +30,16 @@ export function stepBook(
   const now = new Map<string, KeptStep>();
   let earlier: ReadonlyMap<string, KeptStep> | undefined;
   const before = (): ReadonlyMap<string, KeptStep> => (earlier ??= readBook(place));
+  // Told by what their owners are now, and else as they are written down: they are found again by either.
+  const told = new WeakSet<KeptStep>();
   const stillIn = (of: string): KeptStep | undefined => {
     const kept = before().get(of);
     const parts = kept !== undefined && hasRead(kept.parts) ? stillAs(kept.parts) : undefined;
     if (kept === undefined || parts === undefined) return undefined;
-    return parts === kept.parts ? kept : { ...kept, parts };
+    if (parts === kept.parts) return kept;
+    const moved = { ...kept, parts };
+    told.add(moved);
+    return moved;
   };
   const found = (of: string): KeptStep | undefined => {
     const known = now.get(of) ?? stillIn(of);
@@ -62,7 +67,8 @@ export function stepBook(
         if (still !== undefined) now.set(of, still);
       }
       const isSame =
-        now.size === before().size && [...now].every(([of, kept]) => before().get(of) === kept);
+        now.size === before().size &&
+        [...now].every(([of, kept]) => before().get(of) === kept || told.has(kept));
       if (isSame) return;
       earlier = new Map(now);
       writeValue(place.cache, place.key, earlier);

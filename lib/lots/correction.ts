@@ -2,6 +2,7 @@
 import { deltaE00 } from "../colorimetry/difference.ts";
 import type { Lab } from "../colorimetry/viewing.ts";
 import { at } from "../quantities/at.ts";
+import { leastAt } from "../quantities/golden-section.ts";
 import type { Interval } from "../quantities/interval.ts";
 import { eyeWeights } from "./lot-strength.ts";
 import { labOfAbsorption, type Bench } from "./let-down-absorption.ts";
@@ -66,7 +67,8 @@ const COARSE_STEPS = 50;
 const WORTH_A_LOOK = 0.85;
 /** The least dose of the mixed paint that is looked at [1]. */
 const LEAST_SHARE = 1e-4;
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
+/** To which share its best dose is looked for [1]. */
+const FOUND_WITHIN = 1e-6;
 
 /**
  * The dose of a candidate that brings masstone and let-down nearest to the standard's: least root mean
@@ -87,6 +89,7 @@ export function correctionWith(lot: OffLot, candidate: Candidate): Correction | 
     miss,
     Math.max(at(shares, best) - step, 0),
     Math.min(at(shares, best) + step, most),
+    FOUND_WITHIN,
   );
   if (!(share > 1e-4 && miss(share) < miss(0))) return undefined;
   const spread = Math.max(DOSE_SPREAD, candidate.spread ?? 0);
@@ -215,23 +218,4 @@ function scaledLot(lot: OffLot, factor: number): OffLot {
     masstone: lot.masstone.map((ratio) => ratio * factor),
     letDown: lot.letDown.map((ratio) => ratio * factor),
   };
-}
-
-/** Where a function of one valley is least, by golden section. */
-function leastAt(of: (x: number) => number, from: number, to: number): number {
-  let [a, b] = [from, to];
-  let [c, d] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
-  let [ofC, ofD] = [of(c), of(d)];
-  while (b - a > 1e-6) {
-    if (ofC < ofD) {
-      [b, d, ofD] = [d, c, ofC];
-      c = b - GOLDEN * (b - a);
-      ofC = of(c);
-    } else {
-      [a, c, ofC] = [c, d, ofD];
-      d = a + GOLDEN * (b - a);
-      ofD = of(d);
-    }
-  }
-  return (a + b) / 2;
 }

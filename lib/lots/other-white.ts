@@ -1,5 +1,5 @@
 /** A white beside another: how strongly it scatters, by paints that were let down in both. */
-import { domainError } from "../diagnostics/diagnostic.ts";
+import { requirePositive } from "../quantities/positive.ts";
 import { at } from "../quantities/at.ts";
 import type { PaintCoefficients } from "./paint-coefficients.ts";
 
@@ -41,8 +41,7 @@ export function relativeScattering(
   { paint: { K, S }, letDown, massRatio }: LetDownInBoth,
   white: readonly number[],
 ): number | undefined {
-  if (!(massRatio > 0 && massRatio < Infinity))
-    throw domainError("mass ratio", massRatio, "0 < ratio < Infinity");
+  requirePositive("mass ratio", massRatio, "", "ratio");
   let [sum, squares] = [0, 0];
   letDown.forEach((theta, i) => {
     const above = theta - at(white, i);

@@ -1,4 +1,4 @@
-import { domainError } from "../diagnostics/diagnostic.ts";
+import { requirePositive } from "../quantities/positive.ts";
 import { at } from "../quantities/at.ts";
 
 /** A paint's absorption and scattering per part by mass, in units of its white's scattering [1], shape (count) each. */
@@ -29,8 +29,7 @@ export function paintCoefficients(
   white: readonly number[],
   massRatio: number,
 ): PaintCoefficients {
-  if (!(massRatio > 0 && massRatio < Infinity))
-    throw domainError("mass ratio", massRatio, "0 < ratio < Infinity");
+  requirePositive("mass ratio", massRatio, "", "ratio");
   const S = masstone.map((theta, i) => {
     const raw = (at(letDown, i) - at(white, i)) / (massRatio * (theta - at(letDown, i)));
     return Math.min(Math.max(Number.isFinite(raw) ? raw : S_MIN, S_MIN), S_MAX);

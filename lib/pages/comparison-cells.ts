@@ -56,9 +56,10 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
     figureCell(worded, path, context, note);
   const facts = sixFacts(worded, context);
   const fact = (name: "lasts" | "hides" | "whitens"): ShownCell => {
-    const { word, detail, standing } = facts.find(
-      (each) => each.name === words.pages.sheetPage.facts[name],
-    ) ?? { word: "", standing: undefined };
+    const { word, detail, standing } = facts.find(({ key }) => key === name) ?? {
+      word: "",
+      standing: undefined,
+    };
     return {
       text: word,
       ...(standing === undefined ? {} : { standing }),

@@ -173,7 +173,6 @@ function studioTable({ sheets, words }: PageContext): TableView {
 
 function factTable(worded: SheetTexts, context: PageContext): TableView {
   const { columns, sheet: text } = context.words.pages.labelPage;
-  const { whitens } = context.words.pages.sheetPage.facts;
   const facts = sixFacts(worded, context);
   return {
     caption: text.caption,
@@ -189,7 +188,7 @@ function factTable(worded: SheetTexts, context: PageContext): TableView {
         : [
             [
               { text: fact.name },
-              { text: fact.name === whitens ? text.whitens : says },
+              { text: fact.key === "whitens" ? text.whitens : says },
               {
                 text: fact.word,
                 standing: fact.standing,

@@ -1,6 +1,7 @@
 /** What takes the place of a colour that some may not use: nearest tubes and recipes, and what changes with each. */
 import type { Block } from "../blocks/block.ts";
-import { readOnce, type RememberedReads } from "../kept/reads.ts";
+import { madeStep } from "../kept/kept-steps.ts";
+import { madeAside, readAsPart, readOnce, type RememberedReads } from "../kept/reads.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
@@ -43,7 +44,7 @@ export function replacementBlocks(
   const found = replacements(slug, context);
   const chosen = chosenReplacement(slug, context, root);
   if (found === undefined) return chosen;
-  const { paint, metals, discontinued, isUnclassifiedLeftOut, rows } = found;
+  const { name, metals, discontinued, isUnclassifiedLeftOut, rows } = found;
   const { columns } = text;
   const isNone = rows.length === 1;
   const more = {
@@ -54,8 +55,8 @@ export function replacementBlocks(
     ...chosen,
     statement(
       discontinued === undefined
-        ? text.because(paint.name, metals, isNone)
-        : text.discontinued(paint.name, context.words.date(discontinued), isNone),
+        ? text.because(name, metals, isNone)
+        : text.discontinued(name, context.words.date(discontinued), isNone),
       "lead",
     ),
     ...(isNone
@@ -64,7 +65,7 @@ export function replacementBlocks(
           {
             kind: "table",
             table: {
-              caption: text.caption(paint.name),
+              caption: text.caption(name),
               columns: [
                 { head: columns.what },
                 { head: columns.difference },
@@ -115,7 +116,8 @@ interface Row {
 }
 
 interface Replacements {
-  readonly paint: MixingPaint;
+  /** Of the paint whose place is to be taken. */
+  readonly name: string;
   readonly metals: readonly string[];
   readonly discontinued?: string;
   /** Whether paints were left out of which nobody knows what is in them. */
@@ -124,11 +126,33 @@ interface Replacements {
   readonly rows: readonly Row[];
 }
 
+/** Before the name of a colour whose replacements are told as a part by themselves. */
+export const REPLACEMENTS_ROOT = "replacements";
+
 const KNOWN: RememberedReads<PageContext["sheets"], Replacements | undefined> = new WeakMap();
 
+/**
+ * Whoever asks has read what they are, and none of the paints that they were looked for among: a
+ * paint that moves, and takes nobody's place, fills no page again.
+ */
 function replacements(slug: string, context: PageContext): Replacements | undefined {
-  return readOnce(KNOWN, context.sheets, slug, () => worked(slug, context));
+  const step = { modules: MODULES, name: "replacements", of: slug };
+  return readOnce(
+    KNOWN,
+    context.sheets,
+    slug,
+    readAsPart(`${REPLACEMENTS_ROOT}/${slug}`, () =>
+      madeStep(context.steps, step, () => worked(slug, context)),
+    ),
+  );
 }
+
+/** A part of that name as it is now. */
+export function replacementsPart(name: string, context: PageContext): unknown {
+  return madeAside(() => replacements(name.slice(REPLACEMENTS_ROOT.length + 1), context));
+}
+
+const MODULES = ["lib/pages/replacement-blocks.ts", "lib/words/languages.ts"];
 
 function worked(slug: string, context: PageContext): Replacements | undefined {
   const own = wordedSheet(slug, context);
@@ -152,7 +176,7 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
     ...(paint.screen === undefined ? {} : { screen: paint.screen }),
   };
   return {
-    paint,
+    name: paint.name,
     metals,
     ...(discontinued === undefined ? {} : { discontinued }),
     isUnclassifiedLeftOut:

@@ -12,7 +12,7 @@ export const SHARED_PICTURES = {
 } as const;
 
 /** At most so many colours stand beside each other in one picture. */
-const MOST_BESIDE = 4;
+export const MOST_BESIDE = 4;
 
 /** Of some colours those that a picture can show, at most four. */
 export function picturedColours(

@@ -19,10 +19,11 @@ import type { PageContext } from "./page-context.ts";
 import { isMoreThanACoat } from "./hiding-film.ts";
 import { lightMasstone } from "./light-masstone.ts";
 import { NO_VALUE } from "../words/no-value.ts";
+import type { Words } from "../words/words.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
 /** Whether it lasts, hides, dries, how strong it is, how much oil it takes, and whether it is safe: a word each. */
-export function sixFacts(worded: SheetTexts, context: PageContext): FactView[] {
+export function sixFacts(worded: SheetTexts, context: PageContext): SheetFact[] {
   const { sheet } = worded;
   return [
     lasts(worded, context),
@@ -34,8 +35,15 @@ export function sixFacts(worded: SheetTexts, context: PageContext): FactView[] {
   ];
 }
 
+type FactKey = keyof Words["pages"]["sheetPage"]["facts"];
+
+/** One of the six, told from the others by its key. */
+export interface SheetFact extends FactView {
+  readonly key: FactKey;
+}
+
 interface Told {
-  readonly name: string;
+  readonly key: FactKey;
   readonly href: string;
   readonly word: string | undefined;
   readonly detail?: string | undefined;
@@ -46,11 +54,13 @@ interface Told {
 }
 
 function fact(
-  { name, href, word, detail, brief, without, standing }: Told,
+  { key, href, word, detail, brief, without, standing }: Told,
   { words }: PageContext,
-): FactView {
+): SheetFact {
+  const name = words.pages.sheetPage.facts[key];
   if (word === undefined)
     return {
+      key,
       name,
       href,
       word: NO_VALUE,
@@ -58,6 +68,7 @@ function fact(
       standing: without === undefined ? standingWord("not stated", words) : standing,
     };
   return {
+    key,
     name,
     href,
     word,
@@ -67,20 +78,20 @@ function fact(
   };
 }
 
-function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): FactView {
+function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): SheetFact {
   const { words } = context;
   const {
-    sheetPage: { facts, detail, brief },
+    sheetPage: { detail, brief },
   } = words.pages;
   const told = (
     figure: Figure<string>,
     word: string | undefined,
     more: string,
     short?: string,
-  ): FactView =>
+  ): SheetFact =>
     fact(
       {
-        name: facts.lasts,
+        key: "lasts",
         href: "#permanence",
         word: word === undefined ? undefined : upperFirst(word),
         detail: more,
@@ -110,16 +121,16 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): Fac
   );
 }
 
-function hides(worded: SheetTexts, context: PageContext): FactView {
+function hides(worded: SheetTexts, context: PageContext): SheetFact {
   const { optics } = worded.sheet;
   const { opacityClass } = optics;
-  const { facts, asDrawn, detail } = context.words.pages.sheetPage;
+  const { asDrawn, detail } = context.words.pages.sheetPage;
   // What a drawdown of unknown thickness tells of hiding, where there is one.
   const drawn = optics.reasons.find(({ rule }) => Object.hasOwn(asDrawn, rule));
   if (!isKnown(opacityClass) && drawn !== undefined)
     return fact(
       {
-        name: facts.hides,
+        key: "hides",
         href: "#painting",
         word: asDrawn[drawn.rule],
         detail: detail.asDrawn,
@@ -129,7 +140,7 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
     );
   return fact(
     {
-      name: facts.hides,
+      key: "hides",
       href: "#painting",
       word: isKnown(opacityClass)
         ? upperFirst(context.words.terms[opacityClass.value] ?? opacityClass.value)
@@ -158,9 +169,9 @@ function hidingDetail(worded: SheetTexts, context: PageContext): string | undefi
   return film === undefined ? detail.byScatter : detail.byDarkness(film);
 }
 
-function dries(worded: SheetTexts, context: PageContext): FactView {
+function dries(worded: SheetTexts, context: PageContext): SheetFact {
   const { drying } = worded.sheet;
-  const { facts, dries: wordings, detail } = context.words.pages.sheetPage;
+  const { dries: wordings, detail } = context.words.pages.sheetPage;
   const days = statedText(worded, "drying.touchDryDays", context.words);
   const told =
     days === undefined
@@ -169,7 +180,7 @@ function dries(worded: SheetTexts, context: PageContext): FactView {
   const tried = isKnown(drying.touchDryDays) && drying.touchDryDays.standing === "measured";
   return fact(
     {
-      name: facts.dries,
+      key: "dries",
       href: "#painting",
       word: isKnown(drying.class) ? at(wordings, drying.class.value) : undefined,
       detail: told !== undefined && tried ? detail.trial(told) : told,
@@ -181,11 +192,11 @@ function dries(worded: SheetTexts, context: PageContext): FactView {
 }
 
 /** Beside the reference where it is of one kind with it, else by the white that it takes; of a white, what it does to the reference. */
-function strength(worded: SheetTexts, context: PageContext): FactView {
+function strength(worded: SheetTexts, context: PageContext): SheetFact {
   const { sheet } = worded;
   const { words, records } = context;
   const text_ = words.pages.sheetPage;
-  const { facts, detail } = text_;
+  const { detail } = text_;
   const reference = records.workshop.strengthReference;
   const name = records.colours.get(reference ?? "")?.record.name ?? "";
   const href = "#whites";
@@ -193,7 +204,7 @@ function strength(worded: SheetTexts, context: PageContext): FactView {
   if (whitening !== undefined)
     return fact(
       {
-        name: facts.whitens,
+        key: "whitens",
         href,
         word: text_.whitens(whitening.text),
         detail: text_.whitensDetail(name, whitening.by),
@@ -209,7 +220,7 @@ function strength(worded: SheetTexts, context: PageContext): FactView {
     const isReference = reference === sheet.slug;
     return fact(
       {
-        name: facts.strength,
+        key: "strength",
         href,
         word: isReference ? percent : text_.strengthOf(percent, name),
         detail: isReference
@@ -223,7 +234,7 @@ function strength(worded: SheetTexts, context: PageContext): FactView {
   const light = lightMasstone(sheet);
   return fact(
     {
-      name: facts.strength,
+      key: "strength",
       href,
       word: parts === undefined ? undefined : text_.partsOfWhite(parts.text),
       detail: parts === undefined ? undefined : text_.toMiddle(parts.white, parts.by),
@@ -276,13 +287,13 @@ function partsIn(
   return undefined;
 }
 
-function oil(worded: SheetTexts, context: PageContext): FactView {
+function oil(worded: SheetTexts, context: PageContext): SheetFact {
   const { oilIndexClass } = worded.sheet.oil;
-  const { facts, oil: wordings, detail } = context.words.pages.sheetPage;
+  const { oil: wordings, detail } = context.words.pages.sheetPage;
   const grams = statedText(worded, "oil.oilIndexGPer100g", context.words);
   return fact(
     {
-      name: facts.oil,
+      key: "oil",
       href: "#painting",
       word: isKnown(oilIndexClass) ? at(wordings, oilIndexClass.value) : undefined,
       detail: grams === undefined ? undefined : detail.oil(grams),
@@ -292,7 +303,7 @@ function oil(worded: SheetTexts, context: PageContext): FactView {
   );
 }
 
-function safety({ cautions, vehicle }: Sheet, context: PageContext): FactView {
+function safety({ cautions, vehicle }: Sheet, context: PageContext): SheetFact {
   const { facts, safe, detail } = context.words.pages.sheetPage;
   const isUnknown = cautions.unknown.length > 0;
   const needsCare =
@@ -301,6 +312,7 @@ function safety({ cautions, vehicle }: Sheet, context: PageContext): FactView {
   const kind: StandingKind =
     cautions.basis === "worked out" ? "derived" : isUnknown ? "not stated" : "stated";
   return {
+    key: "safety",
     name: facts.safety,
     href: "#handling",
     word:

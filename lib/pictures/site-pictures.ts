@@ -5,7 +5,7 @@ import { pairAddress } from "../pages/compare-pages.ts";
 import { letDownCount } from "../pages/home-page.ts";
 import type { AnswerLink, PageContext } from "../pages/page-context.ts";
 import { comparablePaint } from "../pages/screen-swatch.ts";
-import { picturedColours, SHARED_PICTURES } from "../pages/shared-picture.ts";
+import { MOST_BESIDE, SHARED_PICTURES } from "../pages/shared-picture.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import {
@@ -50,7 +50,7 @@ export function sitePictures(
       ),
       ...answers.map(({ slug, colours }) => [`answers/${slug}/`, colours] as const),
     ].flatMap(([folder, slugs]) =>
-      besidePictures(folder, paintsOf(slugs, paints, context), imprint).slice(0, 1),
+      besidePictures(folder, paintsOf(slugs, paints), imprint).slice(0, 1),
     ),
   ];
 }
@@ -77,12 +77,9 @@ function shownPaints(
   );
 }
 
-export function paintsOf(
-  slugs: readonly string[],
-  paints: ReadonlyMap<string, ShownPaint>,
-  context: PageContext,
-): ShownPaint[] {
-  return picturedColours(slugs, context).flatMap((slug) => paints.get(slug) ?? []);
+/** Of some colours those that a picture can show, at most four: the same that their page says are pictured. */
+function paintsOf(slugs: readonly string[], paints: ReadonlyMap<string, ShownPaint>): ShownPaint[] {
+  return slugs.flatMap((slug) => paints.get(slug) ?? []).slice(0, MOST_BESIDE);
 }
 
 /** Several colours beside each other in every size, the one for links first; none of a single one. */

@@ -1,3 +1,4 @@
+import { requirePositive } from "../quantities/positive.ts";
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { refusal } from "./svg.ts";
 
@@ -42,7 +43,7 @@ export function smallestHolding<S extends number>(
 
 /** The smallest of 1, 2, 5, 10, 20, 50 ... (and .5, .2, .1 ...) that holds a value above 0. */
 export function smallestRoundHolding(value: number, subject: string): number {
-  if (!(value > 0 && value < Infinity)) throw domainError(subject, value, "0 < value < Infinity");
+  requirePositive(subject, value, "", "value");
   const decade = 10 ** Math.floor(Math.log10(value));
   // Not decade * step alone: 3e-7 would come out as 3.0000000000000004e-7.
   const factor = [1, 2, 5, 10, 20].find((step) => value <= decade * step * (1 + 1e-12)) ?? 20;

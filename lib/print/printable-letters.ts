@@ -16,12 +16,27 @@ export function printable(text: string, face: Face): string {
 
 /** Letters of a text that paper can't show in every face, each once, in the order of the text. */
 export function missingLetters(text: string): string[] {
+  if (isPlain(text)) return [];
   return [...new Set(text)].filter(
     (character) =>
       !/\s/.test(character) &&
       FACES.some((face) => subsetOf(face, codeOf(character)) === undefined),
   );
 }
+
+/** Whether a text is of the letters alone that nearly all texts are of, and paper shows each of these. */
+function isPlain(text: string): boolean {
+  return (
+    /^[\n -~]*$/.test(text) &&
+    (isAsciiShown ??= FACES.every((face) =>
+      ASCII.every((code) => subsetOf(face, code) !== undefined),
+    ))
+  );
+}
+
+/** From the exclamation mark to the tilde. */
+const ASCII = Array.from({ length: 94 }, (_, i) => 0x21 + i);
+let isAsciiShown: boolean | undefined;
 
 /** Which subset has a character; the same in every document, so looked up once a run. */
 const SUBSET_OF: Readonly<Record<Face, Map<number, Subset | undefined>>> = {

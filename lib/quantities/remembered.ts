@@ -5,9 +5,11 @@ import { readOnce, type RememberedReads } from "../kept/reads.ts";
  * beside it, it gives the same again. What nobody holds any more is forgotten with it. Whoever is
  * given what was remembered has read what it was made from.
  */
-export function remembered<Of extends object, Beside extends readonly (string | number)[], V>(
-  made: (of: Of, ...beside: Beside) => V,
-): (of: Of, ...beside: Beside) => V {
+export function remembered<
+  Of extends object,
+  Beside extends readonly (string | number | undefined)[],
+  V,
+>(made: (of: Of, ...beside: Beside) => V): (of: Of, ...beside: Beside) => V {
   const known: RememberedReads<Of, V> = new WeakMap();
   return (of, ...beside) => readOnce(known, of, beside.join("\n"), () => made(of, ...beside));
 }

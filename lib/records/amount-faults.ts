@@ -28,7 +28,7 @@ const RUB_OUT_METHODS = ["ISO 787-5", "ASTM D281", "ASTM D1483"] as const;
 
 /** Figures that no method gives: uncertainties past all sense, colour changes beyond white to black, methods that there are not, dates to come or long past. */
 export function* amountFaults(files: ParsedFiles, today: string | undefined): Faults {
-  for (const one of allRecords(files)) yield* valueFaults(one, today ?? "");
+  for (const one of allRecords(files)) yield* valueFaults(one, today);
   for (const { record, yaml } of files.colours.values())
     for (const [i, { deltaEab }] of (record.exposures ?? []).entries()) {
       const [least] = amountEnds(deltaEab, ["exposures", i, "deltaEab"]);
@@ -39,7 +39,7 @@ export function* amountFaults(files: ParsedFiles, today: string | undefined): Fa
 }
 
 // Of a record that was parsed once for many runs what is wrong with it is found once.
-const valueFaults = remembered(({ record, yaml }: Parsed<unknown>, today: string) => {
+const valueFaults = remembered(({ record, yaml }: Parsed<unknown>, today?: string) => {
   const faults: Diagnostic[] = [];
   eachValue(record, (value, path) => {
     const key = path.at(-1) ?? "";
@@ -47,7 +47,7 @@ const valueFaults = remembered(({ record, yaml }: Parsed<unknown>, today: string
     if (uncertainty !== undefined)
       faults.push(faultAt(yaml.place([...path, "uncertainty"]), uncertainty));
     const date =
-      today === "" || typeof value !== "string" || !DATES.has(key)
+      today === undefined || typeof value !== "string" || !DATES.has(key)
         ? undefined
         : dateFault(value, today);
     if (date !== undefined) faults.push(faultAt(yaml.place(path), date));

@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ForbiddenWordsOf } from "../hazard/label/forbidden-words.ts";
+import type { StatementLanguage } from "../hazard/texts/statement-texts.ts";
 import { faultAt, type Faults } from "./fault.ts";
-import { labelLanguages } from "./label-languages.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { eachValue } from "./record-values.ts";
@@ -12,19 +12,7 @@ import type { RecordPath } from "./yaml-record.ts";
  * standard for art materials, harmlessness and the like. A record may quote them
  * only as the wording of a dated review.
  */
-export function* claimFaults(files: ParsedFiles, forbiddenWords: ForbiddenWordsOf): Faults {
-  const languages = labelLanguages(files.workshop?.record ?? {});
-  // Records say the same few words again and again.
-  const known = new Map<string, readonly string[]>();
-  const found = (text: string): readonly string[] => {
-    const words = known.get(text) ?? [
-      ...new Set(
-        languages.flatMap((language) => forbiddenWords(text, language).map(({ word }) => word)),
-      ),
-    ];
-    known.set(text, words);
-    return words;
-  };
+export function* claimFaults(files: ParsedFiles, found: ClaimsFound): Faults {
   for (const { file, record, yaml, body, bodyLine } of [
     ...(files.workshop === undefined ? [] : [files.workshop]),
     ...files.pigments.values(),
@@ -43,6 +31,26 @@ export function* claimFaults(files: ParsedFiles, forbiddenWords: ForbiddenWordsO
           path: "",
         });
   }
+}
+
+/** The words of a text that are such claims. */
+type ClaimsFound = (text: string) => readonly string[];
+
+/** Looked for in each language of the labels; records say the same few words again and again. */
+export function claimsFound(
+  languages: readonly StatementLanguage[],
+  forbiddenWords: ForbiddenWordsOf,
+): ClaimsFound {
+  const known = new Map<string, readonly string[]>();
+  return (text) => {
+    const words = known.get(text) ?? [
+      ...new Set(
+        languages.flatMap((language) => forbiddenWords(text, language).map(({ word }) => word)),
+      ),
+    ];
+    known.set(text, words);
+    return words;
+  };
 }
 
 /** Where a dated review is quoted word for word. */

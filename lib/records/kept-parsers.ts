@@ -1,3 +1,4 @@
+import type { z } from "zod";
 import { contentHash } from "../kept/content-hash.ts";
 import { keepValue, keptIfAny, type Origin } from "../kept/kept-result.ts";
 import { sameAsBefore } from "../kept/same-as-before.ts";
@@ -7,7 +8,7 @@ import { parsedRecord, type Parsed, type ParsedRecord } from "./parsed-record.ts
 import { priceList } from "./price-list.ts";
 import type { FileParsers } from "./parsed-files.ts";
 import { parseReadingFile } from "./readings/reading-file.ts";
-import { yamlWhenAsked, type YamlRecord } from "./yaml-record.ts";
+import { yamlAsAnswered, yamlWhenAsked, type YamlRecord } from "./yaml-record.ts";
 
 /** Parsers that remember each file as it was last: of a workshop that is read again and again only what was edited is parsed. */
 export interface KeptParsers extends FileParsers {
@@ -21,9 +22,12 @@ export interface KeptParsers extends FileParsers {
 interface LastParsed {
   readonly hash: string;
   readonly made: unknown;
+  /** What followed from it when it was last asked for, by name. */
+  readonly follows: Map<string, unknown>;
 }
 
-const ORIGIN: Origin = { modules: ["lib/records/parsed-files.ts"], inputs: "parsed files" };
+/** What reads the files, and all that it finds wrong with them. */
+const ORIGIN: Origin = { modules: ["lib/records/load-records.ts"], inputs: "parsed files" };
 
 export function keptParsers(): KeptParsers {
   let last = new Map<string, LastParsed>();
@@ -32,19 +36,41 @@ export function keptParsers(): KeptParsers {
   const once = <R>(file: string, as: string, text: string, parsed: () => R): R => {
     const hash = contentHash([as, text]).toString("base64url");
     const known = last.get(file);
-    const own = known?.hash === hash ? known : { hash, made: parsed() };
+    const own = known?.hash === hash ? known : { hash, made: parsed(), follows: new Map() };
     isNew ||= own !== known;
     last.set(file, own);
-    asked.set(file, own);
+    asked.set(file, { ...own, follows: new Map() });
     return own.made as R;
   };
+  const follows = <V>(file: string, name: string, made: () => V): V => {
+    const own = asked.get(file) ?? last.get(file);
+    if (own === undefined) return made();
+    const before = [own, last.get(file)].find((one) => one?.follows.has(name) === true);
+    const value = before === undefined ? made() : (before.follows.get(name) as V);
+    isNew ||= before === undefined;
+    own.follows.set(name, value);
+    return value;
+  };
+  const answering = (file: string, yaml: YamlRecord): YamlRecord =>
+    yamlAsAnswered(yaml, (question, made) => follows(file, question, made));
   return {
-    record: (schema, source) =>
-      withYaml(
-        once(source.file, source.folder, source.text, () => parsedRecord(schema, source)),
-        () => parsedRecord(schema, source).record?.yaml,
-      ),
+    record: (schema, source) => {
+      const parsed = (): ParsedRecord<z.output<typeof schema>> => parsedRecord(schema, source);
+      const { file, folder, text } = source;
+      const made = once(file, folder, text, () =>
+        withYaml(parsed(), (yaml) => answering(file, yaml)),
+      );
+      return made.record === undefined || "yaml" in made.record
+        ? made
+        : withYaml(made, () =>
+            answering(
+              file,
+              yamlWhenAsked(file, () => certain(parsed().record?.yaml)),
+            ),
+          );
+    },
     again: sameAsBefore(),
+    follows,
     reading: (file, text) => once(file, "a reading", text, () => parseReadingFile(file, text)),
     prices: (file, text, currency) =>
       once(file, `prices in ${currency ?? "no currency"}`, text, () =>
@@ -59,7 +85,7 @@ export function keptParsers(): KeptParsers {
         keepValue(
           cache,
           ORIGIN,
-          new Map([...asked].map(([file, { hash, made }]) => [file, { hash, made: plain(made) }])),
+          new Map([...asked].map(([file, one]) => [file, { ...one, made: plain(one.made) }])),
         );
       last = asked;
       asked = new Map();
@@ -68,19 +94,20 @@ export function keptParsers(): KeptParsers {
   };
 }
 
-/** What can be written down of what a file was parsed to: all but its YAML, which is parsed again where anybody asks for a place in it. */
+/** What can be written down of what a file was parsed to: all but its YAML, which is parsed again where anybody asks what it was not asked before. */
 function plain(made: unknown): unknown {
   if (typeof made !== "object" || made === null || !("record" in made)) return made;
   const { yaml: _, ...record } = made.record as Parsed<unknown>;
   return { ...made, record };
 }
 
-function withYaml<R>(made: ParsedRecord<R>, again: () => YamlRecord | undefined): ParsedRecord<R> {
+/** The same record, which whoever remembers something of it knows. */
+function withYaml<R>(
+  made: ParsedRecord<R>,
+  yaml: (own: YamlRecord) => YamlRecord,
+): ParsedRecord<R> {
   const { record } = made;
-  if (record === undefined || "yaml" in record) return made;
-  const { file } = record as Parsed<R>;
-  const own: Parsed<R> = Object.assign(record, {
-    yaml: yamlWhenAsked(file, () => certain(again())),
-  });
-  return { ...made, record: own };
+  return record === undefined
+    ? made
+    : { ...made, record: Object.assign(record, { yaml: yaml(record.yaml) }) };
 }

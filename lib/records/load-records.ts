@@ -6,15 +6,12 @@ import { knowledgeOf, type Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { loadedTables, type Tables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
-import { amountFaults } from "./amount-faults.ts";
-import { claimFaults } from "./claim-faults.ts";
 import { claimedNames } from "./claimed-names.ts";
 import { colourFaults } from "./colour-faults.ts";
 import { columnFaults } from "./column-faults.ts";
 import { contentTree, type ContentTree } from "./content-tree.ts";
 import { drawdownFaults } from "./drawdown-faults.ts";
 import { figureSlips } from "./figure-slips.ts";
-import { hazardFaults } from "./hazard-faults.ts";
 import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
 import { lotFaults } from "./lot-faults.ts";
 import {
@@ -41,7 +38,8 @@ import { referenceFaults } from "./references.ts";
 import { pairFaults } from "./pair-faults.ts";
 import { namedPhotographs } from "./photographs.ts";
 import { paintFaults } from "./paint-faults.ts";
-import { pigmentFaults } from "./pigment-faults.ts";
+import { casFaults } from "./pigment-faults.ts";
+import { ownFaults } from "./own-faults.ts";
 import { priceSlips } from "./price-slips.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
@@ -54,8 +52,7 @@ import { siteBase } from "./site-base.ts";
 import { siteFaults } from "./site-faults.ts";
 import { versionFaults } from "./version-faults.ts";
 import type { RecordPath } from "./yaml-record.ts";
-import { grainNotes, unitSlips } from "./unit-slips.ts";
-import { quartzHazardFaults } from "./quartz-hazard.ts";
+import { grainNotes } from "./unit-slips.ts";
 import { standardRecipeFaults } from "./standard-recipe.ts";
 import { translatedNumberNotes } from "./translated-numbers.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
@@ -98,7 +95,7 @@ export function checkedRecords(
     return { diagnostics: inOrder([...diagnostics, ...otherVersion]), notes: [] };
   const { knowledge, hazard } = tables === undefined ? NOTHING_KNOWN : knownOf(tables);
   const files = parsedFiles(tree, diagnostics, parsers);
-  const resolver = readingResolver(files, files.workshop?.record, diagnostics);
+  const resolver = readingResolver(files, files.workshop?.record, diagnostics, parsers.follows);
   const sizes = offeredSizes(files, diagnostics, parsers.prices);
   const lotsRead = [...files.lots.values()]
     .map((lot) => resolvedLot(lot, resolver))
@@ -121,25 +118,21 @@ export function checkedRecords(
     white: resolver.withReplicateNoise(chart.white),
   };
   diagnostics.push(
+    ...ownFaults(files, { today, knowledge, hazard }, parsers.follows),
     ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
     ...tradeFaults(files),
-    ...(knowledge === undefined ? [] : pigmentFaults(files, knowledge)),
+    ...(knowledge === undefined ? [] : casFaults(files, knowledge)),
     ...(tables === undefined ? [] : paintFaults(files, tables)),
     ...columnFaults(files),
     ...drawdownFaults(read, masstoneOf, (slug) => isExtender(slug, files, knowledge)),
     ...(knowledge === undefined ? [] : colourFaults(read, files, knowledge)),
     ...rangeFaults(read, files, masstoneOf),
-    ...unitSlips(files),
     ...priceSlips(files),
     ...(tables === undefined || hazard === undefined
       ? []
       : figureSlips(files, tables, hazard.metals)),
-    ...amountFaults(files, today),
-    ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
     ...standardRecipeFaults(files),
-    ...quartzHazardFaults(files),
-    ...(hazard === undefined ? [] : claimFaults(files, hazard.forbiddenWords)),
     ...claimedNames(files),
     ...pairFaults(files),
     ...siteFaults(files, today),

@@ -58,6 +58,8 @@ export interface FileParsers {
   readonly record: typeof parsedRecord;
   readonly reading: typeof parseReadingFile;
   readonly prices: typeof priceList;
+  /** What follows from a file's text, and a name of all else that it goes by: plain data. */
+  readonly follows: <V>(file: string, name: string, made: () => V) => V;
   /** A record as it was made before, where it says the same. */
   readonly again: <R>(name: string, record: R) => R;
 }
@@ -66,6 +68,7 @@ export const PARSERS: FileParsers = {
   record: parsedRecord,
   reading: parseReadingFile,
   prices: priceList,
+  follows: (_file, _name, made) => made(),
   again: (_, record) => record,
 };
 

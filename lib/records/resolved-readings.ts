@@ -16,7 +16,7 @@ import { remembered } from "../quantities/remembered.ts";
 import { type Spectrum, sameGrid } from "../quantities/spectrum.ts";
 import { faultAt, type Fault, type Faults } from "./fault.ts";
 import { fileLab, knownIlluminant, meanLab, type FileLab } from "./file-lab.ts";
-import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
+import { isFaulty, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
 import type { ReadingColumn } from "./readings/reading-column.ts";
 import type { ReadingFile } from "./readings/reading-file.ts";
@@ -52,6 +52,7 @@ export function readingResolver(
   files: ParsedFiles,
   workshop: WorkshopRecord | undefined,
   diagnostics: Diagnostic[],
+  follows: FileParsers["follows"],
 ): ReadingResolver {
   const used = new Set<string>();
   const scales = new Map<string, boolean>();
@@ -123,12 +124,11 @@ export function readingResolver(
     const key = JSON.stringify([stem, column.name, scale, geometry]);
     if (!spectra.has(key)) {
       const isShared = sharesGrid(reading);
-      const result = readColumn(
-        column,
-        scale,
-        geometry,
+      const gridOf = isShared ? "Every column" : column.name;
+      const result = follows(
         file,
-        isShared ? "Every column" : column.name,
+        JSON.stringify(["column", column.name, scale, geometry, gridOf]),
+        () => readColumn(column, scale, geometry, file, gridOf),
       );
       const untold = result.diagnostics.filter(({ rule, message }) => {
         if (!isShared || !GRID_RULES.has(rule)) return true;
@@ -321,12 +321,16 @@ const sharesGrid = remembered(({ columns }: ReadingFile): boolean => {
   return grids.length > 1 && new Set(grids).size === 1;
 });
 
-const readColumn = remembered(
-  (column: ReadingColumn, scale: Scale, geometry: Geometry, file: string, gridOf: string) => {
-    const { spectrum, diagnostics } = spectrumFromColumn(column, scale, geometry, file, gridOf);
-    return { spectrum, diagnostics, spikes: [...spikeFaults(column, spectrum, file)] };
-  },
-);
+function readColumn(
+  column: ReadingColumn,
+  scale: Scale,
+  geometry: Geometry,
+  file: string,
+  gridOf: string,
+): ReturnType<typeof spectrumFromColumn> & { readonly spikes: readonly Diagnostic[] } {
+  const read = spectrumFromColumn(column, scale, geometry, file, gridOf);
+  return { ...read, spikes: [...spikeFaults(column, read.spectrum, file)] };
+}
 
 const scaleComplaint = remembered(({ columns }: ReadingFile, scale: Scale, file: string) =>
   (scale === "percent" ? percentComplaint : factorComplaint)([...columns.values()], file),

@@ -74,6 +74,28 @@ export function yamlWhenAsked(
 }
 
 /**
+ * YAML whose answers somebody keeps: it is asked itself what it was not asked before.
+ * @param kept the answer to a question, else made now.
+ */
+export function yamlAsAnswered(
+  yaml: YamlRecord,
+  kept: <A>(question: string, made: () => A) => A,
+): YamlRecord {
+  const ask = <A>(what: keyof YamlRecord, path: RecordPath, made: () => A): A =>
+    kept(JSON.stringify([what, ...path]), made);
+  return {
+    file: yaml.file,
+    get data() {
+      return yaml.data;
+    },
+    place: (path) => ask("place", path, () => yaml.place(path)),
+    written: (path) => ask("written", path, () => yaml.written(path)),
+    keyPlace: (path, key) => ask("keyPlace", [...path, key], () => yaml.keyPlace(path, key)),
+    pairs: (path) => ask("pairs", path, () => yaml.pairs(path)),
+  };
+}
+
+/**
  * Parse one YAML record. `firstLine` shifts the lines of front matter to where they stand in its file.
  * @returns the record, or the complaints why there is none.
  */

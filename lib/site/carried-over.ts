@@ -26,19 +26,27 @@ export function builtPaths(files: ReadonlySet<string>): BuiltPaths {
   return { files, folders };
 }
 
+/** What lies in an output that no build wrote, by its paths. */
+export interface CarriedOver {
+  /** Files, and folders that hold nothing which a build wrote. */
+  readonly foreign: readonly string[];
+  /** Of these what could not be brought, since the new output has something of its own there. */
+  readonly inTheWay: readonly string[];
+}
+
 /**
  * Bring everything in `from` that no build wrote into `to`: a file as a second name of the same file
  * where the disk can do that, else as a copy. Done again, it brings what has changed since.
  * @param built what the build of `from` wrote.
  * @param own what the build of `to` wrote, which nothing is brought over.
- * @returns paths that could not be brought, since `to` has something of its own there.
  */
 export function carriedOver(
   from: string,
   to: string,
   built: BuiltPaths,
   own: BuiltPaths,
-): string[] {
+): CarriedOver {
+  const foreign: string[] = [];
   const inTheWay: string[] = [];
   const entries = (folder: string): void => {
     for (const name of readdirSync(join(from, folder)).sort())
@@ -48,6 +56,7 @@ export function carriedOver(
     if (built.files.has(path)) return;
     const [source, target] = [join(from, path), join(to, path)];
     const found = lstatSync(source, { bigint: true });
+    if (!found.isDirectory() || !built.folders.has(path)) foreign.push(path);
     if (own.files.has(path) || (!found.isDirectory() && own.folders.has(path))) {
       inTheWay.push(path);
       return;
@@ -64,7 +73,7 @@ export function carriedOver(
     bring(source, target, found);
   };
   entries("");
-  return inTheWay;
+  return { foreign, inTheWay };
 }
 
 function bring(source: string, target: string, found: BigIntStats): void {

@@ -31,20 +31,28 @@ export function knownFiles(
   if (cache === undefined) return NONE_KNOWN;
   const name = `files-${output}-${kind}.json`;
   let kept: ReadonlyMap<string, FileStates[string]> | undefined;
+  // Those that lay in their place already when they were looked at: they are as they were.
+  const seen = new Map<string, FileStates[string]>();
   return {
     hashOf: (path, file) => {
       kept ??= new Map(
         Object.entries((readKept(cache.folder, name, cache.held) ?? {}) as FileStates),
       );
-      const [state, hash] = kept.get(path) ?? [];
-      const found = state === undefined ? undefined : fileAt(file);
-      return found !== undefined && state === stateOf(found) ? hash : undefined;
+      const known = kept.get(path);
+      const found = known && fileAt(file);
+      if (known === undefined || found === undefined || known[0] !== stateOf(found))
+        return undefined;
+      seen.set(file, known);
+      return known[1];
     },
     keep: (dir, hashes) => {
       if (!cache.keeps) return;
       const latest = BigInt(Date.now() - SETTLED_MS) * NS_PER_MS;
       const states = [...hashes].flatMap(([path, hash]) => {
-        const found = fileAt(join(dir, path));
+        const file = join(dir, path);
+        const known = seen.get(file);
+        if (known?.[1] === hash) return [[path, known] as const];
+        const found = fileAt(file);
         return found === undefined || found.mtimeNs > latest
           ? []
           : [[path, [stateOf(found), hash]] as const];

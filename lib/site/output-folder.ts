@@ -4,6 +4,7 @@ import { takenLock } from "./build-lock.ts";
 import { asFault, OutputFault } from "./output-fault.ts";
 import { outputManifest, type OutputKind } from "./output-manifest.ts";
 import { outputPlace } from "./output-place.ts";
+import { NO_SPARE, type SpareOutput } from "./spare-output.ts";
 import { closeWorkFolder, openedWorkFolder, swapped } from "./work-folder.ts";
 
 /** A folder being built beside the one it will replace. */
@@ -24,12 +25,14 @@ export interface BuildFolder {
 /**
  * Claim an output folder, the site's unless said, for one build: lock out a second build, put right whatever a killed one
  * left, and refuse a folder that is not ours.
+ * @param spare what the build begins with, who has to clear away all that it does not write: nothing, unless said.
  * @throws OutputFault when the folder is not ours, in use, or can't be written.
  */
 export function buildFolder(
   outputDir: string,
   contentDir: string,
   kind: OutputKind = "site",
+  spare: SpareOutput = NO_SPARE,
 ): BuildFolder {
   const out = outputPlace(outputDir, contentDir);
   let made: string | undefined;
@@ -40,7 +43,7 @@ export function buildFolder(
   }
   const lock = attempt(out, () => takenLock(`${out}.lock`, out));
   const end = (): void => {
-    closeWorkFolder(out);
+    closeWorkFolder(out, spare);
     lock.release();
     if (made !== undefined) removeEmpty(dirname(out), made);
   };
@@ -48,7 +51,7 @@ export function buildFolder(
     refuseForeign(out, outputDir, kind);
     // A folder changes its parent in the swap, for which it must be writable itself.
     if (existsSync(out)) accessSync(out, constants.W_OK);
-    const dir = openedWorkFolder(out);
+    const dir = openedWorkFolder(out, spare);
     // What a stopped swap left may have been put back just now.
     refuseForeign(out, outputDir, kind);
     return {
@@ -56,7 +59,7 @@ export function buildFolder(
       earlierDir: out,
       publish: () => {
         try {
-          return attempt(out, () => swapped(out));
+          return attempt(out, () => swapped(out, spare));
         } finally {
           end();
         }

@@ -1,6 +1,8 @@
 import { OutputFault } from "./output-fault.ts";
 import { buildFolder, type BuildFolder } from "./output-folder.ts";
 import { isWithin, outputPlace } from "./output-place.ts";
+import { NO_SPARE, type SpareOutput } from "./spare-output.ts";
+import type { OutputKind } from "./output-manifest.ts";
 
 /** The two outputs of one build, each locked, written beside its earlier one and swapped by itself. */
 export interface BuildFolders extends BuildFolder {
@@ -26,17 +28,19 @@ export function refuseNested(outputDir: string, workshopDir: string, contentDir:
 /**
  * Claim both folders of a build. The site is swapped first: between the two swaps, as after a kill there,
  * each output is whole, the workshop's one build older.
+ * @param spare what the build of each begins with, who has to clear away all that it does not write.
  * @throws OutputFault when either is not ours, in use, or can't be written.
  */
 export function buildFolders(
   outputDir: string,
   workshopDir: string,
   contentDir: string,
+  spare: (kind: OutputKind) => SpareOutput = () => NO_SPARE,
 ): BuildFolders {
-  const site = buildFolder(outputDir, contentDir);
+  const site = buildFolder(outputDir, contentDir, "site", spare("site"));
   let workshop: BuildFolder;
   try {
-    workshop = buildFolder(workshopDir, contentDir, "workshop");
+    workshop = buildFolder(workshopDir, contentDir, "workshop", spare("workshop"));
   } catch (error) {
     site.discard();
     throw error;

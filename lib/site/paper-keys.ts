@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { BenchView, SheetView } from "../blocks/page-kinds.ts";
+import { keptBesideProgram } from "../kept/beside-program.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { CardSize } from "../print/card-size.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
@@ -90,6 +91,10 @@ export const DRAWING_ROOMS = [
 
 /** Changes whenever something that draws may have changed: the rooms that draw, the words, the libraries. */
 export function programKey(): string {
+  return keptBesideProgram("paper-key", [process.version], drawingKey);
+}
+
+function drawingKey(): string {
   const sources = DRAWING_ROOMS.map((room) => join(PACKAGE_ROOT, "lib", room)).flatMap((room) =>
     readdirSync(room, { recursive: true, encoding: "utf8" })
       .filter((name) => name.endsWith(".ts"))

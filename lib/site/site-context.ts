@@ -5,6 +5,7 @@ import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
 import { at } from "../quantities/at.ts";
 import { WORDS } from "../words/languages.ts";
 import type { Words } from "../words/words.ts";
+import { REPLACEMENTS_ROOT, replacementsPart } from "../pages/replacement-blocks.ts";
 import { MIXING_PARTS, mixingData } from "../pages/mixing-data.ts";
 import { languageFolder, pageLanguages } from "../pages/page-languages.ts";
 import { rangeCards, type RangeCards } from "../print/range-cards.ts";
@@ -414,6 +415,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
   };
   const { links, diagnostics, answers } = siteAnswers(inContext(unanswered));
   const context = inContext({ ...unanswered, answers: links });
+  partsTold.set(REPLACEMENTS_ROOT, { part: (name) => replacementsPart(name, context) });
   const cards = readAsPart(RANGE_OF_CARDS, () => rangeCards(context));
   const laidOut = readAside(() => laidOutCards(cards, context));
   partsTold.set(CARDS_ROOT, {

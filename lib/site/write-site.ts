@@ -152,6 +152,7 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       for (const page of whole.pages) if (left.has(page.path)) left.set(page.path, page);
       await makeAll(() => true);
       kept.keep(whole.pages);
+      written.removeOthers();
       listFilesInManifest(dir, written.hashes);
       written.keepKnown();
     },

@@ -1,5 +1,16 @@
-import { copyFileSync, linkSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import {
+  constants,
+  copyFileSync,
+  linkSync,
+  mkdirSync,
+  readdirSync,
+  rmdirSync,
+  rmSync,
+  unlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { dirname, join } from "node:path";
+import { codeOf } from "../diagnostics/error-code.ts";
 import { contentHash, fileHash } from "../kept/content-hash.ts";
 import { NONE_KNOWN, type KnownFiles } from "./known-files.ts";
 import type { BinaryFile } from "./site.ts";
@@ -13,12 +24,14 @@ export interface WrittenFiles {
   readonly put: (file: BinaryFile) => string;
   /** Bring a file of the earlier output as a second name of it, where it is still as it came out. */
   readonly bring: (path: string, hash: string) => boolean;
+  /** Remove what else lies in the folder, which another build has left to this one. */
+  readonly removeOthers: () => void;
   /** Keep what they are known by, once all are there. */
   readonly keepKnown: () => void;
 }
 
 /**
- * @param dir that files are written below.
+ * @param dir that files are written below; what lies there from before may be second names of what is published.
  * @param earlierDir the output that will be replaced; need not exist.
  * @param known files of that output.
  */
@@ -32,24 +45,38 @@ export function writtenFiles(
   const place = (path: string): string => {
     const file = join(dir, path);
     const folder = dirname(file);
-    if (!folders.has(folder)) mkdirSync(folder, { recursive: true });
+    if (!folders.has(folder)) makeFolder(folder);
     folders.add(folder);
     return file;
   };
+  const makeFolder = (folder: string): void => {
+    try {
+      mkdirSync(folder, { recursive: true });
+    } catch (error) {
+      if (!IN_THE_WAY.has(codeOf(error))) throw error;
+      // A file of the other build's stands where the folder would.
+      removeBut(hashes, dir, "");
+      mkdirSync(folder, { recursive: true });
+    }
+  };
   const write = (path: string, content: string | Uint8Array): string => {
-    writeFileSync(place(path), content);
+    asNew(place(path), (file) => writeFileSync(file, content, { flag: "wx" }));
     const hash = contentHash([content]).toString("base64url");
     hashes.set(path, hash);
     return hash;
   };
   const bring = (path: string, hash: string): boolean => {
     if (earlierDir === undefined) return false;
+    if (known.hashOf(path, join(dir, path)) === hash) {
+      hashes.set(path, hash);
+      return true;
+    }
     const file = place(path);
     const earlier = join(earlierDir, path);
     try {
       const knownHash = known.hashOf(path, earlier);
       if (knownHash !== undefined && knownHash !== hash) return false;
-      linkOrCopy(earlier, file);
+      asNew(file, () => linkOrCopy(earlier, file));
       if ((knownHash ?? fileHash(file)) === hash) {
         hashes.set(path, hash);
         return true;
@@ -67,14 +94,44 @@ export function writtenFiles(
     put: ({ path, bytes, fileHash: hash = contentHash([bytes]).toString("base64url") }) =>
       // One photograph may be of several records.
       hashes.get(path) === hash || bring(path, hash) ? hash : write(path, bytes),
+    removeOthers: () => {
+      removeBut(hashes, dir, "");
+    },
     keepKnown: () => known.keep(dir, hashes),
   };
 }
+
+/** Make a file where none is: into one that is there, which may have other names, nothing is written. */
+function asNew(file: string, make: (file: string) => void): void {
+  try {
+    make(file);
+  } catch (error) {
+    if (!IN_THE_WAY.has(codeOf(error))) throw error;
+    rmSync(file, { force: true, recursive: true });
+    make(file);
+  }
+}
+
+const IN_THE_WAY = new Set(["EEXIST", "EISDIR", "ENOTDIR"]);
 
 function linkOrCopy(from: string, to: string): void {
   try {
     linkSync(from, to);
   } catch {
-    copyFileSync(from, to);
+    copyFileSync(from, to, constants.COPYFILE_EXCL);
   }
+}
+
+/** @returns whether anything is left in the folder. */
+function removeBut(written: ReadonlyMap<string, string>, dir: string, folder: string): boolean {
+  let isLeft = false;
+  for (const entry of readdirSync(join(dir, folder), { withFileTypes: true })) {
+    const path = `${folder}${entry.name}`;
+    if (entry.isDirectory()) {
+      if (removeBut(written, dir, `${path}/`)) isLeft = true;
+      else rmdirSync(join(dir, path));
+    } else if (written.has(path)) isLeft = true;
+    else unlinkSync(join(dir, path));
+  }
+  return isLeft;
 }

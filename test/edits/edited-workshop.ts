@@ -1,4 +1,12 @@
-import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { dirname, join } from "node:path";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { heldValues, type HeldValues } from "../../lib/kept/held-values.ts";
@@ -59,12 +67,18 @@ export async function editedWorkshop(
   const taken: Record<string, number> = {};
   const stale: string[] = [];
   let [refused, rendered, done, earlier] = [0, 0, 0, warm.earlier];
+  // As a build begins with the output before the earlier one.
+  let spare: string | undefined;
   for (let tries = 0; done < edits && tries < 20 * edits; tries++) {
     const { path, text, kind } = edit(texts, chance);
     const before = texts.get(path);
     put(content, path, text);
     const isRendered = (done + 1) % renderEvery === 0;
     // By turns as a command of its own, and as a server that holds what it read and made before.
+    if (isRendered && spare !== undefined) {
+      renameSync(spare, warm.dir(done));
+      spare = undefined;
+    }
     const own = tries % 2 === 0 ? { ...warm, earlier } : heldBy(server, { ...warm, earlier });
     const made = await madeWith(own, content, done, isRendered);
     const cold = await madeWith(
@@ -86,7 +100,8 @@ export async function editedWorkshop(
     else texts.set(path, text);
     taken[kind] = (taken[kind] ?? 0) + 1;
     if (isRendered) rendered++;
-    if (earlier !== warm.earlier) rmSync(earlier, { recursive: true, force: true });
+    if (spare !== undefined) rmSync(spare, { recursive: true, force: true });
+    spare = earlier === warm.earlier ? undefined : earlier;
     earlier = warm.dir(done);
     done++;
     told(`${done} of ${edits}`);

@@ -45,6 +45,7 @@ export function readWorkshop(texts: RecordTexts): ReadWorkshop {
         : keeping(source, () => parseReadingFile(file, text));
     },
     prices: priceList,
+    follows: (_file, _name, made) => made(),
     again: (_, record) => record,
   });
   const tree = (among: readonly ContentFile[]): ContentTree => ({

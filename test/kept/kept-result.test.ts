@@ -37,9 +37,10 @@ function counted() {
 }
 
 function keptFiles(): string[] {
-  return readdirSync(cache.folder, { recursive: true, encoding: "utf8" })
-    .map((name) => join(cache.folder, name))
-    .filter((file) => statSync(file).isFile() && !file.endsWith(".gitignore"));
+  const results = join(cache.folder, "results");
+  return readdirSync(results, { recursive: true, encoding: "utf8" })
+    .map((name) => join(results, name))
+    .filter((file) => statSync(file).isFile());
 }
 
 describe("a value", () => {
@@ -168,6 +169,24 @@ describe("past the most that is kept", () => {
     for (const name of ["b", "d", "a", "c"])
       keptValue(cache, { modules: [MODULE], inputs: [name] }, () => (made += name));
     expect(made).toBe("ac");
+  });
+
+  test("all of it is looked through only where more may be there than stays", () => {
+    const limits = { most: 3000, left: 2200 };
+    keptBytesNow("a");
+    clearResults(cache, limits);
+    const uncounted = join(dirname(keptFiles()[0] ?? ""), "0".repeat(62));
+    writeFileSync(uncounted, "x".repeat(10_000));
+    utimesSync(uncounted, 0, 0);
+    for (const name of ["", "b"]) {
+      if (name !== "") keptBytesNow(name);
+      clearResults(cache, limits);
+      expect(existsSync(uncounted)).toBe(true);
+    }
+    keptBytesNow("c");
+    clearResults(cache, limits);
+    expect(existsSync(uncounted)).toBe(false);
+    expect(keptFiles()).toHaveLength(2);
   });
 
   test("a folder that is a link to elsewhere is left alone", () => {

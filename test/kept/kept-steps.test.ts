@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync } from "node:fs";
+import { mkdtempSync, readdirSync, statSync, utimesSync } from "node:fs";
 import { join } from "node:path";
 import { beforeEach, describe, expect, inject, test } from "vitest";
 import { followed, followedWhenAsked } from "../../lib/kept/followed.ts";
@@ -240,5 +240,28 @@ describe("steps that are taken of many colours", () => {
     const edited = new Map([colour("bone"), colour("lamp", "61")]);
     of(run(edited), ["bone"]);
     expect(of(run(BLACKS), both)).toEqual(["lamp"]);
+  });
+
+  test("are written down again where one was taken, and not where a colour is another in what no step read", () => {
+    const results = join(cache.folder, "results");
+    const afterRun = (members: Colours, taken: readonly string[]): Date => {
+      expect(of(run(members), both)).toEqual(taken);
+      const [file = ""] = readdirSync(results, { recursive: true, encoding: "utf8" })
+        .map((name) => join(results, name))
+        .filter((name) => statSync(name).isFile());
+      const { mtime } = statSync(file);
+      // Whoever writes it makes another file, of another time.
+      utimesSync(file, EARLIER, EARLIER);
+      return mtime;
+    };
+    const EARLIER = new Date(Date.now() - 60_000);
+    expect(afterRun(BLACKS, both)).not.toEqual(EARLIER);
+    const renamed = new Map([["bone", { name: "Bone", oil: "60" }] as const, colour("lamp")]);
+    expect(afterRun(renamed, [])).toEqual(EARLIER);
+    expect(afterRun(renamed, [])).toEqual(EARLIER);
+    const oilier = new Map([["bone", { name: "Bone", oil: "61" }] as const, colour("lamp")]);
+    expect(afterRun(oilier, ["bone"])).not.toEqual(EARLIER);
+    expect(of(run(oilier), both)).toEqual([]);
+    expect(of(run(BLACKS), both)).toEqual(["bone"]);
   });
 });

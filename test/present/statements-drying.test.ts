@@ -1,4 +1,4 @@
-import { drierWarnings } from "../../lib/drying/added-drier.ts";
+import { drierWarnings, type DrierMetal } from "../../lib/drying/added-drier.ts";
 import { dryingClassRuling } from "../../lib/drying/drying-class.ts";
 import { dryingEstimate, type DryingQuestion } from "../../lib/drying/drying-estimate.ts";
 import { daysOfParts } from "../../lib/drying/days-of-parts.ts";
@@ -17,7 +17,7 @@ import { MEDIUM_CHANGES, mediumStatements } from "../../lib/drying/medium-in-pai
 import type { DryingStatement } from "../../lib/drying/statements.ts";
 import { DRYING_RULINGS } from "../../lib/words/rulings/drying.ts";
 import { chemistryOf, KNOWN } from "../support/known.ts";
-import { holdSentences } from "./statements-held.ts";
+import { holdSentences, type RuleCase } from "./statements-held.ts";
 
 function reasons(question: DryingQuestion): DryingStatement[] {
   const estimate = dryingEstimate(question, KNOWN.tables);
@@ -38,12 +38,23 @@ const film = (name: string, colourIndexName: string, massFraction?: number) => {
   return { name, notes, massFraction, ...(chemistry === undefined ? {} : { chemistry }) };
 };
 const health = (of: Film): FilmHealthStatement[] => filmHealthStatements(of, KNOWN.tables);
+const fatness = (oil: number | readonly [number, number]) => fatnessRuling(oil).reason;
+/** What is said of one pigment in linseed oil, after where the days begin and the oil. */
+const reasonOf = (one: ReturnType<typeof pigment>): DryingStatement | undefined =>
+  reasons({ pigments: [one], oils: linseed })[2];
+/** What is said of a paint that is kept with some driers in it, .04 % of each. */
+const kept = (metals: readonly DrierMetal[], one: ReturnType<typeof pigment>) =>
+  keptPaintStatements(
+    metals.map((metal) => ({ metal, percentOnOil: 0.04 })),
+    [one],
+    KNOWN.tables.driers,
+  )[0];
 const umber = dryingEstimate(
   { pigments: [pigment("Raw umber", "PBr 7")], oils: linseed },
   KNOWN.tables,
 );
 
-const statements: (DryingStatement | undefined)[] = [
+const statements: (DryingStatement | undefined | RuleCase<DryingStatement>)[] = [
   dryingClassRuling(4).reason,
   dryingClassRuling([4, 9]).reason,
   ...reasons({ pigments: [], oils: linseed }),
@@ -127,7 +138,18 @@ const statements: (DryingStatement | undefined)[] = [
       fullFromMassFraction: 0.1,
     })),
   ).statements,
-  ...[0.5, [0.55, 0.65] as const, 0.72].map((oil) => fatnessRuling(oil).reason),
+  // practice-drying: lean to 56 % of oil by volume, fat above 68 %, an estimate by its middle.
+  {
+    when: "lean-film",
+    said: [fatness(0.5), fatness(0.56)],
+    unsaid: [fatness(0.561)],
+  },
+  {
+    when: "medium-fat-film",
+    said: [fatness(0.561), fatness([0.55, 0.65]), fatness(0.68)],
+    unsaid: [fatness(0.56), fatness(0.681)],
+  },
+  { when: "fat-film", said: [fatness(0.681), fatness(0.72)], unsaid: [fatness(0.68)] },
   ...(["fast", "medium", "slow"] as const).flatMap((dryingClass) =>
     (["lean", "fat"] as const).map((fatness) => layeringLine(dryingClass, fatness, 0)),
   ),
@@ -171,18 +193,57 @@ const statements: (DryingStatement | undefined)[] = [
     ],
     KNOWN.tables.driers,
   ),
-  ...keptPaintStatements(
-    [
-      { metal: "cobalt", percentOnOil: 0.04 },
-      { metal: "manganese", percentOnOil: 0.04 },
+  // practice-drying: a fine carbon takes up what dries from the surface, and calcium in its place; 2 % of the pigment are enough.
+  {
+    when: "drier-is-lost-in-the-tube",
+    said: [
+      kept(["cobalt", "manganese"], pigment("Lamp black", "PBk 6")),
+      kept(["cobalt"], pigment("Lamp black", "PBk 6", 0.02)),
     ],
-    [pigment("Lamp black", "PBk 6")],
-    KNOWN.tables.driers,
-  ),
+    unsaid: [
+      kept(["cobalt"], pigment("Lamp black", "PBk 6", 0.019)),
+      kept(["cobalt", "calcium"], pigment("Lamp black", "PBk 6")),
+      kept(["zirconium"], pigment("Lamp black", "PBk 6")),
+      kept(["cobalt"], pigment("Titanium dioxide, rutile", "PW 6")),
+    ],
+  },
+  // Of an earth that the record calls neither umber nor sienna, nobody knows which days are right.
+  {
+    when: "brown-earth-not-told",
+    said: [reasonOf(pigment("Brown earth", "PBr 7"))],
+    unsaid: [reasonOf(pigment("Ultramarine", "PB 29"))],
+  },
+  {
+    when: "pigment-takes-no-part-in-drying",
+    said: [reasonOf(pigment("Ultramarine", "PB 29"))],
+    unsaid: [reasonOf(pigment("Titanium dioxide, rutile", "PW 6", undefined, true))],
+  },
+  {
+    when: "white-takes-no-part-in-drying",
+    said: [reasonOf(pigment("Chalk", "PW 18", undefined, true))],
+    unsaid: [reasonOf(pigment("Titanium dioxide, rutile", "PW 6", undefined, true))],
+  },
+  {
+    when: "white-slows-drying",
+    said: [reasonOf(pigment("Titanium dioxide, rutile", "PW 6", undefined, true))],
+    unsaid: [reasonOf(pigment("Chalk", "PW 18", undefined, true))],
+  },
+  // Basic lead carbonate and Prussian blue dry fast in any handbook, a lamp black slowly.
+  {
+    when: "white-speeds-drying",
+    said: [reasonOf(pigment("Lead white", "PW 1", undefined, true))],
+    unsaid: [reasonOf(pigment("Prussian Blue", "PB 27"))],
+  },
+  {
+    when: "pigment-speeds-drying",
+    said: [reasonOf(pigment("Prussian Blue", "PB 27"))],
+    unsaid: [reasonOf(pigment("Lamp black", "PBk 6"))],
+  },
+  {
+    when: "pigment-slows-drying",
+    said: [reasonOf(pigment("Lamp black", "PBk 6"))],
+    unsaid: [reasonOf(pigment("Prussian Blue", "PB 27"))],
+  },
 ];
 
-holdSentences(
-  "sentences of drying",
-  DRYING_RULINGS,
-  statements.filter((statement) => statement !== undefined),
-);
+holdSentences("sentences of drying", DRYING_RULINGS, statements);

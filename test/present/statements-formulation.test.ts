@@ -20,7 +20,7 @@ import {
 } from "../../lib/formulation/working-oil.ts";
 import { FORMULATION_RULINGS } from "../../lib/words/rulings/formulation.ts";
 import type { FormulationStatement } from "../../lib/formulation/statements.ts";
-import { holdSentences } from "./statements-held.ts";
+import { holdSentences, type RuleCase } from "./statements-held.ts";
 
 const paint = (oilIndexGPer100g: number, densityGPerCm3: number) => ({
   oilIndexGPer100g,
@@ -29,15 +29,28 @@ const paint = (oilIndexGPer100g: number, densityGPerCm3: number) => ({
 const soot = { looseGPerMl: 0.15, tappedGPerMl: 0.3 };
 const byMassAlone = massAndVolumeRuling(paint(75, 1.8), paint(25, 4.7)).statement;
 
-const statements: (FormulationStatement | undefined)[] = [
+const statements: (FormulationStatement | undefined | RuleCase<FormulationStatement>)[] = [
   ...solventStatements(["Alkyd medium"]),
   ...solventStatements(["Alkyd medium", "Dammar varnish"]),
   ...[16, 34, 61, 97, 144, [22, 40] as const].map((oilIndex) => oilIndexRuling(oilIndex).reason),
   estimatedOilIndex(20).reason,
   estimatedOilIndex([16, 24]).reason,
-  estimatedOilAbsorption(40).reason,
-  workingOilContradiction(20, 40),
-  workingOilContradiction(140, 30),
+  {
+    when: "rub-out-takes-less-than-working-paint",
+    said: [estimatedOilAbsorption(40).reason],
+    unsaid: [estimatedOilIndex(40).reason],
+  },
+  // church-1915: between .9 and 4.1 times the rub-out figure lie all its pigments.
+  {
+    when: "oil-index-below-rub-out",
+    said: [workingOilContradiction(35.9, 40)],
+    unsaid: [workingOilContradiction(36, 40)],
+  },
+  {
+    when: "oil-index-far-above-rub-out",
+    said: [workingOilContradiction(164.1, 40)],
+    unsaid: [workingOilContradiction(164, 40)],
+  },
   ...["ASTM D281", "iso 787-5, by knife", "ASTM D1483", "own rub-out", "an old way", undefined].map(
     oilAbsorptionMethodStatement,
   ),
@@ -69,8 +82,23 @@ const statements: (FormulationStatement | undefined)[] = [
   dispersionRuling(undefined, 12, "fine").reason,
   dispersionRuling("milled", 35, "fine").reason,
   dispersionRuling("mulled", 35, "fine").reason,
-  ...(["short", "long", "stiff", "ropy"] as const).map(bodyStatement),
-  ...(["none", "slight", "marked"] as const).map(oilSeparationStatement),
+  // A word each, as the workshop saw it.
+  ...(["short", "long", "stiff", "ropy"] as const).map((body) => ({
+    when: `body-${body}` as const,
+    said: [bodyStatement(body)],
+    unsaid: [bodyStatement(body === "short" ? "long" : "short")],
+  })),
+  ...(
+    [
+      ["none", "oil-stays-in"],
+      ["slight", "oil-parts-slightly"],
+      ["marked", "oil-parts-markedly"],
+    ] as const
+  ).map(([seen, when]) => ({
+    when,
+    said: [oilSeparationStatement(seen)],
+    unsaid: [oilSeparationStatement(seen === "none" ? "marked" : "none")],
+  })),
   oilHeldBack(75).reason,
   oilHeldBack(75, 66).reason,
   oilHeldBack(60, 60).reason,
@@ -81,8 +109,4 @@ const statements: (FormulationStatement | undefined)[] = [
   ...[40, 25, 10].map((massG) => jarFillStatement("Lamp black", massG, 118, soot)),
 ];
 
-holdSentences(
-  "sentences of formulation",
-  FORMULATION_RULINGS,
-  statements.filter((statement) => statement !== undefined),
-);
+holdSentences("sentences of formulation", FORMULATION_RULINGS, statements);

@@ -58,21 +58,38 @@ function faultsIn(language: Other, text: string, values: object): string[] {
   ];
 }
 
+/** When a rule is said: what its science returns where it holds, at its limits, and what just beyond them. */
+export interface RuleCase<S extends AnyStatement> {
+  readonly when: S["rule"];
+  readonly said: readonly (S | undefined)[];
+  /** Nothing, or statements of other rules. */
+  readonly unsaid: readonly (S | undefined)[];
+}
+
 /**
  * Holds the wordings of a science, in every language, against statements that its own functions returned:
- * each rule is reached, and each sentence may be printed. That each kind has a wording in each language,
- * which gets the fields of that kind, the compiler holds.
+ * each rule is reached, and each sentence may be printed. A case holds beside that when its rule is said.
+ * That each kind has a wording in each language, which gets the fields of that kind, the compiler holds.
  */
 export function holdSentences<S extends AnyStatement>(
   title: string,
   rulings: Readonly<Record<S["rule"], unknown>>,
-  statements: readonly S[],
+  returned: readonly (S | undefined | RuleCase<S>)[],
   wordingsOf: (language: Language) => Wordings = rulingsOf,
 ): void {
+  const cases = returned.filter((one): one is RuleCase<S> => one !== undefined && "when" in one);
+  const statements = returned
+    .flatMap((one) => (one !== undefined && "when" in one ? one.said : [one]))
+    .filter((one) => one !== undefined);
   describe(title, () => {
     const rules = Object.keys(rulings);
     test("every wording is reached by a statement that a science returned", () => {
       expect([...new Set(statements.map(({ rule }) => rule))].sort()).toEqual(rules.toSorted());
+    });
+    test.each(cases)("$when is said there, and not beyond", ({ when, said, unsaid }) => {
+      expect(Math.min(said.length, unsaid.length)).toBeGreaterThan(0);
+      expect(said.map((one) => one?.rule)).toEqual(said.map(() => when));
+      expect(unsaid.map((one) => one?.rule)).not.toContain(when);
     });
     test.each(rules)("%s makes sentences that may be printed", (rule) => {
       for (const { values } of statements.filter((each) => each.rule === rule)) {

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { workCacheOf } from "../../lib/kept/work-cache.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { keptParsers } from "../../lib/records/kept-parsers.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
@@ -86,4 +87,32 @@ test("what is wrong is told at its line as it is now, however often the files we
       ({ rule, place }) => `${rule} ${place.line}`,
     ),
   );
+});
+
+test("what is wrong with a record by itself goes by the day and by the languages of labels, however often it was told", () => {
+  const { content, home } = contentFolder({
+    ...SMALLEST_WORKSHOP,
+    "pigments/lamp-black.yaml": "name: Lamp black\nwhatItIs: Soot, ungiftig.\ndate: 2026-05-01\n",
+  });
+  const cache = { ...workCacheOf(content), programPart: () => "of this test" };
+  const told = (today: string, languages: string): string[] => {
+    writeFileSync(
+      join(content, "workshop.yaml"),
+      `${SMALLEST_WORKSHOP["workshop.yaml"]}languages: ${languages}\n`,
+    );
+    // Each is a run of its own, out of what the last one kept.
+    const parsers = keptParsers();
+    parsers.begin(cache);
+    const found = loadRecords(content, home, today, parsers).diagnostics;
+    parsers.keep(cache);
+    expect(found).toEqual(loadRecords(content, home, today).diagnostics);
+    return found
+      .filter(({ place }) => place.file === "content/pigments/lamp-black.yaml")
+      .map(({ rule }) => rule);
+  };
+  for (const _ of [1, 2]) {
+    expect(told("2026-06-01", "[en]")).toEqual([]);
+    expect(told("2026-04-01", "[en]")).toEqual(["records/date-to-come"]);
+    expect(told("2026-06-01", "[en, de]")).toEqual(["records/claim"]);
+  }
 });

@@ -4,6 +4,7 @@
  * @source clp-1272-2008 : Annex I, 3.1.3.6; Tables 3.1.1 and 3.1.2
  * @source unece-acute-2008
  */
+import { requirePositive } from "../../quantities/positive.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { HazardFrame } from "./frame.ts";
 import type { HazardClass } from "./hazard-class.ts";
@@ -93,8 +94,7 @@ export function ateMix(parts: readonly AcutePart[]): number | undefined {
       throw domainError("mass fraction", massFraction, "0 <= fraction <= 1");
     if (ate === "unknown") unknown += massFraction;
     else if (ate !== "not toxic") {
-      if (!(ate > 0 && ate < Infinity))
-        throw domainError("acute toxicity estimate", ate, "0 < ATE < Infinity");
+      requirePositive("acute toxicity estimate", ate, "", "ATE");
       inverse += massFraction / ate;
     }
   }

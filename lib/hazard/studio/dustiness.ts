@@ -7,7 +7,7 @@
  *
  * @source practice-hazard
  */
-import { domainError } from "../../diagnostics/diagnostic.ts";
+import { requirePositive } from "../../quantities/positive.ts";
 import { ends, type Quantity } from "../../quantities/interval.ts";
 
 export type Dustiness = "very dusty" | "dusty" | "less dusty";
@@ -62,7 +62,6 @@ export function dustiness({
 function lowerEnd(subject: string, quantity: Quantity | undefined): number | undefined {
   if (quantity === undefined) return undefined;
   const [lower] = ends(quantity);
-  if (!(lower > 0 && lower < Infinity))
-    throw domainError(subject, lower, `0 < ${subject} < Infinity`);
+  requirePositive(subject, lower);
   return lower;
 }

@@ -1,5 +1,5 @@
 /** What films as read leave possible at another thickness: a contrast ratio grows with thickness. */
-import { domainError } from "../../diagnostics/diagnostic.ts";
+import { requirePositive } from "../../quantities/positive.ts";
 import type { Bound } from "../../quantities/figure.ts";
 
 /** A film that was read over both grounds. */
@@ -40,8 +40,7 @@ export function contrastLimits(
   filmUm: number,
   films: readonly ReadFilm[],
 ): { readonly least: number; readonly most: number } {
-  if (!(filmUm > 0 && filmUm < Infinity))
-    throw domainError("film thickness", filmUm, "0 < X < Infinity um");
+  requirePositive("film thickness", filmUm, "um", "X");
   const thinner = films.filter((film) => film.filmUm <= filmUm);
   const thicker = films.filter((film) => film.filmUm >= filmUm);
   const least = Math.max(

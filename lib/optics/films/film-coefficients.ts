@@ -1,5 +1,5 @@
 /** K and S of a paint in absolute terms, from films of known thickness over known grounds. */
-import { domainError } from "../../diagnostics/diagnostic.ts";
+import { requirePositive } from "../../quantities/positive.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 import {
   flatSpectrum,
@@ -104,9 +104,7 @@ export function filmCoefficients(
   masstone: Measurement | undefined,
   surface: SurfaceConstants,
 ): FilmCoefficients | FilmStatement {
-  for (const { filmUm } of films)
-    if (!(filmUm > 0 && filmUm < Infinity))
-      throw domainError("film thickness", filmUm, "0 < X < Infinity um");
+  for (const { filmUm } of films) requirePositive("film thickness", filmUm, "um", "X");
   const [first] = films;
   if (first === undefined || (masstone === undefined && films.length < 2)) {
     return {

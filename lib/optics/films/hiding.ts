@@ -1,4 +1,5 @@
 /** What a film hides: contrast ratio, the film for a contrast ratio, area covered, opacity class. */
+import { requirePositive } from "../../quantities/positive.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Interval } from "../../quantities/interval.ts";
@@ -233,7 +234,6 @@ export type MasstoneFilmStatement =
  * @example coverageCm2PerMl(100) // 100
  */
 export function coverageCm2PerMl(filmUm: number): number {
-  if (!(filmUm > 0 && filmUm < Infinity))
-    throw domainError("film thickness", filmUm, "0 < X < Infinity um");
+  requirePositive("film thickness", filmUm, "um", "X");
   return 1e4 / filmUm;
 }

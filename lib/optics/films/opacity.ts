@@ -4,6 +4,7 @@
  *
  * @source iso-6504-3 for where the contrast ratio stops to tell; optics-practice for the classes.
  */
+import { requirePositive } from "../../quantities/positive.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Bound } from "../../quantities/figure.ts";
 import type { Interval } from "../../quantities/interval.ts";
@@ -190,8 +191,7 @@ function rowFrom(
 }
 
 function requireFilm({ filmUm, luminance, contrastRatio, scatteringPower }: OpaqueFilm): void {
-  if (!(filmUm > 0 && filmUm < Infinity))
-    throw domainError("film thickness", filmUm, "0 < X < Infinity um");
+  requirePositive("film thickness", filmUm, "um", "X");
   if (!(luminance >= 0 && luminance <= 1.2))
     throw domainError("luminous reflectance", luminance, "0 <= Y <= 1.2");
   if (contrastRatio !== undefined && !(contrastRatio >= 0 && contrastRatio <= 1.05))

@@ -1,4 +1,5 @@
 /** What lumps left in the paint cost: the same pigment mulled and milled. */
+import { requirePositive } from "../../quantities/positive.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import { at } from "../../quantities/at.ts";
 import type { Interval } from "../../quantities/interval.ts";
@@ -62,8 +63,7 @@ export function strengthKeptInLumps(lumpUm: number): Interval {
  * @source optics-practice
  */
 export function measuredDispersionRuling(strength: number): MeasuredDispersion {
-  if (!(strength > 0 && strength < Infinity))
-    throw domainError("relative strength", strength, "0 < strength < Infinity");
+  requirePositive("relative strength", strength, "", "strength");
   const rule =
     strength < 1 - ALIKE
       ? "milled-stronger"

@@ -1,4 +1,5 @@
 /** K and S of what is made of paints whose K and S are known, by volume. */
+import { requirePositive } from "../../quantities/positive.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 import { sameGrid } from "../../quantities/spectrum.ts";
@@ -28,8 +29,7 @@ export function absoluteCoefficients(
   whitePaint: FilmCoefficients,
   density: number,
 ): FilmCoefficients | NoSuchWhite {
-  if (!(density > 0 && density < Infinity))
-    throw domainError("ratio of densities", density, "0 < ratio < Infinity");
+  requirePositive("ratio of densities", density, "", "ratio");
   const fitted = fit.whites.find(({ slug }) => slug === white);
   if (fitted === undefined) return { rule: "no-such-white", values: { white } };
   if (!sameGrid(fit.grid, whitePaint.grid))

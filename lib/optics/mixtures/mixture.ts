@@ -4,6 +4,7 @@
  *
  * @source duncan-1940
  */
+import { requirePositive } from "../../quantities/positive.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
@@ -112,8 +113,7 @@ export function massParts(volumeParts: readonly number[], densities: readonly nu
     throw domainError("count of densities", densities.length, `${volumeParts.length}, one a part`);
   return volumeParts.map((parts, i) => {
     const density = at(densities, i);
-    if (!(density > 0 && density < Infinity))
-      throw domainError("density", density, "0 < density < Infinity g/cm3");
+    requirePositive("density", density, "g/cm3");
     return parts * density;
   });
 }

@@ -1,4 +1,5 @@
 /** From the ratio that was weighed to the parts that a painter squeezes out. */
+import { requirePositive } from "../../quantities/positive.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 
 /**
@@ -53,10 +54,6 @@ export function paintVolumeRatio(
 export function partsOfWhite(ratio: number): number {
   requirePositive("ratio of colour to white", ratio);
   return 1 / ratio;
-}
-
-function requirePositive(subject: string, value: number): void {
-  if (!(value > 0 && value < Infinity)) throw domainError(subject, value, "0 < value < Infinity");
 }
 
 function requireFraction(fraction: number): void {

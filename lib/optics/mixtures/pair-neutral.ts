@@ -1,5 +1,6 @@
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
+import { leastAt } from "../../quantities/golden-section.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { LadderModel } from "../tints/ladder.ts";
 import type { NotReached } from "../tints/equal-lightness.ts";
@@ -43,18 +44,18 @@ export function pairNeutral(
     const lab = mixedLab(mixed, ratio);
     return { share, lab, chroma: chromaOf(lab) };
   };
-  let [low, high] = [Math.max(least.share - 1 / STEPS, 0), Math.min(least.share + 1 / STEPS, 1)];
   let best: PairNeutral = { ...least, chroma: chromaOf(least.lab) };
-  // Golden section: C*ab has one least value between neighbouring steps.
-  const golden = (Math.sqrt(5) - 1) / 2;
-  while (high - low > FOUND) {
-    const [left, right] = [high - golden * (high - low), low + golden * (high - low)];
-    const [one, other] = [at(left), at(right)];
-    if (one === undefined || other === undefined) break;
-    for (const tried of [one, other]) if (tried.chroma < best.chroma) best = tried;
-    if (one.chroma < other.chroma) high = right;
-    else low = left;
-  }
+  // C*ab has one least value between neighbouring steps.
+  leastAt(
+    (share) => {
+      const tried = at(share);
+      if (tried !== undefined && tried.chroma < best.chroma) best = tried;
+      return tried?.chroma ?? Infinity;
+    },
+    Math.max(least.share - 1 / STEPS, 0),
+    Math.min(least.share + 1 / STEPS, 1),
+    FOUND,
+  );
   return best;
 }
 

@@ -6,6 +6,7 @@
  *
  * @source bohren-huffman-1983, wiscombe-1979
  */
+import { requirePositive } from "../../quantities/positive.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 
 /** Cross sections over the geometric one [1], and the mean cosine of scattering g [1]. */
@@ -45,7 +46,7 @@ export function sphereEfficiencies(
 ): SphereEfficiencies {
   const x = sizeParameter;
   if (!(x > 0 && x <= SIZE_MAX)) throw domainError("size parameter x", x, `0 < x <= ${SIZE_MAX}`);
-  if (!(n > 0 && n < Infinity)) throw domainError("real part of m", n, "0 < n < Infinity");
+  requirePositive("real part of m", n, "", "n");
   if (!(k >= 0 && k < Infinity)) throw domainError("imaginary part of m", k, "0 <= k < Infinity");
   const terms = Math.floor(x + 4 * Math.cbrt(x) + 2);
   const { re: dRe, im: dIm } = logarithmicDerivatives(x * n, x * k, terms);

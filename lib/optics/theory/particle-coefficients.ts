@@ -1,3 +1,4 @@
+import { requirePositive } from "../../quantities/positive.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import { sphereEfficiencies } from "./lorenz-mie.ts";
 import type { ComplexIndex } from "./refractive-index.ts";
@@ -29,12 +30,10 @@ export function particleCoefficients(
   mediumIndex: number,
   wavelengthNm: number,
 ): ParticleCoefficients {
-  if (!(diameterUm > 0 && diameterUm < Infinity))
-    throw domainError("diameter", diameterUm, "0 < d < Infinity um");
+  requirePositive("diameter", diameterUm, "um", "d");
   if (!(mediumIndex >= 1 && mediumIndex < 3))
     throw domainError("index of the medium", mediumIndex, "1 <= n < 3");
-  if (!(wavelengthNm > 0 && wavelengthNm < Infinity))
-    throw domainError("wavelength", wavelengthNm, "0 < wavelength < Infinity nm");
+  requirePositive("wavelength", wavelengthNm, "nm");
   const x = (1000 * Math.PI * diameterUm * mediumIndex) / wavelengthNm;
   const { sca, abs, g } = sphereEfficiencies(x, index.n / mediumIndex, index.k / mediumIndex);
   const perVolume = 3 / (2 * diameterUm);

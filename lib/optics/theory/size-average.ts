@@ -1,4 +1,5 @@
 /** K and S of particles of many sizes, log-normal by volume. */
+import { requirePositive } from "../../quantities/positive.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import { particleCoefficients } from "./particle-coefficients.ts";
@@ -123,7 +124,7 @@ function usualStep(index: IndexSet, wavelengthsNm: readonly number[]): number {
 }
 
 function requireMedian(um: number): void {
-  if (!(um > 0 && um < Infinity)) throw domainError("diameter", um, "0 < d < Infinity um");
+  requirePositive("diameter", um, "um", "d");
 }
 
 function requireSpread(spread: number): void {

@@ -6,10 +6,10 @@
  *
  * @source duncan-1940
  */
+import { requirePositive } from "../../quantities/positive.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
-import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Spectrum, WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { PredictingFit } from "../fit/colour-fit.ts";
@@ -103,8 +103,7 @@ export function expectedLadder(fit: PredictingFit, change: WhiteChange): Expecte
  * @throws RangeError when the ratio is not positive, NaN or infinite.
  */
 export function expectedTint(ladder: ExpectedLadder, massRatio: number): ExpectedTint {
-  if (!(massRatio > 0 && massRatio < Infinity))
-    throw domainError("mass ratio", massRatio, "0 < ratio < Infinity");
+  requirePositive("mass ratio", massRatio, "", "ratio");
   const { grid, model, from, whiteLab, doubts, changeUncertainty } = ladder;
   const values = tintReadings(model, massRatio);
   const lab = spectrumLab({ grid, values });

@@ -1,8 +1,8 @@
+import { requirePositive } from "../../quantities/positive.ts";
 import { remembered } from "../../quantities/remembered.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
-import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { PredictingFit, FittedWhite, MeasuredStep } from "../fit/colour-fit.ts";
 import type { SuspectStatement } from "../fit/outlier-drawdown.ts";
@@ -131,8 +131,7 @@ function doubtsOf(fit: PredictingFit, white: FittedWhite, used: readonly Measure
  */
 export function predictedTint(ladder: LadderModel, massRatio: number): PredictedTint {
   const { grid } = ladder.fit;
-  if (!(massRatio > 0 && massRatio < Infinity))
-    throw domainError("mass ratio", massRatio, "0 < ratio < Infinity");
+  requirePositive("mass ratio", massRatio, "", "ratio");
   const values = tintReadings(ladder.model, massRatio);
   const lab = spectrumLab({ grid, values });
   const nearest = ladder.used

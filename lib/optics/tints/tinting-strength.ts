@@ -1,9 +1,9 @@
 /** How far a colour goes in a white, beside another colour of the workshop. */
+import { requirePositive } from "../../quantities/positive.ts";
 import { at, certain } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import { labToLch } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
-import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { UnlikeReadings } from "../unlike-readings.ts";
 import { sameGrid, wavelengthNm } from "../../quantities/spectrum.ts";
@@ -48,8 +48,7 @@ export function strengthAtRatios(
   referenceRatio: number,
 ): StrengthAtRatios | NotCompared {
   for (const ratio of [sampleRatio, referenceRatio])
-    if (!(ratio > 0 && ratio < Infinity))
-      throw domainError("mass ratio", ratio, "0 < ratio < Infinity");
+    requirePositive("mass ratio", ratio, "", "ratio");
   if (sample.white.slug !== reference.white.slug)
     return {
       rule: "whites-differ",

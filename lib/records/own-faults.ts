@@ -1,0 +1,74 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
+import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
+import { amountFaults } from "./amount-faults.ts";
+import { claimFaults, claimsFound } from "./claim-faults.ts";
+import { hazardFaults } from "./hazard-faults.ts";
+import { labelLanguages } from "./label-languages.ts";
+import type { FileParsers, ParsedFiles } from "./parsed-files.ts";
+import { pigmentFaults } from "./pigment-faults.ts";
+import { quartzHazardFaults } from "./quartz-hazard.ts";
+import { unitSlips } from "./unit-slips.ts";
+
+/** What records are held against beside themselves. */
+interface Beside {
+  readonly today: string | undefined;
+  readonly knowledge: Knowledge | undefined;
+  readonly hazard: HazardKnowledge | undefined;
+}
+
+/**
+ * What is wrong with each record by itself, whatever the others say. These rules are handed one
+ * record and see no other, so that of a file which nobody edited nothing is looked for again.
+ * @param follows what follows from a file's text, kept by who parses it.
+ */
+export function ownFaults(
+  files: ParsedFiles,
+  { today, knowledge, hazard }: Beside,
+  follows: FileParsers["follows"],
+): Diagnostic[] {
+  const languages = labelLanguages(files.workshop?.record ?? {});
+  const claims = hazard && claimsFound(languages, hazard.forbiddenWords);
+  const faultsOf = (one: ParsedFiles): Diagnostic[] => [
+    ...(knowledge === undefined ? [] : pigmentFaults(one, knowledge)),
+    ...unitSlips(one),
+    ...amountFaults(one, today),
+    ...(hazard === undefined ? [] : hazardFaults(one, hazard)),
+    ...quartzHazardFaults(one),
+    ...(claims === undefined ? [] : claimFaults(one, claims)),
+  ];
+  const name = JSON.stringify(["faults", today, languages]);
+  return eachAlone(files).flatMap(({ file, alone }) => follows(file, name, () => faultsOf(alone)));
+}
+
+const NO_FILES: ParsedFiles = {
+  workshop: undefined,
+  pigments: new Map(),
+  vehicles: new Map(),
+  colours: new Map(),
+  sources: new Map(),
+  answers: new Map(),
+  lots: new Map(),
+  trials: new Map(),
+  prices: undefined,
+  readings: new Map(),
+  faulty: new Set(),
+};
+
+/** Each record, and files that hold no other. */
+function eachAlone(
+  files: ParsedFiles,
+): readonly { readonly file: string; readonly alone: ParsedFiles }[] {
+  const { workshop } = files;
+  return [
+    ...(workshop === undefined ? [] : [{ file: workshop.file, alone: { ...NO_FILES, workshop } }]),
+    ...KINDS.flatMap((kind) =>
+      [...files[kind]].map(([slug, one]) => ({
+        file: one.file,
+        alone: { ...NO_FILES, [kind]: new Map([[slug, one]]) },
+      })),
+    ),
+  ];
+}
+
+const KINDS = ["pigments", "vehicles", "colours", "sources", "answers", "lots", "trials"] as const;
