@@ -19,59 +19,57 @@ export interface Measurement {
   readonly refits: boolean;
 }
 
-/** What is written, which hands it takes [h], and the value that it is tried with. */
+/** What is written down, which hands it takes [h], and whether it is wanted. */
 interface Form<R> {
   /** Hands, not waiting: a drying trial takes minutes on several days. Common practice of our own, to be put right by who does it. */
   readonly hours: number;
-  /** The line of the record, with figures that stand for whatever is found. */
-  readonly line: string;
-  /** Undefined where the record has it already. */
-  readonly value: (record: R, records: Records, slug: string) => Partial<R> | undefined;
+  /** What the record would have then, with figures that stand for whatever is found: any in reach clear the same lines. */
+  readonly written: (date: string) => Partial<R>;
+  /** As it is printed, where that is more than `written`. */
+  readonly line?: string;
+  /** Where it is not by a key of `written` that the record has not. */
+  readonly isWanted?: (record: R, records: Records, slug: string) => boolean;
+  /** What it is tried with, where that goes by the record. */
+  readonly tried?: (record: R, records: Records) => Partial<R>;
   readonly refits?: true;
 }
 
+/** The day of what is tried. */
 const DATE = "2000-01-01";
 
 const HAZARDS: Form<Pick<PigmentRecord & VehicleRecord, "hazards" | "components">> = {
   hours: 0.5,
+  written: () => ({ hazards: [] }),
   line: "hazards: []   # or each statement of its safety data sheet, section 2",
-  value: ({ hazards, components }) =>
-    hazards === undefined && components === undefined ? { hazards: [] } : undefined,
+  isWanted: ({ hazards, components }) => hazards === undefined && components === undefined,
 };
 
 const PIGMENT = {
   densityGPerCm3: {
     hours: 1,
-    line: "densityGPerCm3: { value: 3.2, method: pycnometer, date: DATE }",
-    value: ({ densityGPerCm3, colourIndexName }) =>
-      densityGPerCm3 === undefined
-        ? { densityGPerCm3: { value: densityOf(colourIndexName), method: "tried", date: DATE } }
-        : undefined,
+    written: (date) => ({ densityGPerCm3: { value: 3.2, method: "pycnometer", date } }),
   },
   oilAbsorptionGPer100g: {
     hours: 1,
-    line: "oilAbsorptionGPer100g: { value: 30, method: ISO 787-5, date: DATE }",
-    value: ({ oilAbsorptionGPer100g }) =>
-      oilAbsorptionGPer100g === undefined
-        ? { oilAbsorptionGPer100g: { value: 30, method: "ISO 787-5", date: DATE } }
-        : undefined,
+    written: (date) => ({ oilAbsorptionGPer100g: { value: 30, method: "ISO 787-5", date } }),
   },
   bulkDensities: {
     hours: 0.5,
-    line: "bulkDensityLooseGPerMl: 0.4\nbulkDensityTappedGPerMl: 0.7",
+    written: () => ({ bulkDensityLooseGPerMl: 0.4, bulkDensityTappedGPerMl: 0.7 }),
     // Pouring and tapping raises dust, for what a bag or a jar of the powder holds: of no use where none is sold.
-    value: ({ bulkDensityLooseGPerMl: loose, bulkDensityTappedGPerMl: tapped, soldDry }) =>
-      soldDry === true && (loose === undefined || tapped === undefined)
-        ? { bulkDensityLooseGPerMl: loose ?? 0.2, bulkDensityTappedGPerMl: tapped ?? 0.9 }
-        : undefined,
+    isWanted: ({ bulkDensityLooseGPerMl: loose, bulkDensityTappedGPerMl: tapped, soldDry }) =>
+      soldDry === true && (loose === undefined || tapped === undefined),
+    // Far enough apart for either to agree with the other as it is recorded.
+    tried: ({ bulkDensityLooseGPerMl: loose, bulkDensityTappedGPerMl: tapped }) => ({
+      bulkDensityLooseGPerMl: loose ?? 0.2,
+      bulkDensityTappedGPerMl: tapped ?? 0.9,
+    }),
   },
   lightfastness: {
     hours: 0.25,
-    line: "lightfastness: { blueWool: 7, form: masstone, source: SUPPLIER-PAPER }",
-    value: ({ lightfastness }) =>
-      lightfastness === undefined
-        ? { lightfastness: { blueWool: 7, form: "masstone" } }
-        : undefined,
+    written: () => ({
+      lightfastness: { blueWool: 7, form: "masstone", source: "SUPPLIER-PAPER" },
+    }),
   },
   hazards: HAZARDS,
 } satisfies Readonly<Record<string, Form<PigmentRecord>>>;
@@ -79,11 +77,7 @@ const PIGMENT = {
 const VEHICLE = {
   densityGPerCm3: {
     hours: 0.5,
-    line: "densityGPerCm3: { value: 0.93, method: weighed in a measure, date: DATE }",
-    value: ({ densityGPerCm3 }) =>
-      densityGPerCm3 === undefined
-        ? { densityGPerCm3: { value: 0.93, method: "tried", date: DATE } }
-        : undefined,
+    written: (date) => ({ densityGPerCm3: { value: 0.93, method: "weighed in a measure", date } }),
   },
   hazards: HAZARDS,
 } satisfies Readonly<Record<string, Form<VehicleRecord>>>;
@@ -91,122 +85,97 @@ const VEHICLE = {
 const COLOUR = {
   parts: {
     hours: 0.25,
+    written: () => ({}),
     line: "pigments: [{ pigment: NAME, parts: 3 }, { pigment: NAME, parts: 1 }]",
-    value: ({ pigments }) =>
-      pigments.length > 1 && pigments[0]?.parts === undefined
-        ? { pigments: pigments.map((part) => ({ ...part, parts: 1 })) }
-        : undefined,
+    isWanted: ({ pigments }) => pigments.length > 1 && pigments[0]?.parts === undefined,
+    tried: ({ pigments }) => ({ pigments: pigments.map((part) => ({ ...part, parts: 1 })) }),
   },
   oilIndexGPer100g: {
     hours: 0.25,
-    line: "oilIndexGPer100g: { value: 40, method: batch book, date: DATE }",
-    value: ({ oilIndexGPer100g }) =>
-      oilIndexGPer100g === undefined
-        ? { oilIndexGPer100g: { value: 45, method: "batch book", date: DATE } }
-        : undefined,
+    written: (date) => ({ oilIndexGPer100g: { value: 40, method: "batch book", date } }),
   },
   masstone: {
     hours: 1,
-    line: "masstone: { reading: FILE, column: masstone }",
-    value: ({ masstone }) =>
-      masstone === undefined ? { masstone: { reading: "tried", column: "tried" } } : undefined,
+    written: () => ({ masstone: { reading: "FILE", column: "masstone" } }),
     refits: true,
   },
   tints: {
     hours: 3,
-    line: 'tints:\n  - { white: WHITE, massRatio: "1:1", ratioKind: paint, reading: FILE, column: "1:1" }\n  - { white: WHITE, massRatio: "1:5", ratioKind: paint, reading: FILE, column: "1:5" }\n  - { white: WHITE, massRatio: "1:20", ratioKind: paint, reading: FILE, column: "1:20" }',
-    value: ({ tints, masstone }, records, slug) => {
+    written: () => ({ tints: letDownIn("WHITE") }),
+    isWanted: ({ tints, masstone }, records, slug) => {
       const [white, colour] = [usualWhite(records), records.colours.get(slug)];
       // A white let down in another tells of neither: what wants letting down in it is a dark colour.
-      if (colour === undefined || isLightener(colour, records)) return undefined;
-      return tints === undefined && masstone !== undefined && white !== undefined && white !== slug
-        ? {
-            tints: TRIED_RATIOS.map(([colour, whiteParts]) => ({
-              white,
-              massRatio: `${colour}:${whiteParts}`,
-              ratioKind: "paint" as const,
-              reading: "tried",
-              column: "tried",
-            })),
-          }
-        : undefined;
+      if (colour === undefined || isLightener(colour, records)) return false;
+      return tints === undefined && masstone !== undefined && white !== undefined && white !== slug;
     },
+    tried: (_, records) => ({ tints: letDownIn(usualWhite(records) ?? "") }),
     refits: true,
   },
   films: {
     hours: 1.5,
-    line: "films:\n  - { ground: black, filmThicknessUm: 50, reading: FILE, column: film on black }\n  - { ground: white, filmThicknessUm: 50, reading: FILE, column: film on white }",
-    value: ({ films, masstone }) =>
-      films === undefined && masstone !== undefined
-        ? {
-            films: (["black", "white"] as const).map((ground) => ({
-              ground,
-              filmThicknessUm: 50,
-              reading: "tried",
-              column: "tried",
-            })),
-          }
-        : undefined,
+    written: () => ({
+      films: (["black", "white"] as const).map((ground) => ({
+        ground,
+        filmThicknessUm: 50,
+        reading: "FILE",
+        column: `film on ${ground}`,
+      })),
+    }),
+    isWanted: ({ films, masstone }) => films === undefined && masstone !== undefined,
     refits: true,
   },
   dryingTrials: {
     hours: 1,
-    line: "dryingTrials:\n  - { touchDryDays: 6, throughDryDays: 20, filmThicknessUm: 75, temperatureC: 20, humidityPercent: 50, date: DATE }",
-    value: ({ dryingTrials }, records, slug) =>
-      dryingTrials === undefined && !isOnTrial("drying", slug, records)
-        ? {
-            dryingTrials: [
-              {
-                touchDryDays: 6,
-                throughDryDays: 20,
-                filmThicknessUm: 75,
-                temperatureC: 20,
-                humidityPercent: 50,
-                date: DATE,
-              },
-            ],
-          }
-        : undefined,
+    written: (date) => ({
+      dryingTrials: [
+        {
+          touchDryDays: 6,
+          throughDryDays: 20,
+          filmThicknessUm: 75,
+          temperatureC: 20,
+          humidityPercent: 50,
+          date,
+        },
+      ],
+    }),
+    isWanted: ({ dryingTrials }, records, slug) =>
+      dryingTrials === undefined && !isOnTrial("drying", slug, records),
   },
   exposures: {
     hours: 2,
-    line: 'exposures:\n  - { deltaEab: 2, form: masstone, standard: after ASTM D4303, exposure: "window, under glass, 12 months", date: DATE }\n  - { deltaEab: 2, form: tint, standard: after ASTM D4303, exposure: "window, under glass, 12 months", date: DATE }',
-    value: ({ exposures }, records, slug) =>
-      exposures === undefined && !isOnTrial("exposure", slug, records)
-        ? {
-            exposures: (["masstone", "tint"] as const).map((form) => ({
-              deltaEab: 2,
-              form,
-              standard: "after ASTM D4303",
-              exposure: "tried",
-              date: DATE,
-            })),
-          }
-        : undefined,
+    written: (date) => ({
+      exposures: (["masstone", "tint"] as const).map((form) => ({
+        deltaEab: 2,
+        form,
+        standard: "after ASTM D4303",
+        exposure: "window, under glass, 12 months",
+        date,
+      })),
+    }),
+    isWanted: ({ exposures }, records, slug) =>
+      exposures === undefined && !isOnTrial("exposure", slug, records),
   },
   gloss60: {
     hours: 0.25,
-    line: "gloss60: { value: 45, method: ISO 2813, date: DATE }",
-    value: ({ gloss60 }) =>
-      gloss60 === undefined
-        ? { gloss60: { value: 45, method: "ISO 2813", date: DATE } }
-        : undefined,
+    written: (date) => ({ gloss60: { value: 45, method: "ISO 2813", date } }),
   },
-  finenessOfGrindUm: {
-    hours: 0.25,
-    line: "finenessOfGrindUm: 20",
-    value: ({ finenessOfGrindUm }) =>
-      finenessOfGrindUm === undefined ? { finenessOfGrindUm: 20 } : undefined,
-  },
+  finenessOfGrindUm: { hours: 0.25, written: () => ({ finenessOfGrindUm: 20 }) },
   bodyAndSeparation: {
     hours: 0.25,
-    line: "body: short\noilSeparation: none",
-    value: ({ body, oilSeparation }) =>
-      body === undefined || oilSeparation === undefined
-        ? { body: body ?? "short", oilSeparation: oilSeparation ?? "none" }
-        : undefined,
+    written: () => ({ body: "short", oilSeparation: "none" }),
+    tried: ({ body = "short", oilSeparation = "none" }) => ({ body, oilSeparation }),
   },
 } satisfies Readonly<Record<string, Form<ColourRecord>>>;
+
+function letDownIn(white: string): NonNullable<ColourRecord["tints"]> {
+  return TRIED_RATIOS.map(([colour, whiteParts]) => ({
+    white,
+    massRatio: `${colour}:${whiteParts}`,
+    ratioKind: "paint",
+    reading: "FILE",
+    column: `${colour}:${whiteParts}`,
+  }));
+}
 
 /** Measurements for which a powder is handled by itself, poured or ground. */
 export const OF_A_POWDER: ReadonlySet<MeasurementKey> = new Set([
@@ -223,7 +192,27 @@ export function workHours({ kind, key }: Pick<Measurement, "kind" | "key">): num
 
 /** What is to be written into the record, DATE and NAME standing for what belongs there. */
 export function recordLine({ kind, key }: Pick<Measurement, "kind" | "key">): string {
-  return formOf(kind, key).line;
+  const { line, written } = formOf(kind, key);
+  return line ?? asWritten(written("DATE"));
+}
+
+/** As a record has it: a key a line, each of several by itself. */
+function asWritten(patch: object): string {
+  return Object.entries(patch)
+    .flatMap(([key, value]: [string, unknown]) =>
+      Array.isArray(value)
+        ? [`${key}:`, ...value.map((one) => `  - ${inLine(one)}`)]
+        : `${key}: ${inLine(value)}`,
+    )
+    .join("\n");
+}
+
+function inLine(value: unknown): string {
+  if (typeof value === "object" && value !== null)
+    return `{ ${Object.entries(value)
+      .map(([key, part]) => `${key}: ${inLine(part)}`)
+      .join(", ")} }`;
+  return typeof value === "string" && /[,:]/.test(value) ? JSON.stringify(value) : String(value);
 }
 
 /** Parts of the paths that a line which is not stated asks for, where they are others than the key. */
@@ -262,8 +251,10 @@ export function isGivenBy({ kind, slug, key }: Measurement, path: string): boole
   );
 }
 
-function formOf(kind: MeasuredKind, key: MeasurementKey): Pick<Form<unknown>, "hours" | "line"> {
-  const forms: Readonly<Record<string, Pick<Form<unknown>, "hours" | "line">>> = {
+type PrintedForm = Pick<Form<object>, "hours" | "line" | "written">;
+
+function formOf(kind: MeasuredKind, key: MeasurementKey): PrintedForm {
+  const forms: Readonly<Record<string, PrintedForm>> = {
     pigment: PIGMENT,
     vehicle: VEHICLE,
     colour: COLOUR,
@@ -287,7 +278,7 @@ export function possibleMeasurements(records: Records): Measurement[] {
       })),
     ),
     ...[...records.vehicles].flatMap(([slug, one]) =>
-      measurements("vehicle", VEHICLE, slug, one.record, records, (patch) => ({
+      measurements<VehicleRecord>("vehicle", VEHICLE, slug, one.record, records, (patch) => ({
         ...records,
         vehicles: new Map(records.vehicles).set(slug, {
           ...one,
@@ -306,7 +297,7 @@ export function possibleMeasurements(records: Records): Measurement[] {
   ];
 }
 
-function measurements<R>(
+function measurements<R extends object>(
   kind: MeasuredKind,
   forms: Readonly<Record<string, Form<R>>>,
   slug: string,
@@ -314,13 +305,23 @@ function measurements<R>(
   records: Records,
   put: (patch: Partial<R>) => Records,
 ): Measurement[] {
-  return Object.entries(forms).flatMap(([key, { value, refits = false }]): Measurement[] => {
-    const patch = (): Partial<R> | undefined => value(record, records, slug);
-    if (patch() === undefined) return [];
+  return Object.entries(forms).flatMap(([key, form]): Measurement[] => {
+    const { written, isWanted = lacks(written), refits = false } = form;
+    if (!isWanted(record, records, slug)) return [];
     // Asked for anew by whoever tries it, who has read what it goes by then.
-    const tried = (): Records => put(patch() ?? {});
+    const tried = (): Records =>
+      put(isWanted(record, records, slug) ? triedPatch(form, record, records) : {});
     return [{ kind, slug, key: key as MeasurementKey, tried, refits }];
   });
+}
+
+function lacks<R extends object>(written: Form<R>["written"]): (record: R) => boolean {
+  const keys = Object.keys(written(DATE)) as (keyof R)[];
+  return (record) => keys.some((key) => record[key] === undefined);
+}
+
+function triedPatch<R>({ written, tried }: Form<R>, record: R, records: Records): Partial<R> {
+  return tried === undefined ? written(DATE) : tried(record, records);
 }
 
 /** The white that most colours are let down in. */
@@ -333,8 +334,3 @@ const usualWhite = remembered(({ colours }: Records): string | undefined => {
     ([one, many], [other, more]) => more - many || (one < other ? -1 : 1),
   )[0]?.[0];
 });
-
-/** Of a white as of titanium dioxide, of others as of most [g/cm3]: any value in reach clears the same lines. */
-function densityOf(colourIndexName: string | undefined): number {
-  return colourIndexName?.startsWith("PW") === true ? 4 : 3;
-}

@@ -1,3 +1,4 @@
+import { acuteCategory } from "../hazard/classify/acute-toxicity.ts";
 import { classificationFaults, type HazardFault } from "../hazard/classify/classification.ts";
 import { isHazardCode, statementMeaning } from "../hazard/texts/hazard-statement.ts";
 import { formulaIdentifierFaults, statedLabelFaults } from "../hazard/label/stated-label.ts";
@@ -76,7 +77,8 @@ function* classified(
         yaml,
         at,
       );
-    for (const fault of unusedFaults(hazard)) yield told(fault, yaml, at);
+    for (const fault of [...unusedFaults(hazard), ...contradictedEstimate(hazard)])
+      yield told(fault, yaml, at);
     const counted = isBare ? undefined : hazard.countedAs;
     if (counted !== undefined && typeof metals[counted] !== "number")
       yield told(
@@ -90,6 +92,39 @@ function* classified(
         at,
       );
   }
+}
+
+/**
+ * An estimate that lies in another category of acute toxicity than the one stated beside it: the mixture
+ * would be reckoned by the estimate.
+ */
+function contradictedEstimate(hazard: HazardForm): (HazardFault & { readonly hint?: string })[] {
+  if (typeof hazard === "string" || hazard.ate === undefined || !isHazardCode(hazard.statement))
+    return [];
+  const { statement, ate } = hazard;
+  const meaning = statementMeaning(statement);
+  const stated: readonly string[] =
+    hazard.hazardClass === undefined ? meaning.classes : [hazard.hazardClass];
+  const route = hazard.route ?? (meaning.route === "inhalation" ? undefined : meaning.route);
+  if (route === undefined || !(ate > 0) || !stated.some((one) => one.startsWith("Acute Tox. ")))
+    return [];
+  // The widest frame has every category that a supplier may state.
+  const categoryOf = (value: number): string | undefined => acuteCategory(route, value, "UN GHS");
+  if (stated.includes(categoryOf(ate) ?? "")) return [];
+  const inGrams = stated.includes(categoryOf(1000 * ate) ?? "");
+  const unit = route === "oral" || route === "dermal" ? "mg/kg" : "mg/l";
+  return [
+    {
+      path: ["ate"],
+      message: `An acute toxicity estimate of ${ate} ${unit} (${route}) is that of ${categoryOf(ate) ?? "no category"}, and ${statement} stands for ${stated.join(" or ")}: the mixture is reckoned by the estimate`,
+      actual: String(ate),
+      expected: `an estimate of ${stated.join(" or ")}`,
+      severity: "warning",
+      ...(inGrams && unit === "mg/kg"
+        ? { hint: `${1000 * ate} mg/kg, if it was given in g/kg` }
+        : {}),
+    },
+  ];
 }
 
 /** What stands beside a statement that has no use for it, and perhaps belongs to its neighbour. */
@@ -192,13 +227,13 @@ function* wholeFaults(
 
 /** What the science finds wrong, at its place in the record. */
 function told(
-  { path, nearest, ...fault }: HazardFault,
+  { path, nearest, ...fault }: HazardFault & { readonly hint?: string },
   { place }: YamlRecord,
   above: RecordPath,
 ): Diagnostic {
   return faultAt(place([...above, ...path]), {
     rule: "records/hazard",
     ...fault,
-    hint: nearest === undefined ? undefined : `nearest: ${nearest}`,
+    hint: nearest === undefined ? fault.hint : `nearest: ${nearest}`,
   });
 }

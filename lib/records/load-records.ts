@@ -137,7 +137,7 @@ export function checkedRecords(
   );
 
   const sorted = inOrder(diagnostics);
-  const notes = inOrder([...rangeNotes(files), ...grainNotes(files)]);
+  const notes = inOrder([...rangeNotes(read, files), ...grainNotes(files)]);
   if (
     knowledge === undefined ||
     hazard === undefined ||

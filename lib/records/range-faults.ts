@@ -4,6 +4,7 @@ import type { ParsedFiles } from "./parsed-files.ts";
 import { priceReachFaults } from "./price-reach.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Colour, Reading } from "./records.ts";
+import { LANGUAGES, type Language } from "./schema/terms.ts";
 import { median } from "../quantities/median.ts";
 
 /** So many other colours have to agree before one that differs is spoken of. */
@@ -25,6 +26,7 @@ export function* rangeFaults(
   yield* nameFaults(files);
   yield* sizeFaults(colours);
   yield* priceReachFaults(colours, files);
+  yield* priceOrderFaults(colours);
   yield* pastPrices(colours, files);
   yield* referenceFaults(files);
   yield* whiteFaults(colours, whites);
@@ -44,7 +46,30 @@ function* nameFaults({ colours }: ParsedFiles): Faults {
         expected: "a name of its own for each colour",
       });
   }
+  for (const language of LANGUAGES) yield* translatedNameFaults(colours, language);
 }
+
+/** Two colours that would go by one name on the pages of a language. */
+function* translatedNameFaults(colours: ParsedFiles["colours"], language: Language): Faults {
+  const seen = new Map<string, string>();
+  for (const { slug, record, yaml } of colours.values()) {
+    const name = record.translations?.[language]?.name;
+    if (name === undefined) continue;
+    const key = name.normalize("NFC").toLowerCase();
+    const before = seen.get(key);
+    if (before === undefined) seen.set(key, slug);
+    else
+      yield faultAt(yaml.place(["translations", language, "name"]), {
+        rule: "records/duplicate",
+        message: `${name} is what ${before} is called in ${IN_ENGLISH.of(language) ?? language} already`,
+        actual: name,
+        expected: "a name of its own for each colour",
+        hint: "a record that was copied, and this name not changed?",
+      });
+  }
+}
+
+const IN_ENGLISH = new Intl.DisplayNames(["en"], { type: "language" });
 
 /** A line of the price list for a colour that is made no more: most likely forgotten there. */
 function* pastPrices(
@@ -85,8 +110,35 @@ function* sizeFaults(colours: readonly Colour[]): Faults {
       });
 }
 
-/** To be looked at again: one colour weighed as dry pigment where all others were as paint, or the other way. */
-export function* rangeNotes({ colours }: ParsedFiles): Faults {
+/** More of a colour for less than a smaller size costs. */
+function* priceOrderFaults(colours: readonly Colour[]): Faults {
+  for (const { sizes } of colours) {
+    const priced = sizes.flatMap(({ ml, price, place }) =>
+      price === undefined ? [] : [{ ml, price, place }],
+    );
+    for (const [i, { ml, price, place }] of priced.entries()) {
+      const smaller = priced.slice(0, i).find((one) => one.ml < ml && one.price > price);
+      if (smaller === undefined) continue;
+      yield faultAt(place("price"), {
+        severity: "warning",
+        rule: "records/price-order",
+        message: `${ml} ml cost ${price} here, and ${smaller.ml} ml ${smaller.price}: more paint for less`,
+        actual: String(price),
+        expected: `more than ${smaller.price}`,
+        hint: "the two prices exchanged?",
+      });
+    }
+  }
+}
+
+/** To be looked at again. */
+export function* rangeNotes(colours: readonly Colour[], files: ParsedFiles): Faults {
+  yield* ratioKindNotes(files);
+  yield* labelSizeNotes(colours, files);
+}
+
+/** One colour weighed as dry pigment where all others were as paint, or the other way. */
+function* ratioKindNotes({ colours }: ParsedFiles): Faults {
   const kinds = [...colours.values()].flatMap(({ record, yaml }) => {
     const [kind, ...others] = new Set(record.tints?.map(({ ratioKind }) => ratioKind));
     return kind === undefined || others.length > 0 ? [] : [{ yaml, kind }];
@@ -183,4 +235,22 @@ function strengthsOf(
       found.set(white, [...(found.get(white) ?? []), (apparent * whiteParts) / colourParts]);
   }
   return new Map([...found].map(([white, all]) => [white, median(all)]));
+}
+
+/** A label for contents that no colour is put up in: it is never printed. */
+function* labelSizeNotes(colours: readonly Colour[], { workshop }: ParsedFiles): Faults {
+  const sold = [...new Set(colours.flatMap(({ sizes }) => sizes.map(({ ml }) => ml)))];
+  if (workshop === undefined || sold.length === 0) return;
+  for (const [i, { name, ml }] of (workshop.record.labels ?? []).entries())
+    if (!sold.includes(ml))
+      yield faultAt(workshop.yaml.place(["labels", i, "ml"]), {
+        severity: "note",
+        rule: "records/label-size",
+        message: `The label ${name} is for ${ml} ml, and no colour is put up in that: it is never printed`,
+        actual: `${ml} ml`,
+        expected: sold
+          .toSorted((one, other) => one - other)
+          .map((each) => `${each} ml`)
+          .join(" | "),
+      });
 }

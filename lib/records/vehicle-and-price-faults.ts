@@ -1,6 +1,8 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { faultAt, type Faults } from "./fault.ts";
+import { DRIER_METALS } from "../drying/added-drier.ts";
 import { amountEnds } from "./amount-ends.ts";
+import { drierMetals } from "./drier-metals.ts";
 import { tubeFaults } from "./tube-faults.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
@@ -169,6 +171,15 @@ const LEAST_DRIER_METAL_PERCENT = 0.5;
 
 function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
   if (record.kind !== "drier") return;
+  if (drierMetals(record).length === 0)
+    yield faultAt(yaml.place(["kind"]), {
+      severity: "warning",
+      rule: "records/drier-metal",
+      message: `${record.name} names no metal that dries: days to dry are worked out as if no drier were in the paint`,
+      actual: (record.metals ?? []).map(({ metal }) => metal).join(", ") || "no metals",
+      expected: `metals, with one of ${DRIER_METALS.join(", ")}`,
+      hint: "of a metal that is not among them only a drying trial tells what it does",
+    });
   for (const [i, { percent }] of (record.metals ?? []).entries())
     if (percent !== undefined && percent < LEAST_DRIER_METAL_PERCENT)
       yield faultAt(yaml.place(["metals", i, "percent"]), {

@@ -9,11 +9,18 @@ declare const FROM: unique symbol;
 /** A declared figure with how it follows from others of its section, whose keys are `From`. */
 export type Following<D extends Declared, From extends string> = D & {
   readonly follows: (section: Readonly<Record<From, Figure<Quantity>>>) => Figure;
+  readonly example: Example<From, number | string>;
   readonly [FROM]?: From;
 };
 
+/** Worked by hand, or as a source has it: from these values that comes out. `test/sheet/following.test.ts` holds it. */
+export type Example<From extends string, V> = readonly [
+  from: Readonly<Record<From, number>>,
+  value: V,
+];
+
 /** How it follows; its unit is that of its declaration. */
-type Way = Omit<Method, "unit">;
+type Way<From extends string, V> = Omit<Method, "unit"> & { readonly example: Example<From, V> };
 
 /**
  * A number that follows from figures of its section, declared with how.
@@ -23,12 +30,13 @@ type Way = Omit<Method, "unit">;
 export function following<D extends Declared<Figure<Quantity>>, const From extends string>(
   part: D,
   from: readonly From[],
-  way: Way,
+  { example, ...way }: Way<From, number>,
   compute: (values: Readonly<Record<From, number>>) => number,
 ): Following<D, From> {
   const method: Method = { ...way, unit: figureForm(part).unit };
   return {
     ...part,
+    example,
     follows: (section) => derivedFigure(method, inputsOf(section, from), compute),
   };
 }
@@ -37,12 +45,13 @@ export function following<D extends Declared<Figure<Quantity>>, const From exten
 export function wordFollowing<D extends Declared<Figure<string>>, const From extends string>(
   part: D,
   from: readonly From[],
-  way: Way,
+  { example, ...way }: Way<From, string>,
   choose: (values: Readonly<Record<From, Quantity>>) => string,
 ): Following<D, From> {
   const method: Method = { ...way, unit: figureForm(part).unit };
   return {
     ...part,
+    example,
     follows: (section) =>
       classifiedFigure<string, Readonly<Record<string, Figure<Quantity>>>>(
         method,

@@ -1,8 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { tracedLots } from "../../lib/claims/traced-lots.ts";
 import { lotsText } from "../../lib/commands/lots-text.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const lot = (number: string, date: string, supplierLot: string, more = ""): string =>
   `number: ${number}\ncolour: green\ndate: ${date}\npigments: [{ pigment: green, massG: 600, supplierLot: ${supplierLot} }]\n${more}`;
@@ -16,9 +15,7 @@ const FILES = {
   "lots/b.yaml": lot("PG-1", "2026-02-14", "k-5502", "tubes: [{ ml: 37, count: 1 }]\n"),
   "lots/c.yaml": lot("PG-3", "2026-06-11", "K-5503", "planned: true\n"),
 };
-const { content, home } = contentFolder(FILES);
-const { records, diagnostics } = loadRecords(content, home);
-if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+const records = soundRecords(FILES);
 const told = (name: string): string[] =>
   tracedLots(name, records).map((found) => lotsText(found, records));
 

@@ -79,6 +79,17 @@ describe("numbers", () => {
     });
   });
 
+  test("estimates that overlap, or whose ends nearly touch, are too close to call", () => {
+    for (const other of [
+      [80, 120],
+      [80, 95],
+    ] as const)
+      expect(row("oilByMass", number([100, 150]), number(other)).ruling).toEqual({
+        rule: "compared-too-close",
+        values: {},
+      });
+  });
+
   test("a ratio is of the nearer ends, and says so", () => {
     expect(row("oilByMass", number([30, 40]), number([80, 100])).ruling).toEqual({
       rule: "compared-ratio",
@@ -123,6 +134,17 @@ describe("numbers", () => {
 });
 
 describe("days", () => {
+  test("that overlap, or whose ends lie less than one apart, are too close to call", () => {
+    for (const later of [
+      [3, 9],
+      [5.5, 9],
+    ] as const)
+      expect(row("drying", number(later), number([2, 5])).ruling).toEqual({
+        rule: "compared-too-close",
+        values: {},
+      });
+  });
+
   test.each<[Quantity, Quantity, string]>([
     [[5, 5], [4, 4], "differs"],
     [[4.5, 4.5], [4, 4], "not told"],

@@ -161,3 +161,14 @@ test.each([
   expect(beyond.length).toBeGreaterThan(15);
   expect(beyond.filter((z) => z !== 0)).toEqual([]);
 });
+
+// basis: published, cie-15-2004 and cie-170-2: the tables go on in even steps.
+test.each([
+  ["illuminants", STANDARD_ILLUMINANTS, 10],
+  ["lamps", LAMP_ILLUMINANTS, 5],
+  ["observers", STANDARD_OBSERVERS, 10],
+  ["the cones", CONE_OBSERVER, 5],
+] as const)("wavelengths of %s stand evenly apart", (_, rows, stepNm) => {
+  const [[firstNm] = [NaN]] = rows;
+  expect(rows.map(([nm]) => nm)).toEqual(rows.map((_row, i) => firstNm + i * stepNm));
+});

@@ -25,6 +25,17 @@ test("a file is read once while it is the same, and again when another has taken
   expect(reads).toBe(4);
 });
 
+test("a file that takes its place while it is read is read the next time", () => {
+  const [held, file] = [heldValues(), join(folder(), "kept")];
+  writeFileSync(file, "one");
+  const first = held.of(file, () => {
+    writeFileSync(`${file}.aside`, "two");
+    renameSync(`${file}.aside`, file);
+    return "one";
+  });
+  expect([first, held.of(file, () => "two")]).toEqual(["one", "two"]);
+});
+
 test("what can't be used is looked at each time", () => {
   const [held, file] = [heldValues(), join(folder(), "kept")];
   writeFileSync(file, "one");

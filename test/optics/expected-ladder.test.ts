@@ -55,14 +55,19 @@ function fitsOf(
   noise: Noise,
   seed = 1,
 ): { readonly fit: ColourFit; readonly others: readonly ColourFit[] } {
-  const fits = fittedColours(
-    new Map([
-      [-1, setIn(colour, ["titanium"], noise, seed)],
-      ...bridges.map(
-        (one, i) => [i, setIn(one, ["titanium", asked], noise, 100 * seed + i)] as const,
-      ),
-    ]),
+  return fitted(
+    setIn(colour, ["titanium"], noise, seed),
+    bridges.map((one, i) => setIn(one, ["titanium", asked], noise, 100 * seed + i)),
   );
+}
+
+type DrawdownSet = ReturnType<typeof setIn>;
+
+function fitted(
+  own: DrawdownSet,
+  bridges: readonly DrawdownSet[],
+): { readonly fit: ColourFit; readonly others: readonly ColourFit[] } {
+  const fits = fittedColours(new Map([own, ...bridges].entries()));
   const [fit, ...others] = [...fits.values()].map((one) => {
     if (one.kind === "refused") throw new Error(JSON.stringify(one.reasons));
     return one;
@@ -114,6 +119,16 @@ describe("expectedLadder", () => {
     const ladder = expectedIn(fit, "lead", others);
     expect(ladder?.logChange).toBeCloseTo(Math.log(TITANIUM.S(550) / 4.2 / (LEAD.S(550) / 6.7)), 1);
     expect(changeOfWhite(fit, "lead", others)?.through).toEqual([0, 1]);
+  });
+
+  // basis: practice: the more colours were let down in both whites, the better is known how these differ.
+  test("goes by that of a colour's own whites which most others share with the one asked for", () => {
+    const { fit, others } = fitted(setIn(OCHRE, ["titanium", "zinc"], NO_NOISE, 1), [
+      setIn(LAMP, ["titanium", "lead"], NO_NOISE, 2),
+      setIn(IRON_BLACK, ["zinc", "lead"], NO_NOISE, 3),
+      setIn(BLUE, ["zinc", "lead"], NO_NOISE, 4),
+    ]);
+    expect(changeOfWhite(fit, "lead", others)?.through).toEqual([1, 2]);
   });
 
   // basis: derived. Let-downs know ln q to some .02: a thousandth is a twentieth of that.

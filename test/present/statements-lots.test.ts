@@ -1,8 +1,8 @@
-import type { Charted } from "../../lib/lots/control-chart.ts";
-import type { Criterion } from "../../lib/lots/judgement.ts";
+import { controlChart, type Charted, type ChartSignal } from "../../lib/lots/control-chart.ts";
+import { judged, type Criterion } from "../../lib/lots/judgement.ts";
 import type { LotStatement } from "../../lib/lots/statements.ts";
 import { LOT_RULINGS } from "../../lib/words/rulings/lots.ts";
-import { holdSentences } from "./statements-held.ts";
+import { holdSentences, type RuleCase } from "./statements-held.ts";
 
 const CRITERIA: readonly Criterion[] = [
   "masstone",
@@ -15,13 +15,30 @@ const CRITERIA: readonly Criterion[] = [
 ];
 const CHARTED: readonly Charted[] = ["strength", "letDown", "masstone"];
 
-const statements: LotStatement[] = [
-  ...CRITERIA.flatMap((criterion) =>
-    (["within-tolerance", "near-its-tolerance", "out-of-tolerance"] as const).map((rule) => ({
-      rule,
-      values: { criterion, value: 101.2, limits: [95, 105] as const, uncertainty: 0.5 },
-    })),
-  ),
+/** Held against 95 to 105, give or take 4. */
+const held = (value: number): readonly LotStatement[] =>
+  CRITERIA.map((criterion) => judged(criterion, value, [95, 105], 4).reason);
+/** The signal of a rule, where a chart of some lots gives it. */
+const signals = (
+  rule: ChartSignal["rule"],
+  values: readonly number[],
+): readonly (LotStatement | undefined)[] =>
+  CHARTED.map((of) => controlChart(values, of).signals.find((one) => one.rule === rule));
+const ONE_APART = [...Array.from({ length: 10 }, () => 100), 120];
+const level = (count: number, last: number): number[] => [
+  ...Array.from({ length: count }, () => 100),
+  last,
+];
+
+const statements: (LotStatement | RuleCase<LotStatement>)[] = [
+  // iso-14253-1: by the whole of its uncertainty within its limits, beyond them, or across one.
+  { when: "within-tolerance", said: [...held(99), ...held(101)], unsaid: held(101.1) },
+  {
+    when: "near-its-tolerance",
+    said: [...held(101.1), ...held(109)],
+    unsaid: [...held(101), ...held(109.1)],
+  },
+  { when: "out-of-tolerance", said: [...held(109.1), ...held(90.9)], unsaid: held(91) },
   {
     rule: "reads-as-in-another-white",
     values: { white: "titanium-white", other: "zinc-white", deltaE00: 1.31 },
@@ -40,13 +57,38 @@ const statements: LotStatement[] = [
     rule: "read-under-another-calibration",
     values: { lot: "2026-03-04", standard: "2025-11-01" },
   },
-  ...CHARTED.flatMap((of): LotStatement[] => [
-    { rule: "lot-beyond-limits", values: { of, at: 3, value: 112 } },
-    { rule: "lots-far-apart", values: { of, at: 3, range: 9.4, limit: 7.2 } },
-    ...(
-      ["lots-drifting-up", "lots-drifting-down", "lots-all-above", "lots-all-below"] as const
-    ).map((rule) => ({ rule, values: { of, from: 1, at: 7, count: 6 } })),
-  ]),
+  // montgomery-runger: mean of ranges 2, so that 101.8 -+ 5.3 and ranges to 6.5 are to be expected.
+  {
+    when: "lot-beyond-limits",
+    said: signals("lot-beyond-limits", ONE_APART),
+    unsaid: signals("lot-beyond-limits", [100, 101, 100, 101]),
+  },
+  {
+    when: "lots-far-apart",
+    said: signals("lots-far-apart", ONE_APART),
+    unsaid: signals("lots-far-apart", [100, 101, 100, 101]),
+  },
+  // nist-handbook: six that rise or fall all the way, eight on one side of the mean.
+  {
+    when: "lots-drifting-up",
+    said: signals("lots-drifting-up", [1, 2, 3, 4, 5, 6]),
+    unsaid: signals("lots-drifting-up", [1, 2, 3, 4, 5]),
+  },
+  {
+    when: "lots-drifting-down",
+    said: signals("lots-drifting-down", [6, 5, 4, 3, 2, 1]),
+    unsaid: signals("lots-drifting-down", [5, 4, 3, 2, 1]),
+  },
+  {
+    when: "lots-all-above",
+    said: signals("lots-all-above", level(8, 92)),
+    unsaid: signals("lots-all-above", level(7, 92)),
+  },
+  {
+    when: "lots-all-below",
+    said: signals("lots-all-below", level(8, 108)),
+    unsaid: signals("lots-all-below", level(7, 108)),
+  },
 ];
 
 holdSentences("sentences of lots", LOT_RULINGS, statements);

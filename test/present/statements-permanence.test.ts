@@ -10,7 +10,7 @@ import {
   permanenceRuling,
   type PermanenceQuestion,
 } from "../../lib/permanence/permanence-ruling.ts";
-import { sensitivityRulings } from "../../lib/permanence/sensitivity.ts";
+import { sensitivityRulings, type SensitivityStatement } from "../../lib/permanence/sensitivity.ts";
 import { PERMANENCE_RULINGS } from "../../lib/words/rulings/permanence.ts";
 import type { Exposure } from "../../lib/permanence/exposure.ts";
 import type { PermanenceStatement } from "../../lib/permanence/statements.ts";
@@ -18,7 +18,7 @@ import { statementText } from "../../lib/present/statement-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { expect, test } from "vitest";
 import { KNOWN, lightOf } from "../support/known.ts";
-import { holdSentences } from "./statements-held.ts";
+import { holdSentences, type RuleCase } from "./statements-held.ts";
 
 const exposed = (
   deltaEab: number,
@@ -88,6 +88,20 @@ const [first, second, third] = [
   component("Alizarin lake", { pigments: [pigment("Alizarin lake", "PR 83")] }),
 ];
 
+/** That an agent is said to harm one pigment and not another. */
+function harm(
+  when: SensitivityStatement["rule"],
+  harmed: string,
+  sound: string,
+): RuleCase<PermanenceStatement> {
+  const of = (name: string) => [
+    sensitivityRulings([{ name, sensitivities: KNOWN.pigment(name).sensitivities }]).find(
+      ({ reason }) => reason.rule === when,
+    )?.reason,
+  ];
+  return { when, said: of(harmed), unsaid: of(sound) };
+}
+
 const rulings = [
   ...[
     [first, second],
@@ -112,6 +126,13 @@ const rulings = [
       row.pigments.map((name) => ({ name: `Pigment ${name}`, sensitivities: [row] })),
     ).map(({ reason }) => reason),
   ),
+  // memory-permanence, gardner-1911: Prussian blue goes brown in lime and in heat, lead white dark in sulphur, lithopone in light.
+  harm("harmed-by-alkali", "PB 27", "PB 29"),
+  harm("harmed-by-heat", "PB 27", "PB 29"),
+  harm("harmed-by-sulphur", "PW 1", "PW 4"),
+  harm("harmed-by-acid", "PB 29", "PR 101"),
+  harm("harmed-by-damp", "PY 35", "PB 29"),
+  harm("harmed-by-light", "PW 5", "PW 6"),
 ];
 
 holdSentences<PermanenceStatement>("sentences of permanence", PERMANENCE_RULINGS, rulings);

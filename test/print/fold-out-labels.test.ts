@@ -133,6 +133,7 @@ describe.each([
     const [english = "", german = ""] = whole.split(/(?=DE[A-Z])/);
     for (const [i, text] of [english, german].entries())
       for (const { text: said } of [
+        { text: models[i]?.signalWord ?? "" },
         ...(models[i]?.hazards ?? []),
         ...(models[i]?.precautions ?? []),
         ...(models[i]?.metals ?? []),
@@ -175,8 +176,12 @@ describe.each([
     const said = outside.map(({ text }) => text.trim());
     expect(said[0]).toBe("front page");
     expect(said).toContain("back page: stick down");
-    expect(said.filter((text) => text === "fold back")).toHaveLength(strip.foldsMm.length / 2);
-    expect(said.filter((text) => text === "fold over")).toHaveLength(strip.foldsMm.length / 2);
+    // In turn, the print of the front page outwards: the first fold is bent backwards.
+    const folds = outside
+      .filter(({ text }) => /^fold /.test(text.trim()))
+      .sort((one, other) => (across ? one.x - other.x : one.y - other.y))
+      .map(({ text }) => text.trim());
+    expect(folds).toEqual(strip.foldsMm.map((_, i) => (i % 2 === 0 ? "fold back" : "fold over")));
   });
 });
 

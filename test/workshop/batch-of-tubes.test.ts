@@ -1,14 +1,13 @@
 import { expect, test } from "vitest";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const paint = (name: string, oilIndex: number): string =>
   `---\nname: ${name}\npigments: [{ pigment: ${name.toLowerCase()} }]\noilIndexGPer100g: ${oilIndex}\n---\n`;
 
 /** What stands beside the weights of a violet, on the batch sheet. */
 function remarksOf(pigments: string): readonly string[] {
-  const { content, home } = contentFolder({
+  const records = soundRecords({
     "workshop.yaml": "name: Test\nvehicle: walnut\n",
     "vehicles/walnut.yaml": "name: Walnut oil\nkind: oil\noil: walnut\ndensityGPerCm3: 0.925\n",
     "pigments/rose.yaml": "name: Rose\ndensityGPerCm3: 1.5\n",
@@ -17,8 +16,6 @@ function remarksOf(pigments: string): readonly string[] {
     "colours/blue.md": paint("Blue", 40),
     "colours/violet.md": `---\nname: Violet\npigments: ${pigments}\noilIndexGPer100g: 48\n---\n`,
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   const { pages } = siteOf(records, "2026-05-18").workshop({
     isPrinted: false,
     printedCards: undefined,

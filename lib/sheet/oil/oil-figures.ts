@@ -30,7 +30,11 @@ export const PACKING = {
   oilIndexClass: wordFollowing(
     word("oilIndexClass"),
     ["oilIndexGPer100g"],
-    { name: "class of oil index", source: "practice-formulation" },
+    {
+      name: "class of oil index",
+      source: "practice-formulation",
+      example: [{ oilIndexGPer100g: 34 }, "low"],
+    },
     (v) => oilIndexRuling(v.oilIndexGPer100g).oilIndexClass,
   ),
   /** Of the dry pigment, mixed where there are several. */
@@ -38,13 +42,20 @@ export const PACKING = {
   oilGPer100cm3: following(
     listed(quantity({ unit: "g/100 cm3", kind: "decimal", digits: 0, word: "oilByVolume" })),
     ["oilIndexGPer100g", "pigmentDensityGPerCm3"],
-    { name: "oil index x density of the pigment" },
+    {
+      name: "oil index x density of the pigment",
+      example: [{ oilIndexGPer100g: 75, pigmentDensityGPerCm3: 1.8 }, 135],
+    },
     (v) => oilGPer100cm3(v.oilIndexGPer100g, v.pigmentDensityGPerCm3),
   ),
   cpvc: following(
     listed(quantity({ ...SHARE, word: "cpvc" })),
     ["oilAbsorptionGPer100g", "pigmentDensityGPerCm3"],
-    { name: "CPVC = 1/(1 + OA rho/93.5)", source: "asbeck-van-loo-1949" },
+    {
+      name: "CPVC = 1/(1 + OA rho/93.5)",
+      source: "asbeck-van-loo-1949",
+      example: [{ oilAbsorptionGPer100g: 50, pigmentDensityGPerCm3: 1.87 }, 0.5],
+    },
     (v) => criticalPigmentVolumeConcentration(v.oilAbsorptionGPer100g, v.pigmentDensityGPerCm3),
   ),
   finenessOfGrindUm: listed(
@@ -60,6 +71,7 @@ export const PACKING = {
       name: "CPVC x dispersion factor",
       standing: "estimated",
       source: "practice-formulation",
+      example: [{ cpvc: 0.5, dispersionFactor: 0.8 }, 0.4],
     },
     (v) => effectiveCpvc(v.cpvc, v.dispersionFactor),
   ),
@@ -68,7 +80,7 @@ export const PACKING = {
   oilVolumeFraction: following(
     quantity({ ...SHARE, word: "oilVolumeFraction" }),
     ["pvc"],
-    { name: "1 - PVC" },
+    { name: "1 - PVC", example: [{ pvc: 0.35 }, 0.65] },
     (v) => 1 - v.pvc,
   ),
   /** Oil that a volume of the wet paint takes before its film counts as fat. */
@@ -76,14 +88,14 @@ export const PACKING = {
   reducedPvc: following(
     listed(quantity({ ...OVER_CPVC, word: "reducedPvc" })),
     ["pvc", "cpvc"],
-    PVC_OVER_CPVC,
+    { ...PVC_OVER_CPVC, example: [{ pvc: 0.3, cpvc: 0.5 }, 0.6] },
     (v) => reducedPvc(v.pvc, v.cpvc),
   ),
   /** Over the effective CPVC: what the finish is judged by. */
   effectiveReducedPvc: following(
     listed(quantity({ ...OVER_CPVC, word: "effectiveReducedPvc" })),
     ["pvc", "effectiveCpvc"],
-    PVC_OVER_CPVC,
+    { ...PVC_OVER_CPVC, example: [{ pvc: 0.3, effectiveCpvc: 0.4 }, 0.75] },
     (v) => reducedPvc(v.pvc, v.effectiveCpvc),
   ),
   paintDensityGPerCm3: listed(quantity({ ...DENSITY, word: "paintDensity" })),
