@@ -38,6 +38,7 @@ import { referenceFaults } from "./references.ts";
 import { pairFaults } from "./pair-faults.ts";
 import { namedPhotographs } from "./photographs.ts";
 import { paintFaults } from "./paint-faults.ts";
+import { casFaults } from "./pigment-faults.ts";
 import { ownFaults } from "./own-faults.ts";
 import { priceSlips } from "./price-slips.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
@@ -119,6 +120,7 @@ export function checkedRecords(
     ...ownFaults(files, { today, knowledge, hazard }, parsers.follows),
     ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
     ...tradeFaults(files),
+    ...(knowledge === undefined ? [] : casFaults(files, knowledge)),
     ...(tables === undefined ? [] : paintFaults(files, tables)),
     ...columnFaults(files),
     ...drawdownFaults(read, masstoneOf, (slug) => isExtender(slug, files, knowledge)),

@@ -35,11 +35,10 @@ export function* pigmentFaults(files: ParsedFiles, knowledge: Knowledge): Faults
     yield* originFaults(pigment, knowledge);
     yield* nameFaults(pigment, knowledge);
   }
-  yield* casFaults(files, knowledge);
 }
 
 /** One CAS number on two pigments that are no kin: labels name a substance by that number. */
-function* casFaults({ pigments }: ParsedFiles, knowledge: Knowledge): Faults {
+export function* casFaults({ pigments }: ParsedFiles, knowledge: Knowledge): Faults {
   const known = [...pigments.values()].flatMap(({ record, yaml }) => {
     const { casNumber, colourIndexName } = record;
     const identity =
