@@ -11,8 +11,9 @@ const placed = (file: string): string =>
 const WHOLE_SITE = ["test/contract/**/*.test.ts", "test/site/**/*.test.ts"].map(placed);
 const SCRATCH = placed("test/support/scratch-folder.ts");
 
-/** Of the units those that work the demonstration out by themselves, those that run commands, or the others; all where nothing is said. */
+/** Of the units those that run commands, or the others; all where nothing is said. */
 const part = process.env["MULLSTONE_TESTS"];
+/** Where units are parted, those that work the demonstration out go with the site: one worker works it out for both. */
 const demonstration = part === undefined ? [] : testsOfDemonstration();
 
 /** Rooms whose tests mostly run commands, and builds with them. */
@@ -44,17 +45,8 @@ export default defineConfig({
         test: {
           ...SHARED,
           name: "units",
-          include:
-            part === "of the demonstration"
-              ? demonstration
-              : part === "of commands"
-                ? COMMANDS
-                : [placed("test/**/*.test.ts")],
-          exclude: [
-            ...WHOLE_SITE,
-            ...(part === "of the demonstration" ? [] : demonstration),
-            ...(part === "of all else" ? COMMANDS : []),
-          ],
+          include: part === "of commands" ? COMMANDS : [placed("test/**/*.test.ts")],
+          exclude: [...WHOLE_SITE, ...demonstration, ...(part === "of all else" ? COMMANDS : [])],
           globalSetup: [SCRATCH],
         },
       },
@@ -62,7 +54,7 @@ export default defineConfig({
         test: {
           ...SHARED,
           name: "site",
-          include: WHOLE_SITE,
+          include: [...WHOLE_SITE, ...demonstration],
           globalSetup: [SCRATCH, placed("test/support/demonstration-site.ts")],
         },
       },

@@ -10,8 +10,6 @@ import { contentFolder, type RecordTexts } from "../support/content-folder.ts";
 /** A slip of which nothing is known before a sheet, an answer or a card is made. */
 interface Broken {
   readonly what: string;
-  /** Which of the small workshops. */
-  readonly workshop: number;
   readonly file: string;
   readonly edit: readonly [found: string | RegExp, written: string];
   readonly rule: string;
@@ -21,11 +19,18 @@ const WORKSHOPS = soundWorkshops();
 const BLACK = "colours/lamp-black.md";
 const ANSWER = "answers/so-much-oil.md";
 
-function spoilt({ workshop, file, edit: [found, written] }: Broken): RecordTexts {
-  const sound = WORKSHOPS[workshop] ?? {};
-  const text = (sound[file] ?? "").replace(found, written);
-  if (text === sound[file]) throw new Error(`${file} does not hold ${String(found)}`);
-  return { ...sound, [file]: text };
+/** One of the small workshops with all of these slips in it. */
+function spoilt(workshop: number, slips: readonly Broken[]): RecordTexts {
+  const texts = { ...WORKSHOPS[workshop] };
+  for (const {
+    file,
+    edit: [found, written],
+  } of slips) {
+    const text = (texts[file] ?? "").replace(found, written);
+    if (text === texts[file]) throw new Error(`${file} does not hold ${String(found)}`);
+    texts[file] = text;
+  }
+  return texts;
 }
 
 const folder = (): string => mkdtempSync(join(inject("scratch"), "site-"));
@@ -57,86 +62,106 @@ async function told(records: RecordTexts): Promise<Record<"build" | "check", str
 }
 
 describe("check says what build --strict stops at", () => {
-  test.each<Broken>([
-    {
-      what: "a claim that no longer holds",
-      workshop: 0,
-      file: ANSWER,
-      edit: ["between: [5, 150]", "between: [5, 6]"],
-      rule: "claims/value",
-    },
-    {
-      what: "a claim about a figure that there is not",
-      workshop: 0,
-      file: ANSWER,
-      edit: [
-        "figure: lamp-black.oil.oilIndexGPer100g, between",
-        "figure: lamp-black.oil.x, between",
+  test.each<readonly [workshop: number, slips: readonly Broken[]]>([
+    [
+      0,
+      [
+        {
+          what: "a claim that no longer holds",
+          file: ANSWER,
+          edit: ["between: [5, 150]", "between: [5, 6]"],
+          rule: "claims/value",
+        },
+        {
+          what: "a letter that the fonts of paper lack",
+          file: BLACK,
+          edit: ["lot: LB-2602", "lot: 黒-2602"],
+          rule: "print/missing-letter",
+        },
+        {
+          what: "a drawdown that does not agree with the others",
+          file: BLACK,
+          edit: ['massRatio: "1:5", ratioKind', 'massRatio: "1:1", ratioKind'],
+          rule: "sheet/",
+        },
+        {
+          what: "a trial that the estimate contradicts",
+          file: BLACK,
+          edit: [
+            "touchDryDays: { value: 8, standing: measured }, throughDryDays: 21",
+            "touchDryDays: 0.2",
+          ],
+          rule: "sheet/contradiction",
+        },
       ],
-      rule: "claims/unknown-figure",
-    },
-    {
-      what: "a shortcode that leads nowhere",
-      workshop: 0,
-      file: ANSWER,
-      edit: ["{% colour titanium-white %}", "{% colour titanium-whit %}"],
-      rule: "answers/",
-    },
-    {
-      what: "a reply of a figure that there is not",
-      workshop: 0,
-      file: ANSWER,
-      edit: ["drying.touchDryDays]", "drying.touchDryDay]"],
-      rule: "answers/reply",
-    },
-    {
-      what: "a letter that the fonts of paper lack",
-      workshop: 0,
-      file: BLACK,
-      edit: ["lot: LB-2602", "lot: 黒-2602"],
-      rule: "print/missing-letter",
-    },
-    {
-      what: "a drawdown that does not agree with the others",
-      workshop: 0,
-      file: BLACK,
-      edit: ['massRatio: "1:5", ratioKind', 'massRatio: "1:1", ratioKind'],
-      rule: "sheet/",
-    },
-    {
-      what: "a colour that may not be sold",
-      workshop: 4,
-      file: "colours/lead-white.md",
-      edit: [/legalBasis:\n(?: .*\n)+/, ""],
-      rule: "sheet/not-for-sale",
-    },
-    {
-      what: "a maker's label that the reckoning differs from",
-      workshop: 2,
-      file: "colours/zinc-white.md",
-      edit: ["signalWord: Warning", "signalWord: Danger"],
-      rule: "sheet/label-differs",
-    },
-    {
-      what: "a trial that the estimate contradicts",
-      workshop: 0,
-      file: BLACK,
-      edit: [
-        "touchDryDays: { value: 8, standing: measured }, throughDryDays: 21",
-        "touchDryDays: 0.2",
+    ],
+    [
+      0,
+      [
+        {
+          what: "a claim about a figure that there is not",
+          file: ANSWER,
+          edit: [
+            "figure: lamp-black.oil.oilIndexGPer100g, between",
+            "figure: lamp-black.oil.x, between",
+          ],
+          rule: "claims/unknown-figure",
+        },
       ],
-      rule: "sheet/contradiction",
-    },
-    {
-      what: "a pair of a colour that is not there",
-      workshop: 0,
-      file: "workshop.yaml",
-      edit: ["currency: GBP", "currency: GBP\nleadingPair: [lamp-black, bone-black]"],
-      rule: "records/missing-reference",
-    },
-  ])("$what", async (broken) => {
-    const { build, check } = await told(spoilt(broken));
-    expect(build.join("\n")).toContain(` ${broken.rule}`);
+    ],
+    [
+      0,
+      [
+        {
+          what: "a shortcode that leads nowhere",
+          file: ANSWER,
+          edit: ["{% colour titanium-white %}", "{% colour titanium-whit %}"],
+          rule: "answers/",
+        },
+        {
+          what: "a reply of a figure that there is not",
+          file: ANSWER,
+          edit: ["drying.touchDryDays]", "drying.touchDryDay]"],
+          rule: "answers/reply",
+        },
+      ],
+    ],
+    [
+      2,
+      [
+        {
+          what: "a maker's label that the reckoning differs from",
+          file: "colours/zinc-white.md",
+          edit: ["signalWord: Warning", "signalWord: Danger"],
+          rule: "sheet/label-differs",
+        },
+      ],
+    ],
+    [
+      4,
+      [
+        {
+          what: "a colour that may not be sold",
+          file: "colours/lead-white.md",
+          edit: [/legalBasis:\n(?: .*\n)+/, ""],
+          rule: "sheet/not-for-sale",
+        },
+      ],
+    ],
+    [
+      0,
+      [
+        {
+          what: "a pair of a colour that is not there",
+          file: "workshop.yaml",
+          edit: ["currency: GBP", "currency: GBP\nleadingPair: [lamp-black, bone-black]"],
+          rule: "records/missing-reference",
+        },
+      ],
+    ],
+  ])("of workshop %i, several slips at once", async (workshop, slips) => {
+    const { build, check } = await told(spoilt(workshop, slips));
+    for (const { rule, what } of slips) expect(build.join("\n"), what).toContain(` ${rule}`);
     expect(check).toEqual(expect.arrayContaining(build));
   });
 

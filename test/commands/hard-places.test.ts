@@ -10,6 +10,7 @@ import {
 import { join } from "node:path";
 import { describe, expect, inject, test } from "vitest";
 import { BIN } from "../support/mullstone.ts";
+import { ownProgram } from "../support/own-program.ts";
 
 const CHILD = join(import.meta.dirname, "../soak/placed-build.ts");
 
@@ -23,7 +24,9 @@ function shell(script: string): { readonly code: number | null; readonly told: s
   });
   return { code: status, told: `${stdout}${stderr}` };
 }
-const node = `"${process.execPath}" --import tsx "${CHILD}"`;
+const node = `"${process.execPath}" ${ownProgram(CHILD)
+  .map((part) => `"${part}"`)
+  .join(" ")}`;
 
 describe.skipIf(!canMount)("on a disk of its own", () => {
   test("that is full: said in one line, the earlier output untouched, nothing left", () => {
@@ -67,6 +70,8 @@ describe.skipIf(!canDropRights)("without the right to write", () => {
     );
     return `${stdout}${stderr}`;
   };
+  // What was translated for the run is nobody else's to read.
+  const node = `"${process.execPath}" --import tsx "${CHILD}"`;
   const home = (mode: number): string => {
     const folder = mkdtempSync(join("/tmp", "mullstone-rights-"));
     chmodSync(folder, mode);

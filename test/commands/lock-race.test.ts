@@ -3,15 +3,14 @@ import { mkdtempSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { promisify } from "node:util";
 import { expect, inject, test } from "vitest";
+import { ownProgram } from "../support/own-program.ts";
 
 test("of six builds at once never two are in, though locks of killed ones lie about", async () => {
   const home = mkdtempSync(join(inject("scratch"), "race-"));
   const racers = await Promise.all(
     Array.from({ length: 6 }, async () =>
       promisify(execFile)(process.execPath, [
-        "--import",
-        "tsx",
-        join(import.meta.dirname, "lock-racer.ts"),
+        ...ownProgram(join(import.meta.dirname, "lock-racer.ts")),
         join(home, "site"),
         "300",
       ]),

@@ -73,17 +73,6 @@ test("in several languages a second publish of the same records finds nothing to
   expect(readFileSync(join(other.home, "www", "de", "feed.xml"), "utf8")).toBe(first);
 });
 
-test("of records elsewhere it builds beside those, and not where one stands", async () => {
-  const [other, here] = [contentFolder(RECORDS), contentFolder({})];
-  const { code } = await commandHere(
-    ["publish", "--content", other.content, "--to", "www", "--dry-run"],
-    { cwd: here.home, env: KEYS },
-  );
-  expect(code).toBe(0);
-  expect(readdirSync(here.home)).toEqual(["content"]);
-  expect(readdirSync(other.home)).toEqual(expect.arrayContaining(["_site", "_workshop"]));
-});
-
 /** One workshop, through one state after the other: what is published is held against what was published before. */
 describe("a workshop that publishes", { shuffle: false }, () => {
   describe("to a store that speaks as S3 does", () => {
@@ -148,6 +137,18 @@ describe("a workshop that publishes", { shuffle: false }, () => {
       expect(output).toMatch(/^new {6}colours\/soot\/index\.html$/m);
       expect(output).toMatch(/\d+ new files, 0 changed, 0 removed, .*: nothing was moved/);
       expect(existsSync(www)).toBe(false);
+    });
+
+    test("of records elsewhere it builds beside those, and not where one stands", async () => {
+      const { home: here } = contentFolder({});
+      for (const built of ["_site", "_workshop"]) rmSync(join(home, built), { recursive: true });
+      const { code } = await commandHere(
+        ["publish", "--content", content, "--to", "www", "--dry-run"],
+        { cwd: here, env: KEYS },
+      );
+      expect(code).toBe(0);
+      expect(readdirSync(here)).toEqual(["content"]);
+      expect(readdirSync(home)).toEqual(expect.arrayContaining(["_site", "_workshop"]));
     });
 
     test("a publish brings what was built", async () => {

@@ -20,8 +20,13 @@ function told(files: RecordTexts): string[] {
     .map((line) => line.replaceAll(/(?<![\w/])content\//g, "../mine/"));
 }
 
-/** Every text of a site's sheets, its hard blanks as a reader sees them. */
-function sheetTexts(files: RecordTexts): { complaints: string[]; texts: Set<string> } {
+interface SheetTexts {
+  readonly complaints: readonly string[];
+  /** Every text of a site's sheets, its hard blanks as a reader sees them. */
+  readonly texts: ReadonlySet<string>;
+}
+
+function sheetTexts(files: RecordTexts): SheetTexts {
   const { content, home } = contentFolder(files);
   const { records, diagnostics } = loadRecords(content, home);
   if (records === undefined)
@@ -60,8 +65,13 @@ test("there is a step for each part of a record, the last of them without files"
   ]);
 });
 
-describe.each(STEPS)("$heading", ({ heading, files, quotes }) => {
-  const { complaints, texts } = sheetTexts(files);
+/** What each step comes to, worked out once for itself and for the step after it. */
+const TEXTS = new Map(STEPS.map((step) => [step, sheetTexts(step.files)]));
+const NOTHING: SheetTexts = { complaints: [], texts: new Set() };
+
+describe.each(STEPS)("$heading", (step) => {
+  const { heading, quotes } = step;
+  const { complaints, texts } = TEXTS.get(step) ?? NOTHING;
 
   test("works as pasted, without a complaint", () => {
     expect(complaints).toEqual([]);
@@ -70,8 +80,8 @@ describe.each(STEPS)("$heading", ({ heading, files, quotes }) => {
 
   test("says what the README quotes, and the step before did not", () => {
     if (heading !== "Next") expect(quotes).not.toEqual([]);
-    const before = STEPS[STEPS.findIndex((step) => step.heading === heading) - 1];
-    const earlier = before === undefined ? new Set() : sheetTexts(before.files).texts;
+    const before = STEPS[STEPS.indexOf(step) - 1];
+    const { texts: earlier } = (before && TEXTS.get(before)) ?? NOTHING;
     for (const quote of quotes) {
       expect([...texts]).toContain(quote);
       expect([...earlier]).not.toContain(quote);

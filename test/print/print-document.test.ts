@@ -10,6 +10,7 @@ import {
   printedBytes,
 } from "../../lib/print/print-document.ts";
 import { FACES } from "../../lib/print/print-font.ts";
+import { ownProgram } from "../support/own-program.ts";
 import { dictionaries, labFills, pageText, readPdf } from "../support/read-pdf.ts";
 
 const ELEMENTS: readonly Tagged[] = [
@@ -68,7 +69,7 @@ describe("a document on paper", () => {
   test("gives its text back whatever another document drew before, in a run that has read no font yet", async () => {
     const texts = ["\u201cÉ\u201d", "the supplier\u2019s E"];
     const program = join(import.meta.dirname, "first-printed.ts");
-    const documents = execFileSync(process.execPath, ["--import", "tsx", program, ...texts], {
+    const documents = execFileSync(process.execPath, [...ownProgram(program), ...texts], {
       encoding: "utf8",
     })
       .trimEnd()

@@ -13,7 +13,16 @@ import type { Sheet } from "../../lib/sheet/sheet.ts";
 import type { LabFigures } from "../../lib/sheet/notations/notation-figures.ts";
 import { oilPaintFolder } from "./oil-paint-folder.ts";
 
+/** Each folder is worked out once, whoever asks for it first. */
+const known = new Map<string | undefined, ReturnType<typeof worked>>();
+
 function workedFolder(blackMasstone?: string) {
+  const found = known.get(blackMasstone) ?? worked(blackMasstone);
+  known.set(blackMasstone, found);
+  return found;
+}
+
+function worked(blackMasstone: string | undefined) {
   const { content, home } = oilPaintFolder(blackMasstone);
   const { records, diagnostics } = loadRecords(content, home);
   if (records === undefined) throw new Error(JSON.stringify(diagnostics));

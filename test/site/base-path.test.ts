@@ -48,11 +48,16 @@ const builtPages = (): BuiltPage[] =>
       address: `${served.address}/colours/${file.replace(/index\.html$/, "")}`,
     }));
 
-/** The first page of each kind in each of the languages: pages of one kind ask for the same. */
+/** The first page of each kind, in one language or the other: pages of one kind ask for the same. */
 function oneOfEachKind(pages: readonly BuiltPage[]): BuiltPage[] {
   const kindOf = ({ file, html }: BuiltPage): string =>
-    `${file.startsWith("de/") ? "de" : "en"} ${/<body class="kind-([a-z-]+)"/.exec(html)?.[1] ?? file}`;
-  return [...new Map(pages.toReversed().map((page) => [kindOf(page), page])).values()];
+    /<body class="kind-([a-z-]+)"/.exec(html)?.[1] ?? file;
+  const kinds = [...new Set(pages.map(kindOf))];
+  return kinds.flatMap((kind, i) => {
+    const own = pages.filter((page) => kindOf(page) === kind);
+    const isGerman = ({ file }: BuiltPage): boolean => file.startsWith("de/");
+    return own.find((page) => isGerman(page) === (i % 2 === 0)) ?? own.slice(0, 1);
+  });
 }
 
 /** What a page leads to and what it has a browser fetch, each once, as full addresses. */
@@ -74,7 +79,7 @@ describe("a site in a folder of its host, in two languages", () => {
     const pages = builtPages();
     expect(pages.length).toBeGreaterThan(60);
     const shown = oneOfEachKind(pages);
-    expect(shown.length).toBeGreaterThan(20);
+    expect(shown.length).toBeGreaterThan(10);
     const links = new Set<string>();
     for (const each of shown) {
       await page.goto(each.address);

@@ -1,10 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { hazardNotes } from "../../lib/site/hazard-notes.ts";
 import { recordsIn } from "../../lib/records/records-in-language.ts";
-import { contentFolder } from "../support/content-folder.ts";
 import { soundRecords } from "../support/sound-records.ts";
 
 const DRIER = `name: Drier
@@ -97,13 +95,11 @@ describe("label texts", () => {
   });
 
   test("that a language lacks are listed, and stay English on the sheet", () => {
-    const { content, home } = contentFolder({
+    const records = soundRecords({
       "workshop.yaml": "name: My workshop\nframe: UN GHS\nlanguages: [en, de]\n",
       "pigments/earth.yaml": "name: Earth\nhazards: [H350]\n",
       "colours/earth.md": "---\nname: Earth\npigments: [{ pigment: earth }]\n---\n",
     });
-    const { records } = loadRecords(content, home);
-    if (records === undefined) throw new Error("Unexpected faults");
     const sheets = allSheets(records);
     expect(sheets[0]?.cautions.texts["P318"]).toEqual({
       en: "IF exposed or concerned, get medical advice.",

@@ -1,14 +1,13 @@
 import { mkdtempSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { dirname, join, normalize } from "node:path";
 import { beforeAll, describe, expect, inject, test } from "vitest";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
 import { inOneFolder } from "../../lib/site/one-folder.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { writeSite } from "../../lib/site/write-site.ts";
 import { soundWorkshops } from "../fuzz/sound-workshops.ts";
-import { contentFolder } from "../support/content-folder.ts";
 import { textsByLanguage } from "../support/texts-by-language.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 /** What no text of a language may read like: what is put in meets an article, a count, a unit or a stop there. */
 const SLIPS: Readonly<Record<Exclude<Language, "en">, readonly RegExp[]>> = {
@@ -53,7 +52,7 @@ const ENGLISH_WORDS =
 
 beforeAll(async () => {
   const texts = soundWorkshops().find((workshop) => `colours/${TRANSLATED}.md` in workshop) ?? {};
-  const { content, home: cwd } = contentFolder({
+  const records = soundRecords({
     ...texts,
     // A line of a card is broken where it has to be, and cannot say that a part of it is of another language.
     "workshop.yaml": `${(texts["workshop.yaml"] ?? "").replace(/^(?:poisonCentre|address|contact): .*\n/gm, "")}\npageLanguages: [${["en", ...OTHERS].join(", ")}]\n`,
@@ -62,8 +61,6 @@ beforeAll(async () => {
       "---\ntranslations:\n  de: { name: Grüne Erde, notes: Eine Erde. }\n",
     ),
   });
-  const { records, diagnostics } = loadRecords(content, cwd);
-  if (records === undefined) throw new Error(`Unexpected faults: ${JSON.stringify(diagnostics)}`);
   const { site } = siteOf(records, undefined);
   await writeSite(inOneFolder(site, records.workshop.siteAddress), {
     output: "site",

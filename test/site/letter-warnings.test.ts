@@ -1,19 +1,16 @@
 import { expect, test } from "vitest";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { letterWarnings } from "../../lib/site/letter-warnings.ts";
 import { workedSite } from "../../lib/site/site-context.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 function warnings(workshop: string, colour: string, from: "letters" | "site" = "letters") {
-  const { content, home } = contentFolder({
+  const records = soundRecords({
     "workshop.yaml": `name: ${workshop}\nvehicle: linseed\naddress: The Loft\n`,
     "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n",
     "pigments/earth.yaml": "name: Earth\nhazards: []\n",
     "colours/earth.md": `---\nname: ${colour}\npigments: [{ pigment: earth }]\noilIndexGPer100g: 50\n---\n`,
   });
-  const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   const found =
     from === "letters" ? letterWarnings(records) : workedSite(records, undefined).diagnostics;
   return found.map(formatDiagnostic).filter((line) => line.includes("print/missing-letter"));

@@ -194,6 +194,9 @@ test("a palette keeps its tubes, white and level in the address, and says what i
     expect(new URL(page.url()).search).toBe(
       "?set=bone-black,raw-umber,ultramarine-blue&white=lead-white&L=30",
     );
+    expect(await page.textContent("main")).toContain(
+      "Over one that holds more oil add a little medium to it.",
+    );
     const gaps = (await page.textContent("[data-gaps]")) ?? "";
     expect(gaps).toMatch(/\u0394E\u00a0\d+\.\d\u00a0\u00b1\d+\.\d/);
     expect(complaints).toEqual([]);
@@ -273,7 +276,6 @@ const drawn = { light: new Set<string>(), dark: new Set<string>() };
 test.each([
   "bench/",
   "bench/recipes/?target=N+5/&white=titanium-white",
-  "bench/map/",
   "bench/map/lead-white/?without=ultramarine-blue",
   "bench/palette/?set=bone-black,raw-umber,ultramarine-blue,titanium-white",
 ])(
@@ -290,10 +292,11 @@ test.each([
       ] as const) {
         await page.setViewportSize({ width, height: 900 });
         await page.emulateMedia({ colorScheme });
-        expect(await axeViolations(page), colorScheme).toEqual([]);
         expect(await colourViolations(page, drawn[colorScheme]), colorScheme).toEqual([]);
         expect(await page.evaluate<number>("document.documentElement.scrollWidth")).toBe(width);
       }
+      // Where what is pressed stands closest.
+      expect(await axeViolations(page)).toEqual([]);
       expect(complaints).toEqual([]);
     });
   },

@@ -36,31 +36,34 @@ describe("folds", () => {
   });
 });
 
-describe.each(["colours/by-hue/", "colours/by-value/"])("the chart of %s", (path) => {
-  test.each([390, 1440])("names every colour of the range at %s px", async (width) => {
-    await on(path, width, async (page) => {
-      const named = await page.evaluate<string[]>(
-        "[...document.querySelectorAll('.picture text.plot__label')].filter((one) => one.getClientRects().length > 0 && getComputedStyle(one).visibility === 'visible').map((one) => one.textContent)",
-      );
-      const drawn = await page.evaluate<string[]>(
-        "[...new Set([...document.querySelectorAll('.picture .plot__point title')].map((one) => one.textContent))]",
-      );
-      expect(drawn.length).toBeGreaterThan(30);
-      expect(drawn.filter((name) => !named.includes(name))).toEqual([]);
-    });
-  });
-  test.each([390, 820, 1440])(
-    "has points that a finger meets at %s px (WCAG 2.2 SC 2.5.8)",
-    async (width) => {
-      await on(path, width, async (page) => {
+/** A telephone's, a tablet's, a screen's [px]. */
+const WIDTHS = [390, 820, 1440];
+
+test.each(["colours/by-hue/", "colours/by-value/"])(
+  "the chart of %s names every colour of the range, and has points that a finger meets (WCAG 2.2 SC 2.5.8)",
+  async (path) => {
+    await on(path, 390, async (page) => {
+      for (const width of WIDTHS) {
+        await page.setViewportSize({ width, height: 900 });
+        const named = await page.evaluate<string[]>(
+          "[...document.querySelectorAll('.picture text.plot__label')].filter((one) => one.getClientRects().length > 0 && getComputedStyle(one).visibility === 'visible').map((one) => one.textContent)",
+        );
+        const drawn = await page.evaluate<string[]>(
+          "[...new Set([...document.querySelectorAll('.picture .plot__point title')].map((one) => one.textContent))]",
+        );
+        expect(drawn.length).toBeGreaterThan(30);
+        expect(
+          drawn.filter((name) => !named.includes(name)),
+          `${width} px`,
+        ).toEqual([]);
         const small = await page.evaluate<string[]>(
           "[...document.querySelectorAll('.plot__hit')].filter((one) => { const { width, height } = one.getBoundingClientRect(); return width > 0 && Math.min(width, height) < 23.9; }).map((one) => one.parentElement.getAttribute('href'))",
         );
-        expect(small).toEqual([]);
-      });
-    },
-  );
-});
+        expect(small, `${width} px`).toEqual([]);
+      }
+    });
+  },
+);
 
 test("a point of the hue circle shows its name when pointed at and when it has the focus", async () => {
   await on("colours/by-hue/", 1440, async (page) => {

@@ -2,7 +2,6 @@ import { mkdtempSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, test } from "vitest";
 import { contentHash } from "../../lib/kept/content-hash.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { askedPapers, printedSite } from "../../lib/site/printed-site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
@@ -13,10 +12,10 @@ import { writtenFiles } from "../../lib/site/written-files.ts";
 import { contentKey } from "../../lib/sheet/revision.ts";
 import { partOfDemonstration } from "../commands/demonstration-part.ts";
 import type { WorkCache } from "../../lib/kept/work-cache.ts";
-import { contentFolder } from "../support/content-folder.ts";
 import { RECORDS as DEMONSTRATION } from "../support/demonstration.ts";
 import { pdfStructure } from "../support/pdf-structure.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
+import { soundRecords } from "../support/sound-records.ts";
 
 const home = mkdtempSync(join(inject("scratch"), "printed-"));
 
@@ -29,16 +28,13 @@ const RECORDS: Records = twoColours();
 function twoColours(): Records {
   const texts = partOfDemonstration(COLOURS);
   const prices = readFileSync("content/prices.csv", "utf8").split("\n");
-  const { content, home: cwd } = contentFolder({
+  return soundRecords({
     ...texts,
     "prices.csv": prices
       .filter((row, i) => i < 2 || COLOURS.includes(row.split(",")[0] ?? ""))
       .join("\n"),
     "workshop.yaml": (texts["workshop.yaml"] ?? "").replace(/^ {2}- \{ name: 105x74,.*\n/m, ""),
   });
-  const { records, diagnostics } = loadRecords(content, cwd);
-  if (records === undefined) throw new Error(`Unexpected faults: ${JSON.stringify(diagnostics)}`);
-  return records;
 }
 
 const siteAt = (date: string): Site => siteOf(RECORDS, date).site;

@@ -41,13 +41,16 @@ export function workshopFiles(): string[] {
 }
 
 /** Sheets at both ends of completeness: many drawdowns in three whites, a chip by eye alone, nothing but a name and pigments. */
-const SHEETS = ["lamp-black", "green-earth", "slate-grey"].flatMap((slug) => [
-  `colours/${slug}/index.html`,
-  `colours/${slug}/bench/index.html`,
-  `colours/${slug}/evidence/index.html`,
-]);
+const SHEETS = [
+  ...["lamp-black", "green-earth", "slate-grey"].flatMap((slug) => [
+    `colours/${slug}/index.html`,
+    `colours/${slug}/bench/index.html`,
+  ]),
+  // All of them are one table.
+  ...["lamp-black", "slate-grey"].map((slug) => `colours/${slug}/evidence/index.html`),
+];
 
-/** A page of each kind, every page of text but for the colours' evidence, and three sheets with their bench and evidence pages. */
+/** A page of each kind, every page of text but for the colours' evidence, and three sheets with their bench pages, two with their evidence. */
 export function pagesOfEachKind(): SitePage[] {
   const pages = sitePages();
   const others = pages.filter(

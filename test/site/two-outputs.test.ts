@@ -4,7 +4,12 @@ import { beforeAll, describe, expect, inject, test } from "vitest";
 import { parse } from "yaml";
 import { recordSchemas } from "../../lib/records/json-schemas.ts";
 import { FIGURE_TABLE } from "../../lib/sheet/figure-table.ts";
-import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
+import {
+  contentFolder,
+  flatReadings,
+  SMALLEST_WORKSHOP,
+  type RecordTexts,
+} from "../support/content-folder.ts";
 import { commandHere } from "../support/command-here.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
 import { siteFiles, sitePages, workshopFiles, workshopPages } from "./site-pages.ts";
@@ -74,8 +79,8 @@ finenessOfGrindUm: 23.71
 densityGPerCm3: 1.2713
 retainedSample: Shelfmark 88-Z
 yieldG: 9876.13
-tubes: [{ ml: 37, count: 7163, massG: 1.3759, tareG: 2.7193 }]
-masstone: { reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }
+tubes: [{ ml: 1, count: 7163, massG: 1.3759, tareG: 2.7193 }]
+masstone: { reading: lamp-black, column: again, scale: factor, geometry: "45/0" }
 note: Thistledown settled in the hopper.
 `,
   "trials/window.yaml": `kind: exposure
@@ -93,6 +98,7 @@ started: 2026-01-06
 touched: [{ date: 2026-01-09, found: tacky }]
 note: Marjoram kept the dark half.
 `,
+  "readings/lamp-black.csv": flatReadings({ masstone: 0.02, again: 0.02 }),
   "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
     "\n---\nNotes",
     "\noilIndexGPer100g: { value: 90, standing: measured, method: weighed }\nsizes: [{ ml: 37, price: 11 }]\nadditions: [{ vehicle: drier, percentOfOil: 1 }]\n---\nNotes",

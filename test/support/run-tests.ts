@@ -110,7 +110,11 @@ await translateModules(ROOT, translated.folder);
 execFileSync(process.execPath, [join(ROOT, "lib/mullstone.js"), "--help"], { stdio: "ignore" });
 const parts = await Promise.all([
   typesAndLint,
-  tests("of the demonstration", [`--maxWorkers=${forDemonstration}`], "as they come"),
+  tests(
+    "of the demonstration",
+    ["--project=site", `--maxWorkers=${forDemonstration}`],
+    "as they come",
+  ),
   tests("of commands", ["--project=units", `--maxWorkers=${forOthers}`], "at the end"),
   tests("of all else", ["--project=units", `--maxWorkers=${forOthers}`], "at the end"),
 ]);

@@ -125,7 +125,7 @@ describe("no file makes an exception, a wrong place or a NaN", () => {
           expectSoundAnswer(name, start + text);
         },
       ),
-      { seed: 1, numRuns: 1500 },
+      { seed: 1, numRuns: 600 },
     );
   });
 
@@ -137,7 +137,7 @@ describe("no file makes an exception, a wrong place or a NaN", () => {
           new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes).replace(/^\uFEFF/, ""),
         );
       }),
-      { seed: 1, numRuns: 500 },
+      { seed: 1, numRuns: 200 },
     );
   });
 
@@ -166,7 +166,7 @@ describe("no file makes an exception, a wrong place or a NaN", () => {
           );
         },
       ),
-      { seed: 1, numRuns: 1500 },
+      { seed: 1, numRuns: 600 },
     );
   });
 });
