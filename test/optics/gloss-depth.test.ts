@@ -105,6 +105,9 @@ describe("glossDepth", () => {
     expect(depth(black, "satin", "excluded").L[1]).toBeLessThan(
       depth(black, "matte", "excluded").L[0],
     );
+    // Away from the mirror direction a mirror sends nothing: one figure and no range.
+    const [least, most] = depth(black, "glossy", "excluded").L;
+    expect(most).toBe(least);
     expect(depthsOf(black).ruling.rule).toBe("gloss-deepens");
     expect(SURFACE_LIGHT_SEEN.satin[0]).toBe(0.05);
   });
