@@ -3,6 +3,7 @@ import { oilAbsorptionMethodStatement } from "../../formulation/oil-absorption-m
 import {
   estimatedOilAbsorption,
   estimatedOilIndex,
+  WORKING_OIL_RATIO,
   workingOilContradiction,
 } from "../../formulation/working-oil.ts";
 import { isKnown, restated, sourceFigure, type Figure } from "../../quantities/figure.ts";
@@ -17,6 +18,11 @@ import type { PigmentPart } from "../pigments/pigment-figures.ts";
 export interface OilDemand {
   readonly oilAbsorption: Figure<Quantity>;
   readonly oilIndex: Figure<Quantity>;
+  /** Which of the two is estimated from the other, and by what ratio of index to absorption. */
+  readonly between?: {
+    readonly estimated: "oilAbsorption" | "oilIndex";
+    readonly ratio: Figure<Quantity>;
+  };
   readonly reasons: readonly Statement[];
   /** Where the two can't belong to one paint. */
   readonly contradiction?: Statement;
@@ -67,6 +73,7 @@ export function oilDemand(
     return {
       oilAbsorption,
       oilIndex: estimated(estimate, "rub-out figure x 1.1 to 2", oilAbsorption, reason),
+      between: { estimated: "oilIndex", ratio: workingRatio(reason) },
       reasons: [...reasons, reason],
     };
   }
@@ -75,6 +82,7 @@ export function oilDemand(
     return {
       oilAbsorption: estimated(estimate, "oil index / 1.1 to 2", oilIndex, reason),
       oilIndex,
+      between: { estimated: "oilAbsorption", ratio: workingRatio(reason) },
       reasons: [reason],
     };
   }
@@ -92,6 +100,15 @@ function estimated(
     method,
     source: reason.source,
     inputs: [input],
+  });
+}
+
+function workingRatio(reason: Statement): Figure<Quantity> {
+  return sourceFigure<Quantity>("estimated", WORKING_OIL_RATIO, {
+    unit: "1",
+    method: "oil index / rub-out figure",
+    source: reason.source,
+    inputs: [],
   });
 }
 

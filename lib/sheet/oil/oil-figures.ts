@@ -2,7 +2,6 @@ import { criticalPigmentVolumeConcentration } from "../../formulation/cpvc.ts";
 import { effectiveCpvc } from "../../formulation/dispersion.ts";
 import { oilGPer100cm3 } from "../../formulation/oil-by-volume.ts";
 import { oilIndexRuling } from "../../formulation/oil-index-class.ts";
-import { reducedPvc } from "../../formulation/pvc.ts";
 import {
   listed,
   quantity,
@@ -18,8 +17,6 @@ const SHARE = { unit: "1", kind: "share", digits: 0 } as const;
 const DENSITY = { unit: "g/cm3", kind: "significant", digits: 3 } as const;
 const DEMAND = { unit: "g/100 g", kind: "significant", digits: 3 } as const;
 const OVER_CPVC = { unit: "1", kind: "decimal", digits: 2 } as const;
-
-const PVC_OVER_CPVC = { name: "PVC / CPVC", source: "bierwagen-hay-1975" } as const;
 
 /** Oil demand and packing of the paint as made. */
 export const PACKING = {
@@ -85,18 +82,17 @@ export const PACKING = {
   ),
   /** Oil that a volume of the wet paint takes before its film counts as fat. */
   oilBeforeFat: listed(quantity({ ...SHARE, word: "oilBeforeFat" }), { silentAt: [0] }),
-  reducedPvc: following(
-    listed(quantity({ ...OVER_CPVC, word: "reducedPvc" })),
-    ["pvc", "cpvc"],
-    { ...PVC_OVER_CPVC, example: [{ pvc: 0.3, cpvc: 0.5 }, 0.6] },
-    (v) => reducedPvc(v.pvc, v.cpvc),
-  ),
+  reducedPvc: listed(quantity({ ...OVER_CPVC, word: "reducedPvc" })),
   /** Over the effective CPVC: what the finish is judged by. */
   effectiveReducedPvc: following(
     listed(quantity({ ...OVER_CPVC, word: "effectiveReducedPvc" })),
-    ["pvc", "effectiveCpvc"],
-    { ...PVC_OVER_CPVC, example: [{ pvc: 0.3, effectiveCpvc: 0.4 }, 0.75] },
-    (v) => reducedPvc(v.pvc, v.effectiveCpvc),
+    ["reducedPvc", "dispersionFactor"],
+    {
+      name: "PVC / CPVC",
+      source: "bierwagen-hay-1975",
+      example: [{ reducedPvc: 0.6, dispersionFactor: 0.8 }, 0.75],
+    },
+    (v) => v.reducedPvc / v.dispersionFactor,
   ),
   paintDensityGPerCm3: listed(quantity({ ...DENSITY, word: "paintDensity" })),
   /** Share of the wet paint's mass that is dry pigment: between a ratio of paints and one of pigments. */

@@ -14,6 +14,7 @@ import { oilDemand } from "./oil-demand.ts";
 import { openedPaste } from "./dispersion-factor.ts";
 import { PACKING, type OilSection } from "./oil-figures.ts";
 import { paintVolumes } from "./paint-volumes.ts";
+import { reducedPvcFigure } from "./reduced-pvc.ts";
 import { solventShares, untoldSolvents } from "./solvent-share.ts";
 import { colourRecord, WORKSHOP } from "../record-inputs.ts";
 import { withFollowing } from "../following.ts";
@@ -58,17 +59,15 @@ export function oilSection(
     blendDensityGPerCm3,
   );
 
+  const solvents = solventShares(additions, records);
   const figures = withFollowing(PACKING, {
     oilAbsorptionGPer100g: demand.oilAbsorption,
     oilIndexGPer100g: oilIndex,
     pigmentDensityGPerCm3: pigmentDensity,
     finenessOfGrindUm,
     dispersionFactor: opened.factor,
-    ...paintVolumes(
-      { oilIndex, oilDensity, pigmentDensity },
-      additions,
-      solventShares(additions, records),
-    ),
+    ...paintVolumes({ oilIndex, oilDensity, pigmentDensity }, additions, solvents),
+    reducedPvc: reducedPvcFigure(demand, { oilDensity, pigmentDensity }, additions, solvents),
   });
   const { cpvc } = figures;
   const gloss60 = recorded("gloss60", "GU");

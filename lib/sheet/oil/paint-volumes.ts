@@ -41,7 +41,7 @@ export function paintVolumes(
   additions: readonly AdditionPart[],
   solvents: ReadonlyMap<string, Figure<Quantity>>,
 ): PaintVolumes {
-  const binding = additions.filter(({ kind }) => BINDING.has(kind));
+  const binding = bindingAdditions(additions);
   const binder = binding.length === 0 ? "oil" : "oil and medium";
   return {
     pvc: derivedFigure(
@@ -51,17 +51,7 @@ export function paintVolumes(
         source: "bierwagen-hay-1975",
       },
       inputs(paint, binding, solvents),
-      (v) => {
-        const [pigment, ...rest] = stays(components(v, binding));
-        const massG = rest.reduce((sum, one) => sum + one.massG, 0);
-        const volumeMl = rest.reduce((sum, one) => sum + one.massG / one.densityGPerCm3, 0);
-        return pigmentVolumeConcentration(
-          pigment.massG,
-          pigment.densityGPerCm3,
-          massG,
-          massG / volumeMl,
-        );
-      },
+      (v) => pvcOfFilm(v, binding),
     ),
     paintDensityGPerCm3: derivedFigure(
       { name: "mass / volume of all that is in it", unit: "g/cm3" },
@@ -109,6 +99,22 @@ export function paintVolumes(
       },
     ),
   };
+}
+
+/** Of what was added to the oil, all that binds the film beside it. */
+export function bindingAdditions(additions: readonly AdditionPart[]): AdditionPart[] {
+  return additions.filter(({ kind }) => BINDING.has(kind));
+}
+
+/** PVC of the dry film [1], by values of {@link inputs}. */
+export function pvcOfFilm(
+  v: Readonly<Record<string, number>>,
+  binding: readonly AdditionPart[],
+): number {
+  const [pigment, ...rest] = stays(components(v, binding));
+  const massG = rest.reduce((sum, one) => sum + one.massG, 0);
+  const volumeMl = rest.reduce((sum, one) => sum + one.massG / one.densityGPerCm3, 0);
+  return pigmentVolumeConcentration(pigment.massG, pigment.densityGPerCm3, massG, massG / volumeMl);
 }
 
 /** Inputs of figures of the paint as made: a share and a density more for each addition, and what of it leaves the film where some does. */
