@@ -1,4 +1,4 @@
-import { templateEnvironment } from "./lib/site/template-environment.ts";
+import { pageEnvironment } from "./lib/site/template-environment.ts";
 import { siteOfFolder } from "./lib/site/site-of-folder.ts";
 import type { Site } from "./lib/site/site.ts";
 import type { EleventyConfig } from "./lib/site/eleventy-types.ts";
@@ -12,7 +12,7 @@ export default function configure(
   site: () => Site = () => siteOfFolder("content"),
 ): void {
   // Its own includes folder may not lie above its input, where our templates are: they get an environment of their own.
-  config.setLibrary("njk", templateEnvironment());
+  config.setLibrary("njk", pageEnvironment());
   config.addGlobalData("everyPage", () => site().pages);
   // An installed package lies in node_modules, which Eleventy would otherwise pass over.
   config.setUseGitIgnore(false);

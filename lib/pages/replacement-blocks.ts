@@ -4,18 +4,19 @@ import { madeStep } from "../kept/kept-steps.ts";
 import { madeAside, readAsPart, readOnce, type RememberedReads } from "../kept/reads.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
-import { searchOf, type FoundMix } from "../mixing/finding/found-mixes.ts";
+import type { FoundMix } from "../mixing/finding/found-mixes.ts";
 import { byOrder, judgedMix, paintPasses, type MixLimits } from "../mixing/finding/judged-mix.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { readTarget, type Target } from "../mixing/finding/target.ts";
 import { addressOf } from "../mixing/mix-address.ts";
 import type { MixingPaint } from "../mixing/mixing-paint.ts";
-import { mixableColours, type MixingRange } from "../mixing/mixing-range.ts";
+import { laddersIn, mixableColours, type MixingRange } from "../mixing/mixing-range.ts";
 import { volumeMix } from "../mixing/prediction/mass-mix.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { differenceText, driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
 import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import { asMarkup, type CellView } from "../present/views.ts";
 import { keptMixes } from "./kept-mixes.ts";
 import { metalsIn } from "./mixing-data.ts";
@@ -149,15 +150,19 @@ function replacements(slug: string, context: PageContext): Replacements | undefi
 
 /** A part of that name as it is now. */
 export function replacementsPart(name: string, context: PageContext): unknown {
-  return madeAside(() => replacements(name.slice(REPLACEMENTS_ROOT.length + 1), context));
+  const [, slug = "", most, white = ""] = name.split("/");
+  return madeAside(() =>
+    most === undefined
+      ? replacements(slug, context)
+      : searchedAmong(slug, white, Number(most) as SearchedMost, context),
+  );
 }
 
 const MODULES = ["lib/pages/replacement-blocks.ts", "lib/words/languages.ts"];
 
 function worked(slug: string, context: PageContext): Replacements | undefined {
   const own = wordedSheet(slug, context);
-  const held = own === undefined ? [] : metalsIn(own.sheet);
-  const metals = AVOIDED.filter((metal) => held.includes(metal));
+  const metals = own === undefined ? [] : avoidedIn(own);
   const discontinued = context.records.colours.get(slug)?.record.discontinued;
   // Most colours need none, and the range is not asked for them.
   if (metals.length === 0 && discontinued === undefined) return undefined;
@@ -165,10 +170,7 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
   const paint = range.paint(slug);
   const target = targetOf(range, slug);
   if (paint === undefined || target === undefined) return undefined;
-  const limits: MixLimits = {
-    withoutMetals: metals.length === 0 ? [] : AVOIDED,
-    isUnlabelled: false,
-  };
+  const limits = limitsOf(metals);
   const text = context.words.pages.mixing.recipes.replaces;
   const itself: Row = {
     what: paint.name,
@@ -188,6 +190,17 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
       ...recipes(paint, target, limits, range, context),
     ],
   };
+}
+
+/** What a sheet's paint holds that customers ask to do without. */
+function avoidedIn({ sheet }: SheetTexts): readonly string[] {
+  const held = metalsIn(sheet);
+  return AVOIDED.filter((metal) => held.includes(metal));
+}
+
+/** What takes the place of a paint with one of the metals holds none of them. */
+function limitsOf(metals: readonly string[]): MixLimits {
+  return { withoutMetals: metals.length === 0 ? [] : AVOIDED, isUnlabelled: false };
 }
 
 /** A paint's own colour, which all who look for another are held against. */
@@ -228,8 +241,42 @@ function singles(
     }));
 }
 
+const SEARCHED: RememberedReads<PageContext["sheets"], readonly string[]> = new WeakMap();
+
+/** The colours that recipes of so many are looked for among: a part, of which none of the others is read. */
+function searchedAmong(
+  slug: string,
+  white: string,
+  coloursMost: SearchedMost,
+  context: PageContext,
+): readonly string[] {
+  const name = `${REPLACEMENTS_ROOT}/${slug}/${coloursMost}/${white}`;
+  return readOnce(
+    SEARCHED,
+    context.sheets,
+    name,
+    readAsPart(name, () => {
+      const range = mixingOf(context);
+      const [own, target] = [wordedSheet(slug, context), targetOf(range, slug)];
+      if (own === undefined || target === undefined) return [];
+      const metals = limitsOf(avoidedIn(own)).withoutMetals.join(" ");
+      const near = nearestColours(
+        usableColours(range, white, metals),
+        white,
+        target,
+        range,
+        SEARCHED_MOST[coloursMost],
+      );
+      return mixableColours(range, white)
+        .map((one) => one.slug)
+        .filter((one) => one !== slug && near.includes(one));
+    }),
+  );
+}
+
 /** Recipes of two and of three are looked for among so many colours: their number grows with the square and the cube of these. Our own choice. */
 const SEARCHED_MOST = { 2: 26, 3: 16 } as const;
+type SearchedMost = keyof typeof SEARCHED_MOST;
 
 /** All of a few colours; of many, those whose let-downs come nearest to the target. */
 function nearestColours(
@@ -270,20 +317,15 @@ function recipes(
   target: Target,
   limits: MixLimits,
   range: MixingRange,
-  { words, steps }: PageContext,
+  context: PageContext,
 ): Row[] {
+  const { words, steps } = context;
   const text = words.pages.mixing;
   for (const coloursMost of [2, 3] as const) {
     const found = range.whites
       .filter((white) => paintPasses(white, limits))
       .flatMap(({ slug: white }, i): FoundMix[] => {
-        const colours = nearestColours(
-          usableColours(range, white, limits.withoutMetals.join(" ")),
-          white,
-          target,
-          range,
-          SEARCHED_MOST[coloursMost],
-        );
+        const colours = searchedAmong(paint.slug, white, coloursMost, context);
         const wish = {
           target,
           white,
@@ -293,7 +335,7 @@ function recipes(
           without: [paint.slug],
           isWhiteFree: i === 0,
         };
-        const search = searchOf(wish, range);
+        const search = { wish, colours, ladders: laddersIn(white, colours, range) };
         return keptMixes(`of ${coloursMost} in ${white} for ${paint.slug}`, search, steps);
       });
     const judged = found

@@ -19,6 +19,17 @@ export interface RangeLabels {
   readonly remarks: readonly string[];
   /** Of labels that are not. */
   readonly refusals: readonly string[];
+  /** Of these, whose size has no room for what they say. */
+  readonly noRoom: readonly NoRoom[];
+}
+
+/** A colour whose label a size has no room for. */
+export interface NoRoom {
+  /** Name of the size. */
+  readonly size: string;
+  readonly colour: string;
+  /** Of how many pages a fold-out label is that holds it; 0 where none does. */
+  readonly foldOutPages: number;
 }
 
 /**
@@ -33,15 +44,19 @@ export function rangeLabels(
 ): RangeLabels {
   const [ofSizes, remarks]: [string[], string[]] = [[], []];
   const refusals: string[] = [];
+  const noRoom: NoRoom[] = [];
   const runs = sizes.map((size): LabelRun => {
     const tried = sheets.flatMap((worded) => {
       const label = triedLabel(worded, size, context, lotNumber);
-      return label === undefined ? [] : [{ who: `${worded.sheet.name}, ${size.name}`, label }];
+      const colour = worded.sheet.name;
+      return label === undefined ? [] : [{ colour, who: `${colour}, ${size.name}`, label }];
     });
     if (tried.some(({ label }) => label.isClassified)) ofSizes.push(...sizeRemarks(size));
-    const found = tried.flatMap(({ who, label }): FoundLabel[] => {
+    const found = tried.flatMap(({ colour, who, label }): FoundLabel[] => {
       if ("refusal" in label) {
         refusals.push(`${who}: no label. ${label.refusal}`);
+        const { foldOutPages: pages } = label;
+        if (pages !== undefined) noRoom.push({ size: size.name, colour, foldOutPages: pages });
         return [];
       }
       remarks.push(...label.remarks.map((line) => `${who}: ${line}`));
@@ -53,8 +68,12 @@ export function rangeLabels(
     runs: runs.filter(({ labels }) => labels.length > 0),
     remarks: [...ofSizes, ...remarks],
     refusals,
+    noRoom,
   };
 }
+
+/** Why there is no label; with `foldOutPages`, because it finds no room. */
+type RefusedLabel = LabelRefusal & OfClassified & Partial<Pick<NoRoom, "foldOutPages">>;
 
 interface FoundLabel extends OfClassified {
   readonly content: PackageLabelContent;
@@ -75,7 +94,7 @@ function triedLabel(
   size: PackageSize,
   context: PageContext,
   lotNumber: string | undefined,
-): FoundLabel | (LabelRefusal & OfClassified) | undefined {
+): FoundLabel | RefusedLabel | undefined {
   const { slug } = worded.sheet;
   const name = `labels of ${lotNumber ?? "the lot on sale"}, ${JSON.stringify(size)}`;
   return madeStep(context.steps, { modules: MODULES, name, of: slug }, () => {
@@ -86,7 +105,7 @@ function triedLabel(
     const isClassified = content.cautions.length > 0;
     const laid = packageLabel(content, size);
     return laid === undefined
-      ? { refusal: tooSmall(content, size), isClassified }
+      ? { ...tooSmall(content, size), isClassified }
       : { content, laid, isClassified, remarks: labelRemarks(laid, content, size) };
   });
 }
@@ -112,7 +131,10 @@ function lettersAlike(
 }
 
 /** What does not fit, the smallest tube on which it would, and what the law has for the rest. */
-function tooSmall(content: PackageLabelContent, size: PackageSize): string {
+function tooSmall(
+  content: PackageLabelContent,
+  size: PackageSize,
+): Required<Omit<RefusedLabel, "isClassified">> {
   const { widthMm, heightMm, languages, xHeightMm } = size;
   const larger = largerTubes({ ...size, isReduced: false, isFoldOut: false }).find(
     (tube) => packageLabel(content, tube) !== undefined,
@@ -123,15 +145,13 @@ function tooSmall(content: PackageLabelContent, size: PackageSize): string {
   const foldedOut = size.isFoldOut
     ? undefined
     : packageLabel(content, { ...size, isReduced: false, isFoldOut: true });
-  return [
+  const refusal = [
     `${widthMm} x ${heightMm} mm are too small for it in ${IN_ENGLISH.list.format(languages.map(languageName))} with letters of ${xHeightMm} mm: ${
       larger === undefined
         ? "nor does any tube to 200 ml"
         : `the smallest tube that would hold it is one of ${larger.ml} ml, ${larger.widthMm} x ${larger.heightMm} mm`
     }`,
-    size.isFoldOut
-      ? `A fold-out label on ${size.paper} does not hold it either; a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)`
-      : "A fold-out label, a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)",
+    otherWays(content, size),
     ...(foldedOut === undefined
       ? []
       : [
@@ -143,6 +163,16 @@ function tooSmall(content: PackageLabelContent, size: PackageSize): string {
         ]
       : []),
   ].join(". ");
+  return { refusal, foldOutPages: foldedOut === undefined ? 0 : foldOutPages(foldedOut) };
+}
+
+/** What may bear what finds no room. The law asks nothing of the size of a label without hazards. */
+function otherWays({ cautions }: PackageLabelContent, { isFoldOut, paper }: PackageSize): string {
+  if (cautions.length === 0)
+    return "It bears no hazards, so that no law sets its letters: fewer languages of this label or a lower xHeightMm may find room";
+  return isFoldOut
+    ? `A fold-out label on ${paper} does not hold it either; a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)`
+    : "A fold-out label, a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)";
 }
 
 const IN_ENGLISH = {

@@ -54,6 +54,7 @@ import { versionFaults } from "./version-faults.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes } from "./unit-slips.ts";
 import { standardRecipeFaults } from "./standard-recipe.ts";
+import { translatedNumberNotes } from "./translated-numbers.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
 import { certain } from "../quantities/at.ts";
 import { fileOrder } from "../quantities/name-order.ts";
@@ -139,7 +140,11 @@ export function checkedRecords(
   );
 
   const sorted = inOrder(diagnostics);
-  const notes = inOrder([...rangeNotes(read, files), ...grainNotes(files)]);
+  const notes = inOrder([
+    ...rangeNotes(read, files),
+    ...grainNotes(files),
+    ...translatedNumberNotes(files),
+  ]);
   if (
     knowledge === undefined ||
     hazard === undefined ||

@@ -5,6 +5,7 @@ import { withPhotographs } from "../photographs/taken-photographs.ts";
 import type { Records } from "../records/records.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { hazardNotes } from "./hazard-notes.ts";
+import { labelNotes } from "./label-notes.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { addressFaults, keptManifests } from "./site-addresses.ts";
 import { diagnosticsOf, workedSites } from "./site-context.ts";
@@ -52,6 +53,7 @@ export async function checkedSite({
       ]),
       ...notes,
       ...hazardNotes(worked.sheets, worked.context.records, worked.steps),
+      ...labelNotes(worked),
     ],
   };
   for (const { keepSteps } of sites) keepSteps();

@@ -1,4 +1,4 @@
-/** What the pages that mix are sent beside their script: the paints, and the tables of notations. */
+/** What the pages that mix are sent beside their script: the paints, and the tables of notations. As scripts and not as JSON: a page opened from a folder may load the one and not the other. */
 import { keptBesideProgram } from "../kept/beside-program.ts";
 import { labOfMunsell } from "../colorimetry/munsell-inversion.ts";
 import { renotationTable } from "../mixing/notation/renotation-table.ts";
@@ -9,7 +9,7 @@ import type { PageContext } from "../pages/page-context.ts";
 import type { MixingPaint } from "../mixing/mixing-paint.ts";
 import type { DataFile } from "./site.ts";
 
-/** As scripts and not as JSON: a page opened from a folder may load the one and not the other. */
+/** The paints that are offered, and the tables: what these pages load beside their scripts. */
 export function mixingFiles(context: PageContext): DataFile[] {
   if (!hasMixing(context)) return [];
   const reaches = reachesOf(context);
@@ -27,11 +27,6 @@ export function mixingFiles(context: PageContext): DataFile[] {
       path: "assets/scripts/mixing-paints.js",
       text: assigned("mixingPaints", offered.data),
     },
-    ...mixingOf(context).data.paints.flatMap((paint) =>
-      offered.paint(paint.slug) === undefined
-        ? [{ path: `colours/${paint.slug}/mixing.js`, text: added(paint) }]
-        : [],
-    ),
     {
       path: "assets/scripts/mixing-notations.js",
       text: assigned("colourNotations", {
@@ -53,6 +48,17 @@ export function mixingFiles(context: PageContext): DataFile[] {
   ];
 }
 
+/** Each paint that is not among those offered, for a page that is asked for it. */
+export function otherPaintFiles(context: PageContext): DataFile[] {
+  if (!hasMixing(context)) return [];
+  const offered = offeredOf(context);
+  return mixingOf(context).data.paints.flatMap((paint) =>
+    offered.paint(paint.slug) === undefined
+      ? [{ path: `colours/${paint.slug}/mixing.js`, text: added(paint) }]
+      : [],
+  );
+}
+
 /** JSON has no infinity. */
 const OPEN_END = 1e6;
 
@@ -71,7 +77,6 @@ function assigned(name: string, value: unknown): string {
   return `globalThis.${name}=${escaped(value)};\n`;
 }
 
-/** A paint that is not among those offered, for a page that is asked for it. */
 function added(paint: MixingPaint): string {
   return `(globalThis.mixingOthers??=[]).push(${escaped(paint)});\n`;
 }

@@ -1,6 +1,6 @@
 import { sitemap } from "./sitemap.ts";
 import { pageAt } from "./page-entry.ts";
-import type { Site } from "./site.ts";
+import type { DataFile, Site } from "./site.ts";
 
 /** What a site has once for all its languages. */
 const ONCE = /^(schema\/|sitemap\.xml$|404\.html$|_headers$|robots\.txt$|\.well-known\/)/;
@@ -16,6 +16,14 @@ export function inOneFolder({ translated = [], ...site }: Site, siteAddress?: st
         .filter(({ path }) => !ONCE.test(path))
         .map((entry) => ({ ...entry, path: `${folder}${entry.path}` })),
     );
+  function* files(): Generator<DataFile> {
+    for (const file of site.files())
+      yield file.path === "sitemap.xml" && siteAddress !== undefined
+        ? { ...file, text: sitemap(siteAddress, pages) }
+        : file;
+    for (const { folder, site: one } of translated)
+      for (const file of one.files()) if (!ONCE.test(file.path)) yield fileAt(folder, file);
+  }
   const pages = [
     ...site.pages,
     ...translated.flatMap(({ folder, site: one }) =>
@@ -30,18 +38,21 @@ export function inOneFolder({ translated = [], ...site }: Site, siteAddress?: st
       language === undefined ? [] : [{ folder, language }],
     ),
     pages,
-    files: () => [
-      ...site
-        .files()
-        .map((file) =>
-          file.path === "sitemap.xml" && siteAddress !== undefined
-            ? { ...file, text: sitemap(siteAddress, pages) }
-            : file,
-        ),
-      ...below(({ files }) => files()),
-    ],
+    files,
+    manifests: () => [...site.manifests(), ...below(({ manifests }) => manifests())],
     assets: () => [...(site.assets?.() ?? []), ...below(({ assets }) => assets?.())],
     papers: [...(site.papers ?? []), ...below(({ papers }) => papers)],
+  };
+}
+
+/** The file in a folder; its text is not made for that. */
+function fileAt(folder: string, file: DataFile): DataFile {
+  return {
+    path: `${folder}${file.path}`,
+    ...(file.hash === undefined ? {} : { hash: file.hash }),
+    get text() {
+      return file.text;
+    },
   };
 }
 

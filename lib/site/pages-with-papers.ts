@@ -81,17 +81,13 @@ export function withPapers(
           )
         : page,
     ),
-    files: () =>
-      site.files().map((file) =>
-        file.path === "manifest.json"
-          ? {
-              ...file,
-              text: manifestWithPapers(
-                file.text,
-                papers.map(({ path, key, hash }) => ({ path, key, hash })),
-              ),
-            }
-          : file,
-      ),
+    manifests: () =>
+      site.manifests().map(({ path, text }) => ({
+        path,
+        text: manifestWithPapers(
+          text,
+          papers.map(({ path: own, key, hash }) => ({ path: own, key, hash })),
+        ),
+      })),
   };
 }

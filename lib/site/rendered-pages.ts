@@ -1,12 +1,11 @@
 import { join, relative, resolve, sep } from "node:path";
-import type nunjucks from "nunjucks";
 import configure from "../../eleventy.config.ts";
-import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
+import type { EleventyOptions, EleventyRun } from "./eleventy-types.ts";
 import { OutputFault } from "./output-fault.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import type { PageEntry } from "./page-entry.ts";
 import type { Site } from "./site.ts";
-import { templateEnvironment } from "./template-environment.ts";
+import { pageEnvironment } from "./template-environment.ts";
 
 const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 /** What the one template that Eleventy sees is made of. */
@@ -24,11 +23,8 @@ export async function* renderedPages(
   else for (const page of site.pages) yield [page, rendered(page)];
 }
 
-let environment: nunjucks.Environment | undefined;
-
 function rendered(entry: PageEntry): string {
-  environment ??= templateEnvironment();
-  return environment.render(EVERY_PAGE, { entry });
+  return pageEnvironment().render(EVERY_PAGE, { entry });
 }
 
 /** Eleventy hands them over unwritten, since a page is finished before it is written. @param dir that Eleventy takes for their place. */
@@ -36,12 +32,7 @@ async function* byEleventy(
   site: Site,
   dir: string,
 ): AsyncGenerator<readonly [page: PageEntry, html: string]> {
-  const eleventy = await newEleventy(dir, (config) => {
-    configure(config, () => site);
-    // Its logger, disabled below, is not what tells of a slow transform.
-    config.benchmarkManager.get("Configuration").setIsVerbose(false);
-  });
-  eleventy.disableLogger();
+  const eleventy = await newEleventy(site, dir);
   const rendered = new Map(
     (await eleventy.toJSON()).map(({ outputPath, content }) => [
       relative(dir, resolve(outputPath)).replaceAll(sep, "/"),
@@ -64,18 +55,22 @@ async function* byEleventy(
 /** Named as text: the package has no types to be found. */
 const ELEVENTY: string = "@11ty/eleventy";
 
-async function newEleventy(
-  dir: string,
-  config: (config: EleventyConfig) => unknown,
-): Promise<EleventyRun> {
+/** Apart from what is rendered, of which nothing hangs on the run: the environment holds the latest of those. */
+async function newEleventy(site: Site, dir: string): Promise<EleventyRun> {
   const { default: Eleventy } = (await import(ELEVENTY)) as {
     default: new (input: string, output: string, options: EleventyOptions) => EleventyRun;
   };
-  return new Eleventy(TEMPLATES_INPUT, dir, {
+  const eleventy = new Eleventy(TEMPLATES_INPUT, dir, {
     configPath: false,
     source: "script",
     quietMode: true,
     runMode: "build",
-    config,
+    config: (config) => {
+      configure(config, () => site);
+      // Its logger, disabled below, is not what tells of a slow transform.
+      config.benchmarkManager.get("Configuration").setIsVerbose(false);
+    },
   });
+  eleventy.disableLogger();
+  return eleventy;
 }

@@ -28,8 +28,8 @@ import type { ShownColour } from "../present/comparison-types.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { sitePictures } from "../pictures/site-pictures.ts";
 import { hostFiles } from "./host-files.ts";
-import { exchangeFiles } from "./exchange-files.ts";
-import { mixingFiles } from "./mixing-files.ts";
+import { readingsOf, readingsOfRange } from "./exchange-files.ts";
+import { mixingFiles, otherPaintFiles } from "./mixing-files.ts";
 import { searchFiles } from "./search-files.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
@@ -53,7 +53,6 @@ import { followed } from "../kept/followed.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { readWhenAsked } from "../kept/reads.ts";
 import { contentKey } from "../sheet/revision.ts";
-import { isAsset } from "./site-assets.ts";
 import { plannedPaths, type PlannedPaths } from "./planned-paths.ts";
 import { dataFilesOf } from "./data-files.ts";
 import { pageEntry, pageWith, type PageEntry, type PagesKept } from "./page-entry.ts";
@@ -132,21 +131,21 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
   const pages = sitePages(worked, shown).map((page) =>
     atom === undefined ? page : withFeed(page),
   );
-  const mixing = readWhenAsked(() =>
-    dataFilesOf(worked.steps, { name: "files of mixing" }, () => mixingFiles(context)),
-  );
-  const files = readWhenAsked(() => [
-    ...dataFiles(worked, pages, shown),
-    ...mixing(),
-    { path: MANIFEST, text: manifestJson(worked, states(), changes) },
-    ...(atom === undefined ? [] : [{ path: FEED_PATH, text: atom }]),
-  ]);
+  const filesOf = (what: string, made: () => readonly DataFile[]): readonly DataFile[] =>
+    dataFilesOf(worked.steps, { name: `files of ${what}` }, made);
+  const mixing = readWhenAsked(() => filesOf("mixing", () => mixingFiles(context)));
+  function* files(): Generator<DataFile> {
+    yield* dataFiles(worked, pages, shown);
+    yield* filesOf("paints beside those offered", () => otherPaintFiles(context));
+    if (atom !== undefined) yield { path: FEED_PATH, text: atom };
+  }
   return {
     base: context.records.siteBase,
     language: context.words.language,
     pages,
     files,
-    assets: () => mixing().filter(({ path }) => isAsset(path)),
+    manifests: () => [{ path: MANIFEST, text: manifestJson(worked, states(), changes) }],
+    assets: mixing,
     keepSteps: worked.keepSteps,
     sheetCount: worked.published.length,
     pictures: () => sitePictures(pages, context.answers, context),
@@ -238,7 +237,8 @@ function workshopOfWorked(
   return {
     pages: workshopPages(context, own).map(({ path, filled }) => pageEntry(path, filled, kept)),
     language: worked.context.words.language,
-    files: () => [{ path: MANIFEST, text: workshopManifestJson(date) }],
+    files: () => [],
+    manifests: () => [{ path: MANIFEST, text: workshopManifestJson(date) }],
     ...(pdf === undefined ? {} : { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
     sheetCount: worked.published.length,
   };
@@ -416,7 +416,11 @@ function withFeed(page: PageEntry): PageEntry {
   );
 }
 
-function dataFiles(worked: WorkedSite, pages: readonly PageEntry[], shown: Shown): DataFile[] {
+function* dataFiles(
+  worked: WorkedSite,
+  pages: readonly PageEntry[],
+  shown: Shown,
+): Generator<DataFile> {
   const { published, context, steps } = worked;
   const { records } = context;
   const { siteAddress } = records.workshop;
@@ -428,31 +432,26 @@ function dataFiles(worked: WorkedSite, pages: readonly PageEntry[], shown: Shown
     made: () => readonly DataFile[],
   ): readonly DataFile[] =>
     dataFilesOf(steps, { name: `files of each colour, ${what}`, of: slug }, made);
-  return [
-    ...of("the range", () => [
-      { path: "catalogue.json", text: catalogueJson(published, records) },
-      { path: "catalogue.csv", text: catalogueCsv(published, records, context) },
-    ]),
-    ...of("all figures", () => [{ path: "figures.csv", text: figuresCsv(published, steps) }]),
-    ...of("search", () => searchFiles(context)),
-    ...published.flatMap((one) => {
-      const { slug } = one.worded.sheet;
-      return [
-        ...ofColour(slug, "itself", () => [
-          { path: `colours/${slug}/sheet.json`, text: sheetJson(one) },
-          ...masstoneCsv(one.worded.sheet),
-        ]),
-        ...ofColour(slug, "compared", () => [comparisonData(certain(shown.get(slug))())]),
-      ];
-    }),
-    ...of("former sheets", () => formerSheets(context)),
-    ...of("readings", () => exchangeFiles(context)),
-    ...keptBesideProgram("schemas", [], schemaFiles),
-    ...hostFiles(records),
-    ...(siteAddress === undefined
-      ? []
-      : [{ path: "sitemap.xml", text: sitemap(siteAddress, pages) }]),
-  ];
+  yield* of("the range", () => [
+    { path: "catalogue.json", text: catalogueJson(published, records) },
+    { path: "catalogue.csv", text: catalogueCsv(published, records, context) },
+  ]);
+  yield* of("all figures", () => [{ path: "figures.csv", text: figuresCsv(published, steps) }]);
+  yield* of("search", () => searchFiles(context));
+  for (const one of published) {
+    const { slug } = one.worded.sheet;
+    yield* ofColour(slug, "itself", () => [
+      { path: `colours/${slug}/sheet.json`, text: sheetJson(one) },
+      ...masstoneCsv(one.worded.sheet),
+    ]);
+    yield* ofColour(slug, "compared", () => [comparisonData(certain(shown.get(slug))())]);
+    yield* ofColour(slug, "readings", () => readingsOf(slug, context));
+  }
+  yield* of("former sheets", () => formerSheets(context));
+  yield* of("readings", () => readingsOfRange(context));
+  yield* keptBesideProgram("schemas", [], schemaFiles);
+  yield* hostFiles(records);
+  if (siteAddress !== undefined) yield { path: "sitemap.xml", text: sitemap(siteAddress, pages) };
 }
 
 /** The same of every workshop. */

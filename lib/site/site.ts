@@ -33,8 +33,10 @@ export interface Site {
   readonly pages: readonly PageEntry[];
   /** Keep what was worked out for it, once all of it is made. */
   readonly keepSteps?: () => void;
-  /** Worked out when they are asked for, which may be after the first pages. */
-  readonly files: () => readonly DataFile[];
+  /** Worked out one after another while they are gone through, which may be after the first pages: of none that has been passed anything is held. */
+  readonly files: () => Iterable<DataFile>;
+  /** One of each language, which tells of everything else and is written last. */
+  readonly manifests: () => readonly DataFile[];
   /** Those of the files that pages load by names which change with what they hold. */
   readonly assets?: () => readonly DataFile[];
   readonly sheetCount: number;

@@ -17,16 +17,35 @@ const OPTIONS: nunjucks.ConfigureOptions = {
   lstripBlocks: true,
 };
 
+let ofAllPages: nunjucks.Environment | undefined;
+
+/** The one that all pages of this thread are rendered by: Eleventy holds each that it was ever handed, and what that holds. */
+export function pageEnvironment(): nunjucks.Environment {
+  return (ofAllPages ??= templateEnvironment());
+}
+
 /**
  * Nunjucks over templates/: a missing figure stops the build, a record's text is escaped.
  */
 export function templateEnvironment(): nunjucks.Environment {
-  const environment = importingOnce(new nunjucks.Environment(compiledTemplates(), OPTIONS));
+  const environment = withOneOfEachTag(
+    importingOnce(new nunjucks.Environment(compiledTemplates(), OPTIONS)),
+  );
   return environment.addFilter(
     "typeset",
     (page: unknown, ownTexts: OwnTexts) =>
       new nunjucks.runtime.SafeString(typeset(markedTexts(String(page), ownTexts))),
   );
+}
+
+/** Each run of Eleventy adds its tags, which hold that run: one takes the place of the one of its name. */
+function withOneOfEachTag(environment: nunjucks.Environment): nunjucks.Environment {
+  const add = environment.addExtension.bind(environment);
+  environment.addExtension = (name, extension) => {
+    environment.removeExtension(name);
+    return add(name, extension);
+  };
+  return environment;
 }
 
 /** A template as those that import it see it, which Nunjucks' types leave out. */

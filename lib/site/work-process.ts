@@ -1,7 +1,7 @@
 import { fork, type ChildProcess } from "node:child_process";
-import { OutputFault } from "./output-fault.ts";
 import type { Asked, WorkedOut, WorkName } from "./thread-work.ts";
-import { WORK_BEGINS, type SentWork, type ThreadAnswer } from "./work-threads.ts";
+import { waitedFor, type WaitedFor } from "./waited-for.ts";
+import { WORK_BEGINS, type SentWork } from "./work-threads.ts";
 
 /**
  * A process for work whose library keeps the memory that it once took: when the process ends, all of it is free.
@@ -17,31 +17,38 @@ export interface WorkProcess {
 
 /** @param begun begins a process. */
 export function workProcess(begun: () => ChildProcess = begunProcess): WorkProcess {
-  let child: ChildProcess | undefined;
+  let beside: Beside | undefined;
   let last = 0;
   return {
     ask: async <N extends WorkName>(name: N, asked: Asked<N>) => {
-      const own = (child ??= begun());
+      const { child, sent } = (beside ??= besideOf(begun()));
       const work: SentWork<N> = { id: (last += 1), name, asked };
       return new Promise<WorkedOut<N>>((done, failed) => {
-        const broken = (): void => failed(new OutputFault("The work was broken off"));
-        const hear = ({ id, ...answer }: ThreadAnswer): void => {
-          if (id !== work.id) return;
-          own.off("message", hear).off("exit", broken).off("error", failed);
-          if ("error" in answer) failed(answer.error);
-          else done(answer.result as WorkedOut<N>);
-        };
-        own.on("message", hear).on("exit", broken).on("error", failed);
-        own.send(work, (error) => error && broken());
+        const isSent = sent.add(work.id, { done: (made) => done(made as WorkedOut<N>), failed });
+        if (isSent) child.send(work, (error) => error && sent.broken());
       });
     },
-    isBegun: () => child !== undefined,
+    isBegun: () => beside !== undefined,
     end: () => {
       // A channel is closed only when this thread comes to rest, which it may not for the whole of a build.
-      child?.kill();
-      child = undefined;
+      beside?.child.kill();
+      beside = undefined;
     },
   };
+}
+
+interface Beside {
+  readonly child: ChildProcess;
+  readonly sent: WaitedFor;
+}
+
+/** One that hears for all who wait. */
+function besideOf(child: ChildProcess): Beside {
+  const sent = waitedFor();
+  child.on("message", sent.hear);
+  child.on("error", sent.broken);
+  child.on("exit", () => sent.broken());
+  return { child, sent };
 }
 
 /** In a group of its own, so that a terminal's signals reach only the program that it works for; it ends with that. */

@@ -3,8 +3,8 @@ import { join } from "node:path";
 import { setImmediate as turn } from "node:timers/promises";
 import { Worker } from "node:worker_threads";
 import { BUNDLE } from "../kept/beside-program.ts";
-import { OutputFault } from "./output-fault.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
+import { waitedFor, type Waiting } from "./waited-for.ts";
 import { workedOut, type Asked, type WorkedOut, type WorkName } from "./thread-work.ts";
 
 /** A piece of work that a thread may do. */
@@ -111,11 +111,6 @@ function askedWork<N extends WorkName>(
   };
 }
 
-interface Waiting {
-  readonly done: (result: unknown) => void;
-  readonly failed: (error: unknown) => void;
-}
-
 interface WorkThread {
   readonly send: (work: SentWork, waiting: Waiting) => void;
   /** Pieces of work that it was sent and has not answered. */
@@ -136,30 +131,16 @@ function begunThread(): Worker {
 }
 
 function workThread(worker: Worker): WorkThread {
-  const sent = new Map<number, Waiting>();
-  let fault: { readonly error: unknown } | undefined;
-  worker.on("message", ({ id, ...answer }: ThreadAnswer) => {
-    const waiting = sent.get(id);
-    sent.delete(id);
-    if ("error" in answer) waiting?.failed(answer.error);
-    else if ("result" in answer) waiting?.done(answer.result);
-  });
-  const broken = (error: unknown): void => {
-    fault ??= { error };
-    for (const { failed } of sent.values()) failed(fault.error);
-    sent.clear();
-  };
-  worker.on("error", broken);
-  worker.on("exit", () => broken(new OutputFault("The work was broken off")));
+  const sent = waitedFor();
+  worker.on("message", sent.hear);
+  worker.on("error", sent.broken);
+  worker.on("exit", () => sent.broken());
   return {
     send: (work, waiting) => {
-      // One that has ended would take it and never answer.
-      if (fault !== undefined) return waiting.failed(fault.error);
-      sent.set(work.id, waiting);
-      worker.postMessage(work);
+      if (sent.add(work.id, waiting)) worker.postMessage(work);
     },
-    waiting: () => sent.size,
-    isAtOnce: (id) => sent.keys().next().value === id,
+    waiting: sent.count,
+    isAtOnce: (id) => sent.next() === id,
     end: async () => {
       await worker.terminate();
     },

@@ -1,8 +1,7 @@
-import { basename } from "node:path";
 import { hashedAssets, withHashedNames } from "./hashed-names.ts";
 import { keptFiles, keptPages, type PagesOf } from "./kept-pages.ts";
 import { knownFiles } from "./known-files.ts";
-import { listFilesInManifest, MANIFEST } from "./output-manifest.ts";
+import { listFilesInManifest } from "./output-manifest.ts";
 import { followingBuilds } from "./reload-script.ts";
 import { renderedPages } from "./rendered-pages.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
@@ -85,12 +84,12 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
   const data = async (): Promise<void> => {
     if (isDataThere) return;
     await makeWanted(isSooner);
-    const isThere = (file: DataFile): boolean => later === undefined || !isManifest(file);
-    const writes = dataWrites({ ...site, files: () => site.files().filter(isThere) }, written);
-    for (const [i, write] of writes.entries()) {
-      if (i % BROUGHT_AT_ONCE === 0) await makeWanted(isSooner);
+    let count = 0;
+    for (const write of dataWrites(site, written)) {
       write();
+      if (++count % BROUGHT_AT_ONCE === 0) await makeWanted(isSooner);
     }
+    if (later === undefined) writeFiles(site.manifests(), written);
     isDataThere = true;
     tell([]);
   };
@@ -147,8 +146,7 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       // Before their thread ends with the papers.
       await pictures?.done();
       const whole = (await later?.whole()) ?? site;
-      if (later !== undefined)
-        writeData({ files: () => whole.files().filter(isManifest) }, written);
+      if (later !== undefined) writeFiles(whole.manifests(), written);
       for (const page of whole.pages) if (left.has(page.path)) left.set(page.path, page);
       await makeAll(() => true);
       kept.keep(whole.pages);
@@ -157,11 +155,6 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
       written.keepKnown();
     },
   };
-}
-
-/** Those of all languages tell of papers. */
-function isManifest({ path }: DataFile): boolean {
-  return basename(path) === MANIFEST;
 }
 
 /** Drawn are those that show something else than the earlier output's. */
@@ -201,25 +194,26 @@ function drawingKey({ programPart }: WorkCache): string | undefined {
   return parts.every((part) => part !== undefined) ? parts.join(" ") : undefined;
 }
 
-/** Data and papers. */
+/** Data and papers, and what tells of them. */
 export function writeData(site: SiteData, written: WrittenFiles): void {
   for (const write of dataWrites(site, written)) write();
+  writeFiles(site.manifests(), written);
 }
 
-type SiteData = Pick<Site, "files" | "papers" | "photographs">;
+type SiteData = Pick<Site, "files" | "manifests" | "papers" | "photographs">;
 
-/** What writes them, one after another; what is an asset goes out under a name of its own. */
-function dataWrites(
+/** What writes them, one after another: a file is made, written and let go before the next is made. */
+function* dataWrites(
   { files, papers = [], photographs = [] }: SiteData,
   written: WrittenFiles,
-): (() => void)[] {
-  return [
-    ...files()
-      .filter(({ path }) => !isAsset(path))
-      .map((file) => () => {
-        if (file.hash === undefined || !written.bring(file.path, file.hash))
-          written.write(file.path, file.text);
-      }),
-    ...[...papers, ...photographs].map((file) => () => written.put(file)),
-  ];
+): Generator<() => void> {
+  // What is an asset goes out under a name of its own.
+  for (const file of files()) if (!isAsset(file.path)) yield () => writeFiles([file], written);
+  for (const file of [...papers, ...photographs]) yield () => written.put(file);
+}
+
+function writeFiles(files: readonly DataFile[], written: WrittenFiles): void {
+  for (const file of files)
+    if (file.hash === undefined || !written.bring(file.path, file.hash))
+      written.write(file.path, file.text);
 }

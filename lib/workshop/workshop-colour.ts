@@ -152,7 +152,7 @@ function gapBlocks({ worded, words }: SheetPage): Block[] {
         : [
             [
               { text: figureName(entry, worded.sheet, words) },
-              { text: entry.figure.reason },
+              { text: words.absence({ reason: entry.figure.reason, wanting: [] }) },
               { text: entry.figure.wanting.join(", ") },
             ],
           ],

@@ -12,6 +12,7 @@ import { siteOf } from "../../lib/site/site-of-records.ts";
 import { publishedState } from "../../lib/changes/published-state.ts";
 import { readPdf } from "../support/read-pdf.ts";
 import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
+import { dataAt } from "../support/site-data.ts";
 
 const WORKSHOP = "name: Test Workshop\nsiteAddress: https://saltreach.example/shop\n";
 const FORMER = `${WORKSHOP}former:\n  - { address: colours/soot/, name: Soot, replacedBy: colours/lamp-black/, date: 2026-03-01 }\n`;
@@ -97,7 +98,7 @@ describe("a former page", () => {
   });
 
   test("of a colour has a sheet.json that says where its data is, in the form of its schema", () => {
-    const text = site.files().find(({ path }) => path === "colours/soot/sheet.json")?.text ?? "";
+    const text = dataAt(site, "colours/soot/sheet.json") ?? "";
     const former: unknown = JSON.parse(text);
     expect(former).toEqual({
       schemaVersion: 1,
@@ -140,16 +141,14 @@ describe("a former page", () => {
     const { records: own } = loaded({
       "workshop.yaml": `${WORKSHOP}former:\n  - { address: answers/soot/, name: Soot? }\n`,
     });
-    const files = siteOf(own, undefined)
-      .site.files()
-      .map(({ path }) => path);
+    const files = [...siteOf(own, undefined).site.files()].map(({ path }) => path);
     expect(files.filter((path) => path.includes("soot"))).toEqual([]);
   });
 
   test("holds an address of an earlier manifest, and is not in the list for search engines", () => {
     const lost = ["colours/soot/index.html", "colours/soot/bench/index.html"];
     expect(addressFaults(records, paths, keptManifests(keptIn(content, lost)))).toEqual([]);
-    const sitemap = site.files().find(({ path }) => path === "sitemap.xml")?.text ?? "";
+    const sitemap = dataAt(site, "sitemap.xml") ?? "";
     expect(sitemap).toContain("https://saltreach.example/shop/colours/lamp-black/");
     expect(sitemap).not.toContain("soot");
   });
@@ -180,7 +179,7 @@ describe("a colour that another replaces", () => {
     const { site } = siteOf(records, undefined);
     const page = site.pages.find(({ path }) => path === "colours/soot/index.html");
     expect(JSON.stringify(page?.view)).toContain("In its place: Lamp Black");
-    const catalogue = site.files().find(({ path }) => path === "catalogue.json")?.text ?? "";
+    const catalogue = dataAt(site, "catalogue.json") ?? "";
     expect(JSON.parse(catalogue)).toMatchObject({
       colours: [{ slug: "lamp-black" }, { slug: "soot", replacedBy: "lamp-black" }],
     });
@@ -208,7 +207,7 @@ describe("the feed of what changed", () => {
     ],
   });
   const { site } = siteOf(records, "2026-05-01", undefined, () => before);
-  const text = site.files().find(({ path }) => path === "feed.xml")?.text ?? "";
+  const text = dataAt(site, "feed.xml") ?? "";
 
   // basis: published. RFC 4287, 4.1.1 and 4.1.2: id, title and updated of feed and entry, an author, a link to itself.
   test("has what RFC 4287 asks for, today's entries before those of before", () => {
@@ -232,15 +231,11 @@ describe("the feed of what changed", () => {
 
   test("is named in the head of every page, and handed on in the manifest", () => {
     expect(site.pages.filter((page) => page.site.feed === undefined)).toEqual([]);
-    const manifestText = site.files().find(({ path }) => path === "manifest.json")?.text ?? "{}";
+    const manifestText = dataAt(site, "manifest.json") ?? "{}";
     expect(publishedState(JSON.parse(manifestText)).past).toHaveLength(3);
   });
 
   test("is absent where no earlier state is known", () => {
-    expect(
-      siteOf(records, "2026-05-01")
-        .site.files()
-        .some(({ path }) => path === "feed.xml"),
-    ).toBe(false);
+    expect(dataAt(siteOf(records, "2026-05-01").site, "feed.xml")).toBeUndefined();
   });
 });

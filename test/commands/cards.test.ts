@@ -9,6 +9,7 @@ import { contentFolder, type RecordTexts } from "../support/content-folder.ts";
 import { mullstone, type CommandRun } from "../support/mullstone.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
 import { fourColourWorkshop, partOfDemonstration } from "./demonstration-part.ts";
+import { dataAt } from "../support/site-data.ts";
 
 /** A workshop whose colours have each a price in its record. */
 function priced(texts: RecordTexts): RecordTexts {
@@ -37,8 +38,9 @@ const file = (name: string): string => join(home, name);
 /** What a build would keep of these records. */
 function manifestOf(content: string): string {
   const { records } = loadRecords(content, home);
-  const files = records === undefined ? [] : siteOf(records, records.newestDate).site.files();
-  return files.find(({ path }) => path === "manifest.json")?.text ?? "";
+  return records === undefined
+    ? ""
+    : (dataAt(siteOf(records, records.newestDate).site, "manifest.json") ?? "");
 }
 
 describe("cards of a workshop", () => {

@@ -3,6 +3,7 @@ import { siteOf } from "../../lib/site/site-of-records.ts";
 import { SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
 import type { Json } from "./published.ts";
 import { soundRecords } from "../support/sound-records.ts";
+import { dataAt } from "../support/site-data.ts";
 
 const COLOUR = "colours/lamp-black.md";
 const dated = (oilIndex: number, day: string): string =>
@@ -14,10 +15,8 @@ const dated = (oilIndex: number, day: string): string =>
 /** The sheet of lamp black as these records give it, dated. */
 function sheetOf(files: RecordTexts, date = "2026-06-30"): Json {
   const records = soundRecords({ ...SMALLEST_WORKSHOP, ...files });
-  const file = siteOf(records, date)
-    .site.files()
-    .find(({ path }) => path === "colours/lamp-black/sheet.json");
-  return JSON.parse(file?.text ?? "{}") as Json;
+  const sheet = dataAt(siteOf(records, date).site, "colours/lamp-black/sheet.json");
+  return JSON.parse(sheet ?? "{}") as Json;
 }
 const revisionOf = (files: RecordTexts, date?: string): unknown => sheetOf(files, date)["revision"];
 

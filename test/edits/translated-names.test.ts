@@ -7,16 +7,14 @@ import { allLanguages } from "../../lib/site/one-folder.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { contentFolder } from "../support/content-folder.ts";
 import { IN_TWO_LANGUAGES } from "./whole-workshop.ts";
+import { dataAt } from "../support/site-data.ts";
 
 /** What the sheet of the red says in each language, out of a cache or without one. */
 function sheets(content: string, home: string, cache?: WorkCache): string[] {
   const { records } = loadRecords(content, home);
   if (records === undefined) throw new Error("The workshop is refused");
   const languages = allLanguages(siteOf(records, records.newestDate, cache).site);
-  const texts = languages.map(({ files }) => {
-    const file = files().find(({ path }) => path === "colours/red/sheet.json");
-    return String(file?.text);
-  });
+  const texts = languages.map((site) => String(dataAt(site, "colours/red/sheet.json")));
   for (const { keepSteps } of languages) keepSteps?.();
   return texts;
 }

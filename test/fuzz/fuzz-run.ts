@@ -201,5 +201,6 @@ function heldPages(site: Site, templates: nunjucks.Environment, say: (what: stri
     const slip = /\bNaN\b|[^\w]Infinity\b|\[object Object\]|>undefined</.exec(page);
     if (slip !== null) say(`${path} holds ${slip[0]}`);
   }
-  for (const { path, text } of site.files()) if (path.endsWith(".json")) JSON.parse(text);
+  for (const { path, text } of [...site.files(), ...site.manifests()])
+    if (path.endsWith(".json")) JSON.parse(text);
 }

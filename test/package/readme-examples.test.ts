@@ -32,8 +32,7 @@ function sheetTexts(files: RecordTexts): SheetTexts {
   if (records === undefined)
     return { complaints: diagnostics.map(formatDiagnostic), texts: new Set() };
   const { site, warnings } = siteOf(records, undefined);
-  const texts = site
-    .files()
+  const texts = [...site.files()]
     .filter(({ path }) => path.endsWith("sheet.json"))
     .flatMap(({ text }) => strings(JSON.parse(text)));
   return {

@@ -126,7 +126,7 @@ describe("what comes out", async () => {
     },
     "nothing-there",
   );
-  const written = [...site.pages, ...site.files(), ...(site.papers ?? [])]
+  const written = [...site.pages, ...site.files(), ...site.manifests(), ...(site.papers ?? [])]
     .map(({ path }) => path)
     .concat(
       "assets/styles/site.css",

@@ -3,9 +3,10 @@ import { describe, expect, test } from "vitest";
 import type { Block } from "../../lib/blocks/block.ts";
 import { searchRecipes, type RecipeReport } from "../../assets/scripts/mixing/recipe-search.ts";
 import { targetOfText } from "../../lib/mixing/finding/target-text.ts";
+import { readBy } from "../../lib/kept/reads.ts";
 import { mixingData } from "../../lib/pages/mixing-data.ts";
 import type { PageContext } from "../../lib/pages/page-context.ts";
-import { replacementBlocks } from "../../lib/pages/replacement-blocks.ts";
+import { replacementBlocks, replacementsPart } from "../../lib/pages/replacement-blocks.ts";
 import { offerViews } from "../../lib/pages/sheet-page.ts";
 import { possibleMeasurements } from "../../lib/planning/measurement.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
@@ -35,6 +36,23 @@ function named(slug: string): string[] {
 }
 
 describe("what takes the place of a colour", () => {
+  test("is read as a part by itself, and so is among what its recipes are looked for", () => {
+    const fresh = among([...context.sheets]);
+    const place = { path: `colours/${OUT}/index.html`, root: "../../" };
+    const { names } = readBy(() => replacementBlocks(OUT, fresh, place));
+    expect([...names]).toEqual([`replacements/${OUT}`]);
+    const { names: searched } = readBy(() => replacementsPart(`replacements/${OUT}`, fresh));
+    expect([...searched]).toEqual([]);
+    const lookedFor = (most: number, slug = OUT): readonly string[] =>
+      replacementsPart(`replacements/${slug}/${most}/titanium-white`, fresh) as readonly string[];
+    const [ofTwo, ofThree] = [lookedFor(2), lookedFor(3)];
+    expect(ofTwo.length).toBeLessThanOrEqual(26);
+    expect(ofThree).toHaveLength(16);
+    expect(ofTwo).toEqual(expect.arrayContaining([...ofThree]));
+    expect(ofTwo.join()).not.toMatch(/alizarin/);
+    expect(lookedFor(2, "cadmium-red").join()).not.toMatch(/cadmium|lead/);
+  });
+
   test("that is made and that everybody may use is not asked", () => {
     expect(blocksOf("bone-black")).toEqual([]);
   });

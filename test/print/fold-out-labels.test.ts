@@ -6,6 +6,7 @@ import { labelsPdf } from "../../lib/print/labels-pdf.ts";
 import type { PackageLabelContent } from "../../lib/print/package-label-content.ts";
 import { packageLabel } from "../../lib/print/package-label-layout.ts";
 import type { PackageSize } from "../../lib/print/package-size.ts";
+import { labelNotes } from "../../lib/site/label-notes.ts";
 import { rangeLabels } from "../../lib/print/range-labels.ts";
 import type { PackageLabelRecord } from "../../lib/records/schema/package-label.ts";
 import { readPdf, type FoundText } from "../support/read-pdf.ts";
@@ -212,8 +213,9 @@ describe("which labels are folded", () => {
 
   test("is told of a label without room that its record does not have folded", () => {
     const size = sized({ ml: 60, languages, symbol: "ean", foldOut: false });
-    const { refusals, runs } = rangeLabels([textsOf("lead-white")], [size], CONTEXT);
+    const { refusals, runs, noRoom } = rangeLabels([textsOf("lead-white")], [size], CONTEXT);
     expect(runs).toEqual([]);
+    expect(noRoom).toEqual([{ size: size.name, colour: "Lead White", foldOutPages: 5 }]);
     expect(refusals[0]).toContain(
       "With foldOut: true of this label in workshop.yaml it is printed as a fold-out label of 5 pages",
     );
@@ -228,6 +230,26 @@ describe("which labels are folded", () => {
     );
   });
 
+  test("is proposed by check, once for each size, at its entry", () => {
+    const labels: PackageLabelRecord[] = [
+      { name: "wide", kind: "tube", ml: 60, widthMm: 120, heightMm: 160, languages: ["en"] },
+      { name: "tried", kind: "tube", ml: 60, languages },
+    ];
+    const context = {
+      ...CONTEXT,
+      sheets: [textsOf("lead-white"), textsOf("bone-black")],
+      records: { ...CONTEXT.records, workshop: { ...CONTEXT.records.workshop, labels } },
+    };
+    const notes = labelNotes({ context, steps: context.steps });
+    expect(notes.map(({ severity, message, hint }) => [severity, message, hint])).toEqual([
+      [
+        "note",
+        "The label tried (60 ml) has no room for Lead White",
+        "with foldOut: true it would be printed as a fold-out label of 5 pages; npm run labels says what else would hold it",
+      ],
+    ]);
+  });
+
   test("what finds room on one page stays there", () => {
     const size = sized({ languages: ["en"] });
     const label = packageLabel(labelContentOf("bone-black", size), size);
@@ -236,7 +258,8 @@ describe("which labels are folded", () => {
 
   test("one that no strip on the paper holds is refused all the same", () => {
     const size = sized({ ml: 60, heightMm: 60, languages: ["en", "fr", "de", "es"] });
-    const [line = ""] = rangeLabels([textsOf("lead-white")], [size], CONTEXT).refusals;
-    expect(line).toContain("A fold-out label on A4 does not hold it either");
+    const { refusals, noRoom } = rangeLabels([textsOf("lead-white")], [size], CONTEXT);
+    expect(refusals[0]).toContain("A fold-out label on A4 does not hold it either");
+    expect(noRoom).toEqual([{ size: size.name, colour: "Lead White", foldOutPages: 0 }]);
   });
 });

@@ -199,6 +199,15 @@ describe("a label that is too small", () => {
     expect(tubes.map((tube) => packageLabel(content, tube) !== undefined).indexOf(true)).toBe(at);
   });
 
+  test("is told without the law where the paint bears no hazards", () => {
+    const small = { ...sized({ kind: "tube", ml: 40, languages: ["en", "de"] }), heightMm: 20 };
+    const lineOf = (slug: string): string =>
+      rangeLabels([textsOf(slug)], [small], CONTEXT).refusals.join(" ");
+    expect(lineOf("bone-black")).toContain("It bears no hazards, so that no law sets its letters");
+    expect(lineOf("bone-black")).not.toContain("CLP");
+    expect(lineOf("zinc-white")).toContain("(CLP, Annex I, 1.5.1)");
+  });
+
   // basis: published. CLP, Annex I, 1.2.1.4 is of labels that Article 17 asks for: of hazardous mixtures.
   test("is held against the law's size where the paint is classified, and not where it bears nothing", () => {
     const low = { ...sized({ kind: "tube", ml: 40 }), heightMm: 40 };

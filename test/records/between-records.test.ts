@@ -115,3 +115,41 @@ test("a drier whose metals are not told, or are none that days are reckoned by",
       "content/vehicles/drier.yaml:2 warning Drier names no metal that dries: days to dry are worked out as if no drier were in the paint; of a metal that is not among them only a drying trial tells what it does",
     ]);
 });
+
+test("a number in a translation that the text itself does not have", () => {
+  const noted = (notes: string): string[] =>
+    told({
+      "colours/first.md": `---
+name: First
+pigments: [{ pigment: lamp-black }]
+translations:
+  de:
+    name: Schwarz
+    notes: "${notes}"
+---
+Mulled in 4 rounds, with 84.5 g of oil.
+`,
+    });
+  expect(noted("In 4 Runden gerieben, mit 84,5 g Öl.")).toEqual([]);
+  expect(noted("In vier Runden gerieben.")).toEqual([]);
+  expect(noted("In 4 Runden gerieben, mit 48,5 g Öl.")).toEqual([
+    "content/colours/first.md:7 note The translation has the number 48.5, and the text that it is of has not; one of the two was typed wrong, or changed without the other?",
+  ]);
+});
+
+test("a number that a shortcode of an answer gives is no number of its text", () => {
+  const answer = (body: string): string[] =>
+    told({
+      "answers/oil.md": `---
+question: How much oil?
+summary: It depends.
+translations: { de: { question: Wie viel Öl?, summary: Je nachdem., body: "${body}" } }
+---
+Up to 90 g, in lamp black.
+`,
+    }).filter((line) => line.includes("translation"));
+  expect(answer("Bis 90 g, siehe {% ladder colour=lamp-black white=white-2 %}.")).toEqual([]);
+  expect(answer("Bis 60 g.")).toEqual([
+    expect.stringContaining("The translation has the number 60, "),
+  ]);
+});

@@ -134,6 +134,21 @@ describe("work in a process of its own", () => {
     beside.end();
   });
 
+  // Of an emitter with more than ten listeners Node says on standard error that memory may leak.
+  test("is heard by one listener, however many pieces it is asked for", async () => {
+    const child = spawn(process.execPath, ["-e", "setInterval(() => {}, 1000)"], {
+      stdio: ["ignore", "ignore", "ignore", "ipc"],
+      serialization: "advanced",
+    });
+    const beside = workProcess(() => child);
+    const asked = NAMES.map(async () => beside.ask("photograph", NO_PICTURE));
+    expect(["message", "exit", "error"].map((event) => child.listenerCount(event))).toEqual([
+      1, 1, 1,
+    ]);
+    beside.end();
+    for (const one of await Promise.allSettled(asked)) expect(one.status).toBe("rejected");
+  });
+
   test("is ended at once, though whoever ends it has no time to hear of it", async () => {
     const child = spawn(process.execPath, ["-e", "setInterval(() => {}, 1000)"], {
       stdio: ["ignore", "ignore", "ignore", "ipc"],

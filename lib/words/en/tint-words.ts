@@ -58,9 +58,12 @@ function turned({ toward }: { readonly toward?: HueWord }): string {
   return toward === undefined ? "" : ` and ${TURNED[toward]}`;
 }
 
-/** Of a grey its hue says it all; the rest is told as on a sheet. */
+/** Of a grey its hue says it all; of a colour what the first screen of its sheet says. */
 const ON_CARDS: WordingsOf<JudgedTintStatement> = {
   ...PHRASES,
+  "gains-chroma": IN_WORDS["gains-chroma"],
+  "keeps-chroma": IN_WORDS["keeps-chroma"],
+  "loses-chroma": IN_WORDS["loses-chroma"],
   "stays-near-neutral": () => "near neutral",
   "turns-clearly": (v) => `clearly ${v.hue}`,
   "turns-strongly": (v) => `strongly ${v.hue}`,
