@@ -6,7 +6,7 @@
  * npm run mutate -- --science optics --mutants 20 --seed 1
  */
 import { fork, type ChildProcess } from "node:child_process";
-import { cpSync, existsSync, readdirSync, readFileSync, symlinkSync } from "node:fs";
+import { cpSync, existsSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { once } from "node:events";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
@@ -70,11 +70,11 @@ try {
 }
 
 function mutantsOf(science: string): PlacedMutant[] {
-  return readdirSync(join(ROOT, "lib", science), { recursive: true, encoding: "utf8" })
+  return readdirSync(join(copy, "lib", science), { recursive: true, encoding: "utf8" })
     .sort()
     .flatMap((name) => {
       const file = join("lib", science, name);
-      const text = (): string => readFileSync(join(ROOT, file), "utf8");
+      const text = (): string => textOf(file);
       const found = name.endsWith(".ts")
         ? mutantsOfModule(file, text())
         : name.endsWith(".csv")
@@ -87,6 +87,7 @@ function mutantsOf(science: string): PlacedMutant[] {
 /** The test that fails with the slip, or null; a slip that ends the process or never ends is seen as well. */
 async function seenBy(mutant: PlacedMutant, files: readonly string[]): Promise<string | null> {
   const trial: SlipTrial = { ...mutant, tests: files };
+  const text = textOf(mutant.file);
   const ended = new AbortController();
   const { signal } = ended;
   const tooLong = setTimeout(() => watched.kill("SIGKILL"), LONGEST_MS);
@@ -95,13 +96,18 @@ async function seenBy(mutant: PlacedMutant, files: readonly string[]): Promise<s
     const answer = once(watched, "message", { signal }) as Promise<[SlipAnswer]>;
     const first = await Promise.race([answer, once(watched, "exit", { signal }).then(() => null)]);
     if (first !== null) return first[0].test;
-    cpSync(join(ROOT, mutant.file), join(copy, mutant.file));
+    writeFileSync(join(copy, mutant.file), text);
     watched = watchedCopy();
     return "the end of the process";
   } finally {
     clearTimeout(tooLong);
     ended.abort();
   }
+}
+
+/** As copied: what is edited in the project meanwhile has its operators in other places. */
+function textOf(file: string): string {
+  return readFileSync(join(copy, file), "utf8");
 }
 
 function testsOf({ file }: PlacedMutant): string[] {
@@ -130,7 +136,7 @@ function copyProject(): void {
 
 /** `lib/optics/films/film.ts:12:7 < is <=`. */
 function placed({ file, start, end, slip }: PlacedMutant): string {
-  const text = readFileSync(join(ROOT, file), "utf8");
+  const text = textOf(file);
   const before = text.slice(0, start).split("\n");
   const [was, is] = [text.slice(start, end), slip].map((one) =>
     one.replace(/\s+/g, " ").slice(0, MOST_SHOWN),
