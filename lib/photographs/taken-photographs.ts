@@ -59,11 +59,11 @@ export async function withPhotographs(
   const diagnostics: Diagnostic[] = [...loaded.diagnostics];
   const photographs: Photograph[] = [];
   let isSound = true;
-  const reading = records.photographs.map((photograph) =>
-    once(async () =>
-      readPhotograph(photograph, masstoneOf(photograph, records), cache, { wants, made }),
-    ),
-  );
+  const stems = pictureStems(records.photographs);
+  const reading = records.photographs.map((photograph, i) => {
+    const named = { read: masstoneOf(photograph, records), stem: at(stems, i) };
+    return once(async () => readPhotograph(photograph, named, cache, { wants, made }));
+  });
   for (const [i, photograph] of records.photographs.entries()) {
     for (const begun of reading.slice(i, i + ahead)) begun().catch(() => undefined);
     const read = await at(reading, i)();
@@ -86,9 +86,19 @@ function masstoneOf({ owner }: Photograph, { colours }: Records): Xyz | undefine
   return masstone === undefined || masstone.form === "chip" ? undefined : knownXyz(masstone);
 }
 
+/** What the pictures of each are called: a file that several show has pictures of each, in the colours of each. */
+function pictureStems(photographs: readonly Photograph[]): string[] {
+  const owners = new Map<string, Set<string>>();
+  for (const { source, owner } of photographs)
+    owners.set(source.stem, (owners.get(source.stem) ?? new Set()).add(owner.slug));
+  return photographs.map(({ source: { stem }, owner: { slug } }) =>
+    (owners.get(stem)?.size ?? 0) > 1 ? `${stem}-of-${slug}` : stem,
+  );
+}
+
 async function readPhotograph(
-  { source: { path, name, stem }, known, record: { paint } }: Photograph,
-  read: Xyz | undefined,
+  { source: { path, name }, known, record: { paint } }: Photograph,
+  { read, stem }: { readonly read: Xyz | undefined; readonly stem: string },
   cache: WorkCache | undefined,
   { wants, made }: ReadingPhotographs,
 ): Promise<Read<Pick<Photograph, "taken" | "pictures" | "inReadColour">>> {

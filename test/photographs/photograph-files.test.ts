@@ -60,6 +60,25 @@ describe("a photograph becomes pictures of every size", () => {
     expect([paper.format, paper.width, paper.height]).toEqual(["jpeg", 540, 360]);
   });
 
+  test("a file that two colours show has pictures of each, so that none lies over another's", async () => {
+    const own = "photographs:\n  - { file: both.jpg, of: brush stroke, date: 2026-05-02 }\n";
+    const { records, told } = await photographedWorkshop(
+      {
+        "colours/bone-black.md": colourText(own),
+        "colours/second-black.md": colourText(own).replace("Bone Black", "Second Black"),
+      },
+      { "both.jpg": await scene().jpeg().toBuffer() },
+    );
+    expect(told).toEqual([]);
+    const paths = (records?.photographs ?? []).map(
+      ({ pictures }) => pictures?.screen.map(({ path }) => path)[0],
+    );
+    expect(paths).toEqual([
+      "photographs/both-of-bone-black-480.avif",
+      "photographs/both-of-second-black-480.avif",
+    ]);
+  });
+
   test("one held on its side is turned upright, and its place and camera are gone", async () => {
     const bytes = await scene()
       .withExif({ IFD0: { Make: "a camera" }, IFD3: { GPSLatitude: "51/1 30/1 0/1" } })
