@@ -105,6 +105,10 @@ describe("a sienna is no umber, though both are PBr 7", () => {
     expect(earthChemistry("iron oxide", { earth: "umber" })).toBe("iron oxide");
     expect(earthChemistry(undefined, { earth: "umber" })).toBeUndefined();
   });
+  test("a share of 1 is all of it, and of 0 none", () => {
+    expect(earthChemistry(chemistry, { manganeseDioxideFraction: 1 })).toBe("manganese");
+    expect(earthChemistry(chemistry, { manganeseDioxideFraction: 0 })).toBe("manganese trace");
+  });
   test.each([-0.1, 1.1, NaN])("refuses a share of %s", (manganeseDioxideFraction) =>
     expect(() => earthChemistry(chemistry, { manganeseDioxideFraction })).toThrow(
       /share of manganese dioxide/,

@@ -5,7 +5,7 @@ import { drierDose, drierWarnings } from "../../lib/drying/added-drier.ts";
 import { CHEMISTRIES, type Chemistry } from "../../lib/drying/chemistry-drying.ts";
 import { drierContributions } from "../../lib/drying/added-drier-share.ts";
 import { partWeights, pigmentContributions } from "../../lib/drying/pigment-contributions.ts";
-import type { Contribution } from "../../lib/drying/contribution.ts";
+import { signOf, type Contribution } from "../../lib/drying/contribution.ts";
 import {
   dryingEstimate,
   type DryingEstimate,
@@ -273,6 +273,20 @@ describe("pigments of one paint count by their share, and do not multiply", () =
     expect(pigmentContributions([part("lead", 0.4)], OIL_ROWS)[0]?.statement.values).toMatchObject({
       massFraction: 0.4,
     }));
+  test("says which way each goes: a drier faster, a retarder slower, and what takes no part neither", () => {
+    const signs = (["lead", "fine carbon", "iron oxide"] as const).map(
+      (chemistry) => pigmentContributions([part(chemistry, 1)], OIL_ROWS)[0]?.sign,
+    );
+    expect(signs).toEqual(["faster", "slower", "none"]);
+  });
+  test("a factor that ends at 1 goes one way", () => {
+    expect([signOf([0.5, 1]), signOf([1, 2]), signOf([1, 1]), signOf([0.5, 2])]).toEqual([
+      "faster",
+      "slower",
+      "none",
+      "either way",
+    ]);
+  });
   test("parts that are not recorded: from the fastest alone to the slowest", () => {
     const found = estimated({
       pigments: [part("coarse carbon", undefined), part("manganese", undefined)],

@@ -270,6 +270,10 @@ describe("pointEstimate", () => {
       ([1, 2, 3, 4] as const).map((category) => pointEstimate(`Acute Tox. ${category}`, route)),
     ).toEqual(estimates);
   });
+  test("of category 5, which the UN frame alone has, 2500 by mouth and skin (UN GHS, Table 3.1.2, from memory)", () => {
+    expect(pointEstimate("Acute Tox. 5", "oral")).toBe(2500);
+    expect(pointEstimate("Acute Tox. 5", "dermal")).toBe(2500);
+  });
 });
 
 describe("which ingredients count", () => {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { HAZARD_CODES } from "../../lib/hazard/texts/hazard-statement.ts";
+import { isGrave } from "../../lib/hazard/label/precautionary-choice.ts";
 import { precaution } from "../../lib/hazard/texts/precautionary-statement.ts";
 import type { Composition } from "../../lib/hazard/classify/composition.ts";
 import { label, leadCarbonate, substance, zincOxide } from "./ingredients.ts";
@@ -11,6 +12,21 @@ const GRAVE = /^(Acute Tox\. [123]|(Carc|Muta|Repr)\. 1[AB]?)$/;
 
 const precautions = (ingredients: Parameters<typeof label>[0], other: Partial<Composition> = {}) =>
   label(ingredients, other).precautionaryStatements.map(({ statement }) => statement);
+
+// basis: practice, practice-hazard: suspected of it is not for certain, and harmful is not toxic.
+test.each([
+  ["Acute Tox. 3", true],
+  ["Acute Tox. 4", false],
+  ["Carc. 1B", true],
+  ["Carc. 2", false],
+  ["Muta. 1A", true],
+  ["Muta. 2", false],
+  ["Repr. 1A", true],
+  ["Repr. 2", false],
+  ["STOT RE 1", false],
+] as const)("whether %s is grave: %s", (hazardClass, grave) =>
+  expect(isGrave(hazardClass)).toBe(grave),
+);
 
 describe("what a careful technician would expect (common practice, no source)", () => {
   test("lead white for restorers: instructions, gloves, no food, water, advice", () => {
