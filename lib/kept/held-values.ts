@@ -1,4 +1,5 @@
 import { statSync } from "node:fs";
+import { fileState } from "./file-state.ts";
 
 /** Values that this process read or kept last, each by its file: while the file is the same, it is not read again. */
 export interface HeldValues {
@@ -31,5 +32,5 @@ export function heldValues(): HeldValues {
 /** Another after every writing: a file that is kept is never written in its place. */
 function stateOf(file: string): string | undefined {
   const found = statSync(file, { bigint: true, throwIfNoEntry: false });
-  return found && `${found.dev} ${found.ino} ${found.size} ${found.mtimeNs}`;
+  return found && fileState(found);
 }

@@ -1,5 +1,6 @@
 import { lstatSync, type BigIntStats } from "node:fs";
 import { join } from "node:path";
+import { fileState } from "../kept/file-state.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
 import type { KeptFolder } from "../kept/work-cache.ts";
 import type { OutputKind } from "./output-manifest.ts";
@@ -40,7 +41,7 @@ export function knownFiles(
       );
       const known = kept.get(path);
       const found = known && fileAt(file);
-      if (known === undefined || found === undefined || known[0] !== stateOf(found))
+      if (known === undefined || found === undefined || known[0] !== fileState(found))
         return undefined;
       seen.set(file, known);
       return known[1];
@@ -55,7 +56,7 @@ export function knownFiles(
         const found = fileAt(file);
         return found === undefined || found.mtimeNs > latest
           ? []
-          : [[path, [stateOf(found), hash]] as const];
+          : [[path, [fileState(found), hash]] as const];
       });
       const all: FileStates = Object.fromEntries(states);
       writeKept(cache.folder, name, all, cache.held);
@@ -66,9 +67,4 @@ export function knownFiles(
 function fileAt(path: string): BigIntStats | undefined {
   const found = lstatSync(path, { bigint: true, throwIfNoEntry: false });
   return found?.isFile() === true ? found : undefined;
-}
-
-/** Another after every edit, and the same under each name of the file. */
-function stateOf({ dev, ino, size, mtimeNs }: BigIntStats): string {
-  return `${dev} ${ino} ${size} ${mtimeNs}`;
 }
