@@ -6,15 +6,6 @@ import { contentHash } from "./content-hash.ts";
 import { readKept, writeKept } from "./kept-file.ts";
 import type { WorkCache } from "./work-cache.ts";
 
-/** A part whose hash is known without its text. */
-export class HashedPart {
-  readonly hash: string;
-
-  constructor(hash: string) {
-    this.hash = hash;
-  }
-}
-
 export interface PartHashes {
   /** Of a part by its name, or of the same part of every member: `sheets/EVERY/sheet/name`. */
   readonly of: (name: string) => string;
@@ -117,7 +108,6 @@ export function textHash(parts: Iterable<string>): string {
 const knownHashes = new WeakMap<object, string>();
 
 function partHash(part: unknown): string {
-  if (part instanceof HashedPart) return part.hash;
   if (typeof part !== "object" || part === null) return textHash([partText(part)]);
   const hash = knownHashes.get(part) ?? textHash([partText(part)]);
   knownHashes.set(part, hash);

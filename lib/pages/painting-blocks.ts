@@ -1,9 +1,10 @@
 import { isMoreThanACoat } from "./hiding-film.ts";
 import type { Block, LineView } from "../blocks/block.ts";
 import { linesOf, plots } from "../blocks/section-blocks.ts";
-import { inputsOf, isKnown } from "../quantities/figure.ts";
+import { isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { statementText } from "../present/statement-text.ts";
+import { evidenceOf } from "../sheet/figure-places.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { glazePictures } from "./strength-blocks.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
@@ -103,7 +104,7 @@ function glazesThoughItHides({ sheet }: SheetPage): boolean {
   return (
     isKnown(opacityClass) &&
     ["transparent", "semi-transparent"].includes(opacityClass.value) &&
-    inputsOf(opacityClass).includes(scatteringPower)
+    evidenceOf(opacityClass).includes(scatteringPower)
   );
 }
 

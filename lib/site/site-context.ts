@@ -298,11 +298,11 @@ function wordedSheets(
   words: Words,
 ): readonly SheetTexts[] {
   const held = heldFew<SheetTexts["plain"]>(TEXTS_AT_ONCE);
-  const lazy = sheets.map(({ slug, head, sheet }) => ({
-    slug,
-    head,
-    sheet,
-    texts: readAside(() => sheetTexts(sheet(), words, (made) => held(slug, () => madeAside(made)))),
+  const lazy = sheets.map((one) => ({
+    ...one,
+    texts: readAside(() =>
+      sheetTexts(one.sheet(), words, (made) => held(one.slug, () => madeAside(made))),
+    ),
   }));
   if (steps === undefined) return lazy.map(({ texts }) => texts());
   const { value, part } = followedTexts(lazy);
