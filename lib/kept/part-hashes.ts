@@ -13,6 +13,8 @@ export interface PartHashes {
   readonly ofMember: (owner: string, name: string) => string;
   /** Of all that belongs to a member, or to every member; undefined of what is not there. */
   readonly identityOf: (owner: string) => string | undefined;
+  /** How many members a list has. */
+  readonly countOf: (list: string) => number;
   /** Keep those that are worth it for the next build. */
   readonly keep: () => void;
 }
@@ -44,6 +46,7 @@ export function partHashes(
   const known = new Map<string, string>();
   const membersOf = (list: string): readonly string[] =>
     (part(`${list}/#`) ?? []) as readonly string[];
+  const counts = new Map<string, number>();
   const once = (name: string, made: () => string): string => {
     const hash = known.get(name) ?? made();
     known.set(name, hash);
@@ -84,6 +87,11 @@ export function partHashes(
           ]),
         ),
       );
+    },
+    countOf: (list) => {
+      const count = counts.get(list) ?? membersOf(list).length;
+      counts.set(list, count);
+      return count;
     },
     keep: () => {
       if (!cache.keeps || now.size === 0) return;

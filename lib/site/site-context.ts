@@ -6,7 +6,7 @@ import { at } from "../quantities/at.ts";
 import { WORDS } from "../words/languages.ts";
 import type { Words } from "../words/words.ts";
 import { REPLACEMENTS_ROOT, replacementsPart } from "../pages/replacement-blocks.ts";
-import { MIXING_PARTS, mixingData } from "../pages/mixing-data.ts";
+import { MIXING_PARTS, mixingData, paintIdentity } from "../pages/mixing-data.ts";
 import { languageFolder, pageLanguages } from "../pages/page-languages.ts";
 import { rangeCards, type RangeCards } from "../print/range-cards.ts";
 import { collectionOf } from "../collection/collection.ts";
@@ -276,11 +276,12 @@ function notedWhenAsked<V extends object>(
   root: string,
   keys: Readonly<Record<string, Grain>>,
   made: () => V,
+  identity: PartsOfRoot["identity"] & object,
 ): () => V {
   const plain = readAside(made);
   if (steps === undefined) return plain;
   const { value, part } = followedWhenAsked(plain, keys, root);
-  partsTold.set(root, { part });
+  partsTold.set(root, { part, identity });
   return () => value;
 }
 
@@ -390,7 +391,13 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
   const published = listed(worked, each);
   const inContext = (context: PageContext): PageContext =>
     noted(worked, "context", () => followed(context, CONTEXT, "context"), context);
-  const mixing = notedWhenAsked(worked, "mixing", MIXING_PARTS, () => mixingData(unanswered));
+  const mixing = notedWhenAsked(
+    worked,
+    "mixing",
+    MIXING_PARTS,
+    () => mixingData(unanswered),
+    (owner) => paintIdentity(owner, unanswered),
+  );
   const unanswered: PageContext = {
     words,
     folder: languageFolder(language, records.workshop),
