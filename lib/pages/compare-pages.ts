@@ -35,17 +35,15 @@ export function comparePage(context: PageContext, place: PagePlace): CompareView
       ...(context.sheets.length > ON_ONE_PAGE.tiles
         ? { some: text.form.some(ON_ONE_PAGE.tiles, context.sheets.length) }
         : {}),
-      colours: evenly(wallOrder(context.sheets, context.words.language), ON_ONE_PAGE.tiles).map(
-        (worded) => {
-          const { name, colours, missing } = colourTile(worded, context, place);
-          return {
-            slug: worded.sheet.slug,
-            name,
-            colours,
-            ...(missing === undefined ? {} : { missing }),
-          };
-        },
-      ),
+      colours: evenly(wallOrder(context), ON_ONE_PAGE.tiles).map((worded) => {
+        const { name, colours, missing } = colourTile(worded, context, place);
+        return {
+          slug: worded.sheet.slug,
+          name,
+          colours,
+          ...(missing === undefined ? {} : { missing }),
+        };
+      }),
     },
     sections:
       pairs.length === 0

@@ -1,7 +1,8 @@
 import type { HomeView } from "../present/views.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import { answerLink } from "./answer-link.ts";
-import { colourTile, familyTiles, tilePaints, wallOrder } from "./colour-tile.ts";
+import { rowOf } from "./colour-rows.ts";
+import { colourTile, familyTiles, wallOrder } from "./colour-tile.ts";
 import { pairAddress, pairHeading } from "./compare-pages.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { sharedPicture } from "./shared-picture.ts";
@@ -11,10 +12,8 @@ import { pageHead } from "./site-frame.ts";
 const MOST_LINKS = 4;
 
 /** How many colours were let down in a white. */
-export function letDownCount(
-  sheets: readonly Pick<PageContext["sheets"][number], "sheet">[],
-): number {
-  return sheets.filter(({ sheet }) => sheet.tints.length > 0).length;
+export function letDownCount(context: Pick<PageContext, "sheets" | "rows" | "words">): number {
+  return context.sheets.filter((worded) => rowOf(worded, context).isLetDown).length;
 }
 
 /** The range as a wall of paint, and three ways in below it. */
@@ -24,8 +23,8 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
   const { name, about } = records.workshop;
   const pairs = chosenPairs(records.workshop);
   const isOneWall = sheets.length <= ON_ONE_PAGE.tiles;
-  const unread = sheets.filter(({ sheet }) => tilePaints(sheet).length === 0).length;
-  const promise = text.promise(sheets.length, unread, letDownCount(sheets));
+  const unread = sheets.filter((one) => rowOf(one, context).tile.colours.length === 0).length;
+  const promise = text.promise(sheets.length, unread, letDownCount(context));
   return {
     kind: "home",
     ...pageHead(context, place, name, about ?? promise),
@@ -35,7 +34,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
     wall: text.wall,
     isByFamily: !isOneWall,
     tiles: isOneWall
-      ? wallOrder(sheets, words.language).map((worded) => colourTile(worded, context, place))
+      ? wallOrder(context).map((worded) => colourTile(worded, context, place))
       : familyTiles(context, place),
     about: about === undefined ? [] : [about],
     ...(answers.length === 0

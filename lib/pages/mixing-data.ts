@@ -1,7 +1,6 @@
 /** The range as a reader's browser mixes with it: fits, films and what is known of each paint. */
 import type { Grain } from "../kept/followed.ts";
 import { toldStep } from "../kept/kept-steps.ts";
-import { madeAside } from "../kept/reads.ts";
 import type { Told } from "../kept/step-book.ts";
 import { packedFit, FIT_FORMAT } from "../mixing/fits/packed-fit.ts";
 import { packedNumbers, REFLECTANCE_STEPS, RELATIVE_STEPS } from "../mixing/fits/packed-numbers.ts";
@@ -84,12 +83,10 @@ export function mixingData(context: MixedOf): MixingData {
   };
 }
 
-/** What tells a paint from what it was, by the name of what has its parts. */
-export function paintIdentity(owner: string, context: MixedOf): string | undefined {
-  return madeAside(() => {
-    const worded = wordedSheet(owner.slice(owner.lastIndexOf("/") + 1), context);
-    return worded && toldPaint(worded, context).identity;
-  });
+/** What tells a colour's paint from what it was. */
+export function paintIdentity(slug: string, context: MixedOf): string | undefined {
+  const worded = wordedSheet(slug, context);
+  return worded && toldPaint(worded, context).identity;
 }
 
 function toldPaint(worded: SheetTexts, context: MixedOf): Told<MixingPaint> {

@@ -129,10 +129,10 @@ function rangePicture(context: PageContext): SitePicture[] {
   const { words, sheets, records, steps } = context;
   const step = { modules: ["lib/pictures/site-pictures.ts"], name: "picture of the range" };
   const { colours, letDowns } = madeStep(steps, step, () => ({
-    colours: wallOrder(sheets, words.language).flatMap(
+    colours: wallOrder(context).flatMap(
       ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
     ),
-    letDowns: letDownCount(sheets),
+    letDowns: letDownCount(context),
   }));
   const lead = words.pages.home.promise(sheets.length, sheets.length - colours.length, letDowns);
   const said = { name: records.workshop.name, lead };

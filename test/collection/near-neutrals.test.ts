@@ -52,7 +52,12 @@ describe("near-neutrals of two geometries", () => {
 });
 
 describe("order by strength", () => {
-  const { ranked, others } = strengthOrder(SHEETS);
+  const { ranked, others } = strengthOrder(
+    SHEETS,
+    ({ optics: { tintingStrength } }) =>
+      isKnown(tintingStrength) ? midpoint(tintingStrength.value) : undefined,
+    ({ tints }) => tints.length > 0,
+  );
 
   test("goes from the strongest to the weakest, with the reference at 1 among them", () => {
     const strengths = ranked.map(({ optics: { tintingStrength } }) =>

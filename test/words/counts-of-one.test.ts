@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { WORDS } from "../../lib/words/languages.ts";
 import { letDownCount } from "../../lib/pages/home-page.ts";
-import { RECORDS, sheets } from "../support/demonstration.ts";
+import { RECORDS, worked } from "../support/demonstration.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 
 describe.each(Object.entries(WORDS))("in %s", (_, { pages }) => {
@@ -39,7 +39,7 @@ describe("the first page's sentence", () => {
   );
 
   test("counts as let down what the records have a let-down of", () =>
-    expect(letDownCount(sheets().map((sheet) => ({ sheet })))).toBe(
+    expect(letDownCount(worked().context)).toBe(
       [...RECORDS.colours.values()].filter(({ record }) => (record.tints ?? []).length > 0).length,
     ));
 });
