@@ -16,7 +16,6 @@ import { rowOf } from "./colour-rows.ts";
 import { filterChoices } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { oilGroups } from "./oil-order-page.ts";
-import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { strengthGroups } from "./strength-order-page.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
@@ -48,16 +47,13 @@ export function orderPaths(order: Order | "grid", context: PageContext): string[
 }
 
 /** The catalogue's orders, and the page of near-neutrals where the range has any. */
-export function orderLinks(
-  { words, sheets }: PageContext,
-  { root }: PagePlace,
-  shown: string,
-): LinkView[] {
+export function orderLinks(context: PageContext, { root }: PagePlace, shown: string): LinkView[] {
+  const { words, sheets } = context;
   const orders = (["grid", ...ORDERS] as const).map((order) => ({
     text: words.pages.catalogue.orders[order],
     to: orderPath(order),
   }));
-  const whites = sheets.some(({ sheet }) => isNearNeutral(sheet))
+  const whites = sheets.some((worded) => rowOf(worded, context).isNearNeutral)
     ? [{ text: words.pages.catalogue.orders.whites, to: WHITES_PATH }]
     : [];
   return [...orders, ...whites].map(({ text, to }) => ({

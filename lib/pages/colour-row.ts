@@ -22,6 +22,8 @@ export interface ColourRow {
   /** Munsell value in tenths; -1 of what was not read. */
   readonly lightness: number;
   readonly isLetDown: boolean;
+  /** A black or grey that was let down. */
+  readonly isNearNeutral: boolean;
   readonly filters: RowFilters;
   readonly keys: OrderKeys;
   /** Cells of the tables in most orders, behind its name. */

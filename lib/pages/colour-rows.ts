@@ -1,3 +1,4 @@
+import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { toldStep } from "../kept/kept-steps.ts";
 import type { Told } from "../kept/step-book.ts";
 import { cardSwatch, cellSwatch } from "../plots/small-swatch.ts";
@@ -50,6 +51,7 @@ function colourRow(worded: SheetTexts, words: Words): ColourRow {
     munsell: munsellPlace(sheet),
     lightness: munsell !== undefined && isKnown(munsell) ? Math.round(10 * munsell.value) : -1,
     isLetDown: sheet.tints.length > 0,
+    isNearNeutral: isNearNeutral(sheet),
     filters: rowFilters(sheet),
     keys: orderKeys(sheet, words),
     cells: orderCells(worded, words),
