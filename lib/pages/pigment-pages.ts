@@ -30,7 +30,7 @@ import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { textPage } from "./text-page.ts";
-import { cautionsByReason } from "./studio-cautions.ts";
+import { cautionsByReason, isGraveDust } from "./studio-cautions.ts";
 import { nameOrder } from "../quantities/name-order.ts";
 
 const FIGURES = [
@@ -253,7 +253,7 @@ export function pigmentPage(
       words,
     ),
     handling: [
-      handling.general,
+      handling.general(isGraveDust(cautions)),
       poisonCentreLine(poisonCentre, words),
       cautionLineOf([record], words),
     ],
