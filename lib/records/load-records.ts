@@ -50,6 +50,7 @@ import type { WorkshopRecord } from "./schema/workshop.ts";
 import { recordLanguage } from "./label-languages.ts";
 import { siteBase } from "./site-base.ts";
 import { siteFaults } from "./site-faults.ts";
+import { hasSpecialEffect } from "./special-effects.ts";
 import { versionFaults } from "./version-faults.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { grainNotes } from "./unit-slips.ts";
@@ -98,11 +99,18 @@ export function checkedRecords(
   const resolver = readingResolver(files, files.workshop?.record, diagnostics, parsers.follows);
   const sizes = offeredSizes(files, diagnostics, parsers.prices);
   const lotsRead = [...files.lots.values()]
-    .map((lot) => resolvedLot(lot, resolver))
+    .map((lot) =>
+      resolvedLot(lot, resolverFor(files.colours.get(lot.record.colour)?.record, files, resolver)),
+    )
     .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1));
   const read = [...files.colours.values()].map((colour) =>
     readAsStandard(
-      resolvedColour(colour, resolver, sizes.get(colour.slug) ?? [], lotsRead),
+      resolvedColour(
+        colour,
+        resolverFor(colour.record, files, resolver),
+        sizes.get(colour.slug) ?? [],
+        lotsRead,
+      ),
       lotsRead,
     ),
   );
@@ -253,9 +261,19 @@ function masstones(colours: readonly Colour[]): (slug: string) => Reading | unde
     )?.masstone;
 }
 
+/** Readings of a colour, which of fluorescent pigments and flakes may pass 100 %. */
+function resolverFor(
+  record: ColourRecord | undefined,
+  files: ParsedFiles,
+  { resolve }: ReadingResolver,
+): Pick<ReadingResolver, "resolve"> {
+  const hasEffect = hasSpecialEffect(record, files);
+  return { resolve: (form, yaml, path) => resolve(form, yaml, path, hasEffect) };
+}
+
 function resolvedColour(
   { slug, file, record, yaml, body }: Parsed<ColourRecord>,
-  { resolve }: ReadingResolver,
+  { resolve }: Pick<ReadingResolver, "resolve">,
   sizes: readonly OfferedSize[],
   lots: readonly Lot[],
 ): Colour {

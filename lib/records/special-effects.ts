@@ -1,0 +1,14 @@
+import { specialEffect } from "../optics/special-effect.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { ColourRecord } from "./schema/colour.ts";
+
+/** Whether a pigment of a colour fluoresces or is made of flakes: its readings then pass what an ordinary paint's can be. */
+export function hasSpecialEffect(
+  record: Pick<ColourRecord, "pigments"> | undefined,
+  { pigments }: Pick<ParsedFiles, "pigments">,
+): boolean {
+  return (record?.pigments ?? []).some(({ pigment }) => {
+    const known = pigments.get(pigment)?.record;
+    return known !== undefined && specialEffect(known.effect, known.colourIndexName) !== undefined;
+  });
+}
