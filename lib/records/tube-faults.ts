@@ -2,6 +2,7 @@
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
+import { isOfPigmentAlone } from "./resolved-colours.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 
 interface Tube {
@@ -49,8 +50,7 @@ function tubesOf(
   return record.pigments.map(({ pigment, paint, paintParts }) => {
     if (paintParts === undefined) return undefined;
     const alone = [...colours].filter(
-      ([other, { record: one }]) =>
-        other !== slug && one.pigments.length === 1 && one.pigments[0]?.pigment === pigment,
+      ([other, { record: one }]) => other !== slug && isOfPigmentAlone(one, pigment),
     );
     const [found] = alone.filter(
       ([other]) => paint === other || (paint === undefined && alone.length === 1),

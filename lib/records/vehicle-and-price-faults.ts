@@ -3,6 +3,7 @@ import { faultAt, type Faults } from "./fault.ts";
 import { DRIER_METALS } from "../drying/added-drier.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
+import { isOfPigmentAlone } from "./resolved-colours.ts";
 import { tubeFaults } from "./tube-faults.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
@@ -94,10 +95,6 @@ function* paintFaults(
       actual: "no paint",
       expected: `paint, one of ${alone.join(", ")}`,
     });
-}
-
-function isOfPigmentAlone({ pigments }: ColourRecord, pigment: string): boolean {
-  return pigments.length === 1 && pigments[0]?.pigment === pigment;
 }
 
 function* ratioFaults({ record: { tints = [] }, yaml }: Parsed<ColourRecord>): Faults {
