@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { fractionHint, faultAt, type Faults } from "./fault.ts";
 import { DRIER_METALS } from "../drying/added-drier.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
@@ -185,7 +185,7 @@ function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
         message: `A drier of ${percent} % metal hardly dries: driers are sold with ${LEAST_DRIER_METAL_PERCENT} % or more`,
         actual: `${percent} %`,
         expected: `${LEAST_DRIER_METAL_PERCENT} % or more`,
-        hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`,
+        hint: fractionHint(percent),
       });
 }
 
