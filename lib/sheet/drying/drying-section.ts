@@ -36,6 +36,7 @@ import type { OilSection } from "../oil/oil-figures.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { paintRecords, tintDrying } from "./tint-drying.ts";
+import { mainOil } from "../oil/main-oil.ts";
 
 /** Days, class and reasons of drying, and what follows for layers and film. A trial of the workshop's own overrides the estimate. */
 export function dryingSection(
@@ -51,7 +52,7 @@ export function dryingSection(
     parts: dryingParts(parts, records),
     vehicle,
     additions,
-    oilIndexGPer100g: oil.oilIndexGPer100g,
+    mainOilGPer100g: mainOil(oil),
   };
   const question = dryingQuestion(paint);
   const mediums = unknownMediums(vehicle, additions, records);

@@ -4,6 +4,7 @@ import { oilGPer100cm3 } from "../../formulation/oil-by-volume.ts";
 import { oilIndexRuling } from "../../formulation/oil-index-class.ts";
 import {
   listed,
+  optional,
   quantity,
   section,
   statements,
@@ -21,7 +22,7 @@ const OVER_CPVC = { unit: "1", kind: "decimal", digits: 2 } as const;
 /** Oil demand and packing of the paint as made. */
 export const PACKING = {
   oilAbsorptionGPer100g: listed(quantity({ ...DEMAND, word: "oilAbsorption" }), {
-    after: "oil.oilIndexGPer100g",
+    after: "oil.mainOilGPer100g",
   }),
   oilIndexGPer100g: listed(quantity({ ...DEMAND, word: "oilIndex" })),
   oilIndexClass: wordFollowing(
@@ -111,6 +112,10 @@ export type Packing = PartsOf<typeof PACKING>;
 /** Oil demand, packing and finish of the paint as made. */
 export const OIL = section({
   ...PACKING,
+  /** Of the oil index what the vehicle alone is, where other oils were added to it. */
+  mainOilGPer100g: optional(
+    listed(quantity({ ...DEMAND, word: "mainOil" }), { after: "oil.oilIndexGPer100g" }),
+  ),
   finish: listed(word("finish"), { after: "oil.effectiveReducedPvc" }),
   gloss60: listed(quantity({ unit: "GU", kind: "significant", digits: 2, word: "gloss60" }), {
     after: "oil.finish",

@@ -23,7 +23,7 @@ import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment
 
 /** What the tubes that a mixture was weighed from tell of its oil. */
 export interface OfTubes {
-  readonly oilIndex: Figure<Quantity>;
+  readonly mainOil: Figure<Quantity>;
   /** Where a tube is in an oil that the mixture's record does not name. */
   readonly oilDensity: Figure<Quantity> | undefined;
 }
@@ -43,10 +43,10 @@ export function oilSection(
       wanting: `colours.${colour.slug}.${field}`,
       inputs: colourRecord(colour, field),
     });
-  const demand = oilDemand(colour, parts, records, ofTubes?.oilIndex);
+  const demand = oilDemand(colour, parts, additions, records, ofTubes?.mainOil);
   const finenessOfGrindUm = recorded("finenessOfGrindUm", "um");
   const opened = openedPaste(colour, parts, finenessOfGrindUm, records);
-  const { oilIndex } = demand;
+  const { oilIndex, mainOil } = demand;
   const oilDensity =
     ofTubes?.oilDensity ??
     vehicle?.densityGPerCm3 ??
@@ -66,7 +66,7 @@ export function oilSection(
     pigmentDensityGPerCm3: pigmentDensity,
     finenessOfGrindUm,
     dispersionFactor: opened.factor,
-    ...paintVolumes({ oilIndex, oilDensity, pigmentDensity }, additions, solvents),
+    ...paintVolumes({ oilIndex: mainOil, oilDensity, pigmentDensity }, additions, solvents),
     reducedPvc: reducedPvcFigure(demand, { oilDensity, pigmentDensity }, additions, solvents),
   });
   const { cpvc } = figures;
@@ -75,6 +75,7 @@ export function oilSection(
 
   return {
     ...figures,
+    ...(mainOil === oilIndex || !isKnown(mainOil) ? {} : { mainOilGPer100g: mainOil }),
     finish: finish.figure,
     gloss60,
     body: recordedWord(colour, "body"),

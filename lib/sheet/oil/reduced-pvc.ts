@@ -15,14 +15,14 @@ import { bindingAdditions, inputs, pvcOfFilm, type PaintInputs } from "./paint-v
  * @param solvents what of each medium leaves the film [1], by slug.
  */
 export function reducedPvcFigure(
-  { oilAbsorption, oilIndex, between }: OilDemand,
+  { oilAbsorption, mainOil, between }: OilDemand,
   paint: Omit<PaintInputs, "oilIndex">,
   additions: readonly AdditionPart[],
   solvents: ReadonlyMap<string, Figure<Quantity>>,
 ): Figure<Quantity> {
   const binding = bindingAdditions(additions);
   const { estimated, ratio } = between ?? {};
-  const paintInputs = inputs({ ...paint, oilIndex }, binding, solvents);
+  const paintInputs = inputs({ ...paint, oilIndex: mainOil }, binding, solvents);
   const all = { ...paintInputs, oilAbsorption, ...(ratio === undefined ? {} : { ratio }) };
   return derivedFigure(
     { name: "PVC / CPVC", unit: "1", source: "bierwagen-hay-1975" },
