@@ -6,6 +6,7 @@ import type { ReadingResolver } from "./resolved-readings.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { RecordPath } from "./yaml-record.ts";
+import { isOfPigmentAlone } from "./made-of.ts";
 
 /** A colour with its readings, sizes and what its lots came out as; what its record leaves to its retained standard is read of that. */
 export function resolvedColour(
@@ -81,12 +82,4 @@ export function masstones(colours: readonly Colour[]): (slug: string) => Reading
       colours.find((colour) => colour.slug === slug) ??
       colours.find(({ record }) => isOfPigmentAlone(record, slug))
     )?.masstone;
-}
-
-/** Whether a paint is made of one pigment and no other. */
-export function isOfPigmentAlone(
-  { pigments }: Pick<ColourRecord, "pigments">,
-  pigment: string,
-): boolean {
-  return pigments.length === 1 && pigments[0]?.pigment === pigment;
 }

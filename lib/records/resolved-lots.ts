@@ -1,11 +1,11 @@
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Parsed } from "./parsed-record.ts";
-import { weighedInG } from "./lot-faults.ts";
 import type { Colour, Lot, LotLetDown, Reading, TintReading } from "./records.ts";
 import type { ReadingResolver } from "./resolved-readings.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { RecordPath } from "./yaml-record.ts";
+import { weighedInG } from "./made-of.ts";
 
 type LetDownForm = NonNullable<LotRecord["tints"]>[number];
 

@@ -2,21 +2,13 @@
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
-import { isOfPigmentAlone } from "./resolved-colours.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import { isOfPigmentAlone, vehiclesOf } from "./made-of.ts";
 
 interface Tube {
   readonly slug: string;
   readonly record: ColourRecord;
   readonly paintParts: number;
-}
-
-/** Oils, mediums and driers of a colour's record, or of the workshop's where the colour names none: the oil first. */
-export function vehiclesOf(
-  { vehicle, additions = [] }: ColourRecord,
-  { workshop }: ParsedFiles,
-): (string | undefined)[] {
-  return [vehicle ?? workshop?.record.vehicle, ...additions.map((added) => added.vehicle)];
 }
 
 /**

@@ -3,7 +3,6 @@ import { fractionHint, faultAt, type Faults } from "./fault.ts";
 import { DRIER_METALS } from "../drying/added-drier.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
-import { isOfPigmentAlone } from "./resolved-colours.ts";
 import { tubeFaults } from "./tube-faults.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
@@ -11,6 +10,7 @@ import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { eachValue } from "./record-values.ts";
+import { isOfPigmentAlone } from "./made-of.ts";
 
 /** Faults that no schema sees because they lie between two keys of a record. */
 export function* tradeFaults(files: ParsedFiles): Faults {
