@@ -222,17 +222,10 @@ function figureOf(
   const isWeighed = oil.paintDensityGPerCm3.standing === "measured";
   const volume = isWeighed
     ? {
-        ...massInputs({ oilIndex: oil.oilIndexGPer100g }, additions),
+        ...massInputs(oil, additions),
         paintDensity: oil.paintDensityGPerCm3,
       }
-    : inputs(
-        {
-          oilIndex: oil.oilIndexGPer100g,
-          oilDensity: vehicle.densityGPerCm3,
-          pigmentDensity: oil.pigmentDensityGPerCm3,
-        },
-        additions,
-      );
+    : inputs({ ...oil, oilDensity: vehicle.densityGPerCm3 }, additions);
   const fractions = Object.fromEntries(
     parts.map(({ slug, massFraction }) => [`fraction ${slug}`, massFraction]),
   );

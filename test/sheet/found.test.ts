@@ -1,16 +1,26 @@
-/** How a declared figure follows from others of its section, and where its row stands: sections made up for this, worked by hand. */
+/** How a declared figure is found, and where its row stands: sections made up for this, worked by hand. */
 import { describe, expect, test } from "vitest";
 import { isKnown, notStated, sourceFigure, type Figure } from "../../lib/quantities/figure.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
-import { quantity, word, type Declared } from "../../lib/sheet/declaration.ts";
+import {
+  list,
+  optional,
+  quantity,
+  section,
+  text,
+  word,
+  type Declared,
+} from "../../lib/sheet/declaration.ts";
 import { listedRows } from "../../lib/sheet/figure-table.ts";
 import { pathBelow } from "../../lib/sheet/figure-entries.ts";
 import {
+  filled,
   following,
-  withFollowing,
+  foundFrom,
   wordFollowing,
+  type Amounts,
   type Following,
-} from "../../lib/sheet/following.ts";
+} from "../../lib/sheet/found.ts";
 import { SHEET } from "../../lib/sheet/sheet.ts";
 
 function grams(value: Quantity): Figure<Quantity> {
@@ -19,12 +29,12 @@ function grams(value: Quantity): Figure<Quantity> {
 
 interface Worked {
   readonly pattern: string;
-  readonly part: Following<Declared, string>;
+  readonly part: Following<Declared, unknown>;
 }
 
-/** Every figure of a sheet that is declared with how it follows. */
+/** Every figure of a sheet that is declared with an example. */
 function followers(part: Declared, pattern: string): Worked[] {
-  if ("follows" in part) return [{ pattern, part: part as Following<Declared, string> }];
+  if ("example" in part) return [{ pattern, part: part as Following<Declared, unknown> }];
   const { shape } = part;
   if (shape.form === "members")
     return Object.entries(shape.members).flatMap(([key, one]) =>
@@ -43,10 +53,9 @@ const tolerance = (value: number): number =>
 describe("the example of each figure that follows", () => {
   test("there are such", () => expect(FOLLOWERS.length).toBeGreaterThan(5));
   test.each(FOLLOWERS)("$pattern comes out as worked by hand", ({ part }) => {
-    const [from, value] = part.example;
-    const figure = part.follows(
-      Object.fromEntries(Object.entries(from).map(([key, one]) => [key, grams(one)])),
-    );
+    const [from, value] = part.example ?? [{}, "no example"];
+    const inputs = Object.entries(from).map(([key, one]) => [key, grams(one)] as const);
+    const figure = part.follows(Object.fromEntries(inputs), {});
     const found = isKnown(figure) ? figure.value : figure.reason;
     if (typeof value === "string") expect(found).toBe(value);
     else expect(Math.abs(Number(found) - value)).toBeLessThanOrEqual(tolerance(value));
@@ -54,15 +63,13 @@ describe("the example of each figure that follows", () => {
 });
 
 const NUMBER = { unit: "g", kind: "decimal", digits: 0 } as const;
-const HALF = following(
-  quantity({ ...NUMBER, word: "half" }),
-  ["whole"],
-  { name: "half of it", example: [{ whole: 8 }, 4] },
-  (v) => v.whole / 2,
-);
-const SECTION = {
-  whole: quantity({ ...NUMBER, word: "whole" }),
-  half: HALF,
+interface Weighed {
+  readonly pan: Figure<Quantity>;
+  readonly mark?: string;
+}
+const weighed = foundFrom<Weighed & Amounts<"whole" | "half">>();
+const SECTION = section({
+  /** Above what it follows from. */
   quarter: following(
     quantity({ unit: "kg", kind: "decimal", digits: 2, word: "quarter" }),
     ["half"],
@@ -74,18 +81,34 @@ const SECTION = {
     },
     (v) => v.half / 2,
   ),
+  whole: weighed.found(quantity({ ...NUMBER, word: "whole" }), ({ pan }) => pan),
+  half: weighed.derived(
+    quantity({ ...NUMBER, word: "half" }),
+    ({ whole }) => ({ whole }),
+    { name: ({ mark }) => `half of ${mark ?? "it"}`, example: [{ whole: 8 }, 4] },
+    (v) => v.whole / 2,
+  ),
   size: wordFollowing(
     word("size"),
     ["quarter"],
     { name: "size", example: [{ quarter: 3 }, "large"] },
     (v) => ([v.quarter].flat().every((end) => end > 2) ? "large" : "small"),
   ),
-};
+  label: weighed.found(optional(text), ({ mark }) => mark),
+  slug: text,
+  others: list(text),
+});
+const rest = { slug: "pan", others: [] };
 
-describe("figures that follow", () => {
-  const figures = withFollowing(SECTION, { whole: grams([8, 12]) });
-  test("are worked out from what stands above them, in the unit of their declaration", () => {
-    expect(figures.half).toMatchObject({ value: [4, 6], unit: "g", standing: "derived" });
+describe("a section", () => {
+  const figures = filled(SECTION, { ...rest, pan: grams([8, 12]) });
+  test("works its parts out of what it is handed and of one another, in the unit of the declaration", () => {
+    expect(figures.half).toMatchObject({
+      value: [4, 6],
+      unit: "g",
+      standing: "derived",
+      method: "half of it",
+    });
     expect(figures.quarter).toMatchObject({
       value: [2, 3],
       unit: "kg",
@@ -93,19 +116,43 @@ describe("figures that follow", () => {
       source: "practice-formulation",
     });
     expect(figures.size).toMatchObject({ value: "small", unit: "" });
-    expect(withFollowing(SECTION, { whole: grams(12) }).size).toMatchObject({ value: "large" });
+    expect(filled(SECTION, { ...rest, pan: grams(12) }).size).toMatchObject({ value: "large" });
   });
-  test("stand in the order of the declaration", () =>
-    expect(Object.keys(figures)).toEqual(["whole", "half", "quarter", "size"]));
-  test("are missing for the reason that what they follow from is", () => {
-    const { size } = withFollowing(SECTION, { whole: notStated("not weighed", ["whole"], []) });
-    expect(isKnown(size)).toBe(false);
+  test("has them in the order of the declaration, without those of which nothing is known", () => {
+    expect(Object.keys(figures)).toEqual(["quarter", "whole", "half", "size", "slug", "others"]);
+    const labelled = filled(SECTION, { ...rest, pan: grams(1), mark: "a pan" });
+    expect(labelled.label).toBe("a pan");
+    expect(labelled.half).toMatchObject({ method: "half of a pan" });
+  });
+  test("misses what follows for the reason that it misses what that follows from", () => {
+    const pan = notStated("not weighed", ["whole"], []);
+    const { size } = filled(SECTION, { ...rest, pan });
     expect(size).toMatchObject({ reason: "not weighed", wanting: ["whole"] });
   });
-  test("are refused above what they follow from", () => {
-    const { whole, half } = SECTION;
-    expect(() => withFollowing({ half, whole }, { whole: grams(8) })).toThrow(
-      new RangeError("Nothing at whole"),
+  test("works each part out once", () => {
+    let times = 0;
+    const counted = section({
+      whole: weighed.found(quantity({ ...NUMBER, word: "whole" }), ({ pan }) => {
+        times += 1;
+        return pan;
+      }),
+      half: SECTION.shape.members.half,
+    });
+    filled(counted, { pan: grams(8) });
+    expect(times).toBe(1);
+  });
+  test("refuses a part that is found from itself", () => {
+    const round = section({
+      half: SECTION.shape.members.half,
+      whole: following(
+        quantity({ ...NUMBER, word: "whole" }),
+        ["half"],
+        { name: "twice", example: [{ half: 1 }, 2] },
+        (v) => v.half * 2,
+      ),
+    });
+    expect(() => filled(round, { pan: grams(1) })).toThrow(
+      new RangeError("half is found from itself"),
     );
   });
 });
