@@ -7,6 +7,7 @@ import { statementText } from "../present/statement-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { glazePictures } from "./strength-blocks.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
+import { mainOil } from "../sheet/oil/main-oil.ts";
 
 /** Statements of film health that say how the surface looks. */
 const OF_THE_FINISH = /^(?:may-)?(?:sinks?-in|be-dull-of-itself|dull-of-itself|oiling-out)/;
@@ -133,8 +134,8 @@ function age(page: SheetPage): LineView[] {
 function oilAndSizes(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
   const grams = textOf(page, "oil.oilIndexGPer100g");
-  const { oilIndexGPer100g: oil } = page.sheet.oil;
-  const isOwn = isKnown(oil) && oil.restsOn === "measured";
+  const weighed = mainOil(page.sheet.oil);
+  const isOwn = isKnown(weighed) && weighed.restsOn === "measured";
   return grams === undefined
     ? []
     : line(text.lines.oil, [isOwn ? text.oilLine(grams) : text.oilNotWeighed(grams)]);

@@ -175,8 +175,9 @@ describe("rows of a section's table", () => {
       "optics.scatteringPower",
       "optics.contrastRatio",
     ]);
-    expect(paths("oil").slice(0, 3)).toEqual([
+    expect(paths("oil").slice(0, 4)).toEqual([
       "oil.oilIndexGPer100g",
+      "oil.mainOilGPer100g",
       "oil.oilAbsorptionGPer100g",
       "oil.oilGPer100cm3",
     ]);

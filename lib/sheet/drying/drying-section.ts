@@ -10,6 +10,7 @@ import { isKnown, knownValue, type Figure } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { filled } from "../found.ts";
+import { mainOil } from "../oil/main-oil.ts";
 import type { OilSection } from "../oil/oil-figures.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 import { unknownMediums } from "../pigments/unknown-mediums.ts";
@@ -31,12 +32,11 @@ export function dryingSection(
   finish: ExpectedFinish | undefined,
   records: Records,
 ): DryingSection {
-  const { oilIndexGPer100g } = oil;
   const paint: DryingPaint = {
     parts: dryingParts(parts, records),
     vehicle,
     additions,
-    oilIndexGPer100g,
+    mainOilGPer100g: mainOil(oil),
   };
   const question = dryingQuestion(paint);
   const { tables } = records.knowledge;

@@ -15,6 +15,7 @@ import { filled } from "../found.ts";
 import { TINT_DRYING, type TintDrying } from "./drying-figures.ts";
 import { pigmentParts } from "../pigments/pigment-parts.ts";
 import { paintAsMade } from "../paint-as-made.ts";
+import { mainOil } from "../oil/main-oil.ts";
 import type { AdditionPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
 /** Paint of the white to one of the colour, by mass: a middling tint, for which drying in a white is reckoned. */
@@ -102,8 +103,8 @@ function whitePaint(slug: string, records: Records): DryingPaint {
   const own = records.colours.get(slug);
   if (own !== undefined) {
     const { pigments, vehicle, additions, oil } = paintAsMade(own, records);
-    const { oilIndexGPer100g } = oil;
-    return { parts: dryingParts(pigments, records), vehicle, additions, oilIndexGPer100g };
+    const mainOilGPer100g = mainOil(oil);
+    return { parts: dryingParts(pigments, records), vehicle, additions, mainOilGPer100g };
   }
   // A white recorded as a pigment alone has no oil of its own: the workshop's would be a guess.
   const colour: Colour = {
@@ -123,7 +124,7 @@ function whitePaint(slug: string, records: Records): DryingPaint {
     parts: dryingParts(parts, records),
     vehicle: undefined,
     additions: [],
-    oilIndexGPer100g: oilDemand(colour, parts, records).oilIndex,
+    mainOilGPer100g: oilDemand(colour, parts, [], records).oilIndex,
   };
 }
 
@@ -159,11 +160,11 @@ export function mixtureQuestion(
 
 /** Pigment and oil in a gram of paint. */
 function shares({
-  oilIndexGPer100g,
+  mainOilGPer100g,
   additions,
 }: DryingPaint): { readonly pigment: number; readonly oil: number } | undefined {
-  if (!isKnown(oilIndexGPer100g)) return undefined;
-  const oilPerPigment = midpoint(oilIndexGPer100g.value) / 100;
+  if (!isKnown(mainOilGPer100g)) return undefined;
+  const oilPerPigment = midpoint(mainOilGPer100g.value) / 100;
   const added = additions.reduce(
     (sum, { percentOfOil }) => sum + (isKnown(percentOfOil) ? percentOfOil.value : 0) / 100,
     0,

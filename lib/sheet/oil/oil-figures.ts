@@ -12,10 +12,18 @@ import {
   volumeSolids,
 } from "../../formulation/paint-volume.ts";
 import { at } from "../../quantities/at.ts";
-import { knownValue } from "../../quantities/figure.ts";
+import { isKnown, knownValue } from "../../quantities/figure.ts";
 import { said } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import { listed, quantity, section, statements, word, type SectionOf } from "../declaration.ts";
+import {
+  listed,
+  optional,
+  quantity,
+  section,
+  statements,
+  word,
+  type SectionOf,
+} from "../declaration.ts";
 import { following, foundFrom, wordFollowing, type Amounts } from "../found.ts";
 import { blendedFigure } from "../pigments/blended-figure.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
@@ -40,10 +48,7 @@ const DEMAND = { unit: "g/100 g", kind: "significant", digits: 3 } as const;
 const OVER_CPVC = { unit: "1", kind: "decimal", digits: 2 } as const;
 
 /** What the figures of a paint's oil are found from, beside one another. */
-export interface OilOfColour extends Omit<
-  PaintOfOil,
-  "oilIndexGPer100g" | "pigmentDensityGPerCm3"
-> {
+export interface OilOfColour extends Omit<PaintOfOil, "pigmentDensityGPerCm3"> {
   readonly colour: Colour;
   readonly parts: readonly PigmentPart[];
   readonly demand: OilDemand;
@@ -69,7 +74,7 @@ const oil = foundFrom<
 /** Oil demand, packing and finish of the paint as made. */
 export const OIL = section({
   oilAbsorptionGPer100g: oil.found(
-    listed(quantity({ ...DEMAND, word: "oilAbsorption" }), { after: "oil.oilIndexGPer100g" }),
+    listed(quantity({ ...DEMAND, word: "oilAbsorption" }), { after: "oil.mainOilGPer100g" }),
     ({ demand }) => demand.oilAbsorption,
   ),
   oilIndexGPer100g: oil.found(
@@ -218,6 +223,12 @@ export const OIL = section({
     (paint) => inputs(paint, paint.additions, paint.solvents),
     { name: "volume of all but thinner / volume of the wet paint" },
     (v, { additions }) => volumeSolids(components(v, additions)),
+  ),
+  /** Of the oil index what the vehicle alone is, where other oils were added to it. */
+  mainOilGPer100g: oil.found(
+    optional(listed(quantity({ ...DEMAND, word: "mainOil" }), { after: "oil.oilIndexGPer100g" })),
+    ({ demand: { oilIndex, mainOil } }) =>
+      mainOil === oilIndex || !isKnown(mainOil) ? undefined : mainOil,
   ),
   finish: oil.found(listed(word("finish"), { after: "oil.effectiveReducedPvc" }), finishFigure),
   gloss60: recorded(

@@ -11,7 +11,7 @@ import { solventShares, untoldSolvents } from "./solvent-share.ts";
 
 /** What the tubes that a mixture was weighed from tell of its oil. */
 export interface OfTubes {
-  readonly oilIndex: Figure<Quantity>;
+  readonly mainOil: Figure<Quantity>;
   /** Where a tube is in an oil that the mixture's record does not name. */
   readonly oilDensity: Figure<Quantity> | undefined;
 }
@@ -25,12 +25,14 @@ export function oilSection(
   records: Records,
   ofTubes?: OfTubes,
 ): OilSection {
+  const demand = oilDemand(colour, parts, additions, records, ofTubes?.mainOil);
   return filled(OIL, {
     colour,
     parts,
     additions,
     records,
-    demand: oilDemand(colour, parts, records, ofTubes?.oilIndex),
+    demand,
+    mainOil: demand.mainOil,
     oilDensity:
       ofTubes?.oilDensity ??
       vehicle?.densityGPerCm3 ??

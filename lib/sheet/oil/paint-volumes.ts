@@ -7,7 +7,9 @@ import type { Amounts } from "../found.ts";
 import type { AdditionPart } from "../pigments/pigment-figures.ts";
 
 /** What the volumes of a paint follow from. */
-export interface PaintOfOil extends Amounts<"oilIndexGPer100g" | "pigmentDensityGPerCm3"> {
+export interface PaintOfOil extends Amounts<"pigmentDensityGPerCm3"> {
+  /** Oil to 100 g of pigment of the vehicle alone, on which what was added to it is reckoned. */
+  readonly mainOil: Figure<Quantity>;
   readonly oilDensity: Figure<Quantity>;
   readonly additions: readonly AdditionPart[];
   /** What of each medium leaves the film [1], by slug. */
@@ -35,16 +37,12 @@ export function pvcOfFilm(
 
 /** Inputs of figures of the paint as made: a share and a density more for each addition, and what of it leaves the film where some does. */
 export function inputs(
-  {
-    oilIndexGPer100g,
-    oilDensity,
-    pigmentDensityGPerCm3,
-  }: Omit<PaintOfOil, "additions" | "solvents">,
+  { mainOil, oilDensity, pigmentDensityGPerCm3 }: Omit<PaintOfOil, "additions" | "solvents">,
   additions: readonly AdditionPart[],
   solvents: ReadonlyMap<string, Figure<Quantity>> = new Map(),
 ): Record<string, Figure<Quantity>> {
   return {
-    oilIndex: oilIndexGPer100g,
+    oilIndex: mainOil,
     oilDensity,
     pigmentDensity: pigmentDensityGPerCm3,
     ...Object.fromEntries(
@@ -62,11 +60,11 @@ export function inputs(
 
 /** The same without densities. */
 export function massInputs(
-  { oilIndexGPer100g }: Amounts<"oilIndexGPer100g">,
+  { mainOil }: Pick<PaintOfOil, "mainOil">,
   additions: readonly AdditionPart[],
 ): Record<string, Figure<Quantity>> {
   return {
-    oilIndex: oilIndexGPer100g,
+    oilIndex: mainOil,
     ...Object.fromEntries(
       additions.map(({ slug, percentOfOil }) => [`percent ${slug}`, percentOfOil]),
     ),
