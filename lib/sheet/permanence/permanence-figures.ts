@@ -26,6 +26,7 @@ import { FORMS } from "../../records/schema/terms.ts";
 import {
   flag,
   list,
+  listed,
   notation,
   number,
   oneOf,
@@ -76,11 +77,11 @@ const light = foundFrom<
 /** What light does to the colour, and what else harms it. */
 export const PERMANENCE = section({
   /** By its own exposure, or stated; what it rests on is `basis`, and only the first is a category under the standard. */
-  category: light.found(notation("lightfastnessCategory"), categoryFigure),
+  category: light.found(listed(notation("lightfastnessCategory")), categoryFigure),
   basis: light.found(oneOf(BASES), ({ facts: { ruling } }) => basisOf(ruling)),
   /** For an estimate, which is worded as an expectation and never as a category. */
   expectation: light.found(
-    word("lightfastnessExpectation"),
+    listed(word("lightfastnessExpectation")),
     ({ colour, parts, facts: { ruling }, read: inputs }) =>
       ruling.expectation === undefined
         ? notStated(
@@ -97,11 +98,13 @@ export const PERMANENCE = section({
           }),
   ),
   blueWool: light.found(
-    quantity({ unit: "1", kind: "significant", digits: 1, word: "blueWool" }),
+    listed(quantity({ unit: "1", kind: "significant", digits: 1, word: "blueWool" }), {
+      after: "permanence.deltaEab",
+    }),
     ({ parts, records }) => blueWoolFigure(parts, records),
   ),
   deltaEab: light.found(
-    number({ unit: "1", kind: "decimal", digits: 1, word: "deltaEab" }),
+    listed(number({ unit: "1", kind: "decimal", digits: 1, word: "deltaEab" })),
     ({ colour, facts: { ruling }, forms, read }) => {
       const weakest = weakestForm(ruling.forms)?.form;
       const changed = forms.find(({ slug }) => slug === weakest)?.deltaEab;
