@@ -1,5 +1,4 @@
-import { LAB_VIEWINGS, SHOWN_VIEWINGS } from "../../colorimetry/viewing.ts";
-import type { Spectrum } from "../../quantities/spectrum.ts";
+import { LAB_VIEWINGS } from "../../colorimetry/viewing.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import { GEOMETRIES } from "../../records/schema/terms.ts";
 import {
@@ -9,13 +8,9 @@ import {
   notation,
   number,
   oneOf,
-  optional,
   optionally,
   orNull,
-  plain,
-  plainNumber,
   section,
-  statement,
   type PartsOf,
   type SectionOf,
 } from "../declaration.ts";
@@ -24,7 +19,7 @@ export const STANDING = oneOf<Standing>(["measured", "derived", "estimated", "st
 export const GEOMETRY = oneOf(GEOMETRIES);
 
 const TRISTIMULUS = { unit: "1", kind: "significant", digits: 4 } as const;
-const COORDINATE = { unit: "1", kind: "decimal", digits: 1 } as const;
+export const COORDINATE = { unit: "1", kind: "decimal", digits: 1 } as const;
 
 export const XYZ = section({
   X: number({ ...TRISTIMULUS, word: "xyzX" }),
@@ -61,40 +56,3 @@ export const SCREEN = {
 export type ScreenFigures = PartsOf<typeof SCREEN>;
 /** The same where it may not follow. */
 export const SCREEN_IF_KNOWN = optionally(SCREEN);
-
-const GRID = section({ startNm: plainNumber, stepNm: plainNumber, count: plainNumber });
-
-export const MASSTONE = section({
-  /** Absent for a chip judged by eye. */
-  geometry: optional(GEOMETRY),
-  standing: STANDING,
-  xyz: map(SHOWN_VIEWINGS, XYZ),
-  lab: map(SHOWN_VIEWINGS, LAB),
-  munsell: optional(MUNSELL),
-  ...SCREEN_IF_KNOWN,
-  nbsName: optional(listed(notation("nbsName"), { after: "notations.masstone.munsell.text" })),
-  /** Only an included reading: the darker value that follows for gloss excluded. */
-  glossExcludedL: optional(
-    listed(number({ ...COORDINATE, word: "glossExcludedL" }), {
-      after: "notations.masstone.lamplight.fluorescentDeltaE00",
-    }),
-  ),
-  /** Colour change from daylight to an incandescent lamp, an LED and a tube after adaptation, Delta-E00, with its sentence. */
-  lamplight: optional(
-    section({
-      deltaE00: listed(number({ ...COORDINATE, word: "lamplight" })),
-      ledDeltaE00: listed(number({ ...COORDINATE, word: "lamplightLed" })),
-      fluorescentDeltaE00: listed(number({ ...COORDINATE, word: "lamplightFluorescent" })),
-      sentence: statement,
-    }),
-  ),
-  /** For the spectral curve: the readings as drawn. */
-  curve: optional(
-    section({
-      grid: GRID,
-      values: plain<readonly number[]>({ type: "array", items: { type: "number" } }),
-    }),
-  ),
-  glossExcludedCurve: optional(plain<Spectrum>({ type: "object" })),
-});
-export type MasstoneNotations = SectionOf<typeof MASSTONE>;
