@@ -62,6 +62,8 @@ interface MasstoneOfReading {
   /** To the observer of 2006, where that one judges. */
   readonly ofCones: OfCones | undefined;
   readonly observer: JudgingObserver;
+  /** Then it is told in daylight alone: under another lamp it is excited otherwise. */
+  readonly fluoresces: boolean;
   /** The records that it stands in. */
   readonly read: readonly RecordRoot[];
 }
@@ -132,8 +134,8 @@ export const MASSTONE = section({
   displayP3: masstone.found(SCREEN_IF_KNOWN.displayP3, ({ followed }) => followed.displayP3),
   oklch: masstone.found(SCREEN_IF_KNOWN.oklch, ({ followed }) => followed.oklch),
   /** What lamps do, with its sentence. */
-  lamplight: masstone.found(optional(LAMPLIGHT), ({ spectral, observer, lab, read }) =>
-    spectral === undefined
+  lamplight: masstone.found(optional(LAMPLIGHT), ({ spectral, observer, fluoresces, lab, read }) =>
+    spectral === undefined || fluoresces
       ? undefined
       : filled(LAMPLIGHT, { spectrum: spectral.spectrum, observer, lab, read }),
   ),
@@ -177,6 +179,7 @@ export function masstoneNotations(
   blocks: readonly IsccNbsBlock[],
   observer: JudgingObserver = "CIE 1964",
   film?: TwoGroundFilm,
+  fluoresces = false,
 ): MasstoneNotations {
   const moved = film === undefined ? [] : [thicknessShift(film)];
   const spectral = reading.form === "spectrum" ? reading : undefined;
@@ -184,15 +187,18 @@ export function masstoneNotations(
     reading,
     spectral,
     beneath: spectral?.geometry === "d/8 included" ? withoutGloss(spectral) : undefined,
-    followed: readingFigures(reading, read, blocks, VIEWINGS, moved),
+    followed: readingFigures(reading, read, blocks, fluoresces ? DAYLIGHTS : VIEWINGS, moved),
     ofCones:
       spectral !== undefined && observer === "CIE 2006"
         ? coneFigures(spectral, read, moved)
         : undefined,
     observer,
+    fluoresces,
     read,
   });
 }
+
+const DAYLIGHTS = VIEWINGS.filter((viewing) => !viewing.startsWith("A/"));
 
 /** What the same film would read with the gloss shut out, as the eye meets it; undefined where its surface does not tell. */
 function withoutGloss(reading: SpectrumReading): Spectrum | undefined {
