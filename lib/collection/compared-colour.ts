@@ -4,7 +4,8 @@ import { isKnown, type Figure, type Standing } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
-import type { LabFigures, MasstoneNotations } from "../sheet/notations/notation-figures.ts";
+import type { MasstoneNotations } from "../sheet/notations/masstone-figures.ts";
+import type { LabFigures } from "../sheet/notations/notation-figures.ts";
 import { glossOfTint } from "./near-neutrals.ts";
 import {
   comparedMasstone,
