@@ -1,4 +1,4 @@
-import type { MasstoneNotations } from "../sheet/notations/notation-figures.ts";
+import type { MasstoneNotations } from "../sheet/notations/masstone-figures.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
 /** What of a sheet is held against those of others: little, so that a range is gone through without loading its sheets. */

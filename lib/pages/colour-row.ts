@@ -30,7 +30,7 @@ export interface ColourRow {
   readonly cells: readonly CellView[];
   /** Oil to a mass of pigment and to a volume of it. */
   readonly oil: readonly CellView[];
-  /** Strength by mass and by volume, and parts of a white. */
+  /** Strength by volume and by mass, and parts of a white. */
   readonly strength: { readonly beside: readonly CellView[]; readonly white: CellView };
 }
 

@@ -50,8 +50,8 @@ export function oilCells(worded: SheetTexts, words: Words): CellView[] {
 export function strengthCells(worded: SheetTexts, words: Words): ColourRow["strength"] {
   return {
     beside: [
-      figureCell(worded, "optics.tintingStrength", words),
       figureCell(worded, "optics.tintingStrengthByVolume", words),
+      figureCell(worded, "optics.tintingStrength", words),
     ],
     white: whiteCell(worded, words),
   };

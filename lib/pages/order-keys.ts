@@ -1,4 +1,5 @@
 import { middleOfOil } from "../collection/oil-order.ts";
+import { shownStrength } from "../collection/shown-strength.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
@@ -10,7 +11,8 @@ import { hueGiven, munsellPlace } from "./munsell-place.ts";
 
 /** What a colour is put in order by in the tables of the range. */
 export function orderKeys(sheet: Sheet, words: Words): OrderKeys {
-  const { notations, drying, oil, optics } = sheet;
+  const { notations, drying, oil } = sheet;
+  const strength = shownStrength(sheet);
   return {
     value: number(notations.masstone?.munsell?.value),
     hue: hueNumber(sheet),
@@ -22,7 +24,7 @@ export function orderKeys(sheet: Sheet, words: Words): OrderKeys {
     permanence: permanenceWord(sheet, words),
     oilByMass: middleOfOil(oil.oilIndexGPer100g),
     oilByVolume: middleOfOil(oil.oilGPer100cm3),
-    strength: number(optics.tintingStrength),
+    strength: strength && midpoint(strength.figure.value),
   };
 }
 

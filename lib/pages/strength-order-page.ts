@@ -54,8 +54,8 @@ function table(
       { head: columns.colour },
       ...(isRanked
         ? [
-            { head: columns.byMass, numeric: true },
             { head: columns.byVolume, numeric: true },
+            { head: columns.byMass, numeric: true },
           ]
         : []),
       { head: columns.white, numeric: true },

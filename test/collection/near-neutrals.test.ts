@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { isKnown } from "../../lib/quantities/figure.ts";
 import { midpoint } from "../../lib/quantities/interval.ts";
 import { isNearNeutral, nearNeutrals, readWithGloss } from "../../lib/collection/near-neutrals.ts";
+import { shownStrength } from "../../lib/collection/shown-strength.ts";
 import { strengthOrder } from "../../lib/collection/strength-order.ts";
 import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
 
@@ -54,14 +55,16 @@ describe("near-neutrals of two geometries", () => {
 describe("order by strength", () => {
   const { ranked, others } = strengthOrder(
     SHEETS,
-    ({ optics: { tintingStrength } }) =>
-      isKnown(tintingStrength) ? midpoint(tintingStrength.value) : undefined,
+    (sheet) => {
+      const shown = shownStrength(sheet);
+      return shown && midpoint(shown.figure.value);
+    },
     ({ tints }) => tints.length > 0,
   );
 
-  test("goes from the strongest to the weakest, with the reference at 1 among them", () => {
-    const strengths = ranked.map(({ optics: { tintingStrength } }) =>
-      isKnown(tintingStrength) ? midpoint(tintingStrength.value) : NaN,
+  test("goes from the strongest tube to the weakest, with the reference at 1 among them", () => {
+    const strengths = ranked.map(({ optics: { tintingStrengthByVolume } }) =>
+      isKnown(tintingStrengthByVolume) ? midpoint(tintingStrengthByVolume.value) : NaN,
     );
     expect(strengths).toEqual(strengths.toSorted((one, other) => other - one));
     expect(strengths).toContain(1);
