@@ -9,7 +9,7 @@ import { chosenPairs, type ChosenPair } from "../records/chosen-pairs.ts";
 import { colourTile, wallOrder } from "./colour-tile.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { wordedSheet } from "./worded-sheet.ts";
-import { comparableColour } from "./screen-swatch.ts";
+import { rowOf } from "./colour-rows.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pictureFolder, picturedColours, sharedPicture } from "./shared-picture.ts";
 import { pageHead } from "./site-frame.ts";
@@ -60,9 +60,10 @@ function pairEntry(pair: ChosenPair, context: PageContext, { root }: PagePlace):
     heading: pairHeading(pair, context),
     href: root + pairAddress(pair),
     ...(pair.why === undefined ? {} : { text: pair.why }),
-    colours: pair.colours
-      .map((slug) => comparableColour(sheetOf(slug, context)?.notations.masstone))
-      .filter((colour) => colour !== undefined),
+    colours: pair.colours.flatMap((slug) => {
+      const worded = wordedSheet(slug, context);
+      return (worded && rowOf(worded, context).colour) ?? [];
+    }),
   };
 }
 
