@@ -9,7 +9,7 @@ import { OutputFault } from "../site/output-fault.ts";
 import { latestDate, printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
 import { workCacheOf } from "../kept/work-cache.ts";
-import { allDueLines, nextLines } from "../workshop/next-view.ts";
+import { nextLines, openLines, pressingLines, type DueMatter } from "../workshop/next-view.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { counted, exitCode, printDiagnostics, say, seconds, tally } from "./told.ts";
 
@@ -17,7 +17,7 @@ import { counted, exitCode, printDiagnostics, say, seconds, tally } from "./told
 const SHOWN = 25;
 
 /**
- * What to find out next, by trying it, and what falls due; write nothing.
+ * What to find out next, by trying it, and what falls due or is left open; write nothing.
  * @param since a manifest.json kept when cards were printed last, in place of the workshop's own record of that.
  */
 export function next(
@@ -48,11 +48,12 @@ export function next(
       say(`${what}\n  ${gain}; ${hours}\n  ${file}: ${record.replaceAll("\n", "\n    ")}`);
     if (lines.length > SHOWN)
       say(`and ${counted(lines.length - SHOWN, "line")} more that gain less`);
-    const due = allDueLines(context, {
+    const matter: DueMatter = {
       labelNotes: hazardNotes(sheets, records),
       reprints: before && reprintList(shelfCards(cards.cards, before), before, context.words),
-    });
-    for (const { what, record } of due) say(`due: ${record}: ${what}`);
+    };
+    for (const { what, record } of pressingLines(context, matter)) say(`due: ${record}: ${what}`);
+    for (const { what, record } of openLines(context, matter)) say(`open: ${record}: ${what}`);
     say(`${counted(lines.length, "step")}, ${seconds(started)}`);
     return 0;
   } catch (error) {

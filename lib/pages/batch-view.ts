@@ -8,6 +8,7 @@ import type { CellView, TableView } from "../present/views.ts";
 import type { BatchSection, BatchSize } from "../sheet/oil/batch-figures.ts";
 import { weighedTubes } from "../sheet/pigments/parts-of-paint.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { mainOil } from "../sheet/oil/main-oil.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 
@@ -199,7 +200,7 @@ export function spannedRecipe(
     ...(isMeasured(oil.paintDensityGPerCm3)
       ? { paintDensityGPerCm3: midpoint(oil.paintDensityGPerCm3.value) }
       : {}),
-    oilIndexGPer100g: valueOf(oil.oilIndexGPer100g),
+    oilIndexGPer100g: valueOf(mainOil(oil)),
     oil: {
       ...(vehicle === undefined ? {} : density("densityGPerCm3", vehicle.densityGPerCm3)),
       ...(vehicle === undefined ? {} : price(vehicle)),

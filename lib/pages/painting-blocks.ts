@@ -7,6 +7,7 @@ import { statementText } from "../present/statement-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { glazePictures } from "./strength-blocks.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
+import { mainOil } from "../sheet/oil/main-oil.ts";
 
 /** Statements of film health that say how the surface looks. */
 const OF_THE_FINISH = /^(?:may-)?(?:sinks?-in|be-dull-of-itself|dull-of-itself|oiling-out)/;
@@ -21,6 +22,7 @@ export function paintingBlocks(page: SheetPage): Block[] {
       ...dries(page),
       ...layers(page),
       ...inWhites(page),
+      ...mixing(page),
       ...hides(page),
       ...finish(page),
       ...age(page),
@@ -67,6 +69,14 @@ function inWhites(page: SheetPage): LineView[] {
   return told.length === 0
     ? []
     : line(text.lines.whites, [`${upperFirst(told.join(page.words.semicolon))}.`]);
+}
+
+/** Only where nothing of it is predicted. */
+function mixing(page: SheetPage): LineView[] {
+  const { notPredicted } = page.sheet.optics;
+  return notPredicted === undefined
+    ? []
+    : line(page.words.pages.sheetPage.lines.mixing, worded([notPredicted], page));
 }
 
 /** That the colour as shown is a film which lets its ground through, or hid it. */
@@ -133,8 +143,8 @@ function age(page: SheetPage): LineView[] {
 function oilAndSizes(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
   const grams = textOf(page, "oil.oilIndexGPer100g");
-  const { oilIndexGPer100g: oil } = page.sheet.oil;
-  const isOwn = isKnown(oil) && oil.restsOn === "measured";
+  const weighed = mainOil(page.sheet.oil);
+  const isOwn = isKnown(weighed) && weighed.restsOn === "measured";
   return grams === undefined
     ? []
     : line(text.lines.oil, [isOwn ? text.oilLine(grams) : text.oilNotWeighed(grams)]);

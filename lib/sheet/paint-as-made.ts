@@ -5,8 +5,8 @@ import { oilSection } from "./oil/oil-section.ts";
 import { asWeighed } from "./oil/weighed-paint.ts";
 import { notStated } from "../quantities/figure.ts";
 import {
+  mainOilOfTubes,
   oilDensityOfTubes,
-  oilIndexOfTubes,
   weighedTubes,
   type KnownTube,
 } from "./pigments/parts-of-paint.ts";
@@ -39,7 +39,7 @@ function paintOf(colour: Colour, records: Records): PaintAsMade {
     additions,
     records,
     tubes && {
-      oilIndex: oilIndexOfTubes(colour, tubes, additions),
+      mainOil: mainOilOfTubes(colour, tubes, additions),
       oilDensity: oilDensityOfTubes(
         colour,
         tubes,

@@ -5,16 +5,26 @@ import type { CellView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import type { DueLine } from "./next-view.ts";
 
-/** What falls due as a table, each with the page or the record that speaks of it. */
+/** What falls due as a table. */
 export function dueTable(due: readonly DueLine[], words: Words, place: PagePlace): Block {
+  const { nothingDue, dueCaption } = words.pages.nextSteps;
+  return due.length === 0 ? statement(nothingDue) : lineTable(dueCaption, due, words, place);
+}
+
+/** Things to do, each with the page or the record that speaks of it. */
+export function lineTable(
+  caption: string,
+  lines: readonly DueLine[],
+  words: Words,
+  place: PagePlace,
+): Block {
   const text = words.pages.nextSteps;
-  if (due.length === 0) return statement(text.nothingDue);
   return {
     kind: "table",
     table: {
-      caption: text.dueCaption,
+      caption,
       columns: [{ head: text.dueColumns.what }, { head: text.dueColumns.where }],
-      rows: due.map(({ what, record }): CellView[] => [
+      rows: lines.map(({ what, record }): CellView[] => [
         { text: `${what}.` },
         { text: record, ...recordLink(record, place) },
       ]),

@@ -15,7 +15,7 @@ export function lotsPage(context: PageContext, place: PagePlace): WorkshopPageVi
   const { words, records } = context;
   const { index: text } = words.pages.lots;
   const sections = [
-    ...section("lots", text.heading, [
+    ...section("lots", text.outcome, [
       records.lots.size === 0
         ? statement(text.none)
         : { kind: "table", table: lotsTable(context, place) },

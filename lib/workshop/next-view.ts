@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PageContext } from "../pages/page-context.ts";
+import { isGraveDust } from "../pages/studio-cautions.ts";
 import {
   coloursOfFewLots,
   dueLots,
@@ -52,8 +53,7 @@ export function nextLines(steps: readonly NextStep[], records: Records, words: W
 function maskText(slugs: readonly string[], records: Records, words: Words): string {
   const grave = slugs.flatMap((slug) => {
     const pigment = records.pigments.get(slug);
-    return pigment !== undefined &&
-      dryPigmentHandling(pigment, records).cautions.some(({ rule }) => rule === "respirator-p3")
+    return pigment !== undefined && isGraveDust(dryPigmentHandling(pigment, records).cautions)
       ? [pigment.record.name]
       : [];
   });
@@ -69,7 +69,7 @@ function nameOf(kind: StepGroup["kind"], slug: string, records: Records): string
   return found?.record.name ?? slug;
 }
 
-/** What falls due beside what the records' own dates tell. */
+/** What is to be done beside what the records' own dates tell. */
 export interface DueMatter {
   /** What labels still want, texts and translations to review among it. */
   readonly labelNotes: readonly Diagnostic[];
@@ -77,7 +77,7 @@ export interface DueMatter {
   readonly reprints: readonly Reprint[] | undefined;
 }
 
-/** One thing that is due, finished, with where its record stands. */
+/** One thing to do, finished, with where its record stands. */
 export interface DueLine {
   readonly what: string;
   readonly record: string;
@@ -104,11 +104,13 @@ export function pressingLines(
   ];
 }
 
-/** All that falls due, in one list for the command and for the page: what presses first. */
-export function allDueLines(context: PageContext, matter: DueMatter): DueLine[] {
+/** What no day makes due: texts of labels to review, colours of few lots. */
+export function openLines(
+  context: PageContext,
+  { labelNotes }: Pick<DueMatter, "labelNotes">,
+): DueLine[] {
   return [
-    ...pressingLines(context, matter),
-    ...matter.labelNotes.map(({ message, hint, place: { file, line, column } }) => ({
+    ...labelNotes.map(({ message, hint, place: { file, line, column } }) => ({
       what: hint === undefined ? message : `${message} (${hint})`,
       record: `${recordName(file)}:${line}:${column}`,
     })),

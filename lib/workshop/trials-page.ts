@@ -97,6 +97,7 @@ function exposureBlocks(
       limits: limit === undefined ? [] : [{ value: limit, name: text.limit(category) }],
     }),
     readingsTable(
+      trialName(record, context),
       curve.slice(1).map(({ day, deltaEab }, i) => ({
         date: record.readings[i]?.date ?? record.started,
         day,
@@ -142,6 +143,7 @@ function dryingBlocks(
             limits: [],
           }),
           readingsTable(
+            trialName(record, context),
             curve.slice(1).map(({ day, touch }, i) => ({
               date: record.touched[i]?.date ?? record.started,
               day,
@@ -172,6 +174,7 @@ function curvePlot(
 }
 
 function readingsTable(
+  caption: string,
   rows: readonly { readonly date: string; readonly day: number; readonly found: string }[],
   { words }: PageContext,
 ): Block {
@@ -183,7 +186,7 @@ function readingsTable(
       {
         kind: "table",
         table: {
-          caption: text.table,
+          caption,
           compact: true,
           columns: [
             { head: text.columns.date },

@@ -4,8 +4,8 @@ import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { nextSteps } from "../planning/next-steps.ts";
 import type { CellView } from "../present/views.ts";
-import { dueTable } from "./due-table.ts";
-import { allDueLines, nextLines, type DueMatter } from "./next-view.ts";
+import { dueTable, lineTable } from "./due-table.ts";
+import { nextLines, openLines, pressingLines, type DueMatter } from "./next-view.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 export const NEXT_PATH = "next/index.html";
@@ -33,9 +33,10 @@ export function workshopNextPage(
     context,
   );
   const lines = nextLines(steps, records, words).slice(0, SHOWN);
+  const open = openLines(context, matter);
   const sections = [
     ...section("due", text.due, [
-      dueTable(allDueLines(context, matter), words, place),
+      dueTable(pressingLines(context, matter), words, place),
       ...(matter.reprints === undefined ? [statement(text.reprintsUnknown, "note")] : []),
     ]),
     ...section("steps", text.steps, [
@@ -60,6 +61,11 @@ export function workshopNextPage(
             },
           },
     ]),
+    ...section(
+      "open",
+      text.open,
+      open.length === 0 ? [] : [lineTable(text.openCaption, open, words, place)],
+    ),
   ];
   return {
     kind: "workshop",

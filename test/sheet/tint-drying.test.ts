@@ -34,9 +34,9 @@ const drier: AdditionPart = {
 const paint = (
   parts: readonly DryingPart[],
   vehicle: VehiclePart | undefined,
-  oilIndexGPer100g: Figure<Quantity>,
+  mainOilGPer100g: Figure<Quantity>,
   additions: readonly AdditionPart[] = [],
-): DryingPaint => ({ parts, vehicle, additions, oilIndexGPer100g });
+): DryingPaint => ({ parts, vehicle, additions, mainOilGPer100g });
 
 const BLACK = paint([part("black", "PBk 6")], oil("linseed"), stated(100));
 const WHITE = paint([part("white", "PW 6")], oil("safflower"), stated(25));

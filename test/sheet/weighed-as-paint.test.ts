@@ -174,7 +174,20 @@ describe("a mixture whose record names what its tubes hold as an addition", () =
     expect(pigment(violetOfTubes("vehicle: light"))).toBeCloseTo(0.6, 6);
     const sheet = violetOfTubes(ADDED);
     expect(pigment(sheet)).toBeCloseTo(0.6, 6);
-    expect(value(sheet.oil.oilIndexGPer100g)).toBeCloseTo(100 / 1.8, 4);
+  });
+
+  // basis: derived. The 1.2 of oil on 1.8 of pigment, whoever the oils belong to; 1.0 of it is the main oil.
+  test("prints all its oil, 66.7 g, and beside it the 55.6 of the main one", () => {
+    const { oil } = violetOfTubes(ADDED);
+    expect(value(oil.oilIndexGPer100g)).toBeCloseTo(120 / 1.8, 4);
+    expect(value(oil.mainOilGPer100g)).toBeCloseTo(100 / 1.8, 4);
+    expect(oil.oilIndexClass).toMatchObject({ value: "medium" });
+  });
+
+  test("has no main oil beside it where no other oil was added", () => {
+    const drier = "vehicle: light\nadditions: [{ vehicle: drier, percentOfOil: 10 }]";
+    expect(violetOfTubes("vehicle: light").oil).not.toHaveProperty("mainOilGPer100g");
+    expect(violetOfTubes(drier).oil).not.toHaveProperty("mainOilGPer100g");
   });
 
   // basis: derived. A drier that is in no tube comes on top: 1.8 of pigment in 3 + 1.2 x .1.
@@ -194,5 +207,55 @@ describe("a mixture whose record names what its tubes hold as an addition", () =
       },
     );
     expect(pigment(sheet)).toBeCloseTo((2 / 2.1 + 0.8) / 3, 6);
+  });
+});
+
+describe("a paint in 40 g of one oil to 100 g of pigment, with a quarter of that of another", () => {
+  const cobalt = (oil: string, absorption = ""): Sheet => {
+    const [sheet] = allSheets(
+      soundRecords({
+        "workshop.yaml": "name: Test\n",
+        "pigments/cobalt.yaml": `name: Cobalt\ndensityGPerCm3: 4\n${absorption}`,
+        "vehicles/light.yaml": "name: Light oil\nkind: oil\ndensityGPerCm3: 0.9\n",
+        "vehicles/heavy.yaml": "name: Heavy oil\nkind: oil\ndensityGPerCm3: 1\n",
+        "colours/cobalt.md": `---\nname: Cobalt\npigments: [{ pigment: cobalt }]\nvehicle: light\nadditions: [{ vehicle: heavy, percentOfOil: 25 }]\n${oil}---\n`,
+      }),
+    );
+    if (sheet === undefined) throw new Error("No sheet");
+    return sheet;
+  };
+  const RECORDED = "oilIndexGPer100g: 40\n";
+
+  // basis: derived. 40 + 10 g; 100 of 150 is pigment; 25 ml of pigment in 25 + 40/.9 + 10 = 79.44 ml.
+  test("has 50 g in all, low at its limit, and is two thirds pigment", () => {
+    const { oil } = cobalt(RECORDED);
+    expect([oil.oilIndexGPer100g, oil.mainOilGPer100g].map(value)).toEqual([50, 40]);
+    expect(oil.oilIndexClass).toMatchObject({ value: "low" });
+    expect(value(oil.pigmentMassFraction)).toBeCloseTo(2 / 3, 6);
+    expect(value(oil.pvc)).toBeCloseTo(25 / 79.444, 4);
+  });
+
+  // basis: derived. 100 g of pigment take 40 of the one and 10 of the other in a batch.
+  test("is weighed out as 40 and 10", () => {
+    const made = cobalt(RECORDED).batch?.sizes.find(({ pigmentG }) => pigmentG === 100);
+    expect(value(made?.oilG)).toBe(40);
+    expect(value(made?.additions[0]?.massG)).toBe(10);
+  });
+
+  // basis: derived. A rub-out of 30: 33 to 60 g in all, of which four fifths are the main oil; its PVC over CPVC
+  // spans the ratio of 1.1 to 2 once: CPVC 93.5 / (93.5 + 30 x 4) = .4379; 60 g: 25/(25 + 48/.9 + 12) = .2768.
+  test("is expected to take that of its rub-out figure in all", () => {
+    const { oil } = cobalt("", "oilAbsorptionGPer100g: 30\n");
+    expect(value(oil.oilIndexGPer100g)).toEqual([expect.closeTo(33, 6), expect.closeTo(60, 6)]);
+    expect(value(oil.mainOilGPer100g)).toEqual([expect.closeTo(26.4, 6), expect.closeTo(48, 6)]);
+    expect((value(oil.reducedPvc) as readonly number[])[0]).toBeCloseTo(0.2768 / 0.4379, 3);
+  });
+
+  // basis: derived. 50 g in all over 1.1 to 2.
+  test("is expected to rub out by all of it", () => {
+    expect(value(cobalt(RECORDED).oil.oilAbsorptionGPer100g)).toEqual([
+      25,
+      expect.closeTo(45.4545, 4),
+    ]);
   });
 });

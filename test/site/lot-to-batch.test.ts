@@ -113,16 +113,16 @@ test("labels to stick are there as a PDF, with what is to be known of them", asy
   );
 });
 
-test("what falls due says what the command says: papers, trials, texts to review, second lots", async () => {
+test("what to do next tells what falls due apart from what is left open on no day", async () => {
   const { page } = await opened("next/");
   const due = await textOf(page, "#due");
-  for (const line of [
-    /Ultramarine Blue, drying: to be looked at on \d+ \w+ \d{4}/,
-    /review them before they go on a label/,
-    /These have no lot recorded yet/,
-    /kept beside the records, in printed-cards.json/,
-  ])
-    expect(due).toMatch(line);
+  expect(due).toMatch(/Ultramarine Blue, drying: to be looked at on \d+ \w+ \d{4}/);
+  expect(due).toMatch(/kept beside the records, in printed-cards.json/);
+  const open = await textOf(page, "#open");
+  for (const line of [/review them before they go on a label/, /These have no lot recorded yet/]) {
+    expect(open).toMatch(line);
+    expect(due).not.toMatch(line);
+  }
 });
 
 test("without script a batch sheet has no field that would do nothing", async () => {

@@ -11,7 +11,7 @@ export interface DryingPaint {
   readonly parts: readonly DryingPart[];
   readonly vehicle: VehiclePart | undefined;
   readonly additions: readonly AdditionPart[];
-  readonly oilIndexGPer100g: Figure<Quantity>;
+  readonly mainOilGPer100g: Figure<Quantity>;
 }
 
 export function dryingQuestion({ parts, vehicle, additions }: DryingPaint): DryingQuestion {

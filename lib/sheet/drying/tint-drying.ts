@@ -4,16 +4,18 @@ import { isKnown, takenFrom, type Figure, type RecordRoot } from "../../quantiti
 import { midpoint } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
-import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
+import { contributionFigures, expectedDays } from "./drying-days.ts";
 import { dryingParts, type DryingPart } from "./drying-parts.ts";
 import { addedDriers, dryingQuestion, type DryingPaint } from "./drying-question.ts";
 import { decidingTrial, recordedTrials, type RecordedTrial } from "./drying-trials.ts";
 import { daysFromTrials, standingTrial } from "./days-from-trials.ts";
 import { oilDemand } from "../oil/oil-demand.ts";
 import { colourRecord, ingredientRecords, paintOfWhite, pigmentRecord } from "../record-inputs.ts";
-import type { TintDrying } from "./drying-figures.ts";
+import { filled } from "../found.ts";
+import { TINT_DRYING, type TintDrying } from "./drying-figures.ts";
 import { pigmentParts } from "../pigments/pigment-parts.ts";
 import { paintAsMade } from "../paint-as-made.ts";
+import { mainOil } from "../oil/main-oil.ts";
 import type { AdditionPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
 /** Paint of the white to one of the colour, by mass: a middling tint, for which drying in a white is reckoned. */
@@ -74,13 +76,12 @@ export function tintDrying(
             `colours.${colour.slug}.dryingTrials`,
           ))
         : takenFrom(trial.figures.touchDryDays);
-    return {
+    return filled(TINT_DRYING, {
       white: { slug, name, ...(colourIndexName === undefined ? {} : { colourIndexName }) },
       whiteParts: WHITE_PARTS,
-      class: dryingClassFigure(touchDryDays),
       touchDryDays,
       contributions,
-    };
+    });
   });
 }
 
@@ -102,8 +103,8 @@ function whitePaint(slug: string, records: Records): DryingPaint {
   const own = records.colours.get(slug);
   if (own !== undefined) {
     const { pigments, vehicle, additions, oil } = paintAsMade(own, records);
-    const { oilIndexGPer100g } = oil;
-    return { parts: dryingParts(pigments, records), vehicle, additions, oilIndexGPer100g };
+    const mainOilGPer100g = mainOil(oil);
+    return { parts: dryingParts(pigments, records), vehicle, additions, mainOilGPer100g };
   }
   // A white recorded as a pigment alone has no oil of its own: the workshop's would be a guess.
   const colour: Colour = {
@@ -123,7 +124,7 @@ function whitePaint(slug: string, records: Records): DryingPaint {
     parts: dryingParts(parts, records),
     vehicle: undefined,
     additions: [],
-    oilIndexGPer100g: oilDemand(colour, parts, records).oilIndex,
+    mainOilGPer100g: oilDemand(colour, parts, [], records).oilIndex,
   };
 }
 
@@ -159,11 +160,11 @@ export function mixtureQuestion(
 
 /** Pigment and oil in a gram of paint. */
 function shares({
-  oilIndexGPer100g,
+  mainOilGPer100g,
   additions,
 }: DryingPaint): { readonly pigment: number; readonly oil: number } | undefined {
-  if (!isKnown(oilIndexGPer100g)) return undefined;
-  const oilPerPigment = midpoint(oilIndexGPer100g.value) / 100;
+  if (!isKnown(mainOilGPer100g)) return undefined;
+  const oilPerPigment = midpoint(mainOilGPer100g.value) / 100;
   const added = additions.reduce(
     (sum, { percentOfOil }) => sum + (isKnown(percentOfOil) ? percentOfOil.value : 0) / 100,
     0,

@@ -20,6 +20,7 @@ import {
 } from "../../hazard/texts/substance-name.ts";
 import { recordLanguage } from "../../records/label-languages.ts";
 import type { Language } from "../../records/schema/terms.ts";
+import { mainOil } from "../oil/main-oil.ts";
 import type { OilSection } from "../oil/oil-figures.ts";
 import type { PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
@@ -35,7 +36,7 @@ export function paintIngredients(
   oil: OilSection,
   records: Records,
 ): Ingredient[] {
-  const oilShare = oilPerPigment(oil.oilIndexGPer100g);
+  const oilShare = oilPerPigment(mainOil(oil));
   const additions = colour.record.additions ?? [];
   const addedShare = additions.reduce((sum, { percentOfOil }) => sum + percentOfOil / 100, 0);
   const [lightest, heaviest] = [
@@ -67,9 +68,9 @@ const UNRECORDED_OIL = { slug: "vehicle-not-recorded", name: "the vehicle, which
 /** Grams of oil to a gram of pigment; from nothing to as much as any pigment takes where it is not known. */
 const UNKNOWN_OIL: Interval = [0, 3];
 
-function oilPerPigment(oilIndex: Figure<Quantity>): Interval {
-  if (!isKnown(oilIndex)) return UNKNOWN_OIL;
-  const [least, most] = ends(oilIndex.value);
+function oilPerPigment(gPer100g: Figure<Quantity>): Interval {
+  if (!isKnown(gPer100g)) return UNKNOWN_OIL;
+  const [least, most] = ends(gPer100g.value);
   return [least / 100, most / 100];
 }
 

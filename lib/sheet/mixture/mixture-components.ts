@@ -7,6 +7,7 @@ import { remembered, rememberedOfTwo } from "../../quantities/remembered.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { MixtureComponent } from "./mixture-figures.ts";
 import { paintAsMade } from "../paint-as-made.ts";
+import { mainOil } from "../oil/main-oil.ts";
 import { colourRecord, paintsOfPigment, pigmentRecord } from "../record-inputs.ts";
 import type { WeighedTube } from "../pigments/parts-of-paint.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
@@ -86,7 +87,7 @@ export function paintFacts(colour: Colour, records: Records): PaintFacts {
   return {
     massPerPigment: derivedFigure(
       { name: "1 + oil, and what was added to it, by mass of pigment", unit: "1" },
-      { ...shares, oilIndex: oil.oilIndexGPer100g },
+      { ...shares, oilIndex: mainOil(oil) },
       (v) =>
         1 +
         (v.oilIndex / 100) *

@@ -17,6 +17,7 @@ import type { Colour, Records } from "../../records/records.ts";
 import type { BatchSection, BatchSize } from "./batch-figures.ts";
 import type { OilSection } from "./oil-figures.ts";
 import { colourRecord } from "../record-inputs.ts";
+import { mainOil } from "./main-oil.ts";
 import { inputs, massInputs } from "./paint-volumes.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
@@ -222,17 +223,10 @@ function figureOf(
   const isWeighed = oil.paintDensityGPerCm3.standing === "measured";
   const volume = isWeighed
     ? {
-        ...massInputs({ oilIndex: oil.oilIndexGPer100g }, additions),
+        ...massInputs({ mainOil: mainOil(oil) }, additions),
         paintDensity: oil.paintDensityGPerCm3,
       }
-    : inputs(
-        {
-          oilIndex: oil.oilIndexGPer100g,
-          oilDensity: vehicle.densityGPerCm3,
-          pigmentDensity: oil.pigmentDensityGPerCm3,
-        },
-        additions,
-      );
+    : inputs({ ...oil, mainOil: mainOil(oil), oilDensity: vehicle.densityGPerCm3 }, additions);
   const fractions = Object.fromEntries(
     parts.map(({ slug, massFraction }) => [`fraction ${slug}`, massFraction]),
   );

@@ -13,12 +13,16 @@ import type { Colour, Records } from "../../records/records.ts";
 import { blendedFigure } from "../pigments/blended-figure.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
-import type { PigmentPart } from "../pigments/pigment-figures.ts";
+import type { AdditionPart, PigmentPart } from "../pigments/pigment-figures.ts";
+import { addedOils, ofMainOil, oilInAll } from "./main-oil.ts";
 
 export interface OilDemand {
   readonly oilAbsorption: Figure<Quantity>;
+  /** Of all its oils. */
   readonly oilIndex: Figure<Quantity>;
-  /** Which of the two is estimated from the other, and by what ratio of index to absorption. */
+  /** What of it the vehicle alone is: the same figure where no other oil was added. */
+  readonly mainOil: Figure<Quantity>;
+  /** Which of the two is estimated from the other, and by what ratio of main oil to absorption. */
   readonly between?: {
     readonly estimated: "oilAbsorption" | "oilIndex";
     readonly ratio: Figure<Quantity>;
@@ -28,10 +32,15 @@ export interface OilDemand {
   readonly contradiction?: Statement;
 }
 
-/** Rub-out figure and oil index of the paint as made, `ofTubes` where it was weighed from them; when only one is known the other is estimated from it. */
+/**
+ * Rub-out figure and oil index of the paint as made; when only one is known the other is estimated from it.
+ * @param additions of which oils count as oil of it: records give the index of the vehicle alone.
+ * @param ofTubes main oil, where it was weighed from tubes.
+ */
 export function oilDemand(
   colour: Colour,
   parts: readonly PigmentPart[],
+  additions: readonly AdditionPart[],
   records: Records,
   ofTubes?: Figure<Quantity>,
 ): OilDemand {
@@ -48,7 +57,9 @@ export function oilDemand(
     wanting: `colours.${colour.slug}.oilIndexGPer100g`,
     inputs: colourRecord(colour, "oilIndexGPer100g"),
   });
-  const oilIndex = ofTubes !== undefined && !isKnown(recorded) ? ofTubes : recorded;
+  const main = ofTubes !== undefined && !isKnown(recorded) ? ofTubes : recorded;
+  const oils = addedOils(additions);
+  const oilIndex = oilInAll(main, oils);
   const reasons =
     isKnown(oilAbsorption) && parts.length === 1
       ? [oilAbsorptionMethodStatement(methodOf(parts[0]?.slug, records))]
@@ -64,16 +75,19 @@ export function oilDemand(
     return {
       oilAbsorption,
       oilIndex,
+      mainOil: main,
       reasons,
       ...(contradiction === undefined ? {} : { contradiction }),
     };
   }
   if (isKnown(oilAbsorption)) {
     const { estimate, reason } = estimatedOilIndex(oilAbsorption.value);
+    const all = estimated(estimate, "rub-out figure x 1.1 to 2", oilAbsorption, reason);
     return {
       oilAbsorption,
-      oilIndex: estimated(estimate, "rub-out figure x 1.1 to 2", oilAbsorption, reason),
-      between: { estimated: "oilIndex", ratio: workingRatio(reason) },
+      oilIndex: all,
+      mainOil: ofMainOil(all, oils, "g/100 g"),
+      between: { estimated: "oilIndex", ratio: ofMainOil(workingRatio(reason), oils, "1") },
       reasons: [...reasons, reason],
     };
   }
@@ -82,11 +96,12 @@ export function oilDemand(
     return {
       oilAbsorption: estimated(estimate, "oil index / 1.1 to 2", oilIndex, reason),
       oilIndex,
-      between: { estimated: "oilAbsorption", ratio: workingRatio(reason) },
+      mainOil: main,
+      between: { estimated: "oilAbsorption", ratio: ofMainOil(workingRatio(reason), oils, "1") },
       reasons: [reason],
     };
   }
-  return { oilAbsorption, oilIndex, reasons: [] };
+  return { oilAbsorption, oilIndex, mainOil: main, reasons: [] };
 }
 
 function estimated(

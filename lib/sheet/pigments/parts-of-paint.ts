@@ -83,14 +83,14 @@ function percent(share: number): string {
 }
 
 /**
- * Oil to 100 g of pigment in what the tubes give together [g/100 g].
+ * Main oil to 100 g of pigment in what the tubes give together [g/100 g].
  *
  *     100 (Sum p / Sum p f - 1) / (1 + Sum a)
  *
  * with a, on the oil, what the record names as additions and a tube holds: of all that is no pigment these
  * are a part, and are reckoned beside the oil by themselves.
  */
-export function oilIndexOfTubes(
+export function mainOilOfTubes(
   colour: Colour,
   tubes: readonly KnownTube[],
   additions: readonly AdditionPart[],

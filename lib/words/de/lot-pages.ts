@@ -25,7 +25,8 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     lead: "Jede Charge neben ihrem Standard, die neueste zuerst.",
     description: "Chargen der Werkstatt neben ihren Standards.",
     none: "Noch ist keine Charge aufgezeichnet. Eine Charge ist eine Datei in lots/.",
-    caption: "Chargen, und wie sie ausfielen",
+    outcome: "Wie sie ausfielen",
+    caption: "Chargen, die neueste zuerst",
     columns: {
       lot: "Charge",
       colour: "Farbe",

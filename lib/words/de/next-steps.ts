@@ -23,6 +23,8 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
   reprintsUnknown:
     "Welche Regalkarten neu zu drucken sind, ist bekannt, sobald cards sie gedruckt hat: was dann darauf stand, bleibt bei den Aufzeichnungen, in printed-cards.json.",
   nothingDue: "Nichts ist fällig.",
+  open: "Was offen ist",
+  openCaption: "Was Etiketten und Chargen noch fehlt, ohne Termin",
   things: {
     densityGPerCm3: "Dichte",
     oilAbsorptionGPer100g: "Ölzahl durch Anreiben",

@@ -17,7 +17,8 @@ export const LOT_PAGES = {
     lead: "Every lot beside its standard, the newest first.",
     description: "Lots of the workshop beside their standards.",
     none: "No lot is on record yet. A lot is a file in lots/.",
-    caption: "Lots, and how they came out",
+    outcome: "How they came out",
+    caption: "Lots, the newest first",
     columns: {
       lot: "Lot",
       colour: "Colour",

@@ -20,6 +20,8 @@ export const NEXT_STEPS = {
   dueCaption: "What time has made due",
   dueColumns: { what: "What", where: "Record" },
   nothingDue: "Nothing falls due.",
+  open: "Left open",
+  openCaption: "What labels and lots still want, on no day",
   things: {
     densityGPerCm3: "Density",
     oilAbsorptionGPer100g: "Oil absorption by rub-out",

@@ -20,7 +20,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     lead: "Cada lote junto a su patrón, el más reciente primero.",
     description: "Los lotes del taller junto a sus patrones.",
     none: "Aún no hay ningún lote registrado. Un lote es un archivo en lots/.",
-    caption: "Los lotes, y cómo salieron",
+    outcome: "Cómo salieron",
+    caption: "Lotes, el más reciente primero",
     columns: {
       lot: "Lote",
       colour: "Color",

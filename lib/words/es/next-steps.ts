@@ -19,6 +19,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   dueCaption: "Lo que el tiempo ha hecho necesario",
   dueColumns: { what: "Qué", where: "Registro" },
   nothingDue: "Nada vence.",
+  open: "Lo que queda abierto",
+  openCaption: "Lo que aún falta a etiquetas y lotes, sin plazo",
   things: {
     densityGPerCm3: "Densidad",
     oilAbsorptionGPer100g: "Absorción de aceite por amasado",

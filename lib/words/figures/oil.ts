@@ -19,6 +19,30 @@ export const OIL_FIGURES = {
         fr: "prise d’huile au couteau x 1,1 à 2",
         es: "absorción a espátula x de 1,1 a 2",
       },
+      "main oil, and the oils added to it": {
+        de: "Hauptöl mit den zugesetzten Ölen",
+        fr: "huile principale et huiles ajoutées",
+        es: "aceite principal y aceites añadidos",
+      },
+    },
+  },
+  mainOil: {
+    en: "Main oil alone",
+    de: "Hauptöl allein",
+    fr: "Huile principale seule",
+    es: "Aceite principal solo",
+    gloss: {
+      en: "the same without the other oils in it",
+      de: "dasselbe ohne die anderen Öle darin",
+      fr: "la même chose sans les autres huiles qu’elle contient",
+      es: "lo mismo sin los demás aceites que contiene",
+    },
+    found: {
+      "oil index / (1 + the oils added to it)": {
+        de: "Ölindex / (1 + die zugesetzten Öle)",
+        fr: "indice d’huile / (1 + les huiles ajoutées)",
+        es: "índice de aceite / (1 + los aceites añadidos)",
+      },
     },
   },
   oilIndexClass: {

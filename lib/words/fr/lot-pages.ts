@@ -21,7 +21,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     lead: "Chaque lot à côté de son étalon, le plus récent d’abord.",
     description: "Les lots de l’atelier à côté de leurs étalons.",
     none: "Aucun lot n’est encore consigné. Un lot est un fichier dans lots/.",
-    caption: "Les lots, et ce qu’ils ont donné",
+    outcome: "Ce qu’ils ont donné",
+    caption: "Lots, le plus récent d’abord",
     columns: {
       lot: "Lot",
       colour: "Couleur",

@@ -19,6 +19,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
   dueCaption: "Ce que le temps a rendu nécessaire",
   dueColumns: { what: "Quoi", where: "Relevé" },
   nothingDue: "Rien ne vient à échéance.",
+  open: "Ce qui reste ouvert",
+  openCaption: "Ce qui manque encore aux étiquettes et aux lots, sans échéance",
   things: {
     densityGPerCm3: "Masse volumique",
     oilAbsorptionGPer100g: "Prise d’huile au couteau",
