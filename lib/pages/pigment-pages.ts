@@ -29,7 +29,7 @@ import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { textPage } from "./text-page.ts";
-import { cautionsByReason } from "./studio-cautions.ts";
+import { cautionsByReason, isGraveDust } from "./studio-cautions.ts";
 import { nameOrder } from "../quantities/name-order.ts";
 
 /** Rows of a pigment's own page. */
@@ -229,7 +229,7 @@ export function pigmentPage(
       words,
     ),
     handling: [
-      handling.general,
+      handling.general(isGraveDust(cautions)),
       poisonCentreLine(poisonCentre, words),
       cautionLineOf([record], words),
     ],

@@ -1,8 +1,17 @@
 import type { FigurePath } from "../quantities/figure.ts";
 
+/** Much the same paths stand on all sheets: each is one text, by the path above it and its own name. */
+const PATHS = new Map<FigurePath, Map<string, FigurePath>>();
+
 /** Of a part by its name; the path of the sheet itself is empty. */
 export function pathBelow(path: FigurePath, name: string): FigurePath {
-  return path === "" ? name : `${path}.${name}`;
+  if (path === "") return name;
+  const below = PATHS.get(path) ?? new Map<string, FigurePath>();
+  PATHS.set(path, below);
+  // Joined it is one text; put together by a template it would hold its parts beside itself.
+  const whole = below.get(name) ?? [path, name].join(".");
+  below.set(name, whole);
+  return whole;
 }
 
 /** An array's member goes by its slug, a tint by its white's, a step by its ratio, a film by its micrometres: paths then survive a new neighbour. */

@@ -19,7 +19,7 @@ const PLACES = notesOn<Figure, Place>();
 /** Notes where the figures of a colour's sheet, or of a part of it at a path, stand; of two places the first. */
 export function placeFigures(colour: string, part: object, path: FigurePath = ""): void {
   if (isFigure(part)) {
-    if (!PLACES.has(part)) PLACES.set(part, { colour, path: onePath(path) });
+    if (!PLACES.has(part)) PLACES.set(part, { colour, path });
     return;
   }
   for (const [key, value] of Object.entries(part) as [string, unknown][])
@@ -27,15 +27,6 @@ export function placeFigures(colour: string, part: object, path: FigurePath = ""
       const name = Array.isArray(part) ? memberName(value, Number(key)) : key;
       placeFigures(colour, value, pathBelow(path, name));
     }
-}
-
-const PATHS = new Map<FigurePath, FigurePath>();
-
-/** The same paths stand on all sheets: each is one text. */
-function onePath(path: FigurePath): FigurePath {
-  const known = PATHS.get(path) ?? path;
-  PATHS.set(path, known);
-  return known;
 }
 
 /** Where a figure stands, once its sheet or its part of it is worked out. */
