@@ -20,6 +20,7 @@ import {
   type PictureView,
   type TableView,
 } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
 import { relativeScattering, scatteringScale } from "../plots/relative-scattering.ts";
 import type { Statement } from "../quantities/statement.ts";
@@ -329,12 +330,7 @@ export function theoryInputs(context: PageContext): TableView | undefined {
     sourceName(key, context.records.sources.get(key), context.words.pages.sources.standings);
   return {
     caption: text.caption,
-    columns: [
-      { head: text.pigment },
-      { head: text.size },
-      { head: text.spread },
-      { head: text.indices },
-    ],
+    columns: wordColumns(text.pigment, text.size, text.spread, text.indices),
     rows: [...whites, ...blacks].map(({ slug, sizeUm, sizeKind, spread, indices }): CellView[] => [
       { text: blackName(slug, context) },
       { text: um(sizeUm), note: text.sizeKinds[sizeKind] },

@@ -7,9 +7,10 @@ import type { DifferenceParts } from "../lots/difference-parts.ts";
 import { takenVolumeMl } from "../formulation/container-fill.ts";
 import { isPackedSize, isShort, packedMasses } from "../formulation/packed-quantity.ts";
 import { isWhollyCompared } from "../lots/lot-against-standard.ts";
-import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import { addressTo, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
+import { numberColumns } from "../present/table-columns.ts";
 import type { Interval } from "../quantities/interval.ts";
 import { tareOf } from "./packed-remarks.ts";
 import type { Lot, Reading, TintReading } from "../records/records.ts";
@@ -20,7 +21,7 @@ import { whiteColour } from "../sheet/tints/drawdown-set.ts";
 import { foreignIngredients } from "./foreign-ingredients.ts";
 import { batchSheetPath, correctionAddress, lotBatchAddress, verdictWord } from "./lot-words.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { workshopHead } from "./workshop-frame.ts";
+import { workshopPage } from "./workshop-frame.ts";
 import { weighedInG } from "../records/made-of.ts";
 
 /** One lot: its verdict, how it differs, what would bring it back, and how it was made. */
@@ -78,7 +79,7 @@ export function lotPage(
             : []),
           {
             text: text.batchSheet(colour),
-            href: `${root}${batchSheetPath(book.colour.slug).replace("index.html", "")}`,
+            href: addressTo(batchSheetPath(book.colour.slug), { root }),
           },
           { text: text.reply(colour), href: `${root}colours/${book.colour.slug}/#reply` },
           { text: text.colourPage(colour), href: `${root}colours/${book.colour.slug}/` },
@@ -86,14 +87,13 @@ export function lotPage(
       },
     ]),
   ];
-  return {
-    kind: "workshop",
-    ...workshopHead(context, text.heading(number, colour), text.description(number, colour)),
+  return workshopPage(context, {
+    heading: text.heading(number, colour),
+    description: text.description(number, colour),
     back: { text: text.back, href: `${root}lots/` },
     lead: [words.date(lot.record.date)],
-    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
     sections,
-  };
+  });
 }
 
 /**
@@ -143,8 +143,7 @@ function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block
         caption: text.judgedCaption,
         columns: [
           { head: text.judgedColumns.what },
-          { head: text.judgedColumns.found, numeric: true },
-          { head: text.judgedColumns.tolerance, numeric: true },
+          ...numberColumns(text.judgedColumns.found, text.judgedColumns.tolerance),
           { head: text.judgedColumns.verdict },
         ],
         rows: comparison.judged.map(
@@ -240,12 +239,12 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
     compact: true,
     columns: [
       { head: text.partsColumns.of },
-      ...[
+      ...numberColumns(
         text.partsColumns.total,
         text.partsColumns.L,
         text.partsColumns.C,
         text.partsColumns.H,
-      ].map((head) => ({ head, numeric: true })),
+      ),
     ],
     rows,
   };
@@ -284,12 +283,12 @@ function correctionBlocks(
         caption: text.correctionCaption,
         columns: [
           { head: text.correctionColumns.what },
-          ...[
+          ...numberColumns(
             text.correctionColumns.grams,
             text.correctionColumns.masstone,
             text.correctionColumns.letDown,
             text.correctionColumns.strength,
-          ].map((head) => ({ head, numeric: true })),
+          ),
         ],
         rows: corrections.map(({ candidate, gramsPer100g, predicted, range }): CellView[] => [
           { text: candidate.name, note: text.kinds[candidate.kind] },

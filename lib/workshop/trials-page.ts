@@ -7,10 +7,11 @@ import { dueTrials, nextLook } from "../planning/due.ts";
 import { touches } from "../planning/trial-results.ts";
 import { trialCurve, type TrialCurve } from "../plots/trial-curve.ts";
 import { asMarkup, type CellView } from "../present/views.ts";
+import { numberColumns, wordColumns } from "../present/table-columns.ts";
 import type { Checked } from "../records/records.ts";
 import { TOUCHES } from "../records/schema/terms.ts";
 import type { TrialRecord } from "../records/schema/trial.ts";
-import { workshopHead } from "./workshop-frame.ts";
+import { workshopPage } from "./workshop-frame.ts";
 
 /** Exposures and drying trials as series: what is due next, then each with its curve. */
 export function trialsPage(context: PageContext): WorkshopPageView {
@@ -26,7 +27,7 @@ export function trialsPage(context: PageContext): WorkshopPageView {
             kind: "table",
             table: {
               caption: text.dueCaption,
-              columns: [{ head: text.dueColumns.what }, { head: text.dueColumns.date }],
+              columns: wordColumns(text.dueColumns.what, text.dueColumns.date),
               rows: due.map(({ trial, date }): CellView[] => [
                 { text: trialName(trial, context) },
                 { text: words.date(date) },
@@ -38,13 +39,12 @@ export function trialsPage(context: PageContext): WorkshopPageView {
       section(trial.slug, trialName(trial.record, context), trialBlocks(trial, context)),
     ),
   ];
-  return {
-    kind: "workshop",
-    ...workshopHead(context, text.heading, text.description),
+  return workshopPage(context, {
+    heading: text.heading,
+    description: text.description,
     lead: trials.length === 0 ? [text.lead, text.none] : [text.lead],
-    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
     sections,
-  };
+  });
 }
 
 /** When a trial is to be looked at again, YYYY-MM-DD; undefined once it has ended. */
@@ -190,8 +190,7 @@ function readingsTable(
           compact: true,
           columns: [
             { head: text.columns.date },
-            { head: text.columns.day, numeric: true },
-            { head: text.columns.found, numeric: true },
+            ...numberColumns(text.columns.day, text.columns.found),
           ],
           rows: rows.map(({ date, day, found }) => [
             { text: words.date(date) },
