@@ -308,55 +308,47 @@ function batchTable({ record }: Lot, { words, records }: PageContext): TableView
   const grams = (massG: number): string => `${words.numbers.decimal(massG, 1)}\u00a0g`;
   const vehicle = (slug: string): string => records.vehicles.get(slug)?.record.name ?? slug;
   const weighed = weighedInG(record);
-  const optionalRow = (name: string, value: string | undefined): [string, string][] =>
-    value === undefined ? [] : [[name, value]];
-  const rows: [string, string][] = [
-    ...record.pigments.map(({ pigment, massG }): [string, string] => [
-      records.pigments.get(pigment)?.record.name ?? pigment,
-      grams(massG),
-    ]),
-    ...(record.oil === undefined
-      ? []
-      : [[vehicle(record.oil.vehicle), grams(record.oil.massG)] as [string, string]]),
-    ...(record.additions ?? []).map((one): [string, string] => [
-      vehicle(one.vehicle),
-      grams(one.massG),
-    ]),
-    ...optionalRow(text.rows.yield, record.yieldG === undefined ? undefined : grams(record.yieldG)),
-    ...optionalRow(
+  const { yieldG, densityGPerCm3, finenessOfGrindUm } = record;
+  const rows: readonly (readonly [name: string, value: string | undefined])[] = [
+    ...record.pigments.map(
+      ({ pigment, massG }) =>
+        [records.pigments.get(pigment)?.record.name ?? pigment, grams(massG)] as const,
+    ),
+    ...[...(record.oil === undefined ? [] : [record.oil]), ...(record.additions ?? [])].map(
+      (one) => [vehicle(one.vehicle), grams(one.massG)] as const,
+    ),
+    [text.rows.yield, yieldG === undefined ? undefined : grams(yieldG)],
+    [
       text.rows.loss,
-      record.yieldG === undefined
+      yieldG === undefined
         ? undefined
-        : `${words.numbers.decimal(100 * (1 - record.yieldG / weighed), 1)}\u00a0%`,
-    ),
-    ...(record.tubes ?? []).flatMap(({ ml, count, massG, tareG }): [string, string][] => [
-      [text.rows.tubes(String(ml)), String(count)],
-      ...optionalRow(
-        text.rows.tubeMass(String(ml)),
-        massG === undefined ? undefined : grams(massG),
-      ),
-      ...packedRows(ml, tareG ?? tareOf(ml, records), record.densityGPerCm3, { words }),
+        : `${words.numbers.decimal(100 * (1 - yieldG / weighed), 1)}\u00a0%`,
+    ],
+    ...(record.tubes ?? []).flatMap(({ ml, count, massG, tareG }) => [
+      [text.rows.tubes(String(ml)), String(count)] as const,
+      [text.rows.tubeMass(String(ml)), massG === undefined ? undefined : grams(massG)] as const,
+      ...packedRows(ml, tareG ?? tareOf(ml, records), densityGPerCm3, { words }),
     ]),
-    ...optionalRow(text.rows.passes, record.passes?.toString()),
-    ...optionalRow(
+    [text.rows.passes, record.passes?.toString()],
+    [
       text.rows.fineness,
-      record.finenessOfGrindUm === undefined
-        ? undefined
-        : `${record.finenessOfGrindUm}\u00a0\u00b5m`,
-    ),
-    ...optionalRow(
+      finenessOfGrindUm === undefined ? undefined : `${finenessOfGrindUm}\u00a0\u00b5m`,
+    ],
+    [
       text.rows.density,
-      record.densityGPerCm3 === undefined
+      densityGPerCm3 === undefined
         ? undefined
-        : `${words.numbers.decimal(record.densityGPerCm3, 3)}\u00a0g/cm\u00b3`,
-    ),
-    ...optionalRow(text.rows.retained, record.retainedSample),
-    ...optionalRow(text.rows.note, record.note),
+        : `${words.numbers.decimal(densityGPerCm3, 3)}\u00a0g/cm\u00b3`,
+    ],
+    [text.rows.retained, record.retainedSample],
+    [text.rows.note, record.note],
   ];
   return {
     caption: record.planned === true ? text.plannedCaption : text.batchCaption,
     columns: [{ head: text.batchColumns.what }, { head: text.batchColumns.amount, numeric: true }],
-    rows: rows.map(([name, value]) => [{ text: name }, { text: value }]),
+    rows: rows.flatMap(([name, value]) =>
+      value === undefined ? [] : [[{ text: name }, { text: value }]],
+    ),
   };
 }
 
