@@ -10,8 +10,8 @@ import { dashesOf, type ShownStanding } from "./standing-mark.ts";
 import { refusal, type Point, type SvgNode } from "./svg.ts";
 import { ticksEvery } from "./ticks.ts";
 
-/** Upper ends of the reflectance axis: 1, a little more for a fluorescent white, and less for what is dark throughout. */
-const REFLECTANCE_SCALES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 1.2] as const;
+/** Upper ends of the reflectance axis: 1, more for what fluoresces, and less for what is dark throughout. */
+const REFLECTANCE_SCALES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 1.2, 2, 4] as const;
 export type ReflectanceScale = (typeof REFLECTANCE_SCALES)[number];
 const TICK_STEPS: Readonly<Record<ReflectanceScale, number>> = {
   0.01: 0.002,
@@ -22,6 +22,8 @@ const TICK_STEPS: Readonly<Record<ReflectanceScale, number>> = {
   0.5: 0.1,
   1: 0.2,
   1.2: 0.2,
+  2: 0.5,
+  4: 1,
 };
 
 /** What is drawn, whatever the instrument's own ends. */

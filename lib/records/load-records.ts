@@ -37,6 +37,7 @@ import { datesIn } from "./record-values.ts";
 import { recordLanguage } from "./label-languages.ts";
 import { siteBase } from "./site-base.ts";
 import { siteFaults } from "./site-faults.ts";
+import { paintResolver } from "./special-effects.ts";
 import { versionFaults } from "./version-faults.ts";
 import { grainNotes } from "./unit-slips.ts";
 import { standardRecipeFaults } from "./standard-recipe.ts";
@@ -86,10 +87,20 @@ export function checkedRecords(
   const resolver = readingResolver(files, files.workshop?.record, diagnostics, parsers.follows);
   const sizes = offeredSizes(files, diagnostics, parsers.prices);
   const lotsRead = [...files.lots.values()]
-    .map((lot) => resolvedLot(lot, resolver))
+    .map((lot) =>
+      resolvedLot(
+        lot,
+        paintResolver(files.colours.get(lot.record.colour)?.record, files, resolver),
+      ),
+    )
     .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1));
   const read = [...files.colours.values()].map((colour) =>
-    resolvedColour(colour, resolver, sizes.get(colour.slug) ?? [], lotsRead),
+    resolvedColour(
+      colour,
+      paintResolver(colour.record, files, resolver),
+      sizes.get(colour.slug) ?? [],
+      lotsRead,
+    ),
   );
   const grounds = resolvedGrounds(files.workshop, resolver, diagnostics);
   const photographed = namedPhotographs(files, tree, {

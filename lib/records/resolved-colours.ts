@@ -11,7 +11,7 @@ import { isOfPigmentAlone } from "./made-of.ts";
 /** A colour with its readings, sizes and what its lots came out as; what its record leaves to its retained standard is read of that. */
 export function resolvedColour(
   { slug, file, record, yaml, body }: Parsed<ColourRecord>,
-  { resolve }: ReadingResolver,
+  { resolve }: Pick<ReadingResolver, "resolve">,
   sizes: readonly OfferedSize[],
   lots: readonly Lot[],
 ): Colour {

@@ -12,7 +12,7 @@ type LetDownForm = NonNullable<LotRecord["tints"]>[number];
 /** A lot with its readings, and each drawdown of one paint by itself where several are averaged. */
 export function resolvedLot(
   { slug, file, record, yaml }: Parsed<LotRecord>,
-  { resolve }: ReadingResolver,
+  { resolve }: Pick<ReadingResolver, "resolve">,
 ): Lot {
   const replicates = (form: ReadingForm, path: RecordPath): Spectrum[] => {
     if (!("column" in form) || typeof form.column === "string") return [];

@@ -22,6 +22,7 @@ import type { MasstoneNotations } from "./notation-figures.ts";
 
 /**
  * Every notation of a masstone that follows from its reading.
+ * @param fluoresces then it is told in daylight alone: under another lamp it is excited otherwise.
  * @param film the drawdown that the masstone was read on, over both grounds: its thickness counts into the uncertainty.
  */
 export function masstoneNotations(
@@ -30,20 +31,31 @@ export function masstoneNotations(
   blocks: readonly IsccNbsBlock[],
   observer: JudgingObserver = "CIE 1964",
   film?: TwoGroundFilm,
+  fluoresces = false,
 ): MasstoneNotations {
   const moved = film === undefined ? [] : [thicknessShift(film)];
-  const notations = readingFigures(reading, inputs, blocks, VIEWINGS, moved);
+  const notations = readingFigures(
+    reading,
+    inputs,
+    blocks,
+    fluoresces ? DAYLIGHTS : VIEWINGS,
+    moved,
+  );
   return {
     ...(reading.form === "chip" ? {} : { geometry: reading.geometry }),
     standing:
       reading.form === "lab" && reading.photographed !== undefined ? "estimated" : "measured",
     ...notations,
-    ...(reading.form === "spectrum" ? spectral(reading, notations, inputs, observer, moved) : {}),
+    ...(reading.form === "spectrum"
+      ? spectral(reading, notations, inputs, observer, moved, fluoresces)
+      : {}),
     ...(reading.form === "spectrum" && reading.geometry === "d/8 included"
       ? glossExcluded(reading, inputs)
       : {}),
   };
 }
+
+const DAYLIGHTS = VIEWINGS.filter((viewing) => !viewing.startsWith("A/"));
 
 /** With only an included reading: what the same film would read with the gloss shut out, as the eye meets it. */
 function glossExcluded(
@@ -75,6 +87,7 @@ function spectral(
   read: readonly RecordRoot[],
   observer: JudgingObserver,
   moved: readonly (readonly number[])[],
+  fluoresces: boolean,
 ): Pick<MasstoneNotations, "lamplight" | "curve" | "lab" | "xyz"> {
   const { spectrum } = reading;
   const { deltaE00, statement } = lamplight(spectrum, observer);
@@ -92,12 +105,16 @@ function spectral(
   return {
     lab,
     xyz: { ...xyz, ...cones.xyz },
-    lamplight: {
-      deltaE00: under("incandescent", observer === "CIE 1964" ? lab["A/10"]?.L : undefined),
-      ledDeltaE00: under("led"),
-      fluorescentDeltaE00: under("fluorescent"),
-      sentence: statement,
-    },
+    ...(fluoresces
+      ? {}
+      : {
+          lamplight: {
+            deltaE00: under("incandescent", observer === "CIE 1964" ? lab["A/10"]?.L : undefined),
+            ledDeltaE00: under("led"),
+            fluorescentDeltaE00: under("fluorescent"),
+            sentence: statement,
+          },
+        }),
     curve: spectrum,
   };
 }

@@ -154,6 +154,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     finish: "Glanzgrad",
     age: "Mit dem Alter",
     whites: "In Weiß",
+    mixing: "Mischen",
     oil: "Öl",
   },
   /** Where it would take more paint than anybody lays. */

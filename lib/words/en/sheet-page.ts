@@ -146,6 +146,7 @@ export const SHEET_PAGE = {
     finish: "Finish",
     age: "With age",
     whites: "In white",
+    mixing: "Mixing",
     oil: "Oil",
   },
   /** Where it would take more paint than anybody lays. */

@@ -146,6 +146,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     finish: "Acabado",
     age: "Con la edad",
     whites: "En blanco",
+    mixing: "Mezcla",
     oil: "Aceite",
   },
   /** Where it would take more paint than anybody lays. */

@@ -150,6 +150,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     finish: "Aspect",
     age: "Avec l’âge",
     whites: "Dans le blanc",
+    mixing: "Mélange",
     oil: "Huile",
   },
   /** Where it would take more paint than anybody lays. */
