@@ -90,7 +90,7 @@ function exposureBlocks(
     statement(sentence),
     statement(`${record.standard}${words.semicolon}${record.exposure}.`, "note"),
     ...seriesBlocks(
-      slug,
+      { slug, record },
       sentence,
       curve.map(({ day, deltaEab }, i) => ({
         date: record.readings[i - 1]?.date ?? record.started,
@@ -133,7 +133,7 @@ function dryingBlocks(
     ...(curve.length < 2
       ? []
       : seriesBlocks(
-          slug,
+          { slug, record },
           sentence,
           curve.map(({ day, touch }, i) => ({
             date: record.touched[i - 1]?.date ?? record.started,
@@ -162,12 +162,13 @@ interface SeriesPoint {
 
 /** A trial day by day: its curve from the start on, and its readings in a table. */
 function seriesBlocks(
-  slug: string,
+  { slug, record }: Pick<Checked<TrialRecord>, "slug" | "record">,
   sentence: string,
   points: readonly SeriesPoint[],
   axis: Pick<TrialCurve, "valueLabel" | "most" | "ticks" | "limits">,
-  { words }: PageContext,
+  context: PageContext,
 ): Block[] {
+  const { words } = context;
   const { trials: text } = words.pages.lots;
   const curve = (width: number, suffix: string) =>
     asMarkup(
@@ -183,7 +184,7 @@ function seriesBlocks(
       }),
     );
   const table: TableView = {
-    caption: text.table,
+    caption: trialName(record, context),
     compact: true,
     columns: [{ head: text.columns.date }, ...numberColumns(text.columns.day, text.columns.found)],
     rows: points
