@@ -10,7 +10,7 @@ import { numberColumns } from "../present/table-columns.ts";
 import { spectralCurve } from "../plots/spectral-curve.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { properties, textOf, type SheetPage } from "./page-of-sheet.ts";
+import { sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Every notation that follows from the reading, each with its light, observer and geometry. */
 export function notationsBlocks(page: SheetPage): Block[] {
@@ -32,21 +32,7 @@ export function notationsBlocks(page: SheetPage): Block[] {
         : []),
       ...(masstone.srgb?.hex.standing === "estimated" ? [words.pages.sheet.approximateColour] : []),
     ],
-    properties: properties(
-      page,
-      text.caption,
-      [
-        "munsell.text",
-        "nbsName",
-        "srgb.hex",
-        "displayP3.css",
-        "oklch.css",
-        "lamplight.deltaE00",
-        "lamplight.ledDeltaE00",
-        "lamplight.fluorescentDeltaE00",
-        "glossExcludedL",
-      ].map((path) => `notations.masstone.${path}`),
-    ),
+    properties: sectionTable(page, text.caption, ["notations"]),
     tables: [labTable(page)],
     pictures: curvePicture(page),
   });

@@ -27,7 +27,7 @@ export function oilBlocks(page: SheetPage): Block[] {
       summary: [
         oilClass === undefined || grams === undefined ? text.none : text.summary(oilClass, grams),
       ],
-      properties: sectionTable(page, text.caption, "oil"),
+      properties: sectionTable(page, text.caption, ["oil", "fill"]),
       lists: [
         ...reasons(
           page,

@@ -24,7 +24,7 @@ export function strengthBlocks(page: SheetPage): Block[] {
     summary: [optics.extender?.sentence, optics.gloss?.sentence].flatMap((sentence) =>
       sentence === undefined ? [] : [statementText(sentence, words)],
     ),
-    properties: sectionTable(page, text.caption, "optics"),
+    properties: sectionTable(page, text.caption, ["optics"]),
     pictures: [...glazePictures(page), ...hidingPicture(page), ...glossPicture(page)],
     tables: [
       ...(tints.some(({ strengthParts }) => strengthParts !== undefined) ? [tubeTable(page)] : []),

@@ -5,7 +5,7 @@ import { dryingSection } from "./drying/drying-section.ts";
 import { fillSection } from "./oil/fill-section.ts";
 import { placeFigures } from "./figure-places.ts";
 import { masstoneRecords } from "./record-inputs.ts";
-import { masstoneNotations } from "./notations/masstone-notations.ts";
+import { masstoneNotations } from "./notations/masstone-figures.ts";
 import { lotsSection } from "./lots/lots-section.ts";
 import { offerSection } from "./handling/offer-section.ts";
 import { mixtureSection } from "./mixture/mixture-section.ts";
