@@ -25,6 +25,7 @@ import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts"
 import { pigmentPhotographs } from "./photograph-blocks.ts";
 import { pigmentFacts } from "./pigment-blocks.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 import { textPage } from "./text-page.ts";
@@ -109,8 +110,7 @@ function ownTable(
       table: {
         caption: `${text.caption}${words.colon}${words.families[family]}`,
         columns: [
-          { head: text.columns.pigment },
-          { head: text.columns.index },
+          ...wordColumns(text.columns.pigment, text.columns.index),
           { head: text.columns.density, unit: unitText("g/cm3", words), numeric: true },
           { head: text.columns.oil, unit: unitText("g/100 g", words), numeric: true },
           { head: text.columns.colours, numeric: true },

@@ -11,6 +11,7 @@ import { contentTree, type ContentTree } from "./content-tree.ts";
 import { drawdownFaults } from "./drawdown-faults.ts";
 import { figureSlips } from "./figure-slips.ts";
 import { offeredSizes } from "./offered-sizes.ts";
+import { glossSteps } from "./gloss-steps.ts";
 import { lotFaults } from "./lot-faults.ts";
 import {
   allRecords,
@@ -116,6 +117,7 @@ export function checkedRecords(
     ...paintFaults(files, tables),
     ...columnFaults(files),
     ...drawdownFaults(read, masstoneOf, (slug) => isExtender(slug, files, knowledge)),
+    ...glossSteps(read, lotsRead, masstoneOf),
     ...colourFaults(read, files, knowledge),
     ...rangeFaults(read, files, masstoneOf),
     ...priceSlips(files),
