@@ -36,7 +36,8 @@ function cell(worded: SheetTexts, path: string, words: Words): CellView {
     : { text: NO_VALUE, reason: words.pages.catalogue.notRead };
 }
 
-function withoutStanding({ standing: _, ...rest }: CellView): CellView {
+function withoutStanding(own: CellView): CellView {
+  const { standing: _standing, ...rest } = own;
   return rest;
 }
 
