@@ -12,7 +12,7 @@ import type { Chemistry } from "./chemistry-drying.ts";
 import type { DryingKnowledge } from "./drying-knowledge.ts";
 import { noteStatements, type DryingNoteRow, type NoteStatement } from "./drying-notes.ts";
 import { mediumStatements, type MediumStatement } from "./medium-in-paint.ts";
-import { sinkingInStatements, type ExpectedFinish, type SinkingStatement } from "./sinking-in.ts";
+import { mayHaveOilToSpare, sinkingInStatements, type ExpectedFinish, type SinkingStatement } from "./sinking-in.ts";
 import type { OilPart } from "./oils.ts";
 import { yellowingStatement, type YellowingStatement } from "./yellowing.ts";
 
@@ -82,7 +82,7 @@ export function filmHealthStatements(
     ...(yellowing === undefined ? [] : [yellowing]),
     ...mediumStatements(film.mediums ?? [], "yellowing"),
     ...drierWarnings(film.addedDriers ?? [], driers),
-    ...(film.oilVolumeFraction === undefined ? [] : wrinkling(film.oilVolumeFraction)),
+    ...wrinkling(film),
     ...(film.finish === undefined ? [] : sinkingInStatements(film.finish)),
   ];
 }
@@ -105,8 +105,11 @@ function pigmentStatements(
     }));
 }
 
-function wrinkling(oilVolumeFraction: Quantity): FilmHealthStatement[] {
-  return ends(oilVolumeFraction)[1] >= WRINKLES_FROM_OIL
+/** What its pigment holds does not run, so that it wrinkles where oil is to spare: by the measure that sinking-in goes by. */
+function wrinkling({ oilVolumeFraction, finish }: Film): FilmHealthStatement[] {
+  return oilVolumeFraction !== undefined &&
+    ends(oilVolumeFraction)[1] >= WRINKLES_FROM_OIL &&
+    (finish === undefined || mayHaveOilToSpare(finish))
     ? [
         {
           rule: "oil-rich-wrinkles-when-thick",

@@ -6,7 +6,10 @@ import { ownColour, paintColour } from "./screen-swatch.ts";
 import { shownLadder } from "./ladder-picture.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 
-/** A ladder a white: its steps abutting, and in words what the colour does there. */
+/**
+ * A ladder a white: its steps abutting, and in words what the colour does there. A let-down that the
+ * others speak against would break the ramp: only the bench shows it, and here a remark tells of it.
+ */
 export function ladderBlocks({ sheet, words }: SheetPage): LadderBlock[] {
   return sheet.tints.map((tint) => ladderBlock(tint, words));
 }
@@ -14,7 +17,10 @@ export function ladderBlocks({ sheet, words }: SheetPage): LadderBlock[] {
 function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock {
   const { white, sentence, refusal } = tint;
   const { ladderTitle } = words.pages.whites;
-  const { steps, description } = shownLadder(tint, words);
+  const { steps, description } = shownLadder(
+    { ...tint, steps: tint.steps.filter((step) => step.suspect === undefined) },
+    words,
+  );
   return {
     kind: "ladder",
     id: `in-${white.slug}`,
@@ -25,13 +31,12 @@ function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock 
     description: steps.length === 0 ? white.name : `${ladderTitle(white.name)}. ${description}`,
     steps: steps
       .toSorted((one, other) => one.whiteParts - other.whiteParts)
-      .map(({ label, standing, suspect }) => {
+      .map(({ label, standing }) => {
         const colour = paintColour(tint.steps.find(({ massRatio }) => massRatio === label));
         return {
           label,
           measured: standing === "measured",
           ...(colour === undefined ? {} : { colour }),
-          ...(suspect === undefined ? {} : { note: suspect }),
         };
       }),
     remarks: [

@@ -1,10 +1,13 @@
 import { at } from "../quantities/at.ts";
 import { classifiedFigure, derivedFigure, type Method } from "../quantities/derived-figure.ts";
-import type { Figure } from "../quantities/figure.ts";
+import { isKnown, notStated, type Figure, type FigurePath } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import { figureForm, type Declared, type PartsOf } from "./declaration.ts";
 
 declare const FROM: unique symbol;
+
+/** No word of any closed set. */
+const UNTOLD = "";
 
 /** A declared figure with how it follows from others of its section, whose keys are `From`. */
 export type Following<D extends Declared, From extends string> = D & {
@@ -41,23 +44,37 @@ export function following<D extends Declared<Figure<Quantity>>, const From exten
   };
 }
 
-/** A word of a closed set that follows from figures of its section, as {@link following}; values may be ranges. */
+/** Why a range may tell no word, and which figures would. */
+export interface Untold {
+  readonly reason: string;
+  readonly wanting: readonly FigurePath[];
+}
+
+/**
+ * A word of a closed set that follows from figures of its section, as {@link following}; values may be ranges.
+ * @param choose undefined where the values tell none, for which `untold` says why.
+ */
 export function wordFollowing<D extends Declared<Figure<string>>, const From extends string>(
   part: D,
   from: readonly From[],
-  { example, ...way }: Way<From, string>,
-  choose: (values: Readonly<Record<From, Quantity>>) => string,
+  { example, untold, ...way }: Way<From, string> & { readonly untold?: Untold },
+  choose: (values: Readonly<Record<From, Quantity>>) => string | undefined,
 ): Following<D, From> {
   const method: Method = { ...way, unit: figureForm(part).unit };
   return {
     ...part,
     example,
-    follows: (section) =>
-      classifiedFigure<string, Readonly<Record<string, Figure<Quantity>>>>(
+    follows: (section) => {
+      const inputs: Readonly<Record<string, Figure<Quantity>>> = inputsOf(section, from);
+      const figure = classifiedFigure<string, typeof inputs>(
         method,
-        inputsOf(section, from),
-        (values) => choose(values as Readonly<Record<From, Quantity>>),
-      ),
+        inputs,
+        (values) => choose(values as Readonly<Record<From, Quantity>>) ?? UNTOLD,
+      );
+      return untold !== undefined && isKnown(figure) && figure.value === UNTOLD
+        ? notStated(untold.reason, untold.wanting, Object.values(inputs))
+        : figure;
+    },
   };
 }
 

@@ -69,7 +69,7 @@ export function dryingSection(
       : [];
   const ofLinseed = sourceFigure("estimated", linseedDays(tables.oils), {
     unit: "d",
-    method: "linseed oil alone, thin film, 20 to 23 degrees C",
+    method: "linseed oil alone, thin film, 20–23 °C",
     source: "memory-drying",
     inputs: [],
   });

@@ -85,7 +85,7 @@ function spectral(
   const under = (lamp: Lamp, other?: Figure): Figure<number> =>
     notationFigure(deltaE00[lamp], "1", {
       standing: "derived",
-      method: `Delta-E00 of ${daylight} and ${lamps[lamp]} carried over by CAT16`,
+      method: `ΔE00 of ${daylight} and ${lamps[lamp]} carried over by CAT16`,
       source: "li-2017",
       inputs: [...[day, other].filter((L) => L !== undefined), ...read],
     });
