@@ -1,6 +1,7 @@
 import { glazesThoughItHides, isMoreThanACoat } from "./hiding-film.ts";
 import type { Block, LineView } from "../blocks/block.ts";
 import { linesOf, plots } from "../blocks/section-blocks.ts";
+import { at } from "../quantities/at.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { statementText } from "../present/statement-text.ts";
@@ -42,11 +43,15 @@ function worded(statements: readonly Statement[], { words }: SheetPage): string[
 
 function dries(page: SheetPage): LineView[] {
   const { words } = page;
-  const [kind, days] = [textOf(page, "drying.class"), textOf(page, "drying.touchDryDays")];
   const { drying } = page.sheet;
-  if (kind === undefined || days === undefined) return [];
+  const days = textOf(page, "drying.touchDryDays");
+  if (!isKnown(drying.class) || days === undefined) return [];
   return line(words.pages.sheetPage.lines.dries, [
-    words.pages.drying.summary(kind, days, textOf(page, "drying.throughDryDays")),
+    words.pages.drying.summary(
+      at(words.pages.sheetPage.dries, drying.class.value),
+      days,
+      textOf(page, "drying.throughDryDays"),
+    ),
     ...worded(
       drying.reasons.filter(({ rule }) => rule === "touch-dry-is-not-through-dry"),
       page,

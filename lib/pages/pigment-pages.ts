@@ -6,7 +6,7 @@ import { unitText, valueText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
 import { standingView } from "../present/standing-view.ts";
 import { notStatedCell } from "./order-cells.ts";
-import type { CellView, PigmentPageView } from "../present/views.ts";
+import type { CellView, PigmentPageView, PropertyView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import { FAMILY_KEYS } from "./catalogue-pages.ts";
 import { figureRow } from "../sheet/figure-table.ts";
@@ -24,7 +24,7 @@ import { knownPigments } from "./known-pigments.ts";
 import { labelView } from "./label-view.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
 import { pigmentPhotographs } from "./photograph-blocks.ts";
-import { pigmentFacts } from "./pigment-blocks.ts";
+import { isReadOpacity, pigmentFacts } from "./pigment-blocks.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -170,6 +170,13 @@ function numberCell(
   };
 }
 
+/** What films of a colour of the pigment alone told, in place of what a handbook expects of it. */
+function readOpacity(worded: SheetTexts, context: PageContext, place: PagePlace): PropertyView {
+  const { words } = context;
+  const view = propertyView(worded.leaf("optics.opacityClass"), words, sourceLink(context, place));
+  return { ...view, name: `${view.name} (${worded.sheet.name})` };
+}
+
 function coloursOf(slug: string, { sheets }: PageContext): PageContext["sheets"] {
   return byPigment(sheets).get(slug) ?? [];
 }
@@ -196,6 +203,7 @@ export function pigmentPage(
   const text = words.pages.pigments;
   const colours = coloursOf(slug, context);
   const shown = evenly(colours, ON_ONE_PAGE.named);
+  const read = colours.find(({ sheet }) => isReadOpacity(sheet));
   const { part, cautions } = dryPigmentHandling(pigment, context.records);
   const { handling } = words.pages;
   const { poisonCentre } = context.records.workshop;
@@ -212,15 +220,17 @@ export function pigmentPage(
         ...Object.entries(
           knownFacts(record, records.knowledge.pigment(record.colourIndexName), []),
         ).map(([field, figure]) =>
-          propertyView(
-            {
-              path: `pigments.${slug}.${field}`,
-              row: figureRow(`pigments.*.${field}`),
-              figure,
-            },
-            words,
-            sourceLink(context, place),
-          ),
+          field === "expectedOpacity" && read !== undefined
+            ? readOpacity(read, context, place)
+            : propertyView(
+                {
+                  path: `pigments.${slug}.${field}`,
+                  row: figureRow(`pigments.*.${field}`),
+                  figure,
+                },
+                words,
+                sourceLink(context, place),
+              ),
         ),
         ...FIGURES.map(([field]) =>
           propertyView(

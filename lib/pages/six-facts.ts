@@ -236,14 +236,23 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
     );
   }
   const light = lightMasstone(sheet);
+  const without =
+    sheet.family === "extender"
+      ? detail.noStrength
+      : light === undefined
+        ? undefined
+        : detail.lighter;
   return fact(
     {
       key: "strength",
       href,
       word: parts === undefined ? undefined : text_.partsOfWhite(parts.text),
       detail: parts === undefined ? undefined : text_.toMiddle(parts.white, parts.by),
-      without: light === undefined ? undefined : detail.lighter,
-      standing: standingView(parts?.figure ?? light ?? own, words),
+      without,
+      standing:
+        sheet.family === "extender" && parts === undefined
+          ? standingWord("estimated", words)
+          : standingView(parts?.figure ?? light ?? own, words),
     },
     context,
   );

@@ -107,6 +107,14 @@ describe("layeringLine: one line, whatever speaks for one place or another", () 
   ] as const)("%s, %s, zinc %s: %s", (dryingClass, fatness, zinc, rule) =>
     expect(layeringLine(dryingClass, fatness, zinc).rule).toBe(rule),
   );
+  // By its name: medium is not stirred into medium, and a medium is no layer by itself.
+  test.each([
+    ["fast", "lean", 0, "stirred-into-any-layer"],
+    ["slow", "fat", 0, "stirred-into-any-layer"],
+    ["medium", "lean", 0.05, "zinc-out-of-underlayers"],
+  ] as const)("a medium, %s, %s, zinc %s: %s", (dryingClass, fatness, zinc, rule) =>
+    expect(layeringLine(dryingClass, fatness, zinc, true).rule).toBe(rule),
+  );
 });
 
 describe("groundStatements (common practice)", () => {

@@ -159,6 +159,7 @@ const statements: (DryingStatement | undefined | RuleCase<DryingStatement>)[] = 
     (["lean", "fat"] as const).map((fatness) => layeringLine(dryingClass, fatness, 0)),
   ),
   layeringLine("slow", "lean", 0.4),
+  layeringLine("medium", "lean", 0, true),
   ...(["acrylic", "oil", "glue and chalk"] as const).flatMap(groundStatements),
   ...health({
     pigments: [

@@ -25,6 +25,7 @@ import {
 } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import { colourFamily } from "../colour-family.ts";
 import { daysFromTrials, trialOfPigment, type TriedDays } from "./days-from-trials.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
 import { dryingParts, type DryingPart } from "./drying-parts.ts";
@@ -133,6 +134,7 @@ export function dryingSection(
             dryingClassRuling(touchDryDays.value).dryingClass,
             fatness?.fatness,
             zincShare(paint.parts),
+            colourFamily(colour, records) === "extender",
           ),
         ]
       : [],

@@ -79,6 +79,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     reference: "daran werden die anderen gemessen",
     oil: (grams: string) => `${grams} Pigment`,
     unknown: "noch nicht bekannt",
+    noStrength: "keine eigene: es streckt die Farbe",
     lighter: "von sich aus heller als ein Mittelton",
     never: "kein üblicher Film deckt Schwarz und Weiß",
     noWarning: "das trockene Pigment aus der Luft halten; ölige Lappen können sich entzünden",
@@ -97,7 +98,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
       strongest:
         "Das stärkste unserer Weiß: für blasse Aufhellungen und zum Decken. Ein wenig überschwemmt eine schwache Farbe.",
       weakest:
-        "Das sanfteste unserer Weiß: für Lasuren und für Aufhellungen, die ein starkes Weiß überschwemmen würde.",
+        "Das sanfteste unserer Weiß: für dünne Schleier und für Aufhellungen, die ein starkes Weiß überschwemmen würde.",
       fastest: "Das Weiß, das bei uns zuerst trocknet: für die unteren Schichten.",
       slowest:
         "Das Weiß, das bei uns zuletzt trocknet: für die oberen Schichten und zum Malen nass in nass.",

@@ -42,7 +42,7 @@ export const SHEET_PAGE = {
   } as Readonly<Record<string, string>>,
   dries: {
     fast: "Fast",
-    medium: "Medium",
+    medium: "Moderately fast",
     slow: "Slowly",
     "very slow": "Very slowly",
   } satisfies Readonly<Record<DryingClass, string>>,
@@ -74,6 +74,7 @@ export const SHEET_PAGE = {
     reference: "others are measured against it",
     oil: (grams: string) => `${grams} of pigment`,
     unknown: "not known yet",
+    noStrength: "none of its own: it lengthens the paint",
     lighter: "lighter than a middle tone by itself",
     never: "no film that anybody lays hides black and white",
     noWarning: "keep the dry pigment out of the air; oily rags can catch fire",
@@ -92,7 +93,7 @@ export const SHEET_PAGE = {
       strongest:
         "The strongest of our whites: for pale tints and for covering. A little floods a weak colour.",
       weakest:
-        "The gentlest of our whites: for glazes, and for tints that a strong white would flood.",
+        "The gentlest of our whites: for thin veils, and for tints that a strong white would flood.",
       fastest: "The first of our whites to dry: for the layers below.",
       slowest: "The last of our whites to dry: for the layers on top, and for working wet.",
     },

@@ -73,6 +73,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     reference: "los demás se comparan con él",
     oil: (grams) => `${grams} de pigmento`,
     unknown: "aún no se sabe",
+    noStrength: "ninguna propia: alarga la pintura",
     lighter: "más claro que un tono medio por sí mismo",
     never: "ninguna película usual cubre el negro y el blanco",
     noWarning: "mantener el pigmento seco fuera del aire; los trapos con aceite pueden prenderse",
@@ -91,7 +92,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       strongest:
         "El más fuerte de nuestros blancos: para tonos pálidos y para cubrir. Un poco ahoga un color débil.",
       weakest:
-        "El más suave de nuestros blancos: para veladuras, y para tonos que un blanco fuerte ahogaría.",
+        "El más suave de nuestros blancos: para velos finos, y para tonos que un blanco fuerte ahogaría.",
       fastest: "El primero de nuestros blancos en secar: para las capas de debajo.",
       slowest:
         "El último de nuestros blancos en secar: para las capas de encima, y para trabajar en fresco.",

@@ -76,6 +76,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     reference: "les autres lui sont comparés",
     oil: (grams) => `${grams} de pigment`,
     unknown: "pas encore connu",
+    noStrength: "aucune par lui-même\u202f: il allonge la peinture",
     lighter: "plus clair qu’un ton moyen par lui-même",
     never: "aucun film usuel ne couvre le noir et le blanc",
     noWarning: "tenir le pigment sec hors de l’air\u202f; les chiffons gras peuvent prendre feu",
@@ -94,7 +95,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       strongest:
         "Le plus fort de nos blancs\u202f: pour les tons pâles et pour couvrir. Un peu noie une couleur faible.",
       weakest:
-        "Le plus doux de nos blancs\u202f: pour les glacis, et pour les tons qu’un blanc fort noierait.",
+        "Le plus doux de nos blancs\u202f: pour les voiles minces, et pour les tons qu’un blanc fort noierait.",
       fastest: "Le premier de nos blancs à sécher\u202f: pour les couches du dessous.",
       slowest:
         "Le dernier de nos blancs à sécher\u202f: pour les couches du dessus, et pour travailler dans le frais.",

@@ -416,6 +416,16 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     es: () =>
       "Para cualquier capa sobre pintura seca. En las capas de encima, añadir un poco de médium, para que cada una sea tan grasa como la de debajo.",
   },
+  "stirred-into-any-layer": {
+    en: () =>
+      "It may be stirred into the paint of any layer: what goes over that must be as fat or fatter.",
+    de: () =>
+      "Sie lässt sich in die Farbe jeder Schicht einrühren: was darüber kommt, muss ebenso fett oder fetter sein.",
+    fr: () =>
+      "Peut se mêler à la peinture de toute couche\u202f: ce qui vient par-dessus doit être aussi gras ou plus gras.",
+    es: () =>
+      "Puede mezclarse con la pintura de cualquier capa: lo que vaya encima debe ser igual de graso o más.",
+  },
   "slow-but-lean-dry-it-through": {
     en: () =>
       "For upper layers: let it dry through before you paint over it. When it goes over fatter paint, stir in a little medium.",
