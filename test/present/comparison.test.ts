@@ -78,7 +78,7 @@ describe("a comparison", () => {
           { paint: { hex: "#111111" }, text: "N 0.6/" },
           { paint: { hex: "#111111" }, text: "N 0.6/" },
         ],
-        saying: "Too close to call (0.4 apart; our readings can tell 1.0).",
+        saying: "Too close to call (colour difference \u0394E*ab 0.4; our readings can tell 1.0).",
       },
       {
         head: "In Titanium White",
