@@ -31,7 +31,7 @@ export function oilBlocks(page: SheetPage): Block[] {
             ? text.notClassed(grams)
             : text.summary(oilClass, grams),
       ],
-      properties: sectionTable(page, text.caption, "oil"),
+      properties: sectionTable(page, text.caption, ["oil", "fill"]),
       lists: [
         ...reasons(
           page,

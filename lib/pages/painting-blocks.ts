@@ -23,6 +23,7 @@ export function paintingBlocks(page: SheetPage): Block[] {
       ...dries(page),
       ...layers(page),
       ...inWhites(page),
+      ...mixing(page),
       ...hides(page),
       ...finish(page),
       ...age(page),
@@ -80,6 +81,14 @@ function inWhites(page: SheetPage): LineView[] {
         `${upperFirst(known.map(({ told }) => told).join(page.words.semicolon))}.`,
         expected === undefined ? "" : text.inWhiteParts(expected.whiteParts),
       ]);
+}
+
+/** Only where nothing of it is predicted. */
+function mixing(page: SheetPage): LineView[] {
+  const { notPredicted } = page.sheet.optics;
+  return notPredicted === undefined
+    ? []
+    : line(page.words.pages.sheetPage.lines.mixing, worded([notPredicted], page));
 }
 
 /** That the colour as shown is a film which lets its ground through, or hid it. */

@@ -44,6 +44,7 @@ import {
   whitesRuling,
   type TintStatement,
 } from "../../lib/optics/tints/tint-statement.ts";
+import { notPredicted } from "../../lib/optics/special-effect.ts";
 import { usableDrawdowns } from "../../lib/optics/fit/usable-drawdowns.ts";
 import { worded } from "../../lib/words/by-rule.ts";
 import { DRAWDOWN_RULINGS } from "../../lib/words/rulings/drawdowns.ts";
@@ -52,6 +53,7 @@ import { wordingsIn } from "../../lib/words/rulings/rulings-in-each.ts";
 import { TINT_WORDS } from "../../lib/words/en/tint-words.ts";
 import { combinedTintSentence, tintSentences } from "../../lib/words/tint-sentence.ts";
 import type { DrawdownStatement, PaintStatement } from "../../lib/optics/statements.ts";
+import { certain } from "../../lib/quantities/at.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import {
   BLUE,
@@ -176,6 +178,19 @@ const found: unknown[] = [
   ]),
   whitesRuling(50, []),
 
+  ...["fluorescent" as const, "pearlescent" as const].flatMap(
+    (effect) => notPredicted([{ name: "Daylight Orange", effect }]) ?? [],
+  ),
+  ...refused({
+    ...drawn([tint({})]),
+    whites: [
+      {
+        slug: "titanium-white",
+        masstone: flat(0.9),
+        notPredicted: certain(notPredicted([{ name: "Mica", effect: "pearlescent" }])),
+      },
+    ],
+  }),
   ...usableDrawdowns({ whites: [], tints: [] }).leftOut,
   ...refused(drawn([])),
   ...usableDrawdowns({ whites: [], tints: [], withoutSpectrum: { masstone: true, tints: [] } })
@@ -328,7 +343,9 @@ describe("the sentence of a colour in a white", () => {
   test("says of a chromatic colour what becomes of chroma and hue, and on what it rests", () => {
     expect(
       worded(IN_WHITES, inWhite("Zinc White", { L: 50, a: 55, b: 40 }, RED_MASSTONE, "predicted")),
-    ).toBe("Gains chroma and turns towards yellow in Zinc White (C* 58 to 68 at L* 50, predicted).");
+    ).toBe(
+      "Gains chroma and turns towards yellow in Zinc White (C* 58 to 68 at L* 50, predicted).",
+    );
     expect(
       worded(IN_WHITES, inWhite("Zinc White", { L: 50, a: -5, b: -24 }, { L: 8, a: 1, b: -2 })),
     ).toBe("Gains chroma and comes out blue in Zinc White (C* 2 to 25 at L* 50).");
