@@ -9,7 +9,6 @@ import type { ExpectedFinish } from "../../drying/sinking-in.ts";
 import { isKnown, knownValue, type Figure } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import { colourFamily } from "../colour-family.ts";
 import { filled } from "../found.ts";
 import { mainOil } from "../oil/main-oil.ts";
 import type { OilSection } from "../oil/oil-figures.ts";
@@ -55,7 +54,10 @@ export function dryingSection(
   const alone = trials.filter(({ figures }) => figures.tintedWith === undefined);
   return filled(DRYING, {
     colour,
-    isMedium: colourFamily(colour, records) === "extender",
+    parts,
+    additions,
+    oil,
+    records,
     tried: trials.map(({ figures }) => figures),
     decides: decidingTrial(alone)?.figures,
     contributions,
