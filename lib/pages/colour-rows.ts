@@ -77,7 +77,7 @@ function card(sheet: Sheet, words: Words): ColourRow["card"] {
       .map(({ colourIndexName, name }) => colourIndexName?.replaceAll(" ", "\u00a0") ?? name)
       .join(", "),
     ...(swatch === undefined ? { noSwatch: words.pages.catalogue.noSwatch } : { swatch }),
-    ...(munsell !== undefined && isKnown(munsell) ? { line: munsell.value } : {}),
+    ...(munsell !== undefined && isKnown(munsell) ? { line: `Munsell ${munsell.value}` } : {}),
     ...(warning === undefined ? {} : { signalWord: warning }),
   };
 }
