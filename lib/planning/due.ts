@@ -25,9 +25,9 @@ export type Due =
     }
   /** A trial that is over, whose result the record of its colour does not have. */
   | ({ readonly due: "trial-result"; readonly record: string } & OpenResult)
-  /** A lot that is planned and not made, or made and held against nothing yet, or read so that it can't be, or the newest of its colour and fails. */
+  /** A lot that is planned and not made, or made and held against nothing yet, or read so that it can't be, or the newest of its colour and fails; or recalled. */
   | {
-      readonly due: "lot-planned" | "lot-unread" | "lot-unjudged" | "lot-failed";
+      readonly due: "lot-planned" | "lot-unread" | "lot-unjudged" | "lot-failed" | "lot-recalled";
       readonly record: string;
       readonly number: string;
     }
@@ -110,6 +110,7 @@ const LEFT_TO_DO: Readonly<Partial<Record<LotState, DueLot>>> = {
   none: "lot-unread",
   unjudged: "lot-unjudged",
   fail: "lot-failed",
+  recalled: "lot-recalled",
 };
 
 /** What a later lot of the colour has made a thing of the past. */
