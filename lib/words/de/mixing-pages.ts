@@ -270,8 +270,8 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       single: "allein",
       none: "Keine unserer Farben kommt ihr nahe.",
       noneKnown:
-        "Keine unserer Farben, die bekanntermaßen ohne sie ist, kommt ihr nahe; was noch nicht eingestuft ist, blieb außer Betracht.",
-      note: "\u0394E bis etwa 2 geht nebeneinander als gleich durch. Einzelne Tuben sind gemessen, Mischungen vorhergesagt.",
+        "Keine unserer Farben, von der bekannt ist, dass sie weder Blei noch Cadmium enthält, kommt ihr nahe; was noch nicht eingestuft ist, blieb außer Betracht.",
+      note: "Verglichen sind die Volltöne: ein \u0394E von etwa 1 ist nebeneinander kaum zu sehen. In Aufhellungen kann die Farbstärke eine andere sein. Einzelne Tuben sind gemessen, Mischungen vorhergesagt.",
       more: "Andere Rezepte, nach Ihren eigenen Wünschen",
     },
   },

@@ -256,8 +256,8 @@ export const MIXING_PAGES = {
       single: "alone",
       none: "Nothing of ours comes near it.",
       noneKnown:
-        "Nothing of ours that is known to be without them comes near it; what is not classified yet was left out.",
-      note: "\u0394E up to about 2 passes for the same side by side. Single tubes are as read, mixtures predicted.",
+        "We have no colour near it that is known to be free of lead and cadmium; what is not classified yet was left out.",
+      note: "Compared are the masstones: a \u0394E of about 1 is hard to see side by side. In tints the strength may be another. Single tubes are as read, mixtures predicted.",
       more: "Other recipes, by your own wishes",
     },
   },

@@ -257,8 +257,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       single: "solo",
       none: "Ninguno de nuestros colores se le acerca.",
       noneKnown:
-        "Ninguno de los nuestros que sabemos que no los lleva se le acerca; lo que aún no está clasificado queda fuera.",
-      note: "Hasta \u0394E 2 más o menos, lado a lado pasan por el mismo. Los tubos solos son tal como se midieron, las mezclas previstas.",
+        "Ninguno de nuestros colores que sabemos sin plomo ni cadmio se le acerca; lo que aún no está clasificado queda fuera.",
+      note: "Se comparan los tonos plenos: un \u0394E de 1 más o menos apenas se ve lado a lado. En los rebajes la fuerza puede ser otra. Los tubos solos son tal como se midieron, las mezclas previstas.",
       more: "Otras recetas, según sus propios deseos",
     },
   },

@@ -269,8 +269,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       single: "seule",
       none: "Aucune de nos couleurs n’en approche.",
       noneKnown:
-        "Aucune de nos couleurs que nous savons en être exempte n’en approche\u202f; ce qui n’est pas encore classé est laissé de côté.",
-      note: "Jusqu’à \u0394E 2 environ, deux couleurs côte à côte passent pour la même. Les tubes simples sont tels que mesurés, les mélanges prévus.",
+        "Aucune de nos couleurs que nous savons exemptes de plomb et de cadmium n’en approche\u202f; ce qui n’est pas encore classé est laissé de côté.",
+      note: "On compare les tons pleins\u202f: un \u0394E de 1 environ se voit à peine côte à côte. Dans les dégradés, la force peut différer. Les tubes simples sont tels que mesurés, les mélanges prévus.",
       more: "D’autres recettes, selon vos propres souhaits",
     },
   },
