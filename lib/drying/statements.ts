@@ -10,6 +10,7 @@ import type { KeptPaintStatement } from "./kept-in-the-tube.ts";
 import type { LayeringLine } from "./layering-line.ts";
 import type { MediumStatement } from "./medium-in-paint.ts";
 import type { FatnessStatement } from "./oil-richness.ts";
+import type { WetFilmStatement } from "./wet-film.ts";
 
 /** Everything that this science says. */
 export type DryingStatement =
@@ -20,6 +21,7 @@ export type DryingStatement =
   | DryingClassStatement
   | TrialStatement
   | TrialContradiction
+  | WetFilmStatement
   | ThroughDryStatement
   | NoteStatement
   | KeptPaintStatement

@@ -40,6 +40,12 @@ function worded(statements: readonly Statement[], { words }: SheetPage): string[
   return statements.map((statement) => statementText(statement, words));
 }
 
+/** What the days to the touch do not tell, and what puts them in doubt. */
+const OF_THE_DAYS: ReadonlySet<string> = new Set([
+  "film-wet-beyond-record",
+  "touch-dry-is-not-through-dry",
+]);
+
 function dries(page: SheetPage): LineView[] {
   const { words } = page;
   const [kind, days] = [textOf(page, "drying.class"), textOf(page, "drying.touchDryDays")];
@@ -48,7 +54,7 @@ function dries(page: SheetPage): LineView[] {
   return line(words.pages.sheetPage.lines.dries, [
     words.pages.drying.summary(kind, days),
     ...worded(
-      drying.reasons.filter(({ rule }) => rule === "touch-dry-is-not-through-dry"),
+      drying.reasons.filter(({ rule }) => OF_THE_DAYS.has(rule)),
       page,
     ),
   ]);

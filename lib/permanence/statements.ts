@@ -1,4 +1,5 @@
 import type { BlueWoolStatement } from "./blue-wool.ts";
+import type { ChangeSoFarStatement } from "./change-so-far.ts";
 import type { ExpectedContradiction } from "./expected-contradiction.ts";
 import type { GreyScaleStatement } from "./grey-scale.ts";
 import type { LeastLightfastStatement } from "./least-lightfast.ts";
@@ -10,6 +11,7 @@ import type { SensitivityStatement } from "./sensitivity.ts";
 export type PermanenceStatement =
   | PermanenceReason
   | ExpectedContradiction
+  | ChangeSoFarStatement
   | LeastLightfastStatement
   | BlueWoolStatement
   | GreyScaleStatement

@@ -16,6 +16,7 @@ import { layeringLine } from "../../drying/layering-line.ts";
 import { mediumStatements } from "../../drying/medium-in-paint.ts";
 import type { ExpectedFinish } from "../../drying/sinking-in.ts";
 import { linseedDays } from "../../drying/oils.ts";
+import { wetFilmStatements } from "../../drying/wet-film.ts";
 import {
   isKnown,
   notStated,
@@ -35,6 +36,7 @@ import type { DryingSection } from "./drying-figures.ts";
 import type { OilSection } from "../oil/oil-figures.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 import { colourRecord } from "../record-inputs.ts";
+import { foundSoFar } from "../trials/found-so-far.ts";
 import { paintRecords, tintDrying } from "./tint-drying.ts";
 import { mainOil } from "../oil/main-oil.ts";
 
@@ -113,6 +115,12 @@ export function dryingSection(
     linseedDays: ofLinseed,
     reasons: [
       ...(decides === undefined ? [] : [decides.figures.sentence]),
+      ...foundSoFar(colour.slug, records).films.flatMap((film) =>
+        wetFilmStatements(
+          film,
+          plain.map(({ trial }) => trial),
+        ),
+      ),
       ...ofRules,
       ...(decides === undefined && isKnown(ruleDays)
         ? [dryingClassRuling(ruleDays.value).reason]

@@ -40,16 +40,7 @@ function trialsOf(colour: Colour, records: Records): RecordedTrial[] {
       method,
       date,
     } = record;
-    const trial: DryingTrial = {
-      touchDryDays: amountValue(touchDryDays),
-      throughDryDays: throughDryDays === undefined ? undefined : amountValue(throughDryDays),
-      filmThicknessUm:
-        filmThicknessUm === undefined ? undefined : midpoint(amountValue(filmThicknessUm)),
-      temperatureC: temperatureC === undefined ? undefined : midpoint(amountValue(temperatureC)),
-      humidityPercent:
-        humidityPercent === undefined ? undefined : midpoint(amountValue(humidityPercent)),
-      toldBy: isOwn(touchDryDays) ? undefined : "others",
-    };
+    const trial = recordedTrial(record);
     const read = {
       unit: "d",
       wanting: `colours.${colour.slug}.dryingTrials`,
@@ -80,6 +71,26 @@ function trialsOf(colour: Colour, records: Records): RecordedTrial[] {
       },
     };
   });
+}
+
+/** A trial as the drying rules take it. */
+export function recordedTrial({
+  touchDryDays,
+  throughDryDays,
+  filmThicknessUm,
+  temperatureC,
+  humidityPercent,
+}: NonNullable<Colour["record"]["dryingTrials"]>[number]): DryingTrial {
+  const condition = (amount: AmountRecord | undefined): number | undefined =>
+    amount === undefined ? undefined : midpoint(amountValue(amount));
+  return {
+    touchDryDays: amountValue(touchDryDays),
+    throughDryDays: throughDryDays === undefined ? undefined : amountValue(throughDryDays),
+    filmThicknessUm: condition(filmThicknessUm),
+    temperatureC: condition(temperatureC),
+    humidityPercent: condition(humidityPercent),
+    toldBy: isOwn(touchDryDays) ? undefined : "others",
+  };
 }
 
 /** Of several trials the one whose film and room are nearest to those that the classes are meant for. */

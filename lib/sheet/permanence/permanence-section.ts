@@ -1,4 +1,5 @@
 import { blueWool, customaryCategory } from "../../permanence/blue-wool.ts";
+import { changeSoFarStatements } from "../../permanence/change-so-far.ts";
 import {
   expectedContradiction,
   type ExpectedContradiction,
@@ -36,6 +37,7 @@ import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { fadingComponents, fadingRecords, recordedExposure } from "./fading-components.ts";
+import { foundSoFar } from "../trials/found-so-far.ts";
 import { permanenceForms } from "./permanence-forms.ts";
 import { colourRecord, pigmentRecord } from "../record-inputs.ts";
 import type { PermanenceBasis, PermanenceSection } from "./permanence-figures.ts";
@@ -121,6 +123,9 @@ export function permanenceSection(
     weakest,
     reasons: [
       ...ruling.reasons.filter(({ rule }) => !AGAINST_STATED.has(rule)),
+      ...foundSoFar(colour.slug, records).changes.flatMap((change) =>
+        changeSoFarStatements(change, exposures),
+      ),
       ...(ruling.deltaEab === undefined ? [] : [greyScaleRuling(ruling.deltaEab).reason]),
       ...(ruling.deltaEab !== undefined
         ? byPigments.reasons.filter(

@@ -74,6 +74,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
         ? `${touch} bis grifftrocken`
         : `${touch} bis grifftrocken, ${through} bis durchgetrocknet`,
     trial: (days: string) => `${days}; unser Versuch`,
+    trialInDoubt: (days: string) => `${days}; unser Versuch, doch ein anderer Film brauchte länger`,
     parts: (parts: string, white: string, by: string) =>
       `${parts} Teile ${white} bis zu einem mittleren Ton, ${inGerman(BY_WORDS, by)}`,
     reference: "daran werden die anderen gemessen",

@@ -69,6 +69,7 @@ export const SHEET_PAGE = {
     days: (touch: string, through: string | undefined) =>
       through === undefined ? `${touch} to the touch` : `${touch} to the touch, ${through} through`,
     trial: (days: string) => `${days}; our trial`,
+    trialInDoubt: (days: string) => `${days}; our trial, but another film took longer`,
     parts: (parts: string, white: string, by: string) =>
       `${parts} parts of ${white} to a middle tone, by ${by}`,
     reference: "others are measured against it",

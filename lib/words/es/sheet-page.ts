@@ -67,6 +67,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     days: (touch, through) =>
       through === undefined ? `${touch} al tacto` : `${touch} al tacto, ${through} en profundidad`,
     trial: (days) => `${days}; ensayo nuestro`,
+    trialInDoubt: (days) => `${days}; ensayo nuestro, pero otra película tardó más`,
     parts: (parts, white, by) =>
       `${parts} partes de ${white} hasta un tono medio, en ${wordOf(MEASURES, by)}`,
     reference: "los demás se comparan con él",

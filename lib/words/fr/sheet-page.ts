@@ -71,6 +71,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     days: (touch, through) =>
       through === undefined ? `${touch} au toucher` : `${touch} au toucher, ${through} à cœur`,
     trial: (days) => `${days}\u202f; notre essai`,
+    trialInDoubt: (days) => `${days}\u202f; notre essai, mais un autre film a mis plus longtemps`,
     parts: (parts, white, by) =>
       `${parts} parts ${of(white)} jusqu’à un ton moyen, en ${wordOf(MEASURES, by)}`,
     reference: "les autres lui sont comparés",
