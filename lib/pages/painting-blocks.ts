@@ -5,9 +5,9 @@ import { inputsOf, isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { statementText } from "../present/statement-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
+import { oilLine } from "./oil-line.ts";
 import { glazePictures } from "./strength-blocks.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
-import { mainOil } from "../sheet/oil/main-oil.ts";
 
 /** Statements of film health that say how the surface looks. */
 const OF_THE_FINISH = /^(?:may-)?(?:sinks?-in|be-dull-of-itself|dull-of-itself|oiling-out)/;
@@ -138,11 +138,6 @@ function age(page: SheetPage): LineView[] {
 }
 
 function oilAndSizes(page: SheetPage): LineView[] {
-  const text = page.words.pages.sheetPage;
-  const grams = textOf(page, "oil.oilIndexGPer100g");
-  const weighed = mainOil(page.sheet.oil);
-  const isOwn = isKnown(weighed) && weighed.restsOn === "measured";
-  return grams === undefined
-    ? []
-    : line(text.lines.oil, [isOwn ? text.oilLine(grams) : text.oilNotWeighed(grams)]);
+  const oil = oilLine(page);
+  return oil === undefined ? [] : line(page.words.pages.sheetPage.lines.oil, [oil]);
 }

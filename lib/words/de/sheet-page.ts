@@ -168,8 +168,13 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   covers: (area: string) => `Ein Milliliter aus der Tube deckt ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${upperFirst(finish)} nach dem Trocknen.`,
   inWhite: (white: string, days: string) => `${days} bis grifftrocken in ${white}`,
-  oilLine: (grams: string) => `${grams} Pigment, so wie wir sie herstellen.`,
-  oilNotWeighed: (grams: string) => `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
+  oilLine: {
+    weighed: (grams: string) => `${grams} Pigment, so wie wir sie herstellen.`,
+    recorded: (grams: string) =>
+      `${grams} Pigment nach unserer Aufzeichnung, die nicht sagt, woher wir es wissen.`,
+    told: (grams: string) => `${grams} Pigment nach Angabe anderer; hier nicht gewogen.`,
+    expected: (grams: string) => `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
+  },
   unknown: {
     colour: [
       "Die Farbe",

@@ -159,8 +159,14 @@ export const SHEET_PAGE = {
   covers: (area: string) => `One millilitre from the tube hides ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${finish} as it dries.`,
   inWhite: (white: string, days: string) => `${days} to the touch in ${white}`,
-  oilLine: (grams: string) => `${grams} of pigment, as we make it.`,
-  oilNotWeighed: (grams: string) => `${grams} of pigment is to be expected; not weighed here.`,
+  /** By who found it; a record may give a figure and not say how. */
+  oilLine: {
+    weighed: (grams: string) => `${grams} of pigment, as we make it.`,
+    recorded: (grams: string) =>
+      `${grams} of pigment by our record, which does not say how we know.`,
+    told: (grams: string) => `${grams} of pigment, as others state it; not weighed here.`,
+    expected: (grams: string) => `${grams} of pigment is to be expected; not weighed here.`,
+  },
   unknown: {
     colour: ["Its colour", "A drawdown read with an instrument, or matched to a Munsell chip."],
     whites: ["In white", "Three mixtures with a white, 1:1, 1:5 and 1:20, painted out and read."],

@@ -158,8 +158,13 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   covers: (area) => `Un mililitro salido del tubo cubre ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish) => `${finish} al secar.`,
   inWhite: (white, days) => `${days} al tacto en ${white}`,
-  oilLine: (grams) => `${grams} de pigmento, tal como lo hacemos.`,
-  oilNotWeighed: (grams) => `${grams} de pigmento es lo previsible; no pesado aquí.`,
+  oilLine: {
+    weighed: (grams) => `${grams} de pigmento, tal como lo hacemos.`,
+    recorded: (grams) =>
+      `${grams} de pigmento según nuestro registro, que no dice cómo lo sabemos.`,
+    told: (grams) => `${grams} de pigmento según otros; no pesado aquí.`,
+    expected: (grams) => `${grams} de pigmento es lo previsible; no pesado aquí.`,
+  },
   unknown: {
     colour: [
       "Su color",

@@ -161,8 +161,13 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   covers: (area) => `Un millilitre sorti du tube couvre ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish) => `${finish} une fois sec.`,
   inWhite: (white, days) => `${days} au toucher dans ${white}`,
-  oilLine: (grams) => `${grams} de pigment, telle que nous la faisons.`,
-  oilNotWeighed: (grams) => `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
+  oilLine: {
+    weighed: (grams) => `${grams} de pigment, telle que nous la faisons.`,
+    recorded: (grams) =>
+      `${grams} de pigment selon notre relevé, qui ne dit pas d’où nous le savons.`,
+    told: (grams) => `${grams} de pigment selon d’autres\u202f; non pesé ici.`,
+    expected: (grams) => `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
+  },
   unknown: {
     colour: [
       "Sa couleur",
