@@ -1,9 +1,11 @@
+import { saidOfEveryPaint } from "../hazard/markets/market-statements.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { isKnown, type Figure, type Standing } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
-import type { LabFigures, MasstoneNotations } from "../sheet/notations/notation-figures.ts";
+import type { MasstoneNotations } from "../sheet/notations/masstone-figures.ts";
+import type { LabFigures } from "../sheet/notations/notation-figures.ts";
 import { glossOfTint } from "./near-neutrals.ts";
 import {
   comparedMasstone,
@@ -58,15 +60,15 @@ export interface ComparedColour {
 export function comparedColour(sheet: Sheet, whitening?: Figure<Quantity>): ComparedColour {
   const { optics, oil, drying, permanence, cautions } = sheet;
   const lightfastness = isKnown(permanence.category) ? permanence.category : permanence.expectation;
-  const forbidden = cautions.restrictions
-    .filter(({ effect }) => effect !== "line")
+  const limits = cautions.restrictions
+    .filter(({ rule }) => !saidOfEveryPaint(rule))
     .map(({ market, rule }) => `${market} ${rule}`);
   const amounts: Record<string, ComparedAmount | undefined> = {
     masstone: showsItsGround(sheet)
       ? { kind: "apart", isFilm: true }
       : masstone(sheet.notations.masstone),
     ...Object.fromEntries(sheet.tints.flatMap(inWhite)),
-    strength: number(optics.tintingStrength),
+    strength: number(optics.tintingStrengthByVolume),
     whitens: whitening === undefined ? undefined : number(whitening),
     opacity: word(optics.opacityClass),
     oilByMass: number(oil.oilIndexGPer100g),
@@ -82,10 +84,11 @@ export function comparedColour(sheet: Sheet, whitening?: Figure<Quantity>): Comp
         cautions.signalWord ?? "",
         ...cautions.hazardStatements,
         ...cautions.supplemental,
+        ...cautions.notClassified.flatMap(({ values: { metals } }) => metals),
         ...cautions.unknown.map((name) => `unknown ${name}`),
       ].filter((member) => member !== ""),
     },
-    sale: { kind: "set", members: [...forbidden, ...cautions.notForSale] },
+    sale: { kind: "set", members: [...limits, ...cautions.notForSale] },
     pigments: { kind: "set", members: sheet.pigments.map(({ slug }) => slug) },
     vehicle: sheet.vehicle === undefined ? undefined : { kind: "word", value: sheet.vehicle.slug },
     dispersion:

@@ -2,7 +2,7 @@ import type { Lab } from "../colorimetry/viewing.ts";
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { MasstoneNotations } from "../sheet/notations/notation-figures.ts";
+import type { MasstoneNotations } from "../sheet/notations/masstone-figures.ts";
 
 /** Light from the surface is in a reading or shut out of it; the two never compare as read. */
 export type GlossInReading = "included" | "shut out";

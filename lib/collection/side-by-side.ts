@@ -8,6 +8,7 @@ import { daysApart, masstonesApart, numbersApart, tintsApart, type Apart } from 
 export const COMPARED = [
   "white",
   "masstone",
+  "label",
   "strength",
   "whitens",
   "parts",
@@ -17,7 +18,6 @@ export const COMPARED = [
   "finish",
   "drying",
   "lightfastness",
-  "label",
   "sale",
   "pigments",
   "vehicle",

@@ -3,9 +3,9 @@ import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
 import { summationWeights } from "./summation-weights.ts";
 import type { SummedViewing, Xyz } from "./viewing.ts";
 
-/** Lowest and highest reflectance factor [1] that an accepted reading holds. */
+/** Lowest and highest reflectance factor [1] that an accepted reading holds: of what fluoresces, light that it took in elsewhere too. */
 const REFLECTANCE_MIN = -0.005;
-const REFLECTANCE_MAX = 1.2;
+const REFLECTANCE_MAX = 4;
 
 /**
  * Tristimulus values of a reading, by summation over its own grid.
@@ -16,11 +16,11 @@ const REFLECTANCE_MAX = 1.2;
  * rows, and k set for each channel so that the perfect diffuser read on the same
  * grid is the CIE white (see summation-weights.ts).
  *
- * @param spectrum reflectance factors [1], -0.005 <= R <= 1.2, on a grid of at most
+ * @param spectrum reflectance factors [1], -0.005 <= R <= 4, on a grid of at most
  *   20 nm that covers 400-700 nm. Below 0 (a glossy black, gloss excluded) counts as 0.
  * @returns XYZ [1], each >= 0; Y of the perfect diffuser is 100.
  * @throws RangeError when the grid or a value is outside that domain, or NaN.
- * @validity Not for a fluorescent colour, whose reading depends on the instrument's lamp.
+ * @validity Of a fluorescent colour only under the light of the instrument's lamp.
  *   Steps over 10 nm are interpolated by a natural cubic spline: say so beside the figure.
  * @source cie-15-2018 : calculation of tristimulus values
  */

@@ -7,32 +7,26 @@
 import { ends, type Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
-import { drierWarnings, type AddedDrier, type DrierWarning } from "./added-drier.ts";
+import type { AddedDrier } from "./added-drier.ts";
 import type { Chemistry } from "./chemistry-drying.ts";
-import type { DryingKnowledge } from "./drying-knowledge.ts";
-import { noteStatements, type DryingNoteRow, type NoteStatement } from "./drying-notes.ts";
-import { mediumStatements, type MediumStatement } from "./medium-in-paint.ts";
-import { sinkingInStatements, type ExpectedFinish, type SinkingStatement } from "./sinking-in.ts";
+import type { DryingPigment } from "./drying-estimate.ts";
+import type { DryingNoteRow } from "./drying-notes.ts";
 import type { OilPart } from "./oils.ts";
-import { yellowingStatement, type YellowingStatement } from "./yellowing.ts";
+import type { ExpectedFinish } from "./sinking-in.ts";
 
-export interface FilmPigment {
-  readonly name: string;
-  /** Undefined for a pigment that no table knows. */
-  readonly chemistry?: Chemistry | undefined;
-  readonly massFraction?: number | undefined;
-  readonly notes?: readonly DryingNoteRow[] | undefined;
+export interface FilmPigment extends DryingPigment {
+  readonly notes: readonly DryingNoteRow[];
 }
 
 export interface Film {
   readonly pigments: readonly FilmPigment[];
   readonly oils: readonly OilPart[];
   /** Names of mediums in it of which no drying oil, drier or solvent is recorded: wax paste, resin, egg. */
-  readonly mediums?: readonly string[] | undefined;
-  readonly addedDriers?: readonly AddedDrier[] | undefined;
+  readonly mediums: readonly string[];
+  readonly addedDriers: readonly AddedDrier[];
   /** 1 - PVC [1]. */
-  readonly oilVolumeFraction?: Quantity | undefined;
-  readonly finish?: ExpectedFinish | undefined;
+  readonly oilVolumeFraction: Quantity | undefined;
+  readonly finish: ExpectedFinish | undefined;
 }
 
 export const HEALTH_RULES = [
@@ -52,49 +46,27 @@ export interface HealthRow {
   readonly fromMassFraction: number;
 }
 
-export type FilmHealthStatement =
-  | StatementOf<HealthRule, { readonly pigment: string; readonly massFraction?: number }>
-  | StatementOf<
-      "oil-rich-wrinkles-when-thick",
-      { readonly oilVolumeFraction: Quantity; readonly from: number }
-    >
-  | NoteStatement
-  | MediumStatement
-  | YellowingStatement
-  | DrierWarning
-  | SinkingStatement;
+export type PigmentFilmStatement = StatementOf<
+  HealthRule,
+  { readonly pigment: string; readonly massFraction?: number }
+>;
+export type WrinklingStatement = StatementOf<
+  "oil-rich-wrinkles-when-thick",
+  { readonly oilVolumeFraction: Quantity; readonly from: number }
+>;
 
 /** Oil volume fraction [1] from which a thick stroke may wrinkle. */
 const WRINKLES_FROM_OIL = 0.68;
 
-/**
- * Every statement that the paint gives cause for: pigments' first, then oil, driers, recipe.
- * @throws RangeError when a drier's dose lies beyond reach.
- */
-export function filmHealthStatements(
-  film: Film,
-  { filmHealth, oils, driers }: DryingKnowledge,
-): FilmHealthStatement[] {
-  const yellowing = yellowingStatement(film.oils, oils);
-  return [
-    ...film.pigments.flatMap((pigment) => pigmentStatements(pigment, filmHealth)),
-    ...noteStatements("skins-and-stays-soft", film.pigments),
-    ...(yellowing === undefined ? [] : [yellowing]),
-    ...mediumStatements(film.mediums ?? [], "yellowing"),
-    ...drierWarnings(film.addedDriers ?? [], driers),
-    ...(film.oilVolumeFraction === undefined ? [] : wrinkling(film.oilVolumeFraction)),
-    ...(film.finish === undefined ? [] : sinkingInStatements(film.finish)),
-  ];
-}
-
-function pigmentStatements(
-  { name, chemistry, massFraction }: FilmPigment,
+/** What a pigment makes of a film, by its chemistry and share. */
+export function pigmentFilmStatements(
+  { name, chemistry, massFraction }: DryingPigment,
   rows: readonly HealthRow[],
-): FilmHealthStatement[] {
+): PigmentFilmStatement[] {
   return rows
     .filter(
       (row) =>
-        row.chemistry === chemistry &&
+        row.chemistry === chemistry?.chemistry &&
         (massFraction === undefined || massFraction >= row.fromMassFraction),
     )
     .map(({ rule, source }) => ({
@@ -105,7 +77,8 @@ function pigmentStatements(
     }));
 }
 
-function wrinkling(oilVolumeFraction: Quantity): FilmHealthStatement[] {
+/** Of a film so rich in oil that a thick stroke may wrinkle. */
+export function wrinkling(oilVolumeFraction: Quantity): WrinklingStatement[] {
   return ends(oilVolumeFraction)[1] >= WRINKLES_FROM_OIL
     ? [
         {

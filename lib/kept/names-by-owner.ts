@@ -35,12 +35,19 @@ export function namesByOwner(
   for (const list of withMembers)
     beginnings.set(list.charAt(0), [...(beginnings.get(list.charAt(0)) ?? []), `${list}/`]);
   const known = new Map<string, Owned>();
+  // Of many names the owner is the same, and what they are of every member.
+  const texts = new Map<string, string>();
+  const once = (text: string): string => {
+    const same = texts.get(text) ?? text;
+    texts.set(text, same);
+    return same;
+  };
   const ownedBy = (name: string): Owned => {
     const before = known.get(name);
     if (before !== undefined) return before;
-    const owner = ownerOf(name, beginnings);
-    const owned = { owner, every: owner === "" ? name : ofEvery(owner, name) };
-    if (known.size >= MOST_OWNED) known.clear();
+    const owner = once(ownerOf(name, beginnings));
+    const owned = { owner, every: owner === "" ? name : once(ofEvery(owner, name)) };
+    if (known.size >= MOST_OWNED) for (const held of [known, texts]) held.clear();
     known.set(name, owned);
     return owned;
   };

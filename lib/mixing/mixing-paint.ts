@@ -52,6 +52,8 @@ export interface MixingPaint {
   readonly fit?: PackedFit;
   /** Why there is no fit, in a sentence. */
   readonly refusal?: string;
+  /** That theory does not hold for a pigment of it: it is offered nowhere. */
+  readonly isNotPredicted?: true;
   /** Pigment by mass of the paint [1], and its density [g/cm3], in the middle of an estimate. */
   readonly pigmentMassFraction?: number;
   readonly densityGPerCm3?: number;

@@ -7,6 +7,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { comparedColour } from "../collection/compared-colour.ts";
 import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
+import { saidOfEveryPaint } from "../hazard/markets/market-statements.ts";
 import { hazardView } from "./label-view.ts";
 import { comparableColour, comparableTint } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";
@@ -77,7 +78,7 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
     ),
     masstone: figure("notations.masstone.munsell.text"),
     strength: figure(
-      "optics.tintingStrength",
+      "optics.tintingStrengthByVolume",
       reference === sheet.slug
         ? text.isReference
         : text.strength(records.colours.get(reference ?? "")?.record.name ?? ""),
@@ -92,7 +93,8 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
     ),
     drying: figure("drying.touchDryDays", plainText(worded, "drying.class", context)),
     lightfastness: fact("lasts"),
-    ...cautionCells(worded, context),
+    label: labelCell(worded, context),
+    sale: saleCell(worded, context),
     pigments: {
       items: sheet.pigments.map(({ name, colourIndexName, massFraction, slug }) => {
         const named = colourIndexName === undefined ? name : `${name} (${colourIndexName})`;
@@ -159,38 +161,43 @@ function tintCell(
   };
 }
 
-/** Label elements in full, never fewer than the sheet has; and what the market forbids. */
-function cautionCells(
-  { sheet: { cautions, slug } }: SheetTexts,
-  { words }: PageContext,
-): Record<"label" | "sale", ShownCell> {
+/** Label elements in full, never fewer than the sheet has. */
+function labelCell({ sheet: { cautions } }: SheetTexts, { words }: PageContext): ShownCell {
   const text = words.pages.compare.cells;
   const hazard = hazardView(cautions, cautions, words);
-  const limits = cautions.restrictions.filter(({ effect }) => effect !== "line");
-  const markets = [
-    ...new Set(limits.map(({ market }) => words.pages.handling.marketNames[market] ?? market)),
-  ];
+  const isUnknown = cautions.unknown.length > 0;
+  if (hazard === undefined) return { text: isUnknown ? text.noData : text.nothingClassified };
   return {
-    label: {
-      text:
-        hazard?.signalWord ??
-        (cautions.unknown.length > 0
-          ? text.noData
-          : hazard === undefined
-            ? text.nothingClassified
-            : ""),
-      items: [
-        ...(hazard?.statements ?? []).map(({ code, text: statement }) =>
-          code === undefined ? statement : `${code} ${statement}`,
-        ),
-        ...(hazard === undefined || hazard.pictograms.length === 0
-          ? []
-          : [text.pictograms(hazard.pictograms.map(({ name }) => name))]),
-      ],
-    },
-    sale:
-      limits.length === 0
-        ? { text: text.noLimit }
-        : { text: text.limited(markets), address: `colours/${slug}/#handling` },
+    text: hazard.signalWord ?? (isUnknown ? text.noData : words.pages.sheetPage.safe.care),
+    items: [
+      ...hazard.statements.map(({ code, text: statement }) =>
+        code === undefined ? statement : `${code} ${statement}`,
+      ),
+      ...(hazard.pictograms.length === 0
+        ? []
+        : [text.pictograms(hazard.pictograms.map(({ name }) => name))]),
+    ],
+  };
+}
+
+/** Where the markets forbid a sale, and where they ask something of it that they do not ask of every paint. */
+function saleCell({ sheet: { cautions, slug } }: SheetTexts, { words }: PageContext): ShownCell {
+  const text = words.pages.compare.cells;
+  const markets = (effect: "forbidden unless" | "line") => [
+    ...new Set(
+      cautions.restrictions
+        .filter((limit) => limit.effect === effect && !saidOfEveryPaint(limit.rule))
+        .map(({ market }) => words.pages.handling.marketNames[market] ?? market),
+    ),
+  ];
+  const forbidden = markets("forbidden unless");
+  const asked = markets("line").filter((market) => !forbidden.includes(market));
+  if (forbidden.length + asked.length === 0) return { text: text.noLimit };
+  return {
+    text: [
+      ...(forbidden.length === 0 ? [] : [text.limited(forbidden)]),
+      ...(asked.length === 0 ? [] : [text.asked(asked)]),
+    ].join(words.semicolon),
+    address: `colours/${slug}/#handling`,
   };
 }

@@ -29,7 +29,7 @@ export function dryingBlocks(page: SheetPage): Block[] {
     properties: sectionTable(
       page,
       text.caption,
-      "drying",
+      ["drying"],
       (path) => tried || path !== "drying.expectedDays",
     ),
     tables: [...contributionTable(page), ...trialTable(page), ...whitesTable(page)],

@@ -2,7 +2,7 @@ import { isKnown } from "../quantities/figure.ts";
 import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import { glossStrip, type GlossStep } from "../plots/gloss-strip.ts";
+import { swatchStrip } from "../plots/swatch-strip.ts";
 import type { FinishDepth } from "../sheet/optics/optics-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { NO_VALUE } from "../words/no-value.ts";
@@ -26,18 +26,16 @@ export function glossPicture(page: SheetPage): PictureView[] {
     ...seen.map((depth) => ({ depth, label: text.finishes[depth.finish] ?? depth.finish })),
     ...(included === undefined ? [] : [{ depth: included, label: text.glossIncluded }]),
   ];
-  const finishes = steps.map(({ depth, label }): GlossStep => ({
-    label,
-    depth: text.glossLabelDepth(textAt(page, depth, "L")),
-    colour: ownColour(depth),
-    standing: depth.L.standing,
-  }));
-  const svg = glossStrip({
+  const svg = swatchStrip("gloss-strip", {
     idPrefix: "gloss",
     title: text.glossTitle,
     axisLabel: text.glossAxis,
     missing: words.pages.sheet.missing,
-    finishes,
+    steps: steps.map(({ depth, label }) => ({
+      lines: [label, text.glossLabelDepth(textAt(page, depth, "L"))],
+      colour: ownColour(depth),
+      standing: depth.L.standing,
+    })),
     description: text.glossDescription(
       steps.map(
         ({ depth, label }) =>

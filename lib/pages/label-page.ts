@@ -188,7 +188,9 @@ function factTable(worded: SheetTexts, context: PageContext): TableView {
         : [
             [
               { text: fact.name },
-              { text: fact.key === "whitens" ? text.whitens : says },
+              {
+                text: fact.key === "whitens" || fact.key === "middleTone" ? text[fact.key] : says,
+              },
               {
                 text: fact.word,
                 standing: fact.standing,

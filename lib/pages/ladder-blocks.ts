@@ -3,7 +3,7 @@ import type { LadderBlock } from "../blocks/block.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { TintSection } from "../sheet/tints/tint-figures.ts";
 import { ownColour, paintColour } from "./screen-swatch.ts";
-import { shownLadder } from "./ladder-picture.ts";
+import { shownSteps, stepsInWords } from "./ladder-picture.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 
 /** A ladder a white: its steps abutting, and in words what the colour does there. */
@@ -14,7 +14,7 @@ export function ladderBlocks({ sheet, words }: SheetPage): LadderBlock[] {
 function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock {
   const { white, sentence, refusal } = tint;
   const { ladderTitle } = words.pages.whites;
-  const { steps, description } = shownLadder(tint, words);
+  const steps = shownSteps(tint);
   return {
     kind: "ladder",
     id: `in-${white.slug}`,
@@ -22,18 +22,17 @@ function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock 
     sentence:
       tintsInWords([{ white: white.name, ruling: sentence }], words.tints) ??
       words.pages.sheetPage.ladder.noSentence,
-    description: steps.length === 0 ? white.name : `${ladderTitle(white.name)}. ${description}`,
-    steps: steps
-      .toSorted((one, other) => one.whiteParts - other.whiteParts)
-      .map(({ label, standing, suspect }) => {
-        const colour = paintColour(tint.steps.find(({ massRatio }) => massRatio === label));
-        return {
-          label,
-          measured: standing === "measured",
-          ...(colour === undefined ? {} : { colour }),
-          ...(suspect === undefined ? {} : { note: suspect }),
-        };
-      }),
+    description:
+      steps.length === 0 ? white.name : `${ladderTitle(white.name)}. ${stepsInWords(steps, words)}`,
+    steps: steps.map((step) => {
+      const colour = paintColour(step);
+      return {
+        label: step.massRatio,
+        measured: step.standing === "measured",
+        ...(colour === undefined ? {} : { colour }),
+        ...(step.suspect === undefined ? {} : { note: words.pages.whites.suspect }),
+      };
+    }),
     remarks: [
       ...(refusal === undefined ? [] : [statementText(refusal, words)]),
       ...tint.steps.flatMap(({ suspect }) =>

@@ -1,6 +1,6 @@
 import { coordinateOf } from "../present/coordinate-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
-import { ladderStrip, type LadderStep } from "../plots/ladder-strip.ts";
+import { swatchStrip } from "../plots/swatch-strip.ts";
 import type { TintSection, TintStep } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
 import { ownColour } from "./screen-swatch.ts";
@@ -8,22 +8,13 @@ import { ownColour } from "./screen-swatch.ts";
 /** Width of a ladder where there is room for one line of it [user units]. */
 const WIDE = 640;
 
-/** The let-downs in one white whose colour is known, and the same in words. */
-export function shownLadder(
-  { steps }: TintSection,
-  words: Words,
-): { readonly steps: readonly LadderStep[]; readonly description: string } {
-  const shown = steps.filter((step) => ownColour(step) !== undefined);
-  return {
-    description: words.pages.whites.ladderDescription(shown.map((step) => stepWords(step, words))),
-    steps: shown.map((step) => ({
-      whiteParts: 1 / step.colourShare,
-      label: step.massRatio,
-      colour: ownColour(step),
-      standing: step.standing,
-      ...(step.suspect === undefined ? {} : { suspect: words.pages.whites.suspect }),
-    })),
-  };
+/** The let-downs in one white whose colour is known, from the strongest to the palest. */
+export function shownSteps({ steps }: TintSection): TintStep[] {
+  return steps.filter((step) => ownColour(step) !== undefined);
+}
+
+export function stepsInWords(steps: readonly TintStep[], words: Words): string {
+  return words.pages.whites.ladderDescription(steps.map((step) => stepWords(step, words)));
 }
 
 /** A ladder as one strip, and as one of several lines; none where no step's colour is known. */
@@ -33,18 +24,23 @@ export function ladderPicture(
   title: string,
   words: Words,
 ): PictureView | undefined {
-  const { steps, description } = shownLadder(tint, words);
+  const steps = shownSteps(tint);
   if (steps.length === 0) return undefined;
   const { white, massRatioKind } = tint;
   const strip = (idPrefix: string, width?: number): string =>
-    ladderStrip({
+    swatchStrip("ladder-strip", {
       idPrefix,
       width,
       title,
-      description,
+      description: stepsInWords(steps, words),
       axisLabel: words.pages.whites.stepsCaption(white.name, massRatioKind),
       missing: words.pages.sheet.missing,
-      steps,
+      steps: steps.map((step) => ({
+        lines: [step.massRatio],
+        colour: ownColour(step),
+        standing: step.standing,
+        flag: step.suspect === undefined ? undefined : words.pages.whites.suspect,
+      })),
     });
   return {
     svg: asMarkup(strip(`${id}-${white.slug}`, WIDE)),

@@ -120,6 +120,7 @@ function mixingPaint(worded: SheetTexts, context: MixedOf): MixingPaint {
     ...(fit?.kind === "refused"
       ? { refusal: fit.reasons.map((reason) => statementText(reason, words)).join(" ") }
       : {}),
+    ...(sheet.optics.notPredicted === undefined ? {} : { isNotPredicted: true }),
     ...(fraction === undefined ? {} : { pigmentMassFraction: fraction }),
     ...(density === undefined ? {} : { densityGPerCm3: density }),
     ...(filmDensity === undefined || filmDensity === density
@@ -151,7 +152,7 @@ function packedFilm(colour: Colour, { records }: MixedOf): PackedFilm | undefine
   const { family } = colour.record;
   const grid = filmGrid(colour, records);
   if (grid === undefined || (family !== "white" && family !== "extender")) return undefined;
-  const found = coefficientsOfFilms(colour, opacityChart(grid, records));
+  const found = coefficientsOfFilms(colour, opacityChart(grid, records), records);
   if (found === undefined || isStatement(found)) return undefined;
   return {
     grid,

@@ -49,12 +49,16 @@ function offeredData(all: MixingData, paints: readonly MixingPaint[]): MixingDat
   };
 }
 
-/** Of a large range, that not all of it is offered. */
+/** Of a large range, that not all of it is offered; and which paints are not, since theory does not hold for them. */
 export function offeredLead(context: PageContext): string[] {
   const [offered, all] = [offeredOf(context), mixingOf(context)];
-  return offered === all
-    ? []
-    : [context.words.pages.mixing.offered(offered.data.paints.length, all.data.paints.length)];
+  const { mixing } = context.words.pages;
+  const { paints } = all.data;
+  const unlike = paints.filter(({ isNotPredicted }) => isNotPredicted).map(({ name }) => name);
+  return [
+    ...(offered === all ? [] : [mixing.offered(offered.data.paints.length, paints.length)]),
+    ...(unlike.length === 0 ? [] : [mixing.notPredicted(unlike)]),
+  ];
 }
 
 /** What the range reaches in each white that colours were let down in, once a build. */

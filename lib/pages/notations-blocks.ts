@@ -9,7 +9,7 @@ import { asMarkup, type CellView, type PictureView, type TableView } from "../pr
 import { spectralCurve } from "../plots/spectral-curve.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { properties, textOf, type SheetPage } from "./page-of-sheet.ts";
+import { sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Every notation that follows from the reading, each with its light, observer and geometry. */
 export function notationsBlocks(page: SheetPage): Block[] {
@@ -31,21 +31,7 @@ export function notationsBlocks(page: SheetPage): Block[] {
         : []),
       ...(masstone.srgb?.hex.standing === "estimated" ? [words.pages.sheet.approximateColour] : []),
     ],
-    properties: properties(
-      page,
-      text.caption,
-      [
-        "munsell.text",
-        "nbsName",
-        "srgb.hex",
-        "displayP3.css",
-        "oklch.css",
-        "lamplight.deltaE00",
-        "lamplight.ledDeltaE00",
-        "lamplight.fluorescentDeltaE00",
-        "glossExcludedL",
-      ].map((path) => `notations.masstone.${path}`),
-    ),
+    properties: sectionTable(page, text.caption, ["notations"]),
     tables: [labTable(page)],
     pictures: curvePicture(page),
   });

@@ -25,7 +25,7 @@ export function oilBlocks(page: SheetPage): Block[] {
       summary: [
         oilClass === undefined || line === undefined ? text.none : text.summary(oilClass, line),
       ],
-      properties: sectionTable(page, text.caption, "oil"),
+      properties: sectionTable(page, text.caption, ["oil", "fill"]),
       lists: [
         ...reasons(
           page,

@@ -25,35 +25,31 @@ export function pageOfSheet(worded: SheetTexts, context: PageContext, place: Pag
   return { context, words: context.words, worded, sheet: worded.sheet, place };
 }
 
-/** The figures at some paths of a sheet as a property table. */
-export function properties(
+/** Sections of which some page shows what their declarations list. */
+export type TabledSection = "drying" | "fill" | "notations" | "oil" | "optics" | "permanence";
+
+/**
+ * The table of what the declarations of sections list, but for rows that say nothing.
+ * @param isShown which of them this page shows, by path.
+ * @param nameOf what one is called here, where that is not its name.
+ */
+export function sectionTable(
   { worded, words, place, context }: SheetPage,
   caption: string,
-  paths: readonly string[],
+  sections: readonly TabledSection[],
+  isShown: (path: string) => boolean = () => true,
+  nameOf: (path: string) => string | undefined = () => undefined,
 ): PropertyTableView {
   return {
     caption,
-    rows: paths
-      .filter((path) => worded.has(path))
-      .map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place))),
+    rows: sections
+      .flatMap(listedRows)
+      .flatMap(({ pattern: path, silentAt = [] }) =>
+        isShown(path) && worded.has(path) && !isSilent(worded.leaf(path).figure, silentAt)
+          ? [propertyView(worded.leaf(path), words, sourceLink(context, place), nameOf(path))]
+          : [],
+      ),
   };
-}
-
-/** The table of a section's figures: what its declaration lists, but for rows that say nothing. */
-export function sectionTable(
-  page: SheetPage,
-  caption: string,
-  section: string,
-  isShown: (path: string) => boolean = () => true,
-): PropertyTableView {
-  const paths = listedRows(section).flatMap(({ pattern, silentAt = [] }) =>
-    isShown(pattern) &&
-    page.worded.has(pattern) &&
-    !isSilent(page.worded.leaf(pattern).figure, silentAt)
-      ? [pattern]
-      : [],
-  );
-  return properties(page, caption, paths);
 }
 
 function isSilent(figure: Figure, silentAt: readonly Silent[]): boolean {

@@ -22,6 +22,7 @@ export function paintingBlocks(page: SheetPage): Block[] {
       ...dries(page),
       ...layers(page),
       ...inWhites(page),
+      ...mixing(page),
       ...hides(page),
       ...finish(page),
       ...age(page),
@@ -74,6 +75,14 @@ function inWhites(page: SheetPage): LineView[] {
   return told.length === 0
     ? []
     : line(text.lines.whites, [`${upperFirst(told.join(page.words.semicolon))}.`]);
+}
+
+/** Only where nothing of it is predicted. */
+function mixing(page: SheetPage): LineView[] {
+  const { notPredicted } = page.sheet.optics;
+  return notPredicted === undefined
+    ? []
+    : line(page.words.pages.sheetPage.lines.mixing, worded([notPredicted], page));
 }
 
 /** That the colour as shown is a film which lets its ground through, or hid it. */

@@ -1,19 +1,17 @@
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
-import { propertyView } from "../present/property-view.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { Block } from "../blocks/block.ts";
 import { blocksOf } from "../blocks/section-blocks.ts";
-import type { CellView, ListView, PropertyView, TableView } from "../present/views.ts";
-import { sourceLink } from "./page-context.ts";
+import type { CellView, ListView, PropertyTableView, TableView } from "../present/views.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { reasons, type SheetPage } from "./page-of-sheet.ts";
+import { reasons, sectionTable, type SheetPage } from "./page-of-sheet.ts";
 
 /** Lightfastness by what it rests on: only the standard's own exposures, or somebody's word, make a category. */
 export function permanenceBlocks(page: SheetPage): Block[] {
   return blocksOf({
     summary: permanenceSummary(page),
-    properties: { caption: page.words.pages.permanence.caption, rows: rows(page) },
+    properties: found(page),
     tables: formTable(page),
     lists: permanenceReasons(page),
   });
@@ -53,16 +51,18 @@ export function permanenceSummary({ sheet, words }: SheetPage): string[] {
   }
 }
 
-function rows({ worded, sheet: { permanence }, words, place, context }: SheetPage): PropertyView[] {
-  const property = (path: string, name?: string): PropertyView =>
-    propertyView(worded.leaf(path), words, sourceLink(context, place), name);
-  return [
-    isKnown(permanence.category)
-      ? property("permanence.category", words.pages.paint.permanence.names[permanence.basis])
-      : property("permanence.expectation"),
-    property("permanence.deltaEab"),
-    property("permanence.blueWool"),
-  ];
+/** Its category by the name of what that rests on, or what is expected of it. */
+function found(page: SheetPage): PropertyTableView {
+  const { permanence: text, paint } = page.words.pages;
+  const { category, basis } = page.sheet.permanence;
+  const other = isKnown(category) ? "expectation" : "category";
+  return sectionTable(
+    page,
+    text.caption,
+    ["permanence"],
+    (path) => path !== `permanence.${other}`,
+    (path) => (path === "permanence.category" ? paint.permanence.names[basis] : undefined),
+  );
 }
 
 /** Each form with its change, and the standard and exposure that the record names. */

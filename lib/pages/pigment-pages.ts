@@ -10,10 +10,9 @@ import type { CellView, PigmentPageView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import { FAMILY_KEYS } from "./catalogue-pages.ts";
 import { figureRow } from "../sheet/figure-table.ts";
-import { knownFacts } from "../sheet/pigments/known-facts.ts";
-import { orHandbook } from "../sheet/pigments/handbook-figure.ts";
+import { filled } from "../sheet/found.ts";
+import { PIGMENT_FACTS, type PigmentFacts } from "../sheet/pigments/pigment-figures.ts";
 import { dryPigmentHandling } from "../sheet/handling/dry-pigment-handling.ts";
-import { recordedFigure } from "../sheet/recorded-figure.ts";
 import type { Checked } from "../records/records.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
 import type { Block, FoldBlock } from "../blocks/block.ts";
@@ -30,29 +29,24 @@ import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { textPage } from "./text-page.ts";
-import { cautionsByReason } from "./studio-cautions.ts";
+import { cautionsByReason, isGraveDust } from "./studio-cautions.ts";
 import { nameOrder } from "../quantities/name-order.ts";
 
-const FIGURES = [
-  ["densityGPerCm3", "g/cm3", "densities"],
-  ["oilAbsorptionGPer100g", "g/100 g", "oilAbsorptions"],
-  ["bulkDensityLooseGPerMl", "g/ml", "looseDensities"],
-  ["bulkDensityTappedGPerMl", "g/ml", "tappedDensities"],
+/** Rows of a pigment's own page. */
+const ROWS = [
+  "formula",
+  "mineral",
+  "introduced",
+  "expectedOpacity",
+  "densityGPerCm3",
+  "oilAbsorptionGPer100g",
+  "bulkDensityLooseGPerMl",
+  "bulkDensityTappedGPerMl",
 ] as const;
-type PigmentField = (typeof FIGURES)[number][0];
 
-function pigmentFigure(
-  { slug, record }: Checked<PigmentRecord>,
-  wanted: PigmentField,
-  knowledge: Knowledge,
-): Figure<Quantity> {
-  const [field, unit, table] = FIGURES.find(([name]) => name === wanted) ?? FIGURES[0];
-  return orHandbook(
-    recordedFigure(record[field], { unit, wanting: `pigments.${slug}.${field}`, inputs: [] }),
-    knowledge.pigment(record.colourIndexName)[table],
-    record.colourIndexName,
-    unit,
-  );
+function factsOf({ slug, record }: Checked<PigmentRecord>, knowledge: Knowledge): PigmentFacts {
+  const known = knowledge.pigment(record.colourIndexName);
+  return filled(PIGMENT_FACTS, { slug, record, known, inputs: [] });
 }
 
 /** Every dry pigment, by family. */
@@ -124,23 +118,18 @@ function ownTable(
         ],
         rows: members
           .toSorted((one, other) => inOrder(one.record.name, other.record.name))
-          .map((pigment): CellView[] => [
-            { text: pigment.record.name, href: `${place.root}pigments/${pigment.slug}/` },
-            pigment.record.colourIndexName === undefined
-              ? notStatedCell(words)
-              : { text: pigment.record.colourIndexName },
-            numberCell(
-              pigmentFigure(pigment, "densityGPerCm3", records.knowledge),
-              "pigments.*.densityGPerCm3",
-              words,
-            ),
-            numberCell(
-              pigmentFigure(pigment, "oilAbsorptionGPer100g", records.knowledge),
-              "pigments.*.oilAbsorptionGPer100g",
-              words,
-            ),
-            { text: String(coloursOf(pigment.slug, context).length) },
-          ]),
+          .map((pigment): CellView[] => {
+            const { densityGPerCm3, oilAbsorptionGPer100g } = factsOf(pigment, records.knowledge);
+            return [
+              { text: pigment.record.name, href: `${place.root}pigments/${pigment.slug}/` },
+              pigment.record.colourIndexName === undefined
+                ? notStatedCell(words)
+                : { text: pigment.record.colourIndexName },
+              numberCell(densityGPerCm3, "pigments.*.densityGPerCm3", words),
+              numberCell(oilAbsorptionGPer100g, "pigments.*.oilAbsorptionGPer100g", words),
+              { text: String(coloursOf(pigment.slug, context).length) },
+            ];
+          }),
       },
     },
   ];
@@ -196,6 +185,7 @@ export function pigmentPage(
   const text = words.pages.pigments;
   const colours = coloursOf(slug, context);
   const shown = evenly(colours, ON_ONE_PAGE.named);
+  const facts = factsOf(pigment, records.knowledge);
   const { part, cautions } = dryPigmentHandling(pigment, context.records);
   const { handling } = words.pages;
   const { poisonCentre } = context.records.workshop;
@@ -209,30 +199,16 @@ export function pigmentPage(
       caption: text.properties,
       rows: [
         ...pigmentFacts(record, words),
-        ...Object.entries(
-          knownFacts(record, records.knowledge.pigment(record.colourIndexName), []),
-        ).map(([field, figure]) =>
-          propertyView(
-            {
-              path: `pigments.${slug}.${field}`,
-              row: figureRow(`pigments.*.${field}`),
-              figure,
-            },
-            words,
-            sourceLink(context, place),
-          ),
-        ),
-        ...FIGURES.map(([field]) =>
-          propertyView(
-            {
-              path: `pigments.${slug}.${field}`,
-              row: figureRow(`pigments.*.${field}`),
-              figure: pigmentFigure(pigment, field, context.records.knowledge),
-            },
-            words,
-            sourceLink(context, place),
-          ),
-        ),
+        ...ROWS.flatMap((field) => {
+          const figure = facts[field];
+          if (figure === undefined) return [];
+          const entry = {
+            path: `pigments.${slug}.${field}`,
+            row: figureRow(`pigments.*.${field}`),
+            figure,
+          };
+          return [propertyView(entry, words, sourceLink(context, place))];
+        }),
       ],
     },
     photographs: {
@@ -253,7 +229,7 @@ export function pigmentPage(
       words,
     ),
     handling: [
-      handling.general,
+      handling.general(isGraveDust(cautions)),
       poisonCentreLine(poisonCentre, words),
       cautionLineOf([record], words),
     ],

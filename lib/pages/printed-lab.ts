@@ -3,7 +3,8 @@ import { readingNotations } from "../colorimetry/reading-notations.ts";
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { isStatement } from "../quantities/statement.ts";
-import type { LabFigures, MasstoneNotations } from "../sheet/notations/notation-figures.ts";
+import type { MasstoneNotations } from "../sheet/notations/masstone-figures.ts";
+import type { LabFigures } from "../sheet/notations/notation-figures.ts";
 
 /** A paint as ink: its Lab in D50/2, the profile connection space of printing. */
 export interface PrintedLab {

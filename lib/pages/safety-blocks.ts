@@ -7,7 +7,7 @@ import type { Words } from "../words/words.ts";
 import { cautionLine } from "./caution-line.ts";
 import { labelView, type LabelBasis } from "./label-view.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
-import { isAtTheBench, studioCautions } from "./studio-cautions.ts";
+import { isAtTheBench, isGraveDust, studioCautions } from "./studio-cautions.ts";
 
 /** Not done with every picture: under a fold, unless this paint forbids it. */
 const RARELY = new Set(["sanding", "heating or spraying"]);
@@ -140,9 +140,9 @@ function marketLines({ sheet, words }: SheetPage) {
 }
 
 /** What holds for every colour, in a sentence; where it stands with its reasons. */
-function generalCautions({ words, place }: SheetPage): StatementBlock {
+function generalCautions({ sheet, words, place }: SheetPage): StatementBlock {
   const { general, generalLink } = words.pages.handling;
-  return statement(general, "body", {
+  return statement(general(isGraveDust(sheet.cautions.studio)), "body", {
     link: { text: generalLink, href: `${place.root}label/#studio` },
   });
 }

@@ -4,11 +4,8 @@ import type { PaintColour } from "../blocks/block.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { AtLightness, EqualLightness } from "../sheet/tints/tint-figures.ts";
-import type {
-  LabFigures,
-  MasstoneNotations,
-  ScreenFigures,
-} from "../sheet/notations/notation-figures.ts";
+import type { MasstoneNotations } from "../sheet/notations/masstone-figures.ts";
+import type { LabFigures, ScreenFigures } from "../sheet/notations/notation-figures.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
 import { comparableLab, printedLab, printedTint } from "./printed-lab.ts";
 

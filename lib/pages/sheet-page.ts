@@ -32,7 +32,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     words.pages.sheet.description(sheet.name, madeOfText(sheet, words)),
   );
   // What nobody has classified is said once, below.
-  const hazard = isClassified(sheet)
+  const hazard = hasWarning(sheet)
     ? hazardView(sheet.cautions, sheet.cautions, words, "#handling")
     : undefined;
   const tints = tintsBlock(sheet, words);
@@ -104,10 +104,12 @@ function linkedFact({ href, ...fact }: FactView, sections: readonly SectionBlock
   return isThere(target) ? { ...fact, href: target } : fact;
 }
 
-function isClassified({ cautions }: Sheet): boolean {
-  const { signalWord, hazardStatements, supplemental, pictograms } = cautions;
+/** Whether a label warns of something that is known: classified, or a metal that no statement tells of. */
+function hasWarning({ cautions }: Sheet): boolean {
+  const { signalWord, hazardStatements, supplemental, pictograms, notClassified } = cautions;
   return (
-    signalWord !== null || hazardStatements.length + supplemental.length + pictograms.length > 0
+    signalWord !== null ||
+    [hazardStatements, supplemental, pictograms, notClassified].some(({ length }) => length > 0)
   );
 }
 

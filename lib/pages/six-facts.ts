@@ -14,6 +14,7 @@ import { valueText } from "../present/figure-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { FactView, StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { shownStrength } from "../collection/shown-strength.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext } from "./page-context.ts";
 import { isMoreThanACoat } from "./hiding-film.ts";
@@ -192,7 +193,7 @@ function dries(worded: SheetTexts, context: PageContext): SheetFact {
   );
 }
 
-/** Beside the reference where it is of one kind with it, else by the white that it takes; of a white, what it does to the reference. */
+/** Beside the reference where it is of one kind with it; else the white that it takes, which is no strength, since a dark colour takes much of it; of a white, what it does to the reference. */
 function strength(worded: SheetTexts, context: PageContext): SheetFact {
   const { sheet } = worded;
   const { words, records } = context;
@@ -214,20 +215,24 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
       context,
     );
   const parts = partsOfWhite(worded, context);
-  const own = sheet.optics.tintingStrength;
+  const own = shownStrength(sheet);
   const toMiddle = parts && detail.parts(parts.text, parts.white, parts.by);
-  if (isKnown(own)) {
-    const percent = statedText(worded, "optics.tintingStrength", words) ?? "";
+  if (own !== undefined) {
+    const percent = statedText(worded, own.path, words) ?? "";
     const isReference = reference === sheet.slug;
     return fact(
       {
         key: "strength",
         href,
-        word: isReference ? percent : text_.strengthOf(percent, name),
+        word: isReference
+          ? percent
+          : own.by === "volume"
+            ? text_.strengthOf(percent, name)
+            : text_.strengthByWeight(percent, name),
         detail: isReference
           ? [detail.reference, toMiddle].filter((told) => told !== undefined).join(words.semicolon)
           : toMiddle,
-        standing: standingView(own, words),
+        standing: standingView(own.figure, words),
       },
       context,
     );
@@ -235,12 +240,12 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
   const light = lightMasstone(sheet);
   return fact(
     {
-      key: "strength",
+      key: "middleTone",
       href,
       word: parts === undefined ? undefined : text_.partsOfWhite(parts.text),
       detail: parts === undefined ? undefined : text_.toMiddle(parts.white, parts.by),
       without: light === undefined ? undefined : detail.lighter,
-      standing: standingView(parts?.figure ?? light ?? own, words),
+      standing: standingView(parts?.figure ?? light ?? sheet.optics.tintingStrength, words),
     },
     context,
   );

@@ -4,7 +4,7 @@ import { isKnown } from "../quantities/figure.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import { glazeStrip } from "../plots/glaze-strip.ts";
+import { swatchStrip } from "../plots/swatch-strip.ts";
 import { hidingCurve } from "../plots/hiding-curve.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
 import { glossPicture, glossTable } from "./gloss-view.ts";
@@ -23,7 +23,7 @@ export function strengthBlocks(page: SheetPage): Block[] {
     summary: [optics.extender?.sentence, optics.gloss?.sentence].flatMap((sentence) =>
       sentence === undefined ? [] : [statementText(sentence, words)],
     ),
-    properties: sectionTable(page, text.caption, "optics"),
+    properties: sectionTable(page, text.caption, ["optics"]),
     pictures: [...glazePictures(page), ...hidingPicture(page), ...glossPicture(page)],
     tables: [
       ...(tints.some(({ strengthParts }) => strengthParts !== undefined) ? [tubeTable(page)] : []),
@@ -85,7 +85,7 @@ export function glazePictures({ sheet: { family, optics }, words }: SheetPage): 
   const films = untilAlike((optics.glaze ?? []).filter((film) => ownColour(film) !== undefined));
   if (films.length < FEWEST_FILMS) return [];
   const text = words.pages.strength;
-  const svg = glazeStrip({
+  const svg = swatchStrip("glaze-strip", {
     idPrefix: "glaze",
     title: text.glazeTitle,
     axisLabel: text.glazeAxis,
@@ -93,9 +93,8 @@ export function glazePictures({ sheet: { family, optics }, words }: SheetPage): 
     description: text.glazeDescription(
       films.map((film) => `${film.filmUm} \u00b5m ${ownColour(film)?.hex ?? ""}`),
     ),
-    films: films.map((film) => ({
-      filmUm: film.filmUm,
-      label: text.glazeLabel(film.filmUm),
+    steps: films.map((film) => ({
+      lines: [text.glazeLabel(film.filmUm)],
       colour: ownColour(film),
       standing: "derived",
     })),

@@ -50,8 +50,8 @@ function table(
       { head: columns.colour },
       ...(isRanked
         ? [
-            { head: columns.byMass, numeric: true },
             { head: columns.byVolume, numeric: true },
+            { head: columns.byMass, numeric: true },
           ]
         : []),
       { head: columns.white, numeric: true },
@@ -60,8 +60,8 @@ function table(
       colourCell(worded.sheet, place),
       ...(isRanked
         ? [
-            figureCell(worded, "optics.tintingStrength", words),
             figureCell(worded, "optics.tintingStrengthByVolume", words),
+            figureCell(worded, "optics.tintingStrength", words),
           ]
         : []),
       whiteCell(worded, words),

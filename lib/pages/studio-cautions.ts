@@ -14,6 +14,11 @@ export function isAtTheBench(operation: string): boolean {
   return operation === AT_THE_BENCH;
 }
 
+/** Whether the dry pigment calls for more than the mask that does for any. */
+export function isGraveDust(cautions: Cautions): boolean {
+  return cautions.some(({ rule }) => rule === "respirator-p3");
+}
+
 /** Cautions of one colour by operation, but for what holds of every colour; no block for none. */
 export function studioCautions(
   { sheet, words }: SheetPage,

@@ -1,20 +1,16 @@
-import type { BlueWoolStatement } from "./blue-wool.ts";
-import type { ChangeSoFarStatement } from "./change-so-far.ts";
-import type { ExpectedContradiction } from "./expected-contradiction.ts";
-import type { GreyScaleStatement } from "./grey-scale.ts";
+import type { SaidBy } from "../quantities/statement.ts";
 import type { LeastLightfastStatement } from "./least-lightfast.ts";
-import type { LabelLightfastness, SuitabilityStatement } from "./lightfastness-on-label.ts";
-import type { PermanenceReason } from "./permanence-ruling.ts";
-import type { SensitivityStatement } from "./sensitivity.ts";
+import type { LabelLightfastness } from "./lightfastness-on-label.ts";
+import type {
+  PERMANENCE_CONTRADICTIONS,
+  PERMANENCE_REASONS,
+  SENSITIVITIES,
+} from "./permanence-rules.ts";
 
 /** Everything that this science says. */
 export type PermanenceStatement =
-  | PermanenceReason
-  | ExpectedContradiction
-  | ChangeSoFarStatement
+  | SaidBy<typeof PERMANENCE_REASONS>
+  | SaidBy<typeof SENSITIVITIES>
+  | SaidBy<typeof PERMANENCE_CONTRADICTIONS>
   | LeastLightfastStatement
-  | BlueWoolStatement
-  | GreyScaleStatement
-  | LabelLightfastness
-  | SuitabilityStatement
-  | SensitivityStatement;
+  | LabelLightfastness;

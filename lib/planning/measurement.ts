@@ -251,6 +251,17 @@ export function isGivenBy({ kind, slug, key }: Measurement, path: string): boole
   );
 }
 
+const GIVEN: ReadonlySet<string> = new Set(
+  [PIGMENT, VEHICLE, COLOUR]
+    .flatMap((forms) => Object.keys(forms) as MeasurementKey[])
+    .map((key) => GIVES[key] ?? key),
+);
+
+/** Whether any measurement gives a figure of a sheet, by its path. */
+export function mayBeGiven(path: string): boolean {
+  return GIVEN.has(path.slice(path.lastIndexOf(".") + 1));
+}
+
 type PrintedForm = Pick<Form<object>, "hours" | "line" | "written">;
 
 function formOf(kind: MeasuredKind, key: MeasurementKey): PrintedForm {

@@ -3,6 +3,7 @@ import { inputsOf, isFigure, isKnown, type Figure } from "../quantities/figure.t
 import { isInterval } from "../quantities/interval.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { mayBeGiven } from "./measurement.ts";
 
 export type Gain = "cleared" | "firmer" | "added";
 
@@ -49,14 +50,14 @@ export function matterOf(slug: string, path: string): string {
   return parts[0] === "pigments" ? path : `${slug}.${path}`;
 }
 
-/** A line that is not firm: what it asks for, and the figures without firm ground that it rests on, itself among them. */
+/** A line that is not firm: what it asks for, and the figures without firm ground that it rests on and a measurement may give, itself among them. */
 interface OpenLine {
   readonly path: string;
   readonly wanting: readonly string[];
   readonly restsOn: readonly string[];
 }
 
-/** Every line of a sheet that is not firm. */
+/** Every line of a sheet that is not firm and that a measurement may help: of a range these are many, and held as long as it is looked through. */
 export function openLines(sheet: Sheet): OpenLine[] {
   const entries = figureEntries(sheet);
   const paths = new Map<Figure, string>(entries.map(({ figure, path }) => [figure, path]));
@@ -71,6 +72,9 @@ export function openLines(sheet: Sheet): OpenLine[] {
     .map(({ path, figure }) => ({
       path,
       wanting: isKnown(figure) ? [] : figure.wanting,
-      restsOn: [...grounds(figure, new Set())].flatMap((ground) => paths.get(ground) ?? []),
-    }));
+      restsOn: [...grounds(figure, new Set())]
+        .flatMap((ground) => paths.get(ground) ?? [])
+        .filter(mayBeGiven),
+    }))
+    .filter(({ wanting, restsOn }) => wanting.length + restsOn.length > 0);
 }

@@ -1,10 +1,10 @@
 import type { Box } from "./box.ts";
-import { hairline } from "./hairline.ts";
+import { lineAcross, lineDown } from "./hairline.ts";
 import { TEXT_SIZE } from "./picture.ts";
 import type { Scale } from "./scale.ts";
 import type { SvgNode } from "./svg.ts";
-import { textLine } from "./text-label.ts";
-import { textWidth } from "./text-width.ts";
+import { textLine, TO_BASELINE } from "./text-label.ts";
+import { widestWidth } from "./text-width.ts";
 import { tickText, type Ticks } from "./ticks.ts";
 
 /** Length of a tick mark, and from the axis to its number, in user units. */
@@ -23,13 +23,9 @@ export function axisBelow(
   const texts = ticks.values.map((value) => tickText(value, ticks.decimals, decimalMark));
   const every = labelledEvery(texts, ticks.values.map(scale));
   return [
-    hairline({ x: area.left, y: area.bottom }, { x: area.right, y: area.bottom }, "axis"),
+    lineAcross(area, area.bottom, "axis"),
     ...ticks.values.flatMap((value, i) => [
-      hairline(
-        { x: scale(value), y: area.bottom },
-        { x: scale(value), y: area.bottom + TICK },
-        "axis",
-      ),
+      lineDown({ ...area, top: area.bottom, bottom: area.bottom + TICK }, scale(value), "axis"),
       ...(i % every === 0
         ? [
             textLine(
@@ -51,12 +47,12 @@ export function axisLeft(
   decimalMark?: "." | ",",
 ): SvgNode[] {
   return [
-    hairline({ x: area.left, y: area.top }, { x: area.left, y: area.bottom }, "axis"),
+    lineDown(area, area.left, "axis"),
     ...ticks.values.flatMap((value) => [
-      hairline({ x: area.left - TICK, y: scale(value) }, { x: area.left, y: scale(value) }, "axis"),
+      lineAcross({ ...area, left: area.left - TICK, right: area.left }, scale(value), "axis"),
       textLine(
         tickText(value, ticks.decimals, decimalMark),
-        { x: area.left - TICK - NUMBER_GAP, y: scale(value) + TEXT_SIZE * 0.35 },
+        { x: area.left - TICK - NUMBER_GAP, y: scale(value) + TO_BASELINE },
         { role: "tick", anchor: "end" },
       ),
     ]),
@@ -66,17 +62,12 @@ export function axisLeft(
 /** Room that the numbers of an axis on the left take, tick marks counted. */
 export function axisLeftWidth(ticks: Ticks): number {
   return (
-    Math.max(
-      ...ticks.values.map((value) => textWidth(tickText(value, ticks.decimals), TEXT_SIZE)),
-    ) +
-    NUMBER_GAP +
-    TICK
+    widestWidth(ticks.values.map((value) => tickText(value, ticks.decimals))) + NUMBER_GAP + TICK
   );
 }
 
 /** Every how manieth number can be printed without touching the next. */
 function labelledEvery(texts: readonly string[], places: readonly number[]): number {
-  const widest = Math.max(0, ...texts.map((text) => textWidth(text, TEXT_SIZE)));
   const apart = Math.abs((places[1] ?? Infinity) - (places[0] ?? 0));
-  return Math.max(1, Math.ceil((widest + BETWEEN) / apart));
+  return Math.max(1, Math.ceil((widestWidth(texts) + BETWEEN) / apart));
 }

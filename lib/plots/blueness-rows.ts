@@ -1,6 +1,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { axisBelow } from "./axis.ts";
-import { hairline } from "./hairline.ts";
+import { sides } from "./box.ts";
+import { hairline, lineDown } from "./hairline.ts";
 import {
   LINE_HEIGHT,
   onPanel,
@@ -12,10 +13,10 @@ import {
 } from "./picture.ts";
 import { evenScale } from "./scale.ts";
 import type { ScreenColour } from "./screen-colour.ts";
-import { DASHES, MARK_RADIUS, standingMark } from "./standing-mark.ts";
+import { BAND_LOOK, MARK_RADIUS, standingMark } from "./standing-mark.ts";
 import { element, refusal, type Point, type SvgNode } from "./svg.ts";
-import { textLine, textLines } from "./text-label.ts";
-import { shortened, textWidth, wrappedLines } from "./text-width.ts";
+import { textLine, textLines, TO_BASELINE } from "./text-label.ts";
+import { shortened, widestWidth, wrappedLines } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
 import { at } from "../quantities/at.ts";
 
@@ -60,37 +61,29 @@ export function bluenessRows(params: BluenessRows): string {
     ...row,
     lanes: row.lanes.map((lane) => ({
       ...lane,
-      label: shortened(lane.label, width / 3, TEXT_SIZE),
+      label: shortened(lane.label, width / 3),
     })),
   }));
   if (rows.every(({ lanes }) => lanes.length === 0)) throw refusal("lanes", "none", "at least one");
   const left =
-    Math.ceil(
-      Math.max(
-        ...rows.flatMap(({ lanes }) => lanes.map(({ label }) => textWidth(label, TEXT_SIZE))),
-      ),
-    ) + 8;
+    Math.ceil(widestWidth(rows.flatMap(({ lanes }) => lanes.map(({ label }) => label)))) + 8;
   const x = evenScale(domain, [left + MARK_RADIUS + 2, width - MARK_RADIUS - 2]);
   const [top, ...tops] = rowTops(rows);
   const area = { left, top: LINE_HEIGHT + 4, right: width, bottom: tops.at(-1) ?? top ?? 0 };
   const ticks = ticksEvery(TICK_STEP, [...domain]);
-  const below = wrappedLines(axisLabel, width - left, TEXT_SIZE);
+  const below = wrappedLines(axisLabel, width - left);
   const axisEnd = area.bottom + LINE_HEIGHT + 8;
   return writtenPicture(
     "blueness-rows",
     params,
-    { width, height: axisEnd + below.length * LINE_HEIGHT + 3 },
+    { height: axisEnd + below.length * LINE_HEIGHT + 3 },
     [
       textLine(ends.minus, { x: left, y: TEXT_SIZE }, { role: "word" }),
       textLine(ends.plus, { x: width, y: TEXT_SIZE }, { role: "word", anchor: "end" }),
       panel(area),
       onPanel([
         ...ticks.values.map((value) =>
-          hairline(
-            { x: x(value), y: area.top },
-            { x: x(value), y: area.bottom },
-            value === 0 ? "reference" : "grid",
-          ),
+          lineDown(area, x(value), value === 0 ? "reference" : "grid"),
         ),
         ...rows.flatMap((row, i) =>
           drawnRow(row, i === 0 ? area.top : at(tops, i - 1), { left, x, domain }),
@@ -173,29 +166,20 @@ function band(
 ): SvgNode[] {
   if (!(low <= middle && middle <= high))
     throw refusal("band of b*", `${low}, ${middle}, ${high}`, "low <= middle <= high");
+  const box = {
+    left: within(low),
+    top: y - BAND_HEIGHT / 2,
+    right: within(high),
+    bottom: y + BAND_HEIGHT / 2,
+  };
   return [
-    element("rect", {
-      class: "plot__bounds",
-      x: within(low),
-      y: y - BAND_HEIGHT / 2,
-      width: within(high) - within(low),
-      height: BAND_HEIGHT,
-      fill: "currentColor",
-      "fill-opacity": 0.14,
-      stroke: "currentColor",
-      "stroke-width": 1,
-      "stroke-dasharray": DASHES,
-    }),
-    hairline(
-      { x: within(middle), y: y - BAND_HEIGHT / 2 },
-      { x: within(middle), y: y + BAND_HEIGHT / 2 },
-      "whisker",
-    ),
+    element("rect", { class: "plot__bounds", ...sides(box), ...BAND_LOOK }),
+    lineDown(box, within(middle), "whisker"),
   ];
 }
 
 function laneLabels({ lanes }: BluenessRow, top: number): SvgNode[] {
   return lanes.map(({ label }, i) =>
-    textLine(label, { x: 0, y: laneY(top, i) + TEXT_SIZE * 0.35 }, { role: "label" }),
+    textLine(label, { x: 0, y: laneY(top, i) + TO_BASELINE }, { role: "label" }),
   );
 }

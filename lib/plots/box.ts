@@ -22,6 +22,21 @@ export function areaOutside(box: Box, bounds: Box): number {
   return (box.right - box.left) * (box.bottom - box.top) - sharedArea(box, bounds);
 }
 
+/** A rectangle as attributes of an SVG `rect`. */
+export function sides({ left, top, right, bottom }: Box): {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+} {
+  return { x: left, y: top, width: right - left, height: bottom - top };
+}
+
+/** A rectangle without a margin at its left and right, and one at its top and bottom. */
+export function within({ left, top, right, bottom }: Box, across: number, down: number): Box {
+  return { left: left + across, top: top + down, right: right - across, bottom: bottom - down };
+}
+
 /** A rectangle grown by `by` on each side. */
 export function grown(box: Box, by: number): Box {
   return { left: box.left - by, top: box.top - by, right: box.right + by, bottom: box.bottom + by };

@@ -3,7 +3,7 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthsNm, type WavelengthGrid } from "../quantities/spectrum.ts";
 import { axisLeftWidth } from "./axis.ts";
 import { endLabels, endLabelsWidth } from "./end-labels.ts";
-import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { onPanel, writtenPicture, type PictureWords } from "./picture.ts";
 import { plainLine } from "./plain-line.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { smallestRoundHolding } from "./scale.ts";
@@ -45,12 +45,10 @@ export function coefficientCurves(params: CoefficientCurves): string {
   );
   const upper = drawnHalf(params, absorption, { gutter, margin }, 0);
   const lower = drawnHalf(params, scattering, { gutter, margin }, upper.bottom + 6);
-  return writtenPicture(
-    "coefficient-curves",
-    params,
-    { width: pictureWidth(params), height: lower.bottom },
-    [...upper.nodes, ...lower.nodes],
-  );
+  return writtenPicture("coefficient-curves", params, { height: lower.bottom }, [
+    ...upper.nodes,
+    ...lower.nodes,
+  ]);
 }
 
 interface ScaledHalf {
@@ -75,9 +73,7 @@ function drawnHalf(
   sides: { readonly gutter: number; readonly margin: number },
   top: number,
 ): { readonly nodes: readonly SvgNode[]; readonly bottom: number } {
-  const frame = plotFrame({
-    decimalMark: params.decimalMark,
-    width: pictureWidth(params),
+  const frame = plotFrame(params, {
     top,
     ...sides,
     areaHeight: AREA_HEIGHT,

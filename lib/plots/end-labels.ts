@@ -2,7 +2,7 @@ import { hairline } from "./hairline.ts";
 import { LINE_HEIGHT, TEXT_SIZE } from "./picture.ts";
 import type { Point, SvgNode } from "./svg.ts";
 import { textLines } from "./text-label.ts";
-import { textWidth, wrappedLines } from "./text-width.ts";
+import { widestWidth, wrappedLines } from "./text-width.ts";
 
 /** Between the end of a line and its name. */
 const GAP = 8;
@@ -13,18 +13,8 @@ const LED_FROM = 4;
 
 /** Room to the right of an area for the names of its lines [user units]. */
 export function endLabelsWidth(labels: readonly string[]): number {
-  return (
-    GAP +
-    2 +
-    Math.ceil(
-      Math.max(
-        0,
-        ...labels.flatMap((label) =>
-          wrappedLines(label, MOST_WIDTH, TEXT_SIZE).map((line) => textWidth(line, TEXT_SIZE)),
-        ),
-      ),
-    )
-  );
+  const lines = labels.flatMap((label) => wrappedLines(label, MOST_WIDTH));
+  return GAP + 2 + Math.ceil(widestWidth(lines));
 }
 
 /**
@@ -39,7 +29,7 @@ export function endLabels(
   const named = labels
     .flatMap((label, i) => {
       const at = ends[i];
-      const lines = wrappedLines(label, MOST_WIDTH, TEXT_SIZE);
+      const lines = wrappedLines(label, MOST_WIDTH);
       return at === undefined ? [] : [{ at, lines, height: lines.length * LINE_HEIGHT }];
     })
     .toSorted((one, other) => one.at.y - other.at.y);

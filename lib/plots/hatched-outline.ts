@@ -1,16 +1,15 @@
-import type { Box } from "./box.ts";
+import { sides, type Box } from "./box.ts";
 import { LINE_HEIGHT, PANEL_GREY, TEXT_SIZE } from "./picture.ts";
 import { coordinate, element, type SvgNode } from "./svg.ts";
 import { textLines } from "./text-label.ts";
-import { textWidth, wrappedLines } from "./text-width.ts";
+import { widestWidth, wrappedLines } from "./text-width.ts";
 
 /** Between two strokes of the hatching, along the side. */
 const STROKE_GAP = 10;
 
 /** Where a swatch would stand if its colour were known: an outline, hatched, with a word. */
 export function hatchedOutline(box: Box, word: string): SvgNode[] {
-  const { left, top, right, bottom } = box;
-  const [width, height] = [right - left, bottom - top];
+  const { x: left, y: top, width, height } = sides(box);
   const strokes: string[] = [];
   for (let reach = STROKE_GAP; reach < width + height; reach += STROKE_GAP) {
     const [startX, startY] = [Math.min(reach, width), Math.max(0, reach - width)];
@@ -28,16 +27,16 @@ export function hatchedOutline(box: Box, word: string): SvgNode[] {
         "stroke-width": 0.75,
         "stroke-opacity": 0.4,
       }),
-      element("rect", { x: left, y: top, width, height, ...line, "stroke-width": 1 }),
+      element("rect", { ...sides(box), ...line, "stroke-width": 1 }),
       ...wordOnHatching(box, word),
     ]),
   ];
 }
 
 function wordOnHatching(box: Box, word: string): SvgNode[] {
-  const lines = wrappedLines(word, box.right - box.left - 8, TEXT_SIZE);
+  const lines = wrappedLines(word, box.right - box.left - 8);
   if (lines.length === 0) return [];
-  const width = Math.max(...lines.map((line) => textWidth(line, TEXT_SIZE))) + 8;
+  const width = widestWidth(lines) + 8;
   const centre = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
   const height = lines.length * LINE_HEIGHT + 2;
   return [

@@ -1,9 +1,9 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { segmentsThrough } from "./box.ts";
-import { hairline } from "./hairline.ts";
-import { drawnLabels, placedLabels, spotsAlong, type LabelWish } from "./label-placement.ts";
-import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
-import { plotFrame } from "./plot-frame.ts";
+import { segmentsThrough, within } from "./box.ts";
+import { lineAcross } from "./hairline.ts";
+import { drawnLabels, spotsAlong, type LabelWish } from "./label-placement.ts";
+import type { PictureWords } from "./picture.ts";
+import { framedPicture, plotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
 import { ownColourLine, type ScreenColour } from "./screen-colour.ts";
 import { dashesOf, type ShownStanding } from "./standing-mark.ts";
@@ -46,11 +46,7 @@ export function hidingCurve(params: HidingCurve): string {
   }
   const thickest = Math.max(...points.map(({ filmUm }) => filmUm));
   const most = smallestHolding(FILM_SCALES, thickest, "film thickness");
-  const width = pictureWidth(params);
-  const frame = plotFrame({
-    decimalMark: params.decimalMark,
-    width,
-    top: 0,
+  const frame = plotFrame(params, {
     areaHeight: AREA_HEIGHT,
     inside: 10,
     headroom: 14,
@@ -63,10 +59,7 @@ export function hidingCurve(params: HidingCurve): string {
     y: frame.y(contrastRatio),
   }));
   const limitY = frame.y(limit.contrastRatio);
-  const limitEnds: readonly [Point, Point] = [
-    { x: area.left, y: limitY },
-    { x: area.right, y: limitY },
-  ];
+  const limitEnds = [area.left, area.right].map((x) => ({ x, y: limitY }));
   const wishes: LabelWish[] = [
     {
       text: limit.label,
@@ -79,18 +72,14 @@ export function hidingCurve(params: HidingCurve): string {
       spots: spotsAlong(label, line.toReversed(), [5, 10, 22, 36, 52]),
     },
   ];
-  const spots = placedLabels(
-    wishes,
-    { boxes: [], segments: [line, limitEnds].flatMap(segmentsThrough) },
-    { left: area.left + 4, top: area.top + 1, right: area.right - 4, bottom: area.bottom - 1 },
-  );
-  return writtenPicture("hiding-curve", params, { width, height: frame.bottom }, [
-    ...frame.nodes,
-    onPanel([
-      hairline(...limitEnds, "reference"),
-      ...ownColourLine(colour, line, dashesOf(standing)),
-      ...drawnLabels(wishes, spots),
-    ]),
+  return framedPicture("hiding-curve", params, frame, [
+    lineAcross(area, limitY, "reference"),
+    ...ownColourLine(colour, line, dashesOf(standing)),
+    ...drawnLabels(
+      wishes,
+      { boxes: [], segments: [line, limitEnds].flatMap(segmentsThrough) },
+      within(area, 4, 1),
+    ),
   ]);
 }
 

@@ -13,7 +13,7 @@ import {
 import { drawnRangePoints, rangePointList, type RangePoint } from "./range-point.ts";
 import { smallestHolding } from "./scale.ts";
 import { element, refusal, type Point } from "./svg.ts";
-import { textLine, textLines } from "./text-label.ts";
+import { textLine, textLines, TO_BASELINE } from "./text-label.ts";
 import { wrappedLines } from "./text-width.ts";
 import { tickText, ticksEvery } from "./ticks.ts";
 import { CHROMA_SCALES, chromaTickStep } from "./value-chroma-slice.ts";
@@ -80,12 +80,12 @@ export function hueCircle(params: HueCircle): string {
     params.neutralLabel,
     { left: 12, top: across + 8, width: width - 24 },
   );
-  const caption = wrappedLines(params.chromaLabel, width, TEXT_SIZE);
+  const caption = wrappedLines(params.chromaLabel, width);
   const height = neutrals.bottom + 4 + caption.length * LINE_HEIGHT;
   return writtenPicture(
     "hue-circle",
     params,
-    { width, height, hasLinks: points.some(({ href }) => href !== undefined) },
+    { height, hasLinks: points.some(({ href }) => href !== undefined) },
     [
       panel({ left: 0, top: 0, right: width, bottom: neutrals.bottom }),
       onPanel([
@@ -105,7 +105,7 @@ export function hueCircle(params: HueCircle): string {
         ...[...numbers, ...letters].map(({ text, at }) =>
           textLine(
             text,
-            { x: at.x, y: at.y + TEXT_SIZE * 0.35 },
+            { x: at.x, y: at.y + TO_BASELINE },
             { role: "tick", anchor: "middle", rim: true },
           ),
         ),

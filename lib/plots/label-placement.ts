@@ -8,7 +8,7 @@ import {
   type Segment,
 } from "./box.ts";
 import { hairline } from "./hairline.ts";
-import { LINE_HEIGHT, TEXT_SIZE } from "./picture.ts";
+import { LINE_HEIGHT } from "./picture.ts";
 import type { Point, SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
 import { textWidth } from "./text-width.ts";
@@ -144,7 +144,7 @@ export function spotsAround(
   bold = false,
 ): LabelSpot[] {
   const nearest = Math.max(0, (distances[0] ?? 0) - 2);
-  const width = textWidth(text, TEXT_SIZE, bold ? "bold" : "normal");
+  const width = textWidth(text, bold ? "bold" : "normal");
   return distances.flatMap((distance, ringIndex) =>
     DIRECTIONS.map(([dx, dy]): LabelSpot => {
       const reach = dx !== 0 && dy !== 0 ? distance * 0.75 : distance;
@@ -170,7 +170,7 @@ export function spotsAlong(
   points: readonly Point[],
   distances: readonly number[],
 ): LabelSpot[] {
-  const width = textWidth(text, TEXT_SIZE);
+  const width = textWidth(text);
   return distances.flatMap((distance, ringIndex) =>
     points.flatMap((at) =>
       DIRECTIONS_OF_CURVE.map(([dx, dy]): LabelSpot => {
@@ -205,11 +205,13 @@ function boxedLabel(
   };
 }
 
-/** The labels that found a spot, leaders under words. */
+/** Labels at their spots, leaders under words; some may be left out. */
 export function drawnLabels(
   wishes: readonly LabelWish[],
-  spots: readonly (LabelSpot | undefined)[],
+  obstacles: Obstacles,
+  bounds: Box,
 ): SvgNode[] {
+  const spots = placedLabels(wishes, obstacles, bounds);
   const leaders: SvgNode[] = [];
   const words: SvgNode[] = [];
   wishes.forEach(({ text, bold }, i) => {

@@ -7,7 +7,7 @@ import { textLine } from "./text-label.ts";
 export function levelLine(
   { area, y }: PlotFrame,
   value: number,
-  look: Parameters<typeof plainLine>[1],
+  look: { readonly width?: number; readonly dashes: string },
 ): SvgNode {
   return plainLine(
     [area.left, area.right].map((x) => ({ x, y: y(value) })),

@@ -1,8 +1,8 @@
-import { hairline } from "./hairline.ts";
+import { lineAcross } from "./hairline.ts";
 import { levelLine, levelName } from "./level-line.ts";
-import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import type { PictureWords } from "./picture.ts";
 import { plainLine } from "./plain-line.ts";
-import { plotFrame } from "./plot-frame.ts";
+import { framedPicture, plotFrame } from "./plot-frame.ts";
 import { DASHES, standingMark } from "./standing-mark.ts";
 import { element, refusal } from "./svg.ts";
 import { roundTicks } from "./ticks.ts";
@@ -44,7 +44,6 @@ const NAME_HEIGHT = 14;
 export function lotChart(params: LotChart): string {
   const { lots, places, mean, limits, tolerance = [], floor = -Infinity, lineLabels } = params;
   if (lots.length < 2) throw refusal("lots of a chart", String(lots.length), "at least two");
-  const width = pictureWidth(params);
   const reach = Math.max(
     params.leastReach,
     ...[...lots.map(({ value }) => value), ...limits, ...tolerance].map((value) =>
@@ -52,10 +51,7 @@ export function lotChart(params: LotChart): string {
     ),
   );
   const domain = [Math.max(mean - reach * 1.06, floor), mean + reach * 1.06] as const;
-  const frame = plotFrame({
-    decimalMark: params.decimalMark,
-    width,
-    top: 0,
+  const frame = plotFrame(params, {
     areaHeight: AREA_HEIGHT,
     inside: 12,
     x: {
@@ -68,42 +64,33 @@ export function lotChart(params: LotChart): string {
   const points = lots.map(({ place, value }) => ({ x: frame.x(place), y: frame.y(value) }));
   const isDrawn = (value: number): boolean => value > floor;
   const [named] = tolerance.filter(isDrawn);
-  return writtenPicture("lot-chart", params, { width, height: frame.bottom }, [
-    ...frame.nodes,
-    onPanel([
-      ...tolerance
-        .filter(isDrawn)
-        .map((value) => levelLine(frame, value, { dashes: "1 4", width: 1.2 })),
-      ...limits
-        .filter(isDrawn)
-        .map((value) => levelLine(frame, value, { dashes: DASHES, width: 1 })),
-      hairline(
-        { x: frame.area.left, y: frame.y(mean) },
-        { x: frame.area.right, y: frame.y(mean) },
-        "axis",
-      ),
-      plainLine(points, { width: 1 }),
-      ...points.flatMap((point, i) => [
-        standingMark("measured", point),
-        ...(lots[i]?.isMarked === true
-          ? [
-              element("circle", {
-                cx: point.x,
-                cy: point.y,
-                r: 8,
-                fill: "none",
-                stroke: "currentColor",
-                "stroke-width": 1.5,
-              }),
-            ]
-          : []),
-      ]),
-      levelName(frame, mean, lineLabels.mean),
-      levelName(frame, limits[1], lineLabels.limits),
-      ...(named === undefined ||
-      [mean, ...limits].some((value) => Math.abs(frame.y(named) - frame.y(value)) < NAME_HEIGHT)
-        ? []
-        : [levelName(frame, named, lineLabels.tolerance)]),
+  return framedPicture("lot-chart", params, frame, [
+    ...tolerance
+      .filter(isDrawn)
+      .map((value) => levelLine(frame, value, { dashes: "1 4", width: 1.2 })),
+    ...limits.filter(isDrawn).map((value) => levelLine(frame, value, { dashes: DASHES, width: 1 })),
+    lineAcross(frame.area, frame.y(mean), "axis"),
+    plainLine(points, { width: 1 }),
+    ...points.flatMap((point, i) => [
+      standingMark("measured", point),
+      ...(lots[i]?.isMarked === true
+        ? [
+            element("circle", {
+              cx: point.x,
+              cy: point.y,
+              r: 8,
+              fill: "none",
+              stroke: "currentColor",
+              "stroke-width": 1.5,
+            }),
+          ]
+        : []),
     ]),
+    levelName(frame, mean, lineLabels.mean),
+    levelName(frame, limits[1], lineLabels.limits),
+    ...(named === undefined ||
+    [mean, ...limits].some((value) => Math.abs(frame.y(named) - frame.y(value)) < NAME_HEIGHT)
+      ? []
+      : [levelName(frame, named, lineLabels.tolerance)]),
   ]);
 }

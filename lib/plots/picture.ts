@@ -1,3 +1,4 @@
+import { sides, type Box } from "./box.ts";
 import { element, refusal, writtenSvg, type SvgNode } from "./svg.ts";
 
 /** What every picture is told in words, finished and in the reader's language. */
@@ -30,11 +31,11 @@ export const PANEL_GREY = "#939393";
 /** Lines and words that stand on the panel, in light, dark, print and forced colours alike: contrast 6.2 to 1. */
 const ON_PANEL = "#111111";
 
-export interface PictureSize {
-  readonly width: number;
+/** What is as it comes out, beside the words. */
+export interface PictureForm {
   readonly height: number;
   /** Holds links, so that its parts must stay reachable. */
-  readonly hasLinks?: boolean | undefined;
+  readonly hasLinks?: boolean;
 }
 
 /**
@@ -46,10 +47,11 @@ export interface PictureSize {
 export function writtenPicture(
   kind: string,
   words: PictureWords,
-  size: PictureSize,
+  { height, hasLinks = false }: PictureForm,
   content: readonly SvgNode[],
 ): string {
   const { idPrefix, title, description } = words;
+  const width = Math.round(pictureWidth(words));
   if (!/^[A-Za-z][\w-]*$/.test(idPrefix))
     throw refusal("id prefix", idPrefix, "a letter, then letters, digits, - or _");
   for (const [subject, text] of [
@@ -63,11 +65,11 @@ export function writtenPicture(
     {
       xmlns: "http://www.w3.org/2000/svg",
       class: `plot plot--${kind}`,
-      viewBox: `0 0 ${Math.round(size.width)} ${Math.ceil(size.height)}`,
-      width: Math.round(size.width),
-      height: Math.ceil(size.height),
+      viewBox: `0 0 ${width} ${Math.ceil(height)}`,
+      width,
+      height: Math.ceil(height),
       // An img hides its parts from a screen reader, links as well.
-      role: size.hasLinks === true ? "group" : "img",
+      role: hasLinks ? "group" : "img",
       "aria-labelledby": `${idPrefix}-title ${idPrefix}-desc`,
       fill: "currentColor",
       "font-family": "sans-serif",
@@ -90,20 +92,8 @@ export function pictureWidth({ width = 320 }: PictureWords): number {
 }
 
 /** The neutral ground that swatches stand on. */
-export function panel(box: {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-}): SvgNode {
-  return element("rect", {
-    class: "panel",
-    x: box.left,
-    y: box.top,
-    width: box.right - box.left,
-    height: box.bottom - box.top,
-    fill: PANEL_GREY,
-  });
+export function panel(box: Box): SvgNode {
+  return element("rect", { class: "panel", ...sides(box), fill: PANEL_GREY });
 }
 
 /** What is drawn on a panel: `currentColor` in it is dark, whatever the page's. */

@@ -54,20 +54,20 @@ export function placeInRange(params: PlaceInRange): string {
       throw refusal("figure in a range", String(value), `${domain[0]} to ${domain[1]}`);
   }
   const width = pictureWidth(params);
-  const heading = wrappedLines(params.heading, width, TEXT_SIZE, "bold");
+  const heading = wrappedLines(params.heading, width, "bold");
   const line = heading.length * LINE_HEIGHT + LINE_HEIGHT + 16;
   const area = { left: SIDE, right: width - SIDE, top: line, bottom: line + BOX_HALF_HEIGHT + 3 };
   const scale = evenScale(domain, [area.left, area.right]);
   const endsTop = area.bottom + TICK + LINE_HEIGHT + 6;
-  const low = wrappedLines(params.ends.low, width / 2 - 8, TEXT_SIZE);
-  const high = wrappedLines(params.ends.high, width / 2 - 8, TEXT_SIZE);
+  const low = wrappedLines(params.ends.low, width / 2 - 8);
+  const high = wrappedLines(params.ends.high, width / 2 - 8);
   const legendTop = endsTop + Math.max(low.length, high.length) * LINE_HEIGHT;
-  const legend = hasBox(range) ? wrappedLines(params.legend, width, TEXT_SIZE) : [];
+  const legend = hasBox(range) ? wrappedLines(params.legend, width) : [];
   const ticks = roundTicks(domain, 5);
   return writtenPicture(
     "place-in-range",
     params,
-    { width, height: legendTop + legend.length * LINE_HEIGHT },
+    { height: legendTop + legend.length * LINE_HEIGHT },
     [
       ...textLines(heading, { x: 0, y: TEXT_SIZE }, { role: "heading", bold: true }),
       ...drawnSpread(range, scale, line),
@@ -132,7 +132,7 @@ function ownMark(
 ): SvgNode[] {
   const [low, high] = ends(value);
   const middle = scale(midpoint(value));
-  const half = textWidth(text, TEXT_SIZE, "bold") / 2;
+  const half = textWidth(text, "bold") / 2;
   const x = Math.min(Math.max(middle, half), width - half);
   return [
     ...(isInterval(value) ? rangeBar(scale(low), scale(high), y) : []),

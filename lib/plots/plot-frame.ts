@@ -1,7 +1,15 @@
 import { axisBelow, axisLeft, axisLeftWidth, TICK } from "./axis.ts";
 import type { Box } from "./box.ts";
-import { hairline } from "./hairline.ts";
-import { LINE_HEIGHT, onPanel, panel, TEXT_SIZE } from "./picture.ts";
+import { lineAcross, lineDown } from "./hairline.ts";
+import {
+  LINE_HEIGHT,
+  onPanel,
+  panel,
+  pictureWidth,
+  TEXT_SIZE,
+  writtenPicture,
+  type PictureWords,
+} from "./picture.ts";
 import { evenScale, type Scale } from "./scale.ts";
 import type { SvgNode } from "./svg.ts";
 import { textLines } from "./text-label.ts";
@@ -16,10 +24,8 @@ export interface AxisWish {
 }
 
 export interface FrameWish {
-  readonly decimalMark?: "." | "," | undefined;
-  readonly width: number;
-  /** Where the frame begins in its picture. */
-  readonly top: number;
+  /** Where the frame begins in its picture; at its top unless given. */
+  readonly top?: number;
   /** Of the drawing area; absent: as high as it is wide. */
   readonly areaHeight?: number | undefined;
   readonly x: AxisWish;
@@ -47,19 +53,17 @@ export interface PlotFrame {
 }
 
 /** The vertical axis is named above it, level, because words on their side are hard to read on a phone. */
-export function plotFrame(wish: FrameWish): PlotFrame {
-  const { width, inside, decimalMark } = wish;
-  const above = wrappedLines(wish.y.label, width, TEXT_SIZE);
-  const below = wrappedLines(wish.x.label, width, TEXT_SIZE);
-  const lastNumber = textWidth(
-    tickText(wish.x.ticks.values.at(-1) ?? 0, wish.x.ticks.decimals),
-    TEXT_SIZE,
-  );
+export function plotFrame(words: PictureWords, wish: FrameWish): PlotFrame {
+  const { top: begin = 0, inside } = wish;
+  const width = pictureWidth(words);
+  const above = wrappedLines(wish.y.label, width);
+  const below = wrappedLines(wish.x.label, width);
+  const lastNumber = textWidth(tickText(wish.x.ticks.values.at(-1) ?? 0, wish.x.ticks.decimals));
   const [left, right] = [
     Math.ceil(Math.max(axisLeftWidth(wish.y.ticks), wish.gutter ?? 0)) + 2,
     width - Math.max(1, Math.ceil(lastNumber / 2) - inside, wish.margin ?? 0),
   ];
-  const top = wish.top + above.length * LINE_HEIGHT + 4;
+  const top = begin + above.length * LINE_HEIGHT + 4;
   const area = { left, top, right, bottom: top + (wish.areaHeight ?? right - left) };
   const x = evenScale(wish.x.domain, [area.left + inside, area.right - inside]);
   const y = evenScale(wish.y.domain, [
@@ -75,16 +79,14 @@ export function plotFrame(wish: FrameWish): PlotFrame {
     nodes: [
       panel(area),
       onPanel([
-        ...wish.y.ticks.values.map((value) =>
-          hairline({ x: area.left, y: y(value) }, { x: area.right, y: y(value) }, "grid"),
-        ),
+        ...wish.y.ticks.values.map((value) => lineAcross(area, y(value), "grid")),
         ...(wish.grid === "both" ? wish.x.ticks.values : []).map((value) =>
-          hairline({ x: x(value), y: area.top }, { x: x(value), y: area.bottom }, "grid"),
+          lineDown(area, x(value), "grid"),
         ),
       ]),
-      ...textLines(above, { x: 0, y: wish.top + TEXT_SIZE }, { role: "axis-label" }),
-      ...axisLeft(area, y, wish.y.ticks, decimalMark),
-      ...axisBelow(area, x, wish.x.ticks, decimalMark),
+      ...textLines(above, { x: 0, y: begin + TEXT_SIZE }, { role: "axis-label" }),
+      ...axisLeft(area, y, wish.y.ticks, words.decimalMark),
+      ...axisBelow(area, x, wish.x.ticks, words.decimalMark),
       ...textLines(
         below,
         { x: area.right, y: labelTop + TEXT_SIZE },
@@ -92,4 +94,18 @@ export function plotFrame(wish: FrameWish): PlotFrame {
       ),
     ],
   };
+}
+
+/** The picture of one frame with what is drawn in it. */
+export function framedPicture(
+  kind: string,
+  words: PictureWords,
+  frame: PlotFrame,
+  drawn: readonly SvgNode[],
+  hasLinks = false,
+): string {
+  return writtenPicture(kind, words, { height: frame.bottom, hasLinks }, [
+    ...frame.nodes,
+    onPanel(drawn),
+  ]);
 }

@@ -3,7 +3,7 @@ import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } f
 import { plainLine } from "./plain-line.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { drawnRangePoints, HALF_SIDE, rangePointList, type RangePoint } from "./range-point.ts";
-import { boxAround, lengthInside, segmentsThrough, sharedArea, type Box } from "./box.ts";
+import { boxAround, grown, lengthInside, segmentsThrough, sharedArea, type Box } from "./box.ts";
 import { inOwnColour, swatch, type ScreenColour } from "./screen-colour.ts";
 import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
@@ -54,11 +54,8 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
     ];
   };
   const [a, b] = [reach((place) => place.a), reach((place) => place.b)];
-  const width = pictureWidth(params);
-  const area = width - 44;
-  const frame = plotFrame({
-    width,
-    top: 0,
+  const area = pictureWidth(params) - 44;
+  const frame = plotFrame(params, {
     areaHeight: Math.round((area * (b[1] - b[0])) / (a[1] - a[0])),
     inside: 8,
     grid: "both",
@@ -81,7 +78,7 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
     line: closed(line.map(at)),
   }));
   const named = outlineNames(drawn);
-  const svg = writtenPicture("range-map", params, { width, height, hasLinks: true }, [
+  const svg = writtenPicture("range-map", params, { height, hasLinks: true }, [
     ...frame.nodes,
     onPanel([
       ...drawn.flatMap(({ line }, i) => outlineNodes(line, i)),
@@ -93,12 +90,7 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
         colours
           .filter((colour) => !isCrowded(colour))
           .map((colour) => ({ ...colour, at: at(colour) })),
-        {
-          left: frame.area.left + 3,
-          top: frame.area.top + 3,
-          right: frame.area.right - 3,
-          bottom: frame.area.bottom - 3,
-        },
+        grown(frame.area, -3),
         {
           boxes: named.map(({ box }) => box),
           // An outline may run behind a name's rim: it can be followed there, a short trail can't.
@@ -138,7 +130,7 @@ function outlineNames(
   const segments = outlines.flatMap(({ line }) => segmentsThrough(line));
   const set: Box[] = [];
   return outlines.flatMap(({ label, line }) => {
-    const half = textWidth(label, TEXT_SIZE) / 2;
+    const half = textWidth(label) / 2;
     const boxes = line
       .toSorted((one, other) => other.y - one.y)
       .flatMap(({ x, y }) =>

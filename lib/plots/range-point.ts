@@ -1,15 +1,9 @@
-import { boxAround, type Box } from "./box.ts";
-import {
-  drawnLabels,
-  placedLabels,
-  spotsAround,
-  type LabelWish,
-  type Obstacles,
-} from "./label-placement.ts";
+import { boxAround, sides, type Box } from "./box.ts";
+import { drawnLabels, spotsAround, type LabelWish, type Obstacles } from "./label-placement.ts";
 import { LINE_HEIGHT, TEXT_SIZE } from "./picture.ts";
 import { swatch, type ScreenColour } from "./screen-colour.ts";
 import { element, refusal, type Point, type SvgNode } from "./svg.ts";
-import { textLine } from "./text-label.ts";
+import { textLine, TO_BASELINE } from "./text-label.ts";
 import { textWidth } from "./text-width.ts";
 
 /** One colour of a range, drawn as a small swatch at its place. */
@@ -48,16 +42,12 @@ export function drawnRangePoints(
     mayDrop: !areAllNamed,
     spots: spotsAround(label, at, areAllNamed ? FAR_PLACES : NEAR_PLACES),
   }));
-  const spots = placedLabels(
-    wishes,
-    {
-      boxes: [...points.map(({ at }) => boxAround(at, HALF_SIDE + 1)), ...keepClear.boxes],
-      // Of many, a name that crosses a line is better than none.
-      segments: areAllNamed ? keepClear.segments : [],
-    },
-    bounds,
-  );
-  return [...points.map(drawnPoint), ...drawnLabels(wishes, spots)];
+  const obstacles = {
+    boxes: [...points.map(({ at }) => boxAround(at, HALF_SIDE + 1)), ...keepClear.boxes],
+    // Of many, a name that crosses a line is better than none.
+    segments: areAllNamed ? keepClear.segments : [],
+  };
+  return [...points.map(drawnPoint), ...drawnLabels(wishes, obstacles, bounds)];
 }
 
 /** Swatches with their names in lines, after a word; nothing for no points. */
@@ -69,19 +59,15 @@ export function rangePointList(
   if (points.length === 0) return { nodes: [], bottom: at.top - TEXT_SIZE / 2 - 2 };
   const lineHeight = LINE_HEIGHT + 5;
   const nodes: SvgNode[] = [
-    textLine(word, { x: at.left, y: at.top + TEXT_SIZE * 0.35 }, { role: "word" }),
+    textLine(word, { x: at.left, y: at.top + TO_BASELINE }, { role: "word" }),
   ];
-  let [x, y] = [at.left + textWidth(word, TEXT_SIZE) + 14, at.top];
+  let [x, y] = [at.left + textWidth(word) + 14, at.top];
   for (const point of points) {
-    const width = 2 * HALF_SIDE + 6 + textWidth(point.label, TEXT_SIZE);
+    const width = 2 * HALF_SIDE + 6 + textWidth(point.label);
     if (x > at.left && x + width > at.left + at.width) [x, y] = [at.left, y + lineHeight];
     nodes.push(drawnPoint({ ...point, at: { x: x + HALF_SIDE, y }, isOnPage: true }));
     nodes.push(
-      textLine(
-        point.label,
-        { x: x + 2 * HALF_SIDE + 6, y: y + TEXT_SIZE * 0.35 },
-        { role: "label" },
-      ),
+      textLine(point.label, { x: x + 2 * HALF_SIDE + 6, y: y + TO_BASELINE }, { role: "label" }),
     );
     x += width + 14;
   }
@@ -127,10 +113,7 @@ export function linkedPoint(
     element("title", {}, [label]),
     element("rect", {
       class: "plot__hit",
-      x: hit.left,
-      y: hit.top,
-      width: hit.right - hit.left,
-      height: hit.bottom - hit.top,
+      ...sides(hit),
       fill: "none",
       "pointer-events": "all",
     }),

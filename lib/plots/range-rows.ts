@@ -1,6 +1,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { axisBelow } from "./axis.ts";
-import { hairline } from "./hairline.ts";
+import { boxAround, type Box } from "./box.ts";
+import { lineAcross, lineDown } from "./hairline.ts";
 import {
   LINE_HEIGHT,
   onPanel,
@@ -13,9 +14,9 @@ import {
 import { HALF_SIDE, linkedPoint, type RangePoint } from "./range-point.ts";
 import { evenScale } from "./scale.ts";
 import { swatch } from "./screen-colour.ts";
-import { refusal, type SvgNode } from "./svg.ts";
-import { textLine, textLines } from "./text-label.ts";
-import { textWidth, wrappedLines } from "./text-width.ts";
+import { refusal, type Point, type SvgNode } from "./svg.ts";
+import { textLine, textLines, TO_BASELINE } from "./text-label.ts";
+import { textWidth, widestWidth, wrappedLines } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
 
 export interface RangeRow extends RangePoint {
@@ -50,8 +51,8 @@ export function rangeRows(params: RangeRows): string {
       throw domainError("place on the axis", at, `${domain[0]} to ${domain[1]}`);
   }
   const width = pictureWidth(params);
-  const left = Math.ceil(Math.max(...rows.map(({ group }) => textWidth(group, TEXT_SIZE)))) + 10;
-  const above = wrappedLines(params.axisLabel, width, TEXT_SIZE);
+  const left = Math.ceil(widestWidth(rows.map(({ group }) => group))) + 10;
+  const above = wrappedLines(params.axisLabel, width);
   const top = above.length * LINE_HEIGHT + 6;
   const area = { left, top, right: width, bottom: top + rows.length * ROW + 8 };
   const x = evenScale(domain, [area.left + HALF_SIDE + 5, area.right - HALF_SIDE - 5]);
@@ -62,7 +63,6 @@ export function rangeRows(params: RangeRows): string {
     "range-rows",
     params,
     {
-      width,
       height: area.bottom + LINE_HEIGHT + 10,
       hasLinks: rows.some(({ href }) => href !== undefined),
     },
@@ -70,24 +70,12 @@ export function rangeRows(params: RangeRows): string {
       ...textLines(above, { x: width, y: TEXT_SIZE }, { role: "axis-label", anchor: "end" }),
       panel(area),
       ...rows.flatMap(({ group }, i) =>
-        opens(i)
-          ? [textLine(group, { x: 0, y: rowY(i) + TEXT_SIZE * 0.35 }, { role: "tick" })]
-          : [],
+        opens(i) ? [textLine(group, { x: 0, y: rowY(i) + TO_BASELINE }, { role: "tick" })] : [],
       ),
       onPanel([
-        ...ticks.values.map((value) =>
-          hairline({ x: x(value), y: area.top }, { x: x(value), y: area.bottom }, "grid"),
-        ),
+        ...ticks.values.map((value) => lineDown(area, x(value), "grid")),
         ...rows.flatMap((_, i) =>
-          i > 0 && opens(i)
-            ? [
-                hairline(
-                  { x: area.left, y: rowY(i) - ROW / 2 },
-                  { x: area.right, y: rowY(i) - ROW / 2 },
-                  "grid",
-                ),
-              ]
-            : [],
+          i > 0 && opens(i) ? [lineAcross(area, rowY(i) - ROW / 2, "grid")] : [],
         ),
         ...rows.map((row, i) => drawnRow(row, { x: x(row.at), y: rowY(i) }, area)),
       ]),
@@ -97,26 +85,16 @@ export function rangeRows(params: RangeRows): string {
 }
 
 /** The name on the side where it finds room, the right one first. */
-function drawnRow(
-  { label, colour, href }: RangeRow,
-  at: { readonly x: number; readonly y: number },
-  area: { readonly left: number; readonly right: number },
-): SvgNode {
-  const isRight = at.x + HALF_SIDE + 3 + GAP + textWidth(label, TEXT_SIZE) <= area.right - 4;
-  const box = {
-    left: at.x - HALF_SIDE - 3,
-    right: at.x + HALF_SIDE + 3,
-    top: at.y - HALF_SIDE - 3,
-    bottom: at.y + HALF_SIDE + 3,
-  };
+function drawnRow({ label, colour, href }: RangeRow, at: Point, area: Box): SvgNode {
+  const isRight = at.x + HALF_SIDE + 3 + GAP + textWidth(label) <= area.right - 4;
+  const box = boxAround(at, HALF_SIDE + 3);
   const name = textLine(
     label,
-    { x: isRight ? box.right + GAP : box.left - GAP, y: at.y + TEXT_SIZE * 0.35 },
+    { x: isRight ? box.right + GAP : box.left - GAP, y: at.y + TO_BASELINE },
     { role: "label", anchor: isRight ? "start" : "end", rim: true },
   );
-  return linkedPoint(
-    { label, href },
-    { left: area.left, right: area.right, top: at.y - ROW / 2, bottom: at.y + ROW / 2 },
-    [swatch(colour, box), name],
-  );
+  return linkedPoint({ label, href }, { ...area, top: at.y - ROW / 2, bottom: at.y + ROW / 2 }, [
+    swatch(colour, box),
+    name,
+  ]);
 }

@@ -1,10 +1,11 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import type { PictureWords } from "./picture.ts";
 import { plainLine } from "./plain-line.ts";
-import { plotFrame } from "./plot-frame.ts";
+import { framedPicture, plotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
-import { DASHES, DERIVED_DASHES } from "./standing-mark.ts";
-import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
+import { DRAWN_NM } from "./spectral-curve.ts";
+import { BAND_LOOK, DERIVED_DASHES } from "./standing-mark.ts";
+import { element, polyline, refusal, type Point } from "./svg.ts";
 import { ticksEvery } from "./ticks.ts";
 
 /** S at one wavelength, relative to the reference wavelength. */
@@ -26,7 +27,6 @@ export interface RelativeScattering extends PictureWords {
 
 /** Tops of the axis. */
 const SCATTERING_SCALES = [1.5, 2, 3, 4, 6] as const;
-const NM: [number, number] = [400, 700];
 const AREA_HEIGHT = 170;
 
 /** The smallest scale that holds every value of several whites. @throws RangeError when none does. */
@@ -42,13 +42,10 @@ export function relativeScattering(params: RelativeScattering): string {
   const { read, band, most } = params;
   if (band.length < 2 && read.every((points) => points.length < 2))
     throw refusal("points of scattering", "none", "at least two");
-  const frame = plotFrame({
-    decimalMark: params.decimalMark,
-    width: pictureWidth(params),
-    top: 0,
+  const frame = plotFrame(params, {
     areaHeight: AREA_HEIGHT,
     inside: 4,
-    x: { domain: NM, ticks: ticksEvery(100, NM), label: params.wavelengthLabel },
+    x: { domain: DRAWN_NM, ticks: ticksEvery(100, DRAWN_NM), label: params.wavelengthLabel },
     y: {
       domain: [0, most],
       ticks: ticksEvery(most > 3 ? 2 : most > 1.5 ? 1 : 0.5, [0, most]),
@@ -66,18 +63,14 @@ export function relativeScattering(params: RelativeScattering): string {
     ...band.map(({ nm, high }) => at(nm, high)),
     ...band.toReversed().map(({ nm, low }) => at(nm, low)),
   ];
-  const drawn: SvgNode[] = [
+  return framedPicture("relative-scattering", params, frame, [
     ...(band.length < 2
       ? []
       : [
           element("path", {
             class: "plot__bounds",
             d: `${polyline(outline)}Z`,
-            fill: "currentColor",
-            "fill-opacity": 0.14,
-            stroke: "currentColor",
-            "stroke-width": 1,
-            "stroke-dasharray": DASHES,
+            ...BAND_LOOK,
           }),
         ]),
     ...read
@@ -88,11 +81,5 @@ export function relativeScattering(params: RelativeScattering): string {
           { role: "plot__line", width: 1.75, dashes: DERIVED_DASHES },
         ),
       ),
-  ];
-  return writtenPicture(
-    "relative-scattering",
-    params,
-    { width: pictureWidth(params), height: frame.bottom },
-    [...frame.nodes, onPanel(drawn)],
-  );
+  ]);
 }

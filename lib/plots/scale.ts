@@ -2,12 +2,8 @@ import { requirePositive } from "../quantities/positive.ts";
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { refusal } from "./svg.ts";
 
-/** From a value to a place in user units, and back to where it came from. */
-export interface Scale {
-  (value: number): number;
-  readonly domain: readonly [number, number];
-  readonly range: readonly [number, number];
-}
+/** From a value to a place in user units. */
+export type Scale = (value: number) => number;
 
 /**
  * Even scale: equal differences are drawn equal. Values outside the domain go on in a line.
@@ -20,9 +16,7 @@ export function evenScale(
   const [low, high] = domain;
   if (!(high > low && Number.isFinite(high - low)))
     throw refusal("axis from, to", domain.join(", "), "from < to, finite");
-  const place = (value: number): number =>
-    range[0] + ((value - low) / (high - low)) * (range[1] - range[0]);
-  return Object.assign(place, { domain, range });
+  return (value) => range[0] + ((value - low) / (high - low)) * (range[1] - range[0]);
 }
 
 /**

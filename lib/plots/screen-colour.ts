@@ -1,5 +1,5 @@
 import { element, polyline, refusal, type Attributes, type Point, type SvgNode } from "./svg.ts";
-import type { Box } from "./box.ts";
+import { sides, type Box } from "./box.ts";
 import { PANEL_GREY } from "./picture.ts";
 
 /** A paint as screens can show it: `srgb.hex` and `displayP3.css` of a sheet. */
@@ -40,12 +40,6 @@ const LOST_ON_PANEL = 14;
  * itself, of which nobody knows how dark it is.
  */
 export function swatch(colour: ScreenColour, box: Box, isOnPage = false): SvgNode {
-  const shape = {
-    x: box.left,
-    y: box.top,
-    width: box.right - box.left,
-    height: box.bottom - box.top,
-  };
   const hairline =
     isOnPage || isLostOnPanel(colour)
       ? { stroke: "currentColor", "stroke-width": 0.75, "stroke-opacity": 0.5 }
@@ -53,7 +47,7 @@ export function swatch(colour: ScreenColour, box: Box, isOnPage = false): SvgNod
   return inOwnColour(
     colour,
     "fill",
-    (fill) => element("rect", { ...shape, ...fill, ...hairline }),
+    (fill) => element("rect", { ...sides(box), ...fill, ...hairline }),
     { class: "swatch" },
   );
 }

@@ -1,4 +1,4 @@
-import type { Box } from "./box.ts";
+import { grown, sides, type Box } from "./box.ts";
 import { onPanel, panel } from "./picture.ts";
 import { swatch, type ScreenColour } from "./screen-colour.ts";
 import { element, refusal, writtenSvg, type SvgNode } from "./svg.ts";
@@ -53,13 +53,10 @@ export function cellSwatch(colour: ScreenColour | undefined): string {
 }
 
 /** Where a colour would be. */
-function emptyFrame({ left, top, right, bottom }: Box): SvgNode {
+function emptyFrame(box: Box): SvgNode {
   return element("rect", {
     class: "empty-frame",
-    x: left + 0.5,
-    y: top + 0.5,
-    width: right - left - 1,
-    height: bottom - top - 1,
+    ...sides(grown(box, -0.5)),
     fill: "none",
     stroke: "currentColor",
     "stroke-dasharray": "3 2",

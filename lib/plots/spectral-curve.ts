@@ -1,17 +1,17 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
-import { segmentsThrough } from "./box.ts";
-import { drawnLabels, placedLabels, spotsAlong, type LabelWish } from "./label-placement.ts";
-import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
-import { plotFrame, type PlotFrame } from "./plot-frame.ts";
+import { segmentsThrough, within } from "./box.ts";
+import { drawnLabels, spotsAlong, type LabelWish } from "./label-placement.ts";
+import type { PictureWords } from "./picture.ts";
+import { framedPicture, plotFrame, type PlotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
 import { ownColourLine, type ScreenColour } from "./screen-colour.ts";
 import { dashesOf, type ShownStanding } from "./standing-mark.ts";
-import { refusal, type Point } from "./svg.ts";
+import { refusal, type Point, type SvgNode } from "./svg.ts";
 import { ticksEvery } from "./ticks.ts";
 
-/** Upper ends of the reflectance axis: 1, a little more for a fluorescent white, and less for what is dark throughout. */
-const REFLECTANCE_SCALES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 1.2] as const;
+/** Upper ends of the reflectance axis: 1, more for what fluoresces, and less for what is dark throughout. */
+const REFLECTANCE_SCALES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 1.2, 2, 4] as const;
 export type ReflectanceScale = (typeof REFLECTANCE_SCALES)[number];
 const TICK_STEPS: Readonly<Record<ReflectanceScale, number>> = {
   0.01: 0.002,
@@ -22,6 +22,8 @@ const TICK_STEPS: Readonly<Record<ReflectanceScale, number>> = {
   0.5: 0.1,
   1: 0.2,
   1.2: 0.2,
+  2: 0.5,
+  4: 1,
 };
 
 /** What is drawn, whatever the instrument's own ends. */
@@ -56,11 +58,7 @@ export function spectralCurve(params: SpectralCurve): string {
     ...readings.flatMap((points) => points.map(({ reflectance }) => reflectance)),
   );
   const scale = smallestHolding(REFLECTANCE_SCALES, highest, "reflectance factor");
-  const width = pictureWidth(params);
-  const frame = plotFrame({
-    decimalMark: params.decimalMark,
-    width,
-    top: 0,
+  const frame = plotFrame(params, {
     areaHeight: params.areaHeight ?? AREA_HEIGHT,
     inside: 10,
     x: { domain: DRAWN_NM, ticks: ticksEvery(50, DRAWN_NM), label: params.wavelengthLabel },
@@ -73,24 +71,16 @@ export function spectralCurve(params: SpectralCurve): string {
   const lines = readings.map((points) =>
     points.map(({ nm, reflectance }) => ({ x: frame.x(nm), y: frame.y(reflectance) })),
   );
-  return writtenPicture("spectral-curve", params, { width, height: frame.bottom }, [
-    ...frame.nodes,
-    onPanel([
-      ...lines.flatMap((line, i) => drawn(params.curves[i], line)),
-      ...labelsBesideLines(
-        params.curves.map(({ label }) => label),
-        lines,
-        frame,
-      ),
-    ]),
+  return framedPicture("spectral-curve", params, frame, [
+    ...params.curves.flatMap(({ colour, standing }, i) =>
+      ownColourLine(colour, lines[i] ?? [], dashesOf(standing)),
+    ),
+    ...labelsBesideLines(
+      params.curves.map(({ label }) => label),
+      lines,
+      frame,
+    ),
   ]);
-}
-
-function drawn(
-  curve: DrawnSpectrum | undefined,
-  line: readonly Point[],
-): ReturnType<typeof ownColourLine> {
-  return curve === undefined ? [] : ownColourLine(curve.colour, line, dashesOf(curve.standing));
 }
 
 /** A gloss reading of a black can come back slightly negative and is drawn as read; lower is a fault. */
@@ -115,20 +105,15 @@ function labelsBesideLines(
   labels: readonly string[],
   lines: readonly (readonly Point[])[],
   { area }: PlotFrame,
-): ReturnType<typeof drawnLabels> {
+): SvgNode[] {
   const wishes = labels.map((label, i): LabelWish => ({
     text: label,
     mayDrop: false,
     spots: spotsAlong(label, lines[i]?.toReversed() ?? [], [5, 9, 20, 34, 50]),
   }));
-  const bounds = {
-    left: area.left + 4,
-    top: area.top + 2,
-    right: area.right - 4,
-    bottom: area.bottom - 2,
-  };
   return drawnLabels(
     wishes,
-    placedLabels(wishes, { boxes: [], segments: lines.flatMap(segmentsThrough) }, bounds),
+    { boxes: [], segments: lines.flatMap(segmentsThrough) },
+    within(area, 4, 2),
   );
 }

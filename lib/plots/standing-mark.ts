@@ -9,6 +9,14 @@ export type ShownStanding = Standing | "not stated";
 /** Lines that are not measured are never solid: long dashes for what was worked out, short ones for the rest. */
 export const DERIVED_DASHES = "9 3";
 export const DASHES = "4 3";
+/** Where theory says from where to where something lies: a broken outline, faintly filled. */
+export const BAND_LOOK = {
+  fill: "currentColor",
+  "fill-opacity": 0.14,
+  stroke: "currentColor",
+  "stroke-width": 1,
+  "stroke-dasharray": DASHES,
+} as const;
 
 /** Half the width of the widest mark, ring counted. */
 export const MARK_RADIUS = 5.5;

@@ -4,7 +4,7 @@ import { swatch, type ScreenColour } from "./screen-colour.ts";
 import { DASHES, MARK_RADIUS, standingMark, type ShownStanding } from "./standing-mark.ts";
 import { element, type SvgNode } from "./svg.ts";
 import { textLines } from "./text-label.ts";
-import { textWidth } from "./text-width.ts";
+import { textWidth, widestWidth } from "./text-width.ts";
 
 export interface RowStep {
   readonly colour: ScreenColour | undefined;
@@ -19,8 +19,7 @@ export interface RowSize {
   readonly left: number;
   readonly width: number;
   /** Least and greatest width of a swatch, and its height. */
-  readonly swatchWidth: readonly [number, number];
-  readonly swatchHeight: number;
+  readonly swatch: { readonly width: readonly [number, number]; readonly height: number };
 }
 
 interface Drawn {
@@ -45,12 +44,12 @@ export function swatchRows(
   top: number,
 ): Drawn {
   const labels = Math.max(...steps.map((step) => stepWidth(step, missing))) + LABEL_GAP;
-  const least = Math.max(size.swatchWidth[0] + GAP, labels);
+  const least = Math.max(size.swatch.width[0] + GAP, labels);
   const most = Math.max(1, Math.floor((size.width + GAP) / least));
   const columns = Math.ceil(steps.length / Math.ceil(steps.length / most));
   const pitch = Math.max(
     least,
-    Math.min((size.width + GAP) / columns, Math.max(size.swatchWidth[1] + GAP, labels)),
+    Math.min((size.width + GAP) / columns, Math.max(size.swatch.width[1] + GAP, labels)),
   );
   const nodes: SvgNode[] = [];
   let bottom = top - ROW_GAP;
@@ -61,7 +60,7 @@ export function swatchRows(
     const drawn = drawnRow(
       row,
       missing,
-      { width: Math.min(pitch - GAP, size.swatchWidth[1]), height: size.swatchHeight },
+      { width: Math.min(pitch - GAP, size.swatch.width[1]), height: size.swatch.height },
       bottom + ROW_GAP,
     );
     nodes.push(...drawn.nodes);
@@ -72,12 +71,8 @@ export function swatchRows(
 
 function stepWidth({ lines, flag = "", colour }: RowStep, missing: string): number {
   const onHatching =
-    colour === undefined ? missing.split(" ").map((word) => textWidth(word, TEXT_SIZE) + 8) : [];
-  return Math.max(
-    ...lines.map((line) => textWidth(line, TEXT_SIZE)),
-    textWidth(flag, TEXT_SIZE, "bold"),
-    ...onHatching,
-  );
+    colour === undefined ? missing.split(" ").map((word) => textWidth(word) + 8) : [];
+  return Math.max(widestWidth(lines), textWidth(flag, "bold"), ...onHatching);
 }
 
 function drawnRow(

@@ -1,5 +1,8 @@
-import { LINE_HEIGHT, PANEL_GREY } from "./picture.ts";
+import { LINE_HEIGHT, PANEL_GREY, TEXT_SIZE } from "./picture.ts";
 import { element, type Point, type SvgNode } from "./svg.ts";
+
+/** From the middle of a line of text down to its baseline [user units]. */
+export const TO_BASELINE = TEXT_SIZE * 0.35;
 
 export interface TextLook {
   /** Class beside `plot__text`, a hook for the style sheet. */

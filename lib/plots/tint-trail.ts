@@ -1,11 +1,11 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { certain } from "../quantities/at.ts";
-import { boxAround, segmentsThrough, sharedArea, type Box, type Segment } from "./box.ts";
+import { boxAround, grown, segmentsThrough, sharedArea, type Box, type Segment } from "./box.ts";
 import { hairline } from "./hairline.ts";
-import { drawnLabels, placedLabels, spotsAround, type LabelWish } from "./label-placement.ts";
-import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
+import { drawnLabels, spotsAround, type LabelWish } from "./label-placement.ts";
+import { TEXT_SIZE, type PictureWords } from "./picture.ts";
 import { plainLine } from "./plain-line.ts";
-import { plotFrame, type PlotFrame } from "./plot-frame.ts";
+import { framedPicture, plotFrame, type PlotFrame } from "./plot-frame.ts";
 import type { ScreenColour } from "./screen-colour.ts";
 import {
   DASHES,
@@ -76,10 +76,7 @@ export function tintTrail(params: TintTrail): string {
   if (trails.every(({ points }) => points.length === 0) && beyond.length === 0)
     throw refusal("points of a trail", "none", "at least one");
   const { a, b, step } = params.frame ?? fittedFrame(trails);
-  const frame = plotFrame({
-    decimalMark: params.decimalMark,
-    width: pictureWidth(params),
-    top: 0,
+  const frame = plotFrame(params, {
     inside: MARK_RADIUS + 2,
     grid: "both",
     x: { domain: a, ticks: ticksEvery(step, a), label: "a*" },
@@ -102,47 +99,29 @@ export function tintTrail(params: TintTrail): string {
     boxAround(at, MARK_RADIUS + 1),
   );
   const ended = endWords(frame, params.ends, marked);
-  const spots = placedLabels(
-    wishes,
-    {
-      boxes: [...marked, ...ended.map(({ box }) => box)],
-      segments: [
-        ...crossLines(frame),
-        ...placed.flatMap(({ lines }) => lines.flatMap((line) => line.segments)),
-      ],
-    },
-    {
-      left: frame.area.left + 3,
-      top: frame.area.top + 3,
-      right: frame.area.right - 3,
-      bottom: frame.area.bottom - 3,
-    },
-  );
-  return writtenPicture(
-    "tint-trail",
-    params,
-    { width: pictureWidth(params), height: frame.bottom },
-    [
-      ...frame.nodes,
-      onPanel([
-        ...neutralCross(frame, ended),
-        ...placed.flatMap(({ lines }) =>
-          lines.map(({ segments, dashes }) => drawnLine(segments, dashes)),
-        ),
-        // Readings on top: a predicted mark never hides a measured one.
-        ...placed
-          .flatMap(({ marks, trail: { shape } }) => marks.map((mark) => ({ ...mark, shape })))
-          .toSorted(
-            (one, other) =>
-              Number(one.point.standing === "measured") -
-              Number(other.point.standing === "measured"),
-          )
-          .map(({ at, point, shape }) => standingMark(point.standing, at, point.colour, shape)),
-        ...atEdge.map(({ at, angle }) => arrowhead(at, angle)),
-        ...drawnLabels(wishes, spots),
-      ]),
+  const obstacles = {
+    boxes: [...marked, ...ended.map(({ box }) => box)],
+    segments: [
+      ...crossLines(frame),
+      ...placed.flatMap(({ lines }) => lines.flatMap((line) => line.segments)),
     ],
-  );
+  };
+  return framedPicture("tint-trail", params, frame, [
+    ...neutralCross(frame, ended),
+    ...placed.flatMap(({ lines }) =>
+      lines.map(({ segments, dashes }) => drawnLine(segments, dashes)),
+    ),
+    // Readings on top: a predicted mark never hides a measured one.
+    ...placed
+      .flatMap(({ marks, trail: { shape } }) => marks.map((mark) => ({ ...mark, shape })))
+      .toSorted(
+        (one, other) =>
+          Number(one.point.standing === "measured") - Number(other.point.standing === "measured"),
+      )
+      .map(({ at, point, shape }) => standingMark(point.standing, at, point.colour, shape)),
+    ...atEdge.map(({ at, angle }) => arrowhead(at, angle)),
+    ...drawnLabels(wishes, obstacles, grown(frame.area, -3)),
+  ]);
 }
 
 /** What of the trails lies in a shared frame, and which lie outside it altogether. */
@@ -345,7 +324,7 @@ function endWords(
       marks.reduce((sum, mark) => sum + sharedArea(box, mark), 0);
     const boxes = corners.map(({ x: left, y: bottom }) => ({
       left,
-      right: left + textWidth(text, TEXT_SIZE),
+      right: left + textWidth(text),
       top: bottom - TEXT_SIZE,
       bottom,
     }));
@@ -358,11 +337,11 @@ function endWords(
       { x: left, y: y(0) + beside + TEXT_SIZE },
     ]);
   const right = x(0) + EDGE;
-  const left = (text: string): number => x(0) - EDGE - textWidth(text, TEXT_SIZE);
+  const left = (text: string): number => x(0) - EDGE - textWidth(text);
   const [top, bottom] = [area.top + EDGE + TEXT_SIZE * 0.8, area.bottom - EDGE];
   return [
     across(ends.minusA, area.left + EDGE),
-    across(ends.plusA, area.right - EDGE - textWidth(ends.plusA, TEXT_SIZE)),
+    across(ends.plusA, area.right - EDGE - textWidth(ends.plusA)),
     word(ends.plusB, [
       { x: right, y: top },
       { x: left(ends.plusB), y: top },

@@ -1,7 +1,7 @@
 import { levelLine, levelName } from "./level-line.ts";
-import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import type { PictureWords } from "./picture.ts";
 import { plainLine } from "./plain-line.ts";
-import { plotFrame } from "./plot-frame.ts";
+import { framedPicture, plotFrame } from "./plot-frame.ts";
 import { DASHES, standingMark } from "./standing-mark.ts";
 import { refusal } from "./svg.ts";
 import { roundTicks, type Ticks } from "./ticks.ts";
@@ -29,11 +29,7 @@ export function trialCurve(params: TrialCurve): string {
   const last = points.at(-1)?.day ?? 0;
   if (points.length < 2 || !(last > 0))
     throw refusal("points of a trial", String(points.length), "at least two, on two days");
-  const width = pictureWidth(params);
-  const frame = plotFrame({
-    decimalMark: params.decimalMark,
-    width,
-    top: 0,
+  const frame = plotFrame(params, {
     areaHeight: AREA_HEIGHT,
     inside: 10,
     x: { domain: [0, last], ticks: roundTicks([0, last], 5), label: params.dayLabel },
@@ -44,15 +40,12 @@ export function trialCurve(params: TrialCurve): string {
     },
   });
   const places = points.map(({ day, value }) => ({ x: frame.x(day), y: frame.y(value) }));
-  return writtenPicture("trial-curve", params, { width, height: frame.bottom }, [
-    ...frame.nodes,
-    onPanel([
-      ...limits.flatMap(({ value, name }) => [
-        levelLine(frame, value, { dashes: DASHES }),
-        levelName(frame, value, name),
-      ]),
-      plainLine(places, { width: 1.25 }),
-      ...places.map((place) => standingMark("measured", place)),
+  return framedPicture("trial-curve", params, frame, [
+    ...limits.flatMap(({ value, name }) => [
+      levelLine(frame, value, { dashes: DASHES }),
+      levelName(frame, value, name),
     ]),
+    plainLine(places, { width: 1.25 }),
+    ...places.map((place) => standingMark("measured", place)),
   ]);
 }

@@ -2,14 +2,14 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { boxAround, type Box } from "./box.ts";
 import { spread } from "./end-labels.ts";
 import { hairline } from "./hairline.ts";
-import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
-import { plotFrame } from "./plot-frame.ts";
+import { pictureWidth, type PictureWords } from "./picture.ts";
+import { framedPicture, plotFrame } from "./plot-frame.ts";
 import { drawnRangePoints, HALF_SIDE, linkedPoint, type RangePoint } from "./range-point.ts";
 import { smallestHolding } from "./scale.ts";
 import { swatch } from "./screen-colour.ts";
 import { refusal, type Point, type SvgNode } from "./svg.ts";
-import { textLine } from "./text-label.ts";
-import { shortened, textWidth } from "./text-width.ts";
+import { textLine, TO_BASELINE } from "./text-label.ts";
+import { shortened, textWidth, widestWidth } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
 
 /** Ends of the chroma axis, Munsell chroma; the small ones are for a range of blacks and greys. */
@@ -58,16 +58,13 @@ export function valueChromaSlice(params: ValueChromaSlice): string {
   const { crowdBelow = 0 } = params;
   const points = params.points.map((point) => ({
     ...point,
-    label: shortened(point.label, width / 3, TEXT_SIZE),
+    label: shortened(point.label, width / 3),
   }));
   const crowd = points.filter(({ chroma }) => chroma < crowdBelow);
   const column = columnWidth(crowd);
   // The column takes its share of the axis below 0, where no colour can lie.
   const from = (-most * column) / (width - NUMBERS - column);
-  const frame = plotFrame({
-    decimalMark: params.decimalMark,
-    width,
-    top: 0,
+  const frame = plotFrame(params, {
     areaHeight: params.areaHeight ?? 260,
     inside: 10,
     x: {
@@ -82,25 +79,23 @@ export function valueChromaSlice(params: ValueChromaSlice): string {
     at: { x: frame.x(point.chroma), y: frame.y(point.value) },
   }));
   const isCrowded = ({ chroma }: ValueChromaPoint): boolean => chroma < crowdBelow;
-  return writtenPicture(
+  return framedPicture(
     "value-chroma-slice",
     params,
-    { width, height: frame.bottom, hasLinks: points.some(({ href }) => href !== undefined) },
+    frame,
     [
-      ...frame.nodes,
-      onPanel([
-        ...namedColumn(placed.filter(isCrowded), frame.area, frame.x(0) - COLUMN_GAP),
-        ...drawnRangePoints(
-          placed.filter((point) => !isCrowded(point)),
-          {
-            left: frame.x(crowdBelow) + (crowd.length > 0 ? 8 : 0),
-            top: frame.area.top + 2,
-            right: frame.area.right - 3,
-            bottom: frame.area.bottom - 2,
-          },
-        ),
-      ]),
+      ...namedColumn(placed.filter(isCrowded), frame.area, frame.x(0) - COLUMN_GAP),
+      ...drawnRangePoints(
+        placed.filter((point) => !isCrowded(point)),
+        {
+          left: frame.x(crowdBelow) + (crowd.length > 0 ? 8 : 0),
+          top: frame.area.top + 2,
+          right: frame.area.right - 3,
+          bottom: frame.area.bottom - 2,
+        },
+      ),
     ],
+    points.some(({ href }) => href !== undefined),
   );
 }
 
@@ -112,9 +107,7 @@ const COLUMN_GAP = 26;
 const NAME_HEIGHT = 24;
 
 function columnWidth(crowd: readonly ValueChromaPoint[]): number {
-  return crowd.length === 0
-    ? 0
-    : Math.max(...crowd.map(({ label }) => textWidth(label, TEXT_SIZE))) + COLUMN_GAP + 8;
+  return crowd.length === 0 ? 0 : widestWidth(crowd.map(({ label }) => label)) + COLUMN_GAP + 8;
 }
 
 /** Names in a column, each with a line to its swatch. */
@@ -137,7 +130,7 @@ function namedColumn(
       linkedPoint(
         { label, href },
         {
-          left: right - textWidth(label, TEXT_SIZE),
+          left: right - textWidth(label),
           right,
           top: middle(i) - NAME_HEIGHT / 2,
           bottom: middle(i) + NAME_HEIGHT / 2,
@@ -146,7 +139,7 @@ function namedColumn(
           swatch(colour, boxAround(at, HALF_SIDE)),
           textLine(
             label,
-            { x: right, y: middle(i) + TEXT_SIZE * 0.35 },
+            { x: right, y: middle(i) + TO_BASELINE },
             { role: "label", anchor: "end" },
           ),
         ],

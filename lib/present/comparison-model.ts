@@ -41,7 +41,7 @@ export function comparisonView(
   const { rows, unstated } = sideBySide(colours);
   const text = words.compare;
   const keys = (verdict: Verdict): string[] =>
-    rows.filter((row) => row.verdict === verdict).map(({ key }) => key);
+    rows.filter((row) => row.verdict === verdict && isCompared(row)).map(({ key }) => key);
   const swatched = rows.filter((row) => isSwatched(row, colours));
   const repeated = rows.filter((row) => repeatsStrength(row, rows));
   const told = rows.filter((row) => !swatched.includes(row) && !repeated.includes(row));
@@ -90,6 +90,17 @@ export function comparisonView(
       text,
     ),
   };
+}
+
+const NOT_COMPARED: ReadonlySet<string> = new Set<ComparisonStatement["rule"]>([
+  "compared-otherwise-known",
+  "compared-shows-ground",
+  "compared-no-lightness",
+]);
+
+/** Whether its colours were held against each other at all: what was not is neither close nor apart. */
+function isCompared({ ruling }: ComparedRow): boolean {
+  return ruling === undefined || !NOT_COMPARED.has(ruling.rule);
 }
 
 function unstatedLine(

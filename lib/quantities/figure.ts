@@ -88,6 +88,11 @@ export function isKnown<V extends Amount>(figure: Figure<V>): figure is Known<V>
   return figure.standing !== "not stated";
 }
 
+/** For a science that takes a value or none. */
+export function knownValue<V extends Amount>(figure: Figure<V>): V | undefined {
+  return isKnown(figure) ? figure.value : undefined;
+}
+
 /** Whether a value found in a sheet is a figure: the one test that the walk over a sheet makes. */
 export function isFigure(value: unknown): value is Figure {
   return typeof value === "object" && value !== null && INPUTS.has(value);

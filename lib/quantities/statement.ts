@@ -42,6 +42,27 @@ export type StatementOf<R extends string, V extends object> = R extends string
     }
   : never;
 
+/** Asked of the facts that it goes by, what it says of them: nothing, one statement or several. */
+export type Rule<Facts> = (facts: Facts) => readonly Statement[] | Statement | undefined;
+
+type EachOf<Said> = Said extends readonly (infer S)[] ? S : Exclude<Said, undefined>;
+/** The statements of a list of rules: what a science says follows from the functions that its lists name. */
+export type SaidBy<Rules extends readonly Rule<never>[]> = EachOf<ReturnType<Rules[number]>>;
+
+type FactsOf<Rules extends readonly Rule<never>[]> = Rules[number] extends (
+  facts: infer Facts,
+) => unknown
+  ? Facts
+  : never;
+
+/** What a list of rules says of facts, in its order. */
+export function said<Rules extends readonly Rule<never>[]>(
+  rules: Rules,
+  facts: FactsOf<Rules>,
+): SaidBy<Rules>[] {
+  return rules.flatMap((rule) => (rule(facts as never) ?? []) as readonly SaidBy<Rules>[]);
+}
+
 /** A language's wordings of a union of statements: one function a kind, given the fields of that kind. */
 export type WordingsOf<S extends { readonly rule: string; readonly values: object }> = {
   readonly [R in S["rule"]]: (values: Extract<S, { readonly rule: R }>["values"]) => string;

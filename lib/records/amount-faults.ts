@@ -3,6 +3,7 @@ import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { faultAt, type Fault, type Faults } from "./fault.ts";
 import { allRecords, type ParsedFiles } from "./parsed-files.ts";
+import { methodUnitFault } from "./method-units.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { eachValue } from "./record-values.ts";
@@ -26,7 +27,7 @@ const DELTA_E = { possible: 100, usual: 60 } as const;
 /** Methods of a rub-out that are in use, by how they begin. @source iso-787-5, astm-d281, astm-d1483 */
 const RUB_OUT_METHODS = ["ISO 787-5", "ASTM D281", "ASTM D1483"] as const;
 
-/** Figures that no method gives: uncertainties past all sense, colour changes beyond white to black, methods that there are not, dates to come or long past. */
+/** Figures that no method gives: uncertainties past all sense, colour changes beyond white to black, methods that there are not or that name another unit, dates to come or long past. */
 export function* amountFaults(files: ParsedFiles, today: string | undefined): Faults {
   for (const one of allRecords(files)) yield* valueFaults(one, today);
   for (const { record, yaml } of files.colours.values())
@@ -46,6 +47,11 @@ const valueFaults = remembered(({ record, yaml }: Parsed<unknown>, today?: strin
     const uncertainty = uncertaintyFault(key, value);
     if (uncertainty !== undefined)
       faults.push(faultAt(yaml.place([...path, "uncertainty"]), uncertainty));
+    const { method } = (typeof value === "object" && value !== null ? value : {}) as {
+      readonly method?: unknown;
+    };
+    const unit = typeof method === "string" ? methodUnitFault(key, method) : undefined;
+    if (unit !== undefined) faults.push(faultAt(yaml.place([...path, "method"]), unit));
     const date =
       today === undefined || typeof value !== "string" || !DATES.has(key)
         ? undefined

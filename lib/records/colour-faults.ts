@@ -9,6 +9,7 @@ import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Colour, Reading } from "./records.ts";
+import { hasSpecialEffect } from "./special-effects.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** How far outside the solid [1, on the scale of Y] rounding and another observer may carry a colour. */
@@ -21,8 +22,10 @@ export function* colourFaults(
   knowledge: Knowledge,
 ): Faults {
   for (const colour of colours) {
-    for (const [path, reading] of readingsOf(colour)) yield* solidFaults(colour, path, reading);
-    yield* familyFaults(colour, files, knowledge);
+    if (!hasSpecialEffect(colour.record, files)) {
+      for (const [path, reading] of readingsOf(colour)) yield* solidFaults(colour, path, reading);
+      yield* familyFaults(colour, files, knowledge);
+    }
     yield* glossFaults(colour, files);
   }
 }

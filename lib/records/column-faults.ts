@@ -1,20 +1,13 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { askedColumns, columnKey, drawdowns, type AskedColumns } from "./asked-columns.ts";
 import { faultAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
-import { readingStem } from "./readings/reading-stem.ts";
-import type { ReadingForm } from "./schema/reading-form.ts";
-import type { RecordPath } from "./yaml-record.ts";
+import type { ColourRecord } from "./schema/colour.ts";
+import { GROUNDS } from "./schema/terms.ts";
 
-/** One place in a record that asks for a column, and what the column is to it. */
-interface Use {
+interface Use extends AskedColumns {
   readonly from: Parsed<unknown>;
-  readonly path: RecordPath;
-  /** "the masstone", "the let-down 1:5 in titanium-white". */
-  readonly as: string;
-  readonly part: "masstone" | "tint" | "film" | "ground";
-  readonly file: string;
-  readonly columns: readonly string[];
 }
 
 /**
@@ -22,19 +15,19 @@ interface Use {
  * that may hide as the masstone does; of two colours one most likely has the other's file.
  */
 export function* columnFaults({ workshop, colours }: ParsedFiles): Faults {
+  const grounds = workshop?.record.grounds;
   const uses = [
-    ...(["black", "white"] as const).flatMap((ground) =>
-      workshop === undefined
+    ...GROUNDS.flatMap((ground) =>
+      workshop === undefined || grounds === undefined
         ? []
-        : use(
-            workshop,
-            ["grounds", ground],
-            `the chart's ${ground} half`,
-            "ground",
-            workshop.record.grounds?.[ground],
-          ),
+        : askedColumns({
+            path: ["grounds", ground],
+            as: `chart's ${ground} half`,
+            part: "ground",
+            form: grounds[ground],
+          }).map((asked): Use => ({ ...asked, from: workshop })),
     ),
-    ...[...colours.values()].flatMap((colour) => usesOf(colour)),
+    ...[...colours.values()].flatMap(usesOf),
   ];
   const first = new Map<string, Use>();
   for (const one of uses) {
@@ -46,7 +39,7 @@ export function* columnFaults({ workshop, colours }: ParsedFiles): Faults {
         expected: "each column once",
       });
     const taken = [...new Set(one.columns)].flatMap((column) => {
-      const key = JSON.stringify([one.file, column]);
+      const key = columnKey(one, column);
       const before = first.get(key);
       if (before === undefined) first.set(key, one);
       return before === undefined ? [] : [{ column, before }];
@@ -55,81 +48,42 @@ export function* columnFaults({ workshop, colours }: ParsedFiles): Faults {
   }
 }
 
-function usesOf(
-  colour: Parsed<{
-    readonly masstone?: ReadingForm | undefined;
-    readonly tints?:
-      readonly (ReadingForm & { readonly white: string; readonly massRatio: string })[] | undefined;
-    readonly films?:
-      | readonly (ReadingForm & { readonly ground: string; readonly filmThicknessUm: number })[]
-      | undefined;
-  }>,
-): Use[] {
-  const { masstone, tints = [], films = [] } = colour.record;
+/** Drawdowns of a colour, each with the same over black where it was read so too, and films. */
+function usesOf(colour: Parsed<ColourRecord>): Use[] {
   return [
-    ...useOverBoth(colour, ["masstone"], "the masstone", "masstone", masstone),
-    ...tints.flatMap((tint, i) =>
-      useOverBoth(
-        colour,
-        ["tints", i],
-        `the let-down ${tint.massRatio} in ${tint.white}`,
-        "tint",
-        tint,
-      ),
-    ),
-    ...films.flatMap((film, i) =>
-      use(
-        colour,
-        ["films", i],
-        `the film of ${film.filmThicknessUm} um over ${film.ground}`,
-        "film",
-        film,
-      ),
-    ),
-  ];
-}
-
-/** A drawdown and, where it was read over black too, that reading. */
-function useOverBoth(
-  from: Parsed<unknown>,
-  path: RecordPath,
-  as: string,
-  part: Use["part"],
-  form: ReadingForm | undefined,
-): Use[] {
-  const overBlack = form !== undefined && "overBlack" in form ? form.overBlack : undefined;
-  return [
-    ...use(from, path, as, part, form),
-    ...use(from, [...path, "overBlack"], `${as} over black`, "film", overBlack),
-  ];
-}
-
-function use(
-  from: Parsed<unknown>,
-  path: RecordPath,
-  as: string,
-  part: Use["part"],
-  form: ReadingForm | undefined,
-): Use[] {
-  if (form === undefined || !("reading" in form)) return [];
-  const columns = typeof form.column === "string" ? [form.column] : form.column;
-  return [
-    {
-      from,
-      path,
-      as,
-      part,
-      file: readingStem(form.reading),
-      columns: columns.map((column) => column.normalize("NFC")),
-    },
-  ];
+    ...drawdowns(colour.record).flatMap((drawdown) => {
+      const { path, as, form } = drawdown;
+      const overBlack = "overBlack" in form ? form.overBlack : undefined;
+      return [
+        drawdown,
+        ...(overBlack === undefined
+          ? []
+          : [
+              {
+                path: [...path, "overBlack"],
+                as: `${as} over black`,
+                part: "film" as const,
+                form: overBlack,
+              },
+            ]),
+      ];
+    }),
+    ...(colour.record.films ?? []).map((form, i) => ({
+      path: ["films", i],
+      as: `film of ${form.filmThicknessUm} um over ${form.ground}`,
+      part: "film" as const,
+      form,
+    })),
+  ]
+    .flatMap(askedColumns)
+    .map((asked) => ({ ...asked, from: colour }));
 }
 
 function sharedFault(one: Use, before: Use, column: string): Diagnostic {
   if (one.from !== before.from)
     return fault(one, {
       severity: one.part === "ground" || before.part === "ground" ? "error" : "warning",
-      message: `The column ${column} of ${one.file} is ${one.as} here and ${before.as} of ${before.from.slug}`,
+      message: `The column ${column} of ${one.file} is the ${one.as} here and the ${before.as} of ${before.from.slug}`,
       actual: column,
       expected: "a column of this colour's own drawdowns",
       hint: "is it the file of the other colour?",
@@ -137,7 +91,7 @@ function sharedFault(one: Use, before: Use, column: string): Diagnostic {
   const mayHide = [one.part, before.part].sort().join() === "film,masstone";
   return fault(one, {
     severity: mayHide ? "warning" : "error",
-    message: `The column ${column} of ${one.file} is ${one.as} and ${before.as} at once`,
+    message: `The column ${column} of ${one.file} is the ${one.as} and the ${before.as} at once`,
     actual: column,
     expected: "a column of its own for each drawdown",
   });

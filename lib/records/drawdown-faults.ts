@@ -29,7 +29,7 @@ const FILMS_ALIKE = 0.03;
 export function* drawdownFaults(
   colours: readonly Colour[],
   whites: (slug: string) => Reading | undefined,
-  isExtender: (slug: string) => boolean = () => false,
+  isExtender: (slug: string) => boolean,
 ): Faults {
   for (const colour of colours) {
     const { record } = colour;

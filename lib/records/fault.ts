@@ -23,6 +23,11 @@ export function fileFault(file: string, fault: Fault): Diagnostic {
   return faultAt({ file, line: 1, column: 1, path: "" }, fault);
 }
 
+/** What a share in percent would be, had it been given as a fraction. */
+export function fractionHint(percent: number): string {
+  return `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`;
+}
+
 /** What is wrong with one end of an amount: its other end says no more. */
 export function* firstFault(
   { place }: YamlRecord,

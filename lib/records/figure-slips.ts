@@ -6,7 +6,7 @@ import { metalShares, type MetalTables } from "../hazard/studio/metal-content.ts
 import type { Tables } from "../knowledge/tables.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { fractionHint, faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -123,6 +123,6 @@ function ofFraction(
     message,
     actual: `${percent} %`,
     expected,
-    hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`,
+    hint: fractionHint(percent),
   });
 }

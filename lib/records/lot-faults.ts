@@ -8,8 +8,8 @@ import type { Colour, Lot, Reading, TintReading } from "./records.ts";
 import { standardLetDowns } from "./standard-let-downs.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { TrialRecord } from "./schema/trial.ts";
-import { vehiclesOf } from "./tube-faults.ts";
 import type { RecordPath } from "./yaml-record.ts";
+import { vehiclesOf, weighedInG } from "./made-of.ts";
 
 /** So many years before all other dates of a workshop, where it has so many, a lot's is doubted. Our own limits. */
 const YEARS_BEFORE = 5;
@@ -88,14 +88,6 @@ function* dateFaults({ colours, lots, trials }: ParsedFiles): Faults {
         hint: "a digit of the year?",
       });
   }
-}
-
-/** All that was weighed in [g]. */
-export function weighedInG({ pigments, oil, additions = [] }: LotRecord): number {
-  return [...pigments, ...(oil === undefined ? [] : [oil]), ...additions].reduce(
-    (sum, { massG }) => sum + massG,
-    0,
-  );
 }
 
 function* yieldFaults({ record, yaml }: Parsed<LotRecord>): Faults {

@@ -2,7 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
-import { priceList, type Column, type PriceRow } from "./price-list.ts";
+import type { priceList, Column, PriceRow } from "./price-list.ts";
 import { roundedPrice } from "./rounded-price.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { YamlRecord } from "./yaml-record.ts";
@@ -31,7 +31,7 @@ export interface OfferedSize {
 export function offeredSizes(
   files: ParsedFiles,
   diagnostics: Diagnostic[],
-  listOf: typeof priceList = priceList,
+  listOf: typeof priceList,
 ): ReadonlyMap<string, readonly OfferedSize[]> {
   const { colours, prices, workshop } = files;
   const { prices: rule, currency } = workshop?.record ?? {};

@@ -5,7 +5,7 @@ import { amountFaults } from "./amount-faults.ts";
 import { claimFaults, claimsFound } from "./claim-faults.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { labelLanguages } from "./label-languages.ts";
-import type { FileParsers, ParsedFiles } from "./parsed-files.ts";
+import { byFolder, RECORD_FOLDERS, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { quartzHazardFaults } from "./quartz-hazard.ts";
 import { unitSlips } from "./unit-slips.ts";
@@ -13,8 +13,8 @@ import { unitSlips } from "./unit-slips.ts";
 /** What records are held against beside themselves. */
 interface Beside {
   readonly today: string | undefined;
-  readonly knowledge: Knowledge | undefined;
-  readonly hazard: HazardKnowledge | undefined;
+  readonly knowledge: Knowledge;
+  readonly hazard: HazardKnowledge;
 }
 
 /**
@@ -28,33 +28,27 @@ export function ownFaults(
   follows: FileParsers["follows"],
 ): Diagnostic[] {
   const languages = labelLanguages(files.workshop?.record ?? {});
-  const claims = hazard && claimsFound(languages, hazard.forbiddenWords);
+  const claims = claimsFound(languages, hazard.forbiddenWords);
   const faultsOf = (one: ParsedFiles): Diagnostic[] => [
-    ...(knowledge === undefined ? [] : pigmentFaults(one, knowledge)),
+    ...pigmentFaults(one, knowledge),
     ...unitSlips(one),
     ...amountFaults(one, today),
-    ...(hazard === undefined ? [] : hazardFaults(one, hazard)),
+    ...hazardFaults(one, hazard),
     ...quartzHazardFaults(one),
-    ...(claims === undefined ? [] : claimFaults(one, claims)),
+    ...claimFaults(one, claims),
   ];
   const name = JSON.stringify(["faults", today, languages]);
   return eachAlone(files).flatMap(({ file, alone }) => follows(file, name, () => faultsOf(alone)));
 }
 
+/** Files that hold no record. */
 const NO_FILES: ParsedFiles = {
   workshop: undefined,
-  pigments: new Map(),
-  vehicles: new Map(),
-  colours: new Map(),
-  sources: new Map(),
-  answers: new Map(),
-  lots: new Map(),
-  trials: new Map(),
+  ...byFolder(() => new Map()),
   prices: undefined,
   readings: new Map(),
   faulty: new Set(),
 };
-
 /** Each record, and files that hold no other. */
 function eachAlone(
   files: ParsedFiles,
@@ -62,13 +56,11 @@ function eachAlone(
   const { workshop } = files;
   return [
     ...(workshop === undefined ? [] : [{ file: workshop.file, alone: { ...NO_FILES, workshop } }]),
-    ...KINDS.flatMap((kind) =>
-      [...files[kind]].map(([slug, one]) => ({
+    ...RECORD_FOLDERS.flatMap((folder) =>
+      [...files[folder]].map(([slug, one]) => ({
         file: one.file,
-        alone: { ...NO_FILES, [kind]: new Map([[slug, one]]) },
+        alone: { ...NO_FILES, [folder]: new Map([[slug, one]]) },
       })),
     ),
   ];
 }
-
-const KINDS = ["pigments", "vehicles", "colours", "sources", "answers", "lots", "trials"] as const;

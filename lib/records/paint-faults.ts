@@ -7,7 +7,7 @@ import type { Tables } from "../knowledge/tables.ts";
 import { nameComplaint } from "../permanence/traditional-names.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
 import { drierMetals } from "./drier-metals.ts";
-import { faultAt, firstFault, type Fault, type Faults } from "./fault.ts";
+import { fractionHint, faultAt, firstFault, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { AmountRecord } from "./schema/amount.ts";
@@ -85,10 +85,7 @@ function humidityFault(percent: number): Fault {
     message: `The humidity is ${percent} %, and no room is so dry`,
     actual: `${percent} %`,
     expected: "a relative humidity in percent, such as 55",
-    hint:
-      percent > 0
-        ? `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`
-        : undefined,
+    hint: percent > 0 ? fractionHint(percent) : undefined,
   };
 }
 

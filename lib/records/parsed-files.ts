@@ -1,28 +1,21 @@
 import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { ContentFile, ContentFolder, ContentTree } from "./content-tree.ts";
+import type { ContentFile, ContentTree } from "./content-tree.ts";
 import { fileFault } from "./fault.ts";
 import { parsedRecord, type Parsed } from "./parsed-record.ts";
 import { priceList } from "./price-list.ts";
+import { keysOf } from "../quantities/members.ts";
 import { parseReadingFile, type ReadingFile } from "./readings/reading-file.ts";
-import { answerSchema, type AnswerRecord } from "./schema/answer.ts";
-import { colourSchema, type ColourRecord } from "./schema/colour.ts";
-import { lotSchema, type LotRecord } from "./schema/lot.ts";
-import { trialSchema, type TrialRecord } from "./schema/trial.ts";
-import { pigmentSchema, type PigmentRecord } from "./schema/pigment.ts";
-import { sourceSchema, type SourceRecord } from "./schema/source.ts";
-import { vehicleSchema, type VehicleRecord } from "./schema/vehicle.ts";
+import { RECORD_SCHEMAS, type RecordFolder } from "./schema/record-schemas.ts";
 import { workshopSchema, type WorkshopRecord } from "./schema/workshop.ts";
 
-export interface ParsedFiles {
+/** The records of each folder that passed their form, by slug. */
+type ParsedFolders = {
+  readonly [F in RecordFolder]: ReadonlyMap<string, Parsed<z.output<(typeof RECORD_SCHEMAS)[F]>>>;
+};
+
+export interface ParsedFiles extends ParsedFolders {
   readonly workshop: Parsed<WorkshopRecord> | undefined;
-  readonly pigments: ReadonlyMap<string, Parsed<PigmentRecord>>;
-  readonly vehicles: ReadonlyMap<string, Parsed<VehicleRecord>>;
-  readonly colours: ReadonlyMap<string, Parsed<ColourRecord>>;
-  readonly sources: ReadonlyMap<string, Parsed<SourceRecord>>;
-  readonly answers: ReadonlyMap<string, Parsed<AnswerRecord>>;
-  readonly lots: ReadonlyMap<string, Parsed<LotRecord>>;
-  readonly trials: ReadonlyMap<string, Parsed<TrialRecord>>;
   /** prices.csv as written. */
   readonly prices: Pick<ContentFile, "file" | "text"> | undefined;
   /** By file name without ending; a file that could not be read whole is kept as undefined, so that it is complained of once. */
@@ -34,17 +27,22 @@ export interface ParsedFiles {
   readonly faulty: ReadonlySet<string>;
 }
 
+/** Folders of records. */
+export const RECORD_FOLDERS = keysOf(RECORD_SCHEMAS);
+
+/** What is made of each folder of records. */
+export function byFolder(
+  made: (folder: RecordFolder) => ReadonlyMap<string, unknown>,
+): ParsedFolders {
+  const folders = RECORD_FOLDERS.map((folder) => [folder, made(folder)] as const);
+  return Object.fromEntries(folders) as unknown as ParsedFolders;
+}
+
 /** Every record that could be read, of every kind. */
 export function allRecords(files: ParsedFiles): Parsed<object>[] {
   return [
     ...(files.workshop === undefined ? [] : [files.workshop]),
-    ...files.pigments.values(),
-    ...files.vehicles.values(),
-    ...files.colours.values(),
-    ...files.sources.values(),
-    ...files.answers.values(),
-    ...files.lots.values(),
-    ...files.trials.values(),
+    ...RECORD_FOLDERS.flatMap((folder) => [...files[folder].values()]),
   ];
 }
 
@@ -76,7 +74,7 @@ export const PARSERS: FileParsers = {
 export function parsedFiles(
   { files, unread }: Pick<ContentTree, "files" | "unread">,
   diagnostics: Diagnostic[],
-  parsers: FileParsers = PARSERS,
+  parsers: FileParsers,
 ): ParsedFiles {
   const faulty = new Set(unread);
 
@@ -89,40 +87,17 @@ export function parsedFiles(
     return record;
   }
 
-  function folder<S extends z.ZodType>(
-    name: ContentFolder,
-    schema: S,
-  ): Map<string, Parsed<z.output<S>>> {
-    const records = new Map<string, Parsed<z.output<S>>>();
+  function parsedFolder(folder: RecordFolder): ReadonlyMap<string, unknown> {
+    const records = new Map<string, unknown>();
     const seen = new Map<string, string>();
-    for (const source of files.filter((file) => file.folder === name)) {
-      const twin = seen.get(source.stem.toLowerCase());
-      seen.set(source.stem.toLowerCase(), source.file);
-      if (!isSlug(source.stem)) {
-        diagnostics.push(
-          fileFault(source.file, {
-            rule: "records/slug",
-            message: `The file name "${source.stem}" can't be an address: use lower-case letters, digits and single hyphens`,
-            actual: source.stem,
-            expected: "lower-case letters, digits and single hyphens",
-          }),
-        );
-      } else if (twin !== undefined) {
-        diagnostics.push(
-          fileFault(source.file, {
-            rule: "records/duplicate",
-            message: `There is a second file for ${source.stem} beside ${twin}`,
-            actual: source.stem,
-            expected: `only ${twin}`,
-          }),
-        );
-      } else {
-        const record = parsed(schema, source);
-        if (record === undefined) faulty.add(`${name}/${source.stem}`);
-        else records.set(source.stem, record);
-        continue;
-      }
-      faulty.add(`${name}/${source.stem}`);
+    for (const source of files.filter((file) => file.folder === folder)) {
+      const key = source.stem.toLowerCase();
+      const misnamed = nameFault(source, seen.get(key));
+      seen.set(key, source.file);
+      if (misnamed !== undefined) diagnostics.push(misnamed);
+      const record = misnamed === undefined ? parsed(RECORD_SCHEMAS[folder], source) : undefined;
+      if (record === undefined) faulty.add(`${folder}/${source.stem}`);
+      else records.set(source.stem, record);
     }
     return records;
   }
@@ -155,18 +130,27 @@ export function parsedFiles(
   return {
     workshop,
     prices: files.find((file) => file.folder === "prices"),
-    pigments: folder("pigments", pigmentSchema),
-    vehicles: folder("vehicles", vehicleSchema),
-    colours: folder("colours", colourSchema),
-    sources: folder("sources", sourceSchema),
-    answers: folder("answers", answerSchema),
-    lots: folder("lots", lotSchema),
-    trials: folder("trials", trialSchema),
+    ...byFolder(parsedFolder),
     readings: readingFiles(),
     faulty,
   };
 }
 
-function isSlug(stem: string): boolean {
-  return /^[a-z0-9]+(-[a-z0-9]+)*$/.test(stem) && stem.length <= 80;
+/** A file name that can't be an address, or that another file has but for its ending or capitals. */
+function nameFault({ file, stem }: ContentFile, twin: string | undefined): Diagnostic | undefined {
+  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(stem) || stem.length > 80)
+    return fileFault(file, {
+      rule: "records/slug",
+      message: `The file name "${stem}" can't be an address: use lower-case letters, digits and single hyphens`,
+      actual: stem,
+      expected: "lower-case letters, digits and single hyphens",
+    });
+  return twin === undefined
+    ? undefined
+    : fileFault(file, {
+        rule: "records/duplicate",
+        message: `There is a second file for ${stem} beside ${twin}`,
+        actual: stem,
+        expected: `only ${twin}`,
+      });
 }

@@ -47,7 +47,7 @@ export interface PriceList {
 export function priceList(file: string, text: string, currency: string | undefined): PriceList {
   const body = text.replace(/^\uFEFF/, "");
   const faults = faultList(file, "records");
-  const table = csvCells(body, textSpots(body), faults)?.filter((row) =>
+  const table = csvCells({ text: body, spot: textSpots(body), faults })?.filter((row) =>
     row.some((cell) => cell.text !== ""),
   );
   const [header = [], ...lines] = table ?? [];

@@ -1,6 +1,6 @@
 import { coinDigits } from "../quantities/coin-digits.ts";
 import { median } from "../quantities/median.ts";
-import { faultAt, type Fault, type Faults } from "./fault.ts";
+import { fractionHint, faultAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 
@@ -79,7 +79,7 @@ function* riseFaults({ workshop }: ParsedFiles): Faults {
     message: `Less than 1 % is put on every price, ${percent} %`,
     actual: `${percent} %`,
     expected: "a share in percent, such as 20",
-    hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`,
+    hint: fractionHint(percent),
   });
 }
 

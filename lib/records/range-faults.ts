@@ -24,6 +24,7 @@ export function* rangeFaults(
   whites: (slug: string) => Reading | undefined,
 ): Faults {
   yield* nameFaults(files);
+  for (const language of LANGUAGES) yield* nameFaults(files, language);
   yield* sizeFaults(colours);
   yield* priceReachFaults(colours, files);
   yield* priceOrderFaults(colours);
@@ -32,40 +33,33 @@ export function* rangeFaults(
   yield* whiteFaults(colours, whites);
 }
 
-function* nameFaults({ colours }: ParsedFiles): Faults {
+/** Two colours that go by one name: the records' own, or that of a language's pages. */
+function* nameFaults({ colours }: ParsedFiles, language?: Language): Faults {
   const seen = new Map<string, string>();
   for (const { slug, record, yaml } of colours.values()) {
-    const key = record.name.normalize("NFC").toLowerCase();
-    const before = seen.get(key);
-    if (before === undefined) seen.set(key, slug);
-    else
-      yield faultAt(yaml.place(["name"]), {
-        rule: "records/duplicate",
-        message: `${record.name} is the name of ${before} already`,
-        actual: record.name,
-        expected: "a name of its own for each colour",
-      });
-  }
-  for (const language of LANGUAGES) yield* translatedNameFaults(colours, language);
-}
-
-/** Two colours that would go by one name on the pages of a language. */
-function* translatedNameFaults(colours: ParsedFiles["colours"], language: Language): Faults {
-  const seen = new Map<string, string>();
-  for (const { slug, record, yaml } of colours.values()) {
-    const name = record.translations?.[language]?.name;
+    const name = language === undefined ? record.name : record.translations?.[language]?.name;
     if (name === undefined) continue;
     const key = name.normalize("NFC").toLowerCase();
     const before = seen.get(key);
-    if (before === undefined) seen.set(key, slug);
-    else
-      yield faultAt(yaml.place(["translations", language, "name"]), {
-        rule: "records/duplicate",
-        message: `${name} is what ${before} is called in ${IN_ENGLISH.of(language) ?? language} already`,
-        actual: name,
-        expected: "a name of its own for each colour",
-        hint: "a record that was copied, and this name not changed?",
-      });
+    if (before === undefined) {
+      seen.set(key, slug);
+      continue;
+    }
+    const [path, what, hint] =
+      language === undefined
+        ? [["name"], `the name of ${before}`]
+        : [
+            ["translations", language, "name"],
+            `what ${before} is called in ${IN_ENGLISH.of(language) ?? language}`,
+            "a record that was copied, and this name not changed?",
+          ];
+    yield faultAt(yaml.place(path), {
+      rule: "records/duplicate",
+      message: `${name} is ${what} already`,
+      actual: name,
+      expected: "a name of its own for each colour",
+      hint,
+    });
   }
 }
 

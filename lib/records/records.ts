@@ -145,8 +145,6 @@ export interface Answer extends Checked<AnswerRecord> {
   readonly bodyLine: number;
   /** Its language, where it is not that of the page. */
   readonly language?: Language;
-  /** The place of a value of its front matter. */
-  readonly place: (path: RecordPath) => Diagnostic["place"];
 }
 
 /** A workshop's checked records: every reference in them leads somewhere. Maps are in order of slug. */

@@ -1,18 +1,18 @@
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Parsed } from "./parsed-record.ts";
-import { weighedInG } from "./lot-faults.ts";
 import type { Colour, Lot, LotLetDown, Reading, TintReading } from "./records.ts";
 import type { ReadingResolver } from "./resolved-readings.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { RecordPath } from "./yaml-record.ts";
+import { weighedInG } from "./made-of.ts";
 
 type LetDownForm = NonNullable<LotRecord["tints"]>[number];
 
 /** A lot with its readings, and each drawdown of one paint by itself where several are averaged. */
 export function resolvedLot(
   { slug, file, record, yaml }: Parsed<LotRecord>,
-  { resolve }: ReadingResolver,
+  { resolve }: Pick<ReadingResolver, "resolve">,
 ): Lot {
   const replicates = (form: ReadingForm, path: RecordPath): Spectrum[] => {
     if (!("column" in form) || typeof form.column === "string") return [];
@@ -25,20 +25,9 @@ export function resolvedLot(
     forms.flatMap((letDown, i): LotLetDown[] => {
       const own = [...path, i];
       const reading = resolve(letDown, yaml, own);
-      const [colourParts = NaN, whiteParts = NaN] = letDown.massRatio.split(":").map(Number);
       return reading === undefined
         ? []
-        : [
-            {
-              white: letDown.white,
-              massRatio: letDown.massRatio,
-              colourParts,
-              whiteParts,
-              ratioKind: letDown.ratioKind,
-              reading,
-              replicates: replicates(letDown, own),
-            },
-          ];
+        : [{ ...tintReading(letDown, reading), replicates: replicates(letDown, own) }];
     });
   const masstone = record.masstone && resolve(record.masstone, yaml, ["masstone"]);
   const { standard } = record;
@@ -60,6 +49,15 @@ export function resolvedLot(
           },
         }),
   };
+}
+
+/** A let-down as it was read. */
+export function tintReading(
+  { white, massRatio, ratioKind }: LetDownForm,
+  reading: Reading,
+): TintReading {
+  const [colourParts = NaN, whiteParts = NaN] = massRatio.split(":").map(Number);
+  return { white, massRatio, colourParts, whiteParts, ratioKind, reading };
 }
 
 /** The same with the noise that replicates show. */

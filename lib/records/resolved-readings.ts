@@ -35,12 +35,20 @@ type LabForm = Extract<ReadingForm, { lab: unknown }>;
 
 /** Turns what a record says of a reading into the reading itself, or into complaints at the record's line. */
 export interface ReadingResolver {
-  readonly resolve: (form: ReadingForm, yaml: YamlRecord, path: RecordPath) => Reading | undefined;
+  readonly resolve: ResolveReading;
   /** The same reading with the noise that all replicates read by its instrument show, once all records are resolved; as stated where it is stated. */
   readonly withReplicateNoise: <R extends Reading>(reading: R) => R;
   /** Names of the reading files that some record has asked for. */
   readonly used: ReadonlySet<string>;
 }
+
+/** @param hasEffect of a paint that fluoresces or holds flakes, which may send back more light than falls on it. */
+export type ResolveReading = (
+  form: ReadingForm,
+  yaml: YamlRecord,
+  path: RecordPath,
+  hasEffect?: boolean,
+) => Reading | undefined;
 
 interface ParsedReading {
   readonly file: string;
@@ -120,15 +128,17 @@ export function readingResolver(
     { file, stem, reading }: ParsedReading,
     scale: Scale,
     geometry: Geometry,
+    hasEffect: boolean,
   ): Spectrum | undefined {
-    const key = JSON.stringify([stem, column.name, scale, geometry]);
+    const effect = hasEffect ? ["effect"] : [];
+    const key = JSON.stringify([stem, column.name, scale, geometry, ...effect]);
     if (!spectra.has(key)) {
       const isShared = sharesGrid(reading);
       const gridOf = isShared ? "Every column" : column.name;
       const result = follows(
         file,
-        JSON.stringify(["column", column.name, scale, geometry, gridOf]),
-        () => readColumn(column, scale, geometry, file, gridOf),
+        JSON.stringify(["column", column.name, scale, geometry, gridOf, ...effect]),
+        () => readColumn(column, scale, geometry, file, gridOf, hasEffect),
       );
       const untold = result.diagnostics.filter(({ rule, message }) => {
         if (!isShared || !GRID_RULES.has(rule)) return true;
@@ -162,6 +172,7 @@ export function readingResolver(
     form: SpectrumForm,
     yaml: YamlRecord,
     path: RecordPath,
+    hasEffect: boolean,
   ): SpectrumReading | LabReading | undefined {
     const named = namedFile(form, yaml, path);
     const columns = named && namedColumns(form, named, yaml, path);
@@ -193,9 +204,11 @@ export function readingResolver(
         expected: "factor | percent, here or under readings in workshop.yaml",
       });
     }
-    if (!isOfScale(named, scale, yaml, path)) return undefined;
+    // What fluoresces may pass 1 by much: a percentage is then told at its own cell.
+    if (!(hasEffect && scale === "factor") && !isOfScale(named, scale, yaml, path))
+      return undefined;
     const read = columns
-      .map((column) => spectrumOf(column, named, scale, geometry))
+      .map((column) => spectrumOf(column, named, scale, geometry, hasEffect))
       .filter((spectrum) => spectrum !== undefined);
     const [first] = read;
     if (first === undefined || read.length < columns.length) return undefined;
@@ -287,8 +300,8 @@ export function readingResolver(
       noises.set(instrument, noise);
       return { ...reading, noise: noiseOfMean(noise, reading.count) };
     },
-    resolve: (form, yaml, path) => {
-      if ("reading" in form) return fileReading(form, yaml, path);
+    resolve: (form, yaml, path, hasEffect = false) => {
+      if ("reading" in form) return fileReading(form, yaml, path, hasEffect);
       if ("lab" in form) return labReading(form);
       if (parseMunsell(form.munsell) === undefined) {
         return complain(yaml, [...path, "munsell"], {
@@ -327,8 +340,9 @@ function readColumn(
   geometry: Geometry,
   file: string,
   gridOf: string,
+  hasEffect: boolean,
 ): ReturnType<typeof spectrumFromColumn> & { readonly spikes: readonly Diagnostic[] } {
-  const read = spectrumFromColumn(column, scale, geometry, file, gridOf);
+  const read = spectrumFromColumn(column, scale, geometry, file, gridOf, hasEffect);
   return { ...read, spikes: [...spikeFaults(column, read.spectrum, file)] };
 }
 

@@ -3,19 +3,12 @@ import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import { isOfPigmentAlone, vehiclesOf } from "./made-of.ts";
 
 interface Tube {
   readonly slug: string;
   readonly record: ColourRecord;
   readonly paintParts: number;
-}
-
-/** Oils, mediums and driers of a colour's record, or of the workshop's where the colour names none: the oil first. */
-export function vehiclesOf(
-  { vehicle, additions = [] }: ColourRecord,
-  { workshop }: ParsedFiles,
-): (string | undefined)[] {
-  return [vehicle ?? workshop?.record.vehicle, ...additions.map((added) => added.vehicle)];
 }
 
 /**
@@ -49,8 +42,7 @@ function tubesOf(
   return record.pigments.map(({ pigment, paint, paintParts }) => {
     if (paintParts === undefined) return undefined;
     const alone = [...colours].filter(
-      ([other, { record: one }]) =>
-        other !== slug && one.pigments.length === 1 && one.pigments[0]?.pigment === pigment,
+      ([other, { record: one }]) => other !== slug && isOfPigmentAlone(one, pigment),
     );
     const [found] = alone.filter(
       ([other]) => paint === other || (paint === undefined && alone.length === 1),

@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { fractionHint, faultAt, type Faults } from "./fault.ts";
 import { DRIER_METALS } from "../drying/added-drier.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
@@ -10,6 +10,7 @@ import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { eachValue } from "./record-values.ts";
+import { isOfPigmentAlone } from "./made-of.ts";
 
 /** Faults that no schema sees because they lie between two keys of a record. */
 export function* tradeFaults(files: ParsedFiles): Faults {
@@ -94,10 +95,6 @@ function* paintFaults(
       actual: "no paint",
       expected: `paint, one of ${alone.join(", ")}`,
     });
-}
-
-function isOfPigmentAlone({ pigments }: ColourRecord, pigment: string): boolean {
-  return pigments.length === 1 && pigments[0]?.pigment === pigment;
 }
 
 function* ratioFaults({ record: { tints = [] }, yaml }: Parsed<ColourRecord>): Faults {
@@ -188,7 +185,7 @@ function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
         message: `A drier of ${percent} % metal hardly dries: driers are sold with ${LEAST_DRIER_METAL_PERCENT} % or more`,
         actual: `${percent} %`,
         expected: `${LEAST_DRIER_METAL_PERCENT} % or more`,
-        hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`,
+        hint: fractionHint(percent),
       });
 }
 

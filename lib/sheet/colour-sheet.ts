@@ -5,7 +5,7 @@ import { dryingSection } from "./drying/drying-section.ts";
 import { fillSection } from "./oil/fill-section.ts";
 import { placeFigures } from "./figure-places.ts";
 import { masstoneRecords } from "./record-inputs.ts";
-import { masstoneNotations } from "./notations/masstone-notations.ts";
+import { masstoneNotations } from "./notations/masstone-figures.ts";
 import { lotsSection } from "./lots/lots-section.ts";
 import { offerSection } from "./handling/offer-section.ts";
 import { mixtureSection } from "./mixture/mixture-section.ts";
@@ -17,6 +17,7 @@ import { colourFamily } from "./colour-family.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Fits } from "./tints/strength.ts";
 import { expectedSections } from "./tints/expected-section.ts";
+import { effectOfPigments } from "./pigments/special-effects.ts";
 import { paintFilms } from "./tints/films-over-both.ts";
 import { tintsAsDrawn } from "./tints/tints-as-drawn.ts";
 
@@ -51,6 +52,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
               records.knowledge.tables.isccNbsBlocks,
               records.workshop.observer,
               paintFilms(colour, records).film,
+              effectOfPigments(colour, records)?.rule === "pigment-fluoresces",
             ),
           },
     tints,

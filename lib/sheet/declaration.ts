@@ -62,7 +62,7 @@ export interface Required<T, W extends string> extends Declared<T, W> {
   readonly isOptional: false;
 }
 
-type Members = Readonly<Record<string, Declared>>;
+export type Members = Readonly<Record<string, Declared>>;
 type TypeIn<D> = D extends Declared<infer T> ? T : never;
 type WordIn<D> = D extends Declared<unknown, infer W> ? W : never;
 type RequiredKeys<M> = { [K in keyof M]: M[K] extends { isOptional: true } ? never : K }[keyof M];
@@ -175,11 +175,14 @@ export function oneOf<const T extends string | null>(values: readonly T[]): Requ
   return plain({ enum: values });
 }
 
+/** Named parts, of which some may say how they are found: `filled` of found.ts works these out. */
+export type Section<M extends Members> = Required<MembersOf<M>, WordIn<M[keyof M]>> & {
+  readonly shape: { readonly form: "members"; readonly members: M };
+};
+
 /** Named parts of a section. */
-export function section<const M extends Members>(
-  members: M,
-): Required<MembersOf<M>, WordIn<M[keyof M]>> {
-  return declared({ form: "members", members });
+export function section<const M extends Members>(members: M): Section<M> {
+  return declared({ form: "members", members }) as Section<M>;
 }
 
 /** Members that go by their slug, a tint by its white's, a step by its ratio, a film by its micrometres. */

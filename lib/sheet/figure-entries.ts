@@ -47,9 +47,18 @@ export function figureEntry(sheet: PartsOfSheet, path: FigurePath): FigureEntry 
   }
 }
 
+/** Much the same paths stand on all sheets: each is one text, by the path above it and its own name. */
+const PATHS = new Map<FigurePath, Map<string, FigurePath>>();
+
 /** Of a part by its name; the path of the sheet itself is empty. */
-export function pathBelow(path: string, name: string): string {
-  return path === "" ? name : `${path}.${name}`;
+export function pathBelow(path: FigurePath, name: string): FigurePath {
+  if (path === "") return name;
+  const below = PATHS.get(path) ?? new Map<string, FigurePath>();
+  PATHS.set(path, below);
+  // Joined it is one text; put together by a template it would hold its parts beside itself.
+  const whole = below.get(name) ?? [path, name].join(".");
+  below.set(name, whole);
+  return whole;
 }
 
 /** What is declared at a place of a sheet: places are gone through again and again, and each looks up its row once. */

@@ -19,17 +19,8 @@ const PLACES = notesOn<Figure, Place>();
 /** Notes where the figures of a colour's sheet, or of a part of it, stand; of two places the first. */
 export function placeFigures(colour: string, sheet: PartsOfSheet): void {
   for (const { path, figure } of figureEntries(sheet)) {
-    if (!PLACES.has(figure)) PLACES.set(figure, { colour, path: onePath(path) });
+    if (!PLACES.has(figure)) PLACES.set(figure, { colour, path });
   }
-}
-
-const PATHS = new Map<FigurePath, FigurePath>();
-
-/** The same paths stand on all sheets: each is one text. */
-function onePath(path: FigurePath): FigurePath {
-  const known = PATHS.get(path) ?? path;
-  PATHS.set(path, known);
-  return known;
 }
 
 /** Where a figure stands, once its sheet or its part of it is worked out. */

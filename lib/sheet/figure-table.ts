@@ -49,13 +49,12 @@ export function figureRow(pattern: string): FigureRow {
 }
 
 /**
- * Rows of a section's own table, "oil": those that its declaration lists, in its order but where one says after which it stands.
+ * Rows of a section's own table, "oil": those that its declaration lists, in its order but where one says after which it
+ * stands. What is declared in a list of many alike, as a tint's step, is no row of it.
  * @throws RangeError for a row that is to stand after what is no row.
  */
 export function listedRows(section: string): readonly FigureRow[] {
-  const rows = FIGURE_TABLE.filter(
-    ({ isListed, pattern }) => isListed === true && pattern.startsWith(`${section}.`),
-  );
+  const rows = LISTED.filter(({ pattern }) => pattern.startsWith(`${section}.`));
   const above = (pattern?: string): FigureRow[] =>
     rows
       .filter(({ listedAfter }) => listedAfter === pattern)
@@ -66,6 +65,11 @@ export function listedRows(section: string): readonly FigureRow[] {
     throw new RangeError(`${lost.pattern} is to stand after ${lost.listedAfter}, which is no row`);
   return table;
 }
+
+/** All of them, by section. */
+export const LISTED: readonly FigureRow[] = FIGURE_TABLE.filter(
+  ({ isListed, pattern }) => isListed === true && !pattern.includes("*"),
+);
 
 /** Whether what stands at a path of a sheet, without the colour, is the workshop's alone; a path that leads nowhere is not. */
 export function isPrivatePath(path: string): boolean {

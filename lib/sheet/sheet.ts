@@ -14,7 +14,7 @@ import { DRYING } from "./drying/drying-figures.ts";
 import { CAUTIONS, OFFER } from "./handling/handling-sections.ts";
 import { LOTS } from "./lots/lots-figures.ts";
 import { MIXTURE } from "./mixture/mixture-figures.ts";
-import { MASSTONE } from "./notations/notation-figures.ts";
+import { MASSTONE } from "./notations/masstone-figures.ts";
 import { BATCH } from "./oil/batch-figures.ts";
 import { FILL } from "./oil/fill-figures.ts";
 import { OIL } from "./oil/oil-figures.ts";

@@ -57,6 +57,8 @@ const ELEVENTY: string = "@11ty/eleventy";
 
 /** Apart from what is rendered, of which nothing hangs on the run: the environment holds the latest of those. */
 async function newEleventy(site: Site, dir: string): Promise<EleventyRun> {
+  // It would begin a thread that loads modules again once they are edited; none of ours are while it runs.
+  process.env["ELEVENTY_SKIP_ESM_RESOLVER"] = "1";
   const { default: Eleventy } = (await import(ELEVENTY)) as {
     default: new (input: string, output: string, options: EleventyOptions) => EleventyRun;
   };

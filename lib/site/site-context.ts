@@ -290,7 +290,7 @@ function listed<V>({ steps }: Pick<WorkedRange, "steps">, list: readonly V[]): r
 }
 
 /** Those of a large range take more memory than its sheets; what is asked of a sheet again and again is none of them. Our own choice. */
-const TEXTS_AT_ONCE = 100;
+const TEXTS_AT_ONCE = 50;
 
 /** Texts of sheets, made when they are asked for; what is read of them is noted. */
 function wordedSheets(

@@ -204,6 +204,20 @@ export const OPTICS_SOURCES = {
     standing: "memory",
     note: "For films of a tristimulus value Y above 25: a darker film hides by what it absorbs, and its contrast ratio tells nothing of its transparency. ASTM D2805 sets a like limit near Y 15 (memory).",
   },
+  "astm-e991": {
+    short: "ASTM E991",
+    citation:
+      "ASTM E991-21. Standard Practice for Color Measurement of Fluorescent Specimens Using the One-Monochromator Method.",
+    standing: "read",
+    note: "Its significance and use were read in a public catalogue: the radiance factor is the sum of a reflected and a fluorescent part, and the second goes by the lamp's light at shorter wavelengths. That K and S of a reading with both do not follow is our conclusion.",
+  },
+  "flake-pigments-km": {
+    short: "flakes and Kubelka-Munk",
+    citation:
+      "First-order goniospectrophotometric spectral modeling of isotropic and anisotropic colorant mixtures. Abstract; and McCarty, W. H. & Jones, K. A. (1975). Color matching surface coatings containing metallic pigments. US patent 3916168.",
+    standing: "read",
+    note: "The abstract: Kubelka-Munk theory is designed for isotropic systems that absorb and scatter, and has been considered inadequate for interference pigments, whose colour is mirrored and goes by the angle. The patent: flakes lie flat and send back a flux of their own that goes by the angle.",
+  },
   "optics-practice": {
     citation: "Common practice of the trade, as this workshop reads it; no text.",
     standing: "practice",

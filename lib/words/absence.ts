@@ -44,6 +44,11 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     fr: "ses films ont été mesurés sans spectre, et ce qu’un film couvre se calcule à partir d’un spectre",
     es: "sus películas se midieron sin espectro, y lo que cubre una película se calcula a partir de uno",
   },
+  "two-constant theory does not hold for its pigments": {
+    de: "die Zwei-Konstanten-Theorie gilt nicht für die Pigmente darin",
+    fr: "la théorie à deux constantes ne vaut pas pour ses pigments",
+    es: "la teoría de dos constantes no vale para sus pigmentos",
+  },
   "its films tell nothing of hiding": {
     de: "die Filme sagen nichts über das Decken",
     fr: "ses films ne disent rien du pouvoir couvrant",

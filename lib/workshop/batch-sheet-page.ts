@@ -10,7 +10,6 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
 import { type Interval, type Quantity, ends, midpoint } from "../quantities/interval.ts";
 import { packedRemarks } from "./packed-remarks.ts";
-import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot } from "../records/records.ts";
 import type { Words } from "../words/words.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
@@ -18,6 +17,7 @@ import { lotsOf } from "../sheet/lots/lot-book.ts";
 import { lotAddress } from "./lot-words.ts";
 import { oilOfDeliveries } from "./supplier-lots.ts";
 import { workshopHead } from "./workshop-frame.ts";
+import { weighedInG } from "../records/made-of.ts";
 
 /** Without one in workshop.yaml [g]. Our own choice: kitchen scales and laboratory balances have it or finer. */
 export const CUSTOMARY_STEP_G = 0.1;

@@ -2,12 +2,12 @@ import type { BatchSheetView } from "../blocks/page-kinds.ts";
 import type { Correction } from "../lots/correction.ts";
 import { inSteps } from "../lots/batch-plan.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
-import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot } from "../records/records.ts";
 import { CUSTOMARY_STEP_G } from "./batch-sheet-page.ts";
 import { foreignIngredients } from "./foreign-ingredients.ts";
 import { lotAddress } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
+import { weighedInG } from "../records/made-of.ts";
 
 /** Of the lot, tried before the rest is touched [g]. Our own choice: enough for two drawdowns. */
 const TRIAL_G = 20;

@@ -12,7 +12,6 @@ import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { Interval } from "../quantities/interval.ts";
 import { tareOf } from "./packed-remarks.ts";
-import { weighedInG } from "../records/lot-faults.ts";
 import type { Lot, Reading, TintReading } from "../records/records.ts";
 import { standardLetDowns } from "../records/standard-let-downs.ts";
 import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
@@ -22,6 +21,7 @@ import { foreignIngredients } from "./foreign-ingredients.ts";
 import { batchSheetPath, correctionAddress, lotBatchAddress, verdictWord } from "./lot-words.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { workshopHead } from "./workshop-frame.ts";
+import { weighedInG } from "../records/made-of.ts";
 
 /** One lot: its verdict, how it differs, what would bring it back, and how it was made. */
 export function lotPage(

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PageContext } from "../pages/page-context.ts";
+import { isGraveDust } from "../pages/studio-cautions.ts";
 import {
   coloursOfFewLots,
   dueLots,
@@ -54,8 +55,7 @@ export function nextLines(steps: readonly NextStep[], records: Records, words: W
 function maskText(slugs: readonly string[], records: Records, words: Words): string {
   const grave = slugs.flatMap((slug) => {
     const pigment = records.pigments.get(slug);
-    return pigment !== undefined &&
-      dryPigmentHandling(pigment, records).cautions.some(({ rule }) => rule === "respirator-p3")
+    return pigment !== undefined && isGraveDust(dryPigmentHandling(pigment, records).cautions)
       ? [pigment.record.name]
       : [];
   });

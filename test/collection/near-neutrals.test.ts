@@ -54,9 +54,9 @@ describe("near-neutrals of two geometries", () => {
 describe("order by strength", () => {
   const { ranked, others } = strengthOrder(SHEETS);
 
-  test("goes from the strongest to the weakest, with the reference at 1 among them", () => {
-    const strengths = ranked.map(({ optics: { tintingStrength } }) =>
-      isKnown(tintingStrength) ? midpoint(tintingStrength.value) : NaN,
+  test("goes from the strongest tube to the weakest, with the reference at 1 among them", () => {
+    const strengths = ranked.map(({ optics: { tintingStrengthByVolume } }) =>
+      isKnown(tintingStrengthByVolume) ? midpoint(tintingStrengthByVolume.value) : NaN,
     );
     expect(strengths).toEqual(strengths.toSorted((one, other) => other - one));
     expect(strengths).toContain(1);

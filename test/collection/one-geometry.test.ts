@@ -9,7 +9,7 @@ import { isKnown } from "../../lib/quantities/figure.ts";
 import { sideBySide } from "../../lib/collection/side-by-side.ts";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
 import type { Reading, SpectrumReading } from "../../lib/records/records.ts";
-import { masstoneNotations } from "../../lib/sheet/notations/masstone-notations.ts";
+import { masstoneNotations } from "../../lib/sheet/notations/masstone-figures.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import type { AtLightness } from "../../lib/sheet/tints/tint-figures.ts";
 import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";

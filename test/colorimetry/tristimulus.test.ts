@@ -113,12 +113,12 @@ describe("domain", () => {
     values: flatSpectrum(grid, 0.5).values.map((R, i) => (i === 3 ? value : R)),
   });
 
-  test.each([-0.0051, 1.2001, NaN, Infinity])(
+  test.each([-0.0051, 4.0001, NaN, Infinity])(
     "refuses a reflectance factor of %s and says where",
     (value) => {
       expect(() => tristimulus(withOne(value), "D65/2")).toThrow(
         new RangeError(
-          `The reflectance factor at 430 nm is ${value}; right would be -0.005 <= R <= 1.2`,
+          `The reflectance factor at 430 nm is ${value}; right would be -0.005 <= R <= 4`,
         ),
       );
     },

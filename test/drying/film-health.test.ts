@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { KNOWN } from "../support/known.ts";
+import { chemistryOf, dryingFacts, KNOWN } from "../support/known.ts";
 import { FATNESS_LIMITS, fatnessRuling, oilBeforeFatMl } from "../../lib/drying/oil-richness.ts";
-import { filmHealthStatements, type Film } from "../../lib/drying/film-defects.ts";
+import { FILM_HEALTH } from "../../lib/drying/drying-rules.ts";
+import type { Film } from "../../lib/drying/film-defects.ts";
+import { said } from "../../lib/quantities/statement.ts";
 import { groundStatements } from "../../lib/drying/layering-advice.ts";
 import { layeringLine } from "../../lib/drying/layering-line.ts";
 import { sinkingInStatements } from "../../lib/drying/sinking-in.ts";
@@ -13,12 +15,12 @@ import { yellowingStatement } from "../../lib/drying/yellowing.ts";
 
 const rules = (rulings: readonly { readonly rule: string }[]): string[] =>
   rulings.map(({ rule }) => rule);
-const health = (film: Film) => filmHealthStatements(film, KNOWN.tables);
+const health = (film: Partial<Film>) => said(FILM_HEALTH, dryingFacts(film));
 /** Chemistry and notes of a pigment. */
-const kind = (colourIndexName: string) => {
-  const { chemistry, dryingNotes: notes } = KNOWN.pigment(colourIndexName);
-  return { notes, ...(chemistry === undefined ? {} : { chemistry }) };
-};
+const kind = (colourIndexName: string) => ({
+  notes: KNOWN.pigment(colourIndexName).dryingNotes,
+  ...chemistryOf(colourIndexName),
+});
 const film = { pigments: [], oils: [] };
 
 describe("fatnessRuling", () => {
@@ -238,7 +240,10 @@ describe("filmHealthRulings", () => {
     expect(
       health({
         ...film,
-        pigments: [{ name: "titanium white", ...kind("PW 6") }, { name: "unnamed" }],
+        pigments: [
+          { name: "titanium white", ...kind("PW 6") },
+          { name: "unnamed", notes: [] },
+        ],
       }),
     ).toEqual([]));
   /** As fat as a paint is called fat: what is fat wrinkles. */

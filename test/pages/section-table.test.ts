@@ -7,7 +7,7 @@ import { CONTEXT } from "../print/demonstration-cards.ts";
 function oilRows(slug: string): readonly string[] {
   const worded = certain(CONTEXT.sheets.find(({ sheet }) => sheet.slug === slug));
   const page = pageOfSheet(worded, CONTEXT, pagePlace(`colours/${slug}/index.html`));
-  return sectionTable(page, "Oil", "oil").rows.map(({ name }) => name);
+  return sectionTable(page, "Oil", ["oil"]).rows.map(({ name }) => name);
 }
 
 const {

@@ -23,6 +23,22 @@ test("what strength is measured against has 100 %, and says of itself what white
   expect(strengthOf("bone-black")[0]).toMatch(/^\d+ % of Lamp Black$/);
 });
 
+/** By arithmetic: at one middle tone a black twice as strong, tube for tube, takes twice the white. */
+test("strength and the white that a tube takes go by one measure", () => {
+  const parts = (slug: string): number =>
+    Number(/([\d.]+) parts of Titanium White/.exec(strengthOf(slug)[1] ?? "")?.[1]);
+  for (const slug of ["iron-oxide-black", "spinel-black", "bone-black", "furnace-black"]) {
+    const percent = Number.parseFloat(strengthOf(slug)[0] ?? "");
+    const byWhite = parts(slug) / parts("lamp-black");
+    // Both are printed with two digits.
+    expect(Math.abs(Math.log(byWhite / (percent / 100)))).toBeLessThan(0.1);
+  }
+});
+
+test("a colour that does not compare has its parts of white under a name of their own", () => {
+  expect(strengthOf("ultramarine-blue")).toEqual([undefined, undefined]);
+});
+
 test("a page that tells what lines of a first screen say has one of its own for what a white does", () => {
   const { context } = worked();
   const rows = (slug: string): readonly (string | undefined)[] => {

@@ -1,9 +1,16 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { coloursOfFewLots, dueLots, duePapers, dueTrials } from "../../lib/planning/due.ts";
-import { possibleMeasurements, recordLine, workHours } from "../../lib/planning/measurement.ts";
+import {
+  isGivenBy,
+  mayBeGiven,
+  possibleMeasurements,
+  recordLine,
+  workHours,
+} from "../../lib/planning/measurement.ts";
 import { nextSteps, TRIED_ALIKE, worth, type NextStep } from "../../lib/planning/next-steps.ts";
 import { stepGroups } from "../../lib/planning/step-groups.ts";
 import type { Records } from "../../lib/records/records.ts";
+import { figureEntries } from "../../lib/sheet/figure-entries.ts";
 import { lotOnSale } from "../../lib/sheet/lots/lot-on-sale.ts";
 import { nextLines } from "../../lib/workshop/next-view.ts";
 import { workedSite, type WorkedSite } from "../../lib/site/site-context.ts";
@@ -347,4 +354,15 @@ describe("what time makes due", () => {
     const grey = kept.colours.get("grey");
     expect(grey && lotOnSale(grey, kept)).toBeUndefined();
   });
+});
+
+test("every figure that some measurement gives is one that may be given", () => {
+  const paths = worked.sheets.flatMap((sheet) => figureEntries(sheet).map(({ path }) => path));
+  const measurements = possibleMeasurements(records);
+  const given = paths.filter((path) => measurements.some((one) => isGivenBy(one, path)));
+  expect(given).toEqual(
+    expect.arrayContaining(["drying.touchDryDays", "pigments.chalk.densityGPerCm3"]),
+  );
+  expect(given.filter((path) => !mayBeGiven(path))).toEqual([]);
+  expect(mayBeGiven("drying.throughDryDays")).toBe(false);
 });

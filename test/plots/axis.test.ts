@@ -23,7 +23,7 @@ describe("axisBelow", () => {
       expect(numbers.length).toBeGreaterThanOrEqual(2);
       numbers.slice(1).forEach((number, i) => {
         const apart = numberOf(number, "x") - numberOf(numbers[i] ?? number, "x");
-        expect(apart).toBeGreaterThan(textWidth(number.text, 12) + 4);
+        expect(apart).toBeGreaterThan(textWidth(number.text) + 4);
       });
     },
   );

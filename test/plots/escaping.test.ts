@@ -2,13 +2,11 @@ import { spreadOf } from "../../lib/collection/spread.ts";
 import { certain } from "../../lib/quantities/at.ts";
 import { expect, test } from "vitest";
 import { coefficientCurves } from "../../lib/plots/coefficient-curves.ts";
-import { glazeStrip } from "../../lib/plots/glaze-strip.ts";
-import { glossStrip } from "../../lib/plots/gloss-strip.ts";
 import { hidingCurve } from "../../lib/plots/hiding-curve.ts";
 import { hueCircle } from "../../lib/plots/hue-circle.ts";
-import { ladderStrip } from "../../lib/plots/ladder-strip.ts";
 import { placeInRange } from "../../lib/plots/place-in-range.ts";
 import { spectralCurve } from "../../lib/plots/spectral-curve.ts";
+import { swatchStrip } from "../../lib/plots/swatch-strip.ts";
 import { tintTrail } from "../../lib/plots/tint-trail.ts";
 import { valueChromaSlice } from "../../lib/plots/value-chroma-slice.ts";
 import { parsedSvg, seenTexts } from "./parsed-svg.ts";
@@ -23,21 +21,13 @@ const grid = { startNm: 400, stepNm: 100, count: 4 };
 const point = { ...step, label: T, hue: 5, chroma: 1, value: 5, href: `../a?b=1&c="<'` };
 
 const PICTURES: Readonly<Record<string, string>> = {
-  ladderStrip: ladderStrip({
+  swatchStrip: swatchStrip("ladder-strip", {
     ...strip,
     steps: [
-      { ...step, whiteParts: 1, label: T, suspect: T },
-      { ...step, colour: undefined, whiteParts: 2, label: T },
+      { ...step, lines: [T, T], flag: T },
+      { ...step, colour: undefined, lines: [T] },
     ],
   }),
-  glazeStrip: glazeStrip({
-    ...strip,
-    films: [
-      { ...step, filmUm: 1, label: T },
-      { ...step, colour: undefined, filmUm: 2, label: T },
-    ],
-  }),
-  glossStrip: glossStrip({ ...strip, finishes: [{ ...step, label: T, depth: T }] }),
   tintTrail: tintTrail({
     ...words,
     ends: { plusA: T, minusA: T, plusB: T, minusB: T },

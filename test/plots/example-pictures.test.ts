@@ -89,7 +89,7 @@ describe.each(PICTURES)("$name", ({ root, all }) => {
           name === "text" &&
           ancestors.every(({ attributes }) => attributes["visibility"] !== "hidden"),
       )
-      .map((element) => ({ element, box: textBox(element, numberOf(root, "font-size")) }));
+      .map((element) => ({ element, box: textBox(element) }));
     const swatches = all
       .filter((element) => hasClass(element, "swatch") && !hasClass(element, "swatch--missing"))
       .flatMap(({ children }) => children.map(rectBox));
@@ -106,10 +106,9 @@ describe.each(PICTURES)("$name", ({ root, all }) => {
 });
 
 /** From the baseline up to the capitals and down to the descenders. */
-function textBox(element: ParsedElement, size: number = TEXT_SIZE): Box {
+function textBox(element: ParsedElement): Box {
   const width = textWidth(
     element.text,
-    size,
     element.attributes["font-weight"] === undefined ? "normal" : "bold",
   );
   const [x, y] = [numberOf(element, "x"), numberOf(element, "y")];
@@ -117,7 +116,7 @@ function textBox(element: ParsedElement, size: number = TEXT_SIZE): Box {
     { start: x, middle: x - width / 2, end: x - width }[
       element.attributes["text-anchor"] ?? "start"
     ] ?? NaN;
-  return { left, top: y - size * 0.75, right: left + width, bottom: y + size * 0.22 };
+  return { left, top: y - TEXT_SIZE * 0.75, right: left + width, bottom: y + TEXT_SIZE * 0.22 };
 }
 
 function rectBox(element: ParsedElement): Box {

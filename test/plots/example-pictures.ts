@@ -6,12 +6,11 @@ import { bluenessRows } from "../../lib/plots/blueness-rows.ts";
 import { relativeScattering } from "../../lib/plots/relative-scattering.ts";
 import { formatCss, formatHex, converter } from "culori";
 import { coefficientCurves } from "../../lib/plots/coefficient-curves.ts";
-import { glazeStrip } from "../../lib/plots/glaze-strip.ts";
 import { colourStrip } from "../../lib/plots/colour-strip.ts";
-import { glossStrip } from "../../lib/plots/gloss-strip.ts";
 import { hidingCurve } from "../../lib/plots/hiding-curve.ts";
 import { hueCircle } from "../../lib/plots/hue-circle.ts";
-import { ladderStrip, type LadderStep } from "../../lib/plots/ladder-strip.ts";
+import type { RowStep } from "../../lib/plots/swatch-row.ts";
+import { swatchStrip } from "../../lib/plots/swatch-strip.ts";
 import { lotChart } from "../../lib/plots/lot-chart.ts";
 import { spreadOf } from "../../lib/collection/spread.ts";
 import { certain } from "../../lib/quantities/at.ts";
@@ -58,16 +57,15 @@ const ratios: readonly (readonly [number, ShownStanding])[] = [
   [100, "measured"],
   [200, "estimated"],
 ];
-function ladderSteps(a: number, b: number): LadderStep[] {
+function ladderSteps(a: number, b: number): RowStep[] {
   return ratios.map(([whiteParts, standing]) => {
     const L = whiteParts === 0 ? 9 : 24 + 27 * Math.log10(whiteParts + 0.6);
     const turn = Math.sin((Math.PI * (L - 9)) / 90);
     return {
-      whiteParts,
       standing,
-      label: whiteParts === 0 ? "masstone" : `1:${whiteParts}`,
+      lines: [whiteParts === 0 ? "masstone" : `1:${whiteParts}`],
       colour: lab(L, a * turn, b * turn),
-      ...(whiteParts === 20 ? { suspect: "suspect" } : {}),
+      ...(whiteParts === 20 ? { flag: "suspect" } : {}),
     };
   });
 }
@@ -147,26 +145,26 @@ const films = (
 
 /** Every picture by the name of its snapshot. */
 export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
-  "ladder-strip": ladderStrip({
+  "ladder-strip": swatchStrip("ladder-strip", {
     ...words("lad", "Turns blue from 1:5 on"),
     axisLabel: "colour : white, paint by mass",
     missing: "not stated",
     steps: ladderSteps(-1.5, -6),
   }),
-  "ladder-strip-wide": ladderStrip({
+  "ladder-strip-wide": swatchStrip("ladder-strip", {
     ...words("ladw", "Turns blue from 1:5 on"),
     width: 640,
     axisLabel: "colour : white, paint by mass",
     missing: "not stated",
     steps: ladderSteps(-1.5, -6),
   }),
-  "ladder-strip-short": ladderStrip({
+  "ladder-strip-short": swatchStrip("ladder-strip", {
     ...words("lads", "Only two drawdowns"),
     axisLabel: "colour : white, pigment by mass",
     missing: "no reading",
     steps: [
-      { whiteParts: 10, label: "1:10", colour: lab(52, 0, -1), standing: "measured" },
-      { whiteParts: 40, label: "1:40", colour: undefined, standing: "not stated" },
+      { lines: ["1:10"], colour: lab(52, 0, -1), standing: "measured" },
+      { lines: ["1:40"], colour: undefined, standing: "not stated" },
     ],
   }),
   "blueness-rows-read": bluenessRows({
@@ -412,13 +410,12 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
     points: films(hiding(0.5, 0.05), 20),
     limit: { contrastRatio: 0.98, label: "hides: 0.98" },
   }),
-  "glaze-strip": glazeStrip({
+  "glaze-strip": swatchStrip("glaze-strip", {
     ...words("gla", "From a pale pink to a deep red"),
     axisLabel: "dry film, µm",
     missing: "not stated",
-    films: [0, 5, 10, 20, 40, 80].map((filmUm) => ({
-      filmUm,
-      label: String(filmUm),
+    steps: [0, 5, 10, 20, 40, 80].map((filmUm) => ({
+      lines: [String(filmUm)],
       colour: lab(
         94 - 9.5 * Math.log2(1 + filmUm / 2.2),
         70 * (1 - Math.exp(-filmUm / 18)),
@@ -447,14 +444,14 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
       { name: "Vine Black", detail: "", colour: undefined, standing: "not stated" },
     ],
   }),
-  "gloss-strip": glossStrip({
+  "gloss-strip": swatchStrip("gloss-strip", {
     ...words("glo", "Gloss is worth eighteen L* in this black"),
     axisLabel: "L* with the gloss shut out or spread",
     missing: "not stated",
-    finishes: [
-      { label: "matte", depth: "L* 25", colour: lab(25, 0, -0.5), standing: "derived" },
-      { label: "satin", depth: "L* 16", colour: lab(16, 0, -0.5), standing: "estimated" },
-      { label: "gloss", depth: "L* 7", colour: lab(7, 0, -0.5), standing: "measured" },
+    steps: [
+      { lines: ["matte", "L* 25"], colour: lab(25, 0, -0.5), standing: "derived" },
+      { lines: ["satin", "L* 16"], colour: lab(16, 0, -0.5), standing: "estimated" },
+      { lines: ["gloss", "L* 7"], colour: lab(7, 0, -0.5), standing: "measured" },
     ],
   }),
   "coefficient-curves": coefficientCurves({

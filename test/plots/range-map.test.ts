@@ -22,7 +22,7 @@ function nameBox(map: readonly MapColour[], label: string) {
   );
   if (name === undefined) throw new Error(`Unexpected map without ${label}`);
   const x = numberOf(name, "x");
-  const width = textWidth(label, 13);
+  const width = textWidth(label);
   const anchor = name.attributes["text-anchor"] ?? "start";
   const left = anchor === "end" ? x - width : anchor === "middle" ? x - width / 2 : x;
   return { left, right: left + width, y: numberOf(name, "y"), scale };

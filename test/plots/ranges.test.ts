@@ -98,7 +98,7 @@ describe("placeInRange", () => {
       placeInRange(params({ own: { value, standing: "measured", text } })),
     ).all.find((element) => element.text === text);
     if (label === undefined) throw new Error("Unexpected missing label");
-    const half = textWidth(text, 12, "bold") / 2;
+    const half = textWidth(text, "bold") / 2;
     expect(numberOf(label, "x") - half).toBeGreaterThanOrEqual(0);
     expect(numberOf(label, "x") + half).toBeLessThanOrEqual(320);
   });

@@ -144,7 +144,7 @@ test.each([
     const word = certain(
       parsedSvg(svg).all.find(({ name, text }) => name === "text" && text === end),
     );
-    const width = textWidth(end, TEXT_SIZE);
+    const width = textWidth(end);
     const left = numberOf(word, "x") - (word.attributes["text-anchor"] === "end" ? width : 0);
     const baseline = numberOf(word, "y");
     const isBeside = mark.x < left || mark.x > left + width;

@@ -100,7 +100,7 @@ describe("a comparison", () => {
     });
     const told = comparisonView([letDown(LAMP, 36), letDown(SPINEL, 1.8)], WORDS, "../");
     expect(told.summary).toContain("strength");
-    expect(told.unstated).toMatch(/^Not known of any of them: opacity, /);
+    expect(told.unstated).toMatch(/^Not known of any of them: warning, opacity, /);
   });
 
   test("says why a swatch is missing, and never compares one with nothing", () => {
@@ -111,6 +111,16 @@ describe("a comparison", () => {
     expect(swatches.map(({ head, swatches: each }) => [head, each[1]])).toEqual([
       ["Alone", { text: "not read" }],
     ]);
+  });
+
+  test("calls nothing close that was not held against the other", () => {
+    const chip = {
+      ...SPINEL,
+      amounts: { ...SPINEL.amounts, masstone: { kind: "apart" } as const },
+    };
+    const { summary, swatches } = comparisonView([LAMP, chip], WORDS, "../");
+    expect(swatches.some(({ saying }) => saying?.startsWith("Not compared") === true)).toBe(true);
+    expect(summary).not.toContain("masstone");
   });
 
   test("has what differs first, then what is too close to call; the rest is folded", () => {
@@ -126,7 +136,7 @@ describe("a comparison", () => {
       "They differ in what they do in white and oil. Too close to call: masstone.",
     );
     expect(view.unstated).toMatch(
-      /^Not known of any of them: strength, opacity, .* and vehicle\.$/,
+      /^Not known of any of them: warning, strength, opacity, .* and vehicle\.$/,
     );
   });
 

@@ -5,11 +5,8 @@ import { daysOfParts } from "../../lib/drying/days-of-parts.ts";
 import { noteStatements, THROUGH_DRY } from "../../lib/drying/drying-notes.ts";
 import { dryingTrialRuling, trialContradiction } from "../../lib/drying/drying-trial.ts";
 import { fatnessRuling } from "../../lib/drying/oil-richness.ts";
-import {
-  filmHealthStatements,
-  type Film,
-  type FilmHealthStatement,
-} from "../../lib/drying/film-defects.ts";
+import { FILM_HEALTH, type DryingFacts } from "../../lib/drying/drying-rules.ts";
+import { said, type SaidBy } from "../../lib/quantities/statement.ts";
 import { groundStatements } from "../../lib/drying/layering-advice.ts";
 import { keptPaintStatements } from "../../lib/drying/kept-in-the-tube.ts";
 import { layeringLine } from "../../lib/drying/layering-line.ts";
@@ -17,7 +14,7 @@ import { MEDIUM_CHANGES, mediumStatements } from "../../lib/drying/medium-in-pai
 import type { DryingStatement } from "../../lib/drying/statements.ts";
 import { wetFilmStatements, type WetFilm } from "../../lib/drying/wet-film.ts";
 import { DRYING_RULINGS } from "../../lib/words/rulings/drying.ts";
-import { chemistryOf, KNOWN } from "../support/known.ts";
+import { chemistryOf, dryingFacts, KNOWN } from "../support/known.ts";
 import { holdSentences, type RuleCase } from "./statements-held.ts";
 
 function reasons(question: DryingQuestion): DryingStatement[] {
@@ -35,10 +32,11 @@ const pigment = (name: string, colourIndexName: string, massFraction?: number, w
   white,
 });
 const film = (name: string, colourIndexName: string, massFraction?: number) => {
-  const { chemistry, dryingNotes: notes } = KNOWN.pigment(colourIndexName);
-  return { name, notes, massFraction, ...(chemistry === undefined ? {} : { chemistry }) };
+  const { dryingNotes: notes } = KNOWN.pigment(colourIndexName);
+  return { name, notes, massFraction, ...chemistryOf(colourIndexName) };
 };
-const health = (of: Film): FilmHealthStatement[] => filmHealthStatements(of, KNOWN.tables);
+const health = (of: Partial<DryingFacts>): SaidBy<typeof FILM_HEALTH>[] =>
+  said(FILM_HEALTH, dryingFacts(of));
 const fatness = (oil: number | readonly [number, number]) => fatnessRuling(oil).reason;
 /** What is said of one pigment in linseed oil, after where the days begin and the oil. */
 const reasonOf = (one: ReturnType<typeof pigment>): DryingStatement | undefined =>

@@ -44,6 +44,7 @@ import {
   whitesRuling,
   type TintStatement,
 } from "../../lib/optics/tints/tint-statement.ts";
+import { notPredicted } from "../../lib/optics/special-effect.ts";
 import { usableDrawdowns } from "../../lib/optics/fit/usable-drawdowns.ts";
 import { worded } from "../../lib/words/by-rule.ts";
 import { DRAWDOWN_RULINGS } from "../../lib/words/rulings/drawdowns.ts";
@@ -52,6 +53,7 @@ import { wordingsIn } from "../../lib/words/rulings/rulings-in-each.ts";
 import { TINT_WORDS } from "../../lib/words/en/tint-words.ts";
 import { combinedTintSentence, tintSentences } from "../../lib/words/tint-sentence.ts";
 import type { DrawdownStatement, PaintStatement } from "../../lib/optics/statements.ts";
+import { certain } from "../../lib/quantities/at.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import {
   BLUE,
@@ -176,6 +178,19 @@ const found: unknown[] = [
   ]),
   whitesRuling(50, []),
 
+  ...["fluorescent" as const, "pearlescent" as const].flatMap(
+    (effect) => notPredicted([{ name: "Daylight Orange", effect }]) ?? [],
+  ),
+  ...refused({
+    ...drawn([tint({})]),
+    whites: [
+      {
+        slug: "titanium-white",
+        masstone: flat(0.9),
+        notPredicted: certain(notPredicted([{ name: "Mica", effect: "pearlescent" }])),
+      },
+    ],
+  }),
   ...usableDrawdowns({ whites: [], tints: [] }).leftOut,
   ...refused(drawn([])),
   ...usableDrawdowns({ whites: [], tints: [], withoutSpectrum: { masstone: true, tints: [] } })

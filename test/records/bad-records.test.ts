@@ -380,7 +380,7 @@ describe("readings", () => {
       what: "percent taken for a factor",
       files: { [READING]: readingBut("550,0.02", "550,2") },
       told: [
-        `${READING_LINE}:17:5 error The reflectance of masstone at 550 nm is 2, outside -0.005 to 1.2; a reading in percent says scale: percent readings/reflectance-domain`,
+        `${READING_LINE}:17:5 error The reflectance of masstone at 550 nm is 2, outside -0.005 to 1.2; effect: fluorescent where its pigment is, scale: percent of percent readings/reflectance-domain`,
       ],
     },
   ]);

@@ -20,8 +20,12 @@ const PURE_ROOMS = [
   "present",
   "plots",
 ];
-/** Lists of words and nothing else, which a sheet's declaration names. */
-const VOCABULARIES = "lib/records/schema/terms.ts";
+/** Lists of words, and functions of them and nothing else, which a sheet's declaration goes by. */
+const PLAIN_OF_RECORDS = [
+  "lib/records/schema/terms.ts",
+  "lib/records/drier-metals.ts",
+  "lib/records/readings/reading-stem.ts",
+];
 const KEPT_OUT = [
   "sharp",
   "pdfkit",
@@ -70,7 +74,7 @@ async function bundled(contents: string): Promise<Bundle> {
       rooms: [
         ...new Set(
           inputs
-            .filter((input) => input !== VOCABULARIES)
+            .filter((input) => !PLAIN_OF_RECORDS.includes(input))
             .flatMap((input) => /^lib\/([^/]+)\//.exec(input)?.[1] ?? []),
         ),
       ],

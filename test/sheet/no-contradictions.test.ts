@@ -63,10 +63,21 @@ describe.each(SHEETS.map((sheet) => [sheet.slug, sheet] as const))("%s", (_, she
   });
 });
 
-/** Common practice, no source: a thin film of a slow colour takes a week or two, and what is mixed of two no longer. */
-test("a grey of white and bone black, its parts not recorded, takes no longer than the slower of the two", () => {
+/** Common practice, no source: a thin film of a slow colour takes a week or two, in a slow oil some days more. */
+test("a grey of white and bone black, parts and oil not recorded, takes no longer than the slower of the two in the slowest oil", () => {
   const { touchDryDays } = sheetOf("slate-grey").drying;
-  expect(isKnown(touchDryDays) && touchDryDays.value).toEqual([6, 12.5]);
+  const [least, most] = isKnown(touchDryDays) ? touchDryDays.value : [NaN, NaN];
+  expect([least, Math.round(most)]).toEqual([6, 17]);
+});
+
+/** 29 CFR 1926.252: oily rags are kept as what may ignite; which oil, nobody wrote down. */
+test("an oil that nobody named is handled as one that dries", () => {
+  const { vehicle, cautions } = sheetOf("slate-grey");
+  expect(vehicle).toBeDefined();
+  expect(vehicle?.oil).toBeUndefined();
+  expect(cautions.studio.map(({ rule }) => rule)).toEqual(
+    expect.arrayContaining(["oily-rags", "no-heating-of-oil"]),
+  );
 });
 
 test("a medium that nothing is known of is told in drying, finish, fat over lean and yellowing", () => {

@@ -14,7 +14,9 @@ import { ends, isInterval, type Quantity } from "../../lib/quantities/interval.t
 import { derivedFigure } from "../../lib/quantities/derived-figure.ts";
 import { figureEntries } from "../../lib/sheet/figure-entries.ts";
 import { asWeighed } from "../../lib/sheet/oil/weighed-paint.ts";
-import { PACKING } from "../../lib/sheet/oil/oil-figures.ts";
+import type { Declared } from "../../lib/sheet/declaration.ts";
+import type { Example } from "../../lib/sheet/found.ts";
+import { OIL } from "../../lib/sheet/oil/oil-figures.ts";
 import { paintAsMade } from "../../lib/sheet/paint-as-made.ts";
 import { RECORDS, sheets } from "../support/demonstration.ts";
 
@@ -88,12 +90,14 @@ test("nothing that follows goes by what the weight of lots takes the place of", 
   if (colour === undefined) throw new Error("bone-black is a colour of the demonstration");
   const { inFilm } = paintAsMade(colour, RECORDS);
   const weighed = asWeighed(inFilm, colour, RECORDS);
-  const replaced = Object.keys(PACKING).filter(
+  const replaced = Object.keys(weighed).filter(
     (key) => weighed[key as keyof typeof weighed] !== inFilm[key as keyof typeof inFilm],
   );
-  expect(replaced).toEqual(["paintDensityGPerCm3", "pigmentGPerMl"]);
-  for (const [name, part] of Object.entries(PACKING))
-    if ("example" in part)
-      for (const from of Object.keys(part.example[0]))
-        expect(replaced, `${name} follows from ${from}`).not.toContain(from);
+  expect(replaced).toEqual(["paintDensityGPerCm3", "pigmentGPerMl", "contradictions"]);
+  const members: Readonly<
+    Record<string, Declared & { readonly example?: Example<string, unknown> }>
+  > = OIL.shape.members;
+  for (const [name, { example: [values] = [{}] }] of Object.entries(members))
+    for (const from of Object.keys(values))
+      expect(replaced, `${name} follows from ${from}`).not.toContain(from);
 });

@@ -1,3 +1,4 @@
+import type { DryingFacts } from "../../lib/drying/drying-rules.ts";
 import type { Chemistry, ChemistryRow } from "../../lib/drying/chemistry-drying.ts";
 import {
   knowledgeOf,
@@ -29,6 +30,24 @@ export function chemistryRow(chemistry: Chemistry): ChemistryRow {
   const row = KNOWN.tables.chemistryDrying.find((one) => one.chemistry === chemistry);
   if (row === undefined) throw new RangeError(`There is no row for ${chemistry}`);
   return row;
+}
+
+/** A paint of which nothing is known but this, as rules of drying are asked of it. */
+export function dryingFacts(known: Partial<DryingFacts>): DryingFacts {
+  return {
+    pigments: [],
+    oils: [],
+    mediums: [],
+    addedDriers: [],
+    oilVolumeFraction: undefined,
+    finish: undefined,
+    touchDryDays: undefined,
+    hasDrier: false,
+    recordedTrials: [],
+    wetFilms: [],
+    tables: KNOWN.tables,
+    ...known,
+  };
 }
 
 /** What permanence takes of a pigment. */

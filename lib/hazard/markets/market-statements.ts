@@ -131,6 +131,11 @@ export function mayBeSold(rulings: readonly MarketRuling[]): boolean {
   return rulings.every(({ effect, met }) => effect === "line" || met);
 }
 
+/** Whether a market says the same of every paint, so that no paint is told from another by it. */
+export function saidOfEveryPaint(rule: MarketStatement["rule"]): boolean {
+  return rule === "us-review-wanted" || rule === "acts-not-known-here";
+}
+
 type Found = {
   readonly [R in MarketRule]: {
     readonly act: ActKey;

@@ -52,7 +52,7 @@ export function scatteringPowerLimit(word: OpacityClass): {
 export interface OpaqueFilm {
   /** Thickness [um] of the dried film, > 0. */
   readonly filmUm: number;
-  /** Y [1] over white or of the masstone, gloss excluded, 0-1.2. */
+  /** Y [1] over white or of the masstone, gloss excluded, 0-4: above 1 of what fluoresces. */
   readonly luminance: number;
   /** Y over black to Y over white [1], 0-1.05; undefined where no film was drawn over both. */
   readonly contrastRatio: number | undefined;
@@ -192,8 +192,8 @@ function rowFrom(
 
 function requireFilm({ filmUm, luminance, contrastRatio, scatteringPower }: OpaqueFilm): void {
   requirePositive("film thickness", filmUm, "um", "X");
-  if (!(luminance >= 0 && luminance <= 1.2))
-    throw domainError("luminous reflectance", luminance, "0 <= Y <= 1.2");
+  if (!(luminance >= 0 && luminance <= 4))
+    throw domainError("luminous reflectance", luminance, "0 <= Y <= 4");
   if (contrastRatio !== undefined && !(contrastRatio >= 0 && contrastRatio <= 1.05))
     throw domainError("contrast ratio", contrastRatio, "0 <= ratio <= 1.05");
   for (const end of scatteringPower ?? [])

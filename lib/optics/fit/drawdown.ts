@@ -1,4 +1,5 @@
 import type { TwoGroundFilm } from "../films/two-ground-film.ts";
+import type { NotPredicted } from "../special-effect.ts";
 import type { Measurement } from "./measurement.ts";
 
 /** Whether dry pigment or made paint was weighed: the two strengths differ by the oil in each paint. */
@@ -12,6 +13,8 @@ export interface White {
   readonly film?: PaintFilm;
   /** Further films of it over black and white, which tell its S. */
   readonly films?: readonly PaintFilm[];
+  /** That it fluoresces, or is made of flakes. */
+  readonly notPredicted?: NotPredicted;
 }
 
 /** A film of a paint alone over both halves of a chart. */
@@ -44,6 +47,8 @@ export interface Tint {
 
 /** All that was drawn down of one colour. */
 export interface DrawdownSet {
+  /** That a pigment of it fluoresces, or is flakes: nothing is fitted then. */
+  readonly notPredicted?: NotPredicted;
   readonly masstone?: Measurement;
   /** The masstone's own drawdown over black and white, which tells whether it hides, and its R-infinity where it does not. */
   readonly film?: PaintFilm;

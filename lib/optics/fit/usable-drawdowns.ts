@@ -1,7 +1,8 @@
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { sameGrid } from "../../quantities/spectrum.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
-import type { DrawdownSet, Tint, UsableDrawdowns, UsableTint } from "./drawdown.ts";
+import type { NotPredicted } from "../special-effect.ts";
+import type { DrawdownSet, Tint, UsableDrawdowns, UsableTint, White } from "./drawdown.ts";
 import type { Measurement } from "./measurement.ts";
 
 /** Share of luminous reflectance by which a let-down may pass its masstone or its white: reading noise. */
@@ -17,11 +18,13 @@ export type LeftOutStatement =
       | "tint-without-spectrum"
       | "white-without-masstone"
       | "ratio-kind-missing"
-      | "ratio-kinds-mixed",
+      | "ratio-kinds-mixed"
+      | "white-not-predicted",
       NamedTint
     >
   | StatementOf<"ratio-not-positive", NamedTint & { readonly massRatio: number }>
-  | LightnessFault;
+  | LightnessFault
+  | NotPredicted;
 
 /** A let-down that does not lie between its masstone and its white, by their luminous reflectances [1]. */
 type LightnessFault = StatementOf<
@@ -45,7 +48,7 @@ export interface DrawdownSelection {
  * Refuses what they can't carry, rather than give K and S that look like figures:
  * without a masstone two let-downs give negative K or S over most of the spectrum.
  *
- * @returns rules `no-masstone`, `no-tint`, `masstone-without-spectrum`, `tint-without-spectrum`,
+ * @returns rules `pigment-fluoresces`, `pigment-is-flakes`, `white-not-predicted`, `no-masstone`, `no-tint`, `masstone-without-spectrum`, `tint-without-spectrum`,
  *   `white-without-masstone`,
  *   `ratio-kind-missing`, `ratio-kinds-mixed`, `ratio-not-positive`,
  *   `masstone-lighter-than-tint`, `tint-lighter-than-white` (of a colour paler than its
@@ -54,6 +57,7 @@ export interface DrawdownSelection {
  * @source oil-paint-outs : a fit without the masstone
  */
 export function usableDrawdowns({
+  notPredicted,
   masstone,
   film,
   films,
@@ -61,6 +65,7 @@ export function usableDrawdowns({
   tints,
   withoutSpectrum,
 }: DrawdownSet): DrawdownSelection {
+  if (notPredicted !== undefined) return { leftOut: [notPredicted] };
   const spectrumless = (withoutSpectrum?.tints ?? []).map(({ id, white }): LeftOutStatement => ({
     rule: "tint-without-spectrum",
     values: { tint: id, white },
@@ -83,7 +88,7 @@ export function usableDrawdowns({
   const kept: UsableTint[] = [];
   const leftOut: LeftOutStatement[] = [...spectrumless];
   for (const tint of tints) {
-    const white = whites.find(({ slug }) => slug === tint.white)?.masstone;
+    const white = whites.find(({ slug }) => slug === tint.white);
     const reason = faultOf(tint, masstone, white, tints);
     if (reason === undefined && tint.ratioKind !== undefined)
       kept.push({ ...tint, ratioKind: tint.ratioKind });
@@ -106,11 +111,13 @@ export function usableDrawdowns({
 function faultOf(
   tint: Tint,
   masstone: Measurement,
-  white: Measurement | undefined,
+  paint: White | undefined,
   tints: readonly Tint[],
 ): LeftOutStatement | undefined {
   const named = { tint: tint.id, white: tint.white };
-  if (white === undefined) return { rule: "white-without-masstone", values: named };
+  if (paint === undefined) return { rule: "white-without-masstone", values: named };
+  if (paint.notPredicted !== undefined) return { rule: "white-not-predicted", values: named };
+  const white = paint.masstone;
   if (
     !sameGrid(tint.reading.spectrum.grid, masstone.spectrum.grid) ||
     !sameGrid(white.spectrum.grid, masstone.spectrum.grid)

@@ -1,4 +1,4 @@
-import type { FaultList, Spot, Spotter } from "./fault-list.ts";
+import type { ReadText, Spot } from "./fault-list.ts";
 
 /** A word of a CGATS text; a quoted one is never a keyword. */
 export interface CgatsToken extends Spot {
@@ -18,11 +18,7 @@ const LONGEST_LINE = 128_000;
  * Words of a CGATS text line by line, without comments; lines that hold none are left out.
  * Separators are tabs or runs of blanks.
  */
-export function* cgatsLines(
-  text: string,
-  spot: Spotter,
-  faults: FaultList,
-): Generator<CgatsToken[]> {
+export function* cgatsLines({ text, spot, faults }: ReadText): Generator<CgatsToken[]> {
   for (const line of text.matchAll(/[^\r\n]+/g)) {
     const start = spot(line.index);
     if (line[0].length > LONGEST_LINE) {

@@ -1,16 +1,19 @@
 import type { CgatsToken } from "./cgats-lines.ts";
 import { cgatsFields, type CgatsFields } from "./cgats-fields.ts";
 import { cgatsTables, type CgatsTable } from "./cgats-tables.ts";
-import { TEXT_START, type FaultList, type Spotter } from "./fault-list.ts";
+import { TEXT_START, type FaultList, type ReadText } from "./fault-list.ts";
 import { foundGeometry, saysPolarised } from "./found-geometry.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
 import { foundViewing } from "./found-observer.ts";
-import type {
-  FoundViewing,
-  ReadingColumn,
-  ReadingFile,
-  ReadingNotes,
-  WrittenCell,
+import {
+  fileNotes,
+  foundLab,
+  foundXyz,
+  type FoundViewing,
+  type ReadingColumn,
+  type ReadingFile,
+  type ReadingNotes,
+  type WrittenCell,
 } from "./reading-column.ts";
 import { readingNames } from "./reading-names.ts";
 import { decimalMarkCheck, writtenNumber } from "./written-number.ts";
@@ -23,12 +26,9 @@ import { decimalMarkCheck, writtenNumber } from "./written-number.ts";
  * @returns undefined when a table has a fault; a cell that holds no number is
  *   none yet, as its sample may never be asked for.
  */
-export function cgatsReading(
-  text: string,
-  spot: Spotter,
-  faults: FaultList,
-): ReadingFile | undefined {
-  const tables = cgatsTables(text, spot, faults);
+export function cgatsReading(source: ReadText): ReadingFile | undefined {
+  const { faults } = source;
+  const tables = cgatsTables(source);
   const columns = new Map<string, ReadingColumn>();
   const markCheck = decimalMarkCheck(faults);
   tables.forEach((table, index) => {
@@ -65,14 +65,7 @@ export function cgatsReading(
 
 function notesOf(tables: readonly CgatsTable[]): ReadingNotes {
   const keywords = tables[0]?.keywords;
-  const note = (key: keyof ReadingNotes, word: string | undefined): ReadingNotes =>
-    word ? { [key]: word } : {};
-  return {
-    ...note("originator", keywords?.get("ORIGINATOR")),
-    ...note("instrument", keywords?.get("INSTRUMENTATION")),
-    ...note("date", keywords?.get("CREATED")),
-    ...note("geometry", keywords?.get("MEASUREMENT_GEOMETRY")),
-  };
+  return fileNotes(keywords?.get("INSTRUMENTATION"), keywords?.get("CREATED"));
 }
 
 function tableColumns(
@@ -184,8 +177,8 @@ function triples(
   const lab = fields.lab && numbers(fields.lab);
   const xyz = fields.xyz && numbers(fields.xyz);
   return {
-    ...(lab ? { lab: { L: lab[0], a: lab[1], b: lab[2], ...viewing } } : {}),
-    ...(xyz ? { xyz: { X: xyz[0], Y: xyz[1], Z: xyz[2], ...viewing } } : {}),
+    ...(lab && foundLab(lab, viewing)),
+    ...(xyz && foundXyz(xyz, viewing)),
   };
 }
 

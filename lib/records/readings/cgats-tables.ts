@@ -1,11 +1,10 @@
 import { isOneOf } from "../../quantities/members.ts";
-import type { FaultList, Spot, Spotter } from "./fault-list.ts";
+import type { ReadText, Spot } from "./fault-list.ts";
 import { cgatsLines, type CgatsToken } from "./cgats-lines.ts";
 import { MOST_CELLS } from "./size-limits.ts";
 
 /** Keywords of a header that tell of the reading; all others are passed over. */
 const KEPT_KEYWORDS = [
-  "ORIGINATOR",
   "CREATED",
   "INSTRUMENTATION",
   "MEASUREMENT_GEOMETRY",
@@ -45,7 +44,8 @@ interface OpenTable {
  * own and may run over several. Counts that do not match, and parts that are
  * not closed, are complained of.
  */
-export function cgatsTables(text: string, spot: Spotter, faults: FaultList): CgatsTable[] {
+export function cgatsTables(source: ReadText): CgatsTable[] {
+  const { text, spot, faults } = source;
   const tables: CgatsTable[] = [];
   const keywords = new Map<CgatsKeyword, string>();
   const at: { part: "header" | "format" | "data" } = { part: "header" };
@@ -53,7 +53,7 @@ export function cgatsTables(text: string, spot: Spotter, faults: FaultList): Cga
 
   let hasIdentifier = false;
   let words = 0;
-  for (const tokens of cgatsLines(text, spot, faults)) {
+  for (const tokens of cgatsLines(source)) {
     if (!hasIdentifier) checkIdentifier(tokens);
     hasIdentifier = true;
     let rest = tokens;

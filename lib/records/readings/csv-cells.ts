@@ -1,5 +1,5 @@
 import { CsvError, parse, type InfoField } from "csv-parse/sync";
-import { TEXT_START, type FaultList, type Spotter } from "./fault-list.ts";
+import { TEXT_START, type ReadText } from "./fault-list.ts";
 import type { WrittenCell } from "./reading-column.ts";
 import { MOST_CELLS } from "./size-limits.ts";
 
@@ -13,11 +13,7 @@ const LONGEST_ROW = 128_000;
  *
  * @returns undefined, with a complaint, when quotes are broken or there are too many cells.
  */
-export function csvCells(
-  text: string,
-  spot: Spotter,
-  faults: FaultList,
-): WrittenCell[][] | undefined {
+export function csvCells({ text, spot, faults }: ReadText): WrittenCell[][] | undefined {
   const delimiter = delimiterOf(text);
   if (countOf(text, [delimiter, "\n", "\r"]) > MOST_CELLS) {
     faults.add({

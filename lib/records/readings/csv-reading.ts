@@ -1,4 +1,4 @@
-import { TEXT_START, type FaultList, type Spotter } from "./fault-list.ts";
+import { TEXT_START, type FaultList, type ReadText } from "./fault-list.ts";
 import { csvCells } from "./csv-cells.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
 import { preambleGeometry, type FoundGeometry } from "./found-geometry.ts";
@@ -22,12 +22,9 @@ import { decimalMarkCheck, writtenNumber } from "./written-number.ts";
  * @returns undefined when the table has a fault; a cell that holds no number is
  *   none yet, as its column may never be asked for.
  */
-export function csvReading(
-  text: string,
-  spot: Spotter,
-  faults: FaultList,
-): ReadingFile | undefined {
-  const cells = csvCells(withoutPreamble(text), spot, faults);
+export function csvReading(source: ReadText): ReadingFile | undefined {
+  const { text, faults } = source;
+  const cells = csvCells({ ...source, text: withoutPreamble(text) });
   if (cells === undefined) return undefined;
   const table = cells.filter((row) => row.some((cell) => cell.text !== ""));
   const [header, ...lines] = isTurned(table)

@@ -1,15 +1,16 @@
 import { nearestHint } from "../../diagnostics/nearest-word.ts";
 import { attributeCell, cxfSpecifications, type CxfSpecification } from "./cxf-specification.ts";
 import { childrenOf, cxfTree, elementAt, type CxfElement } from "./cxf-tree.ts";
-import type { FaultList, Spotter } from "./fault-list.ts";
+import type { FaultList, ReadText } from "./fault-list.ts";
 import { foundWavelength } from "./found-grid.ts";
-import type {
-  FoundLab,
-  FoundXyz,
-  ReadingColumn,
-  ReadingFile,
-  ReadingNotes,
-  WrittenCell,
+import {
+  fileNotes,
+  foundLab,
+  foundXyz,
+  type ReadingColumn,
+  type ReadingFile,
+  type ReadingNotes,
+  type WrittenCell,
 } from "./reading-column.ts";
 import { readingNames } from "./reading-names.ts";
 import { MOST_CELLS } from "./size-limits.ts";
@@ -25,12 +26,9 @@ import { writtenNumber } from "./written-number.ts";
  * @returns undefined when the document has a fault; a value that is no number is
  *   none yet, as its object may never be asked for.
  */
-export function cxfReading(
-  text: string,
-  spot: Spotter,
-  faults: FaultList,
-): ReadingFile | undefined {
-  const root = cxfTree(text, spot, faults);
+export function cxfReading(source: ReadText): ReadingFile | undefined {
+  const { spot, faults } = source;
+  const root = cxfTree(source);
   if (root === undefined) return undefined;
   if (root.name !== "CxF") {
     faults.add({
@@ -43,7 +41,7 @@ export function cxfReading(
     return undefined;
   }
   const resources = elementAt(root, "Resources");
-  const specifications = cxfSpecifications(resources, spot, faults);
+  const specifications = cxfSpecifications(resources, source);
   const measured = childrenOf(elementAt(resources, "ObjectCollection"), "Object").filter(
     isMeasured,
   );
@@ -60,14 +58,7 @@ export function cxfReading(
   let values = 0;
   measured.forEach((object, i) => {
     if (values > MOST_CELLS || faults.isFull()) return;
-    for (const column of objectColumns(
-      object,
-      names[i] ?? "",
-      specifications,
-      text,
-      spot,
-      faults,
-    )) {
+    for (const column of objectColumns(object, names[i] ?? "", specifications, source)) {
       values += column.values.length;
       if (columns.has(column.name) && faults.errorCount() === 0)
         faults.add({
@@ -111,57 +102,27 @@ function isMeasured(object: CxfElement): boolean {
 
 function notesOf(root: CxfElement, specifications: readonly CxfSpecification[]): ReadingNotes {
   const about = elementAt(root, "FileInformation");
-  const note = (key: keyof ReadingNotes, words: string | undefined): ReadingNotes =>
-    words ? { [key]: words.slice(0, 200) } : {};
-  return {
-    ...note("originator", elementAt(about, "Creator")?.text),
-    ...note(
-      "instrument",
-      specifications.find(({ instrument }) => instrument !== undefined)?.instrument,
-    ),
-    ...note("date", elementAt(about, "CreationDate")?.text),
-    ...note(
-      "geometry",
-      specifications.find(({ geometryText }) => geometryText !== undefined)?.geometryText,
-    ),
-  };
+  return fileNotes(
+    specifications.find(({ instrument }) => instrument !== undefined)?.instrument,
+    elementAt(about, "CreationDate")?.text.slice(0, 200),
+  );
 }
 
 function objectColumns(
   object: CxfElement,
   name: string,
   specifications: ReadonlyMap<string, CxfSpecification>,
-  text: string,
-  spot: Spotter,
-  faults: FaultList,
+  source: ReadText,
 ): ReadingColumn[] {
   const colours = elementAt(object, "ColorValues");
-  const at = spot(object.attributes.get("Name")?.start ?? object.start);
+  const at = source.spot(object.attributes.get("Name")?.start ?? object.start);
   const specified = (element: CxfElement | undefined): CxfSpecification | undefined =>
-    specificationFor(element, specifications, spot, faults);
-  const lab = tristimulus(elementAt(colours, "ColorCIELab"), ["L", "A", "B"], name, spot, faults);
-  const xyz = tristimulus(elementAt(colours, "ColorCIEXYZ"), ["X", "Y", "Z"], name, spot, faults);
-  const reckoned: { lab?: FoundLab; xyz?: FoundXyz } = {
-    ...(lab
-      ? {
-          lab: {
-            L: lab[0],
-            a: lab[1],
-            b: lab[2],
-            ...specified(elementAt(colours, "ColorCIELab"))?.viewing,
-          },
-        }
-      : {}),
-    ...(xyz
-      ? {
-          xyz: {
-            X: xyz[0],
-            Y: xyz[1],
-            Z: xyz[2],
-            ...specified(elementAt(colours, "ColorCIEXYZ"))?.viewing,
-          },
-        }
-      : {}),
+    specificationFor(element, specifications, source);
+  const lab = tristimulus(elementAt(colours, "ColorCIELab"), ["L", "A", "B"], name, source);
+  const xyz = tristimulus(elementAt(colours, "ColorCIEXYZ"), ["X", "Y", "Z"], name, source);
+  const reckoned = {
+    ...(lab && foundLab(lab, specified(elementAt(colours, "ColorCIELab"))?.viewing)),
+    ...(xyz && foundXyz(xyz, specified(elementAt(colours, "ColorCIEXYZ"))?.viewing)),
   };
   const spectra = childrenOf(colours, "ReflectanceSpectrum");
   if (spectra.length === 0)
@@ -185,8 +146,8 @@ function objectColumns(
       String(i + 1);
     const columnName = spectra.length === 1 ? name : `${name} (${kind})`;
     const specification = specified(element);
-    const places = valueCells(element, text, spot);
-    const grid = gridOf(element, specification, places.length, columnName, spot, faults);
+    const places = valueCells(element, source);
+    const grid = gridOf(element, specification, places.length, columnName, source);
     return {
       name: columnName,
       at,
@@ -213,8 +174,7 @@ function found(
 function specificationFor(
   element: CxfElement | undefined,
   known: ReadonlyMap<string, CxfSpecification>,
-  spot: Spotter,
-  faults: FaultList,
+  { spot, faults }: ReadText,
 ): CxfSpecification | undefined {
   const named = attributeCell(element, "ColorSpecification", spot);
   if (named === undefined) return undefined;
@@ -236,22 +196,15 @@ function gridOf(
   specification: CxfSpecification | undefined,
   count: number,
   name: string,
-  spot: Spotter,
-  faults: FaultList,
+  { spot, faults }: ReadText,
 ): ReadingColumn["grid"] {
-  const startNm = agreed(
-    "StartWL",
-    attributeCell(element, "StartWL", spot),
-    specification?.startNm,
-    name,
-    faults,
-  );
-  const stepNm = agreed(
-    "Increment",
-    attributeCell(element, "Increment", spot),
-    specification?.stepNm,
-    name,
-    faults,
+  const [startNm, stepNm] = (
+    [
+      ["StartWL", specification?.startNm],
+      ["Increment", specification?.stepNm],
+    ] as const
+  ).map(([what, specified]) =>
+    agreed(what, attributeCell(element, what, spot), specified, name, faults),
   );
   if (startNm === undefined || stepNm === undefined) {
     faults.add({
@@ -311,7 +264,7 @@ function agreed(
 }
 
 /** The values of a spectrum where they stand in the text; comments among them are blanked out. */
-function valueCells(element: CxfElement, text: string, spot: Spotter): WrittenCell[] {
+function valueCells(element: CxfElement, { text, spot }: ReadText): WrittenCell[] {
   const content = text
     .slice(element.contentStart, element.contentEnd)
     .replace(/<!--[\s\S]*?-->|<!\[CDATA\[|\]\]>/g, (markup) => " ".repeat(markup.length));
@@ -325,8 +278,7 @@ function tristimulus(
   element: CxfElement | undefined,
   parts: readonly [string, string, string],
   name: string,
-  spot: Spotter,
-  faults: FaultList,
+  { spot, faults }: ReadText,
 ): readonly [number, number, number] | undefined {
   if (element === undefined) return undefined;
   const [one, two, three] = parts.map((part) => {

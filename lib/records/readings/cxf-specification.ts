@@ -1,5 +1,5 @@
 import { childrenOf, elementAt, type CxfElement } from "./cxf-tree.ts";
-import type { FaultList, Spotter } from "./fault-list.ts";
+import type { ReadText, Spotter } from "./fault-list.ts";
 import {
   angledGeometry,
   saysPolarised,
@@ -16,7 +16,6 @@ export interface CxfSpecification {
   readonly startNm?: WrittenCell;
   readonly stepNm?: WrittenCell;
   readonly geometry?: FoundGeometry;
-  readonly geometryText?: string;
   readonly isPolarised?: true;
   readonly instrument?: string;
 }
@@ -24,8 +23,7 @@ export interface CxfSpecification {
 /** Specifications of a document by Id; complains of an Id that comes twice. */
 export function cxfSpecifications(
   resources: CxfElement | undefined,
-  spot: Spotter,
-  faults: FaultList,
+  { spot, faults }: ReadText,
 ): Map<string, CxfSpecification> {
   const specifications = new Map<string, CxfSpecification>();
   for (const element of childrenOf(
@@ -72,9 +70,7 @@ function specificationOf(element: CxfElement, spot: Spotter): CxfSpecification {
   const range = elementAt(measurement, "WavelengthRange");
   const startNm = attributeCell(range, "StartWL", spot);
   const stepNm = attributeCell(range, "Increment", spot);
-  const choice = elementAt(measurement, "GeometryChoice");
-  const geometry = geometryOf(choice);
-  const geometryText = leafWords(choice);
+  const geometry = geometryOf(elementAt(measurement, "GeometryChoice"));
   const instrument = leafWords(elementAt(measurement, "Device"));
   const isPolarised = saysPolarised(leafWords(measurement));
   return {
@@ -85,7 +81,6 @@ function specificationOf(element: CxfElement, spot: Spotter): CxfSpecification {
     ...(startNm ? { startNm } : {}),
     ...(stepNm ? { stepNm } : {}),
     ...(geometry === undefined ? {} : { geometry }),
-    ...(geometryText ? { geometryText } : {}),
     ...(isPolarised ? { isPolarised } : {}),
     ...(instrument ? { instrument } : {}),
   };

@@ -1,5 +1,5 @@
 import { SaxesParser } from "saxes";
-import type { FaultList, Spotter } from "./fault-list.ts";
+import type { ReadText } from "./fault-list.ts";
 
 const CXF_NAMESPACE = "http://colorexchangeformat.com/CxF3-core";
 
@@ -35,7 +35,7 @@ const PIECE_LENGTH = 4096;
  *
  * @returns the root, of whatever name; undefined after a complaint.
  */
-export function cxfTree(text: string, spot: Spotter, faults: FaultList): CxfElement | undefined {
+export function cxfTree({ text, spot, faults }: ReadText): CxfElement | undefined {
   const parser = new SaxesParser({ xmlns: true, position: true });
   const path: OpenElement[] = [];
   const outcome: { root?: OpenElement; stopped: boolean } = { stopped: false };

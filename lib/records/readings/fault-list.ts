@@ -39,6 +39,13 @@ export interface FaultList {
 /** So many faults of one file are told one by one; a broken file has thousands. */
 const MOST_FAULTS = 50;
 
+/** A file's text while it is read, with what says where in it something stands, and what is wrong with it. */
+export interface ReadText {
+  readonly text: string;
+  readonly spot: Spotter;
+  readonly faults: FaultList;
+}
+
 /** An empty list of complaints about a file, named as printed. @param room whose rules they are. */
 export function faultList(file: string, room: "readings" | "records" = "readings"): FaultList {
   const diagnostics: Diagnostic[] = [];

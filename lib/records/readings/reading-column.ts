@@ -29,6 +29,18 @@ export interface FoundXyz extends FoundViewing {
   readonly Z: number;
 }
 
+type Triple = readonly [number, number, number];
+
+/** L*a*b* of a file as what a column holds. */
+export function foundLab([L, a, b]: Triple, viewing: FoundViewing = {}): { lab: FoundLab } {
+  return { lab: { L, a, b, ...viewing } };
+}
+
+/** XYZ of a file as what a column holds. */
+export function foundXyz([X, Y, Z]: Triple, viewing: FoundViewing = {}): { xyz: FoundXyz } {
+  return { xyz: { X, Y, Z, ...viewing } };
+}
+
 /**
  * One reading of one specimen as its file gives it, not yet held against the
  * limits: a reading that no colour asks for may have faults in its cells.
@@ -55,10 +67,13 @@ export interface ReadingColumn {
 
 /** What a file says of itself, as found. */
 export interface ReadingNotes {
-  readonly originator?: string;
   readonly instrument?: string;
   readonly date?: string;
-  readonly geometry?: string;
+}
+
+/** Notes as far as a file's words tell them; "" and undefined are no words. */
+export function fileNotes(instrument: string | undefined, date: string | undefined): ReadingNotes {
+  return { ...(instrument ? { instrument } : {}), ...(date ? { date } : {}) };
 }
 
 export interface ReadingFile {

@@ -3,7 +3,7 @@ import { cgatsReading } from "./cgats-reading.ts";
 import { csvReading } from "./csv-reading.ts";
 import { headerOf } from "./csv-header.ts";
 import { cxfReading } from "./cxf-reading.ts";
-import { faultList, TEXT_START, type FaultList, type Spotter } from "./fault-list.ts";
+import { faultList, TEXT_START, type FaultList, type ReadText } from "./fault-list.ts";
 import type { ReadingFile, ReadingFormat } from "./reading-column.ts";
 import { LONGEST_TEXT } from "./size-limits.ts";
 import { textSpots } from "./text-spots.ts";
@@ -18,9 +18,7 @@ const FORMATS_BY_ENDING: Readonly<Record<string, ReadingFormat>> = {
   cxf: "CxF3",
   xml: "CxF3",
 };
-const READERS: Readonly<
-  Record<ReadingFormat, (text: string, spot: Spotter, faults: FaultList) => ReadingFile | undefined>
-> = {
+const READERS: Readonly<Record<ReadingFormat, (source: ReadText) => ReadingFile | undefined>> = {
   CSV: csvReading,
   "CGATS.17": cgatsReading,
   CxF3: cxfReading,
@@ -70,7 +68,7 @@ export function parseReadingFile(
     return { diagnostics: faults.diagnostics };
   }
   const format = asFormat ?? checkedFormat(file, body, faults);
-  const reading = format && READERS[format](body, textSpots(body), faults);
+  const reading = format && READERS[format]({ text: body, spot: textSpots(body), faults });
   return {
     ...(reading && faults.errorCount() === 0 ? { reading } : {}),
     diagnostics: faults.diagnostics,

@@ -4,6 +4,7 @@ import { wavelengthNm, type Spectrum, type WavelengthGrid } from "../../quantiti
 import type { Geometry, Scale } from "../schema/terms.ts";
 import { faultList, type FaultList } from "./fault-list.ts";
 import { contradicts } from "./found-geometry.ts";
+import { LARGEST_FACTOR } from "./percent-complaint.ts";
 import type { ReadingColumn } from "./reading-column.ts";
 import { percentToFactor } from "./written-number.ts";
 
@@ -20,10 +21,13 @@ const LAST_NM = 700;
 const LATEST_FIRST_NM = 420;
 /** Reflectance factors [1] that a sound instrument gives: a glossy black without its gloss may come out just below 0. */
 const R_MIN = -0.005;
-const R_MAX = 1.2;
+/** What a pigment that fluoresces, or whose flakes mirror, may send back beside it. Our own limit, wide. */
+const R_MAX_OF_EFFECT = 4;
+/** Above this [1] a paint sends back more than falls on it; below it, an instrument may be calibrated a little high. Our own limit. */
+const R_WHITE = 1.02;
 
 export interface ColumnSpectrum {
-  /** Reflectance factors to compute with, 0 <= R <= 1.2; absent as soon as there is an error. */
+  /** Reflectance factors to compute with, 0 <= R <= 1.2, of a special effect 4; absent as soon as there is an error. */
   readonly spectrum?: Spectrum;
   /** The same reading as read, on its own grid and with its values just below 0. */
   readonly asRead?: Spectrum;
@@ -40,6 +44,7 @@ export interface ColumnSpectrum {
  * @param scale what the record declares; a file that says otherwise is an error.
  * @param geometry what the record declares, if it does; likewise.
  * @param file path as printed in complaints.
+ * @param hasEffect whether the paint fluoresces or holds flakes, and may send back more than falls on it.
  * @param gridOf whose wavelengths a complaint is about: the column's, or those of every column alike.
  */
 export function spectrumFromColumn(
@@ -48,14 +53,15 @@ export function spectrumFromColumn(
   geometry: Geometry | undefined,
   file: string,
   gridOf: string = column.name,
+  hasEffect = false,
 ): ColumnSpectrum {
   const faults = faultList(file);
-  const asRead = soundSpectrum(column, scale, geometry, gridOf, faults);
+  const asRead = soundSpectrum(column, scale, geometry, gridOf, hasEffect, faults);
   if (asRead === undefined || faults.errorCount() > 0) return { diagnostics: faults.diagnostics };
   const values = asRead.values.map((R) => Math.max(R, 0));
   const even = STEPS_KEPT_NM.includes(asRead.grid.stepNm)
     ? { grid: asRead.grid, values }
-    : resampled(asRead.grid, values);
+    : resampled(asRead.grid, values, hasEffect);
   const spectrum = fromFirst(even);
   return { spectrum, asRead, diagnostics: faults.diagnostics };
 }
@@ -65,6 +71,7 @@ function soundSpectrum(
   scale: Scale,
   geometry: Geometry | undefined,
   gridOf: string,
+  hasEffect: boolean,
   faults: FaultList,
 ): Spectrum | undefined {
   const { name, at, grid, values } = column;
@@ -104,7 +111,7 @@ function soundSpectrum(
     });
   }
   checkGrid(column, grid, gridOf, faults);
-  checkValues(column, grid, scale, faults);
+  checkValues(column, grid, scale, hasEffect, faults);
   return { grid, values: scale === "percent" ? values.map(percentToFactor) : values };
 }
 
@@ -173,22 +180,26 @@ function checkValues(
   { name, values, places, at }: ReadingColumn,
   grid: WavelengthGrid,
   scale: Scale,
+  hasEffect: boolean,
   faults: FaultList,
 ): void {
   const unit = scale === "percent" ? 100 : 1;
-  const limits = scale === "percent" ? "-0.5 to 120 percent" : `${R_MIN} to ${R_MAX}`;
+  const most = largestFactor(hasEffect);
+  const limits =
+    scale === "percent" ? `${100 * R_MIN} to ${100 * most} percent` : `${R_MIN} to ${most}`;
   const faulty: Record<"empty-cell" | "not-a-number" | "reflectance-domain", number[]> = {
     "empty-cell": [],
     "not-a-number": [],
     "reflectance-domain": [],
   };
   const belowZero: number[] = [];
+  const aboveWhite: number[] = [];
   values.forEach((value, i) => {
     if (places[i]?.text === "") faulty["empty-cell"].push(i);
     else if (Number.isNaN(value)) faulty["not-a-number"].push(i);
-    else if (!(value >= R_MIN * unit && value <= R_MAX * unit))
-      faulty["reflectance-domain"].push(i);
+    else if (!(value >= R_MIN * unit && value <= most * unit)) faulty["reflectance-domain"].push(i);
     else if (value < 0) belowZero.push(i);
+    else if (value > R_WHITE * unit && !hasEffect) aboveWhite.push(i);
   });
 
   for (const [rule, indices] of Object.entries(faulty)) {
@@ -198,9 +209,11 @@ function checkValues(
       const written = place?.text ?? String(values[index]);
       const rest = nth === MOST_OF_A_KIND - 1 ? indices.length - MOST_OF_A_KIND : 0;
       const hints = [
-        ...(isRange && scale === "factor" && (values[index] ?? 0) > R_MAX
-          ? ["a reading in percent says scale: percent"]
-          : []),
+        ...(isRange && !hasEffect && mayBeOfEffect((values[index] ?? NaN) / unit)
+          ? [EFFECT_HINT]
+          : isRange && scale === "factor" && (values[index] ?? 0) > most
+            ? ["a reading in percent says scale: percent"]
+            : []),
         ...(rest > 0 ? [`and ${rest} more of this column`] : []),
       ];
       faults.add({
@@ -216,6 +229,20 @@ function checkValues(
       });
     });
   }
+  const [brightest] = aboveWhite.toSorted(
+    (one, other) => (values[other] ?? 0) - (values[one] ?? 0),
+  );
+  if (brightest !== undefined)
+    faults.add({
+      severity: "warning",
+      rule: "above-white",
+      at: places[brightest] ?? at,
+      path: `${name}[${wavelengthNm(grid, brightest)} nm]`,
+      message: `The reflectance of ${name} at ${wavelengthNm(grid, brightest)} nm is ${places[brightest]?.text ?? values[brightest]}: more light than falls on it`,
+      actual: places[brightest]?.text ?? String(values[brightest]),
+      expected: `at most ${unit} but for what fluoresces or mirrors`,
+      hint: "effect: fluorescent where its pigment is; else the instrument's white is off",
+    });
   const [first] = belowZero;
   if (first === undefined) return;
   faults.add({
@@ -233,6 +260,16 @@ function checkValues(
   });
 }
 
+const EFFECT_HINT = "effect: fluorescent where its pigment is, scale: percent of percent";
+
+function mayBeOfEffect(factor: number): boolean {
+  return factor > LARGEST_FACTOR && factor <= R_MAX_OF_EFFECT;
+}
+
+function largestFactor(hasEffect: boolean): number {
+  return hasEffect ? R_MAX_OF_EFFECT : LARGEST_FACTOR;
+}
+
 function resampledStep(stepNm: number): number {
   const [fine, coarse] = RESAMPLED_STEPS_NM;
   return stepNm <= fine ? fine : coarse;
@@ -246,6 +283,7 @@ function stepText(stepNm: number): string {
 function resampled(
   { startNm, stepNm, count }: WavelengthGrid,
   values: readonly number[],
+  hasEffect: boolean,
 ): Spectrum {
   const spline = naturalSpline(startNm, stepNm, values);
   const step = resampledStep(stepNm);
@@ -256,7 +294,7 @@ function resampled(
   return {
     grid,
     values: Array.from({ length: grid.count }, (_, i) =>
-      Math.min(Math.max(spline(wavelengthNm(grid, i)), 0), R_MAX),
+      Math.min(Math.max(spline(wavelengthNm(grid, i)), 0), largestFactor(hasEffect)),
     ),
   };
 }

@@ -26,7 +26,6 @@ export interface UnderstoodReadings {
   /** The largest value of any sample, as written. */
   readonly highest: number;
   readonly scale: FoundScale;
-  readonly diagnostics: readonly Diagnostic[];
 }
 
 /** `said` by the file itself; `certain` since no factor is so high; else what the values look like, to be confirmed. */
@@ -76,7 +75,6 @@ export function understoodReadings(
           : highest > LARGEST_FACTOR
             ? { scale: "percent", how: "certain" }
             : { scale: "factor", how: "likely" },
-      diagnostics,
     },
   };
 }

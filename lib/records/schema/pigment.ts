@@ -10,6 +10,7 @@ import {
   text,
   webAddress,
 } from "./amount.ts";
+import { SPECIAL_EFFECTS } from "../../optics/special-effect.ts";
 import { BENCH_TEST_USES } from "../../hazard/studio/bench-test.ts";
 import { BROWN_EARTHS } from "../../hazard/studio/manganese-dioxide.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
@@ -51,6 +52,10 @@ export const pigmentSchema = z.strictObject({
         .describe("k of the complex index n + i k, of a pigment that absorbs"),
     })
     .optional(),
+  effect: z
+    .enum(SPECIAL_EFFECTS)
+    .optional()
+    .describe("what absorption and scattering do not account for: nothing is predicted of it"),
   benchTest: text.optional().describe('a test at the bench, such as "clings to a magnet"'),
   benchTestWith: z
     .array(z.enum(BENCH_TEST_USES))

@@ -1,5 +1,4 @@
 import type { Contribution } from "../../drying/contribution.ts";
-import { dryingClassRuling } from "../../drying/drying-class.ts";
 import type { DryingEstimate, DryingUnknown } from "../../drying/drying-estimate.ts";
 import {
   notStated,
@@ -9,7 +8,6 @@ import {
   type Input,
 } from "../../quantities/figure.ts";
 import type { Interval } from "../../quantities/interval.ts";
-import { classifiedFigure } from "../../quantities/derived-figure.ts";
 import type { ContributionFigure } from "./drying-figures.ts";
 
 /** Days expected of what is in a paint, from linseed's and what each contribution multiplies them by. */
@@ -47,12 +45,4 @@ export function contributionFigures(
       }),
     };
   });
-}
-
-export function dryingClassFigure(days: Figure<Interval>): Figure<string> {
-  return classifiedFigure(
-    { name: "class by days to touch dry", unit: "", source: "practice-drying" },
-    { days },
-    (v) => dryingClassRuling(v.days).dryingClass as string,
-  );
 }

@@ -1,5 +1,29 @@
 import { DRYING_SIGNS } from "../../drying/contribution.ts";
-import type { StandingKind } from "../../quantities/figure.ts";
+import { dryingClassRuling } from "../../drying/drying-class.ts";
+import {
+  DRYING_REASONS,
+  FILM_HEALTH,
+  LAYERING_REASONS,
+  type DryingFacts,
+} from "../../drying/drying-rules.ts";
+import { GROUND_RULES, groundStatements } from "../../drying/layering-advice.ts";
+import { layeringLine } from "../../drying/layering-line.ts";
+import { linseedDays } from "../../drying/oils.ts";
+import { fatnessRuling } from "../../drying/oil-richness.ts";
+import { classifiedFigure } from "../../quantities/derived-figure.ts";
+import {
+  isKnown,
+  knownValue,
+  notStated,
+  sourceFigure,
+  takenFrom,
+  type Figure,
+  type StandingKind,
+} from "../../quantities/figure.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import { keysOf } from "../../quantities/members.ts";
+import { said, type Statement } from "../../quantities/statement.ts";
+import type { Colour } from "../../records/records.ts";
 import {
   days,
   interval,
@@ -8,7 +32,6 @@ import {
   oneOf,
   optional,
   plainNumber,
-  quantity,
   section,
   statement,
   statements,
@@ -16,7 +39,9 @@ import {
   word,
   type SectionOf,
 } from "../declaration.ts";
-import { NAMED } from "../optics/optics-figures.ts";
+import { found, foundFrom } from "../found.ts";
+import { colourRecord } from "../record-inputs.ts";
+import { TRIAL, type TrialFigures } from "./trial-figures.ts";
 
 /** A standing, or that nothing is known. */
 export const STANDING_OR_NONE = oneOf<StandingKind>([
@@ -36,58 +61,123 @@ const CONTRIBUTION = section({
 });
 export type ContributionFigure = SectionOf<typeof CONTRIBUTION>;
 
-export const TRIAL = section({
-  sentence: statement,
-  /** The white that the colour was let down with; absent for the colour alone. */
-  tintedWith: optional(NAMED),
-  method: optional(text),
-  date: optional(text),
-  touchDryDays: days("touchDryDays"),
-  throughDryDays: optional(days("throughDryDays")),
-  filmThicknessUm: optional(
-    quantity({ unit: "um", kind: "significant", digits: 3, word: "filmThickness" }),
-  ),
-  temperatureC: optional(
-    quantity({ unit: "degC", kind: "significant", digits: 2, word: "temperature" }),
-  ),
-  humidityPercent: optional(
-    quantity({ unit: "%", kind: "significant", digits: 2, word: "humidity" }),
-  ),
-});
-export type TrialFigures = SectionOf<typeof TRIAL>;
+type Days<K extends string> = Readonly<Record<K, Figure<Interval>>>;
 
-const TINT_DRYING = section({
+/** Fast, medium, slow or very slow. */
+const CLASS = found(word("dryingClass"), ({ touchDryDays: days }: Days<"touchDryDays">) =>
+  classifiedFigure(
+    { name: "class by days to touch dry", unit: "", source: "practice-drying" },
+    { days },
+    (v) => dryingClassRuling(v.days).dryingClass as string,
+  ),
+);
+
+export const TINT_DRYING = section({
   white: section({ slug: text, name: text, colourIndexName: optional(text) }),
   /** White to one part of the colour by mass of paint, of the estimate. */
   whiteParts: plainNumber,
-  class: word("dryingClass"),
+  class: CLASS,
   touchDryDays: days("touchDryDays"),
   contributions: list(CONTRIBUTION),
 });
 export type TintDrying = SectionOf<typeof TINT_DRYING>;
 
+/** What the figures of a colour's drying are found from, beside one another. */
+export interface DryingOfColour {
+  readonly colour: Colour;
+  /** Its own trials, as the sheet shows them; of those of the colour alone the one that overrides the rules. */
+  readonly tried: readonly TrialFigures[];
+  readonly decides: TrialFigures | undefined;
+  /** By the rules, from linseed's days and each contribution; by trials of what is in it where these tell. */
+  readonly byRules: (from: readonly Figure[]) => Figure<Interval>;
+  /** What the rules say of it before anything else. */
+  readonly ofRules: readonly Statement[];
+  /** Held against the rules for its own film and room. */
+  readonly againstRules: readonly Statement[];
+  readonly inEachWhite: (linseedDays: Figure<Interval>) => readonly TintDrying[];
+  readonly facts: Omit<DryingFacts, "touchDryDays">;
+}
+
+const drying = foundFrom<
+  DryingOfColour &
+    Days<"expectedDays" | "linseedDays" | "touchDryDays"> & {
+      readonly contributions: readonly ContributionFigure[];
+    }
+>();
+
 /** Days, class and reasons of drying, and what follows for layers and film. */
 export const DRYING = section({
-  class: listed(word("dryingClass")),
-  touchDryDays: listed(days("touchDryDays")),
-  throughDryDays: listed(days("throughDryDays")),
-  standing: STANDING_OR_NONE,
+  class: listed(CLASS),
+  touchDryDays: drying.found(listed(days("touchDryDays")), ({ decides, expectedDays }) =>
+    decides === undefined ? expectedDays : takenFrom(decides.touchDryDays),
+  ),
+  throughDryDays: drying.found(listed(days("throughDryDays")), ({ colour, decides }) =>
+    decides?.throughDryDays === undefined
+      ? notStated(
+          "no trial to through dry",
+          [`colours.${colour.slug}.dryingTrials`],
+          colourRecord(colour, "dryingTrials"),
+        )
+      : takenFrom(decides.throughDryDays),
+  ),
+  standing: drying.found(STANDING_OR_NONE, ({ touchDryDays }) => touchDryDays.standing),
   /** What the rules expect, beside a trial too. */
-  expectedDays: listed(days("expectedDays")),
+  expectedDays: drying.found(
+    listed(days("expectedDays")),
+    ({ byRules, linseedDays, contributions }) =>
+      byRules([linseedDays, ...contributions.map(({ factor }) => factor)]),
+  ),
   /** Days of linseed oil alone, which the estimate starts from. */
-  linseedDays: days("linseedDays"),
-  reasons: statements,
+  linseedDays: drying.found(days("linseedDays"), ({ facts: { tables } }) =>
+    sourceFigure("estimated", linseedDays(tables.oils), {
+      unit: "d",
+      method: "linseed oil alone, thin film, 20 to 23 degrees C",
+      source: "memory-drying",
+      inputs: [],
+    }),
+  ),
+  reasons: drying.found(statements, ({ decides, ofRules, expectedDays, touchDryDays, facts }) => [
+    ...(decides === undefined ? [] : [decides.sentence]),
+    ...ofRules,
+    ...(decides === undefined && isKnown(expectedDays)
+      ? [dryingClassRuling(expectedDays.value).reason]
+      : []),
+    ...said(DRYING_REASONS, { ...facts, touchDryDays: knownValue(touchDryDays) }),
+  ]),
   contributions: list(CONTRIBUTION),
   /** Every trial with the conditions it was made under. */
-  trials: list(TRIAL),
+  trials: drying.found(list(TRIAL), ({ tried }) => tried),
   /** Let down with each of its whites: mixtures of the two paints. */
-  inWhites: list(TINT_DRYING),
+  inWhites: drying.found(list(TINT_DRYING), ({ inEachWhite, linseedDays }) =>
+    inEachWhite(linseedDays),
+  ),
   /** Where in a painting it belongs, in one line. */
-  layering: statements,
+  layering: drying.found(
+    statements,
+    ({ touchDryDays, facts: { oilVolumeFraction: oil, pigments } }) =>
+      isKnown(touchDryDays)
+        ? [
+            layeringLine(
+              dryingClassRuling(touchDryDays.value).dryingClass,
+              oil === undefined ? undefined : fatnessRuling(oil).fatness,
+              zincShare(pigments),
+            ),
+          ]
+        : [],
+  ),
   /** What that line was weighed from. */
-  layeringReasons: statements,
-  grounds: statements,
-  filmHealth: statements,
-  contradictions: statements,
+  layeringReasons: drying.found(statements, ({ facts }) => said(LAYERING_REASONS, facts)),
+  grounds: drying.found(statements, () => keysOf(GROUND_RULES).flatMap(groundStatements)),
+  filmHealth: drying.found(statements, ({ facts, touchDryDays }) =>
+    said(FILM_HEALTH, { ...facts, touchDryDays: knownValue(touchDryDays) }),
+  ),
+  contradictions: drying.found(statements, ({ againstRules }) => againstRules),
 });
 export type DryingSection = SectionOf<typeof DRYING>;
+
+/** Zinc oxide's share of the dry pigment; all of it where the parts are not recorded. */
+function zincShare(pigments: DryingFacts["pigments"]): number {
+  return pigments
+    .filter(({ chemistry }) => chemistry?.chemistry === "zinc oxide")
+    .reduce((sum, { massFraction = 1 }) => sum + massFraction, 0);
+}

@@ -1,15 +1,15 @@
 import { CLASS_FILM_UM, CLASS_TEMPERATURE_C } from "../../drying/drying-class.ts";
-import { dryingTrialRuling, type DryingTrial } from "../../drying/drying-trial.ts";
-import { asInterval, type Figure } from "../../quantities/figure.ts";
+import type { DryingTrial } from "../../drying/drying-trial.ts";
 import { readOnce, type RememberedReads } from "../../kept/reads.ts";
-import { midpoint, type Quantity, type Interval } from "../../quantities/interval.ts";
+import { midpoint } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { AmountRecord } from "../../records/schema/amount.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { placeFigures } from "../figure-places.ts";
 import { colourRecord } from "../record-inputs.ts";
-import { amountParts, amountValue, recordedFigure, type RecordedAs } from "../recorded-figure.ts";
-import type { TrialFigures } from "./drying-figures.ts";
+import { filled } from "../found.ts";
+import { amountParts, amountValue } from "../recorded-figure.ts";
+import { TRIAL, type TrialFigures } from "./trial-figures.ts";
 
 /** A trial as the drying rules take it, and as the sheet shows it. */
 export interface RecordedTrial {
@@ -30,65 +30,39 @@ export function recordedTrials(colour: Colour, records: Records): readonly Recor
 
 function trialsOf(colour: Colour, records: Records): RecordedTrial[] {
   return (colour.record.dryingTrials ?? []).map((record) => {
-    const {
-      touchDryDays,
-      throughDryDays,
-      filmThicknessUm,
-      temperatureC,
-      humidityPercent,
-      tintedWith,
-      method,
-      date,
-    } = record;
+    const { tintedWith: white, method } = record;
     const trial = recordedTrial(record);
-    const read = {
-      unit: "d",
-      wanting: `colours.${colour.slug}.dryingTrials`,
-      inputs: colourRecord(colour, "dryingTrials"),
-      ownMethod:
-        method === undefined ? "the workshop's own trial" : `the workshop's own trial: ${method}`,
-    };
-    const condition = (amount: AmountRecord, unit: string): Figure<Quantity> =>
-      recordedFigure(amount, { ...read, unit, ownMethod: "condition of the trial" });
-    return {
+    const own = "the workshop's own trial";
+    const figures = filled(TRIAL, {
+      record,
       trial,
-      figures: {
-        sentence: dryingTrialRuling(trial).reason,
-        ...(tintedWith === undefined
-          ? {}
-          : { tintedWith: { slug: tintedWith, name: whiteColour(tintedWith, records).name } }),
-        ...(method === undefined ? {} : { method }),
-        ...(date === undefined ? {} : { date }),
-        touchDryDays: days(touchDryDays, read),
-        ...(throughDryDays === undefined ? {} : { throughDryDays: days(throughDryDays, read) }),
-        ...(filmThicknessUm === undefined
-          ? {}
-          : { filmThicknessUm: condition(filmThicknessUm, "um") }),
-        ...(temperatureC === undefined ? {} : { temperatureC: condition(temperatureC, "degC") }),
-        ...(humidityPercent === undefined
-          ? {}
-          : { humidityPercent: condition(humidityPercent, "%") }),
+      // A trial is the workshop's own reading unless its record says otherwise.
+      read: {
+        unit: "d",
+        wanting: `colours.${colour.slug}.dryingTrials`,
+        inputs: colourRecord(colour, "dryingTrials"),
+        ownMethod: method === undefined ? own : `${own}: ${method}`,
       },
-    };
+      tintedWith:
+        white === undefined ? undefined : { slug: white, name: whiteColour(white, records).name },
+    });
+    return { trial, figures };
   });
 }
 
 /** A trial as the drying rules take it. */
-export function recordedTrial({
-  touchDryDays,
-  throughDryDays,
-  filmThicknessUm,
-  temperatureC,
-  humidityPercent,
-}: NonNullable<Colour["record"]["dryingTrials"]>[number]): DryingTrial {
-  const condition = (amount: AmountRecord | undefined): number | undefined =>
+export function recordedTrial(
+  record: NonNullable<Colour["record"]["dryingTrials"]>[number],
+): DryingTrial {
+  const { touchDryDays, throughDryDays } = record;
+  const middle = (amount: AmountRecord | undefined): number | undefined =>
     amount === undefined ? undefined : midpoint(amountValue(amount));
   return {
     touchDryDays: amountValue(touchDryDays),
     throughDryDays: throughDryDays === undefined ? undefined : amountValue(throughDryDays),
-    filmThicknessUm: condition(filmThicknessUm),
-    temperatureC: condition(temperatureC),
-    humidityPercent: condition(humidityPercent),
+    filmThicknessUm: middle(record.filmThicknessUm),
+    temperatureC: middle(record.temperatureC),
+    humidityPercent: middle(record.humidityPercent),
     toldBy: isOwn(touchDryDays) ? undefined : "others",
   };
 }
@@ -114,9 +88,4 @@ function distanceFromClass({
 function isOwn(days: AmountRecord): boolean {
   const { standing, source } = amountParts(days);
   return standing === undefined ? source === undefined : standing === "measured";
-}
-
-/** A trial is the workshop's own reading unless its record says otherwise. */
-function days(amount: AmountRecord, read: RecordedAs): Figure<Interval> {
-  return asInterval(recordedFigure(amount, { ...read, unit: "d" }));
 }

@@ -4,14 +4,15 @@ import { isKnown, takenFrom, type Figure, type RecordRoot } from "../../quantiti
 import { midpoint } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
-import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
+import { contributionFigures, expectedDays } from "./drying-days.ts";
 import { dryingParts, type DryingPart } from "./drying-parts.ts";
 import { addedDriers, dryingQuestion, type DryingPaint } from "./drying-question.ts";
 import { decidingTrial, recordedTrials, type RecordedTrial } from "./drying-trials.ts";
 import { daysFromTrials, standingTrial } from "./days-from-trials.ts";
 import { oilDemand } from "../oil/oil-demand.ts";
 import { colourRecord, ingredientRecords, paintOfWhite, pigmentRecord } from "../record-inputs.ts";
-import type { TintDrying } from "./drying-figures.ts";
+import { filled } from "../found.ts";
+import { TINT_DRYING, type TintDrying } from "./drying-figures.ts";
 import { pigmentParts } from "../pigments/pigment-parts.ts";
 import { paintAsMade } from "../paint-as-made.ts";
 import { mainOil } from "../oil/main-oil.ts";
@@ -75,13 +76,12 @@ export function tintDrying(
             `colours.${colour.slug}.dryingTrials`,
           ))
         : takenFrom(trial.figures.touchDryDays);
-    return {
+    return filled(TINT_DRYING, {
       white: { slug, name, ...(colourIndexName === undefined ? {} : { colourIndexName }) },
       whiteParts: WHITE_PARTS,
-      class: dryingClassFigure(touchDryDays),
       touchDryDays,
       contributions,
-    };
+    });
   });
 }
 

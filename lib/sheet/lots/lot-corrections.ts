@@ -16,12 +16,12 @@ import {
 } from "../../lots/paint-coefficients.ts";
 import { commonGrid } from "../../optics/fit/common-grid.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
-import { weighedInG } from "../../records/lot-faults.ts";
 import type { Colour, Lot, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 import { filmedPaint } from "./filmed-paint.ts";
 import { readSpectra } from "./read-spectra.ts";
+import { weighedInG } from "../../records/made-of.ts";
 
 const MOST_CORRECTIONS = 3;
 /** What every reading covers: no paint that could be added falls out by the ends of its own. */

@@ -18,6 +18,7 @@ import {
 import { colourRecord, drawdownRecords } from "../record-inputs.ts";
 import type { MixtureSection } from "./mixture-figures.ts";
 import { mixtureWhite, type WorkedWhite } from "./mixture-white.ts";
+import { effectOfPigments } from "../pigments/special-effects.ts";
 import { weighedTubes } from "../pigments/parts-of-paint.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import type { Fits } from "../tints/strength.ts";
@@ -32,13 +33,15 @@ export function mixtureSection(
   if (parts.length < 2) return undefined;
   const paints = componentPaints(parts, weighedTubes(colour, records), fits, records);
   const components = mixtureComponents(colour, paints);
-  const common = commonWhites(
-    paints.map(({ part, paintParts, fit }) => ({
-      name: part.name,
-      parts: paintParts ?? partOf(part),
-      fit,
-    })),
-  );
+  const common =
+    effectOfPigments(colour, records) ??
+    commonWhites(
+      paints.map(({ part, paintParts, fit }) => ({
+        name: part.name,
+        parts: paintParts ?? partOf(part),
+        fit,
+      })),
+    );
   const worked = isStatement(common)
     ? [common]
     : common.map((white) => inWhite(white, colour, paints, components, fits, records));

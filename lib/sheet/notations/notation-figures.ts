@@ -1,20 +1,16 @@
-import { LAB_VIEWINGS, SHOWN_VIEWINGS } from "../../colorimetry/viewing.ts";
-import type { Spectrum } from "../../quantities/spectrum.ts";
+import { LAB_VIEWINGS } from "../../colorimetry/viewing.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import { GEOMETRIES } from "../../records/schema/terms.ts";
 import {
   flag,
+  listed,
   map,
   notation,
   number,
   oneOf,
-  optional,
   optionally,
   orNull,
-  plain,
-  plainNumber,
   section,
-  statement,
   type PartsOf,
   type SectionOf,
 } from "../declaration.ts";
@@ -22,17 +18,20 @@ import {
 export const STANDING = oneOf<Standing>(["measured", "derived", "estimated", "stated"]);
 export const GEOMETRY = oneOf(GEOMETRIES);
 
+const TRISTIMULUS = { unit: "1", kind: "significant", digits: 4 } as const;
+export const COORDINATE = { unit: "1", kind: "decimal", digits: 1 } as const;
+
 export const XYZ = section({
-  X: number({ unit: "1", kind: "significant", digits: 4, word: "xyzX" }),
-  Y: number({ unit: "1", kind: "significant", digits: 4, word: "xyzY" }),
-  Z: number({ unit: "1", kind: "significant", digits: 4, word: "xyzZ" }),
+  X: number({ ...TRISTIMULUS, word: "xyzX" }),
+  Y: number({ ...TRISTIMULUS, word: "xyzY" }),
+  Z: number({ ...TRISTIMULUS, word: "xyzZ" }),
 });
 export type XyzFigures = SectionOf<typeof XYZ>;
 
 export const LAB = section({
-  L: number({ unit: "1", kind: "decimal", digits: 1, word: "labL" }),
-  a: number({ unit: "1", kind: "decimal", digits: 1, word: "labA" }),
-  b: number({ unit: "1", kind: "decimal", digits: 1, word: "labB" }),
+  L: number({ ...COORDINATE, word: "labL" }),
+  a: number({ ...COORDINATE, word: "labA" }),
+  b: number({ ...COORDINATE, word: "labB" }),
 });
 export type LabFigures = SectionOf<typeof LAB>;
 
@@ -42,58 +41,18 @@ export const LAB_BY_VIEWING = map(LAB_VIEWINGS, LAB);
 export const MUNSELL = section({
   /** Null below chroma .05: a neutral has none. */
   hue: orNull(notation("munsellHue")),
-  value: number({ unit: "1", kind: "decimal", digits: 1, word: "munsellValue" }),
-  chroma: number({ unit: "1", kind: "decimal", digits: 1, word: "munsellChroma" }),
-  text: notation("munsell"),
+  value: number({ ...COORDINATE, word: "munsellValue" }),
+  chroma: number({ ...COORDINATE, word: "munsellChroma" }),
+  text: listed(notation("munsell")),
 });
 export type MunsellFigures = SectionOf<typeof MUNSELL>;
 
 /** What a screen can show of a colour, from D65/2; `inGamut` false says that the screen shows the nearest it can. */
 export const SCREEN = {
-  srgb: section({ hex: notation("srgb"), inGamut: flag }),
-  displayP3: section({ css: notation("displayP3"), inGamut: flag }),
-  oklch: section({ css: notation("oklch") }),
+  srgb: section({ hex: listed(notation("srgb")), inGamut: flag }),
+  displayP3: section({ css: listed(notation("displayP3")), inGamut: flag }),
+  oklch: section({ css: listed(notation("oklch")) }),
 };
 export type ScreenFigures = PartsOf<typeof SCREEN>;
 /** The same where it may not follow. */
 export const SCREEN_IF_KNOWN = optionally(SCREEN);
-
-const GRID = section({ startNm: plainNumber, stepNm: plainNumber, count: plainNumber });
-
-export const MASSTONE = section({
-  /** Absent for a chip judged by eye. */
-  geometry: optional(GEOMETRY),
-  standing: STANDING,
-  xyz: map(SHOWN_VIEWINGS, XYZ),
-  lab: map(SHOWN_VIEWINGS, LAB),
-  munsell: optional(MUNSELL),
-  ...SCREEN_IF_KNOWN,
-  nbsName: optional(notation("nbsName")),
-  /** Only an included reading: the darker value that follows for gloss excluded. */
-  glossExcludedL: optional(
-    number({ unit: "1", kind: "decimal", digits: 1, word: "glossExcludedL" }),
-  ),
-  /** Colour change from daylight to an incandescent lamp, an LED and a tube after adaptation, Delta-E00, with its sentence. */
-  lamplight: optional(
-    section({
-      deltaE00: number({ unit: "1", kind: "decimal", digits: 1, word: "lamplight" }),
-      ledDeltaE00: number({ unit: "1", kind: "decimal", digits: 1, word: "lamplightLed" }),
-      fluorescentDeltaE00: number({
-        unit: "1",
-        kind: "decimal",
-        digits: 1,
-        word: "lamplightFluorescent",
-      }),
-      sentence: statement,
-    }),
-  ),
-  /** For the spectral curve: the readings as drawn. */
-  curve: optional(
-    section({
-      grid: GRID,
-      values: plain<readonly number[]>({ type: "array", items: { type: "number" } }),
-    }),
-  ),
-  glossExcludedCurve: optional(plain<Spectrum>({ type: "object" })),
-});
-export type MasstoneNotations = SectionOf<typeof MASSTONE>;

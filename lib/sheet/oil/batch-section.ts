@@ -223,17 +223,10 @@ function figureOf(
   const isWeighed = oil.paintDensityGPerCm3.standing === "measured";
   const volume = isWeighed
     ? {
-        ...massInputs({ oilIndex: mainOil(oil) }, additions),
+        ...massInputs({ mainOil: mainOil(oil) }, additions),
         paintDensity: oil.paintDensityGPerCm3,
       }
-    : inputs(
-        {
-          oilIndex: mainOil(oil),
-          oilDensity: vehicle.densityGPerCm3,
-          pigmentDensity: oil.pigmentDensityGPerCm3,
-        },
-        additions,
-      );
+    : inputs({ ...oil, mainOil: mainOil(oil), oilDensity: vehicle.densityGPerCm3 }, additions);
   const fractions = Object.fromEntries(
     parts.map(({ slug, massFraction }) => [`fraction ${slug}`, massFraction]),
   );

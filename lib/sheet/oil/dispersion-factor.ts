@@ -5,9 +5,16 @@ import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { AmountRecord } from "../../records/schema/amount.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import type { Amounts } from "../found.ts";
 import { colourRecord, pigmentRecord } from "../record-inputs.ts";
 import { amountValue } from "../recorded-figure.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
+
+interface Paste extends Amounts<"finenessOfGrindUm"> {
+  readonly colour: Colour;
+  readonly parts: readonly PigmentPart[];
+  readonly records: Records;
+}
 
 export interface OpenedPaste {
   /** Effective CPVC over CPVC. */
@@ -19,12 +26,7 @@ export interface OpenedPaste {
 const HARDEST_FIRST: readonly ParticleClass[] = ["fine carbon", "fine", "coarse"];
 
 /** How far the pigment's clumps were opened, by the record's word, its fineness of grind and the grain. */
-export function openedPaste(
-  colour: Colour,
-  parts: readonly PigmentPart[],
-  finenessOfGrindUm: Figure<Quantity>,
-  records: Records,
-): OpenedPaste {
+export function openedPaste({ colour, parts, finenessOfGrindUm, records }: Paste): OpenedPaste {
   const classes = colour.record.pigments.map(({ pigment }) => {
     const record = records.pigments.get(pigment)?.record;
     return particleClass({

@@ -1,3 +1,6 @@
+import { heldMassG, takenVolumeMl } from "../../formulation/container-fill.ts";
+import type { Figure } from "../../quantities/figure.ts";
+import type { Quantity } from "../../quantities/interval.ts";
 import {
   list,
   oneOf,
@@ -9,21 +12,40 @@ import {
   text,
   type SectionOf,
 } from "../declaration.ts";
+import { derived, filled, found } from "../found.ts";
 
-const FILLING = section({
+/** Paint or dry pigment, and what it is filled into. */
+interface Filled {
+  readonly density: Figure<Quantity>;
+  readonly containersMl: readonly number[];
+}
+
+const HELD = section({
+  slug: text,
+  ml: plainNumber,
+  massG: derived(
+    quantity({ unit: "g", kind: "significant", digits: 3, word: "fillHolds" }),
+    ({ density }: Pick<Filled, "density"> & { readonly ml: number }) => ({ density }),
+    { name: ({ ml }) => `${ml} ml x density` },
+    (v, { ml }) => heldMassG(ml, v.density),
+  ),
+});
+
+export const FILLING = section({
   /** "paint", "lamp-black-poured", "lamp-black-tapped". */
   slug: text,
   /** The pigment, where it is a dry one. */
   pigment: optional(text),
   packing: oneOf(["paint", "poured", "tapped"]),
-  holds: list(
-    section({
-      slug: text,
-      ml: plainNumber,
-      massG: quantity({ unit: "g", kind: "significant", digits: 3, word: "fillHolds" }),
-    }),
+  holds: found(list(HELD), ({ density, containersMl }: Filled) =>
+    containersMl.map((ml) => filled(HELD, { slug: `${ml}-ml`, ml, density })),
   ),
-  takesMlPer100g: quantity({ unit: "ml", kind: "significant", digits: 3, word: "fillTakes" }),
+  takesMlPer100g: derived(
+    quantity({ unit: "ml", kind: "significant", digits: 3, word: "fillTakes" }),
+    ({ density }: Filled) => ({ density }),
+    { name: "100 g / density", example: [{ density: 1.25 }, 80] },
+    (v) => takenVolumeMl(100, v.density),
+  ),
 });
 export type Filling = SectionOf<typeof FILLING>;
 

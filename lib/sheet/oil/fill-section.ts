@@ -1,11 +1,11 @@
 import { BAG_G, BAG_JAR_ML, CUSTOMARY_JARS_ML } from "../../formulation/containers.ts";
-import { heldMassG, jarFillStatement, takenVolumeMl } from "../../formulation/container-fill.ts";
+import { jarFillStatement } from "../../formulation/container-fill.ts";
 import { isKnown, weakestRoot, type Figure } from "../../quantities/figure.ts";
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
-import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour } from "../../records/records.ts";
-import type { FillSection, Filling } from "./fill-figures.ts";
+import { filled } from "../found.ts";
+import { FILLING, type FillSection, type Filling } from "./fill-figures.ts";
 import type { OilSection } from "./oil-figures.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 
@@ -22,24 +22,7 @@ export function fillSection(
   const filling = (
     what: Pick<Filling, "slug" | "pigment" | "packing">,
     density: Figure<Quantity>,
-  ): Filling[] => {
-    if (!isKnown(density)) return [];
-    return [
-      {
-        ...what,
-        holds: containersMl.map((ml) => ({
-          slug: `${ml}-ml`,
-          ml,
-          massG: derivedFigure({ name: `${ml} ml x density`, unit: "g" }, { density }, (v) =>
-            heldMassG(ml, v.density),
-          ),
-        })),
-        takesMlPer100g: derivedFigure({ name: "100 g / density", unit: "ml" }, { density }, (v) =>
-          takenVolumeMl(100, v.density),
-        ),
-      },
-    ];
-  };
+  ): Filling[] => (isKnown(density) ? [filled(FILLING, { ...what, density, containersMl })] : []);
   return {
     fillings: [
       ...filling({ slug: "paint", packing: "paint" }, oil.paintDensityGPerCm3),

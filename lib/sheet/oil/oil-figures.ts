@@ -1,7 +1,20 @@
+import { FAT_ABOVE, oilBeforeFatMl } from "../../drying/oil-richness.ts";
+import { mediumStatements } from "../../drying/medium-in-paint.ts";
+import { blendDensityGPerCm3 } from "../../formulation/blend.ts";
 import { criticalPigmentVolumeConcentration } from "../../formulation/cpvc.ts";
 import { effectiveCpvc } from "../../formulation/dispersion.ts";
 import { oilGPer100cm3 } from "../../formulation/oil-by-volume.ts";
 import { oilIndexRuling } from "../../formulation/oil-index-class.ts";
+import { OIL_RULES, PASTE_RULES } from "../../formulation/oil-rules.ts";
+import {
+  paintDensityGPerCm3,
+  paintVolumeMl,
+  volumeSolids,
+} from "../../formulation/paint-volume.ts";
+import { at } from "../../quantities/at.ts";
+import { isKnown, knownValue } from "../../quantities/figure.ts";
+import { said } from "../../quantities/statement.ts";
+import type { Colour, Records } from "../../records/records.ts";
 import {
   listed,
   optional,
@@ -9,22 +22,65 @@ import {
   section,
   statements,
   word,
-  type PartsOf,
   type SectionOf,
 } from "../declaration.ts";
-import { following, wordFollowing } from "../following.ts";
+import { following, foundFrom, wordFollowing, type Amounts } from "../found.ts";
+import { blendedFigure } from "../pigments/blended-figure.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
+import { recorded, seen } from "../recorded.ts";
+import { openedPaste } from "./dispersion-factor.ts";
+import { finishFigure, finishRulings } from "./finish-figure.ts";
+import type { OilDemand } from "./oil-demand.ts";
+import {
+  bindingAdditions,
+  components,
+  inputs,
+  massInputs,
+  pvcOfFilm,
+  stays,
+  type PaintOfOil,
+} from "./paint-volumes.ts";
+import { reducedPvcFigure } from "./reduced-pvc.ts";
 
 const SHARE = { unit: "1", kind: "share", digits: 0 } as const;
 const DENSITY = { unit: "g/cm3", kind: "significant", digits: 3 } as const;
 const DEMAND = { unit: "g/100 g", kind: "significant", digits: 3 } as const;
 const OVER_CPVC = { unit: "1", kind: "decimal", digits: 2 } as const;
 
-/** Oil demand and packing of the paint as made. */
-export const PACKING = {
-  oilAbsorptionGPer100g: listed(quantity({ ...DEMAND, word: "oilAbsorption" }), {
-    after: "oil.mainOilGPer100g",
-  }),
-  oilIndexGPer100g: listed(quantity({ ...DEMAND, word: "oilIndex" })),
+/** What the figures of a paint's oil are found from, beside one another. */
+export interface OilOfColour extends Omit<PaintOfOil, "pigmentDensityGPerCm3"> {
+  readonly colour: Colour;
+  readonly parts: readonly PigmentPart[];
+  readonly demand: OilDemand;
+  /** Names of mediums of which it is not known what they do, or how much of them dries away. */
+  readonly unknownMediums: readonly string[];
+  readonly untoldSolvents: readonly string[];
+  readonly records: Records;
+}
+
+const oil = foundFrom<
+  OilOfColour &
+    Amounts<
+      | "cpvc"
+      | "effectiveReducedPvc"
+      | "finenessOfGrindUm"
+      | "gloss60"
+      | "oilIndexGPer100g"
+      | "pigmentDensityGPerCm3"
+      | "reducedPvc"
+    >
+>();
+
+/** Oil demand, packing and finish of the paint as made. */
+export const OIL = section({
+  oilAbsorptionGPer100g: oil.found(
+    listed(quantity({ ...DEMAND, word: "oilAbsorption" }), { after: "oil.mainOilGPer100g" }),
+    ({ demand }) => demand.oilAbsorption,
+  ),
+  oilIndexGPer100g: oil.found(
+    listed(quantity({ ...DEMAND, word: "oilIndex" })),
+    ({ demand }) => demand.oilIndex,
+  ),
   oilIndexClass: wordFollowing(
     word("oilIndexClass"),
     ["oilIndexGPer100g"],
@@ -36,7 +92,15 @@ export const PACKING = {
     (v) => oilIndexRuling(v.oilIndexGPer100g).oilIndexClass,
   ),
   /** Of the dry pigment, mixed where there are several. */
-  pigmentDensityGPerCm3: quantity({ ...DENSITY, word: "density" }),
+  pigmentDensityGPerCm3: oil.found(quantity({ ...DENSITY, word: "density" }), ({ parts }) =>
+    blendedFigure(
+      parts,
+      "densityGPerCm3",
+      ["densityGPerCm3"],
+      { name: "blend by volume", unit: "g/cm3" },
+      blendDensityGPerCm3,
+    ),
+  ),
   oilGPer100cm3: following(
     listed(quantity({ unit: "g/100 cm3", kind: "decimal", digits: 0, word: "oilByVolume" })),
     ["oilIndexGPer100g", "pigmentDensityGPerCm3"],
@@ -56,12 +120,17 @@ export const PACKING = {
     },
     (v) => criticalPigmentVolumeConcentration(v.oilAbsorptionGPer100g, v.pigmentDensityGPerCm3),
   ),
-  finenessOfGrindUm: listed(
-    quantity({ unit: "um", kind: "significant", digits: 2, word: "finenessOfGrind" }),
-    { after: "oil.gloss60" },
+  finenessOfGrindUm: recorded(
+    listed(quantity({ unit: "um", kind: "significant", digits: 2, word: "finenessOfGrind" }), {
+      after: "oil.gloss60",
+    }),
+    "finenessOfGrindUm",
   ),
   /** How much of its CPVC the paste acts by: clumps hold oil. */
-  dispersionFactor: quantity({ unit: "1", kind: "decimal", digits: 2, word: "dispersionFactor" }),
+  dispersionFactor: oil.found(
+    quantity({ unit: "1", kind: "decimal", digits: 2, word: "dispersionFactor" }),
+    (paste) => openedPaste(paste).factor,
+  ),
   effectiveCpvc: following(
     listed(quantity({ ...SHARE, word: "effectiveCpvc" })),
     ["cpvc", "dispersionFactor"],
@@ -73,7 +142,16 @@ export const PACKING = {
     },
     (v) => effectiveCpvc(v.cpvc, v.dispersionFactor),
   ),
-  pvc: listed(quantity({ ...SHARE, word: "pvc" })),
+  pvc: oil.derived(
+    listed(quantity({ ...SHARE, word: "pvc" })),
+    (paint) => inputs(paint, bindingAdditions(paint.additions), paint.solvents),
+    {
+      name: ({ additions }) =>
+        `PVC = pigment volume / (pigment + ${bindingAdditions(additions).length === 0 ? "oil" : "oil and medium"} volume)`,
+      source: "bierwagen-hay-1975",
+    },
+    (v, { additions }) => pvcOfFilm(v, bindingAdditions(additions)),
+  ),
   /** Oil of the dry film: what fat and lean are judged by. */
   oilVolumeFraction: following(
     quantity({ ...SHARE, word: "oilVolumeFraction" }),
@@ -82,8 +160,23 @@ export const PACKING = {
     (v) => 1 - v.pvc,
   ),
   /** Oil that a volume of the wet paint takes before its film counts as fat. */
-  oilBeforeFat: listed(quantity({ ...SHARE, word: "oilBeforeFat" }), { silentAt: [0] }),
-  reducedPvc: listed(quantity({ ...OVER_CPVC, word: "reducedPvc" })),
+  oilBeforeFat: oil.derived(
+    listed(quantity({ ...SHARE, word: "oilBeforeFat" }), { silentAt: [0] }),
+    (paint) => inputs(paint, paint.additions, paint.solvents),
+    {
+      name: `oil added until ${FAT_ABOVE * 100} % of the dry film is oil / volume of the wet paint`,
+      standing: "estimated",
+      source: "practice-drying",
+    },
+    (v, { additions }) => {
+      const [pigment, ...binder] = stays(components(v, bindingAdditions(additions)));
+      return (
+        oilBeforeFatMl(paintVolumeMl([pigment]), paintVolumeMl(binder)) /
+        paintVolumeMl(components(v, additions))
+      );
+    },
+  ),
+  reducedPvc: oil.found(listed(quantity({ ...OVER_CPVC, word: "reducedPvc" })), reducedPvcFigure),
   /** Over the effective CPVC: what the finish is judged by. */
   effectiveReducedPvc: following(
     listed(quantity({ ...OVER_CPVC, word: "effectiveReducedPvc" })),
@@ -95,35 +188,78 @@ export const PACKING = {
     },
     (v) => v.reducedPvc / v.dispersionFactor,
   ),
-  paintDensityGPerCm3: listed(quantity({ ...DENSITY, word: "paintDensity" })),
+  paintDensityGPerCm3: oil.derived(
+    listed(quantity({ ...DENSITY, word: "paintDensity" })),
+    (paint) => inputs(paint, paint.additions),
+    { name: "mass / volume of all that is in it" },
+    (v, { additions }) => paintDensityGPerCm3(components(v, additions)),
+  ),
   /** Share of the wet paint's mass that is dry pigment: between a ratio of paints and one of pigments. */
-  pigmentMassFraction: quantity({ ...SHARE, word: "pigmentMassFraction" }),
+  pigmentMassFraction: oil.derived(
+    quantity({ ...SHARE, word: "pigmentMassFraction" }),
+    (paint) => massInputs(paint, paint.additions),
+    { name: "mass of dry pigment / mass of all that is in it" },
+    (v, { additions }) => {
+      const massG =
+        additions.reduce((sum, { slug }) => sum + at(v, `percent ${slug}`) / 100, 1) *
+        at(v, "oilIndex");
+      return 100 / (100 + massG);
+    },
+  ),
   /** Dry pigment in a millilitre from the tube. */
-  pigmentGPerMl: listed(
-    quantity({ unit: "g/ml", kind: "significant", digits: 2, word: "pigmentByVolume" }),
+  pigmentGPerMl: oil.derived(
+    listed(quantity({ unit: "g/ml", kind: "significant", digits: 2, word: "pigmentByVolume" })),
+    (paint) => inputs(paint, paint.additions),
+    { name: "mass of dry pigment / volume of all that is in it" },
+    (v, { additions }) => {
+      const parts = components(v, additions);
+      const massG = parts.reduce((sum, one) => sum + one.massG, 0);
+      return (paintDensityGPerCm3(parts) * parts[0].massG) / massG;
+    },
   ),
   /** Share of the wet paint's volume that stays in the film. */
-  volumeSolids: listed(quantity({ ...SHARE, word: "volumeSolids" }), {
-    silentAt: [1, "not stated"],
-  }),
-};
-export type Packing = PartsOf<typeof PACKING>;
-
-/** Oil demand, packing and finish of the paint as made. */
-export const OIL = section({
-  ...PACKING,
-  /** Of the oil index what the vehicle alone is, where other oils were added to it. */
-  mainOilGPer100g: optional(
-    listed(quantity({ ...DEMAND, word: "mainOil" }), { after: "oil.oilIndexGPer100g" }),
+  volumeSolids: oil.derived(
+    listed(quantity({ ...SHARE, word: "volumeSolids" }), { silentAt: [1, "not stated"] }),
+    (paint) => inputs(paint, paint.additions, paint.solvents),
+    { name: "volume of all but thinner / volume of the wet paint" },
+    (v, { additions }) => volumeSolids(components(v, additions)),
   ),
-  finish: listed(word("finish"), { after: "oil.effectiveReducedPvc" }),
-  gloss60: listed(quantity({ unit: "GU", kind: "significant", digits: 2, word: "gloss60" }), {
-    after: "oil.finish",
-  }),
-  body: word("body"),
-  oilSeparation: word("oilSeparation"),
-  reasons: statements,
+  /** Of the oil index what the vehicle alone is, where other oils were added to it. */
+  mainOilGPer100g: oil.found(
+    optional(listed(quantity({ ...DEMAND, word: "mainOil" }), { after: "oil.oilIndexGPer100g" })),
+    ({ demand: { oilIndex, mainOil } }) =>
+      mainOil === oilIndex || !isKnown(mainOil) ? undefined : mainOil,
+  ),
+  finish: oil.found(listed(word("finish"), { after: "oil.effectiveReducedPvc" }), finishFigure),
+  gloss60: recorded(
+    listed(quantity({ unit: "GU", kind: "significant", digits: 2, word: "gloss60" }), {
+      after: "oil.finish",
+    }),
+    "gloss60",
+  ),
+  body: seen(word("body"), "body"),
+  oilSeparation: seen(word("oilSeparation"), "oilSeparation"),
+  reasons: oil.found(statements, (paint) => [
+    ...paint.demand.reasons,
+    ...said(OIL_RULES, {
+      pigments: paint.parts,
+      oilIndexGPer100g: knownValue(paint.oilIndexGPer100g),
+      cpvc: knownValue(paint.cpvc),
+    }),
+    ...openedPaste(paint).reasons,
+    ...finishRulings(paint).reasons,
+    ...mediumStatements(paint.unknownMediums, "finish"),
+    ...said(PASTE_RULES, {
+      body: paint.colour.record.body,
+      oilSeparation: paint.colour.record.oilSeparation,
+      untoldSolvents: paint.untoldSolvents,
+    }),
+  ]),
   /** A measurement and an estimate, or two of the record's own figures, that disagree beyond tolerance. */
-  contradictions: statements,
+  contradictions: oil.found(statements, (paint) =>
+    [paint.demand.contradiction, finishRulings(paint).contradiction].filter(
+      (one) => one !== undefined,
+    ),
+  ),
 });
 export type OilSection = SectionOf<typeof OIL>;

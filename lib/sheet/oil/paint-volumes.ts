@@ -1,105 +1,23 @@
-import { FAT_ABOVE, oilBeforeFatMl } from "../../drying/oil-richness.ts";
-import {
-  paintDensityGPerCm3,
-  paintVolumeMl,
-  volumeSolids,
-  type PaintComponent,
-} from "../../formulation/paint-volume.ts";
+import type { PaintComponent } from "../../formulation/paint-volume.ts";
 import { pigmentVolumeConcentration } from "../../formulation/pvc.ts";
 import { at } from "../../quantities/at.ts";
 import type { Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
-import { derivedFigure } from "../../quantities/derived-figure.ts";
+import type { Amounts } from "../found.ts";
 import type { AdditionPart } from "../pigments/pigment-figures.ts";
-import type { Packing } from "./oil-figures.ts";
 
-export type PaintVolumes = Pick<
-  Packing,
-  | "pvc"
-  | "oilBeforeFat"
-  | "paintDensityGPerCm3"
-  | "pigmentMassFraction"
-  | "pigmentGPerMl"
-  | "volumeSolids"
->;
-
-export interface PaintInputs {
-  readonly oilIndex: Figure<Quantity>;
+/** What the volumes of a paint follow from. */
+export interface PaintOfOil extends Amounts<"pigmentDensityGPerCm3"> {
+  /** Oil to 100 g of pigment of the vehicle alone, on which what was added to it is reckoned. */
+  readonly mainOil: Figure<Quantity>;
   readonly oilDensity: Figure<Quantity>;
-  readonly pigmentDensity: Figure<Quantity>;
+  readonly additions: readonly AdditionPart[];
+  /** What of each medium leaves the film [1], by slug. */
+  readonly solvents: ReadonlyMap<string, Figure<Quantity>>;
 }
 
 /** What binds the film beside the oil; a drier is too little to count, and a thinner leaves. */
 const BINDING = new Set<AdditionPart["kind"]>(["oil", "medium"]);
-
-/**
- * Volumes of pigment, oil and what was added to it, as shares of film and of wet paint.
- * @param solvents what of each medium leaves the film [1], by slug.
- */
-export function paintVolumes(
-  paint: PaintInputs,
-  additions: readonly AdditionPart[],
-  solvents: ReadonlyMap<string, Figure<Quantity>>,
-): PaintVolumes {
-  const binding = bindingAdditions(additions);
-  const binder = binding.length === 0 ? "oil" : "oil and medium";
-  return {
-    pvc: derivedFigure(
-      {
-        name: `PVC = pigment volume / (pigment + ${binder} volume)`,
-        unit: "1",
-        source: "bierwagen-hay-1975",
-      },
-      inputs(paint, binding, solvents),
-      (v) => pvcOfFilm(v, binding),
-    ),
-    paintDensityGPerCm3: derivedFigure(
-      { name: "mass / volume of all that is in it", unit: "g/cm3" },
-      inputs(paint, additions),
-      (v) => paintDensityGPerCm3(components(v, additions)),
-    ),
-    pigmentMassFraction: derivedFigure(
-      { name: "mass of dry pigment / mass of all that is in it", unit: "1" },
-      massInputs(paint, additions),
-      (v) => {
-        const massG =
-          additions.reduce((sum, { slug }) => sum + at(v, `percent ${slug}`) / 100, 1) *
-          at(v, "oilIndex");
-        return 100 / (100 + massG);
-      },
-    ),
-    pigmentGPerMl: derivedFigure(
-      { name: "mass of dry pigment / volume of all that is in it", unit: "g/ml" },
-      inputs(paint, additions),
-      (v) => {
-        const parts = components(v, additions);
-        const massG = parts.reduce((sum, one) => sum + one.massG, 0);
-        return (paintDensityGPerCm3(parts) * parts[0].massG) / massG;
-      },
-    ),
-    volumeSolids: derivedFigure(
-      { name: "volume of all but thinner / volume of the wet paint", unit: "1" },
-      inputs(paint, additions, solvents),
-      (v) => volumeSolids(components(v, additions)),
-    ),
-    oilBeforeFat: derivedFigure(
-      {
-        name: `oil added until ${FAT_ABOVE * 100} % of the dry film is oil / volume of the wet paint`,
-        unit: "1",
-        standing: "estimated",
-        source: "practice-drying",
-      },
-      inputs(paint, additions, solvents),
-      (v) => {
-        const [pigment, ...binder] = stays(components(v, binding));
-        return (
-          oilBeforeFatMl(paintVolumeMl([pigment]), paintVolumeMl(binder)) /
-          paintVolumeMl(components(v, additions))
-        );
-      },
-    ),
-  };
-}
 
 /** Of what was added to the oil, all that binds the film beside it. */
 export function bindingAdditions(additions: readonly AdditionPart[]): AdditionPart[] {
@@ -119,12 +37,14 @@ export function pvcOfFilm(
 
 /** Inputs of figures of the paint as made: a share and a density more for each addition, and what of it leaves the film where some does. */
 export function inputs(
-  paint: PaintInputs,
+  { mainOil, oilDensity, pigmentDensityGPerCm3 }: Omit<PaintOfOil, "additions" | "solvents">,
   additions: readonly AdditionPart[],
   solvents: ReadonlyMap<string, Figure<Quantity>> = new Map(),
 ): Record<string, Figure<Quantity>> {
   return {
-    ...paint,
+    oilIndex: mainOil,
+    oilDensity,
+    pigmentDensity: pigmentDensityGPerCm3,
     ...Object.fromEntries(
       additions.flatMap(({ slug, percentOfOil, densityGPerCm3 }): [string, Figure<Quantity>][] => {
         const leaves = solvents.get(slug);
@@ -140,11 +60,11 @@ export function inputs(
 
 /** The same without densities. */
 export function massInputs(
-  { oilIndex }: Pick<PaintInputs, "oilIndex">,
+  { mainOil }: Pick<PaintOfOil, "mainOil">,
   additions: readonly AdditionPart[],
 ): Record<string, Figure<Quantity>> {
   return {
-    oilIndex,
+    oilIndex: mainOil,
     ...Object.fromEntries(
       additions.map(({ slug, percentOfOil }) => [`percent ${slug}`, percentOfOil]),
     ),
@@ -152,7 +72,7 @@ export function massInputs(
 }
 
 /** 100 g of pigment with its oil and additions; the pigment first. */
-function components(
+export function components(
   v: Readonly<Record<string, number>>,
   additions: readonly AdditionPart[],
 ): readonly [PaintComponent, ...PaintComponent[]] {
@@ -174,10 +94,10 @@ function components(
 }
 
 /** What of it the film keeps; the pigment first. */
-function stays([pigment, ...others]: readonly [PaintComponent, ...PaintComponent[]]): readonly [
+export function stays([pigment, ...others]: readonly [
   PaintComponent,
   ...PaintComponent[],
-] {
+]): readonly [PaintComponent, ...PaintComponent[]] {
   return [pigment, ...others.filter(({ volatile }) => !volatile)];
 }
 

@@ -43,6 +43,7 @@ import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure
 import type { Colour, Records } from "../../records/records.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
+import { effectOfPigments } from "../pigments/special-effects.ts";
 import { masstoneContrast, paintFilms } from "../tints/films-over-both.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { drawdownRecords, filmRecords } from "../record-inputs.ts";
@@ -85,7 +86,8 @@ export function hiding(
   const film = masstoneFilm(colour, records);
   const asDrawn = masstoneContrast(colour);
   const coat = [(asDrawn === undefined ? undefined : drawnCoatRuling(asDrawn)) ?? []].flat();
-  const wanting = [`colours.${colour.slug}.films`];
+  const effect = effectOfPigments(colour, records);
+  const wanting = effect === undefined ? [`colours.${colour.slug}.films`] : [];
   const inputs = filmRecords(colour, records);
   const withoutFilms = (reason: string, reasons: readonly Statement[]): Hiding => {
     const none = notStated(reason, wanting, inputs);
@@ -107,6 +109,8 @@ export function hiding(
       ],
     };
   };
+  if (effect !== undefined)
+    return withoutFilms("two-constant theory does not hold for its pigments", [effect]);
   if (first === undefined)
     return withoutFilms(
       colour.films.length > 0
@@ -119,7 +123,7 @@ export function hiding(
   const grid = filmGrid(colour, records) ?? first.reading.spectrum.grid;
   const chart = opacityChart(grid, records);
   const { grounds } = chart;
-  const paint = coefficientsOfFilms(colour, chart);
+  const paint = coefficientsOfFilms(colour, chart, records);
   if (paint === undefined || isStatement(paint))
     return withoutFilms("its films tell nothing of hiding", paint === undefined ? [] : [paint]);
   const thicknesses = [...new Set(films.map(({ filmThicknessUm }) => filmThicknessUm))].join(", ");

@@ -35,7 +35,7 @@ export function filmsOf(
   records: Records,
 ): FilmCoefficients | undefined {
   const own = filmGrid(colour, records);
-  const found = own && coefficientsOfFilms(colour, opacityChart(own, records));
+  const found = own && coefficientsOfFilms(colour, opacityChart(own, records), records);
   return found === undefined || isStatement(found) ? undefined : filmOnGrid(found, grid);
 }
 

@@ -13,6 +13,7 @@ import { sourceFigure, type Figure } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { Colour, FilmReading, Records, SpectrumReading } from "../../records/records.ts";
+import { effectOfPigments } from "../pigments/special-effects.ts";
 import { masstoneContrast } from "../tints/films-over-both.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 
@@ -79,6 +80,7 @@ export function spectralFilms({ films }: Colour): SpectralFilm[] {
 export function coefficientsOfFilms(
   colour: Colour,
   { grounds }: OpacityChart,
+  records: Records,
 ): FilmCoefficients | Statement | undefined {
   const { grid } = grounds.black.spectrum;
   const films = spectralFilms(colour).flatMap(({ reading, filmThicknessUm, ground }) => {
@@ -86,6 +88,8 @@ export function coefficientsOfFilms(
     return film === undefined ? [] : [{ film, filmUm: filmThicknessUm, ground: grounds[ground] }];
   });
   if (films.length === 0) return undefined;
+  const effect = effectOfPigments(colour, records);
+  if (effect !== undefined) return effect;
   return filmCoefficients(
     films,
     colour.masstone?.form === "spectrum" && hidesItsGround(colour)

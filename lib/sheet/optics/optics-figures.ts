@@ -119,6 +119,8 @@ export type GlazeStep = SectionOf<typeof GLAZE_STEP>;
 
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
 export const OPTICS = section({
+  /** That theory does not hold for a pigment of it, and nothing of it is predicted. */
+  notPredicted: optional(statement),
   /** Beside the workshop's reference: by mass, and tube to tube. */
   tintingStrength: listed(
     quantity({ unit: "1", kind: "share", digits: 0, word: "tintingStrength" }),

@@ -11,6 +11,7 @@ import { extenderFigures } from "./extender-section.ts";
 import { fitFigures } from "../tints/fit-section.ts";
 import { glossFigures, glossReasons } from "./gloss-section.ts";
 import { hiding } from "./hiding.ts";
+import { effectOfPigments } from "../pigments/special-effects.ts";
 import type { PaintAsMade } from "../paint-as-made.ts";
 import type { EqualLightness, TintSection } from "../tints/tint-figures.ts";
 import type { OpticsSection } from "./optics-figures.ts";
@@ -44,7 +45,9 @@ export function opticsSection(
   const extender = extenderFigures(colour, family, fits, records);
   const dispersion = dispersionFigures(colour, parts, fits, records);
   const fit = fits.get(colour.slug);
+  const notPredicted = effectOfPigments(colour, records);
   return {
+    ...(notPredicted === undefined ? {} : { notPredicted }),
     tintingStrength: strength.byMass,
     tintingStrengthByVolume: strength.byVolume,
     ...hidden,

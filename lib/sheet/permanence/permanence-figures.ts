@@ -1,12 +1,32 @@
-import type { ExpectedContradiction } from "../../permanence/expected-contradiction.ts";
-import type { StatedContradiction } from "../../permanence/exposure.ts";
-import type { LabelLightfastness } from "../../permanence/lightfastness-on-label.ts";
-import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
-import type { PermanenceStatement } from "../../permanence/statements.ts";
+import {
+  labelLightfastness,
+  type LabelLightfastness,
+} from "../../permanence/lightfastness-on-label.ts";
+import { weakestForm } from "../../permanence/exposure.ts";
+import {
+  BASES,
+  basisOf,
+  PERMANENCE_CONTRADICTIONS,
+  PERMANENCE_REASONS,
+  SENSITIVITIES,
+  type PermanenceFacts,
+} from "../../permanence/permanence-rules.ts";
+import {
+  isKnown,
+  knownValue,
+  notStated,
+  sourceFigure,
+  takenFrom,
+  type Figure,
+  type RecordRoot,
+} from "../../quantities/figure.ts";
+import { said } from "../../quantities/statement.ts";
+import type { Colour, Records } from "../../records/records.ts";
 import { FORMS } from "../../records/schema/terms.ts";
 import {
   flag,
   list,
+  listed,
   notation,
   number,
   oneOf,
@@ -14,20 +34,16 @@ import {
   plain,
   quantity,
   section,
+  statements,
   texts,
   word,
   type SectionOf,
 } from "../declaration.ts";
 import { STANDING_OR_NONE } from "../drying/drying-figures.ts";
-
-const BASIS = oneOf([
-  "exposed under the standard",
-  "own exposure",
-  "stated",
-  "expected",
-  "not known",
-]);
-export type PermanenceBasis = SectionOf<typeof BASIS>;
+import { foundFrom, type Amounts } from "../found.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
+import { blueWoolFigure, categoryFigure, noExpectation } from "./light-figures.ts";
+import { permanenceForms } from "./permanence-forms.ts";
 
 const FORM = section({
   slug: oneOf(FORMS),
@@ -40,29 +56,87 @@ const FORM = section({
 });
 export type FormFigures = SectionOf<typeof FORM>;
 
-function said<S>(): ReturnType<typeof plain<readonly S[]>> {
-  return plain<readonly S[]>({ type: "array", items: { type: "string" } });
+/** What the figures of a colour's permanence are found from, beside one another. */
+export interface PermanenceOfColour {
+  readonly colour: Colour;
+  readonly parts: readonly PigmentPart[];
+  readonly facts: Omit<PermanenceFacts, "blueWoolReference">;
+  /** The records that it goes by. */
+  readonly read: readonly RecordRoot[];
+  readonly records: Records;
 }
+
+const light = foundFrom<
+  PermanenceOfColour &
+    Amounts<"blueWool"> & {
+      readonly deltaEab: Figure<number>;
+      readonly forms: readonly FormFigures[];
+    }
+>();
 
 /** What light does to the colour, and what else harms it. */
 export const PERMANENCE = section({
   /** By its own exposure, or stated; what it rests on is `basis`, and only the first is a category under the standard. */
-  category: notation("lightfastnessCategory"),
-  basis: BASIS,
+  category: light.found(listed(notation("lightfastnessCategory")), categoryFigure),
+  basis: light.found(oneOf(BASES), ({ facts: { ruling } }) => basisOf(ruling)),
   /** For an estimate, which is worded as an expectation and never as a category. */
-  expectation: word("lightfastnessExpectation"),
-  blueWool: quantity({ unit: "1", kind: "significant", digits: 1, word: "blueWool" }),
-  deltaEab: number({ unit: "1", kind: "decimal", digits: 1, word: "deltaEab" }),
-  standing: STANDING_OR_NONE,
+  expectation: light.found(
+    listed(word("lightfastnessExpectation")),
+    ({ colour, parts, facts: { ruling }, read: inputs }) =>
+      ruling.expectation === undefined
+        ? notStated(
+            noExpectation(ruling, parts.length),
+            [`colours.${colour.slug}.exposures`],
+            inputs,
+          )
+        : sourceFigure<string>("estimated", ruling.expectation, {
+            unit: "",
+            method:
+              "by its pigments, of which the least lightfast form of the least lightfast decides",
+            source: ruling.expectationSource,
+            inputs,
+          }),
+  ),
+  blueWool: light.found(
+    listed(quantity({ unit: "1", kind: "significant", digits: 1, word: "blueWool" }), {
+      after: "permanence.deltaEab",
+    }),
+    ({ parts, records }) => blueWoolFigure(parts, records),
+  ),
+  deltaEab: light.found(
+    listed(number({ unit: "1", kind: "decimal", digits: 1, word: "deltaEab" })),
+    ({ colour, facts: { ruling }, forms, read }) => {
+      const weakest = weakestForm(ruling.forms)?.form;
+      const changed = forms.find(({ slug }) => slug === weakest)?.deltaEab;
+      if (ruling.deltaEab === undefined || changed === undefined)
+        return notStated("not exposed here", [`colours.${colour.slug}.exposures`], read);
+      return isKnown(changed)
+        ? takenFrom(changed, `${changed.method}, of the form that changed most`)
+        : changed;
+    },
+  ),
+  standing: light.found(STANDING_OR_NONE, ({ facts: { ruling } }) => ruling.standing),
   /** Masstone and tint apart, each as it was exposed or stated. */
-  forms: list(FORM),
+  forms: light.found(list(FORM), ({ colour, facts: { ruling, stated } }) =>
+    permanenceForms(colour, ruling.forms, stated),
+  ),
   /** Of a mixture, the pigments that decide, by name. */
-  weakest: texts,
-  reasons: said<PermanenceStatement>(),
-  sensitivities: said<SensitivityStatement>(),
+  weakest: light.found(texts, ({ parts, facts: { byPigments } }) =>
+    parts.length <= 1 ? [] : byPigments.weakest,
+  ),
+  reasons: light.found(statements, ({ facts, blueWool }) =>
+    said(PERMANENCE_REASONS, { ...facts, blueWoolReference: knownValue(blueWool) }),
+  ),
+  sensitivities: light.found(statements, ({ facts, blueWool }) =>
+    said(SENSITIVITIES, { ...facts, blueWoolReference: knownValue(blueWool) }),
+  ),
   /** What a label may say of it. */
-  label: plain<LabelLightfastness>({ type: "string" }),
+  label: light.found(plain<LabelLightfastness>({ type: "string" }), ({ facts: { ruling } }) =>
+    labelLightfastness(ruling),
+  ),
   /** An exposure and a stated or expected lightfastness that disagree. */
-  contradictions: said<StatedContradiction | ExpectedContradiction>(),
+  contradictions: light.found(statements, ({ facts, blueWool }) =>
+    said(PERMANENCE_CONTRADICTIONS, { ...facts, blueWoolReference: knownValue(blueWool) }),
+  ),
 });
 export type PermanenceSection = SectionOf<typeof PERMANENCE>;

@@ -1,5 +1,6 @@
 import type { DrawdownSet, Tint, White } from "../../optics/fit/drawdown.ts";
 import type { Colour, Records, SpectrumReading, TintReading } from "../../records/records.ts";
+import { effectOfPigments } from "../pigments/special-effects.ts";
 import { paintOfWhite } from "../record-inputs.ts";
 import { drawdownFilm, paintFilms } from "./films-over-both.ts";
 import { isSpectrum, opticsReading } from "./optics-reading.ts";
@@ -41,19 +42,23 @@ export function drawdownSet(colour: Colour, records: Records): DrawdownSet {
   const whites = [...new Set(spectral.map(({ white }) => white))].flatMap((slug): White[] => {
     const { masstone } = whiteColour(slug, records);
     const paint = paintOfWhite(slug, records);
+    const notPredicted = paint && effectOfPigments(paint, records);
     return masstone === undefined
       ? []
       : [
           {
             slug,
             masstone: opticsReading(masstone),
+            ...(notPredicted === undefined ? {} : { notPredicted }),
             ...(paint === undefined ? {} : paintFilms(paint, records)),
           },
         ];
   });
   const tintsWithout = colour.tints.filter(({ reading }) => !isSpectrum(reading));
   const masstoneWithout = colour.masstone !== undefined && !isSpectrum(colour.masstone);
+  const notPredicted = effectOfPigments(colour, records);
   return {
+    ...(notPredicted === undefined ? {} : { notPredicted }),
     ...(masstoneWithout || tintsWithout.length > 0
       ? {
           withoutSpectrum: {

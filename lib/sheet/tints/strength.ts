@@ -15,6 +15,7 @@ import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { drawdownRecords, WORKSHOP } from "../record-inputs.ts";
+import { effectOfPigments } from "../pigments/special-effects.ts";
 import { isLightener } from "../colour-family.ts";
 import { whiteColour } from "./drawdown-set.ts";
 import type { FitAmongOthers } from "./other-whites.ts";
@@ -57,6 +58,8 @@ export function tintingStrength(
     );
   const [sample, against] = [fits.get(colour.slug), fits.get(reference)];
   const name = records.colours.get(reference)?.record.name ?? reference;
+  if (effectOfPigments(colour, records) !== undefined)
+    return absent("two-constant theory does not hold for its pigments", [], drawdowns);
   if (sample?.kind !== "fit")
     return absent("no let-downs from which strength can be fitted", wanting, drawdowns);
   if (against?.kind !== "fit")

@@ -22,7 +22,7 @@ export function whiteScattering(colour: Colour, records: Records): WhiteScatteri
   const read = spectralFilms(colour);
   const grid = filmGrid(colour, records);
   if (grid === undefined) return undefined;
-  const paint = coefficientsOfFilms(colour, opacityChart(grid, records));
+  const paint = coefficientsOfFilms(colour, opacityChart(grid, records), records);
   if (paint === undefined || isStatement(paint)) return undefined;
   const points = paint.S.map((S, i) => ({
     nm: wavelengthNm(grid, i),

@@ -32,8 +32,9 @@ export const HANDLING: AnyWords<PageWords["handling"]> = {
   dryPigment: (name: string) => `${name}, trocken`,
   dryNothing:
     "Den Staub aus der Luft und aus der Lunge halten. Das Papier des Lieferanten stuft nichts ein; das heißt nicht, dass es nicht schaden kann.",
-  general:
-    "Wie bei jeder Farbe: das trockene Pigment als stark staubend behandeln, zuerst mit Absaugung und zusätzlich mit einer Maske, mindestens FFP2. Kein Essen daneben, kein Pinsel im Mund, nicht für den Gebrauch durch Kinder. Nicht trocken schleifen; nass aufwischen; nichts in den Ausguss gießen. Ölgetränkte Lappen können sich selbst entzünden: einzeln im Freien ausbreiten oder in Wasser in einer geschlossenen Metalldose aufbewahren.",
+  /** @param isGrave whether its dust calls for more than the mask that does for any pigment. */
+  general: (isGrave: boolean) =>
+    `Wie bei jeder Farbe: das trockene Pigment als stark staubend behandeln, zuerst mit Absaugung und ${isGrave ? "bei diesem zusätzlich mit einer Maske FFP3, P3 oder P100" : "zusätzlich mit einer Maske, mindestens FFP2"}. Kein Essen daneben, kein Pinsel im Mund, nicht für den Gebrauch durch Kinder. Nicht trocken schleifen; nass aufwischen; nichts in den Ausguss gießen. Ölgetränkte Lappen können sich selbst entzünden: einzeln im Freien ausbreiten oder in Wasser in einer geschlossenen Metalldose aufbewahren.`,
   generalLink: "Was für jede Farbe gilt, und warum",
   addition: (name: string) => `${name}, bevor es in der Farbe ist`,
   why: "Warum jeder Hinweis hier steht",

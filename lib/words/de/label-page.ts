@@ -88,13 +88,15 @@ export const LABEL_PAGE: AnyWords<PageWords["labelPage"]> = {
       dries:
         "Eine Klasse nach der Mitte der Tage bis grifftrocken, für einen Film der Dicke und einen Raum der Wärme, die das Blatt nennt. Grifftrocken ist nicht durchgetrocknet.",
       strength:
-        "Wie weit ein wenig davon in einem Weiß reicht, nach Gewicht, neben der Farbe, mit der die Werkstatt vergleicht.",
+        "Wie weit ein wenig davon in einem Weiß reicht, Tube zu Tube, neben der Farbe, mit der die Werkstatt vergleicht.",
       oil: "Gramm Öl in der Farbe auf 100 g Pigment. Viel ist kein Fehler: ein leichtes, feines Pigment braucht es. Nach Volumen liegen Farben näher beieinander.",
       safety:
         "Das Signalwort des Etiketts, oder dass keines nötig ist. Wo niemand ein Pigment eingestuft hat, sagt es das Blatt: als gefährlich behandeln.",
     },
     whitens:
       "Von einem Weiß: wie viel davon einen Teil der Farbe, mit der die Werkstatt vergleicht, auf einen mittleren Ton bringt. Je weniger, desto stärker das Weiß.",
+    middleTone:
+      "Wie viel Weiß einen Teil davon auf einen mittleren Ton bringt. Eine dunkle Farbe braucht viel Weiß und ist darum nicht die stärkere.",
     text: "Neben jedem Wert steht, woher er bekannt ist. Ein Wert, den niemand kennt, ist als „keine Angabe“ vermerkt, mit dem, was dazu nötig wäre; er ist nie eine Null oder geraten.",
   },
 };

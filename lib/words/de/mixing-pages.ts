@@ -26,6 +26,8 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
   },
   offered: (offered: number, all: number) =>
     `Von ${all} Farben lassen sich hier ${offered} wählen, die am weitesten auseinanderliegen; jede andere lässt sich von ihrem eigenen Blatt aus mitnehmen.`,
+  notPredicted: (names: readonly string[]) =>
+    `Nicht dabei, da sich weder fluoreszierende Pigmente noch Plättchen vorhersagen lassen: ${listed(names)}.`,
   without:
     "Zum Mischen braucht es hier das Skript der Seite. Was wir im Voraus errechnet haben, steht in der Tabelle unten.",
   olderData:

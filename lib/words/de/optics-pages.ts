@@ -44,8 +44,8 @@ export const OPTICS_PAGES: AnyWords<PageWords["optics"]> = {
   },
   byStrength: {
     ranked: (reference: string) => `Gegen ${reference}, die stärkste zuerst`,
-    notCompared: "Nicht verglichen",
-    lead: "Wie stark jede ein Weiß färbt, gegen unsere Bezugsfarbe; und wie viel Weiß sie bis zu einem mittleren Ton braucht.",
+    notCompared: "In der Farbstärke nicht verglichen",
+    lead: "Wie stark jede ein Weiß färbt, Tube zu Tube, gegen unsere Bezugsfarbe; und wie viel Weiß sie bis zu einem mittleren Ton braucht. Eine dunkle Farbe braucht dazu viel Weiß und ist darum nicht die stärkere: welche von zwei Bunttönen stärker färbt, sagen ihre Teile Weiß nicht.",
     columns: {
       colour: "Farbe",
       byMass: "Nach Masse",

@@ -34,6 +34,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     dries: "Trocknet",
     strength: "Farbstärke",
     whitens: "Aufhellvermögen",
+    middleTone: "Bis Mittelton",
     oil: "Öl",
     safety: "Sicherheit",
   },
@@ -114,12 +115,14 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     tintsMissing: "Ein leerer Rahmen: Keine Messung kommt dieser Helligkeit nahe.",
   },
   strengthOf: (percent: string, reference: string) => `${percent} von ${reference}`,
+  strengthByWeight: (percent: string, reference: string) =>
+    `${percent} von ${reference} nach Gewicht`,
   whitens: (parts: string) => `${parts} Teile`,
   whitensDetail: (reference: string, by: string) =>
     `davon bringen einen Teil ${reference} auf einen mittleren Ton, ${inGerman(BY_WORDS, by)}`,
   partsOfWhite: (parts: string) => `${parts} Teile Weiß`,
   toMiddle: (white: string, by: string) =>
-    `${white} auf einen Teil der Farbe, ${inGerman(BY_WORDS, by)}, für einen mittleren Ton`,
+    `${white} auf einen Teil der Farbe, ${inGerman(BY_WORDS, by)}`,
   safe: {
     Danger: SIGNAL_WORDS.Danger,
     Warning: SIGNAL_WORDS.Warning,
@@ -155,6 +158,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     finish: "Glanzgrad",
     age: "Mit dem Alter",
     whites: "In Weiß",
+    mixing: "Mischen",
     oil: "Öl",
   },
   /** Where it would take more paint than anybody lays. */

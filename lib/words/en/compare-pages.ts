@@ -74,14 +74,15 @@ export const COMPARE_PAGES = {
   },
   cells: {
     tint: (a: string, b: string) => `a*\u00a0${a}, b*\u00a0${b}`,
-    strength: (reference: string) => `of ${within(reference)}, by mass`,
+    strength: (reference: string) => `of ${within(reference)}, tube to tube`,
     isReference: "the reference itself",
     gloss: (gloss: string) => `${gloss} at 60\u00b0`,
     nothingClassified: "None needed",
     noData: "No hazard data",
     noLimit: "None recorded",
     limited: (markets: readonly string[]) =>
-      `Only on a legal basis in ${listed(markets.map((market) => (/^(?:European|United)/.test(market) ? `the ${market}` : market)))}`,
+      `Only on a legal basis in ${listed(markets.map(withThe))}`,
+    asked: (markets: readonly string[]) => `Conditions in ${listed(markets.map(withThe))}`,
     share: (name: string, share: string) => `${name}, ${share}`,
     dispersion: { mulled: "Mulled by hand", milled: "Milled" } as Readonly<Record<string, string>>,
     pictograms: (names: readonly string[]) =>
@@ -134,4 +135,8 @@ const IN_SHORT: Readonly<Record<string, string>> = {
 
 function inShort(keys: readonly string[]): string[] {
   return [...new Set(keys.map((key) => IN_SHORT[key.split(".")[0] ?? key] ?? key))];
+}
+
+function withThe(market: string): string {
+  return /^(?:European|United)/.test(market) ? `the ${market}` : market;
 }

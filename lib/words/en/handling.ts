@@ -28,8 +28,9 @@ export const HANDLING = {
   dryPigment: (name: string) => `${name}, dry`,
   dryNothing:
     "Keep its dust out of the air and out of the lungs. The supplier's paper classifies nothing; that does not mean it can do no harm.",
-  general:
-    "As with every colour: treat the dry pigment as very dusty, with an extractor first and a mask of FFP2 at least on top of it. No food beside it, no brush in the mouth, not for a child's use. Do not sand it dry; wipe up wet; pour nothing down the drain. Rags soaked in oil can catch fire by themselves: spread them singly outdoors, or keep them in water in a closed metal can.",
+  /** @param isGrave whether its dust calls for more than the mask that does for any pigment. */
+  general: (isGrave: boolean) =>
+    `As with every colour: treat the dry pigment as very dusty, with an extractor first and ${isGrave ? "on top of it, with this one, a mask of FFP3, P3 or P100" : "a mask of FFP2 at least on top of it"}. No food beside it, no brush in the mouth, not for a child's use. Do not sand it dry; wipe up wet; pour nothing down the drain. Rags soaked in oil can catch fire by themselves: spread them singly outdoors, or keep them in water in a closed metal can.`,
   generalLink: "What holds for every colour, and why",
   addition: (name: string) => `${name}, before it is in the paint`,
   why: "Why each statement stands here",

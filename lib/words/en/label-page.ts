@@ -85,13 +85,15 @@ export const LABEL_PAGE = {
       dries:
         "A class by the middle of the days to touch dry, for a film of the thickness and a room of the warmth that the sheet names. Touch dry is not through dry.",
       strength:
-        "How far a little of it goes in a white, by weight, beside the colour that the workshop compares with.",
+        "How far a little of it goes in a white, tube for tube, beside the colour that the workshop compares with.",
       oil: "Grams of oil in the paint to 100 g of pigment. High is no fault: a light, fine pigment needs it. By volume colours lie closer together.",
       safety:
         "The label's signal word, or that none is needed. Where nobody has classified a pigment the sheet says so: treat it as hazardous.",
     },
     whitens:
       "Of a white: how much of it brings one part of the colour that the workshop compares with to a middle tone. The less, the stronger the white.",
+    middleTone:
+      "How much white brings one part of it to a middle tone. A dark colour takes much white, and is not the stronger for it.",
     text: "Beside each figure stands how it is known. A figure that nobody knows is not stated, with what it would take; it is never a zero or a guess.",
   },
 } as const;

@@ -19,6 +19,8 @@ export const MIXING_PAGES = {
   },
   offered: (offered: number, all: number) =>
     `Of ${all} paints, ${offered} can be chosen here, those that lie farthest apart; any other comes along from its own sheet.`,
+  notPredicted: (names: readonly string[]) =>
+    `Not here, since neither fluorescent pigments nor flakes can be predicted: ${listed(names)}.`,
   without:
     "Mixing here needs the page\u2019s script. What we worked out beforehand is in the table below.",
   olderData:

@@ -41,8 +41,8 @@ export const OPTICS_PAGES = {
   },
   byStrength: {
     ranked: (reference: string) => `Against ${reference}, the strongest first`,
-    notCompared: "Not compared",
-    lead: "How much each colours a white, against our reference colour; and how much white it takes to a middle tone.",
+    notCompared: "Not compared in strength",
+    lead: "How much each colours a white, tube for tube, against our reference colour; and how much white it takes to a middle tone. A dark colour takes much white to that, and is not the stronger for it: two hues are not told apart in strength by their parts of white.",
     columns: {
       colour: "Colour",
       byMass: "By mass",

@@ -32,6 +32,7 @@ export const SHEET_PAGE = {
     dries: "Dries",
     strength: "Strength",
     whitens: "Whitens",
+    middleTone: "To a middle tone",
     oil: "Oil",
     safety: "Safety",
   },
@@ -107,12 +108,12 @@ export const SHEET_PAGE = {
     tintsMissing: "An empty frame: no reading comes near that lightness.",
   },
   strengthOf: (percent: string, reference: string) => `${percent} of ${reference}`,
+  strengthByWeight: (percent: string, reference: string) => `${percent} of ${reference} by weight`,
   whitens: (parts: string) => `${parts} parts`,
   whitensDetail: (reference: string, by: string) =>
     `of it bring one of ${reference} to a middle tone, by ${by}`,
   partsOfWhite: (parts: string) => `${parts} parts of white`,
-  toMiddle: (white: string, by: string) =>
-    `${white} to one of the colour, by ${by}, for a middle tone`,
+  toMiddle: (white: string, by: string) => `of ${white} to one of the colour, by ${by}`,
   safe: {
     Danger: "Danger",
     Warning: "Warning",
@@ -147,6 +148,7 @@ export const SHEET_PAGE = {
     finish: "Finish",
     age: "With age",
     whites: "In white",
+    mixing: "Mixing",
     oil: "Oil",
   },
   /** Where it would take more paint than anybody lays. */

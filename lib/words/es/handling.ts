@@ -31,8 +31,9 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
   dryPigment: (name) => `${name}, seco`,
   dryNothing:
     "Mantener su polvo fuera del aire y de los pulmones. El documento del proveedor no clasifica nada; eso no quiere decir que no pueda hacer daño.",
-  general:
-    "Como con todo color: tratar el pigmento seco como muy pulverulento, con un extractor primero y además una mascarilla FFP2 como mínimo. Sin comida al lado, sin pincel en la boca, no para uso de un niño. No lijarlo en seco; limpiar en mojado; no verter nada por el desagüe. Los trapos empapados de aceite pueden prenderse solos: extenderlos uno a uno al aire libre, o guardarlos en agua en una lata metálica cerrada.",
+  /** @param isGrave whether its dust calls for more than the mask that does for any pigment. */
+  general: (isGrave) =>
+    `Como con todo color: tratar el pigmento seco como muy pulverulento, con un extractor primero y ${isGrave ? "además, con este, una mascarilla FFP3, P3 o P100" : "además una mascarilla FFP2 como mínimo"}. Sin comida al lado, sin pincel en la boca, no para uso de un niño. No lijarlo en seco; limpiar en mojado; no verter nada por el desagüe. Los trapos empapados de aceite pueden prenderse solos: extenderlos uno a uno al aire libre, o guardarlos en agua en una lata metálica cerrada.`,
   generalLink: "Lo que vale para todo color, y por qué",
   addition: (name) => `${name}, antes de estar en la pintura`,
   why: "Por qué está aquí cada indicación",

@@ -92,13 +92,15 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       dries:
         "Una clase por el medio de los días hasta seco al tacto, para una película del espesor y una sala de la temperatura que nombra la ficha. Seco al tacto no es seco en profundidad.",
       strength:
-        "Hasta dónde llega un poco de él en un blanco, en peso, junto al color con que compara el taller.",
+        "Hasta dónde llega un poco de él en un blanco, tubo a tubo, junto al color con que compara el taller.",
       oil: "Gramos de aceite en la pintura por 100 g de pigmento. Mucho no es un defecto: un pigmento ligero y fino lo necesita. En volumen los colores están más cerca.",
       safety:
         "La palabra de advertencia de la etiqueta, o que no hace falta ninguna. Donde nadie ha clasificado un pigmento la ficha lo dice: tratar como peligroso.",
     },
     whitens:
       "De un blanco: cuánto hace falta para llevar una parte del color con que compara el taller a un tono medio. Cuanto menos, más fuerte es el blanco.",
+    middleTone:
+      "Cuánto blanco lleva una parte de él a un tono medio. Un color oscuro pide mucho blanco, y no por eso es más fuerte.",
     text: "Junto a cada cifra se dice cómo se sabe. Una cifra que nadie conoce no está indicada, con lo que haría falta; nunca es un cero ni una conjetura.",
   },
 };

@@ -22,6 +22,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
   },
   offered: (offered, all) =>
     `De ${all} colores se pueden elegir aquí ${offered}, los más alejados entre sí; cualquier otro viene desde su propia ficha.`,
+  notPredicted: (names) =>
+    `No están aquí, pues ni los pigmentos fluorescentes ni las laminillas se pueden prever: ${listed(names)}.`,
   without:
     "Para mezclar aquí hace falta el script de la página. Lo que calculamos de antemano está en la tabla de abajo.",
   olderData:

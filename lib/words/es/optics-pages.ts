@@ -42,8 +42,8 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   byStrength: {
     ranked: (reference) => `Frente a ${reference}, el más fuerte primero`,
-    notCompared: "No comparados",
-    lead: "Cuánto colorea cada uno un blanco, frente a nuestro color de referencia; y cuánto blanco hace falta hasta un tono medio.",
+    notCompared: "No comparados en fuerza",
+    lead: "Cuánto colorea cada uno un blanco, tubo a tubo, frente a nuestro color de referencia; y cuánto blanco hace falta hasta un tono medio. Un color oscuro pide para ello mucho blanco y no por eso es más fuerte: entre dos tonos, las partes de blanco no dicen cuál colorea más.",
     columns: {
       colour: "Color",
       byMass: "En masa",

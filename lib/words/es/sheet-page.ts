@@ -31,6 +31,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     dries: "Seca",
     strength: "Fuerza",
     whitens: "Blanquea",
+    middleTone: "Hasta tono medio",
     oil: "Aceite",
     safety: "Seguridad",
   },
@@ -107,12 +108,12 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     tintsMissing: "Un marco vacío: ninguna medida se acerca a esa claridad.",
   },
   strengthOf: (percent, reference) => `${percent} de ${reference}`,
+  strengthByWeight: (percent, reference) => `${percent} de ${reference} en peso`,
   whitens: (parts) => `${parts} partes`,
   whitensDetail: (reference, by) =>
     `llevan una de ${reference} a un tono medio, en ${wordOf(MEASURES, by)}`,
   partsOfWhite: (parts) => `${parts} partes de blanco`,
-  toMiddle: (white, by) =>
-    `${white} por una del color, en ${wordOf(MEASURES, by)}, hasta un tono medio`,
+  toMiddle: (white, by) => `de ${white} por una del color, en ${wordOf(MEASURES, by)}`,
   safe: {
     Danger: "Peligro",
     Warning: "Atención",
@@ -147,6 +148,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     finish: "Acabado",
     age: "Con la edad",
     whites: "En blanco",
+    mixing: "Mezcla",
     oil: "Aceite",
   },
   /** Where it would take more paint than anybody lays. */

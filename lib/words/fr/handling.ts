@@ -31,8 +31,9 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
   dryPigment: (name) => `${name}, sec`,
   dryNothing:
     "Tenir sa poussière hors de l’air et des poumons. Le document du fournisseur ne classe rien\u202f; cela ne veut pas dire que le produit ne peut pas nuire.",
-  general:
-    "Comme pour toute couleur\u202f: traiter le pigment sec comme très poussiéreux, avec une aspiration d’abord et un masque FFP2 au moins en plus. Pas de nourriture à côté, pas de pinceau dans la bouche, pas entre les mains d’un enfant. Ne pas poncer à sec\u202f; essuyer mouillé\u202f; ne rien verser à l’égout. Les chiffons imbibés d’huile peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors, ou les garder dans l’eau dans un bidon métallique fermé.",
+  /** @param isGrave whether its dust calls for more than the mask that does for any pigment. */
+  general: (isGrave) =>
+    `Comme pour toute couleur\u202f: traiter le pigment sec comme très poussiéreux, avec une aspiration d’abord et ${isGrave ? "en plus, pour celui-ci, un masque FFP3, P3 ou P100" : "un masque FFP2 au moins en plus"}. Pas de nourriture à côté, pas de pinceau dans la bouche, pas entre les mains d’un enfant. Ne pas poncer à sec\u202f; essuyer mouillé\u202f; ne rien verser à l’égout. Les chiffons imbibés d’huile peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors, ou les garder dans l’eau dans un bidon métallique fermé.`,
   generalLink: "Ce qui vaut pour toute couleur, et pourquoi",
   addition: (name) => `${name}, avant d’être dans la peinture`,
   why: "Pourquoi chaque mention est là",

@@ -92,13 +92,15 @@ export const LABEL_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       dries:
         "Une classe d’après le milieu des jours jusqu’au sec au toucher, pour un film de l’épaisseur et une pièce de la température que nomme la fiche. Sec au toucher n’est pas sec à cœur.",
       strength:
-        "Jusqu’où un peu de cette couleur porte dans un blanc, en poids, à côté de la couleur que l’atelier prend pour mesure.",
+        "Jusqu’où un peu de cette couleur porte dans un blanc, tube pour tube, à côté de la couleur que l’atelier prend pour mesure.",
       oil: "Grammes d’huile dans la peinture pour 100 g de pigment. Beaucoup n’est pas un défaut\u202f: un pigment fin et léger la demande. En volume les couleurs sont plus proches.",
       safety:
         "La mention d’avertissement de l’étiquette, ou qu’il n’en faut aucune. Là où personne n’a classé un pigment, la fiche le dit\u202f: à traiter comme dangereux.",
     },
     whitens:
       "D’un blanc\u202f: combien il en faut pour mener une part de la couleur que l’atelier prend pour mesure à un ton moyen. Moins il en faut, plus le blanc est fort.",
+    middleTone:
+      "Combien de blanc amène une part de cette couleur à un ton moyen. Une couleur foncée prend beaucoup de blanc, et n’en est pas plus forte.",
     text: "À côté de chaque chiffre est dit d’où on le sait. Un chiffre que personne ne connaît n’est pas indiqué, avec ce qu’il y faudrait\u202f; ce n’est jamais un zéro ni une supposition.",
   },
 };

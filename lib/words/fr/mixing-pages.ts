@@ -31,6 +31,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
   },
   offered: (offered, all) =>
     `Sur ${all} couleurs, ${offered} se choisissent ici, les plus éloignées entre elles\u202f; toute autre vient de sa propre fiche.`,
+  notPredicted: (names) =>
+    `Absentes d’ici, car ni les pigments fluorescents ni les paillettes ne se prévoient\u202f: ${listed(names)}.`,
   without:
     "Pour mélanger ici, il faut le script de la page. Ce que nous avons calculé d’avance est dans le tableau ci-dessous.",
   olderData:

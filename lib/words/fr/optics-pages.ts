@@ -42,8 +42,8 @@ export const OPTICS_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   byStrength: {
     ranked: (reference) => `Par rapport à ${reference}, la plus forte d’abord`,
-    notCompared: "Non comparées",
-    lead: "Combien chacune colore un blanc, par rapport à notre couleur de référence\u202f; et combien de blanc il lui faut jusqu’à un ton moyen.",
+    notCompared: "Non comparées en force",
+    lead: "Combien chacune colore un blanc, tube pour tube, par rapport à notre couleur de référence\u202f; et combien de blanc il lui faut jusqu’à un ton moyen. Une couleur foncée y prend beaucoup de blanc sans être plus forte pour cela\u202f: entre deux teintes, les parts de blanc ne disent pas laquelle colore le plus.",
     columns: {
       colour: "Couleur",
       byMass: "En masse",

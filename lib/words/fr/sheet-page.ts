@@ -33,6 +33,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     dries: "Sèche",
     strength: "Force",
     whitens: "Blanchit",
+    middleTone: "Au ton moyen",
     oil: "Huile",
     safety: "Sécurité",
   },
@@ -111,12 +112,12 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     tintsMissing: "Un cadre vide\u202f: aucune mesure n’approche cette clarté.",
   },
   strengthOf: (percent, reference) => `${percent} ${of(reference)}`,
+  strengthByWeight: (percent, reference) => `${percent} ${of(reference)} en poids`,
   whitens: (parts) => `${parts} parts`,
   whitensDetail: (reference, by) =>
     `mènent une part ${of(reference)} à un ton moyen, en ${wordOf(MEASURES, by)}`,
   partsOfWhite: (parts) => `${parts} parts de blanc`,
-  toMiddle: (white, by) =>
-    `${white} pour une de la couleur, en ${wordOf(MEASURES, by)}, jusqu’au ton moyen`,
+  toMiddle: (white, by) => `${of(white)} pour une de la couleur, en ${wordOf(MEASURES, by)}`,
   safe: {
     Danger: "Danger",
     Warning: "Attention",
@@ -151,6 +152,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     finish: "Aspect",
     age: "Avec l’âge",
     whites: "Dans le blanc",
+    mixing: "Mélange",
     oil: "Huile",
   },
   /** Where it would take more paint than anybody lays. */

@@ -13,6 +13,36 @@ import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
 export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
+  "pigment-fluoresces": {
+    en: (v) =>
+      `What it does in mixtures and in whites is not predicted: it holds a fluorescent pigment (${en.listed(v.pigments)}), which takes light in at one wavelength and gives it out at another, so that no reading tells what is absorbed and scattered. Under a lamp that excites it otherwise it is another colour.`,
+    de: (v) =>
+      `Was sie in Mischungen und in Weiß tut, wird nicht vorhergesagt: sie enthält ein fluoreszierendes Pigment (${de.listed(v.pigments)}), das Licht bei einer Wellenlänge aufnimmt und bei einer anderen abgibt, sodass keine Messung sagt, was absorbiert und gestreut wird. Unter einer Lampe, die es anders anregt, ist sie eine andere Farbe.`,
+    fr: (v) =>
+      `Ce qu’elle fait en mélange et dans les blancs n’est pas prévu\u202f: elle contient un pigment fluorescent (${fr.listed(v.pigments)}), qui prend la lumière à une longueur d’onde et la rend à une autre, si bien qu’aucune mesure ne dit ce qui est absorbé et diffusé. Sous une lampe qui l’excite autrement, c’est une autre couleur.`,
+    es: (v) =>
+      `No se prevé lo que hace en mezclas y en blancos: contiene un pigmento fluorescente (${es.listed(v.pigments)}), que toma luz a una longitud de onda y la devuelve a otra, de modo que ninguna medición dice qué se absorbe y qué se dispersa. Bajo una lámpara que lo excite de otro modo es otro color.`,
+  },
+  "pigment-is-flakes": {
+    en: (v) =>
+      `What it does in mixtures and in whites is not predicted: it holds a pigment of flakes (${en.listed(v.pigments)}), which mirror light, where theory counts only what is absorbed and what is scattered alike in all directions. A reading holds for its own angles alone.`,
+    de: (v) =>
+      `Was sie in Mischungen und in Weiß tut, wird nicht vorhergesagt: sie enthält ein Pigment aus Plättchen (${de.listed(v.pigments)}), die spiegeln, während die Theorie nur zählt, was absorbiert und was nach allen Seiten gleich gestreut wird. Eine Messung gilt nur für ihre eigenen Winkel.`,
+    fr: (v) =>
+      `Ce qu’elle fait en mélange et dans les blancs n’est pas prévu\u202f: elle contient un pigment en paillettes (${fr.listed(v.pigments)}), qui font miroir, alors que la théorie ne compte que ce qui est absorbé et ce qui est diffusé également en tous sens. Une mesure ne vaut que pour ses propres angles.`,
+    es: (v) =>
+      `No se prevé lo que hace en mezclas y en blancos: contiene un pigmento en laminillas (${es.listed(v.pigments)}), que hacen de espejo, y la teoría solo cuenta lo que se absorbe y lo que se dispersa por igual en todas direcciones. Una medición solo vale para sus propios ángulos.`,
+  },
+  "white-not-predicted": {
+    en: (v) =>
+      `${enDrawdown.letDown(v)} is not fitted: its white fluoresces or is made of flakes, for which theory does not hold.`,
+    de: (v) =>
+      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: ihr Weiß fluoresziert oder besteht aus Plättchen, und dafür gilt die Theorie nicht.`,
+    fr: (v) =>
+      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: son blanc est fluorescent ou fait de paillettes, pour lesquels la théorie ne vaut pas.`,
+    es: (v) =>
+      `${esDrawdown.letDown(v)} no se ajusta: su blanco es fluorescente o está hecho de laminillas, y para ellos la teoría no vale.`,
+  },
   "no-masstone": {
     en: () =>
       "The masstone has not been read; let-downs alone do not tell what a colour absorbs from what it scatters.",

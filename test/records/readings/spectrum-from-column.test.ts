@@ -150,6 +150,7 @@ describe("spectrumFromColumn", () => {
 });
 
 describe("faults of a column, each told with its place", () => {
+  const EFFECT = "effect: fluorescent where its pigment is, scale: percent of percent";
   const domain = "error The reflectance of masstone";
   test.each([
     [
@@ -186,7 +187,7 @@ describe("faults of a column, each told with its place", () => {
       "above 1.2",
       csvText({ 4: "420,1.2001" }),
       "factor",
-      `:4:5 ${domain} at 420 nm is 1.2001, outside -0.005 to 1.2; a reading in percent says scale: percent readings/reflectance-domain`,
+      `:4:5 ${domain} at 420 nm is 1.2001, outside -0.005 to 1.2; ${EFFECT} readings/reflectance-domain`,
     ],
     [
       "below -0.005",
@@ -198,7 +199,7 @@ describe("faults of a column, each told with its place", () => {
       "above 120 percent",
       csvText({ 4: "420,120.1" }),
       "percent",
-      `:4:5 ${domain} at 420 nm is 120.1, outside -0.5 to 120 percent readings/reflectance-domain`,
+      `:4:5 ${domain} at 420 nm is 120.1, outside -0.5 to 120 percent; ${EFFECT} readings/reflectance-domain`,
     ],
     [
       "below -0.5 percent",

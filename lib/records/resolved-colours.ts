@@ -1,0 +1,85 @@
+import type { Parsed } from "./parsed-record.ts";
+import type { OfferedSize } from "./offered-sizes.ts";
+import type { Colour, FilmReading, Lot, Reading, SpectrumReading, TintReading } from "./records.ts";
+import { lotWeights, tintReading } from "./resolved-lots.ts";
+import type { ReadingResolver } from "./resolved-readings.ts";
+import type { ColourRecord } from "./schema/colour.ts";
+import type { ReadingForm } from "./schema/reading-form.ts";
+import type { RecordPath } from "./yaml-record.ts";
+import { isOfPigmentAlone } from "./made-of.ts";
+
+/** A colour with its readings, sizes and what its lots came out as; what its record leaves to its retained standard is read of that. */
+export function resolvedColour(
+  { slug, file, record, yaml, body }: Parsed<ColourRecord>,
+  { resolve }: Pick<ReadingResolver, "resolve">,
+  sizes: readonly OfferedSize[],
+  lots: readonly Lot[],
+): Colour {
+  const standard = lots.find((lot) => lot.slug === record.standard);
+  const overBlack = (
+    form: ReadingForm | undefined,
+    path: RecordPath,
+  ): { readonly overBlack?: SpectrumReading } => {
+    if (form === undefined || !("overBlack" in form) || form.overBlack === undefined) return {};
+    const reading = resolve(form.overBlack, yaml, [...path, "overBlack"]);
+    return reading?.form === "spectrum" ? { overBlack: reading } : {};
+  };
+  const masstone =
+    record.masstone === undefined
+      ? standard?.masstone
+      : resolve(record.masstone, yaml, ["masstone"]);
+  const { overBlack: masstoneOverBlack } = overBlack(record.masstone, ["masstone"]);
+  const tints = record.tints?.flatMap((tint, i): TintReading[] => {
+    const reading = resolve(tint, yaml, ["tints", i]);
+    const black = overBlack(tint, ["tints", i]);
+    return reading === undefined ? [] : [{ ...tintReading(tint, reading), ...black }];
+  });
+  const films = (record.films ?? []).flatMap((film, i): FilmReading[] => {
+    const reading = resolve(film, yaml, ["films", i]);
+    return reading === undefined
+      ? []
+      : [{ ground: film.ground, filmThicknessUm: film.filmThicknessUm, reading }];
+  });
+  return {
+    slug,
+    file,
+    record,
+    place: yaml.place,
+    notes: body,
+    sizes,
+    tints: tints ?? standard?.letDowns ?? [],
+    films,
+    ...lotWeights(slug, lots),
+    ...(masstone === undefined ? {} : { masstone }),
+    ...(masstoneOverBlack === undefined ? {} : { masstoneOverBlack }),
+  };
+}
+
+/** A colour with the noise that replicates show, which only all that is read of a file tells. */
+export function colourWithNoise(
+  colour: Colour,
+  withNoise: <R extends Reading>(reading: R) => R,
+): Colour {
+  return {
+    ...colour,
+    ...(colour.masstone === undefined ? {} : { masstone: withNoise(colour.masstone) }),
+    ...(colour.masstoneOverBlack === undefined
+      ? {}
+      : { masstoneOverBlack: withNoise(colour.masstoneOverBlack) }),
+    tints: colour.tints.map((tint) => ({
+      ...tint,
+      reading: withNoise(tint.reading),
+      ...(tint.overBlack === undefined ? {} : { overBlack: withNoise(tint.overBlack) }),
+    })),
+    films: colour.films.map((film) => ({ ...film, reading: withNoise(film.reading) })),
+  };
+}
+
+/** The masstone of a white by its slug: of a colour, or of the colour that is made of that pigment alone. */
+export function masstones(colours: readonly Colour[]): (slug: string) => Reading | undefined {
+  return (slug) =>
+    (
+      colours.find((colour) => colour.slug === slug) ??
+      colours.find(({ record }) => isOfPigmentAlone(record, slug))
+    )?.masstone;
+}

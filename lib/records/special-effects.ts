@@ -1,0 +1,25 @@
+import { specialEffect } from "../optics/special-effect.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { ReadingResolver } from "./resolved-readings.ts";
+import type { ColourRecord } from "./schema/colour.ts";
+
+/** Whether a pigment of a colour fluoresces or is made of flakes: its readings then pass what an ordinary paint's can be. */
+export function hasSpecialEffect(
+  record: Pick<ColourRecord, "pigments"> | undefined,
+  { pigments }: Pick<ParsedFiles, "pigments">,
+): boolean {
+  return (record?.pigments ?? []).some(({ pigment }) => {
+    const known = pigments.get(pigment)?.record;
+    return known !== undefined && specialEffect(known.effect, known.colourIndexName) !== undefined;
+  });
+}
+
+/** Readings of one paint, which may pass 100 % where it has a special effect. */
+export function paintResolver(
+  record: ColourRecord | undefined,
+  files: ParsedFiles,
+  { resolve }: ReadingResolver,
+): Pick<ReadingResolver, "resolve"> {
+  const hasEffect = hasSpecialEffect(record, files);
+  return { resolve: (form, yaml, path) => resolve(form, yaml, path, hasEffect) };
+}

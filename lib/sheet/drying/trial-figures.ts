@@ -1,0 +1,72 @@
+import { dryingTrialRuling, type DryingTrial } from "../../drying/drying-trial.ts";
+import { asInterval, type Figure } from "../../quantities/figure.ts";
+import type { Interval, Quantity } from "../../quantities/interval.ts";
+import type { AmountRecord } from "../../records/schema/amount.ts";
+import type { ColourRecord } from "../../records/schema/colour.ts";
+import {
+  days,
+  figureForm,
+  optional,
+  quantity,
+  section,
+  statement,
+  text,
+  type Declared,
+  type SectionOf,
+} from "../declaration.ts";
+import { found, type Found } from "../found.ts";
+import { NAMED } from "../optics/optics-figures.ts";
+import { recordedFigure, type RecordedAs } from "../recorded-figure.ts";
+
+/** A trial as its colour's record has it, and as the drying rules take it. */
+interface TrialOfRecord {
+  readonly record: NonNullable<ColourRecord["dryingTrials"]>[number];
+  readonly trial: DryingTrial;
+  readonly read: RecordedAs;
+}
+
+function asDays(amount: AmountRecord, read: RecordedAs): Figure<Interval> {
+  return asInterval(recordedFigure(amount, read));
+}
+
+/** What the film and the room were; left out where the record does not say. */
+function condition<D extends Declared<Figure<Quantity>>>(
+  part: D,
+  key: "filmThicknessUm" | "temperatureC" | "humidityPercent",
+): Found<D, TrialOfRecord> {
+  const { unit } = figureForm(part);
+  const how = ({ record, read }: TrialOfRecord): Figure<Quantity> | undefined =>
+    record[key] === undefined
+      ? undefined
+      : recordedFigure(record[key], { ...read, unit, ownMethod: "condition of the trial" });
+  return { ...part, found: how };
+}
+
+export const TRIAL = section({
+  sentence: found(statement, ({ trial }: TrialOfRecord) => dryingTrialRuling(trial).reason),
+  /** The white that the colour was let down with; absent for the colour alone. */
+  tintedWith: optional(NAMED),
+  method: found(optional(text), ({ record }: TrialOfRecord) => record.method),
+  date: found(optional(text), ({ record }: TrialOfRecord) => record.date),
+  touchDryDays: found(days("touchDryDays"), ({ record, read }: TrialOfRecord) =>
+    asDays(record.touchDryDays, read),
+  ),
+  throughDryDays: found(
+    optional(days("throughDryDays")),
+    ({ record: { throughDryDays: amount }, read }: TrialOfRecord) =>
+      amount === undefined ? undefined : asDays(amount, read),
+  ),
+  filmThicknessUm: condition(
+    optional(quantity({ unit: "um", kind: "significant", digits: 3, word: "filmThickness" })),
+    "filmThicknessUm",
+  ),
+  temperatureC: condition(
+    optional(quantity({ unit: "degC", kind: "significant", digits: 2, word: "temperature" })),
+    "temperatureC",
+  ),
+  humidityPercent: condition(
+    optional(quantity({ unit: "%", kind: "significant", digits: 2, word: "humidity" })),
+    "humidityPercent",
+  ),
+});
+export type TrialFigures = SectionOf<typeof TRIAL>;
