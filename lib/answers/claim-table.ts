@@ -6,6 +6,7 @@ import { claimText, factText, todayText } from "../present/claim-text.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, TableView } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 
 /** Claims with the figures as they stand now. */
 export function claimTable(
@@ -17,11 +18,7 @@ export function claimTable(
   const nameOf = (slug: string): string => records.colours.get(slug)?.record.name ?? slug;
   return {
     caption: text.caption,
-    columns: [
-      { head: text.columns.statement },
-      { head: text.columns.today },
-      { head: text.columns.records },
-    ],
+    columns: wordColumns(text.columns.statement, text.columns.today, text.columns.records),
     rows: claims.map((held): CellView[] => [
       {
         text: claimText(held, nameOf, words, (slug) => index.sheet(slug)),

@@ -24,6 +24,11 @@ export function section(id: string, heading: string, blocks: readonly Block[]): 
   return blocks.length === 0 ? [] : [{ kind: "section", id, heading, blocks }];
 }
 
+/** Ways to the sections of a page. */
+export function contentsOf(sections: readonly SectionBlock[]): LinkView[] {
+  return sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` }));
+}
+
 export function statement(
   text: string,
   role: StatementBlock["role"] = "body",

@@ -63,8 +63,7 @@ export async function build(options: CommandOptions): Promise<number> {
       isOver();
     }
   } catch (error) {
-    process.stderr.write(`${asFault(error, outputDir).message}\n`);
-    return 1;
+    throw asFault(error, outputDir);
   }
 }
 

@@ -3,7 +3,9 @@ import { andNearest } from "../diagnostics/nearest-word.ts";
 import { cardSizes, PAPER_SIZES, type CardSize } from "../print/card-size.ts";
 import type { StatedCard, WithoutCard } from "../print/range-cards.ts";
 import { FAMILIES } from "../records/schema/terms.ts";
+import type { Records } from "../records/records.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
+import { colourFamily } from "../sheet/colour-family.ts";
 import { OutputFault } from "../site/output-fault.ts";
 
 /** What `cards` is asked for, as written. */
@@ -62,6 +64,20 @@ export function chosenColours(
       .map(({ slug }) => slug),
   );
   return ({ slug }) => wanted.has(slug);
+}
+
+/** The same among all colours of a workshop. */
+export function chosenAmong(
+  wanted: Pick<CardOptions, "only" | "family">,
+  records: Records,
+): ReturnType<typeof chosenColours> {
+  return chosenColours(
+    wanted,
+    [...records.colours.values()].map((colour) => ({
+      slug: colour.slug,
+      family: colourFamily(colour, records),
+    })),
+  );
 }
 
 const FAMILY_KEYS = [...FAMILIES, "other"];

@@ -3,12 +3,11 @@ import { completeCards, laidCards, type WithoutCard } from "../print/range-cards
 import { reprintList, type Reprint } from "../print/reprint-list.ts";
 import { earlierCards } from "../site/earlier-manifest.ts";
 import { keepPrintedCards } from "../site/printed-cards.ts";
-import { colourFamily } from "../sheet/colour-family.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { outputFile } from "../site/output-file.ts";
 import { printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
-import { chosenColours, chosenSize, type CardOptions } from "./card-options.ts";
+import { chosenAmong, chosenSize, type CardOptions } from "./card-options.ts";
 import { printableRecords } from "./printable-records.ts";
 import { counted, say, seconds } from "./told.ts";
 import type { CommandOptions } from "./command-line.ts";
@@ -26,13 +25,7 @@ export async function cards(
   try {
     const output = outputFile(options.outputFile, options.contentDir, "cards");
     const size = chosenSize(wanted, records.workshop);
-    const isChosen = chosenColours(
-      wanted,
-      [...records.colours.values()].map((colour) => ({
-        slug: colour.slug,
-        family: colourFamily(colour, records),
-      })),
-    );
+    const isChosen = chosenAmong(wanted, records);
     const before = wanted.since === undefined ? undefined : earlierCards(wanted.since);
     const worked = workedSite(records, printedDate(options.date, records.newestDate));
     const {
@@ -100,9 +93,8 @@ export async function cards(
     );
     return faults.length === 0 ? 0 : 1;
   } catch (error) {
-    if (!(error instanceof OutputFault || error instanceof RangeError)) throw error;
-    process.stderr.write(`${error.message}\n`);
-    return 1;
+    // A size of the workshop's that no sheet of paper holds.
+    throw error instanceof RangeError ? new OutputFault(error.message, { cause: error }) : error;
   }
 }
 

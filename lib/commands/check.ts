@@ -1,6 +1,5 @@
 import { printedOrder } from "../diagnostics/printed-order.ts";
-import { checkedSite, type CheckedSite } from "../site/checked-site.ts";
-import { OutputFault } from "../site/output-fault.ts";
+import { checkedSite } from "../site/checked-site.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 
@@ -13,15 +12,7 @@ export async function check(
   asJson = false,
 ): Promise<number> {
   const started = performance.now();
-  let checked: CheckedSite;
-  try {
-    checked = await checkedSite({ contentDir, date, claims, since });
-  } catch (error) {
-    if (!(error instanceof OutputFault)) throw error;
-    process.stderr.write(`${error.message}\n`);
-    return 1;
-  }
-  const { records, diagnostics } = checked;
+  const { records, diagnostics } = await checkedSite({ contentDir, date, claims, since });
   if (asJson) {
     process.stdout.write(`${JSON.stringify(printedOrder(diagnostics), null, 2)}\n`);
     return exitCode(diagnostics, strict);

@@ -2,10 +2,12 @@ import { dirname, join } from "node:path";
 import { parseArgs } from "node:util";
 import { andNearest } from "../diagnostics/nearest-word.ts";
 import { writtenBase } from "../records/site-base.ts";
+import { OutputFault } from "../site/output-fault.ts";
 import type { SiteThread } from "../site/site-thread.ts";
 import { COMMANDS, isCommand } from "./command-table.ts";
 import { keptByNpm, misplacedOption, optionFault, PARSED } from "./given-options.ts";
 import { helpText } from "./help-text.ts";
+import { complaint } from "./told.ts";
 
 /** Labels of each that one document holds. */
 const MOST_COPIES = 500;
@@ -33,6 +35,16 @@ export async function runCommand(
   args: readonly string[],
   thread?: () => SiteThread,
 ): Promise<number> {
+  try {
+    return await asGiven(args, thread);
+  } catch (error) {
+    if (!(error instanceof OutputFault)) throw error;
+    return complaint(error.message);
+  }
+}
+
+/** @throws OutputFault for whatever else stops a command. */
+async function asGiven(args: readonly string[], thread?: () => SiteThread): Promise<number> {
   const fault = optionFault(args);
   if (fault !== undefined) return complaint(fault);
   const {
@@ -170,11 +182,6 @@ export async function workInThread(): Promise<void> {
 
 function isConfirmation(text: string): text is "removals" | "cautions" {
   return text === "removals" || text === "cautions";
-}
-
-function complaint(sentence: string): number {
-  process.stderr.write(`${sentence}\n`);
-  return 1;
 }
 
 function isDate(text: string): boolean {

@@ -4,14 +4,13 @@ import { packageSizes, type PackageSize } from "../print/package-size.ts";
 import { rangeLabels } from "../print/range-labels.ts";
 import type { Lot, Records } from "../records/records.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
-import { colourFamily } from "../sheet/colour-family.ts";
 import { lotState } from "../sheet/lots/lot-on-sale.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { outputFile } from "../site/output-file.ts";
 import { printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
-import { chosenColours, unknownChoice, type CardOptions } from "./card-options.ts";
+import { chosenAmong, unknownChoice, type CardOptions } from "./card-options.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { printableRecords } from "./printable-records.ts";
 import { counted, say, seconds } from "./told.ts";
@@ -38,12 +37,9 @@ export async function labels(
     const output = outputFile(options.outputFile, options.contentDir, "labels");
     const sizes = chosenLabels(wanted.size, records.workshop);
     const lot = wanted.lot === undefined ? undefined : chosenLot(wanted.lot, records);
-    const isChosen = chosenColours(
+    const isChosen = chosenAmong(
       lot === undefined ? wanted : { ...wanted, only: onlyOf(lot, wanted.only) },
-      [...records.colours.values()].map((colour) => ({
-        slug: colour.slug,
-        family: colourFamily(colour, records),
-      })),
+      records,
     );
     const { context } = workedSite(records, printedDate(options.date, records.newestDate));
     const { runs, remarks, refusals } = rangeLabels(
@@ -78,9 +74,8 @@ export async function labels(
     );
     return refusals.length === 0 ? 0 : 1;
   } catch (error) {
-    if (!(error instanceof OutputFault || error instanceof RangeError)) throw error;
-    process.stderr.write(`${error.message}\n`);
-    return 1;
+    // A size of the workshop's that no sheet of paper holds.
+    throw error instanceof RangeError ? new OutputFault(error.message, { cause: error }) : error;
   }
 }
 

@@ -19,7 +19,7 @@ import {
 } from "../records/migrations/rewritten-together.ts";
 import { versionFaults } from "../records/version-faults.ts";
 import type { CommandOptions } from "./command-line.ts";
-import { counted, printDiagnostics, say, seconds } from "./told.ts";
+import { complaint, counted, printDiagnostics, say, seconds } from "./told.ts";
 import { isUnderGit } from "./under-git.ts";
 
 /**
@@ -107,9 +107,4 @@ function rewriting({ source, text }: RewrittenFile): FileRewriting {
     );
   if (read !== source.text) throw new RewritingFault(`${source.file} was edited meanwhile`);
   return { path, before, after: Buffer.from(text, "utf8") };
-}
-
-function complaint(sentence: string): number {
-  process.stderr.write(`${sentence}\n`);
-  return 1;
 }

@@ -8,6 +8,7 @@ import { name as recordName } from "../records/schema/amount.ts";
 import { slugOf } from "../records/slug-of.ts";
 import { starter, STARTER_FORMS, type StarterKind } from "./starters.ts";
 import { slugOrder } from "../quantities/name-order.ts";
+import { complaint } from "./told.ts";
 
 /** Write a commented starter record; never over one that is there. What is to be filled in is said in one line. */
 export function newRecord(
@@ -72,9 +73,4 @@ function namesIn(folder: string): string[] {
         .map((name) => basename(name, extname(name)))
         .sort(slugOrder)
     : [];
-}
-
-function complaint(sentence: string): number {
-  process.stderr.write(`${sentence}\n`);
-  return 1;
 }

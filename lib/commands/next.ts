@@ -5,7 +5,6 @@ import { loadRecords } from "../records/load-records.ts";
 import { earlierCards } from "../site/earlier-manifest.ts";
 import { printedCards } from "../site/printed-cards.ts";
 import { hazardNotes } from "../site/hazard-notes.ts";
-import { OutputFault } from "../site/output-fault.ts";
 import { latestDate, printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
 import { workCacheOf } from "../kept/work-cache.ts";
@@ -31,34 +30,27 @@ export function next(
     say(`nothing worked out, ${tally(diagnostics)}, ${seconds(started)}`);
     return 1;
   }
-  try {
-    const before = since === undefined ? printedCards(contentDir) : earlierCards(since);
-    const { context, published, answers, cards } = workedSite(
-      records,
-      printedDate(date, records.newestDate),
-      workCacheOf(contentDir, false),
-    );
-    const sheets = published.map(({ worded: { sheet } }) => sheet);
-    const lines = nextLines(
-      nextSteps(records, sheets, answers.held, { steps: Infinity, sheets: Infinity }),
-      records,
-      context.words,
-    );
-    for (const { what, gain, hours, file, record } of lines.slice(0, SHOWN))
-      say(`${what}\n  ${gain}; ${hours}\n  ${file}: ${record.replaceAll("\n", "\n    ")}`);
-    if (lines.length > SHOWN)
-      say(`and ${counted(lines.length - SHOWN, "line")} more that gain less`);
-    const matter: DueMatter = {
-      labelNotes: hazardNotes(sheets, records),
-      reprints: before && reprintList(shelfCards(cards.cards, before), before, context.words),
-    };
-    for (const { what, record } of pressingLines(context, matter)) say(`due: ${record}: ${what}`);
-    for (const { what, record } of openLines(context, matter)) say(`open: ${record}: ${what}`);
-    say(`${counted(lines.length, "step")}, ${seconds(started)}`);
-    return 0;
-  } catch (error) {
-    if (!(error instanceof OutputFault)) throw error;
-    process.stderr.write(`${error.message}\n`);
-    return 1;
-  }
+  const before = since === undefined ? printedCards(contentDir) : earlierCards(since);
+  const { context, published, answers, cards } = workedSite(
+    records,
+    printedDate(date, records.newestDate),
+    workCacheOf(contentDir, false),
+  );
+  const sheets = published.map(({ worded: { sheet } }) => sheet);
+  const lines = nextLines(
+    nextSteps(records, sheets, answers.held, { steps: Infinity, sheets: Infinity }),
+    records,
+    context.words,
+  );
+  for (const { what, gain, hours, file, record } of lines.slice(0, SHOWN))
+    say(`${what}\n  ${gain}; ${hours}\n  ${file}: ${record.replaceAll("\n", "\n    ")}`);
+  if (lines.length > SHOWN) say(`and ${counted(lines.length - SHOWN, "line")} more that gain less`);
+  const matter: DueMatter = {
+    labelNotes: hazardNotes(sheets, records),
+    reprints: before && reprintList(shelfCards(cards.cards, before), before, context.words),
+  };
+  for (const { what, record } of pressingLines(context, matter)) say(`due: ${record}: ${what}`);
+  for (const { what, record } of openLines(context, matter)) say(`open: ${record}: ${what}`);
+  say(`${counted(lines.length, "step")}, ${seconds(started)}`);
+  return 0;
 }

@@ -32,8 +32,7 @@ export async function pack(
     say(`${counted(count, "file")}, ${bytes.length} bytes, ${seconds(started)}: ${file}`);
     return 0;
   } catch (error) {
-    process.stderr.write(`${asFault(error, file).message}\n`);
-    return 1;
+    throw asFault(error, file);
   }
 }
 
@@ -55,8 +54,7 @@ export async function unpack(
     );
     return 0;
   } catch (error) {
-    process.stderr.write(`${asFault(error, file).message}\n`);
-    return 1;
+    throw asFault(error, file);
   }
 }
 

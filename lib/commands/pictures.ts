@@ -5,12 +5,11 @@ import { sheetPage } from "../pages/sheet-page.ts";
 import { comparisonAssets, listingAssets } from "../pictures/listing-assets.ts";
 import { shownPaint } from "../pictures/site-pictures.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
-import { colourFamily } from "../sheet/colour-family.ts";
-import { asFault, OutputFault } from "../site/output-fault.ts";
+import { asFault } from "../site/output-fault.ts";
 import { ownFiles } from "../site/own-files.ts";
 import { printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
-import { chosenColours, type CardOptions } from "./card-options.ts";
+import { chosenAmong, type CardOptions } from "./card-options.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { printableRecords } from "./printable-records.ts";
 import { counted, say, seconds } from "./told.ts";
@@ -27,13 +26,7 @@ export async function pictures(
   if (records === undefined) return 1;
   try {
     const folder = ownFiles(options.to, options.contentDir);
-    const isChosen = chosenColours(
-      wanted,
-      [...records.colours.values()].map((colour) => ({
-        slug: colour.slug,
-        family: colourFamily(colour, records),
-      })),
-    );
+    const isChosen = chosenAmong(wanted, records);
     const cache = workCacheOf(options.contentDir);
     const { context } = workedSite(records, printedDate(options.date, records.newestDate), cache);
     const files = new Map<string, Uint8Array>();
@@ -65,10 +58,6 @@ export async function pictures(
     );
     return 0;
   } catch (error) {
-    if (error instanceof RangeError) throw error;
-    process.stderr.write(
-      `${(error instanceof OutputFault ? error : asFault(error, options.to)).message}\n`,
-    );
-    return 1;
+    throw error instanceof RangeError ? error : asFault(error, options.to);
   }
 }

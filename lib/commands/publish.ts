@@ -15,7 +15,7 @@ import { MANIFEST, MANIFEST_KIND } from "../site/output-manifest.ts";
 import { WORDS } from "../words/languages.ts";
 import { build } from "./build.ts";
 import type { CommandOptions } from "./command-line.ts";
-import { counted, say, seconds } from "./told.ts";
+import { complaint, counted, say, seconds } from "./told.ts";
 
 /** What has to be said with `--confirm` before it goes out. */
 const CONFIRMATIONS = ["removals", "cautions"] as const;
@@ -58,9 +58,6 @@ export async function publish(
       say(`${summary(files)}, ${seconds(started)}: ${to}`);
     }
     return 0;
-  } catch (error) {
-    if (!(error instanceof OutputFault)) throw error;
-    return complaint(error.message);
   } finally {
     rmSync(scratch, { recursive: true, force: true });
   }
@@ -166,9 +163,4 @@ function confirmations(changed: readonly ChangedThing[]): Confirmation[] {
 
 function summary({ added, changed, removed }: ReturnType<typeof fileDifferences>): string {
   return `${counted(added.length, "new file")}, ${changed.length} changed, ${removed.length} removed`;
-}
-
-function complaint(sentence: string): number {
-  process.stderr.write(`${sentence}\n`);
-  return 1;
 }

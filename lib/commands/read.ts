@@ -13,7 +13,7 @@ import { replicateComplaint } from "../records/replicate-faults.ts";
 import { GEOMETRIES, type Geometry, type Scale } from "../records/schema/terms.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { slugOf } from "../records/slug-of.ts";
-import { counted, printDiagnostics, say } from "./told.ts";
+import { complaint, counted, printDiagnostics, say } from "./told.ts";
 
 /** Names of samples that are printed. */
 const NAMED = 12;
@@ -175,9 +175,4 @@ function geometryText(geometry: Geometry | undefined, contentDir: string): strin
   return geometry === undefined && ofAll !== undefined
     ? ""
     : `, geometry: ${geometry ?? "GEOMETRY"}`;
-}
-
-function complaint(sentence: string): number {
-  process.stderr.write(`${sentence}\n`);
-  return 1;
 }

@@ -1,7 +1,6 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { OutputFault } from "../site/output-fault.ts";
 import { siteServer, workshopServer, type SiteServer } from "../site/site-server.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { liveBuilds, type BuildsServed } from "./live-builds.ts";
@@ -48,10 +47,6 @@ export async function start(options: CommandOptions): Promise<number> {
       }
     }
     return 0;
-  } catch (error) {
-    if (!(error instanceof OutputFault)) throw error;
-    process.stderr.write(`${error.message}\n`);
-    return 1;
   } finally {
     await Promise.all(servers.map(async ({ close }) => close()));
     await builds.end();

@@ -46,6 +46,12 @@ export function seconds(started: number): string {
   return `${((performance.now() - started) / 1000).toFixed(1)} s`;
 }
 
+/** Why a command did nothing, in one line. @returns its exit code */
+export function complaint(sentence: string): number {
+  process.stderr.write(`${sentence}\n`);
+  return 1;
+}
+
 /** A line of what a command did. */
 export function say(line: string): void {
   process.stdout.write(`${line}\n`);

@@ -1,6 +1,6 @@
 import type { SectionBlock } from "../blocks/block.ts";
 import type { BenchView } from "../blocks/page-kinds.ts";
-import { plots, section, statement } from "../blocks/section-blocks.ts";
+import { contentsOf, plots, section, statement } from "../blocks/section-blocks.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { dryingBlocks } from "./drying-blocks.ts";
 import { fitBlocks } from "./fit-blocks.ts";
@@ -36,10 +36,7 @@ export function benchPage(
     kind: "bench",
     ...pageHead(context, place, bench.heading(sheet.name), bench.description(sheet.name)),
     back: { text: bench.back(sheet.name), href: "../" },
-    contents: [
-      ...sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
-      { text: bench.sections.downloads, href: "#downloads" },
-    ],
+    contents: [...contentsOf(sections), { text: bench.sections.downloads, href: "#downloads" }],
     sections,
     downloads: [
       { text: "sheet.json", href: "../sheet.json", note: words.pages.downloads.sheet },

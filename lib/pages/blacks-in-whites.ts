@@ -1,15 +1,21 @@
-import { placesWithin } from "../words/number-text.ts";
-import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
+import { coordinateText } from "../present/coordinate-text.ts";
+import { numberColumns } from "../present/table-columns.ts";
+import {
+  asMarkup,
+  type CellView,
+  type Markup,
+  type PictureView,
+  type TableView,
+} from "../present/views.ts";
+import { bluenessRows, type BluenessRow, type BluenessRows } from "../plots/blueness-rows.ts";
 import type { NearNeutral } from "../collection/near-neutrals.ts";
 import { greyAt } from "../collection/single-blacks.ts";
 import { paintsOfPigment } from "../sheet/record-inputs.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { EqualLightness } from "../sheet/tints/tint-figures.ts";
+import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
 import { comparableTint } from "./screen-swatch.ts";
 import { glossCaption } from "./gloss-caption.ts";
 import { evenly } from "./range-parts.ts";
-import type { Words } from "../words/words.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
@@ -62,14 +68,6 @@ function someBlacks(blacks: readonly Sheet[], level: EqualLightness): readonly S
 /** As many as can be told apart in a picture. */
 const SHOWN_MOST = 24;
 
-function withSome(caption: string, some: string): string {
-  return some === "" || /[.!?]$/.test(caption) ? caption + some : `${caption}.${some}`;
-}
-
-function someOf(shown: readonly Sheet[], all: readonly Sheet[], { pages }: Words): string {
-  return shown.length === all.length ? "" : ` ${pages.parts.someOf(shown.length, all.length)}`;
-}
-
 /** Whites that a black reaches the lightness in, in the order that the records let blacks down in them. */
 function whitesOf(
   blacks: readonly Sheet[],
@@ -89,6 +87,43 @@ function greysOf(blacks: readonly Sheet[], level: EqualLightness): NearNeutral[]
   );
 }
 
+/** The blacks of a table or a picture at a lightness, and the whites that they are told in. */
+interface ShownBlacks {
+  readonly blacks: readonly Sheet[];
+  readonly whites: readonly { readonly slug: string; readonly name: string }[];
+  /** Adds to a caption what it has to say of readings with gloss, and that these are some of more. */
+  readonly captioned: (caption: string) => string;
+}
+
+function shownBlacks(level: EqualLightness, context: PageContext): ShownBlacks | undefined {
+  const all = blacksAt(level, context);
+  const blacks = someBlacks(all, level);
+  if (blacks.length === 0) return undefined;
+  const some =
+    blacks.length === all.length
+      ? ""
+      : ` ${context.words.pages.parts.someOf(blacks.length, all.length)}`;
+  return {
+    blacks,
+    whites: whitesOf(blacks, level),
+    captioned: (caption) => {
+      const own = glossCaption(caption, greysOf(blacks, level), context.words);
+      return some === "" || /[.!?]$/.test(own) ? own + some : `${own}.${some}`;
+    },
+  };
+}
+
+/** What a black comes to in a white at a lightness; undefined where it was not let down in that, or does not reach it. */
+function greyIn(
+  white: { readonly slug: string },
+  { tints }: Sheet,
+  level: EqualLightness,
+): { readonly tint: TintSection; readonly at: NonNullable<ReturnType<typeof greyAt>> } | undefined {
+  const tint = tints.find((one) => one.white.slug === white.slug);
+  const at = tint && greyAt(tint, level);
+  return tint === undefined || at === undefined ? undefined : { tint, at };
+}
+
 /** a* and b* of every black in every white at one lightness; undefined where none was let down. */
 export function blacksInWhitesTable(
   level: EqualLightness,
@@ -96,24 +131,20 @@ export function blacksInWhitesTable(
   { root }: PagePlace,
 ): TableView | undefined {
   const text = context.words.pages.blacks.table;
-  const all = blacksAt(level, context);
-  const blacks = someBlacks(all, level);
-  if (blacks.length === 0) return undefined;
-  const whites = whitesOf(blacks, level);
+  const shown = shownBlacks(level, context);
+  if (shown === undefined) return undefined;
+  const { blacks, whites, captioned } = shown;
   return {
     caption: text.caption(level),
-    note:
-      glossCaption(text.note, greysOf(blacks, level), context.words) +
-      someOf(blacks, all, context.words),
+    note: captioned(text.note),
     compact: true,
-    columns: [{ head: text.colour }, ...whites.map(({ name }) => ({ head: name, numeric: true }))],
-    rows: blacks.map(({ slug, name, tints }): CellView[] => [
-      { text: name, href: `${root}colours/${slug}/` },
+    columns: [{ head: text.colour }, ...numberColumns(...whites.map(({ name }) => name))],
+    rows: blacks.map((black): CellView[] => [
+      { text: black.name, href: `${root}colours/${black.slug}/` },
       ...whites.map((white): CellView => {
-        const tint = tints.find((one) => one.white.slug === white.slug);
-        const at = tint === undefined ? undefined : greyAt(tint, level);
+        const at = greyIn(white, black, level)?.at;
         const axis = (value: number): string =>
-          context.words.numbers.decimal(value, placesWithin(at?.uncertainty, 1));
+          coordinateText(value, at?.uncertainty, context.words.numbers);
         return { text: at === undefined ? NO_VALUE : text.cell(axis(at.a), axis(at.b)) };
       }),
     ]),
@@ -127,63 +158,55 @@ export function blacksInWhitesPicture(
   idPrefix: string,
 ): PictureView | undefined {
   const text = context.words.pages.blacks.picture;
-  const all = blacksAt(level, context);
-  const blacks = someBlacks(all, level);
-  if (blacks.length === 0) return undefined;
-  const whites = whitesOf(blacks, level);
-  const rows = blacks.map(({ name, tints }): BluenessRow => ({
-    label: name,
+  const { numbers } = context.words;
+  const shown = shownBlacks(level, context);
+  if (shown === undefined) return undefined;
+  const { blacks, whites, captioned } = shown;
+  const rows = blacks.map((black) => ({
+    label: black.name,
     lanes: whites.flatMap((white) => {
-      const tint = tints.find((one) => one.white.slug === white.slug);
-      const at = tint === undefined ? undefined : greyAt(tint, level);
-      return at === undefined
+      const grey = greyIn(white, black, level);
+      return grey === undefined
         ? []
         : [
             {
               kind: "point" as const,
               label: text.short(white.name),
-              b: at.b,
-              uncertainty: at.uncertainty,
-              colour: comparableTint(tint?.atL[level]),
+              b: grey.at.b,
+              uncertainty: grey.at.uncertainty,
+              colour: comparableTint(grey.tint.atL[level]),
             },
           ];
     }),
   }));
-  const domain = bluenessDomain(
-    rows.flatMap(({ lanes }) =>
-      lanes.map((lane) => (lane.kind === "point" ? lane.b : lane.middle)),
-    ),
-  );
-  const spoken = rows.map(({ label, lanes }) =>
-    text.row(
-      label,
-      lanes.map((lane) =>
-        text.lane(
-          lane.label,
-          context.words.numbers.decimal(lane.kind === "point" ? lane.b : lane.middle, 1),
-        ),
-      ),
-    ),
-  );
   const title = text.title(level);
   return {
-    svg: asMarkup(
-      bluenessRows({
-        decimalMark: context.words.numbers.mark,
-        idPrefix,
-        title,
-        description: text.description(spoken),
-        axisLabel: text.axis,
-        ends: text.ends,
-        domain,
-        rows,
-      }),
-    ),
-    caption: withSome(
-      glossCaption(title, greysOf(blacks, level), context.words),
-      someOf(blacks, all, context.words),
-    ),
+    svg: bluenessSvg(rows, context, {
+      idPrefix,
+      title,
+      description: text.description(
+        rows.map(({ label, lanes }) =>
+          text.row(
+            label,
+            lanes.map((lane) => text.lane(lane.label, numbers.decimal(lane.b, 1))),
+          ),
+        ),
+      ),
+      axisLabel: text.axis,
+      domain: bluenessDomain(rows.flatMap(({ lanes }) => lanes.map(({ b }) => b))),
+    }),
+    caption: captioned(title),
   };
+}
+
+/** Rows of b*, read or by theory, with the words that both have. */
+export function bluenessSvg(
+  rows: readonly BluenessRow[],
+  { words }: PageContext,
+  told: Pick<BluenessRows, "idPrefix" | "title" | "description" | "axisLabel" | "domain">,
+): Markup {
+  const { ends } = words.pages.blacks.picture;
+  return asMarkup(bluenessRows({ ...told, decimalMark: words.numbers.mark, ends, rows }));
 }
 
 /** White pigments in the order that the pictures of blacks have their paints in; those that no black is let down in come last. */

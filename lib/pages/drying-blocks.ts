@@ -7,6 +7,7 @@ import { standingView } from "../present/standing-view.ts";
 import type { Block } from "../blocks/block.ts";
 import { blocksOf } from "../blocks/section-blocks.ts";
 import type { CellView, TableView } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { ContributionFigure } from "../sheet/drying/drying-figures.ts";
 import { NO_VALUE } from "../words/no-value.ts";
@@ -60,12 +61,12 @@ function contributionTable(page: SheetPage): TableView[] {
   return [
     {
       caption: text.contributions,
-      columns: [
-        { head: text.columns.what },
-        { head: text.columns.effect },
-        { head: text.columns.times },
-        { head: text.columns.standing },
-      ],
+      columns: wordColumns(
+        text.columns.what,
+        text.columns.effect,
+        text.columns.times,
+        text.columns.standing,
+      ),
       rows: [
         [
           { text: text.base },
@@ -110,17 +111,15 @@ function trialTable({ worded, sheet: { drying }, words }: SheetPage): TableView[
   return [
     {
       caption: text.caption,
-      columns: [
-        { head: columns.of },
-        ...[
-          columns.touch,
-          columns.through,
-          columns.film,
-          columns.temperature,
-          columns.humidity,
-          columns.date,
-        ].map((head) => ({ head })),
-      ],
+      columns: wordColumns(
+        columns.of,
+        columns.touch,
+        columns.through,
+        columns.film,
+        columns.temperature,
+        columns.humidity,
+        columns.date,
+      ),
       rows: drying.trials.map(({ tintedWith, method, date, touchDryDays }, i): CellView[] => [
         {
           text: tintedWith === undefined ? text.alone : text.inWhite(tintedWith.name),
@@ -147,11 +146,7 @@ function whitesTable({ worded, sheet: { drying }, words }: SheetPage): TableView
   return [
     {
       caption: text.caption,
-      columns: [
-        { head: text.columns.white },
-        { head: text.columns.class },
-        { head: text.columns.days },
-      ],
+      columns: wordColumns(text.columns.white, text.columns.class, text.columns.days),
       rows: known.map(({ white, class: dryingClass, touchDryDays, contributions }): CellView[] => {
         const its = contributions
           .filter(({ sentence }) => sentence.rule.startsWith("white-"))

@@ -4,12 +4,12 @@ import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
-import type { CellView, TableView } from "../present/views.ts";
+import type { TableView } from "../present/views.ts";
 import type { ExpectedTintSection } from "../sheet/tints/expected-figures.ts";
 import type { PrintedNumbers } from "../words/number-text.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { stepColumns } from "./step-columns.ts";
+import { stepTable } from "./step-table.ts";
 
 /** Whites that the colour was not let down in, each with what is expected there, as ranges. */
 export function expectedTables({ sheet, words }: SheetPage): Block[] {
@@ -33,29 +33,23 @@ function stepsTable(
   { white, massRatioKind, steps }: ExpectedTintSection,
   words: SheetPage["words"],
 ): TableView {
-  const { stepsCaption, expectedNote } = words.pages.whites;
-  const range = (figure: Figure<Quantity>): CellView => ({
-    text: isKnown(figure)
-      ? words.pages.whites.range(...rounded(figure.value, words.numbers))
-      : NO_VALUE,
-  });
-  return {
-    caption: stepsCaption(white.name, massRatioKind),
-    note: expectedNote,
-    compact: true,
-    columns: stepColumns(words),
-    rows: steps.map(({ massRatio, lab, munsell, uncertainty }): CellView[] => {
+  const { stepsCaption, expectedNote, columns } = words.pages.whites;
+  const range = (figure: Figure<Quantity>): string =>
+    isKnown(figure) ? words.pages.whites.range(...rounded(figure.value, words.numbers)) : NO_VALUE;
+  return stepTable(
+    { caption: stepsCaption(white.name, massRatioKind), note: expectedNote },
+    columns,
+    [columns.misfit],
+    steps.map(({ massRatio, lab, munsell, uncertainty }) => {
       const { L, a, b } = lab["D65/10"];
-      return [
-        { text: massRatio, standing: standingWord("estimated", words) },
-        range(L),
-        range(a),
-        range(b),
-        { text: munsell !== undefined && isKnown(munsell.text) ? munsell.text.value : NO_VALUE },
-        { text: `\u00b1\u00a0${words.numbers.decimal(uncertainty, 1)}` },
-      ];
+      return {
+        ratio: { text: massRatio, standing: standingWord("estimated", words) },
+        lab: [L, a, b].map(range),
+        munsell: munsell?.text,
+        off: [`\u00b1\u00a0${words.numbers.decimal(uncertainty, 1)}`],
+      };
     }),
-  };
+  );
 }
 
 function rounded(quantity: Quantity, numbers: PrintedNumbers): [string, string] {

@@ -2,6 +2,7 @@ import { isKnown, type Figure } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { CellView, SourceEntryView, StandingView, TableView } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
 import { inputPathsOn } from "../sheet/figure-places.ts";
 import { sourceEntry } from "./source-entry.ts";
@@ -85,7 +86,7 @@ function missingTable(
   const text = words.pages.evidence;
   return {
     caption: text.notStatedCaption,
-    columns: [{ head: text.columns.figure }, { head: text.reason }, { head: text.wanting }],
+    columns: wordColumns(text.columns.figure, text.reason, text.wanting),
     rows: missing.flatMap(({ path, figure }) =>
       isKnown(figure)
         ? []

@@ -2,6 +2,7 @@ import { isKnown } from "../quantities/figure.ts";
 import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
+import { numberColumns } from "../present/table-columns.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
 import type { FinishDepth } from "../sheet/optics/optics-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
@@ -73,10 +74,12 @@ export function glossTable(page: SheetPage): TableView[] {
       note: glossNote,
       columns: [
         { head: columns.finish },
-        { head: columns.excludedL, numeric: true },
-        { head: columns.excludedValue, numeric: true },
-        { head: columns.includedL, numeric: true },
-        { head: columns.includedValue, numeric: true },
+        ...numberColumns(
+          columns.excludedL,
+          columns.excludedValue,
+          columns.includedL,
+          columns.includedValue,
+        ),
       ],
       rows: (["glossy", "satin", "matte"] as const).map((finish): CellView[] => [
         { text: finishes[finish] ?? finish },

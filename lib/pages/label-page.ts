@@ -8,6 +8,7 @@ import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type CellView, type TableView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -133,7 +134,7 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
   };
   return {
     caption: label.caption,
-    columns: [{ head: columns.line }, { head: columns.says }, { head: columns.here(sheet.name) }],
+    columns: wordColumns(columns.line, columns.says, columns.here(sheet.name)),
     rows: Object.entries(label.lines).map(([key, [line, says]]): CellView[] => [
       { text: line },
       { text: says },
@@ -166,7 +167,7 @@ function studioTable({ sheets, words }: PageContext): TableView {
     order.findIndex((operation) => key.startsWith(operation));
   return {
     caption,
-    columns: [{ head: columns.operation }, { head: columns.caution }, { head: columns.reason }],
+    columns: wordColumns(columns.operation, columns.caution, columns.reason),
     rows: [...rows].toSorted((one, other) => at(one) - at(other)).map(([, cells]) => cells),
   };
 }
@@ -176,11 +177,7 @@ function factTable(worded: SheetTexts, context: PageContext): TableView {
   const facts = sixFacts(worded, context);
   return {
     caption: text.caption,
-    columns: [
-      { head: columns.line },
-      { head: columns.says },
-      { head: columns.here(worded.sheet.name) },
-    ],
+    columns: wordColumns(columns.line, columns.says, columns.here(worded.sheet.name)),
     rows: Object.values(text.facts).flatMap((says, i): CellView[][] => {
       const fact = facts[i];
       return fact === undefined
@@ -211,11 +208,7 @@ function mixedTable(
   const { pigments: text } = words.pages.labelPage;
   return {
     caption,
-    columns: [
-      { head: text.columns.colour },
-      { head: text.columns.pigments },
-      { head: text.columns.weakest },
-    ],
+    columns: wordColumns(text.columns.colour, text.columns.pigments, text.columns.weakest),
     rows: mixed.map(({ sheet }): CellView[] => [
       { text: sheet.name, href: `${root}colours/${sheet.slug}/` },
       { text: pigmentWords(sheet) },
@@ -277,11 +270,7 @@ function namesTable({ words, sheets, records }: PageContext): TableView[] {
   return [
     {
       caption: text.caption,
-      columns: [
-        { head: text.columns.index },
-        { head: text.columns.pigments },
-        { head: text.columns.colours },
-      ],
+      columns: wordColumns(text.columns.index, text.columns.pigments, text.columns.colours),
       rows: shared.map(([index, slugs]): CellView[] => [
         { text: index },
         {

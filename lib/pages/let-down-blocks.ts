@@ -3,15 +3,14 @@ import { fold, headed, plots, statement, tables } from "../blocks/section-blocks
 import { coordinateOf } from "../present/coordinate-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
-import type { CellView, TableView } from "../present/views.ts";
+import type { TableView } from "../present/views.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { TintSection, TintStep } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
 import type { PrintedNumbers } from "../words/number-text.ts";
 import { expectedTables } from "./expected-tables.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
-import { stepColumns } from "./step-columns.ts";
-import { NO_VALUE } from "../words/no-value.ts";
+import { stepTable } from "./step-table.ts";
 import { trailPicture } from "./trail-picture.ts";
 
 /** For the bench: what one white makes of a colour beside another, and every let-down in figures. */
@@ -41,34 +40,29 @@ function whiteBlock(tint: TintSection, words: Words): Block {
 }
 
 function stepsTable({ white, steps, massRatioKind }: TintSection, words: Words): TableView {
-  const { stepsCaption, note, suspect } = words.pages.whites;
-  return {
-    caption: stepsCaption(white.name, massRatioKind),
-    columns: stepColumns(words),
-    rows: steps.map((step): CellView[] => {
+  const { stepsCaption, note, suspect, columns } = words.pages.whites;
+  return stepTable(
+    { caption: stepsCaption(white.name, massRatioKind), note },
+    columns,
+    [columns.misfit],
+    steps.map((step) => {
       const { L, a, b } = step.lab["D65/10"] ?? {};
-      const munsell = step.munsell?.text;
-      return [
-        {
+      return {
+        ratio: {
           text: step.massRatio,
           standing: standingWord(step.standing, words),
           ...(step.suspect === undefined ? {} : { note: suspect }),
         },
-        { text: coordinateOf(L, words.numbers) },
-        { text: coordinateOf(a, words.numbers) },
-        { text: coordinateOf(b, words.numbers) },
-        { text: munsell !== undefined && isKnown(munsell) ? munsell.value : NO_VALUE },
-        {
-          text:
-            step.uncertainty === undefined
-              ? missedBy(step, words.numbers)
-              : `\u00b1\u00a0${words.numbers.decimal(step.uncertainty, 1)}`,
-        },
-      ];
+        lab: [L, a, b].map((figure) => coordinateOf(figure, words.numbers)),
+        munsell: step.munsell?.text,
+        off: [
+          step.uncertainty === undefined
+            ? missedBy(step, words.numbers)
+            : `\u00b1\u00a0${words.numbers.decimal(step.uncertainty, 1)}`,
+        ],
+      };
     }),
-    note,
-    compact: true,
-  };
+  );
 }
 
 /** How far a drawdown lies from the fit, and in brackets from one that it was left out of. */

@@ -6,7 +6,7 @@ import { mixableColours, mixingRange, type MixingRange } from "../mixing/mixing-
 import { rangeReach, reachLevels, type Reach } from "../mixing/reach/range-reach.ts";
 import { offeredPaints } from "../mixing/offered-paints.ts";
 import { remembered } from "../quantities/remembered.ts";
-import type { PageContext, PagePlace } from "./page-context.ts";
+import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 
 export const BENCH_PATH = "bench/index.html";
 export const RECIPES_PATH = "bench/recipes/index.html";
@@ -103,7 +103,7 @@ export function mixingWays(context: PageContext, { path, root }: PagePlace): Lin
   ];
   return targets.map(([text, target]) => ({
     text,
-    href: `${root}${target.replace("index.html", "")}`,
+    href: addressTo(target, { root }),
     ...(path === target ? { current: true } : {}),
   }));
 }

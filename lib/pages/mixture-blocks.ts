@@ -13,6 +13,7 @@ import {
 import { statementText } from "../present/statement-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, ReasonView, TableView } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import type { MixtureSection, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import { mixturePictures } from "./mixture-pictures.ts";
 import { blacksTable, driftTable, stepsTable } from "./mixture-tables.ts";
@@ -60,8 +61,7 @@ function componentTable(
     caption,
     note,
     columns: [
-      { head: columns.pigment },
-      { head: columns.paint },
+      ...wordColumns(columns.pigment, columns.paint),
       ...[columns.pigmentMass, columns.pigmentVolume, columns.paintMass, columns.paintVolume].map(
         (head) => ({ head, numeric: true }),
       ),

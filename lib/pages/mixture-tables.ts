@@ -1,7 +1,9 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { placesWithin, type PrintedNumbers } from "../words/number-text.ts";
+import { coordinateOf, coordinateText } from "../present/coordinate-text.ts";
+import type { PrintedNumbers } from "../words/number-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import type { CellView, FoldedTableView, TableView } from "../present/views.ts";
+import { numberColumns } from "../present/table-columns.ts";
 import type { Words } from "../words/words.ts";
 import {
   greyAt,
@@ -11,6 +13,7 @@ import {
 } from "../collection/single-blacks.ts";
 import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import type { LabFigures } from "../sheet/notations/notation-figures.ts";
+import { stepTable } from "./step-table.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { NO_VALUE } from "../words/no-value.ts";
@@ -18,37 +21,21 @@ import { plainSheets } from "./worded-sheet.ts";
 
 /** What its components predict of each let-down, and how far its own drawdown lies from that. */
 export function stepsTable({ white, steps }: MixtureWhite, words: Words): TableView {
-  const text = words.pages.mixture;
-  const { stepColumns: columns } = text;
-  return {
-    caption: text.stepsCaption(white.name),
-    note: text.stepsNote,
-    compact: true,
-    columns: [
-      { head: columns.ratio },
-      { head: columns.L, numeric: true },
-      { head: columns.a, numeric: true },
-      { head: columns.b, numeric: true },
-      { head: columns.munsell },
-      { head: columns.uncertainty, unit: "\u0394E00", numeric: true },
-      { head: columns.miss, unit: "\u0394E00", numeric: true },
-    ],
-    rows: steps.map(({ massRatio, lab, munsell, uncertainty, missDeltaE00 }): CellView[] => [
-      {
-        text: massRatio === "1:0" ? text.masstone : massRatio,
+  const { stepsCaption, stepsNote, stepColumns: columns, masstone } = words.pages.mixture;
+  return stepTable(
+    { caption: stepsCaption(white.name), note: stepsNote },
+    columns,
+    [columns.uncertainty, columns.miss],
+    steps.map(({ massRatio, lab, munsell, uncertainty, missDeltaE00 }) => ({
+      ratio: {
+        text: massRatio === "1:0" ? masstone : massRatio,
         standing: standingWord("derived", words),
       },
-      ...labCells(lab["D65/10"], words.numbers),
-      { text: munsell !== undefined && isKnown(munsell.text) ? munsell.text.value : NO_VALUE },
-      { text: words.numbers.decimal(uncertainty, 1) },
-      {
-        text:
-          missDeltaE00 !== undefined && isKnown(missDeltaE00)
-            ? words.numbers.decimal(missDeltaE00.value, 1)
-            : NO_VALUE,
-      },
-    ]),
-  };
+      lab: labTexts(lab["D65/10"], words.numbers),
+      munsell: munsell?.text,
+      off: [words.numbers.decimal(uncertainty, 1), fixed(missDeltaE00, words.numbers)],
+    })),
+  );
 }
 
 /** Nothing where no tint of it is at L* 50; else the tint as made, with each pigment weaker in turn, and a black of one pigment beside it. */
@@ -79,10 +66,7 @@ export function driftTable(
     compact: true,
     columns: [
       { head: columns.what },
-      ...[columns.L, columns.a, columns.b, columns.change, columns.hue].map((head) => ({
-        head,
-        numeric: true,
-      })),
+      ...numberColumns(columns.L, columns.a, columns.b, columns.change, columns.hue),
     ],
     rows: [
       [
@@ -123,8 +107,8 @@ export function blacksTable(
           at === undefined
             ? NO_VALUE
             : text.cell(
-                words.numbers.decimal(at.a, placesWithin(at.uncertainty, 1)),
-                words.numbers.decimal(at.b, placesWithin(at.uncertainty, 1)),
+                coordinateText(at.a, at.uncertainty, words.numbers),
+                coordinateText(at.b, at.uncertainty, words.numbers),
               ),
       };
     });
@@ -151,14 +135,14 @@ export function blacksTable(
   ];
 }
 
-function labCells({ L, a, b }: LabFigures, numbers: PrintedNumbers): CellView[] {
-  return [L, a, b].map((figure) => ({
-    text: isKnown(figure)
-      ? numbers.decimal(figure.value, placesWithin(figure.uncertainty, 1))
-      : NO_VALUE,
-  }));
+function labTexts({ L, a, b }: LabFigures, numbers: PrintedNumbers): string[] {
+  return [L, a, b].map((figure) => coordinateOf(figure, numbers));
 }
 
-function fixed(figure: Figure<number>, numbers: PrintedNumbers): string {
-  return isKnown(figure) ? numbers.decimal(figure.value, 1) : NO_VALUE;
+function labCells(lab: LabFigures, numbers: PrintedNumbers): CellView[] {
+  return labTexts(lab, numbers).map((text) => ({ text }));
+}
+
+function fixed(figure: Figure<number> | undefined, numbers: PrintedNumbers): string {
+  return figure !== undefined && isKnown(figure) ? numbers.decimal(figure.value, 1) : NO_VALUE;
 }

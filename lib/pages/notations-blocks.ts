@@ -6,6 +6,7 @@ import { SHOWN_VIEWINGS } from "../colorimetry/viewing.ts";
 import { coordinateOf } from "../present/coordinate-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
+import { numberColumns } from "../present/table-columns.ts";
 import { spectralCurve } from "../plots/spectral-curve.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { NO_VALUE } from "../words/no-value.ts";
@@ -42,10 +43,7 @@ function labTable({ sheet, words }: SheetPage): TableView {
   const masstone = sheet.notations.masstone;
   return {
     caption: text.labCaption,
-    columns: [
-      { head: text.light },
-      ...["L*", "a*", "b*", "X", "Y", "Z"].map((head) => ({ head, numeric: true })),
-    ],
+    columns: [{ head: text.light }, ...numberColumns("L*", "a*", "b*", "X", "Y", "Z")],
     rows: SHOWN_VIEWINGS.flatMap((viewing): CellView[][] => {
       const lab = masstone?.lab[viewing];
       const xyz = masstone?.xyz[viewing];

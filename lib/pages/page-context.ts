@@ -73,7 +73,7 @@ export function addressTo(path: string, { root }: Pick<PagePlace, "root">): stri
 }
 
 /** The address of a page, which names its folder alone. */
-function shortAddress(path: string): string {
+export function shortAddress(path: string): string {
   return path.replace(/index\.html$/, "");
 }
 

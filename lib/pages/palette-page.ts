@@ -2,6 +2,7 @@ import type { PaletteView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import { fatterBelow, layeringOrder } from "../mixing/layering-order.ts";
 import type { CellView } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
 import { offeredLead, offeredOf, mixingWays, reachedWhites } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -38,12 +39,7 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
         kind: "table",
         table: {
           caption: palette.order,
-          columns: [
-            { head: columns.colour },
-            { head: columns.dries },
-            { head: columns.oil },
-            { head: columns.lasts },
-          ],
+          columns: wordColumns(columns.colour, columns.dries, columns.oil, columns.lasts),
           rows: ordered.map(({ slug, name, facts }, i): CellView[] => [
             { text: name, href: `${place.root}colours/${slug}/` },
             { text: facts.drying?.text ?? NO_VALUE },

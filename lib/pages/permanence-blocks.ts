@@ -4,6 +4,7 @@ import { standingView } from "../present/standing-view.ts";
 import type { Block } from "../blocks/block.ts";
 import { blocksOf } from "../blocks/section-blocks.ts";
 import type { CellView, ListView, PropertyTableView, TableView } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { reasons, sectionTable, type SheetPage } from "./page-of-sheet.ts";
 
@@ -81,9 +82,7 @@ function formTable({
       columns: [
         { head: text.columns.form },
         { head: text.columns.change, numeric: true },
-        { head: text.columns.category },
-        { head: text.columns.standard },
-        { head: text.columns.exposure },
+        ...wordColumns(text.columns.category, text.columns.standard, text.columns.exposure),
       ],
       rows: forms.map(({ slug, deltaEab, category, standards, exposures }): CellView[] => [
         { text: text.names[slug] ?? slug },

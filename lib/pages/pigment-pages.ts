@@ -27,6 +27,7 @@ import { pigmentFacts } from "./pigment-blocks.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { textPage } from "./text-page.ts";
 import { cautionsByReason, isGraveDust } from "./studio-cautions.ts";
@@ -110,8 +111,7 @@ function ownTable(
       table: {
         caption: `${text.caption}${words.colon}${words.families[family]}`,
         columns: [
-          { head: text.columns.pigment },
-          { head: text.columns.index },
+          ...wordColumns(text.columns.pigment, text.columns.index),
           { head: text.columns.density, unit: unitText("g/cm3", words), numeric: true },
           { head: text.columns.oil, unit: unitText("g/100 g", words), numeric: true },
           { head: text.columns.colours, numeric: true },

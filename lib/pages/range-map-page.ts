@@ -12,7 +12,7 @@ import { asMarkup, type CellView, type LinkView } from "../present/views.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { decimalText, type PrintedNumbers } from "../words/number-text.ts";
 import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";
-import type { PageContext, PagePlace } from "./page-context.ts";
+import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 import { median } from "../quantities/median.ts";
@@ -92,10 +92,10 @@ function scaleText({ originX, originY, unit }: MapScale): string {
 }
 
 /** The same map in each white. */
-function whiteLinks(shown: Reach, context: PageContext, { root }: PagePlace): LinkView[] {
+function whiteLinks(shown: Reach, context: PageContext, place: PagePlace): LinkView[] {
   return reachesOf(context).map((reach) => ({
     text: reach.white.name,
-    href: `${root}${mapPath(reach.white, context).replace("index.html", "")}`,
+    href: addressTo(mapPath(reach.white, context), place),
     ...(reach === shown ? { current: true } : {}),
   }));
 }

@@ -18,6 +18,7 @@ import { differenceText, driesText, hidesText, lastsText } from "../present/mix-
 import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { asMarkup, type CellView } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import { keptMixes } from "./kept-mixes.ts";
 import { metalsIn } from "./mixing-data.ts";
 import { mixingOf } from "./mixing-ways.ts";
@@ -67,13 +68,13 @@ export function replacementBlocks(
             kind: "table",
             table: {
               caption: text.caption(name),
-              columns: [
-                { head: columns.what },
-                { head: columns.difference },
-                { head: columns.lasts },
-                { head: columns.dries },
-                { head: columns.hides },
-              ],
+              columns: wordColumns(
+                columns.what,
+                columns.difference,
+                columns.lasts,
+                columns.dries,
+                columns.hides,
+              ),
               rows: rows.map(({ what, href, cells, screen }): CellView[] => [
                 {
                   text: what,
@@ -347,7 +348,7 @@ function recipes(
       return judged
         .filter((one) => one.deltaE00 <= REPLACES_TO)
         .slice(0, RECIPES_MOST)
-        .map(({ mix, deltaE00: difference, p68, facts, contrast, shown }) => {
+        .map(({ mix, deltaE00: difference, p68, facts, opacity, shown }) => {
           const parts = toSmallest(volumeMix(mix, range) ?? mix);
           return {
             what: mixPartsText(parts, range, text, words.numbers),
@@ -356,7 +357,7 @@ function recipes(
               differenceText(difference, p68, words.numbers),
               lastsText(facts, text),
               driesText(facts, text),
-              hidesText(contrast, text, words.numbers),
+              hidesText(opacity, text, words.numbers),
             ],
             screen: shown,
           };

@@ -3,6 +3,7 @@ import { tintsInWords } from "../words/tints-in-words.ts";
 import type { SectionBlock } from "../blocks/block.ts";
 import type { FactView } from "../present/views.ts";
 import type { OfferView, SheetView } from "../blocks/page-kinds.ts";
+import { contentsOf } from "../blocks/section-blocks.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
@@ -76,7 +77,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
       : {}),
     facts: sixFacts(worded, context).map((fact) => linkedFact(fact, sections)),
     ...(sheet.recordDate === undefined ? {} : { asOf: text.asOf(words.date(sheet.recordDate)) }),
-    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
+    contents: contentsOf(sections),
     sections,
     standingsFold: text.standingsFold,
   };

@@ -5,7 +5,7 @@ import type { LinkView, SiteView } from "../present/views.ts";
 import { LANGUAGE_NAMES } from "../words/languages.ts";
 import { languageFolder, pageLanguages } from "./page-languages.ts";
 import { hasMixing } from "./mixing-data.ts";
-import { wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
+import { shortAddress, wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
 
 /** The frame of one page: navigation, standing lines, the key to standings. */
 export function siteFrame(context: PageContext, { path, root }: PagePlace): SiteView {
@@ -78,7 +78,7 @@ function translationsOf(context: PageContext, { path, root }: PagePlace): SiteVi
   if (languages.length === 1 || path === NOT_FOUND_PATH) return [];
   return languages.map((language) => {
     const folder = languageFolder(language, context.records.workshop);
-    const href = `${topOf(context, root)}${folder}${path.replace(/index\.html$/, "")}`;
+    const href = `${topOf(context, root)}${folder}${shortAddress(path)}`;
     return {
       language,
       text: LANGUAGE_NAMES[language],

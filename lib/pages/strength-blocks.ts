@@ -4,6 +4,7 @@ import { isKnown } from "../quantities/figure.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
+import { numberColumns } from "../present/table-columns.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
 import { hidingCurve } from "../plots/hiding-curve.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
@@ -58,9 +59,11 @@ function tubeTable({ sheet, words }: SheetPage): TableView {
     caption: tubeCaption,
     columns: [
       { head: tubeColumns.white },
-      { head: tubeColumns.byVolume, numeric: true },
-      { head: tubeColumns.byMass, numeric: true },
-      { head: words.pages.optics.strength.byPigment, numeric: true },
+      ...numberColumns(
+        tubeColumns.byVolume,
+        tubeColumns.byMass,
+        words.pages.optics.strength.byPigment,
+      ),
     ],
     rows: sheet.tints.flatMap(({ white, strengthParts }) =>
       strengthParts === undefined

@@ -20,13 +20,13 @@ import {
   type PictureView,
   type TableView,
 } from "../present/views.ts";
-import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import { relativeScattering, scatteringScale } from "../plots/relative-scattering.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { theoryModels, type RangeModels } from "../sheet/pigments/theory-models.ts";
 import { paintsOfPigment } from "../sheet/record-inputs.ts";
 import { whiteScattering } from "../sheet/tints/white-scattering.ts";
-import { bluenessDomain, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
+import { bluenessDomain, bluenessSvg, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
 import type { PageContext } from "./page-context.ts";
 import { at } from "../quantities/at.ts";
 
@@ -47,54 +47,41 @@ function inOrder<V extends { readonly white: string }>(
 
 /** Bands of b* for every black and white that theory can speak of; undefined where it can of none. */
 export function theoryPicture(context: PageContext, idPrefix: string): PictureView | undefined {
-  const { pages } = context.words;
+  const { numbers, pages } = context.words;
   const [text, words] = [pages.blacks.theory, pages.blacks.picture];
-  const rows = context.theory().blacks.map(({ black, tints }): BluenessRow => ({
+  const rows = context.theory().blacks.map(({ black, tints }) => ({
     label: blackName(black, context),
     lanes: inOrder(tints, context)
       .filter(({ L }) => L === TOLD)
-      .map(({ white, b }) => ({
+      .map(({ white, b: { low, middle, high } }) => ({
         kind: "band" as const,
         label: words.short(whiteName(white, context)),
-        low: b.low,
-        middle: b.middle,
-        high: b.high,
+        low,
+        middle,
+        high,
       })),
   }));
   if (rows.every(({ lanes }) => lanes.length === 0)) return undefined;
-  const bands = rows.flatMap(({ lanes }) =>
-    lanes.flatMap((lane) => (lane.kind === "band" ? [lane.low, lane.high] : [])),
-  );
-  const spoken = rows.map(({ label, lanes }) =>
-    text.row(
-      label,
-      lanes.flatMap((lane) =>
-        lane.kind === "band"
-          ? [
-              text.lane(
-                lane.label,
-                context.words.numbers.decimal(lane.low, 0),
-                context.words.numbers.decimal(lane.high, 0),
-              ),
-            ]
-          : [],
-      ),
-    ),
-  );
   const title = text.title(String(TOLD));
   return {
-    svg: asMarkup(
-      bluenessRows({
-        decimalMark: context.words.numbers.mark,
-        idPrefix,
-        title,
-        description: text.description(spoken),
-        axisLabel: text.axis,
-        ends: words.ends,
-        domain: bluenessDomain(bands),
-        rows,
-      }),
-    ),
+    svg: bluenessSvg(rows, context, {
+      idPrefix,
+      title,
+      description: text.description(
+        rows.map(({ label, lanes }) =>
+          text.row(
+            label,
+            lanes.map((lane) =>
+              text.lane(lane.label, numbers.decimal(lane.low, 0), numbers.decimal(lane.high, 0)),
+            ),
+          ),
+        ),
+      ),
+      axisLabel: text.axis,
+      domain: bluenessDomain(
+        rows.flatMap(({ lanes }) => lanes.flatMap(({ low, high }) => [low, high])),
+      ),
+    }),
     caption: title,
   };
 }
@@ -123,23 +110,21 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
       ...(read?.runs.flat().map(({ value }) => value) ?? []),
     ]),
   );
+  const { numbers } = context.words;
   return whites.map(({ white, name, band, read }): PictureView => {
     const blue = band.find((at) => at.nm === 440);
     const filmed = read?.runs.flat().find((at) => at.nm === 440);
     const parts = [
       ...(filmed === undefined
         ? []
-        : [text.at(text.kinds.read, "440", context.words.numbers.decimal(filmed.value, 2))]),
+        : [text.at(text.kinds.read, "440", numbers.decimal(filmed.value, 2))]),
       ...(blue === undefined
         ? []
         : [
             text.at(
               text.kinds.band,
               "440",
-              text.span(
-                context.words.numbers.decimal(blue.low, 2),
-                context.words.numbers.decimal(blue.high, 2),
-              ),
+              text.span(numbers.decimal(blue.low, 2), numbers.decimal(blue.high, 2)),
             ),
           ]),
     ];
@@ -147,7 +132,7 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
     return {
       svg: asMarkup(
         relativeScattering({
-          decimalMark: context.words.numbers.mark,
+          decimalMark: numbers.mark,
           idPrefix: `${idPrefix}-${white}`,
           title,
           description: text.description(title, parts),
@@ -171,9 +156,10 @@ export function theoryStatements(
   context: PageContext,
 ): { readonly list: ListView; readonly note: string } | undefined {
   const text = context.words.pages.blacks.theory;
-  const rulings = isTold
-    ? told(context)
-    : [...untold(context), ...theoryModels(context.records).refusals];
+  const rulings = [
+    ...theoryRulings(context).filter(({ rule }) => NOT_TOLD.has(rule) !== isTold),
+    ...(isTold ? [] : theoryModels(context.records).refusals),
+  ];
   if (rulings.length === 0) return undefined;
   return {
     list: {
@@ -191,14 +177,6 @@ export function theoryStatements(
 }
 
 const NOT_TOLD = new Set(["theory-sign-not-known", "theory-lean-not-known"]);
-
-function told(context: PageContext): Statement[] {
-  return theoryRulings(context).filter(({ rule }) => !NOT_TOLD.has(rule));
-}
-
-function untold(context: PageContext): Statement[] {
-  return theoryRulings(context).filter(({ rule }) => NOT_TOLD.has(rule));
-}
 
 /** Each black from white to white, blacks of one substance in each white, and each black's lean by itself; one statement for all where it holds of all. */
 function theoryRulings(context: PageContext): Statement[] {
@@ -329,12 +307,7 @@ export function theoryInputs(context: PageContext): TableView | undefined {
     sourceName(key, context.records.sources.get(key), context.words.pages.sources.standings);
   return {
     caption: text.caption,
-    columns: [
-      { head: text.pigment },
-      { head: text.size },
-      { head: text.spread },
-      { head: text.indices },
-    ],
+    columns: wordColumns(text.pigment, text.size, text.spread, text.indices),
     rows: [...whites, ...blacks].map(({ slug, sizeUm, sizeKind, spread, indices }): CellView[] => [
       { text: blackName(slug, context) },
       { text: um(sizeUm), note: text.sizeKinds[sizeKind] },

@@ -24,6 +24,7 @@ import {
 } from "../collection/near-neutrals.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { numberColumns } from "../present/table-columns.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { EqualLightness, TintStep } from "../sheet/tints/tint-figures.ts";
 import { orderLinks, WHITES_PATH } from "./catalogue-pages.ts";
@@ -271,10 +272,7 @@ function table(
     note,
     columns: [
       { head: columns.colour },
-      { head: columns.b, numeric: true },
-      { head: columns.a, numeric: true },
-      { head: columns.b70, numeric: true },
-      { head: columns.b30, numeric: true },
+      ...numberColumns(columns.b, columns.a, columns.b70, columns.b30),
     ],
     rows: byBlueness(neutrals).map((neutral): CellView[] => {
       const colour = ownColour(neutral.tint.atL["50"]);

@@ -2,6 +2,7 @@ import type { Block } from "../blocks/block.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import type { PagePlace } from "../pages/page-context.ts";
 import type { CellView } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import type { Words } from "../words/words.ts";
 import type { DueLine } from "./next-view.ts";
 
@@ -23,7 +24,7 @@ export function lineTable(
     kind: "table",
     table: {
       caption,
-      columns: [{ head: text.dueColumns.what }, { head: text.dueColumns.where }],
+      columns: wordColumns(text.dueColumns.what, text.dueColumns.where),
       rows: lines.map(({ what, record }): CellView[] => [
         { text: `${what}.` },
         { text: record, ...recordLink(record, place) },

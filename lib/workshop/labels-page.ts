@@ -4,7 +4,8 @@ import { section, statement } from "../blocks/section-blocks.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { RangeLabels } from "../print/range-labels.ts";
 import type { CellView } from "../present/views.ts";
-import { workshopHead } from "./workshop-frame.ts";
+import { wordColumns } from "../present/table-columns.ts";
+import { workshopPage } from "./workshop-frame.ts";
 
 export const LABELS_PDF = "labels/labels.pdf";
 
@@ -22,13 +23,12 @@ export function labelsPage(context: PageContext, matter: LabelMatter): WorkshopP
     ...section("refused", text.sections.refused, listed(matter.refusals, text.list)),
     ...section("remarks", text.sections.remarks, listed(matter.remarks, text.list)),
   ];
-  return {
-    kind: "workshop",
-    ...workshopHead(context, text.heading, text.description),
+  return workshopPage(context, {
+    heading: text.heading,
+    description: text.description,
     lead: [text.lead],
-    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
     sections,
-  };
+  });
 }
 
 function printBlocks({ words, records }: PageContext, { runs, pdf }: LabelMatter): Block[] {
@@ -42,11 +42,7 @@ function printBlocks({ words, records }: PageContext, { runs, pdf }: LabelMatter
             kind: "table" as const,
             table: {
               caption: text.caption,
-              columns: [
-                { head: text.columns.size },
-                { head: text.columns.measures },
-                { head: text.columns.colours },
-              ],
+              columns: wordColumns(text.columns.size, text.columns.measures, text.columns.colours),
               rows: runs.map(({ size, labels }): CellView[] => [
                 { text: size.name },
                 { text: text.measures(size.widthMm, size.heightMm) },

@@ -6,6 +6,7 @@ import type { Tolerances } from "../lots/judgement.ts";
 import { lotChart, type LotChart } from "../plots/lot-chart.ts";
 import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type PictureView, type TableView } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { LotBook, LotsInTime } from "../sheet/lots/lot-book.ts";
 import type { Words } from "../words/words.ts";
@@ -166,8 +167,7 @@ function pointTable({ charted, charts }: LotBook, words: Words, root: string): T
     compact: true,
     columns: [
       { head: text.columns.place, numeric: true },
-      { head: text.columns.lot },
-      { head: text.columns.date },
+      ...wordColumns(text.columns.lot, text.columns.date),
       ...charts.map(({ of }) => ({ head: text.of[of].column, numeric: true })),
     ],
     rows: charted.map((lot, i) => [

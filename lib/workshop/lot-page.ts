@@ -7,9 +7,10 @@ import type { DifferenceParts } from "../lots/difference-parts.ts";
 import { takenVolumeMl } from "../formulation/container-fill.ts";
 import { isPackedSize, isShort, packedMasses } from "../formulation/packed-quantity.ts";
 import { isWhollyCompared } from "../lots/lot-against-standard.ts";
-import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import { addressTo, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
+import { numberColumns } from "../present/table-columns.ts";
 import type { Interval } from "../quantities/interval.ts";
 import { tareOf } from "./packed-remarks.ts";
 import type { Lot, Reading, TintReading } from "../records/records.ts";
@@ -20,7 +21,7 @@ import { whiteColour } from "../sheet/tints/drawdown-set.ts";
 import { foreignIngredients } from "./foreign-ingredients.ts";
 import { batchSheetPath, correctionAddress, lotBatchAddress, verdictWord } from "./lot-words.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { workshopHead } from "./workshop-frame.ts";
+import { workshopPage } from "./workshop-frame.ts";
 import { weighedInG } from "../records/made-of.ts";
 
 /** One lot: its verdict, how it differs, what would bring it back, and how it was made. */
@@ -78,7 +79,7 @@ export function lotPage(
             : []),
           {
             text: text.batchSheet(colour),
-            href: `${root}${batchSheetPath(book.colour.slug).replace("index.html", "")}`,
+            href: addressTo(batchSheetPath(book.colour.slug), { root }),
           },
           { text: text.reply(colour), href: `${root}colours/${book.colour.slug}/#reply` },
           { text: text.colourPage(colour), href: `${root}colours/${book.colour.slug}/` },
@@ -86,14 +87,13 @@ export function lotPage(
       },
     ]),
   ];
-  return {
-    kind: "workshop",
-    ...workshopHead(context, text.heading(number, colour), text.description(number, colour)),
+  return workshopPage(context, {
+    heading: text.heading(number, colour),
+    description: text.description(number, colour),
     back: { text: text.back, href: `${root}lots/` },
     lead: [words.date(lot.record.date)],
-    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
     sections,
-  };
+  });
 }
 
 /**
@@ -143,8 +143,7 @@ function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block
         caption: text.judgedCaption,
         columns: [
           { head: text.judgedColumns.what },
-          { head: text.judgedColumns.found, numeric: true },
-          { head: text.judgedColumns.tolerance, numeric: true },
+          ...numberColumns(text.judgedColumns.found, text.judgedColumns.tolerance),
           { head: text.judgedColumns.verdict },
         ],
         rows: comparison.judged.map(
@@ -240,12 +239,12 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
     compact: true,
     columns: [
       { head: text.partsColumns.of },
-      ...[
+      ...numberColumns(
         text.partsColumns.total,
         text.partsColumns.L,
         text.partsColumns.C,
         text.partsColumns.H,
-      ].map((head) => ({ head, numeric: true })),
+      ),
     ],
     rows,
   };
@@ -284,12 +283,12 @@ function correctionBlocks(
         caption: text.correctionCaption,
         columns: [
           { head: text.correctionColumns.what },
-          ...[
+          ...numberColumns(
             text.correctionColumns.grams,
             text.correctionColumns.masstone,
             text.correctionColumns.letDown,
             text.correctionColumns.strength,
-          ].map((head) => ({ head, numeric: true })),
+          ),
         ],
         rows: corrections.map(({ candidate, gramsPer100g, predicted, range }): CellView[] => [
           { text: candidate.name, note: text.kinds[candidate.kind] },
@@ -309,55 +308,47 @@ function batchTable({ record }: Lot, { words, records }: PageContext): TableView
   const grams = (massG: number): string => `${words.numbers.decimal(massG, 1)}\u00a0g`;
   const vehicle = (slug: string): string => records.vehicles.get(slug)?.record.name ?? slug;
   const weighed = weighedInG(record);
-  const optionalRow = (name: string, value: string | undefined): [string, string][] =>
-    value === undefined ? [] : [[name, value]];
-  const rows: [string, string][] = [
-    ...record.pigments.map(({ pigment, massG }): [string, string] => [
-      records.pigments.get(pigment)?.record.name ?? pigment,
-      grams(massG),
-    ]),
-    ...(record.oil === undefined
-      ? []
-      : [[vehicle(record.oil.vehicle), grams(record.oil.massG)] as [string, string]]),
-    ...(record.additions ?? []).map((one): [string, string] => [
-      vehicle(one.vehicle),
-      grams(one.massG),
-    ]),
-    ...optionalRow(text.rows.yield, record.yieldG === undefined ? undefined : grams(record.yieldG)),
-    ...optionalRow(
+  const { yieldG, densityGPerCm3, finenessOfGrindUm } = record;
+  const rows: readonly (readonly [name: string, value: string | undefined])[] = [
+    ...record.pigments.map(
+      ({ pigment, massG }) =>
+        [records.pigments.get(pigment)?.record.name ?? pigment, grams(massG)] as const,
+    ),
+    ...[...(record.oil === undefined ? [] : [record.oil]), ...(record.additions ?? [])].map(
+      (one) => [vehicle(one.vehicle), grams(one.massG)] as const,
+    ),
+    [text.rows.yield, yieldG === undefined ? undefined : grams(yieldG)],
+    [
       text.rows.loss,
-      record.yieldG === undefined
+      yieldG === undefined
         ? undefined
-        : `${words.numbers.decimal(100 * (1 - record.yieldG / weighed), 1)}\u00a0%`,
-    ),
-    ...(record.tubes ?? []).flatMap(({ ml, count, massG, tareG }): [string, string][] => [
-      [text.rows.tubes(String(ml)), String(count)],
-      ...optionalRow(
-        text.rows.tubeMass(String(ml)),
-        massG === undefined ? undefined : grams(massG),
-      ),
-      ...packedRows(ml, tareG ?? tareOf(ml, records), record.densityGPerCm3, { words }),
+        : `${words.numbers.decimal(100 * (1 - yieldG / weighed), 1)}\u00a0%`,
+    ],
+    ...(record.tubes ?? []).flatMap(({ ml, count, massG, tareG }) => [
+      [text.rows.tubes(String(ml)), String(count)] as const,
+      [text.rows.tubeMass(String(ml)), massG === undefined ? undefined : grams(massG)] as const,
+      ...packedRows(ml, tareG ?? tareOf(ml, records), densityGPerCm3, { words }),
     ]),
-    ...optionalRow(text.rows.passes, record.passes?.toString()),
-    ...optionalRow(
+    [text.rows.passes, record.passes?.toString()],
+    [
       text.rows.fineness,
-      record.finenessOfGrindUm === undefined
-        ? undefined
-        : `${record.finenessOfGrindUm}\u00a0\u00b5m`,
-    ),
-    ...optionalRow(
+      finenessOfGrindUm === undefined ? undefined : `${finenessOfGrindUm}\u00a0\u00b5m`,
+    ],
+    [
       text.rows.density,
-      record.densityGPerCm3 === undefined
+      densityGPerCm3 === undefined
         ? undefined
-        : `${words.numbers.decimal(record.densityGPerCm3, 3)}\u00a0g/cm\u00b3`,
-    ),
-    ...optionalRow(text.rows.retained, record.retainedSample),
-    ...optionalRow(text.rows.note, record.note),
+        : `${words.numbers.decimal(densityGPerCm3, 3)}\u00a0g/cm\u00b3`,
+    ],
+    [text.rows.retained, record.retainedSample],
+    [text.rows.note, record.note],
   ];
   return {
     caption: record.planned === true ? text.plannedCaption : text.batchCaption,
     columns: [{ head: text.batchColumns.what }, { head: text.batchColumns.amount, numeric: true }],
-    rows: rows.map(([name, value]) => [{ text: name }, { text: value }]),
+    rows: rows.flatMap(([name, value]) =>
+      value === undefined ? [] : [[{ text: name }, { text: value }]],
+    ),
   };
 }
 

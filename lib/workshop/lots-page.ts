@@ -4,11 +4,12 @@ import { section, statement } from "../blocks/section-blocks.ts";
 import { TELLING_DEGREES } from "../lots/replicate-spread.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { CellView, TableView } from "../present/views.ts";
+import { numberColumns, wordColumns } from "../present/table-columns.ts";
 import { lotBooks, spreadOf, type JudgedLot, type LotBook } from "../sheet/lots/lot-book.ts";
 import type { Lot } from "../records/records.ts";
 import { lotAddress, verdictWord } from "./lot-words.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { workshopHead } from "./workshop-frame.ts";
+import { workshopPage } from "./workshop-frame.ts";
 
 /** Every lot, the newest first, and how well the workshop repeats itself. */
 export function lotsPage(context: PageContext, place: PagePlace): WorkshopPageView {
@@ -24,13 +25,12 @@ export function lotsPage(context: PageContext, place: PagePlace): WorkshopPageVi
       ? []
       : section("spread", text.spreadHeading, spreadBlocks(context))),
   ];
-  return {
-    kind: "workshop",
-    ...workshopHead(context, text.heading, text.description),
+  return workshopPage(context, {
+    heading: text.heading,
+    description: text.description,
     lead: [text.lead],
-    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
     sections,
-  };
+  });
 }
 
 interface Listed {
@@ -56,12 +56,13 @@ function lotsTable(context: PageContext, { root }: PagePlace): TableView {
   return {
     caption: text.caption,
     columns: [
-      { head: text.columns.lot },
-      { head: text.columns.colour },
-      { head: text.columns.date },
-      { head: text.columns.verdict },
-      { head: text.columns.letDown, numeric: true },
-      { head: text.columns.strength, numeric: true },
+      ...wordColumns(
+        text.columns.lot,
+        text.columns.colour,
+        text.columns.date,
+        text.columns.verdict,
+      ),
+      ...numberColumns(text.columns.letDown, text.columns.strength),
     ],
     rows: rows.map(({ lot, judged, isStandard, book }): CellView[] => {
       const letDown = judged?.comparison.letDown;

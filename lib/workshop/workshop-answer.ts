@@ -4,9 +4,9 @@ import type { FigureIndex } from "../claims/figure-index.ts";
 import type { HeldAnswer, HeldClaim } from "../claims/held-claims.ts";
 import type { SectionBlock } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
-import { section } from "../blocks/section-blocks.ts";
+import { contentsOf, section, tables } from "../blocks/section-blocks.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
-import { workshopHead } from "./workshop-frame.ts";
+import { workshopPage } from "./workshop-frame.ts";
 
 export function workshopAnswerPath(slug: string): string {
   return `answers/${slug}/index.html`;
@@ -23,9 +23,7 @@ export function workshopAnswerPage(
   const { question } = held.answer.record;
   const reply = answerReply(held, context, index);
   const claims = (id: string, heading: string, of: readonly HeldClaim[]): SectionBlock[] =>
-    of.length === 0
-      ? []
-      : section(id, heading, [{ kind: "table", table: claimTable(of, context, index) }]);
+    section(id, heading, tables(of.length === 0 ? [] : [claimTable(of, context, index)]));
   const sections = [
     ...claims(
       "claims",
@@ -39,15 +37,14 @@ export function workshopAnswerPage(
     ),
   ];
   return {
-    kind: "workshop",
-    ...workshopHead(context, question, text.description(question)),
-    back: { text: text.back, href: place.root },
-    lead: [],
-    contents: [
-      { text: reply.heading, href: "#reply" },
-      ...sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
-    ],
-    sections,
+    ...workshopPage(context, {
+      heading: question,
+      description: text.description(question),
+      back: { text: text.back, href: place.root },
+      lead: [],
+      sections,
+    }),
+    contents: [{ text: reply.heading, href: "#reply" }, ...contentsOf(sections)],
     reply,
   };
 }

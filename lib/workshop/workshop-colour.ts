@@ -1,15 +1,16 @@
 import { sheetReply } from "../answers/reply-view.ts";
 import type { Block } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
-import { section, statement } from "../blocks/section-blocks.ts";
+import { contentsOf, linksOf, section, statement, tables } from "../blocks/section-blocks.ts";
 import { batchView, noBatch } from "../pages/batch-view.ts";
 import { labelTextView } from "../pages/label-text.ts";
-import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import { addressTo, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { pageOfSheet, type SheetPage } from "../pages/page-of-sheet.ts";
 import { figureName } from "../present/figure-name.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { CellView, TableView } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
@@ -17,7 +18,7 @@ import { lotChartBlocks } from "./lot-chart-blocks.ts";
 import { batchSheetPath } from "./lot-words.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { workshopHead } from "./workshop-frame.ts";
+import { workshopPage } from "./workshop-frame.ts";
 
 export function workshopColourPath(slug: string): string {
   return `colours/${slug}/index.html`;
@@ -38,21 +39,24 @@ export function workshopColourPage(
     ...(book === undefined
       ? []
       : section("lots", text.sections.lots, lotChartBlocks(book, words, place.root))),
-    ...section("costs", text.sections.costs, [{ kind: "table", table: costTable(page) }]),
+    ...section("costs", text.sections.costs, tables([costTable(page)])),
     ...section("gaps", text.sections.gaps, gapBlocks(page)),
     ...section("answers", text.sections.answers, answerBlocks(page)),
   ];
+  const { name } = worded.sheet;
   return {
-    kind: "workshop",
-    ...workshopHead(context, text.heading(worded.sheet.name), text.description(worded.sheet.name)),
-    back: { text: text.back, href: place.root },
-    lead: [],
+    ...workshopPage(context, {
+      heading: text.heading(name),
+      description: text.description(name),
+      back: { text: text.back, href: place.root },
+      lead: [],
+      sections,
+    }),
     contents: [
-      ...sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
+      ...contentsOf(sections),
       { text: text.sections.label, href: "#label" },
       { text: text.sections.reply, href: "#reply" },
     ],
-    sections,
     label: { ...labelTextView(page), heading: text.sections.label },
     reply: { ...sheetReply(worded, context), heading: text.sections.reply },
   };
@@ -73,15 +77,12 @@ function batchBlocks(page: SheetPage): Block[] {
         items: batch.reasons.map((reason) => ({ text: statementText(reason, words) })),
       },
     },
-    {
-      kind: "links",
-      links: [
-        {
-          text: words.pages.workshop.colour.batchSheet,
-          href: `${page.place.root}${batchSheetPath(worded.sheet.slug).replace("index.html", "")}`,
-        },
-      ],
-    },
+    ...linksOf([
+      {
+        text: words.pages.workshop.colour.batchSheet,
+        href: addressTo(batchSheetPath(worded.sheet.slug), page.place),
+      },
+    ]),
     { kind: "reckoner", reckoner },
   ];
 }
@@ -99,8 +100,7 @@ function costTable({ sheet, context: { records }, words }: SheetPage): TableView
   return {
     caption: text.costsCaption,
     columns: [
-      { head: text.costColumns.what },
-      { head: text.costColumns.supplier },
+      ...wordColumns(text.costColumns.what, text.costColumns.supplier),
       { head: text.costColumns.price(currency), numeric: true },
       { head: text.costColumns.date },
     ],
@@ -117,19 +117,14 @@ function costTable({ sheet, context: { records }, words }: SheetPage): TableView
 }
 
 /** Questions of customers that name the colour, each with the reply to send. */
-function answerBlocks({ sheet, context: { answers }, place: { root } }: SheetPage): Block[] {
+function answerBlocks({ sheet, context: { answers }, place }: SheetPage): Block[] {
   const own = answers.filter(({ colours }) => colours.includes(sheet.slug));
-  return own.length === 0
-    ? []
-    : [
-        {
-          kind: "links",
-          links: own.map(({ slug, question }) => ({
-            text: question,
-            href: `${root}${workshopAnswerPath(slug).replace("index.html", "")}`,
-          })),
-        },
-      ];
+  return linksOf(
+    own.map(({ slug, question }) => ({
+      text: question,
+      href: addressTo(workshopAnswerPath(slug), place),
+    })),
+  );
 }
 
 /** Figures of the published sheet that nobody can state, by their names. */
@@ -141,11 +136,7 @@ function gapBlocks({ worded, words }: SheetPage): Block[] {
   if (missing.length === 0) return [statement(text.noGaps)];
   const table: TableView = {
     caption: text.gapsCaption,
-    columns: [
-      { head: text.gapColumns.figure },
-      { head: text.gapColumns.reason },
-      { head: text.gapColumns.wanting },
-    ],
+    columns: wordColumns(text.gapColumns.figure, text.gapColumns.reason, text.gapColumns.wanting),
     rows: missing.flatMap((entry) =>
       isKnown(entry.figure)
         ? []
@@ -158,5 +149,5 @@ function gapBlocks({ worded, words }: SheetPage): Block[] {
           ],
     ),
   };
-  return [statement(text.gapsLead(missing.length)), { kind: "table", table }];
+  return [statement(text.gapsLead(missing.length)), ...tables([table])];
 }

@@ -1,3 +1,5 @@
+import type { WorkshopPageView } from "../blocks/page-kinds.ts";
+import { contentsOf } from "../blocks/section-blocks.ts";
 import type { SiteView } from "../present/views.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { siteFrame } from "../pages/site-frame.ts";
@@ -22,6 +24,25 @@ export function workshopFrame(
     more: [],
     translations: [],
     notice: text.notice,
+  };
+}
+
+/** A page of the workshop's own: its sections, and the ways to each. */
+export function workshopPage(
+  context: PageContext,
+  {
+    heading,
+    description,
+    sections,
+    ...more
+  }: Pick<WorkshopPageView, "heading" | "description" | "sections" | "lead" | "back">,
+): WorkshopPageView {
+  return {
+    kind: "workshop",
+    ...workshopHead(context, heading, description),
+    ...more,
+    contents: contentsOf(sections),
+    sections,
   };
 }
 

@@ -2,13 +2,14 @@ import type { Block } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import { addressTo, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { ownColour } from "../pages/screen-swatch.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { valueText } from "../present/figure-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { asMarkup, type CellView, type TableView } from "../present/views.ts";
+import { numberColumns, wordColumns } from "../present/table-columns.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
 import { upperFirst } from "../words/letter-case.ts";
@@ -16,7 +17,7 @@ import { workshopColourPath } from "./workshop-colour.ts";
 import { dueTable, recordLink } from "./due-table.ts";
 import { pressingLines, recordName, type DueMatter } from "./next-view.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { workshopHead } from "./workshop-frame.ts";
+import { workshopPage } from "./workshop-frame.ts";
 import { NEXT_PATH } from "./workshop-next.ts";
 
 /** Of the batches that a sheet works out, the one whose cost the list shows. */
@@ -35,7 +36,7 @@ export function workshopHome(
       dueTable(pressingLines(context, due), words, place),
       {
         kind: "links",
-        links: [{ text: nextSteps.heading, href: `${place.root}${address(NEXT_PATH)}` }],
+        links: [{ text: nextSteps.heading, href: addressTo(NEXT_PATH, place) }],
       },
     ]),
     ...section("faults", text.home.faults, faultBlocks(context, place, found)),
@@ -44,13 +45,12 @@ export function workshopHome(
     ]),
     ...section("answers", text.home.answers, [replies(context, place)]),
   ];
-  return {
-    kind: "workshop",
-    ...workshopHead(context, text.heading, text.lead),
+  return workshopPage(context, {
+    heading: text.heading,
+    description: text.lead,
     lead: [text.lead],
-    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
     sections,
-  };
+  });
 }
 
 function colourTable(context: PageContext, place: PagePlace): TableView {
@@ -60,15 +60,17 @@ function colourTable(context: PageContext, place: PagePlace): TableView {
     caption: text.coloursCaption,
     columns: [
       { head: text.columns.colour },
-      { head: text.columns.cost(500, records.workshop.currency ?? ""), numeric: true },
-      { head: text.columns.wanting, numeric: true },
+      ...numberColumns(
+        text.columns.cost(500, records.workshop.currency ?? ""),
+        text.columns.wanting,
+      ),
       { head: text.columns.suppliers },
     ],
     rows: sheets.map((worded): CellView[] => {
       const { slug } = worded.sheet;
       const step = { modules: MODULES, name: "lines of the workshop", of: slug };
       const { name, ...cells } = madeStep(steps, step, () => lineOf(worded, context));
-      const href = `${place.root}${address(workshopColourPath(slug))}`;
+      const href = addressTo(workshopColourPath(slug), place);
       return [{ ...name, href }, cells.cost, cells.wanting, cells.suppliers];
     }),
   };
@@ -108,14 +110,14 @@ function suppliers({ sheet: { pigments } }: SheetTexts, { records }: PageContext
   return names.length === 0 ? NO_VALUE : [...new Set(names)].join(", ");
 }
 
-function replies({ words, answers }: PageContext, { root }: PagePlace): Block {
+function replies({ words, answers }: PageContext, place: PagePlace): Block {
   return answers.length === 0
     ? statement(words.pages.workshop.home.answersNone)
     : {
         kind: "links",
         links: answers.map(({ slug, question }) => ({
           text: question,
-          href: `${root}${address(workshopAnswerPath(slug))}`,
+          href: addressTo(workshopAnswerPath(slug), place),
         })),
       };
 }
@@ -133,7 +135,7 @@ function faultBlocks(
       kind: "table",
       table: {
         caption: text.faultsCaption,
-        columns: [{ head: text.faultColumns.what }, { head: text.faultColumns.where }],
+        columns: wordColumns(text.faultColumns.what, text.faultColumns.where),
         rows: found.map(({ message, hint, place: { file, line } }): CellView[] => {
           const record = recordName(file);
           return [
@@ -147,8 +149,4 @@ function faultBlocks(
       },
     },
   ];
-}
-
-function address(path: string): string {
-  return path.replace(/index\.html$/, "");
 }

@@ -4,9 +4,10 @@ import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { nextSteps } from "../planning/next-steps.ts";
 import type { CellView } from "../present/views.ts";
+import { wordColumns } from "../present/table-columns.ts";
 import { dueTable, lineTable } from "./due-table.ts";
 import { nextLines, openLines, pressingLines, type DueMatter } from "./next-view.ts";
-import { workshopHead } from "./workshop-frame.ts";
+import { workshopPage } from "./workshop-frame.ts";
 
 export const NEXT_PATH = "next/index.html";
 
@@ -47,8 +48,7 @@ export function workshopNextPage(
             table: {
               caption: text.stepsCaption,
               columns: [
-                { head: text.columns.what },
-                { head: text.columns.gain },
+                ...wordColumns(text.columns.what, text.columns.gain),
                 { head: text.columns.hours, numeric: true },
                 { head: text.columns.record },
               ],
@@ -67,12 +67,11 @@ export function workshopNextPage(
       open.length === 0 ? [] : [lineTable(text.openCaption, open, words, place)],
     ),
   ];
-  return {
-    kind: "workshop",
-    ...workshopHead(context, text.heading, text.lead),
+  return workshopPage(context, {
+    heading: text.heading,
+    description: text.lead,
     lead: [text.lead],
     back: { text: words.pages.workshop.colour.back, href: place.root },
-    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
     sections,
-  };
+  });
 }

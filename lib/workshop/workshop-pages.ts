@@ -2,7 +2,12 @@ import type { BatchSheetView, WorkshopPageView } from "../blocks/page-kinds.ts";
 import type { FigureIndex } from "../claims/figure-index.ts";
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
+import {
+  pagePlace,
+  shortAddress,
+  type PageContext,
+  type PagePlace,
+} from "../pages/page-context.ts";
 import { wordedSheet } from "../pages/worded-sheet.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { certain } from "../quantities/at.ts";
@@ -99,7 +104,7 @@ function judgedAgain(
 export function workshopPages(context: PageContext, matter: WorkshopMatter): WorkshopPage[] {
   const { nav } = context.words.pages.workshop;
   const ways = [
-    { text: context.words.pages.nextSteps.heading, href: NEXT_PATH.replace("index.html", "") },
+    { text: context.words.pages.nextSteps.heading, href: shortAddress(NEXT_PATH) },
     { text: nav.colours, href: "#colours" },
     { text: nav.lots, href: "lots/" },
     { text: nav.labels, href: "labels/" },

@@ -124,6 +124,21 @@ describe("an instrument's file", () => {
     );
   });
 
+  test("that says who measured, with what, when and how has it said again", async () => {
+    const fields = NM.map((nm) => `SPECTRAL_NM${nm}`).join(" ");
+    writeFileSync(
+      join(home, "Told.txt"),
+      `CGATS.17\nORIGINATOR "Saltreach Colourworks, invented"\nINSTRUMENTATION "invented"\nCREATED 2026-03-02\nMEASUREMENT_GEOMETRY 45/0\nNUMBER_OF_FIELDS ${NM.length + 1}\nBEGIN_DATA_FORMAT\nSAMPLE_NAME ${fields}\nEND_DATA_FORMAT\nNUMBER_OF_SETS 1\nBEGIN_DATA\nsoot ${NM.map(() => "0.04").join(" ")}\nEND_DATA\n`,
+    );
+    expect((await run("Told.txt", "--scale", "factor")).output.split("\n").slice(3, 8)).toEqual([
+      "geometry 45/0",
+      "originator Saltreach Colourworks, invented",
+      "instrument invented",
+      "date 2026-03-02",
+      "geometry 45/0",
+    ]);
+  });
+
   test("of K/S is not taken for reflectances", async () => {
     const { code, complaints } = await run(save("KS.csv", [3, 6.3], ["Soot K/S", "grey"]));
     expect(code).toBe(1);

@@ -65,7 +65,12 @@ export function cgatsReading(source: ReadText): ReadingFile | undefined {
 
 function notesOf(tables: readonly CgatsTable[]): ReadingNotes {
   const keywords = tables[0]?.keywords;
-  return fileNotes(keywords?.get("INSTRUMENTATION"), keywords?.get("CREATED"));
+  return fileNotes({
+    originator: keywords?.get("ORIGINATOR"),
+    instrument: keywords?.get("INSTRUMENTATION"),
+    date: keywords?.get("CREATED"),
+    geometry: keywords?.get("MEASUREMENT_GEOMETRY"),
+  });
 }
 
 function tableColumns(

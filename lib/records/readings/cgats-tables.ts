@@ -5,6 +5,7 @@ import { MOST_CELLS } from "./size-limits.ts";
 
 /** Keywords of a header that tell of the reading; all others are passed over. */
 const KEPT_KEYWORDS = [
+  "ORIGINATOR",
   "CREATED",
   "INSTRUMENTATION",
   "MEASUREMENT_GEOMETRY",

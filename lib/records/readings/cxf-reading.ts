@@ -102,10 +102,12 @@ function isMeasured(object: CxfElement): boolean {
 
 function notesOf(root: CxfElement, specifications: readonly CxfSpecification[]): ReadingNotes {
   const about = elementAt(root, "FileInformation");
-  return fileNotes(
-    specifications.find(({ instrument }) => instrument !== undefined)?.instrument,
-    elementAt(about, "CreationDate")?.text.slice(0, 200),
-  );
+  return fileNotes({
+    originator: elementAt(about, "Creator")?.text,
+    instrument: specifications.find(({ instrument }) => instrument !== undefined)?.instrument,
+    date: elementAt(about, "CreationDate")?.text,
+    geometry: specifications.find(({ geometryText }) => geometryText !== undefined)?.geometryText,
+  });
 }
 
 function objectColumns(

@@ -16,6 +16,7 @@ export interface CxfSpecification {
   readonly startNm?: WrittenCell;
   readonly stepNm?: WrittenCell;
   readonly geometry?: FoundGeometry;
+  readonly geometryText?: string;
   readonly isPolarised?: true;
   readonly instrument?: string;
 }
@@ -70,7 +71,9 @@ function specificationOf(element: CxfElement, spot: Spotter): CxfSpecification {
   const range = elementAt(measurement, "WavelengthRange");
   const startNm = attributeCell(range, "StartWL", spot);
   const stepNm = attributeCell(range, "Increment", spot);
-  const geometry = geometryOf(elementAt(measurement, "GeometryChoice"));
+  const choice = elementAt(measurement, "GeometryChoice");
+  const geometry = geometryOf(choice);
+  const geometryText = leafWords(choice);
   const instrument = leafWords(elementAt(measurement, "Device"));
   const isPolarised = saysPolarised(leafWords(measurement));
   return {
@@ -81,6 +84,7 @@ function specificationOf(element: CxfElement, spot: Spotter): CxfSpecification {
     ...(startNm ? { startNm } : {}),
     ...(stepNm ? { stepNm } : {}),
     ...(geometry === undefined ? {} : { geometry }),
+    ...(geometryText ? { geometryText } : {}),
     ...(isPolarised ? { isPolarised } : {}),
     ...(instrument ? { instrument } : {}),
   };

@@ -67,13 +67,21 @@ export interface ReadingColumn {
 
 /** What a file says of itself, as found. */
 export interface ReadingNotes {
+  readonly originator?: string;
   readonly instrument?: string;
   readonly date?: string;
+  readonly geometry?: string;
 }
 
 /** Notes as far as a file's words tell them; "" and undefined are no words. */
-export function fileNotes(instrument: string | undefined, date: string | undefined): ReadingNotes {
-  return { ...(instrument ? { instrument } : {}), ...(date ? { date } : {}) };
+export function fileNotes(
+  words: Readonly<Record<keyof ReadingNotes, string | undefined>>,
+): ReadingNotes {
+  return Object.fromEntries(
+    Object.entries(words).flatMap(([note, said = ""]) =>
+      said === "" ? [] : [[note, said.slice(0, 200)]],
+    ),
+  );
 }
 
 export interface ReadingFile {

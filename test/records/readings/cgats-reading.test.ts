@@ -107,8 +107,10 @@ describe("a CGATS reading with one field a wavelength", () => {
     });
     const reading = soundReading(file, text);
     expect(reading.notes).toEqual({
+      originator: "Saltreach Colourworks, invented",
       instrument: "invented",
       date: "2026-03-02",
+      geometry: "45/0",
     });
     expect(columnOf(reading, "1")).toEqual({
       name: "1",

@@ -21,7 +21,9 @@ describe("a CxF reading", () => {
     expect(column.places[0]).toEqual({ text: "0.0511", line: 9, column: 49 });
     expect(column.places[1]).toEqual({ text: "0.0502", line: 9, column: 56 });
     expect(reading.notes).toEqual({
+      originator: "Saltreach Colourworks, invented",
       date: "2026-03-02T09:00:00",
+      geometry: "SingleAngle 45 0",
     });
   });
 
