@@ -23,7 +23,15 @@ export function oilBlocks(page: SheetPage): Block[] {
   return [
     ...blocksOf({
       summary: [
+<<<<<<< HEAD
         oilClass === undefined || line === undefined ? text.none : text.summary(oilClass, line),
+=======
+        grams === undefined
+          ? text.none
+          : oilClass === undefined
+            ? text.notClassed(grams)
+            : text.summary(oilClass, grams),
+>>>>>>> main
       ],
       properties: sectionTable(page, text.caption, ["oil", "fill"]),
       lists: [
