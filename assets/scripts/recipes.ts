@@ -354,7 +354,7 @@ function recipeItem(recipe: JudgedMix, wanted: Shown, paints: MixingRange): HTML
           [RECIPES.lamps, lampText],
           [notations.lasts, lastsText(facts, TEXT)],
           [notations.dries, driesText(facts, TEXT)],
-          [notations.hides, hidesText(recipe.contrast, TEXT, NUMBERS)],
+          [notations.hides, hidesText(recipe.opacity, TEXT, NUMBERS)],
           [notations.warning, warningText(facts, TEXT)],
           [
             notations.price,

@@ -2,7 +2,7 @@
  * Colours and a white mixed under the reader's hand. The address holds the mixture (`?mix=bone-black:1&white=...`), so
  * that it can be sent; the models are those of the sheets, and what they cannot predict is said with its reason.
  */
-import { contrastOf } from "../../lib/mixing/finding/judged-mix.ts";
+import { mixOpacity } from "../../lib/mixing/prediction/mix-opacity.ts";
 import { addressOf, stateOf, type BenchState } from "../../lib/mixing/mix-address.ts";
 import { partsOf, type Mix, type MixPart } from "../../lib/mixing/mix.ts";
 import type { MixingPaint } from "../../lib/mixing/mixing-paint.ts";
@@ -124,7 +124,7 @@ function bench(at: HTMLElement, paints: MixingRange): void {
           : `${munsell.text} (${BENCH.munsellUncertain(atLeastTenth(munsell.uncertainty.value), atLeastTenth(munsell.uncertainty.chroma))})`,
       ],
       [BENCH.notations.lab, labText(as, p68)],
-      ...factRows(facts, contrastOf(found, paints), paints.data.currency, {
+      ...factRows(facts, mixOpacity(found, paints), paints.data.currency, {
         text: TEXT,
         numbers: NUMBERS,
         language: LANGUAGE,
@@ -163,13 +163,7 @@ function bench(at: HTMLElement, paints: MixingRange): void {
           : [
               BENCH.filmSentence(
                 TEXT.micrometres(state.filmUm),
-                contrastText(
-                  contrastRange({
-                    ratio: wished.contrastRatio,
-                    uncertainty: wished.contrastUncertainty,
-                  }),
-                  NUMBERS,
-                ),
+                contrastText(contrastRange(wished), NUMBERS),
                 NUMBERS.decimal(wished.p68, 1),
               ),
             ]),

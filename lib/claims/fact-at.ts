@@ -1,6 +1,6 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { isFigure } from "../quantities/figure.ts";
-import { memberName } from "../sheet/figure-entries.ts";
+import { memberName } from "../sheet/figure-path.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { lost, type LostPath } from "./figure-index.ts";
 

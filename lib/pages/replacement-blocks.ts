@@ -348,7 +348,7 @@ function recipes(
       return judged
         .filter((one) => one.deltaE00 <= REPLACES_TO)
         .slice(0, RECIPES_MOST)
-        .map(({ mix, deltaE00: difference, p68, facts, contrast, shown }) => {
+        .map(({ mix, deltaE00: difference, p68, facts, opacity, shown }) => {
           const parts = toSmallest(volumeMix(mix, range) ?? mix);
           return {
             what: mixPartsText(parts, range, text, words.numbers),
@@ -357,7 +357,7 @@ function recipes(
               differenceText(difference, p68, words.numbers),
               lastsText(facts, text),
               driesText(facts, text),
-              hidesText(contrast, text, words.numbers),
+              hidesText(opacity, text, words.numbers),
             ],
             screen: shown,
           };

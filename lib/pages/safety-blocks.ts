@@ -4,6 +4,7 @@ import type { LabelView } from "../present/handling-views.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { HandledPart } from "../sheet/handling/handling-sections.ts";
 import type { Words } from "../words/words.ts";
+import { unbrokenNumber } from "../words/typeset-text.ts";
 import { cautionLine } from "./caution-line.ts";
 import { labelView, type LabelBasis } from "./label-view.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
@@ -78,10 +79,7 @@ export function workedOut({ frame, edition }: HandledPart): LabelBasis {
 /** From the workshop's record; that there is none is said. */
 export function poisonCentreLine(recorded: string | undefined, { pages }: Words): string {
   const { noPoisonCentre, poisonCentre } = pages.handling;
-  // A telephone number is read in one line.
-  return recorded === undefined
-    ? noPoisonCentre
-    : poisonCentre(recorded.replace(/(?<=\d) (?=\d)/g, "\u00a0"));
+  return recorded === undefined ? noPoisonCentre : poisonCentre(unbrokenNumber(recorded));
 }
 
 function paintLabel({ sheet: { cautions }, words, context, place }: SheetPage): LabelView {

@@ -13,8 +13,9 @@ import { textPage } from "./text-page.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 
 export function methodsPage(context: PageContext, place: PagePlace): TextPageView {
-  const { words } = context;
+  const { words, records } = context;
   const text = words.pages.methods;
+  const areInvented = records.workshop.demonstration === true;
   return textPage(
     {
       heading: text.heading,
@@ -24,7 +25,7 @@ export function methodsPage(context: PageContext, place: PagePlace): TextPageVie
         proseSection([
           id,
           heading,
-          id === "tints" ? `${prose}\n\n${text.measured(MEASURED_ERRORS)}` : prose,
+          id === "tints" ? `${prose}\n\n${text.measured(MEASURED_ERRORS, areInvented)}` : prose,
         ]),
       ),
       close: [

@@ -1,5 +1,5 @@
 /** What is known of a mixture beside its colour, in words. */
-import type { JudgedMix } from "../mixing/finding/judged-mix.ts";
+import type { MixOpacity } from "../mixing/prediction/mix-opacity.ts";
 import type { Told } from "../mixing/reach/hull.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
 import { OPACITY_FILM } from "../optics/films/opacity.ts";
@@ -22,7 +22,7 @@ type Row = readonly [name: string, said: string];
 
 export function factRows(
   facts: MixFacts,
-  contrast: JudgedMix["contrast"],
+  opacity: MixOpacity | undefined,
   currency: string | undefined,
   words: MixWords,
 ): Row[] {
@@ -31,7 +31,7 @@ export function factRows(
   return [
     [notations.lasts, lastsText(facts, text)],
     [notations.dries, driesText(facts, text)],
-    [notations.hides, hidesText(contrast, text, words.numbers)],
+    [notations.hides, hidesText(opacity, text, words.numbers)],
     [notations.warning, warningText(facts, text)],
     [notations.price, priceText(facts, currency, words)],
   ];
@@ -52,32 +52,31 @@ export function driesText({ dryingDays, dryingUnknown }: MixFacts, { facts }: Mi
 
 /** Of a film as thick as sheets judge opacity by. */
 export function hidesText(
-  contrast: JudgedMix["contrast"],
+  opacity: MixOpacity | undefined,
   text: MixText,
   numbers: PrintedNumbers,
 ): string {
-  if (contrast === undefined) return text.facts.notKnown;
-  const ratio = contrastRange(contrast);
+  if (opacity === undefined) return text.facts.notKnown;
+  const ratio = contrastRange(opacity);
   const [least, most] = ratio;
+  const um = text.micrometres(OPACITY_FILM.um);
+  if (opacity.isDark) return text.facts.dark(opacity.class, um, least >= HIDING_CONTRAST_RATIO);
   const verdict =
     least >= HIDING_CONTRAST_RATIO
       ? "hides"
       : most < HIDING_CONTRAST_RATIO
         ? "does not hide"
         : "may hide";
-  return text.facts.hiding[verdict](
-    contrastText(ratio, numbers),
-    text.micrometres(OPACITY_FILM.um),
-  );
+  return text.facts.hiding[verdict](contrastText(ratio, numbers), um);
 }
 
 /** What the contrast ratio [1] of a film may be, 68 %: no more than 1, at which no eye tells the two grounds apart. */
 export function contrastRange({
-  ratio,
-  uncertainty,
-}: NonNullable<JudgedMix["contrast"]>): Interval {
-  const either = Math.max(uncertainty, 0.005);
-  return [Math.min(ratio - either, 1), Math.min(ratio + either, 1)];
+  contrastRatio,
+  contrastUncertainty,
+}: Pick<MixOpacity, "contrastRatio" | "contrastUncertainty">): Interval {
+  const either = Math.max(contrastUncertainty, 0.005);
+  return [Math.min(contrastRatio - either, 1), Math.min(contrastRatio + either, 1)];
 }
 
 /** "0.94\u20130.96", "0.99\u20131": two places, the rest cut off, so that what falls short of the limit reads so. */

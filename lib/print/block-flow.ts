@@ -3,7 +3,7 @@ import type { CautionView } from "../present/handling-views.ts";
 import type { SvgNode } from "../plots/svg.ts";
 import type { PhotographView, StandingView } from "../present/views.ts";
 import { pictureHeightMm, pictureWords } from "./draw-picture.ts";
-import { labelFlow, partLabelFlow } from "./label-elements.ts";
+import { furtherLanguages, labelFlow, partLabelFlow } from "./label-elements.ts";
 import { ladderFigure } from "./ladder-figure.ts";
 import type { Flow } from "./layout-tree.ts";
 import { elementsOf, markupTree, textOf } from "./markup-tree.ts";
@@ -141,10 +141,17 @@ function laidOut<K extends Kind>(block: OfKind<K>, style: PaperStyle): readonly 
   return flow;
 }
 
-/** Sections as paper lays them out, without those that have nothing on paper. */
+/** Sections as paper lays them out, without those that have nothing on paper; what a label says in further languages closes its section. */
 export function sectionFlow(sections: readonly SectionBlock[], style: PaperStyle): Flow[] {
   return sections.flatMap(({ heading, blocks }) => {
-    const flow = blockFlow(blocks, style);
+    const flow = [
+      ...blockFlow(blocks, style),
+      ...blocks.flatMap((block) =>
+        block.kind === "label" && block.isOfPart !== true
+          ? furtherLanguages(block.label, style)
+          : [],
+      ),
+    ];
     return flow.length === 0 ? [] : [section(heading, style, flow)];
   });
 }

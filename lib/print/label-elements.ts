@@ -33,36 +33,15 @@ export function partLabelFlow(label: LabelView, style: PaperStyle): Flow[] {
       kind: "group",
       tag: "Sect",
       runningHead: { piece: runningHead(label.heading, style), at: "column" },
-      children: labelFlow(label, style),
+      children: [...labelFlow(label, style), ...furtherLanguages(label, style)],
     },
   ];
 }
 
-/** A whole label: its elements, its class, precautions, and the same in the workshop's other languages. */
+/** A label in the page's language: its elements, its class, precautions. */
 export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
-  const { hazard, classification, precautionary, languages, dataSheet } = label;
+  const { hazard, classification, precautionary, dataSheet } = label;
   const small = { sizePt: smallPt(style) };
-  const statements = (list_: readonly StatementView[], language?: string): Flow =>
-    list(
-      list_.map((statement) => {
-        const own = statement.language ?? language;
-        return {
-          runs: statementRuns(statement),
-          ...(own === undefined ? {} : { language: own }),
-        };
-      }),
-      style,
-      { ...small, marker: "" },
-    );
-  /** One behind another where room is scarce and all are in one language. */
-  const further = (list_: readonly StatementView[], language?: string): Flow =>
-    style.isRunIn === true && list_.every((one) => (one.language ?? language) === language)
-      ? paragraph(list_.flatMap(sentenceRuns), style, {
-          ...small,
-          beforeMm: 0.5,
-          ...(language === undefined ? {} : { language }),
-        })
-      : statements(list_, language);
   return [
     subHeading(label.heading, style),
     ...label.remarks.map((remark) => paragraph(sans(remark), style)),
@@ -72,21 +51,55 @@ export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
       ? []
       : [
           subHeading(label.precautionaryHeading, style),
-          (style.isOneLanguage === true ? further : statements)(precautionary),
+          (style.isOneLanguage === true ? runInStatements : statementList)(precautionary, style),
         ]),
     ...(dataSheet === undefined
       ? []
       : [paragraph([linkRun(dataSheet, style, "sans")], style, small)]),
-    ...(style.isOneLanguage === true ? [] : (languages?.list ?? [])).flatMap(
-      ({ language, name, signalWord, statements: own }): Flow[] => [
-        subHeading(
-          signalWord === undefined ? name : `${name}${style.words.colon}${signalWord}`,
-          style,
-        ),
-        further(own, language),
-      ],
-    ),
   ];
+}
+
+/** The same label in the workshop's other languages. */
+export function furtherLanguages({ languages }: LabelView, style: PaperStyle): Flow[] {
+  if (style.isOneLanguage === true) return [];
+  return (languages?.list ?? []).flatMap(({ language, name, signalWord, statements }): Flow[] => [
+    subHeading(signalWord === undefined ? name : `${name}${style.words.colon}${signalWord}`, style),
+    runInStatements(statements, style, language),
+  ]);
+}
+
+function statementList(
+  statements: readonly StatementView[],
+  style: PaperStyle,
+  language?: string,
+): Flow {
+  return list(
+    statements.map((statement) => {
+      const own = statement.language ?? language;
+      return {
+        runs: statementRuns(statement),
+        ...(own === undefined ? {} : { language: own }),
+      };
+    }),
+    style,
+    { sizePt: smallPt(style), marker: "" },
+  );
+}
+
+/** One behind another where room is scarce and all are in one language. */
+function runInStatements(
+  statements: readonly StatementView[],
+  style: PaperStyle,
+  language?: string,
+): Flow {
+  return style.isRunIn === true &&
+    statements.every((one) => (one.language ?? language) === language)
+    ? paragraph(statements.flatMap(sentenceRuns), style, {
+        sizePt: smallPt(style),
+        beforeMm: 0.5,
+        ...(language === undefined ? {} : { language }),
+      })
+    : statementList(statements, style, language);
 }
 
 function statementRuns({ code, text, remark }: StatementView): Run[] {

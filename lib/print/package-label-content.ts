@@ -11,6 +11,7 @@ import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { WORDS } from "../words/languages.ts";
+import { typesetText, unbrokenNumber } from "../words/typeset-text.ts";
 import { priceText } from "../present/price-text.ts";
 import type { Words } from "../words/words.ts";
 import type { PackageSize } from "./package-size.ts";
@@ -108,11 +109,12 @@ export function packageLabelContent(
   const { siteAddress } = workshop;
   return {
     slug: sheet.slug,
-    name: sheet.name,
+    name: typesetText(sheet.name),
     ...(swatch === undefined ? {} : { swatch }),
     facts: size.languages
       .flatMap((language) => factLines(worded.sheet, language, context))
-      .filter(isNew),
+      .filter(isNew)
+      .map((line) => ({ ...line, text: typesetText(line.text) })),
     contents: `${words.numbers.decimal(size.ml, Number.isInteger(size.ml) ? 0 : 1)}\u00a0ml`,
     lot: lotLine(size.languages, leading, lot),
     ...(price === undefined ? {} : { price }),
@@ -133,7 +135,7 @@ export function packageLabelContent(
           ...metals,
         ].map((line) => ({
           ...(line.code === undefined ? {} : { code: line.code }),
-          text: line.text,
+          text: typesetText(line.text),
         }));
         return signalWord === undefined && statements.length === 0
           ? []
@@ -142,9 +144,16 @@ export function packageLabelContent(
     ),
     mayLeaveOut:
       size.ml <= SMALL_PACKAGE_ML ? (cautions.smallPackage?.values.statements ?? []) : [],
-    supplier: [workshop.name, workshop.address, workshop.telephone, workshop.contact]
-      .filter((line) => line !== undefined)
-      .join(", "),
+    supplier: typesetText(
+      [
+        workshop.name,
+        workshop.address,
+        workshop.telephone && unbrokenNumber(workshop.telephone),
+        workshop.contact,
+      ]
+        .filter((line) => line !== undefined)
+        .join(", "),
+    ),
     ...(cautions.ufi === undefined ? {} : { ufi: `UFI: ${cautions.ufi}` }),
     inside: size.languages.map((language) => ({
       language,

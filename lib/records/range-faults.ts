@@ -4,6 +4,7 @@ import type { ParsedFiles } from "./parsed-files.ts";
 import { priceReachFaults } from "./price-reach.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Colour, Reading } from "./records.ts";
+import type { ColourRecord } from "./schema/colour.ts";
 import { LANGUAGES, type Language } from "./schema/terms.ts";
 import { median } from "../quantities/median.ts";
 
@@ -168,6 +169,30 @@ function* referenceFaults({ workshop, colours, pigments }: ParsedFiles): Faults 
       actual: slug,
       expected: "a colour with let-downs, such as a black",
     });
+  else if (isColoured(record, pigments))
+    yield faultAt(workshop.yaml.place(["strengthReference"]), {
+      severity: "warning",
+      rule: "records/strength-reference",
+      message: `${slug} has a hue: a colour that absorbs elsewhere is told stronger or weaker beside it by where each absorbs, and not by how much it colours`,
+      actual: slug,
+      expected: "a black or grey",
+    });
+}
+
+/** That no black is in it, by its family, else by the Colour Index names of all its pigments; what nobody says is left alone. */
+function isColoured(
+  { family, pigments: parts }: ColourRecord,
+  pigments: ParsedFiles["pigments"],
+): boolean {
+  const isOfHue = (pigment: string): boolean => {
+    const known = pigments.get(pigment)?.record;
+    const own = known?.family;
+    return own === undefined
+      ? known?.colourIndexName !== undefined && !/^[PN](Bk|W) /.test(known.colourIndexName)
+      : own !== "black" && own !== "grey" && own !== "white" && own !== "extender";
+  };
+  if (family !== undefined) return family !== "black" && family !== "grey";
+  return parts.length > 0 && parts.every(({ pigment }) => isOfHue(pigment));
 }
 
 /**

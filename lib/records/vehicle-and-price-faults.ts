@@ -29,7 +29,10 @@ export function* tradeFaults(files: ParsedFiles): Faults {
     yield* rangeFaults(one);
 }
 
-function* partsFaults(colour: Parsed<ColourRecord>, { colours }: ParsedFiles): Faults {
+function* partsFaults(
+  colour: Parsed<ColourRecord>,
+  { colours, pigments: known }: ParsedFiles,
+): Faults {
   const { pigments } = colour.record;
   const { place } = colour.yaml;
   const count = pigments.length;
@@ -52,7 +55,8 @@ function* partsFaults(colour: Parsed<ColourRecord>, { colours }: ParsedFiles): F
     });
   const names = pigments.map(({ pigment }) => pigment);
   for (const [i, pigment] of names.entries()) {
-    yield* paintFaults(colour, i, colours);
+    // What is made of a pigment that there is not was told at its name.
+    if (known.has(pigment)) yield* paintFaults(colour, i, colours);
     if (names.indexOf(pigment) < i)
       yield faultAt(place(["pigments", i, "pigment"]), {
         rule: "records/duplicate",

@@ -2,7 +2,8 @@ import type { Colour, Records } from "../records/records.ts";
 import { batchSection } from "./oil/batch-section.ts";
 import { cautionsSection } from "./handling/cautions-section.ts";
 import { dryingSection } from "./drying/drying-section.ts";
-import { fillSection } from "./oil/fill-section.ts";
+import { filled } from "./found.ts";
+import { FILL } from "./oil/fill-figures.ts";
 import { placeFigures } from "./figure-places.ts";
 import { masstoneRecords } from "./record-inputs.ts";
 import { masstoneNotations } from "./notations/masstone-figures.ts";
@@ -61,7 +62,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
     ...(mixture === undefined ? {} : { mixture }),
     oil,
     ...(batch === undefined ? {} : { batch }),
-    fill: fillSection(colour, pigments, oil),
+    fill: filled(FILL, { colour, parts: pigments, oil }),
     drying: dryingSection(colour, pigments, vehicle, additions, oil, expectedFinish(oil), records),
     permanence: permanenceSection(colour, pigments, records),
     cautions,

@@ -2,6 +2,7 @@ import { certain } from "../quantities/at.ts";
 import { isFigure, type Figure, type FigurePath } from "../quantities/figure.ts";
 import type { Declared, Shape } from "./declaration.ts";
 import { figureRow, type FigureRow } from "./figure-table.ts";
+import { memberName, pathBelow } from "./figure-path.ts";
 import { SHEET, type Sheet } from "./sheet.ts";
 
 /** One figure of a sheet with its place and the row of the figure table that it fills. */
@@ -45,20 +46,6 @@ export function figureEntry(sheet: PartsOfSheet, path: FigurePath): FigureEntry 
     }
     return undefined;
   }
-}
-
-/** Much the same paths stand on all sheets: each is one text, by the path above it and its own name. */
-const PATHS = new Map<FigurePath, Map<string, FigurePath>>();
-
-/** Of a part by its name; the path of the sheet itself is empty. */
-export function pathBelow(path: FigurePath, name: string): FigurePath {
-  if (path === "") return name;
-  const below = PATHS.get(path) ?? new Map<string, FigurePath>();
-  PATHS.set(path, below);
-  // Joined it is one text; put together by a template it would hold its parts beside itself.
-  const whole = below.get(name) ?? [path, name].join(".");
-  below.set(name, whole);
-  return whole;
 }
 
 /** What is declared at a place of a sheet: places are gone through again and again, and each looks up its row once. */
@@ -141,15 +128,4 @@ export function partsOf(
     parts.push({ key, name: key, part, value: own[key] });
   }
   return parts;
-}
-
-/** An array's member goes by its slug, a tint by its white's, a step by its ratio, a film by its micrometres: paths then survive a new neighbour. */
-export function memberName(member: unknown, index: number): string {
-  if (typeof member === "object" && member !== null) {
-    if ("slug" in member && typeof member.slug === "string") return member.slug;
-    if ("massRatio" in member && typeof member.massRatio === "string") return member.massRatio;
-    if ("filmUm" in member && typeof member.filmUm === "number") return String(member.filmUm);
-    if ("white" in member) return memberName(member.white, index);
-  }
-  return String(index);
 }

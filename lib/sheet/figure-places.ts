@@ -6,7 +6,7 @@ import {
   type Input,
 } from "../quantities/figure.ts";
 import { notesOn } from "../quantities/noted-on.ts";
-import { figureEntries, type PartsOfSheet } from "./figure-entries.ts";
+import { memberName, pathBelow } from "./figure-path.ts";
 
 /** Where a figure stands: on which colour's sheet, and where there. */
 export interface Place {
@@ -16,11 +16,17 @@ export interface Place {
 
 const PLACES = notesOn<Figure, Place>();
 
-/** Notes where the figures of a colour's sheet, or of a part of it, stand; of two places the first. */
-export function placeFigures(colour: string, sheet: PartsOfSheet): void {
-  for (const { path, figure } of figureEntries(sheet)) {
-    if (!PLACES.has(figure)) PLACES.set(figure, { colour, path });
+/** Notes where the figures of a colour's sheet, or of a part of it at a path, stand; of two places the first. */
+export function placeFigures(colour: string, part: object, path: FigurePath = ""): void {
+  if (isFigure(part)) {
+    if (!PLACES.has(part)) PLACES.set(part, { colour, path });
+    return;
   }
+  for (const [key, value] of Object.entries(part) as [string, unknown][])
+    if (typeof value === "object" && value !== null) {
+      const name = Array.isArray(part) ? memberName(value, Number(key)) : key;
+      placeFigures(colour, value, pathBelow(path, name));
+    }
 }
 
 /** Where a figure stands, once its sheet or its part of it is worked out. */

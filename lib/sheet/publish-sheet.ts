@@ -7,7 +7,8 @@ import {
   type Known,
 } from "../quantities/figure.ts";
 import { isStatement, type Statement } from "../quantities/statement.ts";
-import { partsOf, pathBelow, WHOLE_SHEET, type DeclaredPlace } from "./figure-entries.ts";
+import { partsOf, WHOLE_SHEET, type DeclaredPlace } from "./figure-entries.ts";
+import { pathBelow } from "./figure-path.ts";
 import { inputPathsOn } from "./figure-places.ts";
 import type { FigureRow } from "./figure-table.ts";
 import type { Sheet } from "./sheet.ts";

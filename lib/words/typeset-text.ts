@@ -18,4 +18,9 @@ export function typesetText(text: string): string {
     : text;
 }
 
+/** A telephone number whose groups stay in one line. */
+export function unbrokenNumber(telephone: string): string {
+  return telephone.replace(/(?<=[\d)]) (?=[\d(])/g, "\u00a0");
+}
+
 const TYPED = /['*\u0394]|&#39;|PVC|PVK|CPV|ategor|atégorie| x |\brho\b/;

@@ -115,7 +115,7 @@ describe("a chromatic colour in a white", () => {
     [34.9, "keeps-hue", undefined],
     [35.1, "turns-toward", "yellow"],
     [25.1, "keeps-hue", undefined],
-    [24.9, "turns-toward", "red"],
+    [24.9, "turns-toward", "blue"],
   ])("a turn from 30 to %s degrees: %s %s", (degrees, turn, toward) => {
     const angle = (at: number): [number, number] => [
       40 * Math.cos((at * Math.PI) / 180),
@@ -279,11 +279,11 @@ describe("hue words", () => {
     [90, "yellow", "green", "red"],
     [165, "green", "blue", "yellow"],
     [245, "blue", "red", "green"],
-  ] as const)("at %s degrees %s is ahead until it is reached", (degrees, hue, next, last) => {
-    expect(hueToward(degrees - 1, 5)).toBe(hue);
-    expect(hueToward(degrees + 1, 5)).toBe(next);
-    expect(hueToward(degrees + 1, -5)).toBe(hue);
-    expect(hueToward(degrees - 1, -5)).toBe(last);
+  ] as const)("at %s degrees %s is ahead until the colour is of it", (degrees, hue, next, last) => {
+    expect(hueToward(degrees - 21, 5)).toBe(hue);
+    expect(hueToward(degrees - 19, 5)).toBe(next);
+    expect(hueToward(degrees + 21, -5)).toBe(hue);
+    expect(hueToward(degrees + 19, -5)).toBe(last);
   });
 });
 

@@ -56,7 +56,7 @@ describe("the sentence of a card", () => {
   test("says of a colour what the first screen of its sheet says, in words that a painter uses", () => {
     const sentenceOf = (wanted: string): string | undefined =>
       CARDS.cards.find(({ slug }) => slug === wanted)?.states.sentence;
-    expect(sentenceOf("cadmium-red")).toBe("Duller and redder in Titanium White.");
+    expect(sentenceOf("cadmium-red")).toBe("Duller and bluer in Titanium White.");
     for (const { slug, states } of CARDS.cards)
       expect(states.sentence ?? "", slug).not.toMatch(/chroma/i);
   });

@@ -7,8 +7,12 @@ import {
 } from "../../lib/present/mix-facts-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 
-const hides = (ratio: number, uncertainty: number): string =>
-  hidesText({ ratio, uncertainty }, ENGLISH.pages.mixing, ENGLISH.numbers);
+const hides = (contrastRatio: number, contrastUncertainty: number, isDark = false): string =>
+  hidesText(
+    { class: "transparent", isDark, contrastRatio, contrastUncertainty },
+    ENGLISH.pages.mixing,
+    ENGLISH.numbers,
+  );
 
 /** ISO 6504-3 and ASTM D2805, memory: from a contrast ratio of 0.98 on a film is taken to hide. */
 describe("whether a film of a mixture hides", () => {
@@ -25,9 +29,20 @@ describe("whether a film of a mixture hides", () => {
 
   /** Derived: over white a film reflects at least as much as over black, as far as reading goes. */
   test("no contrast ratio is said to pass 1", () => {
-    expect(contrastText(contrastRange({ ratio: 1.02, uncertainty: 0.01 }), ENGLISH.numbers)).toBe(
-      "1",
+    expect(
+      contrastText(
+        contrastRange({ contrastRatio: 1.02, contrastUncertainty: 0.01 }),
+        ENGLISH.numbers,
+      ),
+    ).toBe("1");
+  });
+
+  /** ISO 6504-3: up to Y 0.25 over white the contrast ratio of a film tells of its darkness alone. */
+  test("of a dark film is told by its class, whatever chart its darkness hides", () => {
+    expect(hides(0.997, 0.004, true)).toBe(
+      "transparent at 75\u00a0µm, though its darkness hides a chart",
     );
+    expect(hides(0.9, 0.004, true)).toBe("transparent at 75\u00a0µm");
   });
 
   test("is not known where no film could be worked out", () => {

@@ -284,6 +284,20 @@ test("a label has one face, without serifs (clp-letter-sizes, 1.2.1.5)", () => {
   expect(new Set(faces)).toEqual(new Set(["sans", "sans bold"]));
 });
 
+test("what records type on a keyboard is typeset, and a telephone number stays in one line", () => {
+  const { workshop } = CONTEXT.records;
+  const content = packageLabelContent(textsOf("zinc-white"), sized({ kind: "tube", ml: 40 }), {
+    ...CONTEXT,
+    records: {
+      ...CONTEXT.records,
+      workshop: { ...workshop, name: "L'atelier d'Anna", telephone: "+44 (0)1632 960 123" },
+    },
+  });
+  expect(content).toMatchObject({
+    supplier: expect.stringMatching(/^L’atelier d’Anna, .*\+44\u00a0\(0\)1632\u00a0960\u00a0123/) as string,
+  });
+});
+
 test("an ingredient without hazard data has no label", () => {
   const size = sized({ kind: "tube", ml: 40 });
   const content = packageLabelContent(textsOf("vine-black"), size, CONTEXT);

@@ -279,6 +279,20 @@ describe("what a colour says of its making", () => {
       ],
     },
     {
+      what: "a pigment of a mixture by a wrong name, told once and not again of its paint",
+      files: {
+        "pigments/zinc-white.yaml": "name: Zinc white\n",
+        "colours/zinc.md": "---\nname: Zinc\npigments: [{ pigment: zinc-white }]\n---\n",
+        [COLOUR]: pigments(
+          "pigment: zinc-whit, paintParts: 1, paint: zinc",
+          "pigment: lamp-black, paintParts: 1",
+        ),
+      },
+      told: [
+        `${COLOUR_LINE}:4:16 error There is no zinc-whit in pigments/; nearest: zinc-white records/missing-reference`,
+      ],
+    },
+    {
       what: "parts that weigh nothing",
       files: { [COLOUR]: pigments("pigment: lamp-black, parts: 0") },
       told: [

@@ -643,6 +643,13 @@ describe("names and numbers", () => {
       told: /titanium-white is a white, and tinting strength is reckoned against a colour that is let down in whites/,
     },
     {
+      what: "a colour with a hue as what strength is reckoned against",
+      file: WORKSHOP,
+      edits: [["strengthReference: lamp-black", "strengthReference: burnt-sienna"]],
+      severity: "warning",
+      told: /burnt-sienna has a hue: a colour that absorbs elsewhere is told stronger or weaker/,
+    },
+    {
       what: "a tube of 3.7 ml",
       file: SPINEL,
       edits: [["{ ml: 40, price: 12 }", "{ ml: 3.7, price: 12 }"]],

@@ -12,7 +12,7 @@ import {
   type Declared,
 } from "../../lib/sheet/declaration.ts";
 import { LISTED, listedRows } from "../../lib/sheet/figure-table.ts";
-import { pathBelow } from "../../lib/sheet/figure-entries.ts";
+import { pathBelow } from "../../lib/sheet/figure-path.ts";
 import {
   filled,
   following,

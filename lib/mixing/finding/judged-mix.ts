@@ -4,12 +4,12 @@ import { lamplight } from "../../colorimetry/lamplight.ts";
 import { metamerism } from "../../colorimetry/metamerism.ts";
 import type { JudgingObserver } from "../../colorimetry/viewing.ts";
 import { isStatement, notRefused } from "../../quantities/statement.ts";
-import { OPACITY_CLASSES, OPACITY_FILM } from "../../optics/films/opacity.ts";
+import { opacityRank } from "../../optics/films/opacity.ts";
 import type { Mix } from "../mix.ts";
 import type { MixingPaint } from "../mixing-paint.ts";
 import type { MixingRange } from "../mixing-range.ts";
 import { mixFacts, type MixFacts } from "../prediction/mix-facts.ts";
-import { mixFilm } from "../prediction/mix-film.ts";
+import { mixOpacity, type MixOpacity } from "../prediction/mix-opacity.ts";
 import { predictedMix, type PredictedMix } from "../prediction/predicted-mix.ts";
 import { finishedSpectrum, shownLab, type Shown } from "../prediction/seen-mix.ts";
 import type { FoundMix } from "./found-mixes.ts";
@@ -24,8 +24,8 @@ export interface JudgedMix extends FoundMix {
   /** Under each lamp [Delta-E00]: how it parts from the target, where the target was read; else how far it changes by itself. */
   readonly lamps: { readonly kind: "parts" | "shifts"; readonly deltaE00: ByLamp };
   readonly facts: MixFacts;
-  /** Y over black to Y over white of a film as sheets judge by [1]; absent where films do not tell. */
-  readonly contrast?: { readonly ratio: number; readonly uncertainty: number };
+  /** Of a film as sheets judge by; absent where films do not tell. */
+  readonly opacity?: MixOpacity;
 }
 
 /** What a mixture has to be beside its colour; absent: anything. */
@@ -71,23 +71,15 @@ export function mixPasses(
   if (price !== undefined && !((facts.pricePer10Ml ?? Infinity) <= price)) return false;
   if (opacity === undefined) return true;
   const prediction = predictedMix(mix, range);
-  const contrast = isStatement(prediction) ? undefined : contrastOf(prediction, range);
-  return (contrast?.ratio ?? 0) >= (OPACITY_CLASSES[opacity - 1]?.contrastRatioMin ?? 1);
-}
-
-/** Of a film as thick as sheets judge opacity by. */
-export function contrastOf(prediction: PredictedMix, range: MixingRange): JudgedMix["contrast"] {
-  const film = mixFilm(prediction, { filmUm: OPACITY_FILM.um }, range);
-  return isStatement(film)
-    ? undefined
-    : { ratio: film.contrastRatio, uncertainty: film.contrastUncertainty };
+  const found = isStatement(prediction) ? undefined : mixOpacity(prediction, range);
+  return found !== undefined && opacityRank(found.class) <= opacity;
 }
 
 /** @throws RangeError for a mixture that the range does not predict: it was found by the same models. */
 export function judgedMix(found: FoundMix, target: Target, range: MixingRange): JudgedMix {
   const prediction = notRefused(predictedMix(found.mix, range));
   const p68 = Math.hypot(prediction.uncertainty.p68, target.p68);
-  const contrast = contrastOf(prediction, range);
+  const opacity = mixOpacity(prediction, range);
   return {
     ...found,
     p68,
@@ -95,7 +87,7 @@ export function judgedMix(found: FoundMix, target: Target, range: MixingRange): 
     shown: shownLab(found.lab),
     lamps: lampsOf(prediction, target, range.data.observer),
     facts: mixFacts(prediction.mass, range),
-    ...(contrast === undefined ? {} : { contrast }),
+    ...(opacity === undefined ? {} : { opacity }),
   };
 }
 

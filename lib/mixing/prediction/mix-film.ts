@@ -93,7 +93,8 @@ export function mixFilm(
   };
 }
 
-function mixCoefficients(
+/** K and S of a mix, stretched with a medium where one is wished. */
+export function mixCoefficients(
   { mass, spectrum }: PredictedMix,
   medium: FilmWish["medium"],
   range: MixingRange,

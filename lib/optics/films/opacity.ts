@@ -37,6 +37,11 @@ export const OPACITY_CLASSES = [
   scatteringPowerMin: number;
 }[];
 
+/** 1 opaque to 4 transparent. */
+export function opacityRank(word: OpacityClass): number {
+  return OPACITY_CLASSES.findIndex((row) => row.class === word) + 1;
+}
+
 /** From what scattering power S X [1] on a dark film is of a class, or below what it is of the last. */
 export function scatteringPowerLimit(word: OpacityClass): {
   readonly from?: number;

@@ -49,13 +49,16 @@ export function hueTurn(from: number, to: number): number {
   return turn > 180 ? turn - 360 : turn;
 }
 
+/** So near a unique hue [degree] a colour is of that hue, and turns towards its neighbours: a red gets yellower or bluer, never redder. @source optics-practice */
+const OF_THE_HUE = 20;
+
 /**
- * The landmark hue that a turn goes toward: the next one from where it starts.
+ * The landmark hue that a turn goes toward: the next one from where it starts that the colour is not of already.
  * @example hueToward(300, -15) // "blue"
  */
 export function hueToward(from: number, turn: number): "red" | "yellow" | "green" | "blue" {
   const ahead = ({ degrees }: { degrees: number }): number =>
-    (((Math.sign(turn) * (degrees - from)) % 360) + 360) % 360 || 360;
+    (((Math.sign(turn) * (degrees - from) - OF_THE_HUE) % 360) + 360) % 360 || 360;
   return LANDMARKS.reduce<(typeof LANDMARKS)[number]>(
     (one, other) => (ahead(other) < ahead(one) ? other : one),
     LANDMARKS[0],

@@ -23,7 +23,7 @@ import {
 import type { Interval } from "../../quantities/interval.ts";
 import { keysOf } from "../../quantities/members.ts";
 import { said, type Statement } from "../../quantities/statement.ts";
-import type { Colour } from "../../records/records.ts";
+import type { Colour, Records } from "../../records/records.ts";
 import {
   days,
   interval,
@@ -40,6 +40,8 @@ import {
   type SectionOf,
 } from "../declaration.ts";
 import { found, foundFrom } from "../found.ts";
+import type { OilSection } from "../oil/oil-figures.ts";
+import type { AdditionPart, PigmentPart } from "../pigments/pigment-figures.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { TRIAL, type TrialFigures } from "./trial-figures.ts";
 
@@ -85,6 +87,10 @@ export type TintDrying = SectionOf<typeof TINT_DRYING>;
 /** What the figures of a colour's drying are found from, beside one another. */
 export interface DryingOfColour {
   readonly colour: Colour;
+  readonly parts: readonly PigmentPart[];
+  readonly additions: readonly AdditionPart[];
+  /** As lots were weighed. */
+  readonly oil: OilSection;
   /** Its own trials, as the sheet shows them; of those of the colour alone the one that overrides the rules. */
   readonly tried: readonly TrialFigures[];
   readonly decides: TrialFigures | undefined;
@@ -96,6 +102,7 @@ export interface DryingOfColour {
   readonly againstRules: readonly Statement[];
   readonly inEachWhite: (linseedDays: Figure<Interval>) => readonly TintDrying[];
   readonly facts: Omit<DryingFacts, "touchDryDays">;
+  readonly records: Records;
 }
 
 const drying = foundFrom<

@@ -54,6 +54,10 @@ export function dryingSection(
   const alone = trials.filter(({ figures }) => figures.tintedWith === undefined);
   return filled(DRYING, {
     colour,
+    parts,
+    additions,
+    oil,
+    records,
     tried: trials.map(({ figures }) => figures),
     decides: decidingTrial(alone)?.figures,
     contributions,

@@ -23,7 +23,11 @@ const TRIALS: RememberedReads<Colour, readonly RecordedTrial[]> = new WeakMap();
 export function recordedTrials(colour: Colour, records: Records): readonly RecordedTrial[] {
   return readOnce(TRIALS, colour, colour.slug, () => {
     const trials = trialsOf(colour, records);
-    placeFigures(colour.slug, { drying: { trials: trials.map(({ figures }) => figures) } });
+    placeFigures(
+      colour.slug,
+      trials.map(({ figures }) => figures),
+      "drying.trials",
+    );
     return trials;
   });
 }

@@ -1,6 +1,9 @@
-import { heldMassG, takenVolumeMl } from "../../formulation/container-fill.ts";
-import type { Figure } from "../../quantities/figure.ts";
-import type { Quantity } from "../../quantities/interval.ts";
+import { heldMassG, jarFillStatement, takenVolumeMl } from "../../formulation/container-fill.ts";
+import { BAG_G, BAG_JAR_ML, CUSTOMARY_JARS_ML } from "../../formulation/containers.ts";
+import { isKnown, weakestRoot, type Figure } from "../../quantities/figure.ts";
+import { ends, type Quantity } from "../../quantities/interval.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { Colour } from "../../records/records.ts";
 import {
   list,
   oneOf,
@@ -12,7 +15,9 @@ import {
   text,
   type SectionOf,
 } from "../declaration.ts";
-import { derived, filled, found } from "../found.ts";
+import { derived, filled, found, foundFrom } from "../found.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
+import type { OilSection } from "./oil-figures.ts";
 
 /** Paint or dry pigment, and what it is filled into. */
 interface Filled {
@@ -31,7 +36,7 @@ const HELD = section({
   ),
 });
 
-export const FILLING = section({
+const FILLING = section({
   /** "paint", "lamp-black-poured", "lamp-black-tapped". */
   slug: text,
   /** The pigment, where it is a dry one. */
@@ -49,10 +54,60 @@ export const FILLING = section({
 });
 export type Filling = SectionOf<typeof FILLING>;
 
+/** What is filled, and what of it is known. */
+export interface FillOfColour {
+  readonly colour: Colour;
+  readonly parts: readonly PigmentPart[];
+  /** As lots were weighed. */
+  readonly oil: OilSection;
+}
+const fill = foundFrom<FillOfColour>();
+
 /** What jars and tubes hold, and the reverse. */
 export const FILL = section({
-  fillings: list(FILLING),
+  /** The paint, and each dry pigment poured and tapped. */
+  fillings: fill.found(list(FILLING), ({ colour: { sizes }, parts, oil }) => {
+    const containersMl = [...new Set([...sizes.map(({ ml }) => ml), ...CUSTOMARY_JARS_ML])].sort(
+      (one, other) => one - other,
+    );
+    const filling = (
+      what: Pick<Filling, "slug" | "pigment" | "packing">,
+      density: Figure<Quantity>,
+    ): Filling[] => (isKnown(density) ? [filled(FILLING, { ...what, density, containersMl })] : []);
+    return [
+      ...filling({ slug: "paint", packing: "paint" }, oil.paintDensityGPerCm3),
+      ...parts.flatMap(({ slug: pigment, bulkDensityLooseGPerMl, bulkDensityTappedGPerMl }) => [
+        ...filling(
+          { slug: `${pigment}-poured`, pigment, packing: "poured" },
+          bulkDensityLooseGPerMl,
+        ),
+        ...filling(
+          { slug: `${pigment}-tapped`, pigment, packing: "tapped" },
+          bulkDensityTappedGPerMl,
+        ),
+      ]),
+    ];
+  }),
   /** Whether 100 g of a dry pigment fill a jar. */
-  sentences: statements,
+  sentences: fill.found(statements, ({ parts }) => parts.flatMap(jarSentence)),
 });
 export type FillSection = SectionOf<typeof FILL>;
+
+/** Whether a bag of the dry pigment fills the customary jar; nothing where poured and tapped contradict each other. */
+function jarSentence({
+  name,
+  bulkDensityLooseGPerMl: loose,
+  bulkDensityTappedGPerMl: tapped,
+}: PigmentPart): Statement[] {
+  if (!isKnown(loose) || !isKnown(tapped)) return [];
+  const [looseGPerMl, tappedGPerMl] = [ends(loose.value)[0], ends(tapped.value)[1]];
+  if (looseGPerMl > tappedGPerMl) return [];
+  const statement = jarFillStatement(name, BAG_G, BAG_JAR_ML, { looseGPerMl, tappedGPerMl });
+  const root = weakestRoot([loose.restsOn, tapped.restsOn]);
+  return [
+    {
+      ...statement,
+      standing: root === "estimated" ? "estimated" : "derived",
+    },
+  ];
+}

@@ -14,7 +14,7 @@ export function tintsAsDrawn(colour: Colour, fits: Fits, records: Records): read
   return readOnce(TINTS, fits, colour.slug, () => {
     const fit = fits.get(colour.slug) ?? { kind: "refused", reasons: [] };
     const tints = tintSections(colour, fit, weighedAs(paintAsMade(colour, records).oil), records);
-    placeFigures(colour.slug, { tints });
+    placeFigures(colour.slug, tints, "tints");
     return tints;
   });
 }

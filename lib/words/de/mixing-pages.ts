@@ -3,7 +3,7 @@ import type { AnyWords } from "../any-words.ts";
 import type { PageWords } from "../en/pages.ts";
 import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
 import type { Interval } from "../../quantities/interval.ts";
-import { inGerman, METAL_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
+import { inGerman, METAL_NAMES, OPACITY_WORDS, SIGNAL_WORDS } from "./closed-sets.ts";
 import { COLON, SEMICOLON, dayCount, decimals, listed, micrometres, within } from "./phrases.ts";
 
 const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
@@ -153,6 +153,8 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       "does not hide": (ratio: string, um: string) =>
         `deckt bei ${um} keine Karte (Kontrastverhältnis ${ratio})`,
     },
+    dark: (word, um, hides) =>
+      `${OPACITY_WORDS[word]} bei ${um}${hides ? ", auch wenn ihre Dunkelheit eine Karte deckt" : ""}`,
     warning: (signal: string | null, metals: readonly string[]) =>
       signal === null && metals.length === 0
         ? "keine nötig"

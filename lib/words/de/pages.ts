@@ -434,7 +434,7 @@ export const PAGES: AnyWords<PageWords> = {
     heading: "Verfahren",
     lead: "Woher wir jeden Wert haben, und wie weit ihm zu trauen ist.",
     /** Below the section on tints. */
-    measured: (rows: readonly MeasuredErrors[]): string =>
+    measured: (rows: readonly MeasuredErrors[], areInvented: boolean): string =>
       [
         "Wie weit solche Vorhersagen von gemessenen Ölfarben liegen, in \u0394E00. Jede Aufhellung wird ausgelassen und aus den anderen vorhergesagt; eine Mischung wird aus ihren beiden Farben vorhergesagt, und eine Farbe in Schwerspat oder Kreide aus ihren Aufhellungen in Zinkweiß, über eine andere Farbe, die in beiden aufgehellt wurde. Mit Filmen: Aufstriche über Schwarz und Weiß sagten der Anpassung, wie jede Farbe streut. Die letzten beiden Spalten zählen, was innerhalb der 68 und der 90 % liegt, die wir neben eine Vorhersage drucken.",
         "",
@@ -444,6 +444,8 @@ export const PAGES: AnyWords<PageWords> = {
           ({ what, films, count, median, p90, inside68, inside90 }) =>
             `| ${MEASURED[what]} | ${films ? "mit Filmen" : "ohne Filme"} | ${count} | ${NUMBERS.decimal(median, 1)} | ${NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,
         ),
+        "",
+        `Ein \u00b1 auf einem Blatt richtet sich nach den Messungen dieser Farbe und ist darum enger oder weiter als diese Zahlen.${areInvented ? " Die Messungen dieser Vorführung hat ein Programm gemacht; sie stimmen weit besser überein als Aufstriche von Farbe: von wirklicher Farbe sind die Fehler dieser Tabelle zu erwarten, nicht das kleine \u00b1 dieser Blätter." : ""}`,
       ].join("\n"),
     sections: [
       [

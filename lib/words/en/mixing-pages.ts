@@ -1,6 +1,7 @@
 /** The tint bench, and what the pages that mix have in common; their scripts carry these words too. */
 import { COLON, SEMICOLON, dayCount, decimals, listed, micrometres, within } from "./phrases.ts";
 import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
+import type { OpacityClass } from "../../optics/films/opacity.ts";
 import type { Interval } from "../../quantities/interval.ts";
 
 const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
@@ -142,6 +143,9 @@ export const MIXING_PAGES = {
       "does not hide": (ratio: string, um: string) =>
         `does not hide a chart at ${um} (contrast ratio ${ratio})`,
     },
+    /** Of a film so dark that its contrast ratio tells only of its darkness. */
+    dark: (word: OpacityClass, um: string, hides: boolean) =>
+      `${word} at ${um}${hides ? ", though its darkness hides a chart" : ""}`,
     warning: (signal: string | null, metals: readonly string[]) =>
       signal === null && metals.length === 0
         ? "none needed"

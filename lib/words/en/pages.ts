@@ -427,7 +427,7 @@ export const PAGES = {
     heading: "Methods",
     lead: "How we came by each figure, and how far to trust it.",
     /** Below the section on tints. */
-    measured: (rows: readonly MeasuredErrors[]): string =>
+    measured: (rows: readonly MeasuredErrors[], areInvented: boolean): string =>
       [
         "How far such predictions lie from measured oil paints, in \u0394E00. Each let-down is left out and predicted from the others; a mixture is predicted from its two colours, and a colour in barytes or chalk from its let-downs in zinc white, through one other colour that was let down in both. With films: drawdowns over black and white told the fit how each paint scatters. The last two columns count those that lie within the 68 and the 90 % that we print beside a prediction.",
         "",
@@ -437,6 +437,8 @@ export const PAGES = {
           ({ what, films, count, median, p90, inside68, inside90 }) =>
             `| ${what} | ${films ? "with films" : "without films"} | ${count} | ${NUMBERS.decimal(median, 1)} | ${NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,
         ),
+        "",
+        `A \u00b1 on a sheet goes by that colour\u2019s own readings, so it is narrower or wider than these.${areInvented ? " The readings of this demonstration were made by a program and agree far better than drawdowns of paint do: of paint expect the errors of this table, not the small \u00b1 of these sheets." : ""}`,
       ].join("\n"),
     sections: [
       [

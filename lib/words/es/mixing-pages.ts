@@ -2,7 +2,7 @@
 import type { Lamp } from "../../colorimetry/lamps.ts";
 import type { MixingWords } from "../en/mixing-pages.ts";
 import type { AnyWords } from "../any-words.ts";
-import { METALS, wordOf } from "./closed-words.ts";
+import { METALS, OPACITIES, wordOf } from "./closed-words.ts";
 import { SIGNAL_WORDS } from "./label-words.ts";
 import { COLON, SEMICOLON, dayCount, decimals, listed, micrometres, within } from "./phrases.ts";
 
@@ -144,6 +144,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       "may hide": (ratio, um) => `quizá cubra una carta a ${um} (relación de contraste ${ratio})`,
       "does not hide": (ratio, um) => `no cubre una carta a ${um} (relación de contraste ${ratio})`,
     },
+    dark: (word, um, hides) =>
+      `${OPACITIES[word]} a ${um}${hides ? ", aunque su oscuridad cubre una carta" : ""}`,
     warning: (signal, metals) =>
       signal === null && metals.length === 0
         ? "no hace falta"

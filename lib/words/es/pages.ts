@@ -426,7 +426,7 @@ export const PAGES: AnyWords<PageWords> = {
   methods: {
     heading: "Métodos",
     lead: "De dónde sale cada cifra, y hasta dónde fiarse.",
-    measured: (rows) =>
+    measured: (rows, areInvented) =>
       [
         "Cuánto distan tales previsiones de óleos medidos, en \u0394E00. Cada rebaje se deja fuera y se prevé por los demás; una mezcla se prevé por sus dos colores, y un color en barita o creta por sus rebajes en blanco de cinc, a través de otro color rebajado en los dos. Con películas: aplicaciones sobre negro y blanco dijeron al ajuste cuánto dispersa cada pintura. Las dos últimas columnas cuentan los que quedan dentro del 68 y del 90\u00a0% que imprimimos junto a una previsión.",
         "",
@@ -436,6 +436,8 @@ export const PAGES: AnyWords<PageWords> = {
           ({ what, films, count, median, p90, inside68, inside90 }) =>
             `| ${MEASURED[what]} | ${films ? "con películas" : "sin películas"} | ${count} | ${NUMBERS.decimal(median, 1)} | ${NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,
         ),
+        "",
+        `Un \u00b1 de una ficha depende de las lecturas de ese color: es más estrecho o más ancho que estas cifras.${areInvented ? " Las lecturas de esta demostración las hizo un programa y concuerdan mucho mejor que las de una pintura: de una pintura espere los errores de esta tabla, no el pequeño \u00b1 de estas fichas." : ""}`,
       ].join("\n"),
     sections: [
       [

@@ -90,7 +90,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     correctionForeign: (name, pigments) =>
       `Avec ${name} il contient aussi ${pigments}, ce que ne dit ni son nom ni son étiquette.`,
     correctionNone:
-      "Rien de ce qui a été essayé ne réduirait l’écart de moitié\u202f: ni un blanc, ni une charge, ni une couleur mesurée de même, ni un autre lot. N’a pu être essayé ce qui n’a jamais été dégradé de blanc, ni mesuré seul et en films sur une carte de contraste nue, mesurée elle aussi.",
+      "Rien de ce qui a été essayé ne réduirait l’écart de moitié\u202f: ni un blanc, ni une charge, ni une couleur mesurée de même, ni un autre lot. N’a pu être essayé ce qui n’a jamais été coupé de blanc, ni mesuré seul et en films sur une carte de contraste nue, mesurée elle aussi.",
     correctionUnread: "Rien à corriger avant une mesure juste.",
     correctionCaption: "Pour 100 g du lot, et ce qu’on mesurerait alors",
     correctionColumns: {

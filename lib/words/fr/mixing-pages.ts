@@ -2,7 +2,7 @@
 import type { Lamp } from "../../colorimetry/lamps.ts";
 import type { MixingWords } from "../en/mixing-pages.ts";
 import type { AnyWords } from "../any-words.ts";
-import { METALS, wordOf } from "./closed-words.ts";
+import { METALS, OPACITIES, wordOf } from "./closed-words.ts";
 import { SIGNAL_WORDS } from "./label-words.ts";
 import {
   COLON,
@@ -156,6 +156,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       "does not hide": (ratio, um) =>
         `ne couvre pas une carte à ${um} (rapport de contraste ${ratio})`,
     },
+    dark: (word, um, hides) =>
+      `${OPACITIES[word]} à ${um}${hides ? ", même si son obscurité couvre une carte" : ""}`,
     warning: (signal, metals) =>
       signal === null && metals.length === 0
         ? "aucun nécessaire"

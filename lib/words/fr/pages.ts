@@ -429,7 +429,7 @@ export const PAGES: AnyWords<PageWords> = {
   methods: {
     heading: "Méthodes",
     lead: "D’où nous tenons chaque chiffre, et jusqu’où s’y fier.",
-    measured: (rows) =>
+    measured: (rows, areInvented) =>
       [
         "De combien de telles prévisions s’écartent de peintures à l’huile mesurées, en \u0394E00. Chaque dégradé est écarté et prévu d’après les autres\u202f; un mélange est prévu d’après ses deux couleurs, et une couleur dans la baryte ou la craie d’après ses dégradés dans le blanc de zinc, par une autre couleur dégradée dans les deux. Avec films\u202f: des applications sur noir et blanc ont dit à l’ajustement comment chaque peinture diffuse. Les deux dernières colonnes comptent celles qui restent en deçà des 68 et des 90\u00a0% que nous imprimons à côté d’une prévision.",
         "",
@@ -439,6 +439,8 @@ export const PAGES: AnyWords<PageWords> = {
           ({ what, films, count, median, p90, inside68, inside90 }) =>
             `| ${MEASURED[what]} | ${films ? "avec films" : "sans films"} | ${count} | ${NUMBERS.decimal(median, 1)} | ${NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,
         ),
+        "",
+        `Un \u00b1 d’une fiche dépend des mesures de cette couleur\u202f: il est plus étroit ou plus large que ces chiffres.${areInvented ? " Les mesures de cette démonstration ont été faites par un programme et s’accordent bien mieux que celles d’une vraie peinture\u202f: d’une peinture, attendez les erreurs de ce tableau, non le petit \u00b1 de ces fiches." : ""}`,
       ].join("\n"),
     sections: [
       [

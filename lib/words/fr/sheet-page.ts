@@ -125,7 +125,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     unknown: "À traiter comme dangereux",
   },
   sections: {
-    whites: "Dégradé de blanc",
+    whites: "Coupé de blanc",
     ofWhite: "Comme blanc",
     painting: "Peindre avec",
     permanence: "Sa tenue",
