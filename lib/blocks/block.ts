@@ -125,7 +125,6 @@ export interface LadderBlock {
     /** "1:20" */
     readonly label: string;
     readonly measured: boolean;
-    readonly note?: string;
   })[];
   readonly remarks: readonly string[];
 }

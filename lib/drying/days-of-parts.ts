@@ -30,7 +30,7 @@ export type PartStatement = StatementOf<
 >;
 
 export interface DaysOfParts {
-  /** [d], never outside the days of the parts, those tried widened by the spread. */
+  /** [d], no later than the slowest part alone, no sooner than the fastest with its spread. */
   readonly touchDryDays: Interval;
   readonly statements: readonly PartStatement[];
 }
@@ -43,7 +43,7 @@ export interface DaysOfParts {
  * or, where a share is not known, from the fastest part to the slowest.
  *
  * @throws RangeError when days or shares are out of domain.
- * @example titanium white tried at 9 days with 5 % of lamp black tried at 8: about [6.8, 11.2]
+ * @example titanium white tried at 9 days with 5 % of lamp black tried at 8: about [6.8, 9]
  */
 export function daysOfParts(parts: readonly PartAlone[]): DaysOfParts {
   parts.forEach(requirePart);
@@ -52,7 +52,10 @@ export function daysOfParts(parts: readonly PartAlone[]): DaysOfParts {
     return isTried ? [earlier / TRIAL_SPREAD, later * TRIAL_SPREAD] : [earlier, later];
   });
   return {
-    touchDryDays: together(days, weightings(parts)),
+    touchDryDays: noLaterThanAlone(
+      together(days, weightings(parts)),
+      parts.map(({ touchDryDays }) => touchDryDays),
+    ),
     statements: parts.map(({ name, touchDryDays, isTried, massFraction }) => ({
       rule: isTried ? "part-as-tried" : "part-by-the-rules",
       values: {
@@ -64,6 +67,18 @@ export function daysOfParts(parts: readonly PartAlone[]): DaysOfParts {
       ...(isTried ? {} : { source: "practice-drying" }),
     })),
   };
+}
+
+/**
+ * Days of a mixture [d], which dries no later than the slowest of its paints does alone.
+ * @param alone [d] of each.
+ */
+export function noLaterThanAlone(
+  [earlier, later]: Interval,
+  alone: readonly Quantity[],
+): Interval {
+  const slowest = Math.max(...alone.map((days) => ends(days)[1]));
+  return [Math.min(earlier, slowest), Math.min(later, slowest)];
 }
 
 function together(days: readonly Interval[], weights: readonly (readonly number[])[]): Interval {

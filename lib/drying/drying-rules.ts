@@ -46,6 +46,6 @@ export const FILM_HEALTH = [
   ({ oils, tables }: DryingFacts) => yellowingStatement(oils, tables.oils),
   ({ mediums }: DryingFacts) => mediumStatements(mediums, "yellowing"),
   ({ addedDriers, tables }: DryingFacts) => drierWarnings(addedDriers, tables.driers),
-  ({ oilVolumeFraction: oil }: DryingFacts) => (oil === undefined ? [] : wrinkling(oil)),
+  wrinkling,
   ({ finish }: DryingFacts) => (finish === undefined ? [] : sinkingInStatements(finish)),
 ] as const;

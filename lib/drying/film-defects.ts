@@ -12,7 +12,7 @@ import type { Chemistry } from "./chemistry-drying.ts";
 import type { DryingPigment } from "./drying-estimate.ts";
 import type { DryingNoteRow } from "./drying-notes.ts";
 import type { OilPart } from "./oils.ts";
-import type { ExpectedFinish } from "./sinking-in.ts";
+import { mayHaveOilToSpare, type ExpectedFinish } from "./sinking-in.ts";
 
 export interface FilmPigment extends DryingPigment {
   readonly notes: readonly DryingNoteRow[];
@@ -77,9 +77,17 @@ export function pigmentFilmStatements(
     }));
 }
 
-/** Of a film so rich in oil that a thick stroke may wrinkle. */
-export function wrinkling(oilVolumeFraction: Quantity): WrinklingStatement[] {
-  return ends(oilVolumeFraction)[1] >= WRINKLES_FROM_OIL
+/**
+ * Of a film so rich in oil that a thick stroke may wrinkle. What its pigment holds does not run, so that it
+ * wrinkles where oil is to spare: by the measure that sinking-in goes by.
+ */
+export function wrinkling({
+  oilVolumeFraction,
+  finish,
+}: Pick<Film, "oilVolumeFraction" | "finish">): WrinklingStatement[] {
+  return oilVolumeFraction !== undefined &&
+    ends(oilVolumeFraction)[1] >= WRINKLES_FROM_OIL &&
+    (finish === undefined || mayHaveOilToSpare(finish))
     ? [
         {
           rule: "oil-rich-wrinkles-when-thick",

@@ -13,6 +13,7 @@ export type LayeringLine = StatementOf<
   | "fast-and-fat-thinly-below"
   | "fast-for-lower-layers"
   | "medium-for-any-layer"
+  | "stirred-into-any-layer"
   | "slow-but-lean-dry-it-through"
   | "slow-for-last-layers",
   Record<string, never>
@@ -24,13 +25,16 @@ const ZINC_DECIDES_FROM = 0.05;
 /**
  * @param zincShare of zinc oxide in the dry pigment by mass, 0-1.
  * @param fatness undefined where the oil of the dry film is not known.
+ * @param isMedium whether it is stirred into other paint, as an extender is, and laid by itself by nobody.
  */
 export function layeringLine(
   dryingClass: DryingClass,
   fatness: Fatness | undefined,
   zincShare: number,
+  isMedium = false,
 ): LayeringLine {
   if (zincShare >= ZINC_DECIDES_FROM) return line("zinc-out-of-underlayers", "rogala-2010");
+  if (isMedium) return line("stirred-into-any-layer");
   if (dryingClass === "fast")
     return line(fatness === "fat" ? "fast-and-fat-thinly-below" : "fast-for-lower-layers");
   if (dryingClass === "medium") return line("medium-for-any-layer");

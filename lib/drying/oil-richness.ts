@@ -14,7 +14,7 @@ import { certain } from "../quantities/at.ts";
 export type Fatness = "lean" | "medium" | "fat";
 
 export type FatnessStatement = StatementOf<
-  "lean-film" | "medium-fat-film" | "fat-film",
+  "lean-film" | "medium-fat-film" | "fat-film" | "fatness-not-told",
   { readonly oilVolumeFraction: Quantity }
 >;
 
@@ -22,7 +22,7 @@ export interface FatnessLimit {
   readonly fatness: Fatness;
   /** Largest oil volume fraction [1] of this fatness, inclusive. */
   readonly oilVolumeFractionMax: number;
-  readonly rule: FatnessStatement["rule"];
+  readonly rule: Exclude<FatnessStatement["rule"], "fatness-not-told">;
 }
 
 export const FATNESS_LIMITS: readonly FatnessLimit[] = [
@@ -37,29 +37,33 @@ export const FAT_ABOVE = certain(
 ).oilVolumeFractionMax;
 
 export interface FatnessRuling {
-  readonly fatness: Fatness;
-  readonly limit: FatnessLimit;
+  /** Undefined where an estimate reaches from lean to fat. */
+  readonly fatness: Fatness | undefined;
   readonly reason: FatnessStatement;
 }
 
 /**
- * @param oilVolumeFraction 1 - PVC [1], 0-1; an estimate is judged at its middle.
+ * @param oilVolumeFraction 1 - PVC [1], 0-1; an estimate is judged at its middle, unless it reaches from lean to fat.
  * @throws RangeError when an end is not between 0 and 1.
  */
 export function fatnessRuling(oilVolumeFraction: Quantity): FatnessRuling {
   requireFractionEnds(oilVolumeFraction);
-  const decidedAt = midpoint(oilVolumeFraction);
-  const limit = certain(FATNESS_LIMITS.find((row) => decidedAt <= row.oilVolumeFractionMax));
+  const [leanest, fattest] = ends(oilVolumeFraction).map(limitOf);
+  const isTold = leanest?.fatness !== "lean" || fattest?.fatness !== "fat";
+  const { fatness, rule } = limitOf(midpoint(oilVolumeFraction));
   return {
-    fatness: limit.fatness,
-    limit,
+    fatness: isTold ? fatness : undefined,
     reason: {
-      rule: limit.rule,
+      rule: isTold ? rule : "fatness-not-told",
       values: { oilVolumeFraction },
       standing: "estimated",
       source: "practice-drying",
     },
   };
+}
+
+function limitOf(oilVolumeFraction: number): FatnessLimit {
+  return certain(FATNESS_LIMITS.find((row) => oilVolumeFraction <= row.oilVolumeFractionMax));
 }
 
 /**

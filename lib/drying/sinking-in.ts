@@ -4,7 +4,7 @@
  *
  * @source practice-drying
  */
-import type { Quantity } from "../quantities/interval.ts";
+import { ends, isInterval, type Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 
 /** Glossiest first. */
@@ -27,7 +27,11 @@ export type SinkingStatement =
       | "may-sink-in"
       | "dull-of-itself"
       | "may-be-dull-of-itself",
-      { readonly reducedPvc: Quantity }
+      {
+        readonly reducedPvc: Quantity;
+        /** Of the volume of the dry film [1]: see {@link oilToSpare}. */
+        readonly oilToSpare: Quantity;
+      }
     >
   | StatementOf<"oiling-out", Record<string, never>>;
 
@@ -53,10 +57,34 @@ export function sinkingInStatements({
     glossiest,
     measured !== undefined && measured !== "matte" && dullest === "matte" ? "satin" : dullest,
   );
-  const found: SinkingStatement = { rule, values: { reducedPvc }, ...evidence };
+  const found: SinkingStatement = {
+    rule,
+    values: { reducedPvc, oilToSpare: oilToSpare(reducedPvc) },
+    ...evidence,
+  };
   return rule === "dull-of-itself" || rule === "may-be-dull-of-itself"
     ? [found]
     : [found, { rule: "oiling-out", values: {}, ...evidence }];
+}
+
+/**
+ * Oil [1] of the volume of the dry film that its pigment does not hold: it is 1 - PVC less what fills the
+ * gaps, PVC (1 - CPVC) / CPVC, which leaves
+ *
+ *     1 - PVC / CPVC
+ *
+ * @param reducedPvc PVC over effective CPVC [1]; above 1 nothing is to spare.
+ * @example oilToSpare(0.93) // 0.07
+ */
+export function oilToSpare(reducedPvc: Quantity): Quantity {
+  const left = (packed: number): number => Math.max(0, 1 - packed);
+  const [loosest, densest] = ends(reducedPvc);
+  return isInterval(reducedPvc) ? [left(densest), left(loosest)] : left(loosest);
+}
+
+/** Whether some of the oil may be to spare: a film that is neither expected nor read to be glossy has hardly any. */
+export function mayHaveOilToSpare({ spans, measured }: ExpectedFinish): boolean {
+  return spans.includes("gloss") || measured === "gloss";
 }
 
 function ruleOf(

@@ -92,21 +92,28 @@ export type OilIndexStatement =
         readonly oilIndexGPer100g: Quantity;
         readonly spans: readonly OilIndexClass[];
       }
+    >
+  | StatementOf<
+      "oil-index-class-not-told",
+      { readonly oilIndexGPer100g: Quantity; readonly spans: readonly OilIndexClass[] }
     >;
 
 export interface OilIndexRuling {
-  readonly oilIndexClass: OilIndexClass;
-  readonly limit: OilIndexLimit;
+  /** Undefined where an estimate reaches over more than two classes, and so tells none. */
+  readonly oilIndexClass: OilIndexClass | undefined;
   /** Every class that the estimate reaches into; one for a figure alone. */
   readonly spans: readonly OilIndexClass[];
   readonly reason: OilIndexStatement;
 }
 
+/** Classes over which an estimate may reach and still be one of them, by its middle. */
+const SPANNED_MOST = 2;
+
 /**
  * @param oilIndexGPer100g [g/100 g], > 0; an estimate's two ends are judged at
  *   their geometric mean, since oil figures differ by ratios.
  * @param own the paint's own pigments: it is not set beside itself, by whichever name.
- * @returns the ruling; an oil index on a limit belongs to the lower class.
+ * @returns the ruling; an oil index on a limit belongs to the lower class, and an estimate over more than two to none.
  * @throws RangeError when an end is not a finite number above 0.
  * @example oilIndexRuling(34).oilIndexClass // "low"
  */
@@ -122,9 +129,14 @@ export function oilIndexRuling(
   const spans = OIL_INDEX_LIMITS.slice(first, last + 1).map((row) => row.oilIndexClass);
   const { oilIndexClass } = limit;
   const evidence = { standing: "estimated", source: "practice-formulation" } as const;
+  if (spans.length > SPANNED_MOST)
+    return {
+      oilIndexClass: undefined,
+      spans,
+      reason: { rule: "oil-index-class-not-told", values: { oilIndexGPer100g, spans }, ...evidence },
+    };
   return {
     oilIndexClass,
-    limit,
     spans,
     reason:
       spans.length === 1

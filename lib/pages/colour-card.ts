@@ -33,7 +33,7 @@ export function colourCard(
       .map(({ colourIndexName, name }) => colourIndexName?.replaceAll(" ", "\u00a0") ?? name)
       .join(", "),
     ...(swatch === undefined ? { noSwatch: words.pages.catalogue.noSwatch } : { swatch }),
-    ...(munsell !== undefined && isKnown(munsell) ? { line: munsell.value } : {}),
+    ...(munsell !== undefined && isKnown(munsell) ? { line: `Munsell ${munsell.value}` } : {}),
     ...(warning === undefined ? {} : { signalWord: warning }),
   };
 }

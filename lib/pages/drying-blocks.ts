@@ -25,7 +25,9 @@ export function dryingBlocks(page: SheetPage): Block[] {
   const listed = new Set(drying.contributions.map(({ sentence }) => sentence.rule));
   return blocksOf({
     summary: [
-      dryingClass === undefined || days === undefined ? text.none : text.summary(dryingClass, days),
+      dryingClass === undefined || days === undefined
+        ? text.none
+        : text.summary(dryingClass, days, textOf(page, "drying.throughDryDays")),
     ],
     properties: sectionTable(
       page,

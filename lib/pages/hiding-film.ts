@@ -1,4 +1,4 @@
-import { isKnown } from "../quantities/figure.ts";
+import { inputsOf, isKnown } from "../quantities/figure.ts";
 import { ends } from "../quantities/interval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
@@ -11,5 +11,16 @@ export function isMoreThanACoat({ optics: { hidingFilmUm } }: Pick<Sheet, "optic
     isKnown(hidingFilmUm) &&
     hidingFilmUm.bound !== "at most" &&
     ends(hidingFilmUm.value)[0] > THICKEST_COAT_UM
+  );
+}
+
+/** Whether a dark colour hides a chart and yet has little body, which is what its class goes by. */
+export function glazesThoughItHides({
+  optics: { opacityClass, scatteringPower },
+}: Pick<Sheet, "optics">): boolean {
+  return (
+    isKnown(opacityClass) &&
+    ["transparent", "semi-transparent"].includes(opacityClass.value) &&
+    inputsOf(opacityClass).includes(scatteringPower)
   );
 }

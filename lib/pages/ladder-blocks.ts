@@ -6,7 +6,10 @@ import { ownColour, paintColour } from "./screen-swatch.ts";
 import { shownSteps, stepsInWords } from "./ladder-picture.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 
-/** A ladder a white: its steps abutting, and in words what the colour does there. */
+/**
+ * A ladder a white: its steps abutting, and in words what the colour does there. A let-down that the
+ * others speak against would break the ramp: only the bench shows it, and here a remark tells of it.
+ */
 export function ladderBlocks({ sheet, words }: SheetPage): LadderBlock[] {
   return sheet.tints.map((tint) => ladderBlock(tint, words));
 }
@@ -14,7 +17,7 @@ export function ladderBlocks({ sheet, words }: SheetPage): LadderBlock[] {
 function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock {
   const { white, sentence, refusal } = tint;
   const { ladderTitle } = words.pages.whites;
-  const steps = shownSteps(tint);
+  const steps = shownSteps(tint).filter(({ suspect }) => suspect === undefined);
   return {
     kind: "ladder",
     id: `in-${white.slug}`,
@@ -30,7 +33,6 @@ function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock 
         label: step.massRatio,
         measured: step.standing === "measured",
         ...(colour === undefined ? {} : { colour }),
-        ...(step.suspect === undefined ? {} : { note: words.pages.whites.suspect }),
       };
     }),
     remarks: [

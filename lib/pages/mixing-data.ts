@@ -215,9 +215,9 @@ function lightfastnessOf(
   const said = lightfastnessWord(permanence, words);
   if (rank < 0 || said === undefined) return undefined;
   // What was seen in an exposure and what a category is called are words of two scales: the category makes them one.
-  const text = isKnown(category)
-    ? `${said.word}, ${words.pages.sheet.factDetail.category(category.value)}`
-    : said.word;
+  const { factDetail } = words.pages.sheet;
+  const named = permanence.basis === "own exposure" ? factDetail.asCategory : factDetail.category;
+  const text = isKnown(category) ? `${said.word}, ${named(category.value)}` : said.word;
   return { rank: rank + 1, text };
 }
 

@@ -25,7 +25,11 @@ export function oilBlocks(page: SheetPage): Block[] {
   return [
     ...blocksOf({
       summary: [
-        oilClass === undefined || grams === undefined ? text.none : text.summary(oilClass, grams),
+        grams === undefined
+          ? text.none
+          : oilClass === undefined
+            ? text.notClassed(grams)
+            : text.summary(oilClass, grams),
       ],
       properties: sectionTable(page, text.caption, ["oil", "fill"]),
       lists: [

@@ -1,7 +1,8 @@
-import { isMoreThanACoat } from "./hiding-film.ts";
+import { glazesThoughItHides, isMoreThanACoat } from "./hiding-film.ts";
 import type { Block, LineView } from "../blocks/block.ts";
 import { linesOf, plots } from "../blocks/section-blocks.ts";
-import { inputsOf, isKnown } from "../quantities/figure.ts";
+import { at } from "../quantities/at.ts";
+import { isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { statementText } from "../present/statement-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
@@ -43,11 +44,15 @@ function worded(statements: readonly Statement[], { words }: SheetPage): string[
 
 function dries(page: SheetPage): LineView[] {
   const { words } = page;
-  const [kind, days] = [textOf(page, "drying.class"), textOf(page, "drying.touchDryDays")];
   const { drying } = page.sheet;
-  if (kind === undefined || days === undefined) return [];
+  const days = textOf(page, "drying.touchDryDays");
+  if (!isKnown(drying.class) || days === undefined) return [];
   return line(words.pages.sheetPage.lines.dries, [
-    words.pages.drying.summary(kind, days),
+    words.pages.drying.summary(
+      at(words.pages.sheetPage.dries, drying.class.value),
+      days,
+      textOf(page, "drying.throughDryDays"),
+    ),
     ...worded(
       drying.reasons.filter(({ rule }) => rule === "touch-dry-is-not-through-dry"),
       page,
@@ -62,13 +67,20 @@ function layers(page: SheetPage): LineView[] {
 
 function inWhites(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
-  const told = page.sheet.drying.inWhites.flatMap(({ white }) => {
+  const known = page.sheet.drying.inWhites.flatMap(({ white, whiteParts, touchDryDays }) => {
     const days = textOf(page, `drying.inWhites.${white.slug}.touchDryDays`);
-    return days === undefined ? [] : [text.inWhite(white.name, days)];
+    const isTried = touchDryDays.standing === "measured";
+    return days === undefined
+      ? []
+      : [{ told: text.inWhite(white.name, days, isTried), whiteParts, isTried }];
   });
-  return told.length === 0
+  const expected = known.find(({ isTried }) => !isTried);
+  return known.length === 0
     ? []
-    : line(text.lines.whites, [`${upperFirst(told.join(page.words.semicolon))}.`]);
+    : line(text.lines.whites, [
+        `${upperFirst(known.map(({ told }) => told).join(page.words.semicolon))}.`,
+        expected === undefined ? "" : text.inWhiteParts(expected.whiteParts),
+      ]);
 }
 
 /** Only where nothing of it is predicted. */
@@ -100,21 +112,11 @@ function hides(page: SheetPage): LineView[] {
       ? ""
       : isNever
         ? text.hidesNever
-        : glazesThoughItHides(page)
+        : glazesThoughItHides(sheet)
           ? text.hidesByDarkness(film)
           : text.hidesLine(film),
     area === undefined || isNever ? "" : text.covers(area),
   ]);
-}
-
-/** A dark colour can hide a chart and yet have little body, which is what its class goes by. */
-function glazesThoughItHides({ sheet }: SheetPage): boolean {
-  const { opacityClass, scatteringPower } = sheet.optics;
-  return (
-    isKnown(opacityClass) &&
-    ["transparent", "semi-transparent"].includes(opacityClass.value) &&
-    inputsOf(opacityClass).includes(scatteringPower)
-  );
 }
 
 function finish(page: SheetPage): LineView[] {

@@ -8,8 +8,10 @@ import { standingWord } from "../present/standing-view.ts";
 import type { PropertyTableView, PropertyView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
+import { isKnown } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import type { PigmentPart } from "../sheet/pigments/pigment-figures.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import { sourceLink } from "./page-context.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
 
@@ -49,7 +51,8 @@ function pigmentProperties(
   { worded, words, place, context }: SheetPage,
 ): PropertyTableView {
   const told = (["formula", "mineral", "introduced", "expectedOpacity"] as const).filter(
-    (field) => part[field] !== undefined,
+    (field) =>
+      part[field] !== undefined && !(field === "expectedOpacity" && isReadOpacity(worded.sheet)),
   );
   const paths = [
     ...told,
@@ -65,6 +68,11 @@ function pigmentProperties(
       ...paths.map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place))),
     ],
   };
+}
+
+/** Whether films tell the opacity of the one pigment of a colour, so that a handbook's word stands back. */
+export function isReadOpacity({ pigments, optics }: Pick<Sheet, "pigments" | "optics">): boolean {
+  return pigments.length === 1 && isKnown(optics.opacityClass);
 }
 
 /** Origin, chemistry, particle and bench test, as far as the record says. */

@@ -6,7 +6,7 @@ import { unitText, valueText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
 import { standingView } from "../present/standing-view.ts";
 import { notStatedCell } from "./order-cells.ts";
-import type { CellView, PigmentPageView } from "../present/views.ts";
+import type { CellView, PigmentPageView, PropertyView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import { FAMILY_KEYS } from "./catalogue-pages.ts";
 import { figureRow } from "../sheet/figure-table.ts";
@@ -23,7 +23,7 @@ import { knownPigments } from "./known-pigments.ts";
 import { labelView } from "./label-view.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
 import { pigmentPhotographs } from "./photograph-blocks.ts";
-import { pigmentFacts } from "./pigment-blocks.ts";
+import { isReadOpacity, pigmentFacts } from "./pigment-blocks.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -159,6 +159,13 @@ function numberCell(
   };
 }
 
+/** What films of a colour of the pigment alone told, in place of what a handbook expects of it. */
+function readOpacity(worded: SheetTexts, context: PageContext, place: PagePlace): PropertyView {
+  const row = worded.leaf("optics.opacityClass");
+  const view = propertyView(row, context.words, sourceLink(context, place));
+  return { ...view, name: `${view.name} (${worded.sheet.name})` };
+}
+
 function coloursOf(slug: string, { sheets }: PageContext): PageContext["sheets"] {
   return byPigment(sheets).get(slug) ?? [];
 }
@@ -185,6 +192,7 @@ export function pigmentPage(
   const text = words.pages.pigments;
   const colours = coloursOf(slug, context);
   const shown = evenly(colours, ON_ONE_PAGE.named);
+  const read = colours.find(({ sheet }) => isReadOpacity(sheet));
   const facts = factsOf(pigment, records.knowledge);
   const { part, cautions } = dryPigmentHandling(pigment, context.records);
   const { handling } = words.pages;
@@ -202,6 +210,8 @@ export function pigmentPage(
         ...ROWS.flatMap((field) => {
           const figure = facts[field];
           if (figure === undefined) return [];
+          if (field === "expectedOpacity" && read !== undefined)
+            return [readOpacity(read, context, place)];
           const entry = {
             path: `pigments.${slug}.${field}`,
             row: figureRow(`pigments.*.${field}`),

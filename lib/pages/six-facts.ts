@@ -17,7 +17,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { shownStrength } from "../collection/shown-strength.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext } from "./page-context.ts";
-import { isMoreThanACoat } from "./hiding-film.ts";
+import { glazesThoughItHides, isMoreThanACoat } from "./hiding-film.ts";
 import { lightMasstone } from "./light-masstone.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import type { Words } from "../words/words.ts";
@@ -153,21 +153,25 @@ function hides(worded: SheetTexts, context: PageContext): SheetFact {
   );
 }
 
-/** How it hides, by what its class goes by: a dark paint is classed by how much it scatters, since its contrast ratio says nothing of that. */
+/**
+ * What film hides black and white: of every colour said alike. A dark paint is classed by how much it
+ * scatters, since its contrast ratio says nothing of that, and may glaze although a thin film of it hides.
+ */
 function hidingDetail(worded: SheetTexts, context: PageContext): string | undefined {
   const { opacityClass, contrastRatio, scatteringPower } = worded.sheet.optics;
   const { detail } = context.words.pages.sheetPage;
   const film = statedText(worded, "optics.hidingFilmUm", context.words);
   const judgedBy = isKnown(opacityClass) ? inputsOf(opacityClass) : [];
-  if (judgedBy.includes(contrastRatio)) {
-    const ratio = statedText(worded, "optics.contrastRatio", context.words);
-    if (film === undefined) return ratio === undefined ? undefined : detail.contrast(ratio);
-    return isMoreThanACoat(worded.sheet) ? detail.never : detail.film(film);
-  }
-  if (!judgedBy.includes(scatteringPower)) return undefined;
-  if (isKnown(opacityClass) && opacityClass.value === "opaque") return detail.byBody;
+  const isDark = judgedBy.includes(scatteringPower);
+  if (!isDark && !judgedBy.includes(contrastRatio)) return undefined;
   if (isMoreThanACoat(worded.sheet)) return detail.never;
-  return film === undefined ? detail.byScatter : detail.byDarkness(film);
+  if (film !== undefined)
+    return glazesThoughItHides(worded.sheet)
+      ? detail.byDarkness(detail.film(film))
+      : detail.film(film);
+  if (isDark) return detail.byDarkness(detail.filmUnknown);
+  const ratio = statedText(worded, "optics.contrastRatio", context.words);
+  return ratio === undefined ? undefined : detail.contrast(ratio);
 }
 
 function dries(worded: SheetTexts, context: PageContext): SheetFact {
@@ -237,14 +241,23 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
     );
   }
   const light = lightMasstone(sheet);
+  const without =
+    sheet.family === "extender"
+      ? detail.noStrength
+      : light === undefined
+        ? undefined
+        : detail.lighter;
   return fact(
     {
       key: "middleTone",
       href,
       word: parts === undefined ? undefined : text_.partsOfWhite(parts.text),
       detail: parts === undefined ? undefined : text_.toMiddle(parts.white, parts.by),
-      without: light === undefined ? undefined : detail.lighter,
-      standing: standingView(parts?.figure ?? light ?? sheet.optics.tintingStrength, words),
+      without,
+      standing:
+        sheet.family === "extender" && parts === undefined
+          ? standingWord("estimated", words)
+          : standingView(parts?.figure ?? light ?? sheet.optics.tintingStrength, words),
     },
     context,
   );
@@ -294,13 +307,17 @@ function partsIn(
 
 function oil(worded: SheetTexts, context: PageContext): SheetFact {
   const { oilIndexClass } = worded.sheet.oil;
-  const { oil: wordings, detail } = context.words.pages.sheetPage;
+  const { oil: wordings, estimatedOil, detail } = context.words.pages.sheetPage;
   const grams = statedText(worded, "oil.oilIndexGPer100g", context.words);
   return fact(
     {
       key: "oil",
       href: "#painting",
-      word: isKnown(oilIndexClass) ? at(wordings, oilIndexClass.value) : undefined,
+      word: isKnown(oilIndexClass)
+        ? at(wordings, oilIndexClass.value)
+        : grams === undefined
+          ? undefined
+          : estimatedOil,
       detail: grams === undefined ? undefined : detail.oil(grams),
       standing: standingView(worded.sheet.oil.oilIndexGPer100g, context.words),
     },

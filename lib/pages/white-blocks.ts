@@ -1,6 +1,6 @@
 import type { Block, LineView, WallBlock } from "../blocks/block.ts";
 import { isKnown } from "../quantities/figure.ts";
-import { ends } from "../quantities/interval.ts";
+import { ends, type Quantity } from "../quantities/interval.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { statement } from "../blocks/section-blocks.ts";
@@ -97,15 +97,20 @@ function whitePurposes(sheet: Sheet, others: readonly Sheet[], context: PageCont
       ? figure.value
       : undefined;
   };
-  const days = ({ drying }: Sheet): number | undefined =>
-    isKnown(drying.touchDryDays) ? ends(drying.touchDryDays.value)[1] : undefined;
-  const place = (of: (white: Sheet) => number | undefined): "least" | "most" | undefined => {
+  const days = ({ drying }: Sheet): Quantity | undefined =>
+    isKnown(drying.touchDryDays) ? drying.touchDryDays.value : undefined;
+  // A range that overlaps another's figure is neither before it nor behind.
+  const place = (of: (white: Sheet) => Quantity | undefined): "least" | "most" | undefined => {
     const own = of(sheet);
-    const rest = others.flatMap((white) => of(white) ?? []);
+    const rest = others.flatMap((white) => {
+      const value = of(white);
+      return value === undefined ? [] : [ends(value)];
+    });
     if (own === undefined || rest.length === 0) return undefined;
-    return rest.every((value) => own < value)
+    const [low, high] = ends(own);
+    return rest.every(([least]) => high < least)
       ? "least"
-      : rest.every((value) => own > value)
+      : rest.every(([, most]) => low > most)
         ? "most"
         : undefined;
   };

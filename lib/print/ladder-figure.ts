@@ -9,7 +9,6 @@ const STEP_MM = 10;
 const LEAST_STEP_MM = 6.4;
 const MOST_STEP_MM = 12;
 const LABEL_MM = 3.6;
-const NOTE_MM = 3;
 const EDGE_MM = 1.5;
 const DOT_MM = 0.55;
 
@@ -29,8 +28,8 @@ export function ladderFigure(
     const own = steps.slice(row * columns, (row + 1) * columns);
     own.forEach((step, i) => {
       const x = EDGE_MM + i * stepMm;
-      const under = (text: string, yMm: number, face: "sans" | "sans bold" = "sans"): Mark[] =>
-        setRuns([{ text, face }], {
+      const under = (text: string, yMm: number): Mark[] =>
+        setRuns([{ text, face: "sans" }], {
           widthMm: stepMm,
           sizePt: LEAST_PT,
           align: "centre",
@@ -39,17 +38,9 @@ export function ladderFigure(
         ...swatchMarks(step, { xMm: x, yMm: y, widthMm: stepMm, heightMm: STEP_MM }, LEAST_PT),
         ...(step.measured ? [dot(x + stepMm / 2, y + STEP_MM + 1)] : []),
         ...under(step.label, y + STEP_MM + 1.8),
-        ...(step.note === undefined
-          ? []
-          : under(step.note, y + STEP_MM + 1.8 + NOTE_MM, "sans bold")),
       );
     });
-    y +=
-      STEP_MM +
-      1.8 +
-      LABEL_MM +
-      (own.some(({ note }) => note !== undefined) ? NOTE_MM : 0) +
-      (row < rows - 1 ? 0.6 : 0);
+    y += STEP_MM + 1.8 + LABEL_MM + (row < rows - 1 ? 0.6 : 0);
   }
   const ground: Mark = { kind: "box", xMm: 0, yMm: 0, widthMm, heightMm: y, ink: N6 };
   return [figurePiece(description, y, [ground, ...marks], { keepWithNext: true })];

@@ -12,7 +12,7 @@ import { offerSection } from "./handling/offer-section.ts";
 import { mixtureSection } from "./mixture/mixture-section.ts";
 import { expectedFinish } from "./oil/finish-figure.ts";
 import { paintAsMade } from "./paint-as-made.ts";
-import { opticsSection } from "./optics/optics-section.ts";
+import { opticsSection } from "./optics/optics-figures.ts";
 import { permanenceSection } from "./permanence/permanence-section.ts";
 import { colourFamily } from "./colour-family.ts";
 import type { Sheet } from "./sheet.ts";

@@ -7,7 +7,7 @@ import {
   type Method,
   type Values,
 } from "../quantities/derived-figure.ts";
-import type { Figure } from "../quantities/figure.ts";
+import { isKnown, notStated, type Figure, type FigurePath } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import {
   figureForm,
@@ -90,18 +90,40 @@ export function derived<D extends Declared<Figure<Quantity>>, C, I extends Input
   };
 }
 
-/** A word of a closed set that follows from figures of its section, as {@link following}; values may be ranges. */
+/** Why a range may tell no word, and which figures would. */
+export interface Untold {
+  readonly reason: string;
+  readonly wanting: readonly FigurePath[];
+}
+
+/** No word of any closed set. */
+const UNTOLD = "";
+
+/**
+ * A word of a closed set that follows from figures of its section, as {@link following}; values may be ranges.
+ * @param choose undefined where the values tell none, for which `untold` says why.
+ */
 export function wordFollowing<D extends Declared<Figure<string>>, const From extends string>(
   part: D,
   keys: readonly From[],
-  { example, ...way }: Way & { readonly example: Example<From, string> },
-  choose: (values: Readonly<Record<From, Quantity>>) => string,
+  {
+    example,
+    untold,
+    ...way
+  }: Way & { readonly example: Example<From, string>; readonly untold?: Untold },
+  choose: (values: Readonly<Record<From, Quantity>>) => string | undefined,
 ): Following<D, Amounts<From>> {
   const method: Method = { ...way, unit: figureForm(part).unit };
-  const follows = (figures: Inputs): Figure =>
-    classifiedFigure<string, Inputs>(method, figures, (values) =>
-      choose(values as Readonly<Record<From, Quantity>>),
+  const follows = (figures: Inputs): Figure => {
+    const figure = classifiedFigure<string, Inputs>(
+      method,
+      figures,
+      (values) => choose(values as Readonly<Record<From, Quantity>>) ?? UNTOLD,
     );
+    return untold !== undefined && isKnown(figure) && figure.value === UNTOLD
+      ? notStated(untold.reason, untold.wanting, Object.values(figures))
+      : figure;
+  };
   return { ...part, example, follows, found: (from) => follows(chosen(keys)(from)) };
 }
 

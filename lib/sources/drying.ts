@@ -52,7 +52,7 @@ export const DRYING_SOURCES = {
   "memory-drying": {
     citation: "Drying figures of the trade, recalled without the text at hand.",
     standing: "memory",
-    note: "Days to touch dry of a thin film at 20-23 degrees C, and customary doses of driers.",
+    note: "Days to touch dry of a thin film at 20–23 °C, and customary doses of driers.",
   },
   "practice-drying": {
     citation: "Common practice of oil painting and oil-colour making; no text.",

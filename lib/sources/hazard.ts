@@ -26,7 +26,7 @@ export const HAZARD_SOURCES = {
     citation:
       "Regulation (EC) No 1272/2008 (CLP), Annex II: supplemental statements EUH, recalled without the text at hand.",
     standing: "memory",
-    note: "EUH201 and EUH201A above .15 % of lead as metal, EUH208 at the elicitation limit; that EUH210 has trace conditions was read.",
+    note: "EUH201 and EUH201A above 0.15 % of lead as metal, EUH208 at the elicitation limit; that EUH210 has trace conditions was read.",
   },
   "clp-packaging-belgium": {
     citation:
@@ -155,7 +155,7 @@ export const HAZARD_SOURCES = {
     citation:
       "Regulation (EC) No 1907/2006 (REACH), Annex XVII, entry 23 (cadmium), paragraph 2, as amended by Regulation (EU) 2016/217.",
     standing: "read",
-    note: "Paints of the tariff codes 3208 and 3209, below .01 % of cadmium.",
+    note: "Paints of the tariff codes 3208 and 3209, below 0.01 % of cadmium.",
   },
   "reach-candidate-list": {
     short: "REACH candidate list",
@@ -169,7 +169,7 @@ export const HAZARD_SOURCES = {
     citation:
       "Directive (EU) 2024/869 of 13 March 2024 amending Directives 2004/37/EC and 98/24/EC: limit values for lead and its inorganic compounds. OJ L, 2024/869, 19.3.2024.",
     standing: "read",
-    note: "Air .03 mg/m3 over eight hours; blood 30 ug/100 ml until 31 December 2028, 15 from then on. Read in public summaries.",
+    note: "Air 0.03 mg/m3 over eight hours; blood 30 ug/100 ml until 31 December 2028, 15 from then on. Read in public summaries.",
   },
   "si-2008-2852": {
     short: "SI 2008/2852, Schedule 5",
@@ -221,7 +221,7 @@ export const HAZARD_SOURCES = {
     citation:
       "16 CFR 1303. Ban of lead-containing paint and certain consumer products bearing lead-containing paint (US).",
     standing: "memory",
-    note: "Above .009 % of lead in the dry film; artists' paints exempt, labelling still due.",
+    note: "Above 0.009 % of lead in the dry film; artists' paints exempt, labelling still due.",
   },
   "16-cfr-1500-memory": {
     citation: "16 CFR 1500.14(b)(8). Labeling of art materials presenting chronic hazards (US).",

@@ -38,7 +38,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     fr: "couleur CSS, approchée\u202f: adaptée de {a}",
     es: "color CSS, aproximado: adaptado de {a}",
   },
-  "Delta-E00 of {a} and {b} carried over by CAT16": {
+  "ΔE00 of {a} and {b} carried over by CAT16": {
     de: "ΔE00 von {a} und {b}, mit CAT16 übertragen",
     fr: "ΔE00 de {a} et {b}, transposé par CAT16",
     es: "ΔE00 de {a} y {b}, trasladado por CAT16",

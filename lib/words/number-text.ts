@@ -40,9 +40,16 @@ export function placesWithin(uncertainty: number | undefined, places: number): n
 /** What stands between the whole of a number and its decimals. */
 export type DecimalMark = "." | ",";
 
+/** From five digits on in threes with a narrow space, as ISO 80000-1 has it in every language: 11 000, but 1240. */
+function inThrees(text: string): string {
+  return text.replace(/^(\D*)(\d{5,})/, (_, before: string, whole: string) => {
+    return before + whole.replace(/\B(?=(?:\d{3})+$)/g, "\u202f");
+  });
+}
+
 /** Numbers as a language prints them; those of data keep their point. */
 export function printedNumbers(mark: DecimalMark) {
-  const marked = (text: string): string => text.replace(".", mark);
+  const marked = (text: string): string => inThrees(text).replace(".", mark);
   return {
     mark,
     decimal: (value: number, places: number): string => marked(decimalText(value, places)),

@@ -17,7 +17,12 @@ const UNITS: Readonly<Record<string, string>> = {
 
 const UNIT_WORDS: Readonly<Record<string, InEach>> = {
   d: { en: "days", de: "Tage", fr: "jours", es: "días" },
-  GU: { en: "GU", de: "GE", fr: "UB", es: "UB" },
+  GU: {
+    en: "gloss units",
+    de: "Glanzeinheiten",
+    fr: "unités de brillance",
+    es: "unidades de brillo",
+  },
 };
 
 /** Units that read otherwise after a single one. */

@@ -4,9 +4,8 @@ import { sideBySide, type Verdict } from "../../lib/collection/side-by-side.ts";
 import { sheetOf } from "../sheet/demonstration-sheets.ts";
 
 const verdict = (key: string, ...slugs: readonly string[]): Verdict | undefined =>
-  sideBySide(slugs.map((slug) => comparedColour(sheetOf(slug)))).rows.find(
-    (row) => row.key === key,
-  )?.verdict;
+  sideBySide(slugs.map((slug) => comparedColour(sheetOf(slug)))).rows.find((row) => row.key === key)
+    ?.verdict;
 
 /** Cadmium pigments carry no classification of their own and a line that names the metal: that is a warning too. */
 describe("cautions side by side", () => {

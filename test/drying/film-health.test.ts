@@ -6,7 +6,7 @@ import type { Film } from "../../lib/drying/film-defects.ts";
 import { said } from "../../lib/quantities/statement.ts";
 import { groundStatements } from "../../lib/drying/layering-advice.ts";
 import { layeringLine } from "../../lib/drying/layering-line.ts";
-import { sinkingInStatements } from "../../lib/drying/sinking-in.ts";
+import { oilToSpare, sinkingInStatements } from "../../lib/drying/sinking-in.ts";
 import { finishRuling } from "../../lib/formulation/finish.ts";
 import { glossRuling } from "../../lib/formulation/gloss.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
@@ -39,13 +39,23 @@ describe("fatnessRuling", () => {
     const limits = FATNESS_LIMITS.map((row) => row.oilVolumeFractionMax);
     expect(limits).toEqual(limits.toSorted((one, other) => one - other));
     expect(limits.at(-1)).toBe(1);
-    expect(fatnessRuling(0.9).limit).toBe(FATNESS_LIMITS.at(-1));
   });
   test("judges an estimate at its middle, and lists it", () =>
-    expect(fatnessRuling([0.5, 0.7])).toMatchObject({
+    expect(fatnessRuling([0.5, 0.68])).toMatchObject({
       fatness: "medium",
-      reason: { values: { oilVolumeFraction: [0.5, 0.7] } },
+      reason: { rule: "medium-fat-film", values: { oilVolumeFraction: [0.5, 0.68] } },
     }));
+  // Its middle is a figure that nobody has: the film may be leaner than any white or fatter than any umber.
+  test.each([[[0.56, 0.681]], [[0.44, 0.83]]] as const)(
+    "an estimate from lean to fat, %o, is neither",
+    (oil) =>
+      expect(fatnessRuling(oil)).toMatchObject({
+        fatness: undefined,
+        reason: { rule: "fatness-not-told", values: { oilVolumeFraction: oil } },
+      }),
+  );
+  test("nor is one told otherwise that reaches to a limit alone", () =>
+    expect(fatnessRuling([0.5601, 0.9]).fatness).toBe("fat"));
   test("parts lead white from ochre by volume, as practice does (Church's oil, Gettens & Stout's densities)", () => {
     const oil = (oilIndex: number, density: number): number =>
       1 - 1 / (1 + (oilIndex / 100) * (density / 0.93));
@@ -98,6 +108,14 @@ describe("layeringLine: one line, whatever speaks for one place or another", () 
     ["fast", "lean", 0.049, "fast-for-lower-layers"],
   ] as const)("%s, %s, zinc %s: %s", (dryingClass, fatness, zinc, rule) =>
     expect(layeringLine(dryingClass, fatness, zinc).rule).toBe(rule),
+  );
+  // By its name: medium is not stirred into medium, and a medium is no layer by itself.
+  test.each([
+    ["fast", "lean", 0, "stirred-into-any-layer"],
+    ["slow", "fat", 0, "stirred-into-any-layer"],
+    ["medium", "lean", 0.05, "zinc-out-of-underlayers"],
+  ] as const)("a medium, %s, %s, zinc %s: %s", (dryingClass, fatness, zinc, rule) =>
+    expect(layeringLine(dryingClass, fatness, zinc, true).rule).toBe(rule),
   );
 });
 
@@ -246,6 +264,39 @@ describe("filmHealthRulings", () => {
         ],
       }),
     ).toEqual([]));
+  /** By hand: where PVC is .93 of the CPVC, pigment and the oil in its gaps fill .93 of the film. */
+  test.each([
+    [0.93, 0.07],
+    [1.2, 0],
+    [
+      [0.65, 0.93],
+      [0.07, 0.35],
+    ],
+    [
+      [0.9, 1.1],
+      [0, 0.1],
+    ],
+  ] as const)("reduced PVC %o leaves %o of the film to spare", (packed, spare) => {
+    const found = [oilToSpare(packed)].flat();
+    expect(found).toHaveLength([spare].flat().length);
+    [spare].flat().forEach((share, i) => expect(found[i]).toBeCloseTo(share, 9));
+  });
+  /** By the definition of the two: a film cannot both sink in for want of oil and wrinkle for its excess. */
+  test("an oil-rich paint whose pigment holds its oil does not wrinkle", () => {
+    const wrinkles = (reducedPvc: Quantity, measured?: "gloss" | "semi-gloss") =>
+      rules(
+        health({
+          ...film,
+          oilVolumeFraction: 0.72,
+          finish: { spans: finishRuling(reducedPvc).spans, reducedPvc, measured },
+        }),
+      ).includes("oil-rich-wrinkles-when-thick");
+    expect(wrinkles(0.899)).toBe(true);
+    expect(wrinkles(0.9)).toBe(false);
+    expect(wrinkles([0.65, 0.93])).toBe(true);
+    expect(wrinkles(0.92, "gloss")).toBe(true);
+    expect(wrinkles(0.92, "semi-gloss")).toBe(false);
+  });
   /** As fat as a paint is called fat: what is fat wrinkles. */
   test("an oil-rich paint wrinkles when thick", () => {
     expect(rules(health({ ...film, oilVolumeFraction: 0.68 }))).toEqual([
@@ -265,7 +316,7 @@ describe("filmHealthRulings", () => {
       oils: [{ oil: "linseed", massFraction: 1 }],
       addedDriers: [{ metal: "cobalt", percentOnOil: 0.1 }],
       oilVolumeFraction: 0.7,
-      finish: { spans: ["semi-gloss"], reducedPvc: 0.95 },
+      finish: { spans: ["gloss", "semi-gloss"], reducedPvc: [0.85, 0.95] },
     });
     expect(rules(all)).toEqual([
       "zinc-makes-brittle",
@@ -275,7 +326,7 @@ describe("filmHealthRulings", () => {
       "drier-above-customary",
       "surface-drier-alone",
       "oil-rich-wrinkles-when-thick",
-      "sinks-in-easily",
+      "may-sink-in",
       "oiling-out",
     ]);
     for (const ruling of all)

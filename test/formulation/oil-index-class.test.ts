@@ -16,7 +16,9 @@ describe("the limits", () => {
     expect(named.length).toBeGreaterThan(9);
     for (const { pigment, row } of named) {
       const church = CHURCH_OIL.find((candidate) => candidate.pigment === pigment);
-      expect(church && oilIndexRuling(churchOilGPer100g(church)).limit, pigment).toBe(row);
+      expect(church && oilIndexRuling(churchOilGPer100g(church)).oilIndexClass, pigment).toBe(
+        row.oilIndexClass,
+      );
     }
   });
 });
@@ -38,12 +40,22 @@ describe("oilIndexRuling", () => {
   );
 
   test("judges an estimate at its geometric mean, and names every class it reaches", () => {
-    const ruling = oilIndexRuling([20, 80]);
+    const ruling = oilIndexRuling([20, 50]);
     expect(ruling.oilIndexClass).toBe("low");
-    expect(ruling.spans).toEqual(["very low", "low", "medium", "high"]);
+    expect(ruling.spans).toEqual(["very low", "low"]);
     expect(ruling.reason).toMatchObject({
       rule: "oil-index-class-of-an-estimate",
-      values: { oilIndexClass: "low", oilIndexGPer100g: [20, 80] },
+      values: { oilIndexClass: "low", oilIndexGPer100g: [20, 50] },
+    });
+  });
+
+  // A word for 20 to 50.01 g would say as much of a paste of oil as of a dense white.
+  test("an estimate over more than two classes is of none", () => {
+    const ruling = oilIndexRuling([20, 50.01]);
+    expect(ruling.oilIndexClass).toBeUndefined();
+    expect(ruling.reason).toMatchObject({
+      rule: "oil-index-class-not-told",
+      values: { oilIndexGPer100g: [20, 50.01], spans: ["very low", "low", "medium"] },
     });
   });
 

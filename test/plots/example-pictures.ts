@@ -216,7 +216,7 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
     ],
   }),
   "relative-scattering": relativeScattering({
-    ...words("rs", "Falls toward red"),
+    ...words("rs", "Falls towards red"),
     wavelengthLabel: "Wavelength, nm",
     axisLabel: "Scattering beside 560 nm",
     most: 2,

@@ -78,7 +78,7 @@ describe("a comparison", () => {
           { paint: { hex: "#111111" }, text: "N 0.6/" },
           { paint: { hex: "#111111" }, text: "N 0.6/" },
         ],
-        saying: "Too close to call (ΔE*ab 0.4; our readings can tell 1.0).",
+        saying: "Too close to call (colour difference \u0394E*ab 0.4; our readings can tell 1.0).",
       },
       {
         head: "In Titanium White",
@@ -87,7 +87,8 @@ describe("a comparison", () => {
           { paint: { hex: "#73777e" }, text: "a* \u22120.6, b* \u22122.7" },
           { paint: { hex: "#73777e" }, text: "a* \u22121.3, b* \u22123.8" },
         ],
-        saying: "Lamp Black is yellower and redder than Spinel Black (ΔE*ab 1.3).",
+        saying:
+          "Lamp Black is yellower and redder than Spinel Black (colour difference \u0394E*ab 1.3).",
       },
     ]);
   });

@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import {
   decimalText,
   placesWithin,
@@ -57,4 +57,18 @@ test.each([
 ] as const)("numbers are printed with the mark of a language, %s", (mark, texts) => {
   const { decimal, significant, days, plain } = printedNumbers(mark);
   expect([decimal(-4.06, 1), significant(0.0344, 2), days(1.4), plain(0.98)]).toEqual(texts);
+});
+
+/** ISO 80000-1, 7.3.1: digits in groups of three parted by a small space; four digits are left whole. */
+describe("printed numbers are parted in threes from five digits on", () => {
+  const { decimal, significant, plain } = printedNumbers(",");
+  test.each([
+    [() => decimal(11000, 0), "11\u202f000"],
+    [() => decimal(-1234567.25, 2), "\u22121\u202f234\u202f567,25"],
+    [() => decimal(9999, 0), "9999"],
+    [() => significant(50000, 2), "50\u202f000"],
+    [() => decimal(0.123456, 6), "0,123456"],
+    [() => decimal(1.123456, 6), "1,123456"],
+    [() => plain(10000), "10\u202f000"],
+  ])("%#", (printed, expected) => expect(printed()).toBe(expected));
 });

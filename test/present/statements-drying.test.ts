@@ -148,10 +148,16 @@ const statements: (DryingStatement | undefined | RuleCase<DryingStatement>)[] = 
     unsaid: [fatness(0.56), fatness(0.681)],
   },
   { when: "fat-film", said: [fatness(0.681), fatness(0.72)], unsaid: [fatness(0.68)] },
+  {
+    when: "fatness-not-told",
+    said: [fatness([0.56, 0.681])],
+    unsaid: [fatness([0.561, 0.9]), fatness([0.1, 0.68])],
+  },
   ...(["fast", "medium", "slow"] as const).flatMap((dryingClass) =>
     (["lean", "fat"] as const).map((fatness) => layeringLine(dryingClass, fatness, 0)),
   ),
   layeringLine("slow", "lean", 0.4),
+  layeringLine("medium", "lean", 0, true),
   ...(["acrylic", "oil", "glue and chalk"] as const).flatMap(groundStatements),
   ...health({
     pigments: [

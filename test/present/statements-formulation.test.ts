@@ -33,6 +33,12 @@ const statements: (FormulationStatement | undefined | RuleCase<FormulationStatem
   ...solventStatements(["Alkyd medium"]),
   ...solventStatements(["Alkyd medium", "Dammar varnish"]),
   ...[16, 34, 61, 97, 144, [22, 40] as const].map((oilIndex) => oilIndexRuling(oilIndex).reason),
+  // practice-formulation: classes end at 25, 50, 70 and 110 g; an estimate over three of them tells nothing.
+  {
+    when: "oil-index-class-not-told",
+    said: [oilIndexRuling([25, 50.1]).reason, oilIndexRuling([13, 80]).reason],
+    unsaid: [oilIndexRuling([25.1, 70]).reason, oilIndexRuling([25, 50]).reason],
+  },
   estimatedOilIndex(20).reason,
   estimatedOilIndex([16, 24]).reason,
   {

@@ -115,6 +115,6 @@ holdSentences<MixtureStatement>(
 test("a drift names the component, the loss and the way it goes", () => {
   const ruling = driftRuling("Ultramarine Blue", FRESH, step(51, 3, 1));
   expect(worded(wordingsIn("en", MIXTURE_RULINGS), ruling)).toMatch(
-    /^When Ultramarine Blue has lost 30\u00a0% of its strength, it goes toward \w+ \(\u0394E00\u00a0\d\.\d\)\.$/,
+    /^When Ultramarine Blue has lost 30\u00a0% of its strength, it goes towards \w+ \(\u0394E00\u00a0\d\.\d\)\.$/,
   );
 });

@@ -343,7 +343,9 @@ describe("the sentence of a colour in a white", () => {
   test("says of a chromatic colour what becomes of chroma and hue, and on what it rests", () => {
     expect(
       worded(IN_WHITES, inWhite("Zinc White", { L: 50, a: 55, b: 40 }, RED_MASSTONE, "predicted")),
-    ).toBe("Gains chroma and turns toward yellow in Zinc White (C* 58 to 68 at L* 50, predicted).");
+    ).toBe(
+      "Gains chroma and turns towards yellow in Zinc White (C* 58 to 68 at L* 50, predicted).",
+    );
     expect(
       worded(IN_WHITES, inWhite("Zinc White", { L: 50, a: -5, b: -24 }, { L: 8, a: 1, b: -2 })),
     ).toBe("Gains chroma and comes out blue in Zinc White (C* 2 to 25 at L* 50).");

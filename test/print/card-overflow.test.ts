@@ -61,7 +61,7 @@ function content({ name, pigments, statements, pictograms, languages, sizes }: L
       { colour, caption: "Lead white, middle", white: "Lead" },
       { colour, caption: "Zinc white, middle", white: "Zinc" },
     ],
-    sentence: "Keeps its chroma and turns toward green in titanium white.",
+    sentence: "Keeps its chroma and turns towards green in titanium white.",
     facts: Object.fromEntries(
       CARD_FACTS.map((fact) => [
         fact,

@@ -68,8 +68,8 @@ describe("a text in lines", () => {
   });
 
   test("evened out it takes no line more, and its last line is not one word", () => {
-    const text = "Keeps its chroma and turns toward green in white";
-    const widthMm = measureText("Keeps its chroma and turns toward green in", "sans", PT) + 0.01;
+    const text = "Keeps its chroma and turns towards green in white";
+    const widthMm = measureText("Keeps its chroma and turns towards green in", "sans", PT) + 0.01;
     expect(lines(setRuns(run(text), { widthMm, sizePt: PT }))).toHaveLength(2);
     const even = lines(setRuns(run(text), { widthMm, sizePt: PT, isBalanced: true }));
     expect(even).toHaveLength(2);

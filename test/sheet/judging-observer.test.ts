@@ -20,7 +20,7 @@ describe("observer of workshop.yaml", () => {
     expect(L !== undefined && isKnown(L) ? L.value : NaN).toBeCloseTo(15.49, 1);
     const change = masstone?.lamplight?.deltaE00;
     expect(change !== undefined && isKnown(change) ? change.method : "").toBe(
-      "Delta-E00 of D65/2006 and A/2006 carried over by CAT16",
+      "ΔE00 of D65/2006 and A/2006 carried over by CAT16",
     );
   });
 
@@ -29,7 +29,7 @@ describe("observer of workshop.yaml", () => {
     expect(masstone?.lab["D65/2006"]).toBeUndefined();
     const change = masstone?.lamplight?.deltaE00;
     expect(change !== undefined && isKnown(change) ? change.method : "").toBe(
-      "Delta-E00 of D65/10 and A/10 carried over by CAT16",
+      "ΔE00 of D65/10 and A/10 carried over by CAT16",
     );
   });
 });

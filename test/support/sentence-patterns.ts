@@ -13,7 +13,7 @@ interface Taken {
 }
 
 /** A number as it is printed, or a range of two; not what belongs to the code of a standard, such as D4303. */
-const NUMBER = /(?<![\p{L}\d./-])[−-]?\d+(?:[.,]\d+)*(?:[–-]\d+(?:\.\d+)?)?(?![\p{L}\d/])/u;
+const NUMBER = /(?<![\p{L}\d./-])[−-]?\d+(?:[.,\u202f]\d+)*(?:[–-]\d+(?:\.\d+)?)?(?![\p{L}\d/])/u;
 /** A hazard statement's code, such as H360Df. */
 const HAZARD_CODE = /(?<!\p{L})(?:EUH|H)\d{3}[A-Za-z]*/u;
 

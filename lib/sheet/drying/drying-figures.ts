@@ -39,6 +39,7 @@ import {
   word,
   type SectionOf,
 } from "../declaration.ts";
+import { colourFamily } from "../colour-family.ts";
 import { found, foundFrom } from "../found.ts";
 import type { OilSection } from "../oil/oil-figures.ts";
 import type { AdditionPart, PigmentPart } from "../pigments/pigment-figures.ts";
@@ -138,7 +139,7 @@ export const DRYING = section({
   linseedDays: drying.found(days("linseedDays"), ({ facts: { tables } }) =>
     sourceFigure("estimated", linseedDays(tables.oils), {
       unit: "d",
-      method: "linseed oil alone, thin film, 20 to 23 degrees C",
+      method: "linseed oil alone, thin film, 20–23 °C",
       source: "memory-drying",
       inputs: [],
     }),
@@ -161,13 +162,14 @@ export const DRYING = section({
   /** Where in a painting it belongs, in one line. */
   layering: drying.found(
     statements,
-    ({ touchDryDays, facts: { oilVolumeFraction: oil, pigments } }) =>
+    ({ colour, records, touchDryDays, facts: { oilVolumeFraction: oil, pigments } }) =>
       isKnown(touchDryDays)
         ? [
             layeringLine(
               dryingClassRuling(touchDryDays.value).dryingClass,
               oil === undefined ? undefined : fatnessRuling(oil).fatness,
               zincShare(pigments),
+              colourFamily(colour, records) === "extender",
             ),
           ]
         : [],

@@ -1,3 +1,4 @@
+import { noLaterThanAlone } from "../../drying/days-of-parts.ts";
 import { dryingEstimate, type DryingQuestion } from "../../drying/drying-estimate.ts";
 import type { OilPart } from "../../drying/oils.ts";
 import { isKnown, takenFrom, type Figure, type RecordRoot } from "../../quantities/figure.ts";
@@ -64,7 +65,7 @@ export function tintDrying(
       made,
       records,
     );
-    const expected = dryingEstimate(question, records.knowledge.tables);
+    const expected = mixedEstimate(question, [paint, white], records);
     const contributions = tried === undefined ? contributionFigures(expected, () => made) : [];
     const trial = decidingTrial(trials.filter(({ figures }) => figures.tintedWith?.slug === slug));
     const touchDryDays =
@@ -83,6 +84,20 @@ export function tintDrying(
       contributions,
     });
   });
+}
+
+/** By the rules; no later than the slower of the two paints alone. */
+function mixedEstimate(
+  question: MixtureQuestion,
+  paints: readonly DryingPaint[],
+  { knowledge: { tables } }: Records,
+): ReturnType<typeof dryingEstimate> {
+  const mixed = dryingEstimate(question, tables);
+  const alone = paints.map((paint) => dryingEstimate(dryingQuestion(paint), tables));
+  const days = alone.flatMap((one) => (one.known ? [one.touchDryDays] : []));
+  return !mixed.known || days.length < alone.length
+    ? mixed
+    : { ...mixed, touchDryDays: noLaterThanAlone(mixed.touchDryDays, days) };
 }
 
 /** What of the records drying goes by. */

@@ -15,7 +15,7 @@ import {
   type SectionOf,
 } from "../declaration.ts";
 import { found, type Found } from "../found.ts";
-import { NAMED } from "../optics/optics-figures.ts";
+import { NAMED } from "../optics/optics-parts.ts";
 import { recordedFigure, type RecordedAs } from "../recorded-figure.ts";
 
 /** A trial as its colour's record has it, and as the drying rules take it. */

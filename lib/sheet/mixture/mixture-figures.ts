@@ -14,7 +14,7 @@ import {
   type SectionOf,
 } from "../declaration.ts";
 import { LAB, MUNSELL, SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
-import { NAMED } from "../optics/optics-figures.ts";
+import { NAMED } from "../optics/optics-parts.ts";
 import { MASS_RATIO } from "../tints/tint-figures.ts";
 
 /** Points that a picture is drawn from. */

@@ -82,7 +82,7 @@ function under(lamp: Lamp, { spectrum, observer, lab, read }: Lamplit): Figure<n
   const other = lamp === "incandescent" && observer === "CIE 1964" ? lab["A/10"] : undefined;
   return notationFigure(lamplight(spectrum, observer).deltaE00[lamp], "1", {
     standing: "derived",
-    method: `Delta-E00 of ${daylight} and ${lamps[lamp]} carried over by CAT16`,
+    method: `ΔE00 of ${daylight} and ${lamps[lamp]} carried over by CAT16`,
     source: "li-2017",
     inputs: [...[lab[daylight], other].flatMap((one) => one?.L ?? []), ...read],
   });

@@ -88,6 +88,10 @@ export const OIL = section({
       name: "class of oil index",
       source: "practice-formulation",
       example: [{ oilIndexGPer100g: 34 }, "low"],
+      untold: {
+        reason: "its estimate reaches over several classes",
+        wanting: ["oil.oilIndexGPer100g"],
+      },
     },
     (v) => oilIndexRuling(v.oilIndexGPer100g).oilIndexClass,
   ),

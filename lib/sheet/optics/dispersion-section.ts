@@ -7,7 +7,7 @@ import { remembered } from "../../quantities/remembered.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { drawdownRecords } from "../record-inputs.ts";
-import type { DispersionFigures } from "./optics-figures.ts";
+import type { DispersionFigures } from "./optics-parts.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import { commonWhite, comparedLadders, type Fits } from "../tints/strength.ts";
 import { weighedPaint } from "../tints/paint-conversion.ts";

@@ -3,7 +3,7 @@ import type { RecordRoot } from "../../quantities/figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { opacityChart } from "./opacity-chart.ts";
-import type { ExtenderFigures } from "./optics-figures.ts";
+import type { ExtenderFigures } from "./optics-parts.ts";
 import {
   colourRecord,
   drawdownRecords,

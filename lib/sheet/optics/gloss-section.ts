@@ -9,7 +9,7 @@ import { opticsReading } from "../tints/optics-reading.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 import { masstoneRecords } from "../record-inputs.ts";
-import type { FinishDepth, GlossDepthFigures } from "./optics-figures.ts";
+import type { FinishDepth, GlossDepthFigures } from "./optics-parts.ts";
 
 const METHOD = "surface light of an oil film taken off and put on";
 const DERIVED: Origin = {

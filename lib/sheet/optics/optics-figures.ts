@@ -1,175 +1,212 @@
-import type { Finish } from "../../optics/surface/gloss-depth.ts";
+import { EXPECTED_OPACITIES, opacityContradiction } from "../../optics/films/expected-opacity.ts";
+import { coverageCm2PerMl } from "../../optics/films/hiding.ts";
+import type { OpacityStatement } from "../../optics/films/opacity.ts";
+import { derivedFigure } from "../../quantities/derived-figure.ts";
+import { bounded, isKnown, type Figure } from "../../quantities/figure.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { Colour, Records } from "../../records/records.ts";
 import {
   interval,
   list,
   listed,
-  number,
-  oneOf,
   optional,
   plain,
-  plainNumber,
   quantity,
   section,
-  series,
   statement,
   statements,
-  text,
   word,
   type SectionOf,
 } from "../declaration.ts";
-import { GEOMETRY, SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
-import { RATIO_KIND } from "../tints/tint-figures.ts";
+import { filled, foundFrom, type Amounts } from "../found.ts";
+import type { OilSection } from "../oil/oil-figures.ts";
+import type { PaintAsMade } from "../paint-as-made.ts";
+import type { PigmentPart } from "../pigments/pigment-figures.ts";
+import { effectOfPigments } from "../pigments/special-effects.ts";
+import { drawdownRecords } from "../record-inputs.ts";
+import { fitFigures } from "../tints/fit-section.ts";
+import { weighedAs } from "../tints/paint-conversion.ts";
+import { tintingStrength, type Fits, type Strength } from "../tints/strength.ts";
+import type { TintSection } from "../tints/tint-figures.ts";
+import { acrossWhites } from "./across-whites.ts";
+import { dispersionFigures } from "./dispersion-section.ts";
+import { extenderFigures } from "./extender-section.ts";
+import { glossFigures, glossReasons } from "./gloss-section.ts";
+import {
+  contrastFigure,
+  glaze,
+  hidingCurve,
+  hidingFilmFigure,
+  hidingReasons,
+  masstoneFilm,
+  opacityFigure,
+  opacityOf,
+} from "./hiding.ts";
+import { DISPERSION, EXTENDER, FIT, GLAZE_STEP, GLOSS_DEPTH } from "./optics-parts.ts";
+import { scatteringPowerFigure } from "./scattering-power.ts";
+import { coatReasons, filmsOfColour, type FilmsOfColour } from "./told-films.ts";
 
-/** Another record of the range, as a sheet names it. */
-export const NAMED = section({ slug: text, name: text });
-export type Named = SectionOf<typeof NAMED>;
+/** What the figures of a colour's optics are found from, beside one another. */
+export interface OpticsOfColour {
+  readonly colour: Colour;
+  readonly parts: readonly PigmentPart[];
+  readonly tints: readonly TintSection[];
+  /** As lots were weighed, and as it lies in a film. */
+  readonly oil: OilSection;
+  readonly inFilm: OilSection;
+  readonly family: string | undefined;
+  readonly films: FilmsOfColour;
+  readonly strength: Strength;
+  /** Mulled beside milled. */
+  readonly dispersed: ReturnType<typeof dispersionFigures>;
+  readonly fits: Fits;
+  readonly records: Records;
+}
+const optics = foundFrom<
+  OpticsOfColour &
+    Amounts<"contrastRatio" | "hidingFilmUm"> & { readonly scatteringPower: Figure<Interval> }
+>();
 
-const DEPTH_L = { unit: "1", kind: "decimal", digits: 0 } as const;
-const DEPTH_VALUE = { unit: "1", kind: "decimal", digits: 1 } as const;
-
-/** One finish as one geometry meets it; satin, excluded, is an estimate's two ends, its screen colour their middle. */
-const FINISH_DEPTH = section({
-  /** "glossy-excluded" */
-  slug: text,
-  finish: oneOf<Finish>(["glossy", "satin", "matte"]),
-  specular: oneOf(["excluded", "included"]),
-  L: quantity({ ...DEPTH_L, word: "labL" }),
-  value: quantity({ ...DEPTH_VALUE, word: "munsellValue" }),
-  ...SCREEN_IF_KNOWN,
-});
-export type FinishDepth = SectionOf<typeof FINISH_DEPTH>;
-
-/** The masstone glossy and matte, to an eye that looks past the glare. */
-const GLOSS_DEPTH = section({
-  sentence: statement,
-  glossyL: number({ ...DEPTH_L, word: "glossyL" }),
-  matteL: number({ ...DEPTH_L, word: "matteL" }),
-  glossyValue: number({ ...DEPTH_VALUE, word: "glossyValue" }),
-  matteValue: number({ ...DEPTH_VALUE, word: "matteValue" }),
-  /** Glossy, satin, matte, each with gloss excluded and included. */
-  depths: list(FINISH_DEPTH),
-});
-export type GlossDepthFigures = SectionOf<typeof GLOSS_DEPTH>;
-
-/** A black let down with volumes of an extender medium: L* (D65/10), gloss included. */
-export const EXTENDER = section({
-  colour: NAMED,
-  volumes: plainNumber,
-  fromL: listed(number({ unit: "1", kind: "decimal", digits: 1, word: "extendedFromL" })),
-  toL: listed(number({ unit: "1", kind: "decimal", digits: 1, word: "extendedToL" })),
-  sentence: statement,
-});
-export type ExtenderFigures = SectionOf<typeof EXTENDER>;
-
-/** The mulled paint's strength beside the milled one's, in one white. */
-const DISPERSION = section({
-  /** The paint of the same pigment on the other sheet. */
-  other: NAMED,
-  white: NAMED,
-  strength: listed(quantity({ unit: "1", kind: "share", digits: 0, word: "mulledStrength" }), {
-    after: "optics.tintingStrengthByVolume",
-  }),
-  sentence: statement,
-});
-export type DispersionFigures = SectionOf<typeof DISPERSION>;
-
-/** K and S over the fit's wavelengths, in units of the white's own S, to one part of white by mass. */
-const COEFFICIENTS = section({
-  white: NAMED,
-  ratioKind: RATIO_KIND,
-  K: series("seriesK"),
-  /** Relative standard uncertainties [1]. */
-  KUncertainty: series("seriesKUncertainty"),
-  /** Absent where the drawdowns only bound it. */
-  S: optional(series("seriesS")),
-  SUncertainty: optional(series("seriesSUncertainty")),
-  /** What S hardly passes (97.5 %), where only that is told. */
-  SUpper: optional(series("seriesSUpper")),
-});
-export type CoefficientFigures = SectionOf<typeof COEFFICIENTS>;
-
-/** How K and S were fitted, and what they are. */
-const FIT = section({
-  geometry: GEOMETRY,
-  /** Which surface constants were taken off, and why those. */
-  surface: statement,
-  k1: number({ unit: "1", kind: "decimal", digits: 3, word: "surfaceK1" }),
-  k2: number({ unit: "1", kind: "decimal", digits: 3, word: "surfaceK2" }),
-  weightedResidual: number({ unit: "1", kind: "significant", digits: 2, word: "weightedResidual" }),
-  quality: statement,
-  masstoneResidualDeltaE00: number({
-    unit: "1",
-    kind: "decimal",
-    digits: 1,
-    word: "masstoneResidual",
-  }),
-  /** Whether S is a figure or only a bound. */
-  scattering: statement,
-  remarks: statements,
-  /** Drawdowns that could not be used, with the reason. */
-  leftOut: statements,
-  grid: section({ startNm: plainNumber, stepNm: plainNumber, count: plainNumber }),
-  whites: list(COEFFICIENTS),
-});
-export type FitFigures = SectionOf<typeof FIT>;
-
-/** The colour as a film over white. */
-const GLAZE_STEP = section({ filmUm: plainNumber, ...SCREEN_IF_KNOWN });
-export type GlazeStep = SectionOf<typeof GLAZE_STEP>;
+const SHARE = { unit: "1", kind: "share", digits: 0 } as const;
+const OPPOSITE = { "at least": "at most", "at most": "at least" } as const;
 
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
 export const OPTICS = section({
   /** That theory does not hold for a pigment of it, and nothing of it is predicted. */
-  notPredicted: optional(statement),
+  notPredicted: optics.found(optional(statement), ({ colour, records }) =>
+    effectOfPigments(colour, records),
+  ),
   /** Beside the workshop's reference: by mass, and tube to tube. */
-  tintingStrength: listed(
-    quantity({ unit: "1", kind: "share", digits: 0, word: "tintingStrength" }),
+  tintingStrength: optics.found(
+    listed(quantity({ ...SHARE, word: "tintingStrength" })),
+    ({ strength }) => strength.byMass,
   ),
-  tintingStrengthByVolume: listed(
-    quantity({
-      unit: "1",
-      kind: "share",
-      digits: 0,
-      word: "tintingStrengthByVolume",
-    }),
+  tintingStrengthByVolume: optics.found(
+    listed(quantity({ ...SHARE, word: "tintingStrengthByVolume" })),
+    ({ strength }) => strength.byVolume,
   ),
-  contrastRatio: listed(quantity({ unit: "1", kind: "decimal", digits: 2, word: "contrastRatio" })),
-  hidingFilmUm: listed(
-    quantity({ unit: "um", kind: "significant", digits: 2, word: "hidingFilm" }),
+  contrastRatio: optics.found(
+    listed(quantity({ unit: "1", kind: "decimal", digits: 2, word: "contrastRatio" })),
+    ({ films }) => contrastFigure(films),
+  ),
+  hidingFilmUm: optics.found(
+    listed(quantity({ unit: "um", kind: "significant", digits: 2, word: "hidingFilm" })),
+    ({ films }) => hidingFilmFigure(films),
   ),
   /** Of a millilitre from the tube, in a film that just hides. */
-  coverageCm2PerMl: listed(
-    quantity({
-      unit: "cm2/ml",
-      kind: "significant",
-      digits: 2,
-      word: "coverage",
-    }),
+  coverageCm2PerMl: optics.found(
+    listed(quantity({ unit: "cm2/ml", kind: "significant", digits: 2, word: "coverage" })),
+    ({ films: { told }, hidingFilmUm: hidingFilm, oil: { volumeSolids } }) => {
+      if (told === undefined) return hidingFilm;
+      // The thinner the film that hides, the further it goes.
+      const bound = told.hides.bound && OPPOSITE[told.hides.bound];
+      return bounded(
+        derivedFigure(
+          { name: "10 000 / film that hides [\u00b5m] x volume solids", unit: "cm2/ml" },
+          { hidingFilm, volumeSolids },
+          (v) => coverageCm2PerMl(v.hidingFilm) * v.volumeSolids,
+        ),
+        bound,
+      );
+    },
   ),
   /** S X of the film that opacity is judged by: what a dark paint's transparency goes by. */
-  scatteringPower: listed(
-    interval({ unit: "1", kind: "significant", digits: 2, word: "scatteringPower" }),
-    { after: "optics.opacityClass" },
-  ),
-  opacityClass: listed(word("opacityClass"), { after: "optics.dispersion.strength" }),
-  /** The colour in films over white, thinnest first: its undertone. */
-  glaze: optional(list(GLAZE_STEP)),
-  /** For the hiding curve, as worked out from its films. */
-  hidingCurve: optional(
-    plain<readonly { readonly filmUm: number; readonly contrastRatio: number }[]>({
-      type: "array",
-      items: { type: "object", required: ["filmUm", "contrastRatio"] },
+  scatteringPower: optics.found(
+    listed(interval({ unit: "1", kind: "significant", digits: 2, word: "scatteringPower" }), {
+      after: "optics.opacityClass",
     }),
+    ({ colour, films: { told }, inFilm, fits, records }) =>
+      scatteringPowerFigure(
+        colour,
+        told,
+        inFilm.paintDensityGPerCm3,
+        fits.get(colour.slug),
+        records,
+      ),
   ),
-  gloss: optional(GLOSS_DEPTH),
+  opacityClass: optics.found(
+    listed(word("opacityClass"), { after: "optics.dispersion.strength" }),
+    opacityFigure,
+  ),
+  /** The colour in films over white, thinnest first: its undertone. */
+  glaze: optics.found(optional(list(GLAZE_STEP)), ({ colour, films: { told }, fits, records }) =>
+    told === undefined ? undefined : glaze(told, colour, fits.get(colour.slug), records),
+  ),
+  /** For the hiding curve, as worked out from its films. */
+  hidingCurve: optics.found(
+    optional(
+      plain<readonly { readonly filmUm: number; readonly contrastRatio: number }[]>({
+        type: "array",
+        items: { type: "object", required: ["filmUm", "contrastRatio"] },
+      }),
+    ),
+    ({ films: { told } }) => (told === undefined ? undefined : hidingCurve(told)),
+  ),
+  gloss: optics.found(optional(GLOSS_DEPTH), ({ colour }) => glossFigures(colour)),
   /** Of an extender medium: how little it lightens. */
-  extender: optional(EXTENDER),
+  extender: optics.found(optional(EXTENDER), ({ colour, family, fits, records }) =>
+    extenderFigures(colour, family, fits, records),
+  ),
   /** Where the same pigment was drawn down mulled and milled. */
-  dispersion: optional(DISPERSION),
+  dispersion: optics.found(optional(DISPERSION), ({ dispersed }) => dispersed.figures),
   /** What the white makes of it, at each L* that two whites reach; and whites of the range it was not let down in. */
-  acrossWhites: statements,
+  acrossWhites: optics.found(statements, ({ tints, records }) => acrossWhites(tints, records)),
   /** Absent where the drawdowns carry none: then each tint says why. */
-  fit: optional(FIT),
-  reasons: statements,
+  fit: optics.found(optional(FIT), ({ colour, fits, records }) => {
+    const fit = fits.get(colour.slug);
+    return fit?.kind === "fit"
+      ? fitFigures(fit, drawdownRecords(colour, records), records)
+      : undefined;
+  }),
+  reasons: optics.found(statements, (of) => {
+    const judgedBy = opacityOf(of)?.reason;
+    return [
+      ...of.strength.reasons,
+      ...coatReasons(of.colour),
+      ...masstoneFilm(of.colour, of.records),
+      ...hidingReasons(of.films, judgedBy),
+      ...unlikePigment(judgedBy, of.parts),
+      ...of.dispersed.reasons,
+      ...glossReasons(of.colour),
+    ];
+  }),
 });
 export type OpticsSection = SectionOf<typeof OPTICS>;
+
+export function opticsSection(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  tints: readonly TintSection[],
+  { oil, inFilm }: Pick<PaintAsMade, "oil" | "inFilm">,
+  family: string | undefined,
+  fits: Fits,
+  records: Records,
+): OpticsSection {
+  return filled(OPTICS, {
+    colour,
+    parts,
+    tints,
+    oil,
+    inFilm,
+    family,
+    films: filmsOfColour(colour, records),
+    strength: tintingStrength(colour, weighedAs(oil), fits, records),
+    dispersed: dispersionFigures(colour, parts, fits, records),
+    fits,
+    records,
+  });
+}
+
+/** That a paint of one pigment hides otherwise than is to be expected of the pigment. */
+function unlikePigment(
+  judgedBy: OpacityStatement | undefined,
+  [part, ...others]: readonly PigmentPart[],
+): Statement[] {
+  const expected = part?.expectedOpacity;
+  if (judgedBy === undefined || expected === undefined || !isKnown(expected) || others.length > 0)
+    return [];
+  const word = EXPECTED_OPACITIES.find((one) => one === expected.value);
+  const found = word && opacityContradiction(judgedBy, word);
+  return found === undefined ? [] : [found];
+}

@@ -5,7 +5,7 @@ import { sourceFigure, type Figure, type RecordRoot } from "../../quantities/fig
 import type { Records } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
 import { notationFigure } from "../notations/lab-figures.ts";
-import type { CoefficientFigures, FitFigures } from "../optics/optics-figures.ts";
+import type { CoefficientFigures, FitFigures } from "../optics/optics-parts.ts";
 import { predictedFrom } from "./tint-steps.ts";
 
 /** How a colour's K and S were fitted, how well, and what they are. */

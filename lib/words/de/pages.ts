@@ -108,6 +108,7 @@ export const PAGES: AnyWords<PageWords> = {
       "Ein gewöhnlicher Bildschirm kann diese Farbe nicht zeigen; das Farbfeld kommt ihr so nahe, wie er kann.",
     factDetail: {
       category: (category: string) => `Kategorie\u00a0${category}`,
+      asCategory: (category: string) => `wie Kategorie\u00a0${category}`,
       exposed: (category: string) =>
         `unser eigener Fensterversuch: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt`,
       stated: (category: string) => `Kategorie\u00a0${category}, wie angegeben`,
@@ -188,8 +189,10 @@ export const PAGES: AnyWords<PageWords> = {
     layering: "Schichten",
     film: "Der Film mit dem Alter",
     contradictions: "Wo unser Versuch und die Faustregel sich widersprechen",
-    summary: (dryingClass: string, days: string) =>
-      `${upperFirst(dryingClass)}: ${days} bis grifftrocken. Das ist nicht durchgetrocknet.`,
+    summary: (dryingClass: string, days: string, through: string | undefined) =>
+      through === undefined
+        ? `${upperFirst(dryingClass)}: ${days} bis grifftrocken. Das ist nicht durchgetrocknet.`
+        : `${upperFirst(dryingClass)}: ${days} bis grifftrocken, ${through} bis durchgetrocknet. Ein dickerer Film braucht länger.`,
     none: "Noch nicht bekannt: wir haben keinen Versuch damit und wissen nicht, wie das Pigment auf trocknendes Öl wirkt.",
   },
   permanence: {
@@ -210,6 +213,8 @@ export const PAGES: AnyWords<PageWords> = {
     contradictions: "Wo unsere Aufzeichnung und die Faustregel sich widersprechen",
     summary: (oilClass: string, grams: string) =>
       `Ölbedarf ${oilClass}: ${grams} in der Farbe, so wie wir sie herstellen.`,
+    notClassed: (grams: string) =>
+      `Ihr Öl ist noch nicht gewogen, und für ein Wort ist die Schätzung zu weit: ${grams}.`,
     none: "Noch nicht bekannt: wir haben weder eine Ölzahl noch das Öl eines Ansatzes.",
   },
   handling: HANDLING,

@@ -56,6 +56,8 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     high: "Viel",
     "very high": "Sehr viel",
   },
+  /** In place of a class, where an estimate reaches over several. */
+  estimatedOil: "Nicht gewogen",
   detail: {
     stated: (category: string) =>
       `Kategorie\u00a0${category}, Angabe des Lieferanten; hier nicht geprüft`,
@@ -63,11 +65,9 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     own: (category: string) =>
       `änderte sich in unserem eigenen Fenster so stark, wie Kategorie\u00a0${category} es zulässt; nicht die Prüfung der Norm`,
     expected: "was das Pigment erwarten lässt; hier nicht geprüft",
-    film: (film: string) => `braucht ${film} trockenen Film`,
-    byBody: "weil sie Licht zurückwirft, schon in einem dünnen Film",
-    byScatter: "in einem dünnen Film; dick aufgetragen deckt sie auch durch ihre Dunkelheit",
-    byDarkness: (film: string) =>
-      `lässt Licht durch, doch ${film} trockener Film decken durch Dunkelheit`,
+    film: (film: string) => `${film} trockener Film decken Schwarz und Weiß`,
+    filmUnknown: "ein dicker Film deckt Schwarz und Weiß",
+    byDarkness: (hides: string) => `${hides}, durch ihre Dunkelheit`,
     contrast: (ratio: string) => `Kontrastverhältnis ${ratio}`,
     asDrawn: "über einer schwarzweißen Prüfkarte; wie dick der Film war, ist nicht aufgezeichnet",
     days: (touch: string, through: string | undefined) =>
@@ -80,8 +80,9 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     reference: "daran werden die anderen gemessen",
     oil: (grams: string) => `${grams} Pigment`,
     unknown: "noch nicht bekannt",
+    noStrength: "keine eigene: es streckt die Farbe",
     lighter: "von sich aus heller als ein Mittelton",
-    never: "deckt nie von sich aus",
+    never: "kein üblicher Film deckt Schwarz und Weiß",
     noWarning: "das trockene Pigment aus der Luft halten; ölige Lappen können sich entzünden",
     noWarningDryOil: "das trockene Pigment aus der Luft halten",
     seeLabel: "das ganze Etikett unter Sicherheit",
@@ -98,7 +99,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
       strongest:
         "Das stärkste unserer Weiß: für blasse Aufhellungen und zum Decken. Ein wenig überschwemmt eine schwache Farbe.",
       weakest:
-        "Das sanfteste unserer Weiß: für Lasuren und für Aufhellungen, die ein starkes Weiß überschwemmen würde.",
+        "Das sanfteste unserer Weiß: für dünne Schleier und für Aufhellungen, die ein starkes Weiß überschwemmen würde.",
       fastest: "Das Weiß, das bei uns zuerst trocknet: für die unteren Schichten.",
       slowest:
         "Das Weiß, das bei uns zuletzt trocknet: für die oberen Schichten und zum Malen nass in nass.",
@@ -170,7 +171,9 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   /** @param area with its unit, "360 cm²/ml". */
   covers: (area: string) => `Ein Milliliter aus der Tube deckt ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${upperFirst(finish)} nach dem Trocknen.`,
-  inWhite: (white: string, days: string) => `${days} bis grifftrocken in ${white}`,
+  inWhite: (white: string, days: string, isTried: boolean) =>
+    `${days} bis grifftrocken in ${white}${isTried ? ", nach Versuch" : ""}`,
+  inWhiteParts: (parts: number) => `Errechnet für einen Teil auf ${parts} Teile Weiß.`,
   oilLine: (grams: string) => `${grams} Pigment, so wie wir sie herstellen.`,
   oilNotWeighed: (grams: string) => `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
   unknown: {

@@ -16,11 +16,11 @@ const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = 
 export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-masstones": (v) =>
     sentence(
-      `${within(v.one)} ist ${ways(v)} als ${within(v.other)} (\u0394E*ab ${decimals(v.distance, 1)})`,
+      `${within(v.one)} ist ${ways(v)} als ${within(v.other)} (Farbabstand \u0394E*ab ${decimals(v.distance, 1)})`,
     ),
   "compared-tints": (v) =>
     sentence(
-      `${within(v.one)} ist ${ways(v)} als ${within(v.other)} (\u0394E*ab ${decimals(v.distance, 1)})`,
+      `${within(v.one)} ist ${ways(v)} als ${within(v.other)} (Farbabstand \u0394E*ab ${decimals(v.distance, 1)})`,
     ),
   "compared-ratio": (v) =>
     sentence(
@@ -31,7 +31,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
       `${within(v.earlier)} trocknet ${atLeast(v)}${dayCount(Math.round(v.days))} früher als ${within(v.later)}`,
     ),
   "compared-within": (v) =>
-    `Zu nah beieinander (\u0394E*ab ${decimals(v.apart, 1)}; unsere Messungen unterscheiden ab ${decimals(v.borne, 1)}).`,
+    `Zu nah beieinander (Farbabstand \u0394E*ab ${decimals(v.apart, 1)}; unsere Messungen unterscheiden ab ${decimals(v.borne, 1)}).`,
   "compared-within-share": (v) =>
     `Zu nah beieinander (Abstand ${percent(v.share, 1)}; solche Werte unterscheiden ab ${percent(v.borne, 1)}).`,
   "compared-too-close": () =>

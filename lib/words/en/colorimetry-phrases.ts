@@ -6,8 +6,8 @@ import { bracketed, decimals, deltaE00Text, listed, sentence } from "./phrases.t
 /** Lamps as they are bought. */
 export const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
   incandescent: "an incandescent or halogen lamp",
-  led: "a white LED (4,100 K)",
-  fluorescent: "a fluorescent tube (4,000 K)",
+  led: "a white LED (4100\u00a0K)",
+  fluorescent: "a fluorescent tube (4000\u00a0K)",
 };
 
 export const viewingText = viewingIn("lamplight");
@@ -26,6 +26,6 @@ export function shifted(shift: LampShift, how: string): string {
   const also = changes.length === 0 ? "" : `, and turns ${listed(changes)}`;
   const others = LAMPS.filter((lamp) => lamp !== shift.lamp);
   return sentence(
-    `shifts ${how} toward ${shift.towards} under ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}; ${underEach(shift, others)}`,
+    `shifts ${how} towards ${shift.towards} under ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}; ${underEach(shift, others)}`,
   );
 }

@@ -69,7 +69,7 @@ export const LABEL_PAGE = {
   drift: {
     heading: "Why some mixed blacks drift",
     caption: "Blacks and greys here that are mixed",
-    text: "A black of a single pigment has one thing that can change. If light takes some of it, or a white takes it far down, it grows lighter and keeps its hue. A mixed black is a balance: pigments of unlike hue are weighed so that together they look neutral. If one of them loses strength the balance tips, and the black drifts towards those that stay: towards brown where a blue or green gives way, towards green or blue where a red does. What fades first in light, what alkali, acid or heat reach, and what merely looks weaker in one white than in another can each tip it. So in a mixture the least lightfast pigment decides, and a mixture of pigments that are alike in light has little reason to drift.",
+    text: "A black of a single pigment has one thing that can change. If light takes some of it, it grows lighter and keeps its hue. A mixed black is a balance: pigments of unlike hue are weighed so that together they look neutral. If one of them loses strength the balance tips, and the black drifts towards those that stay: towards brown where a blue or green gives way, towards green or blue where a red does. What fades first in light, what alkali, acid or heat reach, and what merely looks weaker in one white than in another can each tip it. So in a mixture the least lightfast pigment decides, and a mixture of pigments that are alike in light has little reason to drift.",
     driftColumn: "If it loses 30\u00a0% of one pigment",
     notReckoned: "not reckoned here",
     none: "No black or grey here is mixed.",

@@ -35,7 +35,7 @@ export const LOT_PAGES = {
     spreadUsed: "Verdicts go by that, twice over.",
     spreadNotUsed: "That is too few to go by: verdicts go by the instrument's own noise.",
     spreadOfReadings:
-      "The \u00b1 of every reading of the same instrument that states none is drawn toward what these and all other replicates show.",
+      "The \u00b1 of every reading of the same instrument that states none is drawn towards what these and all other replicates show.",
     spreadNone:
       "No lot has a let-down that was made or read twice, so that verdicts go by the instrument's own noise.",
   },
@@ -76,7 +76,7 @@ export const LOT_PAGES = {
       `The standard above lot ${number}, as masstone and as let-down.`,
     masstone: "Masstone",
     letDown: (white: string, ratio: string) => `${ratio} in ${white}`,
-    partsCaption: "Lot less standard, CIEDE2000 (D65, 10\u00b0)",
+    partsCaption: "Lot less standard, \u0394E00 (D65, 10\u00b0)",
     partsColumns: {
       of: "What",
       total: "\u0394E00",

@@ -95,6 +95,7 @@ export const PAGES = {
     outOfGamut: "A common screen cannot show this colour; the swatch is the nearest it can.",
     factDetail: {
       category: (category: string) => `category ${category}`,
+      asCategory: (category: string) => `as category ${category}`,
       exposed: (category: string) => `our own window test: changed as category ${category} allows`,
       stated: (category: string) => `category ${category}, as stated`,
       notTested: "not tested here",
@@ -174,8 +175,10 @@ export const PAGES = {
     layering: "Layering",
     film: "The film, with age",
     contradictions: "Where our trial and the rule of thumb disagree",
-    summary: (dryingClass: string, days: string) =>
-      `${upperFirst(dryingClass)}: dry to the touch in ${days}. That is not dry right through.`,
+    summary: (dryingClass: string, days: string, through: string | undefined) =>
+      through === undefined
+        ? `${upperFirst(dryingClass)}: dry to the touch in ${days}. That is not dry right through.`
+        : `${upperFirst(dryingClass)}: dry to the touch in ${days}, through in ${through}. A thicker film takes longer.`,
     none: "Not known yet: we have no trial of it, and do not know what its pigment does to drying oil.",
   },
   permanence: {
@@ -196,6 +199,8 @@ export const PAGES = {
     contradictions: "Where our record and the rule of thumb disagree",
     summary: (oilClass: string, grams: string) =>
       `${upperFirst(oilClass)} in oil: ${grams} in the paint as we make it.`,
+    notClassed: (grams: string) =>
+      `Its oil is not weighed yet, and the estimate is too wide for a word: ${grams}.`,
     none: "Not known yet: we have neither a rub-out figure nor the oil of a batch.",
   },
   handling: HANDLING,

@@ -43,7 +43,7 @@ export const SHEET_PAGE = {
   } as Readonly<Record<string, string>>,
   dries: {
     fast: "Fast",
-    medium: "Medium",
+    medium: "Moderately fast",
     slow: "Slowly",
     "very slow": "Very slowly",
   } satisfies Readonly<Record<DryingClass, string>>,
@@ -54,17 +54,17 @@ export const SHEET_PAGE = {
     high: "High",
     "very high": "Very high",
   } satisfies Readonly<Record<OilIndexClass, string>>,
+  /** In place of a class, where an estimate reaches over several. */
+  estimatedOil: "Not weighed",
   detail: {
     stated: (category: string) => `category ${category}, the supplier\u2019s word; not tested here`,
     exposed: (category: string) => `category ${category}, tested by the standard`,
     own: (category: string) =>
       `changed as category ${category} allows, in our own window; not the standard test`,
     expected: "what its pigment leads us to expect; not tested here",
-    film: (film: string) => `needs ${film} of dry film`,
-    byBody: "by its body, in a thin film",
-    byScatter: "in a thin film; laid thick, its darkness hides as well",
-    byDarkness: (film: string) =>
-      `lets light through, yet ${film} of dry film hides by its darkness`,
+    film: (film: string) => `${film} of dry film hides black and white`,
+    filmUnknown: "a thick film hides black and white",
+    byDarkness: (hides: string) => `${hides}, by its darkness`,
     contrast: (ratio: string) => `contrast ratio ${ratio}`,
     asDrawn: "over a black-and-white chart; how thick the film was is not recorded",
     days: (touch: string, through: string | undefined) =>
@@ -75,8 +75,9 @@ export const SHEET_PAGE = {
     reference: "others are measured against it",
     oil: (grams: string) => `${grams} of pigment`,
     unknown: "not known yet",
+    noStrength: "none of its own: it lengthens the paint",
     lighter: "lighter than a middle tone by itself",
-    never: "never hides by itself",
+    never: "no film that anybody lays hides black and white",
     noWarning: "keep the dry pigment out of the air; oily rags can catch fire",
     noWarningDryOil: "keep the dry pigment out of the air",
     seeLabel: "the whole label is under Safety",
@@ -93,7 +94,7 @@ export const SHEET_PAGE = {
       strongest:
         "The strongest of our whites: for pale tints and for covering. A little floods a weak colour.",
       weakest:
-        "The gentlest of our whites: for glazes, and for tints that a strong white would flood.",
+        "The gentlest of our whites: for thin veils, and for tints that a strong white would flood.",
       fastest: "The first of our whites to dry: for the layers below.",
       slowest: "The last of our whites to dry: for the layers on top, and for working wet.",
     },
@@ -159,7 +160,9 @@ export const SHEET_PAGE = {
   /** @param area with its unit, "360 cm²/ml". */
   covers: (area: string) => `One millilitre from the tube hides ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${finish} as it dries.`,
-  inWhite: (white: string, days: string) => `${days} to the touch in ${white}`,
+  inWhite: (white: string, days: string, isTried: boolean) =>
+    `${days} to the touch in ${white}${isTried ? ", as tried" : ""}`,
+  inWhiteParts: (parts: number) => `Worked out for one part to ${parts} of white.`,
   oilLine: (grams: string) => `${grams} of pigment, as we make it.`,
   oilNotWeighed: (grams: string) => `${grams} of pigment is to be expected; not weighed here.`,
   unknown: {

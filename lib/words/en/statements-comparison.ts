@@ -21,11 +21,11 @@ function times(ratio: string): string {
 export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-masstones": (v) =>
     sentence(
-      `${within(v.one)} is ${ways(v)} than ${within(v.other)} (\u0394E*ab ${decimals(v.distance, 1)})`,
+      `${within(v.one)} is ${ways(v)} than ${within(v.other)} (colour difference \u0394E*ab ${decimals(v.distance, 1)})`,
     ),
   "compared-tints": (v) =>
     sentence(
-      `${within(v.one)} is ${ways(v)} than ${within(v.other)} (\u0394E*ab ${decimals(v.distance, 1)})`,
+      `${within(v.one)} is ${ways(v)} than ${within(v.other)} (colour difference \u0394E*ab ${decimals(v.distance, 1)})`,
     ),
   "compared-ratio": (v) =>
     sentence(
@@ -36,7 +36,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
       `${within(v.earlier)} is dry ${atLeast(v)}${dayCount(Math.round(v.days))} before ${within(v.later)}`,
     ),
   "compared-within": (v) =>
-    `Too close to call (\u0394E*ab ${decimals(v.apart, 1)}; our readings can tell ${decimals(v.borne, 1)}).`,
+    `Too close to call (colour difference \u0394E*ab ${decimals(v.apart, 1)}; our readings can tell ${decimals(v.borne, 1)}).`,
   "compared-within-share": (v) =>
     `Too close to call (${percent(v.share, 1)} apart; such figures can tell ${percent(v.borne, 1)}).`,
   "compared-too-close": () => "Too close to call: the ranges overlap or nearly touch.",

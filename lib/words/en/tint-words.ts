@@ -93,5 +93,5 @@ export const TINT_WORDS: TintWords = {
 function turn({ turn: kind, toward }: JudgedColour): string {
   if (kind === "no-hue-to-compare") return "";
   if (kind === "keeps-hue") return " and keeps its hue";
-  return ` and turns toward${toward === undefined ? "" : ` ${toward}`}`;
+  return ` and turns towards${toward === undefined ? "" : ` ${toward}`}`;
 }

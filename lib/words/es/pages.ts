@@ -108,6 +108,7 @@ export const PAGES: AnyWords<PageWords> = {
       "Una pantalla corriente no puede mostrar este color; la muestra es lo más próximo que puede.",
     factDetail: {
       category: (category) => `categoría\u00a0${category}`,
+      asCategory: (category) => `como en la categoría\u00a0${category}`,
       exposed: (category) =>
         `nuestro propio ensayo en la ventana: cambió lo que permite la categoría\u00a0${category}`,
       stated: (category) => `categoría\u00a0${category}, declarada`,
@@ -184,8 +185,10 @@ export const PAGES: AnyWords<PageWords> = {
     layering: "Capas",
     film: "La película, con la edad",
     contradictions: "Dónde no concuerdan nuestro ensayo y la regla práctica",
-    summary: (dryingClass, days) =>
-      `${upperFirst(dryingClass)}: seco al tacto en ${days}. Eso no es seco en profundidad.`,
+    summary: (dryingClass, days, through) =>
+      through === undefined
+        ? `${upperFirst(dryingClass)}: seco al tacto en ${days}. Eso no es seco en profundidad.`
+        : `${upperFirst(dryingClass)}: seco al tacto en ${days}, en profundidad en ${through}. Una película más gruesa tarda más.`,
     none: "Aún no se sabe: no tenemos ningún ensayo suyo, ni sabemos qué hace su pigmento al aceite secante.",
   },
   permanence: {
@@ -206,6 +209,8 @@ export const PAGES: AnyWords<PageWords> = {
     contradictions: "Dónde no concuerdan nuestro registro y la regla práctica",
     summary: (oilClass, grams) =>
       `Nivel de aceite ${oilClass}: ${grams} en la pintura tal como la hacemos.`,
+    notClassed: (grams) =>
+      `Su aceite aún no se ha pesado, y la estimación es demasiado amplia para una palabra: ${grams}.`,
     none: "Aún no se sabe: no tenemos ni una absorción de aceite ni el aceite de una fabricación.",
   },
   handling: HANDLING,

@@ -53,16 +53,17 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     high: "Mucho",
     "very high": "Muchísimo",
   },
+  /** In place of a class, where an estimate reaches over several. */
+  estimatedOil: "Sin pesar",
   detail: {
     stated: (category) => `categoría\u00a0${category}, según el proveedor; no ensayada aquí`,
     exposed: (category) => `categoría\u00a0${category}, ensayada según la norma`,
     own: (category) =>
       `cambió lo que permite la categoría\u00a0${category}, en nuestra propia ventana; no es el ensayo de la norma`,
     expected: "lo que hace prever su pigmento; no ensayada aquí",
-    film: (film) => `necesita ${film} de película seca`,
-    byBody: "por su cuerpo, en película fina",
-    byScatter: "en película fina; en capa gruesa también cubre por oscuro",
-    byDarkness: (film) => `deja pasar la luz, pero ${film} de película seca cubren por oscuro`,
+    film: (film) => `${film} de película seca cubren el negro y el blanco`,
+    filmUnknown: "una película gruesa cubre el negro y el blanco",
+    byDarkness: (hides) => `${hides}, por oscura`,
     contrast: (ratio) => `relación de contraste ${ratio}`,
     asDrawn: "sobre una carta en blanco y negro; el espesor de la película no está registrado",
     days: (touch, through) =>
@@ -73,8 +74,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     reference: "los demás se comparan con él",
     oil: (grams) => `${grams} de pigmento`,
     unknown: "aún no se sabe",
+    noStrength: "ninguna propia: alarga la pintura",
     lighter: "más claro que un tono medio por sí mismo",
-    never: "nunca cubre por sí misma",
+    never: "ninguna película usual cubre el negro y el blanco",
     noWarning: "mantener el pigmento seco fuera del aire; los trapos con aceite pueden prenderse",
     noWarningDryOil: "mantener el pigmento seco fuera del aire",
     seeLabel: "toda la etiqueta en Seguridad",
@@ -91,7 +93,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       strongest:
         "El más fuerte de nuestros blancos: para tonos pálidos y para cubrir. Un poco ahoga un color débil.",
       weakest:
-        "El más suave de nuestros blancos: para veladuras, y para tonos que un blanco fuerte ahogaría.",
+        "El más suave de nuestros blancos: para velos finos, y para tonos que un blanco fuerte ahogaría.",
       fastest: "El primero de nuestros blancos en secar: para las capas de debajo.",
       slowest:
         "El último de nuestros blancos en secar: para las capas de encima, y para trabajar en fresco.",
@@ -158,7 +160,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     `Una película seca de ${film} cubre una carta en blanco y negro, pero por oscura, no por cuerpo: extendida más fina, vela.`,
   covers: (area) => `Un mililitro salido del tubo cubre ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish) => `${finish} al secar.`,
-  inWhite: (white, days) => `${days} al tacto en ${white}`,
+  inWhite: (white, days, isTried) =>
+    `${days} al tacto en ${white}${isTried ? ", según el ensayo" : ""}`,
+  inWhiteParts: (parts) => `Calculado para una parte por ${parts} de blanco.`,
   oilLine: (grams) => `${grams} de pigmento, tal como lo hacemos.`,
   oilNotWeighed: (grams) => `${grams} de pigmento es lo previsible; no pesado aquí.`,
   unknown: {

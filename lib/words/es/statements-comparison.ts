@@ -16,11 +16,11 @@ const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = 
 export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-masstones": (v) =>
     sentence(
-      `${within(v.one)} es ${ways(v)} que ${within(v.other)} (\u0394E*ab ${decimals(v.distance, 1)})`,
+      `${within(v.one)} es ${ways(v)} que ${within(v.other)} (diferencia de color \u0394E*ab ${decimals(v.distance, 1)})`,
     ),
   "compared-tints": (v) =>
     sentence(
-      `${within(v.one)} es ${ways(v)} que ${within(v.other)} (\u0394E*ab ${decimals(v.distance, 1)})`,
+      `${within(v.one)} es ${ways(v)} que ${within(v.other)} (diferencia de color \u0394E*ab ${decimals(v.distance, 1)})`,
     ),
   "compared-ratio": (v) =>
     sentence(
@@ -31,7 +31,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
       `${within(v.earlier)} está seco ${atLeast(v)}${dayCount(Math.round(v.days))} antes que ${within(v.later)}`,
     ),
   "compared-within": (v) =>
-    `Demasiado cerca para decidir (\u0394E*ab ${decimals(v.apart, 1)}; nuestras mediciones distinguen ${decimals(v.borne, 1)}).`,
+    `Demasiado cerca para decidir (diferencia de color \u0394E*ab ${decimals(v.apart, 1)}; nuestras mediciones distinguen ${decimals(v.borne, 1)}).`,
   "compared-within-share": (v) =>
     `Demasiado cerca para decidir (diferencia del ${percent(v.share, 1)}; tales cifras distinguen el ${percent(v.borne, 1)}).`,
   "compared-too-close": () =>

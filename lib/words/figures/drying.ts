@@ -41,7 +41,7 @@ export const DRYING_FIGURES = {
     fr: "Huile de lin seule, sèche au toucher",
     es: "Aceite de linaza solo, seco al tacto",
     found: {
-      "linseed oil alone, thin film, 20 to 23 degrees C": {
+      "linseed oil alone, thin film, 20–23 °C": {
         de: "Leinöl allein, dünner Film, 20 bis 23 °C",
         fr: "huile de lin seule, film mince, 20 à 23 °C",
         es: "aceite de linaza solo, película fina, de 20 a 23 °C",

@@ -33,10 +33,10 @@ export const NOTATION_FIGURES = {
   nbsName: {
     en: "ISCC-NBS name",
     de: "ISCC-NBS-Name (englisch)",
-    fr: "Nom ISCC-NBS",
-    es: "Nombre ISCC-NBS",
+    fr: "Nom ISCC-NBS (anglais)",
+    es: "Nombre ISCC-NBS (inglés)",
     gloss: {
-      en: "of 267 names of colours, by its Munsell notation; two near a border",
+      en: "of 267 names of colours, by its Munsell notation and in the standard\u2019s own American spelling; two near a border",
       de: "einer von 267 Farbnamen, nach der Munsell-Notation; zwei nahe einer Grenze",
       fr: "parmi 267 noms de couleurs, d’après la notation Munsell\u202f; deux près d’une limite",
       es: "entre 267 nombres de colores, por su notación Munsell; dos cerca de un límite",
@@ -85,7 +85,7 @@ export const NOTATION_FIGURES = {
     fr: "Changement sous une LED blanche",
     es: "Cambio bajo un LED blanco",
     gloss: {
-      en: "the same under CIE LED-B3 (4,100 K)",
+      en: "the same under CIE LED-B3 (4100 K)",
       de: "dasselbe unter CIE LED-B3 (4100 K)",
       fr: "la même chose sous CIE LED-B3 (4\u202f100 K)",
       es: "lo mismo bajo CIE LED-B3 (4100 K)",

@@ -57,6 +57,13 @@ export const OIL_FIGURES = {
         es: "clase del índice de aceite",
       },
     },
+    missing: {
+      "its estimate reaches over several classes": {
+        de: "die Schätzung reicht über mehrere Klassen",
+        fr: "l’estimation couvre plusieurs classes",
+        es: "la estimación abarca varias clases",
+      },
+    },
   },
   oilByVolume: {
     en: "Oil by volume of pigment",

@@ -109,6 +109,7 @@ export const PAGES: AnyWords<PageWords> = {
       "Un écran ordinaire ne peut pas montrer cette couleur\u202f; l’échantillon en est le plus proche.",
     factDetail: {
       category: (category) => `catégorie\u00a0${category}`,
+      asCategory: (category) => `comme en catégorie\u00a0${category}`,
       exposed: (category) =>
         `notre propre essai à la fenêtre\u202f: a changé comme le permet la catégorie\u00a0${category}`,
       stated: (category) => `catégorie\u00a0${category}, déclarée`,
@@ -186,8 +187,10 @@ export const PAGES: AnyWords<PageWords> = {
     layering: "Couches",
     film: "Le film, avec l’âge",
     contradictions: "Où notre essai et la règle empirique ne s’accordent pas",
-    summary: (dryingClass, days) =>
-      `${upperFirst(dryingClass)}\u202f: sec au toucher en ${days}. Ce n’est pas sec à cœur.`,
+    summary: (dryingClass, days, through) =>
+      through === undefined
+        ? `${upperFirst(dryingClass)}\u202f: sec au toucher en ${days}. Ce n’est pas sec à cœur.`
+        : `${upperFirst(dryingClass)}\u202f: sec au toucher en ${days}, à cœur en ${through}. Un film plus épais met plus longtemps.`,
     none: "Pas encore connu\u202f: nous n’en avons pas d’essai, et ne savons pas ce que son pigment fait à l’huile siccative.",
   },
   permanence: {
@@ -208,6 +211,8 @@ export const PAGES: AnyWords<PageWords> = {
     contradictions: "Où notre relevé et la règle empirique ne s’accordent pas",
     summary: (oilClass, grams) =>
       `Niveau d’huile ${oilClass}\u202f: ${grams} dans la peinture telle que nous la faisons.`,
+    notClassed: (grams) =>
+      `Son huile n’est pas encore pesée, et l’estimation est trop large pour un mot\u202f: ${grams}.`,
     none: "Pas encore connu\u202f: nous n’avons ni prise d’huile ni l’huile d’une fabrication.",
   },
   handling: HANDLING,

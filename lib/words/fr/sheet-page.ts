@@ -55,6 +55,8 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     high: "Beaucoup",
     "very high": "Énormément",
   },
+  /** In place of a class, where an estimate reaches over several. */
+  estimatedOil: "Non pesée",
   detail: {
     stated: (category) =>
       `catégorie\u00a0${category}, déclarée par le fournisseur\u202f; non testée ici`,
@@ -62,11 +64,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     own: (category) =>
       `a changé comme le permet la catégorie\u00a0${category}, à notre propre fenêtre\u202f; pas l’essai de la norme`,
     expected: "ce que fait prévoir son pigment\u202f; non testée ici",
-    film: (film) => `demande ${film} de film sec`,
-    byBody: "par son corps, en film mince",
-    byScatter: "en film mince\u202f; en couche épaisse, sa teinte sombre couvre aussi",
-    byDarkness: (film) =>
-      `laisse passer la lumière, mais ${film} de film sec couvrent par la noirceur`,
+    film: (film) => `${film} de film sec couvrent le noir et le blanc`,
+    filmUnknown: "un film épais couvre le noir et le blanc",
+    byDarkness: (hides) => `${hides}, parce qu’elle est sombre`,
     contrast: (ratio) => `rapport de contraste ${ratio}`,
     asDrawn: "sur une carte noire et blanche\u202f; l’épaisseur du film n’est pas consignée",
     days: (touch, through) =>
@@ -77,8 +77,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     reference: "les autres lui sont comparés",
     oil: (grams) => `${grams} de pigment`,
     unknown: "pas encore connu",
+    noStrength: "aucune par lui-même\u202f: il allonge la peinture",
     lighter: "plus clair qu’un ton moyen par lui-même",
-    never: "ne couvre jamais d’elle-même",
+    never: "aucun film usuel ne couvre le noir et le blanc",
     noWarning: "tenir le pigment sec hors de l’air\u202f; les chiffons gras peuvent prendre feu",
     noWarningDryOil: "tenir le pigment sec hors de l’air",
     seeLabel: "toute l’étiquette sous Sécurité",
@@ -95,7 +96,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
       strongest:
         "Le plus fort de nos blancs\u202f: pour les tons pâles et pour couvrir. Un peu noie une couleur faible.",
       weakest:
-        "Le plus doux de nos blancs\u202f: pour les glacis, et pour les tons qu’un blanc fort noierait.",
+        "Le plus doux de nos blancs\u202f: pour les voiles minces, et pour les tons qu’un blanc fort noierait.",
       fastest: "Le premier de nos blancs à sécher\u202f: pour les couches du dessous.",
       slowest:
         "Le dernier de nos blancs à sécher\u202f: pour les couches du dessus, et pour travailler dans le frais.",
@@ -161,7 +162,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     `Un film sec ${of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non par son corps\u202f: étalé plus mince, il glace.`,
   covers: (area) => `Un millilitre sorti du tube couvre ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish) => `${finish} une fois sec.`,
-  inWhite: (white, days) => `${days} au toucher dans ${white}`,
+  inWhite: (white, days, isTried) =>
+    `${days} au toucher dans ${white}${isTried ? ", à l’essai" : ""}`,
+  inWhiteParts: (parts) => `Calculé pour une part dans ${parts} de blanc.`,
   oilLine: (grams) => `${grams} de pigment, telle que nous la faisons.`,
   oilNotWeighed: (grams) => `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
   unknown: {

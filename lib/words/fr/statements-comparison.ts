@@ -25,11 +25,11 @@ const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = 
 export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-masstones": (v) =>
     sentence(
-      `${within(v.one)} est ${ways(v)} que ${within(v.other)} (\u0394E*ab ${decimals(v.distance, 1)})`,
+      `${within(v.one)} est ${ways(v)} que ${within(v.other)} (écart de couleur \u0394E*ab ${decimals(v.distance, 1)})`,
     ),
   "compared-tints": (v) =>
     sentence(
-      `${within(v.one)} est ${ways(v)} que ${within(v.other)} (\u0394E*ab ${decimals(v.distance, 1)})`,
+      `${within(v.one)} est ${ways(v)} que ${within(v.other)} (écart de couleur \u0394E*ab ${decimals(v.distance, 1)})`,
     ),
   "compared-ratio": (v) =>
     sentence(
@@ -40,7 +40,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
       `${within(v.earlier)} est sec ${atLeast(v)}${dayCount(Math.round(v.days))} avant ${within(v.later)}`,
     ),
   "compared-within": (v) =>
-    `Trop proche pour trancher (\u0394E*ab ${decimals(v.apart, 1)}\u202f; nos mesures distinguent ${decimals(v.borne, 1)}).`,
+    `Trop proche pour trancher (écart de couleur \u0394E*ab ${decimals(v.apart, 1)}\u202f; nos mesures distinguent ${decimals(v.borne, 1)}).`,
   "compared-within-share": (v) =>
     `Trop proche pour trancher (écart de ${percent(v.share, 1)}\u202f; de tels chiffres distinguent ${percent(v.borne, 1)}).`,
   "compared-too-close": () =>

@@ -221,13 +221,13 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
 
   "suspect-drawdown": {
     en: (v) =>
-      `${enDrawdown.letDown(v)} is doubtful: the others miss it by ${en.deltaE00Text(v.leaveOneOutDeltaE00)} (${en.decimals(v.limit, 1)} is the limit)${v.othersDeltaE00 === undefined ? "" : ` and agree among themselves within ${en.decimals(v.othersDeltaE00, 1)}`}; it is shown and not used.`,
+      `${enDrawdown.letDown(v)} is doubtful: it lies ${en.deltaE00Text(v.leaveOneOutDeltaE00)} from what the others lead us to expect (${en.decimals(v.limit, 1)} is the limit)${v.othersDeltaE00 === undefined ? "" : `, and the others agree among themselves within ${en.decimals(v.othersDeltaE00, 1)}`}; it is not used.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} ist zweifelhaft: die anderen verfehlen sie um ${de.deltaE00Text(v.leaveOneOutDeltaE00)} (Grenze ${de.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : ` und stimmen untereinander auf ${de.decimals(v.othersDeltaE00, 1)} überein`}; sie wird gezeigt und nicht verwendet.`,
+      `${deDrawdown.letDown(v)} ist zweifelhaft: sie liegt ${de.deltaE00Text(v.leaveOneOutDeltaE00)} von dem, was nach den anderen zu erwarten ist (Grenze ${de.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, und die anderen stimmen untereinander auf ${de.decimals(v.othersDeltaE00, 1)} überein`}; sie wird nicht verwendet.`,
     fr: (v) =>
-      `${frDrawdown.letDown(v)} est douteux\u202f: les autres s’en écartent de ${fr.deltaE00Text(v.leaveOneOutDeltaE00)} (la limite est ${fr.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : ` et s’accordent entre eux à ${fr.decimals(v.othersDeltaE00, 1)} près`}\u202f; il est montré et n’est pas employé.`,
+      `${frDrawdown.letDown(v)} est douteux\u202f: il est à ${fr.deltaE00Text(v.leaveOneOutDeltaE00)} de ce que les autres font attendre (la limite est ${fr.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, et les autres s’accordent entre eux à ${fr.decimals(v.othersDeltaE00, 1)} près`}\u202f; il n’est pas employé.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} es dudoso: los demás se apartan de él en ${es.deltaE00Text(v.leaveOneOutDeltaE00)} (el límite es ${es.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : ` y concuerdan entre sí dentro de ${es.decimals(v.othersDeltaE00, 1)}`}; se muestra y no se usa.`,
+      `${esDrawdown.letDown(v)} es dudoso: está a ${es.deltaE00Text(v.leaveOneOutDeltaE00)} de lo que los demás hacen esperar (el límite es ${es.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, y los demás concuerdan entre sí dentro de ${es.decimals(v.othersDeltaE00, 1)}`}; no se usa.`,
   },
   "drawdowns-disagree": {
     en: (v) =>

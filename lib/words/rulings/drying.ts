@@ -374,6 +374,16 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     fr: (v) => `Gras${frDrying.oilOfFilm(v)}.`,
     es: (v) => `Grasa${esDrying.oilOfFilm(v)}.`,
   },
+  "fatness-not-told": {
+    en: ({ oilVolumeFraction }) =>
+      `We cannot say whether it is lean or fat: oil is ${en.percent(oilVolumeFraction)} of the dry film by volume.`,
+    de: ({ oilVolumeFraction }) =>
+      `Ob sie mager oder fett ist, lässt sich nicht sagen: Öl ist ${de.percent(oilVolumeFraction)} des trockenen Films nach Volumen.`,
+    fr: ({ oilVolumeFraction }) =>
+      `Nous ne pouvons dire si elle est maigre ou grasse\u202f: l’huile fait ${fr.percent(oilVolumeFraction)} du film sec en volume.`,
+    es: ({ oilVolumeFraction }) =>
+      `No podemos decir si es magra o grasa: el aceite es ${es.percent(oilVolumeFraction)} de la película seca en volumen.`,
+  },
   "zinc-out-of-underlayers": {
     en: () => "Not for underlayers; in the upper layers, thinly.",
     de: () => "Nicht für untere Schichten; in den oberen Schichten dünn auftragen.",
@@ -406,25 +416,34 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     es: () =>
       "Para cualquier capa sobre pintura seca. En las capas de encima, añadir un poco de médium, para que cada una sea tan grasa como la de debajo.",
   },
+  "stirred-into-any-layer": {
+    en: () =>
+      "It may be stirred into the paint of any layer: what goes over that must be as fat or fatter.",
+    de: () =>
+      "Sie lässt sich in die Farbe jeder Schicht einrühren: was darüber kommt, muss ebenso fett oder fetter sein.",
+    fr: () =>
+      "Peut se mêler à la peinture de toute couche\u202f: ce qui vient par-dessus doit être aussi gras ou plus gras.",
+    es: () =>
+      "Puede mezclarse con la pintura de cualquier capa: lo que vaya encima debe ser igual de graso o más.",
+  },
   "slow-but-lean-dry-it-through": {
     en: () =>
-      "For upper layers: let it dry through before you paint over it, and add a little medium over fatter paint.",
+      "For upper layers: let it dry through before you paint over it. When it goes over fatter paint, stir in a little medium.",
     de: () =>
-      "Für obere Schichten: durchtrocknen lassen, bevor darüber gemalt wird, und über fetterer Farbe etwas Malmittel zugeben.",
+      "Für obere Schichten: durchtrocknen lassen, bevor darüber gemalt wird. Kommt sie über fettere Farbe, etwas Malmittel einrühren.",
     fr: () =>
-      "Pour les couches du dessus\u202f: la laisser sécher à cœur avant de peindre par-dessus, et ajouter un peu de médium sur une peinture plus grasse.",
+      "Pour les couches du dessus\u202f: la laisser sécher à cœur avant de peindre par-dessus. Si elle vient sur une peinture plus grasse, y mêler un peu de médium.",
     es: () =>
-      "Para las capas de encima: dejarla secar en profundidad antes de pintar sobre ella, y añadir un poco de médium sobre pintura más grasa.",
+      "Para las capas de encima: dejarla secar en profundidad antes de pintar sobre ella. Si va sobre pintura más grasa, mezclarle un poco de médium.",
   },
   "slow-for-last-layers": {
-    en: () =>
-      "For the last layers: until it is dry through, put nothing over it that dries faster.",
+    en: () => "For the last layers: do not cover it with a faster paint before it is dry through.",
     de: () =>
-      "Für die letzten Schichten: bis sie durchgetrocknet ist, nichts darüber, was schneller trocknet.",
+      "Für die letzten Schichten: nicht mit schneller trocknender Farbe übermalen, bevor sie durchgetrocknet ist.",
     fr: () =>
-      "Pour les dernières couches\u202f: tant qu’elle n’est pas sèche à cœur, ne rien mettre par-dessus qui sèche plus vite.",
+      "Pour les dernières couches\u202f: ne pas la couvrir d’une peinture plus rapide avant qu’elle soit sèche à cœur.",
     es: () =>
-      "Para las últimas capas: hasta que esté seca en profundidad, no poner encima nada que seque más deprisa.",
+      "Para las últimas capas: no cubrirla con una pintura que seque más deprisa antes de que esté seca en profundidad.",
   },
   "oil-over-acrylic-ground": {
     en: () =>
@@ -523,25 +542,34 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
       `${ends(oilVolumeFraction)[0] < from ? "Puede ser rica en aceite" : "Rica en aceite"} (${es.percent(oilVolumeFraction)} de la película seca en volumen): desde el ${es.percent(from)} una pincelada gruesa puede arrugarse.`,
   },
   "sinks-in-on-absorbent-ground-alone": {
-    en: () => `It sinks in only on an absorbent ground.`,
-    de: () => `Sie schlägt nur auf saugendem Grund ein.`,
-    fr: () => `Ne s’embit que sur une préparation absorbante.`,
-    es: () => `Solo se rechupa sobre una imprimación absorbente.`,
+    en: ({ oilToSpare }) =>
+      `It sinks in only on an absorbent ground: it has oil to spare (${en.percent(oilToSpare)} of the dry film).`,
+    de: ({ oilToSpare }) =>
+      `Sie schlägt nur auf saugendem Grund ein: sie hat Öl übrig (${de.percent(oilToSpare)} des trockenen Films).`,
+    fr: ({ oilToSpare }) =>
+      `Ne s’embit que sur une préparation absorbante\u202f: elle a de l’huile en trop (${fr.percent(oilToSpare)} du film sec).`,
+    es: ({ oilToSpare }) =>
+      `Solo se rechupa sobre una imprimación absorbente: le sobra aceite (${es.percent(oilToSpare)} de la película seca).`,
   },
   "sinks-in-easily": {
-    en: () => `It sinks in easily, in dull patches: it has little oil to spare.`,
-    de: () => `Sie schlägt leicht ein, in matten Flecken: sie hat wenig Öl übrig.`,
-    fr: () => `S’embit facilement, par taches ternes\u202f: elle a peu d’huile en trop.`,
-    es: () => `Se rechupa con facilidad, en manchas apagadas: le sobra poco aceite.`,
+    en: ({ oilToSpare }) =>
+      `It sinks in easily, in dull patches: much oil or little, its pigment holds nearly all of it (${en.percent(oilToSpare)} of the dry film is to spare).`,
+    de: ({ oilToSpare }) =>
+      `Sie schlägt leicht ein, in matten Flecken: ob viel Öl oder wenig, ihr Pigment hält fast alles fest (${de.percent(oilToSpare)} des trockenen Films sind übrig).`,
+    fr: ({ oilToSpare }) =>
+      `S’embit facilement, par taches ternes\u202f: qu’il y ait peu d’huile ou beaucoup, son pigment la retient presque toute (il en reste ${fr.percent(oilToSpare)} du film sec).`,
+    es: ({ oilToSpare }) =>
+      `Se rechupa con facilidad, en manchas apagadas: sea mucho o poco el aceite, su pigmento lo retiene casi todo (sobra un ${es.percent(oilToSpare)} de la película seca).`,
   },
   "may-sink-in": {
-    en: () => `It may sink in, in dull patches, if it holds as little oil as the estimate allows.`,
-    de: () =>
-      `Sie kann einschlagen, in matten Flecken, wenn sie so wenig Öl hat, wie die Schätzung zulässt.`,
-    fr: () =>
-      `Peut s’embire, par taches ternes, si elle a aussi peu d’huile que l’estimation le permet.`,
-    es: () =>
-      `Puede rechuparse, en manchas apagadas, si tiene tan poco aceite como permite la estimación.`,
+    en: ({ oilToSpare }) =>
+      `It may sink in, in dull patches, if as little oil is to spare as the estimate allows (${en.percent(oilToSpare)} of the dry film).`,
+    de: ({ oilToSpare }) =>
+      `Sie kann einschlagen, in matten Flecken, wenn so wenig Öl übrig ist, wie die Schätzung zulässt (${de.percent(oilToSpare)} des trockenen Films).`,
+    fr: ({ oilToSpare }) =>
+      `Peut s’embire, par taches ternes, s’il reste aussi peu d’huile en trop que l’estimation le permet (${fr.percent(oilToSpare)} du film sec).`,
+    es: ({ oilToSpare }) =>
+      `Puede rechuparse, en manchas apagadas, si sobra tan poco aceite como permite la estimación (${es.percent(oilToSpare)} de la película seca).`,
   },
   "dull-of-itself": {
     en: () => `It is matte by nature: oiling out will not make it glossy.`,
@@ -572,7 +600,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
   "yellows-most": {
     en: ({ oil }) =>
       en.sentence(
-        `${enDrying.OILS[oil]} yellows most of the drying oils, and makes the toughest film`,
+        `of the drying oils, ${enDrying.OILS[oil]} yellows most, and it makes the toughest film`,
       ),
     de: ({ oil }) =>
       `${deSets.OIL_NAMES[oil]} vergilbt von den trocknenden Ölen am meisten und gibt den zähesten Film.`,

@@ -45,6 +45,16 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     es: ({ oilIndexClass, oilIndexGPer100g, spans }) =>
       `Un índice de aceite ${esWords.OIL_CLASSES[oilIndexClass]}, juzgado por el medio de la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa); la estimación va ${esFormulation.fromTo(spans, esWords.OIL_CLASSES)}.`,
   },
+  "oil-index-class-not-told": {
+    en: ({ oilIndexGPer100g, spans }) =>
+      `We cannot say whether it takes much oil or little: the estimate (${en.gramsTo100(oilIndexGPer100g)} by mass) runs ${enFormulation.fromTo(spans)}.`,
+    de: ({ oilIndexGPer100g, spans }) =>
+      `Ob sie viel oder wenig Öl braucht, lässt sich nicht sagen: die Schätzung (${de.gramsTo100(oilIndexGPer100g)} nach Masse) reicht ${deFormulation.fromTo(spans.map((each) => deSets.OIL_INDEX_WORDS[each]))}.`,
+    fr: ({ oilIndexGPer100g, spans }) =>
+      `Nous ne pouvons dire si elle demande beaucoup ou peu d’huile\u202f: l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse) va ${frFormulation.fromTo(spans, frWords.OIL_CLASSES)}.`,
+    es: ({ oilIndexGPer100g, spans }) =>
+      `No podemos decir si lleva mucho o poco aceite: la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa) va ${esFormulation.fromTo(spans, esWords.OIL_CLASSES)}.`,
+  },
   "working-paint-takes-more-than-rub-out": {
     en: ({ ratio, oilAbsorptionGPer100g }) =>
       `A working paint takes ${en.significant(ratio, 2)} times the oil of the rub-out figure (${en.gramsTo100(oilAbsorptionGPer100g)}), and the oil index is estimated from that.`,

@@ -117,19 +117,19 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
   "cadmium-in-other-paints": {
     en: ({ names, limit, ...act }) =>
       en.sentence(
-        `it holds ${en.namesWithin(names)}; entry 23 keeps ${en.percent(limit)} and more of cadmium out of paints of the tariff codes 3208 and 3209 ${enMarket.inForce(act)}, and artists' colours in tubes and jars have a code of their own, 3213: have the code of yours confirmed before you sell it`,
+        `it holds ${en.namesWithin(names)}; entry 23 keeps ${en.percent(limit)} and more of cadmium out of paints of the tariff codes 3208 and 3209 ${enMarket.inForce(act)}, and artists' colours in tubes and jars have a code of their own, 3213, which the customs have to confirm of this one`,
       ),
     de: ({ names, limit, ...act }) =>
       de.sentence(
-        `enthält ${de.namesWithin(names)}; Eintrag 23 hält ${de.percent(limit)} und mehr Cadmium aus Farben der Zolltarifnummern 3208 und 3209 heraus ${deMarket.inForce(act)}, und Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213: lassen Sie sich die Nummer Ihrer Farbe bestätigen, bevor Sie sie verkaufen`,
+        `enthält ${de.namesWithin(names)}; Eintrag 23 hält ${de.percent(limit)} und mehr Cadmium aus Farben der Zolltarifnummern 3208 und 3209 heraus ${deMarket.inForce(act)}, und Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213, die der Zoll für diese Farbe bestätigen muss`,
       ),
     fr: ({ names, limit, ...act }) =>
       fr.sentence(
-        `contient ${fr.namesWithin(names)}\u202f; l’entrée 23 interdit ${fr.percent(limit)} et plus de cadmium dans les peintures des codes douaniers 3208 et 3209 ${frMarket.inForce(act)}, et les couleurs pour artistes en tubes et en pots ont leur propre code, 3213\u202f: faites confirmer celui de votre peinture avant de vendre`,
+        `contient ${fr.namesWithin(names)}\u202f; l’entrée 23 interdit ${fr.percent(limit)} et plus de cadmium dans les peintures des codes douaniers 3208 et 3209 ${frMarket.inForce(act)}, et les couleurs pour artistes en tubes et en pots ont leur propre code, 3213, que la douane doit confirmer pour celle-ci`,
       ),
     es: ({ names, limit, ...act }) =>
       es.sentence(
-        `contiene ${es.namesWithin(names)}; la entrada 23 prohíbe el ${es.percent(limit)} y más de cadmio en pinturas de los códigos arancelarios 3208 y 3209 ${esMarket.inForce(act)}, y los colores para artistas en tubos y tarros tienen su propio código, 3213: haga confirmar el código de su pintura antes de venderla`,
+        `contiene ${es.namesWithin(names)}; la entrada 23 prohíbe el ${es.percent(limit)} y más de cadmio en pinturas de los códigos arancelarios 3208 y 3209 ${esMarket.inForce(act)}, y los colores para artistas en tubos y tarros tienen su propio código, 3213, que la aduana tiene que confirmar para este`,
       ),
   },
   "cmr-not-to-the-public": {
@@ -215,19 +215,19 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
   "titanium-dioxide-without-h351": {
     en: (act) =>
       en.sentence(
-        `titanium dioxide bears no H351 here: its entry no longer stands ${enMarket.since(act)}`,
+        `titanium dioxide bears no warning of cancer (H351) here: its entry no longer stands ${enMarket.since(act)}`,
       ),
     de: (act) =>
       de.sentence(
-        `Titandioxid trägt hier kein H351: der Eintrag gilt nicht mehr ${deMarket.since(act)}`,
+        `Titandioxid trägt hier keinen Krebshinweis (H351): der Eintrag gilt nicht mehr ${deMarket.since(act)}`,
       ),
     fr: (act) =>
       fr.sentence(
-        `le dioxyde de titane ne porte pas ici de H351\u202f: son entrée ne vaut plus ${frMarket.since(act)}`,
+        `le dioxyde de titane ne porte pas ici de mention de cancer (H351)\u202f: son entrée ne vaut plus ${frMarket.since(act)}`,
       ),
     es: (act) =>
       es.sentence(
-        `el dióxido de titanio no lleva aquí H351: su entrada ya no vale ${esMarket.since(act)}`,
+        `el dióxido de titanio no lleva aquí aviso de cáncer (H351): su entrada ya no vale ${esMarket.since(act)}`,
       ),
   },
   "offer-names-hazards": {
@@ -305,19 +305,19 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
   "us-review-wanted": {
     en: (act) =>
       en.sentence(
-        `art materials need a toxicologist's review of the formulation ${enMarket.inForce(act)}; none is recorded`,
+        `art materials need a toxicologist's review of the formulation before they are sold there ${enMarket.inForce(act)}; of this colour none is recorded`,
       ),
     de: (act) =>
       de.sentence(
-        `bei Künstlermaterial muss ein Toxikologe die Rezeptur prüfen ${deMarket.inForce(act)}; keine Prüfung ist aufgezeichnet`,
+        `bei Künstlermaterial muss ein Toxikologe die Rezeptur prüfen, bevor es dort verkauft wird ${deMarket.inForce(act)}; für diese Farbe ist keine Prüfung aufgezeichnet`,
       ),
     fr: (act) =>
       fr.sentence(
-        `le matériel pour artistes demande l’examen de la formule par un toxicologue ${frMarket.inForce(act)}\u202f; aucun n’est consigné`,
+        `le matériel pour artistes demande l’examen de la formule par un toxicologue avant d’y être vendu ${frMarket.inForce(act)}\u202f; pour cette couleur, aucun n’est consigné`,
       ),
     es: (act) =>
       es.sentence(
-        `los materiales para artistas necesitan que un toxicólogo revise la fórmula ${esMarket.inForce(act)}; no hay ninguna registrada`,
+        `los materiales para artistas necesitan que un toxicólogo revise la fórmula antes de venderse allí ${esMarket.inForce(act)}; de este color no hay ninguna revisión registrada`,
       ),
   },
   "proposition-65": {
@@ -339,10 +339,9 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
   },
   "acts-not-known-here": {
-    en: () => "We do not know the rules elsewhere: ask before you offer it there.",
-    de: () => "Die Regeln anderswo kennen wir nicht: fragen Sie nach, bevor Sie dort anbieten.",
-    fr: () =>
-      "Nous ne connaissons pas les règles ailleurs\u202f: renseignez-vous avant de l’y proposer.",
-    es: () => "No conocemos las normas en otros lugares: pregunte antes de ofrecerlo allí.",
+    en: () => "We do not know the rules elsewhere.",
+    de: () => "Die Regeln anderswo kennen wir nicht.",
+    fr: () => "Nous ne connaissons pas les règles ailleurs.",
+    es: () => "No conocemos las normas en otros lugares.",
   },
 };

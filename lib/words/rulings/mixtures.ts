@@ -45,7 +45,7 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     es: (v) => `${esMixture.losing(v)} su color se aviva (${esMixture.change(v)}).`,
   },
   "drift-goes-toward": {
-    en: (v) => `${enMixture.losing(v)} it goes toward ${v.toward} (${enMixture.change(v)}).`,
+    en: (v) => `${enMixture.losing(v)} it goes towards ${v.toward} (${enMixture.change(v)}).`,
     de: (v) =>
       `${deMixture.losing(v)} geht die Farbe nach ${deSets.HUE_NOUNS[v.toward]} (${deMixture.change(v)}).`,
     fr: (v) =>
