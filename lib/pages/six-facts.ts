@@ -39,7 +39,7 @@ export function sixFacts(worded: SheetTexts, context: PageContext): SheetFact[] 
 type FactKey = keyof Words["pages"]["sheetPage"]["facts"];
 
 /** One of the six, told from the others by its key. */
-export interface SheetFact extends FactView {
+interface SheetFact extends FactView {
   readonly key: FactKey;
 }
 

@@ -21,7 +21,7 @@ import type { Words } from "../words/words.ts";
 import { trialName } from "./trials-page.ts";
 
 /** One thing to find out, finished. */
-export interface NextLine {
+interface NextLine {
   readonly what: string;
   readonly gain: string;
   readonly hours: string;

@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { isKnown } from "../../lib/quantities/figure.ts";
+import { ends } from "../../lib/quantities/interval.ts";
 import type { Statement } from "../../lib/quantities/statement.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
@@ -40,6 +41,10 @@ describe.each(SHEETS.map((sheet) => [sheet.slug, sheet] as const))("%s", (_, she
       expect(sinking).toEqual([]);
     if (isKnown(oil.finish) && oil.finish.value === "gloss")
       expect(sinking).not.toContain("dull-of-itself");
+  });
+  test("does not wrinkle for its oil and sink in for want of it", () => {
+    if (rules(drying.filmHealth).includes("sinks-in-easily"))
+      expect(rules(drying.filmHealth)).not.toContain("oil-rich-wrinkles-when-thick");
   });
   test("keeps a film that zinc makes brittle out of underlayers", () => {
     if (rules(drying.filmHealth).includes("zinc-makes-brittle"))
@@ -92,4 +97,28 @@ test("a medium that nothing is known of is told in drying, finish, fat over lean
   for (const statements of [oil.reasons, drying.reasons, drying.layeringReasons, drying.filmHealth])
     expect(rules(statements)).toContain("holds-medium-not-known");
   expect(rules(sheetOf("yellow-ochre").drying.reasons)).not.toContain("holds-medium-not-known");
+});
+
+/** By what mixing is: neither of two paints holds the other up beyond its own days. */
+test("what is expected of a tint is no later than the slower of its two paints alone", () => {
+  const tints = SHEETS.flatMap(({ slug, drying }) =>
+    drying.inWhites.flatMap(({ white, touchDryDays }) => {
+      const other = SHEETS.find((one) => one.slug === white.slug)?.drying.touchDryDays;
+      return isKnown(touchDryDays) &&
+        touchDryDays.standing === "estimated" &&
+        isKnown(drying.touchDryDays) &&
+        other !== undefined &&
+        isKnown(other)
+        ? [
+            {
+              tint: `${slug} in ${white.slug}`,
+              later: ends(touchDryDays.value)[1],
+              alone: Math.max(...[drying.touchDryDays, other].map(({ value }) => ends(value)[1])),
+            },
+          ]
+        : [];
+    }),
+  );
+  expect(tints.length).toBeGreaterThan(30);
+  expect(tints.filter(({ later, alone }) => later > alone)).toEqual([]);
 });
