@@ -21,6 +21,8 @@ export interface ColourRow {
   readonly munsell: MunsellPlace | undefined;
   /** Munsell value in tenths; -1 of what was not read. */
   readonly lightness: number;
+  /** Whether that masstone rests on a reading of the workshop's own. */
+  readonly isMeasured: boolean;
   readonly isLetDown: boolean;
   /** A black or grey that was let down. */
   readonly isNearNeutral: boolean;

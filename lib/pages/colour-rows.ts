@@ -42,6 +42,7 @@ function colourRow(worded: SheetTexts, words: Words): ColourRow {
   const { sheet } = worded;
   const colour = comparableColour(sheet.notations.masstone);
   const munsell = sheet.notations.masstone?.munsell?.value;
+  const hex = sheet.notations.masstone?.srgb?.hex;
   return {
     card: card(sheet, words),
     swatchIn: swatchesIn(sheet),
@@ -50,6 +51,7 @@ function colourRow(worded: SheetTexts, words: Words): ColourRow {
     swatch: asMarkup(cellSwatch(colour)),
     munsell: munsellPlace(sheet),
     lightness: munsell !== undefined && isKnown(munsell) ? Math.round(10 * munsell.value) : -1,
+    isMeasured: hex !== undefined && isKnown(hex) && hex.restsOn === "measured",
     isLetDown: sheet.tints.length > 0,
     isNearNeutral: isNearNeutral(sheet),
     filters: rowFilters(sheet),

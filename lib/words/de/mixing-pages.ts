@@ -371,9 +371,10 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     columns: {
       colour: "Farbe",
       dries: "Grifftrocken",
-      oil: "Öl auf 100 g Pigment",
+      oil: "Öl im trockenen Film, nach Volumen",
       lasts: "Lichtechtheit",
     },
+    leaner: (below: string) => `magerer als ${below} darunter: etwas Malmittel zugeben`,
     print: "Diese Palette drucken",
     yours: "Ihre",
     wholeRange: "das Sortiment",

@@ -354,9 +354,11 @@ export const MIXING_PAGES = {
     columns: {
       colour: "Colour",
       dries: "Dries to the touch",
-      oil: "Oil to 100 g of pigment",
+      oil: "Oil of the dry film, by volume",
       lasts: "Lasts",
     },
+    /** @param below a tube that lies below in the order and is fatter. */
+    leaner: (below: string) => `leaner than ${below} below it: add a little medium`,
     print: "Print this palette",
     yours: "yours",
     wholeRange: "the range",

@@ -355,9 +355,10 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     columns: {
       colour: "Color",
       dries: "Seca al tacto",
-      oil: "Aceite por 100 g de pigmento",
+      oil: "Aceite de la película seca, en volumen",
       lasts: "Solidez",
     },
+    leaner: (below) => `más magro que ${below} debajo: añada un poco de médium`,
     print: "Imprimir esta paleta",
     yours: "la suya",
     wholeRange: "la gama",

@@ -367,9 +367,10 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     columns: {
       colour: "Couleur",
       dries: "Sèche au toucher",
-      oil: "Huile pour 100 g de pigment",
+      oil: "Huile du film sec, en volume",
       lasts: "Tenue",
     },
+    leaner: (below) => `plus maigre que ${below} dessous\u202f: ajouter un peu de médium`,
     print: "Imprimer cette palette",
     yours: "la vôtre",
     wholeRange: "la gamme",
