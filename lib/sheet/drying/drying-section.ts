@@ -14,6 +14,7 @@ import { mainOil } from "../oil/main-oil.ts";
 import type { OilSection } from "../oil/oil-figures.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 import { unknownMediums } from "../pigments/unknown-mediums.ts";
+import { foundSoFar } from "../trials/found-so-far.ts";
 import { daysFromTrials, trialOfPigment, type TriedDays } from "./days-from-trials.ts";
 import { contributionFigures, expectedDays } from "./drying-days.ts";
 import { DRYING, type DryingSection } from "./drying-figures.ts";
@@ -82,6 +83,8 @@ export function dryingSection(
       hasDrier: additions.some(({ kind }) => kind === "drier"),
       oilVolumeFraction: knownValue(oil.oilVolumeFraction),
       finish,
+      recordedTrials: alone.map(({ trial }) => trial),
+      wetFilms: foundSoFar(colour.slug, records).films,
       tables,
     },
   });

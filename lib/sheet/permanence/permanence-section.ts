@@ -4,6 +4,7 @@ import type { Colour, Records } from "../../records/records.ts";
 import { filled } from "../found.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import { colourRecord, pigmentRecord } from "../record-inputs.ts";
+import { foundSoFar } from "../trials/found-so-far.ts";
 import { fadingComponents, fadingRecords, recordedExposure } from "./fading-components.ts";
 import { PERMANENCE, type PermanenceSection } from "./permanence-figures.ts";
 
@@ -19,6 +20,7 @@ export function permanenceSection(
     ? fadingComponents(parts, records).map(componentPigment)
     : parts.map((part) => statedPigment(part, records));
   const stated = colour.record.lightfastness;
+  const exposures = (colour.record.exposures ?? []).map(recordedExposure);
   return filled(PERMANENCE, {
     colour,
     parts,
@@ -27,9 +29,11 @@ export function permanenceSection(
         name,
         sensitivities: records.knowledge.pigment(colourIndexName).sensitivities,
       })),
+      exposures,
+      changes: foundSoFar(colour.slug, records).changes,
       ruling: permanenceRuling({
         pigments,
-        exposures: (colour.record.exposures ?? []).map(recordedExposure),
+        exposures,
         ...(stated === undefined ? {} : { stated }),
       }),
       byPigments: permanenceRuling({ pigments, exposures: [] }),
