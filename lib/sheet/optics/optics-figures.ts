@@ -18,6 +18,7 @@ import {
   statements,
   word,
   type SectionOf,
+  SHARE,
 } from "../declaration.ts";
 import { filled, foundFrom, type Amounts } from "../found.ts";
 import type { OilSection } from "../oil/oil-figures.ts";
@@ -68,7 +69,6 @@ const optics = foundFrom<
     Amounts<"contrastRatio" | "hidingFilmUm"> & { readonly scatteringPower: Figure<Interval> }
 >();
 
-const SHARE = { unit: "1", kind: "share", digits: 0 } as const;
 const OPPOSITE = { "at least": "at most", "at most": "at least" } as const;
 
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */

@@ -38,6 +38,7 @@ import {
   texts,
   word,
   type SectionOf,
+  ONE_PLACE,
 } from "../declaration.ts";
 import { STANDING_OR_NONE } from "../drying/drying-figures.ts";
 import { foundFrom, type Amounts } from "../found.ts";
@@ -49,7 +50,7 @@ const FORM = section({
   slug: oneOf(FORMS),
   underStandard: flag,
   category: notation("lightfastnessCategory"),
-  deltaEab: optional(number({ unit: "1", kind: "decimal", digits: 1, word: "deltaEab" })),
+  deltaEab: optional(number({ ...ONE_PLACE, word: "deltaEab" })),
   /** As the record names them. */
   standards: texts,
   exposures: texts,
@@ -104,7 +105,7 @@ export const PERMANENCE = section({
     ({ parts, records }) => blueWoolFigure(parts, records),
   ),
   deltaEab: light.found(
-    listed(number({ unit: "1", kind: "decimal", digits: 1, word: "deltaEab" })),
+    listed(number({ ...ONE_PLACE, word: "deltaEab" })),
     ({ colour, facts: { ruling }, forms, read }) => {
       const weakest = weakestForm(ruling.forms)?.form;
       const changed = forms.find(({ slug }) => slug === weakest)?.deltaEab;
