@@ -18,7 +18,7 @@ import { statementText } from "../../lib/present/statement-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { expect, test } from "vitest";
 import { KNOWN, lightOf } from "../support/known.ts";
-import { holdSentences, type RuleCase } from "./statements-held.ts";
+import { holdSentences, type RuleCase, type Stated } from "./statements-held.ts";
 
 const exposed = (
   deltaEab: number,
@@ -102,7 +102,7 @@ function harm(
   return { when, said: of(harmed), unsaid: of(sound) };
 }
 
-const rulings = [
+const rulings: Stated<PermanenceStatement>[] = [
   ...[
     [first, second],
     [first, second, { ...second, name: "Naples Yellow" }],
