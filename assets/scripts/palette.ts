@@ -5,7 +5,7 @@
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
 import type { Lab } from "../../lib/colorimetry/viewing.ts";
 import { nearestWord } from "../../lib/diagnostics/nearest-word.ts";
-import { layeringOrder } from "../../lib/mixing/layering-order.ts";
+import { fatterBelow, layeringOrder } from "../../lib/mixing/layering-order.ts";
 import type { MixingPaint } from "../../lib/mixing/mixing-paint.ts";
 import { mixableColours, paintName, type MixingRange } from "../../lib/mixing/mixing-range.ts";
 import { edgeAt, reachedShare, type Hull } from "../../lib/mixing/reach/hull.ts";
@@ -294,17 +294,25 @@ function hueSector(angle: number): number {
 }
 
 function orderTable(chosen: readonly MixingPaint[], toRoot: string): HTMLElement {
+  const ordered = layeringOrder(chosen);
+  const fatter = fatterBelow(ordered);
   return table(
     PALETTE.order,
     Object.values(PALETTE.columns),
-    layeringOrder(chosen).map(({ slug, name, facts }) => {
+    ordered.map(({ slug, name, facts }, i) => {
       const link = made("a", "", name);
       link.href = `${toRoot}colours/${slug}/`;
+      const { drying, oil, lightfastness } = facts;
+      const [days = "", share = "", lasts = ""] = [drying, oil, lightfastness].map(
+        (fact) => fact?.text ?? TEXT.facts.notKnown,
+      );
+      const below = fatter[i];
+      const remark = below === undefined ? "" : made("span", "note", PALETTE.leaner(below.name));
       return [
         link,
-        ...[facts.drying?.text, facts.oil?.text, facts.lightfastness?.text].map(
-          (text) => text ?? TEXT.facts.notKnown,
-        ),
+        days,
+        below === undefined ? share : made("span", "", share, " ", remark),
+        lasts,
       ];
     }),
   );

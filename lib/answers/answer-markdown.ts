@@ -14,7 +14,7 @@ export interface FoundShortcode {
   readonly begins: boolean;
 }
 
-export type MarkdownPart = { readonly html: string } | { readonly shortcode: FoundShortcode };
+type MarkdownPart = { readonly html: string } | { readonly shortcode: FoundShortcode };
 
 const markdown = houseMarkdown().use(withShortcodes);
 

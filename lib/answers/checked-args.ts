@@ -2,7 +2,7 @@ import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { isPrivatePath } from "../sheet/figure-table.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { EqualLightness } from "../sheet/tints/tint-figures.ts";
-import type { ArgRule, Args, Shortcode, ShortcodeRoom } from "./shortcode.ts";
+import type { ArgKind, ArgRule, Args, Shortcode, ShortcodeRoom } from "./shortcode.ts";
 import { listed, type ShortcodeCall } from "./shortcode-syntax.ts";
 
 const LEVELS: readonly EqualLightness[] = ["70", "50", "30"];
@@ -49,38 +49,32 @@ export function checkedArgs(
     fault(`${path} is the workshop's alone, and an answer is published`, path, PUBLIC_FIGURE);
   }
 
+  /** A name that is among none of those known. */
+  function checkKnown(
+    name: string,
+    known: readonly string[],
+    message: string,
+    kind: ArgKind,
+  ): void {
+    if (!known.includes(name))
+      fault(`${message} ${name}`, name, EXPECTED[kind], nearestHint(name, known));
+  }
+
   function checkValue({ name, kind }: ArgRule, value: string): void {
-    const slugs = room.index.sheets.map(({ slug }) => slug);
+    const { sheets } = room.index;
     switch (kind) {
-      case "figure": {
-        const found = room.index.figure(value);
-        if ("lost" in found)
-          fault(
-            `No sheet has a figure ${value}`,
-            value,
-            EXPECTED.figure,
-            found.nearest === undefined ? undefined : `nearest: ${found.nearest}`,
-          );
-        else if (found.leaf.row.isPrivate) privateFault(value);
-        else if (!isKnown(found.leaf.figure))
-          fault(
-            `${value} is not stated, and can't be shown`,
-            value,
-            "a figure that is stated",
-            found.leaf.figure.reason,
-          );
+      case "figure":
+        checkFigure(value);
         return;
-      }
       case "colour":
       case "colours":
         for (const slug of listed(value))
-          if (!slugs.includes(slug))
-            fault(
-              `No colour has the slug ${slug}`,
-              slug,
-              EXPECTED.colour,
-              nearestHint(slug, slugs),
-            );
+          checkKnown(
+            slug,
+            sheets.map((sheet) => sheet.slug),
+            "No colour has the slug",
+            "colour",
+          );
         if (kind === "colour" && listed(value).length > 1)
           fault(
             `${name === "" ? shortcode : name} takes one colour, and "${value}" names several`,
@@ -89,42 +83,11 @@ export function checkedArgs(
           );
         return;
       case "figures":
-        for (const path of listed(value)) {
-          // Known of one of the colours at least: else it is a slip, and no gap in a record.
-          const colours = listed(call.args.get("colours") ?? "");
-          if (isPrivatePath(path)) {
-            privateFault(path);
-            continue;
-          }
-          const found = colours.map((slug) => room.index.figure(`${slug}.${path}`));
-          if (found.every((figure) => "lost" in figure)) {
-            const nearest = found.flatMap((figure) =>
-              "lost" in figure && figure.nearest !== undefined
-                ? [figure.nearest.slice(figure.nearest.indexOf(".") + 1)]
-                : [],
-            )[0];
-            fault(
-              `No colour named here has a figure ${path}`,
-              path,
-              "a figure path without the colour, as in the evidence of sheet.json",
-              nearest === undefined ? undefined : `nearest: ${nearest}`,
-            );
-          }
-        }
+        for (const path of listed(value)) checkPath(path);
         return;
       case "white": {
-        const whites = [
-          ...new Set(
-            room.index.sheets.flatMap(({ tints }) => tints.map(({ white }) => white.slug)),
-          ),
-        ];
-        if (!whites.includes(value))
-          fault(
-            `No colour was let down in ${value}`,
-            value,
-            EXPECTED.white,
-            nearestHint(value, whites),
-          );
+        const whites = sheets.flatMap(({ tints }) => tints.map(({ white }) => white.slug));
+        checkKnown(value, [...new Set(whites)], "No colour was let down in", kind);
         return;
       }
       case "level":
@@ -135,20 +98,49 @@ export function checkedArgs(
             EXPECTED.level,
           );
         return;
-      case "answer": {
-        const answers = [...room.context.records.answers.keys()];
-        if (!answers.includes(value))
-          fault(
-            `No answer has the slug ${value}`,
-            value,
-            EXPECTED.answer,
-            nearestHint(value, answers),
-          );
+      case "answer":
+        checkKnown(value, [...room.context.records.answers.keys()], "No answer has the slug", kind);
         return;
-      }
       case "text":
         return;
     }
+  }
+
+  function checkFigure(path: string): void {
+    const found = room.index.figure(path);
+    if ("lost" in found)
+      fault(
+        `No sheet has a figure ${path}`,
+        path,
+        EXPECTED.figure,
+        found.nearest === undefined ? undefined : `nearest: ${found.nearest}`,
+      );
+    else if (found.leaf.row.isPrivate) privateFault(path);
+    else if (!isKnown(found.leaf.figure))
+      fault(
+        `${path} is not stated, and can't be shown`,
+        path,
+        "a figure that is stated",
+        found.leaf.figure.reason,
+      );
+  }
+
+  /** Known of one of the colours at least: else it is a slip, and no gap in a record. */
+  function checkPath(path: string): void {
+    if (isPrivatePath(path)) {
+      privateFault(path);
+      return;
+    }
+    const colours = listed(call.args.get("colours") ?? "");
+    const found = colours.map((slug) => room.index.figure(`${slug}.${path}`));
+    if (!found.every((figure) => "lost" in figure)) return;
+    const nearest = found.find((figure) => figure.nearest !== undefined)?.nearest;
+    fault(
+      `No colour named here has a figure ${path}`,
+      path,
+      "a figure path without the colour, as in the evidence of sheet.json",
+      nearest && `nearest: ${nearest.slice(nearest.indexOf(".") + 1)}`,
+    );
   }
 }
 

@@ -3,7 +3,7 @@ import type { Block } from "../blocks/block.ts";
 import type { BlockPiece, ShortcodeFault } from "./shortcode.ts";
 
 /** Blocks of an answer as they come, gathered into folds; one fold holds no other. */
-export interface FoldedBlocks {
+interface FoldedBlocks {
   /** @returns what is wrong with a mark where it stands. */
   readonly add: (piece: BlockPiece, at?: Diagnostic["place"]) => ShortcodeFault | undefined;
   /** A fold whose beginning is at fault: its end is none. */

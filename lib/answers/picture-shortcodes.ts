@@ -10,7 +10,8 @@ import { coordinateOf } from "../present/coordinate-text.ts";
 import { asMarkup } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
-import type { Shortcode, ShortcodeRoom } from "./shortcode.ts";
+import type { Words } from "../words/words.ts";
+import type { Args, Shortcode, ShortcodeRoom } from "./shortcode.ts";
 
 /** Width where there is room for one line of swatches [user units]. */
 const WIDE = 640;
@@ -46,21 +47,17 @@ export const TRAIL: Shortcode = {
   does: "a* and b* of the let-downs of several colours in a white, in one square",
   render: (args, room) => {
     const { words } = room.context;
-    const tints = args
-      .colours("colours")
-      .map((worded) => ({ worded, tint: tintIn(worded, args.text("white"), room) }));
-    const trails = tints.flatMap(({ worded: { sheet }, tint }) =>
-      tint === undefined
-        ? []
-        : whiteTrail(
-            tint.steps,
-            sheet.name,
-            trailPoint({ ...sheet.notations.masstone, standing: "measured" }),
-          ),
+    const tints = tintsIn(args, room);
+    const white = tints?.[0]?.tint.white.name;
+    if (tints === undefined || white === undefined) return undefined;
+    const trails = tints.flatMap(({ sheet, tint }) =>
+      whiteTrail(
+        tint.steps,
+        sheet.name,
+        trailPoint({ ...sheet.notations.masstone, standing: "measured" }),
+      ),
     );
-    const white = tints.find(({ tint }) => tint !== undefined)?.tint?.white.name;
-    if (white === undefined || trails.length === 0 || tints.some(({ tint }) => tint === undefined))
-      return undefined;
+    if (trails.length === 0) return undefined;
     const title = words.pages.answers.picture.trailTitle(white);
     const picture = {
       svg: asMarkup(
@@ -73,7 +70,7 @@ export const TRAIL: Shortcode = {
           ends: words.pages.whites.trailEnds,
         }),
       ),
-      caption: glossCaption(title, shownTints(tints), words),
+      caption: glossCaption(title, tints, words),
     };
     return { blocks: plots([picture]) };
   },
@@ -90,63 +87,64 @@ export const SWATCHES: Shortcode = {
   ],
   does: "tints of several colours side by side in a white, at L* 50, or with `level` at L* 70 or 30",
   render: (args, room) => {
-    const text = room.context.words.pages.answers.picture;
+    const { words } = room.context;
+    const text = words.pages.answers.picture;
     const level = args.level("level");
-    const tints = args
-      .colours("colours")
-      .map((worded) => ({ worded, tint: tintIn(worded, args.text("white"), room) }));
-    if (tints.some(({ tint }) => tint === undefined)) return undefined;
-    const steps = tints.map(({ worded, tint }) => step(worded, tint, level));
-    const white = tints[0]?.tint?.white.name ?? "";
+    const tints = tintsIn(args, room);
+    const white = tints?.[0]?.tint.white.name;
+    if (tints === undefined || white === undefined) return undefined;
+    const steps = tints.map((one) => step(one, level, words));
+    const title = text.swatchesTitle(level, white);
     const strip = (idPrefix: string, width?: number): string =>
       colourStrip({
         idPrefix,
-        title: text.swatchesTitle(level, white),
+        title,
         axisLabel: text.swatchesAxis(level, white),
-        missing: room.context.words.pages.sheet.missing,
+        missing: words.pages.sheet.missing,
         description: `${steps.map(({ spoken }) => spoken).join("; ")}.`,
         colours: steps,
-        ...(width === undefined ? {} : { width }),
+        width,
       });
     const picture = {
       svg: asMarkup(strip(room.id, WIDE)),
       narrow: asMarkup(strip(`${room.id}-narrow`)),
-      caption: glossCaption(
-        text.swatchesTitle(level, white),
-        shownTints(tints),
-        room.context.words,
-      ),
+      caption: glossCaption(title, tints, words),
     };
     return { blocks: plots([picture]) };
-
-    function step(
-      { sheet }: SheetTexts,
-      tint: TintSection | undefined,
-      at: EqualLightness,
-    ): ColourStep & { readonly spoken: string } {
-      const reached = tint?.atL[at];
-      const { numbers } = room.context.words;
-      const [a, b] = [coordinateOf(reached?.a, numbers), coordinateOf(reached?.b, numbers)];
-      return {
-        name: sheet.name,
-        detail: reached === undefined ? "" : `b* ${b}`,
-        colour: comparableTint(reached),
-        standing: reached === undefined ? "not stated" : "derived",
-        spoken:
-          reached === undefined
-            ? `${sheet.name}, ${room.context.words.pages.sheet.missing}`
-            : text.swatchDescription(sheet.name, a, b),
-      };
-    }
   },
 };
 
-function shownTints(
-  tints: readonly { readonly worded: SheetTexts; readonly tint: TintSection | undefined }[],
-): NearNeutral[] {
-  return tints.flatMap(({ worded: { sheet }, tint }) =>
-    tint === undefined ? [] : [{ sheet, tint }],
-  );
+function step(
+  { sheet, tint }: NearNeutral,
+  level: EqualLightness,
+  words: Words,
+): ColourStep & { readonly spoken: string } {
+  const reached = tint.atL[level];
+  if (reached === undefined)
+    return {
+      name: sheet.name,
+      detail: "",
+      colour: undefined,
+      standing: "not stated",
+      spoken: `${sheet.name}, ${words.pages.sheet.missing}`,
+    };
+  const [a, b] = [coordinateOf(reached.a, words.numbers), coordinateOf(reached.b, words.numbers)];
+  return {
+    name: sheet.name,
+    detail: `b* ${b}`,
+    colour: comparableTint(reached),
+    standing: "derived",
+    spoken: words.pages.answers.picture.swatchDescription(sheet.name, a, b),
+  };
+}
+
+/** The tints of the named colours in the named white; undefined where one was not let down in it, which is told. */
+function tintsIn(args: Args, room: ShortcodeRoom): readonly NearNeutral[] | undefined {
+  const tints = args.colours("colours").map((worded) => {
+    const tint = tintIn(worded, args.text("white"), room);
+    return tint && { sheet: worded.sheet, tint };
+  });
+  return tints.every((one) => one !== undefined) ? tints : undefined;
 }
 
 /** A colour's tints in a white that it was let down in; else a fault that names those that there are. */

@@ -15,7 +15,7 @@ import { NO_VALUE } from "../words/no-value.ts";
 import { SHORTCODES } from "./shortcode-table.ts";
 
 /** An answer with its shortcodes filled in, or what is wrong with them. */
-export interface RenderedAnswer {
+interface RenderedAnswer {
   readonly summary: Markup;
   /** The same without marks, for lists and letters. */
   readonly summaryText: string;

@@ -32,7 +32,7 @@ const OFFERED = [
   "oil.finish",
 ];
 
-export interface Offered {
+interface Offered {
   readonly path: string;
   /** What it is, in words. */
   readonly name: string;

@@ -23,7 +23,7 @@ export interface ReplyColour {
   readonly caution?: string;
 }
 
-export interface ReplyChoice {
+interface ReplyChoice {
   readonly question: string;
   readonly colours: readonly string[];
   /** Paths, in the order in which they are to stand. */

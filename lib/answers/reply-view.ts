@@ -6,7 +6,7 @@ import { isKnown } from "../quantities/figure.ts";
 import { LIGHTFASTNESS, REPLY_LOTS, replyMaterial } from "./reply-material.ts";
 import { replyText } from "./reply-text.ts";
 
-export interface ReplyQuestion {
+interface ReplyQuestion {
   readonly question: string;
   readonly short: string;
   readonly colours: readonly SheetTexts[];

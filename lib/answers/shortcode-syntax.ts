@@ -5,7 +5,7 @@ export interface ShortcodeCall {
   readonly args: ReadonlyMap<string, string>;
 }
 
-export interface SyntaxFault {
+interface SyntaxFault {
   readonly message: string;
   readonly actual: string;
   readonly expected: string;

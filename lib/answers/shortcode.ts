@@ -56,7 +56,7 @@ export interface InlinePiece {
 /** What stands between paragraphs, or where a fold of them begins or ends. */
 export type BlockPiece = { readonly blocks: readonly Block[] } | FoldMark;
 
-export type FoldMark = { readonly fold: string } | { readonly endsFold: true };
+type FoldMark = { readonly fold: string } | { readonly endsFold: true };
 
 /** One shortcode: another is another row of lib/answers/shortcode-table.ts. `does` stands in the README. */
 export type Shortcode = {

@@ -16,7 +16,7 @@ import { printableRecords } from "./printable-records.ts";
 import { counted, say, seconds } from "./told.ts";
 
 /** Which labels are asked for. */
-export interface LabelOptions extends Pick<CardOptions, "only" | "family" | "size"> {
+interface LabelOptions extends Pick<CardOptions, "only" | "family" | "size"> {
   /** Number or file name of the lot that is filled; without it of each colour the one on sale. */
   readonly lot: string | undefined;
   /** How many of each, or one for each tube that the lot filled. */

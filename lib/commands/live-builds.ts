@@ -13,13 +13,13 @@ import type { CommandOptions } from "./command-line.ts";
 import { counted, printDiagnostics, seconds } from "./told.ts";
 
 /** Where one build's pages lie. */
-export interface BuiltPages {
+interface BuiltPages {
   readonly site: string;
   readonly workshop: string;
 }
 
 /** Why there are no new pages: a line a complaint, with its file and line. */
-export interface BuildFault {
+interface BuildFault {
   readonly fault: string;
 }
 
@@ -32,7 +32,7 @@ export interface BuildsServed {
 }
 
 /** Builds of a content folder as it is edited, each in a folder of its own. */
-export interface LiveBuilds {
+interface LiveBuilds {
   /** Build once: the folders of its pages; where a fault left no new ones, what was told of it. */
   readonly next: (served?: BuildsServed) => Promise<BuiltPages | BuildFault>;
   /** Settles when something has been edited since the last build began. */

@@ -12,7 +12,7 @@ import type { SheetView } from "../blocks/page-kinds.ts";
 import type { WorkedSite } from "../site/site-context.ts";
 
 /** A preview in process inks, and by how much these miss the colours that they can't show. */
-export interface DrawnProof {
+interface DrawnProof {
   readonly bytes: Uint8Array;
   readonly pages: number;
   /** "bone-black: masstone by 5.8" */

@@ -19,9 +19,9 @@ import { complaint, counted, say, seconds } from "./told.ts";
 
 /** What has to be said with `--confirm` before it goes out. */
 const CONFIRMATIONS = ["removals", "cautions"] as const;
-export type Confirmation = (typeof CONFIRMATIONS)[number];
+type Confirmation = (typeof CONFIRMATIONS)[number];
 
-export interface PublishOptions {
+interface PublishOptions {
   readonly to: string | undefined;
   readonly endpoint: string | undefined;
   readonly dryRun: boolean;

@@ -10,9 +10,8 @@ export interface Starter {
 }
 
 /** What is there already, by the names of the files without their endings. */
-export interface KnownNames {
+interface KnownNames {
   readonly pigments: readonly string[];
-  readonly colours: readonly string[];
 }
 
 /** How each kind of record is asked for. */

@@ -11,6 +11,8 @@ import { keptPaintStatements } from "./kept-in-the-tube.ts";
 import { mediumStatements } from "./medium-in-paint.ts";
 import { fatnessRuling } from "./oil-richness.ts";
 import { sinkingInStatements } from "./sinking-in.ts";
+import type { DryingTrial } from "./drying-trial.ts";
+import { wetFilmStatements, type WetFilm } from "./wet-film.ts";
 import { yellowingStatement } from "./yellowing.ts";
 
 /** A paint, and what is known of how it dries. */
@@ -19,11 +21,16 @@ export interface DryingFacts extends Film {
   readonly touchDryDays: Interval | undefined;
   /** Whether a drier is among what was added to it, its metals known or not. */
   readonly hasDrier: boolean;
+  /** Trials on record of the paint as it is, and films of it that are touched day by day. */
+  readonly recordedTrials: readonly DryingTrial[];
+  readonly wetFilms: readonly WetFilm[];
   readonly tables: DryingKnowledge;
 }
 
 /** How it dries, below what moves its days. */
 export const DRYING_REASONS = [
+  ({ wetFilms, recordedTrials }: DryingFacts) =>
+    wetFilms.flatMap((film) => wetFilmStatements(film, recordedTrials)),
   ({ mediums }: DryingFacts) => mediumStatements(mediums, "drying"),
   () => [THROUGH_DRY],
   ({ hasDrier, pigments }: DryingFacts) =>

@@ -57,9 +57,9 @@ export function missingConditions(trial: DryingTrial): readonly Condition[] {
   return TRIAL_CONDITIONS.filter((condition) => trial[condition] === undefined);
 }
 
-/** How far the trial may differ from the classes' film [1] and room [degrees C] before the class is said to be of another film. */
-const SAME_FILM = 0.34;
-const SAME_ROOM_C = 3;
+/** How far a trial may differ from another's film [1] and room [degrees C], or from the classes', and be of the same. */
+export const SAME_FILM = 0.34;
+export const SAME_ROOM_C = 3;
 
 /**
  * Class from the trial.

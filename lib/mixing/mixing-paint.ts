@@ -78,8 +78,8 @@ export interface PaintFacts {
   };
   /** 1 opaque to 4 transparent. */
   readonly opacity?: { readonly rank: number; readonly text: string };
-  /** Oil to 100 g of pigment [g], for lean and fat. */
-  readonly oil?: { readonly gPer100g: number; readonly text: string };
+  /** Oil of the dry film by volume [1], for lean and fat: by mass a heavy pigment looks lean. */
+  readonly oil?: { readonly volumeFraction: Interval; readonly text: string };
   readonly warning: {
     readonly signal: "Danger" | "Warning" | null;
     readonly statements: readonly string[];

@@ -1,21 +1,15 @@
 import type { HomeView } from "../present/views.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import { answerLink } from "./answer-link.ts";
-import { colourTile, familyTiles, tilePaints, wallOrder } from "./colour-tile.ts";
+import { colourTile, familyTiles, wallOrder } from "./colour-tile.ts";
 import { pairAddress, pairHeading } from "./compare-pages.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { sharedPicture } from "./shared-picture.ts";
+import { rangeCounts } from "./range-counts.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import { pageHead } from "./site-frame.ts";
 
 const MOST_LINKS = 4;
-
-/** How many colours were let down in a white. */
-export function letDownCount(
-  sheets: readonly Pick<PageContext["sheets"][number], "sheet">[],
-): number {
-  return sheets.filter(({ sheet }) => sheet.tints.length > 0).length;
-}
 
 /** The range as a wall of paint, and three ways in below it. */
 export function homePage(context: PageContext, place: PagePlace): HomeView {
@@ -24,8 +18,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
   const { name, about } = records.workshop;
   const pairs = chosenPairs(records.workshop);
   const isOneWall = sheets.length <= ON_ONE_PAGE.tiles;
-  const unread = sheets.filter(({ sheet }) => tilePaints(sheet).length === 0).length;
-  const promise = text.promise(sheets.length, unread, letDownCount(sheets));
+  const promise = text.promise(rangeCounts(sheets));
   return {
     kind: "home",
     ...pageHead(context, place, name, about ?? promise),

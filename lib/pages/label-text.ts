@@ -37,7 +37,7 @@ export function labelTextView({ sheet, words, context: { records } }: SheetPage)
   };
 }
 
-export interface LabelMaker {
+interface LabelMaker {
   /** Name, address, telephone, contact: a line each. */
   readonly supplier: readonly string[];
   /** Contents of its tubes [ml]; left blank when none is recorded. */

@@ -63,7 +63,7 @@ function lineView({ code, text, language }: LabelLine, around: Language): Statem
   };
 }
 
-export interface LabelTexts {
+interface LabelTexts {
   readonly heading: string;
   /** Said where nothing is classified and everything is known. */
   readonly nothing: string;

@@ -247,12 +247,12 @@ function opacityOf({ sheet }: SheetTexts, { words }: MixedOf): PaintFacts["opaci
 }
 
 function oilOf(worded: SheetTexts, { words }: MixedOf): PaintFacts["oil"] {
-  const { oilIndexGPer100g } = worded.sheet.oil;
-  if (!isKnown(oilIndexGPer100g)) return undefined;
-  const { row } = worded.leaf("oil.oilIndexGPer100g");
+  const { oilVolumeFraction } = worded.sheet.oil;
+  if (!isKnown(oilVolumeFraction)) return undefined;
+  const { row } = worded.leaf("oil.oilVolumeFraction");
   return {
-    gPer100g: midpoint(oilIndexGPer100g.value),
-    text: figureText(row, oilIndexGPer100g, words),
+    volumeFraction: ends(oilVolumeFraction.value),
+    text: figureText(row, oilVolumeFraction, words),
   };
 }
 

@@ -6,6 +6,7 @@ import type { Block } from "../blocks/block.ts";
 import { blocksOf, statement, tables } from "../blocks/section-blocks.ts";
 import type { CellView, ListView, TableView } from "../present/views.ts";
 import { NO_VALUE } from "../words/no-value.ts";
+import { oilLine } from "./oil-line.ts";
 import { reasons, sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
 
 /** Rulings on what the workshop saw of the paste: they explain nothing else. */
@@ -18,18 +19,19 @@ export function oilBlocks(page: SheetPage): Block[] {
     words,
   } = page;
   const { oil: text, paint } = words.pages;
-  const [oilClass, grams] = [
-    textOf(page, "oil.oilIndexClass"),
-    textOf(page, "oil.oilIndexGPer100g"),
-  ];
+  const [oilClass, line] = [textOf(page, "oil.oilIndexClass"), oilLine(page)];
   return [
     ...blocksOf({
       summary: [
+<<<<<<< HEAD
+        oilClass === undefined || line === undefined ? text.none : text.summary(oilClass, line),
+=======
         grams === undefined
           ? text.none
           : oilClass === undefined
             ? text.notClassed(grams)
             : text.summary(oilClass, grams),
+>>>>>>> main
       ],
       properties: sectionTable(page, text.caption, ["oil", "fill"]),
       lists: [

@@ -26,7 +26,7 @@ export function pageOfSheet(worded: SheetTexts, context: PageContext, place: Pag
 }
 
 /** Sections of which some page shows what their declarations list. */
-export type TabledSection = "drying" | "fill" | "notations" | "oil" | "optics" | "permanence";
+type TabledSection = "drying" | "fill" | "notations" | "oil" | "optics" | "permanence";
 
 /**
  * The table of what the declarations of sections list, but for rows that say nothing.

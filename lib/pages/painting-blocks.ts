@@ -6,9 +6,9 @@ import { isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { statementText } from "../present/statement-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
+import { oilLine } from "./oil-line.ts";
 import { glazePictures } from "./strength-blocks.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
-import { mainOil } from "../sheet/oil/main-oil.ts";
 
 /** Statements of film health that say how the surface looks. */
 const OF_THE_FINISH = /^(?:may-)?(?:sinks?-in|be-dull-of-itself|dull-of-itself|oiling-out)/;
@@ -42,6 +42,12 @@ function worded(statements: readonly Statement[], { words }: SheetPage): string[
   return statements.map((statement) => statementText(statement, words));
 }
 
+/** What the days to the touch do not tell, and what puts them in doubt. */
+const OF_THE_DAYS: ReadonlySet<string> = new Set([
+  "film-wet-beyond-record",
+  "touch-dry-is-not-through-dry",
+]);
+
 function dries(page: SheetPage): LineView[] {
   const { words } = page;
   const { drying } = page.sheet;
@@ -54,7 +60,7 @@ function dries(page: SheetPage): LineView[] {
       textOf(page, "drying.throughDryDays"),
     ),
     ...worded(
-      drying.reasons.filter(({ rule }) => rule === "touch-dry-is-not-through-dry"),
+      drying.reasons.filter(({ rule }) => OF_THE_DAYS.has(rule)),
       page,
     ),
   ]);
@@ -143,11 +149,6 @@ function age(page: SheetPage): LineView[] {
 }
 
 function oilAndSizes(page: SheetPage): LineView[] {
-  const text = page.words.pages.sheetPage;
-  const grams = textOf(page, "oil.oilIndexGPer100g");
-  const weighed = mainOil(page.sheet.oil);
-  const isOwn = isKnown(weighed) && weighed.restsOn === "measured";
-  return grams === undefined
-    ? []
-    : line(text.lines.oil, [isOwn ? text.oilLine(grams) : text.oilNotWeighed(grams)]);
+  const oil = oilLine(page);
+  return oil === undefined ? [] : line(page.words.pages.sheetPage.lines.oil, [oil]);
 }

@@ -1,6 +1,6 @@
 import type { PaletteView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
-import { layeringOrder } from "../mixing/layering-order.ts";
+import { fatterBelow, layeringOrder } from "../mixing/layering-order.ts";
 import type { CellView } from "../present/views.ts";
 import { wordColumns } from "../present/table-columns.ts";
 import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
@@ -16,6 +16,8 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
   const range = offeredOf(context);
   const paints = range.data.paints.filter(({ kind }) => kind !== "medium");
   const { columns } = palette;
+  const ordered = layeringOrder(paints);
+  const fatter = fatterBelow(ordered);
   return {
     kind: "palette",
     ...pageHead(context, place, palette.heading, palette.description),
@@ -38,10 +40,13 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
         table: {
           caption: palette.order,
           columns: wordColumns(columns.colour, columns.dries, columns.oil, columns.lasts),
-          rows: layeringOrder(paints).map(({ slug, name, facts }): CellView[] => [
+          rows: ordered.map(({ slug, name, facts }, i): CellView[] => [
             { text: name, href: `${place.root}colours/${slug}/` },
             { text: facts.drying?.text ?? NO_VALUE },
-            { text: facts.oil?.text ?? NO_VALUE },
+            {
+              text: facts.oil?.text ?? NO_VALUE,
+              ...(fatter[i] === undefined ? {} : { note: palette.leaner(fatter[i].name) }),
+            },
             { text: facts.lightfastness?.text ?? NO_VALUE },
           ]),
         },

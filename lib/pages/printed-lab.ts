@@ -7,7 +7,7 @@ import type { MasstoneNotations } from "../sheet/notations/masstone-figures.ts";
 import type { LabFigures } from "../sheet/notations/notation-figures.ts";
 
 /** A paint as ink: its Lab in D50/2, the profile connection space of printing. */
-export interface PrintedLab {
+interface PrintedLab {
   readonly lab: Lab;
   /** Adapted from another viewing, for want of a spectrum. */
   readonly isAdapted?: true;

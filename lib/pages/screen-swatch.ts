@@ -78,7 +78,7 @@ export function comparableTintPaint(
 }
 
 /** A tint, and the name of the white that it is in. */
-export interface TellingTint {
+interface TellingTint {
   readonly white: string;
   readonly colour: ScreenColour;
 }

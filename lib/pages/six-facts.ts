@@ -39,7 +39,7 @@ export function sixFacts(worded: SheetTexts, context: PageContext): SheetFact[] 
 type FactKey = keyof Words["pages"]["sheetPage"]["facts"];
 
 /** One of the six, told from the others by its key. */
-export interface SheetFact extends FactView {
+interface SheetFact extends FactView {
   readonly key: FactKey;
 }
 
@@ -183,12 +183,13 @@ function dries(worded: SheetTexts, context: PageContext): SheetFact {
       ? undefined
       : detail.days(days, statedText(worded, "drying.throughDryDays", context.words));
   const tried = isKnown(drying.touchDryDays) && drying.touchDryDays.standing === "measured";
+  const inDoubt = drying.reasons.some(({ rule }) => rule === "film-wet-beyond-record");
   return fact(
     {
       key: "dries",
       href: "#painting",
       word: isKnown(drying.class) ? at(wordings, drying.class.value) : undefined,
-      detail: told !== undefined && tried ? detail.trial(told) : told,
+      detail: told !== undefined && tried ? detail[inDoubt ? "trialInDoubt" : "trial"](told) : told,
       brief: days,
       standing: standingView(drying.touchDryDays, context.words),
     },

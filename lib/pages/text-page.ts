@@ -4,7 +4,7 @@ import { pageHead } from "./site-frame.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** What a page to read through says; the rest follows. */
-export interface TextPage extends Partial<
+interface TextPage extends Partial<
   Pick<TextPageView, "back" | "revision" | "opening" | "close" | "lead">
 > {
   readonly heading: string;

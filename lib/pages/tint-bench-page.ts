@@ -85,7 +85,7 @@ function stepCell({ spectrum, lab, uncertainty }: PredictedMix, { decimal }: Pri
   const { srgb, displayP3 } = screenColours(tristimulus(spectrum, "D65/2"));
   return {
     colour: { hex: srgb.hex, displayP3: displayP3.css },
-    text: `L* ${decimal(lab.L, 1)}, a* ${decimal(lab.a, 1)}, b* ${decimal(lab.b, 1)}, \u0394E \u00b1${decimal(uncertainty.p68, 1)}`,
+    text: `L* ${decimal(lab.L, 1)}, a* ${decimal(lab.a, 1)}, b* ${decimal(lab.b, 1)}, \u0394E00 \u00b1${decimal(uncertainty.p68, 1)}`,
   };
 }
 

@@ -31,21 +31,22 @@ export function trailPicture({ sheet, words, context }: SheetPage): PictureView[
   return [{ svg: asMarkup(svg), caption: text.trailTitle }];
 }
 
+/** Of fewer drawdowns there is no trail. */
+const FEWEST_READ = 2;
+
 /**
  * Where let-downs in one white lead, read and predicted.
  * @param masstone from which what is predicted sets out.
- * @param fewestRead with fewer drawdowns there is no trail.
  */
 export function whiteTrail(
   steps: readonly TintStep[],
   label: string,
   masstone: readonly TrailPoint[],
-  fewestRead = 2,
 ): Trail[] {
   const sound = steps.filter(({ suspect }) => suspect === undefined);
   const read = sound.filter(({ standing }) => standing === "measured").flatMap(trailPoint);
   const predicted = sound.flatMap(trailPoint);
-  if (read.length < fewestRead) return [];
+  if (read.length < FEWEST_READ) return [];
   return [
     {
       label,

@@ -4,8 +4,9 @@
  */
 import { midpoint, type Quantity } from "../quantities/interval.ts";
 import { blueWool, customaryCategory } from "./blue-wool.ts";
+import { changeSoFarStatements, type ChangeSoFar } from "./change-so-far.ts";
 import { expectedContradiction } from "./expected-contradiction.ts";
-import { statedContradiction, weakestForm } from "./exposure.ts";
+import { statedContradiction, weakestForm, type Exposure } from "./exposure.ts";
 import { greyScaleRuling } from "./grey-scale.ts";
 import { suitabilityRuling } from "./lightfastness-on-label.ts";
 import type { PermanenceReason, PermanenceRuling, StatedCategory } from "./permanence-ruling.ts";
@@ -13,6 +14,9 @@ import { sensitivityRulings, type NamedPigment } from "./sensitivity.ts";
 
 export interface PermanenceFacts {
   readonly pigments: readonly NamedPigment[];
+  /** On record, and what has been read by now of specimens that hang. */
+  readonly exposures: readonly Exposure[];
+  readonly changes: readonly ChangeSoFar[];
   /** What its own exposures, what is stated of it and its pigments make of it. */
   readonly ruling: PermanenceRuling;
   /** What its pigments alone do. */
@@ -57,6 +61,8 @@ const OF_MIXTURE: ReadonlySet<PermanenceReason["rule"]> = new Set([
 /** Why it stands where it does in light. */
 export const PERMANENCE_REASONS = [
   ({ ruling }: PermanenceFacts) => ruling.reasons.filter(({ rule }) => !AGAINST_STATED.has(rule)),
+  ({ changes, exposures }: PermanenceFacts) =>
+    changes.flatMap((change) => changeSoFarStatements(change, exposures)),
   ({ ruling: { deltaEab } }: PermanenceFacts) =>
     deltaEab === undefined ? [] : greyScaleRuling(deltaEab).reason,
   ({ ruling, byPigments }: PermanenceFacts) =>

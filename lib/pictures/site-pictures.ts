@@ -2,7 +2,7 @@ import type { Block, LadderBlock } from "../blocks/block.ts";
 import type { AnyPageView, SheetView } from "../blocks/page-kinds.ts";
 import { wallOrder } from "../pages/colour-tile.ts";
 import { pairAddress } from "../pages/compare-pages.ts";
-import { letDownCount } from "../pages/home-page.ts";
+import { rangeCounts } from "../pages/range-counts.ts";
 import type { AnswerLink, PageContext } from "../pages/page-context.ts";
 import { comparablePaint } from "../pages/screen-swatch.ts";
 import { MOST_BESIDE, SHARED_PICTURES } from "../pages/shared-picture.ts";
@@ -128,13 +128,13 @@ export function imprintOf({ records: { workshop }, words }: PageContext): Imprin
 function rangePicture(context: PageContext): SitePicture[] {
   const { words, sheets, records, steps } = context;
   const step = { modules: ["lib/pictures/site-pictures.ts"], name: "picture of the range" };
-  const { colours, letDowns } = madeStep(steps, step, () => ({
+  const { colours, counts } = madeStep(steps, step, () => ({
     colours: wallOrder(sheets, words.language).flatMap(
       ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
     ),
-    letDowns: letDownCount(sheets),
+    counts: rangeCounts(sheets),
   }));
-  const lead = words.pages.home.promise(sheets.length, sheets.length - colours.length, letDowns);
+  const lead = words.pages.home.promise(counts);
   const said = { name: records.workshop.name, lead };
   const imprint = imprintOf(context);
   return colours.length === 0

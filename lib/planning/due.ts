@@ -3,7 +3,13 @@ import type { Lot, Records } from "../records/records.ts";
 import type { TrialRecord } from "../records/schema/trial.ts";
 import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
-import { openResults, touches, type OpenResult } from "./trial-results.ts";
+import {
+  foundSoFar,
+  openResults,
+  touches,
+  type FoundSoFar,
+  type OpenResult,
+} from "./trial-results.ts";
 
 /** Something that time has made due. */
 export type Due =
@@ -25,6 +31,8 @@ export type Due =
     }
   /** A trial that is over, whose result the record of its colour does not have. */
   | ({ readonly due: "trial-result"; readonly record: string } & OpenResult)
+  /** A trial that the record of its colour tells better already than it was found. */
+  | ({ readonly due: "trial-worse"; readonly record: string } & Worse)
   /** A lot that is planned and not made, or made and held against nothing yet, or read so that it can't be, or the newest of its colour and fails. */
   | {
       readonly due: "lot-planned" | "lot-unread" | "lot-unjudged" | "lot-failed";
@@ -38,6 +46,8 @@ export type Due =
       readonly lots: 0 | 1;
       readonly colours: readonly string[];
     };
+
+type Worse = FoundSoFar & Required<Pick<FoundSoFar, "contradiction">>;
 
 /** A safety data sheet is asked for anew after so many years. Common practice. */
 const PAPER_YEARS = 3;
@@ -92,6 +102,17 @@ export function dueResults(records: Pick<Records, "trials" | "colours">): Due[] 
     record: `trials/${open.slug}`,
     ...open,
   }));
+}
+
+/** Trials that go on, or ended without a result, and contradict the records of their colours already. */
+export function dueDoubts(records: Pick<Records, "trials" | "colours">): Due[] {
+  return foundSoFar(records).flatMap((so) =>
+    isWorse(so) ? [{ due: "trial-worse" as const, record: `trials/${so.slug}`, ...so }] : [],
+  );
+}
+
+function isWorse(so: FoundSoFar): so is Worse {
+  return so.contradiction !== undefined;
 }
 
 /** @returns the day on which a trial is to be looked at again, YYYY-MM-DD; undefined when it has ended. */

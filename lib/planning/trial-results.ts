@@ -1,9 +1,19 @@
+import { wetFilmStatements, type WetFilm, type WetFilmStatement } from "../drying/wet-film.ts";
 import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
-import type { LightfastnessCategory } from "../permanence/lightfastness.ts";
+import {
+  changeSoFarStatements,
+  SAME_CHANGE,
+  type ChangeSoFar,
+  type ChangeSoFarStatement,
+} from "../permanence/change-so-far.ts";
+import { lightfastnessRuling, type LightfastnessCategory } from "../permanence/lightfastness.ts";
 import { ends, type Interval } from "../quantities/interval.ts";
 import type { Records } from "../records/records.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
 import type { TrialRecord } from "../records/schema/trial.ts";
+import { recordedTrial } from "../sheet/drying/drying-trials.ts";
+import { recordedExposure } from "../sheet/permanence/fading-components.ts";
+import { changeSoFar, wetSoFar } from "../sheet/trials/found-so-far.ts";
 
 /** What a trial that is over has found. */
 export type TrialResult =
@@ -28,9 +38,6 @@ export interface OpenResult {
   readonly better?: number;
 }
 
-/** Two readings of one change differ by so much [Delta-E*ab]. Common practice, no source. */
-const SAME_CHANGE = 0.5;
-
 /** Results of trials that are over and do not stand in the records of their colours, the oldest first. */
 export function openResults(
   { trials, colours }: Pick<Records, "trials" | "colours">,
@@ -46,6 +53,62 @@ export function openResults(
       return isThere ? [] : [{ slug, trial, ...over, ...(better === undefined ? {} : { better }) }];
     })
     .toSorted((one, other) => (one.ended < other.ended ? -1 : 1));
+}
+
+/** What a trial without a result has found so far. */
+export interface FoundSoFar {
+  /** The trial's. */
+  readonly slug: string;
+  readonly trial: TrialRecord;
+  readonly found:
+    | (ChangeSoFar & { readonly kind: "exposure"; readonly category: LightfastnessCategory })
+    | (WetFilm & { readonly kind: "drying" });
+  /** Where the record of its colour tells it better. */
+  readonly contradiction?: WetFilmStatement | ChangeSoFarStatement;
+}
+
+/** Of trials that go on, and of films that never dried, what cannot become better any more. */
+export function foundSoFar(
+  { trials, colours }: Pick<Records, "trials" | "colours">,
+  ofColour?: string,
+): FoundSoFar[] {
+  return [...trials.values()]
+    .filter(({ record }) => ofColour === undefined || record.colour === ofColour)
+    .flatMap(({ slug, record: trial }): FoundSoFar[] => {
+      const colour = colours.get(trial.colour)?.record;
+      if (colour === undefined || trialResult(trial) !== undefined) return [];
+      if (trial.kind === "exposure") {
+        const change = changeSoFar(trial);
+        if (change === undefined) return [];
+        const { category } = lightfastnessRuling(change.deltaEab);
+        const [contradiction] = changeSoFarStatements(
+          change,
+          (colour.exposures ?? []).map(recordedExposure),
+        );
+        return [
+          {
+            slug,
+            trial,
+            found: { kind: "exposure", ...change, category },
+            ...(contradiction === undefined ? {} : { contradiction }),
+          },
+        ];
+      }
+      const film = wetSoFar(trial);
+      if (film === undefined) return [];
+      const recorded = (colour.dryingTrials ?? []).filter(
+        ({ tintedWith }) => tintedWith === trial.tintedWith,
+      );
+      const [contradiction] = wetFilmStatements(film, recorded.map(recordedTrial));
+      return [
+        {
+          slug,
+          trial,
+          found: { kind: "drying", ...film },
+          ...(contradiction === undefined ? {} : { contradiction }),
+        },
+      ];
+    });
 }
 
 /** Undefined while it goes on, and of one that ended before anything was found that a record takes. */

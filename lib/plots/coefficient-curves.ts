@@ -24,7 +24,7 @@ export interface CoefficientCurve {
   readonly bounds?: readonly (readonly [number, number])[] | undefined;
 }
 
-export interface CoefficientCurves extends PictureWords {
+interface CoefficientCurves extends PictureWords {
   readonly wavelengthLabel: string;
   /** Absorption K above, scattering S below; each with its own scale. */
   readonly absorption: { readonly axisLabel: string; readonly curves: readonly CoefficientCurve[] };

@@ -9,7 +9,7 @@ export interface ColourStep extends Pick<RowStep, "colour" | "standing"> {
   readonly detail: string;
 }
 
-export interface ColourStrip extends Omit<SwatchStrip, "steps"> {
+interface ColourStrip extends Omit<SwatchStrip, "steps"> {
   readonly colours: readonly ColourStep[];
 }
 

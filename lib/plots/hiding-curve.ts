@@ -19,7 +19,7 @@ export interface HidingPoint {
   readonly contrastRatio: number;
 }
 
-export interface HidingCurve extends PictureWords {
+interface HidingCurve extends PictureWords {
   readonly label: string;
   readonly colour: ScreenColour;
   readonly standing: ShownStanding;

@@ -24,7 +24,7 @@ export interface HuePoint extends RangePoint {
   readonly chroma: number;
 }
 
-export interface HueCircle extends PictureWords {
+interface HueCircle extends PictureWords {
   readonly points: readonly HuePoint[];
   /** What the circles count: "Munsell chroma". */
   readonly chromaLabel: string;

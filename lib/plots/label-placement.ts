@@ -14,7 +14,7 @@ import { textLine } from "./text-label.ts";
 import { textWidth } from "./text-width.ts";
 
 /** A place where a label could stand: its box, its anchor, and the thing it names when that is not beside it. */
-export interface LabelSpot {
+interface LabelSpot {
   readonly box: Box;
   readonly anchor: "start" | "middle" | "end";
   readonly leader?: Segment | undefined;

@@ -8,7 +8,7 @@ import { element, refusal } from "./svg.ts";
 import { roundTicks } from "./ticks.ts";
 
 /** One lot of a chart, in order of time. */
-export interface ChartedLot {
+interface ChartedLot {
   /** Its place among all lots, the first 1. */
   readonly place: number;
   readonly value: number;

@@ -32,7 +32,7 @@ export const PANEL_GREY = "#939393";
 const ON_PANEL = "#111111";
 
 /** What is as it comes out, beside the words. */
-export interface PictureForm {
+interface PictureForm {
   readonly height: number;
   /** Holds links, so that its parts must stay reachable. */
   readonly hasLinks?: boolean;

@@ -16,14 +16,14 @@ import { textLines } from "./text-label.ts";
 import { textWidth, wrappedLines } from "./text-width.ts";
 import { tickText, type Ticks } from "./ticks.ts";
 
-export interface AxisWish {
+interface AxisWish {
   readonly domain: readonly [number, number];
   readonly ticks: Ticks;
   /** What is drawn along it, with its unit. */
   readonly label: string;
 }
 
-export interface FrameWish {
+interface FrameWish {
   /** Where the frame begins in its picture; at its top unless given. */
   readonly top?: number;
   /** Of the drawing area; absent: as high as it is wide. */

@@ -20,7 +20,7 @@ export interface MapColour extends RangePoint, Place {
   readonly trail: readonly (Place & { readonly colour: ScreenColour })[];
 }
 
-export interface RangeMap extends PictureWords {
+interface RangeMap extends PictureWords {
   readonly colours: readonly MapColour[];
   readonly outlines: readonly { readonly label: string; readonly places: readonly Place[] }[];
   readonly axes: { readonly a: string; readonly b: string };

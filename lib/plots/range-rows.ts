@@ -19,14 +19,14 @@ import { textLine, textLines, TO_BASELINE } from "./text-label.ts";
 import { textWidth, widestWidth, wrappedLines } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
 
-export interface RangeRow extends RangePoint {
+interface RangeRow extends RangePoint {
   /** Where on the axis. */
   readonly at: number;
   /** What it stands under, in the margin: a hue, a step of value. Rows of one group follow each other. */
   readonly group: string;
 }
 
-export interface RangeRows extends PictureWords {
+interface RangeRows extends PictureWords {
   /** From top to bottom. */
   readonly rows: readonly RangeRow[];
   readonly domain: readonly [number, number];

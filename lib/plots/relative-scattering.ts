@@ -9,7 +9,7 @@ import { element, polyline, refusal, type Point } from "./svg.ts";
 import { ticksEvery } from "./ticks.ts";
 
 /** S at one wavelength, relative to the reference wavelength. */
-export interface ScatteringPoint {
+interface ScatteringPoint {
   readonly nm: number;
   readonly value: number;
 }

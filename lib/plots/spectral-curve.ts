@@ -12,7 +12,7 @@ import { ticksEvery } from "./ticks.ts";
 
 /** Upper ends of the reflectance axis: 1, more for what fluoresces, and less for what is dark throughout. */
 const REFLECTANCE_SCALES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 1.2, 2, 4] as const;
-export type ReflectanceScale = (typeof REFLECTANCE_SCALES)[number];
+type ReflectanceScale = (typeof REFLECTANCE_SCALES)[number];
 const TICK_STEPS: Readonly<Record<ReflectanceScale, number>> = {
   0.01: 0.002,
   0.02: 0.005,
@@ -36,7 +36,7 @@ export interface DrawnSpectrum {
   readonly standing: ShownStanding;
 }
 
-export interface SpectralCurve extends PictureWords {
+interface SpectralCurve extends PictureWords {
   readonly curves: readonly DrawnSpectrum[];
   readonly wavelengthLabel: string;
   /** By the end of the axis, so that it says when it is enlarged. */

@@ -15,7 +15,7 @@ export interface RowStep {
   readonly flag?: string | undefined;
 }
 
-export interface RowSize {
+interface RowSize {
   readonly left: number;
   readonly width: number;
   /** Least and greatest width of a swatch, and its height. */

@@ -4,7 +4,7 @@ import { element, type Point, type SvgNode } from "./svg.ts";
 /** From the middle of a line of text down to its baseline [user units]. */
 export const TO_BASELINE = TEXT_SIZE * 0.35;
 
-export interface TextLook {
+interface TextLook {
   /** Class beside `plot__text`, a hook for the style sheet. */
   readonly role: "tick" | "label" | "heading" | "caption" | "word" | "axis-label";
   readonly anchor?: "start" | "middle" | "end" | undefined;

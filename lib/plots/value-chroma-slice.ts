@@ -20,14 +20,14 @@ export function chromaTickStep(scale: (typeof CHROMA_SCALES)[number]): number {
   return { 2: 0.5, 4: 1, 8: 2, 12: 4, 16: 4, 20: 4, 24: 4, 32: 8 }[scale];
 }
 
-export interface ValueChromaPoint extends RangePoint {
+interface ValueChromaPoint extends RangePoint {
   /** Munsell value, 0 to 10. */
   readonly value: number;
   /** Munsell chroma, >= 0. */
   readonly chroma: number;
 }
 
-export interface ValueChromaSlice extends PictureWords {
+interface ValueChromaSlice extends PictureWords {
   readonly points: readonly ValueChromaPoint[];
   readonly chromaLabel: string;
   readonly valueLabel: string;

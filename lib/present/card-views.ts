@@ -13,7 +13,6 @@ export interface CardsPageView extends PageView {
     readonly id: string;
     readonly name: string;
     readonly href: string;
-    readonly revision: string;
     readonly faces: readonly Markup[];
   }[];
   readonly withoutHeading: string;

@@ -124,5 +124,5 @@ export function percentText({ value, p68 }: Told): string {
 
 /** A difference with its 68 % [Delta-E00]. */
 export function differenceText(difference: number, p68: number, numbers: PrintedNumbers): string {
-  return `\u0394E\u00a0${numbers.decimal(difference, 1)}\u00a0\u00b1${numbers.decimal(Math.max(p68, 0.1), 1)}`;
+  return `\u0394E00\u00a0${numbers.decimal(difference, 1)}\u00a0\u00b1${numbers.decimal(Math.max(p68, 0.1), 1)}`;
 }

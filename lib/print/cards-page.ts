@@ -81,7 +81,6 @@ export function cardsPage(
       id: `card-${card.slug}`,
       name: card.name,
       href: `${place.root}colours/${card.slug}/`,
-      revision: card.revision,
       faces: faces(card, size, text),
     })),
     withoutHeading: text.withoutHeading,

@@ -1,5 +1,6 @@
 import { type Tagged, BLACK, MM_PER_PT, WHITE } from "./mark.ts";
 import { EAN_MODULE_MM, EAN_MODULES, EAN_QUIET, eanBars, eanPath, eanText } from "./ean-symbol.ts";
+import { heldFew } from "../kept/held-few.ts";
 import type { PackageLabelContent } from "./package-label-content.ts";
 import type { PackageSize } from "./package-size.ts";
 import { QR_QUIET_MODULES, qrFigure, qrMatrix } from "./qr-figure.ts";
@@ -26,10 +27,15 @@ export function labelSymbol(
   { ean, address, name }: PackageLabelContent,
   { symbol, diameterMm }: Pick<PackageSize, "symbol" | "diameterMm">,
 ): LabelSymbol | undefined {
-  if (symbol === "ean" && ean !== undefined) return eanSymbol(ean, diameterMm);
-  if (symbol === "qr" && address !== undefined) return qrSymbol(address, name);
+  if (symbol === "ean" && ean !== undefined)
+    return made(`${ean} ${diameterMm}`, () => eanSymbol(ean, diameterMm));
+  if (symbol === "qr" && address !== undefined)
+    return made(`${address} ${name}`, () => qrSymbol(address, name));
   return undefined;
 }
+
+/** Of one label, which is tried in many ways before it lies well. */
+const made = heldFew<LabelSymbol>(1);
 
 function eanSymbol(ean: string, diameterMm: number | undefined): LabelSymbol {
   const bars = eanBars(ean);

@@ -21,7 +21,7 @@ const CONTENT_FOLDERS = {
 } as const;
 /** What the shelf cards said when they were last printed: written by the program, no record of a thing. */
 export const PRINTED_CARDS = "printed-cards.json";
-export type ContentFolder = keyof typeof CONTENT_FOLDERS;
+type ContentFolder = keyof typeof CONTENT_FOLDERS;
 
 /** Manifests of what was published, kept beside the records. */
 export const MANIFESTS_FOLDER = "manifests";

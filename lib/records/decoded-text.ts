@@ -1,5 +1,5 @@
 /** How a text file was saved, as far as its bytes tell. */
-export type TextEncoding = "UTF-8" | "UTF-16" | "Windows-1252";
+type TextEncoding = "UTF-8" | "UTF-16" | "Windows-1252";
 
 export interface DecodedText {
   readonly text: string;

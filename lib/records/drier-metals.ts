@@ -2,7 +2,7 @@ import { isOneOf } from "../quantities/members.ts";
 import { DRIER_METALS, type DrierMetal } from "../drying/added-drier.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
 
-export interface DrierMetalShare {
+interface DrierMetalShare {
   readonly metal: DrierMetal;
   /** Mass of metal in the drier [%]; undefined where the record names the metal alone. */
   readonly percent: number | undefined;

@@ -4,7 +4,7 @@ import type { FoundViewing, ReadingColumn } from "./readings/reading-column.ts";
 import { ILLUMINANTS } from "./schema/terms.ts";
 
 /** What a record says of a L*a*b* whose file keeps it back. */
-export interface SaidViewing {
+interface SaidViewing {
   readonly illuminant?: string | undefined;
   readonly observer?: number | undefined;
 }

@@ -35,7 +35,7 @@ export interface PriceRow {
   readonly at: Readonly<Record<Column, Pick<Diagnostic["place"], "line" | "column">>>;
 }
 
-export interface PriceList {
+interface PriceList {
   readonly rows: readonly PriceRow[];
   readonly diagnostics: readonly Diagnostic[];
 }

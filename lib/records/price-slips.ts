@@ -14,7 +14,7 @@ const MANY = 3;
  * @param currency its code; two decimals without one.
  * @example twoReadings("1.200", "GBP") // ["1200", "1.20"]
  */
-export function twoReadings(
+function twoReadings(
   written: string,
   currency: string | undefined,
 ): readonly [thousands: string, decimals: string] | undefined {

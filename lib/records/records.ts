@@ -113,13 +113,13 @@ export interface Colour extends Checked<ColourRecord> {
 }
 
 /** Density of a lot's paint [g/cm3]. */
-export interface LotDensity {
+interface LotDensity {
   readonly lot: string;
   readonly densityGPerCm3: number;
 }
 
 /** What went into a lot and what came off slab or mill [g]; no more than went in. */
-export interface LotYield {
+interface LotYield {
   readonly lot: string;
   readonly weighedG: number;
   readonly yieldG: number;

@@ -43,7 +43,7 @@ export interface ReadingResolver {
 }
 
 /** @param hasEffect of a paint that fluoresces or holds flakes, which may send back more light than falls on it. */
-export type ResolveReading = (
+type ResolveReading = (
   form: ReadingForm,
   yaml: YamlRecord,
   path: RecordPath,

@@ -29,7 +29,7 @@ export interface YamlRecord {
 }
 
 /** A key with its value, where either is plain: 050 of a number 50. */
-export interface WrittenPair {
+interface WrittenPair {
   readonly key: string | undefined;
   readonly value: string | undefined;
 }

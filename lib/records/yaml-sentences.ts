@@ -2,7 +2,7 @@
 import { visit, type Document, type YAMLError } from "yaml";
 import { excerpt } from "../diagnostics/diagnostic.ts";
 
-export interface YamlFault {
+interface YamlFault {
   /** Where in the text. */
   readonly offset: number;
   readonly message: string;

@@ -7,10 +7,11 @@ const PATHS = new Map<FigurePath, Map<string, FigurePath>>();
 export function pathBelow(path: FigurePath, name: string): FigurePath {
   if (path === "") return name;
   const below = PATHS.get(path) ?? new Map<string, FigurePath>();
-  PATHS.set(path, below);
+  const known = below.get(name);
+  if (known !== undefined) return known;
   // Joined it is one text; put together by a template it would hold its parts beside itself.
-  const whole = below.get(name) ?? [path, name].join(".");
-  below.set(name, whole);
+  const whole = [path, name].join(".");
+  PATHS.set(path, below.set(name, whole));
   return whole;
 }
 

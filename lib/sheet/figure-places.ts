@@ -14,12 +14,14 @@ export interface Place {
   readonly path: FigurePath;
 }
 
-const PLACES = notesOn<Figure, Place>();
+/** Apart, since a range has a million figures: a place of each by itself would be as many things more. */
+const COLOURS = notesOn<Figure, string>();
+const PATHS = notesOn<Figure, FigurePath>();
 
 /** Notes where the figures of a colour's sheet, or of a part of it at a path, stand; of two places the first. */
 export function placeFigures(colour: string, part: object, path: FigurePath = ""): void {
   if (isFigure(part)) {
-    if (!PLACES.has(part)) PLACES.set(part, { colour, path });
+    if (!PATHS.has(part)) keptPlace(part, { colour, path });
     return;
   }
   for (const [key, value] of Object.entries(part) as [string, unknown][])
@@ -31,12 +33,14 @@ export function placeFigures(colour: string, part: object, path: FigurePath = ""
 
 /** Where a figure stands, once its sheet or its part of it is worked out. */
 export function placeOf(figure: Figure): Place | undefined {
-  return PLACES.get(figure);
+  const [colour, path] = [COLOURS.get(figure), PATHS.get(figure)];
+  return colour === undefined || path === undefined ? undefined : { colour, path };
 }
 
 /** Notes where a figure that was kept stands. */
-export function keptPlace(figure: Figure, place: Place): void {
-  PLACES.set(figure, place);
+export function keptPlace(figure: Figure, { colour, path }: Place): void {
+  COLOURS.set(figure, colour);
+  PATHS.set(figure, path);
 }
 
 /**
@@ -62,7 +66,7 @@ export function inputPathsOn(colour: string): (figure: Figure) => readonly Figur
 function pathsIn(inputs: readonly Input[], colour: string): FigurePath[] {
   return inputs.flatMap((input) => {
     if (!isFigure(input)) return [];
-    const place = PLACES.get(input);
+    const place = placeOf(input);
     if (place === undefined) return inputPaths(input, colour);
     return [place.colour === colour ? place.path : `colours.${place.colour}.${place.path}`];
   });

@@ -19,10 +19,11 @@ export function contentKey(content: string | Uint8Array): string {
 function undated(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(undated);
   if (typeof value !== "object" || value === null) return value;
-  return Object.fromEntries(
-    Object.entries(value)
-      .filter(([key]) => !/date$/i.test(key))
-      .sort(([a], [b]) => (a < b ? -1 : 1))
-      .map(([key, entry]) => [key, undated(entry)]),
-  );
+  const own = value as Readonly<Record<string, unknown>>;
+  const inOrder: Record<string, unknown> = {};
+  for (const key of Object.keys(own).sort())
+    if (!IS_DATE.test(key)) inOrder[key] = undated(own[key]);
+  return inOrder;
 }
+
+const IS_DATE = /date$/i;

@@ -2,38 +2,51 @@ import { statedContradiction } from "../permanence/exposure.ts";
 import { expectedContradiction } from "../permanence/expected-contradiction.ts";
 import type { Expectation } from "../permanence/expected-lightfastness.ts";
 import { lightfastnessRuling, type LightfastnessCategory } from "../permanence/lightfastness.ts";
-import { openResults, type OpenResult } from "../planning/trial-results.ts";
+import {
+  foundSoFar,
+  openResults,
+  type FoundSoFar,
+  type OpenResult,
+} from "../planning/trial-results.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Records } from "../records/records.ts";
 import type { RecordPath } from "../records/yaml-record.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { decimalText } from "../words/number-text.ts";
 
-/** A trial that is over, with the line of its record that tells the colour worse than its sheet does. */
+/** A trial, with the line of its record that tells the colour worse than its sheet does. */
 export interface ToldBetter {
   readonly trial: string;
   readonly path: RecordPath;
   readonly message: string;
 }
 
-/** Trials that are over and found a colour worse than its sheet tells it. */
+/** Trials that found a colour worse than its sheet tells it, be they over or not: what they found so far stays. */
 export function trialsToldBetter(sheet: Sheet, records: Records): ToldBetter[] {
-  return openResults(records, sheet.slug).flatMap((open) => {
-    const told = betterInRecord(open) ?? betterWithoutExposure(open, sheet);
-    return told === undefined
+  const over = openResults(records, sheet.slug).map((open) => ({
+    ...open,
+    told: betterInRecord(open) ?? betterWithoutExposure(open, sheet),
+  }));
+  const goingOn = foundSoFar(records, sheet.slug).map((so) => ({
+    ...so,
+    ended: so.trial.ended,
+    told: betterSoFar(so) ?? betterWithoutExposure({ ...so, result: so.found }, sheet),
+  }));
+  return [...over, ...goingOn].flatMap(({ told, slug, trial, ended }) =>
+    told === undefined
       ? []
       : [
           {
-            trial: open.slug,
-            path: worstPath(open),
-            message: `The trial ended on ${open.ended}${told}: the sheet tells it better than it was found`,
+            trial: slug,
+            path: worstPath({ trial }),
+            message: `The trial ${ended === undefined ? "goes on" : `ended on ${ended}`}${told}: the sheet tells it better than it was found`,
           },
-        ];
-  });
+        ],
+  );
 }
 
 /** The reading that changed most, or the last look at a film that was still wet. */
-function worstPath({ trial }: OpenResult): RecordPath {
+function worstPath({ trial }: Pick<OpenResult, "trial">): RecordPath {
   if (trial.kind !== "exposure")
     return [
       "touched",
@@ -43,6 +56,11 @@ function worstPath({ trial }: OpenResult): RecordPath {
   return ["readings", changes.indexOf(Math.max(...changes)), "deltaEab"];
 }
 
+interface Found {
+  readonly trial: OpenResult["trial"];
+  readonly result: OpenResult["result"] | FoundSoFar["found"];
+}
+
 function betterInRecord({ trial, result, better }: OpenResult): string | undefined {
   if (better === undefined) return undefined;
   return result.kind === "exposure"
@@ -50,9 +68,17 @@ function betterInRecord({ trial, result, better }: OpenResult): string | undefin
     : `, still wet or tacky on day ${result.touchDryDays[0]}, and colours/${trial.colour} says dry to the touch in ${better} days`;
 }
 
+function betterSoFar({ trial: { colour }, contradiction }: FoundSoFar): string | undefined {
+  if (contradiction === undefined) return undefined;
+  const { rule, values } = contradiction;
+  return rule === "change-beyond-record"
+    ? `${changed(values)}, and colours/${colour} says ${decimalText(values.recordedDeltaEab, 1)} (${lightfastnessRuling(values.recordedDeltaEab).category})`
+    : `, still ${values.found} on day ${values.day}, and colours/${colour} says dry to the touch in ${values.recordedDays} days`;
+}
+
 /** Of a colour without an exposure on record, its supplier's word or what its pigments lead one to expect is told. */
 function betterWithoutExposure(
-  { trial, result }: OpenResult,
+  { trial, result }: Found,
   { permanence: { deltaEab, category, expectation } }: Sheet,
 ): string | undefined {
   if (result.kind !== "exposure" || trial.kind !== "exposure" || isKnown(deltaEab))

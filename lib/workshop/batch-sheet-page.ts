@@ -33,7 +33,7 @@ const TOO_LITTLE_OIL: ReadonlySet<string> = new Set([
 ]);
 
 /** What the browser's script reckons a plan from, beside what is wanted. */
-export interface PlanMatter {
+interface PlanMatter {
   readonly recipe: Omit<BatchRecipe, "tubeMl">;
   /** Of each size of tube, what one really takes [ml]. */
   readonly fills: readonly { readonly ml: number; readonly reallyMl: number }[];

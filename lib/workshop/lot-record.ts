@@ -1,13 +1,12 @@
-import { batchPlan, type Wanted } from "../lots/batch-plan.ts";
+import { batchPlan } from "../lots/batch-plan.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
 import { firstWanted, planMatter } from "./batch-sheet-page.ts";
 
 /**
- * A new lot's record as text, its planned weights filled in, to be corrected as it is made.
+ * A new lot's record as text, with as much planned as the last lot was, to be corrected as it is made.
  * @param number as it will stand on the tube. @param date YYYY-MM-DD.
- * @param wanted without it as much as the last lot.
  * @returns undefined where nothing can be weighed out: oil index or parts are not known.
  */
 export function plannedLotRecord(
@@ -15,17 +14,13 @@ export function plannedLotRecord(
   context: PageContext,
   number: string,
   date: string,
-  wanted: Wanted = firstWanted(worded.sheet.slug, context),
 ): string | undefined {
   const { sheet } = worded;
   const matter = planMatter(worded, context);
   if (matter === undefined || sheet.vehicle === undefined) return undefined;
   const { fills, recipe, stepG } = matter;
-  const fill =
-    "tubes" in wanted
-      ? (fills.find(({ ml }) => ml === wanted.ml)?.reallyMl ?? wanted.ml)
-      : (fills[0]?.reallyMl ?? 1);
-  const plan = batchPlan(recipe, wanted, fill, stepG);
+  const wanted = firstWanted(sheet.slug, context);
+  const plan = batchPlan(recipe, wanted, fills[0]?.reallyMl ?? 1, stepG);
   // What earlier lots were read as, the new one is: only the same white and ratio can be held against the standard.
   const letDown =
     lotsOf(sheet.slug, context.records).findLast(({ letDowns }) => letDowns.length > 0)

@@ -5,6 +5,7 @@ import {
   coloursOfFewLots,
   dueLots,
   duePapers,
+  dueDoubts,
   dueResults,
   dueTrials,
   type Due,
@@ -15,11 +16,12 @@ import type { NextStep } from "../planning/next-steps.ts";
 import type { Reprint } from "../print/reprint-list.ts";
 import type { Records } from "../records/records.ts";
 import { dryPigmentHandling } from "../sheet/handling/dry-pigment-handling.ts";
+import { statementText } from "../present/statement-text.ts";
 import type { Words } from "../words/words.ts";
 import { trialName } from "./trials-page.ts";
 
 /** One thing to find out, finished. */
-export interface NextLine {
+interface NextLine {
   readonly what: string;
   readonly gain: string;
   readonly hours: string;
@@ -91,6 +93,7 @@ export function pressingLines(
   const { records, words, date } = context;
   const due = [
     ...dueResults(records),
+    ...dueDoubts(records),
     ...dueLots(records),
     ...dueTrials(records),
     ...duePapers(records, date),
@@ -148,6 +151,8 @@ function dueLines(due: readonly Due[], context: PageContext): DueLine[] {
             )
           : text["drying-result"](name, date, ...one.result.touchDryDays);
       }
+      case "trial-worse":
+        return `${trialName(one.trial, context)}${words.colon}${statementText(one.contradiction, words).replace(/\.$/, "")}`;
       case "second-lot":
         return text["second-lot"](
           one.lots,

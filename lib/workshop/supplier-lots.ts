@@ -6,14 +6,14 @@ import type { Lot, Records } from "../records/records.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
 /** A delivery that goes into a lot and was rubbed out by itself. */
-export interface RubbedOut {
+interface RubbedOut {
   readonly pigment: string;
   readonly number: string;
   readonly oilAbsorptionGPer100g: number;
 }
 
 /** What a lot's own deliveries of pigment change of its batch sheet. */
-export interface OilOfDeliveries {
+interface OilOfDeliveries {
   readonly rubbedOut: readonly RubbedOut[];
   readonly held: HoldBackRuling;
   readonly contradiction: ReturnType<typeof workingOilContradiction>;

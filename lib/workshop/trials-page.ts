@@ -4,8 +4,9 @@ import { fold, plots, section, statement, tables } from "../blocks/section-block
 import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { dueTrials, nextLook } from "../planning/due.ts";
-import { touches } from "../planning/trial-results.ts";
+import { foundSoFar, touches } from "../planning/trial-results.ts";
 import { trialCurve, type TrialCurve } from "../plots/trial-curve.ts";
+import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type CellView, type TableView } from "../present/views.ts";
 import { numberColumns, wordColumns } from "../present/table-columns.ts";
 import type { Checked } from "../records/records.ts";
@@ -63,6 +64,12 @@ function trialBlocks(trial: Checked<TrialRecord>, context: PageContext): Block[]
     ...(record.kind === "exposure"
       ? exposureBlocks(slug, record, context)
       : dryingBlocks(slug, record, context)),
+    ...foundSoFar(context.records, record.colour).flatMap(({ slug: of, contradiction }) =>
+      of !== slug || contradiction === undefined
+        ? []
+        : [statement(statementText(contradiction, words))],
+    ),
+    ...(record.note === undefined ? [] : [statement(record.note, "note")]),
     statement(
       next === undefined
         ? `${text.ended}${record.ended === undefined ? "" : `${words.colon}${words.date(record.ended)}`}.`

@@ -28,7 +28,7 @@ import { NEXT_PATH, workshopNextPage } from "./workshop-next.ts";
 import { workshopHome } from "./workshop-home.ts";
 
 /** One page of the workshop's own, below the root of its own output. */
-export interface WorkshopPage {
+interface WorkshopPage {
   readonly path: string;
   /** Asked for when the page is wanted: all that it reads is read then. */
   readonly filled: () => {
@@ -38,7 +38,7 @@ export interface WorkshopPage {
 }
 
 /** What the workshop's pages are made from beside the sheets. */
-export interface WorkshopMatter {
+interface WorkshopMatter {
   readonly answers: readonly HeldAnswer[];
   readonly heldOf: (slug: string) => HeldAnswer;
   readonly index: FigureIndex;

@@ -1,8 +1,8 @@
 /** Common practice of the trade, no source: what dries fast and is lean goes below, what is slow and fat above. */
 import { expect, test } from "vitest";
-import { layeringOrder } from "../../lib/mixing/layering-order.ts";
+import { fatterBelow, layeringOrder } from "../../lib/mixing/layering-order.ts";
 import type { PaintFacts } from "../../lib/mixing/mixing-paint.ts";
-import type { Interval } from "../../lib/quantities/interval.ts";
+import { ends, type Interval } from "../../lib/quantities/interval.ts";
 
 interface Tube {
   readonly name: string;
@@ -10,7 +10,7 @@ interface Tube {
 }
 
 /** A tube of which nothing is told but days to touch dry and oil, each where it is known. */
-function tube(name: string, days?: Interval, gPer100g?: number): Tube {
+function tube(name: string, days?: Interval, oil?: number | Interval): Tube {
   return {
     name,
     facts: {
@@ -18,7 +18,7 @@ function tube(name: string, days?: Interval, gPer100g?: number): Tube {
       metals: [],
       isRestricted: false,
       ...(days && { drying: { days, isTried: false, fullFrom: 0.1, text: "" } }),
-      ...(gPer100g !== undefined && { oil: { gPer100g, text: "" } }),
+      ...(oil !== undefined && { oil: { volumeFraction: ends(oil), text: "" } }),
     },
   };
 }
@@ -31,11 +31,11 @@ test("the quicker to dry lies below, by the middle of its days as they multiply:
 });
 
 test("of those that dry alike the leaner lies below", () => {
-  expect(names([tube("fat", [3, 5], 60), tube("lean", [3, 5], 20)])).toEqual(["lean", "fat"]);
+  expect(names([tube("fat", [3, 5], 0.7), tube("lean", [3, 5], 0.4)])).toEqual(["lean", "fat"]);
 });
 
 test("days come before oil", () => {
-  expect(names([tube("slow and lean", [8, 12], 15), tube("fast and fat", [2, 4], 90)])).toEqual([
+  expect(names([tube("slow and lean", [8, 12], 0.4), tube("fast and fat", [2, 4], 0.74)])).toEqual([
     "fast and fat",
     "slow and lean",
   ]);
@@ -45,10 +45,29 @@ test("what is not known lies on top: days first, then oil, and neither in the or
   expect(
     names([
       tube("no days, no oil"),
-      tube("no days", undefined, 30),
+      tube("no days", undefined, 0.5),
       tube("no oil", [3, 5]),
-      tube("both", [3, 5], 30),
+      tube("both", [3, 5], 0.5),
       tube("neither"),
     ]),
   ).toEqual(["both", "no oil", "no days", "no days, no oil", "neither"]);
+});
+
+// The rule of fat over lean, common practice: each layer at least as fat as what lies below.
+test("marks what is leaner than any below it, with the fattest of these, and only where the ranges leave no doubt", () => {
+  const below = (...tubes: readonly Tube[]): (string | undefined)[] =>
+    fatterBelow(tubes).map((one) => one?.name);
+  const [umber, lean, earth] = [
+    tube("umber", undefined, 0.74),
+    tube("lean", undefined, 0.45),
+    tube("earth", undefined, 0.7),
+  ];
+  expect(below(umber, lean, earth)).toEqual([undefined, "umber", "umber"]);
+  expect(below(lean, earth, umber)).toEqual([undefined, undefined, undefined]);
+  expect(below(earth, umber, lean)).toEqual([undefined, undefined, "umber"]);
+  // Ranges that meet, and less than a hundredth between two, tell nothing; nor does what is not known.
+  expect(below(umber, tube("", undefined, [0.4, 0.73]))).toEqual([undefined, undefined]);
+  expect(below(umber, tube("", undefined, [0.4, 0.72]))).toEqual([undefined, "umber"]);
+  expect(below(tube("", undefined, [0.6, 0.9]), tube("", undefined, 0.6))[1]).toBeUndefined();
+  expect(below(umber, tube("unknown"), lean)).toEqual([undefined, undefined, "umber"]);
 });

@@ -72,7 +72,7 @@ describe("what takes the place of a colour", () => {
         block.kind === "table"
           ? block.table.rows
               .slice(1)
-              .map(([, cell]) => Number(/[\d.]+/.exec(cell?.text ?? "")?.[0]))
+              .map(([, cell]) => Number(/[\d.]+(?=\u00a0\u00b1)/.exec(cell?.text ?? "")?.[0]))
           : [],
       ),
       said: JSON.stringify(blocksOf(slug)),

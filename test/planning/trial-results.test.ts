@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
-import { dueResults } from "../../lib/planning/due.ts";
+import { dueDoubts, dueResults } from "../../lib/planning/due.ts";
 import { openResults } from "../../lib/planning/trial-results.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
@@ -29,6 +29,10 @@ function recordsOf(trial: string, colour: string, pigment = ""): Records {
 const exposed = (deltaEab: string, form = "tint") =>
   `exposures: [{ deltaEab: ${deltaEab}, form: ${form}, standard: after ASTM D4303, exposure: window }]\n`;
 const dried = (days: string) => `dryingTrials: [{ touchDryDays: ${days} }]\n`;
+
+/** Of a film and room as the trials here. */
+const alike = (days: string, more = "") =>
+  `dryingTrials: [{ touchDryDays: ${days}, filmThicknessUm: 75, temperatureC: 20${more} }]\n`;
 
 const warned = (records: Records): string[] =>
   sheetWarnings(allSheets(records), records, ENGLISH)
@@ -77,7 +81,6 @@ describe("an exposure that has ended, of a colour whose record has none", () => 
     ]);
     // One category beside the expectation is within it.
     expect(warned(recordsOf(changed("7.9"), "", "colourIndexName: PV 19\n"))).toEqual([]);
-    expect(warned(recordsOf(WINDOW(""), "", "colourIndexName: PV 19\n"))).toEqual([]);
   });
 
   test("is a warning where a better category is stated", () => {
@@ -108,6 +111,16 @@ describe("a drying trial that has ended", () => {
     expect(openResults(recordsOf(DRIED.replace("touch dry", "tacky"), ""))).toEqual([]);
   });
 
+  test("that never dried has no result, and contradicts a record that says sooner", () => {
+    const never = DRIED.replace("touch dry", "tacky");
+    expect(warned(recordsOf(never, alike("11")))).toEqual([
+      expect.stringMatching(
+        /^content\/trials\/madder.yaml:9:5 .* ended on 2026-05-20, still tacky/,
+      ),
+    ]);
+    expect(warned(recordsOf(never, alike("12")))).toEqual([]);
+  });
+
   test("is a warning where the record says sooner", () => {
     expect(warned(recordsOf(DRIED, dried("5")))).toEqual([
       expect.stringMatching(
@@ -115,5 +128,61 @@ describe("a drying trial that has ended", () => {
       ),
     ]);
     expect(warned(recordsOf(DRIED, dried("13")))).toEqual([]);
+  });
+});
+
+// What was found stays: no colour comes back, and no film was dry before it was tacky.
+describe("a trial that goes on", () => {
+  const stated = (records: Records): string[] =>
+    [...allSheets(records)]
+      .flatMap(({ drying, permanence }) => [...drying.reasons, ...permanence.reasons])
+      .map(({ rule }) => rule)
+      .filter((rule) => rule.endsWith("-beyond-record"));
+
+  test("is a warning, stands on the sheet and is pressing where the film was tacky after the days on record", () => {
+    // From 1 May: tacky on day 7.
+    const doubted = recordsOf(FILM(""), alike("6.9"));
+    expect(warned(doubted)).toEqual([
+      "content/trials/madder.yaml:7:5 warning The trial goes on, still tacky on day 7, and colours/madder says dry to the touch in 6.9 days: the sheet tells it better than it was found sheet/trial-worse",
+    ]);
+    expect(stated(doubted)).toEqual(["film-wet-beyond-record"]);
+    expect(dueDoubts(doubted)).toMatchObject([{ due: "trial-worse", record: "trials/madder" }]);
+    for (const silent of [
+      "",
+      alike("7"),
+      dried("6.9"),
+      alike("6.9").replace("75", "120"),
+      alike("6.9").replace("20", "12"),
+      alike("6.9", ", tintedWith: madder"),
+    ]) {
+      const sound = recordsOf(FILM(""), silent);
+      expect([warned(sound), stated(sound), dueDoubts(sound)], silent).toEqual([[], [], []]);
+    }
+  });
+
+  test("is a warning and stands on the sheet where the change is greater already than the one on record", () => {
+    const doubted = recordsOf(WINDOW(""), exposed("14.1"));
+    expect(warned(doubted)).toEqual([
+      "content/trials/madder.yaml:10:35 warning The trial goes on at a change of 22.5 (as in category IV), and colours/madder says 14.1 (III): the sheet tells it better than it was found sheet/trial-worse",
+    ]);
+    expect(stated(doubted)).toEqual(["change-beyond-record"]);
+    expect(dueDoubts(doubted)).toHaveLength(1);
+    for (const silent of [exposed("22"), exposed("14.1", "masstone"), ""])
+      expect([warned, stated, dueDoubts].map((of) => of(recordsOf(WINDOW(""), silent)))).toEqual([
+        [],
+        [],
+        [],
+      ]);
+  });
+
+  test("is a warning where its pigments alone are told two categories better", () => {
+    expect(warned(recordsOf(WINDOW(""), "", "colourIndexName: PV 19\n"))).toEqual([
+      expect.stringMatching(/goes on at a change of 22.5 .*by its pigments alone excellent/),
+    ]);
+  });
+
+  test("says nothing of what its record has once it is over", () => {
+    expect(stated(recordsOf(ENDED, exposed("22.5")))).toEqual([]);
+    expect(stated(recordsOf(DRIED, alike("{ value: [7, 12] }")))).toEqual([]);
   });
 });

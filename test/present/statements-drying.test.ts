@@ -12,6 +12,7 @@ import { keptPaintStatements } from "../../lib/drying/kept-in-the-tube.ts";
 import { layeringLine } from "../../lib/drying/layering-line.ts";
 import { MEDIUM_CHANGES, mediumStatements } from "../../lib/drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../lib/drying/statements.ts";
+import { wetFilmStatements, type WetFilm } from "../../lib/drying/wet-film.ts";
 import { DRYING_RULINGS } from "../../lib/words/rulings/drying.ts";
 import { chemistryOf, dryingFacts, KNOWN } from "../support/known.ts";
 import { holdSentences, type Stated } from "./statements-held.ts";
@@ -47,6 +48,11 @@ const kept = (metals: readonly DrierMetal[], one: ReturnType<typeof pigment>) =>
     [one],
     KNOWN.tables.driers,
   )[0];
+/** Of a film of 75 um at 20 degrees C beside a record that says dry in 6 days. */
+const wetFilm = (of: Partial<WetFilm>, recorded: object = {}): DryingStatement | undefined =>
+  wetFilmStatements({ found: "tacky", day: 7, filmThicknessUm: 75, temperatureC: 20, ...of }, [
+    { touchDryDays: [5, 6], filmThicknessUm: 75, temperatureC: 20, ...recorded },
+  ])[0];
 const umber = dryingEstimate(
   { pigments: [pigment("Raw umber", "PBr 7")], oils: linseed },
   KNOWN.tables,
@@ -112,6 +118,22 @@ const statements: Stated<DryingStatement>[] = [
         trialContradiction({ touchDryDays: 0.4 }, umber),
       ]
     : []),
+  // A film that is tacky on a day was not dry before it; as thick by a third and as warm by 3 degrees, our own choice.
+  {
+    when: "film-wet-beyond-record",
+    said: [
+      wetFilm({}),
+      wetFilm({ found: "wet", day: 10 }),
+      wetFilm({ filmThicknessUm: 100, temperatureC: 23 }),
+    ],
+    unsaid: [
+      wetFilm({ day: 6 }),
+      wetFilm({ filmThicknessUm: 101 }),
+      wetFilm({ temperatureC: 23.1 }),
+      wetFilm({ temperatureC: undefined }),
+      wetFilm({}, { filmThicknessUm: undefined }),
+    ],
+  },
   THROUGH_DRY,
   ...(["skins-and-stays-soft", "driers-customary"] as const).flatMap((note) =>
     noteStatements(note, [

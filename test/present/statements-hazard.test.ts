@@ -309,11 +309,11 @@ describe("words of hazards", () => {
   });
 
   test("what is not known is to be treated as hazardous, never as no hazard", () => {
-    const gaps = labels
-      .flatMap(labelRulings)
-      .filter(({ rule }) =>
-        ["no-hazard-data", "hazard-data-missing", "total-short-of-the-whole"].includes(rule),
-      );
+    const unknown = ["no-hazard-data", "hazard-data-missing", "total-short-of-the-whole"];
+    const gaps = rulings.filter(
+      (one): one is HazardStatement =>
+        one !== undefined && "rule" in one && unknown.includes(one.rule),
+    );
     expect(new Set(gaps.map(({ rule }) => rule)).size).toBe(3);
     for (const { rule, values } of gaps)
       expect(ENGLISH.rulings[rule]?.(values)).toMatch(/; treat (it )?as hazardous\./);

@@ -1,4 +1,5 @@
 import { blueWool, customaryCategory } from "../../lib/permanence/blue-wool.ts";
+import { changeSoFarStatements } from "../../lib/permanence/change-so-far.ts";
 import { expectedContradiction } from "../../lib/permanence/expected-contradiction.ts";
 import { greyScaleRuling } from "../../lib/permanence/grey-scale.ts";
 import {
@@ -78,6 +79,10 @@ const questions: PermanenceQuestion[] = [
 ];
 const answered = questions.map(permanenceRuling);
 
+/** A tint that has changed so far, beside exposures on record. */
+const soFar = (deltaEab: number, ...recorded: Exposure[]): PermanenceStatement | undefined =>
+  changeSoFarStatements({ form: "tint", deltaEab }, recorded)[0];
+
 const component = (
   name: string,
   known: Partial<Parameters<typeof leastLightfast>[0][number]> = {},
@@ -117,6 +122,20 @@ const rulings: Stated<PermanenceStatement>[] = [
     expectedContradiction("excellent", { form: "tint", category: "III", meanDeltaEab: 12 }),
     expectedContradiction("poor", { form: "masstone", category: "II", meanDeltaEab: 6 }),
   ].filter((found) => found !== undefined),
+  // Half a unit of Delta-E*ab between two readings of one change, common practice; a colour does not come back.
+  {
+    when: "change-beyond-record",
+    said: [
+      soFar(5.6, exposed(5, "tint", "own window")),
+      soFar(9, exposed(2, "masstone", "own window"), exposed(6, "tint", "own window")),
+    ],
+    unsaid: [
+      soFar(5.5, exposed(5, "tint", "own window")),
+      soFar(9, exposed(2, "masstone", "own window")),
+      soFar(9, exposed(2, "tint", "own window"), exposed(9, "tint", "own window")),
+      soFar(9),
+    ],
+  } as RuleCase<PermanenceStatement>,
   suitabilityRuling("II"),
   suitabilityRuling("III"),
   customaryCategory(blueWool(7)).reason,

@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { isKnown } from "../../lib/quantities/figure.ts";
+import { ends } from "../../lib/quantities/interval.ts";
 import type { Statement } from "../../lib/quantities/statement.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
@@ -41,6 +42,10 @@ describe.each(SHEETS.map((sheet) => [sheet.slug, sheet] as const))("%s", (_, she
     if (isKnown(oil.finish) && oil.finish.value === "gloss")
       expect(sinking).not.toContain("dull-of-itself");
   });
+  test("does not wrinkle for its oil and sink in for want of it", () => {
+    if (rules(drying.filmHealth).includes("sinks-in-easily"))
+      expect(rules(drying.filmHealth)).not.toContain("oil-rich-wrinkles-when-thick");
+  });
   test("keeps a film that zinc makes brittle out of underlayers", () => {
     if (rules(drying.filmHealth).includes("zinc-makes-brittle"))
       expect(rules(drying.layering)).toEqual(["zinc-out-of-underlayers"]);
@@ -63,10 +68,28 @@ describe.each(SHEETS.map((sheet) => [sheet.slug, sheet] as const))("%s", (_, she
   });
 });
 
+<<<<<<< HEAD
+/** Common practice, no source: a thin film of a slow colour takes a week or two, in a slow oil some days more. */
+test("a grey of white and bone black, parts and oil not recorded, takes no longer than the slower of the two in the slowest oil", () => {
+  const { touchDryDays } = sheetOf("slate-grey").drying;
+  const [least, most] = isKnown(touchDryDays) ? touchDryDays.value : [NaN, NaN];
+  expect([least, Math.round(most)]).toEqual([6, 17]);
+});
+
+/** 29 CFR 1926.252: oily rags are kept as what may ignite; which oil, nobody wrote down. */
+test("an oil that nobody named is handled as one that dries", () => {
+  const { vehicle, cautions } = sheetOf("slate-grey");
+  expect(vehicle).toBeDefined();
+  expect(vehicle?.oil).toBeUndefined();
+  expect(cautions.studio.map(({ rule }) => rule)).toEqual(
+    expect.arrayContaining(["oily-rags", "no-heating-of-oil"]),
+  );
+=======
 /** By the rules white takes 6 to 12 days in that oil, and bone black was dry on the tenth: what is mixed of two takes no longer. */
 test("a grey of white and bone black, its parts not recorded, takes no longer than the slower of the two", () => {
   const { touchDryDays } = sheetOf("slate-grey").drying;
   expect(isKnown(touchDryDays) && touchDryDays.value).toEqual([6, 12]);
+>>>>>>> main
 });
 
 test("a medium that nothing is known of is told in drying, finish, fat over lean and yellowing", () => {
@@ -74,4 +97,28 @@ test("a medium that nothing is known of is told in drying, finish, fat over lean
   for (const statements of [oil.reasons, drying.reasons, drying.layeringReasons, drying.filmHealth])
     expect(rules(statements)).toContain("holds-medium-not-known");
   expect(rules(sheetOf("yellow-ochre").drying.reasons)).not.toContain("holds-medium-not-known");
+});
+
+/** By what mixing is: neither of two paints holds the other up beyond its own days. */
+test("what is expected of a tint is no later than the slower of its two paints alone", () => {
+  const tints = SHEETS.flatMap(({ slug, drying }) =>
+    drying.inWhites.flatMap(({ white, touchDryDays }) => {
+      const other = SHEETS.find((one) => one.slug === white.slug)?.drying.touchDryDays;
+      return isKnown(touchDryDays) &&
+        touchDryDays.standing === "estimated" &&
+        isKnown(drying.touchDryDays) &&
+        other !== undefined &&
+        isKnown(other)
+        ? [
+            {
+              tint: `${slug} in ${white.slug}`,
+              later: ends(touchDryDays.value)[1],
+              alone: Math.max(...[drying.touchDryDays, other].map(({ value }) => ends(value)[1])),
+            },
+          ]
+        : [];
+    }),
+  );
+  expect(tints.length).toBeGreaterThan(30);
+  expect(tints.filter(({ later, alone }) => later > alone)).toEqual([]);
 });

@@ -209,7 +209,7 @@ describe("what the page carries of a colour", () => {
     };
     const PATHS = {
       masstone: "notations.masstone.munsell.text",
-      strength: "optics.tintingStrength",
+      strength: "optics.tintingStrengthByVolume",
       oilByMass: "oil.oilIndexGPer100g",
       oilByVolume: "oil.oilGPer100cm3",
       drying: "drying.touchDryDays",

@@ -198,7 +198,7 @@ test("a palette keeps its tubes, white and level in the address, and says what i
       "Over one that holds more oil add a little medium to it.",
     );
     const gaps = (await page.textContent("[data-gaps]")) ?? "";
-    expect(gaps).toMatch(/\u0394E\u00a0\d+\.\d\u00a0\u00b1\d+\.\d/);
+    expect(gaps).toMatch(/\u0394E00\u00a0\d+\.\d\u00a0\u00b1\d+\.\d/);
     expect(complaints).toEqual([]);
   });
 });

@@ -6,9 +6,9 @@ export interface Published {
   readonly uncertainty?: number;
 }
 
-/** What a reply says of it: its text; of a tint known to no better than 1 its tenth as the sheet's sentence gives it, and the \u00b1. */
+/** What a reply says of it: its text; of a tint at a lightness known to no better than 1 its tenth as the sheet's sentence gives it, and the \u00b1. */
 export function replyFigure({ figure, text, value, uncertainty }: Published): string {
-  return figure.startsWith("tints.") &&
+  return /^tints\..*\.atL\./.test(figure) &&
     typeof value === "number" &&
     uncertainty !== undefined &&
     uncertainty >= 1

@@ -43,6 +43,8 @@ export function dryingFacts(known: Partial<DryingFacts>): DryingFacts {
     finish: undefined,
     touchDryDays: undefined,
     hasDrier: false,
+    recordedTrials: [],
+    wetFilms: [],
     tables: KNOWN.tables,
     ...known,
   };

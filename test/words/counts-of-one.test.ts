@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { WORDS } from "../../lib/words/languages.ts";
-import { letDownCount } from "../../lib/pages/home-page.ts";
+import { rangeCounts } from "../../lib/pages/range-counts.ts";
 import { RECORDS, sheets } from "../support/demonstration.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 
@@ -18,28 +18,33 @@ describe.each(Object.entries(WORDS))("in %s", (_, { pages }) => {
 
 describe("the first page's sentence", () => {
   const { promise } = ENGLISH.pages.home;
+  const counts = { measured: 4, mediums: 0, byEye: 0, unread: 0, tinted: 4 };
   test.each([
-    [4, 0, 4, "4 oil colours, each shown as we measured it: alone, and mixed with white."],
+    [{}, "4 oil colours, each shown as we measured it: alone, and mixed with white."],
     [
-      4,
-      1,
-      3,
+      { measured: 3, unread: 1, tinted: 3 },
       "3 oil colours as we measured them, alone and mixed with white, and 1 still to measure.",
     ],
     [
-      8,
-      2,
-      3,
-      "6 oil colours as we measured them, 3 of them mixed with white as well, and 2 still to measure.",
+      { measured: 5, mediums: 1, unread: 2, tinted: 3 },
+      "5 oil colours and 1 medium as we measured them, 3 of them mixed with white as well, and 2 still to measure.",
     ],
-    [4, 0, 3, "4 oil colours as we measured them, 3 of them mixed with white as well."],
-    [4, 0, 0, "4 oil colours as we measured them."],
-  ])("of %s, %s unread, %s let down: %s", (count, unread, tinted, said) =>
-    expect(promise(count, unread, tinted)).toBe(said),
-  );
+    [
+      { mediums: 2, byEye: 1, tinted: 3 },
+      "4 oil colours and 2 mediums as we measured them, 3 of them mixed with white as well, 1 by eye or by figures of others.",
+    ],
+    [{ tinted: 0 }, "4 oil colours as we measured them."],
+  ])("of %j: %s", (some, said) => expect(promise({ ...counts, ...some })).toBe(said));
 
-  test("counts as let down what the records have a let-down of", () =>
-    expect(letDownCount(sheets().map((sheet) => ({ sheet })))).toBe(
-      [...RECORDS.colours.values()].filter(({ record }) => (record.tints ?? []).length > 0).length,
-    ));
+  test("counts by how the records tell each colour", () => {
+    const records = [...RECORDS.colours.values()].map(({ record }) => record);
+    const read = records.filter(({ masstone }) => masstone !== undefined && "reading" in masstone);
+    expect(rangeCounts(sheets().map((sheet) => ({ sheet })))).toEqual({
+      measured: read.filter(({ family }) => family !== "extender").length,
+      mediums: read.filter(({ family }) => family === "extender").length,
+      byEye: records.filter(({ masstone }) => masstone !== undefined).length - read.length,
+      unread: records.filter(({ masstone }) => masstone === undefined).length,
+      tinted: records.filter(({ tints }) => (tints ?? []).length > 0).length,
+    });
+  });
 });

@@ -6,7 +6,7 @@ import { isWorkshop, MIGRATIONS, withVersion, writtenVersion } from "./written-v
 import { editedText } from "./text-edit.ts";
 
 /** What is done at one place, in words. */
-export interface ToldChange {
+interface ToldChange {
   readonly file: string;
   readonly line: number;
   readonly column: number;
@@ -21,7 +21,6 @@ export interface RewrittenFile {
 /** What brings the records of a folder to another version. */
 export interface FolderMigration {
   readonly from: number;
-  readonly to: number;
   readonly changes: readonly ToldChange[];
   /** Those that read otherwise afterwards; workshop.yaml, which says the version, last. */
   readonly files: readonly RewrittenFile[];
@@ -59,7 +58,6 @@ export function folderMigration(
   const versioned = `${workshop.text.slice(0, start)}${withVersion(text, to)}`;
   return {
     from,
-    to,
     changes: told,
     files:
       versioned === workshop.text

@@ -18,7 +18,7 @@ export type Change = {
 export type Rewriting = (text: string) => readonly Change[];
 
 /** One text in the older form, what it becomes, and what that becomes on the way back where it is not the older text again. */
-export interface MigrationExample {
+interface MigrationExample {
   readonly of: string;
   readonly older: string;
   readonly newer: string;

@@ -15,7 +15,7 @@ const FIRST_VERSION = 1;
 const KEY = "recordsVersion";
 
 /** The version that a folder's records say they are of, by its workshop.yaml. */
-export interface WrittenVersion {
+interface WrittenVersion {
   readonly version: number;
   /** Offset of the figure in the text, 0 where none is written. */
   readonly at: number;

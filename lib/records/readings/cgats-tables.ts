@@ -15,7 +15,7 @@ const KEPT_KEYWORDS = [
   "ILLUMINATION_NAME",
   "OBSERVER_ANGLE",
 ] as const;
-export type CgatsKeyword = (typeof KEPT_KEYWORDS)[number];
+type CgatsKeyword = (typeof KEPT_KEYWORDS)[number];
 
 /** One table: its header's words, its fields and one row of cells a set, as many as fields. */
 export interface CgatsTable {

@@ -32,7 +32,7 @@ export function headerOf(text: string): FoundHeader | undefined {
   return undefined;
 }
 
-export interface FoundHeader {
+interface FoundHeader {
   readonly offset: number;
   /** Of `column a sample` the first cell says nothing of wavelengths, and rows of L*a*b* and the like may stand among the others. */
   readonly form: "row a wavelength" | "row a sample" | "column a sample";

@@ -13,7 +13,7 @@ export type Spotter = (offset: number) => Spot;
 export const TEXT_START: Spot = { line: 1, column: 1 };
 
 /** One complaint about a reading file, before it knows its file. Severity is error unless said. */
-export interface Fault {
+interface Fault {
   readonly severity?: "error" | "warning";
   /** Rule of this room, without `readings/`. */
   readonly rule: string;

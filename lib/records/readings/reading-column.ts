@@ -17,13 +17,13 @@ export interface FoundViewing {
   readonly observer?: 2 | 10;
 }
 
-export interface FoundLab extends FoundViewing {
+interface FoundLab extends FoundViewing {
   readonly L: number;
   readonly a: number;
   readonly b: number;
 }
 /** Tristimulus values in the file's own scale, as a rule Y = 100 for the perfect diffuser. */
-export interface FoundXyz extends FoundViewing {
+interface FoundXyz extends FoundViewing {
   readonly X: number;
   readonly Y: number;
   readonly Z: number;

@@ -34,7 +34,7 @@ const TEXT_CONTROLS = "\0\t\n\v\f\r\u001A\u001B";
 /** So many characters tell text from what is none. */
 const LOOKED_THROUGH = 4096;
 
-export interface ParsedReadingFile {
+interface ParsedReadingFile {
   /** Absent as soon as there is an error. */
   readonly reading?: ReadingFile;
   readonly diagnostics: readonly Diagnostic[];

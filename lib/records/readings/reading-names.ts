@@ -1,7 +1,7 @@
 import { TEXT_START, type FaultList, type Spot } from "./fault-list.ts";
 
 /** What a file offers as the name of one reading. */
-export interface NameOffer {
+interface NameOffer {
   /** SAMPLE_NAME, or the name of an object; "" for none. */
   readonly name: string;
   /** SAMPLE_ID, or the Id of an object; "" for none. */

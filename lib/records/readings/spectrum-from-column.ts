@@ -26,7 +26,7 @@ const R_MAX_OF_EFFECT = 4;
 /** Above this [1] a paint sends back more than falls on it; below it, an instrument may be calibrated a little high. Our own limit. */
 const R_WHITE = 1.02;
 
-export interface ColumnSpectrum {
+interface ColumnSpectrum {
   /** Reflectance factors to compute with, 0 <= R <= 1.2, of a special effect 4; absent as soon as there is an error. */
   readonly spectrum?: Spectrum;
   /** The same reading as read, on its own grid and with its values just below 0. */

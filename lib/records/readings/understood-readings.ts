@@ -29,7 +29,7 @@ export interface UnderstoodReadings {
 }
 
 /** `said` by the file itself; `certain` since no factor is so high; else what the values look like, to be confirmed. */
-export interface FoundScale {
+interface FoundScale {
   readonly scale: Scale;
   readonly how: "said" | "certain" | "likely";
 }

@@ -40,7 +40,7 @@ const standing = z
 const rivals = z.union([z.enum(FAMILIES), z.array(slug).min(1).max(50)]);
 
 /** One statement that an answer rests on; every build holds it against the sheets. */
-export const claim = z.union([
+const claim = z.union([
   z.strictObject({ figure: figurePath, below: value, by: margin, standing }),
   z.strictObject({ figure: figurePath, above: value, by: margin, standing }),
   z.strictObject({ figure: figurePath, between: z.tuple([number, number]), standing }),

@@ -27,7 +27,7 @@ export const tint = drawdownForms({
   ratioKind: z.enum(RATIO_KINDS).describe("whether pigment or paint was weighed"),
 });
 
-export const film = readingForms(
+const film = readingForms(
   {
     ground: z.enum(GROUNDS),
     filmThicknessUm: within("filmThicknessUm").describe("of the dry film [um]"),
@@ -48,7 +48,7 @@ const dryingTrial = z.strictObject({
   date: isoDate.optional(),
 });
 
-export const exposure = z.strictObject({
+const exposure = z.strictObject({
   deltaEab: amountOf("deltaEab"),
   form: z.enum(FORMS),
   standard: text,

@@ -13,7 +13,7 @@ const statementCode = z
 const fraction = z.number().positive().max(1);
 
 /** One classification of a substance, as its supplier's safety data sheet gives it. */
-export const hazard = z.union([
+const hazard = z.union([
   statementCode,
   z.strictObject({
     statement: statementCode,
@@ -45,7 +45,7 @@ export const hazard = z.union([
 ]);
 
 /** How toxic something is by one route where no class says it: an estimate, a limit test passed, or that nobody knows. */
-export const acuteDatum = z.strictObject({
+const acuteDatum = z.strictObject({
   route: z.enum(ACUTE_ROUTES),
   ate: z
     .union([within("acuteToxicityEstimate"), z.enum(["above the limit dose", "unknown"])])
@@ -90,7 +90,7 @@ const hazardKeys = {
 };
 
 /** One substance of what is bought as a mixture, as section 3 of its safety data sheet gives it. */
-export const component = z.strictObject({
+const component = z.strictObject({
   name: text,
   casNumber: casNumber.optional(),
   massFraction: shareAmount.describe("of the whole, 0-1, or the two ends of a range"),

@@ -66,7 +66,7 @@ const knownColours = z.strictObject({
 });
 
 /** A photograph of paint or pigment, in photographs/. */
-export const photograph = z.strictObject({
+const photograph = z.strictObject({
   file: z
     .string()
     .regex(

@@ -19,7 +19,7 @@ import { translations } from "./translations.ts";
 import { within } from "./reach.ts";
 import { CATEGORIES, FAMILIES, FORMS } from "./terms.ts";
 
-export const colourIndexName = z
+const colourIndexName = z
   .string()
   .regex(
     /^[PN](Bk|Br|B|G|M|O|R|V|W|Y) \d{1,3}(:\d)?$/,

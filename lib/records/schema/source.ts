@@ -8,4 +8,3 @@ export const sourceSchema = z.strictObject({
   note: text.optional(),
   date: isoDate.optional(),
 });
-export type SourceRecord = z.infer<typeof sourceSchema>;

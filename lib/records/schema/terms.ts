@@ -59,7 +59,6 @@ export type Family = (typeof FAMILIES)[number];
 export type VehicleKind = (typeof VEHICLE_KINDS)[number];
 export type Market = (typeof MARKETS)[number];
 export type Theme = (typeof THEMES)[number];
-export type Photographed = (typeof PHOTOGRAPHED)[number];
 export type Language = (typeof LANGUAGES)[number];
 
 /** Whose eyes judge what lamplight does. */

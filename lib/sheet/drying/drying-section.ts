@@ -14,6 +14,7 @@ import { expectedFinish } from "../oil/finish-figure.ts";
 import type { PaintOfColour } from "../paint-as-made.ts";
 import type { AdditionPart, PigmentPart } from "../pigments/pigment-figures.ts";
 import { unknownMediums } from "../pigments/unknown-mediums.ts";
+import { foundSoFar } from "../trials/found-so-far.ts";
 import { daysFromTrials, trialOfPigment, type TriedDays } from "./days-from-trials.ts";
 import { contributionFigures, expectedDays } from "./drying-days.ts";
 import { DRYING, type DryingSection } from "./drying-figures.ts";
@@ -71,6 +72,8 @@ export function dryingSection(ofColour: PaintOfColour): DryingSection {
       hasDrier: additions.some(({ kind }) => kind === "drier"),
       oilVolumeFraction: knownValue(oil.oilVolumeFraction),
       finish: expectedFinish(oil),
+      recordedTrials: alone.map(({ trial }) => trial),
+      wetFilms: foundSoFar(colour.slug, records).films,
       tables,
     },
   });

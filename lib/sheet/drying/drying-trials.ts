@@ -34,17 +34,8 @@ export function recordedTrials(colour: Colour, records: Records): readonly Recor
 
 function trialsOf(colour: Colour, records: Records): RecordedTrial[] {
   return (colour.record.dryingTrials ?? []).map((record) => {
-    const { touchDryDays, throughDryDays, tintedWith: white, method } = record;
-    const middle = (amount: AmountRecord | undefined): number | undefined =>
-      amount === undefined ? undefined : midpoint(amountValue(amount));
-    const trial: DryingTrial = {
-      touchDryDays: amountValue(touchDryDays),
-      throughDryDays: throughDryDays === undefined ? undefined : amountValue(throughDryDays),
-      filmThicknessUm: middle(record.filmThicknessUm),
-      temperatureC: middle(record.temperatureC),
-      humidityPercent: middle(record.humidityPercent),
-      toldBy: isOwn(touchDryDays) ? undefined : "others",
-    };
+    const { tintedWith: white, method } = record;
+    const trial = recordedTrial(record);
     const own = "the workshop's own trial";
     const figures = filled(TRIAL, {
       record,
@@ -61,6 +52,23 @@ function trialsOf(colour: Colour, records: Records): RecordedTrial[] {
     });
     return { trial, figures };
   });
+}
+
+/** A trial as the drying rules take it. */
+export function recordedTrial(
+  record: NonNullable<Colour["record"]["dryingTrials"]>[number],
+): DryingTrial {
+  const { touchDryDays, throughDryDays } = record;
+  const middle = (amount: AmountRecord | undefined): number | undefined =>
+    amount === undefined ? undefined : midpoint(amountValue(amount));
+  return {
+    touchDryDays: amountValue(touchDryDays),
+    throughDryDays: throughDryDays === undefined ? undefined : amountValue(throughDryDays),
+    filmThicknessUm: middle(record.filmThicknessUm),
+    temperatureC: middle(record.temperatureC),
+    humidityPercent: middle(record.humidityPercent),
+    toldBy: isOwn(touchDryDays) ? undefined : "others",
+  };
 }
 
 /** Of several trials the one whose film and room are nearest to those that the classes are meant for. */

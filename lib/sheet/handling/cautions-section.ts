@@ -99,7 +99,7 @@ export function cautionsSection({
           .filter(({ rule }) => rule === "dust-not-from-a-paste")
           .map(({ statement }) => statement),
         sensitisers: workedOut.sensitisers,
-        dryingOil: vehicle?.oil !== undefined,
+        dryingOil: mayDry(vehicle, records),
       },
       records.hazardKnowledge,
     ).map((caution) => ({ ...named(caution), reason: named(caution.reason) })),
@@ -111,6 +111,12 @@ export function cautionsSection({
     ...(ufi === undefined ? {} : { ufi }),
     ...(label === undefined ? {} : { maker: makerWords(label) }),
   });
+}
+
+/** An oil that the record of the vehicle does not name is handled as one that dries. */
+function mayDry(vehicle: VehiclePart | undefined, { vehicles }: Records): boolean {
+  const kind = vehicles.get(vehicle?.slug ?? "")?.record.kind;
+  return vehicle?.oil !== undefined || kind === "oil" || kind === "medium";
 }
 
 /** The maker's label, the ingredients with the sources of their hazards, what tells how much of each there is, and where it is sold. */

@@ -5,6 +5,7 @@ import { filled } from "../found.ts";
 import type { PaintOfColour } from "../paint-as-made.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import { colourRecord, pigmentRecord } from "../record-inputs.ts";
+import { foundSoFar } from "../trials/found-so-far.ts";
 import { fadingComponents, fadingRecords, recordedExposure } from "./fading-components.ts";
 import { PERMANENCE, type PermanenceSection } from "./permanence-figures.ts";
 
@@ -17,6 +18,7 @@ export function permanenceSection(ofColour: PaintOfColour): PermanenceSection {
     ? fadingComponents(parts, records).map(componentPigment)
     : parts.map((part) => statedPigment(part, records));
   const stated = colour.record.lightfastness;
+  const exposures = (colour.record.exposures ?? []).map(recordedExposure);
   return filled(PERMANENCE, {
     ...ofColour,
     facts: {
@@ -24,9 +26,11 @@ export function permanenceSection(ofColour: PaintOfColour): PermanenceSection {
         name,
         sensitivities: records.knowledge.pigment(colourIndexName).sensitivities,
       })),
+      exposures,
+      changes: foundSoFar(colour.slug, records).changes,
       ruling: permanenceRuling({
         pigments,
-        exposures: (colour.record.exposures ?? []).map(recordedExposure),
+        exposures,
         ...(stated === undefined ? {} : { stated }),
       }),
       byPigments: permanenceRuling({ pigments, exposures: [] }),

@@ -33,6 +33,9 @@ export const ACTS: Readonly<Record<DrierRow["acts"], string>> = {
   auxiliary: "hilft den anderen Trockenstoffen",
 };
 
+/** What a finger finds of a film that is not dry to the touch. */
+export const NOT_DRY = { wet: "nass", tacky: "klebrig" } as const;
+
 export const CONDITIONS = { filmThicknessUm: "Filmdicke", temperatureC: "Temperatur" } as const;
 
 export const CHANGES: Readonly<Record<MediumChange, string>> = {

@@ -38,7 +38,7 @@ export const GERMAN: Words = {
       word: "geschätzt",
       gloss: "aus einem Handbuch oder nach Faustregel: ein Bereich oder eine Klasse",
     },
-    stated: { word: "angegeben", gloss: "Angabe eines Lieferanten" },
+    stated: { word: "angegeben", gloss: "jemandes Angabe, etwa eines Lieferanten" },
     "not stated": {
       word: "keine Angabe",
       gloss: "noch nicht bekannt; das Blatt sagt, was dazu nötig wäre",

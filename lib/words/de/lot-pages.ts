@@ -81,7 +81,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       `Der Standard über Charge ${number}, als Vollton und als Aufhellung.`,
     masstone: "Vollton",
     letDown: (white: string, ratio: string) => `${ratio} in ${white}`,
-    partsCaption: "Charge weniger Standard, CIEDE2000 (D65, 10\u00b0)",
+    partsCaption: "Charge weniger Standard, \u0394E00 (D65, 10\u00b0)",
     partsColumns: {
       of: "Was",
       total: "\u0394E00",

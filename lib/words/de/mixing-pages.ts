@@ -76,9 +76,9 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       yellower: "gelber",
       bluer: "blauer",
     },
-    read: (p68: string) => `Wie wir sie gemessen haben, auf \u0394E\u00a0${p68} genau.`,
+    read: (p68: string) => `Wie wir sie gemessen haben, auf \u0394E00\u00a0${p68} genau.`,
     predicted: (p68: string, p90: string) =>
-      `Eine Vorhersage. In zwei von drei Fällen liegt sie innerhalb von \u0394E\u00a0${p68}, in neun von zehn innerhalb von \u0394E\u00a0${p90}.`,
+      `Eine Vorhersage. In zwei von drei Fällen liegt sie innerhalb von \u0394E00\u00a0${p68}, in neun von zehn innerhalb von \u0394E00\u00a0${p90}.`,
     beyond:
       "Viel heller als jede Mischung, die wir erprobt haben; niemand hat nachgesehen, wie gut sich das vorhersagen lässt.",
     outOfGamut:
@@ -89,7 +89,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     overBlack: "über Schwarz",
     overWhite: "über Weiß",
     filmSentence: (um: string, ratio: string, p68: string) =>
-      `${um} getrocknete Farbe: Kontrastverhältnis ${ratio}, Farbe in zwei von drei Fällen innerhalb von \u0394E\u00a0${p68}.`,
+      `${um} getrocknete Farbe: Kontrastverhältnis ${ratio}, Farbe in zwei von drei Fällen innerhalb von \u0394E00\u00a0${p68}.`,
     asCoat: "Gezeigt als deckender Auftrag.",
     notations: {
       munsell: "Munsell",
@@ -133,7 +133,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       caption: (white: string) => `Jede Farbe aufgehellt in ${within(white)}`,
       colour: "Farbe",
       said: "Bei 1:20, und wie verlässlich",
-      finding: (munsell: string, p68: string) => `${munsell}, innerhalb von \u0394E ${p68}`,
+      finding: (munsell: string, p68: string) => `${munsell}, innerhalb von \u0394E00 ${p68}`,
     },
     fromSheet: "Am Mischtisch aufhellen",
   },
@@ -168,11 +168,11 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     lampsPart: (worst: Lamp, of: ByLamp, p68: number) =>
       of[worst] < 2
         ? "passt auch unter Lampen"
-        : `weicht bei ${LAMP_NAMES[worst]} um \u0394E\u00a0${decimals(of[worst], 1)} ±${decimals(p68, 1)} davon ab`,
+        : `weicht bei ${LAMP_NAMES[worst]} um \u0394E00\u00a0${decimals(of[worst], 1)} ±${decimals(p68, 1)} davon ab`,
     lampsShift: (worst: Lamp, of: ByLamp, p68: number) =>
       of[worst] < 2
         ? "hält ihre Farbe unter Lampen"
-        : `ändert sich bei ${LAMP_NAMES[worst]} um \u0394E\u00a0${decimals(of[worst], 1)} ±${decimals(p68, 1)}`,
+        : `ändert sich bei ${LAMP_NAMES[worst]} um \u0394E00\u00a0${decimals(of[worst], 1)} ±${decimals(p68, 1)}`,
   },
   micrometres,
   recipes: {
@@ -271,7 +271,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
       none: "Keine unserer Farben kommt ihr nahe.",
       noneKnown:
         "Keine unserer Farben, von der bekannt ist, dass sie weder Blei noch Cadmium enthält, kommt ihr nahe; was noch nicht eingestuft ist, blieb außer Betracht.",
-      note: "Verglichen sind die Volltöne: ein \u0394E von etwa 1 ist nebeneinander kaum zu sehen. In Aufhellungen kann die Farbstärke eine andere sein. Einzelne Tuben sind gemessen, Mischungen vorhergesagt.",
+      note: "Verglichen sind die Volltöne: ein \u0394E00 von etwa 1 ist nebeneinander kaum zu sehen. In Aufhellungen kann die Farbstärke eine andere sein. Einzelne Tuben sind gemessen, Mischungen vorhergesagt.",
       more: "Andere Rezepte, nach Ihren eigenen Wünschen",
     },
   },
@@ -292,7 +292,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     whites: "In welchem Weiß",
     nearNeutral: "nahe der Mitte:",
     key: (p68: string) =>
-      `Durchgezogene Linien: L* 30; lange Striche: L* 50; kurze Striche: L* 70. Was innerhalb einer Linie liegt, lässt sich mischen; die Linie selbst ist eine Vorhersage, in zwei von drei Fällen innerhalb von \u0394E ${p68}.`,
+      `Durchgezogene Linien: L* 30; lange Striche: L* 50; kurze Striche: L* 70. Was innerhalb einer Linie liegt, lässt sich mischen; die Linie selbst ist eine Vorhersage, in zwei von drei Fällen innerhalb von \u0394E00 ${p68}.`,
     without: "Ohne welche Farbe?",
     withoutSaid: (name: string, shares: readonly string[]) =>
       `Ohne ${within(name)} ist das Sortiment kleiner (gepunktete Linien) um ${listed(shares)}: Flächen, in zwei von drei Fällen innerhalb des \u00b1 richtig.`,
@@ -350,7 +350,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     gapBy: (names: readonly string[]) => listed(names, "or"),
     gapByNone: "mehrere zusammen",
     gapsNote:
-      "Wie weit Ihre hinter dem Sortiment zurückbleiben; in zwei von drei Fällen innerhalb des \u00b1. Nahe: um weniger als \u0394E\u00a08.",
+      "Wie weit Ihre hinter dem Sortiment zurückbleiben; in zwei von drei Fällen innerhalb des \u00b1. Nahe: um weniger als \u0394E00\u00a08.",
     noGaps: "Keine Lücke, die eine andere unserer Tuben füllen würde.",
     tooFew: "Wählen Sie zwei Farben oder mehr.",
     hues: [
@@ -371,9 +371,10 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     columns: {
       colour: "Farbe",
       dries: "Grifftrocken",
-      oil: "Öl auf 100 g Pigment",
+      oil: "Öl im trockenen Film, nach Volumen",
       lasts: "Lichtechtheit",
     },
+    leaner: (below: string) => `magerer als ${below} darunter: etwas Malmittel zugeben`,
     print: "Diese Palette drucken",
     yours: "Ihre",
     wholeRange: "das Sortiment",

@@ -1,3 +1,4 @@
+import type { RangeCounts } from "../range-counts.ts";
 import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import type { AnyWords } from "../any-words.ts";
@@ -211,10 +212,14 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Öl, Packung und Glanzgrad",
     why: "Warum",
     contradictions: "Wo unsere Aufzeichnung und die Faustregel sich widersprechen",
+<<<<<<< HEAD
+    summary: (oilClass: string, line: string) => `Ölbedarf ${oilClass}: ${line}`,
+=======
     summary: (oilClass: string, grams: string) =>
       `Ölbedarf ${oilClass}: ${grams} in der Farbe, so wie wir sie herstellen.`,
     notClassed: (grams: string) =>
       `Ihr Öl ist noch nicht gewogen, und für ein Wort ist die Schätzung zu weit: ${grams}.`,
+>>>>>>> main
     none: "Noch nicht bekannt: wir haben weder eine Ölzahl noch das Öl eines Ansatzes.",
   },
   handling: HANDLING,
@@ -409,16 +414,17 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Trockene Pigmente",
   },
   home: {
-    promise: (count: number, unread: number, tinted: number) =>
-      unread === 0 && tinted === count
-        ? `${count} Ölfarben, jede gezeigt, wie wir sie gemessen haben: allein und mit Weiß gemischt.`
+    promise: ({ measured, mediums, byEye, unread, tinted }: RangeCounts) =>
+      mediums + byEye + unread === 0 && tinted === measured
+        ? `${measured} Ölfarben, jede gezeigt, wie wir sie gemessen haben: allein und mit Weiß gemischt.`
         : [
-            `${count - unread} Ölfarben, wie wir sie gemessen haben`,
-            ...(tinted === count - unread
+            `${measured} Ölfarben${mediums === 0 ? "" : ` und ${mediums} ${mediums === 1 ? "Streckmedium" : "Streckmedien"}`}, wie wir sie gemessen haben`,
+            ...(tinted === measured + mediums
               ? ["allein und mit Weiß gemischt"]
               : tinted === 0
                 ? []
                 : [`${tinted} davon auch mit Weiß gemischt`]),
+            ...(byEye === 0 ? [] : [`${byEye} nach Augenmaß oder nach Angaben anderer`]),
             ...(unread === 0 ? [] : [`und ${unread} noch zu messen`]),
           ].join(", ") + ".",
     pressFamily:

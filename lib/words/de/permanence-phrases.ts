@@ -30,6 +30,10 @@ const IN_OIL: Readonly<Record<SensitivityStatement["values"]["inOil"], string>> 
 
 /** Gender of the form that was exposed: "der Vollton", "die Aufhellung". */
 export const THE_FORM = { masstone: "der Vollton", tint: "die Aufhellung" } as const;
+export const ANOTHER_FORM = {
+  masstone: "ein anderer Vollton",
+  tint: "eine andere Aufhellung",
+} as const;
 
 /** The last category has no upper limit to name. */
 export function limit(deltaEabMax: number | undefined): string {

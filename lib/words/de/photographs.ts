@@ -2,7 +2,7 @@ import type { AnyWords } from "../any-words.ts";
 import type { PHOTOGRAPHS as ENGLISH } from "../en/photographs.ts";
 
 export const PHOTOGRAPHS: AnyWords<typeof ENGLISH> = {
-  heading: "Fotografiert",
+  heading: "Im Bild",
   of: {
     drawdown: "Aufstrich über Schwarz und Weiß",
     "brush stroke": "Pinselstrich",

@@ -75,6 +75,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
         ? `${touch} bis grifftrocken`
         : `${touch} bis grifftrocken, ${through} bis durchgetrocknet`,
     trial: (days: string) => `${days}; unser Versuch`,
+    trialInDoubt: (days: string) => `${days}; unser Versuch, doch ein anderer Film brauchte länger`,
     parts: (parts: string, white: string, by: string) =>
       `${parts} Teile ${white} bis zu einem mittleren Ton, ${inGerman(BY_WORDS, by)}`,
     reference: "daran werden die anderen gemessen",
@@ -171,11 +172,22 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   /** @param area with its unit, "360 cm²/ml". */
   covers: (area: string) => `Ein Milliliter aus der Tube deckt ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${upperFirst(finish)} nach dem Trocknen.`,
+<<<<<<< HEAD
+  inWhite: (white: string, days: string) => `${days} bis grifftrocken in ${white}`,
+  oilLine: {
+    weighed: (grams: string) => `${grams} Pigment, so wie wir sie herstellen.`,
+    recorded: (grams: string) =>
+      `${grams} Pigment nach unserer Aufzeichnung, die nicht sagt, woher wir es wissen.`,
+    told: (grams: string) => `${grams} Pigment nach Angabe anderer; hier nicht gewogen.`,
+    expected: (grams: string) => `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
+  },
+=======
   inWhite: (white: string, days: string, isTried: boolean) =>
     `${days} bis grifftrocken in ${white}${isTried ? ", nach Versuch" : ""}`,
   inWhiteParts: (parts: number) => `Errechnet für einen Teil auf ${parts} Teile Weiß.`,
   oilLine: (grams: string) => `${grams} Pigment, so wie wir sie herstellen.`,
   oilNotWeighed: (grams: string) => `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
+>>>>>>> main
   unknown: {
     colour: [
       "Die Farbe",

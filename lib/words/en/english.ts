@@ -34,7 +34,7 @@ export const ENGLISH: Words = {
       word: "estimated",
       gloss: "from a handbook or a rule of thumb: a range or a class",
     },
-    stated: { word: "stated", gloss: "a supplier\u2019s word" },
+    stated: { word: "stated", gloss: "somebody\u2019s word, as a supplier\u2019s" },
     "not stated": {
       word: "not stated",
       gloss: "we do not know yet; the sheet says what it would take",

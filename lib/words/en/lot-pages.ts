@@ -76,7 +76,7 @@ export const LOT_PAGES = {
       `The standard above lot ${number}, as masstone and as let-down.`,
     masstone: "Masstone",
     letDown: (white: string, ratio: string) => `${ratio} in ${white}`,
-    partsCaption: "Lot less standard, CIEDE2000 (D65, 10\u00b0)",
+    partsCaption: "Lot less standard, \u0394E00 (D65, 10\u00b0)",
     partsColumns: {
       of: "What",
       total: "\u0394E00",

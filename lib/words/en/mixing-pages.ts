@@ -69,9 +69,9 @@ export const MIXING_PAGES = {
       yellower: "yellower",
       bluer: "bluer",
     },
-    read: (p68: string) => `As we read it, within \u0394E\u00a0${p68}.`,
+    read: (p68: string) => `As we read it, within \u0394E00\u00a0${p68}.`,
     predicted: (p68: string, p90: string) =>
-      `A prediction. Two times in three it lies within \u0394E\u00a0${p68}, nine times in ten within \u0394E\u00a0${p90}.`,
+      `A prediction. Two times in three it lies within \u0394E00\u00a0${p68}, nine times in ten within \u0394E00\u00a0${p90}.`,
     beyond:
       "Much paler than any mixture that we tried; nobody has looked how well that is predicted.",
     outOfGamut: "Your screen cannot show this colour; the swatch is the nearest it can.",
@@ -80,7 +80,7 @@ export const MIXING_PAGES = {
     overBlack: "over black",
     overWhite: "over white",
     filmSentence: (um: string, ratio: string, p68: string) =>
-      `${um} of dried paint: contrast ratio ${ratio}, colour within \u0394E\u00a0${p68} two times in three.`,
+      `${um} of dried paint: contrast ratio ${ratio}, colour within \u0394E00\u00a0${p68} two times in three.`,
     asCoat: "Shown as a coat that hides.",
     notations: {
       munsell: "Munsell",
@@ -124,7 +124,7 @@ export const MIXING_PAGES = {
       caption: (white: string) => `Each colour let down in ${within(white)}`,
       colour: "Colour",
       said: "At 1:20, and how sure",
-      finding: (munsell: string, p68: string) => `${munsell}, within \u0394E ${p68}`,
+      finding: (munsell: string, p68: string) => `${munsell}, within \u0394E00 ${p68}`,
     },
     fromSheet: "Let it down on the tint bench",
   },
@@ -159,11 +159,11 @@ export const MIXING_PAGES = {
     lampsPart: (worst: Lamp, of: ByLamp, p68: number) =>
       of[worst] < 2
         ? "matches under lamps too"
-        : `parts from it by \u0394E\u00a0${decimals(of[worst], 1)} \u00b1${decimals(p68, 1)} in ${LAMP_NAMES[worst]}`,
+        : `parts from it by \u0394E00\u00a0${decimals(of[worst], 1)} \u00b1${decimals(p68, 1)} in ${LAMP_NAMES[worst]}`,
     lampsShift: (worst: Lamp, of: ByLamp, p68: number) =>
       of[worst] < 2
         ? "holds its colour under lamps"
-        : `changes by \u0394E\u00a0${decimals(of[worst], 1)} \u00b1${decimals(p68, 1)} in ${LAMP_NAMES[worst]}`,
+        : `changes by \u0394E00\u00a0${decimals(of[worst], 1)} \u00b1${decimals(p68, 1)} in ${LAMP_NAMES[worst]}`,
   },
   micrometres,
   recipes: {
@@ -257,7 +257,7 @@ export const MIXING_PAGES = {
       none: "Nothing of ours comes near it.",
       noneKnown:
         "We have no colour near it that is known to be free of lead and cadmium; what is not classified yet was left out.",
-      note: "Compared are the masstones: a \u0394E of about 1 is hard to see side by side. In tints the strength may be another. Single tubes are as read, mixtures predicted.",
+      note: "Compared are the masstones: a \u0394E00 of about 1 is hard to see side by side. In tints the strength may be another. Single tubes are as read, mixtures predicted.",
       more: "Other recipes, by your own wishes",
     },
   },
@@ -278,7 +278,7 @@ export const MIXING_PAGES = {
     whites: "In which white",
     nearNeutral: "near the middle:",
     key: (p68: string) =>
-      `Lines without a gap: L* 30; long dashes: L* 50; short dashes: L* 70. What lies inside a line can be mixed; the line itself is a prediction, within \u0394E ${p68} two times in three.`,
+      `Lines without a gap: L* 30; long dashes: L* 50; short dashes: L* 70. What lies inside a line can be mixed; the line itself is a prediction, within \u0394E00 ${p68} two times in three.`,
     without: "Without which colour?",
     withoutSaid: (name: string, shares: readonly string[]) =>
       `Without ${within(name)} the range is smaller (dotted lines) by ${listed(shares)}: areas, right two times in three within the \u00b1.`,
@@ -333,7 +333,7 @@ export const MIXING_PAGES = {
     gapBy: (names: readonly string[]) => listed(names, "or"),
     gapByNone: "several together",
     gapsNote:
-      "How far yours stop short of the range; two times in three within the \u00b1. Near: by less than \u0394E\u00a08.",
+      "How far yours stop short of the range; two times in three within the \u00b1. Near: by less than \u0394E00\u00a08.",
     noGaps: "No gap that another of our tubes would fill.",
     tooFew: "Choose two colours or more.",
     hues: [
@@ -354,9 +354,11 @@ export const MIXING_PAGES = {
     columns: {
       colour: "Colour",
       dries: "Dries to the touch",
-      oil: "Oil to 100 g of pigment",
+      oil: "Oil of the dry film, by volume",
       lasts: "Lasts",
     },
+    /** @param below a tube that lies below in the order and is fatter. */
+    leaner: (below: string) => `leaner than ${below} below it: add a little medium`,
     print: "Print this palette",
     yours: "yours",
     wholeRange: "the range",

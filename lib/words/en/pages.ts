@@ -1,5 +1,6 @@
 import { GEOMETRY_WORDS } from "./geometry-names.ts";
 import { lowerFirst as lowered, upperFirst } from "../letter-case.ts";
+import type { RangeCounts } from "../range-counts.ts";
 import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
@@ -197,10 +198,15 @@ export const PAGES = {
     caption: "Oil, packing and finish",
     why: "Why",
     contradictions: "Where our record and the rule of thumb disagree",
+<<<<<<< HEAD
+    /** @param line how much oil, and who says so: a sentence. */
+    summary: (oilClass: string, line: string) => `${upperFirst(oilClass)} in oil: ${line}`,
+=======
     summary: (oilClass: string, grams: string) =>
       `${upperFirst(oilClass)} in oil: ${grams} in the paint as we make it.`,
     notClassed: (grams: string) =>
       `Its oil is not weighed yet, and the estimate is too wide for a word: ${grams}.`,
+>>>>>>> main
     none: "Not known yet: we have neither a rub-out figure nor the oil of a batch.",
   },
   handling: HANDLING,
@@ -401,17 +407,17 @@ export const PAGES = {
     caption: "Dry pigments",
   },
   home: {
-    /** @param unread how many of them have no reading yet. @param tinted how many were let down in a white. */
-    promise: (count: number, unread: number, tinted: number) =>
-      unread === 0 && tinted === count
-        ? `${count} oil colours, each shown as we measured it: alone, and mixed with white.`
+    promise: ({ measured, mediums, byEye, unread, tinted }: RangeCounts) =>
+      mediums + byEye + unread === 0 && tinted === measured
+        ? `${measured} oil colours, each shown as we measured it: alone, and mixed with white.`
         : [
-            `${count - unread} oil colours as we measured them`,
-            ...(tinted === count - unread
+            `${measured} oil colours${mediums === 0 ? "" : ` and ${mediums} ${mediums === 1 ? "medium" : "mediums"}`} as we measured them`,
+            ...(tinted === measured + mediums
               ? ["alone and mixed with white"]
               : tinted === 0
                 ? []
                 : [`${tinted} of them mixed with white as well`]),
+            ...(byEye === 0 ? [] : [`${byEye} by eye or by figures of others`]),
             ...(unread === 0 ? [] : [`and ${unread} still to measure`]),
           ].join(", ") + ".",
     pressFamily:

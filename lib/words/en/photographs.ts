@@ -1,6 +1,6 @@
 /** What stands beside photographs of paint. */
 export const PHOTOGRAPHS = {
-  heading: "Photographed",
+  heading: "Pictures",
   of: {
     drawdown: "Drawdown over black and white",
     "brush stroke": "Brush stroke",

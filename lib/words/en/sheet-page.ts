@@ -70,6 +70,7 @@ export const SHEET_PAGE = {
     days: (touch: string, through: string | undefined) =>
       through === undefined ? `${touch} to the touch` : `${touch} to the touch, ${through} through`,
     trial: (days: string) => `${days}; our trial`,
+    trialInDoubt: (days: string) => `${days}; our trial, but another film took longer`,
     parts: (parts: string, white: string, by: string) =>
       `${parts} parts of ${white} to a middle tone, by ${by}`,
     reference: "others are measured against it",
@@ -160,11 +161,23 @@ export const SHEET_PAGE = {
   /** @param area with its unit, "360 cm²/ml". */
   covers: (area: string) => `One millilitre from the tube hides ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${finish} as it dries.`,
+<<<<<<< HEAD
+  inWhite: (white: string, days: string) => `${days} to the touch in ${white}`,
+  /** By who found it; a record may give a figure and not say how. */
+  oilLine: {
+    weighed: (grams: string) => `${grams} of pigment, as we make it.`,
+    recorded: (grams: string) =>
+      `${grams} of pigment by our record, which does not say how we know.`,
+    told: (grams: string) => `${grams} of pigment, as others state it; not weighed here.`,
+    expected: (grams: string) => `${grams} of pigment is to be expected; not weighed here.`,
+  },
+=======
   inWhite: (white: string, days: string, isTried: boolean) =>
     `${days} to the touch in ${white}${isTried ? ", as tried" : ""}`,
   inWhiteParts: (parts: number) => `Worked out for one part to ${parts} of white.`,
   oilLine: (grams: string) => `${grams} of pigment, as we make it.`,
   oilNotWeighed: (grams: string) => `${grams} of pigment is to be expected; not weighed here.`,
+>>>>>>> main
   unknown: {
     colour: ["Its colour", "A drawdown read with an instrument, or matched to a Munsell chip."],
     whites: ["In white", "Three mixtures with a white, 1:1, 1:5 and 1:20, painted out and read."],

@@ -22,6 +22,9 @@ export const ACTS: Readonly<Record<DrierRow["acts"], string>> = {
   auxiliary: "ayuda a los demás secantes",
 };
 
+/** What a finger finds of a film that is not dry to the touch. */
+export const NOT_DRY = { wet: "húmeda", tacky: "pegajosa" } as const;
+
 export const CONDITIONS = {
   filmThicknessUm: "el espesor de la película",
   temperatureC: "la temperatura",

@@ -77,7 +77,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     seenDescription: (number) => `El patrón encima del lote ${number}, en tono pleno y rebajado.`,
     masstone: "Tono pleno",
     letDown: (white, ratio) => `${ratio} en ${white}`,
-    partsCaption: "Lote menos patrón, CIEDE2000 (D65, 10\u00b0)",
+    partsCaption: "Lote menos patrón, \u0394E00 (D65, 10\u00b0)",
     partsColumns: {
       of: "Qué",
       total: "\u0394E00",

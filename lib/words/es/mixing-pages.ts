@@ -72,9 +72,9 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       yellower: "más amarillo",
       bluer: "más azul",
     },
-    read: (p68) => `Tal como lo medimos, con un error de \u0394E\u00a0${p68}.`,
+    read: (p68) => `Tal como lo medimos, con un error de \u0394E00\u00a0${p68}.`,
     predicted: (p68, p90) =>
-      `Una previsión. Dos veces de cada tres acierta dentro de \u0394E\u00a0${p68}, nueve de cada diez dentro de \u0394E\u00a0${p90}.`,
+      `Una previsión. Dos veces de cada tres acierta dentro de \u0394E00\u00a0${p68}, nueve de cada diez dentro de \u0394E00\u00a0${p90}.`,
     beyond:
       "Mucho más pálido que cualquier mezcla que hayamos probado; nadie ha mirado lo bien que eso se prevé.",
     outOfGamut: "Su pantalla no puede mostrar este color; la muestra es lo más próximo que puede.",
@@ -84,7 +84,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     overBlack: "sobre negro",
     overWhite: "sobre blanco",
     filmSentence: (um, ratio, p68) =>
-      `${um} de pintura seca: relación de contraste ${ratio}, color dentro de \u0394E\u00a0${p68} dos veces de cada tres.`,
+      `${um} de pintura seca: relación de contraste ${ratio}, color dentro de \u0394E00\u00a0${p68} dos veces de cada tres.`,
     asCoat: "Mostrado como una capa que cubre.",
     notations: {
       munsell: "Munsell",
@@ -127,7 +127,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       caption: (white) => `Cada color rebajado en ${within(white)}`,
       colour: "Color",
       said: "A 1:20, y con qué seguridad",
-      finding: (munsell, p68) => `${munsell}, dentro de \u0394E ${p68}`,
+      finding: (munsell, p68) => `${munsell}, dentro de \u0394E00 ${p68}`,
     },
     fromSheet: "Rebajarlo en el banco de mezcla",
   },
@@ -160,11 +160,11 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     lampsPart: (worst, shifts, p68) =>
       shifts[worst] < 2
         ? "coincide también bajo lámparas"
-        : `se aparta en \u0394E\u00a0${decimals(shifts[worst], 1)} \u00b1${decimals(p68, 1)} con ${LAMP_NAMES[worst]}`,
+        : `se aparta en \u0394E00\u00a0${decimals(shifts[worst], 1)} \u00b1${decimals(p68, 1)} con ${LAMP_NAMES[worst]}`,
     lampsShift: (worst, shifts, p68) =>
       shifts[worst] < 2
         ? "mantiene su color bajo lámparas"
-        : `cambia en \u0394E\u00a0${decimals(shifts[worst], 1)} \u00b1${decimals(p68, 1)} con ${LAMP_NAMES[worst]}`,
+        : `cambia en \u0394E00\u00a0${decimals(shifts[worst], 1)} \u00b1${decimals(p68, 1)} con ${LAMP_NAMES[worst]}`,
   },
   micrometres,
   recipes: {
@@ -258,7 +258,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       none: "Ninguno de nuestros colores se le acerca.",
       noneKnown:
         "Ninguno de nuestros colores que sabemos sin plomo ni cadmio se le acerca; lo que aún no está clasificado queda fuera.",
-      note: "Se comparan los tonos plenos: un \u0394E de 1 más o menos apenas se ve lado a lado. En los rebajes la fuerza puede ser otra. Los tubos solos son tal como se midieron, las mezclas previstas.",
+      note: "Se comparan los tonos plenos: un \u0394E00 de 1 más o menos apenas se ve lado a lado. En los rebajes la fuerza puede ser otra. Los tubos solos son tal como se midieron, las mezclas previstas.",
       more: "Otras recetas, según sus propios deseos",
     },
   },
@@ -278,7 +278,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     whites: "En qué blanco",
     nearNeutral: "cerca del centro:",
     key: (p68) =>
-      `Líneas continuas: L* 30; trazos largos: L* 50; trazos cortos: L* 70. Lo que queda dentro de una línea puede mezclarse; la línea misma es una previsión, dentro de \u0394E ${p68} dos veces de cada tres.`,
+      `Líneas continuas: L* 30; trazos largos: L* 50; trazos cortos: L* 70. Lo que queda dentro de una línea puede mezclarse; la línea misma es una previsión, dentro de \u0394E00 ${p68} dos veces de cada tres.`,
     without: "¿Sin qué color?",
     withoutSaid: (name, shares) =>
       `Sin ${within(name)} la gama es menor (líneas de puntos) en ${listed(shares)}: áreas, acertadas dos veces de cada tres dentro del \u00b1.`,
@@ -334,7 +334,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     gapBy: (names) => listed(names, "or"),
     gapByNone: "varios juntos",
     gapsNote:
-      "Cuánto les falta a los suyos para la gama; dos veces de cada tres dentro del \u00b1. Cerca: menos de \u0394E\u00a08.",
+      "Cuánto les falta a los suyos para la gama; dos veces de cada tres dentro del \u00b1. Cerca: menos de \u0394E00\u00a08.",
     noGaps: "Ningún hueco que llenara otro de nuestros tubos.",
     tooFew: "Elija dos colores o más.",
     hues: [
@@ -355,9 +355,10 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     columns: {
       colour: "Color",
       dries: "Seca al tacto",
-      oil: "Aceite por 100 g de pigmento",
+      oil: "Aceite de la película seca, en volumen",
       lasts: "Solidez",
     },
+    leaner: (below) => `más magro que ${below} debajo: añada un poco de médium`,
     print: "Imprimir esta paleta",
     yours: "la suya",
     wholeRange: "la gama",

@@ -207,10 +207,14 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Aceite, empaquetamiento y acabado",
     why: "Por qué",
     contradictions: "Dónde no concuerdan nuestro registro y la regla práctica",
+<<<<<<< HEAD
+    summary: (oilClass, line) => `Nivel de aceite ${oilClass}: ${line}`,
+=======
     summary: (oilClass, grams) =>
       `Nivel de aceite ${oilClass}: ${grams} en la pintura tal como la hacemos.`,
     notClassed: (grams) =>
       `Su aceite aún no se ha pesado, y la estimación es demasiado amplia para una palabra: ${grams}.`,
+>>>>>>> main
     none: "Aún no se sabe: no tenemos ni una absorción de aceite ni el aceite de una fabricación.",
   },
   handling: HANDLING,
@@ -402,16 +406,17 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Pigmentos secos",
   },
   home: {
-    promise: (count, unread, tinted) =>
-      unread === 0 && tinted === count
-        ? `${count} óleos, cada uno mostrado tal como lo medimos: puro, y mezclado con blanco.`
+    promise: ({ measured, mediums, byEye, unread, tinted }) =>
+      mediums + byEye + unread === 0 && tinted === measured
+        ? `${measured} óleos, cada uno mostrado tal como lo medimos: puro, y mezclado con blanco.`
         : [
-            `${count - unread} óleos tal como los medimos`,
-            ...(tinted === count - unread
+            `${measured} óleos${mediums === 0 ? "" : ` y ${mediums} ${mediums === 1 ? "médium" : "médiums"} de carga`} tal como los medimos`,
+            ...(tinted === measured + mediums
               ? ["puros y mezclados con blanco"]
               : tinted === 0
                 ? []
                 : [`${tinted} de ellos también mezclados con blanco`]),
+            ...(byEye === 0 ? [] : [`${byEye} a ojo o según cifras de otros`]),
             ...(unread === 0 ? [] : [`y ${unread} aún por medir`]),
           ].join(", ") + ".",
     pressFamily:

@@ -2,7 +2,7 @@ import type { AnyWords } from "../any-words.ts";
 import type { PHOTOGRAPHS as ENGLISH } from "../en/photographs.ts";
 
 export const PHOTOGRAPHS: AnyWords<typeof ENGLISH> = {
-  heading: "Fotografiado",
+  heading: "En imagen",
   of: {
     drawdown: "Aplicación sobre negro y blanco",
     "brush stroke": "Pincelada",

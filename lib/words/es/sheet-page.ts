@@ -69,6 +69,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     days: (touch, through) =>
       through === undefined ? `${touch} al tacto` : `${touch} al tacto, ${through} en profundidad`,
     trial: (days) => `${days}; ensayo nuestro`,
+    trialInDoubt: (days) => `${days}; ensayo nuestro, pero otra película tardó más`,
     parts: (parts, white, by) =>
       `${parts} partes de ${white} hasta un tono medio, en ${wordOf(MEASURES, by)}`,
     reference: "los demás se comparan con él",
@@ -160,11 +161,22 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     `Una película seca de ${film} cubre una carta en blanco y negro, pero por oscura, no por cuerpo: extendida más fina, vela.`,
   covers: (area) => `Un mililitro salido del tubo cubre ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish) => `${finish} al secar.`,
+<<<<<<< HEAD
+  inWhite: (white, days) => `${days} al tacto en ${white}`,
+  oilLine: {
+    weighed: (grams) => `${grams} de pigmento, tal como lo hacemos.`,
+    recorded: (grams) =>
+      `${grams} de pigmento según nuestro registro, que no dice cómo lo sabemos.`,
+    told: (grams) => `${grams} de pigmento según otros; no pesado aquí.`,
+    expected: (grams) => `${grams} de pigmento es lo previsible; no pesado aquí.`,
+  },
+=======
   inWhite: (white, days, isTried) =>
     `${days} al tacto en ${white}${isTried ? ", según el ensayo" : ""}`,
   inWhiteParts: (parts) => `Calculado para una parte por ${parts} de blanco.`,
   oilLine: (grams) => `${grams} de pigmento, tal como lo hacemos.`,
   oilNotWeighed: (grams) => `${grams} de pigmento es lo previsible; no pesado aquí.`,
+>>>>>>> main
   unknown: {
     colour: [
       "Su color",

@@ -39,7 +39,7 @@ export const SPANISH: Words = {
       word: "estimado",
       gloss: "de un manual o una regla práctica: un intervalo o una clase",
     },
-    stated: { word: "declarado", gloss: "según un proveedor" },
+    stated: { word: "declarado", gloss: "según alguien, como un proveedor" },
     "not stated": {
       word: "no indicado",
       gloss: "aún no lo sabemos; la ficha dice qué haría falta",

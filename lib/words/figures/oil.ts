@@ -279,10 +279,10 @@ export const OIL_FIGURES = {
     fr: "Huile avant d’être grasse",
     es: "Aceite antes de ser grasa",
     gloss: {
-      en: "oil that may be added, by volume of paint from the tube; beyond that a thick stroke may wrinkle",
-      de: "Öl, das hinzukommen darf, nach Volumen der Farbe aus der Tube; darüber kann ein dicker Strich runzeln",
-      fr: "huile que l’on peut ajouter, en volume de peinture sortie du tube\u202f; au-delà, une touche épaisse peut rider",
-      es: "aceite que se puede añadir, por volumen de pintura del tubo; más allá una pincelada gruesa puede arrugarse",
+      en: "a limit and no dose: oil added, by volume of paint from the tube, until a thick stroke may wrinkle",
+      de: "eine Grenze und keine Menge zum Zugeben: Öl nach Volumen der Farbe aus der Tube, bis ein dicker Strich runzeln kann",
+      fr: "une limite et non une dose\u202f: huile ajoutée, en volume de peinture sortie du tube, jusqu’à ce qu’une touche épaisse puisse rider",
+      es: "un límite y no una dosis: aceite añadido, por volumen de pintura del tubo, hasta que una pincelada gruesa puede arrugarse",
     },
     found: {
       "oil added until {a} % of the dry film is oil / volume of the wet paint": {

@@ -22,6 +22,9 @@ export const ACTS: Readonly<Record<DrierRow["acts"], string>> = {
   auxiliary: "aide les autres siccatifs",
 };
 
+/** What a finger finds of a film that is not dry to the touch. */
+export const NOT_DRY = { wet: "humide", tacky: "collant" } as const;
+
 export const CONDITIONS = {
   filmThicknessUm: "l’épaisseur du film",
   temperatureC: "la température",

@@ -39,7 +39,7 @@ export const FRENCH: Words = {
       word: "estimé",
       gloss: "d’après un manuel ou une règle empirique\u202f: un intervalle ou une classe",
     },
-    stated: { word: "déclaré", gloss: "sur déclaration d’un fournisseur" },
+    stated: { word: "déclaré", gloss: "sur déclaration, comme d’un fournisseur" },
     "not stated": {
       word: "non indiqué",
       gloss: "nous ne le savons pas encore\u202f; la fiche dit ce qu’il y faudrait",

@@ -75,7 +75,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     seenDescription: (number) => `L’étalon au-dessus du lot ${number}, en ton plein et en dégradé.`,
     masstone: "Ton plein",
     letDown: (white, ratio) => `${ratio} dans ${white}`,
-    partsCaption: "Lot moins étalon, CIEDE2000 (D65, 10\u00b0)",
+    partsCaption: "Lot moins étalon, \u0394E00 (D65, 10\u00b0)",
     partsColumns: {
       of: "Quoi",
       total: "\u0394E00",

@@ -81,9 +81,9 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       yellower: "plus jaune",
       bluer: "plus bleu",
     },
-    read: (p68) => `Tel que nous l’avons mesuré, à \u0394E\u00a0${p68} près.`,
+    read: (p68) => `Tel que nous l’avons mesuré, à \u0394E00\u00a0${p68} près.`,
     predicted: (p68, p90) =>
-      `Une prévision. Deux fois sur trois elle est juste à \u0394E\u00a0${p68} près, neuf fois sur dix à \u0394E\u00a0${p90} près.`,
+      `Une prévision. Deux fois sur trois elle est juste à \u0394E00\u00a0${p68} près, neuf fois sur dix à \u0394E00\u00a0${p90} près.`,
     beyond:
       "Bien plus pâle que tous les mélanges que nous avons essayés\u202f; personne n’a regardé si cela se prévoit bien.",
     outOfGamut:
@@ -93,7 +93,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     overBlack: "sur noir",
     overWhite: "sur blanc",
     filmSentence: (um, ratio, p68) =>
-      `${um} de peinture sèche\u202f: rapport de contraste ${ratio}, couleur à \u0394E\u00a0${p68} près deux fois sur trois.`,
+      `${um} de peinture sèche\u202f: rapport de contraste ${ratio}, couleur à \u0394E00\u00a0${p68} près deux fois sur trois.`,
     asCoat: "Montré comme une couche qui couvre.",
     notations: {
       munsell: "Munsell",
@@ -137,7 +137,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       caption: (white) => `Chaque couleur dégradée dans ${within(white)}`,
       colour: "Couleur",
       said: "À 1:20, et avec quelle certitude",
-      finding: (munsell, p68) => `${munsell}, à \u0394E ${p68} près`,
+      finding: (munsell, p68) => `${munsell}, à \u0394E00 ${p68} près`,
     },
     fromSheet: "La dégrader au banc de mélange",
   },
@@ -172,11 +172,11 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     lampsPart: (worst, shifts, p68) =>
       shifts[worst] < 2
         ? "s’accorde aussi sous les lampes"
-        : `s’en écarte de \u0394E\u00a0${decimals(shifts[worst], 1)} \u00b1${decimals(p68, 1)} en ${LAMP_NAMES[worst]}`,
+        : `s’en écarte de \u0394E00\u00a0${decimals(shifts[worst], 1)} \u00b1${decimals(p68, 1)} en ${LAMP_NAMES[worst]}`,
     lampsShift: (worst, shifts, p68) =>
       shifts[worst] < 2
         ? "garde sa couleur sous les lampes"
-        : `change de \u0394E\u00a0${decimals(shifts[worst], 1)} \u00b1${decimals(p68, 1)} en ${LAMP_NAMES[worst]}`,
+        : `change de \u0394E00\u00a0${decimals(shifts[worst], 1)} \u00b1${decimals(p68, 1)} en ${LAMP_NAMES[worst]}`,
   },
   micrometres,
   recipes: {
@@ -270,7 +270,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       none: "Aucune de nos couleurs n’en approche.",
       noneKnown:
         "Aucune de nos couleurs que nous savons exemptes de plomb et de cadmium n’en approche\u202f; ce qui n’est pas encore classé est laissé de côté.",
-      note: "On compare les tons pleins\u202f: un \u0394E de 1 environ se voit à peine côte à côte. Dans les dégradés, la force peut différer. Les tubes simples sont tels que mesurés, les mélanges prévus.",
+      note: "On compare les tons pleins\u202f: un \u0394E00 de 1 environ se voit à peine côte à côte. Dans les dégradés, la force peut différer. Les tubes simples sont tels que mesurés, les mélanges prévus.",
       more: "D’autres recettes, selon vos propres souhaits",
     },
   },
@@ -290,7 +290,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     whites: "Dans quel blanc",
     nearNeutral: "près du milieu\u202f:",
     key: (p68) =>
-      `Lignes pleines\u202f: L* 30\u202f; longs tirets\u202f: L* 50\u202f; tirets courts\u202f: L* 70. Ce qui est à l’intérieur d’une ligne peut s’obtenir par mélange\u202f; la ligne elle-même est une prévision, à \u0394E ${p68} près deux fois sur trois.`,
+      `Lignes pleines\u202f: L* 30\u202f; longs tirets\u202f: L* 50\u202f; tirets courts\u202f: L* 70. Ce qui est à l’intérieur d’une ligne peut s’obtenir par mélange\u202f; la ligne elle-même est une prévision, à \u0394E00 ${p68} près deux fois sur trois.`,
     without: "Sans quelle couleur\u202f?",
     withoutSaid: (name, shares) =>
       `Sans ${within(name)} la gamme est plus petite (lignes pointillées) de ${listed(shares)}\u202f: des aires, justes deux fois sur trois dans le \u00b1.`,
@@ -346,7 +346,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     gapBy: (names) => listed(names, "or"),
     gapByNone: "plusieurs ensemble",
     gapsNote:
-      "De combien vos tubes restent en deçà de la gamme\u202f; deux fois sur trois dans le \u00b1. Près\u202f: de moins de \u0394E\u00a08.",
+      "De combien vos tubes restent en deçà de la gamme\u202f; deux fois sur trois dans le \u00b1. Près\u202f: de moins de \u0394E00\u00a08.",
     noGaps: "Aucun manque qu’un autre de nos tubes comblerait.",
     tooFew: "Choisir deux couleurs ou plus.",
     hues: [
@@ -367,9 +367,10 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     columns: {
       colour: "Couleur",
       dries: "Sèche au toucher",
-      oil: "Huile pour 100 g de pigment",
+      oil: "Huile du film sec, en volume",
       lasts: "Tenue",
     },
+    leaner: (below) => `plus maigre que ${below} dessous\u202f: ajouter un peu de médium`,
     print: "Imprimer cette palette",
     yours: "la vôtre",
     wholeRange: "la gamme",

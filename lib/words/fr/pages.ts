@@ -209,10 +209,14 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Huile, compacité et aspect",
     why: "Pourquoi",
     contradictions: "Où notre relevé et la règle empirique ne s’accordent pas",
+<<<<<<< HEAD
+    summary: (oilClass, line) => `Niveau d’huile ${oilClass}\u202f: ${line}`,
+=======
     summary: (oilClass, grams) =>
       `Niveau d’huile ${oilClass}\u202f: ${grams} dans la peinture telle que nous la faisons.`,
     notClassed: (grams) =>
       `Son huile n’est pas encore pesée, et l’estimation est trop large pour un mot\u202f: ${grams}.`,
+>>>>>>> main
     none: "Pas encore connu\u202f: nous n’avons ni prise d’huile ni l’huile d’une fabrication.",
   },
   handling: HANDLING,
@@ -405,16 +409,17 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Pigments secs",
   },
   home: {
-    promise: (count, unread, tinted) =>
-      unread === 0 && tinted === count
-        ? `${count} couleurs à l’huile, chacune montrée telle que nous l’avons mesurée\u202f: pure, et mélangée à du blanc.`
+    promise: ({ measured, mediums, byEye, unread, tinted }) =>
+      mediums + byEye + unread === 0 && tinted === measured
+        ? `${measured} couleurs à l’huile, chacune montrée telle que nous l’avons mesurée\u202f: pure, et mélangée à du blanc.`
         : [
-            `${count - unread} couleurs à l’huile telles que nous les avons mesurées`,
-            ...(tinted === count - unread
+            `${measured} couleurs à l’huile${mediums === 0 ? "" : ` et ${mediums} ${mediums === 1 ? "médium" : "médiums"} de charge`} telles que nous les avons mesurées`,
+            ...(tinted === measured + mediums
               ? ["pures et mélangées à du blanc"]
               : tinted === 0
                 ? []
                 : [`dont ${tinted} aussi mélangées à du blanc`]),
+            ...(byEye === 0 ? [] : [`${byEye} à l’œil ou d’après les chiffres d’autrui`]),
             ...(unread === 0 ? [] : [`et ${unread} encore à mesurer`]),
           ].join(", ") + ".",
     pressFamily:

@@ -2,7 +2,7 @@ import type { AnyWords } from "../any-words.ts";
 import type { PHOTOGRAPHS as ENGLISH } from "../en/photographs.ts";
 
 export const PHOTOGRAPHS: AnyWords<typeof ENGLISH> = {
-  heading: "En photographie",
+  heading: "En image",
   of: {
     drawdown: "Application sur noir et blanc",
     "brush stroke": "Coup de pinceau",

@@ -72,6 +72,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     days: (touch, through) =>
       through === undefined ? `${touch} au toucher` : `${touch} au toucher, ${through} à cœur`,
     trial: (days) => `${days}\u202f; notre essai`,
+    trialInDoubt: (days) => `${days}\u202f; notre essai, mais un autre film a mis plus longtemps`,
     parts: (parts, white, by) =>
       `${parts} parts ${of(white)} jusqu’à un ton moyen, en ${wordOf(MEASURES, by)}`,
     reference: "les autres lui sont comparés",
@@ -162,11 +163,22 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     `Un film sec ${of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non par son corps\u202f: étalé plus mince, il glace.`,
   covers: (area) => `Un millilitre sorti du tube couvre ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish) => `${finish} une fois sec.`,
+<<<<<<< HEAD
+  inWhite: (white, days) => `${days} au toucher dans ${white}`,
+  oilLine: {
+    weighed: (grams) => `${grams} de pigment, telle que nous la faisons.`,
+    recorded: (grams) =>
+      `${grams} de pigment selon notre relevé, qui ne dit pas d’où nous le savons.`,
+    told: (grams) => `${grams} de pigment selon d’autres\u202f; non pesé ici.`,
+    expected: (grams) => `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
+  },
+=======
   inWhite: (white, days, isTried) =>
     `${days} au toucher dans ${white}${isTried ? ", à l’essai" : ""}`,
   inWhiteParts: (parts) => `Calculé pour une part dans ${parts} de blanc.`,
   oilLine: (grams) => `${grams} de pigment, telle que nous la faisons.`,
   oilNotWeighed: (grams) => `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
+>>>>>>> main
   unknown: {
     colour: [
       "Sa couleur",

@@ -285,6 +285,16 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
         `${esDrying.trial(v)}; sin ${es.listed(v.wanting.map((key) => esDrying.CONDITIONS[key]))} en el registro, no sabemos para qué vale`,
       ),
   },
+  "film-wet-beyond-record": {
+    en: ({ found, day, recordedDays }) =>
+      `Another film of ours, as thick and in as warm a room, was still ${found} on day ${day}: touch dry in ${en.dayCount(recordedDays)} is in doubt.`,
+    de: ({ found, day, recordedDays }) =>
+      `Ein anderer Film von uns, ebenso dick und in einem ebenso warmen Raum, war am Tag\u00a0${day} noch ${deDrying.NOT_DRY[found]}: grifftrocken in ${de.dayCount(recordedDays, "dative")} ist fraglich.`,
+    fr: ({ found, day, recordedDays }) =>
+      `Un autre de nos films, aussi épais et dans une pièce aussi chaude, était encore ${frDrying.NOT_DRY[found]} au jour\u00a0${day}\u202f: sec au toucher en ${fr.dayCount(recordedDays)}, c’est douteux.`,
+    es: ({ found, day, recordedDays }) =>
+      `Otra de nuestras películas, igual de gruesa y en una sala igual de cálida, seguía ${esDrying.NOT_DRY[found]} el día\u00a0${day}: seca al tacto en ${es.dayCount(recordedDays)} es dudoso.`,
+  },
   "trial-slower-than-expected": {
     en: (v) => `The trial was slower than the rule of thumb: ${enDrying.beside(v)}.`,
     de: (v) => `Der Versuch war langsamer als die Faustregel: ${deDrying.beside(v)}.`,

@@ -58,19 +58,18 @@ export const PATCH_RULINGS: RulingsInEach<PhotographStatement> = {
   },
   "photograph-beside-reading": {
     en: ({ deltaE00 }) =>
-      `The paint as read and as photographed differ by \u0394E00 ${en.NUMBERS.decimal(deltaE00, 1)}; the reading counts.`,
+      `The paint as read and in the picture differ by \u0394E00 ${en.NUMBERS.decimal(deltaE00, 1)}; the reading counts.`,
     de: ({ deltaE00 }) =>
-      `Gemessene und fotografierte Farbe weichen um \u0394E00 ${de.NUMBERS.decimal(deltaE00, 1)} voneinander ab; die Messung gilt.`,
+      `Die Farbe wie gemessen und die im Bild weichen um \u0394E00 ${de.NUMBERS.decimal(deltaE00, 1)} voneinander ab; die Messung gilt.`,
     fr: ({ deltaE00 }) =>
-      `La couleur mesurée et la couleur photographiée diffèrent de \u0394E00 ${fr.NUMBERS.decimal(deltaE00, 1)}\u202f; la mesure fait foi.`,
+      `La couleur mesurée et celle de l’image diffèrent de \u0394E00 ${fr.NUMBERS.decimal(deltaE00, 1)}\u202f; la mesure fait foi.`,
     es: ({ deltaE00 }) =>
-      `El color medido y el fotografiado difieren en \u0394E00 ${es.NUMBERS.decimal(deltaE00, 1)}; vale la medición.`,
+      `El color medido y el de la imagen difieren en \u0394E00 ${es.NUMBERS.decimal(deltaE00, 1)}; vale la medición.`,
   },
   "texture-in-read-colour": {
-    en: () => "The film alone: its texture as photographed, its colour as read.",
-    de: () => "Der Film allein: Oberfläche wie fotografiert, Farbe wie gemessen.",
-    fr: () =>
-      "Le film seul\u202f: sa surface telle que photographiée, sa couleur telle que mesurée.",
-    es: () => "La película sola: su superficie tal como se fotografió, su color tal como se midió.",
+    en: () => "The film alone: its texture as in the picture, its colour as read.",
+    de: () => "Der Film allein: Oberfläche wie im Bild, Farbe wie gemessen.",
+    fr: () => "Le film seul\u202f: sa surface telle que sur l’image, sa couleur telle que mesurée.",
+    es: () => "La película sola: su superficie tal como en la imagen, su color tal como se midió.",
   },
 };

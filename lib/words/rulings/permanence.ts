@@ -46,6 +46,16 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     es: (v) =>
       `Según otros, el ${esWords.wordOf(esWords.FORMS, v.form)} cambió en ${es.deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${esPermanence.limit(v.deltaEabMax)} (${esPermanence.sources(v)}); no expuesto aquí.`,
   },
+  "change-beyond-record": {
+    en: (v) =>
+      `Another ${v.form} of ours has changed by ${en.deltaEabText(v.deltaEab)} already, as in category ${v.category}, and on record stands ${en.deltaEabText(v.recordedDeltaEab)}.`,
+    de: (v) =>
+      `Von uns hat sich ${dePermanence.ANOTHER_FORM[v.form]} schon um ${de.deltaEabText(v.deltaEab)} verändert, wie in Kategorie\u00a0${v.category}; aufgezeichnet ist ${de.deltaEabText(v.recordedDeltaEab)}.`,
+    fr: (v) =>
+      `Un autre ${frWords.wordOf(frWords.FORMS, v.form)} de notre atelier a déjà changé de ${fr.deltaEabText(v.deltaEab)}, comme en catégorie\u00a0${v.category}\u202f; le relevé donne ${fr.deltaEabText(v.recordedDeltaEab)}.`,
+    es: (v) =>
+      `Otro ${esWords.wordOf(esWords.FORMS, v.form)} nuestro ya ha cambiado en ${es.deltaEabText(v.deltaEab)}, como en la categoría\u00a0${v.category}; en el registro consta ${es.deltaEabText(v.recordedDeltaEab)}.`,
+  },
   "exposure-better-than-stated": {
     en: (v) => enPermanence.contradicted(v, "better", `the category ${v.stated} that is stated`),
     de: (v) => dePermanence.contradicted(v, "besser", `die angegebene Kategorie\u00a0${v.stated}`),
