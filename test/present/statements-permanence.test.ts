@@ -135,7 +135,7 @@ const rulings: Stated<PermanenceStatement>[] = [
       soFar(9, exposed(2, "tint", "own window"), exposed(9, "tint", "own window")),
       soFar(9),
     ],
-  } as RuleCase<PermanenceStatement>,
+  },
   suitabilityRuling("II"),
   suitabilityRuling("III"),
   customaryCategory(blueWool(7)).reason,

@@ -17,7 +17,7 @@ import { labelPart, printedElements, rulingsNamed, type PrintedElements } from "
 import type { OilSection } from "../oil/oil-figures.ts";
 import type { CautionsSection, LabelPart } from "./handling-sections.ts";
 import type { PaintOfColour } from "../paint-as-made.ts";
-import type { PigmentPart } from "../pigments/pigment-figures.ts";
+import type { PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 import {
   colourRecord,
   ingredientRecords,
