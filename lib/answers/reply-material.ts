@@ -10,6 +10,7 @@ import type { FigureRow } from "../sheet/figure-table.ts";
 import { placesWithin } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 import type { ReplyColour, ReplyMaterial } from "./reply-text.ts";
+import { lotsText } from "../present/lots-text.ts";
 
 /** Not a figure but a ruling: what a label may say of lightfastness, and nothing beyond it. */
 export const LIGHTFASTNESS = "permanence.label";
@@ -97,9 +98,7 @@ function replyColour(
   const lines = offered.flatMap(({ path, name }): [string, string][] => {
     if (path === LIGHTFASTNESS) return [[path, statementText(sheet.permanence.label, words)]];
     if (path === REPLY_LOTS)
-      return sheet.lots === undefined
-        ? []
-        : [[path, words.pages.lots.describes(sheet.lots.standard, sheet.lots.describes)]];
+      return sheet.lots === undefined ? [] : [[path, lotsText(sheet.lots, words)]];
     if (!worded.has(path)) return [];
     const { row, figure } = worded.leaf(path);
     return [

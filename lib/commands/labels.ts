@@ -37,6 +37,10 @@ export async function labels(
     const output = outputFile(options.outputFile, options.contentDir, "labels");
     const sizes = chosenLabels(wanted.size, records.workshop);
     const lot = wanted.lot === undefined ? undefined : chosenLot(wanted.lot, records);
+    if (lot?.record.state?.is === "recalled")
+      throw new OutputFault(
+        `lot ${lot.record.number} is recalled since ${lot.record.state.since}: no labels of it are printed`,
+      );
     const isChosen = chosenAmong(
       lot === undefined ? wanted : { ...wanted, only: onlyOf(lot, wanted.only) },
       records,
@@ -134,6 +138,8 @@ function sayOfLot(lot: Lot, records: Records): void {
     none: "was not judged",
     unjudged: "was not judged: its page in the workshop says why",
     planned: "is planned, and not made yet",
+    recalled: "is recalled",
+    conceded: "is conceded: it is sold though it does not pass",
   } as const;
   const remark = `lot ${lot.record.number} ${told[state]}`;
   if (state === "pass" || state === "standard") say(remark);

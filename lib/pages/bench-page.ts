@@ -16,6 +16,7 @@ import { placePictures } from "./place-pictures.ts";
 import { dryPigmentBlocks } from "./safety-blocks.ts";
 import { pageHead } from "./site-frame.ts";
 import { strengthBlocks } from "./strength-blocks.ts";
+import { lotsText } from "../present/lots-text.ts";
 
 export function benchPath(slug: string): string {
   return `colours/${slug}/bench/index.html`;
@@ -49,9 +50,7 @@ export function benchPage(
         revision,
         sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
       ),
-      ...(sheet.lots === undefined
-        ? []
-        : [words.pages.lots.describes(sheet.lots.standard, sheet.lots.describes)]),
+      ...(sheet.lots === undefined ? [] : [lotsText(sheet.lots, words)]),
     ].join(". "),
   };
 }

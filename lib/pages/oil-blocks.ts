@@ -19,19 +19,19 @@ export function oilBlocks(page: SheetPage): Block[] {
     words,
   } = page;
   const { oil: text, paint } = words.pages;
-  const [oilClass, line] = [textOf(page, "oil.oilIndexClass"), oilLine(page)];
+  const line = oilLine(page);
+  const [oilClass, grams] = [
+    textOf(page, "oil.oilIndexClass"),
+    textOf(page, "oil.oilIndexGPer100g"),
+  ];
   return [
     ...blocksOf({
       summary: [
-<<<<<<< HEAD
-        oilClass === undefined || line === undefined ? text.none : text.summary(oilClass, line),
-=======
-        grams === undefined
+        grams === undefined || line === undefined
           ? text.none
           : oilClass === undefined
             ? text.notClassed(grams)
-            : text.summary(oilClass, grams),
->>>>>>> main
+            : text.summary(oilClass, line),
       ],
       properties: sectionTable(page, text.caption, ["oil", "fill"]),
       lists: [

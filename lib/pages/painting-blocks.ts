@@ -9,6 +9,7 @@ import { upperFirst } from "../words/letter-case.ts";
 import { oilLine } from "./oil-line.ts";
 import { glazePictures } from "./strength-blocks.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
+import { recallTexts } from "../present/lots-text.ts";
 
 /** Statements of film health that say how the surface looks. */
 const OF_THE_FINISH = /^(?:may-)?(?:sinks?-in|be-dull-of-itself|dull-of-itself|oiling-out)/;
@@ -20,6 +21,8 @@ const OF_A_MEDIUM = "holds-medium-not-known";
 export function paintingBlocks(page: SheetPage): Block[] {
   return [
     ...linesOf([
+      ...recalls(page),
+
       ...dries(page),
       ...layers(page),
       ...inWhites(page),
@@ -40,6 +43,11 @@ function line(name: string, sentences: readonly string[]): LineView[] {
 
 function worded(statements: readonly Statement[], { words }: SheetPage): string[] {
   return statements.map((statement) => statementText(statement, words));
+}
+
+/** Before all else: which lots are not to be used. */
+function recalls({ sheet: { lots }, words }: SheetPage): LineView[] {
+  return lots === undefined ? [] : line(words.pages.lots.reply, recallTexts(lots, words));
 }
 
 /** What the days to the touch do not tell, and what puts them in doubt. */

@@ -33,9 +33,9 @@ export type Due =
   | ({ readonly due: "trial-result"; readonly record: string } & OpenResult)
   /** A trial that the record of its colour tells better already than it was found. */
   | ({ readonly due: "trial-worse"; readonly record: string } & Worse)
-  /** A lot that is planned and not made, or made and held against nothing yet, or read so that it can't be, or the newest of its colour and fails. */
+  /** A lot that is planned and not made, or made and held against nothing yet, or read so that it can't be, or the newest of its colour and fails; or recalled. */
   | {
-      readonly due: "lot-planned" | "lot-unread" | "lot-unjudged" | "lot-failed";
+      readonly due: "lot-planned" | "lot-unread" | "lot-unjudged" | "lot-failed" | "lot-recalled";
       readonly record: string;
       readonly number: string;
     }
@@ -131,6 +131,7 @@ const LEFT_TO_DO: Readonly<Partial<Record<LotState, DueLot>>> = {
   none: "lot-unread",
   unjudged: "lot-unjudged",
   fail: "lot-failed",
+  recalled: "lot-recalled",
 };
 
 /** What a later lot of the colour has made a thing of the past. */

@@ -12,7 +12,7 @@ import { drawdownFaults } from "./drawdown-faults.ts";
 import { figureSlips } from "./figure-slips.ts";
 import { offeredSizes } from "./offered-sizes.ts";
 import { glossSteps } from "./gloss-steps.ts";
-import { lotFaults } from "./lot-faults.ts";
+import { lotFaults, lotStateNotes } from "./lot-faults.ts";
 import {
   allRecords,
   PARSERS,
@@ -134,6 +134,8 @@ export function checkedRecords(
   const notes = inOrder([
     ...rangeNotes(read, files),
     ...grainNotes(files),
+    ...lotStateNotes(files),
+
     ...translatedNumberNotes(files),
   ]);
   if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error"))

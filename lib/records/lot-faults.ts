@@ -46,6 +46,22 @@ export function* lotFaults(
   for (const trial of files.trials.values()) yield* trialFaults(trial, files);
 }
 
+/** Lots that the workshop ruled of: to be seen whenever records are checked. */
+export function* lotStateNotes({ lots }: ParsedFiles): Faults {
+  for (const { record, yaml } of lots.values()) {
+    const { number, date, state } = record;
+    if (state === undefined) continue;
+    yield faultAt(yaml.place(["state"]), {
+      severity: "note",
+      rule: "records/lot-state",
+      message: `Lot ${number} is ${state.is} since ${state.since}: ${state.why.trim()}`,
+      actual: state.is,
+      expected: "seen to",
+      ...(state.since < date ? { hint: `${state.since} lies before the lot was made` } : {}),
+    });
+  }
+}
+
 function* numberFaults({ lots }: ParsedFiles): Faults {
   const first = new Map<string, string>();
   for (const { file, record, yaml } of lots.values()) {

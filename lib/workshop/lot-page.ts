@@ -33,13 +33,16 @@ export function lotPage(
 ): WorkshopPageView {
   const { words } = context;
   const { lot: text } = words.pages.lots;
-  const { number } = lot.record;
+  const { number, state: ruling } = lot.record;
   const colour = book.colour.record.name;
   const judged = book.lots.find((one) => one.lot === lot);
   const state = lotState(lot, book);
   const sections = [
     ...section("verdict", text.sections.verdict, [
       statement(text.lead[state], "lead"),
+      ...(ruling === undefined
+        ? []
+        : [statement(text.ruled(words.date(ruling.since), ruling.why.trim()))]),
       ...(judged === undefined ? [] : verdictBlocks(judged, context)),
     ]),
     ...(judged === undefined

@@ -74,11 +74,16 @@ function lotsTable(context: PageContext, { root }: PagePlace): TableView {
         },
         { text: words.date(lot.record.date) },
         {
-          text: isStandard
-            ? text.standard
-            : lot.record.planned === true
-              ? text.planned
-              : verdictWord(judged?.comparison.verdict, words),
+          text:
+            lot.record.state?.is === "recalled"
+              ? text.recalled
+              : isStandard
+                ? text.standard
+                : lot.record.planned === true
+                  ? text.planned
+                  : lot.record.state?.is === "conceded"
+                    ? text.conceded
+                    : verdictWord(judged?.comparison.verdict, words),
         },
         {
           text:

@@ -162,6 +162,7 @@ function dueLines(due: readonly Due[], context: PageContext): DueLine[] {
       case "lot-unread":
       case "lot-unjudged":
       case "lot-failed":
+      case "lot-recalled":
         return text[one.due](one.number);
     }
   };

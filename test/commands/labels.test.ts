@@ -99,10 +99,15 @@ describe("labels of a workshop", () => {
     const { home: lots } = contentFolder({
       ...RECORDS,
       "prices.csv": "colour,ml,price\nlamp-black,40 ml,8\n",
-      "readings/lots.csv": flatReadings({ alike: 0.02, grey: 0.2 }),
+      "readings/lots.csv": flatReadings({ alike: 0.02, grey: 0.2, "as-it": 0.02 }),
       "lots/lb-1.yaml": lot("LB-1", "2026-04-01", read("alike")),
       "lots/lb-2.yaml": lot("LB-2", "2026-05-01", read("grey")),
       "lots/lb-3.yaml": lot("LB-3", "2026-06-01", "planned: true"),
+      "lots/lb-4.yaml": lot(
+        "LB-4",
+        "2026-04-02",
+        `${read("alike").replace("alike", "as-it")}\nstate: { is: recalled, since: 2026-05-01, why: too much drier }`,
+      ),
     });
     const printed = async (...options: string[]): Promise<readonly string[]> => {
       const { code, output, complaints } = await commandHere(
@@ -127,6 +132,9 @@ describe("labels of a workshop", () => {
     const [sound, said, nothing] = await printed("--lot", "lb-1");
     expect([sound, nothing]).toEqual(["LB-1", ""]);
     expect(said).toContain("lot LB-1 agrees with its standard");
+    expect(await printed("--lot", "lb-4")).toEqual([
+      "lot LB-4 is recalled since 2026-05-01: no labels of it are printed\n",
+    ]);
     const unfilled = await printed("--lot", "lb-1", "--filled");
     expect(unfilled[1]).toMatch(
       /^the record of lot LB-1 gives no tubes: a list of \{ ml, count \} says how many\nno labels to print/m,

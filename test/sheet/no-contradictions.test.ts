@@ -68,7 +68,6 @@ describe.each(SHEETS.map((sheet) => [sheet.slug, sheet] as const))("%s", (_, she
   });
 });
 
-<<<<<<< HEAD
 /** Common practice, no source: a thin film of a slow colour takes a week or two, in a slow oil some days more. */
 test("a grey of white and bone black, parts and oil not recorded, takes no longer than the slower of the two in the slowest oil", () => {
   const { touchDryDays } = sheetOf("slate-grey").drying;
@@ -84,12 +83,6 @@ test("an oil that nobody named is handled as one that dries", () => {
   expect(cautions.studio.map(({ rule }) => rule)).toEqual(
     expect.arrayContaining(["oily-rags", "no-heating-of-oil"]),
   );
-=======
-/** By the rules white takes 6 to 12 days in that oil, and bone black was dry on the tenth: what is mixed of two takes no longer. */
-test("a grey of white and bone black, its parts not recorded, takes no longer than the slower of the two", () => {
-  const { touchDryDays } = sheetOf("slate-grey").drying;
-  expect(isKnown(touchDryDays) && touchDryDays.value).toEqual([6, 12]);
->>>>>>> main
 });
 
 test("a medium that nothing is known of is told in drying, finish, fat over lean and yellowing", () => {

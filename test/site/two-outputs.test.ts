@@ -77,6 +77,7 @@ oil: { vehicle: linseed-oil, massG: 4887.39 }
 additions: [{ vehicle: drier, massG: 48.87 }]
 finenessOfGrindUm: 23.71
 densityGPerCm3: 1.2713
+state: { is: conceded, since: 2026-05-01, why: Marrowstone let-down 4711 }
 retainedSample: Shelfmark 88-Z
 yieldG: 9876.13
 tubes: [{ ml: 1, count: 7163, massG: 1.3759, tareG: 2.7193 }]

@@ -6,14 +6,23 @@ import { plainReading } from "./reading-form.ts";
 import { within } from "./reach.ts";
 import { DISPERSIONS } from "./terms.ts";
 
+const LOT_RULINGS = ["recalled", "conceded"] as const;
 const massG = privateKey(within("massG"));
 
-/** One lot of a colour as it was made: content/lots/NAME.yaml. Only its number and date leave the workshop, and its density among that of others. */
+/** One lot of a colour as it was made: content/lots/NAME.yaml. Only its number and date leave the workshop, that it is recalled or conceded, and its density among that of others. */
 export const lotSchema = z.strictObject({
   number: text.max(40).describe("as it stands on the tube"),
   colour: slug,
   date: isoDate,
   planned: z.literal(true).optional().describe("not made yet: what is weighed is what is planned"),
+  state: z
+    .strictObject({
+      is: z.enum(LOT_RULINGS).describe("not to be sold or used; or sold though it does not pass"),
+      since: isoDate,
+      why: privateKey(longText),
+    })
+    .optional()
+    .describe("what the workshop ruled of it, whatever its readings say"),
   pigments: z
     .array(
       z.strictObject({

@@ -13,6 +13,10 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
             `${others.length === 1 ? "Charge" : "Chargen"} ${others.join(", ")} ${others.length === 1 ? "stimmt" : "stimmen"} innerhalb der Toleranz mit ${standard === undefined ? "dem Standard" : "ihr"} überein.`,
           ]),
     ].join(" "),
+  recalled: (number, since) =>
+    `Charge ${number} wurde am ${since} zurückgerufen: nicht verwenden, und uns schreiben.`,
+  conceded: (number) =>
+    `Charge ${number} wird mit Sonderfreigabe verkauft, obwohl sie außerhalb der Toleranz liegt.`,
   reply: "Chargen",
   verdicts: {
     pass: "Bestanden",
@@ -35,6 +39,8 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       letDown: "Aufhellung, \u0394E00",
       strength: "Farbstärke, %",
     },
+    recalled: "zurückgerufen",
+    conceded: "Sonderfreigabe",
     standard: "Standard",
     planned: "Geplant",
     spreadHeading: "Wie gut sich unsere Messungen wiederholen lassen",
@@ -53,6 +59,7 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     description: (number: string, colour: string) =>
       `Charge ${number} von ${colour} neben dem Standard.`,
     back: "Alle Chargen",
+    ruled: (since, why) => `Seit ${since}: ${why}`,
     lead: {
       pass: "Sie besteht.",
       near: "Sie liegt zu nah an einer Grenze für ein Urteil.",
@@ -61,6 +68,8 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       fail: "Sie besteht nicht.",
       none: "Nicht beurteilt: weder Vollton noch Aufhellung sind als Spektrum gemessen.",
       standard: "Der zurückgestellte Standard: spätere Chargen werden mit ihm verglichen.",
+      recalled: "Zurückgerufen: nichts davon darf verkauft oder verwendet werden.",
+      conceded: "Sonderfreigabe: sie wird verkauft, obwohl sie nicht besteht.",
       planned: "Geplant, noch nicht hergestellt.",
     },
     sections: {
@@ -131,6 +140,13 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
       note: "Notiz",
     },
     steps: {
+      recalled: (number) => [
+        `Was davon hinausging und zurückzurufen ist: npm run check -- --uses ${number}.`,
+        "Etiketten werden von ihr nicht gedruckt.",
+      ],
+      conceded: (number, howMany) => [
+        `Ihre Etiketten: npm run labels -- --lot ${number} ${howMany}.`,
+      ],
       planned: () => [
         "Ist sie gemacht: die Gewichte, wie sie waren, in ihre Datei schreiben und planned: true herausnehmen.",
         "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",

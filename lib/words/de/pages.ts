@@ -212,14 +212,9 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Öl, Packung und Glanzgrad",
     why: "Warum",
     contradictions: "Wo unsere Aufzeichnung und die Faustregel sich widersprechen",
-<<<<<<< HEAD
     summary: (oilClass: string, line: string) => `Ölbedarf ${oilClass}: ${line}`,
-=======
-    summary: (oilClass: string, grams: string) =>
-      `Ölbedarf ${oilClass}: ${grams} in der Farbe, so wie wir sie herstellen.`,
     notClassed: (grams: string) =>
       `Ihr Öl ist noch nicht gewogen, und für ein Wort ist die Schätzung zu weit: ${grams}.`,
->>>>>>> main
     none: "Noch nicht bekannt: wir haben weder eine Ölzahl noch das Öl eines Ansatzes.",
   },
   handling: HANDLING,

@@ -172,8 +172,9 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   /** @param area with its unit, "360 cm²/ml". */
   covers: (area: string) => `Ein Milliliter aus der Tube deckt ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${upperFirst(finish)} nach dem Trocknen.`,
-<<<<<<< HEAD
-  inWhite: (white: string, days: string) => `${days} bis grifftrocken in ${white}`,
+  inWhite: (white: string, days: string, isTried: boolean) =>
+    `${days} bis grifftrocken in ${white}${isTried ? ", nach Versuch" : ""}`,
+  inWhiteParts: (parts: number) => `Errechnet für einen Teil auf ${parts} Teile Weiß.`,
   oilLine: {
     weighed: (grams: string) => `${grams} Pigment, so wie wir sie herstellen.`,
     recorded: (grams: string) =>
@@ -181,13 +182,6 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     told: (grams: string) => `${grams} Pigment nach Angabe anderer; hier nicht gewogen.`,
     expected: (grams: string) => `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
   },
-=======
-  inWhite: (white: string, days: string, isTried: boolean) =>
-    `${days} bis grifftrocken in ${white}${isTried ? ", nach Versuch" : ""}`,
-  inWhiteParts: (parts: number) => `Errechnet für einen Teil auf ${parts} Teile Weiß.`,
-  oilLine: (grams: string) => `${grams} Pigment, so wie wir sie herstellen.`,
-  oilNotWeighed: (grams: string) => `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
->>>>>>> main
   unknown: {
     colour: [
       "Die Farbe",

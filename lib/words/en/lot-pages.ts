@@ -10,6 +10,10 @@ export const LOT_PAGES = {
             `${others.length === 1 ? "Lot" : "Lots"} ${others.join(", ")} ${others.length === 1 ? "agrees" : "agree"} with ${standard === undefined ? "the standard" : "it"} within tolerance.`,
           ]),
     ].join(" "),
+  recalled: (number: string, since: string) =>
+    `Lot ${number} was recalled on ${since}: do not use it, and write to us.`,
+  conceded: (number: string) =>
+    `Lot ${number} is sold by concession, though it lies outside tolerance.`,
   reply: "Lots",
   verdicts: { pass: "Pass", near: "Near", fail: "Fail", none: "Not judged" },
   index: {
@@ -27,6 +31,8 @@ export const LOT_PAGES = {
       letDown: "Let-down, \u0394E00",
       strength: "Strength, %",
     },
+    recalled: "recalled",
+    conceded: "conceded",
     standard: "Standard",
     planned: "Planned",
     spreadHeading: "How well we repeat ourselves",
@@ -44,6 +50,7 @@ export const LOT_PAGES = {
     description: (number: string, colour: string) =>
       `Lot ${number} of ${colour} beside its standard.`,
     back: "All lots",
+    ruled: (since: string, why: string) => `Since ${since}: ${why}`,
     lead: {
       pass: "It passes.",
       near: "It lies so near to a limit that it neither passes nor fails yet.",
@@ -51,6 +58,8 @@ export const LOT_PAGES = {
       fail: "It fails.",
       none: "Not judged: neither its masstone nor its let-down has been read as a spectrum.",
       standard: "The retained standard: later lots are held against it.",
+      recalled: "Recalled: none of it is to be sold or used.",
+      conceded: "Conceded: it is sold though it does not pass.",
       planned: "Planned, and not made yet.",
     },
     sections: {
@@ -127,6 +136,13 @@ export const LOT_PAGES = {
     },
     /** What comes next, by how the lot stands. */
     steps: {
+      recalled: (number: string) => [
+        `What went out of it, to be called back: npm run check -- --uses ${number}.`,
+        "No labels of it are printed.",
+      ],
+      conceded: (number: string, howMany: string) => [
+        `Its labels: npm run labels -- --lot ${number} ${howMany}.`,
+      ],
       planned: () => [
         "Once it is made: put the weights into its record as they were, and take out planned: true.",
         "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",

@@ -80,6 +80,7 @@ export const NEXT_STEPS = {
       `Lot ${number} is held against nothing yet: draw it down and read it`,
     "lot-unjudged": (number: string) =>
       `Lot ${number} was read, and not as its standard was: its page says what to let down or read again`,
+    "lot-recalled": (number: string) => `Lot ${number} is recalled: call back what went out of it`,
     "lot-failed": (number: string) =>
       `Lot ${number} fails against its standard: its page says why, and what to do`,
     "undated-paper": (name: string) =>

@@ -198,15 +198,10 @@ export const PAGES = {
     caption: "Oil, packing and finish",
     why: "Why",
     contradictions: "Where our record and the rule of thumb disagree",
-<<<<<<< HEAD
     /** @param line how much oil, and who says so: a sentence. */
     summary: (oilClass: string, line: string) => `${upperFirst(oilClass)} in oil: ${line}`,
-=======
-    summary: (oilClass: string, grams: string) =>
-      `${upperFirst(oilClass)} in oil: ${grams} in the paint as we make it.`,
     notClassed: (grams: string) =>
       `Its oil is not weighed yet, and the estimate is too wide for a word: ${grams}.`,
->>>>>>> main
     none: "Not known yet: we have neither a rub-out figure nor the oil of a batch.",
   },
   handling: HANDLING,

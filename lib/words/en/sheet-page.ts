@@ -161,8 +161,9 @@ export const SHEET_PAGE = {
   /** @param area with its unit, "360 cm²/ml". */
   covers: (area: string) => `One millilitre from the tube hides ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${finish} as it dries.`,
-<<<<<<< HEAD
-  inWhite: (white: string, days: string) => `${days} to the touch in ${white}`,
+  inWhite: (white: string, days: string, isTried: boolean) =>
+    `${days} to the touch in ${white}${isTried ? ", as tried" : ""}`,
+  inWhiteParts: (parts: number) => `Worked out for one part to ${parts} of white.`,
   /** By who found it; a record may give a figure and not say how. */
   oilLine: {
     weighed: (grams: string) => `${grams} of pigment, as we make it.`,
@@ -171,13 +172,6 @@ export const SHEET_PAGE = {
     told: (grams: string) => `${grams} of pigment, as others state it; not weighed here.`,
     expected: (grams: string) => `${grams} of pigment is to be expected; not weighed here.`,
   },
-=======
-  inWhite: (white: string, days: string, isTried: boolean) =>
-    `${days} to the touch in ${white}${isTried ? ", as tried" : ""}`,
-  inWhiteParts: (parts: number) => `Worked out for one part to ${parts} of white.`,
-  oilLine: (grams: string) => `${grams} of pigment, as we make it.`,
-  oilNotWeighed: (grams: string) => `${grams} of pigment is to be expected; not weighed here.`,
->>>>>>> main
   unknown: {
     colour: ["Its colour", "A drawdown read with an instrument, or matched to a Munsell chip."],
     whites: ["In white", "Three mixtures with a white, 1:1, 1:5 and 1:20, painted out and read."],

@@ -13,6 +13,9 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
             `${others.length === 1 ? "El lote" : "Los lotes"} ${others.join(", ")} ${others.length === 1 ? "concuerda" : "concuerdan"} con ${standard === undefined ? "el patrón" : "él"} dentro de la tolerancia.`,
           ]),
     ].join(" "),
+  recalled: (number, since) => `El lote ${number} se retiró el ${since}: no lo use, y escríbanos.`,
+  conceded: (number) =>
+    `El lote ${number} se vende por concesión, aunque está fuera de tolerancia.`,
   reply: "Lotes",
   verdicts: { pass: "Conforme", near: "En el límite", fail: "No conforme", none: "Sin juzgar" },
   index: {
@@ -30,6 +33,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       letDown: "Rebaje, \u0394E00",
       strength: "Fuerza, %",
     },
+    recalled: "retirado",
+    conceded: "concedido",
     standard: "Patrón",
     planned: "Previsto",
     spreadHeading: "Nuestra repetibilidad",
@@ -47,6 +52,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     heading: (number, colour) => `Lote ${number}, ${colour}`,
     description: (number, colour) => `El lote ${number} de ${colour} junto a su patrón.`,
     back: "Todos los lotes",
+    ruled: (since, why) => `Desde el ${since}: ${why}`,
     lead: {
       pass: "Es conforme.",
       near: "Está demasiado cerca de un límite para decidir.",
@@ -54,6 +60,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       fail: "No es conforme.",
       none: "Sin juzgar: ni su tono pleno ni su rebaje se han medido como espectro.",
       standard: "El patrón conservado: los lotes siguientes se comparan con él.",
+      recalled: "Retirado: nada de él debe venderse ni usarse.",
+      conceded: "Concedido: se vende aunque no es conforme.",
       planned: "Previsto, y aún no hecho.",
     },
     sections: {
@@ -126,6 +134,13 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       note: "Nota",
     },
     steps: {
+      recalled: (number) => [
+        `Lo que salió de él, por retirar: npm run check -- --uses ${number}.`,
+        "No se imprimen etiquetas de él.",
+      ],
+      conceded: (number, howMany) => [
+        `Sus etiquetas: npm run labels -- --lot ${number} ${howMany}.`,
+      ],
       planned: () => [
         "Una vez hecho: ponga en su registro los pesos como fueron y quite planned: true.",
         "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas para su registro.",

@@ -207,14 +207,9 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Aceite, empaquetamiento y acabado",
     why: "Por qué",
     contradictions: "Dónde no concuerdan nuestro registro y la regla práctica",
-<<<<<<< HEAD
     summary: (oilClass, line) => `Nivel de aceite ${oilClass}: ${line}`,
-=======
-    summary: (oilClass, grams) =>
-      `Nivel de aceite ${oilClass}: ${grams} en la pintura tal como la hacemos.`,
     notClassed: (grams) =>
       `Su aceite aún no se ha pesado, y la estimación es demasiado amplia para una palabra: ${grams}.`,
->>>>>>> main
     none: "Aún no se sabe: no tenemos ni una absorción de aceite ni el aceite de una fabricación.",
   },
   handling: HANDLING,

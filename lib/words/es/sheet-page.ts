@@ -161,8 +161,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     `Una película seca de ${film} cubre una carta en blanco y negro, pero por oscura, no por cuerpo: extendida más fina, vela.`,
   covers: (area) => `Un mililitro salido del tubo cubre ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish) => `${finish} al secar.`,
-<<<<<<< HEAD
-  inWhite: (white, days) => `${days} al tacto en ${white}`,
+  inWhite: (white, days, isTried) =>
+    `${days} al tacto en ${white}${isTried ? ", según el ensayo" : ""}`,
+  inWhiteParts: (parts) => `Calculado para una parte por ${parts} de blanco.`,
   oilLine: {
     weighed: (grams) => `${grams} de pigmento, tal como lo hacemos.`,
     recorded: (grams) =>
@@ -170,13 +171,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     told: (grams) => `${grams} de pigmento según otros; no pesado aquí.`,
     expected: (grams) => `${grams} de pigmento es lo previsible; no pesado aquí.`,
   },
-=======
-  inWhite: (white, days, isTried) =>
-    `${days} al tacto en ${white}${isTried ? ", según el ensayo" : ""}`,
-  inWhiteParts: (parts) => `Calculado para una parte por ${parts} de blanco.`,
-  oilLine: (grams) => `${grams} de pigmento, tal como lo hacemos.`,
-  oilNotWeighed: (grams) => `${grams} de pigmento es lo previsible; no pesado aquí.`,
->>>>>>> main
   unknown: {
     colour: [
       "Su color",

@@ -14,6 +14,9 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
             `${others.length === 1 ? "Le lot" : "Les lots"} ${others.join(", ")} ${others.length === 1 ? "s’accorde" : "s’accordent"} avec ${standard === undefined ? "l’étalon" : "lui"} dans la tolérance.`,
           ]),
     ].join(" "),
+  recalled: (number, since) =>
+    `Le lot ${number} a été rappelé le ${since}\u202f: ne pas l’utiliser, et nous écrire.`,
+  conceded: (number) => `Le lot ${number} est vendu par dérogation, bien que hors tolérance.`,
   reply: "Lots",
   verdicts: { pass: "Conforme", near: "À la limite", fail: "Non conforme", none: "Non jugé" },
   index: {
@@ -31,6 +34,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       letDown: "Dégradé, \u0394E00",
       strength: "Force, %",
     },
+    recalled: "rappelé",
+    conceded: "dérogation",
     standard: "Étalon",
     planned: "Prévu",
     spreadHeading: "Notre répétabilité",
@@ -48,6 +53,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     heading: (number, colour) => `Lot ${number}, ${colour}`,
     description: (number, colour) => `Le lot ${number} (${colour}) à côté de son étalon.`,
     back: "Tous les lots",
+    ruled: (since, why) => `Depuis le ${since}\u202f: ${why}`,
     lead: {
       pass: "Il est conforme.",
       near: "Il est trop près d’une limite pour être jugé.",
@@ -56,6 +62,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       fail: "Il n’est pas conforme.",
       none: "Non jugé\u202f: ni son ton plein ni son dégradé n’a été mesuré en spectre.",
       standard: "L’étalon conservé\u202f: les lots suivants se comparent à lui.",
+      recalled: "Rappelé\u202f: rien n’en doit être vendu ni utilisé.",
+      conceded: "Accordé par dérogation\u202f: il est vendu bien que non conforme.",
       planned: "Prévu, et pas encore fait.",
     },
     sections: {
@@ -124,6 +132,13 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       note: "Note",
     },
     steps: {
+      recalled: (number) => [
+        `Ce qui en est sorti, à rappeler\u202f: npm run check -- --uses ${number}.`,
+        "Aucune étiquette n’en est imprimée.",
+      ],
+      conceded: (number, howMany) => [
+        `Ses étiquettes\u202f: npm run labels -- --lot ${number} ${howMany}.`,
+      ],
       planned: () => [
         "Une fois fait\u202f: mettre dans son relevé les masses telles qu’elles furent, et en ôter planned: true.",
         "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes pour son relevé.",

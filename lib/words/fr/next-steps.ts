@@ -83,6 +83,7 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
       `Le lot ${number} n’est encore comparé à rien\u202f: l’étirer et le mesurer`,
     "lot-unjudged": (number) =>
       `Le lot ${number} a été mesuré, mais pas comme son étalon\u202f: sa page dit quel dégradé refaire ou quoi mesurer encore`,
+    "lot-recalled": (number) => `Le lot ${number} est rappelé\u202f: rappeler ce qui en est sorti`,
     "lot-failed": (number) =>
       `Le lot ${number} est refusé face à son étalon\u202f: sa page dit pourquoi, et que faire`,
     "undated-paper": (name) =>

@@ -209,14 +209,9 @@ export const PAGES: AnyWords<PageWords> = {
     caption: "Huile, compacité et aspect",
     why: "Pourquoi",
     contradictions: "Où notre relevé et la règle empirique ne s’accordent pas",
-<<<<<<< HEAD
     summary: (oilClass, line) => `Niveau d’huile ${oilClass}\u202f: ${line}`,
-=======
-    summary: (oilClass, grams) =>
-      `Niveau d’huile ${oilClass}\u202f: ${grams} dans la peinture telle que nous la faisons.`,
     notClassed: (grams) =>
       `Son huile n’est pas encore pesée, et l’estimation est trop large pour un mot\u202f: ${grams}.`,
->>>>>>> main
     none: "Pas encore connu\u202f: nous n’avons ni prise d’huile ni l’huile d’une fabrication.",
   },
   handling: HANDLING,

@@ -163,8 +163,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     `Un film sec ${of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non par son corps\u202f: étalé plus mince, il glace.`,
   covers: (area) => `Un millilitre sorti du tube couvre ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish) => `${finish} une fois sec.`,
-<<<<<<< HEAD
-  inWhite: (white, days) => `${days} au toucher dans ${white}`,
+  inWhite: (white, days, isTried) =>
+    `${days} au toucher dans ${white}${isTried ? ", à l’essai" : ""}`,
+  inWhiteParts: (parts) => `Calculé pour une part dans ${parts} de blanc.`,
   oilLine: {
     weighed: (grams) => `${grams} de pigment, telle que nous la faisons.`,
     recorded: (grams) =>
@@ -172,13 +173,6 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     told: (grams) => `${grams} de pigment selon d’autres\u202f; non pesé ici.`,
     expected: (grams) => `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
   },
-=======
-  inWhite: (white, days, isTried) =>
-    `${days} au toucher dans ${white}${isTried ? ", à l’essai" : ""}`,
-  inWhiteParts: (parts) => `Calculé pour une part dans ${parts} de blanc.`,
-  oilLine: (grams) => `${grams} de pigment, telle que nous la faisons.`,
-  oilNotWeighed: (grams) => `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
->>>>>>> main
   unknown: {
     colour: [
       "Sa couleur",
