@@ -126,7 +126,7 @@ export function imprintOf({ records: { workshop }, words }: PageContext): Imprin
 }
 
 function rangePicture(context: PageContext): SitePicture[] {
-  const { words, sheets, records, steps } = context;
+  const { words, records, steps } = context;
   const step = { modules: ["lib/pictures/site-pictures.ts"], name: "picture of the range" };
   const { colours, counts } = madeStep(steps, step, () => ({
     colours: wallOrder(context).flatMap(
