@@ -1,6 +1,7 @@
-import { inputsOf, isFigure, isKnown, type Figure, type RecordRoot } from "../quantities/figure.ts";
+import { isFigure, isKnown, type Figure, type RecordRoot } from "../quantities/figure.ts";
 import type { Records } from "../records/records.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
+import { evidenceOf, noteEvidence } from "../sheet/figure-places.ts";
 import { sectionInputs } from "../sheet/record-inputs.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { pathParts, type FigureIndex } from "./figure-index.ts";
@@ -29,13 +30,15 @@ export function recordRoots(index: FigureIndex, records: Records): RootsOf {
   };
 
   function rootsOfFigure(figure: Figure): Roots {
+    // Whoever is given what was found before has asked for it, too.
+    const inputs = evidenceOf(figure);
     const before = ofFigures.get(figure);
     if (before !== undefined) return before;
     const found = new Map<string, RecordRoot>();
     ofFigures.set(figure, found);
     if (isKnown(figure) && figure.source !== undefined)
       add(found, [{ kind: "source", slug: figure.source }]);
-    for (const input of inputsOf(figure))
+    for (const input of inputs)
       add(found, isFigure(input) ? rootsOfFigure(input).values() : [input]);
     return found;
   }
@@ -46,6 +49,7 @@ export function recordRoots(index: FigureIndex, records: Records): RootsOf {
     const [name = "", ...within] = place.split(".");
     const section = (sheet as Readonly<Record<string, unknown>>)[name];
     if (typeof section !== "object" || section === null) return found;
+    noteEvidence(sheet.slug);
     add(found, sectionInputs(section));
     if (within.length === 0 && found.size > 0) return found;
     for (const { figure } of figureEntries({ [name]: section }))

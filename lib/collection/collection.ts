@@ -4,6 +4,7 @@ import { isKnown } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import type { InRange } from "./in-range.ts";
 import { comparedMasstone, showsItsGround, type GlossInReading } from "./compared-masstone.ts";
 import { oilBeside, type OilBeside } from "./oil-order.ts";
 import { spreadOf, type Spread } from "./spread.ts";
@@ -28,8 +29,8 @@ export interface Collection {
 
 /** Figures of which a page shows where its colour stands among the others. */
 const SPREAD_OF = {
-  "oil.oilIndexGPer100g": ({ oil }: Sheet) => oil.oilIndexGPer100g,
-  "drying.touchDryDays": ({ drying }: Sheet) => drying.touchDryDays,
+  "oil.oilIndexGPer100g": ({ oil }: InRange) => oil.oilIndexGPer100g,
+  "drying.touchDryDays": ({ drying }: InRange) => drying.touchDryDays,
 };
 
 export interface TwoLights extends Metamerism {
@@ -42,7 +43,7 @@ const NEIGHBOURS = 6;
 export const NEAR_TO = 5;
 
 export function collectionOf(
-  sheets: readonly Sheet[],
+  sheets: readonly InRange[],
   observer: JudgingObserver = "CIE 1964",
 ): Collection {
   const nearest = new Map([
@@ -94,7 +95,7 @@ function twoLights(
 }
 
 /** Masstones that compare, in one geometry each; those of another geometry, and films that show their ground, are no neighbours. */
-function nearestAmong(sheets: readonly Sheet[], gloss: GlossInReading): [string, Neighbour[]][] {
+function nearestAmong(sheets: readonly InRange[], gloss: GlossInReading): [string, Neighbour[]][] {
   const entries = sheets.flatMap((sheet): LabEntry[] => {
     const masstone = comparedMasstone(sheet.notations.masstone);
     return masstone?.gloss === gloss && !showsItsGround(sheet)
@@ -130,8 +131,8 @@ export function samePigmentOtherColour(sheet: Sheet, { ofPigment }: Collection):
 
 /** Sheets by what each of them has to do with. */
 function slugsBy(
-  sheets: readonly Sheet[],
-  keysOf: (sheet: Sheet) => readonly string[],
+  sheets: readonly InRange[],
+  keysOf: (sheet: InRange) => readonly string[],
 ): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, string[]>();
   for (const sheet of sheets)

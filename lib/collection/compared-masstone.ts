@@ -1,8 +1,7 @@
 import type { Lab } from "../colorimetry/viewing.ts";
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import type { Sheet } from "../sheet/sheet.ts";
-import type { MasstoneNotations } from "../sheet/notations/masstone-figures.ts";
+import type { InRange, MasstoneInRange } from "./in-range.ts";
 
 /** Light from the surface is in a reading or shut out of it; the two never compare as read. */
 export type GlossInReading = "included" | "shut out";
@@ -22,7 +21,7 @@ export interface ComparedMasstone {
  * @returns undefined where no Lab under D65/10 is known.
  */
 export function comparedMasstone(
-  notations: MasstoneNotations | undefined,
+  notations: Omit<MasstoneInRange, "curve"> | undefined,
 ): ComparedMasstone | undefined {
   const read = notations?.lab["D65/10"];
   if (read === undefined || !isKnown(read.L) || !isKnown(read.a) || !isKnown(read.b))
@@ -43,7 +42,7 @@ export function comparedMasstone(
 }
 
 /** Whether a masstone was read on a film that lets its ground through: another thickness is another colour, so that it compares with none. */
-export function showsItsGround({ optics }: Pick<Sheet, "optics">): boolean {
+export function showsItsGround({ optics }: Pick<InRange, "optics">): boolean {
   return optics.reasons.some(
     ({ rule }) => rule === "masstone-is-a-film" || rule === "masstone-by-both-grounds",
   );

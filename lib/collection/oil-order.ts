@@ -8,20 +8,12 @@ import { certain } from "../quantities/at.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
 import { remembered } from "../quantities/remembered.ts";
-import type { Sheet } from "../sheet/sheet.ts";
 import { firstInWindow } from "./first-in-window.ts";
+import type { InRange } from "./in-range.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 
-/** A range ranked by oil, leanest first: to a mass of pigment and to a volume of it. A colour whose oil is not known stands in neither. */
-export interface OilOrder {
-  readonly byMass: readonly Sheet[];
-  readonly byVolume: readonly Sheet[];
-}
-
-export const oilOrder = remembered((sheets: readonly Sheet[]): OilOrder => ({
-  byMass: ordered(sheets, ({ oil }) => oil.oilIndexGPer100g),
-  byVolume: ordered(sheets, ({ oil }) => oil.oilGPer100cm3),
-}));
+/** What of a sheet its place by oil goes by. */
+type OilInRange = Pick<InRange, "slug" | "name" | "family" | "oil">;
 
 /** A colour's oil beside that of the others. */
 export interface OilBeside {
@@ -35,8 +27,9 @@ export interface OilBeside {
 const RATIO_DECIMALS = 1;
 
 /** Of every colour by its slug. */
-export function oilBeside(sheets: readonly Sheet[]): ReadonlyMap<string, OilBeside> {
-  const { byMass, byVolume } = oilOrder(sheets);
+export function oilBeside(sheets: readonly OilInRange[]): ReadonlyMap<string, OilBeside> {
+  const byMass = leanestFirst(sheets, ({ oil }) => middleOfOil(oil.oilIndexGPer100g));
+  const byVolume = leanestFirst(sheets, ({ oil }) => middleOfOil(oil.oilGPer100cm3));
   const [masses, volumes] = [byMass, byVolume].map(
     (order) => new Map(order.map(({ slug }, i) => [slug, i + 1] as const)),
   );
@@ -67,19 +60,24 @@ function asTold({ values, ...statement }: OilRatioStatement): OilRatioStatement 
   };
 }
 
-/** An estimate stands at the middle of its ratio, since oil figures differ by ratios; equals go by slug. */
-function ordered(sheets: readonly Sheet[], figureOf: (sheet: Sheet) => Figure<Quantity>): Sheet[] {
-  return sheets
-    .flatMap((sheet) => {
-      const figure = figureOf(sheet);
-      return isKnown(figure) ? [{ sheet, oil: middle(figure.value) }] : [];
+/** A range ranked by oil, leanest first; equals go by slug. A colour whose oil is not known has no place. */
+export function leanestFirst<One extends { readonly slug: string }>(
+  all: readonly One[],
+  oilOf: (one: One) => number | undefined,
+): One[] {
+  return all
+    .flatMap((one) => {
+      const oil = oilOf(one);
+      return oil === undefined ? [] : [{ one, oil }];
     })
-    .sort((one, other) => one.oil - other.oil || slugOrder(one.sheet.slug, other.sheet.slug))
-    .map(({ sheet }) => sheet);
+    .sort((one, other) => one.oil - other.oil || slugOrder(one.one.slug, other.one.slug))
+    .map(({ one }) => one);
 }
 
-function middle(quantity: Quantity): number {
-  const [lower, upper] = ends(quantity);
+/** Where oil stands among the others': an estimate at the middle of its ratio, since oil figures differ by ratios. */
+export function middleOfOil(figure: Figure<Quantity>): number | undefined {
+  if (!isKnown(figure)) return undefined;
+  const [lower, upper] = ends(figure.value);
   return Math.sqrt(lower * upper);
 }
 
@@ -88,8 +86,8 @@ function middle(quantity: Quantity): number {
  * volume, as a statement that names both; undefined where there is none. Estimates are left out.
  */
 export function oilByMassAlone(
-  sheet: Sheet,
-  sheets: readonly Sheet[],
+  sheet: OilInRange,
+  sheets: readonly OilInRange[],
 ): OilRatioStatement | undefined {
   return (
     (sheet.family === undefined
@@ -100,8 +98,8 @@ export function oilByMassAlone(
 }
 
 function mostByMassAlone(
-  sheet: Sheet,
-  extremes: ReadonlyMap<string, readonly Sheet[]>,
+  sheet: OilInRange,
+  extremes: ReadonlyMap<string, readonly OilInRange[]>,
 ): OilRatioStatement | undefined {
   const own = weighedOil(sheet);
   if (own === undefined) return undefined;
@@ -129,7 +127,7 @@ function mostByMassAlone(
  * the range first; of one family, or of all by "".
  */
 const extremesOfFamily = remembered(
-  (sheets: readonly Sheet[], family: string): ReadonlyMap<string, readonly Sheet[]> => {
+  (sheets: readonly OilInRange[], family: string): ReadonlyMap<string, readonly OilInRange[]> => {
     const weighed = sheets
       .flatMap((sheet, nth) => {
         const oil = family === "" || sheet.family === family ? weighedOil(sheet) : undefined;
@@ -171,7 +169,7 @@ const extremesOfFamily = remembered(
 
 function weighedOil({
   oil: { oilIndexGPer100g, pigmentDensityGPerCm3 },
-}: Sheet): { readonly oilIndexGPer100g: number; readonly densityGPerCm3: number } | undefined {
+}: OilInRange): { readonly oilIndexGPer100g: number; readonly densityGPerCm3: number } | undefined {
   if (!isKnown(oilIndexGPer100g) || !isKnown(pigmentDensityGPerCm3)) return undefined;
   const [oilIndex, density] = [oilIndexGPer100g.value, pigmentDensityGPerCm3.value];
   return typeof oilIndex === "number" && typeof density === "number"

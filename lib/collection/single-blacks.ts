@@ -38,7 +38,8 @@ export function nearestBlacks(
 }
 
 export function singleBlacks(sheets: readonly Sheet[]): Sheet[] {
-  return sheets.filter(({ family, pigments }) => family === "black" && pigments.length === 1);
+  // Of those of other families no more is asked.
+  return sheets.filter((sheet) => sheet.family === "black" && sheet.pigments.length === 1);
 }
 
 /** a*, b* and the standard uncertainty of b* at a lightness; undefined where the ladder does not reach it. */

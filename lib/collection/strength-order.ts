@@ -1,28 +1,25 @@
-import { midpoint } from "../quantities/interval.ts";
-import type { Sheet } from "../sheet/sheet.ts";
 import { certain } from "../quantities/at.ts";
 import { slugOrder } from "../quantities/name-order.ts";
-import { shownStrength } from "./shown-strength.ts";
 
 /** A range ranked by tinting strength, the strongest tube first; and what is let down but does not compare. */
-export interface StrengthOrder {
-  readonly ranked: readonly Sheet[];
-  readonly others: readonly Sheet[];
+export interface StrengthOrder<One> {
+  readonly ranked: readonly One[];
+  readonly others: readonly One[];
 }
 
-export function strengthOrder(sheets: readonly Sheet[]): StrengthOrder {
-  const strength = (sheet: Sheet): number | undefined => {
-    const shown = shownStrength(sheet);
-    return shown && midpoint(shown.figure.value);
-  };
-  const ranked = sheets
-    .filter((sheet) => strength(sheet) !== undefined)
-    .toSorted(
-      (one, other) =>
-        certain(strength(other)) - certain(strength(one)) || slugOrder(one.slug, other.slug),
-    );
+/** @param strengthOf tinting strength beside the workshop's reference [1]; undefined of what does not compare. */
+export function strengthOrder<One extends { readonly slug: string }>(
+  all: readonly One[],
+  strengthOf: (one: One) => number | undefined,
+  isLetDown: (one: One) => boolean,
+): StrengthOrder<One> {
   return {
-    ranked,
-    others: sheets.filter((sheet) => sheet.tints.length > 0 && strength(sheet) === undefined),
+    ranked: all
+      .filter((one) => strengthOf(one) !== undefined)
+      .toSorted(
+        (one, other) =>
+          certain(strengthOf(other)) - certain(strengthOf(one)) || slugOrder(one.slug, other.slug),
+      ),
+    others: all.filter((one) => isLetDown(one) && strengthOf(one) === undefined),
   };
 }

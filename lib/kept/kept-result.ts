@@ -91,7 +91,12 @@ export function keptValue<V>(cache: WorkCache | undefined, origin: Origin, made:
 /** What is kept of an origin, where anything is. */
 export function keptIfAny(cache: WorkCache, origin: Origin): unknown {
   const key = keyOf(cache, origin);
-  const found = key === undefined ? undefined : readResult(cache, key);
+  return key === undefined ? undefined : keptUnder(cache, key);
+}
+
+/** The same by the name of what is kept, for whoever noted that: of a large value neither origin nor value is held meanwhile. */
+export function keptUnder(cache: WorkCache, key: string): unknown {
+  const found = readResult(cache, key);
   return found === undefined ? undefined : deserialize(found);
 }
 

@@ -17,7 +17,7 @@ import { lean } from "./lean-value.ts";
 import { namesByOwner } from "./names-by-owner.ts";
 import { partText, textHash, type PartHashes } from "./part-hashes.ts";
 import { noteReadAgain, readBy, type ReadNames } from "./reads.ts";
-import { hasRead, stepBook, type KeptStep, type StepBook } from "./step-book.ts";
+import { hasRead, stepBook, type KeptStep, type StepBook, type Told } from "./step-book.ts";
 import type { WorkCache } from "./work-cache.ts";
 
 /** A step by its name, and the modules that take it. */
@@ -26,6 +26,9 @@ export interface Step extends Pick<Origin, "modules"> {
   /** What it is taken of, where it is taken of many: those of one name are kept in one file. */
   readonly of?: string;
 }
+
+/** A step that is taken of many things. */
+export type StepOfMany = Step & { readonly of: string };
 
 /** Parts that a step read, by what they belong to: a member of a list, every member of one (`sheets/*`), or none (the empty name). */
 export type PartsRead = readonly (readonly [
@@ -48,6 +51,8 @@ export interface FoundStep {
 export interface KeptSteps {
   /** What was kept of a step, else made now and kept; whoever asks has read what it was made from. */
   readonly made: <V>(step: Step, made: () => V) => V;
+  /** The same of one that is taken of many, with what tells what it came out as: known without going through it where it was kept. */
+  readonly told: <V>(step: StepOfMany, made: () => V) => Told<V>;
   /** A large value that was kept, where each part that it read is still as it was; it is read when it is asked for, which whoever asks has to note. */
   readonly found: (step: Step) => FoundStep | undefined;
   /** @param names of all parts that it read. @param identity tells the value from every other; the value can be cloned. @param sooner of the value, to be known without reading it. */
@@ -76,6 +81,15 @@ export function madeStep<V>(steps: KeptSteps | undefined, step: Step, made: () =
   return steps === undefined ? made() : steps.made(step, made);
 }
 
+/** The same of many, each with what tells it. */
+export function toldStep<V>(
+  steps: KeptSteps | undefined,
+  step: StepOfMany,
+  made: () => V,
+): Told<V> {
+  return steps === undefined ? { value: made(), identity: undefined } : steps.told(step, made);
+}
+
 /**
  * @param always what every step may read without noting it.
  * @param hashes of what is there now by the name of a part.
@@ -97,7 +111,7 @@ export function keptSteps(
     known.set(list, hash);
     return hash;
   };
-  const byOwner = namesByOwner(withMembers);
+  const byOwner = namesByOwner(withMembers, hashes.countOf);
   const partsOf = (read: ReadNames, before: PartsRead = []): PartsRead => {
     const earlier = new Map(before.map((part) => [part[0], part]));
     return [...byOwner(read)].map(([owner, own]) => {
@@ -181,6 +195,7 @@ export function keptSteps(
     keepBooks: () => {
       for (const book of books.values()) book.keep();
     },
+    told: (step, made) => bookOf(step).told(step.of, made),
     made: <V>(step: Step, made: () => V): V => {
       if (step.of !== undefined) return bookOf(step).made(step.of, made);
       const kept = lastOf(step);

@@ -1,7 +1,7 @@
 /** Names of what was read, put together by what they belong to. */
 import type { ReadNames } from "./reads.ts";
 
-/** Members of which a step reads the same are named one by one up to so many; past that it is said to read all. */
+/** Members of which a step reads the same are named one by one up to so many, and up to half of all; past that it is said to read all. */
 const MOST_NAMED = 12;
 const EVERY = "*";
 /** Pages read much the same: of so many names it is remembered whose they are. */
@@ -26,10 +26,11 @@ interface Reach {
  * What was read, each name once, by what it belongs to: a member of a list, every member of one
  * (`sheets/*`), or none (the empty name). Names that many members have are put together:
  * `sheets/EVERY/sheet/name`.
- * @param withMembers names of what has members, of which one is read as another is.
+ * @param withMembers names of what has members, of which one is read as another is. @param countOf how many members one of these has.
  */
 export function namesByOwner(
   withMembers: readonly string[],
+  countOf: (list: string) => number,
 ): (names: ReadNames) => Map<string, string[]> {
   const beginnings = new Map<string, string[]>();
   for (const list of withMembers)
@@ -50,6 +51,13 @@ export function namesByOwner(
     if (known.size >= MOST_OWNED) for (const held of [known, texts]) held.clear();
     known.set(name, owned);
     return owned;
+  };
+  const addMember = (shared: Reach["shared"], every: string, name: string): void => {
+    const own = shared.get(every);
+    if (own === EVERY) return;
+    if (own === undefined) shared.set(every, new Set([name]));
+    else if (own.add(name).size > MOST_NAMED && 2 * own.size > countOf(listOf(every)))
+      shared.set(every, EVERY);
   };
   const reaches = new WeakMap<object, Reach>();
   const met = new WeakSet<object>();
@@ -98,13 +106,6 @@ export function namesByOwner(
   };
 }
 
-function addMember(shared: Reach["shared"], every: string, name: string): void {
-  const own = shared.get(every);
-  if (own === EVERY) return;
-  if (own === undefined) shared.set(every, new Set([name]));
-  else if (own.add(name).size > MOST_NAMED) shared.set(every, EVERY);
-}
-
 /** @param beginnings of names of members, by their first letter: of a large range more names are asked for than are remembered. */
 function ownerOf(name: string, beginnings: ReadonlyMap<string, readonly string[]>): string {
   const list = beginnings.get(name.charAt(0))?.find((one) => name.startsWith(one));
@@ -112,6 +113,11 @@ function ownerOf(name: string, beginnings: ReadonlyMap<string, readonly string[]
   const end = name.indexOf("/", list.length);
   const owner = end === -1 ? name : name.slice(0, end);
   return owner.endsWith("/#") || owner.endsWith("/?") ? "" : owner;
+}
+
+/** Of a name of {@link ofEvery}. */
+function listOf(every: string): string {
+  return every.slice(0, every.indexOf(`/${EVERY}/`));
 }
 
 function ofEvery(owner: string, name: string): string {

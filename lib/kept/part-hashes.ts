@@ -6,15 +6,6 @@ import { contentHash } from "./content-hash.ts";
 import { readKept, writeKept } from "./kept-file.ts";
 import type { WorkCache } from "./work-cache.ts";
 
-/** A part whose hash is known without its text. */
-export class HashedPart {
-  readonly hash: string;
-
-  constructor(hash: string) {
-    this.hash = hash;
-  }
-}
-
 export interface PartHashes {
   /** Of a part by its name, or of the same part of every member: `sheets/EVERY/sheet/name`. */
   readonly of: (name: string) => string;
@@ -22,6 +13,8 @@ export interface PartHashes {
   readonly ofMember: (owner: string, name: string) => string;
   /** Of all that belongs to a member, or to every member; undefined of what is not there. */
   readonly identityOf: (owner: string) => string | undefined;
+  /** How many members a list has. */
+  readonly countOf: (list: string) => number;
   /** Keep those that are worth it for the next build. */
   readonly keep: () => void;
 }
@@ -53,6 +46,7 @@ export function partHashes(
   const known = new Map<string, string>();
   const membersOf = (list: string): readonly string[] =>
     (part(`${list}/#`) ?? []) as readonly string[];
+  const counts = new Map<string, number>();
   const once = (name: string, made: () => string): string => {
     const hash = known.get(name) ?? made();
     known.set(name, hash);
@@ -94,6 +88,11 @@ export function partHashes(
         ),
       );
     },
+    countOf: (list) => {
+      const count = counts.get(list) ?? membersOf(list).length;
+      counts.set(list, count);
+      return count;
+    },
     keep: () => {
       if (!cache.keeps || now.size === 0) return;
       const still = Object.entries(kept ?? {}).flatMap(([owner, [identity, hashes]]) => {
@@ -117,7 +116,6 @@ export function textHash(parts: Iterable<string>): string {
 const knownHashes = new WeakMap<object, string>();
 
 function partHash(part: unknown): string {
-  if (part instanceof HashedPart) return part.hash;
   if (typeof part !== "object" || part === null) return textHash([partText(part)]);
   const hash = knownHashes.get(part) ?? textHash([partText(part)]);
   knownHashes.set(part, hash);

@@ -1,6 +1,7 @@
 /** Steps of one kind that are taken of many things, such as every colour: kept in one file, each by what it read. */
 import type { KeptSteps, PartsRead } from "./kept-steps.ts";
 import { readValue, writeValue } from "./kept-result.ts";
+import { partText, textHash } from "./part-hashes.ts";
 import { noteReadAgain, readBy } from "./reads.ts";
 import type { WorkCache } from "./work-cache.ts";
 
@@ -8,13 +9,22 @@ export interface KeptStep {
   readonly parts: PartsRead;
   /** The value; of one that is kept by itself what is known of it sooner. */
   readonly value?: unknown;
-  /** Of a value that is kept by itself. */
+  /** Of a value that is kept by itself, or is told by what it came out as. */
   readonly identity?: string;
+}
+
+/** A value, and what tells it from every other. */
+export interface Told<V> {
+  readonly value: V;
+  /** Undefined where nothing is kept. */
+  readonly identity: string | undefined;
 }
 
 export interface StepBook {
   /** What was kept of a thing, else made now; whoever asks has read what it was made from. */
   readonly made: <V>(of: string, made: () => V) => V;
+  /** The same, told by what it came out as. */
+  readonly told: <V>(of: string, made: () => V) => Told<V>;
   /** What was kept of a thing, where all that it read is as it was. */
   readonly found: (of: string) => KeptStep | undefined;
   readonly put: (of: string, kept: KeptStep) => void;
@@ -46,19 +56,23 @@ export function stepBook(
     if (known !== undefined) now.set(of, known);
     return known;
   };
+  const taken = (of: string, made: () => unknown, tells: (value: unknown) => object): KeptStep => {
+    const known = found(of);
+    if (known !== undefined) {
+      for (const [, , , names] of known.parts) noteReadAgain(names);
+      return known;
+    }
+    const { value, names } = readBy(made);
+    const own = { parts: partsOf(names, before().get(of)?.parts), value, ...tells(value) };
+    now.set(of, own);
+    return own;
+  };
   return {
     found,
     put: (of, kept) => now.set(of, kept),
-    made: <V>(of: string, made: () => V): V => {
-      const known = found(of);
-      if (known !== undefined) {
-        for (const [, , , names] of known.parts) noteReadAgain(names);
-        return known.value as V;
-      }
-      const { value, names } = readBy(made);
-      now.set(of, { parts: partsOf(names, before().get(of)?.parts), value });
-      return value;
-    },
+    made: <V>(of: string, made: () => V) => taken(of, made, () => ({})).value as V,
+    told: <V>(of: string, made: () => V) =>
+      taken(of, made, (value) => ({ identity: textHash([partText(value)]) })) as Told<V>,
     keep: () => {
       if (place?.cache.keeps !== true || now.size === 0) return;
       // What nobody asked for this time stays for as long as it would be right.

@@ -13,6 +13,8 @@ export interface PigmentKnowledge {
   /** What it is called, and what it is made of: its own row or its parent's. */
   readonly identity?: PigmentRow;
   readonly family?: HueFamily;
+  /** What else it is or was called; of a variant also what its parent is. */
+  readonly commonNames: Tables["commonNames"];
   readonly densities: readonly HandbookRow[];
   readonly oilAbsorptions: readonly HandbookRow[];
   readonly looseDensities: readonly HandbookRow[];
@@ -120,6 +122,7 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
   return {
     ...(identity === undefined ? {} : { identity }),
     ...(family === undefined ? {} : { family }),
+    commonNames: rowsOf(tables.commonNames, [name, parentName(name)]),
     densities: rows.densities,
     oilAbsorptions: rows.oilAbsorptions,
     looseDensities: rows.looseDensities,

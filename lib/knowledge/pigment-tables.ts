@@ -120,6 +120,10 @@ export const PIGMENT_TABLES = {
     tint: expectation,
     tintSource: evidence.source.optional(),
   }),
+  commonNames: {
+    ...pigmentTable("knowledge/common-names.csv", { name: wording }),
+    names: ({ name }: PigmentsRow & { readonly name: string }) => [name],
+  },
   traditionalNames: {
     ...pigmentTable("permanence/traditional-names.yaml", {
       word: wording,

@@ -1,7 +1,4 @@
 import type { Words } from "../words/words.ts";
-import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
-import { isKnown, type Figure } from "../quantities/figure.ts";
-import { midpoint, type Quantity } from "../quantities/interval.ts";
 import { unitText } from "../present/figure-text.ts";
 import {
   type CatalogueGridView,
@@ -12,20 +9,18 @@ import {
 } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { FAMILIES, type Language } from "../records/schema/terms.ts";
-import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
-import { filterChoices, filterTags } from "./range-filters.ts";
+import { colourCell } from "./colour-cell.ts";
+import type { OrderKeys } from "./colour-row.ts";
+import { rowOf } from "./colour-rows.ts";
+import { filterChoices } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
-import { hueGiven, munsellPlace } from "./munsell-place.ts";
 import { oilGroups } from "./oil-order-page.ts";
-import { colourCell, figureCell } from "./order-cells.ts";
-import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { strengthGroups } from "./strength-order-page.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { pageHead } from "./site-frame.ts";
-import { NO_VALUE } from "../words/no-value.ts";
 import { nameOrder } from "../quantities/name-order.ts";
 
 /** The printed orders of the catalogue, each a page of its own. */
@@ -52,16 +47,13 @@ export function orderPaths(order: Order | "grid", context: PageContext): string[
 }
 
 /** The catalogue's orders, and the page of near-neutrals where the range has any. */
-export function orderLinks(
-  { words, sheets }: PageContext,
-  { root }: PagePlace,
-  shown: string,
-): LinkView[] {
+export function orderLinks(context: PageContext, { root }: PagePlace, shown: string): LinkView[] {
+  const { words, sheets } = context;
   const orders = (["grid", ...ORDERS] as const).map((order) => ({
     text: words.pages.catalogue.orders[order],
     to: orderPath(order),
   }));
-  const whites = sheets.some(({ sheet }) => isNearNeutral(sheet))
+  const whites = sheets.some((worded) => rowOf(worded, context).isNearNeutral)
     ? [{ text: words.pages.catalogue.orders.whites, to: WHITES_PATH }]
     : [];
   return [...orders, ...whites].map(({ text, to }) => ({
@@ -101,8 +93,10 @@ export function catalogueGrid(
       ...(isWhole ? {} : { label: words.pages.parts.onThisPage(text.filters.label) }),
       families,
       choices: filterChoices(
-        context,
-        (pages[nth] ?? []).flatMap(({ items }) => items),
+        words,
+        (pages[nth] ?? []).flatMap(({ items }) =>
+          items.map((worded) => rowOf(worded, context).filters),
+        ),
       ),
     },
     orders: orderLinks(context, place, orderPath("grid")),
@@ -119,7 +113,7 @@ export function catalogueGrid(
       count: text.count(count),
       colours: items.map((worded) => ({
         ...colourCard(worded, context, place),
-        tags: filterTags(worded.sheet).join(" "),
+        tags: rowOf(worded, context).filters.tags.join(" "),
       })),
     })),
     downloads: [
@@ -240,25 +234,19 @@ export function catalogueTable(
   };
 }
 
-function orderGroups(order: Order, { sheets, words, records }: PageContext): OrderGroup[] {
+function orderGroups(order: Order, context: PageContext): OrderGroup[] {
   switch (order) {
     case "oil":
-      return oilGroups(sheets, words);
+      return oilGroups(context);
     case "strength":
-      return strengthGroups(
-        sheets,
-        words,
-        records.colours.get(records.workshop.strengthReference ?? "")?.record.name ?? "",
-      );
+      return strengthGroups(context);
     default:
-      return grouped(order, byName(sheets, words.language), words).map(
-        ({ id, heading, sheets: items }) => ({
-          id,
-          heading,
-          items,
-          table: (shown, _, context, place) => table(heading, shown, context, place),
-        }),
-      );
+      return grouped(order, context).map(({ id, heading, sheets: items }) => ({
+        id,
+        heading,
+        items,
+        table: (shown, _, page, place) => table(heading, shown, page, place),
+      }));
   }
 }
 
@@ -284,12 +272,19 @@ interface Group {
   readonly sheets: readonly SheetTexts[];
 }
 
-function grouped(
-  order: Exclude<Order, "oil" | "strength">,
-  sheets: readonly SheetTexts[],
-  words: Words,
-): Group[] {
+function grouped(order: Exclude<Order, "oil" | "strength">, context: PageContext): Group[] {
+  const { sheets, words } = context;
   const text = words.pages.catalogue;
+  const by = (
+    key: (keys: OrderKeys) => number | undefined,
+    headingOf: (value: number, keys: OrderKeys) => string,
+  ): Group[] =>
+    groupBy(
+      byName(sheets, words.language),
+      (worded) => rowOf(worded, context).keys,
+      { key, headingOf },
+      text.groups.notStated,
+    );
   switch (order) {
     case "family":
       return byFamily(sheets, words.language).map(([family, members]) => ({
@@ -298,35 +293,27 @@ function grouped(
         sheets: members,
       }));
     case "value":
-      return groupBy(
-        sheets,
-        ({ notations }) => number(notations.masstone?.munsell?.value),
+      return by(
+        ({ value }) => value,
         (value) => text.value(Math.floor(value)),
-        text.groups.notStated,
       );
     case "hue":
-      return groupBy(
-        sheets,
-        hueNumber,
+      return by(
+        ({ hue }) => hue,
         (hue) =>
           hue < 0
             ? text.groups.neutral
             : (HUE_FAMILIES[Math.min(9, Math.ceil(hue / 10) - 1)] ?? ""),
-        text.groups.notStated,
       );
     case "drying":
-      return groupBy(
-        sheets,
-        ({ drying }) => number(drying.touchDryDays),
-        (_, sheet) => word(sheet.drying.class, words.terms),
-        text.groups.notStated,
+      return by(
+        ({ dryingDays }) => dryingDays,
+        (_, { drying }) => drying,
       );
     case "permanence":
-      return groupBy(
-        sheets,
-        permanenceRank,
-        (_, sheet) => permanenceWord(sheet, words),
-        text.groups.notStated,
+      return by(
+        ({ permanenceRank }) => permanenceRank,
+        (_, { permanence }) => permanence,
       );
   }
 }
@@ -337,17 +324,26 @@ function grouped(
  */
 function groupBy(
   sheets: readonly SheetTexts[],
-  key: (sheet: Sheet) => number | undefined,
-  headingOf: (value: number, sheet: Sheet) => string,
+  keysOf: (worded: SheetTexts) => OrderKeys,
+  {
+    key,
+    headingOf,
+  }: {
+    readonly key: (keys: OrderKeys) => number | undefined;
+    readonly headingOf: (value: number, keys: OrderKeys) => string;
+  },
   without: string,
 ): Group[] {
-  const keyed = sheets.map((worded) => ({ worded, value: key(worded.sheet) }));
+  const keyed = sheets.map((worded) => {
+    const keys = keysOf(worded);
+    return { worded, keys, value: key(keys) };
+  });
   const known = keyed
-    .filter((entry): entry is { worded: SheetTexts; value: number } => entry.value !== undefined)
+    .flatMap((one) => (one.value === undefined ? [] : [{ ...one, value: one.value }]))
     .sort((one, other) => one.value - other.value);
   const groups = new Map<string, SheetTexts[]>();
-  for (const { worded, value } of known) {
-    const heading = headingOf(value, worded.sheet);
+  for (const { worded, keys, value } of known) {
+    const heading = headingOf(value, keys);
     const members = groups.get(heading) ?? [];
     members.push(worded);
     groups.set(heading, members);
@@ -363,11 +359,6 @@ function groupBy(
     : [...all, { id: "not-stated", heading: without, sheets: unknown }];
 }
 
-/** An estimate stands at its middle, as it is classed: it never ranks below a measured colour only because it is a range. */
-function number(figure: Figure<Quantity> | Figure<number> | undefined): number | undefined {
-  return figure !== undefined && isKnown<Quantity>(figure) ? midpoint(figure.value) : undefined;
-}
-
 const HUE_FAMILIES = [
   "Reds (R)",
   "Yellow-reds (YR)",
@@ -381,54 +372,13 @@ const HUE_FAMILIES = [
   "Red-purples (RP)",
 ];
 
-/** Hundred-step hue; -1 for a neutral, and for one so near it that its hue is what it gives least. */
-function hueNumber(sheet: Sheet): number | undefined {
-  const place = munsellPlace(sheet);
-  if (place === undefined) return undefined;
-  return hueGiven(place) ?? -1;
-}
-
-const CATEGORIES: readonly string[] = EXPECTATIONS.map(({ category }) => category);
-const EXPECTATION_WORDS: readonly string[] = EXPECTATIONS.map(({ expectation }) => expectation);
-
-function permanenceRank({ permanence }: Sheet): number | undefined {
-  if (isKnown(permanence.category))
-    return (
-      CATEGORIES.indexOf(permanence.category.value) +
-      (permanence.basis === "own exposure" ? 0.25 : 0)
-    );
-  return isKnown(permanence.expectation)
-    ? EXPECTATION_WORDS.indexOf(permanence.expectation.value) + 0.5
-    : undefined;
-}
-
-function permanenceWord(
-  { permanence }: Sheet,
-  { pages: { sheet: text, paint } }: PageContext["words"],
-): string {
-  if (isKnown(permanence.category) && permanence.basis === "own exposure")
-    return paint.permanence.order(permanence.category.value);
-  if (isKnown(permanence.category))
-    return text.factDetail
-      .category(permanence.category.value)
-      .replace(/^./, (letter) => letter.toUpperCase());
-  const expected = isKnown(permanence.expectation)
-    ? (text.expectation[permanence.expectation.value] ?? permanence.expectation.value)
-    : "";
-  return expected.replace(/^./, (letter) => letter.toUpperCase());
-}
-
-function word(figure: Figure<string>, terms: Readonly<Record<string, string>>): string {
-  const value = isKnown(figure) ? (terms[figure.value] ?? figure.value) : "";
-  return value.replace(/^./, (letter) => letter.toUpperCase());
-}
-
 function table(
   heading: string,
   sheets: readonly SheetTexts[],
-  { words }: PageContext,
+  context: PageContext,
   place: PagePlace,
 ): TableView {
+  const { words } = context;
   const { columns, caption } = words.pages.catalogue;
   return {
     caption: caption(heading),
@@ -441,39 +391,9 @@ function table(
       { head: columns.drying },
       { head: columns.oil, unit: unitText("g/100 g", words), numeric: true },
     ],
-    rows: sheets.map((worded): CellView[] => {
-      const { sheet } = worded;
-      return [
-        colourCell(sheet, place),
-        {
-          text: sheet.pigments
-            .map(({ colourIndexName, name }) => colourIndexName ?? name)
-            .join(", "),
-        },
-        cell(worded, "notations.masstone.munsell.text", words, false),
-        isKnown(sheet.permanence.category)
-          ? {
-              ...cell(worded, "permanence.category", words),
-              ...(sheet.permanence.basis === "own exposure"
-                ? { note: words.pages.paint.permanence.cell }
-                : {}),
-            }
-          : cell(worded, "permanence.expectation", words),
-        cell(worded, "optics.opacityClass", words),
-        cell(worded, "drying.class", words),
-        cell(worded, "oil.oilIndexGPer100g", words),
-      ];
-    }),
+    rows: sheets.map((worded): CellView[] => [
+      colourCell(worded, context, place),
+      ...rowOf(worded, context).cells,
+    ]),
   };
-}
-
-function cell(
-  worded: SheetTexts,
-  path: string,
-  words: PageContext["words"],
-  withStanding = true,
-): CellView {
-  if (!worded.has(path)) return { text: NO_VALUE, reason: words.pages.catalogue.notRead };
-  const { standing, ...rest } = figureCell(worded, path, words);
-  return withStanding && standing !== undefined ? { ...rest, standing } : rest;
 }

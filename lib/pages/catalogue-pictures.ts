@@ -5,8 +5,8 @@ import { CHROMA_SCALES, chromaTickStep, valueChromaSlice } from "../plots/value-
 import { asMarkup, type PictureView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Order } from "./catalogue-pages.ts";
-import { hueGiven, munsellPlace, NEAR_NEUTRAL_BELOW } from "./munsell-place.ts";
-import { comparableColour } from "./screen-swatch.ts";
+import { rowOf } from "./colour-rows.ts";
+import { hueGiven, NEAR_NEUTRAL_BELOW } from "./munsell-place.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** Widths of a chart where there is room, and in a narrow column [user units]. */
@@ -17,13 +17,14 @@ const NARROW = 340;
 export function orderPictures(
   order: Order,
   sheets: readonly SheetTexts[],
-  { words }: PageContext,
+  context: PageContext,
   { root }: PagePlace,
 ): PictureView[] {
+  const { words } = context;
   const text = words.pages.range;
-  const points = sheets.flatMap(({ sheet }) => {
-    const place = munsellPlace(sheet);
-    const colour = comparableColour(sheet.notations.masstone);
+  const points = sheets.flatMap((worded) => {
+    const { sheet } = worded;
+    const { munsell: place, colour } = rowOf(worded, context);
     return place === undefined || colour === undefined
       ? []
       : [{ label: sheet.name, colour, href: `${root}colours/${sheet.slug}/`, ...place }];

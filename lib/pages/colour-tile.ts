@@ -1,36 +1,20 @@
 import { nameOrder } from "../quantities/name-order.ts";
-import type { Language } from "../records/schema/terms.ts";
-import { isKnown } from "../quantities/figure.ts";
 import type { TileView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Words } from "../words/words.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { rowOf } from "./colour-rows.ts";
 import { familyLinks } from "./catalogue-pages.ts";
 import { evenly } from "./range-parts.ts";
-import type { Sheet } from "../sheet/sheet.ts";
-import { comparableColour, tellingTint } from "./screen-swatch.ts";
 
 /** A colour on the wall: masstone over the tint that tells most. */
 export function colourTile(
-  { sheet }: SheetTexts,
-  { words }: PageContext,
+  worded: SheetTexts,
+  context: PageContext,
   { root }: PagePlace,
 ): TileView {
-  const colours = tilePaints(sheet);
-  return {
-    name: sheet.name,
-    href: `${root}colours/${sheet.slug}/`,
-    colours,
-    ...(colours.length === 0 ? { missing: words.pages.catalogue.noSwatch } : {}),
-    ...(sheet.discontinued === undefined ? {} : { note: words.pages.catalogue.madeNoMore }),
-  };
-}
-
-/** Masstone and the tint that tells most, as far as they were read. */
-export function tilePaints(sheet: Sheet): TileView["colours"] {
-  return [comparableColour(sheet.notations.masstone), tellingTint(sheet)?.colour].filter(
-    (colour) => colour !== undefined,
-  );
+  const { slug, name } = worded.sheet;
+  return { name, href: `${root}colours/${slug}/`, ...rowOf(worded, context).tile };
 }
 
 /** Masstones that stand for a family. */
@@ -38,20 +22,17 @@ const FAMILY_PAINTS = 8;
 
 /** A tile a family in place of one a colour: some of its masstones from light to dark, and the way to all of them. */
 export function familyTiles(context: PageContext, place: PagePlace): TileView[] {
-  const { words, sheets } = context;
+  const { words } = context;
   const text = words.pages.catalogue;
   const ways = new Map(familyLinks(context, place).map(({ family, href }) => [family, href]));
-  const wall = wallOrder(sheets, words.language);
+  const wall = wallOrder(context);
   return WALL.map((family) => ({
     family,
     members: wall.filter(({ sheet }) => (sheet.family ?? "other") === family),
   }))
     .filter(({ members }) => members.length > 0)
     .map(({ family, members }): TileView => {
-      const colours = members.flatMap(({ sheet }) => {
-        const masstone = comparableColour(sheet.notations.masstone);
-        return masstone === undefined ? [] : [masstone];
-      });
+      const colours = members.flatMap((worded) => rowOf(worded, context).colour ?? []);
       return {
         name: words.families[family],
         href: ways.get(family) ?? `${place.root}colours/`,
@@ -66,9 +47,10 @@ export function familyTiles(context: PageContext, place: PagePlace): TileView[] 
  * By family, and in each from light to dark by Munsell value as it is printed, so that what nobody
  * can tell apart stands by name; what was not read comes last, and after all what is made no more.
  */
-export function wallOrder(sheets: readonly SheetTexts[], language: Language): SheetTexts[] {
-  const inOrder = nameOrder(language);
-  return sheets.toSorted(
+export function wallOrder(context: Pick<PageContext, "sheets" | "rows" | "words">): SheetTexts[] {
+  const inOrder = nameOrder(context.words.language);
+  const lightness = (worded: SheetTexts): number => rowOf(worded, context).lightness;
+  return context.sheets.toSorted(
     (one, other) =>
       Number(one.sheet.discontinued !== undefined) -
         Number(other.sheet.discontinued !== undefined) ||
@@ -94,9 +76,3 @@ const WALL: readonly (keyof Words["families"])[] = [
   "extender",
   "other",
 ];
-
-/** In tenths. */
-function lightness({ sheet }: SheetTexts): number {
-  const value = sheet.notations.masstone?.munsell?.value;
-  return value !== undefined && isKnown(value) ? Math.round(10 * value.value) : -1;
-}

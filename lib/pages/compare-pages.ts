@@ -9,7 +9,7 @@ import { chosenPairs, type ChosenPair } from "../records/chosen-pairs.ts";
 import { colourTile, wallOrder } from "./colour-tile.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { wordedSheet } from "./worded-sheet.ts";
-import { comparableColour } from "./screen-swatch.ts";
+import { rowOf } from "./colour-rows.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pictureFolder, picturedColours, sharedPicture } from "./shared-picture.ts";
 import { pageHead } from "./site-frame.ts";
@@ -35,17 +35,15 @@ export function comparePage(context: PageContext, place: PagePlace): CompareView
       ...(context.sheets.length > ON_ONE_PAGE.tiles
         ? { some: text.form.some(ON_ONE_PAGE.tiles, context.sheets.length) }
         : {}),
-      colours: evenly(wallOrder(context.sheets, context.words.language), ON_ONE_PAGE.tiles).map(
-        (worded) => {
-          const { name, colours, missing } = colourTile(worded, context, place);
-          return {
-            slug: worded.sheet.slug,
-            name,
-            colours,
-            ...(missing === undefined ? {} : { missing }),
-          };
-        },
-      ),
+      colours: evenly(wallOrder(context), ON_ONE_PAGE.tiles).map((worded) => {
+        const { name, colours, missing } = colourTile(worded, context, place);
+        return {
+          slug: worded.sheet.slug,
+          name,
+          colours,
+          ...(missing === undefined ? {} : { missing }),
+        };
+      }),
     },
     sections:
       pairs.length === 0
@@ -62,9 +60,10 @@ function pairEntry(pair: ChosenPair, context: PageContext, { root }: PagePlace):
     heading: pairHeading(pair, context),
     href: root + pairAddress(pair),
     ...(pair.why === undefined ? {} : { text: pair.why }),
-    colours: pair.colours
-      .map((slug) => comparableColour(sheetOf(slug, context)?.notations.masstone))
-      .filter((colour) => colour !== undefined),
+    colours: pair.colours.flatMap((slug) => {
+      const worded = wordedSheet(slug, context);
+      return (worded && rowOf(worded, context).colour) ?? [];
+    }),
   };
 }
 

@@ -1,5 +1,6 @@
-import { inputsOf, isKnown } from "../quantities/figure.ts";
+import { isKnown } from "../quantities/figure.ts";
 import { ends } from "../quantities/interval.ts";
+import { evidenceOf } from "../sheet/figure-places.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
 /** Dried thickness [um] beyond which nobody lays a coat so that it hides. Our own limit. */
@@ -21,6 +22,6 @@ export function glazesThoughItHides({
   return (
     isKnown(opacityClass) &&
     ["transparent", "semi-transparent"].includes(opacityClass.value) &&
-    inputsOf(opacityClass).includes(scatteringPower)
+    evidenceOf(opacityClass).includes(scatteringPower)
   );
 }

@@ -18,7 +18,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
   const { name, about } = records.workshop;
   const pairs = chosenPairs(records.workshop);
   const isOneWall = sheets.length <= ON_ONE_PAGE.tiles;
-  const promise = text.promise(rangeCounts(sheets));
+  const promise = text.promise(rangeCounts(context));
   return {
     kind: "home",
     ...pageHead(context, place, name, about ?? promise),
@@ -28,7 +28,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
     wall: text.wall,
     isByFamily: !isOneWall,
     tiles: isOneWall
-      ? wallOrder(sheets, words.language).map((worded) => colourTile(worded, context, place))
+      ? wallOrder(context).map((worded) => colourTile(worded, context, place))
       : familyTiles(context, place),
     about: about === undefined ? [] : [about],
     ...(answers.length === 0

@@ -76,10 +76,11 @@ function fold(
 
 function factLines(
   name: string,
-  { identity, rows, drying: inOil }: PigmentKnowledge,
+  known: PigmentKnowledge,
   context: KnownContext,
   place: Pick<PagePlace, "root">,
 ): (readonly [Fact, LineView])[] {
+  const { identity, rows, drying: inOil } = known;
   const { words } = context;
   const texts = words.pages.pigmentIndex;
   const named = sourceLink(context, place);
@@ -139,6 +140,13 @@ function factLines(
             .flatMap((part) => (part === undefined ? [] : words.substance(part)))
             .join(", "),
       identity === undefined ? [] : [identity],
+    ),
+    ...line(
+      "alsoCalled",
+      known.commonNames.length === 0
+        ? undefined
+        : known.commonNames.map(({ name: one }) => words.substance(one)).join(", "),
+      known.commonNames,
     ),
     ...line(
       "metals",

@@ -1,6 +1,7 @@
 /** The range as a reader's browser mixes with it: fits, films and what is known of each paint. */
 import type { Grain } from "../kept/followed.ts";
-import { madeStep } from "../kept/kept-steps.ts";
+import { toldStep } from "../kept/kept-steps.ts";
+import type { Told } from "../kept/step-book.ts";
 import { packedFit, FIT_FORMAT } from "../mixing/fits/packed-fit.ts";
 import { packedNumbers, REFLECTANCE_STEPS, RELATIVE_STEPS } from "../mixing/fits/packed-numbers.ts";
 import type {
@@ -34,6 +35,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { opticsReading } from "../sheet/tints/optics-reading.ts";
 import type { PageContext } from "./page-context.ts";
 import { comparableColour } from "./screen-swatch.ts";
+import { wordedSheet } from "./worded-sheet.ts";
 
 /** Whether a colour of the range can be mixed at all: else there are no pages to mix on. */
 export function hasMixing({ fits }: Pick<PageContext, "fits">): boolean {
@@ -63,7 +65,7 @@ type MixedOf = Omit<PageContext, "mixing">;
 
 /** Everything that is mixed with, as plain data. */
 export function mixingData(context: MixedOf): MixingData {
-  const { records, sheets, steps } = context;
+  const { records, sheets } = context;
   const { name, currency, observer, strengthReference } = records.workshop;
   const grounds = groundsOf(context);
   return {
@@ -76,12 +78,20 @@ export function mixingData(context: MixedOf): MixingData {
     ...(currency === undefined ? {} : { currency }),
     observer: observer ?? "CIE 1964",
     ...(strengthReference === undefined ? {} : { usual: strengthReference }),
-    paints: sheets.map((worded) => {
-      const step = { modules: MODULES, name: "paints that mix", of: worded.sheet.slug };
-      return madeStep(steps, step, () => mixingPaint(worded, context));
-    }),
+    paints: sheets.map((worded) => toldPaint(worded, context).value),
     ...(grounds === undefined ? {} : { grounds }),
   };
+}
+
+/** What tells a colour's paint from what it was. */
+export function paintIdentity(slug: string, context: MixedOf): string | undefined {
+  const worded = wordedSheet(slug, context);
+  return worded && toldPaint(worded, context).identity;
+}
+
+function toldPaint(worded: SheetTexts, context: MixedOf): Told<MixingPaint> {
+  const step = { modules: MODULES, name: "paints that mix", of: worded.sheet.slug };
+  return toldStep(context.steps, step, () => mixingPaint(worded, context));
 }
 
 function mixingPaint(worded: SheetTexts, context: MixedOf): MixingPaint {

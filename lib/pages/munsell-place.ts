@@ -3,7 +3,7 @@ import { isKnown } from "../quantities/figure.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
 /** Where a masstone stands in the Munsell solid; hue null for a neutral. */
-interface MunsellPlace {
+export interface MunsellPlace {
   readonly hue: number | null;
   readonly value: number;
   readonly chroma: number;

@@ -1,21 +1,17 @@
 import type { CellView, TableView } from "../present/views.ts";
 import { unitText } from "../present/figure-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { Words } from "../words/words.ts";
+import { leanestFirst } from "../collection/oil-order.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { OrderGroup } from "./catalogue-pages.ts";
-import { oilOrder } from "../collection/oil-order.ts";
-import type { Sheet } from "../sheet/sheet.ts";
-import { colourCell, figureCell } from "./order-cells.ts";
+import { colourCell } from "./colour-cell.ts";
+import { rowOf } from "./colour-rows.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { plainSheets } from "./worded-sheet.ts";
 
 /** The range ranked by oil twice over: to a mass of pigment, and to a volume of it. */
-export function oilGroups(sheets: readonly SheetTexts[], words: Words): OrderGroup[] {
-  const text = words.pages.paint.byOil;
-  const order = oilOrder(plainSheets(sheets));
-  const ranked = new Set(order.byMass);
-  const unknown = sheets.filter(({ sheet }) => !ranked.has(sheet));
-  const worded = new Map(sheets.map((one) => [one.sheet, one]));
+export function oilGroups(context: PageContext): OrderGroup[] {
+  const text = context.words.pages.paint.byOil;
+  const { byMass, byVolume, unknown } = byOil(context);
   const group = (
     id: string,
     heading: string,
@@ -25,26 +21,39 @@ export function oilGroups(sheets: readonly SheetTexts[], words: Words): OrderGro
     id,
     heading,
     items,
-    table: (shown, from, context, place) =>
-      table(heading, shown, isRanked ? from : undefined, context, place),
+    table: (shown, from, page, place) =>
+      table(heading, shown, isRanked ? from : undefined, page, place),
   });
-  const wordedOf = (listed: readonly Sheet[]): SheetTexts[] =>
-    listed.flatMap((sheet) => worded.get(sheet) ?? []);
   return [
-    group("by-mass", text.mass, wordedOf(order.byMass), true),
-    group("by-volume", text.volume, wordedOf(order.byVolume), true),
+    group("by-mass", text.mass, byMass, true),
+    group("by-volume", text.volume, byVolume, true),
     ...(unknown.length === 0 ? [] : [group("not-stated", text.notStated, unknown, false)]),
   ];
 }
+
+const byOil = remembered((context: PageContext) => {
+  const entries = context.sheets.map((worded) => {
+    const { oilByMass, oilByVolume } = rowOf(worded, context).keys;
+    return { slug: worded.sheet.slug, worded, oilByMass, oilByVolume };
+  });
+  const ranked = (oilOf: (one: (typeof entries)[number]) => number | undefined): SheetTexts[] =>
+    leanestFirst(entries, oilOf).map(({ worded }) => worded);
+  return {
+    byMass: ranked(({ oilByMass }) => oilByMass),
+    byVolume: ranked(({ oilByVolume }) => oilByVolume),
+    unknown: entries.filter(({ oilByMass }) => oilByMass === undefined).map(({ worded }) => worded),
+  };
+});
 
 /** @param from place of the first in its order, from 0; undefined for what has no place. */
 function table(
   heading: string,
   shown: readonly SheetTexts[],
   from: number | undefined,
-  { words }: PageContext,
+  context: PageContext,
   place: PagePlace,
 ): TableView {
+  const { words } = context;
   const { columns } = words.pages.paint.byOil;
   return {
     caption: words.pages.catalogue.caption(heading),
@@ -56,10 +65,9 @@ function table(
       { head: columns.byVolume, unit: unitText("g/100 cm3", words), numeric: true },
     ],
     rows: shown.map((worded, i): CellView[] => [
-      colourCell(worded.sheet, place),
+      colourCell(worded, context, place),
       ...(from === undefined ? [] : [{ text: String(from + i + 1) }]),
-      figureCell(worded, "oil.oilIndexGPer100g", words),
-      figureCell(worded, "oil.oilGPer100cm3", words),
+      ...rowOf(worded, context).oil,
     ]),
   };
 }

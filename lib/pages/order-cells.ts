@@ -2,22 +2,71 @@
 import { isKnown } from "../quantities/figure.ts";
 import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { asMarkup, type CellView } from "../present/views.ts";
+import type { CellView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Words } from "../words/words.ts";
-import { cellSwatch } from "../plots/small-swatch.ts";
-import type { Sheet } from "../sheet/sheet.ts";
-import { comparableColour } from "./screen-swatch.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import type { PagePlace } from "./page-context.ts";
+import type { ColourRow } from "./colour-row.ts";
 
-/** A colour's name, the way to its sheet, and its swatch where it has one. */
-export function colourCell({ name, slug, notations }: Sheet, { root }: PagePlace): CellView {
-  const colour = comparableColour(notations.masstone);
+/** Cells of the tables in most orders, behind a colour's name. */
+export function orderCells(worded: SheetTexts, words: Words): CellView[] {
+  const { pigments, permanence } = worded.sheet;
+  return [
+    {
+      text: pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join(", "),
+    },
+    withoutStanding(cell(worded, "notations.masstone.munsell.text", words)),
+    isKnown(permanence.category)
+      ? {
+          ...cell(worded, "permanence.category", words),
+          ...(permanence.basis === "own exposure"
+            ? { note: words.pages.paint.permanence.cell }
+            : {}),
+        }
+      : cell(worded, "permanence.expectation", words),
+    cell(worded, "optics.opacityClass", words),
+    cell(worded, "drying.class", words),
+    cell(worded, "oil.oilIndexGPer100g", words),
+  ];
+}
+
+function cell(worded: SheetTexts, path: string, words: Words): CellView {
+  return worded.has(path)
+    ? figureCell(worded, path, words)
+    : { text: NO_VALUE, reason: words.pages.catalogue.notRead };
+}
+
+function withoutStanding(own: CellView): CellView {
+  const { standing: _standing, ...rest } = own;
+  return rest;
+}
+
+export function oilCells(worded: SheetTexts, words: Words): CellView[] {
+  return [
+    figureCell(worded, "oil.oilIndexGPer100g", words),
+    figureCell(worded, "oil.oilGPer100cm3", words),
+  ];
+}
+
+export function strengthCells(worded: SheetTexts, words: Words): ColourRow["strength"] {
   return {
-    text: name,
-    href: `${root}colours/${slug}/`,
-    swatch: asMarkup(cellSwatch(colour)),
+    beside: [
+      figureCell(worded, "optics.tintingStrengthByVolume", words),
+      figureCell(worded, "optics.tintingStrength", words),
+    ],
+    white: whiteCell(worded, words),
+  };
+}
+
+/** Parts of the first white that brings it to L* 50, and which white. */
+function whiteCell(worded: SheetTexts, words: Words): CellView {
+  const tint = worded.sheet.tints.find(
+    ({ strengthParts }) => strengthParts !== undefined && isKnown(strengthParts.byVolume),
+  );
+  if (tint === undefined) return notStatedCell(words);
+  return {
+    ...figureCell(worded, `tints.${tint.white.slug}.strengthParts.byVolume`, words),
+    note: words.pages.optics.byStrength.inWhite(tint.white.name),
   };
 }
 

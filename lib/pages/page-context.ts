@@ -10,6 +10,7 @@ import type { OwnTexts } from "../records/own-texts.ts";
 import type { Keep } from "../kept/kept-result.ts";
 import type { KeptSteps } from "../kept/kept-steps.ts";
 import type { Records } from "../records/records.ts";
+import type { ColourRow } from "./colour-row.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 
 /** What every page is made from. */
@@ -25,6 +26,8 @@ export interface PageContext {
   /** In order of slug. */
   readonly sheets: readonly SheetTexts[];
   readonly range: Collection;
+  /** By slug; whoever asks has read of it what he looks at. */
+  readonly rows: () => Readonly<Record<string, ColourRow>>;
   /** What theory says of the range's blacks in its whites: worked out, or taken from the cache, by the first page that asks for it. */
   readonly theory: () => TheoryFigure;
   /** What is mixed with; whoever asks has read of it what he looks at. */

@@ -25,10 +25,10 @@ import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts"
 import { pigmentPhotographs } from "./photograph-blocks.ts";
 import { isReadOpacity, pigmentFacts } from "./pigment-blocks.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
-import { remembered } from "../quantities/remembered.ts";
-import type { SheetTexts } from "../present/sheet-texts.ts";
 import { wordColumns } from "../present/table-columns.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
+import { wordedSheet } from "./worded-sheet.ts";
 import { textPage } from "./text-page.ts";
 import { cautionsByReason, isGraveDust } from "./studio-cautions.ts";
 import { nameOrder } from "../quantities/name-order.ts";
@@ -166,20 +166,11 @@ function readOpacity(worded: SheetTexts, context: PageContext, place: PagePlace)
   return { ...view, name: `${view.name} (${worded.sheet.name})` };
 }
 
-function coloursOf(slug: string, { sheets }: PageContext): PageContext["sheets"] {
-  return byPigment(sheets).get(slug) ?? [];
+function coloursOf(slug: string, context: PageContext): PageContext["sheets"] {
+  return (context.range.ofPigment.get(slug) ?? []).flatMap(
+    (colour) => wordedSheet(colour, context) ?? [],
+  );
 }
-
-const byPigment = remembered((sheets: PageContext["sheets"]) => {
-  const found = new Map<string, SheetTexts[]>();
-  for (const worded of sheets)
-    for (const slug of new Set(worded.sheet.pigments.map((pigment) => pigment.slug))) {
-      const colours = found.get(slug) ?? [];
-      colours.push(worded);
-      found.set(slug, colours);
-    }
-  return found;
-});
 
 /** One pigment: what it is, its figures, how to handle it dry, and the colours made from it. */
 export function pigmentPage(

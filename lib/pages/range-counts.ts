@@ -1,27 +1,22 @@
-import { isKnown } from "../quantities/figure.ts";
-import type { Sheet } from "../sheet/sheet.ts";
 import type { RangeCounts } from "../words/range-counts.ts";
-import { ownColour } from "./screen-swatch.ts";
+import type { ColourRow } from "./colour-row.ts";
+import { rowOf } from "./colour-rows.ts";
+import type { PageContext } from "./page-context.ts";
 
 /** What the first page's sentence counts. */
-export function rangeCounts(
-  sheets: readonly {
-    readonly sheet: Pick<Sheet, "tints" | "family" | "notations">;
-  }[],
-): RangeCounts {
-  const count = (isOne: (sheet: (typeof sheets)[number]["sheet"]) => boolean): number =>
-    sheets.filter(({ sheet }) => isOne(sheet)).length;
-  const isMeasured = ({ notations: { masstone } }: Pick<Sheet, "notations">): boolean => {
-    const hex = masstone?.srgb?.hex;
-    return hex !== undefined && isKnown(hex) && hex.restsOn === "measured";
-  };
-  const isShown = ({ notations }: Pick<Sheet, "notations">): boolean =>
-    ownColour(notations.masstone) !== undefined;
+export function rangeCounts(context: Pick<PageContext, "sheets" | "rows" | "words">): RangeCounts {
+  const all = context.sheets.map((worded) => ({
+    row: rowOf(worded, context),
+    isMedium: worded.sheet.family === "extender",
+  }));
+  const count = (isOne: (row: ColourRow, isMedium: boolean) => boolean): number =>
+    all.filter(({ row, isMedium }) => isOne(row, isMedium)).length;
+  const isShown = ({ colour }: ColourRow): boolean => colour !== undefined;
   return {
-    measured: count((sheet) => isMeasured(sheet) && sheet.family !== "extender"),
-    mediums: count((sheet) => isMeasured(sheet) && sheet.family === "extender"),
-    byEye: count((sheet) => isShown(sheet) && !isMeasured(sheet)),
-    unread: count((sheet) => !isShown(sheet)),
-    tinted: count(({ tints }) => tints.length > 0),
+    measured: count(({ isMeasured }, isMedium) => isMeasured && !isMedium),
+    mediums: count(({ isMeasured }, isMedium) => isMeasured && isMedium),
+    byEye: count((row) => isShown(row) && !row.isMeasured),
+    unread: count((row) => !isShown(row)),
+    tinted: count(({ isLetDown }) => isLetDown),
   };
 }

@@ -1,8 +1,8 @@
 import { keysOf } from "../quantities/members.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { PageContext } from "./page-context.ts";
+import type { Words } from "../words/words.ts";
+import type { RowFilters } from "./colour-row.ts";
 
 /** What a visitor may narrow the range by, each with its test; a figure that is not known meets none. */
 const FILTERS = {
@@ -24,31 +24,30 @@ function has(figure: Figure<string>, ...words: readonly string[]): boolean {
 }
 
 /** Filters that a colour meets, and the whites that it was let down in. */
-export function filterTags(sheet: Sheet): string[] {
-  return [
-    ...KEYS.filter((key) => FILTERS[key](sheet)),
-    ...sheet.tints.map(({ white }) => `in-${white.slug}`),
-  ];
+export function rowFilters(sheet: Sheet): RowFilters {
+  const whites = sheet.tints.map(({ white: { slug, name } }) => [slug, name] as const);
+  return {
+    tags: [...KEYS.filter((key) => FILTERS[key](sheet)), ...whites.map(([slug]) => `in-${slug}`)],
+    whites,
+  };
 }
 
 /** Those that some colours meet and others do not. */
 export function filterChoices(
-  { words }: PageContext,
-  sheets: readonly SheetTexts[],
+  words: Words,
+  rows: readonly RowFilters[],
 ): { readonly tag: string; readonly text: string }[] {
   const { filterNames, inThisWhite } = words.pages.catalogue;
-  const whites = new Map(
-    sheets.flatMap(({ sheet }) => sheet.tints.map(({ white }) => [white.slug, white.name])),
-  );
+  const whites = new Map(rows.flatMap((row) => row.whites));
   const choices = [
     ...KEYS.map((key) => ({ tag: key, text: filterNames[key] })),
     ...[...whites].map(([slug, name]) => ({ tag: `in-${slug}`, text: inThisWhite(name) })),
   ];
   const counts = new Map<string, number>();
-  for (const tag of sheets.flatMap(({ sheet }) => [...new Set(filterTags(sheet))]))
+  for (const tag of rows.flatMap(({ tags }) => [...new Set(tags)]))
     counts.set(tag, (counts.get(tag) ?? 0) + 1);
   return choices.filter(({ tag }) => {
     const count = counts.get(tag) ?? 0;
-    return count > 0 && count < sheets.length;
+    return count > 0 && count < rows.length;
   });
 }

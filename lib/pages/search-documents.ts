@@ -4,6 +4,7 @@ import { colourTile } from "./colour-tile.ts";
 import { pairAddress, pairHeading } from "./compare-pages.ts";
 import { madeOfText } from "./made-of.ts";
 import { pagePlace, type PageContext } from "./page-context.ts";
+import { pigmentWord } from "../words/pigment-words.ts";
 
 const ROOT = pagePlace("index.html");
 
@@ -27,7 +28,11 @@ function colours(context: PageContext): Found[] {
       kind: "colour",
       title: sheet.name,
       words: [
-        ...sheet.pigments.flatMap(({ name, colourIndexName }) => [name, ...codes(colourIndexName)]),
+        ...sheet.pigments.flatMap(({ name, colourIndexName }) => [
+          name,
+          ...codes(colourIndexName),
+          ...commonNames(colourIndexName, context),
+        ]),
         sheet.vehicle?.name ?? "",
         context.words.families[sheet.family ?? "other"],
         sheet.family ?? "",
@@ -46,11 +51,23 @@ function codes(colourIndexName: string | undefined): string[] {
     : [colourIndexName, colourIndexName.replaceAll(" ", "")];
 }
 
-function pigments({ records }: PageContext): Found[] {
-  return [...records.pigments.values()].map(({ slug, record }) => ({
+/** What else a pigment is called in the language of the page. */
+function commonNames(
+  colourIndexName: string | undefined,
+  { records, words }: Pick<PageContext, "records" | "words">,
+): string[] {
+  return records.knowledge
+    .pigment(colourIndexName)
+    .commonNames.map(({ name }) => pigmentWord(name, words.language));
+}
+
+function pigments(context: PageContext): Found[] {
+  return [...context.records.pigments.values()].map(({ slug, record }) => ({
     kind: "pigment",
     title: record.name,
-    words: codes(record.colourIndexName).join(" "),
+    words: [...codes(record.colourIndexName), ...commonNames(record.colourIndexName, context)].join(
+      " ",
+    ),
     text: record.colourIndexName ?? "",
     href: `pigments/${slug}/`,
   }));

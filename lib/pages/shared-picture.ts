@@ -1,7 +1,7 @@
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { remembered } from "../quantities/remembered.ts";
+import { rowOf } from "./colour-rows.ts";
 import { pictureAddress, type PageContext } from "./page-context.ts";
-import { ownColour } from "./screen-swatch.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
 /** Names of the pictures of a page to pass on, beside the page itself. */
@@ -15,18 +15,24 @@ export const SHARED_PICTURES = {
 export const MOST_BESIDE = 4;
 
 /** Of some colours those that a picture can show, at most four. */
-export function picturedColours(
-  slugs: readonly string[],
-  context: Pick<PageContext, "sheets">,
-): readonly string[] {
-  return slugs.filter((slug) => isPictured(wordedSheet(slug, context))).slice(0, MOST_BESIDE);
+export function picturedColours(slugs: readonly string[], context: InRows): readonly string[] {
+  return slugs
+    .filter((slug) => {
+      const worded = wordedSheet(slug, context);
+      return worded !== undefined && isPictured(worded, context);
+    })
+    .slice(0, MOST_BESIDE);
 }
 
-function isPictured(worded: SheetTexts | undefined): boolean {
-  return worded !== undefined && ownColour(worded.sheet.notations.masstone) !== undefined;
+type InRows = Pick<PageContext, "sheets" | "rows" | "words">;
+
+function isPictured(worded: SheetTexts, context: InRows): boolean {
+  return rowOf(worded, context).colour !== undefined;
 }
 
-const someIsPictured = remembered((sheets: readonly SheetTexts[]) => sheets.some(isPictured));
+const someIsPictured = remembered((context: InRows) =>
+  context.sheets.some((worded) => isPictured(worded, context)),
+);
 
 /** The folder whose picture stands for a page: its own where it is about several colours, that of its one colour, else that of the range. */
 export function pictureFolder(colours: readonly string[], own: string): string {
@@ -48,7 +54,7 @@ export function sharedPicture(
   };
 } {
   const href = pictureAddress(context, `${folder}${SHARED_PICTURES.wide}`);
-  return href === undefined || !someIsPictured(context.sheets)
+  return href === undefined || !someIsPictured(context)
     ? {}
     : { image: { href, width: 1200, height: 630, alt } };
 }

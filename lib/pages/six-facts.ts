@@ -1,10 +1,4 @@
-import {
-  inputsOf,
-  isKnown,
-  type Figure,
-  type Known,
-  type StandingKind,
-} from "../quantities/figure.ts";
+import { isKnown, type Figure, type Known, type StandingKind } from "../quantities/figure.ts";
 import { at } from "../quantities/at.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
@@ -14,6 +8,7 @@ import { valueText } from "../present/figure-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { FactView, StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { evidenceOf } from "../sheet/figure-places.ts";
 import { shownStrength } from "../collection/shown-strength.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext } from "./page-context.ts";
@@ -161,7 +156,7 @@ function hidingDetail(worded: SheetTexts, context: PageContext): string | undefi
   const { opacityClass, contrastRatio, scatteringPower } = worded.sheet.optics;
   const { detail } = context.words.pages.sheetPage;
   const film = statedText(worded, "optics.hidingFilmUm", context.words);
-  const judgedBy = isKnown(opacityClass) ? inputsOf(opacityClass) : [];
+  const judgedBy = isKnown(opacityClass) ? evidenceOf(opacityClass) : [];
   const isDark = judgedBy.includes(scatteringPower);
   if (!isDark && !judgedBy.includes(contrastRatio)) return undefined;
   if (isMoreThanACoat(worded.sheet)) return detail.never;

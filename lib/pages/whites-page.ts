@@ -23,10 +23,10 @@ import {
   type NeutralsInWhite,
 } from "../collection/near-neutrals.ts";
 import { remembered } from "../quantities/remembered.ts";
-import type { SheetTexts } from "../present/sheet-texts.ts";
 import { numberColumns } from "../present/table-columns.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { EqualLightness, TintStep } from "../sheet/tints/tint-figures.ts";
+import { rowOf } from "./colour-rows.ts";
 import { orderLinks, WHITES_PATH } from "./catalogue-pages.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { comparableColour, ownColour } from "./screen-swatch.ts";
@@ -40,15 +40,17 @@ const WIDTH = 360;
 
 /** Where its pages lie: several of a range with many blacks and greys. */
 export function whitesPaths(context: PageContext): string[] {
-  return partPaths(WHITES_PATH, neutralPages(context.sheets));
+  return partPaths(WHITES_PATH, neutralPages(context));
 }
 
 /** Blacks and greys in the order that they are shown in, by page. */
-const neutralPages = remembered((sheets: readonly SheetTexts[]) =>
-  pagesOf([{ items: inBoardOrder(sheets.map(({ sheet }) => sheet)) }], ON_ONE_PAGE.neutrals).map(
-    (page) => page.flatMap(({ items }) => items),
-  ),
-);
+const neutralPages = remembered((context: PageContext) => {
+  const neutrals = context.sheets.filter((worded) => rowOf(worded, context).isNearNeutral);
+  return pagesOf(
+    [{ items: inBoardOrder(neutrals.map(({ sheet }) => sheet)) }],
+    ON_ONE_PAGE.neutrals,
+  ).map((page) => page.flatMap(({ items }) => items));
+});
 
 /** The bluest in the white of most of them first, then those that only another white has. */
 function inBoardOrder(sheets: readonly Sheet[]): Sheet[] {
@@ -67,7 +69,7 @@ function inBoardOrder(sheets: readonly Sheet[]): Sheet[] {
  */
 export function whitesPage(nth: number, context: PageContext, place: PagePlace): WhitesPageView {
   const text = context.words.pages.optics.inTheWhites;
-  const pages = neutralPages(context.sheets);
+  const pages = neutralPages(context);
   const groups = nearNeutrals(pages[nth] ?? []);
   const withGloss = readWithGloss(groups.flatMap(({ neutrals }) => neutrals));
   return {

@@ -126,13 +126,13 @@ export function imprintOf({ records: { workshop }, words }: PageContext): Imprin
 }
 
 function rangePicture(context: PageContext): SitePicture[] {
-  const { words, sheets, records, steps } = context;
+  const { words, records, steps } = context;
   const step = { modules: ["lib/pictures/site-pictures.ts"], name: "picture of the range" };
   const { colours, counts } = madeStep(steps, step, () => ({
-    colours: wallOrder(sheets, words.language).flatMap(
+    colours: wallOrder(context).flatMap(
       ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
     ),
-    counts: rangeCounts(sheets),
+    counts: rangeCounts(context),
   }));
   const lead = words.pages.home.promise(counts);
   const said = { name: records.workshop.name, lead };

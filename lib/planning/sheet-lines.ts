@@ -1,7 +1,8 @@
 /** The lines of a sheet, a figure each: how firm they are, and what of another state of the sheet they gain. */
-import { inputsOf, isFigure, isKnown, type Figure } from "../quantities/figure.ts";
+import { isFigure, isKnown, type Figure } from "../quantities/figure.ts";
 import { isInterval } from "../quantities/interval.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
+import { evidenceOf } from "../sheet/figure-places.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { mayBeGiven } from "./measurement.ts";
 
@@ -64,7 +65,7 @@ export function openLines(sheet: Sheet): OpenLine[] {
   const grounds = (figure: Figure, found: Set<Figure>): Set<Figure> => {
     if (found.has(figure) || lineOf(figure) === "firm") return found;
     found.add(figure);
-    for (const input of inputsOf(figure)) if (isFigure(input)) grounds(input, found);
+    for (const input of evidenceOf(figure)) if (isFigure(input)) grounds(input, found);
     return found;
   };
   return entries

@@ -159,13 +159,13 @@ export function laidCard(
   context: PageContext,
 ): RevisedCard | CardFault {
   try {
-    const languages = cardLanguages(size, context);
-    const content = cardOfSheet(worded, context, languages);
-    const language = leadingLanguage(languages, context.words.language);
-    const inputs = { content, revision, size };
-    const layout = context.kept({ modules: CARD_MODULES, inputs: { ...inputs, language } }, () =>
+    const { modules, inputs } = layoutOrigin({ worded, revision }, size, context);
+    const { content, language } = inputs;
+    const layout = context.kept({ modules, inputs }, () =>
       cardLayout({
-        ...inputs,
+        content,
+        revision,
+        size,
         words: WORDS[language],
         ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
       }),
@@ -175,6 +175,18 @@ export function laidCard(
     if (!(error instanceof CardTooLarge)) throw error;
     return { slug, name, message: error.message };
   }
+}
+
+/** All that a card's layout is made from. */
+export function layoutOrigin(
+  { worded, revision }: Pick<RangeCard, "worded" | "revision">,
+  size: CardSize,
+  context: PageContext,
+) {
+  const languages = cardLanguages(size, context);
+  const content = cardOfSheet(worded, context, languages);
+  const language = leadingLanguage(languages, context.words.language);
+  return { modules: CARD_MODULES, inputs: { content, revision, size, language } };
 }
 
 /** Languages of a card's label: in a site of another language that one leads. */

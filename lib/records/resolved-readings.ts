@@ -18,7 +18,7 @@ import { faultAt, type Fault, type Faults } from "./fault.ts";
 import { fileLab, knownIlluminant, meanLab, type FileLab } from "./file-lab.ts";
 import { isFaulty, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
-import type { ReadingColumn } from "./readings/reading-column.ts";
+import { cellIn, type ReadingColumn } from "./readings/reading-column.ts";
 import type { ReadingFile } from "./readings/reading-file.ts";
 import { factorComplaint, percentComplaint } from "./readings/percent-complaint.ts";
 import { readingStem } from "./readings/reading-stem.ts";
@@ -410,9 +410,8 @@ function* spikeFaults(
 ): Faults {
   const nm = spectrum && spikeNm(spectrum);
   if (spectrum === undefined || nm === undefined) return;
-  const cell = places[Math.round((nm - spectrum.grid.startNm) / spectrum.grid.stepNm)] ?? at;
-  const written =
-    places.find(({ line, column }) => line === cell.line && column === cell.column)?.text ?? "";
+  const index = Math.round((nm - spectrum.grid.startNm) / spectrum.grid.stepNm);
+  const { text: written, ...cell } = cellIn(places, index) ?? { text: "", ...at };
   yield faultAt(
     { file, line: cell.line, column: cell.column, path: `${name}[${nm} nm]` },
     {

@@ -10,12 +10,11 @@ import { masstoneNotations } from "./notations/masstone-figures.ts";
 import { lotsSection } from "./lots/lots-section.ts";
 import { offerSection } from "./handling/offer-section.ts";
 import { mixtureSection } from "./mixture/mixture-section.ts";
-import { expectedFinish } from "./oil/finish-figure.ts";
-import { paintAsMade } from "./paint-as-made.ts";
+import { paintAsMade, type PaintOfColour } from "./paint-as-made.ts";
 import { opticsSection } from "./optics/optics-figures.ts";
 import { permanenceSection } from "./permanence/permanence-section.ts";
 import { colourFamily } from "./colour-family.ts";
-import type { Sheet } from "./sheet.ts";
+import { SHEET, type Sheet } from "./sheet.ts";
 import type { Fits } from "./tints/strength.ts";
 import { expectedSections } from "./tints/expected-section.ts";
 import { effectOfPigments } from "./pigments/special-effects.ts";
@@ -25,24 +24,21 @@ import { tintsAsDrawn } from "./tints/tints-as-drawn.ts";
 /** A colour's sheet from its checked record and its fit; each section is worked out in its own file. */
 export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet {
   const { slug, record } = colour;
-  const { pigments, vehicle, additions, oil, inFilm } = paintAsMade(colour, records);
-  const batch = batchSection(colour, pigments, vehicle, additions, oil, records);
-  const mixture = mixtureSection(colour, pigments, fits, records);
-  const cautions = cautionsSection(colour, pigments, vehicle, oil, records);
-  const lots = lotsSection(slug, records);
-  const offer = offerSection(colour, cautions, records);
+  const made = paintAsMade(colour, records);
   const family = colourFamily(colour, records);
+  const paint: PaintOfColour = { ...made, colour, family, fits, records };
+  const cautions = cautionsSection(paint);
   const tints = tintsAsDrawn(colour, fits, records);
-  const sheet: Sheet = {
+  const sheet = filled(SHEET, {
     slug,
     name: record.name,
     family,
     recordDate: record.date,
-    ...(record.discontinued === undefined ? {} : { discontinued: record.discontinued }),
-    vehicle,
+    discontinued: record.discontinued,
+    vehicle: made.vehicle,
     dispersion: record.dispersion,
-    pigments,
-    additions,
+    pigments: made.pigments,
+    additions: made.additions,
     notations:
       colour.masstone === undefined
         ? {}
@@ -58,17 +54,17 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
           },
     tints,
     expectedTints: expectedSections(colour, fits, records),
-    optics: opticsSection(colour, pigments, tints, { oil, inFilm }, family, fits, records),
-    ...(mixture === undefined ? {} : { mixture }),
-    oil,
-    ...(batch === undefined ? {} : { batch }),
-    fill: filled(FILL, { colour, parts: pigments, oil }),
-    drying: dryingSection(colour, pigments, vehicle, additions, oil, expectedFinish(oil), records),
-    permanence: permanenceSection(colour, pigments, records),
+    optics: opticsSection(paint, tints),
+    mixture: mixtureSection(paint),
+    oil: made.oil,
+    batch: batchSection(paint),
+    fill: filled(FILL, paint),
+    drying: dryingSection(paint),
+    permanence: permanenceSection(paint),
     cautions,
-    ...(lots === undefined ? {} : { lots }),
-    ...(offer === undefined ? {} : { offer }),
-  };
+    lots: lotsSection(slug, records),
+    offer: offerSection(colour, cautions, records),
+  });
   placeFigures(slug, sheet);
   return sheet;
 }

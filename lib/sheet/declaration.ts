@@ -106,6 +106,11 @@ export function listed<D extends Declared>(
   return { ...part, shape: { form: "figure", figure } };
 }
 
+/** A plain number to one place, as coordinates and differences of colours are told. */
+export const ONE_PLACE = { unit: "1", kind: "decimal", digits: 1 } as const;
+/** A fraction, in whole percent. */
+export const SHARE = { unit: "1", kind: "share", digits: 0 } as const;
+
 function figure<V extends Quantity | string | readonly number[], W extends string>(
   form: FigureForm<W>,
 ): Required<Figure<V>, W> {

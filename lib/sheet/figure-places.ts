@@ -1,3 +1,4 @@
+import { noteRead } from "../kept/reads.ts";
 import {
   inputsOf,
   isFigure,
@@ -43,20 +44,35 @@ export function keptPlace(figure: Figure, { colour, path }: Place): void {
   PATHS.set(figure, path);
 }
 
+/** Of all figures of a sheet together, below its name: what they were made from, and where they stand. */
+export const EVIDENCE = "evidence";
+
+/** Notes that it was read what the figures of a colour's sheet were made from: who reads what they say has not read that. */
+export function noteEvidence(colour: string): void {
+  noteRead(`sheets/${colour}/${EVIDENCE}`);
+}
+
+/** What a figure of a finished sheet was made from, for whoever works no figure out. */
+export function evidenceOf(figure: Figure): readonly Input[] {
+  const colour = COLOURS.get(figure);
+  if (colour !== undefined) noteEvidence(colour);
+  return inputsOf(figure);
+}
+
 /**
  * Paths of the figures that a figure was made from, as the evidence on a colour's sheet
  * prints them: another sheet's by its colour. A figure that stands on no sheet is printed as
  * what it was made from.
  */
 export function inputPaths(figure: Figure, colour: string): FigurePath[] {
-  return pathsIn(inputsOf(figure), colour);
+  return pathsIn(evidenceOf(figure), colour);
 }
 
 /** The same of many figures of a colour's sheet: those made from one list of inputs are given one list of paths. */
 export function inputPathsOn(colour: string): (figure: Figure) => readonly FigurePath[] {
   const known = new Map<readonly Input[], readonly FigurePath[]>();
   return (figure) => {
-    const inputs = inputsOf(figure);
+    const inputs = evidenceOf(figure);
     const paths = known.get(inputs) ?? pathsIn(inputs, colour);
     known.set(inputs, paths);
     return paths;

@@ -11,13 +11,29 @@ import {
   type KnownTube,
 } from "./pigments/parts-of-paint.ts";
 import { additionParts, pigmentParts, vehiclePart } from "./pigments/pigment-parts.ts";
+import type { OilSection } from "./oil/oil-figures.ts";
+import type { AdditionPart, PigmentPart, VehiclePart } from "./pigments/pigment-figures.ts";
+import type { Family } from "../records/schema/terms.ts";
 import { pigmentRecord } from "./record-inputs.ts";
-import type { Sheet } from "./sheet.ts";
+import type { Fits } from "./tints/strength.ts";
 
 /** What a paint is made from and what it is like as made. */
-export interface PaintAsMade extends Pick<Sheet, "pigments" | "vehicle" | "additions" | "oil"> {
+export interface PaintAsMade {
+  readonly pigments: readonly PigmentPart[];
+  readonly vehicle: VehiclePart | undefined;
+  readonly additions: readonly AdditionPart[];
+  /** As lots were weighed. */
+  readonly oil: OilSection;
   /** The same as it lies in a film: the air that lots are weighed with has gone, and its density is that of its parts. */
-  readonly inFilm: Sheet["oil"];
+  readonly inFilm: OilSection;
+}
+
+/** What the sections of a colour's sheet are found from: its record, its paint as lots were weighed, fits and records of the range. */
+export interface PaintOfColour extends PaintAsMade {
+  readonly colour: Colour;
+  readonly family: Family | undefined;
+  readonly fits: Fits;
+  readonly records: Records;
 }
 
 const PAINTS: RememberedReads<Records, PaintAsMade> = new WeakMap();

@@ -1,19 +1,19 @@
 import { followedList, followedWhenAsked, type Followed, type Grain } from "../kept/followed.ts";
-import { HashedPart } from "../kept/part-hashes.ts";
 import { noteRead } from "../kept/reads.ts";
 import type { LazySheet } from "../sheet/all-sheets.ts";
+import { EVIDENCE } from "../sheet/figure-places.ts";
 import { evidenceHash } from "../sheet/kept-sheet.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 
 /** A sheet, and its texts, that are made when they are asked for. */
-export interface LazyTexts extends Pick<LazySheet, "slug" | "head" | "sheet"> {
+export interface LazyTexts extends LazySheet {
   readonly texts: () => SheetTexts;
 }
 
 /**
  * Finished sheets that note what is read of them: which there are, and of each its sections, its
- * published texts, and single figures. A part is told with all that its figures were made from.
+ * published texts, single figures, and what its figures were made from. A part is told by what it says.
  */
 export function followedTexts(all: readonly LazyTexts[]): Followed<readonly SheetTexts[]> {
   const sheets = all.map(followedSheet);
@@ -39,7 +39,13 @@ const SHEET: Readonly<Partial<Record<keyof Sheet, Grain>>> = {
   permanence: { keys: {} },
 };
 
-function followedSheet({ slug, head, sheet: own, texts }: LazyTexts): Followed<SheetTexts> {
+function followedSheet({
+  slug,
+  identity,
+  head,
+  sheet: own,
+  texts,
+}: LazyTexts): Followed<SheetTexts> {
   const root = `sheets/${slug}`;
   const sheet = followedWhenAsked(own, SHEET, `${root}/sheet`, { slug }, head);
   const plain = followedWhenAsked(() => texts().plain, {}, `${root}/plain`);
@@ -62,14 +68,10 @@ function followedSheet({ slug, head, sheet: own, texts }: LazyTexts): Followed<S
       const [of = "", ...more] = rest.split("/");
       if (of === "plain") return plain.part(`${root}/${rest}`);
       if (of === "inShort") return inShort.part(`${root}/${rest}`);
-      if (of === "sheet") return evidenced(sheet.part(`${root}/${rest}`));
+      if (of === "sheet") return sheet.part(`${root}/${rest}`);
+      if (of === EVIDENCE) return identity ?? evidenceHash(own());
       const path = more.join("/");
-      return texts().has(path) ? evidenced(texts().leaf(path).figure) : undefined;
+      return texts().has(path) ? texts().leaf(path).figure : undefined;
     },
   };
-}
-
-/** Told by all that its figures were made from. */
-function evidenced(part: unknown): unknown {
-  return typeof part === "object" && part !== null ? new HashedPart(evidenceHash(part)) : part;
 }

@@ -1,14 +1,17 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { keptUnder, keyOf } from "../kept/kept-result.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { textHash } from "../kept/part-hashes.ts";
 import { readAsPart } from "../kept/reads.ts";
+import type { WorkCache } from "../kept/work-cache.ts";
+import type { LaidCard } from "../print/card-layout.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { cardSizes, type CardSize } from "../print/card-size.ts";
 import { at } from "../quantities/at.ts";
 import {
   completeCards,
   laidCard,
-  laidCards,
+  layoutOrigin,
   type CardFault,
   type LaidCards,
   type RangeCard,
@@ -45,16 +48,37 @@ interface ToldCard {
   readonly revision: string;
   readonly marks?: string;
   readonly fault?: CardFault;
+  /** What its layout is kept under. */
+  readonly kept?: string | undefined;
 }
 
-function toldCard(card: RangeCard, size: CardSize, context: PageContext): ToldCard {
+function toldCard(
+  card: RangeCard,
+  size: CardSize,
+  context: PageContext,
+  cache: WorkCache | undefined,
+): ToldCard {
   const laid = laidCard(card, size, context);
   const { slug, revision } = card;
   return {
     slug,
     revision,
-    ...("leaves" in laid ? { marks: textHash([JSON.stringify(laid)]) } : { fault: laid }),
+    ...("leaves" in laid
+      ? {
+          marks: textHash([JSON.stringify(laid)]),
+          kept: keyOf(cache, layoutOrigin(card, size, context)),
+        }
+      : { fault: laid }),
   };
+}
+
+/** As it is kept, so that no sheet is loaded for it. */
+function keptLayout(
+  { kept, revision }: ToldCard,
+  cache: WorkCache | undefined,
+): RevisedCard | undefined {
+  const layout = cache && kept !== undefined ? keptUnder(cache, kept) : undefined;
+  return layout === undefined ? undefined : { ...(layout as LaidCard), revision };
 }
 
 function partName({ name }: CardSize, { slug }: Pick<RangeCard, "slug">): string {
@@ -64,7 +88,11 @@ function partName({ name }: CardSize, { slug }: Pick<RangeCard, "slug">): string
 const MODULES = ["lib/site/laid-out-cards.ts", "lib/words/languages.ts"];
 
 /** Those that have a colour and a price; a card that a size cannot hold is left out and said. */
-export function laidOutCards(cards: () => RangeCards, context: PageContext): LaidOutCards {
+export function laidOutCards(
+  cards: () => RangeCards,
+  context: PageContext,
+  cache: WorkCache | undefined,
+): LaidOutCards {
   const allSizes = (): readonly CardSize[] => cardSizes(context.records.workshop);
   const told = new Map<string, ToldCard>();
   const sizes = allSizes().map((size, i): LaidOutSize & Pick<LaidCards, "faults"> => {
@@ -75,7 +103,7 @@ export function laidOutCards(cards: () => RangeCards, context: PageContext): Lai
         // Its revision follows from more than is laid out here.
         of: `${card.slug} ${card.revision}`,
       };
-      return madeStep(context.steps, step, () => toldCard(card, at(allSizes(), i), context));
+      return madeStep(context.steps, step, () => toldCard(card, at(allSizes(), i), context, cache));
     });
     for (const one of each) told.set(partName(size, one), one);
     const marks = each.flatMap((one) => one.marks ?? []);
@@ -84,7 +112,13 @@ export function laidOutCards(cards: () => RangeCards, context: PageContext): Lai
       count: marks.length,
       marks: textHash(marks),
       faults: each.flatMap(({ fault }) => fault ?? []),
-      laid: () => laidCards(completeCards(cards().cards), size, context).laid,
+      laid: () =>
+        completeCards(cards().cards).flatMap((card, nth) => {
+          const one = at(each, nth);
+          if (one.marks === undefined) return [];
+          const laid = keptLayout(one, cache) ?? laidCard(card, size, context);
+          return "leaves" in laid ? [laid] : [];
+        }),
       card: (card) => readAsPart(partName(size, card), () => laidCard(card, size, context))(),
     };
   });

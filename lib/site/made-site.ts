@@ -18,7 +18,6 @@ import { clearResults } from "../kept/kept-result.ts";
 import type { Site } from "./site.ts";
 import { begunSite, type BegunSite, type LaterSite } from "./write-site.ts";
 import { workAhead } from "./worked-ahead.ts";
-import { sweptSooner } from "./heap-growth.ts";
 import { workProcess } from "./work-process.ts";
 import { knownFiles } from "./known-files.ts";
 import { writtenFiles } from "./written-files.ts";
@@ -72,7 +71,6 @@ export async function madeSite(
   parsers.begin(cache);
   const loaded = loadRecords(task.contentDir, process.cwd(), latestDate(task.date), parsers);
   const count = loaded.records?.colours.size ?? 0;
-  sweptSooner(count);
   const threads = task.kind === "paper" && count >= WORTH_A_THREAD ? workThreads() : WORKED_HERE;
   // A thread gets ready while sheets are worked out: hardly any edit of records is on no paper.
   threads.ask("ready", null);

@@ -1,5 +1,5 @@
-import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { madeStep } from "../kept/kept-steps.ts";
+import { rowOf } from "../pages/colour-rows.ts";
 import { ORDERS, orderPaths } from "../pages/catalogue-pages.ts";
 import { hasMixing } from "../pages/mixing-data.ts";
 import { mapPath, reachedWhites } from "../pages/mixing-ways.ts";
@@ -27,7 +27,9 @@ export function plannedPaths(worked: WorkedSite): PlannedPaths {
   return madeStep(steps, step, () => ({
     grid: orderPaths("grid", context),
     orders: ORDERS.map((order) => orderPaths(order, context)),
-    whites: context.sheets.some(({ sheet }) => isNearNeutral(sheet)) ? whitesPaths(context) : [],
+    whites: context.sheets.some((worded) => rowOf(worded, context).isNearNeutral)
+      ? whitesPaths(context)
+      : [],
     mixes: hasMixing(context),
     maps: hasMixing(context) ? reachedWhites(context).map((white) => mapPath(white, context)) : [],
     cards: cardSizes(context.records.workshop).map((size) =>

@@ -6,10 +6,13 @@ import { at } from "../quantities/at.ts";
 import { WORDS } from "../words/languages.ts";
 import type { Words } from "../words/words.ts";
 import { REPLACEMENTS_ROOT, replacementsPart } from "../pages/replacement-blocks.ts";
-import { MIXING_PARTS, mixingData } from "../pages/mixing-data.ts";
+import { MIXING_PARTS, mixingData, paintIdentity } from "../pages/mixing-data.ts";
+import { toldRow } from "../pages/colour-rows.ts";
+import { wordedSheet } from "../pages/worded-sheet.ts";
 import { languageFolder, pageLanguages } from "../pages/page-languages.ts";
 import { rangeCards, type RangeCards } from "../print/range-cards.ts";
 import { collectionOf } from "../collection/collection.ts";
+import { inRange } from "../collection/in-range.ts";
 import { ownTexts } from "../records/own-texts.ts";
 import type { Records } from "../records/records.ts";
 import { followedRecords, LISTS_OF_RECORDS } from "../records/followed-records.ts";
@@ -214,6 +217,8 @@ function following(
   };
 }
 
+const COLLECTING = { modules: ["lib/collection/collection.ts"] };
+
 const FITTING: Step = { modules: ["lib/sheet/all-sheets.ts"], name: "fits" };
 
 /** A fit key by key, and what it tells of each white likewise: who was let down in what is all that many ask. */
@@ -229,6 +234,7 @@ const LISTS = [
   "range/nearest",
   "range/inTwoLights",
   "mixing/paints",
+  "rows",
 ];
 
 const CONTEXT: Grain = {
@@ -242,6 +248,7 @@ const CONTEXT: Grain = {
     fits: "always",
     sheets: "always",
     range: "always",
+    rows: "always",
     theory: "always",
     mixing: "always",
   },
@@ -270,17 +277,21 @@ function noted<V extends object>(
   return value;
 }
 
-/** The same of what is made when something of it is first asked for. */
+/** The same of what is made when something of it is first asked for. @param identity of a member by its slug. */
 function notedWhenAsked<V extends object>(
   { steps, partsTold }: Pick<WorkedRange, "steps" | "partsTold">,
   root: string,
   keys: Readonly<Record<string, Grain>>,
   made: () => V,
+  identity: (slug: string) => string | undefined,
 ): () => V {
   const plain = readAside(made);
   if (steps === undefined) return plain;
   const { value, part } = followedWhenAsked(plain, keys, root);
-  partsTold.set(root, { part });
+  partsTold.set(root, {
+    part,
+    identity: (owner) => madeAside(() => identity(owner.slice(owner.lastIndexOf("/") + 1))),
+  });
   return () => value;
 }
 
@@ -298,11 +309,11 @@ function wordedSheets(
   words: Words,
 ): readonly SheetTexts[] {
   const held = heldFew<SheetTexts["plain"]>(TEXTS_AT_ONCE);
-  const lazy = sheets.map(({ slug, head, sheet }) => ({
-    slug,
-    head,
-    sheet,
-    texts: readAside(() => sheetTexts(sheet(), words, (made) => held(slug, () => madeAside(made)))),
+  const lazy = sheets.map((one) => ({
+    ...one,
+    texts: readAside(() =>
+      sheetTexts(one.sheet(), words, (made) => held(one.slug, () => madeAside(made))),
+    ),
   }));
   if (steps === undefined) return lazy.map(({ texts }) => texts());
   const { value, part } = followedTexts(lazy);
@@ -368,10 +379,15 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     worked,
     worded.map(({ sheet }) => sheet),
   );
-  const collected = madeStep(
-    steps,
-    { modules: ["lib/collection/collection.ts"], name: "range" },
-    () => collectionOf(sheets, records.workshop.observer),
+  const collected = madeStep(steps, { ...COLLECTING, name: "range" }, () =>
+    collectionOf(
+      sheets.map((sheet) =>
+        madeStep(steps, { ...COLLECTING, name: "sheets in the range", of: sheet.slug }, () =>
+          inRange(sheet),
+        ),
+      ),
+      records.workshop.observer,
+    ),
   );
   const range = noted(worked, "range", () => followed(collected, RANGE, "range"), collected);
   const told = worded.map((one) => readWhenAsked(() => toldOfSheet(one, worked, words)));
@@ -390,7 +406,26 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
   const published = listed(worked, each);
   const inContext = (context: PageContext): PageContext =>
     noted(worked, "context", () => followed(context, CONTEXT, "context"), context);
-  const mixing = notedWhenAsked(worked, "mixing", MIXING_PARTS, () => mixingData(unanswered));
+  const mixing = notedWhenAsked(
+    worked,
+    "mixing",
+    MIXING_PARTS,
+    () => mixingData(unanswered),
+    (slug) => paintIdentity(slug, unanswered),
+  );
+  const rows = notedWhenAsked(
+    worked,
+    "rows",
+    Object.fromEntries(worked.sheets.map(({ slug }) => [slug, { keys: {} }])),
+    () =>
+      Object.fromEntries(
+        worded.map((one) => [one.sheet.slug, toldRow(one, { words, steps }).value] as const),
+      ),
+    (slug) => {
+      const one = wordedSheet(slug, { sheets: worded });
+      return one && toldRow(one, { words, steps }).identity;
+    },
+  );
   const unanswered: PageContext = {
     words,
     folder: languageFolder(language, records.workshop),
@@ -405,6 +440,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     fits,
     sheets: worded,
     range,
+    rows,
     answers: [],
     date,
     theory,
@@ -417,7 +453,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
   const context = inContext({ ...unanswered, answers: links });
   partsTold.set(REPLACEMENTS_ROOT, { part: (name) => replacementsPart(name, context) });
   const cards = readAsPart(RANGE_OF_CARDS, () => rangeCards(context));
-  const laidOut = readAside(() => laidOutCards(cards, context));
+  const laidOut = readAside(() => laidOutCards(cards, context, worked.cache));
   partsTold.set(CARDS_ROOT, {
     part: (name) => (name === RANGE_OF_CARDS ? withoutTexts(cards()) : laidOut().part(name)),
   });

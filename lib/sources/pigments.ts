@@ -8,6 +8,12 @@ export const PIGMENT_SOURCES = {
     standing: "memory",
     note: "A formula is of the pure compound; an organic pigment is named by its class.",
   },
+  "common-names-memory": {
+    citation:
+      "Common and historic names of pigments, as handbooks and the trade use them, recalled without the text at hand.",
+    standing: "memory",
+    note: "A name has often stood for more than one pigment: the row gives those that bear it by the Colour Index.",
+  },
   "gardner-1911": {
     citation: "Gardner, H. A. (1911). Paint Technology and Tests. New York: McGraw-Hill.",
     standing: "read",

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { isKnown } from "../../lib/quantities/figure.ts";
 import { midpoint } from "../../lib/quantities/interval.ts";
 import { isNearNeutral, nearNeutrals, readWithGloss } from "../../lib/collection/near-neutrals.ts";
+import { shownStrength } from "../../lib/collection/shown-strength.ts";
 import { strengthOrder } from "../../lib/collection/strength-order.ts";
 import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
 
@@ -52,7 +53,14 @@ describe("near-neutrals of two geometries", () => {
 });
 
 describe("order by strength", () => {
-  const { ranked, others } = strengthOrder(SHEETS);
+  const { ranked, others } = strengthOrder(
+    SHEETS,
+    (sheet) => {
+      const shown = shownStrength(sheet);
+      return shown && midpoint(shown.figure.value);
+    },
+    ({ tints }) => tints.length > 0,
+  );
 
   test("goes from the strongest tube to the weakest, with the reference at 1 among them", () => {
     const strengths = ranked.map(({ optics: { tintingStrengthByVolume } }) =>

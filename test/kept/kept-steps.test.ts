@@ -233,6 +233,28 @@ describe("steps that are taken of many colours", () => {
     }
   });
 
+  test("are told by what they came out as, whatever they read", () => {
+    const told = (members: Colours, reads: (from: Colours) => unknown) => {
+      const { steps, colours } = run(members);
+      let isMade = false;
+      const { value, identity } = steps.told({ ...STEP, of: "bone" }, () => {
+        isMade = true;
+        return reads(colours);
+      });
+      steps.keepBooks();
+      return { value, identity, isMade };
+    };
+    const isFat = (from: Colours): unknown => ({ isFat: Number(from.get("bone")?.oil) > 50 });
+    const first = told(BLACKS, isFat);
+    expect(first).toMatchObject({ value: { isFat: true }, isMade: true });
+    expect(told(BLACKS, isFat)).toEqual({ ...first, isMade: false });
+    const moved = new Map([colour("bone", "61"), colour("lamp")]);
+    expect(told(moved, isFat)).toEqual(first);
+    const lean = told(new Map([colour("bone", "40"), colour("lamp")]), isFat);
+    expect(lean).toMatchObject({ value: { isFat: false }, isMade: true });
+    expect(lean.identity).not.toBe(first.identity);
+  });
+
   test("stay while they are right, though nobody asks for them, and go when they are not", () => {
     of(run(BLACKS), both);
     of(run(BLACKS), ["bone"]);

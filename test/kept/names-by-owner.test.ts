@@ -8,7 +8,7 @@ import {
   type RememberedReads,
 } from "../../lib/kept/reads.ts";
 
-const byOwner = namesByOwner(["sheets"]);
+const byOwner = namesByOwner(["sheets"], () => 25);
 const named = (names: ReadNames): object => Object.fromEntries(byOwner(names));
 const noteAll = (count: number, part: string): void => {
   for (let i = 0; i < count; i++) noteRead(`sheets/colour-${i}/${part}`);
@@ -26,10 +26,19 @@ test("names stand in order by the member that they belong to, those of none by t
   });
 });
 
-test("twelve members are named one by one, and thirteen are all of them", () => {
-  const read = (count: number): object => named(readBy(() => noteAll(count, "oil")).names);
-  expect(Object.keys(read(12))).toHaveLength(13);
-  expect(read(13)).toEqual({ "": [], "sheets/*": ["sheets/*/oil"] });
+test.each([
+  [25, 12],
+  [0, 12],
+  [300, 150],
+])("of %i members %i are named one by one, and one more is all of them", (all, most) => {
+  const read = (count: number): object =>
+    Object.fromEntries(
+      namesByOwner(["sheets"], (list) => (list === "sheets" ? all : 0))(
+        readBy(() => noteAll(count, "oil")).names,
+      ),
+    );
+  expect(Object.keys(read(most))).toHaveLength(most + 1);
+  expect(read(most + 1)).toEqual({ "": [], "sheets/*": ["sheets/*/oil"] });
 });
 
 describe("of an index that many share", () => {

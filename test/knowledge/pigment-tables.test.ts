@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { keysOf } from "../../lib/quantities/members.ts";
 import { METALS } from "../../lib/hazard/studio/metal-content.ts";
 import { handbookEstimate, type HandbookRow } from "../../lib/formulation/handbook-estimate.ts";
 import type { Expectation } from "../../lib/permanence/expected-lightfastness.ts";
@@ -431,6 +432,36 @@ describe("the tables together", () => {
         return METALS.filter(
           (metal) => of.split(" ").includes(metal) && !held.some((row) => row.metal === metal),
         ).map((metal) => `${colourIndexName}, ${metal}`);
+      });
+    expect(lacking).toEqual([]);
+  });
+  const SYMBOLS = {
+    Pb: "lead",
+    Cd: "cadmium",
+    Hg: "mercury",
+    As: "arsenic",
+    Ni: "nickel",
+    Co: "cobalt",
+    Sb: "antimony",
+    Ba: "barium",
+    Mn: "manganese",
+    Cu: "copper",
+  } as const;
+  /** Barium that sulphate holds; manganese that a crystal holds, or of which an earth's own record says how much. */
+  const NOT_CAUTIONED = [/BaSO4/, /^Y\(In,Mn\)O3$/, /^Fe2O3 with MnO2/];
+  test("a pigment whose formula names a metal has its row of it in metals-by-colour-index.csv: no class gives it one", () => {
+    const lacking = pigments
+      .filter((row) => row.class === undefined || !HELD_FAST.includes(row.class))
+      .flatMap(({ colourIndexName, formula = "" }) => {
+        const held = KNOWN.pigment(colourIndexName).rows.metalsByColourIndex;
+        return keysOf(SYMBOLS)
+          .filter((symbol) => new RegExp(`${symbol}(?![a-z])`).test(formula))
+          .filter(
+            (symbol) =>
+              !NOT_CAUTIONED.some((one) => one.test(formula) && one.source.includes(symbol)),
+          )
+          .filter((symbol) => !held.some(({ metal }) => metal === SYMBOLS[symbol]))
+          .map((symbol) => `${colourIndexName}, ${SYMBOLS[symbol]}`);
       });
     expect(lacking).toEqual([]);
   });

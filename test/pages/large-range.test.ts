@@ -170,7 +170,7 @@ test("a catalogue has the second of a name before the tenth", () => {
 
 test("on the wall colours of one printed value stand by name, so that hundredths of a step scatter no row", () => {
   const groups = new Map<string, string[]>();
-  for (const { sheet } of wallOrder(TWICE.sheets, "en")) {
+  for (const { sheet } of wallOrder(TWICE)) {
     const value = sheet.notations.masstone?.munsell?.value;
     const tenths =
       value !== undefined && isKnown(value) ? Math.round(10 * value.value) : "not read";

@@ -2,9 +2,10 @@ import { labUnder } from "../../lib/colorimetry/lab-under.ts";
 import { lamplight } from "../../lib/colorimetry/lamplight.ts";
 import { metamerism } from "../../lib/colorimetry/metamerism.ts";
 import { munsellOfLab } from "../../lib/colorimetry/munsell.ts";
+import type { ColorimetryStatement } from "../../lib/colorimetry/statements.ts";
 import { COLORIMETRY_RULINGS } from "../../lib/words/rulings/colorimetry.ts";
 import { wavelengthsNm, type Spectrum } from "../../lib/quantities/spectrum.ts";
-import { holdSentences } from "./statements-held.ts";
+import { holdSentences, type Stated } from "./statements-held.ts";
 
 const GRID = { startNm: 400, stepNm: 10, count: 31 };
 const reading = (R: (nm: number) => number): Spectrum => ({
@@ -17,7 +18,7 @@ const GREY = reading(() => 0.3);
 const rippled = (amplitude: number) =>
   reading((nm) => 0.3 + amplitude * Math.sin((2 * Math.PI * nm) / 150));
 
-const statements = [
+const statements: Stated<ColorimetryStatement>[] = [
   ...[edge(0.2, 0.2), edge(0.2, 0.34), edge(0.05, 0.6)].map(
     (spectrum) => lamplight(spectrum).statement,
   ),

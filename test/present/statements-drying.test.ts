@@ -15,7 +15,7 @@ import type { DryingStatement } from "../../lib/drying/statements.ts";
 import { wetFilmStatements, type WetFilm } from "../../lib/drying/wet-film.ts";
 import { DRYING_RULINGS } from "../../lib/words/rulings/drying.ts";
 import { chemistryOf, dryingFacts, KNOWN } from "../support/known.ts";
-import { holdSentences, type RuleCase } from "./statements-held.ts";
+import { holdSentences, type Stated } from "./statements-held.ts";
 
 function reasons(question: DryingQuestion): DryingStatement[] {
   const estimate = dryingEstimate(question, KNOWN.tables);
@@ -58,7 +58,7 @@ const umber = dryingEstimate(
   KNOWN.tables,
 );
 
-const statements: (DryingStatement | undefined | RuleCase<DryingStatement>)[] = [
+const statements: Stated<DryingStatement>[] = [
   dryingClassRuling(4).reason,
   dryingClassRuling([4, 9]).reason,
   ...reasons({ pigments: [], oils: linseed }),

@@ -20,7 +20,7 @@ import {
 } from "../../lib/formulation/working-oil.ts";
 import { FORMULATION_RULINGS } from "../../lib/words/rulings/formulation.ts";
 import type { FormulationStatement } from "../../lib/formulation/statements.ts";
-import { holdSentences, type RuleCase } from "./statements-held.ts";
+import { holdSentences, type Stated } from "./statements-held.ts";
 
 const paint = (oilIndexGPer100g: number, densityGPerCm3: number) => ({
   oilIndexGPer100g,
@@ -29,7 +29,7 @@ const paint = (oilIndexGPer100g: number, densityGPerCm3: number) => ({
 const soot = { looseGPerMl: 0.15, tappedGPerMl: 0.3 };
 const byMassAlone = massAndVolumeRuling(paint(75, 1.8), paint(25, 4.7)).statement;
 
-const statements: (FormulationStatement | undefined | RuleCase<FormulationStatement>)[] = [
+const statements: Stated<FormulationStatement>[] = [
   ...solventStatements(["Alkyd medium"]),
   ...solventStatements(["Alkyd medium", "Dammar varnish"]),
   ...[16, 34, 61, 97, 144, [22, 40] as const].map((oilIndex) => oilIndexRuling(oilIndex).reason),

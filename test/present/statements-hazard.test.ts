@@ -29,7 +29,7 @@ import { OPERATIONS } from "../../lib/words/en/terms.ts";
 import { label, leadCarbonate, oil, substance, zincOxide } from "../hazard/ingredients.ts";
 import { packagingStatements } from "../../lib/hazard/label/packaging.ts";
 import { benchTestCaution } from "../../lib/hazard/studio/bench-test.ts";
-import { holdSentences } from "./statements-held.ts";
+import { holdSentences, type Stated } from "./statements-held.ts";
 
 const unknown = (slug: string, massFraction: number): Ingredient => ({
   slug,
@@ -229,7 +229,7 @@ const paints: StudioPaint[] = [
 ];
 const cautions = paints.flatMap((paint) => studioCautions(studioPigments, paint));
 
-const rulings: HazardStatement[] = [
+const rulings: Stated<HazardStatement>[] = [
   ...labels.flatMap(labelRulings),
   ...labelDifferences(stated, leadPaint),
   ...labelDifferences(older, leadPaint),
@@ -309,8 +309,10 @@ describe("words of hazards", () => {
   });
 
   test("what is not known is to be treated as hazardous, never as no hazard", () => {
-    const gaps = rulings.filter(({ rule }) =>
-      ["no-hazard-data", "hazard-data-missing", "total-short-of-the-whole"].includes(rule),
+    const unknown = ["no-hazard-data", "hazard-data-missing", "total-short-of-the-whole"];
+    const gaps = rulings.filter(
+      (one): one is HazardStatement =>
+        one !== undefined && "rule" in one && unknown.includes(one.rule),
     );
     expect(new Set(gaps.map(({ rule }) => rule)).size).toBe(3);
     for (const { rule, values } of gaps)

@@ -2,7 +2,7 @@ import { controlChart, type Charted, type ChartSignal } from "../../lib/lots/con
 import { judged, type Criterion } from "../../lib/lots/judgement.ts";
 import type { LotStatement } from "../../lib/lots/statements.ts";
 import { LOT_RULINGS } from "../../lib/words/rulings/lots.ts";
-import { holdSentences, type RuleCase } from "./statements-held.ts";
+import { holdSentences, type Stated } from "./statements-held.ts";
 
 const CRITERIA: readonly Criterion[] = [
   "masstone",
@@ -30,7 +30,7 @@ const level = (count: number, last: number): number[] => [
   last,
 ];
 
-const statements: (LotStatement | RuleCase<LotStatement>)[] = [
+const statements: Stated<LotStatement>[] = [
   // iso-14253-1: by the whole of its uncertainty within its limits, beyond them, or across one.
   { when: "within-tolerance", said: [...held(99), ...held(101)], unsaid: held(101.1) },
   {

@@ -5,11 +5,11 @@ import {
 } from "../../lib/words/en/statements-mixing.ts";
 import { MIXING_STATEMENTS as SPANISH } from "../../lib/words/es/statements-mixing.ts";
 import { MIXING_STATEMENTS as FRENCH } from "../../lib/words/fr/statements-mixing.ts";
-import { holdSentences } from "./statements-held.ts";
+import { holdSentences, type Stated } from "./statements-held.ts";
 
 const paint = "Alba";
 const white = "Blanca";
-const statements: MixingStatement[] = [
+const statements: Stated<MixingStatement>[] = [
   { rule: "nothing-mixed", values: {} },
   { rule: "paint-not-fitted", values: { paint, reason: "" } },
   { rule: "paint-not-let-down-in", values: { paint, white } },

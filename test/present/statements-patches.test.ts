@@ -1,8 +1,8 @@
 import type { PhotographStatement } from "../../lib/patches/statements.ts";
 import { PATCH_RULINGS } from "../../lib/words/rulings/patches.ts";
-import { holdSentences } from "./statements-held.ts";
+import { holdSentences, type Stated } from "./statements-held.ts";
 
-const statements: readonly PhotographStatement[] = [
+const statements: Stated<PhotographStatement>[] = [
   { rule: "photograph-corrected", values: { patches: 12, median: 1.7, largest: 4.9 } },
   { rule: "photograph-not-corrected", values: { median: 6.2, limit: 4 } },
   { rule: "photograph-as-it-came", values: {} },

@@ -19,7 +19,7 @@ import { statementText } from "../../lib/present/statement-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { expect, test } from "vitest";
 import { KNOWN, lightOf } from "../support/known.ts";
-import { holdSentences, type RuleCase } from "./statements-held.ts";
+import { holdSentences, type RuleCase, type Stated } from "./statements-held.ts";
 
 const exposed = (
   deltaEab: number,
@@ -107,7 +107,7 @@ function harm(
   return { when, said: of(harmed), unsaid: of(sound) };
 }
 
-const rulings = [
+const rulings: Stated<PermanenceStatement>[] = [
   ...[
     [first, second],
     [first, second, { ...second, name: "Naples Yellow" }],
@@ -135,7 +135,7 @@ const rulings = [
       soFar(9, exposed(2, "tint", "own window"), exposed(9, "tint", "own window")),
       soFar(9),
     ],
-  } as RuleCase<PermanenceStatement>,
+  },
   suitabilityRuling("II"),
   suitabilityRuling("III"),
   customaryCategory(blueWool(7)).reason,

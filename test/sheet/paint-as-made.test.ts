@@ -15,7 +15,7 @@ import {
 } from "../../lib/quantities/figure.ts";
 import { ends, type Quantity } from "../../lib/quantities/interval.ts";
 import { isStatement, type Statement } from "../../lib/quantities/statement.ts";
-import { oilByMassAlone, oilOrder } from "../../lib/collection/oil-order.ts";
+import { leanestFirst, middleOfOil, oilByMassAlone } from "../../lib/collection/oil-order.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import { figureEntries } from "../../lib/sheet/figure-entries.ts";
 import { inputPaths } from "../../lib/sheet/figure-places.ts";
@@ -162,7 +162,10 @@ describe("drying, as the rules expect it: common practice, no source", () => {
 });
 
 describe("the range by oil", () => {
-  const order = oilOrder(SHEETS);
+  const order = {
+    byMass: leanestFirst(SHEETS, ({ oil }) => middleOfOil(oil.oilIndexGPer100g)),
+    byVolume: leanestFirst(SHEETS, ({ oil }) => middleOfOil(oil.oilGPer100cm3)),
+  };
   test("is ranked leanest first, each colour once, both ways", () => {
     for (const [ranked, field] of [
       [order.byMass, "oilIndexGPer100g"],

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { WORDS } from "../../lib/words/languages.ts";
 import { rangeCounts } from "../../lib/pages/range-counts.ts";
-import { RECORDS, sheets } from "../support/demonstration.ts";
+import { RECORDS, worked } from "../support/demonstration.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 
 describe.each(Object.entries(WORDS))("in %s", (_, { pages }) => {
@@ -39,7 +39,7 @@ describe("the first page's sentence", () => {
   test("counts by how the records tell each colour", () => {
     const records = [...RECORDS.colours.values()].map(({ record }) => record);
     const read = records.filter(({ masstone }) => masstone !== undefined && "reading" in masstone);
-    expect(rangeCounts(sheets().map((sheet) => ({ sheet })))).toEqual({
+    expect(rangeCounts(worked().context)).toEqual({
       measured: read.filter(({ family }) => family !== "extender").length,
       mediums: read.filter(({ family }) => family === "extender").length,
       byEye: records.filter(({ masstone }) => masstone !== undefined).length - read.length,

@@ -3,11 +3,12 @@ import { OIL_INDEX_LIMITS } from "../../lib/formulation/oil-index-class.ts";
 import { PIGMENT_WORDS } from "../../lib/words/pigment-words.ts";
 import { KNOWN } from "../support/known.ts";
 
-const { pigments, lightfastness, densities, oilAbsorptions } = KNOWN.tables;
+const { pigments, commonNames, lightfastness, densities, oilAbsorptions } = KNOWN.tables;
 
 test.each([
   ["class", pigments.map((row) => row.class)],
   ["common name", pigments.map((row) => row.name)],
+  ["other name", commonNames.map((row) => row.name)],
   ["mineral", pigments.map((row) => row.mineral)],
   [
     "formula in words",
@@ -30,6 +31,7 @@ test("no row is of a word that no table says", () => {
   const said = new Set([
     ...pigments.flatMap((row) => [row.class, row.mineral, row.formula, row.name]),
     ...lightfastness.map((row) => row.kinds),
+    ...commonNames.map((row) => row.name),
     ...OIL_INDEX_LIMITS.flatMap(({ suchAs }) => suchAs.map(({ name }) => name)),
     ...[...densities, ...oilAbsorptions].map((row) => row.kind),
   ]);

@@ -6,6 +6,7 @@ import { foundGeometry, saysPolarised } from "./found-geometry.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
 import { foundViewing } from "./found-observer.ts";
 import {
+  cellList,
   fileNotes,
   foundLab,
   foundXyz,
@@ -137,12 +138,12 @@ function spectrumOf(
   const found = isPaired
     ? foundGrid(wavelengths, wavelengths[0] ?? TEXT_START, name, faults)
     : shared;
-  if (found === undefined) return { values: [], places: [] };
-  const places = found.falling ? cells.toReversed() : cells;
+  if (found === undefined) return { values: [], places: cellList([]) };
+  const rising = found.falling ? cells.toReversed() : cells;
   return {
     grid: found.grid,
-    places,
-    values: places.map(({ text }) => writtenNumber(text) ?? NaN),
+    places: cellList(rising),
+    values: rising.map(({ text }) => writtenNumber(text) ?? NaN),
     ...(fields.pairScale === undefined ? {} : { declaredScale: fields.pairScale }),
   };
 }

@@ -2,7 +2,12 @@ import { TEXT_START, type FaultList, type ReadText } from "./fault-list.ts";
 import { csvCells } from "./csv-cells.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
 import { preambleGeometry, type FoundGeometry } from "./found-geometry.ts";
-import type { ReadingColumn, ReadingFile, WrittenCell } from "./reading-column.ts";
+import {
+  cellList,
+  type ReadingColumn,
+  type ReadingFile,
+  type WrittenCell,
+} from "./reading-column.ts";
 import {
   headerOf,
   isTurned,
@@ -124,16 +129,16 @@ function csvColumn(
   cells: readonly WrittenCell[],
   { grid, falling, geometry }: FoundInTable,
 ): ReadingColumn {
-  const places = falling ? cells.toReversed() : cells;
-  const inPercent = places.length > 0 && places.every(({ text }) => PERCENT.test(text));
+  const rising = falling ? cells.toReversed() : cells;
+  const inPercent = rising.length > 0 && rising.every(({ text }) => PERCENT.test(text));
   return {
     name: head.text,
     at: { line: head.line, column: head.column },
     grid,
-    values: places.map(
+    values: rising.map(
       ({ text }) => writtenNumber(inPercent ? text.replace(PERCENT, "") : text) ?? NaN,
     ),
-    places,
+    places: cellList(rising),
     ...(inPercent ? { declaredScale: "percent" } : {}),
     ...(geometry === undefined ? {} : { geometry }),
   };

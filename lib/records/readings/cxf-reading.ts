@@ -4,6 +4,7 @@ import { childrenOf, cxfTree, elementAt, type CxfElement } from "./cxf-tree.ts";
 import type { FaultList, ReadText } from "./fault-list.ts";
 import { foundWavelength } from "./found-grid.ts";
 import {
+  cellList,
   fileNotes,
   foundLab,
   foundXyz,
@@ -134,7 +135,7 @@ function objectColumns(
             name,
             at,
             values: [],
-            places: [],
+            places: cellList([]),
             declaredScale: "factor",
             ...reckoned,
             ...found(specified(elementAt(colours, lab ? "ColorCIELab" : "ColorCIEXYZ"))),
@@ -148,14 +149,14 @@ function objectColumns(
       String(i + 1);
     const columnName = spectra.length === 1 ? name : `${name} (${kind})`;
     const specification = specified(element);
-    const places = valueCells(element, source);
-    const grid = gridOf(element, specification, places.length, columnName, source);
+    const cells = valueCells(element, source);
+    const grid = gridOf(element, specification, cells.length, columnName, source);
     return {
       name: columnName,
       at,
       ...(grid ? { grid } : {}),
-      values: places.map((cell) => pointNumber(cell.text) ?? NaN),
-      places,
+      values: cells.map((cell) => pointNumber(cell.text) ?? NaN),
+      places: cellList(cells),
       declaredScale: "factor",
       ...reckoned,
       ...found(specification),

@@ -10,6 +10,32 @@ export interface WrittenCell extends Spot {
   readonly text: string;
 }
 
+/** Cells one after the other, what they say and where they stand in lists of their own: of a range there are tens of thousands. */
+export interface CellList {
+  readonly texts: readonly string[];
+  readonly lines: readonly number[];
+  readonly columns: readonly number[];
+}
+
+export function cellList(cells: readonly WrittenCell[]): CellList {
+  return {
+    texts: cells.map(({ text }) => text),
+    lines: cells.map(({ line }) => line),
+    columns: cells.map(({ column }) => column),
+  };
+}
+
+/** The cell at an index; undefined past the end, and before the first. */
+export function cellIn(
+  { texts, lines, columns }: CellList,
+  index: number,
+): WrittenCell | undefined {
+  const [text, line, column] = [texts[index], lines[index], columns[index]];
+  return text === undefined || line === undefined || column === undefined
+    ? undefined
+    : { text, line, column };
+}
+
 /** Viewing conditions of a colour that the instrument worked out itself, as far as the file tells. */
 export interface FoundViewing {
   /** As written: "D50". */
@@ -55,7 +81,7 @@ export interface ReadingColumn {
   /** Shape (grid.count), in the file's scale, by rising wavelength; NaN where the cell holds no number. */
   readonly values: readonly number[];
   /** The cell of each value. */
-  readonly places: readonly WrittenCell[];
+  readonly places: CellList;
   /** Only where the format itself tells: CxF3 always, CGATS by SPECTRAL_PCT or SPECTRAL_DEC, CSV never. */
   readonly declaredScale?: Scale;
   readonly geometry?: FoundGeometry;

@@ -5,7 +5,7 @@ import type { Geometry, Scale } from "../schema/terms.ts";
 import { faultList, type FaultList } from "./fault-list.ts";
 import { contradicts } from "./found-geometry.ts";
 import { LARGEST_FACTOR } from "./percent-complaint.ts";
-import type { ReadingColumn } from "./reading-column.ts";
+import { cellIn, type ReadingColumn } from "./reading-column.ts";
 import { percentToFactor } from "./written-number.ts";
 
 /** Steps [nm] that are computed with as they are; others within the reach are resampled. */
@@ -147,7 +147,7 @@ function checkGrid(
     faults.add({
       severity: "warning",
       rule: "wavelength-range",
-      at: places[0] ?? at,
+      at: cellIn(places, 0) ?? at,
       path,
       message: `${gridOf} begins at ${grid.startNm} nm, and its first value is held down to ${FIRST_NM} nm`,
       actual: `${grid.startNm} nm`,
@@ -156,7 +156,7 @@ function checkGrid(
   else if (grid.startNm > FIRST_NM)
     faults.add({
       rule: "wavelength-range",
-      at: places[0] ?? at,
+      at: cellIn(places, 0) ?? at,
       path,
       message: `${gridOf} begins at ${grid.startNm} nm, and a reading begins at ${LATEST_FIRST_NM} nm or below`,
       actual: `${grid.startNm} nm`,
@@ -165,7 +165,7 @@ function checkGrid(
   if (lastNm < LAST_NM)
     faults.add({
       rule: "wavelength-range",
-      at: places.at(-1) ?? at,
+      at: cellIn(places, places.texts.length - 1) ?? at,
       path,
       message: `${gridOf} ends at ${lastNm} nm, and a reading goes to ${LAST_NM} nm or beyond`,
       actual: `${lastNm} nm`,
@@ -195,7 +195,7 @@ function checkValues(
   const belowZero: number[] = [];
   const aboveWhite: number[] = [];
   values.forEach((value, i) => {
-    if (places[i]?.text === "") faulty["empty-cell"].push(i);
+    if (places.texts[i] === "") faulty["empty-cell"].push(i);
     else if (Number.isNaN(value)) faulty["not-a-number"].push(i);
     else if (!(value >= R_MIN * unit && value <= most * unit)) faulty["reflectance-domain"].push(i);
     else if (value < 0) belowZero.push(i);
@@ -205,7 +205,7 @@ function checkValues(
   for (const [rule, indices] of Object.entries(faulty)) {
     const isRange = rule === "reflectance-domain";
     indices.slice(0, MOST_OF_A_KIND).forEach((index, nth) => {
-      const place = places[index];
+      const place = cellIn(places, index);
       const written = place?.text ?? String(values[index]);
       const rest = nth === MOST_OF_A_KIND - 1 ? indices.length - MOST_OF_A_KIND : 0;
       const hints = [
@@ -236,10 +236,10 @@ function checkValues(
     faults.add({
       severity: "warning",
       rule: "above-white",
-      at: places[brightest] ?? at,
+      at: cellIn(places, brightest) ?? at,
       path: `${name}[${wavelengthNm(grid, brightest)} nm]`,
-      message: `The reflectance of ${name} at ${wavelengthNm(grid, brightest)} nm is ${places[brightest]?.text ?? values[brightest]}: more light than falls on it`,
-      actual: places[brightest]?.text ?? String(values[brightest]),
+      message: `The reflectance of ${name} at ${wavelengthNm(grid, brightest)} nm is ${places.texts[brightest] ?? values[brightest]}: more light than falls on it`,
+      actual: places.texts[brightest] ?? String(values[brightest]),
       expected: `at most ${unit} but for what fluoresces or mirrors`,
       hint: "effect: fluorescent where its pigment is; else the instrument's white is off",
     });
@@ -248,13 +248,13 @@ function checkValues(
   faults.add({
     severity: "warning",
     rule: "below-zero",
-    at: places[first] ?? at,
+    at: cellIn(places, first) ?? at,
     path: `${name}[${wavelengthNm(grid, first)} nm]`,
     message:
       belowZero.length === 1
         ? `The reflectance of ${name} at ${wavelengthNm(grid, first)} nm lies below 0`
         : `${belowZero.length} reflectances of ${name} lie below 0, the first at ${wavelengthNm(grid, first)} nm`,
-    actual: places[first]?.text ?? String(values[first]),
+    actual: places.texts[first] ?? String(values[first]),
     expected: "R >= 0",
     hint: "kept as read, taken as 0 in computing",
   });

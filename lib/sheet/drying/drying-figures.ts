@@ -23,7 +23,6 @@ import {
 import type { Interval } from "../../quantities/interval.ts";
 import { keysOf } from "../../quantities/members.ts";
 import { said, type Statement } from "../../quantities/statement.ts";
-import type { Colour, Records } from "../../records/records.ts";
 import {
   days,
   interval,
@@ -41,8 +40,7 @@ import {
 } from "../declaration.ts";
 import { colourFamily } from "../colour-family.ts";
 import { found, foundFrom } from "../found.ts";
-import type { OilSection } from "../oil/oil-figures.ts";
-import type { AdditionPart, PigmentPart } from "../pigments/pigment-figures.ts";
+import type { PaintOfColour } from "../paint-as-made.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { TRIAL, type TrialFigures } from "./trial-figures.ts";
 
@@ -86,12 +84,7 @@ export const TINT_DRYING = section({
 export type TintDrying = SectionOf<typeof TINT_DRYING>;
 
 /** What the figures of a colour's drying are found from, beside one another. */
-export interface DryingOfColour {
-  readonly colour: Colour;
-  readonly parts: readonly PigmentPart[];
-  readonly additions: readonly AdditionPart[];
-  /** As lots were weighed. */
-  readonly oil: OilSection;
+export interface DryingOfColour extends PaintOfColour {
   /** Its own trials, as the sheet shows them; of those of the colour alone the one that overrides the rules. */
   readonly tried: readonly TrialFigures[];
   readonly decides: TrialFigures | undefined;
@@ -103,7 +96,6 @@ export interface DryingOfColour {
   readonly againstRules: readonly Statement[];
   readonly inEachWhite: (linseedDays: Figure<Interval>) => readonly TintDrying[];
   readonly facts: Omit<DryingFacts, "touchDryDays">;
-  readonly records: Records;
 }
 
 const drying = foundFrom<

@@ -5,14 +5,14 @@ import {
   trialContradiction,
   type DryingTrial,
 } from "../../drying/drying-trial.ts";
-import type { ExpectedFinish } from "../../drying/sinking-in.ts";
 import { isKnown, knownValue, type Figure } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { filled } from "../found.ts";
 import { mainOil } from "../oil/main-oil.ts";
-import type { OilSection } from "../oil/oil-figures.ts";
-import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
+import { expectedFinish } from "../oil/finish-figure.ts";
+import type { PaintOfColour } from "../paint-as-made.ts";
+import type { AdditionPart, PigmentPart } from "../pigments/pigment-figures.ts";
 import { unknownMediums } from "../pigments/unknown-mediums.ts";
 import { foundSoFar } from "../trials/found-so-far.ts";
 import { daysFromTrials, trialOfPigment, type TriedDays } from "./days-from-trials.ts";
@@ -24,15 +24,8 @@ import { decidingTrial, recordedTrials } from "./drying-trials.ts";
 import { paintRecords, tintDrying } from "./tint-drying.ts";
 
 /** Days, class and reasons of drying, and what follows for layers and film. A trial of the workshop's own overrides the estimate. */
-export function dryingSection(
-  colour: Colour,
-  parts: readonly PigmentPart[],
-  vehicle: VehiclePart | undefined,
-  additions: readonly AdditionPart[],
-  oil: OilSection,
-  finish: ExpectedFinish | undefined,
-  records: Records,
-): DryingSection {
+export function dryingSection(ofColour: PaintOfColour): DryingSection {
+  const { colour, pigments: parts, vehicle, additions, oil, records } = ofColour;
   const paint: DryingPaint = {
     parts: dryingParts(parts, records),
     vehicle,
@@ -54,11 +47,7 @@ export function dryingSection(
   const trials = recordedTrials(colour, records);
   const alone = trials.filter(({ figures }) => figures.tintedWith === undefined);
   return filled(DRYING, {
-    colour,
-    parts,
-    additions,
-    oil,
-    records,
+    ...ofColour,
     tried: trials.map(({ figures }) => figures),
     decides: decidingTrial(alone)?.figures,
     contributions,
@@ -82,7 +71,7 @@ export function dryingSection(
       addedDriers: question.addedDriers ?? [],
       hasDrier: additions.some(({ kind }) => kind === "drier"),
       oilVolumeFraction: knownValue(oil.oilVolumeFraction),
-      finish,
+      finish: expectedFinish(oil),
       recordedTrials: alone.map(({ trial }) => trial),
       wetFilms: foundSoFar(colour.slug, records).films,
       tables,

@@ -16,6 +16,7 @@ import { paintIngredients } from "./hazard-ingredients.ts";
 import { labelPart, printedElements, rulingsNamed, type PrintedElements } from "./label-part.ts";
 import type { OilSection } from "../oil/oil-figures.ts";
 import type { CautionsSection, LabelPart } from "./handling-sections.ts";
+import type { PaintOfColour } from "../paint-as-made.ts";
 import type { PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 import {
   colourRecord,
@@ -27,13 +28,13 @@ import {
 import { studioPigment } from "./studio-pigment.ts";
 
 /** Label elements as the maker states them, else worked out; markets; cautions of the studio by operation. */
-export function cautionsSection(
-  colour: Colour,
-  parts: readonly PigmentPart[],
-  vehicle: VehiclePart | undefined,
-  oil: OilSection,
-  records: Records,
-): CautionsSection {
+export function cautionsSection({
+  colour,
+  pigments: parts,
+  vehicle,
+  oil,
+  records,
+}: PaintOfColour): CautionsSection {
   const { workshop } = records;
   const ingredients = paintIngredients(colour, parts, vehicle, oil, records);
   const mixture = paintMixture(colour, ingredients, records);

@@ -12,6 +12,8 @@ import {
   text,
   type Schema,
   type SectionOf,
+  ONE_PLACE,
+  SHARE,
 } from "../declaration.ts";
 import { LAB, MUNSELL, SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
 import { NAMED } from "../optics/optics-parts.ts";
@@ -39,14 +41,9 @@ const MIXTURE_COMPONENT = section({
   /** The paint of this pigment alone that it is reckoned from. */
   paint: optional(NAMED),
   /** Shares of the dry pigment, and of the component paints that squeezed out together make it: by mass and by volume [1]. */
-  pigmentVolumeFraction: quantity({
-    unit: "1",
-    kind: "share",
-    digits: 0,
-    word: "pigmentVolumeShare",
-  }),
-  paintMassFraction: quantity({ unit: "1", kind: "share", digits: 0, word: "paintMassShare" }),
-  paintVolumeFraction: quantity({ unit: "1", kind: "share", digits: 0, word: "paintVolumeShare" }),
+  pigmentVolumeFraction: quantity({ ...SHARE, word: "pigmentVolumeShare" }),
+  paintMassFraction: quantity({ ...SHARE, word: "paintMassShare" }),
+  paintVolumeFraction: quantity({ ...SHARE, word: "paintVolumeShare" }),
 });
 export type MixtureComponent = SectionOf<typeof MIXTURE_COMPONENT>;
 
@@ -58,7 +55,7 @@ const MIXTURE_STEP = section({
   /** About 68 %, in Delta-E00. */
   uncertainty: plainNumber,
   /** How far the drawdown of the mixture itself lies from it; absent where none was read. */
-  missDeltaE00: optional(number({ unit: "1", kind: "decimal", digits: 1, word: "mixtureMiss" })),
+  missDeltaE00: optional(number({ ...ONE_PLACE, word: "mixtureMiss" })),
   ...SCREEN_IF_KNOWN,
 });
 export type MixtureStep = SectionOf<typeof MIXTURE_STEP>;
@@ -67,14 +64,9 @@ export type MixtureStep = SectionOf<typeof MIXTURE_STEP>;
 const MIXTURE_PAIR = section({
   first: text,
   second: text,
-  neutralShare: number({ unit: "1", kind: "share", digits: 0, word: "neutralShare" }),
-  neutralVolumeShare: quantity({
-    unit: "1",
-    kind: "share",
-    digits: 0,
-    word: "neutralVolumeShare",
-  }),
-  neutralChroma: number({ unit: "1", kind: "decimal", digits: 1, word: "neutralChroma" }),
+  neutralShare: number({ ...SHARE, word: "neutralShare" }),
+  neutralVolumeShare: quantity({ ...SHARE, word: "neutralVolumeShare" }),
+  neutralChroma: number({ ...ONE_PLACE, word: "neutralChroma" }),
   /** For the picture: share of the first paint by mass, and the grey's a* and b*. */
   greys: plain<readonly { readonly share: number; readonly a: number; readonly b: number }[]>(
     drawnFrom("share", "a", "b"),
@@ -86,7 +78,7 @@ const MIXTURE_LOSS = section({
   /** Percent of its strength: "30". */
   slug: text,
   lab: DAY_LAB,
-  deltaE00: number({ unit: "1", kind: "decimal", digits: 1, word: "driftDeltaE00" }),
+  deltaE00: number({ ...ONE_PLACE, word: "driftDeltaE00" }),
   ...SCREEN_IF_KNOWN,
 });
 
@@ -107,12 +99,7 @@ const MIXTURE_WHITE = section({
   white: NAMED,
   steps: list(MIXTURE_STEP),
   /** Middle one of the misses of the steps that were read, Delta-E00. */
-  middleMissDeltaE00: number({
-    unit: "1",
-    kind: "decimal",
-    digits: 1,
-    word: "mixtureMiddleMiss",
-  }),
+  middleMissDeltaE00: number({ ...ONE_PLACE, word: "mixtureMiddleMiss" }),
   /** The tint at L* 50 that drift starts from; absent of a mixture too pale or too dark to reach it. */
   fresh: optional(
     section({

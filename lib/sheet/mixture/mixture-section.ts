@@ -19,17 +19,18 @@ import { colourRecord, drawdownRecords } from "../record-inputs.ts";
 import type { MixtureSection } from "./mixture-figures.ts";
 import { mixtureWhite, type WorkedWhite } from "./mixture-white.ts";
 import { effectOfPigments } from "../pigments/special-effects.ts";
+import type { PaintOfColour } from "../paint-as-made.ts";
 import { weighedTubes } from "../pigments/parts-of-paint.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import type { Fits } from "../tints/strength.ts";
 
 /** What the paints of its single pigments predict for a colour of several, in each white that all of them were let down in. */
-export function mixtureSection(
-  colour: Colour,
-  parts: readonly PigmentPart[],
-  fits: Fits,
-  records: Records,
-): MixtureSection | undefined {
+export function mixtureSection({
+  colour,
+  pigments: parts,
+  fits,
+  records,
+}: PaintOfColour): MixtureSection | undefined {
   if (parts.length < 2) return undefined;
   const paints = componentPaints(parts, weighedTubes(colour, records), fits, records);
   const components = mixtureComponents(colour, paints);

@@ -19,6 +19,7 @@ import type { Reading, SpectrumReading } from "../../records/records.ts";
 import {
   listed,
   map,
+  ONE_PLACE,
   notation,
   number,
   optional,
@@ -32,7 +33,6 @@ import { filled, foundFrom } from "../found.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { labFigures, notationFigure, xyzFigures, type Origin } from "./lab-figures.ts";
 import {
-  COORDINATE,
   GEOMETRY,
   LAB,
   MUNSELL,
@@ -90,14 +90,14 @@ function under(lamp: Lamp, { spectrum, observer, lab, read }: Lamplit): Figure<n
 
 const light = foundFrom<Lamplit>();
 const LAMPLIGHT = section({
-  deltaE00: light.found(listed(number({ ...COORDINATE, word: "lamplight" })), (at) =>
+  deltaE00: light.found(listed(number({ ...ONE_PLACE, word: "lamplight" })), (at) =>
     under("incandescent", at),
   ),
-  ledDeltaE00: light.found(listed(number({ ...COORDINATE, word: "lamplightLed" })), (at) =>
+  ledDeltaE00: light.found(listed(number({ ...ONE_PLACE, word: "lamplightLed" })), (at) =>
     under("led", at),
   ),
   fluorescentDeltaE00: light.found(
-    listed(number({ ...COORDINATE, word: "lamplightFluorescent" })),
+    listed(number({ ...ONE_PLACE, word: "lamplightFluorescent" })),
     (at) => under("fluorescent", at),
   ),
   sentence: light.found(
@@ -151,7 +151,7 @@ export const MASSTONE = section({
   ),
   /** Only an included reading: the darker value that follows for gloss excluded. */
   glossExcludedL: masstone.found(
-    optional(listed(number({ ...COORDINATE, word: "glossExcludedL" }))),
+    optional(listed(number({ ...ONE_PLACE, word: "glossExcludedL" }))),
     ({ beneath, read }) =>
       beneath === undefined
         ? undefined

@@ -13,13 +13,13 @@ import {
   section,
   type PartsOf,
   type SectionOf,
+  ONE_PLACE,
 } from "../declaration.ts";
 
 export const STANDING = oneOf<Standing>(["measured", "derived", "estimated", "stated"]);
 export const GEOMETRY = oneOf(GEOMETRIES);
 
 const TRISTIMULUS = { unit: "1", kind: "significant", digits: 4 } as const;
-export const COORDINATE = { unit: "1", kind: "decimal", digits: 1 } as const;
 
 export const XYZ = section({
   X: number({ ...TRISTIMULUS, word: "xyzX" }),
@@ -29,9 +29,9 @@ export const XYZ = section({
 export type XyzFigures = SectionOf<typeof XYZ>;
 
 export const LAB = section({
-  L: number({ ...COORDINATE, word: "labL" }),
-  a: number({ ...COORDINATE, word: "labA" }),
-  b: number({ ...COORDINATE, word: "labB" }),
+  L: number({ ...ONE_PLACE, word: "labL" }),
+  a: number({ ...ONE_PLACE, word: "labA" }),
+  b: number({ ...ONE_PLACE, word: "labB" }),
 });
 export type LabFigures = SectionOf<typeof LAB>;
 
@@ -41,8 +41,8 @@ export const LAB_BY_VIEWING = map(LAB_VIEWINGS, LAB);
 export const MUNSELL = section({
   /** Null below chroma .05: a neutral has none. */
   hue: orNull(notation("munsellHue")),
-  value: number({ ...COORDINATE, word: "munsellValue" }),
-  chroma: number({ ...COORDINATE, word: "munsellChroma" }),
+  value: number({ ...ONE_PLACE, word: "munsellValue" }),
+  chroma: number({ ...ONE_PLACE, word: "munsellChroma" }),
   text: listed(notation("munsell")),
 });
 export type MunsellFigures = SectionOf<typeof MUNSELL>;

@@ -13,9 +13,10 @@ import {
 import { isInterval, midpoint, type Interval, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
-import type { Colour, Records } from "../../records/records.ts";
+import type { Colour } from "../../records/records.ts";
 import type { BatchSection, BatchSize } from "./batch-figures.ts";
 import type { OilSection } from "./oil-figures.ts";
+import type { PaintOfColour } from "../paint-as-made.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { mainOil } from "./main-oil.ts";
 import { inputs, massInputs } from "./paint-volumes.ts";
@@ -25,14 +26,14 @@ import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment
 const BATCH_SIZES_G: readonly number[] = [100, 500, 1000];
 
 /** Batches in three sizes; nothing where oil or parts are not known, and no volumes where a density is not. */
-export function batchSection(
-  colour: Colour,
-  parts: readonly PigmentPart[],
-  vehicle: VehiclePart | undefined,
-  additions: readonly AdditionPart[],
-  oil: OilSection,
-  records: Records,
-): BatchSection | undefined {
+export function batchSection({
+  colour,
+  pigments: parts,
+  vehicle,
+  additions,
+  oil,
+  records,
+}: PaintOfColour): BatchSection | undefined {
   if (
     vehicle === undefined ||
     !isKnown(oil.oilIndexGPer100g) ||

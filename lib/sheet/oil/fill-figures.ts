@@ -3,7 +3,6 @@ import { BAG_G, BAG_JAR_ML, CUSTOMARY_JARS_ML } from "../../formulation/containe
 import { isKnown, weakestRoot, type Figure } from "../../quantities/figure.ts";
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
-import type { Colour } from "../../records/records.ts";
 import {
   list,
   oneOf,
@@ -17,7 +16,7 @@ import {
 } from "../declaration.ts";
 import { derived, filled, found, foundFrom } from "../found.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
-import type { OilSection } from "./oil-figures.ts";
+import type { PaintOfColour } from "../paint-as-made.ts";
 
 /** Paint or dry pigment, and what it is filled into. */
 interface Filled {
@@ -54,19 +53,12 @@ const FILLING = section({
 });
 export type Filling = SectionOf<typeof FILLING>;
 
-/** What is filled, and what of it is known. */
-export interface FillOfColour {
-  readonly colour: Colour;
-  readonly parts: readonly PigmentPart[];
-  /** As lots were weighed. */
-  readonly oil: OilSection;
-}
-const fill = foundFrom<FillOfColour>();
+const fill = foundFrom<PaintOfColour>();
 
 /** What jars and tubes hold, and the reverse. */
 export const FILL = section({
   /** The paint, and each dry pigment poured and tapped. */
-  fillings: fill.found(list(FILLING), ({ colour: { sizes }, parts, oil }) => {
+  fillings: fill.found(list(FILLING), ({ colour: { sizes }, pigments, oil }) => {
     const containersMl = [...new Set([...sizes.map(({ ml }) => ml), ...CUSTOMARY_JARS_ML])].sort(
       (one, other) => one - other,
     );
@@ -76,7 +68,7 @@ export const FILL = section({
     ): Filling[] => (isKnown(density) ? [filled(FILLING, { ...what, density, containersMl })] : []);
     return [
       ...filling({ slug: "paint", packing: "paint" }, oil.paintDensityGPerCm3),
-      ...parts.flatMap(({ slug: pigment, bulkDensityLooseGPerMl, bulkDensityTappedGPerMl }) => [
+      ...pigments.flatMap(({ slug: pigment, bulkDensityLooseGPerMl, bulkDensityTappedGPerMl }) => [
         ...filling(
           { slug: `${pigment}-poured`, pigment, packing: "poured" },
           bulkDensityLooseGPerMl,
@@ -89,7 +81,7 @@ export const FILL = section({
     ];
   }),
   /** Whether 100 g of a dry pigment fill a jar. */
-  sentences: fill.found(statements, ({ parts }) => parts.flatMap(jarSentence)),
+  sentences: fill.found(statements, ({ pigments }) => pigments.flatMap(jarSentence)),
 });
 export type FillSection = SectionOf<typeof FILL>;
 

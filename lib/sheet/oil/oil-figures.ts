@@ -23,6 +23,7 @@ import {
   statements,
   word,
   type SectionOf,
+  SHARE,
 } from "../declaration.ts";
 import { following, foundFrom, wordFollowing, type Amounts } from "../found.ts";
 import { blendedFigure } from "../pigments/blended-figure.ts";
@@ -42,7 +43,6 @@ import {
 } from "./paint-volumes.ts";
 import { reducedPvcFigure } from "./reduced-pvc.ts";
 
-const SHARE = { unit: "1", kind: "share", digits: 0 } as const;
 const DENSITY = { unit: "g/cm3", kind: "significant", digits: 3 } as const;
 const DEMAND = { unit: "g/100 g", kind: "significant", digits: 3 } as const;
 const OVER_CPVC = { unit: "1", kind: "decimal", digits: 2 } as const;

@@ -5,7 +5,6 @@ import { derivedFigure } from "../../quantities/derived-figure.ts";
 import { bounded, isKnown, type Figure } from "../../quantities/figure.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
-import type { Colour, Records } from "../../records/records.ts";
 import {
   interval,
   list,
@@ -18,16 +17,16 @@ import {
   statements,
   word,
   type SectionOf,
+  SHARE,
 } from "../declaration.ts";
 import { filled, foundFrom, type Amounts } from "../found.ts";
-import type { OilSection } from "../oil/oil-figures.ts";
-import type { PaintAsMade } from "../paint-as-made.ts";
+import type { PaintOfColour } from "../paint-as-made.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import { effectOfPigments } from "../pigments/special-effects.ts";
 import { drawdownRecords } from "../record-inputs.ts";
 import { fitFigures } from "../tints/fit-section.ts";
 import { weighedAs } from "../tints/paint-conversion.ts";
-import { tintingStrength, type Fits, type Strength } from "../tints/strength.ts";
+import { tintingStrength, type Strength } from "../tints/strength.ts";
 import type { TintSection } from "../tints/tint-figures.ts";
 import { acrossWhites } from "./across-whites.ts";
 import { dispersionFigures } from "./dispersion-section.ts";
@@ -48,27 +47,18 @@ import { scatteringPowerFigure } from "./scattering-power.ts";
 import { coatReasons, filmsOfColour, type FilmsOfColour } from "./told-films.ts";
 
 /** What the figures of a colour's optics are found from, beside one another. */
-export interface OpticsOfColour {
-  readonly colour: Colour;
-  readonly parts: readonly PigmentPart[];
+export interface OpticsOfColour extends PaintOfColour {
   readonly tints: readonly TintSection[];
-  /** As lots were weighed, and as it lies in a film. */
-  readonly oil: OilSection;
-  readonly inFilm: OilSection;
-  readonly family: string | undefined;
   readonly films: FilmsOfColour;
   readonly strength: Strength;
   /** Mulled beside milled. */
   readonly dispersed: ReturnType<typeof dispersionFigures>;
-  readonly fits: Fits;
-  readonly records: Records;
 }
 const optics = foundFrom<
   OpticsOfColour &
     Amounts<"contrastRatio" | "hidingFilmUm"> & { readonly scatteringPower: Figure<Interval> }
 >();
 
-const SHARE = { unit: "1", kind: "share", digits: 0 } as const;
 const OPPOSITE = { "at least": "at most", "at most": "at least" } as const;
 
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
@@ -166,7 +156,7 @@ export const OPTICS = section({
       ...coatReasons(of.colour),
       ...masstoneFilm(of.colour, of.records),
       ...hidingReasons(of.films, judgedBy),
-      ...unlikePigment(judgedBy, of.parts),
+      ...unlikePigment(judgedBy, of.pigments),
       ...of.dispersed.reasons,
       ...glossReasons(of.colour),
     ];
@@ -175,26 +165,16 @@ export const OPTICS = section({
 export type OpticsSection = SectionOf<typeof OPTICS>;
 
 export function opticsSection(
-  colour: Colour,
-  parts: readonly PigmentPart[],
+  ofColour: PaintOfColour,
   tints: readonly TintSection[],
-  { oil, inFilm }: Pick<PaintAsMade, "oil" | "inFilm">,
-  family: string | undefined,
-  fits: Fits,
-  records: Records,
 ): OpticsSection {
+  const { colour, pigments, oil, fits, records } = ofColour;
   return filled(OPTICS, {
-    colour,
-    parts,
+    ...ofColour,
     tints,
-    oil,
-    inFilm,
-    family,
     films: filmsOfColour(colour, records),
     strength: tintingStrength(colour, weighedAs(oil), fits, records),
-    dispersed: dispersionFigures(colour, parts, fits, records),
-    fits,
-    records,
+    dispersed: dispersionFigures(colour, pigments, fits, records),
   });
 }
 

@@ -13,6 +13,8 @@ import {
   statements,
   text,
   type SectionOf,
+  ONE_PLACE,
+  SHARE,
 } from "../declaration.ts";
 import { GEOMETRY, SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
 import { RATIO_KIND } from "../tints/tint-figures.ts";
@@ -52,8 +54,8 @@ export type GlossDepthFigures = SectionOf<typeof GLOSS_DEPTH>;
 export const EXTENDER = section({
   colour: NAMED,
   volumes: plainNumber,
-  fromL: listed(number({ unit: "1", kind: "decimal", digits: 1, word: "extendedFromL" })),
-  toL: listed(number({ unit: "1", kind: "decimal", digits: 1, word: "extendedToL" })),
+  fromL: listed(number({ ...ONE_PLACE, word: "extendedFromL" })),
+  toL: listed(number({ ...ONE_PLACE, word: "extendedToL" })),
   sentence: statement,
 });
 export type ExtenderFigures = SectionOf<typeof EXTENDER>;
@@ -63,7 +65,7 @@ export const DISPERSION = section({
   /** The paint of the same pigment on the other sheet. */
   other: NAMED,
   white: NAMED,
-  strength: listed(quantity({ unit: "1", kind: "share", digits: 0, word: "mulledStrength" }), {
+  strength: listed(quantity({ ...SHARE, word: "mulledStrength" }), {
     after: "optics.tintingStrengthByVolume",
   }),
   sentence: statement,
@@ -94,12 +96,7 @@ export const FIT = section({
   k2: number({ unit: "1", kind: "decimal", digits: 3, word: "surfaceK2" }),
   weightedResidual: number({ unit: "1", kind: "significant", digits: 2, word: "weightedResidual" }),
   quality: statement,
-  masstoneResidualDeltaE00: number({
-    unit: "1",
-    kind: "decimal",
-    digits: 1,
-    word: "masstoneResidual",
-  }),
+  masstoneResidualDeltaE00: number({ ...ONE_PLACE, word: "masstoneResidual" }),
   /** Whether S is a figure or only a bound. */
   scattering: statement,
   remarks: statements,

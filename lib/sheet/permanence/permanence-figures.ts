@@ -21,7 +21,6 @@ import {
   type RecordRoot,
 } from "../../quantities/figure.ts";
 import { said } from "../../quantities/statement.ts";
-import type { Colour, Records } from "../../records/records.ts";
 import { FORMS } from "../../records/schema/terms.ts";
 import {
   flag,
@@ -38,10 +37,11 @@ import {
   texts,
   word,
   type SectionOf,
+  ONE_PLACE,
 } from "../declaration.ts";
 import { STANDING_OR_NONE } from "../drying/drying-figures.ts";
 import { foundFrom, type Amounts } from "../found.ts";
-import type { PigmentPart } from "../pigments/pigment-figures.ts";
+import type { PaintOfColour } from "../paint-as-made.ts";
 import { blueWoolFigure, categoryFigure, noExpectation } from "./light-figures.ts";
 import { permanenceForms } from "./permanence-forms.ts";
 
@@ -49,7 +49,7 @@ const FORM = section({
   slug: oneOf(FORMS),
   underStandard: flag,
   category: notation("lightfastnessCategory"),
-  deltaEab: optional(number({ unit: "1", kind: "decimal", digits: 1, word: "deltaEab" })),
+  deltaEab: optional(number({ ...ONE_PLACE, word: "deltaEab" })),
   /** As the record names them. */
   standards: texts,
   exposures: texts,
@@ -57,13 +57,10 @@ const FORM = section({
 export type FormFigures = SectionOf<typeof FORM>;
 
 /** What the figures of a colour's permanence are found from, beside one another. */
-export interface PermanenceOfColour {
-  readonly colour: Colour;
-  readonly parts: readonly PigmentPart[];
+export interface PermanenceOfColour extends PaintOfColour {
   readonly facts: Omit<PermanenceFacts, "blueWoolReference">;
   /** The records that it goes by. */
   readonly read: readonly RecordRoot[];
-  readonly records: Records;
 }
 
 const light = foundFrom<
@@ -82,10 +79,10 @@ export const PERMANENCE = section({
   /** For an estimate, which is worded as an expectation and never as a category. */
   expectation: light.found(
     listed(word("lightfastnessExpectation")),
-    ({ colour, parts, facts: { ruling }, read: inputs }) =>
+    ({ colour, pigments, facts: { ruling }, read: inputs }) =>
       ruling.expectation === undefined
         ? notStated(
-            noExpectation(ruling, parts.length),
+            noExpectation(ruling, pigments.length),
             [`colours.${colour.slug}.exposures`],
             inputs,
           )
@@ -101,10 +98,10 @@ export const PERMANENCE = section({
     listed(quantity({ unit: "1", kind: "significant", digits: 1, word: "blueWool" }), {
       after: "permanence.deltaEab",
     }),
-    ({ parts, records }) => blueWoolFigure(parts, records),
+    ({ pigments, records }) => blueWoolFigure(pigments, records),
   ),
   deltaEab: light.found(
-    listed(number({ unit: "1", kind: "decimal", digits: 1, word: "deltaEab" })),
+    listed(number({ ...ONE_PLACE, word: "deltaEab" })),
     ({ colour, facts: { ruling }, forms, read }) => {
       const weakest = weakestForm(ruling.forms)?.form;
       const changed = forms.find(({ slug }) => slug === weakest)?.deltaEab;
@@ -121,8 +118,8 @@ export const PERMANENCE = section({
     permanenceForms(colour, ruling.forms, stated),
   ),
   /** Of a mixture, the pigments that decide, by name. */
-  weakest: light.found(texts, ({ parts, facts: { byPigments } }) =>
-    parts.length <= 1 ? [] : byPigments.weakest,
+  weakest: light.found(texts, ({ pigments, facts: { byPigments } }) =>
+    pigments.length <= 1 ? [] : byPigments.weakest,
   ),
   reasons: light.found(statements, ({ facts, blueWool }) =>
     said(PERMANENCE_REASONS, { ...facts, blueWoolReference: knownValue(blueWool) }),

@@ -1,7 +1,8 @@
 import { permanenceRuling, type PermanencePigment } from "../../permanence/permanence-ruling.ts";
 import type { FadingComponent } from "../../permanence/least-lightfast.ts";
-import type { Colour, Records } from "../../records/records.ts";
+import type { Records } from "../../records/records.ts";
 import { filled } from "../found.ts";
+import type { PaintOfColour } from "../paint-as-made.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import { colourRecord, pigmentRecord } from "../record-inputs.ts";
 import { foundSoFar } from "../trials/found-so-far.ts";
@@ -9,11 +10,8 @@ import { fadingComponents, fadingRecords, recordedExposure } from "./fading-comp
 import { PERMANENCE, type PermanenceSection } from "./permanence-figures.ts";
 
 /** Lightfastness from the colour's own exposures, else as stated, else as its pigments lead one to expect; and what else harms it. */
-export function permanenceSection(
-  colour: Colour,
-  parts: readonly PigmentPart[],
-  records: Records,
-): PermanenceSection {
+export function permanenceSection(ofColour: PaintOfColour): PermanenceSection {
+  const { colour, pigments: parts, records } = ofColour;
   const isMixture = parts.length > 1;
   // What the paints of its single pigments did in light holds of a mixture before any word.
   const pigments = isMixture
@@ -22,8 +20,7 @@ export function permanenceSection(
   const stated = colour.record.lightfastness;
   const exposures = (colour.record.exposures ?? []).map(recordedExposure);
   return filled(PERMANENCE, {
-    colour,
-    parts,
+    ...ofColour,
     facts: {
       pigments: parts.map(({ name, colourIndexName }) => ({
         name,
@@ -43,7 +40,6 @@ export function permanenceSection(
       ...colourRecord(colour, "exposures", "lightfastness"),
       ...(isMixture ? fadingRecords(parts, records) : parts.map(({ slug }) => pigmentRecord(slug))),
     ],
-    records,
   });
 }
 

@@ -34,6 +34,7 @@ import {
   workshopAlone,
   type Declared,
   type SectionOf,
+  SHARE,
 } from "../declaration.ts";
 import { found, type Amounts, type Found } from "../found.ts";
 import { recordedFigure } from "../recorded-figure.ts";
@@ -180,7 +181,7 @@ export const PIGMENT = section({
   colourIndexName: optional(text),
   colourIndexNumber: optional(text),
   casNumber: optional(text),
-  massFraction: number({ unit: "1", kind: "share", digits: 0, word: "massFraction" }),
+  massFraction: number({ ...SHARE, word: "massFraction" }),
   ...PIGMENT_FACTS.shape.members,
   /** Only where the record has one. */
   pricePerKg: PRICE,

@@ -8,15 +8,16 @@ import {
   statement,
   text,
   type SectionOf,
+  ONE_PLACE,
 } from "../declaration.ts";
 import { MUNSELL, SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
 import { MASS_RATIO, RATIO_KIND } from "./tint-figures.ts";
 
 /** Within which nine of ten would lie. */
 const LAB_RANGE = section({
-  L: quantity({ unit: "1", kind: "decimal", digits: 1, word: "labL" }),
-  a: quantity({ unit: "1", kind: "decimal", digits: 1, word: "labA" }),
-  b: quantity({ unit: "1", kind: "decimal", digits: 1, word: "labB" }),
+  L: quantity({ ...ONE_PLACE, word: "labL" }),
+  a: quantity({ ...ONE_PLACE, word: "labA" }),
+  b: quantity({ ...ONE_PLACE, word: "labB" }),
 });
 export type LabRange = SectionOf<typeof LAB_RANGE>;
 

@@ -14,6 +14,7 @@ import {
   statementAmong,
   text,
   type SectionOf,
+  ONE_PLACE,
 } from "../declaration.ts";
 import {
   GEOMETRY,
@@ -39,18 +40,16 @@ const TINT_STEP = section({
   /** About 68 %, in Delta-E00; on predicted steps. */
   uncertainty: optional(plainNumber),
   /** On measured steps: how far the fit misses it, and how far it would if left out. */
-  residualDeltaE00: optional(number({ unit: "1", kind: "decimal", digits: 1, word: "residual" })),
-  leaveOneOutDeltaE00: optional(
-    number({ unit: "1", kind: "decimal", digits: 1, word: "leaveOneOut" }),
-  ),
+  residualDeltaE00: optional(number({ ...ONE_PLACE, word: "residual" })),
+  leaveOneOutDeltaE00: optional(number({ ...ONE_PLACE, word: "leaveOneOut" })),
   /** On a measured step that the other drawdowns contradict. */
   suspect: optional(statement),
 });
 export type TintStep = SectionOf<typeof TINT_STEP>;
 
 const AT_LIGHTNESS = section({
-  a: number({ unit: "1", kind: "decimal", digits: 1, word: "labA" }),
-  b: number({ unit: "1", kind: "decimal", digits: 1, word: "labB" }),
+  a: number({ ...ONE_PLACE, word: "labA" }),
+  b: number({ ...ONE_PLACE, word: "labB" }),
   massRatio: number({ unit: "1", kind: "significant", digits: 2, word: "massRatio" }),
   /** For print; only where a spectrum is predicted. */
   lab: optional(LAB_BY_VIEWING),

@@ -35,6 +35,7 @@ export const PIGMENT_INDEX: AnyWords<PageWords["pigmentIndex"]> = {
   nothing: "Wir wissen nicht mehr als den Namen.",
   notStated: (names: readonly string[]) => `Keine Angabe: ${names.join(", ")}.`,
   facts: {
+    alsoCalled: "Auch genannt",
     chemistry: "Chemie",
     metals: "Metalle",
     mineral: "Als Mineral",

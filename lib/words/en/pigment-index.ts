@@ -27,6 +27,7 @@ export const PIGMENT_INDEX = {
   nothing: "We know no more than its name.",
   notStated: (names: readonly string[]) => `Not stated: ${names.join(", ")}.`,
   facts: {
+    alsoCalled: "Also called",
     chemistry: "Chemistry",
     metals: "Metals",
     mineral: "As a mineral",

@@ -34,6 +34,7 @@ export const PIGMENT_INDEX: AnyWords<typeof ENGLISH_INDEX> = {
   nothing: "No sabemos más que su nombre.",
   notStated: (names) => `No indicado: ${names.join(", ")}.`,
   facts: {
+    alsoCalled: "También llamado",
     chemistry: "Química",
     metals: "Metales",
     mineral: "Como mineral",

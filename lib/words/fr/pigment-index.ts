@@ -34,6 +34,7 @@ export const PIGMENT_INDEX: AnyWords<typeof ENGLISH_INDEX> = {
   nothing: "Nous n’en savons que le nom.",
   notStated: (names) => `Non indiqué\u202f: ${names.join(", ")}.`,
   facts: {
+    alsoCalled: "Dit aussi",
     chemistry: "Chimie",
     metals: "Métaux",
     mineral: "Comme minéral",

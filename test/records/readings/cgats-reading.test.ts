@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { cellIn } from "../../../lib/records/readings/reading-column.ts";
 import { checkFaults, columnOf, soundReading } from "./reading-faults.ts";
 import { cgatsText, INVENTED, WAVELENGTHS } from "./invented-reading.ts";
 import { parseReadingFile } from "../../../lib/records/readings/reading-file.ts";
@@ -44,14 +45,14 @@ describe("a CGATS reading with one field a wavelength", () => {
   test("gives the places of sample and values", () => {
     const column = columnOf(soundReading(file, plain), "red earth");
     expect(column.at).toEqual({ line: 9, column: 4 });
-    expect(column.places[0]).toEqual({ text: "0.0511", line: 9, column: 16 });
-    expect(column.places[1]).toEqual({ text: "0.0502", line: 9, column: 23 });
+    expect(cellIn(column.places, 0)).toEqual({ text: "0.0511", line: 9, column: 16 });
+    expect(cellIn(column.places, 1)).toEqual({ text: "0.0502", line: 9, column: 23 });
   });
 
   test.each([["\r\n"], ["\r"]])("reads lines that end with %j", (lineEnd) => {
     const column = columnOf(soundReading(file, plain.replaceAll("\n", lineEnd)), "red earth");
     expect(column.values).toEqual(NUMBERS);
-    expect(column.places[0]).toEqual({ text: "0.0511", line: 9, column: 16 });
+    expect(cellIn(column.places, 0)).toEqual({ text: "0.0511", line: 9, column: 16 });
   });
 
   test("passes over comments, private keywords and empty lines; blanks separate as tabs do", () => {
@@ -78,7 +79,7 @@ describe("a CGATS reading with one field a wavelength", () => {
       .replace("\t0.2540", "\n0.2540");
     const column = columnOf(soundReading(file, text), "red earth");
     expect(column.values).toEqual(NUMBERS);
-    expect(column.places[15]).toEqual({ text: "0.0741", line: 11, column: 1 });
+    expect(cellIn(column.places, 15)).toEqual({ text: "0.0741", line: 11, column: 1 });
   });
 
   test("turns a scan from red to blue round, values and places together", () => {
@@ -89,7 +90,7 @@ describe("a CGATS reading with one field a wavelength", () => {
     const column = columnOf(soundReading(file, text), "earth");
     expect(column.grid).toEqual({ startNm: 400, stepNm: 10, count: 31 });
     expect(column.values).toEqual(NUMBERS);
-    expect(column.places[30]).toEqual({ text: "0.337", line: 9, column: 7 });
+    expect(cellIn(column.places, 30)).toEqual({ text: "0.337", line: 9, column: 7 });
   });
 
   test("carries what the header says", () => {
@@ -116,7 +117,7 @@ describe("a CGATS reading with one field a wavelength", () => {
       name: "1",
       at: { line: 14, column: 1 },
       values: [],
-      places: [],
+      places: { texts: [], lines: [], columns: [] },
       geometry: "45/0",
       lab: { L: 30.5, a: -1.25, b: 2, illuminant: "D50", observer: 2 },
       xyz: { X: 6.1, Y: 6.3, Z: 5, illuminant: "D50", observer: 2 },

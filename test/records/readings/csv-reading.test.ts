@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { cellIn } from "../../../lib/records/readings/reading-column.ts";
 import { checkFaults, columnOf, soundReading } from "./reading-faults.ts";
 import { csvText, INVENTED } from "./invented-reading.ts";
 
@@ -16,15 +17,15 @@ describe("a CSV reading", () => {
     expect(column.grid).toEqual({ startNm: 400, stepNm: 10, count: 31 });
     expect(column.values).toEqual(NUMBERS);
     expect(column.at).toEqual({ line: 1, column: 4 });
-    expect(column.places[0]).toEqual({ text: "0.0511", line: 2, column: 5 });
-    expect(column.places[30]).toEqual({ text: "0.337", line: 32, column: 5 });
+    expect(cellIn(column.places, 0)).toEqual({ text: "0.0511", line: 2, column: 5 });
+    expect(cellIn(column.places, 30)).toEqual({ text: "0.337", line: 32, column: 5 });
     expect(column.declaredScale).toBeUndefined();
   });
 
   test.each([["\n"], ["\r\n"], ["\r"]])("reads lines that end with %j", (lineEnd) => {
     const column = columnOf(soundReading(file, csvText({}, lineEnd)), "masstone");
     expect(column.values).toEqual(NUMBERS);
-    expect(column.places[30]).toMatchObject({ line: 32, column: 5 });
+    expect(cellIn(column.places, 30)).toMatchObject({ line: 32, column: 5 });
   });
 
   test("passes over a byte order mark, comments, empty lines, empty rows and a trailing separator", () => {
@@ -34,7 +35,7 @@ describe("a CSV reading", () => {
       "\r\n,,\r\n";
     const column = columnOf(soundReading(file, text), "masstone");
     expect(column.values).toEqual(NUMBERS);
-    expect(column.places[0]).toEqual({ text: "0.0511", line: 4, column: 5 });
+    expect(cellIn(column.places, 0)).toEqual({ text: "0.0511", line: 4, column: 5 });
   });
 
   test.each([[";"], ["\t"]])("reads decimal commas between %j", (separator) => {
@@ -61,7 +62,7 @@ describe("a CSV reading", () => {
     expect([...reading.columns.keys()]).toEqual(['masstone, "short"', "tint\n1:20"]);
     expect(column.values).toEqual(NUMBERS);
     expect(column.at).toEqual({ line: 1, column: 7 });
-    expect(column.places[0]).toEqual({ text: "0.0511", line: 3, column: 9 });
+    expect(cellIn(column.places, 0)).toEqual({ text: "0.0511", line: 3, column: 9 });
   });
 
   test("counts columns after letters outside ASCII", () => {
@@ -87,7 +88,7 @@ describe("a CSV reading", () => {
     const column = columnOf(soundReading(file, ["nm,masstone", ...rows].join("\n")), "masstone");
     expect(column.grid).toEqual({ startNm: 400, stepNm: 10, count: 31 });
     expect(column.values).toEqual(NUMBERS);
-    expect(column.places[0]).toMatchObject({ text: "0.0511", line: 32 });
+    expect(cellIn(column.places, 0)).toMatchObject({ text: "0.0511", line: 32 });
   });
 
   test.each(["nm", "NM", "wavelength nm", "Wavelength (nm)", "wavelength_nm"])(

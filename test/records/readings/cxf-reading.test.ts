@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { cellIn } from "../../../lib/records/readings/reading-column.ts";
 import { checkFaults, columnOf, soundReading } from "./reading-faults.ts";
 import { cxfObject, cxfText, INVENTED, SINGLE_ANGLE, specification } from "./invented-reading.ts";
 
@@ -18,8 +19,8 @@ describe("a CxF reading", () => {
     expect(column.declaredScale).toBe("factor");
     expect(column.geometry).toBe("45/0");
     expect(column.at).toEqual({ line: 7, column: 40 });
-    expect(column.places[0]).toEqual({ text: "0.0511", line: 9, column: 49 });
-    expect(column.places[1]).toEqual({ text: "0.0502", line: 9, column: 56 });
+    expect(cellIn(column.places, 0)).toEqual({ text: "0.0511", line: 9, column: 49 });
+    expect(cellIn(column.places, 1)).toEqual({ text: "0.0502", line: 9, column: 56 });
     expect(reading.notes).toEqual({
       originator: "Saltreach Colourworks, invented",
       date: "2026-03-02T09:00:00",
@@ -43,14 +44,14 @@ describe("a CxF reading", () => {
         "red earth",
       );
       expect(column.values).toEqual(NUMBERS);
-      expect(column.places[0]).toEqual({ text: "0.0511", line: 9, column: 49 });
+      expect(cellIn(column.places, 0)).toEqual({ text: "0.0511", line: 9, column: 49 });
     },
   );
 
   test("needs no blanks between elements", () => {
     const column = columnOf(soundReading(file, plain.replace(/>\s+</g, "><")), "red earth");
     expect(column.values).toEqual(NUMBERS);
-    expect(column.places[30]?.text).toBe("0.337");
+    expect(cellIn(column.places, 30)?.text).toBe("0.337");
   });
 
   test("passes over comments and line breaks among the values, and CDATA marks", () => {
@@ -59,7 +60,7 @@ describe("a CxF reading", () => {
       .replace("0.0493", "<![CDATA[0.0493]]>");
     const column = columnOf(soundReading(file, text), "red earth");
     expect(column.values).toEqual(NUMBERS);
-    expect(column.places[1]).toEqual({ text: "0.0502", line: 10, column: 3 });
+    expect(cellIn(column.places, 1)).toEqual({ text: "0.0502", line: 10, column: 3 });
   });
 
   test("passes over other namespaces, custom resources and device values", () => {

@@ -1,5 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { certain } from "../../../lib/quantities/at.ts";
+import { cellIn } from "../../../lib/records/readings/reading-column.ts";
 import { parseReadingFile } from "../../../lib/records/readings/reading-file.ts";
 import { spectrumFromColumn } from "../../../lib/records/readings/spectrum-from-column.ts";
 import {
@@ -38,9 +40,10 @@ function expectSoundAnswer(name: string, text: string): void {
     ).toBe(true);
   }
   for (const column of reading?.columns.values() ?? []) {
-    expect(column.places).toHaveLength(column.values.length);
+    expect(column.places.texts).toHaveLength(column.values.length);
     expect(column.values).toHaveLength(column.grid?.count ?? 0);
-    for (const { text: cell, line, column: at } of column.places) {
+    for (const i of column.values.keys()) {
+      const { text: cell, line, column: at } = certain(cellIn(column.places, i));
       const written = lines[line - 1]?.slice(at - 1) ?? "";
       expect(
         written.startsWith(cell) || written.startsWith('"') || cell.includes("\n"),
