@@ -73,10 +73,7 @@ export function daysOfParts(parts: readonly PartAlone[]): DaysOfParts {
  * Days of a mixture [d], which dries no later than the slowest of its paints does alone.
  * @param alone [d] of each.
  */
-export function noLaterThanAlone(
-  [earlier, later]: Interval,
-  alone: readonly Quantity[],
-): Interval {
+export function noLaterThanAlone([earlier, later]: Interval, alone: readonly Quantity[]): Interval {
   const slowest = Math.max(...alone.map((days) => ends(days)[1]));
   return [Math.min(earlier, slowest), Math.min(later, slowest)];
 }

@@ -133,7 +133,11 @@ export function oilIndexRuling(
     return {
       oilIndexClass: undefined,
       spans,
-      reason: { rule: "oil-index-class-not-told", values: { oilIndexGPer100g, spans }, ...evidence },
+      reason: {
+        rule: "oil-index-class-not-told",
+        values: { oilIndexGPer100g, spans },
+        ...evidence,
+      },
     };
   return {
     oilIndexClass,

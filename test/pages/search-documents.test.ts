@@ -16,3 +16,16 @@ test.each([
   expect(found).toContain(href);
   expect(found).not.toContain("colours/lamp-black/");
 });
+
+/** Words that painters ask by; which answer tells of each, a person judged. */
+test.each([
+  [["lightfast"], "answers/will-it-last/"],
+  [["toxic"], "answers/children-pregnancy-and-rags/"],
+  [["turpentine"], "answers/can-i-work-without-solvent/"],
+  [["cadmium", "free"], "answers/what-replaces-cadmium/"],
+])("a question by %j finds its answer", (words, href) => {
+  const found = searchDocuments(worked().context).filter((one) =>
+    words.every((word) => `${one.title} ${one.words}`.toLowerCase().includes(word)),
+  );
+  expect(found.map((one) => one.href)).toContain(href);
+});

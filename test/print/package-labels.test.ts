@@ -294,7 +294,9 @@ test("what records type on a keyboard is typeset, and a telephone number stays i
     },
   });
   expect(content).toMatchObject({
-    supplier: expect.stringMatching(/^L’atelier d’Anna, .*\+44\u00a0\(0\)1632\u00a0960\u00a0123/) as string,
+    supplier: expect.stringMatching(
+      /^L’atelier d’Anna, .*\+44\u00a0\(0\)1632\u00a0960\u00a0123/,
+    ) as string,
   });
 });
 

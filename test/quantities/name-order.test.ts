@@ -55,6 +55,7 @@ describe("names for a reader", () => {
         expect(Math.sign(there) + Math.sign(back)).toBe(0);
         expect(there === 0).toBe(one === other);
       }),
+      { seed: 52 },
     );
     expect([slugOrder("ochre-02", "ochre-2"), slugOrder("ochre-2", "ochre-2")]).toEqual([-1, 0]);
   });

@@ -53,4 +53,9 @@ describe("of every figure that a sheet of the demonstration publishes", () => {
       "as recorded; by guess",
     ]);
   });
+  test("a micrometre is printed with its sign, in every language", () => {
+    const rows = Object.entries({ ...METHODS, ...REASONS }).map((row) => JSON.stringify(row));
+    expect(rows.length).toBeGreaterThan(100);
+    expect(rows.filter((row) => /[\d}] um\b/.test(row))).toEqual([]);
+  });
 });
