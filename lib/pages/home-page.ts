@@ -7,6 +7,7 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 import { sharedPicture } from "./shared-picture.ts";
 import { rangeCounts } from "./range-counts.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import { pageHead } from "./site-frame.ts";
 
 const MOST_LINKS = 4;
@@ -18,12 +19,15 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
   const { name, about } = records.workshop;
   const pairs = chosenPairs(records.workshop);
   const isOneWall = sheets.length <= ON_ONE_PAGE.tiles;
-  const promise = text.promise(rangeCounts(context));
+  const counts = rangeCounts(context);
+  const promise = text.promise(counts);
+  const besides = text.besides(counts);
   return {
     kind: "home",
     ...pageHead(context, place, name, about ?? promise),
     ...sharedPicture(context, "", promise),
     promise,
+    ...(besides === "" ? {} : { besides: `${upperFirst(besides)}.` }),
     press: isOneWall ? text.press : text.pressFamily,
     wall: text.wall,
     isByFamily: !isOneWall,

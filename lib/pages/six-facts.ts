@@ -245,7 +245,7 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
         : detail.lighter;
   return fact(
     {
-      key: "middleTone",
+      key: parts === undefined ? "strength" : "middleTone",
       href,
       word: parts === undefined ? undefined : text_.partsOfWhite(parts.text),
       detail: parts === undefined ? undefined : text_.toMiddle(parts.white, parts.by),

@@ -337,6 +337,8 @@ export interface HomeView extends PageView {
   readonly kind: "home";
   /** Over the wall. */
   readonly promise: string;
+  /** What is shown that is not measured, or has nothing to show yet. */
+  readonly besides?: string;
   readonly press: string;
   readonly wall: string;
   /** Every colour, by family and from light to dark; of a large range every family. */

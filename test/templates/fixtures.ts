@@ -380,6 +380,7 @@ export const HOME: HomeView = {
   kind: "home",
   heading: "Saltreach Colourworks",
   promise: "3 oil colours, each shown as we measured it.",
+  besides: "1 still to measure.",
   press: "Press a colour for its sheet.",
   wall: "The range",
   isByFamily: false,

@@ -17,24 +17,30 @@ describe.each(Object.entries(WORDS))("in %s", (_, { pages }) => {
 });
 
 describe("the first page's sentence", () => {
-  const { promise } = ENGLISH.pages.home;
+  const { promise, besides } = ENGLISH.pages.home;
   const counts = { measured: 4, mediums: 0, byEye: 0, unread: 0, tinted: 4 };
   test.each([
-    [{}, "4 oil colours, each shown as we measured it: alone, and mixed with white."],
+    [{}, "4 oil colours, each shown as we measured it: alone, and mixed with white.", ""],
     [
       { measured: 3, unread: 1, tinted: 3 },
-      "3 oil colours as we measured them, alone and mixed with white, and 1 still to measure.",
+      "3 oil colours as we measured them, alone and mixed with white.",
+      "1 still to measure",
     ],
     [
       { measured: 5, mediums: 1, unread: 2, tinted: 3 },
-      "5 oil colours and 1 medium as we measured them, 3 of them mixed with white as well, and 2 still to measure.",
+      "5 oil colours and 1 medium as we measured them, 3 of them mixed with white as well.",
+      "2 still to measure",
     ],
     [
       { mediums: 2, byEye: 1, tinted: 3 },
-      "4 oil colours and 2 mediums as we measured them, 3 of them mixed with white as well, 1 by eye or by figures of others.",
+      "4 oil colours and 2 mediums as we measured them, 3 of them mixed with white as well.",
+      "1 more by eye or by figures of others",
     ],
-    [{ tinted: 0 }, "4 oil colours as we measured them."],
-  ])("of %j: %s", (some, said) => expect(promise({ ...counts, ...some })).toBe(said));
+    [{ tinted: 0 }, "4 oil colours as we measured them.", ""],
+  ])("of %j: %s %s", (some, said, beside) => {
+    const of = { ...counts, ...some };
+    expect([promise(of), besides(of)]).toEqual([said, beside]);
+  });
 
   test("counts by how the records tell each colour", () => {
     const records = [...RECORDS.colours.values()].map(({ record }) => record);

@@ -419,9 +419,13 @@ export const PAGES: AnyWords<PageWords> = {
               : tinted === 0
                 ? []
                 : [`${tinted} davon auch mit Weiß gemischt`]),
-            ...(byEye === 0 ? [] : [`${byEye} nach Augenmaß oder nach Angaben anderer`]),
-            ...(unread === 0 ? [] : [`und ${unread} noch zu messen`]),
           ].join(", ") + ".",
+    /** What is shown beside those, and how it is known. */
+    besides: ({ byEye, unread }: RangeCounts) =>
+      [
+        ...(byEye === 0 ? [] : [`${byEye} weitere nach Augenmaß oder nach Angaben anderer`]),
+        ...(unread === 0 ? [] : [`${unread} noch zu messen`]),
+      ].join(", "),
     pressFamily:
       "Tippen Sie auf eine Familie für ihre Farben und auf eine Farbe für ihr Blatt: was sie in Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
     press:

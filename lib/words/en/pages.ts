@@ -412,9 +412,13 @@ export const PAGES = {
               : tinted === 0
                 ? []
                 : [`${tinted} of them mixed with white as well`]),
-            ...(byEye === 0 ? [] : [`${byEye} by eye or by figures of others`]),
-            ...(unread === 0 ? [] : [`and ${unread} still to measure`]),
           ].join(", ") + ".",
+    /** What is shown beside those, and how it is known. */
+    besides: ({ byEye, unread }: RangeCounts) =>
+      [
+        ...(byEye === 0 ? [] : [`${byEye} more by eye or by figures of others`]),
+        ...(unread === 0 ? [] : [`${unread} still to measure`]),
+      ].join(", "),
     pressFamily:
       "Press a family for its colours, and a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
     press:

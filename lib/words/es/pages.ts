@@ -411,9 +411,13 @@ export const PAGES: AnyWords<PageWords> = {
               : tinted === 0
                 ? []
                 : [`${tinted} de ellos también mezclados con blanco`]),
-            ...(byEye === 0 ? [] : [`${byEye} a ojo o según cifras de otros`]),
-            ...(unread === 0 ? [] : [`y ${unread} aún por medir`]),
           ].join(", ") + ".",
+    /** What is shown beside those, and how it is known. */
+    besides: ({ byEye, unread }) =>
+      [
+        ...(byEye === 0 ? [] : [`${byEye} más a ojo o según cifras de otros`]),
+        ...(unread === 0 ? [] : [`${unread} aún por medir`]),
+      ].join(", "),
     pressFamily:
       "Pulse una familia para ver sus colores, y un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
     press:

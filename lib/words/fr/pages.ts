@@ -414,9 +414,13 @@ export const PAGES: AnyWords<PageWords> = {
               : tinted === 0
                 ? []
                 : [`dont ${tinted} aussi mélangées à du blanc`]),
-            ...(byEye === 0 ? [] : [`${byEye} à l’œil ou d’après les chiffres d’autrui`]),
-            ...(unread === 0 ? [] : [`et ${unread} encore à mesurer`]),
           ].join(", ") + ".",
+    /** What is shown beside those, and how it is known. */
+    besides: ({ byEye, unread }) =>
+      [
+        ...(byEye === 0 ? [] : [`${byEye} de plus à l’œil ou d’après les chiffres d’autrui`]),
+        ...(unread === 0 ? [] : [`${unread} encore à mesurer`]),
+      ].join(", "),
     pressFamily:
       "Toucher une famille pour voir ses couleurs, et une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
     press:
