@@ -284,6 +284,8 @@ function answerRequest(
   if (folders === undefined) return wait(pageAt(below));
   sendFile(request, below, folders, response, (status) => {
     if (status !== 404) return refuse(response, status, "This could not be answered");
+    if (below.endsWith(".pdf"))
+      return refuse(response, 404, "start draws no PDF; npm run build does");
     const lost = "404.html";
     const found = pages.foldersOf(lost);
     if (found === undefined) return wait(lost);

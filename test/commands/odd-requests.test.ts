@@ -54,6 +54,14 @@ describe("the server at the bench", () => {
     expect([after.status, await after.text()]).toEqual([200, "<!doctype html><title>home</title>"]);
   });
 
+  test("says of a PDF that is not there which command draws it", async () => {
+    const told = await fetch(`${server.address}colours/ochre/sheet.pdf`);
+    expect([told.status, await told.text()]).toEqual([
+      404,
+      expect.stringContaining("npm run build does"),
+    ]);
+  });
+
   test("listens on this machine's own addresses and no other", async () => {
     const home = `GET / HTTP/1.1\r\nHost: localhost:${port}\r\nConnection: close\r\n\r\n`;
     for (const host of ["127.0.0.1", "::1"])
