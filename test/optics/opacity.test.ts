@@ -163,6 +163,11 @@ describe("S X as it is seen", () => {
     expect(weights.reduce((sum, weight) => sum + weight, 0)).toBeCloseTo(1, 12);
     expect(weights.slice(10).every((weight) => weight === 0)).toBe(true);
   });
+  /** CIE 15:2018, y10 and D65, memory: .9918 and 104.0 at 550 nm, .0895 and 117.0 at 450 nm. */
+  test("weights go by the light and the eye", () => {
+    const weights = seenWeights(grid, Array<number>(31).fill(0.5));
+    expect((weights[15] ?? 0) / (weights[5] ?? 1)).toBeCloseTo((0.9918 * 104) / (0.0895 * 117), 0);
+  });
   test("of a constant S is S X", () => {
     fc.assert(
       fc.property(fc.double({ min: 0.001, max: 2, noNaN: true }), (S) => {

@@ -156,9 +156,10 @@ describe("surface of a reading", () => {
 
   test("refuses what is no surface and no reading", () => {
     for (const k of [-0.01, 1, NaN]) {
-      expect(() => surfaceForm("45/0", { k1: k, k2: 0 })).toThrow(
-        `The surface constant k1 is ${k}; right would be 0 <= k1 < 1`,
-      );
+      for (const geometry of ["45/0", "d/8 excluded"] as const)
+        expect(() => surfaceForm(geometry, { k1: k, k2: 0 })).toThrow(
+          `The surface constant k1 is ${k}; right would be 0 <= k1 < 1`,
+        );
       expect(() => surfaceForm("45/0", { k1: 0, k2: k })).toThrow(
         `The surface constant k2 is ${k}; right would be 0 <= k2 < 1`,
       );
