@@ -43,6 +43,8 @@ describe("suitable for artists is called", () => {
     expect(isCalled(OWN)).toBe(false);
     expect(isCalled(OWN, STATED)).toBe(false);
   });
+  test("not what another exposed in a way of his own", () =>
+    expect(isCalled(OWN.map((one) => ({ ...one, standing: "stated" as const })))).toBe(false));
   test("not what is expected alone", () => expect(isCalled([])).toBe(false));
 });
 
