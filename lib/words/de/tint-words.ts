@@ -43,7 +43,7 @@ const IN_WORDS: WordingsOf<JudgedTintStatement> = {
 };
 
 function turned({ toward }: { readonly toward?: HueWord }): string {
-  return toward === undefined ? "" : ` und nach ${HUE_NOUNS[toward]}`;
+  return toward === undefined ? "" : ` und nach ${HUE_NOUNS[toward]} verschoben`;
 }
 
 /** Of a grey its hue says it all; of a colour what the first screen of its sheet says. */
