@@ -1,6 +1,10 @@
 /** The table of hazard classes, row by row. */
 import { describe, expect, test } from "vitest";
-import { HAZARD_CLASSES, type ClassElements } from "../../lib/hazard/classify/hazard-class.ts";
+import {
+  HAZARD_CLASSES,
+  sameSeverity,
+  type ClassElements,
+} from "../../lib/hazard/classify/hazard-class.ts";
 
 const CLASSES = Object.entries<ClassElements>(HAZARD_CLASSES).map(([name, elements]) => ({
   name,
@@ -57,4 +61,10 @@ describe("gravity", () => {
       expect(gravity, name).toBeGreaterThanOrEqual(1);
     }
   });
+});
+
+test("classes are as severe as each other within one family alone", () => {
+  expect(sameSeverity("Repr. 1A", "Repr. 1B")).toBe(true);
+  expect(sameSeverity("Repr. 1B", "Repr. 2")).toBe(false);
+  expect(sameSeverity("Repr. 2", "Muta. 2")).toBe(false);
 });

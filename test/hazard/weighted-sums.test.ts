@@ -239,6 +239,16 @@ describe("categories that only the UN frame has (un-ghs-rev-11, memory)", () => 
     expect(both(stated, fraction)).toEqual([[], [gives]]);
   });
 
+  // UN GHS, Table 4.1.3: 10 times acute 1 gives acute 2, 100 times acute 3, from 25 % (memory).
+  test.each([
+    [0.025, ["H401"]],
+    [0.0249, ["H402"]],
+    [0.0025, ["H402"]],
+    [0.00249, []],
+  ])("acute 1 on water at %s gives %j", (fraction, gives) => {
+    expect(both("H400", fraction)).toEqual([[], gives]);
+  });
+
   test("the EU frame says that it leaves the statement out", () => {
     expect(label([substance("a", 1, "H303")]).leftOut).toMatchObject([
       { statement: "H303", rule: "category-not-in-frame" },
