@@ -11,7 +11,7 @@ import type {
   PackedReading,
   PaintFacts,
 } from "../mixing/mixing-paint.ts";
-import { OPACITY_CLASSES } from "../optics/films/opacity.ts";
+import { opacityRank } from "../optics/films/opacity.ts";
 import type { Measurement } from "../optics/fit/measurement.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { figureText } from "../present/figure-text.ts";
@@ -250,10 +250,9 @@ function dryingOf(worded: SheetTexts, { records, words }: MixedOf): PaintFacts["
 function opacityOf({ sheet }: SheetTexts, { words }: MixedOf): PaintFacts["opacity"] {
   const { opacityClass } = sheet.optics;
   if (!isKnown(opacityClass)) return undefined;
-  const rank = OPACITY_CLASSES.findIndex((row) => row.class === opacityClass.value);
-  return rank < 0
-    ? undefined
-    : { rank: rank + 1, text: words.terms[opacityClass.value] ?? opacityClass.value };
+  const { value } = opacityClass;
+  const rank = opacityRank(value);
+  return rank === 0 ? undefined : { rank, text: words.terms[value] ?? value };
 }
 
 function oilOf(worded: SheetTexts, { words }: MixedOf): PaintFacts["oil"] {

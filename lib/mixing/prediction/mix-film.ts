@@ -32,6 +32,8 @@ export interface FilmWish {
 }
 
 export interface MixFilm {
+  /** K and S of what it is made of. */
+  readonly coefficients: FilmCoefficients;
   readonly overBlack: Spectrum;
   readonly overWhite: Spectrum;
   /** D65/10, of either. */
@@ -62,7 +64,7 @@ export function mixFilm(
   if (black === undefined || white === undefined) return { rule: "grounds-not-read", values: {} };
   const paint = mixCoefficients(mix, medium, range);
   if (isStatement(paint)) return paint;
-  const plain = mixCoefficients(mix, undefined, range);
+  const plain = medium === undefined ? paint : mixCoefficients(mix, undefined, range);
   if (isStatement(plain)) return plain;
   const form = surfaceForm(mix.geometry, mix.surface);
   const thick = plain.K.map((K, i) => readingOf(form, masstoneReflectance(K / at(plain.S, i))));
@@ -84,6 +86,7 @@ export function mixFilm(
   const [thinBlack, thinWhite] = [over(black, thinnerUm), over(white, thinnerUm)];
   const ratio = contrastRatio(overBlack, overWhite);
   return {
+    coefficients: paint,
     overBlack,
     overWhite,
     labs: { overBlack: spectrumLab(overBlack), overWhite: spectrumLab(overWhite) },
@@ -93,8 +96,7 @@ export function mixFilm(
   };
 }
 
-/** K and S of a mix, stretched with a medium where one is wished. */
-export function mixCoefficients(
+function mixCoefficients(
   { mass, spectrum }: PredictedMix,
   medium: FilmWish["medium"],
   range: MixingRange,

@@ -5,7 +5,7 @@ import { masstoneReflectance } from "../../optics/kubelka-munk.ts";
 import { at } from "../../quantities/at.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { MixingRange } from "../mixing-range.ts";
-import { mixCoefficients, mixFilm } from "./mix-film.ts";
+import { mixFilm } from "./mix-film.ts";
 import type { PredictedMix } from "./predicted-mix.ts";
 
 /** How a film of a mix hides, as thick as sheets judge opacity by. */
@@ -23,9 +23,8 @@ export interface MixOpacity {
 export function mixOpacity(mix: PredictedMix, range: MixingRange): MixOpacity | undefined {
   const { um: filmUm } = OPACITY_FILM;
   const film = mixFilm(mix, { filmUm }, range);
-  const paint = mixCoefficients(mix, undefined, range);
-  if (isStatement(film) || isStatement(paint)) return undefined;
-  const { contrastRatio, contrastUncertainty } = film;
+  if (isStatement(film)) return undefined;
+  const { coefficients: paint, contrastRatio, contrastUncertainty } = film;
   const masstone = paint.K.map((K, i) => masstoneReflectance(K / at(paint.S, i)));
   const power = scatteringPowerSeen(paint.S, seenWeights(paint.grid, masstone), filmUm);
   const trust = 1 + paint.scaleUncertainty;

@@ -37,8 +37,8 @@ export const OPACITY_CLASSES = [
   scatteringPowerMin: number;
 }[];
 
-/** 1 opaque to 4 transparent. */
-export function opacityRank(word: OpacityClass): number {
+/** 1 opaque to 4 transparent; 0 of what is no class. */
+export function opacityRank(word: string): number {
   return OPACITY_CLASSES.findIndex((row) => row.class === word) + 1;
 }
 
@@ -178,9 +178,7 @@ export function opacityRuling(film: OpaqueFilm): OpacityRuling {
 function besideGround(byScattering: OpacityClass, contrastRatio: number | undefined): OpacityClass {
   if (contrastRatio === undefined) return byScattering;
   const byContrast = rowFrom("contrastRatioMin", contrastRatio).class;
-  const rank = (word: OpacityClass): number =>
-    OPACITY_CLASSES.findIndex((row) => row.class === word);
-  if (rank(byContrast) > rank(byScattering)) return byContrast;
+  if (opacityRank(byContrast) > opacityRank(byScattering)) return byContrast;
   return byContrast === "opaque" && byScattering === "semi-opaque" ? "opaque" : byScattering;
 }
 
