@@ -66,6 +66,7 @@ describe("from the catalogue to a sheet to a comparison", () => {
         await page.goto(`${SITE}/colours/`);
         await page.getByRole("main").getByRole("link", { name: "Bone Black", exact: true }).click();
         await page.getByRole("link", { name: "Bone Black and Spinel Black" }).click();
+        await page.waitForURL("**/compare/**");
         expect(path(page)).toBe("/compare/bone-black-and-spinel-black/");
         expect(await columns(page)).toEqual(["Bone Black", "Spinel Black"]);
         await page.getByRole("link", { name: "Choose other colours" }).click();
