@@ -50,6 +50,22 @@ describe("derivedFigure", () => {
     });
   });
 
+  // By hand: 2.05 x 10 = 20.5, give or take 2.05 x 1 by the one and (21 - 20)/2 by the other, which as a range is .5/sqrt 3.
+  test("a range that moves the figure less than its uncertainties do becomes its middle with both", () => {
+    const of = (b: Quantity): Figure<Quantity> =>
+      derivedFigure(
+        METHOD,
+        { a: root("measured", 10, 1), b: root("estimated", b) },
+        ({ a, b: times }) => a * times,
+      );
+    const narrow = of([2, 2.1]);
+    expect(narrow).toMatchObject({ value: 20.5, standing: "derived", restsOn: "estimated" });
+    expect("uncertainty" in narrow ? narrow.uncertainty : NaN).toBeCloseTo(2.0702, 4);
+    const wide = of([1, 3]);
+    expect(wide).toMatchObject({ value: [10, 30] });
+    expect(wide).not.toHaveProperty("uncertainty");
+  });
+
   test("takes an estimate through at both of its ends, whichever way the equation runs", () => {
     const difference = derivedFigure(
       METHOD,
