@@ -20,6 +20,8 @@ export interface Method {
   readonly unit: string;
   readonly standing?: "derived" | "estimated";
   readonly source?: SourceKey;
+  /** Of a range that is narrower than what the inputs' uncertainties come to: its middle with both. */
+  readonly middleOfNarrow?: true;
   /** What went in beside the figures that are computed with: the readings of a fit. */
   readonly beside?: readonly Input[];
 }
@@ -31,12 +33,10 @@ export type Values<I extends Inputs> = { readonly [K in keyof I]: number };
  * The only way from figures to a figure: standing, inputs and absence follow
  * from what went in. An absent input makes the result absent; an estimate's two
  * ends go through at every combination of ends (right for a `compute` that is
- * monotone in each input); uncertainties add in quadrature by finite difference. A range that is
- * narrower than these tells less than they do, and becomes its middle with both.
+ * monotone in each input); uncertainties add in quadrature by finite difference.
  *
  * @param compute plain arithmetic on the inputs' values, each in its own unit.
- * @returns a number, or a range as soon as one input is a range that moves it by as much as the
- *   inputs' uncertainties do.
+ * @returns a number, or a range as soon as one input is a range; see `middleOfNarrow`.
  */
 export function derivedFigure<I extends Inputs>(
   method: Method,
@@ -49,8 +49,10 @@ export function derivedFigure<I extends Inputs>(
     compute(Object.fromEntries(known.names.map((name, i) => [name, quantities[i]])) as Values<I>);
 
   const results = corners(known.figures.map((figure) => ends(figure.value))).map(at);
-  const uncertainty = propagated(known.figures, at);
-  if (known.figures.every((figure) => !isInterval(figure.value)))
+  const isRange = known.figures.some((figure) => isInterval(figure.value));
+  const uncertainty =
+    isRange && method.middleOfNarrow !== true ? undefined : propagated(known.figures, at);
+  if (!isRange)
     return outcome<Quantity>(method, known.figures, certain(results[0]), { uncertainty });
   const range: Interval = [Math.min(...results), Math.max(...results)];
   const half = (range[1] - range[0]) / 2;
