@@ -78,6 +78,8 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
       `Charge ${number} wurde gemessen, aber nicht wie ihr Standard: ihre Seite sagt, was noch einmal aufzuhellen oder zu messen ist`,
     "lot-recalled": (number: string) =>
       `Charge ${number} ist zurückgerufen: was davon hinausging, zurückrufen`,
+    "lot-conceded": (number: string) =>
+      `Charge ${number} wird mit Sonderfreigabe verkauft: die nächste soll bestehen`,
     "lot-failed": (number: string) =>
       `Charge ${number} besteht gegen ihren Standard nicht: ihre Seite sagt, warum und was zu tun ist`,
     reprint: (changes: readonly string[]) => `Regalkarte neu zu drucken: ${changes.join("; ")}`,

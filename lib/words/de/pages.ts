@@ -110,9 +110,6 @@ export const PAGES: AnyWords<PageWords> = {
     factDetail: {
       category: (category: string) => `Kategorie\u00a0${category}`,
       asCategory: (category: string) => `wie Kategorie\u00a0${category}`,
-      exposed: (category: string) =>
-        `unser eigener Fensterversuch: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt`,
-      stated: (category: string) => `Kategorie\u00a0${category}, wie angegeben`,
       notTested: "hier nicht geprüft",
       notTestedInTints: "nach den Aufhellungen, wo sie schwächer ist; hier nicht geprüft",
     },
@@ -199,8 +196,7 @@ export const PAGES: AnyWords<PageWords> = {
   permanence: {
     exposed: (word: string, category: string) =>
       `${upperFirst(word)}: in unserer eigenen Belichtung änderte sie sich so stark, wie Kategorie\u00a0${category} es zulässt.`,
-    stated: (word: string, category: string) =>
-      `${upperFirst(word)}: Kategorie\u00a0${category}, Angabe des Lieferanten; hier nicht geprüft.`,
+    stated: (word: string, told: string) => `${upperFirst(word)}: ${told}.`,
     expected: (word: string) => `${upperFirst(word)}; hier nicht geprüft.`,
     caption: "Lichtechtheit",
     why: "Warum",
@@ -373,7 +369,7 @@ export const PAGES: AnyWords<PageWords> = {
       drying:
         "Die schnellste zuerst. Wo die Tage ein Bereich sind, entscheidet dessen Mitte; rechnen Sie mit dem späteren Tag.",
       permanence:
-        "Die lichtechteste zuerst. Die Tabelle sagt, was hier geprüft wurde, was ein Lieferant angibt und was nur zu erwarten ist.",
+        "Die lichtechteste zuerst. In einer Kategorie steht das Geprüfte voran: unsere eigene Prüfung zählt mehr als die Angabe eines Lieferanten, und diese mehr als das, was nur zu erwarten ist.",
       oil: PAINT_PAGES.byOil.lead,
       strength: OPTICS_PAGES.byStrength.lead,
     },

@@ -108,10 +108,11 @@ export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
     ownExposure: (category: string) =>
       `In unserer eigenen Belichtung änderte sie sich so stark, wie Kategorie\u00a0${category} es zulässt; das ist nicht die ganze Prüfung der Norm.`,
     names: { "own exposure": "Farbänderung wie in Kategorie" },
-    fact: (category: string) =>
-      `in unserer eigenen Belichtung so stark, wie Kategorie\u00a0${category} es zulässt; nicht die Prüfung der Norm`,
-    order: (category: string) => `Wie Kategorie\u00a0${category}, in unserer eigenen Belichtung`,
-    cell: "eigene Belichtung",
+    orders: {
+      own: (category: string) => `Wie Kategorie\u00a0${category}, in unserer eigenen Prüfung`,
+      stated: (category: string) => `Kategorie\u00a0${category}, wie angegeben; hier nicht geprüft`,
+    },
+    cell: "eigene Prüfung",
     forms: {
       caption: "Die Farbe allein und in einer Aufhellung",
       columns: {

@@ -59,11 +59,17 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   /** In place of a class, where an estimate reaches over several. */
   estimatedOil: "Nicht gewogen",
   detail: {
-    stated: (category: string) =>
-      `Kategorie\u00a0${category}, Angabe des Lieferanten; hier nicht geprüft`,
+    stated: {
+      paint: (category: string) =>
+        `Kategorie\u00a0${category}, für die Farbe angegeben; hier nicht geprüft`,
+      pigment: (category: string) =>
+        `Kategorie\u00a0${category}, Angabe des Lieferanten für das Pigment; hier nicht geprüft`,
+      mixture: (category: string) =>
+        `Kategorie\u00a0${category}, aus den Pigmenten geschlossen; die Mischung ist hier nicht geprüft`,
+    },
     exposed: (category: string) => `Kategorie\u00a0${category}, nach der Norm geprüft`,
     own: (category: string) =>
-      `änderte sich in unserem eigenen Fenster so stark, wie Kategorie\u00a0${category} es zulässt; nicht die Prüfung der Norm`,
+      `eigene Prüfung im Fenster: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt; zählt mehr als die Angabe eines Lieferanten, weniger als die Prüfung der Norm`,
     expected: "was das Pigment erwarten lässt; hier nicht geprüft",
     film: (film: string) => `${film} trockener Film decken Schwarz und Weiß`,
     filmUnknown: "ein dicker Film deckt Schwarz und Weiß",
@@ -90,9 +96,10 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     unknownHazard: (names: readonly string[]) => `keine Gefahrendaten für ${listed(names)}`,
   },
   brief: {
-    stated: "Angabe des Lieferanten",
+    stated: "angegeben, nicht geprüft",
+    fromPigments: "aus den Pigmenten, nicht geprüft",
     exposed: "nach der Norm geprüft",
-    own: "eigene Belichtung",
+    own: "eigene Prüfung",
   },
   white: {
     names: { use: "Gut für", whitens: "Aufhellvermögen", bright: "Helligkeit", yellow: "Gelb" },

@@ -81,6 +81,8 @@ export const NEXT_STEPS = {
     "lot-unjudged": (number: string) =>
       `Lot ${number} was read, and not as its standard was: its page says what to let down or read again`,
     "lot-recalled": (number: string) => `Lot ${number} is recalled: call back what went out of it`,
+    "lot-conceded": (number: string) =>
+      `Lot ${number} is sold by concession: see that the next one passes`,
     "lot-failed": (number: string) =>
       `Lot ${number} fails against its standard: its page says why, and what to do`,
     "undated-paper": (name: string) =>

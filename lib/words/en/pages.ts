@@ -97,8 +97,6 @@ export const PAGES = {
     factDetail: {
       category: (category: string) => `category ${category}`,
       asCategory: (category: string) => `as category ${category}`,
-      exposed: (category: string) => `our own window test: changed as category ${category} allows`,
-      stated: (category: string) => `category ${category}, as stated`,
       notTested: "not tested here",
       notTestedInTints: "by its tints, where it is weaker; not tested here",
     },
@@ -185,8 +183,8 @@ export const PAGES = {
   permanence: {
     exposed: (word: string, category: string) =>
       `${upperFirst(word)}: it changed as much as category ${category} allows, in our own exposure.`,
-    stated: (word: string, category: string) =>
-      `${upperFirst(word)}: category ${category}, the supplier\u2019s word; not tested here.`,
+    /** @param told by whom, and of what. */
+    stated: (word: string, told: string) => `${upperFirst(word)}: ${told}.`,
     expected: (word: string) => `${upperFirst(word)}; not tested here.`,
     caption: "Lightfastness",
     why: "Why",
@@ -366,7 +364,7 @@ export const PAGES = {
       drying:
         "The fastest first. Where the days are a range, its middle decides the order; count on the later day.",
       permanence:
-        "Most lightfast first. The table says what was tested here, what a supplier states and what is only expected.",
+        "Most lightfast first. Of one category what was tested stands first: our own test counts for more than a supplier\u2019s word, and that for more than what is only expected.",
       oil: PAINT_PAGES.byOil.lead,
       strength: OPTICS_PAGES.byStrength.lead,
     },

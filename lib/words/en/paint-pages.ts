@@ -102,10 +102,11 @@ export const PAINT_PAGES = {
     ownExposure: (category: string) =>
       `It changed as much as category ${category} allows, in our own exposure; that is not the full standard test.`,
     names: { "own exposure": "Colour change as in category" } as Readonly<Record<string, string>>,
-    fact: (category: string) =>
-      `in our own exposure, as much as category ${category} allows; not the standard test`,
-    order: (category: string) => `As category ${category}, in our own exposure`,
-    cell: "own exposure",
+    orders: {
+      own: (category: string) => `As category ${category}, in our own test`,
+      stated: (category: string) => `Category ${category}, as stated; not tested here`,
+    },
+    cell: "own test",
     forms: {
       caption: "The colour alone and in a tint",
       columns: {

@@ -1,5 +1,6 @@
 import type { DryingClass } from "../../drying/drying-class.ts";
 import type { OilIndexClass } from "../../formulation/oil-index-class.ts";
+import type { StatedOf } from "../../permanence/permanence-ruling.ts";
 import { listed } from "./phrases.ts";
 
 /** What a colour's page says to a painter, and its bench page to whoever makes the paint. */
@@ -57,10 +58,16 @@ export const SHEET_PAGE = {
   /** In place of a class, where an estimate reaches over several. */
   estimatedOil: "Not weighed",
   detail: {
-    stated: (category: string) => `category ${category}, the supplier\u2019s word; not tested here`,
+    stated: {
+      paint: (category: string) => `category ${category}, stated for the paint; not tested here`,
+      pigment: (category: string) =>
+        `category ${category}, the supplier\u2019s word for its pigment; not tested here`,
+      mixture: (category: string) =>
+        `category ${category}, taken from its pigments; the mixture was not tested here`,
+    } satisfies Readonly<Record<StatedOf, (category: string) => string>>,
     exposed: (category: string) => `category ${category}, tested by the standard`,
     own: (category: string) =>
-      `changed as category ${category} allows, in our own window; not the standard test`,
+      `our own window test: it changed as category ${category} allows; worth more than a supplier\u2019s word, less than the standard\u2019s test`,
     expected: "what its pigment leads us to expect; not tested here",
     film: (film: string) => `${film} of dry film hides black and white`,
     filmUnknown: "a thick film hides black and white",
@@ -85,9 +92,10 @@ export const SHEET_PAGE = {
     unknownHazard: (names: readonly string[]) => `no hazard data for ${listed(names)}`,
   },
   brief: {
-    stated: "the supplier\u2019s word",
+    stated: "stated, not tested",
+    fromPigments: "from its pigments, not tested",
     exposed: "tested by the standard",
-    own: "our own exposure",
+    own: "our own test",
   },
   white: {
     names: { use: "Good for", whitens: "Whitens", bright: "Bright", yellow: "Yellow" },

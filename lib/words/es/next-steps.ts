@@ -82,6 +82,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     "lot-unjudged": (number) =>
       `El lote ${number} se midió, pero no como su patrón: su página dice qué rebajar o medir otra vez`,
     "lot-recalled": (number) => `El lote ${number} está retirado: recupere lo que salió de él`,
+    "lot-conceded": (number) =>
+      `El lote ${number} se vende por concesión: que el próximo sea conforme`,
     "lot-failed": (number) =>
       `El lote ${number} no pasa frente a su patrón: su página dice por qué y qué hacer`,
     "undated-paper": (name) =>

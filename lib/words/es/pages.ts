@@ -109,9 +109,6 @@ export const PAGES: AnyWords<PageWords> = {
     factDetail: {
       category: (category) => `categoría\u00a0${category}`,
       asCategory: (category) => `como en la categoría\u00a0${category}`,
-      exposed: (category) =>
-        `nuestro propio ensayo en la ventana: cambió lo que permite la categoría\u00a0${category}`,
-      stated: (category) => `categoría\u00a0${category}, declarada`,
       notTested: "no ensayada aquí",
       notTestedInTints: "por sus rebajes, donde es más débil; no ensayada aquí",
     },
@@ -194,8 +191,7 @@ export const PAGES: AnyWords<PageWords> = {
   permanence: {
     exposed: (word, category) =>
       `${upperFirst(word)}: cambió lo que permite la categoría\u00a0${category}, en nuestra propia exposición.`,
-    stated: (word, category) =>
-      `${upperFirst(word)}: categoría\u00a0${category}, según el proveedor; no ensayada aquí.`,
+    stated: (word, told) => `${upperFirst(word)}: ${told}.`,
     expected: (word) => `${upperFirst(word)}; no ensayada aquí.`,
     caption: "Solidez a la luz",
     why: "Por qué",
@@ -365,7 +361,7 @@ export const PAGES: AnyWords<PageWords> = {
       drying:
         "Los más rápidos primero. Donde los días son un intervalo, su medio decide el orden; cuente con el último día.",
       permanence:
-        "Los más sólidos a la luz primero. La tabla dice qué se ensayó aquí, qué declara un proveedor y qué es solo previsible.",
+        "Los más sólidos a la luz primero. En una misma categoría va delante lo ensayado: nuestro propio ensayo vale más que la palabra de un proveedor, y esta más que lo que solo es previsible.",
       oil: PAINT_PAGES.byOil.lead,
       strength: OPTICS_PAGES.byStrength.lead,
     },

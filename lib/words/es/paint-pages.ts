@@ -106,10 +106,11 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     ownExposure: (category) =>
       `Cambió lo que permite la categoría\u00a0${category}, en nuestra propia exposición; no es todo el ensayo de la norma.`,
     names: { "own exposure": "Cambio de color como en la categoría" },
-    fact: (category) =>
-      `en nuestra propia exposición, lo que permite la categoría\u00a0${category}; no es el ensayo de la norma`,
-    order: (category) => `Como la categoría\u00a0${category}, en nuestra propia exposición`,
-    cell: "exposición propia",
+    orders: {
+      own: (category) => `Como la categoría\u00a0${category}, en nuestro propio ensayo`,
+      stated: (category) => `Categoría\u00a0${category}, declarada; no ensayada aquí`,
+    },
+    cell: "ensayo propio",
     forms: {
       caption: "El color solo y rebajado",
       columns: {

@@ -56,10 +56,17 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   /** In place of a class, where an estimate reaches over several. */
   estimatedOil: "Sin pesar",
   detail: {
-    stated: (category) => `categoría\u00a0${category}, según el proveedor; no ensayada aquí`,
+    stated: {
+      paint: (category) =>
+        `categoría\u00a0${category}, declarada para la pintura; no ensayada aquí`,
+      pigment: (category) =>
+        `categoría\u00a0${category}, según el proveedor de su pigmento; no ensayada aquí`,
+      mixture: (category) =>
+        `categoría\u00a0${category}, deducida de sus pigmentos; la mezcla no se ensayó aquí`,
+    },
     exposed: (category) => `categoría\u00a0${category}, ensayada según la norma`,
     own: (category) =>
-      `cambió lo que permite la categoría\u00a0${category}, en nuestra propia ventana; no es el ensayo de la norma`,
+      `nuestro propio ensayo en la ventana: cambió lo que permite la categoría\u00a0${category}; vale más que la palabra de un proveedor, menos que el ensayo de la norma`,
     expected: "lo que hace prever su pigmento; no ensayada aquí",
     film: (film) => `${film} de película seca cubren el negro y el blanco`,
     filmUnknown: "una película gruesa cubre el negro y el blanco",
@@ -84,9 +91,10 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     unknownHazard: (names) => `sin datos de peligro para ${listed(names)}`,
   },
   brief: {
-    stated: "según el proveedor",
+    stated: "declarada, no ensayada",
+    fromPigments: "por sus pigmentos, no ensayada",
     exposed: "ensayado según la norma",
-    own: "nuestra propia exposición",
+    own: "ensayo propio",
   },
   white: {
     names: { use: "Sirve para", whitens: "Blanquea", bright: "Claridad", yellow: "Amarillo" },

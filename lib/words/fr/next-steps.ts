@@ -84,6 +84,8 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     "lot-unjudged": (number) =>
       `Le lot ${number} a été mesuré, mais pas comme son étalon\u202f: sa page dit quel dégradé refaire ou quoi mesurer encore`,
     "lot-recalled": (number) => `Le lot ${number} est rappelé\u202f: rappeler ce qui en est sorti`,
+    "lot-conceded": (number) =>
+      `Le lot ${number} est vendu par dérogation\u202f: que le prochain soit conforme`,
     "lot-failed": (number) =>
       `Le lot ${number} est refusé face à son étalon\u202f: sa page dit pourquoi, et que faire`,
     "undated-paper": (name) =>

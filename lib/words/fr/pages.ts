@@ -110,9 +110,6 @@ export const PAGES: AnyWords<PageWords> = {
     factDetail: {
       category: (category) => `catégorie\u00a0${category}`,
       asCategory: (category) => `comme en catégorie\u00a0${category}`,
-      exposed: (category) =>
-        `notre propre essai à la fenêtre\u202f: a changé comme le permet la catégorie\u00a0${category}`,
-      stated: (category) => `catégorie\u00a0${category}, déclarée`,
       notTested: "non testée ici",
       notTestedInTints: "d’après ses dégradés, où elle est plus faible\u202f; non testée ici",
     },
@@ -196,8 +193,7 @@ export const PAGES: AnyWords<PageWords> = {
   permanence: {
     exposed: (word, category) =>
       `${upperFirst(word)}\u202f: elle a changé autant que le permet la catégorie\u00a0${category}, dans notre propre exposition.`,
-    stated: (word, category) =>
-      `${upperFirst(word)}\u202f: catégorie\u00a0${category}, selon le fournisseur\u202f; non testée ici.`,
+    stated: (word, told) => `${upperFirst(word)}\u202f: ${told}.`,
     expected: (word) => `${upperFirst(word)}\u202f; non testée ici.`,
     caption: "Solidité à la lumière",
     why: "Pourquoi",
@@ -368,7 +364,7 @@ export const PAGES: AnyWords<PageWords> = {
       drying:
         "Les plus rapides d’abord. Là où les jours sont un intervalle, son milieu règle l’ordre\u202f; mieux vaut compter sur le dernier jour.",
       permanence:
-        "Les plus solides à la lumière d’abord. Le tableau dit ce qui a été testé ici, ce qu’un fournisseur déclare et ce qui est seulement à prévoir.",
+        "Les plus solides à la lumière d’abord. Dans une catégorie, ce qui a été testé vient en tête\u202f: notre propre essai vaut plus que la parole d’un fournisseur, et celle-ci plus que ce qui est seulement à prévoir.",
       oil: PAINT_PAGES.byOil.lead,
       strength: OPTICS_PAGES.byStrength.lead,
     },

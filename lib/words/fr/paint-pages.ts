@@ -107,10 +107,11 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     ownExposure: (category) =>
       `Elle a changé comme le permet la catégorie\u00a0${category}, dans notre propre exposition\u202f; ce n’est pas tout l’essai de la norme.`,
     names: { "own exposure": "Changement de couleur comme en catégorie" },
-    fact: (category) =>
-      `dans notre propre exposition, autant que le permet la catégorie\u00a0${category}\u202f; pas l’essai de la norme`,
-    order: (category) => `Comme catégorie\u00a0${category}, dans notre propre exposition`,
-    cell: "exposition de l’atelier",
+    orders: {
+      own: (category) => `Comme catégorie\u00a0${category}, dans notre propre essai`,
+      stated: (category) => `Catégorie\u00a0${category}, déclarée\u202f; non testée ici`,
+    },
+    cell: "essai de l’atelier",
     forms: {
       caption: "La couleur seule et en dégradé",
       columns: {

@@ -58,11 +58,17 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   /** In place of a class, where an estimate reaches over several. */
   estimatedOil: "Non pesée",
   detail: {
-    stated: (category) =>
-      `catégorie\u00a0${category}, déclarée par le fournisseur\u202f; non testée ici`,
+    stated: {
+      paint: (category) =>
+        `catégorie\u00a0${category}, déclarée pour la peinture\u202f; non testée ici`,
+      pigment: (category) =>
+        `catégorie\u00a0${category}, déclarée par le fournisseur pour son pigment\u202f; non testée ici`,
+      mixture: (category) =>
+        `catégorie\u00a0${category}, déduite de ses pigments\u202f; le mélange n’a pas été testé ici`,
+    },
     exposed: (category) => `catégorie\u00a0${category}, testée selon la norme`,
     own: (category) =>
-      `a changé comme le permet la catégorie\u00a0${category}, à notre propre fenêtre\u202f; pas l’essai de la norme`,
+      `notre propre essai à la fenêtre\u202f: a changé comme le permet la catégorie\u00a0${category}\u202f; vaut plus que la parole d’un fournisseur, moins que l’essai de la norme`,
     expected: "ce que fait prévoir son pigment\u202f; non testée ici",
     film: (film) => `${film} de film sec couvrent le noir et le blanc`,
     filmUnknown: "un film épais couvre le noir et le blanc",
@@ -87,9 +93,10 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     unknownHazard: (names) => `aucune donnée de danger pour ${listed(names)}`,
   },
   brief: {
-    stated: "selon le fournisseur",
+    stated: "déclarée, non testée",
+    fromPigments: "d’après ses pigments, non testée",
     exposed: "testée selon la norme",
-    own: "notre propre exposition",
+    own: "notre propre essai",
   },
   white: {
     names: { use: "Bon pour", whitens: "Blanchit", bright: "Clarté", yellow: "Jaune" },
