@@ -71,7 +71,7 @@ describe("from the catalogue to a sheet to a comparison", () => {
         await page.waitForURL(`${SITE}/compare/bone-black-and-spinel-black/`);
         expect(await columns(page)).toEqual(["Bone Black", "Spinel Black"]);
         await page.getByRole("link", { name: "Choose other colours" }).click();
-        await page.waitForURL(`${SITE}/compare/`);
+        await page.waitForURL(query("bone-black", "spinel-black"));
         expect(await page.locator("[data-without]").isVisible()).toBe(true);
         expect(await page.locator("[data-picker]").isVisible()).toBe(false);
         await page.getByRole("link", { name: "Raw Umber and Burnt Umber" }).click();

@@ -257,21 +257,21 @@ test("moving a slider costs little more than an empty frame", async () => {
       const slider = document.querySelector("[data-slider]");
       const frame = () => new Promise((done) => requestAnimationFrame(done));
       const time = async (each) => {
-        let quickest = Infinity;
-        for (let i = 0; i < 30; i++) {
+        const taken = [];
+        for (let i = 0; i < 31; i++) {
           const from = performance.now();
           each(i);
           await frame();
           await frame();
-          quickest = Math.min(quickest, performance.now() - from);
+          taken.push(performance.now() - from);
         }
-        return quickest;
+        return taken.sort((one, other) => one - other)[15];
       };
       const empty = await time(() => {});
       const moved = await time((i) => { slider.value = String(300 + i * 10); slider.dispatchEvent(new Event("input")); });
       return { empty, moved };
     })()`);
-    // A ratio travels between machines, and the quickest of thirty between hours; four empty frames leave 15 a second where 60 are drawn.
+    // A ratio travels between machines, and the middle one of many between hours; four empty frames leave 15 a second where 60 are drawn.
     expect(frames.moved / frames.empty).toBeLessThan(4);
   });
 });
