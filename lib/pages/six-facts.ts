@@ -4,7 +4,7 @@ import type { Quantity } from "../quantities/interval.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { statedText } from "../present/stated-text.ts";
-import { valueText } from "../present/figure-text.ts";
+import { classText, valueText } from "../present/figure-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { FactView, StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -158,7 +158,9 @@ function dries(worded: SheetTexts, context: PageContext): SheetFact {
     {
       key: "dries",
       href: "#painting",
-      word: isKnown(drying.class) ? at(wordings, drying.class.value) : undefined,
+      word: isKnown(drying.class)
+        ? classText(drying.class, (each) => at(wordings, each), context.words)
+        : undefined,
       detail: told !== undefined && tried ? detail[inDoubt ? "trialInDoubt" : "trial"](told) : told,
       brief: days,
       standing: standingView(drying.touchDryDays, context.words),
@@ -285,7 +287,7 @@ function oil(worded: SheetTexts, context: PageContext): SheetFact {
       key: "oil",
       href: "#painting",
       word: isKnown(oilIndexClass)
-        ? at(wordings, oilIndexClass.value)
+        ? classText(oilIndexClass, (each) => at(wordings, each), context.words)
         : grams === undefined
           ? undefined
           : estimatedOil,

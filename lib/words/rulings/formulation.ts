@@ -35,6 +35,22 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     es: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
       `Un índice de aceite ${esWords.OIL_CLASSES[oilIndexClass]}: ${es.gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${es.listed(suchAs.map((one) => pigmentWord(one, "es")))} en la tabla de Church`}.`,
   },
+  "oil-index-class-at-its-limit": {
+    en: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
+      `A ${spans.join(" to ")} oil index: ${en.gramsTo100(oilIndexGPer100g)} by mass lies at the limit between the two, ${en.significant(limitGPer100g, 3)}, and one batch may differ from the next by ${en.percent(within)}.`,
+    de: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
+      `Ölindex ${spans.map((each) => deSets.OIL_INDEX_WORDS[each]).join(" bis ")}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse liegen an der Grenze zwischen beiden, ${de.significant(limitGPer100g, 3)}, und ein Ansatz kann vom nächsten um ${de.percent(within)} abweichen.`,
+    fr: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
+      `Un indice d’huile ${fr.listed(
+        spans.map((each) => frWords.OIL_CLASSES[each]),
+        "or",
+      )}\u202f: ${fr.gramsTo100(oilIndexGPer100g)} en masse, à la limite des deux, ${fr.significant(limitGPer100g, 3)}, et une fabrication peut s’écarter de la suivante de ${fr.percent(within)}.`,
+    es: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
+      `Un índice de aceite ${es.listed(
+        spans.map((each) => esWords.OIL_CLASSES[each]),
+        "or",
+      )}: ${es.gramsTo100(oilIndexGPer100g)} en masa, en el límite entre ambos, ${es.significant(limitGPer100g, 3)}, y una fabricación puede diferir de la siguiente en un ${es.percent(within)}.`,
+  },
   "oil-index-class-of-an-estimate": {
     en: ({ oilIndexClass, oilIndexGPer100g, spans }) =>
       `A ${oilIndexClass} oil index, judged by the middle of the estimate (${en.gramsTo100(oilIndexGPer100g)} by mass); the estimate runs ${enFormulation.fromTo(spans)}.`,
