@@ -24,6 +24,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { NOTATIONS } from "./notations.ts";
 import { OIL } from "./oil.ts";
 import { OPTICS } from "./optics.ts";
+import { LABEL_REMARKS } from "./label-remarks.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT } from "./paint.ts";
 import { PERMANENCE } from "./permanence.ts";
@@ -76,6 +77,7 @@ const PAGES = {
   cards: CARDS,
   changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
+  labelRemarks: LABEL_REMARKS,
   nextSteps: NEXT_STEPS,
   answers: ANSWERS,
 };
