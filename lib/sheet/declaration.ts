@@ -20,6 +20,8 @@ export interface FigureForm<W extends string = string> {
   readonly kind: FigureKind;
   /** Decimal places, significant digits or places of a percentage; 0 for words. */
   readonly digits: number;
+  /** Decimal places of one that was worked out, where no uncertainty tells more: it is known no better than what was weighed. */
+  readonly workedOutPlaces?: number;
   /** Key of its name in lib/words/figures. */
   readonly word: W;
   /** Whether it is a row of the table of its section's page, and where that is not in the order of the declaration, after which. */

@@ -47,10 +47,11 @@ export function strengthParts(
     whiteFraction: white.pigmentFraction,
   };
   const densities = { colourDensity: colour.density, whiteDensity: white.density };
-  const own = { name: "one over colour to white at L* 50", unit: "1" };
-  const asVolumes = { name: "the same by volume of paint", unit: "1" };
-  const asPigments = { name: "the same of the dry pigment in the paints", unit: "1" };
-  const asPaints = { name: "the same of the paints that hold the pigment", unit: "1" };
+  const parts = { unit: "1", middleOfNarrow: true } as const;
+  const own = { name: "one over colour to white at L* 50", ...parts };
+  const asVolumes = { name: "the same by volume of paint", ...parts };
+  const asPigments = { name: "the same of the dry pigment in the paints", ...parts };
+  const asPaints = { name: "the same of the paints that hold the pigment", ...parts };
   if (kind === "paint") {
     return {
       byMass: derivedFigure(own, { massRatio }, (v) => partsOfWhite(v.massRatio)),
