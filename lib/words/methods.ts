@@ -213,6 +213,11 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     fr: "en droite ligne entre voisins mesurés",
     es: "en línea recta entre vecinos medidos",
   },
+  "surface light of an oil film taken off": {
+    de: "Oberflächenlicht eines Ölfilms abgezogen",
+    fr: "lumière de surface d’un film d’huile ôtée",
+    es: "luz de superficie de una película de aceite restada",
+  },
   "surface light of an oil film taken off and put on": {
     de: "Oberflächenlicht eines Ölfilms abgezogen und zugegeben",
     fr: "lumière de surface d’un film d’huile ôtée et ajoutée",
