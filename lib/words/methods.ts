@@ -228,11 +228,6 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     fr: "lumière de surface d’un film d’huile ôtée et ajoutée\u202f: {a}\u00a0% pour le satiné",
     es: "luz de superficie de una película de aceite restada y sumada: {a}\u00a0% para el satinado",
   },
-  "surface light of an oil film taken off the predicted tint": {
-    de: "Oberflächenlicht eines Ölfilms von der vorhergesagten Aufhellung abgezogen",
-    fr: "lumière de surface d’un film d’huile ôtée du dégradé prévu",
-    es: "luz de superficie de una película de aceite restada del rebaje previsto",
-  },
   "the dry pigment alone": {
     de: "das trockene Pigment allein",
     fr: "le pigment sec seul",
