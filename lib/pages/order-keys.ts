@@ -1,8 +1,11 @@
 import { middleOfOil } from "../collection/oil-order.ts";
 import { shownStrength } from "../collection/shown-strength.ts";
+import { DRYING_LIMITS } from "../drying/drying-class.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
+import type { PermanenceBasis } from "../permanence/permanence-rules.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
+import { classText } from "../present/figure-text.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { Words } from "../words/words.ts";
@@ -16,9 +19,9 @@ export function orderKeys(sheet: Sheet, words: Words): OrderKeys {
   return {
     value: number(notations.masstone?.munsell?.value),
     hue: hueNumber(sheet),
-    dryingDays: number(drying.touchDryDays),
+    dryingRank: dryingRank(sheet),
     drying: isKnown(drying.class)
-      ? upperFirst(words.terms[drying.class.value] ?? drying.class.value)
+      ? upperFirst(classText(drying.class, (each) => words.terms[each] ?? each, words))
       : "",
     permanenceRank: permanenceRank(sheet),
     permanence: permanenceWord(sheet, words),
@@ -38,26 +41,49 @@ function hueNumber(sheet: Sheet): number | undefined {
   return place === undefined ? undefined : (hueGiven(place) ?? -1);
 }
 
+/** By the classes that its days reach into, those of two between the two; within these by the days, an estimate at its middle. */
+function dryingRank({ drying }: Sheet): number | undefined {
+  const days = number(drying.touchDryDays);
+  if (!isKnown(drying.class) || days === undefined) return undefined;
+  const { value, reaches = [value] } = drying.class;
+  const ranks = reaches.map((each) =>
+    DRYING_LIMITS.findIndex(({ dryingClass }) => dryingClass === each),
+  );
+  return (Math.min(...ranks) + Math.max(...ranks) + days / (1 + days)) / 2;
+}
+
 const CATEGORIES: readonly string[] = EXPECTATIONS.map(({ category }) => category);
 const EXPECTATION_WORDS: readonly string[] = EXPECTATIONS.map(({ expectation }) => expectation);
 
-function permanenceRank({ permanence }: Sheet): number | undefined {
-  if (isKnown(permanence.category))
-    return (
-      CATEGORIES.indexOf(permanence.category.value) +
-      (permanence.basis === "own exposure" ? 0.25 : 0)
-    );
-  return isKnown(permanence.expectation)
-    ? EXPECTATION_WORDS.indexOf(permanence.expectation.value) + 0.5
-    : undefined;
+/** Of one category the standard's test comes first, then the workshop's own, then what is stated of it, then what is expected. */
+const OF_ONE_CATEGORY: Readonly<Partial<Record<PermanenceBasis, number>>> = {
+  "own exposure": 0.25,
+  stated: 0.5,
+  expected: 0.75,
+};
+
+function permanenceRank({
+  permanence: { basis, category, expectation },
+}: Sheet): number | undefined {
+  const [steps, step] = isKnown(category)
+    ? [CATEGORIES, category.value]
+    : [EXPECTATION_WORDS, isKnown(expectation) ? expectation.value : undefined];
+  return step === undefined ? undefined : steps.indexOf(step) + (OF_ONE_CATEGORY[basis] ?? 0);
 }
 
-function permanenceWord({ permanence }: Sheet, { pages: { sheet: text, paint } }: Words): string {
-  if (isKnown(permanence.category) && permanence.basis === "own exposure")
-    return paint.permanence.order(permanence.category.value);
-  if (isKnown(permanence.category))
-    return upperFirst(text.factDetail.category(permanence.category.value));
-  return isKnown(permanence.expectation)
-    ? upperFirst(text.expectation[permanence.expectation.value] ?? permanence.expectation.value)
+function permanenceWord(
+  { permanence: { basis, category, expectation } }: Sheet,
+  { pages: { sheet, sheetPage, paint } }: Words,
+): string {
+  if (isKnown(category)) {
+    const { own, stated } = paint.permanence.orders;
+    return basis === "own exposure"
+      ? own(category.value)
+      : basis === "stated"
+        ? stated(category.value)
+        : upperFirst(sheetPage.detail.exposed(category.value));
+  }
+  return isKnown(expectation)
+    ? upperFirst(sheet.expectation[expectation.value] ?? expectation.value)
     : "";
 }

@@ -1,10 +1,10 @@
-import { isKnown, type Figure, type Known, type StandingKind } from "../quantities/figure.ts";
+import { isKnown, type Known, type StandingKind } from "../quantities/figure.ts";
 import { at } from "../quantities/at.ts";
-import type { Quantity } from "../quantities/interval.ts";
+import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { statedText } from "../present/stated-text.ts";
-import { valueText } from "../present/figure-text.ts";
+import { classText, valueText } from "../present/figure-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { FactView, StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -15,6 +15,8 @@ import type { PageContext } from "./page-context.ts";
 import { glazesThoughItHides, isMoreThanACoat } from "./hiding-film.ts";
 import { lightMasstone } from "./light-masstone.ts";
 import { NO_VALUE } from "../words/no-value.ts";
+import { quantityText } from "../words/number-text.ts";
+import type { PartsToParts } from "../words/pages/sheet-page.ts";
 import type { Words } from "../words/words.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
@@ -76,44 +78,19 @@ function fact(
 
 function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): SheetFact {
   const { words } = context;
-  const {
-    sheetPage: { detail, brief },
-  } = words.pages;
-  const told = (
-    figure: Figure<string>,
-    word: string | undefined,
-    more: string,
-    short?: string,
-  ): SheetFact =>
-    fact(
-      {
-        key: "lasts",
-        href: "#permanence",
-        word: word === undefined ? undefined : upperFirst(word),
-        detail: more,
-        brief: short,
-        standing: standingView(figure, words),
-      },
-      context,
-    );
-  const { category, basis, reasons } = permanence;
+  const { category, expectation, reasons } = permanence;
   const light = lightfastnessWord(permanence, words);
-  if (isKnown(category))
-    return told(
-      category,
-      light?.word,
-      basis === "own exposure"
-        ? detail.own(category.value)
-        : basis === "stated"
-          ? detail.stated(category.value)
-          : detail.exposed(category.value),
-      brief[basis === "own exposure" ? "own" : basis === "stated" ? "stated" : "exposed"],
-    );
-  const inTints = reasons.some(({ rule }) => rule === "weaker-in-tints");
-  return told(
-    permanence.expectation,
-    light?.word,
-    inTints && light !== undefined ? light.detail : detail.expected,
+  const isByPigment = !isKnown(category) && reasons.every(({ rule }) => rule !== "weaker-in-tints");
+  return fact(
+    {
+      key: "lasts",
+      href: "#permanence",
+      word: light && upperFirst(light.word),
+      detail: isByPigment ? words.pages.sheetPage.detail.expected : light?.detail,
+      brief: light?.brief,
+      standing: standingView(isKnown(category) ? category : expectation, words),
+    },
+    context,
   );
 }
 
@@ -183,7 +160,9 @@ function dries(worded: SheetTexts, context: PageContext): SheetFact {
     {
       key: "dries",
       href: "#painting",
-      word: isKnown(drying.class) ? at(wordings, drying.class.value) : undefined,
+      word: isKnown(drying.class)
+        ? classText(drying.class, (each) => at(wordings, each), context.words)
+        : undefined,
       detail: told !== undefined && tried ? detail[inDoubt ? "trialInDoubt" : "trial"](told) : told,
       brief: days,
       standing: standingView(drying.touchDryDays, context.words),
@@ -215,7 +194,7 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
     );
   const parts = partsOfWhite(worded, context);
   const own = shownStrength(sheet);
-  const toMiddle = parts && detail.parts(parts.text, parts.white, parts.by);
+  const toMiddle = parts && detail.parts(parts.mix, parts.white, parts.by);
   if (own !== undefined) {
     const percent = statedText(worded, own.path, words) ?? "";
     const isReference = reference === sheet.slug;
@@ -247,8 +226,8 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
     {
       key: parts === undefined ? "strength" : "middleTone",
       href,
-      word: parts === undefined ? undefined : text_.partsOfWhite(parts.text),
-      detail: parts === undefined ? undefined : text_.toMiddle(parts.white, parts.by),
+      word: parts === undefined ? undefined : text_.mixedWithWhite(parts.mix),
+      detail: parts === undefined ? undefined : text_.withWhite(parts.white, parts.by),
       without,
       standing:
         sheet.family === "extender" && parts === undefined
@@ -260,7 +239,10 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
 }
 
 interface Parts {
+  /** Parts of the white to one of the colour. */
   readonly text: string;
+  /** The same as it is mixed: of a colour that takes less white than that, so many parts of it to one. */
+  readonly mix: PartsToParts;
   readonly white: string;
   readonly figure: Known<Quantity>;
   readonly by: "volume" | "weight";
@@ -296,9 +278,27 @@ function partsIn(
     const figure = parts?.[key];
     if (figure === undefined || !isKnown(figure)) continue;
     const { row } = worded.leaf(`tints.${white}.strengthParts.${key}`);
-    return { text: valueText(row, figure, words), figure, by };
+    const text = valueText(row, figure, words);
+    const mix =
+      midpoint(figure.value) < 1
+        ? { colour: toOneOfWhite(figure, words), white: "1" }
+        : { colour: "1", white: text };
+    return { text, mix, figure, by };
   }
   return undefined;
+}
+
+/** Parts of a colour to one of white, in two digits as the parts of white are. */
+function toOneOfWhite(
+  { value }: Known<Quantity>,
+  { numbers, about }: PageContext["words"],
+): string {
+  const [least, most] = ends(value);
+  return quantityText(
+    least === most ? 1 / least : [1 / most, 1 / least],
+    (parts) => numbers.significant(parts, 2),
+    about,
+  );
 }
 
 function oil(worded: SheetTexts, context: PageContext): SheetFact {
@@ -310,7 +310,7 @@ function oil(worded: SheetTexts, context: PageContext): SheetFact {
       key: "oil",
       href: "#painting",
       word: isKnown(oilIndexClass)
-        ? at(wordings, oilIndexClass.value)
+        ? classText(oilIndexClass, (each) => at(wordings, each), context.words)
         : grams === undefined
           ? undefined
           : estimatedOil,

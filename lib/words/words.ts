@@ -1,7 +1,6 @@
 import type { Criteria, criterionFigures } from "./lot-criteria.ts";
 import type { Family, Language } from "../records/schema/terms.ts";
-import type { AnyWords } from "./any-words.ts";
-import type { PageWords } from "./en/pages.ts";
+import type { PageWords } from "./pages/all-pages.ts";
 import type { Bound, NotStated, Standing, StandingKind } from "../quantities/figure.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";
 import type { Statement, WordingsOf } from "../quantities/statement.ts";
@@ -20,6 +19,8 @@ export interface Words {
   readonly about: string;
   /** Before a value that is only what the true one does not pass. */
   readonly bounds: Readonly<Record<Bound, string>>;
+  /** Classes that one thing reaches into, in their order, two or more: "medium to slow". */
+  readonly reach: (classes: readonly string[]) => string;
   /** Between a head and what it heads, and between parts of a line that have commas of their own. */
   readonly colon: string;
   readonly semicolon: string;
@@ -59,7 +60,7 @@ export interface Words {
   readonly lowerFirst: (text: string) => string;
   /** A name as it stands inside a sentence. */
   readonly nameWithin: (name: string) => string;
-  readonly pages: AnyWords<PageWords>;
+  readonly pages: PageWords;
   /** Headings of the studio's operations, by the hazard room's key. */
   readonly operations: Readonly<Record<string, string>>;
   readonly signalWords: Readonly<Record<"Danger" | "Warning", string>>;

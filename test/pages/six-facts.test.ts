@@ -1,24 +1,61 @@
 import { expect, test } from "vitest";
 import { labelPage } from "../../lib/pages/label-page.ts";
+import { orderKeys } from "../../lib/pages/order-keys.ts";
 import { pagePlace } from "../../lib/pages/page-context.ts";
 import { sixFacts } from "../../lib/pages/six-facts.ts";
 import { RECORDS, worked } from "../support/demonstration.ts";
 
 /** Spaces that no line is broken at are taken for any other. */
-function strengthOf(slug: string): readonly (string | undefined)[] {
+function factOf(slug: string, named: string): readonly (string | undefined)[] {
   const { context, published } = worked();
   const own = published.find(({ worded }) => worded.sheet.slug === slug);
   const facts = own === undefined ? [] : sixFacts(own.worded, context);
-  const told = facts.find(({ name }) => name === "Strength");
-  return [told?.word, told?.detail].map((text) => text?.replace(/\s/g, " "));
+  const told = facts.find(({ name }) => name === named);
+  return [told?.word, told?.detail, told?.brief].map((text) => text?.replace(/\s/g, " "));
 }
+
+function strengthOf(slug: string): readonly (string | undefined)[] {
+  return factOf(slug, "Strength").slice(0, 2);
+}
+
+/** By the records: lamp black hung in the workshop's window, bone black has its supplier's word, slate grey is a mixture of that with a white of which neither is on record for the grey itself. */
+test("whether it lasts says whose finding that is, and which counts for more", () => {
+  expect(factOf("lamp-black", "Lasts")).toEqual([
+    "Hardly changed",
+    "our own window test: it changed as category I allows; worth more than a supplier’s word, less than the standard’s test",
+    "our own test",
+  ]);
+  expect(factOf("bone-black", "Lasts")).toEqual([
+    "Excellent",
+    "category I, the supplier’s word for its pigment; not tested here",
+    "stated, not tested",
+  ]);
+  expect(factOf("slate-grey", "Lasts")).toEqual([
+    "Excellent",
+    "category I, taken from its pigments; the mixture was not tested here",
+    "from its pigments, not tested",
+  ]);
+});
+
+/** Both are of category I: the window's finding stands before the word, and either before what is only expected. */
+test("of one category what was tested stands before what is stated, and that before what is expected", () => {
+  const { context, published } = worked();
+  const rank = (slug: string): number | undefined => {
+    const own = published.find(({ worded }) => worded.sheet.slug === slug);
+    return own && orderKeys(own.worded.sheet, context.words).permanenceRank;
+  };
+  expect(rank("lamp-black")).toBeLessThan(rank("bone-black") ?? NaN);
+  expect(rank("bone-black")).toBe(rank("slate-grey"));
+  expect(rank("bone-black")).toBeLessThan(rank("barytes-medium") ?? NaN);
+  expect(rank("barytes-medium")).toBeLessThan(rank("quinacridone-rose") ?? NaN);
+});
 
 test("what strength is measured against has 100 %, and says of itself what white it takes", () => {
   expect(RECORDS.workshop.strengthReference).toBe("lamp-black");
   const [word, detail] = strengthOf("lamp-black");
   expect(word).toBe("100 %");
   expect(detail).toMatch(
-    /^others are measured against it; \d+ parts of Titanium White to a middle tone, by volume$/,
+    /^others are measured against it; 1 part to \d+ of Titanium White for a middle tone, by volume$/,
   );
   expect(strengthOf("bone-black")[0]).toMatch(/^\d+ % of Lamp Black$/);
 });
@@ -26,7 +63,7 @@ test("what strength is measured against has 100 %, and says of itself what white
 /** By arithmetic: at one middle tone a black twice as strong, tube for tube, takes twice the white. */
 test("strength and the white that a tube takes go by one measure", () => {
   const parts = (slug: string): number =>
-    Number(/([\d.]+) parts of Titanium White/.exec(strengthOf(slug)[1] ?? "")?.[1]);
+    Number(/1 part to ([\d.]+) of Titanium White/.exec(strengthOf(slug)[1] ?? "")?.[1]);
   for (const slug of ["iron-oxide-black", "spinel-black", "bone-black", "furnace-black"]) {
     const percent = Number.parseFloat(strengthOf(slug)[0] ?? "");
     const byWhite = parts(slug) / parts("lamp-black");
@@ -37,6 +74,16 @@ test("strength and the white that a tube takes go by one measure", () => {
 
 test("a colour that does not compare has its parts of white under a name of their own", () => {
   expect(strengthOf("ultramarine-blue")).toEqual([undefined, undefined]);
+});
+
+/** By arithmetic: 0.62 parts of white to one of the colour are one to 1/0.62 = 1.6 of it, and 0.25 one to 4. */
+test("a colour that takes less white than itself is told as so many parts of it to one of white", () => {
+  expect(factOf("cadmium-red", "Middle tone").slice(0, 2)).toEqual([
+    "1.6 parts to 1 of white",
+    "with Titanium White, by volume",
+  ]);
+  expect(factOf("burnt-sienna", "Middle tone")[0]).toBe("4.0 parts to 1 of white");
+  expect(factOf("phthalocyanine-blue", "Middle tone")[0]).toBe("1 part to 2.6 of white");
 });
 
 test("a page that tells what lines of a first screen say has one of its own for what a white does", () => {

@@ -8,7 +8,6 @@ import {
   optional,
   plain,
   plainNumber,
-  quantity,
   section,
   statement,
   statementAmong,
@@ -16,6 +15,7 @@ import {
   type SectionOf,
   ONE_PLACE,
 } from "../declaration.ts";
+import { GLOSS_EXCLUDED } from "../notations/gloss-excluded.ts";
 import {
   GEOMETRY,
   LAB_BY_VIEWING,
@@ -23,6 +23,7 @@ import {
   SCREEN_IF_KNOWN,
   STANDING,
 } from "../notations/notation-figures.ts";
+import { STRENGTH_PARTS } from "./strength-parts.ts";
 
 /** Colour to white by mass, as the record says it: "1:20". */
 export const MASS_RATIO = plain<string>({ type: "string", pattern: "^[0-9.]+:[0-9.]+$" });
@@ -37,6 +38,7 @@ const TINT_STEP = section({
   lab: LAB_BY_VIEWING,
   munsell: optional(MUNSELL),
   ...SCREEN_IF_KNOWN,
+  glossExcluded: optional(GLOSS_EXCLUDED),
   /** About 68 %, in Delta-E00; on predicted steps. */
   uncertainty: optional(plainNumber),
   /** On measured steps: how far the fit misses it, and how far it would if left out. */
@@ -54,8 +56,7 @@ const AT_LIGHTNESS = section({
   /** For print; only where a spectrum is predicted. */
   lab: optional(LAB_BY_VIEWING),
   ...SCREEN_IF_KNOWN,
-  /** Of a tint read with gloss included: the same with its surface light taken off, to be set beside others. */
-  glossExcluded: optional(section({ lab: LAB_BY_VIEWING, ...SCREEN_IF_KNOWN })),
+  glossExcluded: optional(GLOSS_EXCLUDED),
 });
 export type AtLightness = SectionOf<typeof AT_LIGHTNESS>;
 
@@ -70,18 +71,7 @@ export const TINT = section({
   /** Why nothing is predicted between the measured steps, where nothing is. */
   refusal: optional(statement),
   /** White to one part of the colour at L* 50: of paint by mass and by volume, and of the dry pigment in them by mass. */
-  strengthParts: optional(
-    section({
-      byMass: quantity({ unit: "1", kind: "significant", digits: 2, word: "strengthByMass" }),
-      byVolume: quantity({ unit: "1", kind: "significant", digits: 2, word: "strengthByVolume" }),
-      byPigmentMass: quantity({
-        unit: "1",
-        kind: "significant",
-        digits: 2,
-        word: "strengthByPigmentMass",
-      }),
-    }),
-  ),
+  strengthParts: optional(STRENGTH_PARTS),
 });
 export type TintSection = SectionOf<typeof TINT>;
 export type EqualLightness = keyof TintSection["atL"];
