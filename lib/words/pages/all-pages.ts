@@ -12,6 +12,7 @@ import { CHANGES } from "./changes.ts";
 import { DRYING } from "./drying.ts";
 import { EVERY_PAGE } from "./every-page.ts";
 import { EVIDENCE } from "./evidence.ts";
+import { FOUND } from "./found.ts";
 import { HANDLING } from "./handling.ts";
 import { HOME } from "./home.ts";
 import { LABEL_PAGE } from "./label-page.ts";
@@ -67,6 +68,7 @@ const PAGES = {
   listing: LISTING,
   photographs: PHOTOGRAPHS,
   workshop: WORKSHOP,
+  found: FOUND,
   lots: LOTS,
   optics: OPTICS,
   labelPage: LABEL_PAGE,

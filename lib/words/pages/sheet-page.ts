@@ -634,6 +634,12 @@ export const SHEET_PAGE = {
       fr: `${grams} de pigment, telle que nous la faisons.`,
       es: `${grams} de pigmento, tal como lo hacemos.`,
     }),
+    reckoned: (grams: string) => ({
+      en: `${grams} of pigment, worked out from the paints it is mixed of.`,
+      de: `${grams} Pigment, errechnet aus den Farben, aus denen sie gemischt ist.`,
+      fr: `${grams} de pigment, calculé à partir des peintures dont elle est faite.`,
+      es: `${grams} de pigmento, calculado a partir de las pinturas de que está hecho.`,
+    }),
     recorded: (grams: string) => ({
       en: `${grams} of pigment by our record, which does not say how we know.`,
       de: `${grams} Pigment nach unserer Aufzeichnung, die nicht sagt, woher wir es wissen.`,
