@@ -1,13 +1,12 @@
 import { glazesThoughItHides, isMoreThanACoat } from "./hiding-film.ts";
 import type { Block, LineView } from "../blocks/block.ts";
 import { linesOf, plots } from "../blocks/section-blocks.ts";
-import { at } from "../quantities/at.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
-import { classText } from "../present/figure-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { oilLine } from "./oil-line.ts";
+import { driesWord } from "./six-facts.ts";
 import { glazePictures } from "./strength-blocks.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
 import { recallTexts } from "../present/lots-text.ts";
@@ -64,7 +63,7 @@ function dries(page: SheetPage): LineView[] {
   if (!isKnown(drying.class) || days === undefined) return [];
   return line(words.pages.sheetPage.lines.dries, [
     words.pages.drying.summary(
-      classText(drying.class, (each) => at(words.pages.sheetPage.dries, each), words),
+      driesWord(drying.class, words),
       days,
       textOf(page, "drying.throughDryDays"),
     ),

@@ -146,9 +146,16 @@ function hidingDetail(worded: SheetTexts, context: PageContext): string | undefi
   return ratio === undefined ? undefined : detail.contrast(ratio);
 }
 
+/** How fast it dries, as "Slowly"; where its days reach into several classes by their names, "Medium to slow". */
+export function driesWord(dryingClass: Known<string>, words: Words): string {
+  return dryingClass.reaches === undefined
+    ? at(words.pages.sheetPage.dries, dryingClass.value)
+    : upperFirst(classText(dryingClass, (each) => words.terms[each] ?? each, words));
+}
+
 function dries(worded: SheetTexts, context: PageContext): SheetFact {
   const { drying } = worded.sheet;
-  const { dries: wordings, detail } = context.words.pages.sheetPage;
+  const { detail } = context.words.pages.sheetPage;
   const days = statedText(worded, "drying.touchDryDays", context.words);
   const told =
     days === undefined
@@ -160,9 +167,7 @@ function dries(worded: SheetTexts, context: PageContext): SheetFact {
     {
       key: "dries",
       href: "#painting",
-      word: isKnown(drying.class)
-        ? classText(drying.class, (each) => at(wordings, each), context.words)
-        : undefined,
+      word: isKnown(drying.class) ? driesWord(drying.class, context.words) : undefined,
       detail: told !== undefined && tried ? detail[inDoubt ? "trialInDoubt" : "trial"](told) : told,
       brief: days,
       standing: standingView(drying.touchDryDays, context.words),

@@ -11,22 +11,28 @@ import type { Run } from "./set-runs.ts";
 interface Attempt {
   readonly tightness: number;
   readonly further: boolean;
+  /** Whether it says where in a painting the paint belongs, which no front has room for. */
+  readonly layers: boolean;
 }
 
-/** From roomy to tight; cautions stand in every one. */
-const TRIES: readonly Attempt[] = [true, false].flatMap((further) =>
-  [1, 0.7, 0.4].map((tightness) => ({ tightness, further })),
-);
+/** From roomy to tight; cautions stand in every one, and what no card has to say only before it has to be tight. */
+const TRIES: readonly Attempt[] = [
+  ...[1, 0.7].map((tightness) => ({ tightness, further: true, layers: true })),
+  ...[true, false].flatMap((further) =>
+    [1, 0.7, 0.4].map((tightness) => ({ tightness, further, layers: false })),
+  ),
+];
 
 /**
- * The back: what the front left to it, label in full, rags, poison centre, and at the
+ * The back: what the front left to it, statements in full, rags, poison centre, and at the
  * foot the lines that say what all of it rests on. Where one side is too small it goes
  * on over to the next: a caution is never cut short.
  * @returns the elements of each side needed.
  */
 export function cardBack(plan: CardPlan, geometry: CardGeometry, left: LeftOver): Tagged[][] {
-  const tries = TRIES.map(({ tightness, further }) =>
-    sides(plan, geometry, further ? left : NOTHING_LEFT, tightness),
+  const { layers: _, ...content } = plan.content;
+  const tries = TRIES.map(({ tightness, further, layers }) =>
+    sides(layers ? plan : { ...plan, content }, geometry, further ? left : NOTHING_LEFT, tightness),
   );
   const least = Math.min(...tries.map(({ length }) => length));
   return tries.find(({ length }) => length === least) ?? [];
@@ -124,7 +130,7 @@ function backParagraphs(
     ...(label.signalWords.length === 0 ? [] : [said(bold(label.signalWords.join(" \u00b7 ")), 2)]),
     ...statements(label.statements),
     ...statements(label.precautions),
-    ...(label.notice === undefined ? [] : [said(bold(label.notice))]),
+    ...(content.layers === undefined ? [] : [said(sans(content.layers))]),
     ...(content.rags === undefined ? [] : [said(sans(content.rags.full))]),
     said(sans(content.poisonCentre)),
     said(sans(content.deference)),

@@ -23,6 +23,8 @@ export interface CardContent {
   readonly sizes: readonly OfferView[];
   /** Of the sheet; absent where the workshop's records give no address. */
   readonly address?: string;
+  /** Where in a painting it belongs, on a back that has room; absent where its drying is not known. */
+  readonly layers?: string;
   readonly poisonCentre: string;
   /** Defers to label, safety data sheet, local codes and licensed practice. */
   readonly deference: string;

@@ -8,6 +8,7 @@ import { paintColour, tintColour } from "../pages/screen-swatch.ts";
 import { offerViews } from "../pages/sheet-page.ts";
 import { sixFacts } from "../pages/six-facts.ts";
 import { labelModel, type LabelLine } from "../present/label-model.ts";
+import { statementText } from "../present/statement-text.ts";
 import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
 import type { FactView } from "../present/views.ts";
 import type { Language } from "../records/schema/terms.ts";
@@ -84,6 +85,7 @@ function cardInWords(
       : {}),
     sizes: offerViews(sheet, words).filter(({ size }) => size !== undefined),
     ...(address === undefined ? {} : { address }),
+    ...layersOf(sheet, words),
     poisonCentre: poisonCentreLine(workshop.poisonCentre, words),
     deference: cautionLine(context),
     drawdownNote: words.pages.cards.drawdown,
@@ -95,6 +97,13 @@ function cardInWords(
       ...(workshop.demonstration === true ? [words.pages.demonstration] : []),
     ],
   };
+}
+
+function layersOf({ drying }: Sheet, words: Words): Pick<CardContent, "layers"> {
+  const said = drying.layering.map((line) => statementText(line, words)).join(" ");
+  if (said === "") return {};
+  const name = words.pages.sheetPage.lines.layers;
+  return { layers: `${name}${words.colon}${words.lowerFirst(said)}` };
 }
 
 function cardRags(languages: readonly Language[]): CardRags {

@@ -25,6 +25,7 @@ export function cardStates(content: CardContent): CardStates {
     precautions: line(label.precautions.map(statementText)),
     unknown: label.notice,
     rags: content.rags?.full,
+    layers: content.layers,
     sizes: line(content.sizes.map(({ text }) => text)),
     poisonCentre: content.poisonCentre,
     basis: label.basis,

@@ -33,7 +33,7 @@ test("whether it lasts says whose finding that is, and which counts for more", (
   expect(factOf("slate-grey", "Lasts")).toEqual([
     "Excellent",
     "category I, taken from its pigments; the mixture was not tested here",
-    "from its pigments, not tested",
+    "by its pigments",
   ]);
 });
 

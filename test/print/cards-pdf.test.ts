@@ -2,7 +2,7 @@ import * as jsqr from "jsqr";
 import { beforeAll, describe, expect, test } from "vitest";
 import { forbiddenWords } from "../support/known.ts";
 import { imposition } from "../../lib/print/imposition.ts";
-import { marksOf } from "../../lib/print/mark.ts";
+import { marksOf, type Tagged } from "../../lib/print/mark.ts";
 import { completeCards } from "../../lib/print/range-cards.ts";
 import { QR_QUIET_MODULES } from "../../lib/print/qr-figure.ts";
 import {
@@ -276,6 +276,29 @@ describe("the front of a card of 90 x 55", () => {
         expect(tint.xMm).toBeCloseTo((before?.xMm ?? 0) + (before?.widthMm ?? 0), 6);
       }
   });
+});
+
+/** A metal's line stands in full on the front, so that the back has room for what the front left to it. */
+test("what a front says in full its back does not repeat, and what the front left out is there", () => {
+  const [first] = SIZES;
+  const textOf = (side: readonly Tagged[]): string =>
+    side
+      .flatMap(marksOf)
+      .flatMap((mark) => (mark.kind === "text" ? [mark.text] : []))
+      .join(" ");
+  for (const slug of ["burnt-umber", "cadmium-red"]) {
+    const [leaf] = (first === undefined ? [] : laidIn(first, [slug]).laid)[0]?.leaves ?? [];
+    const [front, back] = [leaf?.front ?? [], leaf?.back ?? []].map(textOf);
+    const metal = slug === "burnt-umber" ? /Contains manganese/ : /Contains cadmium/;
+    expect(front, slug).toMatch(metal);
+    expect(back, slug).not.toMatch(metal);
+    for (const fact of ["Lasts", "Opacity", "Dries"])
+      expect(
+        [front, back].filter((side) => side?.includes(fact)),
+        `${slug}, ${fact}`,
+      ).toHaveLength(1);
+    expect(back, slug).toContain("Layers: ");
+  }
 });
 
 test("no front of the demonstration goes without the four facts in the workshop's first size", () => {

@@ -242,6 +242,7 @@ export const CARDS = {
     opacity: { en: "Opacity", de: "Deckvermögen", fr: "Opacité", es: "Opacidad" },
     drying: { en: "Dries", de: "Trocknet", fr: "Sèche", es: "Seca" },
     strength: { en: "Strength", de: "Farbstärke", fr: "Force", es: "Fuerza" },
+    layers: { en: "Layers", de: "Schichten", fr: "Couches", es: "Capas" },
     signalWord: {
       en: "Signal word",
       de: "Signalwort",

@@ -351,10 +351,10 @@ export const SHEET_PAGE = {
       es: "declarada, no ensayada",
     },
     fromPigments: {
-      en: "from its pigments, not tested",
-      de: "aus den Pigmenten, nicht geprüft",
-      fr: "d’après ses pigments, non testée",
-      es: "por sus pigmentos, no ensayada",
+      en: "by its pigments",
+      de: "nach den Pigmenten",
+      fr: "d’après ses pigments",
+      es: "por sus pigmentos",
     },
     exposed: {
       en: "tested by the standard",
