@@ -1,4 +1,5 @@
 import { apparentRatio } from "../optics/tints/let-down-order.ts";
+import { languageInEnglish } from "./label-languages.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import { priceReachFaults } from "./price-reach.ts";
@@ -51,7 +52,7 @@ function* nameFaults({ colours }: ParsedFiles, language?: Language): Faults {
         ? [["name"], `the name of ${before}`]
         : [
             ["translations", language, "name"],
-            `what ${before} is called in ${IN_ENGLISH.of(language) ?? language}`,
+            `what ${before} is called in ${languageInEnglish(language)}`,
             "a record that was copied, and this name not changed?",
           ];
     yield faultAt(yaml.place(path), {
@@ -63,8 +64,6 @@ function* nameFaults({ colours }: ParsedFiles, language?: Language): Faults {
     });
   }
 }
-
-const IN_ENGLISH = new Intl.DisplayNames(["en"], { type: "language" });
 
 /** A line of the price list for a colour that is made no more: most likely forgotten there. */
 function* pastPrices(
