@@ -7,6 +7,7 @@ import type { WorkCache } from "../kept/work-cache.ts";
 import type { LaidCard } from "../print/card-layout.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { cardSizes, type CardSize } from "../print/card-size.ts";
+import { languageInEnglish } from "../records/label-languages.ts";
 import { at } from "../quantities/at.ts";
 import {
   completeCards,
@@ -141,8 +142,11 @@ export function laidOutCards(
           column: 1,
           path: "",
         },
-        message,
-        hint: "its card is left out",
+        message:
+          (context.records.workshop.pageLanguages ?? []).length > 1
+            ? `${message}, in ${languageInEnglish(context.words.language)}`
+            : message,
+        hint: "its card is left out; cards in workshop.yaml may be larger",
       })),
     ),
   };
