@@ -59,7 +59,8 @@ function toldCard(
   context: PageContext,
   cache: WorkCache | undefined,
 ): ToldCard {
-  const laid = laidCard(card, size, context);
+  const origin = layoutOrigin(card, size, context);
+  const laid = laidCard(card, size, context, origin);
   const { slug, revision } = card;
   return {
     slug,
@@ -67,7 +68,7 @@ function toldCard(
     ...("leaves" in laid
       ? {
           marks: textHash([JSON.stringify(laid)]),
-          kept: keyOf(cache, layoutOrigin(card, size, context)),
+          kept: keyOf(cache, origin),
         }
       : { fault: laid }),
   };
@@ -107,6 +108,8 @@ export function laidOutCards(
       return madeStep(context.steps, step, () => toldCard(card, at(allSizes(), i), context, cache));
     });
     for (const one of each) told.set(partName(size, one), one);
+    const laidAs = (card: RangeCard, one: ToldCard | undefined): RevisedCard | CardFault =>
+      one?.fault ?? (one && keptLayout(one, cache)) ?? laidCard(card, size, context);
     const marks = each.flatMap((one) => one.marks ?? []);
     return {
       size,
@@ -117,10 +120,13 @@ export function laidOutCards(
         completeCards(cards().cards).flatMap((card, nth) => {
           const one = at(each, nth);
           if (one.marks === undefined) return [];
-          const laid = keptLayout(one, cache) ?? laidCard(card, size, context);
+          const laid = laidAs(card, one);
           return "leaves" in laid ? [laid] : [];
         }),
-      card: (card) => readAsPart(partName(size, card), () => laidCard(card, size, context))(),
+      card: (card) => {
+        const name = partName(size, card);
+        return readAsPart(name, () => laidAs(card, told.get(name)))();
+      },
     };
   });
   return {
