@@ -2,7 +2,7 @@ import { apparentRatio } from "../optics/tints/let-down-order.ts";
 import { languageInEnglish } from "./label-languages.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
-import { priceReachFaults } from "./price-reach.ts";
+import { freeSizeFaults, priceReachFaults } from "./price-reach.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Colour, Reading } from "./records.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -28,6 +28,7 @@ export function* rangeFaults(
   yield* nameFaults(files);
   for (const language of LANGUAGES) yield* nameFaults(files, language);
   yield* sizeFaults(colours);
+  yield* freeSizeFaults(colours);
   yield* priceReachFaults(colours, files);
   yield* priceOrderFaults(colours);
   yield* pastPrices(colours, files);
