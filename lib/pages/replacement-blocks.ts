@@ -252,27 +252,41 @@ function searchedAmong(
   context: PageContext,
 ): readonly string[] {
   const name = `${REPLACEMENTS_ROOT}/${slug}/${coloursMost}/${white}`;
+  const step = {
+    modules: MODULES,
+    name: "colours that replacements are looked for among",
+    of: name,
+  };
   return readOnce(
     SEARCHED,
     context.sheets,
     name,
-    readAsPart(name, () => {
-      const range = mixingOf(context);
-      const [own, target] = [wordedSheet(slug, context), targetOf(range, slug)];
-      if (own === undefined || target === undefined) return [];
-      const metals = limitsOf(avoidedIn(own)).withoutMetals.join(" ");
-      const near = nearestColours(
-        usableColours(range, white, metals),
-        white,
-        target,
-        range,
-        SEARCHED_MOST[coloursMost],
-      );
-      return mixableColours(range, white)
-        .map((one) => one.slug)
-        .filter((one) => one !== slug && near.includes(one));
-    }),
+    readAsPart(name, () =>
+      madeStep(context.steps, step, () => nearestOfRange(slug, white, coloursMost, context)),
+    ),
   );
+}
+
+function nearestOfRange(
+  slug: string,
+  white: string,
+  coloursMost: SearchedMost,
+  context: PageContext,
+): readonly string[] {
+  const range = mixingOf(context);
+  const [own, target] = [wordedSheet(slug, context), targetOf(range, slug)];
+  if (own === undefined || target === undefined) return [];
+  const metals = limitsOf(avoidedIn(own)).withoutMetals.join(" ");
+  const near = nearestColours(
+    usableColours(range, white, metals),
+    white,
+    target,
+    range,
+    SEARCHED_MOST[coloursMost],
+  );
+  return mixableColours(range, white)
+    .map((one) => one.slug)
+    .filter((one) => one !== slug && near.includes(one));
 }
 
 /** Recipes of two and of three are looked for among so many colours: their number grows with the square and the cube of these. Our own choice. */
