@@ -11,12 +11,23 @@ import {
 } from "node:fs";
 import module from "node:module";
 import { join } from "node:path";
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { fileURLToPath } from "node:url";
+import { META, programScript, SCRIPT } from "./kept-code.js";
 
 const PACKAGE_ROOT = fileURLToPath(new URL("../../", import.meta.url));
 /** A bundle lies as deep below the package as a module of lib/, so that both find files of the package alike. */
 const KEPT = join(PACKAGE_ROOT, ".cache");
-const ENTRY = "command-line";
+/** What is begun of a program: the command, the thread that writes a site, and those that work beside it. */
+const BEGINS = {
+  command: "lib/commands/command-line.ts",
+  "site-thread": "lib/site/site-thread-work.ts",
+  "work-thread": "lib/site/work-thread.ts",
+};
+const THREADS = Object.keys(BEGINS).filter((begins) => begins !== "command");
+/** What all that is begun is put together by: no file. */
+const WHOLE = "<all that is begun>";
+/** What runs the script of a bundle, as it was when that was made. */
+const LOADER = "kept-code.mjs";
 /** Packages of many small modules, which load sooner out of the bundle; the others find files of their own beside them. */
 const PACKAGES_WITHIN = [
   "csv-parse",
@@ -46,14 +57,16 @@ const UNWRITABLE = ["EACCES", "EDQUOT", "EEXIST", "ENOSPC", "ENOTDIR", "EPERM", 
  * The module of the command line out of one bundle of lib/, so that a command need not translate
  * hundreds of modules first. A bundle is named by the hash of what it was made from, and is made
  * when there is none; one whose files are not as they were written is made anew.
+ * @param use what the command is, by one word.
  * @returns undefined where the package's folder can't be written
  */
-export async function bundledProgram() {
+export async function bundledProgram(use) {
   module.enableCompileCache?.(join(KEPT, "compiled"));
   try {
     const folder = join(KEPT, `program-${sourcesHash()}`);
     if (!isWhole(folder)) await bundle(folder);
-    return await import(pathToFileURL(join(folder, `${ENTRY}.mjs`)).href);
+    const { command, keepCode } = programScript(folder, use);
+    return { ...(await command()), keepCode };
   } catch (error) {
     if (UNWRITABLE.includes(error.code)) return undefined;
     throw error;
@@ -143,7 +156,9 @@ function isWhole(folder) {
 function moduleHashes(inputs) {
   const common = hashOf(...bytesOf([...tables(), "package.json"]));
   const own = new Map(
-    Object.keys(inputs).map((path) => [path, hashOf(readFileSync(join(PACKAGE_ROOT, path)))]),
+    Object.keys(inputs)
+      .filter((path) => path !== WHOLE)
+      .map((path) => [path, hashOf(readFileSync(join(PACKAGE_ROOT, path)))]),
   );
   const reached = (path, seen = new Set()) => {
     if (seen.has(path)) return seen;
@@ -168,27 +183,26 @@ async function bundle(folder) {
   const { outputFiles, metafile } = await build({
     absWorkingDir: PACKAGE_ROOT,
     metafile: true,
-    entryPoints: {
-      [ENTRY]: join(PACKAGE_ROOT, "lib", "commands", `${ENTRY}.ts`),
-      // What threads begin with: the one that writes a site, and those that work beside it.
-      "site-thread": join(PACKAGE_ROOT, "lib", "site", "site-thread-work.ts"),
-      "work-thread": join(PACKAGE_ROOT, "lib", "site", "work-thread.ts"),
+    stdin: {
+      contents: Object.entries(BEGINS)
+        .map(([begins, file]) => `exports["${begins}"] = () => import("./${file}");\n`)
+        .join(""),
+      resolveDir: PACKAGE_ROOT,
+      sourcefile: WHOLE,
     },
     bundle: true,
-    splitting: true,
     write: false,
-    format: "esm",
+    // One script, in which every module finds what others export without a table between.
+    format: "cjs",
     platform: "node",
     target: "node20",
+    define: Object.fromEntries(
+      ["dirname", "url", "keepCode"].map((name) => [`import.meta.${name}`, `${META}.${name}`]),
+    ),
     // Else each such expression inside a function would be made anew at every call.
     supported: { "regexp-unicode-property-escapes": true },
     external: packagesBeside(),
-    // A package within that is CommonJS asks for Node's modules by this name.
-    banner: {
-      js: 'import { createRequire as bundleRequire } from "node:module"; const require = bundleRequire(import.meta.url);',
-    },
-    outdir: folder,
-    outExtension: { ".js": ".mjs" },
+    outfile: join(folder, SCRIPT),
     logLevel: "silent",
   });
   // Its process would stand beside the command's to the end, with 250 MB.
@@ -198,6 +212,8 @@ async function bundle(folder) {
   try {
     const files = [
       ...outputFiles.map(({ path, contents }) => [path.slice(folder.length + 1), contents]),
+      [LOADER, readFileSync(new URL("kept-code.js", import.meta.url))],
+      ...THREADS.map((thread) => [`${thread}.mjs`, beginning(thread)]),
       [MODULES, JSON.stringify(moduleHashes(metafile.inputs))],
     ];
     const listing = files.map(([name, contents]) => {
@@ -215,6 +231,13 @@ async function bundle(folder) {
     rmSync(made, { recursive: true, force: true });
   }
   removeOld();
+}
+
+/** What a thread begins with, or a process. */
+function beginning(thread) {
+  return `import { programScript } from "./${LOADER}";
+await programScript(import.meta.dirname, "${thread}")["${thread}"]();
+`;
 }
 
 function removeOld() {
