@@ -197,7 +197,10 @@ async function bundle(folder) {
     platform: "node",
     target: "node20",
     define: Object.fromEntries(
-      ["dirname", "url", "keepCode"].map((name) => [`import.meta.${name}`, `${META}.${name}`]),
+      ["dirname", "url", "keepCode", "importPackage"].map((name) => [
+        `import.meta.${name}`,
+        `${META}.${name}`,
+      ]),
     ),
     // Else each such expression inside a function would be made anew at every call.
     supported: { "regexp-unicode-property-escapes": true },

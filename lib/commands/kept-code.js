@@ -5,7 +5,7 @@ import { createRequire } from "node:module";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { cachedDataVersionTag } from "node:v8";
-import { constants, Script } from "node:vm";
+import { Script } from "node:vm";
 
 /** A bundle's script, in letters of ASCII alone. */
 export const SCRIPT = "program.cjs";
@@ -28,13 +28,14 @@ export function programScript(folder, use) {
   const script = new Script(`(function (exports, require, module, ${META}) {${source}\n})`, {
     filename: file,
     cachedData,
-    importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
   });
   const isNew = cachedData === undefined || script.cachedDataRejected === true;
   let isKept = !isNew;
   const meta = {
     dirname: folder,
     url: pathToFileURL(file).href,
+    // V8 keeps nothing of who loads what a script imports.
+    importPackage: (name) => import(name),
     /** For whoever has just called what is mostly called; the first time counts. */
     keepCode: () => {
       if (isKept) return;

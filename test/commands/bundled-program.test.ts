@@ -143,3 +143,12 @@ test("where the package can't be written, the program runs from its sources", as
   });
   expect([code, output]).toEqual([0, expect.stringContaining("mullstone start")]);
 });
+
+test("a package that is loaded late is asked of whoever loads the bundle, whose script can import none", () => {
+  const late = readdirSync(join(PACKAGE_ROOT, "lib"), { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(".ts") && name !== "kept/beside-program.ts")
+    .filter((name) =>
+      /\bimport\((?!\s*["']\.)/.test(readFileSync(join(PACKAGE_ROOT, "lib", name), "utf8")),
+    );
+  expect(late).toEqual([]);
+});
