@@ -2,7 +2,7 @@ import type { EntriesBlock } from "../blocks/block.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import { section } from "../blocks/section-blocks.ts";
 import type { AnswerLink, PageContext, PagePlace } from "../pages/page-context.ts";
-import { comparableColour } from "../pages/screen-swatch.ts";
+import { ownColour } from "../pages/screen-swatch.ts";
 import { textPage } from "../pages/text-page.ts";
 import { THEMES } from "../records/schema/terms.ts";
 
@@ -52,7 +52,7 @@ function entriesOf(
             ...(language === undefined ? {} : { language }),
             colours: colours.slice(0, MOST_COLOURS).flatMap((colour) => {
               const sheet = context.sheets.find((one) => one.sheet.slug === colour)?.sheet;
-              return comparableColour(sheet?.notations.masstone) ?? [];
+              return ownColour(sheet?.notations.masstone) ?? [];
             }),
           })),
         },

@@ -6,12 +6,7 @@ import { pagePlace, type PageContext, type PagePlace } from "../pages/page-conte
 import { pictureFolder, picturedColours, sharedPicture } from "../pages/shared-picture.ts";
 import { pageHead } from "../pages/site-frame.ts";
 import type { AnswerPageView } from "../blocks/page-kinds.ts";
-import {
-  comparableColour,
-  comparableTint,
-  ownColour,
-  tellingTint,
-} from "../pages/screen-swatch.ts";
+import { ownColour, tellingTint } from "../pages/screen-swatch.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { ReplyView } from "../present/answer-views.ts";
 import type { Answer } from "../records/records.ts";
@@ -96,9 +91,9 @@ export function answerTiles(
     colours: sheets.map((worded) => ({
       ...colourTile(worded, context, place),
       colours: [
-        comparableColour(worded.sheet.notations.masstone),
+        ownColour(worded.sheet.notations.masstone),
         ...whites.map(({ slug }) =>
-          comparableTint(worded.sheet.tints.find(({ white }) => white.slug === slug)?.atL["50"]),
+          ownColour(worded.sheet.tints.find(({ white }) => white.slug === slug)?.atL["50"]),
         ),
       ].filter((colour) => colour !== undefined),
     })),

@@ -3,7 +3,7 @@ import { ladderPicture } from "../pages/ladder-picture.ts";
 import { trailPoint, whiteTrail } from "../pages/trail-picture.ts";
 import type { NearNeutral } from "../collection/near-neutrals.ts";
 import { glossCaption } from "../pages/gloss-caption.ts";
-import { comparableTint } from "../pages/screen-swatch.ts";
+import { ownColour } from "../pages/screen-swatch.ts";
 import { colourStrip, type ColourStep } from "../plots/colour-strip.ts";
 import { tintTrail } from "../plots/tint-trail.ts";
 import { coordinateOf } from "../present/coordinate-text.ts";
@@ -132,7 +132,7 @@ function step(
   return {
     name: sheet.name,
     detail: `b* ${b}`,
-    colour: comparableTint(reached),
+    colour: ownColour(reached),
     standing: "derived",
     spoken: words.pages.answers.picture.swatchDescription(sheet.name, a, b),
   };

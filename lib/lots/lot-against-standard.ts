@@ -1,6 +1,7 @@
 /** A lot beside its standard, reading against reading, and figure against figure. */
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import type { Geometry, Measurement } from "../optics/fit/measurement.ts";
+import type { NotPredicted } from "../optics/special-effect.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { differenceParts, type DifferenceParts } from "./difference-parts.ts";
@@ -39,7 +40,8 @@ export interface LotComparison {
     readonly white: string;
     readonly massRatio: string;
     readonly difference: DifferenceParts;
-    readonly strength: LotStrength;
+    /** Not of a paint or white that fluoresces or is made of flakes. */
+    readonly strength?: LotStrength;
   };
   readonly judged: readonly Judged[];
   /** The worst of those judged; none where neither masstone nor let-down was, or where all agree that were and not all was that was read. */
@@ -71,6 +73,11 @@ export type ComparisonStatement =
       { readonly what: Part; readonly lot: Geometry; readonly standard: Geometry }
     >
   | StatementOf<"standard-has-no-masstone", Record<string, never>>
+  /** Strength is a ratio of K/S, which no reading of such pigments gives. */
+  | StatementOf<
+      "strength-not-judged",
+      { readonly since: NotPredicted["rule"]; readonly pigments: readonly string[] }
+    >
   | StatementOf<
       "lot-has-no-let-down-of-standard",
       { readonly white: string; readonly ratio: string }
@@ -81,6 +88,7 @@ const OTHER_WHITE_SHARE = 1 / 3;
 
 /**
  * @param whites the whites alone, read as the standard was, by slug.
+ * @param notPredicted why theory does not hold for the colour in a white, by the white's slug.
  * @param spread of the workshop's replicates, used in place of the instrument's noise once it rests on enough of them.
  */
 export function lotAgainstStandard(
@@ -89,6 +97,7 @@ export function lotAgainstStandard(
   whites: ReadonlyMap<string, Measurement>,
   tolerances: Tolerances,
   spread: WorkshopSpread,
+  notPredicted: (white: string) => NotPredicted | undefined,
 ): LotComparison {
   const remarks: ComparisonStatement[] = [];
   const found: Judged[] = [];
@@ -109,11 +118,26 @@ export function lotAgainstStandard(
       rule: "lot-has-no-let-down-of-standard",
       values: { white: unpaired.white, ratio: unpaired.massRatio },
     });
+  const without = pair && notPredicted(pair.of.white);
   const compared =
-    pair && comparedLetDown(standard, pair, whites.get(pair.of.white), tolerances, spread);
+    pair &&
+    comparedLetDown(
+      standard,
+      pair,
+      whites.get(pair.of.white),
+      tolerances,
+      spread,
+      without === undefined,
+    );
   if (compared !== undefined && "rule" in compared) remarks.push(compared);
   const letDown = compared === undefined || "rule" in compared ? undefined : compared;
   if (letDown !== undefined) found.push(...letDown.judged);
+  if (letDown !== undefined && without !== undefined)
+    remarks.push({
+      rule: "strength-not-judged",
+      values: { since: without.rule, pigments: without.values.pigments },
+      ...(without.source === undefined ? {} : { source: without.source }),
+    });
   found.push(...figuresJudged(standard, lot, tolerances));
   const worst = worstVerdict(found.map((one) => one.verdict));
   const verdict = worst === "pass" && isLeftOpen(lot, masstone, letDown?.of) ? undefined : worst;
@@ -140,6 +164,7 @@ function comparedLetDown(
   white: Measurement | undefined,
   tolerances: Tolerances,
   spread: WorkshopSpread,
+  hasStrength: boolean,
 ):
   | {
       readonly of: NonNullable<LotComparison["letDown"]>;
@@ -160,12 +185,15 @@ function comparedLetDown(
   const difference = differenceParts(spectrumLab(of.spectrum), spectrumLab(own.spectrum));
   const elsewhere = inAnotherWhite(standard, pair, difference.deltaE00);
   if (elsewhere !== undefined) return elsewhere;
-  const strength = lotStrength(of, own, white && onBench(white, bench), bench);
   const ofColour = colourUncertainty([pair.of.reading, pair.lot.reading], spread);
+  const { white: slug, massRatio } = pair.of;
+  const apart = judged("letDown", difference.deltaE00, [0, tolerances.letDownDeltaE00], ofColour);
+  if (!hasStrength) return { of: { white: slug, massRatio, difference }, judged: [apart] };
+  const strength = lotStrength(of, own, white && onBench(white, bench), bench);
   return {
-    of: { white: pair.of.white, massRatio: pair.of.massRatio, difference, strength },
+    of: { white: slug, massRatio, difference, strength },
     judged: [
-      judged("letDown", difference.deltaE00, [0, tolerances.letDownDeltaE00], ofColour),
+      apart,
       judged(
         "strength",
         strength.weightedPercent,

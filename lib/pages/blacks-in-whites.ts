@@ -13,7 +13,7 @@ import { greyAt } from "../collection/single-blacks.ts";
 import { paintsOfPigment } from "../sheet/record-inputs.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
-import { comparableTint } from "./screen-swatch.ts";
+import { ownColour } from "./screen-swatch.ts";
 import { glossCaption } from "./gloss-caption.ts";
 import { evenly } from "./range-parts.ts";
 import { NO_VALUE } from "../words/no-value.ts";
@@ -174,7 +174,7 @@ export function blacksInWhitesPicture(
               label: text.short(white.name),
               b: grey.at.b,
               uncertainty: grey.at.uncertainty,
-              colour: comparableTint(grey.tint.atL[level]),
+              colour: ownColour(grey.tint.atL[level]),
             },
           ];
     }),

@@ -14,7 +14,7 @@ import { oilCells, orderCells, strengthCells } from "./order-cells.ts";
 import { orderKeys } from "./order-keys.ts";
 import type { PageContext } from "./page-context.ts";
 import { rowFilters } from "./range-filters.ts";
-import { comparableColour, ownColour, tellingTint } from "./screen-swatch.ts";
+import { ownColour, tellingTint } from "./screen-swatch.ts";
 
 /** The row of a colour in a page's range. */
 export function rowOf(
@@ -40,7 +40,7 @@ const rowAlone = rememberedOfTwo(colourRow);
 
 function colourRow(worded: SheetTexts, words: Words): ColourRow {
   const { sheet } = worded;
-  const colour = comparableColour(sheet.notations.masstone);
+  const colour = ownColour(sheet.notations.masstone);
   const munsell = sheet.notations.masstone?.munsell?.value;
   const hex = sheet.notations.masstone?.srgb?.hex;
   return {
@@ -100,7 +100,7 @@ function swatchOf(sheet: Sheet, tint: ColourRow["colour"]): ColourRow["swatch"] 
 }
 
 function tile(sheet: Sheet, words: Words): ColourRow["tile"] {
-  const colours = [comparableColour(sheet.notations.masstone), tellingTint(sheet)?.colour].filter(
+  const colours = [ownColour(sheet.notations.masstone), tellingTint(sheet)?.colour].filter(
     (colour) => colour !== undefined,
   );
   return {

@@ -9,7 +9,7 @@ import { comparedColour } from "../collection/compared-colour.ts";
 import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
 import { saidOfEveryPaint } from "../hazard/markets/market-statements.ts";
 import { hazardView } from "./label-view.ts";
-import { comparableColour, comparableTint } from "./screen-swatch.ts";
+import { ownColour } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";
 import { sixFacts, whiteningParts } from "./six-facts.ts";
 
@@ -19,7 +19,7 @@ export function shownColour(worded: SheetTexts, context: PageContext): ShownColo
   const whitening = whiteningParts(sheet.slug, context);
   // By weight two whites compare otherwise than as they are squeezed out.
   const compared = comparedColour(sheet, whitening?.by === "volume" ? whitening.figure : undefined);
-  const masstone = comparableColour(sheet.notations.masstone);
+  const masstone = ownColour(sheet.notations.masstone);
   const cells = cellsOf(worded, context);
   return {
     ...compared,
@@ -31,7 +31,7 @@ export function shownColour(worded: SheetTexts, context: PageContext): ShownColo
       name: white.name,
       tints: Object.fromEntries(
         levelsOf(atL).flatMap((level) => {
-          const colour = comparableTint(atL[level]);
+          const colour = ownColour(atL[level]);
           return colour === undefined ? [] : [[level, colour]];
         }),
       ),

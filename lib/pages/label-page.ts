@@ -135,7 +135,7 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
   return {
     caption: label.caption,
     columns: wordColumns(columns.line, columns.says, columns.here(sheet.name)),
-    rows: Object.entries(label.lines).map(([key, [line, says]]): CellView[] => [
+    rows: Object.entries(label.lines).map(([key, { line, says }]): CellView[] => [
       { text: line },
       { text: says },
       { text: here[key as keyof typeof here] },

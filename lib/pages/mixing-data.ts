@@ -34,7 +34,7 @@ import {
 import type { Sheet } from "../sheet/sheet.ts";
 import { opticsReading } from "../sheet/tints/optics-reading.ts";
 import type { PageContext } from "./page-context.ts";
-import { comparableColour } from "./screen-swatch.ts";
+import { ownColour } from "./screen-swatch.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
 /** Whether a colour of the range can be mixed at all: else there are no pages to mix on. */
@@ -99,7 +99,7 @@ function mixingPaint(worded: SheetTexts, context: MixedOf): MixingPaint {
   const { records, fits, words } = context;
   const colour = records.colours.get(sheet.slug);
   const fit = fits.get(sheet.slug);
-  const screen = comparableColour(sheet.notations.masstone);
+  const screen = ownColour(sheet.notations.masstone);
   const lab = labOfMasstone(sheet);
   const masstone =
     colour?.masstone?.form === "spectrum"

@@ -8,7 +8,7 @@ import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { numberColumns } from "../present/table-columns.ts";
 import { spectralCurve } from "../plots/spectral-curve.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { colourAsRead, ownColour } from "./screen-swatch.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
 
@@ -19,7 +19,7 @@ export function notationsBlocks(page: SheetPage): Block[] {
   const text = words.pages.notations;
   if (masstone === undefined) return blocksOf({ summary: [text.none] });
   const glossExcluded = textOf(page, "notations.masstone.glossExcludedL");
-  const screen = ownColour(masstone);
+  const shown = masstone.glossExcluded ?? masstone;
   return blocksOf({
     summary: [
       howKnown(masstone, words),
@@ -27,7 +27,7 @@ export function notationsBlocks(page: SheetPage): Block[] {
       ...(masstone.lamplight === undefined
         ? []
         : [statementText(masstone.lamplight.sentence, words)]),
-      ...(masstone.srgb !== undefined && screen !== undefined && !masstone.srgb.inGamut
+      ...(shown.srgb !== undefined && ownColour(masstone) !== undefined && !shown.srgb.inGamut
         ? [words.pages.sheet.outOfGamut]
         : []),
       ...(masstone.srgb?.hex.standing === "estimated" ? [words.pages.sheet.approximateColour] : []),
@@ -64,7 +64,7 @@ function labTable({ sheet, words }: SheetPage): TableView {
 /** The masstone's curve, and without its gloss; none where no curve was read. */
 function curvePicture({ sheet, words }: SheetPage): PictureView[] {
   const { masstone } = sheet.notations;
-  const colour = ownColour(masstone);
+  const colour = colourAsRead(masstone);
   if (masstone?.curve === undefined || colour === undefined) return [];
   const text = words.pages.notations;
   const { grid, values } = masstone.curve;
@@ -93,7 +93,7 @@ function curvePicture({ sheet, words }: SheetPage): PictureView[] {
             {
               label: text.excludedLabel,
               spectrum: masstone.glossExcludedCurve,
-              colour,
+              colour: ownColour(masstone) ?? colour,
               standing: "derived" as const,
             },
           ]),

@@ -1,6 +1,7 @@
 import { middleOfOil } from "../collection/oil-order.ts";
 import { shownStrength } from "../collection/shown-strength.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
+import type { PermanenceBasis } from "../permanence/permanence-rules.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -41,23 +42,35 @@ function hueNumber(sheet: Sheet): number | undefined {
 const CATEGORIES: readonly string[] = EXPECTATIONS.map(({ category }) => category);
 const EXPECTATION_WORDS: readonly string[] = EXPECTATIONS.map(({ expectation }) => expectation);
 
-function permanenceRank({ permanence }: Sheet): number | undefined {
-  if (isKnown(permanence.category))
-    return (
-      CATEGORIES.indexOf(permanence.category.value) +
-      (permanence.basis === "own exposure" ? 0.25 : 0)
-    );
-  return isKnown(permanence.expectation)
-    ? EXPECTATION_WORDS.indexOf(permanence.expectation.value) + 0.5
-    : undefined;
+/** Of one category the standard's test comes first, then the workshop's own, then what is stated of it, then what is expected. */
+const OF_ONE_CATEGORY: Readonly<Partial<Record<PermanenceBasis, number>>> = {
+  "own exposure": 0.25,
+  stated: 0.5,
+  expected: 0.75,
+};
+
+function permanenceRank({
+  permanence: { basis, category, expectation },
+}: Sheet): number | undefined {
+  const [steps, step] = isKnown(category)
+    ? [CATEGORIES, category.value]
+    : [EXPECTATION_WORDS, isKnown(expectation) ? expectation.value : undefined];
+  return step === undefined ? undefined : steps.indexOf(step) + (OF_ONE_CATEGORY[basis] ?? 0);
 }
 
-function permanenceWord({ permanence }: Sheet, { pages: { sheet: text, paint } }: Words): string {
-  if (isKnown(permanence.category) && permanence.basis === "own exposure")
-    return paint.permanence.order(permanence.category.value);
-  if (isKnown(permanence.category))
-    return upperFirst(text.factDetail.category(permanence.category.value));
-  return isKnown(permanence.expectation)
-    ? upperFirst(text.expectation[permanence.expectation.value] ?? permanence.expectation.value)
+function permanenceWord(
+  { permanence: { basis, category, expectation } }: Sheet,
+  { pages: { sheet, sheetPage, paint } }: Words,
+): string {
+  if (isKnown(category)) {
+    const { own, stated } = paint.permanence.orders;
+    return basis === "own exposure"
+      ? own(category.value)
+      : basis === "stated"
+        ? stated(category.value)
+        : upperFirst(sheetPage.detail.exposed(category.value));
+  }
+  return isKnown(expectation)
+    ? upperFirst(sheet.expectation[expectation.value] ?? expectation.value)
     : "";
 }

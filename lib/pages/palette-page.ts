@@ -4,6 +4,7 @@ import { fatterBelow, layeringOrder } from "../mixing/layering-order.ts";
 import type { CellView } from "../present/views.ts";
 import { wordColumns } from "../present/table-columns.ts";
 import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
+import { wallOrder } from "./colour-tile.ts";
 import { offeredLead, offeredOf, mixingWays, reachedWhites } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { NO_VALUE } from "../words/no-value.ts";
@@ -15,6 +16,7 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
   const { palette } = text;
   const range = offeredOf(context);
   const paints = range.data.paints.filter(({ kind }) => kind !== "medium");
+  const bySlug = new Map(paints.map((paint) => [paint.slug, paint]));
   const { columns } = palette;
   const ordered = layeringOrder(paints);
   const fatter = fatterBelow(ordered);
@@ -27,12 +29,14 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
     whites: reachedWhites(context).map(({ slug, name }) => ({ slug, name })),
     levels: REACH_LEVELS,
     level: TOLD_LEVEL,
-    tubes: paints.map(({ slug, name, screen }) => ({
-      slug,
-      name,
-      colours: screen === undefined ? [] : [screen],
-      ...(screen === undefined ? { missing: context.words.pages.catalogue.noSwatch } : {}),
-    })),
+    tubes: wallOrder(context)
+      .flatMap(({ sheet }) => bySlug.get(sheet.slug) ?? [])
+      .map(({ slug, name, screen }) => ({
+        slug,
+        name,
+        colours: screen === undefined ? [] : [screen],
+        ...(screen === undefined ? { missing: context.words.pages.catalogue.noSwatch } : {}),
+      })),
     sections: section("order", palette.order, [
       statement(palette.orderNote, "note"),
       {

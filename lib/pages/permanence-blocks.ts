@@ -1,3 +1,4 @@
+import { statedOf } from "../permanence/permanence-ruling.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
@@ -42,7 +43,10 @@ export function permanenceSummary({ sheet, words }: SheetPage): string[] {
     case "own exposure":
       return [paint.permanence.ownExposure(known), text.note];
     case "stated":
-      return [text.stated(word, known), text.note];
+      return [
+        text.stated(word, words.pages.sheetPage.detail.stated[statedOf(sheet.permanence)](known)),
+        text.note,
+      ];
     case "expected":
       return isKnown(expectation)
         ? [text.expected(expectations[expectation.value] ?? `expected ${expectation.value}`)]

@@ -1,9 +1,7 @@
 import { labUnder } from "../colorimetry/lab-under.ts";
-import { readingNotations } from "../colorimetry/reading-notations.ts";
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { isStatement } from "../quantities/statement.ts";
-import type { MasstoneNotations } from "../sheet/notations/masstone-figures.ts";
 import type { LabFigures } from "../sheet/notations/notation-figures.ts";
 
 /** A paint as ink: its Lab in D50/2, the profile connection space of printing. */
@@ -45,14 +43,4 @@ export function printedTint(
   if (!isKnown(a) || !isKnown(b)) return undefined;
   const adapted = labUnder({ L, a: a.value, b: b.value }, "D65/10", "D50/2");
   return isStatement(adapted) ? undefined : { lab: adapted.lab, isAdapted: true };
-}
-
-/** A masstone as it is printed to stand beside others': gloss shut out, where its reading holds gloss and tells what lies beneath. */
-export function comparableLab({
-  glossExcludedCurve,
-  lab,
-}: MasstoneNotations): PrintedLab | undefined {
-  return glossExcludedCurve === undefined
-    ? printedLab(lab)
-    : { lab: readingNotations(glossExcludedCurve).lab["D50/2"] };
 }

@@ -20,8 +20,8 @@ import { median } from "../quantities/median.ts";
 /** Parts of white to one of colour, by weight, along a trail. */
 const TRAIL = [0.2, 1, 5, 20, 80] as const;
 const WIDE = 640;
-/** C*ab within which the names of blacks and browns find no room on a small screen. */
-const CROWDED = 16;
+/** C*ab within which the names of blacks find no room, and on a small screen those of browns. */
+const CROWDED = { wide: 6, narrow: 16 };
 
 /** Every colour at its place with its trail, and around them what can be mixed. */
 export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlace): RangeMapView {
@@ -42,7 +42,10 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
       ),
       colours,
       axes: text.axes,
-      ...(width === undefined ? { crowd: { withinChroma: CROWDED, word: text.nearNeutral } } : {}),
+      crowd: {
+        withinChroma: width === undefined ? CROWDED.narrow : CROWDED.wide,
+        word: text.nearNeutral,
+      },
       outlines: levels.map(({ L, all }) => ({ label: text.outline(L), places: all.corners })),
     });
   const [wide, narrow] = [draw("map", WIDE), draw("map-narrow")];

@@ -115,7 +115,7 @@ function notKnownYet(page: SheetPage): Block[] {
     ...(isKnown(permanence.category) || isKnown(permanence.expectation) ? [] : [text.permanence]),
     ...(cautions.unknown.length > 0 ? [text.hazard] : []),
   ];
-  return linesOf(lines.map(([name, takes]) => ({ name, sentences: [{ text: takes }] })));
+  return linesOf(lines.map(({ name, takes }) => ({ name, sentences: [{ text: takes }] })));
 }
 
 function notes({ context: { records }, sheet }: SheetPage): Block[] {

@@ -1,4 +1,4 @@
-import { isKnown, type Figure, type Known, type StandingKind } from "../quantities/figure.ts";
+import { isKnown, type Known, type StandingKind } from "../quantities/figure.ts";
 import { at } from "../quantities/at.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
@@ -76,44 +76,19 @@ function fact(
 
 function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): SheetFact {
   const { words } = context;
-  const {
-    sheetPage: { detail, brief },
-  } = words.pages;
-  const told = (
-    figure: Figure<string>,
-    word: string | undefined,
-    more: string,
-    short?: string,
-  ): SheetFact =>
-    fact(
-      {
-        key: "lasts",
-        href: "#permanence",
-        word: word === undefined ? undefined : upperFirst(word),
-        detail: more,
-        brief: short,
-        standing: standingView(figure, words),
-      },
-      context,
-    );
-  const { category, basis, reasons } = permanence;
+  const { category, expectation, reasons } = permanence;
   const light = lightfastnessWord(permanence, words);
-  if (isKnown(category))
-    return told(
-      category,
-      light?.word,
-      basis === "own exposure"
-        ? detail.own(category.value)
-        : basis === "stated"
-          ? detail.stated(category.value)
-          : detail.exposed(category.value),
-      brief[basis === "own exposure" ? "own" : basis === "stated" ? "stated" : "exposed"],
-    );
-  const inTints = reasons.some(({ rule }) => rule === "weaker-in-tints");
-  return told(
-    permanence.expectation,
-    light?.word,
-    inTints && light !== undefined ? light.detail : detail.expected,
+  const isByPigment = !isKnown(category) && reasons.every(({ rule }) => rule !== "weaker-in-tints");
+  return fact(
+    {
+      key: "lasts",
+      href: "#permanence",
+      word: light && upperFirst(light.word),
+      detail: isByPigment ? words.pages.sheetPage.detail.expected : light?.detail,
+      brief: light?.brief,
+      standing: standingView(isKnown(category) ? category : expectation, words),
+    },
+    context,
   );
 }
 

@@ -8,7 +8,7 @@ import { colourTile } from "./colour-tile.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import type { PageContext } from "./page-context.ts";
-import { comparablePaint, comparableTintPaint } from "./screen-swatch.ts";
+import { paintColour, tintColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { whiteningParts } from "./six-facts.ts";
 
@@ -130,12 +130,12 @@ function tintTiles({ sheet: white, context, place }: SheetPage) {
     all: tried.length,
     tiles: evenly(tried, ON_ONE_PAGE.named).map((worded: SheetTexts) => {
       const tint = worded.sheet.tints.find((one) => one.white.slug === white.slug);
-      const masstone = comparablePaint(worded.sheet.notations.masstone);
+      const masstone = paintColour(worded.sheet.notations.masstone);
       return {
         ...colourTile(worded, context, place),
         colours: masstone === undefined ? [] : [masstone],
         tints: (["30", "50", "70"] as const).map((level) => {
-          const colour = comparableTintPaint(level, tint?.atL[level]);
+          const colour = tintColour(level, tint?.atL[level]);
           return colour === undefined ? { missing: "" } : { colour };
         }),
       };

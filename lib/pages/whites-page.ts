@@ -29,7 +29,7 @@ import type { EqualLightness, TintStep } from "../sheet/tints/tint-figures.ts";
 import { rowOf } from "./colour-rows.ts";
 import { orderLinks, WHITES_PATH } from "./catalogue-pages.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
-import { comparableColour, ownColour } from "./screen-swatch.ts";
+import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
@@ -122,7 +122,7 @@ function swatchBoard(
         name: sheet.name,
         href: `${root}colours/${sheet.slug}/`,
         cells: [
-          cell(comparableColour(sheet.notations.masstone), text.board.notRead),
+          cell(ownColour(sheet.notations.masstone), text.board.notRead),
           ...groups.map(({ white }) => tintCell(sheet, white.slug, words)),
         ],
         said:

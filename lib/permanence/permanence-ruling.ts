@@ -98,6 +98,23 @@ export interface PermanenceRuling {
   readonly reasons: readonly PermanenceReason[];
 }
 
+/** Of what somebody's word is: of the paint, of its one pigment, or of the pigments of a mixture. */
+export type StatedOf = "paint" | "pigment" | "mixture";
+
+/** Of what the word is that a category rests on which no exposure of the workshop's own tells. */
+export function statedOf({
+  forms,
+  reasons,
+}: {
+  readonly forms: readonly unknown[];
+  readonly reasons: readonly { readonly rule: string }[];
+}): StatedOf {
+  const says = (...rules: readonly PermanenceReason["rule"][]): boolean =>
+    reasons.some(({ rule }) => rules.some((each) => each === rule));
+  if (forms.length > 0 || says("category-stated")) return "paint";
+  return says("pigments-alike", "weakest-pigment-decides") ? "mixture" : "pigment";
+}
+
 /**
  * @throws RangeError when a colour change is negative, NaN or infinite.
  * @example permanenceRuling({ pigments: [{ name: "bone black", colourIndexName: "PBk 9", expected }], exposures: [] }).expectation // "excellent"

@@ -4,7 +4,7 @@ import { wallOrder } from "../pages/colour-tile.ts";
 import { pairAddress } from "../pages/compare-pages.ts";
 import { rangeCounts } from "../pages/range-counts.ts";
 import type { AnswerLink, PageContext } from "../pages/page-context.ts";
-import { comparablePaint } from "../pages/screen-swatch.ts";
+import { paintColour } from "../pages/screen-swatch.ts";
 import { MOST_BESIDE, SHARED_PICTURES } from "../pages/shared-picture.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
@@ -129,9 +129,7 @@ function rangePicture(context: PageContext): SitePicture[] {
   const { words, records, steps } = context;
   const step = { modules: ["lib/pictures/site-pictures.ts"], name: "picture of the range" };
   const { colours, counts } = madeStep(steps, step, () => ({
-    colours: wallOrder(context).flatMap(
-      ({ sheet }) => comparablePaint(sheet.notations.masstone) ?? [],
-    ),
+    colours: wallOrder(context).flatMap(({ sheet }) => paintColour(sheet.notations.masstone) ?? []),
     counts: rangeCounts(context),
   }));
   const lead = words.pages.home.promise(counts);

@@ -1,7 +1,7 @@
 import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
 import type { Lot, Records } from "../records/records.ts";
 import type { TrialRecord } from "../records/schema/trial.ts";
-import { lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
+import { lotOnSale, lotState, type LotState } from "../sheet/lots/lot-on-sale.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
 import {
   foundSoFar,
@@ -33,9 +33,15 @@ export type Due =
   | ({ readonly due: "trial-result"; readonly record: string } & OpenResult)
   /** A trial that the record of its colour tells better already than it was found. */
   | ({ readonly due: "trial-worse"; readonly record: string } & Worse)
-  /** A lot that is planned and not made, or made and held against nothing yet, or read so that it can't be, or the newest of its colour and fails; or recalled. */
+  /** A lot that is planned and not made, or made and held against nothing yet, or read so that it can't be, or the newest of its colour and fails; or recalled; or conceded, and on sale. */
   | {
-      readonly due: "lot-planned" | "lot-unread" | "lot-unjudged" | "lot-failed" | "lot-recalled";
+      readonly due:
+        | "lot-planned"
+        | "lot-unread"
+        | "lot-unjudged"
+        | "lot-failed"
+        | "lot-recalled"
+        | "lot-conceded";
       readonly record: string;
       readonly number: string;
     }
@@ -124,30 +130,37 @@ export function nextLook(trial: TrialRecord): string | undefined {
   return nextDate;
 }
 
-type DueLot = Extract<Due, { number: string }>["due"];
+type DueLot = Extract<Due, { number: string }>;
 
-const LEFT_TO_DO: Readonly<Partial<Record<LotState, DueLot>>> = {
+const LEFT_TO_DO: Readonly<Partial<Record<LotState, DueLot["due"]>>> = {
   planned: "lot-planned",
   none: "lot-unread",
   unjudged: "lot-unjudged",
   fail: "lot-failed",
   recalled: "lot-recalled",
+  conceded: "lot-conceded",
 };
 
 /** What a later lot of the colour has made a thing of the past. */
-const OF_THE_NEWEST: ReadonlySet<DueLot> = new Set(["lot-unjudged", "lot-failed"]);
+const OF_THE_NEWEST: ReadonlySet<DueLot["due"]> = new Set(["lot-unjudged", "lot-failed"]);
 
 /** Lots with work left, the oldest first. */
-export function dueLots(records: Records): Due[] {
+export function dueLots(records: Records): DueLot[] {
   const isNewest = (lot: Lot): boolean =>
     madeLots(records).every(
       ({ record }) => record.colour !== lot.record.colour || record.date <= lot.record.date,
     );
+  const isOnSale = ({ record }: Lot): boolean => {
+    const colour = records.colours.get(record.colour);
+    return colour !== undefined && lotOnSale(colour, records) === record.number;
+  };
   return [...records.lots.values()]
     .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1))
-    .flatMap((lot): Due[] => {
+    .flatMap((lot): DueLot[] => {
       const due = LEFT_TO_DO[lotState(lot, bookOf(lot.record.colour, records))];
-      const isPassed = due !== undefined && OF_THE_NEWEST.has(due) && !isNewest(lot);
+      const isPassed =
+        due !== undefined &&
+        ((OF_THE_NEWEST.has(due) && !isNewest(lot)) || (due === "lot-conceded" && !isOnSale(lot)));
       return due === undefined || isPassed
         ? []
         : [{ due, record: `lots/${lot.slug}`, number: lot.record.number }];

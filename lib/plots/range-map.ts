@@ -25,7 +25,7 @@ interface RangeMap extends PictureWords {
   readonly outlines: readonly { readonly label: string; readonly places: readonly Place[] }[];
   readonly axes: { readonly a: string; readonly b: string };
   /** Colours this near to neutral [C*ab] are named below the map and not in it, after a word. */
-  readonly crowd?: { readonly withinChroma: number; readonly word: string };
+  readonly crowd: { readonly withinChroma: number; readonly word: string };
 }
 
 const STEP = 20;
@@ -65,9 +65,9 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
   const at = (place: Place): Point => ({ x: frame.x(place.a), y: frame.y(place.b) });
   const origin = at({ a: 0, b: 0 });
   const isCrowded = ({ a: own, b: other }: MapColour): boolean =>
-    crowd !== undefined && Math.hypot(own, other) < crowd.withinChroma;
+    Math.hypot(own, other) < crowd.withinChroma;
   const crowded = colours.filter(isCrowded);
-  const list = rangePointList(crowded, crowd?.word ?? "", {
+  const list = rangePointList(crowded, crowd.word, {
     left: frame.area.left,
     top: frame.bottom + 18,
     width: frame.area.right - frame.area.left,

@@ -27,7 +27,7 @@ interface Drawn {
   readonly bottom: number;
 }
 
-/** Predicted steps stand lower, so that the eye tells them apart before it reads. */
+/** Among measured steps predicted ones stand lower, so that the eye tells them apart before it reads. */
 const PREDICTED_HEIGHT = 0.75;
 /** Between a predicted swatch and the dashes around it. */
 const DASH_GAP = 3.5;
@@ -51,6 +51,7 @@ export function swatchRows(
     least,
     Math.min((size.width + GAP) / columns, Math.max(size.swatch.width[1] + GAP, labels)),
   );
+  const tellsApart = steps.some(({ standing }) => standing === "measured");
   const nodes: SvgNode[] = [];
   let bottom = top - ROW_GAP;
   for (let first = 0; first < steps.length; first += columns) {
@@ -60,7 +61,11 @@ export function swatchRows(
     const drawn = drawnRow(
       row,
       missing,
-      { width: Math.min(pitch - GAP, size.swatch.width[1]), height: size.swatch.height },
+      {
+        width: Math.min(pitch - GAP, size.swatch.width[1]),
+        height: size.swatch.height,
+        tellsApart,
+      },
       bottom + ROW_GAP,
     );
     nodes.push(...drawn.nodes);
@@ -75,10 +80,17 @@ function stepWidth({ lines, flag = "", colour }: RowStep, missing: string): numb
   return Math.max(widestWidth(lines), textWidth(flag, "bold"), ...onHatching);
 }
 
+interface StepSize {
+  readonly width: number;
+  readonly height: number;
+  /** Whether predicted steps are to be told from measured ones beside them. */
+  readonly tellsApart: boolean;
+}
+
 function drawnRow(
   row: readonly { readonly step: RowStep; readonly left: number }[],
   missing: string,
-  swatchSize: { readonly width: number; readonly height: number },
+  swatchSize: StepSize,
   top: number,
 ): Drawn {
   const base = top + swatchSize.height;
@@ -106,12 +118,7 @@ function drawnRow(
 function drawnStep(
   { colour, standing }: RowStep,
   missing: string,
-  at: {
-    readonly left: number;
-    readonly base: number;
-    readonly width: number;
-    readonly height: number;
-  },
+  at: StepSize & { readonly left: number; readonly base: number },
 ): SvgNode[] {
   const full = {
     left: at.left,
@@ -120,7 +127,7 @@ function drawnStep(
     bottom: at.base,
   };
   if (colour === undefined) return hatchedOutline(full, missing);
-  if (standing === "measured") return [swatch(colour, full)];
+  if (standing === "measured" || !at.tellsApart) return [swatch(colour, full)];
   const top = at.base - at.height * PREDICTED_HEIGHT;
   return [
     element("rect", {

@@ -1,4 +1,5 @@
 import { seenChange } from "../permanence/grey-scale.ts";
+import { statedOf } from "../permanence/permanence-ruling.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { PermanenceSection } from "../sheet/permanence/permanence-figures.ts";
 import type { Words } from "../words/words.ts";
@@ -7,6 +8,8 @@ import type { Words } from "../words/words.ts";
 export interface LightfastnessWord {
   readonly word: string;
   readonly detail: string;
+  /** The same in a few words, of a category. */
+  readonly brief?: string;
 }
 
 /**
@@ -16,21 +19,24 @@ export interface LightfastnessWord {
  * @returns undefined where nothing may be said.
  */
 export function lightfastnessWord(
-  { basis, category, expectation, deltaEab, reasons }: PermanenceSection,
-  { pages: { sheet, paint }, terms }: Words,
+  permanence: PermanenceSection,
+  { pages: { sheet, sheetPage }, terms }: Words,
 ): LightfastnessWord | undefined {
+  const { basis, category, expectation, deltaEab, reasons } = permanence;
   if (isKnown(category)) {
+    const { detail, brief } = sheetPage;
     const word = sheet.categories[category.value] ?? category.value;
     if (basis === "own exposure" && isKnown(deltaEab)) {
       const seen = seenChange(deltaEab.value);
-      return { word: terms[seen] ?? seen, detail: paint.permanence.fact(category.value) };
+      return { word: terms[seen] ?? seen, detail: detail.own(category.value), brief: brief.own };
     }
+    if (basis !== "stated")
+      return { word, detail: detail.exposed(category.value), brief: brief.exposed };
+    const of = statedOf(permanence);
     return {
       word,
-      detail:
-        basis === "stated"
-          ? sheet.factDetail.stated(category.value)
-          : sheet.factDetail.exposed(category.value),
+      detail: detail.stated[of](category.value),
+      brief: of === "mixture" ? brief.fromPigments : brief.stated,
     };
   }
   if (!isKnown(expectation)) return undefined;

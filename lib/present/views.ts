@@ -247,7 +247,7 @@ export interface FactView {
   readonly word: string;
   /** "category I", "6-12 days"; when not stated the short reason. */
   readonly detail?: string;
-  /** The same in a word or two, where there is room for no more: "10 days", "the supplier’s word". */
+  /** The same in a word or two, where there is room for no more: "10 days", "stated, not tested". */
   readonly brief?: string;
   readonly standing: StandingView;
   /** To the section that says more. */

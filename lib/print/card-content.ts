@@ -48,7 +48,7 @@ export type CardFactName = (typeof CARD_FACTS)[number];
 export interface CardFact {
   /** "Lasts" */
   readonly name: string;
-  /** "Excellent, the supplier’s word" */
+  /** "Excellent, stated, not tested" */
   readonly text: string;
 }
 

@@ -4,7 +4,7 @@ import { coloursLetDownIn } from "../pages/colours-tinted-with.ts";
 import { poisonCentreLine } from "../pages/safety-blocks.ts";
 import { madeOf } from "../pages/made-of.ts";
 import { wholeAddress, type PageContext } from "../pages/page-context.ts";
-import { comparablePaint, comparableTintPaint } from "../pages/screen-swatch.ts";
+import { paintColour, tintColour } from "../pages/screen-swatch.ts";
 import { offerViews } from "../pages/sheet-page.ts";
 import { sixFacts } from "../pages/six-facts.ts";
 import { labelModel, type LabelLine } from "../present/label-model.ts";
@@ -55,7 +55,7 @@ function cardInWords(
   const { sheet } = worded;
   const colour = records.colours.get(sheet.slug);
   const lot = colour && lotOnSale(colour, records);
-  const masstone = comparablePaint(sheet.notations.masstone);
+  const masstone = paintColour(sheet.notations.masstone);
   const facts = sixFacts(worded, context);
   const address = wholeAddress(context, `colours/${sheet.slug}/`);
   return {
@@ -129,7 +129,7 @@ function cardTints({ tints }: Sheet, words: Words): CardTint[] {
   const { white: short, tint: caption } = words.pages.cards;
   const reached = (["50", "70", "30"] as const).map((level) =>
     tints.flatMap(({ white, atL }): CardTint[] => {
-      const colour = comparableTintPaint(level, atL[level]);
+      const colour = tintColour(level, atL[level]);
       return colour === undefined
         ? []
         : [{ colour, white: short(white.name), caption: caption(white.name, levels[level]) }];

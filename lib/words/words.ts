@@ -1,7 +1,6 @@
 import type { Criteria, criterionFigures } from "./lot-criteria.ts";
 import type { Family, Language } from "../records/schema/terms.ts";
-import type { AnyWords } from "./any-words.ts";
-import type { PageWords } from "./en/pages.ts";
+import type { PageWords } from "./pages/all-pages.ts";
 import type { Bound, NotStated, Standing, StandingKind } from "../quantities/figure.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";
 import type { Statement, WordingsOf } from "../quantities/statement.ts";
@@ -59,7 +58,7 @@ export interface Words {
   readonly lowerFirst: (text: string) => string;
   /** A name as it stands inside a sentence. */
   readonly nameWithin: (name: string) => string;
-  readonly pages: AnyWords<PageWords>;
+  readonly pages: PageWords;
   /** Headings of the studio's operations, by the hazard room's key. */
   readonly operations: Readonly<Record<string, string>>;
   readonly signalWords: Readonly<Record<"Danger" | "Warning", string>>;

@@ -105,8 +105,11 @@ export function lotPage(
  */
 function nextStep(state: LotState, judged: JudgedLot | undefined): LotState | "kept" {
   if (judged === undefined || (state !== "fail" && state !== "near")) return state;
-  if (!isWhollyCompared(judged.comparison))
-    return judged.comparison.remarks.length > 0 ? "unjudged" : "none";
+  const { comparison } = judged;
+  if (comparison.remarks.some(({ rule }) => rule !== "strength-not-judged")) return "unjudged";
+  // Of a colour without strength nothing is worked out that would bring it back.
+  if (comparison.remarks.length > 0) return state === "near" ? state : "kept";
+  if (!isWhollyCompared(comparison)) return "none";
   return state === "near" || bestCorrection(judged) !== undefined ? state : "kept";
 }
 
@@ -122,6 +125,7 @@ export function bestCorrection({ comparison, corrections }: JudgedLot): Correcti
 
 function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block[] {
   const { lot: text } = words.pages.lots;
+  const strength = comparison.letDown?.strength;
   return [
     ...[...comparison.remarks, ...comparison.notes].map((remark) =>
       statement(statementText(remark, words)),
@@ -129,14 +133,14 @@ function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block
     ...comparison.judged
       .filter(({ verdict }) => verdict !== "pass")
       .map(({ reason }) => statement(statementText(reason, words))),
-    ...(comparison.letDown === undefined
+    ...(strength === undefined
       ? []
       : [
           statement(
             text.strength(
-              words.numbers.decimal(comparison.letDown.strength.percent, 1),
-              comparison.letDown.strength.strongestNm,
-              words.numbers.decimal(comparison.letDown.strength.weightedPercent, 1),
+              words.numbers.decimal(strength.percent, 1),
+              strength.strongestNm,
+              words.numbers.decimal(strength.weightedPercent, 1),
             ),
           ),
         ]),
@@ -233,7 +237,7 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
             text.letDown(whiteColour(letDown.white, records).name, letDown.massRatio),
             letDown.difference,
           ),
-          row(text.equal, letDown.strength.residual),
+          ...(letDown.strength === undefined ? [] : [row(text.equal, letDown.strength.residual)]),
         ]),
   ];
   if (rows.length === 0) return [];

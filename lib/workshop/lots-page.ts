@@ -93,7 +93,7 @@ function lotsTable(context: PageContext, { root }: PagePlace): TableView {
         },
         {
           text:
-            letDown === undefined
+            letDown?.strength === undefined
               ? NO_VALUE
               : words.numbers.decimal(letDown.strength.weightedPercent, 1),
         },

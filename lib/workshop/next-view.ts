@@ -85,16 +85,18 @@ export interface DueLine {
   readonly record: string;
 }
 
-/** What presses: trials, lots, suppliers' papers and cards, each with the record that speaks of it. */
+/** What presses: what is to be called back, then trials, lots, suppliers' papers and cards, each with the record that speaks of it. */
 export function pressingLines(
   context: PageContext,
   { reprints = [] }: Pick<DueMatter, "reprints">,
 ): DueLine[] {
   const { records, words, date } = context;
+  const lots = dueLots(records);
   const due = [
+    ...lots.filter((lot) => lot.due === "lot-recalled"),
     ...dueResults(records),
     ...dueDoubts(records),
-    ...dueLots(records),
+    ...lots.filter((lot) => lot.due !== "lot-recalled"),
     ...dueTrials(records),
     ...duePapers(records, date),
   ];
@@ -163,6 +165,7 @@ function dueLines(due: readonly Due[], context: PageContext): DueLine[] {
       case "lot-unjudged":
       case "lot-failed":
       case "lot-recalled":
+      case "lot-conceded":
         return text[one.due](one.number);
     }
   };

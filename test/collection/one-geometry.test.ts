@@ -3,8 +3,7 @@ import { HAND_HELD_NOISE } from "../../lib/colorimetry/reading-noise.ts";
 import { collectionOf, NEAR_TO, sameColourOtherPigment } from "../../lib/collection/collection.ts";
 import { comparedMasstone } from "../../lib/collection/compared-masstone.ts";
 import type { ComparedAmount } from "../../lib/collection/compared-colour.ts";
-import { comparableColour, comparableTint, ownColour } from "../../lib/pages/screen-swatch.ts";
-import { comparableLab } from "../../lib/pages/printed-lab.ts";
+import { colourAsRead, ownColour, paintColour } from "../../lib/pages/screen-swatch.ts";
 import { isKnown } from "../../lib/quantities/figure.ts";
 import { sideBySide } from "../../lib/collection/side-by-side.ts";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
@@ -88,27 +87,27 @@ describe("comparedMasstone", () => {
   });
 });
 
-describe("a swatch beside others'", () => {
-  const channel = (hex: string | undefined): number => Number.parseInt(hex?.slice(1, 3) ?? "", 16);
+const channelOf = (hex: string | undefined): number => Number.parseInt(hex?.slice(1, 3) ?? "", 16);
 
+describe("a swatch", () => {
   test("is painted without its gloss: 5 % read with it as about 1 % read without", () => {
     const included = masstoneNotations(spectrum(0.05, "d/8 included"), [], []);
     const excluded = masstoneNotations(spectrum(0.01, "d/8 excluded"), [], []);
-    const [painted, plain] = [comparableColour(included)?.hex, ownColour(excluded)?.hex];
-    expect(Math.abs(channel(painted) - channel(plain))).toBeLessThanOrEqual(4);
-    expect(channel(ownColour(included)?.hex) - channel(painted)).toBeGreaterThan(20);
+    const [painted, plain] = [ownColour(included)?.hex, ownColour(excluded)?.hex];
+    expect(Math.abs(channelOf(painted) - channelOf(plain))).toBeLessThanOrEqual(4);
+    expect(channelOf(colourAsRead(included)?.hex) - channelOf(painted)).toBeGreaterThan(20);
   });
 
   test("is as read where gloss was shut out, or nothing can be taken off", () => {
     for (const reading of [spectrum(0.2, "45/0"), lab(26, "d/8 included")]) {
       const notations = masstoneNotations(reading, [], []);
-      expect(comparableColour(notations)).toEqual(ownColour(notations));
+      expect(ownColour(notations)).toEqual(colourAsRead(notations));
     }
-    expect(comparableColour(undefined)).toBeUndefined();
+    expect(ownColour(undefined)).toBeUndefined();
   });
 });
 
-describe("a tint beside others'", () => {
+describe("a tint", () => {
   // The one demonstration colour with a ladder read with gloss included.
   const included = SHEETS.flatMap(({ notations: { masstone }, tints }) =>
     masstone?.geometry === "d/8 included" ? tints.flatMap(({ atL }) => atL["50"] ?? []) : [],
@@ -121,7 +120,7 @@ describe("a tint beside others'", () => {
   test("read with gloss included has it shut out, on screen and on paper, as its masstone has", () => {
     expect(included.length).toBeGreaterThan(0);
     for (const tint of included) {
-      expect(comparableTint(tint)).toEqual(ownColour(tint.glossExcluded));
+      expect(ownColour(tint)).toEqual(colourAsRead(tint.glossExcluded));
       // By hand: L* 50 is Y 18.4; of that .04 is the surface's, and Y 14.4 to 15 is left: L* lower by 4.4 to 5.2.
       const darkened = L(tint.lab) - L(tint.glossExcluded?.lab);
       expect(darkened).toBeGreaterThan(3.9);
@@ -129,18 +128,28 @@ describe("a tint beside others'", () => {
     }
   });
 
+  test("is without its gloss at every step of its ladder, measured or predicted", () => {
+    const steps = sheetOf("red-iron-oxide").tints.flatMap((tint) => tint.steps);
+    expect(new Set(steps.map(({ standing }) => standing))).toEqual(
+      new Set(["measured", "derived"]),
+    );
+    for (const step of steps) {
+      expect(ownColour(step)).toEqual(colourAsRead(step.glossExcluded));
+      expect(channelOf(ownColour(step)?.hex)).toBeLessThan(channelOf(colourAsRead(step)?.hex));
+    }
+  });
+
   test("read without gloss is as it was read", () => {
     const bone = sheetOf("bone-black").tints[0]?.atL["50"];
     expect(bone?.glossExcluded).toBeUndefined();
-    expect(comparableTint(bone)).toEqual(ownColour(bone));
-    expect(comparableTint(undefined)).toBeUndefined();
+    expect(ownColour(bone)).toEqual(colourAsRead(bone));
   });
 
   test("a masstone goes onto paper without its gloss where that can be taken off", () => {
     const [gloss, none] = [spectrum(0.05, "d/8 included"), spectrum(0.01, "d/8 excluded")].map(
-      (reading) => comparableLab(masstoneNotations(reading, [], [])),
+      (reading) => paintColour(masstoneNotations(reading, [], [])),
     );
-    expect(Math.abs((gloss?.lab.L ?? NaN) - (none?.lab.L ?? NaN))).toBeLessThan(1.5);
+    expect(Math.abs((gloss?.lab?.L ?? NaN) - (none?.lab?.L ?? NaN))).toBeLessThan(1.5);
   });
 });
 

@@ -26,7 +26,7 @@ const figures = (lift: number, ...calibrations: readonly (string | undefined)[])
   })),
 });
 const compared = (standard: LotFigures, lot: LotFigures, spread = {}) =>
-  lotAgainstStandard(standard, lot, new Map(), CUSTOMARY_TOLERANCES, spread);
+  lotAgainstStandard(standard, lot, new Map(), CUSTOMARY_TOLERANCES, spread, () => undefined);
 const uncertaintyOf = (found: ReturnType<typeof compared>, criterion: string): number =>
   found.judged.find((one) => one.criterion === criterion)?.uncertainty ?? NaN;
 

@@ -6,6 +6,11 @@ import {
   type LotFigures,
 } from "../../lib/lots/lot-against-standard.ts";
 import type { Geometry } from "../../lib/optics/fit/measurement.ts";
+import {
+  notPredicted,
+  SPECIAL_EFFECTS,
+  type SpecialEffect,
+} from "../../lib/optics/special-effect.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { wavelengthsNm, type WavelengthGrid } from "../../lib/quantities/spectrum.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
@@ -38,7 +43,7 @@ const STANDARD: LotFigures = {
   oilIndexGPer100g: 40,
 };
 const compared = (lot: LotFigures, standard = STANDARD) =>
-  lotAgainstStandard(standard, lot, new Map(), CUSTOMARY_TOLERANCES, {});
+  lotAgainstStandard(standard, lot, new Map(), CUSTOMARY_TOLERANCES, {}, () => undefined);
 const told = ({ remarks, notes }: ReturnType<typeof compared>): string[] =>
   [...remarks, ...notes].map((one) => statementText(one, ENGLISH));
 
@@ -48,7 +53,7 @@ describe("a lot read by another instrument than its standard", () => {
     expect(found.verdict).toBe("pass");
     expect(told(found)).toEqual([]);
     expect(found.masstone?.deltaE00).toBeLessThan(1e-9);
-    expect(found.letDown?.strength.weightedPercent).toBeCloseTo(100, 9);
+    expect(found.letDown?.strength?.weightedPercent).toBeCloseTo(100, 9);
   });
 
   test("in another geometry is not, and does not pass by what else agrees", () => {
@@ -91,6 +96,32 @@ describe("a lot of which not all was read", () => {
     expect(told(found)).toEqual([
       "No spectrum of the standard's masstone is recorded, so that the masstone is not judged.",
     ]);
+  });
+});
+
+/** kubelka-munk: K/S counts neither light given out at another wavelength nor light mirrored, so no ratio of K/S is a strength. */
+describe("a lot of pigments that theory does not hold for", () => {
+  const WEAKER: LotFigures = { masstone: read(0.02), letDowns: [letDown(read(0.123))] };
+  const of = (effect: SpecialEffect | undefined) =>
+    lotAgainstStandard(STANDARD, WEAKER, new Map(), CUSTOMARY_TOLERANCES, {}, () =>
+      notPredicted([{ name: "day-glow orange", effect }]),
+    );
+
+  test.each(SPECIAL_EFFECTS)("%s: differences of colour alone are judged, with why", (effect) => {
+    const found = of(effect);
+    expect(found.judged.map(({ criterion }) => criterion)).toEqual(["masstone", "letDown"]);
+    expect(found.letDown?.strength).toBeUndefined();
+    expect(told(found)).toEqual([
+      `Strength is not judged: of a pigment that ${effect === "fluorescent" ? "fluoresces" : "is made of flakes"} (day-glow orange) no reading tells how much is absorbed and how much scattered. The differences of colour are judged, as read.`,
+    ]);
+    expect(isWhollyCompared(found)).toBe(false);
+  });
+
+  test("of any other pigment strength is judged by the same readings", () => {
+    const found = of(undefined);
+    expect(found.judged.map(({ criterion }) => criterion)).toContain("strength");
+    expect(told(found)).toEqual([]);
+    expect(isWhollyCompared(found)).toBe(true);
   });
 });
 

@@ -1,17 +1,54 @@
 import { expect, test } from "vitest";
 import { labelPage } from "../../lib/pages/label-page.ts";
+import { orderKeys } from "../../lib/pages/order-keys.ts";
 import { pagePlace } from "../../lib/pages/page-context.ts";
 import { sixFacts } from "../../lib/pages/six-facts.ts";
 import { RECORDS, worked } from "../support/demonstration.ts";
 
 /** Spaces that no line is broken at are taken for any other. */
-function strengthOf(slug: string): readonly (string | undefined)[] {
+function factOf(slug: string, named: string): readonly (string | undefined)[] {
   const { context, published } = worked();
   const own = published.find(({ worded }) => worded.sheet.slug === slug);
   const facts = own === undefined ? [] : sixFacts(own.worded, context);
-  const told = facts.find(({ name }) => name === "Strength");
-  return [told?.word, told?.detail].map((text) => text?.replace(/\s/g, " "));
+  const told = facts.find(({ name }) => name === named);
+  return [told?.word, told?.detail, told?.brief].map((text) => text?.replace(/\s/g, " "));
 }
+
+function strengthOf(slug: string): readonly (string | undefined)[] {
+  return factOf(slug, "Strength").slice(0, 2);
+}
+
+/** By the records: lamp black hung in the workshop's window, bone black has its supplier's word, slate grey is a mixture of that with a white of which neither is on record for the grey itself. */
+test("whether it lasts says whose finding that is, and which counts for more", () => {
+  expect(factOf("lamp-black", "Lasts")).toEqual([
+    "Hardly changed",
+    "our own window test: it changed as category I allows; worth more than a supplier’s word, less than the standard’s test",
+    "our own test",
+  ]);
+  expect(factOf("bone-black", "Lasts")).toEqual([
+    "Excellent",
+    "category I, the supplier’s word for its pigment; not tested here",
+    "stated, not tested",
+  ]);
+  expect(factOf("slate-grey", "Lasts")).toEqual([
+    "Excellent",
+    "category I, taken from its pigments; the mixture was not tested here",
+    "from its pigments, not tested",
+  ]);
+});
+
+/** Both are of category I: the window's finding stands before the word, and either before what is only expected. */
+test("of one category what was tested stands before what is stated, and that before what is expected", () => {
+  const { context, published } = worked();
+  const rank = (slug: string): number | undefined => {
+    const own = published.find(({ worded }) => worded.sheet.slug === slug);
+    return own && orderKeys(own.worded.sheet, context.words).permanenceRank;
+  };
+  expect(rank("lamp-black")).toBeLessThan(rank("bone-black") ?? NaN);
+  expect(rank("bone-black")).toBe(rank("slate-grey"));
+  expect(rank("bone-black")).toBeLessThan(rank("barytes-medium") ?? NaN);
+  expect(rank("barytes-medium")).toBeLessThan(rank("quinacridone-rose") ?? NaN);
+});
 
 test("what strength is measured against has 100 %, and says of itself what white it takes", () => {
   expect(RECORDS.workshop.strengthReference).toBe("lamp-black");

@@ -4,7 +4,13 @@ import { textWidth } from "../../lib/plots/text-width.ts";
 import { numberOf, parsedSvg } from "./parsed-svg.ts";
 
 const colour = { hex: "#335577" };
-const WORDS = { idPrefix: "m", title: "t", description: "d", axes: { a: "a*", b: "b*" } };
+const WORDS = {
+  idPrefix: "m",
+  title: "t",
+  description: "d",
+  axes: { a: "a*", b: "b*" },
+  crowd: { withinChroma: 5, word: "near neutral:" },
+};
 /** Far corners, so that what lies between them has room. */
 const CORNERS: readonly MapColour[] = [
   { label: "North", colour, a: 0, b: 90, trail: [] },
@@ -37,4 +43,28 @@ test("a name gives way to a trail that runs to the side where it would stand", (
   const line = crossed.scale.originY - 20 * crossed.scale.unit;
   const isBeyond = crossed.right < crossed.scale.originX + 20 * crossed.scale.unit;
   expect(isBeyond || crossed.y < line - 2 || crossed.y > line + 12).toBe(true);
+});
+
+test("colours about the middle are named in a line below the map, and only there", () => {
+  const blacks = ["Lamp black", "Bone black"].map((label, i): MapColour => ({
+    label,
+    colour,
+    a: i,
+    b: -i,
+    trail: [],
+  }));
+  const { svg, scale } = rangeMap({
+    ...WORDS,
+    width: 600,
+    colours: [...CORNERS, ...blacks],
+    outlines: [],
+  });
+  const south = scale.originY + 90 * scale.unit;
+  const texts = parsedSvg(svg).all.filter(({ name }) => name === "text");
+  for (const label of ["near neutral:", "Lamp black", "Bone black"]) {
+    const always = texts.filter(
+      ({ text, attributes }) => text === label && attributes["font-weight"] !== "600",
+    );
+    expect(always.map((text) => numberOf(text, "y") > south)).toEqual([true]);
+  }
 });

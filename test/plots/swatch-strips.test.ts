@@ -58,6 +58,15 @@ describe("swatchStrip", () => {
     ).toEqual([1, 1, 1]);
   });
 
+  test("steps that are all predicted are to be judged against each other: none is lower or framed", () => {
+    const svg = swatchStrip("ladder-strip", {
+      ...STRIP,
+      steps: [step(5, "derived"), step(10, "derived"), step(20, "estimated")],
+    });
+    expect(new Set(swatchesOf(svg).map((each) => numberOf(each, "height"))).size).toBe(1);
+    expect(parsedSvg(svg).all.some((each) => hasClass(each, "plot__predicted"))).toBe(false);
+  });
+
   test("a suspect step says so in a word", () => {
     const svg = swatchStrip("ladder-strip", {
       ...STRIP,

@@ -48,6 +48,10 @@ const statements: Stated<LotStatement>[] = [
     values: { what, lot: "45/0" as const, standard: "d/8 included" as const },
   })),
   { rule: "standard-has-no-masstone", values: {} },
+  ...(["pigment-fluoresces", "pigment-is-flakes"] as const).map((since) => ({
+    rule: "strength-not-judged" as const,
+    values: { since, pigments: ["day-glow orange", "bronze"] },
+  })),
   ...(["masstone", "let-down", "both"] as const).map((what) => ({
     rule: "lot-not-read" as const,
     values: { what },

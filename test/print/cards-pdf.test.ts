@@ -277,3 +277,16 @@ describe("the front of a card of 90 x 55", () => {
       }
   });
 });
+
+test("no front of the demonstration goes without the four facts in the workshop's first size", () => {
+  const [first] = SIZES;
+  if (first === undefined) throw new Error("no size of cards");
+  const { laid } = laidIn(first);
+  expect(laid.length).toBeGreaterThan(30);
+  for (const { slug, leaves } of laid) {
+    const texts = (leaves[0]?.front ?? [])
+      .flatMap(marksOf)
+      .flatMap((mark) => (mark.kind === "text" ? [mark.text] : []));
+    expect(texts, slug).toEqual(expect.arrayContaining(["Lasts", "Opacity", "Dries"]));
+  }
+});

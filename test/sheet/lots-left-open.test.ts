@@ -16,6 +16,7 @@ function workshop(
   ratio: string,
   letDown = "lot",
   isOfStandard = false,
+  pigment = "",
 ): { records: Records; told: string[] } {
   const { content, home } = contentFolder({
     ...SMALLEST_WORKSHOP,
@@ -28,6 +29,7 @@ function workshop(
     }),
     "readings/white.csv": flatReadings({ masstone: 0.9 }),
     "pigments/zinc-oxide.yaml": "name: Zinc oxide\n",
+    ...(pigment === "" ? {} : { "pigments/lamp-black.yaml": `name: Lamp black\n${pigment}` }),
     "colours/zinc-white.md": `---
 name: Zinc White
 pigments: [{ pigment: zinc-oxide }]
@@ -125,4 +127,21 @@ test("at the standard's ratio it passes, or fails by its strength", () => {
   ]);
   expect(lotsSection("lamp-black", sound.records)).toEqual({ describes: ["LB-1"] });
   expect(stateIn(workshop("1:10", "weak").records)).toBe("fail");
+});
+
+/** By the record of its pigment: a reading of such a paint has no K and S, whose ratio strength would be. */
+test("of a pigment that fluoresces differences of colour are judged and strength is not, in verdict and chart", () => {
+  const [plain, fluorescent] = ["", "effect: fluorescent\n"].map((pigment) => {
+    const { records } = workshop("1:20", "weak", true, pigment);
+    const book = bookOf("lamp-black", records);
+    const [judged] = book?.lots ?? [];
+    return {
+      judged: judged?.comparison.judged.map(({ criterion }) => criterion),
+      charts: book?.charts.map(({ of }) => of),
+      corrections: judged?.corrections(),
+    };
+  });
+  expect(plain?.judged).toEqual(["masstone", "letDown", "strength", "residual"]);
+  expect(plain?.charts).toEqual(["strength"]);
+  expect(fluorescent).toEqual({ judged: ["masstone", "letDown"], charts: [], corrections: [] });
 });

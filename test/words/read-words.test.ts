@@ -3,13 +3,13 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 
-/** What asks for words: the program but for the folders of its languages, the templates, the scripts of pages. */
+/** What asks for words: the program but for the words themselves, the templates, the scripts of pages. */
 const READERS = ["lib", "templates", "assets/scripts"]
   .flatMap((room) =>
     readdirSync(room, { recursive: true, encoding: "utf8" }).map((file) => join(room, file)),
   )
   .filter((file) => /\.(?:ts|njk)$/.test(file))
-  .filter((file) => !/^lib\/words\/(?:en|de|fr|es|rulings)\//.test(file))
+  .filter((file) => !/^lib\/words\/(?:en|de|fr|es|rulings|pages)\//.test(file))
   .map((file) => readFileSync(file, "utf8"));
 
 /** Names that a text asks something for: after a point, taken out of a value, or as one of a closed set. */

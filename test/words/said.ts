@@ -19,6 +19,7 @@ export function faultsOf(text: string, language: StatementLanguage): string[] {
 
 /** Arguments that one parameter of a page's function may take. */
 const SAMPLES: readonly unknown[] = ["Alba", 3, ["Alba", "Blanca"]];
+const MOST_ASKED = 6;
 
 /** Every text under a value, by its path; a function's is what it says to the first arguments that it takes. */
 export function textsOf(value: unknown, path: string): Map<string, string> {
@@ -31,18 +32,19 @@ export function textsOf(value: unknown, path: string): Map<string, string> {
   );
 }
 
+/** As many arguments as it needs, which its length does not tell: a row hands on whatever it is asked for. */
 function saidBy(wording: (...args: unknown[]) => unknown): string {
-  const tuples = Array.from({ length: wording.length }).reduce<unknown[][]>(
-    (before) => before.flatMap((args) => SAMPLES.map((sample) => [...args, sample])),
-    [[]],
-  );
-  for (const args of tuples) {
-    try {
-      const text = String(wording(...args));
-      if (!UNPRINTED.test(text)) return text;
-    } catch {
-      // These arguments are not of its kind.
+  let tuples: unknown[][] = [[]];
+  for (let count = 0; count <= MOST_ASKED; count++) {
+    for (const args of tuples) {
+      try {
+        const text = String(wording(...args));
+        if (!UNPRINTED.test(text)) return text;
+      } catch {
+        // These arguments are not of its kind.
+      }
     }
+    tuples = tuples.flatMap((args) => SAMPLES.map((sample) => [...args, sample]));
   }
   return "";
 }

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
+import { dueLots } from "../../lib/planning/due.ts";
 import { lotOnSale } from "../../lib/sheet/lots/lot-on-sale.ts";
 import { lotsSection } from "../../lib/sheet/lots/lots-section.ts";
 import { lotsText } from "../../lib/present/lots-text.ts";
@@ -59,6 +60,23 @@ describe("a recalled lot", () => {
       "Lot LB-2700 is recalled: call back what went out of it",
     );
     expect(workshop("lots/index.html")).toContain('"recalled"');
+  });
+
+  test("stands first of what presses, and the conceded one that is on sale among it", () => {
+    const said = (text: string): number => workshop("index.html").indexOf(text);
+    const [recalled, conceded] = [
+      said("Lot LB-2700 is recalled"),
+      said("Lot LB-2699 is sold by concession: see that the next one passes"),
+    ];
+    expect(recalled).toBeGreaterThan(0);
+    expect(conceded).toBeGreaterThan(recalled);
+    expect(dueLots(records).map(({ due, number }) => `${number} ${due}`)).toEqual([
+      "LB-2699 lot-conceded",
+      "LB-2700 lot-recalled",
+    ]);
+    // One that a later lot has taken the place of is not sold any more.
+    const passed = soundRecords(withLots(CONCEDED, CONCEDED));
+    expect(dueLots(passed).map(({ number }) => number)).toEqual(["LB-2700"]);
   });
 
   test("is on sale no more, though it is the newest: the conceded one is", () => {

@@ -19,6 +19,7 @@ import { remembered } from "../../quantities/remembered.ts";
 import type { Colour, Lot, Records } from "../../records/records.ts";
 import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
+import { effectInWhite } from "../pigments/special-effects.ts";
 import { tolerancesOf } from "./colour-tolerances.ts";
 import { lotCorrections } from "./lot-corrections.ts";
 import { readSpectra } from "./read-spectra.ts";
@@ -117,7 +118,9 @@ function lotBook(
     .map((lot): JudgedLot => {
       const figures = lotFigures(lot);
       const beside = standardBeside(against, lot);
-      const comparison = lotAgainstStandard(beside, figures, whites, tolerances, spread);
+      const comparison = lotAgainstStandard(beside, figures, whites, tolerances, spread, (white) =>
+        effectInWhite(colour, white, records),
+      );
       return {
         lot,
         comparison,
@@ -163,7 +166,7 @@ function chartedValue(of: Charted, comparison: LotComparison | undefined): numbe
   const letDown = comparison?.letDown;
   if (letDown === undefined) return undefined;
   const { strength, difference } = letDown;
-  return of === "strength" ? strength.weightedPercent : difference.deltaE00;
+  return of === "strength" ? strength?.weightedPercent : difference.deltaE00;
 }
 
 /** The standard as it was read again beside the lot; what was not read again stands as it was. */
@@ -214,11 +217,11 @@ function whitesOf(
 
 /** What drawdowns of one lot, made again, differ by: in Delta-E*ab, and in strength [%] beside their mean. */
 function workshopSpread(records: Records): WorkshopSpread {
-  const sets = [...records.lots.values()].flatMap(({ letDowns }) =>
+  const sets = [...records.lots.values()].flatMap(({ record, letDowns }) =>
     letDowns.flatMap(({ replicates, reading, white }) =>
       replicates.length < 2 || !isSpectrum(reading)
         ? []
-        : [{ replicates, reading: opticsReading(reading), white }],
+        : [{ colour: record.colour, replicates, reading: opticsReading(reading), white }],
     ),
   );
   const axes = sets.flatMap(({ replicates }) => {
@@ -227,7 +230,9 @@ function workshopSpread(records: Records): WorkshopSpread {
   });
   const one = replicateSpread(axes);
   const strength = replicateSpread(
-    sets.map(({ replicates, reading, white }) => {
+    sets.map(({ colour, replicates, reading, white }) => {
+      const paint = records.colours.get(colour);
+      if (paint === undefined || effectInWhite(paint, white, records) !== undefined) return [];
       const { masstone } = whiteColour(white, records);
       const own = masstone && isSpectrum(masstone) ? opticsReading(masstone) : undefined;
       const isAlike = own?.geometry === reading.geometry;

@@ -17,6 +17,8 @@ import {
 import { commonGrid } from "../../optics/fit/common-grid.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
 import type { Colour, Lot, Records, TintReading } from "../../records/records.ts";
+import { effectOfPigments } from "../pigments/special-effects.ts";
+import { paintOfWhite } from "../record-inputs.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 import { filmedPaint } from "./filmed-paint.ts";
@@ -116,7 +118,13 @@ export function candidates(colour: Colour, lot: Lot, matter: Matter): Candidate[
       spread,
     })),
     ...[...records.colours.values()]
-      .filter(({ slug }) => slug !== colour.slug && slug !== like.white && !others.has(slug))
+      .filter(
+        (other) =>
+          other.slug !== colour.slug &&
+          other.slug !== like.white &&
+          !others.has(other.slug) &&
+          effectOfPigments(other, records) === undefined,
+      )
       .flatMap((other) => addedColour(other, others, matter)),
     ...[...records.lots.values()]
       .filter((other) => other !== lot && other.record.colour === colour.slug)
@@ -200,12 +208,16 @@ function scaledPaint({ K, S }: PaintCoefficients, by: number): PaintCoefficients
 /** Whites that were read alike, and in which something was let down that was let down in the standard's as well. */
 function otherWhites(matter: Matter): ReadonlyMap<string, OtherWhite> {
   const { like, theta, records } = matter;
-  const colours = [...records.colours.values()];
+  const colours = [...records.colours.values()].filter(
+    (colour) => effectOfPigments(colour, records) === undefined,
+  );
   const slugs = new Set(colours.flatMap(({ tints }) => tints.map(({ white }) => white)));
   return new Map(
     [...slugs]
       .filter((slug) => slug !== like.white)
       .flatMap((slug): [string, OtherWhite][] => {
+        const paint = paintOfWhite(slug, records);
+        if (paint !== undefined && effectOfPigments(paint, records) !== undefined) return [];
         const { masstone } = whiteColour(slug, records);
         const own =
           masstone && isSpectrum(masstone) ? likeRead(opticsReading(masstone), like) : undefined;

@@ -8,13 +8,8 @@ import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { SHOWN_VIEWINGS, VIEWINGS, type JudgingObserver } from "../../colorimetry/viewing.ts";
 import { thicknessShift } from "../../optics/films/thickness-shift.ts";
 import type { TwoGroundFilm } from "../../optics/films/two-ground-film.ts";
-import {
-  readingInGeometry,
-  unstatedSurface,
-} from "../../optics/surface/measurement-in-geometry.ts";
 import type { Figure, RecordRoot } from "../../quantities/figure.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
-import { isStatement } from "../../quantities/statement.ts";
 import type { Reading, SpectrumReading } from "../../records/records.ts";
 import {
   listed,
@@ -30,7 +25,12 @@ import {
   type SectionOf,
 } from "../declaration.ts";
 import { filled, foundFrom } from "../found.ts";
-import { opticsReading } from "../tints/optics-reading.ts";
+import {
+  GLOSS_EXCLUDED,
+  glossExcludedFigures,
+  masstoneSurface,
+  withoutGloss,
+} from "./gloss-excluded.ts";
 import { labFigures, notationFigure, xyzFigures, type Origin } from "./lab-figures.ts";
 import {
   GEOMETRY,
@@ -166,6 +166,11 @@ export const MASSTONE = section({
     optional(plain<Spectrum>({ type: "object" })),
     ({ beneath }) => beneath,
   ),
+  glossExcluded: masstone.found(optional(GLOSS_EXCLUDED), ({ beneath, read }) =>
+    beneath === undefined
+      ? undefined
+      : glossExcludedFigures(beneath, { standing: "derived", inputs: read }),
+  ),
 });
 export type MasstoneNotations = SectionOf<typeof MASSTONE>;
 
@@ -186,7 +191,7 @@ export function masstoneNotations(
   return filled(MASSTONE, {
     reading,
     spectral,
-    beneath: spectral?.geometry === "d/8 included" ? withoutGloss(spectral) : undefined,
+    beneath: spectral && withoutGloss(spectral, masstoneSurface(spectral)),
     followed: readingFigures(reading, read, blocks, fluoresces ? DAYLIGHTS : VIEWINGS, moved),
     ofCones:
       spectral !== undefined && observer === "CIE 2006"
@@ -199,14 +204,6 @@ export function masstoneNotations(
 }
 
 const DAYLIGHTS = VIEWINGS.filter((viewing) => !viewing.startsWith("A/"));
-
-/** What the same film would read with the gloss shut out, as the eye meets it; undefined where its surface does not tell. */
-function withoutGloss(reading: SpectrumReading): Spectrum | undefined {
-  const measured = opticsReading(reading);
-  const surface = reading.surface ?? unstatedSurface(measured);
-  const excluded = readingInGeometry(measured, "d/8 excluded", surface);
-  return isStatement(excluded) ? undefined : excluded;
-}
 
 /** In daylight to the 10 degree observer of CIE 2006. */
 function coneFigures(

@@ -1,5 +1,6 @@
 import { notPredicted, specialEffect, type NotPredicted } from "../../optics/special-effect.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import { paintOfWhite } from "../record-inputs.ts";
 
 /** Why nothing is predicted of a colour, where a pigment in it fluoresces or is made of flakes. */
 export function effectOfPigments(
@@ -13,5 +14,18 @@ export function effectOfPigments(
         ? []
         : [{ name: known.name, effect: specialEffect(known.effect, known.colourIndexName) }];
     }),
+  );
+}
+
+/** Why nothing follows from a let-down of a colour, for its own pigments' sake or for its white's. */
+export function effectInWhite(
+  colour: Pick<Colour, "record">,
+  white: string,
+  records: Records,
+): NotPredicted | undefined {
+  const paint = paintOfWhite(white, records);
+  return (
+    effectOfPigments(colour, records) ??
+    (paint === undefined ? undefined : effectOfPigments(paint, records))
   );
 }

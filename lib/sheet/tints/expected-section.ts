@@ -15,6 +15,7 @@ import type { Quantity } from "../../quantities/interval.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { Origin } from "../notations/lab-figures.ts";
+import { masstoneSurface, tintWithoutGloss } from "../notations/gloss-excluded.ts";
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { drawdownRecords } from "../record-inputs.ts";
 import { whiteColour } from "./drawdown-set.ts";
@@ -52,6 +53,8 @@ function expectedIn(
   records: Records,
 ): ExpectedTintSection[] {
   const ladder = expectedLadder(fit, change);
+  const { masstone } = colour;
+  const surface = masstone?.form === "spectrum" ? masstoneSurface(masstone) : undefined;
   const through = slugs.flatMap((slug) => records.colours.get(slug) ?? []);
   const origin: Origin = {
     standing: "estimated",
@@ -77,7 +80,10 @@ function expectedIn(
     {
       white: { slug: change.white, name },
       massRatioKind: ladder.from.white.ratioKind,
-      steps: tints.map(({ massRatio, tint }) => expectedStep(massRatio, tint, origin)),
+      steps: tints.map(({ massRatio, tint }) => ({
+        ...expectedStep(massRatio, tint, origin),
+        ...tintWithoutGloss({ spectrum: tint.spectrum, geometry: fit.geometry }, surface, origin),
+      })),
       sentence: expectedRuling(
         name,
         whiteColour(ladder.from.white.slug, records).name,

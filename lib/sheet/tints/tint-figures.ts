@@ -16,6 +16,7 @@ import {
   type SectionOf,
   ONE_PLACE,
 } from "../declaration.ts";
+import { GLOSS_EXCLUDED } from "../notations/gloss-excluded.ts";
 import {
   GEOMETRY,
   LAB_BY_VIEWING,
@@ -37,6 +38,7 @@ const TINT_STEP = section({
   lab: LAB_BY_VIEWING,
   munsell: optional(MUNSELL),
   ...SCREEN_IF_KNOWN,
+  glossExcluded: optional(GLOSS_EXCLUDED),
   /** About 68 %, in Delta-E00; on predicted steps. */
   uncertainty: optional(plainNumber),
   /** On measured steps: how far the fit misses it, and how far it would if left out. */
@@ -54,8 +56,7 @@ const AT_LIGHTNESS = section({
   /** For print; only where a spectrum is predicted. */
   lab: optional(LAB_BY_VIEWING),
   ...SCREEN_IF_KNOWN,
-  /** Of a tint read with gloss included: the same with its surface light taken off, to be set beside others. */
-  glossExcluded: optional(section({ lab: LAB_BY_VIEWING, ...SCREEN_IF_KNOWN })),
+  glossExcluded: optional(GLOSS_EXCLUDED),
 });
 export type AtLightness = SectionOf<typeof AT_LIGHTNESS>;
 

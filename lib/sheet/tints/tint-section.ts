@@ -2,7 +2,8 @@ import { deltaE00 } from "../../colorimetry/difference.ts";
 import { labNotations } from "../../colorimetry/lab-notations.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
-import type { ColourFit, FitRefusal, PredictingFit } from "../../optics/fit/colour-fit.ts";
+import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
+import type { SurfaceConstants } from "../../optics/fit/measurement.ts";
 import {
   EQUAL_LIGHTNESSES,
   interpolatedAtLightness,
@@ -20,14 +21,10 @@ import {
 } from "../../optics/tints/tint-statement.ts";
 import { isKnown, type RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
-import type { Spectrum } from "../../quantities/spectrum.ts";
-import {
-  readingInGeometry,
-  unstatedSurface,
-} from "../../optics/surface/measurement-in-geometry.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
 import { drawdownFilm, tintContrast } from "./films-over-both.ts";
+import { masstoneSurface, tintWithoutGloss } from "../notations/gloss-excluded.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 import { dayLab } from "../notations/reading-figures.ts";
@@ -85,6 +82,7 @@ function tintSection(
     white: white.masstone,
     masstone: ownMasstone?.form === "spectrum" ? ownMasstone : undefined,
   };
+  const surface = ends.masstone && masstoneSurface(ends.masstone);
   const measured = tints.map((tint) =>
     measuredStep(
       tint,
@@ -96,7 +94,7 @@ function tintSection(
   );
   const reached = atEqualLightness(ladder, tints, measured, masstone);
   const atL = Object.fromEntries(
-    reached.map((tint) => [String(tint.L), atLightness(tint, ladder, drawdowns)]),
+    reached.map((tint) => [String(tint.L), atLightness(tint, ladder, surface, drawdowns)]),
   ) as Partial<Record<EqualLightness, AtLightness>>;
   const kind = tints[0]?.ratioKind ?? "paint";
   const shown = groundShownRuling(
@@ -123,7 +121,7 @@ function tintSection(
     massRatioKind: kind,
     steps: [
       ...measured,
-      ...(ladder === undefined ? [] : predictedSteps(ladder, predicted)),
+      ...(ladder === undefined ? [] : predictedSteps(ladder, surface, predicted)),
     ].toSorted((one, other) => other.colourShare - one.colourShare),
     atL,
     sentence,
@@ -158,6 +156,7 @@ function atEqualLightness(
 function atLightness(
   tint: TintAtLightness,
   ladder: LadderModel | undefined,
+  surface: SurfaceConstants | undefined,
   drawdowns: readonly RecordRoot[],
 ): AtLightness {
   const origin =
@@ -172,7 +171,7 @@ function atLightness(
       origin,
       ladder && tint.massRatio * massRatioUncertainty(ladder, tint.massRatio),
     ),
-    ...otherNotations(tint, ladder, origin),
+    ...otherNotations(tint, ladder, surface, origin),
   };
 }
 
@@ -180,22 +179,16 @@ function atLightness(
 function otherNotations(
   { L, a, b, massRatio }: TintAtLightness,
   ladder: LadderModel | undefined,
+  surface: SurfaceConstants | undefined,
   origin: Origin,
 ): Partial<AtLightness> {
   if (ladder !== undefined) {
     const { spectrum } = predictedTint(ladder, massRatio);
-    const beneath = withoutGloss(spectrum, ladder.fit);
+    const notations = readingNotations(spectrum);
     return {
-      ...printedAndShown(spectrum, origin),
-      ...(beneath === undefined
-        ? {}
-        : {
-            glossExcluded: printedAndShown(beneath, {
-              ...origin,
-              method: "surface light of an oil film taken off the predicted tint",
-              source: "saunderson-1942",
-            }),
-          }),
+      lab: { "D50/2": labFigures(notations.lab["D50/2"], origin) },
+      ...screenFigures(notations.screen, origin),
+      ...tintWithoutGloss({ spectrum, geometry: ladder.fit.geometry }, surface, origin),
     };
   }
   const { screen } = labNotations({ L, a, b }, "D65/10");
@@ -207,28 +200,6 @@ function otherNotations(
         method: "CSS colour, approximate: adapted from D65/10",
         source: "css-color-4",
       });
-}
-
-function printedAndShown(spectrum: Spectrum, origin: Origin) {
-  const notations = readingNotations(spectrum);
-  return {
-    lab: { "D50/2": labFigures(notations.lab["D50/2"], origin) },
-    ...screenFigures(notations.screen, origin),
-  };
-}
-
-/** What of a tint a reading without gloss would hold, by the surface of its own masstone; undefined where none is in it, or it does not tell. */
-function withoutGloss(
-  spectrum: Spectrum,
-  { grid, geometry, surface, masstone }: PredictingFit,
-): Spectrum | undefined {
-  if (geometry !== "d/8 included") return undefined;
-  const own =
-    surface.by === "stated"
-      ? surface.surface
-      : unstatedSurface({ spectrum: { grid, values: masstone.measured }, geometry });
-  const beneath = readingInGeometry({ spectrum, geometry }, "d/8 excluded", own);
-  return isStatement(beneath) ? undefined : beneath;
 }
 
 function judged(reached: readonly TintAtLightness[], measured: readonly TintStep[]): JudgedTint[] {

@@ -3,6 +3,7 @@ import { deltaE00 } from "../../colorimetry/difference.ts";
 import { munsellOfLab } from "../../colorimetry/munsell.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import type { ColourFit, PredictingFit } from "../../optics/fit/colour-fit.ts";
+import type { SurfaceConstants } from "../../optics/fit/measurement.ts";
 import { thicknessShift } from "../../optics/films/thickness-shift.ts";
 import type { TwoGroundFilm } from "../../optics/films/two-ground-film.ts";
 import { ladderSteps, type LadderModel, type PredictedTint } from "../../optics/tints/ladder.ts";
@@ -13,6 +14,7 @@ import { isStatement } from "../../quantities/statement.ts";
 import type { SpectrumReading, TintReading } from "../../records/records.ts";
 import { tintId } from "./drawdown-set.ts";
 import { opticsReading } from "./optics-reading.ts";
+import { masstoneSurface, tintWithoutGloss } from "../notations/gloss-excluded.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { readingFigures } from "../notations/reading-figures.ts";
@@ -73,6 +75,12 @@ export function measuredStep(
     ...(srgb === undefined || displayP3 === undefined || oklch === undefined
       ? {}
       : { srgb, displayP3, oklch }),
+    ...(reading.form === "spectrum"
+      ? tintWithoutGloss(reading, masstone && masstoneSurface(masstone), {
+          standing: "derived",
+          inputs: read,
+        })
+      : {}),
     ...(verdict === undefined
       ? {}
       : { residualDeltaE00: notationFigure(verdict.residualDeltaE00, "1", origin) }),
@@ -87,11 +95,15 @@ export function measuredStep(
 export const TOLD_FROM_MASSTONE = 3;
 
 /** The steps that the fit predicts in one white, between the measured ones and a little beyond. */
-export function predictedSteps(ladder: LadderModel, origin: Origin): TintStep[] {
+export function predictedSteps(
+  ladder: LadderModel,
+  surface: SurfaceConstants | undefined,
+  origin: Origin,
+): TintStep[] {
   return ladderSteps(ladder).flatMap((step) =>
     step.standing === "predicted" &&
     deltaE00(step.lab, ladder.fit.masstone.lab) >= TOLD_FROM_MASSTONE
-      ? [predictedStep(step, ladder.fit, origin)]
+      ? [predictedStep(step, ladder.fit, surface, origin)]
       : [],
   );
 }
@@ -102,16 +114,22 @@ const notationsOf = remembered(({ spectrum, uncertainty, lab }: PredictedTint) =
   return { u, screen, munsell: munsellOfLab(labs["C/2"], u) };
 });
 
-function predictedStep(tint: PredictedTint, fit: PredictingFit, origin: Origin): TintStep {
+function predictedStep(
+  tint: PredictedTint,
+  { geometry }: PredictingFit,
+  surface: SurfaceConstants | undefined,
+  origin: Origin,
+): TintStep {
   const { u, screen, munsell } = notationsOf(tint);
   return {
     massRatio: ratioText(tint.massRatio),
     colourShare: tint.massRatio,
     standing: "derived",
-    geometry: fit.geometry,
+    geometry,
     lab: { "D65/10": labFigures(tint.lab, origin, u) },
     ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
     ...screenFigures(screen, origin),
+    ...tintWithoutGloss({ spectrum: tint.spectrum, geometry }, surface, origin),
     uncertainty: tint.uncertainty.p68,
   };
 }

@@ -1,9 +1,9 @@
 import type { AnyWords } from "../any-words.ts";
-import type { PageWords } from "../en/pages.ts";
+import type { COMPARE_PAGES as ENGLISH } from "../en/compare-pages.ts";
 import { listed, within } from "./phrases.ts";
 
 /** The pages that set colours side by side; the page's script carries these words too, so nothing else is imported here. */
-export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
+export const COMPARE_PAGES: AnyWords<typeof ENGLISH> = {
   heading: "Farben nebeneinander",
   lead: "Zwei bis vier Farben, allein und in jedem Weiß; dann, was sich unterscheidet, was zu nah beieinander liegt und was gleich ist.",
   description: (names: readonly string[]) =>

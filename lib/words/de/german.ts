@@ -8,12 +8,16 @@ import { within } from "../phrases.ts";
 import { BOUND_WORDS, PICTOGRAM_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { tableWords } from "../table-words.ts";
-import { PAGES } from "./pages.ts";
+import { pageWords } from "../pages/all-pages.ts";
+import { COMPARE_PAGES } from "./compare-pages.ts";
+import { MIXING_PAGES } from "./mixing-pages.ts";
 import { rulingsIn } from "../rulings/all-rulings.ts";
 import { tintSentences } from "../tint-sentence.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed } from "./phrases.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
+
+const PAGES = pageWords("de", { compare: COMPARE_PAGES, mixing: MIXING_PAGES });
 
 /** What the weakest of the figures behind a figure is. */
 const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {

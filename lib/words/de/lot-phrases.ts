@@ -38,3 +38,8 @@ export const NOT_READ = {
     "Von einer Aufhellung ist kein Spektrum aufgezeichnet: das Urteil sagt nichts über die Farbstärke.",
   both: "Weder vom Vollton noch von einer Aufhellung ist ein Spektrum aufgezeichnet.",
 } as const;
+
+export const WITHOUT_STRENGTH = {
+  "pigment-fluoresces": "fluoresziert",
+  "pigment-is-flakes": "besteht aus Plättchen",
+} as const;

@@ -1,6 +1,6 @@
 /** The tint bench, and what the pages that mix have in common; their scripts carry these words too. */
 import type { AnyWords } from "../any-words.ts";
-import type { PageWords } from "../en/pages.ts";
+import type { MixingWords } from "../en/mixing-pages.ts";
 import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import { inGerman, METAL_NAMES, OPACITY_WORDS, SIGNAL_WORDS } from "./closed-sets.ts";
@@ -16,7 +16,7 @@ function metalNames(metals: readonly string[]): string {
   return listed(metals.map((metal) => inGerman(METAL_NAMES, metal)));
 }
 
-export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
+export const MIXING_PAGES: AnyWords<MixingWords> = {
   ways: {
     bench: "Mischtisch",
     recipes: "Rezept finden",

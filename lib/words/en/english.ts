@@ -4,12 +4,20 @@ import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { tableWords } from "../table-words.ts";
-import { lowerFirst, PAGES } from "./pages.ts";
+import { lowerFirst } from "../letter-case.ts";
+import { pageWords } from "../pages/all-pages.ts";
+import { COMPARE_PAGES } from "./compare-pages.ts";
+import { MIXING_PAGES } from "./mixing-pages.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { COLON, SEMICOLON, NUMBERS, dateWords, listed, within } from "./phrases.ts";
 import { rulingsIn } from "../rulings/all-rulings.ts";
 import { tintSentences } from "../tint-sentence.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
+
+const PAGES = pageWords("en", { compare: COMPARE_PAGES, mixing: MIXING_PAGES });
+
+/** Names that keep their capital inside a sentence. */
+const PROPER = /^(Prussian|Venetian|Indian|Naples|Mars|Cologne|Pozzuoli|Verona|Paris)\b/;
 
 /** What the weakest of the figures behind a figure is. */
 const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
@@ -46,7 +54,7 @@ export const ENGLISH: Words = {
   terms: TERMS,
   families: FAMILIES,
   listed,
-  lowerFirst,
+  lowerFirst: (text) => (PROPER.test(text) ? text : lowerFirst(text)),
   nameWithin: within,
   pages: PAGES,
   operations: OPERATIONS,

@@ -40,3 +40,9 @@ export const NOT_READ = {
 export function geometryOf(name: string): string {
   return GEOMETRY_WORDS[name] ?? name;
 }
+
+/** Why K and S, and with them strength, do not follow from a reading. */
+export const WITHOUT_STRENGTH = {
+  "pigment-fluoresces": "fluoresces",
+  "pigment-is-flakes": "is made of flakes",
+} as const;

@@ -36,3 +36,8 @@ export const NOT_READ = {
     "No hay registrado ningún espectro de un rebaje suyo: el veredicto no dice nada de su fuerza.",
   both: "No hay registrado ningún espectro de su tono pleno ni de un rebaje.",
 } as const;
+
+export const WITHOUT_STRENGTH = {
+  "pigment-fluoresces": "es fluorescente",
+  "pigment-is-flakes": "está hecho de laminillas",
+} as const;

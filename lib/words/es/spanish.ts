@@ -9,12 +9,16 @@ import { BOUNDS } from "./bounds.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { tableWords } from "../table-words.ts";
 import { PICTOGRAMS, SIGNAL_WORDS } from "./label-words.ts";
-import { PAGES } from "./pages.ts";
+import { pageWords } from "../pages/all-pages.ts";
+import { COMPARE_PAGES } from "./compare-pages.ts";
+import { MIXING_PAGES } from "./mixing-pages.ts";
 import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed, within } from "./phrases.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { rulingsIn } from "../rulings/all-rulings.ts";
 import { tintSentences } from "../tint-sentence.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
+
+const PAGES = pageWords("es", { compare: COMPARE_PAGES, mixing: MIXING_PAGES });
 
 /** What the weakest of the figures behind a figure is. */
 const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {

@@ -36,3 +36,8 @@ export const NOT_READ = {
     "Aucun spectre d’un dégradé n’en est consigné\u202f: le verdict ne dit rien de sa force.",
   both: "Aucun spectre de son ton plein ni d’un dégradé n’est consigné.",
 } as const;
+
+export const WITHOUT_STRENGTH = {
+  "pigment-fluoresces": "est fluorescent",
+  "pigment-is-flakes": "est fait de paillettes",
+} as const;

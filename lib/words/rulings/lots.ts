@@ -75,6 +75,16 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     es: () =>
       "No hay registrado ningún espectro del tono pleno del patrón, y el tono pleno no se juzga.",
   },
+  "strength-not-judged": {
+    en: ({ since, pigments }) =>
+      `Strength is not judged: of a pigment that ${enLot.WITHOUT_STRENGTH[since]} (${en.listed(pigments)}) no reading tells how much is absorbed and how much scattered. The differences of colour are judged, as read.`,
+    de: ({ since, pigments }) =>
+      `Die Farbstärke wird nicht beurteilt: von einem Pigment, das ${deLot.WITHOUT_STRENGTH[since]} (${de.listed(pigments)}), sagt keine Messung, wie viel absorbiert und wie viel gestreut wird. Die Farbabstände werden beurteilt, wie gemessen.`,
+    fr: ({ since, pigments }) =>
+      `La force n’est pas jugée\u202f: d’un pigment qui ${frLot.WITHOUT_STRENGTH[since]} (${fr.listed(pigments)}), aucune mesure ne dit combien est absorbé et combien est diffusé. Les écarts de couleur sont jugés, tels que mesurés.`,
+    es: ({ since, pigments }) =>
+      `La fuerza no se juzga: de un pigmento que ${esLot.WITHOUT_STRENGTH[since]} (${es.listed(pigments)}), ninguna medición dice cuánto se absorbe y cuánto se dispersa. Las diferencias de color se juzgan, tal como se midieron.`,
+  },
   "lot-not-read": {
     en: ({ what }) => enLot.NOT_READ[what],
     de: ({ what }) => deLot.NOT_READ[what],

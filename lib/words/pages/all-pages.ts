@@ -1,0 +1,92 @@
+import type { Language } from "../../records/schema/terms.ts";
+import type { AnyWords } from "../any-words.ts";
+import type { COMPARE_PAGES } from "../en/compare-pages.ts";
+import type { MixingWords } from "../en/mixing-pages.ts";
+import { saidIn, type Said } from "../texts.ts";
+import { ABOUT } from "./about.ts";
+import { ANSWERS } from "./answers.ts";
+import { BLACKS } from "./blacks.ts";
+import { CARDS } from "./cards.ts";
+import { CATALOGUE } from "./catalogue.ts";
+import { CHANGES } from "./changes.ts";
+import { DRYING } from "./drying.ts";
+import { EVERY_PAGE } from "./every-page.ts";
+import { EVIDENCE } from "./evidence.ts";
+import { HANDLING } from "./handling.ts";
+import { HOME } from "./home.ts";
+import { LABEL_PAGE } from "./label-page.ts";
+import { LISTING } from "./listing.ts";
+import { LOTS } from "./lots.ts";
+import { METHODS } from "./methods.ts";
+import { MIXTURE } from "./mixture.ts";
+import { NEXT_STEPS } from "./next-steps.ts";
+import { NOTATIONS } from "./notations.ts";
+import { OIL } from "./oil.ts";
+import { OPTICS } from "./optics.ts";
+import { PACKAGE_LABELS } from "./package-labels.ts";
+import { PAINT } from "./paint.ts";
+import { PERMANENCE } from "./permanence.ts";
+import { PHOTOGRAPHS } from "./photographs.ts";
+import { PIGMENT } from "./pigment.ts";
+import { PIGMENT_INDEX } from "./pigment-index.ts";
+import { PIGMENTS } from "./pigments.ts";
+import { RANGE } from "./range.ts";
+import { SHEET } from "./sheet.ts";
+import { SHEET_PAGE } from "./sheet-page.ts";
+import { SHEET_PAPER } from "./sheet-paper.ts";
+import { SOURCES } from "./sources.ts";
+import { STRENGTH } from "./strength.ts";
+import { WHITES } from "./whites.ts";
+import { WORKSHOP } from "./workshop.ts";
+
+/** Headings, captions and sentences of the pages that do not come from a science, a file a page. */
+const PAGES = {
+  ...EVERY_PAGE,
+  sheet: SHEET,
+  whites: WHITES,
+  strength: STRENGTH,
+  drying: DRYING,
+  permanence: PERMANENCE,
+  oil: OIL,
+  handling: HANDLING,
+  pigmentIndex: PIGMENT_INDEX,
+  pigment: PIGMENT,
+  range: RANGE,
+  notations: NOTATIONS,
+  evidence: EVIDENCE,
+  catalogue: CATALOGUE,
+  pigments: PIGMENTS,
+  home: HOME,
+  methods: METHODS,
+  sources: SOURCES,
+  about: ABOUT,
+  blacks: BLACKS,
+  mixture: MIXTURE,
+  paint: PAINT,
+  listing: LISTING,
+  photographs: PHOTOGRAPHS,
+  workshop: WORKSHOP,
+  lots: LOTS,
+  optics: OPTICS,
+  labelPage: LABEL_PAGE,
+  sheetPage: SHEET_PAGE,
+  sheetPaper: SHEET_PAPER,
+  cards: CARDS,
+  changes: CHANGES,
+  packageLabels: PACKAGE_LABELS,
+  nextSteps: NEXT_STEPS,
+  answers: ANSWERS,
+};
+
+/** What is worded out of the folder of a language, since browsers are sent one alone. */
+interface OfItsFolder {
+  readonly compare: AnyWords<typeof COMPARE_PAGES>;
+  readonly mixing: AnyWords<MixingWords>;
+}
+
+export type PageWords = Said<typeof PAGES> & OfItsFolder;
+
+/** What pages say in a language. */
+export function pageWords(language: Language, ofItsFolder: OfItsFolder): PageWords {
+  return { ...saidIn(language, PAGES), ...ofItsFolder };
+}

@@ -1,0 +1,87 @@
+import type { Texts } from "../texts.ts";
+import type { InEach } from "../in-each.ts";
+
+/** How each figure of a sheet was found. */
+export const EVIDENCE = {
+  summary: {
+    en: "Every figure of this sheet, how we came by it and what it was worked out from. Figures go by the names that the sheet’s data and the claims of answers use.",
+    de: "Jeder Wert dieses Blatts, woher wir ihn haben und woraus er errechnet ist. Die Werte stehen unter den Namen, die die Daten des Blatts und die Aussagen der Antworten verwenden.",
+    fr: "Chaque chiffre de cette fiche, d’où nous le tenons et de quoi il est calculé. Les chiffres portent les noms qu’emploient les données de la fiche et les affirmations des réponses.",
+    es: "Cada cifra de esta ficha, de dónde sale y a partir de qué se calculó. Las cifras llevan los nombres que usan los datos de la ficha y las afirmaciones de las respuestas.",
+  },
+  caption: {
+    en: "Figures and how each was found",
+    de: "Werte, und wie jeder gefunden wurde",
+    fr: "Les chiffres et comment chacun a été trouvé",
+    es: "Las cifras y cómo se halló cada una",
+  },
+  columns: {
+    figure: { en: "Figure", de: "Wert", fr: "Chiffre", es: "Cifra" },
+    value: { en: "Value", de: "Betrag", fr: "Valeur", es: "Valor" },
+    standing: { en: "Standing", de: "Herkunft", fr: "Origine", es: "Origen" },
+    method: { en: "Method", de: "Verfahren", fr: "Méthode", es: "Método" },
+    inputs: { en: "From", de: "Aus", fr: "À partir de", es: "A partir de" },
+  },
+  part: (part: string, count: number) => ({
+    en: `${part}: ${count} ${count === 1 ? "figure" : "figures"}`,
+    de: `${part}: ${count} ${count === 1 ? "Wert" : "Werte"}`,
+    fr: `${part}\u202f: ${count} ${count === 1 ? "chiffre" : "chiffres"}`,
+    es: `${part}: ${count} ${count === 1 ? "cifra" : "cifras"}`,
+  }),
+  parts: {
+    pigments: { en: "The pigment", de: "Das Pigment", fr: "Le pigment", es: "El pigmento" },
+    notations: { en: "Notations", de: "Notationen", fr: "Notations", es: "Notaciones" },
+    tints: { en: "In the whites", de: "In Weiß", fr: "Dans les blancs", es: "En los blancos" },
+    mixture: { en: "As a mixture", de: "Als Mischung", fr: "Comme mélange", es: "Como mezcla" },
+    optics: {
+      en: "Strength, hiding, gloss and the fit",
+      de: "Farbstärke, Decken, Glanz und Anpassung",
+      fr: "Force, opacité, brillant et ajustement",
+      es: "Fuerza, opacidad, brillo y el ajuste",
+    },
+    oil: {
+      en: "Oil and finish",
+      de: "Öl und Glanzgrad",
+      fr: "Huile et aspect",
+      es: "Aceite y acabado",
+    },
+    batch: { en: "A batch", de: "Ein Ansatz", fr: "Une fabrication", es: "Una fabricación" },
+    fill: {
+      en: "Jars and tubes",
+      de: "Gläser und Tuben",
+      fr: "Pots et tubes",
+      es: "Tarros y tubos",
+    },
+    drying: { en: "Drying", de: "Trocknung", fr: "Séchage", es: "Secado" },
+    permanence: {
+      en: "Lightfastness",
+      de: "Lichtechtheit",
+      fr: "Solidité à la lumière",
+      es: "Solidez a la luz",
+    },
+    additions: { en: "Additions", de: "Zusätze", fr: "Ajouts", es: "Añadidos" },
+    vehicle: { en: "Vehicle", de: "Bindemittel", fr: "Liant", es: "Aglutinante" },
+    cautions: { en: "Safety", de: "Sicherheit", fr: "Sécurité", es: "Seguridad" },
+    offer: {
+      en: "Sizes and prices",
+      de: "Größen und Preise",
+      fr: "Contenances et prix",
+      es: "Tamaños y precios",
+    },
+  } as Readonly<Record<string, InEach>>,
+  notStated: {
+    en: "Not known yet",
+    de: "Noch nicht bekannt",
+    fr: "Pas encore connu",
+    es: "Aún no se sabe",
+  },
+  notStatedCaption: {
+    en: "Not known yet, and what it would take",
+    de: "Noch nicht bekannt, und was dazu nötig wäre",
+    fr: "Pas encore connu, et ce qu’il y faudrait",
+    es: "Aún no se sabe, y qué haría falta",
+  },
+  reason: { en: "Why", de: "Warum", fr: "Pourquoi", es: "Por qué" },
+  wanting: { en: "Needs", de: "Es fehlt", fr: "Il faut", es: "Hace falta" },
+  sources: { en: "Sources", de: "Quellen", fr: "Sources", es: "Fuentes" },
+} satisfies Texts;

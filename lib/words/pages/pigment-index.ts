@@ -1,0 +1,209 @@
+import type { DryingEffect } from "../../drying/chemistry-drying.ts";
+import type { ExpectedLightfastnessRow } from "../../permanence/expected-lightfastness.ts";
+import type { PigmentNature } from "../../hazard/studio/pigment-nature.ts";
+import { pigmentWord } from "../pigment-words.ts";
+import { upperFirst } from "../letter-case.ts";
+import * as deSets from "../de/closed-sets.ts";
+import * as frWords from "../fr/closed-words.ts";
+import * as esWords from "../es/closed-words.ts";
+import { alike, type Texts } from "../texts.ts";
+import type { InEach } from "../in-each.ts";
+
+const EFFECTS: Readonly<Record<DryingEffect, InEach>> = {
+  drier: {
+    en: "speeds drying",
+    de: "beschleunigt die Trocknung",
+    fr: "accélère le séchage",
+    es: "acelera el secado",
+  },
+  neutral: {
+    en: "takes no part in drying",
+    de: "ist an der Trocknung unbeteiligt",
+    fr: "n’intervient pas dans le séchage",
+    es: "no interviene en el secado",
+  },
+  retarder: {
+    en: "slows drying",
+    de: "verlangsamt die Trocknung",
+    fr: "ralentit le séchage",
+    es: "retarda el secado",
+  },
+};
+
+const DUST: Readonly<Record<PigmentNature, InEach>> = {
+  "fine carbon": {
+    en: "fine carbon, which can burn",
+    de: "feiner Kohlenstoff, kann brennen",
+    fr: "carbone fin, qui peut brûler",
+    es: "carbono fino, que puede arder",
+  },
+  organic: {
+    en: "organic, which can burn",
+    de: "organisch, kann brennen",
+    fr: "organique, qui peut brûler",
+    es: "orgánico, que puede arder",
+  },
+  mineral: {
+    en: "mineral, which does not burn",
+    de: "mineralisch, brennt nicht",
+    fr: "minérale, qui ne brûle pas",
+    es: "mineral, que no arde",
+  },
+};
+
+/** The page of pigments: the workshop's own, then what the engine knows of every Colour Index name. */
+export const PIGMENT_INDEX = {
+  lead: {
+    en: "What the colours are made from, and what we know of every Colour Index name used in artists' oil colours.",
+    de: "Woraus die Farben gemacht sind, und was wir von jedem Colour-Index-Namen wissen, der in Künstler-Ölfarben vorkommt.",
+    fr: "De quoi sont faites les couleurs, et ce que nous savons de chaque nom du Colour Index employé dans les couleurs à l’huile pour artistes.",
+    es: "De qué están hechos los colores, y lo que sabemos de cada nombre del Colour Index que se usa en los óleos para artistas.",
+  },
+  known: {
+    en: "Open a name for its chemistry, density, oil absorption, drying, light, opacity and what harms it. Most of it is recalled from handbooks, so it is a wide range or a class: plan by it, promise nothing by it. Our own figures are on the page of each pigment.",
+    de: "Öffnen Sie einen Namen für Chemie, Dichte, Ölzahl, Trocknung, Licht, Deckvermögen und was ihm schadet. Das meiste ist aus dem Gedächtnis nach Handbüchern angegeben und daher ein weiter Bereich oder eine Klasse: gut zum Planen, nicht zum Versprechen. Unsere eigenen Werte stehen auf der Seite jedes Pigments.",
+    fr: "Ouvrir un nom pour sa chimie, sa masse volumique, sa prise d’huile, son séchage, sa tenue à la lumière, son opacité et ce qui lui nuit. La plupart de cela vient des manuels, de mémoire\u202f: c’est un large intervalle ou une classe\u202f; on peut s’en servir pour prévoir, non pour promettre. Nos propres chiffres sont sur la page de chaque pigment.",
+    es: "Abra un nombre para ver su química, densidad, absorción de aceite, secado, luz, opacidad y lo que le perjudica. La mayor parte viene de manuales, de memoria, así que es un intervalo amplio o una clase: sirve para planear, no para prometer. Nuestras propias cifras están en la página de cada pigmento.",
+  },
+  knownHeading: (count: number) => ({
+    en: `Known by Colour Index name (${count})`,
+    de: `Nach Colour-Index-Name bekannt (${count})`,
+    fr: `Connus par leur nom au Colour Index (${count})`,
+    es: `Conocidos por su nombre del Colour Index (${count})`,
+  }),
+  summary: (name: string, called: string | undefined, isOwn: boolean) => ({
+    en: [name, called, isOwn ? "one of ours" : undefined]
+      .filter((part) => part !== undefined)
+      .join(" \u00b7 "),
+    de: [
+      name,
+      called === undefined ? undefined : pigmentWord(called, "de"),
+      isOwn ? "eines von unseren" : undefined,
+    ]
+      .filter((part) => part !== undefined)
+      .join(" \u00b7 "),
+    fr: [
+      name,
+      called === undefined ? undefined : pigmentWord(called, "fr"),
+      isOwn ? "l’un des nôtres" : undefined,
+    ]
+      .filter((part) => part !== undefined)
+      .join(" \u00b7 "),
+    es: [
+      name,
+      called === undefined ? undefined : pigmentWord(called, "es"),
+      isOwn ? "uno de los nuestros" : undefined,
+    ]
+      .filter((part) => part !== undefined)
+      .join(" \u00b7 "),
+  }),
+  nothing: {
+    en: "We know no more than its name.",
+    de: "Wir wissen nicht mehr als den Namen.",
+    fr: "Nous n’en savons que le nom.",
+    es: "No sabemos más que su nombre.",
+  },
+  notStated: (names: readonly string[]) => ({
+    en: `Not stated: ${names.join(", ")}.`,
+    de: `Keine Angabe: ${names.join(", ")}.`,
+    fr: `Non indiqué\u202f: ${names.join(", ")}.`,
+    es: `No indicado: ${names.join(", ")}.`,
+  }),
+  facts: {
+    alsoCalled: { en: "Also called", de: "Auch genannt", fr: "Dit aussi", es: "También llamado" },
+    chemistry: { en: "Chemistry", de: "Chemie", fr: "Chimie", es: "Química" },
+    metals: { en: "Metals", de: "Metalle", fr: "Métaux", es: "Metales" },
+    mineral: { en: "As a mineral", de: "Als Mineral", fr: "Comme minéral", es: "Como mineral" },
+    year: { en: "Introduced", de: "Eingeführt", fr: "Introduit en", es: "Introducido en" },
+    density: { en: "Density", de: "Dichte", fr: "Masse volumique", es: "Densidad" },
+    oilAbsorption: {
+      en: "Oil absorption",
+      de: "Ölzahl",
+      fr: "Prise d’huile",
+      es: "Absorción de aceite",
+    },
+    drying: { en: "Drying", de: "Trocknung", fr: "Séchage", es: "Secado" },
+    lightfastness: {
+      en: "Lightfastness",
+      de: "Lichtechtheit",
+      fr: "Solidité à la lumière",
+      es: "Solidez a la luz",
+    },
+    opacity: { en: "Opacity", de: "Deckvermögen", fr: "Opacité", es: "Opacidad" },
+    sensitivities: {
+      en: "Harmed by",
+      de: "Empfindlichkeit",
+      fr: "Ce qui lui nuit",
+      es: "Le perjudica",
+    },
+    dust: { en: "Dust", de: "Staub", fr: "Poussière", es: "Polvo" },
+  },
+
+  /** What is not stated, within a sentence. */
+  missing: {
+    chemistry: { en: "chemistry", de: "Chemie", fr: "chimie", es: "química" },
+    year: {
+      en: "year of introduction",
+      de: "Jahr der Einführung",
+      fr: "année d’introduction",
+      es: "año de introducción",
+    },
+    density: { en: "density", de: "Dichte", fr: "masse volumique", es: "densidad" },
+    oilAbsorption: {
+      en: "oil absorption",
+      de: "Ölzahl",
+      fr: "prise d’huile",
+      es: "absorción de aceite",
+    },
+    drying: { en: "drying", de: "Trocknung", fr: "séchage", es: "secado" },
+    lightfastness: {
+      en: "lightfastness",
+      de: "Lichtechtheit",
+      fr: "solidité à la lumière",
+      es: "solidez a la luz",
+    },
+    opacity: { en: "opacity", de: "Deckvermögen", fr: "opacité", es: "opacidad" },
+    dust: { en: "dust", de: "Staub", fr: "poussière", es: "polvo" },
+  },
+  drying: (chemistry: string, effect: DryingEffect, days: string) => ({
+    en: `counts as ${chemistry} and ${EFFECTS[effect].en}: alone in linseed oil touch dry in ${days}`,
+    de: `zählt als ${deSets.inGerman(deSets.CHEMISTRY_NAMES, chemistry)} und ${EFFECTS[effect].de}: allein in Leinöl ${days} bis grifftrocken`,
+    fr: `compte comme ${frWords.wordOf(frWords.CHEMISTRIES, chemistry)} et ${EFFECTS[effect].fr}\u202f: seul dans l’huile de lin, sec au toucher en ${days}`,
+    es: `cuenta como ${esWords.wordOf(esWords.CHEMISTRIES, chemistry)} y ${EFFECTS[effect].es}: solo en aceite de linaza, seco al tacto en ${days}`,
+  }),
+  light: ({ masstone, tint }: Pick<ExpectedLightfastnessRow, "masstone" | "tint">) => ({
+    en:
+      masstone === tint
+        ? `expected ${masstone}, in masstone and in tints`
+        : `expected ${masstone} in masstone, ${tint} in tints`,
+    de:
+      masstone === tint
+        ? `voraussichtlich ${deSets.EXPECTATION_WORDS[masstone]}, im Vollton und in Aufhellungen`
+        : `voraussichtlich ${deSets.EXPECTATION_WORDS[masstone]} im Vollton, ${deSets.EXPECTATION_WORDS[tint]} in Aufhellungen`,
+    fr:
+      masstone === tint
+        ? `solidité à prévoir ${frWords.EXPECTED[masstone]}, en ton plein et en dégradé`
+        : `solidité à prévoir ${frWords.EXPECTED[masstone]} en ton plein, ${frWords.EXPECTED[tint]} en dégradé`,
+    es:
+      masstone === tint
+        ? `solidez previsible ${esWords.EXPECTED[masstone]}, en tono pleno y en rebajes`
+        : `solidez previsible ${esWords.EXPECTED[masstone]} en tono pleno, ${esWords.EXPECTED[tint]} en rebajes`,
+  }),
+  dust: (nature: PigmentNature) => DUST[nature],
+  sourced: (text: string, sources: string) => alike(`${upperFirst(text)} (${sources}).`),
+
+  /** A row of a text that was recalled, and of nothing but memory. */
+  recalled: (source: string) => ({
+    en: `${source}, from memory`,
+    de: `${source}, aus dem Gedächtnis`,
+    fr: `${source}, de mémoire`,
+    es: `${source}, de memoria`,
+  }),
+  memory: { en: "from memory", de: "aus dem Gedächtnis", fr: "de mémoire", es: "de memoria" },
+  workedOut: (source: string) => ({
+    en: `worked out from ${source}`,
+    de: `errechnet aus ${source}`,
+    fr: `calculé d’après ${source}`,
+    es: `calculado a partir de ${source}`,
+  }),
+} satisfies Texts;

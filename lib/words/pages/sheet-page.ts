@@ -1,0 +1,852 @@
+import { upperFirst } from "../letter-case.ts";
+import * as en from "../en/phrases.ts";
+import * as de from "../de/phrases.ts";
+import * as deSets from "../de/closed-sets.ts";
+import * as fr from "../fr/phrases.ts";
+import * as frWords from "../fr/closed-words.ts";
+import * as es from "../es/phrases.ts";
+import * as esWords from "../es/closed-words.ts";
+import { alike, type Texts } from "../texts.ts";
+import type { InEach } from "../in-each.ts";
+
+/** What a colour's page says to a painter, and its bench page to whoever makes the paint. */
+export const SHEET_PAGE = {
+  asOf: (date: string) => ({
+    en: `As of ${date}.`,
+    de: `Stand ${date}.`,
+    fr: `État au ${date}.`,
+    es: `A fecha de ${date}.`,
+  }),
+  alone: { en: "alone", de: "allein", fr: "pur", es: "puro" },
+  levels: {
+    "70": { en: "pale", de: "hell", fr: "pâle", es: "pálido" },
+    "50": { en: "middle", de: "mittel", fr: "moyen", es: "medio" },
+    "30": { en: "dark", de: "dunkel", fr: "sombre", es: "oscuro" },
+  },
+  notReached: { en: "not reached", de: "nicht erreicht", fr: "non atteint", es: "no alcanzado" },
+  tintsDescription: (name: string, parts: readonly string[]) => ({
+    en: `${name} with white, by lightness: ${parts.join("; ")}.`,
+    de: `${name} mit Weiß, nach Helligkeit: ${parts.join("; ")}.`,
+    fr: `${name} avec du blanc, par clarté\u202f: ${parts.join("\u202f; ")}.`,
+    es: `${name} con blanco, por claridad: ${parts.join("; ")}.`,
+  }),
+  tintCell: (level: string, white: string, munsell: string) => ({
+    en: `${level} in ${white}, ${munsell}`,
+    de: `${level} in ${white}, ${munsell}`,
+    fr: `${level} dans ${white}, ${munsell}`,
+    es: `${level} en ${white}, ${munsell}`,
+  }),
+  whiteSentence: (count: number) => ({
+    en:
+      count === 0
+        ? "A white. None of our colours has been tried in it yet."
+        : count === 1
+          ? "A white. One colour of the range was tried in it."
+          : `A white. ${count} colours of the range were tried in it.`,
+    de:
+      count === 0
+        ? "Ein Weiß. Noch keine unserer Farben wurde darin erprobt."
+        : count === 1
+          ? "Ein Weiß. Eine Farbe des Sortiments wurde darin erprobt."
+          : `Ein Weiß. ${count} Farben des Sortiments wurden darin erprobt.`,
+    fr:
+      count === 0
+        ? "Un blanc. Aucune de nos couleurs n’y a encore été essayée."
+        : count === 1
+          ? "Un blanc. Une couleur de la gamme y a été essayée."
+          : `Un blanc. ${count} couleurs de la gamme y ont été essayées.`,
+    es:
+      count === 0
+        ? "Un blanco. Aún no se ha probado en él ninguno de nuestros colores."
+        : count === 1
+          ? "Un blanco. Se probó en él un color de la gama."
+          : `Un blanco. Se probaron en él ${count} colores de la gama.`,
+  }),
+  extenderSentence: {
+    en: "A medium for glazes and for body, not a white.",
+    de: "Ein Malmittel für Lasuren und für mehr Körper, kein Weiß.",
+    fr: "Un médium pour les glacis et pour le corps, non un blanc.",
+    es: "Un médium para veladuras y para dar cuerpo, no un blanco.",
+  },
+  notTried: {
+    en: "Not yet tried in white.",
+    de: "Noch in keinem Weiß erprobt.",
+    fr: "Pas encore essayée dans le blanc.",
+    es: "Aún no probado en blanco.",
+  },
+  noPrice: (markets: readonly string[]) => ({
+    en: `No price here: it may not be sold freely in ${en.listed(markets)}.`,
+    de: `Kein Preis hier: nicht frei verkäuflich in: ${de.listed(markets)}.`,
+    fr: `Pas de prix ici\u202f: la vente n’en est pas libre en tout lieu (${fr.listed(markets)}).`,
+    es: `Aquí no hay precio: no puede venderse libremente en ${es.listed(markets)}.`,
+  }),
+  notForSale: {
+    en: "Not yet for sale.",
+    de: "Noch nicht im Verkauf.",
+    fr: "Pas encore en vente.",
+    es: "Aún no está a la venta.",
+  },
+  discontinued: (date: string) => ({
+    en: `Discontinued from ${date}.`,
+    de: `Wird ab dem ${date} nicht mehr hergestellt.`,
+    fr: `Fabrication arrêtée au ${date}.`,
+    es: `Se deja de fabricar el ${date}.`,
+  }),
+  unknownHazard: {
+    en: "Not classified yet: treat as hazardous.",
+    de: "Noch nicht eingestuft: als gefährlich behandeln.",
+    fr: "Pas encore classé\u202f: à traiter comme dangereux.",
+    es: "Aún sin clasificar: tratar como peligroso.",
+  },
+  print: {
+    en: "Sheet to print",
+    de: "Blatt zum Drucken",
+    fr: "Fiche à imprimer",
+    es: "Ficha para imprimir",
+  },
+  compare: { en: "Compare", de: "Vergleichen", fr: "Comparer", es: "Comparar" },
+  facts: {
+    lasts: { en: "Lasts", de: "Lichtechtheit", fr: "Tenue", es: "Solidez" },
+    hides: { en: "Opacity", de: "Deckvermögen", fr: "Opacité", es: "Opacidad" },
+    dries: { en: "Dries", de: "Trocknet", fr: "Sèche", es: "Seca" },
+    strength: { en: "Strength", de: "Farbstärke", fr: "Force", es: "Fuerza" },
+    whitens: { en: "Whitens", de: "Aufhellvermögen", fr: "Blanchit", es: "Blanquea" },
+    middleTone: {
+      en: "To a middle tone",
+      de: "Bis Mittelton",
+      fr: "Au ton moyen",
+      es: "Hasta tono medio",
+    },
+    oil: { en: "Oil", de: "Öl", fr: "Huile", es: "Aceite" },
+    safety: { en: "Safety", de: "Sicherheit", fr: "Sécurité", es: "Seguridad" },
+  },
+  asDrawn: {
+    "coat-hides-as-drawn": {
+      en: "Hides as drawn",
+      de: "Deckt im Aufstrich",
+      fr: "Couvre tel qu’appliqué",
+      es: "Cubre tal como se aplicó",
+    },
+    "masstone-by-both-grounds": {
+      en: "Shows through as drawn",
+      de: "Deckt im Aufstrich nicht",
+      fr: "Ne couvre pas tel qu’appliqué",
+      es: "No cubre tal como se aplicó",
+    },
+    "masstone-is-a-film": {
+      en: "Shows through as drawn",
+      de: "Deckt im Aufstrich nicht",
+      fr: "Ne couvre pas tel qu’appliqué",
+      es: "No cubre tal como se aplicó",
+    },
+  } as Readonly<Record<string, InEach>>,
+  dries: {
+    fast: { en: "Fast", de: "Schnell", fr: "Vite", es: "Deprisa" },
+    medium: { en: "Moderately fast", de: "Mittel", fr: "Moyennement", es: "A ritmo medio" },
+    slow: { en: "Slowly", de: "Langsam", fr: "Lentement", es: "Despacio" },
+    "very slow": {
+      en: "Very slowly",
+      de: "Sehr langsam",
+      fr: "Très lentement",
+      es: "Muy despacio",
+    },
+  },
+  oil: {
+    "very low": { en: "Very low", de: "Sehr wenig", fr: "Très peu", es: "Muy poco" },
+    low: { en: "Low", de: "Wenig", fr: "Peu", es: "Poco" },
+    medium: { en: "Medium", de: "Mittel", fr: "Moyen", es: "Medio" },
+    high: { en: "High", de: "Viel", fr: "Beaucoup", es: "Mucho" },
+    "very high": { en: "Very high", de: "Sehr viel", fr: "Énormément", es: "Muchísimo" },
+  },
+
+  /** In place of a class, where an estimate reaches over several. */
+  estimatedOil: { en: "Not weighed", de: "Nicht gewogen", fr: "Non pesée", es: "Sin pesar" },
+  detail: {
+    stated: {
+      paint: (category: string) => ({
+        en: `category ${category}, stated for the paint; not tested here`,
+        de: `Kategorie\u00a0${category}, für die Farbe angegeben; hier nicht geprüft`,
+        fr: `catégorie\u00a0${category}, déclarée pour la peinture\u202f; non testée ici`,
+        es: `categoría\u00a0${category}, declarada para la pintura; no ensayada aquí`,
+      }),
+      pigment: (category: string) => ({
+        en: `category ${category}, the supplier\u2019s word for its pigment; not tested here`,
+        de: `Kategorie\u00a0${category}, Angabe des Lieferanten für das Pigment; hier nicht geprüft`,
+        fr: `catégorie\u00a0${category}, déclarée par le fournisseur pour son pigment\u202f; non testée ici`,
+        es: `categoría\u00a0${category}, según el proveedor de su pigmento; no ensayada aquí`,
+      }),
+      mixture: (category: string) => ({
+        en: `category ${category}, taken from its pigments; the mixture was not tested here`,
+        de: `Kategorie\u00a0${category}, aus den Pigmenten geschlossen; die Mischung ist hier nicht geprüft`,
+        fr: `catégorie\u00a0${category}, déduite de ses pigments\u202f; le mélange n’a pas été testé ici`,
+        es: `categoría\u00a0${category}, deducida de sus pigmentos; la mezcla no se ensayó aquí`,
+      }),
+    },
+    exposed: (category: string) => ({
+      en: `category ${category}, tested by the standard`,
+      de: `Kategorie\u00a0${category}, nach der Norm geprüft`,
+      fr: `catégorie\u00a0${category}, testée selon la norme`,
+      es: `categoría\u00a0${category}, ensayada según la norma`,
+    }),
+    own: (category: string) => ({
+      en: `our own window test: it changed as category ${category} allows; worth more than a supplier\u2019s word, less than the standard\u2019s test`,
+      de: `eigene Prüfung im Fenster: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt; zählt mehr als die Angabe eines Lieferanten, weniger als die Prüfung der Norm`,
+      fr: `notre propre essai à la fenêtre\u202f: a changé comme le permet la catégorie\u00a0${category}\u202f; vaut plus que la parole d’un fournisseur, moins que l’essai de la norme`,
+      es: `nuestro propio ensayo en la ventana: cambió lo que permite la categoría\u00a0${category}; vale más que la palabra de un proveedor, menos que el ensayo de la norma`,
+    }),
+    expected: {
+      en: "what its pigment leads us to expect; not tested here",
+      de: "was das Pigment erwarten lässt; hier nicht geprüft",
+      fr: "ce que fait prévoir son pigment\u202f; non testée ici",
+      es: "lo que hace prever su pigmento; no ensayada aquí",
+    },
+    film: (film: string) => ({
+      en: `${film} of dry film hides black and white`,
+      de: `${film} trockener Film decken Schwarz und Weiß`,
+      fr: `${film} de film sec couvrent le noir et le blanc`,
+      es: `${film} de película seca cubren el negro y el blanco`,
+    }),
+    filmUnknown: {
+      en: "a thick film hides black and white",
+      de: "ein dicker Film deckt Schwarz und Weiß",
+      fr: "un film épais couvre le noir et le blanc",
+      es: "una película gruesa cubre el negro y el blanco",
+    },
+    byDarkness: (hides: string) => ({
+      en: `${hides}, by its darkness`,
+      de: `${hides}, durch ihre Dunkelheit`,
+      fr: `${hides}, parce qu’elle est sombre`,
+      es: `${hides}, por oscura`,
+    }),
+    contrast: (ratio: string) => ({
+      en: `contrast ratio ${ratio}`,
+      de: `Kontrastverhältnis ${ratio}`,
+      fr: `rapport de contraste ${ratio}`,
+      es: `relación de contraste ${ratio}`,
+    }),
+    asDrawn: {
+      en: "over a black-and-white chart; how thick the film was is not recorded",
+      de: "über einer schwarzweißen Prüfkarte; wie dick der Film war, ist nicht aufgezeichnet",
+      fr: "sur une carte noire et blanche\u202f; l’épaisseur du film n’est pas consignée",
+      es: "sobre una carta en blanco y negro; el espesor de la película no está registrado",
+    },
+    days: (touch: string, through: string | undefined) => ({
+      en:
+        through === undefined
+          ? `${touch} to the touch`
+          : `${touch} to the touch, ${through} through`,
+      de:
+        through === undefined
+          ? `${touch} bis grifftrocken`
+          : `${touch} bis grifftrocken, ${through} bis durchgetrocknet`,
+      fr: through === undefined ? `${touch} au toucher` : `${touch} au toucher, ${through} à cœur`,
+      es:
+        through === undefined
+          ? `${touch} al tacto`
+          : `${touch} al tacto, ${through} en profundidad`,
+    }),
+    trial: (days: string) => ({
+      en: `${days}; our trial`,
+      de: `${days}; unser Versuch`,
+      fr: `${days}\u202f; notre essai`,
+      es: `${days}; ensayo nuestro`,
+    }),
+    trialInDoubt: (days: string) => ({
+      en: `${days}; our trial, but another film took longer`,
+      de: `${days}; unser Versuch, doch ein anderer Film brauchte länger`,
+      fr: `${days}\u202f; notre essai, mais un autre film a mis plus longtemps`,
+      es: `${days}; ensayo nuestro, pero otra película tardó más`,
+    }),
+    parts: (parts: string, white: string, by: string) => ({
+      en: `${parts} parts of ${white} to a middle tone, by ${by}`,
+      de: `${parts} Teile ${white} bis zu einem mittleren Ton, ${deSets.inGerman(deSets.BY_WORDS, by)}`,
+      fr: `${parts} parts ${fr.of(white)} jusqu’à un ton moyen, en ${frWords.wordOf(frWords.MEASURES, by)}`,
+      es: `${parts} partes de ${white} hasta un tono medio, en ${esWords.wordOf(esWords.MEASURES, by)}`,
+    }),
+    reference: {
+      en: "others are measured against it",
+      de: "daran werden die anderen gemessen",
+      fr: "les autres lui sont comparés",
+      es: "los demás se comparan con él",
+    },
+    oil: (grams: string) => ({
+      en: `${grams} of pigment`,
+      de: `${grams} Pigment`,
+      fr: `${grams} de pigment`,
+      es: `${grams} de pigmento`,
+    }),
+    unknown: {
+      en: "not known yet",
+      de: "noch nicht bekannt",
+      fr: "pas encore connu",
+      es: "aún no se sabe",
+    },
+    noStrength: {
+      en: "none of its own: it lengthens the paint",
+      de: "keine eigene: es streckt die Farbe",
+      fr: "aucune par lui-même\u202f: il allonge la peinture",
+      es: "ninguna propia: alarga la pintura",
+    },
+    lighter: {
+      en: "lighter than a middle tone by itself",
+      de: "von sich aus heller als ein Mittelton",
+      fr: "plus clair qu’un ton moyen par lui-même",
+      es: "más claro que un tono medio por sí mismo",
+    },
+    never: {
+      en: "no film that anybody lays hides black and white",
+      de: "kein üblicher Film deckt Schwarz und Weiß",
+      fr: "aucun film usuel ne couvre le noir et le blanc",
+      es: "ninguna película usual cubre el negro y el blanco",
+    },
+    noWarning: {
+      en: "keep the dry pigment out of the air; oily rags can catch fire",
+      de: "das trockene Pigment aus der Luft halten; ölige Lappen können sich entzünden",
+      fr: "tenir le pigment sec hors de l’air\u202f; les chiffons gras peuvent prendre feu",
+      es: "mantener el pigmento seco fuera del aire; los trapos con aceite pueden prenderse",
+    },
+    noWarningDryOil: {
+      en: "keep the dry pigment out of the air",
+      de: "das trockene Pigment aus der Luft halten",
+      fr: "tenir le pigment sec hors de l’air",
+      es: "mantener el pigmento seco fuera del aire",
+    },
+    seeLabel: {
+      en: "the whole label is under Safety",
+      de: "das ganze Etikett unter Sicherheit",
+      fr: "toute l’étiquette sous Sécurité",
+      es: "toda la etiqueta en Seguridad",
+    },
+    unknownHazard: (names: readonly string[]) => ({
+      en: `no hazard data for ${en.listed(names)}`,
+      de: `keine Gefahrendaten für ${de.listed(names)}`,
+      fr: `aucune donnée de danger pour ${fr.listed(names)}`,
+      es: `sin datos de peligro para ${es.listed(names)}`,
+    }),
+  },
+  brief: {
+    stated: {
+      en: "stated, not tested",
+      de: "angegeben, nicht geprüft",
+      fr: "déclarée, non testée",
+      es: "declarada, no ensayada",
+    },
+    fromPigments: {
+      en: "from its pigments, not tested",
+      de: "aus den Pigmenten, nicht geprüft",
+      fr: "d’après ses pigments, non testée",
+      es: "por sus pigmentos, no ensayada",
+    },
+    exposed: {
+      en: "tested by the standard",
+      de: "nach der Norm geprüft",
+      fr: "testée selon la norme",
+      es: "ensayado según la norma",
+    },
+    own: {
+      en: "our own test",
+      de: "eigene Prüfung",
+      fr: "notre propre essai",
+      es: "ensayo propio",
+    },
+  },
+  white: {
+    names: {
+      use: { en: "Good for", de: "Gut für", fr: "Bon pour", es: "Sirve para" },
+      whitens: { en: "Whitens", de: "Aufhellvermögen", fr: "Blanchit", es: "Blanquea" },
+      bright: { en: "Bright", de: "Helligkeit", fr: "Clarté", es: "Claridad" },
+      yellow: { en: "Yellow", de: "Gelb", fr: "Jaune", es: "Amarillo" },
+    },
+    uses: {
+      strongest: {
+        en: "The strongest of our whites: for pale tints and for covering. A little floods a weak colour.",
+        de: "Das stärkste unserer Weiß: für blasse Aufhellungen und zum Decken. Ein wenig überschwemmt eine schwache Farbe.",
+        fr: "Le plus fort de nos blancs\u202f: pour les tons pâles et pour couvrir. Un peu noie une couleur faible.",
+        es: "El más fuerte de nuestros blancos: para tonos pálidos y para cubrir. Un poco ahoga un color débil.",
+      },
+      weakest: {
+        en: "The gentlest of our whites: for thin veils, and for tints that a strong white would flood.",
+        de: "Das sanfteste unserer Weiß: für dünne Schleier und für Aufhellungen, die ein starkes Weiß überschwemmen würde.",
+        fr: "Le plus doux de nos blancs\u202f: pour les voiles minces, et pour les tons qu’un blanc fort noierait.",
+        es: "El más suave de nuestros blancos: para velos finos, y para tonos que un blanco fuerte ahogaría.",
+      },
+      fastest: {
+        en: "The first of our whites to dry: for the layers below.",
+        de: "Das Weiß, das bei uns zuerst trocknet: für die unteren Schichten.",
+        fr: "Le premier de nos blancs à sécher\u202f: pour les couches du dessous.",
+        es: "El primero de nuestros blancos en secar: para las capas de debajo.",
+      },
+      slowest: {
+        en: "The last of our whites to dry: for the layers on top, and for working wet.",
+        de: "Das Weiß, das bei uns zuletzt trocknet: für die oberen Schichten und zum Malen nass in nass.",
+        fr: "Le dernier de nos blancs à sécher\u202f: pour les couches du dessus, et pour travailler dans le frais.",
+        es: "El último de nuestros blancos en secar: para las capas de encima, y para trabajar en fresco.",
+      },
+    },
+    whitens: (parts: string, reference: string, by: string) => ({
+      en: `${parts} parts bring one of ${reference} to a middle tone, by ${by}; the fewer, the stronger.`,
+      de: `${parts} Teile bringen einen Teil ${reference} auf einen mittleren Ton, ${deSets.inGerman(deSets.BY_WORDS, by)}; je weniger, desto stärker.`,
+      fr: `${parts} parts mènent une part ${fr.of(reference)} à un ton moyen, en ${frWords.wordOf(frWords.MEASURES, by)}\u202f; moins il en faut, plus il est fort.`,
+      es: `${parts} partes llevan una de ${reference} a un tono medio, en ${esWords.wordOf(esWords.MEASURES, by)}; cuantas menos, más fuerte.`,
+    }),
+    bright: (L: string) => ({
+      en: `Lightness L*\u00a0${L} of 100.`,
+      de: `Helligkeit L*\u00a0${L} von 100.`,
+      fr: `Clarté L*\u00a0${L} sur 100.`,
+      es: `Claridad L*\u00a0${L} de 100.`,
+    }),
+    yellow: (b: string) => ({
+      en: `b*\u00a0${b}: 0 is neutral, above it is yellow.`,
+      de: `b*\u00a0${b}: 0 ist neutral, darüber ist Gelb.`,
+      fr: `b*\u00a0${b}\u202f: 0 est neutre, au-dessus c’est jaune.`,
+      es: `b*\u00a0${b}: 0 es neutro, por encima es amarillo.`,
+    }),
+    others: (parts: string) => ({
+      en: `Of the others: ${parts}.`,
+      de: `Von den anderen: ${parts}.`,
+      fr: `Les autres\u202f: ${parts}.`,
+      es: `De los demás: ${parts}.`,
+    }),
+    other: (white: string, value: string) => alike(`${white} ${value}`),
+    tints: {
+      en: "Each from the tube, then its dark, middle and pale tint in this white.",
+      de: "Jede Farbe aus der Tube, darunter ihre dunkle, mittlere und helle Aufhellung in diesem Weiß.",
+      fr: "Chaque couleur telle qu’elle sort du tube, puis sa teinte foncée, moyenne et pâle dans ce blanc.",
+      es: "Cada color tal como sale del tubo y, debajo, su tono oscuro, medio y pálido en este blanco.",
+    },
+    tintsMissing: {
+      en: "An empty frame: no reading comes near that lightness.",
+      de: "Ein leerer Rahmen: Keine Messung kommt dieser Helligkeit nahe.",
+      fr: "Un cadre vide\u202f: aucune mesure n’approche cette clarté.",
+      es: "Un marco vacío: ninguna medida se acerca a esa claridad.",
+    },
+  },
+  strengthOf: (percent: string, reference: string) => ({
+    en: `${percent} of ${reference}`,
+    de: `${percent} von ${reference}`,
+    fr: `${percent} ${fr.of(reference)}`,
+    es: `${percent} de ${reference}`,
+  }),
+  strengthByWeight: (percent: string, reference: string) => ({
+    en: `${percent} of ${reference} by weight`,
+    de: `${percent} von ${reference} nach Gewicht`,
+    fr: `${percent} ${fr.of(reference)} en poids`,
+    es: `${percent} de ${reference} en peso`,
+  }),
+  whitens: (parts: string) => ({
+    en: `${parts} parts`,
+    de: `${parts} Teile`,
+    fr: `${parts} parts`,
+    es: `${parts} partes`,
+  }),
+  whitensDetail: (reference: string, by: string) => ({
+    en: `of it bring one of ${reference} to a middle tone, by ${by}`,
+    de: `davon bringen einen Teil ${reference} auf einen mittleren Ton, ${deSets.inGerman(deSets.BY_WORDS, by)}`,
+    fr: `mènent une part ${fr.of(reference)} à un ton moyen, en ${frWords.wordOf(frWords.MEASURES, by)}`,
+    es: `llevan una de ${reference} a un tono medio, en ${esWords.wordOf(esWords.MEASURES, by)}`,
+  }),
+  partsOfWhite: (parts: string) => ({
+    en: `${parts} parts of white`,
+    de: `${parts} Teile Weiß`,
+    fr: `${parts} parts de blanc`,
+    es: `${parts} partes de blanco`,
+  }),
+  toMiddle: (white: string, by: string) => ({
+    en: `of ${white} to one of the colour, by ${by}`,
+    de: `${white} auf einen Teil der Farbe, ${deSets.inGerman(deSets.BY_WORDS, by)}`,
+    fr: `${fr.of(white)} pour une de la couleur, en ${frWords.wordOf(frWords.MEASURES, by)}`,
+    es: `de ${white} por una del color, en ${esWords.wordOf(esWords.MEASURES, by)}`,
+  }),
+  safe: {
+    Danger: { en: "Danger", de: deSets.SIGNAL_WORDS.Danger, fr: "Danger", es: "Peligro" },
+    Warning: { en: "Warning", de: deSets.SIGNAL_WORDS.Warning, fr: "Attention", es: "Atención" },
+    care: { en: "Take care", de: "Vorsicht", fr: "Prendre soin", es: "Tener cuidado" },
+    none: {
+      en: "No warning",
+      de: "Keine Warnung",
+      fr: "Sans avertissement",
+      es: "Sin advertencia",
+    },
+    unknown: {
+      en: "Treat as hazardous",
+      de: "Als gefährlich behandeln",
+      fr: "À traiter comme dangereux",
+      es: "Tratar como peligroso",
+    },
+  },
+  sections: {
+    whites: { en: "Let it down", de: "Aufhellen", fr: "Coupé de blanc", es: "Rebajado con blanco" },
+    ofWhite: { en: "As a white", de: "Als Weiß", fr: "Comme blanc", es: "Como blanco" },
+    painting: {
+      en: "Painting with it",
+      de: "Damit malen",
+      fr: "Peindre avec",
+      es: "Pintar con él",
+    },
+    permanence: { en: "Will it last", de: "Ob sie hält", fr: "Sa tenue", es: "¿Durará?" },
+    handling: { en: "Safety", de: "Sicherheit", fr: "Sécurité", es: "Seguridad" },
+    range: {
+      en: "Beside others",
+      de: "Neben anderen",
+      fr: "À côté des autres",
+      es: "Junto a otros",
+    },
+    questions: {
+      en: "Asked about it",
+      de: "Dazu gefragt",
+      fr: "Ce qu’on en demande",
+      es: "Lo que se pregunta",
+    },
+    unknown: {
+      en: "Not known yet, and what it would take",
+      de: "Noch nicht bekannt, und was dazu nötig wäre",
+      fr: "Pas encore connu, et ce qu’il y faudrait",
+      es: "Aún no se sabe, y qué haría falta",
+    },
+    bench: {
+      en: "For the bench",
+      de: "Für die Werkbank",
+      fr: "Pour l’établi",
+      es: "Para la mesa de trabajo",
+    },
+  },
+  ladder: {
+    key: {
+      en: "Colour to white, by weight of paint. A dot marks what we painted out and read; the steps between are worked out.",
+      de: "Farbe zu Weiß, nach Gewicht der Farbe. Ein Punkt markiert, was wir aufgestrichen und gemessen haben; die Stufen dazwischen sind errechnet.",
+      fr: "Couleur pour blanc, en poids de peinture. Un point marque ce que nous avons peint et mesuré\u202f; les degrés intermédiaires sont calculés.",
+      es: "Color a blanco, en peso de pintura. Un punto marca lo que pintamos y medimos; los pasos intermedios están calculados.",
+    },
+    keyPigment: {
+      en: "Colour to white, by weight of dry pigment. A dot marks what we painted out and read; the steps between are worked out.",
+      de: "Farbe zu Weiß, nach Gewicht des trockenen Pigments. Ein Punkt markiert, was wir aufgestrichen und gemessen haben; die Stufen dazwischen sind errechnet.",
+      fr: "Couleur pour blanc, en poids de pigment sec. Un point marque ce que nous avons peint et mesuré\u202f; les degrés intermédiaires sont calculés.",
+      es: "Color a blanco, en peso de pigmento seco. Un punto marca lo que pintamos y medimos; los pasos intermedios están calculados.",
+    },
+    noSentence: {
+      en: "Tried in white; the reading is not enough to say more.",
+      de: "In Weiß erprobt; die Messung reicht nicht, um mehr zu sagen.",
+      fr: "Essayée dans le blanc\u202f; la mesure ne suffit pas pour en dire plus.",
+      es: "Probado en blanco; la medición no basta para decir más.",
+    },
+    notDrawn: (whites: readonly string[]) => ({
+      en: `Not tried in ${en.listed(whites)}.`,
+      de: `Nicht erprobt in ${de.listed(whites)}.`,
+      fr: `Non essayée dans ${fr.listed(whites)}.`,
+      es: `No probado en ${es.listed(whites)}.`,
+    }),
+    expected: (whites: readonly string[]) => ({
+      en: `What to expect in ${en.listed(whites)}, not painted out`,
+      de: `Was in ${de.listed(whites)} zu erwarten ist, nicht aufgestrichen`,
+      fr: `Ce qu’il faut prévoir dans ${fr.listed(whites)}, non peint`,
+      es: `Lo previsible en ${es.listed(whites)}, no pintado`,
+    }),
+    expectedIn: (white: string) => ({
+      en: `${white}, not painted out`,
+      de: `${white}, nicht aufgestrichen`,
+      fr: `${white}, non peint`,
+      es: `${white}, no pintado`,
+    }),
+  },
+  lines: {
+    dries: { en: "Dries", de: "Trocknet", fr: "Sèche", es: "Seca" },
+    layers: { en: "Layers", de: "Schichten", fr: "Couches", es: "Capas" },
+    hides: { en: "Hides", de: "Deckt", fr: "Couvre", es: "Cubre" },
+    finish: { en: "Finish", de: "Glanzgrad", fr: "Aspect", es: "Acabado" },
+    age: { en: "With age", de: "Mit dem Alter", fr: "Avec l’âge", es: "Con la edad" },
+    whites: { en: "In white", de: "In Weiß", fr: "Dans le blanc", es: "En blanco" },
+    mixing: { en: "Mixing", de: "Mischen", fr: "Mélange", es: "Mezcla" },
+    oil: { en: "Oil", de: "Öl", fr: "Huile", es: "Aceite" },
+  },
+
+  /** Where it would take more paint than anybody lays. */
+  hidesNever: {
+    en: "It never hides by itself: not even a coat of half a millimetre would.",
+    de: "Sie deckt nie von sich aus: auch eine Schicht von einem halben Millimeter täte es nicht.",
+    fr: "Elle ne couvre jamais d’elle-même\u202f: pas même en couche d’un demi-millimètre.",
+    es: "Nunca cubre por sí mismo: ni siquiera con medio milímetro.",
+  },
+  hidesLine: (film: string) => ({
+    en: `It takes a dry film of ${film} to hide a black-and-white chart.`,
+    de: `Es braucht einen trockenen Film von ${film}, um eine schwarzweiße Prüfkarte zu decken.`,
+    fr: `Il faut un film sec ${fr.of(film)} pour couvrir une carte noire et blanche.`,
+    es: `Hace falta una película seca de ${film} para cubrir una carta en blanco y negro.`,
+  }),
+
+  /** Of a dark colour of little body. */
+  hidesByDarkness: (film: string) => ({
+    en: `A dry film of ${film} hides a black-and-white chart, but by its darkness, not its body: spread thinner, it glazes.`,
+    de: `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber durch seine Dunkelheit, nicht weil er Licht zurückwirft: dünner ausgestrichen lasiert er.`,
+    fr: `Un film sec ${fr.of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non par son corps\u202f: étalé plus mince, il glace.`,
+    es: `Una película seca de ${film} cubre una carta en blanco y negro, pero por oscura, no por cuerpo: extendida más fina, vela.`,
+  }),
+
+  /** @param area with its unit, "360 cm²/ml". */
+  covers: (area: string) => ({
+    en: `One millilitre from the tube hides ${area.replace(/\/ml$/, "")}.`,
+    de: `Ein Milliliter aus der Tube deckt ${area.replace(/\/ml$/, "")}.`,
+    fr: `Un millilitre sorti du tube couvre ${area.replace(/\/ml$/, "")}.`,
+    es: `Un mililitro salido del tubo cubre ${area.replace(/\/ml$/, "")}.`,
+  }),
+  finishLine: (finish: string) => ({
+    en: `${finish} as it dries.`,
+    de: `${upperFirst(finish)} nach dem Trocknen.`,
+    fr: `${finish} une fois sec.`,
+    es: `${finish} al secar.`,
+  }),
+  inWhite: (white: string, days: string, isTried: boolean) => ({
+    en: `${days} to the touch in ${white}${isTried ? ", as tried" : ""}`,
+    de: `${days} bis grifftrocken in ${white}${isTried ? ", nach Versuch" : ""}`,
+    fr: `${days} au toucher dans ${white}${isTried ? ", à l’essai" : ""}`,
+    es: `${days} al tacto en ${white}${isTried ? ", según el ensayo" : ""}`,
+  }),
+  inWhiteParts: (parts: number) => ({
+    en: `Worked out for one part to ${parts} of white.`,
+    de: `Errechnet für einen Teil auf ${parts} Teile Weiß.`,
+    fr: `Calculé pour une part dans ${parts} de blanc.`,
+    es: `Calculado para una parte por ${parts} de blanco.`,
+  }),
+
+  /** By who found it; a record may give a figure and not say how. */
+  oilLine: {
+    weighed: (grams: string) => ({
+      en: `${grams} of pigment, as we make it.`,
+      de: `${grams} Pigment, so wie wir sie herstellen.`,
+      fr: `${grams} de pigment, telle que nous la faisons.`,
+      es: `${grams} de pigmento, tal como lo hacemos.`,
+    }),
+    recorded: (grams: string) => ({
+      en: `${grams} of pigment by our record, which does not say how we know.`,
+      de: `${grams} Pigment nach unserer Aufzeichnung, die nicht sagt, woher wir es wissen.`,
+      fr: `${grams} de pigment selon notre relevé, qui ne dit pas d’où nous le savons.`,
+      es: `${grams} de pigmento según nuestro registro, que no dice cómo lo sabemos.`,
+    }),
+    told: (grams: string) => ({
+      en: `${grams} of pigment, as others state it; not weighed here.`,
+      de: `${grams} Pigment nach Angabe anderer; hier nicht gewogen.`,
+      fr: `${grams} de pigment selon d’autres\u202f; non pesé ici.`,
+      es: `${grams} de pigmento según otros; no pesado aquí.`,
+    }),
+    expected: (grams: string) => ({
+      en: `${grams} of pigment is to be expected; not weighed here.`,
+      de: `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
+      fr: `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
+      es: `${grams} de pigmento es lo previsible; no pesado aquí.`,
+    }),
+  },
+  unknown: {
+    colour: {
+      name: { en: "Its colour", de: "Die Farbe", fr: "Sa couleur", es: "Su color" },
+      takes: {
+        en: "A drawdown read with an instrument, or matched to a Munsell chip.",
+        de: "Ein Aufstrich, mit einem Gerät gemessen oder mit einem Munsell-Muster verglichen.",
+        fr: "Une application mesurée à l’instrument, ou comparée à un échantillon Munsell.",
+        es: "Una aplicación medida con un instrumento, o igualada a una muestra Munsell.",
+      },
+    },
+    whites: {
+      name: { en: "In white", de: "In Weiß", fr: "Dans le blanc", es: "En blanco" },
+      takes: {
+        en: "Three mixtures with a white, 1:1, 1:5 and 1:20, painted out and read.",
+        de: "Drei Mischungen mit einem Weiß, 1:1, 1:5 und 1:20, aufgestrichen und gemessen.",
+        fr: "Trois mélanges avec un blanc, 1:1, 1:5 et 1:20, peints et mesurés.",
+        es: "Tres mezclas con un blanco, 1:1, 1:5 y 1:20, pintadas y medidas.",
+      },
+    },
+    opacity: {
+      name: {
+        en: "How it hides",
+        de: "Wie sie deckt",
+        fr: "Comment elle couvre",
+        es: "Cómo cubre",
+      },
+      takes: {
+        en: "A film of known thickness over a black-and-white chart, read.",
+        de: "Ein Film bekannter Dicke über einer schwarzweißen Prüfkarte, gemessen.",
+        fr: "Un film d’épaisseur connue sur une carte noire et blanche, mesuré.",
+        es: "Una película de espesor conocido sobre una carta en blanco y negro, medida.",
+      },
+    },
+    filmSpectra: {
+      name: {
+        en: "How it hides",
+        de: "Wie sie deckt",
+        fr: "Comment elle couvre",
+        es: "Cómo cubre",
+      },
+      takes: {
+        en: "The spectra of its films over a black-and-white chart: these were read without one.",
+        de: "Die Spektren ihrer Filme über einer schwarzweißen Prüfkarte: gemessen sind sie ohne.",
+        fr: "Les spectres de ses films sur une carte noire et blanche\u202f: ils ont été mesurés sans spectre.",
+        es: "Los espectros de sus películas sobre una carta en blanco y negro: se midieron sin espectro.",
+      },
+    },
+    oil: {
+      name: { en: "Its oil", de: "Das Öl", fr: "Son huile", es: "Su aceite" },
+      takes: {
+        en: "A rub-out, or the oil weighed in for a batch.",
+        de: "Eine Ölzahl durch Anreiben, oder das eingewogene Öl eines Ansatzes.",
+        fr: "Une prise d’huile, ou l’huile pesée pour une fabrication.",
+        es: "Una absorción de aceite, o el aceite pesado en una fabricación.",
+      },
+    },
+    drying: {
+      name: {
+        en: "When it dries",
+        de: "Wann sie trocknet",
+        fr: "Quand elle sèche",
+        es: "Cuándo seca",
+      },
+      takes: {
+        en: "A film of known thickness, and the days until it is dry to the touch.",
+        de: "Ein Film bekannter Dicke, und die Tage bis grifftrocken.",
+        fr: "Un film d’épaisseur connue, et les jours jusqu’à ce qu’il soit sec au toucher.",
+        es: "Una película de espesor conocido, y los días hasta que está seca al tacto.",
+      },
+    },
+    permanence: {
+      name: { en: "Whether it lasts", de: "Ob sie hält", fr: "Si elle tient", es: "Si dura" },
+      takes: {
+        en: "An exposure in the window with a half kept dark, or the supplier\u2019s word.",
+        de: "Eine Belichtung im Fenster, eine Hälfte dunkel gehalten, oder die Angabe des Lieferanten.",
+        fr: "Une exposition à la fenêtre, une moitié gardée à l’obscurité, ou l’indication du fournisseur.",
+        es: "Una exposición en la ventana con una mitad a oscuras, o el dato del proveedor.",
+      },
+    },
+    hazard: {
+      name: { en: "Its hazards", de: "Die Gefahren", fr: "Ses dangers", es: "Sus peligros" },
+      takes: {
+        en: "The supplier\u2019s safety data sheet, sections 2 and 3. Until then treat it as hazardous.",
+        de: "Das Sicherheitsdatenblatt des Lieferanten, Abschnitte 2 und 3. Bis dahin als gefährlich behandeln.",
+        fr: "La fiche de données de sécurité du fournisseur, rubriques 2 et 3. D’ici là, à traiter comme dangereux.",
+        es: "La ficha de datos de seguridad del proveedor, secciones 2 y 3. Hasta entonces, tratar como peligroso.",
+      },
+    },
+  },
+  standingsFold: {
+    en: "What the marks mean",
+    de: "Was die Zeichen bedeuten",
+    fr: "Ce que veulent dire les marques",
+    es: "Qué quieren decir las marcas",
+  },
+  benchLead: {
+    en: "Oil and packing, the pigment, notations, spectra, and how we came by every figure.",
+    de: "Öl und Packung, das Pigment, Notationen, Spektren, und woher wir jeden Wert haben.",
+    fr: "Huile et compacité, pigment, notations, spectres, et d’où nous tenons chaque chiffre.",
+    es: "Aceite y empaquetamiento, el pigmento, notaciones, espectros, y de dónde sale cada cifra.",
+  },
+  benchLink: (name: string) => ({
+    en: `${name} at the bench`,
+    de: `${name} an der Werkbank`,
+    fr: `${name} à l’établi`,
+    es: `${name} en la mesa de trabajo`,
+  }),
+  dryPigment: {
+    en: "Weighing, mulling and dry pigment are on the bench page.",
+    de: "Abwiegen, Anreiben und trockenes Pigment: siehe die Seite für die Werkbank.",
+    fr: "Pesée, broyage et pigment sec sont sur la page de l’établi.",
+    es: "Pesar, moler y el pigmento seco están en la página de la mesa de trabajo.",
+  },
+  bench: {
+    heading: (name: string) => ({
+      en: `${name} at the bench`,
+      de: `${name} an der Werkbank`,
+      fr: `${name} à l’établi`,
+      es: `${name} en la mesa de trabajo`,
+    }),
+    description: (name: string) => ({
+      en: `${name} for whoever makes such paint: oil, packing, pigment, notations and spectra.`,
+      de: `${name} für alle, die solche Farbe herstellen: Öl, Packung, Pigment, Notationen und Spektren.`,
+      fr: `${name} pour qui fait une telle peinture\u202f: huile, compacité, pigment, notations et spectres.`,
+      es: `${name} para quien hace esta pintura: aceite, empaquetamiento, pigmento, notaciones y espectros.`,
+    }),
+    back: (name: string) => ({
+      en: `${name}, for the painter`,
+      de: `${name}, für die Malerei`,
+      fr: `${name}, pour le peintre`,
+      es: `${name}, para el pintor`,
+    }),
+    evidenceLead: {
+      en: "Every figure, how we came by it, what it was worked out from, and the sources:",
+      de: "Jeder Wert, woher wir ihn haben, woraus er errechnet ist, und die Quellen:",
+      fr: "Chaque chiffre, d’où nous le tenons, de quoi il est calculé, et les sources\u202f:",
+      es: "Cada cifra, de dónde sale, a partir de qué se calculó, y las fuentes:",
+    },
+    evidenceLink: (name: string) => ({
+      en: `the evidence for ${name}`,
+      de: `die Nachweise zu ${name}`,
+      fr: `les preuves pour ${name}`,
+      es: `las pruebas de ${name}`,
+    }),
+    sections: {
+      ladders: {
+        en: "In the whites, in figures",
+        de: "In Weiß, in Zahlen",
+        fr: "Dans les blancs, en chiffres",
+        es: "En los blancos, en cifras",
+      },
+      strength: {
+        en: "Strength, hiding, glaze",
+        de: "Farbstärke, Decken, Lasur",
+        fr: "Force, opacité, glacis",
+        es: "Fuerza, opacidad, veladura",
+      },
+      drying: {
+        en: "Drying in figures",
+        de: "Trocknung in Zahlen",
+        fr: "Le séchage en chiffres",
+        es: "El secado en cifras",
+      },
+      permanence: {
+        en: "Permanence in figures",
+        de: "Beständigkeit in Zahlen",
+        fr: "La permanence en chiffres",
+        es: "La permanencia en cifras",
+      },
+      mixture: { en: "As a mixture", de: "Als Mischung", fr: "Comme mélange", es: "Como mezcla" },
+      oil: {
+        en: "Oil and packing",
+        de: "Öl und Packung",
+        fr: "Huile et compacité",
+        es: "Aceite y empaquetamiento",
+      },
+      dry: {
+        en: "Dry pigment and additions",
+        de: "Trockenes Pigment und Zusätze",
+        fr: "Pigment sec et ajouts",
+        es: "Pigmento seco y añadidos",
+      },
+      pigment: { en: "The pigment", de: "Das Pigment", fr: "Le pigment", es: "El pigmento" },
+      range: { en: "In the range", de: "Im Sortiment", fr: "Dans la gamme", es: "En la gama" },
+      notations: { en: "Notations", de: "Notationen", fr: "Notations", es: "Notaciones" },
+      evidence: { en: "Evidence", de: "Nachweise", fr: "Preuves", es: "Pruebas" },
+      downloads: { en: "Data", de: "Daten", fr: "Données", es: "Datos" },
+    },
+    weighing: {
+      en: "Weighing and mulling",
+      de: "Abwiegen und Anreiben",
+      fr: "Pesée et broyage",
+      es: "Pesar y moler",
+    },
+  },
+  evidence: {
+    heading: (name: string) => ({
+      en: `Evidence for ${name}`,
+      de: `Nachweise zu ${name}`,
+      fr: `Preuves pour ${name}`,
+      es: `Pruebas de ${name}`,
+    }),
+    description: (name: string) => ({
+      en: `Every figure on the sheet of ${name}, how it was found and what it was worked out from.`,
+      de: `Jeder Wert auf dem Blatt von ${name}, wie er gefunden und woraus er errechnet wurde.`,
+      fr: `Chaque chiffre de la fiche ${fr.of(name)}, comment il a été trouvé et de quoi il est calculé.`,
+      es: `Cada cifra de la ficha de ${name}, cómo se halló y a partir de qué se calculó.`,
+    }),
+    back: (name: string) => ({
+      en: `${name} at the bench`,
+      de: `${name} an der Werkbank`,
+      fr: `${name} à l’établi`,
+      es: `${name} en la mesa de trabajo`,
+    }),
+  },
+} satisfies Texts;

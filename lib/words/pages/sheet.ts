@@ -1,0 +1,157 @@
+import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
+import * as en from "../en/phrases.ts";
+import * as enTerms from "../en/terms.ts";
+import * as de from "../de/phrases.ts";
+import * as deTerms from "../de/terms.ts";
+import * as deSets from "../de/closed-sets.ts";
+import * as fr from "../fr/phrases.ts";
+import * as frTerms from "../fr/terms.ts";
+import * as frWords from "../fr/closed-words.ts";
+import * as es from "../es/phrases.ts";
+import * as esTerms from "../es/terms.ts";
+import * as esWords from "../es/closed-words.ts";
+import { alike, type Texts } from "../texts.ts";
+
+/** What a sheet says of its colour as a whole. */
+export const SHEET = {
+  description: (name: string, madeOf: string) => ({
+    en: `${name}: ${madeOf}. What it does in each white, whether it lasts, when it dries and how to handle it.`,
+    de: `${name}: ${madeOf}. Was sie in jedem Weiß tut, ob sie hält, wann sie trocknet und wie mit ihr umzugehen ist.`,
+    fr: `${name}\u202f: ${madeOf}. Ce qu’elle fait dans chaque blanc, si elle tient, quand elle sèche et comment la manier.`,
+    es: `${name}: ${madeOf}. Qué hace en cada blanco, si dura, cuándo seca y cómo manejarlo.`,
+  }),
+  madeOf: {
+    mulled: (vehicle: string) => ({
+      en: `; ${vehicle}, mulled`,
+      de: `; ${vehicle}, von Hand angerieben`,
+      fr: `\u202f; ${vehicle}, broyé à la molette`,
+      es: `; ${vehicle}, molido con moleta`,
+    }),
+    milled: (vehicle: string) => ({
+      en: `; ${vehicle}, milled`,
+      de: `; ${vehicle}, gewalzt`,
+      fr: `\u202f; ${vehicle}, broyé à la machine`,
+      es: `; ${vehicle}, molido a máquina`,
+    }),
+    plain: (vehicle: string) => ({
+      en: `; ${vehicle}`,
+      de: `; ${vehicle}`,
+      fr: `\u202f; ${vehicle}`,
+      es: `; ${vehicle}`,
+    }),
+    comma: alike(", "),
+    withAdditions: (names: readonly string[]) => ({
+      en: `; also in it: ${en.listed(names)}`,
+      de: `; außerdem darin: ${de.listed(names)}`,
+      fr: `\u202f; et aussi\u202f: ${fr.listed(names)}`,
+      es: `; contiene además: ${es.listed(names)}`,
+    }),
+  },
+  holdsMediums: (mediums: readonly string[]) => ({
+    en: `It also holds ${en.listed(mediums)}: what that does to drying, finish and yellowing we have not tried.`,
+    de: `Sie enthält auch ${de.listed(mediums)}: wie sich das auf Trocknung, Glanzgrad und Vergilbung auswirkt, haben wir nicht erprobt.`,
+    fr: `Contient aussi ${fr.listed(mediums)}\u202f: ce que cela fait au séchage, à l’aspect et au jaunissement, nous ne l’avons pas essayé.`,
+    es: `Contiene además ${es.listed(mediums)}: qué hace eso al secado, al acabado y al amarilleo no lo hemos probado.`,
+  }),
+  noPanel: {
+    en: "No colour is shown: no drawdown of it has been read or matched yet.",
+    de: "Es wird keine Farbe gezeigt: noch ist kein Aufstrich davon gemessen oder nach Augenmaß verglichen worden.",
+    fr: "Aucune couleur n’est montrée\u202f: aucune application n’en a encore été mesurée ni comparée.",
+    es: "No se muestra ningún color: aún no se ha medido ni igualado ninguna aplicación.",
+  },
+  tintDescription: (level: string, a: string, b: string) => alike(`L* ${level}, a* ${a}, b* ${b}`),
+  missing: { en: "not stated", de: "keine Angabe", fr: "non indiqué", es: "no indicado" },
+  approximateColour: {
+    en: "Only near on screen: worked out from a reading under another light.",
+    de: "Auf dem Bildschirm nur ungefähr: errechnet aus einer Messung unter anderem Licht.",
+    fr: "Approchante seulement à l’écran\u202f: calculée d’après une mesure sous une autre lumière.",
+    es: "Solo aproximado en pantalla: calculado a partir de una medición bajo otra luz.",
+  },
+  outOfGamut: {
+    en: "A common screen cannot show this colour; the swatch is the nearest it can.",
+    de: "Ein gewöhnlicher Bildschirm kann diese Farbe nicht zeigen; das Farbfeld kommt ihr so nahe, wie er kann.",
+    fr: "Un écran ordinaire ne peut pas montrer cette couleur\u202f; l’échantillon en est le plus proche.",
+    es: "Una pantalla corriente no puede mostrar este color; la muestra es lo más próximo que puede.",
+  },
+  factDetail: {
+    category: (category: string) => ({
+      en: `category ${category}`,
+      de: `Kategorie\u00a0${category}`,
+      fr: `catégorie\u00a0${category}`,
+      es: `categoría\u00a0${category}`,
+    }),
+    asCategory: (category: string) => ({
+      en: `as category ${category}`,
+      de: `wie Kategorie\u00a0${category}`,
+      fr: `comme en catégorie\u00a0${category}`,
+      es: `como en la categoría\u00a0${category}`,
+    }),
+    notTested: {
+      en: "not tested here",
+      de: "hier nicht geprüft",
+      fr: "non testée ici",
+      es: "no ensayada aquí",
+    },
+    notTestedInTints: {
+      en: "by its tints, where it is weaker; not tested here",
+      de: "nach den Aufhellungen, wo sie schwächer ist; hier nicht geprüft",
+      fr: "d’après ses dégradés, où elle est plus faible\u202f; non testée ici",
+      es: "por sus rebajes, donde es más débil; no ensayada aquí",
+    },
+  },
+  expectation: {
+    en: enTerms.TERMS as Record<string, string>,
+    de: deTerms.TERMS,
+    fr: frTerms.TERMS,
+    es: esTerms.TERMS,
+  },
+
+  /** A category in a word. */
+  categories: {
+    en: Object.fromEntries(
+      EXPECTATIONS.map(({ category, expectation }) => [category, expectation]),
+    ) as Record<string, string>,
+    de: Object.fromEntries(
+      EXPECTATIONS.map(({ category, expectation }) => [
+        category,
+        deSets.EXPECTATION_WORDS[expectation],
+      ]),
+    ) as Record<string, string>,
+    fr: Object.fromEntries(
+      EXPECTATIONS.map(({ category, expectation }) => [category, frWords.EXPECTED[expectation]]),
+    ),
+    es: Object.fromEntries(
+      EXPECTATIONS.map(({ category, expectation }) => [category, esWords.EXPECTED[expectation]]),
+    ),
+  },
+  revision: (revision: string, date: string | undefined) => ({
+    en: `Revision ${revision}${date === undefined ? "" : `, from records of ${date}`}`,
+    de: `Fassung ${revision}${date === undefined ? "" : `, aus Aufzeichnungen vom ${date}`}`,
+    fr: `Révision ${revision}${date === undefined ? "" : `, d’après les relevés du ${date}`}`,
+    es: `Revisión ${revision}${date === undefined ? "" : `, de registros del ${date}`}`,
+  }),
+  whiteSentence: (count: number) => ({
+    en:
+      count === 1
+        ? "A white. One colour of the range was tried in it."
+        : `A white. ${count} colours of the range were tried in it.`,
+    de:
+      count === 1
+        ? "Ein Weiß. Eine Farbe des Sortiments wurde darin erprobt."
+        : `Ein Weiß. ${count} Farben des Sortiments wurden darin erprobt.`,
+    fr:
+      count === 1
+        ? "Un blanc. Une couleur de la gamme y a été essayée."
+        : `Un blanc. ${count} couleurs de la gamme y ont été essayées.`,
+    es:
+      count === 1
+        ? "Un blanco. Se probó en él un color de la gama."
+        : `Un blanco. Se probaron en él ${count} colores de la gama.`,
+  }),
+  noSentence: {
+    en: "Not yet tried in white.",
+    de: "Noch in keinem Weiß erprobt.",
+    fr: "Pas encore essayée dans le blanc.",
+    es: "Aún no probado en blanco.",
+  },
+} satisfies Texts;
