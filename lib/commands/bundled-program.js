@@ -26,7 +26,8 @@ const BEGINS = {
 const THREADS = Object.keys(BEGINS).filter((begins) => begins !== "command");
 /** What all that is begun is put together by: no file. */
 const WHOLE = "<all that is begun>";
-/** What runs the script of a bundle, as it was when that was made. */
+/** What runs the script of a bundle; which holds it as it was when that was made. */
+const LOADED_BY = "lib/commands/kept-code.js";
 const LOADER = "kept-code.mjs";
 /** Packages of many small modules, which load sooner out of the bundle; the others find files of their own beside them. */
 const PACKAGES_WITHIN = [
@@ -65,7 +66,7 @@ export async function bundledProgram(use) {
   try {
     const folder = join(KEPT, `program-${sourcesHash()}`);
     if (!isWhole(folder)) await bundle(folder);
-    const { command, keepCode } = programScript(folder, use);
+    const { command, keepCode } = await programScript(folder, use);
     return { ...(await command()), keepCode };
   } catch (error) {
     if (UNWRITABLE.includes(error.code)) return undefined;
@@ -78,7 +79,12 @@ export async function bundledProgram(use) {
  * versions of the packages beside it. Where no file was touched since they were read last, none is read.
  */
 function sourcesHash() {
-  const names = [...inLibrary(".ts", ".csv", ".yaml"), "eleventy.config.ts", "package.json"];
+  const names = [
+    ...inLibrary(".ts", ".csv", ".yaml"),
+    LOADED_BY,
+    "eleventy.config.ts",
+    "package.json",
+  ];
   const found = names.map((name) => statSync(join(PACKAGE_ROOT, name), { bigint: true }));
   const state = hashOf(
     ...found.flatMap(({ ino, size, mtimeNs, ctimeNs }, i) => [
@@ -215,7 +221,7 @@ async function bundle(folder) {
   try {
     const files = [
       ...outputFiles.map(({ path, contents }) => [path.slice(folder.length + 1), contents]),
-      [LOADER, readFileSync(new URL("kept-code.js", import.meta.url))],
+      [LOADER, readFileSync(join(PACKAGE_ROOT, LOADED_BY))],
       ...THREADS.map((thread) => [`${thread}.mjs`, beginning(thread)]),
       [MODULES, JSON.stringify(moduleHashes(metafile.inputs))],
     ];
@@ -239,7 +245,8 @@ async function bundle(folder) {
 /** What a thread begins with, or a process. */
 function beginning(thread) {
   return `import { programScript } from "./${LOADER}";
-await programScript(import.meta.dirname, "${thread}")["${thread}"]();
+const program = await programScript(import.meta.dirname, "${thread}");
+await program["${thread}"]();
 `;
 }
 

@@ -19,13 +19,14 @@ const HASH_BYTES = 32;
  * made of the script, and of each function that was called, is kept beside it.
  * @param use what the program is begun for: each calls other functions, and has its own code kept.
  */
-export function programScript(folder, use) {
+export async function programScript(folder, use) {
   const file = join(folder, SCRIPT);
   // Of another version or other flags V8 refuses what it kept.
   const kept = join(folder, `code-${use}-${cachedDataVersionTag()}.kept`);
   const source = readFileSync(file, "latin1");
   const cachedData = keptCode(kept);
-  const script = new Script(`(function (exports, require, module, ${META}) {${source}\n})`, {
+  // Of a function that might be waiting V8 lets no code go, as it does of others that ran long ago.
+  const script = new Script(`(async function (exports, require, module, ${META}) {${source}\n})`, {
     filename: file,
     cachedData,
   });
@@ -44,7 +45,7 @@ export function programScript(folder, use) {
     },
   };
   const module = { exports: {} };
-  script.runInThisContext()(module.exports, createRequire(file), module, meta);
+  await script.runInThisContext()(module.exports, createRequire(file), module, meta);
   return { ...module.exports, keepCode: meta.keepCode };
 }
 
