@@ -1,3 +1,4 @@
+import { setImmediate as turn } from "node:timers/promises";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords, type LoadedRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
@@ -164,6 +165,8 @@ async function madeBeside(
     kind === "paper"
       ? askedPapers(onScreen, { ...written, previousDir: earlierDir, cache, threads })
       : undefined;
+  // What a thread has drawn by now is heard: the range is asked for as soon as all its sheets are there.
+  await turn();
   const later: LaterSite | undefined = papers && {
     isWaiting: papers.isWaiting,
     whole: async () => {
