@@ -10,7 +10,7 @@ import { markdownLine, markdownParts, type FoundShortcode } from "./answer-markd
 import { checkedArgs } from "./checked-args.ts";
 import { foldedBlocks } from "./folded-blocks.ts";
 import type { BlockPiece, InlinePiece, ShortcodeFault, ShortcodeRoom } from "./shortcode.ts";
-import { shortcodeCall } from "./shortcode-syntax.ts";
+import { otherBrackets, shortcodeCall } from "./shortcode-syntax.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { SHORTCODES } from "./shortcode-table.ts";
 
@@ -35,7 +35,7 @@ export function renderedAnswer(
   const faults: Diagnostic[] = [];
   let count = 0;
 
-  const inBody = (found: FoundShortcode): Diagnostic["place"] => ({
+  const inBody = (found: Pick<FoundShortcode, "line" | "column">): Diagnostic["place"] => ({
     file,
     line: bodyLine + found.line,
     column: found.column + 1,
@@ -90,6 +90,13 @@ export function renderedAnswer(
       if (fault !== undefined) faults.push(diagnostic(fault, at));
     }
   }
+  for (const { text, at } of [
+    { text: record.summary, at: () => placeOf(["summary"]) },
+    { text: record.reply?.text ?? "", at: () => placeOf(["reply", "text"]) },
+    { text: body, at: inBody },
+  ])
+    for (const found of otherBrackets(text, NAMES))
+      faults.push(diagnostic(inOtherBrackets(found.raw), at(found)));
   const { blocks, open } = folds.all();
   if (open !== undefined)
     faults.push(
@@ -103,6 +110,18 @@ export function renderedAnswer(
       ),
     );
   return { summary: asMarkup(summary), summaryText, replyText, blocks, faults };
+}
+
+const NAMES = SHORTCODES.map(({ name }) => name);
+
+function inOtherBrackets(raw: string): ShortcodeFault {
+  const inside = raw.replace(/^[\s{%]+|[\s}%]+$/g, "");
+  return {
+    message: `A shortcode stands between {% and %}, and ${raw} would be printed as it is`,
+    actual: raw,
+    expected: `{% ${inside} %}`,
+    hint: `written so: {% ${inside} %}`,
+  };
 }
 
 /** A shortcode that would begin a fold. */
@@ -128,12 +147,11 @@ function filled(
   if ("message" in call) return room.fault(call);
   const shortcode = SHORTCODES.find(({ name }) => name === call.name);
   if (shortcode === undefined) {
-    const names = SHORTCODES.map(({ name }) => name);
     return room.fault({
       message: `There is no shortcode "${call.name}"`,
       actual: call.name,
-      expected: names.join(" | "),
-      hint: nearestHint(call.name, names),
+      expected: NAMES.join(" | "),
+      hint: nearestHint(call.name, NAMES),
     });
   }
   if (shortcode.place === "on a line of its own" && !found.alone)

@@ -22,6 +22,18 @@ export function shortcodeEnd(text: string, start: number): number {
   return close < 0 || (next >= 0 && next < close) ? -1 : close + CLOSE.length;
 }
 
+/** What looks like a shortcode in other brackets, `{ figure a.b }` or `{{ figure a.b }}`: a page would print it as it is. */
+export function otherBrackets(
+  text: string,
+  names: readonly string[],
+): { readonly raw: string; readonly line: number; readonly column: number }[] {
+  const written = new RegExp(`\\{(?!%)[\\s{%]*(?:${names.join("|")})(?=[\\s%}])[^{}\\n]*\\}+`, "g");
+  return [...text.matchAll(written)].map(({ 0: raw, index }) => {
+    const before = text.slice(0, index).split("\n");
+    return { raw, line: before.length - 1, column: before.at(-1)?.length ?? 0 };
+  });
+}
+
 /** The parts of a whole shortcode, from its open to its close. */
 export function shortcodeCall(raw: string): ShortcodeCall | SyntaxFault {
   const inside = raw.slice(OPEN.length, -CLOSE.length).trim();

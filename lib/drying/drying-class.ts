@@ -27,17 +27,21 @@ export const DRYING_LIMITS: readonly DryingLimit[] = [
   { dryingClass: "very slow", touchDryDaysMax: Infinity },
 ];
 
-export type DryingClassStatement = StatementOf<
-  "drying-class" | "drying-class-by-the-middle",
-  {
-    readonly dryingClass: DryingClass;
-    readonly touchDryDays: Quantity;
-    readonly filmThicknessUm: number;
-    readonly temperatureC: number;
-  }
->;
+interface ClassedDays {
+  readonly touchDryDays: Quantity;
+  readonly filmThicknessUm: number;
+  readonly temperatureC: number;
+}
+
+export type DryingClassStatement =
+  | StatementOf<"drying-class", ClassedDays & { readonly dryingClass: DryingClass }>
+  | StatementOf<
+      "drying-class-over-several",
+      ClassedDays & { readonly spans: readonly DryingClass[] }
+    >;
 
 export interface DryingClassRuling {
+  /** By the middle of a range: what a colour is counted under where one class has to do. */
   readonly dryingClass: DryingClass;
   readonly limit: DryingLimit;
   /** Every class that the days reach into, fastest first. */
@@ -46,9 +50,9 @@ export interface DryingClassRuling {
 }
 
 /**
- * @param touchDryDays [d], > 0; a range is classed by its middle, so that an estimate never ranks below a measured
- *   colour only because it is a range.
- * @returns the ruling; a figure on a limit belongs to the faster class.
+ * @param touchDryDays [d], > 0; a range is counted by its middle, so that an estimate never ranks below a measured
+ *   colour only because it is a range, and said with every class that it reaches into.
+ * @returns the ruling; a figure on a limit belongs to the faster class, a range that begins on one to the slower.
  * @throws RangeError when an end is not a finite number above 0.
  * @example dryingClassRuling([3, 6]).dryingClass // "medium", by 4.5 days
  */
@@ -57,25 +61,30 @@ export function dryingClassRuling(touchDryDays: Quantity): DryingClassRuling {
   requireDays(touchDryDays);
   const decidedAt = midpoint(touchDryDays);
   const limit = limitOf(decidedAt);
-  const first = DRYING_LIMITS.indexOf(limitOf(earlier));
+  const first = DRYING_LIMITS.findIndex((row) =>
+    earlier < later ? earlier < row.touchDryDaysMax : earlier <= row.touchDryDaysMax,
+  );
   const spans = DRYING_LIMITS.slice(first, DRYING_LIMITS.indexOf(limitOf(later)) + 1).map(
     (row) => row.dryingClass,
   );
+  const classed = {
+    touchDryDays,
+    filmThicknessUm: CLASS_FILM_UM,
+    temperatureC: CLASS_TEMPERATURE_C,
+  };
+  const ground = { standing: "estimated", source: "practice-drying" } as const;
   return {
     dryingClass: limit.dryingClass,
     limit,
     spans,
-    reason: {
-      rule: spans.length === 1 ? "drying-class" : "drying-class-by-the-middle",
-      values: {
-        dryingClass: limit.dryingClass,
-        touchDryDays,
-        filmThicknessUm: CLASS_FILM_UM,
-        temperatureC: CLASS_TEMPERATURE_C,
-      },
-      standing: "estimated",
-      source: "practice-drying",
-    },
+    reason:
+      spans.length === 1
+        ? {
+            rule: "drying-class",
+            values: { dryingClass: limit.dryingClass, ...classed },
+            ...ground,
+          }
+        : { rule: "drying-class-over-several", values: { spans, ...classed }, ...ground },
   };
 }
 

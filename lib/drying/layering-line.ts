@@ -23,6 +23,7 @@ export type LayeringLine = StatementOf<
 const ZINC_DECIDES_FROM = 0.05;
 
 /**
+ * @param dryingClass the slowest that its days reach into: a layer that may dry slowly is laid as one that does.
  * @param zincShare of zinc oxide in the dry pigment by mass, 0-1.
  * @param fatness undefined where the oil of the dry film is not known.
  * @param isMedium whether it is stirred into other paint, as an extender is, and laid by itself by nobody.

@@ -11,7 +11,7 @@
  */
 import type { Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
-import { certain } from "../quantities/at.ts";
+import { at, certain } from "../quantities/at.ts";
 import { positiveEnds } from "./required-domain.ts";
 
 export type OilIndexClass = "very low" | "low" | "medium" | "high" | "very high";
@@ -86,6 +86,16 @@ export type OilIndexStatement =
       }
     >
   | StatementOf<
+      "oil-index-class-at-its-limit",
+      {
+        readonly oilIndexGPer100g: number;
+        readonly limitGPer100g: number;
+        /** [1] */
+        readonly within: number;
+        readonly spans: readonly OilIndexClass[];
+      }
+    >
+  | StatementOf<
       "oil-index-class-of-an-estimate",
       {
         readonly oilIndexClass: OilIndexClass;
@@ -101,10 +111,16 @@ export type OilIndexStatement =
 export interface OilIndexRuling {
   /** Undefined where an estimate reaches over more than two classes, and so tells none. */
   readonly oilIndexClass: OilIndexClass | undefined;
-  /** Every class that the estimate reaches into; one for a figure alone. */
+  /** Every class that the estimate reaches into; of a figure alone two where it lies at their limit. */
   readonly spans: readonly OilIndexClass[];
   readonly reason: OilIndexStatement;
 }
+
+/**
+ * How far [1] a batch's oil index may lie from the next one's of the same paint: nearer to a limit than that a
+ * class would turn by what mulling does from day to day. Our own estimate, as a lot's tolerance for its oil is.
+ */
+export const OIL_INDEX_REPEATS_WITHIN = 0.05;
 
 /** Classes over which an estimate may reach and still be one of them, by its middle. */
 const SPANNED_MOST = 2;
@@ -113,7 +129,8 @@ const SPANNED_MOST = 2;
  * @param oilIndexGPer100g [g/100 g], > 0; an estimate's two ends are judged at
  *   their geometric mean, since oil figures differ by ratios.
  * @param own the paint's own pigments: it is not set beside itself, by whichever name.
- * @returns the ruling; an oil index on a limit belongs to the lower class, and an estimate over more than two to none.
+ * @returns the ruling; an oil index on a limit is counted to the lower class and said with both, as any within
+ *   {@link OIL_INDEX_REPEATS_WITHIN} of one; an estimate over more than two belongs to none.
  * @throws RangeError when an end is not a finite number above 0.
  * @example oilIndexRuling(34).oilIndexClass // "low"
  */
@@ -124,8 +141,9 @@ export function oilIndexRuling(
   const [lower, upper] = positiveEnds("oil index", oilIndexGPer100g, "g/100 g");
   const decidedAt = lower === upper ? lower : Math.sqrt(lower * upper);
   const limit = limitOf(decidedAt);
-  const first = OIL_INDEX_LIMITS.indexOf(limitOf(lower));
-  const last = OIL_INDEX_LIMITS.indexOf(limitOf(upper));
+  const repeats = lower === upper ? 1 + OIL_INDEX_REPEATS_WITHIN : 1;
+  const first = OIL_INDEX_LIMITS.indexOf(limitOf(lower / repeats));
+  const last = OIL_INDEX_LIMITS.indexOf(limitOf(upper * repeats));
   const spans = OIL_INDEX_LIMITS.slice(first, last + 1).map((row) => row.oilIndexClass);
   const { oilIndexClass } = limit;
   const evidence = { standing: "estimated", source: "practice-formulation" } as const;
@@ -136,6 +154,21 @@ export function oilIndexRuling(
       reason: {
         rule: "oil-index-class-not-told",
         values: { oilIndexGPer100g, spans },
+        ...evidence,
+      },
+    };
+  if (spans.length > 1 && lower === upper)
+    return {
+      oilIndexClass,
+      spans,
+      reason: {
+        rule: "oil-index-class-at-its-limit",
+        values: {
+          oilIndexGPer100g: lower,
+          limitGPer100g: at(OIL_INDEX_LIMITS, first).oilIndexMaxGPer100g,
+          within: OIL_INDEX_REPEATS_WITHIN,
+          spans,
+        },
         ...evidence,
       },
     };

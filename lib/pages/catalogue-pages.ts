@@ -307,7 +307,7 @@ function grouped(order: Exclude<Order, "oil" | "strength">, context: PageContext
       );
     case "drying":
       return by(
-        ({ dryingDays }) => dryingDays,
+        ({ dryingRank }) => dryingRank,
         (_, { drying }) => drying,
       );
     case "permanence":

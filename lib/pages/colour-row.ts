@@ -47,7 +47,7 @@ export interface OrderKeys {
   readonly value: number | undefined;
   /** Hundred-step hue; -1 for a neutral, and for one so near it that its hue is what it gives least. */
   readonly hue: number | undefined;
-  readonly dryingDays: number | undefined;
+  readonly dryingRank: number | undefined;
   readonly drying: string;
   readonly permanenceRank: number | undefined;
   readonly permanence: string;

@@ -3,7 +3,7 @@ import { columns, lists, plots } from "../blocks/section-blocks.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { asMarkup, type ListView, type PictureView } from "../present/views.ts";
 import { coefficientCurves, type CoefficientCurve } from "../plots/coefficient-curves.ts";
-import type { CoefficientFigures, FitFigures } from "../sheet/optics/optics-parts.ts";
+import type { CoefficientFigures, FitFigures } from "../sheet/tints/fit-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { reasons, type SheetPage } from "./page-of-sheet.ts";
 

@@ -4,7 +4,7 @@ import { standingView } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { numberColumns } from "../present/table-columns.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
-import type { FinishDepth } from "../sheet/optics/optics-parts.ts";
+import type { FinishDepth } from "../sheet/optics/gloss-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import type { SheetPage } from "./page-of-sheet.ts";

@@ -11,7 +11,8 @@ import {
   singleBlacksIn,
   type BlackInWhite,
 } from "../collection/single-blacks.ts";
-import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
+import type { MixtureDrift } from "../sheet/mixture/component-loss.ts";
+import type { MixtureWhite } from "../sheet/mixture/mixture-white.ts";
 import type { LabFigures } from "../sheet/notations/notation-figures.ts";
 import { stepTable } from "./step-table.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";

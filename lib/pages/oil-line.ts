@@ -10,5 +10,6 @@ export function oilLine(page: SheetPage): string | undefined {
   if (grams === undefined || !isKnown(oil)) return undefined;
   if (oil.restsOn === "measured") return text.weighed(grams);
   if (oil.restsOn === "estimated") return text.expected(grams);
+  if (oil.standing === "derived") return text.reckoned(grams);
   return oil.source === undefined ? text.recorded(grams) : text.told(grams);
 }

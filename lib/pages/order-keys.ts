@@ -1,9 +1,11 @@
 import { middleOfOil } from "../collection/oil-order.ts";
 import { shownStrength } from "../collection/shown-strength.ts";
+import { DRYING_LIMITS } from "../drying/drying-class.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import type { PermanenceBasis } from "../permanence/permanence-rules.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
+import { classText } from "../present/figure-text.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { Words } from "../words/words.ts";
@@ -17,9 +19,9 @@ export function orderKeys(sheet: Sheet, words: Words): OrderKeys {
   return {
     value: number(notations.masstone?.munsell?.value),
     hue: hueNumber(sheet),
-    dryingDays: number(drying.touchDryDays),
+    dryingRank: dryingRank(sheet),
     drying: isKnown(drying.class)
-      ? upperFirst(words.terms[drying.class.value] ?? drying.class.value)
+      ? upperFirst(classText(drying.class, (each) => words.terms[each] ?? each, words))
       : "",
     permanenceRank: permanenceRank(sheet),
     permanence: permanenceWord(sheet, words),
@@ -37,6 +39,17 @@ function number(figure: Figure<Quantity> | Figure<number> | undefined): number |
 function hueNumber(sheet: Sheet): number | undefined {
   const place = munsellPlace(sheet);
   return place === undefined ? undefined : (hueGiven(place) ?? -1);
+}
+
+/** By the classes that its days reach into, those of two between the two; within these by the days, an estimate at its middle. */
+function dryingRank({ drying }: Sheet): number | undefined {
+  const days = number(drying.touchDryDays);
+  if (!isKnown(drying.class) || days === undefined) return undefined;
+  const { value, reaches = [value] } = drying.class;
+  const ranks = reaches.map((each) =>
+    DRYING_LIMITS.findIndex(({ dryingClass }) => dryingClass === each),
+  );
+  return (Math.min(...ranks) + Math.max(...ranks) + days / (1 + days)) / 2;
 }
 
 const CATEGORIES: readonly string[] = EXPECTATIONS.map(({ category }) => category);

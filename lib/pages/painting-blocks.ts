@@ -4,6 +4,7 @@ import { linesOf, plots } from "../blocks/section-blocks.ts";
 import { at } from "../quantities/at.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
+import { classText } from "../present/figure-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { oilLine } from "./oil-line.ts";
@@ -63,7 +64,7 @@ function dries(page: SheetPage): LineView[] {
   if (!isKnown(drying.class) || days === undefined) return [];
   return line(words.pages.sheetPage.lines.dries, [
     words.pages.drying.summary(
-      at(words.pages.sheetPage.dries, drying.class.value),
+      classText(drying.class, (each) => at(words.pages.sheetPage.dries, each), words),
       days,
       textOf(page, "drying.throughDryDays"),
     ),

@@ -4,7 +4,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { Words } from "../words/words.ts";
 import type { RowFilters } from "./colour-row.ts";
 
-/** What a visitor may narrow the range by, each with its test; a figure that is not known meets none. */
+/** What a visitor may narrow the range by, each with its test; a figure that is not known meets none, nor does one that reaches beyond. */
 const FILTERS = {
   opaque: ({ optics }: Sheet) => has(optics.opacityClass, "opaque", "semi-opaque"),
   transparent: ({ optics }: Sheet) => has(optics.opacityClass, "transparent", "semi-transparent"),
@@ -20,7 +20,9 @@ const FILTERS = {
 const KEYS = keysOf(FILTERS);
 
 function has(figure: Figure<string>, ...words: readonly string[]): boolean {
-  return isKnown(figure) && words.includes(figure.value);
+  if (!isKnown(figure)) return false;
+  const { value, reaches = [value] } = figure;
+  return reaches.every((word) => words.includes(word));
 }
 
 /** Filters that a colour meets, and the whites that it was let down in. */

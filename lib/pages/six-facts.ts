@@ -1,10 +1,10 @@
 import { isKnown, type Known, type StandingKind } from "../quantities/figure.ts";
 import { at } from "../quantities/at.ts";
-import type { Quantity } from "../quantities/interval.ts";
+import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { statedText } from "../present/stated-text.ts";
-import { valueText } from "../present/figure-text.ts";
+import { classText, valueText } from "../present/figure-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { FactView, StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -15,6 +15,8 @@ import type { PageContext } from "./page-context.ts";
 import { glazesThoughItHides, isMoreThanACoat } from "./hiding-film.ts";
 import { lightMasstone } from "./light-masstone.ts";
 import { NO_VALUE } from "../words/no-value.ts";
+import { quantityText } from "../words/number-text.ts";
+import type { PartsToParts } from "../words/pages/sheet-page.ts";
 import type { Words } from "../words/words.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 
@@ -158,7 +160,9 @@ function dries(worded: SheetTexts, context: PageContext): SheetFact {
     {
       key: "dries",
       href: "#painting",
-      word: isKnown(drying.class) ? at(wordings, drying.class.value) : undefined,
+      word: isKnown(drying.class)
+        ? classText(drying.class, (each) => at(wordings, each), context.words)
+        : undefined,
       detail: told !== undefined && tried ? detail[inDoubt ? "trialInDoubt" : "trial"](told) : told,
       brief: days,
       standing: standingView(drying.touchDryDays, context.words),
@@ -190,7 +194,7 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
     );
   const parts = partsOfWhite(worded, context);
   const own = shownStrength(sheet);
-  const toMiddle = parts && detail.parts(parts.text, parts.white, parts.by);
+  const toMiddle = parts && detail.parts(parts.mix, parts.white, parts.by);
   if (own !== undefined) {
     const percent = statedText(worded, own.path, words) ?? "";
     const isReference = reference === sheet.slug;
@@ -222,8 +226,8 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
     {
       key: parts === undefined ? "strength" : "middleTone",
       href,
-      word: parts === undefined ? undefined : text_.partsOfWhite(parts.text),
-      detail: parts === undefined ? undefined : text_.toMiddle(parts.white, parts.by),
+      word: parts === undefined ? undefined : text_.mixedWithWhite(parts.mix),
+      detail: parts === undefined ? undefined : text_.withWhite(parts.white, parts.by),
       without,
       standing:
         sheet.family === "extender" && parts === undefined
@@ -235,7 +239,10 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
 }
 
 interface Parts {
+  /** Parts of the white to one of the colour. */
   readonly text: string;
+  /** The same as it is mixed: of a colour that takes less white than that, so many parts of it to one. */
+  readonly mix: PartsToParts;
   readonly white: string;
   readonly figure: Known<Quantity>;
   readonly by: "volume" | "weight";
@@ -271,9 +278,27 @@ function partsIn(
     const figure = parts?.[key];
     if (figure === undefined || !isKnown(figure)) continue;
     const { row } = worded.leaf(`tints.${white}.strengthParts.${key}`);
-    return { text: valueText(row, figure, words), figure, by };
+    const text = valueText(row, figure, words);
+    const mix =
+      midpoint(figure.value) < 1
+        ? { colour: toOneOfWhite(figure, words), white: "1" }
+        : { colour: "1", white: text };
+    return { text, mix, figure, by };
   }
   return undefined;
+}
+
+/** Parts of a colour to one of white, in two digits as the parts of white are. */
+function toOneOfWhite(
+  { value }: Known<Quantity>,
+  { numbers, about }: PageContext["words"],
+): string {
+  const [least, most] = ends(value);
+  return quantityText(
+    least === most ? 1 / least : [1 / most, 1 / least],
+    (parts) => numbers.significant(parts, 2),
+    about,
+  );
 }
 
 function oil(worded: SheetTexts, context: PageContext): SheetFact {
@@ -285,7 +310,7 @@ function oil(worded: SheetTexts, context: PageContext): SheetFact {
       key: "oil",
       href: "#painting",
       word: isKnown(oilIndexClass)
-        ? at(wordings, oilIndexClass.value)
+        ? classText(oilIndexClass, (each) => at(wordings, each), context.words)
         : grams === undefined
           ? undefined
           : estimatedOil,

@@ -1,6 +1,6 @@
 import { isInterval, type Quantity } from "../quantities/interval.ts";
 import { figureForm } from "../sheet/declaration.ts";
-import { BATCH_LINES } from "../sheet/oil/batch-figures.ts";
+import { BATCH_LINES } from "../sheet/oil/batch-lines.ts";
 import { quantityText, type PrintedNumbers } from "../words/number-text.ts";
 
 /** A line of a batch that the browser reckons, rounded as the sheet rounds the same figure. */

@@ -5,7 +5,8 @@ import { placesWithin, quantityText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 
 /** What of a figure is printed. */
-type Printed = Pick<Known<Amount>, "value" | "unit" | "uncertainty" | "bound">;
+type Printed = Pick<Known<Amount>, "value" | "unit" | "uncertainty" | "bound" | "reaches"> &
+  Partial<Pick<Known<Amount>, "standing">>;
 
 /** The ends of an estimate claim no more than this. */
 const ESTIMATE_DIGITS = 2;
@@ -19,10 +20,27 @@ export function valueText(row: FigureRow, figure: Printed, words: Words): string
   return figure.bound === undefined ? text : `${words.bounds[figure.bound]} ${text}`;
 }
 
+/** A class in a word; where what it was chosen by reaches into several, all of these: "medium to slow". */
+export function classText(
+  {
+    value,
+    reaches = [],
+  }: { readonly value: string; readonly reaches?: readonly string[] | undefined },
+  wordOf: (word: string) => string,
+  { reach, lowerFirst }: Pick<Words, "reach" | "lowerFirst">,
+): string {
+  if (reaches.length < 2) return wordOf(value);
+  return reach(reaches.map((each, i) => (i === 0 ? wordOf(each) : lowerFirst(wordOf(each)))));
+}
+
 function roundedText(row: FigureRow, figure: Printed, words: Words): string {
   const { value, uncertainty } = figure;
   if (typeof value === "string")
-    return (row.kind === "word" ? words.terms[value] : undefined) ?? words.substance(value);
+    return classText(
+      { value, reaches: figure.reaches },
+      (each) => (row.kind === "word" ? words.terms[each] : undefined) ?? words.substance(each),
+      words,
+    );
   if (!isQuantity(value))
     return words.series(
       value.length,
@@ -35,12 +53,16 @@ function roundedText(row: FigureRow, figure: Printed, words: Words): string {
     case "significant":
       return quantityText(
         value,
-        (number) =>
-          words.numbers.significant(
-            number,
-            isInterval(value) ? Math.min(row.digits, ESTIMATE_DIGITS) : row.digits,
-            uncertainty,
-          ),
+        figure.standing === "derived" &&
+          uncertainty === undefined &&
+          row.workedOutPlaces !== undefined
+          ? (number) => words.numbers.decimal(number, row.workedOutPlaces ?? 0)
+          : (number) =>
+              words.numbers.significant(
+                number,
+                isInterval(value) ? Math.min(row.digits, ESTIMATE_DIGITS) : row.digits,
+                uncertainty,
+              ),
         words.about,
       );
     case "days":

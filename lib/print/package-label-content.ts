@@ -79,6 +79,7 @@ export function packageLabelContent(
     words,
     records: { workshop, colours },
   } = context;
+  const said = words.pages.labelRemarks;
   const { cautions } = worded.sheet;
   const leading = leadingLanguage(size.languages, words.language);
   const sheet = sheetNamedIn(worded.sheet, leading, context.records);
@@ -92,14 +93,16 @@ export function packageLabelContent(
   const wanting = (["address", "telephone"] as const).filter((key) => workshop[key] === undefined);
   if (isClassified && wanting.length > 0)
     return {
-      refusal: `workshop.yaml gives no ${wanting.join(" and no ")}, which a label has to have`,
+      refusal: said.noSupplier[wanting.length > 1 ? "both" : (wanting[0] ?? "both")],
     };
   const untranslated = labels.find((label) =>
     [...label.hazards, ...label.precautions].some(({ isMissing }) => isMissing),
   );
   if (untranslated !== undefined)
     return {
-      refusal: `a statement has no text in ${words.pages.handling.languageNames[untranslated.language] ?? untranslated.language}`,
+      refusal: said.noText(
+        words.pages.handling.languageNames[untranslated.language] ?? untranslated.language,
+      ),
     };
   const colour = colours.get(sheet.slug);
   const own = colour?.sizes.find(({ ml }) => ml === size.ml);

@@ -2,6 +2,7 @@ import { labelSizes, LETTERS_FROM } from "../hazard/label/label-sizes.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Words } from "../words/words.ts";
 import { foldOutPages, type LaidLabel } from "./laid-label.ts";
 import type { LabelRun } from "./labels-pdf.ts";
 import {
@@ -51,15 +52,15 @@ export function rangeLabels(
       const colour = worded.sheet.name;
       return label === undefined ? [] : [{ colour, who: `${colour}, ${size.name}`, label }];
     });
-    if (tried.some(({ label }) => label.isClassified)) ofSizes.push(...sizeRemarks(size));
+    if (tried.some(({ label }) => label.isClassified)) ofSizes.push(...sizeRemarks(size, context));
     const found = tried.flatMap(({ colour, who, label }): FoundLabel[] => {
       if ("refusal" in label) {
-        refusals.push(`${who}: no label. ${label.refusal}`);
+        refusals.push(context.words.pages.labelRemarks.refused(who, label.refusal));
         const { foldOutPages: pages } = label;
         if (pages !== undefined) noRoom.push({ size: size.name, colour, foldOutPages: pages });
         return [];
       }
-      remarks.push(...label.remarks.map((line) => `${who}: ${line}`));
+      remarks.push(...label.remarks.map((line) => `${who}${context.words.colon}${line}`));
       return [label];
     });
     return { size, labels: lettersAlike(found, size, context) };
@@ -96,7 +97,7 @@ function triedLabel(
   lotNumber: string | undefined,
 ): FoundLabel | RefusedLabel | undefined {
   const { slug } = worded.sheet;
-  const name = `labels of ${lotNumber ?? "the lot on sale"}, ${JSON.stringify(size)}`;
+  const name = `labels of ${lotNumber ?? "the lot on sale"}, ${JSON.stringify(size)}, told in ${context.words.language}`;
   return madeStep(context.steps, { modules: MODULES, name, of: slug }, () => {
     const offered = context.records.colours.get(slug)?.sizes ?? [];
     if (!offered.some(({ ml }) => ml === size.ml)) return undefined;
@@ -105,8 +106,8 @@ function triedLabel(
     const isClassified = content.cautions.length > 0;
     const laid = packageLabel(content, size);
     return laid === undefined
-      ? { ...tooSmall(content, size), isClassified }
-      : { content, laid, isClassified, remarks: labelRemarks(laid, content, size) };
+      ? { ...tooSmall(content, size, context), isClassified }
+      : { content, laid, isClassified, remarks: labelRemarks(laid, content, size, context) };
   });
 }
 
@@ -134,7 +135,9 @@ function lettersAlike(
 function tooSmall(
   content: PackageLabelContent,
   size: PackageSize,
+  { words }: Pick<PageContext, "words">,
 ): Required<Omit<RefusedLabel, "isClassified">> {
+  const said = words.pages.labelRemarks;
   const { widthMm, heightMm, languages, xHeightMm } = size;
   const larger = largerTubes({ ...size, isReduced: false, isFoldOut: false }).find(
     (tube) => packageLabel(content, tube) !== undefined,
@@ -146,90 +149,84 @@ function tooSmall(
     ? undefined
     : packageLabel(content, { ...size, isReduced: false, isFoldOut: true });
   const refusal = [
-    `${widthMm} x ${heightMm} mm are too small for it in ${IN_ENGLISH.list.format(languages.map(languageName))} with letters of ${xHeightMm} mm: ${
+    said.tooSmall(
+      measures([widthMm, heightMm], words),
+      words.listed(languages.map((language) => languageName(language, words))),
+      words.numbers.plain(xHeightMm),
       larger === undefined
-        ? "nor does any tube to 200 ml"
-        : `the smallest tube that would hold it is one of ${larger.ml} ml, ${larger.widthMm} x ${larger.heightMm} mm`
-    }`,
-    otherWays(content, size),
-    ...(foldedOut === undefined
-      ? []
-      : [
-          `With foldOut: true of this label in workshop.yaml it is printed as a fold-out label of ${foldOutPages(foldedOut)} pages`,
-        ]),
-    ...(isHeldReduced
-      ? [
-          `Where none of these can be had, give this label reduced: true in workshop.yaml: it is then printed without ${content.mayLeaveOut.join(", ")} (1.5.2)`,
-        ]
-      : []),
+        ? said.noTube
+        : said.largerTube(
+            words.numbers.plain(larger.ml),
+            measures([larger.widthMm, larger.heightMm], words),
+          ),
+    ),
+    otherWays(content, size, said),
+    ...(foldedOut === undefined ? [] : [said.wouldFoldOut(foldOutPages(foldedOut))]),
+    ...(isHeldReduced ? [said.wouldReduce(content.mayLeaveOut.join(", "))] : []),
   ].join(". ");
   return { refusal, foldOutPages: foldedOut === undefined ? 0 : foldOutPages(foldedOut) };
 }
 
 /** What may bear what finds no room. The law asks nothing of the size of a label without hazards. */
-function otherWays({ cautions }: PackageLabelContent, { isFoldOut, paper }: PackageSize): string {
-  if (cautions.length === 0)
-    return "It bears no hazards, so that no law sets its letters: fewer languages of this label or a lower xHeightMm may find room";
-  return isFoldOut
-    ? `A fold-out label on ${paper} does not hold it either; a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)`
-    : "A fold-out label, a tie-on tag or a box may bear the whole instead (CLP, Annex I, 1.5.1)";
+function otherWays(
+  { cautions }: PackageLabelContent,
+  { isFoldOut, paper }: PackageSize,
+  said: Words["pages"]["labelRemarks"],
+): string {
+  if (cautions.length === 0) return said.noHazards;
+  return isFoldOut ? said.elsewhereFolded(paper) : said.elsewhere;
 }
 
-const IN_ENGLISH = {
-  names: new Intl.DisplayNames("en", { type: "language" }),
-  list: new Intl.ListFormat("en-GB"),
-};
+function measures(sidesMm: readonly number[], { numbers }: Words): string {
+  return sidesMm.map(numbers.plain).join(" x ");
+}
 
-function languageName(language: string): string {
-  return IN_ENGLISH.names.of(language) ?? language;
+/** A language by its name in the words' own. */
+function languageName(language: string, words: Words): string {
+  return new Intl.DisplayNames(words.language, { type: "language" }).of(language) ?? language;
 }
 
 function labelRemarks(
   laid: LaidLabel,
   { ean, address }: PackageLabelContent,
   { ml, symbol }: PackageSize,
+  { words }: Pick<PageContext, "words">,
 ): string[] {
+  const said = words.pages.labelRemarks;
+  const { plain } = words.numbers;
   const { leftOut, pictogramMm } = laid;
   const wanted = labelSizes(ml).pictogramMm;
   const pages = foldOutPages(laid);
   return [
-    ...(pages === 0
-      ? []
-      : [
-          `as a fold-out label of ${pages} pages (CLP, Annex I, 1.2.1.6): cut at the marks, fold in turn, the first fold backwards, stick down the last page alone and hold the front page with a strip that can be lifted; whether the authority of the country of sale wants the whole surface used first is to be asked there`,
-        ]),
-    ...(leftOut.length === 0
-      ? []
-      : [
-          `without ${leftOut.join(", ")}, which a package of ${ml} ml may leave out where no fold-out label, tie-on tag or box can bear the whole (CLP, Article 29 and Annex I, 1.5.2)`,
-        ]),
+    ...(pages === 0 ? [] : [said.foldedOut(pages)]),
+    ...(leftOut.length === 0 ? [] : [said.leftOut(leftOut.join(", "), plain(ml))]),
     ...(pictogramMm === undefined || pictogramMm >= wanted
       ? []
-      : [`pictograms of ${pictogramMm} mm, as ${wanted} mm found no room`]),
-    ...(symbol === "ean" && ean === undefined
-      ? ["no EAN is recorded of this size, so its label has none"]
-      : []),
-    ...(symbol === "qr" && address === undefined
-      ? ["workshop.yaml gives no siteAddress, so the label has no QR code"]
-      : []),
+      : [said.smallPictograms(plain(pictogramMm), plain(wanted))]),
+    ...(symbol === "ean" && ean === undefined ? [said.noEan] : []),
+    ...(symbol === "qr" && address === undefined ? [said.noAddress] : []),
   ];
 }
 
-function sizeRemarks({ name, ml, widthMm, heightMm, xHeightMm }: PackageSize): string[] {
-  const {
-    labelMm: [short, long],
-    xHeightMm: least,
-  } = labelSizes(ml);
+function sizeRemarks(
+  { name, ml, widthMm, heightMm, xHeightMm }: PackageSize,
+  { words }: Pick<PageContext, "words">,
+): string[] {
+  const said = words.pages.labelRemarks;
+  const { labelMm, xHeightMm: least } = labelSizes(ml);
+  const [short, long] = labelMm;
   return [
     ...(Math.min(widthMm, heightMm) < short || Math.max(widthMm, heightMm) < long
-      ? [
-          `${name}: ${widthMm} x ${heightMm} mm is less than the ${short} x ${long} mm that the label of a classified paint has where that is possible (CLP, Annex I, 1.2.1.4)`,
-        ]
+      ? [said.smallLabel(measures([widthMm, heightMm], words), measures(labelMm, words))]
       : []),
     ...(xHeightMm < least
       ? [
-          `${name}: letters of ${xHeightMm} mm are below the ${least} mm that Regulation (EU) 2024/2865 asks for from ${LETTERS_FROM}`,
+          said.smallLetters(
+            words.numbers.plain(xHeightMm),
+            words.numbers.plain(least),
+            words.date(LETTERS_FROM),
+          ),
         ]
       : []),
-  ];
+  ].map((line) => `${name}${words.colon}${line}`);
 }

@@ -50,6 +50,8 @@ export interface Known<V extends Amount> extends Made {
   readonly uncertainty?: number;
   /** Present where the value is only what the true one does not pass. */
   readonly bound?: Bound;
+  /** Of a class: every class that what it was chosen by reaches into, in their order, where these are several. */
+  readonly reaches?: readonly string[];
   /** The weakest root the figure rests on; its own standing when it is a root. */
   readonly restsOn: Standing;
 }
@@ -104,6 +106,7 @@ export interface FigureDetails {
   readonly method: string;
   readonly source?: SourceKey | undefined;
   readonly uncertainty?: number | undefined;
+  readonly reaches?: readonly string[] | undefined;
   /** What it was made from. */
   readonly inputs: readonly Input[];
 }
@@ -209,7 +212,7 @@ export function weakestRoot<S extends Standing>(roots: readonly S[]): S | "measu
 export function knownFigure<V extends Amount>(
   standing: Standing,
   value: V,
-  { unit, method, source, uncertainty, inputs }: FigureDetails,
+  { unit, method, source, uncertainty, reaches = [], inputs }: FigureDetails,
   restsOn: Standing,
 ): Known<V> {
   return made<Known<V>>(
@@ -220,6 +223,7 @@ export function knownFigure<V extends Amount>(
       method,
       ...(source === undefined ? {} : { source }),
       ...(uncertainty === undefined ? {} : { uncertainty }),
+      ...(reaches.length < 2 ? {} : { reaches }),
       restsOn,
     },
     inputs,

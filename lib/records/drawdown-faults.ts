@@ -1,8 +1,8 @@
 import { apparentRatio, nearerToColour, type LadderEnds } from "../optics/tints/let-down-order.ts";
-import { faultAt, type Fault, type Faults } from "./fault.ts";
-import { filmThicknessFault } from "./film-thickness.ts";
-import { levelsOf, type Levels } from "./reading-levels.ts";
-import type { Colour, FilmReading, Reading, TintReading } from "./records.ts";
+import { faultAt, type Faults } from "./fault.ts";
+import { filmFaults } from "./film-faults.ts";
+import { levelsOf, mean, type Levels } from "./reading-levels.ts";
+import type { Colour, Reading, TintReading } from "./records.ts";
 
 /** Ratios nearer to each other than this [1] may change places by weighing alone. Common practice. */
 const RATIOS_APART = 1.25;
@@ -15,8 +15,8 @@ const STRENGTH_REACH = [1 / 300, 30] as const;
 const ALIKE_WITHIN = [1.5, 3] as const;
 /** Mean reflectance [1] under which a paint is no white, nor near one. Our own limit, wide. */
 const LEAST_WHITE = 0.3;
-/** Two films of one thickness on one ground differ by no more than this [1] in reflectance. Our own limit. */
-const FILMS_ALIKE = 0.03;
+/** A let-down lies no farther than this [1] in reflectance beyond its masstone or its white, whatever noise and gloss do. Our own limit. */
+const BEYOND_ENDS = 0.03;
 
 /**
  * Let-downs and films against what paint can do: a let-down lies on the way from its white to the
@@ -37,12 +37,8 @@ export function* drawdownFaults(
     const allRead =
       colour.tints.length === (record.tints ?? []).length &&
       colour.films.length === (record.films ?? []).length;
-    if (allRead) {
-      yield* tintFaults(colour, whites, isExtender);
-      yield* filmFaults(colour);
-      yield* overBlackFaults(colour);
-    }
-    yield* thicknessFaults(colour);
+    if (allRead) yield* tintFaults(colour, whites, isExtender);
+    yield* filmFaults(colour, allRead);
     yield* kindFaults(colour);
   }
 }
@@ -83,8 +79,10 @@ function* tintFaults(
     yield* alikeFaults(ladder);
     const reversed = [...orderFaults(ladder)];
     yield* reversed;
-    if (reversed.length === 0 && !isExtender(white))
-      for (const rung of rungs) yield* strengthFaults(ladder, rung);
+    if (reversed.length > 0 || isExtender(white)) continue;
+    const beyond = [...beyondFaults(ladder, colour.masstoneOverBlack !== undefined)];
+    yield* beyond;
+    if (beyond.length === 0) for (const rung of rungs) yield* strengthFaults(ladder, rung);
   }
 }
 
@@ -150,6 +148,44 @@ function* orderFaults(ladder: Ladder): Faults {
       hint: "the two columns are exchanged, or a ratio is written white to colour",
       source: "duncan-1940",
     });
+}
+
+/**
+ * Let-downs that lie beyond their masstone or their white, and not between the two.
+ * @param isFilm whether the masstone was read over black too: it then may let its white ground through,
+ *   and look paler than much of the colour in a white that hides.
+ */
+function* beyondFaults({ masstone, white, place, rungs }: Ladder, isFilm: boolean): Faults {
+  if (masstone === undefined) return;
+  const ends = { masstone, white };
+  const beyondColour = isFilm
+    ? []
+    : rungs.filter(({ levels }) => nearerToColour(masstone, levels.values, ends) < -BEYOND_ENDS);
+  const beyondWhite =
+    white === undefined
+      ? []
+      : rungs.filter(({ levels }) => nearerToColour(levels.values, white, ends) < -BEYOND_ENDS);
+  for (const [found, isColour] of [
+    [beyondColour, true],
+    [beyondWhite, false],
+  ] as const) {
+    const [first] = found;
+    if (first === undefined) continue;
+    const slug = first.tint.white;
+    const [end, far] = isColour ? ["the masstone", "the white"] : [slug, "the masstone"];
+    const ratios = found.map(({ tint }) => tint.massRatio).join(", ");
+    yield faultAt(place(["tints", first.index]), {
+      severity: "warning",
+      rule: "records/let-down-beyond",
+      message: `${found.length === 1 ? `The let-down ${ratios} in ${slug} lies` : `The let-downs ${ratios} in ${slug} lie`} farther from ${far} than ${end} itself, as no mixture of the two does`,
+      actual: `${ratios} beyond ${end}`,
+      expected: "between the masstone and the white",
+      hint: isColour
+        ? "two columns are exchanged, the masstone is another paint's, or it was read in a film that lets its white ground through: overBlack tells"
+        : "another column, another white, or a white that was read in a film too thin to hide",
+      source: "duncan-1940",
+    });
+  }
 }
 
 function darker(weaker: Rung, stronger: Rung): string {
@@ -233,101 +269,4 @@ function* kindFaults({ record: { tints = [] }, place }: Colour): Faults {
       expected: `${usual}, as of the others in ${white}`,
     });
   }
-}
-
-function* filmFaults({ films, place }: Colour): Faults {
-  const read = films.flatMap((film, index) => {
-    const levels = levelsOf(film.reading);
-    return levels === undefined ? [] : [{ film, index, levels }];
-  });
-  type Read = (typeof read)[number];
-  const sameThickness = (one: Read, other: Read): boolean =>
-    Math.abs(one.film.filmThicknessUm / other.film.filmThicknessUm - 1) < 0.01 &&
-    one.levels.scale === other.levels.scale;
-  const pairs = read.flatMap((one, i) =>
-    read
-      .slice(i + 1)
-      .filter((other) => sameThickness(one, other))
-      .map((other) => ({ one, other })),
-  );
-  for (const { one, other } of pairs) {
-    if (one.film.ground === other.film.ground) {
-      const apart = Math.abs(mean(one.levels.values) - mean(other.levels.values));
-      const hasCounterpart = read.some(
-        (third) => third.film.ground !== one.film.ground && sameThickness(one, third),
-      );
-      if (apart > FILMS_ALIKE || !hasCounterpart)
-        yield faultAt(
-          place(["films", other.index, "ground"]),
-          oneGroundFault(other.film, apart > FILMS_ALIKE ? apart : undefined),
-        );
-      continue;
-    }
-    const [black, white] = one.film.ground === "black" ? [one, other] : [other, one];
-    if (isLighter(black.levels, white.levels))
-      yield faultAt(place(["films", black.index]), {
-        rule: "records/films-exchanged",
-        message: `The film of ${black.film.filmThicknessUm} um over black is lighter than the one over white, which no paint is`,
-        actual: "lighter over black",
-        expected: "at least as light over white",
-        hint: "the two columns, or the two grounds, are exchanged",
-        source: "kubelka-1948",
-      });
-  }
-}
-
-/** A masstone or a let-down over both halves of a chart. */
-function* overBlackFaults({ masstone, masstoneOverBlack, tints, place }: Colour): Faults {
-  const pairs = [
-    { path: ["masstone"], white: masstone, black: masstoneOverBlack },
-    ...tints.map(({ reading, overBlack }, i) => ({
-      path: ["tints", i],
-      white: reading,
-      black: overBlack,
-    })),
-  ];
-  for (const { path, white, black } of pairs) {
-    const [over, under] = [levelsOf(black), levelsOf(white)];
-    if (over === undefined || under === undefined || over.scale !== under.scale) continue;
-    if (isLighter(over, under))
-      yield faultAt(place([...path, "overBlack"]), {
-        rule: "records/films-exchanged",
-        message: "The drawdown is lighter over black than over white, which no paint is",
-        actual: "lighter over black",
-        expected: "at least as light over white",
-        hint: "the two columns are exchanged: reading is over white",
-        source: "kubelka-1948",
-      });
-  }
-}
-
-function isLighter(one: Levels, other: Levels): boolean {
-  return mean(one.values) - mean(other.values) > one.least;
-}
-
-/** @param apart how far their reflectances lie apart [1], where that is too far for one film. */
-function oneGroundFault({ ground, filmThicknessUm }: FilmReading, apart?: number): Fault {
-  const otherGround = ground === "black" ? "white" : "black";
-  return {
-    severity: apart === undefined ? "warning" : "error",
-    rule: "records/films-on-one-ground",
-    message:
-      apart === undefined
-        ? `Two films of ${filmThicknessUm} um are both over ${ground}, and none is over ${otherGround}`
-        : `Two films of ${filmThicknessUm} um over ${ground} differ by ${apart.toFixed(2)} in reflectance, which one film does not`,
-    actual: `two over ${ground}`,
-    expected: `one over ${ground} and one over ${otherGround}`,
-    hint: `is one of them over ${otherGround}?`,
-  };
-}
-
-function* thicknessFaults({ record: { films = [] }, place }: Colour): Faults {
-  for (const [index, { filmThicknessUm }] of films.entries()) {
-    const fault = filmThicknessFault(filmThicknessUm);
-    if (fault !== undefined) yield faultAt(place(["films", index, "filmThicknessUm"]), fault);
-  }
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

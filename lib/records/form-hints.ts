@@ -9,6 +9,9 @@ type Issue = z.core.$ZodIssue;
 /** What a starter leaves to be filled in. */
 const OPEN = /^change-me$/i;
 
+/** Blanks that look like any other, as a word processor or a web page has them. */
+const OTHER_BLANKS = /[\u00a0\u2000-\u200a\u202f]/;
+
 /** Countries of the European Union by their codes of ISO 3166-1, which is one market. */
 const MEMBER_STATES =
   "at be bg cy cz de dk ee es fi fr gr hr hu ie it lt lu lv mt nl pl pt ro se si sk".split(" ");
@@ -41,6 +44,8 @@ export function formHint(
   const key = path.at(-1);
   if (typeof found === "string" && OPEN.test(found))
     return "a starter leaves it open: write the right one in its place";
+  if (typeof found === "string" && OTHER_BLANKS.test(found))
+    return "a blank in it is a no-break space: a plain one in its place";
   if (key === "hazards" && (found === null || found === "none"))
     return "an empty list, [], says that the supplier states none; without the key nothing is known";
   if (key === "temperatureC" && issue.code === "too_big" && typeof found === "number")
@@ -97,12 +102,16 @@ function formatHint(
   if (typeof found !== "string") return undefined;
   if (format === "date") return dateHint(found);
   if (key === "massRatio") return ratioHint(found);
+  if (key === "casNumber") return casHint(found);
   if (key === "colourIndexName") return colourIndexHint(found);
   if (/^(?:EU)?H\d{3}/i.test(found) && found !== found.toUpperCase())
     return `written so: ${found.toUpperCase()}`;
   if (key === "currency" && Object.hasOwn(CURRENCY_SIGNS, found.trim()))
     return `nearest: ${CURRENCY_SIGNS[found.trim()] ?? ""}`;
   if (format === "url" && /^[\w-]+(\.[\w-]+)+(\/|$)/.test(found)) return `https://${found}`;
+  const [, quoted] =
+    /^[\u2018-\u201f\u00ab\u00bb](.*)[\u2018-\u201f\u00ab\u00bb]$/.exec(found) ?? [];
+  if (quoted !== undefined) return `in straight quotes: "${quoted}"`;
   const file = found.includes("/") ? "" : slugOf(found);
   return message.startsWith("lower-case letters") && file !== ""
     ? `its file is named so: ${file}`
@@ -118,6 +127,13 @@ function colourIndexHint(found: string): string | undefined {
     : `written so: ${kind.toUpperCase()}${hue.slice(0, 1).toUpperCase()}${hue.slice(1).toLowerCase()} ${number}`;
 }
 
+/** A CAS number with other marks between its three parts. */
+function casHint(found: string): string | undefined {
+  const [, first, second, check] = /^\D*(\d{2,7})\D+(\d{2})\D+(\d)\D*$/.exec(found) ?? [];
+  const written = `${first ?? ""}-${second ?? ""}-${check ?? ""}`;
+  return first === undefined || written === found ? undefined : `written so: ${written}`;
+}
+
 /** A ratio with another mark between its sides, a decimal comma, or quotation marks of a letter. */
 function ratioHint(found: string): string | undefined {
   const written = found
@@ -129,16 +145,34 @@ function ratioHint(found: string): string | undefined {
 
 /** A day that the calendar does not have, or one in another order. */
 function dateHint(found: string): string | undefined {
-  if (/^\d{4}-\d{2}-\d{2}$/.test(found)) return "the calendar has no such day";
-  const [, day = "", month = "", year = ""] = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/.exec(found) ?? [];
-  return year === "" || Number(month) > 12
-    ? undefined
-    : `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
+  const [, ofYear = "", second = "", third = ""] =
+    /^(\d{4})[-./](\d{1,2})[-./](\d{1,2})$/.exec(found) ?? [];
+  if (ofYear !== "")
+    return Number(second) > 12 && Number(third) <= 12
+      ? `day and month exchanged? ${dayOf(ofYear, third, second)}`
+      : /^\d{4}-\d{2}-\d{2}$/.test(found)
+        ? "the calendar has no such day"
+        : dayOf(ofYear, second, third);
+  const [, one = "", mark = "", other = "", year = ""] =
+    /^(\d{1,2})([-./])(\d{1,2})\2(\d{4})$/.exec(found) ?? [];
+  if (year === "") return undefined;
+  const dayFirst = Number(other) <= 12 ? dayOf(year, other, one) : undefined;
+  // Between strokes the month stands first in some countries, and second in others.
+  const monthFirst = mark === "/" && Number(one) <= 12 ? dayOf(year, one, other) : undefined;
+  return dayFirst === monthFirst || monthFirst === undefined || dayFirst === undefined
+    ? (dayFirst ?? monthFirst)
+    : `${dayFirst} if the day stands first, ${monthFirst} if the month does`;
+}
+
+function dayOf(year: string, month: string, day: string): string {
+  return `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
 }
 
 function numberHint(found: unknown): string | undefined {
   if (typeof found === "string" && /^[+-]?\d+,\d+$/.test(found))
     return `with a decimal point: ${found.replace(",", ".")}`;
+  if (typeof found === "string" && /^[+-]?\d+(?:\.\d+)?$/.test(found))
+    return `without quotes: ${found}`;
   const [, least, most] =
     typeof found === "string"
       ? (/^(\d+(?:\.\d+)?)\s*[-\u2013]\s*(\d+(?:\.\d+)?)$/.exec(found) ?? [])

@@ -1,6 +1,7 @@
 import { faultAt, type Faults } from "./fault.ts";
 import { lotColumnFaults } from "./lot-column-faults.ts";
 import { lotFillingFaults } from "./lot-filling-faults.ts";
+import { lotWeightFaults } from "./lot-weights.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { datesIn } from "./record-values.ts";
@@ -30,7 +31,10 @@ export function* lotFaults(
   yield* numberFaults(files);
   yield* dateFaults(files);
   for (const lot of files.lots.values()) {
-    yield* yieldFaults(lot);
+    const unyielding = [...yieldFaults(lot)];
+    yield* unyielding;
+    // A weight that the yield has found out is told once.
+    if (unyielding.length === 0) yield* lotWeightFaults(lot, files);
     yield* lotFillingFaults(lot);
     yield* recipeFaults(lot, files);
     yield* readBeforeMade(lot);

@@ -37,3 +37,8 @@ export function levelsOf(reading: Reading | undefined): Levels | undefined {
         least: reading.form === "lab" ? 0.01 : 0.05,
       };
 }
+
+/** Mean of the values of a reading's levels. */
+export function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}

@@ -52,6 +52,8 @@ function faults(
         schema,
         record,
       );
+    const lacking = lackedKeys(issue.errors);
+    if (lacking.length > 1) return [lacksOneKey(lacking, path, record)];
     const branch = closestBranch(issue.errors);
     if (branch) return branch.flatMap((inner) => faults(inner, path, schema, record));
   }
@@ -77,6 +79,26 @@ function faults(
       ...(hint === undefined ? {} : { hint }),
     },
   ];
+}
+
+/** Keys of which any one would make a form of a union whole: of each form that lacks nothing else. */
+function lackedKeys(branches: readonly (readonly Issue[])[]): readonly string[] {
+  return branches.flatMap(([only, ...more]) =>
+    only?.path.length === 1 && only.input === undefined && more.length === 0
+      ? [String(only.path[0])]
+      : [],
+  );
+}
+
+function lacksOneKey(keys: readonly string[], path: RecordPath, record: YamlRecord): Diagnostic {
+  return {
+    severity: "error",
+    rule: "records/schema",
+    place: record.place(path),
+    message: `${printedPath(path)} says nothing yet: it takes one more key, ${alternatives(keys)}`,
+    actual: "none of them",
+    expected: alternatives(keys),
+  };
 }
 
 /** What is wrong with a value, in one sentence. */
@@ -119,11 +141,13 @@ function unknownKey(
   const [, begun, mark] = /^([\w-]+)(:| )\s*\S/.exec(key) ?? [];
   const hint = /^\d+$/.test(key)
     ? "a decimal comma? a number has a decimal point"
-    : begun !== undefined && known.includes(begun)
-      ? `a ${mark === ":" ? "blank" : "colon"} is missing after ${begun}`
-      : near !== undefined
-        ? `nearest: ${near}`
-        : `known: ${known.join(", ")}`;
+    : /^\d/.test(key)
+      ? "a comma in the value before it? between braces a value that holds one stands in quotes, and a number has a decimal point"
+      : begun !== undefined && known.includes(begun)
+        ? `a ${mark === ":" ? "blank" : "colon"} is missing after ${begun}`
+        : near !== undefined
+          ? `nearest: ${near}`
+          : `known: ${known.join(", ")}`;
   return {
     severity: "error",
     rule: "records/unknown-key",

@@ -141,6 +141,9 @@ function withoutComma(text: string, offset: number): YamlFault {
 }
 
 function withoutColon(line: string): string {
+  const [, spaced] = /^([\w-]+):[\u00a0\u2000-\u200a\u202f]/.exec(line) ?? [];
+  if (spaced !== undefined)
+    return `Behind the colon of ${excerpt(spaced)} stands a no-break space: a plain blank parts a key from its value`;
   const [, key] = /^([\w-]+):\S/.exec(line) ?? [];
   return key === undefined ? NO_COLON : `A blank is missing after the colon of ${excerpt(key)}`;
 }

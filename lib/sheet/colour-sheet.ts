@@ -1,5 +1,5 @@
 import type { Colour, Records } from "../records/records.ts";
-import { batchSection } from "./oil/batch-section.ts";
+import { batchSection } from "./oil/batch-figures.ts";
 import { cautionsSection } from "./handling/cautions-section.ts";
 import { dryingSection } from "./drying/drying-section.ts";
 import { filled } from "./found.ts";
@@ -9,7 +9,7 @@ import { masstoneRecords } from "./record-inputs.ts";
 import { masstoneNotations } from "./notations/masstone-figures.ts";
 import { lotsSection } from "./lots/lots-section.ts";
 import { offerSection } from "./handling/offer-section.ts";
-import { mixtureSection } from "./mixture/mixture-section.ts";
+import { mixtureSection } from "./mixture/mixture-figures.ts";
 import { paintAsMade, type PaintOfColour } from "./paint-as-made.ts";
 import { opticsSection } from "./optics/optics-figures.ts";
 import { permanenceSection } from "./permanence/permanence-section.ts";

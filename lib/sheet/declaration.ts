@@ -20,6 +20,8 @@ export interface FigureForm<W extends string = string> {
   readonly kind: FigureKind;
   /** Decimal places, significant digits or places of a percentage; 0 for words. */
   readonly digits: number;
+  /** Decimal places of one that was worked out, where no uncertainty tells more: it is known no better than what was weighed. */
+  readonly workedOutPlaces?: number;
   /** Key of its name in lib/words/figures. */
   readonly word: W;
   /** Whether it is a row of the table of its section's page, and where that is not in the order of the declaration, after which. */
@@ -189,6 +191,10 @@ export type Section<M extends Members> = Required<MembersOf<M>, WordIn<M[keyof M
 export function section<const M extends Members>(members: M): Section<M> {
   return declared({ form: "members", members }) as Section<M>;
 }
+
+/** Another record of the range, as a sheet names it. */
+export const NAMED = section({ slug: text, name: text });
+export type Named = SectionOf<typeof NAMED>;
 
 /** Members that go by their slug, a tint by its white's, a step by its ratio, a film by its micrometres. */
 export function list<T, W extends string>(member: Declared<T, W>): Required<readonly T[], W> {

@@ -112,6 +112,7 @@ export function wordFollowing<D extends Declared<Figure<string>>, const From ext
     ...way
   }: Way & { readonly example: Example<From, string>; readonly untold?: Untold },
   choose: (values: Readonly<Record<From, Quantity>>) => string | undefined,
+  reaching?: (values: Readonly<Record<From, Quantity>>) => readonly string[],
 ): Following<D, Amounts<From>> {
   const method: Method = { ...way, unit: figureForm(part).unit };
   const follows = (figures: Inputs): Figure => {
@@ -119,6 +120,7 @@ export function wordFollowing<D extends Declared<Figure<string>>, const From ext
       method,
       figures,
       (values) => choose(values as Readonly<Record<From, Quantity>>) ?? UNTOLD,
+      reaching && ((values) => reaching(values as Readonly<Record<From, Quantity>>)),
     );
     return untold !== undefined && isKnown(figure) && figure.value === UNTOLD
       ? notStated(untold.reason, untold.wanting, Object.values(figures))

@@ -78,7 +78,7 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
       return undefined;
     }
     const value = publishedValue(row, figure);
-    const { standing, unit, restsOn, method, source, uncertainty, bound } = figure;
+    const { standing, unit, restsOn, method, source, uncertainty, bound, reaches } = figure;
     evidence.push({
       figure: path,
       value,
@@ -91,6 +91,7 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
       ...(source === undefined ? {} : { source }),
       ...(uncertainty === undefined ? {} : { uncertainty: sixDigits(uncertainty) }),
       ...(bound === undefined ? {} : { bound }),
+      ...(reaches === undefined ? {} : { reaches }),
     });
     return value;
   }

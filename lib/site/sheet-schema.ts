@@ -57,6 +57,7 @@ const BESIDE: Readonly<Record<string, Schema>> = {
         source: TEXT,
         uncertainty: NUMBER,
         bound: { enum: ["at least", "at most"] },
+        reaches: { type: "array", items: { type: "string" }, minItems: 2 },
       },
     },
   },

@@ -65,6 +65,7 @@ export function placedIn({
  */
 export function sheetComplaints(sheet: Sheet, records: Records, words: Words): SheetComplaint[] {
   const { slug } = sheet;
+  const { found } = words.pages;
   const colour = records.colours.get(slug);
   const shown = letDownsThatShowGround(colour?.tints ?? []);
   const warning = (
@@ -94,7 +95,7 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
         ...warning(
           "sheet/not-for-sale",
           ["legalBasis"],
-          `The colour may not be sold in ${act.market} without a legal basis and a class of buyer under legalBasis`,
+          found.notForSale(act.market),
           statementText(act, words),
         ),
         severity: "error",
@@ -103,32 +104,30 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
       warning(
         "sheet/label-differs",
         ["label"],
-        `The maker's label and the reckoning differ: ${unended(statementText(check, words))}`,
+        found.labelDiffers(unended(statementText(check, words))),
       ),
     ),
     ...contradictions.map((ruling) =>
       warning(
         "sheet/contradiction",
         contradictedPath(ruling, colour?.record),
-        `Record and estimate differ: ${unended(statementText(ruling, words))}`,
-        contradictionHint(ruling, colour?.record),
+        found.differ(unended(statementText(ruling, words))),
+        contradictionHint(ruling, colour?.record, words),
       ),
     ),
-    ...trialsToldBetter(sheet, records).map(({ trial, path, message }) => ({
+    ...trialsToldBetter(sheet, records, words).map(({ trial, path, message }) => ({
       ...warning("sheet/trial-worse", path, message),
       trial,
     })),
     ...lotsInAnotherWhite(slug, records, words),
-    ...suspectComplaints(sheet, shown, records, warning),
+    ...suspectComplaints(sheet, shown, records, words, warning),
     ...(residual !== undefined && isKnown(residual) && residual.value > RESIDUAL_OF_A_SLIP
       ? [
           warning(
             "sheet/fit-misses",
             ["tints"],
-            `The fit misses the drawdowns by ${Math.round(Math.sqrt(residual.value))} times what reading and weighing explain`,
-            shown[0] === undefined
-              ? "let-downs in each other's columns, a ratio written white to colour, or a masstone of another paint"
-              : groundHint(shown[0], records),
+            found.fitMisses(Math.round(Math.sqrt(residual.value))),
+            shown[0] === undefined ? found.hints.misses : groundHint(shown[0], records, words),
           ),
         ]
       : []),
@@ -146,7 +145,10 @@ function lotsInAnotherWhite(slug: string, records: Records, words: Words): Sheet
         slug,
         lot: lot.slug,
         path: ["tints", 0],
-        message: `The lot ${lot.record.number} is not judged. ${unended(statementText(remark, words))}`,
+        message: words.pages.found.lotNotJudged(
+          lot.record.number,
+          unended(statementText(remark, words)),
+        ),
         hint: undefined,
       })),
   );
@@ -156,6 +158,7 @@ function suspectComplaints(
   { slug, tints }: Sheet,
   shown: readonly ShownGround[],
   records: Records,
+  words: Words,
   warning: (
     rule: Diagnostic["rule"],
     path: RecordPath,
@@ -177,15 +180,13 @@ function suspectComplaints(
           // Of two that contradict each other either may be the film.
           (one.massRatio === massRatio || !isAlone),
       );
-      const name = `${massRatio} in ${white.name}`;
+      const { suspectAlone, suspectPair } = words.pages.found;
       return [
         warning(
           "sheet/suspect-drawdown",
           index < 0 ? ["tints"] : ["tints", index],
-          isAlone
-            ? `The drawdown ${name} does not agree with the others: it is shown and not used`
-            : `The drawdown ${name} and the other in that white contradict each other, and both are used`,
-          film && groundHint(film, records),
+          (isAlone ? suspectAlone : suspectPair)(massRatio, white.name),
+          film && groundHint(film, records, words),
         ),
       ];
     }),
@@ -215,12 +216,13 @@ function contradictedPath(
 function contradictionHint(
   { rule, values }: Statement,
   record: ColourRecord | undefined,
+  words: Words,
 ): string | undefined {
+  const { hints } = words.pages.found;
   const { touchDryDays, expectedDays, oilIndexGPer100g, oilAbsorptionGPer100g } = values;
   if (rule === "opacity-unlike-its-pigment" && (record?.films ?? []).length === 0)
-    return "let-downs of another white, the films of that white, or another Colour Index name of the pigment?";
-  if (rule === "opacity-unlike-its-pigment")
-    return "a film's thickness, the chart's readings, films in each other's columns, or another Colour Index name of the pigment?";
+    return hints.opacityByTints;
+  if (rule === "opacity-unlike-its-pigment") return hints.opacityByFilms;
   if (
     rule === "trial-slower-than-expected" &&
     typeof touchDryDays === "number" &&
@@ -228,14 +230,14 @@ function contradictionHint(
     touchDryDays / HOURS <= Number(expectedDays[1]) &&
     touchDryDays / HOURS >= Number(expectedDays[0])
   )
-    return `${Number((touchDryDays / HOURS).toPrecision(2))} days if it was timed in hours`;
+    return hints.timedInHours(Number((touchDryDays / HOURS).toPrecision(2)));
   if (
     rule === "oil-index-below-rub-out" &&
     typeof oilIndexGPer100g === "number" &&
     oilIndexGPer100g < 100 &&
     oilIndexOfShare(oilIndexGPer100g) >= Number(oilAbsorptionGPer100g)
   )
-    return `${oilIndexOfShare(oilIndexGPer100g)} g/100 g if it was given in percent of the paint`;
+    return hints.inPercentOfPaint(oilIndexOfShare(oilIndexGPer100g));
   return undefined;
 }
 
@@ -258,12 +260,17 @@ function letDownsThatShowGround(tints: readonly TintReading[]): ShownGround[] {
 }
 
 /** What is likelier than a slip where a film shows its ground, and what would help. */
-function groundHint({ massRatio, white, contrast }: ShownGround, { grounds }: Records): string {
-  const wanted =
-    grounds === undefined
-      ? "grounds in workshop.yaml, the chart's two halves read bare, would tell a coat that hides"
-      : "a thicker film would tell more";
-  return `${massRatio} in ${white} lets its ground show (contrast ratio ${contrast.toFixed(2)}), and no coat that hides reads so; ${wanted}`;
+function groundHint(
+  { massRatio, white, contrast }: ShownGround,
+  { grounds }: Records,
+  words: Words,
+): string {
+  return words.pages.found.hints.showsGround(
+    massRatio,
+    white,
+    words.numbers.decimal(contrast, 2),
+    grounds !== undefined,
+  );
 }
 
 /** A sentence without its full stop, to end another. */

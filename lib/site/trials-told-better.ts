@@ -12,7 +12,8 @@ import { isKnown } from "../quantities/figure.ts";
 import type { Records } from "../records/records.ts";
 import type { RecordPath } from "../records/yaml-record.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { decimalText } from "../words/number-text.ts";
+import type { FoundChange } from "../words/pages/found.ts";
+import type { Words } from "../words/words.ts";
 
 /** A trial, with the line of its record that tells the colour worse than its sheet does. */
 export interface ToldBetter {
@@ -22,26 +23,24 @@ export interface ToldBetter {
 }
 
 /** Trials that found a colour worse than its sheet tells it, be they over or not: what they found so far stays. */
-export function trialsToldBetter(sheet: Sheet, records: Records): ToldBetter[] {
+export function trialsToldBetter(sheet: Sheet, records: Records, words: Words): ToldBetter[] {
+  const { toldBetter } = words.pages.found;
   const over = openResults(records, sheet.slug).map((open) => ({
     ...open,
-    told: betterInRecord(open) ?? betterWithoutExposure(open, sheet),
+    message: betterInRecord(open, toldBetter) ?? betterWithoutExposure(open, sheet, toldBetter),
   }));
   const goingOn = foundSoFar(records, sheet.slug).map((so) => ({
     ...so,
-    ended: so.trial.ended,
-    told: betterSoFar(so) ?? betterWithoutExposure({ ...so, result: so.found }, sheet),
+    message:
+      betterSoFar(so, toldBetter) ??
+      betterWithoutExposure(
+        { trial: so.trial, result: so.found, ended: so.trial.ended },
+        sheet,
+        toldBetter,
+      ),
   }));
-  return [...over, ...goingOn].flatMap(({ told, slug, trial, ended }) =>
-    told === undefined
-      ? []
-      : [
-          {
-            trial: slug,
-            path: worstPath({ trial }),
-            message: `The trial ${ended === undefined ? "goes on" : `ended on ${ended}`}${told}: the sheet tells it better than it was found`,
-          },
-        ],
+  return [...over, ...goingOn].flatMap(({ message, slug, trial }) =>
+    message === undefined ? [] : [{ trial: slug, path: worstPath({ trial }), message }],
   );
 }
 
@@ -56,30 +55,50 @@ function worstPath({ trial }: Pick<OpenResult, "trial">): RecordPath {
   return ["readings", changes.indexOf(Math.max(...changes)), "deltaEab"];
 }
 
-interface Found {
-  readonly trial: OpenResult["trial"];
-  readonly result: OpenResult["result"] | FoundSoFar["found"];
-}
+type Told = Words["pages"]["found"]["toldBetter"];
 
-function betterInRecord({ trial, result, better }: OpenResult): string | undefined {
+function betterInRecord(
+  { trial, result, ended, better }: OpenResult,
+  told: Told,
+): string | undefined {
   if (better === undefined) return undefined;
   return result.kind === "exposure"
-    ? `${changed(result)}, and colours/${trial.colour} says ${decimalText(better, 1)} (${lightfastnessRuling(better).category})`
-    : `, still wet or tacky on day ${result.touchDryDays[0]}, and colours/${trial.colour} says dry to the touch in ${better} days`;
+    ? told.exposureInRecord(ended, result, recordOf(trial), categorised(better))
+    : told.stillWet(ended, "wet or tacky", result.touchDryDays[0], recordOf(trial), better);
 }
 
-function betterSoFar({ trial: { colour }, contradiction }: FoundSoFar): string | undefined {
+function betterSoFar({ trial, contradiction }: FoundSoFar, told: Told): string | undefined {
   if (contradiction === undefined) return undefined;
   const { rule, values } = contradiction;
   return rule === "change-beyond-record"
-    ? `${changed(values)}, and colours/${colour} says ${decimalText(values.recordedDeltaEab, 1)} (${lightfastnessRuling(values.recordedDeltaEab).category})`
-    : `, still ${values.found} on day ${values.day}, and colours/${colour} says dry to the touch in ${values.recordedDays} days`;
+    ? told.exposureInRecord(
+        trial.ended,
+        values,
+        recordOf(trial),
+        categorised(values.recordedDeltaEab),
+      )
+    : told.stillWet(trial.ended, values.found, values.day, recordOf(trial), values.recordedDays);
+}
+
+function recordOf({ colour }: OpenResult["trial"]): string {
+  return `colours/${colour}`;
+}
+
+function categorised(deltaEab: number): FoundChange {
+  return { deltaEab, category: lightfastnessRuling(deltaEab).category };
+}
+
+interface Found {
+  readonly trial: OpenResult["trial"];
+  readonly result: OpenResult["result"] | FoundSoFar["found"];
+  readonly ended: string | undefined;
 }
 
 /** Of a colour without an exposure on record, its supplier's word or what its pigments lead one to expect is told. */
 function betterWithoutExposure(
-  { trial, result }: Found,
+  { trial, result, ended }: Found,
   { permanence: { deltaEab, category, expectation } }: Sheet,
+  told: Told,
 ): string | undefined {
   if (result.kind !== "exposure" || trial.kind !== "exposure" || isKnown(deltaEab))
     return undefined;
@@ -93,22 +112,12 @@ function betterWithoutExposure(
     statedContradiction(category.value as LightfastnessCategory, found)?.rule ===
       "exposure-worse-than-stated"
   )
-    return `${changed(result)}, and category ${category.value} is stated`;
+    return told.categoryStated(ended, result, category.value);
   if (
     isKnown(expectation) &&
     expectedContradiction(expectation.value as Expectation, found)?.rule ===
       "exposure-worse-than-expected"
   )
-    return `${changed(result)}, and by its pigments alone ${expectation.value} is expected`;
+    return told.expected(ended, result, expectation.value as Expectation);
   return undefined;
-}
-
-function changed({
-  deltaEab,
-  category,
-}: {
-  readonly deltaEab: number;
-  readonly category: LightfastnessCategory;
-}): string {
-  return ` at a change of ${decimalText(deltaEab, 1)} (as in category ${category})`;
 }

@@ -213,6 +213,11 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     fr: "en droite ligne entre voisins mesurés",
     es: "en línea recta entre vecinos medidos",
   },
+  "surface light of an oil film taken off": {
+    de: "Oberflächenlicht eines Ölfilms abgezogen",
+    fr: "lumière de surface d’un film d’huile ôtée",
+    es: "luz de superficie de una película de aceite restada",
+  },
   "surface light of an oil film taken off and put on": {
     de: "Oberflächenlicht eines Ölfilms abgezogen und zugegeben",
     fr: "lumière de surface d’un film d’huile ôtée et ajoutée",
@@ -222,11 +227,6 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     de: "Oberflächenlicht eines Ölfilms abgezogen und zugegeben: {a} % davon für seidenmatt",
     fr: "lumière de surface d’un film d’huile ôtée et ajoutée\u202f: {a}\u00a0% pour le satiné",
     es: "luz de superficie de una película de aceite restada y sumada: {a}\u00a0% para el satinado",
-  },
-  "surface light of an oil film taken off the predicted tint": {
-    de: "Oberflächenlicht eines Ölfilms von der vorhergesagten Aufhellung abgezogen",
-    fr: "lumière de surface d’un film d’huile ôtée du dégradé prévu",
-    es: "luz de superficie de una película de aceite restada del rebaje previsto",
   },
   "the dry pigment alone": {
     de: "das trockene Pigment allein",

@@ -141,7 +141,7 @@ function faultBlocks(
           return [
             { text: `${message}.`, ...(hint === undefined ? {} : { note: upperFirst(hint) }) },
             {
-              text: `${record}, line ${line}`,
+              text: text.recordLine(record, line),
               ...recordLink(record.replace(/\.\w+$/, ""), place),
             },
           ];

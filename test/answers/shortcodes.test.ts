@@ -54,6 +54,18 @@ describe("a shortcode that leads nowhere is told at its line and column", () => 
       "so.md:5:7 error bare-black.oil.oilIndexGPer100g is not stated, and can't be shown; ",
     ],
     [
+      "One.\n\nIt is { figure soot-black.drying.class }.",
+      "so.md:7:7 error A shortcode stands between {% and %}, and { figure soot-black.drying.class } would be printed as it is; written so: {% figure soot-black.drying.class %} answers/shortcode",
+    ],
+    [
+      "It is {{ figure soot-black.drying.class }}.",
+      "so.md:5:7 error A shortcode stands between {% and %}, and {{ figure soot-black.drying.class }} would be printed as it is; written so: {% figure",
+    ],
+    [
+      "It is { % colour soot-black % }.",
+      "so.md:5:7 error A shortcode stands between {% and %}, and { % colour soot-black % } would be printed as it is; written so: {% colour soot-black %}",
+    ],
+    [
       "A {% figure soot-black.drying.class and more.",
       "so.md:5:3 error The shortcode {% figure is not closed by %} before the next begins answers/shortcode",
     ],

@@ -15,20 +15,43 @@ describe("dryingClassRuling: fast to 3, medium to 6, slow to 12 days (estimates 
     expect(dryingClassRuling(days).dryingClass).toBe(expected),
   );
 
-  test("classes a range by its middle, and lists the number it went by", () => {
+  test("counts a range by its middle, and says every class that it reaches into", () => {
     expect(dryingClassRuling([2, 7])).toMatchObject({
       dryingClass: "medium",
       limit: DRYING_LIMITS[1],
       spans: ["fast", "medium", "slow"],
       reason: {
-        rule: "drying-class-by-the-middle",
-        values: { touchDryDays: [2, 7], filmThicknessUm: 75, temperatureC: 20 },
+        rule: "drying-class-over-several",
+        values: {
+          spans: ["fast", "medium", "slow"],
+          touchDryDays: [2, 7],
+          filmThicknessUm: 75,
+          temperatureC: 20,
+        },
         standing: "estimated",
         source: "practice-drying",
       },
     });
     expect(dryingClassRuling([4, 6]).reason.rule).toBe("drying-class");
   });
+
+  // 3 and 6 days are the last of fast and of medium: a range has a day in a class or has none.
+  test.each([
+    [[3, 6], ["medium"]],
+    [[6, 12], ["slow"]],
+    [
+      [2.9, 6],
+      ["fast", "medium"],
+    ],
+    [
+      [3, 6.1],
+      ["medium", "slow"],
+    ],
+    [[6, 6], ["medium"]],
+    [[12, 20], ["very slow"]],
+  ] as const)("%j reaches into %j", (days, spans) =>
+    expect(dryingClassRuling(days).spans).toEqual(spans),
+  );
 
   test("limits rise, and end open", () => {
     const limits = DRYING_LIMITS.map((row) => row.touchDryDaysMax);

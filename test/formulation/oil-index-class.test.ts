@@ -59,6 +59,26 @@ describe("oilIndexRuling", () => {
     });
   });
 
+  // By hand: 70/1.05 = 66.67 and 70 x 1.05 = 73.5 g are as far from the limit as one batch from the next.
+  test.each([
+    [66.6, ["medium"]],
+    [66.7, ["medium", "high"]],
+    [70, ["medium", "high"]],
+    [72, ["medium", "high"]],
+    [73.5, ["medium", "high"]],
+    [73.6, ["high"]],
+    [26, ["very low", "low"]],
+  ])("%s g lies in %j", (oilIndex, spans) => {
+    const { spans: found, reason } = oilIndexRuling(oilIndex);
+    expect(found).toEqual(spans);
+    expect(reason.rule).toBe(
+      spans.length === 1 ? "oil-index-class" : "oil-index-class-at-its-limit",
+    );
+    expect("within" in reason.values ? reason.values.limitGPer100g : undefined).toBe(
+      spans.length === 1 ? undefined : oilIndex > 50 ? 70 : 25,
+    );
+  });
+
   test("a figure alone goes by itself", () => {
     expect(oilIndexRuling(34)).toMatchObject({
       spans: ["low"],

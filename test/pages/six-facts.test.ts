@@ -55,7 +55,7 @@ test("what strength is measured against has 100 %, and says of itself what white
   const [word, detail] = strengthOf("lamp-black");
   expect(word).toBe("100 %");
   expect(detail).toMatch(
-    /^others are measured against it; \d+ parts of Titanium White to a middle tone, by volume$/,
+    /^others are measured against it; 1 part to \d+ of Titanium White for a middle tone, by volume$/,
   );
   expect(strengthOf("bone-black")[0]).toMatch(/^\d+ % of Lamp Black$/);
 });
@@ -63,7 +63,7 @@ test("what strength is measured against has 100 %, and says of itself what white
 /** By arithmetic: at one middle tone a black twice as strong, tube for tube, takes twice the white. */
 test("strength and the white that a tube takes go by one measure", () => {
   const parts = (slug: string): number =>
-    Number(/([\d.]+) parts of Titanium White/.exec(strengthOf(slug)[1] ?? "")?.[1]);
+    Number(/1 part to ([\d.]+) of Titanium White/.exec(strengthOf(slug)[1] ?? "")?.[1]);
   for (const slug of ["iron-oxide-black", "spinel-black", "bone-black", "furnace-black"]) {
     const percent = Number.parseFloat(strengthOf(slug)[0] ?? "");
     const byWhite = parts(slug) / parts("lamp-black");
@@ -74,6 +74,16 @@ test("strength and the white that a tube takes go by one measure", () => {
 
 test("a colour that does not compare has its parts of white under a name of their own", () => {
   expect(strengthOf("ultramarine-blue")).toEqual([undefined, undefined]);
+});
+
+/** By arithmetic: 0.62 parts of white to one of the colour are one to 1/0.62 = 1.6 of it, and 0.25 one to 4. */
+test("a colour that takes less white than itself is told as so many parts of it to one of white", () => {
+  expect(factOf("cadmium-red", "Middle tone").slice(0, 2)).toEqual([
+    "1.6 parts to 1 of white",
+    "with Titanium White, by volume",
+  ]);
+  expect(factOf("burnt-sienna", "Middle tone")[0]).toBe("4.0 parts to 1 of white");
+  expect(factOf("phthalocyanine-blue", "Middle tone")[0]).toBe("1 part to 2.6 of white");
 });
 
 test("a page that tells what lines of a first screen say has one of its own for what a white does", () => {

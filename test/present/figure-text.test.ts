@@ -22,6 +22,37 @@ test("a small percentage has a second digit where its uncertainty bears one, and
   expect(share(1.25, 0.002)).toBe("125\u00a0%");
 });
 
+test.each([
+  ["en", "medium to slow", "fast to slow"],
+  ["de", "mittel bis langsam", "schnell bis langsam"],
+  ["fr", "moyen ou lent", "rapide, moyen ou lent"],
+  ["es", "medio o lento", "rápido, medio o lento"],
+] as const)("a class is said with all that it reaches into, in %s", (language, two, three) => {
+  const said = (...reaches: readonly string[]): string =>
+    figureText(
+      figureRow("drying.class"),
+      { value: "medium", unit: "", ...(reaches.length === 0 ? {} : { reaches }) },
+      WORDS[language],
+    );
+  expect(said("medium", "slow")).toBe(two);
+  expect(said("fast", "medium", "slow")).toBe(three);
+  expect(two.startsWith(said())).toBe(true);
+});
+
+/** Of 27 g as weighed and a tenth of that besides, no tenth of a gram is known. */
+test("oil that was reckoned from grams is printed in whole grams, and as weighed where it was weighed", () => {
+  const grams = (value: number, standing: "measured" | "derived", uncertainty?: number): string =>
+    figureText(
+      figureRow("oil.oilIndexGPer100g"),
+      { value, standing, unit: "g/100 g", ...(uncertainty === undefined ? {} : { uncertainty }) },
+      WORDS.en,
+    );
+  expect(grams(29.7, "derived")).toBe("30 g/100\u00a0g");
+  expect(grams(165.4, "derived")).toBe("165 g/100\u00a0g");
+  expect(grams(29.7, "measured")).toBe("29.7 g/100\u00a0g");
+  expect(grams(29.7, "derived", 0.2)).toBe("29.7 g/100\u00a0g");
+});
+
 test("a limit in percent reads as its author wrote it", () => {
   const figure = "soot-black.oil.pvc";
   const claim = { figure, above: 0.355 };

@@ -33,6 +33,12 @@ const statements: Stated<FormulationStatement>[] = [
   ...solventStatements(["Alkyd medium"]),
   ...solventStatements(["Alkyd medium", "Dammar varnish"]),
   ...[16, 34, 61, 97, 144, [22, 40] as const].map((oilIndex) => oilIndexRuling(oilIndex).reason),
+  // The limit between medium and high is 70: within 5 % of it an index is of both.
+  {
+    when: "oil-index-class-at-its-limit",
+    said: [oilIndexRuling(66.7).reason, oilIndexRuling(73.5).reason],
+    unsaid: [oilIndexRuling(66.6).reason, oilIndexRuling(73.6).reason],
+  },
   // practice-formulation: classes end at 25, 50, 70 and 110 g; an estimate over three of them tells nothing.
   {
     when: "oil-index-class-not-told",

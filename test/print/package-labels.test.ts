@@ -16,6 +16,7 @@ import { fontBytes, SANS_X_HEIGHT } from "../../lib/print/print-font.ts";
 import { rangeLabels } from "../../lib/print/range-labels.ts";
 import type { PackageLabelRecord } from "../../lib/records/schema/package-label.ts";
 import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
+import { WORDS } from "../../lib/words/languages.ts";
 import { readPdf } from "../support/read-pdf.ts";
 import { CONTEXT } from "./demonstration-cards.ts";
 import { labelContentOf, labelSize, textsOf } from "./demonstration-labels.ts";
@@ -197,6 +198,34 @@ describe("a label that is too small", () => {
     const content = { ...labelContentOf(slug, size), mayLeaveOut: [] };
     expect(at).toBeGreaterThanOrEqual(0);
     expect(tubes.map((tube) => packageLabel(content, tube) !== undefined).indexOf(true)).toBe(at);
+  });
+
+  // The statements of the law and the tube's measures stand in each alike; else nothing of one is said in another.
+  test.each([
+    [
+      "de",
+      /^Zinc White, tried: kein Etikett\. 81,5 x 80 mm sind auf Englisch, .* zu klein: /,
+      "Faltetikett",
+    ],
+    [
+      "fr",
+      /^Zinc White, tried\u202f: pas d’étiquette\. 81,5 x 80 mm ne suffisent pas en anglais, /,
+      "étiquette dépliante",
+    ],
+    [
+      "es",
+      /^Zinc White, tried: sin etiqueta\. 81,5 x 80 mm no bastan en inglés, /,
+      "etiqueta desplegable",
+    ],
+  ] as const)("is told in the workshop's language, %s", (language, begins, foldOut) => {
+    const { refusals } = rangeLabels([textsOf("zinc-white")], [size], {
+      ...CONTEXT,
+      words: WORDS[language],
+    });
+    const [line = ""] = refusals;
+    expect(line).toMatch(begins);
+    expect(line).toContain(foldOut);
+    expect(line).not.toMatch(/\b(?:the|label|with|tube that|fold-out)\b/);
   });
 
   test("is told without the law where the paint bears no hazards", () => {

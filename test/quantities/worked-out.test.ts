@@ -9,7 +9,11 @@ import {
   type Figure,
   type RootStanding,
 } from "../../lib/quantities/figure.ts";
-import { classifiedFigure, derivedFigure } from "../../lib/quantities/derived-figure.ts";
+import {
+  classifiedFigure,
+  derivedFigure,
+  type Method,
+} from "../../lib/quantities/derived-figure.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
 
 const root = (standing: RootStanding, value: Quantity, uncertainty?: number): Figure<Quantity> =>
@@ -48,6 +52,24 @@ describe("derivedFigure", () => {
       reason: "no density recorded; no oil recorded",
       wanting: ["density", "oil"],
     });
+  });
+
+  // By hand: 2.05 x 10 = 20.5, give or take 2.05 x 1 by the one and (21 - 20)/2 by the other, which as a range is .5/sqrt 3.
+  test("a range that moves the figure less than its uncertainties do becomes its middle with both, where that is asked for", () => {
+    const of = (b: Quantity, method: Method = METHOD): Figure<Quantity> =>
+      derivedFigure(
+        method,
+        { a: root("measured", 10, 1), b: root("estimated", b) },
+        ({ a, b: times }) => a * times,
+      );
+    const telling = { ...METHOD, middleOfNarrow: true } as const;
+    const narrow = of([2, 2.1], telling);
+    expect(narrow).toMatchObject({ value: 20.5, standing: "derived", restsOn: "estimated" });
+    expect("uncertainty" in narrow ? narrow.uncertainty : NaN).toBeCloseTo(2.0702, 4);
+    expect(of([2, 2.1])).toMatchObject({ value: [20, 21] });
+    const wide = of([1, 3], telling);
+    expect(wide).toMatchObject({ value: [10, 30] });
+    expect(wide).not.toHaveProperty("uncertainty");
   });
 
   test("takes an estimate through at both of its ends, whichever way the equation runs", () => {

@@ -142,6 +142,15 @@ describe("a lot", () => {
       [],
     ],
     [
+      // Of paints the densest are of lead, bismuth and metal powders, under 8 g/cm3 (Gettens & Stout's densities of pigments).
+      "whose density is in kg/m3",
+      "yieldG: 900\ntubes: [{ ml: 40, count: 18, massG: 49 }]",
+      "densityGPerCm3: 1250",
+      [
+        "content/lots/lb-1.yaml:6 error The density of this lot is 1250 g/cm3, and paints lie between 0.8 and 8 g/cm3; 1.25 g/cm3, if it was given in kg/m3",
+      ],
+    ],
+    [
       "read before it was made",
       'geometry: "45/0" }',
       'geometry: "45/0", date: 2026-04-30 }',
@@ -154,6 +163,51 @@ describe("a lot", () => {
       [...lines].toSorted(),
     ),
   );
+
+  describe("against the recipe of its colour", () => {
+    const colour = (more: string, pigments = "[{ pigment: lamp-black }]"): string =>
+      `---\nname: Lamp Black\npigments: ${pigments}\nmasstone: { reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }\n${more}---\nNotes\n`;
+    const lot = (pigments: string, oilG: number): string =>
+      LOT.replace(/pigments: .*/, `pigments: ${pigments}`)
+        .replace("massG: 450", `massG: ${oilG}`)
+        .replace(/yieldG: .*\n|tubes: .*\n/g, "");
+    const ofLot = (files: Readonly<Record<string, string>>): string[] =>
+      told(files).filter((line) => line.startsWith("content/lots/"));
+
+    test("has oil in kilograms, or ten times of it, and none where it is within twice", () => {
+      const oil = (oilG: number): string[] =>
+        ofLot({
+          "colours/lamp-black.md": colour("oilIndexGPer100g: 90\n"),
+          "lots/lb-1.yaml": lot("[{ pigment: lamp-black, massG: 500 }]", oilG),
+        });
+      expect(oil(0.45)).toEqual([
+        "content/lots/lb-1.yaml:5 warning Lot LB-1 has 0.09 g of oil to 100 g of pigment, and the record of lamp-black 90 g; 450 g, if it was weighed in kg",
+      ]);
+      expect(oil(4500)).toEqual([
+        "content/lots/lb-1.yaml:5 warning Lot LB-1 has 900 g of oil to 100 g of pigment, and the record of lamp-black 90 g; a digit lost, or the oil index is of another paint",
+      ]);
+      expect([226, 899].flatMap(oil)).toEqual([]);
+    });
+
+    test("has another share of a pigment", () => {
+      const shares = (blackG: number): string[] =>
+        ofLot({
+          "pigments/chalk.yaml": "name: Chalk\ncolourIndexName: PW 18\n",
+          "colours/lamp-black.md": colour(
+            "",
+            "[{ pigment: lamp-black, parts: 3 }, { pigment: chalk, parts: 1 }]",
+          ),
+          "lots/lb-1.yaml": lot(
+            `[{ pigment: lamp-black, massG: ${blackG} }, { pigment: chalk, massG: 100 }]`,
+            200,
+          ),
+        });
+      expect(shares(30)).toEqual([
+        "content/lots/lb-1.yaml:4 warning lamp-black is 23.1 % of the pigment of lot LB-1, and 75 % of that of lamp-black; a weight in another unit, or a digit lost",
+      ]);
+      expect(shares(300)).toEqual([]);
+    });
+  });
 
   test("with the number of another", () =>
     expect(told({ "lots/lb-2.yaml": edited("column: masstone", "column: again") })).toEqual([

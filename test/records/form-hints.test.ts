@@ -24,6 +24,64 @@ const colour = (found: string, written: string, told: string): ToldCheck => ({
 describe("what is written in another form", () => {
   checkTold([
     pigment(
+      'densityGPerCm3: "4.1"',
+      '17 error densityGPerCm3 can\'t be "4.1": it takes a number; without quotes: 4.1 records/schema',
+    ),
+    // The CAS number of iron(III) oxide; its last digit is the check of the others.
+    pigment(
+      "casNumber: 1309.37.1",
+      '12 error casNumber can\'t be "1309.37.1": it takes a CAS number, such as 1309-37-1; written so: 1309-37-1 records/schema',
+    ),
+    pigment(
+      "casNumber: 1309-37-7",
+      '12 error casNumber can\'t be "1309-37-7": it takes a CAS number whose last digit is the check of the others records/schema',
+    ),
+    pigment(
+      "colourIndexNumber: \u201c77267\u201d",
+      '20 error colourIndexNumber can\'t be "\u201c77267\u201d": it takes a Colour Index constitution number, five digits; in straight quotes: "77267" records/schema',
+    ),
+    pigment(
+      "colourIndexName: PBk\u00a09",
+      '18 error colourIndexName can\'t be "PBk\u00a09": it takes a Colour Index generic name, such as "PBk 6"; a blank in it is a no-break space: a plain one in its place records/schema',
+    ),
+    pigment(
+      "colourIndexName:\u00a0PBk 9",
+      "1 error Behind the colon of colourIndexName stands a no-break space: a plain blank parts a key from its value records/yaml",
+    ),
+    ...(
+      [
+        ["02.04.2026", "; 2026-04-02"],
+        ["2-4-2026", "; 2026-04-02"],
+        ["2026/4/2", "; 2026-04-02"],
+        ["13/04/2026", "; 2026-04-13"],
+        ["04/13/2026", "; 2026-04-13"],
+        ["02/04/2026", "; 2026-04-02 if the day stands first, 2026-02-04 if the month does"],
+        ["2026-13-04", "; day and month exchanged? 2026-04-13"],
+        ["2026-06-31", "; the calendar has no such day"],
+        ["spring 2026", ""],
+      ] as const
+    ).map(([date, meant]) =>
+      pigment(
+        `date: ${date}`,
+        `7 error date can't be "${date}": it takes a date, YYYY-MM-DD${meant} records/schema`,
+      ),
+    ),
+    colour(
+      /masstone: .*/.exec(SMALLEST_WORKSHOP["colours/lamp-black.md"])?.[0] ?? "",
+      "masstone: { munsell: 5P 2,5/8 }",
+      "5:27 error There is no key 5/8 under masstone; a comma in the value before it? between braces a value that holds one stands in quotes, and a number has a decimal point records/unknown-key",
+    ),
+    {
+      what: "a claim that only names its figure",
+      files: {
+        "answers/so.md":
+          "---\nquestion: Is it so?\nsummary: It is so.\nclaims:\n  - { figure: lamp-black.drying.touchDryDays }\n---\nIt is so.\n",
+      },
+      told: [
+        "content/answers/so.md:5:5 error claims[0] says nothing yet: it takes one more key, below, above, between, is, lowestOf or highestOf records/schema",
+      ],
+    },
+    pigment(
       "hazards: H400, H410",
       `10 error hazards can't be "H400, H410": it takes a list; a list stands in brackets: [H400, H410] records/schema`,
     ),

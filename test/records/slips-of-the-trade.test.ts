@@ -140,6 +140,33 @@ describe("let-downs", () => {
       told: /The let-down 1:20 in titanium-white lies nearer to the colour than 1:5, which holds more of it: 1:20 is darker than 1:5; the two columns are exchanged, or a ratio is written white to colour/,
     },
     {
+      // A mixture reads between what it is mixed of at every wavelength (Duncan 1940, two-constant Kubelka-Munk).
+      what: "the strongest in the masstone's place, and the masstone in its",
+      file: YELLOW,
+      edits: [
+        ["  column: masstone\n", '  column: "titanium-white 1:1"\n'],
+        [
+          `reading: cadmium-yellow.csv, ${column("titanium-white 1:1")}`,
+          "reading: cadmium-yellow.csv, column: masstone }",
+        ],
+      ],
+      severity: "warning",
+      told: /The let-down 1:1 in titanium-white lies farther from the white than the masstone itself, as no mixture of the two does; two columns are exchanged, the masstone is another paint's, or/,
+    },
+    {
+      what: "a grey in the white's place",
+      file: "colours/titanium-white.md",
+      edits: [
+        [
+          "  reading: titanium-white.csv\n  column: [masstone 1, masstone 2, masstone 3]",
+          '  reading: bone-black.csv\n  column: "titanium-white 1:20"',
+        ],
+      ],
+      at: SPINEL,
+      severity: "warning",
+      told: /^content.colours.spinel-black\S+ warning The let-downs? .*1:100 in titanium-white lies? farther from the masstone than titanium-white itself, as no mixture of the two does; another column, another white, or/,
+    },
+    {
       what: "every ratio upside down",
       file: YELLOW,
       edits: [
@@ -222,6 +249,14 @@ function whitesExchanged(file: string): [string, string][] {
 
 describe("films and chart", () => {
   checkSlips([
+    {
+      // Kubelka 1948: what a film scatters is told by its two grounds together.
+      what: "a film whose fellow has another thickness",
+      file: SPINEL,
+      edits: [["ground: white, filmThicknessUm: 25", "ground: white, filmThicknessUm: 250"]],
+      severity: "warning",
+      told: /The film of 25 um over black has none of its thickness over white, and nothing is worked out from it; over white there is 12 um, 250 um/,
+    },
     {
       what: "over black and over white exchanged",
       file: "colours/zinc-white.md",

@@ -9,7 +9,7 @@ import { figureRow } from "../../lib/sheet/figure-table.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { ends, type Quantity } from "../../lib/quantities/interval.ts";
 import { pigmentVolumeConcentration } from "../../lib/formulation/pvc.ts";
-import type { BatchSize } from "../../lib/sheet/oil/batch-figures.ts";
+import type { BatchSize } from "../../lib/sheet/oil/batch-lines.ts";
 import { SHEETS, sheetOf } from "./demonstration-sheets.ts";
 
 function valueOf(figure: Figure<Quantity> | undefined): readonly [number, number] {

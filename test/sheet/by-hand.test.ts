@@ -1,47 +1,153 @@
 /** Figures on the demonstration's sheets, each worked by hand from its records, which are invented. */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { isKnown } from "../../lib/quantities/figure.ts";
+import { certain } from "../../lib/quantities/at.ts";
+import { isKnown, type FigurePath } from "../../lib/quantities/figure.ts";
 import { ends } from "../../lib/quantities/interval.ts";
+import type { Declared } from "../../lib/sheet/declaration.ts";
 import { figureEntry } from "../../lib/sheet/figure-entries.ts";
+import { pathBelow } from "../../lib/sheet/figure-path.ts";
+import { SHEET } from "../../lib/sheet/sheet.ts";
 import { sheetOf } from "./demonstration-sheets.ts";
 
-interface ByHand {
-  readonly colour: string;
-  readonly figure: string;
-  /** As the record goes into it. */
-  readonly worked: string;
-  /** To the last digit that is written here; two ends of an estimate. */
-  readonly value: number | readonly [number, number] | string;
-}
-
-const BY_HAND: readonly ByHand[] = [
-  // derived: 99 g of oil to 100 g of pigment, .4 % of it drier.
-  {
-    colour: "lamp-black",
-    figure: "oil.pigmentMassFraction",
-    worked: "100 / (100 + 99 + 0.396)",
-    value: 0.501515,
-  },
-  // derived: its two lots weigh 1.215 and 1.216 g/ml.
-  {
-    colour: "lamp-black",
-    figure: "oil.pigmentGPerMl",
-    worked: "1.2155 x 0.501515",
-    value: 0.60959,
-  },
-  {
-    colour: "lamp-black",
-    figure: "fill.fillings.paint.holds.40-ml.massG",
-    worked: "40 x 1.2155",
-    value: 48.62,
-  },
-  {
-    colour: "lamp-black",
-    figure: "fill.fillings.paint.takesMlPer100g",
-    worked: "100 / 1.2155",
-    value: 82.271,
-  },
+/** What the record says or how it is worked, and the figure to the last digit that is written here; two ends of an estimate. */
+type ByHand = readonly [
+  figure: FigurePath,
+  worked: string,
+  value: number | readonly [number, number] | string,
 ];
+
+/** basis: derived from the records of the colour, its pigment, its oil and its drier. */
+const BY_HAND: Readonly<Record<string, readonly ByHand[]>> = {
+  "lamp-black": [
+    ["vehicle.densityGPerCm3", "as recorded", 0.931],
+    ["vehicle.pricePerKg", "as recorded", 14],
+    ["pigments.lamp-black.densityGPerCm3", "as recorded", 1.8],
+    ["pigments.lamp-black.oilAbsorptionGPer100g", "as recorded", 72],
+    ["pigments.lamp-black.bulkDensityLooseGPerMl", "as recorded", 0.16],
+    ["pigments.lamp-black.bulkDensityTappedGPerMl", "as recorded", 0.27],
+    ["pigments.lamp-black.particleSizeUm", "as recorded", [0.06, 0.12]],
+    ["pigments.lamp-black.pricePerKg", "as recorded", 38],
+    ["additions.cobalt-zirconium-drier.percentOfOil", "as recorded", 0.4],
+    ["additions.cobalt-zirconium-drier.densityGPerCm3", "as recorded", 0.95],
+    ["additions.cobalt-zirconium-drier.pricePerKg", "as recorded", 31],
+    ["oil.oilIndexGPer100g", "as recorded", 99],
+    ["oil.oilAbsorptionGPer100g", "that of its only pigment", 72],
+    ["oil.pigmentDensityGPerCm3", "that of its only pigment", 1.8],
+    ["oil.finenessOfGrindUm", "as recorded", 30],
+    ["oil.gloss60", "as recorded", 8],
+    ["oil.body", "as recorded", "long"],
+    ["oil.oilSeparation", "as recorded", "slight"],
+    ["oil.pvc", "(100 / 1.8) / (100 / 1.8 + 99 / 0.931)", 0.34316],
+    ["oil.reducedPvc", "0.34316 / 0.41909, its CPVC", 0.8188],
+    ["oil.volumeSolids", "no thinner in it", 1],
+    ["oil.paintDensityGPerCm3", "its two lots weigh 1.215 and 1.216", 1.2155],
+    ["oil.pigmentMassFraction", "100 / (100 + 99 + 0.396), the drier 0.4 % of 99", 0.501515],
+    ["oil.pigmentGPerMl", "1.2155 x 0.501515", 0.60959],
+    ["batch.sizes.100-g.oilG", "its oil index", 99],
+    ["batch.sizes.100-g.oilHeldBackG", "a tenth to a fifth of 99", [9.9, 19.8]],
+    ["batch.sizes.100-g.oilAtFirstG", "99 less that", [79.2, 89.1]],
+    ["batch.sizes.100-g.paintG", "100 + 99 + 0.396", 199.396],
+    ["batch.sizes.100-g.paintMl", "199.396 / 1.2155", 164.044],
+    ["batch.sizes.100-g.cost", "0.1 x 38 + 0.099 x 14 + 0.000396 x 31", 5.198276],
+    ["fill.fillings.paint.holds.40-ml.massG", "40 x 1.2155", 48.62],
+    ["fill.fillings.paint.takesMlPer100g", "100 / 1.2155", 82.271],
+    ["drying.touchDryDays", "its trial", 8],
+    ["drying.throughDryDays", "its trial", 21],
+    ["drying.trials.0.touchDryDays", "as recorded", 8],
+    ["drying.trials.0.throughDryDays", "as recorded", 21],
+    ["drying.trials.0.filmThicknessUm", "as recorded", 75],
+    ["drying.trials.0.temperatureC", "as recorded", 20],
+    ["drying.trials.0.humidityPercent", "as recorded", 55],
+    ["permanence.deltaEab", "its exposure", 0.9],
+    ["permanence.category", "0.9 is less than 4, the end of category I", "I"],
+    ["optics.tintingStrength", "it is the workshop's reference", 1],
+    ["optics.tintingStrengthByVolume", "it is the workshop's reference", 1],
+    ["optics.coverageCm2PerMl", "10 000 / 5.69147, the film that hides", 1757.015],
+  ],
+  "titanium-white": [
+    ["pigments.titanium-dioxide.mineral", "its row of pigments.csv", "rutile or anatase"],
+    ["pigments.titanium-dioxide.introduced", "its row of pigments.csv", 1920],
+  ],
+};
+const WORKED = Object.entries(BY_HAND).flatMap(([colour, figures]) =>
+  figures.map(([figure, worked, value]) => ({ colour, figure, worked, value })),
+);
+
+/** What else holds a figure that is found and has no example: a test that asks for it, or for what it is made of by that name. */
+const HELD_BY: Readonly<Record<string, readonly (readonly [figure: FigurePath, name?: string])[]>> =
+  {
+    "test/sheet/hazards-of-the-demonstration.test.ts": [["pigments.*.formula"]],
+    "test/sheet/opacity-expected.test.ts": [["pigments.*.expectedOpacity"]],
+    "test/sheet/chip-by-eye.test.ts": [["notations.masstone.nbsName"]],
+    "test/colorimetry/lamplight.test.ts": [
+      ["notations.masstone.lamplight.deltaE00"],
+      ["notations.masstone.lamplight.ledDeltaE00", "led"],
+      ["notations.masstone.lamplight.fluorescentDeltaE00", "fluorescent"],
+    ],
+    "test/sheet/films-beside-truth.test.ts": [
+      ["optics.contrastRatio"],
+      ["optics.hidingFilmUm"],
+      ["optics.fit.k1"],
+      ["optics.fit.k2"],
+    ],
+    "test/sheet/opacity-of-the-demonstration.test.ts": [
+      ["optics.scatteringPower"],
+      ["optics.opacityClass"],
+    ],
+    "test/sheet/tints-of-the-demonstration.test.ts": [
+      ["optics.gloss.glossyL"],
+      ["optics.gloss.matteL"],
+    ],
+    "test/optics/gloss-depth.test.ts": [
+      ["notations.masstone.glossExcludedL", "readingInGeometry"],
+      ["optics.gloss.glossyValue", "value"],
+      ["optics.gloss.matteValue", "value"],
+      ["optics.gloss.depths.*.L"],
+      ["optics.gloss.depths.*.value"],
+    ],
+    "test/optics/two-constant-fit.test.ts": [["optics.fit.weightedResidual", "chiSquare"]],
+    "test/optics/fitted-colour.test.ts": [
+      ["optics.fit.masstoneResidualDeltaE00", "residualDeltaE00"],
+    ],
+    "test/sheet/optics-of-the-demonstration.test.ts": [
+      ["optics.extender.fromL"],
+      ["optics.extender.toL"],
+    ],
+    "test/sheet/mixtures-of-the-demonstration.test.ts": [
+      ["mixture.whites.*.pair.neutralShare"],
+      ["mixture.whites.*.pair.neutralChroma"],
+    ],
+    "test/formulation/dispersion.test.ts": [["oil.dispersionFactor", "dispersionFactorRuling"]],
+    "test/sheet/medium-with-solvent.test.ts": [["oil.oilBeforeFat"]],
+    "test/sheet/weighed-as-paint.test.ts": [["oil.mainOilGPer100g"]],
+    "test/sheet/no-contradictions.test.ts": [["oil.finish"]],
+    "test/formulation/batch.test.ts": [["batch.holdBack"]],
+    "test/sheet/lot-weights.test.ts": [["batch.loss"]],
+    "test/sheet/batch-and-fill.test.ts": [["batch.sizes.*.lossMl"], ["batch.sizes.*.yieldMl"]],
+    "test/sheet/drying-trials.test.ts": [["drying.class"], ["drying.inWhites.*.class"]],
+    "test/sheet/paint-as-made.test.ts": [["drying.expectedDays"]],
+    "test/drying/drying-estimate.test.ts": [["drying.linseedDays", "linseed"]],
+    "test/sheet/permanence.test.ts": [["permanence.expectation"], ["permanence.blueWool"]],
+  };
+
+/** Figures that are declared with how they are found, and without an example. */
+function foundWithoutExample(part: Declared, pattern: string): FigurePath[] {
+  const { shape } = part;
+  switch (shape.form) {
+    case "figure":
+      return "found" in part && !("example" in part) ? [pattern] : [];
+    case "members":
+      return Object.entries(shape.members).flatMap(([key, one]) =>
+        foundWithoutExample(one, pathBelow(pattern, key)),
+      );
+    case "list":
+    case "map":
+      return foundWithoutExample(shape.member, `${pattern}.*`);
+    case "plain":
+      return [];
+  }
+}
 
 /** Half of the last digit that a value is written to. */
 function tolerance(value: number): number {
@@ -49,8 +155,8 @@ function tolerance(value: number): number {
 }
 
 describe("a figure is as worked by hand", () => {
-  test("some are", () => expect(BY_HAND.length).toBeGreaterThan(3));
-  test.each(BY_HAND)("$colour $figure = $worked", ({ colour, figure: path, value }) => {
+  test("some are", () => expect(WORKED.length).toBeGreaterThan(30));
+  test.each(WORKED)("$colour $figure = $worked", ({ colour, figure: path, value }) => {
     const figure = figureEntry(sheetOf(colour), path)?.figure;
     if (figure === undefined || !isKnown(figure)) throw new Error(`${colour} has no ${path}`);
     if (typeof value === "string") return expect(figure.value).toBe(value);
@@ -59,5 +165,24 @@ describe("a figure is as worked by hand", () => {
       expect(Math.abs((found[i] ?? NaN) - end), found.join(" to ")).toBeLessThanOrEqual(
         tolerance(end),
       );
+  });
+});
+
+describe("each figure that is found is held by something", () => {
+  const wanting = foundWithoutExample(SHEET, "");
+  const worked = WORKED.map(
+    ({ colour, figure }) => certain(figureEntry(sheetOf(colour), figure)).row.pattern,
+  );
+  const elsewhere = Object.entries(HELD_BY).flatMap(([file, figures]) =>
+    figures.map(([figure, name = certain(figure.split(".").at(-1))]) => ({ file, figure, name })),
+  );
+  test("by an example of its own, a row worked by hand, or a test that is named here", () => {
+    const held = new Set([...worked, ...elsewhere.map(({ figure }) => figure)]);
+    expect(wanting.filter((pattern) => !held.has(pattern))).toEqual([]);
+  });
+  test.each(elsewhere)("$figure by $name of $file", ({ file, figure, name }) => {
+    expect(wanting).toContain(figure);
+    expect(worked).not.toContain(figure);
+    expect(readFileSync(file, "utf8")).toMatch(new RegExp(`\\b${name}\\b`));
   });
 });

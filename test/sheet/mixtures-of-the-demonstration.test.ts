@@ -5,7 +5,8 @@
  */
 import { describe, expect, test } from "vitest";
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
-import type { MixtureDrift, MixtureSection } from "../../lib/sheet/mixture/mixture-figures.ts";
+import type { MixtureDrift } from "../../lib/sheet/mixture/component-loss.ts";
+import type { MixtureSection } from "../../lib/sheet/mixture/mixture-figures.ts";
 import { allFits } from "../../lib/sheet/all-sheets.ts";
 import { colourSheet } from "../../lib/sheet/colour-sheet.ts";
 import { RECORDS, SHEETS, sheetOf } from "./demonstration-sheets.ts";

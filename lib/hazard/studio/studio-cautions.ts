@@ -74,41 +74,140 @@ export interface StudioPaint {
   readonly dryingOil: boolean;
 }
 
+/** What weighing and mulling one dry pigment goes by. */
+interface Powdered {
+  readonly dry: Material;
+  /** How it dusts. */
+  readonly dusts: StudioReason;
+  /** What is known of its dust that a light mask does not do for; or may be so, for all that is known. */
+  readonly known: StudioReason | undefined;
+  readonly grave: StudioReason | undefined;
+  readonly nature: PigmentNature | undefined;
+}
+
+/** What the other operations go by: the paint wet, the dust of its film, and its powder. */
+interface Painted extends StudioPaint {
+  readonly wet: Material;
+  /** Why its dust is not only a nuisance. */
+  readonly dust: StudioReason | undefined;
+  readonly hasPowder: boolean;
+}
+
+/** A caution with why it is called for; undefined where it is not. */
+type CalledFor<R extends string, Facts> = (
+  of: Facts,
+) => { readonly rule: R; readonly reason: StudioReason } | undefined;
+
+function cautions<Facts>() {
+  return <const R extends string>(
+      rule: R,
+      why: (of: Facts) => StudioReason | undefined,
+    ): CalledFor<R, Facts> =>
+    (of) => {
+      const reason = why(of);
+      return reason && { rule, reason };
+    };
+}
+const ofPowder = cautions<Powdered>();
+const ofPaint = cautions<Painted>();
+
+const NUISANCE: StudioReason = { rule: "nuisance-dust", values: {} };
+const NO_FOOD: StudioReason = { rule: "paint-is-no-food", values: {} };
+const DRYING_OIL: StudioReason = { rule: "drying-oil", values: {} };
+
+const WEIGHING = [
+  ofPowder("captured-exhaust-first", ({ dusts }) => dusts),
+  ofPowder("no-draught-across-powder", ({ dusts }) => dusts),
+  ofPowder("respirator-ffp2", ({ grave }) => (grave === undefined ? NUISANCE : undefined)),
+  ofPowder("respirator-p3", ({ grave }) => grave),
+  ofPowder("no-ignition-source", ({ dry, nature }) =>
+    nature === "mineral"
+      ? reasonOf(dry, noMetal, BURNS)
+      : { rule: "dust-can-burn", values: { nature: nature ?? "not known" } },
+  ),
+  ofPowder("gloves", ({ dry }) => reasonOf(dry, forSkin, SKIN, true)),
+  ofPowder("eye-protection", ({ dry }) => reasonOf(dry, noMetal, EYES)),
+  ofPowder("pregnant-or-nursing-keep-away", ({ dry }) => reasonOf(dry, forUnborn, UNBORN)),
+  ofPowder("workplace-lead-rules", ({ dry }) => reasonOf(dry, isLead, undefined)),
+  ofPowder("work-clothes-apart", ({ known }) => known),
+  ofPowder("children-keep-away", ({ known }) => known ?? NUISANCE),
+  ofPowder("no-food-in-the-room", ({ known }) => known ?? NUISANCE),
+] as const;
+
+const PAINTING = [
+  ofPaint("no-food-no-brush-in-mouth", graveOrNoFood),
+  ofPaint("not-on-skin-or-food", () => NO_FOOD),
+  ofPaint(
+    "gloves",
+    ({ wet, sensitisers }) =>
+      reasonOf(wet, forSkin, SKIN, true) ??
+      (sensitisers.length === 0
+        ? undefined
+        : { rule: "holds-sensitiser", values: { names: sensitisers } }),
+  ),
+  ofPaint("eye-protection", ({ wet }) => reasonOf(wet, noMetal, EYES)),
+  ofPaint("fresh-air", ({ wet }) => reasonOf(wet, noMetal, VAPOURS)),
+  ofPaint("no-ignition-source", ({ wet }) => reasonOf(wet, noMetal, BURNS)),
+  ofPaint("pregnant-or-nursing-keep-away", ({ wet }) => reasonOf(wet, forUnborn, UNBORN)),
+  ofPaint("children-keep-away", graveOrNoFood),
+] as const;
+
+const SANDING = [
+  ofPaint("no-dry-sanding", ({ dust }) =>
+    dust === undefined ? { rule: "film-turns-to-dust", values: {} } : undefined,
+  ),
+  ofPaint("never-sand-dry", ({ dust }) => dust),
+] as const;
+
+const HEATING_OR_SPRAYING = [
+  ofPaint("spray-only-with-captured-exhaust", ({ wet, dust }) =>
+    fumes(wet) === undefined
+      ? (dust ?? { rule: "droplets-are-breathed-in", values: {} })
+      : undefined,
+  ),
+  ofPaint("no-spraying-no-heating", ({ wet }) => fumes(wet)),
+  ofPaint("no-heating-of-oil", ofDryingOil),
+] as const;
+
+const CLEANING = [
+  ofPaint("wet-wipe-no-sweeping", ({ dust, hasPowder }) =>
+    hasPowder ? (dust ?? { rule: "dust-goes-up-again", values: {} }) : undefined,
+  ),
+  ofPaint("wash-hands", () => NO_FOOD),
+  ofPaint("oily-rags", ofDryingOil),
+] as const;
+
+const DISPOSAL = [
+  ofPaint("oily-rags", ofDryingOil),
+  ofPaint(
+    "not-down-the-drain",
+    ({ wet }) => reasonOf(wet, anyMetal, WATER) ?? { rule: "paint-and-oil-foul-water", values: {} },
+  ),
+  ofPaint("hazardous-waste", ({ wet }) => reasonOf(wet, specialWaste, SPECIAL_WASTE, true)),
+] as const;
+
+/** Rules of the paint, by operation. */
+const OF_PAINT = {
+  painting: PAINTING,
+  sanding: SANDING,
+  "heating or spraying": HEATING_OR_SPRAYING,
+  cleaning: CLEANING,
+  disposal: DISPOSAL,
+} as const satisfies Record<
+  Exclude<StudioOperation, "weighing and mulling">,
+  readonly CalledFor<string, Painted>[]
+>;
+
+type Caution = NonNullable<
+  ReturnType<(typeof WEIGHING)[number] | (typeof OF_PAINT)[keyof typeof OF_PAINT][number]>
+>["rule"];
+
 interface OfPigments {
   /** Slugs; of the paint when left out. */
   readonly pigments?: readonly string[];
 }
 
 /** Cautions that name the pigments they are for, or else speak of the paint. */
-export const CAUTIONS = [
-  "captured-exhaust-first",
-  "no-draught-across-powder",
-  "respirator-ffp2",
-  "respirator-p3",
-  "no-ignition-source",
-  "gloves",
-  "eye-protection",
-  "pregnant-or-nursing-keep-away",
-  "workplace-lead-rules",
-  "work-clothes-apart",
-  "children-keep-away",
-  "no-food-in-the-room",
-  "no-food-no-brush-in-mouth",
-  "not-on-skin-or-food",
-  "fresh-air",
-  "no-dry-sanding",
-  "never-sand-dry",
-  "spray-only-with-captured-exhaust",
-  "no-spraying-no-heating",
-  "no-heating-of-oil",
-  "wet-wipe-no-sweeping",
-  "wash-hands",
-  "oily-rags",
-  "not-down-the-drain",
-  "hazardous-waste",
-] as const;
-type Caution = (typeof CAUTIONS)[number];
-
 export type CautionStatement = { readonly [R in Caution]: StatementOf<R, OfPigments> }[Caution];
 
 export type StudioCaution = CautionStatement & {
@@ -130,49 +229,47 @@ export function studioCautions(
 ): StudioCaution[] {
   const wet = material(paint.ingredients, paint.hazardStatements, knowledge.metals);
   const dust = paintDust(wet, pigments, paint, knowledge.quartz);
-  return [
-    merged(pigments.flatMap((pigment) => weighing(pigment, knowledge))),
-    painting(wet, paint),
-    sanding(dust),
-    heatingOrSpraying(wet, dust, paint),
-    cleaning(dust, paint, pigments.length > 0),
-    disposal(wet, paint),
-  ].flatMap((operation) =>
+  const of: Painted = { ...paint, wet, dust, hasPowder: pigments.length > 0 };
+  return STUDIO_OPERATIONS.map((operation) =>
+    operation === "weighing and mulling"
+      ? merged(
+          pigments.flatMap((pigment) =>
+            called(operation, WEIGHING, powdered(pigment, knowledge), { pigments: [pigment.slug] }),
+          ),
+        )
+      : called(operation, OF_PAINT[operation], of),
+  ).flatMap((operation) =>
     operation.toSorted((one, other) => Number(one.general) - Number(other.general)),
   );
 }
 
-function caution(
+function called<Facts>(
   operation: StudioOperation,
-  rule: Caution,
-  reason: StudioReason,
+  rules: readonly CalledFor<Caution, Facts>[],
+  of: Facts,
   values: OfPigments = {},
-): StudioCaution {
-  return {
-    operation,
-    rule,
-    values,
-    reason,
-    general: isGeneralReason(reason),
-    source: rule === "oily-rags" ? "29-cfr-1926-252" : "practice-hazard",
-  };
-}
-
-function when(
-  reason: StudioReason | undefined,
-  make: (reason: StudioReason) => StudioCaution,
 ): StudioCaution[] {
-  return reason === undefined ? [] : [make(reason)];
+  return rules.flatMap((rule): StudioCaution[] => {
+    const caution = rule(of);
+    return caution === undefined
+      ? []
+      : [
+          {
+            operation,
+            ...caution,
+            values,
+            general: isGeneralReason(caution.reason),
+            source: caution.rule === "oily-rags" ? "29-cfr-1926-252" : "practice-hazard",
+          },
+        ];
+  });
 }
 
-function weighing(
+function powdered(
   pigment: StudioPigment,
   { metals, quartz }: Pick<HazardKnowledge, "metals" | "quartz">,
-): StudioCaution[] {
-  const operation = "weighing and mulling";
+): Powdered {
   const dry = material(pigment.ingredients, pigment.hazardStatements, metals);
-  const of = { pigments: [pigment.slug] };
-  const dusts = dustReason(pigment);
   const stone = mayHoldQuartz(pigment, quartz);
   const quartzDust: StudioReason | undefined =
     stone === undefined ? undefined : { rule: "may-hold-quartz", values: { what: stone } };
@@ -180,35 +277,26 @@ function weighing(
     reasonOf(dry, graveDust, undefined) ??
     (stone === STATED_QUARTZ ? quartzDust : undefined) ??
     reasonOf(dry, noMetal, LIGHT_FILTER_NOT_ENOUGH);
-  const grave = known ?? quartzDust ?? reasonOf(dry, noMetal, undefined, true);
-  const { nature } = pigment;
-  const burns: StudioReason | undefined =
-    nature === "mineral"
-      ? reasonOf(dry, noMetal, BURNS)
-      : { rule: "dust-can-burn", values: { nature: nature ?? "not known" } };
-  return [
-    caution(operation, "captured-exhaust-first", dusts, of),
-    caution(operation, "no-draught-across-powder", dusts, of),
-    grave === undefined
-      ? caution(operation, "respirator-ffp2", { rule: "nuisance-dust", values: {} }, of)
-      : caution(operation, "respirator-p3", grave, of),
-    ...when(burns, (reason) => caution(operation, "no-ignition-source", reason, of)),
-    ...when(reasonOf(dry, forSkin, SKIN, true), (reason) =>
-      caution(operation, "gloves", reason, of),
-    ),
-    ...when(reasonOf(dry, noMetal, EYES), (reason) =>
-      caution(operation, "eye-protection", reason, of),
-    ),
-    ...when(reasonOf(dry, forUnborn, UNBORN), (reason) =>
-      caution(operation, "pregnant-or-nursing-keep-away", reason, of),
-    ),
-    ...when(reasonOf(dry, isLead, undefined), (reason) =>
-      caution(operation, "workplace-lead-rules", reason, of),
-    ),
-    ...when(known, (reason) => caution(operation, "work-clothes-apart", reason, of)),
-    caution(operation, "children-keep-away", known ?? { rule: "nuisance-dust", values: {} }, of),
-    caution(operation, "no-food-in-the-room", known ?? { rule: "nuisance-dust", values: {} }, of),
-  ];
+  return {
+    dry,
+    dusts: dustReason(pigment),
+    known,
+    grave: known ?? quartzDust ?? reasonOf(dry, noMetal, undefined, true),
+    nature: pigment.nature,
+  };
+}
+
+function graveOrNoFood({ wet }: Painted): StudioReason {
+  return reasonOf(wet, graveDust, LIGHT_FILTER_NOT_ENOUGH, true) ?? NO_FOOD;
+}
+
+/** What nobody has classified may hold a metal that gives off fumes. */
+function fumes(wet: Material): StudioReason | undefined {
+  return reasonOf(wet, noHeat, undefined, true);
+}
+
+function ofDryingOil({ dryingOil }: Painted): StudioReason | undefined {
+  return dryingOil ? DRYING_OIL : undefined;
 }
 
 function dustReason(pigment: StudioPigment): StudioReason {
@@ -246,32 +334,6 @@ function slugsOf(line: StudioCaution | undefined): readonly string[] {
 
 function isLead({ metal }: MetalRow): boolean {
   return metal === "lead";
-}
-
-function painting(wet: Material, { sensitisers }: StudioPaint): StudioCaution[] {
-  const operation = "painting";
-  const plain: StudioReason = { rule: "paint-is-no-food", values: {} };
-  const grave = reasonOf(wet, graveDust, LIGHT_FILTER_NOT_ENOUGH, true);
-  const skin =
-    reasonOf(wet, forSkin, SKIN, true) ??
-    (sensitisers.length === 0
-      ? undefined
-      : { rule: "holds-sensitiser", values: { names: sensitisers } });
-  const any = grave ?? plain;
-  return [
-    caution(operation, "no-food-no-brush-in-mouth", any),
-    caution(operation, "not-on-skin-or-food", plain),
-    ...when(skin, (reason) => caution(operation, "gloves", reason)),
-    ...when(reasonOf(wet, noMetal, EYES), (reason) => caution(operation, "eye-protection", reason)),
-    ...when(reasonOf(wet, noMetal, VAPOURS), (reason) => caution(operation, "fresh-air", reason)),
-    ...when(reasonOf(wet, noMetal, BURNS), (reason) =>
-      caution(operation, "no-ignition-source", reason),
-    ),
-    ...when(reasonOf(wet, forUnborn, UNBORN), (reason) =>
-      caution(operation, "pregnant-or-nursing-keep-away", reason),
-    ),
-    caution(operation, "children-keep-away", any),
-  ];
 }
 
 /**
@@ -336,69 +398,4 @@ function aspectOf(code: string): string {
   if (!isHazardCode(code)) return code;
   const { classes, route } = statementMeaning(code);
   return `${classElements(classes[0]).family} ${route ?? ""}`;
-}
-
-function sanding(dust: StudioReason | undefined): StudioCaution[] {
-  return [
-    dust === undefined
-      ? caution("sanding", "no-dry-sanding", { rule: "film-turns-to-dust", values: {} })
-      : caution("sanding", "never-sand-dry", dust),
-  ];
-}
-
-function heatingOrSpraying(
-  wet: Material,
-  dust: StudioReason | undefined,
-  { dryingOil }: StudioPaint,
-): StudioCaution[] {
-  const operation = "heating or spraying";
-  // What nobody has classified may hold a metal that gives off fumes.
-  const fumes = reasonOf(wet, noHeat, undefined, true);
-  return [
-    fumes === undefined
-      ? caution(
-          operation,
-          "spray-only-with-captured-exhaust",
-          dust ?? { rule: "droplets-are-breathed-in", values: {} },
-        )
-      : caution(operation, "no-spraying-no-heating", fumes),
-    ...(dryingOil
-      ? [caution(operation, "no-heating-of-oil", { rule: "drying-oil", values: {} })]
-      : []),
-  ];
-}
-
-function cleaning(
-  dust: StudioReason | undefined,
-  { dryingOil }: StudioPaint,
-  hasPowder: boolean,
-): StudioCaution[] {
-  const operation = "cleaning";
-  return [
-    ...(hasPowder
-      ? [
-          caution(
-            operation,
-            "wet-wipe-no-sweeping",
-            dust ?? { rule: "dust-goes-up-again", values: {} },
-          ),
-        ]
-      : []),
-    caution(operation, "wash-hands", { rule: "paint-is-no-food", values: {} }),
-    ...(dryingOil ? [caution(operation, "oily-rags", { rule: "drying-oil", values: {} })] : []),
-  ];
-}
-
-function disposal(wet: Material, { dryingOil }: StudioPaint): StudioCaution[] {
-  const operation = "disposal";
-  const special = reasonOf(wet, specialWaste, SPECIAL_WASTE, true);
-  return [
-    ...(dryingOil ? [caution(operation, "oily-rags", { rule: "drying-oil", values: {} })] : []),
-    caution(
-      operation,
-      "not-down-the-drain",
-      reasonOf(wet, anyMetal, WATER) ?? { rule: "paint-and-oil-foul-water", values: {} },
-    ),
-    ...when(special, (reason) => caution(operation, "hazardous-waste", reason)),
-  ];
 }

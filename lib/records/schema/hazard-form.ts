@@ -63,7 +63,7 @@ const metalShare = z.strictObject({
 
 export const casNumber = z
   .string()
-  .regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number")
+  .regex(/^\d{2,7}-\d{2}-\d$/, { error: "a CAS number, such as 1309-37-1", abort: true })
   .refine(checkDigitHolds, "a CAS number whose last digit is the check of the others");
 
 /**

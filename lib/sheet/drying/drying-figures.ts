@@ -1,5 +1,6 @@
 import { DRYING_SIGNS } from "../../drying/contribution.ts";
 import { dryingClassRuling } from "../../drying/drying-class.ts";
+import { certain } from "../../quantities/at.ts";
 import {
   DRYING_REASONS,
   FILM_HEALTH,
@@ -64,12 +65,13 @@ export type ContributionFigure = SectionOf<typeof CONTRIBUTION>;
 
 type Days<K extends string> = Readonly<Record<K, Figure<Interval>>>;
 
-/** Fast, medium, slow or very slow. */
+/** Fast, medium, slow or very slow, by the middle; what is printed says every class that the days reach into. */
 const CLASS = found(word("dryingClass"), ({ touchDryDays: days }: Days<"touchDryDays">) =>
   classifiedFigure(
     { name: "class by days to touch dry", unit: "", source: "practice-drying" },
     { days },
     (v) => dryingClassRuling(v.days).dryingClass as string,
+    (v) => dryingClassRuling(v.days).spans,
   ),
 );
 
@@ -158,7 +160,7 @@ export const DRYING = section({
       isKnown(touchDryDays)
         ? [
             layeringLine(
-              dryingClassRuling(touchDryDays.value).dryingClass,
+              certain(dryingClassRuling(touchDryDays.value).spans.at(-1)),
               oil === undefined ? undefined : fatnessRuling(oil).fatness,
               zincShare(pigments),
               colourFamily(colour, records) === "extender",

@@ -13,9 +13,9 @@ import {
   text,
   type Declared,
   type SectionOf,
+  NAMED,
 } from "../declaration.ts";
 import { found, type Found } from "../found.ts";
-import { NAMED } from "../optics/optics-parts.ts";
 import { recordedFigure, type RecordedAs } from "../recorded-figure.ts";
 
 /** A trial as its colour's record has it, and as the drying rules take it. */

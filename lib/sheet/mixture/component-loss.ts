@@ -8,8 +8,18 @@ import { isStatement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { colourRecord, drawdownRecords } from "../record-inputs.ts";
-import type { MixtureDrift } from "./mixture-figures.ts";
 import type { MixedInWhite } from "./mixture-white.ts";
+import {
+  list,
+  number,
+  ONE_PLACE,
+  section,
+  statements,
+  text,
+  type SectionOf,
+} from "../declaration.ts";
+import { SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
+import { DAY_LAB, drawnFrom } from "./picture-points.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 
 const FADED: Origin = {
@@ -18,6 +28,25 @@ const FADED: Origin = {
   method: "K and S of its components' own paints, one of them less by what it lost",
   source: "duncan-1940",
 };
+
+const MIXTURE_LOSS = section({
+  /** Percent of its strength: "30". */
+  slug: text,
+  lab: DAY_LAB,
+  deltaE00: number({ ...ONE_PLACE, word: "driftDeltaE00" }),
+  ...SCREEN_IF_KNOWN,
+});
+
+export const MIXTURE_DRIFT = section({
+  /** Of the pigment. */
+  slug: text,
+  name: text,
+  losses: list(MIXTURE_LOSS),
+  sentences: statements,
+  /** For the picture: share of strength lost, a* and b*. */
+  path: drawnFrom("loss", "a", "b"),
+});
+export type MixtureDrift = SectionOf<typeof MIXTURE_DRIFT>;
 
 /** Where the tint at L* 50 goes as each component in turn loses strength. */
 export function componentDrifts({ mixed, components, drawn }: MixedInWhite): MixtureDrift[] {

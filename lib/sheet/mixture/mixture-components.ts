@@ -5,13 +5,13 @@ import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import { remembered, rememberedOfTwo } from "../../quantities/remembered.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import type { MixtureComponent } from "./mixture-figures.ts";
 import { paintAsMade } from "../paint-as-made.ts";
 import { mainOil } from "../oil/main-oil.ts";
 import { colourRecord, paintsOfPigment, pigmentRecord } from "../record-inputs.ts";
 import type { WeighedTube } from "../pigments/parts-of-paint.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import type { Fits } from "../tints/strength.ts";
+import { NAMED, optional, quantity, section, SHARE, text, type SectionOf } from "../declaration.ts";
 import { slugOrder } from "../../quantities/name-order.ts";
 
 /** A pigment of a mixture with the paint made of it alone, and what reckoning by paint needs of that. */
@@ -101,6 +101,19 @@ export function paintFacts(colour: Colour, records: Records): PaintFacts {
 export function pigmentFraction({ massPerPigment }: PaintFacts): number | undefined {
   return isKnown(massPerPigment) ? 1 / midpoint(massPerPigment.value) : undefined;
 }
+
+export const MIXTURE_COMPONENT = section({
+  /** Of the pigment. */
+  slug: text,
+  name: text,
+  /** The paint of this pigment alone that it is reckoned from. */
+  paint: optional(NAMED),
+  /** Shares of the dry pigment, and of the component paints that squeezed out together make it: by mass and by volume [1]. */
+  pigmentVolumeFraction: quantity({ ...SHARE, word: "pigmentVolumeShare" }),
+  paintMassFraction: quantity({ ...SHARE, word: "paintMassShare" }),
+  paintVolumeFraction: quantity({ ...SHARE, word: "paintVolumeShare" }),
+});
+export type MixtureComponent = SectionOf<typeof MIXTURE_COMPONENT>;
 
 /** Shares of a mixture by mass and volume, of dry pigment and of the paints that make it on the palette. */
 export function mixtureComponents(

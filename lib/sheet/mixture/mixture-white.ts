@@ -7,25 +7,29 @@ import {
   mixedTint,
   type MixedTint,
   type Mixture,
-  pairGreys,
 } from "../../optics/mixtures/mixture.ts";
 import { paintMassRatio } from "../../optics/mixtures/paint-parts.ts";
-import type { LadderModel } from "../../optics/tints/ladder.ts";
-import { rememberedOfTwo } from "../../quantities/remembered.ts";
-import { pairNeutral } from "../../optics/mixtures/pair-neutral.ts";
 import { isKnown, notStated, type RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
-import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
-import { componentDrifts, singleBlackDrift } from "./component-loss.ts";
-import type {
-  MixtureComponent,
-  MixturePair,
-  MixtureStep,
-  MixtureWhite,
-} from "./mixture-figures.ts";
+import { componentDrifts, MIXTURE_DRIFT, singleBlackDrift } from "./component-loss.ts";
+import type { MixtureComponent } from "./mixture-components.ts";
+import { MIXTURE_PAIR, mixturePair } from "./mixture-pair.ts";
+import { DAY_LAB } from "./picture-points.ts";
+import {
+  list,
+  NAMED,
+  number,
+  ONE_PLACE,
+  optional,
+  plainNumber,
+  section,
+  type SectionOf,
+} from "../declaration.ts";
+import { MUNSELL, SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
+import { MASS_RATIO } from "../tints/tint-figures.ts";
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { dayLab } from "../notations/reading-figures.ts";
 import type { Fits } from "../tints/strength.ts";
@@ -39,6 +43,40 @@ const MIXED: Origin = {
   method: "K and S of its components' own paints, added",
   source: "duncan-1940",
 };
+
+const MIXTURE_STEP = section({
+  /** Mixture to white by mass, "1:20"; "1:0" is the mixture itself. */
+  massRatio: MASS_RATIO,
+  lab: DAY_LAB,
+  munsell: optional(MUNSELL),
+  /** About 68 %, in Delta-E00. */
+  uncertainty: plainNumber,
+  /** How far the drawdown of the mixture itself lies from it; absent where none was read. */
+  missDeltaE00: optional(number({ ...ONE_PLACE, word: "mixtureMiss" })),
+  ...SCREEN_IF_KNOWN,
+});
+export type MixtureStep = SectionOf<typeof MIXTURE_STEP>;
+
+export const MIXTURE_WHITE = section({
+  white: NAMED,
+  steps: list(MIXTURE_STEP),
+  /** Middle one of the misses of the steps that were read, Delta-E00. */
+  middleMissDeltaE00: number({ ...ONE_PLACE, word: "mixtureMiddleMiss" }),
+  /** The tint at L* 50 that drift starts from; absent of a mixture too pale or too dark to reach it. */
+  fresh: optional(
+    section({
+      massRatio: number({ unit: "1", kind: "significant", digits: 2, word: "massRatio" }),
+      lab: DAY_LAB,
+      uncertainty: plainNumber,
+      ...SCREEN_IF_KNOWN,
+    }),
+  ),
+  pair: optional(MIXTURE_PAIR),
+  drifts: list(MIXTURE_DRIFT),
+  /** A black of one pigment that loses as much, to hold beside it. */
+  singleBlack: optional(MIXTURE_DRIFT),
+});
+export type MixtureWhite = SectionOf<typeof MIXTURE_WHITE>;
 
 /** Let-downs that are predicted where the mixture itself was not drawn down. */
 const USUAL_STEPS = ["1:1", "1:5", "1:20", "1:100"];
@@ -80,7 +118,7 @@ export function mixtureWhite(at: MixedInWhite): WorkedWhite {
       missDeltaE00 !== undefined && isKnown(missDeltaE00) ? [missDeltaE00.value] : [],
     )
     .toSorted((one, other) => one - other);
-  const pair = mixturePair(at);
+  const pair = mixturePair(mixed.parts, at.components, origin);
   const singleBlack = singleBlackDrift(at);
   const figures = {
     white: { slug: white, name: whiteColour(white, records).name },
@@ -175,68 +213,5 @@ function predicted(
     uncertainty: p68,
     ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
     ...screenFigures(notations.screen, origin),
-  };
-}
-
-const GREY_STEPS = 20;
-/** Share of one of a pair [1] that is none of it. */
-const LEAST_SHARE = 0.01;
-
-/** Of a pair whose ladders stay as they are while anything else is tried. */
-const greysOfPair = rememberedOfTwo((one: LadderModel, other: LadderModel) => ({
-  greys: pairGreys(one, other, DRIFT_LIGHTNESS, GREY_STEPS),
-  neutral: pairNeutral(one, other, DRIFT_LIGHTNESS),
-}));
-
-function mixturePair(at: MixedInWhite): MixturePair | undefined {
-  const {
-    mixed: { parts },
-    components,
-  } = at;
-  const origin = mixedFrom(at);
-  const [one, other] = parts;
-  const [first, second] = components;
-  if (
-    one === undefined ||
-    other === undefined ||
-    first === undefined ||
-    second === undefined ||
-    parts.length !== 2
-  )
-    return undefined;
-  const { greys, neutral } = greysOfPair(one.ladder, other.ladder);
-  if (isStatement(greys) || isStatement(neutral)) return undefined;
-  // Where one of the two is the most neutral by itself, no mixture leads to a grey.
-  if (Math.min(neutral.share, 1 - neutral.share) < LEAST_SHARE) return undefined;
-  const neutralShare = notationFigure(neutral.share, "1", {
-    ...origin,
-    method: "share of paint by mass at which C*ab is least, at L* 50",
-  });
-  return {
-    first: first.paint?.name ?? first.name,
-    second: second.paint?.name ?? second.name,
-    neutralShare,
-    neutralVolumeShare: derivedFigure(
-      { name: "the same by volume of paint", unit: "1" },
-      {
-        share: neutralShare,
-        firstVolume: first.paintVolumeFraction,
-        firstMass: first.paintMassFraction,
-        secondVolume: second.paintVolumeFraction,
-        secondMass: second.paintMassFraction,
-      },
-      (v) => {
-        const [a, b] = [
-          (v.share * v.firstVolume) / v.firstMass,
-          ((1 - v.share) * v.secondVolume) / v.secondMass,
-        ];
-        return a / (a + b);
-      },
-    ),
-    neutralChroma: notationFigure(neutral.chroma, "1", {
-      ...origin,
-      method: "C*ab (D65/10) of that grey",
-    }),
-    greys: greys.map(({ share, lab: { a, b } }) => ({ share, a, b })),
   };
 }

@@ -44,7 +44,7 @@ import {
 import { reducedPvcFigure } from "./reduced-pvc.ts";
 
 const DENSITY = { unit: "g/cm3", kind: "significant", digits: 3 } as const;
-const DEMAND = { unit: "g/100 g", kind: "significant", digits: 3 } as const;
+const DEMAND = { unit: "g/100 g", kind: "significant", digits: 3, workedOutPlaces: 0 } as const;
 const OVER_CPVC = { unit: "1", kind: "decimal", digits: 2 } as const;
 
 /** What the figures of a paint's oil are found from, beside one another. */
@@ -94,6 +94,7 @@ export const OIL = section({
       },
     },
     (v) => oilIndexRuling(v.oilIndexGPer100g).oilIndexClass,
+    (v) => oilIndexRuling(v.oilIndexGPer100g).spans,
   ),
   /** Of the dry pigment, mixed where there are several. */
   pigmentDensityGPerCm3: oil.found(quantity({ ...DENSITY, word: "density" }), ({ parts }) =>

@@ -25,9 +25,14 @@ import { drawdownRecords } from "../record-inputs.ts";
 import { masstoneContrast, paintFilms } from "../tints/films-over-both.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { letDownCoefficients } from "./let-down-coefficients.ts";
-import type { GlazeStep } from "./optics-parts.ts";
 import type { GlossyFilm } from "./read-films.ts";
+import { plainNumber, section, type SectionOf } from "../declaration.ts";
+import { SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
 import type { FilmsOfColour, ToldFilms } from "./told-films.ts";
+
+/** The colour as a film over white. */
+export const GLAZE_STEP = section({ filmUm: plainNumber, ...SCREEN_IF_KNOWN });
+type GlazeStep = SectionOf<typeof GLAZE_STEP>;
 
 /** Films of the hiding curve [um]. */
 const CURVE_FILMS_UM = [5, 10, 15, 20, 30, 40, 50, 75, 100, 150, 200];

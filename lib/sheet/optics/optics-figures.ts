@@ -24,16 +24,17 @@ import type { PaintOfColour } from "../paint-as-made.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import { effectOfPigments } from "../pigments/special-effects.ts";
 import { drawdownRecords } from "../record-inputs.ts";
-import { fitFigures } from "../tints/fit-section.ts";
+import { FIT } from "../tints/fit-figures.ts";
 import { weighedAs } from "../tints/paint-conversion.ts";
 import { tintingStrength, type Strength } from "../tints/strength.ts";
 import type { TintSection } from "../tints/tint-figures.ts";
 import { acrossWhites } from "./across-whites.ts";
-import { dispersionFigures } from "./dispersion-section.ts";
-import { extenderFigures } from "./extender-section.ts";
-import { glossFigures, glossReasons } from "./gloss-section.ts";
+import { DISPERSION, dispersionFigures } from "./dispersion-figures.ts";
+import { EXTENDER, extenderFigures } from "./extender-figures.ts";
+import { GLOSS_DEPTH, glossFigures, glossReasons } from "./gloss-figures.ts";
 import {
   contrastFigure,
+  GLAZE_STEP,
   glaze,
   hidingCurve,
   hidingFilmFigure,
@@ -42,7 +43,6 @@ import {
   opacityFigure,
   opacityOf,
 } from "./hiding.ts";
-import { DISPERSION, EXTENDER, FIT, GLAZE_STEP, GLOSS_DEPTH } from "./optics-parts.ts";
 import { scatteringPowerFigure } from "./scattering-power.ts";
 import { coatReasons, filmsOfColour, type FilmsOfColour } from "./told-films.ts";
 
@@ -146,7 +146,7 @@ export const OPTICS = section({
   fit: optics.found(optional(FIT), ({ colour, fits, records }) => {
     const fit = fits.get(colour.slug);
     return fit?.kind === "fit"
-      ? fitFigures(fit, drawdownRecords(colour, records), records)
+      ? filled(FIT, { fit, drawdowns: drawdownRecords(colour, records), records })
       : undefined;
   }),
   reasons: optics.found(statements, (of) => {

@@ -4,14 +4,25 @@ import {
   partsOfWhite,
   pigmentMassRatio,
 } from "../../optics/mixtures/paint-parts.ts";
-import { isKnown } from "../../quantities/figure.ts";
+import type { RatioKind } from "../../optics/fit/drawdown.ts";
+import { isKnown, type Figure } from "../../quantities/figure.ts";
 import { ends } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
-import type { AtLightness, TintSection } from "./tint-figures.ts";
+import { quantity, section, type SectionOf } from "../declaration.ts";
 import type { WeighedPaint } from "./paint-conversion.ts";
 
 /** Colour to white beyond which hardly any white is in it: the masstone itself is about as light. */
 export const HARDLY_ANY_WHITE = 20;
+
+const PARTS = { unit: "1", kind: "significant", digits: 2 } as const;
+
+/** White to one part of the colour at L* 50: of paint by mass and by volume, and of the dry pigment in them by mass. */
+export const STRENGTH_PARTS = section({
+  byMass: quantity({ ...PARTS, word: "strengthByMass" }),
+  byVolume: quantity({ ...PARTS, word: "strengthByVolume" }),
+  byPigmentMass: quantity({ ...PARTS, word: "strengthByPigmentMass" }),
+});
+type StrengthParts = SectionOf<typeof STRENGTH_PARTS>;
 
 /**
  * Parts of white that bring a part of the colour to L* 50: of paint by mass and
@@ -19,11 +30,11 @@ export const HARDLY_ANY_WHITE = 20;
  * of them was weighed.
  */
 export function strengthParts(
-  kind: TintSection["massRatioKind"],
-  at50: AtLightness | undefined,
+  kind: RatioKind,
+  at50: { readonly massRatio: Figure<number> } | undefined,
   colour: WeighedPaint,
   white: WeighedPaint,
-): TintSection["strengthParts"] {
+): StrengthParts | undefined {
   if (
     at50 === undefined ||
     !isKnown(at50.massRatio) ||
@@ -36,10 +47,11 @@ export function strengthParts(
     whiteFraction: white.pigmentFraction,
   };
   const densities = { colourDensity: colour.density, whiteDensity: white.density };
-  const own = { name: "one over colour to white at L* 50", unit: "1" };
-  const asVolumes = { name: "the same by volume of paint", unit: "1" };
-  const asPigments = { name: "the same of the dry pigment in the paints", unit: "1" };
-  const asPaints = { name: "the same of the paints that hold the pigment", unit: "1" };
+  const parts = { unit: "1", middleOfNarrow: true } as const;
+  const own = { name: "one over colour to white at L* 50", ...parts };
+  const asVolumes = { name: "the same by volume of paint", ...parts };
+  const asPigments = { name: "the same of the dry pigment in the paints", ...parts };
+  const asPaints = { name: "the same of the paints that hold the pigment", ...parts };
   if (kind === "paint") {
     return {
       byMass: derivedFigure(own, { massRatio }, (v) => partsOfWhite(v.massRatio)),

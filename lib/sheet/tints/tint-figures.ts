@@ -8,7 +8,6 @@ import {
   optional,
   plain,
   plainNumber,
-  quantity,
   section,
   statement,
   statementAmong,
@@ -24,6 +23,7 @@ import {
   SCREEN_IF_KNOWN,
   STANDING,
 } from "../notations/notation-figures.ts";
+import { STRENGTH_PARTS } from "./strength-parts.ts";
 
 /** Colour to white by mass, as the record says it: "1:20". */
 export const MASS_RATIO = plain<string>({ type: "string", pattern: "^[0-9.]+:[0-9.]+$" });
@@ -71,18 +71,7 @@ export const TINT = section({
   /** Why nothing is predicted between the measured steps, where nothing is. */
   refusal: optional(statement),
   /** White to one part of the colour at L* 50: of paint by mass and by volume, and of the dry pigment in them by mass. */
-  strengthParts: optional(
-    section({
-      byMass: quantity({ unit: "1", kind: "significant", digits: 2, word: "strengthByMass" }),
-      byVolume: quantity({ unit: "1", kind: "significant", digits: 2, word: "strengthByVolume" }),
-      byPigmentMass: quantity({
-        unit: "1",
-        kind: "significant",
-        digits: 2,
-        word: "strengthByPigmentMass",
-      }),
-    }),
-  ),
+  strengthParts: optional(STRENGTH_PARTS),
 });
 export type TintSection = SectionOf<typeof TINT>;
 export type EqualLightness = keyof TintSection["atL"];

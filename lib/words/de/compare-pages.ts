@@ -67,8 +67,8 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH> = {
     unit: (level: string) => `bei L*\u00a0${level}`,
   },
   partsOfWhite: {
-    head: "Weiß bis zu einem mittleren Ton",
-    unit: (white: string) => `Teile ${within(white)} auf einen, Tube zu Tube`,
+    head: "Weiß für einen Mittelton",
+    unit: (white: string) => `Teile ${within(white)} auf 1 Teil der Farbe, Tube zu Tube`,
   },
   cells: {
     tint: (a: string, b: string) => `a*\u00a0${a}, b*\u00a0${b}`,

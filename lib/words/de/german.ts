@@ -29,6 +29,7 @@ const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
 export const GERMAN: Words = {
   language: "de",
   about: ABOUT,
+  reach: (classes) => `${classes[0] ?? ""} bis ${classes.at(-1) ?? ""}`,
   bounds: BOUND_WORDS,
   colon: COLON,
   semicolon: SEMICOLON,

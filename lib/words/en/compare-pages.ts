@@ -69,8 +69,8 @@ export const COMPARE_PAGES = {
     unit: (level: string) => `at L*\u00a0${level}`,
   },
   partsOfWhite: {
-    head: "White to a middle tone",
-    unit: (white: string) => `parts of ${within(white)} to one, tube to tube`,
+    head: "White for a middle tone",
+    unit: (white: string) => `parts of ${within(white)} to 1 part of the colour, tube to tube`,
   },
   cells: {
     tint: (a: string, b: string) => `a*\u00a0${a}, b*\u00a0${b}`,

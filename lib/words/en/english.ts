@@ -29,6 +29,7 @@ const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
 export const ENGLISH: Words = {
   language: "en",
   about: "about",
+  reach: (classes) => `${classes[0] ?? ""} to ${classes.at(-1) ?? ""}`,
   bounds: { "at least": "at least", "at most": "at most" },
   colon: COLON,
   semicolon: SEMICOLON,

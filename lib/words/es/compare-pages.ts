@@ -66,8 +66,8 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     unit: (level) => `a L*\u00a0${level}`,
   },
   partsOfWhite: {
-    head: "Blanco hasta un tono medio",
-    unit: (white) => `partes de ${within(white)} por una, tubo a tubo`,
+    head: "Blanco para un tono medio",
+    unit: (white) => `partes de ${within(white)} por 1 parte del color, tubo a tubo`,
   },
   cells: {
     tint: (a, b) => `a*\u00a0${a}, b*\u00a0${b}`,

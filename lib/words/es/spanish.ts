@@ -30,6 +30,7 @@ const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
 export const SPANISH: Words = {
   language: "es",
   about: ABOUT,
+  reach: (classes) => listed(classes, "or"),
   bounds: BOUNDS,
   colon: COLON,
   semicolon: SEMICOLON,

@@ -66,8 +66,8 @@ export const COMPARE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     unit: (level) => `à L*\u00a0${level}`,
   },
   partsOfWhite: {
-    head: "Blanc jusqu’à un ton moyen",
-    unit: (white) => `parts ${of(within(white))} pour une, tube pour tube`,
+    head: "Blanc pour un ton moyen",
+    unit: (white) => `parts ${of(within(white))} pour 1 part de la couleur, tube pour tube`,
   },
   cells: {
     tint: (a, b) => `a*\u00a0${a}, b*\u00a0${b}`,

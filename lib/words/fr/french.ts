@@ -30,6 +30,7 @@ const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
 export const FRENCH: Words = {
   language: "fr",
   about: ABOUT,
+  reach: (classes) => listed(classes, "or"),
   bounds: BOUNDS,
   colon: COLON,
   semicolon: SEMICOLON,

@@ -12,6 +12,7 @@ import { CHANGES } from "./changes.ts";
 import { DRYING } from "./drying.ts";
 import { EVERY_PAGE } from "./every-page.ts";
 import { EVIDENCE } from "./evidence.ts";
+import { FOUND } from "./found.ts";
 import { HANDLING } from "./handling.ts";
 import { HOME } from "./home.ts";
 import { LABEL_PAGE } from "./label-page.ts";
@@ -23,6 +24,7 @@ import { NEXT_STEPS } from "./next-steps.ts";
 import { NOTATIONS } from "./notations.ts";
 import { OIL } from "./oil.ts";
 import { OPTICS } from "./optics.ts";
+import { LABEL_REMARKS } from "./label-remarks.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { PAINT } from "./paint.ts";
 import { PERMANENCE } from "./permanence.ts";
@@ -66,6 +68,7 @@ const PAGES = {
   listing: LISTING,
   photographs: PHOTOGRAPHS,
   workshop: WORKSHOP,
+  found: FOUND,
   lots: LOTS,
   optics: OPTICS,
   labelPage: LABEL_PAGE,
@@ -74,6 +77,7 @@ const PAGES = {
   cards: CARDS,
   changes: CHANGES,
   packageLabels: PACKAGE_LABELS,
+  labelRemarks: LABEL_REMARKS,
   nextSteps: NEXT_STEPS,
   answers: ANSWERS,
 };

@@ -343,10 +343,10 @@ export const LABEL_PAGE = {
       es: "De un blanco: cuánto hace falta para llevar una parte del color con que compara el taller a un tono medio. Cuanto menos, más fuerte es el blanco.",
     },
     middleTone: {
-      en: "How much white brings one part of it to a middle tone. A dark colour takes much white, and is not the stronger for it.",
-      de: "Wie viel Weiß einen Teil davon auf einen mittleren Ton bringt. Eine dunkle Farbe braucht viel Weiß und ist darum nicht die stärkere.",
-      fr: "Combien de blanc amène une part de cette couleur à un ton moyen. Une couleur foncée prend beaucoup de blanc, et n’en est pas plus forte.",
-      es: "Cuánto blanco lleva una parte de él a un tono medio. Un color oscuro pide mucho blanco, y no por eso es más fuerte.",
+      en: "How much of it and of white make a middle tone. A dark colour takes much white, and is not the stronger for it.",
+      de: "Wie viel davon und wie viel Weiß einen Mittelton geben. Eine dunkle Farbe braucht viel Weiß und ist darum nicht die stärkere.",
+      fr: "Combien de cette couleur et combien de blanc font un ton moyen. Une couleur foncée prend beaucoup de blanc, et n’en est pas plus forte.",
+      es: "Cuánto de él y cuánto blanco dan un tono medio. Un color oscuro pide mucho blanco, y no por eso es más fuerte.",
     },
     text: {
       en: "Beside each figure stands how it is known. A figure that nobody knows is not stated, with what it would take; it is never a zero or a guess.",

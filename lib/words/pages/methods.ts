@@ -41,7 +41,7 @@ export const METHODS = {
       "How far such predictions lie from measured oil paints, in \u0394E00. Each let-down is left out and predicted from the others; a mixture is predicted from its two colours, and a colour in barytes or chalk from its let-downs in zinc white, through one other colour that was let down in both. With films: drawdowns over black and white told the fit how each paint scatters. The last two columns count those that lie within the 68 and the 90 % that we print beside a prediction.",
       "",
       "| | | how many | middle one | nine of ten within | inside 68\u00a0% | inside 90\u00a0% |",
-      "|---|---|---|---|---|---|---|",
+      "|---|---|--:|--:|--:|--:|--:|",
       ...rows.map(
         ({ what, films, count, median, p90, inside68, inside90 }) =>
           `| ${what} | ${films ? "with films" : "without films"} | ${count} | ${en.NUMBERS.decimal(median, 1)} | ${en.NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,
@@ -53,7 +53,7 @@ export const METHODS = {
       "Wie weit solche Vorhersagen von gemessenen Ölfarben liegen, in \u0394E00. Jede Aufhellung wird ausgelassen und aus den anderen vorhergesagt; eine Mischung wird aus ihren beiden Farben vorhergesagt, und eine Farbe in Schwerspat oder Kreide aus ihren Aufhellungen in Zinkweiß, über eine andere Farbe, die in beiden aufgehellt wurde. Mit Filmen: Aufstriche über Schwarz und Weiß sagten der Anpassung, wie jede Farbe streut. Die letzten beiden Spalten zählen, was innerhalb der 68 und der 90 % liegt, die wir neben eine Vorhersage drucken.",
       "",
       "| | | wie viele | mittlere | neun von zehn innerhalb | innerhalb 68\u00a0% | innerhalb 90\u00a0% |",
-      "|---|---|---|---|---|---|---|",
+      "|---|---|--:|--:|--:|--:|--:|",
       ...rows.map(
         ({ what, films, count, median, p90, inside68, inside90 }) =>
           `| ${MEASURED[what].de} | ${films ? "mit Filmen" : "ohne Filme"} | ${count} | ${de.NUMBERS.decimal(median, 1)} | ${de.NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,
@@ -65,7 +65,7 @@ export const METHODS = {
       "De combien de telles prévisions s’écartent de peintures à l’huile mesurées, en \u0394E00. Chaque dégradé est écarté et prévu d’après les autres\u202f; un mélange est prévu d’après ses deux couleurs, et une couleur dans la baryte ou la craie d’après ses dégradés dans le blanc de zinc, par une autre couleur dégradée dans les deux. Avec films\u202f: des applications sur noir et blanc ont dit à l’ajustement comment chaque peinture diffuse. Les deux dernières colonnes comptent celles qui restent en deçà des 68 et des 90\u00a0% que nous imprimons à côté d’une prévision.",
       "",
       "| | | combien | médiane | neuf sur dix en deçà de | dans les 68\u00a0% | dans les 90\u00a0% |",
-      "|---|---|---|---|---|---|---|",
+      "|---|---|--:|--:|--:|--:|--:|",
       ...rows.map(
         ({ what, films, count, median, p90, inside68, inside90 }) =>
           `| ${MEASURED[what].fr} | ${films ? "avec films" : "sans films"} | ${count} | ${fr.NUMBERS.decimal(median, 1)} | ${fr.NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,
@@ -77,7 +77,7 @@ export const METHODS = {
       "Cuánto distan tales previsiones de óleos medidos, en \u0394E00. Cada rebaje se deja fuera y se prevé por los demás; una mezcla se prevé por sus dos colores, y un color en barita o creta por sus rebajes en blanco de cinc, a través de otro color rebajado en los dos. Con películas: aplicaciones sobre negro y blanco dijeron al ajuste cuánto dispersa cada pintura. Las dos últimas columnas cuentan los que quedan dentro del 68 y del 90\u00a0% que imprimimos junto a una previsión.",
       "",
       "| | | cuántos | mediana | nueve de diez dentro de | dentro del 68\u00a0% | dentro del 90\u00a0% |",
-      "|---|---|---|---|---|---|---|",
+      "|---|---|--:|--:|--:|--:|--:|",
       ...rows.map(
         ({ what, films, count, median, p90, inside68, inside90 }) =>
           `| ${MEASURED[what].es} | ${films ? "con películas" : "sin películas"} | ${count} | ${es.NUMBERS.decimal(median, 1)} | ${es.NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,

@@ -8,6 +8,24 @@ import * as es from "../es/phrases.ts";
 import * as esWords from "../es/closed-words.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
+import type { Language } from "../../records/schema/terms.ts";
+
+/** Parts of a colour to parts of white, as printed; the lesser of the two is 1. */
+export interface PartsToParts {
+  readonly colour: string;
+  readonly white: string;
+}
+
+/** How many parts of it; French counts up to two, and not included, as one. */
+function ofColour({ colour }: PartsToParts): Readonly<Record<Language, string>> {
+  const isOne = colour === "1";
+  return {
+    en: `${colour} ${isOne ? "part" : "parts"}`,
+    de: `${colour} ${isOne ? "Teil" : "Teile"}`,
+    fr: `${colour} ${/^1(?:,|$)/.test(colour) ? "part" : "parts"}`,
+    es: `${colour} ${isOne ? "parte" : "partes"}`,
+  };
+}
 
 /** What a colour's page says to a painter, and its bench page to whoever makes the paint. */
 export const SHEET_PAGE = {
@@ -112,10 +130,10 @@ export const SHEET_PAGE = {
     strength: { en: "Strength", de: "Farbstärke", fr: "Force", es: "Fuerza" },
     whitens: { en: "Whitens", de: "Aufhellvermögen", fr: "Blanchit", es: "Blanquea" },
     middleTone: {
-      en: "To a middle tone",
-      de: "Bis Mittelton",
-      fr: "Au ton moyen",
-      es: "Hasta tono medio",
+      en: "Middle tone",
+      de: "Mittelton",
+      fr: "Ton moyen",
+      es: "Tono medio",
     },
     oil: { en: "Oil", de: "Öl", fr: "Huile", es: "Aceite" },
     safety: { en: "Safety", de: "Sicherheit", fr: "Sécurité", es: "Seguridad" },
@@ -257,11 +275,12 @@ export const SHEET_PAGE = {
       fr: `${days}\u202f; notre essai, mais un autre film a mis plus longtemps`,
       es: `${days}; ensayo nuestro, pero otra película tardó más`,
     }),
-    parts: (parts: string, white: string, by: string) => ({
-      en: `${parts} parts of ${white} to a middle tone, by ${by}`,
-      de: `${parts} Teile ${white} bis zu einem mittleren Ton, ${deSets.inGerman(deSets.BY_WORDS, by)}`,
-      fr: `${parts} parts ${fr.of(white)} jusqu’à un ton moyen, en ${frWords.wordOf(frWords.MEASURES, by)}`,
-      es: `${parts} partes de ${white} hasta un tono medio, en ${esWords.wordOf(esWords.MEASURES, by)}`,
+    /** A mixture, and what it is mixed for. */
+    parts: (mix: PartsToParts, white: string, by: string) => ({
+      en: `${ofColour(mix).en} to ${mix.white} of ${white} for a middle tone, by ${by}`,
+      de: `${ofColour(mix).de} auf ${mix.white} ${white} für einen Mittelton, ${deSets.inGerman(deSets.BY_WORDS, by)}`,
+      fr: `${ofColour(mix).fr} pour ${mix.white} ${fr.of(white)}, pour un ton moyen, en ${frWords.wordOf(frWords.MEASURES, by)}`,
+      es: `${ofColour(mix).es} por ${mix.white} de ${white} para un tono medio, en ${esWords.wordOf(esWords.MEASURES, by)}`,
     }),
     reference: {
       en: "others are measured against it",
@@ -445,17 +464,17 @@ export const SHEET_PAGE = {
     fr: `mènent une part ${fr.of(reference)} à un ton moyen, en ${frWords.wordOf(frWords.MEASURES, by)}`,
     es: `llevan una de ${reference} a un tono medio, en ${esWords.wordOf(esWords.MEASURES, by)}`,
   }),
-  partsOfWhite: (parts: string) => ({
-    en: `${parts} parts of white`,
-    de: `${parts} Teile Weiß`,
-    fr: `${parts} parts de blanc`,
-    es: `${parts} partes de blanco`,
+  mixedWithWhite: (mix: PartsToParts) => ({
+    en: `${ofColour(mix).en} to ${mix.white} of white`,
+    de: `${ofColour(mix).de} auf ${mix.white} Weiß`,
+    fr: `${ofColour(mix).fr} pour ${mix.white} de blanc`,
+    es: `${ofColour(mix).es} por ${mix.white} de blanco`,
   }),
-  toMiddle: (white: string, by: string) => ({
-    en: `of ${white} to one of the colour, by ${by}`,
-    de: `${white} auf einen Teil der Farbe, ${deSets.inGerman(deSets.BY_WORDS, by)}`,
-    fr: `${fr.of(white)} pour une de la couleur, en ${frWords.wordOf(frWords.MEASURES, by)}`,
-    es: `de ${white} por una del color, en ${esWords.wordOf(esWords.MEASURES, by)}`,
+  withWhite: (white: string, by: string) => ({
+    en: `with ${white}, by ${by}`,
+    de: `mit ${white}, ${deSets.inGerman(deSets.BY_WORDS, by)}`,
+    fr: `avec ${white}, en ${frWords.wordOf(frWords.MEASURES, by)}`,
+    es: `con ${white}, en ${esWords.wordOf(esWords.MEASURES, by)}`,
   }),
   safe: {
     Danger: { en: "Danger", de: deSets.SIGNAL_WORDS.Danger, fr: "Danger", es: "Peligro" },
@@ -614,6 +633,12 @@ export const SHEET_PAGE = {
       de: `${grams} Pigment, so wie wir sie herstellen.`,
       fr: `${grams} de pigment, telle que nous la faisons.`,
       es: `${grams} de pigmento, tal como lo hacemos.`,
+    }),
+    reckoned: (grams: string) => ({
+      en: `${grams} of pigment, worked out from the paints it is mixed of.`,
+      de: `${grams} Pigment, errechnet aus den Farben, aus denen sie gemischt ist.`,
+      fr: `${grams} de pigment, calculé à partir des peintures dont elle est faite.`,
+      es: `${grams} de pigmento, calculado a partir de las pinturas de que está hecho.`,
     }),
     recorded: (grams: string) => ({
       en: `${grams} of pigment by our record, which does not say how we know.`,

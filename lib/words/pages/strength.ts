@@ -10,10 +10,10 @@ export const STRENGTH = {
   },
   why: { en: "Why", de: "Warum", fr: "Pourquoi", es: "Por qué" },
   tubeCaption: {
-    en: "How much white to one part, to get a middle tone (L* 50)",
-    de: "Wie viel Weiß auf einen Teil, für einen mittleren Ton (L* 50)",
-    fr: "Combien de blanc pour une part, jusqu’à un ton moyen (L* 50)",
-    es: "Cuánto blanco por una parte, hasta un tono medio (L* 50)",
+    en: "Parts of white to 1 part of the colour, for a middle tone (L* 50)",
+    de: "Teile Weiß auf 1 Teil der Farbe, für einen Mittelton (L* 50)",
+    fr: "Parts de blanc pour 1 part de la couleur, pour un ton moyen (L* 50)",
+    es: "Partes de blanco por 1 parte del color, para un tono medio (L* 50)",
   },
   tubeColumns: {
     white: { en: "White", de: "Weiß", fr: "Blanc", es: "Blanco" },

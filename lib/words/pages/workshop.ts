@@ -43,6 +43,12 @@ export const WORKSHOP = {
       fr: `sans ${fr.listed(names)}, sans prix`,
       es: `sin ${es.listed(names)}, sin precio`,
     }),
+    recordLine: (record: string, line: number) => ({
+      en: `${record}, line ${line}`,
+      de: `${record}, Zeile ${line}`,
+      fr: `${record}, ligne ${line}`,
+      es: `${record}, línea ${line}`,
+    }),
     columns: {
       colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
       cost: (pigmentG: number, currency: string) => ({

@@ -24,20 +24,28 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     es: ({ dryingClass, ...days }) =>
       es.sentence(`${esWords.DRYING_CLASSES[dryingClass]}: ${esDrying.classed(days)}`),
   },
-  "drying-class-by-the-middle": {
-    en: ({ dryingClass, ...days }) =>
-      en.sentence(`${dryingClass}, by the middle of the range: ${enDrying.classed(days)}`),
-    de: ({ dryingClass, ...days }) =>
+  "drying-class-over-several": {
+    en: ({ spans, ...days }) =>
+      en.sentence(`${outermost(spans).join(" to ")}: ${enDrying.classed(days)}`),
+    de: ({ spans, ...days }) =>
       de.sentence(
-        `${deSets.DRYING_WORDS[dryingClass]}, nach der Mitte des Bereichs: ${deDrying.classed(days)}`,
+        `${outermost(spans)
+          .map((each) => deSets.DRYING_WORDS[each])
+          .join(" bis ")}: ${deDrying.classed(days)}`,
       ),
-    fr: ({ dryingClass, ...days }) =>
+    fr: ({ spans, ...days }) =>
       fr.sentence(
-        `${frWords.DRYING_CLASSES[dryingClass]}, au milieu de l’intervalle\u202f: ${frDrying.classed(days)}`,
+        `${fr.listed(
+          spans.map((each) => frWords.DRYING_CLASSES[each]),
+          "or",
+        )}\u202f: ${frDrying.classed(days)}`,
       ),
-    es: ({ dryingClass, ...days }) =>
+    es: ({ spans, ...days }) =>
       es.sentence(
-        `${esWords.DRYING_CLASSES[dryingClass]}, por el medio del intervalo: ${esDrying.classed(days)}`,
+        `${es.listed(
+          spans.map((each) => esWords.DRYING_CLASSES[each]),
+          "or",
+        )}: ${esDrying.classed(days)}`,
       ),
   },
   "pigment-chemistry-unknown": {
@@ -674,3 +682,8 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
       ),
   },
 };
+
+/** Of several in order the first and the last. */
+function outermost<T>(all: readonly T[]): readonly T[] {
+  return all.filter((_, i) => i === 0 || i === all.length - 1);
+}

@@ -35,6 +35,22 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     es: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
       `Un índice de aceite ${esWords.OIL_CLASSES[oilIndexClass]}: ${es.gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${es.listed(suchAs.map((one) => pigmentWord(one, "es")))} en la tabla de Church`}.`,
   },
+  "oil-index-class-at-its-limit": {
+    en: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
+      `A ${spans.join(" to ")} oil index: ${en.gramsTo100(oilIndexGPer100g)} by mass lies at the limit between the two, ${en.significant(limitGPer100g, 3)}, and one batch may differ from the next by ${en.percent(within)}.`,
+    de: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
+      `Ölindex ${spans.map((each) => deSets.OIL_INDEX_WORDS[each]).join(" bis ")}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse liegen an der Grenze zwischen beiden, ${de.significant(limitGPer100g, 3)}, und ein Ansatz kann vom nächsten um ${de.percent(within)} abweichen.`,
+    fr: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
+      `Un indice d’huile ${fr.listed(
+        spans.map((each) => frWords.OIL_CLASSES[each]),
+        "or",
+      )}\u202f: ${fr.gramsTo100(oilIndexGPer100g)} en masse, à la limite des deux, ${fr.significant(limitGPer100g, 3)}, et une fabrication peut s’écarter de la suivante de ${fr.percent(within)}.`,
+    es: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
+      `Un índice de aceite ${es.listed(
+        spans.map((each) => esWords.OIL_CLASSES[each]),
+        "or",
+      )}: ${es.gramsTo100(oilIndexGPer100g)} en masa, en el límite entre ambos, ${es.significant(limitGPer100g, 3)}, y una fabricación puede diferir de la siguiente en un ${es.percent(within)}.`,
+  },
   "oil-index-class-of-an-estimate": {
     en: ({ oilIndexClass, oilIndexGPer100g, spans }) =>
       `A ${oilIndexClass} oil index, judged by the middle of the estimate (${en.gramsTo100(oilIndexGPer100g)} by mass); the estimate runs ${enFormulation.fromTo(spans)}.`,
@@ -518,23 +534,23 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
   },
   "lots-lighter-than-reckoned": {
     en: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
-      `${lots === 1 ? "Our one lot weighs" : `Our ${lots} lots weigh`} ${en.withUnit(en.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, and from what is in them ${en.withUnit(en.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} would follow: they hold air, or an oil index or a pigment\u2019s density on record is off. What was weighed counts.`,
+      `${lots === 1 ? "Our one lot weighs" : `Our ${lots} lots weigh`} ${en.withUnit(en.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, and from what is in ${lots === 1 ? "it" : "them"} ${en.withUnit(en.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} would follow: ${lots === 1 ? "it holds" : "they hold"} air, or an oil index or a pigment\u2019s density on record is off. What was weighed counts.`,
     de: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
       `${lots === 1 ? "Unsere eine Charge wiegt" : `Unsere ${lots} Chargen wiegen`} ${de.withUnit(de.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, und aus dem, was darin ist, folgten ${de.withUnit(de.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: es ist Luft darin, oder ein aufgezeichneter Ölindex oder eine Pigmentdichte stimmt nicht. Es gilt, was gewogen wurde.`,
     fr: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
       `${lots === 1 ? "Notre seul lot pèse" : `Nos ${lots} lots pèsent`} ${fr.withUnit(fr.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, alors que de ce qui y entre on attendrait ${fr.withUnit(fr.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}\u202f: il s’y trouve de l’air, ou un indice d’huile ou une masse volumique de pigment consignés sont inexacts. C’est la pesée qui compte.`,
     es: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
-      `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${es.withUnit(es.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que llevan saldría ${es.withUnit(es.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: hay aire dentro, o un índice de aceite o una densidad de pigmento registrados no son exactos. Vale lo que se pesó.`,
+      `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${es.withUnit(es.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que ${lots === 1 ? "lleva" : "llevan"} saldría ${es.withUnit(es.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: hay aire dentro, o un índice de aceite o una densidad de pigmento registrados no son exactos. Vale lo que se pesó.`,
   },
   "lots-heavier-than-reckoned": {
     en: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
-      `${lots === 1 ? "Our one lot weighs" : `Our ${lots} lots weigh`} ${en.withUnit(en.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, and from what is in them ${en.withUnit(en.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} would follow: an oil index or a pigment\u2019s density on record is off. What was weighed counts.`,
+      `${lots === 1 ? "Our one lot weighs" : `Our ${lots} lots weigh`} ${en.withUnit(en.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, and from what is in ${lots === 1 ? "it" : "them"} ${en.withUnit(en.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} would follow: an oil index or a pigment\u2019s density on record is off. What was weighed counts.`,
     de: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
       `${lots === 1 ? "Unsere eine Charge wiegt" : `Unsere ${lots} Chargen wiegen`} ${de.withUnit(de.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, und aus dem, was darin ist, folgten ${de.withUnit(de.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: ein aufgezeichneter Ölindex oder eine Pigmentdichte stimmt nicht. Es gilt, was gewogen wurde.`,
     fr: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
       `${lots === 1 ? "Notre seul lot pèse" : `Nos ${lots} lots pèsent`} ${fr.withUnit(fr.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, alors que de ce qui y entre on attendrait ${fr.withUnit(fr.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}\u202f: un indice d’huile ou une masse volumique de pigment consignés sont inexacts. C’est la pesée qui compte.`,
     es: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
-      `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${es.withUnit(es.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que llevan saldría ${es.withUnit(es.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: un índice de aceite o una densidad de pigmento registrados no son exactos. Vale lo que se pesó.`,
+      `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${es.withUnit(es.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que ${lots === 1 ? "lleva" : "llevan"} saldría ${es.withUnit(es.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: un índice de aceite o una densidad de pigmento registrados no son exactos. Vale lo que se pesó.`,
   },
   "fills-the-jar": {
     en: (v) =>

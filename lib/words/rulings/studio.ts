@@ -55,10 +55,10 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   "no-ignition-source": {
     en: (v) => `No flame, spark or other source of ignition near ${enStudio.it(v)}.`,
     de: (v) =>
-      `Keine Flamme, keine Funken und keine andere Zündquelle in der Nähe: ${deStudio.it(v)}.`,
+      `Keine Flamme, keine Funken und keine andere Zündquelle in der Nähe von ${deStudio.itDative(v)}.`,
     fr: (v) =>
-      `Ni flamme, ni étincelle, ni autre source d’inflammation à proximité\u202f: ${frStudio.it(v)}.`,
-    es: (v) => `Ninguna llama, chispa ni otra fuente de ignición cerca: ${esStudio.it(v)}.`,
+      `Ni flamme, ni étincelle, ni autre source d’inflammation à proximité ${frStudio.ofIt(v)}.`,
+    es: (v) => `Ninguna llama, chispa ni otra fuente de ignición cerca de ${esStudio.it(v)}.`,
   },
   gloves: {
     en: ({ pigments: of }) =>
@@ -73,8 +73,8 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   "eye-protection": {
     en: (v) => `Protect the eyes from ${enStudio.it(v)}.`,
     de: (v) => `Augen schützen vor ${deStudio.itDative(v)}.`,
-    fr: (v) => `Se protéger les yeux\u202f: ${frStudio.it(v)}.`,
-    es: (v) => `Protegerse los ojos: ${esStudio.it(v)}.`,
+    fr: (v) => `Se protéger les yeux ${frStudio.ofIt(v)}.`,
+    es: (v) => `Protegerse los ojos de ${esStudio.it(v)}.`,
   },
   "pregnant-or-nursing-keep-away": {
     en: (v) =>
@@ -82,9 +82,9 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     de: (v) =>
       `Wer schwanger ist oder sein kann oder stillt, hält sich fern von ${deStudio.itDative(v)}.`,
     fr: (v) =>
-      `Quiconque est enceinte, peut le devenir ou allaite se tient à l’écart\u202f: ${frStudio.it(v)}.`,
+      `Quiconque est enceinte, peut le devenir ou allaite se tient à l’écart ${frStudio.ofIt(v)}.`,
     es: (v) =>
-      `Quien esté o pueda quedar embarazada, o dé el pecho, se mantiene alejada: ${esStudio.it(v)}.`,
+      `Quien esté o pueda quedar embarazada, o dé el pecho, se mantiene alejada de ${esStudio.it(v)}.`,
   },
   "workplace-lead-rules": {
     en: (v) =>

@@ -1,9 +1,19 @@
-import { extendedPaint } from "../../optics/mixtures/mixed-coefficients.ts";
+import { extendedPaint, type ExtenderStatement } from "../../optics/mixtures/mixed-coefficients.ts";
 import type { RecordRoot } from "../../quantities/figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import {
+  listed,
+  number,
+  ONE_PLACE,
+  plainNumber,
+  section,
+  statement,
+  type SectionOf,
+  NAMED,
+} from "../declaration.ts";
+import { filled, foundFrom } from "../found.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { opacityChart } from "./opacity-chart.ts";
-import type { ExtenderFigures } from "./optics-parts.ts";
 import {
   colourRecord,
   drawdownRecords,
@@ -14,6 +24,32 @@ import {
 } from "../record-inputs.ts";
 import type { Fits } from "../tints/strength.ts";
 import { filmsOf, letDownCoefficients } from "./let-down-coefficients.ts";
+
+/** What a medium does to the workshop's strength reference, and how its figures came about. */
+interface Extended {
+  readonly paint: Colour;
+  readonly ruling: ExtenderStatement;
+  readonly origin: Origin;
+}
+const extended = foundFrom<Extended>();
+
+/** A black let down with volumes of an extender medium: L* (D65/10), gloss included. */
+export const EXTENDER = section({
+  colour: extended.found(NAMED, ({ paint: { slug, record } }) => ({ slug, name: record.name })),
+  volumes: extended.found(plainNumber, ({ ruling }) => ruling.values.volumes),
+  fromL: extended.found(
+    listed(number({ ...ONE_PLACE, word: "extendedFromL" })),
+    ({ ruling, origin }) => notationFigure(ruling.values.fromL, "1", origin),
+  ),
+  toL: extended.found(listed(number({ ...ONE_PLACE, word: "extendedToL" })), ({ ruling, origin }) =>
+    notationFigure(ruling.values.toL, "1", origin),
+  ),
+  sentence: extended.found(statement, ({ ruling, paint }) => ({
+    ...ruling,
+    values: { ...ruling.values, colour: paint.record.name },
+  })),
+});
+export type ExtenderFigures = SectionOf<typeof EXTENDER>;
 
 /**
  * An extender medium shown for what it is, in the workshop's strength reference:
@@ -33,9 +69,7 @@ export function extenderFigures(
   const medium = filmsOf(colour, fit.grid, records);
   const strong = letDownCoefficients(paint, fit, records);
   if (medium === undefined || strong === undefined) return undefined;
-  const { steps, ruling } = extendedPaint(strong.coefficients, medium);
-  const [first, last] = [steps[0], steps.at(-1)];
-  if (first === undefined || last === undefined) return undefined;
+  const { ruling } = extendedPaint(strong.coefficients, medium);
   const { name } = paint.record;
   const origin: Origin = {
     standing: "derived",
@@ -43,13 +77,7 @@ export function extenderFigures(
     source: "duncan-1940",
     method: `K and S of ${name} from its let-downs in ${strong.white}, of ${strong.white} and of the medium from their films, mixed by volume; gloss included, D65/10`,
   };
-  return {
-    colour: { slug: paint.slug, name },
-    volumes: last.volumes,
-    fromL: notationFigure(first.L, "1", origin),
-    toL: notationFigure(last.L, "1", origin),
-    sentence: { ...ruling, values: { ...ruling.values, colour: name } },
-  };
+  return filled(EXTENDER, { paint, ruling, origin });
 }
 
 /** The medium by its films, the strength reference by its let-downs and density, its whites by their films and densities. */

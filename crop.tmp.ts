@@ -1,0 +1,11 @@
+import { chromium } from "playwright-core";
+import { servedFolder } from "./test/support/served-folder.ts";
+import { unpackedChromium } from "./test/support/unpacked-chromium.ts";
+const [site, out, path, width, sel] = process.argv.slice(2);
+const { executablePath, env } = await unpackedChromium();
+const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu"], env: { ...process.env, ...env } as any });
+const served = await servedFolder(site!);
+const page = await (await browser.newContext({ viewport: { width: Number(width), height: 900 } })).newPage();
+await page.goto(served.address + "/" + path, { waitUntil: "networkidle" });
+await page.locator(sel!).first().screenshot({ path: out! });
+await served.close(); await browser.close();

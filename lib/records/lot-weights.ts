@@ -1,0 +1,95 @@
+import { amountEnds } from "./amount-ends.ts";
+import { faultAt, type Faults } from "./fault.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
+import type { LotRecord } from "./schema/lot.ts";
+
+/** Densities [g/cm3] that paints reach, from oil with hardly a pigment to metal powders. Our own limits, wide. */
+const PAINT_DENSITY = [0.8, 8] as const;
+/** A lot of the same colour has no more than so many times [1] another's oil, or a pigment's share. Our own limit, wide. */
+const ANOTHER_PAINT = 2;
+
+/** What a lot was weighed in, and weighs, against what any paint of its colour can. */
+export function* lotWeightFaults(lot: Parsed<LotRecord>, files: ParsedFiles): Faults {
+  yield* densityFaults(lot);
+  const slips = [...shareFaults(lot, files)];
+  yield* slips;
+  if (slips.length === 0) yield* oilFaults(lot, files);
+}
+
+function* densityFaults({ record: { densityGPerCm3: density }, yaml }: Parsed<LotRecord>): Faults {
+  const [least, most] = PAINT_DENSITY;
+  if (density === undefined || (density >= least && density <= most)) return;
+  const meant = density / 1000;
+  yield faultAt(yaml.place(["densityGPerCm3"]), {
+    rule: "records/lot-density",
+    message: `The density of this lot is ${density} g/cm3, and paints lie between ${least} and ${most} g/cm3`,
+    actual: `${density} g/cm3`,
+    expected: `${least} to ${most} g/cm3`,
+    hint: meant >= least && meant <= most ? `${meant} g/cm3, if it was given in kg/m3` : undefined,
+  });
+}
+
+/** A pigment that is far more or far less of the lot than of the colour: told of the first, since all shares move with one weight. */
+function* shareFaults({ record, yaml }: Parsed<LotRecord>, { colours }: ParsedFiles): Faults {
+  const parts = new Map(
+    colours
+      .get(record.colour)
+      ?.record.pigments.flatMap((one) =>
+        "parts" in one && one.parts !== undefined ? [[one.pigment, one.parts] as const] : [],
+      ),
+  );
+  const wholeParts = sum([...parts.values()]);
+  const wholeG = sum(record.pigments.map(({ massG }) => massG));
+  if (
+    parts.size !== record.pigments.length ||
+    !record.pigments.every((one) => parts.has(one.pigment))
+  )
+    return;
+  const times = record.pigments.map(
+    ({ pigment, massG }) => massG / wholeG / ((parts.get(pigment) ?? NaN) / wholeParts),
+  );
+  const far = times.map((one) => Math.abs(Math.log(one)));
+  const index = far.indexOf(Math.max(...far));
+  const slipped = record.pigments[index];
+  if (slipped === undefined || !((far[index] ?? 0) > Math.log(ANOTHER_PAINT))) return;
+  yield faultAt(yaml.place(["pigments", index, "massG"]), {
+    severity: "warning",
+    rule: "records/lot-recipe",
+    message: `${slipped.pigment} is ${percent(slipped.massG / wholeG)} of the pigment of lot ${record.number}, and ${percent((parts.get(slipped.pigment) ?? NaN) / wholeParts)} of that of ${record.colour}`,
+    actual: percent(slipped.massG / wholeG),
+    expected: `about ${percent((parts.get(slipped.pigment) ?? NaN) / wholeParts)}`,
+    hint: "a weight in another unit, or a digit lost",
+  });
+}
+
+/** Oil to the pigment far from what the colour's record says, where no yield tells it. */
+function* oilFaults({ record, yaml }: Parsed<LotRecord>, { colours }: ParsedFiles): Faults {
+  const index = amountEnds(colours.get(record.colour)?.record.oilIndexGPer100g, []);
+  const [least, most] = [index[0]?.value, index.at(-1)?.value];
+  if (record.oil === undefined || least === undefined || most === undefined) return;
+  const { massG } = record.oil;
+  const pigmentG = sum(record.pigments.map((one) => one.massG));
+  const weighed = (oilG: number): number => (100 * oilG) / pigmentG;
+  const isFar = (own: number): boolean => own > ANOTHER_PAINT * most || own < least / ANOTHER_PAINT;
+  if (!isFar(weighed(massG))) return;
+  const recorded = least === most ? `${least}` : `${least} to ${most}`;
+  yield faultAt(yaml.place(["oil", "massG"]), {
+    severity: "warning",
+    rule: "records/lot-recipe",
+    message: `Lot ${record.number} has ${Number(weighed(massG).toPrecision(3))} g of oil to 100 g of pigment, and the record of ${record.colour} ${recorded} g`,
+    actual: `${massG} g`,
+    expected: `about ${Number(((least * pigmentG) / 100).toPrecision(3))} g`,
+    hint: isFar(weighed(1000 * massG))
+      ? "a digit lost, or the oil index is of another paint"
+      : `${Number((1000 * massG).toPrecision(4))} g, if it was weighed in kg`,
+  });
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((whole, value) => whole + value, 0);
+}
+
+function percent(share: number): string {
+  return `${Number((100 * share).toPrecision(3))} %`;
+}

@@ -1,0 +1,186 @@
+import * as en from "../en/phrases.ts";
+import * as de from "../de/phrases.ts";
+import * as fr from "../fr/phrases.ts";
+import * as es from "../es/phrases.ts";
+import { NOT_DRY as NOT_DRY_DE } from "../de/drying-phrases.ts";
+import { NOT_DRY as NOT_DRY_ES } from "../es/drying-phrases.ts";
+import { NOT_DRY as NOT_DRY_FR } from "../fr/drying-phrases.ts";
+import { EXPECTATION_WORDS as EXPECTED_DE } from "../de/closed-sets.ts";
+import { EXPECTED as EXPECTED_ES } from "../es/closed-words.ts";
+import { EXPECTED as EXPECTED_FR } from "../fr/closed-words.ts";
+import type { Expectation } from "../../permanence/expected-lightfastness.ts";
+import type { Texts } from "../texts.ts";
+
+/** A change on exposure, as what category it counts. */
+export interface FoundChange {
+  readonly deltaEab: number;
+  readonly category: string;
+}
+
+/** What sheets find against their records, without a full stop: told by the command and on the workshop's first page. */
+export const FOUND = {
+  notForSale: (market: string) => ({
+    en: `The colour may not be sold in ${market} without a legal basis and a class of buyer under legalBasis`,
+    de: `Die Farbe darf ohne Rechtsgrundlage und Käuferkreis unter legalBasis in ${market} nicht verkauft werden`,
+    fr: `La couleur ne peut être vendue en ${market} sans base légale ni catégorie d’acheteurs sous legalBasis`,
+    es: `El color no puede venderse en ${market} sin base legal y clase de comprador en legalBasis`,
+  }),
+
+  /** Of what a statement says in full. */
+  labelDiffers: (statement: string) => ({
+    en: `The maker's label and the reckoning differ: ${statement}`,
+    de: `Das Etikett des Herstellers und die Rechnung weichen voneinander ab: ${statement}`,
+    fr: `L’étiquette du fabricant et le calcul diffèrent\u202f: ${statement}`,
+    es: `La etiqueta del fabricante y el cálculo difieren: ${statement}`,
+  }),
+  differ: (statement: string) => ({
+    en: `Record and estimate differ: ${statement}`,
+    de: `Aufzeichnung und Schätzung weichen voneinander ab: ${statement}`,
+    fr: `Le relevé et l’estimation diffèrent\u202f: ${statement}`,
+    es: `El registro y la estimación difieren: ${statement}`,
+  }),
+  lotNotJudged: (number: string, statement: string) => ({
+    en: `The lot ${number} is not judged. ${statement}`,
+    de: `Die Charge ${number} wird nicht beurteilt. ${statement}`,
+    fr: `Le lot ${number} n’est pas jugé. ${statement}`,
+    es: `El lote ${number} no se juzga. ${statement}`,
+  }),
+
+  suspectAlone: (ratio: string, white: string) => ({
+    en: `The drawdown ${ratio} in ${white} does not agree with the others: it is shown and not used`,
+    de: `Der Aufstrich ${ratio} in ${white} passt nicht zu den anderen: er wird gezeigt und nicht verwendet`,
+    fr: `L’application ${ratio} dans ${white} ne s’accorde pas avec les autres\u202f: elle est montrée, mais non utilisée`,
+    es: `La aplicación ${ratio} en ${white} no concuerda con las demás: se muestra y no se usa`,
+  }),
+  suspectPair: (ratio: string, white: string) => ({
+    en: `The drawdown ${ratio} in ${white} and the other in that white contradict each other, and both are used`,
+    de: `Der Aufstrich ${ratio} in ${white} und der andere in diesem Weiß widersprechen einander, und beide werden verwendet`,
+    fr: `L’application ${ratio} dans ${white} et l’autre dans ce blanc se contredisent, et les deux sont utilisées`,
+    es: `La aplicación ${ratio} en ${white} y la otra en ese blanco se contradicen, y ambas se usan`,
+  }),
+  fitMisses: (times: number) => ({
+    en: `The fit misses the drawdowns by ${times} times what reading and weighing explain`,
+    de: `Die Anpassung verfehlt die Aufstriche um das ${times}-Fache dessen, was Messen und Wägen erklären`,
+    fr: `L’ajustement manque les applications de ${times} fois ce qu’expliquent la mesure et la pesée`,
+    es: `El ajuste se aparta de las aplicaciones ${times} veces lo que explican la lectura y la pesada`,
+  }),
+
+  /** Of a trial that tells a colour worse than its sheet does; `ended` is a date, and nothing while it goes on. */
+  toldBetter: {
+    exposureInRecord: (
+      ended: string | undefined,
+      found: FoundChange,
+      colour: string,
+      told: FoundChange,
+    ) => ({
+      en: `${trial(ended).en}${changed(found).en}, and ${colour} says ${en.NUMBERS.decimal(told.deltaEab, 1)} (${told.category})${BETTER.en}`,
+      de: `${trial(ended).de}${changed(found).de}, und ${colour} nennt ${de.NUMBERS.decimal(told.deltaEab, 1)} (${told.category})${BETTER.de}`,
+      fr: `${trial(ended).fr}${changed(found).fr}, et ${colour} indique ${fr.NUMBERS.decimal(told.deltaEab, 1)} (${told.category})${BETTER.fr}`,
+      es: `${trial(ended).es}${changed(found).es}, y ${colour} indica ${es.NUMBERS.decimal(told.deltaEab, 1)} (${told.category})${BETTER.es}`,
+    }),
+    categoryStated: (ended: string | undefined, found: FoundChange, category: string) => ({
+      en: `${trial(ended).en}${changed(found).en}, and category ${category} is stated${BETTER.en}`,
+      de: `${trial(ended).de}${changed(found).de}, und angegeben ist Kategorie ${category}${BETTER.de}`,
+      fr: `${trial(ended).fr}${changed(found).fr}, et la catégorie ${category} est déclarée${BETTER.fr}`,
+      es: `${trial(ended).es}${changed(found).es}, y se declara la categoría ${category}${BETTER.es}`,
+    }),
+    expected: (ended: string | undefined, found: FoundChange, expectation: Expectation) => ({
+      en: `${trial(ended).en}${changed(found).en}, and by its pigments alone ${expectation} is expected${BETTER.en}`,
+      de: `${trial(ended).de}${changed(found).de}, und nach den Pigmenten allein ist ${EXPECTED_DE[expectation]} zu erwarten${BETTER.de}`,
+      fr: `${trial(ended).fr}${changed(found).fr}, et ses seuls pigments font prévoir\u202f: ${EXPECTED_FR[expectation]}${BETTER.fr}`,
+      es: `${trial(ended).es}${changed(found).es}, y solo por sus pigmentos cabe prever: ${EXPECTED_ES[expectation]}${BETTER.es}`,
+    }),
+    stillWet: (
+      ended: string | undefined,
+      found: "wet" | "tacky" | "wet or tacky",
+      day: number,
+      colour: string,
+      recordedDays: number,
+    ) => ({
+      en: `${trial(ended).en}, still ${found} on day ${day}, and ${colour} says dry to the touch in ${recordedDays} days${BETTER.en}`,
+      de: `${trial(ended).de}, am Tag ${day} noch ${notDry(found, NOT_DRY_DE, "oder")}, und ${colour} nennt handtrocken nach ${de.dayCount(recordedDays)}${BETTER.de}`,
+      fr: `${trial(ended).fr}, encore ${notDry(found, NOT_DRY_FR, "ou")} au jour ${day}, et ${colour} indique sec au toucher en ${fr.dayCount(recordedDays)}${BETTER.fr}`,
+      es: `${trial(ended).es}, aún ${notDry(found, NOT_DRY_ES, "o")} el día ${day}, y ${colour} indica seco al tacto en ${es.dayCount(recordedDays)}${BETTER.es}`,
+    }),
+  },
+
+  /** What is likelier than not the slip, or what would help. */
+  hints: {
+    misses: {
+      en: "let-downs in each other's columns, a ratio written white to colour, or a masstone of another paint",
+      de: "Aufhellungen in vertauschten Spalten, ein Verhältnis als Weiß zu Farbe geschrieben, oder der Vollton einer anderen Farbe",
+      fr: "des dégradés dans les colonnes l’un de l’autre, un rapport écrit blanc sur couleur, ou le ton plein d’une autre peinture",
+      es: "rebajados en las columnas uno de otro, una proporción escrita de blanco a color, o el tono pleno de otra pintura",
+    },
+    opacityByTints: {
+      en: "let-downs of another white, the films of that white, or another Colour Index name of the pigment?",
+      de: "Aufhellungen eines anderen Weiß, die Filme dieses Weiß, oder ein anderer Colour-Index-Name des Pigments?",
+      fr: "des dégradés d’un autre blanc, les films de ce blanc, ou un autre nom Colour Index du pigment\u202f?",
+      es: "¿rebajados de otro blanco, las películas de ese blanco u otro nombre Colour Index del pigmento?",
+    },
+    opacityByFilms: {
+      en: "a film's thickness, the chart's readings, films in each other's columns, or another Colour Index name of the pigment?",
+      de: "die Dicke eines Films, die Messungen der Karte, Filme in vertauschten Spalten, oder ein anderer Colour-Index-Name des Pigments?",
+      fr: "l’épaisseur d’un film, les mesures de la carte, des films dans les colonnes l’un de l’autre, ou un autre nom Colour Index du pigment\u202f?",
+      es: "¿el espesor de una película, las lecturas de la carta, películas en las columnas una de otra u otro nombre Colour Index del pigmento?",
+    },
+    timedInHours: (days: number) => ({
+      en: `${days} days if it was timed in hours`,
+      de: `${de.NUMBERS.plain(days)} Tage, wenn in Stunden gezählt wurde`,
+      fr: `${fr.NUMBERS.plain(days)} jours si le temps a été compté en heures`,
+      es: `${es.NUMBERS.plain(days)} días si se contó en horas`,
+    }),
+    inPercentOfPaint: (oilIndexGPer100g: number) => ({
+      en: `${oilIndexGPer100g} g/100 g if it was given in percent of the paint`,
+      de: `${de.NUMBERS.plain(oilIndexGPer100g)} g/100 g, wenn es in Prozent der Farbe angegeben war`,
+      fr: `${fr.NUMBERS.plain(oilIndexGPer100g)} g/100 g s’il était donné en pour cent de la peinture`,
+      es: `${es.NUMBERS.plain(oilIndexGPer100g)} g/100 g si se dio en tanto por ciento de la pintura`,
+    }),
+    showsGround: (ratio: string, white: string, contrast: string, isChartRead: boolean) => ({
+      en: `${ratio} in ${white} lets its ground show (contrast ratio ${contrast}), and no coat that hides reads so; ${isChartRead ? "a thicker film would tell more" : "grounds in workshop.yaml, the chart's two halves read bare, would tell a coat that hides"}`,
+      de: `${ratio} in ${white} lässt den Grund durchscheinen (Kontrastverhältnis ${contrast}), und keine deckende Schicht misst sich so; ${isChartRead ? "ein dickerer Film sagte mehr" : "grounds in workshop.yaml, die beiden bloßen Hälften der Karte, zeigten eine deckende Schicht"}`,
+      fr: `${ratio} dans ${white} laisse voir son fond (rapport de contraste ${contrast}), et aucune couche couvrante ne se mesure ainsi\u202f; ${isChartRead ? "un film plus épais en dirait plus" : "grounds dans workshop.yaml, les deux moitiés nues de la carte, feraient reconnaître une couche couvrante"}`,
+      es: `${ratio} en ${white} deja ver el fondo (razón de contraste ${contrast}), y ninguna capa que cubre se lee así; ${isChartRead ? "una película más gruesa diría más" : "grounds en workshop.yaml, las dos mitades desnudas de la carta, dejarían reconocer una capa que cubre"}`,
+    }),
+  },
+} satisfies Texts;
+
+function trial(ended: string | undefined) {
+  return ended === undefined
+    ? {
+        en: "The trial goes on",
+        de: "Der Versuch läuft noch",
+        fr: "L’essai continue",
+        es: "El ensayo sigue",
+      }
+    : {
+        en: `The trial ended on ${ended}`,
+        de: `Der Versuch endete am ${ended}`,
+        fr: `L’essai a pris fin le ${ended}`,
+        es: `El ensayo terminó el ${ended}`,
+      };
+}
+
+function changed({ deltaEab, category }: FoundChange) {
+  return {
+    en: ` at a change of ${en.NUMBERS.decimal(deltaEab, 1)} (as in category ${category})`,
+    de: ` bei einer Änderung von ${de.NUMBERS.decimal(deltaEab, 1)} (wie in Kategorie ${category})`,
+    fr: `, le changement étant de ${fr.NUMBERS.decimal(deltaEab, 1)} (comme en catégorie ${category})`,
+    es: ` con un cambio de ${es.NUMBERS.decimal(deltaEab, 1)} (como en la categoría ${category})`,
+  };
+}
+
+const BETTER = {
+  en: ": the sheet tells it better than it was found",
+  de: ": das Blatt sagt es besser, als es gefunden wurde",
+  fr: "\u202f: la fiche la dit meilleure qu’elle n’a été trouvée",
+  es: ": la ficha lo dice mejor de lo que se halló",
+};
+
+function notDry(
+  found: "wet" | "tacky" | "wet or tacky",
+  words: Readonly<Record<"wet" | "tacky", string>>,
+  or: string,
+): string {
+  return found === "wet or tacky" ? `${words.wet} ${or} ${words.tacky}` : words[found];
+}
