@@ -220,7 +220,7 @@ async function bundle(folder) {
   mkdirSync(made, { recursive: true });
   try {
     const files = [
-      ...outputFiles.map(({ path, contents }) => [path.slice(folder.length + 1), contents]),
+      ...outputFiles.map(({ path, text }) => [path.slice(folder.length + 1), inAscii(text)]),
       [LOADER, readFileSync(join(PACKAGE_ROOT, LOADED_BY))],
       ...THREADS.map((thread) => [`${thread}.mjs`, beginning(thread)]),
       [MODULES, JSON.stringify(moduleHashes(metafile.inputs))],
@@ -240,6 +240,14 @@ async function bundle(folder) {
     rmSync(made, { recursive: true, force: true });
   }
   removeOld();
+}
+
+/** Of a script, with what esbuild leaves of other letters, in regular expressions and comments, as their numbers: held as one byte a letter. */
+function inAscii(text) {
+  return text.replace(
+    /[\u0080-\uffff]/g,
+    (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`,
+  );
 }
 
 /** What a thread begins with, or a process. */

@@ -23,8 +23,8 @@ function copied(): string {
   return copy;
 }
 
-/** The command of two modules, one of which is loaded late: bundled as the whole is, and sooner. */
-const COMMAND_LINE = `const HELP = "mullstone start\\n";
+/** The command of two modules, one of which is loaded late, with a rule of other letters than ASCII's: bundled as the whole is, and sooner. */
+const COMMAND_LINE = `const HELP = /^[µμ°]$/.test("\\u03bc") ? "mullstone start\\n" : "other letters\\n";
 export async function runCommand(): Promise<number> {
   const { CODE } = await import("./code.ts");
   process.stdout.write(HELP);
