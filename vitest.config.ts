@@ -14,12 +14,16 @@ const SCRATCH = placed("test/support/scratch-folder.ts");
 /** Of the units those that run commands, or the others; all where nothing is said. */
 const part = process.env["MULLSTONE_TESTS"];
 /** Where units are parted, those that work the demonstration out go with the site: one worker works it out for both. */
-const demonstration = part === undefined ? [] : testsOfDemonstration();
+const demonstration =
+  part === undefined
+    ? []
+    : testsThatImport(/support\/demonstration|demonstration-(?:sheets|cards|prints|range|errors)/);
 
-/** Rooms whose tests mostly run commands, and builds with them. */
-const COMMANDS = ["commands", "package", "edits", "publish"].map((room) =>
-  placed(`test/${room}/**/*.test.ts`),
-);
+/** Rooms whose tests mostly run commands, and builds with them; and what runs one in another room: one thread builds for all. */
+const COMMANDS = [
+  ...["commands", "package", "edits", "publish"].map((room) => placed(`test/${room}/**/*.test.ts`)),
+  ...(part === undefined ? [] : testsThatImport(/support\/command-here/)),
+];
 
 const SHARED = {
   // Modules are pure, so that files of one worker may share them: imports were half of the time.
@@ -62,10 +66,9 @@ export default defineConfig({
   },
 });
 
-/** Test files that import the demonstration as worked out, by the names of what they import. */
-function testsOfDemonstration(): string[] {
-  const imported =
-    /from "[^"]*\/(?:support\/demonstration|demonstration-(?:sheets|cards|prints|range|errors))\.ts"/;
+/** Test files that import a module of the tests' own, by its path without its ending. */
+function testsThatImport(module: RegExp): string[] {
+  const imported = new RegExp(`from "[^"]*/(?:${module.source})\\.ts"`);
   return readdirSync("test", { recursive: true, encoding: "utf8" })
     .map((name) => join("test", name).replaceAll("\\", "/"))
     .filter((file) => file.endsWith(".test.ts") && imported.test(readFileSync(file, "utf8")))

@@ -18,6 +18,9 @@ import { withRange } from "./mixing/page-data.ts";
 import { mixingReaches } from "./mixing/sent-reach.ts";
 import { MIXING_PAGES as TEXT, mixingSentence, NUMBERS } from "#browser-words";
 
+/** C*ab within which the names of blacks find no room in the map. */
+const CROWDED = 6;
+
 const PALETTE = TEXT.palette;
 /** A palette that falls short of the range by less [Delta-E00] has no gap there. */
 const GAP_FROM = 8;
@@ -166,6 +169,7 @@ function showReach(at: HTMLElement, { chosen, white, L }: Wish, paints: MixingRa
           description: PALETTE.reachTitle,
           colours: drawn,
           axes: TEXT.map.axes,
+          crowd: { withinChroma: CROWDED, word: TEXT.map.nearNeutral },
           outlines: [
             { label: PALETTE.yours, places: places(own) },
             { label: PALETTE.wholeRange, places: places(whole) },

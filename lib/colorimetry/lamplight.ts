@@ -5,6 +5,7 @@ import { adaptedXyz } from "./adaptation.ts";
 import { deltaE00 } from "./difference.ts";
 import { labToLch, xyzToLab } from "./lab.ts";
 import { byLamp, LIGHTS, worstLamp, type ByLamp, type Lamp } from "./lamps.ts";
+import { spectrumLab } from "./spectrum-lab.ts";
 import { tristimulus } from "./tristimulus.ts";
 import type { JudgingObserver, Lab, SummedViewing } from "./viewing.ts";
 
@@ -25,8 +26,7 @@ export interface LampShift extends ByLamp {
 
 export type LamplightStatement =
   | StatementOf<"holds-in-lamplight", ByLamp>
-  | StatementOf<"shifts-slightly-in-lamplight", LampShift>
-  | StatementOf<"shifts-clearly-in-lamplight", LampShift>;
+  | StatementOf<"shifts-slightly-in-lamplight" | "shifts-clearly-in-lamplight", LampShift>;
 
 export type LamplightRule = LamplightStatement["rule"];
 
@@ -54,7 +54,7 @@ export interface Lamplight {
  */
 export function lamplight(spectrum: Spectrum, observer: JudgingObserver = "CIE 1964"): Lamplight {
   const { daylight: day, lamps } = LIGHTS[observer];
-  const daylight = xyzToLab(tristimulus(spectrum, day), day);
+  const daylight = spectrumLab(spectrum, day);
   const seen = (viewing: SummedViewing): Lab =>
     xyzToLab(adaptedXyz(tristimulus(spectrum, viewing), viewing, day), day);
   const shifts = byLamp(observer, (viewing) => deltaE00(daylight, seen(viewing)));

@@ -4,6 +4,7 @@ import type { Spectrum } from "../quantities/spectrum.ts";
 import { deltaE00 } from "./difference.ts";
 import { xyzToLab } from "./lab.ts";
 import { byLamp, LIGHTS, worstLamp, type ByLamp, type Lamp } from "./lamps.ts";
+import { spectrumLab } from "./spectrum-lab.ts";
 import { tristimulus } from "./tristimulus.ts";
 import type { JudgingObserver, Xyz } from "./viewing.ts";
 
@@ -18,10 +19,10 @@ export interface PairInLights {
   readonly index: number;
 }
 
-export type MetamerismStatement =
-  | StatementOf<"differs-in-daylight", PairInLights>
-  | StatementOf<"metameric-pair", PairInLights>
-  | StatementOf<"matches-in-both-lights", PairInLights>;
+export type MetamerismStatement = StatementOf<
+  "differs-in-daylight" | "metameric-pair" | "matches-in-both-lights",
+  PairInLights
+>;
 
 export type MetamerismRule = MetamerismStatement["rule"];
 
@@ -56,12 +57,12 @@ export function metamerism(
   const day = [tristimulus(one, light), tristimulus(other, light)] as const;
   const daylight = deltaE00(xyzToLab(day[0], light), xyzToLab(day[1], light));
   const lamplight = deltaE00(
-    xyzToLab(tristimulus(one, lamps.incandescent), lamps.incandescent),
-    xyzToLab(tristimulus(other, lamps.incandescent), lamps.incandescent),
+    spectrumLab(one, lamps.incandescent),
+    spectrumLab(other, lamps.incandescent),
   );
   const index = byLamp(observer, (viewing) =>
     deltaE00(
-      xyzToLab(tristimulus(one, viewing), viewing),
+      spectrumLab(one, viewing),
       xyzToLab(corrected(tristimulus(other, viewing), day[0], day[1]), viewing),
     ),
   );

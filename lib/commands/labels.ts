@@ -1,14 +1,15 @@
-import { labelsPdf } from "../print/labels-pdf.ts";
+import { labelsPdf, type LabelRun } from "../print/labels-pdf.ts";
 import { andNearest } from "../diagnostics/nearest-word.ts";
 import { packageSizes, type PackageSize } from "../print/package-size.ts";
 import { rangeLabels } from "../print/range-labels.ts";
 import type { Lot, Records } from "../records/records.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
-import { lotState } from "../sheet/lots/lot-on-sale.ts";
+import { lotOnSale, lotState } from "../sheet/lots/lot-on-sale.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { outputFile } from "../site/output-file.ts";
-import { printedDate } from "../site/printed-date.ts";
+import { latestDate, printedDate } from "../site/printed-date.ts";
+import { keepPrintedLabels, type LabelPrint } from "../site/printed-labels.ts";
 import { workedSite } from "../site/site-context.ts";
 import { chosenAmong, unknownChoice, type CardOptions } from "./card-options.ts";
 import type { CommandOptions } from "./command-line.ts";
@@ -72,6 +73,11 @@ export async function labels(
       date: context.date,
       words: context.words,
     });
+    // Before the PDF: a label that is out and not on record could not be called back.
+    keepPrintedLabels(
+      options.contentDir,
+      printsOf(copied, latestDate(options.date), lot?.record.number, records),
+    );
     output.write(pdf.bytes);
     say(
       `${counted(count, "label")} on ${counted(pdf.pages, "page")}, to print at full size, ${seconds(started)}: ${options.outputFile}`,
@@ -81,6 +87,29 @@ export async function labels(
     // A size of the workshop's that no sheet of paper holds.
     throw error instanceof RangeError ? new OutputFault(error.message, { cause: error }) : error;
   }
+}
+
+/** What goes on record of the labels, a line a colour and size. */
+function printsOf(
+  runs: readonly LabelRun[],
+  date: string,
+  lotNumber: string | undefined,
+  records: Records,
+): LabelPrint[] {
+  return runs.flatMap(({ size, labels: laid }) =>
+    [...new Set(laid.map(({ slug }) => slug))].map((slug): LabelPrint => {
+      const colour = records.colours.get(slug);
+      const lot = lotNumber ?? (colour && lotOnSale(colour, records));
+      return {
+        date,
+        ...(lot === undefined ? {} : { lot }),
+        colour: slug,
+        size: size.name,
+        ml: size.ml,
+        copies: laid.filter((label) => label.slug === slug).length,
+      };
+    }),
+  );
 }
 
 /** @throws OutputFault for a lot that is not on record, with the nearest. */

@@ -4,9 +4,10 @@ import { tracedLots } from "../claims/traced-lots.ts";
 import { namedRecords, recordsNamed, usesOf, type ColourUse, type Uses } from "../claims/uses.ts";
 import { andNearest } from "../diagnostics/nearest-word.ts";
 import { loadRecords } from "../records/load-records.ts";
+import { printedLabels } from "../site/printed-labels.ts";
 import { workedSite } from "../site/site-context.ts";
 import { workCacheOf } from "../kept/work-cache.ts";
-import { lotsText } from "./lots-text.ts";
+import { labelLines, lotsText } from "./lots-text.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 import type { CommandOptions } from "./command-line.ts";
 
@@ -23,9 +24,13 @@ export function listUses(
     return 1;
   }
   const traced = tracedLots(slug, records);
-  for (const lots of traced) process.stdout.write(`${lotsText(lots, records)}\n`);
+  const printed = printedLabels(contentDir);
+  for (const lots of traced) process.stdout.write(`${lotsText(lots, records, printed)}\n`);
+  // The number of a lot that lots/ does not have, as a colour's own record gives it, stands on labels too.
+  const labels = traced.length > 0 ? [] : labelLines(slug, printed);
+  if (labels.length > 0) process.stdout.write(`lot ${slug}: ${labels.join("\n")}\n`);
   const named = recordsNamed(slug, records);
-  if (named.length === 0 && traced.length > 0) {
+  if (named.length === 0 && traced.length + labels.length > 0) {
     process.stdout.write(`${seconds(started)}\n`);
     return 0;
   }

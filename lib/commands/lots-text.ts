@@ -1,18 +1,23 @@
 import type { TracedLots } from "../claims/traced-lots.ts";
 import type { Lot, Records } from "../records/records.ts";
+import type { LabelPrint } from "../site/printed-labels.ts";
 import { counted } from "./told.ts";
 
-/** Lots that are called back together, as lines: which tubes, and what else holds what they were made with. */
+/** Lots that are called back together, as lines: which tubes and labels, and what else holds what they were made with. */
 export function lotsText(
   { kind, name, lots, madeWith }: TracedLots,
   records: Pick<Records, "colours">,
+  printed: readonly LabelPrint[],
 ): string {
   const tubes = lots
     .flatMap(({ record }) => record.tubes ?? [])
     .reduce((sum, { count }) => sum + count, 0);
   return [
     `${kind} ${name}: ${counted(lots.length, "lot")}, ${tubes === 0 ? "no tubes" : counted(tubes, "tube")}`,
-    ...lots.map((lot) => `  ${lotLine(lot, records)}`),
+    ...lots.flatMap((lot) => [
+      `  ${lotLine(lot, records)}`,
+      ...labelLines(lot.record.number, printed).map((line) => `    ${line}`),
+    ]),
     ...(madeWith.length === 0 ? [] : ["  made with"]),
     ...madeWith.map(
       ({ pigment, name: own, alsoIn }) =>
@@ -30,4 +35,19 @@ function lotLine({ record }: Lot, { colours }: Pick<Records, "colours">): string
       ? []
       : [tubes.map(({ ml, count }) => `${counted(count, "tube")} of ${ml} ml`).join(", ")]),
   ].join("; ");
+}
+
+/** Labels printed with a lot's number, all together and then a line a print; none where none was. */
+export function labelLines(number: string, printed: readonly LabelPrint[]): string[] {
+  const own = printed.filter(({ lot }) => lot?.toLowerCase() === number.toLowerCase());
+  const all = own.reduce((sum, { copies }) => sum + copies, 0);
+  return own.length === 0
+    ? []
+    : [
+        `${counted(all, "label")} printed`,
+        ...own.map(
+          ({ date, colour, size, ml, copies }) =>
+            `  ${date}: ${counted(copies, "label")} of ${colour}, ${size}, ${ml} ml`,
+        ),
+      ];
 }

@@ -1,6 +1,6 @@
 import { screenColours } from "../colorimetry/screen-colour.ts";
 import { tristimulus } from "../colorimetry/tristimulus.ts";
-import { xyzToLab } from "../colorimetry/lab.ts";
+import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import { munsellOfLab } from "../colorimetry/munsell.ts";
 import type { BoardBlock, SectionBlock } from "../blocks/block.ts";
 import type { TintBenchView } from "../blocks/page-kinds.ts";
@@ -90,10 +90,7 @@ function stepCell({ spectrum, lab, uncertainty }: PredictedMix, { decimal }: Pri
 }
 
 function munsellOf({ spectrum, lab, uncertainty }: PredictedMix): string {
-  const found = munsellOfLab(
-    xyzToLab(tristimulus(spectrum, "C/2"), "C/2"),
-    axisUncertainty(uncertainty.p68, lab),
-  );
+  const found = munsellOfLab(spectrumLab(spectrum, "C/2"), axisUncertainty(uncertainty.p68, lab));
   return isStatement(found) ? NO_VALUE : found.text;
 }
 

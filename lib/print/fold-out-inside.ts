@@ -2,13 +2,7 @@ import { at } from "../quantities/at.ts";
 import type { Tagged } from "./mark.ts";
 import { flowed, type Column, type FlowGroup } from "./package-flow.ts";
 import type { LabelLine, PackageLabelContent } from "./package-label-content.ts";
-import {
-  isWordBroken,
-  lineSetter,
-  PARAGRAPH_MM,
-  sizeOfXHeightPt,
-  SUBJECT_MM,
-} from "./package-label-parts.ts";
+import { lineSetter, PARAGRAPH_MM, sizeOfXHeightPt, SUBJECT_MM } from "./package-label-parts.ts";
 import { measureText } from "./print-document.ts";
 
 /** How the inside of a fold-out label is tried. */
@@ -18,8 +12,6 @@ export interface InsideAttempt {
   readonly isApart: boolean;
   /** Whether pigments, vehicle and lightfastness stand there too. */
   readonly areFactsInside: boolean;
-  /** Whether no word may be broken. */
-  readonly areWordsWhole: boolean;
 }
 
 /**
@@ -36,8 +28,6 @@ export function insidePages(
 ): Tagged[] | undefined {
   const { widthMm } = at(pages, 0);
   const groups = content.inside.map((line) => languageGroup(content, attempt, line, widthMm));
-  const items = groups.flatMap(({ head, items: own }) => [head, ...own]);
-  if (isWordBroken(items, widthMm, attempt)) return undefined;
   const runOn = flowed(groups, pages);
   if (!attempt.isApart || runOn === undefined) return runOn;
   const blocks: Tagged[] = [];

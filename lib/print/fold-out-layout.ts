@@ -11,7 +11,6 @@ import {
   band,
   bandHeightMm,
   BETWEEN_MM,
-  isWordBroken,
   LEAST_BAND_MM,
   lineSetter,
   nameItem,
@@ -39,8 +38,6 @@ interface OuterAttempt {
   readonly isInsideTold: boolean;
   /** Of the label once round a tube, what a page takes. */
   readonly share: number;
-  /** Whether no word may be broken. */
-  readonly areWordsWhole: boolean;
   readonly areFactsInside: boolean;
 }
 
@@ -124,20 +121,11 @@ function attempts({ ml, heightMm, xHeightMm, kind, paper, ...size }: PackageSize
     return imposesOn(paper, strip.widthMm, strip.heightMm);
   });
   const both = [true, false];
-  return both.flatMap((areWordsWhole) =>
-    both.flatMap((isInsideTold) =>
-      both.flatMap((isApart) =>
-        [false, true].flatMap((areFactsInside) =>
-          shapes.flatMap((shape) =>
-            types.map((type) => ({
-              ...type,
-              ...shape,
-              areWordsWhole,
-              isInsideTold,
-              isApart,
-              areFactsInside,
-            })),
-          ),
+  return both.flatMap((isInsideTold) =>
+    both.flatMap((isApart) =>
+      [false, true].flatMap((areFactsInside) =>
+        shapes.flatMap((shape) =>
+          types.map((type) => ({ ...type, ...shape, isInsideTold, isApart, areFactsInside })),
         ),
       ),
     ),
@@ -313,7 +301,7 @@ function outerPage(
   area: Area,
 ): Tagged[] | undefined {
   const items = outerItems(content, attempt, area.widthMm);
-  return isWordBroken(items, area.widthMm, attempt) ? undefined : flowed(items, [area]);
+  return flowed(items, [area]);
 }
 
 /** The same, with the languages that there are inside, at the edge that is pulled. */
@@ -346,7 +334,6 @@ function frontPage(
     topMm: area.bottomMm - highMm,
     widthMm,
   };
-  if (isWordBroken(told, widthMm, attempt)) return undefined;
   const page = outerPage(content, attempt, { ...area, bottomMm: toldArea.topMm - SAFE_MM });
   const lines = flowed(told, [toldArea]);
   if (page === undefined || lines === undefined) return undefined;
@@ -415,7 +402,6 @@ function besidePages(
     sizePt,
     gapMm: i === 0 ? 0 : PARAGRAPH_MM,
   }));
-  if (isWordBroken(items, area.widthMm, attempt)) return undefined;
   const symbolMm = symbol === undefined ? 0 : symbol.heightMm + SAFE_MM;
   const blocks = flowed(items, [{ ...area, bottomMm: area.bottomMm - symbolMm }]);
   return (

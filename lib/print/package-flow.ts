@@ -15,7 +15,7 @@ import {
 import { placedPieces } from "./paper-columns.ts";
 import { pictogramFigure } from "./pictogram-figure.ts";
 import { FACE_HEIGHTS, type Face } from "./print-font.ts";
-import { setRuns } from "./set-runs.ts";
+import { naturalWidths, setRuns } from "./set-runs.ts";
 
 /** Where text runs down [mm]. */
 export interface Column {
@@ -60,7 +60,7 @@ const EPSILON_MM = 1e-6;
 const BELOW_HEAD_MM = 0.9;
 
 /**
- * Items down a row of columns of one width, nothing left out.
+ * Items down a row of columns of one width, nothing left out and nothing parted but at a blank or a word's own hyphen.
  * @returns undefined where the columns do not hold them.
  */
 export function flowed(
@@ -68,7 +68,7 @@ export function flowed(
   columns: readonly Column[],
 ): Tagged[] | undefined {
   const last = columns.at(-1);
-  if (last === undefined) return undefined;
+  if (last === undefined || items.some((item) => isWiderThan(last.widthMm, item))) return undefined;
   const parts = items.map((item) => laidPart(item, last.widthMm));
   // A page is a column here: past the last one, what does not fit is told by its number.
   const placed = placedPieces(
@@ -97,6 +97,18 @@ export function flowed(
       heads.map(({ piece, yMm }) => movedTo(piece.content, xMm, yMm)),
     ),
   ];
+}
+
+/** Whether something in it that may not be parted is wider. */
+function isWiderThan(widthMm: number, part: FlowItem | FlowGroup): boolean {
+  switch (part.kind) {
+    case "group":
+      return [part.head, ...part.items].some((item) => isWiderThan(widthMm, item));
+    case "text":
+      return naturalWidths([part], part.sizePt).leastMm > widthMm + EPSILON_MM;
+    case "pictograms":
+      return false;
+  }
 }
 
 /** How high items stand in one column [mm]. */

@@ -11,7 +11,6 @@ import {
   bandHeightMm,
   BETWEEN_MM,
   columnsOf,
-  isWordBroken,
   nameItem,
   PARAGRAPH_MM,
   SAFE_MM,
@@ -34,8 +33,6 @@ interface Attempt {
   readonly columns: number;
   /** Where the symbol stands, of a label that has all on one side. */
   readonly place: (typeof PLACES)[number];
-  /** Whether no word may be broken. */
-  readonly areWordsWhole: boolean;
 }
 
 /** Of a jar's front: more of it is paint. */
@@ -44,6 +41,8 @@ const JAR_BAND_SHARE = 0.4;
 const ROOMY = 1.2;
 const PLACES = ["under the statements", "under the facts", "between"] as const;
 const FRONTS = [0.44, 0.5, 0.38, 0.32, 0.26] as const;
+/** Between those, and narrower: of what finds room in none of them, since no word is broken. */
+const FURTHER_FRONTS = [0.47, 0.41, 0.35, 0.29, 0.23] as const;
 
 /**
  * A label laid out: whole statements first, where they find room, then, of a size that is to be
@@ -105,18 +104,13 @@ function attempts({ ml, xHeightMm }: PackageSize): Attempt[] {
     { pictogramMm: leastPictogramMm, xHeightMm, namePt: 14, runIn: false },
     { pictogramMm: leastPictogramMm, xHeightMm, namePt: 9, runIn: true },
   ];
-  // Smaller letters come before a broken word, smaller pictograms do not.
-  return [types.slice(0, 2), types.slice(2)].flatMap((alike) =>
-    [true, false].flatMap((areWordsWhole) =>
-      alike.flatMap((type) =>
-        [1, 2, 3].flatMap((columns) =>
-          FRONTS.flatMap((front) =>
-            PLACES.map((place) => ({ ...type, front, columns, place, areWordsWhole })),
-          ),
-        ),
+  const tries = (of: readonly (typeof types)[number][], fronts: readonly number[]): Attempt[] =>
+    of.flatMap((type) =>
+      [1, 2, 3].flatMap((columns) =>
+        fronts.flatMap((front) => PLACES.map((place) => ({ ...type, front, columns, place }))),
       ),
-    ),
-  );
+    );
+  return [...tries(types, FRONTS), ...tries(types.slice(-1), FURTHER_FRONTS)];
 }
 
 /** Once round: the paint as a band at the top, name and facts at the left, what the law asks for beside them. */
@@ -148,8 +142,6 @@ function tubeFaces(
   if (last === undefined || (symbol !== undefined && symbol.widthMm > symbolMm)) return undefined;
   const facts = frontItems(content, attempt, frontMm);
   const law = cautionItems(content, attempt);
-  if (isWordBroken(facts, frontMm, attempt) || isWordBroken(law, last.widthMm, attempt))
-    return undefined;
   const front = flowed(facts, [
     {
       xMm: SAFE_MM,

@@ -1,6 +1,6 @@
 import { BLEED_MM } from "./card-plan.ts";
 import { BLACK, inkOf, MM_PER_PT, type Tagged } from "./mark.ts";
-import type { Column, FlowItem, FlowText } from "./package-flow.ts";
+import type { Column, FlowText } from "./package-flow.ts";
 import type { PackageLabelContent } from "./package-label-content.ts";
 import { measureText } from "./print-document.ts";
 import { SANS_X_HEIGHT } from "./print-font.ts";
@@ -63,27 +63,6 @@ export function band(
       ],
     },
   ];
-}
-
-/** The longest word that is not parted at a blank or a hyphen [mm]. */
-function widestWordMm(items: readonly FlowItem[]): number {
-  return Math.max(
-    0,
-    ...items.flatMap((item) =>
-      item.kind === "text"
-        ? item.text.split(/[ -]/).map((word) => measureText(word, item.face, item.sizePt))
-        : [],
-    ),
-  );
-}
-
-/** Whether a word would have to be broken where none may be. */
-export function isWordBroken(
-  items: readonly FlowItem[],
-  widthMm: number,
-  { areWordsWhole }: { readonly areWordsWhole: boolean },
-): boolean {
-  return areWordsWhole && widestWordMm(items) > widthMm;
 }
 
 export function columnsOf(area: Column, count: number): Column[] {

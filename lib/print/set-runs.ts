@@ -142,8 +142,14 @@ function balanced(
   return brokenLines(units, sizePt, high);
 }
 
-/** After spaces, and after a hyphen inside a word. */
-const WORD_ENDS = /(?<= )(?! )|(?<=[^ ]-)(?=\p{L})/u;
+/** After spaces. */
+const WORD_ENDS = /(?<= )(?! )/u;
+/** After a hyphen inside a word, and a stroke between two long ones. */
+const PART_ENDS = /(?<=[^ ]-)(?=\p{L})|(?<=\p{L}{4}\/)(?=\p{L}{4})/u;
+/** Of an address after its @, and before a point. */
+const ADDRESS_ENDS = /(?<=@)(?=\p{L})|(?=\.\p{L})/u;
+/** What is no word, and so parted nowhere: a telephone number, a CAS number, a UFI, a lot. */
+const CODE = /\d|^\P{Ll}+$/u;
 
 /** Words that may not be parted. */
 interface Unit {
@@ -187,17 +193,24 @@ function wordsAtOnePt({ text: whole, face }: Run): readonly MeasuredWord[] {
   const words = whole
     .split(WORD_ENDS)
     .filter((text) => text !== "")
-    .map((text) => {
+    .flatMap((text) => partsOf(text))
+    .map((text, i, parts) => {
       const solid = text.trimEnd();
       return {
         text,
         widthMm: measureText(solid, face, 1),
         spaceMm: measureText(text.slice(solid.length), face, 1),
-        ends: / $|-$/.test(text),
+        ends: i < parts.length - 1 || / $|-$/.test(text),
       };
     });
   ofFace.set(whole, words);
   return words;
+}
+
+/** A word where it may be parted without a hyphen of ours. */
+function partsOf(word: string): readonly string[] {
+  if (word.includes("@")) return word.split(ADDRESS_ENDS);
+  return CODE.test(word) ? [word] : word.split(PART_ENDS);
 }
 
 function letters({ words }: Unit, sizePt: number): Unit[] {

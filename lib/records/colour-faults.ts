@@ -6,12 +6,14 @@ import { VIEWINGS, type Lab } from "../colorimetry/viewing.ts";
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import type { HueFamily } from "../knowledge/hue-family.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { faultAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Colour, Reading } from "./records.ts";
 import { hasSpecialEffect } from "./special-effects.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
+/** L* under which no paint reads, in whatever geometry: the deepest blacks read 3 and more. Our own limit, wide. */
+const DARKEST_L = 1;
 /** How far outside the solid [1, on the scale of Y] rounding and another observer may carry a colour. */
 const SOLID_TOLERANCE = 0.5;
 
@@ -41,6 +43,10 @@ function readingsOf({ masstone, tints, films }: Colour): [RecordPath, Reading][]
 /** A L*a*b* or a chip that no reflecting surface can have; of a spectrum the limits of a reading see to it. */
 function* solidFaults({ place }: Colour, path: RecordPath, reading: Reading): Faults {
   if (reading.form === "spectrum") return;
+  if (reading.form === "lab" && reading.lab.L < DARKEST_L) {
+    yield faultAt(place([...path, "lab"]), darkFault(reading.lab.L));
+    return;
+  }
   const { lab, viewing } =
     reading.form === "lab" ? reading : { lab: labOfChip(reading.munsell), viewing: "C/2" as const };
   const summed = VIEWINGS.find((known) => known === viewing);
@@ -59,6 +65,18 @@ function* solidFaults({ place }: Colour, path: RecordPath, reading: Reading): Fa
         : "a chip is hue, value/chroma, such as 5PB 3/1",
     source: "macadam-1935",
   });
+}
+
+function darkFault(L: number): Fault {
+  return {
+    severity: "warning",
+    rule: "records/darkest-lightness",
+    message: `L* ${L} is darker than any paint reads`,
+    actual: `L* ${L}`,
+    expected: `L* ${DARKEST_L} or more, of 100`,
+    hint:
+      L > 0 ? `L* ${Number((100 * L).toPrecision(4))}, if it was given as a fraction` : undefined,
+  };
 }
 
 function labOfChip(munsell: string): Lab | undefined {

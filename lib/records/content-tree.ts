@@ -21,6 +21,8 @@ const CONTENT_FOLDERS = {
 } as const;
 /** What the shelf cards said when they were last printed: written by the program, no record of a thing. */
 export const PRINTED_CARDS = "printed-cards.json";
+/** Which lots' labels were printed, when and how many: written by the program too. */
+export const PRINTED_LABELS = "printed-labels.json";
 type ContentFolder = keyof typeof CONTENT_FOLDERS;
 
 /** Manifests of what was published, kept beside the records. */
@@ -95,7 +97,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       takeFolder(path, name as ContentFolder);
     } else if (name === PHOTOGRAPHS) {
       takePhotographs(path);
-    } else if (name !== PRINTED_CARDS && !/\.(md|txt)$/i.test(name)) {
+    } else if (name !== PRINTED_CARDS && name !== PRINTED_LABELS && !/\.(md|txt)$/i.test(name)) {
       leaveOut(name, path);
     }
   }

@@ -77,7 +77,7 @@ function* classified(
         yaml,
         at,
       );
-    for (const fault of [...unusedFaults(hazard), ...contradictedEstimate(hazard)])
+    for (const fault of [...besideFaults(hazard), ...contradictedEstimate(hazard)])
       yield told(fault, yaml, at);
     const counted = isBare ? undefined : hazard.countedAs;
     if (counted !== undefined && typeof metals[counted] !== "number")
@@ -127,8 +127,8 @@ function contradictedEstimate(hazard: HazardForm): (HazardFault & { readonly hin
   ];
 }
 
-/** What stands beside a statement that has no use for it, and perhaps belongs to its neighbour. */
-function unusedFaults(hazard: HazardForm): HazardFault[] {
+/** What stands beside a statement that has no use for it, and perhaps belongs to its neighbour; an M-factor that is none (CLP, Annex I, table 4.1.3). */
+function besideFaults(hazard: HazardForm): HazardFault[] {
   if (typeof hazard === "string" || !isHazardCode(hazard.statement)) return [];
   const { statement, ate, mFactor } = hazard;
   const classes: readonly string[] =
@@ -150,7 +150,20 @@ function unusedFaults(hazard: HazardForm): HazardFault[] {
             severity: "warning",
           },
         ];
+  const oddFactor: HazardFault[] =
+    mFactor === undefined || /^10*$/.test(String(mFactor))
+      ? []
+      : [
+          {
+            path: ["mFactor"],
+            message: `M-factors go by tens, and ${mFactor} is none`,
+            actual: String(mFactor),
+            expected: "1, 10, 100 and on",
+            severity: "warning",
+          },
+        ];
   return [
+    ...oddFactor,
     ...unused("ate", ate, "An acute toxicity estimate", /^Acute Tox\. /),
     ...unused("mFactor", mFactor, "An M-factor", /^Aquatic (?:Acute|Chronic) 1$/),
   ];

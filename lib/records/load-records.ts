@@ -42,6 +42,8 @@ import { paintResolver } from "./special-effects.ts";
 import { versionFaults } from "./version-faults.ts";
 import { grainNotes } from "./unit-slips.ts";
 import { standardRecipeFaults } from "./standard-recipe.ts";
+import { textLanguageFaults } from "./text-languages.ts";
+import { translationFaults } from "./translation-faults.ts";
 import { translatedNumberNotes } from "./translated-numbers.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
 import { fileOrder } from "../quantities/name-order.ts";
@@ -125,6 +127,8 @@ export function checkedRecords(
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
     ...standardRecipeFaults(files),
     ...claimedNames(files),
+    ...textLanguageFaults(files),
+    ...translationFaults(files),
     ...pairFaults(files),
     ...siteFaults(files, today),
     ...photographed.diagnostics,

@@ -70,3 +70,21 @@ function isMadeOf(
 ): boolean {
   return colours.get(colour)?.record.pigments.some(({ pigment }) => dear.has(pigment)) === true;
 }
+
+/** A size that is given away: a price of nothing, or one that the workshop's rule rounds down to it. */
+export function* freeSizeFaults(colours: readonly Colour[]): Faults {
+  for (const { sizes } of colours)
+    for (const { ml, price, written = price, place } of sizes)
+      if (price === 0)
+        yield faultAt(place("price"), {
+          severity: "warning",
+          rule: "records/price-of-nothing",
+          message:
+            written === 0
+              ? `${ml} ml cost nothing here, and a price list would say so`
+              : `${ml} ml at ${written} are rounded to nothing by the rule of prices in workshop.yaml`,
+          actual: String(written),
+          expected: "a price above 0",
+          hint: written === 0 ? "a size that has no price yet is listed without one" : undefined,
+        });
+}

@@ -1,7 +1,8 @@
 import { apparentRatio } from "../optics/tints/let-down-order.ts";
+import { languageInEnglish } from "./label-languages.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
-import { priceReachFaults } from "./price-reach.ts";
+import { freeSizeFaults, priceReachFaults } from "./price-reach.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Colour, Reading } from "./records.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -27,6 +28,7 @@ export function* rangeFaults(
   yield* nameFaults(files);
   for (const language of LANGUAGES) yield* nameFaults(files, language);
   yield* sizeFaults(colours);
+  yield* freeSizeFaults(colours);
   yield* priceReachFaults(colours, files);
   yield* priceOrderFaults(colours);
   yield* pastPrices(colours, files);
@@ -51,7 +53,7 @@ function* nameFaults({ colours }: ParsedFiles, language?: Language): Faults {
         ? [["name"], `the name of ${before}`]
         : [
             ["translations", language, "name"],
-            `what ${before} is called in ${IN_ENGLISH.of(language) ?? language}`,
+            `what ${before} is called in ${languageInEnglish(language)}`,
             "a record that was copied, and this name not changed?",
           ];
     yield faultAt(yaml.place(path), {
@@ -63,8 +65,6 @@ function* nameFaults({ colours }: ParsedFiles, language?: Language): Faults {
     });
   }
 }
-
-const IN_ENGLISH = new Intl.DisplayNames(["en"], { type: "language" });
 
 /** A line of the price list for a colour that is made no more: most likely forgotten there. */
 function* pastPrices(

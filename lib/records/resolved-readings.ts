@@ -1,8 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
-import { xyzToLab } from "../colorimetry/lab.ts";
-import { tristimulus } from "../colorimetry/tristimulus.ts";
+import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import { VIEWINGS, type Lab, type LabViewing } from "../colorimetry/viewing.ts";
 import { parseMunsell } from "../colorimetry/munsell-notation.ts";
 import {
@@ -384,7 +383,7 @@ function* ownLabFaults(
     (known) => known === `${knownIlluminant(lab?.illuminant) ?? ""}/${lab?.observer ?? ""}`,
   );
   if (lab === undefined || spectrum === undefined || viewing === undefined) return;
-  const own = xyzToLab(tristimulus(spectrum, viewing), viewing);
+  const own = spectrumLab(spectrum, viewing);
   const apart = deltaE00(own, lab);
   if (!(apart > OWN_LAB_WITHIN)) return;
   const written = (of: Lab): string =>

@@ -7,6 +7,7 @@ import { METHODS } from "./methods.ts";
 import { pigmentWord } from "./pigment-words.ts";
 import { SEMICOLONS } from "./semicolons.ts";
 import { allWorded, slottedTexts } from "./slotted-text.ts";
+import { termsIn } from "./terms.ts";
 import { unitWords } from "./units.ts";
 import type { Words } from "./words.ts";
 
@@ -16,10 +17,12 @@ export function tableWords(
 ): Pick<
   Words,
   "figures" | "glosses" | "units" | "unitsOfOne" | "method" | "absence" | "substance"
-> {
+> &
+  ReturnType<typeof termsIn> {
   return {
     ...figureWords(language),
     ...unitWords(language),
+    ...termsIn(language),
     method: methodIn(language),
     absence: absenceIn(language),
     substance: (named) => pigmentWord(named, language),

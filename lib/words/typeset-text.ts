@@ -18,9 +18,9 @@ export function typesetText(text: string): string {
     : text;
 }
 
-/** A telephone number whose groups stay in one line. */
+/** A telephone number whose groups stay in one line, whatever stands between them. */
 export function unbrokenNumber(telephone: string): string {
-  return telephone.replace(/(?<=[\d)]) (?=[\d(])/g, "\u00a0");
+  return telephone.replace(/(?<=[\d)/\u2013-]) (?=[\d/\u2013-]|\(\d)/g, "\u00a0");
 }
 
 const TYPED = /['*\u0394]|&#39;|PVC|PVK|CPV|ategor|atégorie| x |\brho\b/;

@@ -17,7 +17,7 @@ const FILES = {
 };
 const records = soundRecords(FILES);
 const told = (name: string): string[] =>
-  tracedLots(name, records).map((found) => lotsText(found, records));
+  tracedLots(name, records).map((found) => lotsText(found, records, []));
 
 // Counted by hand out of the records above.
 describe("what is called back", () => {

@@ -4,9 +4,14 @@ import type { RecordTexts } from "../support/content-folder.ts";
 
 const WHITES = ["titanium-white", "lead-white", "zinc-white"];
 
-/** A workshop of four colours out of the demonstration's records: three whites, and a black let down in each. */
+const BLACK = "colours/lamp-black.md";
+/** Of the black's let-downs in each white those that are kept: two tell all that the others do, and are fitted sooner. */
+const LET_DOWN = /^ {2}- \{ white: .* massRatio: "1:(?!20"|100")\d+".*\n/gm;
+
+/** A workshop of four colours out of the demonstration's records: three whites, and a black let down twice in each. */
 export function fourColourWorkshop(): RecordTexts {
-  return partOfDemonstration(["lamp-black", ...WHITES]);
+  const { [BLACK]: black = "", ...texts } = partOfDemonstration(["lamp-black", ...WHITES]);
+  return { ...texts, [BLACK]: black.replace(LET_DOWN, "") };
 }
 
 /** Some colours of the demonstration, with their lots and all that they are made of and read by, but no photographs. */

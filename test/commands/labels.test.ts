@@ -1,6 +1,9 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
+import { takenLock } from "../../lib/site/build-lock.ts";
+import { OutputFault } from "../../lib/site/output-fault.ts";
+import { keepPrintedLabels } from "../../lib/site/printed-labels.ts";
 import { commandHere } from "../support/command-here.ts";
 import { contentFolder, flatReadings, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { mullstone, type CommandRun } from "../support/mullstone.ts";
@@ -89,6 +92,68 @@ describe("labels of a workshop", () => {
     // Five round tubes; of two jars the front alone bears contents.
     expect(text.match(/40\s*ml/g)).toHaveLength(5);
     expect(text.match(/120\s*ml/g)).toHaveLength(2);
+  });
+
+  test("are put on record by lot, added to what was printed before, and listed where a lot is called back", async () => {
+    const { home: kept, content } = contentFolder({
+      ...RECORDS,
+      "prices.csv": "colour,ml,price\nlamp-black,40 ml,8\nlamp-black,120 ml,20\n",
+      "lots/lb-1.yaml":
+        "number: LB-1\ncolour: lamp-black\ndate: 2026-04-01\npigments: [{ pigment: lamp-black, massG: 100 }]\ntubes: [{ ml: 40, count: 5 }]\n",
+    });
+    const at = (date: string, ...options: string[]): Promise<CommandRun> =>
+      commandHere(["labels", "--lot", "LB-1", "--date", date, ...options], { cwd: kept });
+    const record = join(content, "printed-labels.json");
+    expect((await at("2026-04-02", "--filled")).code).toBe(0);
+    expect((await at("2026-05-03", "--size", "jar-120", "--copies", "2")).code).toBe(0);
+    const whole = readFileSync(record, "utf8");
+    expect(JSON.parse(whole)).toEqual({
+      kind: "mullstone-printed-labels",
+      prints: [
+        {
+          date: "2026-04-02",
+          lot: "LB-1",
+          colour: "lamp-black",
+          size: "tube-40",
+          ml: 40,
+          copies: 5,
+        },
+        {
+          date: "2026-05-03",
+          lot: "LB-1",
+          colour: "lamp-black",
+          size: "jar-120",
+          ml: 120,
+          copies: 2,
+        },
+      ],
+    });
+    const { output, code } = await commandHere(["check", "--uses", "lb-1"], { cwd: kept });
+    expect(code).toBe(0);
+    expect(output).toContain(
+      "    7 labels printed\n      2026-04-02: 5 labels of lamp-black, tube-40, 40 ml\n      2026-05-03: 2 labels of lamp-black, jar-120, 120 ml\n",
+    );
+    // The folder's own check takes it for no stray file.
+    expect((await commandHere(["check", "--strict"], { cwd: kept })).complaints).not.toContain(
+      "printed-labels",
+    );
+
+    // A label that could not be put on record is not printed, and what is on record stays.
+    rmSync(join(kept, "labels.pdf"));
+    writeFileSync(record, whole.slice(0, -20));
+    expect(await at("2026-05-04")).toMatchObject({
+      code: 1,
+      complaints: expect.stringMatching(
+        /\ncontent\/printed-labels\.json can't be read as what labels were printed: put it right, or move it elsewhere\n$/,
+      ) as string,
+    });
+    expect(readFileSync(record, "utf8")).toBe(whole.slice(0, -20));
+    expect(existsSync(join(kept, "labels.pdf"))).toBe(false);
+    writeFileSync(record, whole);
+    const lock = takenLock(join(content, ".printed-labels.json.lock"), record);
+    expect(() => keepPrintedLabels(content, [])).toThrow(OutputFault);
+    lock.release();
+    expect(readFileSync(record, "utf8")).toBe(whole);
   });
 
   test("bear the newest lot that agrees with its standard, or the one that is asked for", async () => {

@@ -52,11 +52,15 @@ describe("bad input", () => {
     );
   });
 
-  test.each([-0.1, 1.1, NaN])("a share of metal of %s", (lead) => {
+  test.each([-1e-9, 1 + 1e-9, -0.1, 1.1, NaN])("a share of metal of %s", (lead) => {
     expect(() => parts({ ...substance("a", 1), metals: { lead } })).toThrow(
       new RangeError(`The share of lead in a is ${lead}; right would be 0 <= share <= 1`),
     );
   });
+});
+
+test.each([0, 1])("a share of metal of %i is none, or all of it", (lead) => {
+  expect(parts({ ...substance("a", 1), metals: { lead } }).atMost).toHaveLength(1);
 });
 
 describe("parts", () => {

@@ -25,8 +25,16 @@ export function integratedReflectance(K: number, S: number, X: number, ground: n
   return R;
 }
 
+/** By K and S: masstones of one pigment are asked for again and again. */
+const known = new Map<string, number>();
+
 /** The same for a film so thick that another tenth of it changes nothing. */
 export function integratedMasstone(K: number, S: number): number {
+  const key = `${K} ${S}`;
   const attenuation = Math.sqrt(K * (K + 2 * S));
-  return integratedReflectance(K, S, attenuation === 0 ? 1e4 / S : 12 / attenuation, 0.5);
+  const R =
+    known.get(key) ??
+    integratedReflectance(K, S, attenuation === 0 ? 1e4 / S : 12 / attenuation, 0.5);
+  known.set(key, R);
+  return R;
 }

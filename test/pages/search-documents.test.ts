@@ -17,6 +17,14 @@ test.each([
   expect(found).not.toContain("colours/lamp-black/");
 });
 
+test("an answer is found by the words of its question, each at its own address", () => {
+  const { context } = worked();
+  const titles = new Map(searchDocuments(context).map(({ href, title }) => [href, title]));
+  expect(context.records.answers.size).toBeGreaterThan(20);
+  for (const { slug, record } of context.records.answers.values())
+    expect(titles.get(`answers/${slug}/`), slug).toBe(record.question);
+});
+
 /** Words that painters ask by; which answer tells of each, a person judged. */
 test.each([
   [["lightfast"], "answers/will-it-last/"],

@@ -51,7 +51,7 @@ function seenBy({ seed, tone = 1, noise = 0 }: Camera, chart = CHART): KnownPatc
 }
 
 describe("a published chart seen by invented cameras", () => {
-  test.each([1, 2, 3, 4])("a cast alone is undone, seed %i", (seed) => {
+  test.each([1, 2])("a cast alone is undone, seed %i", (seed) => {
     const { medianDeltaE00, worst } = triedCorrection(seenBy({ seed }));
     expect(medianDeltaE00).toBeLessThan(0.05);
     expect(worst.deltaE00).toBeLessThan(0.5);

@@ -25,7 +25,6 @@ import { ENGLISH } from "../../lib/words/en/english.ts";
 import { LABEL_RULINGS } from "../../lib/words/rulings/label.ts";
 import { MARKET_RULINGS } from "../../lib/words/rulings/markets.ts";
 import { STUDIO_RULINGS } from "../../lib/words/rulings/studio.ts";
-import { OPERATIONS } from "../../lib/words/en/terms.ts";
 import { label, leadCarbonate, oil, substance, zincOxide } from "../hazard/ingredients.ts";
 import { packagingStatements } from "../../lib/hazard/label/packaging.ts";
 import { benchTestCaution } from "../../lib/hazard/studio/bench-test.ts";
@@ -305,7 +304,7 @@ holdSentences<HazardStatement>(
 
 describe("words of hazards", () => {
   test("every operation of the studio has its heading", () => {
-    expect(Object.keys(OPERATIONS)).toEqual([...STUDIO_OPERATIONS]);
+    expect(Object.keys(ENGLISH.operations)).toEqual([...STUDIO_OPERATIONS]);
   });
 
   test("what is not known is to be treated as hazardous, never as no hazard", () => {

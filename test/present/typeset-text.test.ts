@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { typesetText } from "../../lib/words/typeset-text.ts";
+import { typesetText, unbrokenNumber } from "../../lib/words/typeset-text.ts";
 import { typeset } from "../../lib/site/typeset.ts";
 
 /** Apostrophes and non-breaking spaces as typesetters set them: common practice, no source. */
@@ -18,6 +18,14 @@ test.each([
 ])("%s", (typed, set) => {
   expect(typesetText(typed)).toBe(set);
 });
+
+test.each([
+  ["020 7946 0123 (an invented number)", "020\u00a07946\u00a00123 (an invented number)"],
+  ["+44 (0)1632-960 199, or a doctor", "+44\u00a0(0)1632-960\u00a0199, or a doctor"],
+  ["030 / 901 82-0", "030\u00a0/\u00a0901\u00a082-0"],
+])("a telephone number stays in one line: %s", (written, set) =>
+  expect(unbrokenNumber(written)).toBe(set),
+);
 
 test("a page's text is typeset, its markup and what is copied from it are not", () => {
   expect(

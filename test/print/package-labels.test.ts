@@ -17,6 +17,7 @@ import { rangeLabels } from "../../lib/print/range-labels.ts";
 import type { PackageLabelRecord } from "../../lib/records/schema/package-label.ts";
 import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
 import { WORDS } from "../../lib/words/languages.ts";
+import { unbrokenNumber } from "../../lib/words/typeset-text.ts";
 import { readPdf } from "../support/read-pdf.ts";
 import { CONTEXT } from "./demonstration-cards.ts";
 import { labelContentOf, labelSize, textsOf } from "./demonstration-labels.ts";
@@ -177,6 +178,37 @@ describe("lines of ours are in the languages of the label", () => {
     }
     expect(text).not.toMatch(RAGS.en);
     expect(text.match(/Charge \/ Lot: /g)).toHaveLength(1);
+  });
+});
+
+/** A number that was broken is dialled wrong, a UFI or CAS number is not found; a word is parted at its own hyphen alone. */
+describe("on a label however narrow", () => {
+  const PHONE = "+44 (0)1632-960-199";
+  const [UFI, CAS] = ["QX3T-VA7K-KOOC-NPQR", "1314-13-2"];
+  const LONG = "Farbenmanufakturgesellschaft";
+  const content = {
+    ...labelContentOf("zinc-white", sized({ kind: "jar", ml: 40, widthMm: 60, heightMm: 60 })),
+    ufi: `UFI: ${UFI}`,
+    supplier: unbrokenNumber(`${LONG}, Ferry Lane, ${PHONE}, CAS ${CAS}`),
+    price: "\u00a318.00 (\u00a3150.00/l)",
+  };
+  const tried = [16, 20, 24, 28, 32, 40, 60].map((widthMm) => ({
+    widthMm,
+    label: packageLabel(content, sized({ kind: "jar", ml: 40, widthMm, heightMm: 300 })),
+  }));
+
+  test("telephone, UFI, CAS number, price and a word stay whole, or there is no label", () => {
+    expect(tried[0]?.label).toBeUndefined();
+    expect(tried.at(-1)?.label).toBeDefined();
+    for (const { widthMm, label } of tried) {
+      if (label === undefined) continue;
+      const lines = marksOf(label).flatMap((mark) => (mark.kind === "text" ? [mark.text] : []));
+      for (const code of [LONG, unbrokenNumber(PHONE), UFI, CAS, "\u00a318.00", "(\u00a3150.00/l)"])
+        expect(
+          lines.some((line) => line.includes(code)),
+          `${code} on ${widthMm} mm`,
+        ).toBe(true);
+    }
   });
 });
 

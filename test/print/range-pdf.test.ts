@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { byFamily } from "../../lib/pages/catalogue-pages.ts";
-import { FAMILIES } from "../../lib/words/en/terms.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
 import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { rangePdf } from "../../lib/print/range-pdf.ts";
 import { laidOutSheet } from "../../lib/print/sheet-paper.ts";
@@ -16,7 +16,7 @@ describe("a range of five as one PDF", () => {
     const own = members.filter(({ sheet }) => SLUGS.includes(sheet.slug));
     return own.length === 0
       ? []
-      : [{ name: FAMILIES[family], sheets: own.map(({ sheet }) => printOf(sheet.slug)) }];
+      : [{ name: ENGLISH.families[family], sheets: own.map(({ sheet }) => printOf(sheet.slug)) }];
   });
   const order = families.flatMap(({ sheets }) => sheets.map(({ sheet }) => sheet.name));
   const drawn = (): Uint8Array =>

@@ -81,22 +81,35 @@ describe.each([
         fit.masstone.internal[i] ?? NaN,
       );
     expect(ladders.length).toBeGreaterThan(15);
-    for (const ladder of ladders)
-      for (const ratio of ratios)
-        for (const [i, reading] of tintReadings(ladder.model, ratio).entries())
-          expect(reading).toBeLessThanOrEqual(brightest(ladder, i) + 1e-9);
+    for (const ladder of ladders) {
+      const most = ladder.fit.masstone.measured.map((_, i) => brightest(ladder, i) + 1e-9);
+      for (const ratio of ratios) {
+        const readings = tintReadings(ladder.model, ratio);
+        expect(readings).toHaveLength(most.length);
+        expect(readings.filter((reading, i) => !(reading <= (most[i] ?? NaN)))).toEqual([]);
+      }
+    }
   });
 
   test("any two colours of one white mix at any ratio", () => {
+    let count = 0;
     for (const [i, ladder] of ladders.entries())
       for (const other of ladders.slice(i + 1)) {
         const mixed = mixture([
           { ladder, parts: 1 },
           { ladder: other, parts: 3 },
         ]);
-        if (isStatement(mixed)) expect(mixed.rule).toBe("whites-differ");
-        else for (const ratio of ratios) expect(mixedLab(mixed, ratio).L).toBeLessThan(100);
+        const areOfOneWhite = ladder.white.slug === other.white.slug;
+        expect(isStatement(mixed) ? mixed.rule : "mixed").toBe(
+          areOfOneWhite ? "mixed" : "whites-differ",
+        );
+        if (isStatement(mixed)) continue;
+        count += 1;
+        expect(
+          ratios.map((ratio) => mixedLab(mixed, ratio).L).filter((L) => !(L > 0 && L < 100)),
+        ).toEqual([]);
       }
+    expect(count).toBeGreaterThan(50);
   });
 
   // Let-downs in barytes and chalk, and of the three lakes: Y over black to over white .44 to .83 at the least.

@@ -14,6 +14,8 @@ function told(files: Readonly<Record<string, string>>): string[] {
     );
 }
 
+/** Translations are read where something is printed in their language. */
+const IN_GERMAN_TOO = { "workshop.yaml": "name: Test Workshop\npageLanguages: [en, de]\n" };
 const pigment = (head: string): string => `${head}\nhazards: []\n`;
 const colour = (name: string, more = ""): string =>
   `---\nname: ${name}\npigments: [{ pigment: lamp-black }]\n${more}---\n`;
@@ -22,6 +24,7 @@ test("a colour by another's name in a language of the pages", () => {
   const german = (name: string): string => `translations: { de: { name: ${name} } }\n`;
   expect(
     told({
+      ...IN_GERMAN_TOO,
       "colours/first.md": colour("First", german("Schwarz")),
       "colours/second.md": colour("Second", german("schwarz")),
     }),
@@ -30,6 +33,7 @@ test("a colour by another's name in a language of the pages", () => {
   ]);
   expect(
     told({
+      ...IN_GERMAN_TOO,
       "colours/first.md": colour("First", german("Schwarz")),
       "colours/second.md": colour("Second", german("Tiefschwarz")),
     }),
@@ -119,6 +123,7 @@ test("a drier whose metals are not told, or are none that days are reckoned by",
 test("a number in a translation that the text itself does not have", () => {
   const noted = (notes: string): string[] =>
     told({
+      ...IN_GERMAN_TOO,
       "colours/first.md": `---
 name: First
 pigments: [{ pigment: lamp-black }]
@@ -140,6 +145,7 @@ Mulled in 4 rounds, with 84.5 g of oil.
 test("a number that a shortcode of an answer gives is no number of its text", () => {
   const answer = (body: string): string[] =>
     told({
+      ...IN_GERMAN_TOO,
       "answers/oil.md": `---
 question: How much oil?
 summary: It depends.

@@ -72,6 +72,19 @@ describe("what is written in another form", () => {
       "5:27 error There is no key 5/8 under masstone; a comma in the value before it? between braces a value that holds one stands in quotes, and a number has a decimal point records/unknown-key",
     ),
     {
+      what: "L* as a fraction",
+      files: {
+        "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+          /masstone: .*/,
+          'masstone: { lab: [0.273, 1.2, -2.1], illuminant: D65, observer: 10, geometry: "45/0" }',
+        ),
+      },
+      told: [
+        "content/colours/lamp-black.md:5:18 warning L* 0.273 is darker than any paint reads; L* 27.3, if it was given as a fraction records/darkest-lightness",
+        "content/readings/lamp-black.csv:1:1 warning No record refers to lamp-black, so nothing comes of it records/unused",
+      ],
+    },
+    {
       what: "a claim that only names its figure",
       files: {
         "answers/so.md":

@@ -34,6 +34,12 @@ describe("what a supplier is said to state", () => {
       "hazards: [H309]",
       "2:11 error H309 is no hazard statement of the frame, such as H302; nearest: H300 records/hazard",
     ),
+    // CLP, Annex I, table 4.1.3: multiplying factors are 1, 10, 100 and on, in intervals of ten.
+    pigment(
+      "an M-factor that is no power of ten",
+      "hazards: [{ statement: H400, hazardClass: Aquatic Acute 1, mFactor: 7 }, { statement: H410, hazardClass: Aquatic Chronic 1, mFactor: 1000 }]",
+      "2:69 warning M-factors go by tens, and 7 is none records/hazard",
+    ),
     pigment(
       "a code whose digits were exchanged",
       "hazards: [H431]",

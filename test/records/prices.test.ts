@@ -32,6 +32,18 @@ describe("a price list", () => {
 
   checkTold([
     {
+      what: "a price of nothing, and one that is rounded to it",
+      files: {
+        "workshop.yaml": `${CURRENCY["workshop.yaml"]}prices: { roundTo: 5, rounding: down }\n`,
+        "prices.csv":
+          "colour,ml,price\nlamp-black,15,4.9\nlamp-black,40,0\nlamp-black,60,\nlamp-black,120,5\n",
+      },
+      told: [
+        `${LINE}:2:15 warning 15 ml at 4.9 are rounded to nothing by the rule of prices in workshop.yaml records/price-of-nothing`,
+        `${LINE}:3:15 warning 40 ml cost nothing here, and a price list would say so; a size that has no price yet is listed without one records/price-of-nothing`,
+      ],
+    },
+    {
       what: "a price of a colour that is made no more, as a note",
       files: {
         ...CURRENCY,

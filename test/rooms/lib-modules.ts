@@ -22,8 +22,14 @@ export interface LibModule {
   readonly imports: readonly ModuleImport[];
 }
 
-/** Every module of lib/, in order of name, with what it imports. */
-export function libModules(): LibModule[] {
+let all: readonly LibModule[] | undefined;
+
+/** Every module of lib/, in order of name, with what it imports: read once a worker. */
+export function libModules(): readonly LibModule[] {
+  return (all ??= readModules());
+}
+
+function readModules(): LibModule[] {
   return readdirSync(LIB, { recursive: true, encoding: "utf8" })
     .filter((file) => file.endsWith(".ts"))
     .sort()

@@ -78,6 +78,7 @@ describe("from the workshop's first page to a colour and a question, and a reply
         await page.goto(`${WORKSHOP}/`);
         await followByMouse(page, "Lamp Black", "/colours/lamp-black/");
         await link(page, "The workshop").click();
+        await page.waitForURL(`${WORKSHOP}/`);
         await followByMouse(page, QUESTION, ANSWER);
         expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe(QUESTION);
         await link(page, "A reply to send").click();
@@ -145,6 +146,7 @@ describe("from the workshop's first page to a colour and a question, and a reply
         await followByMouse(page, "Lamp Black", "/colours/lamp-black/");
         expect(await reply(page)).toContain("What should I know of Lamp Black?");
         await link(page, "The workshop").click();
+        await page.waitForURL(`${WORKSHOP}/`);
         await followByMouse(page, QUESTION, ANSWER);
         expect((await reply(page)).match(/^- .+: .+ \(.+\)$/gm)?.length).toBeGreaterThan(2);
         expect(await page.locator("[data-fields]").isVisible()).toBe(false);

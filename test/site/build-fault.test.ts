@@ -1,7 +1,7 @@
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { followingBuilds } from "../../lib/site/reload-script.ts";
+import { followingBuilds, RELOAD_EVENTS } from "../../lib/site/reload-script.ts";
 import { siteServer, type SiteServer } from "../../lib/site/site-server.ts";
 import { startedBrowser } from "../support/started-browser.ts";
 
@@ -29,9 +29,10 @@ afterAll(async () => server.close());
 test("an open page shows a fault over itself, in place and as text, until there is a newer one; so does a page opened meanwhile", async () => {
   const browser = await startedBrowser();
   const page = await browser.newPage();
-  await page.goto(server.address);
   // The line to the server opens after the page has loaded.
-  await page.waitForTimeout(300);
+  const line = page.waitForResponse((response) => response.url().includes(RELOAD_EVENTS));
+  await page.goto(server.address);
+  await line;
   server.tell(FAULT);
   const told = page.getByRole("alert");
   await told.waitFor();

@@ -18,6 +18,7 @@ const textOf = async (page: Page, selector: string): Promise<string> =>
 test("from the list of lots to one that failed, to its correction, to the batch sheet, for another amount", async () => {
   const { page, complaints } = await opened("lots/");
   await page.getByRole("link", { name: "IB-2605" }).click();
+  await page.waitForURL("**/lots/ib-2605/");
   expect(await textOf(page, "#verdict .summary")).toBe("It fails.");
   expect(await textOf(page, "#verdict")).toMatch(
     /Tinting strength 8\d\.\d ± \d\.\d % is outside 95\.0 to 105\.0 %/,
@@ -27,7 +28,6 @@ test("from the list of lots to one that failed, to its correction, to the batch 
   );
   const lotPage = page.url();
   await page.getByRole("link", { name: "Sheet for the correction of lot IB-2605" }).click();
-  // A click does not wait for the page that it leads to, nor for its styles.
   await page.waitForURL("**/correction/");
   const [trial = NaN, added = NaN, rest = NaN, more = NaN, all = NaN] = (
     await page.locator("tbody td.number").allTextContents()
@@ -97,6 +97,7 @@ test("from a colour to what customers ask of it, and to the reply", async () => 
   const question = page.locator("#answers .section__body a").first();
   const asked = (await question.textContent()) ?? "";
   await question.click();
+  await page.waitForURL("**/answers/**");
   expect(await textOf(page, "h1")).toBe(asked);
   expect(await textOf(page, "[data-reply] textarea, #reply textarea")).not.toBe("");
   expect(complaints).toEqual([]);

@@ -191,8 +191,8 @@ test("a palette keeps its tubes, white and level in the address, and says what i
     await page.click("button[value=ultramarine-blue]");
     await page.selectOption("[data-white]", "lead-white");
     await page.check("input[name=L][value='30']");
-    expect(new URL(page.url()).search).toBe(
-      "?set=bone-black,raw-umber,ultramarine-blue&white=lead-white&L=30",
+    await page.waitForURL(
+      `${site}/bench/palette/?set=bone-black,raw-umber,ultramarine-blue&white=lead-white&L=30`,
     );
     expect(await page.textContent("main")).toContain(
       "Over one that holds more oil add a little medium to it.",
@@ -257,15 +257,21 @@ test("moving a slider costs little more than an empty frame", async () => {
       const slider = document.querySelector("[data-slider]");
       const frame = () => new Promise((done) => requestAnimationFrame(done));
       const time = async (each) => {
-        const from = performance.now();
-        for (let i = 0; i < 30; i++) { each(i); await frame(); await frame(); }
-        return (performance.now() - from) / 30;
+        const taken = [];
+        for (let i = 0; i < 31; i++) {
+          const from = performance.now();
+          each(i);
+          await frame();
+          await frame();
+          taken.push(performance.now() - from);
+        }
+        return taken.sort((one, other) => one - other)[15];
       };
       const empty = await time(() => {});
       const moved = await time((i) => { slider.value = String(300 + i * 10); slider.dispatchEvent(new Event("input")); });
       return { empty, moved };
     })()`);
-    // A ratio travels between machines; four empty frames leave 15 a second where 60 are drawn.
+    // A ratio travels between machines, and the middle one of many between hours; four empty frames leave 15 a second where 60 are drawn.
     expect(frames.moved / frames.empty).toBeLessThan(4);
   });
 });

@@ -3,6 +3,9 @@ import { siteThread, type SiteThread } from "../../lib/site/site-thread.ts";
 /** What builds leave in memory goes with their thread: `start` renews its own after as many. */
 const BUILDS_A_THREAD = 20;
 
+/** What libvips notes once it is loaded, and what only publishing goes by. */
+const OF_NO_BUILD = /^(?:VIPSHOME$|AWS_)/;
+
 let lasting: SiteThread | undefined;
 let builds = 0;
 /** A thread keeps the environment that it began with. */
@@ -13,7 +16,9 @@ let environment = "";
  * and templates are loaded once. It outlives the build that asks for it, and ends with the process.
  */
 export function lastingThread(): SiteThread {
-  const now = JSON.stringify(process.env);
+  const now = JSON.stringify(
+    Object.entries(process.env).filter(([name]) => !OF_NO_BUILD.test(name)),
+  );
   if (now !== environment || builds % BUILDS_A_THREAD === 0) end();
   environment = now;
   builds += 1;

@@ -1,4 +1,4 @@
-import { getDocument, VerbosityLevel } from "pdfjs-dist/legacy/build/pdf.mjs";
+import { getDocument, VerbosityLevel } from "./pdf-reader.ts";
 
 /** One element of the structure tree, as an independent reader finds it, with the text marked as its own. */
 export interface FoundElement {

@@ -1,5 +1,5 @@
 import { inflateSync } from "node:zlib";
-import { getDocument, VerbosityLevel } from "pdfjs-dist/legacy/build/pdf.mjs";
+import { getDocument, VerbosityLevel } from "./pdf-reader.ts";
 
 /** A text as an independent reader finds it, its baseline in points from the page's bottom left corner. */
 export interface FoundText {

@@ -7,6 +7,9 @@ export interface Visit {
   readonly complaints: readonly string[];
 }
 
+/** What is waited for in vain is told by name, before the test is ended; a busy machine may take minutes. */
+const AGAINST_A_HANG_MS = 300_000;
+
 interface SharedPage {
   readonly page: Page;
   site: string;
@@ -19,6 +22,7 @@ const shared = new Map<string, Promise<SharedPage>>();
 /**
  * An empty page for a visit to a site, as wide as a screen and by daylight. One page serves all visits of a worker that
  * ask for the same, one after another: a page of one's own has its browser begin a process, and read styles and fonts anew.
+ * A click does not wait for the page that it leads to: who clicks waits for that address.
  * @param site its origin: `http://localhost:4000`; `null` for pages that are opened from a folder
  */
 export async function emptyPage(site: string, options: BrowserContextOptions = {}): Promise<Visit> {
@@ -48,6 +52,7 @@ export async function visitedPage(
 
 async function opened(options: BrowserContextOptions): Promise<SharedPage> {
   const context = await (await startedBrowser()).newContext(options);
+  context.setDefaultTimeout(AGAINST_A_HANG_MS);
   const own: SharedPage = { page: await context.newPage(), site: "", complaints: [] };
   own.page.on("console", (message) => {
     if (message.type() === "error") own.complaints.push(`console: ${message.text()}`);

@@ -52,7 +52,7 @@ describe("the ground", () => {
     },
   );
 
-  test("the page without its pictograms names no other colour", () => {
+  test("there are colours that are held to it", () => {
     expect(SHEETS.flatMap(({ css }) => [...css.matchAll(/#[0-9a-f]{6}/gi)]).length).toBeGreaterThan(
       10,
     );

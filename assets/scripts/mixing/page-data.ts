@@ -1,8 +1,7 @@
 /** The paints and notations that a page which mixes is sent as scripts beside its own. */
 import { isccNbsNames, isccNbsText, type IsccNbsBlock } from "../../../lib/colorimetry/iscc-nbs.ts";
-import { xyzToLab } from "../../../lib/colorimetry/lab.ts";
 import { munsellOfLab, type Munsell } from "../../../lib/colorimetry/munsell.ts";
-import { tristimulus } from "../../../lib/colorimetry/tristimulus.ts";
+import { spectrumLab } from "../../../lib/colorimetry/spectrum-lab.ts";
 import type { Lab } from "../../../lib/colorimetry/viewing.ts";
 import { mixingRange, type MixingRange } from "../../../lib/mixing/mixing-range.ts";
 import type { MixingData, MixingPaint } from "../../../lib/mixing/mixing-paint.ts";
@@ -114,10 +113,7 @@ export interface Notations {
 export function notationsOf(spectrum: Spectrum, lab: Lab, p68: number): Notations {
   const blocks = sentBlocks();
   if (blocks === undefined) return {};
-  const found = munsellOfLab(
-    xyzToLab(tristimulus(spectrum, "C/2"), "C/2"),
-    axisUncertainty(p68, lab),
-  );
+  const found = munsellOfLab(spectrumLab(spectrum, "C/2"), axisUncertainty(p68, lab));
   if (isStatement(found)) return {};
   const name = isccNbsText(isccNbsNames(found, blocks, found.uncertainty));
   return { munsell: found, ...(name === "" ? {} : { name }) };

@@ -2,6 +2,7 @@
  * A colour's fit small enough to send to a reader's browser, and back: what its ladders and
  * mixtures are predicted from, without the verdicts and remarks that only its sheet tells.
  */
+import { isUsed } from "../../optics/fit/outlier-drawdown.ts";
 import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import { at } from "../../quantities/at.ts";
 import type { PredictingFit, FittedWhite } from "../../optics/fit/colour-fit.ts";
@@ -88,17 +89,15 @@ function packedWhite(white: FittedWhite, fit: PredictingFit): PackedFitWhite {
     ...(white.SAlone === undefined ? {} : { SAlone: relative(white.SAlone) }),
     KUncertainty: packedNumbers(white.KUncertainty, UNCERTAINTY_STEPS),
     SUncertainty: packedNumbers(white.SUncertainty, UNCERTAINTY_STEPS),
-    steps: white.steps
-      .filter(({ suspect }) => suspect?.rule !== "suspect-drawdown")
-      .map(({ tint, massRatio, measured, hiding }) => {
-        const miss = fit.drawdowns.find(({ drawdown }) => drawdown === tint)?.leaveOneOutDeltaE00;
-        return {
-          massRatio,
-          measured: packedNumbers(measured, REFLECTANCE_STEPS),
-          ...(hiding === undefined ? {} : { hiding: packedNumbers(hiding, REFLECTANCE_STEPS) }),
-          ...(miss === undefined || isStatement(miss) ? {} : { miss: Number(miss.toFixed(4)) }),
-        };
-      }),
+    steps: white.steps.filter(isUsed).map(({ tint, massRatio, measured, hiding }) => {
+      const miss = fit.drawdowns.find(({ drawdown }) => drawdown === tint)?.leaveOneOutDeltaE00;
+      return {
+        massRatio,
+        measured: packedNumbers(measured, REFLECTANCE_STEPS),
+        ...(hiding === undefined ? {} : { hiding: packedNumbers(hiding, REFLECTANCE_STEPS) }),
+        ...(miss === undefined || isStatement(miss) ? {} : { miss: Number(miss.toFixed(4)) }),
+      };
+    }),
   };
 }
 

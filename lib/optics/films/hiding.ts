@@ -223,9 +223,10 @@ export function masstoneFilmRuling(
     : undefined;
 }
 
-export type MasstoneFilmStatement =
-  | StatementOf<"masstone-by-both-grounds", { contrast: number }>
-  | StatementOf<"masstone-is-a-film", { contrast: number }>;
+export type MasstoneFilmStatement = StatementOf<
+  "masstone-by-both-grounds" | "masstone-is-a-film",
+  { contrast: number }
+>;
 
 /**
  * Area that a millilitre of dried paint covers at a thickness.

@@ -7,7 +7,7 @@ import { allFilms, type UsableDrawdowns } from "./drawdown.ts";
 import { plainLab, setFit, type ReadySet, type SetFit } from "./fitted-drawdown-set.ts";
 import { scatteringAlone } from "./film-scattering.ts";
 import { leftOutFits, leftOutTints, type LeftOutFit } from "./leave-one-out.ts";
-import { suspects, type SuspectStatement } from "./outlier-drawdown.ts";
+import { isUsed, suspects, type SuspectStatement } from "./outlier-drawdown.ts";
 import { scatteringRuling } from "./scattering-statement.ts";
 import type { SurfaceTrial } from "./surface-trial.ts";
 import type { LeftOutStatement } from "./usable-drawdowns.ts";
@@ -38,8 +38,7 @@ export function finishedFit(
       ),
     ]),
   );
-  const isUsed = (id: string): boolean => found.get(id)?.rule !== "suspect-drawdown";
-  const used = set.tints.filter(({ tint }) => isUsed(tint.id));
+  const used = set.tints.filter(({ tint }) => isUsed({ suspect: found.get(tint.id) }));
   const fit = setFit(set, used);
   const verdicts = used.length === set.tints.length ? chosen.leftOut : leftOutFits(set, used);
   return {
@@ -144,7 +143,6 @@ function drawdownVerdicts(
     const model = models.get(tint.white);
     if (model === undefined) return [];
     const suspect = found.get(tint.id);
-    const isUsed = suspect?.rule !== "suspect-drawdown";
     const residual = deltaE00(fittedLab, plainLab(set, model, tint.massRatio));
     const own = leftOut.find(({ left }) => left.tint.id === tint.id)?.deltaE00;
     return [
@@ -154,7 +152,7 @@ function drawdownVerdicts(
         massRatio: tint.massRatio,
         residualDeltaE00: residual,
         // A suspect is left out of the fit already: its residual is its leave-one-out figure.
-        leaveOneOutDeltaE00: isUsed
+        leaveOneOutDeltaE00: isUsed({ suspect })
           ? (own ?? { rule: "only-let-down-in-its-white", values: { white: tint.white } })
           : residual,
         ...(suspect === undefined ? {} : { suspect }),

@@ -50,6 +50,11 @@ export type SuspectStatement = StatementOf<
   }
 >;
 
+/** Whether a let-down counts: all do but one that the others contradict. */
+export function isUsed({ suspect }: { readonly suspect?: SuspectStatement | undefined }): boolean {
+  return suspect?.rule !== "suspect-drawdown";
+}
+
 /**
  * The one let-down in a white that the others contradict, if there is one.
  *

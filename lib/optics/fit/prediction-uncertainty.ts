@@ -94,6 +94,14 @@ export function predictionUncertainty(
   };
 }
 
+/** The same with another standard uncertainty beside it [Delta-E00], in quadrature. */
+export function withOwn(
+  { p68, p90 }: PredictionUncertainty,
+  deltaE00: number,
+): PredictionUncertainty {
+  return { p68: Math.hypot(p68, deltaE00), p90: Math.hypot(p90, NINETY_PERCENT * deltaE00) };
+}
+
 /** How far from a measured let-down a prediction counts [1]. */
 function away(distance: number): number {
   return 1 - Math.exp(-distance / LAW.reach);

@@ -1,6 +1,7 @@
 /** How well the fits of one workshop predict, told by its own left-out let-downs. */
 import { at } from "../../quantities/at.ts";
 import { deltaE00 } from "../../colorimetry/difference.ts";
+import { isUsed } from "./outlier-drawdown.ts";
 import type { PredictingFit, FittedWhite, MeasuredStep } from "./colour-fit.ts";
 import { letDownNoise } from "./let-down-noise.ts";
 import { usualUncertainty, type Doubts } from "./prediction-uncertainty.ts";
@@ -33,7 +34,7 @@ export function workshopExperience(misses: readonly number[]): Experience {
 /** Left-out let-downs of a fit that nothing contradicts, each in units of the usual 68 % at its distance from the nearest other. */
 export function leftOutMisses(fit: PredictingFit): number[] {
   return fit.whites.flatMap((white) => {
-    const used = white.steps.filter(({ suspect }) => suspect?.rule !== "suspect-drawdown");
+    const used = white.steps.filter(isUsed);
     return used.flatMap((step): number[] => {
       const verdict = fit.drawdowns.find(({ drawdown }) => drawdown === step.tint);
       const others = used.filter((other) => other !== step);

@@ -16,6 +16,7 @@ import type { LadderModel } from "../tints/ladder.ts";
 import { masstoneReflectance } from "../kubelka-munk.ts";
 import {
   predictionUncertainty,
+  withOwn,
   type Doubts,
   type PredictionUncertainty,
 } from "../fit/prediction-uncertainty.ts";
@@ -29,7 +30,6 @@ import {
 } from "../tints/tint-model.ts";
 import { readingOf } from "../tints/tint-reading.ts";
 import { at } from "../../quantities/at.ts";
-import { NINETY_PERCENT } from "../../quantities/coverage.ts";
 import { median } from "../../quantities/median.ts";
 
 /** A colour in a mixture, by its ladder in the common white, and its part by mass of the kind that was weighed. */
@@ -178,7 +178,6 @@ export function mixedTint(mixed: Mixture, massRatio: number, left?: readonly num
   const nearestDeltaE00 = nearestDrawdown(mixed, lab);
   const doubts = doubtsOf(mixed);
   const ownDeltaE00 = movedByErrors(mixed, massRatio, left, lab);
-  const { p68, p90 } = predictionUncertainty(nearestDeltaE00, doubts);
   return {
     massRatio,
     spectrum,
@@ -186,10 +185,7 @@ export function mixedTint(mixed: Mixture, massRatio: number, left?: readonly num
     nearestDeltaE00,
     doubts,
     ownDeltaE00,
-    uncertainty: {
-      p68: Math.hypot(p68, ownDeltaE00),
-      p90: Math.hypot(p90, NINETY_PERCENT * ownDeltaE00),
-    },
+    uncertainty: withOwn(predictionUncertainty(nearestDeltaE00, doubts), ownDeltaE00),
   };
 }
 

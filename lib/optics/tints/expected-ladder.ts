@@ -15,10 +15,10 @@ import type { StatementOf } from "../../quantities/statement.ts";
 import type { PredictingFit } from "../fit/colour-fit.ts";
 import {
   predictionUncertainty,
+  withOwn,
   type Doubts,
   type PredictionUncertainty,
 } from "../fit/prediction-uncertainty.ts";
-import { NINETY_PERCENT } from "../../quantities/coverage.ts";
 import { LADDER_BEYOND, ladderModel, type LadderModel } from "./ladder.ts";
 import { tintModel, tintReadings, type TintModel } from "./tint-model.ts";
 import type { WhiteChange } from "./white-change.ts";
@@ -108,7 +108,6 @@ export function expectedTint(ladder: ExpectedLadder, massRatio: number): Expecte
   const values = tintReadings(model, massRatio);
   const lab = spectrumLab({ grid, values });
   const distance = Math.min(...[whiteLab, from.fit.masstone.lab].map((end) => deltaE00(end, lab)));
-  const { p68, p90 } = predictionUncertainty(distance, doubts);
   // An error of q is one of strength, and so of the ratio.
   const moved = spectrumLab({
     grid,
@@ -119,7 +118,7 @@ export function expectedTint(ladder: ExpectedLadder, massRatio: number): Expecte
     massRatio,
     spectrum: { grid, values },
     lab,
-    uncertainty: { p68: Math.hypot(p68, own), p90: Math.hypot(p90, NINETY_PERCENT * own) },
+    uncertainty: withOwn(predictionUncertainty(distance, doubts), own),
     distance,
     own,
   };

@@ -5,7 +5,7 @@ import type { Lab } from "../../colorimetry/viewing.ts";
 import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { PredictingFit, FittedWhite, MeasuredStep } from "../fit/colour-fit.ts";
-import type { SuspectStatement } from "../fit/outlier-drawdown.ts";
+import { isUsed, type SuspectStatement } from "../fit/outlier-drawdown.ts";
 import {
   predictionUncertainty,
   type Doubts,
@@ -90,7 +90,7 @@ export const ladderModel = remembered((fit: PredictingFit, white: string): Ladde
       `The white is ${white}; right would be one of ${fit.whites.map(({ slug }) => slug).join(", ")}`,
     );
   const used = fitted.steps
-    .filter(({ suspect }) => suspect?.rule !== "suspect-drawdown")
+    .filter(isUsed)
     .toSorted((one, other) => one.massRatio - other.massRatio);
   const plain = {
     form: surfaceForm(fit.geometry, fit.surface.surface),
@@ -108,13 +108,10 @@ export const ladderModel = remembered((fit: PredictingFit, white: string): Ladde
 });
 
 function doubtsOf(fit: PredictingFit, white: FittedWhite, used: readonly MeasuredStep[]): Doubts {
-  const misses = fit.drawdowns.flatMap(({ white: own, suspect, leaveOneOutDeltaE00 }) =>
-    own === white.slug &&
-    suspect?.rule !== "suspect-drawdown" &&
-    typeof leaveOneOutDeltaE00 === "number"
-      ? [leaveOneOutDeltaE00]
-      : [],
-  );
+  const misses = fit.drawdowns
+    .filter((drawdown) => drawdown.white === white.slug && isUsed(drawdown))
+    .map(({ leaveOneOutDeltaE00 }) => leaveOneOutDeltaE00)
+    .filter((miss) => typeof miss === "number");
   return {
     ...drawnDoubts(fit, white),
     experience: fit.experience,

@@ -92,15 +92,10 @@ export function strengthResidualRuling(
   };
 }
 
-export type StrengthResidualStatement =
-  | StatementOf<
-      "strength-by-absorption",
-      { reference: string; white: string; residualDeltaE00: number }
-    >
-  | StatementOf<
-      "strength-by-equal-depth",
-      { reference: string; white: string; residualDeltaE00: number }
-    >;
+export type StrengthResidualStatement = StatementOf<
+  "strength-by-absorption" | "strength-by-equal-depth",
+  { reference: string; white: string; residualDeltaE00: number }
+>;
 
 /** Strength of two ladders that {@link strengthAtRatios} found to compare, at other ratios: K/S is taken where it took it. */
 export function strengthTakenAt(

@@ -225,7 +225,7 @@ function workshopSpread(records: Records): WorkshopSpread {
     ),
   );
   const axes = sets.flatMap(({ replicates }) => {
-    const labs = replicates.map(spectrumLab);
+    const labs = replicates.map((one) => spectrumLab(one));
     return [labs.map(({ L }) => L), labs.map(({ a }) => a), labs.map(({ b }) => b)];
   });
   const one = replicateSpread(axes);

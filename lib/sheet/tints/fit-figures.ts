@@ -1,4 +1,5 @@
 import type { ColourFit, FittedWhite } from "../../optics/fit/colour-fit.ts";
+import { isUsed } from "../../optics/fit/outlier-drawdown.ts";
 import { fitQualityRuling, surfaceRuling } from "../../optics/fit/fit-remarks.ts";
 import { at } from "../../quantities/at.ts";
 import { sourceFigure, type Figure, type RecordRoot } from "../../quantities/figure.ts";
@@ -68,9 +69,7 @@ export const FIT = section({
       }),
   ),
   quality: fitted.found(statement, ({ fit: { whites, chiSquare } }) => {
-    const letDowns = whites
-      .flatMap(({ steps }) => steps)
-      .filter(({ suspect }) => suspect?.rule !== "suspect-drawdown");
+    const letDowns = whites.flatMap(({ steps }) => steps).filter(isUsed);
     return fitQualityRuling(chiSquare, letDowns.length - whites.length);
   }),
   masstoneResidualDeltaE00: fitted.found(

@@ -162,18 +162,6 @@ export const SIGNAL_WORDS: Readonly<Record<SignalWord, string>> = {
   Warning: "Achtung",
 };
 
-export const PICTOGRAM_NAMES: Readonly<Record<string, string>> = {
-  GHS01: "Explodierende Bombe",
-  GHS02: "Flamme",
-  GHS03: "Flamme über einem Kreis",
-  GHS04: "Gasflasche",
-  GHS05: "Ätzwirkung",
-  GHS06: "Totenkopf mit gekreuzten Knochen",
-  GHS07: "Ausrufezeichen",
-  GHS08: "Gesundheitsgefahr",
-  GHS09: "Umwelt",
-};
-
 /** The German of a value of a set that is closed elsewhere; a value that is not in it stands as it is. */
 export function inGerman(words: Readonly<Record<string, string>>, value: string): string {
   return words[value] ?? value;

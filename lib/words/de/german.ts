@@ -1,11 +1,10 @@
 /** Translation, to be reviewed by a reader of trade German. */
 import { FACT_WORDS } from "./fact-words.ts";
 import { CRITERIA, limitsText } from "./lot-phrases.ts";
-import type { Standing } from "../../quantities/figure.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { within } from "../phrases.ts";
-import { BOUND_WORDS, PICTOGRAM_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
+import { BOUND_WORDS, SIGNAL_WORDS } from "./closed-sets.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { tableWords } from "../table-words.ts";
 import { pageWords } from "../pages/all-pages.ts";
@@ -15,16 +14,9 @@ import { rulingsIn } from "../rulings/all-rulings.ts";
 import { tintSentences } from "../tint-sentence.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed } from "./phrases.ts";
-import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
+import { TERMS, TRADE } from "./terms.ts";
 
 const PAGES = pageWords("de", { compare: COMPARE_PAGES, mixing: MIXING_PAGES });
-
-/** What the weakest of the figures behind a figure is. */
-const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
-  stated: "zum Teil aus Angaben eines Lieferanten",
-  estimated: "zum Teil aus einer Schätzung",
-  derived: "aus errechneten Werten",
-};
 
 export const GERMAN: Words = {
   language: "de",
@@ -36,32 +28,15 @@ export const GERMAN: Words = {
   numbers: NUMBERS,
   series: PAGES.optics.fit.series,
   ...tableWords("de"),
-  standings: {
-    measured: { word: "gemessen", gloss: "unsere eigene Messung" },
-    derived: { word: "errechnet", gloss: "aus anderen Werten des Blatts" },
-    estimated: {
-      word: "geschätzt",
-      gloss: "aus einem Handbuch oder nach Faustregel: ein Bereich oder eine Klasse",
-    },
-    stated: { word: "angegeben", gloss: "jemandes Angabe, etwa eines Lieferanten" },
-    "not stated": {
-      word: "keine Angabe",
-      gloss: "noch nicht bekannt; das Blatt sagt, was dazu nötig wäre",
-    },
-  },
-  restsOn: (root) => ROOTS[root],
   factWords: FACT_WORDS,
   trade: TRADE,
   terms: TERMS,
-  families: FAMILIES,
   listed,
   // Nouns keep their capital, and most names of figures begin with one.
   lowerFirst: (text) => text,
   nameWithin: within,
   pages: PAGES,
-  operations: OPERATIONS,
   signalWords: SIGNAL_WORDS,
-  pictograms: PICTOGRAM_NAMES,
   date: dateWords,
   tints: TINT_WORDS,
   contributions: CONTRIBUTION_WORDS,

@@ -48,29 +48,3 @@ export const TERMS: Readonly<Record<string, string>> = {
   slight: "gering",
   marked: "deutlich",
 };
-
-/** Headings of the studio's operations, by the hazard room's key. */
-export const OPERATIONS: Readonly<Record<string, string>> = {
-  "weighing and mulling": "Abwiegen und Anreiben",
-  painting: "Malen",
-  sanding: "Schleifen",
-  "heating or spraying": "Erhitzen oder Sprühen",
-  cleaning: "Reinigen",
-  disposal: "Entsorgung",
-};
-
-export const FAMILIES = {
-  white: "Weiß",
-  black: "Schwarz",
-  grey: "Grau",
-  earth: "Erdfarben",
-  brown: "Braun",
-  red: "Rot",
-  orange: "Orange",
-  yellow: "Gelb",
-  green: "Grün",
-  blue: "Blau",
-  violet: "Violett",
-  extender: "Streckmedien",
-  other: "Übrige",
-};

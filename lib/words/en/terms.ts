@@ -21,29 +21,3 @@ export const TRADE = {
 export const TERMS: Readonly<Record<string, string>> = Object.fromEntries(
   EXPECTATIONS.map(({ expectation }) => [expectation, `expected ${expectation}`]),
 );
-
-/** Headings of the studio's operations, by the hazard room's key. */
-export const OPERATIONS: Readonly<Record<string, string>> = {
-  "weighing and mulling": "Weighing and mulling",
-  painting: "Painting",
-  sanding: "Sanding",
-  "heating or spraying": "Heating or spraying",
-  cleaning: "Cleaning up",
-  disposal: "Disposal",
-};
-
-export const FAMILIES = {
-  white: "Whites",
-  black: "Blacks",
-  grey: "Greys",
-  earth: "Earths",
-  brown: "Browns",
-  red: "Reds",
-  orange: "Oranges",
-  yellow: "Yellows",
-  green: "Greens",
-  blue: "Blues",
-  violet: "Violets",
-  extender: "Extender mediums",
-  other: "Others",
-};

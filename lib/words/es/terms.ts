@@ -1,5 +1,4 @@
 import type { SeenChange } from "../../permanence/grey-scale.ts";
-import type { Family } from "../../records/schema/terms.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { DRYING_CLASSES, EXPECTED, FINISHES, OIL_CLASSES, OPACITIES } from "./closed-words.ts";
 
@@ -49,30 +48,4 @@ export const TERMS: Readonly<Record<string, string>> = {
   ...Object.fromEntries(
     EXPECTATIONS.map(({ expectation }) => [expectation, `previsible: ${EXPECTED[expectation]}`]),
   ),
-};
-
-/** Headings of the studio's operations, by the hazard room's key. */
-export const OPERATIONS: Readonly<Record<string, string>> = {
-  "weighing and mulling": "Pesar y moler con moleta",
-  painting: "Pintar",
-  sanding: "Lijar",
-  "heating or spraying": "Calentar o pulverizar",
-  cleaning: "Limpiar",
-  disposal: "Eliminar",
-};
-
-export const FAMILIES: Readonly<Record<Family | "other", string>> = {
-  white: "Blancos",
-  black: "Negros",
-  grey: "Grises",
-  earth: "Tierras",
-  brown: "Pardos",
-  red: "Rojos",
-  orange: "Naranjas",
-  yellow: "Amarillos",
-  green: "Verdes",
-  blue: "Azules",
-  violet: "Violetas",
-  extender: "Médiums de carga",
-  other: "Otros",
 };

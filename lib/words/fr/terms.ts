@@ -1,5 +1,4 @@
 import type { SeenChange } from "../../permanence/grey-scale.ts";
-import type { Family } from "../../records/schema/terms.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { DRYING_CLASSES, EXPECTED, FINISHES, OIL_CLASSES, OPACITIES } from "./closed-words.ts";
 
@@ -53,30 +52,4 @@ export const TERMS: Readonly<Record<string, string>> = {
       `à prévoir\u202f: ${EXPECTED[expectation]}`,
     ]),
   ),
-};
-
-/** Headings of the studio's operations, by the hazard room's key. */
-export const OPERATIONS: Readonly<Record<string, string>> = {
-  "weighing and mulling": "Pesée et broyage à la molette",
-  painting: "Peinture",
-  sanding: "Ponçage",
-  "heating or spraying": "Chauffage ou pulvérisation",
-  cleaning: "Nettoyage",
-  disposal: "Élimination",
-};
-
-export const FAMILIES: Readonly<Record<Family | "other", string>> = {
-  white: "Blancs",
-  black: "Noirs",
-  grey: "Gris",
-  earth: "Terres",
-  brown: "Bruns",
-  red: "Rouges",
-  orange: "Oranges",
-  yellow: "Jaunes",
-  green: "Verts",
-  blue: "Bleus",
-  violet: "Violets",
-  extender: "Médiums de charge",
-  other: "Autres",
 };
