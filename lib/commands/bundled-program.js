@@ -29,6 +29,8 @@ const WHOLE = "<all that is begun>";
 /** What runs the script of a bundle; which holds it as it was when that was made. */
 const LOADED_BY = "lib/commands/kept-code.js";
 const LOADER = "kept-code.mjs";
+/** This module. */
+const BUNDLED_BY = "lib/commands/bundled-program.js";
 /** Packages of many small modules, which load sooner out of the bundle; the others find files of their own beside them. */
 const PACKAGES_WITHIN = [
   "csv-parse",
@@ -82,6 +84,7 @@ function sourcesHash() {
   const names = [
     ...inLibrary(".ts", ".csv", ".yaml"),
     LOADED_BY,
+    BUNDLED_BY,
     "eleventy.config.ts",
     "package.json",
   ];

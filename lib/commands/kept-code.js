@@ -22,16 +22,21 @@ const HASH_BYTES = 32;
 export async function programScript(folder, use) {
   const file = join(folder, SCRIPT);
   // Of another version or other flags V8 refuses what it kept.
-  const kept = join(folder, `code-${use}-${cachedDataVersionTag()}.kept`);
+  const version = cachedDataVersionTag();
+  const kept = join(folder, `code-${use}-${version}.kept`);
+  /** As it was parsed, with no function called: so that whoever is the first of a use need not parse all of it again. */
+  const parsed = join(folder, `parsed-${version}.kept`);
   const source = readFileSync(file, "latin1");
-  const cachedData = keptCode(kept);
+  const ofUse = keptCode(kept);
+  const cachedData = ofUse ?? keptCode(parsed);
   // Of a function that might be waiting V8 lets no code go, as it does of others that ran long ago.
   const script = new Script(`(async function (exports, require, module, ${META}) {${source}\n})`, {
     filename: file,
     cachedData,
   });
-  const isNew = cachedData === undefined || script.cachedDataRejected === true;
-  let isKept = !isNew;
+  const isTaken = cachedData !== undefined && script.cachedDataRejected !== true;
+  if (!isTaken) keepCode(parsed, script.createCachedData());
+  let isKept = isTaken && ofUse !== undefined;
   const meta = {
     dirname: folder,
     url: pathToFileURL(file).href,
