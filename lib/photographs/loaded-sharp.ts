@@ -6,5 +6,7 @@ import { once } from "./once.ts";
 export const loadedSharp = once(async () => {
   const loaded = (await importPackage("sharp")) as { readonly default: typeof sharp };
   loaded.default.cache(false);
+  // By their number goes what comes out as AVIF, and sharp takes that from the machine, its C library and its settings.
+  loaded.default.concurrency(1);
   return loaded.default;
 });

@@ -279,3 +279,28 @@ test("photographs that another makes are asked for so many ahead, and told of in
   expect(diagnostics.map(({ message }) => message)).toEqual(names.map((name) => `${name} is none`));
   expect(most).toBe(3);
 });
+
+test("what paper shows of a photograph lies in bytes of its own: whoever sends them on sends nothing beside", async () => {
+  const { content, home } = contentFolder({
+    ...TEXTS,
+    "colours/bone-black.md": colourText("photographs: [{ file: stroke.jpg, of: brush stroke }]\n"),
+    "photographs/stroke.jpg": "a picture",
+  });
+  // As a message of another process gives them: within all else that came.
+  const bytes = new Uint8Array(new ArrayBuffer(1000), 100, 5).fill(7);
+  const { records } = await withPhotographs(
+    loadRecords(content, home),
+    undefined,
+    "pictures, too",
+    {
+      ahead: 1,
+      made: async () =>
+        Promise.resolve({
+          taken: { widthPx: 1, heightPx: 1 },
+          sizes: { screen: [], paper: { widthPx: 1, heightPx: 1, bytes } },
+        }),
+    },
+  );
+  const own = records?.photographs[0]?.pictures?.paper.bytes;
+  expect([own, own?.buffer.byteLength]).toEqual([new Uint8Array(5).fill(7), 5]);
+});
