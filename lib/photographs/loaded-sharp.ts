@@ -4,5 +4,7 @@ import { once } from "./once.ts";
 export const loadedSharp = once(async () => {
   const { default: sharp } = await import("sharp");
   sharp.cache(false);
+  // By their number goes what comes out as AVIF, and sharp takes that from the machine, its C library and its settings.
+  sharp.concurrency(1);
   return sharp;
 });

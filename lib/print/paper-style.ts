@@ -27,6 +27,8 @@ export interface PaperStyle {
   readonly isRunIn?: boolean;
   /** Between its lines, in sizes of the type, where not as usual. */
   readonly leading?: number;
+  /** Space above sections, headings, paragraphs and items, as a share of the usual. */
+  readonly spacing?: number;
   /** Above and below the text of a table's row [mm], where not as usual. */
   readonly rowPadMm?: number;
 }
@@ -56,9 +58,9 @@ export function paragraph(runs: readonly Run[], style: PaperStyle, look: Paragra
   const { tag = "P", sizePt = style.sizePt, leading = style.leading ?? LEADING, language } = look;
   const set = setRuns(runs, { widthMm: style.widthMm, sizePt, leading });
   const { lines } = set;
-  if (lines.length < 4) return linesPiece(set, lines, { tag, ...look });
+  const { beforeMm = BEFORE_MM * (style.spacing ?? 1), keepWithNext } = look;
+  if (lines.length < 4) return linesPiece(set, lines, { tag, ...look, beforeMm });
   const parts = [lines.slice(0, 2), ...lines.slice(2, -2).map((line) => [line]), lines.slice(-2)];
-  const { beforeMm = BEFORE_MM, keepWithNext } = look;
   return {
     kind: "group",
     tag,
@@ -80,8 +82,9 @@ export function wholeParagraph(
   look: ParagraphLook = {},
 ): Piece {
   const { sizePt = style.sizePt, leading = style.leading ?? LEADING } = look;
+  const { beforeMm = BEFORE_MM * (style.spacing ?? 1) } = look;
   const set = setRuns(runs, { widthMm: style.widthMm, sizePt, leading });
-  return linesPiece(set, set.lines, look);
+  return linesPiece(set, set.lines, { ...look, beforeMm });
 }
 
 /** A text that is set already, as one piece. */
@@ -175,7 +178,7 @@ export function section(heading: string, style: PaperStyle, blocks: readonly Flo
   const head: Piece = {
     ...own,
     heightMm: own.heightMm + gap,
-    beforeMm: 4.5,
+    beforeMm: 4.5 * (style.spacing ?? 1),
     keepWithNext: true,
     content: {
       ...own.content,
@@ -200,7 +203,7 @@ export function subHeading(text: string | readonly Run[], style: PaperStyle): Pi
   return wholeParagraph(typeof text === "string" ? bold(text) : text, style, {
     tag: "H3",
     leading: 1.25,
-    beforeMm: 2,
+    beforeMm: 2 * (style.spacing ?? 1),
     keepWithNext: true,
   });
 }
@@ -212,7 +215,7 @@ export function list(
   look: { readonly sizePt?: number; readonly marker?: string } = {},
 ): Group {
   const { sizePt = style.sizePt, marker = "\u2013" } = look;
-  const { leading = LEADING } = style;
+  const { leading = LEADING, spacing = 1 } = style;
   const indentMm = marker === "" ? 0 : sizePt * 0.4;
   return {
     kind: "group",
@@ -231,7 +234,7 @@ export function list(
       return {
         kind: "piece",
         heightMm: body.heightMm,
-        beforeMm: 0.5,
+        beforeMm: 0.5 * spacing,
         content: {
           tag: "LI",
           ...(language === undefined ? {} : { language }),

@@ -66,6 +66,8 @@ export interface PaperFit {
   readonly without: readonly Block["kind"][];
   /** Statements of further languages, and of the dry pigments, run in; lines and rows of tables closer together. */
   readonly isTight?: boolean;
+  /** Less space above sections and paragraphs as well. */
+  readonly isClose?: boolean;
 }
 
 /** What the bench page only explains. */
@@ -79,11 +81,13 @@ const FITS: readonly PaperFit[] = [
   ...[8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms", "list", "plots"] }) as const),
   ...[8, 7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS })),
   ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, isTight: true })),
+  ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, isTight: true, isClose: true })),
 ];
 const ROOMIEST: PaperFit = { sizePt: 9, without: [] };
 const MOST_PAGES = 2;
 const TIGHT_LEADING = 1.2;
 const TIGHT_ROW_PAD_MM = 0.2;
+const CLOSE_SPACING = 0.5;
 
 /** A sheet on one or two pages; on a third, in roomy type, only where its cautions and figures find no room in two. */
 export function laidOutSheet(printed: PagesToPrint, paper: PaperSize): LaidOutSheet {
@@ -227,13 +231,14 @@ function columnStyles(
   benchAddress: string | undefined,
 ): (fit: PaperFit) => ColumnStyles {
   const known = new Map<string, ColumnStyles>();
-  return ({ sizePt, isTight = false }) => {
-    const key = `${sizePt} ${isTight}`;
+  return ({ sizePt, isTight = false, isClose = false }) => {
+    const key = `${sizePt} ${isTight} ${isClose}`;
     const painter: PaperStyle = {
       ...head,
       widthMm: columnMm(head),
       sizePt,
       ...(isTight ? { isRunIn: true, leading: TIGHT_LEADING, rowPadMm: TIGHT_ROW_PAD_MM } : {}),
+      ...(isClose ? { spacing: CLOSE_SPACING } : {}),
     };
     const styles = known.get(key) ?? {
       painter,
