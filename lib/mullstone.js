@@ -19,8 +19,11 @@ for (const stream of [process.stdout, process.stderr])
     if (fault.code !== "EPIPE") throw fault;
   });
 
-const { runCommand } = await program();
+const [command = ""] = process.argv.slice(2);
+// Each command calls other functions.
+const { runCommand, keepCode } = await program(/^[a-z]+$/.exec(command)?.[0] ?? "command");
 const code = await runCommand(process.argv.slice(2));
+if (code === 0) keepCode?.();
 // All is said first; a thread that has ended would hold the process by its port now and then, as seen of Node 22.
 for (const stream of [process.stdout, process.stderr])
   await new Promise((done) => stream.write("", done));

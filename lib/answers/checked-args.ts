@@ -86,8 +86,8 @@ export function checkedArgs(
         for (const path of listed(value)) checkPath(path);
         return;
       case "white": {
-        const whites = sheets.flatMap(({ tints }) => tints.map(({ white }) => white.slug));
-        checkKnown(value, [...new Set(whites)], "No colour was let down in", kind);
+        const whites = [...room.context.range.letDownIn.keys()];
+        checkKnown(value, whites, "No colour was let down in", kind);
         return;
       }
       case "level":

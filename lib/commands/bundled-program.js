@@ -11,12 +11,26 @@ import {
 } from "node:fs";
 import module from "node:module";
 import { join } from "node:path";
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { fileURLToPath } from "node:url";
+import { META, programScript, SCRIPT } from "./kept-code.js";
 
 const PACKAGE_ROOT = fileURLToPath(new URL("../../", import.meta.url));
 /** A bundle lies as deep below the package as a module of lib/, so that both find files of the package alike. */
 const KEPT = join(PACKAGE_ROOT, ".cache");
-const ENTRY = "command-line";
+/** What is begun of a program: the command, the thread that writes a site, and those that work beside it. */
+const BEGINS = {
+  command: "lib/commands/command-line.ts",
+  "site-thread": "lib/site/site-thread-work.ts",
+  "work-thread": "lib/site/work-thread.ts",
+};
+const THREADS = Object.keys(BEGINS).filter((begins) => begins !== "command");
+/** What all that is begun is put together by: no file. */
+const WHOLE = "<all that is begun>";
+/** What runs the script of a bundle; which holds it as it was when that was made. */
+const LOADED_BY = "lib/commands/kept-code.js";
+const LOADER = "kept-code.mjs";
+/** This module. */
+const BUNDLED_BY = "lib/commands/bundled-program.js";
 /** Packages of many small modules, which load sooner out of the bundle; the others find files of their own beside them. */
 const PACKAGES_WITHIN = [
   "csv-parse",
@@ -46,14 +60,16 @@ const UNWRITABLE = ["EACCES", "EDQUOT", "EEXIST", "ENOSPC", "ENOTDIR", "EPERM", 
  * The module of the command line out of one bundle of lib/, so that a command need not translate
  * hundreds of modules first. A bundle is named by the hash of what it was made from, and is made
  * when there is none; one whose files are not as they were written is made anew.
+ * @param use what the command is, by one word.
  * @returns undefined where the package's folder can't be written
  */
-export async function bundledProgram() {
+export async function bundledProgram(use) {
   module.enableCompileCache?.(join(KEPT, "compiled"));
   try {
     const folder = join(KEPT, `program-${sourcesHash()}`);
     if (!isWhole(folder)) await bundle(folder);
-    return await import(pathToFileURL(join(folder, `${ENTRY}.mjs`)).href);
+    const { command, keepCode } = await programScript(folder, use);
+    return { ...(await command()), keepCode };
   } catch (error) {
     if (UNWRITABLE.includes(error.code)) return undefined;
     throw error;
@@ -65,7 +81,13 @@ export async function bundledProgram() {
  * versions of the packages beside it. Where no file was touched since they were read last, none is read.
  */
 function sourcesHash() {
-  const names = [...inLibrary(".ts", ".csv", ".yaml"), "eleventy.config.ts", "package.json"];
+  const names = [
+    ...inLibrary(".ts", ".csv", ".yaml"),
+    LOADED_BY,
+    BUNDLED_BY,
+    "eleventy.config.ts",
+    "package.json",
+  ];
   const found = names.map((name) => statSync(join(PACKAGE_ROOT, name), { bigint: true }));
   const state = hashOf(
     ...found.flatMap(({ ino, size, mtimeNs, ctimeNs }, i) => [
@@ -143,7 +165,9 @@ function isWhole(folder) {
 function moduleHashes(inputs) {
   const common = hashOf(...bytesOf([...tables(), "package.json"]));
   const own = new Map(
-    Object.keys(inputs).map((path) => [path, hashOf(readFileSync(join(PACKAGE_ROOT, path)))]),
+    Object.keys(inputs)
+      .filter((path) => path !== WHOLE)
+      .map((path) => [path, hashOf(readFileSync(join(PACKAGE_ROOT, path)))]),
   );
   const reached = (path, seen = new Set()) => {
     if (seen.has(path)) return seen;
@@ -168,27 +192,29 @@ async function bundle(folder) {
   const { outputFiles, metafile } = await build({
     absWorkingDir: PACKAGE_ROOT,
     metafile: true,
-    entryPoints: {
-      [ENTRY]: join(PACKAGE_ROOT, "lib", "commands", `${ENTRY}.ts`),
-      // What threads begin with: the one that writes a site, and those that work beside it.
-      "site-thread": join(PACKAGE_ROOT, "lib", "site", "site-thread-work.ts"),
-      "work-thread": join(PACKAGE_ROOT, "lib", "site", "work-thread.ts"),
+    stdin: {
+      contents: Object.entries(BEGINS)
+        .map(([begins, file]) => `exports["${begins}"] = () => import("./${file}");\n`)
+        .join(""),
+      resolveDir: PACKAGE_ROOT,
+      sourcefile: WHOLE,
     },
     bundle: true,
-    splitting: true,
     write: false,
-    format: "esm",
+    // One script, in which every module finds what others export without a table between.
+    format: "cjs",
     platform: "node",
     target: "node20",
+    define: Object.fromEntries(
+      ["dirname", "url", "keepCode", "importPackage"].map((name) => [
+        `import.meta.${name}`,
+        `${META}.${name}`,
+      ]),
+    ),
     // Else each such expression inside a function would be made anew at every call.
     supported: { "regexp-unicode-property-escapes": true },
     external: packagesBeside(),
-    // A package within that is CommonJS asks for Node's modules by this name.
-    banner: {
-      js: 'import { createRequire as bundleRequire } from "node:module"; const require = bundleRequire(import.meta.url);',
-    },
-    outdir: folder,
-    outExtension: { ".js": ".mjs" },
+    outfile: join(folder, SCRIPT),
     logLevel: "silent",
   });
   // Its process would stand beside the command's to the end, with 250 MB.
@@ -197,7 +223,9 @@ async function bundle(folder) {
   mkdirSync(made, { recursive: true });
   try {
     const files = [
-      ...outputFiles.map(({ path, contents }) => [path.slice(folder.length + 1), contents]),
+      ...outputFiles.map(({ path, text }) => [path.slice(folder.length + 1), inAscii(text)]),
+      [LOADER, readFileSync(join(PACKAGE_ROOT, LOADED_BY))],
+      ...THREADS.map((thread) => [`${thread}.mjs`, beginning(thread)]),
       [MODULES, JSON.stringify(moduleHashes(metafile.inputs))],
     ];
     const listing = files.map(([name, contents]) => {
@@ -215,6 +243,22 @@ async function bundle(folder) {
     rmSync(made, { recursive: true, force: true });
   }
   removeOld();
+}
+
+/** Of a script, with what esbuild leaves of other letters, in regular expressions and comments, as their numbers: held as one byte a letter. */
+function inAscii(text) {
+  return text.replace(
+    /[\u0080-\uffff]/g,
+    (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`,
+  );
+}
+
+/** What a thread begins with, or a process. */
+function beginning(thread) {
+  return `import { programScript } from "./${LOADER}";
+const program = await programScript(import.meta.dirname, "${thread}");
+await program["${thread}"]();
+`;
 }
 
 function removeOld() {

@@ -17,6 +17,21 @@ export const BUNDLE = /^program-[0-9a-f]{16}$/.test(basename(import.meta.dirname
 /** The hash of the modules that run; undefined of sources that run as they are. */
 export const PROGRAM_HASH = BUNDLE === undefined ? undefined : basename(BUNDLE);
 
+declare global {
+  interface ImportMeta {
+    /** Both of a program that runs from its bundle. */
+    readonly keepCode?: () => void;
+    readonly importPackage?: (name: string) => Promise<unknown>;
+  }
+}
+
+/** Keep what V8 has made of the program by now for the next that is begun for the same, where nothing of it is kept yet. */
+export const keepCode: () => void = import.meta.keepCode ?? (() => undefined);
+
+/** A package that is loaded when it is first needed: a bundle's script can import none by itself. */
+export const importPackage: (name: string) => Promise<unknown> =
+  import.meta.importPackage ?? (async (name) => import(name) as Promise<unknown>);
+
 const HASH_BYTES = 32;
 
 /**

@@ -115,7 +115,8 @@ export function textHash(parts: Iterable<string>): string {
 /** Of things that are the same ones in the next build of the same process, as records whose files were left alone. */
 const knownHashes = new WeakMap<object, string>();
 
-function partHash(part: unknown): string {
+/** Of a part as it is now. */
+export function partHash(part: unknown): string {
   if (typeof part !== "object" || part === null) return textHash([partText(part)]);
   const hash = knownHashes.get(part) ?? textHash([partText(part)]);
   knownHashes.set(part, hash);
@@ -124,20 +125,38 @@ function partHash(part: unknown): string {
 
 /** Any part as text, the same of what was made now and of what was kept. Of a function nothing is told: what it goes by is a part of its own. */
 export function partText(part: unknown): string {
-  return part === undefined ? "not there" : JSON.stringify(isJson(part) ? part : asJson(part));
+  return part === undefined ? "not there" : JSON.stringify(asJson(part));
 }
 
-/** What JSON tells nothing of, or at length, as something that it does: of bytes their hash. */
+/** What JSON tells nothing of, or at length, as something that it does: of bytes their hash. What it tells all of is itself, and not copied. */
 function asJson(part: unknown): unknown {
-  if (part instanceof Uint8Array) return { bytes: contentHash([part]).toString("hex") };
-  if (ArrayBuffer.isView(part)) return { numbers: [...(part as Float64Array)] };
   if (typeof part === "function") return { "a function": part.length };
   if (typeof part === "number" && !Number.isFinite(part)) return { "no number": String(part) };
   if (typeof part !== "object" || part === null) return part;
-  if (Array.isArray(part)) return part.map(asJson);
+  if (Array.isArray(part)) return listAsJson(part);
+  if (part instanceof Uint8Array) return { bytes: contentHash([part]).toString("hex") };
+  if (ArrayBuffer.isView(part)) return { numbers: [...(part as Float64Array)] };
   if (part instanceof Map) return { "a map": asJson([...(part as ReadonlyMap<unknown, unknown>)]) };
   if (part instanceof Set) return { "a set": asJson([...(part as ReadonlySet<unknown>)]) };
-  return Object.fromEntries(Object.entries(part).map(([key, own]) => [key, asJson(own)]));
+  return membersAsJson(part as Readonly<Record<string, unknown>>);
+}
+
+function listAsJson(list: readonly unknown[]): readonly unknown[] {
+  let told: unknown[] | undefined;
+  for (let i = 0; i < list.length; i++) {
+    const own = asJson(list[i]);
+    if (own !== list[i]) (told ??= [...list])[i] = own;
+  }
+  return told ?? list;
+}
+
+function membersAsJson(thing: Readonly<Record<string, unknown>>): object {
+  let told: Record<string, unknown> | undefined;
+  for (const key of Object.keys(thing)) {
+    const own = asJson(thing[key]);
+    if (own !== thing[key]) (told ??= { ...thing })[key] = own;
+  }
+  return told ?? thing;
 }
 
 /** Whether JSON tells all of it, and quickly. */

@@ -10,6 +10,7 @@ import {
 import { bluenessRows, type BluenessRow, type BluenessRows } from "../plots/blueness-rows.ts";
 import type { NearNeutral } from "../collection/near-neutrals.ts";
 import { greyAt } from "../collection/single-blacks.ts";
+import { remembered } from "../quantities/remembered.ts";
 import { paintsOfPigment } from "../sheet/record-inputs.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
@@ -43,8 +44,9 @@ function blacksAt(level: EqualLightness, { sheets }: PageContext): Sheet[] {
   return sheets
     .map(({ sheet }) => sheet)
     .filter(
-      ({ family, tints }) =>
-        family === "black" && tints.some((tint) => greyAt(tint, level) !== undefined),
+      // Of those of other families no tint is asked for.
+      (sheet) =>
+        sheet.family === "black" && sheet.tints.some((tint) => greyAt(tint, level) !== undefined),
     );
 }
 
@@ -210,7 +212,7 @@ export function bluenessSvg(
 }
 
 /** White pigments in the order that the pictures of blacks have their paints in; those that no black is let down in come last. */
-export function whitesInOrder(context: PageContext): string[] {
+export const whitesInOrder = remembered((context: PageContext): readonly string[] => {
   const paints = whitesOf(blacksAt("50", context), "50").flatMap(
     ({ slug }) => context.records.colours.get(slug)?.record.pigments[0]?.pigment ?? slug,
   );
@@ -222,7 +224,7 @@ export function whitesInOrder(context: PageContext): string[] {
         .map(({ slug }) => slug),
     ]),
   ];
-}
+});
 
 /** Name of the paint of one white pigment alone, as it stands in a sentence; the pigment's where there is none. */
 export function whiteName(pigment: string, { records }: Pick<PageContext, "records">): string {

@@ -14,7 +14,6 @@ import { decimalText, type PrintedNumbers } from "../words/number-text.ts";
 import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";
 import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
-import { wordedSheet } from "./worded-sheet.ts";
 import { median } from "../quantities/median.ts";
 
 /** Parts of white to one of colour, by weight, along a trail. */
@@ -54,8 +53,8 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
     ({ kind, slug, isDiscontinued = false }) =>
       kind === "colour" && !mapped.has(slug) && !isDiscontinued,
   );
-  const isTried = (slug: string): boolean =>
-    wordedSheet(slug, context)?.sheet.tints.some((tint) => tint.white.slug === white.slug) ?? false;
+  const letDown = context.range.letDownIn.get(white.slug) ?? [];
+  const isTried = (slug: string): boolean => letDown.includes(slug);
   const [otherwise, untried] = [true, false].map((tried) =>
     absent.filter(({ slug }) => isTried(slug) === tried).map(({ name }) => name),
   );

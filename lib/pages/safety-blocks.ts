@@ -19,7 +19,7 @@ export function safetyBlocks(page: SheetPage): Block[] {
   const { sheet, words, context } = page;
   const { handling: text, sheetPage } = words.pages;
   const { checks, studio } = sheet.cautions;
-  const forbidden = new Set(
+  const forbidden = new Set<string>(
     studio.filter(({ rule }) => FORBIDS.has(rule)).map(({ operation }) => operation),
   );
   const isRare = (operation: string): boolean => RARELY.has(operation) && !forbidden.has(operation);

@@ -147,7 +147,8 @@ function originOf(inputs: object): Origin {
 function named({ screen, paper }: UnnamedSizes, stem: string): PictureSizes {
   return {
     screen: screen.map((picture) => ({ ...picture, path: `${FOLDER}${stem}-${ending(picture)}` })),
-    paper,
+    // By themselves: sent to a thread, bytes take along all that they lie in, which is every size of this and other photographs.
+    paper: { ...paper, bytes: new Uint8Array(paper.bytes) },
     hash: contentHash([paper.bytes]).toString("hex"),
   };
 }

@@ -1,6 +1,7 @@
 import type { PdfReference } from "./leaves.ts";
 import { certain } from "../quantities/at.ts";
 import { FACES, fontBytes, SUBSETS, type Face, type Subset } from "./print-font.ts";
+import { wordsOfFont, type FontOfWords, type ShapedWord, type WordsOfFont } from "./kept-words.ts";
 import { printable, subsetOf } from "./printable-letters.ts";
 
 export interface TextRun {
@@ -21,10 +22,10 @@ export interface DocumentFonts {
 }
 
 /** A font as pdfkit embeds it; parts that its types leave out. */
-export interface EmbeddedFont {
+export interface EmbeddedFont extends FontOfWords {
   /** What pages call it by. */
   readonly id: string;
-  readonly font: ReadFont;
+  readonly font: FontOfWords["font"] & ReadFont;
   readonly layoutRun: (text: string) => ShapedWord;
   readonly layoutCached: (text: string) => ShapedWord;
   layoutCache: Record<string, ShapedWord>;
@@ -34,13 +35,6 @@ export interface EmbeddedFont {
   readonly widths: (number | undefined)[];
   subset: { readonly includeGlyph: (glyph: number) => number; readonly encode: () => Uint8Array };
   readonly ref: () => PdfReference;
-}
-
-/** Glyphs of a word and where each goes on to, in thousandths of the size. */
-interface ShapedWord {
-  readonly glyphs: readonly unknown[];
-  readonly positions: readonly { readonly xAdvance: number }[];
-  readonly advanceWidth: number;
 }
 
 /** Its words one after another; of a text that is only measured no glyphs. */
@@ -81,9 +75,16 @@ const SHAPED = new Map<string, ShapedWords>();
 const MOST_SHAPED = 10_000;
 
 /** Words of a font as they are shaped, each once for many documents. */
-function shapedWords(name: string, font: EmbeddedFont): Record<string, ShapedWord> {
+function shapedWords(
+  name: string,
+  font: EmbeddedFont,
+  bytes: () => Uint8Array,
+): ShapedWords["words"] {
   const known = SHAPED.get(name);
-  const shaped = known === undefined || known.count() > MOST_SHAPED ? withSpacesAdded(font) : known;
+  const shaped =
+    known === undefined || known.count() > MOST_SHAPED
+      ? withSpacesAdded(font, wordsOfFont(name, font, bytes()))
+      : known;
   SHAPED.set(name, shaped);
   return shaped.words;
 }
@@ -92,14 +93,24 @@ function shapedWords(name: string, font: EmbeddedFont): Record<string, ShapedWor
  * A word is measured without the space behind it and drawn with it: shaped once, it is put together
  * with the space, unless the font moves its last letter before a space.
  */
-function withSpacesAdded(font: EmbeddedFont): ShapedWords {
+function withSpacesAdded(font: EmbeddedFont, before: WordsOfFont): ShapedWords {
   const shaped = Object.create(null) as Record<string, ShapedWord>;
   let count = 0;
   const keep = (text: string, word: ShapedWord): ShapedWord => {
     count++;
     return (shaped[text] = word);
   };
-  const of = (text: string): ShapedWord => shaped[text] ?? keep(text, font.layoutRun(text));
+  const keptOf = (text: string): ShapedWord | undefined => {
+    const word = shaped[text];
+    if (word !== undefined) return word;
+    const kept = before.kept(text);
+    return kept && keep(text, kept);
+  };
+  const shapedNow = (text: string, word: ShapedWord): ShapedWord => {
+    before.shaped(text, word);
+    return keep(text, word);
+  };
+  const of = (text: string): ShapedWord => keptOf(text) ?? shapedNow(text, font.layoutRun(text));
   const apart = (text: string): ShapedWord => {
     const [word, space] = [of(text.slice(0, -1)), of(" ")];
     return {
@@ -117,9 +128,9 @@ function withSpacesAdded(font: EmbeddedFont): ShapedWords {
   };
   const words = new Proxy(shaped, {
     get: (_, text: string) =>
-      shaped[text] ??
+      keptOf(text) ??
       (/[^ ] $/.test(text) && !isKerned(text.slice(-2, -1)) ? keep(text, apart(text)) : undefined),
-    set: (_, text: string, word: ShapedWord) => keep(text, word) === word,
+    set: (_, text: string, word: ShapedWord) => shapedNow(text, word) === word,
   });
   return { words, count: () => count };
 }
@@ -173,7 +184,7 @@ export function documentFonts(pdf: PDFKit.PDFDocument, areWhole: boolean): Docum
     if (!READ.has(name)) nameGlyphs(font.font);
     READ.set(name, font.font);
     // Ligatures and kerning of a word are the same in every document: shaped once a run, not once a document.
-    font.layoutCache = shapedWords(name, font);
+    font.layoutCache = shapedWords(name, font, () => fontBytes(face, subset));
     font.layout = textsShaped(name, font);
     if (areWhole) embedWhole(font, fontBytes(face, subset));
     opened.set(name, font);

@@ -5,6 +5,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Language, Market } from "../records/schema/terms.ts";
 import { CardTooLarge } from "./card-fault.ts";
 import { cardLayout, type LaidCard } from "./card-layout.ts";
+import type { CardContent } from "./card-content.ts";
 import { cardOfSheet } from "./card-of-sheet.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
 import { cardRevision, cardStates, type CardStates } from "./card-statements.ts";
@@ -153,13 +154,15 @@ export function laidAndFaults(all: readonly (RevisedCard | CardFault)[]): LaidCa
   };
 }
 
+/** @param origin what its layout is made from, where that is known. */
 export function laidCard(
-  { worded, slug, name, revision }: RangeCard,
+  card: RangeCard,
   size: CardSize,
   context: PageContext,
+  { modules, inputs }: LayoutOrigin = layoutOrigin(card, size, context),
 ): RevisedCard | CardFault {
+  const { slug, name, revision } = card;
   try {
-    const { modules, inputs } = layoutOrigin({ worded, revision }, size, context);
     const { content, language } = inputs;
     const layout = context.kept({ modules, inputs }, () =>
       cardLayout({
@@ -178,11 +181,21 @@ export function laidCard(
 }
 
 /** All that a card's layout is made from. */
+export interface LayoutOrigin {
+  readonly modules: typeof CARD_MODULES;
+  readonly inputs: {
+    readonly content: CardContent;
+    readonly revision: string;
+    readonly size: CardSize;
+    readonly language: Language;
+  };
+}
+
 export function layoutOrigin(
   { worded, revision }: Pick<RangeCard, "worded" | "revision">,
   size: CardSize,
   context: PageContext,
-) {
+): LayoutOrigin {
   const languages = cardLanguages(size, context);
   const content = cardOfSheet(worded, context, languages);
   const language = leadingLanguage(languages, context.words.language);

@@ -38,6 +38,7 @@ export function* lotFaults(
     yield* lotFillingFaults(lot);
     yield* recipeFaults(lot, files);
     yield* readBeforeMade(lot);
+    yield* madeBeforeDelivery(lot, files);
   }
   yield* lotColumnFaults(files);
   const bySlug = new Map(lots.map((lot) => [lot.slug, lot]));
@@ -210,6 +211,27 @@ function* readBeforeMade({ record, yaml }: Parsed<LotRecord>): Faults {
         expected: `${record.date} or later`,
         hint: "day and month exchanged, or the date of a record that was copied?",
       });
+}
+
+/** What was ground into a lot had been delivered by then. */
+function* madeBeforeDelivery(
+  { record, yaml }: Parsed<LotRecord>,
+  { pigments }: ParsedFiles,
+): Faults {
+  for (const [i, { pigment, supplierLot }] of record.pigments.entries()) {
+    const delivery = pigments
+      .get(pigment)
+      ?.record.supplierLots?.find(({ number }) => number === supplierLot);
+    if (delivery?.date === undefined || delivery.date <= record.date) continue;
+    yield faultAt(yaml.place(["pigments", i, "supplierLot"]), {
+      severity: "warning",
+      rule: "records/lot-date",
+      message: `Lot ${record.number} was made on ${record.date}, and the delivery ${delivery.number} of ${pigment} in it is of ${delivery.date}`,
+      actual: record.date,
+      expected: `${delivery.date} or later`,
+      hint: "another delivery, or day and month exchanged?",
+    });
+  }
 }
 
 function* geometryFaults(lot: Lot, colour: Colour | undefined): Faults {

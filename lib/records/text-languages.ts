@@ -47,7 +47,8 @@ export function* textLanguageFaults(files: ParsedFiles): Faults {
     workshop.record.pageLanguages === undefined &&
     first !== undefined &&
     ofRecords.every(({ reads }) => reads === first.reads) &&
-    2 * ofRecords.length > texts.filter(({ said }) => said === own).length;
+    2 * ofRecords.length >
+      texts.filter(({ said, text }) => said === own && tellsLanguage(text)).length;
   if (areAll)
     yield faultAt(workshop.yaml.place([]), {
       severity: "warning",
@@ -123,17 +124,27 @@ function toldTexts({ workshop, colours, pigments, vehicles, answers }: ParsedFil
   return texts;
 }
 
+/** How many of a language's little words a text has. */
+function littleWords(text: string): (language: Language) => number {
+  const words = text
+    .replace(/\{%[^}]*%\}|`[^`]*`|https?:\S+/g, " ")
+    .toLowerCase()
+    .split(/[^\p{L}]+/u);
+  return (language) => words.filter((word) => LITTLE_WORDS[language].has(word)).length;
+}
+
+/** Whether a text is long enough to tell what language it is in. */
+function tellsLanguage(text: string): boolean {
+  const count = littleWords(text);
+  return LANGUAGES.some((language) => count(language) >= TELLING);
+}
+
 /**
  * The language that a text reads as, where that is another than its place says.
  * @example readsAs("The oil of the tube is old and it is not for sale.", "de") // "en"
  */
 export function readsAs(text: string, said: Language): Language | undefined {
-  const words = text
-    .replace(/\{%[^}]*%\}|`[^`]*`|https?:\S+/g, " ")
-    .toLowerCase()
-    .split(/[^\p{L}]+/u);
-  const count = (language: Language): number =>
-    words.filter((word) => LITTLE_WORDS[language].has(word)).length;
+  const count = littleWords(text);
   const expected = count(said);
   return LANGUAGES.filter((language) => language !== said)
     .filter((language) => count(language) >= Math.max(TELLING, TIMES_MORE * expected))

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
-import { buildSync } from "esbuild";
+import { buildSync, stop } from "esbuild";
 import { keptBesideProgram } from "../kept/beside-program.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
@@ -77,6 +77,8 @@ function bundled(language: Language): BrowserAsset[] {
       "#browser-words": join(PACKAGE_ROOT, "lib", "words", language, "in-browser.ts"),
     },
   });
+  // Its thread and its process would stand beside the build's to the end.
+  void stop();
   return [...styles.outputFiles, ...scripts.outputFiles].map(({ path, text }) => ({
     path: relative(ASSETS, path),
     text,

@@ -191,14 +191,17 @@ function isRunning(pid: number): boolean {
   }
 }
 
-/** Of Linux: the boot, and the clock ticks from it to the start of a process. */
-function startOf(pid: number): string {
+/** States of a process that has ended, and that nobody has asked after. */
+const ENDED = ["Z", "X"];
+
+/** Of Linux: the boot, and the clock ticks from it to the start of a process that has not ended. */
+export function startOf(pid: number): string {
   try {
     const boot = readFileSync("/proc/sys/kernel/random/boot_id", "utf8").trim();
     const stat = readFileSync(`/proc/${pid}/stat`, "utf8");
     // The name of the program, in brackets, may hold blanks and brackets.
-    const ticks = stat.slice(stat.lastIndexOf(")") + 2).split(" ")[19] ?? "";
-    return `${boot} ${ticks}`;
+    const [state = "", ...further] = stat.slice(stat.lastIndexOf(")") + 2).split(" ");
+    return ENDED.includes(state) ? "" : `${boot} ${further[18] ?? ""}`;
   } catch {
     return "";
   }

@@ -7,6 +7,7 @@ import type { WorkCache } from "../kept/work-cache.ts";
 import type { LaidCard } from "../print/card-layout.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { cardSizes, type CardSize } from "../print/card-size.ts";
+import { languageInEnglish } from "../records/label-languages.ts";
 import { at } from "../quantities/at.ts";
 import {
   completeCards,
@@ -58,7 +59,8 @@ function toldCard(
   context: PageContext,
   cache: WorkCache | undefined,
 ): ToldCard {
-  const laid = laidCard(card, size, context);
+  const origin = layoutOrigin(card, size, context);
+  const laid = laidCard(card, size, context, origin);
   const { slug, revision } = card;
   return {
     slug,
@@ -66,7 +68,7 @@ function toldCard(
     ...("leaves" in laid
       ? {
           marks: textHash([JSON.stringify(laid)]),
-          kept: keyOf(cache, layoutOrigin(card, size, context)),
+          kept: keyOf(cache, origin),
         }
       : { fault: laid }),
   };
@@ -106,6 +108,8 @@ export function laidOutCards(
       return madeStep(context.steps, step, () => toldCard(card, at(allSizes(), i), context, cache));
     });
     for (const one of each) told.set(partName(size, one), one);
+    const laidAs = (card: RangeCard, one: ToldCard | undefined): RevisedCard | CardFault =>
+      one?.fault ?? (one && keptLayout(one, cache)) ?? laidCard(card, size, context);
     const marks = each.flatMap((one) => one.marks ?? []);
     return {
       size,
@@ -116,10 +120,13 @@ export function laidOutCards(
         completeCards(cards().cards).flatMap((card, nth) => {
           const one = at(each, nth);
           if (one.marks === undefined) return [];
-          const laid = keptLayout(one, cache) ?? laidCard(card, size, context);
+          const laid = laidAs(card, one);
           return "leaves" in laid ? [laid] : [];
         }),
-      card: (card) => readAsPart(partName(size, card), () => laidCard(card, size, context))(),
+      card: (card) => {
+        const name = partName(size, card);
+        return readAsPart(name, () => laidAs(card, told.get(name)))();
+      },
     };
   });
   return {
@@ -135,8 +142,11 @@ export function laidOutCards(
           column: 1,
           path: "",
         },
-        message,
-        hint: "its card is left out",
+        message:
+          (context.records.workshop.pageLanguages ?? []).length > 1
+            ? `${message}, in ${languageInEnglish(context.words.language)}`
+            : message,
+        hint: "its card is left out; cards in workshop.yaml may be larger",
       })),
     ),
   };

@@ -1,3 +1,4 @@
+import { setImmediate as turn } from "node:timers/promises";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords, type LoadedRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
@@ -14,7 +15,7 @@ import { siteOf } from "./site-of-records.ts";
 import { addressFaults, keptManifests } from "./site-addresses.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
-import { clearResults } from "../kept/kept-result.ts";
+import { clearResults, keyOf, readResult, writeResult, type Origin } from "../kept/kept-result.ts";
 import type { Site } from "./site.ts";
 import { begunSite, type BegunSite, type LaterSite } from "./write-site.ts";
 import { workAhead } from "./worked-ahead.ts";
@@ -57,6 +58,22 @@ async function withPicturesOf(loaded: LoadedRecords, cache: WorkCache): Promise<
   }
 }
 
+const SHAPED: Origin = { modules: ["lib/print/kept-words.ts"], inputs: "shaped words" };
+
+/** Words as the newest build's papers had them shaped, for the thread that draws. */
+function wordsBefore(cache: WorkCache): Uint8Array | null {
+  const key = keyOf(cache, SHAPED);
+  return (key === undefined ? undefined : readResult(cache, key)) ?? null;
+}
+
+/** Those of one thread: where there are more, the words that it was not asked for are shaped again. */
+async function keepWords(threads: WorkThreads, cache: WorkCache): Promise<void> {
+  const key = keyOf(cache, SHAPED);
+  if (key === undefined || !cache.keeps || !threads.areThere) return;
+  const words = await threads.ask("words", null).result;
+  if (words !== null) writeResult(cache, key, words);
+}
+
 /** Of one folder's site that is made again and again only what was edited is parsed. */
 const parsers = keptParsers();
 
@@ -73,7 +90,7 @@ export async function madeSite(
   const count = loaded.records?.colours.size ?? 0;
   const threads = task.kind === "paper" && count >= WORTH_A_THREAD ? workThreads() : WORKED_HERE;
   // A thread gets ready while sheets are worked out: hardly any edit of records is on no paper.
-  threads.ask("ready", null);
+  threads.ask("ready", wordsBefore(cache));
   try {
     return await madeBeside(threads, loaded, task, cache, tell);
   } finally {
@@ -148,10 +165,13 @@ async function madeBeside(
     kind === "paper"
       ? askedPapers(onScreen, { ...written, previousDir: earlierDir, cache, threads })
       : undefined;
+  // What a thread has drawn by now is heard: the range is asked for as soon as all its sheets are there.
+  await turn();
   const later: LaterSite | undefined = papers && {
     isWaiting: papers.isWaiting,
     whole: async () => {
       const { site: whole } = await papers.printed();
+      await keepWords(threads, cache);
       // Their memory is wanted for pages.
       await threads.end();
       return inFolder(whole);

@@ -1,6 +1,7 @@
 import { join, relative, resolve, sep } from "node:path";
 import configure from "../../eleventy.config.ts";
 import type { EleventyOptions, EleventyRun } from "./eleventy-types.ts";
+import { importPackage } from "../kept/beside-program.ts";
 import { OutputFault } from "./output-fault.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import type { PageEntry } from "./page-entry.ts";
@@ -52,14 +53,14 @@ async function* byEleventy(
   yield* pages;
 }
 
-/** Named as text: the package has no types to be found. */
-const ELEVENTY: string = "@11ty/eleventy";
+/** The package has no types to be found. */
+const ELEVENTY = "@11ty/eleventy";
 
 /** Apart from what is rendered, of which nothing hangs on the run: the environment holds the latest of those. */
 async function newEleventy(site: Site, dir: string): Promise<EleventyRun> {
   // It would begin a thread that loads modules again once they are edited; none of ours are while it runs.
   process.env["ELEVENTY_SKIP_ESM_RESOLVER"] = "1";
-  const { default: Eleventy } = (await import(ELEVENTY)) as {
+  const { default: Eleventy } = (await importPackage(ELEVENTY)) as {
     default: new (input: string, output: string, options: EleventyOptions) => EleventyRun;
   };
   const eleventy = new Eleventy(TEMPLATES_INPUT, dir, {

@@ -39,7 +39,7 @@ import {
 import { keepIn, type Keep } from "../kept/kept-result.ts";
 import { keptSteps, madeStep, type KeptSteps, type Step } from "../kept/kept-steps.ts";
 import { heldFew } from "../kept/held-few.ts";
-import { partHashes, textHash } from "../kept/part-hashes.ts";
+import { partHash, partHashes, textHash } from "../kept/part-hashes.ts";
 import { madeAside, readAside, readAsPart, readWhenAsked } from "../kept/reads.ts";
 import { followedTexts } from "./followed-texts.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
@@ -188,7 +188,10 @@ function following(
     };
   }
   const records = followedRecords(written);
-  const partsTold: PartsTold = new Map<string, PartsOfRoot>([["records", records]]);
+  const partsTold: PartsTold = new Map<string, PartsOfRoot>([
+    // What a record is as a whole is hashed sooner than each part that is read of it.
+    ["records", { part: records.part, identity: (owner) => partHash(records.part(owner)) }],
+  ]);
   const told = (name: string): PartsOfRoot | undefined =>
     partsTold.get(name.split("/", 1)[0] ?? "");
   const hashes = partHashes(cache, language, {

@@ -1,4 +1,5 @@
 import { parentPort } from "node:worker_threads";
+import { keepCode } from "../kept/beside-program.ts";
 import type { ThreadAsked, ThreadMessage } from "./site-thread.ts";
 import type { OutputPages, ServedPages, SiteTelling } from "./site-task.ts";
 import { stoppedBy } from "./output-fault.ts";
@@ -32,7 +33,10 @@ port.on("message", (asked: ThreadAsked) => {
     ...(isServed ? { served } : {}),
   };
   void writtenSite(task, tell).then(
-    (report) => say({ kind: "done", report }),
+    (report) => {
+      if (report.isSame !== true) keepCode();
+      say({ kind: "done", report });
+    },
     (error: unknown) => say({ kind: "failed", sentence: stoppedBy(error, task.earlierDir) }),
   );
 });

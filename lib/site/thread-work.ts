@@ -4,7 +4,8 @@ import type { CardsOnPaper, PagesOnPaper, RangeOnPaper, SheetPaper } from "../pr
 
 /** What may be worked out in a thread of its own: plain data in, plain data out, the same wherever it is done. */
 export interface ThreadWork {
-  readonly ready: (asked: null) => null;
+  readonly ready: (asked: Uint8Array | null) => null;
+  readonly words: (asked: null) => Uint8Array | null;
   readonly leaves: (asked: PagesOnPaper) => Uint8Array;
   readonly sheet: (asked: PagesOnPaper) => SheetPaper;
   readonly range: (asked: RangeOnPaper) => Uint8Array;
@@ -20,6 +21,7 @@ export type WorkedOut<N extends WorkName> = Awaited<ReturnType<ThreadWork[N]>>;
 /** Each by the module that does it, which is loaded where the first of its kind is done. */
 const WORK: { readonly [N in WorkName]: () => Promise<ThreadWork[N]> } = {
   ready: async () => (await import("../print/paper-work.ts")).readyForPaper,
+  words: async () => (await import("../print/paper-work.ts")).wordsOnPaper,
   leaves: async () => (await import("../print/paper-work.ts")).leavesOnPaper,
   sheet: async () => (await import("../print/paper-work.ts")).sheetOnPaper,
   range: async () => (await import("../print/paper-work.ts")).rangeOnPaper,

@@ -1,4 +1,5 @@
 import { parentPort, type Transferable } from "node:worker_threads";
+import { keepCode } from "../kept/beside-program.ts";
 import { workedOut } from "./thread-work.ts";
 import { isMine, type SentWork, type ThreadAnswer } from "./work-threads.ts";
 
@@ -21,6 +22,8 @@ async function done({ id, name, asked, claim }: SentWork): Promise<void> {
   if (!isMine(claim)) return say({ id });
   try {
     const result = await workedOut(name, asked);
+    // The range comes after its sheets: by then all that paper asks for was called, and nothing is waited for after it.
+    if (name === "range") keepCode();
     say({ id, result }, wholeBuffers(result));
   } catch (error) {
     say({ id, error: error instanceof Error ? error : new Error(String(error)) });

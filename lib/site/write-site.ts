@@ -1,3 +1,4 @@
+import { setImmediate as turn } from "node:timers/promises";
 import { hashedAssets, withHashedNames } from "./hashed-names.ts";
 import { keptFiles, keptPages, type PagesOf } from "./kept-pages.ts";
 import { knownFiles } from "./known-files.ts";
@@ -95,6 +96,8 @@ export function begunSite(site: Site, writing: Writing): BegunSite {
   };
   /** Of these pages as many as are rendered at a time. */
   const make = async (paths: readonly string[]): Promise<void> => {
+    // What threads have done meanwhile is heard, and they are asked for what waited for it.
+    await turn();
     const made: string[] = [];
     const pages: PageEntry[] = [];
     for (const path of paths) {

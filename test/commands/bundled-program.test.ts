@@ -4,6 +4,7 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  statSync,
   symlinkSync,
   writeFileSync,
 } from "node:fs";
@@ -22,8 +23,8 @@ function copied(): string {
   return copy;
 }
 
-/** The command of two modules, one of which is loaded late: bundled as the whole is, and sooner. */
-const COMMAND_LINE = `const HELP = "mullstone start\\n";
+/** The command of two modules, one of which is loaded late, with a rule of other letters than ASCII's: bundled as the whole is, and sooner. */
+const COMMAND_LINE = `const HELP = /^[µμ°]$/.test("\\u03bc") ? "mullstone start\\n" : "other letters\\n";
 export async function runCommand(): Promise<number> {
   const { CODE } = await import("./code.ts");
   process.stdout.write(HELP);
@@ -34,7 +35,10 @@ export async function runCommand(): Promise<number> {
 /** A package with that command in place of ours, started and bundled by our own modules. */
 function smallPackage(): string {
   const small = mkdtempSync(join(inject("scratch"), "small-package-"));
-  const started = ["mullstone.js", "commands/program.js", "commands/bundled-program.js"];
+  const started = [
+    "mullstone.js",
+    ...["program", "bundled-program", "kept-code"].map((name) => `commands/${name}.js`),
+  ];
   for (const name of ["eleventy.config.ts", "package.json", ...started.map((one) => `lib/${one}`)])
     cpSync(join(PACKAGE_ROOT, name), join(small, name), { recursive: true });
   symlinkSync(join(PACKAGE_ROOT, "node_modules"), join(small, "node_modules"));
@@ -67,7 +71,7 @@ describe("bundles beside the program", { shuffle: false }, () => {
   });
 
   test("a bundle that was damaged is never run: it is made anew", async () => {
-    const entry = join(kept, bundles()[0] ?? "", "command-line.mjs");
+    const entry = join(kept, bundles()[0] ?? "", "program.cjs");
     const whole = readFileSync(entry, "utf8");
     for (const damage of [
       whole.slice(0, 200),
@@ -79,6 +83,29 @@ describe("bundles beside the program", { shuffle: false }, () => {
       expect(output).toContain("mullstone start");
       expect(readFileSync(entry, "utf8")).toBe(whole);
     }
+  });
+
+  test("what V8 made of a bundle is kept beside it, and made anew where it was damaged", async () => {
+    const folder = join(kept, bundles()[0] ?? "");
+    const code = (): string => {
+      const [name = "", ...others] = readdirSync(folder).filter((one) => one.startsWith("code-"));
+      expect([name, others]).toEqual([expect.stringMatching(/^code-command-\d+\.kept$/), []]);
+      return join(folder, name);
+    };
+    const whole = readFileSync(code());
+    for (const damaged of [
+      whole.subarray(0, -1),
+      whole.map((byte, i) => (i === 500 ? ~byte : byte)),
+    ]) {
+      writeFileSync(code(), damaged);
+      const { code: exit, output, complaints } = await help();
+      expect([exit, output, complaints]).toEqual([0, "mullstone start\n", ""]);
+      expect(readFileSync(code()).equals(damaged)).toBe(false);
+    }
+    const before = statSync(code(), { bigint: true });
+    await help();
+    // What is as it was kept is taken, and not written again.
+    expect(statSync(code(), { bigint: true }).ino).toBe(before.ino);
   });
 
   test("an edited table makes another program, whose modules are others for what is kept of them", async () => {
@@ -115,4 +142,13 @@ test("where the package can't be written, the program runs from its sources", as
     bin: join(fixed, "lib", "mullstone.js"),
   });
   expect([code, output]).toEqual([0, expect.stringContaining("mullstone start")]);
+});
+
+test("a package that is loaded late is asked of whoever loads the bundle, whose script can import none", () => {
+  const late = readdirSync(join(PACKAGE_ROOT, "lib"), { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(".ts") && name !== "kept/beside-program.ts")
+    .filter((name) =>
+      /\bimport\((?!\s*["']\.)/.test(readFileSync(join(PACKAGE_ROOT, "lib", name), "utf8")),
+    );
+  expect(late).toEqual([]);
 });

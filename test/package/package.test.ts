@@ -85,14 +85,13 @@ describe("the package installed into an empty folder", () => {
   beforeAll(() => {
     place = installed(tarball, mkdtempSync(join(inject("scratch"), "installed-")));
   });
-  /** A build of its command, in its folder, into a site of its own. */
-  const build = async (site: string): Promise<CommandRun> => {
-    const { content } = contentFolder(WORKSHOP);
-    return mullstone(
-      ["build", "--content", content, "--output", site, "--workshop", `${site}-workshop`],
-      { cwd: place.home, bin: place.bin },
-    );
-  };
+  const { content } = contentFolder(WORKSHOP);
+  /** A build of its command, in its folder, into a site of its own; what is worked out of the records is kept for the next. */
+  const build = async (site: string): Promise<CommandRun> =>
+    mullstone(["build", "--content", content, "--output", site, "--workshop", `${site}-workshop`], {
+      cwd: place.home,
+      bin: place.bin,
+    });
 
   test("builds a workshop's records into pages, though it lies in node_modules, which Eleventy would pass over, and a .gitignore names everything", async () => {
     const { home } = place;

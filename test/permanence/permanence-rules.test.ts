@@ -19,10 +19,14 @@ const UNDER_STANDARD = [
   tint("ASTM D4303", "xenon arc"),
 ];
 
-function rules(exposures: readonly Exposure[], stated?: typeof STATED): string[] {
-  const question = { pigments: PIGMENTS, ...(stated === undefined ? {} : { stated }) };
+function rules(
+  exposures: readonly Exposure[],
+  stated?: typeof STATED,
+  pigments = PIGMENTS,
+): string[] {
+  const question = { pigments, ...(stated === undefined ? {} : { stated }) };
   const facts = {
-    pigments: [{ name: "bone black", sensitivities: [] }],
+    pigments: pigments.map(({ name }) => ({ name, sensitivities: [] })),
     exposures,
     changes: [],
     ruling: permanenceRuling({ ...question, exposures }),
@@ -46,6 +50,20 @@ describe("suitable for artists is called", () => {
   test("not what another exposed in a way of his own", () =>
     expect(isCalled(OWN.map((one) => ({ ...one, standing: "stated" as const })))).toBe(false));
   test("not what is expected alone", () => expect(isCalled([])).toBe(false));
+});
+
+/** Prussian blue stands in full shade, and fades in tints: Kirby & Saunders 2004. */
+describe("of a mixture's pigments, beside an exposure of the mixture", () => {
+  const MIXED = [...PIGMENTS, { name: "Prussian blue", ...lightOf("PB 27") }];
+  const masstone = OWN.map((one) => ({ ...one, form: "masstone" as const }));
+  test("it is said which fades in tints where no tint was exposed, and not where one was", () => {
+    expect(rules(masstone, undefined, MIXED)).toContain("weaker-in-tints");
+    expect(rules(OWN, undefined, MIXED)).not.toContain("weaker-in-tints");
+  });
+  test("it is said in either that the weakest decides", () => {
+    for (const exposures of [masstone, OWN])
+      expect(rules(exposures, undefined, MIXED)).toContain("weakest-pigment-decides");
+  });
 });
 
 describe("how a change looks", () => {

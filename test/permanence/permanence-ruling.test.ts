@@ -12,6 +12,7 @@ import {
 import { LIGHTFASTNESS_LIMITS } from "../../lib/permanence/lightfastness.ts";
 import {
   permanenceRuling,
+  statedOf,
   type PermanenceQuestion,
 } from "../../lib/permanence/permanence-ruling.ts";
 import { sensitivityRulings } from "../../lib/permanence/sensitivity.ts";
@@ -307,5 +308,22 @@ describe("sensitivityRulings (chemistry known in the trade, memory)", () => {
       standing: "estimated",
       source: "memory-permanence",
     });
+  });
+});
+
+/** What a form was exposed of, and what is stated of a paint, tells of the paint, whatever is known of its pigments. */
+describe("of what somebody's word is", () => {
+  const reasons = (...rules: readonly string[]) => rules.map((rule) => ({ rule }));
+  test.each([
+    [1, ["weakest-pigment-decides"], "paint"],
+    [2, ["pigments-alike"], "paint"],
+    [0, ["category-stated", "weakest-pigment-decides"], "paint"],
+    [0, ["pigment-category-stated", "weakest-pigment-decides"], "mixture"],
+    [0, ["pigments-alike"], "mixture"],
+    [0, ["pigment-category-stated"], "pigment"],
+  ])("%i forms exposed, %j: of the %s", (count, rules, of) => {
+    expect(
+      statedOf({ forms: Array.from({ length: count }, () => ({})), reasons: reasons(...rules) }),
+    ).toBe(of);
   });
 });

@@ -2,6 +2,7 @@ import sharp, { type Sharp } from "sharp";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
+import { crc32, deflateSync } from "node:zlib";
 import { describe, expect, inject, test } from "vitest";
 import { LARGEST_SCREEN_BYTES } from "../../lib/photographs/picture-sizes.ts";
 import { withPhotographs } from "../../lib/photographs/taken-photographs.ts";
@@ -145,6 +146,29 @@ async function withProfile(pixels: Buffer, profile: Buffer | undefined): Promise
     .toBuffer();
 }
 
+/** A PNG of one bit a pixel, all black: few bytes, and soon made, for any size. Source: PNG (third edition), 5.3 and 11.2. */
+function blackPng(widthPx: number, heightPx: number): Buffer {
+  const chunk = (type: string, data: Buffer): Buffer => {
+    const own = Buffer.concat([Buffer.from(type, "latin1"), data]);
+    const [length, check] = [data.length, crc32(own)].map((number) => {
+      const bytes = Buffer.alloc(4);
+      bytes.writeUInt32BE(number);
+      return bytes;
+    });
+    return Buffer.concat([length ?? own, own, check ?? own]);
+  };
+  const head = Buffer.from([0, 0, 0, 0, 0, 0, 0, 0, 1, 0, 0, 0, 0]);
+  head.writeUInt32BE(widthPx, 0);
+  head.writeUInt32BE(heightPx, 4);
+  const rows = Buffer.alloc((1 + Math.ceil(widthPx / 8)) * heightPx);
+  return Buffer.concat([
+    Buffer.from("\x89PNG\r\n\x1a\n", "latin1"),
+    chunk("IHDR", head),
+    chunk("IDAT", deflateSync(rows)),
+    chunk("IEND", Buffer.alloc(0)),
+  ]);
+}
+
 describe("what is no photograph is one line at the record that names it", () => {
   const line = "content/colours/bone-black.md:5:13 error";
   test.each<[string, string, () => Promise<Uint8Array>, string]>([
@@ -175,10 +199,7 @@ describe("what is no photograph is one line at the record that names it", () => 
     [
       "a bomb: a few kilobytes that unfold to 144 million pixels",
       "paint.png",
-      () =>
-        sharp({ create: { width: 12_000, height: 12_000, channels: 3, background: "#000000" } })
-          .png({ compressionLevel: 9 })
-          .toBuffer(),
+      () => Promise.resolve(blackPng(12_000, 12_000)),
       `${line} paint.png unfolds to 144 million pixels, and at most 100 million are read records/photograph`,
     ],
     [
@@ -278,4 +299,29 @@ test("photographs that another makes are asked for so many ahead, and told of in
   );
   expect(diagnostics.map(({ message }) => message)).toEqual(names.map((name) => `${name} is none`));
   expect(most).toBe(3);
+});
+
+test("what paper shows of a photograph lies in bytes of its own: whoever sends them on sends nothing beside", async () => {
+  const { content, home } = contentFolder({
+    ...TEXTS,
+    "colours/bone-black.md": colourText("photographs: [{ file: stroke.jpg, of: brush stroke }]\n"),
+    "photographs/stroke.jpg": "a picture",
+  });
+  // As a message of another process gives them: within all else that came.
+  const bytes = new Uint8Array(new ArrayBuffer(1000), 100, 5).fill(7);
+  const { records } = await withPhotographs(
+    loadRecords(content, home),
+    undefined,
+    "pictures, too",
+    {
+      ahead: 1,
+      made: async () =>
+        Promise.resolve({
+          taken: { widthPx: 1, heightPx: 1 },
+          sizes: { screen: [], paper: { widthPx: 1, heightPx: 1, bytes } },
+        }),
+    },
+  );
+  const own = records?.photographs[0]?.pictures?.paper.bytes;
+  expect([own, own?.buffer.byteLength]).toEqual([new Uint8Array(5).fill(7), 5]);
 });

@@ -68,8 +68,8 @@ describe("what is passed over unmade would have been too heavy", () => {
     webp: { effort: 2 },
     jpeg: { mozjpeg: true, trellisQuantisation: false },
   };
+  const pixels = grain(0.2);
   test.each(CASES)("%s: bytes never fall below what is expected at least", async (type, all) => {
-    const pixels = grain(0.2);
     const made = async (width: number, value: number): Promise<number> => {
       const picture = sharp(pixels, { raw: { ...SIZE, channels: 3 } })
         .resize({ width })

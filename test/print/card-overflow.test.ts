@@ -279,7 +279,7 @@ test("no card of any load overlaps: it holds everything, or is refused by name",
       } catch (error) {
         if (!(error instanceof CardTooLarge)) throw error;
         expect(error.message).toMatch(
-          /^The card of heavy does not fit in \S+: one that fits holds /,
+          /^The card of heavy does not fit in \S+: its front has to hold /,
         );
       }
     }),

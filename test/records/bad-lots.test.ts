@@ -209,6 +209,18 @@ describe("a lot", () => {
     });
   });
 
+  test("made before what is in it was delivered", () => {
+    const delivered = (date: string): string[] =>
+      told({
+        "pigments/lamp-black.yaml": `name: Lamp black\nsupplierLots: [{ number: S-7, oilAbsorptionGPer100g: 80, date: ${date} }]\n`,
+        "lots/lb-1.yaml": edited("massG: 500 }]", "massG: 500, supplierLot: S-7 }]"),
+      });
+    expect(delivered("2026-05-01")).toEqual([]);
+    expect(delivered("2026-05-02")).toEqual([
+      "content/lots/lb-1.yaml:4 warning Lot LB-1 was made on 2026-05-01, and the delivery S-7 of lamp-black in it is of 2026-05-02; another delivery, or day and month exchanged?",
+    ]);
+  });
+
   test("with the number of another", () =>
     expect(told({ "lots/lb-2.yaml": edited("column: masstone", "column: again") })).toEqual([
       "content/lots/lb-2.yaml:1 error The lot number LB-1 is that of content/lots/lb-1.yaml already",

@@ -54,6 +54,13 @@ describe("a text in another language than its place says", () => {
       ],
     },
     {
+      what: "the one text that is long enough to tell",
+      files: { "answers/uno.md": answer("", SPANISH) },
+      told: [
+        "content/workshop.yaml:1:1 warning The records read as Spanish, and without pageLanguages pages are in English; pageLanguages: [es] in workshop.yaml records/text-language",
+      ],
+    },
+    {
       what: "one answer among others",
       files: {
         "workshop.yaml": "name: Test Workshop\npageLanguages: [es, de]\n",

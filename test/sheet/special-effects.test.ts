@@ -76,6 +76,10 @@ describe.each([
   const sheet = sheets(record);
   const { tints, optics, notations } = sheet("orange");
 
+  test("nothing is said of its depth glossy or matte", () => {
+    expect(optics.gloss).toBeUndefined();
+  });
+
   test("no let-down is predicted, what was read is shown, and its sheet says why", () => {
     expect(tints[0]?.steps.map(({ standing }) => standing)).toEqual(["measured", "measured"]);
     expect(tints[0]?.refusal).toMatchObject({ rule, values: { pigments: ["Signal orange"] } });

@@ -6,6 +6,7 @@
  * @source practice-hazard
  */
 import type { StatementOf } from "../../quantities/statement.ts";
+import type { SourceKey } from "../../sources/source.ts";
 import { dustiness, type Powder } from "./dustiness.ts";
 import type { MetalRow } from "./metal-content.ts";
 import type { Ingredient } from "../classify/composition.ts";
@@ -202,21 +203,25 @@ type Caution = NonNullable<
   ReturnType<(typeof WEIGHING)[number] | (typeof OF_PAINT)[keyof typeof OF_PAINT][number]>
 >["rule"];
 
-interface OfPigments {
+type OfPigments = {
   /** Slugs; of the paint when left out. */
   readonly pigments?: readonly string[];
-}
+};
 
 /** Cautions that name the pigments they are for, or else speak of the paint. */
 export type CautionStatement = { readonly [R in Caution]: StatementOf<R, OfPigments> }[Caution];
 
-export type StudioCaution = CautionStatement & {
+/** Any of them, with what it belongs to: one form, since a compiler takes no more than 25 kinds apart. */
+export interface StudioCaution {
+  readonly rule: Caution;
+  readonly values: OfPigments;
+  readonly source: SourceKey;
   readonly operation: StudioOperation;
   /** Why: the metal, the statement, the dustiness, the oil. */
   readonly reason: StudioReason;
   /** Whether it holds for every colour alike: said once for all of them. */
   readonly general: boolean;
-};
+}
 
 /**
  * The cautions, in the order of the operations; in each, what is particular to this

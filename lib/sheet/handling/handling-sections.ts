@@ -7,8 +7,8 @@ import type { PrecautionStatement } from "../../hazard/label/precautionary-choic
 import type { SmallPackageStatement } from "../../hazard/label/small-package.ts";
 import type { LabelDifference } from "../../hazard/label/stated-label.ts";
 import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
-import type { CautionStatement } from "../../hazard/studio/studio-cautions.ts";
-import type { ContainsMetalStatement, StudioReason } from "../../hazard/studio/studio-material.ts";
+import type { StudioCaution } from "../../hazard/studio/studio-cautions.ts";
+import type { ContainsMetalStatement } from "../../hazard/studio/studio-material.ts";
 import {
   LANGUAGES,
   MARKETS,
@@ -191,14 +191,7 @@ export const CAUTIONS = section({
   notForSale: MARKET_LIST,
   /** Markets where it is sold on a legal basis alone, and so without price, card or offer. */
   onLegalBasis: MARKET_LIST,
-  studio: plain<
-    readonly (CautionStatement & {
-      readonly operation: string;
-      readonly reason: StudioReason;
-      /** Whether it holds for every colour alike. */
-      readonly general: boolean;
-    })[]
-  >(belongingTo("operation")),
+  studio: plain<readonly StudioCaution[]>(belongingTo("operation")),
   dryPigment: HANDLED_PARTS,
   /** Oils, driers and thinners that carry a hazard of their own, or of which nothing is known. */
   additions: HANDLED_PARTS,

@@ -133,7 +133,10 @@ export const OPTICS = section({
     ),
     ({ films: { told } }) => (told === undefined ? undefined : hidingCurve(told)),
   ),
-  gloss: optics.found(optional(GLOSS_DEPTH), ({ colour }) => glossFigures(colour)),
+  /** Flakes that mirror, and light that is given out, are beneath no surface that could be taken off. */
+  gloss: optics.found(optional(GLOSS_DEPTH), ({ colour, records }) =>
+    effectOfPigments(colour, records) === undefined ? glossFigures(colour) : undefined,
+  ),
   /** Of an extender medium: how little it lightens. */
   extender: optics.found(optional(EXTENDER), ({ colour, family, fits, records }) =>
     extenderFigures(colour, family, fits, records),
@@ -158,7 +161,7 @@ export const OPTICS = section({
       ...hidingReasons(of.films, judgedBy),
       ...unlikePigment(judgedBy, of.pigments),
       ...of.dispersed.reasons,
-      ...glossReasons(of.colour),
+      ...(effectOfPigments(of.colour, of.records) === undefined ? glossReasons(of.colour) : []),
     ];
   }),
 });

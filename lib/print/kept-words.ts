@@ -1,0 +1,163 @@
+/** Words as a font sets them, from one run to the next: to shape one takes as long as to draw many. */
+import { deserialize, serialize } from "node:v8";
+import { contentHash } from "../kept/content-hash.ts";
+import { at } from "../quantities/at.ts";
+
+/** Parts of a glyph of fontkit's. */
+export interface FontGlyph {
+  readonly id: number;
+  /** The letters that it stands for. */
+  readonly codePoints: readonly number[];
+  readonly advanceWidth: number;
+}
+
+/** Where a glyph goes on to and how far it is moved, in thousandths of the size. */
+export interface GlyphPlace {
+  readonly xAdvance: number;
+  readonly yAdvance: number;
+  readonly xOffset: number;
+  readonly yOffset: number;
+  readonly advanceWidth: number;
+}
+
+/** Glyphs of a word, where each goes on to, and how far all of them. */
+export interface ShapedWord {
+  readonly glyphs: readonly FontGlyph[];
+  readonly positions: readonly GlyphPlace[];
+  readonly advanceWidth: number;
+}
+
+/** A font that has been read. */
+export interface FontOfWords {
+  /** Thousandths of the size to a unit of the font. */
+  readonly scale: number;
+  readonly font: {
+    readonly getGlyph: (id: number, letters: readonly number[]) => FontGlyph;
+  };
+}
+
+/** A word in whole numbers, one after another for each glyph: its own number, {@link PLACES} in units of the font, how many letters, and these. */
+type PackedWord = readonly number[];
+
+const PLACES = ["xAdvance", "yAdvance", "xOffset", "yOffset"] as const;
+
+/** Of a font its bytes' hash, and its words by their text. */
+type PackedFont = readonly [hash: string, words: ReadonlyMap<string, PackedWord>];
+
+/** So many words of a font are kept, those of the newest run first. Our own choice. */
+const MOST = 6_000;
+
+/** Words of one font. */
+export interface WordsOfFont {
+  /** As it was shaped in a run before. */
+  readonly kept: (text: string) => ShapedWord | undefined;
+  /** Shaped now: for the next run. */
+  readonly shaped: (text: string, word: ShapedWord) => unknown;
+}
+
+let before: ReadonlyMap<string, PackedFont> = new Map();
+
+/** What is known of a font in this run. */
+interface FontNow {
+  readonly hash: string;
+  readonly font: FontOfWords;
+  /** Of a run before, and used. */
+  readonly used: Map<string, PackedWord>;
+  readonly shaped: Map<string, ShapedWord>;
+}
+
+const now = new Map<string, FontNow>();
+
+/** Begin with the words of a run before, as {@link wordsToKeep} gave them. */
+export function beginWithWords(bytes: Uint8Array): void {
+  before = deserialize(bytes) as typeof before;
+}
+
+/** What the next run may begin with; undefined where no word is new. */
+export function wordsToKeep(): Uint8Array | undefined {
+  if ([...now.values()].every(({ shaped }) => shaped.size === 0)) return undefined;
+  const fonts = new Map(before);
+  for (const [name, { hash, font, used, shaped }] of now) {
+    const fresh = [...shaped].flatMap(([text, word]) => {
+      const packed = packedWord(word, font);
+      return packed === undefined ? [] : [[text, packed] as const];
+    });
+    const all = new Map([...used, ...fresh]);
+    for (const [text, packed] of wordsBefore(name, hash)) if (!all.has(text)) all.set(text, packed);
+    fonts.set(name, [hash, new Map([...all].slice(0, MOST))]);
+  }
+  return serialize(fonts);
+}
+
+function wordsBefore(name: string, hash: string): PackedFont[1] {
+  const known = before.get(name);
+  return known?.[0] === hash ? known[1] : new Map<string, PackedWord>();
+}
+
+/** @param name of the font, of which these bytes are all that it is. */
+export function wordsOfFont(name: string, font: FontOfWords, bytes: Uint8Array): WordsOfFont {
+  const hash = contentHash([bytes]).toString("base64url");
+  const earlier = wordsBefore(name, hash);
+  const own: FontNow = { hash, font, used: new Map(), shaped: new Map() };
+  now.set(name, own);
+  return {
+    kept: (text) => {
+      const packed = earlier.get(text);
+      if (packed === undefined) return undefined;
+      own.used.set(text, packed);
+      return unpacked(packed, font);
+    },
+    shaped: (text, word) => own.shaped.set(text, word),
+  };
+}
+
+/** Undefined where whole units of the font would not give the very same word. */
+function packedWord(word: ShapedWord, font: FontOfWords): PackedWord | undefined {
+  const packed = word.glyphs.flatMap(({ id, codePoints }, i) => {
+    const place = at(word.positions, i);
+    return [
+      id,
+      ...PLACES.map((name) => Math.round(place[name] / font.scale)),
+      codePoints.length,
+      ...codePoints,
+    ];
+  });
+  return isSame(unpacked(packed, font), word) ? packed : undefined;
+}
+
+function unpacked(packed: PackedWord, { scale, font }: FontOfWords): ShapedWord {
+  const glyphs: FontGlyph[] = [];
+  const positions: GlyphPlace[] = [];
+  let advanceWidth = 0;
+  for (let from = 0; from < packed.length;) {
+    const [xAdvance, yAdvance, xOffset, yOffset] = PLACES.map(
+      (_, i) => at(packed, from + 1 + i) * scale,
+    ) as [number, number, number, number];
+    const letters = from + PLACES.length + 2;
+    const end = letters + at(packed, letters - 1);
+    const glyph = font.getGlyph(at(packed, from), packed.slice(letters, end));
+    glyphs.push(glyph);
+    positions.push({
+      xAdvance,
+      yAdvance,
+      xOffset,
+      yOffset,
+      advanceWidth: glyph.advanceWidth * scale,
+    });
+    advanceWidth += xAdvance;
+    from = end;
+  }
+  return { glyphs, positions, advanceWidth };
+}
+
+function isSame(one: ShapedWord, other: ShapedWord): boolean {
+  return (
+    one.advanceWidth === other.advanceWidth &&
+    one.glyphs.every((glyph, i) => glyph === other.glyphs[i]) &&
+    one.positions.every((place, i) =>
+      [...PLACES, "advanceWidth" as const].every(
+        (name) => place[name] === at(other.positions, i)[name],
+      ),
+    )
+  );
+}
