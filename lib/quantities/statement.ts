@@ -46,8 +46,14 @@ export type StatementOf<R extends string, V extends object> = R extends string
 export type Rule<Facts> = (facts: Facts) => readonly Statement[] | Statement | undefined;
 
 type EachOf<Said> = Said extends readonly (infer S)[] ? S : Exclude<Said, undefined>;
+/** A rule whose key is any string would swallow the union: in its place a kind that no table words, which says what is wanted. */
+type Keyed<S> = S extends { readonly rule: infer Key }
+  ? string extends Key
+    ? StatementOf<"a rule in a list is without its return type, StatementOf<key, values>", object>
+    : S
+  : never;
 /** The statements of a list of rules: what a science says follows from the functions that its lists name. */
-export type SaidBy<Rules extends readonly Rule<never>[]> = EachOf<ReturnType<Rules[number]>>;
+export type SaidBy<Rules extends readonly Rule<never>[]> = Keyed<EachOf<ReturnType<Rules[number]>>>;
 
 type FactsOf<Rules extends readonly Rule<never>[]> = Rules[number] extends (
   facts: infer Facts,

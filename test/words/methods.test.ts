@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { REASONS } from "../../lib/words/absence.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
 import { METHODS } from "../../lib/words/methods.ts";
 import { allWorded, slottedTexts } from "../../lib/words/slotted-text.ts";
 import { RECORDS, worked } from "../support/demonstration.ts";
@@ -41,6 +42,17 @@ describe("of every figure that a sheet of the demonstration publishes", () => {
     );
     expect(methods.length).toBeGreaterThan(1000);
     expect(unworded(methods, METHODS, told)).toEqual([]);
+  });
+  test("its unit has a row in units.ts, or is a symbol that reads as it stands in every language", () => {
+    const symbols = new Set(["%", "g", "ml", "mm", "nm", RECORDS.workshop.currency]);
+    const units = PUBLISHED.flatMap(({ evidence }) =>
+      evidence.flatMap(({ unit }) => (typeof unit === "string" ? [unit] : [])),
+    );
+    expect(
+      [...new Set(units)].filter(
+        (unit) => !symbols.has(unit) && !Object.hasOwn(ENGLISH.units, unit),
+      ),
+    ).toEqual([]);
   });
   test("why it is missing has a row in figures/ or absence.ts", () => {
     const reasons = PUBLISHED.flatMap(({ notStated }) => notStated.map(({ reason }) => reason));

@@ -11,21 +11,22 @@ import {
 
 /** Gloss of a trade term, where a page first meets it. */
 export const TRADE = {
-  masstone: "Vollton: die Farbe, wie sie aus der Tube kommt, in einem Film, der seinen Grund deckt",
-  undertone: "Unterton: die Farbe eines dünnen Films über Weiß",
-  tint: "Aufhellung: die Farbe mit Weiß gemischt",
+  Vollton: "die Farbe, wie sie aus der Tube kommt, in einem Film, der seinen Grund deckt",
+  Unterton: "die Farbe eines dünnen Films über Weiß",
+  Aufhellung: "die Farbe mit Weiß gemischt",
   "L* a* b*":
     "Helligkeit von 0 bis 100, dann Grün bis Rot und Blau bis Gelb; C* ist der Abstand von Grau",
   Munsell: "Buntton, Helligkeit (Value) von 0 (Schwarz) bis 10 (Weiß), Chroma; N ist unbunt",
-  "oil index": "Ölindex: Gramm Öl auf 100 g Pigment, in der Farbe wie hergestellt",
-  "tinting strength": "Farbstärke: wie weit ein wenig der Farbe in einem Weiß reicht",
-  specular:
-    "Oberflächenglanz: ein glänzendes Schwarz wirkt tiefer, und ein Messgerät kann den Glanz einschließen oder auslassen",
-  "categories I\u2013V":
-    "Kategorien der Lichtechtheit, nach der Farbänderung in einer genormten Prüfung; I ist die beste",
-  "blue wool":
-    "Blauwollskala: acht gefärbte Wollen, die nacheinander ausbleichen, Nummer 8 zuletzt",
-  "fat over lean": "fett auf mager: in jeder Schicht mehr Öl als in der darunter",
+  Ölindex: "Gramm Öl auf 100 g Pigment, in der Farbe wie hergestellt",
+  Farbstärke: "wie weit ein wenig der Farbe in einem Weiß reicht",
+  Oberflächenglanz:
+    "ein glänzendes Schwarz wirkt tiefer, und ein Messgerät kann den Glanz einschließen oder auslassen",
+  "d/8":
+    "von allen Seiten beleuchtet und 8° neben dem Lot gemessen, der Glanz eingeschlossen oder ausgelassen",
+  "Kategorien I\u2013V":
+    "Lichtechtheit, nach der Farbänderung in einer genormten Prüfung; I ist die beste",
+  Blauwollskala: "acht gefärbte Wollen, die nacheinander ausbleichen, Nummer 8 zuletzt",
+  "fett auf mager": "in jeder Schicht mehr Öl als in der darunter",
 } as const satisfies Record<string, string>;
 
 /** Words of closed sets as a page prints them; an expectation never reads like a category. */

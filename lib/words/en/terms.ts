@@ -11,6 +11,7 @@ export const TRADE = {
   "tinting strength": "how far a little of the colour goes in a white",
   specular:
     "of the shine: a glossy black looks deeper, and an instrument can take the shine in or leave it out",
+  "d/8": "lit from all sides and read at 8° from upright, the shine taken in or shut out",
   "categories I\u2013V":
     "lightfastness, by how much a colour changes in a standard test; I is the best",
   "blue wool": "eight dyed wools that fade one after another, number 8 last",

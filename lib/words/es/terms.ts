@@ -15,6 +15,8 @@ export const TRADE = {
   "poder colorante": "hasta dónde llega un poco del color en un blanco",
   brillo:
     "la parte especular: un negro brillante parece más profundo, y un instrumento puede contar el brillo o dejarlo fuera",
+  "d/8":
+    "iluminada por todos lados y leída a 8° de la vertical, con el brillo contado o dejado fuera",
   "categorías I\u2013V":
     "solidez a la luz, según cuánto cambia un color en un ensayo normalizado; I es la mejor",
   "lana azul": "ocho lanas teñidas que se desvanecen una tras otra, la número 8 la última",

@@ -16,6 +16,7 @@ export const TRADE = {
   "pouvoir colorant": "jusqu’où un peu de couleur porte dans un blanc",
   reflet:
     "la part spéculaire\u202f: un noir brillant paraît plus profond, et un instrument peut compter le reflet ou le laisser de côté",
+  "d/8": "éclairée de tous côtés et lue à 8° de la verticale, le reflet compté ou laissé de côté",
   "catégories I\u2013V":
     "solidité à la lumière, selon le changement d’une couleur dans un essai normalisé\u202f; I est la meilleure",
   "laine bleue": "huit laines teintes qui passent l’une après l’autre, la 8 en dernier",
