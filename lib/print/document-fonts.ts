@@ -1,7 +1,7 @@
 import type { PdfReference } from "./leaves.ts";
 import { certain } from "../quantities/at.ts";
 import { FACES, fontBytes, SUBSETS, type Face, type Subset } from "./print-font.ts";
-import { wordsOfFont, type FontOfWords, type ShapedWord, type WordsOfFont } from "./kept-words.ts";
+import { WORDS, type FontOfWords, type ShapedWord, type WordsOfFont } from "./kept-words.ts";
 import { printable, subsetOf } from "./printable-letters.ts";
 
 export interface TextRun {
@@ -83,7 +83,7 @@ function shapedWords(
   const known = SHAPED.get(name);
   const shaped =
     known === undefined || known.count() > MOST_SHAPED
-      ? withSpacesAdded(font, wordsOfFont(name, font, bytes()))
+      ? withSpacesAdded(font, WORDS.ofFont(name, font, bytes()))
       : known;
   SHAPED.set(name, shaped);
   return shaped.words;

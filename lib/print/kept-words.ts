@@ -55,8 +55,6 @@ export interface WordsOfFont {
   readonly shaped: (text: string, word: ShapedWord) => unknown;
 }
 
-let before: ReadonlyMap<string, PackedFont> = new Map();
-
 /** What is known of a font in this run. */
 interface FontNow {
   readonly hash: string;
@@ -66,50 +64,63 @@ interface FontNow {
   readonly shaped: Map<string, ShapedWord>;
 }
 
-const now = new Map<string, FontNow>();
-
-/** Begin with the words of a run before, as {@link wordsToKeep} gave them. */
-export function beginWithWords(bytes: Uint8Array): void {
-  before = deserialize(bytes) as typeof before;
+/** Words of a run: what it begins with, sets, and hands on. */
+export interface WordsOfRun {
+  /** Begin with the words of a run before, as `toKeep` gave them. */
+  readonly beginWith: (bytes: Uint8Array) => void;
+  /** What the next run may begin with; undefined where no word is new. */
+  readonly toKeep: () => Uint8Array | undefined;
+  /** @param name of the font, of which these bytes are all that it is. */
+  readonly ofFont: (name: string, font: FontOfWords, bytes: Uint8Array) => WordsOfFont;
 }
 
-/** What the next run may begin with; undefined where no word is new. */
-export function wordsToKeep(): Uint8Array | undefined {
-  if ([...now.values()].every(({ shaped }) => shaped.size === 0)) return undefined;
-  const fonts = new Map(before);
-  for (const [name, { hash, font, used, shaped }] of now) {
-    const fresh = [...shaped].flatMap(([text, word]) => {
-      const packed = packedWord(word, font);
-      return packed === undefined ? [] : [[text, packed] as const];
-    });
-    const all = new Map([...used, ...fresh]);
-    for (const [text, packed] of wordsBefore(name, hash)) if (!all.has(text)) all.set(text, packed);
-    fonts.set(name, [hash, new Map([...all].slice(0, MOST))]);
-  }
-  return serialize(fonts);
-}
-
-function wordsBefore(name: string, hash: string): PackedFont[1] {
-  const known = before.get(name);
-  return known?.[0] === hash ? known[1] : new Map<string, PackedWord>();
-}
-
-/** @param name of the font, of which these bytes are all that it is. */
-export function wordsOfFont(name: string, font: FontOfWords, bytes: Uint8Array): WordsOfFont {
-  const hash = contentHash([bytes]).toString("base64url");
-  const earlier = wordsBefore(name, hash);
-  const own: FontNow = { hash, font, used: new Map(), shaped: new Map() };
-  now.set(name, own);
+/** Nothing known yet. */
+export function wordsOfRun(): WordsOfRun {
+  let before: ReadonlyMap<string, PackedFont> = new Map();
+  const now = new Map<string, FontNow>();
+  const wordsBefore = (name: string, hash: string): PackedFont[1] => {
+    const known = before.get(name);
+    return known?.[0] === hash ? known[1] : new Map<string, PackedWord>();
+  };
   return {
-    kept: (text) => {
-      const packed = earlier.get(text);
-      if (packed === undefined) return undefined;
-      own.used.set(text, packed);
-      return unpacked(packed, font);
+    beginWith: (bytes) => {
+      before = deserialize(bytes) as typeof before;
     },
-    shaped: (text, word) => own.shaped.set(text, word),
+    toKeep: () => {
+      if ([...now.values()].every(({ shaped }) => shaped.size === 0)) return undefined;
+      const fonts = new Map(before);
+      for (const [name, { hash, font, used, shaped }] of now) {
+        const fresh = [...shaped].flatMap(([text, word]) => {
+          const packed = packedWord(word, font);
+          return packed === undefined ? [] : [[text, packed] as const];
+        });
+        const all = new Map([...used, ...fresh]);
+        for (const [text, packed] of wordsBefore(name, hash))
+          if (!all.has(text)) all.set(text, packed);
+        fonts.set(name, [hash, new Map([...all].slice(0, MOST))]);
+      }
+      return serialize(fonts);
+    },
+    ofFont: (name, font, bytes) => {
+      const hash = contentHash([bytes]).toString("base64url");
+      const earlier = wordsBefore(name, hash);
+      const own: FontNow = { hash, font, used: new Map(), shaped: new Map() };
+      now.set(name, own);
+      return {
+        kept: (text) => {
+          const packed = earlier.get(text);
+          if (packed === undefined) return undefined;
+          own.used.set(text, packed);
+          return unpacked(packed, font);
+        },
+        shaped: (text, word) => own.shaped.set(text, word),
+      };
+    },
   };
 }
+
+/** Those of this process. */
+export const WORDS = wordsOfRun();
 
 /** Undefined where whole units of the font would not give the very same word. */
 function packedWord(word: ShapedWord, font: FontOfWords): PackedWord | undefined {

@@ -7,7 +7,7 @@ import { WORDS } from "../words/languages.ts";
 import type { LaidCard } from "./card-layout.ts";
 import type { CardSize } from "./card-size.ts";
 import { cardsPdf } from "./cards-pdf.ts";
-import { beginWithWords, wordsToKeep } from "./kept-words.ts";
+import { WORDS as SHAPED } from "./kept-words.ts";
 import type { PaperSize } from "./layout-tree.ts";
 import type { PhotographOnPaper } from "./paper-photographs.ts";
 import { measureText } from "./print-document.ts";
@@ -65,14 +65,14 @@ export interface CardsOnPaper {
 
 /** Opens what every paper is set in, before the first of them is asked for. @param words of a run before, as {@link wordsOnPaper} gave them. */
 export function readyForPaper(words: Uint8Array | null): null {
-  if (words !== null) beginWithWords(words);
+  if (words !== null) SHAPED.beginWith(words);
   for (const face of FACES) measureText("a", face, 1);
   return null;
 }
 
 /** Words that were shaped here, and all that were known before; null where none is new. */
 export function wordsOnPaper(): Uint8Array | null {
-  return wordsToKeep() ?? null;
+  return SHAPED.toKeep() ?? null;
 }
 
 /** A sheet's leaves, for the range. */

@@ -33,6 +33,9 @@ export function withoutGloss(
   return isStatement(beneath) ? undefined : beneath;
 }
 
+/** How. */
+export const GLOSS_TAKEN_OFF = "surface light of an oil film taken off";
+
 /** Of whose figures the gloss is taken off. */
 type Beneath = Pick<Origin, "standing" | "inputs">;
 
@@ -44,7 +47,7 @@ export function glossExcludedFigures(
   const takenOff: Origin = {
     standing,
     inputs,
-    method: "surface light of an oil film taken off",
+    method: GLOSS_TAKEN_OFF,
     source: "saunderson-1942",
   };
   const { lab, screen } = readingNotations(beneath);

@@ -10,7 +10,6 @@ import {
   type SectionOf,
   ONE_PLACE,
 } from "../declaration.ts";
-import { GLOSS_EXCLUDED } from "../notations/gloss-excluded.ts";
 import { MUNSELL, SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
 import { MASS_RATIO, RATIO_KIND } from "./tint-figures.ts";
 
@@ -30,7 +29,6 @@ const EXPECTED_STEP = section({
   /** Of the middle of those ranges. */
   munsell: optional(MUNSELL),
   ...SCREEN_IF_KNOWN,
-  glossExcluded: optional(GLOSS_EXCLUDED),
   /** About 68 %, in Delta-E00. */
   uncertainty: plainNumber,
 });

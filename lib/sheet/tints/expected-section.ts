@@ -12,10 +12,11 @@ import {
 } from "../../optics/tints/expected-ladder.ts";
 import { computedFigure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
+import type { Spectrum } from "../../quantities/spectrum.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { Origin } from "../notations/lab-figures.ts";
-import { masstoneSurface, tintWithoutGloss } from "../notations/gloss-excluded.ts";
+import { GLOSS_TAKEN_OFF, masstoneSurface, withoutGloss } from "../notations/gloss-excluded.ts";
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { drawdownRecords } from "../record-inputs.ts";
 import { whiteColour } from "./drawdown-set.ts";
@@ -80,10 +81,14 @@ function expectedIn(
     {
       white: { slug: change.white, name },
       massRatioKind: ladder.from.white.ratioKind,
-      steps: tints.map(({ massRatio, tint }) => ({
-        ...expectedStep(massRatio, tint, origin),
-        ...tintWithoutGloss({ spectrum: tint.spectrum, geometry: fit.geometry }, surface, origin),
-      })),
+      steps: tints.map(({ massRatio, tint }) =>
+        expectedStep(
+          massRatio,
+          tint,
+          surface && withoutGloss({ spectrum: tint.spectrum, geometry: fit.geometry }, surface),
+          origin,
+        ),
+      ),
       sentence: expectedRuling(
         name,
         whiteColour(ladder.from.white.slug, records).name,
@@ -94,7 +99,13 @@ function expectedIn(
   ];
 }
 
-function expectedStep(massRatio: string, tint: ExpectedTint, origin: Origin): ExpectedStep {
+/** @param beneath the tint without its gloss, where it holds any: what a screen shows. */
+function expectedStep(
+  massRatio: string,
+  tint: ExpectedTint,
+  beneath: Spectrum | undefined,
+  origin: Origin,
+): ExpectedStep {
   const notations = readingNotations(tint.spectrum);
   const u = axisUncertainty(tint.uncertainty.p68, tint.lab);
   const munsell = munsellOfLab(notations.lab["C/2"], u);
@@ -105,7 +116,12 @@ function expectedStep(massRatio: string, tint: ExpectedTint, origin: Origin): Ex
       "D65/10": labRange(tint.lab, axisUncertainty(tint.uncertainty.p90, tint.lab), origin),
     },
     ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
-    ...screenFigures(notations.screen, origin),
+    ...(beneath === undefined
+      ? screenFigures(notations.screen, origin)
+      : screenFigures(readingNotations(beneath).screen, {
+          ...origin,
+          method: `${origin.method}; ${GLOSS_TAKEN_OFF}`,
+        })),
     uncertainty: tint.uncertainty.p68,
   };
 }
