@@ -180,8 +180,8 @@ function dries(worded: SheetTexts, context: PageContext): SheetFact {
 function strength(worded: SheetTexts, context: PageContext): SheetFact {
   const { sheet } = worded;
   const { words, records } = context;
-  const text_ = words.pages.sheetPage;
-  const { detail } = text_;
+  const { sheetPage } = words.pages;
+  const { detail } = sheetPage;
   const reference = records.workshop.strengthReference;
   const name = records.colours.get(reference ?? "")?.record.name ?? "";
   const href = "#whites";
@@ -191,8 +191,8 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
       {
         key: "whitens",
         href,
-        word: text_.whitens(whitening.text),
-        detail: text_.whitensDetail(name, whitening.by),
+        word: sheetPage.whitens(whitening.text),
+        detail: sheetPage.whitensDetail(name, whitening.by),
         standing: standingView(whitening.figure, words),
       },
       context,
@@ -210,8 +210,8 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
         word: isReference
           ? percent
           : own.by === "volume"
-            ? text_.strengthOf(percent, name)
-            : text_.strengthByWeight(percent, name),
+            ? sheetPage.strengthOf(percent, name)
+            : sheetPage.strengthByWeight(percent, name),
         detail: isReference
           ? [detail.reference, toMiddle].filter((told) => told !== undefined).join(words.semicolon)
           : toMiddle,
@@ -231,8 +231,8 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
     {
       key: parts === undefined ? "strength" : "middleTone",
       href,
-      word: parts === undefined ? undefined : text_.mixedWithWhite(parts.mix),
-      detail: parts === undefined ? undefined : text_.withWhite(parts.white, parts.by),
+      word: parts === undefined ? undefined : sheetPage.mixedWithWhite(parts.mix),
+      detail: parts === undefined ? undefined : sheetPage.withWhite(parts.white, parts.by),
       without,
       standing:
         sheet.family === "extender" && parts === undefined
