@@ -37,18 +37,8 @@ export const BLACKS = {
       minus: { en: "\u2039 blue", de: "\u2039 Blau", fr: "\u2039 bleu", es: "\u2039 azul" },
       plus: { en: "yellow \u203a", de: "Gelb \u203a", fr: "jaune \u203a", es: "amarillo \u203a" },
     },
-    description: (parts: readonly string[]) => ({
-      en: `${parts.join("; ")}.`,
-      de: `${parts.join("; ")}.`,
-      fr: `${parts.join("\u202f; ")}.`,
-      es: `${parts.join("; ")}.`,
-    }),
-    row: (black: string, lanes: readonly string[]) => ({
-      en: `${black}: ${lanes.join(", ")}`,
-      de: `${black}: ${lanes.join(", ")}`,
-      fr: `${black}\u202f: ${lanes.join(", ")}`,
-      es: `${black}: ${lanes.join(", ")}`,
-    }),
+    description: inOneSentence,
+    row: rowOf,
     lane: (white: string, b: string) => ({
       en: `b* ${b} in ${white}`,
       de: `b* ${b} in ${white}`,
@@ -133,18 +123,8 @@ export const BLACKS = {
       fr: `Ce que la théorie permet à L*\u00a0${level}\u202f: des intervalles, non un chiffre d’une peinture`,
       es: `Lo que permite la teoría a L*\u00a0${level}: intervalos, no una cifra de una pintura`,
     }),
-    description: (parts: readonly string[]) => ({
-      en: `${parts.join("; ")}.`,
-      de: `${parts.join("; ")}.`,
-      fr: `${parts.join("\u202f; ")}.`,
-      es: `${parts.join("; ")}.`,
-    }),
-    row: (black: string, lanes: readonly string[]) => ({
-      en: `${black}: ${lanes.join(", ")}`,
-      de: `${black}: ${lanes.join(", ")}`,
-      fr: `${black}\u202f: ${lanes.join(", ")}`,
-      es: `${black}: ${lanes.join(", ")}`,
-    }),
+    description: inOneSentence,
+    row: rowOf,
     lane: (white: string, low: string, high: string) => ({
       en: `b* ${low} to ${high} in ${white}`,
       de: `b* ${low} bis ${high} in ${white}`,
@@ -224,3 +204,21 @@ export const BLACKS = {
     },
   },
 } satisfies Texts;
+
+function inOneSentence(parts: readonly string[]) {
+  return {
+    en: `${parts.join("; ")}.`,
+    de: `${parts.join("; ")}.`,
+    fr: `${parts.join("\u202f; ")}.`,
+    es: `${parts.join("; ")}.`,
+  };
+}
+
+function rowOf(black: string, lanes: readonly string[]) {
+  return {
+    en: `${black}: ${lanes.join(", ")}`,
+    de: `${black}: ${lanes.join(", ")}`,
+    fr: `${black}\u202f: ${lanes.join(", ")}`,
+    es: `${black}: ${lanes.join(", ")}`,
+  };
+}

@@ -3,6 +3,13 @@ import * as frWords from "../fr/closed-words.ts";
 import * as esWords from "../es/closed-words.ts";
 import { alike, type Texts } from "../texts.ts";
 
+const DRAW_DOWN = {
+  en: "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",
+  de: "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
+  fr: "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes pour son relevé.",
+  es: "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas para su registro.",
+};
+
 /** What the workshop's pages of lots, batch sheets and trials say. */
 export const LOTS = {
   /** On published pages: which lots the figures are of. */
@@ -463,14 +470,7 @@ export const LOTS = {
           es: "No se imprimen etiquetas de él.",
         },
       ],
-      conceded: (number: string, howMany: string) => [
-        {
-          en: `Its labels: npm run labels -- --lot ${number} ${howMany}.`,
-          de: `Ihre Etiketten: npm run labels -- --lot ${number} ${howMany}.`,
-          fr: `Ses étiquettes\u202f: npm run labels -- --lot ${number} ${howMany}.`,
-          es: `Sus etiquetas: npm run labels -- --lot ${number} ${howMany}.`,
-        },
-      ],
+      conceded: (number: string, howMany: string) => [itsLabels(number, howMany)],
       planned: () => [
         {
           en: "Once it is made: put the weights into its record as they were, and take out planned: true.",
@@ -478,37 +478,11 @@ export const LOTS = {
           fr: "Une fois fait\u202f: mettre dans son relevé les masses telles qu’elles furent, et en ôter planned: true.",
           es: "Una vez hecho: ponga en su registro los pesos como fueron y quite planned: true.",
         },
-        {
-          en: "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",
-          de: "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
-          fr: "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes pour son relevé.",
-          es: "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas para su registro.",
-        },
+        DRAW_DOWN,
       ],
-      none: () => [
-        {
-          en: "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",
-          de: "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
-          fr: "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes pour son relevé.",
-          es: "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas para su registro.",
-        },
-      ],
-      pass: (number: string, howMany: string) => [
-        {
-          en: `Its labels: npm run labels -- --lot ${number} ${howMany}.`,
-          de: `Ihre Etiketten: npm run labels -- --lot ${number} ${howMany}.`,
-          fr: `Ses étiquettes\u202f: npm run labels -- --lot ${number} ${howMany}.`,
-          es: `Sus etiquetas: npm run labels -- --lot ${number} ${howMany}.`,
-        },
-      ],
-      standard: (number: string, howMany: string) => [
-        {
-          en: `Its labels: npm run labels -- --lot ${number} ${howMany}.`,
-          de: `Ihre Etiketten: npm run labels -- --lot ${number} ${howMany}.`,
-          fr: `Ses étiquettes\u202f: npm run labels -- --lot ${number} ${howMany}.`,
-          es: `Sus etiquetas: npm run labels -- --lot ${number} ${howMany}.`,
-        },
-      ],
+      none: () => [DRAW_DOWN],
+      pass: (number: string, howMany: string) => [itsLabels(number, howMany)],
+      standard: (number: string, howMany: string) => [itsLabels(number, howMany)],
       unjudged: () => [
         {
           en: "Let it down in the white and at the ratio of the standard, and read it as the standard was read; or let the retained standard down as this lot was.",
@@ -1352,3 +1326,12 @@ export const LOTS = {
     },
   },
 } satisfies Texts;
+
+function itsLabels(number: string, howMany: string) {
+  return {
+    en: `Its labels: npm run labels -- --lot ${number} ${howMany}.`,
+    de: `Ihre Etiketten: npm run labels -- --lot ${number} ${howMany}.`,
+    fr: `Ses étiquettes\u202f: npm run labels -- --lot ${number} ${howMany}.`,
+    es: `Sus etiquetas: npm run labels -- --lot ${number} ${howMany}.`,
+  };
+}

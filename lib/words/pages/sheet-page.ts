@@ -10,6 +10,13 @@ import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
 import type { Language } from "../../records/schema/terms.ts";
 
+const HOW_IT_HIDES = {
+  en: "How it hides",
+  de: "Wie sie deckt",
+  fr: "Comment elle couvre",
+  es: "Cómo cubre",
+};
+
 /** Parts of a colour to parts of white, as printed; the lesser of the two is 1. */
 export interface PartsToParts {
   readonly colour: string;
@@ -679,12 +686,7 @@ export const SHEET_PAGE = {
       },
     },
     opacity: {
-      name: {
-        en: "How it hides",
-        de: "Wie sie deckt",
-        fr: "Comment elle couvre",
-        es: "Cómo cubre",
-      },
+      name: HOW_IT_HIDES,
       takes: {
         en: "A film of known thickness over a black-and-white chart, read.",
         de: "Ein Film bekannter Dicke über einer schwarzweißen Prüfkarte, gemessen.",
@@ -693,12 +695,7 @@ export const SHEET_PAGE = {
       },
     },
     filmSpectra: {
-      name: {
-        en: "How it hides",
-        de: "Wie sie deckt",
-        fr: "Comment elle couvre",
-        es: "Cómo cubre",
-      },
+      name: HOW_IT_HIDES,
       takes: {
         en: "The spectra of its films over a black-and-white chart: these were read without one.",
         de: "Die Spektren ihrer Filme über einer schwarzweißen Prüfkarte: gemessen sind sie ohne.",
