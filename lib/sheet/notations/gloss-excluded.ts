@@ -7,7 +7,7 @@ import {
 } from "../../optics/surface/measurement-in-geometry.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import { isStatement } from "../../quantities/statement.ts";
-import type { SpectrumReading } from "../../records/records.ts";
+import type { Reading } from "../../records/records.ts";
 import { section, type SectionOf } from "../declaration.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { labFigures, type Origin } from "./lab-figures.ts";
@@ -18,17 +18,19 @@ import { LAB_BY_VIEWING, SCREEN_IF_KNOWN } from "./notation-figures.ts";
 export const GLOSS_EXCLUDED = section({ lab: LAB_BY_VIEWING, ...SCREEN_IF_KNOWN });
 type GlossExcluded = SectionOf<typeof GLOSS_EXCLUDED>;
 
-/** Surface of a paint's films: as recorded with its masstone, else an oil film's. */
-export function masstoneSurface(masstone: SpectrumReading): SurfaceConstants {
-  return masstone.surface ?? unstatedSurface(opticsReading(masstone));
+/** Surface of a paint's films: as recorded with its masstone, else an oil film's; undefined where no spectrum of that was read. */
+export function masstoneSurface(masstone: Reading | undefined): SurfaceConstants | undefined {
+  return masstone?.form === "spectrum"
+    ? (masstone.surface ?? unstatedSurface(opticsReading(masstone)))
+    : undefined;
 }
 
-/** What the same film would read with the gloss shut out; undefined where none is in the reading, or the surface does not tell. */
+/** What the same film would read with the gloss shut out; undefined where none is in the reading, or the surface is not known or does not tell. */
 export function withoutGloss(
   { spectrum, geometry }: Pick<Measurement, "spectrum" | "geometry">,
-  surface: SurfaceConstants,
+  surface: SurfaceConstants | undefined,
 ): Spectrum | undefined {
-  if (geometry !== "d/8 included") return undefined;
+  if (geometry !== "d/8 included" || surface === undefined) return undefined;
   const beneath = readingInGeometry({ spectrum, geometry }, "d/8 excluded", surface);
   return isStatement(beneath) ? undefined : beneath;
 }
@@ -63,6 +65,6 @@ export function tintWithoutGloss(
   surface: SurfaceConstants | undefined,
   origin: Beneath,
 ): { readonly glossExcluded?: GlossExcluded } {
-  const beneath = surface && withoutGloss(tint, surface);
+  const beneath = withoutGloss(tint, surface);
   return beneath === undefined ? {} : { glossExcluded: glossExcludedFigures(beneath, origin) };
 }

@@ -54,8 +54,7 @@ function expectedIn(
   records: Records,
 ): ExpectedTintSection[] {
   const ladder = expectedLadder(fit, change);
-  const { masstone } = colour;
-  const surface = masstone?.form === "spectrum" ? masstoneSurface(masstone) : undefined;
+  const surface = masstoneSurface(colour.masstone);
   const through = slugs.flatMap((slug) => records.colours.get(slug) ?? []);
   const origin: Origin = {
     standing: "estimated",
@@ -85,7 +84,7 @@ function expectedIn(
         expectedStep(
           massRatio,
           tint,
-          surface && withoutGloss({ spectrum: tint.spectrum, geometry: fit.geometry }, surface),
+          withoutGloss({ spectrum: tint.spectrum, geometry: fit.geometry }, surface),
           origin,
         ),
       ),

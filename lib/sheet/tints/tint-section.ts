@@ -82,12 +82,12 @@ function tintSection(
     white: white.masstone,
     masstone: ownMasstone?.form === "spectrum" ? ownMasstone : undefined,
   };
-  const surface = ends.masstone && masstoneSurface(ends.masstone);
+  const surface = masstoneSurface(ownMasstone);
   const measured = tints.map((tint) =>
     measuredStep(
       tint,
       fit.kind === "fit" ? fit : undefined,
-      { ...ends, film: drawdownFilm(tint.reading, tint.overBlack, records) },
+      { ...ends, surface, film: drawdownFilm(tint.reading, tint.overBlack, records) },
       tintRecords(colour, slug, tint.massRatio),
       predicted,
     ),

@@ -14,7 +14,7 @@ import { isStatement } from "../../quantities/statement.ts";
 import type { SpectrumReading, TintReading } from "../../records/records.ts";
 import { tintId } from "./drawdown-set.ts";
 import { opticsReading } from "./optics-reading.ts";
-import { masstoneSurface, tintWithoutGloss } from "../notations/gloss-excluded.ts";
+import { tintWithoutGloss } from "../notations/gloss-excluded.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { readingFigures } from "../notations/reading-figures.ts";
@@ -30,10 +30,11 @@ export function predictedFrom(drawdowns: readonly RecordRoot[]): Origin {
   };
 }
 
-/** What tells how a let-down answers to the bench: spectra that it lies between, and its film over both grounds. */
+/** What tells how a let-down answers to the bench: spectra that it lies between, its surface, and its film over both grounds. */
 export interface DrawnLetDown {
   readonly white: SpectrumReading | undefined;
   readonly masstone: SpectrumReading | undefined;
+  readonly surface: SurfaceConstants | undefined;
   readonly film: TwoGroundFilm | undefined;
 }
 
@@ -41,7 +42,7 @@ export interface DrawnLetDown {
 export function measuredStep(
   tint: TintReading,
   fit: ColourFit | undefined,
-  { white, masstone, film }: DrawnLetDown,
+  { white, masstone, surface, film }: DrawnLetDown,
   read: readonly RecordRoot[],
   origin: Origin,
 ): TintStep {
@@ -76,7 +77,7 @@ export function measuredStep(
       ? {}
       : { srgb, displayP3, oklch }),
     ...(reading.form === "spectrum"
-      ? tintWithoutGloss(reading, masstone && masstoneSurface(masstone), {
+      ? tintWithoutGloss(reading, surface, {
           standing: "derived",
           inputs: read,
         })

@@ -1,4 +1,5 @@
 import * as fr from "../fr/phrases.ts";
+import { STEP_COLUMNS } from "./step-columns.ts";
 import { alike, type Texts } from "../texts.ts";
 
 /** What the sheet says of a colour of several pigments: what its components predict, its greys, and drift. */
@@ -107,16 +108,7 @@ export const MIXTURE = {
   }),
   masstone: { en: "masstone", de: "Vollton", fr: "ton plein", es: "tono pleno" },
   stepColumns: {
-    ratio: {
-      en: "Colour : white",
-      de: "Farbe : Weiß",
-      fr: "Couleur\u202f: blanc",
-      es: "Color : blanco",
-    },
-    L: alike("L*"),
-    a: alike("a*"),
-    b: alike("b*"),
-    munsell: alike("Munsell"),
+    ...STEP_COLUMNS,
     uncertainty: alike("\u00b1"),
     miss: { en: "Missed by", de: "Abweichung", fr: "Écart", es: "Error" },
   },

@@ -1,3 +1,4 @@
+import { STEP_COLUMNS } from "./step-columns.ts";
 import { alike, type Texts } from "../texts.ts";
 
 /** A colour in each of its whites. */
@@ -36,16 +37,7 @@ export const WHITES = {
     es: `Color a ${white} en masa de ${kind === "paint" ? "pintura" : "pigmento seco"}`,
   }),
   columns: {
-    ratio: {
-      en: "Colour : white",
-      de: "Farbe : Weiß",
-      fr: "Couleur\u202f: blanc",
-      es: "Color : blanco",
-    },
-    L: alike("L*"),
-    a: alike("a*"),
-    b: alike("b*"),
-    munsell: alike("Munsell"),
+    ...STEP_COLUMNS,
     misfit: {
       en: "\u00b1 or missed by",
       de: "\u00b1 oder Abweichung",
