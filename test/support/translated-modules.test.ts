@@ -6,7 +6,7 @@ import { expect, inject, test } from "vitest";
 import { scriptOf, translateModules } from "./translated-modules.ts";
 
 const MODULES = {
-  "package.json": `{ "type": "module", "imports": { "#browser-words": "./lib/words/words.ts" } }`,
+  "package.json": `{ "type": "module" }`,
   "eleventy.config.ts": `export const wired = true as const;`,
   "assets/scripts/script.ts": `export const script: string = "script";`,
   "lib/words/words.ts": `export const words: string = "words";`,
@@ -18,7 +18,7 @@ const MODULES = {
     import { one as first } from "./twice.ts";
     export { one, two } from "./twice.ts";
     export * from "../assets/scripts/script.ts";
-    export { words } from "#browser-words";
+    export { words } from "./words/words.ts";
     export { plain } from "./plain.js";
     export { wired } from "../eleventy.config.ts";
     export const late = (await import("./twice.ts")).one === first;

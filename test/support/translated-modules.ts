@@ -1,5 +1,5 @@
 import { build } from "esbuild";
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import { parseSync } from "oxc-parser";
@@ -39,11 +39,9 @@ export async function translateModules(root: string, folder: string): Promise<vo
     sourcesContent: false,
     logLevel: "silent",
   });
-  const names = namesOfOurs(root);
   const addressOf: AddressOf = (name, source) => {
-    const ours = names[name];
-    if (ours === undefined && !name.startsWith(".")) return undefined;
-    const target = ours === undefined ? resolve(dirname(source), name) : join(root, ours);
+    if (!name.startsWith(".")) return undefined;
+    const target = resolve(dirname(source), name);
     return pathToFileURL(
       sources.has(target) ? join(folder, scriptOf(relative(root, target))) : target,
     ).href;
@@ -71,14 +69,6 @@ function sourcesOf(root: string): Set<string> {
       .filter((file) => file.endsWith(".ts"))
       .map((file) => join(root, file)),
   );
-}
-
-/** Names that package.json gives to files of ours: `#browser-words`. */
-function namesOfOurs(root: string): Readonly<Record<string, string>> {
-  const { imports } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
-    readonly imports: Readonly<Record<string, string>>;
-  };
-  return imports;
 }
 
 /** A translated module whose imports lead where those of its source do, and whose `import.meta` is its source's. */
