@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
+import type * as esbuild from "esbuild";
 import { importPackage, madeBesideProgram } from "../kept/beside-program.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
@@ -49,7 +50,7 @@ function* sources(): Generator<string | Uint8Array> {
 }
 
 async function bundled(language: Language): Promise<BrowserAsset[]> {
-  const { build, stop } = (await importPackage("esbuild")) as typeof import("esbuild");
+  const { build, stop } = (await importPackage("esbuild")) as typeof esbuild;
   const common = {
     bundle: true,
     minify: true,

@@ -1,5 +1,6 @@
 /** Rows of texts as scripts are sent them: of all languages that stand beside one another, one is left. */
 import { readFile } from "node:fs/promises";
+import type * as acorn from "acorn";
 import type { Node, ObjectExpression, Property } from "acorn";
 import type { Plugin } from "esbuild";
 import { importPackage } from "../kept/beside-program.ts";
@@ -7,12 +8,14 @@ import { LANGUAGES, type Language } from "../records/schema/terms.ts";
 
 /** Takes the other languages out of each module of the words before it is bundled. */
 export async function rowsInOneLanguage(language: Language): Promise<Plugin> {
-  const { parse } = (await importPackage("acorn")) as typeof import("acorn");
+  const { parse } = (await importPackage("acorn")) as typeof acorn;
   return {
     name: "rows-in-one-language",
-    setup: ({ onLoad, esbuild }) => {
-      onLoad({ filter: /[\\/]lib[\\/]words[\\/].*\.ts$/ }, async ({ path }) => {
-        const { code } = await esbuild.transform(await readFile(path, "utf8"), { loader: "ts" });
+    setup: (build) => {
+      build.onLoad({ filter: /[\\/]lib[\\/]words[\\/].*\.ts$/ }, async ({ path }) => {
+        const { code } = await build.esbuild.transform(await readFile(path, "utf8"), {
+          loader: "ts",
+        });
         const program = parse(code, { ecmaVersion: "latest", sourceType: "module" });
         // As TypeScript, of which an import that only the others used is dropped.
         return { contents: without(othersIn(program, language), code), loader: "ts" };
