@@ -22,13 +22,13 @@ const TIMES: Readonly<Record<Times, TimesAsMuch>> = {
   strength: {
     en: (ratio, less) => `is ${times(ratio)} as strong as ${less}`,
     de: (ratio, less) => `ist ${ratio}-mal so farbstark wie ${less}`,
-    fr: (ratio, less) => `colore ${ratio} fois plus que ${less}`,
+    fr: (ratio, less) => `colore ${ratio} fois plus ${fr.than(less)}`,
     es: (ratio, less) => `colorea ${ratio} veces lo que ${less}`,
   },
   whitens: {
     en: (ratio, less) => `takes ${times(ratio)} as much as ${less} to whiten alike`,
     de: (ratio, less) => `braucht ${ratio}-mal so viel wie ${less}, um gleich aufzuhellen`,
-    fr: (ratio, less) => `demande ${ratio} fois autant que ${less} pour blanchir de même`,
+    fr: (ratio, less) => `demande ${ratio} fois autant ${fr.than(less)} pour blanchir de même`,
     es: (ratio, less) => `necesita ${ratio} veces lo que ${less} para blanquear igual`,
   },
   parts: {
@@ -92,7 +92,7 @@ const APART: RulingsInEach<ComparisonStatement>["compared-masstones"] = {
     ),
   fr: (v) =>
     fr.sentence(
-      `${fr.within(v.one)} est ${fr.listed(ways("fr", v))} que ${fr.within(v.other)} (écart de couleur \u0394E*ab ${fr.decimals(v.distance, 1)})`,
+      `${fr.within(v.one)} est ${fr.listed(ways("fr", v))} ${fr.than(fr.within(v.other))} (écart de couleur \u0394E*ab ${fr.decimals(v.distance, 1)})`,
     ),
   es: (v) =>
     es.sentence(
