@@ -1,5 +1,5 @@
 import { coordinateText } from "../present/coordinate-text.ts";
-import { numberColumns } from "../present/table-columns.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import {
   asMarkup,
   type CellView,
@@ -136,12 +136,12 @@ export function blacksInWhitesTable(
   const shown = shownBlacks(level, context);
   if (shown === undefined) return undefined;
   const { blacks, whites, captioned } = shown;
-  return {
+  return tableView({
     caption: text.caption(level),
     note: captioned(text.note),
     compact: true,
-    columns: [{ head: text.colour }, ...numberColumns(...whites.map(({ name }) => name))],
-    rows: blacks.map((black): CellView[] => [
+    columns: [text.colour, ...numberColumns(...whites.map(({ name }) => name))],
+    rows: blacks.map((black) => [
       { text: black.name, href: `${root}colours/${black.slug}/` },
       ...whites.map((white): CellView => {
         const at = greyIn(white, black, level)?.at;
@@ -150,7 +150,7 @@ export function blacksInWhitesTable(
         return { text: at === undefined ? NO_VALUE : text.cell(axis(at.a), axis(at.b)) };
       }),
     ]),
-  };
+  });
 }
 
 /** b* of every black in every white at one lightness, with its uncertainty, a lane a white. */

@@ -13,7 +13,7 @@ import {
 import { statementText } from "../present/statement-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, ReasonView, TableView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
+import { tableView } from "../present/table-view.ts";
 import type { MixtureSection } from "../sheet/mixture/mixture-figures.ts";
 import type { MixtureWhite } from "../sheet/mixture/mixture-white.ts";
 import { mixturePictures } from "./mixture-pictures.ts";
@@ -58,25 +58,26 @@ function componentTable(
       ? { text: figureText(row, figure, words), standing: standingView(figure, words) }
       : { text: NO_VALUE, reason: words.absence(figure) };
   };
-  return {
+  return tableView({
     caption,
     note,
     columns: [
-      ...wordColumns(columns.pigment, columns.paint),
+      columns.pigment,
+      columns.paint,
       ...[columns.pigmentMass, columns.pigmentVolume, columns.paintMass, columns.paintVolume].map(
         (head) => ({ head, numeric: true }),
       ),
     ],
-    rows: components.map(({ slug, name, paint }): CellView[] => [
-      { text: name },
+    rows: components.map(({ slug, name, paint }) => [
+      name,
       paint === undefined
-        ? { text: noPaint }
+        ? noPaint
         : { text: paint.name, href: `${place.root}colours/${paint.slug}/` },
       ...["massFraction", "pigmentVolumeFraction", "paintMassFraction", "paintVolumeFraction"].map(
         (key) => share(slug, key),
       ),
     ]),
-  };
+  });
 }
 
 function whiteBlock(white: MixtureWhite, page: SheetPage): Block {

@@ -3,7 +3,7 @@ import { coordinateOf, coordinateText } from "../present/coordinate-text.ts";
 import type { PrintedNumbers } from "../words/number-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import type { CellView, FoldedTableView, TableView } from "../present/views.ts";
-import { numberColumns } from "../present/table-columns.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import type { Words } from "../words/words.ts";
 import {
   greyAt,
@@ -61,25 +61,25 @@ export function driftTable(
         { text: hue === undefined ? NO_VALUE : words.numbers.decimal(hue, 1) },
       ];
     });
-  const table: TableView = {
+  const table = tableView({
     caption: text.caption(white.name),
     note: text.note,
     compact: true,
     columns: [
-      { head: columns.what },
+      columns.what,
       ...numberColumns(columns.L, columns.a, columns.b, columns.change, columns.hue),
     ],
     rows: [
       [
         { text: text.asMade, standing: standingWord("derived", words) },
         ...labCells(fresh.lab["D65/10"], words.numbers),
-        { text: "" },
-        { text: "" },
+        "",
+        "",
       ],
       ...drifts.flatMap(rows),
       ...(singleBlack === undefined ? [] : rows(singleBlack)),
     ],
-  };
+  });
   return [{ summary: text.figures, table }];
 }
 
@@ -116,22 +116,22 @@ export function blacksTable(
   return [
     {
       summary: text.summary(blacks.length, all.length),
-      table: {
+      table: tableView({
         caption: text.caption(white.name),
         note: text.note,
         compact: true,
         columns: [
-          { head: text.columns.colour },
+          text.columns.colour,
           ...LEVELS.map((level) => ({ head: text.columns.at(level), numeric: true })),
         ],
         rows: [
-          [{ text: sheet.name }, ...cells(own)],
-          ...blacks.map((black): CellView[] => [
+          [sheet.name, ...cells(own)],
+          ...blacks.map((black) => [
             { text: black.name, href: `${place.root}colours/${black.slug}/` },
             ...cells(black),
           ]),
         ],
-      },
+      }),
     },
   ];
 }

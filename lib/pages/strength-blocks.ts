@@ -4,7 +4,7 @@ import { isKnown } from "../quantities/figure.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import { numberColumns } from "../present/table-columns.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
 import { hidingCurve } from "../plots/hiding-curve.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
@@ -55,10 +55,10 @@ function tubeTable({ sheet, words }: SheetPage): TableView {
           standing: standingView(figure, words),
         }
       : { text: NO_VALUE, reason: words.absence(figure) };
-  return {
+  return tableView({
     caption: tubeCaption,
     columns: [
-      { head: tubeColumns.white },
+      tubeColumns.white,
       ...numberColumns(
         tubeColumns.byVolume,
         tubeColumns.byMass,
@@ -70,7 +70,7 @@ function tubeTable({ sheet, words }: SheetPage): TableView {
         ? []
         : [
             [
-              { text: white.name },
+              white.name,
               cell(strengthParts.byVolume),
               cell(strengthParts.byMass),
               cell(strengthParts.byPigmentMass),
@@ -78,7 +78,7 @@ function tubeTable({ sheet, words }: SheetPage): TableView {
           ],
     ),
     note: tubeNote,
-  };
+  });
 }
 
 /** The undertone, where it tells something: an opaque paint shows none, and white over white cannot. */

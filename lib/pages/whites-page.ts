@@ -2,7 +2,7 @@ import { tintsInWords } from "../words/tints-in-words.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Block, BoardBlock } from "../blocks/block.ts";
 import type { WhitesPageView } from "../blocks/page-kinds.ts";
-import { section, statement } from "../blocks/section-blocks.ts";
+import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import { placesWithin } from "../words/number-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { notStatedCell } from "./order-cells.ts";
@@ -23,7 +23,7 @@ import {
   type NeutralsInWhite,
 } from "../collection/near-neutrals.ts";
 import { remembered } from "../quantities/remembered.ts";
-import { numberColumns } from "../present/table-columns.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { EqualLightness, TintStep } from "../sheet/tints/tint-figures.ts";
 import { rowOf } from "./colour-rows.ts";
@@ -249,7 +249,7 @@ function figuresFold(group: NeutralsInWhite, context: PageContext, place: PagePl
       {
         kind: "fold",
         summary: text.group(white.name, white.colourIndexName),
-        blocks: [{ kind: "table", table: table(group, context, place) }],
+        blocks: [tableOf(table(group, context, place))],
       },
     ],
   };
@@ -269,14 +269,11 @@ function table(
       standing: standingView(figure, words),
     };
   };
-  return {
+  return tableView({
     caption: caption(white.name),
     note,
-    columns: [
-      { head: columns.colour },
-      ...numberColumns(columns.b, columns.a, columns.b70, columns.b30),
-    ],
-    rows: byBlueness(neutrals).map((neutral): CellView[] => {
+    columns: [columns.colour, ...numberColumns(columns.b, columns.a, columns.b70, columns.b30)],
+    rows: byBlueness(neutrals).map((neutral) => {
       const colour = ownColour(neutral.tint.atL["50"]);
       return [
         {
@@ -290,7 +287,7 @@ function table(
         at(neutral, "30", "b"),
       ];
     }),
-  };
+  });
 }
 
 /** The bluest at L* 50 first; those whose ladder does not reach it last. */
