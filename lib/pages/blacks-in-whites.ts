@@ -1,12 +1,6 @@
 import { coordinateText } from "../present/coordinate-text.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
-import {
-  asMarkup,
-  type CellView,
-  type Markup,
-  type PictureView,
-  type TableView,
-} from "../present/views.ts";
+import { type CellView, type Markup, type PictureView, type TableView } from "../present/views.ts";
 import { bluenessRows, type BluenessRow, type BluenessRows } from "../plots/blueness-rows.ts";
 import type { NearNeutral } from "../collection/near-neutrals.ts";
 import { greyAt } from "../collection/single-blacks.ts";
@@ -208,7 +202,7 @@ export function bluenessSvg(
   told: Pick<BluenessRows, "idPrefix" | "title" | "description" | "axisLabel" | "domain">,
 ): Markup {
   const { ends } = words.pages.blacks.picture;
-  return asMarkup(bluenessRows({ ...told, decimalMark: words.numbers.mark, ends, rows }));
+  return bluenessRows({ ...told, decimalMark: words.numbers.mark, ends, rows });
 }
 
 /** White pigments in the order that the pictures of blacks have their paints in; those that no black is let down in come last. */

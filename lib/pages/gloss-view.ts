@@ -1,7 +1,7 @@
 import { isKnown } from "../quantities/figure.ts";
 import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
+import { type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
 import type { FinishDepth } from "../sheet/optics/gloss-figures.ts";
@@ -44,7 +44,7 @@ export function glossPicture(page: SheetPage): PictureView[] {
       ),
     ),
   });
-  return [{ svg: asMarkup(svg), caption: text.glossTitle }];
+  return [{ svg: svg, caption: text.glossTitle }];
 }
 
 /** The same as figures: a row a finish, gloss excluded and included. */

@@ -8,7 +8,7 @@ import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import { labelModel } from "../present/label-model.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
-import { asMarkup, type CellView, type TableView } from "../present/views.ts";
+import { type CellView, type TableView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { markdownHtml } from "./markdown.ts";
@@ -76,7 +76,7 @@ function section(
     blocks: [
       {
         kind: "prose",
-        body: asMarkup(markdownHtml(remark === undefined ? prose : `${prose}\n\n${remark}`)),
+        body: markdownHtml(remark === undefined ? prose : `${prose}\n\n${remark}`),
       },
       ...tables.map((table): Block => tableOf(table)),
     ],

@@ -1,6 +1,6 @@
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
-import { asMarkup, type PictureView } from "../present/views.ts";
+import { type PictureView } from "../present/views.ts";
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
 import { greyAt, nearestBlacks, singleBlacksIn } from "../collection/single-blacks.ts";
 import type { MixtureDrift } from "../sheet/mixture/component-loss.ts";
@@ -54,24 +54,22 @@ function driftPicture(white: MixtureWhite, { sheet, words }: SheetPage): Picture
   ];
   const title = text.title(white.white.name);
   return {
-    svg: asMarkup(
-      tintTrail({
-        decimalMark: words.numbers.mark,
-        idPrefix: `drift-${white.white.slug}`,
-        title,
-        trails,
-        ends: { plusA, minusA, plusB, minusB },
-        description: text.description(
-          white.drifts.map(({ name, path }) =>
-            text.path(
-              name,
-              words.numbers.decimal(path.at(-1)?.a ?? 0, 1),
-              words.numbers.decimal(path.at(-1)?.b ?? 0, 1),
-            ),
+    svg: tintTrail({
+      decimalMark: words.numbers.mark,
+      idPrefix: `drift-${white.white.slug}`,
+      title,
+      trails,
+      ends: { plusA, minusA, plusB, minusB },
+      description: text.description(
+        white.drifts.map(({ name, path }) =>
+          text.path(
+            name,
+            words.numbers.decimal(path.at(-1)?.a ?? 0, 1),
+            words.numbers.decimal(path.at(-1)?.b ?? 0, 1),
           ),
         ),
-      }),
-    ),
+      ),
+    }),
     caption: title,
   };
 }
@@ -154,24 +152,22 @@ function pairPicture(
   const title = text.title(pair.first, pair.second);
   const { row } = worded.leaf(`mixture.whites.${slug}.pair.neutralShare`);
   return {
-    svg: asMarkup(
-      tintTrail({
-        decimalMark: words.numbers.mark,
-        idPrefix: `pair-${slug}`,
-        title,
-        trails,
-        ends: { plusA, minusA, plusB, minusB },
-        description: text.description(
-          pair.first,
-          pair.second,
-          figureText(row, pair.neutralShare, words),
-          words.numbers.decimal(pair.neutralChroma.value, 1),
-          blacks.map(({ name, point }) =>
-            text.black(name, words.numbers.decimal(point.a, 1), words.numbers.decimal(point.b, 1)),
-          ),
+    svg: tintTrail({
+      decimalMark: words.numbers.mark,
+      idPrefix: `pair-${slug}`,
+      title,
+      trails,
+      ends: { plusA, minusA, plusB, minusB },
+      description: text.description(
+        pair.first,
+        pair.second,
+        figureText(row, pair.neutralShare, words),
+        words.numbers.decimal(pair.neutralChroma.value, 1),
+        blacks.map(({ name, point }) =>
+          text.black(name, words.numbers.decimal(point.a, 1), words.numbers.decimal(point.b, 1)),
         ),
-      }),
-    ),
+      ),
+    }),
     caption: title,
   };
 }

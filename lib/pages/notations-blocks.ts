@@ -5,7 +5,7 @@ import { wavelengthNm } from "../quantities/spectrum.ts";
 import { SHOWN_VIEWINGS } from "../colorimetry/viewing.ts";
 import { coordinateOf } from "../present/coordinate-text.ts";
 import { statementText } from "../present/statement-text.ts";
-import { asMarkup, type PictureView, type TableView } from "../present/views.ts";
+import { type PictureView, type TableView } from "../present/views.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import { spectralCurve } from "../plots/spectral-curve.ts";
 import { colourAsRead, ownColour } from "./screen-swatch.ts";
@@ -102,7 +102,7 @@ function curvePicture({ sheet, words }: SheetPage): PictureView[] {
     reflectanceLabel: (end) =>
       end < 1 ? text.reflectanceTo(words.numbers.plain(end)) : text.reflectance,
   });
-  return [{ svg: asMarkup(svg), caption: text.curveTitle }];
+  return [{ svg: svg, caption: text.curveTitle }];
 }
 
 function howKnown(

@@ -8,7 +8,7 @@ import { hullArea, reachedShare, type Told } from "../mixing/reach/hull.ts";
 import { TOLD_LEVEL, type Reach } from "../mixing/reach/range-reach.ts";
 import { rangeMap, type MapColour, type MapScale } from "../plots/range-map.ts";
 import { percentText } from "../present/mix-facts-text.ts";
-import { asMarkup, type LinkView } from "../present/views.ts";
+import { type LinkView } from "../present/views.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { decimalText, type PrintedNumbers } from "../words/number-text.ts";
 import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";
@@ -29,7 +29,7 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
   const { white, levels } = reach;
   const colours = mapColours(reach, range, place);
   const middle = levels.find(({ L }) => L === TOLD_LEVEL);
-  const draw = (idPrefix: string, width?: number): { svg: string; scale: MapScale } =>
+  const draw = (idPrefix: string, width?: number) =>
     rangeMap({
       idPrefix,
       width,
@@ -73,8 +73,8 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
     whites: whiteLinks(reach, context, place),
     colours: reach.colours.map(({ slug, name }) => ({ slug, name })),
     picture: {
-      svg: asMarkup(wide.svg),
-      narrow: asMarkup(narrow.svg),
+      svg: wide.svg,
+      narrow: narrow.svg,
       caption: text.key(outlineWidth(reach, context.words.numbers)),
     },
     scales: { wide: scaleText(wide.scale), narrow: scaleText(narrow.scale) },

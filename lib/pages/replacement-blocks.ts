@@ -17,7 +17,6 @@ import { cellSwatch } from "../plots/small-swatch.ts";
 import { differenceText, driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
 import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { asMarkup } from "../present/views.ts";
 import { keptMixes } from "./kept-mixes.ts";
 import { metalsIn } from "./mixing-data.ts";
 import { mixingOf } from "./mixing-ways.ts";
@@ -76,7 +75,7 @@ export function replacementBlocks(
               {
                 text: what,
                 ...(href === undefined ? {} : { href: `${root}${href}` }),
-                swatch: asMarkup(cellSwatch(screen)),
+                swatch: cellSwatch(screen),
               },
               ...cells.map((cell) => cell),
             ]),

@@ -3,7 +3,7 @@ import { blocksOf } from "../blocks/section-blocks.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
+import { type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
 import { hidingCurve } from "../plots/hiding-curve.ts";
@@ -102,7 +102,7 @@ export function glazePictures({ sheet: { family, optics }, words }: SheetPage): 
       standing: "derived",
     })),
   });
-  return [{ svg: asMarkup(svg), caption: text.glazeTitle }];
+  return [{ svg: svg, caption: text.glazeTitle }];
 }
 
 /** Fewer than these show no undertone. */
@@ -158,5 +158,5 @@ function hidingPicture({ sheet, words }: SheetPage): PictureView[] {
     points,
     limit: { contrastRatio: HIDING_CONTRAST_RATIO, label: text.hides },
   });
-  return [{ svg: asMarkup(svg), caption: text.hidingTitle }];
+  return [{ svg: svg, caption: text.hidingTitle }];
 }

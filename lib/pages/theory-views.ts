@@ -14,7 +14,7 @@ import { quantityText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { sourceName } from "../present/source-name.ts";
 import { standingWord } from "../present/standing-view.ts";
-import { asMarkup, type ListView, type PictureView, type TableView } from "../present/views.ts";
+import { type ListView, type PictureView, type TableView } from "../present/views.ts";
 import { relativeScattering, scatteringScale } from "../plots/relative-scattering.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { theoryModels, type RangeModels } from "../sheet/pigments/theory-models.ts";
@@ -124,19 +124,17 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
     ];
     const title = text.title(name);
     return {
-      svg: asMarkup(
-        relativeScattering({
-          decimalMark: numbers.mark,
-          idPrefix: `${idPrefix}-${white}`,
-          title,
-          description: text.description(title, parts),
-          wavelengthLabel: text.wavelength,
-          axisLabel: text.axis,
-          read: read?.runs ?? [],
-          band,
-          most,
-        }),
-      ),
+      svg: relativeScattering({
+        decimalMark: numbers.mark,
+        idPrefix: `${idPrefix}-${white}`,
+        title,
+        description: text.description(title, parts),
+        wavelengthLabel: text.wavelength,
+        axisLabel: text.axis,
+        read: read?.runs ?? [],
+        band,
+        most,
+      }),
       caption: [title, ...(read === undefined ? [] : [text.read(read.filmsUm)]), text.band].join(
         context.words.semicolon,
       ),

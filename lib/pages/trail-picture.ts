@@ -1,6 +1,6 @@
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
 import { MARK_SHAPES } from "../plots/standing-mark.ts";
-import { asMarkup, type PictureView } from "../present/views.ts";
+import { type PictureView } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { ScreenFigures } from "../sheet/notations/notation-figures.ts";
 import type { TintStep } from "../sheet/tints/tint-figures.ts";
@@ -28,7 +28,7 @@ export function trailPicture({ sheet, words, context }: SheetPage): PictureView[
     trails,
     ends: text.trailEnds,
   });
-  return [{ svg: asMarkup(svg), caption: text.trailTitle }];
+  return [{ svg: svg, caption: text.trailTitle }];
 }
 
 /** Of fewer drawdowns there is no trail. */

@@ -6,7 +6,7 @@ import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import { placesWithin } from "../words/number-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { notStatedCell } from "./order-cells.ts";
-import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
+import { type CellView, type PictureView, type TableView } from "../present/views.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import {
   fittedFrame,
@@ -224,7 +224,7 @@ function trailPlot(
     frame,
   });
   return {
-    svg: asMarkup(svg),
+    svg: svg,
     caption: text.picture(name),
   };
 }
@@ -279,7 +279,7 @@ function table(
         {
           text: neutral.sheet.name,
           href: `${root}colours/${neutral.sheet.slug}/#in-${neutral.tint.white.slug}`,
-          ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
+          ...(colour === undefined ? {} : { swatch: cellSwatch(colour) }),
         },
         at(neutral, "50", "b"),
         at(neutral, "50", "a"),

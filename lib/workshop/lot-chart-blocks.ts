@@ -5,7 +5,7 @@ import type { Charted } from "../lots/control-chart.ts";
 import type { Tolerances } from "../lots/judgement.ts";
 import { lotChart, type LotChart } from "../plots/lot-chart.ts";
 import { statementText } from "../present/statement-text.ts";
-import { asMarkup, type PictureView, type TableView } from "../present/views.ts";
+import { type PictureView, type TableView } from "../present/views.ts";
 import { tableView } from "../present/table-view.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { LotBook, LotsInTime } from "../sheet/lots/lot-book.ts";
@@ -121,7 +121,7 @@ type Drawn = Pick<
 function picture(id: string, book: LotBook, words: Words, drawn: Drawn): PictureView {
   const text = words.pages.lots.chart;
   const { places, ...shape } = drawn;
-  const figure = (width: number, suffix: string): string =>
+  const figure = (width: number, suffix: string) =>
     lotChart({
       decimalMark: words.numbers.mark,
       ...shape,
@@ -139,8 +139,8 @@ function picture(id: string, book: LotBook, words: Words, drawn: Drawn): Picture
       orderLabel: text.order,
     });
   return {
-    svg: asMarkup(figure(480, "")),
-    narrow: asMarkup(figure(320, "-narrow")),
+    svg: figure(480, ""),
+    narrow: figure(320, "-narrow"),
     caption: drawn.title,
   };
 }

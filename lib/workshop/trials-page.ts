@@ -7,7 +7,6 @@ import { dueTrials, nextLook } from "../planning/due.ts";
 import { foundSoFar, touches } from "../planning/trial-results.ts";
 import { trialCurve, type TrialCurve } from "../plots/trial-curve.ts";
 import { statementText } from "../present/statement-text.ts";
-import { asMarkup } from "../present/views.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import type { Checked } from "../records/records.ts";
 import { TOUCHES } from "../records/schema/terms.ts";
@@ -172,18 +171,16 @@ function seriesBlocks(
   const { words } = context;
   const { trials: text } = words.pages.lots;
   const curve = (width: number, suffix: string) =>
-    asMarkup(
-      trialCurve({
-        ...axis,
-        decimalMark: words.numbers.mark,
-        points,
-        dayLabel: text.day,
-        idPrefix: `trial-${slug}${suffix}`,
-        title: sentence,
-        description: points.map(({ day, value }) => `${day}: ${value}`).join("; "),
-        width,
-      }),
-    );
+    trialCurve({
+      ...axis,
+      decimalMark: words.numbers.mark,
+      points,
+      dayLabel: text.day,
+      idPrefix: `trial-${slug}${suffix}`,
+      title: sentence,
+      description: points.map(({ day, value }) => `${day}: ${value}`).join("; "),
+      width,
+    });
   const table = tableView({
     caption: trialName(record, context),
     compact: true,

@@ -8,7 +8,7 @@ import { madeStep } from "../kept/kept-steps.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { valueText } from "../present/figure-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { asMarkup, type CellView, type TableView } from "../present/views.ts";
+import { type CellView, type TableView } from "../present/views.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
@@ -83,7 +83,7 @@ function lineOf(
 ): Readonly<Record<"name" | "cost" | "wanting" | "suppliers", CellView & { text: string }>> {
   const { sheet, inShort } = worded;
   return {
-    name: { text: sheet.name, swatch: asMarkup(cellSwatch(ownColour(sheet.notations.masstone))) },
+    name: { text: sheet.name, swatch: cellSwatch(ownColour(sheet.notations.masstone)) },
     cost: costCell(worded, context),
     wanting: { text: String(inShort.notStatedCount) },
     suppliers: { text: suppliers(worded, context) },
