@@ -1,6 +1,6 @@
 import type { Block } from "../blocks/block.ts";
 import { columns, lists, plots } from "../blocks/section-blocks.ts";
-import { isKnown, type Figure } from "../quantities/figure.ts";
+import { knownValue, type Figure } from "../quantities/figure.ts";
 import { type ListView, type PictureView } from "../present/views.ts";
 import { coefficientCurves, type CoefficientCurve } from "../plots/coefficient-curves.ts";
 import type { CoefficientFigures, FitFigures } from "../sheet/tints/fit-figures.ts";
@@ -100,5 +100,5 @@ function fitLists(page: SheetPage): ListView[] {
 }
 
 function series(figure: Figure<readonly number[]> | undefined): readonly number[] {
-  return figure !== undefined && isKnown(figure) ? figure.value : [];
+  return knownValue(figure) ?? [];
 }

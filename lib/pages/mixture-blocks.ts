@@ -1,4 +1,4 @@
-import { isKnown, type Figure } from "../quantities/figure.ts";
+import { isKnown, knownValue } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import type { Block, StatementBlock } from "../blocks/block.ts";
 import {
@@ -133,12 +133,12 @@ const ALONE = "1:0";
 
 function metText({ white, steps, middleMissDeltaE00 }: MixtureWhite, { words }: SheetPage): string {
   const text = words.pages.mixture;
-  const misses = steps.flatMap(({ missDeltaE00 }) => numberIn(missDeltaE00));
+  const misses = steps.flatMap(({ missDeltaE00 }) => knownValue(missDeltaE00) ?? []);
   if (!isKnown(middleMissDeltaE00) || misses.length === 0) return text.notMet(white.name);
   const middle = words.numbers.decimal(middleMissDeltaE00.value, 1);
   const largest = words.numbers.decimal(Math.max(...misses), 1);
   const isAloneRead = steps.some(
-    ({ massRatio, missDeltaE00 }) => massRatio === ALONE && numberIn(missDeltaE00).length > 0,
+    ({ massRatio, missDeltaE00 }) => massRatio === ALONE && knownValue(missDeltaE00) !== undefined,
   );
   if (!isAloneRead) return text.met(white.name, misses.length, middle, largest);
   return misses.length === 1
@@ -166,8 +166,4 @@ function neutralSentence({ white, pair }: MixtureWhite, page: SheetPage): Statem
       { standing: standingView(pair.neutralShare, words) },
     ),
   ];
-}
-
-function numberIn(figure: Figure<number> | undefined): number[] {
-  return figure !== undefined && isKnown(figure) ? [figure.value] : [];
 }

@@ -6,6 +6,7 @@ import { greyAt, nearestBlacks, singleBlacksIn } from "../collection/single-blac
 import type { MixtureDrift } from "../sheet/mixture/component-loss.ts";
 import type { MixtureWhite } from "../sheet/mixture/mixture-white.ts";
 import type { LabFigures, ScreenFigures } from "../sheet/notations/notation-figures.ts";
+import { knownAb } from "../sheet/notations/known-lab.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
@@ -177,13 +178,10 @@ function pointAt(
   standing: "derived" | "estimated",
   label?: string,
 ): TrailPoint | undefined {
-  const {
-    lab: { a, b },
-  } = tint;
-  if (!isKnown(a) || !isKnown(b)) return undefined;
+  const plane = knownAb(tint.lab);
+  if (plane === undefined) return undefined;
   return {
-    a: a.value,
-    b: b.value,
+    ...plane,
     standing,
     colour: ownColour(tint),
     ...(label === undefined ? {} : { label }),

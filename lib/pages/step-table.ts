@@ -33,7 +33,7 @@ export function stepTable(
     rows: steps.map((step) => {
       const { munsell } = step;
       const notation = munsell !== undefined && isKnown(munsell) ? munsell.value : NO_VALUE;
-      return [step.ratio, ...[...step.lab, notation, ...step.off].map((text) => text)];
+      return [step.ratio, ...step.lab, notation, ...step.off];
     }),
   });
 }

@@ -1,7 +1,7 @@
 import type { CellView, ColumnView, TableView } from "./views.ts";
 
 /** A cell as a page writes it: its text alone, or with what stands beside that. */
-type Cell = string | CellView;
+export type Cell = string | CellView;
 
 /** A table as a page writes it: a column of words is its head alone. */
 export interface WrittenTable extends Omit<TableView, "columns" | "rows"> {
