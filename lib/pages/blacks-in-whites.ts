@@ -1,6 +1,6 @@
 import { coordinateText } from "../present/coordinate-text.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
-import { type CellView, type Markup, type PictureView, type TableView } from "../present/views.ts";
+import type { CellView, Markup, PictureView, TableView } from "../present/views.ts";
 import { bluenessRows, type BluenessRow, type BluenessRows } from "../plots/blueness-rows.ts";
 import type { NearNeutral } from "../collection/near-neutrals.ts";
 import { greyAt } from "../collection/single-blacks.ts";

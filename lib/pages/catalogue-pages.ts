@@ -1,10 +1,10 @@
 import type { Words } from "../words/words.ts";
 import { unitText } from "../present/figure-text.ts";
-import {
-  type CatalogueGridView,
-  type CatalogueTableView,
-  type LinkView,
-  type TableView,
+import type {
+  CatalogueGridView,
+  CatalogueTableView,
+  LinkView,
+  TableView,
 } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { tableView } from "../present/table-view.ts";

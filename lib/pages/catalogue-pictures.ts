@@ -2,7 +2,7 @@ import { hueCircle } from "../plots/hue-circle.ts";
 import { rangeRows } from "../plots/range-rows.ts";
 import { smallestHolding } from "../plots/scale.ts";
 import { CHROMA_SCALES, chromaTickStep, valueChromaSlice } from "../plots/value-chroma-slice.ts";
-import { type PictureView } from "../present/views.ts";
+import type { PictureView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Order } from "./catalogue-pages.ts";
 import { rowOf } from "./colour-rows.ts";

@@ -1,7 +1,7 @@
 import type { Block } from "../blocks/block.ts";
 import { columns, lists, plots } from "../blocks/section-blocks.ts";
 import { knownValue, type Figure } from "../quantities/figure.ts";
-import { type ListView, type PictureView } from "../present/views.ts";
+import type { ListView, PictureView } from "../present/views.ts";
 import { coefficientCurves, type CoefficientCurve } from "../plots/coefficient-curves.ts";
 import type { CoefficientFigures, FitFigures } from "../sheet/tints/fit-figures.ts";
 import { ownColour } from "./screen-swatch.ts";

@@ -1,7 +1,7 @@
 import { isKnown } from "../quantities/figure.ts";
 import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { type CellView, type PictureView, type TableView } from "../present/views.ts";
+import type { CellView, PictureView, TableView } from "../present/views.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
 import type { FinishDepth } from "../sheet/optics/gloss-figures.ts";

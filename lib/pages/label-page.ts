@@ -8,7 +8,7 @@ import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import { labelModel } from "../present/label-model.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
-import { type CellView, type TableView } from "../present/views.ts";
+import type { CellView, TableView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { markdownHtml } from "./markdown.ts";

@@ -1,5 +1,5 @@
 import { coordinateOf } from "../present/coordinate-text.ts";
-import { type PictureView } from "../present/views.ts";
+import type { PictureView } from "../present/views.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
 import type { TintSection, TintStep } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";

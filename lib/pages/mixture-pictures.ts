@@ -1,6 +1,6 @@
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
-import { type PictureView } from "../present/views.ts";
+import type { PictureView } from "../present/views.ts";
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
 import { greyAt, nearestBlacks, singleBlacksIn } from "../collection/single-blacks.ts";
 import type { MixtureDrift } from "../sheet/mixture/component-loss.ts";

@@ -5,7 +5,7 @@ import { wavelengthNm } from "../quantities/spectrum.ts";
 import { SHOWN_VIEWINGS } from "../colorimetry/viewing.ts";
 import { coordinateOf } from "../present/coordinate-text.ts";
 import { statementText } from "../present/statement-text.ts";
-import { type PictureView, type TableView } from "../present/views.ts";
+import type { PictureView, TableView } from "../present/views.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import { spectralCurve } from "../plots/spectral-curve.ts";
 import { colourAsRead, ownColour } from "./screen-swatch.ts";

@@ -1,6 +1,6 @@
 import { isKnown } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
-import { type PictureView } from "../present/views.ts";
+import type { PictureView } from "../present/views.ts";
 import { placeInRange } from "../plots/place-in-range.ts";
 import type { Collection } from "../collection/collection.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";

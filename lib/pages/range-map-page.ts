@@ -8,7 +8,7 @@ import { hullArea, reachedShare, type Told } from "../mixing/reach/hull.ts";
 import { TOLD_LEVEL, type Reach } from "../mixing/reach/range-reach.ts";
 import { rangeMap, type MapColour, type MapScale } from "../plots/range-map.ts";
 import { percentText } from "../present/mix-facts-text.ts";
-import { type LinkView } from "../present/views.ts";
+import type { LinkView } from "../present/views.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { decimalText, type PrintedNumbers } from "../words/number-text.ts";
 import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";

@@ -3,7 +3,7 @@ import { blocksOf } from "../blocks/section-blocks.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { type CellView, type PictureView, type TableView } from "../present/views.ts";
+import type { CellView, PictureView, TableView } from "../present/views.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
 import { hidingCurve } from "../plots/hiding-curve.ts";

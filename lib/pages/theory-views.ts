@@ -14,7 +14,7 @@ import { quantityText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { sourceName } from "../present/source-name.ts";
 import { standingWord } from "../present/standing-view.ts";
-import { type ListView, type PictureView, type TableView } from "../present/views.ts";
+import type { ListView, PictureView, TableView } from "../present/views.ts";
 import { relativeScattering, scatteringScale } from "../plots/relative-scattering.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { theoryModels, type RangeModels } from "../sheet/pigments/theory-models.ts";

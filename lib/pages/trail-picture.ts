@@ -1,6 +1,6 @@
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
 import { MARK_SHAPES } from "../plots/standing-mark.ts";
-import { type PictureView } from "../present/views.ts";
+import type { PictureView } from "../present/views.ts";
 import type { ScreenFigures } from "../sheet/notations/notation-figures.ts";
 import { knownAb } from "../sheet/notations/known-lab.ts";
 import type { TintStep } from "../sheet/tints/tint-figures.ts";

@@ -6,7 +6,7 @@ import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import { placesWithin } from "../words/number-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { notStatedCell } from "./order-cells.ts";
-import { type CellView, type PictureView, type TableView } from "../present/views.ts";
+import type { CellView, PictureView, TableView } from "../present/views.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { fittedFrame, tintTrail, type Trail, type TrailFrame } from "../plots/tint-trail.ts";
 import {

@@ -148,7 +148,8 @@ function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block
       caption: text.judgedCaption,
       columns: [
         text.judgedColumns.what,
-        ...numberColumns(text.judgedColumns.found, text.judgedColumns.tolerance),
+        ...numberColumns(text.judgedColumns.found),
+        text.judgedColumns.tolerance,
         text.judgedColumns.verdict,
       ],
       rows: comparison.judged.map(({ criterion, value, uncertainty, limits, verdict }) => {

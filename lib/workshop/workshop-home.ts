@@ -56,6 +56,7 @@ function colourTable(context: PageContext, place: PagePlace): TableView {
   const { home: text } = words.pages.workshop;
   return tableView({
     caption: text.coloursCaption,
+    compact: true,
     columns: [
       text.columns.colour,
       ...numberColumns(
