@@ -150,7 +150,8 @@ function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block
         caption: text.judgedCaption,
         columns: [
           { head: text.judgedColumns.what },
-          ...numberColumns(text.judgedColumns.found, text.judgedColumns.tolerance),
+          ...numberColumns(text.judgedColumns.found),
+          { head: text.judgedColumns.tolerance },
           { head: text.judgedColumns.verdict },
         ],
         rows: comparison.judged.map(

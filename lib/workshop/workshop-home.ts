@@ -58,6 +58,7 @@ function colourTable(context: PageContext, place: PagePlace): TableView {
   const { home: text } = words.pages.workshop;
   return {
     caption: text.coloursCaption,
+    compact: true,
     columns: [
       { head: text.columns.colour },
       ...numberColumns(

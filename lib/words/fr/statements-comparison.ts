@@ -9,13 +9,14 @@ import {
   percent,
   sentence,
   significant,
+  than,
   within,
 } from "./phrases.ts";
 
 /** How many times as much of what, between the names of the two. */
 const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
-  strength: (ratio, less) => `colore ${ratio} fois plus que ${less}`,
-  whitens: (ratio, less) => `demande ${ratio} fois autant que ${less} pour blanchir de même`,
+  strength: (ratio, less) => `colore ${ratio} fois plus ${than(less)}`,
+  whitens: (ratio, less) => `demande ${ratio} fois autant ${than(less)} pour blanchir de même`,
   parts: (ratio, less) => `demande ${ratio} fois le blanc que demande ${less}`,
   oilByMass: (ratio, less) => `demande ${ratio} fois l’huile ${of(less)}`,
   oilByVolume: (ratio, less) => `demande ${ratio} fois l’huile ${of(less)}`,
@@ -25,11 +26,11 @@ const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = 
 export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-masstones": (v) =>
     sentence(
-      `${within(v.one)} est ${ways(v)} que ${within(v.other)} (écart de couleur \u0394E*ab ${decimals(v.distance, 1)})`,
+      `${within(v.one)} est ${ways(v)} ${than(within(v.other))} (écart de couleur \u0394E*ab ${decimals(v.distance, 1)})`,
     ),
   "compared-tints": (v) =>
     sentence(
-      `${within(v.one)} est ${ways(v)} que ${within(v.other)} (écart de couleur \u0394E*ab ${decimals(v.distance, 1)})`,
+      `${within(v.one)} est ${ways(v)} ${than(within(v.other))} (écart de couleur \u0394E*ab ${decimals(v.distance, 1)})`,
     ),
   "compared-ratio": (v) =>
     sentence(
