@@ -5,6 +5,7 @@ import { drawdownFaults } from "./drawdown-faults.ts";
 import { glossSteps } from "./gloss-steps.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import { strengthsInWhites } from "./range-faults.ts";
+import { conditionFaults } from "./reading-conditions.ts";
 import type { ReadColour, Reading } from "./records.ts";
 
 /** What a colour's readings tell beside its whites and pigments, whatever else the workshop has. */
@@ -29,6 +30,7 @@ export function checkedReadings(
   return {
     faults: [
       ...drawdownFaults(colour, whites, (slug) => isExtender(slug, files, knowledge)),
+      ...conditionFaults(colour),
       ...glossSteps(colour, whites),
       ...colourFaults(colour, files, knowledge),
     ],
