@@ -1,10 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { defineConfig } from "vitest/config";
-import { scriptOf } from "./test/support/translated-modules.ts";
+import { scriptOf, translatedModules } from "./test/support/translated-modules.ts";
 
-/** Where `npm test` has every module translated for all its runs; elsewhere vitest translates what is asked for. */
-const translated = process.env["MULLSTONE_TRANSLATED"];
+/** Where all modules lie translated, for the runs of `npm test` or for this one; vitest that stays open translates what is asked for. */
+const translated =
+  process.env["MULLSTONE_TRANSLATED"] ??
+  (process.argv[2] === "run" ? await translatedModules(import.meta.dirname) : undefined);
+// Workers run programs of the project by it.
+if (translated !== undefined) process.env["MULLSTONE_TRANSLATED"] = translated;
 const placed = (file: string): string =>
   translated === undefined ? file : `${translated}/${scriptOf(file)}`;
 
@@ -28,7 +32,7 @@ const COMMANDS = [
 const SHARED = {
   // Modules are pure, so that files of one worker may share them: imports were half of the time.
   isolate: false,
-  // What is translated already, Node loads by itself: sooner, and a binding is then no call.
+  // What is translated already, Node loads by itself: in half of the time, and a binding is then no call.
   experimental: { viteModuleRunner: translated === undefined, nodeLoader: false },
   // What tests make lives for a moment each: in more room of its own little is swept before it ends.
   execArgv: ["--max-semi-space-size=64"],

@@ -6,7 +6,7 @@ import { claimText, factText, todayText } from "../present/claim-text.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, TableView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
+import { tableView } from "../present/table-view.ts";
 
 /** Claims with the figures as they stand now. */
 export function claimTable(
@@ -16,18 +16,18 @@ export function claimTable(
 ): TableView {
   const text = words.pages.answers.claims;
   const nameOf = (slug: string): string => records.colours.get(slug)?.record.name ?? slug;
-  return {
+  return tableView({
     caption: text.caption,
-    columns: wordColumns(text.columns.statement, text.columns.today, text.columns.records),
-    rows: claims.map((held): CellView[] => [
+    columns: [text.columns.statement, text.columns.today, text.columns.records],
+    rows: claims.map((held) => [
       {
         text: claimText(held, nameOf, words, (slug) => index.sheet(slug)),
         ...(held.faults.length === 0 ? {} : { note: text.broken }),
       },
       todayCell(held, nameOf, index, words),
-      { text: held.newest === undefined ? text.undated : words.date(held.newest.date) },
+      held.newest === undefined ? text.undated : words.date(held.newest.date),
     ]),
-  };
+  });
 }
 
 /** The claim's own figure, and under it the one that it is compared with. */

@@ -2,6 +2,7 @@ import { figureName } from "../present/figure-name.ts";
 import { unitText, valueText } from "../present/figure-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, ColumnView } from "../present/views.ts";
+import { tableView } from "../present/table-view.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { tables } from "../blocks/section-blocks.ts";
 import type { RangeFigure } from "../claims/figure-index.ts";
@@ -23,19 +24,19 @@ export const TABLE: Shortcode = {
     const text = words.pages.answers.table;
     const paths = args.figures("figures");
     const colours = args.colours("colours");
-    const table = {
+    const table = tableView({
       caption: args.text("caption") ?? text.caption,
       columns: [
-        { head: text.colour },
+        text.colour,
         ...paths.map((path) =>
           column(colours.flatMap(({ sheet }) => found(`${sheet.slug}.${path}`, room))[0], room),
         ),
       ],
-      rows: colours.map(({ sheet }): CellView[] => [
+      rows: colours.map(({ sheet }) => [
         { text: sheet.name, href: `${room.place.root}colours/${sheet.slug}/` },
         ...paths.map((path) => cell(found(`${sheet.slug}.${path}`, room)[0], room)),
       ]),
-    };
+    });
     return { blocks: tables([table]) };
   },
 };

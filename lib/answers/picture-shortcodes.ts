@@ -7,7 +7,6 @@ import { ownColour } from "../pages/screen-swatch.ts";
 import { colourStrip, type ColourStep } from "../plots/colour-strip.ts";
 import { tintTrail } from "../plots/tint-trail.ts";
 import { coordinateOf } from "../present/coordinate-text.ts";
-import { asMarkup } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
@@ -60,16 +59,14 @@ export const TRAIL: Shortcode = {
     if (trails.length === 0) return undefined;
     const title = words.pages.answers.picture.trailTitle(white);
     const picture = {
-      svg: asMarkup(
-        tintTrail({
-          decimalMark: words.numbers.mark,
-          idPrefix: room.id,
-          title,
-          description: words.pages.whites.trailDescription(trails.map(({ label }) => label)),
-          trails,
-          ends: words.pages.whites.trailEnds,
-        }),
-      ),
+      svg: tintTrail({
+        decimalMark: words.numbers.mark,
+        idPrefix: room.id,
+        title,
+        description: words.pages.whites.trailDescription(trails.map(({ label }) => label)),
+        trails,
+        ends: words.pages.whites.trailEnds,
+      }),
       caption: glossCaption(title, tints, words),
     };
     return { blocks: plots([picture]) };
@@ -95,7 +92,7 @@ export const SWATCHES: Shortcode = {
     if (tints === undefined || white === undefined) return undefined;
     const steps = tints.map((one) => step(one, level, words));
     const title = text.swatchesTitle(level, white);
-    const strip = (idPrefix: string, width?: number): string =>
+    const strip = (idPrefix: string, width?: number) =>
       colourStrip({
         idPrefix,
         title,
@@ -106,8 +103,8 @@ export const SWATCHES: Shortcode = {
         width,
       });
     const picture = {
-      svg: asMarkup(strip(room.id, WIDE)),
-      narrow: asMarkup(strip(`${room.id}-narrow`)),
+      svg: strip(room.id, WIDE),
+      narrow: strip(`${room.id}-narrow`),
       caption: glossCaption(title, tints, words),
     };
     return { blocks: plots([picture]) };

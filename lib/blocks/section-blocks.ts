@@ -1,10 +1,5 @@
-import type {
-  LinkView,
-  ListView,
-  PictureView,
-  PropertyTableView,
-  TableView,
-} from "../present/views.ts";
+import { tableView, type WrittenTable } from "../present/table-view.ts";
+import type { LinkView, ListView, PictureView, PropertyTableView } from "../present/views.ts";
 import type {
   Block,
   FoldBlock,
@@ -43,7 +38,7 @@ export interface SectionParts {
   readonly summary: readonly string[];
   readonly properties?: PropertyTableView;
   readonly pictures?: readonly PictureView[];
-  readonly tables?: readonly TableView[];
+  readonly tables?: readonly WrittenTable[];
   readonly lists?: readonly ListView[];
 }
 
@@ -71,8 +66,13 @@ export function plots(pictures: readonly PictureView[]): PlotsBlock[] {
   return pictures.length === 0 ? [] : [{ kind: "plots", plots: pictures }];
 }
 
-export function tables(shown: readonly TableView[]): TableBlock[] {
-  return shown.map((table) => ({ kind: "table", table }));
+/** A table of what a page writes. */
+export function tableOf(table: WrittenTable): TableBlock {
+  return { kind: "table", table: tableView(table) };
+}
+
+export function tables(shown: readonly WrittenTable[]): TableBlock[] {
+  return shown.map(tableOf);
 }
 
 export function lists(shown: readonly ListView[]): ListBlock[] {

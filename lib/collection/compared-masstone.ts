@@ -2,6 +2,7 @@ import type { Lab } from "../colorimetry/viewing.ts";
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { InRange, MasstoneInRange } from "./in-range.ts";
+import { knownLab } from "../sheet/notations/known-lab.ts";
 
 /** Light from the surface is in a reading or shut out of it; the two never compare as read. */
 export type GlossInReading = "included" | "shut out";
@@ -24,8 +25,8 @@ export function comparedMasstone(
   notations: Omit<MasstoneInRange, "curve"> | undefined,
 ): ComparedMasstone | undefined {
   const read = notations?.lab["D65/10"];
-  if (read === undefined || !isKnown(read.L) || !isKnown(read.a) || !isKnown(read.b))
-    return undefined;
+  const lab = knownLab(read);
+  if (read === undefined || lab === undefined) return undefined;
   const uncertainty = largest(read.L, read.a, read.b);
   const excluded = notations?.glossExcludedCurve;
   if (excluded !== undefined)
@@ -35,7 +36,7 @@ export function comparedMasstone(
       ...uncertainty,
     };
   return {
-    lab: { L: read.L.value, a: read.a.value, b: read.b.value },
+    lab,
     gloss: notations?.geometry === "d/8 included" ? "included" : "shut out",
     ...uncertainty,
   };

@@ -1,9 +1,9 @@
 import { deltaE00 } from "../colorimetry/difference.ts";
 import type { Lab } from "../colorimetry/viewing.ts";
-import { isKnown } from "../quantities/figure.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { TintSection } from "../sheet/tints/tint-figures.ts";
 import { glossOfTint } from "./near-neutrals.ts";
+import { knownAb } from "../sheet/notations/known-lab.ts";
 
 /** How far two colours stand apart in a white, each let down to L* 50 [Delta-E00, D65/10]. */
 export interface ApartInWhite {
@@ -32,8 +32,6 @@ export function apartInWhite(
 }
 
 function middleTint({ atL }: TintSection): Lab | undefined {
-  const at = atL["50"];
-  return at !== undefined && isKnown(at.a) && isKnown(at.b)
-    ? { L: 50, a: at.a.value, b: at.b.value }
-    : undefined;
+  const at = knownAb(atL["50"]);
+  return at && { L: 50, ...at };
 }

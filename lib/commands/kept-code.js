@@ -11,7 +11,17 @@ import { Script } from "node:vm";
 export const SCRIPT = "program.cjs";
 /** What a module asks of its own place: the script stands for all of them. */
 export const META = "programMeta";
+/**
+ * What a bundle's script begins and ends with: one function, which the loader calls. Of one that
+ * might be waiting V8 lets no code go, as it does of others that ran long ago.
+ */
+export const AROUND = {
+  before: `(async function (exports, require, module, ${META}) {`,
+  after: "\n})\n",
+};
 const HASH_BYTES = 32;
+/** Of a run that took more than so much of the processor [s], as a cold build, V8 has let go of code that ran at its beginning. Our own choice. */
+const SOON_OVER_S = 12;
 
 /**
  * What the script of a bundle exports. Node 20 keeps no code of modules, and to make that of a
@@ -24,19 +34,18 @@ export async function programScript(folder, use) {
   // Of another version or other flags V8 refuses what it kept.
   const version = cachedDataVersionTag();
   const kept = join(folder, `code-${use}-${version}.kept`);
+  /** What a longer run had left of it in the end, until one is over soon: an edit's build then need not make the rest again each time. */
+  const ofLonger = join(folder, `code-left-${use}-${version}.kept`);
   /** As it was parsed, with no function called: so that whoever is the first of a use need not parse all of it again. */
   const parsed = join(folder, `parsed-${version}.kept`);
   const source = readFileSync(file, "latin1");
-  const ofUse = keptCode(kept);
-  const cachedData = ofUse ?? keptCode(parsed);
-  // Of a function that might be waiting V8 lets no code go, as it does of others that ran long ago.
-  const script = new Script(`(async function (exports, require, module, ${META}) {${source}\n})`, {
-    filename: file,
-    cachedData,
-  });
+  const whole = keptCode(kept);
+  const left = whole === undefined ? keptCode(ofLonger) : undefined;
+  const cachedData = whole ?? left ?? keptCode(parsed);
+  const script = new Script(source, { filename: file, cachedData });
   const isTaken = cachedData !== undefined && script.cachedDataRejected !== true;
   if (!isTaken) keepCode(parsed, script.createCachedData());
-  let isKept = isTaken && ofUse !== undefined;
+  let isKept = isTaken && whole !== undefined;
   const meta = {
     dirname: folder,
     url: pathToFileURL(file).href,
@@ -46,12 +55,20 @@ export async function programScript(folder, use) {
     keepCode: () => {
       if (isKept) return;
       isKept = true;
-      keepCode(kept, script.createCachedData());
+      const isOverSoon = tookS() < SOON_OVER_S;
+      if (isOverSoon || !isTaken || left === undefined)
+        keepCode(isOverSoon ? kept : ofLonger, script.createCachedData());
     },
   };
   const module = { exports: {} };
   await script.runInThisContext()(module.exports, createRequire(file), module, meta);
   return { ...module.exports, keepCode: meta.keepCode };
+}
+
+/** What the whole process has taken of the processor by now. */
+function tookS() {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
 }
 
 /** A file is the hash of the code, and the code. */

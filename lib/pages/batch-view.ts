@@ -5,6 +5,7 @@ import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { BatchReckonerView, BatchView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
+import { tableView } from "../present/table-view.ts";
 import type { BatchSection } from "../sheet/oil/batch-figures.ts";
 import type { BatchSize } from "../sheet/oil/batch-lines.ts";
 import { weighedTubes } from "../sheet/pigments/parts-of-paint.ts";
@@ -120,19 +121,19 @@ function batchTable(batch: BatchSection, page: SheetPage): TableView {
   const { worded, words, context } = page;
   const text = words.pages.paint.batch;
   const [first] = batch.sizes;
-  return {
+  return tableView({
     caption: text.caption,
     compact: true,
     columns: [
-      { head: text.columns.what },
+      text.columns.what,
       ...batch.sizes.map(({ pigmentG }) => ({ head: text.columns.size(pigmentG), numeric: true })),
     ],
     rows: lines(
       page,
       first?.tubes ?? [],
       first?.cost === undefined ? undefined : context.records.workshop.currency,
-    ).map(({ name, at }): CellView[] => [
-      { text: name },
+    ).map(({ name, at }) => [
+      name,
       ...batch.sizes.map((size, i): CellView => {
         const found = at(size);
         if (found === undefined || !isKnown(found[1])) return { text: NO_VALUE };
@@ -143,7 +144,7 @@ function batchTable(batch: BatchSection, page: SheetPage): TableView {
         };
       }),
     ]),
-  };
+  });
 }
 
 function reckoner(batch: BatchSection, page: SheetPage): BatchReckonerView {

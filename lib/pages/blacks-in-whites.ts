@@ -1,12 +1,6 @@
 import { coordinateText } from "../present/coordinate-text.ts";
-import { numberColumns } from "../present/table-columns.ts";
-import {
-  asMarkup,
-  type CellView,
-  type Markup,
-  type PictureView,
-  type TableView,
-} from "../present/views.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
+import type { CellView, Markup, PictureView, TableView } from "../present/views.ts";
 import { bluenessRows, type BluenessRow, type BluenessRows } from "../plots/blueness-rows.ts";
 import type { NearNeutral } from "../collection/near-neutrals.ts";
 import { greyAt } from "../collection/single-blacks.ts";
@@ -136,12 +130,12 @@ export function blacksInWhitesTable(
   const shown = shownBlacks(level, context);
   if (shown === undefined) return undefined;
   const { blacks, whites, captioned } = shown;
-  return {
+  return tableView({
     caption: text.caption(level),
     note: captioned(text.note),
     compact: true,
-    columns: [{ head: text.colour }, ...numberColumns(...whites.map(({ name }) => name))],
-    rows: blacks.map((black): CellView[] => [
+    columns: [text.colour, ...numberColumns(...whites.map(({ name }) => name))],
+    rows: blacks.map((black) => [
       { text: black.name, href: `${root}colours/${black.slug}/` },
       ...whites.map((white): CellView => {
         const at = greyIn(white, black, level)?.at;
@@ -150,7 +144,7 @@ export function blacksInWhitesTable(
         return { text: at === undefined ? NO_VALUE : text.cell(axis(at.a), axis(at.b)) };
       }),
     ]),
-  };
+  });
 }
 
 /** b* of every black in every white at one lightness, with its uncertainty, a lane a white. */
@@ -208,7 +202,7 @@ export function bluenessSvg(
   told: Pick<BluenessRows, "idPrefix" | "title" | "description" | "axisLabel" | "domain">,
 ): Markup {
   const { ends } = words.pages.blacks.picture;
-  return asMarkup(bluenessRows({ ...told, decimalMark: words.numbers.mark, ends, rows }));
+  return bluenessRows({ ...told, decimalMark: words.numbers.mark, ends, rows });
 }
 
 /** White pigments in the order that the pictures of blacks have their paints in; those that no black is let down in come last. */

@@ -1,13 +1,13 @@
 import type { Words } from "../words/words.ts";
 import { unitText } from "../present/figure-text.ts";
-import {
-  type CatalogueGridView,
-  type CatalogueTableView,
-  type CellView,
-  type LinkView,
-  type TableView,
+import type {
+  CatalogueGridView,
+  CatalogueTableView,
+  LinkView,
+  TableView,
 } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { tableView } from "../present/table-view.ts";
 import { FAMILIES, type Language } from "../records/schema/terms.ts";
 import { colourCard } from "./colour-card.ts";
 import { colourCell } from "./colour-cell.ts";
@@ -380,20 +380,20 @@ function table(
 ): TableView {
   const { words } = context;
   const { columns, caption } = words.pages.catalogue;
-  return {
+  return tableView({
     caption: caption(heading),
     columns: [
-      { head: columns.colour },
-      { head: columns.pigments },
-      { head: columns.munsell },
-      { head: columns.lightfastness },
-      { head: columns.opacity },
-      { head: columns.drying },
+      columns.colour,
+      columns.pigments,
+      columns.munsell,
+      columns.lightfastness,
+      columns.opacity,
+      columns.drying,
       { head: columns.oil, unit: unitText("g/100 g", words), numeric: true },
     ],
-    rows: sheets.map((worded): CellView[] => [
+    rows: sheets.map((worded) => [
       colourCell(worded, context, place),
       ...rowOf(worded, context).cells,
     ]),
-  };
+  });
 }

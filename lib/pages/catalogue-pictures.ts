@@ -2,7 +2,7 @@ import { hueCircle } from "../plots/hue-circle.ts";
 import { rangeRows } from "../plots/range-rows.ts";
 import { smallestHolding } from "../plots/scale.ts";
 import { CHROMA_SCALES, chromaTickStep, valueChromaSlice } from "../plots/value-chroma-slice.ts";
-import { asMarkup, type PictureView } from "../present/views.ts";
+import type { PictureView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Order } from "./catalogue-pages.ts";
 import { rowOf } from "./colour-rows.ts";
@@ -45,73 +45,65 @@ export function orderPictures(
     case "hue":
       return [
         {
-          svg: asMarkup(
-            hueCircle({
-              decimalMark: words.numbers.mark,
-              idPrefix: "hues",
-              title: text.hueTitle,
-              description,
-              points: points.map((point) => ({ ...point, hue: hueGiven(point) })),
-              chromaLabel: text.chroma,
-              neutralLabel: text.neutral,
-              width: WIDE,
-              diameter: 620,
-            }),
-          ),
-          narrow: asMarkup(
-            rangeRows({
-              decimalMark: words.numbers.mark,
-              idPrefix: "hues-narrow",
-              title: text.hueTitle,
-              description,
-              rows: points
-                .toSorted((one, other) => (hueGiven(one) ?? -1) - (hueGiven(other) ?? -1))
-                .map((point) => ({
-                  ...point,
-                  at: point.chroma,
-                  group: hueLetters(hueGiven(point)),
-                })),
-              domain: [0, chromaEnd],
-              tickStep: chromaTickStep(chromaEnd),
-              axisLabel: text.chroma,
-              width: NARROW,
-            }),
-          ),
+          svg: hueCircle({
+            decimalMark: words.numbers.mark,
+            idPrefix: "hues",
+            title: text.hueTitle,
+            description,
+            points: points.map((point) => ({ ...point, hue: hueGiven(point) })),
+            chromaLabel: text.chroma,
+            neutralLabel: text.neutral,
+            width: WIDE,
+            diameter: 620,
+          }),
+          narrow: rangeRows({
+            decimalMark: words.numbers.mark,
+            idPrefix: "hues-narrow",
+            title: text.hueTitle,
+            description,
+            rows: points
+              .toSorted((one, other) => (hueGiven(one) ?? -1) - (hueGiven(other) ?? -1))
+              .map((point) => ({
+                ...point,
+                at: point.chroma,
+                group: hueLetters(hueGiven(point)),
+              })),
+            domain: [0, chromaEnd],
+            tickStep: chromaTickStep(chromaEnd),
+            axisLabel: text.chroma,
+            width: NARROW,
+          }),
           caption: text.hueTitle,
         },
       ];
     case "value":
       return [
         {
-          svg: asMarkup(
-            valueChromaSlice({
-              decimalMark: words.numbers.mark,
-              idPrefix: "values",
-              title: text.valueTitle,
-              description,
-              points,
-              chromaLabel: text.chroma,
-              valueLabel: text.value,
-              width: WIDE,
-              areaHeight: 500,
-              crowdBelow: NEAR_NEUTRAL_BELOW + 0.1,
-            }),
-          ),
-          narrow: asMarkup(
-            rangeRows({
-              decimalMark: words.numbers.mark,
-              idPrefix: "values-narrow",
-              title: text.valueTitle,
-              description,
-              rows: points
-                .toSorted((one, other) => one.value - other.value)
-                .map((point) => ({ ...point, at: point.value, group: "" })),
-              domain: [0, 10],
-              tickStep: 2,
-              axisLabel: text.value,
-              width: NARROW,
-            }),
-          ),
+          svg: valueChromaSlice({
+            decimalMark: words.numbers.mark,
+            idPrefix: "values",
+            title: text.valueTitle,
+            description,
+            points,
+            chromaLabel: text.chroma,
+            valueLabel: text.value,
+            width: WIDE,
+            areaHeight: 500,
+            crowdBelow: NEAR_NEUTRAL_BELOW + 0.1,
+          }),
+          narrow: rangeRows({
+            decimalMark: words.numbers.mark,
+            idPrefix: "values-narrow",
+            title: text.valueTitle,
+            description,
+            rows: points
+              .toSorted((one, other) => one.value - other.value)
+              .map((point) => ({ ...point, at: point.value, group: "" })),
+            domain: [0, 10],
+            tickStep: 2,
+            axisLabel: text.value,
+            width: NARROW,
+          }),
           caption: text.valueTitle,
         },
       ];

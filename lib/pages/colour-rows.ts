@@ -3,7 +3,6 @@ import { toldStep } from "../kept/kept-steps.ts";
 import type { Told } from "../kept/step-book.ts";
 import { cardSwatch, cellSwatch } from "../plots/small-swatch.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { asMarkup } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { rememberedOfTwo } from "../quantities/remembered.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -48,7 +47,7 @@ function colourRow(worded: SheetTexts, words: Words): ColourRow {
     swatchIn: swatchesIn(sheet),
     tile: tile(sheet, words),
     colour,
-    swatch: asMarkup(cellSwatch(colour)),
+    swatch: cellSwatch(colour),
     munsell: munsellPlace(sheet),
     lightness: munsell !== undefined && isKnown(munsell) ? Math.round(10 * munsell.value) : -1,
     isMeasured: hex !== undefined && isKnown(hex) && hex.restsOn === "measured",
@@ -96,7 +95,7 @@ function swatchesIn(sheet: Sheet): ColourRow["swatchIn"] {
 /** Masstone above, and a tint below it. */
 function swatchOf(sheet: Sheet, tint: ColourRow["colour"]): ColourRow["swatch"] | undefined {
   const shown = [ownColour(sheet.notations.masstone), tint].filter((one) => one !== undefined);
-  return shown.length === 0 ? undefined : asMarkup(cardSwatch(shown, sheet.name));
+  return shown.length === 0 ? undefined : cardSwatch(shown, sheet.name);
 }
 
 function tile(sheet: Sheet, words: Words): ColourRow["tile"] {

@@ -7,7 +7,7 @@ import { standingView } from "../present/standing-view.ts";
 import type { Block } from "../blocks/block.ts";
 import { blocksOf } from "../blocks/section-blocks.ts";
 import type { CellView, TableView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
+import { tableView } from "../present/table-view.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { ContributionFigure } from "../sheet/drying/drying-figures.ts";
 import { NO_VALUE } from "../words/no-value.ts";
@@ -61,33 +61,28 @@ function contributionTable(page: SheetPage): TableView[] {
   const text = words.pages.paint.drying;
   const linseed = textOf(page, "drying.linseedDays") ?? "";
   return [
-    {
+    tableView({
       caption: text.contributions,
-      columns: wordColumns(
-        text.columns.what,
-        text.columns.effect,
-        text.columns.times,
-        text.columns.standing,
-      ),
+      columns: [text.columns.what, text.columns.effect, text.columns.times, text.columns.standing],
       rows: [
         [
-          { text: text.base },
-          { text: "" },
-          { text: text.baseValue(linseed) },
+          text.base,
+          "",
+          text.baseValue(linseed),
           { text: "", standing: standingView(drying.linseedDays, words) },
         ],
-        ...drying.contributions.map((contribution): CellView[] => [
+        ...drying.contributions.map((contribution) => [
           {
             text: contributionName(contribution.sentence, words.contributions),
             note: statementText(contribution.sentence, words),
           },
-          { text: text.signs[contribution.sign] },
-          { text: factorText(contribution, page) },
+          text.signs[contribution.sign],
+          factorText(contribution, page),
           { text: "", standing: standingView(contribution.factor, words) },
         ]),
       ],
       note: text.note,
-    },
+    }),
   ];
 }
 
@@ -111,9 +106,9 @@ function trialTable({ worded, sheet: { drying }, words }: SheetPage): TableView[
   };
   const { columns } = text;
   return [
-    {
+    tableView({
       caption: text.caption,
-      columns: wordColumns(
+      columns: [
         columns.of,
         columns.touch,
         columns.through,
@@ -121,8 +116,8 @@ function trialTable({ worded, sheet: { drying }, words }: SheetPage): TableView[
         columns.temperature,
         columns.humidity,
         columns.date,
-      ),
-      rows: drying.trials.map(({ tintedWith, method, date, touchDryDays }, i): CellView[] => [
+      ],
+      rows: drying.trials.map(({ tintedWith, method, date, touchDryDays }, i) => [
         {
           text: tintedWith === undefined ? text.alone : text.inWhite(tintedWith.name),
           ...(method === undefined ? {} : { note: method }),
@@ -131,9 +126,9 @@ function trialTable({ worded, sheet: { drying }, words }: SheetPage): TableView[
         ...["throughDryDays", "filmThicknessUm", "temperatureC", "humidityPercent"].map((field) =>
           cell(`drying.trials.${i}.${field}`),
         ),
-        { text: date === undefined ? text.none : words.date(date) },
+        date === undefined ? text.none : words.date(date),
       ]),
-    },
+    }),
   ];
 }
 
@@ -146,10 +141,10 @@ function whitesTable({ worded, sheet: { drying }, words }: SheetPage): TableView
   const shown = (path: string, figure: Figure): string =>
     isKnown(figure) ? figureText(worded.leaf(path).row, figure, words) : NO_VALUE;
   return [
-    {
+    tableView({
       caption: text.caption,
-      columns: wordColumns(text.columns.white, text.columns.class, text.columns.days),
-      rows: known.map(({ white, class: dryingClass, touchDryDays, contributions }): CellView[] => {
+      columns: [text.columns.white, text.columns.class, text.columns.days],
+      rows: known.map(({ white, class: dryingClass, touchDryDays, contributions }) => {
         const its = contributions
           .filter(({ sentence }) => sentence.rule.startsWith("white-"))
           .map(({ sentence }) => statementText(sentence, words));
@@ -163,12 +158,10 @@ function whitesTable({ worded, sheet: { drying }, words }: SheetPage): TableView
               ? {}
               : { note: its.join(" ") }),
           },
-          {
-            text: upperFirst(shown(`drying.inWhites.${white.slug}.class`, dryingClass)).replaceAll(
-              " ",
-              "\u00a0",
-            ),
-          },
+          upperFirst(shown(`drying.inWhites.${white.slug}.class`, dryingClass)).replaceAll(
+            " ",
+            "\u00a0",
+          ),
           {
             text: shown(`drying.inWhites.${white.slug}.touchDryDays`, touchDryDays),
             standing: standingView(touchDryDays, words),
@@ -176,6 +169,6 @@ function whitesTable({ worded, sheet: { drying }, words }: SheetPage): TableView
         ];
       }),
       note: text.note(first.whiteParts),
-    },
+    }),
   ];
 }

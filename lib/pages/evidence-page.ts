@@ -1,6 +1,6 @@
 import type { Block, SectionBlock } from "../blocks/block.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
-import { section } from "../blocks/section-blocks.ts";
+import { section, tableOf } from "../blocks/section-blocks.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { missingFigures, sheetSources, workings } from "./figure-workings.ts";
 import type { TableView } from "../present/views.ts";
@@ -24,8 +24,7 @@ export function evidencePage(
   const text = words.pages.sheetPage.evidence;
   const page = pageOfSheet(worded, context, place);
   const sources = sheetSources(page);
-  const tables = (list: readonly TableView[]): Block[] =>
-    list.map((table) => ({ kind: "table", table }));
+  const tables = (list: readonly TableView[]): Block[] => list.map((table) => tableOf(table));
   const sections: SectionBlock[] = [
     ...workings(page).flatMap(({ id, heading, summary, table }) =>
       section(id, heading, [{ kind: "fold", summary, blocks: tables([table]) }]),

@@ -1,5 +1,5 @@
 import type { Block } from "../blocks/block.ts";
-import { headed, statement } from "../blocks/section-blocks.ts";
+import { headed, statement, tableOf } from "../blocks/section-blocks.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
 import { standingWord } from "../present/standing-view.ts";
@@ -21,7 +21,7 @@ export function expectedTables({ sheet, words }: SheetPage): Block[] {
         {
           kind: "fold",
           summary: words.pages.whites.steps(tint.steps.length),
-          blocks: [{ kind: "table", table: stepsTable(tint, words) }],
+          blocks: [tableOf(stepsTable(tint, words))],
         },
       ],
       `expected-in-${tint.white.slug}`,

@@ -1,8 +1,8 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import type { CellView, SourceEntryView, StandingView, TableView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
+import type { SourceEntryView, StandingView, TableView } from "../present/views.ts";
+import { tableView } from "../present/table-view.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
 import { inputPathsOn } from "../sheet/figure-places.ts";
 import { sourceEntry } from "./source-entry.ts";
@@ -54,7 +54,7 @@ function byPart(entries: Entries): [string, Entries][] {
 function workingTable(entries: Entries, part: string, { sheet, words }: SheetPage): TableView {
   const text = words.pages.evidence;
   const inputsText = inputsTextOn(sheet.slug);
-  return {
+  return tableView({
     caption: `${text.caption}${words.colon}${part}`,
     columns: [
       text.columns.figure,
@@ -63,20 +63,20 @@ function workingTable(entries: Entries, part: string, { sheet, words }: SheetPag
       text.columns.method,
       text.columns.inputs,
     ].map((head) => ({ head })),
-    rows: entries.flatMap(({ path, row, figure }): CellView[][] =>
+    rows: entries.flatMap(({ path, row, figure }) =>
       isKnown(figure)
         ? [
             [
-              { text: path },
-              { text: figureText(row, figure, words) },
-              { text: standingText(standingView(figure, words)) },
-              { text: words.method(figure.method) },
-              { text: inputsText(figure) },
+              path,
+              figureText(row, figure, words),
+              standingText(standingView(figure, words)),
+              words.method(figure.method),
+              inputsText(figure),
             ],
           ]
         : [],
     ),
-  };
+  });
 }
 
 function missingTable(
@@ -84,21 +84,21 @@ function missingTable(
   words: SheetPage["words"],
 ): TableView {
   const text = words.pages.evidence;
-  return {
+  return tableView({
     caption: text.notStatedCaption,
-    columns: wordColumns(text.columns.figure, text.reason, text.wanting),
+    columns: [text.columns.figure, text.reason, text.wanting],
     rows: missing.flatMap(({ path, figure }) =>
       isKnown(figure)
         ? []
         : [
             [
-              { text: path },
-              { text: words.absence({ reason: figure.reason, wanting: [] }) },
-              { text: figure.wanting.join(", ") },
+              path,
+              words.absence({ reason: figure.reason, wanting: [] }),
+              figure.wanting.join(", "),
             ],
           ],
     ),
-  };
+  });
 }
 
 /** In a column of its own a standing needs no mark. */

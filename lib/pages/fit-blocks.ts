@@ -1,7 +1,7 @@
 import type { Block } from "../blocks/block.ts";
 import { columns, lists, plots } from "../blocks/section-blocks.ts";
-import { isKnown, type Figure } from "../quantities/figure.ts";
-import { asMarkup, type ListView, type PictureView } from "../present/views.ts";
+import { knownValue, type Figure } from "../quantities/figure.ts";
+import type { ListView, PictureView } from "../present/views.ts";
 import { coefficientCurves, type CoefficientCurve } from "../plots/coefficient-curves.ts";
 import type { CoefficientFigures, FitFigures } from "../sheet/tints/fit-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
@@ -42,26 +42,24 @@ function coefficientPictures({ sheet, words }: SheetPage): PictureView[] {
   const isBound = fit.whites.some(({ SUpper }) => SUpper !== undefined);
   return [
     {
-      svg: asMarkup(
-        coefficientCurves({
-          idPrefix: "coefficients",
-          title: text.title,
-          wavelengthLabel: text.wavelength,
-          description: text.description(
-            fit.whites.map(({ white, K }) => {
-              const values = series(K);
-              const [least, greatest] = [Math.min(...values), Math.max(...values)];
-              return text.part(
-                white.name,
-                words.numbers.significant(least, 2),
-                words.numbers.significant(greatest, 2),
-              );
-            }),
-          ),
-          absorption: { axisLabel: text.K, curves: absorption },
-          scattering: { axisLabel: isBound ? text.SUpper : text.S, curves: scattering },
-        }),
-      ),
+      svg: coefficientCurves({
+        idPrefix: "coefficients",
+        title: text.title,
+        wavelengthLabel: text.wavelength,
+        description: text.description(
+          fit.whites.map(({ white, K }) => {
+            const values = series(K);
+            const [least, greatest] = [Math.min(...values), Math.max(...values)];
+            return text.part(
+              white.name,
+              words.numbers.significant(least, 2),
+              words.numbers.significant(greatest, 2),
+            );
+          }),
+        ),
+        absorption: { axisLabel: text.K, curves: absorption },
+        scattering: { axisLabel: isBound ? text.SUpper : text.S, curves: scattering },
+      }),
       caption: text.title,
     },
   ];
@@ -102,5 +100,5 @@ function fitLists(page: SheetPage): ListView[] {
 }
 
 function series(figure: Figure<readonly number[]> | undefined): readonly number[] {
-  return figure !== undefined && isKnown(figure) ? figure.value : [];
+  return knownValue(figure) ?? [];
 }

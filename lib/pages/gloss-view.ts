@@ -1,8 +1,8 @@
 import { isKnown } from "../quantities/figure.ts";
 import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import { numberColumns } from "../present/table-columns.ts";
+import type { CellView, PictureView, TableView } from "../present/views.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
 import type { FinishDepth } from "../sheet/optics/gloss-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
@@ -44,7 +44,7 @@ export function glossPicture(page: SheetPage): PictureView[] {
       ),
     ),
   });
-  return [{ svg: asMarkup(svg), caption: text.glossTitle }];
+  return [{ svg: svg, caption: text.glossTitle }];
 }
 
 /** The same as figures: a row a finish, gloss excluded and included. */
@@ -68,12 +68,12 @@ export function glossTable(page: SheetPage): TableView[] {
       : { text: textAt(page, depth, kind), standing: standingView(depth[kind], words) };
   };
   return [
-    {
+    tableView({
       caption: glossTitle,
       compact: true,
       note: glossNote,
       columns: [
-        { head: columns.finish },
+        columns.finish,
         ...numberColumns(
           columns.excludedL,
           columns.excludedValue,
@@ -81,14 +81,14 @@ export function glossTable(page: SheetPage): TableView[] {
           columns.includedValue,
         ),
       ],
-      rows: (["glossy", "satin", "matte"] as const).map((finish): CellView[] => [
-        { text: finishes[finish] ?? finish },
+      rows: (["glossy", "satin", "matte"] as const).map((finish) => [
+        finishes[finish] ?? finish,
         cell(finish, "excluded", "L"),
         cell(finish, "excluded", "value"),
         cell(finish, "included", "L"),
         cell(finish, "included", "value"),
       ]),
-    },
+    }),
   ];
 }
 

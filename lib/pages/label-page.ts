@@ -1,3 +1,5 @@
+import { tableOf } from "../blocks/section-blocks.ts";
+import { tableView } from "../present/table-view.ts";
 import type { Block, SectionBlock } from "../blocks/block.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import { isKnown } from "../quantities/figure.ts";
@@ -6,9 +8,8 @@ import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import { labelModel } from "../present/label-model.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
-import { asMarkup, type CellView, type TableView } from "../present/views.ts";
+import type { CellView, TableView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { wordColumns } from "../present/table-columns.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -75,9 +76,9 @@ function section(
     blocks: [
       {
         kind: "prose",
-        body: asMarkup(markdownHtml(remark === undefined ? prose : `${prose}\n\n${remark}`)),
+        body: markdownHtml(remark === undefined ? prose : `${prose}\n\n${remark}`),
       },
-      ...tables.map((table): Block => ({ kind: "table", table })),
+      ...tables.map((table): Block => tableOf(table)),
     ],
   };
 }
@@ -132,15 +133,15 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
     contents,
     lot: (colour && lotOnSale(colour, records)) ?? label.lot,
   };
-  return {
+  return tableView({
     caption: label.caption,
-    columns: wordColumns(columns.line, columns.says, columns.here(sheet.name)),
-    rows: Object.entries(label.lines).map(([key, { line, says }]): CellView[] => [
-      { text: line },
-      { text: says },
-      { text: here[key as keyof typeof here] },
+    columns: [columns.line, columns.says, columns.here(sheet.name)],
+    rows: Object.entries(label.lines).map(([key, { line, says }]) => [
+      line,
+      says,
+      here[key as keyof typeof here],
     ]),
-  };
+  });
 }
 
 /** Cautions that every sheet shares, each once. */
@@ -165,29 +166,27 @@ function studioTable({ sheets, words }: PageContext): TableView {
   const order = Object.keys(words.operations);
   const at = ([key]: readonly [string, unknown]): number =>
     order.findIndex((operation) => key.startsWith(operation));
-  return {
+  return tableView({
     caption,
-    columns: wordColumns(columns.operation, columns.caution, columns.reason),
+    columns: [columns.operation, columns.caution, columns.reason],
     rows: [...rows].toSorted((one, other) => at(one) - at(other)).map(([, cells]) => cells),
-  };
+  });
 }
 
 function factTable(worded: SheetTexts, context: PageContext): TableView {
   const { columns, sheet: text } = context.words.pages.labelPage;
   const facts = sixFacts(worded, context);
-  return {
+  return tableView({
     caption: text.caption,
-    columns: wordColumns(columns.line, columns.says, columns.here(worded.sheet.name)),
-    rows: Object.values(text.facts).flatMap((says, i): CellView[][] => {
+    columns: [columns.line, columns.says, columns.here(worded.sheet.name)],
+    rows: Object.values(text.facts).flatMap((says, i) => {
       const fact = facts[i];
       return fact === undefined
         ? []
         : [
             [
-              { text: fact.name },
-              {
-                text: fact.key === "whitens" || fact.key === "middleTone" ? text[fact.key] : says,
-              },
+              fact.name,
+              fact.key === "whitens" || fact.key === "middleTone" ? text[fact.key] : says,
               {
                 text: fact.word,
                 standing: fact.standing,
@@ -196,7 +195,7 @@ function factTable(worded: SheetTexts, context: PageContext): TableView {
             ],
           ];
     }),
-  };
+  });
 }
 
 function mixedTable(
@@ -206,15 +205,15 @@ function mixedTable(
   { root }: PagePlace,
 ): TableView {
   const { pigments: text } = words.pages.labelPage;
-  return {
+  return tableView({
     caption,
-    columns: wordColumns(text.columns.colour, text.columns.pigments, text.columns.weakest),
-    rows: mixed.map(({ sheet }): CellView[] => [
+    columns: [text.columns.colour, text.columns.pigments, text.columns.weakest],
+    rows: mixed.map(({ sheet }) => [
       { text: sheet.name, href: `${root}colours/${sheet.slug}/` },
-      { text: pigmentWords(sheet) },
-      { text: weakestWords(sheet, text) },
+      pigmentWords(sheet),
+      weakestWords(sheet, text),
     ]),
-  };
+  });
 }
 
 /** The mixed blacks and greys, with where their sheets say that they go, in the first white that carries it. */
@@ -268,22 +267,18 @@ function namesTable({ words, sheets, records }: PageContext): TableView[] {
   const shared = [...byName].filter(([, slugs]) => slugs.length > 1);
   if (shared.length === 0) return [];
   return [
-    {
+    tableView({
       caption: text.caption,
-      columns: wordColumns(text.columns.index, text.columns.pigments, text.columns.colours),
-      rows: shared.map(([index, slugs]): CellView[] => [
-        { text: index },
-        {
-          text: slugs.map((slug) => records.pigments.get(slug)?.record.name ?? slug).join(", "),
-        },
-        {
-          text: sheets
-            .filter(({ sheet }) => sheet.pigments.some(({ slug }) => slugs.includes(slug)))
-            .map(({ sheet }) => sheet.name)
-            .join(", "),
-        },
+      columns: [text.columns.index, text.columns.pigments, text.columns.colours],
+      rows: shared.map(([index, slugs]) => [
+        index,
+        slugs.map((slug) => records.pigments.get(slug)?.record.name ?? slug).join(", "),
+        sheets
+          .filter(({ sheet }) => sheet.pigments.some(({ slug }) => slugs.includes(slug)))
+          .map(({ sheet }) => sheet.name)
+          .join(", "),
       ]),
-    },
+    }),
   ];
 }
 

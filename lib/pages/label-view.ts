@@ -9,7 +9,6 @@ import type {
 } from "../present/handling-views.ts";
 import { labelModel, type LabelLine } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
-import { asMarkup } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import { pictogramSvg } from "../plots/pictogram.ts";
 import type { Language } from "../records/schema/terms.ts";
@@ -38,7 +37,7 @@ export function hazardView(
     ...(signalWord === undefined ? {} : { signalWord }),
     pictograms: part.pictograms.flatMap((code): PictogramView[] =>
       isPictogramCode(code)
-        ? [{ code, name: words.pictograms[code] ?? code, svg: asMarkup(pictogramSvg(code)) }]
+        ? [{ code, name: words.pictograms[code] ?? code, svg: pictogramSvg(code) }]
         : [],
     ),
     statements: [...gaps, ...metals, ...hazards].map((line) => lineView(line, words.language)),

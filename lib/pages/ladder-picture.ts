@@ -1,5 +1,5 @@
 import { coordinateOf } from "../present/coordinate-text.ts";
-import { asMarkup, type PictureView } from "../present/views.ts";
+import type { PictureView } from "../present/views.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
 import type { TintSection, TintStep } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
@@ -27,7 +27,7 @@ export function ladderPicture(
   const steps = shownSteps(tint);
   if (steps.length === 0) return undefined;
   const { white, massRatioKind } = tint;
-  const strip = (idPrefix: string, width?: number): string =>
+  const strip = (idPrefix: string, width?: number) =>
     swatchStrip("ladder-strip", {
       idPrefix,
       width,
@@ -43,8 +43,8 @@ export function ladderPicture(
       })),
     });
   return {
-    svg: asMarkup(strip(`${id}-${white.slug}`, WIDE)),
-    narrow: asMarkup(strip(`${id}-narrow-${white.slug}`)),
+    svg: strip(`${id}-${white.slug}`, WIDE),
+    narrow: strip(`${id}-narrow-${white.slug}`),
     caption: title,
   };
 }

@@ -4,7 +4,7 @@ import { coordinateOf } from "../present/coordinate-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { TableView } from "../present/views.ts";
-import { isKnown, type Figure } from "../quantities/figure.ts";
+import { knownValue } from "../quantities/figure.ts";
 import type { TintSection, TintStep } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
 import type { PrintedNumbers } from "../words/number-text.ts";
@@ -70,12 +70,8 @@ function missedBy(
   { residualDeltaE00, leaveOneOutDeltaE00 }: TintStep,
   numbers: PrintedNumbers,
 ): string {
-  const number = (figure: Figure<number> | undefined): string | undefined =>
-    figure !== undefined && isKnown(figure) ? numbers.decimal(figure.value, 1) : undefined;
-  const [residual, leftOut] = [number(residualDeltaE00), number(leaveOneOutDeltaE00)];
-  return residual === undefined
-    ? ""
-    : leftOut === undefined
-      ? residual
-      : `${residual} (${leftOut})`;
+  const [residual, leftOut] = [residualDeltaE00, leaveOneOutDeltaE00].map(knownValue);
+  if (residual === undefined) return "";
+  const missed = numbers.decimal(residual, 1);
+  return leftOut === undefined ? missed : `${missed} (${numbers.decimal(leftOut, 1)})`;
 }

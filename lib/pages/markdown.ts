@@ -1,5 +1,6 @@
 import MarkdownIt from "markdown-it";
 import { at } from "../quantities/at.ts";
+import { asMarkup, type Markup } from "../present/views.ts";
 
 /** Raw HTML is shown as text, and a link leads only where a reader may be sent. */
 export function houseMarkdown() {
@@ -22,6 +23,6 @@ export type Markdown = ReturnType<typeof houseMarkdown>;
 const markdown = houseMarkdown();
 
 /** A record's Markdown as HTML that is safe to print. */
-export function markdownHtml(text: string): string {
-  return markdown.render(text);
+export function markdownHtml(text: string): Markup {
+  return asMarkup(markdown.render(text));
 }

@@ -36,6 +36,7 @@ import { opticsReading } from "../sheet/tints/optics-reading.ts";
 import type { PageContext } from "./page-context.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { wordedSheet } from "./worded-sheet.ts";
+import { knownLab } from "../sheet/notations/known-lab.ts";
 
 /** Whether a colour of the range can be mixed at all: else there are no pages to mix on. */
 export function hasMixing({ fits }: Pick<PageContext, "fits">): boolean {
@@ -100,7 +101,7 @@ function mixingPaint(worded: SheetTexts, context: MixedOf): MixingPaint {
   const colour = records.colours.get(sheet.slug);
   const fit = fits.get(sheet.slug);
   const screen = ownColour(sheet.notations.masstone);
-  const lab = labOfMasstone(sheet);
+  const lab = knownLab(sheet.notations.masstone?.lab["D65/10"]);
   const masstone =
     colour?.masstone?.form === "spectrum"
       ? packedReading(opticsReading(colour.masstone))
@@ -124,7 +125,7 @@ function mixingPaint(worded: SheetTexts, context: MixedOf): MixingPaint {
             ...(screen.displayP3 === undefined ? {} : { displayP3: screen.displayP3 }),
           },
         }),
-    ...(lab === undefined ? {} : { lab }),
+    ...(lab === undefined ? {} : { lab: [lab.L, lab.a, lab.b] }),
     ...(masstone === undefined ? {} : { masstone }),
     ...(fit?.kind === "fit" ? { fit: packedFit(fit) } : {}),
     ...(fit?.kind === "refused"
@@ -140,13 +141,6 @@ function mixingPaint(worded: SheetTexts, context: MixedOf): MixingPaint {
     facts: paintFacts(worded, context),
     ...(sheet.discontinued === undefined ? {} : { isDiscontinued: true }),
   };
-}
-
-function labOfMasstone({ notations }: Sheet): readonly [number, number, number] | undefined {
-  const lab = notations.masstone?.lab["D65/10"];
-  return lab !== undefined && isKnown(lab.L) && isKnown(lab.a) && isKnown(lab.b)
-    ? [lab.L.value, lab.a.value, lab.b.value]
-    : undefined;
 }
 
 function packedReading({ spectrum, geometry }: Measurement): PackedReading {

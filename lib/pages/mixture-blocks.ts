@@ -1,4 +1,4 @@
-import { isKnown, type Figure } from "../quantities/figure.ts";
+import { isKnown, knownValue } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import type { Block, StatementBlock } from "../blocks/block.ts";
 import {
@@ -13,7 +13,7 @@ import {
 import { statementText } from "../present/statement-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, ReasonView, TableView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
+import { tableView } from "../present/table-view.ts";
 import type { MixtureSection } from "../sheet/mixture/mixture-figures.ts";
 import type { MixtureWhite } from "../sheet/mixture/mixture-white.ts";
 import { mixturePictures } from "./mixture-pictures.ts";
@@ -58,25 +58,26 @@ function componentTable(
       ? { text: figureText(row, figure, words), standing: standingView(figure, words) }
       : { text: NO_VALUE, reason: words.absence(figure) };
   };
-  return {
+  return tableView({
     caption,
     note,
     columns: [
-      ...wordColumns(columns.pigment, columns.paint),
+      columns.pigment,
+      columns.paint,
       ...[columns.pigmentMass, columns.pigmentVolume, columns.paintMass, columns.paintVolume].map(
         (head) => ({ head, numeric: true }),
       ),
     ],
-    rows: components.map(({ slug, name, paint }): CellView[] => [
-      { text: name },
+    rows: components.map(({ slug, name, paint }) => [
+      name,
       paint === undefined
-        ? { text: noPaint }
+        ? noPaint
         : { text: paint.name, href: `${place.root}colours/${paint.slug}/` },
       ...["massFraction", "pigmentVolumeFraction", "paintMassFraction", "paintVolumeFraction"].map(
         (key) => share(slug, key),
       ),
     ]),
-  };
+  });
 }
 
 function whiteBlock(white: MixtureWhite, page: SheetPage): Block {
@@ -132,12 +133,12 @@ const ALONE = "1:0";
 
 function metText({ white, steps, middleMissDeltaE00 }: MixtureWhite, { words }: SheetPage): string {
   const text = words.pages.mixture;
-  const misses = steps.flatMap(({ missDeltaE00 }) => numberIn(missDeltaE00));
+  const misses = steps.flatMap(({ missDeltaE00 }) => knownValue(missDeltaE00) ?? []);
   if (!isKnown(middleMissDeltaE00) || misses.length === 0) return text.notMet(white.name);
   const middle = words.numbers.decimal(middleMissDeltaE00.value, 1);
   const largest = words.numbers.decimal(Math.max(...misses), 1);
   const isAloneRead = steps.some(
-    ({ massRatio, missDeltaE00 }) => massRatio === ALONE && numberIn(missDeltaE00).length > 0,
+    ({ massRatio, missDeltaE00 }) => massRatio === ALONE && knownValue(missDeltaE00) !== undefined,
   );
   if (!isAloneRead) return text.met(white.name, misses.length, middle, largest);
   return misses.length === 1
@@ -165,8 +166,4 @@ function neutralSentence({ white, pair }: MixtureWhite, page: SheetPage): Statem
       { standing: standingView(pair.neutralShare, words) },
     ),
   ];
-}
-
-function numberIn(figure: Figure<number> | undefined): number[] {
-  return figure !== undefined && isKnown(figure) ? [figure.value] : [];
 }

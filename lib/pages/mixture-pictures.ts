@@ -1,11 +1,12 @@
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
-import { asMarkup, type PictureView } from "../present/views.ts";
+import type { PictureView } from "../present/views.ts";
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
 import { greyAt, nearestBlacks, singleBlacksIn } from "../collection/single-blacks.ts";
 import type { MixtureDrift } from "../sheet/mixture/component-loss.ts";
 import type { MixtureWhite } from "../sheet/mixture/mixture-white.ts";
 import type { LabFigures, ScreenFigures } from "../sheet/notations/notation-figures.ts";
+import { knownAb } from "../sheet/notations/known-lab.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
@@ -54,24 +55,22 @@ function driftPicture(white: MixtureWhite, { sheet, words }: SheetPage): Picture
   ];
   const title = text.title(white.white.name);
   return {
-    svg: asMarkup(
-      tintTrail({
-        decimalMark: words.numbers.mark,
-        idPrefix: `drift-${white.white.slug}`,
-        title,
-        trails,
-        ends: { plusA, minusA, plusB, minusB },
-        description: text.description(
-          white.drifts.map(({ name, path }) =>
-            text.path(
-              name,
-              words.numbers.decimal(path.at(-1)?.a ?? 0, 1),
-              words.numbers.decimal(path.at(-1)?.b ?? 0, 1),
-            ),
+    svg: tintTrail({
+      decimalMark: words.numbers.mark,
+      idPrefix: `drift-${white.white.slug}`,
+      title,
+      trails,
+      ends: { plusA, minusA, plusB, minusB },
+      description: text.description(
+        white.drifts.map(({ name, path }) =>
+          text.path(
+            name,
+            words.numbers.decimal(path.at(-1)?.a ?? 0, 1),
+            words.numbers.decimal(path.at(-1)?.b ?? 0, 1),
           ),
         ),
-      }),
-    ),
+      ),
+    }),
     caption: title,
   };
 }
@@ -154,24 +153,22 @@ function pairPicture(
   const title = text.title(pair.first, pair.second);
   const { row } = worded.leaf(`mixture.whites.${slug}.pair.neutralShare`);
   return {
-    svg: asMarkup(
-      tintTrail({
-        decimalMark: words.numbers.mark,
-        idPrefix: `pair-${slug}`,
-        title,
-        trails,
-        ends: { plusA, minusA, plusB, minusB },
-        description: text.description(
-          pair.first,
-          pair.second,
-          figureText(row, pair.neutralShare, words),
-          words.numbers.decimal(pair.neutralChroma.value, 1),
-          blacks.map(({ name, point }) =>
-            text.black(name, words.numbers.decimal(point.a, 1), words.numbers.decimal(point.b, 1)),
-          ),
+    svg: tintTrail({
+      decimalMark: words.numbers.mark,
+      idPrefix: `pair-${slug}`,
+      title,
+      trails,
+      ends: { plusA, minusA, plusB, minusB },
+      description: text.description(
+        pair.first,
+        pair.second,
+        figureText(row, pair.neutralShare, words),
+        words.numbers.decimal(pair.neutralChroma.value, 1),
+        blacks.map(({ name, point }) =>
+          text.black(name, words.numbers.decimal(point.a, 1), words.numbers.decimal(point.b, 1)),
         ),
-      }),
-    ),
+      ),
+    }),
     caption: title,
   };
 }
@@ -181,13 +178,10 @@ function pointAt(
   standing: "derived" | "estimated",
   label?: string,
 ): TrailPoint | undefined {
-  const {
-    lab: { a, b },
-  } = tint;
-  if (!isKnown(a) || !isKnown(b)) return undefined;
+  const plane = knownAb(tint.lab);
+  if (plane === undefined) return undefined;
   return {
-    a: a.value,
-    b: b.value,
+    ...plane,
     standing,
     colour: ownColour(tint),
     ...(label === undefined ? {} : { label }),

@@ -1,9 +1,9 @@
-import { isKnown, type Figure } from "../quantities/figure.ts";
+import { knownValue, type Figure } from "../quantities/figure.ts";
 import { coordinateOf, coordinateText } from "../present/coordinate-text.ts";
 import type { PrintedNumbers } from "../words/number-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import type { CellView, FoldedTableView, TableView } from "../present/views.ts";
-import { numberColumns } from "../present/table-columns.ts";
+import { numberColumns, tableView, type Cell } from "../present/table-view.ts";
 import type { Words } from "../words/words.ts";
 import {
   greyAt,
@@ -14,6 +14,7 @@ import {
 import type { MixtureDrift } from "../sheet/mixture/component-loss.ts";
 import type { MixtureWhite } from "../sheet/mixture/mixture-white.ts";
 import type { LabFigures } from "../sheet/notations/notation-figures.ts";
+import { knownAb } from "../sheet/notations/known-lab.ts";
 import { stepTable } from "./step-table.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
@@ -47,39 +48,36 @@ export function driftTable(
   if (fresh === undefined) return [];
   const { drift: text } = words.pages.mixture;
   const { columns } = text;
-  const rows = ({ name, losses, path: [from] }: MixtureDrift): CellView[][] =>
+  const rows = ({ name, losses, path: [from] }: MixtureDrift): Cell[][] =>
     losses.map(({ slug, lab, deltaE00 }) => {
-      const after = lab["D65/10"];
-      const hue =
-        from === undefined || !isKnown(after.a) || !isKnown(after.b)
-          ? undefined
-          : Math.hypot(after.a.value - from.a, after.b.value - from.b);
+      const after = knownAb(lab["D65/10"]);
+      const hue = from && after && Math.hypot(after.a - from.a, after.b - from.b);
       return [
         { text: text.lost(name, slug), standing: standingWord("estimated", words) },
-        ...labCells(after, words.numbers),
-        { text: fixed(deltaE00, words.numbers) },
-        { text: hue === undefined ? NO_VALUE : words.numbers.decimal(hue, 1) },
+        ...labTexts(lab["D65/10"], words.numbers),
+        fixed(deltaE00, words.numbers),
+        hue === undefined ? NO_VALUE : words.numbers.decimal(hue, 1),
       ];
     });
-  const table: TableView = {
+  const table = tableView({
     caption: text.caption(white.name),
     note: text.note,
     compact: true,
     columns: [
-      { head: columns.what },
+      columns.what,
       ...numberColumns(columns.L, columns.a, columns.b, columns.change, columns.hue),
     ],
     rows: [
       [
         { text: text.asMade, standing: standingWord("derived", words) },
-        ...labCells(fresh.lab["D65/10"], words.numbers),
-        { text: "" },
-        { text: "" },
+        ...labTexts(fresh.lab["D65/10"], words.numbers),
+        "",
+        "",
       ],
       ...drifts.flatMap(rows),
       ...(singleBlack === undefined ? [] : rows(singleBlack)),
     ],
-  };
+  });
   return [{ summary: text.figures, table }];
 }
 
@@ -116,22 +114,22 @@ export function blacksTable(
   return [
     {
       summary: text.summary(blacks.length, all.length),
-      table: {
+      table: tableView({
         caption: text.caption(white.name),
         note: text.note,
         compact: true,
         columns: [
-          { head: text.columns.colour },
+          text.columns.colour,
           ...LEVELS.map((level) => ({ head: text.columns.at(level), numeric: true })),
         ],
         rows: [
-          [{ text: sheet.name }, ...cells(own)],
-          ...blacks.map((black): CellView[] => [
+          [sheet.name, ...cells(own)],
+          ...blacks.map((black) => [
             { text: black.name, href: `${place.root}colours/${black.slug}/` },
             ...cells(black),
           ]),
         ],
-      },
+      }),
     },
   ];
 }
@@ -140,10 +138,7 @@ function labTexts({ L, a, b }: LabFigures, numbers: PrintedNumbers): string[] {
   return [L, a, b].map((figure) => coordinateOf(figure, numbers));
 }
 
-function labCells(lab: LabFigures, numbers: PrintedNumbers): CellView[] {
-  return labTexts(lab, numbers).map((text) => ({ text }));
-}
-
 function fixed(figure: Figure<number> | undefined, numbers: PrintedNumbers): string {
-  return figure !== undefined && isKnown(figure) ? numbers.decimal(figure.value, 1) : NO_VALUE;
+  const value = knownValue(figure);
+  return value === undefined ? NO_VALUE : numbers.decimal(value, 1);
 }

@@ -5,8 +5,8 @@ import { wavelengthNm } from "../quantities/spectrum.ts";
 import { SHOWN_VIEWINGS } from "../colorimetry/viewing.ts";
 import { coordinateOf } from "../present/coordinate-text.ts";
 import { statementText } from "../present/statement-text.ts";
-import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import { numberColumns } from "../present/table-columns.ts";
+import type { PictureView, TableView } from "../present/views.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import { spectralCurve } from "../plots/spectral-curve.ts";
 import { colourAsRead, ownColour } from "./screen-swatch.ts";
 import { NO_VALUE } from "../words/no-value.ts";
@@ -41,24 +41,24 @@ export function notationsBlocks(page: SheetPage): Block[] {
 function labTable({ sheet, words }: SheetPage): TableView {
   const text = words.pages.notations;
   const masstone = sheet.notations.masstone;
-  return {
+  return tableView({
     caption: text.labCaption,
-    columns: [{ head: text.light }, ...numberColumns("L*", "a*", "b*", "X", "Y", "Z")],
-    rows: SHOWN_VIEWINGS.flatMap((viewing): CellView[][] => {
+    columns: [text.light, ...numberColumns("L*", "a*", "b*", "X", "Y", "Z")],
+    rows: SHOWN_VIEWINGS.flatMap((viewing) => {
       const lab = masstone?.lab[viewing];
       const xyz = masstone?.xyz[viewing];
       if (lab === undefined || xyz === undefined) return [];
       return [
         [
-          { text: text.viewings[viewing] ?? viewing },
-          ...[lab.L, lab.a, lab.b].map((figure) => ({ text: coordinateOf(figure, words.numbers) })),
-          ...[xyz.X, xyz.Y, xyz.Z].map((figure) => ({
-            text: isKnown(figure) ? words.numbers.significant(figure.value, 3) : NO_VALUE,
-          })),
+          text.viewings[viewing] ?? viewing,
+          ...[lab.L, lab.a, lab.b].map((figure) => coordinateOf(figure, words.numbers)),
+          ...[xyz.X, xyz.Y, xyz.Z].map((figure) =>
+            isKnown(figure) ? words.numbers.significant(figure.value, 3) : NO_VALUE,
+          ),
         ],
       ];
     }),
-  };
+  });
 }
 
 /** The masstone's curve, and without its gloss; none where no curve was read. */
@@ -102,7 +102,7 @@ function curvePicture({ sheet, words }: SheetPage): PictureView[] {
     reflectanceLabel: (end) =>
       end < 1 ? text.reflectanceTo(words.numbers.plain(end)) : text.reflectance,
   });
-  return [{ svg: asMarkup(svg), caption: text.curveTitle }];
+  return [{ svg: svg, caption: text.curveTitle }];
 }
 
 function howKnown(

@@ -5,6 +5,7 @@ import { standingView } from "../present/standing-view.ts";
 import type { Block } from "../blocks/block.ts";
 import { blocksOf, statement, tables } from "../blocks/section-blocks.ts";
 import type { CellView, ListView, TableView } from "../present/views.ts";
+import { tableView } from "../present/table-view.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { oilLine } from "./oil-line.ts";
 import { reasons, sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
@@ -86,17 +87,17 @@ function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): Tab
     isKnown(figure)
       ? { text: valueText(worded.leaf(path).row, figure, words) }
       : { text: NO_VALUE };
-  return {
+  return tableView({
     caption: text.caption,
     columns: [
-      { head: text.columns.filling },
+      text.columns.filling,
       ...(fill.fillings[0]?.holds ?? []).map(({ ml }) => ({
         head: text.columns.container(words.numbers.decimal(ml, 0)),
         numeric: true,
       })),
       { head: text.columns.takes, numeric: true },
     ],
-    rows: fill.fillings.map((filling): CellView[] => {
+    rows: fill.fillings.map((filling) => {
       const pigment = pigments.find(({ slug }) => slug === filling.pigment);
       const name =
         filling.packing === "paint"
@@ -104,7 +105,7 @@ function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): Tab
           : text.fillings[filling.packing](pigment?.name ?? filling.pigment ?? "");
       const at = `fill.fillings.${filling.slug}`;
       return [
-        { text: name },
+        name,
         ...filling.holds.map(({ slug, massG }) => cell(`${at}.holds.${slug}.massG`, massG)),
         {
           ...cell(`${at}.takesMlPer100g`, filling.takesMlPer100g),
@@ -113,5 +114,5 @@ function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): Tab
       ];
     }),
     ...(fill.fillings.some(({ packing }) => packing !== "paint") ? { note: text.note } : {}),
-  };
+  });
 }

@@ -1,6 +1,7 @@
-import type { CellView, TableView } from "../present/views.ts";
+import type { TableView } from "../present/views.ts";
 import { unitText } from "../present/figure-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { tableView } from "../present/table-view.ts";
 import { leanestFirst } from "../collection/oil-order.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { OrderGroup } from "./catalogue-pages.ts";
@@ -55,19 +56,19 @@ function table(
 ): TableView {
   const { words } = context;
   const { columns } = words.pages.paint.byOil;
-  return {
+  return tableView({
     caption: words.pages.catalogue.caption(heading),
     compact: true,
     columns: [
-      { head: columns.colour },
+      columns.colour,
       ...(from !== undefined ? [{ head: columns.place, numeric: true }] : []),
       { head: columns.oilIndex, unit: unitText("g/100 g", words), numeric: true },
       { head: columns.byVolume, unit: unitText("g/100 cm3", words), numeric: true },
     ],
-    rows: shown.map((worded, i): CellView[] => [
+    rows: shown.map((worded, i) => [
       colourCell(worded, context, place),
-      ...(from === undefined ? [] : [{ text: String(from + i + 1) }]),
+      ...(from === undefined ? [] : [String(from + i + 1)]),
       ...rowOf(worded, context).oil,
     ]),
-  };
+  });
 }

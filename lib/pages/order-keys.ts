@@ -3,7 +3,7 @@ import { shownStrength } from "../collection/shown-strength.ts";
 import { DRYING_LIMITS } from "../drying/drying-class.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import type { PermanenceBasis } from "../permanence/permanence-rules.ts";
-import { isKnown, type Figure } from "../quantities/figure.ts";
+import { isKnown, knownValue, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
 import { classText } from "../present/figure-text.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -67,7 +67,7 @@ function permanenceRank({
 }: Sheet): number | undefined {
   const [steps, step] = isKnown(category)
     ? [CATEGORIES, category.value]
-    : [EXPECTATION_WORDS, isKnown(expectation) ? expectation.value : undefined];
+    : [EXPECTATION_WORDS, knownValue(expectation)];
   return step === undefined ? undefined : steps.indexOf(step) + (OF_ONE_CATEGORY[basis] ?? 0);
 }
 

@@ -1,8 +1,6 @@
 import type { PaletteView } from "../blocks/page-kinds.ts";
-import { section, statement } from "../blocks/section-blocks.ts";
+import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import { fatterBelow, layeringOrder } from "../mixing/layering-order.ts";
-import type { CellView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
 import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
 import { wallOrder } from "./colour-tile.ts";
 import { offeredLead, offeredOf, mixingWays, reachedWhites } from "./mixing-ways.ts";
@@ -39,22 +37,19 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
       })),
     sections: section("order", palette.order, [
       statement(palette.orderNote, "note"),
-      {
-        kind: "table",
-        table: {
-          caption: palette.order,
-          columns: wordColumns(columns.colour, columns.dries, columns.oil, columns.lasts),
-          rows: ordered.map(({ slug, name, facts }, i): CellView[] => [
-            { text: name, href: `${place.root}colours/${slug}/` },
-            { text: facts.drying?.text ?? NO_VALUE },
-            {
-              text: facts.oil?.text ?? NO_VALUE,
-              ...(fatter[i] === undefined ? {} : { note: palette.leaner(fatter[i].name) }),
-            },
-            { text: facts.lightfastness?.text ?? NO_VALUE },
-          ]),
-        },
-      },
+      tableOf({
+        caption: palette.order,
+        columns: [columns.colour, columns.dries, columns.oil, columns.lasts],
+        rows: ordered.map(({ slug, name, facts }, i) => [
+          { text: name, href: `${place.root}colours/${slug}/` },
+          facts.drying?.text ?? NO_VALUE,
+          {
+            text: facts.oil?.text ?? NO_VALUE,
+            ...(fatter[i] === undefined ? {} : { note: palette.leaner(fatter[i].name) }),
+          },
+          facts.lightfastness?.text ?? NO_VALUE,
+        ]),
+      }),
     ]),
   };
 }

@@ -4,8 +4,8 @@ import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { Block } from "../blocks/block.ts";
 import { blocksOf } from "../blocks/section-blocks.ts";
-import type { CellView, ListView, PropertyTableView, TableView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
+import type { ListView, PropertyTableView, TableView } from "../present/views.ts";
+import { tableView } from "../present/table-view.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { reasons, sectionTable, type SheetPage } from "./page-of-sheet.ts";
 
@@ -81,15 +81,17 @@ function formTable({
   if (forms.length === 0) return [];
   const text = words.pages.paint.permanence.forms;
   return [
-    {
+    tableView({
       caption: text.caption,
       columns: [
-        { head: text.columns.form },
+        text.columns.form,
         { head: text.columns.change, numeric: true },
-        ...wordColumns(text.columns.category, text.columns.standard, text.columns.exposure),
+        text.columns.category,
+        text.columns.standard,
+        text.columns.exposure,
       ],
-      rows: forms.map(({ slug, deltaEab, category, standards, exposures }): CellView[] => [
-        { text: text.names[slug] ?? slug },
+      rows: forms.map(({ slug, deltaEab, category, standards, exposures }) => [
+        text.names[slug] ?? slug,
         deltaEab === undefined || !isKnown(deltaEab)
           ? { text: NO_VALUE, reason: text.notExposed }
           : {
@@ -104,10 +106,10 @@ function formTable({
           text: isKnown(category) ? category.value : NO_VALUE,
           standing: standingView(category, words),
         },
-        { text: standards.length === 0 ? text.stated : standards.join(words.semicolon) },
-        { text: exposures.length === 0 ? text.stated : exposures.join(words.semicolon) },
+        standards.length === 0 ? text.stated : standards.join(words.semicolon),
+        exposures.length === 0 ? text.stated : exposures.join(words.semicolon),
       ]),
       note: text.note,
-    },
+    }),
   ];
 }

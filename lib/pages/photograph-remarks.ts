@@ -3,10 +3,10 @@ import type { Lab } from "../colorimetry/viewing.ts";
 import type { PhotographStatement } from "../patches/statements.ts";
 import { MOST_MEDIAN_DELTA_E00 } from "../patches/left-out.ts";
 import type { Interval } from "../quantities/interval.ts";
-import { isKnown } from "../quantities/figure.ts";
 import type { Photograph } from "../records/photographs.ts";
 import type { PhotographedColour } from "../records/taken-photograph.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { knownLab } from "../sheet/notations/known-lab.ts";
 
 /** How far a light is called even. */
 const EVEN = 0.98;
@@ -41,7 +41,7 @@ export function photographRemarks(
 /** The colour as photographed where nobody has read it; else how far it lies from the reading. */
 function besideReading(colour: PhotographedColour, { notations }: Sheet): PhotographStatement[] {
   const { masstone } = notations;
-  const read = masstone?.lab["D65/2"];
+  const read = knownLab(masstone?.lab["D65/2"]);
   if (masstone === undefined || masstone.standing === "estimated")
     return [
       {
@@ -49,9 +49,9 @@ function besideReading(colour: PhotographedColour, { notations }: Sheet): Photog
         values: { L: ends(colour, "L"), a: ends(colour, "a"), b: ends(colour, "b") },
       },
     ];
-  if (read === undefined || !isKnown(read.L) || !isKnown(read.a) || !isKnown(read.b)) return [];
-  const lab: Lab = { L: read.L.value, a: read.a.value, b: read.b.value };
-  return [{ rule: "photograph-beside-reading", values: { deltaE00: deltaE00(colour.lab, lab) } }];
+  return read === undefined
+    ? []
+    : [{ rule: "photograph-beside-reading", values: { deltaE00: deltaE00(colour.lab, read) } }];
 }
 
 function ends({ lab, range }: PhotographedColour, axis: keyof Lab): Interval {

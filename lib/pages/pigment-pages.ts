@@ -1,3 +1,4 @@
+import { tableOf } from "../blocks/section-blocks.ts";
 import { cautionLineOf } from "./caution-line.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
@@ -25,7 +26,6 @@ import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts"
 import { pigmentPhotographs } from "./photograph-blocks.ts";
 import { isReadOpacity, pigmentFacts } from "./pigment-blocks.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
-import { wordColumns } from "../present/table-columns.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { wordedSheet } from "./worded-sheet.ts";
@@ -106,32 +106,30 @@ function ownTable(
   const text = words.pages.pigments;
   const inOrder = nameOrder(words.language);
   return [
-    {
-      kind: "table",
-      table: {
-        caption: `${text.caption}${words.colon}${words.families[family]}`,
-        columns: [
-          ...wordColumns(text.columns.pigment, text.columns.index),
-          { head: text.columns.density, unit: unitText("g/cm3", words), numeric: true },
-          { head: text.columns.oil, unit: unitText("g/100 g", words), numeric: true },
-          { head: text.columns.colours, numeric: true },
-        ],
-        rows: members
-          .toSorted((one, other) => inOrder(one.record.name, other.record.name))
-          .map((pigment): CellView[] => {
-            const { densityGPerCm3, oilAbsorptionGPer100g } = factsOf(pigment, records.knowledge);
-            return [
-              { text: pigment.record.name, href: `${place.root}pigments/${pigment.slug}/` },
-              pigment.record.colourIndexName === undefined
-                ? notStatedCell(words)
-                : { text: pigment.record.colourIndexName },
-              numberCell(densityGPerCm3, "pigments.*.densityGPerCm3", words),
-              numberCell(oilAbsorptionGPer100g, "pigments.*.oilAbsorptionGPer100g", words),
-              { text: String(coloursOf(pigment.slug, context).length) },
-            ];
-          }),
-      },
-    },
+    tableOf({
+      caption: `${text.caption}${words.colon}${words.families[family]}`,
+      columns: [
+        text.columns.pigment,
+        text.columns.index,
+        { head: text.columns.density, unit: unitText("g/cm3", words), numeric: true },
+        { head: text.columns.oil, unit: unitText("g/100 g", words), numeric: true },
+        { head: text.columns.colours, numeric: true },
+      ],
+      rows: members
+        .toSorted((one, other) => inOrder(one.record.name, other.record.name))
+        .map((pigment) => {
+          const { densityGPerCm3, oilAbsorptionGPer100g } = factsOf(pigment, records.knowledge);
+          return [
+            { text: pigment.record.name, href: `${place.root}pigments/${pigment.slug}/` },
+            pigment.record.colourIndexName === undefined
+              ? notStatedCell(words)
+              : pigment.record.colourIndexName,
+            numberCell(densityGPerCm3, "pigments.*.densityGPerCm3", words),
+            numberCell(oilAbsorptionGPer100g, "pigments.*.oilAbsorptionGPer100g", words),
+            String(coloursOf(pigment.slug, context).length),
+          ];
+        }),
+    }),
   ];
 }
 

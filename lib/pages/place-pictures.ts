@@ -1,6 +1,6 @@
 import { isKnown } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
-import { asMarkup, type PictureView } from "../present/views.ts";
+import type { PictureView } from "../present/views.ts";
 import { placeInRange } from "../plots/place-in-range.ts";
 import type { Collection } from "../collection/collection.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
@@ -32,29 +32,27 @@ function placePicture(
   const printed = (value: number): string => words.numbers.decimal(value, 0);
   return [
     {
-      svg: asMarkup(
-        placeInRange({
-          decimalMark: words.numbers.mark,
-          idPrefix: `place-${id}`,
-          title,
-          description: placeDescription(sheet.name, text, range.count, [
-            printed(range.lowest),
-            printed(range.lowerQuartile),
-            printed(range.upperQuartile),
-            printed(range.highest),
-          ]),
-          heading: `${words.figures[row.word]}, ${words.units[row.unit] ?? row.unit}`,
-          domain: [0, range.highest],
-          own: {
-            value: figure.value as Quantity,
-            standing: figure.standing,
-            text: `${sheet.name}${words.colon}${text}`,
-          },
-          range,
-          legend: box(range.count),
-          ends,
-        }),
-      ),
+      svg: placeInRange({
+        decimalMark: words.numbers.mark,
+        idPrefix: `place-${id}`,
+        title,
+        description: placeDescription(sheet.name, text, range.count, [
+          printed(range.lowest),
+          printed(range.lowerQuartile),
+          printed(range.upperQuartile),
+          printed(range.highest),
+        ]),
+        heading: `${words.figures[row.word]}, ${words.units[row.unit] ?? row.unit}`,
+        domain: [0, range.highest],
+        own: {
+          value: figure.value as Quantity,
+          standing: figure.standing,
+          text: `${sheet.name}${words.colon}${text}`,
+        },
+        range,
+        legend: box(range.count),
+        ends,
+      }),
     },
   ];
 }

@@ -1,6 +1,6 @@
 import type { RangeMapView } from "../blocks/page-kinds.ts";
 import type { Block } from "../blocks/block.ts";
-import { section, statement } from "../blocks/section-blocks.ts";
+import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import type { MixingRange } from "../mixing/mixing-range.ts";
 import { predictedMix } from "../mixing/prediction/predicted-mix.ts";
 import { seen } from "../mixing/prediction/seen-mix.ts";
@@ -8,7 +8,7 @@ import { hullArea, reachedShare, type Told } from "../mixing/reach/hull.ts";
 import { TOLD_LEVEL, type Reach } from "../mixing/reach/range-reach.ts";
 import { rangeMap, type MapColour, type MapScale } from "../plots/range-map.ts";
 import { percentText } from "../present/mix-facts-text.ts";
-import { asMarkup, type CellView, type LinkView } from "../present/views.ts";
+import type { LinkView } from "../present/views.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { decimalText, type PrintedNumbers } from "../words/number-text.ts";
 import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";
@@ -29,7 +29,7 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
   const { white, levels } = reach;
   const colours = mapColours(reach, range, place);
   const middle = levels.find(({ L }) => L === TOLD_LEVEL);
-  const draw = (idPrefix: string, width?: number): { svg: string; scale: MapScale } =>
+  const draw = (idPrefix: string, width?: number) =>
     rangeMap({
       idPrefix,
       width,
@@ -55,9 +55,10 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
   );
   const letDown = context.range.letDownIn.get(white.slug) ?? [];
   const isTried = (slug: string): boolean => letDown.includes(slug);
-  const [otherwise, untried] = [true, false].map((tried) =>
-    absent.filter(({ slug }) => isTried(slug) === tried).map(({ name }) => name),
-  );
+  const named = (said: (names: readonly string[]) => string, tried: boolean): string[] => {
+    const names = absent.filter(({ slug }) => isTried(slug) === tried).map(({ name }) => name);
+    return names.length === 0 ? [] : [said(names)];
+  };
   return {
     kind: "range-map",
     ...pageHead(
@@ -73,8 +74,8 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
     whites: whiteLinks(reach, context, place),
     colours: reach.colours.map(({ slug, name }) => ({ slug, name })),
     picture: {
-      svg: asMarkup(wide.svg),
-      narrow: asMarkup(narrow.svg),
+      svg: wide.svg,
+      narrow: narrow.svg,
       caption: text.key(outlineWidth(reach, context.words.numbers)),
     },
     scales: { wide: scaleText(wide.scale), narrow: scaleText(narrow.scale) },
@@ -83,7 +84,10 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
       ...(absent.length === 0
         ? []
         : section("absent", text.absent, [
-            statement(text.notMapped(untried ?? [], otherwise ?? []), "note"),
+            statement(
+              [...named(text.untried, false), ...named(text.readOtherwise, true)].join(" "),
+              "note",
+            ),
           ])),
     ],
   };
@@ -160,23 +164,17 @@ function addsBlocks(
   const most = (told: readonly (Told | undefined)[]): number =>
     Math.max(...told.map((one) => one?.value ?? 0));
   return [
-    {
-      kind: "table",
-      table: {
-        caption: text.caption,
-        columns: [
-          { head: text.colour },
-          ...levels.map(({ L }) => ({ head: text.column(L), numeric: true })),
-        ],
-        rows: adding
-          .toSorted((one, other) => most(other.told) - most(one.told))
-          .map(({ colour, told }): CellView[] => [
-            { text: colour.name, href: `${root}colours/${colour.slug}/` },
-            ...told.map((one) => ({ text: one === undefined ? text.none : percentText(one) })),
-          ]),
-        note: text.note,
-      },
-    },
+    tableOf({
+      caption: text.caption,
+      columns: [text.colour, ...levels.map(({ L }) => ({ head: text.column(L), numeric: true }))],
+      rows: adding
+        .toSorted((one, other) => most(other.told) - most(one.told))
+        .map(({ colour, told }) => [
+          { text: colour.name, href: `${root}colours/${colour.slug}/` },
+          ...told.map((one) => (one === undefined ? text.none : percentText(one))),
+        ]),
+      note: text.note,
+    }),
     ...(others.length === 0
       ? []
       : [statement(text.others(others.map(({ colour }) => colour.name)), "note")]),

@@ -2,7 +2,7 @@
 import type { Block } from "../blocks/block.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { madeAside, readAsPart, readOnce, type RememberedReads } from "../kept/reads.ts";
-import { statement } from "../blocks/section-blocks.ts";
+import { statement, tableOf } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import type { FoundMix } from "../mixing/finding/found-mixes.ts";
 import { byOrder, judgedMix, paintPasses, type MixLimits } from "../mixing/finding/judged-mix.ts";
@@ -17,8 +17,6 @@ import { cellSwatch } from "../plots/small-swatch.ts";
 import { differenceText, driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
 import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { asMarkup, type CellView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
 import { keptMixes } from "./kept-mixes.ts";
 import { metalsIn } from "./mixing-data.ts";
 import { mixingOf } from "./mixing-ways.ts";
@@ -64,28 +62,25 @@ export function replacementBlocks(
     ...(isNone
       ? [statement(isUnclassifiedLeftOut ? text.noneKnown : text.none)]
       : [
-          {
-            kind: "table",
-            table: {
-              caption: text.caption(name),
-              columns: wordColumns(
-                columns.what,
-                columns.difference,
-                columns.lasts,
-                columns.dries,
-                columns.hides,
-              ),
-              rows: rows.map(({ what, href, cells, screen }): CellView[] => [
-                {
-                  text: what,
-                  ...(href === undefined ? {} : { href: `${root}${href}` }),
-                  swatch: asMarkup(cellSwatch(screen)),
-                },
-                ...cells.map((cell) => ({ text: cell })),
-              ]),
-              note: text.note,
-            },
-          } as const,
+          tableOf({
+            caption: text.caption(name),
+            columns: [
+              columns.what,
+              columns.difference,
+              columns.lasts,
+              columns.dries,
+              columns.hides,
+            ],
+            rows: rows.map(({ what, href, cells, screen }) => [
+              {
+                text: what,
+                ...(href === undefined ? {} : { href: `${root}${href}` }),
+                swatch: cellSwatch(screen),
+              },
+              ...cells.map((cell) => cell),
+            ]),
+            note: text.note,
+          }),
         ]),
     { kind: "links", links: [more] },
   ];

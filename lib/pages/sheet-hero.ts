@@ -1,9 +1,9 @@
-import { isKnown } from "../quantities/figure.ts";
 import type { SwatchCell, SwatchesBlock } from "../blocks/block.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
 import { ownColour, tintColour } from "./screen-swatch.ts";
+import { knownAb } from "../sheet/notations/known-lab.ts";
 
 const LEVELS: readonly EqualLightness[] = ["70", "50", "30"];
 const MOST_WHITES = 3;
@@ -43,16 +43,16 @@ function whiteWords(
   const text = words.pages.sheetPage;
   return levels
     .map((level) => {
-      const at = atL[level];
+      const at = knownAb(atL[level]);
       return text.tintCell(
         text.levels[level],
         white.name,
-        at === undefined || !isKnown(at.a) || !isKnown(at.b)
+        at === undefined
           ? text.notReached
           : words.pages.sheet.tintDescription(
               level,
-              words.numbers.decimal(at.a.value, 1),
-              words.numbers.decimal(at.b.value, 1),
+              words.numbers.decimal(at.a, 1),
+              words.numbers.decimal(at.b, 1),
             ),
       );
     })

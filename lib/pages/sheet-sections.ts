@@ -11,7 +11,6 @@ import {
   statement,
 } from "../blocks/section-blocks.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
-import { asMarkup } from "../present/views.ts";
 import { answerLink } from "./answer-link.ts";
 import { WHITES_PATH } from "./catalogue-pages.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
@@ -125,7 +124,7 @@ function notes({ context: { records }, sheet }: SheetPage): Block[] {
     : [
         {
           kind: "prose",
-          body: asMarkup(markdownHtml(own)),
+          body: markdownHtml(own),
           ...(language === undefined ? {} : { language }),
         },
       ];

@@ -220,24 +220,36 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
       context,
     );
   }
+  if (parts !== undefined)
+    return fact(
+      {
+        key: "middleTone",
+        href,
+        word: sheetPage.mixedWithWhite(parts.mix),
+        detail: sheetPage.withWhite(parts.white, parts.by),
+        standing: standingView(parts.figure, words),
+      },
+      context,
+    );
+  if (sheet.family === "extender")
+    return fact(
+      {
+        key: "strength",
+        href,
+        word: sheetPage.noStrength,
+        detail: detail.lengthens,
+        standing: standingWord("estimated", words),
+      },
+      context,
+    );
   const light = lightMasstone(sheet);
-  const without =
-    sheet.family === "extender"
-      ? detail.noStrength
-      : light === undefined
-        ? undefined
-        : detail.lighter;
   return fact(
     {
-      key: parts === undefined ? "strength" : "middleTone",
+      key: "strength",
       href,
-      word: parts === undefined ? undefined : sheetPage.mixedWithWhite(parts.mix),
-      detail: parts === undefined ? undefined : sheetPage.withWhite(parts.white, parts.by),
-      without,
-      standing:
-        sheet.family === "extender" && parts === undefined
-          ? standingWord("estimated", words)
-          : standingView(parts?.figure ?? light ?? sheet.optics.tintingStrength, words),
+      word: undefined,
+      without: light && detail.lighter,
+      standing: standingView(light ?? sheet.optics.tintingStrength, words),
     },
     context,
   );

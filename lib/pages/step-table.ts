@@ -1,4 +1,4 @@
-import { numberColumns } from "../present/table-columns.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { NO_VALUE } from "../words/no-value.ts";
@@ -20,20 +20,20 @@ export function stepTable(
   off: readonly string[],
   steps: readonly ToldStep[],
 ): TableView {
-  return {
+  return tableView({
     caption,
     note,
     compact: true,
     columns: [
-      { head: heads.ratio },
+      heads.ratio,
       ...numberColumns(heads.L, heads.a, heads.b),
-      { head: heads.munsell },
+      heads.munsell,
       ...off.map((head) => ({ head, unit: "\u0394E00", numeric: true })),
     ],
-    rows: steps.map((step): CellView[] => {
+    rows: steps.map((step) => {
       const { munsell } = step;
       const notation = munsell !== undefined && isKnown(munsell) ? munsell.value : NO_VALUE;
-      return [step.ratio, ...[...step.lab, notation, ...step.off].map((text) => ({ text }))];
+      return [step.ratio, ...step.lab, notation, ...step.off];
     }),
-  };
+  });
 }

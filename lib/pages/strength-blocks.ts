@@ -3,8 +3,8 @@ import { blocksOf } from "../blocks/section-blocks.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import { numberColumns } from "../present/table-columns.ts";
+import type { CellView, PictureView, TableView } from "../present/views.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import { swatchStrip } from "../plots/swatch-strip.ts";
 import { hidingCurve } from "../plots/hiding-curve.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
@@ -55,10 +55,10 @@ function tubeTable({ sheet, words }: SheetPage): TableView {
           standing: standingView(figure, words),
         }
       : { text: NO_VALUE, reason: words.absence(figure) };
-  return {
+  return tableView({
     caption: tubeCaption,
     columns: [
-      { head: tubeColumns.white },
+      tubeColumns.white,
       ...numberColumns(
         tubeColumns.byVolume,
         tubeColumns.byMass,
@@ -70,7 +70,7 @@ function tubeTable({ sheet, words }: SheetPage): TableView {
         ? []
         : [
             [
-              { text: white.name },
+              white.name,
               cell(strengthParts.byVolume),
               cell(strengthParts.byMass),
               cell(strengthParts.byPigmentMass),
@@ -78,7 +78,7 @@ function tubeTable({ sheet, words }: SheetPage): TableView {
           ],
     ),
     note: tubeNote,
-  };
+  });
 }
 
 /** The undertone, where it tells something: an opaque paint shows none, and white over white cannot. */
@@ -102,7 +102,7 @@ export function glazePictures({ sheet: { family, optics }, words }: SheetPage): 
       standing: "derived",
     })),
   });
-  return [{ svg: asMarkup(svg), caption: text.glazeTitle }];
+  return [{ svg: svg, caption: text.glazeTitle }];
 }
 
 /** Fewer than these show no undertone. */
@@ -158,5 +158,5 @@ function hidingPicture({ sheet, words }: SheetPage): PictureView[] {
     points,
     limit: { contrastRatio: HIDING_CONTRAST_RATIO, label: text.hides },
   });
-  return [{ svg: asMarkup(svg), caption: text.hidingTitle }];
+  return [{ svg: svg, caption: text.hidingTitle }];
 }

@@ -1,5 +1,6 @@
-import type { CellView, TableView } from "../present/views.ts";
+import type { TableView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { tableView } from "../present/table-view.ts";
 import { strengthOrder } from "../collection/strength-order.ts";
 import type { OrderGroup } from "./catalogue-pages.ts";
 import { colourCell } from "./colour-cell.ts";
@@ -47,11 +48,11 @@ function table(
 ): TableView {
   const { words } = context;
   const { columns } = words.pages.optics.byStrength;
-  return {
+  return tableView({
     caption: words.pages.catalogue.caption(heading),
     compact: true,
     columns: [
-      { head: columns.colour },
+      columns.colour,
       ...(isRanked
         ? [
             { head: columns.byVolume, numeric: true },
@@ -60,9 +61,9 @@ function table(
         : []),
       { head: columns.white, numeric: true },
     ],
-    rows: shown.map((worded): CellView[] => {
+    rows: shown.map((worded) => {
       const { beside, white } = rowOf(worded, context).strength;
       return [colourCell(worded, context, place), ...(isRanked ? beside : []), white];
     }),
-  };
+  });
 }

@@ -4,7 +4,6 @@ import type { TextPageView } from "../blocks/page-kinds.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { MEASURED_ERRORS } from "../optics/fit/measured-errors.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { asMarkup } from "../present/views.ts";
 import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { standingsKey } from "./site-frame.ts";
@@ -45,7 +44,7 @@ function proseSection([id, heading, prose]: readonly [string, string, string]): 
     kind: "section",
     id,
     heading,
-    blocks: [{ kind: "prose", body: asMarkup(markdownHtml(prose)) }],
+    blocks: [{ kind: "prose", body: markdownHtml(prose) }],
   };
 }
 

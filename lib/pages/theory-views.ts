@@ -1,4 +1,5 @@
 /** What theory says, drawn and told: bands over what is not known, and never a colour's figure or swatch. */
+import { tableView } from "../present/table-view.ts";
 import {
   allBluerRuling,
   blueDifference,
@@ -13,14 +14,7 @@ import { quantityText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { sourceName } from "../present/source-name.ts";
 import { standingWord } from "../present/standing-view.ts";
-import {
-  asMarkup,
-  type CellView,
-  type ListView,
-  type PictureView,
-  type TableView,
-} from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
+import type { ListView, PictureView, TableView } from "../present/views.ts";
 import { relativeScattering, scatteringScale } from "../plots/relative-scattering.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { theoryModels, type RangeModels } from "../sheet/pigments/theory-models.ts";
@@ -130,19 +124,17 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
     ];
     const title = text.title(name);
     return {
-      svg: asMarkup(
-        relativeScattering({
-          decimalMark: numbers.mark,
-          idPrefix: `${idPrefix}-${white}`,
-          title,
-          description: text.description(title, parts),
-          wavelengthLabel: text.wavelength,
-          axisLabel: text.axis,
-          read: read?.runs ?? [],
-          band,
-          most,
-        }),
-      ),
+      svg: relativeScattering({
+        decimalMark: numbers.mark,
+        idPrefix: `${idPrefix}-${white}`,
+        title,
+        description: text.description(title, parts),
+        wavelengthLabel: text.wavelength,
+        axisLabel: text.axis,
+        read: read?.runs ?? [],
+        band,
+        most,
+      }),
       caption: [title, ...(read === undefined ? [] : [text.read(read.filmsUm)]), text.band].join(
         context.words.semicolon,
       ),
@@ -305,20 +297,20 @@ export function theoryInputs(context: PageContext): TableView | undefined {
     quantityText(size, (value) => context.words.numbers.significant(value, 2), context.words.about);
   const source = (key: string): string =>
     sourceName(key, context.records.sources.get(key), context.words.pages.sources.standings);
-  return {
+  return tableView({
     caption: text.caption,
-    columns: wordColumns(text.pigment, text.size, text.spread, text.indices),
-    rows: [...whites, ...blacks].map(({ slug, sizeUm, sizeKind, spread, indices }): CellView[] => [
-      { text: blackName(slug, context) },
+    columns: [text.pigment, text.size, text.spread, text.indices],
+    rows: [...whites, ...blacks].map(({ slug, sizeUm, sizeKind, spread, indices }) => [
+      blackName(slug, context),
       { text: um(sizeUm), note: text.sizeKinds[sizeKind] },
-      { text: spread.map((value) => context.words.numbers.decimal(value, 2)).join("\u2013") },
+      spread.map((value) => context.words.numbers.decimal(value, 2)).join("\u2013"),
       {
         text: [...new Set(indices.map(({ name }) => name))].join(semicolon),
         note: [...new Set(indices.map((index) => source(index.source)))].join(semicolon),
       },
     ]),
     note: text.note(OIL_INDICES.map((index) => context.words.numbers.decimal(index, 2))),
-  };
+  });
 }
 
 function blackName(slug: string, { records }: PageContext): string {

@@ -1,8 +1,8 @@
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
 import { MARK_SHAPES } from "../plots/standing-mark.ts";
-import { asMarkup, type PictureView } from "../present/views.ts";
-import { isKnown } from "../quantities/figure.ts";
+import type { PictureView } from "../present/views.ts";
 import type { ScreenFigures } from "../sheet/notations/notation-figures.ts";
+import { knownAb } from "../sheet/notations/known-lab.ts";
 import type { TintStep } from "../sheet/tints/tint-figures.ts";
 import { whitesLetDownWith } from "./colours-tinted-with.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
@@ -28,7 +28,7 @@ export function trailPicture({ sheet, words, context }: SheetPage): PictureView[
     trails,
     ends: text.trailEnds,
   });
-  return [{ svg: asMarkup(svg), caption: text.trailTitle }];
+  return [{ svg: svg, caption: text.trailTitle }];
 }
 
 /** Of fewer drawdowns there is no trail. */
@@ -44,15 +44,24 @@ export function whiteTrail(
   masstone: readonly TrailPoint[],
 ): Trail[] {
   const sound = steps.filter(({ suspect }) => suspect === undefined);
-  const read = sound.filter(({ standing }) => standing === "measured").flatMap(trailPoint);
-  const predicted = sound.flatMap(trailPoint);
-  if (read.length < FEWEST_READ) return [];
+  return trailOf(label, sound.flatMap(trailPoint), FEWEST_READ, masstone);
+}
+
+/** Points as a trail: a mark for what was read, and with what was predicted between a line through all. */
+export function trailOf(
+  label: string,
+  points: readonly TrailPoint[],
+  fewestRead: number,
+  from: readonly TrailPoint[] = [],
+): Trail[] {
+  const read = points.filter(({ standing }) => standing === "measured");
+  if (read.length < fewestRead) return [];
   return [
     {
       label,
       points: read,
-      ...(predicted.length > read.length
-        ? { predicted: [...masstone, ...predicted].map(({ a, b }) => ({ a, b })) }
+      ...(points.length > read.length
+        ? { predicted: [...from, ...points].map(({ a, b }) => ({ a, b })) }
         : {}),
     },
   ];
@@ -62,8 +71,8 @@ export function whiteTrail(
 export function trailPoint(
   step: Partial<Pick<TintStep, "lab"> & Pick<TrailPoint, "standing"> & ScreenFigures>,
 ): TrailPoint[] {
-  const lab = step.lab?.["D65/10"];
+  const plane = knownAb(step.lab?.["D65/10"]);
   const colour = ownColour(step);
-  if (colour === undefined || lab === undefined || !isKnown(lab.a) || !isKnown(lab.b)) return [];
-  return [{ a: lab.a.value, b: lab.b.value, colour, standing: step.standing ?? "measured" }];
+  if (colour === undefined || plane === undefined) return [];
+  return [{ ...plane, colour, standing: step.standing ?? "measured" }];
 }

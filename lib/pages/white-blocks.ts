@@ -1,5 +1,5 @@
 import type { Block, LineView, WallBlock } from "../blocks/block.ts";
-import { isKnown } from "../quantities/figure.ts";
+import { knownValue } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -43,10 +43,8 @@ function whiteLines({ sheet, context, words }: SheetPage): LineView[] {
   const [lightness, yellowness] = (["L", "b"] as const).map(
     (axis) =>
       (white: Sheet): string | undefined => {
-        const figure = white.notations.masstone?.lab["D65/10"]?.[axis];
-        return figure !== undefined && isKnown(figure)
-          ? words.numbers.decimal(figure.value, 1)
-          : undefined;
+        const value = knownValue(white.notations.masstone?.lab["D65/10"]?.[axis]);
+        return value === undefined ? undefined : words.numbers.decimal(value, 1);
       },
   );
   const parts = (white: Sheet): string | undefined => whiteningParts(white.slug, context)?.text;
@@ -92,13 +90,10 @@ function legend({ words }: SheetPage, tiles: WallBlock["tiles"]): Block {
 function whitePurposes(sheet: Sheet, others: readonly Sheet[], context: PageContext): string[] {
   const { uses } = context.words.pages.sheetPage.white;
   const parts = ({ slug }: Sheet): number | undefined => {
-    const figure = whiteningParts(slug, context)?.figure;
-    return figure !== undefined && isKnown(figure) && typeof figure.value === "number"
-      ? figure.value
-      : undefined;
+    const value = whiteningParts(slug, context)?.figure.value;
+    return typeof value === "number" ? value : undefined;
   };
-  const days = ({ drying }: Sheet): Quantity | undefined =>
-    isKnown(drying.touchDryDays) ? drying.touchDryDays.value : undefined;
+  const days = ({ drying }: Sheet): Quantity | undefined => knownValue(drying.touchDryDays);
   // A range that overlaps another's figure is neither before it nor behind.
   const place = (of: (white: Sheet) => Quantity | undefined): "least" | "most" | undefined => {
     const own = of(sheet);

@@ -1,20 +1,14 @@
 import { tintsInWords } from "../words/tints-in-words.ts";
-import { isKnown, type Figure } from "../quantities/figure.ts";
+import { isKnown, knownValue } from "../quantities/figure.ts";
 import type { Block, BoardBlock } from "../blocks/block.ts";
 import type { WhitesPageView } from "../blocks/page-kinds.ts";
-import { section, statement } from "../blocks/section-blocks.ts";
+import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import { placesWithin } from "../words/number-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { notStatedCell } from "./order-cells.ts";
-import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
+import type { CellView, PictureView, TableView } from "../present/views.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
-import {
-  fittedFrame,
-  tintTrail,
-  type Trail,
-  type TrailFrame,
-  type TrailPoint,
-} from "../plots/tint-trail.ts";
+import { fittedFrame, tintTrail, type Trail, type TrailFrame } from "../plots/tint-trail.ts";
 import {
   isGreyTint,
   nearNeutrals,
@@ -23,15 +17,17 @@ import {
   type NeutralsInWhite,
 } from "../collection/near-neutrals.ts";
 import { remembered } from "../quantities/remembered.ts";
-import { numberColumns } from "../present/table-columns.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { EqualLightness, TintStep } from "../sheet/tints/tint-figures.ts";
+import type { EqualLightness } from "../sheet/tints/tint-figures.ts";
 import { rowOf } from "./colour-rows.ts";
 import { orderLinks, WHITES_PATH } from "./catalogue-pages.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
+import { trailOf, trailPoint } from "./trail-picture.ts";
+import { knownAb } from "../sheet/notations/known-lab.ts";
 
 /** Darker let-downs than this crowd at the masstones, and say nothing of a tint. */
 const DARKEST_SHOWN_L = 30;
@@ -143,12 +139,11 @@ function tintCell(sheet: Sheet, white: string, words: PageContext["words"]) {
   const text = words.pages.optics.inTheWhites;
   const tint = sheet.tints.find((one) => one.white.slug === white);
   if (tint === undefined) return { missing: text.board.notTried };
-  const [a, b] = [value(tint.atL["50"]?.a), value(tint.atL["50"]?.b)];
+  const at = knownAb(tint.atL["50"]);
+  const { decimal } = words.numbers;
   return {
     ...cell(ownColour(tint.atL["50"]), words.pages.sheetPage.notReached),
-    ...(a === undefined || b === undefined
-      ? {}
-      : { text: text.board.figures(words.numbers.decimal(a, 1), words.numbers.decimal(b, 1)) }),
+    ...(at === undefined ? {} : { text: text.board.figures(decimal(at.a, 1), decimal(at.b, 1)) }),
   };
 }
 
@@ -176,21 +171,9 @@ function trailPlots(groups: readonly NeutralsInWhite[], context: PageContext): B
 function trailsOf({ sheet, tint }: NearNeutral): Trail[] {
   const shown = tint.steps.filter(
     ({ lab, suspect }) =>
-      suspect === undefined && (value(lab["D65/10"]?.L) ?? 0) >= DARKEST_SHOWN_L,
+      suspect === undefined && (knownValue(lab["D65/10"]?.L) ?? 0) >= DARKEST_SHOWN_L,
   );
-  const points = shown.flatMap(placed);
-  const read = points.filter(({ standing }) => standing === "measured");
-  return read.length === 0
-    ? []
-    : [
-        {
-          label: sheet.name,
-          points: read,
-          ...(points.length > read.length
-            ? { predicted: points.map(({ a, b }) => ({ a, b })) }
-            : {}),
-        },
-      ];
+  return trailOf(sheet.name, shown.flatMap(trailPoint), 1);
 }
 
 function trailPlot(
@@ -201,17 +184,12 @@ function trailPlot(
 ): PictureView {
   const text = words.pages.optics.inTheWhites;
   const name = white.name;
+  const { decimal } = words.numbers;
   const at50 = neutrals.flatMap(({ sheet, tint: { atL } }) => {
-    const [a, b] = [value(atL["50"]?.a), value(atL["50"]?.b)];
-    return a === undefined || b === undefined
+    const at = knownAb(atL["50"]);
+    return at === undefined
       ? []
-      : [
-          text.descriptionPart(
-            sheet.name,
-            words.numbers.decimal(a, 1),
-            words.numbers.decimal(b, 1),
-          ),
-        ];
+      : [text.descriptionPart(sheet.name, decimal(at.a, 1), decimal(at.b, 1))];
   });
   const svg = tintTrail({
     decimalMark: words.numbers.mark,
@@ -224,18 +202,9 @@ function trailPlot(
     frame,
   });
   return {
-    svg: asMarkup(svg),
+    svg: svg,
     caption: text.picture(name),
   };
-}
-
-/** A step's place among a* and b*, in its own colour. */
-function placed({ lab, standing, ...screen }: TintStep): TrailPoint[] {
-  const [a, b] = [value(lab["D65/10"]?.a), value(lab["D65/10"]?.b)];
-  const colour = ownColour(screen);
-  return a === undefined || b === undefined || colour === undefined
-    ? []
-    : [{ a, b, colour, standing }];
 }
 
 function figuresFold(group: NeutralsInWhite, context: PageContext, place: PagePlace): Block {
@@ -249,7 +218,7 @@ function figuresFold(group: NeutralsInWhite, context: PageContext, place: PagePl
       {
         kind: "fold",
         summary: text.group(white.name, white.colourIndexName),
-        blocks: [{ kind: "table", table: table(group, context, place) }],
+        blocks: [tableOf(table(group, context, place))],
       },
     ],
   };
@@ -269,20 +238,17 @@ function table(
       standing: standingView(figure, words),
     };
   };
-  return {
+  return tableView({
     caption: caption(white.name),
     note,
-    columns: [
-      { head: columns.colour },
-      ...numberColumns(columns.b, columns.a, columns.b70, columns.b30),
-    ],
-    rows: byBlueness(neutrals).map((neutral): CellView[] => {
+    columns: [columns.colour, ...numberColumns(columns.b, columns.a, columns.b70, columns.b30)],
+    rows: byBlueness(neutrals).map((neutral) => {
       const colour = ownColour(neutral.tint.atL["50"]);
       return [
         {
           text: neutral.sheet.name,
           href: `${root}colours/${neutral.sheet.slug}/#in-${neutral.tint.white.slug}`,
-          ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
+          ...(colour === undefined ? {} : { swatch: cellSwatch(colour) }),
         },
         at(neutral, "50", "b"),
         at(neutral, "50", "a"),
@@ -290,17 +256,13 @@ function table(
         at(neutral, "30", "b"),
       ];
     }),
-  };
+  });
 }
 
 /** The bluest at L* 50 first; those whose ladder does not reach it last. */
 function byBlueness(neutrals: readonly NearNeutral[]): NearNeutral[] {
-  const b = ({ tint }: NearNeutral): number => value(tint.atL["50"]?.b) ?? Infinity;
+  const b = ({ tint }: NearNeutral): number => knownValue(tint.atL["50"]?.b) ?? Infinity;
   return neutrals.toSorted(
     (one, other) => b(one) - b(other) || (one.sheet.slug < other.sheet.slug ? -1 : 1),
   );
-}
-
-function value(figure: Figure<number> | undefined): number | undefined {
-  return figure !== undefined && isKnown(figure) ? figure.value : undefined;
 }

@@ -19,6 +19,7 @@ import { textLine, textLines, TO_BASELINE } from "./text-label.ts";
 import { shortened, widestWidth, wrappedLines } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
 import { at } from "../quantities/at.ts";
+import type { Markup } from "../present/views.ts";
 
 /** One lane: a black in one white. */
 export type BluenessLane = { readonly label: string } & (
@@ -54,7 +55,7 @@ const TICK_STEP = 5;
  * paint was read, a band in a broken outline where theory says only so much. A band has no colour: it is no paint's.
  * @throws RangeError for no row, a value outside the domain, or a band whose ends are the wrong way round.
  */
-export function bluenessRows(params: BluenessRows): string {
+export function bluenessRows(params: BluenessRows): Markup {
   const { axisLabel, ends, domain } = params;
   const width = pictureWidth(params);
   const rows = params.rows.map((row) => ({

@@ -1,6 +1,7 @@
 import { certain } from "../quantities/at.ts";
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthsNm, type WavelengthGrid } from "../quantities/spectrum.ts";
+import type { Markup } from "../present/views.ts";
 import { axisLeftWidth } from "./axis.ts";
 import { endLabels, endLabelsWidth } from "./end-labels.ts";
 import { onPanel, writtenPicture, type PictureWords } from "./picture.ts";
@@ -37,7 +38,7 @@ const AREA_HEIGHT = 110;
  * What a fit gives for K and S at each wavelength, with the bounds that the drawdowns leave.
  * @throws RangeError for no curve in either half, a negative coefficient, or a count that does not fit the grid.
  */
-export function coefficientCurves(params: CoefficientCurves): string {
+export function coefficientCurves(params: CoefficientCurves): Markup {
   const [absorption, scattering] = [scaledHalf(params.absorption), scaledHalf(params.scattering)];
   const gutter = Math.max(axisLeftWidth(absorption.ticks), axisLeftWidth(scattering.ticks));
   const margin = endLabelsWidth(

@@ -1,3 +1,4 @@
+import type { Markup } from "../present/views.ts";
 import type { RowStep } from "./swatch-row.ts";
 import { swatchStrip, type SwatchStrip } from "./swatch-strip.ts";
 import { wrappedLines } from "./text-width.ts";
@@ -20,7 +21,7 @@ const NAME_WIDTH = 84;
  * Several colours under one condition, side by side: tints at equal lightness in one white.
  * @throws RangeError for no colours.
  */
-export function colourStrip({ colours, ...strip }: ColourStrip): string {
+export function colourStrip({ colours, ...strip }: ColourStrip): Markup {
   const named = colours.map((step) => ({ ...step, names: wrappedLines(step.name, NAME_WIDTH) }));
   const most = Math.max(0, ...named.map(({ names }) => names.length));
   const steps = named.map(({ names, detail, colour, standing }) => ({

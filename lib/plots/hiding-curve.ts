@@ -1,4 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Markup } from "../present/views.ts";
 import { segmentsThrough, within } from "./box.ts";
 import { lineAcross } from "./hairline.ts";
 import { drawnLabels, spotsAlong, type LabelWish } from "./label-placement.ts";
@@ -36,7 +37,7 @@ const AREA_HEIGHT = 200;
  * Contrast ratio over film thickness: how thick a film covers black and white alike.
  * @throws RangeError for fewer than two films, or a film or ratio outside its domain.
  */
-export function hidingCurve(params: HidingCurve): string {
+export function hidingCurve(params: HidingCurve): Markup {
   const { label, colour, standing, points, limit } = params;
   if (points.length < 2) throw refusal("films", String(points.length), "at least two");
   for (const { filmUm, contrastRatio } of points) {

@@ -1,4 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Markup } from "../present/views.ts";
 import { boxAround } from "./box.ts";
 import { hairline } from "./hairline.ts";
 import {
@@ -43,7 +44,7 @@ const RIM = 24;
  * The range by hue (around, 5R at the top, then clockwise) and chroma (outwards), neutrals in a line below.
  * @throws RangeError for no points, or a hue or chroma outside its domain.
  */
-export function hueCircle(params: HueCircle): string {
+export function hueCircle(params: HueCircle): Markup {
   const { points } = params;
   if (points.length === 0) throw refusal("colours of a range", "none", "at least one");
   for (const { hue, chroma } of points) {

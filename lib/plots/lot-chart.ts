@@ -1,3 +1,4 @@
+import type { Markup } from "../present/views.ts";
 import { lineAcross } from "./hairline.ts";
 import { levelLine, levelName } from "./level-line.ts";
 import type { PictureWords } from "./picture.ts";
@@ -41,7 +42,7 @@ const NAME_HEIGHT = 14;
  * Individuals chart: one mark a lot in order of time, the mean, the control limits dashed, the tolerance dotted.
  * @throws RangeError for fewer than two lots.
  */
-export function lotChart(params: LotChart): string {
+export function lotChart(params: LotChart): Markup {
   const { lots, places, mean, limits, tolerance = [], floor = -Infinity, lineLabels } = params;
   if (lots.length < 2) throw refusal("lots of a chart", String(lots.length), "at least two");
   const reach = Math.max(

@@ -5,6 +5,7 @@ import {
   PICTOGRAM_FRAME,
   PICTOGRAM_RED,
 } from "../hazard/label/pictogram-drawings.ts";
+import type { Markup } from "../present/views.ts";
 import { element, writtenSvg } from "./svg.ts";
 
 const INKS = { symbol: "#000", ground: "#fff" } as const;
@@ -14,7 +15,7 @@ const SIZE_PX = 64;
  * A hazard pictogram as SVG, from the drawings that paper carries too. It is
  * hidden from those who read the page aloud: its name stands around it.
  */
-export function pictogramSvg(code: PictogramCode): string {
+export function pictogramSvg(code: PictogramCode): Markup {
   const path = (d: string, fill: string, rule?: "evenodd") =>
     element("path", { d, fill, "fill-rule": rule });
   return writtenSvg(

@@ -1,3 +1,4 @@
+import type { Markup } from "../present/views.ts";
 import { sides, type Box } from "./box.ts";
 import { element, refusal, writtenSvg, type SvgNode } from "./svg.ts";
 
@@ -49,7 +50,7 @@ export function writtenPicture(
   words: PictureWords,
   { height, hasLinks = false }: PictureForm,
   content: readonly SvgNode[],
-): string {
+): Markup {
   const { idPrefix, title, description } = words;
   const width = Math.round(pictureWidth(words));
   if (!/^[A-Za-z][\w-]*$/.test(idPrefix))
@@ -81,7 +82,7 @@ export function writtenPicture(
       ...content,
     ],
   );
-  return `${writtenSvg(tree)}\n`;
+  return `${writtenSvg(tree)}\n` as Markup;
 }
 
 /** Width of a picture in user units. @throws RangeError outside 280 to 960. */

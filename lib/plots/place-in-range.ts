@@ -11,6 +11,7 @@ import {
 import { plainLine } from "./plain-line.ts";
 import { evenScale, type Scale } from "./scale.ts";
 import type { Spread } from "../collection/spread.ts";
+import type { Markup } from "../present/views.ts";
 import { DASHES, MARK_RADIUS, standingMark, type ShownStanding } from "./standing-mark.ts";
 import { element, polyline, refusal, type SvgNode } from "./svg.ts";
 import { textLine, textLines } from "./text-label.ts";
@@ -47,7 +48,7 @@ const BOX_FROM = 5;
  * as a box with the median across it, this colour marked, an estimate as a bar from end to end.
  * @throws RangeError when a figure lies outside the axis.
  */
-export function placeInRange(params: PlaceInRange): string {
+export function placeInRange(params: PlaceInRange): Markup {
   const { own, range, domain } = params;
   for (const value of [range.lowest, range.highest, ...ends(own.value)]) {
     if (!(value >= domain[0] && value <= domain[1]))

@@ -1,3 +1,4 @@
+import type { Markup } from "../present/views.ts";
 import { axisBelow, axisLeft, axisLeftWidth, TICK } from "./axis.ts";
 import type { Box } from "./box.ts";
 import { lineAcross, lineDown } from "./hairline.ts";
@@ -103,7 +104,7 @@ export function framedPicture(
   frame: PlotFrame,
   drawn: readonly SvgNode[],
   hasLinks = false,
-): string {
+): Markup {
   return writtenPicture(kind, words, { height: frame.bottom, hasLinks }, [
     ...frame.nodes,
     onPanel(drawn),

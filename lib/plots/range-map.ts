@@ -1,4 +1,5 @@
 /** The colours of a range in a*, b* with their trails in a white, and the outline of what can be mixed of them. */
+import type { Markup } from "../present/views.ts";
 import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
 import { plainLine } from "./plain-line.ts";
 import { plotFrame } from "./plot-frame.ts";
@@ -39,7 +40,7 @@ export interface MapScale {
 }
 
 /** @throws RangeError for no colours. */
-export function rangeMap(params: RangeMap): { readonly svg: string; readonly scale: MapScale } {
+export function rangeMap(params: RangeMap): { readonly svg: Markup; readonly scale: MapScale } {
   const { colours, outlines, axes, crowd } = params;
   if (colours.length === 0) throw refusal("colours of a map", "none", "at least one");
   const places: readonly Place[] = [

@@ -1,4 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Markup } from "../present/views.ts";
 import { axisBelow } from "./axis.ts";
 import { boxAround, type Box } from "./box.ts";
 import { lineAcross, lineDown } from "./hairline.ts";
@@ -43,7 +44,7 @@ const GAP = 7;
  * plane would crowd the names out.
  * @throws RangeError for no rows, or a place off the axis.
  */
-export function rangeRows(params: RangeRows): string {
+export function rangeRows(params: RangeRows): Markup {
   const { rows, domain, tickStep } = params;
   if (rows.length === 0) throw refusal("colours of a range", "none", "at least one");
   for (const { at } of rows) {

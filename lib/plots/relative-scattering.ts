@@ -1,4 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Markup } from "../present/views.ts";
 import type { PictureWords } from "./picture.ts";
 import { plainLine } from "./plain-line.ts";
 import { framedPicture, plotFrame } from "./plot-frame.ts";
@@ -38,7 +39,7 @@ export function scatteringScale(values: readonly number[]): (typeof SCATTERING_S
  * How a white scatters each colour of light beside green: from its films as a line, by theory as a band in a broken outline.
  * @throws RangeError for nothing to draw, a value below 0 or above the scale, or a band whose ends are the wrong way round.
  */
-export function relativeScattering(params: RelativeScattering): string {
+export function relativeScattering(params: RelativeScattering): Markup {
   const { read, band, most } = params;
   if (band.length < 2 && read.every((points) => points.length < 2))
     throw refusal("points of scattering", "none", "at least two");

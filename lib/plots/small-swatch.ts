@@ -1,3 +1,4 @@
+import type { Markup } from "../present/views.ts";
 import { grown, sides, type Box } from "./box.ts";
 import { onPanel, panel } from "./picture.ts";
 import { swatch, type ScreenColour } from "./screen-colour.ts";
@@ -7,7 +8,7 @@ import { element, refusal, writtenSvg, type SvgNode } from "./svg.ts";
  * A colour in a grid: masstone above and, where one is given, its tint below, on N 6.
  * @throws RangeError for no colour or more than two.
  */
-export function cardSwatch(colours: readonly ScreenColour[], name: string): string {
+export function cardSwatch(colours: readonly ScreenColour[], name: string): Markup {
   const [masstone, tint] = colours;
   if (masstone === undefined || colours.length > 2)
     throw refusal("colours of a card", String(colours.length), "1 or 2");
@@ -31,7 +32,7 @@ export function cardSwatch(colours: readonly ScreenColour[], name: string): stri
 }
 
 /** A swatch beside the name in a table's cell, an empty frame where there is no reading: decoration, since the row says it in words. */
-export function cellSwatch(colour: ScreenColour | undefined): string {
+export function cellSwatch(colour: ScreenColour | undefined): Markup {
   const box = { left: 6, top: 5, right: 38, bottom: 21 };
   return writtenSvg(
     element(

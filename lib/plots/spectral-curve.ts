@@ -1,5 +1,6 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
+import type { Markup } from "../present/views.ts";
 import { segmentsThrough, within } from "./box.ts";
 import { drawnLabels, spotsAlong, type LabelWish } from "./label-placement.ts";
 import type { PictureWords } from "./picture.ts";
@@ -51,7 +52,7 @@ const AREA_HEIGHT = 190;
  * Reflectance factor over wavelength, 400-700 nm, each paint in its own colour.
  * @throws RangeError for no curve, one with fewer than two points in the range, or a reading outside the scale.
  */
-export function spectralCurve(params: SpectralCurve): string {
+export function spectralCurve(params: SpectralCurve): Markup {
   if (params.curves.length === 0) throw refusal("curves", "none", "at least one");
   const readings = params.curves.map(drawnReadings);
   const highest = Math.max(

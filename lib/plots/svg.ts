@@ -1,4 +1,5 @@
 import { escapedMarkup } from "../exchange/escaped-markup.ts";
+import type { Markup } from "../present/views.ts";
 
 /** An SVG element before it is written; a string child is text, so nothing reaches the page unescaped. */
 export interface SvgNode {
@@ -43,7 +44,7 @@ export function polyline(points: readonly Point[]): string {
 }
 
 /** The element as XML, one element a line, ending without a line break. */
-export function writtenSvg(node: SvgNode, indent = ""): string {
+export function writtenSvg(node: SvgNode, indent = ""): Markup {
   const attributes = Object.entries(node.attributes)
     .filter((entry): entry is [string, string | number] => entry[1] !== undefined)
     .map(
@@ -52,16 +53,16 @@ export function writtenSvg(node: SvgNode, indent = ""): string {
     )
     .join("");
   const open = `${indent}<${node.name}${attributes}`;
-  if (node.children.length === 0) return `${open}/>`;
+  if (node.children.length === 0) return `${open}/>` as Markup;
   // Text keeps to one line: a line break inside <text> would be drawn as a space.
   if (node.children.every((child) => typeof child === "string"))
-    return `${open}>${node.children.map(escapedMarkup).join("")}</${node.name}>`;
+    return `${open}>${node.children.map(escapedMarkup).join("")}</${node.name}>` as Markup;
   const inner = node.children.map((child) =>
     typeof child === "string"
       ? `${indent} ${escapedMarkup(child)}`
       : writtenSvg(child, `${indent} `),
   );
-  return `${open}>\n${inner.join("\n")}\n${indent}</${node.name}>`;
+  return `${open}>\n${inner.join("\n")}\n${indent}</${node.name}>` as Markup;
 }
 
 /** `domainError` for a value that is not a number. */

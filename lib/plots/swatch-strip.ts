@@ -1,3 +1,4 @@
+import type { Markup } from "../present/views.ts";
 import {
   LINE_HEIGHT,
   onPanel,
@@ -38,7 +39,7 @@ const MARGIN = 16;
  * Swatches in a row on one panel, captioned: what was read as full swatches, what was worked out lower and in dashes.
  * @throws RangeError for no steps.
  */
-export function swatchStrip(kind: keyof typeof SWATCHES, params: SwatchStrip): string {
+export function swatchStrip(kind: keyof typeof SWATCHES, params: SwatchStrip): Markup {
   const { steps, axisLabel, missing } = params;
   if (steps.length === 0) throw refusal("steps", "none", "at least one");
   const width = pictureWidth(params);

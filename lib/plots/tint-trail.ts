@@ -1,5 +1,6 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { certain } from "../quantities/at.ts";
+import type { Markup } from "../present/views.ts";
 import { boxAround, grown, segmentsThrough, sharedArea, type Box, type Segment } from "./box.ts";
 import { hairline } from "./hairline.ts";
 import { drawnLabels, spotsAround, type LabelWish } from "./label-placement.ts";
@@ -69,7 +70,7 @@ export interface TrailFrame {
  * How a colour turns as it is let down: a* across, b* up, equal units, neutral at the cross.
  * @throws RangeError for no point, or a coordinate that is not a number.
  */
-export function tintTrail(params: TintTrail): string {
+export function tintTrail(params: TintTrail): Markup {
   for (const { a, b } of params.trails.flatMap(allPlaces))
     if (!Number.isFinite(a + b)) throw domainError("a* or b*", a + b, "finite");
   const { trails, beyond } = cropped(params);

@@ -1,3 +1,4 @@
+import type { Markup } from "../present/views.ts";
 import { levelLine, levelName } from "./level-line.ts";
 import type { PictureWords } from "./picture.ts";
 import { plainLine } from "./plain-line.ts";
@@ -24,7 +25,7 @@ const AREA_HEIGHT = 150;
  * What a trial has come to, day by day: a mark a reading.
  * @throws RangeError for fewer than two points.
  */
-export function trialCurve(params: TrialCurve): string {
+export function trialCurve(params: TrialCurve): Markup {
   const { points, limits, most } = params;
   const last = points.at(-1)?.day ?? 0;
   if (points.length < 2 || !(last > 0))

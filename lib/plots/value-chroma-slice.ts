@@ -1,4 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Markup } from "../present/views.ts";
 import { boxAround, type Box } from "./box.ts";
 import { spread } from "./end-labels.ts";
 import { hairline } from "./hairline.ts";
@@ -43,7 +44,7 @@ const VALUE_DOMAIN = [0, 10] as const;
  * The range by value (up) and chroma (across), all hues laid in one plane.
  * @throws RangeError for no points, or a value or chroma outside its domain.
  */
-export function valueChromaSlice(params: ValueChromaSlice): string {
+export function valueChromaSlice(params: ValueChromaSlice): Markup {
   if (params.points.length === 0) throw refusal("colours of a range", "none", "at least one");
   for (const { value, chroma } of params.points) {
     if (!(value >= 0 && value <= 10)) throw domainError("Munsell value", value, "0 <= V <= 10");

@@ -18,7 +18,7 @@ declare const isMarkup: unique symbol;
 /** HTML or SVG made by this project, safe to print unescaped. Never a record's text. */
 export type Markup = string & { readonly [isMarkup]: true };
 
-/** Vouches for a string that lib/plots or the Markdown renderer has made and escaped. */
+/** Vouches for a string by whoever made and escaped it: lib/plots, the Markdown renderer. */
 export function asMarkup(made: string): Markup {
   return made as Markup;
 }

@@ -90,9 +90,9 @@ export function isKnown<V extends Amount>(figure: Figure<V>): figure is Known<V>
   return figure.standing !== "not stated";
 }
 
-/** For a science that takes a value or none. */
-export function knownValue<V extends Amount>(figure: Figure<V>): V | undefined {
-  return isKnown(figure) ? figure.value : undefined;
+/** For whoever takes a value or none. */
+export function knownValue<V extends Amount>(figure: Figure<V> | undefined): V | undefined {
+  return figure !== undefined && isKnown(figure) ? figure.value : undefined;
 }
 
 /** Whether a value found in a sheet is a figure: the one test that the walk over a sheet makes. */

@@ -1,8 +1,6 @@
 import type { Block } from "../blocks/block.ts";
-import { statement } from "../blocks/section-blocks.ts";
+import { statement, tableOf } from "../blocks/section-blocks.ts";
 import type { PagePlace } from "../pages/page-context.ts";
-import type { CellView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
 import type { Words } from "../words/words.ts";
 import type { DueLine } from "./next-view.ts";
 
@@ -20,17 +18,14 @@ export function lineTable(
   place: PagePlace,
 ): Block {
   const text = words.pages.nextSteps;
-  return {
-    kind: "table",
-    table: {
-      caption,
-      columns: wordColumns(text.dueColumns.what, text.dueColumns.where),
-      rows: lines.map(({ what, record }): CellView[] => [
-        { text: `${what}.` },
-        { text: record, ...recordLink(record, place) },
-      ]),
-    },
-  };
+  return tableOf({
+    caption,
+    columns: [text.dueColumns.what, text.dueColumns.where],
+    rows: lines.map(({ what, record }) => [
+      `${what}.`,
+      { text: record, ...recordLink(record, place) },
+    ]),
+  });
 }
 
 /** Where the workshop's pages speak of a record, as far as they do. */

@@ -1,10 +1,8 @@
 import type { Block } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
-import { section, statement } from "../blocks/section-blocks.ts";
+import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { RangeLabels } from "../print/range-labels.ts";
-import type { CellView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
 import { workshopPage } from "./workshop-frame.ts";
 
 export const LABELS_PDF = "labels/labels.pdf";
@@ -38,18 +36,15 @@ function printBlocks({ words, records }: PageContext, { runs, pdf }: LabelMatter
     ...(runs.length === 0
       ? [statement(text.nothing)]
       : [
-          {
-            kind: "table" as const,
-            table: {
-              caption: text.caption,
-              columns: wordColumns(text.columns.size, text.columns.measures, text.columns.colours),
-              rows: runs.map(({ size, labels }): CellView[] => [
-                { text: size.name },
-                { text: text.measures(size.widthMm, size.heightMm) },
-                { text: words.listed(labels.map(({ name }) => name)) },
-              ]),
-            },
-          },
+          tableOf({
+            caption: text.caption,
+            columns: [text.columns.size, text.columns.measures, text.columns.colours],
+            rows: runs.map(({ size, labels }) => [
+              size.name,
+              text.measures(size.widthMm, size.heightMm),
+              words.listed(labels.map(({ name }) => name)),
+            ]),
+          }),
         ]),
     ...(pdf === undefined
       ? []

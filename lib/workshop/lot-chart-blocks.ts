@@ -1,12 +1,12 @@
 import { at } from "../quantities/at.ts";
 import type { Block } from "../blocks/block.ts";
-import { statement } from "../blocks/section-blocks.ts";
+import { statement, tableOf } from "../blocks/section-blocks.ts";
 import type { Charted } from "../lots/control-chart.ts";
 import type { Tolerances } from "../lots/judgement.ts";
 import { lotChart, type LotChart } from "../plots/lot-chart.ts";
 import { statementText } from "../present/statement-text.ts";
-import { asMarkup, type PictureView, type TableView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
+import { type PictureView, type TableView } from "../present/views.ts";
+import { tableView } from "../present/table-view.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { LotBook, LotsInTime } from "../sheet/lots/lot-book.ts";
 import type { Words } from "../words/words.ts";
@@ -33,7 +33,7 @@ export function lotChartBlocks(book: LotBook, words: Words, root: string): Block
     ...(signals.length === 0
       ? [statement(text.quiet)]
       : signals.map((signal) => statement(statementText(signal, words)))),
-    { kind: "table", table: pointTable(book, words, root) },
+    tableOf(pointTable(book, words, root)),
     ...charts.map((series): Block => ({
       kind: "plots",
       plots: [
@@ -121,7 +121,7 @@ type Drawn = Pick<
 function picture(id: string, book: LotBook, words: Words, drawn: Drawn): PictureView {
   const text = words.pages.lots.chart;
   const { places, ...shape } = drawn;
-  const figure = (width: number, suffix: string): string =>
+  const figure = (width: number, suffix: string) =>
     lotChart({
       decimalMark: words.numbers.mark,
       ...shape,
@@ -139,8 +139,8 @@ function picture(id: string, book: LotBook, words: Words, drawn: Drawn): Picture
       orderLabel: text.order,
     });
   return {
-    svg: asMarkup(figure(480, "")),
-    narrow: asMarkup(figure(320, "-narrow")),
+    svg: figure(480, ""),
+    narrow: figure(320, "-narrow"),
     caption: drawn.title,
   };
 }
@@ -162,22 +162,23 @@ function toleranceOf(of: Charted, tolerances: Tolerances): Interval {
 
 function pointTable({ charted, charts }: LotBook, words: Words, root: string): TableView {
   const text = words.pages.lots.chart;
-  return {
+  return tableView({
     caption: text.points,
     compact: true,
     columns: [
       { head: text.columns.place, numeric: true },
-      ...wordColumns(text.columns.lot, text.columns.date),
+      text.columns.lot,
+      text.columns.date,
       ...charts.map(({ of }) => ({ head: text.of[of].column, numeric: true })),
     ],
     rows: charted.map((lot, i) => [
-      { text: String(i + 1) },
+      String(i + 1),
       { text: lot.record.number, href: `${root}${lotAddress(lot.slug)}` },
-      { text: words.date(lot.record.date) },
+      words.date(lot.record.date),
       ...charts.map(({ of, points }) => {
         const value = points.find((point) => point.lot === lot)?.value;
         return { text: value === undefined ? NO_VALUE : words.numbers.decimal(value, PLACES[of]) };
       }),
     ]),
-  };
+  });
 }

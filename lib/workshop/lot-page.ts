@@ -1,7 +1,7 @@
 import { readingNotations } from "../colorimetry/reading-notations.ts";
 import type { Block, SwatchCell } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
-import { section, statement } from "../blocks/section-blocks.ts";
+import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import type { Correction } from "../lots/correction.ts";
 import type { DifferenceParts } from "../lots/difference-parts.ts";
 import { takenVolumeMl } from "../formulation/container-fill.ts";
@@ -10,7 +10,7 @@ import { isWhollyCompared } from "../lots/lot-against-standard.ts";
 import { addressTo, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
-import { numberColumns } from "../present/table-columns.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import type { Interval } from "../quantities/interval.ts";
 import { tareOf } from "./packed-remarks.ts";
 import type { Lot, Reading, TintReading } from "../records/records.ts";
@@ -59,7 +59,7 @@ export function lotPage(
             : []),
         ]),
     ...section("batch", state === "planned" ? text.sections.planned : text.sections.batch, [
-      { kind: "table", table: batchTable(lot, context) },
+      tableOf(batchTable(lot, context)),
       ...shortBlocks(lot, context),
     ]),
     ...section("next", text.sections.next, [
@@ -144,31 +144,25 @@ function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block
             ),
           ),
         ]),
-    {
-      kind: "table",
-      table: {
-        caption: text.judgedCaption,
-        columns: [
-          { head: text.judgedColumns.what },
-          ...numberColumns(text.judgedColumns.found, text.judgedColumns.tolerance),
-          { head: text.judgedColumns.verdict },
-        ],
-        rows: comparison.judged.map(
-          ({ criterion, value, uncertainty, limits, verdict }): CellView[] => {
-            const { name, places, unit } = words.criteria[criterion];
-            return [
-              { text: name },
-              {
-                text: `${words.numbers.decimal(value, places)}${uncertainty === 0 ? "" : `\u00a0\u00b1\u00a0${words.numbers.decimal(uncertainty, places)}`}\u00a0${unit}`,
-              },
-              { text: words.limits(criterion, limits) },
-              { text: verdictWord(verdict, words) },
-            ];
-          },
-        ),
-        note: text.customary,
-      },
-    },
+    tableOf({
+      caption: text.judgedCaption,
+      columns: [
+        text.judgedColumns.what,
+        ...numberColumns(text.judgedColumns.found),
+        text.judgedColumns.tolerance,
+        text.judgedColumns.verdict,
+      ],
+      rows: comparison.judged.map(({ criterion, value, uncertainty, limits, verdict }) => {
+        const { name, places, unit } = words.criteria[criterion];
+        return [
+          name,
+          `${words.numbers.decimal(value, places)}${uncertainty === 0 ? "" : `\u00a0\u00b1\u00a0${words.numbers.decimal(uncertainty, places)}`}\u00a0${unit}`,
+          words.limits(criterion, limits),
+          verdictWord(verdict, words),
+        ];
+      }),
+      note: text.customary,
+    }),
   ];
 }
 
@@ -241,11 +235,11 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
         ]),
   ];
   if (rows.length === 0) return [];
-  const table: TableView = {
+  const table = tableView({
     caption: text.partsCaption,
     compact: true,
     columns: [
-      { head: text.partsColumns.of },
+      text.partsColumns.of,
       ...numberColumns(
         text.partsColumns.total,
         text.partsColumns.L,
@@ -254,8 +248,8 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
       ),
     ],
     rows,
-  };
-  return [{ kind: "table", table }];
+  });
+  return [tableOf(table)];
 }
 
 function correctionBlocks(
@@ -284,29 +278,26 @@ function correctionBlocks(
         ? []
         : [statement(text.correctionForeign(candidate.name, words.listed(foreign)))];
     }),
-    {
-      kind: "table",
-      table: {
-        caption: text.correctionCaption,
-        columns: [
-          { head: text.correctionColumns.what },
-          ...numberColumns(
-            text.correctionColumns.grams,
-            text.correctionColumns.masstone,
-            text.correctionColumns.letDown,
-            text.correctionColumns.strength,
-          ),
-        ],
-        rows: corrections.map(({ candidate, gramsPer100g, predicted, range }): CellView[] => [
-          { text: candidate.name, note: text.kinds[candidate.kind] },
-          { text: words.numbers.decimal(gramsPer100g, 1) },
-          ranged(predicted.masstoneDeltaE00, range.masstoneDeltaE00, 2),
-          ranged(predicted.letDownDeltaE00, range.letDownDeltaE00, 2),
-          ranged(predicted.strengthPercent, range.strengthPercent, 1),
-        ]),
-        note: text.correctionNote,
-      },
-    },
+    tableOf({
+      caption: text.correctionCaption,
+      columns: [
+        text.correctionColumns.what,
+        ...numberColumns(
+          text.correctionColumns.grams,
+          text.correctionColumns.masstone,
+          text.correctionColumns.letDown,
+          text.correctionColumns.strength,
+        ),
+      ],
+      rows: corrections.map(({ candidate, gramsPer100g, predicted, range }) => [
+        { text: candidate.name, note: text.kinds[candidate.kind] },
+        words.numbers.decimal(gramsPer100g, 1),
+        ranged(predicted.masstoneDeltaE00, range.masstoneDeltaE00, 2),
+        ranged(predicted.letDownDeltaE00, range.letDownDeltaE00, 2),
+        ranged(predicted.strengthPercent, range.strengthPercent, 1),
+      ]),
+      note: text.correctionNote,
+    }),
   ];
 }
 
@@ -350,13 +341,11 @@ function batchTable({ record }: Lot, { words, records }: PageContext): TableView
     [text.rows.retained, record.retainedSample],
     [text.rows.note, record.note],
   ];
-  return {
+  return tableView({
     caption: record.planned === true ? text.plannedCaption : text.batchCaption,
-    columns: [{ head: text.batchColumns.what }, { head: text.batchColumns.amount, numeric: true }],
-    rows: rows.flatMap(([name, value]) =>
-      value === undefined ? [] : [[{ text: name }, { text: value }]],
-    ),
-  };
+    columns: [text.batchColumns.what, { head: text.batchColumns.amount, numeric: true }],
+    rows: rows.flatMap(([name, value]) => (value === undefined ? [] : [[name, value]])),
+  });
 }
 
 /** What one tube must hold on the mean, and what all but few hold; the same with the tube. */

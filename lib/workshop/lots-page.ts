@@ -1,10 +1,10 @@
 import type { Block } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
-import { section, statement } from "../blocks/section-blocks.ts";
+import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import { TELLING_DEGREES } from "../lots/replicate-spread.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
-import type { CellView, TableView } from "../present/views.ts";
-import { numberColumns, wordColumns } from "../present/table-columns.ts";
+import type { TableView } from "../present/views.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import { lotBooks, spreadOf, type JudgedLot, type LotBook } from "../sheet/lots/lot-book.ts";
 import type { Lot } from "../records/records.ts";
 import { lotAddress, verdictWord } from "./lot-words.ts";
@@ -17,9 +17,7 @@ export function lotsPage(context: PageContext, place: PagePlace): WorkshopPageVi
   const { index: text } = words.pages.lots;
   const sections = [
     ...section("lots", text.outcome, [
-      records.lots.size === 0
-        ? statement(text.none)
-        : { kind: "table", table: lotsTable(context, place) },
+      records.lots.size === 0 ? statement(text.none) : tableOf(lotsTable(context, place)),
     ]),
     ...(records.lots.size === 0
       ? []
@@ -53,18 +51,16 @@ function lotsTable(context: PageContext, { root }: PagePlace): TableView {
   const rows = lotBooks(records)
     .flatMap((book) => listed(book).map((one) => ({ ...one, book })))
     .toSorted((one, other) => (one.lot.record.date > other.lot.record.date ? -1 : 1));
-  return {
+  return tableView({
     caption: text.caption,
     columns: [
-      ...wordColumns(
-        text.columns.lot,
-        text.columns.colour,
-        text.columns.date,
-        text.columns.verdict,
-      ),
+      text.columns.lot,
+      text.columns.colour,
+      text.columns.date,
+      text.columns.verdict,
       ...numberColumns(text.columns.letDown, text.columns.strength),
     ],
-    rows: rows.map(({ lot, judged, isStandard, book }): CellView[] => {
+    rows: rows.map(({ lot, judged, isStandard, book }) => {
       const letDown = judged?.comparison.letDown;
       return [
         { text: lot.record.number, href: `${root}${lotAddress(lot.slug)}` },
@@ -72,34 +68,23 @@ function lotsTable(context: PageContext, { root }: PagePlace): TableView {
           text: book.colour.record.name,
           href: `${root}colours/${book.colour.slug}/`,
         },
-        { text: words.date(lot.record.date) },
-        {
-          text:
-            lot.record.state?.is === "recalled"
-              ? text.recalled
-              : isStandard
-                ? text.standard
-                : lot.record.planned === true
-                  ? text.planned
-                  : lot.record.state?.is === "conceded"
-                    ? text.conceded
-                    : verdictWord(judged?.comparison.verdict, words),
-        },
-        {
-          text:
-            letDown === undefined
-              ? NO_VALUE
-              : words.numbers.decimal(letDown.difference.deltaE00, 2),
-        },
-        {
-          text:
-            letDown?.strength === undefined
-              ? NO_VALUE
-              : words.numbers.decimal(letDown.strength.weightedPercent, 1),
-        },
+        words.date(lot.record.date),
+        lot.record.state?.is === "recalled"
+          ? text.recalled
+          : isStandard
+            ? text.standard
+            : lot.record.planned === true
+              ? text.planned
+              : lot.record.state?.is === "conceded"
+                ? text.conceded
+                : verdictWord(judged?.comparison.verdict, words),
+        letDown === undefined ? NO_VALUE : words.numbers.decimal(letDown.difference.deltaE00, 2),
+        letDown?.strength === undefined
+          ? NO_VALUE
+          : words.numbers.decimal(letDown.strength.weightedPercent, 1),
       ];
     }),
-  };
+  });
 }
 
 function spreadBlocks({ words, records }: PageContext): Block[] {

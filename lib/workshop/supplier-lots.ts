@@ -1,7 +1,7 @@
 import { oilHeldBack, type HoldBackRuling } from "../formulation/oil-held-back.ts";
 import { workingOilContradiction } from "../formulation/working-oil.ts";
-import { isKnown } from "../quantities/figure.ts";
-import { midpoint, type Quantity } from "../quantities/interval.ts";
+import { isKnown, knownValue } from "../quantities/figure.ts";
+import { midpoint } from "../quantities/interval.ts";
 import type { Lot, Records } from "../records/records.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
@@ -36,9 +36,8 @@ export function oilOfDeliveries(
       .get(pigment)
       ?.record.supplierLots?.find(({ number }) => number === supplierLot);
     const figure = pigments.find(({ slug }) => slug === pigment)?.oilAbsorptionGPer100g;
-    const usual: Quantity | undefined =
-      figure !== undefined && isKnown(figure) ? figure.value : undefined;
-    return { pigment, massG, delivery, absorption: delivery?.oilAbsorptionGPer100g ?? usual };
+    const absorption = delivery?.oilAbsorptionGPer100g ?? knownValue(figure);
+    return { pigment, massG, delivery, absorption };
   });
   const rubbedOut = parts.flatMap(({ pigment, delivery }) =>
     delivery === undefined ? [] : [{ pigment, ...delivery }],

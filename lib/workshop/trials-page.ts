@@ -1,14 +1,13 @@
 import type { Block } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
-import { fold, plots, section, statement, tables } from "../blocks/section-blocks.ts";
+import { fold, plots, section, statement, tables, tableOf } from "../blocks/section-blocks.ts";
 import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { dueTrials, nextLook } from "../planning/due.ts";
 import { foundSoFar, touches } from "../planning/trial-results.ts";
 import { trialCurve, type TrialCurve } from "../plots/trial-curve.ts";
 import { statementText } from "../present/statement-text.ts";
-import { asMarkup, type CellView, type TableView } from "../present/views.ts";
-import { numberColumns, wordColumns } from "../present/table-columns.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import type { Checked } from "../records/records.ts";
 import { TOUCHES } from "../records/schema/terms.ts";
 import type { TrialRecord } from "../records/schema/trial.ts";
@@ -24,17 +23,11 @@ export function trialsPage(context: PageContext): WorkshopPageView {
     ...(due.length === 0
       ? []
       : section("due", text.due, [
-          {
-            kind: "table",
-            table: {
-              caption: text.dueCaption,
-              columns: wordColumns(text.dueColumns.what, text.dueColumns.date),
-              rows: due.map(({ trial, date }): CellView[] => [
-                { text: trialName(trial, context) },
-                { text: words.date(date) },
-              ]),
-            },
-          },
+          tableOf({
+            caption: text.dueCaption,
+            columns: [text.dueColumns.what, text.dueColumns.date],
+            rows: due.map(({ trial, date }) => [trialName(trial, context), words.date(date)]),
+          }),
         ])),
     ...trials.flatMap((trial) =>
       section(trial.slug, trialName(trial.record, context), trialBlocks(trial, context)),
@@ -178,30 +171,22 @@ function seriesBlocks(
   const { words } = context;
   const { trials: text } = words.pages.lots;
   const curve = (width: number, suffix: string) =>
-    asMarkup(
-      trialCurve({
-        ...axis,
-        decimalMark: words.numbers.mark,
-        points,
-        dayLabel: text.day,
-        idPrefix: `trial-${slug}${suffix}`,
-        title: sentence,
-        description: points.map(({ day, value }) => `${day}: ${value}`).join("; "),
-        width,
-      }),
-    );
-  const table: TableView = {
+    trialCurve({
+      ...axis,
+      decimalMark: words.numbers.mark,
+      points,
+      dayLabel: text.day,
+      idPrefix: `trial-${slug}${suffix}`,
+      title: sentence,
+      description: points.map(({ day, value }) => `${day}: ${value}`).join("; "),
+      width,
+    });
+  const table = tableView({
     caption: trialName(record, context),
     compact: true,
-    columns: [{ head: text.columns.date }, ...numberColumns(text.columns.day, text.columns.found)],
-    rows: points
-      .slice(1)
-      .map(({ date, day, found }) => [
-        { text: words.date(date) },
-        { text: String(day) },
-        { text: found },
-      ]),
-  };
+    columns: [text.columns.date, ...numberColumns(text.columns.day, text.columns.found)],
+    rows: points.slice(1).map(({ date, day, found }) => [words.date(date), String(day), found]),
+  });
   return [
     ...plots([{ svg: curve(480, ""), narrow: curve(320, "-narrow") }]),
     ...fold(text.table, tables([table])),

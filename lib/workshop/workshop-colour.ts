@@ -1,7 +1,14 @@
 import { sheetReply } from "../answers/reply-view.ts";
 import type { Block } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
-import { contentsOf, linksOf, section, statement, tables } from "../blocks/section-blocks.ts";
+import {
+  contentsOf,
+  linksOf,
+  section,
+  statement,
+  tables,
+  tableOf,
+} from "../blocks/section-blocks.ts";
 import { batchView, noBatch } from "../pages/batch-view.ts";
 import { labelTextView } from "../pages/label-text.ts";
 import { addressTo, type PageContext, type PagePlace } from "../pages/page-context.ts";
@@ -9,8 +16,8 @@ import { pageOfSheet, type SheetPage } from "../pages/page-of-sheet.ts";
 import { figureName } from "../present/figure-name.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { CellView, TableView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
+import type { TableView } from "../present/views.ts";
+import { tableView } from "../present/table-view.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
 import { bookOf } from "../sheet/lots/lot-book.ts";
@@ -68,7 +75,7 @@ function batchBlocks(page: SheetPage): Block[] {
   if (batch === undefined) return [statement(noBatch(page))];
   const { table, remarks, reckoner } = batchView(batch, page);
   return [
-    { kind: "table", table },
+    tableOf(table),
     ...remarks.map((remark) => statement(remark, "note")),
     {
       kind: "list",
@@ -97,23 +104,21 @@ function costTable({ sheet, context: { records }, words }: SheetPage): TableView
       ({ slug }) => records.vehicles.get(slug),
     ),
   ].filter((one) => one !== undefined);
-  return {
+  return tableView({
     caption: text.costsCaption,
     columns: [
-      ...wordColumns(text.costColumns.what, text.costColumns.supplier),
+      text.costColumns.what,
+      text.costColumns.supplier,
       { head: text.costColumns.price(currency), numeric: true },
-      { head: text.costColumns.date },
+      text.costColumns.date,
     ],
-    rows: bought.map(({ record }): CellView[] => [
-      { text: record.name },
-      { text: ("supplier" in record ? record.supplier : undefined) ?? NO_VALUE },
-      {
-        text:
-          record.pricePerKg === undefined ? NO_VALUE : words.numbers.decimal(record.pricePerKg, 2),
-      },
-      { text: record.date === undefined ? NO_VALUE : words.date(record.date) },
+    rows: bought.map(({ record }) => [
+      record.name,
+      ("supplier" in record ? record.supplier : undefined) ?? NO_VALUE,
+      record.pricePerKg === undefined ? NO_VALUE : words.numbers.decimal(record.pricePerKg, 2),
+      record.date === undefined ? NO_VALUE : words.date(record.date),
     ]),
-  };
+  });
 }
 
 /** Questions of customers that name the colour, each with the reply to send. */
@@ -134,20 +139,20 @@ function gapBlocks({ worded, words }: SheetPage): Block[] {
     ({ figure, row }) => !isKnown(figure) && !row.isPrivate,
   );
   if (missing.length === 0) return [statement(text.noGaps)];
-  const table: TableView = {
+  const table = tableView({
     caption: text.gapsCaption,
-    columns: wordColumns(text.gapColumns.figure, text.gapColumns.reason, text.gapColumns.wanting),
+    columns: [text.gapColumns.figure, text.gapColumns.reason, text.gapColumns.wanting],
     rows: missing.flatMap((entry) =>
       isKnown(entry.figure)
         ? []
         : [
             [
-              { text: figureName(entry, worded.sheet, words) },
-              { text: words.absence({ reason: entry.figure.reason, wanting: [] }) },
-              { text: entry.figure.wanting.join(", ") },
+              figureName(entry, worded.sheet, words),
+              words.absence({ reason: entry.figure.reason, wanting: [] }),
+              entry.figure.wanting.join(", "),
             ],
           ],
     ),
-  };
+  });
   return [statement(text.gapsLead(missing.length)), ...tables([table])];
 }

@@ -1,6 +1,6 @@
 import type { Block } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
-import { section, statement } from "../blocks/section-blocks.ts";
+import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { addressTo, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { ownColour } from "../pages/screen-swatch.ts";
@@ -8,8 +8,8 @@ import { madeStep } from "../kept/kept-steps.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { valueText } from "../present/figure-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { asMarkup, type CellView, type TableView } from "../present/views.ts";
-import { numberColumns, wordColumns } from "../present/table-columns.ts";
+import { type CellView, type TableView } from "../present/views.ts";
+import { numberColumns, tableView } from "../present/table-view.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
 import { upperFirst } from "../words/letter-case.ts";
@@ -40,9 +40,7 @@ export function workshopHome(
       },
     ]),
     ...section("faults", text.home.faults, faultBlocks(context, place, found)),
-    ...section("colours", text.home.colours, [
-      { kind: "table", table: colourTable(context, place) },
-    ]),
+    ...section("colours", text.home.colours, [tableOf(colourTable(context, place))]),
     ...section("answers", text.home.answers, [replies(context, place)]),
   ];
   return workshopPage(context, {
@@ -56,24 +54,25 @@ export function workshopHome(
 function colourTable(context: PageContext, place: PagePlace): TableView {
   const { words, records, sheets, steps } = context;
   const { home: text } = words.pages.workshop;
-  return {
+  return tableView({
     caption: text.coloursCaption,
+    compact: true,
     columns: [
-      { head: text.columns.colour },
+      text.columns.colour,
       ...numberColumns(
         text.columns.cost(500, records.workshop.currency ?? ""),
         text.columns.wanting,
       ),
-      { head: text.columns.suppliers },
+      text.columns.suppliers,
     ],
-    rows: sheets.map((worded): CellView[] => {
+    rows: sheets.map((worded) => {
       const { slug } = worded.sheet;
       const step = { modules: MODULES, name: "lines of the workshop", of: slug };
       const { name, ...cells } = madeStep(steps, step, () => lineOf(worded, context));
       const href = addressTo(workshopColourPath(slug), place);
       return [{ ...name, href }, cells.cost, cells.wanting, cells.suppliers];
     }),
-  };
+  });
 }
 
 const MODULES = ["lib/workshop/workshop-home.ts", "lib/words/languages.ts"];
@@ -85,7 +84,7 @@ function lineOf(
 ): Readonly<Record<"name" | "cost" | "wanting" | "suppliers", CellView & { text: string }>> {
   const { sheet, inShort } = worded;
   return {
-    name: { text: sheet.name, swatch: asMarkup(cellSwatch(ownColour(sheet.notations.masstone))) },
+    name: { text: sheet.name, swatch: cellSwatch(ownColour(sheet.notations.masstone)) },
     cost: costCell(worded, context),
     wanting: { text: String(inShort.notStatedCount) },
     suppliers: { text: suppliers(worded, context) },
@@ -131,22 +130,19 @@ function faultBlocks(
   if (found.length === 0) return [statement(text.noFaults)];
   return [
     statement(text.faultsLead),
-    {
-      kind: "table",
-      table: {
-        caption: text.faultsCaption,
-        columns: wordColumns(text.faultColumns.what, text.faultColumns.where),
-        rows: found.map(({ message, hint, place: { file, line } }): CellView[] => {
-          const record = recordName(file);
-          return [
-            { text: `${message}.`, ...(hint === undefined ? {} : { note: upperFirst(hint) }) },
-            {
-              text: text.recordLine(record, line),
-              ...recordLink(record.replace(/\.\w+$/, ""), place),
-            },
-          ];
-        }),
-      },
-    },
+    tableOf({
+      caption: text.faultsCaption,
+      columns: [text.faultColumns.what, text.faultColumns.where],
+      rows: found.map(({ message, hint, place: { file, line } }) => {
+        const record = recordName(file);
+        return [
+          { text: `${message}.`, ...(hint === undefined ? {} : { note: upperFirst(hint) }) },
+          {
+            text: text.recordLine(record, line),
+            ...recordLink(record.replace(/\.\w+$/, ""), place),
+          },
+        ];
+      }),
+    }),
   ];
 }

@@ -1,10 +1,8 @@
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
-import { section, statement } from "../blocks/section-blocks.ts";
+import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { nextSteps } from "../planning/next-steps.ts";
-import type { CellView } from "../present/views.ts";
-import { wordColumns } from "../present/table-columns.ts";
 import { dueTable, lineTable } from "./due-table.ts";
 import { nextLines, openLines, pressingLines, type DueMatter } from "./next-view.ts";
 import { workshopPage } from "./workshop-frame.ts";
@@ -43,23 +41,21 @@ export function workshopNextPage(
     ...section("steps", text.steps, [
       lines.length === 0
         ? statement(text.none)
-        : {
-            kind: "table" as const,
-            table: {
-              caption: text.stepsCaption,
-              columns: [
-                ...wordColumns(text.columns.what, text.columns.gain),
-                { head: text.columns.hours, numeric: true },
-                { head: text.columns.record },
-              ],
-              rows: lines.map(({ what, gain, hours, file, record }): CellView[] => [
-                { text: what },
-                { text: gain },
-                { text: hours },
-                { text: file, note: record },
-              ]),
-            },
-          },
+        : tableOf({
+            caption: text.stepsCaption,
+            columns: [
+              text.columns.what,
+              text.columns.gain,
+              { head: text.columns.hours, numeric: true },
+              text.columns.record,
+            ],
+            rows: lines.map(({ what, gain, hours, file, record }) => [
+              what,
+              gain,
+              hours,
+              { text: file, note: record },
+            ]),
+          }),
     ]),
     ...section(
       "open",

@@ -25,8 +25,9 @@ function copied(): string {
 
 /** The command of two modules, one of which is loaded late, with a rule of other letters than ASCII's: bundled as the whole is, and sooner. */
 const COMMAND_LINE = `const HELP = /^[µμ°]$/.test("\\u03bc") ? "mullstone start\\n" : "other letters\\n";
-export async function runCommand(): Promise<number> {
+export async function runCommand(asked: readonly string[]): Promise<number> {
   const { CODE } = await import("./code.ts");
+  if (asked.includes("long")) process.cpuUsage = () => ({ user: 60e6, system: 0 });
   process.stdout.write(HELP);
   return CODE;
 }
@@ -106,6 +107,27 @@ describe("bundles beside the program", { shuffle: false }, () => {
     await help();
     // What is as it was kept is taken, and not written again.
     expect(statSync(code(), { bigint: true }).ino).toBe(before.ino);
+  });
+
+  test("what a long run has left of it counts until one is over soon", async () => {
+    const folder = join(kept, bundles()[0] ?? "");
+    const states = (): string[] =>
+      readdirSync(folder)
+        .filter((name) => /^code-(left-)?work-\d+\.kept$/.test(name))
+        .map((name) => `${name.replace(/-\d+/, "")} ${statSync(join(folder, name)).ino}`);
+    const run = async (...args: readonly string[]): Promise<string[]> => {
+      expect(
+        await mullstone(["work", ...args], { bin: join(copy, "lib", "mullstone.js") }),
+      ).toEqual({ code: 0, output: "mullstone start\n", complaints: "" });
+      return states();
+    };
+    const left = await run("long");
+    expect(left).toEqual([expect.stringMatching(/^code-left-work\.kept /)]);
+    expect(await run("long")).toEqual(left);
+    const both = await run();
+    expect(both).toEqual([...left, expect.stringMatching(/^code-work\.kept /)]);
+    // Then no run makes it again.
+    expect([await run(), await run("long")]).toEqual([both, both]);
   });
 
   test("an edited table makes another program, whose modules are others for what is kept of them", async () => {

@@ -37,6 +37,12 @@ test("whether it lasts says whose finding that is, and which counts for more", (
   ]);
 });
 
+/** An extender has no colour of its own to measure a strength by. */
+test("what only lengthens a paint has no strength, and says so in a word", () => {
+  for (const medium of ["chalk-medium", "barytes-medium"])
+    expect(strengthOf(medium)).toEqual(["None", "it lengthens the paint"]);
+});
+
 /** Both are of category I: the window's finding stands before the word, and either before what is only expected. */
 test("of one category what was tested stands before what is stated, and that before what is expected", () => {
   const { context, published } = worked();

@@ -50,14 +50,32 @@ const SHEETS = [
   ...["lamp-black", "slate-grey"].map((slug) => `colours/${slug}/evidence/index.html`),
 ];
 
-/** A page of each kind, every page of text but for the colours' evidence, and three sheets with their bench pages, two with their evidence. */
+/** The longest page of each kind, every page of text but for the colours' evidence, and three sheets with their bench pages, two with their evidence. */
 export function pagesOfEachKind(): SitePage[] {
   const pages = sitePages();
   const others = pages.filter(
     ({ kind, file }) => !(file.startsWith("colours/") && ["sheet", "bench", "text"].includes(kind)),
   );
-  const firsts = others.filter(
-    ({ kind }, i) => kind === "text" || others.findIndex((other) => other.kind === kind) === i,
-  );
-  return [...firsts, ...pages.filter(({ file }) => SHEETS.includes(file))];
+  return [
+    ...others.filter(({ kind }) => kind === "text"),
+    ...longestOf(
+      others.filter(({ kind }) => kind !== "text"),
+      ({ kind }) => kind,
+    ),
+    ...pages.filter(({ file }) => SHEETS.includes(file)),
+  ];
+}
+
+/** The longest page of each of the workshop's folders. */
+export function workshopPagesOfEachKind(): SitePage[] {
+  return longestOf(workshopPages(), ({ file }) => file.replace(/\/.*/, ""));
+}
+
+function longestOf(pages: readonly SitePage[], key: (page: SitePage) => string): SitePage[] {
+  const longest = new Map<string, SitePage>();
+  for (const page of pages) {
+    const known = longest.get(key(page));
+    if (known === undefined || page.html.length > known.html.length) longest.set(key(page), page);
+  }
+  return [...longest.values()];
 }

@@ -7,12 +7,11 @@
  * asked for beyond goes to each run: `npm test -- --sequence.shuffle`.
  */
 import { execFileSync, spawn } from "node:child_process";
-import { mkdirSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { availableParallelism, setPriority, tmpdir } from "node:os";
-import { join, relative } from "node:path";
-import { runFolder } from "./run-folder.ts";
+import { join } from "node:path";
 import { tallied, type Tally, type VitestReport } from "./tallied.ts";
-import { translateModules } from "./translated-modules.ts";
+import { translatedModules } from "./translated-modules.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 
@@ -80,7 +79,7 @@ async function tests(
         ...process.argv.slice(2),
       ],
       words,
-      { MULLSTONE_TESTS: part, MULLSTONE_TRANSLATED: relative(ROOT, translated.folder) },
+      { MULLSTONE_TESTS: part, MULLSTONE_TRANSLATED: translated },
     );
     return tallied(readReport(report), code);
   } finally {
@@ -101,11 +100,7 @@ const forDemonstration = Math.max(1, Math.floor(cores / 2));
 const forOthers = Math.max(1, Math.floor((cores - forDemonstration) / 2));
 // Types and lint beside the tests: these wait for the demonstration to be built first, which leaves a core idle.
 const typesAndLint = check("types and lint", "oxlint/bin/oxlint", ["--type-check", "."]);
-// Below the project, where the packages that modules import are found.
-const beside = join(ROOT, ".cache");
-mkdirSync(beside, { recursive: true });
-const translated = runFolder("modules", beside);
-await translateModules(ROOT, translated.folder);
+const translated = await translatedModules(ROOT);
 // The command is bundled when it is first run: here, so that no two of the runs bundle it at once.
 execFileSync(process.execPath, [join(ROOT, "lib/mullstone.js"), "--help"], { stdio: "ignore" });
 const parts = await Promise.all([
@@ -118,7 +113,6 @@ const parts = await Promise.all([
   tests("of commands", ["--project=units", `--maxWorkers=${forOthers}`], "at the end"),
   tests("of all else", ["--project=units", `--maxWorkers=${forOthers}`], "at the end"),
 ]);
-translated.remove();
 const passed = parts.reduce((sum, part) => sum + part.passed, 0);
 const failed = parts.reduce((sum, part) => sum + part.failed, 0);
 process.stdout.write(`${passed} passed, ${failed} failed\n`);

@@ -1,12 +1,22 @@
 import { execFileSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, realpathSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
+import { dirname, join, relative } from "node:path";
 import { pathToFileURL } from "node:url";
 import { expect, inject, test } from "vitest";
-import { scriptOf, translateModules } from "./translated-modules.ts";
+import { scriptOf, translatedModules } from "./translated-modules.ts";
 
 const MODULES = {
-  "package.json": `{ "type": "module", "imports": { "#browser-words": "./lib/words/words.ts" } }`,
+  "package.json": `{ "type": "module" }`,
   "eleventy.config.ts": `export const wired = true as const;`,
   "assets/scripts/script.ts": `export const script: string = "script";`,
   "lib/words/words.ts": `export const words: string = "words";`,
@@ -18,7 +28,7 @@ const MODULES = {
     import { one as first } from "./twice.ts";
     export { one, two } from "./twice.ts";
     export * from "../assets/scripts/script.ts";
-    export { words } from "#browser-words";
+    export { words } from "./words/words.ts";
     export { plain } from "./plain.js";
     export { wired } from "../eleventy.config.ts";
     export const late = (await import("./twice.ts")).one === first;
@@ -29,14 +39,18 @@ const MODULES = {
   "test/some.test.ts": `export * from "../lib/module.ts";`,
 };
 
-test("a translated module leads where its source does, and is loaded by Node alone", async () => {
+function project(): string {
   const root = realpathSync(mkdtempSync(join(inject("scratch"), "project-")));
   for (const [file, text] of Object.entries(MODULES)) {
     mkdirSync(dirname(join(root, file)), { recursive: true });
     writeFileSync(join(root, file), text);
   }
-  const folder = join(root, ".cache", "translated");
-  await translateModules(root, folder);
+  return root;
+}
+
+test("a translated module leads where its source does, and is loaded by Node alone", async () => {
+  const root = project();
+  const folder = join(root, await translatedModules(root));
   const address = pathToFileURL(join(folder, scriptOf("test/some.test.ts"))).href;
   const said = execFileSync(
     process.execPath,
@@ -60,4 +74,23 @@ test("a translated module leads where its source does, and is loaded by Node alo
     dirname: join(root, "lib"),
     url: pathToFileURL(join(root, "lib/module.ts")).href,
   });
+});
+
+test("of modules that stay, what was edited is translated again, and what was removed goes", async () => {
+  const root = project();
+  const folder = join(root, await translatedModules(root));
+  const script = (file: string): string => join(folder, scriptOf(file));
+  const place = (file: string): number => statSync(script(file)).ino;
+  const twice = place("lib/twice.ts");
+  const words = place("lib/words/words.ts");
+  writeFileSync(join(root, "lib/words/words.ts"), `export const words: string = "other";`);
+  rmSync(join(root, "test/some.test.ts"));
+  expect(await translatedModules(root)).toBe(relative(root, folder));
+  expect(place("lib/twice.ts")).toBe(twice);
+  expect(place("lib/words/words.ts")).not.toBe(words);
+  expect(readFileSync(script("lib/words/words.ts"), "utf8")).toContain(`"other"`);
+  expect(existsSync(script("test/some.test.ts"))).toBe(false);
+  expect(
+    readdirSync(folder, { recursive: true }).filter((name) => /js-/.test(String(name))),
+  ).toEqual([]);
 });

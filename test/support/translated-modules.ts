@@ -1,11 +1,24 @@
-import { build } from "esbuild";
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { build, version } from "esbuild";
+import { createHash, randomUUID } from "node:crypto";
+import {
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
 import { dirname, join, relative, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import { parseSync } from "oxc-parser";
+import { certain } from "../../lib/quantities/at.ts";
+import { filesIn } from "./files-in.ts";
 
 const FOLDERS = ["lib", "test", "assets/scripts"];
 const AT_THE_ROOT = ["eleventy.config.ts"];
+const KEPT = ".cache";
 
 /** A stretch of a module's text and what stands there instead. */
 interface Edit {
@@ -18,19 +31,73 @@ interface Edit {
 type AddressOf = (name: string, source: string) => string | undefined;
 
 /**
- * Write every module of the project into a folder as JavaScript that Node loads by itself, under its
- * own path with the ending .js. `import.meta` goes on saying where the source lies, so that a module
- * finds the files beside it as before.
- * @param root the project
- * @param folder below it, so that packages are found
+ * Every module of the project in a folder as JavaScript that Node loads by itself, under its own
+ * path with .js behind it. `import.meta` goes on saying where the source lies, so that a module
+ * finds the files beside it as before. The folder stays: only what was touched since is translated
+ * anew, each script bearing the time of its source.
+ * @param root the project; the folder lies below it, so that packages are found
+ * @returns the folder's path from there
  */
-export async function translateModules(root: string, folder: string): Promise<void> {
-  const sources = sourcesOf(root);
+export async function translatedModules(root: string): Promise<string> {
+  const folder = ownFolder(root);
+  const sources = new Set(sourcesOf(root));
+  for (const script of scriptsIn(join(root, folder)))
+    if (!sources.has(sourceOf(script))) rmSync(join(root, folder, script));
+  const touched = new Map(
+    [...sources].flatMap((file) => {
+      const written = statSync(join(root, file)).mtime;
+      const scriptAt = join(root, folder, scriptOf(file));
+      const made = statSync(scriptAt, { throwIfNoEntry: false });
+      return made?.mtime.getTime() === written.getTime() ? [] : [[file, written] as const];
+    }),
+  );
+  const addressOf = addressIn(root, folder);
+  for (const { file, text } of await translated(root, folder, [...touched.keys()])) {
+    const script = join(root, folder, scriptOf(file));
+    mkdirSync(dirname(script), { recursive: true });
+    // Another run may be loading it.
+    const aside = `${script}-${randomUUID()}`;
+    writeFileSync(aside, withAddresses(text, join(root, file), addressOf));
+    const written = certain(touched.get(file));
+    utimesSync(aside, written, written);
+    renameSync(aside, script);
+  }
+  return folder;
+}
+
+/** `test/optics/film.test.ts.js` of `test/optics/film.test.ts`, so that vitest finds it by the name of its source. */
+export function scriptOf(file: string): string {
+  return `${file}.js`;
+}
+
+function sourceOf(script: string): string {
+  return script.replace(/\.js$/, "");
+}
+
+/** Named by all that scripts go by beside their sources; folders that went by other things are removed. */
+function ownFolder(root: string): string {
+  const madeBy = [root, version, readFileSync(import.meta.filename, "utf8")];
+  const hash = createHash("sha256").update(madeBy.join("\0")).digest("hex").slice(0, 8);
+  const own = `modules-${hash}`;
+  mkdirSync(join(root, KEPT, own), { recursive: true });
+  for (const other of readdirSync(join(root, KEPT)))
+    if (/^modules-[0-9a-f]{8}$/.test(other) && other !== own)
+      rmSync(join(root, KEPT, other), { recursive: true, force: true });
+  return join(KEPT, own);
+}
+
+async function translated(
+  root: string,
+  folder: string,
+  files: readonly string[],
+): Promise<readonly { readonly file: string; readonly text: string }[]> {
+  if (files.length === 0) return [];
   const { outputFiles } = await build({
     absWorkingDir: root,
-    entryPoints: [...sources],
+    entryPoints: [...files],
     outbase: root,
-    outdir: folder,
+    outdir: join(root, folder),
+    outExtension: { ".js": ".ts.js" },
     write: false,
     format: "esm",
     platform: "node",
@@ -39,46 +106,31 @@ export async function translateModules(root: string, folder: string): Promise<vo
     sourcesContent: false,
     logLevel: "silent",
   });
-  const names = namesOfOurs(root);
-  const addressOf: AddressOf = (name, source) => {
-    const ours = names[name];
-    if (ours === undefined && !name.startsWith(".")) return undefined;
-    const target = ours === undefined ? resolve(dirname(source), name) : join(root, ours);
+  return outputFiles.map(({ path, text }) => ({
+    file: sourceOf(relative(join(root, folder), path)),
+    text,
+  }));
+}
+
+function sourcesOf(root: string): string[] {
+  return [
+    ...AT_THE_ROOT,
+    ...FOLDERS.flatMap((folder) => filesIn(join(root, folder)).map((file) => join(folder, file))),
+  ].filter((file) => file.endsWith(".ts"));
+}
+
+function scriptsIn(folder: string): string[] {
+  return filesIn(folder).filter((file) => file.endsWith(".ts.js"));
+}
+
+function addressIn(root: string, folder: string): AddressOf {
+  return (name, source) => {
+    if (!name.startsWith(".")) return undefined;
+    const target = resolve(dirname(source), name);
     return pathToFileURL(
-      sources.has(target) ? join(folder, scriptOf(relative(root, target))) : target,
+      target.endsWith(".ts") ? join(root, folder, scriptOf(relative(root, target))) : target,
     ).href;
   };
-  for (const { path, text } of outputFiles) {
-    const source = join(root, relative(folder, path).replace(/\.js$/, ".ts"));
-    mkdirSync(dirname(path), { recursive: true });
-    writeFileSync(path, withAddresses(text, source, addressOf));
-  }
-}
-
-/** `lib/optics/films/film.js` of `lib/optics/films/film.ts`. */
-export function scriptOf(file: string): string {
-  return file.replace(/\.ts$/, ".js");
-}
-
-function sourcesOf(root: string): Set<string> {
-  const found = FOLDERS.flatMap((name) =>
-    readdirSync(join(root, name), { recursive: true, encoding: "utf8" }).map((file) =>
-      join(name, file),
-    ),
-  );
-  return new Set(
-    [...AT_THE_ROOT, ...found]
-      .filter((file) => file.endsWith(".ts"))
-      .map((file) => join(root, file)),
-  );
-}
-
-/** Names that package.json gives to files of ours: `#browser-words`. */
-function namesOfOurs(root: string): Readonly<Record<string, string>> {
-  const { imports } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
-    readonly imports: Readonly<Record<string, string>>;
-  };
-  return imports;
 }
 
 /** A translated module whose imports lead where those of its source do, and whose `import.meta` is its source's. */

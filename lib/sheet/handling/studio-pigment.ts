@@ -1,7 +1,6 @@
 import { pigmentNature } from "../../hazard/studio/pigment-nature.ts";
 import type { StudioPigment } from "../../hazard/studio/studio-cautions.ts";
-import { isKnown, type Figure } from "../../quantities/figure.ts";
-import type { Quantity } from "../../quantities/interval.ts";
+import { knownValue } from "../../quantities/figure.ts";
 import type { Records } from "../../records/records.ts";
 import { pigmentIngredients } from "./hazard-ingredients.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
@@ -35,12 +34,8 @@ export function studioPigment(
     nature: pigmentNature(part, records.knowledge.pigment(colourIndexName).nature),
     ingredients: pigmentIngredients(slug, 1, records),
     respirableQuartzPercent: records.pigments.get(slug)?.record.respirableQuartzPercent,
-    bulkDensityLooseGPerMl: value(bulkDensityLooseGPerMl),
-    bulkDensityTappedGPerMl: value(bulkDensityTappedGPerMl),
-    particleSizeUm: value(particleSizeUm),
+    bulkDensityLooseGPerMl: knownValue(bulkDensityLooseGPerMl),
+    bulkDensityTappedGPerMl: knownValue(bulkDensityTappedGPerMl),
+    particleSizeUm: knownValue(particleSizeUm),
   };
-}
-
-function value(figure: Figure<Quantity>): Quantity | undefined {
-  return isKnown(figure) ? figure.value : undefined;
 }

@@ -9,7 +9,7 @@ import {
   type Mixture,
 } from "../../optics/mixtures/mixture.ts";
 import { paintMassRatio } from "../../optics/mixtures/paint-parts.ts";
-import { isKnown, notStated, type RecordRoot } from "../../quantities/figure.ts";
+import { knownValue, notStated, type RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
@@ -114,9 +114,7 @@ export function mixtureWhite(at: MixedInWhite): WorkedWhite {
   const steps = mixtureSteps(at);
   const ratio = mixedRatioAt(mixed, DRIFT_LIGHTNESS);
   const misses = steps
-    .flatMap(({ missDeltaE00 }) =>
-      missDeltaE00 !== undefined && isKnown(missDeltaE00) ? [missDeltaE00.value] : [],
-    )
+    .flatMap(({ missDeltaE00 }) => knownValue(missDeltaE00) ?? [])
     .toSorted((one, other) => one - other);
   const pair = mixturePair(mixed.parts, at.components, origin);
   const singleBlack = singleBlackDrift(at);

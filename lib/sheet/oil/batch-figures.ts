@@ -3,7 +3,13 @@ import { batch, type BatchRecipe } from "../../formulation/batch.ts";
 import { oilHeldBack } from "../../formulation/oil-held-back.ts";
 import { learntLoss } from "../../lots/learnt-yield.ts";
 import { certain } from "../../quantities/at.ts";
-import { isKnown, sourceFigure, type Figure, type Input } from "../../quantities/figure.ts";
+import {
+  isKnown,
+  knownValue,
+  sourceFigure,
+  type Figure,
+  type Input,
+} from "../../quantities/figure.ts";
 import { isInterval, midpoint, type Interval, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
@@ -98,8 +104,8 @@ function heldBack({
   oilIndexGPer100g,
   oilAbsorptionGPer100g,
 }: OilSection): ReturnType<typeof oilHeldBack> {
-  const oilIndex = isKnown(oilIndexGPer100g) ? oilIndexGPer100g.value : NaN;
-  const rubOut = isKnown(oilAbsorptionGPer100g) ? oilAbsorptionGPer100g.value : undefined;
+  const oilIndex = knownValue(oilIndexGPer100g) ?? NaN;
+  const rubOut = knownValue(oilAbsorptionGPer100g);
   return isInterval(oilIndex) || rubOut === undefined || isInterval(rubOut)
     ? oilHeldBack(midpoint(oilIndex))
     : oilHeldBack(oilIndex, rubOut);

@@ -19,7 +19,7 @@ import {
   type JudgedTint,
   type TintStatement,
 } from "../../optics/tints/tint-statement.ts";
-import { isKnown, type RecordRoot } from "../../quantities/figure.ts";
+import { type RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
@@ -28,6 +28,7 @@ import { masstoneSurface, tintWithoutGloss } from "../notations/gloss-excluded.t
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 import { dayLab } from "../notations/reading-figures.ts";
+import { knownLab } from "../notations/known-lab.ts";
 import type { AtLightness, EqualLightness, TintSection, TintStep } from "./tint-figures.ts";
 import { drawdownRecords, tintRecords } from "../record-inputs.ts";
 import { strengthParts } from "./strength-parts.ts";
@@ -203,23 +204,11 @@ function otherNotations(
 }
 
 function judged(reached: readonly TintAtLightness[], measured: readonly TintStep[]): JudgedTint[] {
-  const read = measured.flatMap(({ lab, colourShare, suspect }): JudgedTint[] => {
-    const day = lab["D65/10"];
-    if (
-      suspect !== undefined ||
-      day === undefined ||
-      !isKnown(day.L) ||
-      !isKnown(day.a) ||
-      !isKnown(day.b)
-    )
-      return [];
-    return [
-      {
-        lab: { L: day.L.value, a: day.a.value, b: day.b.value },
-        basis: "measured",
-        massRatio: colourShare,
-      },
-    ];
+  const readings = measured.flatMap(({ lab, colourShare, suspect }): JudgedTint[] => {
+    const read = knownLab(lab["D65/10"]);
+    return suspect !== undefined || read === undefined
+      ? []
+      : [{ lab: read, basis: "measured", massRatio: colourShare }];
   });
   return [
     ...reached.map(({ L, a, b, massRatio, basis, uncertainty }): JudgedTint => ({
@@ -228,7 +217,7 @@ function judged(reached: readonly TintAtLightness[], measured: readonly TintStep
       massRatio,
       uncertainty: uncertainty.p68,
     })),
-    ...read,
+    ...readings,
   ];
 }
 

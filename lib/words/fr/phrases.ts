@@ -57,7 +57,16 @@ export function namesWithin(names: readonly string[], before: "and" | "or" = "an
 
 /** "de" before a name, elided before a vowel: "d'Alizarin Crimson". */
 export function of(name: string): string {
-  return `${/^[aeiou\u00e0\u00e2\u00e9\u00e8\u00ea\u00ee\u00f4\u0153]/i.test(name) ? "d\u2019" : "de "}${name}`;
+  return `${beginsWithVowel(name) ? "d\u2019" : "de "}${name}`;
+}
+
+/** "que" before a name, elided before a vowel: "qu'Iron Oxide Black". */
+export function than(name: string): string {
+  return `${beginsWithVowel(name) ? "qu\u2019" : "que "}${name}`;
+}
+
+function beginsWithVowel(name: string): boolean {
+  return /^[aeiou\u00e0\u00e2\u00e9\u00e8\u00ea\u00ee\u00f4\u0153]/i.test(name);
 }
 
 /** "2009-06-01" as "1 juin 2009"; the first of a month as "1er". */

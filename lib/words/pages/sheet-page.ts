@@ -184,6 +184,9 @@ export const SHEET_PAGE = {
     "very high": { en: "Very high", de: "Sehr viel", fr: "Énormément", es: "Muchísimo" },
   },
 
+  /** In place of a strength, of what only lengthens a paint. */
+  noStrength: { en: "None", de: "Keine", fr: "Aucune", es: "Ninguna" },
+
   /** In place of a class, where an estimate reaches over several. */
   estimatedOil: { en: "Not weighed", de: "Nicht gewogen", fr: "Non pesée", es: "Sin pesar" },
   detail: {
@@ -307,11 +310,11 @@ export const SHEET_PAGE = {
       fr: "pas encore connu",
       es: "aún no se sabe",
     },
-    noStrength: {
-      en: "none of its own: it lengthens the paint",
-      de: "keine eigene: es streckt die Farbe",
-      fr: "aucune par lui-même\u202f: il allonge la peinture",
-      es: "ninguna propia: alarga la pintura",
+    lengthens: {
+      en: "it lengthens the paint",
+      de: "es streckt die Farbe",
+      fr: "il allonge la peinture",
+      es: "alarga la pintura",
     },
     lighter: {
       en: "lighter than a middle tone by itself",

@@ -135,7 +135,7 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     de: (v) =>
       `Nach der Theorie ist ${de.within(v.first)} blauer als ${de.within(v.second)} bei L* ${deMixture.lightness(v)}, in ${de.percent(v.bluerShare)} der gerechneten Fälle (b* niedriger um ${deMixture.amount(v)}).`,
     fr: (v) =>
-      `Selon la théorie, ${fr.within(v.first)} est plus bleu que ${fr.within(v.second)} à L* ${frMixture.lightness(v)}, dans ${fr.percent(v.bluerShare)} des cas essayés (b* plus bas de ${frMixture.amount(v)}).`,
+      `Selon la théorie, ${fr.within(v.first)} est plus bleu ${fr.than(fr.within(v.second))} à L* ${frMixture.lightness(v)}, dans ${fr.percent(v.bluerShare)} des cas essayés (b* plus bas de ${frMixture.amount(v)}).`,
     es: (v) =>
       `Según la teoría, ${es.within(v.first)} es más azul que ${es.within(v.second)} a L* ${esMixture.lightness(v)}, en el ${es.percent(v.bluerShare)} de los casos probados (b* más bajo en ${esMixture.amount(v)}).`,
   },
@@ -145,7 +145,7 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     de: (v) =>
       `Nach der Theorie ist ${de.within(v.first)} wärmer als ${de.within(v.second)} bei L* ${deMixture.lightness(v)}, in ${de.percent(1 - v.bluerShare)} der gerechneten Fälle (b* höher um ${deMixture.amount(v)}).`,
     fr: (v) =>
-      `Selon la théorie, ${fr.within(v.first)} est plus chaud que ${fr.within(v.second)} à L* ${frMixture.lightness(v)}, dans ${fr.percent(1 - v.bluerShare)} des cas essayés (b* plus haut de ${frMixture.amount(v)}).`,
+      `Selon la théorie, ${fr.within(v.first)} est plus chaud ${fr.than(fr.within(v.second))} à L* ${frMixture.lightness(v)}, dans ${fr.percent(1 - v.bluerShare)} des cas essayés (b* plus haut de ${frMixture.amount(v)}).`,
     es: (v) =>
       `Según la teoría, ${es.within(v.first)} es más cálido que ${es.within(v.second)} a L* ${esMixture.lightness(v)}, en el ${es.percent(1 - v.bluerShare)} de los casos probados (b* más alto en ${esMixture.amount(v)}).`,
   },
@@ -155,7 +155,7 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     de: (v) =>
       `Nach der Theorie ist ${v.first} blauer als ${v.second}, ${v.how === "with" ? "mit" : "in"} ${de.namesWithin(v.members)} bei L* ${deMixture.lightness(v)}, in ${de.percent(v.bluerShare)} der gerechneten Fälle oder mehr (b* niedriger um ${deMixture.amount(v)}).`,
     fr: (v) =>
-      `Selon la théorie, ${v.first} est plus bleu que ${v.second}, ${v.how === "in" ? "dans" : "avec"} ${fr.namesWithin(v.members)} à L* ${frMixture.lightness(v)}, dans ${fr.percent(v.bluerShare)} des cas essayés ou plus (b* plus bas de ${frMixture.amount(v)}).`,
+      `Selon la théorie, ${v.first} est plus bleu ${fr.than(v.second)}, ${v.how === "in" ? "dans" : "avec"} ${fr.namesWithin(v.members)} à L* ${frMixture.lightness(v)}, dans ${fr.percent(v.bluerShare)} des cas essayés ou plus (b* plus bas de ${frMixture.amount(v)}).`,
     es: (v) =>
       `Según la teoría, ${v.first} es más azul que ${v.second}, ${v.how === "in" ? "en" : "con"} ${es.namesWithin(v.members)} a L* ${esMixture.lightness(v)}, en el ${es.percent(v.bluerShare)} de los casos probados o más (b* más bajo en ${esMixture.amount(v)}).`,
   },
