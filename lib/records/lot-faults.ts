@@ -8,7 +8,6 @@ import { datesIn } from "./record-values.ts";
 import type { Colour, Lot, Reading, TintReading } from "./records.ts";
 import { standardLetDowns } from "./standard-let-downs.ts";
 import type { LotRecord } from "./schema/lot.ts";
-import type { TrialRecord } from "./schema/trial.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { vehiclesOf, weighedInG } from "./made-of.ts";
 
@@ -22,7 +21,7 @@ const MOST_YIELD = 1.001;
 /** What all tubes hold may pass the yield by this share [1]: a tube is filled by eye. */
 const TUBES_OVER_YIELD = 0.05;
 
-/** Faults of lots and trials that no schema sees: numbers given twice, readings that no standard can be held against, weights that do not add up, days out of order. */
+/** Faults of lots that no schema sees: numbers given twice, readings that no standard can be held against, weights that do not add up, days out of order. */
 export function* lotFaults(
   lots: readonly Lot[],
   files: ParsedFiles,
@@ -48,7 +47,6 @@ export function* lotFaults(
     yield* letDownFaults(lot, colour, bySlug);
   }
   yield* standardFaults(files);
-  for (const trial of files.trials.values()) yield* trialFaults(trial, files);
 }
 
 /** Lots that the workshop ruled of: to be seen whenever records are checked. */
@@ -85,21 +83,16 @@ function* numberFaults({ lots }: ParsedFiles): Faults {
 
 /** A lot years before all else that these records date. */
 function* dateFaults({ colours, lots, trials }: ParsedFiles): Faults {
-  const dated = new Map(
-    [...colours.values(), ...lots.values(), ...trials.values()].map((one) => [
-      one as Parsed<unknown>,
-      datesIn(one.record),
-    ]),
-  );
+  const dated = [...colours.values(), ...lots.values(), ...trials.values()]
+    .flatMap((of: Parsed<object>) => datesIn(of.record).map((day) => ({ of, day })))
+    .toSorted((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0));
   for (const lot of lots.values()) {
     const { date } = lot.record;
-    const others = [
-      ...[...dated].flatMap(([one, dates]) => (one === lot ? [] : dates)),
-      ...(dated.get(lot) ?? []).filter((own) => own !== date),
-    ];
-    const [first] = others.sort();
+    const isOwn = ({ of, day }: (typeof dated)[number]): boolean => of === lot && day === date;
+    const first = dated.find((one) => !isOwn(one))?.day;
+    const count = dated.length - dated.filter(isOwn).length;
     const years = first === undefined ? 0 : Number(first.slice(0, 4)) - Number(date.slice(0, 4));
-    if (first !== undefined && others.length >= MANY_DATES && years >= YEARS_BEFORE)
+    if (first !== undefined && count >= MANY_DATES && years >= YEARS_BEFORE)
       yield faultAt(lot.yaml.place(["date"]), {
         severity: "warning",
         rule: "records/lot-date",
@@ -321,37 +314,4 @@ function* standardFaults({ colours, lots }: ParsedFiles): Faults {
         expected: `a lot of ${slug}`,
       });
   }
-}
-
-function* trialFaults({ record, yaml }: Parsed<TrialRecord>, { lots }: ParsedFiles): Faults {
-  const [key, entries] =
-    record.kind === "exposure"
-      ? (["readings", record.readings] as const)
-      : (["touched", record.touched] as const);
-  const disordered = entries.findIndex(
-    ({ date }, i) => date <= (entries[i - 1]?.date ?? "") || date < record.started,
-  );
-  if (disordered >= 0)
-    yield faultAt(yaml.place([key, disordered, "date"]), {
-      rule: "records/trial-order",
-      message: `The day ${entries[disordered]?.date ?? ""} does not come after ${entries[disordered - 1]?.date ?? record.started}`,
-      actual: entries[disordered]?.date ?? "",
-      expected: "days in order, none before the start",
-    });
-  const last = entries.at(-1)?.date ?? record.started;
-  if (record.ended !== undefined && record.ended < last)
-    yield faultAt(yaml.place(["ended"]), {
-      rule: "records/trial-order",
-      message: `The trial ended on ${record.ended}, and was read on ${last}`,
-      actual: record.ended,
-      expected: `${last} or later`,
-    });
-  const lot = record.lot === undefined ? undefined : lots.get(record.lot);
-  if (lot !== undefined && lot.record.colour !== record.colour)
-    yield faultAt(yaml.place(["lot"]), {
-      rule: "records/trial-lot",
-      message: `The lot ${lot.slug} is one of ${lot.record.colour}`,
-      actual: lot.record.colour,
-      expected: `a lot of ${record.colour}`,
-    });
 }

@@ -40,6 +40,8 @@ export interface SpectrumReading extends ReadingOrigin {
   readonly surface?: Surface;
   /** What the workshop states of its instrument, else by the replicates read by it; of the mean where several were averaged. */
   readonly noise: ReadingNoise;
+  /** Diameter of the spot that was read, where its file tells it: "8 mm". */
+  readonly aperture?: string;
   /** Day of the calibration that it was read under, YYYY-MM-DD: the day of the reading unless it says otherwise. */
   readonly calibration?: string;
 }
@@ -111,6 +113,9 @@ export interface Colour extends Checked<ColourRecord> {
   readonly lotDensities: readonly LotDensity[];
   readonly lotYields: readonly LotYield[];
 }
+
+/** A colour as its own file and its readings tell it, without what prices.csv and its lots do. */
+export type ReadColour = Omit<Colour, "sizes" | "lotDensities" | "lotYields">;
 
 /** Density of a lot's paint [g/cm3]. */
 interface LotDensity {

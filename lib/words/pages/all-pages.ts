@@ -13,6 +13,7 @@ import { EVIDENCE } from "./evidence.ts";
 import { FOUND } from "./found.ts";
 import { HANDLING } from "./handling.ts";
 import { HOME } from "./home.ts";
+import { HAZARD_NOTES } from "./hazard-notes.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { LISTING } from "./listing.ts";
 import { LOTS } from "./lots.ts";
@@ -72,6 +73,7 @@ const PAGES = {
   found: FOUND,
   lots: LOTS,
   optics: OPTICS,
+  hazardNotes: HAZARD_NOTES,
   labelPage: LABEL_PAGE,
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
