@@ -27,7 +27,6 @@ import { LOT_RULINGS } from "../../lib/words/rulings/lots.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { TINT_WORDS } from "../../lib/words/en/tint-words.ts";
 import { tintSentences } from "../../lib/words/tint-sentence.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
 import { sentenceFaults } from "./statements-held.ts";
 
 describe("a sentence for each rule", () => {
