@@ -20,7 +20,7 @@ const PROPER = /^(Prussian|Venetian|Indian|Naples|Mars|Cologne|Pozzuoli|Verona|P
 export const ENGLISH: Words = {
   language: "en",
   about: "about",
-  reach: (classes) => `${classes[0] ?? ""} to ${classes.at(-1) ?? ""}`,
+  reach: (classes) => listed(classes, "or"),
   colon: COLON,
   semicolon: SEMICOLON,
   numbers: NUMBERS,
