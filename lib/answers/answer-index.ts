@@ -10,16 +10,12 @@ import { THEMES } from "../records/schema/terms.ts";
 export function answerIndex(context: PageContext, place: PagePlace): TextPageView {
   const { words, answers } = context;
   const text = words.pages.answers;
-  return textPage(
-    {
-      heading: text.heading,
-      description: text.lead,
-      lead: answers.length === 0 ? [text.lead, text.none] : [text.lead],
-      sections: themed(answers, context, place),
-    },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading: text.heading,
+    description: text.lead,
+    lead: answers.length === 0 ? [text.lead, text.none] : [text.lead],
+    sections: themed(answers, context, place),
+  });
 }
 
 function themed(answers: readonly AnswerLink[], context: PageContext, place: PagePlace) {

@@ -133,15 +133,12 @@ export function answerReply(
   const colours = (record.reply?.colours ?? named).flatMap((colour) =>
     context.sheets.filter(({ sheet }) => sheet.slug === colour),
   );
-  return replyView(
-    {
-      question: record.question,
-      short: replyText,
-      colours,
-      figures: record.reply?.figures ?? [],
-      path: answerPath(slug),
-      heading: context.words.pages.answers.reply.heading,
-    },
-    context,
-  );
+  return replyView(context, {
+    question: record.question,
+    short: replyText,
+    colours,
+    figures: record.reply?.figures ?? [],
+    path: answerPath(slug),
+    heading: context.words.pages.answers.reply.heading,
+  });
 }

@@ -17,11 +17,12 @@ import { filterChoices } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { oilGroups } from "./oil-order-page.ts";
 import { strengthGroups } from "./strength-order-page.ts";
-import type { PageContext, PagePlace } from "./page-context.ts";
+import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { pageHead } from "./site-frame.ts";
 import { nameOrder } from "../quantities/name-order.ts";
+import { grouped } from "../quantities/grouped.ts";
 
 /** The printed orders of the catalogue, each a page of its own. */
 export const ORDERS = [
@@ -47,7 +48,7 @@ export function orderPaths(order: Order | "grid", context: PageContext): string[
 }
 
 /** The catalogue's orders, and the page of near-neutrals where the range has any. */
-export function orderLinks(context: PageContext, { root }: PagePlace, shown: string): LinkView[] {
+export function orderLinks(context: PageContext, place: PagePlace, shown: string): LinkView[] {
   const { words, sheets } = context;
   const orders = (["grid", ...ORDERS] as const).map((order) => ({
     text: words.pages.catalogue.orders[order],
@@ -58,7 +59,7 @@ export function orderLinks(context: PageContext, { root }: PagePlace, shown: str
     : [];
   return [...orders, ...whites].map(({ text, to }) => ({
     text,
-    href: `${root}${to.replace("index.html", "")}`,
+    href: addressTo(to, place),
     ...(to === shown ? { current: true } : {}),
   }));
 }
@@ -203,7 +204,7 @@ export function catalogueTable(
   const headed = [...new Set(pages.flat().map(({ id }) => id))].map((id) => {
     const first = pages.findIndex((page) => page.some((group) => group.id === id));
     const heading = pages[first]?.find((group) => group.id === id)?.heading ?? "";
-    const href = first === nth ? "" : place.root + (paths[first] ?? "").replace("index.html", "");
+    const href = first === nth ? "" : addressTo(paths[first] ?? "", place);
     return { text: heading, href: `${href}#${id}` };
   });
   const heading = `${text.heading}, ${words.lowerFirst(text.orders[order]).replace("table ", "")}`;
@@ -241,7 +242,7 @@ function orderGroups(order: Order, context: PageContext): OrderGroup[] {
     case "strength":
       return strengthGroups(context);
     default:
-      return grouped(order, context).map(({ id, heading, sheets: items }) => ({
+      return orderedGroups(order, context).map(({ id, heading, sheets: items }) => ({
         id,
         heading,
         items,
@@ -253,16 +254,13 @@ function orderGroups(order: Order, context: PageContext): OrderGroup[] {
 /** Where each family begins in the grid, on whatever page of it. */
 export function familyLinks(
   context: PageContext,
-  { root }: PagePlace,
+  place: PagePlace,
 ): { readonly family: FamilyKey; readonly href: string }[] {
   const pages = gridPages(context);
   const paths = orderPaths("grid", context);
   return byFamily(context.sheets, context.words.language).map(([family]) => {
     const first = pages.findIndex((page) => page.some((group) => group.family === family));
-    return {
-      family,
-      href: `${root}${(paths[first] ?? "").replace("index.html", "")}#${family}`,
-    };
+    return { family, href: `${addressTo(paths[first] ?? "", place)}#${family}` };
   });
 }
 
@@ -272,19 +270,19 @@ interface Group {
   readonly sheets: readonly SheetTexts[];
 }
 
-function grouped(order: Exclude<Order, "oil" | "strength">, context: PageContext): Group[] {
+function orderedGroups(order: Exclude<Order, "oil" | "strength">, context: PageContext): Group[] {
   const { sheets, words } = context;
   const text = words.pages.catalogue;
   const by = (
     key: (keys: OrderKeys) => number | undefined,
     headingOf: (value: number, keys: OrderKeys) => string,
-  ): Group[] =>
-    groupBy(
-      byName(sheets, words.language),
-      (worded) => rowOf(worded, context).keys,
-      { key, headingOf },
-      text.groups.notStated,
-    );
+  ): Group[] => {
+    const keyed = byName(sheets, words.language).map((worded) => {
+      const { keys } = rowOf(worded, context);
+      return { worded, value: key(keys), heading: (value: number) => headingOf(value, keys) };
+    });
+    return cutByHeading(keyed, text.groups.notStated);
+  };
   switch (order) {
     case "family":
       return byFamily(sheets, words.language).map(([family, members]) => ({
@@ -320,43 +318,28 @@ function grouped(order: Exclude<Order, "oil" | "strength">, context: PageContext
 
 /**
  * Sheets in order of a number, cut where the heading changes; those without one last.
- * @param sheets in the order of those that are alike.
+ * @param keyed in the order of those that are alike.
  */
-function groupBy(
-  sheets: readonly SheetTexts[],
-  keysOf: (worded: SheetTexts) => OrderKeys,
-  {
-    key,
-    headingOf,
-  }: {
-    readonly key: (keys: OrderKeys) => number | undefined;
-    readonly headingOf: (value: number, keys: OrderKeys) => string;
-  },
+function cutByHeading(
+  keyed: readonly {
+    readonly worded: SheetTexts;
+    readonly value: number | undefined;
+    readonly heading: (value: number) => string;
+  }[],
   without: string,
 ): Group[] {
-  const keyed = sheets.map((worded) => {
-    const keys = keysOf(worded);
-    return { worded, keys, value: key(keys) };
-  });
   const known = keyed
-    .flatMap((one) => (one.value === undefined ? [] : [{ ...one, value: one.value }]))
+    .flatMap(({ worded, value, heading }) =>
+      value === undefined ? [] : [{ worded, value, heading: heading(value) }],
+    )
     .sort((one, other) => one.value - other.value);
-  const groups = new Map<string, SheetTexts[]>();
-  for (const { worded, keys, value } of known) {
-    const heading = headingOf(value, keys);
-    const members = groups.get(heading) ?? [];
-    members.push(worded);
-    groups.set(heading, members);
-  }
+  const groups = [...grouped(known.map(({ heading, worded }) => [heading, worded]))].map(
+    ([heading, members], i) => ({ id: `group-${i + 1}`, heading, sheets: members }),
+  );
   const unknown = keyed.filter(({ value }) => value === undefined).map(({ worded }) => worded);
-  const all = [...groups].map(([heading, members], i) => ({
-    id: `group-${i + 1}`,
-    heading,
-    sheets: members,
-  }));
   return unknown.length === 0
-    ? all
-    : [...all, { id: "not-stated", heading: without, sheets: unknown }];
+    ? groups
+    : [...groups, { id: "not-stated", heading: without, sheets: unknown }];
 }
 
 const HUE_FAMILIES = [

@@ -12,6 +12,7 @@ import { hazardView } from "./label-view.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";
 import { sixFacts, whiteningParts } from "./six-facts.ts";
+import { pigmentName } from "./pigment-name.ts";
 
 /** What a comparison shows of one colour: what is compared, and beside each its finished text, its standing, its small print. */
 export function shownColour(worded: SheetTexts, context: PageContext): ShownColour {
@@ -96,11 +97,11 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
     label: labelCell(worded, context),
     sale: saleCell(worded, context),
     pigments: {
-      items: sheet.pigments.map(({ name, colourIndexName, massFraction, slug }) => {
-        const named = colourIndexName === undefined ? name : `${name} (${colourIndexName})`;
-        return sheet.pigments.length > 1 && isKnown(massFraction)
-          ? text.share(named, plainText(worded, `pigments.${slug}.massFraction`, context) ?? "")
-          : named;
+      items: sheet.pigments.map((pigment) => {
+        const share = `pigments.${pigment.slug}.massFraction`;
+        return sheet.pigments.length > 1 && isKnown(pigment.massFraction)
+          ? text.share(pigmentName(pigment), plainText(worded, share, context) ?? "")
+          : pigmentName(pigment);
       }),
     },
     vehicle: { text: sheet.vehicle?.name ?? "" },

@@ -12,6 +12,7 @@ import { upperFirst } from "../words/letter-case.ts";
 import type { ContributionFigure } from "../sheet/drying/drying-figures.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { reasons, sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
+import { pigmentName } from "./pigment-name.ts";
 
 /** Class and days, what moves them, trials, the colour in each white, layers and film. */
 export function dryingBlocks(page: SheetPage): Block[] {
@@ -150,10 +151,7 @@ function whitesTable({ worded, sheet: { drying }, words }: SheetPage): TableView
           .map(({ sentence }) => statementText(sentence, words));
         return [
           {
-            text:
-              white.colourIndexName === undefined
-                ? white.name
-                : `${white.name} (${white.colourIndexName})`,
+            text: pigmentName(white),
             ...(its.length === 0 || touchDryDays.standing !== "estimated"
               ? {}
               : { note: its.join(" ") }),

@@ -36,19 +36,15 @@ export function evidencePage(
       sources.length === 0 ? [] : [{ kind: "sources", entries: sources }],
     ),
   ];
-  return textPage(
-    {
-      heading: text.heading(sheet.name),
-      description: text.description(sheet.name),
-      lead: [words.pages.evidence.summary],
-      back: { text: text.back(sheet.name), href: "../bench/" },
-      revision: words.pages.sheet.revision(
-        revision,
-        sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
-      ),
-      sections,
-    },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading: text.heading(sheet.name),
+    description: text.description(sheet.name),
+    lead: [words.pages.evidence.summary],
+    back: { text: text.back(sheet.name), href: "../bench/" },
+    revision: words.pages.sheet.revision(
+      revision,
+      sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
+    ),
+    sections,
+  });
 }

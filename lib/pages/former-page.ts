@@ -54,26 +54,22 @@ export function formerTexts(
 export function formerPage(former: Former, context: PageContext, place: PagePlace): TextPageView {
   const { heading, gone, inItsPlace } = formerTexts(former, context);
   const { words } = context;
-  return textPage(
-    {
-      heading,
-      description: gone,
-      opening: [
-        {
-          kind: "links",
-          links: [
-            ...(inItsPlace === undefined
-              ? []
-              : [{ text: inItsPlace.text, href: `${place.root}${former.replacedBy ?? ""}` }]),
-            { text: words.pages.notFound.link, href: `${place.root}colours/` },
-          ],
-        },
-      ],
-      sections: [],
-    },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading,
+    description: gone,
+    opening: [
+      {
+        kind: "links",
+        links: [
+          ...(inItsPlace === undefined
+            ? []
+            : [{ text: inItsPlace.text, href: `${place.root}${former.replacedBy ?? ""}` }]),
+          { text: words.pages.notFound.link, href: `${place.root}colours/` },
+        ],
+      },
+    ],
+    sections: [],
+  });
 }
 
 /** What a page of today is called: a colour's name, a pigment's, a question; else its address. */

@@ -6,6 +6,7 @@ import { madeOfText } from "./made-of.ts";
 import { pictureAddress, type PageContext } from "./page-context.ts";
 import { SHARED_PICTURES } from "./shared-picture.ts";
 import { ownColour } from "./screen-swatch.ts";
+import { pigmentName } from "./pigment-name.ts";
 
 /** What a sheet says of its paint in the terms of schema.org; `<` escaped, so that no record can end the element. */
 export function jsonLd(
@@ -28,9 +29,7 @@ export function jsonLd(
       ? {}
       : { image: pictures }),
     ...offers(sheet, head.canonical),
-    material: sheet.pigments.map(({ name, colourIndexName }) =>
-      colourIndexName === undefined ? name : `${name} (${colourIndexName})`,
-    ),
+    material: sheet.pigments.map(pigmentName),
   };
   return asMarkup(JSON.stringify(data).replace(/</g, "\\u003c"));
 }

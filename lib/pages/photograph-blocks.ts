@@ -16,18 +16,14 @@ export function colourPhotographs(
   const ofLots = [...context.records.lots.values()].filter(
     ({ record }) => record.colour === slug && record.planned !== true,
   );
-  return photographsBlock(
-    [
-      ...owned("colours", slug, context).flatMap((one) => pictures(one, name, context, { sheet })),
-      ...ofLots.flatMap((lot) =>
-        owned("lots", lot.slug, context).flatMap((one) =>
-          pictures(one, name, context, { lot: lot.record.number }),
-        ),
+  return photographsBlock(context, place, [
+    ...owned("colours", slug, context).flatMap((one) => pictures(one, name, context, { sheet })),
+    ...ofLots.flatMap((lot) =>
+      owned("lots", lot.slug, context).flatMap((one) =>
+        pictures(one, name, context, { lot: lot.record.number }),
       ),
-    ],
-    context,
-    place,
-  );
+    ),
+  ]);
 }
 
 export function pigmentPhotographs(
@@ -37,9 +33,9 @@ export function pigmentPhotographs(
   place: PagePlace,
 ): PhotographsBlock[] {
   return photographsBlock(
-    owned("pigments", slug, context).flatMap((one) => pictures(one, name, context)),
     context,
     place,
+    owned("pigments", slug, context).flatMap((one) => pictures(one, name, context)),
   );
 }
 
@@ -82,9 +78,9 @@ function pictures(
 }
 
 function photographsBlock(
-  shown: readonly ShownPicture[],
   context: PageContext,
   place: PagePlace,
+  shown: readonly ShownPicture[],
 ): PhotographsBlock[] {
   const photographs = shown.flatMap((one, i) => photographView(one, i, context, place));
   return photographs.length === 0 ? [] : [{ kind: "photographs", photographs }];

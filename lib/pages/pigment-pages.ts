@@ -72,25 +72,21 @@ export function pigmentIndex(context: PageContext, place: PagePlace): TextPageVi
   const shown = families.filter(
     ([family, members]) => members.length > 0 || (known.get(family) ?? []).length > 0,
   );
-  return textPage(
-    {
-      heading: text.heading,
-      description: index.lead,
-      lead: [index.lead, index.known],
-      sections: shown.map(([family, members]) => ({
-        kind: "section",
-        id: family,
-        heading: words.families[family],
-        blocks: [
-          ...ownTable(family, members, context, place),
-          ...knownFolds(known.get(family), index),
-        ],
-      })),
-      close: [standingsKey(words)],
-    },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading: text.heading,
+    description: index.lead,
+    lead: [index.lead, index.known],
+    sections: shown.map(([family, members]) => ({
+      kind: "section",
+      id: family,
+      heading: words.families[family],
+      blocks: [
+        ...ownTable(family, members, context, place),
+        ...knownFolds(known.get(family), index),
+      ],
+    })),
+    close: [standingsKey(words)],
+  });
 }
 
 type Members = readonly Checked<PigmentRecord>[];

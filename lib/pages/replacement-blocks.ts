@@ -77,7 +77,7 @@ export function replacementBlocks(
                 ...(href === undefined ? {} : { href: `${root}${href}` }),
                 swatch: cellSwatch(screen),
               },
-              ...cells.map((cell) => cell),
+              ...cells,
             ]),
             note: text.note,
           }),

@@ -52,8 +52,8 @@ interface Told {
 }
 
 function fact(
-  { key, href, word, detail, brief, without, standing }: Told,
   { words }: PageContext,
+  { key, href, word, detail, brief, without, standing }: Told,
 ): SheetFact {
   const name = words.pages.sheetPage.facts[key];
   if (word === undefined)
@@ -81,17 +81,14 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): She
   const { category, expectation, reasons } = permanence;
   const light = lightfastnessWord(permanence, words);
   const isByPigment = !isKnown(category) && reasons.every(({ rule }) => rule !== "weaker-in-tints");
-  return fact(
-    {
-      key: "lasts",
-      href: "#permanence",
-      word: light && upperFirst(light.word),
-      detail: isByPigment ? words.pages.sheetPage.detail.expected : light?.detail,
-      brief: light?.brief,
-      standing: standingView(isKnown(category) ? category : expectation, words),
-    },
-    context,
-  );
+  return fact(context, {
+    key: "lasts",
+    href: "#permanence",
+    word: light && upperFirst(light.word),
+    detail: isByPigment ? words.pages.sheetPage.detail.expected : light?.detail,
+    brief: light?.brief,
+    standing: standingView(isKnown(category) ? category : expectation, words),
+  });
 }
 
 function hides(worded: SheetTexts, context: PageContext): SheetFact {
@@ -101,28 +98,22 @@ function hides(worded: SheetTexts, context: PageContext): SheetFact {
   // What a drawdown of unknown thickness tells of hiding, where there is one.
   const drawn = optics.reasons.find(({ rule }) => Object.hasOwn(asDrawn, rule));
   if (!isKnown(opacityClass) && drawn !== undefined)
-    return fact(
-      {
-        key: "hides",
-        href: "#painting",
-        word: asDrawn[drawn.rule],
-        detail: detail.asDrawn,
-        standing: standingWord("measured", context.words),
-      },
-      context,
-    );
-  return fact(
-    {
+    return fact(context, {
       key: "hides",
       href: "#painting",
-      word: isKnown(opacityClass)
-        ? upperFirst(context.words.terms[opacityClass.value] ?? opacityClass.value)
-        : undefined,
-      detail: hidingDetail(worded, context),
-      standing: standingView(opacityClass, context.words),
-    },
-    context,
-  );
+      word: asDrawn[drawn.rule],
+      detail: detail.asDrawn,
+      standing: standingWord("measured", context.words),
+    });
+  return fact(context, {
+    key: "hides",
+    href: "#painting",
+    word: isKnown(opacityClass)
+      ? upperFirst(context.words.terms[opacityClass.value] ?? opacityClass.value)
+      : undefined,
+    detail: hidingDetail(worded, context),
+    standing: standingView(opacityClass, context.words),
+  });
 }
 
 /**
@@ -163,17 +154,14 @@ function dries(worded: SheetTexts, context: PageContext): SheetFact {
       : detail.days(days, statedText(worded, "drying.throughDryDays", context.words));
   const tried = isKnown(drying.touchDryDays) && drying.touchDryDays.standing === "measured";
   const inDoubt = drying.reasons.some(({ rule }) => rule === "film-wet-beyond-record");
-  return fact(
-    {
-      key: "dries",
-      href: "#painting",
-      word: isKnown(drying.class) ? driesWord(drying.class, context.words) : undefined,
-      detail: told !== undefined && tried ? detail[inDoubt ? "trialInDoubt" : "trial"](told) : told,
-      brief: days,
-      standing: standingView(drying.touchDryDays, context.words),
-    },
-    context,
-  );
+  return fact(context, {
+    key: "dries",
+    href: "#painting",
+    word: isKnown(drying.class) ? driesWord(drying.class, context.words) : undefined,
+    detail: told !== undefined && tried ? detail[inDoubt ? "trialInDoubt" : "trial"](told) : told,
+    brief: days,
+    standing: standingView(drying.touchDryDays, context.words),
+  });
 }
 
 /** Beside the reference where it is of one kind with it; else the white that it takes, which is no strength, since a dark colour takes much of it; of a white, what it does to the reference. */
@@ -187,72 +175,57 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
   const href = "#whites";
   const whitening = whiteningParts(sheet.slug, context);
   if (whitening !== undefined)
-    return fact(
-      {
-        key: "whitens",
-        href,
-        word: sheetPage.whitens(whitening.text),
-        detail: sheetPage.whitensDetail(name, whitening.by),
-        standing: standingView(whitening.figure, words),
-      },
-      context,
-    );
+    return fact(context, {
+      key: "whitens",
+      href,
+      word: sheetPage.whitens(whitening.text),
+      detail: sheetPage.whitensDetail(name, whitening.by),
+      standing: standingView(whitening.figure, words),
+    });
   const parts = partsOfWhite(worded, context);
   const own = shownStrength(sheet);
   const toMiddle = parts && detail.parts(parts.mix, parts.white, parts.by);
   if (own !== undefined) {
     const percent = statedText(worded, own.path, words) ?? "";
     const isReference = reference === sheet.slug;
-    return fact(
-      {
-        key: "strength",
-        href,
-        word: isReference
-          ? percent
-          : own.by === "volume"
-            ? sheetPage.strengthOf(percent, name)
-            : sheetPage.strengthByWeight(percent, name),
-        detail: isReference
-          ? [detail.reference, toMiddle].filter((told) => told !== undefined).join(words.semicolon)
-          : toMiddle,
-        standing: standingView(own.figure, words),
-      },
-      context,
-    );
-  }
-  if (parts !== undefined)
-    return fact(
-      {
-        key: "middleTone",
-        href,
-        word: sheetPage.mixedWithWhite(parts.mix),
-        detail: sheetPage.withWhite(parts.white, parts.by),
-        standing: standingView(parts.figure, words),
-      },
-      context,
-    );
-  if (sheet.family === "extender")
-    return fact(
-      {
-        key: "strength",
-        href,
-        word: sheetPage.noStrength,
-        detail: detail.lengthens,
-        standing: standingWord("estimated", words),
-      },
-      context,
-    );
-  const light = lightMasstone(sheet);
-  return fact(
-    {
+    return fact(context, {
       key: "strength",
       href,
-      word: undefined,
-      without: light && detail.lighter,
-      standing: standingView(light ?? sheet.optics.tintingStrength, words),
-    },
-    context,
-  );
+      word: isReference
+        ? percent
+        : own.by === "volume"
+          ? sheetPage.strengthOf(percent, name)
+          : sheetPage.strengthByWeight(percent, name),
+      detail: isReference
+        ? [detail.reference, toMiddle].filter((told) => told !== undefined).join(words.semicolon)
+        : toMiddle,
+      standing: standingView(own.figure, words),
+    });
+  }
+  if (parts !== undefined)
+    return fact(context, {
+      key: "middleTone",
+      href,
+      word: sheetPage.mixedWithWhite(parts.mix),
+      detail: sheetPage.withWhite(parts.white, parts.by),
+      standing: standingView(parts.figure, words),
+    });
+  if (sheet.family === "extender")
+    return fact(context, {
+      key: "strength",
+      href,
+      word: sheetPage.noStrength,
+      detail: detail.lengthens,
+      standing: standingWord("estimated", words),
+    });
+  const light = lightMasstone(sheet);
+  return fact(context, {
+    key: "strength",
+    href,
+    word: undefined,
+    without: light && detail.lighter,
+    standing: standingView(light ?? sheet.optics.tintingStrength, words),
+  });
 }
 
 interface Parts {
@@ -322,20 +295,17 @@ function oil(worded: SheetTexts, context: PageContext): SheetFact {
   const { oilIndexClass } = worded.sheet.oil;
   const { oil: wordings, estimatedOil, detail } = context.words.pages.sheetPage;
   const grams = statedText(worded, "oil.oilIndexGPer100g", context.words);
-  return fact(
-    {
-      key: "oil",
-      href: "#painting",
-      word: isKnown(oilIndexClass)
-        ? classText(oilIndexClass, (each) => at(wordings, each), context.words)
-        : grams === undefined
-          ? undefined
-          : estimatedOil,
-      detail: grams === undefined ? undefined : detail.oil(grams),
-      standing: standingView(worded.sheet.oil.oilIndexGPer100g, context.words),
-    },
-    context,
-  );
+  return fact(context, {
+    key: "oil",
+    href: "#painting",
+    word: isKnown(oilIndexClass)
+      ? classText(oilIndexClass, (each) => at(wordings, each), context.words)
+      : grams === undefined
+        ? undefined
+        : estimatedOil,
+    detail: grams === undefined ? undefined : detail.oil(grams),
+    standing: standingView(worded.sheet.oil.oilIndexGPer100g, context.words),
+  });
 }
 
 function safety({ cautions, vehicle }: Sheet, context: PageContext): SheetFact {

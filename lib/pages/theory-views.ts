@@ -191,8 +191,7 @@ function theoryRulings(context: PageContext): Statement[] {
       ),
       "with",
       (name, white) => pair(name, whiteName(white, context)),
-      one,
-      other,
+      [one, other],
       (white) => pair("a grey", whiteName(white, context)),
     ),
   );
@@ -209,8 +208,7 @@ function theoryRulings(context: PageContext): Statement[] {
         ),
         "in",
         (name, black) => pair(blackName(black, context), name),
-        one.black,
-        other.black,
+        [one.black, other.black],
         (black) => context.words.nameWithin(blackName(black, context)),
       ),
     );
@@ -244,36 +242,25 @@ function together(
   comparisons: readonly Comparison[],
   how: "with" | "in",
   named: (member: string, thing: string) => string,
-  one: string,
-  other: string,
+  things: readonly [string, string],
   thing: (slug: string) => string,
 ): Statement[] {
   const isTurned =
-    comparisons.filter((comparison) => comparison.one.b.middle > comparison.other.b.middle).length >
+    comparisons.filter(({ one, other }) => one.b.middle > other.b.middle).length >
     comparisons.length / 2;
-  const [first, second] = isTurned ? [other, one] : [one, other];
-  const differences = comparisons.map((comparison) =>
-    isTurned
-      ? blueDifference(comparison.other, comparison.one)
-      : blueDifference(comparison.one, comparison.other),
+  const [first, second] = isTurned ? [things[1], things[0]] : things;
+  const differences = comparisons.map(({ one, other }) =>
+    isTurned ? blueDifference(other, one) : blueDifference(one, other),
   );
+  const members = comparisons.map(({ member }) => member);
   const all =
-    comparisons.length < 2
+    members.length < 2
       ? undefined
-      : allBluerRuling(
-          comparisons.map(({ member }) => member),
-          how,
-          thing(first),
-          thing(second),
-          differences,
-        );
+      : allBluerRuling(members, how, thing(first), thing(second), differences);
   return all === undefined
-    ? comparisons.flatMap(({ member }, i) => {
-        const difference = differences[i];
-        return difference === undefined
-          ? []
-          : [blueRuling(named(member, first), named(member, second), difference)];
-      })
+    ? members.map((member, i) =>
+        blueRuling(named(member, first), named(member, second), at(differences, i)),
+      )
     : [all];
 }
 

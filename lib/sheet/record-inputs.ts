@@ -1,5 +1,6 @@
 import { inputsOf, isFigure, isKnown, type Figure, type RecordRoot } from "../quantities/figure.ts";
 import { remembered } from "../quantities/remembered.ts";
+import { grouped } from "../quantities/grouped.ts";
 import { readingStem } from "../records/readings/reading-stem.ts";
 import type { Colour, Records } from "../records/records.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
@@ -136,17 +137,14 @@ export function paintsOfPigment(pigment: string, colours: Records["colours"]): r
   return byOnlyPigment(colours).get(pigment) ?? [];
 }
 
-const byOnlyPigment = remembered((colours: Records["colours"]): Map<string, Colour[]> => {
-  const paints = new Map<string, Colour[]>();
-  for (const colour of colours.values()) {
-    const [only, ...others] = colour.record.pigments;
-    if (only === undefined || others.length > 0) continue;
-    const own = paints.get(only.pigment) ?? [];
-    own.push(colour);
-    paints.set(only.pigment, own);
-  }
-  return paints;
-});
+const byOnlyPigment = remembered((colours: Records["colours"]) =>
+  grouped(
+    [...colours.values()].flatMap((colour) => {
+      const [only, ...others] = colour.record.pigments;
+      return only === undefined || others.length > 0 ? [] : [[only.pigment, colour] as const];
+    }),
+  ),
+);
 
 /** What a paint is made from: its pigments, its oil, and what was added to it. */
 export function ingredientRecords(

@@ -5,7 +5,7 @@ import type { Charted } from "../lots/control-chart.ts";
 import type { Tolerances } from "../lots/judgement.ts";
 import { lotChart, type LotChart } from "../plots/lot-chart.ts";
 import { statementText } from "../present/statement-text.ts";
-import { type PictureView, type TableView } from "../present/views.ts";
+import type { PictureView, TableView } from "../present/views.ts";
 import { tableView } from "../present/table-view.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { LotBook, LotsInTime } from "../sheet/lots/lot-book.ts";

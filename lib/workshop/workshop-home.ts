@@ -8,7 +8,7 @@ import { madeStep } from "../kept/kept-steps.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { valueText } from "../present/figure-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { type CellView, type TableView } from "../present/views.ts";
+import type { CellView, TableView } from "../present/views.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";

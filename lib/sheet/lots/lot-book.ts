@@ -16,6 +16,7 @@ import { lotStrength } from "../../lots/lot-strength.ts";
 import { replicateSpread } from "../../lots/replicate-spread.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
 import { remembered } from "../../quantities/remembered.ts";
+import { grouped } from "../../quantities/grouped.ts";
 import type { Colour, Lot, Records } from "../../records/records.ts";
 import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
@@ -92,15 +93,9 @@ export function lotsOf(colour: string, { lots }: Records): readonly Lot[] {
   return lotsByColour(lots).get(colour) ?? [];
 }
 
-const lotsByColour = remembered((lots: Records["lots"]): ReadonlyMap<string, readonly Lot[]> => {
-  const of = new Map<string, Lot[]>();
-  for (const lot of lots.values()) {
-    const own = of.get(lot.record.colour);
-    if (own === undefined) of.set(lot.record.colour, [lot]);
-    else own.push(lot);
-  }
-  return of;
-});
+const lotsByColour = remembered((lots: Records["lots"]) =>
+  grouped([...lots.values()].map((lot) => [lot.record.colour, lot])),
+);
 
 function lotBook(
   colour: Colour,

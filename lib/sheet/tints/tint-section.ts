@@ -19,7 +19,7 @@ import {
   type JudgedTint,
   type TintStatement,
 } from "../../optics/tints/tint-statement.ts";
-import { type RecordRoot } from "../../quantities/figure.ts";
+import type { RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
