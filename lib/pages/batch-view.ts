@@ -1,6 +1,7 @@
 import type { SpannedRecipe } from "../formulation/batch-between.ts";
 import { isKnown, type Figure, type Known } from "../quantities/figure.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
+import { given } from "../quantities/given.ts";
 import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { BatchReckonerView, BatchView } from "../present/paint-views.ts";
@@ -23,11 +24,11 @@ export function batchView(batch: BatchSection, page: SheetPage): BatchView {
     first?.cost === undefined ? [] : first.unpriced.map((slug) => nameOf(slug, sheet));
   return {
     table: batchTable(batch, page),
-    remarks: [
+    remarks: given([
       ...ofTubes(page),
-      ...(first?.tubes.length === 0 ? [text.noTubes] : []),
-      ...(unpriced.length === 0 ? [] : [text.unpriced(unpriced)]),
-    ],
+      first?.tubes.length === 0 && text.noTubes,
+      unpriced.length > 0 && text.unpriced(unpriced),
+    ]),
     reckoner: reckoner(batch, page),
   };
 }
@@ -78,7 +79,7 @@ function lines(
     name: string,
     key: "oilG" | "oilAtFirstG" | "oilHeldBackG" | "paintG" | "paintMl" | "lossMl" | "yieldMl",
   ): Line => ({ name, key, at: (size) => [key, size[key]] });
-  return [
+  return given([
     ...sheet.pigments.map(({ slug, name }, i): Line => ({
       name: text.pigment(name),
       key: `pigments.${i}`,
@@ -101,16 +102,12 @@ function lines(
       key: "tubes",
       at: (size) => pair(`tubes.${slug}.count`, size.tubes[i]?.count),
     })),
-    ...(currency === undefined
-      ? []
-      : [
-          {
-            name: text.cost(currency),
-            key: "cost",
-            at: ({ cost }: BatchSize) => pair("cost", cost),
-          },
-        ]),
-  ];
+    currency !== undefined && {
+      name: text.cost(currency),
+      key: "cost",
+      at: ({ cost }: BatchSize) => pair("cost", cost),
+    },
+  ]);
 }
 
 function pair(path: string, figure: Figure | undefined): readonly [string, Figure] | undefined {

@@ -1,4 +1,5 @@
 import { isKnown } from "../quantities/figure.ts";
+import { given } from "../quantities/given.ts";
 import type { ShownCell, ShownColour } from "../present/comparison-types.ts";
 import { statedText } from "../present/stated-text.ts";
 import { statementText } from "../present/statement-text.ts";
@@ -170,14 +171,12 @@ function labelCell({ sheet: { cautions } }: SheetTexts, { words }: PageContext):
   if (hazard === undefined) return { text: isUnknown ? text.noData : text.nothingClassified };
   return {
     text: hazard.signalWord ?? (isUnknown ? text.noData : words.pages.sheetPage.safe.care),
-    items: [
+    items: given([
       ...hazard.statements.map(({ code, text: statement }) =>
         code === undefined ? statement : `${code} ${statement}`,
       ),
-      ...(hazard.pictograms.length === 0
-        ? []
-        : [text.pictograms(hazard.pictograms.map(({ name }) => name))]),
-    ],
+      hazard.pictograms.length > 0 && text.pictograms(hazard.pictograms.map(({ name }) => name)),
+    ]),
   };
 }
 
@@ -195,10 +194,10 @@ function saleCell({ sheet: { cautions, slug } }: SheetTexts, { words }: PageCont
   const asked = markets("line").filter((market) => !forbidden.includes(market));
   if (forbidden.length + asked.length === 0) return { text: text.noLimit };
   return {
-    text: [
-      ...(forbidden.length === 0 ? [] : [text.limited(forbidden)]),
-      ...(asked.length === 0 ? [] : [text.asked(asked)]),
-    ].join(words.semicolon),
+    text: given([
+      forbidden.length > 0 && text.limited(forbidden),
+      asked.length > 0 && text.asked(asked),
+    ]).join(words.semicolon),
     address: `colours/${slug}/#handling`,
   };
 }

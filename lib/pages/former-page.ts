@@ -2,6 +2,7 @@ import type { TextPageView } from "../blocks/page-kinds.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 import { wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
 import { textPage } from "./text-page.ts";
+import { given } from "../quantities/given.ts";
 
 export type Former = NonNullable<WorkshopRecord["former"]>[number];
 
@@ -60,12 +61,13 @@ export function formerPage(former: Former, context: PageContext, place: PagePlac
     opening: [
       {
         kind: "links",
-        links: [
-          ...(inItsPlace === undefined
-            ? []
-            : [{ text: inItsPlace.text, href: `${place.root}${former.replacedBy ?? ""}` }]),
+        links: given([
+          inItsPlace !== undefined && {
+            text: inItsPlace.text,
+            href: `${place.root}${former.replacedBy ?? ""}`,
+          },
           { text: words.pages.notFound.link, href: `${place.root}colours/` },
-        ],
+        ]),
       },
     ],
     sections: [],

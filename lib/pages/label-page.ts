@@ -4,6 +4,7 @@ import type { SectionBlock } from "../blocks/block.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { grouped } from "../quantities/grouped.ts";
+import { given } from "../quantities/given.ts";
 import { figureText } from "../present/figure-text.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import { labelModel } from "../present/label-model.ts";
@@ -92,13 +93,13 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
   const { columns, label } = words.pages.labelPage;
   const { signalWord, hazardStatements, supplemental, unknown } = sheet.cautions;
   const { metals } = labelModel(sheet.cautions, words.language, words);
-  const hazards = [
-    ...(unknown.length === 0 ? [] : [words.pages.handling.unknownInShort]),
-    ...(signalWord === null ? [] : [words.signalWords[signalWord]]),
+  const hazards = given([
+    unknown.length > 0 && words.pages.handling.unknownInShort,
+    signalWord !== null && words.signalWords[signalWord],
     ...hazardStatements,
     ...supplemental,
     ...(unknown.length === 0 ? metals.map(({ text }) => text) : []),
-  ].join(", ");
+  ]).join(", ");
   const colour = records.colours.get(sheet.slug);
   const [size] = colour?.sizes ?? [];
   const held = sheet.fill.fillings

@@ -19,6 +19,7 @@ import type {
   StatementRuling,
 } from "../sheet/handling/handling-sections.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
+import { given } from "../quantities/given.ts";
 
 /** What a label goes by: reckoned in a frame, or the maker's word. */
 export type LabelBasis = Pick<CautionsSection, "frame" | "edition" | "basis" | "maker">;
@@ -88,11 +89,11 @@ export function labelView(
   const [standing, leftOut] = [traces(part.traces), traces(part.leftOut)];
   return {
     heading,
-    remarks: [
-      ...(hazard === undefined ? [nothing] : []),
-      ...(substances === undefined ? [] : [substances.text]),
+    remarks: given([
+      hazard === undefined && nothing,
+      substances !== undefined && substances.text,
       ...part.packaging.map((one) => statementText(one, words)),
-    ],
+    ]),
     ...(hazard === undefined ? {} : { hazard }),
     ...(part.classification.length === 0
       ? {}

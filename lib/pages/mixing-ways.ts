@@ -6,6 +6,7 @@ import { mixableColours, mixingRange, type MixingRange } from "../mixing/mixing-
 import { rangeReach, reachLevels, type Reach } from "../mixing/reach/range-reach.ts";
 import { offeredPaints } from "../mixing/offered-paints.ts";
 import { remembered } from "../quantities/remembered.ts";
+import { given } from "../quantities/given.ts";
 import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 
 export const BENCH_PATH = "bench/index.html";
@@ -55,10 +56,10 @@ export function offeredLead(context: PageContext): string[] {
   const { mixing } = context.words.pages;
   const { paints } = all.data;
   const unlike = paints.filter(({ isNotPredicted }) => isNotPredicted).map(({ name }) => name);
-  return [
-    ...(offered === all ? [] : [mixing.offered(offered.data.paints.length, paints.length)]),
-    ...(unlike.length === 0 ? [] : [mixing.notPredicted(unlike)]),
-  ];
+  return given([
+    offered !== all && mixing.offered(offered.data.paints.length, paints.length),
+    unlike.length > 0 && mixing.notPredicted(unlike),
+  ]);
 }
 
 /** What the range reaches in each white that colours were let down in, once a build. */

@@ -1,4 +1,5 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
+import { given } from "../quantities/given.ts";
 import { valueText } from "../present/figure-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
@@ -58,16 +59,12 @@ export function oilBlocks(page: SheetPage): Block[] {
 function besideRange(page: SheetPage): ListView[] {
   const { context, sheet, words } = page;
   const { places, byMassAlone: alone } = context.range.oil.get(sheet.slug) ?? {};
-  const items = [
-    ...(places === undefined
-      ? []
-      : [
-          {
-            text: words.pages.paint.places(sheet.name, places.mass, places.volume, places.of),
-          },
-        ]),
+  const items = given([
+    places !== undefined && {
+      text: words.pages.paint.places(sheet.name, places.mass, places.volume, places.of),
+    },
     ...(alone === undefined ? [] : (reasons(page, "", [alone])[0]?.items ?? [])),
-  ];
+  ]);
   return items.length === 0 ? [] : [{ heading: words.pages.paint.oilLists.range, items }];
 }
 

@@ -5,6 +5,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { photographRemarks } from "./photograph-remarks.ts";
 import { photographView, type ShownPicture } from "./photograph-view.ts";
+import { given } from "../quantities/given.ts";
 
 /** Photographs of a colour, and then of its lots. */
 export function colourPhotographs(
@@ -51,30 +52,22 @@ function pictures(
   { sheet, lot }: { readonly sheet?: Sheet; readonly lot?: string } = {},
 ): ShownPicture[] {
   const { pictures: whole, inReadColour } = photograph;
-  return [
-    ...(whole === undefined
-      ? []
-      : [
-          {
-            photograph,
-            pictures: whole,
-            name,
-            ...(lot === undefined ? {} : { lot }),
-            remarks: photographRemarks(photograph, sheet).map((one) => statementText(one, words)),
-          },
-        ]),
-    ...(inReadColour === undefined
-      ? []
-      : [
-          {
-            photograph,
-            pictures: inReadColour,
-            name,
-            remarks: [],
-            instead: statementText({ rule: "texture-in-read-colour", values: {} }, words),
-          },
-        ]),
-  ];
+  return given([
+    whole !== undefined && {
+      photograph,
+      pictures: whole,
+      name,
+      ...(lot === undefined ? {} : { lot }),
+      remarks: photographRemarks(photograph, sheet).map((one) => statementText(one, words)),
+    },
+    inReadColour !== undefined && {
+      photograph,
+      pictures: inReadColour,
+      name,
+      remarks: [],
+      instead: statementText({ rule: "texture-in-read-colour", values: {} }, words),
+    },
+  ]);
 }
 
 function photographsBlock(

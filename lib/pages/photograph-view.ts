@@ -6,6 +6,7 @@ import type { Language } from "../records/schema/terms.ts";
 import type { PictureSizes, ScreenPicture } from "../records/taken-photograph.ts";
 import { pageLanguages } from "./page-languages.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { given } from "../quantities/given.ts";
 
 /** Widths that assets/styles/photographs.css gives them. */
 const SIZES = {
@@ -66,19 +67,15 @@ export function photographView(
       caption:
         instead !== undefined
           ? [{ text: instead }]
-          : [
+          : given([
               { text: sentence(text.of[record.of]) },
-              ...(lot === undefined ? [] : [{ text: sentence(text.lot(lot)) }]),
-              ...(shown === undefined ? [] : [{ ...shown, text: sentence(shown.text) }]),
-              ...(taken === ""
-                ? []
-                : [
-                    {
-                      text: sentence(taken),
-                      ...(light?.language === undefined ? {} : { language: light.language }),
-                    },
-                  ]),
-            ],
+              lot !== undefined && { text: sentence(text.lot(lot)) },
+              shown !== undefined && { ...shown, text: sentence(shown.text) },
+              taken !== "" && {
+                text: sentence(taken),
+                ...(light?.language === undefined ? {} : { language: light.language }),
+              },
+            ]),
       remarks,
       isLazy: at > 0,
       paper: {

@@ -15,6 +15,7 @@ import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing
 import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 import { median } from "../quantities/median.ts";
+import { given } from "../quantities/given.ts";
 
 /** Parts of white to one of colour, by weight, along a trail. */
 const TRAIL = [0.2, 1, 5, 20, 80] as const;
@@ -159,7 +160,7 @@ function addsBlocks(
   ];
   const most = (told: readonly (Told | undefined)[]): number =>
     Math.max(...told.map((one) => one?.value ?? 0));
-  return [
+  return given([
     tableOf({
       caption: text.caption,
       columns: [text.colour, ...levels.map(({ L }) => ({ head: text.column(L), numeric: true }))],
@@ -171,10 +172,8 @@ function addsBlocks(
         ]),
       note: text.note,
     }),
-    ...(others.length === 0
-      ? []
-      : [statement(text.others(others.map(({ colour }) => colour.name)), "note")]),
-  ];
+    others.length > 0 && statement(text.others(others.map(({ colour }) => colour.name)), "note"),
+  ]);
 }
 
 function lossOf({ value, p68 }: Told): Told {

@@ -9,6 +9,7 @@ import { cautionLine } from "./caution-line.ts";
 import { labelView, type LabelBasis } from "./label-view.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { isAtTheBench, isGraveDust, studioCautions } from "./studio-cautions.ts";
+import { given } from "../quantities/given.ts";
 
 /** Not done with every picture: under a fold, unless this paint forbids it. */
 const RARELY = new Set(["sanding", "heating or spraying"]);
@@ -99,30 +100,24 @@ function makerLines({ sheet, words }: SheetPage): StatementBlock[] {
   const text = words.pages.handling;
   const { ufi, maker } = sheet.cautions;
   const { review, dataSheet } = maker ?? {};
-  return [
-    ...(ufi === undefined ? [] : [statement(text.ufi(ufi))]),
-    ...(review === undefined
-      ? []
-      : [
-          statement(
-            text.review(review.by, words.date(review.date)),
-            "body",
-            review.wording === undefined ? {} : { quote: review.wording },
+  return given([
+    ufi !== undefined && statement(text.ufi(ufi)),
+    review !== undefined &&
+      statement(
+        text.review(review.by, words.date(review.date)),
+        "body",
+        review.wording === undefined ? {} : { quote: review.wording },
+      ),
+    dataSheet !== undefined &&
+      statement("", "body", {
+        link: {
+          text: text.dataSheet(
+            dataSheet.date === undefined ? undefined : words.date(dataSheet.date),
           ),
-        ]),
-    ...(dataSheet === undefined
-      ? []
-      : [
-          statement("", "body", {
-            link: {
-              text: text.dataSheet(
-                dataSheet.date === undefined ? undefined : words.date(dataSheet.date),
-              ),
-              href: dataSheet.url,
-            },
-          }),
-        ]),
-  ];
+          href: dataSheet.url,
+        },
+      }),
+  ]);
 }
 
 /** What each market limits, in the order of the sheet. */

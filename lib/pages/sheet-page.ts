@@ -19,6 +19,7 @@ import { sheetSections } from "./sheet-sections.ts";
 import { pageHead } from "./site-frame.ts";
 import { sharedPicture } from "./shared-picture.ts";
 import { sixFacts } from "./six-facts.ts";
+import { given } from "../quantities/given.ts";
 
 /** A colour's page for a painter: first screen, then what is read at the easel. */
 export function sheetPage(worded: SheetTexts, context: PageContext, place: PagePlace): SheetView {
@@ -62,13 +63,14 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     ...(tints === undefined ? {} : { tints }),
     sentence: withMediumNote(plainSentence(sheet, context), sheet, words),
     offer: offerViews(sheet, words),
-    actions: [
+    actions: given([
       { text: text.compare, href: `${place.root}compare/?colours=${sheet.slug}` },
       ...benchLinks(sheet.slug, context, place),
-      ...(sections.some(({ id }) => id === "replacement")
-        ? [{ text: words.pages.mixing.recipes.replaces.heading, href: "#replacement" }]
-        : []),
-    ],
+      sections.some(({ id }) => id === "replacement") && {
+        text: words.pages.mixing.recipes.replaces.heading,
+        href: "#replacement",
+      },
+    ]),
     ...(hazard === undefined ? {} : { hazard }),
     ...(sheet.cautions.unknown.length === 0 ? {} : { unknownHazard: text.unknownHazard }),
     // Of an oil that is not on record nobody can say that its rags keep cool.

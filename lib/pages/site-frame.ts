@@ -6,6 +6,7 @@ import { LANGUAGE_NAMES } from "../words/languages.ts";
 import { languageFolder, pageLanguages } from "./page-languages.ts";
 import { hasMixing } from "./mixing-data.ts";
 import { shortAddress, wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
+import { given } from "../quantities/given.ts";
 
 /** The frame of one page: navigation, standing lines, the key to standings. */
 export function siteFrame(context: PageContext, { path, root }: PagePlace): SiteView {
@@ -28,14 +29,14 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
       href: root === "" ? "./" : root,
       ...(path === "index.html" ? { current: true } : {}),
     },
-    nav: [
+    nav: given([
       link(pages.nav.colours, "colours/"),
-      ...(records.answers.size === 0 ? [] : [link(pages.nav.answers, "answers/")]),
+      records.answers.size !== 0 && link(pages.nav.answers, "answers/"),
       link(pages.nav.compare, "compare/"),
-      ...(hasMixing(context) ? [link(pages.nav.mix, "bench/")] : []),
+      hasMixing(context) && link(pages.nav.mix, "bench/"),
       link(pages.nav.pigments, "pigments/"),
       link(pages.nav.methods, "methods/"),
-    ],
+    ]),
     search: { ...pages.search, href: `${root}colours/` },
     more: [
       link(pages.nav.label, "label/"),

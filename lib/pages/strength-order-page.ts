@@ -6,6 +6,7 @@ import type { OrderGroup } from "./catalogue-pages.ts";
 import { colourCell } from "./colour-cell.ts";
 import { rowOf } from "./colour-rows.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { given } from "../quantities/given.ts";
 
 /** The range ranked by tinting strength beside the workshop's reference; below it what does not compare. */
 export function strengthGroups(context: PageContext): OrderGroup[] {
@@ -33,10 +34,10 @@ export function strengthGroups(context: PageContext): OrderGroup[] {
     items: listed.map(({ worded }) => worded),
     table: (shown, _, page, place) => table(heading, shown, page, place, isRanked),
   });
-  return [
-    ...(ranked.length === 0 ? [] : [group("ranked", text.ranked(reference), ranked, true)]),
-    ...(others.length === 0 ? [] : [group("not-compared", text.notCompared, others, false)]),
-  ];
+  return given([
+    ranked.length > 0 && group("ranked", text.ranked(reference), ranked, true),
+    others.length > 0 && group("not-compared", text.notCompared, others, false),
+  ]);
 }
 
 function table(

@@ -23,6 +23,7 @@ import { whiteScattering } from "../sheet/tints/white-scattering.ts";
 import { bluenessDomain, bluenessSvg, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
 import type { PageContext } from "./page-context.ts";
 import { at } from "../quantities/at.ts";
+import { given } from "../quantities/given.ts";
 
 /** The lightness that is told: where the hue of a grey shows best. */
 const TOLD: TheoryLightness = 50;
@@ -108,20 +109,15 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
   return whites.map(({ white, name, band, read }): PictureView => {
     const blue = band.find((at) => at.nm === 440);
     const filmed = read?.runs.flat().find((at) => at.nm === 440);
-    const parts = [
-      ...(filmed === undefined
-        ? []
-        : [text.at(text.kinds.read, "440", numbers.decimal(filmed.value, 2))]),
-      ...(blue === undefined
-        ? []
-        : [
-            text.at(
-              text.kinds.band,
-              "440",
-              text.span(numbers.decimal(blue.low, 2), numbers.decimal(blue.high, 2)),
-            ),
-          ]),
-    ];
+    const parts = given([
+      filmed !== undefined && text.at(text.kinds.read, "440", numbers.decimal(filmed.value, 2)),
+      blue !== undefined &&
+        text.at(
+          text.kinds.band,
+          "440",
+          text.span(numbers.decimal(blue.low, 2), numbers.decimal(blue.high, 2)),
+        ),
+    ]);
     const title = text.title(name);
     return {
       svg: relativeScattering({

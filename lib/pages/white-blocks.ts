@@ -1,6 +1,7 @@
 import type { Block, LineView, WallBlock } from "../blocks/block.ts";
 import { knownValue } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
+import { given } from "../quantities/given.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { statement } from "../blocks/section-blocks.ts";
@@ -17,13 +18,13 @@ export function whiteBlocks(page: SheetPage): Block[] {
   const lines = whiteLines(page);
   const { tiles, all } = tintTiles(page);
   const { parts } = page.words.pages;
-  return [
-    ...(lines.length === 0 ? [] : [{ kind: "lines", lines } as const]),
+  return given([
+    lines.length > 0 && ({ kind: "lines", lines } as const),
     ...(tiles.length === 0
       ? []
       : [{ kind: "wall", form: "tints", tiles } as const, legend(page, tiles)]),
-    ...(tiles.length === all ? [] : [statement(parts.someOf(tiles.length, all), "note")]),
-  ];
+    tiles.length !== all && statement(parts.someOf(tiles.length, all), "note"),
+  ]);
 }
 
 function whiteLines({ sheet, context, words }: SheetPage): LineView[] {

@@ -15,6 +15,7 @@ import type {
 } from "./comparison-types.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";
 import type { WordingsOf } from "../quantities/statement.ts";
+import { given } from "../quantities/given.ts";
 import type { Words } from "../words/words.ts";
 
 /** What a comparison says in one language: few words, since the page's script carries them. */
@@ -67,7 +68,7 @@ export function comparisonView(
     caption,
     swatches: swatchRows(swatched, colours, words),
     summary: text.summary(keys("differs"), keys("not told")),
-    parts: [
+    parts: given([
       ...VERDICTS.flatMap((verdict): ComparisonPartView[] => {
         const of = told.filter((row) => row.verdict === verdict);
         if (of.length === 0) return [];
@@ -75,15 +76,11 @@ export function comparisonView(
           verdict === "same" || verdict === "not stated" ? folded(verdict, of) : part(verdict, of),
         ];
       }),
-      ...(swatched.length + repeated.length === 0
-        ? []
-        : [
-            {
-              ...part("figures", [...swatched, ...repeated]),
-              folded: text.foldedFigures,
-            },
-          ]),
-    ],
+      swatched.length + repeated.length > 0 && {
+        ...part("figures", [...swatched, ...repeated]),
+        folded: text.foldedFigures,
+      },
+    ]),
     ...unstatedLine(
       unstated.filter((key) => key !== "strength" || !rows.some(tellsStrength)),
       colours,
