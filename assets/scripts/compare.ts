@@ -7,7 +7,7 @@ import { nearestWord } from "../../lib/diagnostics/nearest-word.ts";
 import { comparisonMarkup } from "../../lib/present/comparison-html.ts";
 import { comparisonView } from "../../lib/present/comparison-model.ts";
 import type { ShownColour } from "../../lib/present/comparison-types.ts";
-import { COMPARE_PAGES as TEXT, COMPARISON_RULINGS } from "#browser-words";
+import { COMPARE_PAGES as TEXT, COMPARISON_RULINGS } from "../../lib/words/in-browser/compare.ts";
 
 /** From the page compare/index.html to the root of the site, wherever that lies. */
 const ROOT = "../";

@@ -13,10 +13,14 @@ import { chosenHulls } from "../../lib/mixing/reach/range-reach.ts";
 import { receivedHull, type SentReach } from "../../lib/mixing/reach/sent-reach.ts";
 import { rangeMap } from "../../lib/plots/range-map.ts";
 import { differenceText, percentText } from "../../lib/present/mix-facts-text.ts";
+import {
+  MIXING_PAGES as TEXT,
+  mixingSentence,
+  NUMBERS,
+} from "../../lib/words/in-browser/mixing.ts";
 import { held, made } from "./mixing/drawn.ts";
 import { withRange } from "./mixing/page-data.ts";
 import { mixingReaches } from "./mixing/sent-reach.ts";
-import { MIXING_PAGES as TEXT, mixingSentence, NUMBERS } from "#browser-words";
 
 /** C*ab within which the names of blacks find no room in the map. */
 const CROWDED = 6;

@@ -2,9 +2,9 @@
 import { reachedShare, type Hull, type Told } from "../../lib/mixing/reach/hull.ts";
 import { receivedHull, type SentReach } from "../../lib/mixing/reach/sent-reach.ts";
 import { percentText } from "../../lib/present/mix-facts-text.ts";
+import { MIXING_PAGES as TEXT, mixingSentence } from "../../lib/words/in-browser/mixing.ts";
 import { held } from "./mixing/drawn.ts";
 import { mixingReaches } from "./mixing/sent-reach.ts";
-import { MIXING_PAGES as TEXT, mixingSentence } from "#browser-words";
 
 const KEY = "without";
 const root = document.querySelector<HTMLElement>("[data-map]");

@@ -1,6 +1,6 @@
 /** The search for recipes beside the page: it is sent wishes, and answers with what it finds; a new wish ends the one before. */
-import { sentRange } from "./mixing/page-data.ts";
 import { searchRecipes, type RecipeWish } from "./mixing/recipe-search.ts";
+import { sentRange } from "./mixing/sent-range.ts";
 
 declare function importScripts(...addresses: readonly string[]): void;
 

@@ -22,10 +22,16 @@ import {
   priceText,
   warningText,
 } from "../../lib/present/mix-facts-text.ts";
+import { LANGUAGE } from "../../lib/words/in-browser/language.ts";
+import {
+  MIXING_PAGES as TEXT,
+  mixingSentence,
+  NUMBERS,
+} from "../../lib/words/in-browser/mixing.ts";
 import { readyNotations, withRange } from "./mixing/page-data.ts";
 import { reader, type ReadColumn } from "./mixing/read-file.ts";
 import { searchRecipes, type RecipeReport, type RecipeWish } from "./mixing/recipe-search.ts";
-import { LANGUAGE, MIXING_PAGES as TEXT, mixingSentence, NUMBERS } from "#browser-words";
+import type { NoRange } from "./mixing/sent-range.ts";
 
 const RECIPES = TEXT.recipes;
 const SHOWN_FIRST = 12;
@@ -400,9 +406,9 @@ function startedSearch(toRoot: string, paints: MixingRange): Search {
           onPage.start(wish, report);
           return;
         }
-        worker.onmessage = ({ data }: MessageEvent<RecipeReport | { fault: string }>) => {
+        worker.onmessage = ({ data }: MessageEvent<RecipeReport | { fault: NoRange }>) => {
           if (pending?.[0] !== wish) return;
-          if ("fault" in data) report(data.fault);
+          if ("fault" in data) report(TEXT[data.fault]);
           else report(data);
         };
         worker.postMessage(wish);

@@ -24,10 +24,15 @@ import { isStatement } from "../../lib/quantities/statement.ts";
 import { placesWithin } from "../../lib/words/number-text.ts";
 import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
 import { contrastRange, contrastText, factRows } from "../../lib/present/mix-facts-text.ts";
+import { LANGUAGE } from "../../lib/words/in-browser/language.ts";
+import {
+  MIXING_PAGES as TEXT,
+  mixingSentence,
+  NUMBERS,
+} from "../../lib/words/in-browser/mixing.ts";
 import { notationsOf, withRange } from "./mixing/page-data.ts";
 import { filledCard } from "./mixing/recipe-card.ts";
 import { partsOfSlider, sliderOfParts } from "./mixing/part-slider.ts";
-import { LANGUAGE, MIXING_PAGES as TEXT, mixingSentence, NUMBERS } from "#browser-words";
 
 const BENCH = TEXT.bench;
 /** Quiet time [ms] after which the address follows the hand: browsers refuse to rewrite it at every move. */

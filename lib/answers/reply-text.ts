@@ -1,4 +1,3 @@
-import { given } from "../quantities/given.ts";
 /** Everything that a reply can be put together from: finished text alone, so that a browser can do it. */
 export interface ReplyMaterial {
   readonly thanks: string;
@@ -42,13 +41,13 @@ export function replyText(
     return own.length === 0 ? [] : [[name, ...own.map((line) => `- ${line}`)].join("\n")];
   });
   const cautions = chosen.flatMap(({ caution }) => caution ?? []);
-  return given([
+  return [
     material.thanks,
-    question.trim() !== "" && `${material.asked} ${question.trim()}`,
+    ...(question.trim() === "" ? [] : [`${material.asked} ${question.trim()}`]),
     material.short,
     ...lists,
-    cautions.length > 0 && [...cautions, material.cautionLine].join("\n"),
-    material.more !== undefined && material.more,
+    ...(cautions.length === 0 ? [] : [[...cautions, material.cautionLine].join("\n")]),
+    ...(material.more === undefined ? [] : [material.more]),
     material.closing.join("\n"),
-  ]).join("\n\n");
+  ].join("\n\n");
 }

@@ -2,6 +2,8 @@ import { workCacheOf } from "../kept/work-cache.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { buildFolders, refuseNested, type BuildFolders } from "../site/output-pair.ts";
 import { asFault } from "../site/output-fault.ts";
+import { sameSite, siteKey } from "../site/same-site.ts";
+import type { SiteTask } from "../site/site-task.ts";
 import { spareOutput } from "../site/spare-output.ts";
 import { siteThread, type SiteThread } from "../site/site-thread.ts";
 import type { CommandOptions } from "./command-line.ts";
@@ -26,27 +28,32 @@ export async function build(options: CommandOptions): Promise<number> {
       folder = buildFolders(outputDir, workshopDir, contentDir, (kind) =>
         spareOutput(workCacheOf(contentDir), kind),
       );
-      thread = (options.thread ?? siteThread)();
-      const { sheetCount, diagnostics, isSame } = await thread.written(
-        {
-          contentDir,
-          date,
-          base,
-          strict,
-          claims,
-          dir: folder.dir,
-          workshopDir: folder.workshopDir,
-          kind: "paper",
-          earlierDir: folder.earlierDir,
-          earlierWorkshopDir: folder.earlierWorkshopDir,
-          since,
-        },
-        { complaints: printDiagnostics, progress },
-      );
+      const task: SiteTask = {
+        contentDir,
+        date,
+        base,
+        strict,
+        claims,
+        dir: folder.dir,
+        workshopDir: folder.workshopDir,
+        kind: "paper",
+        earlierDir: folder.earlierDir,
+        earlierWorkshopDir: folder.earlierWorkshopDir,
+        since,
+      };
+      // Here, since a thread takes as much memory again: what makes a site is loaded where there is something to make.
+      const key = siteKey(task);
+      let report = sameSite(task, key, workCacheOf(contentDir));
+      const isSame = report !== undefined;
+      if (report === undefined) {
+        thread = (options.thread ?? siteThread)();
+        report = await thread.written({ ...task, key }, { complaints: printDiagnostics, progress });
+      } else printDiagnostics(report.diagnostics);
+      const { sheetCount, diagnostics } = report;
       if (sheetCount === undefined)
         return ended("no sheets", diagnostics, started, "nothing was written", 1);
       // From here to its end the swap is one step, which no signal comes between.
-      const left = isSame === true ? undefined : folder.publish();
+      const left = isSame ? undefined : folder.publish();
       isOver();
       if (left !== undefined) process.stderr.write(`${left}\n`);
       return ended(

@@ -12,7 +12,7 @@ import {
 import module from "node:module";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { META, programScript, SCRIPT } from "./kept-code.js";
+import { AROUND, META, programScript, SCRIPT } from "./kept-code.js";
 
 const PACKAGE_ROOT = fileURLToPath(new URL("../../", import.meta.url));
 /** A bundle lies as deep below the package as a module of lib/, so that both find files of the package alike. */
@@ -223,7 +223,10 @@ async function bundle(folder) {
   mkdirSync(made, { recursive: true });
   try {
     const files = [
-      ...outputFiles.map(({ path, text }) => [path.slice(folder.length + 1), inAscii(text)]),
+      ...outputFiles.map(({ path, text }) => [
+        path.slice(folder.length + 1),
+        asFunction(inAscii(text)),
+      ]),
       [LOADER, readFileSync(join(PACKAGE_ROOT, LOADED_BY))],
       ...THREADS.map((thread) => [`${thread}.mjs`, beginning(thread)]),
       [MODULES, JSON.stringify(moduleHashes(metafile.inputs))],
@@ -243,6 +246,11 @@ async function bundle(folder) {
     rmSync(made, { recursive: true, force: true });
   }
   removeOld();
+}
+
+/** In the file itself: put around it later, it would be copied each time that it is begun. */
+function asFunction(text) {
+  return `${AROUND.before}${text}${AROUND.after}`;
 }
 
 /** Of a script, with what esbuild leaves of other letters, in regular expressions and comments, as their numbers: held as one byte a letter. */

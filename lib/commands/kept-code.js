@@ -11,6 +11,14 @@ import { Script } from "node:vm";
 export const SCRIPT = "program.cjs";
 /** What a module asks of its own place: the script stands for all of them. */
 export const META = "programMeta";
+/**
+ * What a bundle's script begins and ends with: one function, which the loader calls. Of one that
+ * might be waiting V8 lets no code go, as it does of others that ran long ago.
+ */
+export const AROUND = {
+  before: `(async function (exports, require, module, ${META}) {`,
+  after: "\n})\n",
+};
 const HASH_BYTES = 32;
 /** Of a run that took more than so much of the processor [s], as a cold build, V8 has let go of code that ran at its beginning. Our own choice. */
 const SOON_OVER_S = 12;
@@ -34,11 +42,7 @@ export async function programScript(folder, use) {
   const whole = keptCode(kept);
   const left = whole === undefined ? keptCode(ofLonger) : undefined;
   const cachedData = whole ?? left ?? keptCode(parsed);
-  // Of a function that might be waiting V8 lets no code go, as it does of others that ran long ago.
-  const script = new Script(`(async function (exports, require, module, ${META}) {${source}\n})`, {
-    filename: file,
-    cachedData,
-  });
+  const script = new Script(source, { filename: file, cachedData });
   const isTaken = cachedData !== undefined && script.cachedDataRejected !== true;
   if (!isTaken) keepCode(parsed, script.createCachedData());
   let isKept = isTaken && whole !== undefined;

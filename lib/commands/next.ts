@@ -46,7 +46,7 @@ export function next(
     say(`${what}\n  ${gain}; ${hours}\n  ${file}: ${record.replaceAll("\n", "\n    ")}`);
   if (lines.length > SHOWN) say(`and ${counted(lines.length - SHOWN, "line")} more that gain less`);
   const matter: DueMatter = {
-    labelNotes: hazardNotes(sheets, records),
+    labelNotes: hazardNotes(sheets, records, context.words),
     reprints: before && reprintList(shelfCards(cards.cards, before), before, context.words),
   };
   for (const { what, record } of pressingLines(context, matter)) say(`due: ${record}: ${what}`);

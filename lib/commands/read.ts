@@ -122,12 +122,13 @@ function written(
   const place = join(contentDir, "readings", `${name === "" ? "reading" : name}.csv`);
   const stated = new Set(readings.samples.map((sample) => sample.geometry));
   const geometry = GEOMETRIES.find((known) => stated.size === 1 && stated.has(known));
-  const { instrument, date } = readings.notes;
+  const { instrument, date, aperture } = readings.notes;
   const { text, spectra, diagnostics } = readingFileText(file, readings, scale, geometry, [
     `From ${basename(file)}, ${readings.format}, read as ${scale}, written as factor`,
     ...(instrument === undefined ? [] : [`Instrument: ${instrument}`]),
     ...(date === undefined ? [] : [`Date: ${date}`]),
     ...(geometry === undefined ? [] : [`Geometry: ${geometry}`]),
+    ...(aperture === undefined ? [] : [`Aperture: ${aperture}`]),
   ]);
   printDiagnostics(diagnostics);
   if (text === undefined) return complaint("nothing was written");

@@ -34,10 +34,35 @@ export const importPackage: (name: string) => Promise<unknown> =
 
 const HASH_BYTES = 32;
 
+/** Where something made of inputs is kept under a name; without a folder nothing is. */
+interface KeptPlace<V> {
+  /** What was kept there for these very inputs. */
+  readonly found: V | undefined;
+  readonly keep: (made: V) => V;
+}
+
+function placeOf<V>(
+  name: string,
+  inputs: Iterable<string | Uint8Array>,
+  folder: string | undefined,
+): KeptPlace<V> {
+  if (folder === undefined) return { found: undefined, keep: (made) => made };
+  const file = join(folder, `${name}.kept`);
+  const key = contentHash(inputs);
+  const found = read(file, key);
+  return {
+    found: found === undefined ? undefined : (deserialize(found) as V),
+    keep: (made) => {
+      write(file, key, serialize(made));
+      return made;
+    },
+  };
+}
+
 /**
  * What was kept under a name for these very inputs, else made now and kept.
  * @param inputs every byte that it is made of beside the program's modules.
- * @param made from them and from nothing else; a value that can be cloned.
+ * @param made from them and from nothing else; a value that can be cloned, never undefined.
  * @param folder undefined keeps nothing.
  */
 export function keptBesideProgram<V>(
@@ -46,14 +71,19 @@ export function keptBesideProgram<V>(
   made: () => V,
   folder: string | undefined = BUNDLE,
 ): V {
-  if (folder === undefined) return made();
-  const file = join(folder, `${name}.kept`);
-  const key = contentHash(inputs);
-  const found = read(file, key);
-  if (found !== undefined) return deserialize(found) as V;
-  const value = made();
-  write(file, key, serialize(value));
-  return value;
+  const { found, keep } = placeOf<V>(name, inputs, folder);
+  return found ?? keep(made());
+}
+
+/** The same of what takes its time to be made. */
+export async function madeBesideProgram<V>(
+  name: string,
+  inputs: Iterable<string | Uint8Array>,
+  made: () => Promise<V>,
+  folder: string | undefined = BUNDLE,
+): Promise<V> {
+  const { found, keep } = placeOf<V>(name, inputs, folder);
+  return found ?? keep(await made());
 }
 
 /** A file is the hash of its inputs, the hash of its content, and the content. */

@@ -13,6 +13,8 @@ export interface PigmentKnowledge {
   /** What it is called, and what it is made of: its own row or its parent's. */
   readonly identity?: PigmentRow;
   readonly family?: HueFamily;
+  /** Its Colour Index constitution numbers, or its parent's, without a suffix; empty where nobody tells them. */
+  readonly constitutionNumbers: readonly string[];
   /** What else it is or was called; of a variant also what its parent is. */
   readonly commonNames: Tables["commonNames"];
   readonly densities: readonly HandbookRow[];
@@ -122,6 +124,9 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
   return {
     ...(identity === undefined ? {} : { identity }),
     ...(family === undefined ? {} : { family }),
+    constitutionNumbers: rowsOf(tables.constitutionNumbers, [name, parentName(name)]).flatMap(
+      ({ numbers }) => numbers,
+    ),
     commonNames: rowsOf(tables.commonNames, [name, parentName(name)]),
     densities: rows.densities,
     oilAbsorptions: rows.oilAbsorptions,

@@ -103,6 +103,9 @@ export const PIGMENT_TABLES = {
     row: IDENTITY,
     names: ({ colourIndexName }) => [colourIndexName],
   } satisfies TableForm<PigmentRow>,
+  constitutionNumbers: pigmentTable("knowledge/constitution-numbers.csv", {
+    numbers: listCell(z.string().regex(/^\d{5,6}$/, "a constitution number without its suffix")),
+  }),
   blackOrigins: {
     file: "formulation/black-origin.csv",
     row: z.strictObject({

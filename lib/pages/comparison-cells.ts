@@ -106,7 +106,7 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
       }),
     },
     vehicle: { text: sheet.vehicle?.name ?? "" },
-    dispersion: { text: text.dispersion[sheet.dispersion ?? ""] ?? "" },
+    dispersion: { text: sheet.dispersion === undefined ? "" : text.dispersion[sheet.dispersion] },
   };
 }
 

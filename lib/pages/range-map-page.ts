@@ -56,9 +56,10 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
   );
   const letDown = context.range.letDownIn.get(white.slug) ?? [];
   const isTried = (slug: string): boolean => letDown.includes(slug);
-  const [otherwise, untried] = [true, false].map((tried) =>
-    absent.filter(({ slug }) => isTried(slug) === tried).map(({ name }) => name),
-  );
+  const named = (said: (names: readonly string[]) => string, tried: boolean): string[] => {
+    const names = absent.filter(({ slug }) => isTried(slug) === tried).map(({ name }) => name);
+    return names.length === 0 ? [] : [said(names)];
+  };
   return {
     kind: "range-map",
     ...pageHead(
@@ -84,7 +85,10 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
       ...(absent.length === 0
         ? []
         : section("absent", text.absent, [
-            statement(text.notMapped(untried ?? [], otherwise ?? []), "note"),
+            statement(
+              [...named(text.untried, false), ...named(text.readOtherwise, true)].join(" "),
+              "note",
+            ),
           ])),
     ],
   };

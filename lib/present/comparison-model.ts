@@ -15,7 +15,7 @@ import type {
 } from "./comparison-types.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";
 import type { WordingsOf } from "../quantities/statement.ts";
-import { given } from "../quantities/given.ts";
+import { worded } from "../words/by-rule.ts";
 import type { Words } from "../words/words.ts";
 
 /** What a comparison says in one language: few words, since the page's script carries them. */
@@ -67,8 +67,8 @@ export function comparisonView(
     })),
     caption,
     swatches: swatchRows(swatched, colours, words),
-    summary: text.summary(keys("differs"), keys("not told")),
-    parts: given([
+    summary: comparisonSummary(keys("differs"), keys("not told"), text.summary),
+    parts: [
       ...VERDICTS.flatMap((verdict): ComparisonPartView[] => {
         const of = told.filter((row) => row.verdict === verdict);
         if (of.length === 0) return [];
@@ -76,11 +76,15 @@ export function comparisonView(
           verdict === "same" || verdict === "not stated" ? folded(verdict, of) : part(verdict, of),
         ];
       }),
-      swatched.length + repeated.length > 0 && {
-        ...part("figures", [...swatched, ...repeated]),
-        folded: text.foldedFigures,
-      },
-    ]),
+      ...(swatched.length + repeated.length === 0
+        ? []
+        : [
+            {
+              ...part("figures", [...swatched, ...repeated]),
+              folded: text.foldedFigures,
+            },
+          ]),
+    ],
     ...unstatedLine(
       unstated.filter((key) => key !== "strength" || !rows.some(tellsStrength)),
       colours,
@@ -98,6 +102,24 @@ const NOT_COMPARED: ReadonlySet<string> = new Set<ComparisonStatement["rule"]>([
 /** Whether its colours were held against each other at all: what was not is neither close nor apart. */
 function isCompared({ ruling }: ComparedRow): boolean {
   return ruling === undefined || !NOT_COMPARED.has(ruling.rule);
+}
+
+/** What rows that differ, and rows that are too close to call, are about: each thing once, and what differs in one white differs. */
+export function comparisonSummary(
+  differs: readonly string[],
+  notTold: readonly string[],
+  { differ, nothing, tooClose, inShort }: Words["pages"]["compare"]["summary"],
+): string {
+  const names: Readonly<Record<string, string>> = inShort;
+  const about = (keys: readonly string[]): string[] => [
+    ...new Set(keys.map((key) => names[key.split(".")[0] ?? key] ?? key)),
+  ];
+  const different = about(differs);
+  const close = about(notTold).filter((name) => !different.includes(name));
+  return [
+    different.length === 0 ? nothing : differ(different),
+    ...(close.length === 0 ? [] : [tooClose(close)]),
+  ].join(" ");
 }
 
 function unstatedLine(
@@ -152,7 +174,8 @@ function swatchRows(
     .map((row) => {
       const { key, level, ruling, verdict } = row;
       const isAlone = key === "masstone";
-      const saying = ruling === undefined ? text.swatches[verdict] : worded(ruling, rulings);
+      const alike = verdict === "same" ? text.swatches.same : undefined;
+      const saying = ruling === undefined ? alike : worded(rulings, ruling);
       return {
         head: isAlone ? text.swatches.alone : headOf(key, level, colours, text).head,
         isAlone,
@@ -187,22 +210,13 @@ function rowView(
 ): ComparisonRowView {
   return {
     ...headOf(row.key, row.level, colours, compare),
-    ...(row.ruling === undefined ? {} : { saying: worded(row.ruling, rulings) }),
+    ...(row.ruling === undefined ? {} : { saying: worded(rulings, row.ruling) }),
     cells: colours.map(({ cells: { [row.key]: cell } }): ComparisonCellView =>
       cell === undefined
         ? { standing: { kind: "not stated", word: notStated }, items: [] }
         : cellView(cell, row, root),
     ),
   };
-}
-
-function worded(
-  { rule, values }: ComparisonStatement,
-  rulings: ComparisonWords["rulings"],
-): string {
-  // A statement's rule and its values belong together, which an index by the rule alone does not say.
-  const wording: (of: never) => string = rulings[rule];
-  return wording(values as never);
 }
 
 /** A mark stands only where it is news: a supplier's word, an estimate, nothing known. */
@@ -231,7 +245,9 @@ function headOf(
   text: Words["pages"]["compare"],
 ): { readonly head: string; readonly unit?: string } {
   const [kind, slug] = key.split(".");
-  if (slug === undefined) return text.rows[key] ?? { head: key };
+  const rows: Readonly<Record<string, { readonly head: string; readonly unit?: string }>> =
+    text.rows;
+  if (slug === undefined) return rows[key] ?? { head: key };
   const white =
     colours.flatMap(({ whites }) => whites).find((one) => one.slug === slug)?.name ?? slug;
   if (kind === "parts")

@@ -95,7 +95,11 @@ export function warningText(
   { signal, metals, warningUnknown }: MixFacts,
   { facts }: MixText,
 ): string {
-  const said = facts.warning(signal, metals);
+  const warnings = [
+    ...(signal === null ? [] : [facts.signals[signal]]),
+    ...(metals.length === 0 ? [] : [facts.contains(metals)]),
+  ];
+  const said = warnings.length === 0 ? facts.noWarning : warnings.join(facts.semicolon);
   return warningUnknown.length === 0
     ? said
     : `${said}${facts.semicolon}${facts.unknown(warningUnknown)}`;

@@ -18,6 +18,7 @@ import { linkRun, paragraph, quiet, smallPt, type PaperStyle } from "./paper-sty
 import { sheetHead } from "./sheet-head.ts";
 
 export const MARGIN = { side: 15, top: 13, bottom: 19 } as const;
+const COLUMNS = 2;
 const GUTTER_MM = 7;
 /** Between the first screen and the columns below it. */
 const BELOW_HEAD_MM = 5;
@@ -75,14 +76,20 @@ const EXPLAINS = ["table", "terms", "list", "plots", "statement"] as const;
 
 /** From roomy to tight: first the type gives way, then what the bench only explains, then the space between lines and statements; a caution, and what a painter reads, never. */
 const FITS: readonly PaperFit[] = [
-  ...[9, 8.5, 8].map((sizePt) => ({ sizePt, without: [] })),
-  ...[8.5, 8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms"] }) as const),
-  ...[8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms", "list"] }) as const),
-  ...[8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms", "list", "plots"] }) as const),
+  ...[9, 8.5, 8].map(fitWithout()),
+  ...[8.5, 8, 7.5].map(fitWithout("table", "terms")),
+  ...[8, 7.5].map(fitWithout("table", "terms", "list")),
+  ...[8, 7.5].map(fitWithout("table", "terms", "list", "plots")),
   ...[8, 7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS })),
   ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, isTight: true })),
   ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, isTight: true, isClose: true })),
 ];
+
+/** Fits that leave the same to the site, in any size. */
+function fitWithout(...without: PaperFit["without"]): (sizePt: number) => PaperFit {
+  return (sizePt) => ({ sizePt, without });
+}
+
 const ROOMIEST: PaperFit = { sizePt: 9, without: [] };
 const MOST_PAGES = 2;
 const TIGHT_LEADING = 1.2;
@@ -100,18 +107,22 @@ export function laidOutSheet(printed: PagesToPrint, paper: PaperSize): LaidOutSh
   const styleOf = columnStyles(head.style, sheet.bench.canonical);
   const atFit = (fit: PaperFit): TriedSheet =>
     triedSheet(bodyOf(sheet, fit, styleOf(fit)), head, paper, fit);
+  const roomMm = roomBelow(head, paper);
+  const roomyMm = new Map<PaperFit["without"], number>();
   const tried = triedFits(atFit, (fit) => {
     const { sizePt } = ROOMIEST;
-    const roomy = bodyOf(sheet, { ...fit, sizePt }, styleOf(ROOMIEST));
-    const leastMm = LEAST_SHARE * (fit.sizePt / sizePt) ** 2 * heightOf(roomy);
-    return fit.isTight !== true && leastMm > roomMm(head, paper);
+    const wholeMm =
+      roomyMm.get(fit.without) ?? heightOf(bodyOf(sheet, { ...fit, sizePt }, styleOf(ROOMIEST)));
+    roomyMm.set(fit.without, wholeMm);
+    const leastMm = LEAST_SHARE * (fit.sizePt / sizePt) ** 2 * wholeMm;
+    return fit.isTight !== true && leastMm > roomMm;
   });
   const least = Math.min(...tried.map(({ pages }) => pages));
   const chosen = tried.find(({ pages }) => pages === least);
   if (chosen === undefined)
     throw new RangeError("The list of fits is empty; right would be at least one");
-  const { body, columns, pages, fit } = chosen;
-  const placed = balanced(body, columns, pages, paper.heightMm - MARGIN.bottom) ?? chosen.placed;
+  const { body, pages, fit } = chosen;
+  const placed = balanced(chosen, paper.heightMm - MARGIN.bottom) ?? chosen.placed;
   return {
     flow: [...head.flow, ...body],
     placed: new Map([...head.placed, ...placed].map((place) => [place.piece, place])),
@@ -152,7 +163,7 @@ function heightOf(flow: readonly Flow[]): number {
 }
 
 /** Height of all columns below the first screen, on as many pages as a sheet should have. */
-function roomMm(head: PlacedHead, paper: PaperSize): number {
+function roomBelow(head: PlacedHead, paper: PaperSize): number {
   const at = columnsBelow(head, paper)(-1, 0);
   let sum = 0;
   for (let i = 0; at(i).page < MOST_PAGES; i++) sum += at(i).bottomMm - at(i).topMm;
@@ -319,10 +330,10 @@ function columnsBelow(head: PlacedHead, paper: PaperSize): TriedSheet["columns"]
       ? [0, MARGIN.top]
       : [lastOfHead.page, lastOfHead.yMm + lastOfHead.piece.heightMm];
   return (lastPage, lastBottom) => (index) => {
-    const page = headPage + Math.floor(index / 2);
+    const page = headPage + Math.floor(index / COLUMNS);
     return {
       page,
-      xMm: MARGIN.side + (index % 2) * (widthMm + GUTTER_MM),
+      xMm: MARGIN.side + (index % COLUMNS) * (widthMm + GUTTER_MM),
       topMm: page === headPage ? headBottom + BELOW_HEAD_MM : MARGIN.top,
       bottomMm: page === lastPage ? lastBottom : bottom,
     };
@@ -337,17 +348,18 @@ function whole(href: string, address: string): string {
   return new URL(href, address).href;
 }
 
-/** Columns of the last page ending at about one height. */
+/** Columns of the last page ending at about one height, tried in steps from the least that may hold all that stands there. */
 function balanced(
-  body: readonly Flow[],
-  columns: (lastPage: number, lastBottom: number) => (index: number) => Column,
-  pages: number,
+  { body, columns, placed: unbalanced, pages }: TriedSheet,
   bottom: number,
 ): PlacedPiece[] | undefined {
   const last = pages - 1;
   const chains = chainsOf(body);
+  const onLast = unbalanced.filter(({ page }) => page === last);
+  const leastMm = onLast.reduce((sum, { piece }) => sum + piece.heightMm, 0) / COLUMNS;
   for (let lower = MARGIN.top + 10; lower < bottom; lower += 4) {
     const at = columns(last, lower);
+    if (lower - at(COLUMNS * last).topMm < leastMm) continue;
     const placed = placedChains(chains, at);
     if (
       pageCount(placed) === pages &&

@@ -150,7 +150,7 @@ function* familyFaults(colour: Colour, { pigments }: ParsedFiles, knowledge: Kno
   yield faultAt(colour.place(["masstone"]), {
     severity: "warning",
     rule: "records/masstone-of-another-family",
-    message: `The masstone has ${wrong} (L* ${lab.L.toFixed(0)}, a* ${lab.a.toFixed(0)}, b* ${lab.b.toFixed(0)}), which no ${family} has`,
+    message: `The masstone has ${wrong} (L* ${Math.round(lab.L)}, a* ${Math.round(lab.a)}, b* ${Math.round(lab.b)}), which no ${family} has`,
     actual: wrong,
     expected: `the masstone of a ${family}`,
     hint: "another column, another colour's file, or a L*a*b* with its numbers exchanged or a decimal lost",

@@ -3,6 +3,7 @@ import type { DrierRow } from "../drying/added-drier.ts";
 import { oilIndexOfShare } from "../formulation/oil-share.ts";
 import { WORKING_OIL_RATIO, WORKING_OIL_REACH } from "../formulation/working-oil.ts";
 import { metalShares, type MetalTables } from "../hazard/studio/metal-content.ts";
+import { specialEffect } from "../optics/special-effect.ts";
 import type { Tables } from "../knowledge/tables.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
@@ -14,6 +15,8 @@ import type { PigmentRecord } from "./schema/pigment.ts";
 
 /** Up to so much of a metal [%] that a pigment is made of, or of what is added to the oil, a figure was most likely a fraction. Our own limits. */
 const LEAST_PERCENT = { metal: 1, addition: 0.2 } as const;
+/** From so much of a metal [%] on it is no trace in a powder of another. Our own limit. */
+const LEAST_OF_FLAKES = 0.3;
 /** Respirable quartz [%] below which no supplier's laboratory tells it. Common practice. */
 const LEAST_QUARTZ_PERCENT = 0.1;
 /** Of the least metal on oil that is customary, the part [1] that dries nothing. Our own limit. */
@@ -90,12 +93,19 @@ function* additionFaults(
 /** A pigment whose Colour Index name or CAS number is that of a metal's compound, and which states hardly any of it. */
 function* metalFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Faults {
   const told = new Set(Object.keys(metalShares(record, tables)));
+  const isFlake = specialEffect(record.effect, record.colourIndexName) === "metallic";
   for (const [i, { metal, percent }] of (record.metals ?? []).entries())
-    if (percent !== undefined && percent <= LEAST_PERCENT.metal && told.has(metal))
+    if (
+      percent !== undefined &&
+      percent <= LEAST_PERCENT.metal &&
+      (told.has(metal) || (isFlake && percent >= LEAST_OF_FLAKES))
+    )
       yield ofFraction(
         yaml.place(["metals", i, "percent"]),
         percent,
-        `${record.name} is made of ${metal} by its numbers, and ${percent} % of it is next to none`,
+        told.has(metal)
+          ? `${record.name} is made of ${metal} by its numbers, and ${percent} % of it is next to none`
+          : `${record.name} is a metal powder, and ${percent} % of ${metal} is neither what it is made of nor a trace`,
         "the metal's share in percent",
       );
 }

@@ -22,14 +22,16 @@ import {
 } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { colourWithNoise, masstones, resolvedColour } from "./resolved-colours.ts";
+import { conditionFaults } from "./reading-conditions.ts";
 import { resolvedGrounds } from "./resolved-grounds.ts";
 import { lotWithNoise, resolvedLot } from "./resolved-lots.ts";
 import type { Checked, Records } from "./records.ts";
 import { referenceFaults } from "./references.ts";
 import { pairFaults } from "./pair-faults.ts";
+import { marketFaults } from "./market-faults.ts";
 import { namedPhotographs } from "./photographs.ts";
+import { sharedPhotographFaults } from "./photograph-twins.ts";
 import { paintFaults } from "./paint-faults.ts";
-import { casFaults } from "./pigment-faults.ts";
 import { ownFaults } from "./own-faults.ts";
 import { priceSlips } from "./price-slips.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
@@ -39,7 +41,9 @@ import { recordLanguage } from "./label-languages.ts";
 import { siteBase } from "./site-base.ts";
 import { siteFaults } from "./site-faults.ts";
 import { paintResolver } from "./special-effects.ts";
+import { casFaults } from "./substance-numbers.ts";
 import { versionFaults } from "./version-faults.ts";
+import { trialFaults } from "./trial-faults.ts";
 import { grainNotes } from "./unit-slips.ts";
 import { standardRecipeFaults } from "./standard-recipe.ts";
 import { textLanguageFaults } from "./text-languages.ts";
@@ -119,12 +123,15 @@ export function checkedRecords(
     ...paintFaults(files, tables),
     ...columnFaults(files),
     ...drawdownFaults(read, masstoneOf, (slug) => isExtender(slug, files, knowledge)),
+    ...conditionFaults(read),
     ...glossSteps(read, lotsRead, masstoneOf),
     ...colourFaults(read, files, knowledge),
     ...rangeFaults(read, files, masstoneOf),
     ...priceSlips(files),
     ...figureSlips(files, tables, hazard.metals),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
+    ...trialFaults(files),
+    ...marketFaults(files),
     ...standardRecipeFaults(files),
     ...claimedNames(files),
     ...textLanguageFaults(files),
@@ -132,6 +139,7 @@ export function checkedRecords(
     ...pairFaults(files),
     ...siteFaults(files, today),
     ...photographed.diagnostics,
+    ...sharedPhotographFaults(photographed.photographs, files),
   );
 
   const sorted = inOrder(diagnostics);

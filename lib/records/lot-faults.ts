@@ -8,7 +8,6 @@ import { datesIn } from "./record-values.ts";
 import type { Colour, Lot, Reading, TintReading } from "./records.ts";
 import { standardLetDowns } from "./standard-let-downs.ts";
 import type { LotRecord } from "./schema/lot.ts";
-import type { TrialRecord } from "./schema/trial.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { vehiclesOf, weighedInG } from "./made-of.ts";
 
@@ -22,7 +21,7 @@ const MOST_YIELD = 1.001;
 /** What all tubes hold may pass the yield by this share [1]: a tube is filled by eye. */
 const TUBES_OVER_YIELD = 0.05;
 
-/** Faults of lots and trials that no schema sees: numbers given twice, readings that no standard can be held against, weights that do not add up, days out of order. */
+/** Faults of lots that no schema sees: numbers given twice, readings that no standard can be held against, weights that do not add up, days out of order. */
 export function* lotFaults(
   lots: readonly Lot[],
   files: ParsedFiles,
@@ -48,7 +47,6 @@ export function* lotFaults(
     yield* letDownFaults(lot, colour, bySlug);
   }
   yield* standardFaults(files);
-  for (const trial of files.trials.values()) yield* trialFaults(trial, files);
 }
 
 /** Lots that the workshop ruled of: to be seen whenever records are checked. */
@@ -321,37 +319,4 @@ function* standardFaults({ colours, lots }: ParsedFiles): Faults {
         expected: `a lot of ${slug}`,
       });
   }
-}
-
-function* trialFaults({ record, yaml }: Parsed<TrialRecord>, { lots }: ParsedFiles): Faults {
-  const [key, entries] =
-    record.kind === "exposure"
-      ? (["readings", record.readings] as const)
-      : (["touched", record.touched] as const);
-  const disordered = entries.findIndex(
-    ({ date }, i) => date <= (entries[i - 1]?.date ?? "") || date < record.started,
-  );
-  if (disordered >= 0)
-    yield faultAt(yaml.place([key, disordered, "date"]), {
-      rule: "records/trial-order",
-      message: `The day ${entries[disordered]?.date ?? ""} does not come after ${entries[disordered - 1]?.date ?? record.started}`,
-      actual: entries[disordered]?.date ?? "",
-      expected: "days in order, none before the start",
-    });
-  const last = entries.at(-1)?.date ?? record.started;
-  if (record.ended !== undefined && record.ended < last)
-    yield faultAt(yaml.place(["ended"]), {
-      rule: "records/trial-order",
-      message: `The trial ended on ${record.ended}, and was read on ${last}`,
-      actual: record.ended,
-      expected: `${last} or later`,
-    });
-  const lot = record.lot === undefined ? undefined : lots.get(record.lot);
-  if (lot !== undefined && lot.record.colour !== record.colour)
-    yield faultAt(yaml.place(["lot"]), {
-      rule: "records/trial-lot",
-      message: `The lot ${lot.slug} is one of ${lot.record.colour}`,
-      actual: lot.record.colour,
-      expected: `a lot of ${record.colour}`,
-    });
 }

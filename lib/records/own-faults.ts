@@ -8,6 +8,7 @@ import { labelLanguages } from "./label-languages.ts";
 import { byFolder, RECORD_FOLDERS, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { quartzHazardFaults } from "./quartz-hazard.ts";
+import { componentFaults, constitutionFaults } from "./substance-numbers.ts";
 import { unitSlips } from "./unit-slips.ts";
 
 /** What records are held against beside themselves. */
@@ -31,6 +32,8 @@ export function ownFaults(
   const claims = claimsFound(languages, hazard.forbiddenWords);
   const faultsOf = (one: ParsedFiles): Diagnostic[] => [
     ...pigmentFaults(one, knowledge),
+    ...constitutionFaults(one, knowledge),
+    ...componentFaults(one),
     ...unitSlips(one),
     ...amountFaults(one, today),
     ...hazardFaults(one, hazard),

@@ -37,42 +37,6 @@ export function* pigmentFaults(files: ParsedFiles, knowledge: Knowledge): Faults
   }
 }
 
-/** One CAS number on two pigments that are no kin: labels name a substance by that number. */
-export function* casFaults({ pigments }: ParsedFiles, knowledge: Knowledge): Faults {
-  const known = [...pigments.values()].flatMap(({ record, yaml }) => {
-    const { casNumber, colourIndexName } = record;
-    const identity =
-      colourIndexName === undefined ? undefined : knowledge.pigment(colourIndexName).identity;
-    return casNumber === undefined || colourIndexName === undefined || identity === undefined
-      ? []
-      : [{ record, yaml, casNumber, colourIndexName, kind: identity.class }];
-  });
-  for (const [i, { yaml, casNumber, colourIndexName, kind }] of known.entries()) {
-    const other = known
-      .slice(0, i)
-      .find(
-        (before) =>
-          before.casNumber === casNumber &&
-          before.kind !== kind &&
-          hueLetters(before.colourIndexName) !== hueLetters(colourIndexName),
-      );
-    if (other === undefined) continue;
-    yield faultAt(yaml.place(["casNumber"]), {
-      severity: "warning",
-      rule: "records/cas-shared",
-      message: `The CAS number ${casNumber} is that of ${other.record.name} (${other.colourIndexName}) too, which is another substance than ${colourIndexName}: labels name substances by that number`,
-      actual: casNumber,
-      expected: `the number of ${colourIndexName}`,
-      hint: "a record that was copied?",
-    });
-  }
-}
-
-/** "PBk" of PBk 9. */
-function hueLetters(colourIndexName: string): string {
-  return colourIndexName.split(" ")[0] ?? "";
-}
-
 type OfPigment = Parsed<PigmentRecord>;
 
 /** Each figure against the reach of any pigment, and where that passes against the handbook's range for this one. */

@@ -4,8 +4,8 @@ import { fractionHint, faultAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 
-/** Times [1] the middle price of all other materials, and times the dearest of these, past which one was most likely written in another unit. Our own limits. */
-const DEAR_TIMES = { middle: 100, dearest: 10 } as const;
+/** Times [1] the middle price of all other materials, and times the dearest of these, past which one was most likely written in another unit; as far below the middle and the cheapest too. Our own limits. */
+const APART_TIMES = { middle: 100, end: 10 } as const;
 /** So many other materials have to have a price before one is held against them. */
 const MANY = 3;
 
@@ -37,7 +37,7 @@ export function priceHint(written: string): string | undefined {
   return `written so: ${whole.replace(/\D/g, "")}${decimals === "" ? "" : `.${decimals}`}`;
 }
 
-/** Prices whose point may part thousands, a rise that is most likely a fraction, a material dearer by far than all others. */
+/** Prices whose point may part thousands, a rise that is most likely a fraction, a material dearer or cheaper by far than all others. */
 export function* priceSlips(files: ParsedFiles): Faults {
   yield* thousandsFaults(files);
   yield* riseFaults(files);
@@ -94,8 +94,8 @@ function* materialFaults({ pigments, vehicles }: ParsedFiles): Faults {
   if (priced.length <= MANY) return;
   for (const [i, { price, yaml }] of priced.entries()) {
     const others = priced.filter((_, other) => other !== i).map((one) => one.price);
-    const [middle, dearest] = [median(others), Math.max(...others)];
-    if (price > DEAR_TIMES.middle * middle && price > DEAR_TIMES.dearest * dearest)
+    const [middle, dearest, cheapest] = [median(others), Math.max(...others), Math.min(...others)];
+    if (price > APART_TIMES.middle * middle && price > APART_TIMES.end * dearest)
       yield faultAt(yaml.place(["pricePerKg"]), {
         severity: "warning",
         rule: "records/price-reach",
@@ -103,6 +103,15 @@ function* materialFaults({ pigments, vehicles }: ParsedFiles): Faults {
         actual: String(price),
         expected: `near ${dearest} or below`,
         hint: `${Number((price / 1000).toPrecision(6))}, if it was given for a tonne, or a point parts its thousands`,
+      });
+    if (price > 0 && price < middle / APART_TIMES.middle && price < cheapest / APART_TIMES.end)
+      yield faultAt(yaml.place(["pricePerKg"]), {
+        severity: "warning",
+        rule: "records/price-reach",
+        message: `${price} a kilogram is a ${Math.round(cheapest / price)}th of what the cheapest of all other materials costs`,
+        actual: String(price),
+        expected: `near ${cheapest} or above`,
+        hint: `${Number((price * 1000).toPrecision(6))}, if it was given for a gram`,
       });
   }
 }

@@ -40,6 +40,8 @@ export interface SpectrumReading extends ReadingOrigin {
   readonly surface?: Surface;
   /** What the workshop states of its instrument, else by the replicates read by it; of the mean where several were averaged. */
   readonly noise: ReadingNoise;
+  /** Diameter of the spot that was read, where its file tells it: "8 mm". */
+  readonly aperture?: string;
   /** Day of the calibration that it was read under, YYYY-MM-DD: the day of the reading unless it says otherwise. */
   readonly calibration?: string;
 }

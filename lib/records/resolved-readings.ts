@@ -236,6 +236,7 @@ export function readingResolver(
     const surface: Surface | undefined = form.surface ?? defaults?.surface;
     const uncertainty = form.uncertainty ?? defaults?.uncertainty;
     const calibration = form.calibration ?? form.date;
+    const { aperture } = named.reading.notes;
     const resolved: SpectrumReading = {
       form: "spectrum",
       spectrum: averaged(read).mean,
@@ -246,6 +247,7 @@ export function readingResolver(
       origin: `${named.reading.format}, ${form.reading}, ${columns.map(({ name }) => name).join(" + ")}${howRead(columns, first)}`,
       ...(form.date === undefined ? {} : { date: form.date }),
       ...(calibration === undefined ? {} : { calibration }),
+      ...(aperture === undefined ? {} : { aperture }),
     };
     if (uncertainty === undefined) unstated.set(resolved, instrument);
     return resolved;

@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
-import { buildSync, stop } from "esbuild";
-import { keptBesideProgram } from "../kept/beside-program.ts";
+import type * as esbuild from "esbuild";
+import { importPackage, madeBesideProgram } from "../kept/beside-program.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
+import { rowsInOneLanguage } from "./rows-in-one-language.ts";
 
 /** A style sheet or browser script in one file with all that it imports. */
 export interface BrowserAsset {
@@ -22,21 +23,24 @@ const ASSETS = join(PACKAGE_ROOT, "assets");
 /** Style sheets that a page asks for; the others are parts of these. */
 const STYLES = ["site.css", "workshop.css"];
 
-const ofProgram = new Map<Language, readonly BrowserAsset[]>();
+const ofProgram = new Map<Language, Promise<readonly BrowserAsset[]>>();
 
 /** Every style sheet and browser script of both outputs, its words in a language; bundled once a version of the program. */
-export function browserAssets(language: Language = "en"): readonly BrowserAsset[] {
+export async function browserAssets(language: Language = "en"): Promise<readonly BrowserAsset[]> {
   const own =
     ofProgram.get(language) ??
-    keptBesideProgram(`browser-assets-${language}`, sources(), () => bundled(language));
+    madeBesideProgram(`browser-assets-${language}`, sources(), async () => bundled(language));
   ofProgram.set(language, own);
   return own;
 }
 
 /** Scripts that say something: what those of one language differ in from those of another. */
-export function wordedScripts(language: Language, from: Language): readonly BrowserAsset[] {
-  const others = new Map(browserAssets(from).map(({ path, text }) => [path, text]));
-  return browserAssets(language).filter(({ path, text }) => others.get(path) !== text);
+export async function wordedScripts(
+  language: Language,
+  from: Language,
+): Promise<readonly BrowserAsset[]> {
+  const others = new Map((await browserAssets(from)).map(({ path, text }) => [path, text]));
+  return (await browserAssets(language)).filter(({ path, text }) => others.get(path) !== text);
 }
 
 function* sources(): Generator<string | Uint8Array> {
@@ -45,7 +49,8 @@ function* sources(): Generator<string | Uint8Array> {
       if (/\.(?:ts|css|json)$/.test(name)) yield* [name, readFileSync(join(ASSETS, folder, name))];
 }
 
-function bundled(language: Language): BrowserAsset[] {
+async function bundled(language: Language): Promise<BrowserAsset[]> {
+  const { build, stop } = (await importPackage("esbuild")) as typeof esbuild;
   const common = {
     bundle: true,
     minify: true,
@@ -57,12 +62,12 @@ function bundled(language: Language): BrowserAsset[] {
     outdir: ASSETS,
     logLevel: "silent",
   } as const;
-  const styles = buildSync({
+  const styles = await build({
     ...common,
     entryPoints: STYLES.map((name) => join(ASSETS, "styles", name)),
     external: ["*.woff2"],
   });
-  const scripts = buildSync({
+  const scripts = await build({
     ...common,
     entryPoints: readdirSync(join(ASSETS, "scripts"))
       .filter((name) => name.endsWith(".ts"))
@@ -72,13 +77,12 @@ function bundled(language: Language): BrowserAsset[] {
     format: "iife",
     platform: "browser",
     target: "es2022",
-    alias: {
-      ...BROWSER_ALIASES,
-      "#browser-words": join(PACKAGE_ROOT, "lib", "words", language, "in-browser.ts"),
-    },
+    alias: BROWSER_ALIASES,
+    plugins: [await rowsInOneLanguage(language)],
+    define: { "import.meta.language": JSON.stringify(language) },
   });
-  // Its thread and its process would stand beside the build's to the end.
-  void stop();
+  // Its process would stand beside the build's to the end.
+  await stop();
   return [...styles.outputFiles, ...scripts.outputFiles].map(({ path, text }) => ({
     path: relative(ASSETS, path),
     text,

@@ -52,7 +52,7 @@ export async function checkedSite({
         ...(since === undefined ? [] : [since]),
       ]),
       ...notes,
-      ...hazardNotes(worked.sheets, worked.context.records, worked.steps),
+      ...hazardNotes(worked.sheets, worked.context.records, worked.context.words, worked.steps),
       ...labelNotes(worked),
     ],
   };

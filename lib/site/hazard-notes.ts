@@ -12,31 +12,39 @@ import type { Language } from "../records/schema/terms.ts";
 import { recordedNames } from "../sheet/handling/hazard-ingredients.ts";
 import type { LabelPart } from "../sheet/handling/handling-sections.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import type { HazardNote } from "../words/pages/hazard-notes.ts";
+import type { Words } from "../words/words.ts";
 import { slugOrder } from "../quantities/name-order.ts";
+
+type Texts = Words["pages"]["hazardNotes"];
 
 /**
  * What a workshop has to complete or to review before its labels can be relied
  * on: records without hazard data, components that fall short of the whole, and
  * label texts that are missing or from memory. Notes: none of them stops a build.
+ * @param words those of the records' own language.
  */
 export function hazardNotes(
   sheets: readonly Sheet[],
   records: Records,
+  words: Words,
   steps?: KeptSteps,
 ): Diagnostic[] {
+  const texts = words.pages.hazardNotes;
   const step = { modules: ["lib/site/hazard-notes.ts"], name: "what labels say" };
   const labels = madeStep(steps, step, () => ({ named: named(sheets), carried: carried(sheets) }));
   return [
-    ...supplierNotes(records),
-    ...tradeNames(labels, records),
-    ...[...records.pigments.values()].flatMap(earthNotTold),
+    ...supplierNotes(records, texts),
+    ...tradeNames(labels, records, texts),
+    ...[...records.pigments.values()].flatMap((pigment) => earthNotTold(pigment, texts)),
     ...[...records.pigments.values(), ...records.vehicles.values()].flatMap((checked) => [
-      ...withoutData(checked),
-      ...shortOfTheWhole(checked),
+      ...withoutData(checked, texts),
+      ...shortOfTheWhole(checked, texts),
     ]),
-    ...labelLanguages(records.workshop).flatMap((language) =>
-      languageNotes(labels, language, records, languagePlace(language, records)),
-    ),
+    ...labelLanguages(records.workshop).flatMap((language) => {
+      const asked = { language, place: languagePlace(language, records), texts };
+      return [...reviewed(labels, asked, records), ...substanceNotes(labels, asked, records)];
+    }),
   ];
 }
 
@@ -55,15 +63,14 @@ function languagePlace(
 }
 
 /** What a label has to say of its supplier and the workshop's record does not hold. */
-function supplierNotes({ workshop, workshopPlace }: Records): Diagnostic[] {
+function supplierNotes({ workshop, workshopPlace }: Records, texts: Texts): Diagnostic[] {
   return (["address", "telephone"] as const).flatMap((key) =>
     workshop[key] === undefined
       ? [
           note(
             "hazard/supplier-incomplete",
             { ...workshopPlace([]), path: "" },
-            `A label has to give its supplier's ${key}, and workshop.yaml has none`,
-            "the label text leaves it out until then",
+            texts.supplierIncomplete(key),
           ),
         ]
       : [],
@@ -71,50 +78,36 @@ function supplierNotes({ workshop, workshopPlace }: Records): Diagnostic[] {
 }
 
 /** A label names substances: a record that is bought as a mixture, without its components, gives its trade name alone. */
-function tradeNames(labels: Labels, { vehicles }: Records): Diagnostic[] {
+function tradeNames(labels: Labels, { vehicles }: Records, texts: Texts): Diagnostic[] {
   return [...vehicles.values()]
     .filter(
       ({ record: { name, casNumber, components } }) =>
         labels.named.includes(name) && casNumber === undefined && components === undefined,
     )
     .map(({ record: { name }, place }) => ({
-      ...note(
-        "hazard/trade-name",
-        { ...place([]), path: "" },
-        `A label would name ${name}, a trade name, where the substance itself is wanted: give its CAS number, or its components`,
-        "a trade name tells nobody what is in it",
-      ),
+      ...note("hazard/trade-name", { ...place([]), path: "" }, texts.tradeName(name)),
       severity: "warning",
     }));
 }
 
 /** One Colour Index name for sienna and umber: without a word on which, hazard and drying cover both. */
-function earthNotTold({ record, place }: Checked<PigmentRecord>): Diagnostic[] {
+function earthNotTold({ record, place }: Checked<PigmentRecord>, texts: Texts): Diagnostic[] {
   const { name, colourIndexName, earth, manganeseDioxideFraction } = record;
   return colourIndexName !== "PBr 7" ||
     earth !== undefined ||
     manganeseDioxideFraction !== undefined
     ? []
-    : [
-        note(
-          "hazard/earth-not-told",
-          place(["colourIndexName"]),
-          `${name} may be a sienna, with about 1 % of manganese dioxide, or an umber, with 5 to 20 %: give manganeseDioxideFraction, or earth`,
-          "its hazard is that of an umber until then",
-        ),
-      ];
+    : [note("hazard/earth-not-told", place(["colourIndexName"]), texts.earthNotTold(name))];
 }
 
 type Substance = Checked<Pick<HazardRecord, "hazards" | "components"> & { readonly name: string }>;
 
-function withoutData({ record: { name, hazards, components }, place }: Substance): Diagnostic[] {
+function withoutData(
+  { record: { name, hazards, components }, place }: Substance,
+  texts: Texts,
+): Diagnostic[] {
   const missing = (whose: string, at: Diagnostic["place"]): Diagnostic =>
-    note(
-      "hazard/no-data",
-      at,
-      `The record is silent about the hazards of ${whose}: give hazards, or an empty list where the supplier states none`,
-      "treated as hazardous until then",
-    );
+    note("hazard/no-data", at, texts.noData(whose));
   if (components === undefined)
     return hazards === undefined ? [missing(name, { ...place([]), path: "" })] : [];
   return components.flatMap((component, i) =>
@@ -125,7 +118,7 @@ function withoutData({ record: { name, hazards, components }, place }: Substance
 /** From which share on components short of the whole are a gap, not rounding. */
 const GAP_FROM = 0.001;
 
-function shortOfTheWhole({ record: { components }, place }: Substance): Diagnostic[] {
+function shortOfTheWhole({ record: { components }, place }: Substance, texts: Texts): Diagnostic[] {
   if (components === undefined) return [];
   const total = components.reduce(
     (sum, { massFraction }) =>
@@ -138,8 +131,7 @@ function shortOfTheWhole({ record: { components }, place }: Substance): Diagnost
         note(
           "hazard/short-of-the-whole",
           place(["components"]),
-          `The components add up to ${Number(total.toPrecision(6))}, not to 1`,
-          "what is left is treated as hazardous",
+          texts.shortOfTheWhole(Number(total.toPrecision(6))),
         ),
       ];
 }
@@ -193,9 +185,8 @@ function carried(sheets: readonly Sheet[]): string[] {
 /** Names that a label gives and that the tables do not have in a language, or have from memory. */
 function substanceNotes(
   labels: Labels,
-  language: Language,
+  { language, place, texts }: Asked,
   records: Records,
-  place: Diagnostic["place"],
 ): Diagnostic[] {
   const own = recordLanguage(records.workshop);
   if (language === own) return [];
@@ -208,7 +199,7 @@ function substanceNotes(
   const missing = labels.named.filter((name) => !has(name));
   const placeOf = (name: string): string => {
     const record = substances.get(name)?.record;
-    return record === undefined ? name : `${name} (translations.${language}.name of ${record})`;
+    return record === undefined ? name : texts.namedIn(name, language, record);
   };
   return [
     ...(missing.length === 0
@@ -218,22 +209,14 @@ function substanceNotes(
             ...note(
               "hazard/name-missing",
               place,
-              `No ${IN_ENGLISH.of(language)} name is known here for ${missing.map(placeOf).join("; ")}: a label has to name its substances in the language of its market`,
-              "printed as the record names it until the record gives that name; of a component by its CAS number alone",
+              texts.nameMissing(language, missing.map(placeOf).join("; ")),
             ),
             severity: "warning" as const,
           },
         ]),
     ...(known.length === 0
       ? []
-      : [
-          note(
-            "hazard/name-to-review",
-            place,
-            `The ${IN_ENGLISH.of(language)} ${plural(known, "name")} of ${known.join("; ")} ${plural(known, "is")} from memory: the names of the EC inventory come first`,
-            "review them before they go on a label",
-          ),
-        ]),
+      : [note("hazard/name-to-review", place, texts.nameToReview(language, known))]),
   ];
 }
 
@@ -267,79 +250,33 @@ function substancesByName({
   ]);
 }
 
-function languageNotes(
-  labels: Labels,
-  language: Language,
-  records: Records,
-  place: Diagnostic["place"],
-): Diagnostic[] {
-  return [
-    ...reviewed(labels, language, records, place),
-    ...substanceNotes(labels, language, records, place),
-  ];
+/** A language that label texts are wanted in, where the workshop says so, and what is said of it. */
+interface Asked {
+  readonly language: Language;
+  readonly place: Diagnostic["place"];
+  readonly texts: Texts;
 }
 
 function reviewed(
   labels: Labels,
-  language: Language,
-  { hazardKnowledge: { texts } }: Records,
-  place: Diagnostic["place"],
+  { language, place, texts }: Asked,
+  { hazardKnowledge }: Records,
 ): Diagnostic[] {
   const codes = labels.carried.filter((code) => language !== "en" || !isOwnLine(code));
-  const { missing, fromMemory, completed } = textsToReview(texts, codes, language);
+  const { missing, fromMemory, completed } = textsToReview(hazardKnowledge.texts, codes, language);
   return [
     ...(missing.length === 0
       ? []
-      : [
-          note(
-            "hazard/text-missing",
-            place,
-            `No ${IN_ENGLISH.of(language)} text is known for ${quoted(missing)}: the wording is that of the Official Journal`,
-            "printed in English until then",
-          ),
-        ]),
+      : [note("hazard/text-missing", place, texts.textMissing(language, missing))]),
     ...(fromMemory.length === 0
       ? []
-      : [
-          note(
-            "hazard/text-to-review",
-            place,
-            `The ${IN_ENGLISH.of(language)} ${plural(fromMemory, "text")} of ${quoted(fromMemory)} ${plural(fromMemory, "is")} from memory or ours: where the Official Journal has a wording, that comes first`,
-            "review them before they go on a label",
-          ),
-        ]),
+      : [note("hazard/text-to-review", place, texts.textToReview(language, fromMemory))]),
     ...(completed.length === 0
       ? []
-      : [
-          note(
-            "hazard/text-completed",
-            place,
-            `The ${IN_ENGLISH.of(language)} ${plural(completed, "text")} of ${quoted(completed)} ${plural(completed, "is")} official, with a gap that it leaves to the supplier filled here`,
-            "see that it says what holds for you",
-          ),
-        ]),
+      : [note("hazard/text-completed", place, texts.textCompleted(language, completed))]),
   ];
 }
 
-/** Diagnostics are English, and so are the names of languages in them. */
-const IN_ENGLISH = new Intl.DisplayNames(["en"], { type: "language" });
-
-/** Codes as they are, lines that have none in quotation marks: "P501, “do not sand dry”". */
-function quoted(texts: readonly string[]): string {
-  return texts.map((text) => (/\d/.test(text) ? text : `“${text}”`)).join(", ");
-}
-
-/** "text" or "texts", "is" or "are". */
-function plural(of: readonly string[], word: "text" | "name" | "is"): string {
-  if (of.length === 1) return word;
-  return word === "is" ? "are" : `${word}s`;
-}
-
-function note(
-  rule: Diagnostic["rule"],
-  place: Diagnostic["place"],
-  message: string,
-  hint: string,
-): Diagnostic {
-  return { severity: "note", rule, place, message, hint };
+function note(rule: Diagnostic["rule"], place: Diagnostic["place"], said: HazardNote): Diagnostic {
+  return { severity: "note", rule, place, ...said };
 }

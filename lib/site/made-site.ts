@@ -180,7 +180,7 @@ async function madeBeside(
   const site = inFolder(onScreen);
   tell.progress(`writing ${site.pages.length} pages`);
   const { served } = tell;
-  const ofSite = begunSite(site, {
+  const ofSite = await begunSite(site, {
     output: "site",
     kind,
     dir,
@@ -196,7 +196,7 @@ async function madeBeside(
   const beginWorkshop = async (): Promise<BegunSite> => {
     const own = workshop({ isPrinted: kind === "paper", printedCards: cardsBefore });
     const [to, earlier] = [workshopDir, earlierWorkshopDir];
-    const begun = begunSite(own, {
+    const begun = await begunSite(own, {
       output: "workshop",
       kind,
       dir: to,

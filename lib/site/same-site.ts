@@ -104,7 +104,7 @@ export function sameSite(
   const isStillIn = (output: OutputKind, dir: string): boolean =>
     isStill(dir, kept[output], knownFiles(cache, output, "paper"));
   return isStillIn("site", earlierDir) && isStillIn("workshop", earlierWorkshopDir)
-    ? { sheetCount: kept.sheetCount, diagnostics: kept.diagnostics, isSame: true }
+    ? { sheetCount: kept.sheetCount, diagnostics: kept.diagnostics }
     : undefined;
 }
 

@@ -34,23 +34,25 @@ export function isAsset(path: string): boolean {
  * Everything that pages of an output load, below the site's root: styles, scripts and the data that scripts load as
  * such, and fonts from their packages, so that the site asks no other host for anything.
  */
-export function assetsOf(
+export async function assetsOf(
   { assets, language = "en", scripts = [] }: Pick<Site, "assets" | "language" | "scripts">,
   output: OutputKind,
-): Asset[] {
+): Promise<Asset[]> {
+  const inOthers: Asset[] = [];
+  for (const { folder, language: other } of scripts)
+    for (const script of await wordedScripts(other, language))
+      inOthers.push(asText(script, folder));
   return [
-    ...ofOutput(language, ASSETS[output]),
-    ...scripts.flatMap(({ folder, language: other }) =>
-      wordedScripts(other, language).map((one) => asText(one, folder)),
-    ),
+    ...(await ofOutput(language, ASSETS[output])),
+    ...inOthers,
     ...(assets?.() ?? []).map(({ path, text }) => ({ path, bytes: Buffer.from(text) })),
     { path: "assets/icon.svg", bytes: readFileSync(join(PACKAGE_ROOT, "assets", "icon.svg")) },
     ...fonts(),
   ];
 }
 
-function ofOutput(language: Language, { scripts, styles }: OutputAssets): Asset[] {
-  return browserAssets(language)
+async function ofOutput(language: Language, { scripts, styles }: OutputAssets): Promise<Asset[]> {
+  return (await browserAssets(language))
     .filter(({ path }) => {
       const name = basename(path);
       return path.startsWith("scripts/") ? scripts(name) : styles.includes(name);

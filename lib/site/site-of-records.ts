@@ -107,9 +107,12 @@ export function siteOf(
     workshop: (asked) => workshopOfWorked(worked, date, asked),
     warnings: [
       ...diagnosticsOf(sites),
-      ...hazardNotes(worked.sheets, worked.context.records, worked.steps).filter(
-        ({ severity }) => severity !== "note",
-      ),
+      ...hazardNotes(
+        worked.sheets,
+        worked.context.records,
+        worked.context.words,
+        worked.steps,
+      ).filter(({ severity }) => severity !== "note"),
     ],
     paths: allPagePaths(sites),
   };
@@ -207,7 +210,7 @@ function workshopOfWorked(
   const matter = {
     found: diagnostics,
     due: {
-      labelNotes: hazardNotes(worked.sheets, records, steps),
+      labelNotes: hazardNotes(worked.sheets, records, words, steps),
       reprints:
         printedCards && reprintList(shelfCards(cards.cards, printedCards), printedCards, words),
     },

@@ -23,6 +23,8 @@ export interface SiteTask {
   readonly earlierWorkshopDir: string;
   /** A manifest.json kept when cards were printed last. */
   readonly since: string | undefined;
+  /** The hash of all that the outputs follow from, where a build that finds it unchanged need not make them again. */
+  readonly key?: string | undefined;
 }
 
 /** What became of a task. */
@@ -31,8 +33,6 @@ export interface SiteReport {
   readonly diagnostics: readonly Diagnostic[];
   /** Sheets written; undefined when the records, or what was found in them, stopped it. */
   readonly sheetCount: number | undefined;
-  /** Nothing was written, since the earlier outputs are what would have been. */
-  readonly isSame?: boolean;
 }
 
 /** Paths of pages below the root of either output: `colours/bone-black/index.html`. */

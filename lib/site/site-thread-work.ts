@@ -34,7 +34,7 @@ port.on("message", (asked: ThreadAsked) => {
   };
   void writtenSite(task, tell).then(
     (report) => {
-      if (report.isSame !== true) keepCode();
+      keepCode();
       say({ kind: "done", report });
     },
     (error: unknown) => say({ kind: "failed", sentence: stoppedBy(error, task.earlierDir) }),

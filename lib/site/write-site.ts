@@ -47,7 +47,7 @@ export interface Writing extends PagesOf {
 
 /** Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`. */
 export async function writeSite(site: Site, writing: Writing): Promise<void> {
-  await begunSite(site, writing).rest();
+  await (await begunSite(site, writing)).rest();
 }
 
 /** A site whose styles, scripts and fonts are written. */
@@ -64,10 +64,10 @@ export interface BegunSite {
  * On screen alone there are no pictures to pass on, and pages follow the builds. A page that would
  * come out as in the earlier output is taken from there.
  */
-export function begunSite(site: Site, writing: Writing): BegunSite {
+export async function begunSite(site: Site, writing: Writing): Promise<BegunSite> {
   const { dir, earlierDir, kind, output, cache, served, later } = writing;
   const { written = writtenFiles(dir, earlierDir, knownFiles(cache, output, kind)) } = writing;
-  const assets = hashedAssets(assetsOf(site, output));
+  const assets = hashedAssets(await assetsOf(site, output));
   for (const { path, bytes } of assets.files) written.write(path, bytes);
   // They are drawn while pages are made.
   const pictures =

@@ -1,4 +1,4 @@
-import type { Language } from "../records/schema/terms.ts";
+import { LANGUAGES, type Language } from "../records/schema/terms.ts";
 
 /** A row: what is said in each language. A text stands in each, or a function where a language needs one of its own. */
 type Row<T = unknown> = Readonly<Record<Language, T>>;
@@ -44,5 +44,5 @@ function said(language: Language, texts: AnyTexts): unknown {
 }
 
 function isRow(texts: object): texts is Row {
-  return "en" in texts;
+  return LANGUAGES.some((language) => language in texts);
 }

@@ -424,6 +424,8 @@ describe("pigmentNature (memory: Colour Index constitution numbers from 77000 ar
     [{ colourIndexNumber: "76999" }, "organic"],
     [{ colourIndexNumber: "77000" }, "mineral"],
     [{ colourIndexNumber: "74160" }, "organic"],
+    [{ colourIndexNumber: "561170" }, "organic"],
+    [{ colourIndexNumber: "771740" }, "mineral"],
     [{ colourIndexName: "PBk 8" }, "fine carbon"],
     [{ colourIndexName: "PBk 10" }, "mineral"],
     [{ colourIndexName: "PV 19" }, "organic"],

@@ -1,7 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, inject, test } from "vitest";
-import { keptBesideProgram } from "../../lib/kept/beside-program.ts";
+import { keptBesideProgram, madeBesideProgram } from "../../lib/kept/beside-program.ts";
 
 const folder = (): string => mkdtempSync(join(inject("scratch"), "kept-"));
 
@@ -21,6 +21,14 @@ test("is made once, and given again as it was made: a map, a lack and an infinit
     keptBesideProgram("sum", ["x"], () => expect.unreachable("made a second time"), dir),
   ).toStrictEqual(value);
   expect(readdirSync(dir)).toEqual(["sum.kept"]);
+});
+
+test("is made once of what takes its time, too", async () => {
+  const dir = folder();
+  const made = async (): Promise<string> => Promise.resolve("made");
+  const again = async (): Promise<string> => Promise.reject(new Error("made a second time"));
+  expect(await madeBesideProgram("sum", ["x"], made, dir)).toBe("made");
+  expect(await madeBesideProgram("sum", ["x"], again, dir)).toBe("made");
 });
 
 test("is made anew for other inputs, though they are the same letters run together", () => {

@@ -4,7 +4,7 @@ import { addressOf, stateOf, type BenchState } from "../../lib/mixing/mix-addres
 import { mixingRange } from "../../lib/mixing/mixing-range.ts";
 import { predictedMix } from "../../lib/mixing/prediction/predicted-mix.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
-import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
+import { mixingSentence } from "../../lib/words/in-browser/mixing.ts";
 import { DATA, RANGE } from "./demonstration-range.ts";
 
 const USUAL: BenchState = {

@@ -1,10 +1,9 @@
 import { HtmlValidate } from "html-validate";
 import { describe, expect, test } from "vitest";
 import { comparisonMarkup } from "../../lib/present/comparison-html.ts";
-import { comparisonView } from "../../lib/present/comparison-model.ts";
+import { comparisonSummary, comparisonView } from "../../lib/present/comparison-model.ts";
 import type { ShownCell, ShownColour } from "../../lib/present/comparison-types.ts";
-import { COMPARE_PAGES } from "../../lib/words/en/compare-pages.ts";
-import { COMPARISON_RULINGS } from "../../lib/words/en/statements-comparison.ts";
+import { COMPARE_PAGES, COMPARISON_RULINGS } from "../../lib/words/in-browser/compare.ts";
 import type { ComparisonStatement } from "../../lib/collection/statements.ts";
 import type { ComparedAmount } from "../../lib/collection/compared-colour.ts";
 import { sideBySide } from "../../lib/collection/side-by-side.ts";
@@ -170,9 +169,9 @@ describe("a comparison", () => {
 
   test("names what differs and what is too close to call, each once", () => {
     expect([
-      COMPARE_PAGES.summary(["drying"], []),
-      COMPARE_PAGES.summary([], ["finish", "oilByMass", "oilByVolume"]),
-      COMPARE_PAGES.summary(["white.a", "parts.b", "strength"], ["white.b"]),
+      comparisonSummary(["drying"], [], COMPARE_PAGES.summary),
+      comparisonSummary([], ["finish", "oilByMass", "oilByVolume"], COMPARE_PAGES.summary),
+      comparisonSummary(["white.a", "parts.b", "strength"], ["white.b"], COMPARE_PAGES.summary),
     ]).toEqual([
       "They differ in drying.",
       "Nothing that we know tells them apart. Too close to call: finish and oil.",

@@ -1,10 +1,5 @@
-import { MIXING_STATEMENTS as GERMAN } from "../../lib/words/de/statements-mixing.ts";
-import {
-  MIXING_STATEMENTS as ENGLISH,
-  type MixingStatement,
-} from "../../lib/words/en/statements-mixing.ts";
-import { MIXING_STATEMENTS as SPANISH } from "../../lib/words/es/statements-mixing.ts";
-import { MIXING_STATEMENTS as FRENCH } from "../../lib/words/fr/statements-mixing.ts";
+import { MIXING_RULINGS, type MixingStatement } from "../../lib/words/rulings/mixing.ts";
+import { wordingsIn } from "../../lib/words/rulings/rulings-in-each.ts";
 import { holdSentences, type Stated } from "./statements-held.ts";
 
 const paint = "Alba";
@@ -32,5 +27,6 @@ const statements: Stated<MixingStatement>[] = [
   { rule: "no-surface-colour", values: { text: "5PB 9/20" } },
 ];
 
-const IN_EACH = { en: ENGLISH, de: GERMAN, fr: FRENCH, es: SPANISH };
-holdSentences("sentences of mixing", ENGLISH, statements, (language) => IN_EACH[language]);
+holdSentences("sentences of mixing", MIXING_RULINGS, statements, (language) =>
+  wordingsIn(language, MIXING_RULINGS),
+);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { COLORIMETRY_RULINGS } from "../../lib/words/rulings/colorimetry.ts";
-import { COMPARISON_RULINGS } from "../../lib/words/en/statements-comparison.ts";
+import { COMPARISON_RULINGS } from "../../lib/words/in-browser/compare.ts";
 import { DRAWDOWN_RULINGS } from "../../lib/words/rulings/drawdowns.ts";
 import { DRYING_RULINGS } from "../../lib/words/rulings/drying.ts";
 import { DRAWN_COAT_RULINGS } from "../../lib/words/rulings/drawn-coat.ts";

@@ -38,7 +38,7 @@ describe("what is written in another form", () => {
     ),
     pigment(
       "colourIndexNumber: \u201c77267\u201d",
-      '20 error colourIndexNumber can\'t be "\u201c77267\u201d": it takes a Colour Index constitution number, five digits; in straight quotes: "77267" records/schema',
+      '20 error colourIndexNumber can\'t be "\u201c77267\u201d": it takes a Colour Index constitution number, five or six digits; in straight quotes: "77267" records/schema',
     ),
     pigment(
       "colourIndexName: PBk\u00a09",

@@ -623,6 +623,49 @@ describe("pigments and lots", () => {
       told: /9000 a kilogram is \d+ times what the dearest of all other materials costs; 9, if it was given for a tonne, or a point parts its thousands/,
     },
     {
+      what: "a price a kilogram that is one a gram",
+      file: "pigments/raw-umber.yaml",
+      edits: [["pricePerKg: 9", "pricePerKg: 0.009"]],
+      severity: "warning",
+      told: /0.009 a kilogram is a \d+th of what the cheapest of all other materials costs; 9, if it was given for a gram/,
+    },
+    {
+      what: "a metal powder's share as a fraction",
+      file: "pigments/raw-umber.yaml",
+      edits: [
+        [
+          "pricePerKg: 9",
+          "effect: metallic\nmetals: [{ metal: zinc, percent: 0.85 }]\npricePerKg: 9",
+        ],
+      ],
+      severity: "warning",
+      told: /is a metal powder, and 0.85 % of zinc is neither what it is made of nor a trace; 85 %, if it was given as a fraction/,
+    },
+    {
+      what: "a legal basis for a market that is not served",
+      file: LAMP,
+      edits: [
+        [
+          "\nmasstone:",
+          "\nlegalBasis: [{ market: NI, basis: none, buyers: nobody, date: 2026-01-02 }]\nmasstone:",
+        ],
+      ],
+      severity: "warning",
+      told: /There is a legal basis for the market NI, and the workshop sells in [A-Za-z, ]+: nothing comes of it; another market's name, or one that workshop.yaml leaves out/,
+    },
+    {
+      what: "two legal bases for one market",
+      file: LAMP,
+      edits: [
+        [
+          "\nmasstone:",
+          "\nlegalBasis: [{ market: EU, basis: one, buyers: artists, date: 2026-01-02 }, { market: EU, basis: two, buyers: artists, date: 2026-01-02 }]\nmasstone:",
+        ],
+      ],
+      severity: "warning",
+      told: /The market EU has a legal basis above already, and only the first one counts/,
+    },
+    {
       what: "a lot ten years too early",
       file: "lots/lb-2602.yaml",
       edits: [["date: 2026-02-03", "date: 2016-02-03"]],

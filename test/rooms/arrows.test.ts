@@ -68,6 +68,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   saxes: /^lib\/records\/readings\//,
   "csv-parse": /^lib\/(?:knowledge|records\/readings)\//,
   "csv-stringify": /^lib\/(?:site|records\/readings)\//,
+  acorn: /^lib\/site\//,
   esbuild: /^lib\/site\//,
   "@11ty/eleventy": /^lib\/site\//,
   nunjucks: /^lib\/site\//,

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { hazardNotes } from "../../lib/site/hazard-notes.ts";
+import { WORDS } from "../../lib/words/languages.ts";
 import { recordsIn } from "../../lib/records/records-in-language.ts";
 import { soundRecords } from "../support/sound-records.ts";
 
@@ -21,7 +22,7 @@ function notes(files: Readonly<Record<string, string>>, languages = "[en]"): str
       "---\nname: Earth\npigments: [{ pigment: earth }]\noilIndexGPer100g: 50\n---\n",
     ...files,
   });
-  const found = hazardNotes(allSheets(records), records);
+  const found = hazardNotes(allSheets(records), records, WORDS[records.language]);
   for (const { severity, rule } of found)
     expect(severity, rule).toBe(rule === "hazard/name-missing" ? "warning" : "note");
   return found.map(formatDiagnostic);
@@ -105,7 +106,7 @@ describe("label texts", () => {
       en: "IF exposed or concerned, get medical advice.",
     });
     expect(
-      hazardNotes(sheets, records)
+      hazardNotes(sheets, records, WORDS[records.language])
         .filter(({ rule }) => rule === "hazard/text-missing")
         .map((note) => [formatDiagnostic(note).includes("P318"), note.place.path]),
     ).toEqual([[true, "languages[1]"]]);
@@ -171,14 +172,14 @@ describe("names of substances", () => {
       expect(missed(french)).toEqual([]);
       const resin = { ...french, ...drier("une résine") };
       expect(missed({ ...resin, "workshop.yaml": french["workshop.yaml"] })).toEqual([
-        expect.stringContaining("No English name is known here for une résine: "),
+        expect.stringContaining("Aucun nom en anglais n’est connu ici pour une résine\u202f: "),
       ]);
     });
 
     test("are missed in the languages of labels, and at these, where no others ask for them", () => {
       const workshop = `${french["workshop.yaml"]}labels: [{ name: tube, kind: tube, ml: 40, languages: [fr, de] }]\n`;
       const resin = { ...french, ...drier("une résine"), "workshop.yaml": workshop };
-      expect(notes(resin).filter((line) => line.includes("No German name"))).toEqual([
+      expect(notes(resin).filter((line) => line.includes("Aucun nom en allemand"))).toEqual([
         expect.stringMatching(/^content\/workshop\.yaml:7:\d+ warning /),
       ]);
     });
@@ -214,4 +215,31 @@ describe("names of substances", () => {
     // Told in German, the English line still names it in English.
     expect(lineOf(recordsIn(records, "de", "en"))).toEqual(lineOf(records));
   });
+});
+
+test("a workshop that writes in German is told in German, keys of its records as they are", () => {
+  const told = notes({
+    "workshop.yaml":
+      "name: Werkstatt\nvehicle: linseed\nlanguages: [de, en, fr]\npageLanguages: [de]\n",
+    "vehicles/drier.yaml": DRIER.replace("REST", "0.3"),
+    "pigments/earth.yaml": "name: Erde\ncolourIndexName: PBr 7\nhazards: [H302, H410]\n",
+  }).map((line) => line.replace(/^content\S+ note /, ""));
+  expect(told).toEqual([
+    "Ein Etikett muss die Anschrift seines Lieferanten nennen, und in workshop.yaml steht keine (address); bis dahin fehlt sie im Etikettentext hazard/supplier-incomplete",
+    "Ein Etikett muss die Telefonnummer seines Lieferanten nennen, und in workshop.yaml steht keine (telephone); bis dahin fehlt sie im Etikettentext hazard/supplier-incomplete",
+    "Erde kann eine Siena sein, mit etwa 1 % Mangandioxid, oder eine Umbra, mit 5 bis 20 %: manganeseDioxideFraction angeben, oder earth; bis dahin gilt die Gefahr einer Umbra hazard/earth-not-told",
+    "Die Aufzeichnung schweigt über die Gefahren von spirit: hazards angeben, oder eine leere Liste, wo der Lieferant keine nennt; bis dahin wie ein gefährlicher Stoff behandelt hazard/no-data",
+    "Die Bestandteile ergeben zusammen 0,9 und nicht 1; was übrig bleibt, wird wie ein gefährlicher Stoff behandelt hazard/short-of-the-whole",
+    expect.stringMatching(/^Der Text auf Deutsch zu „contains“ stammt aus dem Gedächtnis /),
+    expect.stringMatching(/^Der Text auf Deutsch zu P501 ist amtlich; /),
+    expect.stringMatching(/^Der Text auf Englisch zu P501 ist amtlich; /),
+    expect.stringMatching(
+      / warning Kein Name auf Englisch ist hier bekannt für Erde \(translations\.en\.name von pigments/,
+    ),
+    expect.stringMatching(/^Der Name auf Englisch von Mangandioxid stammt aus dem Gedächtnis: /),
+    expect.stringMatching(/^Der Text auf Französisch zu „contains“ stammt /),
+    expect.stringMatching(/^Der Text auf Französisch zu P501 ist amtlich; /),
+    expect.stringMatching(/ warning Kein Name auf Französisch ist hier bekannt für Erde \(/),
+    expect.stringMatching(/^Der Name auf Französisch von Mangandioxid stammt /),
+  ]);
 });

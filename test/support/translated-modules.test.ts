@@ -16,7 +16,7 @@ import { expect, inject, test } from "vitest";
 import { scriptOf, translatedModules } from "./translated-modules.ts";
 
 const MODULES = {
-  "package.json": `{ "type": "module", "imports": { "#browser-words": "./lib/words/words.ts" } }`,
+  "package.json": `{ "type": "module" }`,
   "eleventy.config.ts": `export const wired = true as const;`,
   "assets/scripts/script.ts": `export const script: string = "script";`,
   "lib/words/words.ts": `export const words: string = "words";`,
@@ -28,7 +28,7 @@ const MODULES = {
     import { one as first } from "./twice.ts";
     export { one, two } from "./twice.ts";
     export * from "../assets/scripts/script.ts";
-    export { words } from "#browser-words";
+    export { words } from "./words/words.ts";
     export { plain } from "./plain.js";
     export { wired } from "../eleventy.config.ts";
     export const late = (await import("./twice.ts")).one === first;
@@ -93,19 +93,4 @@ test("of modules that stay, what was edited is translated again, and what was re
   expect(
     readdirSync(folder, { recursive: true }).filter((name) => /js-/.test(String(name))),
   ).toEqual([]);
-});
-
-test("scripts that went by other names of the project's files are not taken", async () => {
-  const root = project();
-  const before = await translatedModules(root);
-  writeFileSync(
-    join(root, "package.json"),
-    `{ "type": "module", "imports": { "#browser-words": "./lib/words/others.ts" } }`,
-  );
-  const after = await translatedModules(root);
-  expect(after).not.toBe(before);
-  expect(existsSync(join(root, before))).toBe(false);
-  expect(readFileSync(join(root, after, scriptOf("lib/module.ts")), "utf8")).toContain(
-    "lib/words/others.ts.js",
-  );
 });

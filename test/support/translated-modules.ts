@@ -30,9 +30,6 @@ interface Edit {
 /** Where an import leads: to the address of a file of ours; a package's name stays. */
 type AddressOf = (name: string, source: string) => string | undefined;
 
-/** What package.json calls files of ours: `#browser-words`. */
-type OwnNames = Readonly<Record<string, string>>;
-
 /**
  * Every module of the project in a folder as JavaScript that Node loads by itself, under its own
  * path with .js behind it. `import.meta` goes on saying where the source lies, so that a module
@@ -42,8 +39,7 @@ type OwnNames = Readonly<Record<string, string>>;
  * @returns the folder's path from there
  */
 export async function translatedModules(root: string): Promise<string> {
-  const names = namesOfOurs(root);
-  const folder = ownFolder(root, names);
+  const folder = ownFolder(root);
   const sources = new Set(sourcesOf(root));
   for (const script of scriptsIn(join(root, folder)))
     if (!sources.has(sourceOf(script))) rmSync(join(root, folder, script));
@@ -55,7 +51,7 @@ export async function translatedModules(root: string): Promise<string> {
       return made?.mtime.getTime() === written.getTime() ? [] : [[file, written] as const];
     }),
   );
-  const addressOf = addressIn(root, folder, names);
+  const addressOf = addressIn(root, folder);
   for (const { file, text } of await translated(root, folder, [...touched.keys()])) {
     const script = join(root, folder, scriptOf(file));
     mkdirSync(dirname(script), { recursive: true });
@@ -79,8 +75,8 @@ function sourceOf(script: string): string {
 }
 
 /** Named by all that scripts go by beside their sources; folders that went by other things are removed. */
-function ownFolder(root: string, names: OwnNames): string {
-  const madeBy = [root, JSON.stringify(names), version, readFileSync(import.meta.filename, "utf8")];
+function ownFolder(root: string): string {
+  const madeBy = [root, version, readFileSync(import.meta.filename, "utf8")];
   const hash = createHash("sha256").update(madeBy.join("\0")).digest("hex").slice(0, 8);
   const own = `modules-${hash}`;
   mkdirSync(join(root, KEPT, own), { recursive: true });
@@ -127,18 +123,10 @@ function scriptsIn(folder: string): string[] {
   return filesIn(folder).filter((file) => file.endsWith(".ts.js"));
 }
 
-function namesOfOurs(root: string): OwnNames {
-  const { imports } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
-    readonly imports: OwnNames;
-  };
-  return imports;
-}
-
-function addressIn(root: string, folder: string, names: OwnNames): AddressOf {
+function addressIn(root: string, folder: string): AddressOf {
   return (name, source) => {
-    const ours = names[name];
-    if (ours === undefined && !name.startsWith(".")) return undefined;
-    const target = ours === undefined ? resolve(dirname(source), name) : join(root, ours);
+    if (!name.startsWith(".")) return undefined;
+    const target = resolve(dirname(source), name);
     return pathToFileURL(
       target.endsWith(".ts") ? join(root, folder, scriptOf(relative(root, target))) : target,
     ).href;

@@ -32,7 +32,7 @@ import type {
   AnswerPageView,
 } from "../../lib/blocks/page-kinds.ts";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
-import { MIXING_PAGES } from "../../lib/words/en/mixing-pages.ts";
+import { MIXING_PAGES } from "../../lib/words/in-browser/mixing.ts";
 import { blockPages, PHOTOGRAPH, type FixtureParts } from "./block-fixtures.ts";
 import { cellSwatch, swatch, trail } from "./drawings.ts";
 

@@ -4,16 +4,16 @@ import { munsellOfLab, type Munsell } from "../../../lib/colorimetry/munsell.ts"
 import { spectrumLab } from "../../../lib/colorimetry/spectrum-lab.ts";
 import type { Lab } from "../../../lib/colorimetry/viewing.ts";
 import { mixingRange, type MixingRange } from "../../../lib/mixing/mixing-range.ts";
-import type { MixingData, MixingPaint } from "../../../lib/mixing/mixing-paint.ts";
+import type { MixingPaint } from "../../../lib/mixing/mixing-paint.ts";
 import { useRenotation } from "../../../lib/mixing/notation/compact-munsell.ts";
 import type { RenotationTable } from "../../../lib/mixing/notation/renotation-table.ts";
 import { axisUncertainty } from "../../../lib/optics/fit/prediction-uncertainty.ts";
 import { isStatement } from "../../../lib/quantities/statement.ts";
 import type { Spectrum } from "../../../lib/quantities/spectrum.ts";
-import { MIXING_PAGES as TEXT } from "#browser-words";
+import { MIXING_PAGES as TEXT } from "../../../lib/words/in-browser/mixing.ts";
+import { sentRange } from "./sent-range.ts";
 
 interface Sent {
-  readonly mixingPaints?: MixingData;
   readonly mixingOthers?: readonly MixingPaint[];
   readonly colourNotations?: {
     readonly renotation: RenotationTable;
@@ -39,7 +39,7 @@ export function withRange(
   const without = document.querySelector("[data-without]");
   const range = sentRange();
   if (typeof range === "string") {
-    if (without !== null) without.textContent = range;
+    if (without !== null) without.textContent = TEXT[range];
   } else if (root !== null) {
     const begin = (all: MixingRange): void => {
       without?.remove();
@@ -89,18 +89,6 @@ async function fetched(address: string): Promise<void> {
     script.addEventListener("error", () => resolve());
     document.head.append(script);
   });
-}
-
-/** The range, or a sentence why there is none. */
-export function sentRange(): MixingRange | string {
-  const { mixingPaints } = globalThis as Sent;
-  if (mixingPaints === undefined) return TEXT.noData;
-  try {
-    return mixingRange(mixingPaints);
-  } catch (error) {
-    if (error instanceof RangeError) return TEXT.olderData;
-    throw error;
-  }
 }
 
 export interface Notations {

@@ -5,8 +5,8 @@ import { paintName, type MixingRange } from "../../../lib/mixing/mixing-range.ts
 import { volumeMix } from "../../../lib/mixing/prediction/mass-mix.ts";
 import type { PredictedMix } from "../../../lib/mixing/prediction/predicted-mix.ts";
 import type { Seen } from "../../../lib/mixing/prediction/seen-mix.ts";
+import { MIXING_PAGES as TEXT, NUMBERS } from "../../../lib/words/in-browser/mixing.ts";
 import { made, newSwatch, termRows } from "./drawn.ts";
-import { MIXING_PAGES as TEXT, NUMBERS } from "#browser-words";
 
 const CARD = TEXT.bench.card;
 

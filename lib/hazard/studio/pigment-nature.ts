@@ -1,7 +1,7 @@
 /**
  * Whether a dry pigment's dust can burn: fine carbon and organic pigments can,
  * minerals do not. By generic name `dust-nature.csv` tells it; else the Colour Index
- * constitution number does (77000 and above: inorganic, from memory).
+ * constitution number does (77000 and above: inorganic, from memory), of six digits by its first five.
  */
 export const PIGMENT_NATURES = ["fine carbon", "organic", "mineral"] as const;
 export type PigmentNature = (typeof PIGMENT_NATURES)[number];
@@ -25,5 +25,5 @@ export function pigmentNature(
   if (casNumber === CARBON_BLACK_CAS || (number !== undefined && CARBON_NUMBERS.includes(number)))
     return "fine carbon";
   if (named !== undefined || number === undefined) return named;
-  return Number.parseInt(number, 10) >= FIRST_INORGANIC_NUMBER ? "mineral" : "organic";
+  return Number(number.slice(0, 5)) >= FIRST_INORGANIC_NUMBER ? "mineral" : "organic";
 }

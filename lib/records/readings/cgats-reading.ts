@@ -2,6 +2,7 @@ import type { CgatsToken } from "./cgats-lines.ts";
 import { cgatsFields, type CgatsFields } from "./cgats-fields.ts";
 import { cgatsTables, type CgatsTable } from "./cgats-tables.ts";
 import { TEXT_START, type FaultList, type ReadText } from "./fault-list.ts";
+import { foundAperture } from "./found-aperture.ts";
 import { foundGeometry, saysPolarised } from "./found-geometry.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
 import { foundViewing } from "./found-observer.ts";
@@ -71,6 +72,7 @@ function notesOf(tables: readonly CgatsTable[]): ReadingNotes {
     instrument: keywords?.get("INSTRUMENTATION"),
     date: keywords?.get("CREATED"),
     geometry: keywords?.get("MEASUREMENT_GEOMETRY"),
+    aperture: foundAperture([...(keywords ?? [])].map((pair) => pair.join(" ")).join("\n")),
   });
 }
 

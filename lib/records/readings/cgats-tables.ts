@@ -14,6 +14,8 @@ const KEPT_KEYWORDS = [
   "FILTER",
   "ILLUMINATION_NAME",
   "OBSERVER_ANGLE",
+  "MEASUREMENT_APERTURE",
+  "APERTURE",
 ] as const;
 type CgatsKeyword = (typeof KEPT_KEYWORDS)[number];
 

@@ -1,9 +1,11 @@
 import { TEXT_START, type FaultList, type ReadText } from "./fault-list.ts";
 import { csvCells } from "./csv-cells.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
+import { foundAperture } from "./found-aperture.ts";
 import { preambleGeometry, type FoundGeometry } from "./found-geometry.ts";
 import {
   cellList,
+  fileNotes,
   type ReadingColumn,
   type ReadingFile,
   type WrittenCell,
@@ -71,7 +73,8 @@ export function csvReading(source: ReadText): ReadingFile | undefined {
   );
   const geometry = preambleGeometry(preambleLines(text));
   const columns = namedColumns(header, lines, found && { ...found, geometry }, faults);
-  return faults.errorCount() > 0 ? undefined : { format: "CSV", columns, notes: {} };
+  const notes = fileNotes({ aperture: foundAperture(preambleLines(text).join("\n")) });
+  return faults.errorCount() > 0 ? undefined : { format: "CSV", columns, notes };
 }
 
 /** What holds for every column of a table. */

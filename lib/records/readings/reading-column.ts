@@ -97,11 +97,13 @@ export interface ReadingNotes {
   readonly instrument?: string;
   readonly date?: string;
   readonly geometry?: string;
+  /** Diameter of the spot that was read: "8 mm". */
+  readonly aperture?: string;
 }
 
 /** Notes as far as a file's words tell them; "" and undefined are no words. */
 export function fileNotes(
-  words: Readonly<Record<keyof ReadingNotes, string | undefined>>,
+  words: Readonly<Partial<Record<keyof ReadingNotes, string | undefined>>>,
 ): ReadingNotes {
   return Object.fromEntries(
     Object.entries(words).flatMap(([note, said = ""]) =>

@@ -32,7 +32,7 @@ export const pigmentSchema = z.strictObject({
   colourIndexName: colourIndexName.optional(),
   colourIndexNumber: z
     .string()
-    .regex(/^\d{5}(:\d)?$/, "a Colour Index constitution number, five digits")
+    .regex(/^\d{5,6}(:\d)?$/, "a Colour Index constitution number, five or six digits")
     .optional(),
   casNumber: casNumber.optional(),
   family: z.enum(FAMILIES).optional(),

@@ -8,15 +8,14 @@ import { BOUND_WORDS, SIGNAL_WORDS } from "./closed-sets.ts";
 import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { tableWords } from "../table-words.ts";
 import { pageWords } from "../pages/all-pages.ts";
-import { COMPARE_PAGES } from "./compare-pages.ts";
-import { MIXING_PAGES } from "./mixing-pages.ts";
 import { rulingsIn } from "../rulings/all-rulings.ts";
+import { COMPARISON_RULINGS } from "../rulings/comparison.ts";
+import { wordingsIn } from "../rulings/rulings-in-each.ts";
 import { tintSentences } from "../tint-sentence.ts";
-import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed } from "./phrases.ts";
 import { TERMS, TRADE } from "./terms.ts";
 
-const PAGES = pageWords("de", { compare: COMPARE_PAGES, mixing: MIXING_PAGES });
+const PAGES = pageWords("de");
 
 export const GERMAN: Words = {
   language: "de",
@@ -42,6 +41,6 @@ export const GERMAN: Words = {
   contributions: CONTRIBUTION_WORDS,
   criteria: CRITERIA,
   limits: limitsText,
-  comparisons: COMPARISON_RULINGS,
-  rulings: rulingsIn("de", { ...COMPARISON_RULINGS, ...tintSentences(TINT_WORDS) }),
+  comparisons: wordingsIn("de", COMPARISON_RULINGS),
+  rulings: rulingsIn("de", tintSentences(TINT_WORDS)),
 };

@@ -5,15 +5,14 @@ import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { tableWords } from "../table-words.ts";
 import { lowerFirst } from "../letter-case.ts";
 import { pageWords } from "../pages/all-pages.ts";
-import { COMPARE_PAGES } from "./compare-pages.ts";
-import { MIXING_PAGES } from "./mixing-pages.ts";
-import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { COLON, SEMICOLON, NUMBERS, dateWords, listed, within } from "./phrases.ts";
 import { rulingsIn } from "../rulings/all-rulings.ts";
+import { COMPARISON_RULINGS } from "../rulings/comparison.ts";
+import { wordingsIn } from "../rulings/rulings-in-each.ts";
 import { tintSentences } from "../tint-sentence.ts";
 import { TERMS, TRADE } from "./terms.ts";
 
-const PAGES = pageWords("en", { compare: COMPARE_PAGES, mixing: MIXING_PAGES });
+const PAGES = pageWords("en");
 
 /** Names that keep their capital inside a sentence. */
 const PROPER = /^(Prussian|Venetian|Indian|Naples|Mars|Cologne|Pozzuoli|Verona|Paris)\b/;
@@ -41,6 +40,6 @@ export const ENGLISH: Words = {
   contributions: CONTRIBUTION_WORDS,
   criteria: CRITERIA,
   limits: limitsText,
-  comparisons: COMPARISON_RULINGS,
-  rulings: rulingsIn("en", { ...COMPARISON_RULINGS, ...tintSentences(TINT_WORDS) }),
+  comparisons: wordingsIn("en", COMPARISON_RULINGS),
+  rulings: rulingsIn("en", tintSentences(TINT_WORDS)),
 };

@@ -9,15 +9,14 @@ import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
 import { tableWords } from "../table-words.ts";
 import { SIGNAL_WORDS } from "./label-words.ts";
 import { pageWords } from "../pages/all-pages.ts";
-import { COMPARE_PAGES } from "./compare-pages.ts";
-import { MIXING_PAGES } from "./mixing-pages.ts";
 import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed, within } from "./phrases.ts";
-import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { rulingsIn } from "../rulings/all-rulings.ts";
+import { COMPARISON_RULINGS } from "../rulings/comparison.ts";
+import { wordingsIn } from "../rulings/rulings-in-each.ts";
 import { tintSentences } from "../tint-sentence.ts";
 import { TERMS, TRADE } from "./terms.ts";
 
-const PAGES = pageWords("fr", { compare: COMPARE_PAGES, mixing: MIXING_PAGES });
+const PAGES = pageWords("fr");
 
 export const FRENCH: Words = {
   language: "fr",
@@ -42,6 +41,6 @@ export const FRENCH: Words = {
   contributions: CONTRIBUTION_WORDS,
   criteria: CRITERIA,
   limits: limitsText,
-  comparisons: COMPARISON_RULINGS,
-  rulings: rulingsIn("fr", { ...COMPARISON_RULINGS, ...tintSentences(TINT_WORDS) }),
+  comparisons: wordingsIn("fr", COMPARISON_RULINGS),
+  rulings: rulingsIn("fr", tintSentences(TINT_WORDS)),
 };

@@ -1,7 +1,4 @@
 import type { Language } from "../../records/schema/terms.ts";
-import type { AnyWords } from "../any-words.ts";
-import type { COMPARE_PAGES } from "../en/compare-pages.ts";
-import type { MixingWords } from "../en/mixing-pages.ts";
 import { saidIn, type Said } from "../texts.ts";
 import { ABOUT } from "./about.ts";
 import { ANSWERS } from "./answers.ts";
@@ -9,16 +6,19 @@ import { BLACKS } from "./blacks.ts";
 import { CARDS } from "./cards.ts";
 import { CATALOGUE } from "./catalogue.ts";
 import { CHANGES } from "./changes.ts";
+import { COMPARE } from "./compare.ts";
 import { DRYING } from "./drying.ts";
 import { EVERY_PAGE } from "./every-page.ts";
 import { EVIDENCE } from "./evidence.ts";
 import { FOUND } from "./found.ts";
 import { HANDLING } from "./handling.ts";
 import { HOME } from "./home.ts";
+import { HAZARD_NOTES } from "./hazard-notes.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { LISTING } from "./listing.ts";
 import { LOTS } from "./lots.ts";
 import { METHODS } from "./methods.ts";
+import { MIXING } from "./mixing.ts";
 import { MIXTURE } from "./mixture.ts";
 import { NEXT_STEPS } from "./next-steps.ts";
 import { NOTATIONS } from "./notations.ts";
@@ -64,6 +64,8 @@ const PAGES = {
   about: ABOUT,
   blacks: BLACKS,
   mixture: MIXTURE,
+  compare: COMPARE,
+  mixing: MIXING,
   paint: PAINT,
   listing: LISTING,
   photographs: PHOTOGRAPHS,
@@ -71,6 +73,7 @@ const PAGES = {
   found: FOUND,
   lots: LOTS,
   optics: OPTICS,
+  hazardNotes: HAZARD_NOTES,
   labelPage: LABEL_PAGE,
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
@@ -82,15 +85,9 @@ const PAGES = {
   answers: ANSWERS,
 };
 
-/** What is worded out of the folder of a language, since browsers are sent one alone. */
-interface OfItsFolder {
-  readonly compare: AnyWords<typeof COMPARE_PAGES>;
-  readonly mixing: AnyWords<MixingWords>;
-}
-
-export type PageWords = Said<typeof PAGES> & OfItsFolder;
+export type PageWords = Said<typeof PAGES>;
 
 /** What pages say in a language. */
-export function pageWords(language: Language, ofItsFolder: OfItsFolder): PageWords {
-  return { ...saidIn(language, PAGES), ...ofItsFolder };
+export function pageWords(language: Language): PageWords {
+  return saidIn(language, PAGES);
 }

@@ -3,15 +3,9 @@ import * as en from "../en/phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as fr from "../fr/phrases.ts";
 import * as es from "../es/phrases.ts";
+import { NAMES_OF_LANGUAGES } from "../language-names.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
-
-const LANGUAGE_NAMES: Readonly<Record<string, InEach>> = {
-  en: { en: "English", de: "Englisch", fr: "anglais", es: "inglés" },
-  fr: { en: "French", de: "Französisch", fr: "français", es: "francés" },
-  de: { en: "German", de: "Deutsch", fr: "allemand", es: "alemán" },
-  es: { en: "Spanish", de: "Spanisch", fr: "espagnol", es: "español" },
-};
 
 /** What a sheet says of handling that no ruling says. */
 export const HANDLING = {
@@ -132,10 +126,10 @@ export const HANDLING = {
     es: "Lo que declaran los proveedores y esta etiqueta no lleva",
   },
   languages: (languages: readonly string[]) => ({
-    en: `The same in ${en.listed(languages.map((language) => LANGUAGE_NAMES[language]?.en ?? language))}`,
-    de: `Dasselbe auf ${de.listed(languages.map((language) => LANGUAGE_NAMES[language]?.de ?? language))}`,
-    fr: `Les mêmes en ${fr.listed(languages.map((language) => LANGUAGE_NAMES[language]?.fr ?? language))}`,
-    es: `Lo mismo en ${es.listed(languages.map((language) => LANGUAGE_NAMES[language]?.es ?? language))}`,
+    en: `The same in ${en.listed(languages.map((language) => NAMES_OF_LANGUAGES[language]?.en ?? language))}`,
+    de: `Dasselbe auf ${de.listed(languages.map((language) => NAMES_OF_LANGUAGES[language]?.de ?? language))}`,
+    fr: `Les mêmes en ${fr.listed(languages.map((language) => NAMES_OF_LANGUAGES[language]?.fr ?? language))}`,
+    es: `Lo mismo en ${es.listed(languages.map((language) => NAMES_OF_LANGUAGES[language]?.es ?? language))}`,
   }),
   languageNames: alike<Readonly<Record<string, string>>>({
     en: "English",

@@ -14,6 +14,7 @@ import type { Language } from "../../records/schema/terms.ts";
 import { byRule } from "../by-rule.ts";
 import type { StatementWording } from "../words.ts";
 import { COLORIMETRY_RULINGS } from "./colorimetry.ts";
+import { COMPARISON_RULINGS } from "./comparison.ts";
 import { DRAWDOWN_RULINGS } from "./drawdowns.ts";
 import { DRAWN_COAT_RULINGS } from "./drawn-coat.ts";
 import { DRYING_RULINGS } from "./drying.ts";
@@ -43,11 +44,10 @@ type AnyStatement =
   | PermanenceStatement
   | PhotographStatement;
 
-/** What is worded out of the folder of a language, since browsers are sent one alone. */
-type OfItsFolder = ComparisonStatement | JudgedTintStatement;
-
-const RULINGS: RulingsInEach<Exclude<AnyStatement, OfItsFolder>> = {
+/** Of tints a sentence is put together of phrases, which cards and first screens say too. */
+const RULINGS: RulingsInEach<Exclude<AnyStatement, JudgedTintStatement>> = {
   ...COLORIMETRY_RULINGS,
+  ...COMPARISON_RULINGS,
   ...OPTICS_RULINGS,
   ...DRAWDOWN_RULINGS,
   ...OPACITY_RULINGS,
@@ -67,7 +67,7 @@ const RULINGS: RulingsInEach<Exclude<AnyStatement, OfItsFolder>> = {
 /** A language's sentences, one for each rule of each science, to be looked up by rule. */
 export function rulingsIn(
   language: Language,
-  ofItsFolder: WordingsOf<OfItsFolder>,
+  tints: WordingsOf<JudgedTintStatement>,
 ): Readonly<Record<string, StatementWording>> {
-  return byRule<AnyStatement>({ ...wordingsIn(language, RULINGS), ...ofItsFolder });
+  return byRule<AnyStatement>({ ...wordingsIn(language, RULINGS), ...tints });
 }

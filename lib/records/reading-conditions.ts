@@ -1,0 +1,94 @@
+import { faultAt, type Faults } from "./fault.ts";
+import type { Colour, Reading } from "./records.ts";
+import type { RecordPath } from "./yaml-record.ts";
+
+/** One way in which readings of one paint may be unlike: what it is called, and what it is of a reading. */
+interface Condition {
+  readonly key: "geometry" | "aperture";
+  readonly of: (reading: Reading) => string | undefined;
+  /** "was read 45/0". */
+  readonly read: (value: string) => string;
+  readonly why: string;
+  readonly hint: string;
+}
+
+const CONDITIONS: readonly Condition[] = [
+  {
+    key: "geometry",
+    of: (reading) => (reading.form === "chip" ? undefined : reading.geometry),
+    read: (value) => `was read ${value}`,
+    why: "gloss counts in one of them and not in the other, or not in the same measure",
+    hint: "geometry left out or miswritten at one of them? A reading by another instrument is made again",
+  },
+  {
+    key: "aperture",
+    of: (reading) => (reading.form === "spectrum" ? reading.aperture : undefined),
+    read: (value) => `was read through ${value}`,
+    why: "a small opening loses light at its edge that a large one keeps",
+    hint: "another instrument's file, or another opening?",
+  },
+];
+
+interface Drawdown {
+  readonly as: string;
+  readonly reading: Reading;
+  readonly path: RecordPath;
+}
+
+/**
+ * Drawdowns of one colour that were not all read alike. Told of those that are fewer, since a
+ * forgotten word is one reading's; of as many on either side, of those that are not the masstone.
+ */
+export function* conditionFaults(colours: readonly Colour[]): Faults {
+  for (const colour of colours) {
+    const drawdowns = drawdownsOf(colour);
+    for (const { key, of, read, why, hint } of CONDITIONS) {
+      const told = drawdowns.flatMap((one) => {
+        const value = of(one.reading);
+        return value === undefined ? [] : [{ ...one, value }];
+      });
+      const usual = mostOf(told.map(({ value }) => value));
+      if (usual === undefined) continue;
+      for (const { as, path, value } of told) {
+        if (value === usual) continue;
+        yield faultAt(colour.place([...path, key]), {
+          severity: "warning",
+          rule: "records/reading-conditions",
+          message: `${as} ${read(value)}, and the other drawdowns of this colour ${usual}: ${why}`,
+          actual: value,
+          expected: usual,
+          hint,
+        });
+      }
+    }
+  }
+}
+
+/** What the colour is drawn down as, the masstone first; what it leaves to its retained standard is told of that lot. */
+function drawdownsOf({ record, masstone, tints, films }: Colour): Drawdown[] {
+  return [
+    ...(record.masstone === undefined || masstone === undefined
+      ? []
+      : [{ as: "The masstone", reading: masstone, path: ["masstone"] }]),
+    ...(record.tints === undefined
+      ? []
+      : tints.map(({ reading, massRatio, white }, i) => ({
+          as: `The let-down ${massRatio} in ${white}`,
+          reading,
+          path: ["tints", i],
+        }))),
+    ...films.map(({ reading, ground, filmThicknessUm }, i) => ({
+      as: `The film of ${filmThicknessUm} um over ${ground}`,
+      reading,
+      path: ["films", i],
+    })),
+  ];
+}
+
+/** What most of them are, the first of those that are as many. */
+function mostOf(values: readonly string[]): string | undefined {
+  const counts = new Map<string, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  const most = Math.max(...counts.values());
+  return [...counts].find(([, count]) => count === most)?.[0];
+}

@@ -1,0 +1,114 @@
+import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
+import { nearestHint } from "../diagnostics/nearest-word.ts";
+import { faultAt, type Faults } from "./fault.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+
+/** What tells one pigment from another beside its record's own words. */
+interface Identity {
+  readonly colourIndexName: string;
+  readonly kind: string | undefined;
+  readonly formula: string | undefined;
+  readonly constitutionNumbers: readonly string[];
+}
+
+/** One CAS number on two pigments that are no kin: labels name a substance by that number. */
+export function* casFaults({ pigments }: ParsedFiles, knowledge: Knowledge): Faults {
+  const known = [...pigments.values()].flatMap(({ record, yaml }) => {
+    const { casNumber, colourIndexName } = record;
+    const identity = identityOf(colourIndexName, knowledge);
+    return casNumber === undefined || identity === undefined
+      ? []
+      : [{ record, yaml, casNumber, identity }];
+  });
+  for (const [i, { yaml, casNumber, identity }] of known.entries()) {
+    const other = known
+      .slice(0, i)
+      .find((before) => before.casNumber === casNumber && areStrangers(before.identity, identity));
+    if (other === undefined) continue;
+    yield faultAt(yaml.place(["casNumber"]), {
+      severity: "warning",
+      rule: "records/cas-shared",
+      message: `The CAS number ${casNumber} is that of ${other.record.name} (${other.identity.colourIndexName}) too, which is another substance than ${identity.colourIndexName}: labels name substances by that number`,
+      actual: casNumber,
+      expected: `the number of ${identity.colourIndexName}`,
+      hint: "a record that was copied?",
+    });
+  }
+}
+
+function identityOf(
+  colourIndexName: string | undefined,
+  knowledge: Knowledge,
+): Identity | undefined {
+  if (colourIndexName === undefined) return undefined;
+  const { identity, constitutionNumbers } = knowledge.pigment(colourIndexName);
+  return identity === undefined
+    ? undefined
+    : { colourIndexName, kind: identity.class, formula: identity.formula, constitutionNumbers };
+}
+
+/**
+ * Whether two pigments are two substances. Classes tell it across hues: one hue's carbons, earths
+ * and oxides go by several classes. Within a hue their constitution numbers do, but where the
+ * formula is the same, as of all carbons.
+ */
+function areStrangers(one: Identity, other: Identity): boolean {
+  const numbers = [one, other].map(({ constitutionNumbers }) => constitutionNumbers);
+  const [own = [], others = []] = numbers;
+  if (own.some((number) => others.includes(number))) return false;
+  if (hueLetters(one.colourIndexName) !== hueLetters(other.colourIndexName))
+    return one.kind !== other.kind;
+  const areNumbered = own.length > 0 && others.length > 0;
+  return areNumbered && (one.formula === undefined || one.formula !== other.formula);
+}
+
+/** "PBk" of PBk 9. */
+function hueLetters(colourIndexName: string): string {
+  return colourIndexName.split(" ")[0] ?? "";
+}
+
+/** A Colour Index constitution number that is not of the name beside it. */
+export function* constitutionFaults({ pigments }: ParsedFiles, knowledge: Knowledge): Faults {
+  const rows = knowledge.tables.constitutionNumbers;
+  for (const { record, yaml } of pigments.values()) {
+    const { colourIndexName, colourIndexNumber } = record;
+    if (colourIndexName === undefined || colourIndexNumber === undefined) continue;
+    const right = knowledge.pigment(colourIndexName).constitutionNumbers;
+    const [number = ""] = colourIndexNumber.split(":");
+    if (right.length === 0 || right.includes(number)) continue;
+    const owners = rows
+      .filter(({ numbers }) => numbers.includes(number))
+      .flatMap((row) => row.pigments);
+    const expected = right.join(" or ");
+    yield faultAt(yaml.place(["colourIndexNumber"]), {
+      severity: "warning",
+      rule: "records/constitution-number",
+      message: `The Colour Index number ${colourIndexNumber} is ${owners.length === 0 ? `not that of ${colourIndexName}` : `that of ${owners.join(", ")}`}, and ${colourIndexName} has ${expected}`,
+      actual: colourIndexNumber,
+      expected,
+      hint: owners.length === 0 ? nearestHint(number, right) : "name and number of two pigments",
+      source: "colour-index-memory",
+    });
+  }
+}
+
+/** One substance twice among the components of what is bought as a mixture: each share is held against its limits alone. */
+export function* componentFaults({ pigments, vehicles }: ParsedFiles): Faults {
+  for (const { record, yaml } of [...pigments.values(), ...vehicles.values()]) {
+    const { components = [] } = record;
+    for (const [i, { name, casNumber }] of components.entries()) {
+      const twin = components
+        .slice(0, i)
+        .find((before) => casNumber !== undefined && before.casNumber === casNumber);
+      if (twin === undefined) continue;
+      yield faultAt(yaml.place(["components", i, "casNumber"]), {
+        severity: "warning",
+        rule: "records/component-twice",
+        message: `The CAS number ${casNumber ?? ""} stands at two components, ${twin.name} and ${name}: limits are held against each by itself`,
+        actual: casNumber ?? "",
+        expected: "one substance once, with all of its share",
+        hint: "the number of another component, or one substance whose shares belong together",
+      });
+    }
+  }
+}

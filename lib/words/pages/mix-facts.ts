@@ -1,0 +1,155 @@
+import * as en from "../en/phrases.ts";
+import * as de from "../de/phrases.ts";
+import * as deSets from "../de/closed-sets.ts";
+import * as fr from "../fr/phrases.ts";
+import * as frLabel from "../fr/label-words.ts";
+import * as frWords from "../fr/closed-words.ts";
+import * as es from "../es/phrases.ts";
+import * as esLabel from "../es/label-words.ts";
+import * as esWords from "../es/closed-words.ts";
+import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
+import type { OpacityClass } from "../../optics/films/opacity.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import type { Texts } from "../texts.ts";
+
+/** Under what light, within a sentence. */
+export const LAMPS = {
+  incandescent: {
+    en: "lamplight",
+    de: "Lampenlicht",
+    fr: "lumière de lampe",
+    es: "luz de lámpara",
+  },
+  led: {
+    en: "white LED light",
+    de: "weißem LED-Licht",
+    fr: "lumière de LED blanche",
+    es: "luz de LED blanco",
+  },
+  fluorescent: {
+    en: "fluorescent tube",
+    de: "Leuchtstofflicht",
+    fr: "lumière de tube fluorescent",
+    es: "luz de tubo fluorescente",
+  },
+} satisfies Readonly<Record<Lamp, Texts[string]>>;
+
+/** What is known of a mixture beside its colour. */
+export const MIX_FACTS = {
+  semicolon: { en: en.SEMICOLON, de: de.SEMICOLON, fr: fr.SEMICOLON, es: es.SEMICOLON },
+  weakest: (word: string, of: string) => ({
+    en: `${word} (by ${en.within(of)})`,
+    de: `${word} (durch ${de.within(of)})`,
+    fr: `${word} (d’après ${fr.within(of)})`,
+    es: `${word} (por ${es.within(of)})`,
+  }),
+  unknown: (names: readonly string[]) => ({
+    en: `not known of ${en.listed(names.map(en.within))}`,
+    de: `nicht bekannt für ${de.listed(names.map(de.within))}`,
+    fr: `inconnu pour ${fr.listed(names.map(fr.within))}`,
+    es: `no se sabe de ${es.listed(names.map(es.within))}`,
+  }),
+  notKnown: { en: "not known", de: "nicht bekannt", fr: "inconnu", es: "no se sabe" },
+  days: (days: Interval) => ({
+    en: en.dayCount(days),
+    de: de.dayCount(days),
+    fr: fr.dayCount(days),
+    es: es.dayCount(days),
+  }),
+  daysEstimate: {
+    en: "an estimate from its tubes",
+    de: "eine Schätzung aus den Tuben",
+    fr: "estimé d’après ses tubes",
+    es: "estimado por sus tubos",
+  },
+  /** @param ratio of the film, from the least to the most that it may be. */
+  hiding: {
+    hides: (ratio: string, um: string) => ({
+      en: `hides a chart at ${um} (contrast ratio ${ratio})`,
+      de: `deckt eine Karte bei ${um} (Kontrastverhältnis ${ratio})`,
+      fr: `couvre une carte à ${um} (rapport de contraste ${ratio})`,
+      es: `cubre una carta a ${um} (relación de contraste ${ratio})`,
+    }),
+    "may hide": (ratio: string, um: string) => ({
+      en: `may hide a chart at ${um} (contrast ratio ${ratio})`,
+      de: `deckt bei ${um} vielleicht eine Karte (Kontrastverhältnis ${ratio})`,
+      fr: `couvre peut-être une carte à ${um} (rapport de contraste ${ratio})`,
+      es: `quizá cubra una carta a ${um} (relación de contraste ${ratio})`,
+    }),
+    "does not hide": (ratio: string, um: string) => ({
+      en: `does not hide a chart at ${um} (contrast ratio ${ratio})`,
+      de: `deckt bei ${um} keine Karte (Kontrastverhältnis ${ratio})`,
+      fr: `ne couvre pas une carte à ${um} (rapport de contraste ${ratio})`,
+      es: `no cubre una carta a ${um} (relación de contraste ${ratio})`,
+    }),
+  },
+  /** Of a film so dark that its contrast ratio tells only of its darkness. */
+  dark: (word: OpacityClass, um: string, hides: boolean) => ({
+    en: `${word} at ${um}${hides ? ", though its darkness hides a chart" : ""}`,
+    de: `${deSets.OPACITY_WORDS[word]} bei ${um}${hides ? ", auch wenn ihre Dunkelheit eine Karte deckt" : ""}`,
+    fr: `${frWords.OPACITIES[word]} à ${um}${hides ? ", même si son obscurité couvre une carte" : ""}`,
+    es: `${esWords.OPACITIES[word]} a ${um}${hides ? ", aunque su oscuridad cubre una carta" : ""}`,
+  }),
+  signals: {
+    Danger: {
+      en: "Danger",
+      de: deSets.SIGNAL_WORDS.Danger,
+      fr: frLabel.SIGNAL_WORDS.Danger,
+      es: esLabel.SIGNAL_WORDS.Danger,
+    },
+    Warning: {
+      en: "Warning",
+      de: deSets.SIGNAL_WORDS.Warning,
+      fr: frLabel.SIGNAL_WORDS.Warning,
+      es: esLabel.SIGNAL_WORDS.Warning,
+    },
+  },
+  contains: (metals: readonly string[]) => ({
+    en: `contains ${en.listed(metals)}`,
+    de: `enthält ${de.listed(metals.map((metal) => deSets.inGerman(deSets.METAL_NAMES, metal)))}`,
+    fr: `contient\u202f: ${fr.listed(metals.map((metal) => frWords.wordOf(frWords.METALS, metal)))}`,
+    es: `contiene ${es.listed(metals.map((metal) => esWords.wordOf(esWords.METALS, metal)))}`,
+  }),
+  noWarning: { en: "none needed", de: "keine nötig", fr: "aucun nécessaire", es: "no hace falta" },
+  restricted: (names: readonly string[]) => ({
+    en: `${en.listed(names)}: not sold to everybody`,
+    de: `${de.listed(names)}: nicht für jeden verkäuflich`,
+    fr: `${fr.listed(names)}\u202f: pas en vente pour tous`,
+    es: `${es.listed(names)}: no se vende a todos`,
+  }),
+  price: (text: string) => ({
+    en: `about ${text}`,
+    de: `etwa ${text}`,
+    fr: `environ ${text}`,
+    es: `alrededor de ${text}`,
+  }),
+  /** @param p68 of the mixture; under a lamp as in daylight, at most. */
+  lampsPart: (worst: Lamp, of: ByLamp, p68: number) =>
+    of[worst] < 2
+      ? {
+          en: "matches under lamps too",
+          de: "passt auch unter Lampen",
+          fr: "s’accorde aussi sous les lampes",
+          es: "coincide también bajo lámparas",
+        }
+      : {
+          en: `parts from it by \u0394E00\u00a0${en.decimals(of[worst], 1)} \u00b1${en.decimals(p68, 1)} in ${LAMPS[worst].en}`,
+          de: `weicht bei ${LAMPS[worst].de} um \u0394E00\u00a0${de.decimals(of[worst], 1)} ±${de.decimals(p68, 1)} davon ab`,
+          fr: `s’en écarte de \u0394E00\u00a0${fr.decimals(of[worst], 1)} \u00b1${fr.decimals(p68, 1)} en ${LAMPS[worst].fr}`,
+          es: `se aparta en \u0394E00\u00a0${es.decimals(of[worst], 1)} \u00b1${es.decimals(p68, 1)} con ${LAMPS[worst].es}`,
+        },
+  lampsShift: (worst: Lamp, of: ByLamp, p68: number) =>
+    of[worst] < 2
+      ? {
+          en: "holds its colour under lamps",
+          de: "hält ihre Farbe unter Lampen",
+          fr: "garde sa couleur sous les lampes",
+          es: "mantiene su color bajo lámparas",
+        }
+      : {
+          en: `changes by \u0394E00\u00a0${en.decimals(of[worst], 1)} \u00b1${en.decimals(p68, 1)} in ${LAMPS[worst].en}`,
+          de: `ändert sich bei ${LAMPS[worst].de} um \u0394E00\u00a0${de.decimals(of[worst], 1)} ±${de.decimals(p68, 1)}`,
+          fr: `change de \u0394E00\u00a0${fr.decimals(of[worst], 1)} \u00b1${fr.decimals(p68, 1)} en ${LAMPS[worst].fr}`,
+          es: `cambia en \u0394E00\u00a0${es.decimals(of[worst], 1)} \u00b1${es.decimals(p68, 1)} con ${LAMPS[worst].es}`,
+        },
+} satisfies Texts;
