@@ -1,17 +1,12 @@
 import type { Words } from "../words/words.ts";
 import { unitText } from "../present/figure-text.ts";
-import type {
-  CatalogueGridView,
-  CatalogueTableView,
-  LinkView,
-  TableView,
-} from "../present/views.ts";
+import type { CatalogueGridView, CatalogueTableView, LinkView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { tableView } from "../present/table-view.ts";
+import { tableView, type Cell, type WrittenTable } from "../present/table-view.ts";
 import { FAMILIES, type Language } from "../records/schema/terms.ts";
 import { colourCard } from "./colour-card.ts";
 import { colourCell } from "./colour-cell.ts";
-import type { OrderKeys } from "./colour-row.ts";
+import type { OrderKeys, ColourRow } from "./colour-row.ts";
 import { rowOf } from "./colour-rows.ts";
 import { filterChoices } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
@@ -171,18 +166,19 @@ const gridPages = remembered(({ sheets, words }: PageContext) =>
   ),
 );
 
-/** Colours of one heading in an order, with the table that shows some of them. */
-export interface OrderGroup {
+interface Group {
   readonly id: string;
   readonly heading: string;
   readonly items: readonly SheetTexts[];
-  /** @param from place of the first in the group, from 0. */
-  readonly table: (
-    shown: readonly SheetTexts[],
-    from: number,
-    context: PageContext,
-    place: PagePlace,
-  ) => TableView;
+}
+
+/** Colours of one heading in an order, and what the table that shows some of them says. */
+export interface OrderGroup extends Group {
+  /** Heads, that of the colours first. */
+  readonly columns: WrittenTable["columns"];
+  /** What stands behind a colour. @param nth its place in the group, from 1. */
+  readonly cells: (row: ColourRow, nth: number) => readonly Cell[];
+  readonly isCompact: boolean;
 }
 
 const orderPages = remembered((context: PageContext, order: Order) =>
@@ -226,10 +222,18 @@ export function catalogueTable(
       place,
     ),
     contents: headed.length > 2 ? headed : [],
-    groups: groups.map(({ id, heading: group, items, from, table: shown }) => ({
+    groups: groups.map(({ id, heading: group, items, from, columns, cells, isCompact }) => ({
       id,
       heading: group,
-      table: shown(items, from, context, place),
+      table: tableView({
+        caption: text.caption(group),
+        compact: isCompact,
+        columns,
+        rows: items.map((worded, i) => [
+          colourCell(worded, context, place),
+          ...cells(rowOf(worded, context), from + i + 1),
+        ]),
+      }),
     })),
     downloads: [],
   };
@@ -241,13 +245,25 @@ function orderGroups(order: Order, context: PageContext): OrderGroup[] {
       return oilGroups(context);
     case "strength":
       return strengthGroups(context);
-    default:
-      return orderedGroups(order, context).map(({ id, heading, sheets: items }) => ({
-        id,
-        heading,
-        items,
-        table: (shown, _, page, place) => table(heading, shown, page, place),
+    default: {
+      const { words } = context;
+      const { columns: text } = words.pages.catalogue;
+      const columns = [
+        text.colour,
+        text.pigments,
+        text.munsell,
+        text.lightfastness,
+        text.opacity,
+        text.drying,
+        { head: text.oil, unit: unitText("g/100 g", words), numeric: true },
+      ];
+      return orderedGroups(order, context).map((group) => ({
+        ...group,
+        columns,
+        cells: (row) => row.cells,
+        isCompact: false,
       }));
+    }
   }
 }
 
@@ -262,12 +278,6 @@ export function familyLinks(
     const first = pages.findIndex((page) => page.some((group) => group.family === family));
     return { family, href: `${addressTo(paths[first] ?? "", place)}#${family}` };
   });
-}
-
-interface Group {
-  readonly id: string;
-  readonly heading: string;
-  readonly sheets: readonly SheetTexts[];
 }
 
 function orderedGroups(order: Exclude<Order, "oil" | "strength">, context: PageContext): Group[] {
@@ -288,7 +298,7 @@ function orderedGroups(order: Exclude<Order, "oil" | "strength">, context: PageC
       return byFamily(sheets, words.language).map(([family, members]) => ({
         id: family,
         heading: words.families[family],
-        sheets: members,
+        items: members,
       }));
     case "value":
       return by(
@@ -334,12 +344,12 @@ function cutByHeading(
     )
     .sort((one, other) => one.value - other.value);
   const groups = [...grouped(known.map(({ heading, worded }) => [heading, worded]))].map(
-    ([heading, members], i) => ({ id: `group-${i + 1}`, heading, sheets: members }),
+    ([heading, members], i) => ({ id: `group-${i + 1}`, heading, items: members }),
   );
   const unknown = keyed.filter(({ value }) => value === undefined).map(({ worded }) => worded);
   return unknown.length === 0
     ? groups
-    : [...groups, { id: "not-stated", heading: without, sheets: unknown }];
+    : [...groups, { id: "not-stated", heading: without, items: unknown }];
 }
 
 const HUE_FAMILIES = [
@@ -354,29 +364,3 @@ const HUE_FAMILIES = [
   "Purples (P)",
   "Red-purples (RP)",
 ];
-
-function table(
-  heading: string,
-  sheets: readonly SheetTexts[],
-  context: PageContext,
-  place: PagePlace,
-): TableView {
-  const { words } = context;
-  const { columns, caption } = words.pages.catalogue;
-  return tableView({
-    caption: caption(heading),
-    columns: [
-      columns.colour,
-      columns.pigments,
-      columns.munsell,
-      columns.lightfastness,
-      columns.opacity,
-      columns.drying,
-      { head: columns.oil, unit: unitText("g/100 g", words), numeric: true },
-    ],
-    rows: sheets.map((worded) => [
-      colourCell(worded, context, place),
-      ...rowOf(worded, context).cells,
-    ]),
-  });
-}

@@ -16,10 +16,8 @@ import { pigmentName } from "./pigment-name.ts";
 
 /** Class and days, what moves them, trials, the colour in each white, layers and film. */
 export function dryingBlocks(page: SheetPage): Block[] {
-  const {
-    sheet: { drying },
-    words,
-  } = page;
+  const { sheet, words } = page;
+  const { drying } = sheet;
   const text = words.pages.drying;
   const [dryingClass, days] = [textOf(page, "drying.class"), textOf(page, "drying.touchDryDays")];
   const tried = drying.trials.some(({ tintedWith }) => tintedWith === undefined);
@@ -54,10 +52,8 @@ export function dryingBlocks(page: SheetPage): Block[] {
 
 /** Each contribution with its sign, factor and standing; its reason under its name. */
 function contributionTable(page: SheetPage): TableView[] {
-  const {
-    sheet: { drying },
-    words,
-  } = page;
+  const { sheet, words } = page;
+  const { drying } = sheet;
   if (drying.contributions.length === 0) return [];
   const text = words.pages.paint.drying;
   const linseed = textOf(page, "drying.linseedDays") ?? "";

@@ -1,8 +1,8 @@
 import { keysOf } from "../quantities/members.ts";
 import { handbookEstimate } from "../formulation/handbook-estimate.ts";
-import type { RowStanding } from "../knowledge/cells.ts";
 import { HUE_FAMILIES, type HueFamily } from "../knowledge/hue-family.ts";
 import type { PigmentKnowledge } from "../knowledge/pigment-knowledge.ts";
+import type { EvidencedRow } from "../knowledge/loaded-table.ts";
 import { isInterval } from "../quantities/interval.ts";
 import type { FoldBlock, LineView } from "../blocks/block.ts";
 import { statement } from "../blocks/section-blocks.ts";
@@ -15,7 +15,6 @@ import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts"
 
 type Fact = keyof Words["pages"]["pigmentIndex"]["facts"];
 type KnownContext = Pick<PageContext, "records" | "words">;
-type Evidenced = { readonly source: string; readonly standing: RowStanding };
 
 /** Every name of pigments.csv that counts among a family, as a fold of what is known of it. */
 export function knownPigments(
@@ -69,15 +68,15 @@ function factLines(
   const { words } = context;
   const texts = words.pages.pigmentIndex;
   const named = sourceLink(context, place);
-  const sources = (evidence: readonly Evidenced[]): string =>
+  const sources = (evidence: readonly EvidencedRow[]): string =>
     [...new Set(evidence.map(told))].join(words.semicolon);
   /** A sentence of what is known, with its sources; none of what is not. */
-  const known = (text: string | undefined, ...evidence: readonly (Evidenced | undefined)[]) =>
+  const known = (text: string | undefined, ...evidence: readonly (EvidencedRow | undefined)[]) =>
     text === undefined
       ? []
       : [texts.sourced(text, sources(evidence.filter((one) => one !== undefined)))];
   /** A text, and how what it says was come by. */
-  const told = ({ source, standing }: Evidenced): string => {
+  const told = ({ source, standing }: EvidencedRow): string => {
     const { text } = named(source);
     if (standing === "derived") return texts.workedOut(text);
     if (standing !== "memory") return text;
@@ -158,7 +157,7 @@ function factLines(
       "sensitivities",
       harms.map(
         ({ row, reason }) =>
-          `${statementText(reason, words).replace(/\.$/, "")} (${sources([row as Evidenced & typeof row])}).`,
+          `${statementText(reason, words).replace(/\.$/, "")} (${sources([row as EvidencedRow & typeof row])}).`,
       ),
     ],
     ["dust", known(dust && texts.dust(dust.nature), dust)],

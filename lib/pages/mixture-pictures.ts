@@ -76,10 +76,8 @@ function pairPicture(
   white: MixtureWhite,
   { worded, context, words }: SheetPage,
 ): PictureView | undefined {
-  const {
-    pair,
-    white: { slug },
-  } = white;
+  const { pair } = white;
+  const { slug } = white.white;
   const own = worded.sheet.tints.find((tint) => tint.white.slug === slug);
   if (pair === undefined || !isKnown(pair.neutralShare) || !isKnown(pair.neutralChroma))
     return undefined;

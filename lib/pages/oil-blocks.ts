@@ -16,10 +16,8 @@ const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
 
 /** Oil by mass and by volume, packing, finish; what jars and tubes hold. */
 export function oilBlocks(page: SheetPage): Block[] {
-  const {
-    sheet: { oil },
-    words,
-  } = page;
+  const { sheet, words } = page;
+  const { oil } = sheet;
   const { oil: text, paint } = words.pages;
   const line = oilLine(page);
   const [oilClass, grams] = [

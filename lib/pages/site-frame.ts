@@ -1,7 +1,7 @@
 import { cautionLine } from "./caution-line.ts";
 import type { KeyBlock } from "../blocks/block.ts";
 import type { Words } from "../words/words.ts";
-import type { LinkView, SiteView } from "../present/views.ts";
+import type { LinkView, SiteView, PageView } from "../present/views.ts";
 import { LANGUAGE_NAMES } from "../words/languages.ts";
 import { languageFolder, pageLanguages } from "./page-languages.ts";
 import { hasMixing } from "./mixing-data.ts";
@@ -96,7 +96,7 @@ export function pageHead(
   { path }: PagePlace,
   heading: string,
   description: string,
-): { title: string; heading: string; description: string; canonical?: string } {
+): Pick<PageView, "title" | "heading" | "description" | "canonical"> {
   const address = wholeAddress(context, path);
   return {
     title: context.words.pages.title(heading, context.records.workshop.name),
