@@ -45,7 +45,7 @@ function entriesOf(
             heading: question,
             href: `${root}answers/${slug}/`,
             text: firstSentence(summary),
-            ...(language === undefined ? {} : { language }),
+            ...(language !== undefined && { language }),
             colours: colours.slice(0, MOST_COLOURS).flatMap((colour) => {
               const sheet = context.sheets.find((one) => one.sheet.slug === colour)?.sheet;
               return ownColour(sheet?.notations.masstone) ?? [];

@@ -39,7 +39,7 @@ export function answerPage(
   const { question, date } = answer.record;
   return {
     kind: "answer",
-    ...(answer.language === undefined ? {} : { language: answer.language }),
+    ...(answer.language !== undefined && { language: answer.language }),
     ...pageHead(context, place, question, text.description(rendered.summaryText)),
     ...sharedPicture(
       context,
@@ -48,17 +48,15 @@ export function answerPage(
     ),
     summary: { body: rendered.summary },
     blocks: rendered.blocks,
-    ...(claims.length === 0
-      ? {}
-      : {
-          claims: {
-            heading: text.claims.checked(
-              claims.length,
-              newest === undefined ? undefined : words.date(newest),
-            ),
-            table: claimTable(claims, context, index),
-          },
-        }),
+    ...(claims.length > 0 && {
+      claims: {
+        heading: text.claims.checked(
+          claims.length,
+          newest === undefined ? undefined : words.date(newest),
+        ),
+        table: claimTable(claims, context, index),
+      },
+    }),
     coloursHeading: text.coloursHeading,
     ...answerTiles(sheets, context, place),
     revision: text.answered(

@@ -78,7 +78,7 @@ export function replyMaterial(
       short,
       cautionLine: text.cautionLine,
       colours: colours.map((worded) => replyColour(worded, offered, context)),
-      ...(address === undefined ? {} : { more: text.more(address) }),
+      ...(address !== undefined && { more: text.more(address) }),
       closing: [
         text.closing,
         records.workshop.name,
@@ -119,7 +119,7 @@ function replyColour(
     slug: sheet.slug,
     name: sheet.name,
     lines: Object.fromEntries(lines),
-    ...(caution === undefined ? {} : { caution }),
+    ...(caution !== undefined && { caution }),
   };
 }
 

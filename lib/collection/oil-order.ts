@@ -41,10 +41,10 @@ export function oilBeside(sheets: readonly OilInRange[]): ReadonlyMap<string, Oi
       return [
         sheet.slug,
         {
-          ...(areRanked && mass !== undefined && volume !== undefined
-            ? { places: { mass, volume, of: byMass.length } }
-            : {}),
-          ...(byMassAlone === undefined ? {} : { byMassAlone: asTold(byMassAlone) }),
+          ...(areRanked &&
+            mass !== undefined &&
+            volume !== undefined && { places: { mass, volume, of: byMass.length } }),
+          ...(byMassAlone !== undefined && { byMassAlone: asTold(byMassAlone) }),
         },
       ];
     }),

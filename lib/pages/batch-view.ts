@@ -137,7 +137,7 @@ function batchTable(batch: BatchSection, page: SheetPage): TableView {
         const { row } = worded.leaf(`batch.sizes.${size.slug}.${found[0]}`);
         return {
           text: valueText(row, found[1], words),
-          ...(i === batch.sizes.length - 1 ? { standing: standingView(found[1], words) } : {}),
+          ...(i === batch.sizes.length - 1 && { standing: standingView(found[1], words) }),
         };
       }),
     ]),
@@ -196,13 +196,13 @@ export function spannedRecipe(
       ...price(part),
     })),
     ...density("pigmentDensityGPerCm3", oil.pigmentDensityGPerCm3),
-    ...(isMeasured(oil.paintDensityGPerCm3)
-      ? { paintDensityGPerCm3: midpoint(oil.paintDensityGPerCm3.value) }
-      : {}),
+    ...(isMeasured(oil.paintDensityGPerCm3) && {
+      paintDensityGPerCm3: midpoint(oil.paintDensityGPerCm3.value),
+    }),
     oilIndexGPer100g: valueOf(mainOil(oil)),
     oil: {
-      ...(vehicle === undefined ? {} : density("densityGPerCm3", vehicle.densityGPerCm3)),
-      ...(vehicle === undefined ? {} : price(vehicle)),
+      ...(vehicle !== undefined && density("densityGPerCm3", vehicle.densityGPerCm3)),
+      ...(vehicle !== undefined && price(vehicle)),
     },
     additions: additions.map((one) => ({
       percent: midpoint(valueOf(one.percentOfOil)),

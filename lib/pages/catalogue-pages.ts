@@ -55,7 +55,7 @@ export function orderLinks(context: PageContext, place: PagePlace, shown: string
   return [...orders, ...whites].map(({ text, to }) => ({
     text,
     href: addressTo(to, place),
-    ...(to === shown ? { current: true } : {}),
+    ...(to === shown && { current: true }),
   }));
 }
 
@@ -86,7 +86,7 @@ export function catalogueGrid(
     compare: { text: words.pages.compare.fromCatalogue, href: `${place.root}compare/` },
     filters: {
       ...text.filters,
-      ...(isWhole ? {} : { label: words.pages.parts.onThisPage(text.filters.label) }),
+      ...(!isWhole && { label: words.pages.parts.onThisPage(text.filters.label) }),
       families,
       choices: filterChoices(
         words,

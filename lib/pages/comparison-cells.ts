@@ -27,7 +27,7 @@ export function shownColour(worded: SheetTexts, context: PageContext): ShownColo
     ...compared,
     address: `colours/${sheet.slug}/`,
     ...indexOf(sheet),
-    ...(masstone === undefined ? {} : { masstone }),
+    ...(masstone !== undefined && { masstone }),
     whites: sheet.tints.map(({ white, atL }) => ({
       slug: white.slug,
       name: white.name,
@@ -65,8 +65,8 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
     };
     return {
       text: word,
-      ...(standing === undefined ? {} : { standing }),
-      ...(detail === undefined ? {} : { note: detail }),
+      ...(standing !== undefined && { standing }),
+      ...(detail !== undefined && { note: detail }),
     };
   };
   const reference = records.workshop.strengthReference;
@@ -126,7 +126,7 @@ function figureCell(
   return {
     text,
     standing: standingView(worded.leaf(path).figure, context.words),
-    ...(note === undefined ? {} : { note }),
+    ...(note !== undefined && { note }),
   };
 }
 
@@ -152,14 +152,12 @@ function tintCell(
         return [level, text.tint(a ?? "", b ?? "")];
       }),
     ),
-    ...(first === undefined
-      ? {}
-      : {
-          standing: standingView(
-            worded.leaf(`tints.${white.slug}.atL.${first}.b`).figure,
-            context.words,
-          ),
-        }),
+    ...(first !== undefined && {
+      standing: standingView(
+        worded.leaf(`tints.${white.slug}.atL.${first}.b`).figure,
+        context.words,
+      ),
+    }),
   };
 }
 

@@ -117,7 +117,7 @@ function trialTable({ worded, sheet: { drying }, words }: SheetPage): TableView[
       rows: drying.trials.map(({ tintedWith, method, date, touchDryDays }, i) => [
         {
           text: tintedWith === undefined ? text.alone : text.inWhite(tintedWith.name),
-          ...(method === undefined ? {} : { note: method }),
+          ...(method !== undefined && { note: method }),
         },
         { ...cell(`drying.trials.${i}.touchDryDays`), standing: standingView(touchDryDays, words) },
         ...["throughDryDays", "filmThicknessUm", "temperatureC", "humidityPercent"].map((field) =>

@@ -47,7 +47,7 @@ export function formerTexts(
   return {
     ...said,
     replacement,
-    inItsPlace: { text: text.replacedBy(replacement), ...(href === undefined ? {} : { href }) },
+    inItsPlace: { text: text.replacedBy(replacement), ...(href !== undefined && { href }) },
   };
 }
 

@@ -24,7 +24,7 @@ export function jsonLd(
     name: sheet.name,
     description: madeOfText(sheet, words),
     brand: { "@type": "Brand", name: records.workshop.name },
-    ...(head.canonical === undefined ? {} : { url: head.canonical }),
+    ...(head.canonical !== undefined && { url: head.canonical }),
     ...(pictures.length === 0 || ownColour(sheet.notations.masstone) === undefined
       ? {}
       : { image: pictures }),
@@ -48,10 +48,10 @@ function offers({ offer }: Sheet, url: string | undefined): object {
             name: `${ml} ml`,
             price: price.toFixed(digits),
             priceCurrency: currency,
-            ...(unitPrice === undefined
-              ? {}
-              : { priceSpecification: unitPriceSpecification(unitPrice, currency, digits) }),
-            ...(url === undefined ? {} : { url }),
+            ...(unitPrice !== undefined && {
+              priceSpecification: unitPriceSpecification(unitPrice, currency, digits),
+            }),
+            ...(url !== undefined && { url }),
           },
         ],
   );

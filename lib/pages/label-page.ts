@@ -184,7 +184,7 @@ function factTable(worded: SheetTexts, context: PageContext): TableView {
               {
                 text: fact.word,
                 standing: fact.standing,
-                ...(fact.detail === undefined ? {} : { note: fact.detail }),
+                ...(fact.detail !== undefined && { note: fact.detail }),
               },
             ],
           ];

@@ -24,13 +24,13 @@ export function labelTextView({ sheet, words, context: { records } }: SheetPage)
     id: "label",
     heading: words.pages.sections.label,
     lead: text.lead,
-    ...(remarks.length === 0 ? {} : { remark: remarks.join(" ") }),
+    ...(remarks.length > 0 && { remark: remarks.join(" ") }),
     text: labelText(
       sheet,
       {
         supplier: [name, address, telephone, contact].filter((line) => line !== undefined),
         sizesMl: (colour?.sizes ?? []).map(({ ml }) => ml),
-        ...(lot === undefined ? {} : { lot }),
+        ...(lot !== undefined && { lot }),
         languages,
       },
       words,

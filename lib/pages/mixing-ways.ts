@@ -41,11 +41,11 @@ function offeredData(all: MixingData, paints: readonly MixingPaint[]): MixingDat
       return all.revision;
     },
     workshop,
-    ...(currency === undefined ? {} : { currency }),
+    ...(currency !== undefined && { currency }),
     observer,
-    ...(usual === undefined ? {} : { usual }),
+    ...(usual !== undefined && { usual }),
     paints,
-    ...(grounds === undefined ? {} : { grounds }),
+    ...(grounds !== undefined && { grounds }),
     hasOthers: true,
   };
 }
@@ -105,7 +105,7 @@ export function mixingWays(context: PageContext, { path, root }: PagePlace): Lin
   return targets.map(([text, target]) => ({
     text,
     href: addressTo(target, { root }),
-    ...(path === target ? { current: true } : {}),
+    ...(path === target && { current: true }),
   }));
 }
 

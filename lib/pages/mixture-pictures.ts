@@ -167,6 +167,6 @@ function pointAt(
     ...plane,
     standing,
     colour: ownColour(tint),
-    ...(label === undefined ? {} : { label }),
+    ...(label !== undefined && { label }),
   };
 }

@@ -108,6 +108,6 @@ function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): Tab
         },
       ];
     }),
-    ...(fill.fillings.some(({ packing }) => packing !== "paint") ? { note: text.note } : {}),
+    ...(fill.fillings.some(({ packing }) => packing !== "paint") && { note: text.note }),
   });
 }

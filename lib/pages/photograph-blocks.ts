@@ -57,7 +57,7 @@ function pictures(
       photograph,
       pictures: whole,
       name,
-      ...(lot === undefined ? {} : { lot }),
+      ...(lot !== undefined && { lot }),
       remarks: photographRemarks(photograph, sheet).map((one) => statementText(one, words)),
     },
     inReadColour !== undefined && {

@@ -52,7 +52,7 @@ export function photographView(
   const top = topOf({ folder }, place.root);
   return [
     {
-      ...(alt?.language === undefined ? {} : { language: alt.language }),
+      ...(alt?.language !== undefined && { language: alt.language }),
       alt: alt?.text ?? text.alt(text.of[record.of], name),
       sources: [
         source(inFormat(pictures, "avif", "Display P3"), top),
@@ -73,7 +73,7 @@ export function photographView(
               shown !== undefined && { ...shown, text: sentence(shown.text) },
               taken !== "" && {
                 text: sentence(taken),
-                ...(light?.language === undefined ? {} : { language: light.language }),
+                ...(light?.language !== undefined && { language: light.language }),
               },
             ]),
       remarks,
@@ -101,7 +101,7 @@ function textIn(texts: TextInLanguages, language: Language, own: Language): Text
   const [other] = Object.entries(texts) as [Language, string][];
   const ofOwn = texts[own];
   if (ofOwn !== undefined) return { text: ofOwn, language: own };
-  return { text: other?.[1] ?? "", ...(other === undefined ? {} : { language: other[0] }) };
+  return { text: other?.[1] ?? "", ...(other !== undefined && { language: other[0] }) };
 }
 
 function sentence(text: string): string {
@@ -125,7 +125,7 @@ function source(pictures: readonly ScreenPicture[], top: string): PhotographView
         {
           type: `image/${first.type}`,
           srcset: srcset(pictures, top),
-          ...(first.gamut === "sRGB" ? {} : { media: "(color-gamut: p3)" }),
+          ...(first.gamut !== "sRGB" && { media: "(color-gamut: p3)" }),
         },
       ];
 }

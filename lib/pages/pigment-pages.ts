@@ -186,7 +186,7 @@ export function pigmentPage(
     kind: "pigment",
     ...pageHead(context, place, record.name, record.whatItIs ?? record.name),
     name: record.name,
-    ...(record.colourIndexName === undefined ? {} : { colourIndexName: record.colourIndexName }),
+    ...(record.colourIndexName !== undefined && { colourIndexName: record.colourIndexName }),
     whatItIs: [record.whatItIs ?? words.pages.pigment.nothing],
     properties: {
       caption: text.properties,
@@ -229,10 +229,10 @@ export function pigmentPage(
       cautionLineOf([record], words),
     ],
     colours: shown.map((worded) => colourCard(worded, context, place)),
-    ...(shown.length < colours.length
-      ? { someColours: words.pages.parts.someOf(shown.length, colours.length) }
-      : {}),
-    ...(colours.length === 0 ? { noColours: text.noColours } : {}),
+    ...(shown.length < colours.length && {
+      someColours: words.pages.parts.someOf(shown.length, colours.length),
+    }),
+    ...(colours.length === 0 && { noColours: text.noColours }),
     revision: words.pages.build(context.date === undefined ? undefined : words.date(context.date)),
   };
 }

@@ -103,7 +103,7 @@ function whiteLinks(shown: Reach, context: PageContext, place: PagePlace): LinkV
   return reachesOf(context).map((reach) => ({
     text: reach.white.name,
     href: addressTo(mapPath(reach.white, context), place),
-    ...(reach === shown ? { current: true } : {}),
+    ...(reach === shown && { current: true }),
   }));
 }
 

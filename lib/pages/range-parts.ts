@@ -65,7 +65,7 @@ export function partLinks(paths: readonly string[], place: PagePlace): LinkView[
     : paths.map((one, i) => ({
         text: String(i + 1),
         href: addressTo(one, place),
-        ...(one === place.path ? { current: true } : {}),
+        ...(one === place.path && { current: true }),
       }));
 }
 

@@ -68,7 +68,7 @@ export function replacementBlocks(
           rows: rows.map(({ what, href, cells, screen }) => [
             {
               text: what,
-              ...(href === undefined ? {} : { href: `${root}${href}` }),
+              ...(href !== undefined && { href: `${root}${href}` }),
               swatch: cellSwatch(screen),
             },
             ...cells,
@@ -154,12 +154,12 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
   const itself: Row = {
     what: paint.name,
     cells: [text.itself, ...paintCells(paint)],
-    ...(paint.screen === undefined ? {} : { screen: paint.screen }),
+    ...(paint.screen !== undefined && { screen: paint.screen }),
   };
   return {
     name: paint.name,
     metals,
-    ...(discontinued === undefined ? {} : { discontinued }),
+    ...(discontinued !== undefined && { discontinued }),
     isUnclassifiedLeftOut:
       metals.length > 0 &&
       range.data.paints.some((other) => other.slug !== paint.slug && other.facts.warning.isUnknown),
@@ -216,7 +216,7 @@ function singles(
       what: other.name,
       href: `colours/${other.slug}/`,
       cells: [differenceText(difference, p68, words.numbers), ...paintCells(other)],
-      ...(other.screen === undefined ? {} : { screen: other.screen }),
+      ...(other.screen !== undefined && { screen: other.screen }),
     }));
 }
 

@@ -126,7 +126,7 @@ function notes({ context: { records }, sheet }: SheetPage): Block[] {
         {
           kind: "prose",
           body: markdownHtml(own),
-          ...(language === undefined ? {} : { language }),
+          ...(language !== undefined && { language }),
         },
       ];
 }

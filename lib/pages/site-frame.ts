@@ -16,7 +16,7 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
   const link = (text: string, href: string): LinkView => ({
     text,
     href: `${root}${href}`,
-    ...(path.startsWith(href) ? { current: true } : {}),
+    ...(path.startsWith(href) && { current: true }),
   });
   return {
     workshop: workshop.name,
@@ -27,7 +27,7 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
     home: {
       text: workshop.name,
       href: root === "" ? "./" : root,
-      ...(path === "index.html" ? { current: true } : {}),
+      ...(path === "index.html" && { current: true }),
     },
     nav: given([
       link(pages.nav.colours, "colours/"),
@@ -44,11 +44,11 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
       link(pages.nav.about, "about/"),
     ],
     words: pages.frame,
-    ...(workshop.demonstration === true ? { demonstration: pages.demonstration } : {}),
+    ...(workshop.demonstration === true && { demonstration: pages.demonstration }),
     ragLine: pages.ragLine,
     cautionLine: cautionLine(context),
     build: pages.build(date === undefined ? undefined : words.date(date)),
-    ...(workshop.contact === undefined ? {} : { contact: workshop.contact }),
+    ...(workshop.contact !== undefined && { contact: workshop.contact }),
     standings: standingsKey(words).standings,
     translations: translationsOf(context, { path, root }),
   };
@@ -85,7 +85,7 @@ function translationsOf(context: PageContext, { path, root }: PagePlace): SiteVi
       text: LANGUAGE_NAMES[language],
       href,
       alternate: wholeAddress({ records: context.records, folder }, path) ?? href,
-      ...(language === context.words.language ? { current: true } : {}),
+      ...(language === context.words.language && { current: true }),
     };
   });
 }
@@ -102,6 +102,6 @@ export function pageHead(
     title: context.words.pages.title(heading, context.records.workshop.name),
     heading,
     description,
-    ...(address === undefined ? {} : { canonical: address }),
+    ...(address !== undefined && { canonical: address }),
   };
 }

@@ -70,8 +70,8 @@ function fact(
     name,
     href,
     word,
-    ...(detail === undefined ? {} : { detail }),
-    ...(brief === undefined ? {} : { brief }),
+    ...(detail !== undefined && { detail }),
+    ...(brief !== undefined && { brief }),
     standing,
   };
 }

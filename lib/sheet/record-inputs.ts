@@ -11,7 +11,7 @@ const ROOTS = new Map<string, RecordRoot>();
 /** A root is one thing, however many figures rest on it: what is expected of a colour in a white rests on hundreds. */
 function root(kind: RecordRoot["kind"], slug: string, field?: string): RecordRoot {
   const name = `${kind}/${slug}/${field ?? ""}`;
-  const known = ROOTS.get(name) ?? { kind, slug, ...(field === undefined ? {} : { field }) };
+  const known = ROOTS.get(name) ?? { kind, slug, ...(field !== undefined && { field }) };
   ROOTS.set(name, known);
   return known;
 }

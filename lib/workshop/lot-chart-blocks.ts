@@ -71,7 +71,7 @@ function individuals(series: LotsInTime, book: LotBook, words: Words): PictureVi
     limits: chart.limits,
     tolerance: toleranceOf(of, book.tolerances),
     leastReach: LEAST_REACH[of],
-    ...(of === "strength" ? {} : { floor: 0 }),
+    ...(of !== "strength" && { floor: 0 }),
     lineLabels: text.lines,
     places: PLACES[of],
   });

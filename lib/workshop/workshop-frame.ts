@@ -19,7 +19,7 @@ export function workshopFrame(
     nav: sections.map(({ text: name, href }) => ({
       text: name,
       href: `${place.root}${href}`,
-      ...(place.path.startsWith(href) && !href.includes("#") ? { current: true } : {}),
+      ...(place.path.startsWith(href) && !href.includes("#") && { current: true }),
     })),
     more: [],
     translations: [],

@@ -78,7 +78,7 @@ export function tintDrying(
           ))
         : takenFrom(trial.figures.touchDryDays);
     return filled(TINT_DRYING, {
-      white: { slug, name, ...(colourIndexName === undefined ? {} : { colourIndexName }) },
+      white: { slug, name, ...(colourIndexName !== undefined && { colourIndexName }) },
       whiteParts: WHITE_PARTS,
       touchDryDays,
       contributions,

@@ -137,7 +137,7 @@ function lotBook(
   })).filter((series) => series.points.length > 1);
   return {
     colour,
-    ...(standard === undefined ? {} : { standard }),
+    ...(standard !== undefined && { standard }),
     lots,
     planned: own.filter(({ record }) => record.planned === true),
     tolerances,
@@ -170,7 +170,7 @@ function standardBeside(standard: LotFigures, { standard: again }: Lot): LotFigu
   const { masstone, letDowns } = readSpectra(again.masstone, again.letDowns);
   return {
     ...standard,
-    ...(masstone === undefined ? {} : { masstone }),
+    ...(masstone !== undefined && { masstone }),
     letDowns: [...letDowns, ...standard.letDowns],
   };
 }
@@ -182,8 +182,8 @@ function standardFigures(colour: Colour, standard: Lot | undefined): LotFigures 
   const density = standard?.record.densityGPerCm3;
   return {
     ...readSpectra(colour.masstone, standardLetDowns(colour, standard)),
-    ...(typeof value === "number" ? { oilIndexGPer100g: value } : {}),
-    ...(density === undefined ? {} : { densityGPerCm3: density }),
+    ...(typeof value === "number" && { oilIndexGPer100g: value }),
+    ...(density !== undefined && { densityGPerCm3: density }),
   };
 }
 
@@ -191,9 +191,9 @@ function lotFigures({ record, masstone, letDowns }: Lot): LotFigures {
   const pigmentG = record.pigments.reduce((sum, { massG }) => sum + massG, 0);
   return {
     ...readSpectra(masstone, letDowns),
-    ...(record.finenessOfGrindUm === undefined ? {} : { finenessUm: record.finenessOfGrindUm }),
-    ...(record.oil === undefined ? {} : { oilIndexGPer100g: (100 * record.oil.massG) / pigmentG }),
-    ...(record.densityGPerCm3 === undefined ? {} : { densityGPerCm3: record.densityGPerCm3 }),
+    ...(record.finenessOfGrindUm !== undefined && { finenessUm: record.finenessOfGrindUm }),
+    ...(record.oil !== undefined && { oilIndexGPer100g: (100 * record.oil.massG) / pigmentG }),
+    ...(record.densityGPerCm3 !== undefined && { densityGPerCm3: record.densityGPerCm3 }),
   };
 }
 
@@ -252,6 +252,6 @@ function workshopSpread(records: Records): WorkshopSpread {
             degrees: one.degrees / 3,
           },
         }),
-    ...(strength === undefined ? {} : { strengthPercent: strength }),
+    ...(strength !== undefined && { strengthPercent: strength }),
   };
 }

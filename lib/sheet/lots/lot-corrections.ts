@@ -139,7 +139,7 @@ export function candidates(colour: Colour, lot: Lot, matter: Matter): Candidate[
                 name: other.record.number,
                 kind: "lot",
                 paint,
-                ...(mostShare === undefined ? {} : { mostShare }),
+                ...(mostShare !== undefined && { mostShare }),
               },
             ];
       }),

@@ -21,9 +21,9 @@ export function lotsSection(slug: string, records: Records): LotsSection | undef
   return standard === undefined && told.length === 0
     ? undefined
     : {
-        ...(standard === undefined ? {} : { standard: standard.record.number }),
+        ...(standard !== undefined && { standard: standard.record.number }),
         describes,
-        ...(recalled.length === 0 ? {} : { recalled }),
-        ...(conceded.length === 0 ? {} : { conceded }),
+        ...(recalled.length > 0 && { recalled }),
+        ...(conceded.length > 0 && { conceded }),
       };
 }

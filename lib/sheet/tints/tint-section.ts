@@ -116,7 +116,7 @@ function tintSection(
     white: {
       slug,
       name: white.name,
-      ...(white.colourIndexName === undefined ? {} : { colourIndexName: white.colourIndexName }),
+      ...(white.colourIndexName !== undefined && { colourIndexName: white.colourIndexName }),
     },
     standing: "measured",
     massRatioKind: kind,
@@ -126,8 +126,8 @@ function tintSection(
     ].toSorted((one, other) => other.colourShare - one.colourShare),
     atL,
     sentence,
-    ...(parts === undefined ? {} : { strengthParts: parts }),
-    ...(refusal === undefined ? {} : { refusal }),
+    ...(parts !== undefined && { strengthParts: parts }),
+    ...(refusal !== undefined && { refusal }),
   };
 }
 
