@@ -36,23 +36,22 @@ function entriesOf(
   context: PageContext,
   { root }: PagePlace,
 ): EntriesBlock[] {
-  return answers.length === 0
-    ? []
-    : [
-        {
-          kind: "entries",
-          entries: answers.map(({ slug, question, summary, colours, language }) => ({
-            heading: question,
-            href: `${root}answers/${slug}/`,
-            text: firstSentence(summary),
-            ...(language !== undefined && { language }),
-            colours: colours.slice(0, MOST_COLOURS).flatMap((colour) => {
-              const sheet = context.sheets.find((one) => one.sheet.slug === colour)?.sheet;
-              return ownColour(sheet?.notations.masstone) ?? [];
-            }),
-          })),
-        },
-      ];
+  if (answers.length === 0) return [];
+  return [
+    {
+      kind: "entries",
+      entries: answers.map(({ slug, question, summary, colours, language }) => ({
+        heading: question,
+        href: `${root}answers/${slug}/`,
+        text: firstSentence(summary),
+        ...(language !== undefined && { language }),
+        colours: colours.slice(0, MOST_COLOURS).flatMap((colour) => {
+          const sheet = context.sheets.find((one) => one.sheet.slug === colour)?.sheet;
+          return ownColour(sheet?.notations.masstone) ?? [];
+        }),
+      })),
+    },
+  ];
 }
 const MOST_COLOURS = 6;
 

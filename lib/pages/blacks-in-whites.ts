@@ -162,17 +162,16 @@ export function blacksInWhitesPicture(
     label: black.name,
     lanes: whites.flatMap((white) => {
       const grey = greyIn(white, black, level);
-      return grey === undefined
-        ? []
-        : [
-            {
-              kind: "point" as const,
-              label: text.short(white.name),
-              b: grey.at.b,
-              uncertainty: grey.at.uncertainty,
-              colour: ownColour(grey.tint.atL[level]),
-            },
-          ];
+      if (grey === undefined) return [];
+      return [
+        {
+          kind: "point" as const,
+          label: text.short(white.name),
+          b: grey.at.b,
+          uncertainty: grey.at.uncertainty,
+          colour: ownColour(grey.tint.atL[level]),
+        },
+      ];
     }),
   }));
   const title = text.title(level);

@@ -175,19 +175,18 @@ function factTable(worded: SheetTexts, context: PageContext): TableView {
     columns: [columns.line, columns.says, columns.here(worded.sheet.name)],
     rows: Object.values(text.facts).flatMap((says, i) => {
       const fact = facts[i];
-      return fact === undefined
-        ? []
-        : [
-            [
-              fact.name,
-              fact.key === "whitens" || fact.key === "middleTone" ? text[fact.key] : says,
-              {
-                text: fact.word,
-                standing: fact.standing,
-                ...(fact.detail !== undefined && { note: fact.detail }),
-              },
-            ],
-          ];
+      if (fact === undefined) return [];
+      return [
+        [
+          fact.name,
+          fact.key === "whitens" || fact.key === "middleTone" ? text[fact.key] : says,
+          {
+            text: fact.word,
+            standing: fact.standing,
+            ...(fact.detail !== undefined && { note: fact.detail }),
+          },
+        ],
+      ];
     }),
   });
 }

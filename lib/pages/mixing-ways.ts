@@ -124,12 +124,11 @@ export function benchLinks(
 ): LinkView[] {
   const fit = fits.get(slug);
   const white = fit?.kind === "fit" ? fit.whites[0]?.slug : undefined;
-  return white === undefined
-    ? []
-    : [
-        {
-          text: words.pages.mixing.bench.fromSheet,
-          href: `${root}bench/?mix=${slug}:1&white=${white}:10`,
-        },
-      ];
+  if (white === undefined) return [];
+  return [
+    {
+      text: words.pages.mixing.bench.fromSheet,
+      href: `${root}bench/?mix=${slug}:1&white=${white}:10`,
+    },
+  ];
 }

@@ -91,14 +91,13 @@ function pairPicture(
   ).flatMap(({ name, atL }) => {
     const at = greyAt({ atL }, "50");
     const colour = ownColour(atL["50"]);
-    return at === undefined || colour === undefined
-      ? []
-      : [
-          {
-            name,
-            point: { a: at.a, b: at.b, standing: "derived" as const, colour },
-          },
-        ];
+    if (at === undefined || colour === undefined) return [];
+    return [
+      {
+        name,
+        point: { a: at.a, b: at.b, standing: "derived" as const, colour },
+      },
+    ];
   });
   const mixed = own === undefined ? undefined : greyAt(own, "50");
   const trails: Trail[] = given([

@@ -119,15 +119,14 @@ function inFormat(
 
 function source(pictures: readonly ScreenPicture[], top: string): PhotographView["sources"] {
   const [first] = pictures;
-  return first === undefined
-    ? []
-    : [
-        {
-          type: `image/${first.type}`,
-          srcset: srcset(pictures, top),
-          ...(first.gamut !== "sRGB" && { media: "(color-gamut: p3)" }),
-        },
-      ];
+  if (first === undefined) return [];
+  return [
+    {
+      type: `image/${first.type}`,
+      srcset: srcset(pictures, top),
+      ...(first.gamut !== "sRGB" && { media: "(color-gamut: p3)" }),
+    },
+  ];
 }
 
 function srcset(pictures: readonly ScreenPicture[], top: string): string {

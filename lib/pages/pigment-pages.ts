@@ -133,12 +133,11 @@ function knownFolds(
   folds: readonly FoldBlock[] = [],
   text: PageContext["words"]["pages"]["pigmentIndex"],
 ): Block[] {
-  return folds.length === 0
-    ? []
-    : [
-        { kind: "heading", level: 3, text: text.knownHeading(folds.length) },
-        { kind: "group", flow: "stack", blocks: folds },
-      ];
+  if (folds.length === 0) return [];
+  return [
+    { kind: "heading", level: 3, text: text.knownHeading(folds.length) },
+    { kind: "group", flow: "stack", blocks: folds },
+  ];
 }
 
 function numberCell(

@@ -120,15 +120,14 @@ function notKnownYet(page: SheetPage): Block[] {
 
 function notes({ context: { records }, sheet }: SheetPage): Block[] {
   const { notes: own = "", notesLanguage: language } = records.colours.get(sheet.slug) ?? {};
-  return own === ""
-    ? []
-    : [
-        {
-          kind: "prose",
-          body: markdownHtml(own),
-          ...(language !== undefined && { language }),
-        },
-      ];
+  if (own === "") return [];
+  return [
+    {
+      kind: "prose",
+      body: markdownHtml(own),
+      ...(language !== undefined && { language }),
+    },
+  ];
 }
 
 function lasting(page: SheetPage): Block[] {

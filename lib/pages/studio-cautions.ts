@@ -27,20 +27,19 @@ export function studioCautions(
 ): CautionsBlock[] {
   const own = sheet.cautions.studio.filter(({ general }) => !general);
   const operations = [...new Set(own.map(({ operation }) => operation))].filter(wanted);
-  return operations.length === 0
-    ? []
-    : [
-        {
-          kind: "cautions",
-          operations: operations.map((operation) => ({
-            operation: words.operations[operation] ?? operation,
-            cautions: cautionsByReason(
-              own.filter((caution) => caution.operation === operation),
-              words,
-            ),
-          })),
-        },
-      ];
+  if (operations.length === 0) return [];
+  return [
+    {
+      kind: "cautions",
+      operations: operations.map((operation) => ({
+        operation: words.operations[operation] ?? operation,
+        cautions: cautionsByReason(
+          own.filter((caution) => caution.operation === operation),
+          words,
+        ),
+      })),
+    },
+  ];
 }
 
 /** Sentences that share a reason, in the order of the first of them. */

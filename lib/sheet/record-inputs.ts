@@ -89,14 +89,13 @@ export function drawdownRecords(colour: Colour | undefined, records: Records): R
 function filmsOfFit(colour: Colour, records: Records): RecordRoot[] {
   const { films } = colour.record;
   const isOverBoth = colour.masstoneOverBlack !== undefined;
-  return records.workshop.grounds === undefined || (films === undefined && !isOverBoth)
-    ? []
-    : [
-        ...(films === undefined ? [] : colourRecord(colour, "films")),
-        ...readingRecords(films),
-        ...ingredientRecords(colour, records),
-        ...colourRecord(colour, "pigments", "vehicle", "additions", "oilIndexGPer100g"),
-      ];
+  if (records.workshop.grounds === undefined || (films === undefined && !isOverBoth)) return [];
+  return [
+    ...(films === undefined ? [] : colourRecord(colour, "films")),
+    ...readingRecords(films),
+    ...ingredientRecords(colour, records),
+    ...colourRecord(colour, "pigments", "vehicle", "additions", "oilIndexGPer100g"),
+  ];
 }
 
 /** The chart, where a drawdown of the colour or of one of its whites was read over both halves. */

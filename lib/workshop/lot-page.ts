@@ -367,15 +367,14 @@ function shortBlocks({ record }: Lot, { words }: PageContext): Block[] {
   return tubes.flatMap(({ ml, massG }) => {
     if (massG === undefined || !isPackedSize(ml)) return [];
     const foundMl = takenVolumeMl(massG, densityGPerCm3);
-    return !isShort(foundMl, ml)
-      ? []
-      : [
-          statement(
-            words.pages.lots.lot.rows.packedShort(
-              words.numbers.decimal(foundMl, 1),
-              words.numbers.plain(ml),
-            ),
-          ),
-        ];
+    if (!isShort(foundMl, ml)) return [];
+    return [
+      statement(
+        words.pages.lots.lot.rows.packedShort(
+          words.numbers.decimal(foundMl, 1),
+          words.numbers.plain(ml),
+        ),
+      ),
+    ];
   });
 }

@@ -43,16 +43,15 @@ export function drawdownSet(colour: Colour, records: Records): DrawdownSet {
     const { masstone } = whiteColour(slug, records);
     const paint = paintOfWhite(slug, records);
     const notPredicted = paint && effectOfPigments(paint, records);
-    return masstone === undefined
-      ? []
-      : [
-          {
-            slug,
-            masstone: opticsReading(masstone),
-            ...(notPredicted !== undefined && { notPredicted }),
-            ...(paint !== undefined && paintFilms(paint, records)),
-          },
-        ];
+    if (masstone === undefined) return [];
+    return [
+      {
+        slug,
+        masstone: opticsReading(masstone),
+        ...(notPredicted !== undefined && { notPredicted }),
+        ...(paint !== undefined && paintFilms(paint, records)),
+      },
+    ];
   });
   const tintsWithout = colour.tints.filter(({ reading }) => !isSpectrum(reading));
   const masstoneWithout = colour.masstone !== undefined && !isSpectrum(colour.masstone);
