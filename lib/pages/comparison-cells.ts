@@ -5,15 +5,21 @@ import { statedText } from "../present/stated-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { codedText } from "../present/label-model.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { comparedColour } from "../collection/compared-colour.ts";
-import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
+import {
+  LIGHTNESS_KEYS,
+  type EqualLightness,
+  type TintSection,
+} from "../sheet/tints/tint-figures.ts";
 import { saidOfEveryPaint } from "../hazard/markets/market-statements.ts";
 import { hazardView } from "./label-view.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";
 import { sixFacts, whiteningParts } from "./six-facts.ts";
 import { pigmentName } from "./pigment-name.ts";
+import { strengthReferenceName } from "./strength-reference.ts";
 
 /** What a comparison shows of one colour: what is compared, and beside each its finished text, its standing, its small print. */
 export function shownColour(worded: SheetTexts, context: PageContext): ShownColour {
@@ -69,7 +75,6 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
       ...(detail !== undefined && { note: detail }),
     };
   };
-  const reference = records.workshop.strengthReference;
   const gloss = sheet.oil.gloss60;
   return {
     ...Object.fromEntries(
@@ -81,9 +86,9 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
     masstone: figure("notations.masstone.munsell.text"),
     strength: figure(
       "optics.tintingStrengthByVolume",
-      reference === sheet.slug
+      records.workshop.strengthReference === sheet.slug
         ? text.isReference
-        : text.strength(records.colours.get(reference ?? "")?.record.name ?? ""),
+        : text.strength(strengthReferenceName(context)),
     ),
     whitens: fact("whitens"),
     opacity: fact("hides"),
@@ -131,7 +136,7 @@ function figureCell(
 }
 
 function levelsOf(atL: TintSection["atL"]): EqualLightness[] {
-  return (["70", "50", "30"] as const).filter((level) => atL[level] !== undefined);
+  return LIGHTNESS_KEYS.filter((level) => atL[level] !== undefined);
 }
 
 /** The sentence of the white, and a* and b* at each lightness. */
@@ -170,9 +175,7 @@ function labelCell({ sheet: { cautions } }: SheetTexts, { words }: PageContext):
   return {
     text: hazard.signalWord ?? (isUnknown ? text.noData : words.pages.sheetPage.safe.care),
     items: given([
-      ...hazard.statements.map(({ code, text: statement }) =>
-        code === undefined ? statement : `${code} ${statement}`,
-      ),
+      ...hazard.statements.map(codedText),
       hazard.pictograms.length > 0 && text.pictograms(hazard.pictograms.map(({ name }) => name)),
     ]),
   };

@@ -132,15 +132,12 @@ function statementLines(
   { language, substances, hazards, precautions, metals }: LabelModel,
   words: Words,
 ): string[] {
-  return [
-    ...(substances === undefined ? [] : [substances]),
-    ...hazards,
-    ...precautions,
-    ...metals,
-  ].map((line) => printed(line, language, words));
+  return given([substances, ...hazards, ...precautions, ...metals]).map((line) =>
+    printed(line, language, words),
+  );
 }
 
 function printed({ code, text, isMissing }: LabelLine, language: Language, words: Words): string {
   const said = isMissing ? `${text} (${translationRemark(language, words)})` : text;
-  return given([code !== undefined && code, said !== "" && said]).join(" ");
+  return given([code, said !== "" && said]).join(" ");
 }

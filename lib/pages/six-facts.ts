@@ -19,6 +19,7 @@ import { quantityText } from "../words/number-text.ts";
 import type { PartsToParts } from "../words/pages/sheet-page.ts";
 import type { Words } from "../words/words.ts";
 import { wordedSheet } from "./worded-sheet.ts";
+import { strengthReferenceName } from "./strength-reference.ts";
 
 /** Whether it lasts, hides, dries, how strong it is, how much oil it takes, and whether it is safe: a word each. */
 export function sixFacts(worded: SheetTexts, context: PageContext): SheetFact[] {
@@ -171,7 +172,7 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
   const { sheetPage } = words.pages;
   const { detail } = sheetPage;
   const reference = records.workshop.strengthReference;
-  const name = records.colours.get(reference ?? "")?.record.name ?? "";
+  const name = strengthReferenceName(context);
   const href = "#whites";
   const whitening = whiteningParts(sheet.slug, context);
   if (whitening !== undefined)

@@ -3,14 +3,14 @@ import { strengthOrder } from "../collection/strength-order.ts";
 import type { OrderGroup } from "./catalogue-pages.ts";
 import { rowOf } from "./colour-rows.ts";
 import type { PageContext } from "./page-context.ts";
+import { strengthReferenceName } from "./strength-reference.ts";
 import { given } from "../quantities/given.ts";
 
 /** The range ranked by tinting strength beside the workshop's reference; below it what does not compare. */
 export function strengthGroups(context: PageContext): OrderGroup[] {
-  const { records, sheets, words } = context;
+  const { sheets, words } = context;
   const text = words.pages.optics.byStrength;
-  const { strengthReference = "" } = records.workshop;
-  const reference = records.colours.get(strengthReference)?.record.name ?? "";
+  const reference = strengthReferenceName(context);
   const { ranked, others } = strengthOrder(
     sheets.map((worded) => ({
       slug: worded.sheet.slug,

@@ -12,6 +12,7 @@ import type { PageContext } from "./page-context.ts";
 import { paintColour, tintColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { whiteningParts } from "./six-facts.ts";
+import { strengthReferenceName } from "./strength-reference.ts";
 
 /** What a white is for and how it stands beside the other whites; then every colour that was tried in it. */
 export function whiteBlocks(page: SheetPage): Block[] {
@@ -49,9 +50,7 @@ function whiteLines({ sheet, context, words }: SheetPage): LineView[] {
       },
   );
   const parts = (white: Sheet): string | undefined => whiteningParts(white.slug, context)?.text;
-  const reference =
-    context.records.colours.get(context.records.workshop.strengthReference ?? "")?.record.name ??
-    "";
+  const reference = strengthReferenceName(context);
   const said = <T>(value: T | undefined, sentence: (value: T) => string): string | undefined =>
     value === undefined ? undefined : sentence(value);
   const purposes = sheet.family === "extender" ? [] : whitePurposes(sheet, others, context);

@@ -85,3 +85,8 @@ function lineOf(
     isMissing: own === undefined && text !== "",
   };
 }
+
+/** A statement with its code before it, where it has one. */
+export function codedText({ code, text }: Pick<LabelLine, "code" | "text">): string {
+  return code === undefined ? text : `${code} ${text}`;
+}
