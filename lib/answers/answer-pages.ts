@@ -9,6 +9,7 @@ import type { AnswerPageView } from "../blocks/page-kinds.ts";
 import { ownColour, tellingTint } from "../pages/screen-swatch.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { ReplyView } from "../present/answer-views.ts";
+import { dateText } from "../present/date-text.ts";
 import type { Answer } from "../records/records.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { claimTable } from "./claim-table.ts";
@@ -50,19 +51,13 @@ export function answerPage(
     blocks: rendered.blocks,
     ...(claims.length > 0 && {
       claims: {
-        heading: text.claims.checked(
-          claims.length,
-          newest === undefined ? undefined : words.date(newest),
-        ),
+        heading: text.claims.checked(claims.length, dateText(newest, words)),
         table: claimTable(claims, context, index),
       },
     }),
     coloursHeading: text.coloursHeading,
     ...answerTiles(sheets, context, place),
-    revision: text.answered(
-      date === undefined ? undefined : words.date(date),
-      newest === undefined ? undefined : words.date(newest),
-    ),
+    revision: text.answered(dateText(date, words), dateText(newest, words)),
     all: { text: text.all, href: `${place.root}answers/` },
   };
 }

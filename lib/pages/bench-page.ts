@@ -17,6 +17,7 @@ import { dryPigmentBlocks } from "./safety-blocks.ts";
 import { pageHead } from "./site-frame.ts";
 import { strengthBlocks } from "./strength-blocks.ts";
 import { lotsText } from "../present/lots-text.ts";
+import { dateText } from "../present/date-text.ts";
 import { given } from "../quantities/given.ts";
 
 export function benchPath(slug: string): string {
@@ -49,10 +50,7 @@ export function benchPage(
       },
     ]),
     revision: [
-      words.pages.sheet.revision(
-        revision,
-        sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
-      ),
+      words.pages.sheet.revision(revision, dateText(sheet.recordDate, words)),
       ...(sheet.lots === undefined ? [] : [lotsText(sheet.lots, words)]),
     ].join(". "),
   };

@@ -5,7 +5,6 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { tableView, type Cell, type WrittenTable } from "../present/table-view.ts";
 import { FAMILIES, type Language } from "../records/schema/terms.ts";
 import { colourCard } from "./colour-card.ts";
-import { colourCell } from "./colour-cell.ts";
 import type { OrderKeys, ColourRow } from "./colour-row.ts";
 import { rowOf } from "./colour-rows.ts";
 import { filterChoices } from "./range-filters.ts";
@@ -229,10 +228,12 @@ export function catalogueTable(
         caption: text.caption(group),
         compact: isCompact,
         columns,
-        rows: items.map((worded, i) => [
-          colourCell(worded, context, place),
-          ...cells(rowOf(worded, context), from + i + 1),
-        ]),
+        rows: items.map((worded, i) => {
+          const { name, slug } = worded.sheet;
+          const row = rowOf(worded, context);
+          const link = { text: name, href: `${place.root}colours/${slug}/`, swatch: row.swatch };
+          return [link, ...cells(row, from + i + 1)];
+        }),
       }),
     })),
     downloads: [],

@@ -3,6 +3,7 @@ import type { WorkshopRecord } from "../records/schema/workshop.ts";
 import { wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
 import { textPage } from "./text-page.ts";
 import { given } from "../quantities/given.ts";
+import { dateText } from "../present/date-text.ts";
 
 export type Former = NonNullable<WorkshopRecord["former"]>[number];
 
@@ -39,7 +40,7 @@ export function formerTexts(
   const text = words.pages.former;
   const said = {
     heading: name,
-    gone: text.gone(name, date === undefined ? undefined : words.date(date)),
+    gone: text.gone(name, dateText(date, words)),
   };
   if (replacedBy === undefined) return said;
   const replacement = pageName(replacedBy, records);

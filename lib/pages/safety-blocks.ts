@@ -2,6 +2,7 @@ import type { Block, StatementBlock } from "../blocks/block.ts";
 import { linesOf, lists, statement } from "../blocks/section-blocks.ts";
 import type { LabelView } from "../present/handling-views.ts";
 import { statementText } from "../present/statement-text.ts";
+import { dateText } from "../present/date-text.ts";
 import type { HandledPart } from "../sheet/handling/handling-sections.ts";
 import type { Words } from "../words/words.ts";
 import { unbrokenNumber } from "../words/typeset-text.ts";
@@ -111,9 +112,7 @@ function makerLines({ sheet, words }: SheetPage): StatementBlock[] {
     dataSheet !== undefined &&
       statement("", "body", {
         link: {
-          text: text.dataSheet(
-            dataSheet.date === undefined ? undefined : words.date(dataSheet.date),
-          ),
+          text: text.dataSheet(dateText(dataSheet.date, words)),
           href: dataSheet.url,
         },
       }),

@@ -2,6 +2,7 @@ import { cautionLine } from "./caution-line.ts";
 import type { KeyBlock } from "../blocks/block.ts";
 import type { Words } from "../words/words.ts";
 import type { LinkView, SiteView, PageView } from "../present/views.ts";
+import { dateText } from "../present/date-text.ts";
 import { LANGUAGE_NAMES } from "../words/languages.ts";
 import { languageFolder, pageLanguages } from "./page-languages.ts";
 import { hasMixing } from "./mixing-data.ts";
@@ -47,7 +48,7 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
     ...(workshop.demonstration === true && { demonstration: pages.demonstration }),
     ragLine: pages.ragLine,
     cautionLine: cautionLine(context),
-    build: pages.build(date === undefined ? undefined : words.date(date)),
+    build: pages.build(dateText(date, words)),
     ...(workshop.contact !== undefined && { contact: workshop.contact }),
     standings: standingsKey(words).standings,
     translations: translationsOf(context, { path, root }),

@@ -20,7 +20,7 @@ import type { Statement } from "../quantities/statement.ts";
 import { theoryModels, type RangeModels } from "../sheet/pigments/theory-models.ts";
 import { paintsOfPigment } from "../sheet/record-inputs.ts";
 import { whiteScattering } from "../sheet/tints/white-scattering.ts";
-import { bluenessDomain, bluenessSvg, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
+import { bluenessPicture, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
 import type { PageContext } from "./page-context.ts";
 import { at } from "../quantities/at.ts";
 import { given } from "../quantities/given.ts";
@@ -58,27 +58,15 @@ export function theoryPicture(context: PageContext, idPrefix: string): PictureVi
   }));
   if (rows.every(({ lanes }) => lanes.length === 0)) return undefined;
   const title = text.title(String(TOLD));
-  return {
-    svg: bluenessSvg(rows, context, {
-      idPrefix,
-      title,
-      description: text.description(
-        rows.map(({ label, lanes }) =>
-          text.row(
-            label,
-            lanes.map((lane) =>
-              text.lane(lane.label, numbers.decimal(lane.low, 0), numbers.decimal(lane.high, 0)),
-            ),
-          ),
-        ),
-      ),
-      axisLabel: text.axis,
-      domain: bluenessDomain(
-        rows.flatMap(({ lanes }) => lanes.flatMap(({ low, high }) => [low, high])),
-      ),
-    }),
+  return bluenessPicture(rows, context, {
+    idPrefix,
+    title,
+    words: text,
+    tell: ({ label, low, high }) =>
+      text.lane(label, numbers.decimal(low, 0), numbers.decimal(high, 0)),
+    valuesOf: ({ low, high }) => [low, high],
     caption: title,
-  };
+  });
 }
 
 /** How each white scatters over the spectrum: from its films where there are any, by theory where it can. All on one scale. */
