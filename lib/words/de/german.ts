@@ -20,7 +20,7 @@ const PAGES = pageWords("de");
 export const GERMAN: Words = {
   language: "de",
   about: ABOUT,
-  reach: (classes) => `${classes[0] ?? ""} bis ${classes.at(-1) ?? ""}`,
+  reach: (classes) => listed(classes, "or"),
   bounds: BOUND_WORDS,
   colon: COLON,
   semicolon: SEMICOLON,

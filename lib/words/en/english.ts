@@ -20,7 +20,7 @@ const PROPER = /^(Prussian|Venetian|Indian|Naples|Mars|Cologne|Pozzuoli|Verona|P
 export const ENGLISH: Words = {
   language: "en",
   about: "about",
-  reach: (classes) => `${classes[0] ?? ""} to ${classes.at(-1) ?? ""}`,
+  reach: (classes) => listed(classes, "or"),
   bounds: { "at least": "at least", "at most": "at most" },
   colon: COLON,
   semicolon: SEMICOLON,

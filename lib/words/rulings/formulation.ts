@@ -37,9 +37,12 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
   },
   "oil-index-class-at-its-limit": {
     en: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
-      `A ${spans.join(" to ")} oil index: ${en.gramsTo100(oilIndexGPer100g)} by mass lies at the limit between the two, ${en.significant(limitGPer100g, 3)}, and one batch may differ from the next by ${en.percent(within)}.`,
+      `A ${en.listed(spans, "or")} oil index: ${en.gramsTo100(oilIndexGPer100g)} by mass lies at the limit between the two, ${en.significant(limitGPer100g, 3)}, and one batch may differ from the next by ${en.percent(within)}.`,
     de: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
-      `Ölindex ${spans.map((each) => deSets.OIL_INDEX_WORDS[each]).join(" bis ")}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse liegen an der Grenze zwischen beiden, ${de.significant(limitGPer100g, 3)}, und ein Ansatz kann vom nächsten um ${de.percent(within)} abweichen.`,
+      `Ölindex ${de.listed(
+        spans.map((each) => deSets.OIL_INDEX_WORDS[each]),
+        "or",
+      )}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse liegen an der Grenze zwischen beiden, ${de.significant(limitGPer100g, 3)}, und ein Ansatz kann vom nächsten um ${de.percent(within)} abweichen.`,
     fr: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
       `Un indice d’huile ${fr.listed(
         spans.map((each) => frWords.OIL_CLASSES[each]),

@@ -27,32 +27,36 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
       `El cálculo da «${esWords.OPACITIES[v.class]}», y de su pigmento se espera «${esWords.OPACITIES[v.expected]}».`,
   },
   "opacity-by-contrast-ratio": {
-    en: ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
+    en: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
       en.sentence(
         `${bound === "at least" && word !== "opaque" ? `at least ${word}` : word}: a film of ${en.micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${en.decimals(contrastRatio, 3)}${en.bracketed(
           contrastRatioMin > 0 ? `from ${en.decimals(contrastRatioMin, 2)}` : undefined,
           "by limits of our own",
+          enOpacity.reach(spans),
         )}`,
       ),
-    de: ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
+    de: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
       de.sentence(
         `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${deSets.OPACITY_WORDS[word]}: ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${deSets.BOUND_WORDS[bound]} `}${de.decimals(contrastRatio, 3)}${de.bracketed(
           contrastRatioMin > 0 ? `ab ${de.decimals(contrastRatioMin, 2)}` : undefined,
           "nach eigenen Grenzen",
+          deOpacity.reach(spans),
         )}`,
       ),
-    fr: ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
+    fr: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
       fr.sentence(
         `${bound === "at least" && word !== "opaque" ? `au moins ${frWords.OPACITIES[word]}` : frWords.OPACITIES[word]}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste de ${bound === undefined ? "" : `${frBounds.BOUNDS[bound]} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
           contrastRatioMin > 0 ? `à partir de ${fr.decimals(contrastRatioMin, 2)}` : undefined,
           "selon nos propres limites",
+          frOpacity.reach(spans),
         )}`,
       ),
-    es: ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
+    es: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
       es.sentence(
         `${bound === "at least" && word !== "opaque" ? `al menos ${esWords.OPACITIES[word]}` : esWords.OPACITIES[word]}: una película de ${es.micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${esBounds.BOUNDS[bound]} `}${es.decimals(contrastRatio, 3)}${es.bracketed(
           contrastRatioMin > 0 ? `desde ${es.decimals(contrastRatioMin, 2)}` : undefined,
           "según límites nuestros",
+          esOpacity.reach(spans),
         )}`,
       ),
   },
