@@ -116,7 +116,9 @@ function hides(worded: SheetTexts, context: PageContext): SheetFact {
       key: "hides",
       href: "#painting",
       word: isKnown(opacityClass)
-        ? upperFirst(context.words.terms[opacityClass.value] ?? opacityClass.value)
+        ? upperFirst(
+            classText(opacityClass, (each) => context.words.terms[each] ?? each, context.words),
+          )
         : undefined,
       detail: hidingDetail(worded, context),
       standing: standingView(opacityClass, context.words),
@@ -146,7 +148,7 @@ function hidingDetail(worded: SheetTexts, context: PageContext): string | undefi
   return ratio === undefined ? undefined : detail.contrast(ratio);
 }
 
-/** How fast it dries, as "Slowly"; where its days reach into several classes by their names, "Medium to slow". */
+/** How fast it dries, as "Slowly"; where its days reach into several classes by their names, "Medium or slow". */
 export function driesWord(dryingClass: Known<string>, words: Words): string {
   return dryingClass.reaches === undefined
     ? at(words.pages.sheetPage.dries, dryingClass.value)
