@@ -231,6 +231,49 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
   });
 }
 
+/**
+ * How much of it and of white make a middle tone, of every colour alike; of a white, how much of it
+ * brings the strength reference there.
+ */
+export function middleToneFact(worded: SheetTexts, context: PageContext): FactView {
+  const { sheet } = worded;
+  const { words } = context;
+  const { sheetPage, cards } = words.pages;
+  const told = { key: "middleTone", href: "#whites" } as const;
+  const whitening = whiteningParts(sheet.slug, context);
+  if (whitening !== undefined)
+    return fact(context, {
+      ...told,
+      word: cards.whitens(whitening.text, strengthReferenceName(context)),
+      standing: standingView(whitening.figure, words),
+    });
+  const parts = partsOfWhite(worded, context);
+  if (parts === undefined && sheet.family === "extender")
+    return fact(context, {
+      ...told,
+      word: sheetPage.noStrength,
+      brief: sheetPage.detail.lengthens,
+      standing: standingWord("derived", words),
+    });
+  const light = lightMasstone(sheet);
+  return fact(context, {
+    ...told,
+    word: parts && sheetPage.mixedWithWhite(parts.mix),
+    without: light && sheetPage.detail.lighter,
+    standing: standingView(parts?.figure ?? light ?? sheet.optics.tintingStrength, words),
+  });
+}
+
+/** "31 % as strong as Lamp Black", where it is of one kind with the reference: by it two hues are not told apart. */
+export function strengthBeside(worded: SheetTexts, context: PageContext): string | undefined {
+  const { sheet } = worded;
+  const { words, records } = context;
+  const own = shownStrength(sheet);
+  if (own === undefined || records.workshop.strengthReference === sheet.slug) return undefined;
+  const percent = statedText(worded, own.path, words);
+  return percent && words.pages.cards.asStrongAs(percent, strengthReferenceName(context));
+}
+
 interface Parts {
   /** Parts of the white to one of the colour. */
   readonly text: string;
