@@ -1,7 +1,7 @@
 import { at } from "../quantities/at.ts";
 import type { Block } from "../blocks/block.ts";
 import { statement, tableOf } from "../blocks/section-blocks.ts";
-import type { Charted } from "../lots/control-chart.ts";
+import type { Charted } from "../lots/chart-signals.ts";
 import type { Tolerances } from "../lots/judgement.ts";
 import { lotChart, type LotChart } from "../plots/lot-chart.ts";
 import { statementText } from "../present/statement-text.ts";

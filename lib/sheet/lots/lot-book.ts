@@ -1,7 +1,8 @@
 /** All lots of a colour, held against its standard and each other. */
 import { readOnce, readWhenAsked, type RememberedReads } from "../../kept/reads.ts";
 import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
-import { controlChart, type Charted, type ControlChart } from "../../lots/control-chart.ts";
+import type { Charted } from "../../lots/chart-signals.ts";
+import { controlChart, type ControlChart } from "../../lots/control-chart.ts";
 import type { Correction } from "../../lots/correction.ts";
 import type { Tolerances } from "../../lots/judgement.ts";
 import {
