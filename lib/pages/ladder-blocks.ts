@@ -32,7 +32,7 @@ function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock 
       return {
         label: step.massRatio,
         measured: step.standing === "measured",
-        ...(colour === undefined ? {} : { colour }),
+        ...(colour !== undefined && { colour }),
       };
     }),
     remarks: [
@@ -57,7 +57,7 @@ export function expectedLadderBlocks({ sheet, words }: SheetPage): LadderBlock[]
       return {
         label: step.massRatio,
         measured: false,
-        ...(colour === undefined ? {} : { colour }),
+        ...(colour !== undefined && { colour }),
       };
     }),
     remarks: [],

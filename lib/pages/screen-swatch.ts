@@ -22,7 +22,7 @@ export function colourAsRead(
   const hex = figures?.srgb?.hex;
   if (hex === undefined || !isKnown(hex)) return undefined;
   const css = figures?.displayP3?.css;
-  return { hex: hex.value, ...(css !== undefined && isKnown(css) ? { displayP3: css.value } : {}) };
+  return { hex: hex.value, ...(css !== undefined && isKnown(css) && { displayP3: css.value }) };
 }
 
 /** A paint as a screen shows it wherever it stands: as the eye meets it, its gloss shut out. */

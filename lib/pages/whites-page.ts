@@ -143,7 +143,7 @@ function tintCell(sheet: Sheet, white: string, words: PageContext["words"]) {
   const { decimal } = words.numbers;
   return {
     ...cell(ownColour(tint.atL["50"]), words.pages.sheetPage.notReached),
-    ...(at === undefined ? {} : { text: text.board.figures(decimal(at.a, 1), decimal(at.b, 1)) }),
+    ...(at !== undefined && { text: text.board.figures(decimal(at.a, 1), decimal(at.b, 1)) }),
   };
 }
 
@@ -248,7 +248,7 @@ function table(
         {
           text: neutral.sheet.name,
           href: `${root}colours/${neutral.sheet.slug}/#in-${neutral.tint.white.slug}`,
-          ...(colour === undefined ? {} : { swatch: cellSwatch(colour) }),
+          ...(colour !== undefined && { swatch: cellSwatch(colour) }),
         },
         at(neutral, "50", "b"),
         at(neutral, "50", "a"),
