@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { packedMasses, tolerableShortfallMl } from "../../lib/formulation/packed-quantity.ts";
+import {
+  isPackedSize,
+  isShort,
+  packedMasses,
+  tolerableShortfallMl,
+} from "../../lib/formulation/packed-quantity.ts";
 
 /** Source: packed-quantity-76-211-eec, the table of Annex I, 2.4; shares rounded up to a tenth. */
 describe("how far contents may fall short", () => {
@@ -29,6 +34,20 @@ describe("how far contents may fall short", () => {
 
   test.each([4.99, 10_000.1, NaN])("of %d ml the law of packages says nothing", (nominalMl) => {
     expect(() => tolerableShortfallMl(nominalMl)).toThrow("5 <= Qn <= 10000 ml");
+    expect(isPackedSize(nominalMl)).toBe(false);
+  });
+
+  test.each([5, 40, 10_000])("of %d ml it speaks", (nominalMl) => {
+    expect(isPackedSize(nominalMl)).toBe(true);
+  });
+
+  // Our own choice: what weighing does not tell from the volume that is stated is not short.
+  test.each([
+    [39.94, true],
+    [39.96, false],
+    [40, false],
+  ])("%d ml in a package of 40 ml are short: %s", (heldMl, short) => {
+    expect(isShort(heldMl, 40)).toBe(short);
   });
 });
 
