@@ -37,6 +37,8 @@ const SHARED = {
   // What tests make lives for a moment each: in more room of its own little is swept before it ends.
   execArgv: ["--max-semi-space-size=64"],
   env: { TZ: "UTC", LC_ALL: "C" },
+  // A failure's line says what was found, and not of how many parts it is.
+  chaiConfig: { truncateThreshold: 300 },
   // Against a hang alone: a busy machine may take minutes over what takes seconds on a quiet one.
   testTimeout: 600_000,
   hookTimeout: 600_000,

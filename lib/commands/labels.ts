@@ -73,12 +73,13 @@ export async function labels(
       date: context.date,
       words: context.words,
     });
-    // Before the PDF: a label that is out and not on record could not be called back.
-    keepPrintedLabels(
-      options.contentDir,
-      printsOf(copied, latestDate(options.date), lot?.record.number, records),
+    // A label that is out and not on record could not be called back, and one that is on record and not out would be looked for.
+    output.write(pdf.bytes, () =>
+      keepPrintedLabels(
+        options.contentDir,
+        printsOf(copied, latestDate(options.date), lot?.record.number, records),
+      ),
     );
-    output.write(pdf.bytes);
     say(
       `${counted(count, "label")} on ${counted(pdf.pages, "page")}, to print at full size, ${seconds(started)}: ${options.outputFile}`,
     );

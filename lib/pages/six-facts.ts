@@ -116,7 +116,9 @@ function hides(worded: SheetTexts, context: PageContext): SheetFact {
       key: "hides",
       href: "#painting",
       word: isKnown(opacityClass)
-        ? upperFirst(context.words.terms[opacityClass.value] ?? opacityClass.value)
+        ? upperFirst(
+            classText(opacityClass, (each) => context.words.terms[each] ?? each, context.words),
+          )
         : undefined,
       detail: hidingDetail(worded, context),
       standing: standingView(opacityClass, context.words),
@@ -146,7 +148,7 @@ function hidingDetail(worded: SheetTexts, context: PageContext): string | undefi
   return ratio === undefined ? undefined : detail.contrast(ratio);
 }
 
-/** How fast it dries, as "Slowly"; where its days reach into several classes by their names, "Medium to slow". */
+/** How fast it dries, as "Slowly"; where its days reach into several classes by their names, "Medium or slow". */
 export function driesWord(dryingClass: Known<string>, words: Words): string {
   return dryingClass.reaches === undefined
     ? at(words.pages.sheetPage.dries, dryingClass.value)
@@ -183,7 +185,7 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
   const { sheetPage } = words.pages;
   const { detail } = sheetPage;
   const reference = records.workshop.strengthReference;
-  const name = records.colours.get(reference ?? "")?.record.name ?? "";
+  const name = referenceName(records);
   const href = "#whites";
   const whitening = whiteningParts(sheet.slug, context);
   if (whitening !== undefined)
@@ -253,6 +255,62 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
     },
     context,
   );
+}
+
+/**
+ * How much of it and of white make a middle tone, of every colour alike; of a white, how much of it
+ * brings the strength reference there.
+ */
+export function middleToneFact(worded: SheetTexts, context: PageContext): FactView {
+  const { sheet } = worded;
+  const { words, records } = context;
+  const { sheetPage, cards } = words.pages;
+  const told = { key: "middleTone", href: "#whites" } as const;
+  const whitening = whiteningParts(sheet.slug, context);
+  if (whitening !== undefined)
+    return fact(
+      {
+        ...told,
+        word: cards.whitens(whitening.text, referenceName(records)),
+        standing: standingView(whitening.figure, words),
+      },
+      context,
+    );
+  const parts = partsOfWhite(worded, context);
+  if (parts === undefined && sheet.family === "extender")
+    return fact(
+      {
+        ...told,
+        word: sheetPage.noStrength,
+        brief: sheetPage.detail.lengthens,
+        standing: standingWord("derived", words),
+      },
+      context,
+    );
+  const light = lightMasstone(sheet);
+  return fact(
+    {
+      ...told,
+      word: parts && sheetPage.mixedWithWhite(parts.mix),
+      without: light && sheetPage.detail.lighter,
+      standing: standingView(parts?.figure ?? light ?? sheet.optics.tintingStrength, words),
+    },
+    context,
+  );
+}
+
+/** "31 % as strong as Lamp Black", where it is of one kind with the reference: by it two hues are not told apart. */
+export function strengthBeside(worded: SheetTexts, context: PageContext): string | undefined {
+  const { sheet } = worded;
+  const { words, records } = context;
+  const own = shownStrength(sheet);
+  if (own === undefined || records.workshop.strengthReference === sheet.slug) return undefined;
+  const percent = statedText(worded, own.path, words);
+  return percent && words.pages.cards.asStrongAs(percent, referenceName(records));
+}
+
+function referenceName({ workshop, colours }: PageContext["records"]): string {
+  return colours.get(workshop.strengthReference ?? "")?.record.name ?? "";
 }
 
 interface Parts {

@@ -20,7 +20,7 @@ export function valueText(row: FigureRow, figure: Printed, words: Words): string
   return figure.bound === undefined ? text : `${words.bounds[figure.bound]} ${text}`;
 }
 
-/** A class in a word; where what it was chosen by reaches into several, all of these: "medium to slow". */
+/** A class in a word; where what it was chosen by reaches into several, all of these: "medium or slow". */
 export function classText(
   {
     value,

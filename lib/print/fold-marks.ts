@@ -13,6 +13,10 @@ const FOLD = {
   sizePt: 5.5,
 } as const;
 
+function longMm(text: string): number {
+  return measureText(text, "sans", FOLD.sizePt);
+}
+
 /** What pages and folds of a strip are called in its margin. */
 export interface FoldWords {
   readonly front: string;
@@ -51,16 +55,38 @@ export function foldMarks(
     sizePt: FOLD.sizePt,
     ink: GREY,
   });
-  const longMm = (text: string): number => measureText(text, "sans", FOLD.sizePt);
-  const ofPage = (text: string, fromMm: number): Mark =>
-    runs === "across"
-      ? said(text, start + fromMm + FOLD.besideMm, before - FOLD.besideMm)
-      : said(text, before - longMm(text), start + fromMm + FOLD.lineMm);
-  const ofFold = (text: string, fold: number): Mark =>
-    runs === "across"
-      ? said(text, start + fold - FOLD.besideMm - longMm(text), before - FOLD.besideMm)
-      : said(text, before - longMm(text), start + fold - FOLD.besideMm);
   const pages = [0, ...foldsMm];
+  const ofPage = (i: number): string =>
+    i === 0 ? words.front : i === pages.length - 1 ? words.back : words.page(i + 1);
+  const ofFold = (i: number): string => (i % 2 === 0 ? words.away : words.over);
+  /** Each page's name and each fold's way above them. */
+  const besidePages = (): Mark[] => {
+    const yMm = before - FOLD.besideMm;
+    return [
+      ...pages.map((fromMm, i) => said(ofPage(i), start + fromMm + FOLD.besideMm, yMm)),
+      ...foldsMm.map((fold, i) =>
+        said(ofFold(i), start + fold - FOLD.besideMm - longMm(ofFold(i)), yMm),
+      ),
+    ];
+  };
+  /** The margin beside strips that run down is too narrow for words: it has numbers, which a line above tells. */
+  const byNumber = (): Mark[] => {
+    const isInside = (i: number): boolean => i > 0 && i < pages.length - 1;
+    const told = pages.flatMap((_, i) => [
+      isInside(i) ? ofPage(i) : `${i + 1} ${ofPage(i)}`,
+      ...(i < foldsMm.length ? [ofFold(i)] : []),
+    ]);
+    return [
+      said(
+        told.join(" \u00b7 "),
+        Math.min(...beside) + FOLD.besideMm,
+        start - FOLD.clearMm - FOLD.besideMm,
+      ),
+      ...pages.map((fromMm, i) =>
+        said(String(i + 1), before - longMm(String(i + 1)), start + fromMm + FOLD.lineMm),
+      ),
+    ];
+  };
   return {
     tag: "Artifact",
     marks: [
@@ -68,13 +94,7 @@ export function foldMarks(
         broken(fold, before - FOLD.lengthMm, before),
         broken(fold, behind, behind + FOLD.lengthMm),
       ]),
-      ...pages.map((fromMm, i) =>
-        ofPage(
-          i === 0 ? words.front : i === pages.length - 1 ? words.back : words.page(i + 1),
-          fromMm,
-        ),
-      ),
-      ...foldsMm.map((fold, i) => ofFold(i % 2 === 0 ? words.away : words.over, fold)),
+      ...(runs === "across" ? besidePages() : byNumber()),
     ],
   };
 }

@@ -2,7 +2,7 @@ import { labelSizes } from "../hazard/label/label-sizes.ts";
 import { at, certain } from "../quantities/at.ts";
 import { imposesOn, longestOn } from "./imposition.ts";
 import type { FoldedStrip, LabelFace, LaidLabel } from "./laid-label.ts";
-import { labelSymbol } from "./label-symbol.ts";
+import { cornerSymbol, labelSymbol } from "./label-symbol.ts";
 import { BLACK, movedTo, type Tagged } from "./mark.ts";
 import { flowed, flowHeightMm, type FlowItem } from "./package-flow.ts";
 import { insidePages, type InsideAttempt } from "./fold-out-inside.ts";
@@ -71,7 +71,7 @@ export function foldOutLabel(
   const outer = onceEach((attempt: OuterAttempt) => outerPages(content, size, attempt));
   for (const attempt of attempts(size)) {
     if (attempt.xHeightMm > mostXHeightMm) continue;
-    const { pages: _inside, isApart: _isApart, ...tried } = attempt;
+    const { pages: _pages, areWhole: _areWhole, columns: _columns, ...tried } = attempt;
     const pair = outer(tried);
     const strip = pair && stripFace(content, size, attempt, pair);
     const front =
@@ -102,7 +102,7 @@ function onceEach<In, Out>(work: (asked: In) => Out): (asked: In) => Out {
   };
 }
 
-/** One language a page before several on one, few pages before many, roomy letters before the least. */
+/** No language parted before one that goes on over, few pages before many, roomy letters before the least. */
 function attempts({ ml, heightMm, xHeightMm, kind, paper, ...size }: PackageSize): Attempt[] {
   const { pictogramMm, leastPictogramMm } = labelSizes(ml);
   const bandMm = bandHeightMm(heightMm);
@@ -122,10 +122,19 @@ function attempts({ ml, heightMm, xHeightMm, kind, paper, ...size }: PackageSize
   });
   const both = [true, false];
   return both.flatMap((isInsideTold) =>
-    both.flatMap((isApart) =>
-      [false, true].flatMap((areFactsInside) =>
-        shapes.flatMap((shape) =>
-          types.map((type) => ({ ...type, ...shape, isInsideTold, isApart, areFactsInside })),
+    both.flatMap((areWhole) =>
+      shapes.flatMap((shape) =>
+        [false, true].flatMap((areFactsInside) =>
+          (kind === "jar" ? [1, 2] : [1]).flatMap((columns) =>
+            types.map((type) => ({
+              ...type,
+              ...shape,
+              isInsideTold,
+              areWhole,
+              columns,
+              areFactsInside,
+            })),
+          ),
         ),
       ),
     ),
@@ -325,6 +334,7 @@ function frontPage(
     face: "sans",
     sizePt,
     gapMm: i === 0 ? 0 : PARAGRAPH_MM,
+    isProse: true,
   }));
   const widthMm = area.widthMm - ARROW.besideMm;
   const highMm = flowHeightMm(told, widthMm);
@@ -402,9 +412,7 @@ function besidePages(
     sizePt,
     gapMm: i === 0 ? 0 : PARAGRAPH_MM,
   }));
-  const symbolMm = symbol === undefined ? 0 : symbol.heightMm + SAFE_MM;
-  const blocks = flowed(items, [{ ...area, bottomMm: area.bottomMm - symbolMm }]);
-  return (
-    blocks && [...blocks, ...(symbol?.blocksAt(area.xMm, area.bottomMm - symbol.heightMm) ?? [])]
-  );
+  const corner = cornerSymbol(symbol, "right", area);
+  const blocks = flowed(items, [corner.above(area)]);
+  return blocks && [...blocks, ...corner.blocks];
 }

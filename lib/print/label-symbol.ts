@@ -1,6 +1,7 @@
 import { type Tagged, BLACK, MM_PER_PT, WHITE } from "./mark.ts";
 import { EAN_MODULE_MM, EAN_MODULES, EAN_QUIET, eanBars, eanPath, eanText } from "./ean-symbol.ts";
 import { heldFew } from "../kept/held-few.ts";
+import type { Column } from "./package-flow.ts";
 import type { PackageLabelContent } from "./package-label-content.ts";
 import type { PackageSize } from "./package-size.ts";
 import { QR_QUIET_MODULES, qrFigure, qrMatrix } from "./qr-figure.ts";
@@ -32,6 +33,34 @@ export function labelSymbol(
   if (symbol === "qr" && address !== undefined)
     return made(`${address} ${name}`, () => qrSymbol(address, name));
   return undefined;
+}
+
+/** A symbol in a lower corner of a face, the same on all labels of a size. */
+export interface CornerSymbol {
+  readonly blocks: readonly Tagged[];
+  /** A column that ends above the symbol where it would run into it. */
+  readonly above: (column: Column) => Column;
+}
+
+/** Above a symbol, whose quiet zone is in its height [mm]. */
+const ABOVE_MM = 1;
+
+/** In which corner of what area. */
+export function cornerSymbol(
+  symbol: LabelSymbol | undefined,
+  corner: "left" | "right",
+  { xMm, widthMm, bottomMm }: Pick<Column, "xMm" | "widthMm" | "bottomMm">,
+): CornerSymbol {
+  if (symbol === undefined) return { blocks: [], above: (column) => column };
+  const leftMm = corner === "left" ? xMm : xMm + widthMm - symbol.widthMm;
+  const topMm = bottomMm - symbol.heightMm;
+  return {
+    blocks: symbol.blocksAt(leftMm, topMm),
+    above: (column) =>
+      column.xMm < leftMm + symbol.widthMm && column.xMm + column.widthMm > leftMm
+        ? { ...column, bottomMm: Math.min(column.bottomMm, topMm - ABOVE_MM) }
+        : column,
+  };
 }
 
 /** Of one label, which is tried in many ways before it lies well. */

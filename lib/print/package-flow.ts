@@ -15,7 +15,9 @@ import {
 import { placedPieces } from "./paper-columns.ts";
 import { pictogramFigure } from "./pictogram-figure.ts";
 import { FACE_HEIGHTS, type Face } from "./print-font.ts";
-import { naturalWidths, setRuns } from "./set-runs.ts";
+import { hyphensOf } from "./hyphenation.ts";
+import { naturalWidths, setRuns, type Hyphens } from "./set-runs.ts";
+import type { Language } from "../records/schema/terms.ts";
 
 /** Where text runs down [mm]. */
 export interface Column {
@@ -33,7 +35,9 @@ export interface FlowText {
   readonly sizePt: number;
   readonly gapMm: number;
   readonly tag?: PaperTag;
-  readonly language?: string;
+  readonly language?: Language;
+  /** Sentences of a language, whose words may be parted where lines are short: no name, no number. */
+  readonly isProse?: boolean;
   /** Broken between two columns only where it is long. */
   readonly whole?: boolean;
 }
@@ -59,17 +63,25 @@ const EPSILON_MM = 1e-6;
 /** Below a head that is said again [mm]. */
 const BELOW_HEAD_MM = 0.9;
 
+/** How a paragraph goes on over. */
+export interface LineKeeping {
+  /** Whether no line of it stands alone at the foot or the head of a column, and one of up to three lines is not parted. */
+  readonly areLinesKept: boolean;
+}
+
 /**
- * Items down a row of columns of one width, nothing left out and nothing parted but at a blank or a word's own hyphen.
+ * Items down a row of columns of one width, nothing left out and nothing parted but at a blank or a
+ * hyphen.
  * @returns undefined where the columns do not hold them.
  */
 export function flowed(
   items: readonly (FlowItem | FlowGroup)[],
   columns: readonly Column[],
+  keeping: LineKeeping = { areLinesKept: true },
 ): Tagged[] | undefined {
   const last = columns.at(-1);
   if (last === undefined || items.some((item) => isWiderThan(last.widthMm, item))) return undefined;
-  const parts = items.map((item) => laidPart(item, last.widthMm));
+  const parts = items.map((item) => laidPart(item, last.widthMm, keeping));
   // A page is a column here: past the last one, what does not fit is told by its number.
   const placed = placedPieces(
     parts.flatMap(({ flow }) => flow),
@@ -105,7 +117,9 @@ function isWiderThan(widthMm: number, part: FlowItem | FlowGroup): boolean {
     case "group":
       return [part.head, ...part.items].some((item) => isWiderThan(widthMm, item));
     case "text":
-      return naturalWidths([part], part.sizePt).leastMm > widthMm + EPSILON_MM;
+      return (
+        naturalWidths([part], part.sizePt, hyphensIn(part, widthMm)).leastMm > widthMm + EPSILON_MM
+      );
     case "pictograms":
       return false;
   }
@@ -114,7 +128,7 @@ function isWiderThan(widthMm: number, part: FlowItem | FlowGroup): boolean {
 /** How high items stand in one column [mm]. */
 export function flowHeightMm(items: readonly FlowItem[], widthMm: number): number {
   return items
-    .flatMap((item) => piecesOf(item, widthMm))
+    .flatMap((item) => piecesOf(item, widthMm, { areLinesKept: false }))
     .reduce((sum, { heightMm, beforeMm }, i) => sum + heightMm + (i === 0 ? 0 : beforeMm), 0);
 }
 
@@ -124,15 +138,18 @@ interface LaidPart {
   readonly flow: readonly Flow[];
 }
 
-function laidPart(part: FlowItem | FlowGroup, widthMm: number): LaidPart {
+function laidPart(part: FlowItem | FlowGroup, widthMm: number, keeping: LineKeeping): LaidPart {
   if (part.kind !== "group") {
-    const pieces = piecesOf(part, widthMm);
+    const pieces = piecesOf(part, widthMm, keeping);
     return { leaves: [{ item: part, pieces }], flow: pieces };
   }
-  const head = linePieces(part.head, widthMm).map((piece) => ({ ...piece, keepWithNext: true }));
+  const head = linePieces(part.head, widthMm, keeping).map((piece) => ({
+    ...piece,
+    keepWithNext: true,
+  }));
   const leaves = [
     { item: part.head, pieces: head },
-    ...part.items.map((item) => ({ item, pieces: piecesOf(item, widthMm) })),
+    ...part.items.map((item) => ({ item, pieces: piecesOf(item, widthMm, keeping) })),
   ];
   const children = leaves.flatMap(({ pieces }) => pieces);
   return {
@@ -166,16 +183,20 @@ function headAgain(head: readonly Piece[]): Piece {
   };
 }
 
-function piecesOf(item: FlowItem, widthMm: number): Piece[] {
-  return item.kind === "text" ? linePieces(item, widthMm) : pictogramPieces(item, widthMm);
+function piecesOf(item: FlowItem, widthMm: number, keeping: LineKeeping): Piece[] {
+  return item.kind === "text" ? linePieces(item, widthMm, keeping) : pictogramPieces(item, widthMm);
 }
 
 /** Lines of a text, the capitals of the first one in a column at its top. */
-function linePieces(
-  { text, face, sizePt, gapMm, whole = false }: FlowText,
-  widthMm: number,
-): Piece[] {
-  const { lines, lineMm } = setRuns([{ text, face }], { widthMm, sizePt, leading: LINE_SPACING });
+function linePieces(item: FlowText, widthMm: number, { areLinesKept }: LineKeeping): Piece[] {
+  const { text, face, sizePt, gapMm, whole = false } = item;
+  const hyphens = hyphensIn(item, widthMm);
+  const { lines, lineMm } = setRuns([{ text, face }], {
+    widthMm,
+    sizePt,
+    leading: LINE_SPACING,
+    ...(hyphens === undefined ? {} : { hyphens }),
+  });
   const { capital, descender } = FACE_HEIGHTS[face];
   const capitalMm = capital * sizePt * MM_PER_PT;
   const heightMm = capitalMm + descender * sizePt * MM_PER_PT;
@@ -183,12 +204,31 @@ function linePieces(
     kind: "piece",
     heightMm,
     beforeMm: i === 0 ? gapMm : lineMm - heightMm,
-    keepWithNext: whole && i < lines.length - 1,
+    keepWithNext: i < lines.length - 1 && (whole || isKept(i, lines.length, areLinesKept)),
     content: {
       tag: "P",
       marks: marks.map((mark) => shifted(mark, 0, capitalMm - mark.yMm)),
     },
   }));
+}
+
+const SHORT_PARAGRAPH = 3;
+
+function isKept(line: number, count: number, areLinesKept: boolean): boolean {
+  return areLinesKept && (count <= SHORT_PARAGRAPH || line === 0 || line === count - 2);
+}
+
+/** A line of fewer letters is short, a letter being half as wide as its size on an average. */
+const SHORT_LINE = 30;
+
+function hyphensIn(
+  { isProse = false, language, sizePt }: FlowText,
+  widthMm: number,
+): Hyphens | undefined {
+  const letters = widthMm / (0.5 * sizePt * MM_PER_PT);
+  return isProse && language !== undefined && letters < SHORT_LINE
+    ? hyphensOf(language)
+    : undefined;
 }
 
 /** Lines as the one paragraph that they are read as. */

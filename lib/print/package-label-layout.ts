@@ -1,12 +1,12 @@
 import { labelSizes } from "../hazard/label/label-sizes.ts";
 import { foldOutLabel } from "./fold-out-layout.ts";
-import { flowed, type FlowItem } from "./package-flow.ts";
+import { flowed, type FlowItem, type LineKeeping } from "./package-flow.ts";
 import type { LabelFace, LaidLabel } from "./laid-label.ts";
-import { labelSymbol, type LabelSymbol } from "./label-symbol.ts";
-import type { Tagged } from "./mark.ts";
+import { cornerSymbol, labelSymbol } from "./label-symbol.ts";
 import type { LabelCautions, PackageLabelContent } from "./package-label-content.ts";
 import type { PackageSize } from "./package-size.ts";
 import {
+  asProse,
   band,
   bandHeightMm,
   BETWEEN_MM,
@@ -20,7 +20,7 @@ import {
 import type { Language } from "../records/schema/terms.ts";
 
 /** How a label is tried, from roomy to tight. */
-interface Attempt {
+interface Attempt extends LineKeeping {
   readonly pictogramMm: number;
   readonly xHeightMm: number;
   /** Largest name [pt]. */
@@ -31,15 +31,22 @@ interface Attempt {
   readonly front: number;
   /** Columns of statements. */
   readonly columns: number;
-  /** Where the symbol stands, of a label that has all on one side. */
-  readonly place: (typeof PLACES)[number];
+}
+
+/** In which the symbol of a label stands that has all on one side, the one that is tried first. */
+export const CORNERS = ["right", "left"] as const;
+
+/** What labels of a sheet have alike. */
+export interface AlikeLabels {
+  /** Letters no larger. */
+  readonly mostXHeightMm?: number;
+  readonly corner?: (typeof CORNERS)[number];
 }
 
 /** Of a jar's front: more of it is paint. */
 const JAR_BAND_SHARE = 0.4;
 /** Roomy letters against the least. */
 const ROOMY = 1.2;
-const PLACES = ["under the statements", "under the facts", "between"] as const;
 const FRONTS = [0.44, 0.5, 0.38, 0.32, 0.26] as const;
 /** Between those, and narrower: of what finds room in none of them, since no word is broken. */
 const FURTHER_FRONTS = [0.47, 0.41, 0.35, 0.29, 0.23] as const;
@@ -49,13 +56,12 @@ const FURTHER_FRONTS = [0.47, 0.41, 0.35, 0.29, 0.23] as const;
  * reduced, without those that a small package may leave out, and of one that may be folded out,
  * on pages; roomy letters and pictograms first, then the least that the law allows. Nothing else
  * is ever cut.
- * @param mostXHeightMm letters no larger, so that the labels of a sheet are alike.
  * @returns undefined where it does not fit.
  */
 export function packageLabel(
   content: PackageLabelContent,
   size: PackageSize,
-  mostXHeightMm = Infinity,
+  { mostXHeightMm = Infinity, corner = CORNERS[0] }: AlikeLabels = {},
 ): LaidLabel | undefined {
   const whole: readonly string[] = [];
   for (const leftOut of size.isReduced && content.mayLeaveOut.length > 0
@@ -64,11 +70,10 @@ export function packageLabel(
     const cautions = content.cautions.map((one) => without(one, leftOut));
     for (const attempt of attempts(size)) {
       if (attempt.xHeightMm > mostXHeightMm) continue;
-      const faces = (size.kind === "tube" ? tubeFaces : jarFaces)(
-        { ...content, cautions },
-        size,
-        attempt,
-      );
+      const faces = (size.kind === "tube" ? tubeFaces : jarFaces)({ ...content, cautions }, size, {
+        ...attempt,
+        corner,
+      });
       if (faces !== undefined)
         return {
           slug: content.slug,
@@ -106,8 +111,11 @@ function attempts({ ml, xHeightMm }: PackageSize): Attempt[] {
   ];
   const tries = (of: readonly (typeof types)[number][], fronts: readonly number[]): Attempt[] =>
     of.flatMap((type) =>
-      [1, 2, 3].flatMap((columns) =>
-        fronts.flatMap((front) => PLACES.map((place) => ({ ...type, front, columns, place }))),
+      [true, false].flatMap((areLinesKept) =>
+        // In one column nothing goes on over.
+        (areLinesKept ? [1, 2, 3] : [2, 3]).flatMap((columns) =>
+          fronts.map((front) => ({ ...type, front, columns, areLinesKept })),
+        ),
       ),
     );
   return [...tries(types, FRONTS), ...tries(types.slice(-1), FURTHER_FRONTS)];
@@ -117,60 +125,38 @@ function attempts({ ml, xHeightMm }: PackageSize): Attempt[] {
 function tubeFaces(
   content: PackageLabelContent,
   size: PackageSize,
-  attempt: Attempt,
+  attempt: Attempt & Required<Pick<AlikeLabels, "corner">>,
 ): LabelFace[] | undefined {
   const { widthMm, heightMm, overlapMm } = size;
   const bandMm = bandHeightMm(heightMm);
-  const [topMm, bottomMm] = [bandMm + SAFE_MM, heightMm - SAFE_MM];
-  const insideMm = widthMm - overlapMm - 2 * SAFE_MM;
-  const frontMm = attempt.front * insideMm;
-  const symbol = labelSymbol(content, size);
-  const { place } = attempt;
-  const betweenMm = place === "between" && symbol !== undefined ? symbol.widthMm + BETWEEN_MM : 0;
-  const takenMm = symbol === undefined ? 0 : symbol.heightMm + SAFE_MM / 2;
-  const cautionsFrom = SAFE_MM + frontMm + BETWEEN_MM + betweenMm;
-  const columns = columnsOf(
-    { xMm: cautionsFrom, topMm, widthMm: SAFE_MM + insideMm - cautionsFrom, bottomMm },
-    attempt.columns,
-  );
-  const last = columns.at(-1);
-  const symbolMm = {
-    "under the facts": frontMm,
-    "under the statements": last?.widthMm ?? 0,
-    between: bottomMm - topMm < (symbol?.heightMm ?? 0) ? 0 : Infinity,
-  }[place];
-  if (last === undefined || (symbol !== undefined && symbol.widthMm > symbolMm)) return undefined;
-  const facts = frontItems(content, attempt, frontMm);
-  const law = cautionItems(content, attempt);
-  const front = flowed(facts, [
-    {
-      xMm: SAFE_MM,
-      topMm,
-      widthMm: frontMm,
-      bottomMm: bottomMm - (place === "under the facts" ? takenMm : 0),
-    },
+  const area = {
+    xMm: SAFE_MM,
+    topMm: bandMm + SAFE_MM,
+    widthMm: widthMm - overlapMm - 2 * SAFE_MM,
+    bottomMm: heightMm - SAFE_MM,
+  };
+  const frontMm = attempt.front * area.widthMm;
+  const besideMm = frontMm + BETWEEN_MM;
+  const corner = cornerSymbol(labelSymbol(content, size), attempt.corner, area);
+  const front = flowed(frontItems(content, attempt, frontMm), [
+    corner.above({ ...area, widthMm: frontMm }),
   ]);
   const cautions = flowed(
-    law,
-    columns.map((column) =>
-      column === last && place === "under the statements"
-        ? { ...column, bottomMm: bottomMm - takenMm }
-        : column,
-    ),
+    cautionItems(content, attempt),
+    columnsOf(
+      { ...area, xMm: area.xMm + besideMm, widthMm: area.widthMm - besideMm },
+      attempt.columns,
+    ).map(corner.above),
+    attempt,
   );
   if (front === undefined || cautions === undefined) return undefined;
-  const symbolAt = {
-    "under the facts": SAFE_MM,
-    "under the statements": last.xMm,
-    between: SAFE_MM + frontMm + BETWEEN_MM,
-  }[place];
   return [
     {
       blocks: [
         ...band(content, { rightMm: widthMm, heightMm: bandMm }),
         ...front,
         ...cautions,
-        ...symbolBlocks(symbol, symbolAt, bottomMm),
+        ...corner.blocks,
       ],
     },
   ];
@@ -182,41 +168,23 @@ function jarFaces(
   size: PackageSize,
   attempt: Attempt,
 ): LabelFace[] | undefined {
-  if (attempt.front !== FRONTS[0] || attempt.place !== PLACES[0]) return undefined;
+  if (attempt.front !== FRONTS[0]) return undefined;
   const { widthMm, heightMm } = size;
-  const insideMm = widthMm - 2 * SAFE_MM;
-  const bottomMm = heightMm - SAFE_MM;
-  const symbol = labelSymbol(content, size);
+  const area = {
+    xMm: SAFE_MM,
+    topMm: SAFE_MM,
+    widthMm: widthMm - 2 * SAFE_MM,
+    bottomMm: heightMm - SAFE_MM,
+  };
+  const corner = cornerSymbol(labelSymbol(content, size), "right", area);
   const front = jarFront(content, size, attempt);
-  const columns = columnsOf(
-    { xMm: SAFE_MM, topMm: SAFE_MM, widthMm: insideMm, bottomMm },
-    attempt.columns,
-  );
-  const last = columns.at(-1);
-  if (symbol !== undefined && (last === undefined || symbol.widthMm > last.widthMm))
-    return undefined;
   const back = flowed(
     cautionItems(content, attempt),
-    columns.map((column) =>
-      column === last && symbol !== undefined
-        ? { ...column, bottomMm: bottomMm - symbol.heightMm - SAFE_MM / 2 }
-        : column,
-    ),
+    columnsOf(area, attempt.columns).map(corner.above),
+    attempt,
   );
   if (front === undefined || back === undefined) return undefined;
-  return [
-    front,
-    {
-      blocks: [
-        ...back,
-        ...symbolBlocks(
-          symbol,
-          last === undefined || symbol === undefined ? 0 : last.xMm + last.widthMm - symbol.widthMm,
-          bottomMm,
-        ),
-      ],
-    },
-  ];
+  return [front, { blocks: [...back, ...corner.blocks] }];
 }
 
 function jarFront(
@@ -235,14 +203,6 @@ function jarFront(
     },
   ]);
   return front && { blocks: [...band(content, { rightMm: widthMm, heightMm: bandMm }), ...front] };
-}
-
-function symbolBlocks(
-  symbol: LabelSymbol | undefined,
-  xMm: number,
-  bottomMm: number,
-): readonly Tagged[] {
-  return symbol?.blocksAt(xMm, bottomMm - symbol.heightMm) ?? [];
 }
 
 function frontItems(
@@ -317,14 +277,15 @@ function cautionItems(
               sizePt,
               gapMm: PARAGRAPH_MM,
               language,
+              isProse: true,
             },
           ]),
     ]),
     ...[
-      ...rags,
+      ...rags.map(asProse),
       ...(ufi === undefined ? [] : [{ text: ufi }]),
       { text: supplier },
-      ...demonstration,
+      ...demonstration.map(asProse),
     ].map((line, i): FlowItem => ({
       kind: "text",
       ...line,

@@ -5,6 +5,7 @@ import type { PackageLabelContent } from "./package-label-content.ts";
 import { measureText } from "./print-document.ts";
 import { SANS_X_HEIGHT } from "./print-font.ts";
 import { setRuns, sizesDown } from "./set-runs.ts";
+import type { Language } from "../records/schema/terms.ts";
 
 /** From the edge to anything that may not be cut, and between columns [mm]. */
 export const SAFE_MM = 2;
@@ -82,11 +83,16 @@ export function sizeOfXHeightPt(xHeightMm: number): number {
 /** What sets the lines of a label, all in letters of one height. @param language of the lines, where it is not the label's own */
 export function lineSetter(
   xHeightMm: number,
-  language?: string,
+  language?: Language,
 ): (text: string, gapMm: number, face?: "sans" | "sans bold") => FlowText {
   const sizePt = sizeOfXHeightPt(xHeightMm);
   const own = language === undefined ? {} : { language };
   return (text, gapMm, face = "sans") => ({ kind: "text", text, face, sizePt, gapMm, ...own });
+}
+
+/** A line whose words may be parted. */
+export function asProse<L>(line: L): L & { readonly isProse: true } {
+  return { ...line, isProse: true };
 }
 
 /** The name of the paint, as large as its width bears. */

@@ -10,7 +10,7 @@ import {
   type LabelRefusal,
   type PackageLabelContent,
 } from "./package-label-content.ts";
-import { packageLabel } from "./package-label-layout.ts";
+import { CORNERS, packageLabel } from "./package-label-layout.ts";
 import { largerTubes, type PackageSize } from "./package-size.ts";
 
 /** Labels of a range with what is to be said of them, a line each. */
@@ -47,11 +47,7 @@ export function rangeLabels(
   const refusals: string[] = [];
   const noRoom: NoRoom[] = [];
   const runs = sizes.map((size): LabelRun => {
-    const tried = sheets.flatMap((worded) => {
-      const label = triedLabel(worded, size, context, lotNumber);
-      const colour = worded.sheet.name;
-      return label === undefined ? [] : [{ colour, who: `${colour}, ${size.name}`, label }];
-    });
+    const { tried, corner } = triedInCorners(sheets, size, context, lotNumber);
     if (tried.some(({ label }) => label.isClassified)) ofSizes.push(...sizeRemarks(size, context));
     const found = tried.flatMap(({ colour, who, label }): FoundLabel[] => {
       if ("refusal" in label) {
@@ -63,7 +59,7 @@ export function rangeLabels(
       remarks.push(...label.remarks.map((line) => `${who}${context.words.colon}${line}`));
       return [label];
     });
-    return { size, labels: lettersAlike(found, size, context) };
+    return { size, labels: lettersAlike(found, size, corner, context) };
   });
   return {
     runs: runs.filter(({ labels }) => labels.length > 0),
@@ -71,6 +67,41 @@ export function rangeLabels(
     refusals,
     noRoom,
   };
+}
+
+interface TriedLabels {
+  readonly corner: Corner;
+  readonly tried: readonly {
+    readonly colour: string;
+    readonly who: string;
+    readonly label: FoundLabel | RefusedLabel;
+  }[];
+}
+
+type Corner = (typeof CORNERS)[number];
+
+/** Labels with their symbols all in one corner: in the second only where the first leaves more of them without room. */
+function triedInCorners(
+  sheets: readonly SheetTexts[],
+  size: PackageSize,
+  context: PageContext,
+  lotNumber: string | undefined,
+): TriedLabels {
+  const triedIn = (corner: Corner): TriedLabels => ({
+    corner,
+    tried: sheets.flatMap((worded) => {
+      const label = triedLabel(worded, size, corner, context, lotNumber);
+      const colour = worded.sheet.name;
+      return label === undefined ? [] : [{ colour, who: `${colour}, ${size.name}`, label }];
+    }),
+  });
+  const withoutRoom = ({ tried }: TriedLabels): number =>
+    tried.filter(({ label }) => "foldOutPages" in label).length;
+  const [first, second] = CORNERS;
+  const inFirst = triedIn(first);
+  if (withoutRoom(inFirst) === 0) return inFirst;
+  const inSecond = triedIn(second);
+  return withoutRoom(inSecond) < withoutRoom(inFirst) ? inSecond : inFirst;
 }
 
 /** Why there is no label; with `foldOutPages`, because it finds no room. */
@@ -93,18 +124,19 @@ const MODULES = ["lib/print/range-labels.ts", "lib/words/languages.ts"];
 function triedLabel(
   worded: SheetTexts,
   size: PackageSize,
+  corner: Corner,
   context: PageContext,
   lotNumber: string | undefined,
 ): FoundLabel | RefusedLabel | undefined {
   const { slug } = worded.sheet;
-  const name = `labels of ${lotNumber ?? "the lot on sale"}, ${JSON.stringify(size)}, told in ${context.words.language}`;
+  const name = `labels of ${lotNumber ?? "the lot on sale"}, ${JSON.stringify(size)}, symbol ${corner}, told in ${context.words.language}`;
   return madeStep(context.steps, { modules: MODULES, name, of: slug }, () => {
     const offered = context.records.colours.get(slug)?.sizes ?? [];
     if (!offered.some(({ ml }) => ml === size.ml)) return undefined;
     const content = packageLabelContent(worded, size, context, lotNumber);
     if ("refusal" in content) return { ...content, isClassified: false };
     const isClassified = content.cautions.length > 0;
-    const laid = packageLabel(content, size);
+    const laid = packageLabel(content, size, { corner });
     return laid === undefined
       ? { ...tooSmall(content, size, context), isClassified }
       : { content, laid, isClassified, remarks: labelRemarks(laid, content, size, context) };
@@ -115,6 +147,7 @@ function triedLabel(
 function lettersAlike(
   found: readonly FoundLabel[],
   size: PackageSize,
+  corner: Corner,
   { kept }: Pick<PageContext, "kept">,
 ): LaidLabel[] {
   const mostXHeightMm = Math.min(...found.map(({ laid }) => laid.xHeightMm));
@@ -123,9 +156,9 @@ function lettersAlike(
       ? (kept(
           {
             modules: ["lib/print/package-label-layout.ts"],
-            inputs: { content, size, mostXHeightMm },
+            inputs: { content, size, mostXHeightMm, corner },
           },
-          () => packageLabel(content, size, mostXHeightMm),
+          () => packageLabel(content, size, { mostXHeightMm, corner }),
         ) ?? laid)
       : laid,
   );
@@ -139,12 +172,11 @@ function tooSmall(
 ): Required<Omit<RefusedLabel, "isClassified">> {
   const said = words.pages.labelRemarks;
   const { widthMm, heightMm, languages, xHeightMm } = size;
-  const larger = largerTubes({ ...size, isReduced: false, isFoldOut: false }).find(
-    (tube) => packageLabel(content, tube) !== undefined,
+  const larger = largerTubes({ ...size, isReduced: false, isFoldOut: false }).find((tube) =>
+    isHeld(content, tube),
   );
   const isHeldReduced =
-    !size.isReduced &&
-    packageLabel(content, { ...size, isReduced: true, isFoldOut: false }) !== undefined;
+    !size.isReduced && isHeld(content, { ...size, isReduced: true, isFoldOut: false });
   const foldedOut = size.isFoldOut
     ? undefined
     : packageLabel(content, { ...size, isReduced: false, isFoldOut: true });
@@ -165,6 +197,11 @@ function tooSmall(
     ...(isHeldReduced ? [said.wouldReduce(content.mayLeaveOut.join(", "))] : []),
   ].join(". ");
   return { refusal, foldOutPages: foldedOut === undefined ? 0 : foldOutPages(foldedOut) };
+}
+
+/** Whether a label is, with its symbol in whichever corner. */
+function isHeld(content: PackageLabelContent, size: PackageSize): boolean {
+  return CORNERS.some((corner) => packageLabel(content, size, { corner }) !== undefined);
 }
 
 /** What may bear what finds no room. The law asks nothing of the size of a label without hazards. */

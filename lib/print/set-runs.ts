@@ -1,3 +1,4 @@
+import { certain } from "../quantities/at.ts";
 import { BLACK, MM_PER_PT, type Ink, type LinkBox, type TextMark } from "./mark.ts";
 import { measureText } from "./print-document.ts";
 import type { Face } from "./print-font.ts";
@@ -21,7 +22,12 @@ export interface RunSetting {
   readonly align?: "left" | "right" | "centre";
   /** Lines as even as they go: no word is left alone on the last one where another can join it. */
   readonly isBalanced?: boolean;
+  /** Where words may be parted with a hyphen of ours; nowhere without it. */
+  readonly hyphens?: Hyphens;
 }
+
+/** After how many of its letters a word may be parted with a hyphen. */
+export type Hyphens = (word: string) => readonly number[];
 
 /** A set paragraph, its origin the top left corner of its first line. */
 export interface SetRuns {
@@ -52,11 +58,11 @@ const LEADING = 1.3;
 /** Where the baseline lies below the top of the type, as a share of its size. */
 const ASCENT = 0.8;
 
-/** Runs in lines no wider than given. A word wider than a line is broken where it fills one: nothing is left out, nothing sticks out. */
+/** Runs in lines no wider than given. A word wider than a line is parted where it fills one: nothing is left out, nothing sticks out. */
 export function setRuns(runs: readonly Run[], setting: RunSetting): SetRuns {
   const { widthMm, sizePt, leading = LEADING, align } = setting;
   const units = unbreakables(runs, sizePt);
-  const broken = brokenLines(units, sizePt, widthMm);
+  const broken = brokenLines(units, setting);
   const lines = setting.isBalanced === true ? balanced(units, setting, broken) : broken;
   const lineMm = sizePt * leading * MM_PER_PT;
   const baseline = ((leading - 1) / 2 + ASCENT) * sizePt * MM_PER_PT;
@@ -105,10 +111,11 @@ export function fittedRuns(
 export function naturalWidths(
   runs: readonly Run[],
   sizePt: number,
+  hyphens?: Hyphens,
 ): { readonly leastMm: number; readonly greatestMm: number } {
   const units = unbreakables(runs, sizePt);
   return {
-    leastMm: leastWidth(units),
+    leastMm: leastWidth(units, sizePt, hyphens),
     greatestMm: lineWidth(units.flatMap(({ words }) => words)),
   };
 }
@@ -119,35 +126,52 @@ export function sizesDown(fromPt: number, toPt: number): [number, ...number[]] {
   return [fromPt, ...Array.from({ length: further }, (_, i) => fromPt - (i + 1) / 2)];
 }
 
-function leastWidth(units: readonly Unit[]): number {
-  return Math.max(0, ...units.map(({ widthMm }) => widthMm));
+/** Of the widest part, where all is parted that may be. */
+function leastWidth(units: readonly Unit[], sizePt: number, hyphens?: Hyphens): number {
+  const parts = units.flatMap((unit) => {
+    const ofAddress = addressParts(unit, sizePt).flatMap((part, _, { length }) =>
+      length > 1 ? domainParts(part, sizePt) : [part],
+    );
+    return ofAddress.length > 1 ? ofAddress : syllables(unit, sizePt, hyphenPlaces(unit, hyphens));
+  });
+  return Math.max(0, ...parts.map(({ widthMm }) => widthMm));
 }
 
-/** The same number of lines at the least width that holds them and parts no word that is whole. */
+/** The same number of lines at the least width that holds them and parts no word that is whole; at a word's own hyphen only where a space would take a line more. */
 function balanced(
   units: readonly Unit[],
   { sizePt, widthMm }: RunSetting,
   lines: Word[][],
 ): Word[][] {
   if (lines.length < 2) return lines;
+  const spaced = unitsOf(
+    units.flatMap(({ words }) => words),
+    ({ text }) => text.endsWith(" "),
+  );
+  const isSpaced =
+    spaced.every((unit) => unit.widthMm <= widthMm) &&
+    brokenLines(spaced, { sizePt, widthMm }).length <= lines.length;
+  const set = isSpaced ? spaced : units;
   let [low, high] = [
-    Math.min(widthMm, Math.max(leastWidth(units), widthMm / lines.length)),
+    Math.min(widthMm, Math.max(leastWidth(set, sizePt), widthMm / lines.length)),
     widthMm,
   ];
   for (let step = 0; step < 7; step++) {
     const middle = (low + high) / 2;
-    if (brokenLines(units, sizePt, middle).length > lines.length) low = middle;
+    if (brokenLines(set, { sizePt, widthMm: middle }).length > lines.length) low = middle;
     else high = middle;
   }
-  return brokenLines(units, sizePt, high);
+  return brokenLines(set, { sizePt, widthMm: high });
 }
 
 /** After spaces. */
 const WORD_ENDS = /(?<= )(?! )/u;
 /** After a hyphen inside a word, and a stroke between two long ones. */
 const PART_ENDS = /(?<=[^ ]-)(?=\p{L})|(?<=\p{L}{4}\/)(?=\p{L}{4})/u;
-/** Of an address after its @, and before a point. */
-const ADDRESS_ENDS = /(?<=@)(?=\p{L})|(?=\.\p{L})/u;
+/** Of an address after its @. */
+const ADDRESS_ENDS = /(?<=@)(?=\p{L})/u;
+/** Of what is behind it before a point. */
+const DOMAIN_ENDS = /(?=\.\p{L})/u;
 /** What is no word, and so parted nowhere: a telephone number, a CAS number, a UFI, a lot. */
 const CODE = /\d|^\P{Ll}+$/u;
 
@@ -159,17 +183,30 @@ interface Unit {
 
 /** Words without a space or hyphen between them belong together, even across runs. */
 function unbreakables(runs: readonly Run[], sizePt: number): Unit[] {
+  return unitsOf(
+    runs.flatMap((run) => {
+      const ownPt = sizePt * (run.scale ?? 1);
+      return wordsAtOnePt(run).map(({ text, widthMm, spaceMm, ends }) => ({
+        text,
+        run,
+        widthMm: widthMm * ownPt,
+        spaceMm: spaceMm * ownPt,
+        ends,
+      }));
+    }),
+    ({ ends }) => ends,
+  );
+}
+
+/** Words in units, each down to one behind which a line may end. */
+function unitsOf(words: readonly Word[], isEnd: (word: Word) => boolean): Unit[] {
   const units: Word[][] = [];
   let open = false;
-  for (const run of runs) {
-    const ownPt = sizePt * (run.scale ?? 1);
-    for (const { text, widthMm: width, spaceMm, ends } of wordsAtOnePt(run)) {
-      const word = { text, run, widthMm: width * ownPt, spaceMm: spaceMm * ownPt, ends };
-      const last = units.at(-1);
-      if (open && last !== undefined) last.push(word);
-      else units.push([word]);
-      open = !word.ends;
-    }
+  for (const word of words) {
+    const last = units.at(-1);
+    if (open && last !== undefined) last.push(word);
+    else units.push([word]);
+    open = !isEnd(word);
   }
   return units.map(unitOf);
 }
@@ -209,44 +246,146 @@ function wordsAtOnePt({ text: whole, face }: Run): readonly MeasuredWord[] {
 
 /** A word where it may be parted without a hyphen of ours. */
 function partsOf(word: string): readonly string[] {
-  if (word.includes("@")) return word.split(ADDRESS_ENDS);
+  if (word.includes("@")) return [word];
   return CODE.test(word) ? [word] : word.split(PART_ENDS);
 }
 
-function letters({ words }: Unit, sizePt: number): Unit[] {
-  return words.flatMap(({ text, run, ends }) =>
-    Array.from(text, (letter, i) => {
-      const width = measureText(letter, run.face, sizePt * (run.scale ?? 1));
-      const isSpace = letter === " ";
-      return unitOf([
-        {
-          text: letter,
-          run,
-          widthMm: isSpace ? 0 : width,
-          spaceMm: isSpace ? width : 0,
-          ends: ends && i === text.length - 1,
-        },
-      ]);
-    }),
+/** A stretch of a word, as a word of its own. */
+function partOfWord({ run }: Word, text: string, sizePt: number, ends: boolean): Word {
+  const solid = text.trimEnd();
+  const ownPt = sizePt * (run.scale ?? 1);
+  return {
+    text,
+    run,
+    widthMm: measureText(solid, run.face, ownPt),
+    spaceMm: measureText(text.slice(solid.length), run.face, ownPt),
+    ends,
+  };
+}
+
+/** A unit in parts, its words parted at places where they may end; whole where there is none. */
+function partedAt(unit: Unit, ends: RegExp, sizePt: number): readonly Unit[] {
+  const words = unit.words.flatMap((word) => {
+    const texts = word.text.split(ends);
+    return texts.length < 2
+      ? [word]
+      : texts.map((text, i) => partOfWord(word, text, sizePt, i < texts.length - 1 || word.ends));
+  });
+  return words.length === unit.words.length ? [unit] : unitsOf(words, (word) => word.ends);
+}
+
+function addressParts(unit: Unit, sizePt: number): readonly Unit[] {
+  return unit.words.some(({ text }) => text.includes("@"))
+    ? partedAt(unit, ADDRESS_ENDS, sizePt)
+    : [unit];
+}
+
+/** Of a part of an address; of a unit that is none the same as it is. */
+function domainParts(part: Unit, sizePt: number): readonly Unit[] {
+  return partedAt(part, DOMAIN_ENDS, sizePt);
+}
+
+/** What no line holds in parts that lines hold: of an address after its @, then before points; else letter by letter. */
+function heldParts(unit: Unit, sizePt: number, widthMm: number): readonly Unit[] {
+  return [addressParts, domainParts, letters].reduce<readonly Unit[]>(
+    (parts, further) =>
+      parts.flatMap((part) => (part.widthMm <= widthMm ? [part] : further(part, sizePt))),
+    [unit],
   );
 }
 
-function brokenLines(units: readonly Unit[], sizePt: number, widthMm: number): Word[][] {
+function letters({ words }: Unit, sizePt: number): Unit[] {
+  return words.flatMap((word) =>
+    Array.from(word.text, (letter, i) =>
+      unitOf([partOfWord(word, letter, sizePt, word.ends && i === word.text.length - 1)]),
+    ),
+  );
+}
+
+/** Where a unit may be parted with a hyphen, if it is a single word that is no code, in letters from its start. */
+function hyphenPlaces({ words: [word, ...more] }: Unit, hyphens: Hyphens | undefined): number[] {
+  if (hyphens === undefined || word === undefined || more.length > 0) return [];
+  if (CODE.test(word.text) || word.text.includes("@")) return [];
+  const [letters = ""] = /^\p{L}+/u.exec(word.text) ?? [];
+  return [...hyphens(letters)];
+}
+
+/** A unit that is a single word, parted with a hyphen behind so many letters. */
+function hyphenated(
+  unit: Unit,
+  at: number,
+  sizePt: number,
+): { readonly head: Unit; readonly rest: Unit } {
+  const word = certain(unit.words[0]);
+  return {
+    head: unitOf([partOfWord(word, `${word.text.slice(0, at)}-`, sizePt, true)]),
+    rest: unitOf([partOfWord(word, word.text.slice(at), sizePt, word.ends)]),
+  };
+}
+
+/** A unit at all of its hyphens. */
+function syllables(unit: Unit, sizePt: number, places: readonly number[]): readonly Unit[] {
+  const [at, ...further] = places;
+  if (at === undefined) return [unit];
+  const { head, rest } = hyphenated(unit, at, sizePt);
+  return [
+    head,
+    ...syllables(
+      rest,
+      sizePt,
+      further.map((place) => place - at),
+    ),
+  ];
+}
+
+/** Of a line, what has to stay empty for a word to be parted with a hyphen that it need not bear. */
+const WORTH_A_HYPHEN = 0.25;
+
+function brokenLines(
+  units: readonly Unit[],
+  { sizePt, widthMm, hyphens }: Pick<RunSetting, "sizePt" | "widthMm" | "hyphens">,
+): Word[][] {
   const lines: Word[][] = [];
   let line: Word[] = [];
   let filledMm = 0;
-  const add = (unit: Unit): void => {
-    if (line.length > 0 && filledMm + unit.widthMm > widthMm + 1e-6) {
-      lines.push(line);
-      line = [];
-      filledMm = 0;
-    }
-    line.push(...unit.words);
-    filledMm += unit.widthMm + (unit.words.at(-1)?.spaceMm ?? 0);
+  const isHeld = ({ widthMm: own }: Unit): boolean => filledMm + own <= widthMm + 1e-6;
+  const turn = (): void => {
+    lines.push(line);
+    line = [];
+    filledMm = 0;
   };
-  for (const unit of units)
-    if (unit.widthMm <= widthMm) add(unit);
-    else for (const letter of letters(unit, sizePt)) add(letter);
+  const push = ({ words, widthMm: own }: Unit): void => {
+    line.push(...words);
+    filledMm += own + (words.at(-1)?.spaceMm ?? 0);
+  };
+  const add = (unit: Unit, places: readonly number[]): void => {
+    if (isHeld(unit)) return push(unit);
+    const isWorth = widthMm - filledMm > WORTH_A_HYPHEN * widthMm;
+    const at = isWorth
+      ? places.findLast((place) => isHeld(hyphenated(unit, place, sizePt).head))
+      : undefined;
+    if (at !== undefined) {
+      const { head, rest } = hyphenated(unit, at, sizePt);
+      push(head);
+      turn();
+      return add(
+        rest,
+        places.filter((place) => place > at).map((place) => place - at),
+      );
+    }
+    const isAlone = line.length === 0;
+    const parts = places.length === 0 || isAlone ? heldParts(unit, sizePt, widthMm) : [];
+    if (parts.length > 1) for (const part of parts) add(part, []);
+    else if (isAlone) push(unit);
+    else {
+      turn();
+      add(unit, places);
+    }
+  };
+  units.forEach((unit, i) => {
+    // The last word is not parted: half a word would be a line.
+    add(unit, i < units.length - 1 ? hyphenPlaces(unit, hyphens) : []);
+  });
   return line.length > 0 ? [...lines, line] : lines;
 }
 

@@ -8,7 +8,7 @@ import type { HueFamily } from "../knowledge/hue-family.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { faultAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
-import type { Colour, Reading } from "./records.ts";
+import type { ReadColour, Reading } from "./records.ts";
 import { hasSpecialEffect } from "./special-effects.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
@@ -19,20 +19,18 @@ const SOLID_TOLERANCE = 0.5;
 
 /** What is read against what can be: colours of no surface, a masstone of another hue than its pigment, gloss told wrongly. */
 export function* colourFaults(
-  colours: readonly Colour[],
+  colour: ReadColour,
   files: ParsedFiles,
   knowledge: Knowledge,
 ): Faults {
-  for (const colour of colours) {
-    if (!hasSpecialEffect(colour.record, files)) {
-      for (const [path, reading] of readingsOf(colour)) yield* solidFaults(colour, path, reading);
-      yield* familyFaults(colour, files, knowledge);
-    }
-    yield* glossFaults(colour, files);
+  if (!hasSpecialEffect(colour.record, files)) {
+    for (const [path, reading] of readingsOf(colour)) yield* solidFaults(colour, path, reading);
+    yield* familyFaults(colour, files, knowledge);
   }
+  yield* glossFaults(colour, files);
 }
 
-function readingsOf({ masstone, tints, films }: Colour): [RecordPath, Reading][] {
+function readingsOf({ masstone, tints, films }: ReadColour): [RecordPath, Reading][] {
   return [
     ...(masstone === undefined ? [] : [[["masstone"], masstone] as [RecordPath, Reading]]),
     ...tints.map(({ reading }, i): [RecordPath, Reading] => [["tints", i], reading]),
@@ -41,7 +39,7 @@ function readingsOf({ masstone, tints, films }: Colour): [RecordPath, Reading][]
 }
 
 /** A L*a*b* or a chip that no reflecting surface can have; of a spectrum the limits of a reading see to it. */
-function* solidFaults({ place }: Colour, path: RecordPath, reading: Reading): Faults {
+function* solidFaults({ place }: ReadColour, path: RecordPath, reading: Reading): Faults {
   if (reading.form === "spectrum") return;
   if (reading.form === "lab" && reading.lab.L < DARKEST_L) {
     yield faultAt(place([...path, "lab"]), darkFault(reading.lab.L));
@@ -117,7 +115,11 @@ const FAMILY_REACHES: Readonly<Partial<Record<HueFamily | "grey", FamilyReach>>>
 };
 
 /** A masstone that is not of its own family as the record says it, or of its pigment's: another colour's reading, a white's, a L*a*b* with its numbers exchanged. */
-function* familyFaults(colour: Colour, { pigments }: ParsedFiles, knowledge: Knowledge): Faults {
+function* familyFaults(
+  colour: ReadColour,
+  { pigments }: ParsedFiles,
+  knowledge: Knowledge,
+): Faults {
   const own = colour.record.family;
   const families =
     own !== undefined
@@ -174,7 +176,7 @@ function masstoneLab(reading: Reading | undefined): Lab | undefined {
  */
 const SURFACE_ALONE = { least: 0.015, seen: [0.03, 0.06] } as const;
 
-function* glossFaults({ masstone, place, record }: Colour, { pigments }: ParsedFiles): Faults {
+function* glossFaults({ masstone, place, record }: ReadColour, { pigments }: ParsedFiles): Faults {
   if (masstone?.form !== "spectrum") return;
   const { geometry, spectrum } = masstone;
   const darkest = Math.min(...spectrum.values);

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
+import { lstatSync, readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
 import { basename, extname, join, relative, sep } from "node:path";
 import { reasonRefused } from "../diagnostics/error-code.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
@@ -224,6 +224,8 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
   }
 
   function refusedLink(path: string): boolean {
+    // What is no link itself lies where its folder lies, and that was looked at.
+    if (!lstatSync(path).isSymbolicLink()) return false;
     if (realpathSync(path).startsWith(root + sep)) return false;
     fault(path, "The link leads out of the content folder, and is not followed");
     return true;

@@ -2,7 +2,7 @@ import { apparentRatio, nearerToColour, type LadderEnds } from "../optics/tints/
 import { faultAt, type Faults } from "./fault.ts";
 import { filmFaults } from "./film-faults.ts";
 import { levelsOf, mean, type Levels } from "./reading-levels.ts";
-import type { Colour, Reading, TintReading } from "./records.ts";
+import type { ReadColour, Reading, TintReading } from "./records.ts";
 
 /** Ratios nearer to each other than this [1] may change places by weighing alone. Common practice. */
 const RATIOS_APART = 1.25;
@@ -27,20 +27,18 @@ const BEYOND_ENDS = 0.03;
  *   through a colour looks stronger than it is.
  */
 export function* drawdownFaults(
-  colours: readonly Colour[],
+  colour: ReadColour,
   whites: (slug: string) => Reading | undefined,
   isExtender: (slug: string) => boolean,
 ): Faults {
-  for (const colour of colours) {
-    const { record } = colour;
-    // What could not be read was told already, and the rest no longer stands where the record says.
-    const allRead =
-      colour.tints.length === (record.tints ?? []).length &&
-      colour.films.length === (record.films ?? []).length;
-    if (allRead) yield* tintFaults(colour, whites, isExtender);
-    yield* filmFaults(colour, allRead);
-    yield* kindFaults(colour);
-  }
+  const { record } = colour;
+  // What could not be read was told already, and the rest no longer stands where the record says.
+  const allRead =
+    colour.tints.length === (record.tints ?? []).length &&
+    colour.films.length === (record.films ?? []).length;
+  if (allRead) yield* tintFaults(colour, whites, isExtender);
+  yield* filmFaults(colour, allRead);
+  yield* kindFaults(colour);
 }
 
 /** A let-down with its place in the record's list. */
@@ -53,12 +51,12 @@ interface Rung {
 
 /** Let-downs of one colour in one white, and what colour and white look like by themselves. */
 interface Ladder extends LadderEnds {
-  readonly place: Colour["place"];
+  readonly place: ReadColour["place"];
   readonly rungs: readonly Rung[];
 }
 
 function* tintFaults(
-  colour: Colour,
+  colour: ReadColour,
   whites: (slug: string) => Reading | undefined,
   isExtender: (slug: string) => boolean,
 ): Faults {
@@ -87,7 +85,7 @@ function* tintFaults(
 }
 
 /** The let-downs that can be held against each other: in one white, weighed alike and read alike. */
-function laddersOf({ tints }: Colour): Iterable<readonly Rung[]> {
+function laddersOf({ tints }: ReadColour): Iterable<readonly Rung[]> {
   const ladders = new Map<string, Rung[]>();
   tints.forEach((tint, index) => {
     const levels = levelsOf(tint.reading);
@@ -251,7 +249,7 @@ function ratioText(ratio: number): string {
 }
 
 /** Paint weighed for one let-down of a ladder and dry pigment for the next: rare, and no fit tells it from a wrong ratio. */
-function* kindFaults({ record: { tints = [] }, place }: Colour): Faults {
+function* kindFaults({ record: { tints = [] }, place }: ReadColour): Faults {
   for (const white of new Set(tints.map((tint) => tint.white))) {
     const ladder = tints
       .map((tint, index) => ({ ...tint, index }))

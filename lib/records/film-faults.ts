@@ -1,7 +1,7 @@
 import { faultAt, type Fault, type Faults } from "./fault.ts";
 import { filmThicknessFault } from "./film-thickness.ts";
 import { levelsOf, mean, type Levels } from "./reading-levels.ts";
-import type { Colour, FilmReading } from "./records.ts";
+import type { FilmReading, ReadColour } from "./records.ts";
 
 /** Two films of one thickness on one ground differ by no more than this [1] in reflectance. Our own limit. */
 const FILMS_ALIKE = 0.03;
@@ -11,7 +11,7 @@ const FILMS_ALIKE = 0.03;
  * @param allRead whether every film and let-down could be read: where one is missing, the rest no longer stands
  *   where the record says.
  */
-export function* filmFaults(colour: Colour, allRead: boolean): Faults {
+export function* filmFaults(colour: ReadColour, allRead: boolean): Faults {
   if (allRead) {
     yield* groundFaults(colour);
     yield* loneFilmFaults(colour);
@@ -20,7 +20,7 @@ export function* filmFaults(colour: Colour, allRead: boolean): Faults {
   yield* thicknessFaults(colour);
 }
 
-function* groundFaults({ films, place }: Colour): Faults {
+function* groundFaults({ films, place }: ReadColour): Faults {
   const read = films.flatMap((film, index) => {
     const levels = levelsOf(film.reading);
     return levels === undefined ? [] : [{ film, index, levels }];
@@ -62,7 +62,7 @@ function* groundFaults({ films, place }: Colour): Faults {
 }
 
 /** A film with none of its thickness on the other ground tells nothing, and is not shown. Of two that a slip parted one is told. */
-function* loneFilmFaults({ films, place }: Colour): Faults {
+function* loneFilmFaults({ films, place }: ReadColour): Faults {
   // A thickness in another unit is told by itself, and so are two films on one ground.
   if (films.some(({ filmThicknessUm }) => filmThicknessFault(filmThicknessUm) !== undefined))
     return;
@@ -91,7 +91,7 @@ function* loneFilmFaults({ films, place }: Colour): Faults {
 }
 
 /** A masstone or a let-down over both halves of a chart. */
-function* overBlackFaults({ masstone, masstoneOverBlack, tints, place }: Colour): Faults {
+function* overBlackFaults({ masstone, masstoneOverBlack, tints, place }: ReadColour): Faults {
   const pairs = [
     { path: ["masstone"], white: masstone, black: masstoneOverBlack },
     ...tints.map(({ reading, overBlack }, i) => ({
@@ -135,7 +135,7 @@ function oneGroundFault({ ground, filmThicknessUm }: FilmReading, apart?: number
   };
 }
 
-function* thicknessFaults({ record: { films = [] }, place }: Colour): Faults {
+function* thicknessFaults({ record: { films = [] }, place }: ReadColour): Faults {
   for (const [index, { filmThicknessUm }] of films.entries()) {
     const fault = filmThicknessFault(filmThicknessUm);
     if (fault !== undefined) yield faultAt(place(["films", index, "filmThicknessUm"]), fault);

@@ -1,7 +1,7 @@
 import { at } from "../quantities/at.ts";
 import { faultAt, type Fault, type Faults } from "./fault.ts";
 import { levelsOf } from "./reading-levels.ts";
-import type { Colour, Lot, Reading } from "./records.ts";
+import type { Lot, ReadColour, Reading } from "./records.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** What light mirrored by a surface of oil adds to a reading [1], at every wavelength alike. @source fresnel : n 1.48 to 1.52 */
@@ -28,18 +28,19 @@ interface Beside {
  * a let-down falls below its masstone, where no paint's does.
  */
 export function* glossSteps(
-  colours: readonly Colour[],
-  lots: readonly Lot[],
+  colour: ReadColour,
   whites: (slug: string) => Reading | undefined,
 ): Faults {
-  for (const colour of colours) {
-    const alone = drawdownsAlone(colour);
-    for (const [i, one] of alone.entries()) {
-      const other = alone.slice(0, i).find((before) => isStep(one, before));
-      if (other !== undefined) yield faultAt(colour.place(one.path), stepFault(one, other));
-    }
-    yield* letDownsBelow(colour, whites);
+  const alone = drawdownsAlone(colour);
+  for (const [i, one] of alone.entries()) {
+    const other = alone.slice(0, i).find((before) => isStep(one, before));
+    if (other !== undefined) yield faultAt(colour.place(one.path), stepFault(one, other));
   }
+  yield* letDownsBelow(colour, whites);
+}
+
+/** The same of lots beside their colours. */
+export function* lotGlossSteps(lots: readonly Lot[], colours: readonly ReadColour[]): Faults {
   for (const lot of lots) {
     const colour = colours.find(({ slug }) => slug === lot.record.colour);
     const [own, standard] = [
@@ -50,7 +51,7 @@ export function* glossSteps(
   }
 }
 
-function drawdownsAlone({ masstone, masstoneOverBlack, films }: Colour): Beside[] {
+function drawdownsAlone({ masstone, masstoneOverBlack, films }: ReadColour): Beside[] {
   return [
     { reading: masstone, path: ["masstone"], as: "the masstone" },
     { reading: masstoneOverBlack, path: ["masstone", "overBlack"], as: "the masstone over black" },
@@ -77,7 +78,7 @@ function isStep(one: Beside, other: Beside): boolean {
 }
 
 function* letDownsBelow(
-  { masstone, tints, place }: Colour,
+  { masstone, tints, place }: ReadColour,
   whites: (slug: string) => Reading | undefined,
 ): Faults {
   for (const [i, { reading, white, massRatio }] of tints.entries()) {

@@ -1,11 +1,14 @@
 import type { z } from "zod";
 import { contentHash } from "../kept/content-hash.ts";
 import { keepValue, keptIfAny, type Origin } from "../kept/kept-result.ts";
+import { keptSteps, type KeptSteps } from "../kept/kept-steps.ts";
+import { partHashes } from "../kept/part-hashes.ts";
 import { sameAsBefore } from "../kept/same-as-before.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { certain } from "../quantities/at.ts";
 import { parsedRecord, type Parsed, type ParsedRecord } from "./parsed-record.ts";
 import { priceList } from "./price-list.ts";
+import { LISTS_OF_FILES } from "./followed-files.ts";
 import type { FileParsers } from "./parsed-files.ts";
 import { parseReadingFile } from "./readings/reading-file.ts";
 import { yamlAsAnswered, yamlWhenAsked, type YamlRecord } from "./yaml-record.ts";
@@ -33,6 +36,13 @@ export function keptParsers(): KeptParsers {
   let last = new Map<string, LastParsed>();
   let asked = new Map<string, LastParsed>();
   let isNew = false;
+  let begun: WorkCache | undefined;
+  let steps: KeptSteps | undefined;
+  /** What tells a part: of a file the hash of its text. */
+  const told = (part: unknown): unknown =>
+    typeof part === "object" && part !== null && "file" in part
+      ? certain(asked.get(String(part.file))).hash
+      : part;
   const once = <R>(file: string, as: string, text: string, parsed: () => R): R => {
     const hash = contentHash([as, text]).toString("base64url");
     const known = last.get(file);
@@ -70,6 +80,19 @@ export function keptParsers(): KeptParsers {
           );
     },
     again: sameAsBefore(),
+    checks: (part) => {
+      if (begun === undefined) return (_name, _of, made) => made();
+      const now = (name: string): unknown => told(part(name));
+      const isFile = (owner: string): boolean =>
+        LISTS_OF_FILES.some((list) => owner.startsWith(list));
+      const hashes = partHashes(begun, "files", {
+        part: now,
+        identity: (owner) => (isFile(owner) ? (now(owner) as string | undefined) : undefined),
+      });
+      const own = keptSteps(begun, null, hashes, LISTS_OF_FILES);
+      steps = own;
+      return (name, of, made) => own.made({ modules: ORIGIN.modules, name, of }, made);
+    },
     follows,
     reading: (file, text) => once(file, "a reading", text, () => parseReadingFile(file, text)),
     prices: (file, text, currency) =>
@@ -77,10 +100,12 @@ export function keptParsers(): KeptParsers {
         priceList(file, text, currency),
       ),
     begin: (cache) => {
+      begun = cache;
       if (last.size > 0) return;
       last = (keptIfAny(cache, ORIGIN) as typeof last | undefined) ?? last;
     },
     keep: (cache) => {
+      steps?.keepBooks();
       if (isNew || asked.size < last.size)
         keepValue(
           cache,

@@ -1,17 +1,17 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { hazardKnowledge } from "../knowledge/hazard-tables.ts";
-import { knowledgeOf, type Knowledge } from "../knowledge/pigment-knowledge.ts";
+import { knowledgeOf } from "../knowledge/pigment-knowledge.ts";
 import { loadedTables, type Tables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import { claimedNames } from "./claimed-names.ts";
-import { colourFaults } from "./colour-faults.ts";
+import { checkedReadings } from "./checked-readings.ts";
 import { columnFaults } from "./column-faults.ts";
 import { contentTree, type ContentTree } from "./content-tree.ts";
-import { drawdownFaults } from "./drawdown-faults.ts";
 import { figureSlips } from "./figure-slips.ts";
+import { followedFiles, followedWhites } from "./followed-files.ts";
 import { offeredSizes } from "./offered-sizes.ts";
-import { glossSteps } from "./gloss-steps.ts";
+import { lotGlossSteps } from "./gloss-steps.ts";
 import { lotFaults, lotStateNotes } from "./lot-faults.ts";
 import {
   allRecords,
@@ -21,8 +21,7 @@ import {
   type ParsedFiles,
 } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
-import { colourWithNoise, masstones, resolvedColour } from "./resolved-colours.ts";
-import { conditionFaults } from "./reading-conditions.ts";
+import { colourWithNoise, resolvedColour } from "./resolved-colours.ts";
 import { resolvedGrounds } from "./resolved-grounds.ts";
 import { lotWithNoise, resolvedLot } from "./resolved-lots.ts";
 import type { Checked, Records } from "./records.ts";
@@ -35,9 +34,10 @@ import { paintFaults } from "./paint-faults.ts";
 import { ownFaults } from "./own-faults.ts";
 import { priceSlips } from "./price-slips.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
-import { readingResolver } from "./resolved-readings.ts";
+import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
 import { datesIn } from "./record-values.ts";
 import { recordLanguage } from "./label-languages.ts";
+import type { ColourRecord } from "./schema/colour.ts";
 import { siteBase } from "./site-base.ts";
 import { siteFaults } from "./site-faults.ts";
 import { paintResolver } from "./special-effects.ts";
@@ -51,7 +51,9 @@ import { translationFaults } from "./translation-faults.ts";
 import { translatedNumberNotes } from "./translated-numbers.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
 import { fileOrder } from "../quantities/name-order.ts";
+import { at, certain } from "../quantities/at.ts";
 import { remembered } from "../quantities/remembered.ts";
+import { readAgain, readBy, type Read } from "../kept/reads.ts";
 
 export interface LoadedRecords {
   /** Absent as soon as there is one error. */
@@ -91,30 +93,43 @@ export function checkedRecords(
   if (otherVersion.length > 0)
     return { diagnostics: inOrder([...diagnostics, ...otherVersion]), notes: [] };
   const files = parsedFiles(tree, diagnostics, parsers);
-  const resolver = readingResolver(files, files.workshop?.record, diagnostics, parsers.follows);
+  const noting = followedFiles(files);
+  const resolver = readingResolver(noting.value, diagnostics, parsers.follows);
   const sizes = offeredSizes(files, diagnostics, parsers.prices);
-  const lotsRead = [...files.lots.values()]
-    .map((lot) =>
-      resolvedLot(
-        lot,
-        paintResolver(files.colours.get(lot.record.colour)?.record, files, resolver),
-      ),
-    )
-    .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1));
-  const read = [...files.colours.values()].map((colour) =>
-    resolvedColour(
-      colour,
-      paintResolver(colour.record, files, resolver),
-      sizes.get(colour.slug) ?? [],
-      lotsRead,
-    ),
+  const paintOf = (record: ColourRecord | undefined): Pick<ReadingResolver, "resolve"> =>
+    paintResolver(record, noting.value, resolver);
+  const lotsNoted = readEach(noting.value.lots, (lot) =>
+    resolvedLot(lot, paintOf(noting.value.colours.get(lot.record.colour)?.record)),
   );
+  const lotsRead = [...lotsNoted.values()]
+    .map(({ value }) => value)
+    .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1));
+  const coloursNoted = readEach(noting.value.colours, (colour) => {
+    const { standard } = colour.record;
+    const lot = standard === undefined ? undefined : lotsNoted.get(standard);
+    if (lot !== undefined) readAgain(lot);
+    else if (standard !== undefined) noting.value.lots.get(standard);
+    return resolvedColour(colour, paintOf(colour.record), sizes.get(colour.slug) ?? [], lotsRead);
+  });
+  const read = [...coloursNoted.values()].map(({ value }) => value);
   const grounds = resolvedGrounds(files.workshop, resolver, diagnostics);
   const photographed = namedPhotographs(files, tree, {
     resolve: resolver.resolve,
     colours: read,
   });
-  const masstoneOf = masstones(read);
+  const whites = followedWhites(files, coloursNoted);
+  const check = parsers.checks((name) =>
+    name.startsWith("whites/") ? whites.part(name) : noting.part(name),
+  );
+  const readings = [...coloursNoted.values()].map((colour) =>
+    check("readings of colours", colour.value.file, () =>
+      checkedReadings(readAgain(colour), {
+        files: noting.value,
+        whites: whites.value,
+        knowledge,
+      }),
+    ),
+  );
   diagnostics.push(
     ...ownFaults(files, { today, knowledge, hazard }, parsers.follows),
     ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
@@ -122,11 +137,13 @@ export function checkedRecords(
     ...casFaults(files, knowledge),
     ...paintFaults(files, tables),
     ...columnFaults(files),
-    ...drawdownFaults(read, masstoneOf, (slug) => isExtender(slug, files, knowledge)),
-    ...conditionFaults(read),
-    ...glossSteps(read, lotsRead, masstoneOf),
-    ...colourFaults(read, files, knowledge),
-    ...rangeFaults(read, files, masstoneOf),
+    ...readings.flatMap(({ faults }) => faults),
+    ...lotGlossSteps(lotsRead, read),
+    ...rangeFaults(
+      read,
+      files,
+      read.map((colour, i) => ({ colour, inWhite: at(readings, i).inWhite })),
+    ),
     ...priceSlips(files),
     ...figureSlips(files, tables, hazard.metals),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
@@ -198,6 +215,16 @@ export function checkedRecords(
   };
 }
 
+/** What is made of each file of a folder, with the names of all files that it was read from. */
+function readEach<P, V>(
+  folder: ReadonlyMap<string, P>,
+  made: (one: P) => V,
+): ReadonlyMap<string, Read<V>> {
+  return new Map(
+    [...folder.keys()].map((slug) => [slug, readBy(() => made(certain(folder.get(slug))))]),
+  );
+}
+
 /** What follows from tables, worked out once. */
 const knownBy = remembered((tables: Tables) => ({
   knowledge: knowledgeOf(tables),
@@ -244,13 +271,4 @@ function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {
       one.place.column - other.place.column ||
       byText(one.rule, other.rule),
   );
-}
-
-/** Whether a paint, or the pigment that a let-down names in its place, is an extender. */
-function isExtender(slug: string, files: ParsedFiles, knowledge: Knowledge): boolean {
-  const colour = files.colours.get(slug)?.record;
-  const pigment = files.pigments.get(colour?.pigments[0]?.pigment ?? slug)?.record;
-  const family =
-    colour?.family ?? pigment?.family ?? knowledge.pigment(pigment?.colourIndexName).family;
-  return family === "extender";
 }

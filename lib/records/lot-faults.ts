@@ -83,21 +83,16 @@ function* numberFaults({ lots }: ParsedFiles): Faults {
 
 /** A lot years before all else that these records date. */
 function* dateFaults({ colours, lots, trials }: ParsedFiles): Faults {
-  const dated = new Map(
-    [...colours.values(), ...lots.values(), ...trials.values()].map((one) => [
-      one as Parsed<unknown>,
-      datesIn(one.record),
-    ]),
-  );
+  const dated = [...colours.values(), ...lots.values(), ...trials.values()]
+    .flatMap((of: Parsed<object>) => datesIn(of.record).map((day) => ({ of, day })))
+    .toSorted((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0));
   for (const lot of lots.values()) {
     const { date } = lot.record;
-    const others = [
-      ...[...dated].flatMap(([one, dates]) => (one === lot ? [] : dates)),
-      ...(dated.get(lot) ?? []).filter((own) => own !== date),
-    ];
-    const [first] = others.sort();
+    const isOwn = ({ of, day }: (typeof dated)[number]): boolean => of === lot && day === date;
+    const first = dated.find((one) => !isOwn(one))?.day;
+    const count = dated.length - dated.filter(isOwn).length;
     const years = first === undefined ? 0 : Number(first.slice(0, 4)) - Number(date.slice(0, 4));
-    if (first !== undefined && others.length >= MANY_DATES && years >= YEARS_BEFORE)
+    if (first !== undefined && count >= MANY_DATES && years >= YEARS_BEFORE)
       yield faultAt(lot.yaml.place(["date"]), {
         severity: "warning",
         rule: "records/lot-date",

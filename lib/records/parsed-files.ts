@@ -58,6 +58,13 @@ export interface FileParsers {
   readonly prices: typeof priceList;
   /** What follows from a file's text, and a name of all else that it goes by: plain data. */
   readonly follows: <V>(file: string, name: string, made: () => V) => V;
+  /**
+   * What follows from several files: kept, by a name of all else that it goes by and what it is of, by those that
+   * were read for it. @param part what a name stands for that was noted: a parsed file, or plain data.
+   */
+  readonly checks: (
+    part: (name: string) => unknown,
+  ) => <V>(name: string, of: string, made: () => V) => V;
   /** A record as it was made before, where it says the same. */
   readonly again: <R>(name: string, record: R) => R;
 }
@@ -67,6 +74,7 @@ export const PARSERS: FileParsers = {
   reading: parseReadingFile,
   prices: priceList,
   follows: (_file, _name, made) => made(),
+  checks: () => (_name, _of, made) => made(),
   again: (_, record) => record,
 };
 

@@ -9,6 +9,7 @@ import {
   reachComplaint,
   type ReachedFigure,
 } from "../formulation/plausibility.ts";
+import { specialEffect } from "../optics/special-effect.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { faultAt, firstFault, type Faults } from "./fault.ts";
@@ -110,7 +111,12 @@ function* nameFaults(
   { record: { colourIndexName }, yaml }: OfPigment,
   knowledge: Knowledge,
 ): Faults {
-  if (colourIndexName === undefined || knowledge.pigment(colourIndexName).identity !== undefined)
+  if (
+    colourIndexName === undefined ||
+    knowledge.pigment(colourIndexName).identity !== undefined ||
+    // Of metals no table is needed to know what they are: nothing is estimated of flakes.
+    specialEffect(undefined, colourIndexName) === "metallic"
+  )
     return;
   yield faultAt(yaml.place(["colourIndexName"]), {
     severity: "warning",

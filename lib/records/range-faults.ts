@@ -4,7 +4,7 @@ import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import { freeSizeFaults, priceReachFaults } from "./price-reach.ts";
 import { levelsOf } from "./reading-levels.ts";
-import type { Colour, Reading } from "./records.ts";
+import type { Colour, ReadColour, Reading } from "./records.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import { LANGUAGES, type Language } from "./schema/terms.ts";
 import { median } from "../quantities/median.ts";
@@ -19,11 +19,17 @@ const TUBE_REACH_ML = [5, 5000] as const;
 const TURNED_WITHIN = 0.5;
 const WHITES_PART_FROM = 0.5;
 
+/** A colour and its apparent strength in each of its whites [1]. */
+interface InWhites {
+  readonly colour: ReadColour;
+  readonly inWhite: ReadonlyMap<string, number>;
+}
+
 /** A colour against the rest of its workshop's range. */
 export function* rangeFaults(
   colours: readonly Colour[],
   files: ParsedFiles,
-  whites: (slug: string) => Reading | undefined,
+  strengths: readonly InWhites[],
 ): Faults {
   yield* nameFaults(files);
   for (const language of LANGUAGES) yield* nameFaults(files, language);
@@ -33,7 +39,7 @@ export function* rangeFaults(
   yield* priceOrderFaults(colours);
   yield* pastPrices(colours, files);
   yield* referenceFaults(files);
-  yield* whiteFaults(colours, whites);
+  yield* whiteFaults(strengths);
 }
 
 /** Two colours that go by one name: the records' own, or that of a language's pages. */
@@ -199,11 +205,7 @@ function isColoured(
  * Two whites exchanged in the let-downs of one colour. How much stronger a colour tints in one
  * white than in another is for the whites to say, not for the colour: all colours agree on it.
  */
-function* whiteFaults(
-  colours: readonly Colour[],
-  whites: (slug: string) => Reading | undefined,
-): Faults {
-  const strengths = colours.map((colour) => ({ colour, inWhite: strengthsOf(colour, whites) }));
+function* whiteFaults(strengths: readonly InWhites[]): Faults {
   const slugs = [...new Set(strengths.flatMap(({ inWhite }) => [...inWhite.keys()]))];
   const pairs = slugs.flatMap((one, i) => slugs.slice(i + 1).map((other) => [one, other] as const));
   for (const [one, other] of pairs) {
@@ -239,8 +241,8 @@ function times(logarithm: number): string {
 }
 
 /** Apparent strength of a colour in each white [1], the middle of its let-downs there. */
-function strengthsOf(
-  colour: Colour,
+export function strengthsInWhites(
+  colour: ReadColour,
   whites: (slug: string) => Reading | undefined,
 ): Map<string, number> {
   const masstone = levelsOf(colour.masstone);

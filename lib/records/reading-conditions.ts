@@ -1,5 +1,5 @@
 import { faultAt, type Faults } from "./fault.ts";
-import type { Colour, Reading } from "./records.ts";
+import type { ReadColour, Reading } from "./records.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** One way in which readings of one paint may be unlike: what it is called, and what it is of a reading. */
@@ -39,33 +39,31 @@ interface Drawdown {
  * Drawdowns of one colour that were not all read alike. Told of those that are fewer, since a
  * forgotten word is one reading's; of as many on either side, of those that are not the masstone.
  */
-export function* conditionFaults(colours: readonly Colour[]): Faults {
-  for (const colour of colours) {
-    const drawdowns = drawdownsOf(colour);
-    for (const { key, of, read, why, hint } of CONDITIONS) {
-      const told = drawdowns.flatMap((one) => {
-        const value = of(one.reading);
-        return value === undefined ? [] : [{ ...one, value }];
+export function* conditionFaults(colour: ReadColour): Faults {
+  const drawdowns = drawdownsOf(colour);
+  for (const { key, of, read, why, hint } of CONDITIONS) {
+    const told = drawdowns.flatMap((one) => {
+      const value = of(one.reading);
+      return value === undefined ? [] : [{ ...one, value }];
+    });
+    const usual = mostOf(told.map(({ value }) => value));
+    if (usual === undefined) continue;
+    for (const { as, path, value } of told) {
+      if (value === usual) continue;
+      yield faultAt(colour.place([...path, key]), {
+        severity: "warning",
+        rule: "records/reading-conditions",
+        message: `${as} ${read(value)}, and the other drawdowns of this colour ${usual}: ${why}`,
+        actual: value,
+        expected: usual,
+        hint,
       });
-      const usual = mostOf(told.map(({ value }) => value));
-      if (usual === undefined) continue;
-      for (const { as, path, value } of told) {
-        if (value === usual) continue;
-        yield faultAt(colour.place([...path, key]), {
-          severity: "warning",
-          rule: "records/reading-conditions",
-          message: `${as} ${read(value)}, and the other drawdowns of this colour ${usual}: ${why}`,
-          actual: value,
-          expected: usual,
-          hint,
-        });
-      }
     }
   }
 }
 
 /** What the colour is drawn down as, the masstone first; what it leaves to its retained standard is told of that lot. */
-function drawdownsOf({ record, masstone, tints, films }: Colour): Drawdown[] {
+function drawdownsOf({ record, masstone, tints, films }: ReadColour): Drawdown[] {
   return [
     ...(record.masstone === undefined || masstone === undefined
       ? []

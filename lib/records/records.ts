@@ -114,6 +114,9 @@ export interface Colour extends Checked<ColourRecord> {
   readonly lotYields: readonly LotYield[];
 }
 
+/** A colour as its own file and its readings tell it, without what prices.csv and its lots do. */
+export type ReadColour = Omit<Colour, "sizes" | "lotDensities" | "lotYields">;
+
 /** Density of a lot's paint [g/cm3]. */
 interface LotDensity {
   readonly lot: string;

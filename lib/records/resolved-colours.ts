@@ -75,11 +75,15 @@ export function colourWithNoise(
   };
 }
 
-/** The masstone of a white by its slug: of a colour, or of the colour that is made of that pigment alone. */
-export function masstones(colours: readonly Colour[]): (slug: string) => Reading | undefined {
-  return (slug) =>
-    (
-      colours.find((colour) => colour.slug === slug) ??
-      colours.find(({ record }) => isOfPigmentAlone(record, slug))
-    )?.masstone;
+/** The colour that a white stands for by its slug: that colour, or the first that is made of that pigment alone. */
+export function colourOfWhite(
+  colours: ReadonlyMap<string, Pick<Colour, "record">>,
+): (slug: string) => string | undefined {
+  const known = new Map<string, string | undefined>();
+  const alone = (pigment: string): string | undefined =>
+    [...colours].find(([, { record }]) => isOfPigmentAlone(record, pigment))?.[0];
+  return (slug) => {
+    if (!known.has(slug)) known.set(slug, colours.has(slug) ? slug : alone(slug));
+    return known.get(slug);
+  };
 }

@@ -26,7 +26,6 @@ import { spectrumFromColumn } from "./readings/spectrum-from-column.ts";
 import type { LabReading, Reading, SpectrumReading, Surface } from "./records.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import { GEOMETRIES, type Geometry, type Scale } from "./schema/terms.ts";
-import type { WorkshopRecord } from "./schema/workshop.ts";
 import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 
 type SpectrumForm = Extract<ReadingForm, { reading: string }>;
@@ -57,7 +56,6 @@ interface ParsedReading {
 
 export function readingResolver(
   files: ParsedFiles,
-  workshop: WorkshopRecord | undefined,
   diagnostics: Diagnostic[],
   follows: FileParsers["follows"],
 ): ReadingResolver {
@@ -177,6 +175,7 @@ export function readingResolver(
     const columns = named && namedColumns(form, named, yaml, path);
     if (named === undefined || columns === undefined) return undefined;
     // A faulty workshop.yaml is told of once, not again at every reading that may rest on it.
+    const workshop = files.workshop?.record;
     if (workshop === undefined) return undefined;
     const defaults = workshop.readings;
     const geometry = form.geometry ?? geometryOf(columns) ?? defaults?.geometry;

@@ -1,7 +1,9 @@
 import { specialEffect } from "../optics/special-effect.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { ReadingResolver } from "./resolved-readings.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import type { PigmentRecord } from "./schema/pigment.ts";
 
 /** Whether a pigment of a colour fluoresces or is made of flakes: its readings then pass what an ordinary paint's can be. */
 export function hasSpecialEffect(
@@ -10,9 +12,14 @@ export function hasSpecialEffect(
 ): boolean {
   return (record?.pigments ?? []).some(({ pigment }) => {
     const known = pigments.get(pigment)?.record;
-    return known !== undefined && specialEffect(known.effect, known.colourIndexName) !== undefined;
+    return known !== undefined && hasEffect(known);
   });
 }
+
+const hasEffect = remembered(
+  ({ effect, colourIndexName }: PigmentRecord) =>
+    specialEffect(effect, colourIndexName) !== undefined,
+);
 
 /** Readings of one paint, which may pass 100 % where it has a special effect. */
 export function paintResolver(

@@ -11,8 +11,11 @@ const LARGEST_PDF_BYTES = 256 * 1024 * 1024;
 
 /** A file that a command may write. */
 export interface OutputFile {
-  /** Beside its place first, then into it: nothing half-written is ever found there. */
-  readonly write: (bytes: Uint8Array) => void;
+  /**
+   * Beside its place first, then into it: nothing half-written is ever found there.
+   * @param onceWhole what is to be done once all bytes are on disk, and before the file is in its place; what it throws keeps the file from there.
+   */
+  readonly write: (bytes: Uint8Array, onceWhole?: () => void) => void;
 }
 
 /**
@@ -30,11 +33,12 @@ export function outputFile(
   if (stated(file, dirname(place)) === undefined)
     throw new OutputFault(`${file} can't be written: there is no folder ${dirname(place)}`);
   return {
-    write: (bytes) => {
+    write: (bytes, onceWhole = () => undefined) => {
       try {
-        writeAside(place, bytes, () =>
-          refuse(file, place, realPlace(resolve(contentDir)), command),
-        );
+        writeAside(place, bytes, {
+          checkAgain: () => refuse(file, place, realPlace(resolve(contentDir)), command),
+          onceWhole,
+        });
       } catch (error) {
         if (error instanceof OutputFault) throw error;
         throw new OutputFault(stoppedBy(error, file));
@@ -79,13 +83,18 @@ function isOurPdf(place: string, size: number): boolean {
 }
 
 /** What a killed run left aside is one of our scratch files: its name is made under the lock alone. */
-function writeAside(place: string, bytes: Uint8Array, checkAgain: () => void): void {
+function writeAside(
+  place: string,
+  bytes: Uint8Array,
+  { checkAgain, onceWhole }: { readonly checkAgain: () => void; readonly onceWhole: () => void },
+): void {
   const lock = takenLock(`${place}.lock`, place);
   const aside = `${place}.building`;
   try {
     checkAgain();
     if (stated(place, aside)?.isFile() === true) rmSync(aside);
     writeFileSync(aside, bytes, { flag: "wx" });
+    onceWhole();
     renameSync(aside, place);
   } catch (error) {
     rmSync(aside, { force: true });

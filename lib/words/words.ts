@@ -19,7 +19,7 @@ export interface Words {
   readonly about: string;
   /** Before a value that is only what the true one does not pass. */
   readonly bounds: Readonly<Record<Bound, string>>;
-  /** Classes that one thing reaches into, in their order, two or more: "medium to slow". */
+  /** Classes that one thing reaches into, in their order, two or more: "medium or slow". */
   readonly reach: (classes: readonly string[]) => string;
   /** Between a head and what it heads, and between parts of a line that have commas of their own. */
   readonly colon: string;

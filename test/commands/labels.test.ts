@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, rmdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { takenLock } from "../../lib/site/build-lock.ts";
@@ -150,6 +150,12 @@ describe("labels of a workshop", () => {
     expect(readFileSync(record, "utf8")).toBe(whole.slice(0, -20));
     expect(existsSync(join(kept, "labels.pdf"))).toBe(false);
     writeFileSync(record, whole);
+
+    // What could not be written is not on record: a folder stands where its bytes go first.
+    mkdirSync(join(kept, "labels.pdf.building"));
+    expect((await at("2026-05-05")).code).toBe(1);
+    expect(readFileSync(record, "utf8")).toBe(whole);
+    rmdirSync(join(kept, "labels.pdf.building"));
     const lock = takenLock(join(content, ".printed-labels.json.lock"), record);
     expect(() => keepPrintedLabels(content, [])).toThrow(OutputFault);
     lock.release();

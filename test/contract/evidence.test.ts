@@ -168,11 +168,7 @@ function isNumeric(value: unknown): boolean {
   return typeof value === "number" || Array.isArray(value);
 }
 
-/** Every white of the demonstration has its trial; test/sheet/drying-trials.test.ts holds one that has none. */
-const OF_UNTRIED_WHITES = "drying.inWhites.*.contributions.*.factor";
-
-/** Figures that are published, and those that stay in the workshop: test/site/two-outputs.test.ts holds where these stand. */
-const PUBLIC_ROWS = FIGURE_TABLE.filter(({ isPrivate }) => !isPrivate);
+/** Figures that stay in the workshop: test/site/two-outputs.test.ts holds where these stand. */
 const WORKSHOP_ROWS = FIGURE_TABLE.filter(({ isPrivate }) => isPrivate);
 
 describe("the figure table", () => {
@@ -181,13 +177,6 @@ describe("the figure table", () => {
       const evident = new Set(evidence.map(({ figure }) => figure));
       return leaves.filter(({ path }) => evident.has(path)).map(({ pattern }) => pattern);
     }),
-  );
-
-  test.each(PUBLIC_ROWS.filter(({ pattern }) => pattern !== OF_UNTRIED_WHITES))(
-    "$pattern is filled by a demonstration sheet",
-    ({ pattern }) => {
-      expect(filled.has(pattern)).toBe(true);
-    },
   );
 
   test("of what is the workshop's alone has no leaf, no evidence and no gap on a demonstration sheet", () => {

@@ -56,8 +56,26 @@ describe("of a light film, by contrast ratio", () => {
   test("says nothing without one", () =>
     expect(opacityRuling({ ...LIGHT, contrastRatio: undefined })).toEqual({
       class: undefined,
+      spans: [],
       reason: undefined,
     }));
+  // Derived: from the ratio less its uncertainty to the ratio and its uncertainty.
+  test.each([
+    [0.975, 0, ["semi-opaque"]],
+    [0.975, 0.004, ["semi-opaque"]],
+    [0.975, 0.006, ["semi-opaque", "opaque"]],
+    [0.985, 0.006, ["semi-opaque", "opaque"]],
+    [0.985, 0.004, ["opaque"]],
+    [0.61, 0.02, ["transparent", "semi-transparent"]],
+  ] as const)("%s known to %s may be %o", (contrastRatio, contrastUncertainty, spans) => {
+    const ruling = opacityRuling({ ...LIGHT, contrastRatio, contrastUncertainty });
+    expect(ruling).toMatchObject({ spans, reason: { values: { spans } } });
+  });
+  test.each([-0.001, NaN, Infinity])("refuses an uncertainty of %s", (contrastUncertainty) =>
+    expect(() => opacityRuling({ ...LIGHT, contrastUncertainty })).toThrow(
+      /uncertainty of the contrast ratio/,
+    ),
+  );
 });
 
 /** ISO 6504-3, memory: the contrast ratio is for films of Y above 25; ASTM D2805 sets a like limit near 15. */
@@ -73,17 +91,28 @@ describe("of a dark film no class comes from the contrast ratio", () => {
   });
   test.each([
     [[9, 12], "opaque", ["opaque"]],
-    [[8, 9.9], "opaque", ["semi-opaque", "opaque"]],
-    [[5.7, 8.9], "opaque", ["semi-opaque"]],
+    // By scattering alone also semi-opaque, which no film is that hides its ground.
+    [[8, 9.9], "opaque", ["opaque"]],
+    [[5.7, 8.9], "opaque", ["opaque"]],
     [[3, 5.6], "semi-transparent", ["semi-transparent"]],
     [[2.9, 2.99], "transparent", ["transparent"]],
     [[1, 8], "transparent", ["transparent", "semi-transparent", "semi-opaque"]],
   ] as const)("S X %o: %s", (scatteringPower, word, spans) => {
     expect(opacityRuling({ ...DARK, scatteringPower })).toMatchObject({
       class: word,
+      spans,
       reason: { rule: "opacity-by-scattering", values: { spans } },
     });
   });
+  test.each([
+    [[6.5, 11], 0.979, ["semi-opaque"]],
+    [[6.5, 11], 0.89, ["semi-transparent"]],
+    [[4.4, 6.7], 0.95, ["semi-transparent", "semi-opaque"]],
+    [[4.4, 6.7], 1, ["semi-transparent", "semi-opaque"]],
+    [[2.2, 3.2], 0.95, ["transparent", "semi-transparent"]],
+  ] as const)("S X %o, contrast ratio %s, may be %o", (scatteringPower, contrastRatio, spans) =>
+    expect(opacityRuling({ ...DARK, scatteringPower, contrastRatio }).spans).toEqual(spans),
+  );
   /** Derived: what a dark film absorbs only raises its contrast ratio, so that the ratio bounds the class from above. */
   test.each([
     [[9, 12], 0.979, "semi-opaque"],
@@ -133,6 +162,7 @@ test("holds for films near 75 um alone, from both sides", () => {
   for (const filmUm of [59.9, 90.1])
     expect(opacityRuling({ ...LIGHT, filmUm })).toEqual({
       class: undefined,
+      spans: [],
       reason: {
         rule: "film-not-comparable",
         values: { filmUm, wantedUm: 75 },

@@ -23,8 +23,8 @@ test("a small percentage has a second digit where its uncertainty bears one, and
 });
 
 test.each([
-  ["en", "medium to slow", "fast to slow"],
-  ["de", "mittel bis langsam", "schnell bis langsam"],
+  ["en", "medium or slow", "fast, medium or slow"],
+  ["de", "mittel oder langsam", "schnell, mittel oder langsam"],
   ["fr", "moyen ou lent", "rapide, moyen ou lent"],
   ["es", "medio o lento", "rápido, medio o lento"],
 ] as const)("a class is said with all that it reaches into, in %s", (language, two, three) => {

@@ -11,6 +11,7 @@ holdSentences(
   OPACITY_RULINGS,
   [
     ...[0.985, 0.93, 0.7, 0.2].map((contrastRatio) => ({ ...film, contrastRatio })),
+    { ...film, contrastRatio: 0.975, contrastUncertainty: 0.01 },
     { ...film, filmUm: 120 },
     { ...dark, scatteringPower: undefined },
     ...(

@@ -26,6 +26,9 @@ interface Folded {
   /** What a reader of the PDF finds on each page of the strip, from its upper left corner [mm]. */
   readonly pages: readonly (readonly FoundText[])[];
   readonly outside: readonly FoundText[];
+  /** From the left edge of the paper to the strip, and the width of the paper [mm]. */
+  readonly cornerMm: number;
+  readonly paperMm: number;
 }
 
 /** One fold-out label as another program reads it from the PDF. */
@@ -65,6 +68,8 @@ const folded = async (slug: string, size: PackageSize): Promise<Folded> => {
         ),
       ),
     outside: texts.filter((found) => !isOn(found)),
+    cornerMm: corner.xMm,
+    paperMm: sheet.paperMm.width,
   };
 };
 /** A label is laid out and read once for all that is asked of it. */
@@ -72,6 +77,7 @@ const once = <T>(make: () => Promise<T>): (() => Promise<T>) => {
   let made: Promise<T> | undefined;
   return () => (made ??= make());
 };
+const nameOf = (slug: string): string => squeezed(textsOf(slug).sheet.name);
 const textOf = (texts: readonly FoundText[]): string =>
   squeezed(texts.map(({ text }) => text).join(" "));
 
@@ -164,7 +170,7 @@ describe.each([
   });
 
   test("keeps text off its cuts and folds, and says outside them what is folded how", async () => {
-    const { pages, strip, outside } = await read();
+    const { pages, strip, outside, cornerMm, paperMm } = await read();
     const across = strip.runs === "across";
     const edges = across ? [0, ...strip.foldsMm, strip.widthMm - 3] : [0, strip.widthMm];
     for (const { x, width, text } of pages.flat()) {
@@ -174,15 +180,30 @@ describe.each([
       expect(x - from, text).toBeGreaterThanOrEqual(1.9);
       expect(to - (x + width), text).toBeGreaterThanOrEqual(1.8);
     }
-    const said = outside.map(({ text }) => text.trim());
-    expect(said[0]).toBe("front page");
-    expect(said).toContain("back page: stick down");
     // In turn, the print of the front page outwards: the first fold is bent backwards.
-    const folds = outside
-      .filter(({ text }) => /^fold /.test(text.trim()))
-      .sort((one, other) => (across ? one.x - other.x : one.y - other.y))
-      .map(({ text }) => text.trim());
-    expect(folds).toEqual(strip.foldsMm.map((_, i) => (i % 2 === 0 ? "fold back" : "fold over")));
+    const folds = strip.foldsMm.map((_, i) => (i % 2 === 0 ? "fold back" : "fold over"));
+    const said = outside.map(({ text }) => text.trim());
+    for (const { x, width, text } of outside) {
+      expect(x + cornerMm, text).toBeGreaterThan(4);
+      expect(x + width + cornerMm, text).toBeLessThan(paperMm - 4);
+    }
+    if (across) {
+      expect(said[0]).toBe("front page");
+      expect(said).toContain("back page: stick down");
+      const found = outside
+        .filter(({ text }) => /^fold /.test(text.trim()))
+        .sort((one, other) => one.x - other.x)
+        .map(({ text }) => text.trim());
+      expect(found).toEqual(folds);
+      return;
+    }
+    // Beside strips that run down there is room for numbers alone, which a line above tells.
+    const last = strip.foldsMm.length + 1;
+    const inside = folds.slice(1).flatMap((fold, i) => [`page ${i + 2}`, fold]);
+    expect(said[0]).toBe(
+      ["1 front page", folds[0], ...inside, `${last} back page: stick down`].join(" \u00b7 "),
+    );
+    expect(said.slice(1)).toEqual(Array.from({ length: last }, (_, i) => String(i + 1)));
   });
 });
 
@@ -206,6 +227,36 @@ describe("of four languages on a tube of 40 ml", () => {
       expect(top?.text).toMatch(/^(EN|FR|DE|ES)\b/);
     }
   });
+});
+
+/** What a reader turns to is one language whole. Source: practice. */
+test.each(["bone-black", "cadmium-red", "cobalt-blue"])(
+  "%s in four languages on a tube of 40 ml has each of them whole on one page, and no page blank",
+  async (slug) => {
+    const { pages } = await folded(slug, sized({ languages: ["en", "fr", "de", "es"] }));
+    const inside = pages.slice(1, -1).map((texts) => textOf(texts));
+    const heads = inside.map((text) =>
+      (["EN", "FR", "DE", "ES"] as const).filter((code) => text.includes(`${code}${nameOf(slug)}`)),
+    );
+    expect(heads.flat()).toEqual(["EN", "FR", "DE", "ES"]);
+    for (const languages of heads) expect(languages.length).toBeGreaterThan(0);
+  },
+);
+
+test("a jar's label in four languages has its inside in two columns where one does not hold it", async () => {
+  const size = sized({
+    kind: "jar",
+    ml: 120,
+    widthMm: 92,
+    heightMm: 64,
+    languages: ["en", "fr", "de", "es"],
+  });
+  const { pages, strip } = await folded("bone-black", size);
+  expect(strip.foldsMm).toHaveLength(2);
+  const edges = (pages[1] ?? []).flatMap(({ x, text }) =>
+    /^(EN|FR|DE|ES)\b/.test(text) ? [Math.round(x)] : [],
+  );
+  expect(edges).toEqual([2, 2, 47, 47]);
 });
 
 describe("which labels are folded", () => {

@@ -1,7 +1,11 @@
-import { expect, test } from "vitest";
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { expect, inject, test } from "vitest";
 import { wordsOfRun, type WordsOfRun } from "../../lib/print/kept-words.ts";
 import { measuringDocument } from "../../lib/print/print-document.ts";
 import { fontBytes } from "../../lib/print/print-font.ts";
+import { ownProgram } from "../support/own-program.ts";
 
 const FONT = "serif latin";
 const BYTES = fontBytes("serif", "latin");
@@ -47,4 +51,19 @@ test("where no word is new there is nothing to keep, and what was kept stays bes
   const { kept: known } = later.ofFont(FONT, font, BYTES);
   const found = ["walnut", "linseed", "poppy", "hemp"].map((text) => known(text)?.glyphs.length);
   expect(found).toEqual([6, 7, 5, undefined]);
+});
+
+test("a document whose words were kept is the same to the last byte, and shapes none anew", () => {
+  const folder = mkdtempSync(join(inject("scratch"), "words-"));
+  const [document, words] = [join(folder, "printed.pdf"), join(folder, "words")];
+  const printed = (): Buffer => {
+    const program = ownProgram(join(import.meta.dirname, "printed-sentences.ts"));
+    execFileSync(process.execPath, [...program, document, words]);
+    return readFileSync(document);
+  };
+  const anew = printed();
+  const { mtimeMs, size } = statSync(words);
+  expect(size).toBeGreaterThan(10_000);
+  expect(printed().equals(anew)).toBe(true);
+  expect(statSync(words).mtimeMs).toBe(mtimeMs);
 });

@@ -339,6 +339,44 @@ test("labels of one size have letters of one height, the roomiest that all of th
   expect(roomy.map(({ xHeightMm }) => xHeightMm)).toEqual([1.44]);
 });
 
+describe("the symbol of labels of one size", () => {
+  const leftOf = ({ faces }: LaidLabel): number | undefined =>
+    faces
+      .flatMap(({ blocks }) => blocks)
+      .find(({ alt }) => alt?.startsWith("EAN ") === true)
+      ?.marks?.flatMap((mark) => (mark.kind === "box" ? [Math.round(mark.xMm)] : []))[0];
+
+  // A shop finds it where it was on the tube before. Source: practice.
+  test.each<[label: Parameters<typeof sized>[0], corner: "left" | "right"]>([
+    [{ kind: "tube", ml: 40, languages: ["en"] }, "right"],
+    [{ kind: "tube", ml: 40, languages: ["de"] }, "right"],
+    // Lead White alone is put up in it, and finds room in German only with its symbol at the left.
+    [{ kind: "tube", ml: 60, heightMm: 90, languages: ["de"] }, "left"],
+  ])("%j stands in one corner of all of them, at the %s", (label, corner) => {
+    const size = sized({ symbol: "ean", price: "code", ...label });
+    const { runs } = rangeLabels(CONTEXT.sheets, [size], CONTEXT);
+    const lefts = (runs[0]?.labels ?? []).flatMap((laid) => leftOf(laid) ?? []);
+    expect(lefts.length).toBeGreaterThan(0);
+    expect(new Set(lefts).size).toBe(1);
+    if (corner === "left") expect(lefts[0]).toBe(2);
+    else expect(lefts[0]).toBeGreaterThan(size.widthMm / 2);
+  });
+});
+
+test("no label of the demonstration parts its supplier's address where a line holds it whole", () => {
+  const whole = CONTEXT.records.workshop.contact ?? "";
+  for (const ml of [40, 120]) {
+    const size = sized({ kind: "tube", ml });
+    const content = labelContentOf("bone-black", size);
+    const label = packageLabel(content, size);
+    const texts = (label === undefined ? [] : marksOf(label)).flatMap((mark) =>
+      mark.kind === "text" ? mark.text : [],
+    );
+    expect(texts.some((text) => text.includes(whole))).toBe(true);
+    expect(texts.filter((text) => text.endsWith("@"))).toEqual([]);
+  }
+});
+
 test("a label has one face, without serifs (clp-letter-sizes, 1.2.1.5)", () => {
   const label = laidOf("lead-white", sized({ kind: "tube", ml: 150 }));
   const faces = label && marksOf(label).flatMap((mark) => (mark.kind === "text" ? mark.face : []));

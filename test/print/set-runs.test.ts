@@ -29,6 +29,25 @@ describe("a text in lines", () => {
     expect(lines(set)).toEqual(["Phthalocyanine", "Blue"]);
   });
 
+  // An address that is copied by hand reads as one only where it is whole. Source: practice.
+  test.each<[text: string, width: string, lines: string[]]>([
+    ["write to shop@paint.example", "shop@paint.example", ["write to", "shop@paint.example"]],
+    ["write to shop@paint.example", "to shop@paint", ["write to", "shop@", "paint.example"]],
+    ["shop@paint.example", ".example", ["shop@", "paint", ".example"]],
+  ])("%j as wide as %j parts the address only where no line holds it", (text, width, expected) => {
+    expect(inWidthOf(text, width)).toEqual(expected);
+  });
+
+  test("is balanced with a word's own hyphen broken only where a space would take a line more", () => {
+    const text = "Bone black; Cold-pressed linseed oil";
+    const widthMm = measureText("Cold-pressed linseed oil", "sans", PT) + 0.5;
+    const set = (width: number) =>
+      lines(setRuns(run(text), { widthMm: width, sizePt: PT, isBalanced: true }));
+    expect(set(widthMm)).toEqual(["Bone black;", "Cold-pressed linseed oil"]);
+    const narrower = measureText("pressed linseed oil", "sans", PT) + 0.5;
+    expect(set(narrower)).toEqual(["Bone black; Cold-", "pressed linseed oil"]);
+  });
+
   test("is no narrower than its longest word, nor wider than all of it in a line", () => {
     const { leastMm, greatestMm } = naturalWidths(run("a cold-pressed oil\u00a0of linseed"), PT);
     expect(leastMm).toBeCloseTo(measureText("pressed", "sans", PT), 6);
@@ -83,6 +102,39 @@ describe("a text in lines", () => {
       setRuns(run("price"), { widthMm, sizePt: PT, align }).marks[0]?.xMm;
     expect(at("right")).toBeCloseTo(widthMm - own, 9);
     expect(at("centre")).toBeCloseTo((widthMm - own) / 2, 9);
+  });
+});
+
+describe("a text whose words may be parted", () => {
+  /** Divided as a dictionary does. */
+  const hyphens = (word: string): number[] => (word === "environment" ? [2, 4, 7] : []);
+  const inWidth = (text: string, width: string): string[] =>
+    lines(
+      setRuns(run(text), {
+        widthMm: measureText(width, "sans", PT) + 0.01,
+        sizePt: PT,
+        hyphens,
+      }),
+    );
+
+  test.each<[text: string, width: string, lines: string[]]>([
+    ["to the environment now", "to the environ-", ["to the environ-", "ment now"]],
+    ["to the environment now", "to the envi-", ["to the envi-", "ronment", "now"]],
+    // A line that is filled to three quarters is left as it is.
+    ["to the environment now", "to theen-", ["to the", "environ-", "ment", "now"]],
+    // Neither a last word nor a code.
+    ["to the environment", "to the environ-", ["to the", "environment"]],
+    ["to CAS 7440-43-9 now", "to CAS 7440-", ["to CAS", "7440-43-9", "now"]],
+  ])("%j as wide as %j", (text, width, expected) => {
+    expect(inWidth(text, width)).toEqual(expected);
+  });
+
+  test("is as narrow as the longest part of a word", () => {
+    const parts = ["en-", "vi", "ron-", "ment"].map((part) => measureText(part, "sans", PT));
+    expect(naturalWidths(run("environment"), PT, hyphens).leastMm).toBeCloseTo(
+      Math.max(measureText("vi-", "sans", PT), ...parts),
+      1,
+    );
   });
 });
 

@@ -116,3 +116,107 @@ test("what is wrong with a record by itself goes by the day and by the languages
     expect(told("2026-06-01", "[en, de]")).toEqual(["records/claim"]);
   }
 });
+
+/** Reflectance by wavelength, invented. */
+function columnOf(name: string, of: (nm: number) => number): string {
+  const wavelengths = Array.from({ length: 31 }, (_, i) => 400 + 10 * i);
+  return [`nm,${name}`, ...wavelengths.map((nm) => `${nm},${of(nm).toFixed(4)}`)].join("\n");
+}
+const blue = (nm: number): number => (nm < 500 ? 0.3 : 0.01);
+
+test("what readings say beside others is found again of those alone whose files were read for it", () => {
+  const texts = {
+    "workshop.yaml": "name: Test\nreadings: { scale: factor, geometry: d/8 excluded }\n",
+    "pigments/blue.yaml": "name: Blue\n",
+    "pigments/zinc.yaml": "name: Zinc\n",
+    "readings/blue.csv": columnOf("masstone", blue),
+    "readings/pale.csv": columnOf("pale", (nm) => 0.2 + blue(nm)),
+    "readings/white.csv": columnOf("white", () => 0.9),
+    "colours/zinc.md":
+      "---\nname: Zinc White\npigments: [{ pigment: zinc }]\nmasstone: { reading: white, column: white }\n---\n",
+    "colours/blue.md":
+      '---\nname: Blue\npigments: [{ pigment: blue }]\nmasstone: { reading: blue, column: masstone }\ntints:\n  - { white: zinc, massRatio: "1:1", ratioKind: paint, reading: pale, column: pale }\n---\n',
+  };
+  const { content, home } = contentFolder(texts);
+  const cache = { ...workCacheOf(content), programPart: () => "of this test" };
+  const edit = (path: keyof typeof texts | "colours/another.md", text: string): void =>
+    writeFileSync(join(content, path), text);
+  /** Out of what the run before kept: whose readings were looked at anew, and by what rules something was said of the blue. */
+  const told = (): readonly [string[], string[]] => {
+    const looked: string[] = [];
+    const parsers = keptParsers();
+    parsers.begin(cache);
+    const { diagnostics } = loadRecords(content, home, undefined, {
+      ...parsers,
+      checks: (part) => {
+        const check = parsers.checks(part);
+        return (name, of, made) =>
+          check(name, of, () => {
+            looked.push(of.replace(/^.*\/|\.md$/g, ""));
+            return made();
+          });
+      },
+    });
+    parsers.keep(cache);
+    expect(diagnostics).toEqual(loadRecords(content, home).diagnostics);
+    const ofBlue = diagnostics.filter(({ place }) => place.file === "content/colours/blue.md");
+    return [looked, ofBlue.map(({ rule }) => rule)];
+  };
+  expect(told()).toEqual([["blue", "zinc"], []]);
+  expect(told()).toEqual([[], []]);
+  edit(
+    "readings/white.csv",
+    columnOf("white", () => 0.25),
+  );
+  expect(told()).toEqual([["blue", "zinc"], ["records/dark-white"]]);
+  edit("pigments/zinc.yaml", "name: Zinc\nfamily: extender\n");
+  expect(told()).toEqual([["blue", "zinc"], []]);
+  edit("pigments/zinc.yaml", texts["pigments/zinc.yaml"]);
+  edit("colours/zinc.md", texts["colours/zinc.md"].replace("pigment: zinc", "pigment: blue"));
+  expect(told()[0]).toEqual(["blue", "zinc"]);
+  // A note touches its own colour alone; and another colour, which nothing was let down in, its own.
+  edit("colours/blue.md", `${texts["colours/blue.md"]}A note.\n`);
+  expect(told()[0]).toEqual(["blue"]);
+  edit("colours/another.md", texts["colours/zinc.md"].replace("Zinc White", "Another"));
+  expect(told()[0]).toEqual(["another"]);
+  edit("workshop.yaml", texts["workshop.yaml"].replace("d/8 excluded", "d/8 included"));
+  expect(told()).toEqual([
+    ["another", "blue", "zinc"],
+    expect.arrayContaining(["records/gloss-told-wrongly"]),
+  ]);
+});
+
+test("a white that is named by its pigment is the colour that is made of that alone, as it is by now", () => {
+  const zinc = (name: string, pigment: string, column: string): string =>
+    `---\nname: ${name}\npigments: [{ pigment: ${pigment} }]\nmasstone: { reading: all, column: ${column} }\n---\n`;
+  const texts = {
+    "workshop.yaml": "name: Test\nreadings: { scale: factor, geometry: d/8 excluded }\n",
+    "pigments/blue.yaml": "name: Blue\n",
+    "pigments/zinc.yaml": "name: Zinc\n",
+    "readings/blue.csv": columnOf("masstone", blue),
+    "readings/pale.csv": columnOf("pale", (nm) => 0.2 + blue(nm)),
+    "readings/white.csv": columnOf("white", () => 0.9),
+    "readings/dark.csv": columnOf("dark", () => 0.1),
+    "colours/light.md": zinc("Light", "zinc", "white").replace("all", "white"),
+    "colours/grey.md": zinc("Grey", "blue", "dark").replace("all", "dark"),
+    "colours/blue.md":
+      '---\nname: Blue\npigments: [{ pigment: blue }]\nmasstone: { reading: blue, column: masstone }\ntints:\n  - { white: zinc, massRatio: "1:1", ratioKind: paint, reading: pale, column: pale }\n---\n',
+  };
+  const { content, home } = contentFolder(texts);
+  const cache = { ...workCacheOf(content), programPart: () => "of this test" };
+  const darkWhites = (): number => {
+    const parsers = keptParsers();
+    parsers.begin(cache);
+    const { diagnostics } = loadRecords(content, home, undefined, parsers);
+    parsers.keep(cache);
+    expect(diagnostics).toEqual(loadRecords(content, home).diagnostics);
+    return diagnostics.filter(({ rule }) => rule === "records/dark-white").length;
+  };
+  expect(darkWhites()).toBe(0);
+  writeFileSync(
+    join(content, "colours/grey.md"),
+    texts["colours/grey.md"].replace("pigment: blue", "pigment: zinc"),
+  );
+  // By name, grey comes before light.
+  expect(darkWhites()).toBe(1);
+});

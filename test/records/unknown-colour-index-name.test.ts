@@ -25,7 +25,7 @@ describe("a Colour Index name that no table knows is a warning, with the nearest
   ]);
 });
 
-test.each(["PR 254", "PB 15:3", "PR 108:9", "PW 18:1", "PY 35:1"])(
+test.each(["PR 254", "PB 15:3", "PR 108:9", "PW 18:1", "PY 35:1", "PM 2"])(
   "%s is known, by itself or by its parent, and nothing is said",
   (name) =>
     expect(toldOf(contentFolder({ ...SMALLEST_WORKSHOP, ...named(name) })).lines).toEqual([]),

@@ -75,6 +75,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   pdfkit: /^lib\/print\//,
   sharp: /^lib\/(?:photographs\/|pictures\/)/,
   qr: /^lib\/print\/qr-figure\.ts$/,
+  hyphen: /^lib\/print\/hyphenation\.ts$/,
   jsbarcode: /^lib\/print\/ean-symbol\.ts$/,
   send: /^lib\/site\/site-server\.ts$/,
   "markdown-it": /^lib\/(?:pages\/markdown|answers\/answer-markdown)\.ts$/,

@@ -4,7 +4,6 @@ import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
 import { FRENCH } from "../../lib/words/fr/french.ts";
-import { COMPARISON_RULINGS } from "../../lib/words/fr/statements-comparison.ts";
 import { metalWord } from "../../lib/words/fr/studio-phrases.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
 
@@ -107,7 +106,7 @@ describe("why a figure is missing", () => {
 
 test("a comparison elides before a vowel", () => {
   const told = (more: string, less: string): string =>
-    COMPARISON_RULINGS["compared-ratio"]({ more, less, ratio: 3, of: "strength" });
+    FRENCH.comparisons["compared-ratio"]({ more, less, ratio: 3, of: "strength" });
   expect(told("Noir", "Iron Oxide Black")).toBe(
     "Noir colore 3 fois plus qu\u2019Iron Oxide Black.",
   );

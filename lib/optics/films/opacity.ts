@@ -61,6 +61,8 @@ export interface OpaqueFilm {
   readonly luminance: number;
   /** Y over black to Y over white [1], 0-1.05; undefined where no film was drawn over both. */
   readonly contrastRatio: number | undefined;
+  /** Standard uncertainty of the contrast ratio [1], >= 0. */
+  readonly contrastUncertainty?: number | undefined;
   /** Where the contrast ratio is only what the true one does not pass. */
   readonly bound?: Bound | undefined;
   /** Range of S X [1], > 0; undefined where neither films nor let-downs tell it. */
@@ -74,6 +76,8 @@ export type OpacityStatement =
         class: OpacityClass;
         contrastRatio: number;
         contrastRatioMin: number;
+        /** Classes that it reaches into with its uncertainty, most transparent first. */
+        spans: readonly OpacityClass[];
         filmUm: number;
         bound?: Bound;
       }
@@ -83,7 +87,7 @@ export type OpacityStatement =
       {
         class: OpacityClass;
         scatteringPower: Interval;
-        /** Classes that the ends of the range would give, most transparent first. */
+        /** Classes that the range reaches into beside what the ground as read leaves, most transparent first. */
         spans: readonly OpacityClass[];
         filmUm: number;
         luminance: number;
@@ -98,6 +102,8 @@ export type OpacityStatement =
 export interface OpacityRuling {
   /** Undefined where nothing gives a class. */
   readonly class: OpacityClass | undefined;
+  /** Every class that what decides it reaches into, most transparent first. */
+  readonly spans: readonly OpacityClass[];
   readonly reason: OpacityStatement | undefined;
 }
 
@@ -111,7 +117,14 @@ export interface OpacityRuling {
  */
 export function opacityRuling(film: OpaqueFilm): OpacityRuling {
   requireFilm(film);
-  const { filmUm, luminance, contrastRatio, bound, scatteringPower } = film;
+  const {
+    filmUm,
+    luminance,
+    contrastRatio,
+    contrastUncertainty = 0,
+    bound,
+    scatteringPower,
+  } = film;
   if (Math.abs(filmUm / OPACITY_FILM.um - 1) > OPACITY_FILM.tolerance)
     return none({
       rule: "film-not-comparable",
@@ -121,14 +134,20 @@ export function opacityRuling(film: OpaqueFilm): OpacityRuling {
   if (luminance > CONTRAST_RATIO_FROM_Y) {
     if (contrastRatio === undefined) return none();
     const row = rowFrom("contrastRatioMin", contrastRatio);
+    const spans = classesWithin(
+      [contrastRatio - contrastUncertainty, contrastRatio + contrastUncertainty],
+      (ratio) => rowFrom("contrastRatioMin", ratio).class,
+    );
     return {
       class: row.class,
+      spans,
       reason: {
         rule: "opacity-by-contrast-ratio",
         values: {
           class: row.class,
           contrastRatio,
           contrastRatioMin: row.contrastRatioMin,
+          spans,
           filmUm,
           ...(bound === undefined ? {} : { bound }),
         },
@@ -147,16 +166,18 @@ export function opacityRuling(film: OpaqueFilm): OpacityRuling {
   const [least, most] = scatteringPower;
   const byScattering = rowFrom("scatteringPowerMin", Math.sqrt(least * most)).class;
   const word = besideGround(byScattering, contrastRatio);
-  const spans = OPACITY_CLASSES.toReversed()
-    .map((row) => row.class)
-    .filter((word, _, all) => {
-      const [first, last] = [least, most].map((end) =>
-        all.indexOf(rowFrom("scatteringPowerMin", end).class),
-      );
-      return all.indexOf(word) >= (first ?? 0) && all.indexOf(word) <= (last ?? 0);
-    });
+  const scattered = classesWithin(
+    scatteringPower,
+    (power) => rowFrom("scatteringPowerMin", power).class,
+  );
+  const spans = [
+    ...new Set(
+      scattered.map((one) => (one === byScattering ? word : asItsGroundShows(one, contrastRatio))),
+    ),
+  ];
   return {
     class: word,
+    spans,
     reason: {
       rule: "opacity-by-scattering",
       values: {
@@ -176,14 +197,35 @@ export function opacityRuling(film: OpaqueFilm): OpacityRuling {
 
 /** The class by scattering, moved to where the ground as read leaves it. */
 function besideGround(byScattering: OpacityClass, contrastRatio: number | undefined): OpacityClass {
+  const shown = asItsGroundShows(byScattering, contrastRatio);
+  const hides =
+    contrastRatio !== undefined && rowFrom("contrastRatioMin", contrastRatio).class === "opaque";
+  return hides && shown === "semi-opaque" ? "opaque" : shown;
+}
+
+/** The class by scattering, or the more transparent one that the ground shows through as. */
+function asItsGroundShows(
+  byScattering: OpacityClass,
+  contrastRatio: number | undefined,
+): OpacityClass {
   if (contrastRatio === undefined) return byScattering;
   const byContrast = rowFrom("contrastRatioMin", contrastRatio).class;
-  if (opacityRank(byContrast) > opacityRank(byScattering)) return byContrast;
-  return byContrast === "opaque" && byScattering === "semi-opaque" ? "opaque" : byScattering;
+  return opacityRank(byContrast) > opacityRank(byScattering) ? byContrast : byScattering;
 }
 
 function none(reason?: OpacityStatement): OpacityRuling {
-  return { class: undefined, reason };
+  return { class: undefined, spans: [], reason };
+}
+
+/** Every class from that of one end of a range to that of the other, most transparent first. */
+function classesWithin(
+  [least, most]: Interval,
+  classOf: (value: number) => OpacityClass,
+): OpacityClass[] {
+  const [first, last] = [opacityRank(classOf(least)), opacityRank(classOf(most))];
+  return OPACITY_CLASSES.map((row) => row.class)
+    .slice(last - 1, first)
+    .toReversed();
 }
 
 function rowFrom(
@@ -193,12 +235,20 @@ function rowFrom(
   return OPACITY_CLASSES.find((row) => value >= row[limit]) ?? OPACITY_CLASSES[3];
 }
 
-function requireFilm({ filmUm, luminance, contrastRatio, scatteringPower }: OpaqueFilm): void {
+function requireFilm({
+  filmUm,
+  luminance,
+  contrastRatio,
+  contrastUncertainty = 0,
+  scatteringPower,
+}: OpaqueFilm): void {
   requirePositive("film thickness", filmUm, "um", "X");
   if (!(luminance >= 0 && luminance <= 4))
     throw domainError("luminous reflectance", luminance, "0 <= Y <= 4");
   if (contrastRatio !== undefined && !(contrastRatio >= 0 && contrastRatio <= 1.05))
     throw domainError("contrast ratio", contrastRatio, "0 <= ratio <= 1.05");
+  if (!(contrastUncertainty >= 0 && contrastUncertainty < Infinity))
+    throw domainError("uncertainty of the contrast ratio", contrastUncertainty, "0 <= u");
   for (const end of scatteringPower ?? [])
     if (!(end > 0 && end < Infinity)) throw domainError("scattering power S X", end, "0 < S X");
 }

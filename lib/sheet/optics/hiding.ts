@@ -15,7 +15,7 @@ import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
 import { measurementOnGrid } from "../../optics/fit/common-grid.ts";
 import { DRAWDOWN_NOISE } from "../../optics/fit/reading-noise.ts";
 import { classifiedFigure } from "../../quantities/derived-figure.ts";
-import { bounded, knownValue, notStated, type Figure } from "../../quantities/figure.ts";
+import { bounded, isKnown, knownValue, notStated, type Figure } from "../../quantities/figure.ts";
 import type { Interval, Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -72,6 +72,7 @@ export function hidingFilmFigure(films: FilmsOfColour): Figure<Quantity> {
 export interface OpacityOfColour {
   readonly colour: Colour;
   readonly films: FilmsOfColour;
+  readonly contrastRatio: Figure<Quantity>;
   readonly scatteringPower: Figure<Interval>;
 }
 
@@ -79,6 +80,7 @@ export interface OpacityOfColour {
 export function opacityOf({
   colour,
   films: { told },
+  contrastRatio,
   scatteringPower,
 }: OpacityOfColour): OpacityRuling | undefined {
   const luminance = told === undefined ? masstoneLuminance(colour) : luminanceOverWhite(told);
@@ -88,15 +90,14 @@ export function opacityOf({
         filmUm: OPACITY_FILM.um,
         luminance,
         contrastRatio: told && Math.min(told.contrast.value, 1.05),
+        contrastUncertainty: isKnown(contrastRatio) ? contrastRatio.uncertainty : undefined,
         bound: told?.contrast.bound,
         scatteringPower: knownValue(scatteringPower),
       });
 }
 
 /** The class as a figure, resting on what decided it. */
-export function opacityFigure(
-  of: OpacityOfColour & { readonly contrastRatio: Figure<Quantity> },
-): Figure<string> {
+export function opacityFigure(of: OpacityOfColour): Figure<string> {
   const { films, contrastRatio, scatteringPower } = of;
   const opacity = opacityOf(of);
   if (opacity?.class === undefined)
@@ -117,6 +118,7 @@ export function opacityFigure(
     },
     { decides: byContrast && films.told !== undefined ? contrastRatio : scatteringPower },
     () => word,
+    () => opacity.spans,
   );
 }
 

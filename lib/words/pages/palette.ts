@@ -168,7 +168,7 @@ export const PALETTE = {
   leaner: (below: string) => ({
     en: `leaner than ${below} below it: add a little medium`,
     de: `magerer als ${below} darunter: etwas Malmittel zugeben`,
-    fr: `plus maigre que ${below} dessous\u202f: ajouter un peu de médium`,
+    fr: `plus maigre ${fr.than(below)} dessous\u202f: ajouter un peu de médium`,
     es: `más magro que ${below} debajo: añada un poco de médium`,
   }),
   print: {

@@ -1,0 +1,53 @@
+import { followed, type Followed, type Grain } from "../kept/followed.ts";
+import { noteRead, readAgain, type Read } from "../kept/reads.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { ReadColour, Reading } from "./records.ts";
+import { colourOfWhite } from "./resolved-colours.ts";
+
+const FILES: Grain = {
+  keys: {
+    // It goes into complaints that are told in every run.
+    faulty: "always",
+    pigments: { each: "whole" },
+    vehicles: { each: "whole" },
+    colours: { each: "whole" },
+    answers: { each: "whole" },
+    lots: { each: "whole" },
+    trials: { each: "whole" },
+    sources: { each: "whole" },
+    readings: { each: "whole" },
+  },
+};
+
+/** Whose members are files. */
+export const LISTS_OF_FILES = [
+  "pigments",
+  "vehicles",
+  "colours",
+  "answers",
+  "lots",
+  "trials",
+  "sources",
+  "readings",
+].map((name) => `files/${name}`);
+
+/** Parsed files that note which of them are read, each as a whole. */
+export function followedFiles(files: ParsedFiles): Followed<ParsedFiles> {
+  return followed(files, FILES, "files");
+}
+
+/** What a white looks like by itself, noted as it is asked for: which colour it is, and what that was read from. */
+export function followedWhites(
+  files: ParsedFiles,
+  read: ReadonlyMap<string, Read<ReadColour>>,
+): Followed<(slug: string) => Reading | undefined> {
+  const colourOf = colourOfWhite(files.colours);
+  return {
+    value: (slug) => {
+      noteRead(`whites/${slug}`);
+      const white = read.get(colourOf(slug) ?? "");
+      return white && readAgain(white).masstone;
+    },
+    part: (name) => colourOf(name.slice("whites/".length)),
+  };
+}

@@ -1,0 +1,89 @@
+/** What is added to the project by its kind: which files it is, and what tells whether something of it is missing. */
+export interface AddedKind {
+  readonly name: string;
+  /** A file that makes it one of this kind. */
+  readonly isOf: RegExp;
+  /** Where the compiler complains of words that are missing, though these files were not edited. */
+  readonly wordsIn?: string;
+  /** A program that writes what follows from it. */
+  readonly writer?: string;
+  /** As `npx vitest run --project units` takes them. */
+  readonly tests: readonly string[];
+}
+
+/** What it is printed as: sentences and rows may push a sheet onto a third page. */
+const ON_SHEETS = ["test/sheet/statements-list.test.ts", "test/print/sheet-layout.test.ts"];
+
+export const ADDED_KINDS: readonly AddedKind[] = [
+  {
+    name: "a pigment, or a table's row",
+    isOf: /^lib\/(?:.*\.(?:csv|yaml)|words\/pigment-words\.ts)$/,
+    tests: ["test/knowledge/", "test/words/pigment-words.test.ts"],
+  },
+  {
+    name: "a figure",
+    isOf: /^lib\/(?:sheet|words\/figures)\/|^lib\/words\/(?:methods|absence|units)\.ts$/,
+    wordsIn: "lib/words/figures",
+    writer: "test/package/write-contract.ts",
+    tests: [
+      "test/sheet/found.test.ts",
+      "test/sheet/by-hand.test.ts",
+      "test/sheet/shared-roots.test.ts",
+      "test/sheet/filled-figures.test.ts",
+      "test/words/methods.test.ts",
+      "test/package/contract-changes.test.ts",
+      ...ON_SHEETS,
+    ],
+  },
+  {
+    name: "a rule",
+    isOf: /^lib\/(?:drying|formulation|permanence|hazard\/studio|words\/rulings)\/.*\.ts$/,
+    wordsIn: "lib/words/rulings",
+    tests: ["test/present/statements-", "test/hazard/studio-cautions.test.ts", ...ON_SHEETS],
+  },
+  {
+    name: "a page's text",
+    isOf: /^lib\/(?:pages|words\/pages)\//,
+    tests: ["french", "german", "spanish"].map((language) => `test/words/${language}.test.ts`),
+  },
+];
+
+/** Kinds of what was edited. */
+export function addedKinds(edited: readonly string[]): readonly AddedKind[] {
+  return ADDED_KINDS.filter(({ isOf }) => edited.some((file) => isOf.test(file)));
+}
+
+/** The part of vitest's JSON report that says what failed. */
+export interface FaultReport {
+  readonly testResults: readonly {
+    readonly name: string;
+    readonly message: string;
+    readonly status: string;
+    readonly assertionResults: readonly {
+      readonly status: string;
+      readonly title: string;
+      readonly failureMessages?: readonly string[];
+    }[];
+  }[];
+}
+
+/** What is missing, a line each: the test's file, its name and what it found. */
+export function faultLines({ testResults }: FaultReport): string[] {
+  return testResults.flatMap(({ name, message, status, assertionResults }) => {
+    const file = name.replace(/^.*\/(?=test\/)/, "").replace(/\.js$/, "");
+    const failed = assertionResults.filter((one) => one.status === "failed");
+    if (failed.length === 0) return status === "failed" ? [`${file}: ${inOneLine(message)}`] : [];
+    return failed.map(
+      ({ title, failureMessages: [told = ""] = [] }) => `${file}: ${title}: ${inOneLine(told)}`,
+    );
+  });
+}
+
+/** What an error says, without where it was thrown: on one line, as long as one that is read. */
+function inOneLine(text: string): string {
+  const [said = ""] = text.split(/\n\n|\n +at /);
+  return said
+    .replace(/^\w*Error: /, "")
+    .replace(/\s+/g, " ")
+    .slice(0, 400);
+}
