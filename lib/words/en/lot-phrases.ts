@@ -1,6 +1,6 @@
 import { NUMBERS } from "./phrases.ts";
 import { criteriaIn, criterionFigures } from "../lot-criteria.ts";
-import type { Charted } from "../../lots/control-chart.ts";
+import type { Charted } from "../../lots/chart-signals.ts";
 import { GEOMETRIES, wordOf } from "../closed-sets.ts";
 
 export const CRITERIA = criteriaIn(
