@@ -10,16 +10,12 @@ import { THEMES } from "../records/schema/terms.ts";
 export function answerIndex(context: PageContext, place: PagePlace): TextPageView {
   const { words, answers } = context;
   const text = words.pages.answers;
-  return textPage(
-    {
-      heading: text.heading,
-      description: text.lead,
-      lead: answers.length === 0 ? [text.lead, text.none] : [text.lead],
-      sections: themed(answers, context, place),
-    },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading: text.heading,
+    description: text.lead,
+    lead: answers.length === 0 ? [text.lead, text.none] : [text.lead],
+    sections: themed(answers, context, place),
+  });
 }
 
 function themed(answers: readonly AnswerLink[], context: PageContext, place: PagePlace) {
@@ -40,23 +36,22 @@ function entriesOf(
   context: PageContext,
   { root }: PagePlace,
 ): EntriesBlock[] {
-  return answers.length === 0
-    ? []
-    : [
-        {
-          kind: "entries",
-          entries: answers.map(({ slug, question, summary, colours, language }) => ({
-            heading: question,
-            href: `${root}answers/${slug}/`,
-            text: firstSentence(summary),
-            ...(language === undefined ? {} : { language }),
-            colours: colours.slice(0, MOST_COLOURS).flatMap((colour) => {
-              const sheet = context.sheets.find((one) => one.sheet.slug === colour)?.sheet;
-              return ownColour(sheet?.notations.masstone) ?? [];
-            }),
-          })),
-        },
-      ];
+  if (answers.length === 0) return [];
+  return [
+    {
+      kind: "entries",
+      entries: answers.map(({ slug, question, summary, colours, language }) => ({
+        heading: question,
+        href: `${root}answers/${slug}/`,
+        text: firstSentence(summary),
+        ...(language !== undefined && { language }),
+        colours: colours.slice(0, MOST_COLOURS).flatMap((colour) => {
+          const sheet = context.sheets.find((one) => one.sheet.slug === colour)?.sheet;
+          return ownColour(sheet?.notations.masstone) ?? [];
+        }),
+      })),
+    },
+  ];
 }
 const MOST_COLOURS = 6;
 

@@ -9,6 +9,7 @@ import type { AnswerPageView } from "../blocks/page-kinds.ts";
 import { ownColour, tellingTint } from "../pages/screen-swatch.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { ReplyView } from "../present/answer-views.ts";
+import { dateText } from "../present/date-text.ts";
 import type { Answer } from "../records/records.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { claimTable } from "./claim-table.ts";
@@ -39,7 +40,7 @@ export function answerPage(
   const { question, date } = answer.record;
   return {
     kind: "answer",
-    ...(answer.language === undefined ? {} : { language: answer.language }),
+    ...(answer.language !== undefined && { language: answer.language }),
     ...pageHead(context, place, question, text.description(rendered.summaryText)),
     ...sharedPicture(
       context,
@@ -48,23 +49,15 @@ export function answerPage(
     ),
     summary: { body: rendered.summary },
     blocks: rendered.blocks,
-    ...(claims.length === 0
-      ? {}
-      : {
-          claims: {
-            heading: text.claims.checked(
-              claims.length,
-              newest === undefined ? undefined : words.date(newest),
-            ),
-            table: claimTable(claims, context, index),
-          },
-        }),
+    ...(claims.length > 0 && {
+      claims: {
+        heading: text.claims.checked(claims.length, dateText(newest, words)),
+        table: claimTable(claims, context, index),
+      },
+    }),
     coloursHeading: text.coloursHeading,
     ...answerTiles(sheets, context, place),
-    revision: text.answered(
-      date === undefined ? undefined : words.date(date),
-      newest === undefined ? undefined : words.date(newest),
-    ),
+    revision: text.answered(dateText(date, words), dateText(newest, words)),
     all: { text: text.all, href: `${place.root}answers/` },
   };
 }
@@ -133,15 +126,12 @@ export function answerReply(
   const colours = (record.reply?.colours ?? named).flatMap((colour) =>
     context.sheets.filter(({ sheet }) => sheet.slug === colour),
   );
-  return replyView(
-    {
-      question: record.question,
-      short: replyText,
-      colours,
-      figures: record.reply?.figures ?? [],
-      path: answerPath(slug),
-      heading: context.words.pages.answers.reply.heading,
-    },
-    context,
-  );
+  return replyView(context, {
+    question: record.question,
+    short: replyText,
+    colours,
+    figures: record.reply?.figures ?? [],
+    path: answerPath(slug),
+    heading: context.words.pages.answers.reply.heading,
+  });
 }

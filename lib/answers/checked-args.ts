@@ -1,11 +1,9 @@
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { isPrivatePath } from "../sheet/figure-table.ts";
 import { isKnown } from "../quantities/figure.ts";
-import type { EqualLightness } from "../sheet/tints/tint-figures.ts";
+import { LIGHTNESS_KEYS } from "../sheet/tints/tint-figures.ts";
 import type { ArgKind, ArgRule, Args, Shortcode, ShortcodeRoom } from "./shortcode.ts";
 import { listed, type ShortcodeCall } from "./shortcode-syntax.ts";
-
-const LEVELS: readonly EqualLightness[] = ["70", "50", "30"];
 
 /** Hold the arguments of a shortcode against what it takes; every fault is told, and then there are none. */
 export function checkedArgs(
@@ -91,7 +89,7 @@ export function checkedArgs(
         return;
       }
       case "level":
-        if (!LEVELS.some((level) => level === value))
+        if (!LIGHTNESS_KEYS.some((level) => level === value))
           fault(
             `The lightness is ${value}, and tints are shown at L* 70, 50 or 30`,
             value,
@@ -175,6 +173,6 @@ function argsOf(call: ShortcodeCall, { index, context }: ShortcodeRoom): Args {
       listed(text(name) ?? "").flatMap((slug) =>
         context.sheets.filter(({ sheet }) => sheet.slug === slug),
       ),
-    level: (name) => LEVELS.find((level) => level === text(name)) ?? "50",
+    level: (name) => LIGHTNESS_KEYS.find((level) => level === text(name)) ?? "50",
   };
 }

@@ -22,7 +22,7 @@ export function claimTable(
     rows: claims.map((held) => [
       {
         text: claimText(held, nameOf, words, (slug) => index.sheet(slug)),
-        ...(held.faults.length === 0 ? {} : { note: text.broken }),
+        ...(held.faults.length > 0 && { note: text.broken }),
       },
       todayCell(held, nameOf, index, words),
       held.newest === undefined ? text.undated : words.date(held.newest.date),
@@ -69,6 +69,6 @@ function todayCell(
   return {
     text: todayText(own, words) ?? NO_VALUE,
     standing: standingView(own.leaf.figure, words),
-    ...(note === "" ? {} : { note }),
+    ...(note !== "" && { note }),
   };
 }

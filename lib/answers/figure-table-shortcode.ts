@@ -53,8 +53,8 @@ function column(first: RangeFigure | undefined, { context: { words } }: Shortcod
   const numeric = leaf.row.kind !== "word" && leaf.row.kind !== "notation";
   return {
     head: figureName(leaf, sheet, words),
-    ...(unit === "" ? {} : { unit }),
-    ...(numeric ? { numeric } : {}),
+    ...(unit !== "" && { unit }),
+    ...(numeric && { numeric }),
   };
 }
 

@@ -26,12 +26,11 @@ export const COLOUR: Shortcode = {
   does: "the colour's name as its record has it, leading to its sheet",
   render: (args, { place: { root }, begins }) => {
     const [worded] = args.colours("");
-    return worded === undefined
-      ? undefined
-      : {
-          text: begins ? upperFirst(worded.sheet.name) : worded.sheet.name,
-          href: `${root}colours/${worded.sheet.slug}/`,
-        };
+    if (worded === undefined) return undefined;
+    return {
+      text: begins ? upperFirst(worded.sheet.name) : worded.sheet.name,
+      href: `${root}colours/${worded.sheet.slug}/`,
+    };
   },
 };
 

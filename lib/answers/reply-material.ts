@@ -1,7 +1,7 @@
 import { wholeAddress, type PageContext } from "../pages/page-context.ts";
 import { figureName } from "../present/figure-name.ts";
 import { figureText } from "../present/figure-text.ts";
-import { labelModel } from "../present/label-model.ts";
+import { codedText, labelModel } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -78,7 +78,7 @@ export function replyMaterial(
       short,
       cautionLine: text.cautionLine,
       colours: colours.map((worded) => replyColour(worded, offered, context)),
-      ...(address === undefined ? {} : { more: text.more(address) }),
+      ...(address !== undefined && { more: text.more(address) }),
       closing: [
         text.closing,
         records.workshop.name,
@@ -119,7 +119,7 @@ function replyColour(
     slug: sheet.slug,
     name: sheet.name,
     lines: Object.fromEntries(lines),
-    ...(caution === undefined ? {} : { caution }),
+    ...(caution !== undefined && { caution }),
   };
 }
 
@@ -146,9 +146,7 @@ function cautionOf(
   words: PageContext["words"],
 ): string | undefined {
   const { signalWord, hazards, gaps, metals } = labelModel(cautions, words.language, words);
-  const statements = hazards.map(({ code, text }) =>
-    [...(code === undefined ? [] : [code]), text].join(" "),
-  );
+  const statements = hazards.map(codedText);
   const label =
     signalWord === undefined && statements.length === 0
       ? []

@@ -19,8 +19,8 @@ interface ReplyQuestion {
 
 /** A stock reply as text, and what a composer needs to make another of the same. */
 export function replyView(
-  { question, short, colours, figures, path, heading }: ReplyQuestion,
   context: PageContext,
+  { question, short, colours, figures, path, heading }: ReplyQuestion,
 ): ReplyView {
   const text = context.words.pages.answers.reply;
   const { material, offered } = replyMaterial(colours, figures, short, path, context);
@@ -73,15 +73,12 @@ export function sheetReply(worded: SheetTexts, context: PageContext): ReplyView 
     "notations.masstone.munsell.text",
     ...sheet.tints.map(({ white }) => `tints.${white.slug}.atL.50.b`),
   ].filter((path) => worded.has(path) && isKnown(worded.leaf(path).figure));
-  return replyView(
-    {
-      question: words.pages.answers.reply.sheetQuestion(sheet.name),
-      short: oneSentence(sheet, context),
-      colours: [worded],
-      figures: [...stated, LIGHTFASTNESS, REPLY_LOTS],
-      path: `colours/${sheet.slug}/index.html`,
-      heading: words.pages.sections.reply,
-    },
-    context,
-  );
+  return replyView(context, {
+    question: words.pages.answers.reply.sheetQuestion(sheet.name),
+    short: oneSentence(sheet, context),
+    colours: [worded],
+    figures: [...stated, LIGHTFASTNESS, REPLY_LOTS],
+    path: `colours/${sheet.slug}/index.html`,
+    heading: words.pages.sections.reply,
+  });
 }

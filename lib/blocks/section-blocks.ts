@@ -98,7 +98,7 @@ export function fold(summary: string, blocks: readonly Block[]): FoldBlock[] {
 export function headed(heading: string, blocks: readonly Block[], id?: string): GroupBlock {
   return {
     kind: "group",
-    ...(id === undefined ? {} : { id }),
+    ...(id !== undefined && { id }),
     flow: "stack",
     blocks: [{ kind: "heading", level: 3, text: heading }, ...blocks],
   };

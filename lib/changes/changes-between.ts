@@ -8,6 +8,7 @@ import {
   type SaidTexts,
 } from "./published-state.ts";
 import { slugOrder } from "../quantities/name-order.ts";
+import { given } from "../quantities/given.ts";
 
 /** Lists of a sheet's cautions. */
 export type CautionList = Exclude<keyof PublishedCautions, "signalWord">;
@@ -144,12 +145,11 @@ function changedThings<T extends { readonly slug: string }>(
 }
 
 function answerChanges(before: PublishedAnswer, now: PublishedAnswer): Change[] {
-  const told: Change[] = [
-    ...(before.question === now.question
-      ? []
-      : [{ kind: "renamed", before: before.question, now: now.question } as const]),
+  const told: Change[] = given([
+    before.question !== now.question &&
+      ({ kind: "renamed", before: before.question, now: now.question } as const),
     ...saidChanges(before.said, now.said),
-  ];
+  ]);
   return told.length > 0 || before.revision === now.revision ? told : [{ kind: "otherwise" }];
 }
 
@@ -162,10 +162,8 @@ function colourChanges(
   const ofFigures = figureChanges(before.states, now.states, figures);
   // Its word says again what a category says.
   const isTold = ofFigures.some(({ figure }) => figure.startsWith("permanence."));
-  const told: Change[] = [
-    ...(before.name === now.name
-      ? []
-      : [{ kind: "renamed", before: before.name, now: now.name } as const]),
+  const told: Change[] = given([
+    before.name !== now.name && ({ kind: "renamed", before: before.name, now: now.name } as const),
     ...(now.discontinued === undefined || before.discontinued === now.discontinued
       ? []
       : [{ kind: "discontinued", date: now.discontinued } as const]),
@@ -176,7 +174,7 @@ function colourChanges(
     ...sizeChanges(before, now),
     ...listChanges("photographs", before.photographs, now.photographs),
     ...cautionChanges(before.cautions, now.cautions),
-  ];
+  ]);
   return told.length > 0 || before.revision === now.revision ? told : [{ kind: "otherwise" }];
 }
 
@@ -253,15 +251,14 @@ function listChanges(
 }
 
 function cautionChanges(before: PublishedCautions, now: PublishedCautions): Change[] {
-  return [
-    ...(before.signalWord === now.signalWord
-      ? []
-      : [{ kind: "signal word", before: before.signalWord, now: now.signalWord } as const]),
+  return given([
+    before.signalWord !== now.signalWord &&
+      ({ kind: "signal word", before: before.signalWord, now: now.signalWord } as const),
     ...CAUTION_LISTS.flatMap((of): Change[] => {
       const { came, went } = membersChanged(before[of], now[of]);
       return came.length + went.length === 0 ? [] : [{ kind: "cautions", of, came, went }];
     }),
-  ];
+  ]);
 }
 
 function membersChanged(

@@ -25,15 +25,14 @@ export function priceAct(changed: readonly ChangedThing[]): PriceMove[] {
   return (["rise", "fall"] as const).flatMap((way): PriceMove[] => {
     const own = moves.filter(({ percent }) => (way === "rise" ? percent > 0 : percent < 0));
     const percents = own.map(({ percent }) => Math.abs(percent));
-    return own.length === 0
-      ? []
-      : [
-          {
-            way,
-            colours: new Set(own.map(({ slug }) => slug)).size,
-            leastPercent: Math.min(...percents),
-            mostPercent: Math.max(...percents),
-          },
-        ];
+    if (own.length === 0) return [];
+    return [
+      {
+        way,
+        colours: new Set(own.map(({ slug }) => slug)).size,
+        leastPercent: Math.min(...percents),
+        mostPercent: Math.max(...percents),
+      },
+    ];
   });
 }

@@ -3,6 +3,7 @@ import { classElements } from "../hazard/classify/hazard-class.ts";
 import { COVERED_BY } from "../hazard/classify/precedence.ts";
 import { isHazardCode, statementMeaning } from "../hazard/texts/hazard-statement.ts";
 import type { Change, ChangedThing } from "./changes-between.ts";
+import { given } from "../quantities/given.ts";
 
 type CautionChange = Extract<Change, { readonly kind: "cautions" }>;
 
@@ -37,14 +38,10 @@ function ofList(change: CautionChange): Weakening[] {
   const those = (verdict: Verdict): string[] =>
     went.filter((code) => statementVerdict(code, came) === verdict);
   const [weaker, another] = [those("weaker"), those("another")];
-  return [
-    ...(weaker.length === 0
-      ? []
-      : [{ is: "weaker", change: { ...change, went: weaker, came: [] } } as const]),
-    ...(another.length === 0
-      ? []
-      : [{ is: "another", change: { ...change, went: another } } as const]),
-  ];
+  return given([
+    weaker.length > 0 && ({ is: "weaker", change: { ...change, went: weaker, came: [] } } as const),
+    another.length > 0 && ({ is: "another", change: { ...change, went: another } } as const),
+  ]);
 }
 
 type Verdict = "weaker" | "another" | "stronger";

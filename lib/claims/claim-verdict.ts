@@ -172,7 +172,7 @@ function standingFaults(
         message: `${sheet.slug}.${path} is ${actual}; the claim needs it ${expected}`,
         actual,
         expected,
-        ...(`${sheet.slug}.${path}` === own ? {} : { hint: `compared with ${own}` }),
+        ...(`${sheet.slug}.${path}` !== own && { hint: `compared with ${own}` }),
       },
     ];
   });

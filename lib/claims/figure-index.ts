@@ -102,7 +102,7 @@ export function pathParts(path: string): { readonly colour: string; readonly fig
 
 /** @param nearest path or member that there is. */
 export function lost(what: LostPath["lost"], nearest: string | undefined): LostPath {
-  return { lost: what, ...(nearest === undefined ? {} : { nearest }) };
+  return { lost: what, ...(nearest !== undefined && { nearest }) };
 }
 
 /** Whether a row of the figure table has this form, whatever its members are called. */

@@ -43,7 +43,7 @@ export function heldAnswer(
       const roots = distinctRoots(paths.flatMap((path) => rootsOf(path)));
       const newest = newestRoot(roots, records);
       const isPrivate = paths.some((path) => isPrivatePath(pathParts(path).figure));
-      return { ...verdict, paths, roots, isPrivate, ...(newest === undefined ? {} : { newest }) };
+      return { ...verdict, paths, roots, isPrivate, ...(newest !== undefined && { newest }) };
     }),
   };
 }

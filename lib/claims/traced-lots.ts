@@ -1,4 +1,5 @@
 import type { Lot, Records } from "../records/records.ts";
+import { given } from "../quantities/given.ts";
 
 /** Lots to be called back together: all that hold a supplier's lot, or the one of a number. */
 export interface TracedLots {
@@ -27,10 +28,8 @@ export function tracedLots(name: string, { lots }: Pick<Records, "lots">): Trace
   const numbered = all.filter(
     ({ slug, record }) => folded(record.number) === wanted || slug === wanted,
   );
-  return [
-    ...(holding.length === 0
-      ? []
-      : [{ kind: "supplier's lot" as const, name, lots: holding, madeWith: [] }]),
+  return given([
+    holding.length > 0 && { kind: "supplier's lot" as const, name, lots: holding, madeWith: [] },
     ...numbered.map((lot) => ({
       kind: "lot" as const,
       name: lot.record.number,
@@ -44,7 +43,7 @@ export function tracedLots(name: string, { lots }: Pick<Records, "lots">): Trace
         ),
       })),
     })),
-  ];
+  ]);
 }
 
 type Supplied = Pick<SupplierLot, "pigment" | "name">;

@@ -10,6 +10,7 @@ import { oilBeside, type OilBeside } from "./oil-order.ts";
 import { spreadOf, type Spread } from "./spread.ts";
 import { nearestColours, type LabEntry, type Neighbour } from "./lab-index.ts";
 import { slugOrder } from "../quantities/name-order.ts";
+import { grouped } from "../quantities/grouped.ts";
 
 /** Finished sheets held against each other. */
 export interface Collection {
@@ -134,12 +135,7 @@ function slugsBy(
   sheets: readonly InRange[],
   keysOf: (sheet: InRange) => readonly string[],
 ): ReadonlyMap<string, readonly string[]> {
-  const found = new Map<string, string[]>();
-  for (const sheet of sheets)
-    for (const key of new Set(keysOf(sheet))) {
-      const slugs = found.get(key) ?? [];
-      slugs.push(sheet.slug);
-      found.set(key, slugs);
-    }
-  return found;
+  return grouped(
+    sheets.flatMap((sheet) => [...new Set(keysOf(sheet))].map((key) => [key, sheet.slug] as const)),
+  );
 }

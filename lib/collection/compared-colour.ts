@@ -137,7 +137,7 @@ function number(figure: Figure<Quantity> | Figure<number>): ComparedAmount | und
   return {
     kind: "number",
     value: figure.value,
-    ...(figure.uncertainty === undefined ? {} : { uncertainty: figure.uncertainty }),
+    ...(figure.uncertainty !== undefined && { uncertainty: figure.uncertainty }),
   };
 }
 
@@ -155,7 +155,7 @@ function masstone(notations: MasstoneNotations | undefined): ComparedAmount | un
   if (compared === undefined)
     return notations?.munsell === undefined ? undefined : { kind: "apart" };
   const { lab, gloss, uncertainty } = compared;
-  return { kind: "colour", ...lab, gloss, ...(uncertainty === undefined ? {} : { uncertainty }) };
+  return { kind: "colour", ...lab, gloss, ...(uncertainty !== undefined && { uncertainty }) };
 }
 
 function tint({ a, b }: Pick<LabFigures, "a" | "b">): ComparedTint[] {

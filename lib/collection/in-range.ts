@@ -44,9 +44,9 @@ function masstoneInRange({
 }: MasstoneNotations): MasstoneInRange {
   const seen = lab["D65/10"];
   return {
-    ...(geometry === undefined ? {} : { geometry }),
-    ...(curve === undefined ? {} : { curve }),
-    ...(glossExcludedCurve === undefined ? {} : { glossExcludedCurve }),
+    ...(geometry !== undefined && { geometry }),
+    ...(curve !== undefined && { curve }),
+    ...(glossExcludedCurve !== undefined && { glossExcludedCurve }),
     lab: seen === undefined ? {} : { "D65/10": seen },
   };
 }

@@ -1,6 +1,7 @@
 import { deltaE00 } from "../colorimetry/difference.ts";
 import type { Lab } from "../colorimetry/viewing.ts";
 import { slugOrder } from "../quantities/name-order.ts";
+import { grouped } from "../quantities/grouped.ts";
 
 export interface LabEntry {
   readonly slug: string;
@@ -23,11 +24,7 @@ export function nearestColours(
   entries: readonly LabEntry[],
   wanted: number,
 ): ReadonlyMap<string, readonly Neighbour[]> {
-  const cells = new Map<string, LabEntry[]>();
-  for (const entry of entries) {
-    const key = cellOf(entry.lab).join(" ");
-    cells.set(key, [...(cells.get(key) ?? []), entry]);
-  }
+  const cells = grouped(entries.map((entry) => [cellOf(entry.lab).join(" "), entry]));
   return new Map(entries.map((entry) => [entry.slug, nearest(entry, cells, wanted)]));
 }
 

@@ -41,10 +41,10 @@ export function oilBeside(sheets: readonly OilInRange[]): ReadonlyMap<string, Oi
       return [
         sheet.slug,
         {
-          ...(areRanked && mass !== undefined && volume !== undefined
-            ? { places: { mass, volume, of: byMass.length } }
-            : {}),
-          ...(byMassAlone === undefined ? {} : { byMassAlone: asTold(byMassAlone) }),
+          ...(areRanked &&
+            mass !== undefined &&
+            volume !== undefined && { places: { mass, volume, of: byMass.length } }),
+          ...(byMassAlone !== undefined && { byMassAlone: asTold(byMassAlone) }),
         },
       ];
     }),
@@ -131,16 +131,15 @@ const extremesOfFamily = remembered(
     const weighed = sheets
       .flatMap((sheet, nth) => {
         const oil = family === "" || sheet.family === family ? weighedOil(sheet) : undefined;
-        return oil === undefined
-          ? []
-          : [
-              {
-                sheet,
-                nth,
-                oilIndex: oil.oilIndexGPer100g,
-                byVolume: oilGPer100cm3(oil.oilIndexGPer100g, oil.densityGPerCm3),
-              },
-            ];
+        if (oil === undefined) return [];
+        return [
+          {
+            sheet,
+            nth,
+            oilIndex: oil.oilIndexGPer100g,
+            byVolume: oilGPer100cm3(oil.oilIndexGPer100g, oil.densityGPerCm3),
+          },
+        ];
       })
       .toSorted((one, other) => one.byVolume - other.byVolume);
     type Weighed = (typeof weighed)[number];

@@ -43,6 +43,8 @@ export function partHashes(
   const before = (owner: string): KeptHashes[string] | undefined =>
     (kept ??= (readKept(cache.folder, file, cache.held) ?? {}) as KeptHashes)[owner];
   const now = new Map<string, [identity: string, hashes: Record<string, string>]>();
+  // Told since they were kept last.
+  let isNew = false;
   const known = new Map<string, string>();
   const membersOf = (list: string): readonly string[] =>
     (part(`${list}/#`) ?? []) as readonly string[];
@@ -62,12 +64,16 @@ export function partHashes(
     });
   /** With what is remembered a member that has not changed is left alone. */
   const ofMember = (owner: string, rest: string): string => {
+    const own = now.get(owner);
+    const asked = own?.[1][rest];
+    if (asked !== undefined) return asked;
     const name = rest === "" ? owner : `${owner}/${rest}`;
     const identity = sooner(owner);
     if (identity === undefined) return hashOf(name);
     const earlier = before(owner);
-    const hash = (earlier?.[0] === identity ? earlier[1][rest] : undefined) ?? hashOf(name);
-    const own = now.get(owner);
+    const remembered = earlier?.[0] === identity ? earlier[1][rest] : undefined;
+    isNew ||= remembered === undefined;
+    const hash = remembered ?? hashOf(name);
     if (own === undefined) now.set(owner, [identity, { [rest]: hash }]);
     else own[1][rest] = hash;
     return hash;
@@ -94,7 +100,8 @@ export function partHashes(
       return count;
     },
     keep: () => {
-      if (!cache.keeps || now.size === 0) return;
+      if (!cache.keeps || !isNew) return;
+      isNew = false;
       const still = Object.entries(kept ?? {}).flatMap(([owner, [identity, hashes]]) => {
         if (sooner(owner) !== identity) return [];
         return [[owner, [identity, { ...hashes, ...now.get(owner)?.[1] }]] as const];

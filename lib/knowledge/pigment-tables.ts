@@ -66,6 +66,10 @@ function pigmentTable<Shape extends z.ZodRawShape>(
 const OF_PIGMENTS = { pigments, ...evidence };
 type PigmentsRow = z.output<z.ZodObject<typeof OF_PIGMENTS>>;
 
+/** What tables of the sciences tell of a pigment. */
+const TOLD = ["lightfastness", "density", "oil absorption", "drying chemistry", "opacity"] as const;
+export type ToldOfPigment = (typeof TOLD)[number];
+
 /** One pigment: what it is. */
 const IDENTITY = z.strictObject({
   colourIndexName: z
@@ -76,6 +80,8 @@ const IDENTITY = z.strictObject({
   formula: wording.optional(),
   mineral: wording.optional(),
   year: numberCell(1, 2100, "").optional(),
+  /** What no table of a science tells of it: a gap that is known as one. */
+  notKnown: listCell(z.enum(TOLD)).optional(),
   ...evidence,
 });
 export type PigmentRow = z.output<typeof IDENTITY>;

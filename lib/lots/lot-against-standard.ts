@@ -3,10 +3,10 @@ import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import type { Geometry, Measurement } from "../optics/fit/measurement.ts";
 import type { NotPredicted } from "../optics/special-effect.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { said, type StatementOf } from "../quantities/statement.ts";
+import { COMPARISON_NOTES, type ComparisonNote, type Part } from "./comparison-notes.ts";
 import { differenceParts, type DifferenceParts } from "./difference-parts.ts";
 import {
-  areOfTwoCalibrations,
   colourUncertainty,
   strengthUncertainty,
   type LotReading,
@@ -51,17 +51,6 @@ export interface LotComparison {
   /** What a reader of the verdict should know. */
   readonly notes: readonly ComparisonNote[];
 }
-
-export type ComparisonNote =
-  /** The instrument was calibrated anew between the two readings: what it then errs by is in the difference. */
-  | StatementOf<
-      "read-under-another-calibration",
-      { readonly lot: string; readonly standard: string }
-    >
-  | StatementOf<"lot-not-read", { readonly what: Part | "both" }>;
-
-/** What is read of a lot. */
-export type Part = "masstone" | "let-down";
 
 export type ComparisonStatement =
   | StatementOf<
@@ -147,13 +136,13 @@ export function lotAgainstStandard(
     ...(verdict === undefined ? {} : { verdict }),
     judged: found,
     remarks,
-    notes: [
-      ...otherCalibrations([
+    notes: said(COMPARISON_NOTES, {
+      lot,
+      readings: [
         [standard.masstone, lot.masstone],
         [pair?.of.reading, pair?.lot.reading],
-      ]),
-      ...notRead(lot),
-    ],
+      ],
+    }),
   };
 }
 
@@ -224,17 +213,6 @@ function isLeftOpen(
     (masstone === undefined && lot.masstone !== undefined) ||
     (letDown === undefined && lot.letDowns.length > 0)
   );
-}
-
-function notRead({ masstone, letDowns }: LotFigures): ComparisonNote[] {
-  const parts: readonly Part[] = [
-    ...(masstone === undefined ? (["masstone"] as const) : []),
-    ...(letDowns.length === 0 ? (["let-down"] as const) : []),
-  ];
-  const [what] = parts;
-  return what === undefined
-    ? []
-    : [{ rule: "lot-not-read", values: { what: parts.length > 1 ? "both" : what } }];
 }
 
 function notReadAlike(
@@ -344,20 +322,4 @@ function figuresJudged(standard: LotFigures, lot: LotFigures, tolerances: Tolera
           ),
         ]),
   ];
-}
-
-function otherCalibrations(
-  pairs: readonly (readonly [LotReading | undefined, LotReading | undefined])[],
-): ComparisonNote[] {
-  const [first] = pairs.filter(([standard, lot]) => areOfTwoCalibrations(standard, lot));
-  const [standard, lot] = first ?? [];
-  return standard?.calibration === undefined || lot?.calibration === undefined
-    ? []
-    : [
-        {
-          rule: "read-under-another-calibration",
-          values: { lot: lot.calibration, standard: standard.calibration },
-          standing: "derived",
-        },
-      ];
 }

@@ -9,6 +9,6 @@ export function answerLink(
   return {
     text: question,
     href: `${root}answers/${slug}/`,
-    ...(language === undefined ? {} : { language }),
+    ...(language !== undefined && { language }),
   };
 }

@@ -1,6 +1,7 @@
 import type { SpannedRecipe } from "../formulation/batch-between.ts";
 import { isKnown, type Figure, type Known } from "../quantities/figure.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
+import { given } from "../quantities/given.ts";
 import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { BatchReckonerView, BatchView } from "../present/paint-views.ts";
@@ -23,11 +24,11 @@ export function batchView(batch: BatchSection, page: SheetPage): BatchView {
     first?.cost === undefined ? [] : first.unpriced.map((slug) => nameOf(slug, sheet));
   return {
     table: batchTable(batch, page),
-    remarks: [
+    remarks: given([
       ...ofTubes(page),
-      ...(first?.tubes.length === 0 ? [text.noTubes] : []),
-      ...(unpriced.length === 0 ? [] : [text.unpriced(unpriced)]),
-    ],
+      first?.tubes.length === 0 && text.noTubes,
+      unpriced.length > 0 && text.unpriced(unpriced),
+    ]),
     reckoner: reckoner(batch, page),
   };
 }
@@ -78,7 +79,7 @@ function lines(
     name: string,
     key: "oilG" | "oilAtFirstG" | "oilHeldBackG" | "paintG" | "paintMl" | "lossMl" | "yieldMl",
   ): Line => ({ name, key, at: (size) => [key, size[key]] });
-  return [
+  return given([
     ...sheet.pigments.map(({ slug, name }, i): Line => ({
       name: text.pigment(name),
       key: `pigments.${i}`,
@@ -101,16 +102,12 @@ function lines(
       key: "tubes",
       at: (size) => pair(`tubes.${slug}.count`, size.tubes[i]?.count),
     })),
-    ...(currency === undefined
-      ? []
-      : [
-          {
-            name: text.cost(currency),
-            key: "cost",
-            at: ({ cost }: BatchSize) => pair("cost", cost),
-          },
-        ]),
-  ];
+    currency !== undefined && {
+      name: text.cost(currency),
+      key: "cost",
+      at: ({ cost }: BatchSize) => pair("cost", cost),
+    },
+  ]);
 }
 
 function pair(path: string, figure: Figure | undefined): readonly [string, Figure] | undefined {
@@ -140,7 +137,7 @@ function batchTable(batch: BatchSection, page: SheetPage): TableView {
         const { row } = worded.leaf(`batch.sizes.${size.slug}.${found[0]}`);
         return {
           text: valueText(row, found[1], words),
-          ...(i === batch.sizes.length - 1 ? { standing: standingView(found[1], words) } : {}),
+          ...(i === batch.sizes.length - 1 && { standing: standingView(found[1], words) }),
         };
       }),
     ]),
@@ -199,13 +196,13 @@ export function spannedRecipe(
       ...price(part),
     })),
     ...density("pigmentDensityGPerCm3", oil.pigmentDensityGPerCm3),
-    ...(isMeasured(oil.paintDensityGPerCm3)
-      ? { paintDensityGPerCm3: midpoint(oil.paintDensityGPerCm3.value) }
-      : {}),
+    ...(isMeasured(oil.paintDensityGPerCm3) && {
+      paintDensityGPerCm3: midpoint(oil.paintDensityGPerCm3.value),
+    }),
     oilIndexGPer100g: valueOf(mainOil(oil)),
     oil: {
-      ...(vehicle === undefined ? {} : density("densityGPerCm3", vehicle.densityGPerCm3)),
-      ...(vehicle === undefined ? {} : price(vehicle)),
+      ...(vehicle !== undefined && density("densityGPerCm3", vehicle.densityGPerCm3)),
+      ...(vehicle !== undefined && price(vehicle)),
     },
     additions: additions.map((one) => ({
       percent: midpoint(valueOf(one.percentOfOil)),

@@ -17,6 +17,8 @@ import { dryPigmentBlocks } from "./safety-blocks.ts";
 import { pageHead } from "./site-frame.ts";
 import { strengthBlocks } from "./strength-blocks.ts";
 import { lotsText } from "../present/lots-text.ts";
+import { dateText } from "../present/date-text.ts";
+import { given } from "../quantities/given.ts";
 
 export function benchPath(slug: string): string {
   return `colours/${slug}/bench/index.html`;
@@ -39,17 +41,16 @@ export function benchPage(
     back: { text: bench.back(sheet.name), href: "../" },
     contents: [...contentsOf(sections), { text: bench.sections.downloads, href: "#downloads" }],
     sections,
-    downloads: [
+    downloads: given([
       { text: "sheet.json", href: "../sheet.json", note: words.pages.downloads.sheet },
-      ...(sheet.notations.masstone?.curve === undefined
-        ? []
-        : [{ text: "masstone.csv", href: "../masstone.csv", note: words.pages.downloads.reading }]),
-    ],
+      sheet.notations.masstone?.curve !== undefined && {
+        text: "masstone.csv",
+        href: "../masstone.csv",
+        note: words.pages.downloads.reading,
+      },
+    ]),
     revision: [
-      words.pages.sheet.revision(
-        revision,
-        sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
-      ),
+      words.pages.sheet.revision(revision, dateText(sheet.recordDate, words)),
       ...(sheet.lots === undefined ? [] : [lotsText(sheet.lots, words)]),
     ].join(". "),
   };

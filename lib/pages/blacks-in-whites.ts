@@ -1,7 +1,7 @@
 import { coordinateText } from "../present/coordinate-text.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
-import type { CellView, Markup, PictureView, TableView } from "../present/views.ts";
-import { bluenessRows, type BluenessRow, type BluenessRows } from "../plots/blueness-rows.ts";
+import type { CellView, PictureView, TableView } from "../present/views.ts";
+import { bluenessRows, type BluenessLane } from "../plots/blueness-rows.ts";
 import type { NearNeutral } from "../collection/near-neutrals.ts";
 import { greyAt } from "../collection/single-blacks.ts";
 import { remembered } from "../quantities/remembered.ts";
@@ -22,7 +22,7 @@ const BLUENESS_DOMAINS = [
 ] as const;
 
 /** The least of the domains that holds every value. @throws RangeError when none does. */
-export function bluenessDomain(values: readonly number[]): readonly [number, number] {
+function bluenessDomain(values: readonly number[]): readonly [number, number] {
   const domain = BLUENESS_DOMAINS.find(([low, high]) =>
     values.every((value) => value >= low && value <= high),
   );
@@ -162,47 +162,65 @@ export function blacksInWhitesPicture(
     label: black.name,
     lanes: whites.flatMap((white) => {
       const grey = greyIn(white, black, level);
-      return grey === undefined
-        ? []
-        : [
-            {
-              kind: "point" as const,
-              label: text.short(white.name),
-              b: grey.at.b,
-              uncertainty: grey.at.uncertainty,
-              colour: ownColour(grey.tint.atL[level]),
-            },
-          ];
+      if (grey === undefined) return [];
+      return [
+        {
+          kind: "point" as const,
+          label: text.short(white.name),
+          b: grey.at.b,
+          uncertainty: grey.at.uncertainty,
+          colour: ownColour(grey.tint.atL[level]),
+        },
+      ];
     }),
   }));
   const title = text.title(level);
-  return {
-    svg: bluenessSvg(rows, context, {
-      idPrefix,
-      title,
-      description: text.description(
-        rows.map(({ label, lanes }) =>
-          text.row(
-            label,
-            lanes.map((lane) => text.lane(lane.label, numbers.decimal(lane.b, 1))),
-          ),
-        ),
-      ),
-      axisLabel: text.axis,
-      domain: bluenessDomain(rows.flatMap(({ lanes }) => lanes.map(({ b }) => b))),
-    }),
+  return bluenessPicture(rows, context, {
+    idPrefix,
+    title,
+    words: text,
+    tell: (lane) => text.lane(lane.label, numbers.decimal(lane.b, 1)),
+    valuesOf: ({ b }) => [b],
     caption: captioned(title),
-  };
+  });
 }
 
-/** Rows of b*, read or by theory, with the words that both have. */
-export function bluenessSvg(
-  rows: readonly BluenessRow[],
-  { words }: PageContext,
-  told: Pick<BluenessRows, "idPrefix" | "title" | "description" | "axisLabel" | "domain">,
-): Markup {
-  const { ends } = words.pages.blacks.picture;
-  return bluenessRows({ ...told, decimalMark: words.numbers.mark, ends, rows });
+/** What is told of a picture of b*. */
+interface ToldBlueness<L extends BluenessLane> {
+  readonly idPrefix: string;
+  readonly title: string;
+  readonly words: {
+    readonly axis: string;
+    readonly description: (rows: readonly string[]) => string;
+    readonly row: (black: string, lanes: readonly string[]) => string;
+  };
+  readonly tell: (lane: L) => string;
+  /** What its axis has to hold of a lane. */
+  readonly valuesOf: (lane: L) => readonly number[];
+  readonly caption: string;
+}
+
+/** Rows of b*, read or by theory, drawn alike. */
+export function bluenessPicture<L extends BluenessLane>(
+  rows: readonly { readonly label: string; readonly lanes: readonly L[] }[],
+  { words: { numbers, pages } }: PageContext,
+  { idPrefix, title, words, tell, valuesOf, caption }: ToldBlueness<L>,
+): PictureView {
+  return {
+    svg: bluenessRows({
+      idPrefix,
+      title,
+      description: words.description(
+        rows.map(({ label, lanes }) => words.row(label, lanes.map(tell))),
+      ),
+      axisLabel: words.axis,
+      domain: bluenessDomain(rows.flatMap(({ lanes }) => lanes.flatMap(valuesOf))),
+      decimalMark: numbers.mark,
+      ends: pages.blacks.picture.ends,
+      rows,
+    }),
+    caption,
+  };
 }
 
 /** White pigments in the order that the pictures of blacks have their paints in; those that no black is let down in come last. */

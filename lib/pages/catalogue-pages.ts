@@ -1,27 +1,22 @@
 import type { Words } from "../words/words.ts";
 import { unitText } from "../present/figure-text.ts";
-import type {
-  CatalogueGridView,
-  CatalogueTableView,
-  LinkView,
-  TableView,
-} from "../present/views.ts";
+import type { CatalogueGridView, CatalogueTableView, LinkView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { tableView } from "../present/table-view.ts";
+import { tableView, type Cell, type WrittenTable } from "../present/table-view.ts";
 import { FAMILIES, type Language } from "../records/schema/terms.ts";
 import { colourCard } from "./colour-card.ts";
-import { colourCell } from "./colour-cell.ts";
-import type { OrderKeys } from "./colour-row.ts";
+import type { OrderKeys, ColourRow } from "./colour-row.ts";
 import { rowOf } from "./colour-rows.ts";
 import { filterChoices } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { oilGroups } from "./oil-order-page.ts";
 import { strengthGroups } from "./strength-order-page.ts";
-import type { PageContext, PagePlace } from "./page-context.ts";
+import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { pageHead } from "./site-frame.ts";
 import { nameOrder } from "../quantities/name-order.ts";
+import { grouped } from "../quantities/grouped.ts";
 
 /** The printed orders of the catalogue, each a page of its own. */
 export const ORDERS = [
@@ -47,7 +42,7 @@ export function orderPaths(order: Order | "grid", context: PageContext): string[
 }
 
 /** The catalogue's orders, and the page of near-neutrals where the range has any. */
-export function orderLinks(context: PageContext, { root }: PagePlace, shown: string): LinkView[] {
+export function orderLinks(context: PageContext, place: PagePlace, shown: string): LinkView[] {
   const { words, sheets } = context;
   const orders = (["grid", ...ORDERS] as const).map((order) => ({
     text: words.pages.catalogue.orders[order],
@@ -58,8 +53,8 @@ export function orderLinks(context: PageContext, { root }: PagePlace, shown: str
     : [];
   return [...orders, ...whites].map(({ text, to }) => ({
     text,
-    href: `${root}${to.replace("index.html", "")}`,
-    ...(to === shown ? { current: true } : {}),
+    href: addressTo(to, place),
+    ...(to === shown && { current: true }),
   }));
 }
 
@@ -90,7 +85,7 @@ export function catalogueGrid(
     compare: { text: words.pages.compare.fromCatalogue, href: `${place.root}compare/` },
     filters: {
       ...text.filters,
-      ...(isWhole ? {} : { label: words.pages.parts.onThisPage(text.filters.label) }),
+      ...(!isWhole && { label: words.pages.parts.onThisPage(text.filters.label) }),
       families,
       choices: filterChoices(
         words,
@@ -170,18 +165,19 @@ const gridPages = remembered(({ sheets, words }: PageContext) =>
   ),
 );
 
-/** Colours of one heading in an order, with the table that shows some of them. */
-export interface OrderGroup {
+interface Group {
   readonly id: string;
   readonly heading: string;
   readonly items: readonly SheetTexts[];
-  /** @param from place of the first in the group, from 0. */
-  readonly table: (
-    shown: readonly SheetTexts[],
-    from: number,
-    context: PageContext,
-    place: PagePlace,
-  ) => TableView;
+}
+
+/** Colours of one heading in an order, and what the table that shows some of them says. */
+export interface OrderGroup extends Group {
+  /** Heads, that of the colours first. */
+  readonly columns: WrittenTable["columns"];
+  /** What stands behind a colour. @param nth its place in the group, from 1. */
+  readonly cells: (row: ColourRow, nth: number) => readonly Cell[];
+  readonly isCompact: boolean;
 }
 
 const orderPages = remembered((context: PageContext, order: Order) =>
@@ -203,7 +199,7 @@ export function catalogueTable(
   const headed = [...new Set(pages.flat().map(({ id }) => id))].map((id) => {
     const first = pages.findIndex((page) => page.some((group) => group.id === id));
     const heading = pages[first]?.find((group) => group.id === id)?.heading ?? "";
-    const href = first === nth ? "" : place.root + (paths[first] ?? "").replace("index.html", "");
+    const href = first === nth ? "" : addressTo(paths[first] ?? "", place);
     return { text: heading, href: `${href}#${id}` };
   });
   const heading = `${text.heading}, ${words.lowerFirst(text.orders[order]).replace("table ", "")}`;
@@ -225,10 +221,20 @@ export function catalogueTable(
       place,
     ),
     contents: headed.length > 2 ? headed : [],
-    groups: groups.map(({ id, heading: group, items, from, table: shown }) => ({
+    groups: groups.map(({ id, heading: group, items, from, columns, cells, isCompact }) => ({
       id,
       heading: group,
-      table: shown(items, from, context, place),
+      table: tableView({
+        caption: text.caption(group),
+        compact: isCompact,
+        columns,
+        rows: items.map((worded, i) => {
+          const { name, slug } = worded.sheet;
+          const row = rowOf(worded, context);
+          const link = { text: name, href: `${place.root}colours/${slug}/`, swatch: row.swatch };
+          return [link, ...cells(row, from + i + 1)];
+        }),
+      }),
     })),
     downloads: [],
   };
@@ -240,57 +246,60 @@ function orderGroups(order: Order, context: PageContext): OrderGroup[] {
       return oilGroups(context);
     case "strength":
       return strengthGroups(context);
-    default:
-      return grouped(order, context).map(({ id, heading, sheets: items }) => ({
-        id,
-        heading,
-        items,
-        table: (shown, _, page, place) => table(heading, shown, page, place),
+    default: {
+      const { words } = context;
+      const { columns: text } = words.pages.catalogue;
+      const columns = [
+        text.colour,
+        text.pigments,
+        text.munsell,
+        text.lightfastness,
+        text.opacity,
+        text.drying,
+        { head: text.oil, unit: unitText("g/100 g", words), numeric: true },
+      ];
+      return orderedGroups(order, context).map((group) => ({
+        ...group,
+        columns,
+        cells: (row) => row.cells,
+        isCompact: false,
       }));
+    }
   }
 }
 
 /** Where each family begins in the grid, on whatever page of it. */
 export function familyLinks(
   context: PageContext,
-  { root }: PagePlace,
+  place: PagePlace,
 ): { readonly family: FamilyKey; readonly href: string }[] {
   const pages = gridPages(context);
   const paths = orderPaths("grid", context);
   return byFamily(context.sheets, context.words.language).map(([family]) => {
     const first = pages.findIndex((page) => page.some((group) => group.family === family));
-    return {
-      family,
-      href: `${root}${(paths[first] ?? "").replace("index.html", "")}#${family}`,
-    };
+    return { family, href: `${addressTo(paths[first] ?? "", place)}#${family}` };
   });
 }
 
-interface Group {
-  readonly id: string;
-  readonly heading: string;
-  readonly sheets: readonly SheetTexts[];
-}
-
-function grouped(order: Exclude<Order, "oil" | "strength">, context: PageContext): Group[] {
+function orderedGroups(order: Exclude<Order, "oil" | "strength">, context: PageContext): Group[] {
   const { sheets, words } = context;
   const text = words.pages.catalogue;
   const by = (
     key: (keys: OrderKeys) => number | undefined,
     headingOf: (value: number, keys: OrderKeys) => string,
-  ): Group[] =>
-    groupBy(
-      byName(sheets, words.language),
-      (worded) => rowOf(worded, context).keys,
-      { key, headingOf },
-      text.groups.notStated,
-    );
+  ): Group[] => {
+    const keyed = byName(sheets, words.language).map((worded) => {
+      const { keys } = rowOf(worded, context);
+      return { worded, value: key(keys), heading: (value: number) => headingOf(value, keys) };
+    });
+    return cutByHeading(keyed, text.groups.notStated);
+  };
   switch (order) {
     case "family":
       return byFamily(sheets, words.language).map(([family, members]) => ({
         id: family,
         heading: words.families[family],
-        sheets: members,
+        items: members,
       }));
     case "value":
       return by(
@@ -320,43 +329,28 @@ function grouped(order: Exclude<Order, "oil" | "strength">, context: PageContext
 
 /**
  * Sheets in order of a number, cut where the heading changes; those without one last.
- * @param sheets in the order of those that are alike.
+ * @param keyed in the order of those that are alike.
  */
-function groupBy(
-  sheets: readonly SheetTexts[],
-  keysOf: (worded: SheetTexts) => OrderKeys,
-  {
-    key,
-    headingOf,
-  }: {
-    readonly key: (keys: OrderKeys) => number | undefined;
-    readonly headingOf: (value: number, keys: OrderKeys) => string;
-  },
+function cutByHeading(
+  keyed: readonly {
+    readonly worded: SheetTexts;
+    readonly value: number | undefined;
+    readonly heading: (value: number) => string;
+  }[],
   without: string,
 ): Group[] {
-  const keyed = sheets.map((worded) => {
-    const keys = keysOf(worded);
-    return { worded, keys, value: key(keys) };
-  });
   const known = keyed
-    .flatMap((one) => (one.value === undefined ? [] : [{ ...one, value: one.value }]))
+    .flatMap(({ worded, value, heading }) =>
+      value === undefined ? [] : [{ worded, value, heading: heading(value) }],
+    )
     .sort((one, other) => one.value - other.value);
-  const groups = new Map<string, SheetTexts[]>();
-  for (const { worded, keys, value } of known) {
-    const heading = headingOf(value, keys);
-    const members = groups.get(heading) ?? [];
-    members.push(worded);
-    groups.set(heading, members);
-  }
+  const groups = [...grouped(known.map(({ heading, worded }) => [heading, worded]))].map(
+    ([heading, members], i) => ({ id: `group-${i + 1}`, heading, items: members }),
+  );
   const unknown = keyed.filter(({ value }) => value === undefined).map(({ worded }) => worded);
-  const all = [...groups].map(([heading, members], i) => ({
-    id: `group-${i + 1}`,
-    heading,
-    sheets: members,
-  }));
   return unknown.length === 0
-    ? all
-    : [...all, { id: "not-stated", heading: without, sheets: unknown }];
+    ? groups
+    : [...groups, { id: "not-stated", heading: without, items: unknown }];
 }
 
 const HUE_FAMILIES = [
@@ -371,29 +365,3 @@ const HUE_FAMILIES = [
   "Purples (P)",
   "Red-purples (RP)",
 ];
-
-function table(
-  heading: string,
-  sheets: readonly SheetTexts[],
-  context: PageContext,
-  place: PagePlace,
-): TableView {
-  const { words } = context;
-  const { columns, caption } = words.pages.catalogue;
-  return tableView({
-    caption: caption(heading),
-    columns: [
-      columns.colour,
-      columns.pigments,
-      columns.munsell,
-      columns.lightfastness,
-      columns.opacity,
-      columns.drying,
-      { head: columns.oil, unit: unitText("g/100 g", words), numeric: true },
-    ],
-    rows: sheets.map((worded) => [
-      colourCell(worded, context, place),
-      ...rowOf(worded, context).cells,
-    ]),
-  });
-}

@@ -8,6 +8,7 @@ import type { Order } from "./catalogue-pages.ts";
 import { rowOf } from "./colour-rows.ts";
 import { hueGiven, NEAR_NEUTRAL_BELOW } from "./munsell-place.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { HUE_FAMILIES } from "../colorimetry/munsell-notation.ts";
 
 /** Widths of a chart where there is room, and in a narrow column [user units]. */
 const WIDE = 960;
@@ -112,9 +113,7 @@ export function orderPictures(
   }
 }
 
-/** The ten letters of the Munsell circle, each for the ten steps that end at its 10. */
-const HUE_LETTERS = ["R", "YR", "Y", "GY", "G", "BG", "B", "PB", "P", "RP"] as const;
-
+/** Letters of the hue, each for the ten steps that end at its 10. */
 function hueLetters(hue: number | null): string {
-  return hue === null ? "N" : (HUE_LETTERS[Math.min(9, Math.ceil(hue / 10) - 1)] ?? "");
+  return hue === null ? "N" : (HUE_FAMILIES[Math.min(9, Math.ceil(hue / 10) - 1)] ?? "");
 }

@@ -17,7 +17,7 @@ export function colourCard(
   const swatch = inWhite === undefined ? undefined : row.swatchIn[inWhite];
   return {
     ...row.card,
-    ...(swatch === undefined ? {} : { swatch }),
+    ...(swatch !== undefined && { swatch }),
     href: `${root}colours/${worded.sheet.slug}/`,
   };
 }

@@ -78,8 +78,8 @@ function card(sheet: Sheet, words: Words): ColourRow["card"] {
       .map(({ colourIndexName, name }) => colourIndexName?.replaceAll(" ", "\u00a0") ?? name)
       .join(", "),
     ...(swatch === undefined ? { noSwatch: words.pages.catalogue.noSwatch } : { swatch }),
-    ...(munsell !== undefined && isKnown(munsell) ? { line: `Munsell ${munsell.value}` } : {}),
-    ...(warning === undefined ? {} : { signalWord: warning }),
+    ...(munsell !== undefined && isKnown(munsell) && { line: `Munsell ${munsell.value}` }),
+    ...(warning !== undefined && { signalWord: warning }),
   };
 }
 
@@ -104,7 +104,7 @@ function tile(sheet: Sheet, words: Words): ColourRow["tile"] {
   );
   return {
     colours,
-    ...(colours.length === 0 ? { missing: words.pages.catalogue.noSwatch } : {}),
-    ...(sheet.discontinued === undefined ? {} : { note: words.pages.catalogue.madeNoMore }),
+    ...(colours.length === 0 && { missing: words.pages.catalogue.noSwatch }),
+    ...(sheet.discontinued !== undefined && { note: words.pages.catalogue.madeNoMore }),
   };
 }

@@ -37,7 +37,7 @@ export function familyTiles(context: PageContext, place: PagePlace): TileView[] 
         name: words.families[family],
         href: ways.get(family) ?? `${place.root}colours/`,
         colours: evenly(colours, FAMILY_PAINTS),
-        ...(colours.length === 0 ? { missing: text.noSwatch } : {}),
+        ...(colours.length === 0 && { missing: text.noSwatch }),
         note: text.count(members.length),
       };
     });

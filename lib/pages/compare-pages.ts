@@ -32,16 +32,16 @@ export function comparePage(context: PageContext, place: PagePlace): CompareView
       fold: text.form.fold,
       result: text.form.result,
       without: text.form.without,
-      ...(context.sheets.length > ON_ONE_PAGE.tiles
-        ? { some: text.form.some(ON_ONE_PAGE.tiles, context.sheets.length) }
-        : {}),
+      ...(context.sheets.length > ON_ONE_PAGE.tiles && {
+        some: text.form.some(ON_ONE_PAGE.tiles, context.sheets.length),
+      }),
       colours: evenly(wallOrder(context), ON_ONE_PAGE.tiles).map((worded) => {
         const { name, colours, missing } = colourTile(worded, context, place);
         return {
           slug: worded.sheet.slug,
           name,
           colours,
-          ...(missing === undefined ? {} : { missing }),
+          ...(missing !== undefined && { missing }),
         };
       }),
     },
@@ -59,7 +59,7 @@ function pairEntry(pair: ChosenPair, context: PageContext, { root }: PagePlace):
   return {
     heading: pairHeading(pair, context),
     href: root + pairAddress(pair),
-    ...(pair.why === undefined ? {} : { text: pair.why }),
+    ...(pair.why !== undefined && { text: pair.why }),
     colours: pair.colours.flatMap((slug) => {
       const worded = wordedSheet(slug, context);
       return (worded && rowOf(worded, context).colour) ?? [];

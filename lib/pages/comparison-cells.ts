@@ -1,17 +1,25 @@
 import { isKnown } from "../quantities/figure.ts";
+import { given } from "../quantities/given.ts";
 import type { ShownCell, ShownColour } from "../present/comparison-types.ts";
 import { statedText } from "../present/stated-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { codedText } from "../present/label-model.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { comparedColour } from "../collection/compared-colour.ts";
-import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
+import {
+  LIGHTNESS_KEYS,
+  type EqualLightness,
+  type TintSection,
+} from "../sheet/tints/tint-figures.ts";
 import { saidOfEveryPaint } from "../hazard/markets/market-statements.ts";
 import { hazardView } from "./label-view.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";
 import { sixFacts, whiteningParts } from "./six-facts.ts";
+import { pigmentName } from "./pigment-name.ts";
+import { strengthReferenceName } from "./strength-reference.ts";
 
 /** What a comparison shows of one colour: what is compared, and beside each its finished text, its standing, its small print. */
 export function shownColour(worded: SheetTexts, context: PageContext): ShownColour {
@@ -25,7 +33,7 @@ export function shownColour(worded: SheetTexts, context: PageContext): ShownColo
     ...compared,
     address: `colours/${sheet.slug}/`,
     ...indexOf(sheet),
-    ...(masstone === undefined ? {} : { masstone }),
+    ...(masstone !== undefined && { masstone }),
     whites: sheet.tints.map(({ white, atL }) => ({
       slug: white.slug,
       name: white.name,
@@ -63,11 +71,10 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
     };
     return {
       text: word,
-      ...(standing === undefined ? {} : { standing }),
-      ...(detail === undefined ? {} : { note: detail }),
+      ...(standing !== undefined && { standing }),
+      ...(detail !== undefined && { note: detail }),
     };
   };
-  const reference = records.workshop.strengthReference;
   const gloss = sheet.oil.gloss60;
   return {
     ...Object.fromEntries(
@@ -79,9 +86,9 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
     masstone: figure("notations.masstone.munsell.text"),
     strength: figure(
       "optics.tintingStrengthByVolume",
-      reference === sheet.slug
+      records.workshop.strengthReference === sheet.slug
         ? text.isReference
-        : text.strength(records.colours.get(reference ?? "")?.record.name ?? ""),
+        : text.strength(strengthReferenceName(context)),
     ),
     whitens: fact("whitens"),
     opacity: fact("hides"),
@@ -96,11 +103,11 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
     label: labelCell(worded, context),
     sale: saleCell(worded, context),
     pigments: {
-      items: sheet.pigments.map(({ name, colourIndexName, massFraction, slug }) => {
-        const named = colourIndexName === undefined ? name : `${name} (${colourIndexName})`;
-        return sheet.pigments.length > 1 && isKnown(massFraction)
-          ? text.share(named, plainText(worded, `pigments.${slug}.massFraction`, context) ?? "")
-          : named;
+      items: sheet.pigments.map((pigment) => {
+        const share = `pigments.${pigment.slug}.massFraction`;
+        return sheet.pigments.length > 1 && isKnown(pigment.massFraction)
+          ? text.share(pigmentName(pigment), plainText(worded, share, context) ?? "")
+          : pigmentName(pigment);
       }),
     },
     vehicle: { text: sheet.vehicle?.name ?? "" },
@@ -124,12 +131,12 @@ function figureCell(
   return {
     text,
     standing: standingView(worded.leaf(path).figure, context.words),
-    ...(note === undefined ? {} : { note }),
+    ...(note !== undefined && { note }),
   };
 }
 
 function levelsOf(atL: TintSection["atL"]): EqualLightness[] {
-  return (["70", "50", "30"] as const).filter((level) => atL[level] !== undefined);
+  return LIGHTNESS_KEYS.filter((level) => atL[level] !== undefined);
 }
 
 /** The sentence of the white, and a* and b* at each lightness. */
@@ -150,14 +157,12 @@ function tintCell(
         return [level, text.tint(a ?? "", b ?? "")];
       }),
     ),
-    ...(first === undefined
-      ? {}
-      : {
-          standing: standingView(
-            worded.leaf(`tints.${white.slug}.atL.${first}.b`).figure,
-            context.words,
-          ),
-        }),
+    ...(first !== undefined && {
+      standing: standingView(
+        worded.leaf(`tints.${white.slug}.atL.${first}.b`).figure,
+        context.words,
+      ),
+    }),
   };
 }
 
@@ -169,14 +174,10 @@ function labelCell({ sheet: { cautions } }: SheetTexts, { words }: PageContext):
   if (hazard === undefined) return { text: isUnknown ? text.noData : text.nothingClassified };
   return {
     text: hazard.signalWord ?? (isUnknown ? text.noData : words.pages.sheetPage.safe.care),
-    items: [
-      ...hazard.statements.map(({ code, text: statement }) =>
-        code === undefined ? statement : `${code} ${statement}`,
-      ),
-      ...(hazard.pictograms.length === 0
-        ? []
-        : [text.pictograms(hazard.pictograms.map(({ name }) => name))]),
-    ],
+    items: given([
+      ...hazard.statements.map(codedText),
+      hazard.pictograms.length > 0 && text.pictograms(hazard.pictograms.map(({ name }) => name)),
+    ]),
   };
 }
 
@@ -194,10 +195,10 @@ function saleCell({ sheet: { cautions, slug } }: SheetTexts, { words }: PageCont
   const asked = markets("line").filter((market) => !forbidden.includes(market));
   if (forbidden.length + asked.length === 0) return { text: text.noLimit };
   return {
-    text: [
-      ...(forbidden.length === 0 ? [] : [text.limited(forbidden)]),
-      ...(asked.length === 0 ? [] : [text.asked(asked)]),
-    ].join(words.semicolon),
+    text: given([
+      forbidden.length > 0 && text.limited(forbidden),
+      asked.length > 0 && text.asked(asked),
+    ]).join(words.semicolon),
     address: `colours/${slug}/#handling`,
   };
 }

@@ -12,13 +12,12 @@ import { upperFirst } from "../words/letter-case.ts";
 import type { ContributionFigure } from "../sheet/drying/drying-figures.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { reasons, sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
+import { pigmentName } from "./pigment-name.ts";
 
 /** Class and days, what moves them, trials, the colour in each white, layers and film. */
 export function dryingBlocks(page: SheetPage): Block[] {
-  const {
-    sheet: { drying },
-    words,
-  } = page;
+  const { sheet, words } = page;
+  const { drying } = sheet;
   const text = words.pages.drying;
   const [dryingClass, days] = [textOf(page, "drying.class"), textOf(page, "drying.touchDryDays")];
   const tried = drying.trials.some(({ tintedWith }) => tintedWith === undefined);
@@ -53,10 +52,8 @@ export function dryingBlocks(page: SheetPage): Block[] {
 
 /** Each contribution with its sign, factor and standing; its reason under its name. */
 function contributionTable(page: SheetPage): TableView[] {
-  const {
-    sheet: { drying },
-    words,
-  } = page;
+  const { sheet, words } = page;
+  const { drying } = sheet;
   if (drying.contributions.length === 0) return [];
   const text = words.pages.paint.drying;
   const linseed = textOf(page, "drying.linseedDays") ?? "";
@@ -120,7 +117,7 @@ function trialTable({ worded, sheet: { drying }, words }: SheetPage): TableView[
       rows: drying.trials.map(({ tintedWith, method, date, touchDryDays }, i) => [
         {
           text: tintedWith === undefined ? text.alone : text.inWhite(tintedWith.name),
-          ...(method === undefined ? {} : { note: method }),
+          ...(method !== undefined && { note: method }),
         },
         { ...cell(`drying.trials.${i}.touchDryDays`), standing: standingView(touchDryDays, words) },
         ...["throughDryDays", "filmThicknessUm", "temperatureC", "humidityPercent"].map((field) =>
@@ -150,10 +147,7 @@ function whitesTable({ worded, sheet: { drying }, words }: SheetPage): TableView
           .map(({ sentence }) => statementText(sentence, words));
         return [
           {
-            text:
-              white.colourIndexName === undefined
-                ? white.name
-                : `${white.name} (${white.colourIndexName})`,
+            text: pigmentName(white),
             ...(its.length === 0 || touchDryDays.standing !== "estimated"
               ? {}
               : { note: its.join(" ") }),

@@ -4,6 +4,7 @@ import { section, tableOf } from "../blocks/section-blocks.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { missingFigures, sheetSources, workings } from "./figure-workings.ts";
 import type { TableView } from "../present/views.ts";
+import { dateText } from "../present/date-text.ts";
 import { pageOfSheet } from "./page-of-sheet.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { textPage } from "./text-page.ts";
@@ -36,19 +37,12 @@ export function evidencePage(
       sources.length === 0 ? [] : [{ kind: "sources", entries: sources }],
     ),
   ];
-  return textPage(
-    {
-      heading: text.heading(sheet.name),
-      description: text.description(sheet.name),
-      lead: [words.pages.evidence.summary],
-      back: { text: text.back(sheet.name), href: "../bench/" },
-      revision: words.pages.sheet.revision(
-        revision,
-        sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
-      ),
-      sections,
-    },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading: text.heading(sheet.name),
+    description: text.description(sheet.name),
+    lead: [words.pages.evidence.summary],
+    back: { text: text.back(sheet.name), href: "../bench/" },
+    revision: words.pages.sheet.revision(revision, dateText(sheet.recordDate, words)),
+    sections,
+  });
 }

@@ -8,6 +8,7 @@ import { inputPathsOn } from "../sheet/figure-places.ts";
 import { sourceEntry } from "./source-entry.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { slugOrder } from "../quantities/name-order.ts";
+import { grouped } from "../quantities/grouped.ts";
 
 /** Ladders, batches, fills and what moves the days have their own tables, with standing beside each; sheet.json lists them all. */
 const IN_ITS_TABLE =
@@ -43,12 +44,8 @@ type Entries = ReturnType<typeof figureEntries>;
 
 /** Known figures by the part of the sheet that they stand in, in the sheet's order. */
 function byPart(entries: Entries): [string, Entries][] {
-  const parts = new Map<string, Entries>();
-  for (const entry of entries) {
-    const part = entry.path.split(".")[0] ?? "";
-    if (isKnown(entry.figure)) parts.set(part, [...(parts.get(part) ?? []), entry]);
-  }
-  return [...parts];
+  const known = entries.filter(({ figure }) => isKnown(figure));
+  return [...grouped(known.map((entry) => [entry.path.split(".")[0] ?? "", entry]))];
 }
 
 function workingTable(entries: Entries, part: string, { sheet, words }: SheetPage): TableView {

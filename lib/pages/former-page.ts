@@ -2,6 +2,8 @@ import type { TextPageView } from "../blocks/page-kinds.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 import { wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
 import { textPage } from "./text-page.ts";
+import { given } from "../quantities/given.ts";
+import { dateText } from "../present/date-text.ts";
 
 export type Former = NonNullable<WorkshopRecord["former"]>[number];
 
@@ -38,7 +40,7 @@ export function formerTexts(
   const text = words.pages.former;
   const said = {
     heading: name,
-    gone: text.gone(name, date === undefined ? undefined : words.date(date)),
+    gone: text.gone(name, dateText(date, words)),
   };
   if (replacedBy === undefined) return said;
   const replacement = pageName(replacedBy, records);
@@ -46,7 +48,7 @@ export function formerTexts(
   return {
     ...said,
     replacement,
-    inItsPlace: { text: text.replacedBy(replacement), ...(href === undefined ? {} : { href }) },
+    inItsPlace: { text: text.replacedBy(replacement), ...(href !== undefined && { href }) },
   };
 }
 
@@ -54,26 +56,23 @@ export function formerTexts(
 export function formerPage(former: Former, context: PageContext, place: PagePlace): TextPageView {
   const { heading, gone, inItsPlace } = formerTexts(former, context);
   const { words } = context;
-  return textPage(
-    {
-      heading,
-      description: gone,
-      opening: [
-        {
-          kind: "links",
-          links: [
-            ...(inItsPlace === undefined
-              ? []
-              : [{ text: inItsPlace.text, href: `${place.root}${former.replacedBy ?? ""}` }]),
-            { text: words.pages.notFound.link, href: `${place.root}colours/` },
-          ],
-        },
-      ],
-      sections: [],
-    },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading,
+    description: gone,
+    opening: [
+      {
+        kind: "links",
+        links: given([
+          inItsPlace !== undefined && {
+            text: inItsPlace.text,
+            href: `${place.root}${former.replacedBy ?? ""}`,
+          },
+          { text: words.pages.notFound.link, href: `${place.root}colours/` },
+        ]),
+      },
+    ],
+    sections: [],
+  });
 }
 
 /** What a page of today is called: a colour's name, a pigment's, a question; else its address. */

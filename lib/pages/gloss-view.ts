@@ -11,12 +11,8 @@ import type { SheetPage } from "./page-of-sheet.ts";
 
 /** The masstone glossy, satin and matte as an eye sees it, and beside them what an instrument reads with the gloss let in. */
 export function glossPicture(page: SheetPage): PictureView[] {
-  const {
-    sheet: {
-      optics: { gloss },
-    },
-    words,
-  } = page;
+  const { sheet, words } = page;
+  const { gloss } = sheet.optics;
   if (gloss === undefined) return [];
   const text = words.pages.optics.strength;
   const included = gloss.depths.find(
@@ -49,12 +45,8 @@ export function glossPicture(page: SheetPage): PictureView[] {
 
 /** The same as figures: a row a finish, gloss excluded and included. */
 export function glossTable(page: SheetPage): TableView[] {
-  const {
-    sheet: {
-      optics: { gloss },
-    },
-    words,
-  } = page;
+  const { sheet, words } = page;
+  const { gloss } = sheet.optics;
   if (gloss === undefined) return [];
   const { glossTitle, glossColumns: columns, finishes, glossNote } = words.pages.optics.strength;
   const cell = (

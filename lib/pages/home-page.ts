@@ -27,7 +27,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
     ...pageHead(context, place, name, about ?? promise),
     ...sharedPicture(context, "", promise),
     promise,
-    ...(besides === "" ? {} : { besides: `${upperFirst(besides)}.` }),
+    ...(besides !== "" && { besides: `${upperFirst(besides)}.` }),
     press: isOneWall ? text.press : text.pressFamily,
     wall: text.wall,
     isByFamily: !isOneWall,
@@ -35,29 +35,25 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
       ? wallOrder(context).map((worded) => colourTile(worded, context, place))
       : familyTiles(context, place),
     about: about === undefined ? [] : [about],
-    ...(answers.length === 0
-      ? {}
-      : {
-          ask: {
-            heading: text.ask,
-            links: answers.slice(0, MOST_LINKS).map((answer) => answerLink(answer, place)),
-            ...(answers.length > MOST_LINKS
-              ? { more: { text: text.allQuestions(answers.length), href: `${place.root}answers/` } }
-              : {}),
-          },
+    ...(answers.length > 0 && {
+      ask: {
+        heading: text.ask,
+        links: answers.slice(0, MOST_LINKS).map((answer) => answerLink(answer, place)),
+        ...(answers.length > MOST_LINKS && {
+          more: { text: text.allQuestions(answers.length), href: `${place.root}answers/` },
         }),
-    ...(pairs.length === 0
-      ? {}
-      : {
-          beside: {
-            heading: text.beside,
-            links: pairs.slice(0, MOST_LINKS).map((pair) => ({
-              text: pairHeading(pair, context),
-              href: place.root + pairAddress(pair),
-            })),
-            more: { text: text.choose, href: `${place.root}compare/` },
-          },
-        }),
+      },
+    }),
+    ...(pairs.length > 0 && {
+      beside: {
+        heading: text.beside,
+        links: pairs.slice(0, MOST_LINKS).map((pair) => ({
+          text: pairHeading(pair, context),
+          href: place.root + pairAddress(pair),
+        })),
+        more: { text: text.choose, href: `${place.root}compare/` },
+      },
+    }),
     know: {
       heading: text.know,
       links: [{ text: text.knowText, href: `${place.root}methods/` }],

@@ -6,6 +6,7 @@ import { madeOfText } from "./made-of.ts";
 import { pictureAddress, type PageContext } from "./page-context.ts";
 import { SHARED_PICTURES } from "./shared-picture.ts";
 import { ownColour } from "./screen-swatch.ts";
+import { pigmentName } from "./pigment-name.ts";
 
 /** What a sheet says of its paint in the terms of schema.org; `<` escaped, so that no record can end the element. */
 export function jsonLd(
@@ -23,14 +24,12 @@ export function jsonLd(
     name: sheet.name,
     description: madeOfText(sheet, words),
     brand: { "@type": "Brand", name: records.workshop.name },
-    ...(head.canonical === undefined ? {} : { url: head.canonical }),
+    ...(head.canonical !== undefined && { url: head.canonical }),
     ...(pictures.length === 0 || ownColour(sheet.notations.masstone) === undefined
       ? {}
       : { image: pictures }),
     ...offers(sheet, head.canonical),
-    material: sheet.pigments.map(({ name, colourIndexName }) =>
-      colourIndexName === undefined ? name : `${name} (${colourIndexName})`,
-    ),
+    material: sheet.pigments.map(pigmentName),
   };
   return asMarkup(JSON.stringify(data).replace(/</g, "\\u003c"));
 }
@@ -49,10 +48,10 @@ function offers({ offer }: Sheet, url: string | undefined): object {
             name: `${ml} ml`,
             price: price.toFixed(digits),
             priceCurrency: currency,
-            ...(unitPrice === undefined
-              ? {}
-              : { priceSpecification: unitPriceSpecification(unitPrice, currency, digits) }),
-            ...(url === undefined ? {} : { url }),
+            ...(unitPrice !== undefined && {
+              priceSpecification: unitPriceSpecification(unitPrice, currency, digits),
+            }),
+            ...(url !== undefined && { url }),
           },
         ],
   );

@@ -1,8 +1,10 @@
-import { tableOf } from "../blocks/section-blocks.ts";
+import { tables } from "../blocks/section-blocks.ts";
 import { tableView } from "../present/table-view.ts";
-import type { Block, SectionBlock } from "../blocks/block.ts";
+import type { SectionBlock } from "../blocks/block.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import { isKnown } from "../quantities/figure.ts";
+import { grouped } from "../quantities/grouped.ts";
+import { given } from "../quantities/given.ts";
 import { figureText } from "../present/figure-text.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import { labelModel } from "../present/label-model.ts";
@@ -11,12 +13,13 @@ import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { sixFacts } from "./six-facts.ts";
 import { standingsKey } from "./site-frame.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { textPage } from "./text-page.ts";
+import { proseSection } from "./prose-section.ts";
+import { pigmentName } from "./pigment-name.ts";
 
 /** What each line of a label and of a sheet means, with the range's own examples: no figure here is typed by hand. */
 export function labelPage(context: PageContext, place: PagePlace): TextPageView {
@@ -55,32 +58,23 @@ export function labelPage(context: PageContext, place: PagePlace): TextPageView 
       example === undefined ? [] : [factTable(example, context)],
     ),
   ];
-  return textPage(
-    { heading: text.heading, description: text.lead, sections, close: [standingsKey(words)] },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading: text.heading,
+    description: text.lead,
+    sections,
+    close: [standingsKey(words)],
+  });
 }
 
 function section(
   id: string,
   heading: string,
   prose: string,
-  tables: readonly TableView[],
+  shown: readonly TableView[],
   remark?: string,
 ): SectionBlock {
-  return {
-    kind: "section",
-    id,
-    heading,
-    blocks: [
-      {
-        kind: "prose",
-        body: markdownHtml(remark === undefined ? prose : `${prose}\n\n${remark}`),
-      },
-      ...tables.map((table): Block => tableOf(table)),
-    ],
-  };
+  const said = remark === undefined ? prose : `${prose}\n\n${remark}`;
+  return proseSection([id, heading, said], tables(shown));
 }
 
 /** The first of the pair that the workshop leads with, else the first colour of one pigment that was read. */
@@ -99,13 +93,13 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
   const { columns, label } = words.pages.labelPage;
   const { signalWord, hazardStatements, supplemental, unknown } = sheet.cautions;
   const { metals } = labelModel(sheet.cautions, words.language, words);
-  const hazards = [
-    ...(unknown.length === 0 ? [] : [words.pages.handling.unknownInShort]),
-    ...(signalWord === null ? [] : [words.signalWords[signalWord]]),
+  const hazards = given([
+    unknown.length > 0 && words.pages.handling.unknownInShort,
+    signalWord !== null && words.signalWords[signalWord],
     ...hazardStatements,
     ...supplemental,
     ...(unknown.length === 0 ? metals.map(({ text }) => text) : []),
-  ].join(", ");
+  ]).join(", ");
   const colour = records.colours.get(sheet.slug);
   const [size] = colour?.sizes ?? [];
   const held = sheet.fill.fillings
@@ -181,19 +175,18 @@ function factTable(worded: SheetTexts, context: PageContext): TableView {
     columns: [columns.line, columns.says, columns.here(worded.sheet.name)],
     rows: Object.values(text.facts).flatMap((says, i) => {
       const fact = facts[i];
-      return fact === undefined
-        ? []
-        : [
-            [
-              fact.name,
-              fact.key === "whitens" || fact.key === "middleTone" ? text[fact.key] : says,
-              {
-                text: fact.word,
-                standing: fact.standing,
-                ...(fact.detail === undefined ? {} : { note: fact.detail }),
-              },
-            ],
-          ];
+      if (fact === undefined) return [];
+      return [
+        [
+          fact.name,
+          fact.key === "whitens" || fact.key === "middleTone" ? text[fact.key] : says,
+          {
+            text: fact.word,
+            standing: fact.standing,
+            ...(fact.detail !== undefined && { note: fact.detail }),
+          },
+        ],
+      ];
     }),
   });
 }
@@ -256,15 +249,10 @@ function weakestWords(
 /** Colour Index names of more than one pigment of the range, with the colours made from them. */
 function namesTable({ words, sheets, records }: PageContext): TableView[] {
   const { names: text } = words.pages.labelPage;
-  const byName = new Map<string, string[]>();
-  for (const {
-    slug,
-    record: { colourIndexName },
-  } of records.pigments.values()) {
-    if (colourIndexName !== undefined)
-      byName.set(colourIndexName, [...(byName.get(colourIndexName) ?? []), slug]);
-  }
-  const shared = [...byName].filter(([, slugs]) => slugs.length > 1);
+  const names = [...records.pigments.values()].flatMap(({ slug, record: { colourIndexName } }) =>
+    colourIndexName === undefined ? [] : [[colourIndexName, slug] as const],
+  );
+  const shared = [...grouped(names)].filter(([, slugs]) => slugs.length > 1);
   if (shared.length === 0) return [];
   return [
     tableView({
@@ -283,10 +271,5 @@ function namesTable({ words, sheets, records }: PageContext): TableView[] {
 }
 
 function pigmentWords({ pigments }: Sheet): string {
-  return pigments
-    .map(
-      ({ name, colourIndexName }) =>
-        `${name}${colourIndexName === undefined ? "" : ` (${colourIndexName})`}`,
-    )
-    .join(", ");
+  return pigments.map(pigmentName).join(", ");
 }

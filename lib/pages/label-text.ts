@@ -7,6 +7,7 @@ import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { isPrinted, translationRemark } from "./label-view.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
+import { given } from "../quantities/given.ts";
 
 /** A colour's label text with what it is for. */
 export function labelTextView({ sheet, words, context: { records } }: SheetPage): LabelTextView {
@@ -23,13 +24,13 @@ export function labelTextView({ sheet, words, context: { records } }: SheetPage)
     id: "label",
     heading: words.pages.sections.label,
     lead: text.lead,
-    ...(remarks.length === 0 ? {} : { remark: remarks.join(" ") }),
+    ...(remarks.length > 0 && { remark: remarks.join(" ") }),
     text: labelText(
       sheet,
       {
         supplier: [name, address, telephone, contact].filter((line) => line !== undefined),
         sizesMl: (colour?.sizes ?? []).map(({ ml }) => ml),
-        ...(lot === undefined ? {} : { lot }),
+        ...(lot !== undefined && { lot }),
         languages,
       },
       words,
@@ -59,24 +60,23 @@ export function labelText(
     (ml) => `${words.numbers.decimal(ml, Number.isInteger(ml) ? 0 : 1)}${text.ml}`,
   );
   const hazards = hazardLines(sheet, words);
-  return [
+  return given([
     sheet.name,
     ...supplier,
     "",
     (sheet.pigments.length === 1 ? text.pigment : text.pigments) +
       sheet.pigments.map(pigmentLine).join(", "),
-    ...(sheet.vehicle === undefined ? [] : [vehicleLine(sheet, words)]),
+    sheet.vehicle !== undefined && vehicleLine(sheet, words),
     statementText(sheet.permanence.label, words),
     "",
     ...(hazards.length === 0 ? [] : [...hazards, ""]),
     ...languages
       .filter((language) => language !== words.language)
       .flatMap((language) => languageLines(sheet, language, words)),
-    ...(sheet.cautions.unknown.length === 0
-      ? [`${text.contents}${sizes.length === 0 ? text.blank + text.ml : sizes.join(" / ")}`]
-      : []),
+    sheet.cautions.unknown.length === 0 &&
+      `${text.contents}${sizes.length === 0 ? text.blank + text.ml : sizes.join(" / ")}`,
     `${text.lot}${lot ?? text.blank}`,
-  ].join("\n");
+  ]).join("\n");
 }
 
 export function pigmentLine({
@@ -102,20 +102,17 @@ function hazardLines({ cautions }: Sheet, words: Words): string[] {
   const label = labelModel(cautions, words.language, words);
   const classified =
     unknown.length === 0 && (label.signalWord !== undefined || label.hazards.length > 0);
-  return [
-    ...(label.signalWord === undefined ? [] : [label.signalWord]),
-    ...(pictograms.length === 0
-      ? []
-      : [
-          text.pictograms +
-            pictograms.map((code) => `${words.pictograms[code] ?? code} (${code})`).join(", "),
-        ]),
+  return given([
+    label.signalWord !== undefined && label.signalWord,
+    pictograms.length > 0 &&
+      text.pictograms +
+        pictograms.map((code) => `${words.pictograms[code] ?? code} (${code})`).join(", "),
     ...statementLines(label, words),
     ...label.gaps.map(({ text: said }) => said),
-    ...(ufi === undefined ? [] : [`UFI: ${ufi}`]),
-    ...(classified ? [text.frame(cautions.frame)] : []),
-    ...(unknown.length === 0 ? [] : [text.notForSale]),
-  ];
+    ufi !== undefined && `UFI: ${ufi}`,
+    classified && text.frame(cautions.frame),
+    unknown.length > 0 && text.notForSale,
+  ]);
 }
 
 /** The same statements in a further language, under its own name; nothing where the label has none. */
@@ -135,15 +132,12 @@ function statementLines(
   { language, substances, hazards, precautions, metals }: LabelModel,
   words: Words,
 ): string[] {
-  return [
-    ...(substances === undefined ? [] : [substances]),
-    ...hazards,
-    ...precautions,
-    ...metals,
-  ].map((line) => printed(line, language, words));
+  return given([substances, ...hazards, ...precautions, ...metals]).map((line) =>
+    printed(line, language, words),
+  );
 }
 
 function printed({ code, text, isMissing }: LabelLine, language: Language, words: Words): string {
   const said = isMissing ? `${text} (${translationRemark(language, words)})` : text;
-  return [...(code === undefined ? [] : [code]), ...(said === "" ? [] : [said])].join(" ");
+  return given([code, said !== "" && said]).join(" ");
 }

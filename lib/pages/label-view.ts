@@ -19,6 +19,7 @@ import type {
   StatementRuling,
 } from "../sheet/handling/handling-sections.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
+import { given } from "../quantities/given.ts";
 
 /** What a label goes by: reckoned in a frame, or the maker's word. */
 export type LabelBasis = Pick<CautionsSection, "frame" | "edition" | "basis" | "maker">;
@@ -34,7 +35,7 @@ export function hazardView(
   if (signalWord === undefined && hazards.length === 0 && gaps.length + metals.length === 0)
     return undefined;
   return {
-    ...(signalWord === undefined ? {} : { signalWord }),
+    ...(signalWord !== undefined && { signalWord }),
     pictograms: part.pictograms.flatMap((code): PictogramView[] =>
       isPictogramCode(code)
         ? [{ code, name: words.pictograms[code] ?? code, svg: pictogramSvg(code) }]
@@ -42,7 +43,7 @@ export function hazardView(
     ),
     statements: [...gaps, ...metals, ...hazards].map((line) => lineView(line, words.language)),
     basis: part.unknown.length > 0 ? words.pages.handling.basisUnknown : basisText(basis, words),
-    ...(handlingHref === undefined ? {} : { handlingHref }),
+    ...(handlingHref !== undefined && { handlingHref }),
   };
 }
 
@@ -56,9 +57,9 @@ function basisText({ basis, frame, edition, maker }: LabelBasis, words: Words): 
 /** A line where a page of `language` prints it: marked where the text is in another one. */
 function lineView({ code, text, language }: LabelLine, around: Language): StatementView {
   return {
-    ...(code === undefined ? {} : { code }),
+    ...(code !== undefined && { code }),
     text,
-    ...(language === around ? {} : { language }),
+    ...(language !== around && { language }),
   };
 }
 
@@ -88,15 +89,15 @@ export function labelView(
   const [standing, leftOut] = [traces(part.traces), traces(part.leftOut)];
   return {
     heading,
-    remarks: [
-      ...(hazard === undefined ? [nothing] : []),
-      ...(substances === undefined ? [] : [substances.text]),
+    remarks: given([
+      hazard === undefined && nothing,
+      substances !== undefined && substances.text,
       ...part.packaging.map((one) => statementText(one, words)),
-    ],
-    ...(hazard === undefined ? {} : { hazard }),
-    ...(part.classification.length === 0
-      ? {}
-      : { classification: text.classification(part.classification) }),
+    ]),
+    ...(hazard !== undefined && { hazard }),
+    ...(part.classification.length > 0 && {
+      classification: text.classification(part.classification),
+    }),
     precautionaryHeading: text.precautions,
     precautionary: precautions.map((line) => lineView(line, words.language)),
     ...(others.length === 0 || !isPrinted(part)
@@ -108,9 +109,9 @@ export function labelView(
             note: text.languageNote,
           },
         }),
-    ...(part.dataSheet === undefined
-      ? {}
-      : { dataSheet: { text: text.dataSheet(undefined), href: part.dataSheet } }),
+    ...(part.dataSheet !== undefined && {
+      dataSheet: { text: text.dataSheet(undefined), href: part.dataSheet },
+    }),
     ...tracesView(standing, leftOut, text),
   };
 }
@@ -162,10 +163,10 @@ function languageView(part: LabelPart, language: Language, words: Words): LabelL
   return {
     language,
     name: words.pages.handling.languageNames[language] ?? language,
-    ...(signalWord === undefined ? {} : { signalWord }),
+    ...(signalWord !== undefined && { signalWord }),
     statements: [...contents, ...metals, ...hazards, ...precautions].map((line) => ({
       ...lineView(line, language),
-      ...(line.isMissing ? { remark: translationRemark(language, words) } : {}),
+      ...(line.isMissing && { remark: translationRemark(language, words) }),
     })),
   };
 }

@@ -51,7 +51,7 @@ function stepsTable({ white, steps, massRatioKind }: TintSection, words: Words):
         ratio: {
           text: step.massRatio,
           standing: standingWord(step.standing, words),
-          ...(step.suspect === undefined ? {} : { note: suspect }),
+          ...(step.suspect !== undefined && { note: suspect }),
         },
         lab: [L, a, b].map((figure) => coordinateOf(figure, words.numbers)),
         munsell: step.munsell?.text,

@@ -76,11 +76,11 @@ export function mixingData(context: MixedOf): MixingData {
       return context.revision;
     },
     workshop: name,
-    ...(currency === undefined ? {} : { currency }),
+    ...(currency !== undefined && { currency }),
     observer: observer ?? "CIE 1964",
-    ...(strengthReference === undefined ? {} : { usual: strengthReference }),
+    ...(strengthReference !== undefined && { usual: strengthReference }),
     paints: sheets.map((worded) => toldPaint(worded, context).value),
-    ...(grounds === undefined ? {} : { grounds }),
+    ...(grounds !== undefined && { grounds }),
   };
 }
 
@@ -117,29 +117,27 @@ function mixingPaint(worded: SheetTexts, context: MixedOf): MixingPaint {
     name: sheet.name,
     kind: sheet.family === "white" ? "white" : sheet.family === "extender" ? "medium" : "colour",
     index: sheet.pigments.flatMap(({ colourIndexName }) => colourIndexName ?? []),
-    ...(screen === undefined
-      ? {}
-      : {
-          screen: {
-            hex: screen.hex,
-            ...(screen.displayP3 === undefined ? {} : { displayP3: screen.displayP3 }),
-          },
-        }),
-    ...(lab === undefined ? {} : { lab: [lab.L, lab.a, lab.b] }),
-    ...(masstone === undefined ? {} : { masstone }),
-    ...(fit?.kind === "fit" ? { fit: packedFit(fit) } : {}),
-    ...(fit?.kind === "refused"
-      ? { refusal: fit.reasons.map((reason) => statementText(reason, words)).join(" ") }
-      : {}),
-    ...(sheet.optics.notPredicted === undefined ? {} : { isNotPredicted: true }),
-    ...(fraction === undefined ? {} : { pigmentMassFraction: fraction }),
-    ...(density === undefined ? {} : { densityGPerCm3: density }),
+    ...(screen !== undefined && {
+      screen: {
+        hex: screen.hex,
+        ...(screen.displayP3 !== undefined && { displayP3: screen.displayP3 }),
+      },
+    }),
+    ...(lab !== undefined && { lab: [lab.L, lab.a, lab.b] }),
+    ...(masstone !== undefined && { masstone }),
+    ...(fit?.kind === "fit" && { fit: packedFit(fit) }),
+    ...(fit?.kind === "refused" && {
+      refusal: fit.reasons.map((reason) => statementText(reason, words)).join(" "),
+    }),
+    ...(sheet.optics.notPredicted !== undefined && { isNotPredicted: true }),
+    ...(fraction !== undefined && { pigmentMassFraction: fraction }),
+    ...(density !== undefined && { densityGPerCm3: density }),
     ...(filmDensity === undefined || filmDensity === density
       ? {}
       : { filmDensityGPerCm3: filmDensity }),
-    ...(film === undefined ? {} : { film }),
+    ...(film !== undefined && { film }),
     facts: paintFacts(worded, context),
-    ...(sheet.discontinued === undefined ? {} : { isDiscontinued: true }),
+    ...(sheet.discontinued !== undefined && { isDiscontinued: true }),
   };
 }
 
@@ -183,17 +181,17 @@ function paintFacts(worded: SheetTexts, context: MixedOf): PaintFacts {
   const oil = oilOf(worded, context);
   const size = offer?.sizes[0];
   return {
-    ...(lightfastness === undefined ? {} : { lightfastness }),
-    ...(drying === undefined ? {} : { drying }),
-    ...(opacity === undefined ? {} : { opacity }),
-    ...(oil === undefined ? {} : { oil }),
+    ...(lightfastness !== undefined && { lightfastness }),
+    ...(drying !== undefined && { drying }),
+    ...(opacity !== undefined && { opacity }),
+    ...(oil !== undefined && { oil }),
     warning: {
       signal: cautions.signalWord,
       statements: [...cautions.hazardStatements, ...cautions.supplemental],
       isUnknown: cautions.unknown.length > 0,
     },
     metals: metalsIn(sheet),
-    ...(size?.price === undefined ? {} : { pricePerMl: size.price / size.ml }),
+    ...(size?.price !== undefined && { pricePerMl: size.price / size.ml }),
     isRestricted: (offer?.withheldFor.length ?? 0) > 0 || cautions.onLegalBasis.length > 0,
   };
 }

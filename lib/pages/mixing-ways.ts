@@ -6,6 +6,7 @@ import { mixableColours, mixingRange, type MixingRange } from "../mixing/mixing-
 import { rangeReach, reachLevels, type Reach } from "../mixing/reach/range-reach.ts";
 import { offeredPaints } from "../mixing/offered-paints.ts";
 import { remembered } from "../quantities/remembered.ts";
+import { given } from "../quantities/given.ts";
 import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 
 export const BENCH_PATH = "bench/index.html";
@@ -40,11 +41,11 @@ function offeredData(all: MixingData, paints: readonly MixingPaint[]): MixingDat
       return all.revision;
     },
     workshop,
-    ...(currency === undefined ? {} : { currency }),
+    ...(currency !== undefined && { currency }),
     observer,
-    ...(usual === undefined ? {} : { usual }),
+    ...(usual !== undefined && { usual }),
     paints,
-    ...(grounds === undefined ? {} : { grounds }),
+    ...(grounds !== undefined && { grounds }),
     hasOthers: true,
   };
 }
@@ -55,10 +56,10 @@ export function offeredLead(context: PageContext): string[] {
   const { mixing } = context.words.pages;
   const { paints } = all.data;
   const unlike = paints.filter(({ isNotPredicted }) => isNotPredicted).map(({ name }) => name);
-  return [
-    ...(offered === all ? [] : [mixing.offered(offered.data.paints.length, paints.length)]),
-    ...(unlike.length === 0 ? [] : [mixing.notPredicted(unlike)]),
-  ];
+  return given([
+    offered !== all && mixing.offered(offered.data.paints.length, paints.length),
+    unlike.length > 0 && mixing.notPredicted(unlike),
+  ]);
 }
 
 /** What the range reaches in each white that colours were let down in, once a build. */
@@ -104,7 +105,7 @@ export function mixingWays(context: PageContext, { path, root }: PagePlace): Lin
   return targets.map(([text, target]) => ({
     text,
     href: addressTo(target, { root }),
-    ...(path === target ? { current: true } : {}),
+    ...(path === target && { current: true }),
   }));
 }
 
@@ -123,12 +124,11 @@ export function benchLinks(
 ): LinkView[] {
   const fit = fits.get(slug);
   const white = fit?.kind === "fit" ? fit.whites[0]?.slug : undefined;
-  return white === undefined
-    ? []
-    : [
-        {
-          text: words.pages.mixing.bench.fromSheet,
-          href: `${root}bench/?mix=${slug}:1&white=${white}:10`,
-        },
-      ];
+  if (white === undefined) return [];
+  return [
+    {
+      text: words.pages.mixing.bench.fromSheet,
+      href: `${root}bench/?mix=${slug}:1&white=${white}:10`,
+    },
+  ];
 }

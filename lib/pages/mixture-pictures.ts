@@ -1,4 +1,5 @@
 import { isKnown } from "../quantities/figure.ts";
+import { given } from "../quantities/given.ts";
 import { figureText } from "../present/figure-text.ts";
 import type { PictureView } from "../present/views.ts";
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
@@ -33,7 +34,7 @@ function driftPicture(white: MixtureWhite, { sheet, words }: SheetPage): Picture
       (loss) =>
         pointAt({ ...loss, lab: loss.lab["D65/10"] }, "estimated", text.percent(loss.slug)) ?? [],
     );
-  const trails: Trail[] = [
+  const trails: Trail[] = given([
     // One mark for the tint that all paths leave from.
     { label: sheet.name, points: [fresh] },
     ...white.drifts.map((drift) => ({
@@ -41,18 +42,14 @@ function driftPicture(white: MixtureWhite, { sheet, words }: SheetPage): Picture
       points: faded(drift),
       predicted: drift.path,
     })),
-    ...(white.singleBlack === undefined
-      ? []
-      : [
-          {
-            label: white.singleBlack.name,
-            points: faded(white.singleBlack)
-              .slice(-1)
-              .map((point) => ({ ...point, label: undefined })),
-            predicted: white.singleBlack.path,
-          },
-        ]),
-  ];
+    white.singleBlack !== undefined && {
+      label: white.singleBlack.name,
+      points: faded(white.singleBlack)
+        .slice(-1)
+        .map((point) => ({ ...point, label: undefined })),
+      predicted: white.singleBlack.path,
+    },
+  ]);
   const title = text.title(white.white.name);
   return {
     svg: tintTrail({
@@ -79,10 +76,8 @@ function pairPicture(
   white: MixtureWhite,
   { worded, context, words }: SheetPage,
 ): PictureView | undefined {
-  const {
-    pair,
-    white: { slug },
-  } = white;
+  const { pair } = white;
+  const { slug } = white.white;
   const own = worded.sheet.tints.find((tint) => tint.white.slug === slug);
   if (pair === undefined || !isKnown(pair.neutralShare) || !isKnown(pair.neutralChroma))
     return undefined;
@@ -96,59 +91,46 @@ function pairPicture(
   ).flatMap(({ name, atL }) => {
     const at = greyAt({ atL }, "50");
     const colour = ownColour(atL["50"]);
-    return at === undefined || colour === undefined
-      ? []
-      : [
-          {
-            name,
-            point: { a: at.a, b: at.b, standing: "derived" as const, colour },
-          },
-        ];
+    if (at === undefined || colour === undefined) return [];
+    return [
+      {
+        name,
+        point: { a: at.a, b: at.b, standing: "derived" as const, colour },
+      },
+    ];
   });
   const mixed = own === undefined ? undefined : greyAt(own, "50");
-  const trails: Trail[] = [
-    ...(near.length < 2
-      ? []
-      : [
-          {
-            label: `${pair.first} + ${pair.second}`,
-            predicted: near,
-            points: near
-              .filter((_, i) => i % 2 === 0)
-              .map(({ share, a, b }): TrailPoint => ({
-                a,
-                b,
-                standing: "derived",
-                label: text.share(words.numbers.decimal(share * 100, 0)),
-              })),
-          },
-        ]),
-    ...(mixed === undefined
-      ? []
-      : [
-          {
-            label: worded.sheet.name,
-            points: [
-              {
-                a: mixed.a,
-                b: mixed.b,
-                standing: "derived" as const,
-                colour: ownColour(own?.atL["50"]),
-              },
-            ],
-          },
-        ]),
+  const trails: Trail[] = given([
+    near.length >= 2 && {
+      label: `${pair.first} + ${pair.second}`,
+      predicted: near,
+      points: near
+        .filter((_, i) => i % 2 === 0)
+        .map(({ share, a, b }): TrailPoint => ({
+          a,
+          b,
+          standing: "derived",
+          label: text.share(words.numbers.decimal(share * 100, 0)),
+        })),
+    },
+    mixed !== undefined && {
+      label: worded.sheet.name,
+      points: [
+        {
+          a: mixed.a,
+          b: mixed.b,
+          standing: "derived" as const,
+          colour: ownColour(own?.atL["50"]),
+        },
+      ],
+    },
     // Names that find no room stand in the table below.
-    ...(blacks.length === 0
-      ? []
-      : [
-          {
-            label: text.single,
-            points: blacks.map(({ name, point }): TrailPoint => ({ ...point, label: name })),
-            isLoose: true,
-          },
-        ]),
-  ];
+    blacks.length > 0 && {
+      label: text.single,
+      points: blacks.map(({ name, point }): TrailPoint => ({ ...point, label: name })),
+      isLoose: true,
+    },
+  ]);
   if (trails.length === 0) return undefined;
   const title = text.title(pair.first, pair.second);
   const { row } = worded.leaf(`mixture.whites.${slug}.pair.neutralShare`);
@@ -184,6 +166,6 @@ function pointAt(
     ...plane,
     standing,
     colour: ownColour(tint),
-    ...(label === undefined ? {} : { label }),
+    ...(label !== undefined && { label }),
   };
 }

@@ -20,6 +20,7 @@ import { ON_ONE_PAGE } from "./range-parts.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { plainSheets } from "./worded-sheet.ts";
+import { LIGHTNESS_KEYS } from "../sheet/tints/tint-figures.ts";
 
 /** What its components predict of each let-down, and how far its own drawdown lies from that. */
 export function stepsTable({ white, steps }: MixtureWhite, words: Words): TableView {
@@ -81,8 +82,6 @@ export function driftTable(
   return [{ summary: text.figures, table }];
 }
 
-const LEVELS = ["70", "50", "30"] as const;
-
 /** a* and b* at equal lightness beside blacks of one pigment; nothing for a colour that is no black or grey. */
 export function blacksTable(
   { white }: MixtureWhite,
@@ -99,7 +98,7 @@ export function blacksTable(
     return [];
   const { blacks: text } = words.pages.mixture;
   const cells = (black: Pick<BlackInWhite, "atL">): CellView[] =>
-    LEVELS.map((level) => {
+    LIGHTNESS_KEYS.map((level) => {
       const at = greyAt(black, level);
       return {
         text:
@@ -120,7 +119,7 @@ export function blacksTable(
         compact: true,
         columns: [
           text.columns.colour,
-          ...LEVELS.map((level) => ({ head: text.columns.at(level), numeric: true })),
+          ...LIGHTNESS_KEYS.map((level) => ({ head: text.columns.at(level), numeric: true })),
         ],
         rows: [
           [sheet.name, ...cells(own)],

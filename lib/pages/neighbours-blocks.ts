@@ -68,14 +68,13 @@ function inTwoLights({ context, sheet, words }: SheetPage): ListView[] {
   const pairs = (context.range.inTwoLights.get(sheet.slug) ?? []).filter(
     ({ statement }) => statement.rule !== "differs-in-daylight",
   );
-  return pairs.length === 0
-    ? []
-    : [
-        {
-          heading: metameric,
-          items: pairs.map(({ slug, statement }) => ({
-            text: metamericPair(bySlug.get(slug)?.name ?? slug, statementText(statement, words)),
-          })),
-        },
-      ];
+  if (pairs.length === 0) return [];
+  return [
+    {
+      heading: metameric,
+      items: pairs.map(({ slug, statement }) => ({
+        text: metamericPair(bySlug.get(slug)?.name ?? slug, statementText(statement, words)),
+      })),
+    },
+  ];
 }

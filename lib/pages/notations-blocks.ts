@@ -2,6 +2,7 @@ import type { Block } from "../blocks/block.ts";
 import { blocksOf } from "../blocks/section-blocks.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
+import { given } from "../quantities/given.ts";
 import { SHOWN_VIEWINGS } from "../colorimetry/viewing.ts";
 import { coordinateOf } from "../present/coordinate-text.ts";
 import { statementText } from "../present/statement-text.ts";
@@ -21,17 +22,16 @@ export function notationsBlocks(page: SheetPage): Block[] {
   const glossExcluded = textOf(page, "notations.masstone.glossExcludedL");
   const shown = masstone.glossExcluded ?? masstone;
   return blocksOf({
-    summary: [
+    summary: given([
       howKnown(masstone, words),
-      ...(glossExcluded === undefined ? [] : [text.included(glossExcluded)]),
-      ...(masstone.lamplight === undefined
-        ? []
-        : [statementText(masstone.lamplight.sentence, words)]),
-      ...(shown.srgb !== undefined && ownColour(masstone) !== undefined && !shown.srgb.inGamut
-        ? [words.pages.sheet.outOfGamut]
-        : []),
-      ...(masstone.srgb?.hex.standing === "estimated" ? [words.pages.sheet.approximateColour] : []),
-    ],
+      glossExcluded !== undefined && text.included(glossExcluded),
+      masstone.lamplight !== undefined && statementText(masstone.lamplight.sentence, words),
+      shown.srgb !== undefined &&
+        ownColour(masstone) !== undefined &&
+        !shown.srgb.inGamut &&
+        words.pages.sheet.outOfGamut,
+      masstone.srgb?.hex.standing === "estimated" && words.pages.sheet.approximateColour,
+    ]),
     properties: sectionTable(page, text.caption, ["notations"]),
     tables: [labTable(page)],
     pictures: curvePicture(page),
@@ -80,24 +80,20 @@ function curvePicture({ sheet, words }: SheetPage): PictureView[] {
       at(lowest),
       at(highest),
     ),
-    curves: [
+    curves: given([
       {
         label: text.curveLabel(masstone.geometry ?? ""),
         spectrum: masstone.curve,
         colour,
         standing: masstone.standing,
       },
-      ...(masstone.glossExcludedCurve === undefined
-        ? []
-        : [
-            {
-              label: text.excludedLabel,
-              spectrum: masstone.glossExcludedCurve,
-              colour: ownColour(masstone) ?? colour,
-              standing: "derived" as const,
-            },
-          ]),
-    ],
+      masstone.glossExcludedCurve !== undefined && {
+        label: text.excludedLabel,
+        spectrum: masstone.glossExcludedCurve,
+        colour: ownColour(masstone) ?? colour,
+        standing: "derived" as const,
+      },
+    ]),
     wavelengthLabel: text.wavelength,
     reflectanceLabel: (end) =>
       end < 1 ? text.reflectanceTo(words.numbers.plain(end)) : text.reflectance,

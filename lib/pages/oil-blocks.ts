@@ -1,4 +1,5 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
+import { given } from "../quantities/given.ts";
 import { valueText } from "../present/figure-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
@@ -15,10 +16,8 @@ const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
 
 /** Oil by mass and by volume, packing, finish; what jars and tubes hold. */
 export function oilBlocks(page: SheetPage): Block[] {
-  const {
-    sheet: { oil },
-    words,
-  } = page;
+  const { sheet, words } = page;
+  const { oil } = sheet;
   const { oil: text, paint } = words.pages;
   const line = oilLine(page);
   const [oilClass, grams] = [
@@ -58,16 +57,12 @@ export function oilBlocks(page: SheetPage): Block[] {
 function besideRange(page: SheetPage): ListView[] {
   const { context, sheet, words } = page;
   const { places, byMassAlone: alone } = context.range.oil.get(sheet.slug) ?? {};
-  const items = [
-    ...(places === undefined
-      ? []
-      : [
-          {
-            text: words.pages.paint.places(sheet.name, places.mass, places.volume, places.of),
-          },
-        ]),
+  const items = given([
+    places !== undefined && {
+      text: words.pages.paint.places(sheet.name, places.mass, places.volume, places.of),
+    },
     ...(alone === undefined ? [] : (reasons(page, "", [alone])[0]?.items ?? [])),
-  ];
+  ]);
   return items.length === 0 ? [] : [{ heading: words.pages.paint.oilLists.range, items }];
 }
 
@@ -113,6 +108,6 @@ function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): Tab
         },
       ];
     }),
-    ...(fill.fillings.some(({ packing }) => packing !== "paint") ? { note: text.note } : {}),
+    ...(fill.fillings.some(({ packing }) => packing !== "paint") && { note: text.note }),
   });
 }

@@ -1,35 +1,40 @@
-import type { TableView } from "../present/views.ts";
 import { unitText } from "../present/figure-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { tableView } from "../present/table-view.ts";
 import { leanestFirst } from "../collection/oil-order.ts";
 import { remembered } from "../quantities/remembered.ts";
+import { given } from "../quantities/given.ts";
 import type { OrderGroup } from "./catalogue-pages.ts";
-import { colourCell } from "./colour-cell.ts";
 import { rowOf } from "./colour-rows.ts";
-import type { PageContext, PagePlace } from "./page-context.ts";
+import type { PageContext } from "./page-context.ts";
+import type { ColourRow } from "./colour-row.ts";
 
 /** The range ranked by oil twice over: to a mass of pigment, and to a volume of it. */
 export function oilGroups(context: PageContext): OrderGroup[] {
-  const text = context.words.pages.paint.byOil;
+  const { words } = context;
+  const text = words.pages.paint.byOil;
   const { byMass, byVolume, unknown } = byOil(context);
-  const group = (
-    id: string,
-    heading: string,
-    items: readonly SheetTexts[],
-    isRanked: boolean,
-  ): OrderGroup => ({
-    id,
-    heading,
-    items,
-    table: (shown, from, page, place) =>
-      table(heading, shown, isRanked ? from : undefined, page, place),
-  });
-  return [
-    group("by-mass", text.mass, byMass, true),
-    group("by-volume", text.volume, byVolume, true),
-    ...(unknown.length === 0 ? [] : [group("not-stated", text.notStated, unknown, false)]),
+  const { colour, place, oilIndex, byVolume: volume } = text.columns;
+  const oil = [
+    { head: oilIndex, unit: unitText("g/100 g", words), numeric: true },
+    { head: volume, unit: unitText("g/100 cm3", words), numeric: true },
   ];
+  const ranked = {
+    columns: [colour, { head: place, numeric: true }, ...oil],
+    cells: (row: ColourRow, nth: number) => [String(nth), ...row.oil],
+    isCompact: true,
+  };
+  return given([
+    { id: "by-mass", heading: text.mass, items: byMass, ...ranked },
+    { id: "by-volume", heading: text.volume, items: byVolume, ...ranked },
+    unknown.length > 0 && {
+      id: "not-stated",
+      heading: text.notStated,
+      items: unknown,
+      columns: [colour, ...oil],
+      cells: (row) => row.oil,
+      isCompact: true,
+    },
+  ]);
 }
 
 const byOil = remembered((context: PageContext) => {
@@ -45,30 +50,3 @@ const byOil = remembered((context: PageContext) => {
     unknown: entries.filter(({ oilByMass }) => oilByMass === undefined).map(({ worded }) => worded),
   };
 });
-
-/** @param from place of the first in its order, from 0; undefined for what has no place. */
-function table(
-  heading: string,
-  shown: readonly SheetTexts[],
-  from: number | undefined,
-  context: PageContext,
-  place: PagePlace,
-): TableView {
-  const { words } = context;
-  const { columns } = words.pages.paint.byOil;
-  return tableView({
-    caption: words.pages.catalogue.caption(heading),
-    compact: true,
-    columns: [
-      columns.colour,
-      ...(from !== undefined ? [{ head: columns.place, numeric: true }] : []),
-      { head: columns.oilIndex, unit: unitText("g/100 g", words), numeric: true },
-      { head: columns.byVolume, unit: unitText("g/100 cm3", words), numeric: true },
-    ],
-    rows: shown.map((worded, i) => [
-      colourCell(worded, context, place),
-      ...(from === undefined ? [] : [String(from + i + 1)]),
-      ...rowOf(worded, context).oil,
-    ]),
-  });
-}

@@ -19,9 +19,7 @@ export function orderCells(worded: SheetTexts, words: Words): CellView[] {
     isKnown(permanence.category)
       ? {
           ...cell(worded, "permanence.category", words),
-          ...(permanence.basis === "own exposure"
-            ? { note: words.pages.paint.permanence.cell }
-            : {}),
+          ...(permanence.basis === "own exposure" && { note: words.pages.paint.permanence.cell }),
         }
       : cell(worded, "permanence.expectation", words),
     cell(worded, "optics.opacityClass", words),

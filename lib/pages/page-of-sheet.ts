@@ -71,8 +71,8 @@ export function reasons(
 function reason(ruling: Statement, { words, context, place }: SheetPage): ReasonView {
   return {
     text: statementText(ruling, words),
-    ...(ruling.standing === undefined ? {} : { standing: standingWord(ruling.standing, words) }),
-    ...(ruling.source === undefined ? {} : { source: sourceLink(context, place)(ruling.source) }),
+    ...(ruling.standing !== undefined && { standing: standingWord(ruling.standing, words) }),
+    ...(ruling.source !== undefined && { source: sourceLink(context, place)(ruling.source) }),
   };
 }
 

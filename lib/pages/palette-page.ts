@@ -33,7 +33,7 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
         slug,
         name,
         colours: screen === undefined ? [] : [screen],
-        ...(screen === undefined ? { missing: context.words.pages.catalogue.noSwatch } : {}),
+        ...(screen === undefined && { missing: context.words.pages.catalogue.noSwatch }),
       })),
     sections: section("order", palette.order, [
       statement(palette.orderNote, "note"),
@@ -45,7 +45,7 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
           facts.drying?.text ?? NO_VALUE,
           {
             text: facts.oil?.text ?? NO_VALUE,
-            ...(fatter[i] === undefined ? {} : { note: palette.leaner(fatter[i].name) }),
+            ...(fatter[i] !== undefined && { note: palette.leaner(fatter[i].name) }),
           },
           facts.lightfastness?.text ?? NO_VALUE,
         ]),

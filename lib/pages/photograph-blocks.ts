@@ -5,6 +5,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { photographRemarks } from "./photograph-remarks.ts";
 import { photographView, type ShownPicture } from "./photograph-view.ts";
+import { given } from "../quantities/given.ts";
 
 /** Photographs of a colour, and then of its lots. */
 export function colourPhotographs(
@@ -16,18 +17,14 @@ export function colourPhotographs(
   const ofLots = [...context.records.lots.values()].filter(
     ({ record }) => record.colour === slug && record.planned !== true,
   );
-  return photographsBlock(
-    [
-      ...owned("colours", slug, context).flatMap((one) => pictures(one, name, context, { sheet })),
-      ...ofLots.flatMap((lot) =>
-        owned("lots", lot.slug, context).flatMap((one) =>
-          pictures(one, name, context, { lot: lot.record.number }),
-        ),
+  return photographsBlock(context, place, [
+    ...owned("colours", slug, context).flatMap((one) => pictures(one, name, context, { sheet })),
+    ...ofLots.flatMap((lot) =>
+      owned("lots", lot.slug, context).flatMap((one) =>
+        pictures(one, name, context, { lot: lot.record.number }),
       ),
-    ],
-    context,
-    place,
-  );
+    ),
+  ]);
 }
 
 export function pigmentPhotographs(
@@ -37,9 +34,9 @@ export function pigmentPhotographs(
   place: PagePlace,
 ): PhotographsBlock[] {
   return photographsBlock(
-    owned("pigments", slug, context).flatMap((one) => pictures(one, name, context)),
     context,
     place,
+    owned("pigments", slug, context).flatMap((one) => pictures(one, name, context)),
   );
 }
 
@@ -55,36 +52,28 @@ function pictures(
   { sheet, lot }: { readonly sheet?: Sheet; readonly lot?: string } = {},
 ): ShownPicture[] {
   const { pictures: whole, inReadColour } = photograph;
-  return [
-    ...(whole === undefined
-      ? []
-      : [
-          {
-            photograph,
-            pictures: whole,
-            name,
-            ...(lot === undefined ? {} : { lot }),
-            remarks: photographRemarks(photograph, sheet).map((one) => statementText(one, words)),
-          },
-        ]),
-    ...(inReadColour === undefined
-      ? []
-      : [
-          {
-            photograph,
-            pictures: inReadColour,
-            name,
-            remarks: [],
-            instead: statementText({ rule: "texture-in-read-colour", values: {} }, words),
-          },
-        ]),
-  ];
+  return given([
+    whole !== undefined && {
+      photograph,
+      pictures: whole,
+      name,
+      ...(lot !== undefined && { lot }),
+      remarks: photographRemarks(photograph, sheet).map((one) => statementText(one, words)),
+    },
+    inReadColour !== undefined && {
+      photograph,
+      pictures: inReadColour,
+      name,
+      remarks: [],
+      instead: statementText({ rule: "texture-in-read-colour", values: {} }, words),
+    },
+  ]);
 }
 
 function photographsBlock(
-  shown: readonly ShownPicture[],
   context: PageContext,
   place: PagePlace,
+  shown: readonly ShownPicture[],
 ): PhotographsBlock[] {
   const photographs = shown.flatMap((one, i) => photographView(one, i, context, place));
   return photographs.length === 0 ? [] : [{ kind: "photographs", photographs }];

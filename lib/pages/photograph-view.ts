@@ -6,6 +6,7 @@ import type { Language } from "../records/schema/terms.ts";
 import type { PictureSizes, ScreenPicture } from "../records/taken-photograph.ts";
 import { pageLanguages } from "./page-languages.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { given } from "../quantities/given.ts";
 
 /** Widths that assets/styles/photographs.css gives them. */
 const SIZES = {
@@ -51,7 +52,7 @@ export function photographView(
   const top = topOf({ folder }, place.root);
   return [
     {
-      ...(alt?.language === undefined ? {} : { language: alt.language }),
+      ...(alt?.language !== undefined && { language: alt.language }),
       alt: alt?.text ?? text.alt(text.of[record.of], name),
       sources: [
         source(inFormat(pictures, "avif", "Display P3"), top),
@@ -66,19 +67,15 @@ export function photographView(
       caption:
         instead !== undefined
           ? [{ text: instead }]
-          : [
+          : given([
               { text: sentence(text.of[record.of]) },
-              ...(lot === undefined ? [] : [{ text: sentence(text.lot(lot)) }]),
-              ...(shown === undefined ? [] : [{ ...shown, text: sentence(shown.text) }]),
-              ...(taken === ""
-                ? []
-                : [
-                    {
-                      text: sentence(taken),
-                      ...(light?.language === undefined ? {} : { language: light.language }),
-                    },
-                  ]),
-            ],
+              lot !== undefined && { text: sentence(text.lot(lot)) },
+              shown !== undefined && { ...shown, text: sentence(shown.text) },
+              taken !== "" && {
+                text: sentence(taken),
+                ...(light?.language !== undefined && { language: light.language }),
+              },
+            ]),
       remarks,
       isLazy: at > 0,
       paper: {
@@ -104,7 +101,7 @@ function textIn(texts: TextInLanguages, language: Language, own: Language): Text
   const [other] = Object.entries(texts) as [Language, string][];
   const ofOwn = texts[own];
   if (ofOwn !== undefined) return { text: ofOwn, language: own };
-  return { text: other?.[1] ?? "", ...(other === undefined ? {} : { language: other[0] }) };
+  return { text: other?.[1] ?? "", ...(other !== undefined && { language: other[0] }) };
 }
 
 function sentence(text: string): string {
@@ -122,15 +119,14 @@ function inFormat(
 
 function source(pictures: readonly ScreenPicture[], top: string): PhotographView["sources"] {
   const [first] = pictures;
-  return first === undefined
-    ? []
-    : [
-        {
-          type: `image/${first.type}`,
-          srcset: srcset(pictures, top),
-          ...(first.gamut === "sRGB" ? {} : { media: "(color-gamut: p3)" }),
-        },
-      ];
+  if (first === undefined) return [];
+  return [
+    {
+      type: `image/${first.type}`,
+      srcset: srcset(pictures, top),
+      ...(first.gamut !== "sRGB" && { media: "(color-gamut: p3)" }),
+    },
+  ];
 }
 
 function srcset(pictures: readonly ScreenPicture[], top: string): string {

@@ -29,7 +29,7 @@ export function pigmentBlocks(page: SheetPage): Block[] {
         level: 3,
         text: name,
         href: `${place.root}pigments/${slug}/`,
-        ...(colourIndexName === undefined ? {} : { index: colourIndexName }),
+        ...(colourIndexName !== undefined && { index: colourIndexName }),
       },
       statement(
         sheet.pigments.length === 1

@@ -27,6 +27,7 @@ import { pigmentPhotographs } from "./photograph-blocks.ts";
 import { isReadOpacity, pigmentFacts } from "./pigment-blocks.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import { dateText } from "../present/date-text.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 import { textPage } from "./text-page.ts";
@@ -72,25 +73,21 @@ export function pigmentIndex(context: PageContext, place: PagePlace): TextPageVi
   const shown = families.filter(
     ([family, members]) => members.length > 0 || (known.get(family) ?? []).length > 0,
   );
-  return textPage(
-    {
-      heading: text.heading,
-      description: index.lead,
-      lead: [index.lead, index.known],
-      sections: shown.map(([family, members]) => ({
-        kind: "section",
-        id: family,
-        heading: words.families[family],
-        blocks: [
-          ...ownTable(family, members, context, place),
-          ...knownFolds(known.get(family), index),
-        ],
-      })),
-      close: [standingsKey(words)],
-    },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading: text.heading,
+    description: index.lead,
+    lead: [index.lead, index.known],
+    sections: shown.map(([family, members]) => ({
+      kind: "section",
+      id: family,
+      heading: words.families[family],
+      blocks: [
+        ...ownTable(family, members, context, place),
+        ...knownFolds(known.get(family), index),
+      ],
+    })),
+    close: [standingsKey(words)],
+  });
 }
 
 type Members = readonly Checked<PigmentRecord>[];
@@ -137,12 +134,11 @@ function knownFolds(
   folds: readonly FoldBlock[] = [],
   text: PageContext["words"]["pages"]["pigmentIndex"],
 ): Block[] {
-  return folds.length === 0
-    ? []
-    : [
-        { kind: "heading", level: 3, text: text.knownHeading(folds.length) },
-        { kind: "group", flow: "stack", blocks: folds },
-      ];
+  if (folds.length === 0) return [];
+  return [
+    { kind: "heading", level: 3, text: text.knownHeading(folds.length) },
+    { kind: "group", flow: "stack", blocks: folds },
+  ];
 }
 
 function numberCell(
@@ -190,7 +186,7 @@ export function pigmentPage(
     kind: "pigment",
     ...pageHead(context, place, record.name, record.whatItIs ?? record.name),
     name: record.name,
-    ...(record.colourIndexName === undefined ? {} : { colourIndexName: record.colourIndexName }),
+    ...(record.colourIndexName !== undefined && { colourIndexName: record.colourIndexName }),
     whatItIs: [record.whatItIs ?? words.pages.pigment.nothing],
     properties: {
       caption: text.properties,
@@ -233,10 +229,10 @@ export function pigmentPage(
       cautionLineOf([record], words),
     ],
     colours: shown.map((worded) => colourCard(worded, context, place)),
-    ...(shown.length < colours.length
-      ? { someColours: words.pages.parts.someOf(shown.length, colours.length) }
-      : {}),
-    ...(colours.length === 0 ? { noColours: text.noColours } : {}),
-    revision: words.pages.build(context.date === undefined ? undefined : words.date(context.date)),
+    ...(shown.length < colours.length && {
+      someColours: words.pages.parts.someOf(shown.length, colours.length),
+    }),
+    ...(colours.length === 0 && { noColours: text.noColours }),
+    revision: words.pages.build(dateText(context.date, words)),
   };
 }

@@ -15,6 +15,7 @@ import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing
 import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 import { median } from "../quantities/median.ts";
+import { given } from "../quantities/given.ts";
 
 /** Parts of white to one of colour, by weight, along a trail. */
 const TRAIL = [0.2, 1, 5, 20, 80] as const;
@@ -102,7 +103,7 @@ function whiteLinks(shown: Reach, context: PageContext, place: PagePlace): LinkV
   return reachesOf(context).map((reach) => ({
     text: reach.white.name,
     href: addressTo(mapPath(reach.white, context), place),
-    ...(reach === shown ? { current: true } : {}),
+    ...(reach === shown && { current: true }),
   }));
 }
 
@@ -163,7 +164,7 @@ function addsBlocks(
   ];
   const most = (told: readonly (Told | undefined)[]): number =>
     Math.max(...told.map((one) => one?.value ?? 0));
-  return [
+  return given([
     tableOf({
       caption: text.caption,
       columns: [text.colour, ...levels.map(({ L }) => ({ head: text.column(L), numeric: true }))],
@@ -175,10 +176,8 @@ function addsBlocks(
         ]),
       note: text.note,
     }),
-    ...(others.length === 0
-      ? []
-      : [statement(text.others(others.map(({ colour }) => colour.name)), "note")]),
-  ];
+    others.length > 0 && statement(text.others(others.map(({ colour }) => colour.name)), "note"),
+  ]);
 }
 
 function lossOf({ value, p68 }: Told): Told {

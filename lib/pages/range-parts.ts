@@ -1,7 +1,7 @@
 /** A large range in parts: how much of it one page holds, and how a list is cut into pages. */
 import type { LinkView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
-import type { PagePlace } from "./page-context.ts";
+import { addressTo, shortAddress, type PagePlace } from "./page-context.ts";
 
 /** What one page holds of a range; of a smaller one it holds all. Our own choice, by what a reader takes in and a page weighs. */
 export const ON_ONE_PAGE = {
@@ -53,19 +53,19 @@ export function pagesOf<T, G extends ListGroup<T>>(
 export function partPaths(
   first: string,
   { length }: readonly unknown[],
-  below = first.replace("index.html", ""),
+  below = shortAddress(first),
 ): string[] {
   return Array.from({ length }, (_, i) => (i === 0 ? first : `${below}${i + 1}/index.html`));
 }
 
 /** All pages of a list, this one marked; none of a list on one page. */
-export function partLinks(paths: readonly string[], { path, root }: PagePlace): LinkView[] {
+export function partLinks(paths: readonly string[], place: PagePlace): LinkView[] {
   return paths.length < 2
     ? []
     : paths.map((one, i) => ({
         text: String(i + 1),
-        href: root + one.replace("index.html", ""),
-        ...(one === path ? { current: true } : {}),
+        href: addressTo(one, place),
+        ...(one === place.path && { current: true }),
       }));
 }
 

@@ -2,7 +2,7 @@
 import type { Block } from "../blocks/block.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { madeAside, readAsPart, readOnce, type RememberedReads } from "../kept/reads.ts";
-import { statement, tableOf } from "../blocks/section-blocks.ts";
+import { linksOf, statement, tableOf } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import type { FoundMix } from "../mixing/finding/found-mixes.ts";
 import { byOrder, judgedMix, paintPasses, type MixLimits } from "../mixing/finding/judged-mix.ts";
@@ -14,6 +14,7 @@ import type { MixingPaint } from "../mixing/mixing-paint.ts";
 import { laddersIn, mixableColours, type MixingRange } from "../mixing/mixing-range.ts";
 import { volumeMix } from "../mixing/prediction/mass-mix.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
+import type { ScreenColour } from "../plots/screen-colour.ts";
 import { differenceText, driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
 import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -59,30 +60,22 @@ export function replacementBlocks(
         : text.discontinued(name, context.words.date(discontinued), isNone),
       "lead",
     ),
-    ...(isNone
-      ? [statement(isUnclassifiedLeftOut ? text.noneKnown : text.none)]
-      : [
-          tableOf({
-            caption: text.caption(name),
-            columns: [
-              columns.what,
-              columns.difference,
-              columns.lasts,
-              columns.dries,
-              columns.hides,
-            ],
-            rows: rows.map(({ what, href, cells, screen }) => [
-              {
-                text: what,
-                ...(href === undefined ? {} : { href: `${root}${href}` }),
-                swatch: cellSwatch(screen),
-              },
-              ...cells.map((cell) => cell),
-            ]),
-            note: text.note,
-          }),
-        ]),
-    { kind: "links", links: [more] },
+    isNone
+      ? statement(isUnclassifiedLeftOut ? text.noneKnown : text.none)
+      : tableOf({
+          caption: text.caption(name),
+          columns: [columns.what, columns.difference, columns.lasts, columns.dries, columns.hides],
+          rows: rows.map(({ what, href, cells, screen }) => [
+            {
+              text: what,
+              ...(href !== undefined && { href: `${root}${href}` }),
+              swatch: cellSwatch(screen),
+            },
+            ...cells,
+          ]),
+          note: text.note,
+        }),
+    ...linksOf([more]),
   ];
 }
 
@@ -90,26 +83,16 @@ export function replacementBlocks(
 function chosenReplacement(slug: string, { records, words }: PageContext, root: string): Block[] {
   const replacedBy = records.colours.get(slug)?.record.replacedBy;
   const other = replacedBy === undefined ? undefined : records.colours.get(replacedBy);
-  return other === undefined
-    ? []
-    : [
-        {
-          kind: "links",
-          links: [
-            {
-              text: words.pages.former.replacedBy(other.record.name),
-              href: `${root}colours/${other.slug}/`,
-            },
-          ],
-        },
-      ];
+  if (other === undefined) return [];
+  const text = words.pages.former.replacedBy(other.record.name);
+  return linksOf([{ text, href: `${root}colours/${other.slug}/` }]);
 }
 
 interface Row {
   readonly what: string;
   readonly href?: string;
   readonly cells: readonly string[];
-  readonly screen?: { readonly hex: string; readonly displayP3?: string };
+  readonly screen?: ScreenColour;
 }
 
 interface Replacements {
@@ -171,12 +154,12 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
   const itself: Row = {
     what: paint.name,
     cells: [text.itself, ...paintCells(paint)],
-    ...(paint.screen === undefined ? {} : { screen: paint.screen }),
+    ...(paint.screen !== undefined && { screen: paint.screen }),
   };
   return {
     name: paint.name,
     metals,
-    ...(discontinued === undefined ? {} : { discontinued }),
+    ...(discontinued !== undefined && { discontinued }),
     isUnclassifiedLeftOut:
       metals.length > 0 &&
       range.data.paints.some((other) => other.slug !== paint.slug && other.facts.warning.isUnknown),
@@ -233,7 +216,7 @@ function singles(
       what: other.name,
       href: `colours/${other.slug}/`,
       cells: [differenceText(difference, p68, words.numbers), ...paintCells(other)],
-      ...(other.screen === undefined ? {} : { screen: other.screen }),
+      ...(other.screen !== undefined && { screen: other.screen }),
     }));
 }
 

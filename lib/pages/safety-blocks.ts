@@ -2,6 +2,7 @@ import type { Block, StatementBlock } from "../blocks/block.ts";
 import { linesOf, lists, statement } from "../blocks/section-blocks.ts";
 import type { LabelView } from "../present/handling-views.ts";
 import { statementText } from "../present/statement-text.ts";
+import { dateText } from "../present/date-text.ts";
 import type { HandledPart } from "../sheet/handling/handling-sections.ts";
 import type { Words } from "../words/words.ts";
 import { unbrokenNumber } from "../words/typeset-text.ts";
@@ -9,6 +10,7 @@ import { cautionLine } from "./caution-line.ts";
 import { labelView, type LabelBasis } from "./label-view.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { isAtTheBench, isGraveDust, studioCautions } from "./studio-cautions.ts";
+import { given } from "../quantities/given.ts";
 
 /** Not done with every picture: under a fold, unless this paint forbids it. */
 const RARELY = new Set(["sanding", "heating or spraying"]);
@@ -99,30 +101,22 @@ function makerLines({ sheet, words }: SheetPage): StatementBlock[] {
   const text = words.pages.handling;
   const { ufi, maker } = sheet.cautions;
   const { review, dataSheet } = maker ?? {};
-  return [
-    ...(ufi === undefined ? [] : [statement(text.ufi(ufi))]),
-    ...(review === undefined
-      ? []
-      : [
-          statement(
-            text.review(review.by, words.date(review.date)),
-            "body",
-            review.wording === undefined ? {} : { quote: review.wording },
-          ),
-        ]),
-    ...(dataSheet === undefined
-      ? []
-      : [
-          statement("", "body", {
-            link: {
-              text: text.dataSheet(
-                dataSheet.date === undefined ? undefined : words.date(dataSheet.date),
-              ),
-              href: dataSheet.url,
-            },
-          }),
-        ]),
-  ];
+  return given([
+    ufi !== undefined && statement(text.ufi(ufi)),
+    review !== undefined &&
+      statement(
+        text.review(review.by, words.date(review.date)),
+        "body",
+        review.wording === undefined ? {} : { quote: review.wording },
+      ),
+    dataSheet !== undefined &&
+      statement("", "body", {
+        link: {
+          text: text.dataSheet(dateText(dataSheet.date, words)),
+          href: dataSheet.url,
+        },
+      }),
+  ]);
 }
 
 /** What each market limits, in the order of the sheet. */

@@ -1,5 +1,5 @@
 import { isKnown } from "../quantities/figure.ts";
-import type { PaintColour } from "../blocks/block.ts";
+import type { PaintColour, SwatchCell } from "../blocks/block.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { AtLightness, EqualLightness } from "../sheet/tints/tint-figures.ts";
@@ -22,7 +22,7 @@ export function colourAsRead(
   const hex = figures?.srgb?.hex;
   if (hex === undefined || !isKnown(hex)) return undefined;
   const css = figures?.displayP3?.css;
-  return { hex: hex.value, ...(css !== undefined && isKnown(css) ? { displayP3: css.value } : {}) };
+  return { hex: hex.value, ...(css !== undefined && isKnown(css) && { displayP3: css.value }) };
 }
 
 /** A paint as a screen shows it wherever it stands: as the eye meets it, its gloss shut out. */
@@ -52,6 +52,11 @@ export function tintColour(
       ? printedTint(Number(level), tint)
       : printedLab(glossExcluded.lab)),
   };
+}
+
+/** A paint's colour in a place for one, else what is said there in its stead. */
+export function swatchCell(colour: PaintColour | undefined, missing: string): SwatchCell {
+  return colour === undefined ? { missing } : { colour };
 }
 
 /** A tint, and the name of the white that it is in. */

@@ -1,4 +1,5 @@
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { PageView } from "../present/views.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { rowOf } from "./colour-rows.ts";
 import { pictureAddress, type PageContext } from "./page-context.ts";
@@ -45,14 +46,7 @@ export function sharedPicture(
   context: PageContext,
   folder: string,
   alt: string,
-): {
-  readonly image?: {
-    readonly href: string;
-    readonly width: number;
-    readonly height: number;
-    readonly alt: string;
-  };
-} {
+): Pick<PageView, "image"> {
   const href = pictureAddress(context, `${folder}${SHARED_PICTURES.wide}`);
   return href === undefined || !someIsPictured(context)
     ? {}

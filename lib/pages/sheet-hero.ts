@@ -1,20 +1,23 @@
-import type { SwatchCell, SwatchesBlock } from "../blocks/block.ts";
+import type { SwatchesBlock } from "../blocks/block.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts";
+import {
+  LIGHTNESS_KEYS,
+  type EqualLightness,
+  type TintSection,
+} from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
-import { ownColour, tintColour } from "./screen-swatch.ts";
+import { ownColour, swatchCell, tintColour } from "./screen-swatch.ts";
 import { knownAb } from "../sheet/notations/known-lab.ts";
 
-const LEVELS: readonly EqualLightness[] = ["70", "50", "30"];
 const MOST_WHITES = 3;
 
 /** The tints at equal lightness in each white, abutting; nothing where none is reached. */
 export function tintsBlock({ name, tints }: Sheet, words: Words): SwatchesBlock | undefined {
   const text = words.pages.sheetPage;
   const whites = tints
-    .filter(({ atL }) => LEVELS.some((level) => ownColour(atL[level]) !== undefined))
+    .filter(({ atL }) => LIGHTNESS_KEYS.some((level) => ownColour(atL[level]) !== undefined))
     .slice(0, MOST_WHITES);
-  const levels = LEVELS.filter((level) =>
+  const levels = LIGHTNESS_KEYS.filter((level) =>
     whites.some(({ atL }) => ownColour(atL[level]) !== undefined),
   );
   if (whites.length === 0) return undefined;
@@ -27,10 +30,7 @@ export function tintsBlock({ name, tints }: Sheet, words: Words): SwatchesBlock 
     rows: levels.map((level) => text.levels[level]),
     columns: whites.map(({ white, atL }) => ({
       head: white.name,
-      cells: levels.map((level): SwatchCell => {
-        const colour = tintColour(level, atL[level]);
-        return colour === undefined ? { missing: text.notReached } : { colour };
-      }),
+      cells: levels.map((level) => swatchCell(tintColour(level, atL[level]), text.notReached)),
     })),
   };
 }

@@ -12,13 +12,14 @@ import { jsonLd } from "./json-ld.ts";
 import { benchLinks } from "./mixing-ways.ts";
 import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { paintColour } from "./screen-swatch.ts";
+import { paintColour, swatchCell } from "./screen-swatch.ts";
 import { pageOfSheet } from "./page-of-sheet.ts";
 import { tintsBlock } from "./sheet-hero.ts";
 import { sheetSections } from "./sheet-sections.ts";
 import { pageHead } from "./site-frame.ts";
 import { sharedPicture } from "./shared-picture.ts";
 import { sixFacts } from "./six-facts.ts";
+import { given } from "../quantities/given.ts";
 
 /** A colour's page for a painter: first screen, then what is read at the easel. */
 export function sheetPage(worded: SheetTexts, context: PageContext, place: PagePlace): SheetView {
@@ -43,13 +44,12 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     kind: "sheet",
     ...head,
     jsonLd: jsonLd(sheet, context, head),
-    ...(colour === undefined
-      ? {}
-      : sharedPicture(
-          context,
-          `colours/${sheet.slug}/`,
-          tints?.description ?? `${sheet.name}${words.colon}${madeOfText(sheet, words)}`,
-        )),
+    ...(colour !== undefined &&
+      sharedPicture(
+        context,
+        `colours/${sheet.slug}/`,
+        tints?.description ?? `${sheet.name}${words.colon}${madeOfText(sheet, words)}`,
+      )),
     name: sheet.name,
     madeOf: madeOf(sheet, words, place.root),
     masstone: {
@@ -57,26 +57,27 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
         sheet.notations.masstone?.standing === "estimated"
           ? words.pages.photographs.estimated
           : text.alone,
-      ...(colour === undefined ? { missing: words.pages.sheet.noPanel } : { colour }),
+      ...swatchCell(colour, words.pages.sheet.noPanel),
     },
-    ...(tints === undefined ? {} : { tints }),
+    ...(tints !== undefined && { tints }),
     sentence: withMediumNote(plainSentence(sheet, context), sheet, words),
     offer: offerViews(sheet, words),
-    actions: [
+    actions: given([
       { text: text.compare, href: `${place.root}compare/?colours=${sheet.slug}` },
       ...benchLinks(sheet.slug, context, place),
-      ...(sections.some(({ id }) => id === "replacement")
-        ? [{ text: words.pages.mixing.recipes.replaces.heading, href: "#replacement" }]
-        : []),
-    ],
-    ...(hazard === undefined ? {} : { hazard }),
-    ...(sheet.cautions.unknown.length === 0 ? {} : { unknownHazard: text.unknownHazard }),
+      sections.some(({ id }) => id === "replacement") && {
+        text: words.pages.mixing.recipes.replaces.heading,
+        href: "#replacement",
+      },
+    ]),
+    ...(hazard !== undefined && { hazard }),
+    ...(sheet.cautions.unknown.length > 0 && { unknownHazard: text.unknownHazard }),
     // Of an oil that is not on record nobody can say that its rags keep cool.
-    ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
-      ? { ragLine: words.pages.ragLine }
-      : {}),
+    ...((sheet.vehicle === undefined || sheet.vehicle.oil !== undefined) && {
+      ragLine: words.pages.ragLine,
+    }),
     facts: sixFacts(worded, context).map((fact) => linkedFact(fact, sections)),
-    ...(sheet.recordDate === undefined ? {} : { asOf: text.asOf(words.date(sheet.recordDate)) }),
+    ...(sheet.recordDate !== undefined && { asOf: text.asOf(words.date(sheet.recordDate)) }),
     contents: contentsOf(sections),
     sections,
     standingsFold: text.standingsFold,

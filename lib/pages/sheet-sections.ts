@@ -1,5 +1,6 @@
 import type { Block, SectionBlock } from "../blocks/block.ts";
 import { isKnown } from "../quantities/figure.ts";
+import { given } from "../quantities/given.ts";
 import { ownColour } from "./screen-swatch.ts";
 import {
   columns,
@@ -105,29 +106,28 @@ function notKnownYet(page: SheetPage): Block[] {
   const text = words.pages.sheetPage.unknown;
   const isTinted = tints.length > 0 || family === "extender" || isWhite(page);
   const hasFilms = (page.context.records.colours.get(worded.sheet.slug)?.films.length ?? 0) > 0;
-  const lines = [
-    ...(ownColour(notations.masstone) === undefined ? [text.colour] : []),
-    ...(isTinted ? [] : [text.whites]),
-    ...(isKnown(optics.opacityClass) ? [] : [hasFilms ? text.filmSpectra : text.opacity]),
-    ...(isKnown(oil.oilIndexGPer100g) ? [] : [text.oil]),
-    ...(isKnown(drying.touchDryDays) ? [] : [text.drying]),
+  const lines = given([
+    ownColour(notations.masstone) === undefined && text.colour,
+    !isTinted && text.whites,
+    !isKnown(optics.opacityClass) && (hasFilms ? text.filmSpectra : text.opacity),
+    !isKnown(oil.oilIndexGPer100g) && text.oil,
+    !isKnown(drying.touchDryDays) && text.drying,
     ...(isKnown(permanence.category) || isKnown(permanence.expectation) ? [] : [text.permanence]),
-    ...(cautions.unknown.length > 0 ? [text.hazard] : []),
-  ];
+    cautions.unknown.length > 0 && text.hazard,
+  ]);
   return linesOf(lines.map(({ name, takes }) => ({ name, sentences: [{ text: takes }] })));
 }
 
 function notes({ context: { records }, sheet }: SheetPage): Block[] {
   const { notes: own = "", notesLanguage: language } = records.colours.get(sheet.slug) ?? {};
-  return own === ""
-    ? []
-    : [
-        {
-          kind: "prose",
-          body: markdownHtml(own),
-          ...(language === undefined ? {} : { language }),
-        },
-      ];
+  if (own === "") return [];
+  return [
+    {
+      kind: "prose",
+      body: markdownHtml(own),
+      ...(language !== undefined && { language }),
+    },
+  ];
 }
 
 function lasting(page: SheetPage): Block[] {

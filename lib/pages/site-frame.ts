@@ -1,11 +1,13 @@
 import { cautionLine } from "./caution-line.ts";
 import type { KeyBlock } from "../blocks/block.ts";
 import type { Words } from "../words/words.ts";
-import type { LinkView, SiteView } from "../present/views.ts";
+import type { LinkView, SiteView, PageView } from "../present/views.ts";
+import { dateText } from "../present/date-text.ts";
 import { LANGUAGE_NAMES } from "../words/languages.ts";
 import { languageFolder, pageLanguages } from "./page-languages.ts";
 import { hasMixing } from "./mixing-data.ts";
 import { shortAddress, wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
+import { given } from "../quantities/given.ts";
 
 /** The frame of one page: navigation, standing lines, the key to standings. */
 export function siteFrame(context: PageContext, { path, root }: PagePlace): SiteView {
@@ -15,7 +17,7 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
   const link = (text: string, href: string): LinkView => ({
     text,
     href: `${root}${href}`,
-    ...(path.startsWith(href) ? { current: true } : {}),
+    ...(path.startsWith(href) && { current: true }),
   });
   return {
     workshop: workshop.name,
@@ -26,16 +28,16 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
     home: {
       text: workshop.name,
       href: root === "" ? "./" : root,
-      ...(path === "index.html" ? { current: true } : {}),
+      ...(path === "index.html" && { current: true }),
     },
-    nav: [
+    nav: given([
       link(pages.nav.colours, "colours/"),
-      ...(records.answers.size === 0 ? [] : [link(pages.nav.answers, "answers/")]),
+      records.answers.size !== 0 && link(pages.nav.answers, "answers/"),
       link(pages.nav.compare, "compare/"),
-      ...(hasMixing(context) ? [link(pages.nav.mix, "bench/")] : []),
+      hasMixing(context) && link(pages.nav.mix, "bench/"),
       link(pages.nav.pigments, "pigments/"),
       link(pages.nav.methods, "methods/"),
-    ],
+    ]),
     search: { ...pages.search, href: `${root}colours/` },
     more: [
       link(pages.nav.label, "label/"),
@@ -43,11 +45,11 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
       link(pages.nav.about, "about/"),
     ],
     words: pages.frame,
-    ...(workshop.demonstration === true ? { demonstration: pages.demonstration } : {}),
+    ...(workshop.demonstration === true && { demonstration: pages.demonstration }),
     ragLine: pages.ragLine,
     cautionLine: cautionLine(context),
-    build: pages.build(date === undefined ? undefined : words.date(date)),
-    ...(workshop.contact === undefined ? {} : { contact: workshop.contact }),
+    build: pages.build(dateText(date, words)),
+    ...(workshop.contact !== undefined && { contact: workshop.contact }),
     standings: standingsKey(words).standings,
     translations: translationsOf(context, { path, root }),
   };
@@ -84,7 +86,7 @@ function translationsOf(context: PageContext, { path, root }: PagePlace): SiteVi
       text: LANGUAGE_NAMES[language],
       href,
       alternate: wholeAddress({ records: context.records, folder }, path) ?? href,
-      ...(language === context.words.language ? { current: true } : {}),
+      ...(language === context.words.language && { current: true }),
     };
   });
 }
@@ -95,12 +97,12 @@ export function pageHead(
   { path }: PagePlace,
   heading: string,
   description: string,
-): { title: string; heading: string; description: string; canonical?: string } {
+): Pick<PageView, "title" | "heading" | "description" | "canonical"> {
   const address = wholeAddress(context, path);
   return {
     title: context.words.pages.title(heading, context.records.workshop.name),
     heading,
     description,
-    ...(address === undefined ? {} : { canonical: address }),
+    ...(address !== undefined && { canonical: address }),
   };
 }

@@ -19,6 +19,7 @@ import { quantityText } from "../words/number-text.ts";
 import type { PartsToParts } from "../words/pages/sheet-page.ts";
 import type { Words } from "../words/words.ts";
 import { wordedSheet } from "./worded-sheet.ts";
+import { strengthReferenceName } from "./strength-reference.ts";
 
 /** Whether it lasts, hides, dries, how strong it is, how much oil it takes, and whether it is safe: a word each. */
 export function sixFacts(worded: SheetTexts, context: PageContext): SheetFact[] {
@@ -52,8 +53,8 @@ interface Told {
 }
 
 function fact(
-  { key, href, word, detail, brief, without, standing }: Told,
   { words }: PageContext,
+  { key, href, word, detail, brief, without, standing }: Told,
 ): SheetFact {
   const name = words.pages.sheetPage.facts[key];
   if (word === undefined)
@@ -70,8 +71,8 @@ function fact(
     name,
     href,
     word,
-    ...(detail === undefined ? {} : { detail }),
-    ...(brief === undefined ? {} : { brief }),
+    ...(detail !== undefined && { detail }),
+    ...(brief !== undefined && { brief }),
     standing,
   };
 }
@@ -81,17 +82,14 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): She
   const { category, expectation, reasons } = permanence;
   const light = lightfastnessWord(permanence, words);
   const isByPigment = !isKnown(category) && reasons.every(({ rule }) => rule !== "weaker-in-tints");
-  return fact(
-    {
-      key: "lasts",
-      href: "#permanence",
-      word: light && upperFirst(light.word),
-      detail: isByPigment ? words.pages.sheetPage.detail.expected : light?.detail,
-      brief: light?.brief,
-      standing: standingView(isKnown(category) ? category : expectation, words),
-    },
-    context,
-  );
+  return fact(context, {
+    key: "lasts",
+    href: "#permanence",
+    word: light && upperFirst(light.word),
+    detail: isByPigment ? words.pages.sheetPage.detail.expected : light?.detail,
+    brief: light?.brief,
+    standing: standingView(isKnown(category) ? category : expectation, words),
+  });
 }
 
 function hides(worded: SheetTexts, context: PageContext): SheetFact {
@@ -101,30 +99,24 @@ function hides(worded: SheetTexts, context: PageContext): SheetFact {
   // What a drawdown of unknown thickness tells of hiding, where there is one.
   const drawn = optics.reasons.find(({ rule }) => Object.hasOwn(asDrawn, rule));
   if (!isKnown(opacityClass) && drawn !== undefined)
-    return fact(
-      {
-        key: "hides",
-        href: "#painting",
-        word: asDrawn[drawn.rule],
-        detail: detail.asDrawn,
-        standing: standingWord("measured", context.words),
-      },
-      context,
-    );
-  return fact(
-    {
+    return fact(context, {
       key: "hides",
       href: "#painting",
-      word: isKnown(opacityClass)
-        ? upperFirst(
-            classText(opacityClass, (each) => context.words.terms[each] ?? each, context.words),
-          )
-        : undefined,
-      detail: hidingDetail(worded, context),
-      standing: standingView(opacityClass, context.words),
-    },
-    context,
-  );
+      word: asDrawn[drawn.rule],
+      detail: detail.asDrawn,
+      standing: standingWord("measured", context.words),
+    });
+  return fact(context, {
+    key: "hides",
+    href: "#painting",
+    word: isKnown(opacityClass)
+      ? upperFirst(
+          classText(opacityClass, (each) => context.words.terms[each] ?? each, context.words),
+        )
+      : undefined,
+    detail: hidingDetail(worded, context),
+    standing: standingView(opacityClass, context.words),
+  });
 }
 
 /**
@@ -165,17 +157,14 @@ function dries(worded: SheetTexts, context: PageContext): SheetFact {
       : detail.days(days, statedText(worded, "drying.throughDryDays", context.words));
   const tried = isKnown(drying.touchDryDays) && drying.touchDryDays.standing === "measured";
   const inDoubt = drying.reasons.some(({ rule }) => rule === "film-wet-beyond-record");
-  return fact(
-    {
-      key: "dries",
-      href: "#painting",
-      word: isKnown(drying.class) ? driesWord(drying.class, context.words) : undefined,
-      detail: told !== undefined && tried ? detail[inDoubt ? "trialInDoubt" : "trial"](told) : told,
-      brief: days,
-      standing: standingView(drying.touchDryDays, context.words),
-    },
-    context,
-  );
+  return fact(context, {
+    key: "dries",
+    href: "#painting",
+    word: isKnown(drying.class) ? driesWord(drying.class, context.words) : undefined,
+    detail: told !== undefined && tried ? detail[inDoubt ? "trialInDoubt" : "trial"](told) : told,
+    brief: days,
+    standing: standingView(drying.touchDryDays, context.words),
+  });
 }
 
 /** Beside the reference where it is of one kind with it; else the white that it takes, which is no strength, since a dark colour takes much of it; of a white, what it does to the reference. */
@@ -185,76 +174,104 @@ function strength(worded: SheetTexts, context: PageContext): SheetFact {
   const { sheetPage } = words.pages;
   const { detail } = sheetPage;
   const reference = records.workshop.strengthReference;
-  const name = records.colours.get(reference ?? "")?.record.name ?? "";
+  const name = strengthReferenceName(context);
   const href = "#whites";
   const whitening = whiteningParts(sheet.slug, context);
   if (whitening !== undefined)
-    return fact(
-      {
-        key: "whitens",
-        href,
-        word: sheetPage.whitens(whitening.text),
-        detail: sheetPage.whitensDetail(name, whitening.by),
-        standing: standingView(whitening.figure, words),
-      },
-      context,
-    );
+    return fact(context, {
+      key: "whitens",
+      href,
+      word: sheetPage.whitens(whitening.text),
+      detail: sheetPage.whitensDetail(name, whitening.by),
+      standing: standingView(whitening.figure, words),
+    });
   const parts = partsOfWhite(worded, context);
   const own = shownStrength(sheet);
   const toMiddle = parts && detail.parts(parts.mix, parts.white, parts.by);
   if (own !== undefined) {
     const percent = statedText(worded, own.path, words) ?? "";
     const isReference = reference === sheet.slug;
-    return fact(
-      {
-        key: "strength",
-        href,
-        word: isReference
-          ? percent
-          : own.by === "volume"
-            ? sheetPage.strengthOf(percent, name)
-            : sheetPage.strengthByWeight(percent, name),
-        detail: isReference
-          ? [detail.reference, toMiddle].filter((told) => told !== undefined).join(words.semicolon)
-          : toMiddle,
-        standing: standingView(own.figure, words),
-      },
-      context,
-    );
-  }
-  if (parts !== undefined)
-    return fact(
-      {
-        key: "middleTone",
-        href,
-        word: sheetPage.mixedWithWhite(parts.mix),
-        detail: sheetPage.withWhite(parts.white, parts.by),
-        standing: standingView(parts.figure, words),
-      },
-      context,
-    );
-  if (sheet.family === "extender")
-    return fact(
-      {
-        key: "strength",
-        href,
-        word: sheetPage.noStrength,
-        detail: detail.lengthens,
-        standing: standingWord("estimated", words),
-      },
-      context,
-    );
-  const light = lightMasstone(sheet);
-  return fact(
-    {
+    return fact(context, {
       key: "strength",
       href,
-      word: undefined,
-      without: light && detail.lighter,
-      standing: standingView(light ?? sheet.optics.tintingStrength, words),
-    },
-    context,
-  );
+      word: isReference
+        ? percent
+        : own.by === "volume"
+          ? sheetPage.strengthOf(percent, name)
+          : sheetPage.strengthByWeight(percent, name),
+      detail: isReference
+        ? [detail.reference, toMiddle].filter((told) => told !== undefined).join(words.semicolon)
+        : toMiddle,
+      standing: standingView(own.figure, words),
+    });
+  }
+  if (parts !== undefined)
+    return fact(context, {
+      key: "middleTone",
+      href,
+      word: sheetPage.mixedWithWhite(parts.mix),
+      detail: sheetPage.withWhite(parts.white, parts.by),
+      standing: standingView(parts.figure, words),
+    });
+  if (sheet.family === "extender")
+    return fact(context, {
+      key: "strength",
+      href,
+      word: sheetPage.noStrength,
+      detail: detail.lengthens,
+      standing: standingWord("estimated", words),
+    });
+  const light = lightMasstone(sheet);
+  return fact(context, {
+    key: "strength",
+    href,
+    word: undefined,
+    without: light && detail.lighter,
+    standing: standingView(light ?? sheet.optics.tintingStrength, words),
+  });
+}
+
+/**
+ * How much of it and of white make a middle tone, of every colour alike; of a white, how much of it
+ * brings the strength reference there.
+ */
+export function middleToneFact(worded: SheetTexts, context: PageContext): FactView {
+  const { sheet } = worded;
+  const { words } = context;
+  const { sheetPage, cards } = words.pages;
+  const told = { key: "middleTone", href: "#whites" } as const;
+  const whitening = whiteningParts(sheet.slug, context);
+  if (whitening !== undefined)
+    return fact(context, {
+      ...told,
+      word: cards.whitens(whitening.text, strengthReferenceName(context)),
+      standing: standingView(whitening.figure, words),
+    });
+  const parts = partsOfWhite(worded, context);
+  if (parts === undefined && sheet.family === "extender")
+    return fact(context, {
+      ...told,
+      word: sheetPage.noStrength,
+      brief: sheetPage.detail.lengthens,
+      standing: standingWord("derived", words),
+    });
+  const light = lightMasstone(sheet);
+  return fact(context, {
+    ...told,
+    word: parts && sheetPage.mixedWithWhite(parts.mix),
+    without: light && sheetPage.detail.lighter,
+    standing: standingView(parts?.figure ?? light ?? sheet.optics.tintingStrength, words),
+  });
+}
+
+/** "31 % as strong as Lamp Black", where it is of one kind with the reference: by it two hues are not told apart. */
+export function strengthBeside(worded: SheetTexts, context: PageContext): string | undefined {
+  const { sheet } = worded;
+  const { words, records } = context;
+  const own = shownStrength(sheet);
+  if (own === undefined || records.workshop.strengthReference === sheet.slug) return undefined;
+  const percent = statedText(worded, own.path, words);
+  return percent && words.pages.cards.asStrongAs(percent, strengthReferenceName(context));
 }
 
 interface Parts {
@@ -324,20 +341,17 @@ function oil(worded: SheetTexts, context: PageContext): SheetFact {
   const { oilIndexClass } = worded.sheet.oil;
   const { oil: wordings, estimatedOil, detail } = context.words.pages.sheetPage;
   const grams = statedText(worded, "oil.oilIndexGPer100g", context.words);
-  return fact(
-    {
-      key: "oil",
-      href: "#painting",
-      word: isKnown(oilIndexClass)
-        ? classText(oilIndexClass, (each) => at(wordings, each), context.words)
-        : grams === undefined
-          ? undefined
-          : estimatedOil,
-      detail: grams === undefined ? undefined : detail.oil(grams),
-      standing: standingView(worded.sheet.oil.oilIndexGPer100g, context.words),
-    },
-    context,
-  );
+  return fact(context, {
+    key: "oil",
+    href: "#painting",
+    word: isKnown(oilIndexClass)
+      ? classText(oilIndexClass, (each) => at(wordings, each), context.words)
+      : grams === undefined
+        ? undefined
+        : estimatedOil,
+    detail: grams === undefined ? undefined : detail.oil(grams),
+    standing: standingView(worded.sheet.oil.oilIndexGPer100g, context.words),
+  });
 }
 
 function safety({ cautions, vehicle }: Sheet, context: PageContext): SheetFact {

@@ -12,7 +12,7 @@ export function sourceEntry(
     id: `source-${key}`,
     citation: source.citation,
     standing: words.pages.sources.standings[source.standing] ?? source.standing,
-    ...(source.note === undefined ? {} : { note: source.note }),
+    ...(source.note !== undefined && { note: source.note }),
     usedBy,
   };
 }

@@ -15,10 +15,8 @@ import { reasons, sectionTable, type SheetPage } from "./page-of-sheet.ts";
 
 /** Strength in each white, hiding, glaze, and what gloss does to depth. */
 export function strengthBlocks(page: SheetPage): Block[] {
-  const {
-    sheet: { optics, tints },
-    words,
-  } = page;
+  const { sheet, words } = page;
+  const { optics, tints } = sheet;
   const text = words.pages.strength;
   return blocksOf({
     summary: [optics.extender?.sentence, optics.gloss?.sentence].flatMap((sentence) =>

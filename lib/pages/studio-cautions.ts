@@ -4,6 +4,7 @@ import { statementText } from "../present/statement-text.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Words } from "../words/words.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
+import { grouped } from "../quantities/grouped.ts";
 
 type Cautions = Sheet["cautions"]["studio"];
 
@@ -26,30 +27,27 @@ export function studioCautions(
 ): CautionsBlock[] {
   const own = sheet.cautions.studio.filter(({ general }) => !general);
   const operations = [...new Set(own.map(({ operation }) => operation))].filter(wanted);
-  return operations.length === 0
-    ? []
-    : [
-        {
-          kind: "cautions",
-          operations: operations.map((operation) => ({
-            operation: words.operations[operation] ?? operation,
-            cautions: cautionsByReason(
-              own.filter((caution) => caution.operation === operation),
-              words,
-            ),
-          })),
-        },
-      ];
+  if (operations.length === 0) return [];
+  return [
+    {
+      kind: "cautions",
+      operations: operations.map((operation) => ({
+        operation: words.operations[operation] ?? operation,
+        cautions: cautionsByReason(
+          own.filter((caution) => caution.operation === operation),
+          words,
+        ),
+      })),
+    },
+  ];
 }
 
 /** Sentences that share a reason, in the order of the first of them. */
 export function cautionsByReason(cautions: Cautions, words: Words): CautionView[] {
-  const groups = new Map<string, string[]>();
-  for (const caution of cautions) {
-    const reason = statementText(caution.reason, words);
-    groups.set(reason, [...(groups.get(reason) ?? []), statementText(caution, words)]);
-  }
-  return [...groups].map(([reason, sentences]) => ({ sentences, reason }));
+  const told = cautions.map(
+    (caution) => [statementText(caution.reason, words), statementText(caution, words)] as const,
+  );
+  return [...grouped(told)].map(([reason, sentences]) => ({ sentences, reason }));
 }
 
 /** What to mind before the pigment is paint, one sentence each: what holds for every colour too. */

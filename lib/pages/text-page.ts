@@ -15,9 +15,9 @@ interface TextPage extends Partial<
 
 /** A page to read through: contents are listed where there is more than one section. */
 export function textPage(
-  { heading, description, sections, ...rest }: TextPage,
   context: PageContext,
   place: PagePlace,
+  { heading, description, sections, ...rest }: TextPage,
 ): TextPageView {
   return {
     kind: "text",

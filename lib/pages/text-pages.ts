@@ -4,64 +4,50 @@ import type { TextPageView } from "../blocks/page-kinds.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { MEASURED_ERRORS } from "../optics/fit/measured-errors.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { markdownHtml } from "./markdown.ts";
+import type { LinkView } from "../present/views.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { standingsKey } from "./site-frame.ts";
 import { sourceEntry } from "./source-entry.ts";
 import { textPage } from "./text-page.ts";
+import { proseSection } from "./prose-section.ts";
 import { slugOrder } from "../quantities/name-order.ts";
+import { grouped } from "../quantities/grouped.ts";
 
 export function methodsPage(context: PageContext, place: PagePlace): TextPageView {
   const { words, records } = context;
   const text = words.pages.methods;
   const areInvented = records.workshop.demonstration === true;
-  return textPage(
-    {
-      heading: text.heading,
-      description: text.lead,
-      opening: [standingsKey(words)],
-      sections: text.sections.map(([id, heading, prose]) =>
-        proseSection([
-          id,
-          heading,
-          id === "tints" ? `${prose}\n\n${text.measured(MEASURED_ERRORS, areInvented)}` : prose,
-        ]),
-      ),
-      close: [
-        {
-          kind: "terms",
-          terms: Object.entries(words.trade).map(([term, gloss]) => ({ term, gloss })),
-        },
-      ],
-    },
-    context,
-    place,
-  );
-}
-
-function proseSection([id, heading, prose]: readonly [string, string, string]): SectionBlock {
-  return {
-    kind: "section",
-    id,
-    heading,
-    blocks: [{ kind: "prose", body: markdownHtml(prose) }],
-  };
+  return textPage(context, place, {
+    heading: text.heading,
+    description: text.lead,
+    opening: [standingsKey(words)],
+    sections: text.sections.map(([id, heading, prose]) =>
+      proseSection([
+        id,
+        heading,
+        id === "tints" ? `${prose}\n\n${text.measured(MEASURED_ERRORS, areInvented)}` : prose,
+      ]),
+    ),
+    close: [
+      {
+        kind: "terms",
+        terms: Object.entries(words.trade).map(([term, gloss]) => ({ term, gloss })),
+      },
+    ],
+  });
 }
 
 /** The bibliography: what these sheets use, then what the engine knows beside. */
 export function sourcesPage(context: PageContext, place: PagePlace): TextPageView {
   const { words, records, sheets } = context;
   const text = words.pages.sources;
-  const usedBy = new Map<string, { text: string; href: string }[]>();
-  for (const worded of sheets) {
-    const { name, slug, keys } = sourcesOf(worded, context);
-    for (const key of keys) {
-      usedBy.set(key, [
-        ...(usedBy.get(key) ?? []),
-        { text: name, href: `${place.root}colours/${slug}/evidence/#sources` },
-      ]);
-    }
-  }
+  const usedBy = grouped(
+    sheets.flatMap((worded) => {
+      const { name, slug, keys } = sourcesOf(worded, context);
+      const link = { text: name, href: `${place.root}colours/${slug}/evidence/#sources` };
+      return keys.map((key) => [key, link] as const);
+    }),
+  );
   const entries = [...records.sources].sort(([one], [other]) => slugOrder(one, other));
   const group = (id: string, heading: string, wanted: (key: string) => boolean): SectionBlock[] => {
     const own = entries
@@ -69,18 +55,14 @@ export function sourcesPage(context: PageContext, place: PagePlace): TextPageVie
       .map(([key, source]) => sourceEntry(key, source, words, fewLinks(usedBy.get(key) ?? [])));
     return section(id, heading, own.length === 0 ? [] : [{ kind: "sources", entries: own }]);
   };
-  return textPage(
-    {
-      heading: text.heading,
-      description: text.lead,
-      sections: [
-        ...group("used", text.groups.used, (key) => usedBy.has(key)),
-        ...group("other", text.groups.other, (key) => !usedBy.has(key)),
-      ],
-    },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading: text.heading,
+    description: text.lead,
+    sections: [
+      ...group("used", text.groups.used, (key) => usedBy.has(key)),
+      ...group("other", text.groups.other, (key) => !usedBy.has(key)),
+    ],
+  });
 }
 
 /** What a sheet goes by, asked of it once for as long as it stays as it is. */
@@ -100,9 +82,7 @@ const MODULES = ["lib/pages/text-pages.ts", "lib/words/languages.ts"];
 
 /** A source that every sheet uses is better said so than listed forty times. */
 const MOST_LINKS = 6;
-function fewLinks(
-  links: readonly { text: string; href: string }[],
-): readonly { text: string; href: string }[] {
+function fewLinks(links: readonly LinkView[]): readonly LinkView[] {
   return links.length > MOST_LINKS ? [] : links;
 }
 
@@ -110,28 +90,20 @@ export function aboutPage(context: PageContext, place: PagePlace): TextPageView 
   const { words, records } = context;
   const text = words.pages.about;
   const description = text.lead(records.workshop.name);
-  return textPage(
-    {
-      heading: text.heading,
-      description,
-      lead: [records.workshop.about ?? description, text.revision(context.revision)],
-      sections: text.sections.map(proseSection),
-    },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading: text.heading,
+    description,
+    lead: [records.workshop.about ?? description, text.revision(context.revision)],
+    sections: text.sections.map((one) => proseSection(one)),
+  });
 }
 
 export function notFoundPage(context: PageContext, place: PagePlace): TextPageView {
   const text = context.words.pages.notFound;
-  return textPage(
-    {
-      heading: text.heading,
-      description: text.lead,
-      opening: linksOf([{ text: text.link, href: `${place.root}colours/` }]),
-      sections: [],
-    },
-    context,
-    place,
-  );
+  return textPage(context, place, {
+    heading: text.heading,
+    description: text.lead,
+    opening: linksOf([{ text: text.link, href: `${place.root}colours/` }]),
+    sections: [],
+  });
 }

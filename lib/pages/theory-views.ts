@@ -20,9 +20,10 @@ import type { Statement } from "../quantities/statement.ts";
 import { theoryModels, type RangeModels } from "../sheet/pigments/theory-models.ts";
 import { paintsOfPigment } from "../sheet/record-inputs.ts";
 import { whiteScattering } from "../sheet/tints/white-scattering.ts";
-import { bluenessDomain, bluenessSvg, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
+import { bluenessPicture, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
 import type { PageContext } from "./page-context.ts";
 import { at } from "../quantities/at.ts";
+import { given } from "../quantities/given.ts";
 
 /** The lightness that is told: where the hue of a grey shows best. */
 const TOLD: TheoryLightness = 50;
@@ -57,27 +58,15 @@ export function theoryPicture(context: PageContext, idPrefix: string): PictureVi
   }));
   if (rows.every(({ lanes }) => lanes.length === 0)) return undefined;
   const title = text.title(String(TOLD));
-  return {
-    svg: bluenessSvg(rows, context, {
-      idPrefix,
-      title,
-      description: text.description(
-        rows.map(({ label, lanes }) =>
-          text.row(
-            label,
-            lanes.map((lane) =>
-              text.lane(lane.label, numbers.decimal(lane.low, 0), numbers.decimal(lane.high, 0)),
-            ),
-          ),
-        ),
-      ),
-      axisLabel: text.axis,
-      domain: bluenessDomain(
-        rows.flatMap(({ lanes }) => lanes.flatMap(({ low, high }) => [low, high])),
-      ),
-    }),
+  return bluenessPicture(rows, context, {
+    idPrefix,
+    title,
+    words: text,
+    tell: ({ label, low, high }) =>
+      text.lane(label, numbers.decimal(low, 0), numbers.decimal(high, 0)),
+    valuesOf: ({ low, high }) => [low, high],
     caption: title,
-  };
+  });
 }
 
 /** How each white scatters over the spectrum: from its films where there are any, by theory where it can. All on one scale. */
@@ -108,20 +97,15 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
   return whites.map(({ white, name, band, read }): PictureView => {
     const blue = band.find((at) => at.nm === 440);
     const filmed = read?.runs.flat().find((at) => at.nm === 440);
-    const parts = [
-      ...(filmed === undefined
-        ? []
-        : [text.at(text.kinds.read, "440", numbers.decimal(filmed.value, 2))]),
-      ...(blue === undefined
-        ? []
-        : [
-            text.at(
-              text.kinds.band,
-              "440",
-              text.span(numbers.decimal(blue.low, 2), numbers.decimal(blue.high, 2)),
-            ),
-          ]),
-    ];
+    const parts = given([
+      filmed !== undefined && text.at(text.kinds.read, "440", numbers.decimal(filmed.value, 2)),
+      blue !== undefined &&
+        text.at(
+          text.kinds.band,
+          "440",
+          text.span(numbers.decimal(blue.low, 2), numbers.decimal(blue.high, 2)),
+        ),
+    ]);
     const title = text.title(name);
     return {
       svg: relativeScattering({
@@ -191,8 +175,7 @@ function theoryRulings(context: PageContext): Statement[] {
       ),
       "with",
       (name, white) => pair(name, whiteName(white, context)),
-      one,
-      other,
+      [one, other],
       (white) => pair("a grey", whiteName(white, context)),
     ),
   );
@@ -209,8 +192,7 @@ function theoryRulings(context: PageContext): Statement[] {
         ),
         "in",
         (name, black) => pair(blackName(black, context), name),
-        one.black,
-        other.black,
+        [one.black, other.black],
         (black) => context.words.nameWithin(blackName(black, context)),
       ),
     );
@@ -244,36 +226,25 @@ function together(
   comparisons: readonly Comparison[],
   how: "with" | "in",
   named: (member: string, thing: string) => string,
-  one: string,
-  other: string,
+  things: readonly [string, string],
   thing: (slug: string) => string,
 ): Statement[] {
   const isTurned =
-    comparisons.filter((comparison) => comparison.one.b.middle > comparison.other.b.middle).length >
+    comparisons.filter(({ one, other }) => one.b.middle > other.b.middle).length >
     comparisons.length / 2;
-  const [first, second] = isTurned ? [other, one] : [one, other];
-  const differences = comparisons.map((comparison) =>
-    isTurned
-      ? blueDifference(comparison.other, comparison.one)
-      : blueDifference(comparison.one, comparison.other),
+  const [first, second] = isTurned ? [things[1], things[0]] : things;
+  const differences = comparisons.map(({ one, other }) =>
+    isTurned ? blueDifference(other, one) : blueDifference(one, other),
   );
+  const members = comparisons.map(({ member }) => member);
   const all =
-    comparisons.length < 2
+    members.length < 2
       ? undefined
-      : allBluerRuling(
-          comparisons.map(({ member }) => member),
-          how,
-          thing(first),
-          thing(second),
-          differences,
-        );
+      : allBluerRuling(members, how, thing(first), thing(second), differences);
   return all === undefined
-    ? comparisons.flatMap(({ member }, i) => {
-        const difference = differences[i];
-        return difference === undefined
-          ? []
-          : [blueRuling(named(member, first), named(member, second), difference)];
-      })
+    ? members.map((member, i) =>
+        blueRuling(named(member, first), named(member, second), at(differences, i)),
+      )
     : [all];
 }
 

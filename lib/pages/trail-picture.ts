@@ -60,9 +60,9 @@ export function trailOf(
     {
       label,
       points: read,
-      ...(points.length > read.length
-        ? { predicted: [...from, ...points].map(({ a, b }) => ({ a, b })) }
-        : {}),
+      ...(points.length > read.length && {
+        predicted: [...from, ...points].map(({ a, b }) => ({ a, b })),
+      }),
     },
   ];
 }

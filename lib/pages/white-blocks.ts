@@ -1,6 +1,7 @@
 import type { Block, LineView, WallBlock } from "../blocks/block.ts";
 import { knownValue } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
+import { given } from "../quantities/given.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { statement } from "../blocks/section-blocks.ts";
@@ -8,22 +9,23 @@ import { colourTile } from "./colour-tile.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import type { PageContext } from "./page-context.ts";
-import { paintColour, tintColour } from "./screen-swatch.ts";
+import { paintColour, swatchCell, tintColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { whiteningParts } from "./six-facts.ts";
+import { strengthReferenceName } from "./strength-reference.ts";
 
 /** What a white is for and how it stands beside the other whites; then every colour that was tried in it. */
 export function whiteBlocks(page: SheetPage): Block[] {
   const lines = whiteLines(page);
   const { tiles, all } = tintTiles(page);
   const { parts } = page.words.pages;
-  return [
-    ...(lines.length === 0 ? [] : [{ kind: "lines", lines } as const]),
+  return given([
+    lines.length > 0 && ({ kind: "lines", lines } as const),
     ...(tiles.length === 0
       ? []
       : [{ kind: "wall", form: "tints", tiles } as const, legend(page, tiles)]),
-    ...(tiles.length === all ? [] : [statement(parts.someOf(tiles.length, all), "note")]),
-  ];
+    tiles.length !== all && statement(parts.someOf(tiles.length, all), "note"),
+  ]);
 }
 
 function whiteLines({ sheet, context, words }: SheetPage): LineView[] {
@@ -48,9 +50,7 @@ function whiteLines({ sheet, context, words }: SheetPage): LineView[] {
       },
   );
   const parts = (white: Sheet): string | undefined => whiteningParts(white.slug, context)?.text;
-  const reference =
-    context.records.colours.get(context.records.workshop.strengthReference ?? "")?.record.name ??
-    "";
+  const reference = strengthReferenceName(context);
   const said = <T>(value: T | undefined, sentence: (value: T) => string): string | undefined =>
     value === undefined ? undefined : sentence(value);
   const purposes = sheet.family === "extender" ? [] : whitePurposes(sheet, others, context);
@@ -129,10 +129,9 @@ function tintTiles({ sheet: white, context, place }: SheetPage) {
       return {
         ...colourTile(worded, context, place),
         colours: masstone === undefined ? [] : [masstone],
-        tints: (["30", "50", "70"] as const).map((level) => {
-          const colour = tintColour(level, tint?.atL[level]);
-          return colour === undefined ? { missing: "" } : { colour };
-        }),
+        tints: (["30", "50", "70"] as const).map((level) =>
+          swatchCell(tintColour(level, tint?.atL[level]), ""),
+        ),
       };
     }),
   };

@@ -49,21 +49,19 @@ export async function madeOfPhotograph({
   const corrected = known && photographCorrection(upright, known, paint);
   const wants = (part: keyof PhotographParts): boolean => parts.includes(part);
   return {
-    ...(wants("taken") ? { taken: takenOf(upright, corrected) } : {}),
-    ...(wants("sizes")
-      ? {
-          sizes: await pictureSizes(
-            corrected?.fix === undefined ? upright : correctedPixels(upright, corrected.fix),
-          ),
-        }
-      : {}),
-    ...(wants("film") && paint !== undefined && read !== undefined
-      ? {
-          film: await pictureSizes(
-            readColourPicture(upright, paint, read, corrected?.fix?.fall ?? (() => 1)),
-          ),
-        }
-      : {}),
+    ...(wants("taken") && { taken: takenOf(upright, corrected) }),
+    ...(wants("sizes") && {
+      sizes: await pictureSizes(
+        corrected?.fix === undefined ? upright : correctedPixels(upright, corrected.fix),
+      ),
+    }),
+    ...(wants("film") &&
+      paint !== undefined &&
+      read !== undefined && {
+        film: await pictureSizes(
+          readColourPicture(upright, paint, read, corrected?.fix?.fall ?? (() => 1)),
+        ),
+      }),
   };
 }
 
@@ -74,6 +72,6 @@ function takenOf(
   return {
     widthPx: cameWidthPx,
     heightPx: cameHeightPx,
-    ...(corrected === undefined ? {} : { correction: corrected.correction }),
+    ...(corrected !== undefined && { correction: corrected.correction }),
   };
 }

@@ -68,10 +68,10 @@ export function photographCorrection(
       worst: tried.worst.name,
       suspected: tried.suspected.map(({ name, deltaE00 }) => ({ name, deltaE00 })),
       isUsed,
-      ...(bare.length === 0 ? {} : { lightShare: Math.min(...falls) / Math.max(...falls) }),
-      ...(isUsed && paint !== undefined ? { colour: colourOf(picture, paint, fall, tried) } : {}),
+      ...(bare.length > 0 && { lightShare: Math.min(...falls) / Math.max(...falls) }),
+      ...(isUsed && paint !== undefined && { colour: colourOf(picture, paint, fall, tried) }),
     },
-    ...(isUsed ? { fix: { fall, correction: tried.correction } } : {}),
+    ...(isUsed && { fix: { fall, correction: tried.correction } }),
   };
 }
 

@@ -27,7 +27,7 @@ function estimateOf(slug: string, photographs: readonly Photograph[]): LabReadin
       geometry: known?.patches[0]?.reading.geometry ?? "45/0",
       photographed: colour.range,
       origin: `estimated from a photograph, ${source.name}, corrected by ${patches} read patches that it misses by Delta-E00 ${medianDeltaE00.toFixed(1)} (median) when they are left out`,
-      ...(record.date === undefined ? {} : { date: record.date }),
+      ...(record.date !== undefined && { date: record.date }),
     };
   }
   return undefined;

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { contentHash } from "../kept/content-hash.ts";
-import { keepValue, keptIfAny, type Origin } from "../kept/kept-result.ts";
+import { keepValue, keyOf, readValue, type Origin } from "../kept/kept-result.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import type { Xyz } from "../colorimetry/viewing.ts";
 import { at } from "../quantities/at.ts";
@@ -122,7 +122,11 @@ async function readPhotograph(
       : ["taken", "sizes", ...(isFilmed ? ["film" as const] : [])];
   const parts: Partial<PhotographParts> = {};
   const missing = wanted.filter((part) => {
-    const kept = cache && (keptIfAny(cache, origins[part]) as Read<object> | undefined);
+    const key = keyOf(cache, origins[part]);
+    const kept =
+      cache === undefined || key === undefined
+        ? undefined
+        : (readValue(cache, key) as Read<object> | undefined);
     if (kept !== undefined && !("fault" in kept)) Object.assign(parts, { [part]: kept });
     return parts[part] === undefined;
   });

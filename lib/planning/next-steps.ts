@@ -1,6 +1,7 @@
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 import { remembered } from "../quantities/remembered.ts";
+import { grouped } from "../quantities/grouped.ts";
 import type { Records } from "../records/records.ts";
 import { MADE_EACH_TIME, type Keep } from "../kept/kept-result.ts";
 import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
@@ -278,25 +279,21 @@ function concerned({ kind, slug }: Measurement, records: Records): readonly stri
 }
 
 /** By pigment and by vehicle, the colours with it in them. */
-const coloursMadeWith = remembered(({ colours, workshop }: Records) => {
-  const made = new Map<string, string[]>();
-  for (const { slug, record } of colours.values()) {
-    const vehicles = [
-      record.vehicle ?? workshop.vehicle,
-      ...(record.additions ?? []).map(({ vehicle }) => vehicle),
-    ];
-    const parts = [
-      ...record.pigments.map(({ pigment }) => `pigment ${pigment}`),
-      ...vehicles.map((vehicle) => `vehicle ${vehicle}`),
-    ];
-    for (const part of new Set(parts)) {
-      const own = made.get(part) ?? [];
-      own.push(slug);
-      made.set(part, own);
-    }
-  }
-  return made;
-});
+const coloursMadeWith = remembered(({ colours, workshop }: Records) =>
+  grouped(
+    [...colours.values()].flatMap(({ slug, record }) => {
+      const vehicles = [
+        record.vehicle ?? workshop.vehicle,
+        ...(record.additions ?? []).map(({ vehicle }) => vehicle),
+      ];
+      const parts = [
+        ...record.pigments.map(({ pigment }) => `pigment ${pigment}`),
+        ...vehicles.map((vehicle) => `vehicle ${vehicle}`),
+      ];
+      return [...new Set(parts)].map((part) => [part, slug] as const);
+    }),
+  ),
+);
 
 /**
  * Trying takes time: those first that most open lines ask for or rest on, for the work they take.

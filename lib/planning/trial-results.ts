@@ -50,7 +50,7 @@ export function openResults(
       const colour = colours.get(trial.colour)?.record;
       if (over === undefined || colour === undefined) return [];
       const { isThere, better } = besideRecord(over.result, trial, colour);
-      return isThere ? [] : [{ slug, trial, ...over, ...(better === undefined ? {} : { better }) }];
+      return isThere ? [] : [{ slug, trial, ...over, ...(better !== undefined && { better }) }];
     })
     .toSorted((one, other) => (one.ended < other.ended ? -1 : 1));
 }
@@ -90,7 +90,7 @@ export function foundSoFar(
             slug,
             trial,
             found: { kind: "exposure", ...change, category },
-            ...(contradiction === undefined ? {} : { contradiction }),
+            ...(contradiction !== undefined && { contradiction }),
           },
         ];
       }
@@ -105,7 +105,7 @@ export function foundSoFar(
           slug,
           trial,
           found: { kind: "drying", ...film },
-          ...(contradiction === undefined ? {} : { contradiction }),
+          ...(contradiction !== undefined && { contradiction }),
         },
       ];
     });
@@ -146,7 +146,7 @@ function besideRecord(
         ([least, most]) =>
           result.deltaEab >= least - SAME_CHANGE && result.deltaEab <= most + SAME_CHANGE,
       ),
-      ...(mean < result.deltaEab - SAME_CHANGE ? { better: mean } : {}),
+      ...(mean < result.deltaEab - SAME_CHANGE && { better: mean }),
     };
   }
   const tintedWith = trial.kind === "drying" ? trial.tintedWith : undefined;
@@ -157,7 +157,7 @@ function besideRecord(
   const [wet, dry] = result.touchDryDays;
   return {
     isThere: days.some(([least, most]) => least <= dry && most >= wet),
-    ...(days.length > 0 && slowest < wet ? { better: slowest } : {}),
+    ...(days.length > 0 && slowest < wet && { better: slowest }),
   };
 }
 

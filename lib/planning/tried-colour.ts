@@ -23,36 +23,32 @@ export function triedColour(
   const white = patch.tints?.[0]?.white;
   const changed = {
     record: { ...colour.record, ...patch },
-    ...(patch.masstone === undefined ? {} : { masstone }),
-    ...(white === undefined
-      ? {}
-      : {
-          tints: TRIED_RATIOS.map(([colourParts, whiteParts]): TintReading => ({
-            white,
-            massRatio: `${colourParts}:${whiteParts}`,
-            colourParts,
-            whiteParts,
-            ratioKind: "paint",
-            reading: { ...masstone, spectrum: letDown(masstone.spectrum, colourParts, whiteParts) },
-          })),
-        }),
-    ...(patch.films === undefined
-      ? {}
-      : {
-          films: (["black", "white"] as const).map((ground) => ({
-            ground,
-            filmThicknessUm: 50,
-            reading: {
-              ...masstone,
-              spectrum: {
-                ...masstone.spectrum,
-                values: masstone.spectrum.values.map((R) =>
-                  ground === "black" ? 0.85 * R : Math.min(0.95, R + 0.05),
-                ),
-              },
-            },
-          })),
-        }),
+    ...(patch.masstone !== undefined && { masstone }),
+    ...(white !== undefined && {
+      tints: TRIED_RATIOS.map(([colourParts, whiteParts]): TintReading => ({
+        white,
+        massRatio: `${colourParts}:${whiteParts}`,
+        colourParts,
+        whiteParts,
+        ratioKind: "paint",
+        reading: { ...masstone, spectrum: letDown(masstone.spectrum, colourParts, whiteParts) },
+      })),
+    }),
+    ...(patch.films !== undefined && {
+      films: (["black", "white"] as const).map((ground) => ({
+        ground,
+        filmThicknessUm: 50,
+        reading: {
+          ...masstone,
+          spectrum: {
+            ...masstone.spectrum,
+            values: masstone.spectrum.values.map((R) =>
+              ground === "black" ? 0.85 * R : Math.min(0.95, R + 0.05),
+            ),
+          },
+        },
+      })),
+    }),
   };
   // By its prototype, since a copy would read all of the colour, its notes among it.
   return Object.create(colour, Object.getOwnPropertyDescriptors(changed)) as Colour;

@@ -18,6 +18,7 @@ import { textLine, textLines, TO_BASELINE } from "./text-label.ts";
 import { wrappedLines } from "./text-width.ts";
 import { tickText, ticksEvery } from "./ticks.ts";
 import { CHROMA_SCALES, chromaTickStep } from "./value-chroma-slice.ts";
+import { HUE_FAMILIES } from "../colorimetry/munsell-notation.ts";
 
 export interface HuePoint extends RangePoint {
   /** Munsell hue on the circle of 100: 5 for 5R, 15 for 5YR ... 95 for 5RP, 100 for 10RP; null for a neutral. */
@@ -35,8 +36,6 @@ interface HueCircle extends PictureWords {
   readonly neutralLabel: string;
 }
 
-/** In the order of the circle; the letters are the notation's own in every language. */
-const HUES = ["R", "YR", "Y", "GY", "G", "BG", "B", "PB", "P", "RP"] as const;
 /** Room for the letters around the circle. */
 const RIM = 24;
 
@@ -72,7 +71,7 @@ export function hueCircle(params: HueCircle): Markup {
     point.hue === null ? [] : [{ ...point, at: place(point.hue, point.chroma) }],
   );
   const numbers = circleNumbers(centre, radius, most, params.decimalMark);
-  const letters = HUES.map((text, i) => ({
+  const letters = HUE_FAMILIES.map((text, i) => ({
     text,
     at: place(5 + 10 * i, most * (1 + (RIM * 0.5) / radius)),
   }));
@@ -90,7 +89,7 @@ export function hueCircle(params: HueCircle): Markup {
     [
       panel({ left: 0, top: 0, right: width, bottom: neutrals.bottom }),
       onPanel([
-        ...HUES.map((_, i) => hairline(centre, place(5 + 10 * i, most), "grid")),
+        ...HUE_FAMILIES.map((_, i) => hairline(centre, place(5 + 10 * i, most), "grid")),
         ...numbers.map(({ r }) =>
           element("circle", {
             class: "plot__grid",

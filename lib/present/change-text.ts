@@ -1,6 +1,7 @@
 import type { Change, ChangedThing } from "../changes/changes-between.ts";
 import { FIGURE_TABLE } from "../sheet/figure-table.ts";
 import type { Words } from "../words/words.ts";
+import { given } from "../quantities/given.ts";
 
 /** What changed of a colour or an answer, a sentence each. */
 export function changeSentences(thing: ChangedThing, words: Words): string[] {
@@ -16,12 +17,10 @@ export function changeTexts(change: Change, what: ChangedThing["what"], words: W
       return [text[change.kind][what]];
     case "gone":
       return [
-        [
+        given([
           text.gone[what],
-          ...(change.replacedBy === undefined
-            ? []
-            : [`${words.pages.former.replacedBy(change.replacedBy)}.`]),
-        ].join(" "),
+          change.replacedBy !== undefined && `${words.pages.former.replacedBy(change.replacedBy)}.`,
+        ]).join(" "),
       ];
     case "price": {
       const money = (amount: number) => words.pages.handling.offer.price(amount, change.currency);

@@ -38,7 +38,7 @@ export function labelModel(part: LabelPart, language: Language, words: Words): L
   const word = signalWord === null ? undefined : lineOf(signalWord, language, texts).text;
   return {
     language,
-    ...(word === undefined ? {} : { signalWord: word }),
+    ...(word !== undefined && { signalWord: word }),
     gaps: part.gaps.map((gap) => ({
       text: statementText(gap, words),
       language: words.language,
@@ -47,9 +47,7 @@ export function labelModel(part: LabelPart, language: Language, words: Words): L
     metals: part.notClassified.map(({ values: { metals } }) =>
       lineOf(metalLineKey(metals), language, texts),
     ),
-    ...(part.substances.length === 0
-      ? {}
-      : { substances: lineOf(SUBSTANCES_LINE, language, texts) }),
+    ...(part.substances.length > 0 && { substances: lineOf(SUBSTANCES_LINE, language, texts) }),
     hazards: [
       ...[...part.hazardStatements, ...part.supplemental].map((code) => ({
         code,
@@ -86,4 +84,9 @@ function lineOf(
     language: own === undefined ? "en" : language,
     isMissing: own === undefined && text !== "",
   };
+}
+
+/** A statement with its code before it, where it has one. */
+export function codedText({ code, text }: Pick<LabelLine, "code" | "text">): string {
+  return code === undefined ? text : `${code} ${text}`;
 }

@@ -14,7 +14,7 @@ export function propertyView(
   name = words.figures[row.word],
 ): PropertyView {
   const gloss = words.glosses[row.word];
-  const named = { name, ...(gloss === undefined ? {} : { gloss }) };
+  const named = { name, ...(gloss !== undefined && { gloss }) };
   if (!isKnown(figure)) {
     return {
       ...named,
@@ -28,13 +28,13 @@ export function propertyView(
   return {
     ...named,
     value,
-    ...(unit === "" ? {} : { unit }),
+    ...(unit !== "" && { unit }),
     standing: standingView(figure, words),
-    ...(uncertainty === undefined
-      ? {}
-      : { note: `\u00b1\u00a0${words.numbers.significant(uncertainty, 1)}` }),
+    ...(uncertainty !== undefined && {
+      note: `\u00b1\u00a0${words.numbers.significant(uncertainty, 1)}`,
+    }),
     method: words.method(figure.method),
-    ...(figure.source === undefined ? {} : { source: sourceLink(figure.source) }),
+    ...(figure.source !== undefined && { source: sourceLink(figure.source) }),
   };
 }
 

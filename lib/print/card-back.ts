@@ -11,15 +11,17 @@ import type { Run } from "./set-runs.ts";
 interface Attempt {
   readonly tightness: number;
   readonly further: boolean;
-  /** Whether it says where in a painting the paint belongs, which no front has room for. */
-  readonly layers: boolean;
+  /** What no front has room for and no card has to say: where in a painting the paint belongs, and how strong it is. */
+  readonly beside: readonly ("layers" | "strength")[];
 }
 
-/** From roomy to tight; cautions stand in every one, and what no card has to say only before it has to be tight. */
+/** From roomy, in larger letters, to tight; cautions stand in every one, and what no card has to say only before it has to be tight. */
 const TRIES: readonly Attempt[] = [
-  ...[1, 0.7].map((tightness) => ({ tightness, further: true, layers: true })),
+  ...([["layers", "strength"], ["layers"]] as const).flatMap((beside) =>
+    [1.8, 1.4, 1, 0.7].map((tightness) => ({ tightness, further: true, beside })),
+  ),
   ...[true, false].flatMap((further) =>
-    [1, 0.7, 0.4].map((tightness) => ({ tightness, further, layers: false })),
+    [1, 0.7, 0.4].map((tightness) => ({ tightness, further, beside: [] })),
   ),
 ];
 
@@ -30,10 +32,19 @@ const TRIES: readonly Attempt[] = [
  * @returns the elements of each side needed.
  */
 export function cardBack(plan: CardPlan, geometry: CardGeometry, left: LeftOver): Tagged[][] {
-  const { layers: _, ...content } = plan.content;
-  const tries = TRIES.map(({ tightness, further, layers }) =>
-    sides(layers ? plan : { ...plan, content }, geometry, further ? left : NOTHING_LEFT, tightness),
-  );
+  const { layers, strength, ...content } = plan.content;
+  const all = { layers, strength };
+  const tries = TRIES.map(({ tightness, further, beside }) => {
+    const said = Object.fromEntries(
+      beside.flatMap((key) => (all[key] === undefined ? [] : [[key, all[key]]])),
+    );
+    return sides(
+      { ...plan, content: { ...content, ...said } },
+      geometry,
+      further ? left : NOTHING_LEFT,
+      tightness,
+    );
+  });
   const least = Math.min(...tries.map(({ length }) => length));
   return tries.find(({ length }) => length === least) ?? [];
 }
@@ -130,6 +141,7 @@ function backParagraphs(
     ...(label.signalWords.length === 0 ? [] : [said(bold(label.signalWords.join(" \u00b7 ")), 2)]),
     ...statements(label.statements),
     ...statements(label.precautions),
+    ...(content.strength === undefined ? [] : [said(sans(content.strength))]),
     ...(content.layers === undefined ? [] : [said(sans(content.layers))]),
     ...(content.rags === undefined ? [] : [said(sans(content.rags.full))]),
     said(sans(content.poisonCentre)),

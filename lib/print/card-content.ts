@@ -12,6 +12,8 @@ export interface CardContent {
   readonly indexNames: string;
   /** Absent where no colour is known. */
   readonly masstone?: PaintColour;
+  /** That the masstone was read in a thicker layer than any that is painted; absent of what hides. */
+  readonly masstoneNote?: string;
   /** At one lightness in each white, at most three. */
   readonly tints: readonly CardTint[];
   /** To 60 characters. */
@@ -25,6 +27,8 @@ export interface CardContent {
   readonly address?: string;
   /** Where in a painting it belongs, on a back that has room; absent where its drying is not known. */
   readonly layers?: string;
+  /** How strong it is beside the reference, on the back; absent where it is not of one kind with that. */
+  readonly strength?: string;
   readonly poisonCentre: string;
   /** Defers to label, safety data sheet, local codes and licensed practice. */
   readonly deference: string;
@@ -44,6 +48,7 @@ export interface CardRags {
   readonly short: string;
 }
 
+/** In the order in which every card says them; strength as what makes a middle tone, which is told of every colour alike: beside the reference only those of one kind with it are. */
 export const CARD_FACTS = ["lightfastness", "opacity", "drying", "strength"] as const;
 export type CardFactName = (typeof CARD_FACTS)[number];
 

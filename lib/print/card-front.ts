@@ -56,7 +56,7 @@ const SHORT = { ...OVERLEAF, ragsInWords: false };
 const TRIES: readonly Attempt[] = [
   ...at(1, 0.93)(ROOMY),
   ...at(1, 0.93)(OVERLEAF),
-  ...at(1, 0.93, 0.86, 0.8, 0.74)(SHORT),
+  ...at(1, 0.93, 0.86, 0.8, 0.74, 0.68, 0.62)(SHORT),
   ...at(1, 0.9, 0.8)({ ...SHORT, facts: false }),
   ...at(1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.45)({ ...SHORT, facts: false, sentence: false }),
 ];

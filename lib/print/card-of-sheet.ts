@@ -6,7 +6,8 @@ import { madeOf } from "../pages/made-of.ts";
 import { wholeAddress, type PageContext } from "../pages/page-context.ts";
 import { paintColour, tintColour } from "../pages/screen-swatch.ts";
 import { offerViews } from "../pages/sheet-page.ts";
-import { sixFacts } from "../pages/six-facts.ts";
+import { isMoreThanACoat } from "../pages/hiding-film.ts";
+import { middleToneFact, sixFacts, strengthBeside } from "../pages/six-facts.ts";
 import { labelModel, type LabelLine } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
 import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
@@ -57,7 +58,8 @@ function cardInWords(
   const colour = records.colours.get(sheet.slug);
   const lot = colour && lotOnSale(colour, records);
   const masstone = paintColour(sheet.notations.masstone);
-  const facts = sixFacts(worded, context);
+  const [lasts, hides, dries] = sixFacts(worded, context);
+  const facts = [lasts, hides, dries, middleToneFact(worded, context)];
   const address = wholeAddress(context, `colours/${sheet.slug}/`);
   return {
     slug: sheet.slug,
@@ -78,6 +80,9 @@ function cardInWords(
     facts: Object.fromEntries(
       CARD_FACTS.map((name, i) => [name, cardFact(facts[i], i)]),
     ) as CardContent["facts"],
+    ...(masstone !== undefined && isMoreThanACoat(sheet)
+      ? { masstoneNote: words.pages.cards.thickLayer }
+      : {}),
     label: cardLabel(sheet, words, languages),
     // Of an oil that is not on record nobody can say that its rags keep cool.
     ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
@@ -86,6 +91,7 @@ function cardInWords(
     sizes: offerViews(sheet, words).filter(({ size }) => size !== undefined),
     ...(address === undefined ? {} : { address }),
     ...layersOf(sheet, words),
+    ...strengthOf(worded, context),
     poisonCentre: poisonCentreLine(workshop.poisonCentre, words),
     deference: cautionLine(context),
     drawdownNote: words.pages.cards.drawdown,
@@ -104,6 +110,13 @@ function layersOf({ drying }: Sheet, words: Words): Pick<CardContent, "layers"> 
   if (said === "") return {};
   const name = words.pages.sheetPage.lines.layers;
   return { layers: `${name}${words.colon}${words.lowerFirst(said)}` };
+}
+
+function strengthOf(worded: SheetTexts, context: PageContext): Pick<CardContent, "strength"> {
+  const { words } = context;
+  const said = strengthBeside(worded, context);
+  const name = words.pages.sheetPage.facts.strength;
+  return said === undefined ? {} : { strength: `${name}${words.colon}${said}.` };
 }
 
 function cardRags(languages: readonly Language[]): CardRags {

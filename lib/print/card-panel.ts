@@ -50,6 +50,9 @@ export function cardPanel(plan: CardPlan, geometry: CardGeometry): Tagged[] {
     { tag: "Artifact", marks: [whole] },
     paint,
     ...(masstone !== undefined && isPale(masstone) ? [edge(panelMm, heightMm)] : []),
+    ...(masstone === undefined || content.masstoneNote === undefined
+      ? []
+      : [note(content.masstoneNote, masstone, geometry)]),
     ...(size.chip ? [chip(plan, geometry, Math.min(bottom, heightMm - safeMm))] : []),
     ...band,
   ];
@@ -60,6 +63,17 @@ const PALE_L = 88;
 
 function isPale({ lab }: PaintColour): boolean {
   return lab !== undefined && lab.L > PALE_L && Math.hypot(lab.a, lab.b) < 15;
+}
+
+/** At the head of the paint, in black or white, whichever is read on it. */
+function note(text: string, { lab }: PaintColour, { safeMm, panelMm }: CardGeometry): Tagged {
+  const ink = lab === undefined || lab.L > 50 ? BLACK : WHITE;
+  const set = setRuns([{ text, face: "sans", ink }], {
+    widthMm: panelMm - 2 * safeMm,
+    sizePt: TEXT_MIN_PT,
+    isBalanced: true,
+  });
+  return { tag: "P", marks: set.marks.map((mark) => shifted(mark, safeMm, safeMm)) };
 }
 
 /** A hairline between a pale paint and the card. */

@@ -15,10 +15,14 @@ export function cardStates(content: CardContent): CardStates {
   const states: Record<string, string | undefined> = {
     name: content.name,
     madeOf: content.madeOf,
-    masstone: content.masstone === undefined ? undefined : labText(content.masstone),
+    masstone:
+      content.masstone === undefined
+        ? undefined
+        : line([labText(content.masstone), ...[content.masstoneNote ?? []].flat()]),
     tints: line(content.tints.map(({ caption, colour }) => `${caption}: ${labText(colour)}`)),
     sentence: content.sentence,
     ...Object.fromEntries(CARD_FACTS.map((fact) => [fact, content.facts[fact].text])),
+    strength: line([content.facts.strength.text, ...[content.strength ?? []].flat()]),
     signalWord: line(label.signalWords),
     pictograms: line(label.pictograms.map(({ name }) => name)),
     statements: line(label.statements.map(statementText)),

@@ -45,18 +45,28 @@ export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
   return [
     subHeading(label.heading, style),
     ...label.remarks.map((remark) => paragraph(sans(remark), style)),
-    ...(hazard === undefined ? [] : [labelElements(hazard, style, labelLook(style))]),
+    ...(hazard === undefined
+      ? []
+      : [labelElements(hazard, style, { ...labelLook(style), isRunIn: isAllRunIn(style) })]),
     ...(classification === undefined ? [] : [paragraph(sans(classification), style, small)]),
     ...(precautionary.length === 0
       ? []
       : [
           subHeading(label.precautionaryHeading, style),
-          (style.isOneLanguage === true ? runInStatements : statementList)(precautionary, style),
+          (style.isOneLanguage === true || isAllRunIn(style) ? runInStatements : statementList)(
+            precautionary,
+            style,
+          ),
         ]),
     ...(dataSheet === undefined
       ? []
       : [paragraph([linkRun(dataSheet, style, "sans")], style, small)]),
   ];
+}
+
+/** Whether even the statements of what is sold are run in. */
+function isAllRunIn({ isDense = false }: PaperStyle): boolean {
+  return isDense;
 }
 
 /** The same label in the workshop's other languages. */

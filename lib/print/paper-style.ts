@@ -25,6 +25,8 @@ export interface PaperStyle {
   readonly isOneLanguage?: boolean;
   /** Statements of further languages, and of what is not sold, one behind another: where room is scarce. */
   readonly isRunIn?: boolean;
+  /** Swatches lower, and the statements of what is sold run in as well: where room is scarcest. */
+  readonly isDense?: boolean;
   /** Between its lines, in sizes of the type, where not as usual. */
   readonly leading?: number;
   /** Space above sections, headings, paragraphs and items, as a share of the usual. */

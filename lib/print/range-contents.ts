@@ -12,7 +12,7 @@ import {
   type PaperStyle,
 } from "./paper-style.ts";
 import { swatchMarks } from "./paper-swatch.ts";
-import { setRuns, type Run } from "./set-runs.ts";
+import { setRuns, type Run, type RunSetting } from "./set-runs.ts";
 import { MARGIN, type PaperContext, type PagesToPrint } from "./sheet-paper.ts";
 import type { SheetLeaves } from "./sheet-pdf.ts";
 
@@ -125,19 +125,24 @@ function contentsLine({ slug, listed: sheet }: RangeSheet, page: number, style: 
     runs: readonly Run[],
     share: number,
     size: number,
-    align: "left" | "right" = "left",
+    look: Pick<RunSetting, "align" | "isBalanced"> = {},
   ) =>
     setRuns(runs, {
       widthMm: room * share - 3,
       sizePt: size,
       leading: (sizePt * 1.3) / size,
-      align,
+      ...look,
     });
   const name = set(prose(sheet.name), SHARES.name, sizePt);
   const made = set(
-    quiet(sheet.madeOf.map(({ text }) => text).join("")),
+    quiet(
+      sheet.madeOf
+        .map(({ text, index }) => (index === true ? text.replaceAll(" ", "\u00a0") : text))
+        .join(""),
+    ),
     SHARES.madeOf,
     sizePt - 1.5,
+    { isBalanced: true },
   );
   const offer = set(
     sheet.offer.flatMap(({ text, size, price, unitPrice }, i): Run[] => [
@@ -154,7 +159,7 @@ function contentsLine({ slug, listed: sheet }: RangeSheet, page: number, style: 
     ]),
     SHARES.offer,
     sizePt - 1,
-    "right",
+    { align: "right" },
   );
   const number = setRuns(sans(String(page)), { widthMm, sizePt, align: "right" });
   const heightMm = Math.max(name.heightMm, made.heightMm, offer.heightMm) + 1.4;

@@ -18,6 +18,8 @@ import { linkRun, paragraph, quiet, smallPt, type PaperStyle } from "./paper-sty
 import { sheetHead } from "./sheet-head.ts";
 
 export const MARGIN = { side: 15, top: 13, bottom: 19 } as const;
+/** Of a dense sheet: as near to the edge as printers reach, and to the foot as its rule allows. */
+const DENSE_MARGIN = { ...MARGIN, top: 10, bottom: 17 } as const;
 const COLUMNS = 2;
 const GUTTER_MM = 7;
 /** Between the first screen and the columns below it. */
@@ -69,12 +71,16 @@ export interface PaperFit {
   readonly isTight?: boolean;
   /** Less space above sections and paragraphs as well. */
   readonly isClose?: boolean;
+  /** Swatches lower, and the paint's own statements run in too. */
+  readonly isDense?: boolean;
 }
 
 /** What the bench page only explains. */
 const EXPLAINS = ["table", "terms", "list", "plots", "statement"] as const;
 
-/** From roomy to tight: first the type gives way, then what the bench only explains, then the space between lines and statements; a caution, and what a painter reads, never. */
+const CLOSE = { isTight: true, isClose: true } as const;
+
+/** From roomy to tight: first the type gives way, then what the bench only explains, then the space between lines and statements, then the height of swatches; a caution, and what a painter reads, never. */
 const FITS: readonly PaperFit[] = [
   ...[9, 8.5, 8].map(fitWithout()),
   ...[8.5, 8, 7.5].map(fitWithout("table", "terms")),
@@ -82,7 +88,8 @@ const FITS: readonly PaperFit[] = [
   ...[8, 7.5].map(fitWithout("table", "terms", "list", "plots")),
   ...[8, 7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS })),
   ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, isTight: true })),
-  ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, isTight: true, isClose: true })),
+  ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, ...CLOSE })),
+  ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, ...CLOSE, isDense: true })),
 ];
 
 /** Fits that leave the same to the site, in any size. */
@@ -103,10 +110,16 @@ export function laidOutSheet(printed: PagesToPrint, paper: PaperSize): LaidOutSh
     sheet: { ...printed.sheet, sections: apart(printed.sheet.sections) },
     bench: { ...printed.bench, sections: apart(printed.bench.sections) },
   };
-  const head = placedHead(sheet, paper);
+  const head = placedHead(sheet, paper, false);
+  const denseHead = onceMade(() => placedHead(sheet, paper, true));
   const styleOf = columnStyles(head.style, sheet.bench.canonical);
   const atFit = (fit: PaperFit): TriedSheet =>
-    triedSheet(bodyOf(sheet, fit, styleOf(fit)), head, paper, fit);
+    triedSheet(
+      bodyOf(sheet, fit, styleOf(fit)),
+      fit.isDense === true ? denseHead() : head,
+      paper,
+      fit,
+    );
   const roomMm = roomBelow(head, paper);
   const roomyMm = new Map<PaperFit["without"], number>();
   const tried = triedFits(atFit, (fit) => {
@@ -121,15 +134,28 @@ export function laidOutSheet(printed: PagesToPrint, paper: PaperSize): LaidOutSh
   const chosen = tried.find(({ pages }) => pages === least);
   if (chosen === undefined)
     throw new RangeError("The list of fits is empty; right would be at least one");
-  const { body, pages, fit } = chosen;
-  const placed = balanced(chosen, paper.heightMm - MARGIN.bottom) ?? chosen.placed;
+  const { body, head: chosenHead, pages, fit } = chosen;
+  const placed = balanced(chosen, paper.heightMm - marginOf(fit).bottom) ?? chosen.placed;
   return {
-    flow: [...head.flow, ...body],
-    placed: new Map([...head.placed, ...placed].map((place) => [place.piece, place])),
+    flow: [...chosenHead.flow, ...body],
+    placed: new Map([...chosenHead.placed, ...placed].map((place) => [place.piece, place])),
     pages,
     fit,
     listed: listedSheet(printed),
   };
+}
+
+/** Of a sheet in a fit, from the edges of its paper to all that stands in its columns [mm]. */
+export function marginOf({
+  isDense = false,
+}: Pick<PaperFit, "isDense">): typeof MARGIN | typeof DENSE_MARGIN {
+  return isDense ? DENSE_MARGIN : MARGIN;
+}
+
+/** What is made when it is first asked for. */
+function onceMade<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => (made ??= make());
 }
 
 /** Of what text takes by its area, what it takes at least: in smaller type its last lines may be fuller. */
@@ -182,6 +208,7 @@ function listedSheet({ sheet, bench: { revision } }: PagesToPrint): ListedSheet 
 }
 
 interface TriedSheet {
+  readonly head: PlacedHead;
   readonly body: readonly Flow[];
   readonly columns: (lastPage: number, lastBottom: number) => (index: number) => Column;
   readonly placed: readonly PlacedPiece[];
@@ -195,23 +222,25 @@ interface PlacedHead {
   readonly style: PaperStyle;
 }
 
-function placedHead(sheet: PagesToPrint, paper: PaperSize): PlacedHead {
+function placedHead(sheet: PagesToPrint, paper: PaperSize, isDense: boolean): PlacedHead {
   const style: PaperStyle = {
     widthMm: paper.widthMm - 2 * MARGIN.side,
     sizePt: 9,
     paints: paintsOf(sheet),
     words: sheet.context.words.pages.sheetPaper,
+    ...(isDense ? { isDense } : {}),
     ...(sheet.sheet.canonical === undefined ? {} : { address: sheet.sheet.canonical }),
   };
   const flow = sheetHead(sheet, style);
+  const margin = marginOf({ isDense });
   return {
     flow,
     style,
     placed: placedPieces(flow, (page) => ({
       page,
-      xMm: MARGIN.side,
-      topMm: MARGIN.top,
-      bottomMm: paper.heightMm - MARGIN.bottom,
+      xMm: margin.side,
+      topMm: margin.top,
+      bottomMm: paper.heightMm - margin.bottom,
     })),
   };
 }
@@ -242,14 +271,15 @@ function columnStyles(
   benchAddress: string | undefined,
 ): (fit: PaperFit) => ColumnStyles {
   const known = new Map<string, ColumnStyles>();
-  return ({ sizePt, isTight = false, isClose = false }) => {
-    const key = `${sizePt} ${isTight} ${isClose}`;
+  return ({ sizePt, isTight = false, isClose = false, isDense = false }) => {
+    const key = `${sizePt} ${isTight} ${isClose} ${isDense}`;
     const painter: PaperStyle = {
       ...head,
       widthMm: columnMm(head),
       sizePt,
       ...(isTight ? { isRunIn: true, leading: TIGHT_LEADING, rowPadMm: TIGHT_ROW_PAD_MM } : {}),
       ...(isClose ? { spacing: CLOSE_SPACING } : {}),
+      ...(isDense ? { isDense } : {}),
     };
     const styles = known.get(key) ?? {
       painter,
@@ -317,24 +347,25 @@ function triedSheet(
 ): TriedSheet {
   const columns = columnsBelow(head, paper);
   const placed = placedPieces(body, columns(-1, 0));
-  return { body, columns, placed, pages: pageCount(placed), fit };
+  return { head, body, columns, placed, pages: pageCount(placed), fit };
 }
 
 /** Two columns a page below the first screen; those of one page may end higher up. */
 function columnsBelow(head: PlacedHead, paper: PaperSize): TriedSheet["columns"] {
-  const bottom = paper.heightMm - MARGIN.bottom;
+  const margin = marginOf(head.style);
+  const bottom = paper.heightMm - margin.bottom;
   const widthMm = columnMm(head.style);
   const lastOfHead = head.placed.at(-1);
   const [headPage, headBottom] =
     lastOfHead === undefined
-      ? [0, MARGIN.top]
+      ? [0, margin.top]
       : [lastOfHead.page, lastOfHead.yMm + lastOfHead.piece.heightMm];
   return (lastPage, lastBottom) => (index) => {
     const page = headPage + Math.floor(index / COLUMNS);
     return {
       page,
-      xMm: MARGIN.side + (index % COLUMNS) * (widthMm + GUTTER_MM),
-      topMm: page === headPage ? headBottom + BELOW_HEAD_MM : MARGIN.top,
+      xMm: margin.side + (index % COLUMNS) * (widthMm + GUTTER_MM),
+      topMm: page === headPage ? headBottom + BELOW_HEAD_MM : margin.top,
       bottomMm: page === lastPage ? lastBottom : bottom,
     };
   };

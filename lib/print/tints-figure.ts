@@ -9,8 +9,9 @@ import { setRuns } from "./set-runs.ts";
 const CAPTION_PT = 7.5;
 const CAPTION_MM = 5;
 const EDGE_MM = 4;
-const ROW_MM = 15;
-const ALONE_MM = 34;
+/** Of a row of tints, and of a masstone without any; the latter where room is scarce. */
+const ROW_MM = { roomy: 15, dense: 10 } as const;
+const ALONE_MM = { roomy: 34, dense: 20 } as const;
 /** What a masstone takes of the width beside its tints. */
 const MASSTONE = 0.4;
 
@@ -20,9 +21,14 @@ export interface PanelParts {
 }
 
 /** A colour as it comes from the tube, to the edges of an N 6 panel, beside its tints, which abut: a column a white, a row a lightness. */
-export function panelFigure({ masstone, tints }: PanelParts, { widthMm }: PaperStyle): Piece {
+export function panelFigure(
+  { masstone, tints }: PanelParts,
+  { widthMm, isDense = false }: PaperStyle,
+): Piece {
   const rows = tints?.rows ?? [];
-  const heightMm = rows.length === 0 ? ALONE_MM : rows.length * ROW_MM + 2 * EDGE_MM + CAPTION_MM;
+  const room = isDense ? "dense" : "roomy";
+  const tintedMm = rows.length * ROW_MM[room] + 2 * EDGE_MM + CAPTION_MM;
+  const heightMm = rows.length === 0 ? ALONE_MM[room] : tintedMm;
   const masstoneMm = masstone === undefined ? 0 : widthMm * MASSTONE;
   // By itself it stands inside the grey: a white is lost on white paper.
   const box =
@@ -37,7 +43,9 @@ export function panelFigure({ masstone, tints }: PanelParts, { widthMm }: PaperS
   const marks: Mark[] = [
     { kind: "box", xMm: 0, yMm: 0, widthMm, heightMm, ink: N6 },
     ...(masstone === undefined ? [] : swatchMarks(masstone, box, CAPTION_PT)),
-    ...(tints === undefined ? [] : tintMarks(tints, masstoneMm + EDGE_MM, widthMm - EDGE_MM)),
+    ...(tints === undefined
+      ? []
+      : tintMarks(tints, ROW_MM[room], masstoneMm + EDGE_MM, widthMm - EDGE_MM)),
   ];
   return figurePiece(
     [
@@ -50,7 +58,12 @@ export function panelFigure({ masstone, tints }: PanelParts, { widthMm }: PaperS
   );
 }
 
-function tintMarks({ columns, rows }: SwatchesBlock, left: number, right: number): Mark[] {
+function tintMarks(
+  { columns, rows }: SwatchesBlock,
+  eachMm: number,
+  left: number,
+  right: number,
+): Mark[] {
   const said = (text: string, xMm: number, yMm: number, width: number): Mark[] =>
     setRuns([{ text, face: "sans" }], { widthMm: width, sizePt: CAPTION_PT }).marks.map((mark) =>
       shifted(mark, xMm, yMm),
@@ -59,7 +72,7 @@ function tintMarks({ columns, rows }: SwatchesBlock, left: number, right: number
   const columnMm = (right - left - rowMm) / columns.length;
   return [
     ...rows.flatMap((row, i) =>
-      said(row, left, EDGE_MM + i * ROW_MM + ROW_MM / 2 - CAPTION_MM / 3, rowMm),
+      said(row, left, EDGE_MM + (i + 0.5) * eachMm - CAPTION_MM / 3, rowMm),
     ),
     ...columns.flatMap(({ head, cells }, i) => {
       const xMm = left + rowMm + i * columnMm;
@@ -67,11 +80,11 @@ function tintMarks({ columns, rows }: SwatchesBlock, left: number, right: number
         ...cells.flatMap((cell, row) =>
           swatchMarks(
             cell,
-            { xMm, yMm: EDGE_MM + row * ROW_MM, widthMm: columnMm, heightMm: ROW_MM },
+            { xMm, yMm: EDGE_MM + row * eachMm, widthMm: columnMm, heightMm: eachMm },
             CAPTION_PT,
           ),
         ),
-        ...said(head, xMm, EDGE_MM + rows.length * ROW_MM + 1.2, columnMm - 1),
+        ...said(head, xMm, EDGE_MM + rows.length * eachMm + 1.2, columnMm - 1),
       ];
     }),
   ];

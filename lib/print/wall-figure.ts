@@ -7,7 +7,7 @@ import { setRuns } from "./set-runs.ts";
 
 const TILE_MM = 15;
 const GAP_MM = 1;
-const SWATCH_MM = 4.5;
+const SWATCH_MM = { roomy: 4.5, dense: 3 } as const;
 
 /** Colours side by side, each its swatches abutting downwards and its name below. */
 export function wallFigure({ tiles }: WallBlock, style: PaperStyle): Group[] {
@@ -39,7 +39,9 @@ function wallRow(tiles: WallBlock["tiles"], perRow: number, style: PaperStyle): 
     ...colours.map((colour) => ({ colour })),
     ...tints,
   ]);
-  const swatchesMm = Math.max(...places.map((cells) => cells.length)) * SWATCH_MM;
+  const swatchesMm =
+    Math.max(...places.map((cells) => cells.length)) *
+    SWATCH_MM[style.isDense === true ? "dense" : "roomy"];
   let heightMm = 0;
   const children = tiles.map(({ name, href }, i): Tagged => {
     const xMm = i * (widthMm + GAP_MM);

@@ -36,7 +36,7 @@ export function bucketTarget(
     service: "s3",
     region,
     retries: RETRIES,
-    ...(token === undefined ? {} : { sessionToken: token }),
+    ...(token !== undefined && { sessionToken: token }),
   });
   const root = bucketRoot(
     endpoint ?? env["AWS_ENDPOINT_URL"] ?? `https://s3.${region}.amazonaws.com`,

@@ -81,7 +81,7 @@ export function packedFolder(contentDir: string, limits: PackLimits = LIMITS): P
     kind: KIND,
     schemaVersion: 1,
     files: Object.fromEntries(contents.map(({ path, bytes }) => [path, hashOf(bytes)])),
-    ...(emptyFolders.length === 0 ? {} : { emptyFolders }),
+    ...(emptyFolders.length > 0 && { emptyFolders }),
   };
   const entries = [
     { path: LIST, bytes: Buffer.from(`${JSON.stringify(list, null, 1)}\n`) },

@@ -88,10 +88,10 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
       restsOn,
       method,
       inputs: inputPaths(figure),
-      ...(source === undefined ? {} : { source }),
-      ...(uncertainty === undefined ? {} : { uncertainty: sixDigits(uncertainty) }),
-      ...(bound === undefined ? {} : { bound }),
-      ...(reaches === undefined ? {} : { reaches }),
+      ...(source !== undefined && { source }),
+      ...(uncertainty !== undefined && { uncertainty: sixDigits(uncertainty) }),
+      ...(bound !== undefined && { bound }),
+      ...(reaches !== undefined && { reaches }),
     });
     return value;
   }
@@ -110,7 +110,7 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
           ...belongsTo,
           rule: ruling.rule,
           text,
-          ...(ruling.source === undefined ? {} : { source: ruling.source }),
+          ...(ruling.source !== undefined && { source: ruling.source }),
         };
   }
 }

@@ -1,5 +1,6 @@
 import { inputsOf, isFigure, isKnown, type Figure, type RecordRoot } from "../quantities/figure.ts";
 import { remembered } from "../quantities/remembered.ts";
+import { grouped } from "../quantities/grouped.ts";
 import { readingStem } from "../records/readings/reading-stem.ts";
 import type { Colour, Records } from "../records/records.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
@@ -10,7 +11,7 @@ const ROOTS = new Map<string, RecordRoot>();
 /** A root is one thing, however many figures rest on it: what is expected of a colour in a white rests on hundreds. */
 function root(kind: RecordRoot["kind"], slug: string, field?: string): RecordRoot {
   const name = `${kind}/${slug}/${field ?? ""}`;
-  const known = ROOTS.get(name) ?? { kind, slug, ...(field === undefined ? {} : { field }) };
+  const known = ROOTS.get(name) ?? { kind, slug, ...(field !== undefined && { field }) };
   ROOTS.set(name, known);
   return known;
 }
@@ -88,14 +89,13 @@ export function drawdownRecords(colour: Colour | undefined, records: Records): R
 function filmsOfFit(colour: Colour, records: Records): RecordRoot[] {
   const { films } = colour.record;
   const isOverBoth = colour.masstoneOverBlack !== undefined;
-  return records.workshop.grounds === undefined || (films === undefined && !isOverBoth)
-    ? []
-    : [
-        ...(films === undefined ? [] : colourRecord(colour, "films")),
-        ...readingRecords(films),
-        ...ingredientRecords(colour, records),
-        ...colourRecord(colour, "pigments", "vehicle", "additions", "oilIndexGPer100g"),
-      ];
+  if (records.workshop.grounds === undefined || (films === undefined && !isOverBoth)) return [];
+  return [
+    ...(films === undefined ? [] : colourRecord(colour, "films")),
+    ...readingRecords(films),
+    ...ingredientRecords(colour, records),
+    ...colourRecord(colour, "pigments", "vehicle", "additions", "oilIndexGPer100g"),
+  ];
 }
 
 /** The chart, where a drawdown of the colour or of one of its whites was read over both halves. */
@@ -136,17 +136,14 @@ export function paintsOfPigment(pigment: string, colours: Records["colours"]): r
   return byOnlyPigment(colours).get(pigment) ?? [];
 }
 
-const byOnlyPigment = remembered((colours: Records["colours"]): Map<string, Colour[]> => {
-  const paints = new Map<string, Colour[]>();
-  for (const colour of colours.values()) {
-    const [only, ...others] = colour.record.pigments;
-    if (only === undefined || others.length > 0) continue;
-    const own = paints.get(only.pigment) ?? [];
-    own.push(colour);
-    paints.set(only.pigment, own);
-  }
-  return paints;
-});
+const byOnlyPigment = remembered((colours: Records["colours"]) =>
+  grouped(
+    [...colours.values()].flatMap((colour) => {
+      const [only, ...others] = colour.record.pigments;
+      return only === undefined || others.length > 0 ? [] : [[only.pigment, colour] as const];
+    }),
+  ),
+);
 
 /** What a paint is made from: its pigments, its oil, and what was added to it. */
 export function ingredientRecords(

@@ -17,12 +17,18 @@ interface OfColour {
   readonly colour: Colour;
 }
 
+/** A part of a sheet that says what a key of the colour's record says, which so holds it. */
+export type Recorded<D extends Declared> = Found<D, OfColour> & {
+  readonly recordKey: keyof ColourRecord;
+};
+
 /** A figure as a key of the colour's record gives it, in the unit of its declaration. */
 export function recorded<D extends Declared<Figure<Quantity>>>(
   part: D,
   key: KeyOf<AmountRecord>,
-): Found<D, OfColour> {
-  return { ...part, found: ({ colour }) => recordedAmount(colour, key, figureForm(part).unit) };
+): Recorded<D> {
+  const { unit } = figureForm(part);
+  return { ...part, recordKey: key, found: ({ colour }) => recordedAmount(colour, key, unit) };
 }
 
 /** The same of a key, for what needs it before its section is there. */
@@ -42,9 +48,10 @@ export function recordedAmount(
 export function seen<D extends Declared<Figure<string>>>(
   part: D,
   key: "body" | "oilSeparation",
-): Found<D, OfColour> {
+): Recorded<D> {
   return {
     ...part,
+    recordKey: key,
     found: ({ colour }): Figure<string> => {
       const value = colour.record[key];
       const inputs = colourRecord(colour, key);

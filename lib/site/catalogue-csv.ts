@@ -1,7 +1,7 @@
 import { stringify } from "csv-stringify/sync";
 import { madeStep } from "../kept/kept-steps.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { labelModel } from "../present/label-model.ts";
+import { codedText, labelModel } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { isInterval, midpoint } from "../quantities/interval.ts";
@@ -14,6 +14,7 @@ import type { Words } from "../words/words.ts";
 import type { PublishedSheet } from "./published-data.ts";
 import { ownColour } from "../pages/screen-swatch.ts";
 import { SHARED_PICTURES } from "../pages/shared-picture.ts";
+import { pigmentName } from "../pages/pigment-name.ts";
 
 /** Columns of catalogue.csv, each with what stands in it of a colour in one of its sizes. */
 const COLUMNS = {
@@ -22,12 +23,7 @@ const COLUMNS = {
   size_ml: ({ size }) => size?.ml,
   net_weight_g: (row) => netWeight(row)?.grams,
   net_weight_standing: (row) => netWeight(row)?.standing,
-  pigments: ({ sheet }) =>
-    sheet.pigments
-      .map(({ name, colourIndexName }) =>
-        colourIndexName === undefined ? name : `${name} (${colourIndexName})`,
-      )
-      .join("; "),
+  pigments: ({ sheet }) => sheet.pigments.map(pigmentName).join("; "),
   vehicle: ({ sheet }) => sheet.vehicle?.name,
   lightfastness: ({ sheet, words }) => statementText(sheet.permanence.label, words),
   signal_word: ({ sheet }) => sheet.cautions.signalWord ?? undefined,
@@ -124,9 +120,7 @@ function netWeight({
 /** As the label has them, with their texts; what is not known of an ingredient comes first. */
 function hazardStatements({ sheet, words }: Row): string {
   const { gaps, hazards } = labelModel(sheet.cautions, words.language, words);
-  return [...gaps, ...hazards]
-    .map(({ code, text }) => (code === undefined ? text : `${code} ${text}`))
-    .join(" ");
+  return [...gaps, ...hazards].map(codedText).join(" ");
 }
 
 function address(path: string | undefined, site: string | undefined): string | undefined {

@@ -10,19 +10,19 @@ import { earlierCards, earlierState } from "./earlier-manifest.ts";
 import { printedCards } from "./printed-cards.ts";
 import { allLanguages, inOneFolder } from "./one-folder.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
+import { paperThreads, type PaperThreads } from "./paper-threads.ts";
 import { askedPapers } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
 import { addressFaults, keptManifests } from "./site-addresses.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
-import { clearResults, keyOf, readResult, writeResult, type Origin } from "../kept/kept-result.ts";
+import { clearResults } from "../kept/kept-result.ts";
 import type { Site } from "./site.ts";
 import { begunSite, type BegunSite, type LaterSite } from "./write-site.ts";
 import { workAhead } from "./worked-ahead.ts";
 import { workProcess } from "./work-process.ts";
 import { knownFiles } from "./known-files.ts";
 import { writtenFiles } from "./written-files.ts";
-import { WORKED_HERE, workThreads, WORTH_A_THREAD, type WorkThreads } from "./work-threads.ts";
 
 /** Where the pages lie that stand for one record each. */
 function recordFolders({ colours, pigments, answers }: Records): string[] {
@@ -58,22 +58,6 @@ async function withPicturesOf(loaded: LoadedRecords, cache: WorkCache): Promise<
   }
 }
 
-const SHAPED: Origin = { modules: ["lib/print/kept-words.ts"], inputs: "shaped words" };
-
-/** Words as the newest build's papers had them shaped, for the thread that draws. */
-function wordsBefore(cache: WorkCache): Uint8Array | null {
-  const key = keyOf(cache, SHAPED);
-  return (key === undefined ? undefined : readResult(cache, key)) ?? null;
-}
-
-/** Those of one thread: where there are more, the words that it was not asked for are shaped again. */
-async function keepWords(threads: WorkThreads, cache: WorkCache): Promise<void> {
-  const key = keyOf(cache, SHAPED);
-  if (key === undefined || !cache.keeps || !threads.areThere) return;
-  const words = await threads.ask("words", null).result;
-  if (words !== null) writeResult(cache, key, words);
-}
-
 /** Of one folder's site that is made again and again only what was edited is parsed. */
 const parsers = keptParsers();
 
@@ -84,14 +68,13 @@ export async function madeSite(
   task: SiteTask,
   cache: WorkCache,
   tell: SiteTelling,
+  threads: PaperThreads = paperThreads(task, cache),
 ): Promise<SiteReport> {
-  parsers.begin(cache);
-  const loaded = loadRecords(task.contentDir, process.cwd(), latestDate(task.date), parsers);
-  const count = loaded.records?.colours.size ?? 0;
-  const threads = task.kind === "paper" && count >= WORTH_A_THREAD ? workThreads() : WORKED_HERE;
-  // A thread gets ready while sheets are worked out: hardly any edit of records is on no paper.
-  threads.ask("ready", wordsBefore(cache));
   try {
+    parsers.begin(cache);
+    const loaded = loadRecords(task.contentDir, process.cwd(), latestDate(task.date), parsers);
+    // Begun by now at the latest, it gets ready while sheets are worked out.
+    if (loaded.records !== undefined) threads.of(loaded.records.colours.size);
     return await madeBeside(threads, loaded, task, cache, tell);
   } finally {
     await threads.end();
@@ -99,7 +82,7 @@ export async function madeSite(
 }
 
 async function madeBeside(
-  threads: WorkThreads,
+  ofPaper: PaperThreads,
   loaded: LoadedRecords,
   {
     contentDir,
@@ -129,6 +112,7 @@ async function madeBeside(
   const { records: asWritten, diagnostics: ofRecords } = await withPicturesOf(loaded, cache);
   if (isStopped(ofRecords) || asWritten === undefined) return stopped();
   const records = recordsBelow(asWritten, base);
+  const threads = ofPaper.of(records.colours.size);
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
   tell.recorded?.(recordFolders(records));
   tell.progress(`working out ${sheets}`);
@@ -171,9 +155,9 @@ async function madeBeside(
     isWaiting: papers.isWaiting,
     whole: async () => {
       const { site: whole } = await papers.printed();
-      await keepWords(threads, cache);
+      await ofPaper.keepWords();
       // Their memory is wanted for pages.
-      await threads.end();
+      await ofPaper.end();
       return inFolder(whole);
     },
   };
@@ -212,10 +196,14 @@ async function madeBeside(
   const sooner = isLookedAt ? await beginWorkshop() : undefined;
   await ofSite.sooner();
   await (sooner ?? (await beginWorkshop())).rest();
-  // What waits for paper comes last: it is drawn meanwhile.
-  await ofSite.rest();
-  for (const { keepSteps } of allLanguages(onScreen)) keepSteps?.();
+  // What waits for paper comes last: it is drawn meanwhile, and what is known by now is kept.
+  const keepSteps = (): void => {
+    for (const one of allLanguages(onScreen)) one.keepSteps?.();
+  };
+  keepSteps();
   parsers.keep(cache);
+  await ofSite.rest();
+  keepSteps();
   clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };
 }

@@ -8,6 +8,12 @@ export const PIGMENT_SOURCES = {
     standing: "memory",
     note: "A formula is of the pure compound; an organic pigment is named by its class.",
   },
+  "cameo-weld": {
+    citation:
+      "Museum of Fine Arts, Boston. CAMEO: Conservation & Art Materials Encyclopedia Online, entry Weld (Reseda luteola) LC, https://cameo.mfa.org/wiki/Weld_(Reseda_luteola)_LC.",
+    standing: "read",
+    note: "That the yellow of weld is Natural Yellow 2, and that its colorant is the flavonoid luteolin with its glycosides; read in an excerpt.",
+  },
   "common-names-memory": {
     citation:
       "Common and historic names of pigments, as handbooks and the trade use them, recalled without the text at hand.",

@@ -2,9 +2,17 @@ import type { DrierMetal } from "../drying/added-drier.ts";
 import type { ContributionStatement } from "../drying/contribution.ts";
 import type { Oil } from "../drying/oils.ts";
 import type { Statement, ValuesOf, WordingsOf } from "../quantities/statement.ts";
+import type { Language } from "../records/schema/terms.ts";
 import { byRule } from "./by-rule.ts";
+import { METALS, OILS } from "./closed-sets.ts";
+import * as en from "./en/phrases.ts";
+import * as de from "./de/phrases.ts";
+import * as fr from "./fr/phrases.ts";
+import * as es from "./es/phrases.ts";
+import { textsIn } from "./in-each.ts";
 import { upperFirst } from "./letter-case.ts";
-import type { printedFigures } from "./phrases.ts";
+import { withUnit, type printedFigures } from "./phrases.ts";
+import { saidIn, type Texts } from "./texts.ts";
 
 /** What a language calls that which moves the days to dry. */
 export interface ContributionWords {
@@ -15,6 +23,37 @@ export interface ContributionWords {
   readonly room: string;
   readonly listed: (texts: readonly string[]) => string;
   readonly figures: Pick<ReturnType<typeof printedFigures>, "micrometres" | "degrees">;
+}
+
+/** Metal on oil: "0.05 %". */
+const onOil = (percent: number, { significant }: Pick<typeof en, "significant">): string =>
+  withUnit(significant(percent, 2), "%");
+
+const NAMES = {
+  oilNotRecorded: {
+    en: "Oil, not recorded",
+    de: "Öl, nicht aufgezeichnet",
+    fr: "Huile, non consignée",
+    es: "Aceite, no registrado",
+  },
+  drier: (metal: DrierMetal, percentOnOil: number) => ({
+    en: `${metal} drier, ${onOil(percentOnOil, en)} on oil`,
+    de: `${METALS[metal].de}-Trockenstoff, ${onOil(percentOnOil, de)} auf Öl`,
+    fr: `Siccatif au ${METALS[metal].fr}, ${onOil(percentOnOil, fr)} sur l’huile`,
+    es: `Secante de ${METALS[metal].es}, ${onOil(percentOnOil, es)} sobre el aceite`,
+  }),
+  wetFilm: { en: "Wet film", de: "Nassfilm", fr: "Film humide", es: "Película húmeda" },
+  room: { en: "Room", de: "Raum", fr: "Pièce", es: "Sala" },
+} satisfies Texts;
+
+export function contributionWords(language: Language): ContributionWords {
+  const { listed, micrometres, degrees } = { en, de, fr, es }[language];
+  return {
+    ...saidIn(language, NAMES),
+    oils: textsIn<Language, string, Oil>(language, OILS),
+    listed,
+    figures: { micrometres, degrees },
+  };
 }
 
 type Of<R extends ContributionStatement["rule"]> = ValuesOf<ContributionStatement, R>;

@@ -1100,6 +1100,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   madder: { de: "Krapp", fr: "garance", es: "rubia" },
   "natural indigo": { de: "natürlicher Indigo", fr: "indigo naturel", es: "índigo natural" },
   "woad indigo": { de: "Waid-Indigo", fr: "indigo de pastel", es: "índigo de glasto" },
+  "weld lake": { de: "Waulack", fr: "laque de gaude", es: "laca de gualda" },
   "quercitron lake": { de: "Quercitronlack", fr: "laque de quercitron", es: "laca de quercitrón" },
   "buckthorn lake, stil de grain": {
     de: "Kreuzdornlack, Stil de grain",

@@ -1,5 +1,6 @@
 import type { Language } from "../records/schema/terms.ts";
 import { absenceIn } from "./absence.ts";
+import { factWordsIn } from "./fact-words.ts";
 import { elided } from "./fr/phrases.ts";
 import { figureWords } from "./figures/all-figures.ts";
 import { textsIn } from "./in-each.ts";
@@ -18,10 +19,12 @@ export function tableWords(
   Words,
   "figures" | "glosses" | "units" | "unitsOfOne" | "method" | "absence" | "substance"
 > &
+  ReturnType<typeof factWordsIn> &
   ReturnType<typeof termsIn> {
   return {
     ...figureWords(language),
     ...unitWords(language),
+    ...factWordsIn(language),
     ...termsIn(language),
     method: methodIn(language),
     absence: absenceIn(language),

@@ -1,5 +1,6 @@
 import type { Standing, StandingKind } from "../quantities/figure.ts";
 import type { Family, Language } from "../records/schema/terms.ts";
+import { BOUNDS, SIGNAL_WORDS } from "./closed-sets.ts";
 import { textsIn, type InEach } from "./in-each.ts";
 import { saidIn } from "./texts.ts";
 import type { Words } from "./words.ts";
@@ -159,8 +160,13 @@ const PICTOGRAMS: Readonly<Record<string, InEach>> = {
 /** Words of closed sets that stand by themselves on a page, in one language. */
 export function termsIn(
   language: Language,
-): Pick<Words, "families" | "operations" | "standings" | "restsOn" | "pictograms"> {
+): Pick<
+  Words,
+  "bounds" | "families" | "operations" | "standings" | "restsOn" | "pictograms" | "signalWords"
+> {
   return {
+    bounds: textsIn(language, BOUNDS),
+    signalWords: textsIn(language, SIGNAL_WORDS),
     families: textsIn<Language, string, Family | "other">(language, FAMILIES),
     operations: textsIn(language, OPERATIONS),
     standings: saidIn(language, STANDINGS),

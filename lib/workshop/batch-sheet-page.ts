@@ -70,9 +70,9 @@ export function planMatter(worded: SheetTexts, context: PageContext): PlanMatter
         of: "oil",
         densityGPerCm3: middle(densityGPerCm3),
       })),
-      ...(spanned.paintDensityGPerCm3 === undefined
-        ? {}
-        : { paintDensityGPerCm3: spanned.paintDensityGPerCm3 }),
+      ...(spanned.paintDensityGPerCm3 !== undefined && {
+        paintDensityGPerCm3: spanned.paintDensityGPerCm3,
+      }),
       holdBack: ends(spanned.holdBack),
       loss: ends(spanned.loss),
     },
@@ -140,7 +140,7 @@ export function batchSheetPage(
   return {
     ...head,
     sheet: {
-      ...(lot === undefined ? { reckoner: reckonerOf(matter, wanted, places, words) } : {}),
+      ...(lot === undefined && { reckoner: reckonerOf(matter, wanted, places, words) }),
       print: text.print,
       caption: text.caption,
       columns: [text.columns.what, text.columns.planned, text.columns.weighed],
@@ -185,11 +185,11 @@ export function batchSheetPage(
       cautions: [...mullingCautions(page), words.pages.ragLine, text.defer],
       fieldsHeading: text.fields.heading,
       fields: [
-        { name: text.fields.lot, ...(lot === undefined ? {} : { value: lot.record.number }) },
+        { name: text.fields.lot, ...(lot !== undefined && { value: lot.record.number }) },
         { name: text.fields.name },
         {
           name: text.fields.date,
-          ...(lot === undefined ? {} : { value: words.date(lot.record.date) }),
+          ...(lot !== undefined && { value: words.date(lot.record.date) }),
         },
         ...[
           text.fields.passes,

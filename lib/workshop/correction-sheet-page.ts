@@ -8,6 +8,7 @@ import { foreignIngredients } from "./foreign-ingredients.ts";
 import { lotAddress } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
 import { weighedInG } from "../records/made-of.ts";
+import { given } from "../quantities/given.ts";
 
 /** Of the lot, tried before the rest is touched [g]. Our own choice: enough for two drawdowns. */
 const TRIAL_G = 20;
@@ -66,16 +67,15 @@ export function correctionSheetPage(
       orderHeading: text.order.heading,
       order: own.order,
       cautionsHeading: own.cautions,
-      cautions: [
-        ...(foreign.length === 0
-          ? []
-          : [words.pages.lots.lot.correctionForeign(candidate.name, words.listed(foreign))]),
+      cautions: given([
+        foreign.length > 0 &&
+          words.pages.lots.lot.correctionForeign(candidate.name, words.listed(foreign)),
         ...(classified === undefined || classified.length === 0
           ? []
           : [own.classified(candidate.name, words.listed(classified))]),
         words.pages.ragLine,
         text.defer,
-      ],
+      ]),
       fieldsHeading: text.fields.heading,
       fields: [
         { name: text.fields.lot },

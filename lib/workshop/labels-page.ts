@@ -4,6 +4,7 @@ import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { RangeLabels } from "../print/range-labels.ts";
 import { workshopPage } from "./workshop-frame.ts";
+import { given } from "../quantities/given.ts";
 
 export const LABELS_PDF = "labels/labels.pdf";
 
@@ -32,7 +33,7 @@ export function labelsPage(context: PageContext, matter: LabelMatter): WorkshopP
 function printBlocks({ words, records }: PageContext, { runs, pdf }: LabelMatter): Block[] {
   const { labels: text } = words.pages.lots;
   if (records.workshop.labels === undefined) return [statement(text.none)];
-  return [
+  return given([
     ...(runs.length === 0
       ? [statement(text.nothing)]
       : [
@@ -46,16 +47,12 @@ function printBlocks({ words, records }: PageContext, { runs, pdf }: LabelMatter
             ]),
           }),
         ]),
-    ...(pdf === undefined
-      ? []
-      : [
-          {
-            kind: "links" as const,
-            links: [{ text: text.pdf(pdf.pages), href: LABELS_PDF.replace("labels/", "") }],
-          },
-        ]),
+    pdf !== undefined && {
+      kind: "links" as const,
+      links: [{ text: text.pdf(pdf.pages), href: LABELS_PDF.replace("labels/", "") }],
+    },
     statement(text.command, "note"),
-  ];
+  ]);
 }
 
 function listed(lines: readonly string[], heading: string): Block[] {

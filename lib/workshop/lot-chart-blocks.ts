@@ -1,13 +1,14 @@
 import { at } from "../quantities/at.ts";
 import type { Block } from "../blocks/block.ts";
 import { statement, tableOf } from "../blocks/section-blocks.ts";
-import type { Charted } from "../lots/control-chart.ts";
+import type { Charted } from "../lots/chart-signals.ts";
 import type { Tolerances } from "../lots/judgement.ts";
 import { lotChart, type LotChart } from "../plots/lot-chart.ts";
 import { statementText } from "../present/statement-text.ts";
-import { type PictureView, type TableView } from "../present/views.ts";
+import type { PictureView, TableView } from "../present/views.ts";
 import { tableView } from "../present/table-view.ts";
 import type { Interval } from "../quantities/interval.ts";
+import { given } from "../quantities/given.ts";
 import type { LotBook, LotsInTime } from "../sheet/lots/lot-book.ts";
 import type { Words } from "../words/words.ts";
 import { NO_VALUE } from "../words/no-value.ts";
@@ -29,7 +30,7 @@ export function lotChartBlocks(book: LotBook, words: Words, root: string): Block
     ];
   const signals = charts.flatMap(({ chart }) => chart.signals);
   const isProvisional = charts.some(({ chart }) => chart.isProvisional);
-  return [
+  return given([
     ...(signals.length === 0
       ? [statement(text.quiet)]
       : signals.map((signal) => statement(statementText(signal, words)))),
@@ -42,15 +43,9 @@ export function lotChartBlocks(book: LotBook, words: Words, root: string): Block
         ...(series.points.length > 2 ? [movingRanges(series, book, words)] : []),
       ],
     })),
-    ...(isProvisional
-      ? [
-          statement(
-            text.provisional(Math.max(...charts.map(({ points }) => points.length))),
-            "note",
-          ),
-        ]
-      : []),
-  ];
+    isProvisional &&
+      statement(text.provisional(Math.max(...charts.map(({ points }) => points.length))), "note"),
+  ]);
 }
 
 function individuals(series: LotsInTime, book: LotBook, words: Words): PictureView {
@@ -76,7 +71,7 @@ function individuals(series: LotsInTime, book: LotBook, words: Words): PictureVi
     limits: chart.limits,
     tolerance: toleranceOf(of, book.tolerances),
     leastReach: LEAST_REACH[of],
-    ...(of === "strength" ? {} : { floor: 0 }),
+    ...(of !== "strength" && { floor: 0 }),
     lineLabels: text.lines,
     places: PLACES[of],
   });

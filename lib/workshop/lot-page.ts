@@ -12,6 +12,7 @@ import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import type { Interval } from "../quantities/interval.ts";
+import { given } from "../quantities/given.ts";
 import { tareOf } from "./packed-remarks.ts";
 import type { Lot, Reading, TintReading } from "../records/records.ts";
 import { standardLetDowns } from "../records/standard-let-downs.ts";
@@ -38,13 +39,15 @@ export function lotPage(
   const judged = book.lots.find((one) => one.lot === lot);
   const state = lotState(lot, book);
   const sections = [
-    ...section("verdict", text.sections.verdict, [
-      statement(text.lead[state], "lead"),
-      ...(ruling === undefined
-        ? []
-        : [statement(text.ruled(words.date(ruling.since), ruling.why.trim()))]),
-      ...(judged === undefined ? [] : verdictBlocks(judged, context)),
-    ]),
+    ...section(
+      "verdict",
+      text.sections.verdict,
+      given([
+        statement(text.lead[state], "lead"),
+        ruling !== undefined && statement(text.ruled(words.date(ruling.since), ruling.why.trim())),
+        ...(judged === undefined ? [] : verdictBlocks(judged, context)),
+      ]),
+    ),
     ...(judged === undefined
       ? []
       : [
@@ -68,25 +71,23 @@ export function lotPage(
       ),
       {
         kind: "links",
-        links: [
-          ...(state === "planned"
-            ? [{ text: text.ownSheet(number), href: `${root}${lotBatchAddress(lot.slug)}` }]
-            : []),
-          ...(judged !== undefined && bestCorrection(judged) !== undefined
-            ? [
-                {
-                  text: text.correctionSheet(number),
-                  href: `${root}${correctionAddress(lot.slug)}`,
-                },
-              ]
-            : []),
+        links: given([
+          state === "planned" && {
+            text: text.ownSheet(number),
+            href: `${root}${lotBatchAddress(lot.slug)}`,
+          },
+          judged !== undefined &&
+            bestCorrection(judged) !== undefined && {
+              text: text.correctionSheet(number),
+              href: `${root}${correctionAddress(lot.slug)}`,
+            },
           {
             text: text.batchSheet(colour),
             href: addressTo(batchSheetPath(book.colour.slug), { root }),
           },
           { text: text.reply(colour), href: `${root}colours/${book.colour.slug}/#reply` },
           { text: text.colourPage(colour), href: `${root}colours/${book.colour.slug}/` },
-        ],
+        ]),
       },
     ]),
   ];
@@ -126,24 +127,21 @@ export function bestCorrection({ comparison, corrections }: JudgedLot): Correcti
 function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block[] {
   const { lot: text } = words.pages.lots;
   const strength = comparison.letDown?.strength;
-  return [
+  return given([
     ...[...comparison.remarks, ...comparison.notes].map((remark) =>
       statement(statementText(remark, words)),
     ),
     ...comparison.judged
       .filter(({ verdict }) => verdict !== "pass")
       .map(({ reason }) => statement(statementText(reason, words))),
-    ...(strength === undefined
-      ? []
-      : [
-          statement(
-            text.strength(
-              words.numbers.decimal(strength.percent, 1),
-              strength.strongestNm,
-              words.numbers.decimal(strength.weightedPercent, 1),
-            ),
-          ),
-        ]),
+    strength !== undefined &&
+      statement(
+        text.strength(
+          words.numbers.decimal(strength.percent, 1),
+          strength.strongestNm,
+          words.numbers.decimal(strength.weightedPercent, 1),
+        ),
+      ),
     tableOf({
       caption: text.judgedCaption,
       columns: [
@@ -163,7 +161,7 @@ function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block
       }),
       note: text.customary,
     }),
-  ];
+  ]);
 }
 
 /** Standard above lot, abutting, as masstone and as let-down. */
@@ -184,25 +182,19 @@ function seenBlocks(
       kind: "swatches",
       description: text.seenDescription(lot.record.number),
       rows: [...text.seenRows],
-      columns: [
+      columns: given([
         {
           head: text.masstone,
           cells: [seen(again?.masstone ?? colour.masstone), seen(lot.masstone)],
         },
-        ...(letDown === undefined
-          ? []
-          : [
-              {
-                head: text.letDown(whiteColour(letDown.white, records).name, letDown.massRatio),
-                cells: [
-                  seen(
-                    ofLetDown([...(again?.letDowns ?? []), ...standardLetDowns(colour, standard)]),
-                  ),
-                  seen(ofLetDown(lot.letDowns)),
-                ],
-              },
-            ]),
-      ],
+        letDown !== undefined && {
+          head: text.letDown(whiteColour(letDown.white, records).name, letDown.massRatio),
+          cells: [
+            seen(ofLetDown([...(again?.letDowns ?? []), ...standardLetDowns(colour, standard)])),
+            seen(ofLetDown(lot.letDowns)),
+          ],
+        },
+      ]),
     },
   ];
 }
@@ -375,15 +367,14 @@ function shortBlocks({ record }: Lot, { words }: PageContext): Block[] {
   return tubes.flatMap(({ ml, massG }) => {
     if (massG === undefined || !isPackedSize(ml)) return [];
     const foundMl = takenVolumeMl(massG, densityGPerCm3);
-    return !isShort(foundMl, ml)
-      ? []
-      : [
-          statement(
-            words.pages.lots.lot.rows.packedShort(
-              words.numbers.decimal(foundMl, 1),
-              words.numbers.plain(ml),
-            ),
-          ),
-        ];
+    if (!isShort(foundMl, ml)) return [];
+    return [
+      statement(
+        words.pages.lots.lot.rows.packedShort(
+          words.numbers.decimal(foundMl, 1),
+          words.numbers.plain(ml),
+        ),
+      ),
+    ];
   });
 }

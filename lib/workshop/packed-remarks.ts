@@ -3,6 +3,7 @@ import { spannedRecipe } from "../pages/batch-view.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { ends } from "../quantities/interval.ts";
+import { given } from "../quantities/given.ts";
 import type { Lot, Records } from "../records/records.ts";
 
 /** What an empty tube of a size weighs [g], as the newest lot of any colour has it; undefined where none does. */
@@ -50,17 +51,15 @@ export function packedRemarks(
     ];
     return {
       isTareKnown: tareG !== undefined,
-      lines: [
+      lines: given([
         text.packed(size, mean, few, none, words.numbers.decimal(density, 3)),
-        ...(tareG === undefined
-          ? []
-          : [text.gross(size, grossMean, grossFew, grossNone, grams(tareG))]),
-      ],
+        tareG !== undefined && text.gross(size, grossMean, grossFew, grossNone, grams(tareG)),
+      ]),
     };
   });
-  return [
+  return given([
     ...told.flatMap(({ lines }) => lines),
-    ...(told.some(({ isTareKnown }) => !isTareKnown) ? [text.tareless] : []),
-    ...(told.length > 0 && own === undefined ? [text.densityFirst] : []),
-  ];
+    told.some(({ isTareKnown }) => !isTareKnown) && text.tareless,
+    told.length > 0 && own === undefined && text.densityFirst,
+  ]);
 }

@@ -12,6 +12,7 @@ import type { Checked } from "../records/records.ts";
 import { TOUCHES } from "../records/schema/terms.ts";
 import type { TrialRecord } from "../records/schema/trial.ts";
 import { workshopPage } from "./workshop-frame.ts";
+import { given } from "../quantities/given.ts";
 
 /** Exposures and drying trials as series: what is due next, then each with its curve. */
 export function trialsPage(context: PageContext): WorkshopPageView {
@@ -125,11 +126,9 @@ function dryingBlocks(
       : record.ended === undefined
         ? text.notYet
         : text.never;
-  return [
+  return given([
     statement(sentence),
-    ...(throughDryDays === undefined
-      ? []
-      : [statement(text.through(throughDryDays[0], throughDryDays[1]))]),
+    throughDryDays !== undefined && statement(text.through(throughDryDays[0], throughDryDays[1])),
     ...(curve.length < 2
       ? []
       : seriesBlocks(
@@ -149,7 +148,7 @@ function dryingBlocks(
           },
           context,
         )),
-  ];
+  ]);
 }
 
 /** One reading of a trial: its place on the curve, and what the table says of it. */

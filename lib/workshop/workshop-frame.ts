@@ -1,6 +1,6 @@
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { contentsOf } from "../blocks/section-blocks.ts";
-import type { SiteView } from "../present/views.ts";
+import type { SiteView, PageView } from "../present/views.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { siteFrame } from "../pages/site-frame.ts";
 
@@ -19,7 +19,7 @@ export function workshopFrame(
     nav: sections.map(({ text: name, href }) => ({
       text: name,
       href: `${place.root}${href}`,
-      ...(place.path.startsWith(href) && !href.includes("#") ? { current: true } : {}),
+      ...(place.path.startsWith(href) && !href.includes("#") && { current: true }),
     })),
     more: [],
     translations: [],
@@ -51,7 +51,7 @@ export function workshopHead(
   { words, records }: PageContext,
   heading: string,
   description: string,
-): { title: string; heading: string; description: string } {
+): Pick<PageView, "title" | "heading" | "description"> {
   return {
     title: words.pages.title(heading, words.pages.workshop.name(records.workshop.name)),
     heading,

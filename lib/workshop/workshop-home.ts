@@ -8,7 +8,7 @@ import { madeStep } from "../kept/kept-steps.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { valueText } from "../present/figure-text.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { type CellView, type TableView } from "../present/views.ts";
+import type { CellView, TableView } from "../present/views.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
@@ -100,7 +100,7 @@ function costCell(worded: SheetTexts, { words, records }: PageContext): CellView
   );
   return {
     text: valueText(worded.leaf(`batch.sizes.${LISTED_BATCH}.cost`).row, batch.cost, words),
-    ...(unpriced.length === 0 ? {} : { note: words.pages.workshop.home.costWithout(unpriced) }),
+    ...(unpriced.length > 0 && { note: words.pages.workshop.home.costWithout(unpriced) }),
   };
 }
 
@@ -136,7 +136,7 @@ function faultBlocks(
       rows: found.map(({ message, hint, place: { file, line } }) => {
         const record = recordName(file);
         return [
-          { text: `${message}.`, ...(hint === undefined ? {} : { note: upperFirst(hint) }) },
+          { text: `${message}.`, ...(hint !== undefined && { note: upperFirst(hint) }) },
           {
             text: text.recordLine(record, line),
             ...recordLink(record.replace(/\.\w+$/, ""), place),

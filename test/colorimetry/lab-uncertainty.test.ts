@@ -111,6 +111,15 @@ describe("labSpread", () => {
     );
   });
 
+  test("two readings have one: half of what parts them, by hand", () => {
+    // L* 50 and 51: s = root 1/2, over root 2.
+    const { L, a } = labSpread([
+      { L: 50, a: 0, b: 0 },
+      { L: 51, a: 0, b: 0 },
+    ]);
+    expect([L, a]).toEqual([expect.closeTo(0.5, 12), 0]);
+  });
+
   test("one reading has none", () => {
     expect(() => labSpread([{ L: 10, a: 0, b: 0 }])).toThrow(
       new RangeError("The count of readings is 1; right would be count >= 2"),

@@ -134,4 +134,11 @@ describe("replicateNoise", () => {
     const found = replicateNoise([[same, same, same]]);
     expect(found.reading.scale / HAND_HELD_NOISE.reading.scale).toBeCloseTo(0.9, 12);
   });
+
+  test("however many are equal, a tenth of it is left (by hand: the root of 6 of 2505, 0.049)", () => {
+    const same = flatSpectrum(grid, 0.5);
+    const found = replicateNoise([Array.from({ length: 2500 }, () => same)]);
+    expect(found.reading.scale / HAND_HELD_NOISE.reading.scale).toBeCloseTo(0.1, 12);
+    expect(found.wavelength.share / HAND_HELD_NOISE.wavelength.share).toBeCloseTo(0.1, 12);
+  });
 });

@@ -15,6 +15,7 @@ import { finishRuling, type FinishRuling } from "../../lib/formulation/finish.ts
 import { massAndVolumeRuling, oilGPer100cm3 } from "../../lib/formulation/oil-by-volume.ts";
 import { particleClass } from "../../lib/formulation/particle-class.ts";
 import { pigmentVolumeConcentration, reducedPvc } from "../../lib/formulation/pvc.ts";
+import { certain } from "../../lib/quantities/at.ts";
 import { estimatedOilIndex } from "../../lib/formulation/working-oil.ts";
 
 interface Sample {
@@ -69,10 +70,14 @@ describe("lamp black beside black iron oxide (common practice, no source)", () =
     expect(ratio).toBeLessThan(1.25);
   });
   test("so says the rub-out alone too, through the estimate", () => {
-    const lamp = estimatedOilIndex(LAMP_BLACK.oilAbsorptionGPer100g).estimate;
-    const iron = estimatedOilIndex(IRON_BLACK.oilAbsorptionGPer100g).estimate;
-    expect(lamp[0] / iron[0]).toBeGreaterThan(2.5);
-    expect(lamp[0] / iron[0]).toBeLessThan(4);
+    const [lamp, iron] = [LAMP_BLACK, IRON_BLACK].map((black) => {
+      const [least, most] = estimatedOilIndex(black.oilAbsorptionGPer100g).estimate;
+      expect(black.oilIndexGPer100g).toBeGreaterThan(least);
+      expect(black.oilIndexGPer100g).toBeLessThan(most);
+      return least;
+    });
+    expect(certain(lamp) / certain(iron)).toBeGreaterThan(2.5);
+    expect(certain(lamp) / certain(iron)).toBeLessThan(4);
   });
   test("mulled, is matte where the iron oxide is glossy", () => {
     expect(finish(LAMP_BLACK, "mulled")).toMatchObject({ finish: "matte", spans: ["matte"] });

@@ -4,6 +4,7 @@ import { METALS } from "../../lib/hazard/studio/metal-content.ts";
 import { handbookEstimate, type HandbookRow } from "../../lib/formulation/handbook-estimate.ts";
 import type { Expectation } from "../../lib/permanence/expected-lightfastness.ts";
 import { EXPECTED_OPACITIES } from "../../lib/optics/films/expected-opacity.ts";
+import type { ToldOfPigment } from "../../lib/knowledge/pigment-tables.ts";
 import { KNOWN } from "../support/known.ts";
 
 /** Figures of texts that the tables were not made from, each of which the table's range has to hold. */
@@ -365,42 +366,16 @@ describe("the one look-up by Colour Index name", () => {
   ])("%s counts among %s", (name, family) => expect(KNOWN.pigment(name).family).toBe(family));
 });
 
-/** Of which pigments the tables say nothing, in any order: a new one has its row, or is named here. */
-const NOT_KNOWN: readonly {
-  readonly what: string;
-  readonly has: (known: ReturnType<typeof KNOWN.pigment>) => boolean;
-  readonly unknownOf: string;
-}[] = [
-  {
-    what: "lightfastness",
-    has: ({ lightfastness }) => lightfastness !== undefined,
-    unknownOf:
-      "PB 80, PB 86, PG 22, NBr 9, PO 23, PO 64, PO 67, PR 113, PR 251, PR 279, PY 227, PO 86",
-  },
-  {
-    what: "density",
-    has: ({ densities }) => densities.length > 0,
-    unknownOf: "PB 86, PG 8, PG 22, NBr 9, PR 233, PR 279, PY 100, PY 227, PO 86",
-  },
-  {
-    what: "oil absorption",
-    has: ({ oilAbsorptions }) => oilAbsorptions.length > 0,
-    unknownOf:
-      "PBk 1, PB 30, PB 31, PB 33, PB 66, PB 86, PG 8, PG 20, PG 21, PG 22, PG 39, PV 1, PV 2, NBr 9, PR 81, PR 233, PR 279, PY 39, PY 40, PY 100, PY 227, NB 1, NB 2, NY 24, PO 86",
-  },
-  {
-    what: "drying chemistry",
-    has: ({ chemistry }) => chemistry !== undefined,
-    unknownOf:
-      "PW 5, PW 7, PB 30, PB 31, PB 86, PG 20, PG 21, PG 22, PG 39, PR 233, PY 31, PY 32, PY 36, PY 39, PY 159, PY 184, PY 227, PO 86",
-  },
-  {
-    what: "opacity",
-    has: ({ opacity }) => opacity !== undefined,
-    unknownOf:
-      "PBk 1, PBk 19, PBk 32, PB 86, PBr 25, PBr 41, PO 5, PO 64, PO 67, PR 4, PR 5, PR 9, PR 48:4, PR 49, PR 144, PR 146, PR 166, PR 168, PR 214, PR 216, PR 242, PR 251, PR 279, PY 81, PY 95, PY 120, PY 155, PY 180, PY 227, PO 86",
-  },
-];
+/** What of a pigment a table may tell; where none does, its row of pigments.csv says that it is not known. */
+const KNOWN_OF: Readonly<
+  Record<ToldOfPigment, (known: ReturnType<typeof KNOWN.pigment>) => boolean>
+> = {
+  lightfastness: ({ lightfastness }) => lightfastness !== undefined,
+  density: ({ densities }) => densities.length > 0,
+  "oil absorption": ({ oilAbsorptions }) => oilAbsorptions.length > 0,
+  "drying chemistry": ({ chemistry }) => chemistry !== undefined,
+  opacity: ({ opacity }) => opacity !== undefined,
+};
 
 describe("the tables together", () => {
   const { pigments, ...rest } = KNOWN.tables;
@@ -471,17 +446,19 @@ describe("the tables together", () => {
     expect(lacking(({ identity }) => identity?.class !== undefined)).toEqual(["PO 86"]);
     expect(lacking(({ nature }) => nature !== undefined)).toEqual(["PO 86"]);
   });
-  test.each(NOT_KNOWN)(
-    "what the $what of a pigment is, a row with its source tells, or NOT_KNOWN names it",
-    ({ has, unknownOf }) => {
-      const unknown = KNOWN.names.filter((name) => !has(KNOWN.pigment(name)));
-      const named = unknownOf.split(", ");
+  test.each(keysOf(KNOWN_OF))(
+    "the %s of a pigment is told by a row with its source, or its own row says that it is not known",
+    (what) => {
+      const unknown = KNOWN.names.filter((name) => !KNOWN_OF[what](KNOWN.pigment(name)));
+      const said = pigments
+        .filter(({ notKnown = [] }) => notKnown.includes(what))
+        .map(({ colourIndexName }) => colourIndexName);
       expect(
-        unknown.filter((name) => !named.includes(name)),
+        unknown.filter((name) => !said.includes(name)),
         "not known",
       ).toEqual([]);
       expect(
-        named.filter((name) => !unknown.includes(name)),
+        said.filter((name) => !unknown.includes(name)),
         "known by now",
       ).toEqual([]);
     },

@@ -62,11 +62,15 @@ describe("a photograph becomes pictures of every size", () => {
   });
 
   test("a file that two colours show has pictures of each, so that none lies over another's", async () => {
-    const own = "photographs:\n  - { file: both.jpg, of: brush stroke, date: 2026-05-02 }\n";
+    const own = (paint: string): string =>
+      `photographs:\n  - { file: both.jpg, of: brush stroke, date: 2026-05-02, paint: ${paint} }\n`;
     const { records, told } = await photographedWorkshop(
       {
-        "colours/bone-black.md": colourText(own),
-        "colours/second-black.md": colourText(own).replace("Bone Black", "Second Black"),
+        "colours/bone-black.md": colourText(own("[40, 40, 240, 320]")),
+        "colours/second-black.md": colourText(own("[300, 40, 500, 320]")).replace(
+          "Bone Black",
+          "Second Black",
+        ),
       },
       { "both.jpg": await scene().jpeg().toBuffer() },
     );

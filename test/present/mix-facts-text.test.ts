@@ -21,6 +21,7 @@ describe("whether a film of a mixture hides", () => {
     [0.985, 0.005, "hides a chart at 75\u00a0µm (contrast ratio 0.98\u20130.99)"],
     [0.98, 0.02, "may hide a chart at 75\u00a0µm (contrast ratio 0.96\u20131)"],
     [0.979, 0.0, "may hide a chart at 75\u00a0µm (contrast ratio 0.97\u20130.98)"],
+    [0.975, 0.005, "may hide a chart at 75\u00a0µm (contrast ratio 0.97\u20130.98)"],
     [0.94, 0.02, "does not hide a chart at 75\u00a0µm (contrast ratio 0.92\u20130.96)"],
     [0.974, 0.005, "does not hide a chart at 75\u00a0µm (contrast ratio 0.96\u20130.97)"],
   ])("%s ±%s: %s", (ratio, uncertainty, said) => {

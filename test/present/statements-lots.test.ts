@@ -1,4 +1,5 @@
-import { controlChart, type Charted, type ChartSignal } from "../../lib/lots/control-chart.ts";
+import type { Charted, ChartSignal } from "../../lib/lots/chart-signals.ts";
+import { controlChart } from "../../lib/lots/control-chart.ts";
 import { judged, type Criterion } from "../../lib/lots/judgement.ts";
 import type { LotStatement } from "../../lib/lots/statements.ts";
 import { LOT_RULINGS } from "../../lib/words/rulings/lots.ts";

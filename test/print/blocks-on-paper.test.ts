@@ -149,15 +149,15 @@ describe("blocks on paper", () => {
 
   test("the label of a part that goes on over says in each column whose warnings these are", async () => {
     const heading = "Cobalt drier, before it is in the paint";
-    const precautionary = Array.from({ length: 200 }, (_, i) => ({ text: `Precaution ${i + 1}.` }));
+    const precautionary = Array.from({ length: 600 }, (_, i) => ({ text: `Precaution ${i + 1}.` }));
     const label = { heading, remarks: [], precautionaryHeading: "Precautions", precautionary };
     const sheet = sheetPdf(withSection([{ kind: "label", isOfPart: true, label }]), PAPER_SIZES.A4);
     const { pages } = await readPdf(sheet);
     const columns = new Map<string, string[]>();
     pages.forEach((page, number) => {
       for (const { text, x } of page.texts)
-        if (text === heading || /^Precaution \d+\.$/.test(text)) {
-          const key = `${number} ${Math.round(x)}`;
+        if (text === heading || /Precaution \d+\./.test(text)) {
+          const key = `${number} ${x < page.widthPt / 2 ? "left" : "right"}`;
           columns.set(key, [...(columns.get(key) ?? []), text]);
         }
     });

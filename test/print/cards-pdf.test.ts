@@ -301,15 +301,47 @@ test("what a front says in full its back does not repeat, and what the front lef
   }
 });
 
-test("no front of the demonstration goes without the four facts in the workshop's first size", () => {
+const textsIn = (element: Tagged): string[] =>
+  marksOf(element).flatMap((mark) => (mark.kind === "text" ? [mark.text] : []));
+
+test("every front of the demonstration says the same four facts in the same order, in the workshop's first size", () => {
   const [first] = SIZES;
   if (first === undefined) throw new Error("no size of cards");
   const { laid } = laidIn(first);
   expect(laid.length).toBeGreaterThan(30);
+  const names = ["Lasts", "Opacity", "Dries", "Middle tone"];
   for (const { slug, leaves } of laid) {
-    const texts = (leaves[0]?.front ?? [])
-      .flatMap(marksOf)
-      .flatMap((mark) => (mark.kind === "text" ? [mark.text] : []));
-    expect(texts, slug).toEqual(expect.arrayContaining(["Lasts", "Opacity", "Dries"]));
+    const texts = (leaves[0]?.front ?? []).flatMap(textsIn);
+    expect(
+      texts.filter((text) => names.includes(text)),
+      slug,
+    ).toEqual(names);
   }
+});
+
+test("how strong a colour is beside the reference stands on the back of those of its kind alone", () => {
+  const [, roomy] = SIZES;
+  if (roomy === undefined) throw new Error("no second size of cards");
+  const { laid } = laidIn(roomy);
+  const said = (slug: string): boolean =>
+    (laid.find((card) => card.slug === slug)?.leaves ?? []).some(({ back }) =>
+      back.flatMap(textsIn).join(" ").includes("as strong as Lamp Black"),
+    );
+  expect(said("bone-black")).toBe(true);
+  expect(said("spinel-black")).toBe(true);
+  // The reference itself, and another hue.
+  expect(said("lamp-black")).toBe(false);
+  expect(said("cadmium-red")).toBe(false);
+});
+
+test("a swatch of what no coat hides with says that it is a thick layer, and no other does", () => {
+  const [first] = SIZES;
+  if (first === undefined) throw new Error("no size of cards");
+  const { laid } = laidIn(first);
+  const thick = laid
+    .filter(({ leaves }) =>
+      (leaves[0]?.front ?? []).flatMap(textsIn).join(" ").includes("In a thick layer"),
+    )
+    .map(({ slug }) => slug);
+  expect(thick).toEqual(["barytes-medium", "chalk-medium"]);
 });

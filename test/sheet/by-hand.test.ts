@@ -8,7 +8,8 @@ import type { Declared } from "../../lib/sheet/declaration.ts";
 import { figureEntry } from "../../lib/sheet/figure-entries.ts";
 import { pathBelow } from "../../lib/sheet/figure-path.ts";
 import { SHEET } from "../../lib/sheet/sheet.ts";
-import { sheetOf } from "./demonstration-sheets.ts";
+import type { ColourRecord } from "../../lib/records/schema/colour.ts";
+import { RECORDS, sheetOf } from "./demonstration-sheets.ts";
 
 /** What the record says or how it is worked, and the figure to the last digit that is written here; two ends of an estimate. */
 type ByHand = readonly [
@@ -34,10 +35,6 @@ const BY_HAND: Readonly<Record<string, readonly ByHand[]>> = {
     ["oil.oilIndexGPer100g", "as recorded", 99],
     ["oil.oilAbsorptionGPer100g", "that of its only pigment", 72],
     ["oil.pigmentDensityGPerCm3", "that of its only pigment", 1.8],
-    ["oil.finenessOfGrindUm", "as recorded", 30],
-    ["oil.gloss60", "as recorded", 8],
-    ["oil.body", "as recorded", "long"],
-    ["oil.oilSeparation", "as recorded", "slight"],
     ["oil.pvc", "(100 / 1.8) / (100 / 1.8 + 99 / 0.931)", 0.34316],
     ["oil.reducedPvc", "0.34316 / 0.41909, its CPVC", 0.8188],
     ["oil.volumeSolids", "no thinner in it", 1],
@@ -131,22 +128,30 @@ const HELD_BY: Readonly<Record<string, readonly (readonly [figure: FigurePath, n
     "test/sheet/permanence.test.ts": [["permanence.expectation"], ["permanence.blueWool"]],
   };
 
-/** Figures that are declared with how they are found, and without an example. */
-function foundWithoutExample(part: Declared, pattern: string): FigurePath[] {
+/** Every figure below a part, by where it stands. */
+function figuresOf(part: Declared, pattern: string): (readonly [FigurePath, Declared])[] {
   const { shape } = part;
   switch (shape.form) {
     case "figure":
-      return "found" in part && !("example" in part) ? [pattern] : [];
+      return [[pattern, part]];
     case "members":
       return Object.entries(shape.members).flatMap(([key, one]) =>
-        foundWithoutExample(one, pathBelow(pattern, key)),
+        figuresOf(one, pathBelow(pattern, key)),
       );
     case "list":
     case "map":
-      return foundWithoutExample(shape.member, `${pattern}.*`);
+      return figuresOf(shape.member, `${pattern}.*`);
     case "plain":
       return [];
   }
+}
+const FIGURES = figuresOf(SHEET, "");
+
+/** Declared with how they are found, and neither with an example nor as a key of the record. */
+function foundWithoutExample(): FigurePath[] {
+  return FIGURES.flatMap(([pattern, part]) =>
+    "found" in part && !("example" in part || "recordKey" in part) ? [pattern] : [],
+  );
 }
 
 /** Half of the last digit that a value is written to. */
@@ -168,8 +173,29 @@ describe("a figure is as worked by hand", () => {
   });
 });
 
+describe("a figure that is declared as a key of the record", () => {
+  const keyed = FIGURES.flatMap(([pattern, part]) =>
+    "recordKey" in part ? [{ pattern, key: part.recordKey as keyof ColourRecord }] : [],
+  );
+  test("there are such", () => expect(keyed.length).toBeGreaterThan(3));
+  test.each(keyed)("$pattern bears its name, and says what it says", ({ pattern, key }) => {
+    expect(pattern.split(".").at(-1)).toBe(key);
+    const said = [...RECORDS.colours.values()].flatMap(({ slug, record: { [key]: amount } }) =>
+      amount === undefined ? [] : [[slug, amountOf(amount)] as const],
+    );
+    expect(said.length).toBeGreaterThan(0);
+    for (const [slug, value] of said)
+      expect(figureEntry(sheetOf(slug), pattern)?.figure, slug).toMatchObject({ value });
+  });
+});
+
+/** Of an amount with more to it its value alone. */
+function amountOf(amount: unknown): unknown {
+  return typeof amount === "object" && amount !== null && "value" in amount ? amount.value : amount;
+}
+
 describe("each figure that is found is held by something", () => {
-  const wanting = foundWithoutExample(SHEET, "");
+  const wanting = foundWithoutExample();
   const worked = WORKED.map(
     ({ colour, figure }) => certain(figureEntry(sheetOf(colour), figure)).row.pattern,
   );

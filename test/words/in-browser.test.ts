@@ -44,14 +44,22 @@ interface Sent {
   readonly COMPARISON_RULINGS: Readonly<Record<string, (values: object) => string>>;
 }
 
+/** What a script does not say as the page does, of all that the page can be made to say. */
+function otherwiseSaid(script: object, page: object): string[] {
+  const said = textsOf(script, "");
+  const asked = [...textsOf(page, "")].filter(([, text]) => text !== "");
+  expect(asked.length).toBeGreaterThan(80);
+  return asked.flatMap(([path, text]) => (said.get(path) === text ? [] : [path]));
+}
+
 test.for(LANGUAGES)(
   "a script of %s says what pages do, and carries no other's texts",
   async (language) => {
     const { script, said } = await sentIn(language);
     const { pages, numbers, comparisons } = WORDS[language];
     expect(said.LANGUAGE).toBe(language);
-    expect(textsOf(said.COMPARE_PAGES, "")).toEqual(textsOf(pages.compare, ""));
-    expect(textsOf(said.MIXING_PAGES, "")).toEqual(textsOf(pages.mixing, ""));
+    expect(otherwiseSaid(said.COMPARE_PAGES, pages.compare)).toEqual([]);
+    expect(otherwiseSaid(said.MIXING_PAGES, pages.mixing)).toEqual([]);
     expect(said.NUMBERS.decimal(1234.56, 1)).toBe(numbers.decimal(1234.56, 1));
     const apart = {
       one: "Alba",

@@ -78,7 +78,7 @@ export function tintDrying(
           ))
         : takenFrom(trial.figures.touchDryDays);
     return filled(TINT_DRYING, {
-      white: { slug, name, ...(colourIndexName === undefined ? {} : { colourIndexName }) },
+      white: { slug, name, ...(colourIndexName !== undefined && { colourIndexName }) },
       whiteParts: WHITE_PARTS,
       touchDryDays,
       contributions,
@@ -211,12 +211,11 @@ function oils(
 ): OilPart[] {
   if (one?.oil === undefined || other?.oil === undefined) return [];
   if (one.oil === other.oil) return [{ oil: one.oil, massFraction: 1 }];
-  return share === undefined
-    ? []
-    : [
-        { oil: one.oil, massFraction: share },
-        { oil: other.oil, massFraction: 1 - share },
-      ];
+  if (share === undefined) return [];
+  return [
+    { oil: one.oil, massFraction: share },
+    { oil: other.oil, massFraction: 1 - share },
+  ];
 }
 
 /** A drier of one paint is thinned by the other's oil; nothing where by how much is not known. */

@@ -108,8 +108,8 @@ export function cautionsSection({
       (one) =>
         one.gaps.length > 0 || one.hazardStatements.length > 0 || one.supplemental.length > 0,
     ),
-    ...(ufi === undefined ? {} : { ufi }),
-    ...(label === undefined ? {} : { maker: makerWords(label) }),
+    ...(ufi !== undefined && { ufi }),
+    ...(label !== undefined && { maker: makerWords(label) }),
   });
 }
 
@@ -157,7 +157,7 @@ function paintMixture(
     publicSale:
       markets.length === 0 ? bound.size === 0 : markets.some((market) => !bound.has(market)),
     // The largest that it is sold in: reductions for small packages then hold for every size.
-    ...(sizes.length === 0 ? {} : { packageMl: Math.max(...sizes.map(({ ml }) => ml)) }),
+    ...(sizes.length > 0 && { packageMl: Math.max(...sizes.map(({ ml }) => ml)) }),
   };
 }
 
@@ -189,22 +189,17 @@ function makerWords({
 }: StatedLabelForm): NonNullable<CautionsSection["maker"]> {
   return {
     date,
-    ...(safetyDataSheet === undefined
-      ? {}
-      : {
-          dataSheet:
-            typeof safetyDataSheet === "string" ? { url: safetyDataSheet } : safetyDataSheet,
-        }),
-    ...(review === undefined
-      ? {}
-      : {
-          review: {
-            by: review.by,
-            date: review.date,
-            ...(review.wording === undefined ? {} : { wording: review.wording }),
-          },
-        }),
-    ...(ufi === undefined ? {} : { ufi }),
+    ...(safetyDataSheet !== undefined && {
+      dataSheet: typeof safetyDataSheet === "string" ? { url: safetyDataSheet } : safetyDataSheet,
+    }),
+    ...(review !== undefined && {
+      review: {
+        by: review.by,
+        date: review.date,
+        ...(review.wording !== undefined && { wording: review.wording }),
+      },
+    }),
+    ...(ufi !== undefined && { ufi }),
   };
 }
 
@@ -223,7 +218,7 @@ function smallPackageOf(
         smallPackage: {
           rule,
           values: { ...values, statements },
-          ...(source === undefined ? {} : { source }),
+          ...(source !== undefined && { source }),
         },
       };
 }

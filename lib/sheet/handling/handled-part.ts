@@ -82,7 +82,7 @@ function handledPart(
   return {
     slug,
     name: record?.name ?? slug,
-    ...(record?.safetyDataSheet === undefined ? {} : { dataSheet: record.safetyDataSheet }),
+    ...(record?.safetyDataSheet !== undefined && { dataSheet: record.safetyDataSheet }),
     known: part.unknown.length === 0,
     frame,
     edition: elements.edition,

@@ -1,6 +1,5 @@
-import type { Quantity } from "../../quantities/interval.ts";
 import type { LeftOutStatement } from "../../hazard/classify/applicable-classifications.ts";
-import type { TraceStatement } from "../../hazard/classify/finding.ts";
+import type { TraceStatement, TraceShare } from "../../hazard/classify/finding.ts";
 import type { GapStatement, UnknownToxicityStatement } from "../../hazard/label/label-elements.ts";
 import type { PackagingStatement } from "../../hazard/label/packaging.ts";
 import type { PrecautionStatement } from "../../hazard/label/precautionary-choice.ts";
@@ -17,7 +16,6 @@ import {
   type Market,
   type UnitOfPriceMl,
 } from "../../records/schema/terms.ts";
-import type { SourceKey } from "../../sources/source.ts";
 import {
   oneOf,
   optional,
@@ -34,13 +32,7 @@ import {
 interface OfStatement {
   readonly statement: string;
   /** The ingredients that decided, each with its fraction and what its supplier states. */
-  readonly shares?: readonly {
-    readonly slug: string;
-    readonly name: string;
-    readonly massFraction: Quantity;
-    readonly statement?: string;
-    readonly source?: SourceKey;
-  }[];
+  readonly shares?: readonly TraceShare[];
 }
 export type StatementRuling = (TraceStatement | LeftOutStatement | PrecautionStatement) &
   OfStatement;

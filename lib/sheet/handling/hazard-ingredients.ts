@@ -174,10 +174,10 @@ function substance(
     casNumber,
     massFraction,
     classifications: classifications(hazards),
-    ...(acuteToxicity === undefined ? {} : { acuteToxicity }),
+    ...(acuteToxicity !== undefined && { acuteToxicity }),
     metals: hazardMetals(record, hazardKnowledge.metals),
     substances: substancesOf(record, hazardKnowledge.substances),
-    ...(workplaceLimit === undefined ? {} : { workplaceLimit }),
+    ...(workplaceLimit !== undefined && { workplaceLimit }),
   };
 }
 
@@ -216,6 +216,6 @@ function classifications(
   return hazards.map((hazard): string | ClassificationForm => {
     if (typeof hazard === "string") return hazard;
     const { limits, ...rest } = hazard;
-    return { ...rest, ...(limits === undefined ? {} : { specificLimits: limits }) };
+    return { ...rest, ...(limits !== undefined && { specificLimits: limits }) };
   });
 }

@@ -183,17 +183,15 @@ function contentsTexts(
       }),
     );
   return {
-    ...(substances.length === 0
-      ? {}
-      : {
-          [SUBSTANCES_LINE]: inEach((language) =>
-            substancesLine(
-              knowledge.texts,
-              substances.map((one) => nameIn(one, language, knowledge)),
-              language,
-            ),
-          ),
-        }),
+    ...(substances.length > 0 && {
+      [SUBSTANCES_LINE]: inEach((language) =>
+        substancesLine(
+          knowledge.texts,
+          substances.map((one) => nameIn(one, language, knowledge)),
+          language,
+        ),
+      ),
+    }),
     ...Object.fromEntries(
       notClassified.map(({ values: { metals, advice } }) => [
         metalLineKey(metals),

@@ -40,18 +40,20 @@ export function offerSection(
   const isMade = colour.record.discontinued === undefined;
   const priced = isMade && isOffered(cautions) && currency !== undefined;
   return restingOn([...colourRecord(colour, "sizes", "legalBasis", "discontinued"), WORKSHOP], {
-    ...(priced ? { currency } : {}),
+    ...(priced && { currency }),
     sizes:
       unknown.length > 0
         ? []
         : sizes.map(({ ml, price }) => ({
             ml,
-            ...(priced && price !== undefined
-              ? { price, ...unitPriceOf(price, ml, prices?.unitMl ?? LITRE_ML, currency) }
-              : {}),
+            ...(priced &&
+              price !== undefined && {
+                price,
+                ...unitPriceOf(price, ml, prices?.unitMl ?? LITRE_ML, currency),
+              }),
           })),
     withheldFor: marketsWithoutOffer(cautions),
-    ...(unknown.length === 0 ? {} : { notClassified: unknown }),
+    ...(unknown.length > 0 && { notClassified: unknown }),
   });
 }
 

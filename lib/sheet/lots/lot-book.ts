@@ -1,7 +1,8 @@
 /** All lots of a colour, held against its standard and each other. */
 import { readOnce, readWhenAsked, type RememberedReads } from "../../kept/reads.ts";
 import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
-import { controlChart, type Charted, type ControlChart } from "../../lots/control-chart.ts";
+import type { Charted } from "../../lots/chart-signals.ts";
+import { controlChart, type ControlChart } from "../../lots/control-chart.ts";
 import type { Correction } from "../../lots/correction.ts";
 import type { Tolerances } from "../../lots/judgement.ts";
 import {
@@ -16,6 +17,7 @@ import { lotStrength } from "../../lots/lot-strength.ts";
 import { replicateSpread } from "../../lots/replicate-spread.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
 import { remembered } from "../../quantities/remembered.ts";
+import { grouped } from "../../quantities/grouped.ts";
 import type { Colour, Lot, Records } from "../../records/records.ts";
 import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
@@ -92,15 +94,9 @@ export function lotsOf(colour: string, { lots }: Records): readonly Lot[] {
   return lotsByColour(lots).get(colour) ?? [];
 }
 
-const lotsByColour = remembered((lots: Records["lots"]): ReadonlyMap<string, readonly Lot[]> => {
-  const of = new Map<string, Lot[]>();
-  for (const lot of lots.values()) {
-    const own = of.get(lot.record.colour);
-    if (own === undefined) of.set(lot.record.colour, [lot]);
-    else own.push(lot);
-  }
-  return of;
-});
+const lotsByColour = remembered((lots: Records["lots"]) =>
+  grouped([...lots.values()].map((lot) => [lot.record.colour, lot])),
+);
 
 function lotBook(
   colour: Colour,
@@ -142,7 +138,7 @@ function lotBook(
   })).filter((series) => series.points.length > 1);
   return {
     colour,
-    ...(standard === undefined ? {} : { standard }),
+    ...(standard !== undefined && { standard }),
     lots,
     planned: own.filter(({ record }) => record.planned === true),
     tolerances,
@@ -175,7 +171,7 @@ function standardBeside(standard: LotFigures, { standard: again }: Lot): LotFigu
   const { masstone, letDowns } = readSpectra(again.masstone, again.letDowns);
   return {
     ...standard,
-    ...(masstone === undefined ? {} : { masstone }),
+    ...(masstone !== undefined && { masstone }),
     letDowns: [...letDowns, ...standard.letDowns],
   };
 }
@@ -187,8 +183,8 @@ function standardFigures(colour: Colour, standard: Lot | undefined): LotFigures 
   const density = standard?.record.densityGPerCm3;
   return {
     ...readSpectra(colour.masstone, standardLetDowns(colour, standard)),
-    ...(typeof value === "number" ? { oilIndexGPer100g: value } : {}),
-    ...(density === undefined ? {} : { densityGPerCm3: density }),
+    ...(typeof value === "number" && { oilIndexGPer100g: value }),
+    ...(density !== undefined && { densityGPerCm3: density }),
   };
 }
 
@@ -196,9 +192,9 @@ function lotFigures({ record, masstone, letDowns }: Lot): LotFigures {
   const pigmentG = record.pigments.reduce((sum, { massG }) => sum + massG, 0);
   return {
     ...readSpectra(masstone, letDowns),
-    ...(record.finenessOfGrindUm === undefined ? {} : { finenessUm: record.finenessOfGrindUm }),
-    ...(record.oil === undefined ? {} : { oilIndexGPer100g: (100 * record.oil.massG) / pigmentG }),
-    ...(record.densityGPerCm3 === undefined ? {} : { densityGPerCm3: record.densityGPerCm3 }),
+    ...(record.finenessOfGrindUm !== undefined && { finenessUm: record.finenessOfGrindUm }),
+    ...(record.oil !== undefined && { oilIndexGPer100g: (100 * record.oil.massG) / pigmentG }),
+    ...(record.densityGPerCm3 !== undefined && { densityGPerCm3: record.densityGPerCm3 }),
   };
 }
 
@@ -257,6 +253,6 @@ function workshopSpread(records: Records): WorkshopSpread {
             degrees: one.degrees / 3,
           },
         }),
-    ...(strength === undefined ? {} : { strengthPercent: strength }),
+    ...(strength !== undefined && { strengthPercent: strength }),
   };
 }

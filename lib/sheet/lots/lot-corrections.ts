@@ -131,17 +131,16 @@ export function candidates(colour: Colour, lot: Lot, matter: Matter): Candidate[
       .flatMap((other): Candidate[] => {
         const paint = paintInWhite(other.masstone, other.letDowns, matter);
         const mostShare = mostShareOf(other, lot);
-        return paint === undefined || mostShare === 0
-          ? []
-          : [
-              {
-                slug: other.slug,
-                name: other.record.number,
-                kind: "lot",
-                paint,
-                ...(mostShare === undefined ? {} : { mostShare }),
-              },
-            ];
+        if (paint === undefined || mostShare === 0) return [];
+        return [
+          {
+            slug: other.slug,
+            name: other.record.number,
+            kind: "lot",
+            paint,
+            ...(mostShare !== undefined && { mostShare }),
+          },
+        ];
       }),
   ];
 }
@@ -188,15 +187,14 @@ function addedColour(
       letDown === undefined
         ? filmedPaint(colour, way.like, theta, records)
         : { paint: letDown, spread: 0 };
-    return added === undefined
-      ? []
-      : [
-          {
-            ...named,
-            paint: scaledPaint(added.paint, way.scattering),
-            spread: Math.hypot(added.spread, way.spread),
-          },
-        ];
+    if (added === undefined) return [];
+    return [
+      {
+        ...named,
+        paint: scaledPaint(added.paint, way.scattering),
+        spread: Math.hypot(added.spread, way.spread),
+      },
+    ];
   });
   return found === undefined ? [] : [found];
 }

@@ -18,12 +18,11 @@ export function lotsSection(slug: string, records: Records): LotsSection | undef
     );
   const [recalled, conceded] = [ruled("recalled"), ruled("conceded")];
   const told = [...describes, ...recalled, ...conceded];
-  return standard === undefined && told.length === 0
-    ? undefined
-    : {
-        ...(standard === undefined ? {} : { standard: standard.record.number }),
-        describes,
-        ...(recalled.length === 0 ? {} : { recalled }),
-        ...(conceded.length === 0 ? {} : { conceded }),
-      };
+  if (standard === undefined && told.length === 0) return undefined;
+  return {
+    ...(standard !== undefined && { standard: standard.record.number }),
+    describes,
+    ...(recalled.length > 0 && { recalled }),
+    ...(conceded.length > 0 && { conceded }),
+  };
 }

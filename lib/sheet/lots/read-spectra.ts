@@ -9,7 +9,7 @@ export function readSpectra(
   tints: readonly TintReading[],
 ): Pick<LotFigures, "masstone" | "letDowns"> {
   return {
-    ...(masstone !== undefined && isSpectrum(masstone) ? { masstone: lotReading(masstone) } : {}),
+    ...(masstone !== undefined && isSpectrum(masstone) && { masstone: lotReading(masstone) }),
     letDowns: tints.flatMap(({ white, massRatio, ratioKind, reading }) =>
       isSpectrum(reading) ? [{ white, massRatio, ratioKind, reading: lotReading(reading) }] : [],
     ),
@@ -20,6 +20,6 @@ export function readSpectra(
 function lotReading(reading: SpectrumReading): LotReading {
   return {
     ...opticsReading(reading),
-    ...(reading.calibration === undefined ? {} : { calibration: reading.calibration }),
+    ...(reading.calibration !== undefined && { calibration: reading.calibration }),
   };
 }

@@ -70,7 +70,7 @@ export function componentPaints(
     const colour = tube === undefined ? singlePigmentPaint(part.slug, fits, records) : tube.paint;
     return {
       part,
-      ...(tube === undefined ? {} : { paintParts: tube.paintParts }),
+      ...(tube !== undefined && { paintParts: tube.paintParts }),
       colour,
       fit: colour && fits.get(colour.slug),
       paint: colour && paintFacts(colour, records),
@@ -152,7 +152,7 @@ export function mixtureComponents(
     return {
       slug: part.slug,
       name: part.name,
-      ...(colour === undefined ? {} : { paint: { slug: colour.slug, name: colour.record.name } }),
+      ...(colour !== undefined && { paint: { slug: colour.slug, name: colour.record.name } }),
       pigmentVolumeFraction: share(
         "share by mass over density",
         { ...fractions, ...densities },

@@ -132,9 +132,9 @@ export function mixtureWhite(at: MixedInWhite): WorkedWhite {
             ...origin,
             method: "middle one of the misses of its drawdowns",
           }),
-    ...(pair === undefined ? {} : { pair }),
+    ...(pair !== undefined && { pair }),
     drifts: componentDrifts(at),
-    ...(singleBlack === undefined ? {} : { singleBlack }),
+    ...(singleBlack !== undefined && { singleBlack }),
   };
   return isStatement(ratio)
     ? { white: figures, refusal: ratio }
@@ -177,14 +177,12 @@ function mixtureSteps(at: MixedInWhite): MixtureStep[] {
     return {
       massRatio,
       ...predicted(tint, mixedFrom(at)),
-      ...(measured === undefined
-        ? {}
-        : {
-            missDeltaE00: notationFigure(deltaE00(tint.lab, measured), "1", {
-              ...mixedFrom(at),
-              method: "\u0394E00 between what its components predict and its own drawdown",
-            }),
-          }),
+      ...(measured !== undefined && {
+        missDeltaE00: notationFigure(deltaE00(tint.lab, measured), "1", {
+          ...mixedFrom(at),
+          method: "\u0394E00 between what its components predict and its own drawdown",
+        }),
+      }),
     };
   };
   return [
@@ -209,7 +207,7 @@ function predicted(
   return {
     lab: { "D65/10": labFigures(lab, origin, u) },
     uncertainty: p68,
-    ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
+    ...(!isStatement(munsell) && { munsell: munsellFigures(munsell, origin) }),
     ...screenFigures(notations.screen, origin),
   };
 }

@@ -86,17 +86,14 @@ function spectrumFigures(
   return {
     xyz: each(shown, (viewing) => xyzFigures(notations.xyz[viewing], summed)),
     lab,
-    ...(isStatement(notations.munsell)
-      ? {}
-      : {
-          munsell: munsellFigures(
-            notations.munsell,
-            from("C/2", "renotation, interpolated in LCHab", "newhall-1943"),
-          ),
-        }),
-    ...(isStatement(notations.munsell)
-      ? {}
-      : blockName(notations.munsell, blocks, from("C/2", BY_BLOCKS, "nbs-sp-440"))),
+    ...(!isStatement(notations.munsell) && {
+      munsell: munsellFigures(
+        notations.munsell,
+        from("C/2", "renotation, interpolated in LCHab", "newhall-1943"),
+      ),
+    }),
+    ...(!isStatement(notations.munsell) &&
+      blockName(notations.munsell, blocks, from("C/2", BY_BLOCKS, "nbs-sp-440"))),
     ...screenFigures(notations.screen, from("D65/2", "CSS colour from D65/2", "css-color-4")),
   };
 }
@@ -201,20 +198,16 @@ function figuresOfLab(
   return {
     xyz: { [viewing]: xyzFigures(labToXyz(lab, viewing), summed) },
     lab: { [viewing]: own },
-    ...(munsell === undefined
-      ? {}
-      : {
-          munsell: munsellFigures(
-            munsell.notation,
-            follows(munsell.approximate, "renotation, interpolated in LCHab", "newhall-1943"),
-          ),
-        }),
-    ...(munsell === undefined
-      ? {}
-      : blockName(munsell.notation, blocks, follows(munsell.approximate, BY_BLOCKS, "nbs-sp-440"))),
-    ...(screen === undefined
-      ? {}
-      : screenFigures(screen.notation, follows(screen.approximate, "CSS colour", "css-color-4"))),
+    ...(munsell !== undefined && {
+      munsell: munsellFigures(
+        munsell.notation,
+        follows(munsell.approximate, "renotation, interpolated in LCHab", "newhall-1943"),
+      ),
+    }),
+    ...(munsell !== undefined &&
+      blockName(munsell.notation, blocks, follows(munsell.approximate, BY_BLOCKS, "nbs-sp-440"))),
+    ...(screen !== undefined &&
+      screenFigures(screen.notation, follows(screen.approximate, "CSS colour", "css-color-4"))),
   };
 }
 

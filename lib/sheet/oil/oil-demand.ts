@@ -77,7 +77,7 @@ export function oilDemand(
       oilIndex,
       mainOil: main,
       reasons,
-      ...(contradiction === undefined ? {} : { contradiction }),
+      ...(contradiction !== undefined && { contradiction }),
     };
   }
   if (isKnown(oilAbsorption)) {

@@ -23,7 +23,7 @@ export function reducedPvcFigure(
     pigmentDensity: paint.pigmentDensityGPerCm3,
     ...inputs(paint, binding, paint.solvents),
     oilAbsorption,
-    ...(ratio === undefined ? {} : { ratio }),
+    ...(ratio !== undefined && { ratio }),
   };
   return derivedFigure(
     { name: "PVC / CPVC", unit: "1", source: "bierwagen-hay-1975" },

@@ -15,21 +15,23 @@ export function acrossWhites(tints: readonly TintSection[], records: Records): S
   const compared = EQUAL_LIGHTNESSES.flatMap((L): Statement[] => {
     const reached = tints.flatMap(({ white, atL, sentence }) => {
       const at = atL[String(L) as EqualLightness];
-      return at === undefined ||
+      if (
+        at === undefined ||
         "contrast" in sentence.values ||
         !isKnown(at.a) ||
         !isKnown(at.b) ||
         !isKnown(at.massRatio) ||
         at.massRatio.value > HARDLY_ANY_WHITE
-        ? []
-        : [
-            {
-              white: white.name,
-              a: at.a.value,
-              b: at.b.value,
-              uncertainty: { a: at.a.uncertainty ?? 0, b: at.b.uncertainty ?? 0 },
-            },
-          ];
+      )
+        return [];
+      return [
+        {
+          white: white.name,
+          a: at.a.value,
+          b: at.b.value,
+          uncertainty: { a: at.a.uncertainty ?? 0, b: at.b.uncertainty ?? 0 },
+        },
+      ];
     });
     return reached.length < 2 ? [] : [whitesRuling(L, reached)];
   });

@@ -84,13 +84,12 @@ function whiteFilmRecords(fit: ColourFit | FitRefusal | undefined, records: Reco
   if (fit?.kind !== "fit") return [];
   return fit.whites.flatMap(({ slug }) => {
     const white = records.colours.get(slug);
-    return white === undefined
-      ? []
-      : [
-          ...filmRecords(white, records),
-          ...ingredientRecords(white, records),
-          ...colourRecord(white, "oilIndexGPer100g"),
-        ];
+    if (white === undefined) return [];
+    return [
+      ...filmRecords(white, records),
+      ...ingredientRecords(white, records),
+      ...colourRecord(white, "oilIndexGPer100g"),
+    ];
   });
 }
 

@@ -22,11 +22,11 @@ export function fadingComponents(
           name,
           colourIndexName,
           expected: records.knowledge.pigment(colourIndexName).lightfastness,
-          ...(category === undefined ? {} : { stated: { category, form, source } }),
+          ...(category !== undefined && { stated: { category, form, source } }),
         },
       ],
       exposures: (exposures ?? []).map(recordedExposure),
-      ...(lightfastness === undefined ? {} : { stated: lightfastness }),
+      ...(lightfastness !== undefined && { stated: lightfastness }),
     };
   });
 }
@@ -49,12 +49,10 @@ export function recordedExposure({
     form,
     standard,
     exposure,
-    ...(isKnown(found)
-      ? {
-          standing: found.standing as RootStanding,
-          ...(found.source === undefined ? {} : { source: found.source }),
-        }
-      : {}),
+    ...(isKnown(found) && {
+      standing: found.standing as RootStanding,
+      ...(found.source !== undefined && { source: found.source }),
+    }),
   };
 }
 

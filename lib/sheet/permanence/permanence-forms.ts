@@ -82,7 +82,7 @@ function changeFigure(
   const of = {
     unit: "1",
     inputs: colourRecord(colour, "exposures"),
-    ...(only?.source === undefined ? {} : { source: only.source }),
+    ...(only?.source !== undefined && { source: only.source }),
   };
   return known.length === 1 && only !== undefined
     ? sourceFigure(standing, mean, { ...of, method: only.method, uncertainty: only.uncertainty })

@@ -31,7 +31,7 @@ export function permanenceSection(ofColour: PaintOfColour): PermanenceSection {
       ruling: permanenceRuling({
         pigments,
         exposures,
-        ...(stated === undefined ? {} : { stated }),
+        ...(stated !== undefined && { stated }),
       }),
       byPigments: permanenceRuling({ pigments, exposures: [] }),
       stated,
@@ -52,7 +52,7 @@ function statedPigment(
     name,
     colourIndexName,
     expected: records.knowledge.pigment(colourIndexName).lightfastness,
-    ...(category === undefined ? {} : { stated: { category, form, source } }),
+    ...(category !== undefined && { stated: { category, form, source } }),
   };
 }
 

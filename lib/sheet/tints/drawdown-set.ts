@@ -43,33 +43,29 @@ export function drawdownSet(colour: Colour, records: Records): DrawdownSet {
     const { masstone } = whiteColour(slug, records);
     const paint = paintOfWhite(slug, records);
     const notPredicted = paint && effectOfPigments(paint, records);
-    return masstone === undefined
-      ? []
-      : [
-          {
-            slug,
-            masstone: opticsReading(masstone),
-            ...(notPredicted === undefined ? {} : { notPredicted }),
-            ...(paint === undefined ? {} : paintFilms(paint, records)),
-          },
-        ];
+    if (masstone === undefined) return [];
+    return [
+      {
+        slug,
+        masstone: opticsReading(masstone),
+        ...(notPredicted !== undefined && { notPredicted }),
+        ...(paint !== undefined && paintFilms(paint, records)),
+      },
+    ];
   });
   const tintsWithout = colour.tints.filter(({ reading }) => !isSpectrum(reading));
   const masstoneWithout = colour.masstone !== undefined && !isSpectrum(colour.masstone);
   const notPredicted = effectOfPigments(colour, records);
   return {
-    ...(notPredicted === undefined ? {} : { notPredicted }),
-    ...(masstoneWithout || tintsWithout.length > 0
-      ? {
-          withoutSpectrum: {
-            masstone: masstoneWithout,
-            tints: tintsWithout.map((tint) => ({ id: tintId(tint), white: tint.white })),
-          },
-        }
-      : {}),
-    ...(colour.masstone !== undefined && isSpectrum(colour.masstone)
-      ? { masstone: opticsReading(colour.masstone) }
-      : {}),
+    ...(notPredicted !== undefined && { notPredicted }),
+    ...((masstoneWithout || tintsWithout.length > 0) && {
+      withoutSpectrum: {
+        masstone: masstoneWithout,
+        tints: tintsWithout.map((tint) => ({ id: tintId(tint), white: tint.white })),
+      },
+    }),
+    ...(colour.masstone !== undefined &&
+      isSpectrum(colour.masstone) && { masstone: opticsReading(colour.masstone) }),
     ...paintFilms(colour, records),
     whites,
     tints: spectral.map((tint): Tint => {
@@ -80,7 +76,7 @@ export function drawdownSet(colour: Colour, records: Records): DrawdownSet {
         massRatio: tint.colourParts / tint.whiteParts,
         ratioKind: tint.ratioKind,
         reading: opticsReading(tint.reading),
-        ...(film === undefined ? {} : { film }),
+        ...(film !== undefined && { film }),
       };
     }),
   };

@@ -114,7 +114,7 @@ function expectedStep(
     lab: {
       "D65/10": labRange(tint.lab, axisUncertainty(tint.uncertainty.p90, tint.lab), origin),
     },
-    ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
+    ...(!isStatement(munsell) && { munsell: munsellFigures(munsell, origin) }),
     ...(beneath === undefined
       ? screenFigures(notations.screen, origin)
       : screenFigures(readingNotations(beneath).screen, {

@@ -43,8 +43,8 @@ export function paintFilms(colour: Colour, records: Records): PaintFilms {
   if (film === undefined && films.length === 0) return {};
   const mass = massPerVolume(colour, records);
   return {
-    ...(film === undefined ? {} : { film: { ...film, ...mass } }),
-    ...(films.length === 0 ? {} : { films: films.map((one) => ({ ...one, ...mass })) }),
+    ...(film !== undefined && { film: { ...film, ...mass } }),
+    ...(films.length > 0 && { films: films.map((one) => ({ ...one, ...mass })) }),
   };
 }
 
@@ -56,7 +56,7 @@ function massPerVolume(colour: Colour, records: Records): Pick<PaintFilm, "massP
   return {
     massPerVolume: {
       paint,
-      ...(isKnown(pigmentFraction) ? { pigment: paint * midpoint(pigmentFraction.value) } : {}),
+      ...(isKnown(pigmentFraction) && { pigment: paint * midpoint(pigmentFraction.value) }),
     },
   };
 }

@@ -8,7 +8,7 @@ export function opticsReading(reading: SpectrumReading): Measurement {
     spectrum,
     geometry,
     noise,
-    ...(surface === undefined ? {} : { surface }),
+    ...(surface !== undefined && { surface }),
   };
 }
 

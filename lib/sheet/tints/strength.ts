@@ -135,7 +135,7 @@ export function comparedLadders(
       unit: "1",
       method: "how well the let-downs of both tell it",
       inputs: drawdowns,
-      ...(one === other ? {} : { uncertainty: compared.uncertainty }),
+      ...(one !== other && { uncertainty: compared.uncertainty }),
     }),
     atL50:
       reached ??

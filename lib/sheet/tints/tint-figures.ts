@@ -60,13 +60,17 @@ const AT_LIGHTNESS = section({
 });
 export type AtLightness = SectionOf<typeof AT_LIGHTNESS>;
 
+/** L* at which colours are compared in a white, from the palest: keys of `atL`. */
+export const LIGHTNESS_KEYS = ["70", "50", "30"] as const;
+export type EqualLightness = (typeof LIGHTNESS_KEYS)[number];
+
 /** What the colour does in one white. */
 export const TINT = section({
   white: section({ slug: text, name: text, colourIndexName: optional(text) }),
   standing: STANDING,
   massRatioKind: RATIO_KIND,
   steps: list(TINT_STEP),
-  atL: map(["70", "50", "30"], AT_LIGHTNESS),
+  atL: map(LIGHTNESS_KEYS, AT_LIGHTNESS),
   sentence: statementAmong<TintStatement>(),
   /** Why nothing is predicted between the measured steps, where nothing is. */
   refusal: optional(statement),
@@ -74,4 +78,3 @@ export const TINT = section({
   strengthParts: optional(STRENGTH_PARTS),
 });
 export type TintSection = SectionOf<typeof TINT>;
-export type EqualLightness = keyof TintSection["atL"];

@@ -19,7 +19,7 @@ import {
   type JudgedTint,
   type TintStatement,
 } from "../../optics/tints/tint-statement.ts";
-import { type RecordRoot } from "../../quantities/figure.ts";
+import type { RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
@@ -116,7 +116,7 @@ function tintSection(
     white: {
       slug,
       name: white.name,
-      ...(white.colourIndexName === undefined ? {} : { colourIndexName: white.colourIndexName }),
+      ...(white.colourIndexName !== undefined && { colourIndexName: white.colourIndexName }),
     },
     standing: "measured",
     massRatioKind: kind,
@@ -126,8 +126,8 @@ function tintSection(
     ].toSorted((one, other) => other.colourShare - one.colourShare),
     atL,
     sentence,
-    ...(parts === undefined ? {} : { strengthParts: parts }),
-    ...(refusal === undefined ? {} : { refusal }),
+    ...(parts !== undefined && { strengthParts: parts }),
+    ...(refusal !== undefined && { refusal }),
   };
 }
 

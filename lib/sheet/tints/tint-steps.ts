@@ -70,25 +70,24 @@ export function measuredStep(
     massRatio: tint.massRatio,
     colourShare: tint.colourParts / tint.whiteParts,
     standing: "measured",
-    ...(tint.reading.form === "chip" ? {} : { geometry: tint.reading.geometry }),
+    ...(tint.reading.form !== "chip" && { geometry: tint.reading.geometry }),
     lab,
-    ...(munsell === undefined ? {} : { munsell }),
+    ...(munsell !== undefined && { munsell }),
     ...(srgb === undefined || displayP3 === undefined || oklch === undefined
       ? {}
       : { srgb, displayP3, oklch }),
-    ...(reading.form === "spectrum"
-      ? tintWithoutGloss(reading, surface, {
-          standing: "derived",
-          inputs: read,
-        })
-      : {}),
-    ...(verdict === undefined
-      ? {}
-      : { residualDeltaE00: notationFigure(verdict.residualDeltaE00, "1", origin) }),
+    ...(reading.form === "spectrum" &&
+      tintWithoutGloss(reading, surface, {
+        standing: "derived",
+        inputs: read,
+      })),
+    ...(verdict !== undefined && {
+      residualDeltaE00: notationFigure(verdict.residualDeltaE00, "1", origin),
+    }),
     ...(verdict === undefined || isStatement(verdict.leaveOneOutDeltaE00)
       ? {}
       : { leaveOneOutDeltaE00: notationFigure(verdict.leaveOneOutDeltaE00, "1", origin) }),
-    ...(verdict?.suspect === undefined ? {} : { suspect: verdict.suspect }),
+    ...(verdict?.suspect !== undefined && { suspect: verdict.suspect }),
   };
 }
 
@@ -128,7 +127,7 @@ function predictedStep(
     standing: "derived",
     geometry,
     lab: { "D65/10": labFigures(tint.lab, origin, u) },
-    ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
+    ...(!isStatement(munsell) && { munsell: munsellFigures(munsell, origin) }),
     ...screenFigures(screen, origin),
     ...tintWithoutGloss({ spectrum: tint.spectrum, geometry }, surface, origin),
     uncertainty: tint.uncertainty.p68,

@@ -1,5 +1,4 @@
-import { GEOMETRY_NAMES } from "./geometry-names.ts";
-import { inGerman } from "./closed-sets.ts";
+import { GEOMETRIES, wordOf } from "../closed-sets.ts";
 import { percent, significant, within } from "./phrases.ts";
 
 type NamedTint = { readonly tint: string; readonly white: string };
@@ -20,7 +19,7 @@ export function drawdown(name: string): string {
 }
 
 export function geometry(of: string): string {
-  return inGerman(GEOMETRY_NAMES, of);
+  return wordOf(GEOMETRIES, of, "de");
 }
 
 export function wavelengths(count: number): string {

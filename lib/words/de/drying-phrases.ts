@@ -1,9 +1,8 @@
 import type { DrierRow } from "../../drying/added-drier.ts";
-import type { DryingCause } from "../../drying/chemistry-drying.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../drying/statements.ts";
 import type { ValuesOf } from "../../quantities/statement.ts";
-import { CHEMISTRY_NAMES, inGerman, METAL_NAMES, OIL_NAMES } from "./closed-sets.ts";
+import { CHEMISTRIES, DRYING_CAUSES, METALS, OILS, wordOf } from "../closed-sets.ts";
 import {
   bracketed,
   dayCount,
@@ -16,16 +15,6 @@ import {
   within,
   withUnit,
 } from "./phrases.ts";
-
-/** Why a pigment slows drying, after a colon. */
-const CAUSES: Readonly<Record<DryingCause, string>> = {
-  "catalyses oxidation": "es hilft dem Öl, Sauerstoff aufzunehmen",
-  "takes no part": "es ist unbeteiligt",
-  "binds into soaps": "es bildet mit dem Öl Seifen",
-  "takes up radicals":
-    "sein Kohlenstoff fängt die Radikale, durch die Öl trocknet, und nimmt Trockenstoff auf",
-  "brings no drying metal": "es bringt kein Metall mit, das Öl trocknet",
-};
 
 export const ACTS: Readonly<Record<DrierRow["acts"], string>> = {
   surface: "trocknet von der Oberfläche her",
@@ -56,7 +45,7 @@ export function classed({
 }
 
 export function oilShare({ oil, massFraction }: Of<"linseed-sets-the-days">): string {
-  return `${OIL_NAMES[oil]}${shareOf(massFraction, "des Öls")}`;
+  return `${OILS[oil].de}${shareOf(massFraction, "des Öls")}`;
 }
 
 function shareOf(massFraction: number | undefined, whole: string): string {
@@ -90,12 +79,14 @@ type Acting = Of<"pigment-speeds-drying" | "white-speeds-drying" | "pigment-slow
 
 export function speeds(subject: string, v: Acting): string {
   return sentence(
-    `${subject} beschleunigt die Trocknung (${inGerman(CHEMISTRY_NAMES, v.chemistry)}): ${CAUSES[v.cause]} (${alone(v)})`,
+    `${subject} beschleunigt die Trocknung (${wordOf(CHEMISTRIES, v.chemistry, "de")}): ${DRYING_CAUSES[v.cause].de} (${alone(v)})`,
   );
 }
 
 export function slows(subject: string, v: Acting): string {
-  return sentence(`${subject} verlangsamt die Trocknung: ${CAUSES[v.cause]} (${alone(v)})`);
+  return sentence(
+    `${subject} verlangsamt die Trocknung: ${DRYING_CAUSES[v.cause].de} (${alone(v)})`,
+  );
 }
 
 export function takesNoPart(subject: string, v: Acting): string {
@@ -103,7 +94,7 @@ export function takesNoPart(subject: string, v: Acting): string {
 }
 
 export function drier({ metal, percentOnOil }: Of<"added-drier">): string {
-  return `${METAL_NAMES[metal]}-Trockenstoff (${withUnit(significant(percentOnOil, 2), "%")} Metall auf Öl)`;
+  return `${METALS[metal].de}-Trockenstoff (${withUnit(significant(percentOnOil, 2), "%")} Metall auf Öl)`;
 }
 
 export function film({ filmThicknessUm, classFilmUm, factor }: Of<"thick-film-slows">): string {

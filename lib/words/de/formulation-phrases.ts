@@ -1,9 +1,8 @@
 import type { ParticleClass } from "../../formulation/particle-class.ts";
-import type { OilAbsorptionMethod } from "../../formulation/oil-absorption-method.ts";
 import type { Finish } from "../../formulation/finish.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
 import type { ValuesOf } from "../../quantities/statement.ts";
-import { FINISH_WORDS } from "./closed-sets.ts";
+import { FINISHES } from "../closed-sets.ts";
 import {
   decimals,
   listed,
@@ -21,12 +20,6 @@ export const GRAINS: Readonly<Record<ParticleClass, string>> = {
   coarse: "eines groben Pigments",
 };
 
-export const WAYS: Readonly<Record<OilAbsorptionMethod["way"], string>> = {
-  "spatula rub-out": "Anreiben mit dem Spatel",
-  "palette-knife rub-out": "Anreiben mit dem Palettenmesser",
-  "stirred to a soft ball": "Rühren zur weichen Kugel",
-};
-
 type Of<R extends FormulationStatement["rule"]> = ValuesOf<FormulationStatement, R>;
 
 /** From the first to the last class that an estimate reaches into. */
@@ -35,8 +28,8 @@ export function fromTo(classes: readonly string[]): string {
 }
 
 export function asRead(measured: Finish, expected: readonly Finish[]): string {
-  return `Gemessen ${FINISH_WORDS[measured]}, erwartet ${listed(
-    expected.map((each) => FINISH_WORDS[each]),
+  return `Gemessen ${FINISHES[measured].de}, erwartet ${listed(
+    expected.map((each) => FINISHES[each].de),
     "or",
   )}`;
 }
@@ -61,10 +54,10 @@ export function finish(
 ): string {
   const reach =
     spans.length > 1
-      ? `; die Schätzung reicht ${fromTo(spans.map((each) => FINISH_WORDS[each]))}`
+      ? `; die Schätzung reicht ${fromTo(spans.map((each) => FINISHES[each].de))}`
       : "";
   return sentence(
-    `${FINISH_WORDS[expected]} zu erwarten: die PVK liegt bei ${decimals(reducedPvc, 2)} der wirksamen KPVK, ${because}${reach}`,
+    `${FINISHES[expected].de} zu erwarten: die PVK liegt bei ${decimals(reducedPvc, 2)} der wirksamen KPVK, ${because}${reach}`,
   );
 }
 

@@ -1,11 +1,9 @@
 /** Translation, to be reviewed by a reader of trade German. */
-import { FACT_WORDS } from "./fact-words.ts";
 import { CRITERIA, limitsText } from "./lot-phrases.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { within } from "../phrases.ts";
-import { BOUND_WORDS, SIGNAL_WORDS } from "./closed-sets.ts";
-import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
+import { contributionWords } from "../contribution-name.ts";
 import { tableWords } from "../table-words.ts";
 import { pageWords } from "../pages/all-pages.ts";
 import { rulingsIn } from "../rulings/all-rulings.ts";
@@ -13,7 +11,7 @@ import { COMPARISON_RULINGS } from "../rulings/comparison.ts";
 import { wordingsIn } from "../rulings/rulings-in-each.ts";
 import { tintSentences } from "../tint-sentence.ts";
 import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed } from "./phrases.ts";
-import { TERMS, TRADE } from "./terms.ts";
+import { TRADE } from "./trade-terms.ts";
 
 const PAGES = pageWords("de");
 
@@ -21,24 +19,20 @@ export const GERMAN: Words = {
   language: "de",
   about: ABOUT,
   reach: (classes) => listed(classes, "or"),
-  bounds: BOUND_WORDS,
   colon: COLON,
   semicolon: SEMICOLON,
   numbers: NUMBERS,
   series: PAGES.optics.fit.series,
   ...tableWords("de"),
-  factWords: FACT_WORDS,
   trade: TRADE,
-  terms: TERMS,
   listed,
   // Nouns keep their capital, and most names of figures begin with one.
   lowerFirst: (text) => text,
   nameWithin: within,
   pages: PAGES,
-  signalWords: SIGNAL_WORDS,
   date: dateWords,
   tints: TINT_WORDS,
-  contributions: CONTRIBUTION_WORDS,
+  contributions: contributionWords("de"),
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: wordingsIn("de", COMPARISON_RULINGS),

@@ -2,7 +2,7 @@ import type { AcuteRoute } from "../../hazard/texts/hazard-statement.ts";
 import type { LabelStatement } from "../../hazard/statements.ts";
 import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
 import type { ValuesOf } from "../../quantities/statement.ts";
-import { inGerman, SIGNAL_WORDS } from "./closed-sets.ts";
+import { SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
 import { millilitres, namesWithin, percent, sentence, significant, withUnit } from "./phrases.ts";
 import { metalWord } from "./studio-phrases.ts";
 
@@ -36,7 +36,7 @@ export const METAL_ADVICE: Readonly<Record<MetalAdvice, string>> = {
 };
 
 export function signalWord(word: string): string {
-  return word === "none" ? "keines" : inGerman(SIGNAL_WORDS, word);
+  return word === "none" ? "keines" : wordOf(SIGNAL_WORDS, word, "de");
 }
 
 /** "Acute Tox. 2 dermal" with its route in words; any other class as it is. */

@@ -1,18 +1,5 @@
 import type { InForce } from "../../hazard/markets/market-statements.ts";
-import type { SubstanceName } from "../../hazard/classify/substance.ts";
 import { dateWords, sentence } from "./phrases.ts";
-
-/** Substances that a rule names. */
-export const SUBSTANCES: Readonly<Record<SubstanceName, string>> = {
-  "lead carbonates": "Bleicarbonate",
-  "lead sulphates": "Bleisulfate",
-  "lead compounds of very high concern": "besonders besorgniserregende Bleiverbindungen",
-  "lead chromate pigments": "Bleichromatpigmente",
-  "chromates under authorisation": "zulassungspflichtige Chromate",
-  "titanium dioxide": "Titandioxid",
-  "carbon black": "Industrieruß",
-  "2-ethylhexanoic acid and its salts": "2-Ethylhexansäure und ihre Salze",
-};
 
 /** Since when, and whether the act was read. */
 export function since({ since: from, standing }: InForce, ...before: readonly string[]): string {

@@ -1,5 +1,5 @@
 import { scatteringPowerLimit, type OpacityClass } from "../../optics/films/opacity.ts";
-import { OPACITY_WORDS } from "./closed-sets.ts";
+import { OPACITIES } from "../closed-sets.ts";
 import { significant } from "./phrases.ts";
 
 export const OUR_LIMITS = "Die Grenzen dieser Wörter sind unsere eigenen, nicht die einer Norm.";
@@ -13,5 +13,5 @@ export function reach(spans: readonly OpacityClass[]): string | undefined {
   const [first, last] = [spans[0], spans.at(-1)];
   return spans.length < 2 || first === undefined || last === undefined
     ? undefined
-    : `der Bereich reicht von ${OPACITY_WORDS[first]} bis ${OPACITY_WORDS[last]}`;
+    : `der Bereich reicht von ${OPACITIES[first].de} bis ${OPACITIES[last].de}`;
 }

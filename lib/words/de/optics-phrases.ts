@@ -1,13 +1,12 @@
 import { TINT_RULES } from "../../optics/tints/tint-statement.ts";
 import { waysApart, type Way } from "../tint-words.ts";
-import { inGerman } from "./closed-sets.ts";
-import { GEOMETRY_NAMES } from "./geometry-names.ts";
+import { GEOMETRIES, wordOf } from "../closed-sets.ts";
 import { decimals, lightnessText, listed, within } from "./phrases.ts";
 
 export const KINDS = { pigment: "trockenes Pigment", paint: "Farbe" } as const;
 
 export function geometry(of: string): string {
-  return inGerman(GEOMETRY_NAMES, of);
+  return wordOf(GEOMETRIES, of, "de");
 }
 
 export function extended({ colour }: { readonly colour?: string }): string {

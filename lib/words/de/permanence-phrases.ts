@@ -1,7 +1,7 @@
 import type { ExpectedContradiction } from "../../permanence/expected-contradiction.ts";
 import type { ExposureStatement, StatedContradiction } from "../../permanence/exposure.ts";
 import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
-import { EXPECTATION_WORDS, FORM_WORDS, inGerman } from "./closed-sets.ts";
+import { EXPECTED, FORMS, wordOf } from "../closed-sets.ts";
 import { pigmentWord } from "../pigment-words.ts";
 import { bracketed, decimals, deltaEabText, listed, namesWithin, sentence } from "./phrases.ts";
 
@@ -45,7 +45,7 @@ export function sources({ standards, exposures }: ExposureStatement["values"]): 
 }
 
 export function expected({ expectation }: ExpectedContradiction["values"]): string {
-  return EXPECTATION_WORDS[expectation];
+  return EXPECTED[expectation].de;
 }
 
 export function contradicted(
@@ -57,11 +57,11 @@ export function contradicted(
 }
 
 export function formWord(form: string | undefined): string | undefined {
-  return form === undefined ? undefined : inGerman(FORM_WORDS, form);
+  return form === undefined ? undefined : wordOf(FORMS, form, "de");
 }
 
 export function formsListed(forms: readonly string[]): string {
-  return listed(forms.map((form) => inGerman(FORM_WORDS, form)));
+  return listed(forms.map((form) => wordOf(FORMS, form, "de")));
 }
 
 export function hold(pigments: readonly string[]): string {

@@ -1,8 +1,8 @@
 import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
-import { inGerman, METAL_NAMES } from "./closed-sets.ts";
-import { HAZARD_EFFECTS } from "./hazard-effects.ts";
+import { METALS, wordOf } from "../closed-sets.ts";
+import { HAZARD_EFFECTS } from "../hazard-effects.ts";
 import { listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
 
 export const DUSTINESS = {
@@ -18,20 +18,6 @@ export const NATURES = {
   "not known": "Ob der Staub brennen kann, ist nicht bekannt; behandeln Sie ihn, als könnte er es.",
 } as const;
 
-/** What may hold quartz, as the table names it, after "Das ist". */
-export const QUARTZ_HOLDERS: Readonly<Record<string, string>> = {
-  "natural sienna or umber": "natürliche Siena oder Umbra",
-  "natural ochre": "natürlicher Ocker",
-  "natural red earth": "natürliche rote Erde",
-  "green earth": "Grüne Erde",
-  "natural chalk or limestone": "natürliche Kreide oder Kalkstein",
-  kaolin: "Kaolin",
-  mica: "Glimmer",
-  gypsum: "Gips",
-  talc: "Talk",
-  silica: "Kieselsäure",
-};
-
 /** What makes each kind of test hold no harm. */
 export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
   heat: "Mit Hitze: unter Absaugung oder im Freien, auf einem Metalllöffel, mit der Zange gehalten, und niemals mit einem Pigment aus Blei, Cadmium, Quecksilber, Arsen, Chromat, Antimon oder Kupfer.",
@@ -44,7 +30,7 @@ export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
 
 /** What the hazards of a label do, after a subject. */
 export function effects(statements: readonly string[]): string {
-  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect]));
+  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect].de));
 }
 
 interface OfPigments {
@@ -70,7 +56,7 @@ export function itDative({ pigments: of }: OfPigments): string {
 
 /** As a reader knows it. */
 export function metalWord(metal: string): string {
-  return inGerman(METAL_NAMES, metal);
+  return wordOf(METALS, metal, "de");
 }
 
 export function bulk(density: Quantity | undefined, how: string): string | undefined {

@@ -1,9 +1,8 @@
 import type { DrierRow } from "../../drying/added-drier.ts";
-import type { DryingCause } from "../../drying/chemistry-drying.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../drying/statements.ts";
-import type { Oil } from "../../drying/oils.ts";
 import type { ValuesOf } from "../../quantities/statement.ts";
+import { DRYING_CAUSES, OILS } from "../closed-sets.ts";
 import {
   bracketed,
   dayCount,
@@ -16,22 +15,6 @@ import {
   withUnit,
   within,
 } from "./phrases.ts";
-
-export const OILS: Readonly<Record<Oil, string>> = {
-  linseed: "linseed oil",
-  walnut: "walnut oil",
-  safflower: "safflower oil",
-  poppy: "poppy oil",
-  "stand linseed": "linseed stand oil",
-};
-
-const CAUSES: Readonly<Record<DryingCause, string>> = {
-  "catalyses oxidation": "helps the oil take up oxygen",
-  "takes no part": "takes no part",
-  "binds into soaps": "it binds into soaps with the oil",
-  "takes up radicals": "its carbon takes up the radicals by which oil dries, and takes up drier",
-  "brings no drying metal": "it brings no metal that dries oil",
-};
 
 export const ACTS: Readonly<Record<DrierRow["acts"], string>> = {
   surface: "dries from the surface",
@@ -62,7 +45,7 @@ export function classed({
 }
 
 export function oilShare({ oil, massFraction }: Of<"linseed-sets-the-days">): string {
-  return `${OILS[oil]}${shareOf(massFraction, "oil")}`;
+  return `${OILS[oil].en}${shareOf(massFraction, "oil")}`;
 }
 
 function shareOf(massFraction: number | undefined, whole: string): string {
@@ -96,12 +79,12 @@ type Acting = Of<"pigment-speeds-drying" | "white-speeds-drying" | "pigment-slow
 
 export function speeds(subject: string, v: Acting): string {
   return sentence(
-    `${subject} speeds drying, since its ${v.chemistry} ${CAUSES[v.cause]} (${alone(v)})`,
+    `${subject} speeds drying, since its ${v.chemistry} ${DRYING_CAUSES[v.cause].en} (${alone(v)})`,
   );
 }
 
 export function slows(subject: string, v: Acting): string {
-  return sentence(`${subject} slows drying, since ${CAUSES[v.cause]} (${alone(v)})`);
+  return sentence(`${subject} slows drying, since ${DRYING_CAUSES[v.cause].en} (${alone(v)})`);
 }
 
 export function takesNoPart(subject: string, v: Acting): string {

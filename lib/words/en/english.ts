@@ -1,7 +1,7 @@
 import { CRITERIA, limitsText } from "./lot-phrases.ts";
 import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
-import { CONTRIBUTION_WORDS } from "./contribution-names.ts";
+import { contributionWords } from "../contribution-name.ts";
 import { tableWords } from "../table-words.ts";
 import { lowerFirst } from "../letter-case.ts";
 import { pageWords } from "../pages/all-pages.ts";
@@ -10,7 +10,7 @@ import { rulingsIn } from "../rulings/all-rulings.ts";
 import { COMPARISON_RULINGS } from "../rulings/comparison.ts";
 import { wordingsIn } from "../rulings/rulings-in-each.ts";
 import { tintSentences } from "../tint-sentence.ts";
-import { TERMS, TRADE } from "./terms.ts";
+import { TRADE } from "./trade-terms.ts";
 
 const PAGES = pageWords("en");
 
@@ -21,23 +21,19 @@ export const ENGLISH: Words = {
   language: "en",
   about: "about",
   reach: (classes) => listed(classes, "or"),
-  bounds: { "at least": "at least", "at most": "at most" },
   colon: COLON,
   semicolon: SEMICOLON,
   numbers: NUMBERS,
   series: PAGES.optics.fit.series,
   ...tableWords("en"),
-  factWords: {},
   trade: TRADE,
-  terms: TERMS,
   listed,
   lowerFirst: (text) => (PROPER.test(text) ? text : lowerFirst(text)),
   nameWithin: within,
   pages: PAGES,
-  signalWords: { Danger: "Danger", Warning: "Warning" },
   date: dateWords,
   tints: TINT_WORDS,
-  contributions: CONTRIBUTION_WORDS,
+  contributions: contributionWords("en"),
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: wordingsIn("en", COMPARISON_RULINGS),

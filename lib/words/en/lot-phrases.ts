@@ -1,7 +1,7 @@
 import { NUMBERS } from "./phrases.ts";
 import { criteriaIn, criterionFigures } from "../lot-criteria.ts";
-import type { Charted } from "../../lots/control-chart.ts";
-import { GEOMETRY_WORDS } from "./geometry-names.ts";
+import type { Charted } from "../../lots/chart-signals.ts";
+import { GEOMETRIES, wordOf } from "../closed-sets.ts";
 
 export const CRITERIA = criteriaIn(
   {
@@ -38,7 +38,7 @@ export const NOT_READ = {
 } as const;
 
 export function geometryOf(name: string): string {
-  return GEOMETRY_WORDS[name] ?? name;
+  return wordOf(GEOMETRIES, name, "en");
 }
 
 /** Why K and S, and with them strength, do not follow from a reading. */

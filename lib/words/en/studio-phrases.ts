@@ -1,7 +1,7 @@
 import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
-import { HAZARD_EFFECTS } from "./hazard-effects.ts";
+import { HAZARD_EFFECTS } from "../hazard-effects.ts";
 import { listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
 
 export const DUSTINESS = {
@@ -27,7 +27,7 @@ export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
 
 /** What the hazards of a label do, after a subject. */
 export function effects(statements: readonly string[]): string {
-  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect]));
+  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect].en));
 }
 
 interface OfPigments {

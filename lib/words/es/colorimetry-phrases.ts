@@ -1,6 +1,6 @@
 import { LAMPS, type ByLamp, type Lamp } from "../../colorimetry/lamps.ts";
 import type { LampShift } from "../../colorimetry/lamplight.ts";
-import { TOWARD } from "./closed-words.ts";
+import { TOWARD } from "../closed-sets.ts";
 import { viewingIn } from "../phrases.ts";
 import { bracketed, decimals, deltaE00Text, listed, sentence } from "./phrases.ts";
 
@@ -36,6 +36,6 @@ export function shifted(shift: LampShift, how: string): string {
   const also = changes.length === 0 ? "" : `, y ${listed(changes)}`;
   const others = LAMPS.filter((lamp) => lamp !== shift.lamp);
   return sentence(
-    `vira ${how} ${TOWARD[shift.towards]} bajo ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}; ${underEach(shift, others)}`,
+    `vira ${how} ${TOWARD[shift.towards].es} bajo ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}; ${underEach(shift, others)}`,
   );
 }

@@ -2,7 +2,7 @@ import type { DrierRow } from "../../drying/added-drier.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../drying/statements.ts";
 import type { ValuesOf } from "../../quantities/statement.ts";
-import { CHEMISTRIES, DRIER_METALS, DRYING_CAUSES, OILS, wordOf } from "./closed-words.ts";
+import { CHEMISTRIES, DRYING_CAUSES, METALS, OILS, wordOf } from "../closed-sets.ts";
 import {
   bracketed,
   dayCount,
@@ -48,7 +48,7 @@ export function classed({
 }
 
 export function oilShare({ oil, massFraction }: Of<"linseed-sets-the-days">): string {
-  return `${OILS[oil]}${shareOf(massFraction, "del aceite")}`;
+  return `${OILS[oil].es}${shareOf(massFraction, "del aceite")}`;
 }
 
 function shareOf(massFraction: number | undefined, whole: string): string {
@@ -82,12 +82,12 @@ type Acting = Of<"pigment-speeds-drying" | "white-speeds-drying" | "pigment-slow
 
 export function speeds(subject: string, v: Acting): string {
   return sentence(
-    `${subject} acelera el secado: su ${wordOf(CHEMISTRIES, v.chemistry)} ${DRYING_CAUSES[v.cause]} (${alone(v)})`,
+    `${subject} acelera el secado: su ${wordOf(CHEMISTRIES, v.chemistry, "es")} ${DRYING_CAUSES[v.cause].es} (${alone(v)})`,
   );
 }
 
 export function slows(subject: string, v: Acting): string {
-  return sentence(`${subject} retarda el secado: ${DRYING_CAUSES[v.cause]} (${alone(v)})`);
+  return sentence(`${subject} retarda el secado: ${DRYING_CAUSES[v.cause].es} (${alone(v)})`);
 }
 
 export function takesNoPart(subject: string, v: Acting): string {
@@ -95,7 +95,7 @@ export function takesNoPart(subject: string, v: Acting): string {
 }
 
 export function drier({ metal, percentOnOil }: Of<"added-drier">): string {
-  return `el secante de ${DRIER_METALS[metal]} (${withUnit(significant(percentOnOil, 2), "%")} de metal sobre el aceite)`;
+  return `el secante de ${METALS[metal].es} (${withUnit(significant(percentOnOil, 2), "%")} de metal sobre el aceite)`;
 }
 
 export function film({ filmThicknessUm, classFilmUm, factor }: Of<"thick-film-slows">): string {

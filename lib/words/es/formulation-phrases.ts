@@ -1,7 +1,8 @@
 import type { ParticleClass } from "../../formulation/particle-class.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
 import type { ValuesOf } from "../../quantities/statement.ts";
-import { FINISHES, wordOf } from "./closed-words.ts";
+import { FINISHES, wordOf } from "../closed-sets.ts";
+import type { InOthers } from "../in-each.ts";
 import {
   decimals,
   listed,
@@ -21,13 +22,16 @@ export const GRAINS: Readonly<Record<ParticleClass, string>> = {
 type Of<R extends FormulationStatement["rule"]> = ValuesOf<FormulationStatement, R>;
 
 /** From the first to the last class that an estimate reaches into. */
-export function fromTo(spans: readonly string[], words: Readonly<Record<string, string>>): string {
-  return `de ${wordOf(words, spans[0] ?? "")} a ${wordOf(words, spans.at(-1) ?? "")}`;
+export function fromTo(
+  spans: readonly string[],
+  words: Readonly<Record<string, InOthers>>,
+): string {
+  return `de ${wordOf(words, spans[0] ?? "", "es")} a ${wordOf(words, spans.at(-1) ?? "", "es")}`;
 }
 
 export function expectedText(finishes: readonly string[]): string {
   return listed(
-    finishes.map((one) => wordOf(FINISHES, one)),
+    finishes.map((one) => wordOf(FINISHES, one, "es")),
     "or",
   );
 }
@@ -48,7 +52,7 @@ export function finish(
 ): string {
   const reach = spans.length > 1 ? `; la estimación va ${fromTo(spans, FINISHES)}` : "";
   return sentence(
-    `${FINISHES[expected]} previsible: la PVC es ${decimals(reducedPvc, 2)} de la CPVC efectiva, así que ${because}${reach}`,
+    `${FINISHES[expected].es} previsible: la PVC es ${decimals(reducedPvc, 2)} de la CPVC efectiva, así que ${because}${reach}`,
   );
 }
 

@@ -1,21 +1,10 @@
 import type { InForce } from "../../hazard/markets/market-statements.ts";
-import { wordOf } from "./closed-words.ts";
+import { SUBSTANCES, wordOf } from "../closed-sets.ts";
 import { dateWords, sentence } from "./phrases.ts";
 import { metalWord } from "./studio-phrases.ts";
 
-/** Substances that the acts are named after, as the tables have them; another stands as it is. */
-export const SUBSTANCES: Readonly<Record<string, string>> = {
-  "lead carbonates": "carbonatos de plomo",
-  "lead sulphates": "sulfatos de plomo",
-  "lead compounds of very high concern": "compuestos de plomo extremadamente preocupantes",
-  "lead chromate pigments": "pigmentos de cromato de plomo",
-  "chromates under authorisation": "cromatos sujetos a autorización",
-  "titanium dioxide": "dióxido de titanio",
-  "carbon black": "negro de carbono",
-};
-
 export function substanceWord(substance: string): string {
-  return wordOf(SUBSTANCES, metalWord(substance));
+  return wordOf(SUBSTANCES, metalWord(substance), "es");
 }
 
 /** Since when, and whether the act was read. */

@@ -1,5 +1,5 @@
 import { scatteringPowerLimit, type OpacityClass } from "../../optics/films/opacity.ts";
-import { OPACITIES } from "./closed-words.ts";
+import { OPACITIES } from "../closed-sets.ts";
 import { significant } from "./phrases.ts";
 
 export const OWN_LIMITS = "Los límites de estas palabras son nuestros, no de una norma.";
@@ -16,5 +16,5 @@ export function reach(spans: readonly OpacityClass[]): string | undefined {
   const last = spans.at(-1);
   return spans.length < 2 || first === undefined || last === undefined
     ? undefined
-    : `el intervalo va de ${OPACITIES[first]} a ${OPACITIES[last]}`;
+    : `el intervalo va de ${OPACITIES[first].es} a ${OPACITIES[last].es}`;
 }

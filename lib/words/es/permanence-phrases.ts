@@ -1,7 +1,7 @@
 import type { ExpectedContradiction } from "../../permanence/expected-contradiction.ts";
 import type { ExposureStatement, StatedContradiction } from "../../permanence/exposure.ts";
 import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
-import { FORMS, wordOf } from "./closed-words.ts";
+import { FORMS, wordOf } from "../closed-sets.ts";
 import { bracketed, decimals, deltaEabText, listed, namesWithin, sentence } from "./phrases.ts";
 import { pigmentWord } from "../pigment-words.ts";
 
@@ -33,7 +33,7 @@ const IN_OIL: Readonly<
 };
 
 export function formText(form: string | undefined): string | undefined {
-  return form === undefined ? undefined : wordOf(FORMS, form);
+  return form === undefined ? undefined : wordOf(FORMS, form, "es");
 }
 
 /** The last category has no upper limit to name. */
@@ -50,7 +50,7 @@ export function contradicted(
   held: string,
   than: string,
 ): string {
-  return `Expuesto aquí, el ${wordOf(FORMS, form)} aguantó ${held} (como en la categoría\u00a0${exposed}, ${deltaEabText(meanDeltaEab)}) que ${than}; cuenta la exposición.`;
+  return `Expuesto aquí, el ${wordOf(FORMS, form, "es")} aguantó ${held} (como en la categoría\u00a0${exposed}, ${deltaEabText(meanDeltaEab)}) que ${than}; cuenta la exposición.`;
 }
 
 export function holds(pigments: readonly string[]): string {

@@ -1,8 +1,8 @@
 import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
-import { METALS, wordOf } from "./closed-words.ts";
-import { HAZARD_EFFECTS } from "./hazard-effects.ts";
+import { METALS, wordOf } from "../closed-sets.ts";
+import { HAZARD_EFFECTS } from "../hazard-effects.ts";
 import { listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
 
 export const DUSTINESS = {
@@ -17,20 +17,6 @@ export const NATURES = {
   "not known": "No se sabe si su polvo puede arder; tratarlo como si pudiera.",
 } as const;
 
-/** What may hold respirable quartz, with its article. */
-export const QUARTZ: Readonly<Record<string, string>> = {
-  "natural sienna or umber": "una siena o sombra natural",
-  "natural ochre": "un ocre natural",
-  "natural red earth": "una tierra roja natural",
-  "green earth": "tierra verde",
-  "natural chalk or limestone": "creta o caliza natural",
-  kaolin: "caolín",
-  mica: "mica",
-  gypsum: "yeso",
-  talc: "talco",
-  silica: "sílice",
-};
-
 /** What makes each kind of test hold no harm. */
 export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
   heat: "Con calor: bajo extracción localizada o al aire libre, en una cuchara metálica sujeta con pinzas, y nunca con un pigmento de plomo, cadmio, mercurio, arsénico, cromato, antimonio o cobre.",
@@ -43,7 +29,7 @@ export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
 
 /** What the hazards of a label do, after a subject. */
 export function effects(statements: readonly string[]): string {
-  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect]));
+  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect].es));
 }
 
 export function sentence(words: string): string {
@@ -65,7 +51,7 @@ export function it({ pigments: of }: OfPigments): string {
 
 /** As a reader knows it. */
 export function metalWord(metal: string): string {
-  return wordOf(METALS, metal);
+  return wordOf(METALS, metal, "es");
 }
 
 export function bulk(density: Quantity | undefined, how: string): string | undefined {

@@ -2,7 +2,7 @@ import type { DrierRow } from "../../drying/added-drier.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
 import type { DryingStatement } from "../../drying/statements.ts";
 import type { ValuesOf } from "../../quantities/statement.ts";
-import { CHEMISTRIES, DRIER_METALS, DRYING_CAUSES, OILS, wordOf } from "./closed-words.ts";
+import { CHEMISTRIES, DRYING_CAUSES, METALS, OILS, wordOf } from "../closed-sets.ts";
 import {
   bracketed,
   dayCount,
@@ -48,7 +48,7 @@ export function classed({
 }
 
 export function oilShare({ oil, massFraction }: Of<"linseed-sets-the-days">): string {
-  return `${OILS[oil]}${shareOf(massFraction, "de l’huile")}`;
+  return `${OILS[oil].fr}${shareOf(massFraction, "de l’huile")}`;
 }
 
 function shareOf(massFraction: number | undefined, whole: string): string {
@@ -82,7 +82,7 @@ type Acting = Of<"pigment-speeds-drying" | "white-speeds-drying" | "pigment-slow
 
 export function speeds(subject: string, v: Acting): string {
   return sentence(
-    `${subject} accélère le séchage\u202f: ${itsOwn(wordOf(CHEMISTRIES, v.chemistry))} ${DRYING_CAUSES[v.cause]} (${alone(v)})`,
+    `${subject} accélère le séchage\u202f: ${itsOwn(wordOf(CHEMISTRIES, v.chemistry, "fr"))} ${DRYING_CAUSES[v.cause].fr} (${alone(v)})`,
   );
 }
 
@@ -92,7 +92,9 @@ function itsOwn(chemistry: string): string {
 }
 
 export function slows(subject: string, v: Acting): string {
-  return sentence(`${subject} ralentit le séchage\u202f: ${DRYING_CAUSES[v.cause]} (${alone(v)})`);
+  return sentence(
+    `${subject} ralentit le séchage\u202f: ${DRYING_CAUSES[v.cause].fr} (${alone(v)})`,
+  );
 }
 
 export function takesNoPart(subject: string, v: Acting): string {
@@ -100,7 +102,7 @@ export function takesNoPart(subject: string, v: Acting): string {
 }
 
 export function drier({ metal, percentOnOil }: Of<"added-drier">): string {
-  return `le siccatif au ${DRIER_METALS[metal]} (${withUnit(significant(percentOnOil, 2), "%")} de métal sur l’huile)`;
+  return `le siccatif au ${METALS[metal].fr} (${withUnit(significant(percentOnOil, 2), "%")} de métal sur l’huile)`;
 }
 
 export function film({ filmThicknessUm, classFilmUm, factor }: Of<"thick-film-slows">): string {

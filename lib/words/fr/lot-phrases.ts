@@ -1,5 +1,5 @@
 import { criteriaIn, criterionFigures } from "../lot-criteria.ts";
-import type { Charted } from "../../lots/control-chart.ts";
+import type { Charted } from "../../lots/chart-signals.ts";
 import { NUMBERS } from "./phrases.ts";
 
 export const CRITERIA = criteriaIn(

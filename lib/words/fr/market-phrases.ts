@@ -1,21 +1,10 @@
 import type { InForce } from "../../hazard/markets/market-statements.ts";
-import { wordOf } from "./closed-words.ts";
+import { SUBSTANCES, wordOf } from "../closed-sets.ts";
 import { dateWords, sentence } from "./phrases.ts";
 import { metalWord } from "./studio-phrases.ts";
 
-/** Substances that the acts are named after, as the tables have them; another stands as it is. */
-export const SUBSTANCES: Readonly<Record<string, string>> = {
-  "lead carbonates": "carbonates de plomb",
-  "lead sulphates": "sulfates de plomb",
-  "lead compounds of very high concern": "composés du plomb extrêmement préoccupants",
-  "lead chromate pigments": "pigments au chromate de plomb",
-  "chromates under authorisation": "chromates soumis à autorisation",
-  "titanium dioxide": "dioxyde de titane",
-  "carbon black": "noir de carbone",
-};
-
 export function substanceWord(substance: string): string {
-  return wordOf(SUBSTANCES, metalWord(substance));
+  return wordOf(SUBSTANCES, metalWord(substance), "fr");
 }
 
 /** Since when, and whether the act was read. */

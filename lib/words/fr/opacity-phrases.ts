@@ -1,5 +1,5 @@
 import { scatteringPowerLimit, type OpacityClass } from "../../optics/films/opacity.ts";
-import { OPACITIES } from "./closed-words.ts";
+import { OPACITIES } from "../closed-sets.ts";
 import { significant } from "./phrases.ts";
 
 export const OWN_LIMITS = "Les limites de ces mots sont les nôtres, non celles d’une norme.";
@@ -16,5 +16,5 @@ export function reach(spans: readonly OpacityClass[]): string | undefined {
   const last = spans.at(-1);
   return spans.length < 2 || first === undefined || last === undefined
     ? undefined
-    : `l’intervalle va de ${OPACITIES[first]} à ${OPACITIES[last]}`;
+    : `l’intervalle va de ${OPACITIES[first].fr} à ${OPACITIES[last].fr}`;
 }

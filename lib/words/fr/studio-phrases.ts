@@ -1,8 +1,8 @@
 import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
-import { METALS, wordOf } from "./closed-words.ts";
-import { HAZARD_EFFECTS } from "./hazard-effects.ts";
+import { METALS, wordOf } from "../closed-sets.ts";
+import { HAZARD_EFFECTS } from "../hazard-effects.ts";
 import {
   listed,
   micrometres,
@@ -26,20 +26,6 @@ export const NATURES = {
     "On ne sait pas si sa poussière peut brûler\u202f; la traiter comme si elle le pouvait.",
 } as const;
 
-/** What may hold respirable quartz, with its article. */
-export const QUARTZ: Readonly<Record<string, string>> = {
-  "natural sienna or umber": "une terre de Sienne ou d’ombre naturelle",
-  "natural ochre": "une ocre naturelle",
-  "natural red earth": "une terre rouge naturelle",
-  "green earth": "une terre verte",
-  "natural chalk or limestone": "de la craie ou du calcaire naturels",
-  kaolin: "du kaolin",
-  mica: "du mica",
-  gypsum: "du gypse",
-  talc: "du talc",
-  silica: "de la silice",
-};
-
 /** What makes each kind of test hold no harm. */
 export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
   heat: "À la chaleur\u202f: sous aspiration à la source ou dehors, sur une cuiller métallique tenue à la pince, et jamais avec un pigment de plomb, cadmium, mercure, arsenic, chromate, antimoine ou cuivre.",
@@ -52,7 +38,7 @@ export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
 
 /** What the hazards of a label do, after a subject. */
 export function effects(statements: readonly string[]): string {
-  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect]));
+  return listed(hazardEffects(statements).map((effect) => HAZARD_EFFECTS[effect].fr));
 }
 
 export function sentence(words: string): string {
@@ -78,7 +64,7 @@ export function ofIt(v: OfPigments): string {
 
 /** As a reader knows it. */
 export function metalWord(metal: string): string {
-  return wordOf(METALS, metal);
+  return wordOf(METALS, metal, "fr");
 }
 
 export function bulk(density: Quantity | undefined, how: string): string | undefined {

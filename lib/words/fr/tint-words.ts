@@ -3,18 +3,18 @@ import type { HueWord } from "../../optics/tints/hue-word.ts";
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { JudgedColour, TintWords } from "../tint-words.ts";
-import { HUES, TOWARD } from "./closed-words.ts";
+import { HUES, TOWARD } from "../closed-sets.ts";
 import { SEMICOLON, decimals, listed } from "./phrases.ts";
 
 /** What a colour does in a white, without saying which. */
 const PHRASES: WordingsOf<JudgedTintStatement> = {
   "stays-near-neutral": () => "reste près du neutre",
-  leans: (v) => `tire ${TOWARD[v.hue]}`,
-  "turns-clearly": (v) => `tourne nettement ${TOWARD[v.hue]}`,
-  "turns-strongly": (v) => `tourne fortement ${TOWARD[v.hue]}`,
+  leans: (v) => `tire ${TOWARD[v.hue].fr}`,
+  "turns-clearly": (v) => `tourne nettement ${TOWARD[v.hue].fr}`,
+  "turns-strongly": (v) => `tourne fortement ${TOWARD[v.hue].fr}`,
   "gains-chroma": (v) =>
     v.turn === "no-hue-to-compare"
-      ? `gagne en chroma et tourne ${TOWARD[v.hue]}`
+      ? `gagne en chroma et tourne ${TOWARD[v.hue].fr}`
       : `gagne en chroma${turn(v)}`,
   "keeps-chroma": (v) =>
     v.turn === "keeps-hue" ? "garde chroma et teinte" : `garde son chroma${turn(v)}`,
@@ -24,26 +24,26 @@ const PHRASES: WordingsOf<JudgedTintStatement> = {
 /** The same in words alone. */
 const IN_WORDS: WordingsOf<JudgedTintStatement> = {
   "stays-near-neutral": () => "neutre",
-  leans: (v) => `légèrement ${HUES[v.hue]}`,
-  "turns-clearly": (v) => `nettement ${HUES[v.hue]}`,
-  "turns-strongly": (v) => `fortement ${HUES[v.hue]}`,
+  leans: (v) => `légèrement ${HUES[v.hue].fr}`,
+  "turns-clearly": (v) => `nettement ${HUES[v.hue].fr}`,
+  "turns-strongly": (v) => `fortement ${HUES[v.hue].fr}`,
   "gains-chroma": (v) =>
     v.turn === "no-hue-to-compare"
-      ? `fortement ${HUES[v.hue]}`
+      ? `fortement ${HUES[v.hue].fr}`
       : v.toward === undefined
-        ? `d’un ${HUES[v.hue]} plus vif`
+        ? `d’un ${HUES[v.hue].fr} plus vif`
         : `plus vif${turned(v)}`,
   "keeps-chroma": (v) =>
     v.turn === "keeps-hue"
       ? "fidèle à sa couleur"
       : v.toward === undefined
         ? "aussi vif"
-        : `tirant ${TOWARD[v.toward]}`,
+        : `tirant ${TOWARD[v.toward].fr}`,
   "loses-chroma": (v) => `plus terne${turned(v)}`,
 };
 
 function turned({ toward }: { readonly toward?: HueWord }): string {
-  return toward === undefined ? "" : ` et tirant ${TOWARD[toward]}`;
+  return toward === undefined ? "" : ` et tirant ${TOWARD[toward].fr}`;
 }
 
 /** Of a grey its hue says it all; of a colour what the first screen of its sheet says. */
@@ -53,8 +53,8 @@ const ON_CARDS: WordingsOf<JudgedTintStatement> = {
   "keeps-chroma": IN_WORDS["keeps-chroma"],
   "loses-chroma": IN_WORDS["loses-chroma"],
   "stays-near-neutral": () => "presque neutre",
-  "turns-clearly": (v) => `nettement ${HUES[v.hue]}`,
-  "turns-strongly": (v) => `fortement ${HUES[v.hue]}`,
+  "turns-clearly": (v) => `nettement ${HUES[v.hue].fr}`,
+  "turns-strongly": (v) => `fortement ${HUES[v.hue].fr}`,
 };
 
 export const TINT_WORDS: TintWords = {
@@ -81,5 +81,5 @@ export const TINT_WORDS: TintWords = {
 function turn({ turn: kind, toward }: JudgedColour): string {
   if (kind === "no-hue-to-compare") return "";
   if (kind === "keeps-hue") return " et garde sa teinte";
-  return ` et tourne${toward === undefined ? "" : ` ${TOWARD[toward]}`}`;
+  return ` et tourne${toward === undefined ? "" : ` ${TOWARD[toward].fr}`}`;
 }

@@ -1,11 +1,9 @@
 import { upperFirst } from "../letter-case.ts";
+import { FORMS, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
 
@@ -417,9 +415,9 @@ export const ANSWERS = {
     }),
     form: (form: string) => ({
       en: `as a ${form}`,
-      de: `als ${deSets.inGerman(deSets.FORM_WORDS, form)}`,
-      fr: `en ${frWords.wordOf(frWords.FORMS, form)}`,
-      es: `en ${esWords.wordOf(esWords.FORMS, form)}`,
+      de: `als ${wordOf(FORMS, form, "de")}`,
+      fr: `en ${wordOf(FORMS, form, "fr")}`,
+      es: `en ${wordOf(FORMS, form, "es")}`,
     }),
   },
   fact: factOf,
@@ -576,7 +574,7 @@ export const ANSWERS = {
     },
     caution: (name: string, signalWord: string, statements: readonly string[]) => ({
       en: `Label of ${name}: ${[signalWord, ...statements].filter((part) => part !== "").join(" ")}`,
-      de: `Etikett von ${name}: ${[deSets.inGerman(deSets.SIGNAL_WORDS, signalWord), ...statements].filter((part) => part !== "").join(" ")}`,
+      de: `Etikett von ${name}: ${[wordOf(SIGNAL_WORDS, signalWord, "de"), ...statements].filter((part) => part !== "").join(" ")}`,
       fr: `Étiquette (${name})\u202f: ${[signalWord, ...statements].filter((part) => part !== "").join(" ")}`,
       es: `Etiqueta de ${name}: ${[signalWord, ...statements].filter((part) => part !== "").join(" ")}`,
     }),

@@ -56,6 +56,26 @@ export const CARDS = {
         ? "Un blanco: se rebajó en él un color de la gama."
         : `Un blanco: se rebajaron en él ${count} colores de la gama.`,
   }),
+  /** Of a white: parts of it that bring one of the reference to a middle tone. */
+  whitens: (parts: string, reference: string) => ({
+    en: `${parts} parts to 1 of ${reference}`,
+    de: `${parts} Teile auf 1 Teil ${reference}`,
+    fr: `${parts} parts pour 1 ${fr.of(reference)}`,
+    es: `${parts} partes por 1 de ${reference}`,
+  }),
+  asStrongAs: (percent: string, reference: string) => ({
+    en: `${percent} as strong as ${reference}`,
+    de: `${percent} so stark wie ${reference}`,
+    fr: `${percent} de la force ${fr.of(reference)}`,
+    es: `${percent} de la fuerza de ${reference}`,
+  }),
+  /** On a swatch that was read in a layer thicker than any coat. */
+  thickLayer: {
+    en: "In a thick layer: a coat of it lets what is below show.",
+    de: "In dicker Schicht: ein Anstrich lässt den Grund sehen.",
+    fr: "En couche épaisse\u202f: une couche ordinaire laisse voir le fond.",
+    es: "En capa gruesa: una capa normal deja ver el fondo.",
+  },
   overleaf: {
     en: "Statements overleaf.",
     de: "Hinweise umseitig.",

@@ -1,3 +1,4 @@
+import { EXPECTED } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as fr from "../fr/phrases.ts";
@@ -5,9 +6,6 @@ import * as es from "../es/phrases.ts";
 import { NOT_DRY as NOT_DRY_DE } from "../de/drying-phrases.ts";
 import { NOT_DRY as NOT_DRY_ES } from "../es/drying-phrases.ts";
 import { NOT_DRY as NOT_DRY_FR } from "../fr/drying-phrases.ts";
-import { EXPECTATION_WORDS as EXPECTED_DE } from "../de/closed-sets.ts";
-import { EXPECTED as EXPECTED_ES } from "../es/closed-words.ts";
-import { EXPECTED as EXPECTED_FR } from "../fr/closed-words.ts";
 import type { Expectation } from "../../permanence/expected-lightfastness.ts";
 import type { Texts } from "../texts.ts";
 
@@ -93,9 +91,9 @@ export const FOUND = {
     }),
     expected: (ended: string | undefined, found: FoundChange, expectation: Expectation) => ({
       en: `${trial(ended).en}${changed(found).en}, and by its pigments alone ${expectation} is expected${BETTER.en}`,
-      de: `${trial(ended).de}${changed(found).de}, und nach den Pigmenten allein ist ${EXPECTED_DE[expectation]} zu erwarten${BETTER.de}`,
-      fr: `${trial(ended).fr}${changed(found).fr}, et ses seuls pigments font prévoir\u202f: ${EXPECTED_FR[expectation]}${BETTER.fr}`,
-      es: `${trial(ended).es}${changed(found).es}, y solo por sus pigmentos cabe prever: ${EXPECTED_ES[expectation]}${BETTER.es}`,
+      de: `${trial(ended).de}${changed(found).de}, und nach den Pigmenten allein ist ${EXPECTED[expectation].de} zu erwarten${BETTER.de}`,
+      fr: `${trial(ended).fr}${changed(found).fr}, et ses seuls pigments font prévoir\u202f: ${EXPECTED[expectation].fr}${BETTER.fr}`,
+      es: `${trial(ended).es}${changed(found).es}, y solo por sus pigmentos cabe prever: ${EXPECTED[expectation].es}${BETTER.es}`,
     }),
     stillWet: (
       ended: string | undefined,

@@ -1,6 +1,5 @@
+import { FORMS, wordOf } from "../closed-sets.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
-import * as esWords from "../es/closed-words.ts";
 import { alike, type Texts } from "../texts.ts";
 
 const DRAW_DOWN = {
@@ -1237,8 +1236,8 @@ export const LOTS = {
     exposure: (colour: string, form: string) => ({
       en: `${colour}, ${form}, exposed`,
       de: `${colour}, ${form === "masstone" ? "Vollton" : form === "tint" ? "Aufhellung" : form}, belichtet`,
-      fr: `${colour}, ${frWords.wordOf(frWords.FORMS, form)}, exposé`,
-      es: `${colour}, ${esWords.wordOf(esWords.FORMS, form)}, expuesto`,
+      fr: `${colour}, ${wordOf(FORMS, form, "fr")}, exposé`,
+      es: `${colour}, ${wordOf(FORMS, form, "es")}, expuesto`,
     }),
     drying: (colour: string) => ({
       en: `${colour}, drying`,

@@ -1,12 +1,8 @@
+import { METALS, OPACITIES, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frLabel from "../fr/label-words.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
-import * as esLabel from "../es/label-words.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
 import type { OpacityClass } from "../../optics/films/opacity.ts";
 import type { Interval } from "../../quantities/interval.ts";
@@ -86,29 +82,16 @@ export const MIX_FACTS = {
   /** Of a film so dark that its contrast ratio tells only of its darkness. */
   dark: (word: OpacityClass, um: string, hides: boolean) => ({
     en: `${word} at ${um}${hides ? ", though its darkness hides a chart" : ""}`,
-    de: `${deSets.OPACITY_WORDS[word]} bei ${um}${hides ? ", auch wenn ihre Dunkelheit eine Karte deckt" : ""}`,
-    fr: `${frWords.OPACITIES[word]} à ${um}${hides ? ", même si son obscurité couvre une carte" : ""}`,
-    es: `${esWords.OPACITIES[word]} a ${um}${hides ? ", aunque su oscuridad cubre una carta" : ""}`,
+    de: `${OPACITIES[word].de} bei ${um}${hides ? ", auch wenn ihre Dunkelheit eine Karte deckt" : ""}`,
+    fr: `${OPACITIES[word].fr} à ${um}${hides ? ", même si son obscurité couvre une carte" : ""}`,
+    es: `${OPACITIES[word].es} a ${um}${hides ? ", aunque su oscuridad cubre una carta" : ""}`,
   }),
-  signals: {
-    Danger: {
-      en: "Danger",
-      de: deSets.SIGNAL_WORDS.Danger,
-      fr: frLabel.SIGNAL_WORDS.Danger,
-      es: esLabel.SIGNAL_WORDS.Danger,
-    },
-    Warning: {
-      en: "Warning",
-      de: deSets.SIGNAL_WORDS.Warning,
-      fr: frLabel.SIGNAL_WORDS.Warning,
-      es: esLabel.SIGNAL_WORDS.Warning,
-    },
-  },
+  signals: SIGNAL_WORDS,
   contains: (metals: readonly string[]) => ({
     en: `contains ${en.listed(metals)}`,
-    de: `enthält ${de.listed(metals.map((metal) => deSets.inGerman(deSets.METAL_NAMES, metal)))}`,
-    fr: `contient\u202f: ${fr.listed(metals.map((metal) => frWords.wordOf(frWords.METALS, metal)))}`,
-    es: `contiene ${es.listed(metals.map((metal) => esWords.wordOf(esWords.METALS, metal)))}`,
+    de: `enthält ${de.listed(metals.map((metal) => wordOf(METALS, metal, "de")))}`,
+    fr: `contient\u202f: ${fr.listed(metals.map((metal) => wordOf(METALS, metal, "fr")))}`,
+    es: `contiene ${es.listed(metals.map((metal) => wordOf(METALS, metal, "es")))}`,
   }),
   noWarning: { en: "none needed", de: "keine nötig", fr: "aucun nécessaire", es: "no hace falta" },
   restricted: (names: readonly string[]) => ({

@@ -1,18 +1,14 @@
-import * as enGeometry from "../en/geometry-names.ts";
-import * as deSets from "../de/closed-sets.ts";
-import * as deGeometry from "../de/geometry-names.ts";
-import * as frWords from "../fr/closed-words.ts";
-import * as esWords from "../es/closed-words.ts";
+import { GEOMETRIES, wordOf } from "../closed-sets.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
 
 /** Notations and screen colours of a sheet. */
 export const NOTATIONS = {
   readBy: (geometry: string) => ({
-    en: `Read ${enGeometry.GEOMETRY_WORDS[geometry] ?? geometry}.`,
-    de: `Gemessen ${deSets.inGerman(deGeometry.GEOMETRY_NAMES, geometry)}.`,
-    fr: `Mesuré en ${frWords.wordOf(frWords.GEOMETRIES, geometry)}.`,
-    es: `Medido en ${esWords.wordOf(esWords.GEOMETRIES, geometry)}.`,
+    en: `Read ${wordOf(GEOMETRIES, geometry, "en")}.`,
+    de: `Gemessen ${wordOf(GEOMETRIES, geometry, "de")}.`,
+    fr: `Mesuré en ${wordOf(GEOMETRIES, geometry, "fr")}.`,
+    es: `Medido en ${wordOf(GEOMETRIES, geometry, "es")}.`,
   }),
   included: (L: string) => ({
     en: `Read with the shine included; without it L* would be about ${L}.`,
@@ -89,10 +85,10 @@ export const NOTATIONS = {
     es: `Entre ${low} a ${lowNm} nm y ${high} a ${highNm} nm.`,
   }),
   curveLabel: (geometry: string) => ({
-    en: `masstone, ${enGeometry.GEOMETRY_WORDS[geometry] ?? geometry}`,
-    de: `Vollton, ${deSets.inGerman(deGeometry.GEOMETRY_NAMES, geometry)}`,
-    fr: `ton plein, ${frWords.wordOf(frWords.GEOMETRIES, geometry)}`,
-    es: `tono pleno, ${esWords.wordOf(esWords.GEOMETRIES, geometry)}`,
+    en: `masstone, ${wordOf(GEOMETRIES, geometry, "en")}`,
+    de: `Vollton, ${wordOf(GEOMETRIES, geometry, "de")}`,
+    fr: `ton plein, ${wordOf(GEOMETRIES, geometry, "fr")}`,
+    es: `tono pleno, ${wordOf(GEOMETRIES, geometry, "es")}`,
   }),
   excludedLabel: {
     en: "worked out without the shine",

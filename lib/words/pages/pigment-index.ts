@@ -3,9 +3,7 @@ import type { ExpectedLightfastnessRow } from "../../permanence/expected-lightfa
 import type { PigmentNature } from "../../hazard/studio/pigment-nature.ts";
 import { pigmentWord } from "../pigment-words.ts";
 import { upperFirst } from "../letter-case.ts";
-import * as deSets from "../de/closed-sets.ts";
-import * as frWords from "../fr/closed-words.ts";
-import * as esWords from "../es/closed-words.ts";
+import { CHEMISTRIES, EXPECTED, wordOf } from "../closed-sets.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
 
@@ -167,9 +165,9 @@ export const PIGMENT_INDEX = {
   },
   drying: (chemistry: string, effect: DryingEffect, days: string) => ({
     en: `counts as ${chemistry} and ${EFFECTS[effect].en}: alone in linseed oil touch dry in ${days}`,
-    de: `zählt als ${deSets.inGerman(deSets.CHEMISTRY_NAMES, chemistry)} und ${EFFECTS[effect].de}: allein in Leinöl ${days} bis grifftrocken`,
-    fr: `compte comme ${frWords.wordOf(frWords.CHEMISTRIES, chemistry)} et ${EFFECTS[effect].fr}\u202f: seul dans l’huile de lin, sec au toucher en ${days}`,
-    es: `cuenta como ${esWords.wordOf(esWords.CHEMISTRIES, chemistry)} y ${EFFECTS[effect].es}: solo en aceite de linaza, seco al tacto en ${days}`,
+    de: `zählt als ${wordOf(CHEMISTRIES, chemistry, "de")} und ${EFFECTS[effect].de}: allein in Leinöl ${days} bis grifftrocken`,
+    fr: `compte comme ${wordOf(CHEMISTRIES, chemistry, "fr")} et ${EFFECTS[effect].fr}\u202f: seul dans l’huile de lin, sec au toucher en ${days}`,
+    es: `cuenta como ${wordOf(CHEMISTRIES, chemistry, "es")} y ${EFFECTS[effect].es}: solo en aceite de linaza, seco al tacto en ${days}`,
   }),
   light: ({ masstone, tint }: Pick<ExpectedLightfastnessRow, "masstone" | "tint">) => ({
     en:
@@ -178,16 +176,16 @@ export const PIGMENT_INDEX = {
         : `expected ${masstone} in masstone, ${tint} in tints`,
     de:
       masstone === tint
-        ? `voraussichtlich ${deSets.EXPECTATION_WORDS[masstone]}, im Vollton und in Aufhellungen`
-        : `voraussichtlich ${deSets.EXPECTATION_WORDS[masstone]} im Vollton, ${deSets.EXPECTATION_WORDS[tint]} in Aufhellungen`,
+        ? `voraussichtlich ${EXPECTED[masstone].de}, im Vollton und in Aufhellungen`
+        : `voraussichtlich ${EXPECTED[masstone].de} im Vollton, ${EXPECTED[tint].de} in Aufhellungen`,
     fr:
       masstone === tint
-        ? `solidité à prévoir ${frWords.EXPECTED[masstone]}, en ton plein et en dégradé`
-        : `solidité à prévoir ${frWords.EXPECTED[masstone]} en ton plein, ${frWords.EXPECTED[tint]} en dégradé`,
+        ? `solidité à prévoir ${EXPECTED[masstone].fr}, en ton plein et en dégradé`
+        : `solidité à prévoir ${EXPECTED[masstone].fr} en ton plein, ${EXPECTED[tint].fr} en dégradé`,
     es:
       masstone === tint
-        ? `solidez previsible ${esWords.EXPECTED[masstone]}, en tono pleno y en rebajes`
-        : `solidez previsible ${esWords.EXPECTED[masstone]} en tono pleno, ${esWords.EXPECTED[tint]} en rebajes`,
+        ? `solidez previsible ${EXPECTED[masstone].es}, en tono pleno y en rebajes`
+        : `solidez previsible ${EXPECTED[masstone].es} en tono pleno, ${EXPECTED[tint].es} en rebajes`,
   }),
   dust: (nature: PigmentNature) => DUST[nature],
   sourced: (text: string, sources: string) => alike(`${upperFirst(text)} (${sources}).`),

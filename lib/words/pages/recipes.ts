@@ -1,10 +1,8 @@
+import { METALS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import { alike, type Texts } from "../texts.ts";
 
@@ -115,10 +113,10 @@ export const RECIPES = {
   },
   withoutMetals: { en: "Without", de: "Ohne", fr: "Sans", es: "Sin" },
   metals: {
-    lead: { en: "lead", de: deSets.METAL_NAMES.lead, fr: "plomb", es: "plomo" },
-    cadmium: { en: "cadmium", de: deSets.METAL_NAMES.cadmium, fr: "cadmium", es: "cadmio" },
-    cobalt: { en: "cobalt", de: deSets.METAL_NAMES.cobalt, fr: "cobalt", es: "cobalto" },
-    nickel: { en: "nickel", de: deSets.METAL_NAMES.nickel, fr: "nickel", es: "níquel" },
+    lead: { en: "lead", de: METALS.lead.de, fr: "plomb", es: "plomo" },
+    cadmium: { en: "cadmium", de: METALS.cadmium.de, fr: "cadmium", es: "cadmio" },
+    cobalt: { en: "cobalt", de: METALS.cobalt.de, fr: "cobalt", es: "cobalto" },
+    nickel: { en: "nickel", de: METALS.nickel.de, fr: "nickel", es: "níquel" },
   },
   unlabelled: {
     en: "no paint that carries a hazard warning",
@@ -333,9 +331,9 @@ export const RECIPES = {
     }),
     because: (name: string, metals: readonly string[], isNone: boolean) => ({
       en: `${name} contains ${en.listed(metals)}.${isNone ? "" : " Nearest to it among our paints without lead and cadmium:"}`,
-      de: `${name} enthält ${de.listed(metals.map((metal) => deSets.inGerman(deSets.METAL_NAMES, metal)))}.${isNone ? "" : " Am nächsten unter unseren Farben ohne Blei und Cadmium:"}`,
-      fr: `${name} contient\u202f: ${fr.listed(metals.map((metal) => frWords.wordOf(frWords.METALS, metal)))}.${isNone ? "" : " Au plus près parmi nos peintures sans plomb ni cadmium\u202f:"}`,
-      es: `${name} contiene ${es.listed(metals.map((metal) => esWords.wordOf(esWords.METALS, metal)))}.${isNone ? "" : " Lo más próximo entre nuestras pinturas sin plomo ni cadmio:"}`,
+      de: `${name} enthält ${de.listed(metals.map((metal) => wordOf(METALS, metal, "de")))}.${isNone ? "" : " Am nächsten unter unseren Farben ohne Blei und Cadmium:"}`,
+      fr: `${name} contient\u202f: ${fr.listed(metals.map((metal) => wordOf(METALS, metal, "fr")))}.${isNone ? "" : " Au plus près parmi nos peintures sans plomb ni cadmium\u202f:"}`,
+      es: `${name} contiene ${es.listed(metals.map((metal) => wordOf(METALS, metal, "es")))}.${isNone ? "" : " Lo más próximo entre nuestras pinturas sin plomo ni cadmio:"}`,
     }),
     discontinued: (name: string, date: string, isNone: boolean) => ({
       en: `${name} is discontinued from ${date}.${isNone ? "" : " Nearest to it among our paints:"}`,

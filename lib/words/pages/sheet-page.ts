@@ -1,11 +1,9 @@
 import { upperFirst } from "../letter-case.ts";
+import { MEASURES, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
 import type { Language } from "../../records/schema/terms.ts";
@@ -288,9 +286,9 @@ export const SHEET_PAGE = {
     /** A mixture, and what it is mixed for. */
     parts: (mix: PartsToParts, white: string, by: string) => ({
       en: `${ofColour(mix).en} to ${mix.white} of ${white} for a middle tone, by ${by}`,
-      de: `${ofColour(mix).de} auf ${mix.white} ${white} für einen Mittelton, ${deSets.inGerman(deSets.BY_WORDS, by)}`,
-      fr: `${ofColour(mix).fr} pour ${mix.white} ${fr.of(white)}, pour un ton moyen, en ${frWords.wordOf(frWords.MEASURES, by)}`,
-      es: `${ofColour(mix).es} por ${mix.white} de ${white} para un tono medio, en ${esWords.wordOf(esWords.MEASURES, by)}`,
+      de: `${ofColour(mix).de} auf ${mix.white} ${white} für einen Mittelton, ${wordOf(MEASURES, by, "de")}`,
+      fr: `${ofColour(mix).fr} pour ${mix.white} ${fr.of(white)}, pour un ton moyen, en ${wordOf(MEASURES, by, "fr")}`,
+      es: `${ofColour(mix).es} por ${mix.white} de ${white} para un tono medio, en ${wordOf(MEASURES, by, "es")}`,
     }),
     reference: {
       en: "others are measured against it",
@@ -414,9 +412,9 @@ export const SHEET_PAGE = {
     },
     whitens: (parts: string, reference: string, by: string) => ({
       en: `${parts} parts bring one of ${reference} to a middle tone, by ${by}; the fewer, the stronger.`,
-      de: `${parts} Teile bringen einen Teil ${reference} auf einen mittleren Ton, ${deSets.inGerman(deSets.BY_WORDS, by)}; je weniger, desto stärker.`,
-      fr: `${parts} parts mènent une part ${fr.of(reference)} à un ton moyen, en ${frWords.wordOf(frWords.MEASURES, by)}\u202f; moins il en faut, plus il est fort.`,
-      es: `${parts} partes llevan una de ${reference} a un tono medio, en ${esWords.wordOf(esWords.MEASURES, by)}; cuantas menos, más fuerte.`,
+      de: `${parts} Teile bringen einen Teil ${reference} auf einen mittleren Ton, ${wordOf(MEASURES, by, "de")}; je weniger, desto stärker.`,
+      fr: `${parts} parts mènent une part ${fr.of(reference)} à un ton moyen, en ${wordOf(MEASURES, by, "fr")}\u202f; moins il en faut, plus il est fort.`,
+      es: `${parts} partes llevan una de ${reference} a un tono medio, en ${wordOf(MEASURES, by, "es")}; cuantas menos, más fuerte.`,
     }),
     bright: (L: string) => ({
       en: `Lightness L*\u00a0${L} of 100.`,
@@ -470,9 +468,9 @@ export const SHEET_PAGE = {
   }),
   whitensDetail: (reference: string, by: string) => ({
     en: `of it bring one of ${reference} to a middle tone, by ${by}`,
-    de: `davon bringen einen Teil ${reference} auf einen mittleren Ton, ${deSets.inGerman(deSets.BY_WORDS, by)}`,
-    fr: `mènent une part ${fr.of(reference)} à un ton moyen, en ${frWords.wordOf(frWords.MEASURES, by)}`,
-    es: `llevan una de ${reference} a un tono medio, en ${esWords.wordOf(esWords.MEASURES, by)}`,
+    de: `davon bringen einen Teil ${reference} auf einen mittleren Ton, ${wordOf(MEASURES, by, "de")}`,
+    fr: `mènent une part ${fr.of(reference)} à un ton moyen, en ${wordOf(MEASURES, by, "fr")}`,
+    es: `llevan una de ${reference} a un tono medio, en ${wordOf(MEASURES, by, "es")}`,
   }),
   mixedWithWhite: (mix: PartsToParts) => ({
     en: `${ofColour(mix).en} to ${mix.white} of white`,
@@ -482,13 +480,13 @@ export const SHEET_PAGE = {
   }),
   withWhite: (white: string, by: string) => ({
     en: `with ${white}, by ${by}`,
-    de: `mit ${white}, ${deSets.inGerman(deSets.BY_WORDS, by)}`,
-    fr: `avec ${white}, en ${frWords.wordOf(frWords.MEASURES, by)}`,
-    es: `con ${white}, en ${esWords.wordOf(esWords.MEASURES, by)}`,
+    de: `mit ${white}, ${wordOf(MEASURES, by, "de")}`,
+    fr: `avec ${white}, en ${wordOf(MEASURES, by, "fr")}`,
+    es: `con ${white}, en ${wordOf(MEASURES, by, "es")}`,
   }),
   safe: {
-    Danger: { en: "Danger", de: deSets.SIGNAL_WORDS.Danger, fr: "Danger", es: "Peligro" },
-    Warning: { en: "Warning", de: deSets.SIGNAL_WORDS.Warning, fr: "Attention", es: "Atención" },
+    Danger: { en: "Danger", de: SIGNAL_WORDS.Danger.de, fr: "Danger", es: "Peligro" },
+    Warning: { en: "Warning", de: SIGNAL_WORDS.Warning.de, fr: "Attention", es: "Atención" },
     care: { en: "Take care", de: "Vorsicht", fr: "Prendre soin", es: "Tener cuidado" },
     none: {
       en: "No warning",

@@ -1,15 +1,10 @@
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
+import { EXPECTED } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
-import * as enTerms from "../en/terms.ts";
 import * as de from "../de/phrases.ts";
-import * as deTerms from "../de/terms.ts";
-import * as deSets from "../de/closed-sets.ts";
+import { expectationsIn } from "../fact-words.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frTerms from "../fr/terms.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
-import * as esTerms from "../es/terms.ts";
-import * as esWords from "../es/closed-words.ts";
 import { alike, type Texts } from "../texts.ts";
 
 /** What a sheet says of its colour as a whole. */
@@ -100,10 +95,10 @@ export const SHEET = {
     },
   },
   expectation: {
-    en: enTerms.TERMS as Record<string, string>,
-    de: deTerms.TERMS,
-    fr: frTerms.TERMS,
-    es: esTerms.TERMS,
+    en: expectationsIn("en"),
+    de: expectationsIn("de"),
+    fr: expectationsIn("fr"),
+    es: expectationsIn("es"),
   },
 
   /** A category in a word. */
@@ -112,16 +107,13 @@ export const SHEET = {
       EXPECTATIONS.map(({ category, expectation }) => [category, expectation]),
     ) as Record<string, string>,
     de: Object.fromEntries(
-      EXPECTATIONS.map(({ category, expectation }) => [
-        category,
-        deSets.EXPECTATION_WORDS[expectation],
-      ]),
+      EXPECTATIONS.map(({ category, expectation }) => [category, EXPECTED[expectation].de]),
     ) as Record<string, string>,
     fr: Object.fromEntries(
-      EXPECTATIONS.map(({ category, expectation }) => [category, frWords.EXPECTED[expectation]]),
+      EXPECTATIONS.map(({ category, expectation }) => [category, EXPECTED[expectation].fr]),
     ),
     es: Object.fromEntries(
-      EXPECTATIONS.map(({ category, expectation }) => [category, esWords.EXPECTED[expectation]]),
+      EXPECTATIONS.map(({ category, expectation }) => [category, EXPECTED[expectation].es]),
     ),
   },
   revision: (revision: string, date: string | undefined) => ({

@@ -1,14 +1,13 @@
 import type { DrawdownStatement } from "../../optics/statements.ts";
+import { GEOMETRIES, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enDrawdown from "../en/drawdown-phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as deDrawdown from "../de/drawdown-phrases.ts";
 import * as fr from "../fr/phrases.ts";
 import * as frDrawdown from "../fr/drawdown-phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
 import * as esDrawdown from "../es/drawdown-phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
@@ -164,9 +163,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `Die Aufstriche wurden in verschiedenen Geometrien gemessen (${de.listed(v.geometries.map(deDrawdown.geometry))}), und die aufgezeichneten Oberflächenkonstanten bringen sie nicht zusammen.`,
     fr: (v) =>
-      `Les applications ont été mesurées dans des géométries différentes (${fr.listed(v.geometries.map((one) => frWords.wordOf(frWords.GEOMETRIES, one)))}), et les constantes de surface consignées ne les ramènent pas l’une à l’autre.`,
+      `Les applications ont été mesurées dans des géométries différentes (${fr.listed(v.geometries.map((one) => wordOf(GEOMETRIES, one, "fr")))}), et les constantes de surface consignées ne les ramènent pas l’une à l’autre.`,
     es: (v) =>
-      `Las aplicaciones se midieron en geometrías distintas (${es.listed(v.geometries.map((one) => esWords.wordOf(esWords.GEOMETRIES, one)))}), y las constantes de superficie registradas no las concilian.`,
+      `Las aplicaciones se midieron en geometrías distintas (${es.listed(v.geometries.map((one) => wordOf(GEOMETRIES, one, "es")))}), y las constantes de superficie registradas no las concilian.`,
   },
   "geometry-needs-surface": {
     en: (v) =>
@@ -174,9 +173,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `Ohne Konstanten der Oberfläche sagt eine Messung (${deDrawdown.geometry(v.from)}) nicht, was der Glanz hinzufügt.`,
     fr: (v) =>
-      `Sans les constantes de sa surface, une mesure (${frWords.wordOf(frWords.GEOMETRIES, v.from)}) ne dit pas ce que le brillant y ajoute.`,
+      `Sans les constantes de sa surface, une mesure (${wordOf(GEOMETRIES, v.from, "fr")}) ne dit pas ce que le brillant y ajoute.`,
     es: (v) =>
-      `Sin las constantes de su superficie, una medición (${esWords.wordOf(esWords.GEOMETRIES, v.from)}) no dice lo que el brillo le añade.`,
+      `Sin las constantes de su superficie, una medición (${wordOf(GEOMETRIES, v.from, "es")}) no dice lo que el brillo le añade.`,
   },
   "surfaces-differ": {
     en: () =>

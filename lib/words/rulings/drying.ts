@@ -1,16 +1,14 @@
 import type { DryingStatement } from "../../drying/statements.ts";
 import { ends } from "../../quantities/interval.ts";
+import { DRYING_CLASSES, METALS, OILS } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enDrying from "../en/drying-phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as deDrying from "../de/drying-phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as fr from "../fr/phrases.ts";
 import * as frDrying from "../fr/drying-phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
 import * as esDrying from "../es/drying-phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Days to touch dry, layers, and the film with age. */
@@ -18,11 +16,11 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
   "drying-class": {
     en: ({ dryingClass, ...days }) => en.sentence(`${dryingClass}: ${enDrying.classed(days)}`),
     de: ({ dryingClass, ...days }) =>
-      de.sentence(`${deSets.DRYING_WORDS[dryingClass]}: ${deDrying.classed(days)}`),
+      de.sentence(`${DRYING_CLASSES[dryingClass].de}: ${deDrying.classed(days)}`),
     fr: ({ dryingClass, ...days }) =>
-      fr.sentence(`${frWords.DRYING_CLASSES[dryingClass]}\u202f: ${frDrying.classed(days)}`),
+      fr.sentence(`${DRYING_CLASSES[dryingClass].fr}\u202f: ${frDrying.classed(days)}`),
     es: ({ dryingClass, ...days }) =>
-      es.sentence(`${esWords.DRYING_CLASSES[dryingClass]}: ${esDrying.classed(days)}`),
+      es.sentence(`${DRYING_CLASSES[dryingClass].es}: ${esDrying.classed(days)}`),
   },
   "drying-class-over-several": {
     en: ({ spans, ...days }) =>
@@ -30,20 +28,20 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     de: ({ spans, ...days }) =>
       de.sentence(
         `${outermost(spans)
-          .map((each) => deSets.DRYING_WORDS[each])
+          .map((each) => DRYING_CLASSES[each].de)
           .join(" bis ")}: ${deDrying.classed(days)}`,
       ),
     fr: ({ spans, ...days }) =>
       fr.sentence(
         `${fr.listed(
-          spans.map((each) => frWords.DRYING_CLASSES[each]),
+          spans.map((each) => DRYING_CLASSES[each].fr),
           "or",
         )}\u202f: ${frDrying.classed(days)}`,
       ),
     es: ({ spans, ...days }) =>
       es.sentence(
         `${es.listed(
-          spans.map((each) => esWords.DRYING_CLASSES[each]),
+          spans.map((each) => DRYING_CLASSES[each].es),
           "or",
         )}: ${esDrying.classed(days)}`,
       ),
@@ -357,11 +355,11 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ metals }) =>
       `In the tube carbon goes on taking up drier (${en.listed(metals)}): paint that has lain for long may dry slower than fresh paint.`,
     de: ({ metals }) =>
-      `In der Tube nimmt Kohlenstoff weiter Trockenstoff auf (${de.listed(metals.map((metal) => deSets.METAL_NAMES[metal]))}): lange gelagerte Farbe kann langsamer trocknen als frische.`,
+      `In der Tube nimmt Kohlenstoff weiter Trockenstoff auf (${de.listed(metals.map((metal) => METALS[metal].de))}): lange gelagerte Farbe kann langsamer trocknen als frische.`,
     fr: ({ metals }) =>
-      `Dans le tube, le carbone continue à retenir du siccatif (${fr.listed(metals.map((metal) => frWords.DRIER_METALS[metal]))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une fraîche.`,
+      `Dans le tube, le carbone continue à retenir du siccatif (${fr.listed(metals.map((metal) => METALS[metal].fr))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une fraîche.`,
     es: ({ metals }) =>
-      `En el tubo el carbono sigue reteniendo secante (${es.listed(metals.map((metal) => esWords.DRIER_METALS[metal]))}): una pintura guardada mucho tiempo puede secar más despacio que una fresca.`,
+      `En el tubo el carbono sigue reteniendo secante (${es.listed(metals.map((metal) => METALS[metal].es))}): una pintura guardada mucho tiempo puede secar más despacio que una fresca.`,
   },
   "holds-medium-not-known": {
     en: ({ mediums, changes }) =>
@@ -618,52 +616,52 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
   "yellows-most": {
     en: ({ oil }) =>
       en.sentence(
-        `of the drying oils, ${enDrying.OILS[oil]} yellows most, and it makes the toughest film`,
+        `of the drying oils, ${OILS[oil].en} yellows most, and it makes the toughest film`,
       ),
     de: ({ oil }) =>
-      `${deSets.OIL_NAMES[oil]} vergilbt von den trocknenden Ölen am meisten und gibt den zähesten Film.`,
+      `${OILS[oil].de} vergilbt von den trocknenden Ölen am meisten und gibt den zähesten Film.`,
     fr: ({ oil }) =>
       fr.sentence(
-        `${frWords.OILS[oil]}\u202f: c’est l’huile siccative qui jaunit le plus, et qui donne le film le plus solide`,
+        `${OILS[oil].fr}\u202f: c’est l’huile siccative qui jaunit le plus, et qui donne le film le plus solide`,
       ),
     es: ({ oil }) =>
       es.sentence(
-        `${esWords.OILS[oil]}: el que más amarillea de los aceites secantes, y el que hace la película más tenaz`,
+        `${OILS[oil].es}: el que más amarillea de los aceites secantes, y el que hace la película más tenaz`,
       ),
   },
   "yellows-less": {
-    en: ({ oil }) => en.sentence(`${enDrying.OILS[oil]} yellows less than plain linseed oil`),
-    de: ({ oil }) => `${deSets.OIL_NAMES[oil]} vergilbt weniger als gewöhnliches Leinöl.`,
+    en: ({ oil }) => en.sentence(`${OILS[oil].en} yellows less than plain linseed oil`),
+    de: ({ oil }) => `${OILS[oil].de} vergilbt weniger als gewöhnliches Leinöl.`,
     fr: ({ oil }) =>
-      fr.sentence(`${frWords.OILS[oil]}\u202f: jaunit moins que l’huile de lin ordinaire`),
+      fr.sentence(`${OILS[oil].fr}\u202f: jaunit moins que l’huile de lin ordinaire`),
     es: ({ oil }) =>
-      es.sentence(`${esWords.OILS[oil]}: amarillea menos que el aceite de linaza corriente`),
+      es.sentence(`${OILS[oil].es}: amarillea menos que el aceite de linaza corriente`),
   },
   "yellows-least": {
     en: ({ oil }) =>
       en.sentence(
-        `${enDrying.OILS[oil]} is among the oils that yellow least, and makes a weaker, slower film`,
+        `${OILS[oil].en} is among the oils that yellow least, and makes a weaker, slower film`,
       ),
     de: ({ oil }) =>
-      `${deSets.OIL_NAMES[oil]} gehört zu den Ölen, die am wenigsten vergilben, und gibt einen schwächeren, langsamer trocknenden Film.`,
+      `${OILS[oil].de} gehört zu den Ölen, die am wenigsten vergilben, und gibt einen schwächeren, langsamer trocknenden Film.`,
     fr: ({ oil }) =>
       fr.sentence(
-        `${frWords.OILS[oil]}\u202f: parmi les huiles qui jaunissent le moins, et donne un film plus faible, plus lent à sécher`,
+        `${OILS[oil].fr}\u202f: parmi les huiles qui jaunissent le moins, et donne un film plus faible, plus lent à sécher`,
       ),
     es: ({ oil }) =>
       es.sentence(
-        `${esWords.OILS[oil]}: de los aceites que menos amarillean, y da una película más débil, que seca más despacio`,
+        `${OILS[oil].es}: de los aceites que menos amarillean, y da una película más débil, que seca más despacio`,
       ),
   },
   "drier-above-customary": {
     en: ({ metal, percentOnOil, customaryPercent }) =>
       `${en.withUnit(en.significant(percentOnOil, 2), "%")} ${metal} on oil is more than the customary ${en.withUnit(en.significant(customaryPercent, 2), "%")}: the film may skin over and wrinkle.`,
     de: ({ metal, percentOnOil, customaryPercent }) =>
-      `${de.withUnit(de.significant(percentOnOil, 2), "%")} ${deSets.METAL_NAMES[metal]} auf Öl ist mehr als die üblichen ${de.withUnit(de.significant(customaryPercent, 2), "%")}: der Film kann eine Haut bilden und runzeln.`,
+      `${de.withUnit(de.significant(percentOnOil, 2), "%")} ${METALS[metal].de} auf Öl ist mehr als die üblichen ${de.withUnit(de.significant(customaryPercent, 2), "%")}: der Film kann eine Haut bilden und runzeln.`,
     fr: ({ metal, percentOnOil, customaryPercent }) =>
-      `${fr.withUnit(fr.significant(percentOnOil, 2), "%")} de ${frWords.DRIER_METALS[metal]} sur l’huile, c’est plus que les ${fr.withUnit(fr.significant(customaryPercent, 2), "%")} d’usage\u202f: le film peut faire peau et rider.`,
+      `${fr.withUnit(fr.significant(percentOnOil, 2), "%")} de ${METALS[metal].fr} sur l’huile, c’est plus que les ${fr.withUnit(fr.significant(customaryPercent, 2), "%")} d’usage\u202f: le film peut faire peau et rider.`,
     es: ({ metal, percentOnOil, customaryPercent }) =>
-      `Un ${es.withUnit(es.significant(percentOnOil, 2), "%")} de ${esWords.DRIER_METALS[metal]} sobre el aceite es más que el ${es.withUnit(es.significant(customaryPercent, 2), "%")} usual: la película puede hacer piel y arrugarse.`,
+      `Un ${es.withUnit(es.significant(percentOnOil, 2), "%")} de ${METALS[metal].es} sobre el aceite es más que el ${es.withUnit(es.significant(customaryPercent, 2), "%")} usual: la película puede hacer piel y arrugarse.`,
   },
   "surface-drier-alone": {
     en: ({ metals }) =>
@@ -671,14 +669,14 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
         `${en.listed(metals)} ${metals.length > 1 ? "dry" : "dries"} from the surface with no through drier beside it: a thick stroke may wrinkle`,
       ),
     de: ({ metals }) =>
-      `${de.listed(metals.map((metal) => deSets.METAL_NAMES[metal]))} ${metals.length > 1 ? "trocknen" : "trocknet"} von der Oberfläche her, ohne einen Trockenstoff, der durchtrocknet: ein dicker Strich kann runzeln.`,
+      `${de.listed(metals.map((metal) => METALS[metal].de))} ${metals.length > 1 ? "trocknen" : "trocknet"} von der Oberfläche her, ohne einen Trockenstoff, der durchtrocknet: ein dicker Strich kann runzeln.`,
     fr: ({ metals }) =>
       fr.sentence(
-        `${fr.listed(metals.map((metal) => frWords.DRIER_METALS[metal]))} ${metals.length > 1 ? "sèchent" : "sèche"} par la surface, sans siccatif de masse à côté\u202f: une touche épaisse peut rider`,
+        `${fr.listed(metals.map((metal) => METALS[metal].fr))} ${metals.length > 1 ? "sèchent" : "sèche"} par la surface, sans siccatif de masse à côté\u202f: une touche épaisse peut rider`,
       ),
     es: ({ metals }) =>
       es.sentence(
-        `${es.listed(metals.map((metal) => esWords.DRIER_METALS[metal]))} ${metals.length > 1 ? "secan" : "seca"} por la superficie, sin un secante de masa al lado: una pincelada gruesa puede arrugarse`,
+        `${es.listed(metals.map((metal) => METALS[metal].es))} ${metals.length > 1 ? "secan" : "seca"} por la superficie, sin un secante de masa al lado: una pincelada gruesa puede arrugarse`,
       ),
   },
 };

@@ -1,16 +1,14 @@
 import type { FormulationStatement } from "../../formulation/statements.ts";
 import { pigmentWord } from "../pigment-words.ts";
+import { FINISHES, OIL_CLASSES, OIL_WAYS } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enFormulation from "../en/formulation-phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as deFormulation from "../de/formulation-phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as fr from "../fr/phrases.ts";
 import * as frFormulation from "../fr/formulation-phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
 import * as esFormulation from "../es/formulation-phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
@@ -29,28 +27,28 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     en: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
       `A ${oilIndexClass} oil index: ${en.gramsTo100(oilIndexGPer100g)} by mass${suchAs.length === 0 ? "" : `, in one class with ${en.listed(suchAs)} in Church's table`}.`,
     de: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-      `Ölindex ${deSets.OIL_INDEX_WORDS[oilIndexClass]}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse${suchAs.length === 0 ? "" : `, in einer Klasse mit ${de.listed(suchAs.map((name) => pigmentWord(name, "de")))} in Churchs Tabelle`}.`,
+      `Ölindex ${OIL_CLASSES[oilIndexClass].de}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse${suchAs.length === 0 ? "" : `, in einer Klasse mit ${de.listed(suchAs.map((name) => pigmentWord(name, "de")))} in Churchs Tabelle`}.`,
     fr: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-      `Un indice d’huile ${frWords.OIL_CLASSES[oilIndexClass]}\u202f: ${fr.gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe que ${fr.listed(suchAs.map((one) => pigmentWord(one, "fr")))} dans la table de Church`}.`,
+      `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}\u202f: ${fr.gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe que ${fr.listed(suchAs.map((one) => pigmentWord(one, "fr")))} dans la table de Church`}.`,
     es: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-      `Un índice de aceite ${esWords.OIL_CLASSES[oilIndexClass]}: ${es.gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${es.listed(suchAs.map((one) => pigmentWord(one, "es")))} en la tabla de Church`}.`,
+      `Un índice de aceite ${OIL_CLASSES[oilIndexClass].es}: ${es.gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${es.listed(suchAs.map((one) => pigmentWord(one, "es")))} en la tabla de Church`}.`,
   },
   "oil-index-class-at-its-limit": {
     en: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
       `A ${en.listed(spans, "or")} oil index: ${en.gramsTo100(oilIndexGPer100g)} by mass lies at the limit between the two, ${en.significant(limitGPer100g, 3)}, and one batch may differ from the next by ${en.percent(within)}.`,
     de: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
       `Ölindex ${de.listed(
-        spans.map((each) => deSets.OIL_INDEX_WORDS[each]),
+        spans.map((each) => OIL_CLASSES[each].de),
         "or",
       )}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse liegen an der Grenze zwischen beiden, ${de.significant(limitGPer100g, 3)}, und ein Ansatz kann vom nächsten um ${de.percent(within)} abweichen.`,
     fr: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
       `Un indice d’huile ${fr.listed(
-        spans.map((each) => frWords.OIL_CLASSES[each]),
+        spans.map((each) => OIL_CLASSES[each].fr),
         "or",
       )}\u202f: ${fr.gramsTo100(oilIndexGPer100g)} en masse, à la limite des deux, ${fr.significant(limitGPer100g, 3)}, et une fabrication peut s’écarter de la suivante de ${fr.percent(within)}.`,
     es: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
       `Un índice de aceite ${es.listed(
-        spans.map((each) => esWords.OIL_CLASSES[each]),
+        spans.map((each) => OIL_CLASSES[each].es),
         "or",
       )}: ${es.gramsTo100(oilIndexGPer100g)} en masa, en el límite entre ambos, ${es.significant(limitGPer100g, 3)}, y una fabricación puede diferir de la siguiente en un ${es.percent(within)}.`,
   },
@@ -58,21 +56,21 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     en: ({ oilIndexClass, oilIndexGPer100g, spans }) =>
       `A ${oilIndexClass} oil index, judged by the middle of the estimate (${en.gramsTo100(oilIndexGPer100g)} by mass); the estimate runs ${enFormulation.fromTo(spans)}.`,
     de: ({ oilIndexClass, oilIndexGPer100g, spans }) =>
-      `Ölindex ${deSets.OIL_INDEX_WORDS[oilIndexClass]}, nach der Mitte der Schätzung beurteilt (${de.gramsTo100(oilIndexGPer100g)} nach Masse); die Schätzung reicht ${deFormulation.fromTo(spans.map((each) => deSets.OIL_INDEX_WORDS[each]))}.`,
+      `Ölindex ${OIL_CLASSES[oilIndexClass].de}, nach der Mitte der Schätzung beurteilt (${de.gramsTo100(oilIndexGPer100g)} nach Masse); die Schätzung reicht ${deFormulation.fromTo(spans.map((each) => OIL_CLASSES[each].de))}.`,
     fr: ({ oilIndexClass, oilIndexGPer100g, spans }) =>
-      `Un indice d’huile ${frWords.OIL_CLASSES[oilIndexClass]}, jugé au milieu de l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse)\u202f; l’estimation va ${frFormulation.fromTo(spans, frWords.OIL_CLASSES)}.`,
+      `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}, jugé au milieu de l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse)\u202f; l’estimation va ${frFormulation.fromTo(spans, OIL_CLASSES)}.`,
     es: ({ oilIndexClass, oilIndexGPer100g, spans }) =>
-      `Un índice de aceite ${esWords.OIL_CLASSES[oilIndexClass]}, juzgado por el medio de la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa); la estimación va ${esFormulation.fromTo(spans, esWords.OIL_CLASSES)}.`,
+      `Un índice de aceite ${OIL_CLASSES[oilIndexClass].es}, juzgado por el medio de la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa); la estimación va ${esFormulation.fromTo(spans, OIL_CLASSES)}.`,
   },
   "oil-index-class-not-told": {
     en: ({ oilIndexGPer100g, spans }) =>
       `We cannot say whether it takes much oil or little: the estimate (${en.gramsTo100(oilIndexGPer100g)} by mass) runs ${enFormulation.fromTo(spans)}.`,
     de: ({ oilIndexGPer100g, spans }) =>
-      `Ob sie viel oder wenig Öl braucht, lässt sich nicht sagen: die Schätzung (${de.gramsTo100(oilIndexGPer100g)} nach Masse) reicht ${deFormulation.fromTo(spans.map((each) => deSets.OIL_INDEX_WORDS[each]))}.`,
+      `Ob sie viel oder wenig Öl braucht, lässt sich nicht sagen: die Schätzung (${de.gramsTo100(oilIndexGPer100g)} nach Masse) reicht ${deFormulation.fromTo(spans.map((each) => OIL_CLASSES[each].de))}.`,
     fr: ({ oilIndexGPer100g, spans }) =>
-      `Nous ne pouvons dire si elle demande beaucoup ou peu d’huile\u202f: l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse) va ${frFormulation.fromTo(spans, frWords.OIL_CLASSES)}.`,
+      `Nous ne pouvons dire si elle demande beaucoup ou peu d’huile\u202f: l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse) va ${frFormulation.fromTo(spans, OIL_CLASSES)}.`,
     es: ({ oilIndexGPer100g, spans }) =>
-      `No podemos decir si lleva mucho o poco aceite: la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa) va ${esFormulation.fromTo(spans, esWords.OIL_CLASSES)}.`,
+      `No podemos decir si lleva mucho o poco aceite: la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa) va ${esFormulation.fromTo(spans, OIL_CLASSES)}.`,
   },
   "working-paint-takes-more-than-rub-out": {
     en: ({ ratio, oilAbsorptionGPer100g }) =>
@@ -118,11 +116,11 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     en: ({ way, standard }) =>
       `Oil absorption by ${way} (${standard}), the kind that CPVC is worked out from.`,
     de: ({ way, standard }) =>
-      `Ölzahl durch ${deFormulation.WAYS[way]} (${standard}), die Art, aus der die KPVK errechnet wird.`,
+      `Ölzahl durch ${OIL_WAYS[way].de} (${standard}), die Art, aus der die KPVK errechnet wird.`,
     fr: ({ way, standard }) =>
-      `Prise d’huile par ${frWords.OIL_WAYS[way]} (${standard}), celle dont on calcule la CPVC.`,
+      `Prise d’huile par ${OIL_WAYS[way].fr} (${standard}), celle dont on calcule la CPVC.`,
     es: ({ way, standard }) =>
-      `Absorción de aceite por ${esWords.OIL_WAYS[way]} (${standard}), de la que se calcula la CPVC.`,
+      `Absorción de aceite por ${OIL_WAYS[way].es} (${standard}), de la que se calcula la CPVC.`,
   },
   "oil-absorption-rubbed-out": {
     en: ({ method }) =>
@@ -138,11 +136,11 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     en: ({ standard, way }) =>
       `Oil absorption by ${standard} (${way}) reads higher than a rub-out, so the CPVC comes out too low.`,
     de: ({ standard, way }) =>
-      `Die Ölzahl nach ${standard} (${deFormulation.WAYS[way]}) liegt höher als beim Anreiben, die KPVK kommt daher zu niedrig heraus.`,
+      `Die Ölzahl nach ${standard} (${OIL_WAYS[way].de}) liegt höher als beim Anreiben, die KPVK kommt daher zu niedrig heraus.`,
     fr: ({ standard, way }) =>
-      `La prise d’huile selon ${standard} (${frWords.OIL_WAYS[way]}) donne plus qu’un empâtage au couteau, et la CPVC en sort trop basse.`,
+      `La prise d’huile selon ${standard} (${OIL_WAYS[way].fr}) donne plus qu’un empâtage au couteau, et la CPVC en sort trop basse.`,
     es: ({ standard, way }) =>
-      `La absorción de aceite según ${standard} (${esWords.OIL_WAYS[way]}) da más que un amasado con cuchillo, y la CPVC sale demasiado baja.`,
+      `La absorción de aceite según ${standard} (${OIL_WAYS[way].es}) da más que un amasado con cuchillo, y la CPVC sale demasiado baja.`,
   },
   "oil-absorption-method-unknown": {
     en: ({ method }) =>
@@ -281,15 +279,15 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
       ),
     de: ({ finish: expected, reducedPvc, reducedPvcOpened }) =>
       de.sentence(
-        `${deSets.FINISH_WORDS[expected]} zu erwarten, trotz ihres Öls: vollständig dispergiert läge die PVK bei ${de.decimals(reducedPvcOpened, 2)} der KPVK, doch Agglomerate halten Öl fest; so liegt sie bei ${de.decimals(reducedPvc, 2)}, und der Film hat Hohlräume`,
+        `${FINISHES[expected].de} zu erwarten, trotz ihres Öls: vollständig dispergiert läge die PVK bei ${de.decimals(reducedPvcOpened, 2)} der KPVK, doch Agglomerate halten Öl fest; so liegt sie bei ${de.decimals(reducedPvc, 2)}, und der Film hat Hohlräume`,
       ),
     fr: ({ finish: expected, reducedPvc, reducedPvcOpened }) =>
       fr.sentence(
-        `${frWords.FINISHES[expected]} à prévoir malgré son huile\u202f: broyée à fond, sa CPV serait de ${fr.decimals(reducedPvcOpened, 2)} de la CPVC, mais les amas retiennent de l’huile\u202f; elle est de ${fr.decimals(reducedPvc, 2)} et le film a des vides`,
+        `${FINISHES[expected].fr} à prévoir malgré son huile\u202f: broyée à fond, sa CPV serait de ${fr.decimals(reducedPvcOpened, 2)} de la CPVC, mais les amas retiennent de l’huile\u202f; elle est de ${fr.decimals(reducedPvc, 2)} et le film a des vides`,
       ),
     es: ({ finish: expected, reducedPvc, reducedPvcOpened }) =>
       es.sentence(
-        `${esWords.FINISHES[expected]} previsible a pesar de su aceite: molida del todo, su PVC sería ${es.decimals(reducedPvcOpened, 2)} de la CPVC, pero los grumos retienen aceite; es ${es.decimals(reducedPvc, 2)} y la película tiene huecos`,
+        `${FINISHES[expected].es} previsible a pesar de su aceite: molida del todo, su PVC sería ${es.decimals(reducedPvcOpened, 2)} de la CPVC, pero los grumos retienen aceite; es ${es.decimals(reducedPvc, 2)} y la película tiene huecos`,
       ),
   },
   "finish-not-told": {
@@ -309,15 +307,15 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
       ),
     de: ({ finish: measured, gloss60, betterAngle }) =>
       de.sentence(
-        `${deSets.FINISH_WORDS[measured]} nach Messung: ${de.withUnit(de.significant(gloss60, 2), "Glanzeinheiten")} bei 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 sagte mehr`}`,
+        `${FINISHES[measured].de} nach Messung: ${de.withUnit(de.significant(gloss60, 2), "Glanzeinheiten")} bei 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 sagte mehr`}`,
       ),
     fr: ({ finish: measured, gloss60, betterAngle }) =>
       fr.sentence(
-        `${frWords.FINISHES[measured]} selon la mesure\u202f: ${fr.withUnit(fr.significant(gloss60, 2), "unités de brillance")} à 60\u00b0${betterAngle === undefined ? "" : `\u202f; ${betterAngle}\u00b0 en diraient plus`}`,
+        `${FINISHES[measured].fr} selon la mesure\u202f: ${fr.withUnit(fr.significant(gloss60, 2), "unités de brillance")} à 60\u00b0${betterAngle === undefined ? "" : `\u202f; ${betterAngle}\u00b0 en diraient plus`}`,
       ),
     es: ({ finish: measured, gloss60, betterAngle }) =>
       es.sentence(
-        `${esWords.FINISHES[measured]} según la medición: ${es.withUnit(es.significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 dirían más`}`,
+        `${FINISHES[measured].es} según la medición: ${es.withUnit(es.significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 dirían más`}`,
       ),
   },
   "glossier-than-expected": {
@@ -326,9 +324,9 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     de: ({ measured, expected }) =>
       `${deFormulation.asRead(measured, expected)}: der aufgezeichnete Ölindex kann zu niedrig sein, oder die Paste besser dispergiert als aufgezeichnet.`,
     fr: ({ measured, expected }) =>
-      `Mesuré ${frWords.FINISHES[measured]} là où l’on attendait ${frFormulation.expectedText(expected)}\u202f: l’indice d’huile consigné est peut-être trop bas, ou la pâte mieux broyée qu’il n’est noté.`,
+      `Mesuré ${FINISHES[measured].fr} là où l’on attendait ${frFormulation.expectedText(expected)}\u202f: l’indice d’huile consigné est peut-être trop bas, ou la pâte mieux broyée qu’il n’est noté.`,
     es: ({ measured, expected }) =>
-      `Medido ${esWords.FINISHES[measured]} donde se esperaba ${esFormulation.expectedText(expected)}: el índice de aceite registrado puede ser demasiado bajo, o la pasta estar mejor molida de lo anotado.`,
+      `Medido ${FINISHES[measured].es} donde se esperaba ${esFormulation.expectedText(expected)}: el índice de aceite registrado puede ser demasiado bajo, o la pasta estar mejor molida de lo anotado.`,
   },
   "duller-than-expected": {
     en: ({ measured, expected }) =>
@@ -336,9 +334,9 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     de: ({ measured, expected }) =>
       `${deFormulation.asRead(measured, expected)}: Agglomerate können Öl festhalten, oder der Grund hat es herausgezogen.`,
     fr: ({ measured, expected }) =>
-      `Mesuré ${frWords.FINISHES[measured]} là où l’on attendait ${frFormulation.expectedText(expected)}\u202f: des amas retiennent peut-être de l’huile, ou la préparation l’a bue.`,
+      `Mesuré ${FINISHES[measured].fr} là où l’on attendait ${frFormulation.expectedText(expected)}\u202f: des amas retiennent peut-être de l’huile, ou la préparation l’a bue.`,
     es: ({ measured, expected }) =>
-      `Medido ${esWords.FINISHES[measured]} donde se esperaba ${esFormulation.expectedText(expected)}: puede que los grumos retengan aceite, o que la imprimación lo haya absorbido.`,
+      `Medido ${FINISHES[measured].es} donde se esperaba ${esFormulation.expectedText(expected)}: puede que los grumos retengan aceite, o que la imprimación lo haya absorbido.`,
   },
 
   "agglomerates-hold-oil": {

@@ -1,4 +1,5 @@
 import type { LabelStatement } from "../../hazard/statements.ts";
+import { SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enLabel from "../en/label-phrases.ts";
 import * as enStudio from "../en/studio-phrases.ts";
@@ -8,13 +9,9 @@ import * as deStudio from "../de/studio-phrases.ts";
 import * as fr from "../fr/phrases.ts";
 import * as frLabel from "../fr/label-phrases.ts";
 import * as frStudio from "../fr/studio-phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
-import * as frLabelWords from "../fr/label-words.ts";
 import * as es from "../es/phrases.ts";
 import * as esLabel from "../es/label-phrases.ts";
 import * as esStudio from "../es/studio-phrases.ts";
-import * as esWords from "../es/closed-words.ts";
-import * as esLabelWords from "../es/label-words.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
@@ -394,9 +391,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ stated, workedOut }) =>
       `Der Hersteller gibt ${stated === "none" ? "kein Signalwort" : `das Signalwort ${deLabel.signalWord(stated)}`} an; errechnet ist ${deLabel.signalWord(workedOut)}.`,
     fr: ({ stated, workedOut }) =>
-      `Le fabricant ${stated === "none" ? "ne déclare aucune mention d’avertissement" : `déclare la mention d’avertissement ${frWords.wordOf(frLabelWords.SIGNAL_WORDS, stated)}`}\u202f; d’après le calcul, c’est ${workedOut === "none" ? "aucune" : frWords.wordOf(frLabelWords.SIGNAL_WORDS, workedOut)}.`,
+      `Le fabricant ${stated === "none" ? "ne déclare aucune mention d’avertissement" : `déclare la mention d’avertissement ${wordOf(SIGNAL_WORDS, stated, "fr")}`}\u202f; d’après le calcul, c’est ${workedOut === "none" ? "aucune" : wordOf(SIGNAL_WORDS, workedOut, "fr")}.`,
     es: ({ stated, workedOut }) =>
-      `El fabricante ${stated === "none" ? "no declara ninguna palabra de advertencia" : `declara la palabra de advertencia ${esWords.wordOf(esLabelWords.SIGNAL_WORDS, stated)}`}; según el cálculo es ${workedOut === "none" ? "ninguna" : esWords.wordOf(esLabelWords.SIGNAL_WORDS, workedOut)}.`,
+      `El fabricante ${stated === "none" ? "no declara ninguna palabra de advertencia" : `declara la palabra de advertencia ${wordOf(SIGNAL_WORDS, stated, "es")}`}; según el cálculo es ${workedOut === "none" ? "ninguna" : wordOf(SIGNAL_WORDS, workedOut, "es")}.`,
   },
   "pictogram-not-stated": {
     en: ({ code }) => enLabel.missing(code),

@@ -1,17 +1,14 @@
 import type { LotStatement } from "../../lots/statements.ts";
 import { lowerFirst, upperFirst } from "../letter-case.ts";
+import { FORMS, GEOMETRIES, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enLot from "../en/lot-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deGeometry from "../de/geometry-names.ts";
 import * as deLot from "../de/lot-phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as fr from "../fr/phrases.ts";
 import * as frLot from "../fr/lot-phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
 import * as esLot from "../es/lot-phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 export const LOT_RULINGS: RulingsInEach<LotStatement> = {
@@ -59,11 +56,11 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     en: ({ what, lot, standard }) =>
       `The ${what} was read ${enLot.geometryOf(lot)} and the standard's ${enLot.geometryOf(standard)}: the two can't be held against each other, and the ${what} is not judged.`,
     de: ({ what, lot, standard }) =>
-      `${deLot.PARTS[what]} wurde ${deSets.inGerman(deGeometry.GEOMETRY_NAMES, lot)} gemessen, beim Standard ${deSets.inGerman(deGeometry.GEOMETRY_NAMES, standard)}: die beiden lassen sich nicht vergleichen, und ${lowerFirst(deLot.PARTS[what])} wird nicht beurteilt.`,
+      `${deLot.PARTS[what]} wurde ${wordOf(GEOMETRIES, lot, "de")} gemessen, beim Standard ${wordOf(GEOMETRIES, standard, "de")}: die beiden lassen sich nicht vergleichen, und ${lowerFirst(deLot.PARTS[what])} wird nicht beurteilt.`,
     fr: ({ what, lot, standard }) =>
-      `Le ${frWords.wordOf(frWords.FORMS, what)} a été mesuré en ${frWords.wordOf(frWords.GEOMETRIES, lot)}, celui de l’étalon en ${frWords.wordOf(frWords.GEOMETRIES, standard)}\u202f: les deux ne se comparent pas, et le ${frWords.wordOf(frWords.FORMS, what)} n’est pas jugé.`,
+      `Le ${wordOf(FORMS, what, "fr")} a été mesuré en ${wordOf(GEOMETRIES, lot, "fr")}, celui de l’étalon en ${wordOf(GEOMETRIES, standard, "fr")}\u202f: les deux ne se comparent pas, et le ${wordOf(FORMS, what, "fr")} n’est pas jugé.`,
     es: ({ what, lot, standard }) =>
-      `El ${esWords.wordOf(esWords.FORMS, what)} se midió en ${esWords.wordOf(esWords.GEOMETRIES, lot)} y el del patrón en ${esWords.wordOf(esWords.GEOMETRIES, standard)}: no se pueden comparar, y el ${esWords.wordOf(esWords.FORMS, what)} no se juzga.`,
+      `El ${wordOf(FORMS, what, "es")} se midió en ${wordOf(GEOMETRIES, lot, "es")} y el del patrón en ${wordOf(GEOMETRIES, standard, "es")}: no se pueden comparar, y el ${wordOf(FORMS, what, "es")} no se juzga.`,
   },
   "standard-has-no-masstone": {
     en: () =>

@@ -1,17 +1,15 @@
 import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
+import { SUBSTANCES, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enMarket from "../en/market-phrases.ts";
 import * as enStudio from "../en/studio-phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as deMarket from "../de/market-phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as deStudio from "../de/studio-phrases.ts";
 import * as fr from "../fr/phrases.ts";
 import * as frMarket from "../fr/market-phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
 import * as esMarket from "../es/market-phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** What the acts of one market say of a sale there; the market stands beside the sentence. */
@@ -25,17 +23,17 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
     de: ({ names, substance, entry, ...act }) =>
       deMarket.forbidden(
         act,
-        `enthält ${de.namesWithin(names)}, und ${deMarket.SUBSTANCES[substance]} dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act, `Eintrag ${entry.replace(/^entry /, "")}`)}`,
+        `enthält ${de.namesWithin(names)}, und ${SUBSTANCES[substance].de} dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act, `Eintrag ${entry.replace(/^entry /, "")}`)}`,
       ),
     fr: ({ names, substance, entry, ...act }) =>
       frMarket.forbidden(
         act,
-        `contient ${fr.namesWithin(names)}\u202f; ces substances (${frWords.wordOf(frMarket.SUBSTANCES, substance)}) ne peuvent être mises sur le marché ni utilisées comme peinture ${frMarket.inForce(act, `entrée ${entry}`)}`,
+        `contient ${fr.namesWithin(names)}\u202f; ces substances (${wordOf(SUBSTANCES, substance, "fr")}) ne peuvent être mises sur le marché ni utilisées comme peinture ${frMarket.inForce(act, `entrée ${entry}`)}`,
       ),
     es: ({ names, substance, entry, ...act }) =>
       esMarket.forbidden(
         act,
-        `contiene ${es.namesWithin(names)}; estas sustancias (${esWords.wordOf(esMarket.SUBSTANCES, substance)}) no pueden comercializarse ni usarse como pintura ${esMarket.inForce(act, `entrada ${entry}`)}`,
+        `contiene ${es.namesWithin(names)}; estas sustancias (${wordOf(SUBSTANCES, substance, "es")}) no pueden comercializarse ni usarse como pintura ${esMarket.inForce(act, `entrada ${entry}`)}`,
       ),
   },
   "lead-compound-not-identified": {
@@ -327,7 +325,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ substances, ...act }) =>
       de.sentence(
-        `Kalifornien führt ${de.listed(substances.map((each) => deSets.inGerman(deMarket.SUBSTANCES, deStudio.metalWord(each))))} auf ${deMarket.inForce(act, "Proposition 65")}, und ein Warnhinweis kann fällig sein`,
+        `Kalifornien führt ${de.listed(substances.map((each) => wordOf(SUBSTANCES, deStudio.metalWord(each), "de")))} auf ${deMarket.inForce(act, "Proposition 65")}, und ein Warnhinweis kann fällig sein`,
       ),
     fr: ({ substances, ...act }) =>
       fr.sentence(

@@ -1,15 +1,13 @@
 import type { MixtureStatement } from "../../optics/statements.ts";
+import { TOWARD } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enMixture from "../en/mixture-phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as deMixture from "../de/mixture-phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as fr from "../fr/phrases.ts";
 import * as frMixture from "../fr/mixture-phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
 import * as esMixture from "../es/mixture-phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Where a mixed colour drifts, what keeps colours from being reckoned together, and what theory allows to be said. */
@@ -47,10 +45,10 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
   "drift-goes-toward": {
     en: (v) => `${enMixture.losing(v)} it goes towards ${v.toward} (${enMixture.change(v)}).`,
     de: (v) =>
-      `${deMixture.losing(v)} geht die Farbe nach ${deSets.HUE_NOUNS[v.toward]} (${deMixture.change(v)}).`,
+      `${deMixture.losing(v)} geht die Farbe nach ${TOWARD[v.toward].de} (${deMixture.change(v)}).`,
     fr: (v) =>
-      `${frMixture.losing(v)} elle tourne ${frWords.TOWARD[v.toward]} (${frMixture.change(v)}).`,
-    es: (v) => `${esMixture.losing(v)} vira ${esWords.TOWARD[v.toward]} (${esMixture.change(v)}).`,
+      `${frMixture.losing(v)} elle tourne ${TOWARD[v.toward].fr} (${frMixture.change(v)}).`,
+    es: (v) => `${esMixture.losing(v)} vira ${TOWARD[v.toward].es} (${esMixture.change(v)}).`,
   },
   "parts-not-recorded": {
     en: () => "Nothing is predicted: the parts of its pigments are not in the record.",

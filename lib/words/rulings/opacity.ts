@@ -1,18 +1,14 @@
 import type { OpacityContradiction } from "../../optics/films/expected-opacity.ts";
 import type { OpacityStatement } from "../../optics/films/opacity.ts";
+import { BOUNDS, OPACITIES } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enOpacity from "../en/opacity-phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as deOpacity from "../de/opacity-phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frBounds from "../fr/bounds.ts";
 import * as frOpacity from "../fr/opacity-phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
-import * as esBounds from "../es/bounds.ts";
 import * as esOpacity from "../es/opacity-phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** How opaque a film is, and by what that was judged. */
@@ -20,11 +16,11 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
   "opacity-unlike-its-pigment": {
     en: (v) => `Worked out as ${v.class}, and ${v.expected} is to be expected of its pigment.`,
     de: (v) =>
-      `Errechnet ist „${deSets.OPACITY_WORDS[v.class]}“, und nach ihrem Pigment ist „${deSets.OPACITY_WORDS[v.expected]}“ zu erwarten.`,
+      `Errechnet ist „${OPACITIES[v.class].de}“, und nach ihrem Pigment ist „${OPACITIES[v.expected].de}“ zu erwarten.`,
     fr: (v) =>
-      `Le calcul donne «\u202f${frWords.OPACITIES[v.class]}\u202f», et de son pigment on attend «\u202f${frWords.OPACITIES[v.expected]}\u202f».`,
+      `Le calcul donne «\u202f${OPACITIES[v.class].fr}\u202f», et de son pigment on attend «\u202f${OPACITIES[v.expected].fr}\u202f».`,
     es: (v) =>
-      `El cálculo da «${esWords.OPACITIES[v.class]}», y de su pigmento se espera «${esWords.OPACITIES[v.expected]}».`,
+      `El cálculo da «${OPACITIES[v.class].es}», y de su pigmento se espera «${OPACITIES[v.expected].es}».`,
   },
   "opacity-by-contrast-ratio": {
     en: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
@@ -37,7 +33,7 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
       ),
     de: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
       de.sentence(
-        `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${deSets.OPACITY_WORDS[word]}: ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${deSets.BOUND_WORDS[bound]} `}${de.decimals(contrastRatio, 3)}${de.bracketed(
+        `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITIES[word].de}: ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUNDS[bound].de} `}${de.decimals(contrastRatio, 3)}${de.bracketed(
           contrastRatioMin > 0 ? `ab ${de.decimals(contrastRatioMin, 2)}` : undefined,
           "nach eigenen Grenzen",
           deOpacity.reach(spans),
@@ -45,7 +41,7 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
       ),
     fr: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
       fr.sentence(
-        `${bound === "at least" && word !== "opaque" ? `au moins ${frWords.OPACITIES[word]}` : frWords.OPACITIES[word]}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste de ${bound === undefined ? "" : `${frBounds.BOUNDS[bound]} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
+        `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word].fr}` : OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste de ${bound === undefined ? "" : `${BOUNDS[bound].fr} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
           contrastRatioMin > 0 ? `à partir de ${fr.decimals(contrastRatioMin, 2)}` : undefined,
           "selon nos propres limites",
           frOpacity.reach(spans),
@@ -53,7 +49,7 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
       ),
     es: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
       es.sentence(
-        `${bound === "at least" && word !== "opaque" ? `al menos ${esWords.OPACITIES[word]}` : esWords.OPACITIES[word]}: una película de ${es.micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${esBounds.BOUNDS[bound]} `}${es.decimals(contrastRatio, 3)}${es.bracketed(
+        `${bound === "at least" && word !== "opaque" ? `al menos ${OPACITIES[word].es}` : OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${BOUNDS[bound].es} `}${es.decimals(contrastRatio, 3)}${es.bracketed(
           contrastRatioMin > 0 ? `desde ${es.decimals(contrastRatioMin, 2)}` : undefined,
           "según límites nuestros",
           esOpacity.reach(spans),
@@ -67,16 +63,16 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
         : `${en.sentence(`${word}: a film of ${en.micrometres(filmUm)} scatters with a power (S\u00b7X, scattering times thickness) of ${en.significant(scatteringPower, 2)}${en.bracketed(enOpacity.limitOf(word), enOpacity.reach(spans))}`)} A film as dark as this hides a chart by its darkness, so its contrast ratio gives no class. The limits of these words are our own, not a standard’s.`,
     de: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
       byScattering !== undefined && contrastRatio !== undefined
-        ? `${de.sentence(`${deSets.OPACITY_WORDS[word]}: ein Film von ${de.micrometres(filmUm)} ${word === "opaque" ? "deckt seinen Grund" : "lässt seinen Grund durchscheinen"} (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), obwohl er mit einer Stärke (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)} so streut, wie es „${deSets.OPACITY_WORDS[byScattering]}“ entspricht`)} ${deOpacity.OUR_LIMITS}`
-        : `${de.sentence(`${deSets.OPACITY_WORDS[word]}: ein Film von ${de.micrometres(filmUm)} streut mit einer Stärke (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)}${de.bracketed(deOpacity.limitOf(word), deOpacity.reach(spans))}`)} Ein so dunkler Film deckt eine Prüfkarte durch seine Dunkelheit, sein Kontrastverhältnis ergibt daher keine Klasse. ${deOpacity.OUR_LIMITS}`,
+        ? `${de.sentence(`${OPACITIES[word].de}: ein Film von ${de.micrometres(filmUm)} ${word === "opaque" ? "deckt seinen Grund" : "lässt seinen Grund durchscheinen"} (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), obwohl er mit einer Stärke (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)} so streut, wie es „${OPACITIES[byScattering].de}“ entspricht`)} ${deOpacity.OUR_LIMITS}`
+        : `${de.sentence(`${OPACITIES[word].de}: ein Film von ${de.micrometres(filmUm)} streut mit einer Stärke (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)}${de.bracketed(deOpacity.limitOf(word), deOpacity.reach(spans))}`)} Ein so dunkler Film deckt eine Prüfkarte durch seine Dunkelheit, sein Kontrastverhältnis ergibt daher keine Klasse. ${deOpacity.OUR_LIMITS}`,
     fr: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
       byScattering !== undefined && contrastRatio !== undefined
-        ? `${fr.sentence(`${frWords.OPACITIES[word]}\u202f: un film de ${fr.micrometres(filmUm)} ${word === "opaque" ? "couvre son fond" : "laisse voir son fond"} (rapport de contraste ${fr.decimals(contrastRatio, 3)}), bien qu’il diffuse comme un film ${frWords.OPACITIES[byScattering]}, avec une puissance (S\u00b7X, diffusion fois épaisseur) de ${fr.significant(scatteringPower, 2)}`)} ${frOpacity.OWN_LIMITS}`
-        : `${fr.sentence(`${frWords.OPACITIES[word]}\u202f: un film de ${fr.micrometres(filmUm)} diffuse avec une puissance (S\u00b7X, diffusion fois épaisseur) de ${fr.significant(scatteringPower, 2)}${fr.bracketed(frOpacity.limitOf(word), frOpacity.reach(spans))}`)} Un film aussi sombre couvre une carte par sa seule noirceur, et son rapport de contraste ne donne aucune classe. ${frOpacity.OWN_LIMITS}`,
+        ? `${fr.sentence(`${OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} ${word === "opaque" ? "couvre son fond" : "laisse voir son fond"} (rapport de contraste ${fr.decimals(contrastRatio, 3)}), bien qu’il diffuse comme un film ${OPACITIES[byScattering].fr}, avec une puissance (S\u00b7X, diffusion fois épaisseur) de ${fr.significant(scatteringPower, 2)}`)} ${frOpacity.OWN_LIMITS}`
+        : `${fr.sentence(`${OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} diffuse avec une puissance (S\u00b7X, diffusion fois épaisseur) de ${fr.significant(scatteringPower, 2)}${fr.bracketed(frOpacity.limitOf(word), frOpacity.reach(spans))}`)} Un film aussi sombre couvre une carte par sa seule noirceur, et son rapport de contraste ne donne aucune classe. ${frOpacity.OWN_LIMITS}`,
     es: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
       byScattering !== undefined && contrastRatio !== undefined
-        ? `${es.sentence(`${esWords.OPACITIES[word]}: una película de ${es.micrometres(filmUm)} ${word === "opaque" ? "cubre su fondo" : "deja ver su fondo"} (relación de contraste ${es.decimals(contrastRatio, 3)}), aunque dispersa como una película ${esWords.OPACITIES[byScattering]}, con una potencia (S\u00b7X, dispersión por espesor) de ${es.significant(scatteringPower, 2)}`)} ${esOpacity.OWN_LIMITS}`
-        : `${es.sentence(`${esWords.OPACITIES[word]}: una película de ${es.micrometres(filmUm)} dispersa con una potencia (S\u00b7X, dispersión por espesor) de ${es.significant(scatteringPower, 2)}${es.bracketed(esOpacity.limitOf(word), esOpacity.reach(spans))}`)} Una película tan oscura cubre una carta por su sola oscuridad, y su relación de contraste no da ninguna clase. ${esOpacity.OWN_LIMITS}`,
+        ? `${es.sentence(`${OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} ${word === "opaque" ? "cubre su fondo" : "deja ver su fondo"} (relación de contraste ${es.decimals(contrastRatio, 3)}), aunque dispersa como una película ${OPACITIES[byScattering].es}, con una potencia (S\u00b7X, dispersión por espesor) de ${es.significant(scatteringPower, 2)}`)} ${esOpacity.OWN_LIMITS}`
+        : `${es.sentence(`${OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} dispersa con una potencia (S\u00b7X, dispersión por espesor) de ${es.significant(scatteringPower, 2)}${es.bracketed(esOpacity.limitOf(word), esOpacity.reach(spans))}`)} Una película tan oscura cubre una carta por su sola oscuridad, y su relación de contraste no da ninguna clase. ${esOpacity.OWN_LIMITS}`,
   },
   "too-dark-for-contrast-ratio": {
     en: ({ contrastRatio }) =>

@@ -1,15 +1,14 @@
 import type { PaintStatement } from "../../optics/statements.ts";
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
+import { GEOMETRIES, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enOptics from "../en/optics-phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as deOptics from "../de/optics-phrases.ts";
 import * as fr from "../fr/phrases.ts";
 import * as frOptics from "../fr/optics-phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
 import * as esOptics from "../es/optics-phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Colours in whites, strength, hiding, gloss, mulled against milled. */
@@ -79,9 +78,9 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     de: (v) =>
       `Sie lassen sich nicht zusammen auswerten: eine wurde ${deOptics.geometry(v.sample)} gemessen, die andere ${deOptics.geometry(v.reference)}.`,
     fr: (v) =>
-      `Ils ne peuvent être calculés ensemble\u202f: l’un a été mesuré en ${frWords.wordOf(frWords.GEOMETRIES, v.sample)}, l’autre en ${frWords.wordOf(frWords.GEOMETRIES, v.reference)}.`,
+      `Ils ne peuvent être calculés ensemble\u202f: l’un a été mesuré en ${wordOf(GEOMETRIES, v.sample, "fr")}, l’autre en ${wordOf(GEOMETRIES, v.reference, "fr")}.`,
     es: (v) =>
-      `No pueden calcularse juntos: uno se midió en ${esWords.wordOf(esWords.GEOMETRIES, v.sample)}, el otro en ${esWords.wordOf(esWords.GEOMETRIES, v.reference)}.`,
+      `No pueden calcularse juntos: uno se midió en ${wordOf(GEOMETRIES, v.sample, "es")}, el otro en ${wordOf(GEOMETRIES, v.reference, "es")}.`,
   },
   "not-let-down-in": {
     en: (v) => `Not tried in ${en.namesWithin(v.whites, "or")}.`,

@@ -1,15 +1,13 @@
 import type { PermanenceStatement } from "../../permanence/statements.ts";
+import { EXPECTED, FORMS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enPermanence from "../en/permanence-phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as dePermanence from "../de/permanence-phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as fr from "../fr/phrases.ts";
 import * as frPermanence from "../fr/permanence-phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
 import * as esPermanence from "../es/permanence-phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */
@@ -20,9 +18,9 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     de: (v) =>
       `Kategorie\u00a0${v.category}: ${dePermanence.THE_FORM[v.form]} änderte sich um ${de.deltaEabText(v.meanDeltaEab)}${dePermanence.limit(v.deltaEabMax)}, belichtet nach ${dePermanence.sources(v)}.`,
     fr: (v) =>
-      `Catégorie\u00a0${v.category}\u202f: le ${frWords.wordOf(frWords.FORMS, v.form)} a changé de ${fr.deltaEabText(v.meanDeltaEab)}${frPermanence.limit(v.deltaEabMax)}, exposé selon ${frPermanence.sources(v)}.`,
+      `Catégorie\u00a0${v.category}\u202f: le ${wordOf(FORMS, v.form, "fr")} a changé de ${fr.deltaEabText(v.meanDeltaEab)}${frPermanence.limit(v.deltaEabMax)}, exposé selon ${frPermanence.sources(v)}.`,
     es: (v) =>
-      `Categoría\u00a0${v.category}: el ${esWords.wordOf(esWords.FORMS, v.form)} cambió en ${es.deltaEabText(v.meanDeltaEab)}${esPermanence.limit(v.deltaEabMax)}, expuesto según ${esPermanence.sources(v)}.`,
+      `Categoría\u00a0${v.category}: el ${wordOf(FORMS, v.form, "es")} cambió en ${es.deltaEabText(v.meanDeltaEab)}${esPermanence.limit(v.deltaEabMax)}, expuesto según ${esPermanence.sources(v)}.`,
   },
   "exposed-not-under-standard": {
     en: (v) =>
@@ -32,9 +30,9 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
         `${dePermanence.THE_FORM[v.form]} änderte sich um ${de.deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${dePermanence.limit(v.deltaEabMax)}; die Belichtung (${dePermanence.sources(v)}) ist nicht alles, was die Norm verlangt`,
       ),
     fr: (v) =>
-      `Le ${frWords.wordOf(frWords.FORMS, v.form)} a changé de ${fr.deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${frPermanence.limit(v.deltaEabMax)}\u202f; l’exposition (${frPermanence.sources(v)}) n’est pas tout ce que demande la norme.`,
+      `Le ${wordOf(FORMS, v.form, "fr")} a changé de ${fr.deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${frPermanence.limit(v.deltaEabMax)}\u202f; l’exposition (${frPermanence.sources(v)}) n’est pas tout ce que demande la norme.`,
     es: (v) =>
-      `El ${esWords.wordOf(esWords.FORMS, v.form)} cambió en ${es.deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${esPermanence.limit(v.deltaEabMax)}; la exposición (${esPermanence.sources(v)}) no es todo lo que pide la norma.`,
+      `El ${wordOf(FORMS, v.form, "es")} cambió en ${es.deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${esPermanence.limit(v.deltaEabMax)}; la exposición (${esPermanence.sources(v)}) no es todo lo que pide la norma.`,
   },
   "exposure-as-stated": {
     en: (v) =>
@@ -42,9 +40,9 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     de: (v) =>
       `Nach Angabe anderer änderte sich ${dePermanence.THE_FORM[v.form]} um ${de.deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${dePermanence.limit(v.deltaEabMax)} (${dePermanence.sources(v)}); hier nicht belichtet.`,
     fr: (v) =>
-      `Selon d’autres, le ${frWords.wordOf(frWords.FORMS, v.form)} a changé de ${fr.deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${frPermanence.limit(v.deltaEabMax)} (${frPermanence.sources(v)})\u202f; non exposé ici.`,
+      `Selon d’autres, le ${wordOf(FORMS, v.form, "fr")} a changé de ${fr.deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${frPermanence.limit(v.deltaEabMax)} (${frPermanence.sources(v)})\u202f; non exposé ici.`,
     es: (v) =>
-      `Según otros, el ${esWords.wordOf(esWords.FORMS, v.form)} cambió en ${es.deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${esPermanence.limit(v.deltaEabMax)} (${esPermanence.sources(v)}); no expuesto aquí.`,
+      `Según otros, el ${wordOf(FORMS, v.form, "es")} cambió en ${es.deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${esPermanence.limit(v.deltaEabMax)} (${esPermanence.sources(v)}); no expuesto aquí.`,
   },
   "change-beyond-record": {
     en: (v) =>
@@ -52,9 +50,9 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     de: (v) =>
       `Von uns hat sich ${dePermanence.ANOTHER_FORM[v.form]} schon um ${de.deltaEabText(v.deltaEab)} verändert, wie in Kategorie\u00a0${v.category}; aufgezeichnet ist ${de.deltaEabText(v.recordedDeltaEab)}.`,
     fr: (v) =>
-      `Un autre ${frWords.wordOf(frWords.FORMS, v.form)} de notre atelier a déjà changé de ${fr.deltaEabText(v.deltaEab)}, comme en catégorie\u00a0${v.category}\u202f; le relevé donne ${fr.deltaEabText(v.recordedDeltaEab)}.`,
+      `Un autre ${wordOf(FORMS, v.form, "fr")} de notre atelier a déjà changé de ${fr.deltaEabText(v.deltaEab)}, comme en catégorie\u00a0${v.category}\u202f; le relevé donne ${fr.deltaEabText(v.recordedDeltaEab)}.`,
     es: (v) =>
-      `Otro ${esWords.wordOf(esWords.FORMS, v.form)} nuestro ya ha cambiado en ${es.deltaEabText(v.deltaEab)}, como en la categoría\u00a0${v.category}; en el registro consta ${es.deltaEabText(v.recordedDeltaEab)}.`,
+      `Otro ${wordOf(FORMS, v.form, "es")} nuestro ya ha cambiado en ${es.deltaEabText(v.deltaEab)}, como en la categoría\u00a0${v.category}; en el registro consta ${es.deltaEabText(v.recordedDeltaEab)}.`,
   },
   "exposure-better-than-stated": {
     en: (v) => enPermanence.contradicted(v, "better", `the category ${v.stated} that is stated`),
@@ -82,13 +80,13 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       frPermanence.contradicted(
         v,
         "mieux",
-        `ce que ses pigments font prévoir (${frWords.EXPECTED[v.expectation]})`,
+        `ce que ses pigments font prévoir (${EXPECTED[v.expectation].fr})`,
       ),
     es: (v) =>
       esPermanence.contradicted(
         v,
         "mejor",
-        `lo que hacen prever sus pigmentos (${esWords.EXPECTED[v.expectation]})`,
+        `lo que hacen prever sus pigmentos (${EXPECTED[v.expectation].es})`,
       ),
   },
   "exposure-worse-than-expected": {
@@ -108,13 +106,13 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       frPermanence.contradicted(
         v,
         "moins bien",
-        `ce que ses pigments font prévoir (${frWords.EXPECTED[v.expectation]})`,
+        `ce que ses pigments font prévoir (${EXPECTED[v.expectation].fr})`,
       ),
     es: (v) =>
       esPermanence.contradicted(
         v,
         "peor",
-        `lo que hacen prever sus pigmentos (${esWords.EXPECTED[v.expectation]})`,
+        `lo que hacen prever sus pigmentos (${EXPECTED[v.expectation].es})`,
       ),
   },
   "category-stated": {
@@ -144,15 +142,15 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       ),
     de: ({ pigment, colourIndexName, expectation, kinds }) =>
       de.sentence(
-        `${de.within(pigment)}${de.bracketed(colourIndexName, dePermanence.kindsBeside(kinds, pigment))}: Lichtechtheit voraussichtlich ${deSets.EXPECTATION_WORDS[expectation]}; hier nicht geprüft`,
+        `${de.within(pigment)}${de.bracketed(colourIndexName, dePermanence.kindsBeside(kinds, pigment))}: Lichtechtheit voraussichtlich ${EXPECTED[expectation].de}; hier nicht geprüft`,
       ),
     fr: ({ pigment, colourIndexName, expectation, kinds }) =>
       fr.sentence(
-        `${fr.within(pigment)}${fr.bracketed(colourIndexName, frPermanence.kindsBeside(kinds, pigment))}\u202f: solidité à prévoir ${frWords.EXPECTED[expectation]}\u202f; non testée ici`,
+        `${fr.within(pigment)}${fr.bracketed(colourIndexName, frPermanence.kindsBeside(kinds, pigment))}\u202f: solidité à prévoir ${EXPECTED[expectation].fr}\u202f; non testée ici`,
       ),
     es: ({ pigment, colourIndexName, expectation, kinds }) =>
       es.sentence(
-        `${es.within(pigment)}${es.bracketed(colourIndexName, esPermanence.kindsBeside(kinds, pigment))}: solidez previsible ${esWords.EXPECTED[expectation]}; no ensayada aquí`,
+        `${es.within(pigment)}${es.bracketed(colourIndexName, esPermanence.kindsBeside(kinds, pigment))}: solidez previsible ${EXPECTED[expectation].es}; no ensayada aquí`,
       ),
   },
   "pigment-exposed-in-its-own-paint": {
@@ -166,11 +164,11 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(
-        `${fr.within(pigment)} a été exposé ici dans une peinture à lui seul\u202f: le ${frWords.wordOf(frWords.FORMS, form)} a changé de ${fr.deltaEabText(deltaEab)}, comme en catégorie\u00a0${category}`,
+        `${fr.within(pigment)} a été exposé ici dans une peinture à lui seul\u202f: le ${wordOf(FORMS, form, "fr")} a changé de ${fr.deltaEabText(deltaEab)}, comme en catégorie\u00a0${category}`,
       ),
     es: ({ pigment, form, deltaEab, category }) =>
       es.sentence(
-        `${es.within(pigment)} se expuso aquí en una pintura suya: el ${esWords.wordOf(esWords.FORMS, form)} cambió en ${es.deltaEabText(deltaEab)}, como en la categoría\u00a0${category}`,
+        `${es.within(pigment)} se expuso aquí en una pintura suya: el ${wordOf(FORMS, form, "es")} cambió en ${es.deltaEabText(deltaEab)}, como en la categoría\u00a0${category}`,
       ),
   },
   "pigment-exposed-as-stated": {
@@ -180,26 +178,26 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       ),
     de: ({ pigment, form, deltaEab, category }) =>
       de.sentence(
-        `${de.within(pigment)} in einer eigenen Farbe änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${deSets.FORM_WORDS[form]}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
+        `${de.within(pigment)} in einer eigenen Farbe änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${FORMS[form].de}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(
-        `${fr.within(pigment)}, dans une peinture à lui seul, a changé à la lumière de ${fr.deltaEabText(deltaEab)} en ${frWords.wordOf(frWords.FORMS, form)}, comme en catégorie\u00a0${category}, selon d’autres`,
+        `${fr.within(pigment)}, dans une peinture à lui seul, a changé à la lumière de ${fr.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "fr")}, comme en catégorie\u00a0${category}, selon d’autres`,
       ),
     es: ({ pigment, form, deltaEab, category }) =>
       es.sentence(
-        `${es.within(pigment)}, en una pintura suya, cambió a la luz en ${es.deltaEabText(deltaEab)} en ${esWords.wordOf(esWords.FORMS, form)}, como en la categoría\u00a0${category}, según otros`,
+        `${es.within(pigment)}, en una pintura suya, cambió a la luz en ${es.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "es")}, como en la categoría\u00a0${category}, según otros`,
       ),
   },
   "weaker-in-tints": {
     en: ({ pigment, expectation }) =>
       `In tints and thin glazes ${en.within(pigment)} lasts less well: expected ${expectation}; not tested here.`,
     de: ({ pigment, expectation }) =>
-      `In Aufhellungen und dünnen Lasuren hält ${de.within(pigment)} weniger gut: voraussichtlich ${deSets.EXPECTATION_WORDS[expectation]}; hier nicht geprüft.`,
+      `In Aufhellungen und dünnen Lasuren hält ${de.within(pigment)} weniger gut: voraussichtlich ${EXPECTED[expectation].de}; hier nicht geprüft.`,
     fr: ({ pigment, expectation }) =>
-      `En dégradés et en glacis minces, ${fr.within(pigment)} tient moins bien\u202f: solidité à prévoir ${frWords.EXPECTED[expectation]}\u202f; non testée ici.`,
+      `En dégradés et en glacis minces, ${fr.within(pigment)} tient moins bien\u202f: solidité à prévoir ${EXPECTED[expectation].fr}\u202f; non testée ici.`,
     es: ({ pigment, expectation }) =>
-      `En rebajes y veladuras finas, ${es.within(pigment)} dura menos: solidez previsible ${esWords.EXPECTED[expectation]}; no ensayada aquí.`,
+      `En rebajes y veladuras finas, ${es.within(pigment)} dura menos: solidez previsible ${EXPECTED[expectation].es}; no ensayada aquí.`,
   },
   "mixture-with-unknown-pigment": {
     en: ({ pigments }) =>
@@ -341,9 +339,9 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     de: ({ category, forms }) =>
       `Lichtechtheit ${category} nach ASTM D4303${de.bracketed(dePermanence.formsListed(forms))}.`,
     fr: ({ category, forms }) =>
-      `Solidité à la lumière ${category} selon ASTM D4303${fr.bracketed(fr.listed(forms.map((form) => frWords.wordOf(frWords.FORMS, form))))}.`,
+      `Solidité à la lumière ${category} selon ASTM D4303${fr.bracketed(fr.listed(forms.map((form) => wordOf(FORMS, form, "fr"))))}.`,
     es: ({ category, forms }) =>
-      `Solidez a la luz ${category} según ASTM D4303${es.bracketed(es.listed(forms.map((form) => esWords.wordOf(esWords.FORMS, form))))}.`,
+      `Solidez a la luz ${category} según ASTM D4303${es.bracketed(es.listed(forms.map((form) => wordOf(FORMS, form, "es"))))}.`,
   },
   "label-own-exposure": {
     en: ({ category, forms }) =>
@@ -351,9 +349,9 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     de: ({ category, forms }) =>
       `Lichtechtheit: änderte sich wie in Kategorie\u00a0${category} in unserer eigenen Belichtung${de.bracketed(dePermanence.formsListed(forms))}, nicht der der Norm.`,
     fr: ({ category, forms }) =>
-      `Solidité à la lumière\u202f: a changé comme en catégorie\u00a0${category} dans notre propre exposition${fr.bracketed(fr.listed(forms.map((form) => frWords.wordOf(frWords.FORMS, form))))}, non celle de la norme.`,
+      `Solidité à la lumière\u202f: a changé comme en catégorie\u00a0${category} dans notre propre exposition${fr.bracketed(fr.listed(forms.map((form) => wordOf(FORMS, form, "fr"))))}, non celle de la norme.`,
     es: ({ category, forms }) =>
-      `Solidez a la luz: cambió como en la categoría\u00a0${category} en nuestra propia exposición${es.bracketed(es.listed(forms.map((form) => esWords.wordOf(esWords.FORMS, form))))}, no la de la norma.`,
+      `Solidez a la luz: cambió como en la categoría\u00a0${category} en nuestra propia exposición${es.bracketed(es.listed(forms.map((form) => wordOf(FORMS, form, "es"))))}, no la de la norma.`,
   },
   "listed-as-suitable": {
     en: ({ category }) =>

@@ -1,17 +1,15 @@
 import type { StudioStatement } from "../../hazard/statements.ts";
 import { STATED_QUARTZ } from "../../hazard/studio/quartz.ts";
 import { upperFirst } from "../letter-case.ts";
+import { QUARTZ, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enStudio from "../en/studio-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deSets from "../de/closed-sets.ts";
 import * as deStudio from "../de/studio-phrases.ts";
 import * as fr from "../fr/phrases.ts";
 import * as frStudio from "../fr/studio-phrases.ts";
-import * as frWords from "../fr/closed-words.ts";
 import * as es from "../es/phrases.ts";
 import * as esStudio from "../es/studio-phrases.ts";
-import * as esWords from "../es/closed-words.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Cautions of studio and workshop, then the reasons that stand after them, each a sentence of its own. */
@@ -310,15 +308,15 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     de: ({ what }) =>
       what === STATED_QUARTZ
         ? "Nach dem Papier des Lieferanten enthält es alveolengängigen Quarz, der die Lunge vernarbt und Krebs erzeugen kann."
-        : `Das ist ${deSets.inGerman(deStudio.QUARTZ_HOLDERS, what)}. Der Staub kann alveolengängigen Quarz enthalten, der die Lunge vernarbt und Krebs erzeugen kann, wenn nicht ein Papier des Lieferanten sagt, dass keiner darin ist.`,
+        : `Das ist ${wordOf(QUARTZ, what, "de")}. Der Staub kann alveolengängigen Quarz enthalten, der die Lunge vernarbt und Krebs erzeugen kann, wenn nicht ein Papier des Lieferanten sagt, dass keiner darin ist.`,
     fr: ({ what }) =>
       what === STATED_QUARTZ
         ? "Selon le document de son fournisseur il contient du quartz alvéolaire, qui lèse les poumons et peut causer un cancer."
-        : `C’est ${frWords.wordOf(frStudio.QUARTZ, what)}. Sa poussière peut contenir du quartz alvéolaire, qui lèse les poumons et peut causer un cancer, à moins qu’un document du fournisseur ne dise qu’il n’y en a pas.`,
+        : `C’est ${wordOf(QUARTZ, what, "fr")}. Sa poussière peut contenir du quartz alvéolaire, qui lèse les poumons et peut causer un cancer, à moins qu’un document du fournisseur ne dise qu’il n’y en a pas.`,
     es: ({ what }) =>
       what === STATED_QUARTZ
         ? "Según el documento de su proveedor contiene cuarzo respirable, que daña los pulmones y puede causar cáncer."
-        : `Es ${esWords.wordOf(esStudio.QUARTZ, what)}. Su polvo puede contener cuarzo respirable, que daña los pulmones y puede causar cáncer, salvo que un documento del proveedor diga que no lo hay.`,
+        : `Es ${wordOf(QUARTZ, what, "es")}. Su polvo puede contener cuarzo respirable, que daña los pulmones y puede causar cáncer, salvo que un documento del proveedor diga que no lo hay.`,
   },
   "quartz-in-the-paint": {
     en: ({ pigments: of, known }) =>

@@ -1,14 +1,3 @@
-import {
-  CHANGE_WORDS,
-  DISPERSION_WORDS,
-  DRYING_WORDS,
-  EXPECTATION_WORDS,
-  FINISH_WORDS,
-  HUES,
-  OIL_INDEX_WORDS,
-  OPACITY_WORDS,
-} from "./closed-sets.ts";
-
 /** Gloss of a trade term, where a page first meets it. */
 export const TRADE = {
   Vollton: "die Farbe, wie sie aus der Tube kommt, in einem Film, der seinen Grund deckt",
@@ -28,24 +17,3 @@ export const TRADE = {
   Blauwollskala: "acht gefärbte Wollen, die nacheinander ausbleichen, Nummer 8 zuletzt",
   "fett auf mager": "in jeder Schicht mehr Öl als in der darunter",
 } as const satisfies Record<string, string>;
-
-/** Words of closed sets as a page prints them; an expectation never reads like a category. */
-export const TERMS: Readonly<Record<string, string>> = {
-  ...HUES,
-  ...OPACITY_WORDS,
-  ...FINISH_WORDS,
-  ...DRYING_WORDS,
-  ...OIL_INDEX_WORDS,
-  ...DISPERSION_WORDS,
-  ...CHANGE_WORDS,
-  ...Object.fromEntries(
-    Object.entries(EXPECTATION_WORDS).map(([word, own]) => [word, `voraussichtlich ${own}`]),
-  ),
-  short: "kurz",
-  long: "lang",
-  stiff: "steif",
-  ropy: "fadenziehend",
-  none: "keine",
-  slight: "gering",
-  marked: "deutlich",
-};

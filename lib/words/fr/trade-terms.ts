@@ -1,7 +1,3 @@
-import type { SeenChange } from "../../permanence/grey-scale.ts";
-import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
-import { DRYING_CLASSES, EXPECTED, FINISHES, OIL_CLASSES, OPACITIES } from "./closed-words.ts";
-
 /** Gloss of a trade term, where a page first meets it. */
 export const TRADE = {
   "ton plein":
@@ -22,35 +18,3 @@ export const TRADE = {
   "laine bleue": "huit laines teintes qui passent l’une après l’autre, la 8 en dernier",
   "gras sur maigre": "plus d’huile dans chaque couche que dans celle du dessous",
 } as const satisfies Record<string, string>;
-
-/** Words of closed sets as a page prints them; a word that is not here is its own. An expectation never reads like a category. */
-/** What an eye that saw both halves would say of a change. */
-const CHANGES: Readonly<Record<SeenChange, string>> = {
-  unchanged: "inchangé",
-  "hardly changed": "à peine changé",
-  "changed slightly": "légèrement changé",
-  changed: "changé",
-  "changed much": "très changé",
-  "changed greatly": "complètement changé",
-};
-
-export const TERMS: Readonly<Record<string, string>> = {
-  ...CHANGES,
-  ...DRYING_CLASSES,
-  ...OIL_CLASSES,
-  ...OPACITIES,
-  ...FINISHES,
-  short: "court",
-  long: "long",
-  stiff: "ferme",
-  ropy: "filant",
-  none: "aucune",
-  slight: "légère",
-  marked: "marquée",
-  ...Object.fromEntries(
-    EXPECTATIONS.map(({ expectation }) => [
-      expectation,
-      `à prévoir\u202f: ${EXPECTED[expectation]}`,
-    ]),
-  ),
-};

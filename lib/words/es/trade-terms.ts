@@ -1,7 +1,3 @@
-import type { SeenChange } from "../../permanence/grey-scale.ts";
-import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
-import { DRYING_CLASSES, EXPECTED, FINISHES, OIL_CLASSES, OPACITIES } from "./closed-words.ts";
-
 /** Gloss of a trade term, where a page first meets it. */
 export const TRADE = {
   "tono pleno":
@@ -22,32 +18,3 @@ export const TRADE = {
   "lana azul": "ocho lanas teñidas que se desvanecen una tras otra, la número 8 la última",
   "graso sobre magro": "más aceite en cada capa que en la de debajo",
 } as const satisfies Record<string, string>;
-
-/** Words of closed sets as a page prints them; a word that is not here is its own. An expectation never reads like a category. */
-/** What an eye that saw both halves would say of a change. */
-const CHANGES: Readonly<Record<SeenChange, string>> = {
-  unchanged: "sin cambio",
-  "hardly changed": "apenas cambiado",
-  "changed slightly": "ligeramente cambiado",
-  changed: "cambiado",
-  "changed much": "muy cambiado",
-  "changed greatly": "cambiado por completo",
-};
-
-export const TERMS: Readonly<Record<string, string>> = {
-  ...CHANGES,
-  ...DRYING_CLASSES,
-  ...OIL_CLASSES,
-  ...OPACITIES,
-  ...FINISHES,
-  short: "corto",
-  long: "largo",
-  stiff: "firme",
-  ropy: "filamentoso",
-  none: "ninguna",
-  slight: "ligera",
-  marked: "marcada",
-  ...Object.fromEntries(
-    EXPECTATIONS.map(({ expectation }) => [expectation, `previsible: ${EXPECTED[expectation]}`]),
-  ),
-};

@@ -1,4 +1,3 @@
-import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 /** Gloss of a trade term, where a page first meets it. */
 export const TRADE = {
   masstone: "the colour as it comes from the tube, in a film thick enough to hide its ground",
@@ -17,8 +16,3 @@ export const TRADE = {
   "blue wool": "eight dyed wools that fade one after another, number 8 last",
   "fat over lean": "more oil in each layer than in the one below",
 } as const satisfies Record<string, string>;
-
-/** Words of closed sets as a page prints them; a word that is not here is its own. An expectation never reads like a category. */
-export const TERMS: Readonly<Record<string, string>> = Object.fromEntries(
-  EXPECTATIONS.map(({ expectation }) => [expectation, `expected ${expectation}`]),
-);

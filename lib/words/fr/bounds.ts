@@ -1,7 +1,0 @@
-import type { Bound } from "../../quantities/figure.ts";
-
-/** Before a value that is only what the true one does not pass. */
-export const BOUNDS: Readonly<Record<Bound, string>> = {
-  "at least": "au moins",
-  "at most": "au plus",
-};

@@ -1,2 +1,0 @@
-/** Signal words of a label, as Annex I has them. @source clp-1272-2008 */
-export const SIGNAL_WORDS = { Danger: "Danger", Warning: "Attention" } as const;
