@@ -1,10 +1,11 @@
 import { tintsInWords } from "../words/tints-in-words.ts";
-import type { LadderBlock } from "../blocks/block.ts";
+import type { LadderBlock, PaintColour } from "../blocks/block.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { TintSection } from "../sheet/tints/tint-figures.ts";
 import { ownColour, paintColour } from "./screen-swatch.ts";
 import { shownSteps, stepsInWords } from "./ladder-picture.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
+import { given } from "../quantities/given.ts";
 
 /**
  * A ladder a white: its steps abutting, and in words what the colour does there. A let-down that the
@@ -27,20 +28,10 @@ function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock 
       words.pages.sheetPage.ladder.noSentence,
     description:
       steps.length === 0 ? white.name : `${ladderTitle(white.name)}. ${stepsInWords(steps, words)}`,
-    steps: steps.map((step) => {
-      const colour = paintColour(step);
-      return {
-        label: step.massRatio,
-        measured: step.standing === "measured",
-        ...(colour !== undefined && { colour }),
-      };
-    }),
-    remarks: [
-      ...(refusal === undefined ? [] : [statementText(refusal, words)]),
-      ...tint.steps.flatMap(({ suspect }) =>
-        suspect === undefined ? [] : [statementText(suspect, words)],
-      ),
-    ],
+    steps: steps.map((step) => ladderStep(step, paintColour(step), step.standing === "measured")),
+    remarks: given([refusal, ...tint.steps.map(({ suspect }) => suspect)]).map((one) =>
+      statementText(one, words),
+    ),
   };
 }
 
@@ -52,14 +43,15 @@ export function expectedLadderBlocks({ sheet, words }: SheetPage): LadderBlock[]
     name: words.pages.sheetPage.ladder.expectedIn(white.name),
     sentence: statementText(sentence, words),
     description: statementText(sentence, words),
-    steps: steps.map((step) => {
-      const colour = ownColour(step);
-      return {
-        label: step.massRatio,
-        measured: false,
-        ...(colour !== undefined && { colour }),
-      };
-    }),
+    steps: steps.map((step) => ladderStep(step, ownColour(step), false)),
     remarks: [],
   }));
+}
+
+function ladderStep(
+  { massRatio }: { readonly massRatio: string },
+  colour: PaintColour | undefined,
+  measured: boolean,
+): LadderBlock["steps"][number] {
+  return { label: massRatio, measured, ...(colour !== undefined && { colour }) };
 }

@@ -1,5 +1,5 @@
 import { isKnown } from "../quantities/figure.ts";
-import type { PaintColour } from "../blocks/block.ts";
+import type { PaintColour, SwatchCell } from "../blocks/block.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { AtLightness, EqualLightness } from "../sheet/tints/tint-figures.ts";
@@ -52,6 +52,11 @@ export function tintColour(
       ? printedTint(Number(level), tint)
       : printedLab(glossExcluded.lab)),
   };
+}
+
+/** A paint's colour in a place for one, else what is said there in its stead. */
+export function swatchCell(colour: PaintColour | undefined, missing: string): SwatchCell {
+  return colour === undefined ? { missing } : { colour };
 }
 
 /** A tint, and the name of the white that it is in. */

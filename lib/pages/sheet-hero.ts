@@ -1,4 +1,4 @@
-import type { SwatchCell, SwatchesBlock } from "../blocks/block.ts";
+import type { SwatchesBlock } from "../blocks/block.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import {
   LIGHTNESS_KEYS,
@@ -6,7 +6,7 @@ import {
   type TintSection,
 } from "../sheet/tints/tint-figures.ts";
 import type { Words } from "../words/words.ts";
-import { ownColour, tintColour } from "./screen-swatch.ts";
+import { ownColour, swatchCell, tintColour } from "./screen-swatch.ts";
 import { knownAb } from "../sheet/notations/known-lab.ts";
 
 const MOST_WHITES = 3;
@@ -30,10 +30,7 @@ export function tintsBlock({ name, tints }: Sheet, words: Words): SwatchesBlock 
     rows: levels.map((level) => text.levels[level]),
     columns: whites.map(({ white, atL }) => ({
       head: white.name,
-      cells: levels.map((level): SwatchCell => {
-        const colour = tintColour(level, atL[level]);
-        return colour === undefined ? { missing: text.notReached } : { colour };
-      }),
+      cells: levels.map((level) => swatchCell(tintColour(level, atL[level]), text.notReached)),
     })),
   };
 }

@@ -12,7 +12,7 @@ import { jsonLd } from "./json-ld.ts";
 import { benchLinks } from "./mixing-ways.ts";
 import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { paintColour } from "./screen-swatch.ts";
+import { paintColour, swatchCell } from "./screen-swatch.ts";
 import { pageOfSheet } from "./page-of-sheet.ts";
 import { tintsBlock } from "./sheet-hero.ts";
 import { sheetSections } from "./sheet-sections.ts";
@@ -57,7 +57,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
         sheet.notations.masstone?.standing === "estimated"
           ? words.pages.photographs.estimated
           : text.alone,
-      ...(colour === undefined ? { missing: words.pages.sheet.noPanel } : { colour }),
+      ...swatchCell(colour, words.pages.sheet.noPanel),
     },
     ...(tints !== undefined && { tints }),
     sentence: withMediumNote(plainSentence(sheet, context), sheet, words),

@@ -9,7 +9,7 @@ import { colourTile } from "./colour-tile.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import type { PageContext } from "./page-context.ts";
-import { paintColour, tintColour } from "./screen-swatch.ts";
+import { paintColour, swatchCell, tintColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 import { whiteningParts } from "./six-facts.ts";
 import { strengthReferenceName } from "./strength-reference.ts";
@@ -129,10 +129,9 @@ function tintTiles({ sheet: white, context, place }: SheetPage) {
       return {
         ...colourTile(worded, context, place),
         colours: masstone === undefined ? [] : [masstone],
-        tints: (["30", "50", "70"] as const).map((level) => {
-          const colour = tintColour(level, tint?.atL[level]);
-          return colour === undefined ? { missing: "" } : { colour };
-        }),
+        tints: (["30", "50", "70"] as const).map((level) =>
+          swatchCell(tintColour(level, tint?.atL[level]), ""),
+        ),
       };
     }),
   };

@@ -23,7 +23,7 @@ import type { EqualLightness } from "../sheet/tints/tint-figures.ts";
 import { rowOf } from "./colour-rows.ts";
 import { orderLinks, WHITES_PATH } from "./catalogue-pages.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { ownColour, swatchCell } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 import { trailOf, trailPoint } from "./trail-picture.ts";
@@ -118,7 +118,7 @@ function swatchBoard(
         name: sheet.name,
         href: `${root}colours/${sheet.slug}/`,
         cells: [
-          cell(ownColour(sheet.notations.masstone), text.board.notRead),
+          swatchCell(ownColour(sheet.notations.masstone), text.board.notRead),
           ...groups.map(({ white }) => tintCell(sheet, white.slug, words)),
         ],
         said:
@@ -131,10 +131,6 @@ function swatchBoard(
   ];
 }
 
-function cell(colour: ReturnType<typeof ownColour>, missing: string) {
-  return colour === undefined ? { missing } : { colour };
-}
-
 function tintCell(sheet: Sheet, white: string, words: PageContext["words"]) {
   const text = words.pages.optics.inTheWhites;
   const tint = sheet.tints.find((one) => one.white.slug === white);
@@ -142,7 +138,7 @@ function tintCell(sheet: Sheet, white: string, words: PageContext["words"]) {
   const at = knownAb(tint.atL["50"]);
   const { decimal } = words.numbers;
   return {
-    ...cell(ownColour(tint.atL["50"]), words.pages.sheetPage.notReached),
+    ...swatchCell(ownColour(tint.atL["50"]), words.pages.sheetPage.notReached),
     ...(at !== undefined && { text: text.board.figures(decimal(at.a, 1), decimal(at.b, 1)) }),
   };
 }

@@ -194,7 +194,6 @@ export function section<const M extends Members>(members: M): Section<M> {
 
 /** Another record of the range, as a sheet names it. */
 export const NAMED = section({ slug: text, name: text });
-export type Named = SectionOf<typeof NAMED>;
 
 /** Members that go by their slug, a tint by its white's, a step by its ratio, a film by its micrometres. */
 export function list<T, W extends string>(member: Declared<T, W>): Required<readonly T[], W> {

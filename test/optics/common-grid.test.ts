@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { commonGrid, onCommonGrid } from "../../lib/optics/fit/common-grid.ts";
-import type { DrawdownSet } from "../../lib/optics/fit/drawdown.ts";
+import { commonGrid, filmsOnGrid, onCommonGrid } from "../../lib/optics/fit/common-grid.ts";
+import type { DrawdownSet, PaintFilms } from "../../lib/optics/fit/drawdown.ts";
 import type { Measurement } from "../../lib/optics/fit/measurement.ts";
+import type { TwoGroundFilm } from "../../lib/optics/films/two-ground-film.ts";
 import { certain } from "../../lib/quantities/at.ts";
 import { wavelengthsNm, type WavelengthGrid } from "../../lib/quantities/spectrum.ts";
 
@@ -36,12 +37,41 @@ describe("commonGrid", () => {
   });
 });
 
-describe("onCommonGrid", () => {
-  const smooth = (nm: number): number => 0.4 + 0.3 * Math.sin(nm / 60);
-  const reading = (grid: WavelengthGrid): Measurement => ({
-    spectrum: { grid, values: wavelengthsNm(grid).map(smooth) },
-    geometry: "45/0",
+const smooth = (nm: number): number => 0.4 + 0.3 * Math.sin(nm / 60);
+const reading = (grid: WavelengthGrid): Measurement => ({
+  spectrum: { grid, values: wavelengthsNm(grid).map(smooth) },
+  geometry: "45/0",
+});
+
+describe("filmsOnGrid", () => {
+  const film = (grid: WavelengthGrid): TwoGroundFilm => ({
+    overBlack: reading(FINE),
+    overWhite: reading(grid),
+    black: reading(FINE),
+    white: reading(FINE),
   });
+  const short = { startNm: 400, stepNm: 10, count: 30 };
+  const gridsOf = ({ film: one, films = [] }: PaintFilms): WavelengthGrid[] =>
+    [...(one === undefined ? [] : [one]), ...films].flatMap(
+      ({ overBlack, overWhite, black, white }) =>
+        [overBlack, overWhite, black, white].map(({ spectrum }) => spectrum.grid),
+    );
+
+  test("brings every reading of a film, or of several, to that grid", () => {
+    const one = filmsOnGrid({ film: film(FINE) }, COARSE);
+    expect(gridsOf(one ?? {})).toEqual(Array.from({ length: 4 }, () => COARSE));
+    const several = filmsOnGrid({ film: film(COARSE), films: [film(FINE), film(COARSE)] }, COARSE);
+    expect(gridsOf(several ?? {})).toEqual(Array.from({ length: 12 }, () => COARSE));
+    expect(filmsOnGrid({}, COARSE)).toEqual({});
+  });
+
+  test("gives none where one of them does not reach over it", () => {
+    expect(filmsOnGrid({ film: film(short) }, COARSE)).toBeUndefined();
+    expect(filmsOnGrid({ films: [film(FINE), film(short)] }, COARSE)).toBeUndefined();
+  });
+});
+
+describe("onCommonGrid", () => {
   const tint = { id: "a", white: "w", massRatio: 0.1, reading: reading(FINE) };
 
   const both = (one: DrawdownSet, other: DrawdownSet = { whites: [], tints: [] }) => {

@@ -83,7 +83,6 @@ export const FILL = section({
   /** Whether 100 g of a dry pigment fill a jar. */
   sentences: fill.found(statements, ({ pigments }) => pigments.flatMap(jarSentence)),
 });
-export type FillSection = SectionOf<typeof FILL>;
 
 /** Whether a bag of the dry pigment fills the customary jar; nothing where poured and tapped contradict each other. */
 function jarSentence({
