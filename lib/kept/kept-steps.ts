@@ -112,16 +112,29 @@ export function keptSteps(
     return hash;
   };
   const byOwner = namesByOwner(withMembers, hashes.countOf);
+  const partOf = (
+    owner: string,
+    names: readonly string[],
+    earlier: PartsRead[number] | undefined,
+  ): PartsRead[number] => {
+    if (owner === "") return [owner, "", textHash([alike, hashOf(names)]), names];
+    const identity = hashes.identityOf(owner) ?? "";
+    return identity !== "" && earlier?.[1] === identity && areSame(earlier[3], names)
+      ? earlier
+      : [owner, identity, hashOf(names), names];
+  };
+  // Many steps read the same of one owner: of a large range what tells of that would be more than all that they make.
+  const parts = new WeakMap<readonly string[], Map<string, PartsRead[number]>>();
   const partsOf = (read: ReadNames, before: PartsRead = []): PartsRead => {
     const earlier = new Map(before.map((part) => [part[0], part]));
     return [...byOwner(read)].map(([owner, own]) => {
       const names = lists.once(own);
-      if (owner === "") return [owner, "", textHash([alike, hashOf(names)]), names];
-      const identity = hashes.identityOf(owner) ?? "";
-      const known = earlier.get(owner);
-      return identity !== "" && known?.[1] === identity && areSame(known[3], names)
-        ? known
-        : [owner, identity, hashOf(names), names];
+      const known = parts.get(names) ?? new Map<string, PartsRead[number]>();
+      parts.set(names, known);
+      const part = known.get(owner) ?? partOf(owner, names, earlier.get(owner));
+      // An owner that is not told yet may be told later.
+      if (owner === "" || part[1] !== "") known.set(owner, part);
+      return part;
     });
   };
   const stillOf = (part: PartsRead[number]): PartsRead[number] | undefined => {

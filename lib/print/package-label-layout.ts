@@ -141,6 +141,7 @@ function tubeFaces(
   const front = flowed(frontItems(content, attempt, frontMm), [
     corner.above({ ...area, widthMm: frontMm }),
   ]);
+  if (front === undefined) return undefined;
   const cautions = flowed(
     cautionItems(content, attempt),
     columnsOf(
@@ -149,7 +150,7 @@ function tubeFaces(
     ).map(corner.above),
     attempt,
   );
-  if (front === undefined || cautions === undefined) return undefined;
+  if (cautions === undefined) return undefined;
   return [
     {
       blocks: [
@@ -178,12 +179,13 @@ function jarFaces(
   };
   const corner = cornerSymbol(labelSymbol(content, size), "right", area);
   const front = jarFront(content, size, attempt);
+  if (front === undefined) return undefined;
   const back = flowed(
     cautionItems(content, attempt),
     columnsOf(area, attempt.columns).map(corner.above),
     attempt,
   );
-  if (front === undefined || back === undefined) return undefined;
+  if (back === undefined) return undefined;
   return [front, { blocks: [...back, ...corner.blocks] }];
 }
 

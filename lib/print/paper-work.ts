@@ -10,6 +10,7 @@ import { cardsPdf } from "./cards-pdf.ts";
 import { WORDS as SHAPED } from "./kept-words.ts";
 import type { PaperSize } from "./layout-tree.ts";
 import type { PhotographOnPaper } from "./paper-photographs.ts";
+import { unpackedText, type PackedPages } from "./packed-pages.ts";
 import { measureText } from "./print-document.ts";
 import { FACES } from "./print-font.ts";
 import { rangePdf } from "./range-pdf.ts";
@@ -28,8 +29,7 @@ export interface SaidOnPaper {
 /** What a sheet is made of. */
 export interface PagesOnPaper {
   readonly slug: string;
-  /** Both pages, as JSON that is deflated. */
-  readonly pages: Uint8Array;
+  readonly pages: PackedPages;
   readonly caution: string;
   readonly said: SaidOnPaper;
   readonly paper: PaperSize;
@@ -92,11 +92,13 @@ export function sheetOnPaper(asked: PagesOnPaper): SheetPaper {
 }
 
 function pagesOf({ slug, pages, caution, said, photographs }: PagesOnPaper): PagesToPrint {
-  const { sheet, bench } = JSON.parse(inflateRawSync(pages).toString()) as {
-    readonly sheet: SheetView;
-    readonly bench: BenchView;
+  return {
+    slug,
+    sheet: JSON.parse(unpackedText(pages.sheet)) as SheetView,
+    bench: JSON.parse(unpackedText(pages.bench)) as BenchView,
+    caution,
+    context: contextOf(said, photographs),
   };
-  return { slug, sheet, bench, caution, context: contextOf(said, photographs) };
 }
 
 /** The range of sheets that are drawn. */

@@ -128,13 +128,21 @@ export function sizesDown(fromPt: number, toPt: number): [number, ...number[]] {
 
 /** Of the widest part, where all is parted that may be. */
 function leastWidth(units: readonly Unit[], sizePt: number, hyphens?: Hyphens): number {
-  const parts = units.flatMap((unit) => {
-    const ofAddress = addressParts(unit, sizePt).flatMap((part, _, { length }) =>
-      length > 1 ? domainParts(part, sizePt) : [part],
+  return units.reduce((most, unit) => {
+    // What is not wider whole is not looked into.
+    if (unit.widthMm <= most) return most;
+    return leastParts(unit, sizePt, hyphens).reduce(
+      (widest, { widthMm }) => Math.max(widest, widthMm),
+      most,
     );
-    return ofAddress.length > 1 ? ofAddress : syllables(unit, sizePt, hyphenPlaces(unit, hyphens));
-  });
-  return Math.max(0, ...parts.map(({ widthMm }) => widthMm));
+  }, 0);
+}
+
+function leastParts(unit: Unit, sizePt: number, hyphens?: Hyphens): readonly Unit[] {
+  const ofAddress = addressParts(unit, sizePt);
+  return ofAddress.length > 1
+    ? ofAddress.flatMap((part) => domainParts(part, sizePt))
+    : syllables(unit, sizePt, hyphenPlaces(unit, hyphens));
 }
 
 /** The same number of lines at the least width that holds them and parts no word that is whole; at a word's own hyphen only where a space would take a line more. */

@@ -17,6 +17,8 @@ import type { PigmentRecord } from "./schema/pigment.ts";
 const LEAST_PERCENT = { metal: 1, addition: 0.2 } as const;
 /** From so much of a metal [%] on it is no trace in a powder of another. Our own limit. */
 const LEAST_OF_FLAKES = 0.3;
+/** Gloss at 60 degrees [gloss units] of the most matte films. Common practice. */
+const LEAST_GLOSS = 1;
 /** Respirable quartz [%] below which no supplier's laboratory tells it. Common practice. */
 const LEAST_QUARTZ_PERCENT = 0.1;
 /** Of the least metal on oil that is customary, the part [1] that dries nothing. Our own limit. */
@@ -27,11 +29,14 @@ export function* figureSlips(files: ParsedFiles, tables: Tables, metals: MetalTa
   for (const colour of files.colours.values()) {
     yield* oilOfPaintFaults(colour, files);
     yield* additionFaults(colour, files, tables.driers);
+    yield* glossFaults(colour);
   }
   for (const pigment of files.pigments.values()) {
     yield* metalFaults(pigment, metals);
     yield* quartzFaults(pigment);
+    yield* componentMetalFaults(pigment, metals);
   }
+  for (const vehicle of files.vehicles.values()) yield* componentMetalFaults(vehicle, metals);
 }
 
 /** An oil index just below the rub-out figure of its only pigment, which as a share of oil in the paint would be one above it. */
@@ -108,6 +113,38 @@ function* metalFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTabl
           : `${record.name} is a metal powder, and ${percent} % of ${metal} is neither what it is made of nor a trace`,
         "the metal's share in percent",
       );
+}
+
+/** A component whose formula tells so much of a metal, and which states a hundredth of that. */
+function* componentMetalFaults(
+  { record, yaml }: Parsed<Pick<PigmentRecord, "components">>,
+  tables: MetalTables,
+): Faults {
+  for (const [i, { name, casNumber, metals = [] }] of (record.components ?? []).entries()) {
+    const told = metalShares({ casNumber }, tables);
+    for (const [j, { metal, percent }] of metals.entries())
+      if (percent !== undefined && percent <= LEAST_PERCENT.metal && Object.hasOwn(told, metal))
+        yield ofFraction(
+          yaml.place(["components", i, "metals", j, "percent"]),
+          percent,
+          `${name} is made of ${metal} by its CAS number, and ${percent} % of it is next to none`,
+          "the metal's share in percent",
+        );
+  }
+}
+
+/** A gloss at 60 degrees that no film of oil falls to, however matte. */
+function* glossFaults({ record: { gloss60 }, yaml }: Parsed<ColourRecord>): Faults {
+  const end = amountEnds(gloss60, ["gloss60"]).at(-1);
+  if (end === undefined || end.value >= LEAST_GLOSS || end.value === 0) return;
+  yield faultAt(yaml.place(end.path), {
+    severity: "warning",
+    rule: "records/gloss",
+    message: `A gloss of ${end.value} gloss units is less than any film of oil has: the most matte read ${LEAST_GLOSS} and more`,
+    actual: String(end.value),
+    expected: `${LEAST_GLOSS} gloss units or more`,
+    hint: `${Number((100 * end.value).toPrecision(3))} gloss units, if it was given as a fraction`,
+  });
 }
 
 function* quartzFaults({ record, yaml }: Parsed<PigmentRecord>): Faults {

@@ -62,6 +62,7 @@ export function formHint(
     return otherName(found, issue.values.map(String));
   if (issue.code === "invalid_format") return formatHint(key, issue.format, issue.message, found);
   if (issue.code !== "invalid_type") return undefined;
+  if (key === "casNumber" && typeof found === "number") return casOfDigits(String(found));
   if (issue.expected === "string" && typeof found === "number")
     return `in quotes: "${key === "massRatio" ? "1:" : ""}${written ?? String(found)}"`;
   if (issue.expected === "array") return listHint(key, found);
@@ -114,8 +115,17 @@ function formatHint(
   if (quoted !== undefined) return `in straight quotes: "${quoted}"`;
   const file = found.includes("/") ? "" : slugOf(found);
   return message.startsWith("lower-case letters") && file !== ""
-    ? `its file is named so: ${file}`
+    ? `its file is named so: ${[...new Set([file, slugOf(inGermanLetters(found))])].join(" or ")}`
     : undefined;
+}
+
+/** Umlauts as German writes them without: "Leinoel" of "Lein\u00f6l". */
+function inGermanLetters(text: string): string {
+  return text
+    .normalize("NFC")
+    .toLowerCase()
+    .replace(/[\u00e4\u00f6\u00fc]/g, (umlaut) => `${umlaut.normalize("NFKD").charAt(0)}e`)
+    .replaceAll("\u00df", "ss");
 }
 
 /** A Colour Index name without its blank, or in small letters: "PG7", "pg 7". */
@@ -124,14 +134,28 @@ function colourIndexHint(found: string): string | undefined {
     /^\s*([PN])(BK|BR|B|G|M|O|R|V|W|Y)[\s._-]*(\d+(?::\d+)?)\s*$/i.exec(found) ?? [];
   return number === ""
     ? undefined
-    : `written so: ${kind.toUpperCase()}${hue.slice(0, 1).toUpperCase()}${hue.slice(1).toLowerCase()} ${number}`;
+    : writtenSo(
+        `${kind.toUpperCase()}${hue.slice(0, 1).toUpperCase()}${hue.slice(1).toLowerCase()} ${number}`,
+        found,
+      );
+}
+
+/** Nothing where it is written so already, and something else is wrong. */
+function writtenSo(right: string, found: string): string | undefined {
+  return right === found ? undefined : `written so: ${right}`;
 }
 
 /** A CAS number with other marks between its three parts. */
 function casHint(found: string): string | undefined {
   const [, first, second, check] = /^\D*(\d{2,7})\D+(\d{2})\D+(\d)\D*$/.exec(found) ?? [];
   const written = `${first ?? ""}-${second ?? ""}-${check ?? ""}`;
-  return first === undefined || written === found ? undefined : `written so: ${written}`;
+  return first === undefined ? casOfDigits(found) : writtenSo(written, found);
+}
+
+/** A CAS number without any marks. */
+function casOfDigits(found: string): string | undefined {
+  const [, first, second, check] = /^(\d{2,7})(\d{2})(\d)$/.exec(found.trim()) ?? [];
+  return first === undefined ? undefined : `written so: ${first}-${second ?? ""}-${check ?? ""}`;
 }
 
 /** A ratio with another mark between its sides, a decimal comma, or quotation marks of a letter. */

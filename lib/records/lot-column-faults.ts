@@ -15,8 +15,18 @@ export function* lotColumnFaults({ lots, colours }: ParsedFiles): Faults {
     const isStandard =
       colour?.standard === slug || colour?.lot?.toLowerCase() === number.toLowerCase();
     const ofColour = new Set(colour === undefined || isStandard ? [] : columnKeys(colour));
+    const within = new Map<string, string>();
     for (const asked of drawdowns(record).flatMap(askedColumns)) {
       const { path, as, columns } = asked;
+      const twin = columns.find((one) => within.has(columnKey(asked, one)));
+      for (const one of columns) within.set(columnKey(asked, one), as);
+      if (twin !== undefined)
+        yield faultAt(yaml.place([...path, "column"]), {
+          rule: "records/lot-column",
+          message: `The column ${twin} of lot ${number} is the ${as} and another drawdown of it at once`,
+          actual: twin,
+          expected: "a column for each drawdown",
+        });
       const taken = columns.find((column) => first.has(columnKey(asked, column)));
       const column = taken ?? columns.find((one) => ofColour.has(columnKey(asked, one)));
       if (column === undefined) continue;

@@ -1,3 +1,4 @@
+import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import { lotColumnFaults } from "./lot-column-faults.ts";
 import { lotFillingFaults } from "./lot-filling-faults.ts";
@@ -30,14 +31,12 @@ export function* lotFaults(
   yield* numberFaults(files);
   yield* dateFaults(files);
   for (const lot of files.lots.values()) {
-    const unyielding = [...yieldFaults(lot)];
-    yield* unyielding;
-    // A weight that the yield has found out is told once.
-    if (unyielding.length === 0) yield* lotWeightFaults(lot, files);
+    yield* weighedFaults(lot, files);
     yield* lotFillingFaults(lot);
     yield* recipeFaults(lot, files);
     yield* readBeforeMade(lot);
     yield* madeBeforeDelivery(lot, files);
+    yield* deliveryFaults(lot, files);
   }
   yield* lotColumnFaults(files);
   const bySlug = new Map(lots.map((lot) => [lot.slug, lot]));
@@ -102,6 +101,13 @@ function* dateFaults({ colours, lots, trials }: ParsedFiles): Faults {
         hint: "a digit of the year?",
       });
   }
+}
+
+/** A slip of one weight is told once: where the recipe tells which, there, and else by what came out. */
+function weighedFaults(lot: Parsed<LotRecord>, files: ParsedFiles): Faults {
+  const [byYield, byRecipe] = [[...yieldFaults(lot)], [...lotWeightFaults(lot, files)]];
+  const isImpossible = byYield.some(({ severity }) => severity === "error");
+  return byYield.length === 0 || (byRecipe.length > 0 && !isImpossible) ? byRecipe : byYield;
 }
 
 function* yieldFaults({ record, yaml }: Parsed<LotRecord>): Faults {
@@ -174,6 +180,17 @@ function* recipeFaults({ record, yaml }: Parsed<LotRecord>, files: ParsedFiles):
         actual: pigment,
         expected: known.join(" | "),
       });
+  if (
+    record.dispersion !== undefined &&
+    (colour.dispersion ?? record.dispersion) !== record.dispersion
+  )
+    yield faultAt(yaml.place(["dispersion"]), {
+      severity: "warning",
+      rule: "records/lot-recipe",
+      message: `Lot ${record.number} was ${record.dispersion}, and the record of ${record.colour} says ${colour.dispersion ?? ""}: the two differ in strength and oil`,
+      actual: record.dispersion,
+      expected: colour.dispersion ?? "",
+    });
   const named = vehiclesOf(colour, files);
   for (const { vehicle, path } of [
     ...(record.oil === undefined ? [] : [{ ...record.oil, path: ["oil", "vehicle"] }]),
@@ -187,6 +204,24 @@ function* recipeFaults({ record, yaml }: Parsed<LotRecord>, files: ParsedFiles):
         actual: vehicle,
         expected: named.join(" | "),
       });
+}
+
+/** The number of a delivery that stands in no list, and is one slip away from one that does. */
+function* deliveryFaults({ record, yaml }: Parsed<LotRecord>, { pigments }: ParsedFiles): Faults {
+  for (const [i, { pigment, supplierLot }] of record.pigments.entries()) {
+    const known = (pigments.get(pigment)?.record.supplierLots ?? []).map(({ number }) => number);
+    if (supplierLot === undefined || known.includes(supplierLot)) continue;
+    const meant = nearestWord(supplierLot, known);
+    if (meant === undefined) continue;
+    yield faultAt(yaml.place(["pigments", i, "supplierLot"]), {
+      severity: "warning",
+      rule: "records/supplier-lot",
+      message: `The delivery ${supplierLot} is none of those of ${pigment} that were rubbed out, ${known.join(", ")}: the batch sheet goes by the pigment's own figure`,
+      actual: supplierLot,
+      expected: known.join(" | "),
+      hint: `nearest: ${meant}`,
+    });
+  }
 }
 
 /** A drawdown is made of a paint that is there: one of the two days is wrong. */

@@ -80,9 +80,11 @@ function* oilFaults({ record, yaml }: Parsed<LotRecord>, { colours }: ParsedFile
     message: `Lot ${record.number} has ${Number(weighed(massG).toPrecision(3))} g of oil to 100 g of pigment, and the record of ${record.colour} ${recorded} g`,
     actual: `${massG} g`,
     expected: `about ${Number(((least * pigmentG) / 100).toPrecision(3))} g`,
-    hint: isFar(weighed(1000 * massG))
-      ? "a digit lost, or the oil index is of another paint"
-      : `${Number((1000 * massG).toPrecision(4))} g, if it was weighed in kg`,
+    hint: !isFar(weighed(1000 * massG))
+      ? `${Number((1000 * massG).toPrecision(4))} g, if it was weighed in kg`
+      : !isFar(weighed(massG / 10))
+        ? `${Number((massG / 10).toPrecision(4))} g, if a digit slipped in`
+        : "a digit lost, or the oil index is of another paint",
   });
 }
 

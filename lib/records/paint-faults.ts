@@ -7,7 +7,8 @@ import type { Tables } from "../knowledge/tables.ts";
 import { nameComplaint } from "../permanence/traditional-names.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
 import { drierMetals } from "./drier-metals.ts";
-import { fractionHint, faultAt, firstFault, type Fault, type Faults } from "./fault.ts";
+import { faultAt, firstFault, type Faults } from "./fault.ts";
+import { humidityFault } from "./humidity-fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { AmountRecord } from "./schema/amount.ts";
@@ -65,8 +66,8 @@ function* trialFaults({ record: { dryingTrials = [] }, yaml }: OfColour): Faults
   for (const [i, trial] of dryingTrials.entries()) {
     const humidityPercent = one(trial.humidityPercent);
     const at = (field: string): Diagnostic["place"] => yaml.place(["dryingTrials", i, field]);
-    if (humidityPercent !== undefined && humidityPercent <= 1)
-      yield faultAt(at("humidityPercent"), humidityFault(humidityPercent));
+    const dry = humidityFault(humidityPercent);
+    if (dry !== undefined) yield faultAt(at("humidityPercent"), dry);
     for (const { field, ...complaint } of trialComplaints({
       touchDryDays: days(trial.touchDryDays),
       throughDryDays: trial.throughDryDays && days(trial.throughDryDays),
@@ -76,17 +77,6 @@ function* trialFaults({ record: { dryingTrials = [] }, yaml }: OfColour): Faults
     }))
       yield faultAt(field === undefined ? yaml.place(["dryingTrials", i]) : at(field), complaint);
   }
-}
-
-/** A room so dry that its humidity was most likely written as a fraction. */
-function humidityFault(percent: number): Fault {
-  return {
-    rule: "records/humidity",
-    message: `The humidity is ${percent} %, and no room is so dry`,
-    actual: `${percent} %`,
-    expected: "a relative humidity in percent, such as 55",
-    hint: percent > 0 ? fractionHint(percent) : undefined,
-  };
 }
 
 /** Times [1] the upper end of what is customary that no drier is dosed at. Our own limit. */

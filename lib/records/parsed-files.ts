@@ -47,7 +47,11 @@ export function allRecords(files: ParsedFiles): Parsed<object>[] {
 }
 
 /** Whether a record is there, or may be, though it could not be read. */
-export function isFaulty({ faulty }: ParsedFiles, folder: string, slug: string): boolean {
+export function isFaulty(
+  { faulty }: Pick<ParsedFiles, "faulty">,
+  folder: string,
+  slug: string,
+): boolean {
   return faulty.has(`${folder}/${slug}`) || faulty.has(`${folder}/`);
 }
 

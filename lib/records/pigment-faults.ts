@@ -35,6 +35,38 @@ export function* pigmentFaults(files: ParsedFiles, knowledge: Knowledge): Faults
     yield* bulkFaults(pigment);
     yield* originFaults(pigment, knowledge);
     yield* nameFaults(pigment, knowledge);
+    yield* deliveryFaults(pigment);
+  }
+}
+
+/** A delivery's rub-out may lie so many times [1] from the pigment's own. Our own limit, wide. */
+const DELIVERIES_WITHIN = 1.6;
+
+/** Deliveries of one number, and one whose rub-out is that of another powder. */
+function* deliveryFaults({
+  record: { supplierLots = [], oilAbsorptionGPer100g },
+  yaml,
+}: OfPigment): Faults {
+  const [least, most = least] = amountEnds(oilAbsorptionGPer100g, []).map(({ value }) => value);
+  for (const [i, { number, oilAbsorptionGPer100g: own }] of supplierLots.entries()) {
+    if (supplierLots.findIndex((one) => one.number === number) < i)
+      yield faultAt(yaml.place(["supplierLots", i, "number"]), {
+        rule: "records/duplicate",
+        message: `The delivery ${number} stands above already, and lots that name it could mean either`,
+        actual: number,
+        expected: "a number that no other delivery has",
+      });
+    if (least === undefined || most === undefined) continue;
+    if (own >= least / DELIVERIES_WITHIN && own <= most * DELIVERIES_WITHIN) continue;
+    const usual = least === most ? String(least) : `${least} to ${most}`;
+    yield faultAt(yaml.place(["supplierLots", i, "oilAbsorptionGPer100g"]), {
+      severity: "warning",
+      rule: "records/delivery-rub-out",
+      message: `The delivery ${number} was rubbed out with ${own} g/100 g, and this pigment takes ${usual} g/100 g: batch sheets of lots made of it go by that`,
+      actual: `${own} g/100 g`,
+      expected: `about ${usual} g/100 g`,
+      hint: "a decimal point, two digits exchanged, or another pigment's figure?",
+    });
   }
 }
 

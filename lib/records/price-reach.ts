@@ -8,6 +8,9 @@ const MANY = 3;
 /** Times [1] from which on a price to the millilitre is another's ten times over, and a pigment a dear one. Our own limit. */
 const TIMES = 10;
 
+/** Times [1] from which on two sizes of one colour no longer bear each other out. Our own limit. */
+const OWN_TIMES = 5;
+
 interface Priced {
   readonly slug: string;
   readonly perMl: number;
@@ -33,7 +36,7 @@ export function* priceReachFaults(colours: readonly Colour[], files: ParsedFiles
   for (const { slug, perMl, ml, written, place } of priced) {
     const times = perMl / usual;
     const isLikeOwn = priced.some(
-      (other) => other.slug === slug && other.ml !== ml && !isApart(perMl / other.perMl),
+      (other) => other.slug === slug && other.ml !== ml && !isApart(perMl / other.perMl, OWN_TIMES),
     );
     if (!isApart(times) || isLikeOwn || (times > 1 && isMadeOf(slug, dear, files))) continue;
     yield faultAt(place("price"), {
@@ -47,8 +50,8 @@ export function* priceReachFaults(colours: readonly Colour[], files: ParsedFiles
   }
 }
 
-function isApart(times: number): boolean {
-  return times >= TIMES || times <= 1 / TIMES;
+function isApart(times: number, limit: number = TIMES): boolean {
+  return times >= limit || times <= 1 / limit;
 }
 
 /** Pigments that cost ten times what pigments do in the middle. */

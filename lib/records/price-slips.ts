@@ -4,8 +4,8 @@ import { fractionHint, faultAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 
-/** Times [1] the middle price of all other materials, and times the dearest of these, past which one was most likely written in another unit; as far below the middle and the cheapest too. Our own limits. */
-const APART_TIMES = { middle: 100, end: 10 } as const;
+/** Times [1] the middle price of all other materials, and times the dearest of these, past which one was most likely written in another unit; and below the middle and the cheapest, where fillers cost little. Our own limits. */
+const APART_TIMES = { middle: 100, below: 50, end: 10 } as const;
 /** So many other materials have to have a price before one is held against them. */
 const MANY = 3;
 
@@ -104,7 +104,7 @@ function* materialFaults({ pigments, vehicles }: ParsedFiles): Faults {
         expected: `near ${dearest} or below`,
         hint: `${Number((price / 1000).toPrecision(6))}, if it was given for a tonne, or a point parts its thousands`,
       });
-    if (price > 0 && price < middle / APART_TIMES.middle && price < cheapest / APART_TIMES.end)
+    if (price > 0 && price < middle / APART_TIMES.below && price < cheapest / APART_TIMES.end)
       yield faultAt(yaml.place(["pricePerKg"]), {
         severity: "warning",
         rule: "records/price-reach",

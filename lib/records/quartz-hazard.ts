@@ -1,5 +1,6 @@
 import { GENERIC_LIMITS } from "../hazard/classify/cut-offs.ts";
 import { reaches } from "../hazard/classify/limit.ts";
+import { isHazardCode } from "../hazard/texts/hazard-statement.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 
@@ -22,6 +23,8 @@ export function* quartzHazardFaults({ pigments }: ParsedFiles): Faults {
     if (hazards === undefined || limit === undefined) continue;
     const stated = hazards.map((one) => (typeof one === "string" ? one : one.statement));
     if (stated.includes("H372") || stated.includes(limit.statement)) continue;
+    // A code that is none may be that very one.
+    if (!stated.every(isHazardCode)) continue;
     yield faultAt(yaml.place(["respirableQuartzPercent"]), {
       severity: "warning",
       rule: "records/quartz-without-hazard",

@@ -33,6 +33,7 @@ export function* rangeFaults(
 ): Faults {
   yield* nameFaults(files);
   for (const language of LANGUAGES) yield* nameFaults(files, language);
+  yield* pigmentNameFaults(files);
   yield* sizeFaults(colours);
   yield* freeSizeFaults(colours);
   yield* priceReachFaults(colours, files);
@@ -72,6 +73,25 @@ function* nameFaults({ colours }: ParsedFiles, language?: Language): Faults {
   }
 }
 
+/** Two pigments of one name: sheets and labels would not tell them apart. */
+function* pigmentNameFaults({ pigments }: ParsedFiles): Faults {
+  const seen = new Map<string, string>();
+  for (const { slug, record, yaml } of pigments.values()) {
+    const key = record.name.normalize("NFC").toLowerCase();
+    const before = seen.get(key);
+    if (before === undefined) seen.set(key, slug);
+    else
+      yield faultAt(yaml.place(["name"]), {
+        severity: "warning",
+        rule: "records/duplicate",
+        message: `${record.name} is the name of the pigment ${before} already, and sheets and labels would not tell the two apart`,
+        actual: record.name,
+        expected: "a name of its own for each pigment",
+        hint: "a record that was copied, and this name not changed?",
+      });
+  }
+}
+
 /** A line of the price list for a colour that is made no more: most likely forgotten there. */
 function* pastPrices(
   colours: readonly Colour[],
@@ -105,27 +125,29 @@ function* sizeFaults(colours: readonly Colour[]): Faults {
         actual: `${ml} ml`,
         expected: `${least} to ${most} ml`,
         hint:
-          ml < least
-            ? `${Number((10 * ml).toPrecision(3))} ml, if the decimal point slipped; litres are times 1000`
-            : "grams or a slipped decimal point?",
+          ml >= least
+            ? "grams or a slipped decimal point?"
+            : 10 * ml < least
+              ? `${Number((1000 * ml).toPrecision(3))} ml, if it was given in litres`
+              : `${Number((10 * ml).toPrecision(3))} ml, if the decimal point slipped; litres are times 1000`,
       });
 }
 
 /** More of a colour for less than a smaller size costs. */
 function* priceOrderFaults(colours: readonly Colour[]): Faults {
   for (const { sizes } of colours) {
-    const priced = sizes.flatMap(({ ml, price, place }) =>
-      price === undefined ? [] : [{ ml, price, place }],
+    const priced = sizes.flatMap(({ ml, price, written = price ?? 0, place }) =>
+      price === undefined ? [] : [{ ml, price, written, place }],
     );
-    for (const [i, { ml, price, place }] of priced.entries()) {
+    for (const [i, { ml, price, written, place }] of priced.entries()) {
       const smaller = priced.slice(0, i).find((one) => one.ml < ml && one.price > price);
       if (smaller === undefined) continue;
       yield faultAt(place("price"), {
         severity: "warning",
         rule: "records/price-order",
-        message: `${ml} ml cost ${price} here, and ${smaller.ml} ml ${smaller.price}: more paint for less`,
-        actual: String(price),
-        expected: `more than ${smaller.price}`,
+        message: `${ml} ml cost ${written} here, and ${smaller.ml} ml ${smaller.written}: more paint for less`,
+        actual: String(written),
+        expected: `more than ${smaller.written}`,
         hint: "the two prices exchanged?",
       });
     }

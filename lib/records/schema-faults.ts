@@ -52,6 +52,8 @@ function faults(
         schema,
         record,
       );
+    const kinds = discriminators(issue.errors);
+    if (kinds !== undefined) return faults(kinds, path, schema, record);
     const lacking = lackedKeys(issue.errors);
     if (lacking.length > 1) return [lacksOneKey(lacking, path, record)];
     const branch = closestBranch(issue.errors);
@@ -184,6 +186,21 @@ function sameNumber(written: string, key: string): boolean {
 }
 
 /** Of a union's complaints, those of the form that the author most likely meant: the fewest, and no wrong type at its root. */
+/** Where every branch wants another word at one key, as kind: all of these words, at that key. */
+function discriminators(branches: readonly (readonly Issue[])[]): Issue | undefined {
+  const wanted = branches.map((branch) =>
+    branch.find((issue) => issue.code === "invalid_value" && issue.path.length === 1),
+  );
+  const [first] = wanted;
+  if (first?.code !== "invalid_value" || wanted.length < 2) return undefined;
+  const values = wanted.flatMap((issue) =>
+    issue?.code === "invalid_value" && issue.path[0] === first.path[0] ? [issue.values] : [],
+  );
+  return values.length === branches.length && values.every((one) => one.length === 1)
+    ? { ...first, values: values.flat() }
+    : undefined;
+}
+
 function closestBranch(branches: readonly (readonly Issue[])[]): readonly Issue[] | undefined {
   const cost = (branch: readonly Issue[]): number =>
     branch.reduce((sum, issue) => {

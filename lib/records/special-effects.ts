@@ -1,6 +1,6 @@
 import { specialEffect } from "../optics/special-effect.ts";
 import { remembered } from "../quantities/remembered.ts";
-import type { ParsedFiles } from "./parsed-files.ts";
+import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import type { ReadingResolver } from "./resolved-readings.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
@@ -8,11 +8,12 @@ import type { PigmentRecord } from "./schema/pigment.ts";
 /** Whether a pigment of a colour fluoresces or is made of flakes: its readings then pass what an ordinary paint's can be. */
 export function hasSpecialEffect(
   record: Pick<ColourRecord, "pigments"> | undefined,
-  { pigments }: Pick<ParsedFiles, "pigments">,
+  files: Pick<ParsedFiles, "pigments" | "faulty">,
 ): boolean {
   return (record?.pigments ?? []).some(({ pigment }) => {
-    const known = pigments.get(pigment)?.record;
-    return known !== undefined && hasEffect(known);
+    const known = files.pigments.get(pigment)?.record;
+    // Of a faulty record nobody knows: its readings are not doubted on top of it.
+    return known === undefined ? isFaulty(files, "pigments", pigment) : hasEffect(known);
   });
 }
 

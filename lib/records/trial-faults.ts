@@ -4,6 +4,7 @@ import type { Parsed } from "./parsed-record.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import { TOUCHES } from "./schema/terms.ts";
 import type { TrialRecord } from "./schema/trial.ts";
+import { humidityFault } from "./humidity-fault.ts";
 import { amountEnds } from "./amount-ends.ts";
 import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 
@@ -14,8 +15,11 @@ const READ_AGAIN_WITHIN = { deltaEab: 0.5, part: 0.1 } as const;
 export function* trialFaults(files: ParsedFiles): Faults {
   for (const trial of files.trials.values()) {
     yield* orderFaults(trial, files);
-    if (trial.record.kind === "drying") yield* wetAgainFaults(trial.record, trial.yaml);
-    else
+    if (trial.record.kind === "drying") {
+      yield* wetAgainFaults(trial.record, trial.yaml);
+      const dry = humidityFault(trial.record.humidityPercent);
+      if (dry !== undefined) yield faultAt(trial.yaml.place(["humidityPercent"]), dry);
+    } else
       yield* fallFaults(
         trial.record.readings.map(({ date, deltaEab }, i) => ({
           when: `on ${date}`,

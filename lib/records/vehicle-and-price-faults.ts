@@ -1,11 +1,8 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { fractionHint, faultAt, type Faults } from "./fault.ts";
-import { DRIER_METALS } from "../drying/added-drier.ts";
-import { amountEnds } from "./amount-ends.ts";
-import { drierMetals } from "./drier-metals.ts";
+import { faultAt, type Faults } from "./fault.ts";
+import { vehicleFaults } from "./vehicle-faults.ts";
 import { tubeFaults } from "./tube-faults.ts";
 import type { ColourRecord } from "./schema/colour.ts";
-import type { VehicleRecord } from "./schema/vehicle.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { remembered } from "../quantities/remembered.ts";
@@ -21,10 +18,7 @@ export function* tradeFaults(files: ParsedFiles): Faults {
     yield* ratioFaults(colour);
     yield* selfFaults(colour, files);
   }
-  for (const vehicle of vehicles.values()) {
-    yield* densityFaults(vehicle);
-    yield* metalFaults(vehicle);
-  }
+  for (const vehicle of vehicles.values()) yield* vehicleFaults(vehicle);
   for (const one of [...colours.values(), ...pigments.values(), ...vehicles.values()])
     yield* rangeFaults(one);
 }
@@ -117,9 +111,19 @@ const CATALOGUE_PAGE = /^by-|^in-the-whites$/;
 
 /** A name of the catalogue's, a white that is the colour itself, a drier or thinner in place of an oil. */
 function* selfFaults(
-  { slug, record: { tints = [], vehicle }, yaml }: Parsed<ColourRecord>,
-  { vehicles }: ParsedFiles,
+  { slug, record: { tints = [], vehicle, additions = [] }, yaml }: Parsed<ColourRecord>,
+  { vehicles, workshop }: ParsedFiles,
 ): Faults {
+  const own = vehicle ?? workshop?.record.vehicle;
+  for (const [i, added] of additions.entries())
+    if (added.vehicle === own)
+      yield faultAt(yaml.place(["additions", i, "vehicle"]), {
+        severity: "warning",
+        rule: "records/vehicle",
+        message: `${added.vehicle} is added to itself: it is the vehicle of this colour, and all of it stands in the oil index`,
+        actual: added.vehicle,
+        expected: "a drier, a medium or another oil",
+      });
   if (CATALOGUE_PAGE.test(slug))
     yield faultAt(yaml.place([]), {
       rule: "records/slug",
@@ -144,53 +148,6 @@ function* selfFaults(
       actual: `${vehicle ?? ""}, a ${kind}`,
       expected: "an oil or a medium; driers and thinners stand under additions",
     });
-}
-
-/** Densities [g/cm3] that oils, mediums, driers and thinners reach. Memory of the trade. */
-const VEHICLE_DENSITY = [0.6, 1.4] as const;
-
-function* densityFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
-  const [least, most] = VEHICLE_DENSITY;
-  const end = amountEnds(record.densityGPerCm3, ["densityGPerCm3"]).find(
-    ({ value }) => !(value >= least && value <= most),
-  );
-  if (end === undefined) return;
-  yield faultAt(yaml.place(end.path), {
-    rule: "records/vehicle-density",
-    message: `The density of this vehicle is ${end.value} g/cm3, and vehicles lie between ${least} and ${most} g/cm3`,
-    actual: String(end.value),
-    expected: `${least} to ${most} g/cm3`,
-    hint:
-      end.value >= 1000 * least && end.value <= 1000 * most
-        ? `${end.value / 1000} g/cm3, if it was given in kg/m3`
-        : undefined,
-  });
-}
-
-/** Metal in a drier as sold [%] below which the figure was most likely a fraction. Common practice. */
-const LEAST_DRIER_METAL_PERCENT = 0.5;
-
-function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
-  if (record.kind !== "drier") return;
-  if (drierMetals(record).length === 0)
-    yield faultAt(yaml.place(["kind"]), {
-      severity: "warning",
-      rule: "records/drier-metal",
-      message: `${record.name} names no metal that dries: days to dry are worked out as if no drier were in the paint`,
-      actual: (record.metals ?? []).map(({ metal }) => metal).join(", ") || "no metals",
-      expected: `metals, with one of ${DRIER_METALS.join(", ")}`,
-      hint: "of a metal that is not among them only a drying trial tells what it does",
-    });
-  for (const [i, { percent }] of (record.metals ?? []).entries())
-    if (percent !== undefined && percent < LEAST_DRIER_METAL_PERCENT)
-      yield faultAt(yaml.place(["metals", i, "percent"]), {
-        severity: "warning",
-        rule: "records/drier-metal",
-        message: `A drier of ${percent} % metal hardly dries: driers are sold with ${LEAST_DRIER_METAL_PERCENT} % or more`,
-        actual: `${percent} %`,
-        expected: `${LEAST_DRIER_METAL_PERCENT} % or more`,
-        hint: fractionHint(percent),
-      });
 }
 
 /** An estimate's two ends in the wrong order, at whatever depth. */

@@ -10,8 +10,8 @@ import { PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { formerPdf } from "../print/former-pdf.ts";
 import type { PhotographOnPaper } from "../print/paper-photographs.ts";
+import { unpackedText, type PackedPages } from "../print/packed-pages.ts";
 import type { PagesOnPaper, SaidOnPaper } from "../print/paper-work.ts";
-import type { SheetToPrint } from "../print/sheet-paper.ts";
 import type { PictureSizes } from "../records/taken-photograph.ts";
 import { contentKey } from "../sheet/revision.ts";
 import { formerColours } from "./former-sheets.ts";
@@ -19,7 +19,7 @@ import type { KeptPapers } from "./kept-papers.ts";
 import { cardsKey, rangeKey } from "./paper-keys.ts";
 import type { PaperState } from "./published-data.ts";
 import { rangeParts } from "./range-papers.ts";
-import type { BinaryFile, RangeToPrint } from "./site.ts";
+import type { BinaryFile, PackedSheet, RangeToPrint } from "./site.ts";
 import type { AskedWork, WorkThreads } from "./work-threads.ts";
 
 /** Each paper of a site, asked of the threads where it is not the earlier output's. */
@@ -58,7 +58,7 @@ interface AskedPaper {
 type AskedLeaves = AskedWork<() => Promise<Uint8Array>>;
 
 interface AskedSheet extends AskedPaper {
-  readonly sheet: SheetToPrint;
+  readonly sheet: PackedSheet;
   /** For the range. */
   readonly leaves: () => AskedLeaves;
 }
@@ -87,12 +87,13 @@ function* hashesIn(pages: string): Generator<string> {
   }
 }
 
-/** Photographs that some pages as JSON name by their hashes. */
+/** Photographs that both pages name by their hashes. */
 function photographsIn(
-  pages: string,
+  { sheet, bench }: PackedPages,
   { records: { photographs } }: RangeToPrint["context"],
 ): PhotographOnPaper[] {
-  const hashes = new Set(hashesIn(pages));
+  if (photographs.length === 0) return [];
+  const hashes = new Set([sheet, bench].flatMap((page) => [...hashesIn(unpackedText(page))]));
   const named = (
     one: PictureSizes | undefined,
   ): Pick<PictureSizes, "hash" | "paper"> | undefined =>
@@ -105,7 +106,7 @@ function photographsIn(
   });
 }
 
-export function askedSheet(sheet: SheetToPrint, key: string, printing: Printing): AskedSheet {
+export function askedSheet(sheet: PackedSheet, key: string, printing: Printing): AskedSheet {
   const {
     prints: { context },
     cache,
@@ -115,11 +116,10 @@ export function askedSheet(sheet: SheetToPrint, key: string, printing: Printing)
   const paper = paperOf(context);
   const leavesKey = keyOf(cache, { modules: LEAVES_MODULES, inputs: { key, paper } });
   const asked = (): PagesOnPaper => {
-    const pages = JSON.stringify({ sheet: sheet.sheet, bench: sheet.bench });
+    const pages = sheet.packed();
     return {
       slug: sheet.slug,
-      // Packed: what waits to be drawn would take more memory than all that is drawn.
-      pages: deflateRawSync(pages, { level: 1 }),
+      pages,
       caution: sheet.caution,
       said: saidOf(context),
       paper,

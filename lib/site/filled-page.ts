@@ -7,11 +7,19 @@ import type { OwnTexts } from "../records/own-texts.ts";
 export interface FilledPage {
   readonly site: SiteView;
   readonly view: AnyPageView;
+  /** Of a view that is held as text the hash of that. */
+  readonly viewHash?: string;
 }
 
 /** The hash of what a page is filled with, the texts of another language that its template is to mark among it. */
-export function viewKey({ site, view }: FilledPage): string {
-  return textHash([JSON.stringify([site, view]), hashOfTexts(site.ownTexts)]);
+export function viewKey(page: FilledPage): string {
+  const { site, viewHash = hashOfView(JSON.stringify(page.view)) } = page;
+  return textHash([JSON.stringify(site), viewHash, hashOfTexts(site.ownTexts)]);
+}
+
+/** @param text of a view as JSON. */
+export function hashOfView(text: string): string {
+  return textHash([text]);
 }
 
 const HASHES = new WeakMap<OwnTexts, string>();

@@ -1,9 +1,9 @@
-import { deflateRawSync, inflateRawSync } from "node:zlib";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { contentHash } from "../kept/content-hash.ts";
 import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import { packedText, unpackedText } from "../print/packed-pages.ts";
 import { readAgain, readBy, type Read } from "../kept/reads.ts";
-import { viewKey, type FilledPage } from "./filled-page.ts";
+import { hashOfView, viewKey, type FilledPage } from "./filled-page.ts";
 
 /**
  * One page to render: templates/partials/every-page.njk picks the template of its kind.
@@ -16,6 +16,8 @@ export interface PageEntry extends FilledPage {
   readonly isUnlisted?: boolean;
   /** The hash of what it is filled with, which may be known without filling it. */
   readonly key: () => string;
+  /** Its view as JSON that is deflated, for whoever takes it to another thread. */
+  readonly packedView: () => Uint8Array;
   /** Hold no longer what it is filled with, once it is written: of a large range that is more than fits into memory. */
   readonly letGo: () => void;
 }
@@ -33,10 +35,10 @@ export function pageEntry(
   kept?: PagesKept,
   isUnlisted = false,
 ): PageEntry {
-  let read: Read<FilledPage> | undefined;
+  let read: Read<HeldPage> | undefined;
   let key: string | undefined;
-  const once = (): Read<FilledPage> => (read ??= heldAsText(readBy(filled)));
-  const again = (): FilledPage => readAgain(once());
+  const once = (): Read<HeldPage> => (read ??= heldAsText(readBy(filled)));
+  const again = (): HeldPage => readAgain(once());
   const keyNow = (): string =>
     (key ??= madeStep(kept?.steps, { ...FILLING, name: `pages of ${kept?.of}`, of: path }, () =>
       viewKey(again()),
@@ -51,6 +53,10 @@ export function pageEntry(
       return again().view;
     },
     key: keyNow,
+    packedView: () => {
+      const page = again();
+      return page.packed ?? packedText(JSON.stringify(page.view));
+    },
     letGo: () => {
       // Asked for later, when pages are kept, it would be filled again for that alone.
       if (read !== undefined && kept?.steps !== undefined) keyNow();
@@ -64,20 +70,27 @@ const FILLING = { modules: ["lib/site/site-of-records.ts"] };
 /** Pages of every colour, which are asked for by pictures, by paper and by their templates, long after one another. */
 const OF_EVERY_COLOUR: ReadonlySet<string> = new Set<AnyPageView["kind"]>(["sheet", "bench"]);
 
+interface HeldPage extends FilledPage {
+  readonly packed?: Buffer;
+}
+
 /** What such a page is filled with as packed text, which takes a fiftieth of what its objects take. */
-function heldAsText(read: Read<FilledPage>): Read<FilledPage> {
+function heldAsText(read: Read<FilledPage>): Read<HeldPage> {
   const {
     value: { site, view },
     names,
   } = read;
   if (!OF_EVERY_COLOUR.has(view.kind)) return read;
-  const text = deflateRawSync(JSON.stringify(view), { level: 1 });
+  const text = JSON.stringify(view);
+  const held = packedText(text);
   return {
     names,
     value: {
       site,
+      packed: held,
+      viewHash: hashOfView(text),
       get view() {
-        return viewOf(text);
+        return viewOf(held);
       },
     },
   };
@@ -88,7 +101,7 @@ const RECENT_MOST = 4;
 const recent = new Map<Buffer, AnyPageView>();
 
 function viewOf(text: Buffer): AnyPageView {
-  const view = recent.get(text) ?? (JSON.parse(inflateRawSync(text).toString()) as AnyPageView);
+  const view = recent.get(text) ?? (JSON.parse(unpackedText(text)) as AnyPageView);
   recent.delete(text);
   recent.set(text, view);
   for (const oldest of recent.keys()) {
@@ -110,6 +123,7 @@ export function pageAt(path: string, page: PageEntry): PageEntry {
       return page.view;
     },
     key: page.key,
+    packedView: page.packedView,
     letGo: page.letGo,
   };
 }
@@ -132,6 +146,7 @@ export function pageWith(
       return once().view;
     },
     key: () => contentHash([page.key(), ...beside]).toString("hex"),
+    packedView: () => packedText(JSON.stringify(once().view)),
     letGo: () => {
       made = undefined;
       page.letGo();

@@ -100,6 +100,9 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
         ),
         severity: "error",
       })),
+    ...unneededBases(sheet, records).map(({ market, path }) =>
+      warning("sheet/legal-basis", path, found.legalBasisUnneeded(market)),
+    ),
     ...sheet.cautions.checks.map((check) =>
       warning(
         "sheet/label-differs",
@@ -132,6 +135,23 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
         ]
       : []),
   ];
+}
+
+/** Legal bases of a colour for markets of the workshop that forbid nothing of it. */
+function unneededBases(
+  { slug, cautions }: Sheet,
+  { colours, workshop: { markets = [] } }: Records,
+): { readonly market: string; readonly path: RecordPath }[] {
+  const forbidding = new Set(
+    cautions.restrictions
+      .filter(({ effect }) => effect === "forbidden unless")
+      .map(({ market }) => market),
+  );
+  return (colours.get(slug)?.record.legalBasis ?? []).flatMap(({ market }, i) =>
+    markets.includes(market) && !forbidding.has(market)
+      ? [{ market, path: ["legalBasis", i, "market"] }]
+      : [],
+  );
 }
 
 /** Lots whose let-down reads as their standard's does in another white than their records say. */

@@ -20,7 +20,6 @@ import { evidencePage, evidencePath } from "../pages/evidence-page.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { cardSizes } from "../print/card-size.ts";
 import { cardsPage } from "../print/cards-page.ts";
-import type { SheetToPrint } from "../print/sheet-paper.ts";
 import { shownColour } from "../pages/comparison-cells.ts";
 import { NOT_FOUND_PATH, siteFrame } from "../pages/site-frame.ts";
 import { whitesPage } from "../pages/whites-page.ts";
@@ -56,7 +55,7 @@ import { contentKey } from "../sheet/revision.ts";
 import { plannedPaths, type PlannedPaths } from "./planned-paths.ts";
 import { dataFilesOf } from "./data-files.ts";
 import { pageEntry, pageWith, type PageEntry, type PagesKept } from "./page-entry.ts";
-import type { DataFile, Site } from "./site.ts";
+import type { DataFile, PackedSheet, Site } from "./site.ts";
 import { MANIFEST } from "./output-manifest.ts";
 import { labelsPdf } from "../print/labels-pdf.ts";
 import { packageSizes } from "../print/package-size.ts";
@@ -381,7 +380,7 @@ function mapPages({ maps }: PlannedPaths, context: PageContext, page: Plan): Pla
 function sheetsToPrint(
   { published, context }: WorkedSite,
   pages: readonly PageEntry[],
-): SheetToPrint[] {
+): PackedSheet[] {
   const byPath = new Map(pages.map((page) => [page.path, page]));
   return published.map(({ worded: { sheet } }) => {
     const { slug } = sheet;
@@ -392,6 +391,7 @@ function sheetsToPrint(
       context,
       caution: cautionLine(context),
       key: () => contentKey(JSON.stringify([own.key(), bench.key()])),
+      packed: () => ({ sheet: own.packedView(), bench: bench.packedView() }),
       get sheet() {
         return ofKind(own.view, "sheet");
       },

@@ -3,11 +3,18 @@ import type { PageContext } from "../pages/page-context.ts";
 import type { LaidOutCards } from "./laid-out-cards.ts";
 import type { PageEntry } from "./page-entry.ts";
 import type { SitePicture } from "../pictures/site-pictures.ts";
+import type { PackedPages } from "../print/packed-pages.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
+
+/** A sheet whose pages may be taken to another thread. */
+export interface PackedSheet extends SheetToPrint {
+  /** What both pages show, as JSON that is deflated. */
+  readonly packed: () => PackedPages;
+}
 
 /** The sheets as paper takes them, in order of slug. */
 export interface RangeToPrint {
-  readonly sheets: readonly SheetToPrint[];
+  readonly sheets: readonly PackedSheet[];
   readonly laidOut: () => LaidOutCards;
   readonly context: PageContext;
 }

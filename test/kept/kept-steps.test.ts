@@ -287,3 +287,14 @@ describe("steps that are taken of many colours", () => {
     expect(of(run(BLACKS), both)).toEqual(["bone"]);
   });
 });
+
+test("what steps read alike of one owner is held once", () => {
+  const { steps, colours } = run(BLACKS);
+  const [one, other] = [1, 2].map(() =>
+    steps
+      .partsOf(readBy(() => colours.get("bone")?.oil).names)
+      .find(([owner]) => owner === "colours/bone"),
+  );
+  expect(one?.[3]).toContain("colours/bone/oil");
+  expect(other).toBe(one);
+});

@@ -5,7 +5,7 @@ import {
   type InIndexedWhite,
 } from "../../lib/words/card-sentence.ts";
 import type { HueWord } from "../../lib/optics/tints/hue-word.ts";
-import { TINT_WORDS } from "../../lib/words/en/tint-words.ts";
+import { tintWords } from "../../lib/words/rulings/tints.ts";
 import { CARDS } from "../print/demonstration-cards.ts";
 
 const grey = (
@@ -21,7 +21,7 @@ const grey = (
 });
 
 const told = (tints: readonly InIndexedWhite[]): string | undefined =>
-  cardSentence(tints, TINT_WORDS);
+  cardSentence(tints, tintWords("en"));
 
 describe("the sentence of a card", () => {
   test("sets the stronger turn first and says white once", () => {

@@ -50,7 +50,7 @@ import { worded } from "../../lib/words/by-rule.ts";
 import { DRAWDOWN_RULINGS } from "../../lib/words/rulings/drawdowns.ts";
 import { OPTICS_RULINGS } from "../../lib/words/rulings/optics.ts";
 import { wordingsIn } from "../../lib/words/rulings/rulings-in-each.ts";
-import { TINT_WORDS } from "../../lib/words/en/tint-words.ts";
+import { tintWords } from "../../lib/words/rulings/tints.ts";
 import { combinedTintSentence, tintSentences } from "../../lib/words/tint-sentence.ts";
 import type { DrawdownStatement, PaintStatement } from "../../lib/optics/statements.ts";
 import { certain } from "../../lib/quantities/at.ts";
@@ -319,7 +319,7 @@ const found: unknown[] = [
   extendedPaint(film(2, 0.05), film(0.01, 1)).ruling,
 ];
 
-const IN_WHITES = { ...wordingsIn("en", OPTICS_RULINGS), ...tintSentences(TINT_WORDS) };
+const IN_WHITES = { ...wordingsIn("en", OPTICS_RULINGS), ...tintSentences(tintWords("en")) };
 
 holdSentences<PaintStatement | DrawdownStatement>(
   "sentences of optics",
@@ -359,7 +359,7 @@ describe("combinedTintSentence", () => {
   const told = (...rulings: readonly TintStatement[]): string =>
     combinedTintSentence(
       rulings.map((ruling) => ({ white: ruling.values.white, ruling })),
-      TINT_WORDS,
+      tintWords("en"),
     );
 
   test("puts the strongest first and names a coordinate and L* once", () => {

@@ -25,7 +25,7 @@ import {
 } from "../../lib/words/en/phrases.ts";
 import { LOT_RULINGS } from "../../lib/words/rulings/lots.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
-import { TINT_WORDS } from "../../lib/words/en/tint-words.ts";
+import { tintWords } from "../../lib/words/rulings/tints.ts";
 import { tintSentences } from "../../lib/words/tint-sentence.ts";
 import { sentenceFaults } from "./statements-held.ts";
 
@@ -45,7 +45,7 @@ describe("a sentence for each rule", () => {
       LABEL_RULINGS,
       STUDIO_RULINGS,
       MARKET_RULINGS,
-      tintSentences(TINT_WORDS),
+      tintSentences(tintWords("en")),
       COMPARISON_RULINGS,
       LOT_RULINGS,
       PATCH_RULINGS,

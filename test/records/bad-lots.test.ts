@@ -184,7 +184,7 @@ describe("a lot", () => {
         "content/lots/lb-1.yaml:5 warning Lot LB-1 has 0.09 g of oil to 100 g of pigment, and the record of lamp-black 90 g; 450 g, if it was weighed in kg",
       ]);
       expect(oil(4500)).toEqual([
-        "content/lots/lb-1.yaml:5 warning Lot LB-1 has 900 g of oil to 100 g of pigment, and the record of lamp-black 90 g; a digit lost, or the oil index is of another paint",
+        "content/lots/lb-1.yaml:5 warning Lot LB-1 has 900 g of oil to 100 g of pigment, and the record of lamp-black 90 g; 450 g, if a digit slipped in",
       ]);
       expect([226, 899].flatMap(oil)).toEqual([]);
     });

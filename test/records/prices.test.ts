@@ -224,6 +224,10 @@ describe("a price that is far from those of the range", () => {
   test("is not told where another size bears it out, and is where that does not", () => {
     expect(range([...USUAL, "blue,5,19.9", "blue,20,59"])).toEqual([]);
     expect(range([...USUAL, "blue,5,199", "blue,20,8"])).toHaveLength(1);
+    // Of one's own sizes one a tenth of another to the millilitre is as doubtful: 0.019 beside 0.16.
+    expect(range([...USUAL, "blue,40,0.6", "blue,100,16"])).toEqual([
+      "0.6 for 40 ml is a 11th of what the range costs to the millilitre in the middle",
+    ]);
   });
   test("is not told of a paint whose pigment costs ten times what pigments do", () => {
     expect(range([...USUAL, "blue,5,19.9"], { blue: 200 })).toEqual([]);

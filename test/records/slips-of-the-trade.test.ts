@@ -666,6 +666,83 @@ describe("pigments and lots", () => {
       told: /The market EU has a legal basis above already, and only the first one counts/,
     },
     {
+      what: "a delivery rubbed out ten times too much",
+      file: "pigments/raw-umber.yaml",
+      edits: [
+        [
+          "pricePerKg: 9",
+          "pricePerKg: 9\nsupplierLots: [{ number: U-17, oilAbsorptionGPer100g: 400 }]",
+        ],
+      ],
+      severity: "warning",
+      told: /The delivery U-17 was rubbed out with 400 g\/100 g, and this pigment takes [\d.]+ g\/100 g: batch sheets of lots made of it go by that; a decimal point, two digits/,
+    },
+    {
+      what: "two deliveries of one number",
+      file: "pigments/raw-umber.yaml",
+      edits: [
+        [
+          "pricePerKg: 9",
+          "pricePerKg: 9\nsupplierLots: [{ number: U-17, oilAbsorptionGPer100g: 45 }, { number: U-17, oilAbsorptionGPer100g: 46 }]",
+        ],
+      ],
+      severity: "error",
+      told: /The delivery U-17 stands above already, and lots that name it could mean either/,
+    },
+    {
+      what: "a gloss as a fraction",
+      file: LAMP,
+      edits: [
+        [
+          "gloss60: { value: 8, uncertainty: 2, method: ISO 2813, standing: measured }",
+          "gloss60: 0.62",
+        ],
+      ],
+      severity: "warning",
+      told: /A gloss of 0.62 gloss units is less than any film of oil has: the most matte read 1 and more; 62 gloss units, if it was given as a fraction/,
+    },
+    {
+      what: "two pigments of one name",
+      file: "pigments/raw-umber.yaml",
+      edits: [["name: Raw umber", "name: Burnt sienna"]],
+      severity: "warning",
+      told: /Burnt sienna is the name of the pigment burnt-sienna already, and sheets and labels would not tell the two apart/,
+    },
+    {
+      what: "an oil by another's name",
+      file: "vehicles/walnut.yaml",
+      edits: [["oil: walnut", "oil: poppy"]],
+      severity: "warning",
+      told: /is called after walnut, and its oil says poppy: how it dries and yellows goes by that/,
+    },
+    {
+      what: "an oil that does not say which",
+      file: "vehicles/walnut.yaml",
+      edits: [["oil: walnut\n", ""]],
+      severity: "warning",
+      told: /is an oil, and its record does not say which: how it dries and yellows is not told/,
+    },
+    {
+      what: "an oil denser than water",
+      file: "vehicles/walnut.yaml",
+      edits: [
+        [
+          /densityGPerCm3: .*/.exec(readFileSync("content/vehicles/walnut.yaml", "utf8"))?.[0] ??
+            "",
+          "densityGPerCm3: 1.29",
+        ],
+      ],
+      severity: "warning",
+      told: /The density of this oil is 1.29 g\/cm3, and drying oils lie between 0.88 and 1 g\/cm3; two digits exchanged, or is it a medium\?/,
+    },
+    {
+      what: "a lot that was milled where its colour is mulled",
+      file: "lots/lb-2602.yaml",
+      edits: [["dispersion: mulled", "dispersion: milled"]],
+      severity: "warning",
+      told: /Lot LB-2602 was milled, and the record of lamp-black says mulled: the two differ in strength and oil/,
+    },
+    {
       what: "a lot ten years too early",
       file: "lots/lb-2602.yaml",
       edits: [["date: 2026-02-03", "date: 2016-02-03"]],

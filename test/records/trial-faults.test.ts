@@ -1,6 +1,6 @@
-import { describe } from "vitest";
-import { SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
-import { checkTold } from "./told.ts";
+import { describe, expect, test } from "vitest";
+import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
+import { checkTold, toldOf } from "./told.ts";
 
 /** That a change of colour does not fall as light goes on, and a film does not turn wet again, is common practice; the limits are our own. */
 const exposure = (...changes: readonly number[]): RecordTexts => ({
@@ -70,5 +70,31 @@ describe("a film that turns back", () => {
         "content/trials/dry.yaml:7:32 warning The film was touch dry on 2026-01-03, and tacky on 2026-01-04: no film turns back; two days or two words exchanged, or another film? records/trial-backwards",
       ],
     },
+  ]);
+});
+
+describe("a room's humidity", () => {
+  checkTold([
+    {
+      what: "as a fraction",
+      files: {
+        "trials/dry.yaml": `${drying("wet")["trials/dry.yaml"] ?? ""}humidityPercent: 0.5\n`,
+      },
+      told: [
+        "content/trials/dry.yaml:6:18 error The humidity is 0.5 %, and no room is so dry; 50 %, if it was given as a fraction records/humidity",
+      ],
+    },
+  ]);
+});
+
+test("a kind that is none is told with all kinds", () => {
+  const { lines } = toldOf(
+    contentFolder({
+      ...SMALLEST_WORKSHOP,
+      "trials/light.yaml": exposure(1)["trials/light.yaml"]?.replace("exposure\n", "licht\n") ?? "",
+    }),
+  );
+  expect(lines).toEqual([
+    'content/trials/light.yaml:1:7 error kind can\'t be "licht": it takes exposure or drying records/schema',
   ]);
 });

@@ -30,6 +30,17 @@ test("with a legal basis and a class of buyer it may", () => {
   expect(complaints(LEGAL)).toEqual([]);
 });
 
+test("a legal basis where nothing restricts a colour takes it off the general sale, and is told", () => {
+  const records = soundRecords({
+    "workshop.yaml": "name: My workshop\nmarkets: [EU]\n",
+    "pigments/ochre.yaml": "name: Ochre\ncolourIndexName: PY 43\nhazards: []\n",
+    "colours/ochre.md": `---\nname: Ochre\npigments: [{ pigment: ochre }]\n${LEGAL}---\n`,
+  });
+  expect(sheetWarnings(allSheets(records), records, ENGLISH).map(formatDiagnostic)).toEqual([
+    "content/colours/ochre.md:4:24 warning Nothing known here restricts this colour in EU, and its legalBasis takes it off the general sale there sheet/legal-basis",
+  ]);
+});
+
 test("the maker's label against the reckoning, and a label older than the frame's edition", () => {
   const labelled = (label: string) => complaints(`${LEGAL}label: { ${label} }\n`);
   const same =

@@ -40,6 +40,9 @@ const pageAddress = z
   .max(200)
   .regex(/^(?:[a-z0-9]+(?:-[a-z0-9]+)*\/)+$/, "an address such as colours/bone-black/");
 
+/** Codes of ISO 4217, as the runtime has them. */
+const CURRENCIES: ReadonlySet<string> = new Set(Intl.supportedValuesOf("currency"));
+
 /** Who, where sold, in which languages: content/workshop.yaml. */
 export const workshopSchema = z.strictObject({
   recordsVersion: z
@@ -81,8 +84,16 @@ export const workshopSchema = z.strictObject({
   contact: text.optional(),
   address: text.optional().describe("of the supplier, as a label gives it"),
   telephone: text.optional().describe("of the supplier, as a label gives it"),
-  markets: z.array(z.enum(MARKETS)).min(1).optional(),
-  languages: z.array(z.enum(LANGUAGES)).min(1).optional(),
+  markets: z
+    .array(z.enum(MARKETS))
+    .min(1)
+    .refine((markets) => new Set(markets).size === markets.length, "each market once")
+    .optional(),
+  languages: z
+    .array(z.enum(LANGUAGES))
+    .min(1)
+    .refine((languages) => new Set(languages).size === languages.length, "each language once")
+    .optional(),
   pageLanguages: z
     .array(z.enum(LANGUAGES))
     .min(1)
@@ -106,7 +117,8 @@ export const workshopSchema = z.strictObject({
     .describe("labels to stick, one a size of tube or jar"),
   currency: z
     .string()
-    .regex(/^[A-Z]{3}$/, "a currency code of three capitals")
+    .regex(/^[A-Z]{3}$/, { error: "a currency code of three capitals", abort: true })
+    .refine((code) => CURRENCIES.has(code), "a currency code that is in use, such as EUR or GBP")
     .optional(),
   prices: z
     .strictObject({

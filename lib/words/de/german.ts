@@ -1,12 +1,12 @@
 /** Translation, to be reviewed by a reader of trade German. */
 import { CRITERIA, limitsText } from "./lot-phrases.ts";
-import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { within } from "../phrases.ts";
 import { contributionWords } from "../contribution-name.ts";
 import { tableWords } from "../table-words.ts";
 import { pageWords } from "../pages/all-pages.ts";
 import { rulingsIn } from "../rulings/all-rulings.ts";
+import { tintWords } from "../rulings/tints.ts";
 import { COMPARISON_RULINGS } from "../rulings/comparison.ts";
 import { wordingsIn } from "../rulings/rulings-in-each.ts";
 import { tintSentences } from "../tint-sentence.ts";
@@ -14,6 +14,8 @@ import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed } from "./phrases.t
 import { TRADE } from "./trade-terms.ts";
 
 const PAGES = pageWords("de");
+
+const TINTS = tintWords("de");
 
 export const GERMAN: Words = {
   language: "de",
@@ -31,10 +33,10 @@ export const GERMAN: Words = {
   nameWithin: within,
   pages: PAGES,
   date: dateWords,
-  tints: TINT_WORDS,
+  tints: TINTS,
   contributions: contributionWords("de"),
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: wordingsIn("de", COMPARISON_RULINGS),
-  rulings: rulingsIn("de", tintSentences(TINT_WORDS)),
+  rulings: rulingsIn("de", tintSentences(TINTS)),
 };

@@ -1,5 +1,4 @@
 import { CRITERIA, limitsText } from "./lot-phrases.ts";
-import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { contributionWords } from "../contribution-name.ts";
 import { tableWords } from "../table-words.ts";
@@ -7,6 +6,7 @@ import { lowerFirst } from "../letter-case.ts";
 import { pageWords } from "../pages/all-pages.ts";
 import { COLON, SEMICOLON, NUMBERS, dateWords, listed, within } from "./phrases.ts";
 import { rulingsIn } from "../rulings/all-rulings.ts";
+import { tintWords } from "../rulings/tints.ts";
 import { COMPARISON_RULINGS } from "../rulings/comparison.ts";
 import { wordingsIn } from "../rulings/rulings-in-each.ts";
 import { tintSentences } from "../tint-sentence.ts";
@@ -16,6 +16,8 @@ const PAGES = pageWords("en");
 
 /** Names that keep their capital inside a sentence. */
 const PROPER = /^(Prussian|Venetian|Indian|Naples|Mars|Cologne|Pozzuoli|Verona|Paris)\b/;
+
+const TINTS = tintWords("en");
 
 export const ENGLISH: Words = {
   language: "en",
@@ -32,10 +34,10 @@ export const ENGLISH: Words = {
   nameWithin: within,
   pages: PAGES,
   date: dateWords,
-  tints: TINT_WORDS,
+  tints: TINTS,
   contributions: contributionWords("en"),
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: wordingsIn("en", COMPARISON_RULINGS),
-  rulings: rulingsIn("en", tintSentences(TINT_WORDS)),
+  rulings: rulingsIn("en", tintSentences(TINTS)),
 };

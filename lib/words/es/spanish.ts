@@ -1,19 +1,21 @@
 /** Translation, to be reviewed by a reader of trade Spanish. */
 import { CRITERIA, limitsText } from "./lot-phrases.ts";
 import { lowerFirst } from "../letter-case.ts";
-import { TINT_WORDS } from "./tint-words.ts";
 import type { Words } from "../words.ts";
 import { contributionWords } from "../contribution-name.ts";
 import { tableWords } from "../table-words.ts";
 import { pageWords } from "../pages/all-pages.ts";
 import { COLON, SEMICOLON, NUMBERS, ABOUT, dateWords, listed, within } from "./phrases.ts";
 import { rulingsIn } from "../rulings/all-rulings.ts";
+import { tintWords } from "../rulings/tints.ts";
 import { COMPARISON_RULINGS } from "../rulings/comparison.ts";
 import { wordingsIn } from "../rulings/rulings-in-each.ts";
 import { tintSentences } from "../tint-sentence.ts";
 import { TRADE } from "./trade-terms.ts";
 
 const PAGES = pageWords("es");
+
+const TINTS = tintWords("es");
 
 export const SPANISH: Words = {
   language: "es",
@@ -30,10 +32,10 @@ export const SPANISH: Words = {
   nameWithin: within,
   pages: PAGES,
   date: dateWords,
-  tints: TINT_WORDS,
+  tints: TINTS,
   contributions: contributionWords("es"),
   criteria: CRITERIA,
   limits: limitsText,
   comparisons: wordingsIn("es", COMPARISON_RULINGS),
-  rulings: rulingsIn("es", tintSentences(TINT_WORDS)),
+  rulings: rulingsIn("es", tintSentences(TINTS)),
 };

@@ -24,6 +24,13 @@ export const FOUND = {
     es: `El color no puede venderse en ${market} sin base legal y clase de comprador en legalBasis`,
   }),
 
+  legalBasisUnneeded: (market: string) => ({
+    en: `Nothing known here restricts this colour in ${market}, and its legalBasis takes it off the general sale there`,
+    de: `Nichts, was hier bekannt ist, beschränkt diese Farbe in ${market}, und ihre legalBasis nimmt sie dort aus dem allgemeinen Verkauf`,
+    fr: `Rien de connu ici ne restreint cette couleur en ${market}, et son legalBasis l’y retire de la vente au public`,
+    es: `Nada de lo que aquí se sabe restringe este color en ${market}, y su legalBasis lo retira allí de la venta al público`,
+  }),
+
   /** Of what a statement says in full. */
   labelDiffers: (statement: string) => ({
     en: `The maker's label and the reckoning differ: ${statement}`,
